@@ -1,0 +1,68 @@
+// What a cell chemistry allows: its voltages, charge rates and temperatures, each with where it comes from.
+
+export type ChemistryName = 'LiPo' | 'LiHV' | 'Li-ion' | 'LiFe'
+
+/** How firmly a number stands: `published` = read in the named source, `memory` = from memory of it. */
+export type Standing = 'published' | 'computed' | 'common practice' | 'memory'
+
+/** A number (or small table) with its provenance, so that a reply can show where it comes from. */
+export interface Cited<T = number> {
+  readonly value: T
+  readonly standing: Standing
+  readonly source: string
+}
+
+/** One band of cell temperature and what charging is allowed in it. */
+export interface TemperatureBand {
+  readonly from_C: number
+  readonly to_C: number
+  /** Highest charge rate in the band, in C; the chemistry's own limit still applies. */
+  readonly maxRate_C: number
+  /** Highest charge voltage per cell in the band, in V; the chemistry's own full voltage still applies. */
+  readonly maxPerCell_V: number
+}
+
+/** Open-circuit voltage against state of charge: `soc` rises from 0 to 1, `perCell_V` rises with it. */
+export interface VoltageCurve {
+  readonly soc: readonly number[]
+  readonly perCell_V: readonly number[]
+}
+
+/**
+ * Series resistance and two resistor-capacitor pairs at 25 °C. Resistances are in ohm·Ah: divide by the
+ * capacity in Ah to get the ohms of one cell; so one set serves a chemistry at any capacity.
+ */
+export interface ResistanceModel {
+  readonly series_ohmAh: number
+  readonly fast_ohmAh: number
+  readonly fast_s: number
+  readonly slow_ohmAh: number
+  readonly slow_s: number
+}
+
+export interface Chemistry {
+  readonly name: ChemistryName
+  /** Voltages are per cell. */
+  readonly nominal_V: Cited
+  readonly full_V: Cited
+  /** A gentler full voltage that a pilot may choose for longer life, where practice knows one. */
+  readonly gentleFull_V?: Cited
+  readonly storage_V: Cited
+  /** Do not discharge a resting cell below this. */
+  readonly restFloor_V: Cited
+  /** Do not drain a cell that serves as a source below this while it carries load. */
+  readonly loadFloor_V: Cited
+  /** Below this a cell counts as damaged: never charge it. */
+  readonly damage_V: Cited
+  /** Below this (and above damage) a charge starts with a small precharge current. */
+  readonly precharge_V: Cited
+  readonly recommendedRate_C: Cited
+  /** Highest charge rate that practice allows without the label saying more. */
+  readonly highestRate_C: Cited
+  readonly temperatureBands: Cited<readonly TemperatureBand[]>
+  readonly curve: Cited<VoltageCurve>
+  readonly resistance: Cited<ResistanceModel>
+  /** Relative spread of real packs of this chemistry about the model (0.1 = ±10 %). */
+  readonly capacitySpread: Cited
+  readonly resistanceSpread: Cited
+}

@@ -1,0 +1,14 @@
+// What a community's moderators have tightened. Never looser than the chemistry: the core takes the stricter.
+
+import type { ChemistryName } from './chemistry.ts'
+
+export interface HouseLimits {
+  readonly maxRate_C?: Partial<Record<ChemistryName, number>>
+  readonly storagePerCell_V?: Partial<Record<ChemistryName, number>>
+  /** Floor under load for a battery used as a source, per cell; the higher of this and the chemistry's holds. */
+  readonly sourceFloorPerCell_V?: Partial<Record<ChemistryName, number>>
+  /** Charge Li-ion to its gentle full voltage. */
+  readonly gentleLiIon?: boolean
+}
+
+export const noHouseLimits: HouseLimits = {}

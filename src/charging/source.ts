@@ -1,0 +1,44 @@
+// What feeds a charger: a regulated supply, a vehicle outlet, a power bank, or another battery with its own floor.
+
+import type { Pack } from './pack.ts'
+
+/** One voltage that a supply offers and the most current it gives there. */
+export interface Offer {
+  readonly voltage_V: number
+  readonly current_A: number
+}
+
+/** A bench or wall supply has one offer; a USB PD supply of a named power has several. */
+export interface RegulatedSupply {
+  readonly kind: 'supply'
+  readonly offers: readonly Offer[]
+  /** The power class of a USB PD supply, in W, where it is one. */
+  readonly usbPd_W?: number
+}
+
+export interface VehicleOutlet {
+  readonly kind: 'vehicle outlet'
+  /** Rating of the fuse, in A. */
+  readonly fuse_A: number
+  readonly engine: 'running' | 'off'
+  /** Resting voltage of the lead-acid battery with the engine off, in V, where measured. */
+  readonly rest_V?: number
+  /** Capacity of the starter battery, in Ah, where known. */
+  readonly capacity_Ah?: number
+}
+
+export interface PowerBank {
+  readonly kind: 'power bank'
+  /** Energy on the label, in Wh. */
+  readonly label_Wh: number
+  /** What it can give: USB PD offers by power class, or a single offer. */
+  readonly offers?: readonly Offer[]
+  readonly usbPd_W?: number
+}
+
+export interface BatterySource {
+  readonly kind: 'battery'
+  readonly pack: Pack
+}
+
+export type Source = RegulatedSupply | VehicleOutlet | PowerBank | BatterySource
