@@ -1,0 +1,60 @@
+// What a chat command is: a name, the options it takes, and a function from their values to an answer.
+
+import type { Context } from './context.ts'
+import type { Answer } from './reply.ts'
+import type { ValueKind } from './value-kind.ts'
+
+export interface Option<T = unknown, R extends boolean = boolean> {
+  readonly kind: ValueKind<T>
+  readonly required: R
+  readonly description: string
+  /** How the value stands in the read-as line; the option's name before it when absent. */
+  readonly phrase?: (text: string) => string
+}
+
+type OptionRules = Pick<Option, 'description' | 'phrase'>
+
+export const required = <T>(kind: ValueKind<T>, rules: OptionRules): Option<T, true> => ({
+  kind,
+  required: true,
+  ...rules,
+})
+
+export const optional = <T>(kind: ValueKind<T>, rules: OptionRules): Option<T, false> => ({
+  kind,
+  required: false,
+  ...rules,
+})
+
+// biome-ignore lint/suspicious/noExplicitAny: an option's value type is invariant; the table of options holds them all.
+export type Options = Readonly<Record<string, Option<any>>>
+
+type ValueOf<O> = O extends Option<infer T> ? T : never
+
+/** The values a command gets: required ones always there, optional ones where they were given. */
+export type Inputs<O extends Options> = {
+  readonly [K in keyof O as O[K]['required'] extends true ? K : never]: ValueOf<O[K]>
+} & {
+  readonly [K in keyof O as O[K]['required'] extends true ? never : K]?: ValueOf<O[K]>
+}
+
+export interface CommandDefinition<O extends Options> {
+  /** One or two lower-case words; the first word of two names a family ("kit save", "kit list"). */
+  readonly name: string
+  /** What it answers, in one line of at most 100 characters. */
+  readonly summary: string
+  /** In the order in which they are read and shown. */
+  readonly options: O
+  /** Whole questions that work as they stand; shown by help and run by a test. */
+  readonly examples: readonly string[]
+  /** Phrases that mean this command in a question asked in plain words; the longest match wins. */
+  readonly plainWords?: readonly string[]
+  answer(inputs: Inputs<O>, context: Context): Answer | Promise<Answer>
+}
+
+export type Command = CommandDefinition<Options>
+
+/** Ties the types of a command's options to its answer. */
+export function defineCommand<const O extends Options>(definition: CommandDefinition<O>): Command {
+  return definition as unknown as Command
+}

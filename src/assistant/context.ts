@@ -1,0 +1,36 @@
+// What a command may know besides its inputs: who asks, where, the rules of the house, and how to show numbers.
+
+import type { HouseLimits } from '../charging/limits.ts'
+import type { Show } from './show.ts'
+
+export interface Person {
+  /** Unique across surfaces: "discord:123", "matrix:@ada:example.org", "room:pilot". */
+  readonly id: string
+  readonly name: string
+  /** May change what the whole community shares. */
+  readonly moderates: boolean
+}
+
+/** A server, a space, or one person's direct messages. */
+export interface Community {
+  readonly id: string
+  readonly name: string
+}
+
+/** The channel or room a question was asked in. */
+export interface Place {
+  readonly id: string
+  /** Only the asker and the assistant see it. */
+  readonly direct: boolean
+}
+
+export interface Context {
+  readonly surface: 'room' | 'discord' | 'matrix'
+  readonly asker: Person
+  readonly community: Community
+  readonly place: Place
+  readonly house: HouseLimits
+  readonly show: Show
+  /** Absent where no clock is known: then only durations are told. */
+  readonly now?: Date
+}

@@ -1,0 +1,48 @@
+// One way in, one way out: a question becomes a reply here, whatever happens on the way.
+
+import { randomUUID } from 'node:crypto'
+import { type Question, readQuestion, writeQuestion } from '../notation/question.ts'
+import type { Context } from './context.ts'
+import { asTyped, faultReply, problemReply } from './failures.ts'
+import { understand } from './inputs.ts'
+import { Problem } from './problem.ts'
+import type { Registry } from './registry.ts'
+import { completeReply, type Reply } from './reply.ts'
+
+/** A question as it came: text to be read, or a command with its options already apart. */
+export interface Invocation {
+  readonly question: string | Question
+  readonly context: Context
+}
+
+/** Told of every fault that is the program's own; the reference is what the asker was shown. */
+export type FaultListener = (fault: unknown, reference: string) => void
+
+/**
+ * Answers one question. Never throws: a Problem (the asker can mend it) and a fault (only we can) each
+ * become one reply, so that nothing is lost and no stack trace reaches a chat.
+ */
+export async function dispatch(
+  registry: Registry,
+  { question: asked, context }: Invocation,
+  onFault: FaultListener,
+): Promise<Reply> {
+  let command = ''
+  let readAs = asTyped(typeof asked === 'string' ? asked : writeQuestion(asked))
+  try {
+    const question = typeof asked === 'string' ? readQuestion(asked, registry.vocabulary) : asked
+    command = question.command
+    const definition = registry.get(command)
+    const understood = understand(definition, question.options)
+    readAs = understood.readAs
+    const answer = await definition.answer(understood.inputs, context)
+    const assumed = [...understood.assumed, ...(answer.assumed ?? [])]
+    const canonical = writeQuestion(understood.question)
+    return completeReply({ command, readAs, question: canonical }, { ...answer, assumed })
+  } catch (error) {
+    if (error instanceof Problem) return problemReply(command, readAs, error)
+    const reference = randomUUID().slice(0, 8)
+    onFault(error, reference)
+    return faultReply(command, readAs, reference)
+  }
+}

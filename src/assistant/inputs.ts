@@ -1,0 +1,62 @@
+// From the words of a question to the typed inputs of its command, and back to words for the read-as line.
+
+import type { Question } from '../notation/question.ts'
+import type { Command, Option } from './command.ts'
+import { Problem } from './problem.ts'
+import type { Earlier } from './value-kind.ts'
+
+export interface Understood {
+  readonly inputs: Readonly<Record<string, unknown>>
+  readonly assumed: readonly string[]
+  /** The question in canonical notation. */
+  readonly question: Question
+  readonly readAs: string
+}
+
+/** Throws a Problem where a required detail is missing or a value cannot be read. */
+export function understand(command: Command, options: Readonly<Record<string, string>>): Understood {
+  refuseUnknown(command, options)
+  const inputs: Record<string, unknown> = {}
+  const assumed: string[] = []
+  const canonical: Record<string, string> = {}
+  const phrases: string[] = []
+  for (const [name, option] of Object.entries(command.options)) {
+    const text = options[name]?.trim()
+    if (!text) {
+      if (option.required) throw missing(name, option, command)
+      continue
+    }
+    const read = option.kind.read(text, inputs as Earlier)
+    inputs[name] = read.value
+    assumed.push(...read.assumed)
+    const written = option.kind.write(read.value)
+    canonical[name] = written
+    phrases.push(option.phrase ? option.phrase(written) : `${name} ${written}`)
+  }
+  return {
+    inputs,
+    assumed,
+    question: { command: command.name, options: canonical },
+    readAs: phrases.join(', ') || command.name,
+  }
+}
+
+function refuseUnknown(command: Command, options: Readonly<Record<string, string>>): void {
+  const names = Object.keys(command.options)
+  const unknown = Object.keys(options).find(name => !names.includes(name))
+  if (unknown === undefined) return
+  throw new Problem({
+    what: `${command.name} takes no "${unknown}".`,
+    token: unknown,
+    expected: names.length > 0 ? `one of: ${names.join(', ')}` : 'no further details',
+    example: command.examples[0] ?? command.name,
+  })
+}
+
+function missing(name: string, option: Option, command: Command): Problem {
+  return new Problem({
+    what: `I need the ${name} to answer that.`,
+    expected: `${name}: ${option.description}`,
+    example: `${name}: ${option.kind.example}, as in "${command.examples[0] ?? command.name}"`,
+  })
+}

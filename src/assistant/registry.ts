@@ -1,0 +1,40 @@
+// The commands by name, and the vocabulary that they give the question reader.
+
+import type { Vocabulary } from '../notation/vocabulary.ts'
+import type { Command } from './command.ts'
+import { Problem } from './problem.ts'
+
+export interface Registry {
+  /** In help order. */
+  readonly commands: readonly Command[]
+  readonly vocabulary: Vocabulary
+  /** Throws a Problem where no command bears the name. */
+  get(name: string): Command
+}
+
+/** Throws an Error where two commands bear the same name: a fault of the program, not of a question. */
+export function createRegistry(commands: readonly Command[]): Registry {
+  const byName = new Map<string, Command>()
+  for (const command of commands) {
+    if (byName.has(command.name)) throw new Error(`two commands are named "${command.name}"`)
+    byName.set(command.name, command)
+  }
+  return {
+    commands,
+    vocabulary: commands.map(({ name, options, plainWords = [] }) => ({
+      name,
+      options: Object.entries(options).map(([option, { kind }]) => ({ name: option, kind: kind.name })),
+      plainWords,
+    })),
+    get: name => {
+      const command = byName.get(name)
+      if (command) return command
+      throw new Problem({
+        what: `I know no command "${name}".`,
+        token: name,
+        expected: `one of: ${[...byName.keys()].join(', ')}`,
+        example: 'help',
+      })
+    },
+  }
+}

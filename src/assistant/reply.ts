@@ -1,0 +1,83 @@
+// What every answer, refusal and error looks like before a surface renders it.
+
+import { type Caution, deference } from '../cautions/cautions.ts'
+import type { Chart } from '../charts/chart.ts'
+import type { ProblemDetails } from './problem.ts'
+
+export type Verdict = 'go' | 'go with care' | 'do not charge'
+
+export type Unit =
+  | 'A'
+  | 'V'
+  | 'Ah'
+  | 'Wh'
+  | 'W'
+  | 's'
+  | 'Ω'
+  | '°C'
+  | 'C'
+  | '%'
+  | 'm'
+  | 'mm'
+  | 'mm²'
+  | 'g'
+  | 'Wh/kg'
+  | 'count'
+
+/** A named quantity of a reply, in base units, with the text that a person reads. */
+export interface Figure {
+  /** Stable camelCase name, documented with the command. */
+  readonly key: string
+  readonly label: string
+  readonly value: number
+  readonly unit: Unit
+  readonly low?: number
+  readonly high?: number
+  readonly text: string
+}
+
+/** A "what if": a short label and the whole question that it asks. */
+export interface FollowUp {
+  readonly label: string
+  readonly question: string
+}
+
+export type NonEmpty<T> = readonly [T, ...T[]]
+
+/** What a command makes of its inputs. It cannot lack cautions; dispatch adds the rest of the reply. */
+export interface Answer {
+  /** Where charging is at stake. */
+  readonly verdict?: Verdict
+  /** The answer in plain words, first line of every rendering. */
+  readonly headline: string
+  readonly figures?: readonly Figure[]
+  /** Formulas with the numbers in them, and where each rule comes from. */
+  readonly working?: readonly string[]
+  readonly cautions: NonEmpty<Caution>
+  readonly followUps?: readonly FollowUp[]
+  readonly charts?: readonly Chart[]
+  /** What the command took for granted because the question did not say it. */
+  readonly assumed?: readonly string[]
+}
+
+declare const complete: unique symbol
+
+/** Only `completeReply` makes one, so none can lack its read-as line, cautions or deference. */
+export interface Reply extends Required<Omit<Answer, 'verdict'>> {
+  readonly [complete]: true
+  readonly command: string
+  /** The question as understood: the text after "Read as: ". */
+  readonly readAs: string
+  readonly verdict?: Verdict
+  readonly deference: string
+  readonly problem?: ProblemDetails
+  /** The question in full notation; asked again it gives this reply again. Absent where there was none to read. */
+  readonly question?: string
+}
+
+type Frame = Pick<Reply, 'command' | 'readAs' | 'question' | 'problem'>
+
+export function completeReply(frame: Frame, answer: Answer): Reply {
+  const lists = { figures: [], working: [], followUps: [], charts: [], assumed: [] }
+  return { ...lists, ...answer, ...frame, deference } as unknown as Reply
+}

@@ -1,0 +1,25 @@
+// A kind of value that an option takes: how it is read, written out and completed.
+
+import type { Pack } from '../charging/pack.ts'
+
+/** What was read before this option, for values whose sense depends on it (pack volts need the cell count). */
+export interface Earlier {
+  readonly pack?: Pack
+}
+
+/** A value, and whatever the reader had to assume, to be said out loud. */
+export interface Read<T> {
+  readonly value: T
+  readonly assumed: readonly string[]
+}
+
+export interface ValueKind<T> {
+  readonly name: string
+  readonly example: string
+  /** Throws a Problem that points at the word it cannot read. */
+  read(text: string, earlier: Earlier): Read<T>
+  /** Canonical text; reading it gives the same value. */
+  write(value: T): string
+  /** Up to 25 values that start as `prefix` does. */
+  complete(prefix: string): readonly string[]
+}
