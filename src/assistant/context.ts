@@ -24,11 +24,15 @@ export interface Place {
   readonly direct: boolean
 }
 
-export interface Context {
+/** Who asks, and where: what a surface knows of a question besides its words. */
+export interface Occasion {
   readonly surface: 'room' | 'discord' | 'matrix'
   readonly asker: Person
   readonly community: Community
   readonly place: Place
+}
+
+export interface Context extends Occasion {
   readonly house: HouseLimits
   readonly show: Show
   /** Absent where no clock is known: then only durations are told. */

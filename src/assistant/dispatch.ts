@@ -9,22 +9,18 @@ import { Problem } from './problem.ts'
 import type { Registry } from './registry.ts'
 import { completeReply, type Reply } from './reply.ts'
 
-/** A question as it came: text to be read, or a command with its options already apart. */
-export interface Invocation {
-  readonly question: string | Question
-  readonly context: Context
-}
-
 /** Told of every fault that is the program's own; the reference is what the asker was shown. */
 export type FaultListener = (fault: unknown, reference: string) => void
 
 /**
- * Answers one question. Never throws: a Problem (the asker can mend it) and a fault (only we can) each
- * become one reply, so that nothing is lost and no stack trace reaches a chat.
+ * Answers one question: text to be read, or a command with its options already apart. Never throws: a
+ * Problem (the asker can mend it) and a fault (only we can) each become one reply, so that nothing is lost
+ * and no stack trace reaches a chat.
  */
 export async function dispatch(
   registry: Registry,
-  { question: asked, context }: Invocation,
+  asked: string | Question,
+  contextOf: () => Promise<Context>,
   onFault: FaultListener,
 ): Promise<Reply> {
   let command = ''
@@ -35,7 +31,7 @@ export async function dispatch(
     const definition = registry.get(command)
     const understood = understand(definition, question.options)
     readAs = understood.readAs
-    const answer = await definition.answer(understood.inputs, context)
+    const answer = await definition.answer(understood.inputs, await contextOf())
     const assumed = [...understood.assumed, ...(answer.assumed ?? [])]
     const canonical = writeQuestion(understood.question)
     return completeReply({ command, readAs, question: canonical }, { ...answer, assumed })

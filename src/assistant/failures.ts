@@ -28,6 +28,7 @@ export function faultReply(command: string, readAs: string, reference: string): 
     {
       command,
       readAs,
+      fault: reference,
       problem: {
         what,
         expected: 'try again; if it happens again, tell a moderator the reference',

@@ -71,11 +71,13 @@ export interface Reply extends Required<Omit<Answer, 'verdict'>> {
   readonly verdict?: Verdict
   readonly deference: string
   readonly problem?: ProblemDetails
+  /** Where the program itself failed: the reference under which the log has the fault. */
+  readonly fault?: string
   /** The question in full notation; asked again it gives this reply again. Absent where there was none to read. */
   readonly question?: string
 }
 
-type Frame = Pick<Reply, 'command' | 'readAs' | 'question' | 'problem'>
+type Frame = Pick<Reply, 'command' | 'readAs' | 'question' | 'problem' | 'fault'>
 
 export function completeReply(frame: Frame, answer: Answer): Reply {
   const lists = { figures: [], working: [], followUps: [], charts: [], assumed: [] }

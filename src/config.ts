@@ -1,0 +1,102 @@
+// The only reader of the environment: checks every variable, names the bad one, never prints a secret.
+
+import { readFileSync } from 'node:fs'
+import { z } from 'zod'
+
+const list = z
+  .string()
+  .transform(text => text.split(/[\s,]+/).filter(Boolean))
+  .pipe(z.array(z.string()))
+
+const port = z.coerce.number().int().min(0).max(65535)
+
+const schema = z.object({
+  CHARGEHAND_DATA: z.string().min(1).default('data'),
+  CHARGEHAND_LOG_LEVEL: z.enum(['debug', 'info', 'warn', 'error', 'silent']).default('info'),
+  /** Health, readiness, metrics and Discord's HTTP interactions; none where absent. */
+  CHARGEHAND_HTTP_PORT: port.optional(),
+  DATABASE_URL: z.url({ protocol: /^postgres(ql)?$/ }).optional(),
+
+  DISCORD_TOKEN: z.string().min(1).optional(),
+  DISCORD_APPLICATION_ID: z
+    .string()
+    .regex(/^\d{15,21}$/, 'a number of 15 to 21 digits')
+    .optional(),
+  DISCORD_INTERACTIONS: z.enum(['gateway', 'http']).default('gateway'),
+  DISCORD_PUBLIC_KEY: z
+    .string()
+    .regex(/^[0-9a-f]{64}$/i, '64 hexadecimal digits')
+    .optional(),
+  /** Registers commands in this server only; everywhere where absent. */
+  DISCORD_SERVER_ID: z
+    .string()
+    .regex(/^\d{15,21}$/, 'a number of 15 to 21 digits')
+    .optional(),
+  DISCORD_API: z.url().default('https://discord.com/api'),
+
+  MATRIX_HOMESERVER: z.url().optional(),
+  MATRIX_USER: z
+    .string()
+    .regex(/^@[^:]+:.+$/, 'a full user id such as @chargehand:example.org')
+    .optional(),
+  MATRIX_PASSWORD: z.string().min(1).optional(),
+  MATRIX_ACCESS_TOKEN: z.string().min(1).optional(),
+  /** Encrypts the stored message keys. */
+  MATRIX_STORE_KEY: z.string().min(16, 'at least 16 characters').optional(),
+  MATRIX_DEVICE_NAME: z.string().min(1).default('Chargehand'),
+  MATRIX_PREFIX: z.string().min(1).max(20).default('!charge'),
+  /** Whose invites are accepted: "anyone", or servers and people: "example.org @ada:other.org". */
+  MATRIX_INVITES: list.default(['anyone']),
+})
+
+export type Config = z.infer<typeof schema>
+
+/** Variables that may come from a file named in a variable of the same name with _FILE. */
+const secrets = [
+  'DISCORD_TOKEN',
+  'DATABASE_URL',
+  'MATRIX_PASSWORD',
+  'MATRIX_ACCESS_TOKEN',
+  'MATRIX_STORE_KEY',
+] as const
+
+/** What is wrong with the environment, each fault with the variable's name and never its value. */
+export class ConfigError extends Error {
+  override name = 'ConfigError'
+}
+
+/** Reads and checks the environment. Throws a ConfigError that names each bad variable. */
+export function readConfig(environment: Readonly<Record<string, string | undefined>> = process.env): Config {
+  const parsed = schema.safeParse(withSecretFiles(withoutEmpty(environment)))
+  if (parsed.success) return parsed.data
+  const faults = parsed.error.issues.map(issue => `${issue.path.join('.')}: ${issue.message}`)
+  throw new ConfigError(`The configuration cannot be used:\n  ${faults.join('\n  ')}`)
+}
+
+/** The configuration with every secret hidden, fit for a log. */
+export function redacted(config: Config): Record<string, unknown> {
+  const hidden = Object.fromEntries(secrets.filter(key => config[key]).map(key => [key, '(hidden)']))
+  return { ...config, ...hidden }
+}
+
+function withoutEmpty(environment: Readonly<Record<string, string | undefined>>) {
+  return Object.fromEntries(
+    Object.entries(environment).filter(([, value]) => value !== undefined && value !== ''),
+  )
+}
+
+function withSecretFiles(
+  environment: Record<string, string | undefined>,
+): Record<string, string | undefined> {
+  const result = { ...environment }
+  for (const key of secrets) {
+    const path = environment[`${key}_FILE`]
+    if (path === undefined) continue
+    try {
+      result[key] = readFileSync(path, 'utf8').trim()
+    } catch {
+      throw new ConfigError(`The configuration cannot be used:\n  ${key}_FILE: the file cannot be read`)
+    }
+  }
+  return result
+}
