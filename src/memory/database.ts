@@ -1,0 +1,17 @@
+// The tables, the same on SQLite and PostgreSQL. Times are ISO 8601 text in UTC, which also sorts by time.
+
+import type { Kysely } from 'kysely'
+
+export interface Tables {
+  questions: { id: string; question: string }
+  answered: {
+    question_message: string
+    answer_message: string
+    place: string
+    asked_by: string
+    question: string
+    answered_at: string
+  }
+}
+
+export type Database = Kysely<Tables>

@@ -1,0 +1,8 @@
+// Every change of the schema, in the order in which they are made. Forward only: never edit one that was released.
+
+import type { Migration } from 'kysely/migration'
+import { questions } from './001-questions.ts'
+
+export const migrations: Readonly<Record<string, Migration>> = {
+  '001-questions': questions,
+}

@@ -1,0 +1,43 @@
+// Node's own SQLite under Kysely: one file, nothing to install.
+
+import { DatabaseSync, type SQLInputValue } from 'node:sqlite'
+import { SqliteAdapter, type SqliteDatabase, SqliteDialect } from 'kysely'
+
+/**
+ * Opens the file, or a database in memory for ':memory:'. Write-ahead log with full synchronisation: a
+ * commit has reached the disk before its promise resolves.
+ */
+export function sqliteDialect(file: string): SqliteDialect {
+  const database = new DatabaseSync(file, { timeout: 5000 })
+  database.exec('pragma journal_mode = wal; pragma synchronous = full; pragma foreign_keys = on')
+  return new NodeSqliteDialect({ database: adapt(database) })
+}
+
+class NodeSqliteDialect extends SqliteDialect {
+  override createAdapter(): SqliteAdapter {
+    return new TransactionalAdapter()
+  }
+}
+
+/** SQLite can undo a change of the schema, whatever Kysely supposes: so migrations are all or nothing. */
+class TransactionalAdapter extends SqliteAdapter {
+  override get supportsTransactionalDdl(): boolean {
+    return true
+  }
+}
+
+function adapt(database: DatabaseSync): SqliteDatabase {
+  return {
+    close: () => database.close(),
+    prepare: query => {
+      const statement = database.prepare(query)
+      const values = (parameters: readonly unknown[]) => parameters as SQLInputValue[]
+      return {
+        reader: statement.columns().length > 0,
+        all: parameters => statement.all(...values(parameters)),
+        run: parameters => statement.run(...values(parameters)),
+        iterate: parameters => statement.iterate(...values(parameters)),
+      }
+    },
+  }
+}

@@ -1,0 +1,60 @@
+// Kept questions and answered messages.
+
+import { afterEach, beforeEach, expect, test } from 'vitest'
+import type { Memory } from '../../../src/memory/memory.ts'
+import { openTestMemory } from '../../support/test-memory.ts'
+
+let memory: Memory
+beforeEach(async () => {
+  memory = await openTestMemory()
+})
+afterEach(() => memory.close())
+
+test('a question is found again under the 16 characters that it was given', async () => {
+  const id = await memory.questions.keep('current pack: 3S 720mAh LiHV')
+  expect(id).toMatch(/^[\w-]{16}$/)
+  expect(await memory.questions.find(id)).toBe('current pack: 3S 720mAh LiHV')
+})
+
+test('the same question has the same id, another question another', async () => {
+  const first = await memory.questions.keep('help')
+  expect(await memory.questions.keep('help')).toBe(first)
+  expect(await memory.questions.keep('help ')).not.toBe(first)
+})
+
+test('an unknown id finds nothing', async () => {
+  expect(await memory.questions.find('0123456789abcdef')).toBeUndefined()
+})
+
+const answered = {
+  place: 'discord:1',
+  askedBy: 'discord:2',
+  questionMessage: 'discord:3',
+  answerMessage: 'discord:4',
+  question: 'time pack: 3S 720mAh LiHV current: 1A',
+  answeredAt: new Date('2031-05-04T10:00:00.250Z'),
+}
+
+test('an answered question is found by either message', async () => {
+  await memory.answered.record(answered)
+  expect(await memory.answered.byQuestion('discord:3')).toEqual(answered)
+  expect(await memory.answered.byAnswer('discord:4')).toEqual(answered)
+  expect(await memory.answered.byAnswer('discord:3')).toBeUndefined()
+})
+
+test('recorded again, the later answer holds', async () => {
+  await memory.answered.record(answered)
+  const later = { ...answered, answerMessage: 'discord:5', question: 'help' }
+  await memory.answered.record(later)
+  expect(await memory.answered.byQuestion('discord:3')).toEqual(later)
+  expect(await memory.answered.byAnswer('discord:4')).toBeUndefined()
+})
+
+test('what is older than a time is dropped, and only that', async () => {
+  const newer = { ...answered, questionMessage: 'discord:6', answerMessage: 'discord:7' }
+  await memory.answered.record(answered)
+  await memory.answered.record({ ...newer, answeredAt: new Date('2031-05-04T10:00:00.251Z') })
+  await memory.answered.forgetBefore(new Date('2031-05-04T10:00:00.251Z'))
+  expect(await memory.answered.byQuestion('discord:3')).toBeUndefined()
+  expect(await memory.answered.byQuestion('discord:6')).toBeDefined()
+})
