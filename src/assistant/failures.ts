@@ -8,7 +8,7 @@ const shownLength = 120
 
 /** The question as the asker typed it, shortened, for a reply to what could not be read. */
 export function asTyped(question: string): string {
-  const line = question.replace(/\s+/g, ' ').trim()
+  const line = question.replace(/[\s\p{Cc}\p{Cf}]+/gu, ' ').trim()
   if (line === '') return '(nothing)'
   return line.length > shownLength ? `${line.slice(0, shownLength)}…` : line
 }

@@ -1,16 +1,11 @@
 // A kind of value that an option takes: how it is read, written out and completed.
 
 import type { Pack } from '../charging/pack.ts'
+import type { Read } from '../notation/read.ts'
 
 /** What was read before this option, for values whose sense depends on it (pack volts need the cell count). */
 export interface Earlier {
   readonly pack?: Pack
-}
-
-/** A value, and whatever the reader had to assume, to be said out loud. */
-export interface Read<T> {
-  readonly value: T
-  readonly assumed: readonly string[]
 }
 
 export interface ValueKind<T> {

@@ -1,0 +1,32 @@
+// A reply as one JSON document, for scripts: base units, stable keys.
+
+import type { Reply } from '../assistant/reply.ts'
+
+/**
+ * Keys: command, readAs, assumed, verdict?, headline, figures [{ key, label, value, unit, low?, high?, text }],
+ * working, cautions (sentences), deference, followUps [{ label, question }], question?, problem?, fault?.
+ * Units of figures are A, V, Ah, Wh, W, s, Ω and °C, or as the figure names.
+ */
+export function renderJson(reply: Reply): string {
+  const { command, readAs, assumed, verdict, headline, figures, working, cautions, deference } = reply
+  const { followUps, question, problem, fault } = reply
+  return JSON.stringify(
+    {
+      command,
+      readAs,
+      assumed,
+      verdict,
+      headline,
+      figures,
+      working,
+      cautions: cautions.map(({ text }) => text),
+      deference,
+      followUps,
+      question,
+      problem,
+      fault,
+    },
+    null,
+    2,
+  )
+}

@@ -1,0 +1,70 @@
+// A reply for the terminal: the answer first, then what it rests on, wrapped to the window.
+
+import { styleText } from 'node:util'
+import stringWidth from 'string-width'
+import wrapAnsi from 'wrap-ansi'
+import type { Figure, Reply, Verdict } from '../assistant/reply.ts'
+
+export interface TextRules {
+  /** Columns of the window. */
+  readonly width: number
+  readonly colour: boolean
+}
+
+type Style = Parameters<typeof styleText>[0]
+
+const verdictStyle: Record<Verdict, Style> = { go: 'green', 'go with care': 'yellow', 'do not charge': 'red' }
+
+export function renderText(reply: Reply, { width, colour }: TextRules): string {
+  const styled = (style: Style, text: string) =>
+    colour ? styleText(style, text, { validateStream: false }) : text
+  const wrapped = (text: string, first = '', rest = first) => {
+    const lines = wrapAnsi(text, Math.max(20, width - stringWidth(rest)), { hard: true }).split('\n')
+    return lines.map((line, at) => (at === 0 ? first : rest) + line).join('\n')
+  }
+  const listed = (title: string, items: readonly string[]) =>
+    items.length > 0
+      ? [styled('bold', title), ...items.map(item => wrapped(item, '  - ', '    '))].join('\n')
+      : ''
+
+  const { verdict, problem } = reply
+  const blocks = [
+    [
+      verdict ? styled(verdictStyle[verdict], `[${verdict}]`) : '',
+      wrapped(styled('bold', reply.headline)),
+      ...(problem ? problemLines(problem).map(line => wrapped(line, '  ', '    ')) : []),
+    ],
+    [
+      styled('dim', wrapped(`Read as: ${reply.readAs}`, '', '  ')),
+      ...reply.assumed.map(text => styled('dim', wrapped(`Assumed: ${text}`, '', '  '))),
+    ],
+    figureLines(reply.figures),
+    [listed('Working', reply.working)],
+    [
+      listed(
+        'Cautions',
+        reply.cautions.map(({ text }) => text),
+      ),
+      wrapped(reply.deference, '  '),
+    ],
+    reply.followUps.length > 0
+      ? [
+          styled('bold', 'What if'),
+          ...reply.followUps.map(({ label, question }) => wrapped(`${label}: ${question}`, '  - ', '    ')),
+        ]
+      : [],
+  ]
+  return blocks
+    .map(lines => lines.filter(Boolean).join('\n'))
+    .filter(Boolean)
+    .join('\n\n')
+}
+
+function problemLines({ token, expected, example }: NonNullable<Reply['problem']>): string[] {
+  return [...(token === undefined ? [] : [`at: "${token}"`]), `expected: ${expected}`, `example: ${example}`]
+}
+
+function figureLines(figures: readonly Figure[]): string[] {
+  const widest = Math.max(0, ...figures.map(({ label }) => stringWidth(label)))
+  return figures.map(({ label, text }) => `  ${label}${' '.repeat(widest - stringWidth(label))}  ${text}`)
+}

@@ -1,0 +1,59 @@
+// The local room: a question a line from the terminal or a pipe, an answer below it.
+
+import { createInterface } from 'node:readline'
+import type { Assistant } from '../assistant/assistant.ts'
+import type { Occasion } from '../assistant/context.ts'
+import { completeLine } from './complete.ts'
+import { demoClub } from './demo-club.ts'
+import { historyIn } from './history.ts'
+import { renderText } from './render-text.ts'
+
+export interface RoomParts {
+  readonly assistant: Assistant
+  readonly occasion: Occasion
+  readonly input: NodeJS.ReadStream
+  readonly output: NodeJS.WriteStream
+  /** Keeps the questions asked, for the up arrow. */
+  readonly historyFile: string
+}
+
+const leaving = ['quit', 'exit', 'bye']
+const widest = 100
+
+/** Opens the room; resolves when the asker leaves or the input ends, after the last answer is out. */
+export async function openRoom({ assistant, occasion, input, output, historyFile }: RoomParts): Promise<void> {
+  const interactive = Boolean(input.isTTY && output.isTTY)
+  const colour = interactive && output.hasColors()
+  const print = (text: string) => output.write(`${text}\n`)
+  const answer = async (question: string) => {
+    const width = Math.min(output.columns ?? widest, widest)
+    print(`${renderText(await assistant.answer(question, occasion), { width, colour })}\n`)
+  }
+
+  print(`Welcome to the bench of the ${demoClub.name}. Ask about charging; "help" lists what I answer.\n`)
+  for (const question of demoClub.questions) {
+    print(`ask> ${question}`)
+    await answer(question)
+  }
+
+  const history = historyIn(historyFile)
+  const lines = createInterface({
+    input,
+    output,
+    terminal: interactive,
+    prompt: 'ask> ',
+    removeHistoryDuplicates: true,
+    ...(interactive ? { history: history.read() } : {}),
+    completer: (line: string, done: (error: unknown, hits?: [string[], string]) => void) => {
+      completeLine(assistant, occasion, line).then(hits => done(null, hits), done)
+    },
+  })
+  if (interactive) lines.on('history', history.keep).prompt()
+  for await (const line of lines) {
+    const question = line.trim()
+    if (leaving.includes(question.toLowerCase())) break
+    if (question !== '') await answer(question)
+    if (interactive) lines.prompt()
+  }
+  lines.close()
+}
