@@ -1,0 +1,69 @@
+// What caps a charge current, and who says so.
+
+import type { Charger } from './charger.ts'
+import { chemistries } from './chemistries.ts'
+import type { Feed } from './feed.ts'
+import type { HouseLimits } from './limits.ts'
+import type { Pack } from './pack.ts'
+import { largestStep_A } from './steps.ts'
+import type { TemperatureAllowance } from './temperature.ts'
+
+export type LimitKind =
+  | 'label'
+  | 'chemistry'
+  | 'house'
+  | 'temperature'
+  | 'charger'
+  | 'charger power'
+  | 'source'
+
+export interface Limit {
+  readonly kind: LimitKind
+  /** Highest current into the whole pack, in A. */
+  readonly value_A: number
+  /** The rate it follows from, where it grows with the pack's capacity. */
+  readonly rate_C?: number
+  /** The power it follows from, in W, where it falls with the pack's voltage. */
+  readonly power_W?: number
+  /** Where the number comes from. */
+  readonly source: string
+}
+
+export interface LimitsRequest {
+  readonly pack: Pack
+  readonly charger?: Charger | undefined
+  readonly house: HouseLimits
+  readonly allowance: TemperatureAllowance
+  readonly cutoffPack_V: number
+  readonly efficiency: number
+  readonly feed?: Feed | undefined
+}
+
+/** Every limit on the current into the pack, smallest first. Never empty, as a chemistry always has one. */
+export function currentLimits(request: LimitsRequest): [Limit, ...Limit[]] {
+  const { pack, charger, house, allowance, cutoffPack_V, efficiency, feed } = request
+  const { highestRate_C, temperatureBands } = chemistries[pack.chemistry]
+  const byRate = (kind: LimitKind, rate_C: number, source: string): Limit => ({
+    kind,
+    rate_C,
+    value_A: rate_C * pack.capacity_Ah,
+    source,
+  })
+  const byPower = (kind: LimitKind, power_W: number, source: string): Limit => ({
+    kind,
+    power_W,
+    value_A: power_W / cutoffPack_V,
+    source,
+  })
+  const houseRate_C = house.maxRate_C?.[pack.chemistry]
+  const limits: [Limit, ...Limit[]] = [byRate('chemistry', highestRate_C.value, highestRate_C.source)]
+  if (pack.labelRate_C !== undefined) limits.push(byRate('label', pack.labelRate_C, 'the label'))
+  if (houseRate_C !== undefined) limits.push(byRate('house', houseRate_C, 'the rules of this house'))
+  if (allowance.reduced) limits.push(byRate('temperature', allowance.maxRate_C, temperatureBands.source))
+  if (charger) {
+    limits.push({ kind: 'charger', value_A: largestStep_A(charger.currents), source: 'the charger' })
+  }
+  if (charger?.power_W !== undefined) limits.push(byPower('charger power', charger.power_W, 'the charger'))
+  if (feed) limits.push(byPower('source', feed.power_W * efficiency, 'the source'))
+  return limits.sort((a, b) => a.value_A - b.value_A)
+}

@@ -1,0 +1,45 @@
+// Numbers of the trade about chargers and supplies that no label told us, each with where it comes from.
+
+import type { Cited } from './chemistry.ts'
+import type { Offer } from './source.ts'
+
+const practice = <T>(value: T, source: string): Cited<T> => ({ value, standing: 'common practice', source })
+
+export const chargerEfficiency = practice(
+  0.85,
+  'common practice: a switching charger passes on 80 to 90 % of its input power',
+)
+
+export const powerBankEfficiency = practice(
+  0.85,
+  'common practice: about 85 % of the label energy of a power bank reaches its output',
+)
+
+export const fuseShare = practice(
+  0.8,
+  'common practice: load a fuse for long with 80 % of its rating at most',
+)
+
+export const batterySourceRate_C = practice(
+  2,
+  'common practice: without a discharge rate on the label take no more than 2C from a battery used as a source',
+)
+
+/** What a power bank gives where it names no output. */
+export const plainUsbOffer: Cited<Offer> = {
+  value: { voltage_V: 5, current_A: 1.5 },
+  standing: 'published',
+  source: 'USB Battery Charging 1.2, dedicated charging port: 5 V, 1.5 A',
+}
+
+export const engineRunning_V: Cited<readonly [number, number]> = {
+  value: [13.5, 15],
+  standing: 'published',
+  source: 'vehicle supply with the engine running, 13.5 to 15 V (SAE J563 outlets)',
+}
+
+/** A charger that lacks the wanted cutoff may use one this much lower: a little less charge, no harm. */
+export const cutoffStepDown_V = practice(
+  0.2,
+  'common practice: a lower cutoff only leaves the pack less full; more than 0.2 V lower hardly charges it',
+)
