@@ -1,0 +1,162 @@
+// The dimensions a quantity can have: its units, the range that makes sense, and how it is written.
+
+export type DimensionName =
+  | 'current'
+  | 'voltage'
+  | 'capacity'
+  | 'energy'
+  | 'power'
+  | 'resistance'
+  | 'temperature'
+  | 'share'
+  | 'rate'
+  | 'length'
+  | 'mass'
+
+/** A unit as a power of ten (kept apart so that 720 mAh is exactly 0.72 Ah) and, where needed, a factor and an offset. */
+export interface Unit {
+  readonly exponent: number
+  readonly factor?: number
+  readonly offset?: number
+}
+
+export interface Dimension {
+  readonly name: string
+  /** With an article, as in "expected a current from …". */
+  readonly phrase: string
+  readonly units: Readonly<Record<string, Unit>>
+  /** Units as written out: the first that gives the value back exactly is taken; the last always does. */
+  readonly written: readonly string[]
+  readonly min: number
+  readonly max: number
+  readonly example: string
+}
+
+const ten = (exponent: number, ...names: string[]): Record<string, Unit> =>
+  Object.fromEntries(names.map(name => [name, { exponent }]))
+
+const times = (factor: number, ...names: string[]): Record<string, Unit> =>
+  Object.fromEntries(names.map(name => [name, { exponent: 0, factor }]))
+
+/** Units are looked up in lower case. Inch, foot, ounce and pound are exact by the 1959 yard and pound agreement. */
+export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
+  current: {
+    name: 'current',
+    phrase: 'a current',
+    units: { ...ten(0, 'a', 'amp', 'amps', 'ampere', 'amperes'), ...ten(-3, 'ma', 'milliamp', 'milliamps') },
+    written: ['A'],
+    min: 0.01,
+    max: 60,
+    example: '1.5A',
+  },
+  voltage: {
+    name: 'voltage',
+    phrase: 'a voltage',
+    units: { ...ten(0, 'v', 'volt', 'volts'), ...ten(-3, 'mv', 'millivolt', 'millivolts') },
+    written: ['V'],
+    min: 0,
+    max: 100,
+    example: '3.85V',
+  },
+  capacity: {
+    name: 'capacity',
+    phrase: 'a capacity',
+    units: { ...ten(0, 'ah'), ...ten(-3, 'mah') },
+    written: ['mAh', 'Ah'],
+    min: 0.02,
+    max: 60,
+    example: '720mAh',
+  },
+  energy: {
+    name: 'energy',
+    phrase: 'an energy',
+    units: { ...ten(0, 'wh'), ...ten(3, 'kwh'), ...ten(-3, 'mwh') },
+    written: ['Wh'],
+    min: 0.1,
+    max: 5000,
+    example: '74Wh',
+  },
+  power: {
+    name: 'power',
+    phrase: 'a power',
+    units: { ...ten(0, 'w', 'watt', 'watts'), ...ten(3, 'kw') },
+    written: ['W'],
+    min: 0.5,
+    max: 3000,
+    example: '80W',
+  },
+  resistance: {
+    name: 'resistance',
+    phrase: 'a resistance',
+    units: {
+      ...ten(0, 'Ω', 'ohm', 'ohms'),
+      ...ten(-3, 'mΩ', 'mohm', 'mohms', 'milliohm', 'milliohms'),
+      ...ten(-6, 'µΩ', 'uohm', 'microohm', 'microohms'),
+    },
+    written: ['mΩ', 'Ω'],
+    min: 0.00001,
+    max: 10,
+    example: '6mΩ',
+  },
+  temperature: {
+    name: 'temperature',
+    phrase: 'a temperature',
+    units: {
+      ...ten(0, '°c', 'c', 'celsius', 'degc', 'centigrade'),
+      ...Object.fromEntries(
+        ['°f', 'f', 'fahrenheit', 'degf'].map(name => [name, { exponent: 0, factor: 5 / 9, offset: -32 }]),
+      ),
+    },
+    written: ['°C'],
+    min: -50,
+    max: 150,
+    example: '25°C',
+  },
+  share: {
+    name: 'percentage',
+    phrase: 'a percentage',
+    units: ten(-2, '%', 'percent', 'pct'),
+    written: ['%'],
+    min: 0,
+    max: 1,
+    example: '80%',
+  },
+  rate: {
+    name: 'C-rate',
+    phrase: 'a C-rate',
+    units: ten(0, 'c'),
+    written: ['C'],
+    min: 0.01,
+    max: 20,
+    example: '2C',
+  },
+  length: {
+    name: 'length',
+    phrase: 'a length',
+    units: {
+      ...ten(0, 'm', 'metre', 'metres', 'meter', 'meters'),
+      ...ten(-2, 'cm'),
+      ...ten(-3, 'mm'),
+      ...times(0.3048, 'ft', 'foot', 'feet', "'"),
+      ...times(0.0254, 'in', 'inch', 'inches', '"'),
+    },
+    written: ['m'],
+    min: 0.001,
+    max: 100,
+    example: '30cm',
+  },
+  mass: {
+    name: 'mass',
+    phrase: 'a mass',
+    units: {
+      ...ten(0, 'kg'),
+      ...ten(-3, 'g', 'gram', 'grams'),
+      ...times(0.028349523125, 'oz', 'ounce', 'ounces'),
+      ...times(0.45359237, 'lb', 'lbs', 'pound', 'pounds'),
+    },
+    written: ['g', 'kg'],
+    min: 0.0001,
+    max: 50,
+    example: '68g',
+  },
+}

@@ -1,0 +1,52 @@
+// Durations: hours, minutes and seconds with their units, down to `1h20`.
+
+import { Problem } from '../assistant/problem.ts'
+import { decimalText } from './number.ts'
+import { plainText, shortened } from './text.ts'
+
+const longest_s = 7 * 24 * 3600
+const wanted = { expected: 'a duration from 1 s to 168 h', example: '1h20' }
+
+const number = String.raw`(\d+(?:[.,]\d+)*)`
+const whole = new RegExp(
+  `^(?:${number} ?(?:h|hrs?|hours?))? ?(?:${number} ?(?:min|mins|minutes?|m))? ?(?:${number} ?(?:s|secs?|seconds?))?$`,
+  'i',
+)
+const hoursAndMinutes = /^(\d{1,3}) ?h ?([0-5]?\d)$/i
+
+/** s, 1 to 604800: `1h20`, `1 h 20 min`, `45 min`, `90s`, `1.5h`. Throws a Problem; `1:20` is ambiguous. */
+export function readDuration(text: string): number {
+  const plain = plainText(text)
+  const parts = hoursAndMinutes.exec(plain) ?? whole.exec(plain)
+  if (!parts?.[0]) throw problem(plain)
+  const [, hours = '0', minutes = '0', seconds = '0'] = parts
+  const duration_s =
+    Number(decimalText(hours, wanted)) * 3600 +
+    Number(decimalText(minutes, wanted)) * 60 +
+    Number(decimalText(seconds, wanted))
+  if (duration_s >= 1 && duration_s <= longest_s) return duration_s
+  throw new Problem({
+    what: 'That duration is outside the range I work with.',
+    token: shortened(plain),
+    ...wanted,
+  })
+}
+
+/** Canonical text of whole seconds and fractions; reading it gives the same value. */
+export function writeDuration(duration_s: number): string {
+  const hours = Math.floor(duration_s / 3600)
+  const minutes = Math.floor((duration_s % 3600) / 60)
+  const text = `${hours > 0 ? `${hours}h` : ''}${minutes > 0 ? `${minutes}min` : ''}`
+  const seconds = duration_s - hours * 3600 - minutes * 60
+  if (hours * 3600 + minutes * 60 + seconds !== duration_s) return `${duration_s}s`
+  return seconds > 0 ? `${text}${seconds}s` : text
+}
+
+function problem(plain: string): Problem {
+  const what = /^\d+:\d/.test(plain)
+    ? 'A colon could part hours from minutes or minutes from seconds.'
+    : /^[\d.,]+$/.test(plain)
+      ? 'That number needs a unit.'
+      : 'I cannot read that as a duration.'
+  return new Problem({ what, token: shortened(plain), ...wanted })
+}

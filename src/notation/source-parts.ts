@@ -1,0 +1,111 @@
+// The words that a source is made of.
+
+import type { Offer } from '../charging/source.ts'
+import { takeNumeral } from './number.ts'
+import { once, type Part } from './parts.ts'
+import { quantityOf, takeQuantity } from './quantity.ts'
+import type { Scanner } from './scanner.ts'
+
+export interface SourceDraft {
+  kind?: 'vehicle' | 'power bank'
+  usb?: 'PD' | 'USB-C' | 'USB'
+  /** Volts with amps, or with watts. */
+  offers?: readonly Offer[]
+  voltage_V?: number
+  current_A?: number
+  power_W?: number
+  energy_Wh?: number
+  capacity_Ah?: number
+  engine?: 'running' | 'off'
+  rest_V?: number
+  /** A bare number, read as mAh on a power bank. */
+  bare?: string
+  named?: true
+}
+
+const supply = { phrase: 'a supply voltage', min: 2, max: 60, example: '20V 5A' }
+const capacity = { phrase: "a source's capacity", min: 0.2, max: 300, example: '20000mAh' }
+const lead = { phrase: 'a lead-acid resting voltage', min: 8, max: 30, example: '12.6V' }
+const pairing = /,? ?(?:@|at|x)? ?/iuy
+const listing = / ?[,/+;] ?| (?:or|and) /iuy
+
+function takeOffer(scan: Scanner): Offer | undefined {
+  const first_V = takeQuantity(scan, 'voltage', supply)
+  if (first_V !== undefined) {
+    scan.take(pairing)
+    const current_A = takeQuantity(scan, 'current')
+    if (current_A !== undefined) return { voltage_V: first_V, current_A }
+    const power_W = takeQuantity(scan, 'power')
+    return power_W === undefined ? undefined : { voltage_V: first_V, current_A: power_W / first_V }
+  }
+  const current_A = takeQuantity(scan, 'current')
+  if (current_A === undefined) return undefined
+  scan.take(pairing)
+  const voltage_V = takeQuantity(scan, 'voltage', supply)
+  return voltage_V === undefined ? undefined : { voltage_V, current_A }
+}
+
+function takeOffers(scan: Scanner): readonly Offer[] | undefined {
+  const offers: Offer[] = []
+  for (;;) {
+    const offer = scan.attempt(() => {
+      if (offers.length > 0 && !scan.take(listing)) return undefined
+      return takeOffer(scan)
+    })
+    if (!offer) break
+    offers.push(offer)
+  }
+  return offers.length > 0 ? offers.sort((a, b) => a.voltage_V - b.voltage_V) : undefined
+}
+
+const kinds: readonly (readonly [NonNullable<SourceDraft['kind']>, RegExp])[] = [
+  ['power bank', /power ?-?bank(?!\p{L})/iuy],
+  ['vehicle', /(?:car|vehicle|cigarette lighter|van|truck)(?: (?:outlet|socket|battery))?(?!\p{L})/iuy],
+]
+
+const usbKinds: readonly (readonly [NonNullable<SourceDraft['usb']>, RegExp])[] = [
+  ['PD', /(?:usb ?-? ?c? ?)?(?:pd|power delivery)(?!\p{L})/iuy],
+  ['USB-C', /(?:usb ?-? ?c|type-c)(?!\p{L})/iuy],
+  ['USB', /usb(?: ?-? ?a)?(?!\p{L})/iuy],
+]
+
+const engines: readonly (readonly ['running' | 'off', RegExp])[] = [
+  ['running', /(?:with )?(?:the )?(?:engine|motor) (?:is )?(?:running|on)(?!\p{L})/iuy],
+  ['off', /(?:with )?(?:the )?(?:engine|motor) (?:is )?(?:off|stopped)(?!\p{L})/iuy],
+]
+
+const suppliers = /(?:bench|wall|mains|power supply|supply|psu|adapter|brick|outlet|socket|port)(?!\p{L})/iuy
+
+const oneOf =
+  <T>(words: readonly (readonly [T, RegExp])[]) =>
+  (scan: Scanner): T | undefined =>
+    words.find(([, pattern]) => scan.take(pattern))?.[0]
+
+const bareCapacity: Part<SourceDraft> = (scan, draft) => {
+  if (draft.kind !== 'power bank' || draft.capacity_Ah !== undefined) return false
+  const numeral = scan.attempt(() => {
+    const found = takeNumeral(scan)
+    return found !== undefined && scan.take(/(?=[ ,;]|$)/y) ? found : undefined
+  })
+  if (numeral === undefined) return false
+  draft.bare = numeral
+  draft.capacity_Ah = quantityOf(numeral, 'mAh', 'capacity', capacity)
+  return true
+}
+
+export const sourceParts: readonly Part<SourceDraft>[] = [
+  once('kind', oneOf(kinds)),
+  once('usb', oneOf(usbKinds)),
+  once('engine', oneOf(engines)),
+  once('rest_V', scan =>
+    scan.take(/rest(?:ing)?(?: at)? /iuy) ? takeQuantity(scan, 'voltage', lead) : undefined,
+  ),
+  once('offers', takeOffers),
+  once('energy_Wh', scan => takeQuantity(scan, 'energy')),
+  once('power_W', scan => takeQuantity(scan, 'power')),
+  once('voltage_V', scan => takeQuantity(scan, 'voltage', supply)),
+  once('current_A', scan => takeQuantity(scan, 'current')),
+  once('capacity_Ah', scan => takeQuantity(scan, 'capacity', capacity)),
+  once('named', scan => (scan.take(suppliers) ? true : undefined)),
+  bareCapacity,
+]

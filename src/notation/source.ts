@@ -1,0 +1,146 @@
+// Sources: `PD 65W`, `20V 5A`, `USB 5V 2A`, `car 10A`, `power bank 74Wh PD 45W`, or a battery as a pack is written.
+
+import { Problem } from '../assistant/problem.ts'
+import type { Offer, Source } from '../charging/source.ts'
+import { pdOffers } from '../charging/usb-pd.ts'
+import type { Wanted } from './number.ts'
+import { readPack, writePack } from './pack.ts'
+import { readParts, takeParts } from './parts.ts'
+import { checked, writeQuantity } from './quantity.ts'
+import type { Read } from './read.ts'
+import { Scanner } from './scanner.ts'
+import { type SourceDraft, sourceParts } from './source-parts.ts'
+import { plainText, shortened } from './text.ts'
+
+const wanted: Wanted = {
+  expected: 'a USB PD supply, volts with amps or watts, a vehicle outlet, a power bank or a battery',
+  example: 'PD 65W',
+}
+const powerDelivery = { phrase: 'a USB PD power', min: 5, max: 240, example: 'PD 65W' }
+/** The voltage of its cells that a power bank's mAh are counted at: common practice. */
+const bankCell_V = 3.7
+const usb_V = 5
+
+const batteryLike = /(?:^|[ ,;])\d+ ?-?s(?:\d+p)?(?![\p{L}\d])/iu
+
+/**
+ * Reads the whole text as one source. What it must assume (engine off, 3.7 V for a power bank's mAh) is in
+ * `assumed`. Throws a Problem that names the word or says what is missing.
+ */
+export function readSource(text: string): Read<Source> {
+  const scan = new Scanner(plainText(text))
+  if (batteryLike.test(scan.text)) {
+    const { value: pack, assumed } = readPack(scan.text)
+    return { value: { kind: 'battery', pack }, assumed }
+  }
+  const draft: SourceDraft = {}
+  readParts(scan, sourceParts, draft, wanted)
+  const assumed: string[] = []
+  const value = sourceOf(draft, scan.text, assumed)
+  return { value, assumed }
+}
+
+/** Moves past a source, complete or not, where one stands; a battery is left to the reader of packs. */
+export function takeSource(scan: Scanner): boolean {
+  const draft = scan.attempt(() => {
+    const found: SourceDraft = {}
+    takeParts(scan, sourceParts, found)
+    return found.kind || found.usb || found.offers ? found : undefined
+  })
+  return draft !== undefined
+}
+
+function sourceOf(draft: SourceDraft, text: string, assumed: string[]): Source {
+  if (draft.kind === 'vehicle') return vehicleOf(draft, text, assumed)
+  if (draft.kind === 'power bank') return bankOf(draft, text, assumed)
+  const left = draft.energy_Wh ?? draft.capacity_Ah ?? draft.engine ?? draft.rest_V
+  if (left !== undefined) {
+    throw incomplete(text, 'I cannot tell what kind of source that is', 'power bank 74Wh, or car 10A')
+  }
+  const supply = supplyOf(draft, assumed)
+  if (supply) return { kind: 'supply', ...supply }
+  throw incomplete(
+    text,
+    'That source lacks its current or power',
+    draft.voltage_V === undefined ? 'PD 65W' : `${draft.voltage_V}V 5A`,
+  )
+}
+
+interface Supply {
+  readonly offers: readonly Offer[]
+  readonly usbPd_W?: number
+}
+
+function supplyOf({ usb, offers, power_W, current_A }: SourceDraft, assumed: string[]): Supply | undefined {
+  if (offers && power_W === undefined && current_A === undefined) return { offers }
+  if ((usb === 'PD' || usb === 'USB-C') && power_W !== undefined && !offers) {
+    if (usb === 'USB-C') assumed.push('a USB-C supply named by its watts is read as USB Power Delivery')
+    const usbPd_W = checked(power_W, `${power_W}W`, 'power', powerDelivery)
+    return { offers: pdOffers(usbPd_W), usbPd_W }
+  }
+  if (usb === undefined || usb === 'PD' || offers || current_A === undefined) return undefined
+  assumed.push(`plain USB is taken to give ${usb_V} V`)
+  return { offers: [{ voltage_V: usb_V, current_A }] }
+}
+
+function vehicleOf(draft: SourceDraft, text: string, assumed: string[]): Source {
+  const offer = draft.offers?.[0]
+  const fuse_A = draft.current_A ?? offer?.current_A
+  const engine = draft.engine ?? 'off'
+  const volts = draft.voltage_V ?? offer?.voltage_V
+  if (fuse_A === undefined) {
+    throw incomplete(text, "I need the rating of the outlet's fuse", 'car 10A engine off')
+  }
+  if (draft.engine === undefined) assumed.push('the engine is taken to be off')
+  if (volts === 12 || volts === 24) assumed.push(`${volts} V is read as the outlet's nominal voltage`)
+  const rest_V = draft.rest_V ?? (volts === 12 || volts === 24 ? undefined : volts)
+  return {
+    kind: 'vehicle outlet',
+    fuse_A,
+    engine,
+    ...(rest_V !== undefined && { rest_V }),
+    ...(draft.capacity_Ah !== undefined && { capacity_Ah: draft.capacity_Ah }),
+  }
+}
+
+function bankOf(draft: SourceDraft, text: string, assumed: string[]): Source {
+  const { energy_Wh, capacity_Ah, bare } = draft
+  if (energy_Wh === undefined && capacity_Ah === undefined) {
+    throw incomplete(text, 'I need the watt-hours on the power bank', 'power bank 74Wh')
+  }
+  if (bare !== undefined) assumed.push(`${bare} is read as mAh`)
+  if (energy_Wh === undefined) {
+    assumed.push(`the power bank's mAh are counted at ${bankCell_V} V, the voltage of its cells`)
+  }
+  const label_Wh = energy_Wh ?? Number(((capacity_Ah ?? 0) * bankCell_V).toPrecision(12))
+  return { kind: 'power bank', label_Wh, ...supplyOf(draft, assumed) }
+}
+
+function incomplete(text: string, what: string, example: string): Problem {
+  return new Problem({ what: `${what}.`, token: shortened(text), expected: wanted.expected, example })
+}
+
+/** Canonical text; reading it gives the same source. */
+export function writeSource(source: Source): string {
+  if (source.kind === 'battery') return writePack(source.pack)
+  if (source.kind === 'supply') return writeSupply(source)
+  if (source.kind === 'power bank') {
+    const bank = `power bank ${writeQuantity(source.label_Wh, 'energy')}`
+    return source.offers ? `${bank} ${writeSupply({ ...source, offers: source.offers })}` : bank
+  }
+  const { fuse_A, engine, rest_V, capacity_Ah } = source
+  const words = [`car ${writeQuantity(fuse_A, 'current')}`, `engine ${engine}`]
+  if (rest_V !== undefined) words.push(`rest ${writeQuantity(rest_V, 'voltage')}`)
+  if (capacity_Ah !== undefined) words.push(writeQuantity(capacity_Ah, 'capacity'))
+  return words.join(' ')
+}
+
+function writeSupply({ offers, usbPd_W }: Supply): string {
+  if (usbPd_W !== undefined) return `PD ${writeQuantity(usbPd_W, 'power')}`
+  return offers
+    .map(
+      ({ voltage_V, current_A }) =>
+        `${writeQuantity(voltage_V, 'voltage')} ${writeQuantity(current_A, 'current')}`,
+    )
+    .join(', ')
+}

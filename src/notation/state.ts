@@ -1,0 +1,159 @@
+// Where a charge starts and where it is to go: `3.7V`, `11.1V`, `20%`, `full`, `storage`, `empty`.
+
+import { Problem } from '../assistant/problem.ts'
+import type { State, Target } from '../charging/charge.ts'
+import type { Pack } from '../charging/pack.ts'
+import { oddNumberProblem, takeNumeral, type Wanted } from './number.ts'
+import { quantityOf, takeQuantity, writeQuantity } from './quantity.ts'
+import type { Read } from './read.ts'
+import { Scanner } from './scanner.ts'
+import { plainText, shortened } from './text.ts'
+
+export type LevelName = 'full' | 'storage' | 'empty'
+
+/** A state of charge as asked: what `full` and `storage` are is for the chemistry and the house to say. */
+export type Level = State | { readonly kind: 'named'; readonly name: LevelName }
+
+/** The voltages that `full` and `storage` stand for, per cell. */
+export interface NamedLevels {
+  readonly full_V: number
+  readonly storage_V: number
+}
+
+/** No cell of a known chemistry rests higher. */
+const highestCell_V = 4.5
+/** A cell of a pack at rest below this is dead; volts that would mean that are not taken for pack volts. */
+const lowestCell_V = 2
+
+const startWanted: Wanted = {
+  expected: 'volts per cell, pack volts, a percentage, full, storage or empty',
+  example: '3.7V',
+}
+const goalWanted: Wanted = {
+  expected: 'full, storage, volts per cell, pack volts or a percentage',
+  example: 'full',
+}
+
+const names: readonly (readonly [LevelName, RegExp])[] = [
+  ['full', /(?:full(?:y charged)?|charged)(?!\p{L})/iuy],
+  ['storage', /(?:storage|store)(?: (?:level|voltage|charge))?(?!\p{L})/iuy],
+  ['empty', /(?:empty|flat)(?!\p{L})/iuy],
+]
+const perCell = / ?(?:per cell|a cell|each cell|\/ ?cell|each)(?!\p{L})/iuy
+const ofPack = / ?(?:for the |of the |whole |in the )?(?:pack|total)(?!\p{L})/iuy
+
+/** Reads where a charge starts. Pack volts need the pack. Throws a Problem that names the token. */
+export function readState(text: string, pack?: Pack): Read<Level> {
+  return readLevel(text, pack, startWanted)
+}
+
+/** Reads where a charge is to go. Whether the chemistry allows that is not judged here. */
+export function readTarget(text: string, pack?: Pack): Read<Level> {
+  const target = readLevel(text, pack, goalWanted)
+  if (target.value.kind !== 'named' || target.value.name !== 'empty') return target
+  throw new Problem({ what: 'A charge cannot end at empty.', token: shortened(text), ...goalWanted })
+}
+
+function readLevel(text: string, pack: Pack | undefined, wanted: Wanted): Read<Level> {
+  const scan = new Scanner(plainText(text))
+  const level = takeLevel(scan, pack)
+  if (level && scan.done) return level
+  const odd = oddNumberProblem(scan.text, wanted)
+  if (odd) throw odd
+  const what =
+    scan.text === ''
+      ? 'There is nothing to read.'
+      : /^[+-]?[\d.,]+$/.test(scan.text)
+        ? 'That number could be volts or a percentage.'
+        : 'I cannot read that as a state of charge.'
+  throw new Problem({ what, token: shortened(scan.text), ...wanted })
+}
+
+/** Reads a level where the scanner stands; undefined, and not moved, where there is none. */
+export function takeLevel(scan: Scanner, pack?: Pack): Read<Level> | undefined {
+  return scan.attempt(() => takeNamed(scan) ?? takeShare(scan) ?? takeVolts(scan, pack) ?? takeBare(scan))
+}
+
+function takeNamed(scan: Scanner): Read<Level> | undefined {
+  const name = names.find(([, pattern]) => scan.take(pattern))?.[0]
+  return name && { value: { kind: 'named', name }, assumed: [] }
+}
+
+function takeShare(scan: Scanner): Read<Level> | undefined {
+  const soc = takeQuantity(scan, 'share', { phrase: 'a state of charge' })
+  return soc === undefined ? undefined : { value: { kind: 'soc', soc }, assumed: [] }
+}
+
+function takeVolts(scan: Scanner, pack?: Pack): Read<Level> | undefined {
+  const start = scan.at
+  const volts = takeQuantity(scan, 'voltage')
+  if (volts === undefined) return undefined
+  const token = scan.text.slice(start, scan.at)
+  if (scan.take(perCell)) return { value: rest(volts, token), assumed: [] }
+  if (scan.take(ofPack)) return { value: packVolts(volts, token, pack), assumed: [] }
+  if (volts > highestCell_V) return { value: packVolts(volts, token, pack), assumed: [] }
+  const series = pack?.series ?? 1
+  if (series > 1 && volts / series >= lowestCell_V) throw cellOrPack(token)
+  const assumed = series > 1 ? [`${volts} V is read as volts per cell`] : []
+  return { value: rest(volts, token), assumed }
+}
+
+/** `3.6` can only be volts per cell; `4` or `20` could be a percentage too. */
+function takeBare(scan: Scanner): Read<Level> | undefined {
+  const numeral = takeNumeral(scan)
+  if (numeral === undefined || !/^[234][.,]\d{1,3}$/.test(numeral) || !scan.take(/(?=[ ,;?!]|$)/y))
+    return undefined
+  const volts = quantityOf(numeral, 'V', 'voltage')
+  return { value: rest(volts, numeral), assumed: [`${numeral} is read as ${volts} V per cell`] }
+}
+
+function rest(perCell_V: number, token: string): State {
+  if (perCell_V <= highestCell_V) return { kind: 'rest', perCell_V }
+  throw new Problem({
+    what: 'No cell of these chemistries goes that high.',
+    token: shortened(token),
+    expected: `0 to ${highestCell_V} V per cell`,
+    example: '3.85V per cell',
+  })
+}
+
+function packVolts(volts: number, token: string, pack?: Pack): State {
+  const perCell_V = pack && Number((volts / pack.series).toPrecision(12))
+  if (perCell_V !== undefined && perCell_V <= highestCell_V) return { kind: 'rest', perCell_V }
+  throw new Problem({
+    what: pack ? `No ${pack.series}S pack goes that high.` : 'Pack volts need the pack to be known.',
+    token: shortened(token),
+    expected: `volts per cell up to ${highestCell_V} V${pack ? `, or pack volts up to ${highestCell_V * pack.series} V` : ''}`,
+    example: '3.85V per cell',
+  })
+}
+
+function cellOrPack(token: string): Problem {
+  return new Problem({
+    what: 'That could be the volts of one cell or of the whole pack.',
+    token: shortened(token),
+    expected: 'the volts with "per cell" or "pack" behind them',
+    example: `${token} per cell`,
+  })
+}
+
+/** Canonical text; reading it gives the same level. */
+export function writeLevel(level: Level): string {
+  if (level.kind === 'named') return level.name
+  if (level.kind === 'soc') return writeQuantity(level.soc, 'share')
+  return `${writeQuantity(level.perCell_V, 'voltage')} per cell`
+}
+
+/** The start of a charge in the core's terms. */
+export function stateOf(level: Level, { full_V: _, storage_V }: NamedLevels): State {
+  if (level.kind !== 'named') return level
+  if (level.name === 'storage') return { kind: 'rest', perCell_V: storage_V }
+  return { kind: 'soc', soc: level.name === 'full' ? 1 : 0 }
+}
+
+/** The end of a charge in the core's terms. */
+export function targetOf(level: Level, { full_V, storage_V }: NamedLevels): Target {
+  if (level.kind === 'soc') return { ...level, cutoffPerCell_V: full_V }
+  if (level.kind === 'rest') return { kind: 'voltage', perCell_V: level.perCell_V }
+  return { kind: 'voltage', perCell_V: level.name === 'storage' ? storage_V : full_V }
+}

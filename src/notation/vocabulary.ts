@@ -1,0 +1,17 @@
+// What the question reader knows of the commands: their names, their options and the plain words that mean them.
+
+export interface OptionWords {
+  readonly name: string
+  /** The kind of its value ("pack", "current", …): plain words are matched to options by it. */
+  readonly kind: string
+}
+
+export interface CommandWords {
+  /** One or two lower-case words. */
+  readonly name: string
+  readonly options: readonly OptionWords[]
+  /** Phrases that mean this command in a question asked in plain words. */
+  readonly plainWords: readonly string[]
+}
+
+export type Vocabulary = readonly CommandWords[]
