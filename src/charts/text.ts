@@ -1,0 +1,25 @@
+// Text in a picture: made safe for XML, and how wide it will be in DejaVu Sans.
+
+// biome-ignore lint/suspicious/noControlCharactersInRegex: XML 1.0 allows none of these but tab and line ends.
+const notInXml = /[\u0000-\u001F\u007F-\u009F\uFFFE\uFFFF]+/g
+
+/** One line without what XML 1.0 cannot hold. */
+export const drawable = (text: string): string => text.toWellFormed().replace(notInXml, ' ').trim()
+
+const narrow = /[ .,:;'|!()[\]iljIftr/]/
+const wide = /[mwMW%@—→]|[\u0530-\u1FFF\u2300-\u{10FFFF}]/u
+
+/** Width in px at `size_px`, within a tenth for ordinary text and rather too wide. */
+export function textWidth(text: string, size_px: number, bold = false): number {
+  let em = 0
+  for (const character of text) em += narrow.test(character) ? 0.39 : wide.test(character) ? 1 : 0.65
+  return em * size_px * (bold ? 1.1 : 1)
+}
+
+/** As much of `text` as is no wider than `width_px`, with an ellipsis where some is lost; '' where none fits. */
+export function fitted(text: string, width_px: number, size_px: number): string {
+  if (textWidth(text, size_px) <= width_px) return text
+  const characters = [...text]
+  while (characters.length > 0 && textWidth(`${characters.join('')}…`, size_px) > width_px) characters.pop()
+  return characters.length === 0 ? '' : `${characters.join('').trimEnd()}…`
+}

@@ -1,0 +1,180 @@
+// A timeline as ECharts options: one row each, bars with their label inside or beside them.
+
+import type { EChartsCoreOption } from 'echarts/core'
+import type { CustomSeriesRenderItem } from 'echarts/types/dist/shared'
+import type { TimelineBar, TimelineChart } from './chart.ts'
+import {
+  axisStyle,
+  fontSize_px,
+  frame,
+  legend,
+  legendHeight_px,
+  roundStep,
+  tick,
+  titleHeight_px,
+  width_px,
+} from './frame.ts'
+import { drawable, fitted, textWidth } from './text.ts'
+import { type Colours, nth } from './theme.ts'
+
+const row_px = 30
+const bar_px = 20
+const widestRowName_px = 110
+const right_px = 18
+const gap_px = 4
+
+export function timelineHeight_px(chart: TimelineChart): number {
+  return top_px(chart) + Math.max(chart.rows.length, 1) * row_px + 44
+}
+
+export function timelineOption(chart: TimelineChart, colours: Colours): EChartsCoreOption {
+  const style = axisStyle(colours)
+  const end = Math.max(1, ...chart.bars.map(({ to }) => to), ...(chart.marks ?? []).map(({ x }) => x))
+  const interval = roundStep(end)
+  const max = Math.ceil(end / interval - 1e-9) * interval
+  const left_px = rowNames_px(chart)
+  const groups = groupsOf(chart)
+  return {
+    ...frame(chart, colours),
+    ...(groups.length > 0
+      ? {
+          legend: legend(
+            titleHeight_px(chart) + 4,
+            groups.map(name => ({ name, icon: 'roundRect' })),
+            colours,
+          ),
+        }
+      : {}),
+    grid: { left: left_px, right: right_px, top: top_px(chart), bottom: 44 },
+    xAxis: {
+      ...style,
+      type: 'value',
+      min: 0,
+      max,
+      interval,
+      name: drawable(chart.xLabel),
+      nameLocation: 'middle',
+      axisLabel: { ...style.axisLabel, formatter: tick(chart) },
+    },
+    yAxis: {
+      ...style,
+      type: 'category',
+      inverse: true,
+      data: chart.rows.map(drawable),
+      axisTick: { show: false },
+      axisLabel: {
+        ...style.axisLabel,
+        hideOverlap: false,
+        interval: 0,
+        formatter: (name: string) => fitted(name, left_px - 20, fontSize_px),
+      },
+    },
+    series: [
+      ...(groups.length > 0 ? groups : [undefined]).map((group, index) =>
+        barSeries(chart, group, nth(colours.inks, index), colours, (width_px - left_px - right_px) / max),
+      ),
+      markLayer(chart, colours),
+    ],
+  }
+}
+
+const groupsOf = ({ bars }: TimelineChart): string[] => [
+  ...new Set(bars.flatMap(({ group }) => (group === undefined ? [] : [drawable(group)]))),
+]
+
+const rowNames_px = ({ rows }: TimelineChart): number =>
+  Math.min(widestRowName_px, Math.max(20, ...rows.map(row => textWidth(drawable(row), fontSize_px)))) + 22
+
+const top_px = (chart: TimelineChart): number =>
+  titleHeight_px(chart) + legendHeight_px(groupsOf(chart)) + (chart.marks ? 24 : 8)
+
+interface Placed {
+  readonly text: string
+  /** Left end of the text, in px from the left end of the bar. */
+  readonly at_px: number
+  readonly outside: boolean
+}
+
+/** Inside the bar where it fits, else right of it, else left of it, else as much as fits inside. */
+function placeLabel(bar: TimelineBar, bars: readonly TimelineBar[], perUnit_px: number, max: number): Placed {
+  const text = drawable(bar.label)
+  const needed_px = textWidth(text, fontSize_px) + 2 * gap_px
+  const inside_px = (bar.to - bar.from) * perUnit_px
+  if (needed_px <= inside_px) return { text, at_px: gap_px, outside: false }
+  const others = bars.filter(other => other !== bar && other.row === bar.row)
+  const next = Math.min(max, ...others.filter(({ from }) => from >= bar.to).map(({ from }) => from))
+  if (needed_px <= (next - bar.to) * perUnit_px) return { text, at_px: inside_px + gap_px, outside: true }
+  const previous = Math.max(0, ...others.filter(({ to }) => to <= bar.from).map(({ to }) => to))
+  if (needed_px <= (bar.from - previous) * perUnit_px)
+    return { text, at_px: gap_px - needed_px, outside: true }
+  return { text: fitted(text, inside_px - 2 * gap_px, fontSize_px), at_px: gap_px, outside: false }
+}
+
+function barSeries(
+  chart: TimelineChart,
+  group: string | undefined,
+  ink: string,
+  colours: Colours,
+  perUnit_px: number,
+): object {
+  const bars = chart.bars.filter(
+    bar => group === undefined || (bar.group !== undefined && drawable(bar.group) === group),
+  )
+  const max = (width_px - rowNames_px(chart) - right_px) / perUnit_px
+  const labels = bars.map(bar => placeLabel(bar, chart.bars, perUnit_px, max))
+  const renderItem: CustomSeriesRenderItem = ({ dataIndex }, api) => {
+    const [left = 0, middle = 0] = api.coord([api.value(0), api.value(2)])
+    const [right = 0] = api.coord([api.value(1), api.value(2)])
+    const label = labels[dataIndex] as Placed
+    const shape = { x: left, y: middle - bar_px / 2, width: right - left, height: bar_px, r: 3 }
+    return {
+      type: 'group',
+      children: [
+        { type: 'rect', shape, style: { fill: `${ink}40`, stroke: ink, lineWidth: 1.5 } },
+        {
+          type: 'text',
+          x: left + label.at_px,
+          y: middle,
+          style: {
+            text: label.text,
+            fill: colours.text,
+            fontSize: fontSize_px,
+            verticalAlign: 'middle',
+            ...(label.outside ? { stroke: colours.background, lineWidth: 4 } : {}),
+          },
+        },
+      ],
+    }
+  }
+  return {
+    type: 'custom',
+    z: 3,
+    ...(group === undefined ? {} : { name: group }),
+    itemStyle: { color: ink },
+    renderItem,
+    data: bars.map(({ row, from, to }) => [from, to, chart.rows.indexOf(row)]),
+    encode: { x: [0, 1], y: 2 },
+  }
+}
+
+function markLayer({ marks = [] }: TimelineChart, colours: Colours): object {
+  return {
+    type: 'line',
+    data: [],
+    z: 1,
+    markLine: {
+      silent: true,
+      symbol: 'none',
+      lineStyle: { color: colours.text, width: 1.5, type: [4, 3] },
+      data: marks.map(({ x, label }) => ({
+        xAxis: x,
+        label: {
+          position: 'start',
+          formatter: () => drawable(label),
+          color: colours.text,
+          fontSize: fontSize_px,
+        },
+      })),
+    },
+  }
+}
