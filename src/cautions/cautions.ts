@@ -1,0 +1,32 @@
+// Which safety sentences an answer carries, most pressing first, and that the maker's word stands above ours.
+
+import { rules } from './rules.ts'
+import type { Situation } from './situation.ts'
+
+/** A safety sentence that a reply carries because of what was asked. */
+export interface Caution {
+  readonly key: string
+  readonly text: string
+}
+
+export const deference =
+  "The maker's datasheet and your local rules stand above this answer; where they are stricter, follow them."
+
+/** Fits every question about charging, also one that could not be read. */
+export const generalCaution: Caution = {
+  key: 'stayWithIt',
+  text: 'Charge on a surface that cannot burn, and stay with the pack until the charge has ended.',
+}
+
+/** More than this nobody reads. */
+const mostCautions = 4
+
+/** The cautions that fit, most pressing first; the general one always closes the list. */
+export function cautionsFor(situation: Situation): readonly [Caution, ...Caution[]] {
+  const fitting = rules
+    .filter(rule => rule.fits(situation))
+    .slice(0, mostCautions - 1)
+    .map(({ key, text }) => ({ key, text }))
+  const [first, ...rest] = [...fitting, generalCaution]
+  return [first as Caution, ...rest]
+}
