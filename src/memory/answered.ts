@@ -7,7 +7,7 @@ import type { AnsweredMemory, AnsweredQuestion } from './memory.ts'
 export function answeredMemory(db: Database): AnsweredMemory {
   const by = async (column: 'question_message' | 'answer_message', message: string) => {
     const row = await db.selectFrom('answered').selectAll().where(column, '=', message).executeTakeFirst()
-    return row && fromRow(row)
+    return row && answeredFromRow(row)
   }
   return {
     /** A question that was edited is recorded anew: the later answer holds. */
@@ -38,7 +38,7 @@ const toRow = (answered: AnsweredQuestion): Row => ({
   answered_at: answered.answeredAt.toISOString(),
 })
 
-const fromRow = (row: Row): AnsweredQuestion => ({
+export const answeredFromRow = (row: Row): AnsweredQuestion => ({
   questionMessage: row.question_message,
   answerMessage: row.answer_message,
   place: row.place,

@@ -12,6 +12,15 @@ export interface Tables {
     question: string
     answered_at: string
   }
+  kit: {
+    scope: 'person' | 'community'
+    owner: string
+    name: string
+    kind: 'pack' | 'charger' | 'source'
+    notation: string
+  }
+  /** One row a rule, so that two moderators who change different rules at once do not undo each other. */
+  house: { community: string; rule: string; chemistry: string; value: string }
 }
 
 export type Database = Kysely<Tables>

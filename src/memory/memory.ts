@@ -1,5 +1,9 @@
 // What the assistant remembers for its communities, behind one interface whatever database keeps it.
 
+import type { DecimalMark } from '../assistant/show.ts'
+import type { ChemistryName } from '../charging/chemistry.ts'
+import type { HouseLimits } from '../charging/limits.ts'
+
 /** Questions kept so that a short id on a button can stand for them, also after a restart. */
 export interface QuestionMemory {
   /** Keeps the question and returns its id: 16 characters, the same for the same question. */
@@ -28,8 +32,86 @@ export interface AnsweredMemory {
   forgetBefore(time: Date): Promise<void>
 }
 
+/** Whose something is: one person's, or shared by a community. */
+export interface Owner {
+  readonly scope: 'person' | 'community'
+  /** Of the person or the community, unique across surfaces. */
+  readonly id: string
+}
+
+export type KitKind = 'pack' | 'charger' | 'source'
+
+/** A pack, a charger or a source saved by name. */
+export interface KitEntry {
+  readonly owner: Owner
+  /** Lower case; unique among its owner's. */
+  readonly name: string
+  readonly kind: KitKind
+  /** In canonical notation. */
+  readonly notation: string
+}
+
+export interface KitMemory {
+  /** Saves the entry in place of any of the same owner and name, unless that owner already has `most` others. */
+  save(entry: KitEntry, most: number): Promise<'saved' | 'full'>
+  /** By name. */
+  list(owner: Owner): Promise<readonly KitEntry[]>
+  /** Those of the owners' entries that bear one of the names; an earlier owner's entry hides a later one's. */
+  find(owners: readonly Owner[], names: readonly string[]): Promise<readonly KitEntry[]>
+  /** As `find`, of one kind, by name, `most` at most. */
+  startingWith(
+    owners: readonly Owner[],
+    prefix: string,
+    kind: KitKind,
+    most: number,
+  ): Promise<readonly KitEntry[]>
+  rename(owner: Owner, from: string, to: string): Promise<'renamed' | 'missing' | 'taken'>
+  /** False where there was none. */
+  remove(owner: Owner, name: string): Promise<boolean>
+}
+
+/** What a community's moderators have set: the limits that the core applies, and how the assistant behaves there. */
+export interface HouseRules extends HouseLimits {
+  readonly decimalMark?: DecimalMark
+  readonly language?: 'English'
+  readonly privateAnswers?: 'everyone' | 'moderators'
+}
+
+/** A change of one rule; `null` lifts it. Rules for one chemistry name it. */
+export type HouseChange =
+  | {
+      readonly rule: 'maxRate_C' | 'storagePerCell_V' | 'sourceFloorPerCell_V'
+      readonly chemistry: ChemistryName
+      readonly value: number | null
+    }
+  | { readonly rule: 'gentleLiIon'; readonly value: boolean | null }
+  | { readonly rule: 'decimalMark'; readonly value: DecimalMark | null }
+  | { readonly rule: 'language'; readonly value: 'English' | null }
+  | { readonly rule: 'privateAnswers'; readonly value: 'everyone' | 'moderators' | null }
+
+export interface HouseMemory {
+  rules(community: string): Promise<HouseRules>
+  /** All changes or none. Rules not named stay: of two moderators at once, the last holds rule by rule. */
+  change(community: string, changes: readonly HouseChange[]): Promise<void>
+}
+
+/** Everything that is kept about one person, for handing it out and for deleting it. */
+export interface MemberMemory {
+  export(person: string): Promise<MemberData>
+  /** All of it or, where that fails, nothing. */
+  forget(person: string): Promise<void>
+}
+
+export interface MemberData {
+  readonly kit: readonly KitEntry[]
+  readonly answered: readonly AnsweredQuestion[]
+}
+
 export interface Memory {
   readonly questions: QuestionMemory
   readonly answered: AnsweredMemory
+  readonly kit: KitMemory
+  readonly house: HouseMemory
+  readonly members: MemberMemory
   close(): Promise<void>
 }

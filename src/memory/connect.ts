@@ -1,0 +1,26 @@
+// Where the memory is kept: PostgreSQL where a URL says so, else SQLite in the data folder.
+
+import { mkdirSync } from 'node:fs'
+import { join } from 'node:path'
+import { Kysely } from 'kysely'
+import type { Database, Tables } from './database.ts'
+import { postgresDialect } from './postgres.ts'
+import { sqliteDialect } from './sqlite.ts'
+
+export interface MemoryPlace {
+  /** Holds the SQLite file; made where it is missing. ':memory:' keeps nothing after it is closed. */
+  readonly dataFolder: string
+  readonly databaseUrl?: string | undefined
+}
+
+/** The database as it is found, its schema not yet looked at. */
+export function connect(place: MemoryPlace): Database {
+  return new Kysely<Tables>({ dialect: dialectFor(place) })
+}
+
+function dialectFor({ dataFolder, databaseUrl }: MemoryPlace) {
+  if (databaseUrl) return postgresDialect(databaseUrl)
+  if (dataFolder === ':memory:') return sqliteDialect(dataFolder)
+  mkdirSync(dataFolder, { recursive: true })
+  return sqliteDialect(join(dataFolder, 'chargehand.db'))
+}

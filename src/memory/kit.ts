@@ -1,0 +1,100 @@
+// The kit: packs, chargers and sources by name, of a person or of a community.
+
+import type { Selectable } from 'kysely'
+import type { Database, Tables } from './database.ts'
+import type { KitEntry, KitMemory, Owner } from './memory.ts'
+
+export function kitMemory(db: Database): KitMemory {
+  return {
+    save: (entry, most) =>
+      db.transaction().execute(async transaction => {
+        const { others } = await entriesOf(transaction, entry.owner)
+          .clearSelect()
+          .select(({ fn }) => fn.countAll().as('others'))
+          .where('name', '!=', entry.name)
+          .executeTakeFirstOrThrow()
+        if (Number(others) >= most) return 'full'
+        const row = toRow(entry)
+        await transaction
+          .insertInto('kit')
+          .values(row)
+          .onConflict(conflict => conflict.columns(['scope', 'owner', 'name']).doUpdateSet(row))
+          .execute()
+        return 'saved'
+      }),
+
+    list: async owner => byName((await entriesOf(db, owner).execute()).map(entryFromRow)),
+
+    find: async (owners, names) => {
+      if (names.length === 0) return []
+      const found = await Promise.all(
+        owners.map(owner => entriesOf(db, owner).where('name', 'in', names).execute()),
+      )
+      return firstOfEachName(found.flat().map(entryFromRow))
+    },
+
+    startingWith: async (owners, prefix, kind, most) => {
+      const found = await Promise.all(
+        owners.map(owner =>
+          entriesOf(db, owner)
+            .where('kind', '=', kind)
+            .where('name', 'like', `${prefix.replace(/[%_\\]/g, '')}%`)
+            .orderBy('name')
+            .limit(most)
+            .execute(),
+        ),
+      )
+      return byName(firstOfEachName(found.flat().map(entryFromRow))).slice(0, most)
+    },
+
+    rename: (owner, from, to) =>
+      db.transaction().execute(async transaction => {
+        const row = await entriesOf(transaction, owner).where('name', '=', from).executeTakeFirst()
+        if (!row) return 'missing'
+        const { numInsertedOrUpdatedRows: saved } = await transaction
+          .insertInto('kit')
+          .values({ ...row, name: to })
+          .onConflict(conflict => conflict.doNothing())
+          .executeTakeFirstOrThrow()
+        if (!saved) return 'taken'
+        await deletion(transaction, owner).where('name', '=', from).execute()
+        return 'renamed'
+      }),
+
+    remove: async (owner, name) => {
+      const { numDeletedRows } = await deletion(db, owner).where('name', '=', name).executeTakeFirst()
+      return numDeletedRows > 0n
+    },
+  }
+}
+
+export const entriesOf = (db: Database, { scope, id }: Owner) =>
+  db.selectFrom('kit').selectAll().where('scope', '=', scope).where('owner', '=', id)
+
+const deletion = (db: Database, { scope, id }: Owner) =>
+  db.deleteFrom('kit').where('scope', '=', scope).where('owner', '=', id)
+
+function firstOfEachName(entries: readonly KitEntry[]): readonly KitEntry[] {
+  return [...new Map(entries.toReversed().map(entry => [entry.name, entry])).values()].reverse()
+}
+
+function byName(entries: readonly KitEntry[]): readonly KitEntry[] {
+  return entries.toSorted((a, b) => a.name.localeCompare(b.name, 'en'))
+}
+
+type Row = Selectable<Tables['kit']>
+
+const toRow = ({ owner, name, kind, notation }: KitEntry): Row => ({
+  scope: owner.scope,
+  owner: owner.id,
+  name,
+  kind,
+  notation,
+})
+
+export const entryFromRow = ({ scope, owner, name, kind, notation }: Row): KitEntry => ({
+  owner: { scope, id: owner },
+  name,
+  kind,
+  notation,
+})

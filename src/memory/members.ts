@@ -1,0 +1,31 @@
+// Everything kept about one person, to hand it out or to delete it. Whoever adds a table with people in it adds it here.
+
+import { answeredFromRow } from './answered.ts'
+import type { Database } from './database.ts'
+import { entriesOf, entryFromRow } from './kit.ts'
+import type { MemberMemory } from './memory.ts'
+
+export function memberMemory(db: Database): MemberMemory {
+  return {
+    export: async person => ({
+      kit: (await entriesOf(db, { scope: 'person', id: person }).orderBy('name').execute()).map(entryFromRow),
+      answered: (
+        await db
+          .selectFrom('answered')
+          .selectAll()
+          .where('asked_by', '=', person)
+          .orderBy('answered_at')
+          .execute()
+      ).map(answeredFromRow),
+    }),
+    forget: person =>
+      db.transaction().execute(async transaction => {
+        await transaction
+          .deleteFrom('kit')
+          .where('scope', '=', 'person')
+          .where('owner', '=', person)
+          .execute()
+        await transaction.deleteFrom('answered').where('asked_by', '=', person).execute()
+      }),
+  }
+}

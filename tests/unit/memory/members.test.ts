@@ -1,0 +1,79 @@
+// What is kept about one person: handed out in full, deleted in full, and nobody else's.
+
+import { sql } from 'kysely'
+import { afterEach, beforeEach, expect, test } from 'vitest'
+import type { Database } from '../../../src/memory/database.ts'
+import type { Memory } from '../../../src/memory/memory.ts'
+import { migrate } from '../../../src/memory/migrate.ts'
+import { migrations } from '../../../src/memory/migrations/index.ts'
+import { memoryIn } from '../../../src/memory/open.ts'
+import { connectTestDatabase } from '../../support/test-memory.ts'
+
+let db: Database
+let memory: Memory
+beforeEach(async () => {
+  db = await connectTestDatabase()
+  await migrate(db, migrations)
+  memory = memoryIn(db)
+})
+afterEach(() => memory.close())
+
+const entryOf = (person: string) => ({
+  owner: { scope: 'person' as const, id: person },
+  name: 'wren',
+  kind: 'pack' as const,
+  notation: '3S 720mAh LiHV',
+})
+const answerTo = (person: string) => ({
+  place: 'room:shed',
+  askedBy: person,
+  questionMessage: `question of ${person}`,
+  answerMessage: `answer to ${person}`,
+  question: 'help',
+  answeredAt: new Date('2031-05-04T10:00:00Z'),
+})
+
+/** Every table gets rows of two people, or, where it knows no people, any row. */
+async function fillEveryTable(): Promise<void> {
+  await memory.questions.keep('help')
+  await memory.house.change('room:club', [{ rule: 'gentleLiIon', value: true }])
+  for (const person of ['room:ada', 'room:bo']) {
+    await memory.kit.save(entryOf(person), 10)
+    await memory.answered.record(answerTo(person))
+  }
+}
+
+async function everyRow(): Promise<Map<string, string[]>> {
+  const rows = new Map<string, string[]>()
+  for (const { name } of await db.introspection.getTables()) {
+    const found = await sql`select * from ${sql.table(name)}`.execute(db)
+    rows.set(
+      name,
+      found.rows.map(row => JSON.stringify(row)),
+    )
+  }
+  return rows
+}
+
+test('after forgetting a person no cell of any table names them, and the others keep theirs', async () => {
+  await fillEveryTable()
+  const before = await everyRow()
+  for (const [table, rows] of before) expect(rows, `${table} has a row for this test`).not.toEqual([])
+
+  await memory.members.forget('room:ada')
+  const after = await everyRow()
+  for (const [table, rows] of before) {
+    expect(after.get(table)).toEqual(rows.filter(row => !row.includes('room:ada')))
+  }
+})
+
+test('the export has everything that forgetting deletes', async () => {
+  await fillEveryTable()
+  expect(await memory.members.export('room:ada')).toEqual({
+    kit: [entryOf('room:ada')],
+    answered: [answerTo('room:ada')],
+  })
+  await memory.members.forget('room:ada')
+  expect(await memory.members.export('room:ada')).toEqual({ kit: [], answered: [] })
+  expect((await memory.members.export('room:bo')).kit).toHaveLength(1)
+})
