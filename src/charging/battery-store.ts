@@ -4,6 +4,7 @@ import { chemistries } from './chemistries.ts'
 import { integrateCurve, interpolate, restingVoltage } from './curve.ts'
 import {
   leadAcidRest,
+  starterBlocks,
   starterCapacity_Ah,
   starterFloor_V,
   starterResistance_ohm,
@@ -52,18 +53,19 @@ export function batteryStore(pack: Pack, limits: HouseLimits, soc: number): Batt
   }
 }
 
-/** The lead-acid battery of a vehicle whose engine is off. */
+/** The lead-acid battery of a vehicle whose engine is off: one of 12 V, or two in series. */
 export function starterStore({ rest_V, capacity_Ah }: VehicleOutlet): BatteryStore {
   const { soc, perCell_V } = leadAcidRest.value
   const held = (value: number) => Math.min(1, Math.max(0, value))
+  const blocks = starterBlocks(rest_V)
   const whole_Ah = capacity_Ah ?? starterCapacity_Ah.value
   return {
     capacity_Ah: whole_Ah,
-    resistance_ohm: starterResistance_ohm.value,
-    soc: held(interpolate(perCell_V, soc, rest_V ?? starterRest_V.value)),
+    resistance_ohm: blocks * starterResistance_ohm.value,
+    soc: held(interpolate(perCell_V, soc, (rest_V ?? starterRest_V.value) / blocks)),
     loadFloor_V: 0,
-    restFloor_V: starterFloor_V.value,
-    rest_V: at => interpolate(soc, perCell_V, held(at)),
-    energyBetween_Wh: (from, to) => whole_Ah * integrateCurve(leadAcidRest.value, from, to),
+    restFloor_V: blocks * starterFloor_V.value,
+    rest_V: at => blocks * interpolate(soc, perCell_V, held(at)),
+    energyBetween_Wh: (from, to) => blocks * whole_Ah * integrateCurve(leadAcidRest.value, from, to),
   }
 }

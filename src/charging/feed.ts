@@ -2,6 +2,7 @@
 
 import { type BatteryStore, batteryStore, starterStore } from './battery-store.ts'
 import type { Charger } from './charger.ts'
+import { starterBlocks } from './lead-acid.ts'
 import { type HouseLimits, noHouseLimits } from './limits.ts'
 import { batterySourceRate_C, engineRunning_V, fuseShare, plainUsbOffer } from './practice.ts'
 import { type Refused, refuse } from './refusal.ts'
@@ -81,8 +82,9 @@ function offerFeed(offers: readonly Offer[], charger: Charger | undefined): Feed
   return { lowest_V: voltage_V, highest_V: voltage_V, current_A, power_W: power_W(offer), offer }
 }
 
-function runningFeed({ fuse_A }: VehicleOutlet, charger: Charger | undefined): Feed | Refused {
-  const [lowest_V, highest_V] = engineRunning_V.value
+function runningFeed({ fuse_A, rest_V }: VehicleOutlet, charger: Charger | undefined): Feed | Refused {
+  const blocks = starterBlocks(rest_V)
+  const [lowest_V, highest_V] = engineRunning_V.value.map(volts => blocks * volts) as [number, number]
   const [minInput_V, maxInput_V] = window(charger)
   if (lowest_V < minInput_V || highest_V > maxInput_V) return outside([lowest_V, highest_V], charger)
   const current_A = fuse_A * fuseShare.value

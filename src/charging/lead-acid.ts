@@ -32,3 +32,7 @@ export const starterResistance_ohm: Cited = {
   standing: 'memory',
   source: 'from memory: about 10 mΩ for an aged starter battery, the rest for the wiring to the outlet',
 }
+
+/** Batteries of 12 V in series behind an outlet that rests at `rest_V`; one where nobody measured. */
+export const starterBlocks = (rest_V: number | undefined): 1 | 2 =>
+  rest_V !== undefined && rest_V > 16 ? 2 : 1

@@ -1,0 +1,204 @@
+// What is never advised, whatever is asked: the limits are worked out here anew, by hand and from the request.
+
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { adviseSetting, type Setting, type SettingRequest } from '../../../src/charging/setting.ts'
+import {
+  someCharger,
+  someHouse,
+  somePack,
+  someRest_V,
+  someSource,
+  someTemperature_C,
+} from '../../support/arbitraries.ts'
+
+const cases = { numRuns: 10_000 }
+/** Rounding errors of binary fractions, no more. */
+const slack = 1 + 1e-9
+
+const full_V = { LiPo: 4.2, LiHV: 4.35, 'Li-ion': 4.2, LiFe: 3.6 } as const
+const highest_C = { LiPo: 2, LiHV: 2, 'Li-ion': 1, LiFe: 2 } as const
+const damage_V = { LiPo: 2.5, LiHV: 2.5, 'Li-ion': 2.5, LiFe: 2 } as const
+const loadFloor_V = { LiPo: 3.4, LiHV: 3.4, 'Li-ion': 3, LiFe: 2.8 } as const
+
+const someTarget = fc.oneof(
+  fc.double({ min: 2, max: 5, noNaN: true }).map(perCell_V => ({ kind: 'voltage' as const, perCell_V })),
+  fc
+    .record({
+      soc: fc.double({ min: 0, max: 1, noNaN: true }),
+      cutoffPerCell_V: fc.constantFrom(3.6, 4.2, 4.35),
+    })
+    .map(end => ({ kind: 'soc' as const, ...end })),
+)
+
+const someRequest = fc
+  .tuple(
+    fc.record({ pack: somePack }),
+    fc.record(
+      {
+        charger: someCharger,
+        source: someSource,
+        target: someTarget,
+        limits: someHouse,
+        temperature_C: someTemperature_C,
+        balanceLead: fc.boolean(),
+        restPerCell_V: someRest_V,
+      },
+      { requiredKeys: [] },
+    ),
+  )
+  .map(([pack, rest]) => ({ ...pack, ...rest }) as SettingRequest)
+
+/** Runs `check` on every advised setting, and makes sure that enough of the cases were advised at all. */
+function onEverySetting(check: (setting: Setting, request: SettingRequest) => void): void {
+  let advised = 0
+  fc.assert(
+    fc.property(someRequest, request => {
+      const setting = adviseSetting(request)
+      if ('refusal' in setting) return
+      advised++
+      check(setting, request)
+    }),
+    cases,
+  )
+  expect(advised).toBeGreaterThan(cases.numRuns / 20)
+}
+
+/** Power that the source gives for sure inside the charger's input window, in W. */
+function sourcePower_W({ source, charger, limits }: SettingRequest): number {
+  const min_V = charger?.minInput_V ?? 0
+  const max_V = charger?.maxInput_V ?? Number.POSITIVE_INFINITY
+  if (!source) return Number.POSITIVE_INFINITY
+  switch (source.kind) {
+    case 'battery': {
+      const { chemistry, series, capacity_Ah } = source.pack
+      const perCell_V = Math.max(loadFloor_V[chemistry], limits?.sourceFloorPerCell_V?.[chemistry] ?? 0)
+      return 2 * capacity_Ah * Math.max(perCell_V * series, min_V)
+    }
+    case 'vehicle outlet':
+      return 0.8 * source.fuse_A * (source.engine === 'running' ? 13.5 : 12.65)
+    default: {
+      const offers = source.offers ?? [{ voltage_V: 5, current_A: 1.5 }]
+      const inside = offers.filter(({ voltage_V }) => voltage_V >= min_V && voltage_V <= max_V)
+      return Math.max(...inside.map(({ voltage_V, current_A }) => voltage_V * current_A))
+    }
+  }
+}
+
+describe('an advised current', () => {
+  it('is never above the limit of the label, the chemistry or the house', () => {
+    onEverySetting(({ current_A }, { pack, limits }) => {
+      const { capacity_Ah, chemistry, labelRate_C = Number.POSITIVE_INFINITY } = pack
+      const house_C = limits?.maxRate_C?.[chemistry] ?? Number.POSITIVE_INFINITY
+      expect(current_A).toBeGreaterThan(0)
+      expect(current_A).toBeLessThanOrEqual(
+        Math.min(labelRate_C, highest_C[chemistry], house_C) * capacity_Ah * slack,
+      )
+    })
+  })
+
+  it('is never above half the highest rate below 10 °C', () => {
+    onEverySetting(({ current_A }, { pack, temperature_C = 25 }) => {
+      if (temperature_C > 10) return
+      expect(current_A).toBeLessThanOrEqual((highest_C[pack.chemistry] / 2) * pack.capacity_Ah * slack)
+    })
+  })
+
+  it('is one that the charger has, within its power at the cutoff', () => {
+    onEverySetting(({ current_A, cutoffPack_V }, { charger }) => {
+      if (!charger) return
+      const { currents, power_W = Number.POSITIVE_INFINITY } = charger
+      if (currents.kind === 'list') expect(currents.steps_A).toContain(current_A)
+      else {
+        const index = (current_A - currents.from_A) / currents.increment_A
+        expect(Math.abs(index - Math.round(index))).toBeLessThan(1e-4)
+        expect(current_A).toBeGreaterThanOrEqual(currents.from_A / slack)
+        expect(current_A).toBeLessThanOrEqual(currents.to_A * slack)
+      }
+      expect(current_A * cutoffPack_V).toBeLessThanOrEqual(power_W * slack)
+    })
+  })
+
+  it('never asks more of the source than it gives for sure', () => {
+    onEverySetting(({ current_A, cutoffPack_V, efficiency }, request) => {
+      expect((current_A * cutoffPack_V) / efficiency).toBeLessThanOrEqual(sourcePower_W(request) * slack)
+    })
+  })
+
+  it('without a charger is a hundredth of an ampere rounded down from the wanted one', () => {
+    onEverySetting(({ current_A, wanted_A }, { charger }) => {
+      if (charger) return
+      expect(Math.abs(current_A * 100 - Math.round(current_A * 100))).toBeLessThan(1e-6)
+      expect(current_A).toBeLessThanOrEqual(wanted_A * slack)
+    })
+  })
+})
+
+describe('an advised cutoff', () => {
+  it('is never above full, nor above the gentle full of a house that wants it', () => {
+    onEverySetting(({ cutoff, cutoffPack_V }, { pack, limits }) => {
+      const gentle = limits?.gentleLiIon && pack.chemistry === 'Li-ion'
+      expect(cutoff.perCell_V).toBeLessThanOrEqual((gentle ? 4.1 : full_V[pack.chemistry]) * slack)
+      expect(cutoffPack_V).toBeLessThanOrEqual(full_V[pack.chemistry] * pack.series * slack)
+    })
+  })
+
+  it('is never above the target, and is one that the charger has', () => {
+    onEverySetting(({ cutoff }, { target, charger }) => {
+      if (target?.kind === 'voltage') expect(cutoff.perCell_V).toBeLessThanOrEqual(target.perCell_V * slack)
+      if (charger?.cutoffs_V) expect(charger.cutoffs_V).toContain(cutoff.perCell_V)
+    })
+  })
+})
+
+describe('a charge is refused', () => {
+  const refusedFor = (request: SettingRequest) => {
+    const setting = adviseSetting(request)
+    return 'refusal' in setting ? setting.refusal.kind : undefined
+  }
+
+  it('below the damage threshold, always', () => {
+    fc.assert(
+      fc.property(someRequest, fc.double({ min: 0, max: 0.999999, noNaN: true }), (request, share) => {
+        const restPerCell_V = damage_V[request.pack.chemistry] * share
+        expect(refusedFor({ ...request, restPerCell_V })).toBe('damaged cell')
+      }),
+      cases,
+    )
+  })
+
+  it('outside 0 to 45 °C, always', () => {
+    const outside = fc.oneof(
+      fc.double({ min: -50, max: -0.001, noNaN: true }),
+      fc.double({ min: 45.001, max: 150, noNaN: true }),
+    )
+    fc.assert(
+      fc.property(someRequest, outside, (request, temperature_C) => {
+        expect(refusedFor({ ...request, temperature_C })).toBeDefined()
+      }),
+      cases,
+    )
+  })
+
+  it('to more than full, always', () => {
+    fc.assert(
+      fc.property(someRequest, fc.double({ min: 0.001, max: 3, noNaN: true }), (request, above_V) => {
+        const perCell_V = full_V[request.pack.chemistry] + above_V
+        expect(refusedFor({ ...request, target: { kind: 'voltage', perCell_V } })).toBeDefined()
+      }),
+      cases,
+    )
+  })
+
+  it('on a charger for other cell counts, or without the balance lead that it wants', () => {
+    fc.assert(
+      fc.property(someRequest, someCharger, (request, charger) => {
+        const { series } = request.pack
+        expect(refusedFor({ ...request, charger: { ...charger, minSeries: series + 1 } })).toBeDefined()
+        const strict = { ...charger, needsBalanceLead: true }
+        expect(refusedFor({ ...request, charger: strict, balanceLead: false })).toBeDefined()
+      }),
+      cases,
+    )
+  })
+})
