@@ -79,8 +79,10 @@ function takeInput(scan: Scanner): Window | undefined {
 
 function takeBalance(scan: Scanner): number | undefined {
   if (scan.take(/balanc(?:e|er|es|ing) (?:at )?/iuy)) return takeQuantity(scan, 'current', balancing)
-  const balance_A = takeQuantity(scan, 'current', { ...balancing, min: 0, max: 1e6 })
-  return balance_A !== undefined && scan.take(/ balanc(?:e|er|ing)(?!\p{L})/iuy) ? balance_A : undefined
+  if (!scan.take(/(?=[\d.,]+ ?\p{L}* balanc)/iuy)) return undefined
+  const balance_A = takeQuantity(scan, 'current', balancing)
+  scan.take(/ balanc(?:e|er|ing)(?!\p{L})/iuy)
+  return balance_A
 }
 
 function takeEfficiency(scan: Scanner): number | undefined {
@@ -130,16 +132,17 @@ export function readCharger(text: string): Read<Charger> {
 }
 
 /**
- * Reads a charger where the scanner stands; undefined, and not moved, where there is none. One bare current
- * is none: only the word "charger", a list or a range makes it one.
+ * Moves past a charger that stands in a sentence; false, and not moved, where there is none. One current
+ * alone is none: the word "charger" or another part, a list or a range makes it one.
  */
-export function takeCharger(scan: Scanner): Read<Charger> | undefined {
-  return scan.attempt(() => {
+export function takeCharger(scan: Scanner): boolean {
+  const charger = scan.attempt(() => {
     const draft: Draft = {}
     takeParts(scan, parts, draft)
     const single = draft.currents?.kind === 'list' && draft.currents.steps_A.length === 1
-    return single && !draft.named ? undefined : finished(draft)
+    return single && Object.keys(draft).length === 1 ? undefined : finished(draft)
   })
+  return charger !== undefined
 }
 
 function finished({ currents, cells, input, assumed, named: _, ...rest }: Draft): Read<Charger> | undefined {

@@ -102,9 +102,9 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     name: 'temperature',
     phrase: 'a temperature',
     units: {
-      ...ten(0, '°c', 'c', 'celsius', 'degc', 'centigrade'),
+      ...ten(0, '°c', 'c', 'celsius', 'centigrade'),
       ...Object.fromEntries(
-        ['°f', 'f', 'fahrenheit', 'degf'].map(name => [name, { exponent: 0, factor: 5 / 9, offset: -32 }]),
+        ['°f', 'f', 'fahrenheit'].map(name => [name, { exponent: 0, factor: 5 / 9, offset: -32 }]),
       ),
     },
     written: ['°C'],

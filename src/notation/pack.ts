@@ -84,17 +84,33 @@ const rates: Part<Draft> = (scan, draft) => {
   return true
 }
 
-const bareCapacity: Part<Draft> = (scan, draft) => {
-  if (draft.capacity_Ah !== undefined) return false
-  const numeral = scan.attempt(() => {
-    const found = takeNumeral(scan)
-    return found !== undefined && scan.take(/(?=[ ,;]|$)(?! ?(?:[/-]|a(?:mps?)?(?!\p{L})))/iuy)
-      ? found
-      : undefined
+/** A numeral with no unit: not the first of a list or range, nor a count before a whole pack (`6 3S 720 LiHV`). */
+const takeBare = (scan: Scanner): string | undefined =>
+  scan.attempt(() => {
+    if (scan.take(/(?=\d+ \d+ ?s(?:\d+p)? \d+(?:[.,]\d+)?(?: ?m?ah)?(?: |$))/iuy)) return undefined
+    const numeral = takeNumeral(scan)
+    return numeral !== undefined && scan.take(/(?=[ ,;?!]|$)(?! ?[/-])/y) ? numeral : undefined
   })
+
+const bareCapacity: Part<Draft> = (scan, draft) => {
+  const numeral = draft.capacity_Ah === undefined ? takeBare(scan) : undefined
   if (numeral === undefined) return false
   draft.bare = numeral
   draft.capacity_Ah = bareCapacityOf(numeral)
+  return true
+}
+
+/** Inside a sentence a small bare number is a capacity only behind the cells; elsewhere it counts something. */
+const bareCapacityInSentence: Part<Draft> = (scan, draft) => {
+  if (draft.capacity_Ah !== undefined) return false
+  const numeral = scan.attempt(() => {
+    const found = takeBare(scan)
+    const fits =
+      found !== undefined && (Number.parseFloat(found) >= leastBare_mAh || draft.series !== undefined)
+    return fits ? found : undefined
+  })
+  if (numeral === undefined) return false
+  draft.capacity_Ah = Number.NaN
   return true
 }
 
@@ -122,7 +138,6 @@ const parts: readonly Part<Draft>[] = [
   ),
   rates,
   once('chemistry', takeChemistry),
-  bareCapacity,
 ]
 
 /**
@@ -132,7 +147,7 @@ const parts: readonly Part<Draft>[] = [
 export function readPack(text: string): Read<Pack> {
   const scan = new Scanner(plainText(text))
   const draft: Draft = {}
-  readParts(scan, parts, draft, wanted)
+  readParts(scan, [...parts, bareCapacity], draft, wanted)
   const pack = finished(draft)
   if (pack) return pack
   const missing = [
@@ -147,13 +162,18 @@ export function readPack(text: string): Read<Pack> {
   })
 }
 
-/** Reads a pack where the scanner stands; undefined, and not moved, where there is none or not all of one. */
-export function takePack(scan: Scanner): Read<Pack> | undefined {
-  return scan.attempt(() => {
-    const draft: Draft = {}
-    takeParts(scan, parts, draft)
-    return finished(draft)
+/**
+ * Moves past a pack that stands in a sentence, complete or not, to be read by `readPack`; false, and not moved,
+ * where nothing but a pack would not do: at least two of cells, capacity and chemistry.
+ */
+export function takePack(scan: Scanner): boolean {
+  const draft = scan.attempt(() => {
+    const found: Draft = {}
+    takeParts(scan, [...parts, bareCapacityInSentence], found)
+    const { series, capacity_Ah, chemistry } = found
+    return [series, capacity_Ah, chemistry].filter(part => part !== undefined).length >= 2 ? found : undefined
   })
+  return draft !== undefined
 }
 
 function finished(draft: Draft): Read<Pack> | undefined {

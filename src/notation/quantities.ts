@@ -56,15 +56,22 @@ export interface WholeNumberRange {
   readonly example?: string
 }
 
-/** A whole number: `6`, `6x`, `x6`, `6 packs`. */
+const numberWords = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ')
+
+/** Counts above one that a sentence may say in a word. */
+export const countWords = numberWords.slice(2)
+
+/** A whole number: `6`, `6x`, `x6`, `6 packs`, `six`. */
 export function readCount(text: string, range: WholeNumberRange = {}): number {
   const { phrase = 'a number of packs', min = 1, max = 100, example = '6' } = range
   const plain = plainText(text)
   const wanted = { expected: `${phrase}, a whole number from ${min} to ${max}`, example }
   const odd = oddNumberProblem(plain, wanted)
   if (odd) throw odd
-  const numeral = /^(?:x ?)?([+-]?[\d.,]+)(?: ?(?:x|packs?|batter(?:y|ies)|times|pcs?))?$/i.exec(plain)?.[1]
-  const count = numeral === undefined ? Number.NaN : Number(decimalText(numeral, wanted))
+  const said =
+    /^(?:x ?)?([+-]?[\d.,]+|[a-z]+)(?: ?(?:x|packs?|batter(?:y|ies)|times|pcs?))?$/i.exec(plain)?.[1] ?? ''
+  const word = numberWords.indexOf(said.toLowerCase())
+  const count = word >= 0 ? word : /\d/.test(said) ? Number(decimalText(said, wanted)) : Number.NaN
   if (Number.isInteger(count) && count >= min && count <= max) return count
   throw new Problem({ what: `I cannot read that as ${phrase}.`, token: shortened(plain), ...wanted })
 }

@@ -14,7 +14,7 @@ export interface Narrower {
   readonly example?: string
 }
 
-const unitWord = /(?:° ?)?\p{L}+|[%"']/uy
+const unitWord = /(?:(?:°|deg(?:rees?)?(?= ?[cf](?!\p{L}))) ?)?\p{L}+|[%"']/iuy
 
 /**
  * Reads the whole text as one quantity and gives it in the dimension's base unit (A, V, Ah, Wh, W, Ω, °C, m, kg;
@@ -100,7 +100,7 @@ function toBase(decimal: string, { exponent, factor = 1, offset = 0 }: Unit): nu
 
 function unitOf(word: string | undefined, { units }: Pick<Dimension, 'units'>): Unit | undefined {
   if (word === undefined) return undefined
-  const name = word.replace(' ', '')
+  const name = word.replace(/^(?:°|deg(?:rees?)?(?= ?[cf]$)) ?/i, '°')
   // A capital M before an ohm would be a million of them: never a thousandth.
   if (/^M(?:Ω|ohm)/.test(name)) return undefined
   const lower = name.toLowerCase().replace('ω', 'Ω')

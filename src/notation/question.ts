@@ -1,6 +1,9 @@
-// A question in notation: a command and its `name: value` pairs in any order, `/time pack: 3S 720 LiHV from: 3.7V`.
+// A question: a command and its options, written as `time pack: 3S 720 LiHV from: 3.7V` or asked in plain words.
 
 import { Problem } from '../assistant/problem.ts'
+import { nearest } from './nearest.ts'
+import { readPairs } from './option-pairs.ts'
+import { commandMeant, readPlainWords } from './plain-words.ts'
 import { plainText, shortened } from './text.ts'
 import type { CommandWords, Vocabulary } from './vocabulary.ts'
 
@@ -8,51 +11,119 @@ import type { CommandWords, Vocabulary } from './vocabulary.ts'
 export interface Question {
   readonly command: string
   readonly options: Readonly<Record<string, string>>
+  /** Words of a plain question that the answer does not rest on, to be said out loud. */
+  readonly notUsed?: readonly string[]
 }
 
-const optionName = /(?:^|[ ,;])(\p{L}[\p{L}\d_-]*) ?: ?/gu
-
-/** Throws a Problem for an unknown command or option, an option said twice, and words that belong to none. */
+/**
+ * Reads a question in notation, in plain words, or begun in one and ended in the other.
+ * Throws a Problem where no command is meant, and for names, numbers and words that fit nowhere.
+ */
 export function readQuestion(text: string, vocabulary: Vocabulary): Question {
   const plain = plainText(text).replace(/^[/!] ?/, '')
-  const command = commandAtStart(plain, vocabulary)
-  if (!command) {
-    throw new Problem({
-      what: 'I do not see what you want to know.',
-      token: shortened(plain),
-      expected: `a question that starts with one of: ${vocabulary.map(({ name }) => name).join(', ')}`,
-      example: 'time pack: 3S 720 LiHV current: 1A',
-    })
+  const named = commandNamed(plain, vocabulary)
+  const command = named ?? commandMeant(plain, vocabulary)
+  if (!command) throw noCommand(plain, vocabulary)
+  const { before, options } = readPairs(named ? plain.slice(named.name.length) : plain, command, !named)
+  if (!before) return { command: command.name, options }
+  const open = openOption(command)
+  if (named && open) return { command: command.name, options: merged({ [open]: before }, options) }
+  const { options: meant, notUsed } = readPlainWords(before, command, vocabulary)
+  return {
+    command: command.name,
+    options: merged(meant, options),
+    ...(notUsed.length > 0 && { notUsed }),
   }
-  return { command: command.name, options: readPairs(plain.slice(command.name.length), command) }
 }
 
-function commandAtStart(plain: string, vocabulary: Vocabulary): CommandWords | undefined {
+/** Canonical text; reading it gives the same question, where no value has the form of `name: value` itself. */
+export function writeQuestion({ command, options }: Question): string {
+  return [command, ...Object.entries(options).map(([name, value]) => `${name}: ${value}`)].join(' ')
+}
+
+/** The earlier question with what `text` says changed: "at 2A", "from 3.6V", "to storage", "on PD 45W". */
+export function amendQuestion(earlier: Question, text: string, vocabulary: Vocabulary): Question {
+  const command = vocabulary.find(({ name }) => name === earlier.command)
+  const plain = plainText(text)
+  if (!command) throw noCommand(earlier.command, vocabulary)
+  const { before, options } = readPairs(plain, command)
+  const { options: meant, notUsed } = readPlainWords(
+    loneLevel.test(before) ? `to ${before}` : before,
+    command,
+    vocabulary,
+  )
+  const changes = merged(meant, options)
+  if (Object.keys(changes).length === 0) {
+    throw new Problem({
+      what: 'I do not see what to change.',
+      token: shortened(plain),
+      expected: `a new value for one of: ${command.options.map(({ name }) => name).join(', ')}`,
+      example: 'at 2A',
+    })
+  }
+  return {
+    command: earlier.command,
+    options: { ...earlier.options, ...changes },
+    ...(notUsed.length > 0 && { notUsed }),
+  }
+}
+
+const loneLevel = /^(?:full|storage)$/i
+
+function commandNamed(plain: string, vocabulary: Vocabulary): CommandWords | undefined {
   const lower = plain.toLowerCase()
   return vocabulary
-    .filter(({ name }) => lower.startsWith(name) && !/^[\p{L}\d_:-]/u.test(lower.slice(name.length)))
+    .filter(({ name }) => lower.startsWith(name) && !/^[\p{L}\d_:'-]/u.test(lower.slice(name.length)))
     .sort((a, b) => b.name.length - a.name.length)[0]
 }
 
-function readPairs(text: string, command: CommandWords): Record<string, string> {
-  const options: Record<string, string> = {}
-  const names = [...text.matchAll(optionName)]
-  for (const [index, match] of names.entries()) {
-    const name = (match[1] ?? '').toLowerCase()
-    if (!command.options.some(option => option.name === name)) {
-      throw new Problem({
-        what: `${command.name} takes no "${name}".`,
-        token: shortened(match[1] ?? ''),
-        expected: `one of: ${command.options.map(option => option.name).join(', ')}`,
-        example: command.name,
-      })
-    }
-    options[name] = text.slice(match.index + match[0].length, names[index + 1]?.index).trim()
-  }
-  return options
+/** The kinds of value that plain words are searched for; a first option of another kind takes the words as they are. */
+const soughtKinds = new Set([
+  'pack',
+  'charger',
+  'source',
+  'current',
+  'level',
+  'temperature',
+  'count',
+  'duration',
+  'gauge',
+  'resistance',
+  'energy',
+  'power',
+  'capacity',
+  'length',
+  'mass',
+])
+
+function openOption({ options: [first] }: CommandWords): string | undefined {
+  return first && !soughtKinds.has(first.kind) && !soughtKinds.has(first.name) ? first.name : undefined
 }
 
-/** Canonical text; reading it gives the same question. */
-export function writeQuestion({ command, options }: Question): string {
-  return [command, ...Object.entries(options).map(([name, value]) => `${name}: ${value}`)].join(' ')
+function merged(
+  meant: Readonly<Record<string, string>>,
+  named: Readonly<Record<string, string>>,
+): Record<string, string> {
+  const both = Object.keys(meant).find(name => Object.hasOwn(named, name))
+  if (both === undefined) return { ...meant, ...named }
+  throw new Problem({
+    what: `That gives two values for ${both}.`,
+    token: shortened(meant[both] ?? both),
+    expected: `${both} once`,
+    example: `${both}: ${named[both]}`,
+  })
+}
+
+function noCommand(plain: string, vocabulary: Vocabulary): Problem {
+  const names = vocabulary.map(({ name }) => name)
+  const first = /^\p{L}+/u.exec(plain)?.[0] ?? ''
+  const near = nearest(first.toLowerCase(), names)
+  return new Problem({
+    what: near
+      ? `I know no "${shortened(first)}". Did you mean "${near}"?`
+      : 'I do not see what you want to know.',
+    token: near ? first : shortened(plain),
+    expected: `a question that starts with one of: ${names.join(', ')}; or in plain words what current, how long, how many`,
+    example: 'what current for a 3S 720 LiHV on a 0.5/1/2/4A charger',
+  })
 }

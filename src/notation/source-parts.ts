@@ -3,7 +3,7 @@
 import type { Offer } from '../charging/source.ts'
 import { takeNumeral } from './number.ts'
 import { once, type Part } from './parts.ts'
-import { quantityOf, takeQuantity } from './quantity.ts'
+import { checked, quantityOf, takeQuantity } from './quantity.ts'
 import type { Scanner } from './scanner.ts'
 
 export interface SourceDraft {
@@ -29,8 +29,16 @@ const lead = { phrase: 'a lead-acid resting voltage', min: 8, max: 30, example: 
 const pairing = /,? ?(?:@|at|x)? ?/iuy
 const listing = / ?[,/+;] ?| (?:or|and) /iuy
 
+/** Judged only once its amps or watts are there: alone, the volts may be a cell's. */
 function takeOffer(scan: Scanner): Offer | undefined {
-  const first_V = takeQuantity(scan, 'voltage', supply)
+  const start = scan.at
+  const offer = takePair(scan)
+  if (offer) checked(offer.voltage_V, scan.text.slice(start, scan.at), 'voltage', supply)
+  return offer
+}
+
+function takePair(scan: Scanner): Offer | undefined {
+  const first_V = takeQuantity(scan, 'voltage')
   if (first_V !== undefined) {
     scan.take(pairing)
     const current_A = takeQuantity(scan, 'current')
@@ -41,7 +49,7 @@ function takeOffer(scan: Scanner): Offer | undefined {
   const current_A = takeQuantity(scan, 'current')
   if (current_A === undefined) return undefined
   scan.take(pairing)
-  const voltage_V = takeQuantity(scan, 'voltage', supply)
+  const voltage_V = takeQuantity(scan, 'voltage')
   return voltage_V === undefined ? undefined : { voltage_V, current_A }
 }
 
@@ -103,7 +111,7 @@ export const sourceParts: readonly Part<SourceDraft>[] = [
   once('offers', takeOffers),
   once('energy_Wh', scan => takeQuantity(scan, 'energy')),
   once('power_W', scan => takeQuantity(scan, 'power')),
-  once('voltage_V', scan => takeQuantity(scan, 'voltage', supply)),
+  once('voltage_V', scan => takeQuantity(scan, 'voltage')),
   once('current_A', scan => takeQuantity(scan, 'current')),
   once('capacity_Ah', scan => takeQuantity(scan, 'capacity', capacity)),
   once('named', scan => (scan.take(suppliers) ? true : undefined)),

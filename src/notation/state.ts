@@ -3,13 +3,12 @@
 import { Problem } from '../assistant/problem.ts'
 import type { State, Target } from '../charging/charge.ts'
 import type { Pack } from '../charging/pack.ts'
-import { oddNumberProblem, takeNumeral, type Wanted } from './number.ts'
-import { quantityOf, takeQuantity, writeQuantity } from './quantity.ts'
+import { type LevelName, type LevelWords, takeLevelWords } from './level-words.ts'
+import { oddNumberProblem, type Wanted } from './number.ts'
+import { writeQuantity } from './quantity.ts'
 import type { Read } from './read.ts'
 import { Scanner } from './scanner.ts'
 import { plainText, shortened } from './text.ts'
-
-export type LevelName = 'full' | 'storage' | 'empty'
 
 /** A state of charge as asked: what `full` and `storage` are is for the chemistry and the house to say. */
 export type Level = State | { readonly kind: 'named'; readonly name: LevelName }
@@ -34,14 +33,6 @@ const goalWanted: Wanted = {
   example: 'full',
 }
 
-const names: readonly (readonly [LevelName, RegExp])[] = [
-  ['full', /(?:full(?:y charged)?|charged)(?!\p{L})/iuy],
-  ['storage', /(?:storage|store)(?: (?:level|voltage|charge))?(?!\p{L})/iuy],
-  ['empty', /(?:empty|flat)(?!\p{L})/iuy],
-]
-const perCell = / ?(?:per cell|a cell|each cell|\/ ?cell|each)(?!\p{L})/iuy
-const ofPack = / ?(?:for the |of the |whole |in the )?(?:pack|total)(?!\p{L})/iuy
-
 /** Reads where a charge starts. Pack volts need the pack. Throws a Problem that names the token. */
 export function readState(text: string, pack?: Pack): Read<Level> {
   return readLevel(text, pack, startWanted)
@@ -56,8 +47,8 @@ export function readTarget(text: string, pack?: Pack): Read<Level> {
 
 function readLevel(text: string, pack: Pack | undefined, wanted: Wanted): Read<Level> {
   const scan = new Scanner(plainText(text))
-  const level = takeLevel(scan, pack)
-  if (level && scan.done) return level
+  const words = takeLevelWords(scan)
+  if (words && scan.done) return levelOf(words, pack)
   const odd = oddNumberProblem(scan.text, wanted)
   if (odd) throw odd
   const what =
@@ -69,42 +60,18 @@ function readLevel(text: string, pack: Pack | undefined, wanted: Wanted): Read<L
   throw new Problem({ what, token: shortened(scan.text), ...wanted })
 }
 
-/** Reads a level where the scanner stands; undefined, and not moved, where there is none. */
-export function takeLevel(scan: Scanner, pack?: Pack): Read<Level> | undefined {
-  return scan.attempt(() => takeNamed(scan) ?? takeShare(scan) ?? takeVolts(scan, pack) ?? takeBare(scan))
-}
-
-function takeNamed(scan: Scanner): Read<Level> | undefined {
-  const name = names.find(([, pattern]) => scan.take(pattern))?.[0]
-  return name && { value: { kind: 'named', name }, assumed: [] }
-}
-
-function takeShare(scan: Scanner): Read<Level> | undefined {
-  const soc = takeQuantity(scan, 'share', { phrase: 'a state of charge' })
-  return soc === undefined ? undefined : { value: { kind: 'soc', soc }, assumed: [] }
-}
-
-function takeVolts(scan: Scanner, pack?: Pack): Read<Level> | undefined {
-  const start = scan.at
-  const volts = takeQuantity(scan, 'voltage')
-  if (volts === undefined) return undefined
-  const token = scan.text.slice(start, scan.at)
-  if (scan.take(perCell)) return { value: rest(volts, token), assumed: [] }
-  if (scan.take(ofPack)) return { value: packVolts(volts, token, pack), assumed: [] }
-  if (volts > highestCell_V) return { value: packVolts(volts, token, pack), assumed: [] }
+function levelOf(words: LevelWords, pack?: Pack): Read<Level> {
+  if (words.kind === 'named' || words.kind === 'soc') return { value: words, assumed: [] }
+  const { kind, volts, token } = words
+  if (kind === 'bare') {
+    return { value: rest(volts, token), assumed: [`${token} is read as ${volts} V per cell`] }
+  }
+  if (words.of === 'cell') return { value: rest(volts, token), assumed: [] }
+  if (words.of === 'pack' || volts > highestCell_V)
+    return { value: packVolts(volts, token, pack), assumed: [] }
   const series = pack?.series ?? 1
   if (series > 1 && volts / series >= lowestCell_V) throw cellOrPack(token)
-  const assumed = series > 1 ? [`${volts} V is read as volts per cell`] : []
-  return { value: rest(volts, token), assumed }
-}
-
-/** `3.6` can only be volts per cell; `4` or `20` could be a percentage too. */
-function takeBare(scan: Scanner): Read<Level> | undefined {
-  const numeral = takeNumeral(scan)
-  if (numeral === undefined || !/^[234][.,]\d{1,3}$/.test(numeral) || !scan.take(/(?=[ ,;?!]|$)/y))
-    return undefined
-  const volts = quantityOf(numeral, 'V', 'voltage')
-  return { value: rest(volts, numeral), assumed: [`${numeral} is read as ${volts} V per cell`] }
+  return { value: rest(volts, token), assumed: series > 1 ? [`${volts} V is read as volts per cell`] : [] }
 }
 
 function rest(perCell_V: number, token: string): State {

@@ -1,0 +1,136 @@
+// What a plain sentence holds: its packs, chargers, sources, levels and quantities, and the words around them.
+
+import { Problem } from '../assistant/problem.ts'
+import { takeCharger } from './charger.ts'
+import { takeChemistry } from './chemistry.ts'
+import type { DimensionName } from './dimensions.ts'
+import { isDeterminer } from './filler-words.ts'
+import { takeLevelWords } from './level-words.ts'
+import { oddNumberProblem } from './number.ts'
+import { takePack } from './pack.ts'
+import { countWords } from './quantities.ts'
+import { takeQuantity } from './quantity.ts'
+import { Scanner } from './scanner.ts'
+import { takeSource } from './source.ts'
+import { shortened } from './text.ts'
+
+export interface Phrase {
+  /** The kind of value, as the options of commands name it. */
+  readonly kind: string
+  /** As typed. */
+  readonly text: string
+  /** The preposition before it, where there is one: "from", "to", "on", … */
+  readonly cue?: string
+  /** The word behind it, in lower case. */
+  readonly next?: string
+}
+
+export interface Sentence {
+  readonly phrases: readonly Phrase[]
+  /** The other words, in lower case. */
+  readonly words: readonly string[]
+}
+
+const cues = new Set([
+  'from',
+  'to',
+  'at',
+  'on',
+  'with',
+  'until',
+  'till',
+  'by',
+  'using',
+  'off',
+  'for',
+  'is',
+  'in',
+])
+const levelCues = new Set(['from', 'to', 'at', 'until', 'till', 'is'])
+
+const quantity = (dimension: DimensionName) => (scan: Scanner) => takeQuantity(scan, dimension) !== undefined
+const pattern = (regex: RegExp) => (scan: Scanner) => scan.take(regex) !== undefined
+
+const wholePack = String.raw`\d+ ?s(?:\d+p)? \d+(?:[.,]\d+)?(?: ?m?ah)?(?= |$)`
+const count = new RegExp(
+  String.raw`(?:\d{1,3}|${countWords.join('|')})(?: ?x(?![\p{L}\d])|(?= (?:of|packs?|batter(?:y|ies)|more)(?!\p{L}))|(?= ${wholePack}))` +
+    String.raw`|(?:1?\d|${countWords.join('|')})(?= \d+ ?(?:s|mah)(?![\p{L}\d]))`,
+  'iuy',
+)
+const temperature =
+  /[+-]?\d+(?:[.,]\d+)? ?(?:° ?[cf]?|deg(?:rees?)?(?: ?[cf])?|celsius|fahrenheit)(?![\p{L}\d])/iuy
+const duration =
+  /\d+(?:[.,]\d+)? ?(?:h ?\d{1,2}(?!\d)(?: ?min)?|hours?|hrs?|h|min(?:ute)?s?|sec(?:ond)?s?)(?![\p{L}\d])/iuy
+const gauge = /(?:awg ?\d{1,2}|\d{1,2} ?awg)(?![\p{L}\d])/iuy
+const rate = /(?:\d+(?:[.,]\d+)? ?c|c ?\/ ?\d{1,3})(?![\p{L}\d])/iuy
+
+/** Tried in this order: what has more parts first. */
+const nouns: readonly (readonly [string, (scan: Scanner) => boolean])[] = [
+  ['temperature', pattern(temperature)],
+  ['duration', pattern(duration)],
+  ['gauge', pattern(gauge)],
+  ['source', takeSource],
+  ['count', pattern(count)],
+  ['pack', takePack],
+  ['chemistry', scan => takeChemistry(scan) !== undefined],
+  ['charger', takeCharger],
+  ['current', quantity('current')],
+  ['current', pattern(rate)],
+  ['resistance', quantity('resistance')],
+  ['energy', quantity('energy')],
+  ['power', quantity('power')],
+  ['capacity', quantity('capacity')],
+  ['length', quantity('length')],
+  ['mass', quantity('mass')],
+]
+
+/** Throws a Problem for a number that belongs to nothing: it is never dropped in silence. */
+export function phrasesOf(text: string): Sentence {
+  const scan = new Scanner(text)
+  const phrases: Phrase[] = []
+  const words: string[] = []
+  let cue: string | undefined
+  for (skip(scan); !scan.done; skip(scan)) {
+    const start = scan.at
+    const kind = kindHere(scan, cue)
+    if (kind !== undefined) {
+      const next = /[\p{L}']+/u.exec(scan.text.slice(scan.at, scan.at + 40))?.[0].toLowerCase()
+      phrases.push({
+        kind,
+        text: scan.text.slice(start, scan.at),
+        ...(cue !== undefined && { cue }),
+        ...(next !== undefined && { next }),
+      })
+      cue = undefined
+      continue
+    }
+    const word = takeWord(scan)
+    if (cues.has(word)) cue = word
+    else if (!isDeterminer(word)) cue = undefined
+    words.push(word)
+  }
+  return { phrases, words }
+}
+
+function kindHere(scan: Scanner, cue: string | undefined): string | undefined {
+  // Volts and percentages are a pack's state only behind a preposition.
+  if (cue !== undefined && levelCues.has(cue) && takeLevelWords(scan)) return 'level'
+  return nouns.find(([, take]) => scan.attempt(() => take(scan) || undefined))?.[0]
+}
+
+function skip(scan: Scanner): void {
+  scan.take(/(?:[^\p{L}\d.,+°%Ω<>-]|[.,+-](?!\d))+/uy)
+}
+
+function takeWord(scan: Scanner): string {
+  const word = scan.take(/[^ ,;:?!()]+/y)?.[0] ?? scan.take(/./suy)?.[0] ?? ''
+  if (!/^[+-]?[.,]?\d/.test(word)) return word.toLowerCase()
+  const wanted = {
+    expected: 'each number with its unit, so that I see what it belongs to (A, V, mAh, %, °C, S)',
+    example: 'how long for 3S 720 LiHV at 1A from 3.7V',
+  }
+  throw (
+    oddNumberProblem(word, wanted) ??
+    new Problem({ what: `I cannot place "${shortened(word)}".`, token: shortened(word), ...wanted })
+  )
+}
