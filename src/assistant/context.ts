@@ -1,6 +1,7 @@
 // What a command may know besides its inputs: who asks, where, the rules of the house, and how to show numbers.
 
-import type { HouseLimits } from '../charging/limits.ts'
+import type { HouseRules, Memory } from '../memory/memory.ts'
+import type { Vocabulary } from '../notation/vocabulary.ts'
 import type { Show } from './show.ts'
 
 export interface Person {
@@ -33,8 +34,10 @@ export interface Occasion {
 }
 
 export interface Context extends Occasion {
-  readonly house: HouseLimits
+  readonly house: HouseRules
   readonly show: Show
+  readonly memory: Memory
+  readonly vocabulary: Vocabulary
   /** Absent where no clock is known: then only durations are told. */
   readonly now?: Date
 }

@@ -1,10 +1,11 @@
 // One way in, one way out: a question becomes a reply here, whatever happens on the way.
 
 import { randomUUID } from 'node:crypto'
-import { type Question, readQuestion, writeQuestion } from '../notation/question.ts'
+import { type Question, writeQuestion } from '../notation/question.ts'
 import type { Context } from './context.ts'
 import { asTyped, faultReply, problemReply } from './failures.ts'
 import { understand } from './inputs.ts'
+import { readWithKit, withNames } from './kit-names.ts'
 import { Problem } from './problem.ts'
 import type { Registry } from './registry.ts'
 import { completeReply, type Reply } from './reply.ts'
@@ -26,13 +27,14 @@ export async function dispatch(
   let command = ''
   let readAs = asTyped(typeof asked === 'string' ? asked : writeQuestion(asked))
   try {
-    const question = typeof asked === 'string' ? readQuestion(asked, registry.vocabulary) : asked
+    const context = await contextOf()
+    const { question, used } = await readWithKit(asked, registry, context.memory.kit, context)
     command = question.command
     const definition = registry.get(command)
     const understood = understand(definition, question.options)
-    readAs = understood.readAs
-    const answer = await definition.answer(understood.inputs, await contextOf())
-    const assumed = [...understood.assumed, ...(answer.assumed ?? [])]
+    readAs = withNames(understood.readAs, used)
+    const answer = await definition.answer(understood.inputs, context)
+    const assumed = [...understood.assumed, ...notUsed(question), ...(answer.assumed ?? [])]
     const canonical = writeQuestion(understood.question)
     return completeReply({ command, readAs, question: canonical }, { ...answer, assumed })
   } catch (error) {
@@ -41,4 +43,8 @@ export async function dispatch(
     onFault(error, reference)
     return faultReply(command, readAs, reference)
   }
+}
+
+function notUsed({ notUsed: words = [] }: Question): readonly string[] {
+  return words.length > 0 ? [`this changes nothing: ${words.map(word => `"${word}"`).join(', ')}`] : []
 }

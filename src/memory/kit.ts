@@ -8,12 +8,8 @@ export function kitMemory(db: Database): KitMemory {
   return {
     save: (entry, most) =>
       db.transaction().execute(async transaction => {
-        const { others } = await entriesOf(transaction, entry.owner)
-          .clearSelect()
-          .select(({ fn }) => fn.countAll().as('others'))
-          .where('name', '!=', entry.name)
-          .executeTakeFirstOrThrow()
-        if (Number(others) >= most) return 'full'
+        const others = await countOf(entriesOf(transaction, entry.owner).where('name', '!=', entry.name))
+        if (others >= most) return 'full'
         const row = toRow(entry)
         await transaction
           .insertInto('kit')
@@ -23,7 +19,7 @@ export function kitMemory(db: Database): KitMemory {
         return 'saved'
       }),
 
-    list: async owner => byName((await entriesOf(db, owner).execute()).map(entryFromRow)),
+    count: owner => countOf(entriesOf(db, owner)),
 
     find: async (owners, names) => {
       if (names.length === 0) return []
@@ -33,11 +29,11 @@ export function kitMemory(db: Database): KitMemory {
       return firstOfEachName(found.flat().map(entryFromRow))
     },
 
-    startingWith: async (owners, prefix, kind, most) => {
+    startingWith: async (owners, prefix, kinds, most) => {
       const found = await Promise.all(
         owners.map(owner =>
           entriesOf(db, owner)
-            .where('kind', '=', kind)
+            .where('kind', 'in', kinds)
             .where('name', 'like', `${prefix.replace(/[%_\\]/g, '')}%`)
             .orderBy('name')
             .limit(most)
@@ -73,6 +69,14 @@ export const entriesOf = (db: Database, { scope, id }: Owner) =>
 
 const deletion = (db: Database, { scope, id }: Owner) =>
   db.deleteFrom('kit').where('scope', '=', scope).where('owner', '=', id)
+
+async function countOf(entries: ReturnType<typeof entriesOf>): Promise<number> {
+  const { count } = await entries
+    .clearSelect()
+    .select(({ fn }) => fn.countAll().as('count'))
+    .executeTakeFirstOrThrow()
+  return Number(count)
+}
 
 function firstOfEachName(entries: readonly KitEntry[]): readonly KitEntry[] {
   return [...new Map(entries.toReversed().map(entry => [entry.name, entry])).values()].reverse()

@@ -54,15 +54,14 @@ export interface KitEntry {
 export interface KitMemory {
   /** Saves the entry in place of any of the same owner and name, unless that owner already has `most` others. */
   save(entry: KitEntry, most: number): Promise<'saved' | 'full'>
-  /** By name. */
-  list(owner: Owner): Promise<readonly KitEntry[]>
+  count(owner: Owner): Promise<number>
   /** Those of the owners' entries that bear one of the names; an earlier owner's entry hides a later one's. */
   find(owners: readonly Owner[], names: readonly string[]): Promise<readonly KitEntry[]>
-  /** As `find`, of one kind, by name, `most` at most. */
+  /** As `find`, of the kinds, by name, `most` at most. */
   startingWith(
     owners: readonly Owner[],
     prefix: string,
-    kind: KitKind,
+    kinds: readonly KitKind[],
     most: number,
   ): Promise<readonly KitEntry[]>
   rename(owner: Owner, from: string, to: string): Promise<'renamed' | 'missing' | 'taken'>

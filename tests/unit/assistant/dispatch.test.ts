@@ -7,6 +7,9 @@ import { Problem } from '../../../src/assistant/problem.ts'
 import { createRegistry } from '../../../src/assistant/registry.ts'
 import { currentKind, packKind } from '../../../src/assistant/values.ts'
 import { deference, generalCaution } from '../../../src/cautions/cautions.ts'
+import { openTestMemory } from '../../support/test-memory.ts'
+
+const memory = await openTestMemory()
 
 const occasion: Occasion = {
   surface: 'room',
@@ -33,14 +36,15 @@ const weigh = defineCommand({
 function assistantWithFaults() {
   const faults: { fault: unknown; reference: string }[] = []
   const onFault = (fault: unknown, reference: string) => void faults.push({ fault, reference })
-  return { faults, assistant: createAssistant({ commands: [weigh], onFault }) }
+  return { faults, assistant: createAssistant({ commands: [weigh], memory, onFault }) }
 }
 
 describe('dispatch', () => {
   it('answers with what was read, the canonical question, cautions and deference', async () => {
     const { assistant } = assistantWithFaults()
     const reply = await assistant.answer('weigh current: 500mA pack: 3s 720 lihv', occasion)
-    expect(reply).toMatchObject({ command: 'weigh', headline: '3 cells, 0.5 A', deference, problem: undefined })
+    expect(reply).toMatchObject({ command: 'weigh', headline: '3 cells, 0.5 A', deference })
+    expect(reply.problem).toBeUndefined()
     expect(reply.readAs).toContain('LiHV')
     expect(reply.readAs).toContain('at 0.5')
     expect(reply.question).toBe((await assistant.answer(reply.question ?? '', occasion)).question)

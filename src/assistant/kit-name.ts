@@ -1,0 +1,96 @@
+// Names for the kit: short, plain words that mean nothing else in a question.
+
+import { readChemistry } from '../notation/chemistry.ts'
+import { refuseUnsound } from '../notation/danger-words.ts'
+import { isFiller } from '../notation/filler-words.ts'
+import { phrasesOf } from '../notation/phrases.ts'
+import { plainText, shortened } from '../notation/text.ts'
+import type { Vocabulary } from '../notation/vocabulary.ts'
+import { Problem } from './problem.ts'
+import type { ValueKind } from './value-kind.ts'
+
+export const longestName = 32
+export const mostNameWords = 3
+
+const nameWord = /^\p{L}[\p{L}\p{M}\p{N}'-]*$/u
+const wanted = {
+  expected: `one to ${mostNameWords} words of letters, digits and hyphens, each starting with a letter, ${longestName} characters in all`,
+  example: 'wren-1',
+}
+
+/** A name in the one form in which it is stored and looked up: lower case, single spaces. */
+export const nameForm = (text: string): string => plainText(text).normalize('NFC').toLowerCase()
+
+export const isNameShaped = (name: string): boolean =>
+  name.length <= longestName &&
+  name.split(' ').length <= mostNameWords &&
+  name.split(' ').every(word => nameWord.test(word))
+
+export const kitNameKind: ValueKind<string> = {
+  name: 'kit name',
+  example: 'wren',
+  read: text => {
+    const name = nameForm(text)
+    if (isNameShaped(name)) return { value: name, assumed: [] }
+    throw new Problem({ what: 'That cannot be a name.', token: shortened(text), ...wanted })
+  },
+  write: name => name,
+  complete: () => [],
+}
+
+/** Throws a Problem for a name that a question would take for something else. */
+export function refuseTakenName(name: string, vocabulary: Vocabulary): void {
+  const why = readsAsNotation(name)
+    ? 'would be read as a value'
+    : isReserved(name, vocabulary)
+      ? 'is made of words that questions are asked with'
+      : undefined
+  if (!why) return
+  throw new Problem({
+    what: `The name "${name}" ${why}.`,
+    token: name,
+    expected: 'a name that means nothing else in a question',
+    example: `my-${name.replaceAll(' ', '-')}`,
+  })
+}
+
+/** True where every word of the name has a meaning of its own in questions. */
+export function isReserved(name: string, vocabulary: Vocabulary): boolean {
+  const known = wordsOf(vocabulary)
+  return name.split(' ').every(word => isFiller(word) || known.has(word))
+}
+
+function readsAsNotation(name: string): boolean {
+  return (
+    reads(() => readChemistry(name)) ||
+    !reads(() => refuseUnsound(name)) ||
+    !reads(() => {
+      if (phrasesOf(name).phrases.length > 0) throw new Problem({ what: '', ...wanted })
+    })
+  )
+}
+
+function reads(read: () => unknown): boolean {
+  try {
+    read()
+    return true
+  } catch (error) {
+    if (error instanceof Problem) return false
+    throw error
+  }
+}
+
+const wordsByVocabulary = new WeakMap<Vocabulary, ReadonlySet<string>>()
+
+function wordsOf(vocabulary: Vocabulary): ReadonlySet<string> {
+  const earlier = wordsByVocabulary.get(vocabulary)
+  if (earlier) return earlier
+  const phrases = vocabulary.flatMap(({ name, options, plainWords }) => [
+    name,
+    ...options.map(option => option.name),
+    ...plainWords,
+  ])
+  const words = new Set(phrases.flatMap(phrase => phrase.toLowerCase().split(/[^\p{L}\p{N}-]+/u)))
+  wordsByVocabulary.set(vocabulary, words)
+  return words
+}

@@ -1,0 +1,152 @@
+// Saved names in a question: what they stand for takes their place before the question is read.
+
+import type { KitEntry, KitKind, KitMemory, Owner } from '../memory/memory.ts'
+import { type Question, readQuestion } from '../notation/question.ts'
+import { plainText } from '../notation/text.ts'
+import type { Occasion } from './context.ts'
+import { isNameShaped, isReserved, longestName, mostNameWords, nameForm } from './kit-name.ts'
+import { Problem } from './problem.ts'
+import type { Registry } from './registry.ts'
+
+/** Which entries can stand where a value of a kind is wanted. A pack can serve as a source. */
+const fitting: Readonly<Record<string, readonly KitKind[]>> = {
+  pack: ['pack'],
+  charger: ['charger'],
+  source: ['source', 'pack'],
+  'kit name': ['pack', 'charger', 'source'],
+}
+const fittingFor = (valueKind: string | undefined): readonly KitKind[] => fitting[valueKind ?? ''] ?? []
+
+/** The asker's own kit, which hides the community's where both know a name. */
+export const ownersFor = ({ asker, community }: Occasion): readonly [Owner, Owner] => [
+  { scope: 'person', id: asker.id },
+  { scope: 'community', id: community.id },
+]
+
+export interface Named {
+  readonly question: Question
+  /** The entries whose names it held. */
+  readonly used: readonly KitEntry[]
+}
+
+/** Reads the question with every saved name in it replaced. Throws what `readQuestion` throws. */
+export async function readWithKit(
+  asked: string | Question,
+  registry: Registry,
+  kit: KitMemory,
+  occasion: Occasion,
+): Promise<Named> {
+  const find = (texts: readonly string[]) =>
+    kit.find(
+      ownersFor(occasion),
+      [...new Set(texts.flatMap(possibleNames))].filter(name => !isReserved(name, registry.vocabulary)),
+    )
+  if (typeof asked !== 'string') return expandOptions(asked, registry, find)
+  const read = () => readQuestion(asked, registry.vocabulary)
+  const first = attempt(read)
+  if (first && !first.notUsed) return expandOptions(first, registry, find)
+
+  // A plain sentence that was not wholly understood: its strange words may be names.
+  const entries = await find([asked])
+  const expanded = replaceNames(asked, entries)
+  if (expanded.used.length === 0) return { question: read(), used: [] }
+  return { question: readQuestion(expanded.text, registry.vocabulary), used: expanded.used }
+}
+
+/** The read-as line with each name before what it stands for. */
+export function withNames(readAs: string, used: readonly KitEntry[]): string {
+  return used.reduce(
+    (line, { name, notation }) =>
+      line.includes(notation)
+        ? line.replace(notation, () => `${name} (${notation})`)
+        : `${line}, where ${name} is ${notation}`,
+    readAs,
+  )
+}
+
+/** Saved names for an option's value, as far as it is written. */
+export async function namesStartingWith(
+  prefix: string,
+  valueKind: string,
+  most: number,
+  kit: KitMemory,
+  occasion: Occasion,
+): Promise<readonly string[]> {
+  const kinds = fittingFor(valueKind)
+  if (kinds.length === 0 || prefix.length > longestName) return []
+  const entries = await kit.startingWith(ownersFor(occasion), nameForm(prefix), kinds, most)
+  return entries.map(({ name }) => name)
+}
+
+type Find = (texts: readonly string[]) => Promise<readonly KitEntry[]>
+
+const namedKinds = ['pack', 'charger', 'source']
+
+async function expandOptions(question: Question, registry: Registry, find: Find): Promise<Named> {
+  const command = registry.get(question.command)
+  const kindOf = (option: string) => command.options[option]?.kind.name ?? ''
+  const named = Object.entries(question.options).filter(([option]) => namedKinds.includes(kindOf(option)))
+  if (named.length === 0) return { question, used: [] }
+  const entries = await find(named.map(([, text]) => text))
+  const expanded = named.map(([option, text]) => ({ option, ...replaceNames(text, entries) }))
+  for (const { option, used } of expanded) refuseMisfit(option, kindOf(option), used)
+  const values = Object.fromEntries(expanded.map(({ option, text }) => [option, text]))
+  return {
+    question: { ...question, options: { ...question.options, ...values } },
+    used: expanded.flatMap(({ used }) => used),
+  }
+}
+
+function refuseMisfit(option: string, valueKind: string, used: readonly KitEntry[]): void {
+  const misfit = used.find(({ kind }) => !fittingFor(valueKind).includes(kind))
+  if (!misfit) return
+  throw new Problem({
+    what: `"${misfit.name}" is saved as a ${misfit.kind}: ${misfit.notation}.`,
+    token: misfit.name,
+    expected: `a ${valueKind} for "${option}", or the name of one`,
+    example: 'kit list',
+  })
+}
+
+/** Runs of words that could be a name, in the form in which names are stored. */
+function possibleNames(text: string): readonly string[] {
+  const words = wordsOf(nameForm(text))
+  const runs = words.flatMap((_, start) =>
+    Array.from({ length: mostNameWords }, (_, more) => words.slice(start, start + more + 1).join(' ')),
+  )
+  return runs.filter(isNameShaped)
+}
+
+/** Without the punctuation of a sentence. */
+const wordsOf = (text: string): readonly string[] =>
+  text.split(' ').map(word => word.replace(/[,;.?!]+$/, ''))
+
+/** Longer names first: "wren two" before "wren". */
+function replaceNames(
+  text: string,
+  entries: readonly KitEntry[],
+): { text: string; used: readonly KitEntry[] } {
+  if (entries.length === 0) return { text, used: [] }
+  const names = entries.map(({ name }) => name).toSorted((a, b) => b.length - a.length)
+  const pattern = new RegExp(`(?<![^ ])(?:${names.join('|')})(?=[,;.?!]* |[,;.?!]*$)`, 'giu')
+  const byName = new Map(entries.map(entry => [entry.name, entry]))
+  const used = new Set<KitEntry>()
+  const replaced = plainText(text)
+    .normalize('NFC')
+    .replace(pattern, found => {
+      const entry = byName.get(found.toLowerCase())
+      if (!entry) return found
+      used.add(entry)
+      return entry.notation
+    })
+  return { text: replaced, used: [...used] }
+}
+
+function attempt<T>(read: () => T): T | undefined {
+  try {
+    return read()
+  } catch (error) {
+    if (error instanceof Problem) return undefined
+    throw error
+  }
+}
