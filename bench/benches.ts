@@ -14,4 +14,5 @@ interface Bench {
 
 export const benches: Record<string, () => Promise<Bench>> = {
   core: () => import('./core.ts'),
+  charts: () => import('./charts.ts'),
 }

@@ -3,6 +3,7 @@
 export type DecimalMark = '.' | ','
 
 export interface Show {
+  readonly mark: DecimalMark
   current(value_A: number): string
   /** Volts of one cell: two decimals, as they are set. */
   perCell(value_V: number): string
@@ -36,6 +37,7 @@ export function showIn(mark: DecimalMark): Show {
   }
   const withUnit = (text: string, unit: string): string => `${text}${joint}${unit}`
   return {
+    mark,
     number,
     current: value_A => withUnit(number(value_A, value_A < 10 ? 2 : 1), 'A'),
     perCell: value_V => withUnit(fixed(value_V, 2), 'V'),

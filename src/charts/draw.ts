@@ -2,7 +2,7 @@
 
 import { fileURLToPath } from 'node:url'
 import type { Chart } from './chart.ts'
-import { width_px } from './frame.ts'
+import { fontFamily, width_px } from './frame.ts'
 import { linesHeight_px, linesOption } from './lines.ts'
 import { drawable } from './text.ts'
 import { colours, type Theme } from './theme.ts'
@@ -11,9 +11,9 @@ import { timelineHeight_px, timelineOption } from './timeline.ts'
 /** PNG pixels per picture pixel: sharp on a phone. */
 const scale = 2
 
-const fontFiles = ['DejaVuSans.ttf', 'DejaVuSans-Bold.ttf'].map(file =>
-  fileURLToPath(import.meta.resolve(`dejavu-fonts-ttf/ttf/${file}`)),
-)
+/** Path of a font of ours: no picture depends on the fonts of the system. */
+export const fontFile = (name: string): string =>
+  fileURLToPath(import.meta.resolve(`dejavu-fonts-ttf/ttf/${name}`))
 
 /**
  * The chart as SVG, 400 px wide, on an opaque ground of its own; its title and `alternative` are inside as
@@ -34,7 +34,11 @@ export async function drawPng(chart: Chart, theme: Theme = 'light'): Promise<Buf
   const [svg, { renderAsync }] = await Promise.all([drawSvg(chart, theme), import('@resvg/resvg-js')])
   const image = await renderAsync(svg, {
     fitTo: { mode: 'zoom', value: scale },
-    font: { loadSystemFonts: false, fontFiles, defaultFontFamily: 'DejaVu Sans' },
+    font: {
+      loadSystemFonts: false,
+      fontFiles: [fontFile('DejaVuSans.ttf'), fontFile('DejaVuSans-Bold.ttf')],
+      defaultFontFamily: fontFamily,
+    },
   })
   return image.asPng()
 }

@@ -92,8 +92,8 @@ export function tick({ decimalMark = '.' }: Chart): (value: number) => string {
   return value => String(Number(value.toPrecision(6))).replace('.', decimalMark)
 }
 
-/** A round step (1, 2 or 5 times a power of ten) that parts `span` into at most six. */
+/** A round step (1, 2 or 5 times a power of ten) that parts `span` into at most seven. */
 export function roundStep(span: number): number {
-  const power = 10 ** Math.floor(Math.log10(span / 6))
-  return [1, 2, 5, 10].map(multiple => multiple * power).find(step => span / step <= 6) as number
+  const power = 10 ** Math.floor(Math.log10(span / 7))
+  return [1, 2, 5, 10].map(multiple => multiple * power).find(step => span / step <= 7) as number
 }

@@ -2,7 +2,8 @@
 
 import type { EChartsCoreOption } from 'echarts/core'
 import type { CustomSeriesRenderItem } from 'echarts/types/dist/shared'
-import type { TimelineBar, TimelineChart } from './chart.ts'
+import { type Placed, placeLabel } from './bar-label.ts'
+import type { TimelineChart } from './chart.ts'
 import {
   axisStyle,
   fontSize_px,
@@ -21,7 +22,6 @@ const row_px = 30
 const bar_px = 20
 const widestRowName_px = 110
 const right_px = 18
-const gap_px = 4
 
 export function timelineHeight_px(chart: TimelineChart): number {
   return top_px(chart) + Math.max(chart.rows.length, 1) * row_px + 44
@@ -88,28 +88,6 @@ const rowNames_px = ({ rows }: TimelineChart): number =>
 const top_px = (chart: TimelineChart): number =>
   titleHeight_px(chart) + legendHeight_px(groupsOf(chart)) + (chart.marks ? 24 : 8)
 
-interface Placed {
-  readonly text: string
-  /** Left end of the text, in px from the left end of the bar. */
-  readonly at_px: number
-  readonly outside: boolean
-}
-
-/** Inside the bar where it fits, else right of it, else left of it, else as much as fits inside. */
-function placeLabel(bar: TimelineBar, bars: readonly TimelineBar[], perUnit_px: number, max: number): Placed {
-  const text = drawable(bar.label)
-  const needed_px = textWidth(text, fontSize_px) + 2 * gap_px
-  const inside_px = (bar.to - bar.from) * perUnit_px
-  if (needed_px <= inside_px) return { text, at_px: gap_px, outside: false }
-  const others = bars.filter(other => other !== bar && other.row === bar.row)
-  const next = Math.min(max, ...others.filter(({ from }) => from >= bar.to).map(({ from }) => from))
-  if (needed_px <= (next - bar.to) * perUnit_px) return { text, at_px: inside_px + gap_px, outside: true }
-  const previous = Math.max(0, ...others.filter(({ to }) => to <= bar.from).map(({ to }) => to))
-  if (needed_px <= (bar.from - previous) * perUnit_px)
-    return { text, at_px: gap_px - needed_px, outside: true }
-  return { text: fitted(text, inside_px - 2 * gap_px, fontSize_px), at_px: gap_px, outside: false }
-}
-
 function barSeries(
   chart: TimelineChart,
   group: string | undefined,
@@ -121,7 +99,7 @@ function barSeries(
     bar => group === undefined || (bar.group !== undefined && drawable(bar.group) === group),
   )
   const max = (width_px - rowNames_px(chart) - right_px) / perUnit_px
-  const labels = bars.map(bar => placeLabel(bar, chart.bars, perUnit_px, max))
+  const labels = bars.map(bar => placeLabel(bar, chart, perUnit_px, max))
   const renderItem: CustomSeriesRenderItem = ({ dataIndex }, api) => {
     const [left = 0, middle = 0] = api.coord([api.value(0), api.value(2)])
     const [right = 0] = api.coord([api.value(1), api.value(2)])

@@ -1,0 +1,43 @@
+// How long a picture takes: the first one, which loads what draws, and those after it.
+
+import { showIn } from '../src/assistant/show.ts'
+import { chargeTimeBand } from '../src/charging/band.ts'
+import { chargeChart } from '../src/charts/charge-chart.ts'
+import { drawPng, drawSvg } from '../src/charts/draw.ts'
+import type { Row } from './benches.ts'
+
+const pictures = 40
+
+export default async function charts(): Promise<Row[]> {
+  const { charge, time_s } = chargeTimeBand({
+    pack: { chemistry: 'LiHV', series: 3, parallel: 1, capacity_Ah: 0.72 },
+    current_A: 1,
+    from: { kind: 'rest', perCell_V: 3.7 },
+    target: { kind: 'voltage', perCell_V: 4.35 },
+  })
+  const chart = chargeChart({ what: '3S 720mAh LiHV, 1 A', charge, end_s: time_s, show: showIn('.') })
+  const [first_ms = 0] = await timed(1, () => drawPng(chart))
+  const png_ms = await timed(pictures, () => drawPng(chart))
+  const svg_ms = await timed(pictures, () => drawSvg(chart))
+  return [
+    { name: 'first picture, loading included', value: `${first_ms.toFixed(0)} ms` },
+    {
+      name: 'PNG of a charge, median (slowest of 40)',
+      value: `${middle(png_ms).toFixed(0)} ms (${Math.max(...png_ms).toFixed(0)})`,
+      ratio: `${(middle(png_ms) / middle(svg_ms)).toFixed(1)} times the SVG alone, ${middle(svg_ms).toFixed(0)} ms`,
+    },
+  ]
+}
+
+async function timed(times: number, draw: () => Promise<unknown>): Promise<number[]> {
+  const took_ms: number[] = []
+  for (let i = 0; i < times; i++) {
+    const start = performance.now()
+    await draw()
+    took_ms.push(performance.now() - start)
+  }
+  return took_ms
+}
+
+const middle = (values: readonly number[]): number =>
+  values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] as number

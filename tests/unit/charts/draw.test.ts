@@ -1,0 +1,126 @@
+import { execFileSync } from 'node:child_process'
+import { Resvg } from '@resvg/resvg-js'
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { Chart } from '../../../src/charts/chart.ts'
+import { drawPng, drawSvg } from '../../../src/charts/draw.ts'
+import { chargeSample, planSample } from './samples.ts'
+
+const pngSize = (png: Buffer) => ({ width: png.readUInt32BE(16), height: png.readUInt32BE(20) })
+
+describe('drawing a chart', () => {
+  it('gives a PNG twice as wide as a phone shows it', async () => {
+    const png = await drawPng(chargeSample)
+    expect(png.subarray(1, 4).toString()).toBe('PNG')
+    expect(pngSize(png)).toEqual({ width: 800, height: 600 })
+  })
+
+  it('grows a timeline with its rows', async () => {
+    const more = { ...planSample, rows: [...planSample.rows, 'lark', 'kestrel'] }
+    const extra = pngSize(await drawPng(more)).height - pngSize(await drawPng(planSample)).height
+    expect(extra).toBe(2 * 2 * 30)
+  })
+
+  it('gives the same bytes for the same chart, whatever was drawn between', async () => {
+    const svg = await drawSvg(chargeSample, 'dark')
+    const png = await drawPng(chargeSample, 'dark')
+    await drawSvg(planSample)
+    expect(await drawSvg(chargeSample, 'dark')).toBe(svg)
+    expect((await drawPng(chargeSample, 'dark')).equals(png)).toBe(true)
+    expect((await drawPng(chargeSample, 'light')).equals(png)).toBe(false)
+  })
+
+  it('says in the SVG what the picture shows', async () => {
+    const svg = await drawSvg(planSample)
+    expect(svg).toContain('role="img"')
+    expect(svg).toContain(`<title>${planSample.title}</title>`)
+    expect(svg).toContain(`<desc>${planSample.alternative}</desc>`)
+  })
+
+  it('names the stages, the band and both axes', async () => {
+    const svg = await drawSvg(chargeSample)
+    for (const words of [
+      'constant current',
+      'constant voltage',
+      'ends after',
+      'volts per cell',
+      'amps',
+      'minutes',
+    ])
+      expect(svg).toContain(words)
+  })
+
+  it('draws on an opaque ground of its own, other in the dark', async () => {
+    const corner = async (theme: 'light' | 'dark') => [
+      ...new Resvg(await drawSvg(chargeSample, theme)).render().pixels.subarray(0, 4),
+    ]
+    expect(await corner('light')).toEqual([255, 255, 255, 255])
+    expect(await corner('dark')).toEqual([0x1b, 0x1d, 0x21, 255])
+  })
+
+  it('shows text that would be markup as text', async () => {
+    const nasty = '</text><script>alert(1)</script>&"\u0000\uD800'
+    const svg = await drawSvg({ ...planSample, title: nasty, rows: [nasty], bars: [], alternative: nasty })
+    expect(svg).not.toContain('<script')
+    expect(() => new Resvg(svg)).not.toThrow()
+  })
+
+  it('draws whatever text and numbers a chart holds', async () => {
+    // Thousandths: what a chart shows was measured or reckoned to no more.
+    const number = fc.integer({ min: -1e9, max: 1e9 }).map(thousandths => thousandths / 1000)
+    const chart: fc.Arbitrary<Chart> = fc.oneof(
+      fc.record({
+        kind: fc.constant('lines' as const),
+        title: fc.string({ unit: 'binary' }),
+        xLabel: fc.string({ unit: 'binary' }),
+        xScale: fc.constantFrom('number' as const, 'date' as const),
+        yLabels: fc.array(fc.string({ unit: 'binary' }), { minLength: 1, maxLength: 2 }),
+        series: fc.array(
+          fc.record({ name: fc.string({ unit: 'binary' }), points: fc.array(fc.tuple(number, number)) }),
+          { maxLength: 5 },
+        ),
+        marks: fc.array(fc.record({ x: number, label: fc.string({ unit: 'binary' }) }), { maxLength: 4 }),
+        alternative: fc.string({ unit: 'binary' }),
+      }),
+      fc.record({
+        kind: fc.constant('timeline' as const),
+        title: fc.string({ unit: 'binary' }),
+        xLabel: fc.string({ unit: 'binary' }),
+        rows: fc.constant(['wren', 'heron']),
+        bars: fc.array(
+          fc.record({
+            row: fc.constantFrom('wren', 'heron'),
+            from: number,
+            to: number,
+            label: fc.string({ unit: 'binary' }),
+            group: fc.string({ unit: 'binary' }),
+          }),
+          { maxLength: 6 },
+        ),
+        alternative: fc.string({ unit: 'binary' }),
+      }),
+    )
+    await fc.assert(
+      fc.asyncProperty(chart, async sample => {
+        expect((await drawPng(sample)).length).toBeGreaterThan(100)
+      }),
+      { numRuns: 25 },
+    )
+  }, 60_000)
+
+  it('loads what draws only when a picture is wanted', () => {
+    const script = `
+      import { registerHooks } from 'node:module'
+      let loaded = 0
+      registerHooks({ resolve(name, context, next) {
+        if (/^(echarts|zrender|@resvg)/.test(name)) loaded++
+        return next(name, context)
+      } })
+      const { drawSvg } = await import('./src/charts/draw.ts')
+      const before = loaded
+      await drawSvg({ kind: 'lines', title: 't', xLabel: 'x', yLabels: ['y'], series: [], alternative: 'a' })
+      console.log(before, loaded > 0)`
+    const output = execFileSync(process.execPath, ['--input-type=module', '-e', script], { encoding: 'utf8' })
+    expect(output.trim()).toBe('0 true')
+  })
+})

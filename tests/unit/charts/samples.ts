@@ -1,0 +1,33 @@
+// Charts of every kind for the tests, of an invented club's packs.
+
+import { showIn } from '../../../src/assistant/show.ts'
+import { chargeTimeBand } from '../../../src/charging/band.ts'
+import { chargeChart } from '../../../src/charts/charge-chart.ts'
+import type { LineChart, TimelineChart } from '../../../src/charts/chart.ts'
+import { planChart } from '../../../src/charts/plan-chart.ts'
+
+export const show = showIn('.')
+
+export const { charge: wrenCharge, time_s: wrenEnd_s } = chargeTimeBand({
+  pack: { chemistry: 'LiHV', series: 3, parallel: 1, capacity_Ah: 0.72 },
+  current_A: 1,
+  from: { kind: 'rest', perCell_V: 3.7 },
+  target: { kind: 'voltage', perCell_V: 4.35 },
+})
+
+export const chargeSample: LineChart = chargeChart({
+  what: '3S 720mAh LiHV, 1 A to 4.35 V',
+  charge: wrenCharge,
+  end_s: wrenEnd_s,
+  show,
+})
+
+export const planSample: TimelineChart = planChart({
+  charges: [
+    { pack: 'wren', port: 'port 1', setting: '1 A to 4.35 V', start_s: 0, end_s: 1860 },
+    { pack: 'heron', port: 'port 2', setting: '2 A to 4.20 V', start_s: 0, end_s: 2400 },
+    { pack: 'swift', port: 'port 1', setting: '0.5 A to 4.35 V', start_s: 1860, end_s: 2280 },
+  ],
+  readyBy_s: 2700,
+  show,
+})
