@@ -12,12 +12,22 @@ export async function completeLine(
 ): Promise<[string[], string]> {
   const { commands } = assistant.registry
   const command = longestNamed(commands, line)
-  if (!command) return [startingWith(line, commands.map(({ name }) => `${name} `)), line]
+  if (!command)
+    return [
+      startingWith(
+        line,
+        commands.map(({ name }) => `${name} `),
+      ),
+      line,
+    ]
 
   const options = Object.keys(command.options)
   const open = openOption(line, options)
   const word = line.slice(line.lastIndexOf(' ') + 1)
-  const names = startingWith(word, options.filter(name => !line.includes(`${name}:`)).map(name => `${name}: `))
+  const names = startingWith(
+    word,
+    options.filter(name => !line.includes(`${name}:`)).map(name => `${name}: `),
+  )
   if (!open) return [names, word]
   const values = await assistant.complete(command.name, open.name, open.text, occasion)
   return values.length > 0 ? [values.map(value => `${value} `), open.text] : [names, word]
@@ -26,7 +36,10 @@ export async function completeLine(
 function longestNamed(commands: readonly Command[], line: string): Command | undefined {
   return commands
     .filter(({ name }) => line.startsWith(`${name} `))
-    .reduce<Command | undefined>((best, next) => (next.name.length > (best?.name.length ?? 0) ? next : best), undefined)
+    .reduce<Command | undefined>(
+      (best, next) => (next.name.length > (best?.name.length ?? 0) ? next : best),
+      undefined,
+    )
 }
 
 /** The option that the line ends in, and its value as far as it is written. */

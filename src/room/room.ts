@@ -21,7 +21,13 @@ const leaving = ['quit', 'exit', 'bye']
 const widest = 100
 
 /** Opens the room; resolves when the asker leaves or the input ends, after the last answer is out. */
-export async function openRoom({ assistant, occasion, input, output, historyFile }: RoomParts): Promise<void> {
+export async function openRoom({
+  assistant,
+  occasion,
+  input,
+  output,
+  historyFile,
+}: RoomParts): Promise<void> {
   const interactive = Boolean(input.isTTY && output.isTTY)
   const colour = interactive && output.hasColors()
   const print = (text: string) => output.write(`${text}\n`)
@@ -44,8 +50,11 @@ export async function openRoom({ assistant, occasion, input, output, historyFile
     prompt: 'ask> ',
     removeHistoryDuplicates: true,
     ...(interactive ? { history: history.read() } : {}),
-    completer: (line: string, done: (error: unknown, hits?: [string[], string]) => void) => {
-      completeLine(assistant, occasion, line).then(hits => done(null, hits), done)
+    completer: (line: string, done: (error: null, hits: [string[], string]) => void) => {
+      completeLine(assistant, occasion, line).then(
+        hits => done(null, hits),
+        () => done(null, [[], line]),
+      )
     },
   })
   if (interactive) lines.on('history', history.keep).prompt()
