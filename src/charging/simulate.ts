@@ -31,12 +31,18 @@ const usualTemperature_C = 25
  */
 export function simulateCharge(request: ChargeRequest): Charge {
   checkRequest(request)
+  return chargeCell(request, requestedCell(request))
+}
+
+/** The cell that a request is about: its measured capacity stands above the label's. */
+export function requestedCell({ pack, measuredCapacity_Ah, temperature_C }: ChargeRequest): Cell {
+  const capacity_Ah = measuredCapacity_Ah ?? pack.capacity_Ah
+  return cellOf({ ...pack, capacity_Ah }, temperature_C ?? usualTemperature_C)
+}
+
+/** Simulates a checked request on a cell of the caller's choice. */
+export function chargeCell(request: ChargeRequest, cell: Cell): Charge {
   const { pack } = request
-  const cell = cellOf(
-    pack,
-    request.measuredCapacity_Ah ?? pack.capacity_Ah,
-    request.temperature_C ?? usualTemperature_C,
-  )
   const startSoc = socOf(chemistries[pack.chemistry], request.from)
   let at: Moment = { time_s: 0, soc: startSoc, current_A: 0, fast_V: 0, slow_V: 0 }
   const entries: Entry[] = []

@@ -1,0 +1,106 @@
+// The equations of a charge written out anew and solved by the Gragg-Bulirsch-Stoer method of the odex library.
+
+import { createRequire } from 'node:module'
+import type { Cell } from '../../src/charging/cell.ts'
+
+interface Solver {
+  denseOutput: boolean
+  relativeTolerance: number
+  absoluteTolerance: number
+  maxSteps: number
+  solve(
+    derivative: (t: number, y: number[]) => number[],
+    from: number,
+    start: number[],
+    to: number,
+    onStep: (
+      n: number,
+      before: number,
+      after: number,
+      y: number[],
+      dense: (i: number, t: number) => number,
+    ) => boolean | undefined,
+  ): unknown
+}
+
+// The package ships its TypeScript source, which this project's compiler options refuse, so it is not imported as such.
+const { Solver } = createRequire(import.meta.url)('odex') as { Solver: new (size: number) => Solver }
+
+export interface OdeCharge {
+  readonly timeToCutoff_s: number
+  readonly duration_s: number
+  readonly energy_Wh: number
+}
+
+export interface OdeRequest {
+  readonly cell: Cell
+  readonly startSoc: number
+  readonly current_A: number
+  readonly cutoff_V: number
+  readonly termination_A: number
+}
+
+/** Charges one cell: y is charge in Ah, the voltages of the two pairs, and energy in Wh. */
+export function odeCharge({ cell, startSoc, current_A, cutoff_V, termination_A }: OdeRequest): OdeCharge {
+  const { capacity_Ah, series_ohm, fast, slow } = cell
+  const openCircuit = (charge_Ah: number) => curveAt(cell, charge_Ah / capacity_Ah)
+  const inner = (y: number[]) => openCircuit(y[0] as number) + (y[1] as number) + (y[2] as number)
+  const heldByVoltage = (y: number[]) => (cutoff_V - inner(y)) / series_ohm
+  const derivative = (current: (y: number[]) => number) => (_: number, y: number[]) => {
+    const amps = current(y)
+    return [
+      amps / 3600,
+      (amps * fast.resistance_ohm - (y[1] as number)) / fast.timeConstant_s,
+      (amps * slow.resistance_ohm - (y[2] as number)) / slow.timeConstant_s,
+      (amps * (inner(y) + amps * series_ohm)) / 3600,
+    ]
+  }
+  const start = [startSoc * capacity_Ah, 0, 0, 0]
+  const atCutoff = solveUntil(
+    derivative(() => current_A),
+    start,
+    y => current_A - heldByVoltage(y),
+  )
+  const end = solveUntil(derivative(heldByVoltage), atCutoff.y, y => termination_A - heldByVoltage(y))
+  return {
+    timeToCutoff_s: atCutoff.time_s,
+    duration_s: atCutoff.time_s + end.time_s,
+    energy_Wh: end.y[3] as number,
+  }
+}
+
+function curveAt({ curve: { soc, perCell_V } }: Cell, at: number): number {
+  const found = soc.findIndex(point => point > at)
+  const right = found < 0 ? soc.length - 1 : Math.max(1, found)
+  const [x0, x1] = [soc[right - 1] as number, soc[right] as number]
+  const [y0, y1] = [perCell_V[right - 1] as number, perCell_V[right] as number]
+  return y0 + ((y1 - y0) * (at - x0)) / (x1 - x0)
+}
+
+/** Solves from time 0 until `isOver` is no longer negative; the moment itself by bisection of the dense output. */
+function solveUntil(
+  derivative: (t: number, y: number[]) => number[],
+  start: number[],
+  isOver: (y: number[]) => number,
+): { time_s: number; y: number[] } {
+  if (isOver(start) >= 0) return { time_s: 0, y: start }
+  let found: { time_s: number; y: number[] } | undefined
+  const solver = new Solver(start.length)
+  solver.denseOutput = true
+  solver.relativeTolerance = solver.absoluteTolerance = 1e-9
+  solver.maxSteps = 1e6
+  solver.solve(derivative, 0, start, 1e7, (_, before, after, y, dense) => {
+    if (isOver(y) < 0) return undefined
+    let [early, late] = [before, after]
+    const at = (time: number) => start.map((_, i) => dense(i, time))
+    while (late - early > 1e-6) {
+      const middle = (early + late) / 2
+      if (isOver(at(middle)) >= 0) late = middle
+      else early = middle
+    }
+    found = { time_s: late, y: at(late) }
+    return false
+  })
+  if (!found) throw new Error('the condition was never met')
+  return found
+}
