@@ -38,6 +38,9 @@ export const kitNameKind: ValueKind<string> = {
   complete: () => [],
 }
 
+/** For a name that is not saved yet, so that none is offered. */
+export const newNameKind: ValueKind<string> = { ...kitNameKind, name: 'new name' }
+
 /** Throws a Problem for a name that a question would take for something else. */
 export function refuseTakenName(name: string, vocabulary: Vocabulary): void {
   const why = readsAsNotation(name)

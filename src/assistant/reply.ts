@@ -42,6 +42,13 @@ export interface FollowUp {
   readonly question: string
 }
 
+/** A file that goes with a reply, for what is too long for a message. */
+export interface ReplyDocument {
+  readonly name: string
+  readonly mediaType: 'application/json'
+  readonly text: string
+}
+
 export type NonEmpty<T> = readonly [T, ...T[]]
 
 /** What a command makes of its inputs. It cannot lack cautions; dispatch adds the rest of the reply. */
@@ -56,6 +63,7 @@ export interface Answer {
   readonly cautions: NonEmpty<Caution>
   readonly followUps?: readonly FollowUp[]
   readonly charts?: readonly Chart[]
+  readonly documents?: readonly ReplyDocument[]
   /** What the command took for granted because the question did not say it. */
   readonly assumed?: readonly string[]
 }
@@ -80,6 +88,6 @@ export interface Reply extends Required<Omit<Answer, 'verdict'>> {
 type Frame = Pick<Reply, 'command' | 'readAs' | 'question' | 'problem' | 'fault'>
 
 export function completeReply(frame: Frame, answer: Answer): Reply {
-  const lists = { figures: [], working: [], followUps: [], charts: [], assumed: [] }
+  const lists = { figures: [], working: [], followUps: [], charts: [], documents: [], assumed: [] }
   return { ...lists, ...answer, ...frame, deference } as unknown as Reply
 }

@@ -9,7 +9,7 @@ export function roomOccasion(): Occasion {
     surface: 'room',
     asker: { id: 'room:pilot', name: nameAtTerminal(), moderates: true },
     community: { id: demoClub.id, name: demoClub.name },
-    place: { id: 'room', direct: false },
+    place: { id: 'room', direct: true },
   }
 }
 
