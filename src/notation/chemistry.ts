@@ -3,7 +3,7 @@
 import { Problem } from '../assistant/problem.ts'
 import type { ChemistryName } from '../charging/chemistry.ts'
 import { Scanner } from './scanner.ts'
-import { plainText, shortened } from './text.ts'
+import { plainText, quoted } from './text.ts'
 
 export const chemistryNames: readonly ChemistryName[] = ['LiPo', 'LiHV', 'Li-ion', 'LiFe']
 
@@ -26,7 +26,7 @@ export function readChemistry(text: string): ChemistryName {
   if (name && scan.done) return name
   throw new Problem({
     what: 'I do not know that chemistry.',
-    token: shortened(scan.text),
+    ...quoted(scan.text),
     expected: `one of ${chemistryNames.join(', ')}`,
     example: 'LiHV',
   })

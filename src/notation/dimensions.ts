@@ -25,8 +25,8 @@ export interface Dimension {
   /** With an article, as in "expected a current from …". */
   readonly phrase: string
   readonly units: Readonly<Record<string, Unit>>
-  /** Units as written out: the first that gives the value back exactly is taken; the last always does. */
-  readonly written: readonly string[]
+  /** The unit in which values are written out and ranges told. */
+  readonly written: string
   readonly min: number
   readonly max: number
   readonly example: string
@@ -44,7 +44,7 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     name: 'current',
     phrase: 'a current',
     units: { ...ten(0, 'a', 'amp', 'amps', 'ampere', 'amperes'), ...ten(-3, 'ma', 'milliamp', 'milliamps') },
-    written: ['A'],
+    written: 'A',
     min: 0.01,
     max: 60,
     example: '1.5A',
@@ -53,7 +53,7 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     name: 'voltage',
     phrase: 'a voltage',
     units: { ...ten(0, 'v', 'volt', 'volts'), ...ten(-3, 'mv', 'millivolt', 'millivolts') },
-    written: ['V'],
+    written: 'V',
     min: 0,
     max: 100,
     example: '3.85V',
@@ -62,7 +62,7 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     name: 'capacity',
     phrase: 'a capacity',
     units: { ...ten(0, 'ah'), ...ten(-3, 'mah') },
-    written: ['mAh', 'Ah'],
+    written: 'mAh',
     min: 0.02,
     max: 60,
     example: '720mAh',
@@ -71,7 +71,7 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     name: 'energy',
     phrase: 'an energy',
     units: { ...ten(0, 'wh'), ...ten(3, 'kwh'), ...ten(-3, 'mwh') },
-    written: ['Wh'],
+    written: 'Wh',
     min: 0.1,
     max: 5000,
     example: '74Wh',
@@ -80,7 +80,7 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     name: 'power',
     phrase: 'a power',
     units: { ...ten(0, 'w', 'watt', 'watts'), ...ten(3, 'kw') },
-    written: ['W'],
+    written: 'W',
     min: 0.5,
     max: 3000,
     example: '80W',
@@ -93,7 +93,7 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
       ...ten(-3, 'mΩ', 'mohm', 'mohms', 'milliohm', 'milliohms'),
       ...ten(-6, 'µΩ', 'uohm', 'microohm', 'microohms'),
     },
-    written: ['mΩ', 'Ω'],
+    written: 'mΩ',
     min: 0.00001,
     max: 10,
     example: '6mΩ',
@@ -107,7 +107,7 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
         ['°f', 'f', 'fahrenheit'].map(name => [name, { exponent: 0, factor: 5 / 9, offset: -32 }]),
       ),
     },
-    written: ['°C'],
+    written: '°C',
     min: -50,
     max: 150,
     example: '25°C',
@@ -116,7 +116,7 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     name: 'percentage',
     phrase: 'a percentage',
     units: ten(-2, '%', 'percent', 'pct'),
-    written: ['%'],
+    written: '%',
     min: 0,
     max: 1,
     example: '80%',
@@ -125,7 +125,7 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     name: 'C-rate',
     phrase: 'a C-rate',
     units: ten(0, 'c'),
-    written: ['C'],
+    written: 'C',
     min: 0.01,
     max: 20,
     example: '2C',
@@ -140,7 +140,7 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
       ...times(0.3048, 'ft', 'foot', 'feet', "'"),
       ...times(0.0254, 'in', 'inch', 'inches', '"'),
     },
-    written: ['m'],
+    written: 'm',
     min: 0.001,
     max: 100,
     example: '30cm',
@@ -154,7 +154,7 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
       ...times(0.028349523125, 'oz', 'ounce', 'ounces'),
       ...times(0.45359237, 'lb', 'lbs', 'pound', 'pounds'),
     },
-    written: ['g', 'kg'],
+    written: 'g',
     min: 0.0001,
     max: 50,
     example: '68g',

@@ -1,8 +1,8 @@
 // Durations: hours, minutes and seconds with their units, down to `1h20`.
 
 import { Problem } from '../assistant/problem.ts'
-import { decimalText } from './number.ts'
-import { plainText, shortened } from './text.ts'
+import { decimalText, shiftedDecimal } from './number.ts'
+import { nothingThere, plainText, quoted, shortened } from './text.ts'
 
 const longest_s = 7 * 24 * 3600
 const wanted = { expected: 'a duration from 1 s to 168 h', example: '1h20' }
@@ -32,21 +32,24 @@ export function readDuration(text: string): number {
   })
 }
 
-/** Canonical text of whole seconds and fractions; reading it gives the same value. */
+/** Canonical text; reading it gives the same value. */
 export function writeDuration(duration_s: number): string {
+  if (!Number.isInteger(duration_s)) return `${shiftedDecimal(duration_s, 0)}s`
   const hours = Math.floor(duration_s / 3600)
   const minutes = Math.floor((duration_s % 3600) / 60)
-  const text = `${hours > 0 ? `${hours}h` : ''}${minutes > 0 ? `${minutes}min` : ''}`
-  const seconds = duration_s - hours * 3600 - minutes * 60
-  if (hours * 3600 + minutes * 60 + seconds !== duration_s) return `${duration_s}s`
-  return seconds > 0 ? `${text}${seconds}s` : text
+  const seconds = duration_s % 60
+  const parts = [hours > 0 && `${hours}h`, minutes > 0 && `${minutes}min`, seconds > 0 && `${seconds}s`]
+  return parts.filter(Boolean).join('')
 }
 
 function problem(plain: string): Problem {
-  const what = /^\d+:\d/.test(plain)
-    ? 'A colon could part hours from minutes or minutes from seconds.'
-    : /^[\d.,]+$/.test(plain)
-      ? 'That number needs a unit.'
-      : 'I cannot read that as a duration.'
-  return new Problem({ what, token: shortened(plain), ...wanted })
+  const what =
+    plain === ''
+      ? nothingThere
+      : /^\d+:\d/.test(plain)
+        ? 'A colon could part hours from minutes or minutes from seconds.'
+        : /^[\d.,]+$/.test(plain)
+          ? 'That number needs a unit.'
+          : 'I cannot read that as a duration.'
+  return new Problem({ what, ...quoted(plain), ...wanted })
 }

@@ -38,6 +38,21 @@ export function decimalText(typed: string, wanted: Wanted): string {
   return typed.replace(',', '.')
 }
 
+/**
+ * `value` times ten to the `shift` in plain decimals, moved as text so that nothing is rounded:
+ * reading the text and shifting back gives the very same number.
+ */
+export function shiftedDecimal(value: number, shift: number): string {
+  if (value === 0) return '0'
+  const [mantissa = '0', exponent = '0'] = Math.abs(value).toExponential().split('e')
+  const digits = mantissa.replace('.', '')
+  const point = 1 + Number(exponent) + shift
+  const whole = point > 0 ? digits.slice(0, point).padEnd(point, '0') : '0'
+  const fraction = point > 0 ? digits.slice(point) : `${'0'.repeat(-point)}${digits}`
+  const sign = value < 0 ? '-' : ''
+  return /[1-9]/.test(fraction) ? `${sign}${whole}.${fraction}` : `${sign}${whole}`
+}
+
 const oddNumber =
   /^[+-]?(?:nan|inf(?:inity)?|∞|0x[\da-f]*|0b[01]+|0o[0-7]+|\d[\d.,]*e[+-]?\d+)(?![\p{L}\d])/iu
 

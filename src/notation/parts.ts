@@ -3,6 +3,7 @@
 import { Problem } from '../assistant/problem.ts'
 import { oddNumberProblem, type Wanted } from './number.ts'
 import type { Scanner } from './scanner.ts'
+import { nothingThere } from './text.ts'
 
 /** Reads one part where the scanner stands into the draft; false, and not moved, where it is not there. */
 export type Part<Draft> = (scan: Scanner, draft: Draft) => boolean
@@ -25,7 +26,7 @@ export function readParts<Draft>(
   draft: Draft,
   wanted: Wanted,
 ): void {
-  if (scan.done) throw new Problem({ what: 'There is nothing to read.', ...wanted })
+  if (scan.done) throw new Problem({ what: nothingThere, ...wanted })
   takeParts(scan, parts, draft)
   scan.skipGap()
   if (scan.done) return

@@ -84,6 +84,8 @@ const nouns: readonly (readonly [string, (scan: Scanner) => boolean])[] = [
   ['mass', quantity('mass')],
 ]
 
+export const nounKinds: readonly string[] = ['level', ...nouns.map(([kind]) => kind)]
+
 /** Throws a Problem for a number that belongs to nothing: it is never dropped in silence. */
 export function phrasesOf(text: string): Sentence {
   const scan = new Scanner(text)

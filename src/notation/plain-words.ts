@@ -83,7 +83,7 @@ function withRoles(phrases: readonly Phrase[], asksWhether: boolean): readonly P
 function optionFor({ kind, cue }: Phrase, { options }: CommandWords): OptionWords | undefined {
   if (kind === 'level') {
     return (
-      options.find(({ name }) => name === levelOption(cue)) ?? options.find(option => option.kind === 'level')
+      options.find(({ name }) => name === levelOption(cue)) ?? options.find(option => option.kind === 'from')
     )
   }
   if (cue === 'until' || cue === 'till') {

@@ -1,10 +1,9 @@
 // One reader for each quantity that a question can carry. All throw a Problem that names the token.
 
 import { Problem } from '../assistant/problem.ts'
-import { dimensions } from './dimensions.ts'
 import { decimalText, oddNumberProblem } from './number.ts'
-import { type Narrower, readQuantity, writeQuantity } from './quantity.ts'
-import { plainText, shortened } from './text.ts'
+import { checked, type Narrower, readQuantity, writeQuantity } from './quantity.ts'
+import { plainText, quoted } from './text.ts'
 
 type Reader = (text: string, narrower?: Narrower) => number
 type Writer = (value: number) => string
@@ -73,7 +72,7 @@ export function readCount(text: string, range: WholeNumberRange = {}): number {
   const word = numberWords.indexOf(said.toLowerCase())
   const count = word >= 0 ? word : /\d/.test(said) ? Number(decimalText(said, wanted)) : Number.NaN
   if (Number.isInteger(count) && count >= min && count <= max) return count
-  throw new Problem({ what: `I cannot read that as ${phrase}.`, token: shortened(plain), ...wanted })
+  throw new Problem({ what: `I cannot read that as ${phrase}.`, ...quoted(plain), ...wanted })
 }
 
 export const writeCount: Writer = value => String(value)
@@ -86,7 +85,7 @@ export function readGauge(text: string): number {
   if (gauge >= 0 && gauge <= 40) return gauge
   throw new Problem({
     what: 'I cannot read that as a wire gauge.',
-    token: shortened(plain),
+    ...quoted(plain),
     expected: 'an American wire gauge from 0 to 40',
     example: 'AWG 18',
   })
@@ -98,6 +97,5 @@ export const writeGauge: Writer = value => `AWG ${value}`
 export function readChargeCurrent(text: string, capacity_Ah?: number): number {
   const plain = plainText(text)
   if (capacity_Ah === undefined || !/^[+\d.,]+ ?c$|^c ?\//i.test(plain)) return readCurrent(plain)
-  const { min, max } = dimensions.current
-  return Math.min(max, Math.max(min, readRate(plain) * capacity_Ah))
+  return checked(readRate(plain) * capacity_Ah, plain, 'current')
 }

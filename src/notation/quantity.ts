@@ -2,9 +2,9 @@
 
 import { Problem } from '../assistant/problem.ts'
 import { type Dimension, type DimensionName, dimensions, type Unit } from './dimensions.ts'
-import { decimalText, oddNumberProblem, takeNumeral, type Wanted } from './number.ts'
+import { decimalText, oddNumberProblem, shiftedDecimal, takeNumeral, type Wanted } from './number.ts'
 import { Scanner } from './scanner.ts'
-import { plainText, shortened } from './text.ts'
+import { nothingThere, plainText, quoted, shortened } from './text.ts'
 
 /** A narrower range than the dimension's own, in its base unit, and the name to say it of. */
 export interface Narrower {
@@ -82,16 +82,14 @@ export function checked(value: number, token: string, dimension: DimensionName, 
   })
 }
 
-/** Canonical text of a value in its base unit; reading it gives the same value. */
+/** Canonical text of a value in its base unit; reading it gives exactly the same value. */
 export function writeQuantity(value: number, dimension: DimensionName): string {
-  const { written, units } = dimensions[dimension]
-  for (const name of written) {
-    const unit = unitOf(name, { units })
-    if (!unit) continue
-    const text = String(Number(`${value}e${-unit.exponent}`))
-    if (!text.includes('e') && toBase(text, unit) === value) return `${text}${name}`
-  }
-  throw new RangeError(`${value} cannot be written as ${dimension}`)
+  const { written } = dimensions[dimension]
+  return `${inUnitWritten(value, dimensions[dimension])}${written}`
+}
+
+function inUnitWritten(value: number, dimension: Dimension): string {
+  return shiftedDecimal(value, -(unitOf(dimension.written, dimension)?.exponent ?? 0))
 }
 
 function toBase(decimal: string, { exponent, factor = 1, offset = 0 }: Unit): number {
@@ -109,20 +107,17 @@ function unitOf(word: string | undefined, { units }: Pick<Dimension, 'units'>): 
 
 function wanted(dimension: Dimension, narrower: Narrower = {}): Wanted {
   const { phrase, min, max, example } = { ...dimension, ...narrower }
-  const unit = dimension.written.at(-1) ?? ''
-  const shown = (value: number) => (unit === '%' ? value * 100 : value)
-  return { expected: `${phrase} from ${shown(min)} to ${shown(max)} ${unit}`, example }
+  const shown = (value: number) => inUnitWritten(value, dimension)
+  return { expected: `${phrase} from ${shown(min)} to ${shown(max)} ${dimension.written}`, example }
 }
 
 function notAQuantity(text: string, dimension: Dimension, narrower?: Narrower): Problem {
   const expectation = wanted(dimension, narrower)
   const odd = oddNumberProblem(text, expectation)
   if (odd) return odd
-  const what =
-    text === ''
-      ? 'There is nothing to read.'
-      : /^[+-]?[\d.,]+$/.test(text)
-        ? 'That number needs a unit.'
-        : `I cannot read that as ${dimension.phrase}.`
-  return new Problem({ what, token: shortened(text), ...expectation })
+  if (text === '') return new Problem({ what: nothingThere, ...expectation })
+  const bare = /^[+-]?[\d.,]+$/.test(text)
+  if (bare) decimalText(text, expectation)
+  const what = bare ? 'That number needs a unit.' : `I cannot read that as ${dimension.phrase}.`
+  return new Problem({ what, ...quoted(text), ...expectation })
 }

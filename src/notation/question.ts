@@ -3,8 +3,9 @@
 import { Problem } from '../assistant/problem.ts'
 import { nearest } from './nearest.ts'
 import { readPairs } from './option-pairs.ts'
+import { nounKinds } from './phrases.ts'
 import { commandMeant, readPlainWords } from './plain-words.ts'
-import { plainText, shortened } from './text.ts'
+import { plainText, quoted, shortened } from './text.ts'
 import type { CommandWords, Vocabulary } from './vocabulary.ts'
 
 /** The options hold text as typed; the command's own readers make values of it. */
@@ -20,10 +21,11 @@ export interface Question {
  * Throws a Problem where no command is meant, and for names, numbers and words that fit nowhere.
  */
 export function readQuestion(text: string, vocabulary: Vocabulary): Question {
-  const plain = plainText(text).replace(/^[/!] ?/, '')
+  const whole = plainText(text)
+  const plain = whole.replace(/^[/!] ?/, '')
   const named = commandNamed(plain, vocabulary)
   const command = named ?? commandMeant(plain, vocabulary)
-  if (!command) throw noCommand(plain, vocabulary)
+  if (!command) throw noCommand(whole, vocabulary)
   const { before, options } = readPairs(named ? plain.slice(named.name.length) : plain, command, !named)
   if (!before) return { command: command.name, options }
   const open = openOption(command)
@@ -56,7 +58,7 @@ export function amendQuestion(earlier: Question, text: string, vocabulary: Vocab
   if (Object.keys(changes).length === 0) {
     throw new Problem({
       what: 'I do not see what to change.',
-      token: shortened(plain),
+      ...quoted(plain),
       expected: `a new value for one of: ${command.options.map(({ name }) => name).join(', ')}`,
       example: 'at 2A',
     })
@@ -78,26 +80,10 @@ function commandNamed(plain: string, vocabulary: Vocabulary): CommandWords | und
 }
 
 /** The kinds of value that plain words are searched for; a first option of another kind takes the words as they are. */
-const soughtKinds = new Set([
-  'pack',
-  'charger',
-  'source',
-  'current',
-  'level',
-  'temperature',
-  'count',
-  'duration',
-  'gauge',
-  'resistance',
-  'energy',
-  'power',
-  'capacity',
-  'length',
-  'mass',
-])
+const soughtKinds: ReadonlySet<string> = new Set([...nounKinds, 'from', 'to', 'percent'])
 
 function openOption({ options: [first] }: CommandWords): string | undefined {
-  return first && !soughtKinds.has(first.kind) && !soughtKinds.has(first.name) ? first.name : undefined
+  return first && !soughtKinds.has(first.kind) ? first.name : undefined
 }
 
 function merged(
@@ -116,13 +102,13 @@ function merged(
 
 function noCommand(plain: string, vocabulary: Vocabulary): Problem {
   const names = vocabulary.map(({ name }) => name)
-  const first = /^\p{L}+/u.exec(plain)?.[0] ?? ''
+  const first = /\p{L}+/u.exec(plain)?.[0] ?? ''
   const near = nearest(first.toLowerCase(), names)
   return new Problem({
     what: near
       ? `I know no "${shortened(first)}". Did you mean "${near}"?`
       : 'I do not see what you want to know.',
-    token: near ? first : shortened(plain),
+    ...quoted(near ? first : plain),
     expected: `a question that starts with one of: ${names.join(', ')}; or in plain words what current, how long, how many`,
     example: 'what current for a 3S 720 LiHV on a 0.5/1/2/4A charger',
   })

@@ -20,13 +20,13 @@ export interface SourceDraft {
   rest_V?: number
   /** A bare number, read as mAh on a power bank. */
   bare?: string
-  named?: true
 }
 
 const supply = { phrase: 'a supply voltage', min: 2, max: 60, example: '20V 5A' }
+const ofPower = { phrase: 'watts and volts that make a current', example: '12V 120W' }
 const capacity = { phrase: "a source's capacity", min: 0.2, max: 300, example: '20000mAh' }
-const lead = { phrase: 'a lead-acid resting voltage', min: 8, max: 30, example: '12.6V' }
-const pairing = /,? ?(?:@|at|x)? ?/iuy
+export const leadRest = { phrase: 'a lead-acid resting voltage', min: 8, max: 30, example: '12.6V' }
+const pairing = /,? ?(?:[@/x]|at)? ?/iuy
 const listing = / ?[,/+;] ?| (?:or|and) /iuy
 
 /** Judged only once its amps or watts are there: alone, the volts may be a cell's. */
@@ -38,13 +38,16 @@ function takeOffer(scan: Scanner): Offer | undefined {
 }
 
 function takePair(scan: Scanner): Offer | undefined {
+  const start = scan.at
   const first_V = takeQuantity(scan, 'voltage')
   if (first_V !== undefined) {
     scan.take(pairing)
     const current_A = takeQuantity(scan, 'current')
     if (current_A !== undefined) return { voltage_V: first_V, current_A }
     const power_W = takeQuantity(scan, 'power')
-    return power_W === undefined ? undefined : { voltage_V: first_V, current_A: power_W / first_V }
+    if (power_W === undefined) return undefined
+    const token = scan.text.slice(start, scan.at)
+    return { voltage_V: first_V, current_A: checked(power_W / first_V, token, 'current', ofPower) }
   }
   const current_A = takeQuantity(scan, 'current')
   if (current_A === undefined) return undefined
@@ -106,7 +109,7 @@ export const sourceParts: readonly Part<SourceDraft>[] = [
   once('usb', oneOf(usbKinds)),
   once('engine', oneOf(engines)),
   once('rest_V', scan =>
-    scan.take(/rest(?:ing)?(?: at)? /iuy) ? takeQuantity(scan, 'voltage', lead) : undefined,
+    scan.take(/rest(?:ing)?(?: at)? /iuy) ? takeQuantity(scan, 'voltage', leadRest) : undefined,
   ),
   once('offers', takeOffers),
   once('energy_Wh', scan => takeQuantity(scan, 'energy')),
@@ -114,6 +117,6 @@ export const sourceParts: readonly Part<SourceDraft>[] = [
   once('voltage_V', scan => takeQuantity(scan, 'voltage')),
   once('current_A', scan => takeQuantity(scan, 'current')),
   once('capacity_Ah', scan => takeQuantity(scan, 'capacity', capacity)),
-  once('named', scan => (scan.take(suppliers) ? true : undefined)),
+  scan => scan.take(suppliers) !== undefined,
   bareCapacity,
 ]

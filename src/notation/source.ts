@@ -9,7 +9,7 @@ import { readParts, takeParts } from './parts.ts'
 import { checked, writeQuantity } from './quantity.ts'
 import type { Read } from './read.ts'
 import { Scanner } from './scanner.ts'
-import { type SourceDraft, sourceParts } from './source-parts.ts'
+import { leadRest, type SourceDraft, sourceParts } from './source-parts.ts'
 import { plainText, shortened } from './text.ts'
 
 const wanted: Wanted = {
@@ -92,8 +92,10 @@ function vehicleOf(draft: SourceDraft, text: string, assumed: string[]): Source 
     throw incomplete(text, "I need the rating of the outlet's fuse", 'car 10A engine off')
   }
   if (draft.engine === undefined) assumed.push('the engine is taken to be off')
-  if (volts === 12 || volts === 24) assumed.push(`${volts} V is read as the outlet's nominal voltage`)
-  const rest_V = draft.rest_V ?? (volts === 12 || volts === 24 ? undefined : volts)
+  const nominal = volts === 12 || volts === 24
+  if (nominal) assumed.push(`${volts} V is read as the outlet's nominal voltage`)
+  if (volts !== undefined && !nominal) checked(volts, `${volts}V`, 'voltage', leadRest)
+  const rest_V = draft.rest_V ?? (nominal ? undefined : volts)
   return {
     kind: 'vehicle outlet',
     fuse_A,

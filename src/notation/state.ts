@@ -8,7 +8,7 @@ import { oddNumberProblem, type Wanted } from './number.ts'
 import { writeQuantity } from './quantity.ts'
 import type { Read } from './read.ts'
 import { Scanner } from './scanner.ts'
-import { plainText, shortened } from './text.ts'
+import { nothingThere, plainText, quoted, shortened } from './text.ts'
 
 /** A state of charge as asked: what `full` and `storage` are is for the chemistry and the house to say. */
 export type Level = State | { readonly kind: 'named'; readonly name: LevelName }
@@ -53,11 +53,11 @@ function readLevel(text: string, pack: Pack | undefined, wanted: Wanted): Read<L
   if (odd) throw odd
   const what =
     scan.text === ''
-      ? 'There is nothing to read.'
+      ? nothingThere
       : /^[+-]?[\d.,]+$/.test(scan.text)
         ? 'That number could be volts or a percentage.'
         : 'I cannot read that as a state of charge.'
-  throw new Problem({ what, token: shortened(scan.text), ...wanted })
+  throw new Problem({ what, ...quoted(scan.text), ...wanted })
 }
 
 function levelOf(words: LevelWords, pack?: Pack): Read<Level> {

@@ -44,3 +44,10 @@ export function shortened(token: string, length = 40): string {
     ? `${characters.slice(0, length).join('')}…`
     : token
 }
+
+/** The token of a problem, where there is anything to quote. */
+export function quoted(text: string): { readonly token?: string } {
+  return text === '' ? {} : { token: shortened(text) }
+}
+
+export const nothingThere = 'There is nothing to read.'

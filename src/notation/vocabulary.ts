@@ -2,7 +2,7 @@
 
 export interface OptionWords {
   readonly name: string
-  /** The kind of its value ("pack", "current", …): plain words are matched to options by it. */
+  /** The kind of its value ("pack", "current", …): plain words are matched to options by name, then by kind. */
   readonly kind: string
 }
 

@@ -1,0 +1,132 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { Problem } from '../../../src/assistant/problem.ts'
+import { readCharger, writeCharger } from '../../../src/notation/charger.ts'
+import { readChemistry } from '../../../src/notation/chemistry.ts'
+import { readDuration } from '../../../src/notation/duration.ts'
+import { readPack, writePack } from '../../../src/notation/pack.ts'
+import * as quantities from '../../../src/notation/quantities.ts'
+import { amendQuestion, readQuestion } from '../../../src/notation/question.ts'
+import { readSource, writeSource } from '../../../src/notation/source.ts'
+import { readState, readTarget, writeLevel } from '../../../src/notation/state.ts'
+import { plainText } from '../../../src/notation/text.ts'
+import { vocabulary } from './vocabulary.ts'
+
+const pack = readPack('3S 720mAh LiHV').value
+const earlier = { command: 'time', options: { pack: '3S 720 LiHV' } }
+
+const readers: Record<string, (text: string) => unknown> = {
+  pack: readPack,
+  charger: readCharger,
+  source: readSource,
+  chemistry: readChemistry,
+  state: text => readState(text, pack),
+  target: text => readTarget(text, pack),
+  duration: readDuration,
+  count: text => quantities.readCount(text),
+  gauge: quantities.readGauge,
+  current: text => quantities.readCurrent(text),
+  voltage: text => quantities.readVoltage(text),
+  capacity: text => quantities.readCapacity(text),
+  resistance: text => quantities.readResistance(text),
+  temperature: text => quantities.readTemperature(text),
+  percent: text => quantities.readPercent(text),
+  rate: text => quantities.readRate(text),
+  length: text => quantities.readLength(text),
+  mass: text => quantities.readMass(text),
+  question: text => readQuestion(text, vocabulary),
+  amendment: text => amendQuestion(earlier, text, vocabulary),
+}
+
+/** Pieces that the grammar knows, so that random texts get deep into it. */
+const piece = fc.constantFrom(
+  ...'3S 99S 0S 1P 720 2.2 1,234 -5 1e308 NaN 0x1F Infinity mAh Ah A V W Wh C % mΩ °C lipo hv li-ion PD USB car power bank engine off charge by'.split(
+    ' ',
+  ),
+  ...'full storage empty from to at on how long what current pack: time source: balance 0.5/1/2/4A 9-20V 1-4S 4.20/4.35V 20V 5A 65W 74Wh 3.7V 20% 1h20 / - , . : ; + @ ( ) 😀 שלום ٣ ² ½ \u202e \u0000 \ud800'.split(
+    ' ',
+  ),
+)
+const someText = fc.oneof(
+  fc.string({ unit: 'grapheme', maxLength: 60 }),
+  fc.string({ unit: 'binary', maxLength: 60 }),
+  fc.array(piece, { maxLength: 14 }).map(pieces => pieces.join(' ')),
+  fc.array(piece, { maxLength: 14 }).map(pieces => pieces.join('')),
+)
+
+function expectValueOrProblem(read: (text: string) => unknown, text: string): void {
+  try {
+    const value = read(text)
+    if (typeof value === 'number') expect(value).toSatisfy(Number.isFinite)
+    else expect(value).toBeTruthy()
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error
+    const { what, token, expected, example } = error.details
+    expect(what.length).toBeGreaterThan(10)
+    expect(what.length).toBeLessThan(200)
+    expect(expected).toBeTruthy()
+    expect(example).toBeTruthy()
+    if (text.length <= 4000 && plainText(text) === '') expect(token).toBeUndefined()
+    else {
+      expect(token).toBeTruthy()
+      expect(token?.length).toBeLessThan(100)
+    }
+  }
+}
+
+describe.each(Object.entries(readers))('any text read as %s', (_, read) => {
+  it('gives a value or a problem that names the token', () => {
+    fc.assert(
+      fc.property(someText, text => {
+        expectValueOrProblem(read, text)
+      }),
+      { numRuns: 1000 },
+    )
+  })
+
+  it.each([
+    '3S '.repeat(7000),
+    '9'.repeat(20_000),
+    '1.'.repeat(10_000),
+    '😀'.repeat(10_000),
+    'שלום '.repeat(4000),
+  ])('refuses 20,000 characters (case %#)', text => {
+    expect(() => read(text)).toThrow(Problem)
+  })
+
+  it.each([
+    '9'.repeat(3900),
+    '1.'.repeat(1950),
+    '1/'.repeat(1950),
+    '3S '.repeat(1300),
+    'a:'.repeat(1900),
+    '- '.repeat(1900),
+    '0.5,'.repeat(900),
+  ])('reads through a long text (case %#)', text => {
+    expectValueOrProblem(read, text)
+  })
+})
+
+describe('whatever was read', () => {
+  const again: [string, (text: string) => { value: unknown }, (value: never) => string][] = [
+    ['pack', readPack, writePack],
+    ['charger', readCharger, writeCharger],
+    ['source', readSource, writeSource],
+    ['state', text => readState(text, pack), writeLevel],
+  ]
+
+  it.each(again)('%s: is written so that it reads the same', (_, read, write) => {
+    fc.assert(
+      fc.property(someText, text => {
+        let value: unknown
+        try {
+          value = read(text).value
+        } catch {
+          return
+        }
+        expect(read(write(value as never))).toEqual({ value, assumed: [] })
+      }),
+      { numRuns: 1000 },
+    )
+  })
+})

@@ -1,0 +1,190 @@
+import { describe, expect, it } from 'vitest'
+import { amendQuestion, readQuestion } from '../../../src/notation/question.ts'
+import { problemOf } from './problem-of.ts'
+import { vocabulary } from './vocabulary.ts'
+
+const read = (text: string) => readQuestion(text, vocabulary)
+
+describe('questions in plain words', () => {
+  it.each([
+    [
+      'what current for a 3s 720 hv on a 0.5/1/2/4 A charger',
+      'current',
+      { pack: '3s 720 hv', charger: '0.5/1/2/4 A charger' },
+    ],
+    [
+      'how long for 6s 1300 lipo at 2A from 3.6',
+      'time',
+      { pack: '6s 1300 lipo', current: '2A', from: '3.6' },
+    ],
+    [
+      'can my 4s 5000 li-ion charge 6 of my 3s 720 lihv',
+      'source',
+      { source: '4s 5000 li-ion', count: '6', pack: '3s 720 lihv' },
+    ],
+    ['how many 3s 720 lihv from a PD 65W', 'source', { pack: '3s 720 lihv', source: 'PD 65W' }],
+    ['time to charge 650 1s hv at 1A', 'time', { pack: '650 1s hv', current: '1A' }],
+    [
+      'i have a 2s 450 lipo and a charger with 1 2 3 5 A steps what should i set',
+      'current',
+      { pack: '2s 450 lipo', charger: '1 2 3 5 A steps' },
+    ],
+    ['Hi! What current should I use for my 3S 720mAh LiHV? Thanks', 'current', { pack: '3S 720mAh LiHV' }],
+    [
+      'can i charge six 3s 720 lihv with a power bank 74Wh',
+      'source',
+      { count: 'six', pack: '3s 720 lihv', source: 'power bank 74Wh' },
+    ],
+    [
+      'how many 3s 720 lihv with my 4s 5000 li-ion',
+      'source',
+      { pack: '3s 720 lihv', source: '4s 5000 li-ion' },
+    ],
+    [
+      'charge 20 3s 720 lihv: how many from 20V 5A',
+      'source',
+      { count: '20', pack: '3s 720 lihv', source: '20V 5A' },
+    ],
+    [
+      'how many 3s 720 lihv can my 4s 5000 li-ion do from storage to full',
+      'source',
+      { pack: '3s 720 lihv', source: '4s 5000 li-ion', from: 'storage', to: 'full' },
+    ],
+    [
+      'how long from 3.7V to 4.2V for 3s1p 720mAh lihv 2C 6mΩ at 1A',
+      'time',
+      { pack: '3s1p 720mAh lihv 2C 6mΩ', current: '1A', from: '3.7V', to: '4.2V' },
+    ],
+    [
+      'how long for 3s 720 lihv at 1C from 11.1V on my car 10A at 12°C',
+      'time',
+      { pack: '3s 720 lihv', current: '1C', from: '11.1V', source: 'car 10A', temperature: '12°C' },
+    ],
+    [
+      'how long for 3s 720 lihv at 1A until 0.1A',
+      'time',
+      { pack: '3s 720 lihv', current: '1A', until: '0.1A' },
+    ],
+    [
+      'what current for a 3s 720 hv on a 0.1-10A charger from a USB-C 65W',
+      'current',
+      { pack: '3s 720 hv', charger: '0.1-10A charger', source: 'USB-C 65W' },
+    ],
+    ['how long for 3s 720 lihv on a 2A charger', 'time', { pack: '3s 720 lihv', charger: '2A charger' }],
+    [
+      'how long for 3s 720 lihv at 1A, is 3.7V now',
+      'time',
+      { pack: '3s 720 lihv', current: '1A', from: '3.7V' },
+    ],
+    ['when will it be done pack: 3S 720 LiHV current: 1A', 'time', { pack: '3S 720 LiHV', current: '1A' }],
+  ])('reads %j', (text, command, options) => {
+    expect(read(text)).toEqual({ command, options })
+  })
+
+  it('leaves out what the sentence does not say, to be asked for', () => {
+    expect(read('how long will it take')).toEqual({ command: 'time', options: {} })
+    expect(read('what current for my 3s lipo')).toEqual({ command: 'current', options: { pack: '3s lipo' } })
+  })
+
+  it('says which words and quantities it did not use', () => {
+    expect(read('what current for 3s 720 lihv from a zebra at 1.5A')).toEqual({
+      command: 'current',
+      options: { pack: '3s 720 lihv' },
+      notUsed: ['1.5A', 'zebra'],
+    })
+  })
+
+  it.each([
+    ['how long for 3s 720 lihv at 5', '5'],
+    ['how long for 3s 720 lihv at 1A 80%', '80%'],
+    ['how long for 3s 720 lihv at 1,234A', '1,234'],
+    ['how long for 3s 720 lihv at 1e3', '1e3'],
+    ['how long for 3s 720 lihv at 400A', '400A'],
+    ['what current for 99S 720 lipo', '99S'],
+    ['how long for 3s 720 lihv at 1A or 2A', '1A or 2A'],
+  ])('never drops a number: %j', (text, token) => {
+    const { options, problem } = (() => {
+      try {
+        return { options: read(text).options, problem: undefined }
+      } catch (error) {
+        return { options: undefined, problem: error as { details: { token?: string } } }
+      }
+    })()
+    if (options) expect(Object.values(options)).toContain(token)
+    else expect(problem?.details.token).toBe(token)
+  })
+
+  it('asks which of two packs feeds the other', () => {
+    const problem = problemOf(() => read('how many 3s 720 lihv 4s 5000 li-ion'))
+    expect(problem.token).toBe('4s 5000 li-ion')
+    expect(read(problem.example).command).toBe('source')
+  })
+
+  it('asks which of two currents is meant', () => {
+    expect(problemOf(() => read('how long for 3s 720 lihv at 1A at 2A')).what).toContain(
+      'two values for current',
+    )
+  })
+
+  it.each([
+    'puffy',
+    'swollen',
+    'punctured',
+    'dented',
+    'leaking',
+    'very hot',
+    'crashed',
+    'smoking',
+    'bulging',
+  ])('refuses to advise on a pack that is %s', sign => {
+    for (const text of [`what current for my ${sign} 3s 720 lihv`, `current 3s 720 lihv, it is ${sign}`]) {
+      const { what, token } = problemOf(() => read(text))
+      expect(what).toContain('Do not charge')
+      expect(sign).toContain(token)
+    }
+  })
+
+  it('reads a pack that is said to be sound, on a hot day', () => {
+    for (const text of [
+      'how long for 3s 720 lihv at 1A, not swollen',
+      'how long for 3s 720 lihv at 1A, it is very hot outside',
+    ]) {
+      expect(read(text).options).toEqual({ pack: '3s 720 lihv', current: '1A' })
+    }
+    expect(problemOf(() => read('how long for 3s 720 lihv, not swollen but leaking')).token).toBe('leaking')
+  })
+})
+
+describe('changes to an earlier question', () => {
+  const earlier = read('time pack: 3S 720 LiHV current: 1A')
+
+  it.each([
+    ['at 2A', { current: '2A' }],
+    ['2 A', { current: '2 A' }],
+    ['from 3.6V', { from: '3.6V' }],
+    ['to storage', { to: 'storage' }],
+    ['storage', { to: 'storage' }],
+    ['to 80%', { to: '80%' }],
+    ['on PD 45W', { source: 'PD 45W' }],
+    ['on a 4S 5000 li-ion', { source: '4S 5000 li-ion' }],
+    ['and with 6mΩ?', { resistance: '6mΩ' }],
+    ['how about 6S 1300 lipo', { pack: '6S 1300 lipo' }],
+    ['at 5°C', { temperature: '5°C' }],
+    ['charger: 1/2A', { charger: '1/2A' }],
+    ['at 2A from 3.6V', { current: '2A', from: '3.6V' }],
+  ])('%j', (text, changed) => {
+    expect(amendQuestion(earlier, text, vocabulary)).toEqual({
+      command: 'time',
+      options: { ...earlier.options, ...changed },
+    })
+  })
+
+  it.each([
+    ['80%', '80%'],
+    ['at 5', '5'],
+    ['thanks', 'thanks'],
+    ['it got puffy', 'puffy'],
+  ])('refuses %j', (text, token) => {
+    expect(problemOf(() => amendQuestion(earlier, text, vocabulary)).token).toBe(token)
+  })
+})

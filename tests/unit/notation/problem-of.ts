@@ -1,0 +1,24 @@
+// What a reader complains of, for tests: the details of its Problem, or a failure where it reads or throws another error.
+
+import { Problem, type ProblemDetails } from '../../../src/assistant/problem.ts'
+
+export function problemOf(read: () => unknown): ProblemDetails {
+  let value: unknown
+  try {
+    value = read()
+  } catch (error) {
+    if (error instanceof Problem) return error.details
+    throw error
+  }
+  throw new Error(`expected a Problem, but it was read as ${JSON.stringify(value)}`)
+}
+
+/** The value, or undefined where a Problem was thrown; any other error passes. */
+export function readOrProblem<T>(read: () => T): T | undefined {
+  try {
+    return read()
+  } catch (error) {
+    if (error instanceof Problem) return undefined
+    throw error
+  }
+}

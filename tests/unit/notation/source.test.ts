@@ -1,0 +1,99 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { pdOffers } from '../../../src/charging/usb-pd.ts'
+import { readSource, writeSource } from '../../../src/notation/source.ts'
+import { someSource } from '../../support/arbitraries.ts'
+import { problemOf } from './problem-of.ts'
+
+const supply = (...offers: [number, number][]) => ({
+  kind: 'supply',
+  offers: offers.map(([voltage_V, current_A]) => ({ voltage_V, current_A })),
+})
+
+describe('sources', () => {
+  it.each(['PD 65W', 'pd 65 w', '65W PD', 'USB-C PD 65W', 'usb power delivery 65W', 'PD 65W supply'])(
+    'reads %j',
+    text => {
+      expect(readSource(text)).toEqual({
+        value: { kind: 'supply', offers: pdOffers(65), usbPd_W: 65 },
+        assumed: [],
+      })
+    },
+  )
+
+  it.each([
+    ['20V 5A', supply([20, 5])],
+    ['5A 20V', supply([20, 5])],
+    ['20V/5A', supply([20, 5])],
+    ['20V @ 5A', supply([20, 5])],
+    ['12V 120W', supply([12, 10])],
+    ['USB 5V 2A', supply([5, 2])],
+    ['9V 2A, 5V 3A', supply([5, 3], [9, 2])],
+    ['bench supply 13.8V 20A', supply([13.8, 20])],
+    ['car 10A engine running', { kind: 'vehicle outlet', fuse_A: 10, engine: 'running' }],
+    [
+      'car 10A engine off 12.4V 60Ah',
+      { kind: 'vehicle outlet', fuse_A: 10, engine: 'off', rest_V: 12.4, capacity_Ah: 60 },
+    ],
+    ['power bank 74Wh', { kind: 'power bank', label_Wh: 74 }],
+    ['power bank 74Wh PD 45W', { kind: 'power bank', label_Wh: 74, usbPd_W: 45, offers: pdOffers(45) }],
+    ['74Wh power bank 5V 3A', { kind: 'power bank', label_Wh: 74, offers: [{ voltage_V: 5, current_A: 3 }] }],
+    [
+      '4S 5000mAh Li-ion',
+      { kind: 'battery', pack: { chemistry: 'Li-ion', series: 4, parallel: 1, capacity_Ah: 5 } },
+    ],
+  ])('reads %j and assumes nothing', (text, value) => {
+    expect(readSource(text)).toEqual({ value, assumed: [] })
+  })
+
+  it.each([
+    ['car 10A', { kind: 'vehicle outlet', fuse_A: 10, engine: 'off' }, ['engine']],
+    ['car 12V 10A', { kind: 'vehicle outlet', fuse_A: 10, engine: 'off' }, ['engine', 'nominal']],
+    ['power bank 20000mAh', { kind: 'power bank', label_Wh: 74 }, ['3.7 V']],
+    ['power bank 20000', { kind: 'power bank', label_Wh: 74 }, ['20000 is read as mAh', '3.7 V']],
+    ['usb 2A', supply([5, 2]), ['5 V']],
+    ['usb-c 65W', { kind: 'supply', offers: pdOffers(65), usbPd_W: 65 }, ['Power Delivery']],
+    [
+      '4S 5000 Li-ion',
+      { kind: 'battery', pack: { chemistry: 'Li-ion', series: 4, parallel: 1, capacity_Ah: 5 } },
+      ['mAh'],
+    ],
+  ])('reads %j and says what it assumes', (text, value, said) => {
+    const read = readSource(text)
+    expect(read.value).toEqual(value)
+    expect(read.assumed).toEqual(said.map(word => expect.stringContaining(word)))
+  })
+
+  it.each([
+    ['', undefined],
+    ['12V', '12V'],
+    ['65W', '65W'],
+    ['car', 'car'],
+    ['car 10A 3V', '3V'],
+    ['power bank', 'power bank'],
+    ['PD', 'PD'],
+    ['PD 900W', '900W'],
+    ['usb', 'usb'],
+    ['100V 5A', '100V 5A'],
+    ['12V 3000W', '12V 3000W'],
+    ['12V -5A', '-5A'],
+    ['74Wh', '74Wh'],
+    ['engine running', 'engine running'],
+    ['fish', 'fish'],
+    ['4S Li-ion', '4S Li-ion'],
+    ['20V 5A PD 65W', '20V 5A PD 65W'],
+  ])('refuses %j', (text, token) => {
+    const problem = problemOf(() => readSource(text))
+    expect(problem.token).toBe(token)
+    expect(problem.expected).toBeTruthy()
+  })
+
+  it('writes a source so that it reads the same', () => {
+    fc.assert(
+      fc.property(someSource, source => {
+        expect(readSource(writeSource(source))).toEqual({ value: source, assumed: [] })
+      }),
+      { numRuns: 2000 },
+    )
+  })
+})
