@@ -1,0 +1,120 @@
+// Discord by its gateway: one connection, no public address.
+
+import {
+  type APIInteraction,
+  type APIMessage,
+  Client,
+  Events,
+  GatewayDispatchEvents,
+  GatewayIntentBits,
+  type Message,
+  Options,
+  Partials,
+  type RawFile,
+  type RESTPostAPIChannelMessageJSONBody,
+  Routes,
+  Status,
+} from 'discord.js'
+import type { Surface } from '../assistant/assistant.ts'
+import type { AnsweredMemory } from '../memory/memory.ts'
+import { createCompose } from './compose.ts'
+import { usualPatience_ms } from './deliver.ts'
+import { describeFault } from './faults.ts'
+import { createInFlight } from './in-flight.ts'
+import { createAnswerInteraction } from './interactions.ts'
+import { createAnswerMessage } from './mentions.ts'
+import type { DiscordParts } from './parts.ts'
+import { createRecentIds } from './recent-ids.ts'
+import { logDifference } from './registration.ts'
+import type { Rendered } from './render.ts'
+import { restResponder } from './responder.ts'
+
+export interface DiscordGatewayParts extends DiscordParts {
+  readonly answered: AnsweredMemory
+  readonly token: string
+  /** The server whose commands are ours; the application's own where absent. */
+  readonly serverId?: string
+  /** How long one request to Discord may take before it is tried again; ten seconds when absent. */
+  readonly request_ms?: number
+}
+
+/** None of them is privileged: a message that mentions us, and a direct one, come with their text. */
+const intents = [GatewayIntentBits.Guilds, GatewayIntentBits.GuildMessages, GatewayIntentBits.DirectMessages]
+
+export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
+  const { assistant, log, api, token, serverId, request_ms = 10_000 } = parts
+  const client = new Client({
+    intents,
+    partials: [Partials.Channel],
+    makeCache: Options.cacheWithLimits({ ...Options.DefaultMakeCacheSettings, MessageManager: 0 }),
+    rest: { api, timeout: request_ms },
+  })
+  const seen = createRecentIds()
+  const inFlight = createInFlight()
+  const compose = createCompose(parts)
+  const answerInteraction = createAnswerInteraction({
+    ...parts,
+    compose,
+    serverName: id => client.guilds.cache.get(id)?.name,
+    patience_ms: parts.patience_ms ?? usualPatience_ms,
+  })
+  const answerMessage = createAnswerMessage({ ...parts, compose, reply: replyBy(client) })
+  let open = false
+
+  // As it came, not as discord.js wraps it: the HTTP endpoint gets the same, so that one adapter answers both.
+  client.ws.on(GatewayDispatchEvents.InteractionCreate, (interaction: APIInteraction) => {
+    if (!open || !seen.isNew(interaction.id)) return
+    inFlight.add(answerInteraction(interaction, restResponder(client.rest, interaction)))
+  })
+  client.on(Events.MessageCreate, message => {
+    if (!open || !seen.isNew(message.id)) return
+    inFlight.add(answerMessage(message))
+  })
+  client.on(Events.Error, error => log.error({ error: describeFault(error) }, 'the connection has a fault'))
+  client.on(Events.ShardError, error => log.warn({ error: describeFault(error) }, 'the connection broke'))
+  client.on(Events.ShardReconnecting, () => log.info('reconnecting to Discord'))
+  client.on(Events.ShardResume, () => log.info('resumed at Discord'))
+  client.on(Events.ShardDisconnect, ({ code }) =>
+    log.error({ code }, 'Discord closed the connection for good'),
+  )
+
+  return {
+    name: 'discord',
+    start: async () => {
+      open = true
+      const isReady = new Promise(resolve => client.once(Events.ClientReady, resolve))
+      try {
+        await client.login(token)
+      } catch (error) {
+        open = false
+        await client.destroy()
+        throw new Error(`Discord does not let us in: ${describeFault(error).message}`)
+      }
+      await isReady
+      inFlight.add(logDifference(client.rest, assistant.registry.commands, serverId, log))
+    },
+    stop: async () => {
+      open = false
+      await inFlight.settled()
+      await client.destroy()
+    },
+    ready: () => open && client.isReady() && client.ws.shards.every(({ status }) => status === Status.Ready),
+  }
+}
+
+/** The nonce makes a request that is tried again harmless: Discord gives back the message it already has. */
+function replyBy({ rest }: Client) {
+  return async ({ id, channelId }: Message, answer: Rendered, files: readonly RawFile[]): Promise<string> => {
+    const body: RESTPostAPIChannelMessageJSONBody = {
+      ...answer,
+      message_reference: { message_id: id, fail_if_not_exists: false },
+      nonce: id,
+      enforce_nonce: true,
+    }
+    const sent = (await rest.post(Routes.channelMessages(channelId), {
+      body,
+      files: [...files],
+    })) as APIMessage
+    return sent.id
+  }
+}

@@ -1,0 +1,122 @@
+// Answers a message that speaks to us: one that mentions us, a direct one, or a reply that amends our answer.
+
+import { type Message, MessageType, type PermissionsString, type RawFile } from 'discord.js'
+import type { Assistant } from '../assistant/assistant.ts'
+import type { Occasion } from '../assistant/context.ts'
+import { Problem } from '../assistant/problem.ts'
+import type { Log } from '../log.ts'
+import type { AnsweredMemory } from '../memory/memory.ts'
+import { amendQuestion, type Question, readQuestion } from '../notation/question.ts'
+import type { Compose } from './compose.ts'
+import { describeFault } from './faults.ts'
+import { directOccasion, idOf, moderates, server } from './occasion.ts'
+import type { Rendered } from './render.ts'
+
+export interface MentionParts {
+  readonly assistant: Assistant
+  readonly answered: AnsweredMemory
+  readonly compose: Compose
+  /** Sends a reply to the message and gives the id of what was sent. */
+  readonly reply: (to: Message, answer: Rendered, files: readonly RawFile[]) => Promise<string>
+  readonly log: Log
+}
+
+/** Never rejects. */
+export type AnswerMessage = (message: Message) => Promise<void>
+
+export function createAnswerMessage({
+  assistant,
+  answered,
+  compose,
+  reply,
+  log,
+}: MentionParts): AnswerMessage {
+  const { vocabulary } = assistant.registry
+
+  return async message => {
+    try {
+      const asked = await questionIn(message)
+      if (asked === undefined || lacksPermission(message)) return
+      const { reply: given, message: answer, files } = await compose(asked, occasionOf(message), 'brief')
+      const sent = await reply(message, answer, files)
+      if (given.question !== undefined) await record(message, sent, given.question)
+    } catch (error) {
+      log.error({ error: describeFault(error), message: message.id }, 'a mention was not answered')
+    }
+  }
+
+  /** Undefined where the message is none of our business. */
+  async function questionIn(message: Message): Promise<string | Question | undefined> {
+    if (!isFromPerson(message)) return undefined
+    const words = message.content.split(new RegExp(`<@!?${message.client.user.id}>`))
+    const text = words.join(' ').trim()
+    const isSpokenTo = words.length > 1 || !message.inGuild()
+    if (isSpokenTo && attempt(() => readQuestion(text, vocabulary))) return text
+    const amended = await amendedBy(message, text)
+    if (isSpokenTo) return amended ?? text
+    // A reply among people that happens to hold a quantity says more than that quantity.
+    return amended?.notUsed ? undefined : amended
+  }
+
+  /** The question that an answer of ours gave, with what a reply to it says changed. */
+  async function amendedBy({ reference }: Message, text: string): Promise<Question | undefined> {
+    const earlier = reference?.messageId && (await answered.byAnswer(idOf(reference.messageId)))
+    if (!earlier) return undefined
+    return attempt(() => amendQuestion(readQuestion(earlier.question, vocabulary), text, vocabulary))
+  }
+
+  function record(message: Message, answerId: string, question: string): Promise<void> {
+    return answered.record({
+      place: idOf(message.channelId),
+      askedBy: idOf(message.author.id),
+      questionMessage: idOf(message.id),
+      answerMessage: idOf(answerId),
+      question,
+      answeredAt: new Date(),
+    })
+  }
+
+  /** Without them an answer would fail or arrive empty; the log says what a moderator has to grant. */
+  function lacksPermission(message: Message): boolean {
+    if (!message.inGuild()) return false
+    const { channel } = message
+    const own = channel.permissionsFor(message.client.user)
+    const missing = own?.missing(neededIn(channel.isThread())) ?? []
+    if (missing.length > 0) log.warn({ channel: channel.id, missing }, 'permissions are missing to answer')
+    return missing.length > 0
+  }
+}
+
+const neededIn = (thread: boolean): PermissionsString[] => [
+  'ViewChannel',
+  thread ? 'SendMessagesInThreads' : 'SendMessages',
+  'EmbedLinks',
+  'AttachFiles',
+  'ReadMessageHistory',
+]
+
+function attempt<T>(read: () => T): T | undefined {
+  try {
+    return read()
+  } catch (error) {
+    if (error instanceof Problem) return undefined
+    throw error
+  }
+}
+
+function isFromPerson({ author, webhookId, type }: Message): boolean {
+  return !author.bot && webhookId === null && (type === MessageType.Default || type === MessageType.Reply)
+}
+
+function occasionOf(message: Message): Occasion {
+  const { author, member, channelId } = message
+  const asker = { id: author.id, name: member?.displayName ?? author.displayName }
+  if (!message.inGuild()) return directOccasion(asker, channelId)
+  const permissions = member ? message.channel.permissionsFor(member).bitfield : 0n
+  return {
+    surface: 'discord',
+    asker: { id: idOf(asker.id), name: asker.name, moderates: moderates(permissions) },
+    community: server(message.guildId, () => message.guild.name),
+    place: { id: idOf(channelId), direct: false },
+  }
+}

@@ -1,0 +1,103 @@
+// A few tiny commands with which a surface can be tested before it meets the real ones.
+
+import { defineCommand, optional, required } from '../../src/assistant/command.ts'
+import { Problem } from '../../src/assistant/problem.ts'
+import type { Answer } from '../../src/assistant/reply.ts'
+import type { ValueKind } from '../../src/assistant/value-kind.ts'
+
+export const textKind: ValueKind<string> = {
+  name: 'text',
+  example: '3S 720 LiHV',
+  read: text => {
+    if (text !== 'nonsense') return { value: text, assumed: ['the pack rests at 3.8 V per cell'] }
+    throw new Problem({ what: 'That is no pack.', token: text, expected: 'a pack', example: '3S 720 LiHV' })
+  },
+  write: value => value,
+  complete: prefix => Array.from({ length: 40 }, (_, at) => `${prefix}${at}S 720 LiHV`),
+}
+
+const answer = (pack: string): Answer => ({
+  verdict: 'go with care',
+  headline: `Set 0.5 A for ${pack}.`,
+  figures: [
+    { key: 'setCurrent', label: 'current to set', value: 0.5, unit: 'A', text: '0.5 A' },
+    { key: 'cutoffPerCell', label: 'cutoff per cell', value: 4.35, unit: 'V', text: '4.35 V' },
+  ],
+  working: ['0.72 Ah × 1C = 0.72 A, so 0.5 A (common practice)'],
+  cautions: [
+    { key: 'lihv', text: 'Use 4.35 V only for cells that say LiHV.' },
+    { key: 'stay', text: 'Stay with the pack until the charge has ended.' },
+  ],
+  followUps: [{ label: 'One step up', question: 'bench pack: 4S 850 LiHV' }],
+})
+
+const options = {
+  pack: required(textKind, { description: 'the pack to charge', phrase: text => text }),
+  from: optional(textKind, { description: 'where the charge starts' }),
+}
+
+export const bench = defineCommand({
+  name: 'bench',
+  summary: 'What to set on the charger',
+  options,
+  examples: ['bench pack: 3S 720 LiHV'],
+  answer: ({ pack }) => answer(pack),
+})
+
+export const trayAdd = defineCommand({
+  name: 'tray add',
+  summary: 'Puts a pack on the tray',
+  options,
+  examples: ['tray add pack: 3S 720 LiHV'],
+  answer: ({ pack }, { asker }) => ({
+    ...answer(pack),
+    headline: `${asker.moderates ? 'Put' : 'Left'} ${pack}.`,
+  }),
+})
+
+export const trayList = defineCommand({
+  name: 'tray list',
+  summary: 'Lists the tray',
+  options: {},
+  examples: ['tray list'],
+  answer: () => ({
+    headline: 'The tray is empty.',
+    working: ['nothing was put'],
+    cautions: [{ key: 'x', text: 'Stay.' }],
+  }),
+})
+
+/** Answers when the test lets it. */
+export function gatedCommand() {
+  const { promise: gate, resolve: open } = Promise.withResolvers<void>()
+  const command = defineCommand({
+    name: 'gated',
+    summary: 'Waits',
+    options,
+    examples: ['gated pack: 3S 720 LiHV'],
+    answer: async ({ pack }) => {
+      await gate
+      if (pack === 'odd') throw new Problem({ what: 'Odd.', expected: 'an even one', example: '2S 450 LiPo' })
+      return answer(pack)
+    },
+  })
+  return { command, open }
+}
+
+/** Fails as an HTTP client does, with a token in every corner of the error. */
+export const broken = (secret: string) =>
+  defineCommand({
+    name: 'broken',
+    summary: 'Fails',
+    options: {},
+    examples: ['broken'],
+    answer: () => {
+      throw leakyError(secret)
+    },
+  })
+
+export const leakyError = (secret: string): Error =>
+  Object.assign(new Error(`POST https://discord.com/api/v10/interactions/123456/${secret}/callback failed`), {
+    url: `https://discord.com/api/v10/webhooks/123456/${secret}`,
+    requestBody: { json: { token: secret } },
+  })

@@ -1,0 +1,217 @@
+// Events as Discord sends them: one invented server, its members, and what they do.
+
+export const botId = '700000000000000001'
+export const application = { id: '700000000000000002', name: 'Chargehand' }
+const serverId = '700000000000000003'
+export const channelId = '700000000000000004'
+const pilotId = '700000000000000005'
+const directChannelId = '700000000000000006'
+
+let lastId = 800000000000000000n
+
+/** Each id is new, as Discord's are. */
+export function newId(): string {
+  lastId += 1n
+  return String(lastId)
+}
+
+/** Bits of https://docs.discord.com/developers/topics/permissions */
+const permission = {
+  manageGuild: 1n << 5n,
+  viewChannel: 1n << 10n,
+  sendMessages: 1n << 11n,
+  manageMessages: 1n << 13n,
+  embedLinks: 1n << 14n,
+  attachFiles: 1n << 15n,
+  readHistory: 1n << 16n,
+}
+const { manageGuild, manageMessages, ...needed } = permission
+const everyone = Object.values(needed).reduce((sum, bit) => sum | bit, 0n)
+export const moderatorPermissions = String(everyone | manageMessages)
+export const pilotPermissions = String(everyone)
+
+const role = (id: string, name: string, permissions: bigint) => ({
+  id,
+  name,
+  permissions: String(permissions),
+  position: id === serverId ? 0 : 1,
+  color: 0,
+  colors: { primary_color: 0, secondary_color: null, tertiary_color: null },
+  hoist: false,
+  managed: false,
+  mentionable: false,
+  flags: 0,
+})
+const moderatorRole = '700000000000000007'
+const muteChannelId = '700000000000000008'
+
+export const pilot = { id: pilotId, username: 'ada', global_name: 'Ada', discriminator: '0', avatar: null }
+const bot = {
+  id: botId,
+  username: 'chargehand',
+  global_name: null,
+  discriminator: '0',
+  avatar: null,
+  bot: true,
+}
+
+const memberOf = (user: object, roles: string[] = []) => ({
+  user,
+  nick: null,
+  avatar: null,
+  roles,
+  joined_at: '2026-01-01T00:00:00.000Z',
+  deaf: false,
+  mute: false,
+  flags: 0,
+})
+
+const channel = (id: string, name: string, denied = 0n) => ({
+  id,
+  guild_id: serverId,
+  type: 0,
+  name,
+  position: 0,
+  permission_overwrites: denied === 0n ? [] : [{ id: serverId, type: 0, allow: '0', deny: String(denied) }],
+})
+
+/** A channel in which the bot may not embed. */
+export const bareChannelId = muteChannelId
+
+export const serverEvent = {
+  id: serverId,
+  name: 'Heron Meadow Electric Flyers',
+  owner_id: '700000000000000009',
+  roles: [role(serverId, '@everyone', everyone), role(moderatorRole, 'field marshal', manageGuild)],
+  channels: [channel(channelId, 'charging'), channel(muteChannelId, 'quiet', permission.embedLinks)],
+  members: [memberOf(bot)],
+  threads: [],
+  emojis: [],
+  stickers: [],
+  presences: [],
+  voice_states: [],
+  stage_instances: [],
+  guild_scheduled_events: [],
+  features: [],
+  member_count: 2,
+  large: false,
+  joined_at: '2026-01-01T00:00:00.000Z',
+  preferred_locale: 'en-GB',
+  premium_tier: 0,
+  nsfw_level: 0,
+  verification_level: 0,
+  default_message_notifications: 0,
+  explicit_content_filter: 0,
+  mfa_level: 0,
+  afk_timeout: 300,
+  afk_channel_id: null,
+  system_channel_id: null,
+  system_channel_flags: 0,
+  icon: null,
+  splash: null,
+}
+
+export interface Interaction {
+  readonly id: string
+  readonly token: string
+  readonly [key: string]: unknown
+}
+
+interface Where {
+  readonly permissions?: string
+  /** In direct messages with the bot. */
+  readonly direct?: boolean
+}
+
+function interaction(type: number, data: unknown, { permissions, direct }: Where): Interaction {
+  const id = newId()
+  const channelOf = direct ? { id: directChannelId, type: 1 } : { id: channelId, type: 0 }
+  return {
+    id,
+    token: `interaction-token-${id}-that-must-never-show-up-in-a-log`,
+    application_id: application.id,
+    type,
+    data,
+    version: 1,
+    channel: channelOf,
+    channel_id: channelOf.id,
+    ...(direct
+      ? { context: 1, user: pilot }
+      : {
+          context: 0,
+          guild_id: serverId,
+          member: { ...memberOf(pilot), permissions: permissions ?? pilotPermissions },
+        }),
+    locale: 'en-GB',
+    entitlements: [],
+    authorizing_integration_owners: { 0: direct ? '0' : serverId },
+    app_permissions: String(everyone),
+    attachment_size_limit: 10_000_000,
+  }
+}
+
+interface Filled {
+  readonly name: string
+  readonly value: string | boolean
+  readonly focused?: boolean
+}
+
+/** "kit save" is the subcommand save of kit. */
+function commandData(command: string, options: readonly Filled[]) {
+  const filled = options.map(option => ({ type: typeof option.value === 'boolean' ? 5 : 3, ...option }))
+  const [name, sub] = command.split(' ')
+  return { id: newId(), type: 1, name, options: sub ? [{ type: 1, name: sub, options: filled }] : filled }
+}
+
+const asList = (options: Readonly<Record<string, string | boolean>>): Filled[] =>
+  Object.entries(options).map(([name, value]) => ({ name, value }))
+
+export const slash = (
+  command: string,
+  options: Readonly<Record<string, string | boolean>> = {},
+  where: Where = {},
+): Interaction => interaction(2, commandData(command, asList(options)), where)
+
+export const typing = (command: string, option: string, text: string): Interaction =>
+  interaction(4, commandData(command, [{ name: option, value: text, focused: true }]), {})
+
+export const press = (customId: string, where: Where & { ephemeral?: boolean } = {}): Interaction => ({
+  ...interaction(3, { custom_id: customId, component_type: 2 }, where),
+  message: { id: newId(), flags: where.ephemeral ? 64 : 0 },
+})
+
+interface Words {
+  readonly replyTo?: string
+  readonly direct?: boolean
+  readonly moderator?: boolean
+  readonly channel?: string
+  readonly author?: object
+}
+
+export function message(content: string, words: Words = {}): { id: string; [key: string]: unknown } {
+  const channelOf = words.direct ? directChannelId : (words.channel ?? channelId)
+  const { user: _, ...member } = memberOf(pilot, words.moderator ? [moderatorRole] : [])
+  return {
+    id: newId(),
+    type: words.replyTo ? 19 : 0,
+    content,
+    channel_id: channelOf,
+    channel_type: words.direct ? 1 : 0,
+    author: words.author ?? pilot,
+    timestamp: '2026-01-01T00:00:00.000Z',
+    edited_timestamp: null,
+    tts: false,
+    mention_everyone: false,
+    mentions: [],
+    mention_roles: [],
+    attachments: [],
+    embeds: [],
+    pinned: false,
+    ...(words.direct ? {} : { guild_id: serverId, member }),
+    ...(words.replyTo
+      ? { message_reference: { message_id: words.replyTo, channel_id: channelOf, guild_id: serverId } }
+      : {}),
+  }
+}
+
+export const mentionOfBot = `<@${botId}>`

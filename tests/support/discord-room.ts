@@ -1,0 +1,83 @@
+// A real Discord surface on a fake Discord: the tiny commands, a memory, and a log that can be read.
+
+import { Writable } from 'node:stream'
+import { pino } from 'pino'
+import { type Assistant, createAssistant } from '../../src/assistant/assistant.ts'
+import type { Command } from '../../src/assistant/command.ts'
+import { createDiscordGateway } from '../../src/discord/gateway.ts'
+import type { Log } from '../../src/log.ts'
+import type { Memory } from '../../src/memory/memory.ts'
+import { bench, trayAdd, trayList } from './discord-commands.ts'
+import { type FakeDiscord, type FakeRules, startFakeDiscord } from './fake-discord.ts'
+import { openTestMemory } from './test-memory.ts'
+
+/** A log that keeps its lines. */
+export function keptLog(): { log: Log; text: () => string } {
+  let text = ''
+  const stream = new Writable({
+    write(chunk, _encoding, done) {
+      text += chunk
+      done()
+    },
+  })
+  return { log: pino({ level: 'debug' }, stream), text: () => text }
+}
+
+export const picture = new Uint8Array([0x89, 0x50, 0x4e, 0x47])
+
+export interface DiscordRoom {
+  readonly discord: FakeDiscord
+  readonly memory: Memory
+  readonly assistant: Assistant
+  readonly logged: () => string
+  /** A surface on the same Discord and memory, as after a restart. */
+  readonly surface: () => ReturnType<typeof createDiscordGateway>
+  /** What every surface needs. */
+  readonly parts: () => Omit<Parameters<typeof createDiscordGateway>[0], 'token'>
+  close(): Promise<void>
+}
+
+interface RoomRules extends FakeRules {
+  readonly commands?: readonly Command[]
+  readonly patience_ms?: number
+  readonly request_ms?: number
+}
+
+export async function openDiscordRoom({ commands = [], ...rules }: RoomRules = {}): Promise<DiscordRoom> {
+  const discord = await startFakeDiscord(rules)
+  const memory = await openTestMemory()
+  const { log, text } = keptLog()
+  const assistant = createAssistant({
+    commands: [bench, trayAdd, trayList, ...commands],
+    memory,
+    onFault: (_, reference) => log.error({ reference }, 'fault'),
+  })
+  const parts = () => ({
+    assistant,
+    questions: memory.questions,
+    answered: memory.answered,
+    draw: async () => picture,
+    log,
+    api: discord.api,
+    ...(rules.patience_ms === undefined ? {} : { patience_ms: rules.patience_ms }),
+    ...(rules.request_ms === undefined ? {} : { request_ms: rules.request_ms }),
+  })
+  const surfaces: ReturnType<typeof createDiscordGateway>[] = []
+  return {
+    discord,
+    memory,
+    assistant,
+    logged: text,
+    parts,
+    surface: () => {
+      const surface = createDiscordGateway({ ...parts(), token: discord.token })
+      surfaces.push(surface)
+      return surface
+    },
+    close: async () => {
+      await Promise.all(surfaces.map(surface => surface.stop()))
+      await discord.close()
+      await memory.close()
+    },
+  }
+}

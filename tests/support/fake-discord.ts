@@ -1,0 +1,238 @@
+// Discord on loopback: the part of its REST API and gateway that we use, with its rules, and nothing else.
+
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
+import type { AddressInfo } from 'node:net'
+import { application, botId, type Interaction, newId, serverEvent } from './discord-events.ts'
+import { callbackFaults, faultsOf, type PayloadKind, registrationFaults } from './discord-payload.ts'
+import { type FakeGateway, fakeGateway } from './fake-gateway.ts'
+
+// biome-ignore lint/suspicious/noExplicitAny: bodies are judged by the payload checks.
+type Json = any
+
+/** What goes wrong with the next request: `lost` is carried out, but its response never comes. */
+export type Mishap = { status: 429; retryAfter_s: number } | { status: 500 } | 'lost' | 'cut'
+
+/** An interaction as Discord sees it, and what became of it. */
+export interface Asked {
+  readonly token: string
+  readonly sentAt: number
+  acknowledged: boolean
+  /** Everything we were told, in order: what it was and its body. */
+  readonly told: { readonly what: 'callback' | 'edit' | 'followUp' | 'removal'; readonly body: Json }[]
+}
+
+export interface FakeDiscord {
+  readonly api: string
+  readonly token: string
+  readonly gateway: FakeGateway
+  /** Requests that are no part of Discord, or that broke its rules. */
+  readonly refused: string[]
+  readonly messages: {
+    readonly id: string
+    readonly channel: string
+    readonly body: Json
+    readonly files: number
+  }[]
+  /** Registered commands: by "global" or a server's id. */
+  readonly commands: Map<string, Json[]>
+  /** Sends an interaction over the gateway. */
+  send(interaction: Interaction): Asked
+  /** Knows an interaction that is sent by other ways. */
+  expect(interaction: Interaction): Asked
+  mishap(path: RegExp, mishap: Mishap): void
+  close(): Promise<void>
+}
+
+export interface FakeRules {
+  /** How long an interaction waits for its acknowledgement: Discord's three seconds when absent. */
+  readonly expiry_ms?: number
+}
+
+const token = 'fake.bot.token-that-must-never-show-up-in-a-log'
+
+export async function startFakeDiscord({ expiry_ms = 3000 }: FakeRules = {}): Promise<FakeDiscord> {
+  const asked = new Map<string, Asked>()
+  const commands = new Map<string, Json[]>()
+  const messages: { id: string; channel: string; body: Json; files: number }[] = []
+  const nonces = new Map<string, Json>()
+  const refused: string[] = []
+  const mishaps: { path: RegExp; mishap: Mishap }[] = []
+
+  const server = createServer((request, response) => {
+    handle(request, response).catch(error => {
+      refused.push(String(error))
+      response.destroy()
+    })
+  })
+  await new Promise<void>(resolve => server.listen(0, '127.0.0.1', resolve))
+  const port = (server.address() as AddressInfo).port
+  const gatewayUrl = `ws://127.0.0.1:${port}/gateway`
+  const gateway = fakeGateway(server, gatewayUrl, token, [
+    { event: 'READY', data: ready(gatewayUrl) },
+    { event: 'GUILD_CREATE', data: serverEvent },
+  ])
+
+  async function handle(request: IncomingMessage, response: ServerResponse): Promise<void> {
+    const path = (request.url ?? '').replace(/\?.*/, '').replace('/api/v10', '')
+    const { body, files } = await readBody(request)
+    const at = mishaps.findIndex(planned => planned.path.test(path))
+    const mishap = at < 0 ? undefined : mishaps.splice(at, 1)[0]?.mishap
+    if (mishap === 'cut') return void response.destroy()
+    if (typeof mishap === 'object') return answerMishap(response, mishap)
+    const [status, answer] = route(`${request.method} ${path}`, request, body, files)
+    if (mishap === 'lost') return
+    if (answer === undefined) return void response.writeHead(status).end()
+    response.writeHead(status, { 'content-type': 'application/json' })
+    response.end(JSON.stringify(answer))
+  }
+
+  function route(what: string, request: IncomingMessage, body: Json, files: number): [number, Json?] {
+    const match = (pattern: RegExp) => pattern.exec(what)?.slice(1) as string[] | undefined
+    const callback = match(/^POST \/interactions\/(\d+)\/([^/]+)\/callback$/)
+    if (callback) return acknowledge(callback[0] ?? '', callback[1] ?? '', body)
+    const original = match(/^(PATCH|DELETE) \/webhooks\/\d+\/([^/]+)\/messages\/(?:@|%40)original$/)
+    if (original) return change(original[0] ?? '', original[1] ?? '', body)
+    const further = match(/^POST \/webhooks\/\d+\/([^/]+)$/)
+    if (further) return followUp(further[0] ?? '', body)
+
+    if (request.headers.authorization !== `Bot ${token}`)
+      return [401, { code: 0, message: '401: Unauthorized' }]
+    if (what === 'GET /gateway/bot') return [200, gatewayInformation(gatewayUrl)]
+    if (what === 'GET /applications/@me') return [200, application]
+    if (what === 'GET /users/@me/guilds') return [200, [{ id: serverEvent.id, name: serverEvent.name }]]
+    const scope = match(/^(GET|PUT) \/applications\/\d+(?:\/guilds\/(\d+))?\/commands$/)
+    if (scope) return registered(scope[0] ?? '', scope[1] ?? 'global', body)
+    const channel = match(/^POST \/channels\/(\d+)\/messages$/)
+    if (channel) return post(channel[0] ?? '', body, files)
+    return refuse(404, 0, `unknown route: ${what}`)
+  }
+
+  function refuse(status: number, code: number, message: string): [number, Json] {
+    refused.push(message)
+    return [status, { code, message }]
+  }
+
+  function judged(kind: PayloadKind, body: Json): [number, Json] | undefined {
+    const faults = faultsOf(kind, body)
+    return faults.length > 0 ? refuse(400, 50035, `Invalid Form Body: ${faults.join('; ')}`) : undefined
+  }
+
+  function acknowledge(id: string, given: string, body: Json): [number, Json?] {
+    const one = asked.get(id)
+    if (one?.token !== given || performance.now() - one.sentAt > expiry_ms)
+      return [404, { code: 10062, message: 'Unknown interaction' }]
+    if (one.acknowledged) return [400, { code: 40060, message: 'Interaction has already been acknowledged.' }]
+    const faults = callbackFaults(body)
+    if (faults.length > 0) return refuse(400, 50035, `Invalid Form Body: ${faults.join('; ')}`)
+    one.acknowledged = true
+    one.told.push({ what: 'callback', body })
+    return [204]
+  }
+
+  const holder = (given: string) => [...asked.values()].find(one => one.token === given && one.acknowledged)
+
+  function change(method: string, given: string, body: Json): [number, Json?] {
+    const one = holder(given)
+    if (!one) return refuse(404, 10015, 'Unknown Webhook')
+    if (one.told.some(({ what }) => what === 'removal')) return refuse(404, 10008, 'Unknown Message')
+    const fault = method === 'PATCH' ? judged('edit', body) : undefined
+    if (fault) return fault
+    one.told.push({ what: method === 'PATCH' ? 'edit' : 'removal', body })
+    return method === 'PATCH' ? [200, { id: newId() }] : [204]
+  }
+
+  function followUp(given: string, body: Json): [number, Json?] {
+    const one = holder(given)
+    if (!one) return refuse(404, 10015, 'Unknown Webhook')
+    const fault = judged('followUp', body)
+    if (fault) return fault
+    one.told.push({ what: 'followUp', body })
+    return [200, { id: newId() }]
+  }
+
+  function registered(method: string, scope: string, body: Json): [number, Json] {
+    if (method === 'GET') return [200, commands.get(scope) ?? []]
+    const faults = registrationFaults(body)
+    if (faults.length > 0) return refuse(400, 50035, `Invalid Form Body: ${faults.join('; ')}`)
+    commands.set(scope, body)
+    return [200, body]
+  }
+
+  function post(channel: string, body: Json, files: number): [number, Json] {
+    const fault = judged('message', body)
+    if (fault) return fault
+    const earlier = body.enforce_nonce ? nonces.get(body.nonce) : undefined
+    if (earlier) return [200, earlier]
+    const message = { id: newId(), channel_id: channel }
+    if (body.enforce_nonce) nonces.set(body.nonce, message)
+    messages.push({ id: message.id, channel, body, files })
+    return [200, message]
+  }
+
+  function expect(interaction: Interaction): Asked {
+    const one: Asked = { token: interaction.token, sentAt: performance.now(), acknowledged: false, told: [] }
+    asked.set(interaction.id, one)
+    return one
+  }
+
+  return {
+    api: `http://127.0.0.1:${port}/api`,
+    token,
+    gateway,
+    refused,
+    messages,
+    commands,
+    expect,
+    send: interaction => {
+      const one = expect(interaction)
+      gateway.dispatch('INTERACTION_CREATE', interaction)
+      return one
+    },
+    mishap: (path, mishap) => mishaps.push({ path, mishap }),
+    close: async () => {
+      await gateway.close()
+      server.closeAllConnections()
+      await new Promise(resolve => server.close(resolve))
+    },
+  }
+}
+
+function answerMishap(response: ServerResponse, mishap: Exclude<Mishap, string>): void {
+  if (mishap.status === 429) {
+    response.writeHead(429, {
+      'content-type': 'application/json',
+      'retry-after': String(mishap.retryAfter_s),
+    })
+    response.end(JSON.stringify({ message: 'You are being rate limited.', retry_after: mishap.retryAfter_s }))
+  } else {
+    response.writeHead(mishap.status).end()
+  }
+}
+
+async function readBody(request: IncomingMessage): Promise<{ body: Json; files: number }> {
+  const chunks: Buffer[] = []
+  for await (const chunk of request) chunks.push(chunk)
+  const raw = Buffer.concat(chunks)
+  const type = request.headers['content-type'] ?? ''
+  if (raw.length === 0) return { body: undefined, files: 0 }
+  if (!type.startsWith('multipart/')) return { body: JSON.parse(raw.toString()), files: 0 }
+  const form = await new Response(raw, { headers: { 'content-type': type } }).formData()
+  const files = [...form.keys()].filter(key => key.startsWith('files[')).length
+  return { body: JSON.parse(String(form.get('payload_json'))), files }
+}
+
+const ready = (url: string) => ({
+  v: 10,
+  user: { id: botId, username: 'chargehand', discriminator: '0', global_name: null, avatar: null, bot: true },
+  guilds: [{ id: serverEvent.id, unavailable: true }],
+  session_id: 'session',
+  resume_gateway_url: url,
+  shard: [0, 1],
+  application: { id: application.id, flags: 0 },
+})
+
+const gatewayInformation = (url: string) => ({
+  url,
+  shards: 1,
+  session_start_limit: { total: 1000, remaining: 999, reset_after: 0, max_concurrency: 1 },
+})

@@ -1,0 +1,153 @@
+// A reply as a Discord message: what is said first, what is never cut, what Discord would refuse.
+
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { problemReply } from '../../../src/assistant/failures.ts'
+import { Problem } from '../../../src/assistant/problem.ts'
+import { type Answer, completeReply, type Reply } from '../../../src/assistant/reply.ts'
+import { questionsBehind } from '../../../src/discord/buttons.ts'
+import { renderReply } from '../../../src/discord/render.ts'
+import { callbackFaults, faultsOf } from '../../support/discord-payload.ts'
+
+const answer: Answer = {
+  verdict: 'do not charge',
+  headline: 'Do not charge this pack.',
+  figures: [{ key: 'setCurrent', label: 'current to set', value: 0, unit: 'A', text: '0 A' }],
+  working: ['2.1 V is under 2.5 V (common practice)'],
+  cautions: [{ key: 'damaged', text: 'Take it outside and let it rest.' }],
+}
+const replyTo = (changes: Partial<Answer> = {}): Reply =>
+  completeReply(
+    { command: 'bench', readAs: '3S 720 LiHV', question: 'bench pack: 3S 720 LiHV' },
+    { ...answer, ...changes },
+  )
+
+const idsOf = (reply: Reply) =>
+  new Map(
+    questionsBehind(reply).map((question, at) => [question, `question-id-${String(at).padStart(4, '0')}`]),
+  )
+const labels = (rendered: ReturnType<typeof renderReply>) =>
+  rendered.components.flatMap(row => row.components.map(({ label }) => label))
+
+describe('renderReply', () => {
+  it('says the answer first, then the verdict in words beside its colour', () => {
+    const [embed] = renderReply(replyTo()).embeds
+    expect(embed?.description?.split('\n').slice(0, 3)).toEqual([
+      '**Do not charge this pack.**',
+      'Verdict: **do not charge**',
+      'Read as: 3S 720 LiHV',
+    ])
+    const colours = (['go', 'go with care', 'do not charge'] as const).map(
+      verdict => renderReply(replyTo({ verdict })).embeds[0]?.color,
+    )
+    expect(new Set(colours).size).toBe(3)
+  })
+
+  it('keeps the working behind a button until it is asked for', () => {
+    const reply = replyTo()
+    const ids = idsOf(reply)
+    const brief = renderReply(reply, { view: 'brief', ids, pictures: [] })
+    const full = renderReply(reply, { view: 'working', ids, pictures: [] })
+    expect(JSON.stringify(brief.embeds)).not.toContain('2.1 V is under')
+    expect(JSON.stringify(full.embeds)).toContain('2.1 V is under')
+    expect([labels(brief), labels(full)]).toEqual([['Show working'], ['Hide working']])
+  })
+
+  it('shows at once what has nothing but working, as help has', () => {
+    const reply = completeReply(
+      { command: 'help', readAs: 'help', question: 'help' },
+      {
+        headline: 'Ask.',
+        working: ['time: how long'],
+        cautions: answer.cautions,
+      },
+    )
+    const rendered = renderReply(reply, { view: 'brief', ids: idsOf(reply), pictures: [] })
+    expect(rendered.embeds[0]?.fields?.at(-1)).toEqual({ name: 'Details', value: '• time: how long' })
+    expect(labels(rendered)).toEqual([])
+  })
+
+  it('says what is wrong with a question, where, and what would do', () => {
+    const problem = new Problem({ what: 'No.', token: '9*9S', expected: '1S to 14S', example: '3S 720 LiHV' })
+    const text = renderReply(problemReply('bench', '9*9S', problem)).embeds[0]?.description
+    expect(text).toContain('At: 9\\*9S\nExpected: 1S to 14S\nFor example: 3S 720 LiHV')
+  })
+
+  it('pings nobody and takes no markup from what was typed', () => {
+    const rendered = renderReply(replyTo({ headline: '@everyone <@1> [x](https://evil.example)' }))
+    expect(rendered.allowed_mentions).toEqual({ parse: [], replied_user: false })
+    expect(rendered.embeds[0]?.description).toContain(
+      String.raw`@everyone \<@1\> \[x\](https\://evil.example)`,
+    )
+  })
+
+  it('gives no two buttons the same id and no more than fit a phone', () => {
+    const followUps = Array.from({ length: 30 }, (_, at) => ({
+      label: `what if ${at % 14}`,
+      question: `bench pack: ${at % 14}`,
+    }))
+    const reply = replyTo({
+      followUps: [{ label: 'again', question: 'bench pack: 3S 720 LiHV' }, ...followUps],
+    })
+    const rendered = renderReply(reply, { view: 'working', ids: idsOf(reply), pictures: [] })
+    expect(faultsOf('message', rendered)).toEqual([])
+    expect(labels(rendered)).toHaveLength(10)
+  })
+
+  it('describes its pictures in words', () => {
+    const pictures = [
+      { filename: 'chart-1.png', alternative: 'volts rise, amps fall' },
+      { filename: 'chart-2.png', alternative: 'the source sags' },
+    ]
+    const rendered = renderReply(replyTo(), { view: 'brief', ids: new Map(), pictures })
+    expect(rendered.attachments.map(({ description }) => description)).toEqual(
+      pictures.map(p => p.alternative),
+    )
+    expect(faultsOf('message', rendered)).toEqual([])
+  })
+
+  it('throws rather than cut a caution', () => {
+    const cautions = [{ key: 'long', text: 'x '.repeat(3000) }] as const
+    expect(() => renderReply(replyTo({ cautions }))).toThrow(RangeError)
+  })
+})
+
+describe('any reply', () => {
+  const text = (maxLength: number) => fc.string({ unit: 'grapheme', minLength: 1, maxLength })
+  const caution = fc.record({ key: fc.constant('k'), text: text(400).filter(value => value.trim() !== '') })
+  const anyAnswer = fc.record({
+    verdict: fc.constantFrom('go', 'go with care', 'do not charge'),
+    headline: text(3000),
+    figures: fc.array(
+      fc.record({
+        key: fc.constant('f'),
+        label: text(300),
+        value: fc.double(),
+        unit: fc.constant('A'),
+        text: text(300),
+      }),
+      { maxLength: 40 },
+    ),
+    working: fc.array(text(2000), { maxLength: 40 }),
+    cautions: fc.array(caution, { minLength: 1, maxLength: 4 }),
+    assumed: fc.array(text(1500), { maxLength: 10 }),
+    followUps: fc.array(fc.record({ label: text(200), question: text(200) }), { maxLength: 40 }),
+  }) as unknown as fc.Arbitrary<Answer>
+
+  it('becomes a message that Discord takes, with every caution whole and the deference', () => {
+    fc.assert(
+      fc.property(anyAnswer, text(3000), fc.constantFrom('brief', 'working'), (answer, readAs, view) => {
+        const reply = completeReply({ command: 'bench', readAs, question: 'q' }, answer)
+        const rendered = renderReply(reply, { view, ids: idsOf(reply), pictures: [] })
+        expect(callbackFaults({ type: 4, data: rendered })).toEqual([])
+        const [embed] = rendered.embeds
+        const cautions = (embed?.fields ?? []).map(({ value }) => value).join(' ')
+        const words = (value: string) => value.replace(/\\(?=[^0-9A-Za-z\s])/g, '').replace(/\s+/g, '')
+        for (const { text } of reply.cautions)
+          expect(words(cautions)).toContain(words(text.replaceAll('\\', '')))
+        expect(embed?.footer?.text).toBe(reply.deference)
+      }),
+      { numRuns: 300 },
+    )
+  })
+})
