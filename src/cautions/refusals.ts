@@ -10,7 +10,8 @@ export interface RefusalWords {
   readonly instead: string
 }
 
-const whoLimits: Record<Limit['kind'], string> = {
+/** Completes "more than the 2 A that …". */
+export const whoLimits: Record<Limit['kind'], string> = {
   label: 'the label allows',
   chemistry: 'the cells take',
   house: 'the rules of this house allow',

@@ -22,6 +22,7 @@ export type Care =
   | 'reduced by temperature'
   | 'lower cutoff'
   | 'above the wanted current'
+  | 'more than the source gives'
 
 /** Why the pack must not be charged, or not on this charger; undefined where nothing speaks against it. */
 export function whyUnfit(situated: Situated): Refused | undefined {
@@ -49,12 +50,12 @@ function refusedCharger({ pack, charger, balanceLead = pack.series > 1 }: Situat
   return needsBalanceLead && !balanceLead ? refuse({ kind: 'no balance lead' }) : undefined
 }
 
-/** A step this far above the wanted current is worth a word. */
-const hurried = 1.1
+/** A current this far above the wanted one is worth a word. */
+export const isHurried = (current_A: number, wanted_A: number): boolean => current_A > 1.1 * wanted_A
 
 export function caresOf(
   { pack, restPerCell_V = Number.POSITIVE_INFINITY }: Situated,
-  found: { readonly cutoff: Cutoff; readonly cold: boolean; readonly timesWanted: number },
+  found: { readonly cutoff: Cutoff; readonly cold: boolean; readonly hurried: boolean },
 ): Care[] {
   const { precharge_V, restFloor_V } = chemistries[pack.chemistry]
   const cares: [Care, boolean][] = [
@@ -62,7 +63,7 @@ export function caresOf(
     ['below floor', restPerCell_V >= precharge_V.value && restPerCell_V < restFloor_V.value],
     ['reduced by temperature', found.cold],
     ['lower cutoff', found.cutoff.loweredBy === 'charger'],
-    ['above the wanted current', found.timesWanted > hurried],
+    ['above the wanted current', found.hurried],
   ]
   return cares.filter(([, holds]) => holds).map(([care]) => care)
 }

@@ -13,24 +13,24 @@ const practice = (value: number, source: string): Cited => ({ value, standing: '
 
 export const starterFloor_V = practice(
   12.24,
-  'common practice: leave a starter battery half charged so that it starts the engine; 12.24 V at rest (Battery Council International)',
+  'leave a starter battery half charged so that it starts the engine; 12.24 V at rest (Battery Council International)',
 )
 
 export const starterRest_V = practice(
   12.45,
-  'common practice: a vehicle in daily use stands at about 75 %; 12.45 V at rest (Battery Council International)',
+  'a vehicle in daily use stands at about 75 %; 12.45 V at rest (Battery Council International)',
 )
 
 export const starterCapacity_Ah = practice(
   45,
-  'common practice: the starter battery of a small car holds about 45 Ah',
+  'the starter battery of a small car holds about 45 Ah',
 )
 
 /** Battery, wiring and outlet together. */
 export const starterResistance_ohm: Cited = {
   value: 0.05,
   standing: 'memory',
-  source: 'from memory: about 10 mΩ for an aged starter battery, the rest for the wiring to the outlet',
+  source: 'about 10 mΩ for an aged starter battery, the rest for the wiring to the outlet',
 }
 
 /** Batteries of 12 V in series behind an outlet that rests at `rest_V`; one where nobody measured. */

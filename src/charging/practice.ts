@@ -7,22 +7,22 @@ const practice = <T>(value: T, source: string): Cited<T> => ({ value, standing: 
 
 export const chargerEfficiency = practice(
   0.85,
-  'common practice: a switching charger passes on 80 to 90 % of its input power',
+  'a switching charger passes on 80 to 90 % of its input power',
 )
 
 export const powerBankEfficiency = practice(
   0.85,
-  'common practice: about 85 % of the label energy of a power bank reaches its output',
+  'about 85 % of the label energy of a power bank reaches its output',
 )
 
 export const fuseShare = practice(
   0.8,
-  'common practice: load a fuse for long with 80 % of its rating at most',
+  'load a fuse for long with 80 % of its rating at most',
 )
 
 export const batterySourceRate_C = practice(
   2,
-  'common practice: without a discharge rate on the label take no more than 2C from a battery used as a source',
+  'without a discharge rate on the label take no more than 2C from a battery used as a source',
 )
 
 /** What a power bank gives where it names no output. */
@@ -41,5 +41,5 @@ export const engineRunning_V: Cited<readonly [number, number]> = {
 /** A charger that lacks the wanted cutoff may use one this much lower: a little less charge, no harm. */
 export const cutoffStepDown_V = practice(
   0.2,
-  'common practice: a lower cutoff only leaves the pack less full; more than 0.2 V lower hardly charges it',
+  'a lower cutoff only leaves the pack less full; more than 0.2 V lower hardly charges it',
 )

@@ -5,8 +5,8 @@ import type { Charger } from './charger.ts'
 import { chemistries } from './chemistries.ts'
 import { type Cutoff, chooseCutoff } from './cutoff.ts'
 import { type Feed, feedOf } from './feed.ts'
-import { type Care, caresOf, type Situated, whyUnfit } from './fitness.ts'
-import { currentLimits, type Limit } from './limit.ts'
+import { type Care, caresOf, isHurried, type Situated, whyUnfit } from './fitness.ts'
+import { currentLimits, type Limit, type Provenance, theLabel } from './limit.ts'
 import { type HouseLimits, noHouseLimits } from './limits.ts'
 import type { Pack } from './pack.ts'
 import { chargerEfficiency } from './practice.ts'
@@ -34,11 +34,11 @@ export interface Setting {
   /** What the label or the chemistry recommends at this temperature, and who says so. */
   readonly wanted_A: number
   readonly wantedRate_C: number
-  readonly wantedFrom: string
+  readonly wantedFrom: Provenance
   readonly current_A: number
   readonly rate_C: number
   /** Smallest first. */
-  readonly limits: readonly Limit[]
+  readonly limits: readonly [Limit, ...Limit[]]
   /** What kept the current from the wanted one: a limit, or the steps that the charger has. */
   readonly bound?: Limit | 'steps'
   readonly efficiency: number
@@ -75,7 +75,7 @@ export function adviseSetting(request: SettingRequest): Setting | Refused {
 
   const input_W = (cutoffPack_V * current_A) / efficiency
   const bound = limit.value_A < wanted_A ? limit : charger && current_A !== wanted_A ? 'steps' : undefined
-  const cares = caresOf(request, { cutoff, cold: allowance.reduced, timesWanted: current_A / wanted_A })
+  const cares = caresOf(request, { cutoff, cold: allowance.reduced, hurried: isHurried(current_A, wanted_A) })
   return {
     verdict: cares.length > 0 ? 'go with care' : 'go',
     cares,
@@ -93,6 +93,8 @@ export function adviseSetting(request: SettingRequest): Setting | Refused {
   }
 }
 
+const cappedLabel: Provenance = { source: 'the label, held to the limit of the chemistry' }
+
 /** The label's charge rate where it gives one, within what the chemistry takes; else the recommended one. */
 function wantedCurrent({ chemistry, capacity_Ah, labelRate_C }: Pack, share: number) {
   const { recommendedRate_C, highestRate_C } = chemistries[chemistry]
@@ -101,18 +103,21 @@ function wantedCurrent({ chemistry, capacity_Ah, labelRate_C }: Pack, share: num
   return {
     wanted_A: wantedRate_C * capacity_Ah,
     wantedRate_C,
-    wantedFrom: labelled_C === undefined ? recommendedRate_C.source : 'the label',
+    wantedFrom:
+      labelled_C === undefined ? recommendedRate_C : labelled_C === labelRate_C ? theLabel : cappedLabel,
   }
 }
 
-/** Without a charger any current to a hundredth of an ampere, rounded down. */
+/** Without a charger any current to the digits that are shown (0.01 A, from 10 A 0.1 A), rounded down. */
 function settableCurrent_A(
   charger: Charger | undefined,
   wanted_A: number,
   limit_A: number,
 ): number | undefined {
   if (charger) return nearestStep_A(charger.currents, wanted_A, limit_A)
-  const down_A = Math.floor(Math.min(wanted_A, limit_A) * 100 + 1e-9) / 100
+  const highest_A = Math.min(wanted_A, limit_A)
+  const perAmpere = highest_A < 10 ? 100 : 10
+  const down_A = Math.floor(highest_A * perAmpere + 1e-9) / perAmpere
   return down_A > 0 ? down_A : undefined
 }
 

@@ -1,12 +1,12 @@
 // How many charges a source carries, one after the other, and what is left of it.
 
 import { type ChargeTimes, chargeTimeBand } from './band.ts'
-import type { Charge, ChargeRequest, CurvePoint, State } from './charge.ts'
-import type { Draw } from './drain.ts'
+import type { State } from './charge.ts'
 import type { Refused } from './refusal.ts'
 import { adviseSetting, type Setting, type SettingRequest } from './setting.ts'
 import type { Source } from './source.ts'
-import { supplyOf, totalsOf } from './supply-run.ts'
+import { drawsOf, supplyOf, totalsOf } from './supply-run.ts'
+import { chargeOf } from './timed-charge.ts'
 
 export interface SourcePlanRequest extends SettingRequest {
   readonly source: Source
@@ -48,7 +48,7 @@ export function planSource(request: SourcePlanRequest): SourcePlan | Refused {
     ...(from.kind === 'rest' && { restPerCell_V: from.perCell_V }),
   })
   if ('refusal' in setting) return setting
-  const each = chargeTimeBand(chargeOf(request, setting, from))
+  const each = chargeTimeBand(chargeOf(request, setting))
   const draws = drawsOf(each.charge, request.pack.series, setting.efficiency)
   const supply = supplyOf(source, setting.feed?.store, draws)
   const { most } = supply
@@ -67,32 +67,4 @@ export function planSource(request: SourcePlanRequest): SourcePlan | Refused {
     balance: { sourceOut_Wh: delivered_Wh + sourceLoss_Wh, intoPacks_Wh, converterLoss_Wh, sourceLoss_Wh },
     ...left,
   }
-}
-
-/** The charge that `setting` gives: its current and cutoff, to the target that was asked for. */
-export function chargeOf(
-  { pack, target, temperature_C }: SettingRequest,
-  { current_A, cutoff }: Setting,
-  from: State,
-): ChargeRequest {
-  const cutoffPerCell_V = cutoff.perCell_V
-  return {
-    pack,
-    current_A,
-    from,
-    target:
-      target?.kind === 'soc'
-        ? { ...target, cutoffPerCell_V }
-        : { kind: 'voltage', perCell_V: cutoffPerCell_V },
-    ...(temperature_C !== undefined && { temperature_C }),
-  }
-}
-
-/** What one charge draws from the source, span by span. */
-function drawsOf({ curve }: Charge, series: number, efficiency: number): Draw[] {
-  const power_W = ({ perCell_V, current_A }: CurvePoint) => (perCell_V * series * current_A) / efficiency
-  return curve.slice(1).map((to, index) => {
-    const from = curve[index] as CurvePoint
-    return { power_W: (power_W(from) + power_W(to)) / 2, duration_s: to.time_s - from.time_s }
-  })
 }

@@ -1,6 +1,7 @@
 // How often a source carries the same draws, and what each time costs it.
 
 import type { BatteryStore } from './battery-store.ts'
+import type { Charge, CurvePoint } from './charge.ts'
 import { type Draw, drain } from './drain.ts'
 import { powerBankEfficiency } from './practice.ts'
 import type { Source } from './source.ts'
@@ -74,4 +75,13 @@ export function totalsOf(draws: readonly Draw[]) {
     energy_Wh: draws.reduce((sum, { power_W, duration_s }) => sum + (power_W * duration_s) / 3600, 0),
     duration_s: draws.reduce((sum, { duration_s }) => sum + duration_s, 0),
   }
+}
+
+/** What one charge draws from the source, span by span. */
+export function drawsOf({ curve }: Charge, series: number, efficiency: number): Draw[] {
+  const power_W = ({ perCell_V, current_A }: CurvePoint) => (perCell_V * series * current_A) / efficiency
+  return curve.slice(1).map((to, index) => {
+    const from = curve[index] as CurvePoint
+    return { power_W: (power_W(from) + power_W(to)) / 2, duration_s: to.time_s - from.time_s }
+  })
 }

@@ -12,7 +12,7 @@ const words = (refusal: Parameters<typeof refusalWords>[0]) => {
 
 describe('refusalWords', () => {
   it('names the smallest capacity that a charger suits, rounded up', () => {
-    const limit = { kind: 'chemistry', value_A: 0.9, rate_C: 2, source: 'x' } as const
+    const limit = { kind: 'chemistry', value_A: 0.9, rate_C: 2, from: { source: 'x' } } as const
     const said = words({ kind: 'steps too large', smallest_A: 1, limit, smallestCapacity_Ah: 0.50000001 })
     expect(said).toContain('its smallest step, 1 A, is more than the 0.9 A that the cells take')
     expect(said).toContain('from 501 mAh up')

@@ -1,0 +1,40 @@
+// What "full", "storage" and a missing start mean for a pack in this house.
+
+import type { State, Target } from '../../src/charging/charge.ts'
+import { chemistries } from '../../src/charging/chemistries.ts'
+import { restingVoltage, socAt } from '../../src/charging/curve.ts'
+import { fullVoltage_V } from '../../src/charging/cutoff.ts'
+import type { HouseLimits } from '../../src/charging/limits.ts'
+import type { Pack } from '../../src/charging/pack.ts'
+import { type Level, stateOf, targetOf } from '../../src/notation/state.ts'
+
+export interface Levels {
+  readonly from: State
+  readonly target: Target
+  /** Resting voltage of a cell at the start, in V, where the question gave it. */
+  readonly restPerCell_V?: number
+}
+
+/** Without a start the pack is taken to be flown down to its floor, the longest proper charge; without an end to go to full. */
+export function levelsOf(pack: Pack, house: HouseLimits, from?: Level, to?: Level): Levels {
+  const chemistry = chemistries[pack.chemistry]
+  const named = {
+    full_V: fullVoltage_V(chemistry, house),
+    storage_V: house.storagePerCell_V?.[pack.chemistry] ?? chemistry.storage_V.value,
+  }
+  return {
+    from: from ? stateOf(from, named) : { kind: 'rest', perCell_V: chemistry.restFloor_V.value },
+    target: targetOf(to ?? { kind: 'named', name: 'full' }, named),
+    ...(from?.kind === 'rest' && { restPerCell_V: from.perCell_V }),
+  }
+}
+
+/** Whether the pack is at or above its target before the charge has begun. */
+export function isThereAlready(pack: Pack, from: State, target: Target): boolean {
+  const chemistry = chemistries[pack.chemistry]
+  if (target.kind === 'soc') {
+    return (from.kind === 'soc' ? from.soc : socAt(chemistry, from.perCell_V)) >= target.soc
+  }
+  const start_V = from.kind === 'rest' ? from.perCell_V : restingVoltage(chemistry, from.soc)
+  return start_V >= target.perCell_V
+}

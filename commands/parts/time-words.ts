@@ -1,0 +1,38 @@
+// The headlines of an answer about time.
+
+import type { Answer } from '../../src/assistant/reply.ts'
+import type { Show } from '../../src/assistant/show.ts'
+import { cautionsFor } from '../../src/cautions/cautions.ts'
+import { whoLimits } from '../../src/cautions/refusals.ts'
+import type { Situation } from '../../src/cautions/situation.ts'
+import type { Target } from '../../src/charging/charge.ts'
+import type { Pack } from '../../src/charging/pack.ts'
+import type { Setting } from '../../src/charging/setting.ts'
+import type { TimedCharge } from '../../src/charging/timed-charge.ts'
+import { careWords } from './setting-words.ts'
+
+/** How long it takes; for a current above a limit first that it must not be set, and what to set instead. */
+export function timeWords(timed: TimedCharge, setting: Setting, pack: Pack, show: Show): string {
+  const { charge, time_s, current_A, above, verdict } = timed
+  const at = show.current(current_A)
+  const takes = `about ${show.duration(charge.duration_s)} (${show.duration(time_s.low)} to ${show.duration(time_s.high)})`
+  if (above && verdict === 'do not charge') {
+    const unless = above.kind === 'chemistry' ? ', unless the label of the maker allows more' : ''
+    return `Do not charge at ${at}: ${show.current(above.value_A)} is all that ${whoLimits[above.kind]}${unless}. Set ${show.current(setting.current_A)} instead. For comparison, ${at} would take ${takes}.`
+  }
+  if (timed.sourceRunsOut) {
+    return `Do not charge from this source: it does not carry the whole charge above its floor. From a larger one it takes ${takes} at ${at}.`
+  }
+  const whole = `${takes} at ${at} to ${show.perCell(setting.cutoff.perCell_V)} per cell.`
+  return [whole[0]?.toUpperCase() + whole.slice(1), ...careWords(timed, setting, pack, show)].join(' ')
+}
+
+/** Where the pack is at its target before the charge has begun. */
+export function nothingToCharge(target: Target, situation: Situation, show: Show): Answer {
+  const goal = target.kind === 'soc' ? show.percent(target.soc) : `${show.perCell(target.perCell_V)} per cell`
+  return {
+    verdict: 'do not charge',
+    headline: `There is nothing to charge: the pack is at or above ${goal} already. If it stands higher and is to be stored, fly or discharge it down.`,
+    cautions: cautionsFor(situation),
+  }
+}

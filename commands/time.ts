@@ -1,0 +1,191 @@
+// How long a charge takes, from where the pack stands to where it is to go.
+
+import { defineCommand, type Inputs, optional, required } from '../src/assistant/command.ts'
+import { Problem } from '../src/assistant/problem.ts'
+import type { FollowUp } from '../src/assistant/reply.ts'
+import type { Show } from '../src/assistant/show.ts'
+import {
+  capacityKind,
+  chargerKind,
+  currentKind,
+  packKind,
+  resistanceKind,
+  sourceKind,
+  stateKind,
+  targetKind,
+  temperatureKind,
+} from '../src/assistant/values.ts'
+import { cautionsFor } from '../src/cautions/cautions.ts'
+import type { State } from '../src/charging/charge.ts'
+import type { Pack } from '../src/charging/pack.ts'
+import { adviseSetting, type Setting } from '../src/charging/setting.ts'
+import { largestStep_A, nearestStep_A, smallestStep_A } from '../src/charging/steps.ts'
+import { type TimedCharge, type TimedChargeRequest, timedCharge } from '../src/charging/timed-charge.ts'
+import { chargeFigures } from './parts/charge-figures.ts'
+import { chargeWorking, clockWords } from './parts/charge-words.ts'
+import { followUp, written } from './parts/follow-up.ts'
+import { isThereAlready, levelsOf } from './parts/levels.ts'
+import { refusedAnswer } from './parts/refused.ts'
+import { sourceAssumed, sourceWorking } from './parts/source-words.ts'
+import { nothingToCharge, timeWords } from './parts/time-words.ts'
+
+const options = {
+  pack: required(packKind, { description: 'cells, capacity and chemistry', phrase: text => text }),
+  current: optional(currentKind, {
+    description: 'set on the charger; the advised one when not said',
+    phrase: text => `at ${text}`,
+  }),
+  charger: optional(chargerKind, {
+    description: 'the currents it offers, and what else you know of it',
+    phrase: text => `on a charger with ${text}`,
+  }),
+  source: optional(sourceKind, { description: 'what feeds the charger', phrase: text => `fed by ${text}` }),
+  from: optional(stateKind, { description: 'where the pack stands now; its floor when not said' }),
+  to: optional(targetKind, { description: 'where it is to go; full when not said' }),
+  until: optional(currentKind, {
+    description: 'current at which the charge ends; a tenth of the set one when not said',
+    phrase: text => `until the current is down to ${text}`,
+  }),
+  resistance: optional(resistanceKind, {
+    description: 'measured, of one cell',
+    phrase: text => `${text} a cell`,
+  }),
+  capacity: optional(capacityKind, {
+    description: 'measured, of the whole pack',
+    phrase: text => `measured to hold ${text}`,
+  }),
+  temperature: optional(temperatureKind, {
+    description: 'of the cells; a room when not said',
+    phrase: text => `cells at ${text}`,
+  }),
+}
+
+export const time = defineCommand({
+  name: 'time',
+  summary: 'How long a charge takes, with its stages and what goes into the pack.',
+  options,
+  examples: [
+    'time pack: 3S 720 LiHV current: 1A from: 3.7V per cell to: full',
+    'time pack: 6S 1300 LiPo charger: 0.1-10A by 0.1 80W from: 20% to: storage',
+    'time pack: 2S 2600 Li-ion current: 1.3A from: 10% resistance: 30mΩ',
+  ],
+  plainWords: [
+    'how long',
+    'what time',
+    'time to charge',
+    'time for',
+    'charge time',
+    'when will',
+    'how many minutes',
+  ],
+  answer: (inputs, { house, show, now }) => {
+    const { charger, source, to, temperature } = inputs
+    const pack = asMeasured(inputs)
+    const { from, target, restPerCell_V } = levelsOf(pack, house, inputs.from, to)
+    const known = {
+      pack,
+      ...(source && { source }),
+      ...(temperature !== undefined && { temperature_C: temperature }),
+      ...(restPerCell_V !== undefined && { restPerCell_V }),
+    }
+    const request = { ...known, ...(charger && { charger }), target, limits: house, from }
+    const setting = adviseSetting(request)
+    if ('refusal' in setting) return refusedAnswer(setting, known, show)
+    if (isThereAlready(pack, from, target)) return nothingToCharge(target, known, show)
+
+    const details = {
+      ...request,
+      current_A: currentFor(inputs, setting),
+      ...(inputs.until !== undefined && { termination_A: inputs.until }),
+      ...(inputs.capacity !== undefined && { measuredCapacity_Ah: inputs.capacity }),
+    }
+    refuseLateEnd(details)
+    const timed = timedCharge(details, setting)
+    const { above, current_A } = timed
+    return {
+      verdict: timed.verdict,
+      headline: timeWords(timed, setting, pack, show),
+      figures: chargeFigures(timed, setting, show),
+      working: [
+        ...chargeWorking(details, timed, show),
+        ...(source && setting.feed ? sourceWorking(source, setting.feed, show) : []),
+        ...(now ? [clockWords(timed.time_s, now)] : []),
+      ],
+      cautions: cautionsFor({
+        ...known,
+        current_A,
+        ...(above && { highest_A: above.value_A }),
+        ...(setting.feed && {
+          input_A: timed.charge.peakPower_W / setting.efficiency / setting.feed.lowest_V,
+        }),
+      }),
+      followUps: followUps(inputs, timed, setting),
+      assumed: assumed(inputs, timed, from, show),
+    }
+  },
+})
+
+type Asked = Inputs<typeof options>
+
+/** A resistance given apart counts as one on the pack. */
+const asMeasured = ({ pack, resistance }: Asked): Pack =>
+  resistance === undefined ? pack : { ...pack, cellResistance_ohm: resistance }
+
+/** The current that was asked for, as the charger can be set: its largest step not above that. */
+function currentFor({ current, charger }: Asked, setting: Setting): number {
+  if (current === undefined) return setting.current_A
+  if (!charger) return current
+  const step_A = nearestStep_A(charger.currents, current, current)
+  if (step_A !== undefined) return step_A
+  const least_A = smallestStep_A(charger.currents)
+  throw new Problem({
+    what: 'This charger cannot be set that low.',
+    token: currentKind.write(current),
+    expected: `${least_A} to ${largestStep_A(charger.currents)} A`,
+    example: `current: ${currentKind.write(least_A)}`,
+  })
+}
+
+function refuseLateEnd({
+  current_A,
+  termination_A = 0,
+}: Pick<TimedChargeRequest, 'current_A' | 'termination_A'>) {
+  if (termination_A < current_A) return
+  throw new Problem({
+    what: 'The charge would end before it has begun.',
+    token: currentKind.write(termination_A),
+    expected: `an end current below the charge current of ${current_A} A`,
+    example: `until: ${currentKind.write(Number((current_A / 10).toPrecision(2)))}`,
+  })
+}
+
+function followUps(inputs: Asked, { current_A }: TimedCharge, setting: Setting): FollowUp[] {
+  const asked = written(options, inputs)
+  const storage = inputs.to?.kind === 'named' && inputs.to.name === 'storage'
+  return [
+    ...(current_A === setting.current_A
+      ? []
+      : [
+          followUp(`At the advised current`, 'time', {
+            ...asked,
+            current: currentKind.write(setting.current_A),
+          }),
+        ]),
+    followUp(storage ? 'To full' : 'To storage', 'time', { ...asked, to: storage ? 'full' : 'storage' }),
+  ]
+}
+
+function assumed(inputs: Asked, { current_A }: TimedCharge, from: State, show: Show): string[] {
+  const { current, charger, source } = inputs
+  const known: string[] = []
+  if (inputs.from === undefined && from.kind === 'rest') {
+    known.push(
+      `the pack is taken to be flown down to its floor, ${show.perCell(from.perCell_V)} per cell at rest`,
+    )
+  }
+  if (current === undefined) known.push(`set to the advised current, ${show.current(current_A)}`)
+  else if (charger && current !== current_A) {
+    known.push(`the charger has no step of ${show.current(current)}; ${show.current(current_A)} is taken`)
+  }
+  return [...known, ...(source ? sourceAssumed(source, show) : [])]
+}

@@ -1,0 +1,195 @@
+// A source battery is never planned below its floor, the count is rounded down, and the energies add up.
+
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { type BatteryStore, batteryStore, starterStore } from '../../../src/charging/battery-store.ts'
+import type { CurvePoint } from '../../../src/charging/charge.ts'
+import { type Draw, drain } from '../../../src/charging/drain.ts'
+import { noHouseLimits } from '../../../src/charging/limits.ts'
+import type { Pack } from '../../../src/charging/pack.ts'
+import { planSource, type SourcePlan, type SourcePlanRequest } from '../../../src/charging/source-plan.ts'
+import { chemistryName, someBattery, someHouse, someSource } from '../../support/arbitraries.ts'
+
+const loadFloor_V = { LiPo: 3.4, LiHV: 3.4, 'Li-ion': 3, LiFe: 2.8 } as const
+const share = fc.double({ min: 0, max: 1, noNaN: true })
+/** A source that somebody would use. */
+const charged = fc.double({ min: 0.4, max: 1, noNaN: true })
+
+const someDraws: fc.Arbitrary<Draw[]> = fc.array(
+  fc.record({
+    power_W: fc.double({ min: 0, max: 300, noNaN: true }),
+    duration_s: fc.double({ min: 0, max: 3600, noNaN: true }),
+  }),
+  { maxLength: 8 },
+)
+
+/** A pack small enough beside `source_Wh` that a plan holds a few of them, and not hundreds. */
+const packsFor = (source_Wh: number): fc.Arbitrary<Pack> =>
+  fc
+    .record({
+      chemistry: chemistryName,
+      series: fc.integer({ min: 1, max: 6 }),
+      share: fc.double({ min: 0.05, max: 1.5, noNaN: true }),
+    })
+    .map(({ chemistry, series, share }) => ({
+      chemistry,
+      series,
+      parallel: 1,
+      capacity_Ah: Math.min(60, Math.max(0.02, (source_Wh * share) / (3.7 * series))),
+    }))
+
+const nominal_Wh = (source: SourcePlanRequest['source']): number => {
+  if (source.kind === 'battery') return source.pack.series * source.pack.capacity_Ah * 3.7
+  return source.kind === 'power bank' ? source.label_Wh : 300
+}
+
+const planFor = (sources: fc.Arbitrary<SourcePlanRequest['source']>) =>
+  sources.chain(source =>
+    fc
+      .tuple(
+        fc.record({ source: fc.constant(source), pack: packsFor(nominal_Wh(source)), sourceSoc: charged }),
+        share.map(soc => ({ from: { kind: 'soc' as const, soc: soc * 0.9 } })),
+        fc.record({ limits: someHouse, count: fc.integer({ min: 1, max: 6 }) }, { requiredKeys: [] }),
+      )
+      .map(([known, from, rest]) => ({ ...known, ...from, ...rest }) as SourcePlanRequest),
+  )
+
+function onEveryPlan(
+  sources: fc.Arbitrary<SourcePlanRequest['source']>,
+  numRuns: number,
+  check: (plan: SourcePlan, request: SourcePlanRequest) => void,
+): void {
+  let planned = 0
+  fc.assert(
+    fc.property(planFor(sources), request => {
+      const plan = planSource(request)
+      if ('refusal' in plan) return
+      planned++
+      check(plan, request)
+    }),
+    { numRuns },
+  )
+  expect(planned).toBeGreaterThan(numRuns / 4)
+}
+
+/** Thousands of simulated charges, on a busy machine. */
+const patience_ms = 120_000
+
+/** Within a thousandth of the whole; exact where both are nothing. */
+const closes = (value: number, expected: number, whole: number) =>
+  expect(Math.abs(value - expected)).toBeLessThanOrEqual(1e-3 * whole + 1e-9)
+
+describe('drain', () => {
+  const check = (store: BatteryStore, soc: number, draws: Draw[]) => {
+    const { lowest_V, soc: end, delivered_Wh, loss_Wh, completed } = drain(store, soc, draws)
+    expect(lowest_V).toBeGreaterThanOrEqual(store.loadFloor_V)
+    expect(end).toBeLessThanOrEqual(soc)
+    if (end < soc) expect(store.rest_V(end)).toBeGreaterThanOrEqual(store.restFloor_V)
+    const asked_Wh = draws.reduce((sum, { power_W, duration_s }) => sum + (power_W * duration_s) / 3600, 0)
+    if (completed) closes(delivered_Wh, asked_Wh, asked_Wh)
+    // What has left the store by its own voltage curve is what was delivered and what was lost.
+    const out_Wh = store.energyBetween_Wh(end, soc)
+    closes(delivered_Wh + loss_Wh, out_Wh, out_Wh)
+  }
+
+  it('stops a lithium battery above its floor under load, and loses no energy unseen', () => {
+    fc.assert(
+      fc.property(someBattery, someHouse, share, someDraws, (source, house, soc, draws) => {
+        if (source.kind !== 'battery') return
+        const store = batteryStore(source.pack, house, soc)
+        const perCell_V = Math.max(
+          loadFloor_V[source.pack.chemistry],
+          house.sourceFloorPerCell_V?.[source.pack.chemistry] ?? 0,
+        )
+        expect(store.loadFloor_V).toBeCloseTo(perCell_V * source.pack.series, 9)
+        check(store, soc, draws)
+      }),
+      { numRuns: 10_000 },
+    )
+  })
+
+  it('leaves a starter battery at half charge or more', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 11.5, max: 13, noNaN: true }), someDraws, (rest_V, draws) => {
+        const store = starterStore({ kind: 'vehicle outlet', fuse_A: 10, engine: 'off', rest_V })
+        check(store, store.soc, draws)
+        const { soc } = drain(store, store.soc, draws)
+        if (soc < store.soc) expect(soc).toBeGreaterThanOrEqual(0.5 - 1e-9)
+      }),
+      { numRuns: 10_000 },
+    )
+  })
+})
+
+/** Drains the battery second by second, as a check on the longer steps of the plan: its lowest voltage, in V. */
+function lowestBySeconds_V({ each, planned, setting }: SourcePlan, pack: Pack, store: BatteryStore): number {
+  let soc = store.soc
+  let lowest_V = Number.POSITIVE_INFINITY
+  const { curve } = each.charge
+  for (let done = 0; done < planned; done++) {
+    for (let i = 1; i < curve.length; i++) {
+      const [from, to] = [curve[i - 1] as CurvePoint, curve[i] as CurvePoint]
+      const mean_W = (from.perCell_V * from.current_A + to.perCell_V * to.current_A) / 2
+      const input_W = (mean_W * pack.series) / setting.efficiency
+      const steps = Math.max(1, Math.ceil(to.time_s - from.time_s))
+      for (let step = 0; step < steps; step++) {
+        const rest_V = store.rest_V(soc)
+        const drawn_A =
+          (rest_V - Math.sqrt(rest_V ** 2 - 4 * store.resistance_ohm * input_W)) / (2 * store.resistance_ohm)
+        soc -= (drawn_A * (to.time_s - from.time_s)) / steps / 3600 / store.capacity_Ah
+        lowest_V = Math.min(lowest_V, rest_V - drawn_A * store.resistance_ohm)
+      }
+    }
+  }
+  return lowest_V
+}
+
+describe('planSource', () => {
+  it(
+    'never takes a battery below its floor, followed second by second',
+    () => {
+      const fiveMillivolts_V = 0.005
+      onEveryPlan(someBattery, 150, (plan, { pack, source, limits = noHouseLimits, sourceSoc = 1 }) => {
+        if (source.kind !== 'battery') return
+        const { series, chemistry } = source.pack
+        const perCell_V = Math.max(loadFloor_V[chemistry], limits.sourceFloorPerCell_V?.[chemistry] ?? 0)
+        const lowest_V = lowestBySeconds_V(plan, pack, batteryStore(source.pack, limits, sourceSoc))
+        expect(lowest_V / series).toBeGreaterThanOrEqual(perCell_V - fiveMillivolts_V)
+      })
+    },
+    patience_ms,
+  )
+
+  it(
+    'balances: source out is packs in, converter loss and the loss of the source',
+    () => {
+      onEveryPlan(someSource, 2_000, ({ balance, each, planned, leftSoc, setting }, request) => {
+        const { sourceOut_Wh, intoPacks_Wh, converterLoss_Wh, sourceLoss_Wh } = balance
+        closes(intoPacks_Wh + converterLoss_Wh + sourceLoss_Wh, sourceOut_Wh, sourceOut_Wh)
+        closes(intoPacks_Wh, planned * each.charge.energy_Wh, sourceOut_Wh)
+        closes(converterLoss_Wh, intoPacks_Wh * (1 / setting.efficiency - 1), sourceOut_Wh)
+        const store = setting.feed?.store
+        if (store) closes(store.energyBetween_Wh(leftSoc ?? 0, store.soc), sourceOut_Wh, sourceOut_Wh)
+        if (request.source.kind === 'power bank') {
+          closes(request.source.label_Wh * (1 - (leftSoc ?? 0)), sourceOut_Wh, sourceOut_Wh)
+        }
+      })
+    },
+    patience_ms,
+  )
+
+  it(
+    'rounds the count down: one more pack than the most is not carried',
+    () => {
+      onEveryPlan(someSource, 2_000, ({ most, planned, enough }, request) => {
+        expect(planned).toBeLessThanOrEqual(request.count ?? Number.POSITIVE_INFINITY)
+        if (most === undefined) return
+        expect(planned).toBeLessThanOrEqual(most)
+        if (request.count !== undefined) expect(enough).toBe(most >= request.count)
+        const more = planSource({ ...request, count: most + 1 })
+        expect('refusal' in more || more.enough).toBe(false)
+      })
+    },
+    patience_ms,
+  )
+})
