@@ -21,7 +21,9 @@ export const exportMe = defineCommand({
     const kept = Object.values(data).reduce((sum, records) => sum + records.length, 0)
     return {
       headline:
-        kept > 0 ? `I keep ${kept} records about you; all of them are here.` : 'I keep nothing about you.',
+        kept > 0
+          ? `Records that I keep about you: ${kept}. All of them are here.`
+          : 'I keep nothing about you.',
       figures: [figuresIn(show).count('records', 'records kept', kept)],
       working: memberLines(data),
       documents:

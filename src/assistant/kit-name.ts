@@ -2,11 +2,13 @@
 
 import { readChemistry } from '../notation/chemistry.ts'
 import { refuseUnsound } from '../notation/danger-words.ts'
+import { dimensions } from '../notation/dimensions.ts'
 import { isFiller } from '../notation/filler-words.ts'
 import { phrasesOf } from '../notation/phrases.ts'
+import { readState } from '../notation/state.ts'
 import { plainText, shortened } from '../notation/text.ts'
 import type { Vocabulary } from '../notation/vocabulary.ts'
-import { Problem } from './problem.ts'
+import { attempt, Problem } from './problem.ts'
 import type { ValueKind } from './value-kind.ts'
 
 export const longestName = 32
@@ -63,24 +65,16 @@ export function isReserved(name: string, vocabulary: Vocabulary): boolean {
   return name.split(' ').every(word => isFiller(word) || known.has(word))
 }
 
-function readsAsNotation(name: string): boolean {
-  return (
-    reads(() => readChemistry(name)) ||
-    !reads(() => refuseUnsound(name)) ||
-    !reads(() => {
-      if (phrasesOf(name).phrases.length > 0) throw new Problem({ what: '', ...wanted })
-    })
-  )
-}
+const units = new Set(Object.values(dimensions).flatMap(({ units: names }) => Object.keys(names)))
 
-function reads(read: () => unknown): boolean {
-  try {
-    read()
-    return true
-  } catch (error) {
-    if (error instanceof Problem) return false
-    throw error
-  }
+function readsAsNotation(name: string): boolean {
+  if (name.split(' ').some(word => units.has(word))) return true
+  if (attempt(() => readChemistry(name)) || attempt(() => readState(name))) return true
+  const sentence = attempt(() => {
+    refuseUnsound(name)
+    return phrasesOf(name)
+  })
+  return !sentence || sentence.phrases.length > 0
 }
 
 const wordsByVocabulary = new WeakMap<Vocabulary, ReadonlySet<string>>()

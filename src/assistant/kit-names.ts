@@ -5,7 +5,7 @@ import { type Question, readQuestion } from '../notation/question.ts'
 import { plainText } from '../notation/text.ts'
 import type { Occasion } from './context.ts'
 import { isNameShaped, isReserved, longestName, mostNameWords, nameForm } from './kit-name.ts'
-import { Problem } from './problem.ts'
+import { attempt, Problem } from './problem.ts'
 import type { Registry } from './registry.ts'
 
 /** Which entries can stand where a value of a kind is wanted. A pack can serve as a source. */
@@ -82,14 +82,18 @@ type Find = (texts: readonly string[]) => Promise<readonly KitEntry[]>
 
 const namedKinds = ['pack', 'charger', 'source']
 
+/** A value that reads as it stands is left alone, so a saved name never changes what notation means. */
 async function expandOptions(question: Question, registry: Registry, find: Find): Promise<Named> {
   const command = registry.get(question.command)
-  const kindOf = (option: string) => command.options[option]?.kind.name ?? ''
-  const named = Object.entries(question.options).filter(([option]) => namedKinds.includes(kindOf(option)))
-  if (named.length === 0) return { question, used: [] }
-  const entries = await find(named.map(([, text]) => text))
-  const expanded = named.map(([option, text]) => ({ option, ...replaceNames(text, entries) }))
-  for (const { option, used } of expanded) refuseMisfit(option, kindOf(option), used)
+  const kindOf = (option: string) => command.options[option]?.kind
+  const strange = Object.entries(question.options).filter(([option, text]) => {
+    const kind = kindOf(option)
+    return kind && namedKinds.includes(kind.name) && !attempt(() => kind.read(text, {}))
+  })
+  if (strange.length === 0) return { question, used: [] }
+  const entries = await find(strange.map(([, text]) => text))
+  const expanded = strange.map(([option, text]) => ({ option, ...replaceNames(text, entries) }))
+  for (const { option, used } of expanded) refuseMisfit(option, kindOf(option)?.name ?? '', used)
   const values = Object.fromEntries(expanded.map(({ option, text }) => [option, text]))
   return {
     question: { ...question, options: { ...question.options, ...values } },
@@ -140,13 +144,4 @@ function replaceNames(
       return entry.notation
     })
   return { text: replaced, used: [...used] }
-}
-
-function attempt<T>(read: () => T): T | undefined {
-  try {
-    return read()
-  } catch (error) {
-    if (error instanceof Problem) return undefined
-    throw error
-  }
 }

@@ -21,3 +21,13 @@ export class Problem extends Error {
     this.details = details
   }
 }
+
+/** What `read` gives; undefined where it throws a Problem. */
+export function attempt<T>(read: () => T): T | undefined {
+  try {
+    return read()
+  } catch (error) {
+    if (error instanceof Problem) return undefined
+    throw error
+  }
+}

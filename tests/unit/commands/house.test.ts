@@ -1,0 +1,168 @@
+// House rules in use: set by moderators only, never looser than the chemistry, told where they bind.
+
+import fc from 'fast-check'
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { current } from '../../../commands/current.ts'
+import { houseSet } from '../../../commands/house-set.ts'
+import { houseShow } from '../../../commands/house-show.ts'
+import type { Occasion } from '../../../src/assistant/context.ts'
+import { chemistries } from '../../../src/charging/chemistries.ts'
+import { chemistryNames } from '../../../src/notation/chemistry.ts'
+import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
+
+let asking: Asking
+beforeEach(async () => {
+  asking = await askingOf([current, houseSet, houseShow])
+})
+afterEach(async () => {
+  expect(asking.faults).toEqual([])
+  await asking.memory.close()
+})
+
+const rules = () => asking.memory.house.rules(member.community.id)
+
+async function done(question: string, by: Occasion = moderator) {
+  const reply = await asking.ask(question, by)
+  expect(reply.problem).toBeUndefined()
+  return reply
+}
+
+const figureOf = (reply: Awaited<ReturnType<typeof done>>, key: string) =>
+  reply.figures.find(figure => figure.key === key)?.value
+
+describe('a rule that is set', () => {
+  test('binds the advice from then on, says so, and is lifted again', async () => {
+    const question = 'current pack: 2S 1000mAh LiPo 2C charger: 0.5/1/2A'
+    expect(figureOf(await done(question), 'setCurrent')).toBe(2)
+    const reply = await done('house set chemistry: LiPo rate: 0.5C')
+    expect(reply.headline).toBe('The rules of this house are changed. LiPo, highest charge rate: 0.5C.')
+    const bound = await done(question, member)
+    expect(figureOf(bound, 'setCurrent')).toBe(0.5)
+    expect(JSON.stringify([bound.headline, bound.working])).toContain('house')
+    await done('house set chemistry: LiPo rate: none')
+    expect(figureOf(await done(question), 'setCurrent')).toBe(2)
+  })
+
+  test('is one community’s alone', async () => {
+    await done('house set chemistry: LiPo rate: 0.5C')
+    const elsewhere = { ...member, community: { id: 'room:other', name: 'Other' } }
+    expect(figureOf(await done('current pack: 2S 1000 LiPo 2C', elsewhere), 'setCurrent')).toBe(2)
+  })
+
+  test('changes how numbers are written', async () => {
+    await done('house set decimal: comma')
+    const reply = await done('current pack: 2S 450 LiPo', member)
+    expect(reply.figures.find(figure => figure.key === 'cutoffPerCell')?.text).toMatch(/^4,20/)
+  })
+
+  test('gentle Li-ion lowers the cutoff', async () => {
+    await done('house set gentle: yes')
+    expect(figureOf(await done('current pack: 2S 2600 Li-ion'), 'cutoffPerCell')).toBe(4.1)
+    await done('house set gentle: no')
+    expect(figureOf(await done('current pack: 2S 2600 Li-ion'), 'cutoffPerCell')).toBe(4.2)
+  })
+
+  test('about private answers lets moderators have them still', async () => {
+    expect(await asking.assistant.mayAskPrivately(member)).toBe(true)
+    await done('house set private-answers: moderators')
+    expect(await asking.assistant.mayAskPrivately(member)).toBe(false)
+    expect(await asking.assistant.mayAskPrivately(moderator)).toBe(true)
+  })
+
+  test('for no chemistry in particular is for all of them where it is a rate', async () => {
+    await done('house set rate: 0.5C')
+    expect((await rules()).maxRate_C).toEqual({ LiPo: 0.5, LiHV: 0.5, 'Li-ion': 0.5, LiFe: 0.5 })
+  })
+})
+
+test('several rules go in one question, all or none', async () => {
+  await done('house set chemistry: LiPo rate: 1C storage: 3.80V floor: 3.5V gentle: yes')
+  expect(await rules()).toEqual({
+    maxRate_C: { LiPo: 1 },
+    storagePerCell_V: { LiPo: 3.8 },
+    sourceFloorPerCell_V: { LiPo: 3.5 },
+    gentleLiIon: true,
+  })
+  await asking.ask('house set chemistry: LiFe rate: 1C storage: 3.9V', moderator)
+  expect((await rules()).maxRate_C).toEqual({ LiPo: 1 })
+})
+
+describe('never looser than the chemistry', () => {
+  test('the reply names the limit, where it comes from, and what would do', async () => {
+    const { problem } = await asking.ask('house set chemistry: LiPo rate: 3C', moderator)
+    expect(problem).toMatchObject({
+      what: 'A house cannot set the highest charge rate of LiPo to 3C.',
+      token: '3C',
+      example: 'house set chemistry: LiPo rate: 2C',
+    })
+    expect(problem?.expected).toContain('2C is the limit')
+    await done(problem?.example ?? '')
+  })
+
+  test.each(['rate: 3C', 'storage: 3.9V', 'floor: 3.3V', 'storage: 4.2V', 'rate: 0.01C'])(
+    '%s',
+    async asked => {
+      expect((await asking.ask(`house set chemistry: LiPo ${asked}`, moderator)).problem).toBeDefined()
+      expect(await rules()).toEqual({})
+    },
+  )
+
+  test('whatever is asked, what is kept is within the chemistry', async () => {
+    const limit = fc.oneof(
+      fc.integer({ min: 1, max: 2000 }).map(value => `rate: ${value / 100}C`),
+      fc.integer({ min: 0, max: 500 }).map(value => `storage: ${value / 100}V`),
+      fc.integer({ min: 0, max: 500 }).map(value => `floor: ${value / 100}V`),
+    )
+    let kept = 0
+    await fc.assert(
+      fc.asyncProperty(fc.constantFrom(...chemistryNames), limit, async (name, asked) => {
+        const reply = await asking.ask(`house set chemistry: ${name} ${asked}`, moderator)
+        if (!reply.problem) kept += 1
+        const { maxRate_C, storagePerCell_V, sourceFloorPerCell_V } = await rules()
+        const { highestRate_C, storage_V, restFloor_V, loadFloor_V } = chemistries[name]
+        expect(maxRate_C?.[name] ?? 0).toBeLessThanOrEqual(highestRate_C.value)
+        expect(storagePerCell_V?.[name] ?? storage_V.value).toBeLessThanOrEqual(storage_V.value)
+        expect(storagePerCell_V?.[name] ?? storage_V.value).toBeGreaterThanOrEqual(restFloor_V.value)
+        expect(sourceFloorPerCell_V?.[name] ?? loadFloor_V.value).toBeGreaterThanOrEqual(loadFloor_V.value)
+      }),
+      { numRuns: 500 },
+    )
+    expect(kept).toBeGreaterThan(20)
+  })
+})
+
+describe('who may set rules', () => {
+  test.each(houseSet.examples)('a member may not: %s', async question => {
+    const { problem } = await asking.ask(question, member)
+    expect(problem?.what).toBe('Only moderators change the rules of this house.')
+    expect(await rules()).toEqual({})
+  })
+
+  test('of two moderators at once neither undoes what the other alone has set', async () => {
+    const other = { ...moderator, asker: { ...moderator.asker, id: 'room:paul' } }
+    await Promise.all([
+      done('house set chemistry: LiPo rate: 1C decimal: comma'),
+      done('house set chemistry: LiFe rate: 1C gentle: yes', other),
+    ])
+    expect(await rules()).toEqual({ maxRate_C: { LiPo: 1, LiFe: 1 }, gentleLiIon: true, decimalMark: ',' })
+  })
+})
+
+test.each([
+  ['house set', 'I need to know which rule to set.'],
+  ['house set chemistry: LiPo', 'I need to know which rule to set.'],
+  ['house set storage: 3.8V', 'I need to know which cells the storage voltage is for.'],
+  ['house set language: Deutsch', 'So far I answer in English only.'],
+])('%s: what is missing or not to be had is said', async (question, what) => {
+  expect((await asking.ask(question, moderator)).problem?.what).toBe(what)
+})
+
+test('anyone may see the rules, the chemistry’s limit where the house has none', async () => {
+  await done('house set chemistry: LiPo rate: 1C')
+  const reply = await done('house show', member)
+  const text = (key: string) => reply.figures.find(figure => figure.key === key)?.text
+  expect(text('highestRateLiPo')).toBe('1C (this house)')
+  expect(text('highestRateLiHV')).toBe('2C (chemistry)')
+  expect(reply.figures).toHaveLength(12)
+  expect(reply.working.join('\n')).toContain('private answers: everyone')
+})
