@@ -26,6 +26,6 @@ const kit: readonly KitEntry[] = [
 
 /** Stocks the demo club's kit, once: what has been changed or removed since stays so. */
 export async function stockDemoKit(memory: KitMemory): Promise<void> {
-  if ((await memory.list(owner)).length > 0) return
+  if ((await memory.count(owner)) > 0) return
   for (const entry of kit) await memory.save(entry, kit.length)
 }
