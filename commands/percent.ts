@@ -1,0 +1,151 @@
+// How full a resting cell is by its volts, and the volts of a cell that full.
+
+import { defineCommand, optional, required } from '../src/assistant/command.ts'
+import { Problem } from '../src/assistant/problem.ts'
+import type { Answer, Figure } from '../src/assistant/reply.ts'
+import type { Show } from '../src/assistant/show.ts'
+import { chemistryKind, packKind, stateKind } from '../src/assistant/values.ts'
+import { cautionsFor } from '../src/cautions/cautions.ts'
+import { chemistries } from '../src/charging/chemistries.ts'
+import type { Chemistry } from '../src/charging/chemistry.ts'
+import { whyUnfit } from '../src/charging/fitness.ts'
+import type { Pack } from '../src/charging/pack.ts'
+import {
+  chargeAtRest,
+  meterError_V,
+  type RestCharge,
+  type Telling,
+  voltsAtRest,
+} from '../src/charging/rest-charge.ts'
+import { figuresIn } from './parts/figure.ts'
+import { followUp } from './parts/follow-up.ts'
+import { levelsOf } from './parts/levels.ts'
+import { refusedAnswer } from './parts/refused.ts'
+import { cite } from './parts/working.ts'
+
+export const percent = defineCommand({
+  name: 'percent',
+  summary: 'How full a resting pack is by its volts, or its volts at a charge.',
+  options: {
+    pack: optional(packKind, { description: 'the pack, for pack volts and mAh', phrase: text => text }),
+    chemistry: optional(chemistryKind, { description: 'where no pack is named', phrase: text => text }),
+    at: required(stateKind, {
+      description: 'resting volts per cell or of the pack, or a percentage',
+      phrase: text => `at ${text}`,
+    }),
+  },
+  examples: [
+    'percent pack: 3S 720 LiHV at: 11.55V',
+    'percent chemistry: LiFe at: 3.3V',
+    'percent pack: 6S 1300 LiPo at: 40%',
+  ],
+  plainWords: ['how full', 'state of charge', 'how much is left', 'what percent', 'what percentage'],
+  answer: ({ pack, chemistry: name, at }, { house, show }) => {
+    const known = pack ?? oneCell(name)
+    const chemistry = chemistries[known.chemistry]
+    const { from } = levelsOf(known, house, at)
+    if (from.kind === 'rest') {
+      const unfit = whyUnfit({ pack: known, restPerCell_V: from.perCell_V })
+      return unfit
+        ? refusedAnswer(unfit, { pack: known, restPerCell_V: from.perCell_V }, show)
+        : byVolts(chargeAtRest(chemistry, from.perCell_V), chemistry, pack, show)
+    }
+    return byCharge(from.soc, chemistry, pack, show)
+  },
+})
+
+/** Stands for a single cell of any capacity. Throws a Problem where no chemistry is named. */
+function oneCell(chemistry: Pack['chemistry'] | undefined): Pack {
+  if (chemistry) return { chemistry, series: 1, parallel: 1, capacity_Ah: 1 }
+  throw new Problem({
+    what: 'I need the pack or its chemistry: the same volts mean other charges.',
+    expected: 'pack: cells, capacity and chemistry, or chemistry: LiPo, LiHV, Li-ion or LiFe',
+    example: 'percent chemistry: LiPo at: 3.85V',
+  })
+}
+
+const tellingWords: Record<Telling, string> = {
+  well: '',
+  roughly: 'Cells of this kind differ much here: take it as a rough guide.',
+  flat: 'The curve is flat here: volts tell little. Count the mAh put in instead.',
+}
+
+function byVolts(found: RestCharge, chemistry: Chemistry, pack: Pack | undefined, show: Show): Answer {
+  const { soc, band, perCell_V, telling } = found
+  const range = `${show.percent(band.low)} to ${show.percent(band.high)}`
+  const isLow = perCell_V < chemistry.restFloor_V.value
+  const figure = figuresIn(show)
+  const left_Ah = pack && Math.floor(soc * pack.capacity_Ah * 1000) / 1000
+  return {
+    headline: [
+      `${show.perCell(perCell_V)} per cell at rest is about ${show.percent(soc)} of a ${chemistry.name} cell's charge (${range}).`,
+      tellingWords[telling],
+      isLow
+        ? `That is below the floor of ${show.perCell(chemistry.restFloor_V.value)}: charge it before it rests any longer.`
+        : '',
+    ]
+      .filter(Boolean)
+      .join(' '),
+    figures: [
+      charge(soc, range, band, show),
+      figure.perCell('restPerCell', 'volts per cell at rest', perCell_V),
+      ...(pack && left_Ah !== undefined
+        ? [
+            figure.voltage('restPack', 'volts of the pack', perCell_V * pack.series),
+            figure.capacity('chargeLeft', 'left in the pack, about', left_Ah),
+          ]
+        : []),
+    ],
+    working: working(chemistry, show),
+    cautions: cautionsFor({ ...(pack && { pack }), restPerCell_V: perCell_V }),
+    followUps: pack ? [followUp('What to set?', 'current', { pack: packKind.write(pack) })] : [],
+  }
+}
+
+function charge(soc: number, range: string, { low, high }: RestCharge['band'], show: Show): Figure {
+  return {
+    key: 'soc',
+    label: 'charge',
+    value: soc * 100,
+    unit: '%',
+    low: low * 100,
+    high: high * 100,
+    text: `${show.percent(soc)} (${range})`,
+  }
+}
+
+function byCharge(soc: number, chemistry: Chemistry, pack: Pack | undefined, show: Show): Answer {
+  const { perCell_V, band } = voltsAtRest(chemistry, soc)
+  const figure = figuresIn(show)
+  const inPack = pack ? `, ${show.voltage(perCell_V * pack.series)} for ${pack.series}S` : ''
+  const { telling } = chargeAtRest(chemistry, perCell_V)
+  return {
+    headline:
+      `At ${show.percent(soc)} a ${chemistry.name} cell rests at about ${show.perCell(perCell_V)}${inPack} (${show.perCell(band.low)} to ${show.perCell(band.high)} per cell). ${tellingWords[telling]}`.trim(),
+    figures: [
+      figure.perCell('restPerCell', 'volts per cell at rest', perCell_V, band),
+      figure.percent('soc', 'charge', soc),
+      ...(pack
+        ? [
+            figure.voltage('restPack', 'volts of the pack', perCell_V * pack.series),
+            figure.capacity(
+              'chargeLeft',
+              'left in the pack, about',
+              Math.floor(soc * pack.capacity_Ah * 1000) / 1000,
+            ),
+          ]
+        : []),
+    ],
+    working: working(chemistry, show),
+    cautions: cautionsFor({ ...(pack && { pack }), restPerCell_V: perCell_V }),
+    followUps: [],
+  }
+}
+
+function working(chemistry: Chemistry, show: Show): string[] {
+  return [
+    `Curve of ${chemistry.name} at rest: ${cite(chemistry.curve)}.`,
+    `The range spans published cells of the kind and a meter that is off by ${show.number(meterError_V.value, 2)} V (${cite(meterError_V)}).`,
+    'At rest means unplugged for half an hour or more (common practice): volts climb for that long after a flight, and sink after a charge.',
+  ]
+}
