@@ -1,7 +1,7 @@
 // What is never advised, whatever is asked: the limits are worked out here anew, by hand and from the request.
 
 import fc from 'fast-check'
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { adviseSetting, type Setting, type SettingRequest } from '../../../src/charging/setting.ts'
 import {
   someCharger,
@@ -11,6 +11,9 @@ import {
   someSource,
   someTemperature_C,
 } from '../../support/arbitraries.ts'
+
+/** Tens of thousands of cases take their time on a busy machine. */
+vi.setConfig({ testTimeout: 120_000 })
 
 const cases = { numRuns: 10_000 }
 /** Rounding errors of binary fractions, no more. */

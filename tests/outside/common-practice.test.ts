@@ -1,0 +1,72 @@
+// Values of the trade, each common practice: what a seasoned pilot would say to the same question.
+
+import { describe, expect, it } from 'vitest'
+import { chemistries } from '../../src/charging/chemistries.ts'
+import type { ChemistryName } from '../../src/charging/chemistry.ts'
+import { socAt } from '../../src/charging/curve.ts'
+import type { Pack } from '../../src/charging/pack.ts'
+import { adviseSetting } from '../../src/charging/setting.ts'
+
+const steps = { currents: { kind: 'list', steps_A: [1, 2, 3, 5] } } as const
+const pack = (chemistry: ChemistryName, series: number, capacity_mAh: number): Pack => ({
+  chemistry,
+  series,
+  parallel: 1,
+  capacity_Ah: capacity_mAh / 1000,
+})
+
+describe('common practice', () => {
+  it.each<[ChemistryName, number, number]>([
+    ['LiPo', 1, 2],
+    ['LiHV', 1, 2],
+  ])('%s is charged at %iC, at most %iC', (name, recommended_C, highest_C) => {
+    expect(chemistries[name].recommendedRate_C.value).toBe(recommended_C)
+    expect(chemistries[name].highestRate_C.value).toBe(highest_C)
+  })
+
+  it('Li-ion is charged at 0.5C', () => {
+    expect(chemistries['Li-ion'].recommendedRate_C.value).toBe(0.5)
+  })
+
+  it.each<[ChemistryName, number]>([
+    ['LiPo', 4.2],
+    ['LiHV', 4.35],
+    ['Li-ion', 4.2],
+    ['LiFe', 3.6],
+  ])('%s is full at %f V per cell', (name, full_V) => {
+    expect(adviseSetting({ pack: pack(name, 3, 1000) })).toMatchObject({ cutoff: { perCell_V: full_V } })
+  })
+
+  it('LiPo and LiHV are stored at 3.85 V per cell', () => {
+    expect(chemistries.LiPo.storage_V.value).toBe(3.85)
+    expect(chemistries.LiHV.storage_V.value).toBe(3.85)
+  })
+
+  it('Li-ion stopped at 4.10 V holds about 90 %', () => {
+    expect(chemistries['Li-ion'].gentleFull_V?.value).toBe(4.1)
+    expect(Math.abs(socAt(chemistries['Li-ion'], 4.1) - 0.9)).toBeLessThan(0.03)
+  })
+
+  it('a charger whose smallest step is 1 A suits nothing under 500 mAh', () => {
+    expect(adviseSetting({ pack: pack('LiPo', 2, 499), charger: steps })).toMatchObject({
+      verdict: 'do not charge',
+      refusal: { kind: 'steps too large', smallest_A: 1, smallestCapacity_Ah: 0.5 },
+    })
+    expect(adviseSetting({ pack: pack('LiPo', 2, 500), charger: steps })).toMatchObject({ current_A: 1 })
+  })
+
+  it('650 mAh LiHV on steps of 1, 2, 3, 5 A is charged at 1 A', () => {
+    expect(adviseSetting({ pack: pack('LiHV', 3, 650), charger: steps })).toMatchObject({
+      wanted_A: 0.65,
+      current_A: 1,
+      cutoff: { perCell_V: 4.35 },
+    })
+  })
+
+  it('2600 mAh Li-ion on the same steps: 1.3 A wanted, 1 A set', () => {
+    expect(adviseSetting({ pack: pack('Li-ion', 1, 2600), charger: steps })).toMatchObject({
+      wanted_A: 1.3,
+      current_A: 1,
+    })
+  })
+})
