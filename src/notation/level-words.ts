@@ -1,8 +1,12 @@
 // The words for a state of charge, as typed: `3.7V`, `11.1V pack`, `20%`, `full`, `storage`, `empty`, and the bare `3.6`.
 
+import { Problem } from '../assistant/problem.ts'
 import { takeNumeral } from './number.ts'
 import { quantityOf, takeQuantity } from './quantity.ts'
 import type { Scanner } from './scanner.ts'
+
+/** No cell of a known chemistry rests higher. */
+export const highestCell_V = 4.5
 
 export type LevelName = 'full' | 'storage' | 'empty'
 
@@ -20,7 +24,8 @@ const names: readonly (readonly [LevelName, RegExp])[] = [
 const ofCell = / ?(?:per cell|a cell|each cell|\/ ?cell|each)(?!\p{L})/iuy
 const ofPack = / ?(?:(?:for|of|in) the |whole )?(?:pack|total)(?!\p{L})/iuy
 /** Volts with amps or watts behind them are a supply's. */
-const supplyGoesOn = /(?=,? ?(?:@|at )?[\d.,]+ ?(?:m?a|k?w|amps?|watts?)(?!\p{L}))/iuy
+const supplyGoesOn = /(?=,? ?@? ?[\d.,]+ ?(?:m?a|k?w|amps?|watts?)(?!\p{L}))/iuy
+const atAmps = /(?= at [\d.,]+ ?(?:m?a|amps?)(?!\p{L}))/iuy
 const cellVolts = /^[234][.,]\d{1,3}$/
 
 /** Undefined, and not moved, where no level stands. */
@@ -46,7 +51,17 @@ function takeVolts(scan: Scanner): LevelWords | undefined {
     const token = scan.text.slice(start, scan.at)
     if (scan.take(ofCell)) return { kind: 'volts', volts, token, of: 'cell' }
     if (scan.take(ofPack)) return { kind: 'volts', volts, token, of: 'pack' }
+    if (volts > highestCell_V && scan.take(atAmps)) throw packOrSupply(token)
     return { kind: 'volts', volts, token }
+  })
+}
+
+function packOrSupply(token: string): Problem {
+  return new Problem({
+    what: "Those volts could be the pack's or those of a supply.",
+    token,
+    expected: '"pack" behind the volts, or the amps right behind those of a supply',
+    example: `${token} pack`,
   })
 }
 

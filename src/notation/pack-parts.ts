@@ -27,12 +27,13 @@ export interface PackDraft {
   chemistry?: ChemistryName
   labelRate_C?: number
   dischargeRate?: string
+  energy?: string
   cellResistance_ohm?: number
   /** The capacity's numeral where it stood without a unit. */
   bare?: string
 }
 
-const seriesWord = /(\d{1,6}) ?-?(?:s(?![\p{L}])|cells?(?![\p{L}\d]))/iuy
+const seriesWord = /(\d{1,6}) ?-?(?:s(?!\p{L})|cells?(?![\p{L}\d]))(?:-(?=\d))?/iuy
 const parallelWord = /(\d{1,6}) ?p(?![\p{L}])/iuy
 
 const cells: Part<PackDraft> = (scan, draft) => {
@@ -125,6 +126,12 @@ function bareCapacityOf(numeral: string): number {
   })
 }
 
+/** Labels often say the watt-hours too; they follow from cells and capacity. */
+const energy = (scan: Scanner): string | undefined => {
+  const start = scan.at
+  return takeQuantity(scan, 'energy') === undefined ? undefined : scan.text.slice(start, scan.at)
+}
+
 const statedParts: readonly Part<PackDraft>[] = [
   cells,
   strings,
@@ -132,6 +139,7 @@ const statedParts: readonly Part<PackDraft>[] = [
   once('cellResistance_ohm', scan =>
     takeQuantity(scan, 'resistance', { max: 1, phrase: 'a resistance per cell' }),
   ),
+  once('energy', energy),
   rates,
   once('chemistry', takeChemistry),
 ]

@@ -54,6 +54,8 @@ function finished(draft: PackDraft): Read<Pack> | undefined {
   if (draft.dischargeRate !== undefined) {
     assumed.push(`${draft.dischargeRate} is read as the discharge rating and not used for charging`)
   }
+  if (draft.energy !== undefined)
+    assumed.push(`${draft.energy} on the label is not used: it follows from cells and capacity`)
   const value: Pack = {
     chemistry,
     series,

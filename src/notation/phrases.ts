@@ -31,21 +31,7 @@ export interface Sentence {
   readonly words: readonly string[]
 }
 
-const cues = new Set([
-  'from',
-  'to',
-  'at',
-  'on',
-  'with',
-  'until',
-  'till',
-  'by',
-  'using',
-  'off',
-  'for',
-  'is',
-  'in',
-])
+const cues = new Set('from to at on with until till by using off out for is in'.split(' '))
 const levelCues = new Set(['from', 'to', 'at', 'until', 'till', 'is'])
 
 const quantity = (dimension: DimensionName) => (scan: Scanner) => takeQuantity(scan, dimension) !== undefined
@@ -58,9 +44,10 @@ const count = new RegExp(
   'iuy',
 )
 const temperature =
-  /[+-]?\d+(?:[.,]\d+)? ?(?:° ?[cf]?|deg(?:rees?)?(?: ?[cf])?|celsius|fahrenheit)(?![\p{L}\d])/iuy
+  /[+-]?\d+(?:[.,]\d+)? ?(?:° ?[cf]?|deg(?:rees?)?(?: ?[cf])?|celsius|fahrenheit|f)(?![\p{L}\d])/iuy
 const duration =
   /\d+(?:[.,]\d+)? ?(?:h ?\d{1,2}(?!\d)(?: ?min)?|hours?|hrs?|h|min(?:ute)?s?|sec(?:ond)?s?)(?![\p{L}\d])/iuy
+const drop = /\d+(?:[.,]\d+)? ?(?:%|percent|m?v)(?= (?:voltage )?(?:drop|loss))/iuy
 const gauge = /(?:awg ?\d{1,2}|\d{1,2} ?awg)(?![\p{L}\d])/iuy
 const rate = /(?:\d+(?:[.,]\d+)? ?c|c ?\/ ?\d{1,3})(?![\p{L}\d])/iuy
 
@@ -69,6 +56,7 @@ const nouns: readonly (readonly [string, (scan: Scanner) => boolean])[] = [
   ['temperature', pattern(temperature)],
   ['duration', pattern(duration)],
   ['gauge', pattern(gauge)],
+  ['drop', pattern(drop)],
   ['source', takeSource],
   ['count', pattern(count)],
   ['pack', takePack],
@@ -82,6 +70,8 @@ const nouns: readonly (readonly [string, (scan: Scanner) => boolean])[] = [
   ['capacity', quantity('capacity')],
   ['length', quantity('length')],
   ['mass', quantity('mass')],
+  ['voltage', quantity('voltage')],
+  ['percent', quantity('share')],
 ]
 
 export const nounKinds: readonly string[] = ['level', ...nouns.map(([kind]) => kind)]
@@ -117,7 +107,17 @@ export function phrasesOf(text: string): Sentence {
 function kindHere(scan: Scanner, cue: string | undefined): string | undefined {
   // Volts and percentages are a pack's state only behind a preposition.
   if (cue !== undefined && levelCues.has(cue) && takeLevelWords(scan)) return 'level'
-  return nouns.find(([, take]) => scan.attempt(() => take(scan) || undefined))?.[0]
+  let misfit: unknown
+  for (const [kind, take] of nouns) {
+    try {
+      if (scan.attempt(() => take(scan) || undefined)) return kind
+    } catch (problem) {
+      // Out of the range of one noun it may still be another; only where it is none is the first to complain.
+      misfit ??= problem
+    }
+  }
+  if (misfit !== undefined) throw misfit
+  return undefined
 }
 
 function skip(scan: Scanner): void {

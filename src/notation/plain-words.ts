@@ -39,6 +39,7 @@ export function readPlainWords(text: string, command: CommandWords, vocabulary: 
   for (const phrase of withRoles(phrases, asksWhether)) {
     const option = optionFor(phrase, command)
     if (!option) {
+      refuseToIgnore(phrase, command)
       notUsed.push(phrase.text)
     } else if (options[option.name] === undefined) {
       options[option.name] = phrase.text
@@ -53,7 +54,7 @@ export function readPlainWords(text: string, command: CommandWords, vocabulary: 
   return { options, notUsed: [...new Set(notUsed)].map(word => shortened(word)) }
 }
 
-const sourceCues = new Set(['from', 'off', 'on', 'using'])
+const sourceCues = new Set(['from', 'off', 'on', 'using', 'out'])
 const weakSourceCues = new Set(['with', 'by'])
 const feeding = new Set([
   'charge',
@@ -80,10 +81,36 @@ function withRoles(phrases: readonly Phrase[], asksWhether: boolean): readonly P
   return phrases.map(phrase => (phrase === source ? { ...phrase, kind: 'source' } : phrase))
 }
 
+/** What may change the answer is not passed over, even out loud. */
+function refuseToIgnore({ kind, text }: Phrase, { name, options }: CommandWords): void {
+  const token = shortened(text)
+  if (kind === 'count' && !/^(?:1|one)(?: ?x)?$/i.test(text)) {
+    throw new Problem({
+      what: `${name} is worked out for one pack.`,
+      token,
+      expected: 'one pack; several on one board, or one after the other, are questions of their own',
+      example: `${name} pack: 3S 720 LiHV`,
+    })
+  }
+  if (kind !== 'voltage' && kind !== 'percent' && kind !== 'level') return
+  throw new Problem({
+    what: `I cannot tell what ${token} is of.`,
+    token,
+    expected: options.some(option => option.name === 'from')
+      ? '"from" or "to" before it, or the name of the detail'
+      : 'the name of the detail before it',
+    example: options.some(option => option.name === 'from')
+      ? `from ${token}`
+      : `${options[0]?.name ?? name}: ${token}`,
+  })
+}
+
 function optionFor({ kind, cue }: Phrase, { options }: CommandWords): OptionWords | undefined {
   if (kind === 'level') {
     return (
-      options.find(({ name }) => name === levelOption(cue)) ?? options.find(option => option.kind === 'from')
+      options.find(({ name }) => name === levelOption(cue)) ??
+      options.find(option => option.kind === 'from') ??
+      options.find(option => option.kind === 'voltage')
     )
   }
   if (cue === 'until' || cue === 'till') {

@@ -109,7 +109,7 @@ function noCommand(plain: string, vocabulary: Vocabulary): Problem {
       ? `I know no "${shortened(first)}". Did you mean "${near}"?`
       : 'I do not see what you want to know.',
     ...quoted(near ? first : plain),
-    expected: `a question that starts with one of: ${names.join(', ')}; or in plain words what current, how long, how many`,
+    expected: `a question that starts with a command (${names.slice(0, 6).join(', ')}${names.length > 6 ? ', …; help lists all' : ''}), or plain words such as what current, how long, how many`,
     example: 'what current for a 3S 720 LiHV on a 0.5/1/2/4A charger',
   })
 }

@@ -38,7 +38,7 @@ export class Scanner {
   }
 
   skipGap(): void {
-    this.take(/[ ,;]+/y)
+    this.take(/[ ,;/]+/y)
   }
 
   /** The word that starts here, for quoting. */

@@ -39,21 +39,15 @@ function takeOffer(scan: Scanner): Offer | undefined {
 
 function takePair(scan: Scanner): Offer | undefined {
   const start = scan.at
-  const first_V = takeQuantity(scan, 'voltage')
-  if (first_V !== undefined) {
-    scan.take(pairing)
-    const current_A = takeQuantity(scan, 'current')
-    if (current_A !== undefined) return { voltage_V: first_V, current_A }
-    const power_W = takeQuantity(scan, 'power')
-    if (power_W === undefined) return undefined
-    const token = scan.text.slice(start, scan.at)
-    return { voltage_V: first_V, current_A: checked(power_W / first_V, token, 'current', ofPower) }
-  }
-  const current_A = takeQuantity(scan, 'current')
-  if (current_A === undefined) return undefined
-  scan.take(pairing)
   const voltage_V = takeQuantity(scan, 'voltage')
-  return voltage_V === undefined ? undefined : { voltage_V, current_A }
+  if (voltage_V === undefined) return undefined
+  scan.take(pairing)
+  const current_A = takeQuantity(scan, 'current')
+  if (current_A !== undefined) return { voltage_V, current_A }
+  const power_W = takeQuantity(scan, 'power')
+  if (power_W === undefined) return undefined
+  const token = scan.text.slice(start, scan.at)
+  return { voltage_V, current_A: checked(power_W / voltage_V, token, 'current', ofPower) }
 }
 
 function takeOffers(scan: Scanner): readonly Offer[] | undefined {

@@ -53,17 +53,12 @@ export function takeSource(scan: Scanner): boolean {
 function sourceOf(draft: SourceDraft, text: string, assumed: string[]): Source {
   if (draft.kind === 'vehicle') return vehicleOf(draft, text, assumed)
   if (draft.kind === 'power bank') return bankOf(draft, text, assumed)
-  const left = draft.energy_Wh ?? draft.capacity_Ah ?? draft.engine ?? draft.rest_V
-  if (left !== undefined) {
-    throw incomplete(text, 'I cannot tell what kind of source that is', 'power bank 74Wh, or car 10A')
+  if (draft.energy_Wh ?? draft.capacity_Ah ?? draft.engine ?? draft.rest_V) {
+    throw refusal(text, 'I cannot tell what kind of source that is.', 'power bank 74Wh, or car 10A')
   }
-  const supply = supplyOf(draft, assumed)
+  const supply = supplyOf(draft, text, assumed)
   if (supply) return { kind: 'supply', ...supply }
-  throw incomplete(
-    text,
-    'That source lacks its current or power',
-    draft.voltage_V === undefined ? 'PD 65W' : `${draft.voltage_V}V 5A`,
-  )
+  throw refusal(text, 'That source lacks its volts and amps.', '12V 5A')
 }
 
 interface Supply {
@@ -71,26 +66,42 @@ interface Supply {
   readonly usbPd_W?: number
 }
 
-function supplyOf({ usb, offers, power_W, current_A }: SourceDraft, assumed: string[]): Supply | undefined {
-  if (offers && power_W === undefined && current_A === undefined) return { offers }
-  if ((usb === 'PD' || usb === 'USB-C') && power_W !== undefined && !offers) {
+/** Undefined where nothing is said of what it gives; throws where that does not add up to one supply. */
+function supplyOf(draft: SourceDraft, text: string, assumed: string[]): Supply | undefined {
+  const { usb, offers, voltage_V = usb_V, current_A = 0, power_W = 0 } = draft
+  const mayBePd = usb === 'PD' || usb === 'USB-C'
+  const fields = ['offers', 'voltage_V', 'current_A', 'power_W'] as const
+  const given = fields.filter(field => draft[field] !== undefined).join(' ')
+  if (given === '' && usb === undefined) return undefined
+  if (given === 'offers' && offers) return { offers }
+  if (given === 'voltage_V current_A') return { offers: [{ voltage_V, current_A }] }
+  if (given === 'power_W' && mayBePd) {
     if (usb === 'USB-C') assumed.push('a USB-C supply named by its watts is read as USB Power Delivery')
     const usbPd_W = checked(power_W, `${power_W}W`, 'power', powerDelivery)
     return { offers: pdOffers(usbPd_W), usbPd_W }
   }
-  if (usb === undefined || usb === 'PD' || offers || current_A === undefined) return undefined
-  assumed.push(`plain USB is taken to give ${usb_V} V`)
-  return { offers: [{ voltage_V: usb_V, current_A }] }
+  if (given === 'current_A' && usb !== undefined && usb !== 'PD') {
+    assumed.push(`plain USB is taken to give ${usb_V} V`)
+    return { offers: [{ voltage_V: usb_V, current_A }] }
+  }
+  if (given.includes(' ')) throw refusal(text, 'That does not add up to one supply.', wanted.example)
+  throw refusal(
+    text,
+    'That source lacks its current or power.',
+    given === 'voltage_V' ? `${voltage_V}V 5A` : wanted.example,
+  )
 }
 
 function vehicleOf(draft: SourceDraft, text: string, assumed: string[]): Source {
-  const offer = draft.offers?.[0]
+  const { offers: [offer, second] = [], capacity_Ah, engine = 'off' } = draft
   const fuse_A = draft.current_A ?? offer?.current_A
-  const engine = draft.engine ?? 'off'
   const volts = draft.voltage_V ?? offer?.voltage_V
   if (fuse_A === undefined) {
-    throw incomplete(text, "I need the rating of the outlet's fuse", 'car 10A engine off')
+    throw refusal(text, "I need the rating of the outlet's fuse.", 'car 10A engine off')
   }
+  const tooMuch = second ?? draft.usb ?? draft.power_W ?? draft.energy_Wh ?? (offer && draft.current_A)
+  if (tooMuch !== undefined)
+    throw refusal(text, 'That does not add up to one vehicle outlet.', 'car 10A engine off')
   if (draft.engine === undefined) assumed.push('the engine is taken to be off')
   const nominal = volts === 12 || volts === 24
   if (nominal) assumed.push(`${volts} V is read as the outlet's nominal voltage`)
@@ -101,25 +112,29 @@ function vehicleOf(draft: SourceDraft, text: string, assumed: string[]): Source 
     fuse_A,
     engine,
     ...(rest_V !== undefined && { rest_V }),
-    ...(draft.capacity_Ah !== undefined && { capacity_Ah: draft.capacity_Ah }),
+    ...(capacity_Ah !== undefined && { capacity_Ah }),
   }
 }
 
 function bankOf(draft: SourceDraft, text: string, assumed: string[]): Source {
-  const { energy_Wh, capacity_Ah, bare } = draft
-  if (energy_Wh === undefined && capacity_Ah === undefined) {
-    throw incomplete(text, 'I need the watt-hours on the power bank', 'power bank 74Wh')
+  const { energy_Wh, capacity_Ah = 0, bare } = draft
+  if (energy_Wh === undefined && capacity_Ah === 0) {
+    throw refusal(text, 'I need the watt-hours on the power bank.', 'power bank 74Wh')
   }
+  if (draft.engine ?? draft.rest_V)
+    throw refusal(text, 'That does not add up to one power bank.', 'power bank 74Wh')
   if (bare !== undefined) assumed.push(`${bare} is read as mAh`)
   if (energy_Wh === undefined) {
     assumed.push(`the power bank's mAh are counted at ${bankCell_V} V, the voltage of its cells`)
+  } else if (capacity_Ah > 0) {
+    assumed.push("the power bank's watt-hours count, its mAh are not used")
   }
-  const label_Wh = energy_Wh ?? Number(((capacity_Ah ?? 0) * bankCell_V).toPrecision(12))
-  return { kind: 'power bank', label_Wh, ...supplyOf(draft, assumed) }
+  const label_Wh = energy_Wh ?? Number((capacity_Ah * bankCell_V).toPrecision(12))
+  return { kind: 'power bank', label_Wh, ...supplyOf(draft, text, assumed) }
 }
 
-function incomplete(text: string, what: string, example: string): Problem {
-  return new Problem({ what: `${what}.`, token: shortened(text), expected: wanted.expected, example })
+function refusal(text: string, what: string, example: string): Problem {
+  return new Problem({ what, token: shortened(text), expected: wanted.expected, example })
 }
 
 /** Canonical text; reading it gives the same source. */

@@ -3,7 +3,7 @@
 import { Problem } from '../assistant/problem.ts'
 import type { State, Target } from '../charging/charge.ts'
 import type { Pack } from '../charging/pack.ts'
-import { type LevelName, type LevelWords, takeLevelWords } from './level-words.ts'
+import { highestCell_V, type LevelName, type LevelWords, takeLevelWords } from './level-words.ts'
 import { oddNumberProblem, type Wanted } from './number.ts'
 import { writeQuantity } from './quantity.ts'
 import type { Read } from './read.ts'
@@ -19,8 +19,6 @@ export interface NamedLevels {
   readonly storage_V: number
 }
 
-/** No cell of a known chemistry rests higher. */
-const highestCell_V = 4.5
 /** A cell of a pack at rest below this is dead; volts that would mean that are not taken for pack volts. */
 const lowestCell_V = 2
 

@@ -62,6 +62,12 @@ describe('packs', () => {
     expect(readPack('3S 720mAh LiHV 8C charge').value.labelRate_C).toBe(8)
   })
 
+  it('takes the watt-hours of a label for what they are', () => {
+    const { value, assumed } = readPack('3S-720mAh/8Wh LiHV')
+    expect(value).toEqual(wren)
+    expect(assumed).toEqual([expect.stringContaining('8Wh on the label is not used')])
+  })
+
   it.each([
     ['0S 720 LiPo', '0S', '1S to 14S'],
     ['99S 720 LiPo', '99S', '1S to 14S'],

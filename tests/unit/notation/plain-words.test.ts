@@ -81,6 +81,36 @@ describe('questions in plain words', () => {
     expect(read(text)).toEqual({ command, options })
   })
 
+  it.each([
+    [
+      'how many 6S 1300mAh lipo can i get out of a 6S 20Ah li-ion from storage',
+      { pack: '6S 1300mAh lipo', source: '6S 20Ah li-ion', from: 'storage' },
+    ],
+    [
+      'how long for 3s 720mAh/8Wh lihv at 1.5 amps, it is 41F',
+      { pack: '3s 720mAh/8Wh lihv', current: '1.5 amps', temperature: '41F' },
+    ],
+    ['how long for 3S-720 LiHV @ 1A', { pack: '3S-720 LiHV', current: '1A' }],
+    [
+      'how long for one 6s 1300 150c lipo on my 4A charger',
+      { pack: '6s 1300 150c lipo', charger: '4A charger' },
+    ],
+  ])('reads %j', (text, options) => {
+    expect(read(text).options).toEqual(options)
+  })
+
+  it.each([
+    ['how long for three 3s 720 lihv in parallel at 2A', 'three', 'one pack'],
+    ['what current for 2x 3s 720 lihv', '2x', 'one pack'],
+    ['how long for 3s 720 lihv at 1A 12V', '12V', 'what 12V is of'],
+    ['how long for 3s 720 lihv at 1A 3.7V', '3.7V', 'what 3.7V is of'],
+    ['how long for 3s 720 lihv from 10.5V at 1A', '10.5V', 'those of a supply'],
+  ])('asks rather than guesses: %j', (text, token, what) => {
+    const problem = problemOf(() => read(text))
+    expect(problem.token).toBe(token)
+    expect(problem.what).toContain(what)
+  })
+
   it('leaves out what the sentence does not say, to be asked for', () => {
     expect(read('how long will it take')).toEqual({ command: 'time', options: {} })
     expect(read('what current for my 3s lipo')).toEqual({ command: 'current', options: { pack: '3s lipo' } })

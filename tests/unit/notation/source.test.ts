@@ -51,6 +51,7 @@ describe('sources', () => {
     ['car 12V 10A', { kind: 'vehicle outlet', fuse_A: 10, engine: 'off' }, ['engine', 'nominal']],
     ['power bank 20000mAh', { kind: 'power bank', label_Wh: 74 }, ['3.7 V']],
     ['power bank 20000', { kind: 'power bank', label_Wh: 74 }, ['20000 is read as mAh', '3.7 V']],
+    ['power bank 74Wh 20000mAh', { kind: 'power bank', label_Wh: 74 }, ['not used']],
     ['usb 2A', supply([5, 2]), ['5 V']],
     ['usb-c 65W', { kind: 'supply', offers: pdOffers(65), usbPd_W: 65 }, ['Power Delivery']],
     [
@@ -82,6 +83,14 @@ describe('sources', () => {
     ['fish', 'fish'],
     ['4S Li-ion', '4S Li-ion'],
     ['20V 5A PD 65W', '20V 5A PD 65W'],
+    ['PD 65W 5A', 'PD 65W 5A'],
+    ['PD 65W 20V', 'PD 65W 20V'],
+    ['USB 10W', 'USB 10W'],
+    ['power bank 74Wh 45W', 'power bank 74Wh 45W'],
+    ['power bank 74Wh engine off', 'power bank 74Wh engine off'],
+    ['car 10A 120W', 'car 10A 120W'],
+    ['car 12V 10A 15A', 'car 12V 10A 15A'],
+    ['bench', 'bench'],
   ])('refuses %j', (text, token) => {
     const problem = problemOf(() => readSource(text))
     expect(problem.token).toBe(token)
