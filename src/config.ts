@@ -10,7 +10,7 @@ const list = z
 
 const port = z.coerce.number().int().min(0).max(65535)
 
-const schema = z.object({
+const variables = z.object({
   CHARGEHAND_DATA: z.string().min(1).default('data'),
   CHARGEHAND_LOG_LEVEL: z.enum(['debug', 'info', 'warn', 'error', 'silent']).default('info'),
   /** Health, readiness, metrics and Discord's HTTP interactions; none where absent. */
@@ -18,10 +18,7 @@ const schema = z.object({
   DATABASE_URL: z.url({ protocol: /^postgres(ql)?$/ }).optional(),
 
   DISCORD_TOKEN: z.string().min(1).optional(),
-  DISCORD_APPLICATION_ID: z
-    .string()
-    .regex(/^\d{15,21}$/, 'a number of 15 to 21 digits')
-    .optional(),
+  /** How questions reach us: over a connection of ours, or as requests to the HTTP port. */
   DISCORD_INTERACTIONS: z.enum(['gateway', 'http']).default('gateway'),
   DISCORD_PUBLIC_KEY: z
     .string()
@@ -48,6 +45,19 @@ const schema = z.object({
   /** Whose invites are accepted: "anyone", or servers and people: "example.org @ada:other.org". */
   MATRIX_INVITES: list.default(['anyone']),
 })
+
+/** What Discord's requests need besides: the key that their signatures are checked with, and a port to come to. */
+const neededForHttp = ['DISCORD_PUBLIC_KEY', 'CHARGEHAND_HTTP_PORT'] as const
+
+const schema = variables.superRefine((config, context) => {
+  if (config.DISCORD_INTERACTIONS !== 'http') return
+  for (const name of neededForHttp.filter(key => config[key] === undefined)) {
+    context.addIssue({ code: 'custom', path: [name], message: 'needed where DISCORD_INTERACTIONS is http' })
+  }
+})
+
+/** The names of all variables that are read; secrets may also come from a file, by their name with _FILE. */
+export const variableNames: readonly string[] = Object.keys(variables.shape)
 
 export type Config = z.infer<typeof schema>
 

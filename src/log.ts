@@ -27,8 +27,21 @@ export function describeError(error: unknown): {
   code?: unknown
   stack?: string
 } {
-  if (!(error instanceof Error)) return { name: 'unknown', message: String(error) }
+  if (!(error instanceof Error)) return { name: 'unknown', message: withoutTokens(String(error)) }
   const { name, message, stack } = error
   const code = (error as { code?: unknown }).code
-  return { name, message, ...(code === undefined ? {} : { code }), ...(stack ? { stack } : {}) }
+  return {
+    name,
+    message: withoutTokens(message),
+    ...(code === undefined ? {} : { code }),
+    ...(stack ? { stack: withoutTokens(stack) } : {}),
+  }
+}
+
+/** Strikes tokens from texts: those in URLs of Discord and Matrix, and whatever has the form of a Discord bot's. */
+function withoutTokens(text: string): string {
+  return text
+    .replace(/\b(interactions|webhooks)\/(\d+)\/[^/\s"'?]+/g, '$1/$2/(hidden)')
+    .replace(/\b(access_token=)[^&\s"']+/g, '$1(hidden)')
+    .replace(/\b[\w-]{20,}\.[\w-]{6,}\.[\w-]{25,}/g, '(hidden)')
 }

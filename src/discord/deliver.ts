@@ -61,7 +61,7 @@ const isOwnMistake = ({ reply }: Composed): boolean =>
   reply.problem !== undefined && reply.fault === undefined
 
 /** False where the interaction has expired; then nothing more can be said. */
-async function isAcknowledged(sending: Promise<void>, log: Log): Promise<boolean> {
+export async function isAcknowledged(sending: Promise<void>, log: Log): Promise<boolean> {
   try {
     await sending
     return true

@@ -1,6 +1,6 @@
 // What of an error may be logged: Discord's errors carry the interaction's token in their URL.
 
-import { DiscordAPIError } from 'discord.js'
+import { DiscordAPIError, HTTPError } from 'discord.js'
 import { describeError } from '../log.ts'
 
 /** Discord's codes: https://docs.discord.com/developers/topics/opcodes-and-status-codes#json */
@@ -15,22 +15,25 @@ export const isAlreadyDelivered = (error: unknown): boolean =>
 export const isExpired = (error: unknown): boolean =>
   error instanceof DiscordAPIError && error.code === unknownInteraction
 
-/** Chosen fields only, and tokens struck from the texts among them. */
-export function describeFault(error: unknown): Record<string, unknown> {
-  const { message, stack, ...rest } = describeError(error)
-  const { status, method } = (error ?? {}) as { status?: unknown; method?: unknown }
-  return {
-    ...rest,
-    message: withoutTokens(message),
-    ...(stack ? { stack: withoutTokens(stack) } : {}),
-    ...(typeof status === 'number' ? { status } : {}),
-    ...(typeof method === 'string' ? { method } : {}),
+/**
+ * Sends once more where the connection broke: that says nothing about what came through. Only for requests that
+ * Discord carries out once however often they come.
+ */
+export async function onceMore<T>(send: () => Promise<T>): Promise<T> {
+  try {
+    return await send()
+  } catch (error) {
+    if (error instanceof DiscordAPIError || error instanceof HTTPError) throw error
+    return await send()
   }
 }
 
-/** Strikes the token from URLs of interactions and webhooks, and anything with the form of a bot's token. */
-export function withoutTokens(text: string): string {
-  return text
-    .replace(/\b(interactions|webhooks)\/(\d+)\/[^/\s"'?]+/g, '$1/$2/(hidden)')
-    .replace(/\b[\w-]{20,}\.[\w-]{6,}\.[\w-]{25,}/g, '(hidden)')
+/** Chosen fields only: the rest of these errors holds the interaction's token and what was sent. */
+export function describeFault(error: unknown): Record<string, unknown> {
+  const { status, method } = (error ?? {}) as { status?: unknown; method?: unknown }
+  return {
+    ...describeError(error),
+    ...(typeof status === 'number' ? { status } : {}),
+    ...(typeof method === 'string' ? { method } : {}),
+  }
 }

@@ -19,7 +19,7 @@ import type { Surface } from '../assistant/assistant.ts'
 import type { AnsweredMemory } from '../memory/memory.ts'
 import { createCompose } from './compose.ts'
 import { usualPatience_ms } from './deliver.ts'
-import { describeFault } from './faults.ts'
+import { describeFault, onceMore } from './faults.ts'
 import { createInFlight } from './in-flight.ts'
 import { createAnswerInteraction } from './interactions.ts'
 import { createAnswerMessage } from './mentions.ts'
@@ -111,10 +111,8 @@ function replyBy({ rest }: Client) {
       nonce: id,
       enforce_nonce: true,
     }
-    const sent = (await rest.post(Routes.channelMessages(channelId), {
-      body,
-      files: [...files],
-    })) as APIMessage
-    return sent.id
+    const route = Routes.channelMessages(channelId)
+    const sent = await onceMore(() => rest.post(route, { body, files: [...files] }))
+    return (sent as APIMessage).id
   }
 }

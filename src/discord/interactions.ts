@@ -19,7 +19,7 @@ import type { QuestionMemory } from '../memory/memory.ts'
 import type { Question } from '../notation/question.ts'
 import { asComposed, type Compose, type Composed } from './compose.ts'
 import { readCustomId } from './custom-id.ts'
-import { deliver } from './deliver.ts'
+import { deliver, isAcknowledged } from './deliver.ts'
 import { describeFault } from './faults.ts'
 import { occasionOf, type ServerName } from './occasion.ts'
 import type { Responder } from './responder.ts'
@@ -88,10 +88,8 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
       .filter(value => value !== '' && value.length <= longestChoice)
       .slice(0, mostChoices)
       .map(value => ({ name: value, value }))
-    await to.acknowledge(
-      { type: InteractionResponseType.ApplicationCommandAutocompleteResult, data: { choices } },
-      [],
-    )
+    const type = InteractionResponseType.ApplicationCommandAutocompleteResult
+    await isAcknowledged(to.acknowledge({ type, data: { choices } }, []), log)
   }
 
   /** A message that only the presser sees is changed; one that others see is left, and the presser answered. */

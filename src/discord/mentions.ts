@@ -1,6 +1,6 @@
 // Answers a message that speaks to us: one that mentions us, a direct one, or a reply that amends our answer.
 
-import { type Message, MessageType, type PermissionsString, type RawFile } from 'discord.js'
+import { type Message, MessageType, type RawFile } from 'discord.js'
 import type { Assistant } from '../assistant/assistant.ts'
 import type { Occasion } from '../assistant/context.ts'
 import { Problem } from '../assistant/problem.ts'
@@ -10,6 +10,7 @@ import { amendQuestion, type Question, readQuestion } from '../notation/question
 import type { Compose } from './compose.ts'
 import { describeFault } from './faults.ts'
 import { directOccasion, idOf, moderates, server } from './occasion.ts'
+import { neededPermissions } from './permissions.ts'
 import type { Rendered } from './render.ts'
 
 export interface MentionParts {
@@ -81,19 +82,11 @@ export function createAnswerMessage({
     if (!message.inGuild()) return false
     const { channel } = message
     const own = channel.permissionsFor(message.client.user)
-    const missing = own?.missing(neededIn(channel.isThread())) ?? []
+    const missing = own?.missing([...neededPermissions(channel.isThread())]) ?? []
     if (missing.length > 0) log.warn({ channel: channel.id, missing }, 'permissions are missing to answer')
     return missing.length > 0
   }
 }
-
-const neededIn = (thread: boolean): PermissionsString[] => [
-  'ViewChannel',
-  thread ? 'SendMessagesInThreads' : 'SendMessages',
-  'EmbedLinks',
-  'AttachFiles',
-  'ReadMessageHistory',
-]
 
 function attempt<T>(read: () => T): T | undefined {
   try {

@@ -1,25 +1,39 @@
 // Which slash commands Discord has of ours: set by the registration script, compared at every start.
 
-import type { APIApplication, APIApplicationCommand, APIPartialGuild, REST } from 'discord.js'
-import { Routes } from 'discord.js'
+import {
+  type APIApplication,
+  type APIApplicationCommand,
+  type APIPartialGuild,
+  REST,
+  Routes,
+} from 'discord.js'
 import type { Command } from '../assistant/command.ts'
 import type { Log } from '../log.ts'
 import { describeFault } from './faults.ts'
+import { inviteLink } from './permissions.ts'
 import { type SlashCommand, slashCommands } from './slash.ts'
 
 export interface Registered {
-  readonly applicationId: string
+  /** The link by which a server's moderator lets us in. */
+  readonly invite: string
   readonly count: number
   /** The scopes that were emptied, so that no command shows twice. */
   readonly emptied: readonly string[]
 }
 
+export interface Access {
+  /** Where Discord's REST API is, without its version. */
+  readonly api: string
+  readonly token: string
+}
+
 /** Overwrites the commands of one server, or of the application where none is given, and empties the other scope. */
 export async function registerCommands(
-  rest: REST,
+  { api, token }: Access,
   commands: readonly Command[],
   serverId: string | undefined,
 ): Promise<Registered> {
+  const rest = new REST({ api }).setToken(token)
   const applicationId = await applicationOf(rest)
   await rest.put(scope(applicationId, serverId), { body: slashCommands(commands) })
   const others = serverId === undefined ? await serversOf(rest) : [undefined]
@@ -30,7 +44,7 @@ export async function registerCommands(
     await rest.put(scope(applicationId, other), { body: [] })
     emptied.push(other === undefined ? 'everywhere' : `server ${other}`)
   }
-  return { applicationId, count: commands.length, emptied }
+  return { invite: inviteLink(applicationId), count: commands.length, emptied }
 }
 
 /** A difference is only logged: a start must not change what a server's moderators have set up. */

@@ -1,6 +1,7 @@
 // The four things that can be done with an interaction, here by Discord's REST API.
 
 import { type APIInteraction, type APIInteractionResponse, type RawFile, type REST, Routes } from 'discord.js'
+import { onceMore } from './faults.ts'
 import type { Rendered } from './render.ts'
 
 export interface MessageBody extends Rendered {
@@ -23,10 +24,11 @@ export function restResponder(rest: REST, { id, token, application_id }: APIInte
   const answer = Routes.webhookMessage(application_id, token)
   return {
     acknowledge: async (body, files) => {
-      await rest.post(Routes.interactionCallback(id, token), { body, files: [...files], auth: false })
+      const callback = Routes.interactionCallback(id, token)
+      await onceMore(() => rest.post(callback, { body, files: [...files], auth: false }))
     },
     edit: async (body, files) => {
-      await rest.patch(answer, { body, files: [...files], auth: false })
+      await onceMore(() => rest.patch(answer, { body, files: [...files], auth: false }))
     },
     remove: async () => {
       await rest.delete(answer, { auth: false })

@@ -18,7 +18,11 @@ export interface Asked {
   readonly sentAt: number
   acknowledged: boolean
   /** Everything we were told, in order: what it was and its body. */
-  readonly told: { readonly what: 'callback' | 'edit' | 'followUp' | 'removal'; readonly body: Json }[]
+  readonly told: {
+    readonly what: 'callback' | 'edit' | 'followUp' | 'removal'
+    readonly body: Json
+    readonly files: readonly Buffer[]
+  }[]
 }
 
 export interface FakeDiscord {
@@ -27,11 +31,13 @@ export interface FakeDiscord {
   readonly gateway: FakeGateway
   /** Requests that are no part of Discord, or that broke its rules. */
   readonly refused: string[]
+  /** Every request, as method and path. */
+  readonly requests: string[]
   readonly messages: {
     readonly id: string
     readonly channel: string
     readonly body: Json
-    readonly files: number
+    readonly files: readonly Buffer[]
   }[]
   /** Registered commands: by "global" or a server's id. */
   readonly commands: Map<string, Json[]>
@@ -53,9 +59,10 @@ const token = 'fake.bot.token-that-must-never-show-up-in-a-log'
 export async function startFakeDiscord({ expiry_ms = 3000 }: FakeRules = {}): Promise<FakeDiscord> {
   const asked = new Map<string, Asked>()
   const commands = new Map<string, Json[]>()
-  const messages: { id: string; channel: string; body: Json; files: number }[] = []
+  const messages: { id: string; channel: string; body: Json; files: readonly Buffer[] }[] = []
   const nonces = new Map<string, Json>()
   const refused: string[] = []
+  const requests: string[] = []
   const mishaps: { path: RegExp; mishap: Mishap }[] = []
 
   const server = createServer((request, response) => {
@@ -75,6 +82,7 @@ export async function startFakeDiscord({ expiry_ms = 3000 }: FakeRules = {}): Pr
   async function handle(request: IncomingMessage, response: ServerResponse): Promise<void> {
     const path = (request.url ?? '').replace(/\?.*/, '').replace('/api/v10', '')
     const { body, files } = await readBody(request)
+    requests.push(`${request.method} ${path}`)
     const at = mishaps.findIndex(planned => planned.path.test(path))
     const mishap = at < 0 ? undefined : mishaps.splice(at, 1)[0]?.mishap
     if (mishap === 'cut') return void response.destroy()
@@ -86,14 +94,19 @@ export async function startFakeDiscord({ expiry_ms = 3000 }: FakeRules = {}): Pr
     response.end(JSON.stringify(answer))
   }
 
-  function route(what: string, request: IncomingMessage, body: Json, files: number): [number, Json?] {
+  function route(
+    what: string,
+    request: IncomingMessage,
+    body: Json,
+    files: readonly Buffer[],
+  ): [number, Json?] {
     const match = (pattern: RegExp) => pattern.exec(what)?.slice(1) as string[] | undefined
     const callback = match(/^POST \/interactions\/(\d+)\/([^/]+)\/callback$/)
-    if (callback) return acknowledge(callback[0] ?? '', callback[1] ?? '', body)
+    if (callback) return acknowledge(callback[0] ?? '', callback[1] ?? '', body, files)
     const original = match(/^(PATCH|DELETE) \/webhooks\/\d+\/([^/]+)\/messages\/(?:@|%40)original$/)
-    if (original) return change(original[0] ?? '', original[1] ?? '', body)
+    if (original) return change(original[0] ?? '', original[1] ?? '', body, files)
     const further = match(/^POST \/webhooks\/\d+\/([^/]+)$/)
-    if (further) return followUp(further[0] ?? '', body)
+    if (further) return followUp(further[0] ?? '', body, files)
 
     if (request.headers.authorization !== `Bot ${token}`)
       return [401, { code: 0, message: '401: Unauthorized' }]
@@ -117,7 +130,7 @@ export async function startFakeDiscord({ expiry_ms = 3000 }: FakeRules = {}): Pr
     return faults.length > 0 ? refuse(400, 50035, `Invalid Form Body: ${faults.join('; ')}`) : undefined
   }
 
-  function acknowledge(id: string, given: string, body: Json): [number, Json?] {
+  function acknowledge(id: string, given: string, body: Json, files: readonly Buffer[]): [number, Json?] {
     const one = asked.get(id)
     if (one?.token !== given || performance.now() - one.sentAt > expiry_ms)
       return [404, { code: 10062, message: 'Unknown interaction' }]
@@ -125,28 +138,28 @@ export async function startFakeDiscord({ expiry_ms = 3000 }: FakeRules = {}): Pr
     const faults = callbackFaults(body)
     if (faults.length > 0) return refuse(400, 50035, `Invalid Form Body: ${faults.join('; ')}`)
     one.acknowledged = true
-    one.told.push({ what: 'callback', body })
+    one.told.push({ what: 'callback', body, files })
     return [204]
   }
 
   const holder = (given: string) => [...asked.values()].find(one => one.token === given && one.acknowledged)
 
-  function change(method: string, given: string, body: Json): [number, Json?] {
+  function change(method: string, given: string, body: Json, files: readonly Buffer[]): [number, Json?] {
     const one = holder(given)
     if (!one) return refuse(404, 10015, 'Unknown Webhook')
     if (one.told.some(({ what }) => what === 'removal')) return refuse(404, 10008, 'Unknown Message')
     const fault = method === 'PATCH' ? judged('edit', body) : undefined
     if (fault) return fault
-    one.told.push({ what: method === 'PATCH' ? 'edit' : 'removal', body })
+    one.told.push({ what: method === 'PATCH' ? 'edit' : 'removal', body, files })
     return method === 'PATCH' ? [200, { id: newId() }] : [204]
   }
 
-  function followUp(given: string, body: Json): [number, Json?] {
+  function followUp(given: string, body: Json, files: readonly Buffer[]): [number, Json?] {
     const one = holder(given)
     if (!one) return refuse(404, 10015, 'Unknown Webhook')
     const fault = judged('followUp', body)
     if (fault) return fault
-    one.told.push({ what: 'followUp', body })
+    one.told.push({ what: 'followUp', body, files })
     return [200, { id: newId() }]
   }
 
@@ -158,7 +171,7 @@ export async function startFakeDiscord({ expiry_ms = 3000 }: FakeRules = {}): Pr
     return [200, body]
   }
 
-  function post(channel: string, body: Json, files: number): [number, Json] {
+  function post(channel: string, body: Json, files: readonly Buffer[]): [number, Json] {
     const fault = judged('message', body)
     if (fault) return fault
     const earlier = body.enforce_nonce ? nonces.get(body.nonce) : undefined
@@ -180,6 +193,7 @@ export async function startFakeDiscord({ expiry_ms = 3000 }: FakeRules = {}): Pr
     token,
     gateway,
     refused,
+    requests,
     messages,
     commands,
     expect,
@@ -209,15 +223,16 @@ function answerMishap(response: ServerResponse, mishap: Exclude<Mishap, string>)
   }
 }
 
-async function readBody(request: IncomingMessage): Promise<{ body: Json; files: number }> {
+async function readBody(request: IncomingMessage): Promise<{ body: Json; files: readonly Buffer[] }> {
   const chunks: Buffer[] = []
   for await (const chunk of request) chunks.push(chunk)
   const raw = Buffer.concat(chunks)
   const type = request.headers['content-type'] ?? ''
-  if (raw.length === 0) return { body: undefined, files: 0 }
-  if (!type.startsWith('multipart/')) return { body: JSON.parse(raw.toString()), files: 0 }
+  if (raw.length === 0) return { body: undefined, files: [] }
+  if (!type.startsWith('multipart/')) return { body: JSON.parse(raw.toString()), files: [] }
   const form = await new Response(raw, { headers: { 'content-type': type } }).formData()
-  const files = [...form.keys()].filter(key => key.startsWith('files[')).length
+  const parts = [...form].filter(([key]) => key.startsWith('files[')).map(([, part]) => part as File)
+  const files = await Promise.all(parts.map(async part => Buffer.from(await part.arrayBuffer())))
   return { body: JSON.parse(String(form.get('payload_json'))), files }
 }
 

@@ -1,0 +1,46 @@
+// Discord as the configuration wants it: by gateway, by HTTP, or not at all.
+
+import type { Assistant, Surface } from '../assistant/assistant.ts'
+import type { Chart } from '../charts/chart.ts'
+import type { Config } from '../config.ts'
+import type { Route } from '../http/server.ts'
+import type { Log } from '../log.ts'
+import type { Memory } from '../memory/memory.ts'
+import { createDiscordEndpoint } from './endpoint.ts'
+import { createDiscordGateway } from './gateway.ts'
+
+export interface DiscordSurfaceParts {
+  readonly config: Config
+  readonly assistant: Assistant
+  readonly memory: Pick<Memory, 'questions' | 'answered'>
+  readonly draw: (chart: Chart) => Promise<Uint8Array>
+  readonly log: Log
+}
+
+/** `routes` are for the HTTP server that the program has anyway. */
+export interface DiscordSurface extends Surface {
+  readonly routes: readonly Route[]
+}
+
+/** Undefined where no token, and no key for requests, is configured. */
+export function createDiscordSurface({
+  config,
+  memory,
+  ...rest
+}: DiscordSurfaceParts): DiscordSurface | undefined {
+  const parts = { ...rest, questions: memory.questions, api: config.DISCORD_API }
+  if (config.DISCORD_INTERACTIONS === 'http') {
+    const publicKey = config.DISCORD_PUBLIC_KEY
+    if (publicKey === undefined) return undefined
+    const endpoint = createDiscordEndpoint({ ...parts, publicKey })
+    return { ...endpoint, routes: [endpoint.route] }
+  }
+  if (config.DISCORD_TOKEN === undefined) return undefined
+  const gateway = createDiscordGateway({
+    ...parts,
+    answered: memory.answered,
+    token: config.DISCORD_TOKEN,
+    ...(config.DISCORD_SERVER_ID === undefined ? {} : { serverId: config.DISCORD_SERVER_ID }),
+  })
+  return { ...gateway, routes: [] }
+}

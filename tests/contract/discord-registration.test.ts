@@ -1,0 +1,83 @@
+// Registering commands: what Discord has afterwards, and that a start only compares.
+
+import { execFile } from 'node:child_process'
+import { promisify } from 'node:util'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { commands } from '../../commands/index.ts'
+import { registerCommands } from '../../src/discord/registration.ts'
+import { bench, trayAdd, trayList } from '../support/discord-commands.ts'
+import { type DiscordRoom, openDiscordRoom } from '../support/discord-room.ts'
+
+const run = promisify(execFile)
+const server = '700000000000000003'
+
+let room: DiscordRoom
+beforeEach(async () => {
+  room = await openDiscordRoom()
+})
+afterEach(async () => {
+  await room.close()
+  expect(room.discord.refused).toEqual([])
+})
+
+const names = (scope: string) => room.discord.commands.get(scope)?.map(({ name }) => name)
+
+describe('registering', () => {
+  it('everywhere empties the servers, and the other way round', async () => {
+    const everywhere = await registerCommands(room.discord, [bench, trayAdd, trayList], undefined)
+    expect([names('global'), everywhere.emptied]).toEqual([['bench', 'tray'], []])
+
+    const inServer = await registerCommands(room.discord, [bench], server)
+    expect([names('global'), names(server), inServer.emptied]).toEqual([[], ['bench'], ['everywhere']])
+
+    const again = await registerCommands(room.discord, [bench], undefined)
+    expect([names('global'), names(server), again.emptied]).toEqual([['bench'], [], [`server ${server}`]])
+  })
+
+  it('by the script registers the real commands and gives the link with the least permissions', async () => {
+    const environment = {
+      PATH: process.env.PATH,
+      DISCORD_TOKEN: room.discord.token,
+      DISCORD_API: room.discord.api,
+    }
+    const { stdout } = await run(process.execPath, ['scripts/register-discord.ts'], { env: environment })
+    expect(names('global')).toEqual([...new Set(commands.map(({ name }) => name.split(' ')[0]))])
+    const link = new URL(/Invite: (\S+)/.exec(stdout)?.[1] ?? '')
+    // View Channel, Send Messages, Send Messages in Threads, Embed Links, Attach Files, Read Message History:
+    // https://docs.discord.com/developers/topics/permissions
+    const least = (1n << 10n) | (1n << 11n) | (1n << 38n) | (1n << 14n) | (1n << 15n) | (1n << 16n)
+    expect(BigInt(link.searchParams.get('permissions') ?? 0)).toBe(least)
+    expect(link.searchParams.get('scope')).toBe('bot applications.commands')
+  })
+
+  it('by the script with a wrong token says so, without the token', async () => {
+    const environment = {
+      PATH: process.env.PATH,
+      DISCORD_TOKEN: 'wrong-token-of-nobody',
+      DISCORD_API: room.discord.api,
+    }
+    const failed = await run(process.execPath, ['scripts/register-discord.ts'], { env: environment }).catch(
+      error => error,
+    )
+    expect(failed.code).toBe(1)
+    expect(failed.stderr).toMatch(/^Nothing more was registered\. 401/)
+    expect(failed.stderr).not.toContain('nobody')
+  })
+})
+
+describe('a start', () => {
+  it('is silent where Discord has these commands', async () => {
+    await registerCommands(room.discord, room.assistant.registry.commands, undefined)
+    const surface = room.surface()
+    await surface.start()
+    await surface.stop()
+    expect(room.discord.requests).toContain('GET /applications/700000000000000002/commands')
+    expect(room.logged()).not.toContain('discord:register')
+  })
+
+  it('names the commands that differ', async () => {
+    await registerCommands(room.discord, [{ ...bench, summary: 'Something else' }, trayAdd], undefined)
+    await room.surface().start()
+    await vi.waitFor(() => expect(room.logged()).toContain('"commands":["bench","tray"]'))
+  })
+})

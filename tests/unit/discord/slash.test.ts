@@ -1,0 +1,109 @@
+// Commands as slash commands, and what comes back from them.
+
+import { describe, expect, it } from 'vitest'
+import { defineCommand, optional, required } from '../../../src/assistant/command.ts'
+import { differences } from '../../../src/discord/registration.ts'
+import { slashCommands } from '../../../src/discord/slash.ts'
+import { readSlash } from '../../../src/discord/slash-input.ts'
+import { bench, textKind, trayAdd, trayList } from '../../support/discord-commands.ts'
+
+describe('slashCommands', () => {
+  it('makes families of two-word names, for servers, users and direct messages', () => {
+    const [first, second] = slashCommands([bench, trayAdd, trayList])
+    expect(first).toMatchObject({ name: 'bench', integration_types: [0, 1], contexts: [0, 1, 2] })
+    expect(second?.description).toBe('add, list')
+    expect(second?.options?.map(({ type, name }) => [type, name])).toEqual([
+      [1, 'add'],
+      [1, 'list'],
+    ])
+  })
+
+  it('asks for every quantity as text, what is needed first, and for privacy last', () => {
+    const late = defineCommand({
+      name: 'late',
+      summary: 's',
+      options: {
+        from: optional(textKind, { description: 'd' }),
+        pack: required(textKind, { description: 'x'.repeat(120) }),
+      },
+      examples: [],
+      answer: () => ({ headline: '', cautions: [{ key: 'k', text: 't' }] }),
+    })
+    const [command] = slashCommands([late])
+    expect(command?.options?.map(({ type, name, required }) => [type, name, required])).toEqual([
+      [3, 'pack', true],
+      [3, 'from', false],
+      [5, 'private', false],
+    ])
+    expect(command?.options?.[0]?.description).toHaveLength(100)
+  })
+
+  it('takes translations of names and descriptions, once there are any', () => {
+    const table = { de: { bench: 'ladeplatz', pack: 'akku', 'the pack to charge': 'der Akku' } }
+    const [command] = slashCommands([bench], table)
+    expect(command?.name_localizations).toEqual({ de: 'ladeplatz' })
+    expect(command?.options?.[0]).toMatchObject({
+      name_localizations: { de: 'akku' },
+      description_localizations: { de: 'der Akku' },
+    })
+    expect(slashCommands([bench])[0]).not.toHaveProperty('name_localizations')
+  })
+
+  it('throws where Discord would refuse', () => {
+    const tray = { ...bench, name: 'tray' }
+    expect(() => slashCommands([tray, trayAdd])).toThrow('both a command and a family')
+    const secret = { ...bench, options: { private: optional(textKind, { description: 'd' }) } }
+    expect(() => slashCommands([secret])).toThrow('"private"')
+  })
+})
+
+describe('readSlash', () => {
+  it('reads a command', () => {
+    const options = [
+      { type: 3, name: 'pack', value: '3S 0,72Ah LiHV' },
+      { type: 5, name: 'private', value: true },
+    ]
+    expect(readSlash({ name: 'bench', options })).toEqual({
+      question: { command: 'bench', options: { pack: '3S 0,72Ah LiHV' } },
+      privately: true,
+    })
+  })
+
+  it('reads a subcommand and what is being typed', () => {
+    const typed = { type: 3, name: 'pack', value: '3', focused: true }
+    expect(readSlash({ name: 'tray', options: [{ type: 1, name: 'add', options: [typed] }] })).toEqual({
+      question: { command: 'tray add', options: { pack: '3' } },
+      privately: false,
+      focused: { option: 'pack', text: '3' },
+    })
+  })
+
+  it('reads a subcommand without options', () =>
+    expect(readSlash({ name: 'tray', options: [{ type: 1, name: 'list' }] }).question).toEqual({
+      command: 'tray list',
+      options: {},
+    }))
+})
+
+describe('differences', () => {
+  const wanted = slashCommands([bench, trayAdd])
+  /** As Discord gives them back: with ids, and without what is false or empty. */
+  const there = wanted.map(command => ({
+    ...JSON.parse(JSON.stringify(command), (key, value) =>
+      key === 'required' && value === false ? undefined : value,
+    ),
+    id: '1',
+    version: '2',
+    nsfw: false,
+  }))
+
+  it('are none between what was sent and what Discord made of it', () =>
+    expect(differences(wanted, there)).toEqual([]))
+
+  it('are what lacks, what is other, and what is too many', () => {
+    const [first, second] = there
+    expect(differences(wanted, [first])).toEqual(['tray'])
+    expect(differences(wanted, [first, { ...second, description: 'old' }])).toEqual(['tray'])
+    expect(differences(wanted, [...there, { name: 'gone' }])).toEqual(['gone'])
+  })
+})

@@ -1,0 +1,74 @@
+// What a host sees of a running assistant: health, readiness and numbers.
+
+import { afterEach, describe, expect, it } from 'vitest'
+import { createAssistant, type Surface } from '../../../src/assistant/assistant.ts'
+import type { Occasion } from '../../../src/assistant/context.ts'
+import { healthRoutes } from '../../../src/http/health.ts'
+import { createHttpServer, type HttpServer } from '../../../src/http/server.ts'
+import { createMetrics } from '../../../src/metrics.ts'
+import { bench, broken, trayList } from '../../support/discord-commands.ts'
+import { keptLog } from '../../support/discord-room.ts'
+import { openTestMemory } from '../../support/test-memory.ts'
+
+const surface = (name: string, ready: boolean): Surface => ({
+  name,
+  start: async () => {},
+  stop: async () => {},
+  ready: () => ready,
+})
+const occasion: Occasion = {
+  surface: 'discord',
+  asker: { id: 'discord:1', name: 'Ada', moderates: false },
+  community: { id: 'discord:2', name: 'club' },
+  place: { id: 'discord:3', direct: false },
+}
+
+let server: HttpServer | undefined
+afterEach(async () => server?.stop())
+
+async function served(surfaces: Surface[]) {
+  const metrics = createMetrics()
+  server = createHttpServer(0, healthRoutes(surfaces, metrics), keptLog().log)
+  const port = await server.start()
+  return { metrics, get: (path: string) => fetch(`http://127.0.0.1:${port}${path}`) }
+}
+
+describe('the health routes', () => {
+  it('say alive, and ready only where every surface is', async () => {
+    const { get } = await served([surface('discord', true), surface('matrix', false)])
+    expect((await get('/health')).status).toBe(200)
+    const ready = await get('/ready')
+    expect([ready.status, await ready.text()]).toEqual([503, 'not ready: matrix\n'])
+    await server?.stop()
+    expect((await (await served([surface('discord', true)])).get('/ready')).status).toBe(200)
+  })
+
+  it('count answers by command, surface and outcome, and never by what a person typed', async () => {
+    const { metrics, get } = await served([])
+    const memory = await openTestMemory()
+    const assistant = metrics.measured(
+      createAssistant({ commands: [bench, trayList, broken('secret')], memory, onFault: () => {} }),
+    )
+    for (const question of [
+      'bench pack: 1S',
+      'bench pack: 2S',
+      'tray list',
+      'bench',
+      'broken',
+      'evil{} label="1"',
+    ])
+      await assistant.answer(question, occasion)
+    await memory.close()
+    const counted = (await (await get('/metrics')).text())
+      .split('\n')
+      .filter(line => line.startsWith('chargehand_answers'))
+    expect(counted.sort()).toEqual([
+      'chargehand_answers_total{command="bench",surface="discord",outcome="go with care"} 2',
+      'chargehand_answers_total{command="bench",surface="discord",outcome="problem"} 1',
+      'chargehand_answers_total{command="broken",surface="discord",outcome="fault"} 1',
+      'chargehand_answers_total{command="none",surface="discord",outcome="problem"} 1',
+      'chargehand_answers_total{command="tray list",surface="discord",outcome="answered"} 1',
+    ])
+    expect(await metrics.text()).toContain('chargehand_answer_seconds_count{surface="discord"} 6')
+  })
+})
