@@ -56,6 +56,7 @@ export interface Charge {
   /** The part of energy_Wh that became heat in the pack, in Wh. */
   readonly heat_Wh: number
   readonly peakPower_W: number
+  /** Below 0 where the cell rests below the empty end of its curve. */
   readonly startSoc: number
   readonly endSoc: number
   readonly curve: readonly CurvePoint[]

@@ -2,6 +2,7 @@
 
 import { type Cell, type Moment, type RcPair, terminalVoltage } from './cell.ts'
 import type { CurvePoint, Stage, StageKind } from './charge.ts'
+import { integrateCurve } from './curve.ts'
 
 export interface Entry {
   readonly stage: Stage
@@ -19,9 +20,9 @@ export function bookStage(kind: StageKind, cell: Cell, series: number, states: r
   for (let i = 1; i < states.length; i++) {
     const from = states[i - 1] as Moment
     const to = states[i] as Moment
-    const powerSum_W = terminalVoltage(cell, from) * from.current_A + terminalVoltage(cell, to) * to.current_A
-    energy_Wh += ((powerSum_W / 2) * (to.time_s - from.time_s) * series) / 3600
-    heat_Wh += (lossIn(cell, from, to) * series) / 3600
+    const lost_Wh = (lossIn(cell, from, to) * series) / 3600
+    heat_Wh += lost_Wh
+    energy_Wh += lost_Wh + integrateCurve(cell.curve, from.soc, to.soc) * cell.capacity_Ah * series
   }
   const first = states[0] as Moment
   const last = states.at(-1) as Moment
