@@ -13,6 +13,9 @@ export interface MemoryPlace {
   readonly databaseUrl?: string | undefined
 }
 
+/** The SQLite file in the data folder. */
+export const memoryFile = (dataFolder: string): string => join(dataFolder, 'chargehand.db')
+
 /** The database as it is found, its schema not yet looked at. */
 export function connect(place: MemoryPlace): Database {
   return new Kysely<Tables>({ dialect: dialectFor(place) })
@@ -22,5 +25,5 @@ function dialectFor({ dataFolder, databaseUrl }: MemoryPlace) {
   if (databaseUrl) return postgresDialect(databaseUrl)
   if (dataFolder === ':memory:') return sqliteDialect(dataFolder)
   mkdirSync(dataFolder, { recursive: true })
-  return sqliteDialect(join(dataFolder, 'chargehand.db'))
+  return sqliteDialect(memoryFile(dataFolder))
 }

@@ -17,11 +17,17 @@ export async function migrate(db: Database, known: Readonly<Record<string, Migra
   if (error) throw error
 }
 
-async function refuseNewer(db: Database, known: readonly string[]): Promise<void> {
+/** The names of the changes that the database has seen, in their order. */
+export async function migrationsDone(db: Database): Promise<readonly string[]> {
   const tables = await db.introspection.getTables({ withInternalKyselyTables: true })
-  if (!tables.some(table => table.name === DEFAULT_MIGRATION_TABLE)) return
-  const done = await sql<{ name: string }>`select name from ${sql.table(DEFAULT_MIGRATION_TABLE)}`.execute(db)
-  const unknown = done.rows.map(row => row.name).filter(name => !known.includes(name))
+  if (!tables.some(({ name }) => name === DEFAULT_MIGRATION_TABLE)) return []
+  const table = sql.table(DEFAULT_MIGRATION_TABLE)
+  const { rows } = await sql<{ name: string }>`select name from ${table} order by name`.execute(db)
+  return rows.map(({ name }) => name)
+}
+
+async function refuseNewer(db: Database, known: readonly string[]): Promise<void> {
+  const unknown = (await migrationsDone(db)).filter(name => !known.includes(name))
   if (unknown.length === 0) return
   throw new MemoryError(
     `The memory was written by a newer version of this program (it has ${unknown.join(', ')}). ` +
