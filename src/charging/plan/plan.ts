@@ -1,0 +1,166 @@
+// Plans a field session: which pack on which port, fed by what, set how, from when to when; and what is left out and why.
+
+import type { Target } from '../charge.ts'
+import { chemistries } from '../chemistries.ts'
+import { socAt } from '../curve.ts'
+import { fullVoltage_V } from '../cutoff.ts'
+import { whyUnfit } from '../fitness.ts'
+import { temperatureAllowance } from '../temperature.ts'
+import type {
+  FieldPlan,
+  FieldSession,
+  LeftPacks,
+  PackGroup,
+  PlannedCharge,
+  SourceUse,
+  WhyLeft,
+} from './field.ts'
+import type { Pace } from './jobs.ts'
+import { energiesOn, energyTolerance_Wh, type Session, type SessionPlan } from './model.ts'
+import { type Prepared, prepare, type SetHookup } from './prepare.ts'
+import { solveSession } from './solve.ts'
+
+/**
+ * The plan with the most packs ready in time (no more than the flights wanted), and of those the one with the least
+ * waiting: the sum of the times at which the packs are ready. Every charge counts with the long end of its band; each
+ * port stays on one source and keeps within its share of that source's power, so that a charge that ends early or
+ * late overloads nothing. Never throws for what a pilot can own: what cannot be charged is left out with its reason.
+ */
+export function planField(field: FieldSession): FieldPlan {
+  const unfit = field.packs.map(group => whyNever(field, group))
+  const fullAlready = field.packs.map((group, index) =>
+    !unfit[index] && isFull(field, group) ? group.count : 0,
+  )
+  const ready = sum(fullAlready)
+  const groups = [...field.packs.keys()].filter(index => !unfit[index] && fullAlready[index] === 0)
+  const wanted = Math.max(
+    0,
+    Math.min(sum(groups.map(index => sizeOf(field, index))), (field.flights ?? 1e9) - ready),
+  )
+  const { prepared, solved, pace } = atTheRightPace(field, groups, wanted)
+  const charges = chargesOf(field, groups, solved)
+  return {
+    ready: ready + solved.ready,
+    wait_min: solved.wait_min,
+    bound: { ...solved.bound, ready: ready + solved.bound.ready },
+    pace,
+    charges,
+    fullAlready,
+    left: [
+      ...unfit.flatMap((why, group) => (why ? [{ group, count: sizeOf(field, group), why }] : [])),
+      ...leftOut(prepared, solved, groups, charges, wanted),
+    ].sort((a, b) => a.group - b.group),
+    sources: field.sources.map((_, source) => useOf(source, prepared.session, solved, charges)),
+  }
+}
+
+/** Calm, unless only a hurry has more of the wanted packs ready by the time that was asked for. */
+function atTheRightPace(field: FieldSession, groups: readonly number[], wanted: number) {
+  const at = (pace: Pace) => {
+    const prepared = prepare(field, groups, wanted, pace)
+    return { prepared, solved: solveSession(prepared.session), pace }
+  }
+  const calm = at('calm')
+  if (calm.solved.ready >= wanted || field.readyBy_s === undefined) return calm
+  const hurried = at('hurried')
+  return hurried.solved.ready > calm.solved.ready ? hurried : calm
+}
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
+const sizeOf = ({ packs }: FieldSession, group: number): number => (packs[group] as PackGroup).count
+
+/** What no charger or source can mend. */
+function whyNever({ temperature_C }: FieldSession, { pack, from, unsound }: PackGroup): WhyLeft | undefined {
+  if (unsound !== undefined) return { kind: 'unsound', word: unsound }
+  const refused =
+    whyUnfit({ pack, ...(from.kind === 'rest' && { restPerCell_V: from.perCell_V }) }) ??
+    temperatureAllowance(chemistries[pack.chemistry], temperature_C)
+  return 'refusal' in refused ? { kind: 'refused', refusal: refused.refusal } : undefined
+}
+
+/** A pack this full needs no charge to fly. */
+const fullShare = 0.99
+
+function isFull({ limits }: FieldSession, { pack, from }: PackGroup): boolean {
+  const chemistry = chemistries[pack.chemistry]
+  const full: Target & { kind: 'voltage' } = { kind: 'voltage', perCell_V: fullVoltage_V(chemistry, limits) }
+  const soc = from.kind === 'soc' ? from.soc : socAt(chemistry, from.perCell_V)
+  return soc >= fullShare * socAt(chemistry, full.perCell_V)
+}
+
+function chargesOf(field: FieldSession, groups: readonly number[], solved: SessionPlan): PlannedCharge[] {
+  const used = groups.map(() => 0)
+  const charges = solved.order.flatMap((kinds, port) => {
+    const hookup = solved.hookups[port] as SetHookup | undefined
+    let free_min = 0
+    return kinds.map(kind => {
+      const start_min = free_min
+      const job = hookup?.jobs[kind]
+      free_min += job?.duration_min ?? 0
+      return { kind, port, start_s: start_min * 60, end_s: free_min * 60, hookup: hookup as SetHookup }
+    })
+  })
+  return charges
+    .sort((a, b) => a.start_s - b.start_s || a.port - b.port)
+    .map(({ kind, hookup, ...when }) => {
+      const number = (used[kind] as number) + 1
+      used[kind] = number
+      return {
+        group: groups[kind] as number,
+        number,
+        ...when,
+        ...(field.sources.length > 0 && { source: hookup.source }),
+        setting: hookup.settings[kind] as NonNullable<SetHookup['settings'][number]>,
+        energy_Wh: hookup.jobs[kind]?.energy_Wh as number,
+      }
+    })
+}
+
+function leftOut(
+  { session, refusals }: Prepared,
+  solved: SessionPlan,
+  groups: readonly number[],
+  charges: readonly PlannedCharge[],
+  wanted: number,
+): LeftPacks[] {
+  const energies = energiesOn(session, solved.hookups)
+  const left_Wh = session.sources.map(({ energy_Wh }, source) =>
+    solved.order.reduce((left, kinds, port) => {
+      if (solved.hookups[port]?.source !== source) return left
+      return left - sum(kinds.map(kind => energies[source]?.[kind] as number))
+    }, energy_Wh),
+  )
+  const whyNot = (kind: number): WhyLeft => {
+    const refusal = refusals[kind]
+    if (refusal) return { kind: 'refused', refusal }
+    if (solved.ready >= wanted) return { kind: 'not wanted' }
+    const ways = session.ports.flat().filter(way => way.jobs[kind])
+    const holds = ways.some(
+      ({ source, jobs }) => (jobs[kind]?.energy_Wh ?? 0) <= (left_Wh[source] as number) + energyTolerance_Wh,
+    )
+    if (!holds) return { kind: 'energy' }
+    return { kind: Number.isFinite(session.deadline_min) ? 'time' : 'power' }
+  }
+  return groups.flatMap((group, kind) => {
+    const count = (session.counts[kind] as number) - charges.filter(charge => charge.group === group).length
+    return count > 0 ? [{ group, count, why: whyNot(kind) }] : []
+  })
+}
+
+function useOf(
+  source: number,
+  session: Session,
+  solved: SessionPlan,
+  charges: readonly PlannedCharge[],
+): SourceUse {
+  const { power_W, energy_Wh } = session.sources[source] as Session['sources'][number]
+  const ports = solved.hookups.flatMap((hookup, port) =>
+    hookup?.source === source && (solved.order[port] as readonly number[]).length > 0 ? [hookup] : [],
+  )
+  return {
+    taken_Wh: sum(charges.filter(charge => charge.source === source).map(charge => charge.energy_Wh)),
+    available_Wh: energy_Wh,
+    drawn_W: sum(ports.map(hookup => hookup.power_W)),
+    most_W: power_W,
+  }
+}

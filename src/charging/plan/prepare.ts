@@ -1,0 +1,108 @@
+// From a field session to its numbers: what each port could do for each kind of pack, on each source and share.
+
+import type { Charger } from '../charger.ts'
+import { chargerEfficiency } from '../practice.ts'
+import type { Refusal } from '../refusal.ts'
+import type { Setting } from '../setting.ts'
+import { budgetOf, feedsOf } from './budget.ts'
+import type { FieldSession, PackGroup } from './field.ts'
+import { jobMaker, type Pace, settingFor } from './jobs.ts'
+import type { Hookup, Session, SourceBudget } from './model.ts'
+import { sharesOf } from './shares.ts'
+
+/** A hookup that remembers the settings behind its numbers. */
+export interface SetHookup extends Hookup {
+  readonly settings: readonly (Setting | undefined)[]
+}
+
+export interface Prepared {
+  readonly session: Session
+  /** By kind: why no port can charge it; undefined where one can. */
+  readonly refusals: readonly (Refusal | undefined)[]
+}
+
+const unlimited: SourceBudget = { power_W: Number.POSITIVE_INFINITY, energy_Wh: Number.POSITIVE_INFINITY }
+
+/** `groups` are the packs to be charged, by their index in the field session; `wanted` is how many of them. */
+export function prepare(
+  field: FieldSession,
+  groups: readonly number[],
+  wanted: number,
+  pace: Pace,
+): Prepared {
+  const kinds = groups.map(group => field.packs[group] as PackGroup)
+  const { hookupOn, refusals } = hookupMaker(field, kinds, pace)
+  const firstAlike = indexOfFirstAlike(field.chargers)
+  const ways: SetHookup[][] = field.chargers.map(() => [])
+  const sources = [...(field.sources.length > 0 ? field.sources : [undefined]).entries()].map(
+    ([source, fed]) => {
+      const full = field.chargers.map(charger => hookupOn(charger, source))
+      const demands_W = full.map(hookup => hookup.power_W)
+      const feeds = fed && feedsOf(fed, field.chargers, field.limits)
+      const usable = feeds?.filter(feed => feed !== undefined) ?? []
+      const budget = fed ? budgetOf(fed, usable, sum(demands_W)) : unlimited
+      for (const [port, charger] of field.chargers.entries()) {
+        if (demands_W[port] === 0 || firstAlike[port] !== port) continue
+        const shares_W = sharesOf(budget.power_W, demands_W, port)
+        ways[port]?.push(...distinct(shares_W.map(share_W => hookupOn(held(charger, share_W), source))))
+      }
+      return budget
+    },
+  )
+  return {
+    session: {
+      counts: kinds.map(({ count }) => count),
+      ports: firstAlike.map(first => ways[first] as SetHookup[]),
+      sources,
+      deadline_min: Math.floor((field.readyBy_s ?? Number.POSITIVE_INFINITY) / 60),
+      wanted,
+    },
+    refusals: kinds.map((_, kind) =>
+      ways.flat().some(({ jobs }) => jobs[kind]) ? undefined : refusals[kind],
+    ),
+  }
+}
+
+/** `refusals` fills up with the first reason against each kind as hookups are made. */
+function hookupMaker(field: FieldSession, kinds: readonly PackGroup[], pace: Pace) {
+  const jobOf = jobMaker(field)
+  const refusals: (Refusal | undefined)[] = kinds.map(() => undefined)
+  const hookupOn = (charger: Charger, source: number): SetHookup => {
+    const settings = kinds.map((kind, index) => {
+      const setting = settingFor(field, kind, charger, field.sources[source], pace)
+      if (!('refusal' in setting)) return setting
+      refusals[index] ??= setting.refusal
+      return undefined
+    })
+    return {
+      source,
+      power_W: Math.max(0, ...settings.map(setting => setting?.input_W ?? 0)),
+      jobs: settings.map((setting, index) => setting && jobOf(kinds[index] as PackGroup, setting)),
+      settings,
+    }
+  }
+  return { hookupOn, refusals }
+}
+
+/** The charger held to a share of the source's power, by its output. */
+function held(charger: Charger, share_W: number): Charger {
+  const output_W = share_W * (charger.efficiency ?? chargerEfficiency.value)
+  const power_W = Math.min(charger.power_W ?? Number.POSITIVE_INFINITY, output_W)
+  return Number.isFinite(power_W) ? { ...charger, power_W } : charger
+}
+
+/** One of those that set the same currents, and none that charges nothing. */
+function distinct(hookups: readonly SetHookup[]): SetHookup[] {
+  const currents = ({ settings }: SetHookup) => settings.map(setting => setting?.current_A).join()
+  return hookups.filter(
+    (hookup, index) =>
+      hookup.power_W > 0 && hookups.findIndex(other => currents(other) === currents(hookup)) === index,
+  )
+}
+
+function indexOfFirstAlike(chargers: readonly Charger[]): number[] {
+  const texts = chargers.map(charger => JSON.stringify(charger))
+  return texts.map(text => texts.indexOf(text))
+}
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
