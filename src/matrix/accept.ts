@@ -1,0 +1,45 @@
+// What counts as said to us now: nothing from before our time, nothing twice, nothing of our own.
+
+/** A message or reaction as it came in. */
+export interface Heard {
+  readonly sender: string
+  /** The message type ("m.text") or, for other events, the event type ("m.reaction"). */
+  readonly what: string
+  /** By the clock of the sender's server. */
+  readonly sentAt_ms: number
+}
+
+export interface Situation {
+  readonly self: string
+  /** Undefined while we are not in the room. */
+  readonly joinedAt_ms: number | undefined
+  readonly now_ms: number
+  /** The id was seen and answered before. */
+  readonly answered: boolean
+}
+
+export type Decision =
+  | 'accepted'
+  | 'own'
+  | 'not a question'
+  | 'before our join'
+  | 'too old'
+  | 'from the future'
+  | 'answered'
+
+const oldest_ms = 60_000
+/** How far the clocks of two servers may be apart: common practice is to keep them within seconds. */
+const skew_ms = 30_000
+/** Only text asks: what bots send is m.notice. */
+const asking = ['m.text', 'm.reaction']
+
+/** Whether something heard is to be acted on, and if not, why. */
+export function accept({ sender, what, sentAt_ms }: Heard, situation: Situation): Decision {
+  if (sender === situation.self) return 'own'
+  if (!asking.includes(what)) return 'not a question'
+  const { joinedAt_ms, now_ms } = situation
+  if (joinedAt_ms === undefined || sentAt_ms < joinedAt_ms) return 'before our join'
+  if (now_ms - sentAt_ms > oldest_ms + skew_ms) return 'too old'
+  if (sentAt_ms - now_ms > skew_ms) return 'from the future'
+  return situation.answered ? 'answered' : 'accepted'
+}

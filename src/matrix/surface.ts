@@ -1,0 +1,101 @@
+// The Matrix surface: connects, hears what is said in its rooms, and has it answered.
+
+import { ClientEvent, HttpApiEvent, type MatrixClient, RoomEvent, SyncState } from 'matrix-js-sdk'
+import type { Surface } from '../assistant/assistant.ts'
+import { describeError } from '../log.ts'
+import { type OpenClient, openClient } from './client.ts'
+import { createConversation } from './conversation.ts'
+import { createEars } from './ears.ts'
+import { createLanes } from './lanes.ts'
+import type { MatrixParts } from './parts.ts'
+import { answerInvite, followUpgrade } from './rooms.ts'
+import { createSender } from './send.ts'
+import { createSpeaker } from './speak.ts'
+import { createUndecryptable } from './undecryptable.ts'
+
+/** Enough that what was said in the minute of a restart is all there after it. */
+const timelineLimit = 50
+/** Invites and moves go one after another: both change what our account notes. */
+const roomsLane = 'rooms'
+
+/** `onLost` is told when message keys could not be written to disk: the process should then end. */
+export function createMatrixSurface(parts: MatrixParts, onLost: (error: unknown) => void): Surface {
+  let open: OpenClient | undefined
+  let stopListening = async (): Promise<void> => {}
+  let syncing = false
+
+  return {
+    name: 'matrix',
+    async start() {
+      open = await openClient(parts.settings, parts.folder, parts.log, error => {
+        if (open) onLost(error)
+      })
+      const { client } = open
+      const synced = firstSync(client)
+      stopListening = listen(client, parts, synced)
+      client.on(ClientEvent.Sync, state => {
+        syncing = state === SyncState.Prepared || state === SyncState.Syncing
+      })
+      client.on(HttpApiEvent.SessionLoggedOut, () =>
+        parts.log.error('the Matrix server ended our session: restart to log in again'),
+      )
+      await client.startClient({ initialSyncLimit: timelineLimit, lazyLoadMembers: true })
+      await synced
+    },
+    async stop() {
+      await stopListening()
+      const { close } = open ?? {}
+      open = undefined
+      close?.()
+    },
+    ready: () => syncing,
+  }
+}
+
+/** Hears from now on; the function returned stops hearing and resolves when all heard before is answered. */
+function listen(
+  client: MatrixClient,
+  { settings, assistant, answered, log }: MatrixParts,
+  synced: Promise<void>,
+) {
+  let listening = true
+  const onFault = (fault: unknown) =>
+    log.error({ error: describeError(fault) }, 'a Matrix event was not handled')
+  const lanes = createLanes(onFault)
+  const sender = createSender(client)
+  const speaker = createSpeaker(client, sender, log)
+  const undecryptable = createUndecryptable(speaker, onFault)
+  const converse = createConversation({ client, settings, assistant, answered, speaker })
+  const ears = createEars({ client, answered, undecryptable, lanes, synced, converse })
+
+  client.on(RoomEvent.Timeline, (event, room, toStartOfTimeline, removed, { liveEvent }) => {
+    if (!listening || !room || toStartOfTimeline || removed || !liveEvent) return
+    if (event.getType() === 'm.room.tombstone') lanes.add(roomsLane, () => followUpgrade(client, room, log))
+    else ears.hear(event, room)
+  })
+  client.on(RoomEvent.MyMembership, (room, membership) => {
+    if (listening && membership === 'invite')
+      lanes.add(roomsLane, () => answerInvite(client, room, settings.invites, log))
+  })
+  lanes.add(roomsLane, async () => {
+    await synced
+    for (const room of client.getRooms()) await followUpgrade(client, room, log)
+  })
+
+  return async () => {
+    listening = false
+    sender.close()
+    undecryptable.stop()
+    await lanes.settled()
+  }
+}
+
+/** Rejects where the server does not know our session. */
+function firstSync(client: MatrixClient): Promise<void> {
+  return new Promise((resolve, reject) => {
+    client.on(ClientEvent.Sync, state => {
+      if (state === SyncState.Prepared) resolve()
+    })
+    client.on(HttpApiEvent.SessionLoggedOut, reject)
+  })
+}

@@ -1,0 +1,75 @@
+// Encrypted rooms: read, answered, and still read after a kill at any moment.
+
+import { setTimeout as sleep } from 'node:timers/promises'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { Member, until } from '../../support/matrix/member.ts'
+import { type AssistantProcess, assistantProcess } from '../../support/matrix/process.ts'
+import { type Synapse, startSynapse } from '../../support/matrix/synapse.ts'
+
+const question = '!charge current 3S 720 LiHV on a 0.5/1/2/4A charger'
+
+let synapse: Synapse
+let assistant: AssistantProcess
+let ada: Member
+
+beforeAll(async () => {
+  synapse = await startSynapse()
+  assistant = await assistantProcess(synapse, 'chargehand')
+  await assistant.start()
+  ada = await Member.at(synapse, 'ada')
+})
+
+afterAll(async () => {
+  ada?.leave()
+  await assistant?.remove()
+  await synapse?.remove()
+})
+
+test('a question in an encrypted room is answered, encrypted', async () => {
+  const room = await ada.roomWith(assistant.userId, { encrypted: true })
+  const asked = await ada.say(room, question)
+  const answer = await ada.answer(room, asked, assistant.userId)
+  await until('the answer decrypts', () => answer.getClearContent() !== null)
+  expect(answer.getWireType()).toBe('m.room.encrypted')
+  expect(answer.getContent().body).toMatch(/3S 720mAh LiHV/)
+  expect(answer.getContent().msgtype).toBe('m.notice')
+})
+
+test('members see the device verified', async () => {
+  const crypto = ada.client.getCrypto()
+  const devices = await crypto?.getUserDeviceInfo([assistant.userId], true)
+  const [deviceId] = devices?.get(assistant.userId)?.keys() ?? []
+  const status = await crypto?.getDeviceVerificationStatus(assistant.userId, deviceId ?? '')
+  expect(status?.signedByOwner).toBe(true)
+})
+
+test('killed between two messages, ten times: every message answered once, one device', async () => {
+  const room = await ada.roomWith(assistant.userId, { encrypted: true })
+  const asked: string[] = [await ada.say(room, `${question} at the start`)]
+  await ada.answer(room, asked[0] ?? '', assistant.userId)
+  for (let round = 0; round < 10; round += 1) {
+    // At odd rounds soon after the question, so that the kill falls before, in and after the answer.
+    const before = await ada.say(room, question)
+    if (round % 2 === 0) await ada.answer(room, before, assistant.userId)
+    else await sleep(round * 15)
+    await assistant.kill()
+    const between = await ada.say(room, question)
+    await assistant.start()
+    const after = await ada.say(room, question)
+    asked.push(before, between, after)
+    for (const id of asked) await ada.answer(room, id, assistant.userId)
+  }
+  expect(asked.map(id => ada.answersTo(room, id, assistant.userId).length)).toEqual(asked.map(() => 1))
+  const answers = asked.flatMap(id => ada.answersTo(room, id, assistant.userId))
+  for (const answer of answers) {
+    await until('the answer decrypts', () => answer.getClearContent() !== null)
+    expect(answer.getContent().body).toMatch(/LiHV/)
+  }
+  expect(ada.heard(room, assistant.userId)).toHaveLength(asked.length)
+
+  const { devices } = (await synapse.admin('GET', `v2/users/${assistant.userId}/devices`)) as {
+    devices: { device_id: string; display_name: string | null }[]
+  }
+  // The one made by registering the account has never been used.
+  expect(devices.filter(({ display_name }) => display_name === 'Chargehand')).toHaveLength(1)
+})

@@ -1,0 +1,88 @@
+// Runs the assistant as a process against a test homeserver, so that a test can kill it.
+
+import { type ChildProcess, spawn } from 'node:child_process'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { passwordOf, type Synapse } from './synapse.ts'
+
+const script = fileURLToPath(new URL('serve.ts', import.meta.url))
+
+export interface AssistantProcess {
+  readonly userId: string
+  readonly folder: string
+  /** Resolves when questions can come. Rejects, with what it wrote, where it ends instead. */
+  start(): Promise<void>
+  /** SIGKILL: no goodbye, as a power cut. */
+  kill(): Promise<void>
+  /** SIGTERM; resolves with all that it wrote to standard output. */
+  stop(): Promise<string>
+  /** The lines of its log since the last start. */
+  log(): string
+  /** Stops it and removes its data. */
+  remove(): Promise<void>
+}
+
+export async function assistantProcess(
+  synapse: Synapse,
+  name: string,
+  environment: Record<string, string> = {},
+): Promise<AssistantProcess> {
+  const { userId } = await synapse.register(name)
+  const folder = mkdtempSync(join(tmpdir(), 'chargehand-'))
+  let child: ChildProcess | undefined
+  let output = ''
+  let log = ''
+
+  function start(): Promise<void> {
+    output = ''
+    log = ''
+    const started = spawn(process.execPath, ['--disable-warning=ExperimentalWarning', script], {
+      env: {
+        PATH: process.env.PATH,
+        CHARGEHAND_DATA: folder,
+        MATRIX_HOMESERVER: synapse.url,
+        MATRIX_USER: userId,
+        MATRIX_PASSWORD: passwordOf(name),
+        MATRIX_STORE_KEY: 'a passphrase for tests only',
+        ...environment,
+      },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    })
+    child = started
+    started.stderr.on('data', data => {
+      log += data
+    })
+    return new Promise((resolve, reject) => {
+      started.stdout.on('data', data => {
+        output += data
+        if (output.includes('ready\n')) resolve()
+      })
+      started.once('exit', code => reject(new Error(`the assistant ended with ${code}: ${log}`)))
+    })
+  }
+
+  async function end(signal: NodeJS.Signals): Promise<void> {
+    if (!child || child.exitCode !== null || child.signalCode !== null) return
+    const ended = new Promise(resolve => child?.once('close', resolve))
+    child.kill(signal)
+    await ended
+  }
+
+  return {
+    userId,
+    folder,
+    start,
+    kill: () => end('SIGKILL'),
+    stop: async () => {
+      await end('SIGTERM')
+      return output
+    },
+    log: () => log,
+    remove: async () => {
+      await end('SIGKILL')
+      rmSync(folder, { recursive: true })
+    },
+  }
+}
