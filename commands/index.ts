@@ -1,6 +1,7 @@
 // Every command, in the order in which help lists them.
 
 import type { Command } from '../src/assistant/command.ts'
+import { compare } from './compare.ts'
 import { current } from './current.ts'
 import { exportMe } from './export-me.ts'
 import { forgetMe } from './forget-me.ts'
@@ -11,13 +12,24 @@ import { kitList } from './kit-list.ts'
 import { kitRemove } from './kit-remove.ts'
 import { kitRename } from './kit-rename.ts'
 import { kitSave } from './kit-save.ts'
+import { lead } from './lead.ts'
+import { percent } from './percent.ts'
 import { source } from './source.ts'
+import { supply } from './supply.ts'
 import { time } from './time.ts'
+import { travel } from './travel.ts'
+import { trim } from './trim.ts'
 
 const answering: readonly Command[] = [
   current,
   time,
   source,
+  supply,
+  percent,
+  lead,
+  trim,
+  compare,
+  travel,
   kitSave,
   kitList,
   kitRename,

@@ -2,7 +2,7 @@
 
 import { defineCommand, optional, required } from '../src/assistant/command.ts'
 import { Problem } from '../src/assistant/problem.ts'
-import type { Answer, Figure } from '../src/assistant/reply.ts'
+import type { Answer } from '../src/assistant/reply.ts'
 import type { Show } from '../src/assistant/show.ts'
 import { chemistryKind, packKind, stateKind } from '../src/assistant/values.ts'
 import { cautionsFor } from '../src/cautions/cautions.ts'
@@ -17,6 +17,7 @@ import {
   type Telling,
   voltsAtRest,
 } from '../src/charging/rest-charge.ts'
+import { chargeFigure, spanOf } from './parts/charge-figure.ts'
 import { figuresIn } from './parts/figure.ts'
 import { followUp } from './parts/follow-up.ts'
 import { levelsOf } from './parts/levels.ts'
@@ -72,13 +73,12 @@ const tellingWords: Record<Telling, string> = {
 
 function byVolts(found: RestCharge, chemistry: Chemistry, pack: Pack | undefined, show: Show): Answer {
   const { soc, band, perCell_V, telling } = found
-  const range = `${show.percent(band.low)} to ${show.percent(band.high)}`
   const isLow = perCell_V < chemistry.restFloor_V.value
   const figure = figuresIn(show)
   const left_Ah = pack && Math.floor(soc * pack.capacity_Ah * 1000) / 1000
   return {
     headline: [
-      `${show.perCell(perCell_V)} per cell at rest is about ${show.percent(soc)} of a ${chemistry.name} cell's charge (${range}).`,
+      `${show.perCell(perCell_V)} per cell at rest is about ${show.percent(soc)} of a ${chemistry.name} cell's charge (${spanOf(band, show)}).`,
       tellingWords[telling],
       isLow
         ? `That is below the floor of ${show.perCell(chemistry.restFloor_V.value)}: charge it before it rests any longer.`
@@ -87,7 +87,7 @@ function byVolts(found: RestCharge, chemistry: Chemistry, pack: Pack | undefined
       .filter(Boolean)
       .join(' '),
     figures: [
-      charge(soc, range, band, show),
+      chargeFigure('charge', found, show),
       figure.perCell('restPerCell', 'volts per cell at rest', perCell_V),
       ...(pack && left_Ah !== undefined
         ? [
@@ -99,18 +99,6 @@ function byVolts(found: RestCharge, chemistry: Chemistry, pack: Pack | undefined
     working: working(chemistry, show),
     cautions: cautionsFor({ ...(pack && { pack }), restPerCell_V: perCell_V }),
     followUps: pack ? [followUp('What to set?', 'current', { pack: packKind.write(pack) })] : [],
-  }
-}
-
-function charge(soc: number, range: string, { low, high }: RestCharge['band'], show: Show): Figure {
-  return {
-    key: 'soc',
-    label: 'charge',
-    value: soc * 100,
-    unit: '%',
-    low: low * 100,
-    high: high * 100,
-    text: `${show.percent(soc)} (${range})`,
   }
 }
 

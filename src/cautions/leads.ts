@@ -15,4 +15,8 @@ export const leadCautions: readonly [Caution, ...Caution[]] = [
     key: 'realCopper',
     text: 'These figures are for copper. Copper-clad aluminium of the same gauge resists about 60 % more; a plug or joint adds to it.',
   },
+  {
+    key: 'leadsOnly',
+    text: 'This is for charge leads. Fixed wiring of a building or a vehicle is for the local code and a licensed hand.',
+  },
 ]

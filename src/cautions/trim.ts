@@ -14,7 +14,11 @@ const trimming: readonly [Caution, ...Caution[]] = [
   },
 ]
 
+/** With the most pressing caution of the pack, and the one that fits every charge. */
 export function trimCautions(situation: Situation): readonly [Caution, ...Caution[]] {
+  const [pressing, ...fitting] = cautionsFor(situation)
+  const last = fitting.slice(-1)
+  if (situation.refusal) return [pressing, ...trimming, ...last]
   const [first, ...rest] = trimming
-  return [first, ...rest, ...cautionsFor(situation).slice(-2)]
+  return [first, ...rest, pressing, ...last]
 }

@@ -1,0 +1,84 @@
+// A charger's cutoff checked with a meter, and which cutoff to choose where its list lacks the one wanted.
+
+import { defineCommand, optional } from '../src/assistant/command.ts'
+import { Problem } from '../src/assistant/problem.ts'
+import { chargerKind, chemistryKind, packKind, stateKind, targetKind } from '../src/assistant/values.ts'
+import { chemistries } from '../src/charging/chemistries.ts'
+import type { Pack } from '../src/charging/pack.ts'
+import { judgeTrim } from '../src/charging/trim.ts'
+import type { Level } from '../src/notation/state.ts'
+import { chosenCutoff } from './parts/trim-choice.ts'
+import { judgedTrim } from './parts/trim-words.ts'
+
+const options = {
+  pack: optional(packKind, { description: 'the pack it was measured on', phrase: text => text }),
+  chemistry: optional(chemistryKind, { description: 'where no pack is named', phrase: text => text }),
+  shown: optional(stateKind, {
+    description: 'what the charger shows at the end of a charge',
+    phrase: text => `shown ${text}`,
+  }),
+  measured: optional(stateKind, {
+    description: 'what a trusted meter says then',
+    phrase: text => `measured ${text}`,
+  }),
+  charger: optional(chargerKind, {
+    description: 'with the cutoffs it offers',
+    phrase: text => `on a charger with ${text}`,
+  }),
+  to: optional(targetKind, {
+    description: 'the cutoff wanted; full when not said',
+    phrase: text => `to ${text}`,
+  }),
+}
+
+export const trim = defineCommand({
+  name: 'trim',
+  summary: "A charger's cutoff against a meter, or the right cutoff from those it has.",
+  options,
+  examples: [
+    'trim chemistry: LiPo shown: 4.20V measured: 4.23V',
+    'trim pack: 3S 720 LiHV shown: 13.05V measured: 12.96V',
+    'trim pack: 2S 2600 Li-ion charger: 1/2/3A 4.15/4.20/4.35V to: 4.10V per cell',
+  ],
+  plainWords: ['trim', 'calibrate', 'calibration', 'charger is off', 'check the charger'],
+  answer: (inputs, context) => {
+    const pack = inputs.pack ?? oneCell(inputs.chemistry)
+    const judgedPack = { pack, named: inputs.pack !== undefined }
+    const { shown, measured, charger } = inputs
+    if ((shown === undefined) !== (measured === undefined)) throw bothWanted()
+    const judged =
+      shown && measured && judgeTrim(voltsOf(shown, pack, 'shown'), voltsOf(measured, pack, 'measured'))
+    if (charger?.cutoffs_V)
+      return chosenCutoff({ ...judgedPack, charger, to: inputs.to, error_V: judged?.error_V ?? 0 }, context)
+    if (judged && measured)
+      return judgedTrim(judgedPack, judged, voltsOf(measured, pack, 'measured'), context)
+    throw bothWanted()
+  },
+})
+
+function oneCell(chemistry: Pack['chemistry'] | undefined): Pack {
+  if (chemistry) return { chemistry, series: 1, parallel: 1, capacity_Ah: 1 }
+  throw new Problem({
+    what: 'I need the pack or its chemistry.',
+    expected: 'pack: cells, capacity and chemistry, or chemistry: LiPo, LiHV, Li-ion or LiFe',
+    example: 'trim chemistry: LiPo shown: 4.20V measured: 4.23V',
+  })
+}
+
+/** A reading is volts; full stands for the chemistry's full volts. */
+function voltsOf(level: Level, { chemistry }: Pack, name: string): number {
+  if (level.kind === 'rest') return level.perCell_V
+  if (level.kind === 'named' && level.name === 'full') return chemistries[chemistry].full_V.value
+  throw new Problem({
+    what: `I need ${name} in volts.`,
+    expected: 'volts per cell, or pack volts where the pack is named',
+    example: `${name}: 4.20V`,
+  })
+}
+
+const bothWanted = (): Problem =>
+  new Problem({
+    what: 'I need what the charger shows and what the meter says, or the cutoffs that the charger has.',
+    expected: 'shown: and measured: in volts, or charger: with its cutoffs',
+    example: 'trim chemistry: LiPo shown: 4.20V measured: 4.23V',
+  })
