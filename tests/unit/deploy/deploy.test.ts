@@ -1,0 +1,42 @@
+// What a host gets: the example settings name every variable, and the files agree with the program.
+
+import { readFileSync } from 'node:fs'
+import { parseEnv } from 'node:util'
+import { describe, expect, it } from 'vitest'
+import { readConfig, variableNames } from '../../../src/config.ts'
+
+const read = (name: string) => readFileSync(new URL(`../../../deploy/${name}`, import.meta.url), 'utf8')
+
+describe('.env.example', () => {
+  const example = parseEnv(read('.env.example'))
+
+  it('names every variable that is read, and no other', () => {
+    expect(Object.keys(example).sort()).toEqual([...variableNames].sort())
+  })
+
+  it('can be used as it stands, and holds no secret', () => {
+    const config = readConfig(example)
+    expect(config.DISCORD_TOKEN).toBeUndefined()
+    expect(config.DATABASE_URL).toBeUndefined()
+  })
+})
+
+describe('the container', () => {
+  it('takes only what it copies, and no development dependencies', () => {
+    const file = read('Containerfile')
+    expect(file).toContain('npm ci --omit=dev')
+    const copied = [...file.matchAll(/^COPY (?!--from)(.+) \S+$/gm)].flatMap(([, names = '']) =>
+      names.split(' '),
+    )
+    const allowed = read('Containerfile.dockerignore').match(/(?<=^!).+/gm)
+    expect([...new Set(copied)].sort()).toEqual([...(allowed ?? [])].sort())
+  })
+})
+
+describe('the configuration', () => {
+  it('names what Discord by HTTP lacks', () => {
+    expect(() => readConfig({ DISCORD_INTERACTIONS: 'http' })).toThrow(
+      /DISCORD_PUBLIC_KEY: needed .*\n.*CHARGEHAND_HTTP_PORT: needed/,
+    )
+  })
+})
