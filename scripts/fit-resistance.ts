@@ -1,79 +1,28 @@
-// Fits, on the measured charges, how much more resistance a long charge meets than a short reading shows.
+// Prints the fit of the resistance model on the measured charges: run it after a change to the model or to the runs.
 
-import type { ChargeRequest } from '../src/charging/charge.ts'
-import { chemistries } from '../src/charging/chemistries.ts'
-import { socAt } from '../src/charging/curve.ts'
-import { simulateCharge } from '../src/charging/simulate.ts'
-import { type ChargeRun, chargeRuns, type DatasetName, datasets } from '../tests/outside/charge-runs.ts'
-
-/**
- * The request for a measured run with what was measured of its cell. A run that ends below the full voltage
- * has its capacity measured up to there; the rest up to full comes from the chemistry's curve.
- */
-export function requestOf(run: ChargeRun, reading_ohm = run.reading_ohm): ChargeRequest {
-  const { chemistry } = datasets[run.dataset]
-  const share = socAt(chemistries[chemistry], run.cutoff_V)
-  return {
-    pack: {
-      chemistry,
-      series: 1,
-      parallel: 1,
-      capacity_Ah: run.nameplate_Ah,
-      ...(reading_ohm !== undefined && { cellResistance_ohm: reading_ohm }),
-    },
-    measuredCapacity_Ah: run.measured_Ah / share,
-    current_A: run.current_A,
-    from: { kind: 'soc', soc: run.start * share },
-    target: { kind: 'voltage', perCell_V: run.cutoff_V },
-    termination_A: run.termination_A,
-  }
-}
-
-/** Relative errors of the two times of a run. */
-export function errorsOf(run: ChargeRun, readingFactor = 1): [toCutoff: number, toTermination: number] {
-  const reading_ohm = run.reading_ohm && run.reading_ohm * readingFactor
-  const charge = simulateCharge(requestOf(run, reading_ohm))
-  return [charge.timeToCutoff_s / run.timeToCutoff_s - 1, charge.duration_s / run.timeToTermination_s - 1]
-}
-
-/** Every run with a reading, each dataset weighing the same. */
-const fitted = chargeRuns.filter(run => run.reading_ohm !== undefined)
-
-function cost(runs: readonly ChargeRun[], readingFactor: number): number {
-  const count = (dataset: DatasetName) => runs.filter(run => run.dataset === dataset).length
-  return runs.reduce((sum, run) => {
-    const [cutoff, termination] = errorsOf(run, readingFactor)
-    return sum + (cutoff ** 2 + termination ** 2) / count(run.dataset)
-  }, 0)
-}
-
-/** The factor on the model's own that suits `runs` best, searched from 0.5 to 2. */
-export function bestFactor(runs: readonly ChargeRun[] = fitted): number {
-  let low = 0.5
-  let high = 2
-  while (high - low > 1e-3) {
-    const third = (high - low) / 3
-    if (cost(runs, low + third) < cost(runs, high - third)) high -= third
-    else low += third
-  }
-  return (low + high) / 2
-}
-
-/** The factor fitted without each dataset in turn, and the errors it then gives on the one left out. */
-export function leaveOneOut(): { dataset: DatasetName; factor: number; errors: number[] }[] {
-  const names = [...new Set(fitted.map(run => run.dataset))]
-  return names.map(dataset => {
-    const factor = bestFactor(fitted.filter(run => run.dataset !== dataset))
-    const left = fitted.filter(run => run.dataset === dataset)
-    return { dataset, factor, errors: left.flatMap(run => errorsOf(run, factor)) }
-  })
-}
+import { chargeRuns } from '../tests/outside/charge-runs.ts'
+import { bestFactor, costOf, errorsOf, fittedRuns, leaveOneOut } from '../tests/outside/resistance-fit.ts'
 
 const percent = (error: number) => `${(100 * error).toFixed(1)} %`
 
-if (import.meta.main) {
-  console.log(`best factor on the model's own: ${bestFactor().toFixed(3)}`)
-  for (const run of chargeRuns) console.log(run.id, errorsOf(run).map(percent).join(', '))
-  for (const { dataset, factor, errors } of leaveOneOut())
-    console.log(`without ${dataset}: ${factor.toFixed(3)}; on it ${errors.map(percent).join(', ')}`)
+console.log(`Best factor on the model's own ratio of whole resistance to reading: ${bestFactor().toFixed(3)}`)
+
+console.log('\nErrors of the times to cutoff and to the end')
+for (const run of chargeRuns) console.log(run.id, errorsOf(run).map(percent).join(', '))
+
+console.log('\nErrors on a dataset left out of the fit')
+for (const { dataset, factor, errors } of leaveOneOut())
+  console.log(dataset, `factor ${factor.toFixed(3)}:`, errors.map(percent).join(', '))
+
+console.log('\nOther sharings of the resistance, each with its own best factor')
+for (const series of [0.2, 0.3, 0.4, 0.5]) {
+  for (const fast of [0.1, 0.2, 0.3]) {
+    for (const slow_s of [150, 200, 300, 600]) {
+      const sharing = { series, fast, slow_s }
+      const factor = bestFactor(fittedRuns, sharing)
+      const worst = Math.max(...fittedRuns.flatMap(run => errorsOf(run, factor, sharing)).map(Math.abs))
+      const cost = (1e4 * costOf(fittedRuns, factor, sharing)).toFixed(1)
+      console.log(`series ${series}, fast ${fast}, slow ${slow_s} s: cost ${cost}, worst ${percent(worst)}`)
+    }
+  }
 }

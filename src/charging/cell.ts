@@ -37,7 +37,8 @@ export function resistanceFactor(temperature_C: number): number {
 
 /**
  * Resistance that a long charge meets over one read from a step of one to ten seconds, which most meters and
- * chargers do. Fitted on the measured charges of seven cells, which ask for 1.5 to 2.5.
+ * chargers do. Fitted on measured charges of six datasets (tests/outside/charge-runs.ts); those whose time hangs on
+ * it ask for 1.5 to 2.5.
  */
 const wholeOverReading = 2.05
 

@@ -19,7 +19,7 @@ const jeita =
 
 /** JEITA bands: half of `rate_C` when cold, the whole of it to 45 °C, nothing outside. */
 function bands(rate_C: number, maxPerCell_V: number): Cited<readonly TemperatureBand[]> {
-  return published(
+  return computed(
     [
       { from_C: 0, to_C: 10, maxRate_C: rate_C / 2, maxPerCell_V },
       { from_C: 10, to_C: 45, maxRate_C: rate_C, maxPerCell_V },
@@ -43,7 +43,8 @@ function mean(curves: readonly Cited<VoltageCurve>[]): VoltageCurve {
 
 /**
  * A resistance shared out among the circuit's parts. One sharing serves all chemistries: it brings the times of
- * all fitted charges within 5 %, and it lets a reading of a few seconds see half of the whole, as those charges ask.
+ * all fitted charges within 5 %, and it lets a reading of a few seconds see half of the whole, as those charges
+ * ask. They tell the parts apart only loosely: scripts/fit-resistance.ts prints how other sharings do.
  */
 function shared(total_ohmAh: number, source: string): Cited<ResistanceModel> {
   const model = {

@@ -1,9 +1,9 @@
 // Simulated charges against charges measured on real cells, from the open datasets that charge-runs.ts cites.
 
 import { describe, expect, test } from 'vitest'
-import { bestFactor, errorsOf, leaveOneOut, requestOf } from '../../scripts/fit-resistance.ts'
 import { chargeTimeBand } from '../../src/charging/band.ts'
 import { chargeRuns, datasets } from './charge-runs.ts'
+import { bestFactor, errorsOf, leaveOneOut, requestOf } from './resistance-fit.ts'
 
 // What is fitted on these runs: one number, how much more resistance a long charge meets than a short reading
 // shows (all runs with a reading), and how it is shared among series, fast and slow part. Two more things come
