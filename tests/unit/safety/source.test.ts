@@ -156,7 +156,7 @@ describe('planSource', () => {
     })
   })
 
-  it('balances: source out is packs in, converter loss and the loss of the source', () => {
+  it('leaves a battery above its floor and balances: source out is packs in, converter loss and own loss', () => {
     onEveryPlan(someSource, 10_000, ({ balance, each, planned, leftSoc, setting }, request) => {
       const { sourceOut_Wh, intoPacks_Wh, converterLoss_Wh, sourceLoss_Wh } = balance
       closes(intoPacks_Wh + converterLoss_Wh + sourceLoss_Wh, sourceOut_Wh, sourceOut_Wh)
@@ -165,10 +165,8 @@ describe('planSource', () => {
       const store = setting.feed?.store
       if (store) {
         closes(store.energyBetween_Wh(leftSoc ?? 0, store.soc), sourceOut_Wh, sourceOut_Wh)
-        if (planned > 0) {
-          const left_V = store.rest_V(leftSoc ?? 0)
-          expect(left_V).toBeGreaterThanOrEqual(Math.max(store.loadFloor_V, store.restFloor_V))
-        }
+        const floor_V = Math.max(store.loadFloor_V, store.restFloor_V)
+        if (planned > 0) expect(store.rest_V(leftSoc ?? 0)).toBeGreaterThanOrEqual(floor_V)
       }
       if (request.source.kind === 'power bank') {
         closes(request.source.label_Wh * (1 - (leftSoc ?? 0)), sourceOut_Wh, sourceOut_Wh)

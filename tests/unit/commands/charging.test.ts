@@ -1,0 +1,218 @@
+// The three questions as they are asked and answered: current, time and source.
+
+import { describe, expect, it } from 'vitest'
+import { current } from '../../../commands/current.ts'
+import { source } from '../../../commands/source.ts'
+import { time } from '../../../commands/time.ts'
+import { createAssistant } from '../../../src/assistant/assistant.ts'
+import type { Reply } from '../../../src/assistant/reply.ts'
+import { askingOf, member } from '../../support/ask.ts'
+
+const commands = [current, time, source]
+const { ask, faults, memory } = await askingOf(commands)
+
+const value = (reply: Reply, key: string) => reply.figures.find(figure => figure.key === key)?.value
+const keys = (reply: Reply) => reply.figures.map(({ key }) => key)
+const cautions = (reply: Reply) => reply.cautions.map(({ key }) => key)
+
+describe.each(commands.map(command => [command.name, command] as const))('%s', (_, command) => {
+  it.each(command.examples)('answers its example: %s', async example => {
+    const reply = await ask(example)
+    expect(reply.problem).toBeUndefined()
+    expect(reply.verdict).toMatch(/^go/)
+    expect(reply.working.length).toBeGreaterThan(2)
+    expect(faults).toEqual([])
+  })
+
+  it.each(command.examples)('offers follow-ups that can be asked: %s', async example => {
+    const { followUps } = await ask(example)
+    expect(followUps.length).toBeGreaterThan(0)
+    for (const { question } of followUps) expect((await ask(question)).problem).toBeUndefined()
+  })
+
+  it.each(command.examples)('says where its rules come from: %s', async example => {
+    const working = (await ask(example)).working.join(' ')
+    expect(working).toMatch(/common practice/)
+  })
+})
+
+describe('current', () => {
+  it('says what to set in the first line, and why', async () => {
+    const reply = await ask('current pack: 3S 650 LiHV charger: 1/2/3/5A')
+    expect(reply.headline).toMatch(/^Set 1 A and 4\.35 V per cell \(13\.05 V for 3S\)\./)
+    expect(reply.verdict).toBe('go with care')
+    expect(reply.headline).toContain('1.54C, faster than the recommended 1C')
+    expect(keys(reply)).toEqual([
+      'setCurrent',
+      'cutoffPerCell',
+      'cutoffPack',
+      'cRate',
+      'wantedCurrent',
+      'highestCurrent',
+      'inputPower',
+    ])
+    expect(value(reply, 'cRate')).toBeCloseTo(1 / 0.65, 9)
+  })
+
+  it('says what the source must give and which limit bound', async () => {
+    const reply = await ask('current pack: 6S 5000 LiPo source: PD 65W')
+    // 65 W x 0.85 / 25.2 V = 2.19 A; the input is then at most 65 W / 20 V.
+    expect(value(reply, 'setCurrent')).toBe(2.19)
+    expect(value(reply, 'inputCurrent')).toBeLessThanOrEqual(3.25)
+    expect(reply.headline).toContain('what the source carries')
+    expect(reply.working.join(' ')).toContain('20 V × 3.25 A = 65 W')
+  })
+
+  it('teaches where it refuses', async () => {
+    const reply = await ask('current pack: 1S 450 LiHV charger: 1/2/3/5A')
+    expect(reply.verdict).toBe('do not charge')
+    expect(reply.headline).toContain('from 500 mAh up')
+    expect(reply.figures).toEqual([])
+  })
+
+  it('refuses a LiFe pack to 4.2 V, a hot pack, a dead pack and a source below the window', async () => {
+    const refused = [
+      'current pack: 3S 1000 LiFe to: 4.2V per cell',
+      'current pack: 3S 720 LiHV temperature: 70°C',
+      'current pack: 3S 720 LiHV from: 2.1V per cell',
+      'current pack: 3S 720 LiHV charger: 0.5/1A 9-20V source: 5V 3A',
+    ]
+    for (const question of refused) expect((await ask(question)).verdict).toBe('do not charge')
+    expect(cautions(await ask(refused[0] ?? ''))).toContain('neverLipoMode')
+    expect(cautions(await ask(refused[2] ?? ''))).toContain('retire')
+  })
+})
+
+describe('time', () => {
+  it('answers the measured form of the question with its documented figures', async () => {
+    const reply = await ask(
+      'time pack: 1S 5450mAh LiPo current: 5.45A from: 0% to: 4.10V until: 0.545A resistance: 8mΩ',
+    )
+    expect(reply.problem).toBeUndefined()
+    expect(keys(reply)).toEqual(
+      expect.arrayContaining(['chargeTime', 'timeToCutoff', 'chargeIn', 'energyIn', 'heat']),
+    )
+    const chargeTime = reply.figures.find(({ key }) => key === 'chargeTime')
+    expect(chargeTime?.unit).toBe('s')
+    expect(chargeTime?.low).toBeLessThan(chargeTime?.value ?? 0)
+    expect(chargeTime?.high).toBeGreaterThan(chargeTime?.value ?? 0)
+    expect(value(reply, 'cutoffPerCell')).toBe(4.1)
+  })
+
+  it('keeps the figures of a current above the limit, and says first not to set it', async () => {
+    const reply = await ask('time pack: 1S 5450mAh LiPo current: 16.35A')
+    expect(reply.verdict).toBe('do not charge')
+    expect(reply.headline).toMatch(/^Do not charge at 16\.\d+ A: 10\.9 A is all that the cells take/)
+    expect(reply.headline).toContain('Set 5.45 A instead')
+    expect(value(reply, 'chargeTime')).toBeGreaterThan(0)
+    expect(cautions(reply)[0]).toBe('aboveAdvised')
+  })
+
+  it('says out loud what it took for granted', async () => {
+    const reply = await ask('time pack: 3S 720 LiHV')
+    expect(reply.assumed).toEqual(
+      expect.arrayContaining([
+        expect.stringContaining('flown down to its floor, 3.60 V per cell'),
+        'set to the advised current, 0.72 A',
+      ]),
+    )
+  })
+
+  it('takes the step of the charger below the current that was asked for', async () => {
+    const reply = await ask('time pack: 3S 720 LiHV current: 0.7A charger: 0.5/1/2/4A')
+    expect(value(reply, 'setCurrent')).toBe(0.5)
+    expect(reply.assumed).toContain('the charger has no step of 0.7 A; 0.5 A is taken')
+    const tooLow = await ask('time pack: 3S 720 LiHV current: 0.3A charger: 0.5/1/2/4A')
+    expect(tooLow.problem).toMatchObject({ token: '0.3A', example: 'current: 0.5A' })
+  })
+
+  it('is narrowed by a measured capacity', async () => {
+    const width = async (question: string) => {
+      const { low = 0, high = 0 } = (await ask(question)).figures[0] ?? {}
+      return high - low
+    }
+    const plain = 'time pack: 3S 1500 LiPo current: 1.5A from: 20%'
+    expect(await width(`${plain} capacity: 1500mAh`)).toBeLessThan(await width(plain))
+  })
+
+  it('has nothing to do where the pack is there already', async () => {
+    const reply = await ask('time pack: 3S 1500 LiPo from: 4.1V per cell to: storage')
+    expect(reply.verdict).toBe('do not charge')
+    expect(reply.headline).toContain('nothing to charge')
+    expect(reply.figures).toEqual([])
+  })
+
+  it('asks for an end current below the charge current', async () => {
+    const { problem } = await ask('time pack: 3S 1500 LiPo current: 1A until: 2A')
+    expect(problem).toMatchObject({ token: '2A', example: 'until: 0.1A' })
+  })
+
+  it('tells the end by the clock only where one is known', async () => {
+    const clock = () => new Date(2026, 4, 3, 10, 0)
+    const clocked = createAssistant({
+      commands,
+      memory,
+      clock,
+      onFault: fault => expect(fault).toBeUndefined(),
+    })
+    const reply = await clocked.answer('time pack: 3S 1000 LiPo', member)
+    expect(reply.working.join(' ')).toMatch(
+      /Started now \(10:00 by my clock\) it would end between 10:\d\d and 11:\d\d/,
+    )
+    expect((await ask('time pack: 3S 1000 LiPo')).working.join(' ')).not.toContain('clock')
+  })
+})
+
+describe('source', () => {
+  it('says whether a count will do, where to stop and what is left', async () => {
+    const reply = await ask('source source: 4S 5000 Li-ion pack: 3S 720 LiHV count: 6')
+    expect(reply.headline).toMatch(/^Yes: it charges 6 packs/)
+    expect(value(reply, 'packCount')).toBeGreaterThanOrEqual(6)
+    expect(value(reply, 'stopVoltage')).toBeCloseTo(12, 9)
+    expect(value(reply, 'sourceEnergyLeft')).toBeGreaterThan(0)
+    expect(cautions(reply)).toContain('watchTheSource')
+    const many = await ask('source source: 4S 5000 Li-ion pack: 3S 720 LiHV count: 60')
+    expect(many).toMatchObject({ verdict: 'go with care' })
+    expect(many.headline).toMatch(/^No: it charges \d+ of the 60/)
+  })
+
+  it('has energies that add up in what it shows', async () => {
+    const reply = await ask('source source: 4S 5000 Li-ion pack: 3S 720 LiHV count: 6')
+    const parts = ['packEnergy', 'converterLoss', 'sourceLoss'].map(key => value(reply, key) ?? Number.NaN)
+    expect(parts.reduce((sum, part) => sum + part, 0)).toBeCloseTo(value(reply, 'sourceEnergyOut') ?? 0, 6)
+  })
+
+  it('says plainly that a source is too small', async () => {
+    const reply = await ask('source source: 3S 500 LiPo pack: 4S 5000 LiPo')
+    expect(reply).toMatchObject({ verdict: 'do not charge' })
+    expect(value(reply, 'packCount')).toBe(0)
+  })
+
+  it('does not count packs on a supply without end', async () => {
+    const reply = await ask('source source: PD 65W pack: 3S 720 LiHV')
+    expect(reply.headline).toMatch(/^Yes: it carries one pack after another/)
+    expect(keys(reply)).not.toContain('packCount')
+  })
+
+  it('says that a plain power bank is too low for a charger that starts at 9 V', async () => {
+    const reply = await ask('source source: power bank 74Wh pack: 3S 720 LiHV charger: 0.5/1/2A 9-20V')
+    expect(reply.verdict).toBe('do not charge')
+    expect(reply.headline).toContain('it gives 5 V, and the charger wants 9 V to 20 V')
+  })
+})
+
+describe('the rules of the house', () => {
+  it('hold in every answer', async () => {
+    const strict = await askingOf(commands)
+    await strict.memory.house.change(member.community.id, [
+      { rule: 'maxRate_C', chemistry: 'LiPo', value: 0.5 },
+      { rule: 'storagePerCell_V', chemistry: 'LiPo', value: 3.8 },
+    ])
+    const reply = await strict.ask('current pack: 3S 1000 LiPo')
+    expect(value(reply, 'setCurrent')).toBe(0.5)
+    expect(reply.headline).toContain('the rules of this house allow')
+    const stored = await strict.ask('current pack: 3S 1000 LiPo to: storage')
+    expect(value(stored, 'cutoffPerCell')).toBe(3.8)
+    expect((await strict.ask('time pack: 3S 1000 LiPo current: 1A')).verdict).toBe('do not charge')
+  })
+})

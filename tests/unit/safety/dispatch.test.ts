@@ -1,0 +1,93 @@
+// The safety invariants once more, from a question's text to its reply: nothing on the way may loosen them.
+
+import fc from 'fast-check'
+import { describe, expect, it, vi } from 'vitest'
+import { current } from '../../../commands/current.ts'
+import { source } from '../../../commands/source.ts'
+import { time } from '../../../commands/time.ts'
+import type { Reply } from '../../../src/assistant/reply.ts'
+import { deference } from '../../../src/cautions/cautions.ts'
+import { writeCharger } from '../../../src/notation/charger.ts'
+import { writePack } from '../../../src/notation/pack.ts'
+import { writeQuantity } from '../../../src/notation/quantity.ts'
+import { writeSource } from '../../../src/notation/source.ts'
+import {
+  someCharger,
+  somePack,
+  someRest_V,
+  someSource,
+  someTemperature_C,
+} from '../../support/arbitraries.ts'
+import { askingOf } from '../../support/ask.ts'
+
+/** Hundreds of questions take their time on a busy machine. */
+vi.setConfig({ testTimeout: 120_000 })
+
+const full_V = { LiPo: 4.2, LiHV: 4.35, 'Li-ion': 4.2, LiFe: 3.6 } as const
+const highest_C = { LiPo: 2, LiHV: 2, 'Li-ion': 1, LiFe: 2 } as const
+const damage_V = { LiPo: 2.5, LiHV: 2.5, 'Li-ion': 2.5, LiFe: 2 } as const
+const slack = 1 + 1e-9
+
+const { ask, faults } = await askingOf([current, time, source])
+
+/** Values as a pilot writes them: a few digits. */
+const rounded = (value: number) => Number(value.toPrecision(3))
+
+const someQuestion = fc
+  .record({
+    command: fc.constantFrom('current', 'time', 'source'),
+    pack: somePack.map(pack => ({ ...pack, capacity_Ah: Math.max(0.02, rounded(pack.capacity_Ah)) })),
+    charger: fc.option(someCharger, { nil: undefined }),
+    source: someSource,
+    from_V: fc.option(someRest_V.map(rounded), { nil: undefined }),
+    to: fc.constantFrom('full', 'storage', '80%', '4.2V per cell', undefined),
+    temperature_C: fc.option(someTemperature_C.map(Math.round), { nil: undefined }),
+    asked_A: fc.option(fc.double({ min: 0.05, max: 60, noNaN: true }).map(rounded), { nil: undefined }),
+  })
+  .map(asked => {
+    const { command, pack, charger, from_V, to, temperature_C, asked_A } = asked
+    const parts = [
+      command,
+      `pack: ${writePack(pack)}`,
+      `source: ${writeSource(asked.source)}`,
+      charger && `charger: ${writeCharger(charger)}`,
+      from_V !== undefined && `from: ${writeQuantity(from_V, 'voltage')} per cell`,
+      to && `to: ${to}`,
+      temperature_C !== undefined && `temperature: ${writeQuantity(temperature_C, 'temperature')}`,
+      command === 'time' && asked_A !== undefined && `current: ${writeQuantity(asked_A, 'current')}`,
+    ]
+    return { ...asked, text: parts.filter(Boolean).join(' ') }
+  })
+
+const figure = (reply: Reply, key: string) => reply.figures.find(one => one.key === key)?.value
+
+describe('every reply to a question about charging', () => {
+  it('is safe, careful and no fault, whatever was asked', async () => {
+    const verdicts: string[] = []
+    await fc.assert(
+      fc.asyncProperty(someQuestion, async ({ text, pack, from_V = 3.7, temperature_C = 25 }) => {
+        const reply = await ask(text)
+        expect(faults).toEqual([])
+        expect(reply.cautions.length).toBeGreaterThan(0)
+        expect(reply.deference).toBe(deference)
+        if (reply.problem) return
+        verdicts.push(reply.verdict ?? 'none')
+        for (const { value, low = value, high = value } of reply.figures) {
+          expect([value, low, high].every(Number.isFinite)).toBe(true)
+        }
+        if (from_V < damage_V[pack.chemistry] || temperature_C < 0 || temperature_C > 45) {
+          expect(reply.verdict).toBe('do not charge')
+        }
+        if (reply.verdict === 'do not charge') return
+        const set_A = figure(reply, 'setCurrent') ?? Number.NaN
+        const { chemistry, capacity_Ah, labelRate_C = highest_C[chemistry] } = pack
+        const limit_C = reply.command === 'time' ? labelRate_C : Math.min(labelRate_C, highest_C[chemistry])
+        expect(set_A).toBeLessThanOrEqual(limit_C * capacity_Ah * slack)
+        expect(figure(reply, 'cutoffPerCell')).toBeLessThanOrEqual(full_V[chemistry] * slack)
+      }),
+      { numRuns: 2_000 },
+    )
+    expect(verdicts.length).toBeGreaterThan(1_000)
+    expect([...new Set(verdicts)].sort()).toEqual(['do not charge', 'go', 'go with care'])
+  })
+})
