@@ -15,4 +15,6 @@ interface Bench {
 export const benches: Record<string, () => Promise<Bench>> = {
   core: () => import('./core.ts'),
   charts: () => import('./charts.ts'),
+  discord: () => import('./discord.ts'),
+  notation: () => import('./notation.ts'),
 }

@@ -74,6 +74,9 @@ const nouns: readonly (readonly [string, (scan: Scanner) => boolean])[] = [
   ['percent', quantity('share')],
 ]
 
+/** No command has so many options; the limit also bounds the work that a sentence can ask for. */
+const mostPhrases = 20
+
 export const nounKinds: readonly string[] = ['level', ...nouns.map(([kind]) => kind)]
 
 /** Throws a Problem for a number that belongs to nothing: it is never dropped in silence. */
@@ -86,6 +89,7 @@ export function phrasesOf(text: string): Sentence {
     const start = scan.at
     const kind = kindHere(scan, cue)
     if (kind !== undefined) {
+      if (phrases.length === mostPhrases) throw tooMuch(scan.text.slice(start, scan.at))
       const next = /[\p{L}']+/u.exec(scan.text.slice(scan.at, scan.at + 40))?.[0].toLowerCase()
       phrases.push({
         kind,
@@ -118,6 +122,15 @@ function kindHere(scan: Scanner, cue: string | undefined): string | undefined {
   }
   if (misfit !== undefined) throw misfit
   return undefined
+}
+
+function tooMuch(text: string): Problem {
+  return new Problem({
+    what: 'That holds more values than one question needs.',
+    token: shortened(text),
+    expected: `at most ${mostPhrases} packs, chargers, sources and quantities`,
+    example: 'how long for 3S 720 LiHV at 1A from 3.7V',
+  })
 }
 
 function skip(scan: Scanner): void {

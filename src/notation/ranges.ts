@@ -11,6 +11,9 @@ const listSeparator = / ?\/ ?|, | (?:or|and) /iuy
 const spacedSeparator = / ?\/ ?|, | (?:or|and) | /iuy
 const rangeSeparator = / ?- ?| (?:to|up to) /iuy
 
+/** Longer lists are no charger's; the limit also keeps the reading of a sentence linear. */
+const mostListed = 40
+
 interface Typed {
   readonly numeral: string
   readonly unit: string | undefined
@@ -29,6 +32,7 @@ export function takeList(
     do {
       const numeral = takeNumeral(scan)
       if (numeral === undefined) break
+      if (typed.length === mostListed) throw tooMany(numeral)
       const unit = takeUnit(scan, dimension)
       typed.push({ numeral, unit })
       if (unit === undefined) continue
@@ -37,6 +41,15 @@ export function takeList(
     } while (scan.take(spaced ? spacedSeparator : listSeparator))
     scan.at = end
     return inOneUnit(typed.slice(0, complete), dimension, narrower)
+  })
+}
+
+function tooMany(numeral: string): Problem {
+  return new Problem({
+    what: `That list is longer than ${mostListed}.`,
+    token: shortened(numeral),
+    expected: `at most ${mostListed} values, or a range with an increment`,
+    example: '0.1-10A by 0.1',
   })
 }
 
