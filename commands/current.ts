@@ -16,10 +16,11 @@ import { adviseSetting, type Setting } from '../src/charging/setting.ts'
 import { neighbourStep_A } from '../src/charging/steps.ts'
 import { figuresIn } from './parts/figure.ts'
 import { followUp, written } from './parts/follow-up.ts'
-import { levelsOf } from './parts/levels.ts'
+import { isThereAlready, levelsOf } from './parts/levels.ts'
 import { refusedAnswer } from './parts/refused.ts'
 import { settingWords } from './parts/setting-words.ts'
 import { sourceAssumed, sourceWorking } from './parts/source-words.ts'
+import { nothingToCharge } from './parts/time-words.ts'
 import { inputWorking, settingWorking } from './parts/working.ts'
 
 const options = {
@@ -57,7 +58,7 @@ export const current = defineCommand({
   ],
   answer: (inputs, { house, show }) => {
     const { pack, charger, source, from, to, temperature } = inputs
-    const { target, restPerCell_V } = levelsOf(pack, house, from, to)
+    const { target, restPerCell_V, ...levels } = levelsOf(pack, house, from, to)
     const known = {
       pack,
       ...(source && { source }),
@@ -66,6 +67,7 @@ export const current = defineCommand({
     }
     const setting = adviseSetting({ ...known, ...(charger && { charger }), target, limits: house })
     if ('refusal' in setting) return refusedAnswer(setting, known, show)
+    if (from && isThereAlready(pack, levels.from, target)) return nothingToCharge(target, known, show)
 
     const { current_A, input_A, feed, limits } = setting
     const figure = figuresIn(show)

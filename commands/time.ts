@@ -104,7 +104,7 @@ export const time = defineCommand({
     const { above, current_A } = timed
     return {
       verdict: timed.verdict,
-      headline: timeWords(timed, setting, pack, show),
+      headline: timeWords(timed, setting, request, show),
       figures: chargeFigures(timed, setting, show),
       working: [
         ...chargeWorking(details, timed, show),

@@ -5,6 +5,7 @@ import { chemistries } from '../../src/charging/chemistries.ts'
 import type { Feed } from '../../src/charging/feed.ts'
 import {
   leadAcidRest,
+  starterBlocks,
   starterCapacity_Ah,
   starterFloor_V,
   starterResistance_ohm,
@@ -34,7 +35,7 @@ export function sourceAssumed(source: Source, show: Show): string[] {
   const assumed: string[] = []
   if (source.rest_V === undefined) {
     assumed.push(
-      `the starter battery is taken to rest at ${show.voltage(starterRest_V.value)} (${cite(starterRest_V)})`,
+      `the starter battery is taken to rest at ${show.voltage(starterBlocks(source) * starterRest_V.value)} (${cite(starterRest_V)})`,
     )
   }
   if (source.capacity_Ah === undefined) {

@@ -12,7 +12,12 @@ import type { TimedCharge } from '../../src/charging/timed-charge.ts'
 import { careWords } from './setting-words.ts'
 
 /** How long it takes; for a current above a limit first that it must not be set, and what to set instead. */
-export function timeWords(timed: TimedCharge, setting: Setting, pack: Pack, show: Show): string {
+export function timeWords(
+  timed: TimedCharge,
+  setting: Setting,
+  request: { readonly pack: Pack; readonly target: Target },
+  show: Show,
+): string {
   const { charge, time_s, current_A, above, verdict } = timed
   const at = show.current(current_A)
   const takes = `about ${show.duration(charge.duration_s)} (${show.duration(time_s.low)} to ${show.duration(time_s.high)})`
@@ -23,7 +28,10 @@ export function timeWords(timed: TimedCharge, setting: Setting, pack: Pack, show
   if (timed.sourceRunsOut) {
     return `Do not charge from this source: it does not carry the whole charge above its floor. From a larger one it takes ${takes} at ${at}.`
   }
-  const whole = `${takes} at ${at} to ${show.perCell(setting.cutoff.perCell_V)} per cell.`
+  const { pack, target } = request
+  const goal =
+    target.kind === 'soc' ? show.percent(target.soc) : `${show.perCell(setting.cutoff.perCell_V)} per cell`
+  const whole = `${takes} at ${at} to ${goal}.`
   return [whole[0]?.toUpperCase() + whole.slice(1), ...careWords(timed, setting, pack, show)].join(' ')
 }
 
@@ -32,7 +40,7 @@ export function nothingToCharge(target: Target, situation: Situation, show: Show
   const goal = target.kind === 'soc' ? show.percent(target.soc) : `${show.perCell(target.perCell_V)} per cell`
   return {
     verdict: 'do not charge',
-    headline: `There is nothing to charge: the pack is at or above ${goal} already. If it stands higher and is to be stored, fly or discharge it down.`,
+    headline: `There is nothing to charge: the pack is at or above ${goal} already. To bring it lower, fly it or discharge it.`,
     cautions: cautionsFor(situation),
   }
 }

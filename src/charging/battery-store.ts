@@ -54,15 +54,16 @@ export function batteryStore(pack: Pack, limits: HouseLimits, soc: number): Batt
 }
 
 /** The lead-acid battery of a vehicle whose engine is off: one of 12 V, or two in series. */
-export function starterStore({ rest_V, capacity_Ah }: VehicleOutlet): BatteryStore {
+export function starterStore(outlet: VehicleOutlet): BatteryStore {
+  const { rest_V, capacity_Ah } = outlet
   const { soc, perCell_V } = leadAcidRest.value
   const held = (value: number) => Math.min(1, Math.max(0, value))
-  const blocks = starterBlocks(rest_V)
+  const blocks = starterBlocks(outlet)
   const whole_Ah = capacity_Ah ?? starterCapacity_Ah.value
   return {
     capacity_Ah: whole_Ah,
     resistance_ohm: blocks * starterResistance_ohm.value,
-    soc: held(interpolate(perCell_V, soc, (rest_V ?? starterRest_V.value) / blocks)),
+    soc: held(interpolate(perCell_V, soc, rest_V === undefined ? starterRest_V.value : rest_V / blocks)),
     loadFloor_V: 0,
     restFloor_V: blocks * starterFloor_V.value,
     rest_V: at => blocks * interpolate(soc, perCell_V, held(at)),

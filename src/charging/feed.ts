@@ -82,12 +82,12 @@ function offerFeed(offers: readonly Offer[], charger: Charger | undefined): Feed
   return { lowest_V: voltage_V, highest_V: voltage_V, current_A, power_W: power_W(offer), offer }
 }
 
-function runningFeed({ fuse_A, rest_V }: VehicleOutlet, charger: Charger | undefined): Feed | Refused {
-  const blocks = starterBlocks(rest_V)
+function runningFeed(outlet: VehicleOutlet, charger: Charger | undefined): Feed | Refused {
+  const blocks = starterBlocks(outlet)
   const [lowest_V, highest_V] = engineRunning_V.value.map(volts => blocks * volts) as [number, number]
   const [minInput_V, maxInput_V] = window(charger)
   if (lowest_V < minInput_V || highest_V > maxInput_V) return outside([lowest_V, highest_V], charger)
-  const current_A = fuse_A * fuseShare.value
+  const current_A = outlet.fuse_A * fuseShare.value
   return { lowest_V, highest_V, current_A, power_W: lowest_V * current_A }
 }
 

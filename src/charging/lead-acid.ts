@@ -1,6 +1,7 @@
 // The starter battery behind a vehicle outlet: its resting voltage against charge, and how far to drain it.
 
 import type { Cited, VoltageCurve } from './chemistry.ts'
+import type { VehicleOutlet } from './source.ts'
 
 /** Resting volts of a whole 12 V flooded battery at 26.7 °C against state of charge. */
 export const leadAcidRest: Cited<VoltageCurve> = {
@@ -21,10 +22,7 @@ export const starterRest_V = practice(
   'a vehicle in daily use stands at about 75 %; 12.45 V at rest (Battery Council International)',
 )
 
-export const starterCapacity_Ah = practice(
-  45,
-  'the starter battery of a small car holds about 45 Ah',
-)
+export const starterCapacity_Ah = practice(45, 'the starter battery of a small car holds about 45 Ah')
 
 /** Battery, wiring and outlet together. */
 export const starterResistance_ohm: Cited = {
@@ -33,6 +31,6 @@ export const starterResistance_ohm: Cited = {
   source: 'about 10 mΩ for an aged starter battery, the rest for the wiring to the outlet',
 }
 
-/** Batteries of 12 V in series behind an outlet that rests at `rest_V`; one where nobody measured. */
-export const starterBlocks = (rest_V: number | undefined): 1 | 2 =>
-  rest_V !== undefined && rest_V > 16 ? 2 : 1
+/** Batteries of 12 V in series behind an outlet: two where its nominal or its resting voltage says so. */
+export const starterBlocks = ({ nominal_V, rest_V = 0 }: VehicleOutlet): 1 | 2 =>
+  nominal_V === 24 || rest_V > 16 ? 2 : 1

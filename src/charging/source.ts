@@ -21,6 +21,8 @@ export interface VehicleOutlet {
   /** Rating of the fuse, in A. */
   readonly fuse_A: number
   readonly engine: 'running' | 'off'
+  /** Nominal voltage of the outlet, in V; 12 when absent. */
+  readonly nominal_V?: 24
   /** Resting voltage of the lead-acid battery with the engine off, in V, where measured. */
   readonly rest_V?: number
   /** Capacity of the starter battery, in Ah, where known. */

@@ -79,6 +79,7 @@ function vehicleOf(draft: SourceDraft, text: string, assumed: string[]): Source 
     kind: 'vehicle outlet',
     fuse_A,
     engine,
+    ...(volts === 24 && { nominal_V: 24 }),
     ...(rest_V !== undefined && { rest_V }),
     ...(capacity_Ah !== undefined && { capacity_Ah }),
   }

@@ -47,8 +47,9 @@ export function writeSource(source: Source): string {
     const bank = `power bank ${writeQuantity(source.label_Wh, 'energy')}`
     return source.offers ? `${bank} ${writeSupply({ ...source, offers: source.offers })}` : bank
   }
-  const { fuse_A, engine, rest_V, capacity_Ah } = source
+  const { fuse_A, engine, nominal_V, rest_V, capacity_Ah } = source
   const words = [`car ${writeQuantity(fuse_A, 'current')}`, `engine ${engine}`]
+  if (nominal_V !== undefined) words.splice(1, 0, writeQuantity(nominal_V, 'voltage'))
   if (rest_V !== undefined) words.push(`rest ${writeQuantity(rest_V, 'voltage')}`)
   if (capacity_Ah !== undefined) words.push(writeQuantity(capacity_Ah, 'capacity'))
   return words.join(' ')

@@ -79,5 +79,12 @@ describe('planSource', () => {
     const two = planned({ source: { ...outlet, rest_V: 25.2 } })
     expect(two.setting.feed?.store?.restFloor_V).toBeCloseTo(24.48, 9)
     expect(two.most).toBeGreaterThanOrEqual(2 * (one.most ?? 0))
+    const charger = { currents: { kind: 'list', steps_A: [0.5] }, minInput_V: 11, maxInput_V: 18 } as const
+    for (const engine of ['off', 'running'] as const) {
+      const source = { kind: 'vehicle outlet', fuse_A: 10, engine, nominal_V: 24 } as const
+      expect(planSource({ pack: lihv, from, charger, source })).toMatchObject({
+        refusal: { kind: 'input window' },
+      })
+    }
   })
 })

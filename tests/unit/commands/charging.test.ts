@@ -63,6 +63,11 @@ describe('current', () => {
     expect(reply.working.join(' ')).toContain('20 V × 3.25 A = 65 W')
   })
 
+  it('has nothing to set where the pack is above its target already', async () => {
+    const reply = await ask('current pack: 3S 1500 LiPo from: 4.1V per cell to: storage')
+    expect(reply).toMatchObject({ verdict: 'do not charge', figures: [] })
+  })
+
   it('teaches where it refuses', async () => {
     const reply = await ask('current pack: 1S 450 LiHV charger: 1/2/3/5A')
     expect(reply.verdict).toBe('do not charge')
@@ -140,6 +145,12 @@ describe('time', () => {
     expect(reply.verdict).toBe('do not charge')
     expect(reply.headline).toContain('nothing to charge')
     expect(reply.figures).toEqual([])
+  })
+
+  it('names a percentage as the goal where one was asked for', async () => {
+    const reply = await ask('time pack: 3S 1500 LiPo from: 10% to: 30%')
+    expect(reply.headline).toContain('at 1.5 A to 30 %.')
+    expect(value(reply, 'endCharge')).toBeCloseTo(30, 6)
   })
 
   it('asks for an end current below the charge current', async () => {
