@@ -17,4 +17,5 @@ export const benches: Record<string, () => Promise<Bench>> = {
   charts: () => import('./charts.ts'),
   discord: () => import('./discord.ts'),
   notation: () => import('./notation.ts'),
+  memory: () => import('./memory.ts'),
 }
