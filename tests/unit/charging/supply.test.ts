@@ -1,0 +1,98 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { chemistries } from '../../../src/charging/chemistries.ts'
+import { feedOf } from '../../../src/charging/feed.ts'
+import type { Source } from '../../../src/charging/source.ts'
+import { largestStep_A } from '../../../src/charging/steps.ts'
+import {
+  behindCable,
+  carriedBySeries,
+  smallestUsbSupply,
+  soldPowers_W,
+} from '../../../src/charging/supply.ts'
+import { pdOffers } from '../../../src/charging/usb-pd.ts'
+import { chemistryName, someCharger } from '../../support/arbitraries.ts'
+
+const pd = (power_W: number): Source => ({ kind: 'supply', offers: pdOffers(power_W), usbPd_W: power_W })
+
+describe('what a supply carries', () => {
+  it('never asks more of the supply, of the charger or of its steps than they have', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 5, max: 240, noNaN: true }),
+        someCharger,
+        chemistryName,
+        (power_W, charger, name) => {
+          const feed = feedOf({ source: pd(power_W), charger })
+          if ('refusal' in feed) return
+          const output_W = Math.min(
+            feed.power_W * (charger.efficiency ?? 0.85),
+            charger.power_W ?? Number.POSITIVE_INFINITY,
+          )
+          const breaches = carriedBySeries(feed, charger, name).filter(
+            ({ series, cutoffPack_V, current_A = 0 }) =>
+              Math.abs(cutoffPack_V - series * chemistries[name].full_V.value) > 1e-9 ||
+              current_A * cutoffPack_V > output_W + 1e-6 ||
+              current_A > largestStep_A(charger.currents),
+          )
+          expect(breaches).toEqual([])
+        },
+      ),
+      { numRuns: 10_000 },
+    )
+  })
+
+  it('has a line for every cell count of the charger', () => {
+    const charger = { currents: { kind: 'list', steps_A: [1, 2] }, minSeries: 2, maxSeries: 4 } as const
+    const feed = feedOf({ source: pd(65), charger })
+    if ('refusal' in feed) throw new Error('20 V fits any window')
+    expect(carriedBySeries(feed, charger, 'LiPo').map(({ series }) => series)).toEqual([2, 3, 4])
+  })
+})
+
+describe('a USB-C cable', () => {
+  // USB Type-C specification: 3 A without an electronic mark, 5 A with one; above 20 V only with the latter.
+  it('holds a supply of 100 W to 60 W without a mark', () => {
+    const feed = feedOf({ source: behindCable(pd(100), 3) })
+    expect(feed).toMatchObject({ power_W: 60, offer: { voltage_V: 20, current_A: 3 } })
+    expect(feedOf({ source: behindCable(pd(100), 5) })).toMatchObject({ power_W: 100 })
+    expect(feedOf({ source: behindCable(pd(240), 3) })).toMatchObject({ power_W: 60 })
+  })
+
+  it('matters to no other source', () => {
+    const bench: Source = { kind: 'supply', offers: [{ voltage_V: 12, current_A: 10 }] }
+    expect(behindCable(bench, 3)).toEqual(bench)
+  })
+
+  it('holds a power bank too', () => {
+    const bank: Source = { kind: 'power bank', label_Wh: 74, usbPd_W: 100 }
+    expect(feedOf({ source: behindCable(bank, 3) })).toMatchObject({ power_W: 60 })
+  })
+})
+
+describe('the smallest USB supply', () => {
+  it.each([
+    [10, 15],
+    [15, 15],
+    [26, 27],
+    [40, 45],
+    [45, 45],
+    [60, 60],
+    [61, 65],
+    [99, 100],
+    [200, 240],
+  ])('for %i W is one of %i W', (input_W, supply_W) => {
+    expect(smallestUsbSupply(input_W, undefined)?.supply_W).toBe(supply_W)
+  })
+
+  it('is one that the charger can use: no 5 V for an input from 9 V', () => {
+    const charger = { currents: { kind: 'list', steps_A: [1] }, minInput_V: 9, maxInput_V: 12 } as const
+    expect(smallestUsbSupply(10, charger)).toMatchObject({ supply_W: 20, offer: { voltage_V: 9 } })
+    expect(smallestUsbSupply(30, charger)).toBeUndefined()
+  })
+
+  it('is none where no class is enough', () => {
+    expect(smallestUsbSupply(241, undefined)).toBeUndefined()
+    expect(Math.max(...soldPowers_W.value)).toBe(240)
+  })
+})

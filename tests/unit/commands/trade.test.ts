@@ -1,0 +1,243 @@
+import { beforeAll, describe, expect, it } from 'vitest'
+import { compare } from '../../../commands/compare.ts'
+import { lead } from '../../../commands/lead.ts'
+import { percent } from '../../../commands/percent.ts'
+import { supply } from '../../../commands/supply.ts'
+import { travel } from '../../../commands/travel.ts'
+import { trim } from '../../../commands/trim.ts'
+import type { Reply } from '../../../src/assistant/reply.ts'
+import { type Asking, askingOf } from '../../support/ask.ts'
+
+const commands = [lead, travel, compare, percent, trim, supply]
+
+let asking: Asking
+beforeAll(async () => {
+  asking = await askingOf(commands)
+})
+
+async function answered(question: string): Promise<Reply> {
+  const reply = await asking.ask(question)
+  expect(asking.faults).toEqual([])
+  expect(reply.problem).toBeUndefined()
+  expect(reply.cautions.length).toBeGreaterThan(0)
+  expect(reply.deference).not.toBe('')
+  return reply
+}
+
+const figure = (reply: Reply, key: string) => reply.figures.find(one => one.key === key)
+
+describe.each(commands)('$name', command => {
+  it.each(command.examples)('answers its example with figures and working: %s', async example => {
+    const reply = await answered(example)
+    expect(reply.command).toBe(command.name)
+    expect(reply.figures.length).toBeGreaterThan(0)
+    expect(reply.working.length).toBeGreaterThan(0)
+    expect(new Set(reply.figures.map(({ key }) => key)).size).toBe(reply.figures.length)
+  })
+
+  it.each(command.examples)('gives the same answer to its own canonical question: %s', async example => {
+    const reply = await answered(example)
+    const again = await answered(reply.question ?? '')
+    expect(again.headline).toBe(reply.headline)
+    expect(again.figures).toEqual(reply.figures)
+  })
+})
+
+describe('lead', () => {
+  it('tells drop, heat and what the charger sees', async () => {
+    const reply = await answered('lead gauge: AWG 16 length: 1m current: 10A voltage: 12V')
+    expect(figure(reply, 'resistance')?.value).toBeCloseTo(0.02635, 5)
+    expect(figure(reply, 'drop')).toMatchObject({ unit: 'V' })
+    expect(figure(reply, 'chargerSees')?.value).toBeCloseTo(12 - (figure(reply, 'drop')?.high ?? 0), 9)
+  })
+
+  it('refuses a wire that would grow hot, and names one that will do', async () => {
+    const reply = await answered('lead gauge: AWG 24 length: 30cm current: 10A')
+    expect(reply.headline).toMatch(/^Do not run 10.A through AWG 24: .*Use AWG 18 or thicker/)
+  })
+
+  it('never chooses by drop alone: a short thin lead may drop little and still burn', async () => {
+    const reply = await answered('lead length: 5cm current: 30A drop: 1V')
+    expect(figure(reply, 'gauge')?.value).toBeLessThanOrEqual(12)
+  })
+
+  it('asks for what it lacks', async () => {
+    expect((await asking.ask('lead length: 2m current: 8A')).problem?.what).toContain('gauge')
+    expect((await asking.ask('lead length: 2m current: 8A drop: 3%')).problem?.what).toContain('voltage')
+  })
+
+  it('says so where no wire will do', async () => {
+    expect((await answered('lead length: 50m current: 60A voltage: 5V')).headline).toContain('No single wire')
+  })
+})
+
+describe('travel', () => {
+  it('sorts packs by the air limits, worst first', async () => {
+    const { headline } = await answered('travel packs: 2x 3S 720 LiHV; 4S 8000 Li-ion; 6S 12000 LiPo')
+    expect(headline).toMatch(
+      /6S 12000mAh LiPo .*not go.*4S 8000mAh Li-ion .*approval.*3S 720mAh LiHV .*cabin/,
+    )
+  })
+
+  it('lets no more than two of the middle class go', async () => {
+    expect((await answered('travel packs: 3x 6S 5000 LiPo')).headline).toContain('Only 2')
+    expect((await answered('travel packs: 2x 6S 5000 LiPo')).headline).not.toContain('Only 2')
+  })
+
+  it('always says cabin only, cover the terminals and ask the airline', async () => {
+    const keys = (await answered('travel packs: 3S 720 LiHV')).cautions.map(({ key }) => key)
+    expect(keys).toEqual(['cabinOnly', 'coverTheTerminals', 'askTheAirline', 'noHurtPackFlies'])
+  })
+})
+
+describe('compare', () => {
+  it('tells what an ounce buys', async () => {
+    const reply = await answered('compare packs: 3S 720 LiHV 45g; 3S 850 LiPo 68g rate: 2C')
+    // By hand: 3 x 3.8 x 0.72 = 8.208 Wh / 45 g; 3 x 3.7 x 0.85 = 9.435 Wh / 68 g; 1.227 Wh in 23 g = 0.811 oz.
+    expect(figure(reply, 'energyPerMass1')?.value).toBeCloseTo(182.4, 1)
+    expect(figure(reply, 'energyPerMass2')?.value).toBeCloseTo(138.75, 2)
+    expect(figure(reply, 'current2')?.value).toBeCloseTo(1.7, 9)
+    expect(reply.working.join(' ')).toMatch(/1\.51 Wh an ounce/)
+  })
+
+  it('does without masses, and says what they would add', async () => {
+    const reply = await answered('compare packs: 3S 720 LiHV; 3S 850 LiPo')
+    expect(reply.headline).toContain('With the mass')
+    expect(figure(reply, 'mass1')).toBeUndefined()
+  })
+
+  it('says that a current at a C-rate is no setting', async () => {
+    const reply = await answered('compare packs: 3S 720 LiHV; 3S 850 LiPo rate: 20C')
+    expect(reply.cautions[0]?.key).toBe('notASetting')
+  })
+
+  it('wants two', async () => {
+    expect((await asking.ask('compare packs: 3S 720 LiHV')).problem?.what).toContain('two or more')
+  })
+})
+
+describe('percent', () => {
+  it('reads pack volts and gives charge with its span, and back', async () => {
+    const there = await answered('percent pack: 3S 720 LiHV at: 11.55V')
+    const soc = figure(there, 'soc')
+    expect(soc?.low).toBeLessThan(soc?.value ?? 0)
+    expect(soc?.high).toBeGreaterThan(soc?.value ?? 0)
+    const back = await answered(`percent pack: 3S 720 LiHV at: ${soc?.value.toFixed(3)}%`)
+    expect(figure(back, 'restPerCell')?.value).toBeCloseTo(3.85, 3)
+  })
+
+  it('says that the curve of LiFe is flat', async () => {
+    expect((await answered('percent chemistry: LiFe at: 3.3V')).headline).toContain('flat')
+    expect((await answered('percent chemistry: LiFe at: 50%')).headline).toContain('flat')
+  })
+
+  it.each([
+    'percent chemistry: LiPo at: 2.3V',
+    'percent chemistry: LiPo at: 4.35V',
+    'percent chemistry: LiFe at: 4.2V',
+  ])('refuses a hurt or mistaken cell: %s', async question => {
+    expect((await answered(question)).verdict).toBe('do not charge')
+  })
+
+  it('wants a chemistry, as the same volts mean other charges', async () => {
+    expect((await asking.ask('percent at: 3.8V')).problem?.what).toContain('chemistry')
+  })
+})
+
+describe('trim', () => {
+  it('sets a charger that charges high lower, and says stop where cells went above full', async () => {
+    const reply = await answered('trim chemistry: LiPo shown: 4.20V measured: 4.23V')
+    expect(reply.verdict).toBe('do not charge')
+    expect(figure(reply, 'highestSetting')?.value).toBeCloseTo(4.17, 9)
+  })
+
+  it('does not make up for a charger that charges low', async () => {
+    const reply = await answered('trim chemistry: LiPo shown: 4.20V measured: 4.16V')
+    expect(figure(reply, 'highestSetting')?.value).toBeCloseTo(4.2, 9)
+    expect(reply.headline).toContain('less than the charger says')
+  })
+
+  it('takes a charger out of use that is far off', async () => {
+    const reply = await answered('trim chemistry: LiPo shown: 4.20V measured: 4.35V')
+    expect(reply.verdict).toBe('do not charge')
+    expect(reply.headline).toContain('Do not use this charger')
+    expect(reply.cautions[0]?.key).toBe('keepAway')
+  })
+
+  it('chooses the nearest cutoff at or below the wanted one, with the charge that results', async () => {
+    const reply = await answered('trim pack: 3S 720 LiHV charger: 1A 4.10/4.20V')
+    expect(figure(reply, 'cutoffPerCell')?.value).toBe(4.2)
+    expect(figure(reply, 'soc')?.value).toBeGreaterThan(85)
+    expect(figure(reply, 'soc')?.value).toBeLessThan(95)
+  })
+
+  it('takes one above a gentle wish only within full', async () => {
+    const wish = await answered('trim pack: 2S 2600 Li-ion charger: 1A 4.20/4.35V to: 4.10V per cell')
+    expect(figure(wish, 'cutoffPerCell')?.value).toBe(4.2)
+    const none = await answered('trim pack: 2S 1100 LiFe charger: 1A 4.20/4.35V')
+    expect(none.verdict).toBe('do not charge')
+  })
+
+  it('counts what the cells get too much when it chooses', async () => {
+    const reply = await answered(
+      'trim pack: 2S 450 LiPo charger: 1A 4.15/4.20V shown: 4.20V per cell measured: 4.24V per cell',
+    )
+    expect(figure(reply, 'cutoffPerCell')?.value).toBe(4.15)
+  })
+
+  it('asks for what it lacks', async () => {
+    expect((await asking.ask('trim chemistry: LiPo')).problem?.what).toContain('meter')
+    expect((await asking.ask('trim chemistry: LiPo shown: 4.2V')).problem?.what).toContain('meter')
+    expect((await asking.ask('trim shown: 4.2V measured: 4.2V')).problem?.what).toContain('chemistry')
+    expect((await asking.ask('trim chemistry: LiPo shown: 20% measured: 4.2V')).problem?.what).toContain(
+      'volts',
+    )
+  })
+})
+
+describe('supply', () => {
+  const charger = '0.1-10A by 0.1 200W 6S 10-30V'
+
+  it('gives the current for each cell count', async () => {
+    const reply = await answered(`supply source: PD 65W charger: ${charger}`)
+    // By hand: 65 W x 0.85 = 55.25 W; / 16.8 V = 3.289 A, / 25.2 V = 2.192 A, down to tenths.
+    expect(figure(reply, 'current4S')?.value).toBe(3.2)
+    expect(figure(reply, 'current6S')?.value).toBe(2.1)
+    expect(reply.assumed.join(' ')).toContain('marked for 5 A')
+  })
+
+  it('holds the supply to what the cable carries', async () => {
+    const reply = await answered(`supply source: PD 100W charger: ${charger} cable: 3A`)
+    expect(figure(reply, 'supplyPower')?.value).toBe(60)
+    expect(reply.assumed.join(' ')).not.toContain('marked for 5 A')
+  })
+
+  it('sets no pack above its limit, whatever the supply has', async () => {
+    const reply = await answered(`supply source: PD 100W charger: ${charger} pack: 3S 450 LiPo`)
+    expect(reply.headline).toMatch(/Set 0\.[45]\d*.A/)
+  })
+
+  it('finds the smallest that carries a setting', async () => {
+    const reply = await answered(`supply pack: 4S 1500 LiPo current: 2A charger: ${charger}`)
+    // By hand: 2 A x 16.8 V / 0.85 = 39.5 W; the first class above with an offer from 10 V up is 45 W at 15 V.
+    expect(figure(reply, 'inputPower')?.value).toBeCloseTo(39.53, 2)
+    expect(figure(reply, 'usbSupply')?.value).toBe(45)
+  })
+
+  it('refuses a current above the limit of the pack', async () => {
+    const reply = await answered('supply pack: 6S 5000 LiPo current: 15A')
+    expect(reply.verdict).toBe('do not charge')
+    expect(figure(reply, 'setCurrent')?.value).toBe(5)
+  })
+
+  it('refuses a source outside the input window, and a cell count the charger lacks', async () => {
+    expect((await answered(`supply source: USB 5V 2A charger: ${charger}`)).verdict).toBe('do not charge')
+    expect((await answered('supply source: PD 65W pack: 6S 1300 LiPo charger: 1A 1-4S')).verdict).toBe(
+      'do not charge',
+    )
+  })
+
+  it('wants a supply or a pack', async () => {
+    expect((await asking.ask('supply')).problem?.what).toContain('supply')
+  })
+})
