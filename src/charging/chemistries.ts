@@ -80,7 +80,7 @@ const lipo: Chemistry = {
     'high-rate pouches: 0.0495 ohm·Ah (Ecker et al. 2015), 0.04 to 0.06 from measured 1C and 3C charges (SAE 2023-01-0522)',
   ),
   capacitySpread: computed(
-    0.16,
+    0.18,
     'six open cells hold 13 % less to 11 % more than their label; packs in use lose up to a fifth before they retire',
   ),
   resistanceSpread: computed(

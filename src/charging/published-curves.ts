@@ -20,15 +20,6 @@ export const lcoPouch = published(
   ],
 )
 
-/** Li(Ni,Co)O2/graphite power pouch. */
-export const ncoPowerPouch = published(
-  'Ecker et al., J. Electrochem. Soc. 162 (2015) A1836, doi:10.1149/2.0551509jes; fits of Richardson et al., Electrochim. Acta 339 (2020) 135862',
-  [
-    2.5, 3.2938, 3.4586, 3.5277, 3.587, 3.6565, 3.7094, 3.743, 3.77, 3.7805, 3.7873, 3.7979, 3.8155, 3.8417,
-    3.8823, 3.94, 3.9868, 4.0304, 4.0789, 4.1353, 4.2,
-  ],
-)
-
 /** Five Li-ion cells: two Ni-rich measured, then NMC811, NMC532 and NCA computed from half cells. */
 export const liIonCells: readonly Cited<VoltageCurve>[] = [
   published(

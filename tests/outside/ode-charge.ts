@@ -38,34 +38,48 @@ export interface OdeRequest {
   readonly current_A: number
   readonly cutoff_V: number
   readonly termination_A: number
+  /** Most power into the one cell, in W. */
+  readonly power_W?: number
 }
 
 /** Charges one cell: y is charge in Ah, the voltages of the two pairs, and energy in Wh. */
-export function odeCharge({ cell, startSoc, current_A, cutoff_V, termination_A }: OdeRequest): OdeCharge {
+export function odeCharge(request: OdeRequest): OdeCharge {
+  const { cell, startSoc, current_A, cutoff_V, termination_A, power_W = Number.POSITIVE_INFINITY } = request
   const { capacity_Ah, series_ohm, fast, slow } = cell
   const openCircuit = (charge_Ah: number) => curveAt(cell, charge_Ah / capacity_Ah)
   const inner = (y: number[]) => openCircuit(y[0] as number) + (y[1] as number) + (y[2] as number)
   const heldByVoltage = (y: number[]) => (cutoff_V - inner(y)) / series_ohm
+  // Of P = I (V + I R), without the cancellation of the school formula.
+  const heldByPower = (y: number[]) => {
+    const volts = inner(y)
+    return (2 * power_W) / (volts + Math.sqrt(volts * volts + 4 * series_ohm * power_W))
+  }
+  const atTerminals = (amps: number, y: number[]) => inner(y) + amps * series_ohm
   const derivative = (current: (y: number[]) => number) => (_: number, y: number[]) => {
     const amps = current(y)
     return [
       amps / 3600,
       (amps * fast.resistance_ohm - (y[1] as number)) / fast.timeConstant_s,
       (amps * slow.resistance_ohm - (y[2] as number)) / slow.timeConstant_s,
-      (amps * (inner(y) + amps * series_ohm)) / 3600,
+      (amps * atTerminals(amps, y)) / 3600,
     ]
   }
   const start = [startSoc * capacity_Ah, 0, 0, 0]
-  const atCutoff = solveUntil(
+  const constant_V = Math.min(cutoff_V, power_W / current_A)
+  const current = solveUntil(
     derivative(() => current_A),
     start,
-    y => current_A - heldByVoltage(y),
+    y => atTerminals(current_A, y) - constant_V,
   )
-  const end = solveUntil(derivative(heldByVoltage), atCutoff.y, y => termination_A - heldByVoltage(y))
+  const power =
+    constant_V === cutoff_V
+      ? { time_s: 0, y: current.y }
+      : solveUntil(derivative(heldByPower), current.y, y => atTerminals(heldByPower(y), y) - cutoff_V)
+  const voltage = solveUntil(derivative(heldByVoltage), power.y, y => termination_A - heldByVoltage(y))
   return {
-    timeToCutoff_s: atCutoff.time_s,
-    duration_s: atCutoff.time_s + end.time_s,
-    energy_Wh: end.y[3] as number,
+    timeToCutoff_s: current.time_s + power.time_s,
+    duration_s: current.time_s + power.time_s + voltage.time_s,
+    energy_Wh: voltage.y[3] as number,
   }
 }
 

@@ -8,46 +8,42 @@ import type { ChemistryName } from '../../src/charging/chemistry.ts'
 import { requestedCell, simulateCharge } from '../../src/charging/simulate.ts'
 import { odeCharge } from './ode-charge.ts'
 
+const number = (min: number, max: number) => fc.double({ min, max, noNaN: true })
+const maybe = (arbitrary: fc.Arbitrary<number>) => fc.option(arbitrary, { nil: undefined })
+
 const requests = fc
   .record({
     chemistry: fc.constantFrom<ChemistryName>('LiPo', 'LiHV', 'Li-ion', 'LiFe'),
-    capacity_Ah: fc.double({ min: 0.1, max: 20, noNaN: true }),
-    rate_C: fc.double({ min: 0.1, max: 3, noNaN: true }),
-    startSoc: fc.double({ min: 0, max: 0.8, noNaN: true }),
-    below_V: fc.double({ min: 0, max: 0.15, noNaN: true }),
-    terminationShare: fc.double({ min: 0.03, max: 0.25, noNaN: true }),
-    temperature_C: fc.double({ min: 0, max: 45, noNaN: true }),
-    reading_ohmAh: fc.option(fc.double({ min: 0.01, max: 0.2, noNaN: true }), { nil: undefined }),
+    capacity_Ah: number(0.1, 20),
+    rate_C: number(0.1, 3),
+    startSoc: number(0, 0.8),
+    below_V: number(0, 0.15),
+    terminationShare: number(0.03, 0.25),
+    temperature_C: number(0, 45),
+    reading_ohmAh: maybe(number(0.01, 0.2)),
+    powerShare: maybe(number(0.7, 1)),
   })
-  .map(
-    ({
-      chemistry,
-      capacity_Ah,
-      rate_C,
-      startSoc,
-      below_V,
-      terminationShare,
-      temperature_C,
-      reading_ohmAh,
-    }) => {
-      const current_A = rate_C * capacity_Ah
-      const request: ChargeRequest = {
-        pack: {
-          chemistry,
-          series: 1,
-          parallel: 1,
-          capacity_Ah,
-          ...(reading_ohmAh !== undefined && { cellResistance_ohm: reading_ohmAh / capacity_Ah }),
-        },
-        current_A,
-        from: { kind: 'soc', soc: startSoc },
-        target: { kind: 'voltage', perCell_V: chemistries[chemistry].full_V.value - below_V },
-        termination_A: current_A * terminationShare,
-        temperature_C,
-      }
-      return request
-    },
-  )
+  .map(drawn => {
+    const { chemistry, capacity_Ah, reading_ohmAh, powerShare } = drawn
+    const current_A = drawn.rate_C * capacity_Ah
+    const perCell_V = chemistries[chemistry].full_V.value - drawn.below_V
+    const request: ChargeRequest = {
+      pack: {
+        chemistry,
+        series: 1,
+        parallel: 1,
+        capacity_Ah,
+        ...(reading_ohmAh !== undefined && { cellResistance_ohm: reading_ohmAh / capacity_Ah }),
+      },
+      current_A,
+      from: { kind: 'soc', soc: drawn.startSoc },
+      target: { kind: 'voltage', perCell_V },
+      termination_A: current_A * drawn.terminationShare,
+      temperature_C: drawn.temperature_C,
+      ...(powerShare !== undefined && { power_W: powerShare * current_A * perCell_V }),
+    }
+    return request
+  })
 
 test('the ODE library gives the same times and energy within 0.2 %', () => {
   fc.assert(
@@ -60,6 +56,7 @@ test('the ODE library gives the same times and energy within 0.2 %', () => {
         current_A: request.current_A,
         cutoff_V: (request.target as { perCell_V: number }).perCell_V,
         termination_A: request.termination_A as number,
+        ...(request.power_W !== undefined && { power_W: request.power_W }),
       })
       const tolerance = 0.002
       expect(Math.abs(simulated.timeToCutoff_s - solved.timeToCutoff_s)).toBeLessThanOrEqual(
