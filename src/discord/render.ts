@@ -94,6 +94,7 @@ function detailLines({ readAs, assumed, figures }: Reply): string[] {
   return [
     line('Read as: ', readAs),
     ...assumed.map(text => line('Assumed: ', text)),
+    ...(figures.length > 0 ? [''] : []),
     ...figures.map(({ label, text }) => `• ${line('', label)}: **${clipped(escapeText(text), 200)}**`),
   ]
 }
