@@ -12,15 +12,15 @@ import {
   temperatureKind,
 } from '../src/assistant/values.ts'
 import { cautionsFor } from '../src/cautions/cautions.ts'
+import { whyNothingToCharge } from '../src/charging/charged-already.ts'
 import { adviseSetting, type Setting } from '../src/charging/setting.ts'
 import { neighbourStep_A } from '../src/charging/steps.ts'
 import { figuresIn } from './parts/figure.ts'
 import { followUp, written } from './parts/follow-up.ts'
-import { isThereAlready, levelsOf } from './parts/levels.ts'
+import { levelsOf } from './parts/levels.ts'
 import { refusedAnswer } from './parts/refused.ts'
 import { settingWords } from './parts/setting-words.ts'
 import { sourceAssumed, sourceWorking } from './parts/source-words.ts'
-import { nothingToCharge } from './parts/time-words.ts'
 import { inputWorking, settingWorking } from './parts/working.ts'
 
 const options = {
@@ -67,7 +67,8 @@ export const current = defineCommand({
     }
     const setting = adviseSetting({ ...known, ...(charger && { charger }), target, limits: house })
     if ('refusal' in setting) return refusedAnswer(setting, known, show)
-    if (from && isThereAlready(pack, levels.from, target)) return nothingToCharge(target, known, show)
+    const charged = from && whyNothingToCharge(pack, levels.from, target)
+    if (charged) return refusedAnswer(charged, known, show)
 
     const { current_A, input_A, feed, limits } = setting
     const figure = figuresIn(show)

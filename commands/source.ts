@@ -17,13 +17,12 @@ import { cautionsFor } from '../src/cautions/cautions.ts'
 import type { State } from '../src/charging/charge.ts'
 import { planSource, type SourcePlan } from '../src/charging/source-plan.ts'
 import { followUp, written } from './parts/follow-up.ts'
-import { isThereAlready, levelsOf } from './parts/levels.ts'
+import { levelsOf } from './parts/levels.ts'
 import { planFigures } from './parts/plan-figures.ts'
 import { planWords } from './parts/plan-words.ts'
 import { planWorking } from './parts/plan-working.ts'
 import { refusedAnswer } from './parts/refused.ts'
 import { sourceAssumed, sourceWorking } from './parts/source-words.ts'
-import { nothingToCharge } from './parts/time-words.ts'
 import { settingWorking } from './parts/working.ts'
 
 const options = {
@@ -80,7 +79,6 @@ export const source = defineCommand({
       ...(temperature !== undefined && { temperature_C: temperature }),
       ...(restPerCell_V !== undefined && { restPerCell_V }),
     }
-    if (isThereAlready(pack, from, target)) return nothingToCharge(target, known, show)
     const plan = planSource({
       ...known,
       ...(charger && { charger }),

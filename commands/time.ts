@@ -17,6 +17,7 @@ import {
 } from '../src/assistant/values.ts'
 import { cautionsFor } from '../src/cautions/cautions.ts'
 import type { State } from '../src/charging/charge.ts'
+import { whyNothingToCharge } from '../src/charging/charged-already.ts'
 import type { Pack } from '../src/charging/pack.ts'
 import { adviseSetting, type Setting } from '../src/charging/setting.ts'
 import { largestStep_A, nearestStep_A, smallestStep_A } from '../src/charging/steps.ts'
@@ -24,10 +25,10 @@ import { type TimedCharge, type TimedChargeRequest, timedCharge } from '../src/c
 import { chargeFigures } from './parts/charge-figures.ts'
 import { chargeWorking, clockWords } from './parts/charge-words.ts'
 import { followUp, written } from './parts/follow-up.ts'
-import { isThereAlready, levelsOf } from './parts/levels.ts'
+import { levelsOf } from './parts/levels.ts'
 import { refusedAnswer } from './parts/refused.ts'
 import { sourceAssumed, sourceWorking } from './parts/source-words.ts'
-import { nothingToCharge, timeWords } from './parts/time-words.ts'
+import { timeWords } from './parts/time-words.ts'
 
 const options = {
   pack: required(packKind, { description: 'cells, capacity and chemistry', phrase: text => text }),
@@ -91,7 +92,8 @@ export const time = defineCommand({
     const request = { ...known, ...(charger && { charger }), target, limits: house, from }
     const setting = adviseSetting(request)
     if ('refusal' in setting) return refusedAnswer(setting, known, show)
-    if (isThereAlready(pack, from, target)) return nothingToCharge(target, known, show)
+    const charged = whyNothingToCharge(pack, from, target)
+    if (charged) return refusedAnswer(charged, known, show)
 
     const details = {
       ...request,

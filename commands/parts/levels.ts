@@ -2,7 +2,6 @@
 
 import type { State, Target } from '../../src/charging/charge.ts'
 import { chemistries } from '../../src/charging/chemistries.ts'
-import { restingVoltage, socAt } from '../../src/charging/curve.ts'
 import { fullVoltage_V } from '../../src/charging/cutoff.ts'
 import type { HouseLimits } from '../../src/charging/limits.ts'
 import type { Pack } from '../../src/charging/pack.ts'
@@ -27,14 +26,4 @@ export function levelsOf(pack: Pack, house: HouseLimits, from?: Level, to?: Leve
     target: targetOf(to ?? { kind: 'named', name: 'full' }, named),
     ...(from?.kind === 'rest' && { restPerCell_V: from.perCell_V }),
   }
-}
-
-/** Whether the pack is at or above its target before the charge has begun. */
-export function isThereAlready(pack: Pack, from: State, target: Target): boolean {
-  const chemistry = chemistries[pack.chemistry]
-  if (target.kind === 'soc') {
-    return (from.kind === 'soc' ? from.soc : socAt(chemistry, from.perCell_V)) >= target.soc
-  }
-  const start_V = from.kind === 'rest' ? from.perCell_V : restingVoltage(chemistry, from.soc)
-  return start_V >= target.perCell_V
 }

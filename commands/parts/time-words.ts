@@ -1,10 +1,7 @@
 // The headlines of an answer about time.
 
-import type { Answer } from '../../src/assistant/reply.ts'
 import type { Show } from '../../src/assistant/show.ts'
-import { cautionsFor } from '../../src/cautions/cautions.ts'
 import { whoLimits } from '../../src/cautions/refusals.ts'
-import type { Situation } from '../../src/cautions/situation.ts'
 import type { Target } from '../../src/charging/charge.ts'
 import type { Pack } from '../../src/charging/pack.ts'
 import type { Setting } from '../../src/charging/setting.ts'
@@ -33,14 +30,4 @@ export function timeWords(
     target.kind === 'soc' ? show.percent(target.soc) : `${show.perCell(setting.cutoff.perCell_V)} per cell`
   const whole = `${takes} at ${at} to ${goal}.`
   return [whole[0]?.toUpperCase() + whole.slice(1), ...careWords(timed, setting, pack, show)].join(' ')
-}
-
-/** Where the pack is at its target before the charge has begun. */
-export function nothingToCharge(target: Target, situation: Situation, show: Show): Answer {
-  const goal = target.kind === 'soc' ? show.percent(target.soc) : `${show.perCell(target.perCell_V)} per cell`
-  return {
-    verdict: 'do not charge',
-    headline: `There is nothing to charge: the pack is at or above ${goal} already. To bring it lower, fly it or discharge it.`,
-    cautions: cautionsFor(situation),
-  }
 }

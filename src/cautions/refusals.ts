@@ -76,6 +76,14 @@ export function refusalWords(refusal: Refusal, show: Show): RefusalWords {
         headline: `This source cannot feed this charger: it gives ${range(refusal.gives_V, show)}, and the charger wants ${range([refusal.minInput_V, refusal.maxInput_V], show)}.`,
         instead: 'Use a source inside that range, or a charger that works from this one.',
       }
+    case 'charged already': {
+      const { target } = refusal
+      const goal = target.kind === 'soc' ? show.percent(target.soc) : `${volts(target.perCell_V)} per cell`
+      return {
+        headline: `There is nothing to charge: the pack is at or above ${goal} already.`,
+        instead: 'To bring it lower, fly it or discharge it.',
+      }
+    }
     case 'source at its floor':
       return {
         headline: `Do not use this source: at ${show.voltage(refusal.source_V)} it is at its floor of ${show.voltage(refusal.floor_V)} already.`,

@@ -1,6 +1,6 @@
 // Cautions for a field session: several packs, chargers and sources at once.
 
-import { type Caution, cautionsFor } from './cautions.ts'
+import { type Caution, cautionsFor, generalCaution } from './cautions.ts'
 import type { Situation } from './situation.ts'
 
 export interface SessionSituation extends Situation {
@@ -25,12 +25,17 @@ const coolFirst: Caution = {
   text: 'Let a pack that has just flown cool down before its turn; look at each one and feel it before you connect it.',
 }
 
+/** More than this nobody reads. */
+const mostCautions = 5
+
+/** The most pressing one first; the general one always closes the list. */
 export function sessionCautions({
   unsound,
   several,
   ...situation
 }: SessionSituation): readonly [Caution, ...Caution[]] {
   const [first, ...rest] = cautionsFor(situation)
-  const own = [...(unsound ? [setAside] : []), ...(several ? [severalAtOnce] : []), coolFirst]
-  return [first, ...own, ...rest.filter(({ key }) => key !== 'inspect')]
+  const own = [...(unsound ? [setAside] : []), ...(several ? [severalAtOnce] : [])]
+  const others = rest.filter(({ key }) => key !== 'inspect' && key !== generalCaution.key)
+  return [first, ...[...own, ...others, coolFirst].slice(0, mostCautions - 2), generalCaution]
 }

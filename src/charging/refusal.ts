@@ -1,5 +1,6 @@
 // Why something must not be done, as data: the words are chosen where the reply is made.
 
+import type { Target } from './charge.ts'
 import type { Limit } from './limit.ts'
 
 export type Refusal =
@@ -35,6 +36,7 @@ export type Refusal =
       readonly minInput_V: number
       readonly maxInput_V: number
     }
+  | { readonly kind: 'charged already'; readonly target: Target }
   | { readonly kind: 'source at its floor'; readonly source_V: number; readonly floor_V: number }
 
 export interface Refused {

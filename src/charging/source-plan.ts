@@ -2,6 +2,7 @@
 
 import { type ChargeTimes, chargeTimeBand } from './band.ts'
 import type { State } from './charge.ts'
+import { whyNothingToCharge } from './charged-already.ts'
 import type { Refused } from './refusal.ts'
 import { adviseSetting, type Setting, type SettingRequest } from './setting.ts'
 import type { Source } from './source.ts'
@@ -48,6 +49,8 @@ export function planSource(request: SourcePlanRequest): SourcePlan | Refused {
     ...(from.kind === 'rest' && { restPerCell_V: from.perCell_V }),
   })
   if ('refusal' in setting) return setting
+  const charged = whyNothingToCharge(request.pack, from, chargeOf(request, setting).target)
+  if (charged) return charged
   const each = chargeTimeBand(chargeOf(request, setting))
   const draws = drawsOf(each.charge, request.pack.series, setting.efficiency)
   const supply = supplyOf(source, setting.feed?.store, draws)

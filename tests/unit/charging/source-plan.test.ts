@@ -65,6 +65,14 @@ describe('planSource', () => {
     expect(planned({ pack: tiny, source: { kind: 'power bank', label_Wh: 300 } }).most).toBe(countedPacks)
   })
 
+  it('has nothing to plan for packs that are at their target already', () => {
+    const source = { kind: 'power bank', label_Wh: 74 } as const
+    const full = { kind: 'soc', soc: 1 } as const
+    expect(planSource({ pack: lihv, source, from: full })).toMatchObject({
+      refusal: { kind: 'charged already' },
+    })
+  })
+
   it('refuses a damaged pack before it looks at the source', () => {
     const source = { kind: 'power bank', label_Wh: 74 } as const
     const dead = { kind: 'rest', perCell_V: 2 } as const
