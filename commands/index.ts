@@ -14,6 +14,7 @@ import { kitRename } from './kit-rename.ts'
 import { kitSave } from './kit-save.ts'
 import { lead } from './lead.ts'
 import { percent } from './percent.ts'
+import { plan } from './plan.ts'
 import { source } from './source.ts'
 import { supply } from './supply.ts'
 import { time } from './time.ts'
@@ -24,6 +25,7 @@ const answering: readonly Command[] = [
   current,
   time,
   source,
+  plan,
   supply,
   percent,
   lead,

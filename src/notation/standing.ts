@@ -3,7 +3,7 @@
 import { Problem } from '../assistant/problem.ts'
 import type { Pack } from '../charging/pack.ts'
 import type { Source } from '../charging/source.ts'
-import { unsoundWord } from './danger-words.ts'
+import { refuseUnsound } from './danger-words.ts'
 import { readPack, writePack } from './pack.ts'
 import type { Read } from './read.ts'
 import { readSource, writeSource } from './source.ts'
@@ -23,13 +23,19 @@ export interface StandingSource {
 }
 
 const standing = /^(.*\S) (?:at|from|@) ?(\S.*)$/iu
-const hot = /(?<= )hot(?= |$)/iu
+/** Behind a pack of a list they leave that one out; a pack that burns or smokes ends the question instead. */
+const unfit =
+  / (swollen|puff(?:ed|y)|bloated|bulging|punctured|pierced|dented|crushed|torn|leaking|damaged|crashed|burnt|melted|overheated|overcharged|hot)$/iu
 
-/** Reads a pack and, behind "at", its state; a word like "swollen" is kept apart. Throws a Problem as `readPack`. */
+/**
+ * Reads a pack and, behind "at", its state; a last word like "swollen" is kept apart. Throws a Problem as
+ * `readPack`, and where the text tells of a fire.
+ */
 export function readStandingPack(text: string): Read<StandingPack> {
   const plain = plainText(text)
-  const unsound = unsoundWord(plain) ?? hot.exec(plain)?.[0]
-  const sound = unsound === undefined ? plain : plain.replace(unsound, ' ').replace(/ +/g, ' ').trim()
+  const unsound = unfit.exec(plain)?.[1]
+  const sound = plain.replace(unfit, '')
+  refuseUnsound(sound)
   const [, head = sound, state] = standing.exec(sound) ?? []
   const { value: pack, assumed } = readPack(head)
   const from = state === undefined ? undefined : readState(state, pack)

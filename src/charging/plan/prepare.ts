@@ -1,6 +1,7 @@
 // From a field session to its numbers: what each port could do for each kind of pack, on each source and share.
 
 import type { Charger } from '../charger.ts'
+import type { Limit } from '../limit.ts'
 import { chargerEfficiency } from '../practice.ts'
 import type { Refusal } from '../refusal.ts'
 import type { Setting } from '../setting.ts'
@@ -44,7 +45,7 @@ export function prepare(
       for (const [port, charger] of field.chargers.entries()) {
         if (demands_W[port] === 0 || firstAlike[port] !== port) continue
         const shares_W = sharesOf(budget.power_W, demands_W, port)
-        ways[port]?.push(...distinct(shares_W.map(share_W => hookupOn(held(charger, share_W), source))))
+        ways[port]?.push(...distinct(shares_W.map(share_W => hookupOn(charger, source, share_W))))
       }
       return budget
     },
@@ -67,10 +68,11 @@ export function prepare(
 function hookupMaker(field: FieldSession, kinds: readonly PackGroup[], pace: Pace) {
   const jobOf = jobMaker(field)
   const refusals: (Refusal | undefined)[] = kinds.map(() => undefined)
-  const hookupOn = (charger: Charger, source: number): SetHookup => {
+  const hookupOn = (charger: Charger, source: number, share_W = Number.POSITIVE_INFINITY): SetHookup => {
+    const output_W = share_W * (charger.efficiency ?? chargerEfficiency.value)
     const settings = kinds.map((kind, index) => {
-      const setting = settingFor(field, kind, charger, field.sources[source], pace)
-      if (!('refusal' in setting)) return setting
+      const setting = settingFor(field, kind, held(charger, output_W), field.sources[source], pace)
+      if (!('refusal' in setting)) return withShareNamed(setting, output_W)
       refusals[index] ??= setting.refusal
       return undefined
     })
@@ -84,11 +86,24 @@ function hookupMaker(field: FieldSession, kinds: readonly PackGroup[], pace: Pac
   return { hookupOn, refusals }
 }
 
-/** The charger held to a share of the source's power, by its output. */
-function held(charger: Charger, share_W: number): Charger {
-  const output_W = share_W * (charger.efficiency ?? chargerEfficiency.value)
-  const power_W = Math.min(charger.power_W ?? Number.POSITIVE_INFINITY, output_W)
-  return Number.isFinite(power_W) ? { ...charger, power_W } : charger
+/** The charger held to what its share of the source's power lets it put out. */
+function held(charger: Charger, output_W: number): Charger {
+  const { power_W = Number.POSITIVE_INFINITY } = charger
+  return output_W < power_W ? { ...charger, power_W: output_W } : charger
+}
+
+/** What holds the current is then the source and not the charger. */
+function withShareNamed(setting: Setting, output_W: number): Setting {
+  const named = (limit: Limit): Limit =>
+    limit.power_W === output_W
+      ? { ...limit, kind: 'source', from: { source: 'its share of the source' } }
+      : limit
+  const [first, ...rest] = setting.limits
+  return {
+    ...setting,
+    limits: [named(first), ...rest.map(named)],
+    ...(typeof setting.bound === 'object' && { bound: named(setting.bound) }),
+  }
 }
 
 /** One of those that set the same currents, and none that charges nothing. */
