@@ -1,7 +1,8 @@
 // The time of a charge with the shortest and longest that real packs of its kind may need.
 
-import { scaleResistance } from './cell.ts'
+import { type Cell, scaleResistance } from './cell.ts'
 import type { Band, Charge, ChargeRequest } from './charge.ts'
+import { socBandAt } from './charge-fraction.ts'
 import { chemistries } from './chemistries.ts'
 import { chargeCell, requestedCell, simulateCharge } from './simulate.ts'
 
@@ -18,38 +19,56 @@ const measuredCapacitySpread = 0.03
 const measuredResistanceSpread = 0.25
 /** Error of the model itself where both are known: the largest seen on measured charges is 4 %. */
 const modelSpread = 0.04
-/** A pack further off than this is not the pack on its label, and no band would be of use. */
+/** No band goes further: a pack in good order seldom does, though a start in volts on the flat of the curve may. */
 const widest = 0.2
 
 /**
- * Simulates a charge and gives its times the band that spread of capacity and resistance leaves: each is
- * varied alone, and the differences are added as independent errors, up to 20 % either way. A measured
- * capacity or resistance narrows the band.
+ * Simulates a charge and gives its times the band that the spread of real packs leaves: capacity, resistance and,
+ * where the start is a resting voltage, the charge that cells hold at it. Each is varied alone, and the
+ * differences are added as independent errors, up to 20 % either way. A measured capacity or resistance narrows
+ * the band, and so does a start in percent.
  * @throws RangeError as simulateCharge
  */
 export function chargeTimeBand(request: ChargeRequest): ChargeTimes {
-  const { pack, measuredCapacity_Ah } = request
-  const { capacitySpread, resistanceSpread } = chemistries[pack.chemistry]
-  const capacityFactor =
-    1 + (measuredCapacity_Ah === undefined ? capacitySpread.value : measuredCapacitySpread)
-  const resistanceFactor =
-    1 + (pack.cellResistance_ohm === undefined ? resistanceSpread.value : measuredResistanceSpread)
   const charge = simulateCharge(request)
   const cell = requestedCell(request)
+  const { capacityFactor, resistanceFactor } = factorsOf(request)
   const larger = chargeCell(request, { ...cell, capacity_Ah: cell.capacity_Ah * capacityFactor })
   const moreResistive = chargeCell(request, scaleResistance(cell, resistanceFactor))
+  const { fuller, emptier } = otherStarts(request, cell) ?? { fuller: charge, emptier: charge }
 
   const around = (timeOf: (charge: Charge) => number): Band => {
     const time_s = timeOf(charge)
-    const spread_s = Math.min(
-      Math.hypot(timeOf(larger) - time_s, timeOf(moreResistive) - time_s, modelSpread * time_s),
-      widest * time_s,
-    )
-    return { low: time_s - spread_s, high: time_s + spread_s }
+    const either_s = Math.hypot(timeOf(larger) - time_s, timeOf(moreResistive) - time_s, modelSpread * time_s)
+    const limited = (spread_s: number) => Math.min(spread_s, widest * time_s)
+    return {
+      low: time_s - limited(Math.hypot(either_s, Math.max(0, time_s - timeOf(fuller)))),
+      high: time_s + limited(Math.hypot(either_s, Math.max(0, timeOf(emptier) - time_s))),
+    }
   }
   return {
     charge,
     time_s: around(({ duration_s }) => duration_s),
     timeToCutoff_s: around(({ timeToCutoff_s }) => timeToCutoff_s),
   }
+}
+
+function factorsOf({ pack, measuredCapacity_Ah }: ChargeRequest): {
+  capacityFactor: number
+  resistanceFactor: number
+} {
+  const { capacitySpread, resistanceSpread } = chemistries[pack.chemistry]
+  const isRead = pack.cellResistance_ohm !== undefined
+  return {
+    capacityFactor: 1 + (measuredCapacity_Ah === undefined ? capacitySpread.value : measuredCapacitySpread),
+    resistanceFactor: 1 + (isRead ? measuredResistanceSpread : resistanceSpread.value),
+  }
+}
+
+/** The charge from the most and the least that cells hold at the resting voltage it starts from, if it does. */
+function otherStarts(request: ChargeRequest, cell: Cell): { fuller: Charge; emptier: Charge } | undefined {
+  if (request.from.kind === 'soc') return undefined
+  const { low, high } = socBandAt(chemistries[request.pack.chemistry], request.from.perCell_V)
+  const from = (soc: number) => chargeCell({ ...request, from: { kind: 'soc', soc } }, cell)
+  return { fuller: from(high), emptier: from(low) }
 }

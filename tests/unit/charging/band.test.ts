@@ -52,3 +52,13 @@ test('the time follows the measured capacity, not the label', () => {
   const less = chargeTimeBand({ ...label, measuredCapacity_Ah: 4 }).charge.duration_s
   expect(less).toBeLessThan(0.9 * chargeTimeBand(label).charge.duration_s)
 })
+
+test('a start in resting volts widens it where the curve is flat, to the shorter side most', () => {
+  const measured = { ...label, measuredCapacity_Ah: 5, pack: { ...label.pack, cellResistance_ohm: 0.02 } }
+  const inVolts = chargeTimeBand({ ...measured, from: { kind: 'rest', perCell_V: 3.6 } })
+  const { charge, time_s } = inVolts
+  const inPercent = chargeTimeBand({ ...measured, from: { kind: 'soc', soc: charge.startSoc } })
+  expect(inPercent.charge.duration_s).toBeCloseTo(charge.duration_s, 6)
+  expect(time_s.low).toBeLessThan(inPercent.time_s.low)
+  expect(time_s.high).toBeGreaterThan(inPercent.time_s.high)
+})
