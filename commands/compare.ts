@@ -7,15 +7,16 @@ import type { Show } from '../src/assistant/show.ts'
 import { packKind, rateKind } from '../src/assistant/values.ts'
 import { compareCautions } from '../src/cautions/compare.ts'
 import { chemistries } from '../src/charging/chemistries.ts'
+import type { Pack } from '../src/charging/pack.ts'
 import { labelEnergy_Wh } from '../src/charging/transport.ts'
-import type { BagItem } from '../src/notation/bag.ts'
+import type { WeighedPack } from '../src/notation/weighed.ts'
 import { bagKind } from './parts/bag-kind.ts'
 import { figuresIn } from './parts/figure.ts'
 import { followUp } from './parts/follow-up.ts'
 
 interface Entry {
   readonly name: string
-  readonly item: BagItem
+  readonly pack: Pack
   readonly energy_Wh: number
   readonly current_A: number
   readonly mass_kg?: number
@@ -53,7 +54,7 @@ export const compare = defineCommand({
         example: 'compare packs: 3S 720 LiHV 45g; 3S 850 LiPo 68g',
       })
     }
-    const entries = packs.map(item => entryOf(item, rate))
+    const entries = packs.map(({ item }) => entryOf(item, rate))
     return {
       headline: headline(entries, show),
       figures: entries.flatMap((entry, index) => figuresOf(entry, index + 1, rate, show)),
@@ -65,18 +66,18 @@ export const compare = defineCommand({
       cautions: compareCautions,
       followUps: entries
         .slice(0, 3)
-        .map(({ item, name }) => followUp(`Set for ${name}`, 'current', { pack: packKind.write(item.pack) })),
+        .map(({ pack, name }) => followUp(`Set for ${name}`, 'current', { pack: packKind.write(pack) })),
     }
   },
 })
 
-function entryOf(item: BagItem, rate_C: number): Entry {
+function entryOf({ pack, mass_kg }: WeighedPack, rate_C: number): Entry {
   return {
-    name: packKind.write(item.pack),
-    item,
-    energy_Wh: labelEnergy_Wh(item.pack),
-    current_A: item.pack.capacity_Ah * rate_C,
-    ...(item.mass_kg === undefined ? {} : { mass_kg: item.mass_kg }),
+    name: packKind.write(pack),
+    pack,
+    energy_Wh: labelEnergy_Wh(pack),
+    current_A: pack.capacity_Ah * rate_C,
+    ...(mass_kg === undefined ? {} : { mass_kg }),
   }
 }
 
@@ -124,7 +125,7 @@ function figuresOf(entry: Entry, number: number, rate_C: number, show: Show): Fi
 }
 
 function line(entry: Entry, show: Show): string {
-  const { pack } = entry.item
+  const { pack } = entry
   const nominal_V = chemistries[pack.chemistry].nominal_V.value
   const energy = `${entry.name}: ${show.perCell(nominal_V)} × ${pack.series} × ${show.capacity(pack.capacity_Ah)} = ${show.energy(entry.energy_Wh)}`
   return isWeighed(entry)

@@ -6,14 +6,16 @@ import type { Show } from '../src/assistant/show.ts'
 import { packKind } from '../src/assistant/values.ts'
 import { travelCautions } from '../src/cautions/travel.ts'
 import { chemistries } from '../src/charging/chemistries.ts'
+import type { Pack } from '../src/charging/pack.ts'
 import { type AirClass, airClass, airLimits, labelEnergy_Wh } from '../src/charging/transport.ts'
-import type { BagItem } from '../src/notation/bag.ts'
 import { bagKind } from './parts/bag-kind.ts'
 import { figuresIn } from './parts/figure.ts'
 import { followUp } from './parts/follow-up.ts'
 import { cite } from './parts/working.ts'
 
-interface Weighed extends BagItem {
+interface Carried {
+  readonly pack: Pack
+  readonly count: number
   readonly name: string
   readonly energy_Wh: number
   readonly flies: AirClass
@@ -44,7 +46,7 @@ export const travel = defineCommand({
     'take on board',
   ],
   answer: ({ packs }, { show }) => {
-    const items = packs.map(weighed)
+    const items = packs.map(({ count, item }) => carried(item.pack, count))
     const { free_Wh, approved_Wh, approvedSpares } = airLimits.value
     const figure = figuresIn(show)
     const total_Wh = items.reduce((sum, { energy_Wh, count }) => sum + energy_Wh * count, 0)
@@ -77,15 +79,15 @@ export const travel = defineCommand({
   },
 })
 
-function weighed(item: BagItem): Weighed {
-  const energy_Wh = labelEnergy_Wh(item.pack)
-  return { ...item, name: packKind.write(item.pack), energy_Wh, flies: airClass(energy_Wh) }
+function carried(pack: Pack, count: number): Carried {
+  const energy_Wh = labelEnergy_Wh(pack)
+  return { pack, count, name: packKind.write(pack), energy_Wh, flies: airClass(energy_Wh) }
 }
 
 /** To a hundredth, up: a limit must not be met by rounding. */
 const upward = (energy_Wh: number): number => Math.ceil(energy_Wh * 100 - 1e-6) / 100
 
-function verdicts(items: readonly Weighed[], show: Show): string {
+function verdicts(items: readonly Carried[], show: Show): string {
   const all = (flies: AirClass) => items.filter(item => item.flies === flies)
   const { approvedSpares } = airLimits.value
   const approved = all('with approval')
@@ -106,12 +108,12 @@ function verdicts(items: readonly Weighed[], show: Show): string {
     .join(' ')
 }
 
-function sentence(items: readonly Weighed[], show: Show, what: string): string {
+function sentence(items: readonly Carried[], show: Show, what: string): string {
   const names = items.map(({ name, energy_Wh }) => `${name} (${show.energy(upward(energy_Wh))})`)
   return names.length === 0 ? '' : `${names.join(', ')}: ${what}.`
 }
 
-function energyLine({ name, pack, energy_Wh }: Weighed, show: Show): string {
+function energyLine({ name, pack, energy_Wh }: Carried, show: Show): string {
   const { nominal_V } = chemistries[pack.chemistry]
   return `${name}: ${show.perCell(nominal_V.value)} × ${pack.series} × ${show.capacity(pack.capacity_Ah)} = ${show.energy(upward(energy_Wh))} (nominal volts: ${cite(nominal_V)}).`
 }

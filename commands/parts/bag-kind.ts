@@ -1,14 +1,13 @@
-// An option that takes several packs.
+// An option that takes several packs, each with its mass where that counts.
 
 import type { ValueKind } from '../../src/assistant/value-kind.ts'
-import { type BagItem, readBag, writeBag } from '../../src/notation/bag.ts'
+import { type Bag, bagRules, readBag, writeBag } from '../../src/notation/weighed.ts'
 
-const suggestions = ['4x 3S 720 LiHV 45g; 2x 4S 1500 LiPo 178g', '3S 720 LiHV 45g; 3S 850 LiPo 68g'] as const
-
-export const bagKind: ValueKind<readonly BagItem[]> = {
+export const bagKind: ValueKind<Bag> = {
   name: 'packs',
-  example: suggestions[0],
+  example: bagRules.example,
   read: readBag,
   write: writeBag,
-  complete: prefix => suggestions.filter(text => text.toLowerCase().startsWith(prefix.trim().toLowerCase())),
+  complete: prefix =>
+    bagRules.example.toLowerCase().startsWith(prefix.trim().toLowerCase()) ? [bagRules.example] : [],
 }
