@@ -49,7 +49,7 @@ export async function readWithKit(
   // A plain sentence that was not wholly understood: its strange words may be names.
   const entries = await find([asked])
   const expanded = replaceNames(asked, entries)
-  if (expanded.used.length === 0) return { question: read(), used: [] }
+  if (expanded.used.length === 0) return { question: first ?? read(), used: [] }
   return { question: readQuestion(expanded.text, registry.vocabulary), used: expanded.used }
 }
 

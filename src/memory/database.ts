@@ -3,7 +3,8 @@
 import type { Kysely } from 'kysely'
 
 export interface Tables {
-  questions: { id: string; question: string }
+  /** `kept_on` is a day, so that a question asked all day long is written once. */
+  questions: { id: string; question: string; kept_on: string }
   answered: {
     question_message: string
     answer_message: string

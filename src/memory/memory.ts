@@ -9,6 +9,8 @@ export interface QuestionMemory {
   /** Keeps the question and returns its id: 16 characters, the same for the same question. */
   keep(question: string): Promise<string>
   find(id: string): Promise<string | undefined>
+  /** Drops what was last kept before that day. */
+  forgetBefore(time: Date): Promise<void>
 }
 
 /** One question that was answered: which message asked, which answered. */

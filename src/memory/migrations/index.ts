@@ -4,9 +4,11 @@ import type { Migration } from 'kysely/migration'
 import { questions } from './001-questions.ts'
 import { kit } from './002-kit.ts'
 import { house } from './003-house.ts'
+import { questionAge } from './004-question-age.ts'
 
 export const migrations: Readonly<Record<string, Migration>> = {
   '001-questions': questions,
   '002-kit': kit,
   '003-house': house,
+  '004-question-age': questionAge,
 }

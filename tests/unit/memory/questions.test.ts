@@ -2,6 +2,7 @@
 
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Memory } from '../../../src/memory/memory.ts'
+import { forgetOld, startForgetting } from '../../../src/memory/retention.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
 
 let memory: Memory
@@ -57,4 +58,38 @@ test('what is older than a time is dropped, and only that', async () => {
   await memory.answered.forgetBefore(new Date('2031-05-04T10:00:00.251Z'))
   expect(await memory.answered.byQuestion('discord:3')).toBeUndefined()
   expect(await memory.answered.byQuestion('discord:6')).toBeDefined()
+})
+
+test('a question is kept for a year after it was last asked, an answered message for ninety days', async () => {
+  const now = new Date()
+  const daysOn = (days: number) => new Date(now.getTime() + days * 86_400_000)
+  const id = await memory.questions.keep('help')
+  await memory.answered.record({ ...answered, answeredAt: now })
+  const kept = async () => [
+    await memory.questions.find(id),
+    (await memory.answered.byQuestion('discord:3'))?.question,
+  ]
+  await forgetOld(memory, daysOn(90))
+  expect(await kept()).toEqual(['help', answered.question])
+  await forgetOld(memory, daysOn(91))
+  expect(await kept()).toEqual(['help', undefined])
+  await forgetOld(memory, daysOn(365))
+  expect(await kept()).toEqual(['help', undefined])
+  await forgetOld(memory, daysOn(366))
+  expect(await kept()).toEqual([undefined, undefined])
+})
+
+test('forgetting starts at once, tells of a failure, and is ended', async () => {
+  const old = { ...answered, answeredAt: new Date('2001-05-04T10:00:00Z') }
+  await memory.answered.record(old)
+  const end = startForgetting(memory, () => {})
+  await expect.poll(() => memory.answered.byQuestion('discord:3')).toBeUndefined()
+  end()
+  const broken = {
+    ...memory,
+    answered: { ...memory.answered, forgetBefore: () => Promise.reject('no disk') },
+  }
+  const faults: unknown[] = []
+  startForgetting(broken, fault => faults.push(fault))()
+  await expect.poll(() => faults).toEqual(['no disk'])
 })
