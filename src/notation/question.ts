@@ -1,10 +1,13 @@
 // A question: a command and its options, written as `time pack: 3S 720 LiHV from: 3.7V` or asked in plain words.
 
 import { Problem } from '../assistant/problem.ts'
+import { commandMeant } from './command-meant.ts'
+import { refuseUnsound } from './danger-words.ts'
+import { isFiller } from './filler-words.ts'
 import { nearest } from './nearest.ts'
 import { readPairs } from './option-pairs.ts'
 import { nounKinds } from './phrases.ts'
-import { commandMeant, readPlainWords } from './plain-words.ts'
+import { readPlainWords } from './plain-words.ts'
 import { plainText, quoted, shortened } from './text.ts'
 import type { CommandWords, Vocabulary } from './vocabulary.ts'
 
@@ -25,7 +28,10 @@ export function readQuestion(text: string, vocabulary: Vocabulary): Question {
   const plain = whole.replace(/^[/!] ?/, '')
   const named = commandNamed(plain, vocabulary)
   const command = named ?? commandMeant(plain, vocabulary)
-  if (!command) throw noCommand(whole, vocabulary)
+  if (!command) {
+    refuseUnsound(whole)
+    throw noCommand(whole, vocabulary)
+  }
   const { before, options } = readPairs(named ? plain.slice(named.name.length) : plain, command, !named)
   if (!before) return { command: command.name, options }
   const open = openOption(command)
@@ -49,11 +55,7 @@ export function amendQuestion(earlier: Question, text: string, vocabulary: Vocab
   const plain = plainText(text)
   if (!command) throw noCommand(earlier.command, vocabulary)
   const { before, options } = readPairs(plain, command)
-  const { options: meant, notUsed } = readPlainWords(
-    loneLevel.test(before) ? `to ${before}` : before,
-    command,
-    vocabulary,
-  )
+  const { options: meant, notUsed } = readPlainWords(before.replace(loneLevel, 'to $1'), command, vocabulary)
   const changes = merged(meant, options)
   if (Object.keys(changes).length === 0) {
     throw new Problem({
@@ -70,7 +72,7 @@ export function amendQuestion(earlier: Question, text: string, vocabulary: Vocab
   }
 }
 
-const loneLevel = /^(?:full|storage)$/i
+const loneLevel = /^(?:(?:and|or|now|what about|how about|make it)[ ,]+){0,2}(full|storage)[ ?!.]*$/i
 
 function commandNamed(plain: string, vocabulary: Vocabulary): CommandWords | undefined {
   const lower = plain.toLowerCase()
@@ -103,7 +105,7 @@ function merged(
 function noCommand(plain: string, vocabulary: Vocabulary): Problem {
   const names = vocabulary.map(({ name }) => name)
   const first = /\p{L}+/u.exec(plain)?.[0] ?? ''
-  const near = nearest(first.toLowerCase(), names)
+  const near = isFiller(first.toLowerCase()) ? undefined : nearest(first.toLowerCase(), names)
   return new Problem({
     what: near
       ? `I know no "${shortened(first)}". Did you mean "${near}"?`

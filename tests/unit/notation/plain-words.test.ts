@@ -104,12 +104,33 @@ describe('questions in plain words', () => {
     ['what current for 2x 3s 720 lihv', '2x', 'one pack'],
     ['how long for 3s 720 lihv at 1A 12V', '12V', 'what 12V is of'],
     ['how long for 3s 720 lihv at 1A 3.7V', '3.7V', 'what 3.7V is of'],
+    ['how long for 3s 720 lihv at 1/2 A', '1/2 A', 'one current or the steps'],
+    ['how long for 3s 720 lipo lihv at 1A', 'lihv', 'what lihv is of'],
+    ['what current for a flat 3s 720 lihv', 'flat', 'has to be measured'],
+    ['what current for a 3s 720 lihv in freezing weather', 'freezing', 'temperature'],
     ['how long for 3s 720 lihv from 10.5V at 1A', '10.5V', 'those of a supply'],
   ])('asks rather than guesses: %j', (text, token, what) => {
     const problem = problemOf(() => read(text))
     expect(problem.token).toBe(token)
     expect(problem.what).toContain(what)
   })
+
+  it('asks no number that the sentence holds', () => {
+    expect(read('how long for a flat 3s 720 lihv from 3.4V at 1A').options).toHaveProperty('from', '3.4V')
+    expect(read('what current for a cold 3s 720 lihv at 5°C').options).toHaveProperty('temperature', '5°C')
+  })
+
+  it('knows a command by its name where no phrase means one', () => {
+    expect(read("what's the best current for my 2S 450mAh 80C LiPo").command).toBe('current')
+    expect(problemOf(() => read('the best time and current')).what).toContain('what you want to know')
+  })
+
+  it.each(['my lipo is on fire', 'the pack is smoking, what current', 'how long, it hisses'])(
+    'sends for help: %j',
+    text => {
+      expect(problemOf(() => read(text)).what).toContain('call the fire service')
+    },
+  )
 
   it('leaves out what the sentence does not say, to be asked for', () => {
     expect(read('how long will it take')).toEqual({ command: 'time', options: {} })
@@ -156,23 +177,16 @@ describe('questions in plain words', () => {
     )
   })
 
-  it.each([
-    'puffy',
-    'swollen',
-    'punctured',
-    'dented',
-    'leaking',
-    'very hot',
-    'crashed',
-    'smoking',
-    'bulging',
-  ])('refuses to advise on a pack that is %s', sign => {
-    for (const text of [`what current for my ${sign} 3s 720 lihv`, `current 3s 720 lihv, it is ${sign}`]) {
-      const { what, token } = problemOf(() => read(text))
-      expect(what).toContain('Do not charge')
-      expect(sign).toContain(token)
-    }
-  })
+  it.each(['puffy', 'swollen', 'punctured', 'dented', 'leaking', 'very hot', 'crashed', 'melted', 'bulging'])(
+    'refuses to advise on a pack that is %s',
+    sign => {
+      for (const text of [`what current for my ${sign} 3s 720 lihv`, `current 3s 720 lihv, it is ${sign}`]) {
+        const { what, token } = problemOf(() => read(text))
+        expect(what).toContain('Do not charge')
+        expect(sign).toContain(token)
+      }
+    },
+  )
 
   it('reads a pack that is said to be sound, on a hot day', () => {
     for (const text of [
@@ -194,6 +208,7 @@ describe('changes to an earlier question', () => {
     ['from 3.6V', { from: '3.6V' }],
     ['to storage', { to: 'storage' }],
     ['storage', { to: 'storage' }],
+    ['and what about storage?', { to: 'storage' }],
     ['to 80%', { to: '80%' }],
     ['on PD 45W', { source: 'PD 45W' }],
     ['on a 4S 5000 li-ion', { source: '4S 5000 li-ion' }],

@@ -8,7 +8,7 @@ const options = (...names: string[]) =>
 export const vocabulary: Vocabulary = [
   {
     name: 'current',
-    options: options('pack', 'charger', 'source', 'temperature'),
+    options: options('pack', 'charger', 'source', 'from', 'to', 'temperature'),
     plainWords: ['what current', 'should i set', 'how many amps'],
   },
   {

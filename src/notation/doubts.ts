@@ -1,0 +1,53 @@
+// What a plain sentence leaves in doubt: asked about, never guessed.
+
+import { Problem } from '../assistant/problem.ts'
+import type { Phrase } from './phrases.ts'
+import { shortened } from './text.ts'
+import type { CommandWords, OptionWords } from './vocabulary.ts'
+
+const ofState = new Set(['voltage', 'percent', 'level'])
+const mayNotBeIgnored = new Set([...ofState, 'chemistry', 'capacity', 'pack'])
+
+/** A value that no option takes: throws where it may change the answer, which saying "not used" would not mend. */
+export function refuseToIgnore({ kind, text }: Phrase, { name, options }: CommandWords): void {
+  const token = shortened(text)
+  if (kind === 'count' && !/^(?:1|one)(?: ?x)?$/i.test(text)) {
+    throw new Problem({
+      what: `${name} is worked out for one pack.`,
+      token,
+      expected: 'one pack; several on one board, or one after the other, are questions of their own',
+      example: `${name} pack: 3S 720 LiHV`,
+    })
+  }
+  if (!mayNotBeIgnored.has(kind)) return
+  const state = ofState.has(kind) && options.some(option => option.name === 'from')
+  throw new Problem({
+    what: `I cannot tell what ${token} is of.`,
+    token,
+    expected: state ? '"from" or "to" before it' : 'each value once, with the name of its detail before it',
+    example: state ? `from ${token}` : `${name} pack: 3S 720 LiHV`,
+  })
+}
+
+/** `at 1/2 A` could be half an ampere, or the steps of a charger. */
+export function severalCurrents({ text }: Phrase): Problem {
+  return new Problem({
+    what: 'That could be one current or the steps of a charger.',
+    token: shortened(text),
+    expected: 'one current in decimals behind "at", or the steps behind "on a charger with"',
+    example: 'at 0.5A',
+  })
+}
+
+/** Two values for one option; two packs where one may feed the other. */
+export function twice({ name, kind }: OptionWords, { text }: Phrase): Problem {
+  const packs = kind === 'pack' || name === 'source'
+  return new Problem({
+    what: packs
+      ? 'I cannot tell which of the two is charged and which feeds.'
+      : `That gives two values for ${name}.`,
+    token: shortened(text),
+    expected: packs ? 'the names in front of them' : `one ${name}`,
+    example: packs ? 'source pack: 3S 720 LiHV source: 4S 5000 Li-ion' : `${name}: ${shortened(text)}`,
+  })
+}
