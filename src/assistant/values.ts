@@ -6,6 +6,7 @@ import type { Pack } from '../charging/pack.ts'
 import type { Source } from '../charging/source.ts'
 import { readCharger, writeCharger } from '../notation/charger.ts'
 import { chemistryNames, readChemistry } from '../notation/chemistry.ts'
+import { completions } from '../notation/completions.ts'
 import { readDuration, writeDuration } from '../notation/duration.ts'
 import { readPack, writePack } from '../notation/pack.ts'
 import * as notation from '../notation/quantities.ts'
@@ -39,15 +40,7 @@ export const packKind: ValueKind<Pack> = {
   example: '3S 720 LiHV',
   read: readPack,
   write: writePack,
-  complete: startingWith([
-    '1S 550 LiHV',
-    '2S 450 LiPo',
-    '3S 720 LiHV',
-    '4S 1500 LiPo',
-    '6S 1300 LiPo',
-    '2S 2600 Li-ion',
-    '2S 1100 LiFe',
-  ]),
+  complete: prefix => completions('pack', prefix),
 }
 
 export const chargerKind: ValueKind<Charger> = {
@@ -55,7 +48,7 @@ export const chargerKind: ValueKind<Charger> = {
   example: '0.5/1/2/4A 80W 1-4S 9-20V',
   read: readCharger,
   write: writeCharger,
-  complete: startingWith(['0.5/1/2/4A 80W 1-4S 9-20V', '1/2/3/5A', '0.1-10A by 0.1 200W 6S 10-30V']),
+  complete: prefix => completions('charger', prefix),
 }
 
 export const sourceKind: ValueKind<Source> = {
@@ -63,38 +56,15 @@ export const sourceKind: ValueKind<Source> = {
   example: 'PD 65W',
   read: readSource,
   write: writeSource,
-  complete: startingWith([
-    'PD 30W',
-    'PD 45W',
-    'PD 65W',
-    'PD 100W',
-    '12V 10A',
-    'car 10A engine running',
-    'car 10A engine off',
-    'power bank 74Wh PD 45W',
-    '4S 5000 Li-ion',
-    '6S 5000 LiPo',
-  ]),
+  complete: prefix => completions('source', prefix),
 }
-
-const levels = [
-  'full',
-  'storage',
-  '20%',
-  '50%',
-  '80%',
-  '3.3V per cell',
-  '3.5V per cell',
-  '3.7V per cell',
-  '3.85V per cell',
-] as const
 
 export const stateKind: ValueKind<Level> = {
   name: 'from',
   example: '3.7V per cell',
   read: (text, { pack }) => readState(text, pack),
   write: writeLevel,
-  complete: startingWith([...levels, 'empty']),
+  complete: prefix => completions('from', prefix),
 }
 
 export const targetKind: ValueKind<Level> = {
@@ -102,7 +72,7 @@ export const targetKind: ValueKind<Level> = {
   example: 'full',
   read: (text, { pack }) => readTarget(text, pack),
   write: writeLevel,
-  complete: startingWith(levels),
+  complete: prefix => completions('to', prefix),
 }
 
 export const chemistryKind = plainKind<ChemistryName>('chemistry', readChemistry, name => name, [
@@ -110,13 +80,14 @@ export const chemistryKind = plainKind<ChemistryName>('chemistry', readChemistry
   ...chemistryNames.filter(name => name !== 'LiHV'),
 ])
 
-export const currentKind = plainKind('current', notation.readCurrent, notation.writeCurrent, [
-  '1A',
-  '0.5A',
-  '2A',
-  '3A',
-  '5A',
-])
+/** In A, or in C of the pack that the question names before it. */
+export const currentKind: ValueKind<number> = {
+  name: 'current',
+  example: '1A',
+  read: (text, { pack }) => ({ value: notation.readChargeCurrent(text, pack?.capacity_Ah), assumed: [] }),
+  write: notation.writeCurrent,
+  complete: prefix => completions('current', prefix),
+}
 export const voltageKind = plainKind('voltage', notation.readVoltage, notation.writeVoltage, [
   '12V',
   '5V',

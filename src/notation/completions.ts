@@ -29,7 +29,6 @@ const levels = [
 ]
 
 const examples: Readonly<Record<string, readonly string[]>> = {
-  chemistry: chemistryNames,
   charger: [
     '0.5/1/2/4A',
     '0.5/1/2/4A 80W 1-4S 9-20V',
@@ -59,9 +58,6 @@ const examples: Readonly<Record<string, readonly string[]>> = {
   from: ['empty', ...levels],
   to: levels,
   current: ['0.5A', '1A', '1.5A', '2A', '3A', '4A', '5A', '10A', '1C', '2C'],
-  temperature: ['0°C', '5°C', '10°C', '15°C', '20°C', '25°C', '30°C', '35°C', '40°C'],
-  count: ['1', '2', '3', '4', '5', '6', '8', '10', '12'],
-  resistance: ['3mΩ', '5mΩ', '8mΩ', '12mΩ', '20mΩ', '50mΩ'],
 }
 
 /**

@@ -2,9 +2,11 @@
 
 import { closest, distance } from 'fastest-levenshtein'
 
-/** Undefined where nothing is near: more than about a third of its letters would have to change. */
+/** Undefined where nothing is near: more than about a third of the shorter one's letters would have to change. */
 export function nearest(name: string, known: readonly string[]): string | undefined {
   if (known.length === 0) return undefined
   const best = closest(name.slice(0, 40), [...known])
-  return distance(name.slice(0, 40), best) <= Math.ceil(best.length / 3) ? best : undefined
+  return distance(name.slice(0, 40), best) <= Math.ceil(Math.min(name.length, best.length) / 3)
+    ? best
+    : undefined
 }

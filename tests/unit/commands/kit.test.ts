@@ -272,7 +272,7 @@ describe('completion', () => {
     await done(bench, moderator)
     expect((await complete('current', 'pack', ''))[0]).toBe('wren')
     expect(await complete('current', 'pack', 'Wr')).toEqual(['wren'])
-    expect(await complete('current', 'pack', '3S')).toEqual(['3S 720 LiHV'])
+    expect((await complete('current', 'pack', '3S'))[0]).toBe('3S 720 LiHV')
     expect((await complete('current', 'charger', ''))[0]).toBe('bench')
     expect(await complete('current', 'source', 'wr')).toEqual(['wren'])
     expect(await complete('kit remove', 'name', '')).toEqual(['bench', 'wren'])

@@ -1,14 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { readCharger } from '../../../src/notation/charger.ts'
-import { readChemistry } from '../../../src/notation/chemistry.ts'
 import { completions, mostCompletions } from '../../../src/notation/completions.ts'
 import { readPack } from '../../../src/notation/pack.ts'
-import {
-  readChargeCurrent,
-  readCount,
-  readResistance,
-  readTemperature,
-} from '../../../src/notation/quantities.ts'
+import { readChargeCurrent } from '../../../src/notation/quantities.ts'
 import { readSource } from '../../../src/notation/source.ts'
 import { readState, readTarget } from '../../../src/notation/state.ts'
 
@@ -17,13 +11,9 @@ describe('completions', () => {
     ['pack', readPack],
     ['charger', readCharger],
     ['source', readSource],
-    ['chemistry', readChemistry],
     ['from', text => readState(text)],
     ['to', text => readTarget(text)],
     ['current', text => readChargeCurrent(text, 1)],
-    ['temperature', text => readTemperature(text)],
-    ['count', text => readCount(text)],
-    ['resistance', text => readResistance(text)],
   ]
 
   it.each(readers)('offers values of %s that can be read', (kind, read) => {

@@ -39,6 +39,7 @@ describe('questions in notation', () => {
     ['time pack: 3S 720 LiHV pack: 4S 900 LiPo', 'pack:', 'pack twice'],
     ['time 3S 720 LiHV pack: 4S 900 LiPo', '3S 720 LiHV', 'two values for pack'],
     ['tme pack: 3S 720 LiHV', 'tme', 'Did you mean "time"?'],
+    ['NaN', 'NaN', 'what you want to know'],
     ['good morning', 'good morning', 'what you want to know'],
     ['3S 720 LiHV', '3S 720 LiHV', 'what you want to know'],
     ['timepiece', 'timepiece', 'what you want to know'],
