@@ -168,6 +168,7 @@ describe('planSource', () => {
         const floor_V = Math.max(store.loadFloor_V, store.restFloor_V)
         if (planned > 0) expect(store.rest_V(leftSoc ?? 0)).toBeGreaterThanOrEqual(floor_V)
       }
+      expect(leftSoc ?? 0).toBeGreaterThanOrEqual(-1e-9)
       if (request.source.kind === 'power bank') {
         closes(request.source.label_Wh * (1 - (leftSoc ?? 0)), sourceOut_Wh, sourceOut_Wh)
       }
