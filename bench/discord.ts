@@ -14,7 +14,7 @@ import { createDiscordGateway } from '../src/discord/gateway.ts'
 import { createHttpServer } from '../src/http/server.ts'
 import { createLog } from '../src/log.ts'
 import { openMemory } from '../src/memory/open.ts'
-import { slash } from '../tests/support/discord-events.ts'
+import { type Interaction, slash, typing } from '../tests/support/discord-events.ts'
 import { type FakeDiscord, startFakeDiscord } from '../tests/support/fake-discord.ts'
 import { smallestClient } from '../tests/support/smallest-discord.ts'
 import type { Row } from './benches.ts'
@@ -43,16 +43,24 @@ export default async function discord(): Promise<Row[]> {
 type Parts = Omit<Parameters<typeof createDiscordGateway>[0], 'api' | 'token'>
 
 async function byGateway(parts: Parts): Promise<Row[]> {
-  const ours = await onFakeDiscord(async ({ api, token }) => createDiscordGateway({ ...parts, api, token }))
-  const smallest = await onFakeDiscord(({ api, token }) => smallestClient(api, token, constant.data.content))
-  return [50, 99].map(percent => {
-    const [own, least] = [percentile(ours, percent), percentile(smallest, percent)]
-    return {
-      name: `slash command in to callback out, ${percent === 50 ? 'median' : 'p99'} of 1,000`,
-      value: `${own.toFixed(2)} ms`,
-      ratio: `${(own / least).toFixed(1)} times the smallest handler, ${least.toFixed(2)} ms`,
-    }
-  })
+  const own = async ({ api, token }: FakeDiscord) => createDiscordGateway({ ...parts, api, token })
+  const smallest = async ({ api, token }: FakeDiscord) => smallestClient(api, token, constant.data.content)
+  const answers_ms = await onFakeDiscord(own, question)
+  const suggestions_ms = await onFakeDiscord(own, () => typing('current', 'pack', '3S'))
+  const least_ms = await onFakeDiscord(smallest, question)
+  return [
+    ...[50, 99].map(percent => row('slash command in to callback out', answers_ms, least_ms, percent)),
+    row('typing in to suggestions out', suggestions_ms, least_ms, 99),
+  ]
+}
+
+function row(what: string, own_ms: number[], least_ms: number[], percent: number): Row {
+  const [own, least] = [percentile(own_ms, percent), percentile(least_ms, percent)]
+  return {
+    name: `${what}, ${percent === 50 ? 'median' : 'p99'} of 1,000`,
+    value: `${own.toFixed(2)} ms`,
+    ratio: `${(own / least).toFixed(1)} times the smallest handler, ${least.toFixed(2)} ms`,
+  }
 }
 
 interface Client {
@@ -61,13 +69,16 @@ interface Client {
 }
 
 /** Milliseconds from an event sent to its callback's arrival, one by one. */
-async function onFakeDiscord(clientOn: (discord: FakeDiscord) => Promise<Client>): Promise<number[]> {
+async function onFakeDiscord(
+  clientOn: (discord: FakeDiscord) => Promise<Client>,
+  event: () => Interaction,
+): Promise<number[]> {
   const discord = await startFakeDiscord({ judging: false })
   const client = await clientOn(discord)
   await client.start()
   const times: number[] = []
   for (let round = -100; round < interactions; round++) {
-    const asked = discord.send(question())
+    const asked = discord.send(event())
     const { at } = await asked.acknowledgement
     if (round >= 0) times.push(at - asked.sentAt)
   }

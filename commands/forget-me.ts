@@ -14,6 +14,7 @@ export const forgetMe = defineCommand({
     }),
   },
   examples: ['forget me'],
+  changes: true,
   answer: async ({ confirm }, { asker, memory }) => {
     const data = await memory.members.export(asker.id)
     if (confirm) await memory.members.forget(asker.id)

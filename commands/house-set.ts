@@ -53,6 +53,7 @@ export const houseSet = defineCommand({
     'house set chemistry: Li-ion floor: 3.2V gentle: yes',
     'house set decimal: comma private-answers: moderators',
   ],
+  changes: true,
   answer: async (inputs, context) => {
     refuseMembers(context)
     const changes = changesFrom(inputs, context.show)

@@ -13,6 +13,7 @@ export const kitRemove = defineCommand({
     for: whoseOption('me (if you say nothing) or club, which only moderators change'),
   },
   examples: ['kit remove name: wren'],
+  changes: true,
   answer: async ({ name, for: whose = 'me' }, context) => {
     const owner = ownerToChange(whose, context)
     const [entry] = await context.memory.kit.find([owner], [name])

@@ -15,6 +15,7 @@ export const kitRename = defineCommand({
     for: whoseOption('me (if you say nothing) or club, which only moderators change'),
   },
   examples: ['kit rename name: wren to: wren-old'],
+  changes: true,
   answer: async ({ name, to, for: whose = 'me' }, context) => {
     const owner = ownerToChange(whose, context)
     refuseTakenName(to, context.vocabulary)

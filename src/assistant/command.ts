@@ -49,6 +49,8 @@ export interface CommandDefinition<O extends Options> {
   readonly examples: readonly string[]
   /** Phrases that mean this command in a question asked in plain words; the longest match wins. */
   readonly plainWords?: readonly string[]
+  /** It changes what is kept: asked again it would do so again, so no button only to show more asks it. */
+  readonly changes?: true
   answer(inputs: Inputs<O>, context: Context): Answer | Promise<Answer>
 }
 

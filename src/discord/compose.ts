@@ -43,21 +43,31 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
     }
   }
 
+  /** To show the working of an answer its question is asked again: not where that would change something again. */
+  function buttonQuestions(reply: Reply): string[] {
+    const { commands } = assistant.registry
+    const changes = commands.find(({ name }) => name === reply.command)?.changes ?? false
+    return [...new Set(questionsBehind(reply))].filter(text => !(changes && text === reply.question))
+  }
+
   return async (question, occasion, view) => {
     const reply = await assistant.answer(question, occasion)
     const [ids, drawn] = await Promise.all([
-      orWithout('buttons', keep(questions, reply), new Map()),
-      orWithout('pictures', Promise.all(reply.charts.map(draw)), []),
+      orWithout('buttons', keep(questions, buttonQuestions(reply)), new Map()),
+      orWithout('pictures', Promise.all(reply.charts.map(chart => draw(chart))), []),
     ])
     const pictures: Picture[] = drawn.map((_, at) => ({
       filename: `chart-${at + 1}.png`,
       alternative: reply.charts[at]?.alternative ?? '',
     }))
-    const files: RawFile[] = drawn.map((data, at) => ({
-      name: `chart-${at + 1}.png`,
-      data: Buffer.from(data),
-      contentType: 'image/png',
-    }))
+    const files: RawFile[] = [
+      ...drawn.map((data, at) => ({
+        name: `chart-${at + 1}.png`,
+        data: Buffer.from(data),
+        contentType: 'image/png',
+      })),
+      ...reply.documents.map(({ name, text, mediaType }) => ({ name, data: text, contentType: mediaType })),
+    ]
     try {
       return { reply, message: renderReply(reply, { view, ids, pictures }), files }
     } catch (error) {
@@ -71,7 +81,6 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
 /** A reply of our own making, without buttons or pictures. */
 export const asComposed = (reply: Reply): Composed => ({ reply, message: renderReply(reply), files: [] })
 
-async function keep(questions: QuestionMemory, reply: Reply): Promise<QuestionIds> {
-  const behind = [...new Set(questionsBehind(reply))]
-  return new Map(await Promise.all(behind.map(async text => [text, await questions.keep(text)] as const)))
+async function keep(questions: QuestionMemory, texts: readonly string[]): Promise<QuestionIds> {
+  return new Map(await Promise.all(texts.map(async text => [text, await questions.keep(text)] as const)))
 }

@@ -62,7 +62,7 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
 
   function slash({ data }: APIChatInputApplicationCommandInteraction, to: Responder, occasion: Occasion) {
     const { question, privately } = readSlash(data)
-    const answer = privately ? askPrivately(question, occasion) : compose(question, occasion, 'brief')
+    const answer = privately ? askPrivately(question, alone(occasion)) : compose(question, occasion, 'brief')
     return deliver(answer, to, { inPlace: false, privately, patience_ms }, log)
   }
 
@@ -103,7 +103,7 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
       const refusal = Promise.resolve(asComposed(unknownButton))
       return deliver(refusal, to, { inPlace: false, privately: true, patience_ms }, log)
     }
-    const answer = compose(question, occasion, pressed.view)
+    const answer = compose(question, alone(occasion), pressed.view)
     return deliver(answer, to, { inPlace, privately: true, patience_ms }, log)
   }
 
@@ -116,6 +116,9 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
     }
   }
 }
+
+/** Only the asker will see the answer, though others are in the channel. */
+const alone = (occasion: Occasion): Occasion => ({ ...occasion, place: { ...occasion.place, direct: true } })
 
 const unknownButton = problemReply(
   '',

@@ -7,7 +7,7 @@ import type { View } from './custom-id.ts'
 import { clipped, escapeText, fitting, pieces } from './text.ts'
 
 /** Discord's limits: https://docs.discord.com/developers/resources/message#embed-object-embed-limits */
-const longest = { description: 4096, field: 1024, total: 6000 }
+const longest = { description: 4096, field: 1024, total: 6000, alternative: 1024 }
 const longestHeadline = 1000
 /** Fits a field together with its bullet. */
 const longestLine = 1000
@@ -35,8 +35,8 @@ export interface RenderRules {
 export interface Rendered {
   readonly embeds: APIEmbed[]
   readonly components: ButtonRow[]
-  /** Complete: an edit drops the pictures that are not listed. */
-  readonly attachments: Pick<APIAttachment, 'id' | 'filename' | 'description'>[]
+  /** Complete: an edit drops the files that are not listed. */
+  readonly attachments: (Pick<APIAttachment, 'id' | 'filename'> & { description?: string })[]
   /** Nobody is pinged, whatever the text holds. */
   readonly allowed_mentions: { parse: []; replied_user: false }
 }
@@ -71,13 +71,21 @@ export function renderReply(reply: Reply, rules: RenderRules = bare): Rendered {
   return {
     embeds: illustrated(main, rules.pictures),
     components: buttonRows(reply, rules.view, rules.ids),
-    attachments: rules.pictures.map(({ filename, alternative }, at) => ({
-      id: String(at),
-      filename,
-      description: alternative.slice(0, 1024),
-    })),
+    attachments: attachments(reply, rules.pictures),
     allowed_mentions: { parse: [], replied_user: false },
   }
+}
+
+/** In the order in which the files are sent: pictures, then documents. */
+function attachments({ documents }: Reply, pictures: readonly Picture[]): Rendered['attachments'] {
+  const described = pictures.map(({ filename, alternative }) => ({
+    filename,
+    description: alternative.slice(0, longest.alternative),
+  }))
+  return [...described, ...documents.map(({ name }) => ({ filename: name }))].map((file, at) => ({
+    id: String(at),
+    ...file,
+  }))
 }
 
 /** What must be said: the answer, the verdict, and what is wrong with a question that cannot be answered. */

@@ -1,7 +1,7 @@
 // A real discord.js client against a fake Discord that keeps Discord's rules: what arrives there, and how often.
 
 import { afterEach, describe, expect, it, vi } from 'vitest'
-import { gatedCommand, leakyError } from '../support/discord-commands.ts'
+import { gatedCommand, leakyError, trayExport } from '../support/discord-commands.ts'
 import {
   bareChannelId,
   channelId,
@@ -101,6 +101,27 @@ describe('a slash command', () => {
     expect(headline(callback(pilots).data)).toContain('only moderators')
     expect(headline(callback(moderators).data)).toContain('Set 0.5 A')
     expect([callback(pilots).data.flags, callback(moderators).data.flags]).toEqual([64, 64])
+  })
+
+  it('is as good as a direct message where only the asker sees the answer, which may bring a file', async () => {
+    const { discord } = await opened({ commands: [trayExport] })
+    const open = discord.send(slash('tray export'))
+    const hidden = discord.send(slash('tray export', { private: true }))
+    await Promise.all([told(open), told(hidden)])
+    expect([open, hidden].map(asked => headline(callback(asked).data))).toEqual([
+      '**Not in front of others.**',
+      '**Here it is.**',
+    ])
+    expect(callback(hidden).data.attachments).toEqual([{ id: '0', filename: 'tray.json' }])
+    expect(hidden.told[0]?.files.map(String)).toEqual(['{}'])
+  })
+
+  it('that changes something offers no button that would do it again', async () => {
+    const { discord } = await opened()
+    const asked = discord.send(slash('tray add', pack))
+    await told(asked)
+    expect(callback(asked).data.components).toHaveLength(1)
+    expect(button(asked, 'One step up')).toMatch(/^v1:brief:/)
   })
 
   it('knows subcommands, direct messages and moderators', async () => {

@@ -49,6 +49,7 @@ export const trayAdd = defineCommand({
   summary: 'Puts a pack on the tray',
   options,
   examples: ['tray add pack: 3S 720 LiHV'],
+  changes: true,
   answer: ({ pack }, { asker }) => ({
     ...answer(pack),
     headline: `${asker.moderates ? 'Put' : 'Left'} ${pack}.`,
@@ -64,6 +65,19 @@ export const trayList = defineCommand({
     headline: 'The tray is empty.',
     working: ['nothing was put'],
     cautions: [{ key: 'x', text: 'Stay.' }],
+  }),
+})
+
+/** Hands out a file, but only where nobody else reads it. */
+export const trayExport = defineCommand({
+  name: 'tray export',
+  summary: 'Hands the tray out',
+  options: {},
+  examples: ['tray export'],
+  answer: (_, { place }) => ({
+    headline: place.direct ? 'Here it is.' : 'Not in front of others.',
+    documents: place.direct ? [{ name: 'tray.json', mediaType: 'application/json', text: '{}' }] : [],
+    cautions: [{ key: 'stay', text: 'Stay with the pack until the charge has ended.' }],
   }),
 })
 

@@ -2,7 +2,7 @@
 
 import { Client, Events, GatewayIntentBits } from 'discord.js'
 
-export async function smallestClient(api: string, token: string, words: string) {
+export function smallestClient(api: string, token: string, words: string) {
   const client = new Client({ intents: [GatewayIntentBits.Guilds], rest: { api } })
   client.on(Events.InteractionCreate, interaction => {
     if (interaction.isRepliable()) interaction.reply(words)
