@@ -18,7 +18,7 @@ const mostParallel = 8
 /** A bare number from here on is mAh, the trade's habit; below it could be Ah as well. */
 const leastBare_mAh = 20
 /** Charge limits on labels seldom pass 5C, discharge ratings seldom stay below: common practice. */
-export const mostChargeRate_C = 5
+const mostChargeRate_C = 5
 
 export interface PackDraft {
   series?: number
@@ -27,6 +27,8 @@ export interface PackDraft {
   chemistry?: ChemistryName
   labelRate_C?: number
   dischargeRate?: string
+  /** A charge limit that was not said to be one. */
+  bareRate?: string
   energy?: string
   cellResistance_ohm?: number
   /** The capacity's numeral where it stood without a unit. */
@@ -80,6 +82,7 @@ const rates: Part<PackDraft> = (scan, draft) => {
     return false
   }
   draft.labelRate_C = rate_C
+  if (use === undefined) draft.bareRate = token
   return true
 }
 

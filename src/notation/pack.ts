@@ -3,7 +3,7 @@
 import { Problem } from '../assistant/problem.ts'
 import type { Pack } from '../charging/pack.ts'
 import { chemistryNames } from './chemistry.ts'
-import { mostChargeRate_C, type PackDraft, packParts, packPartsInSentence, wantedPack } from './pack-parts.ts'
+import { type PackDraft, packParts, packPartsInSentence, wantedPack } from './pack-parts.ts'
 import { readParts, takeParts } from './parts.ts'
 import { writeQuantity } from './quantity.ts'
 import type { Read } from './read.ts'
@@ -51,6 +51,7 @@ function finished(draft: PackDraft): Read<Pack> | undefined {
   if (series === undefined || capacity_Ah === undefined || chemistry === undefined) return undefined
   const assumed = []
   if (draft.bare !== undefined) assumed.push(`${draft.bare} is read as mAh, as pilots write it`)
+  if (draft.bareRate !== undefined) assumed.push(`${draft.bareRate} is read as the charge limit on the label`)
   if (draft.dischargeRate !== undefined) {
     assumed.push(`${draft.dischargeRate} is read as the discharge rating and not used for charging`)
   }
@@ -75,9 +76,7 @@ export function writePack(pack: Pack): string {
     writeQuantity(capacity_Ah, 'capacity'),
     chemistry,
   ]
-  if (labelRate_C !== undefined) {
-    words.push(`${writeQuantity(labelRate_C, 'rate')}${labelRate_C > mostChargeRate_C ? ' charge' : ''}`)
-  }
+  if (labelRate_C !== undefined) words.push(`${writeQuantity(labelRate_C, 'rate')} charge`)
   if (cellResistance_ohm !== undefined) words.push(writeQuantity(cellResistance_ohm, 'resistance'))
   return words.join(' ')
 }

@@ -48,6 +48,12 @@ describe('packs', () => {
     })
   })
 
+  it('says which rate it takes for the charge limit', () => {
+    expect(readPack('3S 720mAh LiHV 2C').assumed).toEqual(['2C is read as the charge limit on the label'])
+    expect(readPack('3S 720mAh LiHV 2C charge').assumed).toEqual([])
+    expect(writePack({ ...wren, chemistry: 'LiHV', labelRate_C: 2 })).toBe('3S 720mAh LiHV 2C charge')
+  })
+
   it('never takes a discharge rating for a charge limit', () => {
     for (const text of [
       '3S 720mAh LiHV 45C',
