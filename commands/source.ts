@@ -18,6 +18,7 @@ import type { State } from '../src/charging/charge.ts'
 import { planSource, type SourcePlan } from '../src/charging/source-plan.ts'
 import { followUp, written } from './parts/follow-up.ts'
 import { levelsOf } from './parts/levels.ts'
+import { sourcePictures } from './parts/pictures.ts'
 import { planFigures } from './parts/plan-figures.ts'
 import { planWords } from './parts/plan-words.ts'
 import { planWorking } from './parts/plan-working.ts'
@@ -103,6 +104,7 @@ export const source = defineCommand({
       ],
       cautions: cautionsFor({ ...known, current_A, ...(input_A !== undefined && { input_A }) }),
       followUps: followUps(inputs, plan),
+      charts: sourcePictures(plan, feeding, pack, show),
       assumed: assumed(inputs, plan, from, show),
     }
   },

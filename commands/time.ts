@@ -26,6 +26,7 @@ import { chargeFigures } from './parts/charge-figures.ts'
 import { chargeWorking, clockWords } from './parts/charge-words.ts'
 import { followUp, written } from './parts/follow-up.ts'
 import { levelsOf } from './parts/levels.ts'
+import { chargePictures } from './parts/pictures.ts'
 import { refusedAnswer } from './parts/refused.ts'
 import { sourceAssumed, sourceWorking } from './parts/source-words.ts'
 import { timeWords } from './parts/time-words.ts'
@@ -122,6 +123,7 @@ export const time = defineCommand({
         }),
       }),
       followUps: followUps(inputs, timed, setting),
+      charts: chargePictures(timed, pack, target, show),
       assumed: assumed(inputs, timed, from, show),
     }
   },

@@ -1,10 +1,10 @@
 // Where the label of a bar goes: so that it can be read and runs over no other bar.
 
 import type { TimelineBar, TimelineChart } from './chart.ts'
-import { fontSize_px } from './frame.ts'
+import { smallFont_px } from './frame.ts'
 import { drawable, fitted, textWidth } from './text.ts'
 
-const gap_px = 4
+const gap_px = 3
 
 export interface Placed {
   readonly text: string
@@ -19,7 +19,7 @@ export interface Placed {
  */
 export function placeLabel(bar: TimelineBar, chart: TimelineChart, perUnit_px: number, max: number): Placed {
   const text = drawable(bar.label)
-  const needed_px = textWidth(text, fontSize_px) + 2 * gap_px
+  const needed_px = textWidth(text, smallFont_px) + 2 * gap_px
   const inside_px = (bar.to - bar.from) * perUnit_px
   if (needed_px <= inside_px) return { text, at_px: gap_px, outside: false }
   const others = chart.bars.filter(other => other !== bar && other.row === bar.row)
@@ -34,5 +34,5 @@ export function placeLabel(bar: TimelineBar, chart: TimelineChart, perUnit_px: n
       return { text, at_px: gap_px - needed_px, outside: true }
     }
   }
-  return { text: fitted(text, inside_px - 2 * gap_px, fontSize_px), at_px: gap_px, outside: false }
+  return { text: fitted(text, inside_px - 2 * gap_px, smallFont_px), at_px: gap_px, outside: false }
 }

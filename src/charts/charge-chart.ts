@@ -1,8 +1,9 @@
-// The curve of a charge: volts per cell and amps against minutes, its stages, and when it may end.
+// The curve of a charge: volts per cell and amps against time, its stages, and when it may end.
 
 import type { Show } from '../assistant/show.ts'
 import type { Band, Charge, CurvePoint, Stage } from '../charging/charge.ts'
 import type { LineChart, Mark } from './chart.ts'
+import { type TimeAxis, timeAxis } from './time-axis.ts'
 
 export interface ChargeChartRequest {
   /** What is charged and how: "3S 720mAh LiHV, 1 A to 4.35 V". */
@@ -14,18 +15,19 @@ export interface ChargeChartRequest {
 }
 
 export function chargeChart({ what, charge, end_s, show }: ChargeChartRequest): LineChart {
+  const axis = timeAxis(end_s.high)
   const span = `${show.duration(end_s.low)} to ${show.duration(end_s.high)}`
   return {
     kind: 'lines',
     title: `Charge: ${what}`,
-    xLabel: 'minutes',
+    xLabel: axis.unit,
     yLabels: ['volts per cell', 'amps'],
     series: [
-      { name: 'volts per cell', points: against(charge.curve, ({ perCell_V }) => perCell_V) },
-      { name: 'amps', points: against(charge.curve, ({ current_A }) => current_A), axis: 1 },
+      { name: 'volts per cell', points: against(charge.curve, axis, ({ perCell_V }) => perCell_V) },
+      { name: 'amps', points: against(charge.curve, axis, ({ current_A }) => current_A), axis: 1 },
     ],
-    marks: stageEnds(charge.stages),
-    band: { from: end_s.low / 60, to: end_s.high / 60, label: `ends after ${span}` },
+    marks: stageEnds(charge.stages, axis),
+    band: { from: axis.at(end_s.low), to: axis.at(end_s.high), label: `ends after ${span}` },
     decimalMark: show.mark,
     alternative: inWords(what, charge, span, show),
   }
@@ -33,14 +35,15 @@ export function chargeChart({ what, charge, end_s, show }: ChargeChartRequest): 
 
 const against = (
   curve: readonly CurvePoint[],
+  axis: TimeAxis,
   y: (point: CurvePoint) => number,
-): (readonly [number, number])[] => curve.map(point => [point.time_s / 60, y(point)])
+): (readonly [number, number])[] => curve.map(point => [axis.at(point.time_s), y(point)])
 
-function stageEnds(stages: readonly Stage[]): Mark[] {
+function stageEnds(stages: readonly Stage[], axis: TimeAxis): Mark[] {
   let end_s = 0
   return stages.map(({ kind, duration_s }) => {
     end_s += duration_s
-    return { x: end_s / 60, label: kind }
+    return { x: axis.at(end_s), label: kind }
   })
 }
 

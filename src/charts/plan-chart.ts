@@ -2,6 +2,7 @@
 
 import type { Show } from '../assistant/show.ts'
 import type { TimelineChart } from './chart.ts'
+import { timeAxis } from './time-axis.ts'
 
 export interface PlannedCharge {
   readonly pack: string
@@ -22,19 +23,20 @@ export interface PlanChartRequest {
 export function planChart({ charges, readyBy_s, show }: PlanChartRequest): TimelineChart {
   const inOrder = [...charges].sort((a, b) => a.start_s - b.start_s)
   const end_s = Math.max(0, ...charges.map(charge => charge.end_s))
+  const axis = timeAxis(Math.max(end_s, readyBy_s ?? 0))
   return {
     kind: 'timeline',
     title: `${charges.length === 1 ? '1 charge' : `${charges.length} charges`}, done after ${show.duration(end_s)}`,
-    xLabel: 'minutes from the start',
+    xLabel: `${axis.unit} from the start`,
     rows: [...new Set(inOrder.map(({ pack }) => pack))],
     bars: inOrder.map(({ pack, port, setting, start_s, end_s }) => ({
       row: pack,
-      from: start_s / 60,
-      to: end_s / 60,
+      from: axis.at(start_s),
+      to: axis.at(end_s),
       label: setting,
       group: port,
     })),
-    ...(readyBy_s === undefined ? {} : { marks: [{ x: readyBy_s / 60, label: 'ready by' }] }),
+    ...(readyBy_s === undefined ? {} : { marks: [{ x: axis.at(readyBy_s), label: 'ready by' }] }),
     decimalMark: show.mark,
     alternative: inOrder
       .map(

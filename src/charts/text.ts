@@ -30,3 +30,16 @@ export function fitted(text: string, width_px: number, size_px: number): string 
   while (characters.length > 0 && textWidth(`${characters.join('')}…`, size_px) > width_px) characters.pop()
   return characters.length === 0 ? '' : `${characters.join('').trimEnd()}…`
 }
+
+/** As `fitted`, but what is lost is in the middle: names of packs often differ at their end. */
+export function fittedName(text: string, width_px: number, size_px: number): string {
+  if (textWidth(text, size_px) <= width_px) return text
+  const characters = [...text]
+  for (let kept = characters.length - 1; kept > 0; kept--) {
+    const head = characters.slice(0, Math.ceil(kept / 2)).join('')
+    const tail = characters.slice(characters.length - Math.floor(kept / 2)).join('')
+    const name = `${head.trimEnd()}…${tail.trimStart()}`
+    if (textWidth(name, size_px) <= width_px) return name
+  }
+  return ''
+}

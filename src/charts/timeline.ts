@@ -11,16 +11,17 @@ import {
   legend,
   legendHeight_px,
   roundStep,
+  smallFont_px,
   tick,
   titleHeight_px,
   width_px,
 } from './frame.ts'
-import { drawable, fitted, textWidth } from './text.ts'
+import { drawable, fittedName, textWidth } from './text.ts'
 import { type Colours, nth } from './theme.ts'
 
 const row_px = 30
 const bar_px = 20
-const widestRowName_px = 110
+const widestRowName_px = 140
 const right_px = 18
 
 export function timelineHeight_px(chart: TimelineChart): number {
@@ -66,14 +67,15 @@ export function timelineOption(chart: TimelineChart, colours: Colours): EChartsC
         ...style.axisLabel,
         hideOverlap: false,
         interval: 0,
-        formatter: (name: string) => fitted(name, left_px - 20, fontSize_px),
+        fontSize: smallFont_px,
+        formatter: (name: string) => fittedName(name, left_px - 18, smallFont_px),
       },
     },
     series: [
       ...(groups.length > 0 ? groups : [undefined]).map((group, index) =>
         barSeries(chart, group, nth(colours.inks, index), colours, (width_px - left_px - right_px) / max),
       ),
-      markLayer(chart, colours),
+      markLayer(chart, colours, left_px, (width_px - left_px - right_px) / max),
     ],
   }
 }
@@ -83,7 +85,7 @@ const groupsOf = ({ bars }: TimelineChart): string[] => [
 ]
 
 const rowNames_px = ({ rows }: TimelineChart): number =>
-  Math.min(widestRowName_px, Math.max(20, ...rows.map(row => textWidth(drawable(row), fontSize_px)))) + 22
+  Math.min(widestRowName_px, Math.max(20, ...rows.map(row => textWidth(drawable(row), smallFont_px)))) + 20
 
 const top_px = (chart: TimelineChart): number =>
   titleHeight_px(chart) + legendHeight_px(groupsOf(chart)) + (chart.marks ? 24 : 8)
@@ -116,7 +118,7 @@ function barSeries(
           style: {
             text: label.text,
             fill: colours.text,
-            fontSize: fontSize_px,
+            fontSize: smallFont_px,
             verticalAlign: 'middle',
             ...(label.outside ? { stroke: colours.background, lineWidth: 4 } : {}),
           },
@@ -135,7 +137,15 @@ function barSeries(
   }
 }
 
-function markLayer({ marks = [] }: TimelineChart, colours: Colours): object {
+function markLayer(
+  { marks = [] }: TimelineChart,
+  colours: Colours,
+  left_px: number,
+  perUnit_px: number,
+): object {
+  const beyondEdge_px = (x: number, label: string) =>
+    Math.max(0, left_px + x * perUnit_px + textWidth(label, fontSize_px) / 2 + 4 - width_px)
+
   return {
     type: 'line',
     data: [],
@@ -151,6 +161,7 @@ function markLayer({ marks = [] }: TimelineChart, colours: Colours): object {
           formatter: () => drawable(label),
           color: colours.text,
           fontSize: fontSize_px,
+          offset: [-beyondEdge_px(x, label), 0],
         },
       })),
     },

@@ -5,6 +5,7 @@ import { chargeChart } from '../../../src/charts/charge-chart.ts'
 import { drainChart } from '../../../src/charts/drain-chart.ts'
 import { logChart } from '../../../src/charts/log-chart.ts'
 import { planChart } from '../../../src/charts/plan-chart.ts'
+import { timeAxis } from '../../../src/charts/time-axis.ts'
 import { chargeSample, planSample, show, wrenCharge, wrenEnd_s } from './samples.ts'
 
 describe('the chart of a charge', () => {
@@ -35,6 +36,15 @@ describe('the chart of a charge', () => {
   })
 })
 
+describe('the time along a chart', () => {
+  it('is in minutes to five hours, then in hours', () => {
+    expect(timeAxis(18_000)).toMatchObject({ unit: 'minutes' })
+    expect(timeAxis(18_000).at(600)).toBe(10)
+    expect(timeAxis(18_001)).toMatchObject({ unit: 'hours' })
+    expect(timeAxis(18_001).at(7200)).toBe(2)
+  })
+})
+
 describe('the chart of a drain', () => {
   const points = [
     { time_s: 0, voltage_V: 16 },
@@ -57,6 +67,7 @@ describe('the chart of a drain', () => {
   it('numbers many packs instead of naming them', () => {
     expect(drained(2).marks?.[1]?.label).toBe('pack 2')
     expect(drained(7).marks?.[6]?.label).toBe('7')
+    expect(drained(17).marks).toBeUndefined()
   })
 })
 

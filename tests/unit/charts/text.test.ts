@@ -3,7 +3,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { sideBySide } from '../../../src/charts/backdrop.ts'
 import { fontFile } from '../../../src/charts/draw.ts'
-import { drawable, fitted, textWidth } from '../../../src/charts/text.ts'
+import { drawable, fitted, fittedName, textWidth } from '../../../src/charts/text.ts'
 
 /** Width as the PNG renderer draws it, in DejaVu Sans. */
 function drawnWidth(text: string, size_px: number, bold: boolean): number {
@@ -42,6 +42,12 @@ describe('text in a picture', () => {
     )
     expect(fitted('lark spare pack', 60, 12)).toMatch(/^lark.*…$/)
     expect(fitted('lark', 60, 12)).toBe('lark')
+  })
+
+  it('keeps both ends of a name', () => {
+    expect(fittedName('3S 720mAh LiHV spare #12', 100, 11)).toMatch(/^3S 7.*….*#12$/)
+    expect(textWidth(fittedName('3S 720mAh LiHV spare #12', 100, 11), 11)).toBeLessThanOrEqual(100)
+    expect(fittedName('wren', 100, 11)).toBe('wren')
   })
 
   it('loses what XML cannot hold, and nothing else', () => {

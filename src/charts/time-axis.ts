@@ -1,0 +1,15 @@
+// The time along a chart: in minutes, or in hours where minutes would be long numbers.
+
+const longest_min = 300
+
+export interface TimeAxis {
+  /** "minutes" or "hours". */
+  readonly unit: string
+  /** A time in s in that unit. */
+  at(time_s: number): number
+}
+
+export function timeAxis(end_s: number): TimeAxis {
+  const [unit, unit_s] = end_s / 60 > longest_min ? ['hours', 3600] : ['minutes', 60]
+  return { unit, at: time_s => time_s / unit_s }
+}
