@@ -1,6 +1,7 @@
 // The only reader of the environment: checks every variable, names the bad one, never prints a secret.
 
 import { readFileSync } from 'node:fs'
+import { config as dotenv } from 'dotenv'
 import { z } from 'zod'
 
 const list = z
@@ -76,7 +77,9 @@ export class ConfigError extends Error {
 }
 
 /** Reads and checks the environment. Throws a ConfigError that names each bad variable. */
-export function readConfig(environment: Readonly<Record<string, string | undefined>> = process.env): Config {
+export function readConfig(
+  environment: Readonly<Record<string, string | undefined>> = ownEnvironment(),
+): Config {
   const parsed = schema.safeParse(withSecretFiles(withoutEmpty(environment)))
   if (parsed.success) return parsed.data
   const faults = parsed.error.issues.map(issue => `${issue.path.join('.')}: ${issue.message}`)
@@ -87,6 +90,12 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
 export function redacted(config: Config): Record<string, unknown> {
   const hidden = Object.fromEntries(secrets.filter(key => config[key]).map(key => [key, '(hidden)']))
   return { ...config, ...hidden }
+}
+
+/** The process's environment, and what a file .env beside the program adds to it. */
+function ownEnvironment(): Readonly<Record<string, string | undefined>> {
+  dotenv({ quiet: true })
+  return process.env
 }
 
 function withoutEmpty(environment: Readonly<Record<string, string | undefined>>) {

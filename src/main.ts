@@ -1,10 +1,17 @@
-// Puts the parts together: configuration, memory, commands, surfaces, signals. Nothing else happens here.
+// Puts the parts together: the chats that are configured or, without any, the room in this terminal.
 
-import { endOnBrokenPipe } from './room/broken-pipe.ts'
-import { openClubhouse } from './room/clubhouse.ts'
-import { openRoom } from './room/room.ts'
+import { ConfigError, readConfig } from './config.ts'
+import { createLog } from './log.ts'
+import { MemoryError } from './memory/migrate.ts'
+import { hasPlatform } from './platforms.ts'
 
-endOnBrokenPipe(process.stdout)
-const clubhouse = await openClubhouse()
-await openRoom({ ...clubhouse, input: process.stdin, output: process.stdout })
-await clubhouse.close()
+try {
+  const config = readConfig()
+  const log = createLog(config.CHARGEHAND_LOG_LEVEL)
+  if (hasPlatform(config)) await (await import('./serve.ts')).serve(config, log)
+  else await (await import('./room/visit.ts')).visitRoom(config, log)
+} catch (error) {
+  if (!(error instanceof ConfigError || error instanceof MemoryError)) throw error
+  process.stderr.write(`${error.message}\n`)
+  process.exitCode = 1
+}

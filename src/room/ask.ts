@@ -1,12 +1,15 @@
 // One question from the command line: exit 0 answered, 2 a problem with the question, 1 a fault of ours.
 
+import { readConfig } from '../config.ts'
+import { createLog } from '../log.ts'
 import { endOnBrokenPipe } from './broken-pipe.ts'
 import { openClubhouse } from './clubhouse.ts'
 import { renderJson } from './render-json.ts'
 import { renderText } from './render-text.ts'
 
 async function ask(question: string, json: boolean): Promise<0 | 1 | 2> {
-  const { assistant, occasion, close } = await openClubhouse()
+  const config = readConfig()
+  const { assistant, occasion, close } = await openClubhouse(config, createLog(config.CHARGEHAND_LOG_LEVEL))
   const reply = await assistant.answer(question, occasion)
   await close()
   const width = Math.min(process.stdout.columns ?? 100, 100)

@@ -1,0 +1,93 @@
+// Serves the chats that the configuration names, until it is told to stop.
+
+import { join } from 'node:path'
+import type { Surface } from './assistant/assistant.ts'
+import { drawPng } from './charts/draw.ts'
+import type { Config } from './config.ts'
+import { endOnUncaught } from './crash.ts'
+import { healthRoutes } from './http/health.ts'
+import { createHttpServer, type Route } from './http/server.ts'
+import { describeError, type Log } from './log.ts'
+import { startForgetting } from './memory/retention.ts'
+import { createMetrics } from './metrics.ts'
+import { type Opened, openAssistant } from './open-assistant.ts'
+import { hasDiscord, hasMatrix } from './platforms.ts'
+
+/** Resolves when all surfaces take questions. Rejects where one cannot. */
+export async function serve(config: Config, log: Log): Promise<void> {
+  endOnUncaught(log)
+  const { CHARGEHAND_DATA: dataFolder, DATABASE_URL: databaseUrl } = config
+  const opened = await openAssistant({ dataFolder, databaseUrl }, log)
+  const metrics = createMetrics()
+  const parts = { ...opened, assistant: metrics.measured(opened.assistant), draw: drawPng, log }
+  const { surfaces, routes } = await surfacesFor(config, parts)
+  const http =
+    config.CHARGEHAND_HTTP_PORT === undefined
+      ? undefined
+      : createHttpServer(config.CHARGEHAND_HTTP_PORT, [...healthRoutes(surfaces, metrics), ...routes], log)
+  const stopForgetting = startForgetting(opened.memory, fault =>
+    log.error({ error: describeError(fault) }, 'could not drop what is old'),
+  )
+  stopOnSignal(log, async () => {
+    await Promise.all(surfaces.map(surface => surface.stop()))
+    await http?.stop()
+    stopForgetting()
+    await opened.memory.close()
+  })
+  await http?.start()
+  await Promise.all(surfaces.map(surface => surface.start()))
+  log.info({ surfaces: surfaces.map(({ name }) => name) }, 'ready')
+}
+
+type Parts = Opened & { readonly draw: typeof drawPng; readonly log: Log }
+
+/** A platform's library is loaded only where that platform is configured. */
+async function surfacesFor(config: Config, parts: Parts): Promise<{ surfaces: Surface[]; routes: Route[] }> {
+  const surfaces: Surface[] = []
+  const routes: Route[] = []
+  if (hasDiscord(config)) {
+    const { createDiscordSurface } = await import('./discord/surface.ts')
+    const discord = createDiscordSurface({ config, ...parts })
+    if (discord) {
+      surfaces.push(discord)
+      routes.push(...discord.routes)
+    }
+  }
+  if (hasMatrix(config)) {
+    const [{ matrixSettings }, { createMatrixSurface }] = await Promise.all([
+      import('./matrix/settings.ts'),
+      import('./matrix/surface.ts'),
+    ])
+    const settings = matrixSettings(config)
+    const folder = join(config.CHARGEHAND_DATA, 'matrix')
+    const { answered } = parts.memory
+    if (settings)
+      surfaces.push(createMatrixSurface({ settings, folder, answered, ...parts }, endOn(parts.log)))
+  }
+  return { surfaces, routes }
+}
+
+/** Message keys that are not on disk would be lost with the process: better to end while all is still whole. */
+const endOn = (log: Log) => (error: unknown) => {
+  log.fatal({ error: describeError(error) }, 'the message keys could not be written')
+  process.exit(1)
+}
+
+/** The first signal stops with answers finished; a second one ends at once. */
+function stopOnSignal(log: Log, stop: () => Promise<void>): void {
+  let stopping = false
+  const onSignal = (signal: string) => {
+    if (stopping) process.exit(1)
+    stopping = true
+    log.info({ signal }, 'stopping')
+    stop().then(
+      () => process.exit(0),
+      error => {
+        log.error({ error: describeError(error) }, 'could not stop cleanly')
+        process.exit(1)
+      },
+    )
+  }
+  process.on('SIGTERM', onSignal)
+  process.on('SIGINT', onSignal)
+}
