@@ -37,14 +37,17 @@ export function readPlainWords(text: string, command: CommandWords, vocabulary: 
     }
   }
   refuseUntold(words, command, options)
-  const meant = new Set(
-    vocabulary
-      .flatMap(({ name, plainWords }) => [name, ...plainWords])
-      .join(' ')
-      .split(' '),
-  )
-  notUsed.push(...words.filter(word => /[\p{L}\d]/u.test(word) && !isFiller(word) && !meant.has(word)))
+  notUsed.push(...strangeAmong(words, vocabulary))
   return { options, notUsed: [...new Set(notUsed)].map(word => shortened(word)) }
+}
+
+/** The words that neither carry nothing nor belong to a command. */
+function strangeAmong(words: readonly string[], vocabulary: Vocabulary): readonly string[] {
+  const strange = words.filter(word => /[\p{L}\d]/u.test(word) && !isFiller(word))
+  if (strange.length === 0) return []
+  const spoken = vocabulary.flatMap(({ name, plainWords }) => [name, ...plainWords])
+  const known = new Set(spoken.join(' ').split(' '))
+  return strange.filter(word => !known.has(word))
 }
 
 const sourceCues = new Set(['from', 'off', 'on', 'using', 'out'])
