@@ -1,0 +1,48 @@
+// What a person reads of a reply on each surface, taken back out of the surface's own wire shape.
+
+import type { Reply } from '../../src/assistant/reply.ts'
+import { renderReply as renderDiscord } from '../../src/discord/render.ts'
+import { renderReply as renderMatrix } from '../../src/matrix/render.ts'
+import { renderJson } from '../../src/room/render-json.ts'
+import { renderText } from '../../src/room/render-text.ts'
+
+/** One line, one kind of space: wrapping and joints differ by surface, words do not. */
+export const folded = (text: string): string => text.replace(/\s+/gu, ' ')
+
+function discordText(reply: Reply): string {
+  const embeds = renderDiscord(reply, { view: 'working', ids: new Map(), pictures: [] }).embeds
+  const parts = embeds.flatMap(({ description, fields = [], footer }) => [
+    description,
+    ...fields.map(({ value }) => value),
+    footer?.text,
+  ])
+  return parts.join('\n').replace(/\\(.)/g, '$1').replaceAll('**', '')
+}
+
+const entities: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'" }
+
+const htmlText = (html: string): string =>
+  html.replace(/<[^>]*>/g, ' ').replace(/&(#?\w+);/g, (whole, name: string) => entities[name] ?? whole)
+
+const matrixRules = { prefix: '!charge', working: true }
+
+/** By surface and form. The texts are folded. */
+export function textsOf(reply: Reply): Readonly<Record<string, string>> {
+  const matrix = renderMatrix(reply, matrixRules)
+  const texts = {
+    'room text': renderText(reply, { width: 80, colour: false }),
+    'room JSON': Object.values(JSON.parse(renderJson(reply)))
+      .map(said)
+      .join('\n'),
+    Discord: discordText(reply),
+    'Matrix plain': matrix.body,
+    'Matrix HTML': htmlText(matrix.formatted_body),
+  }
+  return Object.fromEntries(Object.entries(texts).map(([surface, text]) => [surface, folded(text)]))
+}
+
+/** Every string in a JSON value, in order. */
+function said(value: unknown): string {
+  if (typeof value === 'string') return value
+  return typeof value === 'object' && value !== null ? Object.values(value).map(said).join('\n') : ''
+}
