@@ -25,6 +25,7 @@ export const forgetMe = defineCommand({
       working: [
         ...memberLines(data),
         'Messages in the chat stay where they are, and so does what the club shares.',
+        'Where this question is a message, a note that it was answered stays for 90 days, so that it is not carried out twice.',
         'A backup that the host made earlier may still hold it until that backup is thrown away.',
       ],
       cautions: [generalCaution],
