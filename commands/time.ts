@@ -1,7 +1,6 @@
 // How long a charge takes, from where the pack stands to where it is to go.
 
 import { defineCommand, type Inputs, optional, required } from '../src/assistant/command.ts'
-import { Problem } from '../src/assistant/problem.ts'
 import type { FollowUp } from '../src/assistant/reply.ts'
 import type { Show } from '../src/assistant/show.ts'
 import {
@@ -20,8 +19,8 @@ import type { State } from '../src/charging/charge.ts'
 import { whyNothingToCharge } from '../src/charging/charged-already.ts'
 import type { Pack } from '../src/charging/pack.ts'
 import { adviseSetting, type Setting } from '../src/charging/setting.ts'
-import { largestStep_A, nearestStep_A, smallestStep_A } from '../src/charging/steps.ts'
-import { type TimedCharge, type TimedChargeRequest, timedCharge } from '../src/charging/timed-charge.ts'
+import { type TimedCharge, timedCharge } from '../src/charging/timed-charge.ts'
+import { currentOn, refuseLateEnd } from './parts/asked-current.ts'
 import { chargeFigures } from './parts/charge-figures.ts'
 import { chargeWorking, clockWords } from './parts/charge-words.ts'
 import { followUp, written } from './parts/follow-up.ts'
@@ -96,15 +95,16 @@ export const time = defineCommand({
     const charged = whyNothingToCharge(pack, from, target)
     if (charged) return refusedAnswer(charged, known, show)
 
+    const current_A = inputs.current === undefined ? setting.current_A : currentOn(charger, inputs.current)
+    if (inputs.until !== undefined) refuseLateEnd(inputs.until, current_A)
     const details = {
       ...request,
-      current_A: currentFor(inputs, setting),
+      current_A,
       ...(inputs.until !== undefined && { termination_A: inputs.until }),
       ...(inputs.capacity !== undefined && { measuredCapacity_Ah: inputs.capacity }),
     }
-    refuseLateEnd(details)
     const timed = timedCharge(details, setting)
-    const { above, current_A } = timed
+    const { above } = timed
     return {
       verdict: timed.verdict,
       headline: timeWords(timed, setting, request, show),
@@ -134,34 +134,6 @@ type Asked = Inputs<typeof options>
 /** A resistance given apart counts as one on the pack. */
 const asMeasured = ({ pack, resistance }: Asked): Pack =>
   resistance === undefined ? pack : { ...pack, cellResistance_ohm: resistance }
-
-/** The current that was asked for, as the charger can be set: its largest step not above that. */
-function currentFor({ current, charger }: Asked, setting: Setting): number {
-  if (current === undefined) return setting.current_A
-  if (!charger) return current
-  const step_A = nearestStep_A(charger.currents, current, current)
-  if (step_A !== undefined) return step_A
-  const least_A = smallestStep_A(charger.currents)
-  throw new Problem({
-    what: 'This charger cannot be set that low.',
-    token: currentKind.write(current),
-    expected: `${least_A} to ${largestStep_A(charger.currents)} A`,
-    example: `current: ${currentKind.write(least_A)}`,
-  })
-}
-
-function refuseLateEnd({
-  current_A,
-  termination_A = 0,
-}: Pick<TimedChargeRequest, 'current_A' | 'termination_A'>) {
-  if (termination_A < current_A) return
-  throw new Problem({
-    what: 'The charge would end before it has begun.',
-    token: currentKind.write(termination_A),
-    expected: `an end current below the charge current of ${current_A} A`,
-    example: `until: ${currentKind.write(Number((current_A / 10).toPrecision(2)))}`,
-  })
-}
 
 function followUps(inputs: Asked, { current_A }: TimedCharge, setting: Setting): FollowUp[] {
   const asked = written(options, inputs)

@@ -34,5 +34,10 @@ export function careWords(
     'above the wanted current': `That is ${show.rate(rate_C)}, faster than the recommended ${show.rate(wantedRate_C)}.`,
     'more than the source gives': `The source cannot carry all of it: hold the charger's input to the source's power, or set ${show.current(current_A)}; else the source may switch off.`,
   }
-  return cares.map(care => words[care])
+  const lowered: Partial<Record<NonNullable<typeof cutoff.loweredBy>, string>> = {
+    house: `The rules of this house stop at ${show.perCell(cutoff.perCell_V)} per cell.`,
+    temperature: `At this temperature ${show.perCell(cutoff.perCell_V)} per cell is the most.`,
+  }
+  const stop = cutoff.loweredBy && lowered[cutoff.loweredBy]
+  return [...(stop ? [stop] : []), ...cares.map(care => words[care])]
 }

@@ -225,5 +225,8 @@ describe('the rules of the house', () => {
     const stored = await strict.ask('current pack: 3S 1000 LiPo to: storage')
     expect(value(stored, 'cutoffPerCell')).toBe(3.8)
     expect((await strict.ask('time pack: 3S 1000 LiPo current: 1A')).verdict).toBe('do not charge')
+    await strict.memory.house.change(member.community.id, [{ rule: 'gentleLiIon', value: true }])
+    const gentle = await strict.ask('time pack: 2S 2600 Li-ion to: 4.2V per cell')
+    expect(gentle.headline).toContain('The rules of this house stop at 4.10 V per cell.')
   })
 })
