@@ -85,11 +85,11 @@ export function whyWords(why: WhyLeft, show: Show): string {
 }
 
 export function sourceLines({ sources }: FieldPlan, names: SessionNames, show: Show): string[] {
-  return sources.map(({ taken_Wh, available_Wh, drawn_W, most_W }, source) => {
+  return sources.map(({ taken_Wh, available_Wh, drawn_W, most_W, stop }, source) => {
     if (drawn_W === 0) return `${names.source(source)}: not used.`
     const power = `draws up to ${show.power(drawn_W)} of its ${show.power(most_W)}`
     return Number.isFinite(available_Wh)
-      ? `${names.source(source)}: the plan takes up to ${show.energy(taken_Wh)} of the ${show.energy(available_Wh)} above its floor, and ${power} at once.`
+      ? `${names.source(source)}: the plan takes up to ${show.energy(taken_Wh)} of the ${show.energy(available_Wh)} above its floor, and ${power} at once.${stop ? ` Stop it at ${show.voltage(stop.volts)} ${stop.at === 'load' ? 'under load' : 'at rest'}.` : ''}`
       : `${names.source(source)}: the plan ${power} at once.`
   })
 }

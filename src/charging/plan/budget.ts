@@ -5,7 +5,7 @@ import { drain } from '../drain.ts'
 import { type Feed, feedOf } from '../feed.ts'
 import type { HouseLimits } from '../limits.ts'
 import { powerBankEfficiency } from '../practice.ts'
-import type { FieldSource } from './field.ts'
+import type { FieldSource, SourceUse } from './field.ts'
 import type { SourceBudget } from './model.ts'
 
 /** What the source gives to each charger; undefined where it cannot feed it. */
@@ -46,4 +46,14 @@ function deliverable_Wh({ store }: Feed, power_W: number): number {
   if (!store) return Number.POSITIVE_INFINITY
   const longest_s = (store.energyBetween_Wh(0, store.soc) * 3600) / power_W
   return drain(store, store.soc, [{ power_W, duration_s: longest_s }]).delivered_Wh
+}
+
+/** Where to stop the battery behind the source: the highest floor among those of the chargers it feeds. */
+export function stopOf(feeds: readonly Feed[]): NonNullable<SourceUse['stop']> | undefined {
+  const stores = feeds.flatMap(({ store }) => (store ? [store] : []))
+  if (stores.length === 0) return undefined
+  const load_V = Math.max(...stores.map(store => store.loadFloor_V))
+  return load_V > 0
+    ? { volts: load_V, at: 'load' }
+    : { volts: Math.max(...stores.map(store => store.restFloor_V)), at: 'rest' }
 }

@@ -80,6 +80,8 @@ export interface SourceUse {
   /** Most power that the ports on it draw at once, in W, and that it gives. */
   readonly drawn_W: number
   readonly most_W: number
+  /** Where to stop a battery: its voltage under load, or at rest for a starter battery, in V. */
+  readonly stop?: { readonly volts: number; readonly at: 'load' | 'rest' }
 }
 
 export interface FieldPlan extends Worth {

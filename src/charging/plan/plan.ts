@@ -6,9 +6,11 @@ import { socAt } from '../curve.ts'
 import { fullVoltage_V } from '../cutoff.ts'
 import { whyUnfit } from '../fitness.ts'
 import { temperatureAllowance } from '../temperature.ts'
+import { feedsOf, stopOf } from './budget.ts'
 import type {
   FieldPlan,
   FieldSession,
+  FieldSource,
   LeftPacks,
   PackGroup,
   PlannedCharge,
@@ -50,7 +52,7 @@ export function planField(field: FieldSession): FieldPlan {
       ...unfit.flatMap((why, group) => (why ? [{ group, count: sizeOf(field, group), why }] : [])),
       ...leftOut(prepared, solved, groups, charges, wanted),
     ].sort((a, b) => a.group - b.group),
-    sources: field.sources.map((_, source) => useOf(source, prepared.session, solved, charges)),
+    sources: field.sources.map((_, source) => useOf(field, source, prepared.session, solved, charges)),
   }
 }
 
@@ -148,6 +150,7 @@ function leftOut(
 }
 
 function useOf(
+  field: FieldSession,
   source: number,
   session: Session,
   solved: SessionPlan,
@@ -157,10 +160,14 @@ function useOf(
   const ports = solved.hookups.flatMap((hookup, port) =>
     hookup?.source === source && (solved.order[port] as readonly number[]).length > 0 ? [hookup] : [],
   )
+  const chargers = field.chargers.filter((_, port) => solved.hookups[port]?.source === source)
+  const feeds = feedsOf(field.sources[source] as FieldSource, chargers, field.limits)
+  const stop = stopOf(feeds.filter(feed => feed !== undefined))
   return {
     taken_Wh: sum(charges.filter(charge => charge.source === source).map(charge => charge.energy_Wh)),
     available_Wh: energy_Wh,
     drawn_W: sum(ports.map(hookup => hookup.power_W)),
     most_W: power_W,
+    ...(stop && { stop }),
   }
 }
