@@ -70,5 +70,8 @@ function optionFor({ kind, cue = '' }: Phrase, { options }: CommandWords): Optio
   const ends = cue === 'until' || cue === 'till'
   if (kind === 'level')
     return named(ends || cue === 'to' ? 'to' : 'from') ?? ofKind('from') ?? ofKind('voltage')
-  return (ends ? named('until') : undefined) ?? named(kind) ?? ofKind(kind)
+  const option = (ends ? named('until') : undefined) ?? named(kind) ?? ofKind(kind)
+  // Volts or a percentage by themselves are clear only where a command knows one state, not a start and an end.
+  const state = kind === 'voltage' || kind === 'percent'
+  return option ?? (state && !named('to') ? ofKind('from') : undefined)
 }

@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { Problem } from '../../../src/assistant/problem.ts'
 import { readCharger, writeCharger } from '../../../src/notation/charger.ts'
 import { readChemistry } from '../../../src/notation/chemistry.ts'
@@ -73,6 +73,9 @@ function expectValueOrProblem(read: (text: string) => unknown, text: string): vo
     }
   }
 }
+
+/** The machine may be busy: nothing here is timed. */
+vi.setConfig({ testTimeout: 60_000 })
 
 describe.each(Object.entries(readers))('any text read as %s', (_, read) => {
   it('gives a value or a problem that names the token', () => {

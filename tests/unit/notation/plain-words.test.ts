@@ -115,6 +115,12 @@ describe('questions in plain words', () => {
     expect(problem.what).toContain(what)
   })
 
+  it('takes volts by themselves where a command knows one state only', () => {
+    for (const text of ['percent lihv 3.85V', 'how full is a lihv at 3.85V', 'how full is lihv 3.85V']) {
+      expect(read(text)).toEqual({ command: 'percent', options: { chemistry: 'lihv', at: '3.85V' } })
+    }
+  })
+
   it('asks no number that the sentence holds', () => {
     expect(read('how long for a flat 3s 720 lihv from 3.4V at 1A').options).toHaveProperty('from', '3.4V')
     expect(read('what current for a cold 3s 720 lihv at 5°C').options).toHaveProperty('temperature', '5°C')

@@ -31,6 +31,14 @@ export const vocabulary: Vocabulary = [
     options: options('source', 'pack', 'charger', 'from', 'to', 'count'),
     plainWords: ['how many', 'can my', 'can i charge'],
   },
+  {
+    name: 'percent',
+    options: [
+      { name: 'chemistry', kind: 'chemistry' },
+      { name: 'at', kind: 'from' },
+    ],
+    plainWords: ['how full'],
+  },
   { name: 'kit', options: [], plainWords: [] },
   { name: 'kit save', options: [{ name: 'name', kind: 'kit name' }, ...options('pack')], plainWords: [] },
 ]
