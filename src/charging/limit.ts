@@ -67,7 +67,8 @@ export function currentLimits(request: LimitsRequest): [Limit, ...Limit[]] {
   const houseRate_C = house.maxRate_C?.[pack.chemistry]
   const limits: [Limit, ...Limit[]] = [byRate('chemistry', highestRate_C.value, highestRate_C)]
   if (pack.labelRate_C !== undefined) limits.push(byRate('label', pack.labelRate_C, theLabel))
-  if (houseRate_C !== undefined) limits.push(byRate('house', houseRate_C, { source: 'the rules of this house' }))
+  if (houseRate_C !== undefined)
+    limits.push(byRate('house', houseRate_C, { source: 'the rules of this house' }))
   if (allowance.reduced) limits.push(byRate('temperature', allowance.maxRate_C, temperatureBands))
   if (charger) {
     limits.push({ kind: 'charger', value_A: largestStep_A(charger.currents), from: theCharger })
