@@ -12,7 +12,8 @@ import { roomOccasion } from './occasion.ts'
 export interface Clubhouse {
   readonly assistant: Assistant
   readonly occasion: Occasion
-  readonly historyFile: string
+  /** For the room's own files. */
+  readonly folder: string
   close(): Promise<void>
 }
 
@@ -23,7 +24,7 @@ export async function openClubhouse({ CHARGEHAND_DATA: dataFolder }: Config, log
   return {
     assistant,
     occasion: roomOccasion(),
-    historyFile: join(dataFolder, 'room-history'),
+    folder: join(dataFolder, 'room'),
     close: () => memory.close(),
   }
 }

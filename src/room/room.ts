@@ -1,10 +1,13 @@
 // The local room: a question a line from the terminal or a pipe, an answer below it.
 
+import { join } from 'node:path'
 import { createInterface } from 'node:readline'
 import type { Assistant } from '../assistant/assistant.ts'
 import type { Occasion } from '../assistant/context.ts'
+import type { Reply } from '../assistant/reply.ts'
 import { completeLine } from './complete.ts'
 import { demoClub } from './demo-club.ts'
+import { keepFiles } from './files.ts'
 import { historyIn } from './history.ts'
 import { renderText } from './render-text.ts'
 
@@ -13,27 +16,26 @@ export interface RoomParts {
   readonly occasion: Occasion
   readonly input: NodeJS.ReadStream
   readonly output: NodeJS.WriteStream
-  /** Keeps the questions asked, for the up arrow. */
-  readonly historyFile: string
+  /** Where the questions asked, for the up arrow, and pictures and documents are kept. */
+  readonly folder: string
 }
 
 const leaving = ['quit', 'exit', 'bye']
 const widest = 100
 
 /** Opens the room; resolves when the asker leaves or the input ends, after the last answer is out. */
-export async function openRoom({
-  assistant,
-  occasion,
-  input,
-  output,
-  historyFile,
-}: RoomParts): Promise<void> {
+export async function openRoom({ assistant, occasion, input, output, folder }: RoomParts): Promise<void> {
   const interactive = Boolean(input.isTTY && output.isTTY)
   const colour = interactive && output.hasColors()
   const print = (text: string) => output.write(`${text}\n`)
   const answer = async (question: string) => {
-    const width = Math.min(output.columns ?? widest, widest)
-    print(`${renderText(await assistant.answer(question, occasion), { width, colour })}\n`)
+    const reply = await assistant.answer(question, occasion)
+    print(`${renderText(reply, { width: Math.min(output.columns ?? widest, widest), colour })}\n`)
+    return reply
+  }
+  // A full disk costs the pictures, not the answers.
+  const printFiles = async (reply: Reply) => {
+    for (const line of await keepFiles(reply, folder).catch(() => [])) print(line)
   }
 
   print(`Welcome to the bench of the ${demoClub.name}. Ask about charging; "help" lists what I answer.\n`)
@@ -42,7 +44,7 @@ export async function openRoom({
     await answer(question)
   }
 
-  const history = historyIn(historyFile)
+  const history = historyIn(join(folder, 'history'))
   const lines = createInterface({
     input,
     output,
@@ -61,7 +63,8 @@ export async function openRoom({
   for await (const line of lines) {
     const question = line.trim()
     if (leaving.includes(question.toLowerCase())) break
-    if (question !== '') await answer(question)
+    // The welcome goes without pictures: drawing the first one takes a moment.
+    if (question !== '') await printFiles(await answer(question))
     if (interactive) lines.prompt()
   }
   lines.close()
