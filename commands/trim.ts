@@ -48,7 +48,8 @@ export const trim = defineCommand({
     if ((shown === undefined) !== (measured === undefined)) throw bothWanted()
     const judged =
       shown && measured && judgeTrim(voltsOf(shown, pack, 'shown'), voltsOf(measured, pack, 'measured'))
-    if (charger?.cutoffs_V)
+    const faulty = judged?.verdict === 'faulty'
+    if (charger?.cutoffs_V && !faulty)
       return chosenCutoff({ ...judgedPack, charger, to: inputs.to, error_V: judged?.error_V ?? 0 }, context)
     if (judged && measured)
       return judgedTrim(judgedPack, judged, voltsOf(measured, pack, 'measured'), context)

@@ -65,6 +65,7 @@ export function suppliedAnswer(
       ),
     ],
     working: [
+      ...offersLine(fed, show),
       ...sourceWorking(fed, feed, show),
       ...('usbPd_W' in source && source.usbPd_W !== undefined ? [`Cable: ${cite(plainCable_A)}.`] : []),
       ...carried.slice(0, 1).map(one => shareLine(one, cells, feed.power_W, charger, show)),
@@ -128,4 +129,14 @@ function shareLine(
   const rule = charger?.efficiency === undefined ? ` (${cite(chargerEfficiency)})` : ''
   const then = charger ? '; then the steps and the power of the charger count' : ''
   return `${series}S ${cells} at its cutoff: ${share}${rule}${then}.`
+}
+
+/** All that the supply offers behind its cable, where there is a choice. */
+function offersLine(source: Source, show: Show): string[] {
+  const offers = source.kind === 'supply' || source.kind === 'power bank' ? (source.offers ?? []) : []
+  if (offers.length < 2) return []
+  const list = offers.map(
+    ({ voltage_V, current_A }) => `${show.voltage(voltage_V)} ${show.current(current_A)}`,
+  )
+  return [`Offers: ${list.join(', ')}.`]
 }

@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { compare } from '../../../commands/compare.ts'
 import { lead } from '../../../commands/lead.ts'
@@ -5,8 +6,11 @@ import { percent } from '../../../commands/percent.ts'
 import { supply } from '../../../commands/supply.ts'
 import { travel } from '../../../commands/travel.ts'
 import { trim } from '../../../commands/trim.ts'
+import type { Option } from '../../../src/assistant/command.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
-import { type Asking, askingOf } from '../../support/ask.ts'
+import { chemistries } from '../../../src/charging/chemistries.ts'
+import { chemistryName } from '../../support/arbitraries.ts'
+import { type Asking, askingOf, member } from '../../support/ask.ts'
 
 const commands = [lead, travel, compare, percent, trim, supply]
 
@@ -41,6 +45,63 @@ describe.each(commands)('$name', command => {
     expect(again.headline).toBe(reply.headline)
     expect(again.figures).toEqual(reply.figures)
   })
+})
+
+describe('any details', () => {
+  /** At the ends of what the notation reads. */
+  const extremes: Readonly<Record<string, readonly string[]>> = {
+    pack: ['14S8P 60Ah LiFe 0.01C', '1S 20mAh LiPo', '6S 5000 LiHV 10C'],
+    packs: [
+      '100x 14S8P 60Ah LiFe 50kg',
+      '1S 20mAh LiPo 0.1g; 1S 20mAh LiPo 0.1g',
+      '3S 720 LiHV; 3S 720 LiHV',
+    ],
+    charger: ['60A 1-1S 90-91V 50%', '0.01A 0.5W', '0.5/1/2/4A 4.10/4.20V', '1A 3.60V 14-14S'],
+    source: ['PD 15W', 'PD 240W', 'car 1A engine off', '1S 20mAh LiPo', '100V 60A'],
+    from: ['0V per cell', '4.5V per cell', '2.49V per cell', '4.3V per cell', '0%', '100%', 'empty'],
+    to: ['0V per cell', '4.5V per cell', '3.6V per cell', '100%'],
+    current: ['0.01A', '60A'],
+    voltage: ['0V', '0.01V', '100V'],
+    drop: ['0.1%', '50%', '0.01V', '20V'],
+    length: ['0.001m', '100m'],
+    gauge: ['AWG 0', 'AWG 40'],
+    temperature: ['-50°C', '150°C'],
+    rate: ['0.01C', '20C'],
+  }
+  const nonsense = fc.constantFrom('NaN', '1e308', '-5A', '🔋', '1,234', 'full full', '')
+
+  it.each(commands)(
+    'give $name an answer or a problem, with cautions, never a fault',
+    async command => {
+      const value = ({ kind }: Option) =>
+        fc.oneof(
+          {
+            weight: 9,
+            arbitrary: fc.constantFrom(kind.example, ...kind.complete(''), ...(extremes[kind.name] ?? [])),
+          },
+          { weight: 1, arbitrary: nonsense },
+        )
+      const options = fc.record(
+        Object.fromEntries(Object.entries(command.options).map(([name, option]) => [name, value(option)])),
+        { requiredKeys: Object.keys(command.options).filter(name => command.options[name]?.required) },
+      ) as fc.Arbitrary<Record<string, string>>
+      let answers = 0
+      await fc.assert(
+        fc.asyncProperty(options, async given => {
+          const reply = await asking.assistant.answer({ command: command.name, options: given }, member)
+          expect(asking.faults).toEqual([])
+          expect(reply.cautions.length).toBeGreaterThan(0)
+          expect(reply.figures.filter(({ value }) => !Number.isFinite(value))).toEqual([])
+          expect(`${reply.headline} ${reply.working.join(' ')}`).not.toMatch(/NaN|Infinity|∞|undefined/)
+          if (!reply.problem) answers += 1
+        }),
+        { numRuns: 1500 },
+      )
+      // Not about problems alone.
+      expect(answers).toBeGreaterThan(100)
+    },
+    60_000,
+  )
 })
 
 describe('lead', () => {
@@ -162,6 +223,8 @@ describe('trim', () => {
     expect(reply.verdict).toBe('do not charge')
     expect(reply.headline).toContain('Do not use this charger')
     expect(reply.cautions[0]?.key).toBe('keepAway')
+    const listed = await answered('trim chemistry: LiPo charger: 1A 3.90/4.20V shown: 4.20V measured: 4.35V')
+    expect(listed.headline).toContain('Do not use this charger')
   })
 
   it('chooses the nearest cutoff at or below the wanted one, with the charge that results', async () => {
@@ -184,6 +247,34 @@ describe('trim', () => {
     )
     expect(figure(reply, 'cutoffPerCell')?.value).toBe(4.15)
   })
+
+  it('never chooses a cutoff that takes a cell above full', async () => {
+    const volts = fc.integer({ min: 310, max: 450 }).map(hundredths => hundredths / 100)
+    const asked = fc.record({
+      chemistry: chemistryName,
+      cutoffs: fc.uniqueArray(volts, { minLength: 1, maxLength: 4 }),
+      to: fc.option(volts),
+      error: fc.integer({ min: -90, max: 90 }).map(thousandths => thousandths / 1000),
+    })
+    let chosen = 0
+    await fc.assert(
+      fc.asyncProperty(asked, async ({ chemistry, cutoffs, to, error }) => {
+        const full_V = chemistries[chemistry].full_V.value
+        const measured = (full_V + error).toFixed(3)
+        const reply = await asking.ask(
+          `trim chemistry: ${chemistry} charger: 1A ${cutoffs.join('/')}V ${to === null ? '' : `to: ${to}V per cell`} shown: ${full_V}V per cell measured: ${measured}V per cell`,
+        )
+        expect(asking.faults).toEqual([])
+        const cutoff_V = figure(reply, 'cutoffPerCell')?.value
+        if (cutoff_V === undefined) return
+        chosen += 1
+        expect(cutoff_V).toBeLessThanOrEqual(full_V + 1e-9)
+        expect(cutoff_V + error).toBeLessThanOrEqual(full_V + 1e-6)
+      }),
+      { numRuns: 2000 },
+    )
+    expect(chosen).toBeGreaterThan(200)
+  }, 60_000)
 
   it('asks for what it lacks', async () => {
     expect((await asking.ask('trim chemistry: LiPo')).problem?.what).toContain('meter')
