@@ -17,6 +17,7 @@ import { adviseSetting, type Setting } from '../src/charging/setting.ts'
 import { neighbourStep_A } from '../src/charging/steps.ts'
 import { figuresIn } from './parts/figure.ts'
 import { followUp, written } from './parts/follow-up.ts'
+import { houseBound } from './parts/house-bound.ts'
 import { levelsOf } from './parts/levels.ts'
 import { refusedAnswer } from './parts/refused.ts'
 import { settingWords } from './parts/setting-words.ts'
@@ -87,6 +88,7 @@ export const current = defineCommand({
       ],
       working: [
         ...settingWorking(setting, pack, show),
+        ...houseBound(inputs, setting.cutoff, house, show),
         ...(source && feed ? sourceWorking(source, feed, show) : []),
         ...inputWorking(setting, show),
       ],

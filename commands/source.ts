@@ -17,6 +17,7 @@ import { cautionsFor } from '../src/cautions/cautions.ts'
 import type { State } from '../src/charging/charge.ts'
 import { planSource, type SourcePlan } from '../src/charging/source-plan.ts'
 import { followUp, written } from './parts/follow-up.ts'
+import { houseBound } from './parts/house-bound.ts'
 import { levelsOf } from './parts/levels.ts'
 import { sourcePictures } from './parts/pictures.ts'
 import { planFigures } from './parts/plan-figures.ts'
@@ -101,6 +102,7 @@ export const source = defineCommand({
         ...planWorking(plan, show),
         ...(feed ? sourceWorking(feeding, feed, show) : []),
         ...settingWorking(setting, pack, show),
+        ...houseBound(inputs, setting.cutoff, house, show),
       ],
       cautions: cautionsFor({ ...known, current_A, ...(input_A !== undefined && { input_A }) }),
       followUps: followUps(inputs, plan),

@@ -15,6 +15,7 @@ import {
   temperatureKind,
 } from '../src/assistant/values.ts'
 import { cautionsFor } from '../src/cautions/cautions.ts'
+import { whoLimits } from '../src/cautions/refusals.ts'
 import type { State } from '../src/charging/charge.ts'
 import { whyNothingToCharge } from '../src/charging/charged-already.ts'
 import type { Pack } from '../src/charging/pack.ts'
@@ -24,6 +25,7 @@ import { currentOn, refuseLateEnd } from './parts/asked-current.ts'
 import { chargeFigures } from './parts/charge-figures.ts'
 import { chargeWorking, clockWords } from './parts/charge-words.ts'
 import { followUp, written } from './parts/follow-up.ts'
+import { houseBound } from './parts/house-bound.ts'
 import { levelsOf } from './parts/levels.ts'
 import { chargePictures } from './parts/pictures.ts'
 import { refusedAnswer } from './parts/refused.ts'
@@ -112,6 +114,7 @@ export const time = defineCommand({
       working: [
         ...chargeWorking(details, timed, show),
         ...(source && setting.feed ? sourceWorking(source, setting.feed, show) : []),
+        ...houseBound(inputs, setting.cutoff, house, show),
         ...(now ? [clockWords(timed.time_s, now)] : []),
       ],
       cautions: cautionsFor({
@@ -124,7 +127,7 @@ export const time = defineCommand({
       }),
       followUps: followUps(inputs, timed, setting),
       charts: chargePictures(timed, pack, target, show),
-      assumed: assumed(inputs, timed, from, show),
+      assumed: assumed(inputs, timed, setting, from, show),
     }
   },
 })
@@ -151,7 +154,13 @@ function followUps(inputs: Asked, { current_A }: TimedCharge, setting: Setting):
   ]
 }
 
-function assumed(inputs: Asked, { current_A }: TimedCharge, from: State, show: Show): string[] {
+function assumed(
+  inputs: Asked,
+  { current_A }: TimedCharge,
+  { bound }: Setting,
+  from: State,
+  show: Show,
+): string[] {
   const { current, charger, source } = inputs
   const known: string[] = []
   if (inputs.from === undefined && from.kind === 'rest') {
@@ -159,8 +168,10 @@ function assumed(inputs: Asked, { current_A }: TimedCharge, from: State, show: S
       `the pack is taken to be flown down to its floor, ${show.perCell(from.perCell_V)} per cell at rest`,
     )
   }
-  if (current === undefined) known.push(`set to the advised current, ${show.current(current_A)}`)
-  else if (charger && current !== current_A) {
+  if (current === undefined) {
+    const why = bound && bound !== 'steps' ? `, all that ${whoLimits[bound.kind]}` : ''
+    known.push(`set to the advised current, ${show.current(current_A)}${why}`)
+  } else if (charger && current !== current_A) {
     known.push(`the charger has no step of ${show.current(current)}; ${show.current(current_A)} is taken`)
   }
   return [...known, ...(source ? sourceAssumed(source, show) : [])]

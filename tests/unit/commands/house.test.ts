@@ -5,6 +5,8 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { current } from '../../../commands/current.ts'
 import { houseSet } from '../../../commands/house-set.ts'
 import { houseShow } from '../../../commands/house-show.ts'
+import { source } from '../../../commands/source.ts'
+import { time } from '../../../commands/time.ts'
 import type { Occasion } from '../../../src/assistant/context.ts'
 import { chemistries } from '../../../src/charging/chemistries.ts'
 import { chemistryNames } from '../../../src/notation/chemistry.ts'
@@ -12,7 +14,7 @@ import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
 
 let asking: Asking
 beforeEach(async () => {
-  asking = await askingOf([current, houseSet, houseShow])
+  asking = await askingOf([current, time, source, houseSet, houseShow])
 })
 afterEach(async () => {
   expect(asking.faults).toEqual([])
@@ -87,6 +89,36 @@ test('several rules go in one question, all or none', async () => {
   expect((await rules()).maxRate_C).toEqual({ LiPo: 1 })
 })
 
+describe('a reply that a rule bound says so', () => {
+  beforeEach(async () => {
+    await done('house set chemistry: LiPo rate: 0.5C storage: 3.80V floor: 3.6V gentle: yes')
+  })
+
+  test.each([
+    ['current pack: 2S 1000mAh LiPo', 'the rules of this house'],
+    ['time pack: 2S 1000mAh LiPo', 'the rules of this house'],
+    ['current pack: 2S 1000mAh LiPo to: storage', 'Storage is 3.80 V per cell by the rules of this house.'],
+    ['current pack: 2S 2600mAh Li-ion', 'Full is 4.10 V per cell for Li-ion by the rules of this house.'],
+    ['current pack: 2S 2600mAh Li-ion to: 4.15V per cell', 'Full is 4.10 V per cell'],
+    ['time pack: 2S 2600mAh Li-ion to: 80%', 'Full is 4.10 V per cell'],
+    ['source source: 4S 5000mAh LiPo pack: 2S 450mAh LiHV', 'The source is stopped at 3.60 V per cell'],
+    ['current pack: 2S 450mAh LiHV source: 4S 5000mAh LiPo', 'The source is stopped at 3.60 V per cell'],
+  ])('%s', async (question, words) => {
+    const { headline, working, assumed } = await done(question, member)
+    expect([headline, ...working, ...assumed].join('\n')).toContain(words)
+  })
+
+  test.each([
+    'current pack: 2S 450mAh LiHV',
+    'current pack: 2S 450mAh LiHV to: storage',
+    'current pack: 2S 2600mAh Li-ion to: 4.05V per cell',
+    'source source: PD 65W pack: 2S 450mAh LiHV',
+  ])('and one that none bound does not: %s', async question => {
+    const { headline, working, assumed } = await done(question, member)
+    expect([headline, ...working, ...assumed].join('\n')).not.toContain('rules of this house')
+  })
+})
+
 describe('never looser than the chemistry', () => {
   test('the reply names the limit, where it comes from, and what would do', async () => {
     const { problem } = await asking.ask('house set chemistry: LiPo rate: 3C', moderator)
@@ -107,7 +139,7 @@ describe('never looser than the chemistry', () => {
     },
   )
 
-  test('whatever is asked, what is kept is within the chemistry', async () => {
+  test('whatever is asked, what is kept is within the chemistry', { timeout: 60_000 }, async () => {
     const limit = fc.oneof(
       fc.integer({ min: 1, max: 2000 }).map(value => `rate: ${value / 100}C`),
       fc.integer({ min: 0, max: 500 }).map(value => `storage: ${value / 100}V`),
