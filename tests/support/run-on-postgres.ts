@@ -2,14 +2,17 @@
 // Says "skipped" where no PostgreSQL is installed.
 
 import { execFileSync, type SpawnSyncOptions, spawn, spawnSync } from 'node:child_process'
-import { chownSync, existsSync, globSync, mkdtempSync, rmSync } from 'node:fs'
+import { chownSync, existsSync, globSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { delimiter, join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
 import { Client } from 'pg'
 
-const tests = ['tests/unit/memory', 'tests/unit/commands', 'tests/e2e/memory']
+/** Every test that asks for a memory by way of the test support. */
+const tests = globSync(['tests/unit/**/*.test.ts', 'tests/e2e/memory/*.test.ts']).filter(file =>
+  /support\/(?:ask|test-memory|kill-rounds)\.ts/.test(readFileSync(file, 'utf8')),
+)
 
 const binaries = findBinaries()
 if (!binaries) {
@@ -44,7 +47,8 @@ async function runOn(folder: string): Promise<number> {
     try {
       const url = `postgres://tester@127.0.0.1:${port}/postgres`
       process.stdout.write(`the memory's tests on ${await versionOf(url)}\n`)
-      const { status } = spawnSync(process.execPath, ['node_modules/vitest/vitest.mjs', 'run', ...tests], {
+      const vitest = ['node_modules/vitest/vitest.mjs', 'run', '--testTimeout=60000', ...tests]
+      const { status } = spawnSync(process.execPath, vitest, {
         stdio: 'inherit',
         env: { ...process.env, TEST_DATABASE_URL: url },
       })

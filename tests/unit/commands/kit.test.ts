@@ -150,7 +150,7 @@ describe('names', () => {
     expect(await asking.memory.kit.count({ scope: 'person', id: member.asker.id })).toBe(0)
   })
 
-  test('what any kind of value reads is no name', async () => {
+  test('what any kind of value reads is no name', { timeout: 60_000 }, async () => {
     const examples = Object.values(kinds).flatMap(kind => [kind.example, ...kind.complete('')])
     for (const name of examples) {
       const { problem } = await asking.assistant.answer(
@@ -161,7 +161,9 @@ describe('names', () => {
     }
   })
 
-  test('any name that is taken stands for its pack in notation and in plain words', async () => {
+  test('any name that is taken stands for its pack in notation and in plain words', {
+    timeout: 60_000,
+  }, async () => {
     const word = fc.string({ unit: fc.constantFrom(...'abehklnoruäøñ1-'), minLength: 1, maxLength: 9 })
     const name = fc.array(word, { minLength: 1, maxLength: 3 }).map(words => words.join(' '))
     let taken = 0
