@@ -5,6 +5,7 @@ import type { MemberData } from '../../src/memory/memory.ts'
 const words: Readonly<Record<keyof MemberData, string>> = {
   kit: 'saved packs, chargers and sources',
   answered: 'questions that I answered in a message, to know which answer belongs to which question',
+  reminders: 'reminders that are still to come',
 }
 
 export function memberLines(data: MemberData): readonly string[] {

@@ -22,6 +22,37 @@ export interface Tables {
   }
   /** One row a rule, so that two moderators who change different rules at once do not undo each other. */
   house: { community: string; rule: string; chemistry: string; value: string }
+  /** No card is an empty message; `pinned` is 0 or 1; `title_key` is the title without regard to case. */
+  answers: {
+    id: string
+    community: string
+    title_key: string
+    title: string
+    kind: 'question' | 'text'
+    content: string
+    canonical: string
+    place: string
+    message: string
+    link: string
+    pinned: number
+    digest: string
+    revision: number
+  }
+  /** Free to be given when `leased_until` is past; empty where nobody took it yet. */
+  reminders: {
+    id: string
+    code: string
+    person: string
+    place: string
+    channel: 'here' | 'direct'
+    kind: 'stay' | 'end'
+    about: string
+    set_at: string
+    due_at: string
+    low_s: number
+    high_s: number
+    leased_until: string
+  }
 }
 
 export type Database = Kysely<Tables>

@@ -4,6 +4,7 @@ import { answeredFromRow } from './answered.ts'
 import type { Database } from './database.ts'
 import { entriesOf, entryFromRow } from './kit.ts'
 import type { MemberMemory } from './memory.ts'
+import { reminderFromRow, remindersOf } from './reminders.ts'
 
 export function memberMemory(db: Database): MemberMemory {
   return {
@@ -17,6 +18,7 @@ export function memberMemory(db: Database): MemberMemory {
           .orderBy('answered_at')
           .execute()
       ).map(answeredFromRow),
+      reminders: (await remindersOf(db, person).orderBy('due_at').execute()).map(reminderFromRow),
     }),
     forget: person =>
       db.transaction().execute(async transaction => {
@@ -26,6 +28,7 @@ export function memberMemory(db: Database): MemberMemory {
           .where('owner', '=', person)
           .execute()
         await transaction.deleteFrom('answered').where('asked_by', '=', person).execute()
+        await transaction.deleteFrom('reminders').where('person', '=', person).execute()
       }),
   }
 }

@@ -3,6 +3,8 @@
 import type { DecimalMark } from '../assistant/show.ts'
 import type { ChemistryName } from '../charging/chemistry.ts'
 import type { HouseLimits } from '../charging/limits.ts'
+import type { Reminder, ReminderMemory } from './reminder.ts'
+import type { AnswerMemory } from './standard-answer.ts'
 
 /** Questions kept so that a short id on a button can stand for them, also after a restart. */
 export interface QuestionMemory {
@@ -106,6 +108,7 @@ export interface MemberMemory {
 export interface MemberData {
   readonly kit: readonly KitEntry[]
   readonly answered: readonly AnsweredQuestion[]
+  readonly reminders: readonly Reminder[]
 }
 
 export interface Memory {
@@ -113,6 +116,8 @@ export interface Memory {
   readonly answered: AnsweredMemory
   readonly kit: KitMemory
   readonly house: HouseMemory
+  readonly answers: AnswerMemory
+  readonly reminders: ReminderMemory
   readonly members: MemberMemory
   close(): Promise<void>
 }

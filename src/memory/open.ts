@@ -1,6 +1,7 @@
 // Opens the memory and puts its parts together.
 
 import { answeredMemory } from './answered.ts'
+import { answerMemory } from './answers.ts'
 import { connect, type MemoryPlace } from './connect.ts'
 import type { Database } from './database.ts'
 import { houseMemory } from './house.ts'
@@ -10,6 +11,7 @@ import type { Memory } from './memory.ts'
 import { migrate } from './migrate.ts'
 import { migrations } from './migrations/index.ts'
 import { questionMemory } from './questions.ts'
+import { reminderMemory } from './reminders.ts'
 
 /**
  * Ready to use when the promise resolves. What a promise of the memory has acknowledged by resolving is on
@@ -33,6 +35,8 @@ export function memoryIn(db: Database): Memory {
     answered: answeredMemory(db),
     kit: kitMemory(db),
     house: houseMemory(db),
+    answers: answerMemory(db),
+    reminders: reminderMemory(db),
     members: memberMemory(db),
     close: () => db.destroy(),
   }

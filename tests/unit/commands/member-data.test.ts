@@ -34,6 +34,7 @@ test('the export is a document with everything', async () => {
       },
     ],
     answered: [],
+    reminders: [],
   })
 })
 

@@ -33,11 +33,28 @@ const answerTo = (person: string) => ({
   answeredAt: new Date('2031-05-04T10:00:00Z'),
 })
 
+const reminderOf = (person: string) => ({
+  id: `reminder of ${person}`,
+  code: 'k7f3',
+  person,
+  place: 'room:shed',
+  channel: 'here' as const,
+  kind: 'end' as const,
+  about: '',
+  setAt: new Date('2031-05-04T10:00:00Z'),
+  dueAt: new Date('2031-05-04T10:45:00Z'),
+  low_s: 2700,
+  high_s: 2700,
+})
+
 /** Every table gets rows of two people, or, where it knows no people, any row. */
 async function fillEveryTable(): Promise<void> {
   await memory.questions.keep('help')
   await memory.house.change('room:club', [{ rule: 'gentleLiIon', value: true }])
+  const saying = { title: 'Wren', kind: 'text' as const, content: 'Ask at the bench.', canonical: '' }
+  await memory.answers.add({ community: 'room:club', place: 'room:shed', ...saying }, 10)
   for (const person of ['room:ada', 'room:bo']) {
+    await memory.reminders.add([reminderOf(person)], 10)
     await memory.kit.save(entryOf(person), 10)
     await memory.answered.record(answerTo(person))
   }
@@ -72,8 +89,9 @@ test('the export has everything that forgetting deletes', async () => {
   expect(await memory.members.export('room:ada')).toEqual({
     kit: [entryOf('room:ada')],
     answered: [answerTo('room:ada')],
+    reminders: [reminderOf('room:ada')],
   })
   await memory.members.forget('room:ada')
-  expect(await memory.members.export('room:ada')).toEqual({ kit: [], answered: [] })
+  expect(await memory.members.export('room:ada')).toEqual({ kit: [], answered: [], reminders: [] })
   expect((await memory.members.export('room:bo')).kit).toHaveLength(1)
 })

@@ -1,0 +1,35 @@
+// Reminders that people have set.
+
+export interface Reminder {
+  readonly id: string
+  /** What its person calls it by; shared by the reminders that were set together. */
+  readonly code: string
+  readonly person: string
+  /** Where it was set. */
+  readonly place: string
+  readonly channel: 'here' | 'direct'
+  /** `stay`: are you still with it; `end`: check whether it has ended. */
+  readonly kind: 'stay' | 'end'
+  /** The time question that it is for, in canonical notation; empty where only a delay was given. */
+  readonly about: string
+  readonly setAt: Date
+  readonly dueAt: Date
+  /** The charge may need from `low_s` to `high_s` after `setAt`. */
+  readonly low_s: number
+  readonly high_s: number
+}
+
+export interface ReminderMemory {
+  /** All of them or, where the person would then have more than `most` to come, none. */
+  add(reminders: readonly Reminder[], most: number): Promise<'set' | 'full'>
+  /** In the order in which they come. */
+  of(person: string): Promise<readonly Reminder[]>
+  /** Those of the code, all where absent; gives how many there were. */
+  cancel(person: string, code?: string): Promise<number>
+  /**
+   * Takes what is due on these surfaces for `lease_s` seconds: until then nobody else is given it, whatever the
+   * number of replicas. What is not `done` by then is given again.
+   */
+  claim(now: Date, lease_s: number, surfaces: readonly string[]): Promise<readonly Reminder[]>
+  done(id: string): Promise<void>
+}
