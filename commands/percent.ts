@@ -1,7 +1,6 @@
 // How full a resting cell is by its volts, and the volts of a cell that full.
 
 import { defineCommand, optional, required } from '../src/assistant/command.ts'
-import { Problem } from '../src/assistant/problem.ts'
 import type { Answer } from '../src/assistant/reply.ts'
 import type { Show } from '../src/assistant/show.ts'
 import { chemistryKind, packKind, stateKind } from '../src/assistant/values.ts'
@@ -21,6 +20,7 @@ import { chargeFigure, spanOf } from './parts/charge-figure.ts'
 import { figuresIn } from './parts/figure.ts'
 import { followUp } from './parts/follow-up.ts'
 import { levelsOf } from './parts/levels.ts'
+import { packOrCell } from './parts/one-cell.ts'
 import { refusedAnswer } from './parts/refused.ts'
 import { cite } from './parts/working.ts'
 
@@ -42,7 +42,7 @@ export const percent = defineCommand({
   ],
   plainWords: ['how full', 'state of charge', 'how much is left', 'what percent', 'what percentage'],
   answer: ({ pack, chemistry: name, at }, { house, show }) => {
-    const known = pack ?? oneCell(name)
+    const known = packOrCell(pack, name, 'percent chemistry: LiPo at: 3.85V')
     const chemistry = chemistries[known.chemistry]
     const { from } = levelsOf(known, house, at)
     if (from.kind === 'rest') {
@@ -54,16 +54,6 @@ export const percent = defineCommand({
     return byCharge(from.soc, chemistry, pack, show)
   },
 })
-
-/** Stands for a single cell of any capacity. Throws a Problem where no chemistry is named. */
-function oneCell(chemistry: Pack['chemistry'] | undefined): Pack {
-  if (chemistry) return { chemistry, series: 1, parallel: 1, capacity_Ah: 1 }
-  throw new Problem({
-    what: 'I need the pack or its chemistry: the same volts mean other charges.',
-    expected: 'pack: cells, capacity and chemistry, or chemistry: LiPo, LiHV, Li-ion or LiFe',
-    example: 'percent chemistry: LiPo at: 3.85V',
-  })
-}
 
 const tellingWords: Record<Telling, string> = {
   well: '',

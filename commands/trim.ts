@@ -7,6 +7,7 @@ import { chemistries } from '../src/charging/chemistries.ts'
 import type { Pack } from '../src/charging/pack.ts'
 import { judgeTrim } from '../src/charging/trim.ts'
 import type { Level } from '../src/notation/state.ts'
+import { packOrCell } from './parts/one-cell.ts'
 import { chosenCutoff } from './parts/trim-choice.ts'
 import { judgedTrim } from './parts/trim-words.ts'
 
@@ -31,18 +32,20 @@ const options = {
   }),
 }
 
+const checked = 'trim chemistry: LiPo shown: 4.20V measured: 4.23V'
+
 export const trim = defineCommand({
   name: 'trim',
   summary: "A charger's cutoff against a meter, or the right cutoff from those it has.",
   options,
   examples: [
-    'trim chemistry: LiPo shown: 4.20V measured: 4.23V',
+    checked,
     'trim pack: 3S 720 LiHV shown: 13.05V measured: 12.96V',
     'trim pack: 2S 2600 Li-ion charger: 1/2/3A 4.15/4.20/4.35V to: 4.10V per cell',
   ],
   plainWords: ['trim', 'calibrate', 'calibration', 'charger is off', 'check the charger'],
   answer: (inputs, context) => {
-    const pack = inputs.pack ?? oneCell(inputs.chemistry)
+    const pack = packOrCell(inputs.pack, inputs.chemistry, checked)
     const judgedPack = { pack, named: inputs.pack !== undefined }
     const { shown, measured, charger } = inputs
     if ((shown === undefined) !== (measured === undefined)) throw bothWanted()
@@ -56,15 +59,6 @@ export const trim = defineCommand({
     throw bothWanted()
   },
 })
-
-function oneCell(chemistry: Pack['chemistry'] | undefined): Pack {
-  if (chemistry) return { chemistry, series: 1, parallel: 1, capacity_Ah: 1 }
-  throw new Problem({
-    what: 'I need the pack or its chemistry.',
-    expected: 'pack: cells, capacity and chemistry, or chemistry: LiPo, LiHV, Li-ion or LiFe',
-    example: 'trim chemistry: LiPo shown: 4.20V measured: 4.23V',
-  })
-}
 
 /** A reading is volts; full stands for the chemistry's full volts. */
 function voltsOf(level: Level, { chemistry }: Pack, name: string): number {
@@ -81,5 +75,5 @@ const bothWanted = (): Problem =>
   new Problem({
     what: 'I need what the charger shows and what the meter says, or the cutoffs that the charger has.',
     expected: 'shown: and measured: in volts, or charger: with its cutoffs',
-    example: 'trim chemistry: LiPo shown: 4.20V measured: 4.23V',
+    example: checked,
   })

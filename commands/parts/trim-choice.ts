@@ -13,7 +13,7 @@ import { chargeFigure, spanOf } from './charge-figure.ts'
 import { figuresIn } from './figure.ts'
 import { levelsOf } from './levels.ts'
 import { refusedAnswer } from './refused.ts'
-import type { JudgedPack } from './trim-words.ts'
+import { houseLine, type JudgedPack } from './trim-words.ts'
 import { cite } from './working.ts'
 
 interface Wish extends JudgedPack {
@@ -64,6 +64,7 @@ export function chosenCutoff({ pack, named, charger, to, error_V }: Wish, { hous
       chargeFigure('charge that results', { soc, band }, show),
     ],
     working: [
+      ...houseLine(fullVoltage_V(chemistry, house), chemistry, show),
       `The charger has ${lists}; wanted ${show.perCell(wanted_V)}; full is ${show.perCell(chemistry.full_V.value)} (${cite(chemistry.full_V)}).`,
       ...(error_V > 0
         ? [

@@ -5,6 +5,7 @@ import type { Answer, Verdict } from '../../src/assistant/reply.ts'
 import type { Show } from '../../src/assistant/show.ts'
 import { trimCautions } from '../../src/cautions/trim.ts'
 import { chemistries } from '../../src/charging/chemistries.ts'
+import type { Chemistry } from '../../src/charging/chemistry.ts'
 import { fullVoltage_V } from '../../src/charging/cutoff.ts'
 import type { Pack } from '../../src/charging/pack.ts'
 import { chargeAtRest } from '../../src/charging/rest-charge.ts'
@@ -24,6 +25,12 @@ export interface JudgedPack {
   readonly pack: Pack
   readonly named: boolean
 }
+
+/** Said where the house charges these cells less full than they may be. */
+export const houseLine = (full_V: number, chemistry: Chemistry, show: Show): string[] =>
+  full_V < chemistry.full_V.value
+    ? [`The rules of this house charge ${chemistry.name} to ${show.perCell(full_V)} per cell at most.`]
+    : []
 
 /** Above full by this a cell is past what IEC 62133-2 lets it see, 4.25 V for a 4.20 V cell (from memory). */
 const hazard_V = 0.05
@@ -69,6 +76,7 @@ export function judgedTrim(
       `Error: ${show.number(measured_V, 3)} V − ${show.number(measured_V - error_V, 3)} V = ${signed(error_V, show)} per cell.`,
       `Tolerance ${show.number(trimTolerance_V.value, 2)} V (${cite(trimTolerance_V)}); faulty from ${show.number(faultyFrom_V.value, 1)} V (${cite(faultyFrom_V)}).`,
       `Highest setting: ${show.perCell(full_V)} less what the cells get too much, rounded down; full is ${show.perCell(chemistry.full_V.value)} (${cite(chemistry.full_V)}).`,
+      ...houseLine(full_V, chemistry, show),
     ],
     cautions: trimCautions({
       ...(named && { pack }),

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { compare } from '../../../commands/compare.ts'
+import { houseSet } from '../../../commands/house-set.ts'
 import { lead } from '../../../commands/lead.ts'
 import { percent } from '../../../commands/percent.ts'
 import { supply } from '../../../commands/supply.ts'
@@ -10,7 +11,7 @@ import type { Option } from '../../../src/assistant/command.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { chemistries } from '../../../src/charging/chemistries.ts'
 import { chemistryName } from '../../support/arbitraries.ts'
-import { type Asking, askingOf, member } from '../../support/ask.ts'
+import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
 
 const commands = [lead, travel, compare, percent, trim, supply]
 
@@ -246,6 +247,20 @@ describe('trim', () => {
       'trim pack: 2S 450 LiPo charger: 1A 4.15/4.20V shown: 4.20V per cell measured: 4.24V per cell',
     )
     expect(figure(reply, 'cutoffPerCell')?.value).toBe(4.15)
+  })
+
+  it('says where the house holds it back', async () => {
+    const strict = await askingOf([...commands, houseSet])
+    expect((await strict.ask('house set chemistry: Li-ion gentle: yes', moderator)).problem).toBeUndefined()
+    for (const question of [
+      'trim chemistry: Li-ion shown: 4.20V measured: 4.23V',
+      'trim chemistry: Li-ion charger: 1A 4.10/4.20V',
+    ]) {
+      const reply = await strict.ask(question)
+      expect(reply.working.join(' ')).toContain('rules of this house')
+      const set = figure(reply, 'highestSetting') ?? figure(reply, 'cutoffPerCell')
+      expect(set?.value).toBeLessThanOrEqual(4.1)
+    }
   })
 
   it('never chooses a cutoff that takes a cell above full', async () => {
