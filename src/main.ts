@@ -1,17 +1,7 @@
-// Puts the parts together: the chats that are configured or, without any, the room in this terminal.
+// The program. What Node has compiled is kept for the next start, so everything else is imported after this.
 
-import { ConfigError, readConfig } from './config.ts'
-import { createLog } from './log.ts'
-import { MemoryError } from './memory/migrate.ts'
-import { hasPlatform } from './platforms.ts'
+import { enableCompileCache } from 'node:module'
 
-try {
-  const config = readConfig()
-  const log = createLog(config.CHARGEHAND_LOG_LEVEL)
-  if (hasPlatform(config)) await (await import('./serve.ts')).serve(config, log)
-  else await (await import('./room/visit.ts')).visitRoom(config, log)
-} catch (error) {
-  if (!(error instanceof ConfigError || error instanceof MemoryError)) throw error
-  process.stderr.write(`${error.message}\n`)
-  process.exitCode = 1
-}
+enableCompileCache()
+const { start } = await import('./start.ts')
+await start()

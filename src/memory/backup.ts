@@ -4,7 +4,8 @@ import { sql } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
 import { z } from 'zod'
 import type { Database, Tables } from './database.ts'
-import { MemoryError, migrationsDone } from './migrate.ts'
+import { MemoryError } from './memory-error.ts'
+import { migrationsDone } from './migrate.ts'
 
 const headSchema = z.object({
   backupOf: z.literal('chargehand memory'),

@@ -3,11 +3,7 @@
 import { sql } from 'kysely'
 import { DEFAULT_MIGRATION_TABLE, type Migration, Migrator } from 'kysely/migration'
 import type { Database } from './database.ts'
-
-/** The stored memory cannot be used; the message says why in plain words. */
-export class MemoryError extends Error {
-  override name = 'MemoryError'
-}
+import { MemoryError } from './memory-error.ts'
 
 /** All changes or, where one fails, none. Throws a MemoryError where the database is newer than `known`. */
 export async function migrate(db: Database, known: Readonly<Record<string, Migration>>): Promise<void> {

@@ -1,0 +1,20 @@
+// Puts the parts together: the chats that are configured or, without any, the room in this terminal.
+
+import { ConfigError, readConfig } from './config.ts'
+import { createLog } from './log.ts'
+import { MemoryError } from './memory/memory-error.ts'
+import { hasPlatform } from './platforms.ts'
+
+/** What cannot be used is said in plain words, with exit code 1. */
+export async function start(): Promise<void> {
+  try {
+    const config = readConfig()
+    const log = createLog(config.CHARGEHAND_LOG_LEVEL)
+    if (hasPlatform(config)) await (await import('./serve.ts')).serve(config, log)
+    else await (await import('./room/visit.ts')).visitRoom(config, log)
+  } catch (error) {
+    if (!(error instanceof ConfigError || error instanceof MemoryError)) throw error
+    process.stderr.write(`${error.message}\n`)
+    process.exitCode = 1
+  }
+}
