@@ -96,10 +96,10 @@ describe('any details', () => {
           expect(`${reply.headline} ${reply.working.join(' ')}`).not.toMatch(/NaN|Infinity|∞|undefined/)
           if (!reply.problem) answers += 1
         }),
-        { numRuns: 1500 },
+        { numRuns: 600 },
       )
       // Not about problems alone.
-      expect(answers).toBeGreaterThan(100)
+      expect(answers).toBeGreaterThan(40)
     },
     60_000,
   )
