@@ -17,7 +17,11 @@ export function asTyped(question: string): string {
 export function problemReply(command: string, readAs: string, { details }: Problem): Reply {
   return completeReply(
     { command, readAs, problem: details },
-    { headline: details.what, cautions: [generalCaution] },
+    {
+      headline: details.what,
+      ...(details.verdict && { verdict: details.verdict }),
+      cautions: [generalCaution],
+    },
   )
 }
 

@@ -9,6 +9,8 @@ export interface ProblemDetails {
   readonly expected: string
   /** Something that would do. */
   readonly example: string
+  /** Where the question itself tells of danger. */
+  readonly verdict?: 'do not charge'
 }
 
 /** The one error that commands and readers throw on purpose; dispatch turns it into a reply. */

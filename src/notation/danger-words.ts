@@ -14,6 +14,7 @@ const leaveIt: Omit<ProblemDetails, 'token'> = {
   what: 'Leave a pack that burns, smokes or hisses alone: keep everybody away from its smoke and call the fire service.',
   expected: 'no charging question about it; do not touch, move or unplug it unless that is safe',
   example: 'current pack: 3S 720 LiHV charger: 0.5/1/2/4A',
+  verdict: 'do not charge',
 }
 
 const doNotCharge: Omit<ProblemDetails, 'token'> = {
@@ -21,6 +22,7 @@ const doNotCharge: Omit<ProblemDetails, 'token'> = {
   expected:
     'a sound pack at the temperature of the room; put this one outside on a surface that does not burn, away from people, and ask someone who knows how to dispose of it',
   example: 'current pack: 3S 720 LiHV charger: 0.5/1/2/4A',
+  verdict: 'do not charge',
 }
 
 /** The first word that says a pack burns, is swollen, pierced, hot or the like; undefined where none does. */
