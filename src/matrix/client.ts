@@ -4,7 +4,6 @@ import { scrypt } from 'node:crypto'
 import { promisify } from 'node:util'
 import { MatrixClient, MemoryStore } from 'matrix-js-sdk'
 import type { Log } from '../log.ts'
-import { describeError } from '../log.ts'
 import { openLastingIndexedDB } from './keys/lasting-indexeddb.ts'
 import { quiet } from './quiet.ts'
 import { keysFile, openSession } from './session.ts'
@@ -48,7 +47,6 @@ export async function openClient(
       { cause: error },
     )
   }
-  await crossSign(client, settings, log)
   return {
     client,
     close: () => {
@@ -63,38 +61,3 @@ const deriveKey = promisify<string, string, number, Buffer>(scrypt)
 /** The SDK encrypts all that it stores with this key (XChaCha20-Poly1305). */
 const storageKey = async (passphrase: string, salt: string): Promise<Uint8Array> =>
   new Uint8Array(await deriveKey(passphrase, salt, 32))
-
-/**
- * Vouches for our device with keys of our account, so that members see it verified. An account that has such keys
- * from elsewhere keeps them; its owner verifies the device from there.
- */
-async function crossSign(client: MatrixClient, { login }: MatrixSettings, log: Log): Promise<void> {
-  const crypto = client.getCrypto()
-  try {
-    if (!crypto || (await crypto.isCrossSigningReady())) return
-    if (await crypto.userHasCrossSigningKeys(client.getSafeUserId(), true)) {
-      log.warn(
-        'the Matrix account has a verified identity of its own: verify this device from another session of it',
-      )
-      return
-    }
-    await crypto.bootstrapCrossSigning({
-      authUploadDeviceSigningKeys: async upload => {
-        await upload(
-          'user' in login
-            ? {
-                type: 'm.login.password',
-                identifier: { type: 'm.id.user', user: login.user },
-                password: login.password,
-              }
-            : null,
-        )
-      },
-    })
-  } catch (error) {
-    log.warn(
-      { error: describeError(error) },
-      'the Matrix device stays unverified: the server took no signing keys',
-    )
-  }
-}

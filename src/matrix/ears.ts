@@ -23,7 +23,6 @@ export function createEars({ client, answered, undecryptable, lanes, synced, con
   const self = client.getSafeUserId()
 
   async function listen(event: MatrixEvent, room: Room, now_ms: number): Promise<void> {
-    await synced
     const heard = { sender: event.getSender() ?? '', sentAt_ms: event.getTs() }
     const situation = { self, joinedAt_ms: joinedAt_ms(room), now_ms }
     // Before it is decrypted an event is taken for text: what is old or our own is not worth a key.
@@ -41,7 +40,10 @@ export function createEars({ client, answered, undecryptable, lanes, synced, con
   }
 
   function hear(event: MatrixEvent, room: Room, now_ms = Date.now()): void {
-    lanes.add(room.roomId, () => listen(event, room, now_ms))
+    synced.then(
+      () => lanes.add(room.roomId, () => listen(event, room, now_ms)),
+      () => {},
+    )
   }
 
   return { hear }

@@ -29,22 +29,33 @@ export function createSender(client: MatrixClient): Sender {
   const closing = new AbortController()
   const sendEvent = client.sendEvent.bind(client) as unknown as SendAnyEvent
 
+  /** The client keeps an event that failed: it is sent again as it is, with its encryption. */
+  async function again(roomId: string, transaction: string): Promise<{ event_id: string }> {
+    const { room, event } = pending(client, roomId, transaction)
+    if (!room || !event) throw new Error('the event to send again is gone')
+    return client.resendEvent(event, room)
+  }
+
   return {
     async send(roomId, type, content, key) {
       const transaction = transactionId(key)
       const deadline = performance.now() + longest_ms
       for (let attempt = 1; ; attempt += 1) {
         try {
-          const { event_id } = await sendEvent(roomId, null, type, content, transaction)
-          return event_id
+          const sent =
+            attempt === 1 ? sendEvent(roomId, null, type, content, transaction) : again(roomId, transaction)
+          return (await sent).event_id
         } catch (error) {
-          dropFailed(client, roomId, transaction)
           const pause = pauseAfter(error, attempt)
-          if (pause === undefined || performance.now() + pause > deadline || closing.signal.aborted)
-            throw error
-          await sleep(pause, undefined, { signal: closing.signal }).catch(() => {
-            throw error
-          })
+          const ended =
+            pause === undefined ||
+            performance.now() + pause > deadline ||
+            !(await elapsed(pause, closing.signal))
+          if (!ended) continue
+          const { event } = pending(client, roomId, transaction)
+          // One that failed would hold back all later events of its room.
+          if (event) client.cancelPendingEvent(event)
+          throw error
         }
       }
     },
@@ -73,11 +84,11 @@ function askedPause(error: HTTPError): number | undefined {
   }
 }
 
-/** The client holds back all further events of a room while one that failed is pending. */
-function dropFailed(client: MatrixClient, roomId: string, transaction: string): void {
-  const failed = client
-    .getRoom(roomId)
-    ?.getPendingEvents()
-    .find(event => event.getTxnId() === transaction)
-  if (failed) client.cancelPendingEvent(failed)
+function pending(client: MatrixClient, roomId: string, transaction: string) {
+  const room = client.getRoom(roomId)
+  return { room, event: room?.getPendingEvents().find(event => event.getTxnId() === transaction) }
 }
+
+/** False where the wait was cut short. */
+const elapsed = (pause_ms: number, signal: AbortSignal): Promise<boolean> =>
+  sleep(pause_ms, true, { signal }).catch(() => false)

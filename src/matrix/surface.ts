@@ -1,10 +1,18 @@
 // The Matrix surface: connects, hears what is said in its rooms, and has it answered.
 
-import { ClientEvent, HttpApiEvent, type MatrixClient, RoomEvent, SyncState } from 'matrix-js-sdk'
+import {
+  ClientEvent,
+  HttpApiEvent,
+  type MatrixClient,
+  PendingEventOrdering,
+  RoomEvent,
+  SyncState,
+} from 'matrix-js-sdk'
 import type { Surface } from '../assistant/assistant.ts'
 import { describeError } from '../log.ts'
 import { type OpenClient, openClient } from './client.ts'
 import { createConversation } from './conversation.ts'
+import { crossSign } from './cross-sign.ts'
 import { createEars } from './ears.ts'
 import { createLanes } from './lanes.ts'
 import type { MatrixParts } from './parts.ts'
@@ -39,8 +47,13 @@ export function createMatrixSurface(parts: MatrixParts, onLost: (error: unknown)
       client.on(HttpApiEvent.SessionLoggedOut, () =>
         parts.log.error('the Matrix server ended our session: restart to log in again'),
       )
-      await client.startClient({ initialSyncLimit: timelineLimit, lazyLoadMembers: true })
+      await client.startClient({
+        initialSyncLimit: timelineLimit,
+        lazyLoadMembers: true,
+        pendingEventOrdering: PendingEventOrdering.Detached,
+      })
       await synced
+      await crossSign(client, parts.settings, parts.log)
     },
     async stop() {
       await stopListening()
@@ -77,10 +90,13 @@ function listen(
     if (listening && membership === 'invite')
       lanes.add(roomsLane, () => answerInvite(client, room, settings.invites, log))
   })
-  lanes.add(roomsLane, async () => {
-    await synced
+  const followAll = async () => {
     for (const room of client.getRooms()) await followUpgrade(client, room, log)
-  })
+  }
+  synced.then(
+    () => lanes.add(roomsLane, followAll),
+    () => {},
+  )
 
   return async () => {
     listening = false

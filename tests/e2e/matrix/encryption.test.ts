@@ -73,3 +73,23 @@ test('killed between two messages, ten times: every message answered once, one d
   // The one made by registering the account has never been used.
   expect(devices.filter(({ display_name }) => display_name === 'Chargehand')).toHaveLength(1)
 })
+
+test('a message whose key is kept from the assistant: said once, plainly; later ones are answered', async () => {
+  const crypto = ada.client.getCrypto()
+  if (!crypto) throw new Error('the member has no encryption')
+  const room = await ada.roomWith(assistant.userId, { encrypted: true })
+  crypto.globalBlacklistUnverifiedDevices = true
+  const unreadable = [await ada.say(room, question), await ada.say(room, question)]
+  const told = await until(
+    'word that a message could not be read',
+    () => ada.heard(room, assistant.userId)[0],
+  )
+  await until('it decrypts', () => told.getClearContent() !== null)
+  expect(told.getContent().body).toContain('I could not read a message here')
+
+  crypto.globalBlacklistUnverifiedDevices = false
+  const readable = await ada.say(room, question)
+  await ada.answer(room, readable, assistant.userId)
+  expect(unreadable.flatMap(id => ada.answersTo(room, id, assistant.userId))).toHaveLength(1)
+  expect(ada.heard(room, assistant.userId)).toHaveLength(2)
+})

@@ -13,9 +13,11 @@ export interface AssistantProcess {
   readonly userId: string
   readonly folder: string
   /** Resolves when questions can come. Rejects, with what it wrote, where it ends instead. */
-  start(): Promise<void>
+  start(environment?: Record<string, string>): Promise<void>
   /** SIGKILL: no goodbye, as a power cut. */
   kill(): Promise<void>
+  /** Sends a signal that does not end it. */
+  signal(signal: 'SIGSTOP' | 'SIGCONT'): void
   /** SIGTERM; resolves with all that it wrote to standard output. */
   stop(): Promise<string>
   /** The lines of its log since the last start. */
@@ -35,7 +37,7 @@ export async function assistantProcess(
   let output = ''
   let log = ''
 
-  function start(): Promise<void> {
+  function start(more: Record<string, string> = {}): Promise<void> {
     output = ''
     log = ''
     const started = spawn(process.execPath, ['--disable-warning=ExperimentalWarning', script], {
@@ -47,6 +49,7 @@ export async function assistantProcess(
         MATRIX_PASSWORD: passwordOf(name),
         MATRIX_STORE_KEY: 'a passphrase for tests only',
         ...environment,
+        ...more,
       },
       stdio: ['ignore', 'pipe', 'pipe'],
     })
@@ -75,6 +78,7 @@ export async function assistantProcess(
     folder,
     start,
     kill: () => end('SIGKILL'),
+    signal: signal => void child?.kill(signal),
     stop: async () => {
       await end('SIGTERM')
       return output

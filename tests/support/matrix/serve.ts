@@ -39,6 +39,8 @@ process.on('SIGTERM', async () => {
   await surface.stop()
   await memory.close()
   process.stdout.write('stopped\n')
+  // The SDK leaves timers of its requests behind, up to two minutes long.
+  process.exit()
 })
 await surface.start()
 process.stdout.write('ready\n')

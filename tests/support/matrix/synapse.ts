@@ -2,7 +2,7 @@
 
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process'
 import { createHmac, randomBytes } from 'node:crypto'
-import { existsSync, mkdirSync, mkdtempSync, openSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdirSync, mkdtempSync, openSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -48,6 +48,8 @@ export interface Synapse {
   start(): Promise<void>
   /** Calls the admin interface. */
   admin(method: string, path: string, body?: object): Promise<unknown>
+  /** What it logged: among it one line for each request, with the status of its answer. */
+  log(): string
   /** Stops it and removes its data. */
   remove(): Promise<void>
 }
@@ -114,6 +116,7 @@ export async function startSynapse(): Promise<Synapse> {
       if (!response.ok) throw new Error(`${method} ${path}: ${response.status} ${await response.text()}`)
       return response.json()
     },
+    log: () => readFileSync(join(folder, 'output.log'), 'utf8'),
     async remove() {
       await end('SIGTERM')
       rmSync(folder, { recursive: true })

@@ -1,0 +1,138 @@
+// Restarts, gaps, rate limits and a server that dies: nothing is lost, nothing is said twice.
+
+import { readdirSync, readFileSync, statSync } from 'node:fs'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { Member, until } from '../../support/matrix/member.ts'
+import { type AssistantProcess, assistantProcess } from '../../support/matrix/process.ts'
+import { passwordOf, type Synapse, startSynapse } from '../../support/matrix/synapse.ts'
+
+const question = '!charge current pack: 3S 720 LiHV charger: 0.5/1/2/4A'
+
+let synapse: Synapse
+let assistant: AssistantProcess
+let self: string
+let ada: Member
+let room: string
+
+beforeAll(async () => {
+  synapse = await startSynapse()
+  assistant = await assistantProcess(synapse, 'chargehand')
+  self = assistant.userId
+  await assistant.start()
+  ada = await Member.at(synapse, 'ada')
+  room = await ada.roomWith(self, { encrypted: true })
+})
+
+afterAll(async () => {
+  ada?.leave()
+  await assistant?.remove()
+  await synapse?.remove()
+})
+
+async function expectOneAnswerEach(asked: readonly string[]): Promise<void> {
+  for (const id of asked) await ada.answer(room, id, self)
+  // A question asked last and answered: by then a second answer to an earlier one would be there.
+  const last = await ada.say(room, question)
+  await ada.answer(room, last, self)
+  expect(asked.map(id => ada.answersTo(room, id, self).length)).toEqual(asked.map(() => 1))
+}
+
+describe('the assistant stops', () => {
+  test('a clean stop answers what it heard; what was asked meanwhile is answered after the start', async () => {
+    const before = await ada.say(room, question)
+    await ada.answer(room, before, self)
+    const output = await assistant.stop()
+    const between = await ada.say(room, question)
+    await assistant.start()
+    await expectOneAnswerEach([before, between])
+    expect(output).toBe('ready\nstopped\n')
+  })
+
+  test('nothing but our own log reaches the console', async () => {
+    const lines = assistant.log().split('\n').filter(Boolean)
+    const strangers = lines.filter(line => !line.startsWith('{"level":'))
+    expect(strangers).toEqual([])
+  })
+
+  test('the session is for the eyes of its owner only, and no secret stands in the keys or the log', async () => {
+    const folder = join(assistant.folder, 'matrix')
+    const session = readFileSync(join(folder, 'session.json'), 'utf8')
+    const { accessToken } = JSON.parse(session) as { accessToken: string }
+    expect(statSync(join(folder, 'session.json')).mode & 0o777).toBe(0o600)
+    expect(statSync(folder).mode & 0o777).toBe(0o700)
+
+    const stored = readdirSync(folder)
+      .filter(file => file.startsWith('keys.sqlite'))
+      .map(file => readFileSync(join(folder, file)).toString('latin1'))
+      .join()
+    expect(stored.includes('inbound_group_sessions')).toBe(true)
+    const senderKey = (await ada.client.getCrypto()?.getOwnDeviceKeys())?.curve25519 ?? ''
+    const secrets = [accessToken, passwordOf('chargehand'), room, senderKey, 'a passphrase for tests only']
+    expect(secrets.filter(secret => stored.includes(secret))).toEqual([])
+    expect(secrets.filter(secret => assistant.log().includes(secret))).toEqual([])
+  })
+
+  test('a gap of many messages: the last question is answered, earlier ones not again', async () => {
+    const before = await ada.say(room, question)
+    await ada.answer(room, before, self)
+    assistant.signal('SIGSTOP')
+    for (let i = 0; i < 80; i += 1) await ada.say(room, `talk ${i}`)
+    const after = await ada.say(room, question)
+    assistant.signal('SIGCONT')
+    await expectOneAnswerEach([before, after])
+  })
+})
+
+describe('the server', () => {
+  test('limits our rate: every answer comes in the end, once', async () => {
+    const limit = `v1/users/${self}/override_ratelimit`
+    await synapse.admin('POST', limit, { messages_per_second: 1, burst_count: 1 })
+    const refusals = () => synapse.log().match(/B 429 "PUT [^"]*\/send\//g)?.length ?? 0
+    expect(refusals()).toBe(0)
+    const asked: string[] = []
+    for (let i = 0; i < 5; i += 1) asked.push(await ada.say(room, question))
+    await expectOneAnswerEach(asked)
+    expect(refusals()).toBeGreaterThan(0)
+    await synapse.admin('DELETE', limit)
+  })
+
+  test('dies right after a question and comes back: the question is answered, once', async () => {
+    const asked = await ada.say(room, question)
+    await synapse.kill()
+    await synapse.start()
+    await until('members are back', () => ada.client.getSyncState() === 'SYNCING', 60_000)
+    await expectOneAnswerEach([asked])
+  })
+
+  test('was not there when the assistant started: it connects once the server is back', async () => {
+    await assistant.stop()
+    await synapse.kill()
+    const started = assistant.start()
+    await synapse.start()
+    await started
+    await until('members are back', () => ada.client.getSyncState() === 'SYNCING', 60_000)
+    await expectOneAnswerEach([await ada.say(room, question)])
+  })
+})
+
+describe('the account', () => {
+  test('keys stored under another passphrase: refused in plain words, and left as they are', async () => {
+    await assistant.stop()
+    const refused = assistant.start({ MATRIX_STORE_KEY: 'another passphrase altogether' })
+    await expect(refused).rejects.toThrow('Put back the former MATRIX_STORE_KEY')
+    await assistant.start()
+    await expectOneAnswerEach([await ada.say(room, question)])
+  })
+
+  test('a device removed by its owner: a new one is made, and new questions are answered', async () => {
+    await assistant.stop()
+    const folder = join(assistant.folder, 'matrix')
+    const { deviceId } = JSON.parse(readFileSync(join(folder, 'session.json'), 'utf8')) as {
+      deviceId: string
+    }
+    await synapse.admin('DELETE', `v2/users/${self}/devices/${deviceId}`)
+    await assistant.start()
+    await expectOneAnswerEach([await ada.say(room, question)])
+  })
+})
