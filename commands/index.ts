@@ -1,10 +1,12 @@
 // Every command, in the order in which help lists them.
 
 import type { Command } from '../src/assistant/command.ts'
+import { cells } from './cells.ts'
 import { compare } from './compare.ts'
 import { current } from './current.ts'
 import { exportMe } from './export-me.ts'
 import { forgetMe } from './forget-me.ts'
+import { health } from './health.ts'
 import { helpOn } from './help.ts'
 import { houseSet } from './house-set.ts'
 import { houseShow } from './house-show.ts'
@@ -13,9 +15,12 @@ import { kitRemove } from './kit-remove.ts'
 import { kitRename } from './kit-rename.ts'
 import { kitSave } from './kit-save.ts'
 import { lead } from './lead.ts'
+import { lend } from './lend.ts'
+import { parallel } from './parallel.ts'
 import { percent } from './percent.ts'
 import { plan } from './plan.ts'
 import { source } from './source.ts'
+import { storage } from './storage.ts'
 import { supply } from './supply.ts'
 import { time } from './time.ts'
 import { travel } from './travel.ts'
@@ -26,6 +31,11 @@ const answering: readonly Command[] = [
   time,
   source,
   plan,
+  storage,
+  cells,
+  parallel,
+  health,
+  lend,
   supply,
   percent,
   lead,

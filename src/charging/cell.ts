@@ -40,7 +40,7 @@ export function resistanceFactor(temperature_C: number): number {
  * chargers do. Fitted on measured charges of six datasets (tests/outside/charge-runs.ts); those whose time hangs on
  * it ask for 1.5 to 2.5.
  */
-const wholeOverReading = 2.05
+export const wholeOverReading = 2.05
 
 /**
  * The circuit of one cell position of `pack` at `temperature_C`. A measured resistance counts as read at that
