@@ -38,18 +38,25 @@ export async function killRounds(rounds: number): Promise<KillReport> {
     const dataFolder = await mkdtemp(join(tmpdir(), 'chargehand-kill-'))
     const databaseUrl = await testDatabaseUrl()
     const known = new Map<number, string>()
-    for (let again = 0; again < roundsEach; again++) {
-      const whileWriting = kills % 2 === 0
-      const output = await writeUntilKilled(whileWriting, [dataFolder, String(known.size), databaseUrl ?? ''])
-      kills += 1
-      if (output !== '') killsWhileWriting += 1
-      for (const [number, id] of acknowledgements(output)) known.set(number, id)
-      const memory = await openMemory({ dataFolder, databaseUrl })
-      lost.push(...(await missingFrom(memory, known)))
-      await memory.close()
+    try {
+      for (let again = 0; again < roundsEach; again++) {
+        const whileWriting = kills % 2 === 0
+        const output = await writeUntilKilled(whileWriting, [
+          dataFolder,
+          String(known.size),
+          databaseUrl ?? '',
+        ])
+        kills += 1
+        if (output !== '') killsWhileWriting += 1
+        for (const [number, id] of acknowledgements(output)) known.set(number, id)
+        const memory = await openMemory({ dataFolder, databaseUrl })
+        lost.push(...(await missingFrom(memory, known)))
+        await memory.close()
+      }
+    } finally {
+      await rm(dataFolder, { recursive: true })
     }
     acknowledged += known.size
-    await rm(dataFolder, { recursive: true })
   }
   return { kills, killsWhileWriting, acknowledged, lost }
 }
