@@ -26,8 +26,7 @@ import type { Responder } from './responder.ts'
 import { privateOption } from './slash.ts'
 import { readSlash } from './slash-input.ts'
 
-/** Discord's limits for suggestions. */
-const mostChoices = 25
+/** Discord's limit for one suggestion; that there are 25 at most is the assistant's own. */
 const longestChoice = 100
 
 export interface InteractionParts {
@@ -86,7 +85,6 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
       : []
     const choices = values
       .filter(value => value !== '' && value.length <= longestChoice)
-      .slice(0, mostChoices)
       .map(value => ({ name: value, value }))
     const type = InteractionResponseType.ApplicationCommandAutocompleteResult
     await isAcknowledged(to.acknowledge({ type, data: { choices } }, []), log)
