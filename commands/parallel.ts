@@ -154,6 +154,11 @@ function figuresOfFlows({ flows }: Board, show: Show) {
       largest(flow => flow.atOnce_A),
     ),
     figure.current(
+      'equalisingCurrentMinute',
+      'over the first minute',
+      largest(flow => flow.firstMinute_A),
+    ),
+    figure.current(
       'equalisingCurrentLater',
       'ten minutes later',
       largest(flow => flow.later_A),

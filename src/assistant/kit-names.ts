@@ -13,6 +13,10 @@ const fitting: Readonly<Record<string, readonly KitKind[]>> = {
   pack: ['pack'],
   charger: ['charger'],
   source: ['source', 'pack'],
+  packs: ['pack'],
+  'session packs': ['pack'],
+  'session chargers': ['charger'],
+  'session sources': ['source', 'pack'],
   'kit name': ['pack', 'charger', 'source'],
 }
 const fittingFor = (valueKind: string | undefined): readonly KitKind[] => fitting[valueKind ?? ''] ?? []
@@ -80,7 +84,7 @@ export async function namesStartingWith(
 
 type Find = (texts: readonly string[]) => Promise<readonly KitEntry[]>
 
-const namedKinds = ['pack', 'charger', 'source']
+const namedKinds = Object.keys(fitting).filter(kind => kind !== 'kit name')
 
 /** A value that reads as it stands is left alone, so a saved name never changes what notation means. */
 async function expandOptions(question: Question, registry: Registry, find: Find): Promise<Named> {

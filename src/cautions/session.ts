@@ -26,7 +26,7 @@ const coolFirst: Caution = {
 }
 
 /** More than this nobody reads. */
-const mostCautions = 5
+const mostCautions = 6
 
 /** The most pressing one first; the general one always closes the list. */
 export function sessionCautions({

@@ -1,0 +1,374 @@
+// The session plan and the care of packs, asked as a pilot asks: plan, storage, cells, parallel, health, lend.
+
+import fc from 'fast-check'
+import { beforeAll, describe, expect, it } from 'vitest'
+import { cells } from '../../../commands/cells.ts'
+import { health } from '../../../commands/health.ts'
+import { houseSet } from '../../../commands/house-set.ts'
+import { kitSave } from '../../../commands/kit-save.ts'
+import { lend } from '../../../commands/lend.ts'
+import { parallel } from '../../../commands/parallel.ts'
+import { plan } from '../../../commands/plan.ts'
+import { storage } from '../../../commands/storage.ts'
+import type { Option } from '../../../src/assistant/command.ts'
+import type { Reply } from '../../../src/assistant/reply.ts'
+import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
+
+const commands = [plan, storage, cells, parallel, health, lend]
+
+let asking: Asking
+beforeAll(async () => {
+  asking = await askingOf([...commands, houseSet, kitSave])
+})
+
+async function answered(question: string): Promise<Reply> {
+  const reply = await asking.ask(question)
+  expect(asking.faults).toEqual([])
+  expect(reply.problem).toBeUndefined()
+  expect(reply.cautions.length).toBeGreaterThan(0)
+  expect(reply.deference).not.toBe('')
+  return reply
+}
+
+const figure = (reply: Reply, key: string) => reply.figures.find(one => one.key === key)
+const spaced = (text: string) => text.replaceAll(' ', ' ')
+const keys = ({ cautions }: Reply) => cautions.map(({ key }) => key)
+
+describe.each(commands)('$name', command => {
+  it.each(command.examples)('answers its example with figures and working: %s', async example => {
+    const reply = await answered(example)
+    expect(reply.command).toBe(command.name)
+    expect(reply.figures.length).toBeGreaterThan(0)
+    expect(reply.working.length).toBeGreaterThan(0)
+    expect(new Set(reply.figures.map(({ key }) => key)).size).toBe(reply.figures.length)
+  })
+
+  it.each(command.examples)('gives the same answer to its own canonical question: %s', async example => {
+    const reply = await answered(example)
+    const again = await answered(reply.question ?? '')
+    expect(again.headline).toBe(reply.headline)
+    expect(again.figures).toEqual(reply.figures)
+  })
+
+  it.each(command.examples)('asks follow-ups that are answered: %s', async example => {
+    for (const { question } of (await answered(example)).followUps) {
+      if (!commands.some(({ name }) => question.startsWith(`${name} `))) continue
+      await answered(question)
+    }
+  })
+})
+
+describe('any details', () => {
+  /** At the ends of what the notation reads. */
+  const extremes: Readonly<Record<string, readonly string[]>> = {
+    pack: ['14S8P 60Ah LiFe 0.01C', '1S 20mAh LiPo 1Ω', '6S 5000 LiHV 10C', '2S 2600 Li-ion'],
+    'session packs': [
+      '60x 1S 20mAh LiPo',
+      '3S 720 LiHV at 0V per cell; 3S 720 LiHV at 4.5V per cell; 4S 720 LiHV at full',
+      '2x 14S8P 60Ah LiFe at empty; 1S 450 LiHV swollen',
+      '2x 3S 850 LiPo at 3.8V per cell; 3S 850 LiPo at 50%',
+    ],
+    'session chargers': [
+      '6x 0.01A 0.5W',
+      '60A 1-1S 90-91V 50%; 0.5/1/2/4A 4.10/4.20V',
+      '0.1-10A by 0.1 200W 6S',
+    ],
+    'session sources': [
+      '100V 60A',
+      '1S 20mAh LiPo at empty; car 1A engine off',
+      'power bank 74Wh at 1%; PD 15W',
+    ],
+    charger: ['60A 1-1S 90-91V 50%', '0.01A 0.5W', '0.5/1/2/4A 4.10/4.20V'],
+    from: [
+      '0V per cell',
+      '4.5V per cell',
+      '2.49V per cell',
+      '4.3V per cell',
+      '0%',
+      '100%',
+      'empty',
+      '3.84V per cell',
+    ],
+    duration: ['1s', '168h'],
+    count: ['1', '100'],
+    current: ['0.01A', '60A'],
+    power: ['0.5W', '3000W'],
+    energy: ['0.1Wh', '5000Wh'],
+    percent: ['0%', '100%', '30%'],
+    temperature: ['-50°C', '150°C'],
+    resistance: ['0.01mΩ', '10Ω'],
+    'cell volts': ['0 0 0', '10V', '3.3 3.3 3.3', '4.35 4.36', '2.4 3.8 3.8', '3.8 0 7.6'],
+    'cell resistances': ['0.01mΩ', '1000mΩ', '5 6 20 mΩ'],
+    load: ['rest 0V', '0.01A 100V', '60A 1V'],
+  }
+  const nonsense = fc.constantFrom('NaN', '1e308', '-5A', '🔋', '1,234', 'full full', ';;', '')
+
+  it.each(commands)(
+    'give $name an answer or a problem, with cautions, never a fault',
+    async command => {
+      const value = ({ kind }: Option) =>
+        fc.oneof(
+          {
+            weight: 12,
+            arbitrary: fc.constantFrom(kind.example, ...kind.complete(''), ...(extremes[kind.name] ?? [])),
+          },
+          { weight: 1, arbitrary: nonsense },
+        )
+      const options = fc.record(
+        Object.fromEntries(Object.entries(command.options).map(([name, option]) => [name, value(option)])),
+        { requiredKeys: Object.keys(command.options).filter(name => command.options[name]?.required) },
+      ) as fc.Arbitrary<Record<string, string>>
+      let answers = 0
+      await fc.assert(
+        fc.asyncProperty(options, async given => {
+          const reply = await asking.assistant.answer({ command: command.name, options: given }, member)
+          expect(asking.faults).toEqual([])
+          expect(reply.cautions.length).toBeGreaterThan(0)
+          expect(reply.figures.filter(({ value }) => !Number.isFinite(value))).toEqual([])
+          expect(`${reply.headline} ${reply.working.join(' ')}`).not.toMatch(/NaN|Infinity|∞|undefined/)
+          if (!reply.problem) answers += 1
+        }),
+        { numRuns: 300 },
+      )
+      // Not about problems alone.
+      expect(answers).toBeGreaterThan(40)
+    },
+    60_000,
+  )
+})
+
+describe('plan', () => {
+  const bag =
+    'plan packs: 4x 3S 720 LiHV at 3.7V; 2S 450 LiPo at 2.1V; 6S 1300 LiPo swollen chargers: 2x 0.5/1/2/4A 80W 1-4S sources: 4S 5000 Li-ion at 80%'
+
+  it('names the order, the charger, the setting and the times of every charge, and draws them', async () => {
+    const reply = await answered(bag)
+    const lines = reply.working.map(spaced).filter(line => line.includes('on charger'))
+    expect(lines).toHaveLength(4)
+    expect(lines[0]).toMatch(
+      /^Start to .*: 3S 720mAh LiHV #1 on charger 1, fed by 4S 5000mAh Li-ion\. Set 0\.5 A and 4\.35 V/,
+    )
+    expect(figure(reply, 'packsReady')?.value).toBe(4)
+    expect(reply.charts).toHaveLength(1)
+    expect(reply.charts[0]).toMatchObject({ kind: 'timeline' })
+  })
+
+  it('names every unwise pack with its reason, and what to do with it', async () => {
+    const reply = await answered(bag)
+    expect(reply.verdict).toBe('go with care')
+    expect(spaced(reply.headline)).toMatch(/2S 450mAh LiPo: .*2\.10 V per cell is below the damage threshold/)
+    expect(reply.headline).toMatch(/6S 1300mAh LiPo: It is said to be swollen/)
+    expect(keys(reply)).toEqual(
+      expect.arrayContaining(['retire', 'setAside', 'severalAtOnce', 'watchTheSource']),
+    )
+  })
+
+  it('tells the voltage at which to stop each battery', async () => {
+    const line = (await answered(bag)).working
+      .map(spaced)
+      .find(text => text.startsWith('4S 5000mAh Li-ion: the plan'))
+    expect(line).toContain('Stop it at 12 V under load')
+  })
+
+  it('hurries only where the time asks for it, and says so', async () => {
+    const calm = await answered(bag)
+    const hurried = await answered(`${bag} by: 2h`)
+    expect(calm.headline).not.toContain('To make the time')
+    expect(hurried.headline).toContain(
+      'To make the time, currents are above the recommended ones, within every limit',
+    )
+    expect(figure(hurried, 'packsReady')?.value).toBe(4)
+    expect(figure(hurried, 'lastReady')?.value).toBeLessThanOrEqual(7200)
+  })
+
+  it('says how many are late, and how many the flights do not need', async () => {
+    const late = await answered(`${bag} by: 1h`)
+    expect(late.headline).toContain('Left out: 2 for lack of time')
+    const few = await answered(`${bag} flights: 2`)
+    expect(figure(few, 'packsReady')?.value).toBe(2)
+    expect(few.working.join(' ')).toContain('The flights that were asked for need no more packs')
+  })
+
+  it('refuses where nothing can be charged, and ends the question where a pack smokes', async () => {
+    expect((await answered('plan packs: 6S 1300 LiPo chargers: 1A 1-4S')).verdict).toBe('do not charge')
+    const fire = await asking.ask('plan packs: 6S 1300 LiPo smoking chargers: 1A')
+    expect(fire.problem?.what).toMatch(/fire/)
+  })
+
+  it('takes saved names inside its lists', async () => {
+    await answered('kit save name: wren pack: 3S 720 LiHV for: me')
+    const reply = await answered('plan packs: 2x wren at 3.7V per cell; 2S 450 LiPo chargers: 0.5/1A')
+    expect(reply.readAs).toContain('wren')
+    expect(figure(reply, 'packsReady')?.value).toBe(3)
+  })
+
+  it('says where it proves its plan best, and bounds it where it does not', async () => {
+    expect((await answered(bag)).working.join(' ')).toContain('this plan is proven best')
+    const kinds = Array.from(
+      { length: 20 },
+      (_, index) => `2x 3S ${700 + 37 * index} LiHV at ${3.5 + index / 100}V per cell`,
+    )
+    const large = await answered(`plan packs: ${kinds.join('; ')} chargers: 2x 0.1-5A by 0.1; 2x 0.5/1/2A`)
+    expect(large.working.join(' ')).toMatch(/no plan has the packs ready after less than|of any plan at most/)
+  })
+})
+
+describe('storage', () => {
+  it('discharges a full pack: how much, how long, where to stop, by when', async () => {
+    const reply = await answered('storage pack: 4S 1500 LiPo from: 4.2V per cell discharge: 1A')
+    expect(spaced(reply.headline)).toMatch(
+      /^Discharge it: .*Stop where it rests at 3\.85 V per cell \(15\.4 V for 4S\).*within two days/,
+    )
+    const moved_Ah = figure(reply, 'chargeMoved')?.value ?? 0
+    expect(figure(reply, 'dischargeTime')?.value).toBeCloseTo(moved_Ah * 3600, 6)
+    expect(keys(reply)).toContain('watchTheDischarge')
+  })
+
+  it('takes longer where the power holds the current down', async () => {
+    const free = await answered('storage pack: 4S 1500 LiPo from: full discharge: 2A')
+    const held = await answered('storage pack: 4S 1500 LiPo from: full discharge: 2A power: 10W')
+    expect(figure(held, 'dischargeTime')?.value).toBeGreaterThan(
+      3 * (figure(free, 'dischargeTime')?.value ?? 0),
+    )
+  })
+
+  it('charges a flown pack up, leaves one that is there, and refuses a damaged one', async () => {
+    expect((await answered('storage pack: 3S 720 LiHV from: 3.6V per cell')).headline).toMatch(
+      /^Charge it up/,
+    )
+    expect((await answered('storage pack: 3S 720 LiHV from: 3.84V per cell')).headline).toMatch(/^Leave it/)
+    expect((await answered('storage pack: 3S 720 LiHV from: 2.2V per cell')).verdict).toBe('do not charge')
+  })
+})
+
+describe('cells', () => {
+  it.each([
+    ['3.82 3.83 3.81 3.83', 'go', /balanced, 20.mV apart/],
+    ['3.82 3.83 3.79 3.83', 'go with care', /^Balance first: .*cell 3 is lowest/],
+    ['3.82 3.83 3.66 3.83', 'go with care', /^Watch this pack/],
+    ['3.92 3.93 3.61 3.93', 'do not charge', /retire the pack/],
+    ['3.82 3.83 2.3 3.83', 'do not charge', /damage threshold/],
+    ['3.82 3.83 3.81', 'do not charge', /there are 3 readings/],
+    ['3.82 0 7.65 3.83', 'do not charge', /balance lead does not connect at cell 2/],
+    ['4.33 4.34 4.33 4.34', 'do not charge', /look like LiHV/],
+    ['4.19 4.27 4.19 4.19', 'do not charge', /cell 2 at 4.27.V is above full/],
+  ])('4S LiPo at %s: %s', async (volts, verdict, words) => {
+    const reply = await answered(`cells pack: 4S 1500 LiPo volts: ${volts}`)
+    expect(reply.verdict).toBe(verdict)
+    expect(reply.headline).toMatch(words)
+  })
+
+  it('judges the end of a charge by half the spread, and sees another chemistry there', async () => {
+    const rest = await answered('cells pack: 3S 850 LiPo volts: 4.20 4.20 4.18')
+    const full = await answered('cells pack: 3S 850 LiPo volts: 4.20 4.20 4.18 when: full')
+    expect([rest.verdict, full.verdict]).toEqual(['go', 'go with care'])
+    expect((await answered('cells pack: 3S 850 LiHV volts: 4.2 4.2 4.2 when: full')).headline).toContain(
+      'another chemistry',
+    )
+    expect((await answered('cells pack: 3S 850 LiPo volts: 3.3 3.3 3.3')).headline).toContain(
+      'LiFe, or empty',
+    )
+  })
+
+  it('balances in the time that the charge between the cells takes at the balance current', async () => {
+    const slow = await answered('cells pack: 4S 1500 LiPo volts: 3.82 3.83 3.79 3.83 balance: 0.1A')
+    const fast = await answered('cells pack: 4S 1500 LiPo volts: 3.82 3.83 3.79 3.83 balance: 0.3A')
+    expect((figure(slow, 'balanceTime')?.value ?? 0) / (figure(fast, 'balanceTime')?.value ?? 1)).toBeCloseTo(
+      3,
+      9,
+    )
+  })
+})
+
+describe('parallel', () => {
+  it.each([
+    ['3S 850 LiPo at 3.8V per cell; 4S 850 LiPo at 3.8V per cell', /3S and 4S packs/],
+    [
+      '3S 850 LiPo at 3.8V per cell; 3S 850 LiHV at 3.8V per cell',
+      /LiPo and LiHV are full at different voltages/,
+    ],
+    ['3S 850 LiPo at 3.95V per cell; 3S 850 LiPo at 3.8V per cell', /0.15 V per cell apart/],
+    ['3S 850 LiPo at 3.8V per cell; 3S 850 LiPo swollen', /said to be swollen/],
+    ['3S 850 LiPo at 2.4V per cell; 3S 850 LiPo at 2.4V per cell', /damage threshold/],
+    ['3S 850 LiPo at 3.8V per cell', /one pack/],
+  ])('refuses %s', async (packs, words) => {
+    const reply = await answered(`parallel packs: ${packs}`)
+    expect(reply.verdict).toBe('do not charge')
+    expect(spaced(reply.headline)).toMatch(words)
+  })
+
+  it('sets one current for all within what is left when the largest comes unplugged', async () => {
+    const alike = await answered('parallel packs: 2x 3S 1000 LiPo at 3.8V per cell')
+    expect(figure(alike, 'setCurrent')?.value).toBe(2)
+    const unlike = await answered(
+      'parallel packs: 3S 500 LiPo at 3.8V per cell; 3S 2000 LiPo at 3.8V per cell',
+    )
+    expect(figure(unlike, 'setCurrent')?.value).toBeLessThanOrEqual(2 * 0.5)
+  })
+
+  it('asks for the volts of a pack that lacks them', async () => {
+    const reply = await asking.ask('parallel packs: 2x 3S 1000 LiPo')
+    expect(reply.problem?.what).toContain('resting volts')
+  })
+})
+
+describe('health', () => {
+  it('works the resistance out of two loads', async () => {
+    const reply = await answered('health pack: 6S 1300 LiPo one: rest 23.8V other: 20A 21.4V')
+    expect(figure(reply, 'cellResistance')?.value).toBeCloseTo(0.02, 9)
+  })
+
+  it('takes the temperature out: a cold reading counts for less', async () => {
+    const cold = await answered('health pack: 3S 720 LiHV resistance: 40mΩ temperature: 0°C')
+    const warm = await answered('health pack: 3S 720 LiHV resistance: 40mΩ temperature: 25°C')
+    expect(figure(cold, 'cellResistance25C')?.value).toBeLessThan(
+      (figure(warm, 'cellResistance25C')?.value ?? 0) / 2,
+    )
+  })
+
+  it.each([
+    ['25mΩ', 'go', /1.3 times that of itself/],
+    ['45mΩ', 'go with care', /tired/],
+    ['70mΩ', 'do not charge', /worn out/],
+  ])('beside 20 mΩ when new, %s means %s', async (resistance, verdict, words) => {
+    const reply = await answered(`health pack: 3S 720 LiHV resistance: ${resistance} new: 20mΩ`)
+    expect(reply.verdict).toBe(verdict)
+    expect(reply.headline).toMatch(words)
+  })
+
+  it('points at a cell that stands out, and refuses loads that tell nothing', async () => {
+    expect((await answered('health pack: 4S 1500 LiPo resistance: 9 10 9 15 mΩ')).headline).toContain(
+      'Cell 4 stands out',
+    )
+    const odd = await asking.ask('health pack: 4S 1500 LiPo one: 5A 14V other: 10A 15V')
+    expect(odd.problem?.what).toContain('More amps')
+  })
+})
+
+describe('lend', () => {
+  it('gives energy, time and the share of the device, and the volts at which to stop', async () => {
+    const reply = await answered('lend pack: 4S 1500 LiPo power: 10W device: 19Wh')
+    const given_Wh = figure(reply, 'energyGiven')?.value ?? 0
+    expect(given_Wh).toBeLessThan(3.85 * 4 * 1.5)
+    expect(figure(reply, 'lendTime')?.value).toBeCloseTo((given_Wh / 10) * 3600, 6)
+    expect(figure(reply, 'stopPerCell')?.value).toBeCloseTo(3.4, 9)
+    expect(keys(reply)).toContain('watchEachCell')
+  })
+
+  it('lends less from a pack that is less full, and no more than 2C', async () => {
+    const full = await answered('lend pack: 4S 1500 LiPo power: 10W')
+    const half = await answered('lend pack: 4S 1500 LiPo power: 10W from: 50%')
+    expect(figure(half, 'energyGiven')?.value).toBeLessThan(figure(full, 'energyGiven')?.value ?? 0)
+    expect((await answered('lend pack: 2S 450 LiPo power: 20W')).headline).toMatch(/^Do not lend/)
+    expect((await answered('lend pack: 2S 450 LiPo power: 2W from: 3.3V per cell')).headline).toContain(
+      'floor',
+    )
+  })
+
+  it('stops higher where the house says so', async () => {
+    const strict = { ...moderator, community: { id: 'room:strict', name: 'Strict' } }
+    await asking.ask('house set chemistry: LiPo floor: 3.6V', strict)
+    const reply = await asking.ask('lend pack: 4S 1500 LiPo power: 10W', strict)
+    expect(figure(reply, 'stopPerCell')?.value).toBeCloseTo(3.6, 9)
+  })
+})
