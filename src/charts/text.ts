@@ -3,8 +3,16 @@
 // biome-ignore lint/suspicious/noControlCharactersInRegex: XML 1.0 allows none of these but tab and line ends.
 const notInXml = /[\u0000-\u001F\u007F-\u009F\uFFFE\uFFFF]+/g
 
-/** One line without what XML 1.0 cannot hold. */
-export const drawable = (text: string): string => text.toWellFormed().replace(notInXml, ' ').trim()
+/**
+ * Where a name begins that every object inherits. The renderer caches widths in plain objects by their text:
+ * a label "__proto__" would write to the prototype of all objects of the program.
+ */
+const inherited = new RegExp(`(?=${Object.getOwnPropertyNames(Object.prototype).join('|')}).`, 'g')
+const zeroWidthSpace = '\u200B'
+
+/** One line without what XML 1.0 cannot hold, and harmless to the renderer; looks as `text` does. */
+export const drawable = (text: string): string =>
+  text.toWellFormed().replace(notInXml, ' ').trim().replace(inherited, `$&${zeroWidthSpace}`)
 
 const thin = /[ \u00A0\u202F.,:;'|iljI]/
 const narrow = /[!()[\]ftr]/

@@ -108,6 +108,18 @@ describe('drawing a chart', () => {
     )
   }, 60_000)
 
+  it('lets no text reach the prototype of all objects', async () => {
+    const before = Object.getOwnPropertyNames(Object.prototype)
+    for (const name of [...before, `x ${before.join(' ')}`, '__proto__proto__']) {
+      const bar = { row: name, from: 0, to: 9, label: name, group: name }
+      const svg = await drawSvg({ ...planSample, title: name, xLabel: name, rows: [name], bars: [bar] })
+      await drawSvg({ ...chargeSample, title: name, xLabel: name, yLabels: [name, name] })
+      expect(svg).not.toContain('[object Object]')
+    }
+    expect(Object.getOwnPropertyNames(Object.prototype)).toEqual(before)
+    expect(Object.hasOwn(Object, 'next')).toBe(false)
+  })
+
   it('loads what draws only when a picture is wanted', () => {
     const script = `
       import { registerHooks } from 'node:module'
