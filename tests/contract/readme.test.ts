@@ -1,0 +1,58 @@
+// The examples in the documents, asked anew: what they show is what the room says.
+
+import { globSync, readFileSync } from 'node:fs'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { commands } from '../../commands/index.ts'
+import { type Assistant, createAssistant } from '../../src/assistant/assistant.ts'
+import { stockDemoKit } from '../../src/room/demo-club.ts'
+import { roomOccasion } from '../../src/room/occasion.ts'
+import { renderText } from '../../src/room/render-text.ts'
+import { openTestMemory } from '../support/test-memory.ts'
+
+interface Example {
+  readonly document: string
+  readonly question: string
+  /** Runs of lines; between two runs anything may stand. */
+  readonly runs: readonly string[]
+}
+
+const examples: readonly Example[] = globSync(['*.md', 'docs/**/*.md', 'deploy/*.md']).flatMap(document =>
+  [...readFileSync(document, 'utf8').matchAll(/^```room\nask> (.+)\n([\s\S]*?)^```$/gm)].map(
+    ([, question = '', shown = '']) => ({
+      document,
+      question,
+      runs: shown.split(/^…\n/m).map(run => run.trim()),
+    }),
+  ),
+)
+
+const memory = await openTestMemory()
+let assistant: Assistant
+beforeAll(async () => {
+  await stockDemoKit(memory.kit)
+  assistant = createAssistant({
+    commands,
+    memory,
+    onFault: fault => {
+      throw fault
+    },
+  })
+})
+afterAll(() => memory.close())
+
+describe('the examples in the documents', () => {
+  it('are found', () => {
+    expect(examples.length).toBeGreaterThan(4)
+  })
+
+  it.each(examples)('$document: $question', async ({ question, runs }) => {
+    const said = renderText(await assistant.answer(question, roomOccasion()), { width: 100, colour: false })
+    let from = 0
+    for (const run of runs) {
+      const at = said.indexOf(run, from)
+      expect(at, `"${run}" in:\n${said}`).toBeGreaterThanOrEqual(0)
+      from = at + run.length
+    }
+    if (runs[0] !== '') expect(said.startsWith(runs[0] ?? '')).toBe(true)
+  })
+})
