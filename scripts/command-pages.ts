@@ -67,6 +67,7 @@ async function answered({ examples }: Command): Promise<string[]> {
     })
     for (const example of examples) {
       const reply = await assistant.answer(example, roomOccasion())
+      await assistant.settled()
       if (reply.problem) continue
       const text = renderText(reply, { width: 100, colour: false })
       return ['```room', `ask> ${example}`, text, '```', '']

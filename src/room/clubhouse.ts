@@ -25,6 +25,9 @@ export async function openClubhouse({ CHARGEHAND_DATA: dataFolder }: Config, log
     assistant,
     occasion: roomOccasion(),
     folder: join(dataFolder, 'room'),
-    close: () => memory.close(),
+    close: async () => {
+      await assistant.settled()
+      await memory.close()
+    },
   }
 }

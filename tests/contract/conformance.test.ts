@@ -53,6 +53,7 @@ const questions: readonly string[] = [
 // One after another: what one question saves, a later one lists or renames.
 const replies: Reply[] = []
 for (const question of questions) replies.push(await assistant.answer(question, occasion))
+await assistant.settled()
 await memory.close()
 
 describe('the same reply on every surface', () => {

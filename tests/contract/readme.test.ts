@@ -33,6 +33,7 @@ async function said(question: string): Promise<string> {
   const faults: unknown[] = []
   const assistant = createAssistant({ commands, memory, onFault: fault => faults.push(fault) })
   const reply = await assistant.answer(question, roomOccasion())
+  await assistant.settled()
   await memory.close()
   expect(faults).toEqual([])
   return renderText(reply, { width: 100, colour: false })
