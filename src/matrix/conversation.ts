@@ -7,8 +7,9 @@ import type { AnsweredQuestion } from '../memory/memory.ts'
 import { amendQuestion, type Question, readQuestion } from '../notation/question.ts'
 import { type Asking, readAsking } from './asking.ts'
 import { messageIn } from './message.ts'
-import { idOf, occasionOf } from './occasion.ts'
+import { idOf, matrixIdOf, occasionOf } from './occasion.ts'
 import type { MatrixParts } from './parts.ts'
+import type { ShowPictures } from './pictures.ts'
 import { hideWorking, renderReply, renderText, showWorking } from './render.ts'
 import { isDirect, moderates } from './room-facts.ts'
 import type { Speaker } from './speak.ts'
@@ -22,10 +23,11 @@ const latestEdit_ms = 300_000
 type ConversationParts = Pick<MatrixParts, 'settings' | 'assistant' | 'answered'> & {
   readonly client: MatrixClient
   readonly speaker: Speaker
+  readonly showPictures: ShowPictures
 }
 
 export function createConversation(parts: ConversationParts): Converse {
-  const { client, settings, assistant, answered, speaker } = parts
+  const { client, settings, assistant, answered, speaker, showPictures } = parts
   const self = client.getSafeUserId()
 
   return async (event, room) => {
@@ -49,14 +51,16 @@ export function createConversation(parts: ConversationParts): Converse {
     const reply = await replyTo(event, room, asking)
     const answer = reply && (await speaker.answer(event, room, rendered(reply, room, false)))
     if (!reply || answer === undefined) return
-    await answered.record({
+    const given: AnsweredQuestion = {
       place: idOf(room.roomId),
       askedBy: idOf(event.getSender() ?? ''),
       questionMessage: idOf(event.getId() ?? ''),
       answerMessage: idOf(answer),
       question: reply.question ?? '',
       answeredAt: new Date(),
-    })
+    }
+    await answered.record(given)
+    await showPictures(event, room, given, reply)
   }
 
   /** The answer is edited as the question was; a message that was no question before is answered now. */
@@ -70,7 +74,10 @@ export function createConversation(parts: ConversationParts): Converse {
     const asking = askingIn(event, room, original)
     if (!earlier) return original && hearMessage(original, room, asking)
     const reply = asking && (await replyTo(event, room, asking))
-    if (reply) await replace(event, room, { ...earlier, question: reply.question ?? '' }, reply, false)
+    if (!reply) return
+    const given = { ...earlier, question: reply.question ?? '' }
+    await replace(event, room, given, reply, false)
+    await showPictures(event, room, given, reply)
   }
 
   async function showAnew(
@@ -80,9 +87,15 @@ export function createConversation(parts: ConversationParts): Converse {
     working: boolean,
   ): Promise<void> {
     const earlier = answerId === undefined ? undefined : await answered.byAnswer(idOf(answerId))
-    if (!earlier || earlier.question === '' || earlier.place !== idOf(room.roomId)) return
-    const occasion = await occasionOf(client, room, matrixId(earlier.askedBy))
+    if (!earlier || earlier.place !== idOf(room.roomId) || !mayAskAgain(earlier.question)) return
+    const occasion = await occasionOf(client, room, matrixIdOf(earlier.askedBy))
     await replace(event, room, earlier, await assistant.answer(earlier.question, occasion), working)
+  }
+
+  /** Not what could not be read, nor what would change again what is kept. */
+  function mayAskAgain(question: string): boolean {
+    const { registry } = assistant
+    return question !== '' && !registry.get(readQuestion(question, registry.vocabulary).command).changes
   }
 
   async function replace(
@@ -93,7 +106,7 @@ export function createConversation(parts: ConversationParts): Converse {
     working: boolean,
   ): Promise<void> {
     const words = rendered(reply, room, working)
-    await speaker.replace(because, room, matrixId(answer.answerMessage), matrixId(answer.askedBy), words)
+    await speaker.replace(because, room, matrixIdOf(answer.answerMessage), matrixIdOf(answer.askedBy), words)
     await answered.record(answer)
   }
 
@@ -135,11 +148,14 @@ export function createConversation(parts: ConversationParts): Converse {
   }
 
   function rendered(reply: Reply, room: Room, working: boolean) {
-    return renderReply(reply, { prefix: isDirect(client, room) ? '' : settings.prefix, working })
+    const { changes = false } = assistant.registry.commands.find(({ name }) => name === reply.command) ?? {}
+    return renderReply(reply, {
+      prefix: isDirect(client, room) ? '' : settings.prefix,
+      working,
+      once: changes,
+    })
   }
 }
-
-const matrixId = (id: string): string => id.replace(/^matrix:/, '')
 
 /** Whether the working is to be shown or hidden, where a reaction or the words of a reply say so. */
 function workingWished(said: string): boolean | undefined {

@@ -8,6 +8,8 @@ import { isDirect, moderates, spaceOf } from './room-facts.ts'
 /** Room, event and user ids, made unique across surfaces. */
 export const idOf = (matrixId: string): string => `matrix:${matrixId}`
 
+export const matrixIdOf = (id: string): string => id.replace(/^matrix:/, '')
+
 export async function occasionOf(client: MatrixClient, room: Room, sender: string): Promise<Occasion> {
   const asker = { id: idOf(sender), name: room.getMember(sender)?.name ?? sender }
   const place = { id: idOf(room.roomId), direct: isDirect(client, room) }

@@ -7,6 +7,8 @@ export interface RenderRules {
   /** Stands before the commands to copy; empty in direct messages. */
   readonly prefix: string
   readonly working: boolean
+  /** Asked again it would change what is kept again: its working is shown at once, and not offered later. */
+  readonly once?: boolean
 }
 
 /** The part of a message that is the same in an answer and in its edit. */
@@ -84,14 +86,17 @@ const longestLine = 1000
 const clipped = (text: string): string =>
   text.length > longestLine ? `${text.slice(0, longestLine - 1).replace(/[\ud800-\udbff]$/, '')}…` : text
 
-function blocksOf(reply: Reply, { prefix, working }: RenderRules): Block[] {
+function blocksOf(reply: Reply, { prefix, working, once = false }: RenderRules): Block[] {
   const { verdict, headline, problem, readAs, assumed, figures, cautions, deference, followUps } = reply
+  const isAllWorking = verdict === undefined && figures.length === 0
+  const isFixed = once || isAllWorking
   const command = (question: string): Span => ({ code: prefix === '' ? question : `${prefix} ${question}` })
   return [
     { line: [{ strong: clipped(headline) }] },
     ...(verdict ? [{ line: ['Verdict: ', { strong: verdict }] }] : []),
     ...(problem ? problemBlocks(problem) : []),
     { line: ['Read as: ', clipped(readAs)] },
+    ...(reply.seeAlso === undefined ? [] : [{ line: ['See also: ', clipped(reply.seeAlso)] }]),
     ...list(
       'Assumed',
       assumed.map(text => [clipped(text)]),
@@ -115,7 +120,7 @@ function blocksOf(reply: Reply, { prefix, working }: RenderRules): Block[] {
       'What if',
       followUps.map(({ label, question }) => [`${label}: `, command(question)]),
     ),
-    ...workingHint(reply, working),
+    ...(isFixed ? [] : workingHint(reply, working)),
   ]
 }
 

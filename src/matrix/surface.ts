@@ -16,8 +16,10 @@ import { crossSign } from './cross-sign.ts'
 import { createEars } from './ears.ts'
 import { createLanes } from './lanes.ts'
 import type { MatrixParts } from './parts.ts'
+import { createPersistence } from './persistence.ts'
+import { createShowPictures } from './pictures.ts'
 import { answerInvite, followUpgrade } from './rooms.ts'
-import { createSender } from './send.ts'
+import { createSender, type Sender } from './send.ts'
 import { createSpeaker } from './speak.ts'
 import { createUndecryptable } from './undecryptable.ts'
 
@@ -26,26 +28,32 @@ const timelineLimit = 50
 /** Invites and moves go one after another: both change what our account notes. */
 const roomsLane = 'rooms'
 
+export interface MatrixSurface extends Surface {
+  /** What speaks for us in rooms, while we are connected. */
+  session(): { readonly client: MatrixClient; readonly sender: Sender } | undefined
+}
+
 /** `onLost` is told when message keys could not be written to disk: the process should then end. */
-export function createMatrixSurface(parts: MatrixParts, onLost: (error: unknown) => void): Surface {
+export function createMatrixSurface(parts: MatrixParts, onLost: (error: unknown) => void): MatrixSurface {
+  const { settings, folder, log } = parts
   let open: OpenClient | undefined
-  let stopListening = async (): Promise<void> => {}
+  let ears: ReturnType<typeof listen> | undefined
   let syncing = false
 
   return {
     name: 'matrix',
     async start() {
-      open = await openClient(parts.settings, parts.folder, parts.log, error => {
+      open = await openClient(settings, folder, log, error => {
         if (open) onLost(error)
       })
       const { client } = open
       const synced = firstSync(client)
-      stopListening = listen(client, parts, synced)
+      ears = listen(client, parts, synced)
       client.on(ClientEvent.Sync, state => {
         syncing = state === SyncState.Prepared || state === SyncState.Syncing
       })
       client.on(HttpApiEvent.SessionLoggedOut, () =>
-        parts.log.error('the Matrix server ended our session: restart to log in again'),
+        log.error('the Matrix server ended our session: restart to log in again'),
       )
       await client.startClient({
         initialSyncLimit: timelineLimit,
@@ -53,56 +61,62 @@ export function createMatrixSurface(parts: MatrixParts, onLost: (error: unknown)
         pendingEventOrdering: PendingEventOrdering.Detached,
       })
       await synced
-      await crossSign(client, parts.settings, parts.log)
+      await crossSign(client, settings, log)
     },
     async stop() {
-      await stopListening()
+      await ears?.stop()
       const { close } = open ?? {}
       open = undefined
       close?.()
     },
     ready: () => syncing,
+    session: () => (open && ears && syncing ? { client: open.client, sender: ears.sender } : undefined),
   }
 }
 
-/** Hears from now on; the function returned stops hearing and resolves when all heard before is answered. */
+/** Hears from now on; `stop` hears no more and resolves when all heard before is answered. */
 function listen(
   client: MatrixClient,
-  { settings, assistant, answered, log }: MatrixParts,
+  { settings, assistant, answered, draw, log }: MatrixParts,
   synced: Promise<void>,
 ) {
   let listening = true
   const onFault = (fault: unknown) =>
     log.error({ error: describeError(fault) }, 'a Matrix event was not handled')
   const lanes = createLanes(onFault)
-  const sender = createSender(client)
+  const persistence = createPersistence()
+  const sender = createSender(client, persistence)
   const speaker = createSpeaker(client, sender, log)
+  const showPictures = createShowPictures({ client, persistence, sender, answered, draw })
+  const roomParts = { client, persistence, rule: settings.invites, log }
   const undecryptable = createUndecryptable(speaker, onFault)
-  const converse = createConversation({ client, settings, assistant, answered, speaker })
+  const converse = createConversation({ client, settings, assistant, answered, speaker, showPictures })
   const ears = createEars({ client, answered, undecryptable, lanes, synced, converse })
 
   client.on(RoomEvent.Timeline, (event, room, toStartOfTimeline, removed, { liveEvent }) => {
     if (!listening || !room || toStartOfTimeline || removed || !liveEvent) return
-    if (event.getType() === 'm.room.tombstone') lanes.add(roomsLane, () => followUpgrade(client, room, log))
+    if (event.getType() === 'm.room.tombstone') lanes.add(roomsLane, () => followUpgrade(roomParts, room))
     else ears.hear(event, room)
   })
   client.on(RoomEvent.MyMembership, (room, membership) => {
-    if (listening && membership === 'invite')
-      lanes.add(roomsLane, () => answerInvite(client, room, settings.invites, log))
+    if (listening && membership === 'invite') lanes.add(roomsLane, () => answerInvite(roomParts, room))
   })
   const followAll = async () => {
-    for (const room of client.getRooms()) await followUpgrade(client, room, log)
+    for (const room of client.getRooms()) await followUpgrade(roomParts, room)
   }
   synced.then(
     () => lanes.add(roomsLane, followAll),
     () => {},
   )
 
-  return async () => {
-    listening = false
-    sender.close()
-    undecryptable.stop()
-    await lanes.settled()
+  return {
+    sender,
+    async stop() {
+      listening = false
+      persistence.close()
+      undecryptable.stop()
+      await lanes.settled()
+    },
   }
 }
 

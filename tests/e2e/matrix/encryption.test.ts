@@ -1,5 +1,6 @@
 // Encrypted rooms: read, answered, and still read after a kill at any moment.
 
+import { createDecipheriv, createHash } from 'node:crypto'
 import { setTimeout as sleep } from 'node:timers/promises'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { Member, until } from '../../support/matrix/member.ts'
@@ -33,6 +34,32 @@ test('a question in an encrypted room is answered, encrypted', async () => {
   expect(answer.getWireType()).toBe('m.room.encrypted')
   expect(answer.getContent().body).toMatch(/3S 720mAh LiHV/)
   expect(answer.getContent().msgtype).toBe('m.notice')
+})
+
+test('a chart comes as an encrypted image that the room can open, with its words', async () => {
+  const room = await ada.roomWith(assistant.userId, { encrypted: true })
+  const asked = await ada.say(room, '!charge time pack: 3S 720 LiHV current: 1A from: 3.7V')
+  const image = await until('the picture', () => ada.answersTo(room, asked, assistant.userId)[1])
+  await until('it decrypts', () => image.getClearContent() !== null)
+  const { msgtype, body, info, file } = image.getContent()
+  expect({ msgtype, mimetype: info.mimetype, width: info.w }).toEqual({
+    msgtype: 'm.image',
+    mimetype: 'image/png',
+    width: 800,
+  })
+  expect(body).toMatch(/min/)
+
+  const at = ada.client.mxcUrlToHttp(file.url, undefined, undefined, undefined, false, true, true)
+  const stored = await fetch(at ?? '', {
+    headers: { authorization: `Bearer ${ada.client.getAccessToken()}` },
+  })
+  const bytes = Buffer.from(await stored.arrayBuffer())
+  expect(createHash('sha256').update(bytes).digest('base64').replace(/=+$/, '')).toBe(file.hashes.sha256)
+  const key = Buffer.from(file.key.k, 'base64url')
+  const plain = createDecipheriv('aes-256-ctr', key, Buffer.from(file.iv, 'base64')).update(bytes)
+  expect(bytes.subarray(1, 4).toString()).not.toBe('PNG')
+  expect(plain.subarray(1, 4).toString()).toBe('PNG')
+  expect(plain).toHaveLength(info.size)
 })
 
 test('members see the device verified', async () => {

@@ -144,6 +144,23 @@ describe('threads and edits', () => {
     expect(ada.answersTo(room, asked, self)).toHaveLength(1)
   })
 
+  test('the picture of an answer follows the edits of its question', async () => {
+    const asked = await ada.say(room, '!charge time pack: 3S 720 LiHV current: 1A from: 3.7V')
+    const picture = (await until('the picture', () => ada.answersTo(room, asked, self)[1])).getId() ?? ''
+    const now = async (edit: number) =>
+      (await until('the picture is edited', () => ada.edits(room, picture)[edit])).getOriginalContent()[
+        'm.new_content'
+      ]
+    await ada.edit(room, asked, '!charge time pack: 4S 1300 LiPo current: 1A from: 3.7V')
+    expect(await now(0)).toMatchObject({ msgtype: 'm.image', url: expect.stringMatching(/^mxc:/) })
+    await ada.edit(room, asked, `!charge ${question}`)
+    expect(await now(1)).toMatchObject({
+      msgtype: 'm.notice',
+      body: expect.stringContaining('no longer fits'),
+    })
+    expect(ada.answersTo(room, asked, self)).toHaveLength(2)
+  })
+
   test('an edit that makes a question of a message has it answered', async () => {
     const asked = await ada.say(room, `!chrage ${question}`)
     await ada.edit(room, asked, `!charge ${question}`)
@@ -176,6 +193,14 @@ describe('threads and edits', () => {
     await sleep(quiet_ms)
     expect(ada.edits(room, answer)).toHaveLength(3)
   })
+})
+
+test('what a question has changed is not changed again to show its working', async () => {
+  const asked = await ada.say(room, '!charge kit save name: wren pack: 3S 720 LiHV')
+  const answer = (await ada.answer(room, asked, self)).getId() ?? ''
+  await ada.react(room, answer, '➕')
+  await sleep(quiet_ms)
+  expect(ada.edits(room, answer)).toHaveLength(0)
 })
 
 describe('load and size', () => {
