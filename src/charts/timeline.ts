@@ -3,7 +3,7 @@
 import type { EChartsCoreOption } from 'echarts/core'
 import type { CustomSeriesRenderItem } from 'echarts/types/dist/shared'
 import { type Placed, placeLabel } from './bar-label.ts'
-import type { TimelineChart } from './chart.ts'
+import type { TimelineBar, TimelineChart } from './chart.ts'
 import {
   axisStyle,
   fontSize_px,
@@ -28,7 +28,8 @@ export function timelineHeight_px(chart: TimelineChart): number {
   return top_px(chart) + Math.max(chart.rows.length, 1) * row_px + 44
 }
 
-export function timelineOption(chart: TimelineChart, colours: Colours): EChartsCoreOption {
+export function timelineOption(given: TimelineChart, colours: Colours): EChartsCoreOption {
+  const chart = { ...given, bars: given.bars.map(onAxis) }
   const style = axisStyle(colours)
   const end = Math.max(1, ...chart.bars.map(({ to }) => to), ...(chart.marks ?? []).map(({ x }) => x))
   const interval = roundStep(end)
@@ -78,6 +79,15 @@ export function timelineOption(chart: TimelineChart, colours: Colours): EChartsC
       markLayer(chart, colours, left_px, (width_px - left_px - right_px) / max),
     ],
   }
+}
+
+/**
+ * The axis starts at 0 and a bar runs forward. The PNG renderer ends the whole process over shapes far outside
+ * the picture, so none is given to it.
+ */
+const onAxis = (bar: TimelineBar): TimelineBar => {
+  const from = Math.max(0, bar.from)
+  return { ...bar, from, to: Math.max(from, bar.to) }
 }
 
 const groupsOf = ({ bars }: TimelineChart): string[] => [

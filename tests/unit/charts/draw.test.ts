@@ -80,6 +80,8 @@ describe('drawing a chart', () => {
           { maxLength: 5 },
         ),
         marks: fc.array(fc.record({ x: number, label: fc.string({ unit: 'binary' }) }), { maxLength: 4 }),
+        band: fc.record({ from: number, to: number, label: fc.string({ unit: 'binary' }) }),
+        level: fc.record({ y: number, label: fc.string({ unit: 'binary' }) }),
         alternative: fc.string({ unit: 'binary' }),
       }),
       fc.record({
@@ -97,6 +99,7 @@ describe('drawing a chart', () => {
           }),
           { maxLength: 6 },
         ),
+        marks: fc.array(fc.record({ x: number, label: fc.string({ unit: 'binary' }) }), { maxLength: 2 }),
         alternative: fc.string({ unit: 'binary' }),
       }),
     )
