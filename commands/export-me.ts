@@ -10,6 +10,7 @@ export const exportMe = defineCommand({
   summary: 'Hands you everything I keep about you; in direct messages.',
   options: {},
   examples: ['export me'],
+  notStanding: true,
   answer: async (_, { asker, place, memory, show }) => {
     if (!place.direct) {
       return {

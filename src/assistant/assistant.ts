@@ -2,13 +2,16 @@
 
 import type { Memory } from '../memory/memory.ts'
 import type { Question } from '../notation/question.ts'
+import { createCards } from './cards.ts'
 import type { Command } from './command.ts'
 import type { Context, Occasion } from './context.ts'
 import { dispatch, type FaultListener } from './dispatch.ts'
 import { namesStartingWith } from './kit-names.ts'
+import { createNoticeboards, type Noticeboards, surfaceOf } from './noticeboard.ts'
 import { createRegistry, type Registry } from './registry.ts'
 import type { Reply } from './reply.ts'
 import { showIn } from './show.ts'
+import { titleKind, titlesStartingWith } from './title.ts'
 
 export interface Assistant {
   readonly registry: Registry
@@ -18,6 +21,10 @@ export interface Assistant {
   complete(command: string, option: string, prefix: string, occasion: Occasion): Promise<readonly string[]>
   /** Whether the house lets this asker have an answer that only they see. */
   mayAskPrivately(occasion: Occasion): Promise<boolean>
+  /** Brings the cards of all communities up to date. Never throws. */
+  refreshCards(): Promise<void>
+  /** Resolves when what answers have set going in the background has ended. */
+  settled(): Promise<void>
 }
 
 /** A way in for questions: a chat platform, or the room. */
@@ -36,13 +43,22 @@ export interface AssistantParts {
   readonly onFault: FaultListener
   /** Absent where no clock is known. */
   readonly clock?: () => Date
+  /** Reaches nobody where absent. */
+  readonly noticeboard?: Noticeboards
 }
 
 const mostCompletions = 25
 
-export function createAssistant({ commands, memory, onFault, clock }: AssistantParts): Assistant {
+export function createAssistant(parts: AssistantParts): Assistant {
+  const { commands, memory, onFault, clock, noticeboard = createNoticeboards() } = parts
   const registry = createRegistry(commands)
-  const contextFor = async (occasion: Occasion): Promise<Context> => {
+  const standingRegistry = createRegistry(
+    commands.filter(({ changes, notStanding }) => !changes && !notStanding),
+  )
+  const cards = createCards({ ...memory, noticeboard, onFault, ask: askForClub })
+  const background = new Set<Promise<void>>()
+
+  async function contextFor(occasion: Occasion, now: Date | undefined): Promise<Context> {
     const house = await memory.house.rules(occasion.community.id)
     return {
       ...occasion,
@@ -50,24 +66,83 @@ export function createAssistant({ commands, memory, onFault, clock }: AssistantP
       show: showIn(house.decimalMark ?? '.'),
       memory,
       vocabulary: registry.vocabulary,
-      ...(clock ? { now: clock() } : {}),
+      cards,
+      speaksFirst: noticeboard.reachable().includes(occasion.surface),
+      ask: (command, question) =>
+        dispatch(createRegistry([registry.get(command)]), question, () => contextFor(occasion, now), onFault),
+      ...(now ? { now } : {}),
     }
   }
+
+  /** What a card says is the same whoever looks at it, and whenever. */
+  function askForClub(community: string, question: string): Promise<Reply> {
+    const occasion: Occasion = {
+      surface: surfaceOf(community),
+      asker: { id: 'nobody', name: 'the club', moderates: false },
+      community: { id: community, name: 'the club' },
+      place: { id: community, direct: false },
+    }
+    return dispatch(standingRegistry, question, () => contextFor(occasion, undefined), onFault)
+  }
+
+  async function answer(question: string | Question, occasion: Occasion): Promise<Reply> {
+    const reply = await dispatch(registry, question, () => contextFor(occasion, clock?.()), onFault)
+    if (reply.question === undefined) return reply
+    if (registry.get(reply.command).changes) refreshSoon(occasion.community.id)
+    return pointing(reply, occasion)
+  }
+
+  function refreshSoon(community: string): void {
+    const work = cards.refresh(community).catch(fault => onFault(fault, 'bringing cards up to date'))
+    background.add(work)
+    void work.then(() => background.delete(work))
+  }
+
+  /** The reply, with the standard answer to the same question where the community has one. */
+  async function pointing(reply: Reply, { community }: Occasion): Promise<Reply> {
+    try {
+      const [same] = await memory.answers.asking(community.id, reply.question ?? '')
+      if (!same) return reply
+      const link = same.card?.link ? `, ${same.card.link}` : ''
+      return { ...reply, seeAlso: `the standard answer "${same.title}" of this club${link}` }
+    } catch (fault) {
+      onFault(fault, 'looking for a standard answer')
+      return reply
+    }
+  }
+
+  async function savedStartingWith(
+    prefix: string,
+    kind: string,
+    occasion: Occasion,
+  ): Promise<readonly string[]> {
+    try {
+      if (kind === titleKind.name) return await titlesStartingWith(prefix, memory.answers, occasion)
+      return await namesStartingWith(prefix, kind, mostCompletions, memory.kit, occasion)
+    } catch (fault) {
+      onFault(fault, `completing a ${kind}`)
+      return []
+    }
+  }
+
   return {
     registry,
-    answer: (question, occasion) => dispatch(registry, question, () => contextFor(occasion), onFault),
+    answer,
     complete: async (command, option, prefix, occasion) => {
       const kind = commands.find(({ name }) => name === command)?.options[option]?.kind
       if (!kind) return []
-      const names = await namesStartingWith(prefix, kind.name, mostCompletions, memory.kit, occasion).catch(
-        fault => {
-          onFault(fault, `completing ${option}`)
-          return []
-        },
-      )
-      return [...new Set([...names, ...kind.complete(prefix)])].slice(0, mostCompletions)
+      const saved = await savedStartingWith(prefix, kind.name, occasion)
+      return [...new Set([...saved, ...kind.complete(prefix)])].slice(0, mostCompletions)
     },
     mayAskPrivately: async ({ asker, community }) =>
       asker.moderates || (await memory.house.rules(community.id)).privateAnswers !== 'moderators',
+    refreshCards: async () => {
+      try {
+        for (const community of await memory.answers.communities()) await cards.refresh(community)
+      } catch (fault) {
+        onFault(fault, 'bringing all cards up to date')
+      }
+    },
+    settled: async () => void (await Promise.all(background)),
   }
 }

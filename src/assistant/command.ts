@@ -51,6 +51,8 @@ export interface CommandDefinition<O extends Options> {
   readonly plainWords?: readonly string[]
   /** It changes what is kept: asked again it would do so again, so no button only to show more asks it. */
   readonly changes?: true
+  /** Its answer is for one asker or about the standard answers themselves, so it cannot be one. */
+  readonly notStanding?: true
   answer(inputs: Inputs<O>, context: Context): Answer | Promise<Answer>
 }
 

@@ -2,6 +2,8 @@
 
 import type { HouseRules, Memory } from '../memory/memory.ts'
 import type { Vocabulary } from '../notation/vocabulary.ts'
+import type { Cards } from './cards.ts'
+import type { Reply } from './reply.ts'
 import type { Show } from './show.ts'
 
 export interface Person {
@@ -38,6 +40,11 @@ export interface Context extends Occasion {
   readonly show: Show
   readonly memory: Memory
   readonly vocabulary: Vocabulary
+  readonly cards: Cards
+  /** Whether a message can be posted here that answers nobody. */
+  readonly speaksFirst: boolean
+  /** Asks another question for the same asker, which only the command of that name may answer. */
+  ask(command: string, question: string): Promise<Reply>
   /** Absent where no clock is known: then only durations are told. */
   readonly now?: Date
 }

@@ -78,6 +78,8 @@ export interface Reply extends Required<Omit<Answer, 'verdict'>> {
   readonly readAs: string
   readonly verdict?: Verdict
   readonly deference: string
+  /** Where the community has this answer standing already. */
+  readonly seeAlso?: string
   readonly problem?: ProblemDetails
   /** Where the program itself failed: the reference under which the log has the fault. */
   readonly fault?: string

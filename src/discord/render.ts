@@ -98,9 +98,10 @@ function tellings({ headline, verdict, problem }: Reply): string[] {
   ]
 }
 
-function detailLines({ readAs, assumed, figures }: Reply): string[] {
+function detailLines({ readAs, seeAlso, assumed, figures }: Reply): string[] {
   return [
     line('Read as: ', readAs),
+    ...(seeAlso === undefined ? [] : [line('See also: ', seeAlso)]),
     ...assumed.map(text => line('Assumed: ', text)),
     ...(figures.length > 0 ? [''] : []),
     ...figures.map(({ label, text }) => `• ${line('', label)}: **${clipped(escapeText(text), 200)}**`),

@@ -1,9 +1,12 @@
-// The `name: value` pairs of a question, in any order, each value running to the next name.
+// The `name: value` pairs of a question, in any order, each value running to the next name; a text, to the end.
 
 import { Problem } from '../assistant/problem.ts'
 import { nearest } from './nearest.ts'
 import { shortened } from './text.ts'
 import type { CommandWords } from './vocabulary.ts'
+
+/** Kinds of value that may hold `name:` themselves, so they take all that follows. */
+const takingAll: ReadonlySet<string> = new Set(['question', 'text'])
 
 const optionName = /(?:^|[ ,;])(\p{L}[\p{L}\d_-]{0,31}) ?: ?/gu
 
@@ -19,7 +22,9 @@ export interface Pairs {
  */
 export function readPairs(text: string, command: CommandWords, inSentence = false): Pairs {
   const known = (name: string) => command.options.some(option => option.name === name.toLowerCase())
-  const found = [...text.matchAll(optionName)].filter(([, name = '']) => !inSentence || known(name))
+  const all = [...text.matchAll(optionName)].filter(([, name = '']) => !inSentence || known(name))
+  const last = all.findIndex(([, name = '']) => takesAll(name.toLowerCase(), command))
+  const found = last < 0 ? all : all.slice(0, last + 1)
   const options: Record<string, string> = {}
   for (const [index, match] of found.entries()) {
     const typed = match[1] ?? ''
@@ -38,6 +43,9 @@ export function readPairs(text: string, command: CommandWords, inSentence = fals
   }
   return { before: text.slice(0, found[0]?.index).trim(), options }
 }
+
+const takesAll = (name: string, { options }: CommandWords): boolean =>
+  options.some(option => option.name === name && takingAll.has(option.kind))
 
 function unknownOption(typed: string, { name, options }: CommandWords): Problem {
   const names = options.map(option => option.name)

@@ -4,12 +4,12 @@ import type { Reply } from '../assistant/reply.ts'
 
 /**
  * Keys: command, readAs, assumed, verdict?, headline, figures [{ key, label, value, unit, low?, high?, text }],
- * working, cautions (sentences), deference, followUps [{ label, question }], question?, problem?, fault?.
+ * seeAlso?, working, cautions (sentences), deference, followUps [{ label, question }], question?, problem?, fault?.
  * Units of figures are A, V, Ah, Wh, W, s, Ω and °C, or as the figure names.
  */
 export function renderJson(reply: Reply): string {
   const { command, readAs, assumed, verdict, headline, figures, working, cautions, deference } = reply
-  const { followUps, question, problem, fault } = reply
+  const { followUps, question, seeAlso, problem, fault } = reply
   return JSON.stringify(
     {
       command,
@@ -23,6 +23,7 @@ export function renderJson(reply: Reply): string {
       deference,
       followUps,
       question,
+      seeAlso,
       problem,
       fault,
     },

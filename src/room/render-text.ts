@@ -36,6 +36,7 @@ export function renderText(reply: Reply, { width, colour }: TextRules): string {
     ],
     [
       styled('dim', wrapped(`Read as: ${reply.readAs}`, '', '  ')),
+      reply.seeAlso === undefined ? '' : styled('dim', wrapped(`See also: ${reply.seeAlso}`, '', '  ')),
       ...reply.assumed.map(text => styled('dim', wrapped(`Assumed: ${text}`, '', '  '))),
     ],
     figureLines(reply.figures),

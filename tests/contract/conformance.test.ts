@@ -6,6 +6,7 @@ import { createAssistant } from '../../src/assistant/assistant.ts'
 import type { Occasion } from '../../src/assistant/context.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 import { deference } from '../../src/cautions/cautions.ts'
+import { fakeBoard } from '../support/fake-noticeboard.ts'
 import { folded, textsOf } from '../support/rendered-text.ts'
 import { openTestMemory } from '../support/test-memory.ts'
 
@@ -22,6 +23,7 @@ const assistant = createAssistant({
   commands,
   memory,
   clock: () => new Date('2026-05-02T10:00:00Z'),
+  noticeboard: fakeBoard().noticeboard,
   onFault: fault => faults.push(fault),
 })
 

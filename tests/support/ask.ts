@@ -3,6 +3,7 @@
 import { type Assistant, createAssistant } from '../../src/assistant/assistant.ts'
 import type { Command } from '../../src/assistant/command.ts'
 import type { Occasion } from '../../src/assistant/context.ts'
+import type { Noticeboards } from '../../src/assistant/noticeboard.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 import type { Memory } from '../../src/memory/memory.ts'
 import { openTestMemory } from './test-memory.ts'
@@ -15,10 +16,24 @@ export interface Asking {
   ask(question: string, occasion?: Occasion): Promise<Reply>
 }
 
-export async function askingOf(commands: readonly Command[], memory?: Memory): Promise<Asking> {
+export interface AskingParts {
+  readonly memory?: Memory
+  readonly clock?: () => Date
+  readonly noticeboard?: Noticeboards
+}
+
+export async function askingOf(
+  commands: readonly Command[],
+  { memory, ...parts }: AskingParts = {},
+): Promise<Asking> {
   const kept = memory ?? (await openTestMemory())
   const faults: unknown[] = []
-  const assistant = createAssistant({ commands, memory: kept, onFault: fault => faults.push(fault) })
+  const assistant = createAssistant({
+    ...parts,
+    commands,
+    memory: kept,
+    onFault: fault => faults.push(fault),
+  })
   return { assistant, memory: kept, faults, ask: (question, by = member) => assistant.answer(question, by) }
 }
 

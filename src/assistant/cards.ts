@@ -1,0 +1,150 @@
+// The live cards of standard answers: posted and pinned once, edited where what they show has changed.
+
+import { randomUUID } from 'node:crypto'
+import type { QuestionMemory } from '../memory/memory.ts'
+import type { AnswerMemory, Card, Saying, StandardAnswer } from '../memory/standard-answer.ts'
+import { cardOf, digestOf } from './card.ts'
+import type { FaultListener } from './dispatch.ts'
+import { type Missing, type Noticeboards, type Posted, surfaceOf } from './noticeboard.ts'
+import type { Reply } from './reply.ts'
+
+/** What became of a card: where it stands, and what hindered the rest. */
+export interface Standing {
+  readonly posted: boolean
+  readonly pinned: boolean
+  readonly link?: string
+  readonly missing?: string
+}
+
+export interface Cards {
+  /** What a card of the community says now. */
+  render(community: string, saying: Saying): Promise<Reply>
+  /** Posts the card there and pins it; then the one that stood elsewhere is taken away. */
+  post(id: string, place: string): Promise<Standing>
+  /** Brings the card up to date, posts it again where it was deleted, pins it where that failed before. */
+  restore(id: string): Promise<Standing>
+  /** For an answer that is no more. */
+  takeAway(answer: StandardAnswer): Promise<void>
+  /** Brings every card of the community up to date. One that was deleted or unpinned by people stays so. */
+  refresh(community: string): Promise<void>
+}
+
+export interface CardParts {
+  readonly answers: AnswerMemory
+  readonly questions: QuestionMemory
+  readonly noticeboard: Noticeboards
+  /** Answers for the club: without anybody's own kit, and without a clock. */
+  readonly ask: (community: string, question: string) => Promise<Reply>
+  readonly onFault: FaultListener
+}
+
+export function createCards({ answers, questions, noticeboard, ask, onFault }: CardParts): Cards {
+  const render = (community: string, saying: Saying) => cardOf(saying, question => ask(community, question))
+
+  /** A platform that fails costs the card, not the answer that it shows. */
+  async function tried<T>(attempt: Promise<T | Missing>): Promise<T | Missing> {
+    try {
+      return await attempt
+    } catch (fault) {
+      onFault(fault, 'a card')
+      return { missing: 'The chat did not take it just now; "answer post" tries again.' }
+    }
+  }
+
+  async function post(id: string, place: string): Promise<Standing> {
+    const answer = await answers.get(id)
+    if (!answer) return nowhere
+    const reply = await render(answer.community, answer)
+    const posted = await tried(noticeboard.post(place, { reply, key: randomUUID() }))
+    if ('missing' in posted) return { ...nowhere, ...posted }
+    const pinning = await tried(noticeboard.pin(posted))
+    const { message, link } = posted
+    const card = {
+      message,
+      ...(link !== undefined && { link }),
+      pinned: pinning === 'pinned',
+      digest: digestOf(reply),
+    }
+    if (!(await answers.settle(answer, { place, canonical: reply.question ?? '', card }))) {
+      // Changed by somebody else meanwhile: this card would be a second one, or say what no longer holds.
+      await tried(noticeboard.remove(posted))
+      return post(id, place)
+    }
+    await takeAway(answer)
+    return standing(posted, pinning)
+  }
+
+  async function restore(id: string): Promise<Standing> {
+    const answer = await tried(refreshOne(id, true))
+    if (answer && 'missing' in answer) return { ...nowhere, ...answer }
+    if (!answer?.card) return answer ? post(id, answer.place) : nowhere
+    const posted = postedOf(answer, answer.card)
+    if (answer.card.pinned) return standing(posted, 'pinned')
+    const pinning = await tried(noticeboard.pin(posted))
+    if (pinning === 'pinned') {
+      await answers.settle(answer, { ...answer, card: { ...answer.card, pinned: true } })
+    }
+    return standing(posted, pinning)
+  }
+
+  async function takeAway(answer: StandardAnswer): Promise<void> {
+    if (answer.card) await tried(noticeboard.remove(postedOf(answer, answer.card)))
+  }
+
+  /** `force` edits the message though nothing seems to have changed. Gives the answer as it is then noted. */
+  async function refreshOne(id: string, force: boolean): Promise<StandardAnswer | undefined> {
+    const answer = await answers.get(id)
+    if (!answer) return undefined
+    const reply = await render(answer.community, answer)
+    // A fault of our own says nothing about the answer: the card keeps what it says.
+    if (reply.fault !== undefined) return answer
+    const canonical = reply.question ?? ''
+    // A card outlives the time for which the questions behind buttons are kept.
+    if (canonical !== '') await questions.keep(canonical)
+    const reachable = noticeboard.reachable().includes(surfaceOf(answer.place))
+    const edits = force || (reachable && answer.card?.digest !== digestOf(reply))
+    if (!(answer.card && edits) && canonical === answer.canonical) return answer
+
+    const card = edits ? await edited(answer, reply) : answer.card
+    const noted = { place: answer.place, canonical, ...(card && { card }) }
+    if (await answers.settle(answer, noted)) return answers.get(id)
+    // Changed meanwhile, maybe by one whose newer words this edit has just replaced.
+    return refreshOne(id, true)
+  }
+
+  /** The card with its new words; undefined where there is none, or none any longer. */
+  async function edited(answer: StandardAnswer, reply: Reply): Promise<Card | undefined> {
+    if (!answer.card) return undefined
+    const outcome = await noticeboard.edit(postedOf(answer, answer.card), reply)
+    return outcome === 'gone' ? undefined : { ...answer.card, digest: digestOf(reply) }
+  }
+
+  return {
+    render,
+    post,
+    restore,
+    takeAway,
+    refresh: async community => {
+      for (const { id } of await answers.list(community)) {
+        await refreshOne(id, false).catch(fault => onFault(fault, 'bringing a card up to date'))
+      }
+    },
+  }
+}
+
+const nowhere: Standing = { posted: false, pinned: false }
+
+function standing({ link }: Posted, pinning: 'pinned' | Missing): Standing {
+  return {
+    posted: true,
+    pinned: pinning === 'pinned',
+    ...(link !== undefined && { link }),
+    ...(pinning !== 'pinned' && pinning),
+  }
+}
+
+const postedOf = ({ place }: StandardAnswer, { message, link }: Card): Posted => ({
+  place,
+  message,
+  ...(link !== undefined && { link }),
+})

@@ -1,0 +1,73 @@
+// Where the assistant speaks first: cards that it keeps up to date, and reminders. One port, a board for each platform.
+
+import type { Occasion } from './context.ts'
+import type { Reply } from './reply.ts'
+
+export type SurfaceName = Occasion['surface']
+
+export interface Notice {
+  readonly reply: Reply
+  /** A notice of the same key that comes again within minutes is not shown again. */
+  readonly key: string
+  /** The person whose attention it wants. */
+  readonly calls?: string
+}
+
+/** A message of ours that stands somewhere. */
+export interface Posted {
+  readonly place: string
+  readonly message: string
+  /** Where the platform has links to messages. */
+  readonly link?: string
+}
+
+/** What cannot be done, and in one plain sentence what is missing for it. */
+export interface Missing {
+  readonly missing: string
+}
+
+/** Ids of places, messages and people are those that the surface gives them. Faults of the platform reject. */
+export interface Noticeboard {
+  /** False while the platform is not connected. */
+  ready(): boolean
+  post(place: string, notice: Notice): Promise<Posted | Missing>
+  /** `gone` where people have deleted the message. */
+  edit(posted: Posted, reply: Reply): Promise<'edited' | 'gone'>
+  pin(posted: Posted): Promise<'pinned' | Missing>
+  /** Takes the message away, and its pin with it. One that is gone is fine. */
+  remove(posted: Posted): Promise<void>
+  /** To one person alone. */
+  direct(person: string, notice: Notice): Promise<'sent' | Missing>
+}
+
+/** The boards of all platforms as one: an id begins with its surface. */
+export interface Noticeboards extends Omit<Noticeboard, 'ready'> {
+  add(surface: SurfaceName, board: Noticeboard): void
+  /** The surfaces that notices reach now. */
+  reachable(): readonly SurfaceName[]
+}
+
+export function createNoticeboards(): Noticeboards {
+  const boards = new Map<SurfaceName, Noticeboard>()
+  const reached = (id: string) => {
+    const board = boards.get(surfaceOf(id))
+    return board?.ready() ? board : undefined
+  }
+  return {
+    add: (surface, board) => void boards.set(surface, board),
+    reachable: () => [...boards].filter(([, board]) => board.ready()).map(([surface]) => surface),
+    post: async (place, notice) => reached(place)?.post(place, notice) ?? unreached,
+    edit: async (posted, reply) => {
+      const board = reached(posted.place)
+      if (!board) throw new Error(`no way to ${surfaceOf(posted.place)} now`)
+      return board.edit(posted, reply)
+    },
+    pin: async posted => reached(posted.place)?.pin(posted) ?? unreached,
+    remove: async posted => reached(posted.place)?.remove(posted),
+    direct: async (person, notice) => reached(person)?.direct(person, notice) ?? unreached,
+  }
+}
+
+export const surfaceOf = (id: string): SurfaceName => (id.split(':', 1)[0] ?? id) as SurfaceName
+
+const unreached: Missing = { missing: 'Here I can only answer, not post by myself.' }

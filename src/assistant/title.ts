@@ -1,0 +1,42 @@
+// Titles of standard answers.
+
+import type { AnswerMemory } from '../memory/standard-answer.ts'
+import { plainText, shortened } from '../notation/text.ts'
+import type { Occasion } from './context.ts'
+import { Problem } from './problem.ts'
+import type { ValueKind } from './value-kind.ts'
+
+export const longestTitle = 80
+
+/** Of an answer that is saved: completed from those. */
+export const titleKind: ValueKind<string> = {
+  name: 'title',
+  example: 'Wren at the bench',
+  read: text => ({ value: readTitle(text), assumed: [] }),
+  write: title => title,
+  complete: () => [],
+}
+
+export const newTitleKind: ValueKind<string> = { ...titleKind, name: 'new title' }
+
+/** A colon would part the title in two where its question is written out. */
+function readTitle(text: string): string {
+  const title = plainText(text)
+  if (title.length <= longestTitle && !title.includes(':') && /[\p{L}\p{N}]/u.test(title)) return title
+  throw new Problem({
+    what: 'That cannot be a title.',
+    token: shortened(text),
+    expected: `letters or digits, ${longestTitle} characters at most, no colon`,
+    example: `title: ${titleKind.example}`,
+  })
+}
+
+export async function titlesStartingWith(
+  prefix: string,
+  answers: AnswerMemory,
+  { community }: Occasion,
+): Promise<readonly string[]> {
+  const typed = prefix.trim().toLowerCase()
+  const all = await answers.list(community.id)
+  return all.map(({ title }) => title).filter(title => title.toLowerCase().startsWith(typed))
+}

@@ -1,0 +1,374 @@
+// Standard answers in use: saved by moderators, posted and pinned, kept up to date, never against people's will.
+
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { answerEdit } from '../../../commands/answer-edit.ts'
+import { answerList } from '../../../commands/answer-list.ts'
+import { answerMove } from '../../../commands/answer-move.ts'
+import { answerPost } from '../../../commands/answer-post.ts'
+import { answerRemove } from '../../../commands/answer-remove.ts'
+import { answerSave } from '../../../commands/answer-save.ts'
+import { answerShow } from '../../../commands/answer-show.ts'
+import { current } from '../../../commands/current.ts'
+import { houseSet } from '../../../commands/house-set.ts'
+import { kitRemove } from '../../../commands/kit-remove.ts'
+import { kitSave } from '../../../commands/kit-save.ts'
+import { time } from '../../../commands/time.ts'
+import type { Occasion } from '../../../src/assistant/context.ts'
+import { deference } from '../../../src/cautions/cautions.ts'
+import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
+import { type FakeBoard, fakeBoard } from '../../support/fake-noticeboard.ts'
+
+const family = [answerSave, answerList, answerShow, answerEdit, answerMove, answerPost, answerRemove]
+const commands = [current, time, kitSave, kitRemove, houseSet, ...family]
+const clock = () => new Date('2031-05-04T10:00:00Z')
+
+let board: FakeBoard
+let asking: Asking
+beforeEach(async () => {
+  board = fakeBoard()
+  asking = await askingOf(commands, { noticeboard: board.noticeboard, clock })
+})
+afterEach(async () => {
+  await asking.assistant.settled()
+  expect(asking.faults).toEqual([])
+  await asking.memory.close()
+})
+
+/** Asks, and waits until everything that follows from it is done. */
+async function done(question: string, by: Occasion = moderator) {
+  const reply = await asking.ask(question, by)
+  expect(reply.problem).toBeUndefined()
+  await asking.assistant.settled()
+  return reply
+}
+
+const problemOf = async (question: string, by: Occasion = moderator) =>
+  (await asking.ask(question, by)).problem
+
+const saveWren = () => done('answer save title: Wren question: current pack: 3S 720 LiHV charger: 0.5/1/2A')
+const field: Occasion = { ...moderator, place: { id: 'room:field', direct: false } }
+const onlyCard = () => {
+  expect(board.standing).toHaveLength(1)
+  const [card] = board.standing
+  if (!card) throw new Error('no card stands')
+  return card
+}
+
+describe('a standard answer that is saved', () => {
+  test('is posted where it was asked for, pinned, and complete', async () => {
+    const reply = await saveWren()
+    expect(reply.headline).toBe('The standard answer "Wren" is saved, and it is pinned here.')
+    expect(reply.working.join()).toContain('https://example.org/1')
+    const card = onlyCard()
+    expect(card).toMatchObject({ place: 'room:bench-talk', pinned: true })
+    expect(card.reply.headline).toMatch(/^Wren: Set 0\.5 A/)
+    expect(card.reply.verdict).toBe('go')
+    expect(card.reply.figures.length).toBeGreaterThan(3)
+    expect(card.reply.cautions.length).toBeGreaterThan(0)
+    expect(card.reply.deference).toBe(deference)
+  })
+
+  test('in own words keeps them whole, whatever they look like, and carries cautions', async () => {
+    const words = 'At the bench: current: never above 1C, text: see the wall; from: home only.'
+    await done(`answer save title: Where we charge text: ${words}`)
+    const { reply } = onlyCard()
+    expect(reply.headline).toBe(`Where we charge: ${words}`)
+    expect(reply.readAs).toContain("in the words of this club's moderators")
+    expect(reply.cautions.map(({ key }) => key)).toContain('stayWithIt')
+    expect(reply.deference).toBe(deference)
+  })
+
+  test('says the same at any time of the day', async () => {
+    await done('answer save title: Wren question: time pack: 3S 720 LiHV current: 1A')
+    expect(JSON.stringify(onlyCard().reply)).not.toContain('by my clock')
+  })
+
+  test('a failed pin is a note, and "answer post" pins once it may', async () => {
+    board.hindered.pin = 'To pin I need the permission "Pin Messages" there.'
+    const reply = await saveWren()
+    expect(reply.headline).toBe(
+      'The standard answer "Wren" is saved, and it stands here, not pinned. To pin I need the permission "Pin Messages" there.',
+    )
+    expect(onlyCard().pinned).toBe(false)
+    delete board.hindered.pin
+    await done('answer post title: Wren')
+    expect(onlyCard().pinned).toBe(true)
+  })
+
+  test('one that cannot be posted is saved all the same, and posted later', async () => {
+    board.hindered.post = 'I may not write there.'
+    expect((await saveWren()).headline).toBe(
+      'The standard answer "Wren" is saved, but it stands nowhere yet. I may not write there.',
+    )
+    expect((await done('current pack: 3S 720 LiHV charger: 0.5/1/2A', member)).seeAlso).toContain('"Wren"')
+    delete board.hindered.post
+    await done('answer post title: Wren')
+    expect(onlyCard().pinned).toBe(true)
+  })
+
+  test('a platform that fails costs the card, not the answer', async () => {
+    board.hindered.platform = new Error('no connection')
+    expect((await saveWren()).headline).toContain('"answer post" tries again')
+    expect(asking.faults).toHaveLength(1)
+    ;(asking.faults as unknown[]).length = 0
+    delete board.hindered.platform
+    await done('answer post title: Wren')
+    expect(onlyCard().pinned).toBe(true)
+  })
+
+  test.each([
+    ['answer save title: Wren', 'what the standard answer is'],
+    ['answer save title: Wren question: current pack: 3S', 'capacity'],
+    ['answer save title: Wren question: current pack: mine', 'mine'],
+    ['answer save title: Wren question: house set rate: 1C', ''],
+    ['answer save title: Wren question: answer show title: Wren', ''],
+    ['answer save question: current pack: 3S 720 LiHV', 'title'],
+    [`answer save title: Wren text: ${'long '.repeat(200)}`, '700'],
+    [`answer save title: ${'long '.repeat(20)} text: x`, '80'],
+  ])('is refused where it could not be one: %s', async (question, hint) => {
+    expect(JSON.stringify(await problemOf(question))).toContain(hint)
+    expect(await asking.memory.answers.list(member.community.id)).toEqual([])
+    expect(board.standing).toEqual([])
+  })
+
+  test('does not take a name from the moderator’s own kit', async () => {
+    await done('kit save name: wren pack: 3S 720 LiHV')
+    expect(await problemOf('answer save title: Wren question: current pack: wren')).toBeDefined()
+    await done('kit save name: wren pack: 3S 720 LiHV for: club')
+    await done('answer save title: Wren question: current pack: wren')
+  })
+})
+
+describe('only moderators', () => {
+  test.each(
+    [answerSave, answerEdit, answerMove, answerPost, answerRemove].flatMap(({ examples }) => examples),
+  )('a member may not: %s', async question => {
+    await done('answer save title: Where we charge text: At the bench.')
+    const before = JSON.stringify([board.standing, await asking.memory.answers.list(member.community.id)])
+    expect((await problemOf(question, member))?.what).toBe(
+      'Only moderators change the standard answers of this club.',
+    )
+    const after = JSON.stringify([board.standing, await asking.memory.answers.list(member.community.id)])
+    expect(after).toBe(before)
+  })
+
+  test('everybody may look', async () => {
+    await saveWren()
+    expect((await done('answer list', member)).headline).toBe('Standard answers: Wren.')
+    expect((await done('answer show title: wren', member)).headline).toMatch(/^Wren: Set 0\.5 A/)
+    expect(await problemOf('answer show title: owl', member)).toBeDefined()
+  })
+})
+
+describe('the card is live', () => {
+  test('a house limit changes it in place, and it stays pinned', async () => {
+    await saveWren()
+    await done('house set chemistry: LiHV rate: 0.5C')
+    const card = onlyCard()
+    expect(card.edits).toBe(1)
+    expect(card.pinned).toBe(true)
+    expect(JSON.stringify(card.reply)).toContain('house')
+  })
+
+  test('a kit entry changes it in place', async () => {
+    await done('kit save name: wren pack: 3S 720 LiHV for: club')
+    await done('answer save title: Wren question: current pack: wren')
+    await done('kit save name: wren pack: 3S 1300 LiHV for: club')
+    expect(onlyCard()).toMatchObject({ edits: 1 })
+    expect(onlyCard().reply.headline).toContain('1.3 A')
+    await done('kit remove name: wren for: club')
+    expect(onlyCard().reply.problem).toBeDefined()
+  })
+
+  test('what changes nothing on it edits nothing', async () => {
+    await saveWren()
+    await done('house set chemistry: LiFe rate: 0.5C')
+    await done('kit save name: owl pack: 2S 450 LiPo for: club')
+    await asking.assistant.refreshCards()
+    expect(onlyCard().edits).toBe(0)
+  })
+
+  test('another community’s changes leave it alone', async () => {
+    await saveWren()
+    const elsewhere = { ...moderator, community: { id: 'room:other', name: 'Other' } }
+    await done('house set chemistry: LiHV rate: 0.5C', elsewhere)
+    expect(onlyCard().edits).toBe(0)
+  })
+
+  test('a newer program with other words edits it when it starts', async () => {
+    await saveWren()
+    const otherWords = {
+      ...current,
+      answer: async () => ({ headline: 'Set less.', cautions: [{ key: 'k', text: 'c' }] as const }),
+    }
+    const newer = await askingOf([otherWords, ...family], {
+      noticeboard: board.noticeboard,
+      memory: asking.memory,
+    })
+    await newer.assistant.refreshCards()
+    expect(newer.faults).toEqual([])
+    expect(onlyCard().reply.headline).toBe('Wren: Set less.')
+    expect(onlyCard().pinned).toBe(true)
+  })
+
+  test('a fault of ours leaves it as it is', async () => {
+    await saveWren()
+    const broken = {
+      ...current,
+      answer: () => {
+        throw new Error('broken')
+      },
+    }
+    const newer = await askingOf([broken, ...family], {
+      noticeboard: board.noticeboard,
+      memory: asking.memory,
+    })
+    await newer.assistant.refreshCards()
+    expect(newer.faults).toHaveLength(1)
+    expect(onlyCard().edits).toBe(0)
+  })
+
+  test('an edit that failed is made up for in the next round', async () => {
+    await saveWren()
+    board.hindered.platform = new Error('no connection')
+    await done('house set chemistry: LiHV rate: 0.5C')
+    expect(onlyCard().edits).toBe(0)
+    ;(asking.faults as unknown[]).length = 0
+    delete board.hindered.platform
+    await asking.assistant.refreshCards()
+    expect(onlyCard().edits).toBe(1)
+  })
+
+  test('deleted by hand it stays away until it is asked for', async () => {
+    await saveWren()
+    board.standing.length = 0
+    await done('house set chemistry: LiHV rate: 0.5C')
+    await asking.assistant.refreshCards()
+    expect(board.standing).toEqual([])
+    await done('answer post title: Wren')
+    expect(onlyCard().pinned).toBe(true)
+    expect(JSON.stringify(onlyCard().reply)).toContain('house')
+  })
+
+  test('unpinned by hand it stays unpinned', async () => {
+    await saveWren()
+    onlyCard().pinned = false
+    await done('house set chemistry: LiHV rate: 0.5C')
+    await done('answer post title: Wren')
+    await done('answer edit title: Wren new-title: Wren indoors')
+    expect(onlyCard()).toMatchObject({ pinned: false })
+    expect(onlyCard().reply.headline).toMatch(/^Wren indoors: /)
+  })
+})
+
+describe('changing', () => {
+  test('an edit changes the card in place', async () => {
+    await saveWren()
+    await done('answer edit title: wren new-title: Owl question: current pack: 2S 450 LiPo')
+    expect(onlyCard().reply.headline).toMatch(/^Owl: /)
+    expect(onlyCard().reply.question).toBe('current pack: 2S 450mAh LiPo')
+    await done('answer edit title: Owl text: Ask at the bench.')
+    expect(onlyCard().reply.headline).toBe('Owl: Ask at the bench.')
+    expect(onlyCard()).toMatchObject({ pinned: true, edits: 2 })
+  })
+
+  test('a title that is taken is refused, on saving and on editing', async () => {
+    await saveWren()
+    await done('answer save title: Owl text: Ask at the bench.')
+    expect(await problemOf('answer save title: OWL text: x')).toBeDefined()
+    expect(await problemOf('answer edit title: Wren new-title: owl')).toBeDefined()
+    expect(await problemOf('answer edit title: Wren')).toBeDefined()
+  })
+
+  test('a card is moved to where it is asked for', async () => {
+    await saveWren()
+    await done('answer move title: Wren', field)
+    expect(onlyCard()).toMatchObject({ place: 'room:field', pinned: true })
+    expect((await done('answer move title: Wren', field)).headline).toContain('already')
+  })
+
+  test('a card that cannot go there stays where it was', async () => {
+    await saveWren()
+    board.hindered.post = 'I may not write there.'
+    expect((await done('answer move title: Wren', field)).headline).toContain('left where it was')
+    delete board.hindered.post
+    expect(onlyCard()).toMatchObject({ place: 'room:bench-talk', pinned: true })
+    await done('house set chemistry: LiHV rate: 0.5C')
+    expect(onlyCard().edits).toBe(1)
+  })
+
+  test('removing takes the card away', async () => {
+    await saveWren()
+    await done('answer remove title: Wren')
+    expect(board.standing).toEqual([])
+    expect((await done('answer list')).headline).toContain('no standard answer yet')
+  })
+})
+
+describe('two moderators at once', () => {
+  test('who edit one answer leave a card that shows what is kept', async () => {
+    await done('answer save title: Wren text: First.')
+    await Promise.all([
+      done('answer edit title: Wren text: Second.'),
+      done('answer edit title: Wren text: Third.'),
+    ])
+    const kept = await asking.memory.answers.find(member.community.id, 'Wren')
+    expect(onlyCard().reply.headline).toBe(`Wren: ${kept?.content}`)
+  })
+
+  test('an edit overtaken by a later one does not leave old words on the card', async () => {
+    await done('answer save title: Wren text: First.')
+    const other = await askingOf(commands, { noticeboard: board.noticeboard, memory: asking.memory })
+    board.beforeNextEdit = async () => {
+      await other.ask('answer edit title: Wren text: Third.', moderator)
+      await other.assistant.settled()
+    }
+    await done('answer edit title: Wren text: Second.')
+    expect(onlyCard().reply.headline).toBe('Wren: Third.')
+    expect(other.faults).toEqual([])
+  })
+
+  test('an edit during the first post ends in one card with the new words', async () => {
+    board.beforeNextPin = () => asking.ask('answer edit title: Wren text: Second.', moderator)
+    await done('answer save title: Wren text: First.')
+    expect(onlyCard().reply.headline).toBe('Wren: Second.')
+    expect(onlyCard().pinned).toBe(true)
+  })
+
+  test('who post one deleted card at once leave one card', async () => {
+    await saveWren()
+    board.standing.length = 0
+    await Promise.all([done('answer post title: Wren'), done('answer post title: Wren')])
+    expect(onlyCard().pinned).toBe(true)
+  })
+})
+
+describe('asking what is a standard answer', () => {
+  test('points to it, however it is asked', async () => {
+    await saveWren()
+    const seeAlso = 'the standard answer "Wren" of this club, https://example.org/1'
+    expect((await done('current charger: 0.5/1/2A pack: 3s 720mah hv', member)).seeAlso).toBe(seeAlso)
+    expect((await done('what current for a 3S 720 LiHV on a 0.5/1/2A charger', member)).seeAlso).toBe(seeAlso)
+    expect((await done('current pack: 3S 730 LiHV charger: 0.5/1/2A', member)).seeAlso).toBeUndefined()
+  })
+
+  test('in another community it does not', async () => {
+    await saveWren()
+    const elsewhere = { ...member, community: { id: 'room:other', name: 'Other' } }
+    expect((await done('current pack: 3S 720 LiHV charger: 0.5/1/2A', elsewhere)).seeAlso).toBeUndefined()
+  })
+
+  test('follows the kit', async () => {
+    await done('kit save name: wren pack: 3S 720 LiHV for: club')
+    await done('answer save title: Wren question: current pack: wren')
+    await done('kit save name: wren pack: 3S 1300 LiHV for: club')
+    expect((await done('current pack: 3S 1300 LiHV', member)).seeAlso).toContain('"Wren"')
+    expect((await done('current pack: 3S 720 LiHV', member)).seeAlso).toBeUndefined()
+  })
+})
+
+test('titles are completed where one is wanted, not where a new one is', async () => {
+  await saveWren()
+  expect(await asking.assistant.complete('answer show', 'title', 'w', member)).toEqual(['Wren'])
+  expect(await asking.assistant.complete('answer save', 'title', 'w', member)).toEqual([])
+})
