@@ -1,6 +1,13 @@
 // Every command, in the order in which help lists them.
 
 import type { Command } from '../src/assistant/command.ts'
+import { answerEdit } from './answer-edit.ts'
+import { answerList } from './answer-list.ts'
+import { answerMove } from './answer-move.ts'
+import { answerPost } from './answer-post.ts'
+import { answerRemove } from './answer-remove.ts'
+import { answerSave } from './answer-save.ts'
+import { answerShow } from './answer-show.ts'
 import { cells } from './cells.ts'
 import { compare } from './compare.ts'
 import { current } from './current.ts'
@@ -19,6 +26,9 @@ import { lend } from './lend.ts'
 import { parallel } from './parallel.ts'
 import { percent } from './percent.ts'
 import { plan } from './plan.ts'
+import { remindCancel } from './remind-cancel.ts'
+import { remindList } from './remind-list.ts'
+import { remindMe } from './remind-me.ts'
 import { source } from './source.ts'
 import { storage } from './storage.ts'
 import { supply } from './supply.ts'
@@ -48,6 +58,16 @@ const answering: readonly Command[] = [
   kitRemove,
   houseShow,
   houseSet,
+  answerSave,
+  answerList,
+  answerShow,
+  answerEdit,
+  answerMove,
+  answerPost,
+  answerRemove,
+  remindMe,
+  remindList,
+  remindCancel,
   exportMe,
   forgetMe,
 ]

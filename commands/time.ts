@@ -21,6 +21,7 @@ import { whyNothingToCharge } from '../src/charging/charged-already.ts'
 import type { Pack } from '../src/charging/pack.ts'
 import { adviseSetting, type Setting } from '../src/charging/setting.ts'
 import { type TimedCharge, timedCharge } from '../src/charging/timed-charge.ts'
+import { writeQuestion } from '../src/notation/question.ts'
 import { currentOn, refuseLateEnd } from './parts/asked-current.ts'
 import { chargeFigures } from './parts/charge-figures.ts'
 import { chargeWorking, clockWords } from './parts/charge-words.ts'
@@ -81,7 +82,7 @@ export const time = defineCommand({
     'when will',
     'how many minutes',
   ],
-  answer: (inputs, { house, show, now }) => {
+  answer: (inputs, { house, show, now, speaksFirst }) => {
     const { charger, source, to, temperature } = inputs
     const pack = asMeasured(inputs)
     const { from, target, restPerCell_V } = levelsOf(pack, house, inputs.from, to)
@@ -125,7 +126,7 @@ export const time = defineCommand({
           input_A: timed.charge.peakPower_W / setting.efficiency / setting.feed.lowest_V,
         }),
       }),
-      followUps: followUps(inputs, timed, setting),
+      followUps: followUps(inputs, timed, setting, speaksFirst),
       charts: chargePictures(timed, pack, target, show),
       assumed: assumed(inputs, timed, setting, from, show),
     }
@@ -138,7 +139,12 @@ type Asked = Inputs<typeof options>
 const asMeasured = ({ pack, resistance }: Asked): Pack =>
   resistance === undefined ? pack : { ...pack, cellResistance_ohm: resistance }
 
-function followUps(inputs: Asked, { current_A }: TimedCharge, setting: Setting): FollowUp[] {
+function followUps(
+  inputs: Asked,
+  { current_A, verdict }: TimedCharge,
+  setting: Setting,
+  reminds: boolean,
+): FollowUp[] {
   const asked = written(options, inputs)
   const storage = inputs.to?.kind === 'named' && inputs.to.name === 'storage'
   return [
@@ -151,6 +157,9 @@ function followUps(inputs: Asked, { current_A }: TimedCharge, setting: Setting):
           }),
         ]),
     followUp(storage ? 'To full' : 'To storage', 'time', { ...asked, to: storage ? 'full' : 'storage' }),
+    ...(reminds && verdict !== 'do not charge'
+      ? [followUp('Remind me', 'remind me', { for: writeQuestion({ command: 'time', options: asked }) })]
+      : []),
   ]
 }
 
