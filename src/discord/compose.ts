@@ -53,7 +53,7 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
   return async (question, occasion, view) => {
     const reply = await assistant.answer(question, occasion)
     const [ids, drawn] = await Promise.all([
-      orWithout('buttons', keep(questions, buttonQuestions(reply)), new Map()),
+      orWithout('buttons', keepQuestions(questions, buttonQuestions(reply)), new Map()),
       orWithout('pictures', Promise.all(reply.charts.map(chart => draw(chart))), []),
     ])
     const pictures: Picture[] = drawn.map((_, at) => ({
@@ -81,6 +81,10 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
 /** A reply of our own making, without buttons or pictures. */
 export const asComposed = (reply: Reply): Composed => ({ reply, message: renderReply(reply), files: [] })
 
-async function keep(questions: QuestionMemory, texts: readonly string[]): Promise<QuestionIds> {
+/** So that buttons can ask them. */
+export async function keepQuestions(
+  questions: QuestionMemory,
+  texts: readonly string[],
+): Promise<QuestionIds> {
   return new Map(await Promise.all(texts.map(async text => [text, await questions.keep(text)] as const)))
 }

@@ -1,0 +1,147 @@
+// The noticeboard of Discord: posts, edits and pins by its REST API, with the bot's token.
+
+import { createHash } from 'node:crypto'
+import {
+  type APIChannel,
+  type APIMessage,
+  DiscordAPIError,
+  REST,
+  type RESTPostAPIChannelMessageJSONBody,
+  Routes,
+} from 'discord.js'
+import type { Missing, Notice, Noticeboard, Posted } from '../assistant/noticeboard.ts'
+import type { Reply } from '../assistant/reply.ts'
+import type { QuestionMemory } from '../memory/memory.ts'
+import { questionsBehind } from './buttons.ts'
+import { keepQuestions } from './compose.ts'
+import { onceMore } from './faults.ts'
+import { idOf } from './occasion.ts'
+import { type Rendered, renderReply } from './render.ts'
+
+export interface DiscordNoticeboardParts {
+  /** Where Discord's REST API is, without its version. */
+  readonly api: string
+  readonly token: string
+  readonly questions: QuestionMemory
+}
+
+/** Discord's codes: https://docs.discord.com/developers/topics/opcodes-and-status-codes#json */
+const unknownChannel = 10003
+const unknownMessage = 10008
+const tooManyPins = 30003
+const noAccess = 50001
+const closedToUs = 50007
+const noPermission = 50013
+
+const request_ms = 10_000
+
+export function createDiscordNoticeboard({ api, token, questions }: DiscordNoticeboardParts): Noticeboard {
+  const rest = new REST({ api, timeout: request_ms }).setToken(token)
+
+  async function rendered(reply: Reply): Promise<Rendered> {
+    const ids = await keepQuestions(questions, questionsBehind(reply))
+    return renderReply(reply, { view: 'brief', ids, pictures: [] })
+  }
+
+  async function post(place: string, { reply, key, calls }: Notice): Promise<Posted | Missing> {
+    const channelId = snowflake(place)
+    const body: RESTPostAPIChannelMessageJSONBody = {
+      ...(await rendered(reply)),
+      ...(calls !== undefined && {
+        content: `<@${snowflake(calls)}>`,
+        allowed_mentions: { users: [snowflake(calls)] },
+      }),
+      nonce: nonceOf(key),
+      enforce_nonce: true,
+    }
+    return orMissing(
+      async () => {
+        const channel = (await rest.get(Routes.channel(channelId))) as APIChannel
+        const sent = (await onceMore(() =>
+          rest.post(Routes.channelMessages(channelId), { body }),
+        )) as APIMessage
+        const server = ('guild_id' in channel && channel.guild_id) || '@me'
+        return {
+          place,
+          message: idOf(sent.id),
+          link: `https://discord.com/channels/${server}/${channelId}/${sent.id}`,
+        }
+      },
+      {
+        [unknownChannel]: 'That channel is no more.',
+        [noAccess]: 'I cannot see that channel: give me "View Channel" there.',
+        [noPermission]: 'I may not write there: give me "Send Messages" and "Embed Links".',
+        [closedToUs]: 'Direct messages to that person are closed to me.',
+      },
+    )
+  }
+
+  return {
+    ready: () => true,
+    post,
+    edit: async ({ place, message }, reply) => {
+      const body = await rendered(reply)
+      try {
+        const route = Routes.channelMessage(snowflake(place), snowflake(message))
+        await onceMore(() => rest.patch(route, { body }))
+        return 'edited'
+      } catch (error) {
+        if (isGone(error)) return 'gone'
+        throw error
+      }
+    },
+    pin: ({ place, message }) =>
+      orMissing(
+        async () => {
+          const route = Routes.channelMessagesPin(snowflake(place), snowflake(message))
+          await onceMore(() => rest.put(route))
+          return 'pinned' as const
+        },
+        {
+          [unknownMessage]: 'The card was deleted before it could be pinned.',
+          [tooManyPins]: 'That channel has as many pinned messages as Discord allows: unpin one.',
+          [noAccess]: 'I cannot see that channel: give me "View Channel" there.',
+          [noPermission]: 'To pin I need the permission "Pin Messages" there.',
+        },
+      ),
+    remove: async ({ place, message }) => {
+      try {
+        await rest.delete(Routes.channelMessage(snowflake(place), snowflake(message)))
+      } catch (error) {
+        if (!isGone(error)) throw error
+      }
+    },
+    direct: (person, notice) =>
+      orMissing(
+        async () => {
+          const body = { recipient_id: snowflake(person) }
+          const { id } = (await rest.post(Routes.userChannels(), { body })) as APIChannel
+          const posted = await post(idOf(id), notice)
+          return 'missing' in posted ? posted : 'sent'
+        },
+        { [closedToUs]: 'Direct messages to that person are closed to me.' },
+      ),
+  }
+}
+
+const snowflake = (id: string): string => id.replace(/^discord:/, '')
+
+/** Discord takes 25 characters. */
+const nonceOf = (key: string): string => createHash('sha256').update(key).digest('base64url').slice(0, 25)
+
+const isGone = (error: unknown): boolean =>
+  error instanceof DiscordAPIError && (error.code === unknownMessage || error.code === unknownChannel)
+
+/** What `attempt` gives; for a refusal of Discord that is listed, what is missing. */
+async function orMissing<T>(
+  attempt: () => Promise<T>,
+  reasons: Readonly<Record<number, string>>,
+): Promise<T | Missing> {
+  try {
+    return await attempt()
+  } catch (error) {
+    const missing = error instanceof DiscordAPIError ? reasons[Number(error.code)] : undefined
+    if (missing === undefined) throw error
+    return { missing }
+  }
+}

@@ -1,0 +1,142 @@
+// The noticeboard of Matrix: messages, edits and the list of pinned messages of a room.
+
+import { randomUUID } from 'node:crypto'
+import { EventType, type MatrixClient, MatrixError, type Room } from 'matrix-js-sdk'
+import type { Missing, Notice, Noticeboard, Posted } from '../assistant/noticeboard.ts'
+import type { Reply } from '../assistant/reply.ts'
+import { directRoomWith } from './account-data.ts'
+import { editContent } from './content.ts'
+import { idOf } from './occasion.ts'
+import { type Rendered, renderReply } from './render.ts'
+import { isDirect, missingPermission } from './room-facts.ts'
+
+export interface OpenMatrix {
+  readonly client: MatrixClient
+  /** Sends a message that the server takes once for each key, and gives its id. */
+  readonly send: (roomId: string, content: object, key: string) => Promise<string>
+}
+
+/** `open` gives the session while there is one; `prefix` stands before the commands that a reply suggests. */
+export function createMatrixNoticeboard(open: () => OpenMatrix | undefined, prefix: string): Noticeboard {
+  let pinning: Promise<unknown> = Promise.resolve()
+
+  function session(): OpenMatrix {
+    const now = open()
+    if (!now) throw new Error('Matrix is not connected')
+    return now
+  }
+
+  /** The working is left out: it is shown by a reaction to an answer, which this is none. */
+  const rendered = (reply: Reply, room: Room): Rendered => {
+    const rules = { prefix: isDirect(session().client, room) ? '' : prefix, working: false }
+    return renderReply({ ...reply, working: [] }, rules)
+  }
+
+  async function post(place: string, { reply, key, calls }: Notice): Promise<Posted | Missing> {
+    const { client, send } = session()
+    const roomId = matrixId(place)
+    const room = joinedRoom(client, roomId)
+    if (!room) return { missing: 'I am not in that room any longer.' }
+    const missing = missingPermission(room, 'send messages')
+    if (missing !== undefined) return { missing }
+    const content = {
+      ...rendered(reply, room),
+      // Apps show no notification for a notice, not even where it mentions somebody: rule .m.rule.suppress_notices.
+      ...(calls !== undefined && { msgtype: 'm.text' }),
+      'm.mentions': calls === undefined ? {} : { user_ids: [matrixId(calls)] },
+    }
+    const eventId = await send(roomId, content, key)
+    return { place, message: idOf(eventId), link: linkTo(client, roomId, eventId) }
+  }
+
+  /** The list is one for all who pin: read from the server, changed, written; ours one after another. */
+  function changePins(roomId: string, change: (pins: readonly string[]) => readonly string[]): Promise<void> {
+    const { client } = session()
+    const work = async () => {
+      const before = await pinsOf(client, roomId)
+      const pins = change(before)
+      if (pins.join() === before.join()) return
+      await client.sendStateEvent(roomId, EventType.RoomPinnedEvents, { pinned: [...pins] })
+    }
+    const done = pinning.then(work, work)
+    pinning = done.catch(() => {})
+    return done
+  }
+
+  return {
+    ready: () => open() !== undefined,
+    post,
+    edit: async ({ place, message }, reply) => {
+      const { client, send } = session()
+      const [roomId, eventId] = [matrixId(place), matrixId(message)]
+      const room = joinedRoom(client, roomId)
+      if (!room || !(await isThere(client, roomId, eventId))) return 'gone'
+      await send(roomId, editContent(rendered(reply, room), eventId), randomUUID())
+      return 'edited'
+    },
+    pin: async ({ place, message }) => {
+      const roomId = matrixId(place)
+      const room = joinedRoom(session().client, roomId)
+      const missing = room ? missingPermission(room, 'change the pinned messages') : 'I am not in that room.'
+      if (missing !== undefined) return { missing }
+      const eventId = matrixId(message)
+      await changePins(roomId, pins => (pins.includes(eventId) ? pins : [...pins, eventId]))
+      return 'pinned'
+    },
+    remove: async ({ place, message }) => {
+      const { client } = session()
+      const [roomId, eventId] = [matrixId(place), matrixId(message)]
+      const room = joinedRoom(client, roomId)
+      if (!room) return
+      if (missingPermission(room, 'change the pinned messages') === undefined) {
+        await changePins(roomId, pins => pins.filter(pin => pin !== eventId))
+      }
+      if (await isThere(client, roomId, eventId)) await client.redactEvent(roomId, eventId)
+    },
+    direct: async (person, notice) => {
+      const { client } = session()
+      const roomId = directRoomWith(client, matrixId(person))
+      const room = roomId === undefined ? undefined : joinedRoom(client, roomId)
+      await room?.loadMembersIfNeeded()
+      if (room?.getMember(matrixId(person))?.membership !== 'join') {
+        return { missing: 'There is no direct room with that person: they can invite me to one.' }
+      }
+      const posted = await post(idOf(room.roomId), notice)
+      return 'missing' in posted ? posted : 'sent'
+    },
+  }
+}
+
+const matrixId = (id: string): string => id.replace(/^matrix:/, '')
+
+function joinedRoom(client: MatrixClient, roomId: string): Room | undefined {
+  const room = client.getRoom(roomId)
+  return room?.getMyMembership() === 'join' ? room : undefined
+}
+
+/** Navigation by matrix.to: https://spec.matrix.org/v1.15/appendices/#matrixto-navigation */
+function linkTo(client: MatrixClient, roomId: string, eventId: string): string {
+  const via = client.getDomain() ?? ''
+  return `https://matrix.to/#/${encodeURIComponent(roomId)}/${encodeURIComponent(eventId)}?via=${encodeURIComponent(via)}`
+}
+
+async function pinsOf(client: MatrixClient, roomId: string): Promise<readonly string[]> {
+  const content = await orWithout(client.getStateEvent(roomId, EventType.RoomPinnedEvents, ''), {})
+  const { pinned } = content as { pinned?: unknown }
+  return Array.isArray(pinned) ? pinned.filter(pin => typeof pin === 'string') : []
+}
+
+/** A deleted message stays as an empty shell that says who deleted it. */
+async function isThere(client: MatrixClient, roomId: string, eventId: string): Promise<boolean> {
+  const event = await orWithout(client.fetchRoomEvent(roomId, eventId), undefined)
+  return event !== undefined && event.unsigned?.redacted_because === undefined
+}
+
+async function orWithout<T, U>(request: Promise<T>, without: U): Promise<T | U> {
+  try {
+    return await request
+  } catch (error) {
+    if (error instanceof MatrixError && error.errcode === 'M_NOT_FOUND') return without
+    throw error
+  }
+}
