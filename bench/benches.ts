@@ -18,4 +18,5 @@ export const benches: Record<string, () => Promise<Bench>> = {
   discord: () => import('./discord.ts'),
   notation: () => import('./notation.ts'),
   memory: () => import('./memory.ts'),
+  plan: () => import('./plan.ts'),
 }

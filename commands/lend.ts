@@ -63,9 +63,14 @@ export const lend = defineCommand({
     })
     if ('refusal' in lent) return refusedAnswer(lent, known, show)
     const isTooMuch = power > most_W * (1 + 1e-9)
+    const givesNothing = lent.duration_s < 60
     const figure = figuresIn(show)
     return {
-      headline: isTooMuch ? tooMuch(inputs, most_W, show) : headline(inputs, lent, show),
+      headline: isTooMuch
+        ? tooMuch(inputs, most_W, show)
+        : givesNothing
+          ? nothing(inputs, lent, show)
+          : headline(inputs, lent, show),
       figures: [
         figure.energy('energyGiven', 'into the device', lent.given_Wh),
         figure.duration('lendTime', 'time', lent.duration_s),
@@ -80,14 +85,15 @@ export const lend = defineCommand({
       ],
       working: working(inputs, lent, house, show),
       cautions: careCautions('lend', known),
-      followUps: isTooMuch
-        ? []
-        : [
-            followUp('How long to charge it again?', 'time', {
-              pack: packKind.write(pack),
-              from: `${percentKind.write(Math.round(lent.leftSoc * 100) / 100)}`,
-            }),
-          ],
+      followUps:
+        isTooMuch || givesNothing
+          ? []
+          : [
+              followUp('How long to charge it again?', 'time', {
+                pack: packKind.write(pack),
+                from: `${percentKind.write(Math.round(lent.leftSoc * 100) / 100)}`,
+              }),
+            ],
       assumed: [
         ...(inputs.from ? [] : ['the pack is taken to be full']),
         ...(efficiency === undefined
@@ -112,6 +118,9 @@ function refuseUseless(efficiency: number | undefined): void {
 
 const tooMuch = ({ pack, power }: Asked, most_W: number, show: Show): string =>
   `Do not lend ${show.power(power)} from this pack: near its floor that is more than ${show.rate(batterySourceRate_C.value)} out of ${show.capacity(pack.capacity_Ah)}. Lend ${show.number(Math.floor(most_W), 0)} W at most, or use a larger pack.`
+
+const nothing = ({ power }: Asked, { stop_V }: Lending, show: Show): string =>
+  `Do not lend ${show.power(power)} from this pack: under that load it sinks to its floor of ${show.voltage(stop_V)} at once. Lend less power, or use another pack.`
 
 function headline(
   { power }: Asked,

@@ -1,0 +1,151 @@
+// No board joins what must not be joined, no lent pack goes below its floor, no hurt cell is passed as fit.
+
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { batteryStore } from '../../../src/charging/battery-store.ts'
+import { checkCells } from '../../../src/charging/cell-check.ts'
+import { chemistries } from '../../../src/charging/chemistries.ts'
+import { restingVoltage } from '../../../src/charging/curve.ts'
+import { lend } from '../../../src/charging/lend.ts'
+import { type BoardPack, checkBoard, combinedPack } from '../../../src/charging/parallel.ts'
+import { adviseSetting } from '../../../src/charging/setting.ts'
+import { chemistryName, someCharger, someHouse, somePack } from '../../support/arbitraries.ts'
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
+/** Spread evenly, where `between` is drawn to its ends. */
+const hundredths = (min: number, max: number) => fc.integer({ min, max }).map(value => value / 100)
+const rest = (perCell_V: number) => ({ kind: 'rest' as const, perCell_V })
+const someBoardPack: fc.Arbitrary<BoardPack> = fc.record(
+  {
+    pack: somePack,
+    from: fc.oneof(between(1, 4.6).map(rest), between(3.7, 3.9).map(rest)),
+    unsound: fc.constant('swollen'),
+  },
+  { requiredKeys: ['pack', 'from'] },
+)
+
+describe('a parallel board', () => {
+  it('refuses mixed cell counts, mixed chemistries, unsound packs and damaged cells, always', () => {
+    fc.assert(
+      fc.property(fc.array(someBoardPack, { minLength: 2, maxLength: 4 }), someHouse, (packs, house) => {
+        const { refusal } = checkBoard(packs, house)
+        const mixed = new Set(packs.map(({ pack }) => `${pack.series} ${pack.chemistry}`)).size > 1
+        const unfit = packs.some(
+          ({ pack, from, unsound }) =>
+            unsound !== undefined ||
+            (from.kind === 'rest' && from.perCell_V < chemistries[pack.chemistry].damage_V.value),
+        )
+        if (mixed || unfit) expect(refusal).toBeDefined()
+      }),
+      { numRuns: 10_000 },
+    )
+  })
+
+  it('joins none that lie more than 0.1 V per cell apart, and lets none take more than it may', () => {
+    let joined = 0
+    const alike = fc
+      .tuple(
+        chemistryName,
+        fc.integer({ min: 1, max: 6 }),
+        fc.array(fc.tuple(between(0.2, 5), between(0.1, 1)), { minLength: 2, maxLength: 4 }),
+      )
+      .map(([chemistry, series, parts]) =>
+        parts.map(([capacity_Ah, soc]) => ({
+          pack: { chemistry, series, parallel: 1, capacity_Ah },
+          from: rest(restingVoltage(chemistries[chemistry], 0.5 + soc / 10)),
+        })),
+      )
+    fc.assert(
+      fc.property(alike, packs => {
+        const { refusal, flows } = checkBoard(packs, {})
+        if (refusal) return
+        joined++
+        const volts = packs.map(({ from }) => from.perCell_V)
+        expect(Math.max(...volts) - Math.min(...volts)).toBeLessThanOrEqual(0.1 + 1e-6)
+        flows.forEach(({ firstMinute_A }, index) => {
+          const { pack } = packs[index] as (typeof packs)[number]
+          const { value: highest_C } = chemistries[pack.chemistry].highestRate_C
+          if (firstMinute_A > 0)
+            expect(firstMinute_A).toBeLessThanOrEqual(highest_C * pack.capacity_Ah * (1 + 1e-9))
+        })
+      }),
+      { numRuns: 500 },
+    )
+    expect(joined).toBeGreaterThan(50)
+  })
+
+  it('sets a current that the others may take when the largest pack comes unplugged', () => {
+    fc.assert(
+      fc.property(
+        fc.array(somePack, { minLength: 2, maxLength: 5 }),
+        fc.option(someCharger, { nil: undefined }),
+        someHouse,
+        (packs, charger, limits) => {
+          const [first] = packs as [(typeof packs)[0]]
+          const alike = packs.map(pack => ({ ...pack, series: first.series, chemistry: first.chemistry }))
+          const setting = adviseSetting({ pack: combinedPack(alike), limits, ...(charger && { charger }) })
+          if ('refusal' in setting) return
+          const sizes_Ah = alike.map(({ capacity_Ah }) => capacity_Ah)
+          const left_Ah = sizes_Ah.reduce((sum, size) => sum + size, 0) - Math.max(...sizes_Ah)
+          const highest_C = chemistries[first.chemistry].highestRate_C.value
+          for (const { labelRate_C = highest_C } of alike) {
+            expect(setting.current_A).toBeLessThanOrEqual(
+              Math.min(labelRate_C, highest_C) * left_Ah * (1 + 1e-9),
+            )
+          }
+        },
+      ),
+      { numRuns: 10_000 },
+    )
+  })
+})
+
+describe('lending', () => {
+  it('never plans a pack below its floor', () => {
+    let lent = 0
+    // Mostly without a measured resistance, which makes many random packs unable to give anything.
+    const lendable = fc.oneof(
+      somePack,
+      somePack.map(({ cellResistance_ohm: _, ...pack }) => pack),
+    )
+    fc.assert(
+      fc.property(
+        lendable,
+        hundredths(0, 100),
+        hundredths(2, 200),
+        someHouse,
+        (pack, soc, rate_C, limits) => {
+          const power_W = rate_C * pack.capacity_Ah * pack.series * 3
+          const lending = lend({ pack, from: { kind: 'soc', soc }, power_W, limits })
+          if ('refusal' in lending || lending.given_Wh === 0) return
+          lent++
+          const store = batteryStore(pack, limits, soc)
+          const rest_V = store.rest_V(lending.leftSoc)
+          const drawn_W = power_W / lending.efficiency
+          const out_A =
+            (rest_V - Math.sqrt(rest_V ** 2 - 4 * store.resistance_ohm * drawn_W)) /
+            (2 * store.resistance_ohm)
+          const floor_V = { LiPo: 3.4, LiHV: 3.4, 'Li-ion': 3, LiFe: 2.8 }[pack.chemistry] * pack.series
+          expect(rest_V - out_A * store.resistance_ohm).toBeGreaterThanOrEqual(floor_V - 1e-9)
+        },
+      ),
+      { numRuns: 3000 },
+    )
+    expect(lent).toBeGreaterThan(1000)
+  })
+})
+
+describe('cell readings', () => {
+  it('never pass a cell below its damage threshold or above full, or another number of cells than the label has', () => {
+    const readings = fc.array(fc.oneof(between(0, 5), between(3.6, 4.1)), { minLength: 1, maxLength: 14 })
+    fc.assert(
+      fc.property(somePack, readings, fc.constantFrom('rest', 'full'), (pack, cells_V, at) => {
+        const { verdict } = checkCells({ pack, cells_V, at, balance_A: 0.1 })
+        const { damage_V, full_V } = chemistries[pack.chemistry]
+        const hurt = cells_V.some(cell_V => cell_V < damage_V.value || cell_V > full_V.value + 0.021)
+        if (hurt || cells_V.length !== pack.series) expect(verdict).toBe('do not charge')
+      }),
+      { numRuns: 10_000 },
+    )
+  })
+})
