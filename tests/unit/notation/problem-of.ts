@@ -12,13 +12,3 @@ export function problemOf(read: () => unknown): ProblemDetails {
   }
   throw new Error(`expected a Problem, but it was read as ${JSON.stringify(value)}`)
 }
-
-/** The value, or undefined where a Problem was thrown; any other error passes. */
-export function readOrProblem<T>(read: () => T): T | undefined {
-  try {
-    return read()
-  } catch (error) {
-    if (error instanceof Problem) return undefined
-    throw error
-  }
-}
