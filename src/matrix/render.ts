@@ -105,9 +105,9 @@ function blocksOf(reply: Reply, { prefix, working, once = false }: RenderRules):
       'Figures',
       figures.map(({ label, text }) => [`${label}: `, { strong: clipped(text) }]),
     ),
-    ...(working
+    ...(working || isFixed
       ? list(
-          'Working',
+          isAllWorking ? 'Details' : 'Working',
           reply.working.map(step => [clipped(step)]),
         )
       : []),

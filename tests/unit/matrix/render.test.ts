@@ -1,0 +1,164 @@
+// A reply as a Matrix message: what is said first, what is never cut, what becomes of signs that mean something in HTML.
+
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { problemReply } from '../../../src/assistant/failures.ts'
+import { Problem } from '../../../src/assistant/problem.ts'
+import { type Answer, completeReply, type Reply } from '../../../src/assistant/reply.ts'
+import { answerContent, editContent } from '../../../src/matrix/content.ts'
+import { renderReply } from '../../../src/matrix/render.ts'
+
+const answer: Answer = {
+  verdict: 'do not charge',
+  headline: 'Do not charge this pack.',
+  figures: [{ key: 'setCurrent', label: 'current to set', value: 0, unit: 'A', text: '0 A' }],
+  working: ['2.1 V is under 2.5 V (common practice)'],
+  cautions: [{ key: 'damaged', text: 'Take it outside and let it rest.' }],
+  followUps: [{ label: 'At storage', question: 'bench pack: 3S 720 LiHV to: storage' }],
+}
+const replyTo = (changes: Partial<Answer> = {}): Reply =>
+  completeReply(
+    { command: 'bench', readAs: '3S 720 LiHV', question: 'bench pack: 3S 720 LiHV' },
+    { ...answer, ...changes },
+  )
+const hidden = { prefix: '!charge', working: false }
+
+describe('renderReply', () => {
+  it('says the answer first, then the verdict in words, in both forms', () => {
+    const { msgtype, body, formatted_body } = renderReply(replyTo())
+    expect(msgtype).toBe('m.notice')
+    expect(body.split('\n\n').slice(0, 3)).toEqual([
+      'Do not charge this pack.',
+      'Verdict: do not charge',
+      'Read as: 3S 720 LiHV',
+    ])
+    expect(formatted_body).toMatch(
+      /^<p><strong>Do not charge this pack\.<\/strong><\/p><p>Verdict: <strong>do not/,
+    )
+  })
+
+  it('uses only tags that the specification names', () => {
+    const tags =
+      renderReply(replyTo(), { ...hidden, working: true }).formatted_body.match(/<\/?[a-z]+/g) ?? []
+    expect(new Set(tags.map(tag => tag.replace(/<\/?/, '')))).toEqual(
+      new Set(['p', 'strong', 'ul', 'li', 'code']),
+    )
+  })
+
+  it('offers the working, shows it, and offers to hide it', () => {
+    const brief = renderReply(replyTo(), hidden).body
+    const full = renderReply(replyTo(), { ...hidden, working: true }).body
+    expect(brief).not.toContain('2.1 V is under')
+    expect(brief).toContain('To show the working, react with ➕ or reply "show working".')
+    expect(full).toContain('- 2.1 V is under')
+    expect(full).toContain('To hide the working, react with ➖ or reply "hide working".')
+  })
+
+  it('shows at once what has nothing but working, and what may not be asked again', () => {
+    const { verdict: _, ...plain } = answer
+    const help = completeReply(
+      { command: 'help', readAs: 'help', question: 'help' },
+      { ...plain, figures: [] },
+    )
+    for (const body of [renderReply(help).body, renderReply(replyTo(), { ...hidden, once: true }).body]) {
+      expect(body).toContain('- 2.1 V is under')
+      expect(body).not.toContain('react with')
+    }
+  })
+
+  it('writes what-ifs as commands to copy, with the prefix where one is needed', () => {
+    const asked = 'bench pack: 3S 720 LiHV to: storage'
+    expect(renderReply(replyTo()).formatted_body).toContain(`<code>!charge ${asked}</code>`)
+    expect(renderReply(replyTo(), { ...hidden, prefix: '' }).formatted_body).toContain(
+      `<code>${asked}</code>`,
+    )
+  })
+
+  it('says what is wrong with a question, where, and what would do', () => {
+    const problem = new Problem({ what: 'No.', token: '9*9S', expected: '1S to 14S', example: '3S 720 LiHV' })
+    const { body } = renderReply(problemReply('bench', '9*9S', problem))
+    expect(body).toContain('At: 9*9S\n\nExpected: 1S to 14S\n\nFor example: 3S 720 LiHV')
+  })
+
+  it('takes no markup from what was typed', () => {
+    const { formatted_body, body } = renderReply(replyTo({ headline: `<a href="x">&'</a>\n- item\u202eltr` }))
+    expect(formatted_body).toContain('&lt;a href=&quot;x&quot;&gt;&amp;&#39;&lt;/a&gt; - itemltr')
+    expect(body.split('\n')[0]).toBe(`<a href="x">&'</a> - itemltr`)
+  })
+
+  it('throws rather than cut a caution', () => {
+    const cautions = [{ key: 'long', text: 'x '.repeat(10_000) }] as const
+    expect(() => renderReply(replyTo({ cautions }))).toThrow(RangeError)
+  })
+})
+
+describe('any reply', () => {
+  const text = (maxLength: number) => fc.string({ unit: 'grapheme', minLength: 1, maxLength })
+  const anyAnswer = fc.record({
+    headline: text(3000),
+    figures: fc.array(
+      fc.record({
+        key: fc.constant('k'),
+        label: text(50),
+        value: fc.constant(0),
+        unit: fc.constant('A' as const),
+        text: text(200),
+      }),
+      { maxLength: 60 },
+    ),
+    working: fc.array(text(3000), { maxLength: 60 }),
+    assumed: fc.array(text(3000), { maxLength: 20 }),
+    cautions: fc
+      .array(fc.record({ key: fc.constant('k'), text: fc.lorem({ maxCount: 40 }) }), {
+        minLength: 1,
+        maxLength: 8,
+      })
+      .map(cautions => cautions as unknown as Answer['cautions']),
+  })
+
+  it('fits an event, also encrypted and as an edit, with every caution and the deference', () => {
+    fc.assert(
+      fc.property(anyAnswer, fc.boolean(), (changes, working) => {
+        const reply = replyTo(changes)
+        const rendered = renderReply(reply, { ...hidden, working })
+        for (const { text } of reply.cautions) expect(rendered.body).toContain(text)
+        expect(rendered.body).toContain(reply.deference)
+        const edit = JSON.stringify(editContent(rendered, '$answer', '@ada:club.test'))
+        // Base64 is a third longer; the rest is the envelope. https://spec.matrix.org/v1.15/client-server-api/#size-limits
+        expect((Buffer.byteLength(edit) * 4) / 3 + 2_000).toBeLessThan(65_536)
+      }),
+      { numRuns: 60 },
+    )
+  })
+})
+
+describe('content', () => {
+  const rendered = renderReply(replyTo())
+
+  it('refers to the question and mentions its asker alone', () => {
+    expect(answerContent(rendered, { question: '$q', asker: '@ada:club.test', thread: undefined })).toEqual({
+      ...rendered,
+      'm.mentions': { user_ids: ['@ada:club.test'] },
+      'm.relates_to': { 'm.in_reply_to': { event_id: '$q' } },
+    })
+  })
+
+  it('stays in the thread of the question', () => {
+    const content = answerContent(rendered, { question: '$q', asker: '@ada:club.test', thread: '$root' })
+    expect(content['m.relates_to']).toEqual({
+      rel_type: 'm.thread',
+      event_id: '$root',
+      'm.in_reply_to': { event_id: '$q' },
+    })
+  })
+
+  it('replaces an answer without mentioning anybody anew', () => {
+    expect(editContent(rendered, '$answer', '@ada:club.test')).toEqual({
+      msgtype: 'm.notice',
+      body: '* Do not charge this pack.',
+      'm.mentions': {},
+      'm.new_content': { ...rendered, 'm.mentions': { user_ids: ['@ada:club.test'] } },
+      'm.relates_to': { rel_type: 'm.replace', event_id: '$answer' },
+    })
+  })
+})
