@@ -34,9 +34,9 @@ export async function dispatch(
     const understood = understand(definition, question.options)
     readAs = withNames(understood.readAs, used)
     const answer = await definition.answer(understood.inputs, context)
-    const assumed = [...understood.assumed, ...notUsed(question), ...(answer.assumed ?? [])]
+    const assumed = new Set([...understood.assumed, ...notUsed(question), ...(answer.assumed ?? [])])
     const canonical = writeQuestion(understood.question)
-    return completeReply({ command, readAs, question: canonical }, { ...answer, assumed })
+    return completeReply({ command, readAs, question: canonical }, { ...answer, assumed: [...assumed] })
   } catch (error) {
     if (error instanceof Problem) return problemReply(command, readAs, error)
     const reference = randomUUID().slice(0, 8)

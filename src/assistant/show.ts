@@ -39,7 +39,7 @@ export function showIn(mark: DecimalMark): Show {
   return {
     mark,
     number,
-    current: value_A => withUnit(number(value_A, value_A < 10 ? 2 : 1), 'A'),
+    current: value_A => withUnit(number(value_A, 2), 'A'),
     perCell: value_V => withUnit(fixed(value_V, 2), 'V'),
     voltage: value_V => withUnit(number(value_V, 2), 'V'),
     capacity: value_Ah =>

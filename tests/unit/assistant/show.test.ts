@@ -9,7 +9,7 @@ describe('numbers as a person reads them', () => {
   it.each([
     [show.current(0.72), '0.72 A'],
     [show.current(1), '1 A'],
-    [show.current(12.34), '12.3 A'],
+    [show.current(16.354), '16.35 A'],
     [show.perCell(4.2), '4.20 V'],
     [show.voltage(13.05), '13.05 V'],
     [show.voltage(9), '9 V'],
