@@ -2,6 +2,8 @@
 
 import { commands } from '../commands/index.ts'
 import { type Assistant, createAssistant } from './assistant/assistant.ts'
+import { createNoticeboards, type Noticeboards } from './assistant/noticeboard.ts'
+import { createRounds, type Rounds } from './assistant/rounds.ts'
 import { describeError, type Log } from './log.ts'
 import type { MemoryPlace } from './memory/connect.ts'
 import type { Memory } from './memory/memory.ts'
@@ -10,16 +12,23 @@ import { openMemory } from './memory/open.ts'
 export interface Opened {
   readonly assistant: Assistant
   readonly memory: Memory
+  /** Empty: the platforms add their boards. */
+  readonly noticeboard: Noticeboards
+  /** Not started. */
+  readonly rounds: Rounds
 }
 
 /** Throws a MemoryError where the data folder or the database cannot be used. */
 export async function openAssistant(place: MemoryPlace, log: Log): Promise<Opened> {
   const memory = await openMemory(place)
-  const assistant = createAssistant({
-    commands,
-    memory,
+  const noticeboard = createNoticeboards()
+  const parts = {
+    noticeboard,
     clock: () => new Date(),
-    onFault: (fault, reference) => log.error({ reference, fault: describeError(fault) }, 'a question failed'),
-  })
-  return { assistant, memory }
+    onFault: (fault: unknown, reference: string) =>
+      log.error({ reference, fault: describeError(fault) }, 'a question failed'),
+  }
+  const assistant = createAssistant({ ...parts, commands, memory })
+  const rounds = createRounds({ ...parts, assistant, reminders: memory.reminders })
+  return { assistant, memory, noticeboard, rounds }
 }

@@ -29,13 +29,15 @@ export async function serve(config: Config, log: Log): Promise<void> {
     log.error({ error: describeError(fault) }, 'could not drop what is old'),
   )
   stopOnSignal(log, async () => {
-    await Promise.all(surfaces.map(surface => surface.stop()))
+    await Promise.all([opened.rounds.stop(), ...surfaces.map(surface => surface.stop())])
+    await opened.assistant.settled()
     await http?.stop()
     stopForgetting()
     await opened.memory.close()
   })
   await http?.start()
   await Promise.all(surfaces.map(surface => surface.start()))
+  opened.rounds.start()
   log.info({ surfaces: surfaces.map(({ name }) => name) }, 'ready')
 }
 
@@ -43,26 +45,37 @@ type Parts = Opened & { readonly draw: typeof drawPng; readonly log: Log }
 
 /** A platform's library is loaded only where that platform is configured. */
 async function surfacesFor(config: Config, parts: Parts): Promise<{ surfaces: Surface[]; routes: Route[] }> {
+  const { memory, noticeboard } = parts
   const surfaces: Surface[] = []
   const routes: Route[] = []
   if (hasDiscord(config)) {
-    const { createDiscordSurface } = await import('./discord/surface.ts')
+    const [{ createDiscordSurface }, { createDiscordNoticeboard }] = await Promise.all([
+      import('./discord/surface.ts'),
+      import('./discord/noticeboard.ts'),
+    ])
     const discord = createDiscordSurface({ config, ...parts })
     if (discord) {
       surfaces.push(discord)
       routes.push(...discord.routes)
     }
+    const { DISCORD_API: api, DISCORD_TOKEN: token } = config
+    if (token !== undefined)
+      noticeboard.add('discord', createDiscordNoticeboard({ api, token, questions: memory.questions }))
   }
   if (hasMatrix(config)) {
-    const [{ matrixSettings }, { createMatrixSurface }] = await Promise.all([
+    const [{ matrixSettings }, { createMatrixSurface }, { createMatrixNoticeboard }] = await Promise.all([
       import('./matrix/settings.ts'),
       import('./matrix/surface.ts'),
+      import('./matrix/noticeboard.ts'),
     ])
     const settings = matrixSettings(config)
     const folder = join(config.CHARGEHAND_DATA, 'matrix')
-    const { answered } = parts.memory
-    if (settings)
-      surfaces.push(createMatrixSurface({ settings, folder, answered, ...parts }, endOn(parts.log)))
+    const { answered } = memory
+    if (settings) {
+      const matrix = createMatrixSurface({ settings, folder, answered, ...parts }, endOn(parts.log))
+      surfaces.push(matrix)
+      noticeboard.add('matrix', createMatrixNoticeboard(matrix.session, settings.prefix))
+    }
   }
   return { surfaces, routes }
 }

@@ -12,6 +12,9 @@ const forMentions: readonly PermissionsString[] = [
   'ReadMessageHistory',
 ]
 
+/** Cards of standard answers are pinned; without it they stand unpinned. */
+const forCards: PermissionsString = 'PinMessages'
+
 export function neededPermissions(inThread: boolean): readonly PermissionsString[] {
   const other = inThread ? 'SendMessages' : 'SendMessagesInThreads'
   return forMentions.filter(permission => permission !== other)
@@ -22,6 +25,6 @@ export function inviteLink(applicationId: string): string {
   const link = new URL('https://discord.com/oauth2/authorize')
   link.searchParams.set('client_id', applicationId)
   link.searchParams.set('scope', [OAuth2Scopes.Bot, OAuth2Scopes.ApplicationsCommands].join(' '))
-  link.searchParams.set('permissions', String(new PermissionsBitField([...forMentions]).bitfield))
+  link.searchParams.set('permissions', String(new PermissionsBitField([...forMentions, forCards]).bitfield))
   return link.href
 }

@@ -6,21 +6,16 @@ import type { Missing, Notice, Noticeboard, Posted } from '../assistant/noticebo
 import type { Reply } from '../assistant/reply.ts'
 import { directRoomWith } from './account-data.ts'
 import { editContent } from './content.ts'
-import { idOf } from './occasion.ts'
+import { idOf, matrixIdOf } from './occasion.ts'
 import { type Rendered, renderReply } from './render.ts'
 import { isDirect, missingPermission } from './room-facts.ts'
-
-export interface OpenMatrix {
-  readonly client: MatrixClient
-  /** Sends a message that the server takes once for each key, and gives its id. */
-  readonly send: (roomId: string, content: object, key: string) => Promise<string>
-}
+import type { MatrixSurface } from './surface.ts'
 
 /** `open` gives the session while there is one; `prefix` stands before the commands that a reply suggests. */
-export function createMatrixNoticeboard(open: () => OpenMatrix | undefined, prefix: string): Noticeboard {
+export function createMatrixNoticeboard(open: MatrixSurface['session'], prefix: string): Noticeboard {
   let pinning: Promise<unknown> = Promise.resolve()
 
-  function session(): OpenMatrix {
+  function session() {
     const now = open()
     if (!now) throw new Error('Matrix is not connected')
     return now
@@ -33,8 +28,8 @@ export function createMatrixNoticeboard(open: () => OpenMatrix | undefined, pref
   }
 
   async function post(place: string, { reply, key, calls }: Notice): Promise<Posted | Missing> {
-    const { client, send } = session()
-    const roomId = matrixId(place)
+    const { client, sender } = session()
+    const roomId = matrixIdOf(place)
     const room = joinedRoom(client, roomId)
     if (!room) return { missing: 'I am not in that room any longer.' }
     const missing = missingPermission(room, 'send messages')
@@ -43,9 +38,9 @@ export function createMatrixNoticeboard(open: () => OpenMatrix | undefined, pref
       ...rendered(reply, room),
       // Apps show no notification for a notice, not even where it mentions somebody: rule .m.rule.suppress_notices.
       ...(calls !== undefined && { msgtype: 'm.text' }),
-      'm.mentions': calls === undefined ? {} : { user_ids: [matrixId(calls)] },
+      'm.mentions': calls === undefined ? {} : { user_ids: [matrixIdOf(calls)] },
     }
-    const eventId = await send(roomId, content, key)
+    const eventId = await sender.send(roomId, 'm.room.message', content, key)
     return { place, message: idOf(eventId), link: linkTo(client, roomId, eventId) }
   }
 
@@ -67,25 +62,25 @@ export function createMatrixNoticeboard(open: () => OpenMatrix | undefined, pref
     ready: () => open() !== undefined,
     post,
     edit: async ({ place, message }, reply) => {
-      const { client, send } = session()
-      const [roomId, eventId] = [matrixId(place), matrixId(message)]
+      const { client, sender } = session()
+      const [roomId, eventId] = [matrixIdOf(place), matrixIdOf(message)]
       const room = joinedRoom(client, roomId)
       if (!room || !(await isThere(client, roomId, eventId))) return 'gone'
-      await send(roomId, editContent(rendered(reply, room), eventId), randomUUID())
+      await sender.send(roomId, 'm.room.message', editContent(rendered(reply, room), eventId), randomUUID())
       return 'edited'
     },
     pin: async ({ place, message }) => {
-      const roomId = matrixId(place)
+      const roomId = matrixIdOf(place)
       const room = joinedRoom(session().client, roomId)
       const missing = room ? missingPermission(room, 'change the pinned messages') : 'I am not in that room.'
       if (missing !== undefined) return { missing }
-      const eventId = matrixId(message)
+      const eventId = matrixIdOf(message)
       await changePins(roomId, pins => (pins.includes(eventId) ? pins : [...pins, eventId]))
       return 'pinned'
     },
     remove: async ({ place, message }) => {
       const { client } = session()
-      const [roomId, eventId] = [matrixId(place), matrixId(message)]
+      const [roomId, eventId] = [matrixIdOf(place), matrixIdOf(message)]
       const room = joinedRoom(client, roomId)
       if (!room) return
       if (missingPermission(room, 'change the pinned messages') === undefined) {
@@ -95,10 +90,10 @@ export function createMatrixNoticeboard(open: () => OpenMatrix | undefined, pref
     },
     direct: async (person, notice) => {
       const { client } = session()
-      const roomId = directRoomWith(client, matrixId(person))
+      const roomId = directRoomWith(client, matrixIdOf(person))
       const room = roomId === undefined ? undefined : joinedRoom(client, roomId)
       await room?.loadMembersIfNeeded()
-      if (room?.getMember(matrixId(person))?.membership !== 'join') {
+      if (room?.getMember(matrixIdOf(person))?.membership !== 'join') {
         return { missing: 'There is no direct room with that person: they can invite me to one.' }
       }
       const posted = await post(idOf(room.roomId), notice)
@@ -106,8 +101,6 @@ export function createMatrixNoticeboard(open: () => OpenMatrix | undefined, pref
     },
   }
 }
-
-const matrixId = (id: string): string => id.replace(/^matrix:/, '')
 
 function joinedRoom(client: MatrixClient, roomId: string): Room | undefined {
   const room = client.getRoom(roomId)

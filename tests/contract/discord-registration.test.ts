@@ -45,7 +45,9 @@ describe('registering', () => {
     const link = new URL(/Invite: (\S+)/.exec(stdout)?.[1] ?? '')
     // View Channel, Send Messages, Send Messages in Threads, Embed Links, Attach Files, Read Message History:
     // https://docs.discord.com/developers/topics/permissions
-    const least = (1n << 10n) | (1n << 11n) | (1n << 38n) | (1n << 14n) | (1n << 15n) | (1n << 16n)
+    const pinMessages = 1n << 51n
+    const least =
+      (1n << 10n) | (1n << 11n) | (1n << 38n) | (1n << 14n) | (1n << 15n) | (1n << 16n) | pinMessages
     expect(BigInt(link.searchParams.get('permissions') ?? 0)).toBe(least)
     expect(link.searchParams.get('scope')).toBe('bot applications.commands')
   })
