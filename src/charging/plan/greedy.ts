@@ -13,20 +13,34 @@ import {
 /** For each port, how many packs of each kind it charges; the last entry holds those that nobody charges. */
 type Hands = number[][]
 
-/** Deals the packs, then moves and swaps single packs as long as that makes the deal better. */
+/** What is given out first: the pack that is ready first, or the one that takes least energy. */
+const preferences = ['soonest', 'thriftiest'] as const
+type Preference = (typeof preferences)[number]
+
+/** Deals the packs by each preference, then moves and swaps single packs as long as that makes the deal better. */
 export function dealGreedily(session: Session, hookups: Hookups): Deal {
-  const table = new Dealing(session, hookups)
-  table.dealOut()
-  while (table.mendOnce()) {}
-  return table.result()
+  return better(
+    preferences.map(preference => {
+      const table = new Dealing(session, hookups)
+      table.dealOut(preference)
+      while (table.mendOnce()) {}
+      return table.result()
+    }),
+  )
 }
 
-/** The first deal alone: quick enough to compare many hookups. */
+/** The first deals alone: quick enough to compare many hookups. */
 export function dealRoughly(session: Session, hookups: Hookups): Deal {
-  const table = new Dealing(session, hookups)
-  table.dealOut()
-  return table.result()
+  return better(
+    preferences.map(preference => {
+      const table = new Dealing(session, hookups)
+      table.dealOut(preference)
+      return table.result()
+    }),
+  )
 }
+
+const better = (deals: readonly Deal[]): Deal => deals.reduce((a, b) => (isBetter(b, a) ? b : a))
 
 class Dealing {
   readonly #session: Session
@@ -63,26 +77,30 @@ class Dealing {
     }
   }
 
-  /** Gives out one pack at a time: the one that is ready first where it is put. */
-  dealOut(): void {
+  /** Gives out one pack at a time: the preferred one, to the port where it is ready first. */
+  dealOut(preference: Preference): void {
     const ends = this.#hookups.map(() => 0)
     while (this.#ready < this.#session.wanted) {
-      const next = this.#soonest(ends)
+      const next = this.#next(ends, preference)
       if (!next) return
       ends[next.port] = next.end_min
       this.#move(next.kind, undefined, next.port)
     }
   }
 
-  #soonest(ends: readonly number[]) {
-    let best: { port: number; kind: number; end_min: number } | undefined
+  #next(ends: readonly number[], preference: Preference) {
+    let best: { port: number; kind: number; end_min: number; energy_Wh: number } | undefined
     this.#session.counts.forEach((_, kind) => {
       if (this.#spare(kind) === 0) return
       ends.forEach((free_min, port) => {
         const end_min = free_min + this.#duration(port, kind)
-        if (end_min > this.#session.deadline_min || end_min >= (best?.end_min ?? Number.POSITIVE_INFINITY))
+        if (!Number.isFinite(end_min) || end_min > this.#session.deadline_min || !this.#fits(kind, port))
           return
-        if (this.#fits(kind, port)) best = { port, kind, end_min }
+        const energy_Wh = this.#energy(this.#hookups[port]?.source as number, kind)
+        const isThriftier = best && preference === 'thriftiest' ? Math.sign(best.energy_Wh - energy_Wh) : 0
+        if (!best || isThriftier > 0 || (isThriftier === 0 && end_min < best.end_min)) {
+          best = { port, kind, end_min, energy_Wh }
+        }
       })
     })
     return best

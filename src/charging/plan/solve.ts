@@ -29,15 +29,18 @@ export function solveSession(session: Session): SessionPlan {
   return small ? solveExactly(session) : solveWell(session)
 }
 
+/** Rounds of the bound: quick where it only tells which combinations are worth a look, long where it is stated. */
+const quickRounds = 60
+const statedRounds = 600
+
 /** Looks at the combinations of hookups by their bounds, the best first, until no bound is better than the best plan. */
 function solveExactly(session: Session): SessionPlan {
   const choices = multisetsOf(session.counts)
   const combinations = combinationsOf(session)
-  const rough = combinations.map(hookups => ({ hookups, deal: dealGreedily(session, hookups) }))
-  let best = rough.reduce((a, b) => (isBetter(b.deal, a.deal) ? b : a))
-  const hopeful = rough
-    .map(({ hookups, deal }) => ({ hookups, bound: boundOf(session, asWays(hookups), deal) }))
-    .sort((a, b) => (isBetter(a.bound, b.bound) ? -1 : isBetter(b.bound, a.bound) ? 1 : 0))
+  let best = bestOf(session, combinations)
+  const hopeful = combinations
+    .map(hookups => ({ hookups, bound: boundOf(session, asWays(hookups), best.deal, quickRounds) }))
+    .sort((a, b) => byWorth(a.bound, b.bound))
   for (const { hookups, bound } of hopeful) {
     if (!isBetter(bound, best.deal)) break
     const deal = dealExactly(session, hookups, choices)
@@ -46,17 +49,32 @@ function solveExactly(session: Session): SessionPlan {
   return planOf(best.hookups, best.deal, best.deal)
 }
 
-/** Changes the hookup of one port at a time as long as the deal gets better, from all off and from all on the least. */
+/** Mends the deals of the few combinations whose first deals are best, and takes the best. */
+function bestOf(session: Session, combinations: readonly Hookups[]): { hookups: Hookups; deal: Deal } {
+  return combinations
+    .map(hookups => ({ hookups, rough: dealRoughly(session, hookups) }))
+    .sort((a, b) => byWorth(a.rough, b.rough))
+    .slice(0, 3)
+    .map(({ hookups }) => ({ hookups, deal: dealGreedily(session, hookups) }))
+    .reduce((a, b) => (isBetter(b.deal, a.deal) ? b : a))
+}
+
+const byWorth = (a: Worth, b: Worth): number => (isBetter(a, b) ? -1 : isBetter(b, a) ? 1 : 0)
+
+/** Beyond this many not all combinations of hookups are tried in turn. */
+const mostTried = 600
+
 function solveWell(session: Session): SessionPlan {
+  const tried = combinationCount(session) <= mostTried ? combinationsOf(session) : startsOf(session)
+  const { hookups, deal } = bestOf(session, tried)
+  return planOf(hookups, deal, boundOf(session, session.ports, deal, statedRounds))
+}
+
+/** Where changing one port at a time ends that started with all off, and with all on their least. */
+function startsOf(session: Session): Hookups[] {
   const off: Hookups = session.ports.map(() => undefined)
   const least: Hookups = session.ports.map(ways => leastPower(ways))
-  const starts = [off, ...(hasPower(session, least) ? [least] : [])]
-  const plans = starts.map(start => {
-    const hookups = climbed(session, start)
-    return { hookups, deal: dealGreedily(session, hookups) }
-  })
-  const { hookups, deal } = plans.reduce((a, b) => (isBetter(b.deal, a.deal) ? b : a))
-  return planOf(hookups, deal, boundOf(session, session.ports, deal))
+  return [off, ...(hasPower(session, least) ? [least] : [])].map(start => climbed(session, start))
 }
 
 function climbed(session: Session, start: Hookups): Hookups {

@@ -43,7 +43,7 @@ describe('the bound', () => {
       fc.property(small, fc.integer({ min: 0, max: 500 }), (session, lost_min) => {
         const best = worth(solveSession(session))
         const poor = { ready: best.ready, wait_min: best.wait_min + lost_min }
-        expect(isBetter(best, boundOf(session, session.ports, poor))).toBe(false)
+        expect(isBetter(best, boundOf(session, session.ports, poor, 200))).toBe(false)
       }),
       { numRuns: 1000 },
     )
