@@ -3,6 +3,8 @@
 import { join } from 'node:path'
 import type { Assistant } from '../assistant/assistant.ts'
 import type { Occasion } from '../assistant/context.ts'
+import type { Noticeboards } from '../assistant/noticeboard.ts'
+import type { Rounds } from '../assistant/rounds.ts'
 import type { Config } from '../config.ts'
 import type { Log } from '../log.ts'
 import { openAssistant } from '../open-assistant.ts'
@@ -12,6 +14,9 @@ import { roomOccasion } from './occasion.ts'
 export interface Clubhouse {
   readonly assistant: Assistant
   readonly occasion: Occasion
+  readonly noticeboard: Noticeboards
+  /** Not started. */
+  readonly rounds: Rounds
   /** For the room's own files. */
   readonly folder: string
   close(): Promise<void>
@@ -19,14 +24,16 @@ export interface Clubhouse {
 
 /** Always on SQLite in the data folder: a demo club has no business in a database that others share. */
 export async function openClubhouse({ CHARGEHAND_DATA: dataFolder }: Config, log: Log): Promise<Clubhouse> {
-  const { assistant, memory } = await openAssistant({ dataFolder }, log)
+  const { assistant, memory, noticeboard, rounds } = await openAssistant({ dataFolder }, log)
   await stockDemoKit(memory.kit)
   return {
     assistant,
     occasion: roomOccasion(),
+    noticeboard,
+    rounds,
     folder: join(dataFolder, 'room'),
     close: async () => {
-      await assistant.settled()
+      await rounds.stop()
       await memory.close()
     },
   }

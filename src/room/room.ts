@@ -4,11 +4,14 @@ import { join } from 'node:path'
 import { createInterface } from 'node:readline'
 import type { Assistant } from '../assistant/assistant.ts'
 import type { Occasion } from '../assistant/context.ts'
+import type { Noticeboards } from '../assistant/noticeboard.ts'
 import type { Reply } from '../assistant/reply.ts'
+import type { Rounds } from '../assistant/rounds.ts'
 import { completeLine } from './complete.ts'
 import { demoClub } from './demo-club.ts'
 import { keepFiles } from './files.ts'
 import { historyIn } from './history.ts'
+import { createRoomNoticeboard } from './noticeboard.ts'
 import { renderText } from './render-text.ts'
 
 export interface RoomParts {
@@ -18,19 +21,25 @@ export interface RoomParts {
   readonly output: NodeJS.WriteStream
   /** Where the questions asked, for the up arrow, and pictures and documents are kept. */
   readonly folder: string
+  /** Where the room puts up its own board. */
+  readonly noticeboard: Noticeboards
+  readonly rounds: Rounds
 }
 
 const leaving = ['quit', 'exit', 'bye']
 const widest = 100
 
 /** Opens the room; resolves when the asker leaves or the input ends, after the last answer is out. */
-export async function openRoom({ assistant, occasion, input, output, folder }: RoomParts): Promise<void> {
+export async function openRoom(parts: RoomParts): Promise<void> {
+  const { assistant, occasion, input, output, folder, noticeboard, rounds } = parts
   const interactive = Boolean(input.isTTY && output.isTTY)
   const colour = interactive && output.hasColors()
   const print = (text: string) => output.write(`${text}\n`)
+  const printReply = (reply: Reply) =>
+    print(`${renderText(reply, { width: Math.min(output.columns ?? widest, widest), colour })}\n`)
   const answer = async (question: string) => {
     const reply = await assistant.answer(question, occasion)
-    print(`${renderText(reply, { width: Math.min(output.columns ?? widest, widest), colour })}\n`)
+    printReply(reply)
     return reply
   }
   // A full disk costs the pictures, not the answers.
@@ -59,6 +68,13 @@ export async function openRoom({ assistant, occasion, input, output, folder }: R
       )
     },
   })
+  const printNotice = (heading: string, reply: Reply) => {
+    print(`\n${heading}`)
+    printReply(reply)
+    if (interactive) lines.prompt(true)
+  }
+  noticeboard.add('room', createRoomNoticeboard(printNotice))
+  rounds.start()
   if (interactive) lines.on('history', history.keep).prompt()
   for await (const line of lines) {
     const question = line.trim()
