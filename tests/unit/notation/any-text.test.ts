@@ -151,7 +151,7 @@ describe('whatever was read', () => {
         readable += 1
         expect(read(write(first.value as never))).toEqual({ value: first.value, assumed: [] })
       }),
-      { numRuns: 2000 },
+      { numRuns: 4000 },
     )
     expect(readable).toBeGreaterThan(100)
   })
