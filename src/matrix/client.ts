@@ -3,7 +3,8 @@
 import { scrypt } from 'node:crypto'
 import { promisify } from 'node:util'
 import { MatrixClient, MemoryStore } from 'matrix-js-sdk'
-import type { Log } from '../log.ts'
+import { ConfigError } from '../config.ts'
+import { describeError, type Log } from '../log.ts'
 import { openLastingIndexedDB } from './keys/lasting-indexeddb.ts'
 import { quiet } from './quiet.ts'
 import { keysFile, openSession } from './session.ts'
@@ -41,10 +42,10 @@ export async function openClient(
     await client.initRustCrypto({ storageKey: await storageKey(settings.storeKey, session.salt) })
   } catch (error) {
     keys.close()
-    throw new Error(
-      'The stored message keys do not open. Put back the former MATRIX_STORE_KEY; or, to begin as a new device ' +
-        `that cannot read what was written to the old one, remove ${folder}.`,
-      { cause: error },
+    log.error({ error: describeError(error) }, 'the encryption could not be opened')
+    throw new ConfigError(
+      'MATRIX_STORE_KEY: does not open the stored message keys. Put back the former one; or, to begin as a new ' +
+        `device that cannot read what was written to the old one, remove ${folder}.`,
     )
   }
   return {

@@ -3,8 +3,9 @@
 import { randomBytes } from 'node:crypto'
 import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { MatrixClient, MatrixError } from 'matrix-js-sdk'
+import { ConnectionError, MatrixClient, MatrixError } from 'matrix-js-sdk'
 import { z } from 'zod'
+import { ConfigError } from '../config.ts'
 import type { Log } from '../log.ts'
 import { quiet } from './quiet.ts'
 import type { MatrixSettings } from './settings.ts'
@@ -83,26 +84,44 @@ async function stateOf({ homeserver, accessToken }: Session): Promise<'holds' | 
   }
 }
 
-async function logIn({ homeserver, login, deviceName }: MatrixSettings, device: string | undefined) {
-  if ('accessToken' in login) {
-    const { accessToken } = login
-    const { user_id, device_id } = await new MatrixClient({
-      baseUrl: homeserver,
-      accessToken,
-      logger: quiet,
-    }).whoami()
-    if (device_id === undefined) throw new Error('the Matrix access token belongs to no device')
-    return { userId: user_id, deviceId: device_id, accessToken }
+type Identity = Pick<Session, 'userId' | 'deviceId' | 'accessToken'>
+
+async function logIn(settings: MatrixSettings, device: string | undefined): Promise<Identity> {
+  const { homeserver, login } = settings
+  try {
+    return 'accessToken' in login
+      ? await withToken(homeserver, login.accessToken)
+      : await withPassword(settings, login, device)
+  } catch (error) {
+    if (error instanceof ConnectionError) {
+      throw new ConfigError(`MATRIX_HOMESERVER: ${homeserver} cannot be reached for the first login.`)
+    }
+    if (!(error instanceof MatrixError)) throw error
+    const secret = 'accessToken' in login ? 'MATRIX_ACCESS_TOKEN' : 'MATRIX_PASSWORD'
+    throw new ConfigError(
+      `${secret}: the Matrix server does not let us in (${error.errcode}: ${error.error}).`,
+    )
   }
-  const { user_id, device_id, access_token } = await new MatrixClient({
-    baseUrl: homeserver,
-    logger: quiet,
-  }).loginRequest({
+}
+
+async function withToken(baseUrl: string, accessToken: string): Promise<Identity> {
+  const client = new MatrixClient({ baseUrl, accessToken, logger: quiet })
+  const { user_id: userId, device_id: deviceId } = await client.whoami()
+  if (deviceId === undefined) throw new ConfigError('MATRIX_ACCESS_TOKEN: it belongs to no device.')
+  return { userId, deviceId, accessToken }
+}
+
+async function withPassword(
+  { homeserver, deviceName }: MatrixSettings,
+  { user, password }: { readonly user: string; readonly password: string },
+  device: string | undefined,
+): Promise<Identity> {
+  const answer = await new MatrixClient({ baseUrl: homeserver, logger: quiet }).loginRequest({
     type: 'm.login.password',
-    identifier: { type: 'm.id.user', user: login.user },
-    password: login.password,
+    identifier: { type: 'm.id.user', user },
+    password,
     initial_device_display_name: deviceName,
     ...(device === undefined ? {} : { device_id: device }),
   })
-  return { userId: user_id, deviceId: device_id, accessToken: access_token }
+  return { userId: answer.user_id, deviceId: answer.device_id, accessToken: answer.access_token }
 }

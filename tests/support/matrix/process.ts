@@ -7,7 +7,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { passwordOf, type Synapse } from './synapse.ts'
 
-const script = fileURLToPath(new URL('serve.ts', import.meta.url))
+const script = fileURLToPath(new URL('../../../src/main.ts', import.meta.url))
 
 export interface AssistantProcess {
   readonly userId: string
@@ -18,10 +18,12 @@ export interface AssistantProcess {
   kill(): Promise<void>
   /** Sends a signal that does not end it. */
   signal(signal: 'SIGSTOP' | 'SIGCONT'): void
-  /** SIGTERM; resolves with all that it wrote to standard output. */
-  stop(): Promise<string>
-  /** The lines of its log since the last start. */
+  /** SIGTERM; resolves with its exit code. */
+  stop(): Promise<number | null>
+  /** What it wrote to standard error since the last start: its log. */
   log(): string
+  /** What it wrote to standard output since the last start. */
+  output(): string
   /** Stops it and removes its data. */
   remove(): Promise<void>
 }
@@ -54,15 +56,15 @@ export async function assistantProcess(
       stdio: ['ignore', 'pipe', 'pipe'],
     })
     child = started
-    started.stderr.on('data', data => {
-      log += data
+    started.stdout.on('data', data => {
+      output += data
     })
     return new Promise((resolve, reject) => {
-      started.stdout.on('data', data => {
-        output += data
-        if (output.includes('ready\n')) resolve()
+      started.stderr.on('data', data => {
+        log += data
+        if (log.includes('"msg":"ready"')) resolve()
       })
-      started.once('exit', code => reject(new Error(`the assistant ended with ${code}: ${log}`)))
+      started.once('close', code => reject(new Error(`the assistant ended with ${code}: ${log}`)))
     })
   }
 
@@ -81,9 +83,10 @@ export async function assistantProcess(
     signal: signal => void child?.kill(signal),
     stop: async () => {
       await end('SIGTERM')
-      return output
+      return child?.exitCode ?? null
     },
     log: () => log,
+    output: () => output,
     remove: async () => {
       await end('SIGKILL')
       rmSync(folder, { recursive: true })
