@@ -1,0 +1,37 @@
+// Pairs whose last value is free: a question or a text takes all that follows, whatever it looks like.
+
+import fc from 'fast-check'
+import { expect, it } from 'vitest'
+import { readPairs } from '../../../src/notation/option-pairs.ts'
+import { problemOf } from './problem-of.ts'
+
+const save = {
+  name: 'answer save',
+  options: [
+    { name: 'title', kind: 'title' },
+    { name: 'question', kind: 'question' },
+    { name: 'text', kind: 'text' },
+  ],
+  plainWords: [],
+}
+
+it('a question keeps its own pairs', () => {
+  expect(readPairs('title: Wren question: time pack: 3S 720 LiHV title: x', save)).toEqual({
+    before: '',
+    options: { title: 'Wren', question: 'time pack: 3S 720 LiHV title: x' },
+  })
+})
+
+it('whatever a text holds, it comes back whole', () => {
+  const words = fc.string({ minLength: 1 }).filter(text => text.trim() !== '' && !/[ ,;]$/.test(text))
+  fc.assert(
+    fc.property(words, text => {
+      expect(readPairs(`title: Wren text: ${text.trimStart()}`, save).options.text).toBe(text.trimStart())
+    }),
+  )
+})
+
+it('before it, names are still checked', () => {
+  expect(problemOf(() => readPairs('titel: Wren text: current: 1A', save)).token).toBe('titel:')
+  expect(problemOf(() => readPairs('title: a title: b text: c', save)).token).toBe('title:')
+})
