@@ -1,0 +1,16 @@
+// Writes the pages of the commands and the pictures of the README anew: npm run docs
+
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { commandPages, pagesFolder } from './command-pages.ts'
+import { pictures, picturesFolder } from './pictures.ts'
+
+function write(folder: string, files: ReadonlyMap<string, string | Buffer>): void {
+  rmSync(folder, { recursive: true, force: true })
+  mkdirSync(folder, { recursive: true })
+  for (const [file, content] of files) writeFileSync(join(folder, file), content)
+  console.log(`${files.size} files in ${folder}`)
+}
+
+write(pagesFolder, await commandPages())
+write(picturesFolder, await pictures())
