@@ -19,8 +19,9 @@ export interface NamedLevels {
   readonly storage_V: number
 }
 
-/** A cell of a pack at rest below this is dead; volts that would mean that are not taken for pack volts. */
-const lowestCell_V = 2
+/** Volts of a cell below which they cannot be meant: a resting cell is dead there, and no charge ends there. */
+const lowestStart_V = 2
+const lowestGoal_V = 3
 
 const startWanted: Wanted = {
   expected: 'volts per cell, pack volts, a percentage, full, storage or empty',
@@ -33,20 +34,20 @@ const goalWanted: Wanted = {
 
 /** Reads where a charge starts. Pack volts need the pack. Throws a Problem that names the token. */
 export function readState(text: string, pack?: Pack): Read<Level> {
-  return readLevel(text, pack, startWanted)
+  return readLevel(text, pack, startWanted, lowestStart_V)
 }
 
 /** Reads where a charge is to go. Whether the chemistry allows that is not judged here. */
 export function readTarget(text: string, pack?: Pack): Read<Level> {
-  const target = readLevel(text, pack, goalWanted)
+  const target = readLevel(text, pack, goalWanted, lowestGoal_V)
   if (target.value.kind !== 'named' || target.value.name !== 'empty') return target
   throw new Problem({ what: 'A charge cannot end at empty.', token: shortened(text), ...goalWanted })
 }
 
-function readLevel(text: string, pack: Pack | undefined, wanted: Wanted): Read<Level> {
+function readLevel(text: string, pack: Pack | undefined, wanted: Wanted, lowestCell_V: number): Read<Level> {
   const scan = new Scanner(plainText(text))
   const words = takeLevelWords(scan)
-  if (words && scan.done) return levelOf(words, pack)
+  if (words && scan.done) return levelOf(words, pack, lowestCell_V)
   const odd = oddNumberProblem(scan.text, wanted)
   if (odd) throw odd
   const what =
@@ -58,7 +59,7 @@ function readLevel(text: string, pack: Pack | undefined, wanted: Wanted): Read<L
   throw new Problem({ what, ...quoted(scan.text), ...wanted })
 }
 
-function levelOf(words: LevelWords, pack?: Pack): Read<Level> {
+function levelOf(words: LevelWords, pack: Pack | undefined, lowestCell_V: number): Read<Level> {
   if (words.kind === 'named' || words.kind === 'soc') return { value: words, assumed: [] }
   const { kind, volts, token } = words
   if (kind === 'bare') {

@@ -50,6 +50,14 @@ describe('states and targets', () => {
     expect(readState('4.2V pack', pack(2)).value).toEqual(rest(2.1))
   })
 
+  it('takes the end of a charge for volts of a cell where no charge of the pack could end', () => {
+    expect(readTarget('4.2V', pack(2))).toEqual({
+      value: rest(4.2),
+      assumed: ['4.2 V is read as volts per cell'],
+    })
+    expect(readTarget('8.2V', pack(2)).value).toEqual(rest(4.1))
+  })
+
   it.each(['20', '4', '-3V', 'NaN', '1e3V', '120%', '3,700V', '99V', 'half', '', '5V per cell'])(
     'refuses %j',
     text => {
