@@ -7,11 +7,10 @@ import { percent } from '../../../commands/percent.ts'
 import { supply } from '../../../commands/supply.ts'
 import { travel } from '../../../commands/travel.ts'
 import { trim } from '../../../commands/trim.ts'
-import type { Option } from '../../../src/assistant/command.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { chemistries } from '../../../src/charging/chemistries.ts'
 import { chemistryName } from '../../support/arbitraries.ts'
-import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
+import { type Asking, askingOf, moderator } from '../../support/ask.ts'
 
 const commands = [lead, travel, compare, percent, trim, supply]
 
@@ -30,80 +29,6 @@ async function answered(question: string): Promise<Reply> {
 }
 
 const figure = (reply: Reply, key: string) => reply.figures.find(one => one.key === key)
-
-describe.each(commands)('$name', command => {
-  it.each(command.examples)('answers its example with figures and working: %s', async example => {
-    const reply = await answered(example)
-    expect(reply.command).toBe(command.name)
-    expect(reply.figures.length).toBeGreaterThan(0)
-    expect(reply.working.length).toBeGreaterThan(0)
-    expect(new Set(reply.figures.map(({ key }) => key)).size).toBe(reply.figures.length)
-  })
-
-  it.each(command.examples)('gives the same answer to its own canonical question: %s', async example => {
-    const reply = await answered(example)
-    const again = await answered(reply.question ?? '')
-    expect(again.headline).toBe(reply.headline)
-    expect(again.figures).toEqual(reply.figures)
-  })
-})
-
-describe('any details', () => {
-  /** At the ends of what the notation reads. */
-  const extremes: Readonly<Record<string, readonly string[]>> = {
-    pack: ['14S8P 60Ah LiFe 0.01C', '1S 20mAh LiPo', '6S 5000 LiHV 10C'],
-    packs: [
-      '100x 14S8P 60Ah LiFe 50kg',
-      '1S 20mAh LiPo 0.1g; 1S 20mAh LiPo 0.1g',
-      '3S 720 LiHV; 3S 720 LiHV',
-    ],
-    charger: ['60A 1-1S 90-91V 50%', '0.01A 0.5W', '0.5/1/2/4A 4.10/4.20V', '1A 3.60V 14-14S'],
-    source: ['PD 15W', 'PD 240W', 'car 1A engine off', '1S 20mAh LiPo', '100V 60A'],
-    from: ['0V per cell', '4.5V per cell', '2.49V per cell', '4.3V per cell', '0%', '100%', 'empty'],
-    to: ['0V per cell', '4.5V per cell', '3.6V per cell', '100%'],
-    current: ['0.01A', '60A'],
-    voltage: ['0V', '0.01V', '100V'],
-    drop: ['0.1%', '50%', '0.01V', '20V'],
-    length: ['0.001m', '100m'],
-    gauge: ['AWG 0', 'AWG 40'],
-    temperature: ['-50°C', '150°C'],
-    rate: ['0.01C', '20C'],
-  }
-  const nonsense = fc.constantFrom('NaN', '1e308', '-5A', '🔋', '1,234', 'full full', '')
-
-  it.each(commands)(
-    'give $name an answer or a problem, with cautions, never a fault',
-    async command => {
-      const value = ({ kind }: Option) =>
-        fc.oneof(
-          {
-            weight: 9,
-            arbitrary: fc.constantFrom(kind.example, ...kind.complete(''), ...(extremes[kind.name] ?? [])),
-          },
-          { weight: 1, arbitrary: nonsense },
-        )
-      const options = fc.record(
-        Object.fromEntries(Object.entries(command.options).map(([name, option]) => [name, value(option)])),
-        { requiredKeys: Object.keys(command.options).filter(name => command.options[name]?.required) },
-      ) as fc.Arbitrary<Record<string, string>>
-      let answers = 0
-      await fc.assert(
-        fc.asyncProperty(options, async given => {
-          const reply = await asking.assistant.answer({ command: command.name, options: given }, member)
-          expect(asking.faults).toEqual([])
-          expect(reply.cautions.length).toBeGreaterThan(0)
-          expect(reply.figures.filter(({ value }) => !Number.isFinite(value))).toEqual([])
-          expect(`${reply.headline} ${reply.working.join(' ')}`).not.toMatch(/NaN|Infinity|∞|undefined/)
-          if (!reply.problem) answers += 1
-        }),
-        { numRuns: 600 },
-      )
-      // Not about problems alone.
-      expect(answers).toBeGreaterThan(40)
-    },
-    60_000,
-  )
-})
 
 describe('lead', () => {
   it('tells drop, heat and what the charger sees', async () => {
