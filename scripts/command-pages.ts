@@ -1,12 +1,10 @@
 // A page for each command, made from the command itself: what it takes, and what it answers to its examples.
 
 import { commands } from '../commands/index.ts'
-import { createAssistant } from '../src/assistant/assistant.ts'
 import type { Command } from '../src/assistant/command.ts'
-import { openMemory } from '../src/memory/open.ts'
-import { stockDemoKit } from '../src/room/demo-club.ts'
 import { roomOccasion } from '../src/room/occasion.ts'
 import { renderText } from '../src/room/render-text.ts'
+import { withDemoAssistant } from './demo-assistant.ts'
 
 export const pagesFolder = 'docs/commands'
 
@@ -54,26 +52,14 @@ function optionTable({ options }: Command): string[] {
 const cell = (text: string): string => text.replaceAll('|', '\\|')
 
 /** The first example that an empty club can answer. */
-async function answered({ examples }: Command): Promise<string[]> {
-  const memory = await openMemory({ dataFolder: ':memory:' })
-  try {
-    await stockDemoKit(memory.kit)
-    const assistant = createAssistant({
-      commands,
-      memory,
-      onFault: fault => {
-        throw fault
-      },
-    })
+function answered({ examples }: Command): Promise<string[]> {
+  return withDemoAssistant(async assistant => {
     for (const example of examples) {
       const reply = await assistant.answer(example, roomOccasion())
-      await assistant.settled()
       if (reply.problem) continue
       const text = renderText(reply, { width: 100, colour: false })
       return ['```room', `ask> ${example}`, text, '```', '']
     }
     return []
-  } finally {
-    await memory.close()
-  }
+  })
 }

@@ -1,11 +1,8 @@
 // The pictures in the README: those that real replies to these questions carry.
 
-import { commands } from '../commands/index.ts'
-import { createAssistant } from '../src/assistant/assistant.ts'
 import { drawPng } from '../src/charts/draw.ts'
-import { openMemory } from '../src/memory/open.ts'
-import { stockDemoKit } from '../src/room/demo-club.ts'
 import { roomOccasion } from '../src/room/occasion.ts'
+import { withDemoAssistant } from './demo-assistant.ts'
 
 export const picturesFolder = 'docs/pictures'
 
@@ -17,22 +14,14 @@ export const pictured: Readonly<Record<string, string>> = {
     'plan packs: 4x wren at 3.7V; 2x plover at 20% chargers: flightbox; clubhouse sources: brick; heron by: 2h',
 }
 
-export async function pictures(): Promise<ReadonlyMap<string, Buffer>> {
-  const memory = await openMemory({ dataFolder: ':memory:' })
-  await stockDemoKit(memory.kit)
-  const assistant = createAssistant({
-    commands,
-    memory,
-    onFault: fault => {
-      throw fault
-    },
+export function pictures(): Promise<ReadonlyMap<string, Buffer>> {
+  return withDemoAssistant(async assistant => {
+    const drawn = new Map<string, Buffer>()
+    for (const [file, question] of Object.entries(pictured)) {
+      const { charts } = await assistant.answer(question, roomOccasion())
+      if (!charts[0]) throw new Error(`no picture comes with "${question}"`)
+      drawn.set(file, await drawPng(charts[0]))
+    }
+    return drawn
   })
-  const drawn = new Map<string, Buffer>()
-  for (const [file, question] of Object.entries(pictured)) {
-    const { charts } = await assistant.answer(question, roomOccasion())
-    if (!charts[0]) throw new Error(`no picture comes with "${question}"`)
-    drawn.set(file, await drawPng(charts[0]))
-  }
-  await memory.close()
-  return drawn
 }

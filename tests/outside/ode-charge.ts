@@ -1,30 +1,7 @@
 // The equations of a charge written out anew and solved by the Gragg-Bulirsch-Stoer method of the odex library.
 
-import { createRequire } from 'node:module'
 import type { Cell } from '../../src/charging/cell.ts'
-
-interface Solver {
-  denseOutput: boolean
-  relativeTolerance: number
-  absoluteTolerance: number
-  maxSteps: number
-  solve(
-    derivative: (t: number, y: number[]) => number[],
-    from: number,
-    start: number[],
-    to: number,
-    onStep: (
-      n: number,
-      before: number,
-      after: number,
-      y: number[],
-      dense: (i: number, t: number) => number,
-    ) => boolean | undefined,
-  ): unknown
-}
-
-// The package ships its TypeScript source, which this project's compiler options refuse, so it is not imported as such.
-const { Solver } = createRequire(import.meta.url)('odex') as { Solver: new (size: number) => Solver }
+import { Solver } from '../support/odex.ts'
 
 export interface OdeCharge {
   readonly timeToCutoff_s: number
