@@ -23,6 +23,10 @@ import { kitRename } from './kit-rename.ts'
 import { kitSave } from './kit-save.ts'
 import { lead } from './lead.ts'
 import { lend } from './lend.ts'
+import { logCharge } from './log-charge.ts'
+import { logMeter } from './log-meter.ts'
+import { logShow } from './log-show.ts'
+import { logUndo } from './log-undo.ts'
 import { parallel } from './parallel.ts'
 import { percent } from './percent.ts'
 import { plan } from './plan.ts'
@@ -68,6 +72,10 @@ const answering: readonly Command[] = [
   remindMe,
   remindList,
   remindCancel,
+  logCharge,
+  logShow,
+  logMeter,
+  logUndo,
   exportMe,
   forgetMe,
 ]

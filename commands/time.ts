@@ -28,6 +28,7 @@ import { chargeWorking, clockWords } from './parts/charge-words.ts'
 import { followUp, written } from './parts/follow-up.ts'
 import { houseBound } from './parts/house-bound.ts'
 import { levelsOf } from './parts/levels.ts'
+import { recallFromLog } from './parts/log-recall.ts'
 import { chargePictures } from './parts/pictures.ts'
 import { refusedAnswer } from './parts/refused.ts'
 import { sourceAssumed, sourceWorking } from './parts/source-words.ts'
@@ -82,6 +83,7 @@ export const time = defineCommand({
     'when will',
     'how many minutes',
   ],
+  recall: recallFromLog,
   answer: (inputs, { house, show, now, speaksFirst }) => {
     const { charger, source, to, temperature } = inputs
     const pack = asMeasured(inputs)

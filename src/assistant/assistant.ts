@@ -1,5 +1,6 @@
 // The assistant as a surface sees it: ask, and get a reply; and what a surface must be.
 
+import { randomInt } from 'node:crypto'
 import type { Memory } from '../memory/memory.ts'
 import type { Question } from '../notation/question.ts'
 import { createCards } from './cards.ts'
@@ -43,14 +44,18 @@ export interface AssistantParts {
   readonly onFault: FaultListener
   /** Absent where no clock is known. */
   readonly clock?: () => Date
+  /** Chance where absent. */
+  readonly newSeed?: () => number
   /** Reaches nobody where absent. */
   readonly noticeboard?: Noticeboards
 }
 
 const mostCompletions = 25
 
+const anySeed = (): number => randomInt(2 ** 31)
+
 export function createAssistant(parts: AssistantParts): Assistant {
-  const { commands, memory, onFault, clock, noticeboard = createNoticeboards() } = parts
+  const { commands, memory, onFault, clock, newSeed = anySeed, noticeboard = createNoticeboards() } = parts
   const registry = createRegistry(commands)
   const standingRegistry = createRegistry(
     commands.filter(({ changes, notStanding }) => !changes && !notStanding),
@@ -67,6 +72,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
       memory,
       vocabulary: registry.vocabulary,
       cards,
+      newSeed,
       speaksFirst: noticeboard.reachable().includes(occasion.surface),
       ask: (command, question) =>
         dispatch(createRegistry([registry.get(command)]), question, () => contextFor(occasion, now), onFault),

@@ -1,5 +1,6 @@
 // What a chat command is: a name, the options it takes, and a function from their values to an answer.
 
+import type { KitEntry } from '../memory/memory.ts'
 import type { Context } from './context.ts'
 import type { Answer } from './reply.ts'
 import type { ValueKind } from './value-kind.ts'
@@ -38,6 +39,12 @@ export type Inputs<O extends Options> = {
   readonly [K in keyof O as O[K]['required'] extends true ? never : K]?: ValueOf<O[K]>
 }
 
+/** Options as they would be typed, and where they come from, to be said out loud. */
+export interface Recalled {
+  readonly options: Readonly<Record<string, string>>
+  readonly assumed: readonly string[]
+}
+
 export interface CommandDefinition<O extends Options> {
   /** One or two lower-case words; the first word of two names a family ("kit save", "kit list"). */
   readonly name: string
@@ -53,6 +60,12 @@ export interface CommandDefinition<O extends Options> {
   readonly changes?: true
   /** Its answer is for one asker or about the standard answers themselves, so it cannot be one. */
   readonly notStanding?: true
+  /** What is known of the saved things that the question names, for options that it leaves open. */
+  recall?(
+    options: Readonly<Record<string, string>>,
+    named: readonly KitEntry[],
+    context: Context,
+  ): Promise<Recalled>
   answer(inputs: Inputs<O>, context: Context): Answer | Promise<Answer>
 }
 

@@ -45,6 +45,8 @@ export interface Context extends Occasion {
   readonly speaksFirst: boolean
   /** Asks another question for the same asker, which only the command of that name may answer. */
   ask(command: string, question: string): Promise<Reply>
+  /** A whole number from 0 to below 2^31 to draw by: the same one draws the same. */
+  newSeed(): number
   /** Absent where no clock is known: then only durations are told. */
   readonly now?: Date
 }

@@ -31,10 +31,16 @@ export async function dispatch(
     const { question, used } = await readWithKit(asked, registry, context.memory.kit, context)
     command = question.command
     const definition = registry.get(command)
-    const understood = understand(definition, question.options)
+    const recalled = await definition.recall?.(question.options, used, context)
+    const understood = understand(definition, { ...recalled?.options, ...question.options })
     readAs = withNames(understood.readAs, used)
     const answer = await definition.answer(understood.inputs, context)
-    const assumed = new Set([...understood.assumed, ...notUsed(question), ...(answer.assumed ?? [])])
+    const assumed = new Set([
+      ...understood.assumed,
+      ...notUsed(question),
+      ...(recalled?.assumed ?? []),
+      ...(answer.assumed ?? []),
+    ])
     const canonical = writeQuestion(understood.question)
     return completeReply({ command, readAs, question: canonical }, { ...answer, assumed: [...assumed] })
   } catch (error) {

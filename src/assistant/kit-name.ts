@@ -40,6 +40,9 @@ export const kitNameKind: ValueKind<string> = {
   complete: () => [],
 }
 
+/** Of a pack: it stays a name, where a pack would become what the name stands for. */
+export const packNameKind: ValueKind<string> = { ...kitNameKind, name: 'pack name' }
+
 /** For a name that is not saved yet, so that none is offered. */
 export const newNameKind: ValueKind<string> = { ...kitNameKind, name: 'new name' }
 

@@ -18,6 +18,7 @@ const fitting: Readonly<Record<string, readonly KitKind[]>> = {
   'session chargers': ['charger'],
   'session sources': ['source', 'pack'],
   'kit name': ['pack', 'charger', 'source'],
+  'pack name': ['pack'],
 }
 const fittingFor = (valueKind: string | undefined): readonly KitKind[] => fitting[valueKind ?? ''] ?? []
 
@@ -84,7 +85,7 @@ export async function namesStartingWith(
 
 type Find = (texts: readonly string[]) => Promise<readonly KitEntry[]>
 
-const namedKinds = Object.keys(fitting).filter(kind => kind !== 'kit name')
+const namedKinds = Object.keys(fitting).filter(kind => kind !== 'kit name' && kind !== 'pack name')
 
 /** A value that reads as it stands is left alone, so a saved name never changes what notation means. */
 async function expandOptions(question: Question, registry: Registry, find: Find): Promise<Named> {

@@ -53,6 +53,19 @@ export interface Tables {
     high_s: number
     leased_until: string
   }
+  /** `note` is what was noted of the charge, as JSON: it is only ever read as a whole. */
+  log: {
+    id: string
+    scope: 'person' | 'community'
+    owner: string
+    name: string
+    notation: string
+    at: string
+    note: string
+  }
+  lesson_learned: { person: string; question: string; at: string }
+  /** At most one a person. */
+  lesson_pending: { person: string; question: string; seed: number }
 }
 
 export type Database = Kysely<Tables>

@@ -54,13 +54,26 @@ export function kitMemory(db: Database): KitMemory {
           .executeTakeFirstOrThrow()
         if (!saved) return 'taken'
         await deletion(transaction, owner).where('name', '=', from).execute()
+        // Charges of an earlier pack of the new name would mix with those of this one.
+        await logOf(transaction, owner, to).execute()
+        await transaction
+          .updateTable('log')
+          .set({ name: to })
+          .where('scope', '=', owner.scope)
+          .where('owner', '=', owner.id)
+          .where('name', '=', from)
+          .execute()
         return 'renamed'
       }),
 
-    remove: async (owner, name) => {
-      const { numDeletedRows } = await deletion(db, owner).where('name', '=', name).executeTakeFirst()
-      return numDeletedRows > 0n
-    },
+    remove: (owner, name) =>
+      db.transaction().execute(async transaction => {
+        const { numDeletedRows } = await deletion(transaction, owner)
+          .where('name', '=', name)
+          .executeTakeFirst()
+        await logOf(transaction, owner, name).execute()
+        return numDeletedRows > 0n
+      }),
   }
 }
 
@@ -69,6 +82,10 @@ export const entriesOf = (db: Database, { scope, id }: Owner) =>
 
 const deletion = (db: Database, { scope, id }: Owner) =>
   db.deleteFrom('kit').where('scope', '=', scope).where('owner', '=', id)
+
+/** To delete the charges noted of a pack. */
+const logOf = (db: Database, { scope, id }: Owner, name: string) =>
+  db.deleteFrom('log').where('scope', '=', scope).where('owner', '=', id).where('name', '=', name)
 
 async function countOf(entries: ReturnType<typeof entriesOf>): Promise<number> {
   const { count } = await entries

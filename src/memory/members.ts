@@ -3,6 +3,8 @@
 import { answeredFromRow } from './answered.ts'
 import type { Database } from './database.ts'
 import { entriesOf, entryFromRow } from './kit.ts'
+import { learnedBy, learnedFromRow, pendingFromRow, pendingOf } from './lessons.ts'
+import { chargeFromRow, chargesOf } from './log.ts'
 import type { MemberMemory } from './memory.ts'
 import { reminderFromRow, remindersOf } from './reminders.ts'
 
@@ -19,6 +21,11 @@ export function memberMemory(db: Database): MemberMemory {
           .execute()
       ).map(answeredFromRow),
       reminders: (await remindersOf(db, person).orderBy('due_at').execute()).map(reminderFromRow),
+      log: (await chargesOf(db, { scope: 'person', id: person }).orderBy('name').orderBy('at').execute()).map(
+        chargeFromRow,
+      ),
+      learned: (await learnedBy(db, person).orderBy('at').execute()).map(learnedFromRow),
+      pending: (await pendingOf(db, person).execute()).map(pendingFromRow),
     }),
     forget: person =>
       db.transaction().execute(async transaction => {
@@ -29,6 +36,13 @@ export function memberMemory(db: Database): MemberMemory {
           .execute()
         await transaction.deleteFrom('answered').where('asked_by', '=', person).execute()
         await transaction.deleteFrom('reminders').where('person', '=', person).execute()
+        await transaction
+          .deleteFrom('log')
+          .where('scope', '=', 'person')
+          .where('owner', '=', person)
+          .execute()
+        await transaction.deleteFrom('lesson_learned').where('person', '=', person).execute()
+        await transaction.deleteFrom('lesson_pending').where('person', '=', person).execute()
       }),
   }
 }

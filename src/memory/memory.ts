@@ -3,6 +3,8 @@
 import type { DecimalMark } from '../assistant/show.ts'
 import type { ChemistryName } from '../charging/chemistry.ts'
 import type { HouseLimits } from '../charging/limits.ts'
+import type { LogMemory, NotedCharge } from './charge-log.ts'
+import type { LearnedQuestion, LessonMemory, PendingQuestion } from './progress.ts'
 import type { Reminder, ReminderMemory } from './reminder.ts'
 import type { AnswerMemory } from './standard-answer.ts'
 
@@ -68,8 +70,9 @@ export interface KitMemory {
     kinds: readonly KitKind[],
     most: number,
   ): Promise<readonly KitEntry[]>
+  /** The charges noted of a pack keep to it. */
   rename(owner: Owner, from: string, to: string): Promise<'renamed' | 'missing' | 'taken'>
-  /** False where there was none. */
+  /** The charges noted of a pack go with it. False where there was none. */
   remove(owner: Owner, name: string): Promise<boolean>
 }
 
@@ -109,6 +112,11 @@ export interface MemberData {
   readonly kit: readonly KitEntry[]
   readonly answered: readonly AnsweredQuestion[]
   readonly reminders: readonly Reminder[]
+  /** Charges of their own packs. */
+  readonly log: readonly NotedCharge[]
+  readonly learned: readonly LearnedQuestion[]
+  /** One at most. */
+  readonly pending: readonly PendingQuestion[]
 }
 
 export interface Memory {
@@ -118,6 +126,8 @@ export interface Memory {
   readonly house: HouseMemory
   readonly answers: AnswerMemory
   readonly reminders: ReminderMemory
+  readonly log: LogMemory
+  readonly lessons: LessonMemory
   readonly members: MemberMemory
   close(): Promise<void>
 }

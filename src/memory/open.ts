@@ -6,6 +6,8 @@ import { connect, type MemoryPlace } from './connect.ts'
 import type { Database } from './database.ts'
 import { houseMemory } from './house.ts'
 import { kitMemory } from './kit.ts'
+import { lessonMemory } from './lessons.ts'
+import { logMemory } from './log.ts'
 import { memberMemory } from './members.ts'
 import type { Memory } from './memory.ts'
 import { migrate } from './migrate.ts'
@@ -37,6 +39,8 @@ export function memoryIn(db: Database): Memory {
     house: houseMemory(db),
     answers: answerMemory(db),
     reminders: reminderMemory(db),
+    log: logMemory(db),
+    lessons: lessonMemory(db),
     members: memberMemory(db),
     close: () => db.destroy(),
   }

@@ -67,9 +67,19 @@ export function amendQuestion(earlier: Question, text: string, vocabulary: Vocab
   }
   return {
     command: earlier.command,
-    options: { ...earlier.options, ...changes },
+    options: { ...keptWith(changes, earlier.options), ...changes },
     ...(notUsed.length > 0 && { notUsed }),
   }
+}
+
+/** What was measured of a pack does not hold for another one. */
+function keptWith(
+  changes: Readonly<Record<string, string>>,
+  options: Question['options'],
+): Question['options'] {
+  if (changes.pack === undefined) return options
+  const { capacity: _, resistance: __, ...kept } = options
+  return kept
 }
 
 const loneLevel = /^(?:(?:and|or|now|what about|how about|make it)[ ,]+){0,2}(full|storage)[ ?!.]*$/i

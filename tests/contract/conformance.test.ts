@@ -18,6 +18,8 @@ const occasion: Occasion = {
 }
 
 const memory = await openTestMemory()
+const owner = { scope: 'community', id: occasion.community.id } as const
+await memory.kit.save({ owner, name: 'wren', kind: 'pack', notation: '3S 720mAh LiHV' }, 1)
 const faults: unknown[] = []
 const assistant = createAssistant({
   commands,

@@ -7,6 +7,8 @@ import { house } from './003-house.ts'
 import { questionAge } from './004-question-age.ts'
 import { answers } from './005-answers.ts'
 import { reminders } from './006-reminders.ts'
+import { log } from './007-log.ts'
+import { lessons } from './008-lessons.ts'
 
 export const migrations: Readonly<Record<string, Migration>> = {
   '001-questions': questions,
@@ -15,4 +17,6 @@ export const migrations: Readonly<Record<string, Migration>> = {
   '004-question-age': questionAge,
   '005-answers': answers,
   '006-reminders': reminders,
+  '007-log': log,
+  '008-lessons': lessons,
 }

@@ -35,6 +35,9 @@ test('the export is a document with everything', async () => {
     ],
     answered: [],
     reminders: [],
+    log: [],
+    learned: [],
+    pending: [],
   })
 })
 

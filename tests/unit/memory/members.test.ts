@@ -47,6 +47,18 @@ const reminderOf = (person: string) => ({
   high_s: 2700,
 })
 
+const chargeOf = (person: string) => ({
+  id: `charge of ${person}`,
+  owner: { scope: 'person' as const, id: person },
+  name: 'wren',
+  notation: '3S 720mAh LiHV',
+  at: new Date('2031-05-04T10:00:00Z'),
+  charge_Ah: 0.64,
+  to: { kind: 'soc' as const, soc: 1 },
+})
+const learned = { question: 'c-rate/amps', at: new Date('2031-05-04T10:00:00Z') }
+const pending = { question: 'label/volts', seed: 7 }
+
 /** Every table gets rows of two people, or, where it knows no people, any row. */
 async function fillEveryTable(): Promise<void> {
   await memory.questions.keep('help')
@@ -57,6 +69,11 @@ async function fillEveryTable(): Promise<void> {
     await memory.reminders.add([reminderOf(person)], 10)
     await memory.kit.save(entryOf(person), 10)
     await memory.answered.record(answerTo(person))
+    await memory.log.add(chargeOf(person), 10)
+    const first = { question: learned.question, seed: 1 }
+    await memory.lessons.ask(person, first)
+    await memory.lessons.settle(person, first, true, learned.at)
+    await memory.lessons.ask(person, pending)
   }
 }
 
@@ -90,8 +107,18 @@ test('the export has everything that forgetting deletes', async () => {
     kit: [entryOf('room:ada')],
     answered: [answerTo('room:ada')],
     reminders: [reminderOf('room:ada')],
+    log: [chargeOf('room:ada')],
+    learned: [learned],
+    pending: [pending],
   })
   await memory.members.forget('room:ada')
-  expect(await memory.members.export('room:ada')).toEqual({ kit: [], answered: [], reminders: [] })
+  expect(await memory.members.export('room:ada')).toEqual({
+    kit: [],
+    answered: [],
+    reminders: [],
+    log: [],
+    learned: [],
+    pending: [],
+  })
   expect((await memory.members.export('room:bo')).kit).toHaveLength(1)
 })

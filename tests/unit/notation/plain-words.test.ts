@@ -230,6 +230,15 @@ describe('changes to an earlier question', () => {
     })
   })
 
+  it('keep nothing that was measured of a pack for another one', () => {
+    const measured = read('time pack: 3S 720 LiHV resistance: 12mΩ current: 1A')
+    expect(amendQuestion(measured, 'how about 6S 1300 lipo', vocabulary).options).toEqual({
+      pack: '6S 1300 lipo',
+      current: '1A',
+    })
+    expect(amendQuestion(measured, 'at 2A', vocabulary).options).toHaveProperty('resistance', '12mΩ')
+  })
+
   it.each([
     ['80%', '80%'],
     ['at 5', '5'],

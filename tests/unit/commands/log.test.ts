@@ -1,0 +1,252 @@
+// The charge log in use: noted by name, judged, used for times, and for the count of a flight controller.
+
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { kitRemove } from '../../../commands/kit-remove.ts'
+import { kitSave } from '../../../commands/kit-save.ts'
+import { logCharge } from '../../../commands/log-charge.ts'
+import { logMeter } from '../../../commands/log-meter.ts'
+import { logShow } from '../../../commands/log-show.ts'
+import { logUndo } from '../../../commands/log-undo.ts'
+import { time } from '../../../commands/time.ts'
+import type { Occasion } from '../../../src/assistant/context.ts'
+import type { Reply } from '../../../src/assistant/reply.ts'
+import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'
+
+const commands = [kitSave, kitRemove, logCharge, logShow, logMeter, logUndo, time]
+const day_ms = 86_400_000
+
+let asking: Asking
+beforeEach(async () => {
+  let now_ms = Date.UTC(2031, 4, 1, 10)
+  asking = await askingOf(commands, {
+    clock: () => {
+      now_ms += day_ms
+      return new Date(now_ms)
+    },
+  })
+  await done('kit save name: wren pack: 3S 720 LiHV')
+})
+afterEach(async () => {
+  expect(asking.faults).toEqual([])
+  await asking.memory.close()
+})
+
+async function done(question: string, by?: Occasion): Promise<Reply> {
+  const reply = await asking.ask(question, by)
+  expect(reply.problem).toBeUndefined()
+  return reply
+}
+const refused = async (question: string, by?: Occasion) => (await asking.ask(question, by)).problem
+const figure = (reply: Reply, key: string) => reply.figures.find(one => one.key === key)?.value
+const wim = { scope: 'person', id: member.asker.id } as const
+const noted = (owner: typeof wim | { scope: 'community'; id: string } = wim) =>
+  asking.memory.log.of(owner, 'wren')
+
+describe('log charge', () => {
+  test('notes all that was said, at the time of the clock', async () => {
+    await done(
+      'log charge name: wren put-back: 640mAh from: 3.6V took: 50min cells: 4.35 4.34 4.35 resistance: 12 13 12 mΩ temperature: 20°C counted: 600mAh',
+    )
+    expect(await noted()).toEqual([
+      {
+        id: expect.any(String),
+        owner: wim,
+        name: 'wren',
+        notation: '3S 720mAh LiHV',
+        at: new Date('2031-05-03T10:00:00Z'),
+        charge_Ah: 0.64,
+        from: { kind: 'rest', perCell_V: 3.6 },
+        to: { kind: 'rest', perCell_V: 4.35 },
+        duration_s: 3000,
+        cells_V: [4.35, 4.34, 4.35],
+        cells_ohm: [0.012, 0.013, 0.012],
+        temperature_C: 20,
+        counted_Ah: 0.6,
+      },
+    ])
+  })
+
+  test('says the capacity by it and the mean current', async () => {
+    const reply = await done('log charge name: wren put-back: 690mAh from: empty took: 1h')
+    expect(reply.headline).toContain('holds about 690 mAh')
+    expect(figure(reply, 'capacity')).toBeCloseTo(0.69, 9)
+    expect(figure(reply, 'meanCurrent')).toBeCloseTo(0.69, 9)
+    const fast = await done('log charge name: wren put-back: 690mAh took: 10min')
+    expect(fast.cautions[0]?.key).toBe('aboveAdvised')
+  })
+
+  test.each([
+    ['more than a pack can hold', 'put-back: 950mAh', '950mAh', 'does not go into a sound pack'],
+    ['too few cells', 'put-back: 640mAh cells: 4.35 4.34', 'cells', '2 values for 3 cells'],
+    ['too many resistances', 'put-back: 640mAh resistance: 1 2 3 4 mΩ', 'resistance', '4 values'],
+    [
+      'a count to storage',
+      'put-back: 240mAh counted: 240mAh to: storage',
+      'storage',
+      'Only a charge to full',
+    ],
+  ])('refuses %s', async (_, details, token, what) => {
+    const problem = await refused(`log charge name: wren ${details}`)
+    expect(problem?.token).toBe(token)
+    expect(problem?.what).toContain(what)
+    expect(await noted()).toEqual([])
+  })
+
+  test('notes no charge of a damaged cell, but says what to do', async () => {
+    const reply = await done('log charge name: wren put-back: 640mAh from: 2.1V')
+    expect(reply.verdict).toBe('do not charge')
+    expect(reply.headline).toContain('Retire it')
+    expect(await noted()).toEqual([])
+  })
+
+  test('judges the cells at the end of the charge', async () => {
+    const reply = await done('log charge name: wren put-back: 640mAh cells: 4.35 4.10 4.35')
+    expect(reply.verdict).toBe('do not charge')
+    expect(reply.followUps.map(({ question }) => question)).toContain(
+      'cells pack: 3S 720mAh LiHV volts: 4.35V 4.1V 4.35V when: full',
+    )
+  })
+
+  test('wants a saved pack', async () => {
+    expect((await refused('log charge name: kestrel put-back: 1Ah'))?.what).toContain(
+      'no pack saved as "kestrel"',
+    )
+    await done('kit save name: bench charger: 1/2A')
+    expect((await refused('log charge name: bench put-back: 1Ah'))?.what).toContain('saved as a charger')
+    expect((await refused('log charge name: 3S put-back: 1Ah'))?.what).toContain('cannot be a name')
+  })
+
+  test('wants a clock', async () => {
+    const { ask, memory } = await askingOf(commands)
+    await ask('kit save name: wren pack: 3S 720 LiHV')
+    expect((await ask('log charge name: wren put-back: 640mAh')).problem?.what).toContain('no clock')
+    await memory.close()
+  })
+})
+
+describe('whose log', () => {
+  const club = { scope: 'community', id: member.community.id } as const
+
+  test("any member notes a charge of the club's pack, only moderators take one back", async () => {
+    await done('kit remove name: wren')
+    await done('kit save name: wren pack: 3S 720 LiHV for: club', moderator)
+    await done('log charge name: wren put-back: 640mAh')
+    await done('log charge name: wren put-back: 650mAh', otherMember)
+    expect(await noted(club)).toHaveLength(2)
+    expect(JSON.stringify(await noted(club))).not.toContain(member.asker.id)
+    expect((await refused('log undo name: wren'))?.what).toContain('Only moderators')
+    expect((await done('log undo name: wren', moderator)).headline).toContain('650')
+    expect(await noted(club)).toHaveLength(1)
+  })
+
+  test('nobody sees or changes the log of another', async () => {
+    await done('log charge name: wren put-back: 640mAh')
+    expect(await refused('log show name: wren', otherMember)).toBeDefined()
+    expect(await refused('log undo name: wren', moderator)).toBeDefined()
+    expect((await done('log undo name: wren')).headline).toContain('Taken back')
+    expect((await done('log undo name: wren')).headline).toContain('nothing was changed')
+  })
+})
+
+describe('log show', () => {
+  const cycles = async (...put_mAh: number[]) => {
+    for (const put of put_mAh) await done(`log charge name: wren put-back: ${put}mAh from: empty`)
+  }
+
+  test('says how to begin where nothing is noted', async () => {
+    expect((await done('log show wren')).headline).toContain('No charge of wren is noted yet')
+  })
+
+  test.each([
+    ['healthy', 'go', [700, 705, 700, 698]],
+    ['ageing', 'go with care', [700, 705, 700, 610, 612]],
+    ['Retire', 'do not charge', [700, 705, 700, 540, 542]],
+  ] as const)('%s', async (word, verdict, put_mAh) => {
+    await cycles(...put_mAh)
+    const reply = await done('log show name: wren')
+    expect(reply.headline).toContain(word)
+    expect(reply.verdict).toBe(verdict)
+    expect(reply.working.join(' ')).toContain('common practice')
+    expect(reply.charts).toHaveLength(1)
+  })
+
+  test('names what tells of age', async () => {
+    await cycles(700, 705, 700, 540, 542)
+    expect((await done('log show name: wren')).headline).toContain('77 % of what it did when the log began')
+  })
+
+  test('leaves out the charges of another pack that bore the name', async () => {
+    await cycles(700, 705)
+    await done('kit save name: wren pack: 3S 850 LiHV')
+    expect((await done('log show name: wren')).headline).toContain('No charge of wren')
+    await done('kit save name: wren pack: 3S 720 LiHV 12mΩ')
+    expect(figure(await done('log show name: wren'), 'charges')).toBe(2)
+  })
+})
+
+describe('log meter', () => {
+  test('gives the factor for both ways in which it may work', async () => {
+    await done('log charge name: wren put-back: 600mAh counted: 500mAh')
+    const reply = await done('log meter name: wren scale: 400')
+    expect(reply.headline).toContain('17 % too low')
+    expect(figure(reply, 'scaleRaising')).toBeCloseTo(480, 9)
+    expect(figure(reply, 'scaleLowering')).toBeCloseTo(400 / 1.2, 9)
+    expect((await done('log meter name: wren')).headline).toContain('multiply the factor by 1.2')
+  })
+
+  test('needs a flight that was counted, and a plain factor', async () => {
+    await done('log charge name: wren put-back: 600mAh')
+    expect((await done('log meter name: wren')).headline).toContain('To note one')
+    for (const scale of ['1e3', '0', '1,234', 'NaN', '400mV']) {
+      expect(await refused(`log meter name: wren scale: ${scale}`), scale).toBeDefined()
+    }
+  })
+})
+
+describe('the time of a pack with a log', () => {
+  const ask = 'time pack: wren current: 1A from: 3.7V per cell'
+
+  test('goes by its own capacity and resistance, and says so', async () => {
+    const before = await done(ask)
+    await done('log charge name: wren put-back: 600mAh from: empty resistance: 12mΩ')
+    const after = await done(ask)
+    expect(after.assumed).toEqual(['by the log of wren it holds 600 mAh and a cell has 12 mΩ'])
+    expect(after.question).toBe(
+      'time pack: 3S 720mAh LiHV current: 1A from: 3.7V per cell resistance: 12mΩ capacity: 600mAh',
+    )
+    expect(figure(after, 'chargeTime')).toBeLessThan(figure(before, 'chargeTime') ?? 0)
+    const asked = await done(after.question ?? '')
+    expect(asked.figures).toEqual(after.figures)
+  })
+
+  test('takes the resistance as it would be read at the temperature of the question', async () => {
+    await done('log charge name: wren put-back: 600mAh resistance: 12mΩ')
+    const { question } = await done('time pack: wren current: 0.36A temperature: 5°C')
+    expect(question).toMatch(/resistance: 2\d(\.\d+)?mΩ/)
+  })
+
+  test('keeps to what the question says itself', async () => {
+    await done('log charge name: wren put-back: 600mAh from: empty resistance: 12mΩ')
+    const { question, assumed } = await done(`${ask} capacity: 700mAh resistance: 9mΩ`)
+    expect(question).toContain('resistance: 9mΩ capacity: 700mAh')
+    expect(assumed).toEqual([])
+  })
+
+  test('leaves a capacity that volts told out where the start is a percentage', async () => {
+    await done('kit save name: owl pack: 3S 720 LiPo')
+    await done('log charge name: owl put-back: 600mAh from: 3.6V')
+    expect((await done('time pack: owl current: 0.5A from: 3.7V per cell')).question).toContain('capacity:')
+    expect((await done('time pack: owl current: 0.5A from: 20%')).question).not.toContain('capacity:')
+  })
+
+  test('warns of a pack that its log says to retire', async () => {
+    await done('log charge name: wren put-back: 400mAh from: empty')
+    expect((await done(ask)).assumed.join()).toContain('says to retire it')
+  })
+
+  test('is as ever for a pack that is not named, and in plain words for one that is', async () => {
+    await done('log charge name: wren put-back: 600mAh from: empty')
+    expect((await done('time pack: 3S 720 LiHV current: 1A')).question).not.toContain('capacity')
+    expect((await done('how long for my wren at 1A')).question).toContain('capacity: 600mAh')
+  })
+})
