@@ -88,7 +88,7 @@ export function createConversation(parts: ConversationParts): Converse {
   ): Promise<void> {
     const earlier = answerId === undefined ? undefined : await answered.byAnswer(idOf(answerId))
     if (!earlier || earlier.place !== idOf(room.roomId) || !mayAskAgain(earlier.question)) return
-    const occasion = await occasionOf(client, room, matrixIdOf(earlier.askedBy))
+    const occasion = occasionOf(client, room, matrixIdOf(earlier.askedBy))
     await replace(event, room, earlier, await assistant.answer(earlier.question, occasion), working)
   }
 
@@ -111,7 +111,7 @@ export function createConversation(parts: ConversationParts): Converse {
   }
 
   async function leave(event: MatrixEvent, room: Room): Promise<void> {
-    const may = isDirect(client, room) || (await moderates(room, event.getSender() ?? ''))
+    const may = isDirect(client, room) || moderates(room, event.getSender() ?? '')
     const words = may
       ? 'Leaving. Invite me again whenever you like.'
       : 'Only a moderator of this room can send me away.'
@@ -123,7 +123,7 @@ export function createConversation(parts: ConversationParts): Converse {
   async function replyTo(event: MatrixEvent, room: Room, asking: Asking): Promise<Reply | undefined> {
     const question = (await amended(asking)) ?? (asking.addressed ? asking.words || 'help' : undefined)
     if (question === undefined) return undefined
-    return assistant.answer(question, await occasionOf(client, room, event.getSender() ?? ''))
+    return assistant.answer(question, occasionOf(client, room, event.getSender() ?? ''))
   }
 
   /** The question behind the answer replied to, with one thing changed; undefined where the words change none. */

@@ -10,7 +10,7 @@ export const idOf = (matrixId: string): string => `matrix:${matrixId}`
 
 export const matrixIdOf = (id: string): string => id.replace(/^matrix:/, '')
 
-export async function occasionOf(client: MatrixClient, room: Room, sender: string): Promise<Occasion> {
+export function occasionOf(client: MatrixClient, room: Room, sender: string): Occasion {
   const asker = { id: idOf(sender), name: room.getMember(sender)?.name ?? sender }
   const place = { id: idOf(room.roomId), direct: isDirect(client, room) }
   if (place.direct) {
@@ -20,7 +20,7 @@ export async function occasionOf(client: MatrixClient, room: Room, sender: strin
   const home = spaceOf(client, room) ?? room
   return {
     surface: 'matrix',
-    asker: { ...asker, moderates: await moderates(home, sender) },
+    asker: { ...asker, moderates: moderates(home, sender) },
     community: { id: idOf(firstRoomOf(client, home.roomId)), name: home.name },
     place,
   }

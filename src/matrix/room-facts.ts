@@ -34,8 +34,7 @@ export function spaceOf(client: MatrixClient, room: Room): Room | undefined {
 }
 
 /** Whoever may remove others' messages in a room, its creators among them, moderates it. */
-export async function moderates(room: Room, person: string): Promise<boolean> {
-  await room.loadMembersIfNeeded()
+export function moderates(room: Room, person: string): boolean {
   const member = room.getMember(person)
   if (member?.membership !== 'join') return false
   return room.currentState.hasSufficientPowerLevelFor('redact', member.powerLevel)

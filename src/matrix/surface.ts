@@ -57,7 +57,6 @@ export function createMatrixSurface(parts: MatrixParts, onLost: (error: unknown)
       )
       await client.startClient({
         initialSyncLimit: timelineLimit,
-        lazyLoadMembers: true,
         pendingEventOrdering: PendingEventOrdering.Detached,
       })
       await synced

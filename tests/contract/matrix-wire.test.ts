@@ -1,0 +1,263 @@
+// What the Matrix surface says on the wire: login, answers, edits, invites, and what it does when refused.
+
+import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest'
+import { commands } from '../../commands/index.ts'
+import { createAssistant } from '../../src/assistant/assistant.ts'
+import { createLog } from '../../src/log.ts'
+import type { MatrixSettings } from '../../src/matrix/settings.ts'
+import { createMatrixSurface, type MatrixSurface } from '../../src/matrix/surface.ts'
+import type { Memory } from '../../src/memory/memory.ts'
+import { type Homeserver, homeserverOnNock } from '../support/matrix/homeserver-on-nock.ts'
+import { openTestMemory } from '../support/test-memory.ts'
+
+const self = '@chargehand:club.test'
+const ada = '@ada:club.test'
+const room = '!field:club.test'
+const patient = { timeout: 10_000, interval: 20 }
+
+let homeserver: Homeserver
+let folder: string
+let memory: Memory
+let surface: MatrixSurface
+
+beforeEach(async () => {
+  homeserver = homeserverOnNock()
+  folder = mkdtempSync(join(tmpdir(), 'matrix-wire-'))
+  memory = await openTestMemory()
+  surface = surfaceWith({ user: self, password: 'a password' })
+})
+
+afterEach(async () => {
+  await surface.stop()
+  homeserver.close()
+  await memory.close()
+  rmSync(folder, { recursive: true })
+  expect(homeserver.unknown).toEqual([])
+})
+
+function surfaceWith(login: MatrixSettings['login']): MatrixSurface {
+  const settings: MatrixSettings = {
+    homeserver: homeserver.url,
+    login,
+    storeKey: 'a passphrase for tests only',
+    deviceName: 'Chargehand',
+    prefix: '!charge',
+    invites: ['club.test'],
+  }
+  const assistant = createAssistant({ commands, memory, onFault: () => {} })
+  return createMatrixSurface(
+    {
+      settings,
+      folder: join(folder, 'matrix'),
+      assistant,
+      answered: memory.answered,
+      draw: () => Promise.reject(new Error('no pictures here')),
+      log: createLog('silent'),
+    },
+    () => {},
+  )
+}
+
+let events = 0
+const event = (type: string, content: object, more: object = {}) => ({
+  type,
+  content,
+  sender: ada,
+  event_id: `$event-${++events}`,
+  origin_server_ts: Date.now(),
+  ...more,
+})
+const text = (body: string, more: object = {}) => event('m.room.message', { msgtype: 'm.text', body }, more)
+const member = (person: string, at_ms: number) =>
+  event(
+    'm.room.member',
+    { membership: 'join' },
+    { sender: person, state_key: person, origin_server_ts: at_ms },
+  )
+
+const joined = (timeline: object[], state: object[] = []) => ({
+  rooms: { join: { [room]: { timeline: { events: timeline, limited: false }, state: { events: state } } } },
+})
+const state = (joinedAt_ms = Date.now() - 600_000) => [
+  event('m.room.create', { room_version: '10', creator: ada }, { state_key: '' }),
+  event('m.room.power_levels', { users: { [ada]: 100 } }, { state_key: '' }),
+  event('m.room.name', { name: 'Club field' }, { state_key: '' }),
+  member(ada, joinedAt_ms),
+  member(self, joinedAt_ms),
+]
+const question = '!charge current pack: 3S 720 LiHV charger: 0.5/1/2/4A'
+const answers = () => homeserver.requests.filter(({ path }) => path.includes('/send/'))
+
+async function start(timeline: object[] = [], joinedAt_ms?: number): Promise<void> {
+  homeserver.first(joined(timeline, state(joinedAt_ms)))
+  await surface.start()
+}
+
+describe('login', () => {
+  test('by name and password, once: the session is kept for the next start', async () => {
+    await start()
+    const [login] = homeserver.requests.filter(({ path }) => path === '/v3/login')
+    expect(login?.body).toEqual({
+      type: 'm.login.password',
+      identifier: { type: 'm.id.user', user: self },
+      password: 'a password',
+      initial_device_display_name: 'Chargehand',
+    })
+    const file = join(folder, 'matrix', 'session.json')
+    expect(statSync(file).mode & 0o777).toBe(0o600)
+    expect(JSON.parse(readFileSync(file, 'utf8'))).toMatchObject({
+      deviceId: 'BENCH',
+      accessToken: 'secret-token',
+    })
+
+    await surface.stop()
+    surface = surfaceWith({ user: self, password: 'a password' })
+    await start()
+    expect(homeserver.requests.filter(({ path }) => path === '/v3/login')).toHaveLength(1)
+  })
+
+  test('by token: the device is the one that the token belongs to', async () => {
+    surface = surfaceWith({ accessToken: 'given-token' })
+    await start()
+    const who = homeserver.requests.find(({ path }) => path === '/v3/account/whoami')
+    expect(who?.authorization).toBe('Bearer given-token')
+    expect(homeserver.requests.some(({ path }) => path === '/v3/login')).toBe(false)
+  })
+
+  test('refused: says which setting is at fault, and not its value', async () => {
+    homeserver.once('POST', /login$/, 403, { errcode: 'M_FORBIDDEN', error: 'Invalid username or password' })
+    const refused = await surface.start().catch((error: Error) => error.message)
+    expect(refused).toContain('MATRIX_PASSWORD: the Matrix server does not let us in (M_FORBIDDEN')
+    expect(refused).not.toContain('a password')
+  })
+
+  test('a session that the server has paused is taken up again on the same device', async () => {
+    await start()
+    await surface.stop()
+    homeserver.once('GET', /whoami$/, 401, { errcode: 'M_UNKNOWN_TOKEN', error: 'gone', soft_logout: true })
+    surface = surfaceWith({ user: self, password: 'a password' })
+    await start()
+    const logins = homeserver.requests.filter(({ path }) => path === '/v3/login')
+    expect(logins.map(({ body }) => body.device_id)).toEqual([undefined, 'BENCH'])
+  })
+})
+
+describe('answers', () => {
+  test('one notice in reply, in two forms, that mentions the asker alone', async () => {
+    await start()
+    const asked = text(question)
+    homeserver.sync(joined([asked]))
+    await vi.waitFor(() => expect(answers()).toHaveLength(1), patient)
+    const [answer] = answers()
+    expect(answer).toMatchObject({ method: 'PUT', authorization: 'Bearer secret-token' })
+    expect(answer?.path).toMatch(/^\/v3\/rooms\/!field:club\.test\/send\/m\.room\.message\/c[\w-]{32}$/)
+    expect(answer?.body).toEqual({
+      msgtype: 'm.notice',
+      body: expect.stringContaining('Read as: 3S 720mAh LiHV'),
+      format: 'org.matrix.custom.html',
+      formatted_body: expect.stringMatching(/^<p><strong>/),
+      'm.mentions': { user_ids: [ada] },
+      'm.relates_to': { 'm.in_reply_to': { event_id: asked.event_id } },
+    })
+    await vi.waitFor(
+      async () => expect(await memory.answered.byQuestion(`matrix:${asked.event_id}`)).toBeDefined(),
+      patient,
+    )
+  })
+
+  test('in the first sync only what is new: nothing old, of ours, of bots or from before the join', async () => {
+    const minutes = (ago: number) => ({ origin_server_ts: Date.now() - ago * 60_000 })
+    const fresh = text(question)
+    const notice = event('m.room.message', { msgtype: 'm.notice', body: question })
+    await start(
+      [
+        text(question, minutes(10)),
+        text(question, minutes(0.7)),
+        text(question, { sender: self }),
+        notice,
+        fresh,
+      ],
+      Date.now() - 30_000,
+    )
+    await vi.waitFor(() => expect(answers()).not.toHaveLength(0), patient)
+    expect(answers().map(({ body }) => body['m.relates_to'])).toEqual([
+      { 'm.in_reply_to': { event_id: fresh.event_id } },
+    ])
+  })
+
+  test('what was answered before is not answered again', async () => {
+    const [again, fresh] = [text(question), text(question)]
+    await memory.answered.record({
+      place: `matrix:${room}`,
+      askedBy: `matrix:${ada}`,
+      questionMessage: `matrix:${again.event_id}`,
+      answerMessage: 'matrix:$earlier',
+      question: 'help',
+      answeredAt: new Date(),
+    })
+    await start([again, fresh])
+    await vi.waitFor(() => expect(answers()).not.toHaveLength(0), patient)
+    expect(answers().map(({ body }) => body['m.relates_to'])).toEqual([
+      { 'm.in_reply_to': { event_id: fresh.event_id } },
+    ])
+  })
+
+  test('a server that asks to wait gets the same event again, under the same transaction', async () => {
+    homeserver.once('PUT', /\/send\//, 429, {
+      errcode: 'M_LIMIT_EXCEEDED',
+      error: 'slow',
+      retry_after_ms: 50,
+    })
+    homeserver.once('PUT', /\/send\//, 502, {})
+    await start()
+    homeserver.sync(joined([text(question)]))
+    await vi.waitFor(() => expect(answers()).toHaveLength(3), patient)
+    const [first, second, third] = answers()
+    expect([second, third]).toEqual([first, first])
+  })
+
+  test('an answer that the server refuses does not hold back the next', async () => {
+    homeserver.once('PUT', /\/send\//, 413, { errcode: 'M_TOO_LARGE', error: 'too large' })
+    await start()
+    const [refused, taken] = [text(question), text(question)]
+    homeserver.sync(joined([refused, taken]))
+    await vi.waitFor(() => expect(answers()).toHaveLength(2), patient)
+    await vi.waitFor(
+      async () => expect(await memory.answered.byQuestion(`matrix:${taken.event_id}`)).toBeDefined(),
+      patient,
+    )
+    expect(await memory.answered.byQuestion(`matrix:${refused.event_id}`)).toBeUndefined()
+  })
+})
+
+test('an invite from a server that the rule does not name is declined', async () => {
+  await start()
+  const invite = event(
+    'm.room.member',
+    { membership: 'invite' },
+    { sender: '@eve:elsewhere.test', state_key: self },
+  )
+  homeserver.sync({ rooms: { invite: { '!lure:elsewhere.test': { invite_state: { events: [invite] } } } } })
+  await vi.waitFor(
+    () =>
+      expect(homeserver.requests.map(({ path }) => path)).toContain('/v3/rooms/!lure:elsewhere.test/leave'),
+    patient,
+  )
+})
+
+test('nothing reaches the console, whatever the server does', async () => {
+  const written: unknown[] = []
+  const spies = (['log', 'debug', 'info', 'warn', 'error', 'trace'] as const).map(method =>
+    vi.spyOn(console, method).mockImplementation((...words) => void written.push(words)),
+  )
+  homeserver.once('PUT', /\/send\//, 403, { errcode: 'M_FORBIDDEN', error: 'no' })
+  homeserver.once('POST', /keys\/upload$/, 500, {})
+  await start([text(question), text(question), event('m.room.encrypted', { algorithm: 'm.unheard.of' })])
+  await vi.waitFor(() => expect(answers()).toHaveLength(2), patient)
+  await surface.stop()
+  for (const spy of spies) spy.mockRestore()
+  expect(written).toEqual([])
+})
