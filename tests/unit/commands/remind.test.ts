@@ -218,11 +218,13 @@ describe('each comes once', () => {
   test('a send that outlasts its lease is not begun a second time', async () => {
     await done('remind me in: 5min place: direct')
     const { promise: open, resolve } = Promise.withResolvers<void>()
+    const { promise: begun, resolve: begin } = Promise.withResolvers<void>()
     const slow = createReminderClock({
       reminders: asking.memory.reminders,
       noticeboard: {
         ...board.noticeboard,
         direct: async (person, notice) => {
+          begin()
           await open
           return board.noticeboard.direct(person, notice)
         },
@@ -232,6 +234,7 @@ describe('each comes once', () => {
     })
     wait(5)
     const first = slow.strike()
+    await begun
     wait(5)
     await slow.strike()
     resolve()
