@@ -17,6 +17,7 @@ export const benches: Record<string, () => Promise<Bench>> = {
   charts: () => import('./charts.ts'),
   discord: () => import('./discord.ts'),
   notation: () => import('./notation.ts'),
+  matrix: () => import('./matrix.ts'),
   memory: () => import('./memory.ts'),
   plan: () => import('./plan.ts'),
 }
