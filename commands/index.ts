@@ -23,6 +23,10 @@ import { kitRename } from './kit-rename.ts'
 import { kitSave } from './kit-save.ts'
 import { lead } from './lead.ts'
 import { lend } from './lend.ts'
+import { lessonAnswer } from './lesson-answer.ts'
+import { lessonAsk } from './lesson-ask.ts'
+import { lessonList } from './lesson-list.ts'
+import { lessonRead } from './lesson-read.ts'
 import { logCharge } from './log-charge.ts'
 import { logMeter } from './log-meter.ts'
 import { logShow } from './log-show.ts'
@@ -33,6 +37,7 @@ import { plan } from './plan.ts'
 import { remindCancel } from './remind-cancel.ts'
 import { remindList } from './remind-list.ts'
 import { remindMe } from './remind-me.ts'
+import { rules } from './rules.ts'
 import { source } from './source.ts'
 import { storage } from './storage.ts'
 import { supply } from './supply.ts'
@@ -76,6 +81,11 @@ const answering: readonly Command[] = [
   logShow,
   logMeter,
   logUndo,
+  rules,
+  lessonList,
+  lessonRead,
+  lessonAsk,
+  lessonAnswer,
   exportMe,
   forgetMe,
 ]

@@ -47,7 +47,9 @@ const options = {
     description: 'what the charger counted into the pack',
     phrase: text => `took back ${text}`,
   }),
-  from: optional(stateKind, { description: 'volts per cell at rest before it; empty after a full discharge' }),
+  from: optional(stateKind, {
+    description: 'volts per cell at rest before it; empty after a full discharge',
+  }),
   to: optional(targetKind, { description: 'where the charge ended; full when not said' }),
   took: optional(durationKind, { description: 'how long it took', phrase: text => `in ${text}` }),
   cells: optional(cellVoltsKind, {

@@ -1,4 +1,4 @@
-// An assistant in an empty demo club, where no clock is known: what it says is the same each time.
+// An assistant in an empty demo club, where no clock is known and nothing is left to chance: what it says is the same each time.
 
 import { commands } from '../commands/index.ts'
 import { type Assistant, createAssistant } from '../src/assistant/assistant.ts'
@@ -12,6 +12,7 @@ export async function withDemoAssistant<T>(work: (assistant: Assistant) => Promi
   const assistant = createAssistant({
     commands,
     memory,
+    newSeed: () => 1,
     onFault: fault => {
       throw fault
     },

@@ -63,7 +63,7 @@ export interface Tables {
     at: string
     note: string
   }
-  lesson_learned: { person: string; question: string; at: string }
+  lesson_learned: { person: string; question: string }
   /** At most one a person. */
   lesson_pending: { person: string; question: string; seed: number }
 }

@@ -2,7 +2,7 @@
 
 import type { Selectable } from 'kysely'
 import type { Database, Tables } from './database.ts'
-import type { LearnedQuestion, LessonMemory, PendingQuestion } from './progress.ts'
+import type { LessonMemory, PendingQuestion } from './progress.ts'
 
 export function lessonMemory(db: Database): LessonMemory {
   return {
@@ -16,7 +16,7 @@ export function lessonMemory(db: Database): LessonMemory {
     async pending(person) {
       return (await pendingOf(db, person).execute()).map(pendingFromRow)[0]
     },
-    settle: (person, { question, seed }, right, at) =>
+    settle: (person, { question, seed }, right) =>
       db.transaction().execute(async transaction => {
         const { numDeletedRows } = await transaction
           .deleteFrom('lesson_pending')
@@ -28,14 +28,14 @@ export function lessonMemory(db: Database): LessonMemory {
         if (right) {
           await transaction
             .insertInto('lesson_learned')
-            .values({ person, question, at: at.toISOString() })
+            .values({ person, question })
             .onConflict(conflict => conflict.columns(['person', 'question']).doNothing())
             .execute()
         }
         return true
       }),
     async learned(person) {
-      return (await learnedBy(db, person).orderBy('at').execute()).map(learnedFromRow)
+      return (await learnedBy(db, person).orderBy('question').execute()).map(({ question }) => question)
     },
   }
 }
@@ -50,8 +50,3 @@ export const pendingFromRow = ({
   question,
   seed,
 }: Selectable<Tables['lesson_pending']>): PendingQuestion => ({ question, seed })
-
-export const learnedFromRow = ({ question, at }: Selectable<Tables['lesson_learned']>): LearnedQuestion => ({
-  question,
-  at: new Date(at),
-})

@@ -3,7 +3,7 @@
 import { answeredFromRow } from './answered.ts'
 import type { Database } from './database.ts'
 import { entriesOf, entryFromRow } from './kit.ts'
-import { learnedBy, learnedFromRow, pendingFromRow, pendingOf } from './lessons.ts'
+import { learnedBy, pendingFromRow, pendingOf } from './lessons.ts'
 import { chargeFromRow, chargesOf } from './log.ts'
 import type { MemberMemory } from './memory.ts'
 import { reminderFromRow, remindersOf } from './reminders.ts'
@@ -24,7 +24,7 @@ export function memberMemory(db: Database): MemberMemory {
       log: (await chargesOf(db, { scope: 'person', id: person }).orderBy('name').orderBy('at').execute()).map(
         chargeFromRow,
       ),
-      learned: (await learnedBy(db, person).orderBy('at').execute()).map(learnedFromRow),
+      learned: (await learnedBy(db, person).orderBy('question').execute()).map(({ question }) => question),
       pending: (await pendingOf(db, person).execute()).map(pendingFromRow),
     }),
     forget: person =>

@@ -4,7 +4,7 @@ import type { DecimalMark } from '../assistant/show.ts'
 import type { ChemistryName } from '../charging/chemistry.ts'
 import type { HouseLimits } from '../charging/limits.ts'
 import type { LogMemory, NotedCharge } from './charge-log.ts'
-import type { LearnedQuestion, LessonMemory, PendingQuestion } from './progress.ts'
+import type { LessonMemory, PendingQuestion } from './progress.ts'
 import type { Reminder, ReminderMemory } from './reminder.ts'
 import type { AnswerMemory } from './standard-answer.ts'
 
@@ -114,7 +114,8 @@ export interface MemberData {
   readonly reminders: readonly Reminder[]
   /** Charges of their own packs. */
   readonly log: readonly NotedCharge[]
-  readonly learned: readonly LearnedQuestion[]
+  /** Questions of the lessons that they have answered right. */
+  readonly learned: readonly string[]
   /** One at most. */
   readonly pending: readonly PendingQuestion[]
 }

@@ -7,12 +7,6 @@ export interface PendingQuestion {
   readonly seed: number
 }
 
-export interface LearnedQuestion {
-  readonly question: string
-  /** When it was first answered right. */
-  readonly at: Date
-}
-
 export interface LessonMemory {
   /** Puts the question in place of any that waits. */
   ask(person: string, question: PendingQuestion): Promise<void>
@@ -21,6 +15,7 @@ export interface LessonMemory {
    * Takes the question away, notes it as learned where `right`; false where it does not wait any longer, so that of
    * two answers at once only one counts.
    */
-  settle(person: string, asked: PendingQuestion, right: boolean, at: Date): Promise<boolean>
-  learned(person: string): Promise<readonly LearnedQuestion[]>
+  settle(person: string, asked: PendingQuestion, right: boolean): Promise<boolean>
+  /** The questions that were answered right once. */
+  learned(person: string): Promise<readonly string[]>
 }

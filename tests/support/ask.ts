@@ -19,6 +19,7 @@ export interface Asking {
 export interface AskingParts {
   readonly memory?: Memory
   readonly clock?: () => Date
+  readonly newSeed?: () => number
   readonly noticeboard?: Noticeboards
 }
 

@@ -8,7 +8,6 @@ export const lessons: Migration = {
       .createTable('lesson_learned')
       .addColumn('person', 'text', column => column.notNull())
       .addColumn('question', 'text', column => column.notNull())
-      .addColumn('at', 'text', column => column.notNull())
       .addPrimaryKeyConstraint('lesson_learned_key', ['person', 'question'])
       .execute()
     await db.schema

@@ -56,7 +56,7 @@ const chargeOf = (person: string) => ({
   charge_Ah: 0.64,
   to: { kind: 'soc' as const, soc: 1 },
 })
-const learned = { question: 'c-rate/amps', at: new Date('2031-05-04T10:00:00Z') }
+const learned = 'c-rate/amps'
 const pending = { question: 'label/volts', seed: 7 }
 
 /** Every table gets rows of two people, or, where it knows no people, any row. */
@@ -70,9 +70,9 @@ async function fillEveryTable(): Promise<void> {
     await memory.kit.save(entryOf(person), 10)
     await memory.answered.record(answerTo(person))
     await memory.log.add(chargeOf(person), 10)
-    const first = { question: learned.question, seed: 1 }
+    const first = { question: learned, seed: 1 }
     await memory.lessons.ask(person, first)
-    await memory.lessons.settle(person, first, true, learned.at)
+    await memory.lessons.settle(person, first, true)
     await memory.lessons.ask(person, pending)
   }
 }

@@ -1,0 +1,165 @@
+// The lessons in use: read, asked, answered, kept over a restart, and each person by themselves.
+
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { houseSet } from '../../../commands/house-set.ts'
+import { lessonAnswer } from '../../../commands/lesson-answer.ts'
+import { lessonAsk } from '../../../commands/lesson-ask.ts'
+import { lessonList } from '../../../commands/lesson-list.ts'
+import { lessonRead } from '../../../commands/lesson-read.ts'
+import { rules } from '../../../commands/rules.ts'
+import type { Occasion } from '../../../src/assistant/context.ts'
+import { showIn } from '../../../src/assistant/show.ts'
+import { drawFrom } from '../../../src/lessons/draw.ts'
+import { findQuestion, lessons } from '../../../src/lessons/index.ts'
+import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'
+
+const commands = [lessonList, lessonRead, lessonAsk, lessonAnswer, rules, houseSet]
+
+let asking: Asking
+let seed = 0
+beforeEach(async () => {
+  seed = 0
+  asking = await askingOf(commands, { newSeed: () => ++seed })
+})
+afterEach(async () => {
+  expect(asking.faults).toEqual([])
+  await asking.memory.close()
+})
+
+async function done(question: string, by?: Occasion) {
+  const reply = await asking.ask(question, by)
+  expect(reply.problem).toBeUndefined()
+  return reply
+}
+
+/** The right answer to the question that waits. */
+async function rightAnswer({ asker }: Occasion = member): Promise<string> {
+  const pending = await asking.memory.lessons.pending(asker.id)
+  const found = pending && findQuestion(pending.question)
+  if (!found) throw new Error('no question waits')
+  return found.question.draw(drawFrom(pending.seed), { house: {}, show: showIn('.') }).right
+}
+
+test('a newcomer goes from the first lesson to the last', async () => {
+  for (const [at, lesson] of lessons.entries()) {
+    const read = await done('lesson read')
+    expect(read.headline).toContain(`Lesson ${at + 1} of ${lessons.length}, ${lesson.title}`)
+    expect(read.working.at(-1)).toContain('Example: ')
+    for (const _ of lesson.questions) {
+      await done('lesson ask')
+      expect((await done(`lesson answer ${await rightAnswer()}`)).headline).toMatch(/^Right\./)
+    }
+  }
+  expect((await done('lesson list')).headline).toContain('all 8 lessons')
+  await done('lesson ask lesson: c-rate')
+  expect((await done(`lesson answer ${await rightAnswer()}`)).headline).toMatch(/^Right\./)
+})
+
+test('a wrong answer is explained, and the same kind is asked again with other values', async () => {
+  const first = await done('lesson ask lesson: c-rate')
+  const wrong = await done('lesson answer 19A')
+  expect(wrong.headline).toMatch(/^Not 19A, but [\d.]+A\. The rate times the amp-hours: /)
+  expect(wrong.followUps.map(({ question }) => question)).toContain('lesson ask lesson: c-rate')
+  const again = await done('lesson ask lesson: c-rate')
+  expect(again.headline).toContain('How many amps')
+  expect(again.headline).not.toBe(first.headline)
+  expect((await done('lesson list')).working[1]).toContain('0 of 3 right')
+})
+
+test('an answer may come in any unit of its kind, within the tolerance that is told', async () => {
+  const asked = await done('lesson ask lesson: c-rate')
+  expect(asked.working.join()).toContain('within 2 %')
+  const amps = Number.parseFloat(await rightAnswer())
+  expect((await done(`lesson answer ${amps * 1010}mA`)).headline).toMatch(/^Right\./)
+})
+
+test('what cannot be read costs nothing: the question still waits', async () => {
+  await done('lesson ask lesson: c-rate')
+  for (const strange of ['three cows', '0.72', '1e3', '1,234A']) {
+    expect((await asking.ask(`lesson answer ${strange}`)).problem, strange).toBeDefined()
+  }
+  expect((await done(`lesson answer ${await rightAnswer()}`)).headline).toMatch(/^Right\./)
+})
+
+test('asking again does not draw again, and another lesson takes its place', async () => {
+  const first = await done('lesson ask lesson: label')
+  expect((await done('lesson ask')).headline).toBe(first.headline)
+  expect((await done('lesson ask lesson: label')).headline).toBe(first.headline)
+  expect((await done('lesson ask lesson: storage')).headline).toContain('Storage')
+  expect((await done('lesson ask')).headline).toContain('Storage')
+})
+
+test('the question waits over a restart', async () => {
+  const before = await done('lesson ask lesson: balance')
+  const { ask } = await askingOf(commands, { memory: asking.memory, newSeed: () => 999 })
+  expect((await ask('lesson ask')).headline).toBe(before.headline)
+  expect((await ask(`lesson answer ${await rightAnswer()}`)).headline).toMatch(/^Right\./)
+})
+
+test('a choice has a button for each letter, and takes letters and words', async () => {
+  for (let times = 0; times < 2; times += 1) {
+    await done('lesson ask lesson: balance')
+    await done(`lesson answer ${await rightAnswer()}`)
+  }
+  await done('lesson ask lesson: place')
+  const asked = await done('lesson ask lesson: place')
+  const letters = asked.followUps.map(({ label }) => label).filter(label => label.length === 1)
+  expect(letters).toEqual(['a', 'b', 'c'])
+  const right = await rightAnswer()
+  const words = asked.working.find(line => line.startsWith(`${right})`))?.slice(3)
+  expect((await done(`lesson answer ${words}`)).headline).toMatch(/^Right\./)
+})
+
+test('everybody learns by themselves', async () => {
+  await done('lesson ask lesson: label')
+  expect((await done('lesson answer a', otherMember)).headline).toContain('No question waits')
+  await done(`lesson answer ${await rightAnswer()}`)
+  expect((await done('lesson list')).working[0]).toContain('1 of 3 right')
+  expect((await done('lesson list', otherMember)).working[0]).toContain('0 of 3 right')
+})
+
+test('one answer counts once', async () => {
+  await done('lesson ask lesson: label')
+  const right = await rightAnswer()
+  const replies = await Promise.all([done(`lesson answer ${right}`), done(`lesson answer ${right}`)])
+  expect(replies.filter(({ headline }) => headline.startsWith('Right.'))).toHaveLength(1)
+  expect((await done(`lesson answer ${right}`)).headline).toContain('No question waits')
+})
+
+test('a question that there is no longer is let go', async () => {
+  await asking.memory.lessons.ask(member.asker.id, { question: 'label/colour', seed: 1 })
+  expect((await done('lesson answer a')).headline).toContain('No question waits')
+  expect((await done('lesson ask')).headline).toContain('Lesson 1 of 8')
+})
+
+test('an unknown lesson is refused with those that there are', async () => {
+  const { problem } = await asking.ask('lesson read lesson: aerobatics')
+  expect(problem?.token).toBe('aerobatics')
+  expect(problem?.expected).toContain('c-rate')
+})
+
+describe('rules', () => {
+  test('are one card with what always holds', async () => {
+    const reply = await done('rules')
+    expect(reply.figures.map(({ label }) => label)).toEqual(['LiPo', 'LiHV', 'Li-ion', 'LiFe'])
+    const said = reply.cautions.map(({ text }) => text).join(' ')
+    for (const rule of [
+      'stay with the pack',
+      'swollen',
+      'cell count',
+      'overnight',
+      'fire service',
+      'storage',
+    ]) {
+      expect(said).toContain(rule)
+    }
+  })
+
+  test('show what the club has tightened', async () => {
+    const lipo = async () => (await done('what are the rules')).figures[0]?.text.replaceAll(/\s/g, ' ')
+    expect(await lipo()).toContain('storage 3.85 V; 2C at most')
+    await done('house set chemistry: LiPo rate: 1C storage: 3.80V floor: 3.6V', moderator)
+    expect(await lipo()).toContain('storage 3.80 V; 1C at most')
+    expect(await lipo()).toContain('as a source to 3.60 V')
+  })
+})
