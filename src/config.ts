@@ -80,7 +80,7 @@ export class ConfigError extends Error {
 export function readConfig(
   environment: Readonly<Record<string, string | undefined>> = ownEnvironment(),
 ): Config {
-  const parsed = schema.safeParse(withSecretFiles(withoutEmpty(environment)))
+  const parsed = schema.safeParse(withoutEmpty(withSecretFiles(environment)))
   if (parsed.success) return parsed.data
   const faults = parsed.error.issues.map(issue => `${issue.path.join('.')}: ${issue.message}`)
   throw new ConfigError(`The configuration cannot be used:\n  ${faults.join('\n  ')}`)
@@ -110,7 +110,7 @@ function withSecretFiles(
   const result = { ...environment }
   for (const key of secrets) {
     const path = environment[`${key}_FILE`]
-    if (path === undefined) continue
+    if (!path) continue
     try {
       result[key] = readFileSync(path, 'utf8').trim()
     } catch {
