@@ -3,7 +3,7 @@
 import { join } from 'node:path'
 import type { Surface } from './assistant/assistant.ts'
 import { drawPng } from './charts/draw.ts'
-import type { Config } from './config.ts'
+import { type Config, redacted } from './config.ts'
 import { endOnUncaught } from './crash.ts'
 import { healthRoutes } from './http/health.ts'
 import { createHttpServer, type Route } from './http/server.ts'
@@ -16,6 +16,7 @@ import { hasDiscord, hasMatrix } from './platforms.ts'
 /** Resolves when all surfaces take questions. Rejects where one cannot. */
 export async function serve(config: Config, log: Log): Promise<void> {
   endOnUncaught(log)
+  log.info({ config: redacted(config) }, 'starting')
   const { CHARGEHAND_DATA: dataFolder, DATABASE_URL: databaseUrl } = config
   const opened = await openAssistant({ dataFolder, databaseUrl }, log)
   const metrics = createMetrics()
