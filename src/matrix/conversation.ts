@@ -6,6 +6,7 @@ import type { Reply } from '../assistant/reply.ts'
 import type { AnsweredQuestion } from '../memory/memory.ts'
 import { amendQuestion, type Question, readQuestion } from '../notation/question.ts'
 import { type Asking, readAsking } from './asking.ts'
+import type { SendDocuments } from './documents.ts'
 import { messageIn } from './message.ts'
 import { idOf, matrixIdOf, occasionOf } from './occasion.ts'
 import type { MatrixParts } from './parts.ts'
@@ -24,10 +25,11 @@ type ConversationParts = Pick<MatrixParts, 'settings' | 'assistant' | 'answered'
   readonly client: MatrixClient
   readonly speaker: Speaker
   readonly showPictures: ShowPictures
+  readonly sendDocuments: SendDocuments
 }
 
 export function createConversation(parts: ConversationParts): Converse {
-  const { client, settings, assistant, answered, speaker, showPictures } = parts
+  const { client, settings, assistant, answered, speaker, showPictures, sendDocuments } = parts
   const self = client.getSafeUserId()
 
   return async (event, room) => {
@@ -61,6 +63,7 @@ export function createConversation(parts: ConversationParts): Converse {
     }
     await answered.record(given)
     await showPictures(event, room, given, reply)
+    await sendDocuments(event, room, reply)
   }
 
   /** The answer is edited as the question was; a message that was no question before is answered now. */

@@ -1,21 +1,19 @@
 // Sends the charts of an answer as images, and keeps them in step when the answer is edited.
 
-import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
+import type { MatrixEvent, Room } from 'matrix-js-sdk'
 import type { Reply } from '../assistant/reply.ts'
 import type { Chart } from '../charts/chart.ts'
 import type { AnsweredMemory, AnsweredQuestion } from '../memory/memory.ts'
-import { encryptAttachment } from './attachment.ts'
 import { answerContent, editContent } from './content.ts'
 import { threadOf } from './message.ts'
 import { idOf, matrixIdOf } from './occasion.ts'
-import type { Persistence } from './persistence.ts'
 import { renderText } from './render.ts'
 import type { Sender } from './send.ts'
+import type { Upload } from './upload.ts'
 
 export interface PictureParts {
-  readonly client: MatrixClient
-  readonly persistence: Persistence
   readonly sender: Sender
+  readonly upload: Upload
   readonly answered: AnsweredMemory
   /** Draws a chart as PNG. */
   readonly draw: (chart: Chart) => Promise<Uint8Array>
@@ -31,13 +29,7 @@ export type ShowPictures = (
 
 const stale = renderText('The picture that was here no longer fits: the question was edited.')
 
-export function createShowPictures({
-  client,
-  persistence,
-  sender,
-  answered,
-  draw,
-}: PictureParts): ShowPictures {
+export function createShowPictures({ sender, upload, answered, draw }: PictureParts): ShowPictures {
   return async (event, room, answer, { charts }) => {
     const question = matrixIdOf(answer.questionMessage)
     const thread = threadOf(room.findEventById(question) ?? event)
@@ -63,18 +55,8 @@ export function createShowPictures({
   async function imageOf(chart: Chart, room: Room, filename: string) {
     const picture = await draw(chart)
     const info = { mimetype: 'image/png', size: picture.length, ...sizeOf(picture) }
-    const image = { msgtype: 'm.image', body: chart.alternative, filename, info } as const
-    if (!room.hasEncryptionStateEvent())
-      return { ...image, url: await upload(new Uint8Array(picture), 'image/png') }
-    const { bytes, file } = encryptAttachment(picture)
-    return { ...image, file: { ...file, url: await upload(bytes, 'application/octet-stream') } }
-  }
-
-  async function upload(bytes: Uint8Array<ArrayBuffer>, type: string): Promise<string> {
-    const sent = await persistence.run(() =>
-      client.uploadContent(new Blob([bytes]), { type, includeFilename: false }),
-    )
-    return sent.content_uri
+    const place = await upload(picture, info.mimetype, room)
+    return { msgtype: 'm.image', body: chart.alternative, filename, info, ...place } as const
   }
 }
 

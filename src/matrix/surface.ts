@@ -13,6 +13,7 @@ import { describeError } from '../log.ts'
 import { type OpenClient, openClient } from './client.ts'
 import { createConversation } from './conversation.ts'
 import { crossSign } from './cross-sign.ts'
+import { createSendDocuments } from './documents.ts'
 import { createEars } from './ears.ts'
 import { createLanes } from './lanes.ts'
 import type { MatrixParts } from './parts.ts'
@@ -22,6 +23,7 @@ import { answerInvite, followUpgrade } from './rooms.ts'
 import { createSender, type Sender } from './send.ts'
 import { createSpeaker } from './speak.ts'
 import { createUndecryptable } from './undecryptable.ts'
+import { createUpload } from './upload.ts'
 
 /** Enough that what was said in the minute of a restart is all there after it. */
 const timelineLimit = 50
@@ -86,10 +88,20 @@ function listen(
   const persistence = createPersistence()
   const sender = createSender(client, persistence)
   const speaker = createSpeaker(client, sender, log)
-  const showPictures = createShowPictures({ client, persistence, sender, answered, draw })
+  const upload = createUpload(client, persistence)
+  const showPictures = createShowPictures({ sender, upload, answered, draw })
+  const sendDocuments = createSendDocuments(sender, upload)
   const roomParts = { client, persistence, rule: settings.invites, log }
   const undecryptable = createUndecryptable(speaker, onFault)
-  const converse = createConversation({ client, settings, assistant, answered, speaker, showPictures })
+  const converse = createConversation({
+    client,
+    settings,
+    assistant,
+    answered,
+    speaker,
+    showPictures,
+    sendDocuments,
+  })
   const ears = createEars({ client, answered, undecryptable, lanes, synced, converse })
 
   client.on(RoomEvent.Timeline, (event, room, toStartOfTimeline, removed, { liveEvent }) => {

@@ -79,6 +79,20 @@ describe('ways to ask', () => {
     expect(talk.map(id => ada.answersTo(room, id, self).length)).toEqual(talk.map(() => 0))
   })
 
+  test('with the file that was asked for, in direct messages', async () => {
+    const direct = await ben.roomWith(self, { preset: Preset.TrustedPrivateChat, is_direct: true, name: '' })
+    await ben.answer(direct, await ben.say(direct, 'kit save name: tern pack: 2S 600 LiPo for: me'), self)
+    const asked = await ben.say(direct, 'export me')
+    const file = await until('the file', () => ben.answersTo(direct, asked, self)[1])
+    const { msgtype, filename, url } = file.getContent()
+    expect({ msgtype, filename }).toEqual({ msgtype: 'm.file', filename: 'about-me.json' })
+    const at = ben.client.mxcUrlToHttp(url, undefined, undefined, undefined, false, true, true)
+    const stored = await fetch(at ?? '', {
+      headers: { authorization: `Bearer ${ben.client.getAccessToken()}` },
+    })
+    expect(await stored.json()).toMatchObject({ kit: [{ name: 'tern', notation: '2S 600mAh LiPo' }] })
+  })
+
   test('in direct messages without a prefix, and with one', async () => {
     const direct = await ben.roomWith(self, { preset: Preset.TrustedPrivateChat, is_direct: true, name: '' })
     const plain = await ben.say(direct, question)
