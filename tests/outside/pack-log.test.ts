@@ -1,0 +1,113 @@
+// The charge log against common practice, published cells, and measured charges: what one charge tells of the next.
+
+import { describe, expect, it } from 'vitest'
+import { chargeTimeBand } from '../../src/charging/band.ts'
+import { chemistries } from '../../src/charging/chemistries.ts'
+import { interpolate } from '../../src/charging/curve.ts'
+import { meterCorrection } from '../../src/charging/flight-meter.ts'
+import { capacityLeft, capacityReading, judgeLog } from '../../src/charging/pack-log.ts'
+import * as published from '../../src/charging/published-curves.ts'
+import { type ChargeRun, chargeRuns, datasets } from './charge-runs.ts'
+import { requestOf } from './resistance-fit.ts'
+
+describe('the verdict', () => {
+  it('retires a pack under 80 % of what it held, and calls it ageing under 90 % (common practice)', () => {
+    expect(capacityLeft.value).toEqual({ ageing: 0.9, retire: 0.8 })
+  })
+})
+
+describe('the capacity told by volts at rest', () => {
+  // The bands are made of these cells' curves and of others: this says that they are applied the right way round.
+  const cells = [
+    ...published.liIonCells.map(cell => ['Li-ion', cell] as const),
+    ...published.liFeCells.map(cell => ['LiFe', cell] as const),
+    ['LiPo', published.lcoPouch] as const,
+  ]
+
+  it.each(cells)('of a %s cell lies in its band: %o', (chemistry, { value: { soc, perCell_V } }) => {
+    const pack = { chemistry, series: 1, parallel: 1, capacity_Ah: 1 }
+    const { restFloor_V, full_V } = chemistries[chemistry]
+    for (const start_V of [restFloor_V.value, restFloor_V.value + 0.05, restFloor_V.value + 0.1]) {
+      const charge_Ah = interpolate(perCell_V, soc, full_V.value) - interpolate(perCell_V, soc, start_V)
+      const reading = capacityReading(pack, {
+        charge_Ah: Math.min(1, charge_Ah),
+        from: { kind: 'rest', perCell_V: start_V },
+        to: { kind: 'rest', perCell_V: full_V.value },
+      })
+      if (!reading) continue
+      expect(reading.band_Ah.low).toBeLessThanOrEqual(1.03)
+      expect(reading.band_Ah.high).toBeGreaterThanOrEqual(0.97)
+    }
+  })
+})
+
+describe('times by the log', () => {
+  /** What a pilot would note of the run: all that went in, from where, to where, and the resistance read. */
+  function logOf(run: ChargeRun) {
+    const { pack, from, target } = requestOf(run)
+    if (target.kind !== 'voltage') throw new Error('a run to a voltage')
+    const { cellResistance_ohm, ...label } = pack
+    return judgeLog(label, [
+      {
+        charge_Ah: run.measured_Ah * (1 - run.start),
+        from,
+        to: { kind: 'rest', perCell_V: target.perCell_V },
+        ...(cellResistance_ohm !== undefined && { cells_ohm: [cellResistance_ohm] }),
+      },
+    ])
+  }
+
+  const pairs = chargeRuns.flatMap(noted =>
+    chargeRuns
+      .filter(({ dataset, id }) => dataset === noted.dataset && id !== noted.id)
+      .map(asked => [noted.id, asked.id, noted, asked] as const),
+  )
+  const rate_C = ({ current_A, nameplate_Ah }: ChargeRun) => current_A / nameplate_Ah
+  const ratesApart = (one: ChargeRun, other: ChargeRun) =>
+    Math.max(rate_C(one) / rate_C(other), rate_C(other) / rate_C(one))
+  const alike = pairs.filter(([, , noted, asked]) => ratesApart(noted, asked) < 2)
+  const unlike = pairs.filter(([, , noted, asked]) => ratesApart(noted, asked) >= 2)
+
+  /** The time of one run by the label alone, and by what the other told; and how far each is off. */
+  function timesOf(noted: ChargeRun, asked: ChargeRun) {
+    const { capacity, resistance } = logOf(noted)
+    const { measuredCapacity_Ah: _, ...request } = requestOf(asked)
+    const { cellResistance_ohm: __, ...label } = request.pack
+    const byLog = chargeTimeBand({
+      ...request,
+      pack: { ...label, ...(resistance && { cellResistance_ohm: resistance.now_ohm }) },
+      ...(capacity && { measuredCapacity_Ah: capacity.now_Ah }),
+    })
+    const byLabel = chargeTimeBand({ ...request, pack: label })
+    const off = (duration_s: number) => Math.abs(duration_s / asked.timeToTermination_s - 1)
+    return { byLog, off: off(byLog.charge.duration_s), offByLabel: off(byLabel.charge.duration_s) }
+  }
+
+  // Runs in the open datasets that charge-runs.ts cites; one factor of the model is fitted on them, no capacity is.
+  it.each(alike)('%s noted, %s is told within 4 %, nearer than by the label', (_, __, noted, asked) => {
+    const { byLog, off, offByLabel } = timesOf(noted, asked)
+    expect(off).toBeLessThan(0.04)
+    expect(off).toBeLessThan(offByLabel)
+    expect(asked.timeToTermination_s).toBeGreaterThanOrEqual(byLog.time_s.low)
+    expect(asked.timeToTermination_s).toBeLessThanOrEqual(byLog.time_s.high)
+  })
+
+  // The known limit: at 3C the cell heats itself and its resistance falls, which a log of 1C charges cannot tell.
+  // Here the label is nearer, and the measured time lies outside the band of the log.
+  it.each(unlike)('%s noted, %s at three times another rate is told within 13 %', (_, __, noted, asked) => {
+    expect(timesOf(noted, asked).off).toBeLessThan(0.13)
+  })
+
+  it('has charges of one cell to compare', () => {
+    expect(alike.length).toBeGreaterThan(5)
+    expect(unlike.length).toBeGreaterThan(0)
+    expect(new Set(alike.map(([, , { dataset }]) => datasets[dataset].chemistry)).size).toBeGreaterThan(1)
+  })
+})
+
+describe('the count of a flight controller', () => {
+  it('is mended by new = old × put back ÷ counted where more reads more, by its inverse where more reads less (from memory: how flight firmware of either kind describes it)', () => {
+    const { scale } = meterCorrection([{ counted_Ah: 1.0, putBack_Ah: 1.25 }], 400) ?? {}
+    expect(scale).toEqual({ raising: 500, lowering: 320 })
+  })
+})
