@@ -20,6 +20,7 @@ export const kitRemove = defineCommand({
     if (!entry || !(await context.memory.kit.remove(owner, name))) return noSuchEntry(name, owner)
     return {
       headline: `Removed: ${name} is no longer ${inWhoseKit(owner)}. It stood for ${entry.notation}.`,
+      working: entry.kind === 'pack' ? ['Charges that were noted of it went with it.'] : [],
       cautions: [generalCaution],
     }
   },

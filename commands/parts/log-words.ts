@@ -2,14 +2,9 @@
 
 import type { Answer } from '../../src/assistant/reply.ts'
 import type { Show } from '../../src/assistant/show.ts'
+import { type Condition, capacityLeft, type Sign } from '../../src/charging/age-signs.ts'
+import { type CapacityReading, leastShare } from '../../src/charging/charge-note.ts'
 import { ages, oddCell } from '../../src/charging/health.ts'
-import {
-  type CapacityReading,
-  type Condition,
-  capacityLeft,
-  leastShare,
-  type Sign,
-} from '../../src/charging/pack-log.ts'
 import { cite } from './working.ts'
 
 export const conditionVerdicts: Record<Condition, NonNullable<Answer['verdict']>> = {

@@ -1,7 +1,9 @@
 // Lesson: when to retire a pack, and how to dispose of it.
 
+import { type Condition, capacityLeft } from '../charging/age-signs.ts'
+import type { ChargeNote } from '../charging/charge-note.ts'
 import { chemistries } from '../charging/chemistries.ts'
-import { type ChargeNote, type Condition, capacityLeft, judgeLog } from '../charging/pack-log.ts'
+import { judgeLog } from '../charging/pack-log.ts'
 import { adviseSetting } from '../charging/setting.ts'
 import { writePack } from '../notation/pack.ts'
 import { askChoice } from './asking.ts'

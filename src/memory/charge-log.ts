@@ -1,6 +1,6 @@
 // The charge log: charges noted of packs that are saved by name.
 
-import type { ChargeNote } from '../charging/pack-log.ts'
+import type { ChargeNote } from '../charging/charge-note.ts'
 import type { Owner } from './memory.ts'
 
 export interface NotedCharge extends ChargeNote {

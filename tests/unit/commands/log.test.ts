@@ -99,6 +99,13 @@ describe('log charge', () => {
     expect(await noted()).toEqual([])
   })
 
+  test('notes no charge above full, but says what is wrong with it', async () => {
+    await done('kit save name: owl pack: 3S 720 LiPo')
+    const reply = await done('log charge name: owl put-back: 640mAh to: 4.35V per cell')
+    expect(reply.verdict).toBe('do not charge')
+    expect(await asking.memory.log.of(wim, 'owl')).toEqual([])
+  })
+
   test('judges the cells at the end of the charge', async () => {
     const reply = await done('log charge name: wren put-back: 640mAh cells: 4.35 4.10 4.35')
     expect(reply.verdict).toBe('do not charge')
