@@ -32,7 +32,9 @@ export async function loggedPack(name: string, context: Context): Promise<Logged
 export async function logOf(entry: KitEntry, { log }: Memory): Promise<LoggedPack> {
   const pack = packOf(entry)
   const charges = await log.of(entry.owner, entry.name)
-  return { entry, pack, charges: charges.filter(charge => isSame(packOf(charge), pack)) }
+  const notations = [...new Set(charges.map(({ notation }) => notation))]
+  const own = new Set(notations.filter(notation => isSame(packOf({ notation }), pack)))
+  return { entry, pack, charges: charges.filter(({ notation }) => own.has(notation)) }
 }
 
 const packOf = ({ notation }: Pick<KitEntry, 'notation'>): Pack => packKind.read(notation, {}).value
