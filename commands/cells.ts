@@ -48,7 +48,16 @@ export const cells = defineCommand({
     'cells pack: 3S 720 LiHV volts: 4.35 4.34 4.31 when: full',
     'cells pack: 3S 850 LiPo volts: 3.81 0 7.64',
   ],
-  plainWords: ['cell voltages', 'cells are', 'cells read', 'out of balance', 'imbalance', 'unbalanced'],
+  plainWords: [
+    'cell voltages',
+    'cell volts',
+    'my cells',
+    'cells are',
+    'cells read',
+    'out of balance',
+    'imbalance',
+    'unbalanced',
+  ],
   answer: ({ pack, volts, when = 'rest', balance }, { show }) => {
     const readings: CellReadings = {
       pack,

@@ -48,6 +48,10 @@ export const lead = defineCommand({
   ],
   plainWords: [
     'what wire',
+    'awg for',
+    'what awg',
+    'which awg',
+    'how thick',
     'which wire',
     'wire gauge',
     'what gauge',

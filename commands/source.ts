@@ -64,6 +64,7 @@ export const source = defineCommand({
   ],
   plainWords: [
     'how many',
+    'can i charge',
     'can my',
     'will my',
     'is it enough',

@@ -61,7 +61,7 @@ export const storage = defineCommand({
     'storage pack: 3S 720 LiHV from: 3.6V per cell charger: 0.5/1/2/4A',
     'storage pack: 2S 2600 Li-ion from: full',
   ],
-  plainWords: ['store', 'to storage', 'put away', 'storage charge', 'discharge to storage'],
+  plainWords: ['store', 'discharge', 'put away', 'storage charge', 'into storage'],
   answer: (inputs, { house, show }) => {
     const { pack } = inputs
     const { from, restPerCell_V } = levelsOf(pack, house, inputs.from)

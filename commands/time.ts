@@ -76,6 +76,12 @@ export const time = defineCommand({
   ],
   plainWords: [
     'how long',
+    'can i charge a',
+    'can i charge my',
+    'can i charge it',
+    'can i charge this',
+    'is it ok to charge',
+    'is it safe to charge',
     'what time',
     'time to charge',
     'time for',

@@ -1,16 +1,21 @@
 // What a plain sentence leaves in doubt: asked about, never guessed.
 
 import { Problem } from '../assistant/problem.ts'
-import type { Phrase } from './phrases.ts'
+import { listKinds } from './gathered.ts'
+import { nounKinds, type Phrase } from './phrases.ts'
 import { shortened } from './text.ts'
 import type { CommandWords, OptionWords } from './vocabulary.ts'
 
 const ofState = new Set(['voltage', 'percent', 'level'])
-const mayNotBeIgnored = new Set([...ofState, 'chemistry', 'capacity', 'pack'])
+const mayNotBeIgnored = new Set([...ofState, 'cell volts', 'chemistry', 'cells', 'series', 'capacity', 'pack'])
+
+/** A command that takes none of these rests on no value of a sentence. */
+const valueKinds: ReadonlySet<string> = new Set([...nounKinds, ...listKinds, 'from', 'to'])
 
 /** A value that no option takes: throws where it may change the answer, which saying "not used" would not mend. */
 export function refuseToIgnore({ kind, text }: Phrase, { name, options }: CommandWords): void {
   const token = shortened(text)
+  if (!options.some(option => valueKinds.has(option.kind))) return
   if (kind === 'count' && !/^(?:1|one)(?: ?x)?$/i.test(text)) {
     throw new Problem({
       what: `${name} is worked out for one pack.`,

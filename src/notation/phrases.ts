@@ -1,6 +1,7 @@
 // What a plain sentence holds: its packs, chargers, sources, levels and quantities, and the words around them.
 
 import { Problem } from '../assistant/problem.ts'
+import { takeCellVolts } from './cell-volts.ts'
 import { takeCharger } from './charger.ts'
 import { takeChemistry } from './chemistry.ts'
 import type { DimensionName } from './dimensions.ts'
@@ -23,6 +24,8 @@ export interface Phrase {
   readonly cue?: string
   /** The word behind it, in lower case. */
   readonly next?: string
+  /** A source that is written as a pack. */
+  readonly pack?: true
 }
 
 export interface Sentence {
@@ -48,6 +51,8 @@ const temperature =
 const duration =
   /\d+(?:[.,]\d+)? ?(?:h ?\d{1,2}(?!\d)(?: ?min)?|hours?|hrs?|h|min(?:ute)?s?|sec(?:ond)?s?)(?![\p{L}\d])/iuy
 const drop = /\d+(?:[.,]\d+)? ?(?:%|percent|m?v)(?= (?:voltage )?(?:drop|loss))/iuy
+/** Cells in series and nothing more: a pack of which the rest was not said. */
+const series = /(?:1[0-4]|[1-9]) ?s(?![\p{L}\d])/iuy
 const gauge = /(?:awg ?\d{1,2}|\d{1,2} ?awg)(?![\p{L}\d])/iuy
 const rate = /(?:\d+(?:[.,]\d+)? ?c|c ?\/ ?\d{1,3})(?![\p{L}\d])/iuy
 
@@ -59,7 +64,8 @@ const nouns: readonly (readonly [string, (scan: Scanner) => boolean])[] = [
   ['drop', pattern(drop)],
   ['source', takeSource],
   ['count', pattern(count)],
-  ['pack', takePack],
+  ['cells', scan => takePack(scan) === 'cells'],
+  ['pack', scan => takePack(scan) !== undefined],
   ['chemistry', scan => takeChemistry(scan) !== undefined],
   ['charger', takeCharger],
   ['current', quantity('current')],
@@ -72,12 +78,13 @@ const nouns: readonly (readonly [string, (scan: Scanner) => boolean])[] = [
   ['mass', quantity('mass')],
   ['voltage', quantity('voltage')],
   ['percent', quantity('share')],
+  ['series', pattern(series)],
 ]
 
 /** No command has so many options; the limit also bounds the work that a sentence can ask for. */
 const mostPhrases = 20
 
-export const nounKinds: readonly string[] = ['level', ...nouns.map(([kind]) => kind)]
+export const nounKinds: readonly string[] = ['level', 'cell volts', ...nouns.map(([kind]) => kind)]
 
 /** Throws a Problem for a number that belongs to nothing: it is never dropped in silence. */
 export function phrasesOf(text: string): Sentence {
@@ -109,6 +116,7 @@ export function phrasesOf(text: string): Sentence {
 }
 
 function kindHere(scan: Scanner, cue: string | undefined): string | undefined {
+  if (takeCellVolts(scan)) return 'cell volts'
   // Volts and percentages are a pack's state only behind a preposition.
   if (cue !== undefined && levelCues.has(cue) && takeLevelWords(scan)) return 'level'
   let misfit: unknown

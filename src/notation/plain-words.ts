@@ -3,9 +3,11 @@
 import { refuseUnsound } from './danger-words.ts'
 import { refuseToIgnore, severalCurrents, twice } from './doubts.ts'
 import { isFiller } from './filler-words.ts'
+import { gathered } from './gathered.ts'
 import { type Phrase, phrasesOf } from './phrases.ts'
+import { withRoles } from './roles.ts'
 import { refuseUntold } from './telling-words.ts'
-import { shortened } from './text.ts'
+import { shortened, spaced } from './text.ts'
 import type { CommandWords, OptionWords, Vocabulary } from './vocabulary.ts'
 
 export interface PlainReading {
@@ -20,13 +22,14 @@ export interface PlainReading {
  */
 export function readPlainWords(text: string, command: CommandWords, vocabulary: Vocabulary): PlainReading {
   refuseUnsound(text)
-  const { phrases, words } = phrasesOf(text)
-  const options: Record<string, string> = {}
+  const sentence = phrasesOf(text)
+  const { words } = sentence
+  const options = spokenValues(text, command)
   const notUsed: string[] = []
-  const asksWhether = words.some(word => /^(?:can|could|will|would|does)$/.test(word))
-  for (const phrase of withRoles(phrases, asksWhether)) {
+  for (const phrase of gathered(takesSource(command) ? withRoles(sentence) : sentence.phrases, command)) {
     if (phrase.kind === 'charger' && phrase.cue === 'at') throw severalCurrents(phrase)
     const option = optionFor(phrase, command)
+    if (!option && isSaidBy(command, phrase)) continue
     if (!option) {
       refuseToIgnore(phrase, command)
       notUsed.push(phrase.text)
@@ -41,26 +44,45 @@ export function readPlainWords(text: string, command: CommandWords, vocabulary: 
   return { options, notUsed: [...new Set(notUsed)].map(word => shortened(word)) }
 }
 
+const takesSource = ({ options }: CommandWords): boolean =>
+  options.some(({ kind }) => kind === 'source' || kind === 'session sources')
+
+/** The values that phrases of the sentence stand for: the longest phrase for each option. */
+function spokenValues(text: string, { options }: CommandWords): Record<string, string> {
+  const said = spaced(text)
+  const found = options.flatMap(({ name, spoken = {} }) => {
+    const [longest] = Object.keys(spoken)
+      .filter(phrase => said.includes(` ${phrase} `))
+      .sort((a, b) => b.length - a.length)
+    return longest === undefined ? [] : [[name, spoken[longest] as string] as const]
+  })
+  return Object.fromEntries(found)
+}
+
+/** "put it to storage" asks for storage: the name of the command is no value of it. */
+function isSaidBy({ name }: CommandWords, { kind, text }: Phrase): boolean {
+  return kind === 'level' && text.toLowerCase() === name
+}
+
 /** The words that neither carry nothing nor belong to a command. */
 function strangeAmong(words: readonly string[], vocabulary: Vocabulary): readonly string[] {
   const strange = words.filter(word => /[\p{L}\d]/u.test(word) && !isFiller(word))
   if (strange.length === 0) return []
-  const spoken = vocabulary.flatMap(({ name, plainWords }) => [name, ...plainWords])
-  const known = new Set(spoken.join(' ').split(' '))
+  const phrases = vocabulary.flatMap(({ name, options, plainWords }) => [
+    name,
+    ...plainWords,
+    ...options.flatMap(({ spoken = {} }) => Object.keys(spoken)),
+  ])
+  const known = new Set(phrases.join(' ').split(' '))
   return strange.filter(word => !known.has(word))
 }
 
-const sourceCues = new Set(['from', 'off', 'on', 'using', 'out'])
-const weakSourceCues = new Set(['with', 'by'])
-const feeding = new Set('charge charges feed fill do power run carry handle give top'.split(' '))
-
-/** A battery that feeds others is a source: told by the preposition before it or the verb behind it. */
-function withRoles(phrases: readonly Phrase[], asksWhether: boolean): readonly Phrase[] {
-  const packs = phrases.filter(({ kind }) => kind === 'pack')
-  const feeds = ({ cue = '', next = '' }: Phrase) => sourceCues.has(cue) || (asksWhether && feeding.has(next))
-  const weakly = ({ cue = '' }: Phrase) => packs.length > 1 && weakSourceCues.has(cue)
-  const source = packs.find(feeds) ?? packs.find(weakly)
-  return phrases.map(phrase => (phrase === source ? { ...phrase, kind: 'source' } : phrase))
+/** Where a command has no option of a kind, one of these kinds reads its words too. */
+const widerKinds: Readonly<Record<string, readonly string[]>> = {
+  chemistry: ['cells'],
+  cells: ['pack'],
+  charger: ['session chargers'],
+  source: ['session sources'],
 }
 
 /** By the preposition, then by name, then by kind. */
@@ -68,9 +90,13 @@ function optionFor({ kind, cue = '' }: Phrase, { options }: CommandWords): Optio
   const named = (name: string) => options.find(option => option.name === name)
   const ofKind = (wanted: string) => options.find(option => option.kind === wanted && option.name !== 'until')
   const ends = cue === 'until' || cue === 'till'
-  if (kind === 'level')
-    return named(ends || cue === 'to' ? 'to' : 'from') ?? ofKind('from') ?? ofKind('voltage')
-  const option = (ends ? named('until') : undefined) ?? named(kind) ?? ofKind(kind)
+  if (kind === 'level' && (ends || cue === 'to')) return named('to')
+  if (kind === 'level') return named('from') ?? ofKind('from') ?? ofKind('voltage')
+  const option =
+    (ends ? named('until') : undefined) ??
+    named(kind) ??
+    ofKind(kind) ??
+    (widerKinds[kind] ?? []).map(ofKind).find(Boolean)
   // Volts or a percentage by themselves are clear only where a command knows one state, not a start and an end.
   const state = kind === 'voltage' || kind === 'percent'
   return option ?? (state && !named('to') ? ofKind('from') : undefined)

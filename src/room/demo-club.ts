@@ -20,7 +20,7 @@ const kit: readonly KitEntry[] = [
   { owner, kind: 'pack', name: 'plover', notation: '2S 450mAh LiPo' },
   { owner, kind: 'pack', name: 'heron', notation: '4S 5000mAh Li-ion' },
   { owner, kind: 'charger', name: 'flightbox', notation: '0.5/1/2/4A 80W 1-4S 9-20V' },
-  { owner, kind: 'charger', name: 'clubhouse', notation: '0.1-10A by 0.1A 200W 1-6S 10-30V' },
+  { owner, kind: 'charger', name: 'clubhouse', notation: '0.1-10A by 0.1 200W 1-6S 10-30V' },
   { owner, kind: 'source', name: 'brick', notation: 'PD 65W' },
 ]
 
