@@ -56,6 +56,8 @@ export interface CommandDefinition<O extends Options> {
   readonly examples: readonly string[]
   /** Phrases that mean this command in a question asked in plain words; the longest match wins. */
   readonly plainWords?: readonly string[]
+  /** Kinds of value that, held together by a question without any such phrase, mean this command; most kinds win. */
+  readonly meantBy?: readonly (readonly string[])[]
   /** It changes what is kept: asked again it would do so again, so no button only to show more asks it. */
   readonly changes?: true
   /** Its answer is for one asker or about the standard answers themselves, so it cannot be one. */

@@ -117,13 +117,16 @@ function refuseMisfit(option: string, valueKind: string, used: readonly KitEntry
   })
 }
 
+/** "6 wrens" are six of the pack named wren, unless "wrens" is a name too. */
+const plural = /'?s$/u
+
 /** Runs of words that could be a name, in the form in which names are stored. */
 function possibleNames(text: string): readonly string[] {
   const words = wordsOf(nameForm(text))
   const runs = words.flatMap((_, start) =>
     Array.from({ length: mostNameWords }, (_, more) => words.slice(start, start + more + 1).join(' ')),
   )
-  return runs.filter(isNameShaped)
+  return runs.flatMap(run => [run, run.replace(plural, '')]).filter(isNameShaped)
 }
 
 /** Without the punctuation of a sentence. */
@@ -137,13 +140,13 @@ function replaceNames(
 ): { text: string; used: readonly KitEntry[] } {
   if (entries.length === 0) return { text, used: [] }
   const names = entries.map(({ name }) => name).toSorted((a, b) => b.length - a.length)
-  const pattern = new RegExp(`(?<![^ ])(?:${names.join('|')})(?=[,;.?!]* |[,;.?!]*$)`, 'giu')
+  const pattern = new RegExp(`(?<![^ ])(${names.join('|')})(?:'?s)?(?=[,;.?!]* |[,;.?!]*$)`, 'giu')
   const byName = new Map(entries.map(entry => [entry.name, entry]))
   const used = new Set<KitEntry>()
   const replaced = plainText(text)
     .normalize('NFC')
-    .replace(pattern, found => {
-      const entry = byName.get(found.toLowerCase())
+    .replace(pattern, (found, name: string) => {
+      const entry = byName.get(name.toLowerCase())
       if (!entry) return found
       used.add(entry)
       return entry.notation

@@ -21,10 +21,15 @@ export function createRegistry(commands: readonly Command[]): Registry {
   }
   return {
     commands,
-    vocabulary: commands.map(({ name, options, plainWords = [] }) => ({
+    vocabulary: commands.map(({ name, options, plainWords = [], meantBy }) => ({
       name,
-      options: Object.entries(options).map(([option, { kind }]) => ({ name: option, kind: kind.name })),
+      options: Object.entries(options).map(([option, { kind }]) => ({
+        name: option,
+        kind: kind.name,
+        ...(kind.spoken && { spoken: kind.spoken }),
+      })),
       plainWords,
+      ...(meantBy && { meantBy }),
     })),
     get: name => {
       const command = byName.get(name)

@@ -4,6 +4,7 @@ import type { Charger } from '../charging/charger.ts'
 import type { ChemistryName } from '../charging/chemistry.ts'
 import type { Pack } from '../charging/pack.ts'
 import type { Source } from '../charging/source.ts'
+import { type CellType, readCellType, writeCellType } from '../notation/cell-type.ts'
 import { readCharger, writeCharger } from '../notation/charger.ts'
 import { chemistryNames, readChemistry } from '../notation/chemistry.ts'
 import { completions } from '../notation/completions.ts'
@@ -12,7 +13,7 @@ import { readPack, writePack } from '../notation/pack.ts'
 import * as notation from '../notation/quantities.ts'
 import { readSource, writeSource } from '../notation/source.ts'
 import { type Level, readState, readTarget, writeLevel } from '../notation/state.ts'
-import type { ValueKind } from './value-kind.ts'
+import type { Earlier, ValueKind } from './value-kind.ts'
 
 /** The suggestions that start as `prefix` does, whatever the case. */
 function startingWith(suggestions: readonly string[]): (prefix: string) => readonly string[] {
@@ -59,10 +60,16 @@ export const sourceKind: ValueKind<Source> = {
   complete: prefix => completions('source', prefix),
 }
 
+/** The cells in series that pack volts are shared by, of the pack or of the cells named without one. */
+function seriesOf({ pack, chemistry }: Earlier): { readonly series: number } | undefined {
+  if (pack || typeof chemistry !== 'object' || chemistry.series === undefined) return pack
+  return { series: chemistry.series }
+}
+
 export const stateKind: ValueKind<Level> = {
   name: 'from',
   example: '3.7V per cell',
-  read: (text, { pack }) => readState(text, pack),
+  read: (text, earlier) => readState(text, seriesOf(earlier)),
   write: writeLevel,
   complete: prefix => completions('from', prefix),
 }
@@ -70,7 +77,7 @@ export const stateKind: ValueKind<Level> = {
 export const targetKind: ValueKind<Level> = {
   name: 'to',
   example: 'full',
-  read: (text, { pack }) => readTarget(text, pack),
+  read: (text, earlier) => readTarget(text, seriesOf(earlier)),
   write: writeLevel,
   complete: prefix => completions('to', prefix),
 }
@@ -79,6 +86,14 @@ export const chemistryKind = plainKind<ChemistryName>('chemistry', readChemistry
   'LiHV',
   ...chemistryNames.filter(name => name !== 'LiHV'),
 ])
+
+export const cellsKind: ValueKind<CellType> = {
+  name: 'cells',
+  example: '3S LiPo',
+  read: readCellType,
+  write: writeCellType,
+  complete: startingWith(chemistryNames),
+}
 
 /** In A, or in C of the pack that the question names before it. */
 export const currentKind: ValueKind<number> = {

@@ -7,7 +7,15 @@ import { shortened } from './text.ts'
 import type { CommandWords, OptionWords } from './vocabulary.ts'
 
 const ofState = new Set(['voltage', 'percent', 'level'])
-const mayNotBeIgnored = new Set([...ofState, 'cell volts', 'chemistry', 'cells', 'series', 'capacity', 'pack'])
+const mayNotBeIgnored = new Set([
+  ...ofState,
+  'cell volts',
+  'chemistry',
+  'cells',
+  'series',
+  'capacity',
+  'pack',
+])
 
 /** A command that takes none of these rests on no value of a sentence. */
 const valueKinds: ReadonlySet<string> = new Set([...nounKinds, ...listKinds, 'from', 'to'])

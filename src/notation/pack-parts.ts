@@ -2,6 +2,7 @@
 
 import { Problem } from '../assistant/problem.ts'
 import type { ChemistryName } from '../charging/chemistry.ts'
+import { takeCellVolts } from './cell-volts.ts'
 import { takeChemistry } from './chemistry.ts'
 import { decimalText, takeNumeral, type Wanted } from './number.ts'
 import { once, type Part } from './parts.ts'
@@ -106,6 +107,7 @@ const bareCapacity: Part<PackDraft> = (scan, draft) => {
 const bareCapacityInSentence: Part<PackDraft> = (scan, draft) => {
   if (draft.capacity_Ah !== undefined) return false
   const numeral = scan.attempt(() => {
+    if (scan.attempt(() => takeCellVolts(scan) || undefined)) return undefined
     const found = takeBare(scan)
     const fits =
       found !== undefined && (Number.parseFloat(found) >= leastBare_mAh || draft.series !== undefined)

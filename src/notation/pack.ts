@@ -33,17 +33,19 @@ export function readPack(text: string): Read<Pack> {
 }
 
 /**
- * Moves past a pack that stands in a sentence, complete or not, to be read by `readPack`; false, and not moved,
- * where nothing but a pack would not do: at least two of cells, capacity and chemistry.
+ * Moves past a pack that stands in a sentence, complete or not, to be read by `readPack`: at least two of cells,
+ * capacity and chemistry, or `cells`, where all there is are cells in series and chemistry. Undefined, and not
+ * moved, where nothing of the kind stands.
  */
-export function takePack(scan: Scanner): boolean {
+export function takePack(scan: Scanner): 'pack' | 'cells' | undefined {
   const draft = scan.attempt(() => {
     const found: PackDraft = {}
     takeParts(scan, packPartsInSentence, found)
     const { series, capacity_Ah, chemistry } = found
     return [series, capacity_Ah, chemistry].filter(part => part !== undefined).length >= 2 ? found : undefined
   })
-  return draft !== undefined
+  if (!draft) return undefined
+  return Object.keys(draft).sort().join() === 'chemistry,series' ? 'cells' : 'pack'
 }
 
 function finished(draft: PackDraft): Read<Pack> | undefined {

@@ -4,6 +4,7 @@ import { Problem } from '../assistant/problem.ts'
 import { commandMeant } from './command-meant.ts'
 import { refuseUnsound } from './danger-words.ts'
 import { isFiller } from './filler-words.ts'
+import { listKinds } from './gathered.ts'
 import { nearest } from './nearest.ts'
 import { readPairs } from './option-pairs.ts'
 import { nounKinds } from './phrases.ts'
@@ -34,7 +35,7 @@ export function readQuestion(text: string, vocabulary: Vocabulary): Question {
   }
   const { before, options } = readPairs(named ? plain.slice(named.name.length) : plain, command, !named)
   if (!before) return { command: command.name, options }
-  const open = openOption(command)
+  const open = openOption(command, before)
   if (named && open) return { command: command.name, options: merged({ [open]: before }, options) }
   const { options: meant, notUsed } = readPlainWords(before, command, vocabulary)
   return {
@@ -94,8 +95,12 @@ function commandNamed(plain: string, vocabulary: Vocabulary): CommandWords | und
 /** The kinds of value that plain words are searched for; a first option of another kind takes the words as they are. */
 const soughtKinds: ReadonlySet<string> = new Set([...nounKinds, 'from', 'to', 'percent'])
 
-function openOption({ options: [first] }: CommandWords): string | undefined {
-  return first && !soughtKinds.has(first.kind) ? first.name : undefined
+/** What sets the entries of a list apart; without it a list is told in words: "4x wren on the flightbox". */
+const listed = /[;|+]| vs\.? | versus /i
+
+function openOption({ options: [first] }: CommandWords, before: string): string | undefined {
+  if (!first || soughtKinds.has(first.kind)) return undefined
+  return listKinds.has(first.kind) && !listed.test(before) ? undefined : first.name
 }
 
 function merged(

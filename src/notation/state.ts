@@ -13,6 +13,9 @@ import { nothingThere, plainText, quoted, shortened } from './text.ts'
 /** A state of charge as asked: what `full` and `storage` are is for the chemistry and the house to say. */
 export type Level = State | { readonly kind: 'named'; readonly name: LevelName }
 
+/** Of a pack all that its state needs. */
+type Series = Pick<Pack, 'series'>
+
 /** The voltages that `full` and `storage` stand for, per cell. */
 export interface NamedLevels {
   readonly full_V: number
@@ -33,18 +36,23 @@ const goalWanted: Wanted = {
 }
 
 /** Reads where a charge starts. Pack volts need the pack. Throws a Problem that names the token. */
-export function readState(text: string, pack?: Pack): Read<Level> {
+export function readState(text: string, pack?: Series): Read<Level> {
   return readLevel(text, pack, startWanted, lowestStart_V)
 }
 
 /** Reads where a charge is to go. Whether the chemistry allows that is not judged here. */
-export function readTarget(text: string, pack?: Pack): Read<Level> {
+export function readTarget(text: string, pack?: Series): Read<Level> {
   const target = readLevel(text, pack, goalWanted, lowestGoal_V)
   if (target.value.kind !== 'named' || target.value.name !== 'empty') return target
   throw new Problem({ what: 'A charge cannot end at empty.', token: shortened(text), ...goalWanted })
 }
 
-function readLevel(text: string, pack: Pack | undefined, wanted: Wanted, lowestCell_V: number): Read<Level> {
+function readLevel(
+  text: string,
+  pack: Series | undefined,
+  wanted: Wanted,
+  lowestCell_V: number,
+): Read<Level> {
   const scan = new Scanner(plainText(text))
   const words = takeLevelWords(scan)
   if (words && scan.done) return levelOf(words, pack, lowestCell_V)
@@ -59,7 +67,7 @@ function readLevel(text: string, pack: Pack | undefined, wanted: Wanted, lowestC
   throw new Problem({ what, ...quoted(scan.text), ...wanted })
 }
 
-function levelOf(words: LevelWords, pack: Pack | undefined, lowestCell_V: number): Read<Level> {
+function levelOf(words: LevelWords, pack: Series | undefined, lowestCell_V: number): Read<Level> {
   if (words.kind === 'named' || words.kind === 'soc') return { value: words, assumed: [] }
   const { kind, volts, token } = words
   if (kind === 'bare') {
@@ -83,7 +91,7 @@ function rest(perCell_V: number, token: string): State {
   })
 }
 
-function packVolts(volts: number, token: string, pack?: Pack): State {
+function packVolts(volts: number, token: string, pack?: Series): State {
   const perCell_V = pack && Number((volts / pack.series).toPrecision(12))
   if (perCell_V !== undefined && perCell_V <= highestCell_V) return { kind: 'rest', perCell_V }
   throw new Problem({

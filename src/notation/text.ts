@@ -50,4 +50,11 @@ export function quoted(text: string): { readonly token?: string } {
   return text === '' ? {} : { token: shortened(text) }
 }
 
+/** In lower case, each word with a space before and behind, so that whole phrases can be searched for. */
+export const spaced = (text: string): string =>
+  ` ${text
+    .toLowerCase()
+    .replace(/[^\p{L}\d']+/gu, ' ')
+    .trim()} `
+
 export const nothingThere = 'There is nothing to read.'

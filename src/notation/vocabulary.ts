@@ -4,6 +4,8 @@ export interface OptionWords {
   readonly name: string
   /** The kind of its value ("pack", "current", …): plain words are matched to options by name, then by kind. */
   readonly kind: string
+  /** Phrases that stand for a value of it in a plain sentence, in lower case, each with the value. */
+  readonly spoken?: Readonly<Record<string, string>>
 }
 
 export interface CommandWords {
@@ -12,6 +14,8 @@ export interface CommandWords {
   readonly options: readonly OptionWords[]
   /** Phrases that mean this command in a question asked in plain words. */
   readonly plainWords: readonly string[]
+  /** Kinds of value that, held together by a sentence without any such phrase, mean this command. */
+  readonly meantBy?: readonly (readonly string[])[]
 }
 
 export type Vocabulary = readonly CommandWords[]
