@@ -1,8 +1,9 @@
 // Measured cell voltages judged: the spread, which cell, go or not, and how long balancing takes.
 
 import { defineCommand, optional, required } from '../src/assistant/command.ts'
+import { Problem } from '../src/assistant/problem.ts'
 import type { Show } from '../src/assistant/show.ts'
-import { currentKind, packKind } from '../src/assistant/values.ts'
+import { cellsKind, currentKind, packKind } from '../src/assistant/values.ts'
 import { careCautions } from '../src/cautions/pack-care.ts'
 import {
   type CellCheck,
@@ -13,6 +14,8 @@ import {
 } from '../src/charging/cell-check.ts'
 import { chemistries } from '../src/charging/chemistries.ts'
 import type { Cited } from '../src/charging/chemistry.ts'
+import type { Pack } from '../src/charging/pack.ts'
+import type { CellType } from '../src/notation/cell-type.ts'
 import { figuresIn } from './parts/figure.ts'
 import { followUp } from './parts/follow-up.ts'
 import { cellVoltsKind, conditionKind } from './parts/reading-kinds.ts'
@@ -29,7 +32,11 @@ export const cells = defineCommand({
   name: 'cells',
   summary: 'Judge measured cell voltages: spread, which cell, go or not, balancing time.',
   options: {
-    pack: required(packKind, { description: 'as its label says', phrase: text => text }),
+    pack: optional(packKind, { description: 'as its label says', phrase: text => text }),
+    chemistry: optional(cellsKind, {
+      description: 'where the capacity does not matter: no balancing time then',
+      phrase: text => text,
+    }),
     volts: required(cellVoltsKind, {
       description: 'one reading a cell, in the order of the balance plug',
       phrase: text => `cells at ${text}`,
@@ -47,6 +54,7 @@ export const cells = defineCommand({
     'cells pack: 4S 1500 LiPo volts: 3.82 3.83 3.79 3.83 balance: 0.2A',
     'cells pack: 3S 720 LiHV volts: 4.35 4.34 4.31 when: full',
     'cells pack: 3S 850 LiPo volts: 3.81 0 7.64',
+    'cells chemistry: LiPo volts: 3.82 3.83 3.79 3.83',
   ],
   plainWords: [
     'cell voltages',
@@ -58,7 +66,9 @@ export const cells = defineCommand({
     'imbalance',
     'unbalanced',
   ],
-  answer: ({ pack, volts, when = 'rest', balance }, { show }) => {
+  meantBy: [['cell volts'], ['cell volts', 'chemistry'], ['cell volts', 'cells'], ['cell volts', 'pack']],
+  answer: ({ pack: named, chemistry: ofType, volts, when = 'rest', balance }, { show }) => {
+    const pack = named ?? cellsOf(ofType, volts)
     const readings: CellReadings = {
       pack,
       cells_V: volts,
@@ -73,11 +83,12 @@ export const cells = defineCommand({
         finding.kind === 'spread' && finding.judged !== 'balanced' && finding.judged !== 'do not charge',
     )
     const isPlausible = check.findings.every(({ kind }) => plausible.has(kind))
+    const isTimed = isPlausible && named !== undefined
     return {
       verdict: check.verdict,
       headline: [
         ...check.findings.map(finding => findingWords(finding, readings, check, show)),
-        ...(needsBalance && isPlausible ? [balanceWords(check, balance, show)] : []),
+        ...(needsBalance && isTimed ? [balanceWords(check, balance, show)] : []),
       ]
         .filter(Boolean)
         .join(' '),
@@ -92,12 +103,12 @@ export const cells = defineCommand({
           'sum',
           volts.reduce((sum, cell_V) => sum + cell_V, 0),
         ),
-        ...(isPlausible ? [figure.duration('balanceTime', 'balancing takes at least', check.balance_s)] : []),
+        ...(isTimed ? [figure.duration('balanceTime', 'balancing takes at least', check.balance_s)] : []),
       ],
       working: [
         ...volts.map((cell_V, index) => `Cell ${index + 1}: ${show.number(cell_V, 3)} V.`),
         `Judged by: ${cite(spreads)}.`,
-        ...(isPlausible ? [balanceWorking(readings, check, show)] : []),
+        ...(isTimed ? [balanceWorking(readings, check, show)] : []),
       ],
       cautions: careCautions('cells', {
         pack,
@@ -105,16 +116,31 @@ export const cells = defineCommand({
         ...dangerOf(check),
       }),
       followUps:
-        check.verdict === 'do not charge'
+        check.verdict === 'do not charge' || !named
           ? []
           : [followUp('What to set?', 'current', { pack: packKind.write(pack) })],
       assumed:
-        balance === undefined && isPlausible
+        balance === undefined && isTimed
           ? [`the balancer bleeds ${show.current(usualBalance_A.value)} (${cite(usualBalance_A)})`]
           : [],
     }
   },
 })
+
+/** As many cells as were read, where it is not said how many, at any capacity. Throws a Problem without a chemistry. */
+function cellsOf(ofType: CellType | undefined, volts: readonly number[]): Pack {
+  if (ofType) {
+    const { chemistry, series = volts.length } = ofType
+    return { chemistry, series, parallel: 1, capacity_Ah: 1 }
+  }
+  const read = cellVoltsKind.write(volts).replaceAll('V', '')
+  throw new Problem({
+    what: 'Which chemistry are these cells? The same volts are sound in one and a danger in another.',
+    token: read,
+    expected: 'LiPo, LiHV, Li-ion or LiFe before the volts, or the pack',
+    example: `cells LiPo ${read}`,
+  })
+}
 
 /** The readings are those of cells, and of these cells. */
 const plausible: ReadonlySet<CellFinding['kind']> = new Set(['spread', 'low', 'LiFe or empty', 'not full'])

@@ -45,7 +45,8 @@ export const compare = defineCommand({
     'compare packs: 3S 720 LiHV 45g; 3S 850 LiPo 68g',
     'compare packs: 4S 1500 LiPo 178g; 4S 1550 LiHV 172g; 4S 3000 Li-ion 205g rate: 2C',
   ],
-  plainWords: ['compare', 'side by side', 'which is lighter', 'heavier'],
+  plainWords: ['compare', 'side by side', 'vs', 'versus', 'which is lighter', 'heavier'],
+  meantBy: [['pack', 'mass']],
   answer: ({ packs, rate = 1 }, { show }) => {
     if (packs.length < 2) {
       throw new Problem({

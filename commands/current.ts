@@ -54,8 +54,13 @@ export const current = defineCommand({
     'max current',
     'best current',
     'right current',
-    'what cutoff',
-    'which cutoff',
+    'how many amp',
+    'amps for',
+    'amp for',
+    'best amps',
+    'charge rate',
+    'which setting',
+    'settings for',
     'what should i charge',
     'what do i charge',
     'what can i charge',
@@ -67,6 +72,7 @@ export const current = defineCommand({
     'what to set',
     'what setting',
   ],
+  meantBy: [['pack']],
   answer: (inputs, { house, show }) => {
     const { pack, charger, source, from, to, temperature } = inputs
     const { target, restPerCell_V, ...levels } = levelsOf(pack, house, from, to)

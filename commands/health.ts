@@ -57,7 +57,8 @@ export const health = defineCommand({
     'health pack: 6S 1300 LiPo one: rest 23.8V other: 20A 21.9V',
     'health pack: 3S 720 LiHV resistance: 28mΩ new: 20mΩ',
   ],
-  plainWords: ['health', 'internal resistance', 'worn out', 'how old', 'still good', 'past its best'],
+  plainWords: ['health', 'internal resistance', 'ir', 'worn out', 'still good', 'past its best'],
+  meantBy: [['pack', 'resistance']],
   answer: (inputs, { show }) => {
     const { pack, temperature, new: fresh } = inputs
     const cells_ohm = resistancesOf(inputs)

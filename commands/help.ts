@@ -14,7 +14,7 @@ export function helpOn(others: readonly Command[]): Command {
     summary: 'What I answer; with a command, how to ask it.',
     options: { about: optional(commandKind(all), { description: 'a command' }) },
     examples: ['help', 'help about: current'],
-    plainWords: ['hi', 'hello', 'help me', 'what can you do', 'what do you answer', 'how do i ask'],
+    plainWords: ['help me', 'what can you do', 'what do you answer', 'how do i ask'],
     answer: ({ about: command }) => (command ? helpAbout(command) : overview(all())),
   })
   return help

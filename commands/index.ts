@@ -14,6 +14,7 @@ import { current } from './current.ts'
 import { exportMe } from './export-me.ts'
 import { forgetMe } from './forget-me.ts'
 import { health } from './health.ts'
+import { hello } from './hello.ts'
 import { helpOn } from './help.ts'
 import { houseSet } from './house-set.ts'
 import { houseShow } from './house-show.ts'
@@ -88,6 +89,7 @@ const answering: readonly Command[] = [
   lessonAnswer,
   exportMe,
   forgetMe,
+  hello,
 ]
 
 export const commands: readonly Command[] = [...answering, helpOn(answering)]

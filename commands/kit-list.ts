@@ -23,7 +23,7 @@ export const kitList = defineCommand({
     for: whoseOption('me or club; both if you say nothing'),
   },
   examples: ['kit list', 'kit list starts: wr for: club'],
-  plainWords: ['what is in my kit', 'what is saved', 'my kit', 'our kit'],
+  plainWords: ['kit', 'the kit', 'what is in my kit', 'what is saved', 'my kit', 'our kit'],
   answer: async ({ starts = '', for: whose }, context) => {
     const { memory, show } = context
     const [own, club] = ownersFor(context)

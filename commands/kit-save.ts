@@ -29,6 +29,7 @@ export const kitSave = defineCommand({
     'kit save name: bench charger: 0.5/1/2/4A 80W 1-4S 9-20V',
     'kit save name: shed source: 12V 10A',
   ],
+  plainWords: ['save my', 'save a', 'save this'],
   changes: true,
   answer: async ({ name, for: whose = 'me', ...gear }, context) => {
     const { memory, vocabulary } = context

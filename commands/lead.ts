@@ -35,6 +35,7 @@ const options = {
 
 /** Where a gauge is wanted and no limit is named. */
 const usualShare = 0.03
+const usual_V = 12
 const usualAir_C = 20
 
 export const lead = defineCommand({
@@ -51,7 +52,6 @@ export const lead = defineCommand({
     'awg for',
     'what awg',
     'which awg',
-    'how thick',
     'which wire',
     'wire gauge',
     'what gauge',
@@ -59,6 +59,7 @@ export const lead = defineCommand({
     'voltage drop',
     'how thick',
   ],
+  meantBy: [['gauge'], ['gauge', 'current', 'length'], ['length', 'current']],
   answer: (inputs, { show }) => {
     const { gauge, length, current, temperature = usualAir_C } = inputs
     const load: LeadLoad = { length_m: length, current_A: current, air_C: temperature }
@@ -118,20 +119,16 @@ function judged(gauge: number, inputs: LeadInputs, load: LeadLoad, assumed: stri
 }
 
 function chosen(inputs: LeadInputs, load: LeadLoad, assumed: string[], show: Show): Answer {
-  const { voltage, drop } = inputs
-  if (drop === undefined && voltage === undefined) {
-    throw new Problem({
-      what: 'I need the gauge, or how much the lead may drop.',
-      expected: 'gauge: an American wire gauge, or drop: volts or percent of the voltage',
-      example: 'lead length: 2m current: 8A voltage: 12V drop: 3%',
-    })
-  }
+  const { drop } = inputs
+  const isAssumed = drop === undefined && inputs.voltage === undefined
+  const voltage = isAssumed ? usual_V : inputs.voltage
   const limit = drop ?? { kind: 'share', share: usualShare }
   const most_V = limitOf(limit, voltage)
   const said = drop
     ? assumed
     : [
         ...assumed,
+        ...(isAssumed ? [`it is fed with ${show.voltage(usual_V)}`] : []),
         `it may drop ${show.percent(usualShare)} of the voltage (common practice for low-voltage leads)`,
       ]
   const gauge = thinnestLead(load, most_V)

@@ -46,7 +46,11 @@ export const lend = defineCommand({
     'lend pack: 6S 1300 LiPo from: 3.85V per cell power: 20W efficiency: 90%',
     'lend pack: 2S 5000 Li-ion from: 80% power: 5W',
   ],
-  plainWords: ['lend', 'charge my phone', 'charge a phone', 'power my', 'run my', 'as a power bank'],
+  plainWords: ['lend', 'my phone', 'a phone', 'my laptop', 'power my', 'run my', 'run a', 'as a power bank'],
+  meantBy: [
+    ['pack', 'power'],
+    ['pack', 'energy'],
+  ],
   answer: (inputs, { house, show }) => {
     const { pack, power, device, efficiency } = inputs
     refuseUseless(efficiency)

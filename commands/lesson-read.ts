@@ -17,6 +17,8 @@ export const lessonRead = defineCommand({
     }),
   },
   examples: ['lesson read lesson: c-rate', 'lesson read balance', 'lesson read'],
+  plainWords: ['teach me about', 'tell me about', 'how many cycles', 'how old'],
+  meantBy: [['lesson']],
   answer: async ({ lesson: key }, context) => {
     const { asker, memory } = context
     const lesson =

@@ -1,7 +1,7 @@
 // Packs on one parallel board: may they go together, what flows between them, and what to set.
 
 import { defineCommand, optional, required } from '../src/assistant/command.ts'
-import { Problem } from '../src/assistant/problem.ts'
+import { attempt, Problem } from '../src/assistant/problem.ts'
 import type { Show } from '../src/assistant/show.ts'
 import { chargerKind } from '../src/assistant/values.ts'
 import { careCautions } from '../src/cautions/pack-care.ts'
@@ -27,11 +27,36 @@ import { sessionPacksKind } from './parts/session-kinds.ts'
 import { heldWords } from './parts/setting-words.ts'
 import { cite } from './parts/working.ts'
 
+/** Mixed cell counts are refused before it is asked what else the packs are. */
+const boardPacksKind: typeof sessionPacksKind = {
+  ...sessionPacksKind,
+  read: (text, earlier) => {
+    const read = attempt(() => sessionPacksKind.read(text, earlier))
+    if (read) return read
+    const counts = new Set(
+      [...text.matchAll(/(?<![\p{L}\d.,])(\d{1,2}) ?s(?![\p{L}])/giu)].map(([, count]) => `${count}S`),
+    )
+    if (counts.size > 1) throw mixedCounts([...counts])
+    return sessionPacksKind.read(text, earlier)
+  },
+}
+
+function mixedCounts(counts: readonly string[]): Problem {
+  return new Problem({
+    what: `No: never put ${counts.join(' and ')} on one board. The packs with more cells would force a huge current into the others, and they may burn.`,
+    token: counts.join(' and '),
+    expected:
+      'packs of one cell count, one chemistry and nearly the same volts; charge the others by themselves',
+    example: 'parallel packs: 2x 3S 720 LiHV at 3.78V per cell',
+    verdict: 'do not charge',
+  })
+}
+
 export const parallel = defineCommand({
   name: 'parallel',
   summary: 'May these packs charge on one parallel board, and what to set for them.',
   options: {
-    packs: required(sessionPacksKind, {
+    packs: required(boardPacksKind, {
       description: 'the packs with ";" between them, each with its resting volts behind "at"',
       phrase: text => text,
     }),
@@ -45,7 +70,16 @@ export const parallel = defineCommand({
     'parallel packs: 4S 1500 LiPo 4mΩ at 3.9V per cell; 4S 1300 LiPo 5mΩ at 3.7V per cell',
     'parallel packs: 3S 850 LiPo at 3.8V per cell; 4S 850 LiPo at 3.8V per cell',
   ],
-  plainWords: ['parallel', 'parallel board', 'same board', 'charge together', 'at the same time on'],
+  plainWords: [
+    'parallel',
+    'parallel board',
+    'same board',
+    'charge together',
+    'at the same time on',
+    'on one board',
+    'on a board',
+    'on the same board',
+  ],
   answer: ({ packs, charger }, { house, show }) => {
     const missing = packs.find(({ item }) => item.from === undefined && item.unsound === undefined)
     if (missing) throw stateMissing(missing.item.pack)

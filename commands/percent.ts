@@ -3,12 +3,13 @@
 import { defineCommand, optional, required } from '../src/assistant/command.ts'
 import type { Answer } from '../src/assistant/reply.ts'
 import type { Show } from '../src/assistant/show.ts'
-import { chemistryKind, packKind, stateKind } from '../src/assistant/values.ts'
+import { cellsKind, packKind, stateKind } from '../src/assistant/values.ts'
 import { cautionsFor } from '../src/cautions/cautions.ts'
 import { chemistries } from '../src/charging/chemistries.ts'
 import type { Chemistry } from '../src/charging/chemistry.ts'
 import { whyUnfit } from '../src/charging/fitness.ts'
 import type { Pack } from '../src/charging/pack.ts'
+import type { Refused } from '../src/charging/refusal.ts'
 import {
   chargeAtRest,
   meterError_V,
@@ -29,7 +30,7 @@ export const percent = defineCommand({
   summary: 'How full a resting pack is by its volts, or its volts at a charge.',
   options: {
     pack: optional(packKind, { description: 'the pack, for pack volts and mAh', phrase: text => text }),
-    chemistry: optional(chemistryKind, { description: 'where no pack is named', phrase: text => text }),
+    chemistry: optional(cellsKind, { description: 'where no pack is named', phrase: text => text }),
     at: required(stateKind, {
       description: 'resting volts per cell or of the pack, or a percentage',
       phrase: text => `at ${text}`,
@@ -40,20 +41,46 @@ export const percent = defineCommand({
     'percent chemistry: LiFe at: 3.3V',
     'percent pack: 6S 1300 LiPo at: 40%',
   ],
-  plainWords: ['how full', 'state of charge', 'how much is left', 'what percent', 'what percentage'],
-  answer: ({ pack, chemistry: name, at }, { house, show }) => {
-    const known = packOrCell(pack, name, 'percent chemistry: LiPo at: 3.85V')
+  plainWords: [
+    'how full',
+    'state of charge',
+    'how much is left',
+    'what percent',
+    'what percentage',
+    'how much left',
+  ],
+  meantBy: [
+    ['chemistry', 'level'],
+    ['chemistry', 'voltage'],
+    ['chemistry', 'percent'],
+    ['cells', 'level'],
+    ['cells', 'voltage'],
+    ['cells', 'percent'],
+  ],
+  answer: ({ pack, chemistry: cells, at }, { house, show }) => {
+    const known = packOrCell(pack, cells, 'percent chemistry: LiPo at: 3.85V')
     const chemistry = chemistries[known.chemistry]
     const { from } = levelsOf(known, house, at)
     if (from.kind === 'rest') {
       const unfit = whyUnfit({ pack: known, restPerCell_V: from.perCell_V })
       return unfit
-        ? refusedAnswer(unfit, { pack: known, restPerCell_V: from.perCell_V }, show)
+        ? refusedVolts(unfit, known, from.perCell_V, show)
         : byVolts(chargeAtRest(chemistry, from.perCell_V), chemistry, pack, show)
     }
     return byCharge(from.soc, chemistry, pack, show)
   },
 })
+
+/** Volts above full are as wrong on the charger as in the cells: the question may have meant either. */
+function refusedVolts(unfit: Refused, pack: Pack, restPerCell_V: number, show: Show): Answer {
+  const answer = refusedAnswer(unfit, { pack, restPerCell_V }, show)
+  if (unfit.refusal.kind !== 'overcharged cell') return answer
+  const full = show.perCell(unfit.refusal.full_V)
+  return {
+    ...answer,
+    headline: `${answer.headline} Never set a charger to that for ${pack.chemistry} either: ${full} is the most.`,
+  }
+}
 
 const tellingWords: Record<Telling, string> = {
   well: '',
@@ -70,9 +97,7 @@ function byVolts(found: RestCharge, chemistry: Chemistry, pack: Pack | undefined
     headline: [
       `${show.perCell(perCell_V)} per cell at rest is about ${show.percent(soc)} of a ${chemistry.name} cell's charge (${spanOf(band, show)}).`,
       tellingWords[telling],
-      isLow
-        ? `That is below the floor of ${show.perCell(chemistry.restFloor_V.value)}: charge it before it rests any longer.`
-        : '',
+      isLow ? lowWords(perCell_V, chemistry, show) : '',
     ]
       .filter(Boolean)
       .join(' '),
@@ -90,6 +115,13 @@ function byVolts(found: RestCharge, chemistry: Chemistry, pack: Pack | undefined
     cautions: cautionsFor({ ...(pack && { pack }), restPerCell_V: perCell_V }),
     followUps: pack ? [followUp('What to set?', 'current', { pack: packKind.write(pack) })] : [],
   }
+}
+
+function lowWords(perCell_V: number, { restFloor_V, precharge_V }: Chemistry, show: Show): string {
+  const floor = `That is below the floor of ${show.perCell(restFloor_V.value)}`
+  return perCell_V < precharge_V.value
+    ? `${floor}, and deeply run down: check every cell; if none is hurt, charge it in sight, with a tenth of the usual current until every cell is above ${show.perCell(precharge_V.value)}.`
+    : `${floor}: charge it before it rests any longer.`
 }
 
 function byCharge(soc: number, chemistry: Chemistry, pack: Pack | undefined, show: Show): Answer {

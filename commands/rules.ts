@@ -18,7 +18,16 @@ export const rules = defineCommand({
   summary: 'The charging rules of this club on one card.',
   options: {},
   examples: ['rules'],
-  plainWords: ['rule sheet'],
+  plainWords: [
+    'rule sheet',
+    'unattended',
+    'overnight',
+    'while i sleep',
+    'leave it charging',
+    'leave the room',
+    'walk away',
+  ],
+  meantBy: [['chemistry', 'temperature']],
   answer: (_, context) => ({
     headline: 'Charge here only what is sound, in sight, with the right setting, where nothing can burn.',
     figures: chemistryNames.map(name => chemistryLine(name, context)),

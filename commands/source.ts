@@ -64,7 +64,6 @@ export const source = defineCommand({
   ],
   plainWords: [
     'how many',
-    'can i charge',
     'can my',
     'will my',
     'is it enough',
@@ -72,6 +71,11 @@ export const source = defineCommand({
     'source for',
     'charge from',
     'power from',
+  ],
+  meantBy: [
+    ['pack', 'count'],
+    ['pack', 'feeding pack'],
+    ['pack', 'source', 'count'],
   ],
   answer: (inputs, { house, show }) => {
     const { source: feeding, pack, charger, count, temperature } = inputs

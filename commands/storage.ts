@@ -1,9 +1,11 @@
 // Bringing a pack to storage: which way, how much charge, how long, and by when.
 
-import { defineCommand, type Inputs, optional, required } from '../src/assistant/command.ts'
+import { defineCommand, type Inputs, optional } from '../src/assistant/command.ts'
+import { Problem } from '../src/assistant/problem.ts'
 import type { Answer } from '../src/assistant/reply.ts'
 import type { Show } from '../src/assistant/show.ts'
 import {
+  cellsKind,
   chargerKind,
   currentKind,
   packKind,
@@ -22,16 +24,23 @@ import { batterySourceRate_C } from '../src/charging/practice.ts'
 import { adviseSetting } from '../src/charging/setting.ts'
 import { type StorageMove, storageMove, storageTolerance_V, storeWithin_s } from '../src/charging/storage.ts'
 import { timedCharge } from '../src/charging/timed-charge.ts'
+import type { Level } from '../src/notation/state.ts'
 import { figuresIn } from './parts/figure.ts'
 import { followUp } from './parts/follow-up.ts'
 import { levelsOf } from './parts/levels.ts'
+import { packOrCell } from './parts/one-cell.ts'
 import { refusedAnswer } from './parts/refused.ts'
 import { careWords } from './parts/setting-words.ts'
+import { storageLevel } from './parts/storage-level.ts'
 import { cite, settingWorking } from './parts/working.ts'
 
 const options = {
-  pack: required(packKind, { description: 'cells, capacity and chemistry', phrase: text => text }),
-  from: required(stateKind, { description: 'where the pack stands now' }),
+  pack: optional(packKind, { description: 'cells, capacity and chemistry', phrase: text => text }),
+  chemistry: optional(cellsKind, {
+    description: 'where only the storage voltage is asked for',
+    phrase: text => text,
+  }),
+  from: optional(stateKind, { description: 'where the pack stands now' }),
   charger: optional(chargerKind, {
     description: 'for a pack that must be charged up',
     phrase: text => `on a charger with ${text}`,
@@ -50,7 +59,11 @@ const options = {
   }),
 }
 
-type Asked = Inputs<typeof options>
+/** The pack and where it stands are known. */
+type Asked = Omit<Inputs<typeof options>, 'pack' | 'from' | 'chemistry'> & {
+  readonly pack: Pack
+  readonly from: Level
+}
 
 export const storage = defineCommand({
   name: 'storage',
@@ -60,10 +73,33 @@ export const storage = defineCommand({
     'storage pack: 4S 1500 LiPo from: 4.2V per cell discharge: 1A power: 10W',
     'storage pack: 3S 720 LiHV from: 3.6V per cell charger: 0.5/1/2/4A',
     'storage pack: 2S 2600 Li-ion from: full',
+    'storage chemistry: 3S LiPo',
   ],
-  plainWords: ['store', 'discharge', 'put away', 'storage charge', 'into storage'],
-  answer: (inputs, { house, show }) => {
-    const { pack } = inputs
+  meantBy: [
+    ['pack', 'to storage'],
+    ['pack', 'to storage', 'level'],
+    ['cells', 'to storage'],
+    ['chemistry', 'to storage'],
+  ],
+  plainWords: [
+    'away',
+    'discharge',
+    'store',
+    'storage voltage',
+    'storage level',
+    'storage for',
+    'what is storage',
+    'put back to storage',
+    'discharge',
+    'put away',
+    'storage charge',
+    'into storage',
+  ],
+  answer: ({ pack: named, from: start, chemistry: cells, ...given }, { house, show }) => {
+    const pack = packOrCell(named, cells, 'storage chemistry: 3S LiPo')
+    if (start === undefined) return storageLevel(pack, house, show)
+    if (!named) throw capacityMissing(pack)
+    const inputs: Asked = { ...given, pack, from: start }
     const { from, restPerCell_V } = levelsOf(pack, house, inputs.from)
     const known = { pack, ...(restPerCell_V !== undefined && { restPerCell_V }) }
     const unfit = whyUnfit(known)
@@ -73,6 +109,14 @@ export const storage = defineCommand({
     return move.way === 'stay' ? stay(inputs, move, show) : discharge(inputs, move, show)
   },
 })
+
+function capacityMissing({ series, chemistry }: Pack): Problem {
+  return new Problem({
+    what: 'How much and how long hangs on the capacity of the pack.',
+    expected: 'the pack with its capacity',
+    example: `storage pack: ${series}S 1500 ${chemistry} from: 4V per cell`,
+  })
+}
 
 /** What every answer on storage rests on. */
 function storageWorking(

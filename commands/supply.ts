@@ -39,7 +39,18 @@ export const supply = defineCommand({
     'supply source: PD 100W charger: 0.5/1/2/4A 80W 1-4S 9-20V cable: 3A',
     'supply pack: 4S 1500 LiPo current: 2A charger: 0.1-10A by 0.1 200W 6S 10-30V',
   ],
-  plainWords: ['what supply', 'which supply', 'power supply', 'how big a supply', 'supply for'],
+  plainWords: [
+    'usb supply',
+    'usb charger',
+    'give the',
+    'give my',
+    'smallest supply',
+    'what supply',
+    'which supply',
+    'power supply',
+    'how big a supply',
+    'supply for',
+  ],
   answer: (inputs, context) => {
     const { source, pack } = inputs
     if (source) return suppliedAnswer({ ...inputs, source }, context)

@@ -76,18 +76,17 @@ export const time = defineCommand({
   ],
   plainWords: [
     'how long',
-    'can i charge a',
-    'can i charge my',
-    'can i charge it',
-    'can i charge this',
-    'is it ok to charge',
-    'is it safe to charge',
     'what time',
     'time to charge',
     'time for',
     'charge time',
     'when will',
     'how many minutes',
+  ],
+  meantBy: [
+    ['pack', 'current'],
+    ['pack', 'level'],
+    ['pack', 'current', 'to storage'],
   ],
   recall: recallFromLog,
   answer: (inputs, { house, show, now, speaksFirst }) => {

@@ -44,6 +44,16 @@ export const travel = defineCommand({
     'by air',
     'fly with',
     'take on board',
+    'can i fly',
+    'allowed on',
+    'take on a plane',
+    'hand luggage',
+    'cabin luggage',
+    'checked luggage',
+    'checked baggage',
+    'carry on',
+    'watt hours',
+    'how many wh',
   ],
   answer: ({ packs }, { show }) => {
     const items = packs.map(({ count, item }) => carried(item.pack, count))

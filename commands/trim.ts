@@ -2,18 +2,19 @@
 
 import { defineCommand, optional } from '../src/assistant/command.ts'
 import { Problem } from '../src/assistant/problem.ts'
-import { chargerKind, chemistryKind, packKind, stateKind, targetKind } from '../src/assistant/values.ts'
+import { cellsKind, chargerKind, packKind, stateKind, targetKind } from '../src/assistant/values.ts'
 import { chemistries } from '../src/charging/chemistries.ts'
 import type { Pack } from '../src/charging/pack.ts'
 import { judgeTrim } from '../src/charging/trim.ts'
 import type { Level } from '../src/notation/state.ts'
 import { packOrCell } from './parts/one-cell.ts'
-import { chosenCutoff } from './parts/trim-choice.ts'
+import { cutoffsKind } from './parts/reading-kinds.ts'
+import { anyCutoff, chosenCutoff } from './parts/trim-choice.ts'
 import { judgedTrim } from './parts/trim-words.ts'
 
 const options = {
   pack: optional(packKind, { description: 'the pack it was measured on', phrase: text => text }),
-  chemistry: optional(chemistryKind, { description: 'where no pack is named', phrase: text => text }),
+  chemistry: optional(cellsKind, { description: 'where no pack is named', phrase: text => text }),
   shown: optional(stateKind, {
     description: 'what the charger shows at the end of a charge',
     phrase: text => `shown ${text}`,
@@ -26,6 +27,10 @@ const options = {
     description: 'with the cutoffs it offers',
     phrase: text => `on a charger with ${text}`,
   }),
+  cutoffs: optional(cutoffsKind, {
+    description: 'those that the charger offers, where nothing else of it matters',
+    phrase: text => `from ${text}`,
+  }),
   to: optional(targetKind, {
     description: 'the cutoff wanted; full when not said',
     phrase: text => `to ${text}`,
@@ -36,14 +41,35 @@ const checked = 'trim chemistry: LiPo shown: 4.20V measured: 4.23V'
 
 export const trim = defineCommand({
   name: 'trim',
-  summary: "A charger's cutoff against a meter, or the right cutoff from those it has.",
+  summary: "The cutoff to set, from those a charger has, or a charger's cutoff against a meter.",
   options,
   examples: [
     checked,
     'trim pack: 3S 720 LiHV shown: 13.05V measured: 12.96V',
+    'trim chemistry: 3S LiHV',
     'trim pack: 2S 2600 Li-ion charger: 1/2/3A 4.15/4.20/4.35V to: 4.10V per cell',
   ],
-  plainWords: ['trim', 'calibrate', 'calibration', 'charger is off', 'check the charger'],
+  plainWords: [
+    'trim',
+    'calibrate',
+    'calibration',
+    'charger is off',
+    'check the charger',
+    'meter says',
+    'what cutoff',
+    'which cutoff',
+    'cutoff for',
+    'what voltage do i set',
+    'what voltage do i charge',
+    'what voltage should i set',
+    'what voltage should i charge',
+    'how many volts is a full',
+    'what is full',
+  ],
+  meantBy: [
+    ['chemistry', 'goal'],
+    ['cells', 'goal'],
+  ],
   answer: (inputs, context) => {
     const pack = packOrCell(inputs.pack, inputs.chemistry, checked)
     const judgedPack = { pack, named: inputs.pack !== undefined }
@@ -52,11 +78,12 @@ export const trim = defineCommand({
     const judged =
       shown && measured && judgeTrim(voltsOf(shown, pack, 'shown'), voltsOf(measured, pack, 'measured'))
     const faulty = judged?.verdict === 'faulty'
-    if (charger?.cutoffs_V && !faulty)
-      return chosenCutoff({ ...judgedPack, charger, to: inputs.to, error_V: judged?.error_V ?? 0 }, context)
+    const cutoffs_V = inputs.cutoffs ?? charger?.cutoffs_V
+    if (cutoffs_V && !faulty)
+      return chosenCutoff({ ...judgedPack, cutoffs_V, to: inputs.to, error_V: judged?.error_V ?? 0 }, context)
     if (judged && measured)
       return judgedTrim(judgedPack, judged, voltsOf(measured, pack, 'measured'), context)
-    throw bothWanted()
+    return anyCutoff({ ...judgedPack, to: inputs.to }, context)
   },
 })
 
@@ -73,7 +100,7 @@ function voltsOf(level: Level, { chemistry }: Pack, name: string): number {
 
 const bothWanted = (): Problem =>
   new Problem({
-    what: 'I need what the charger shows and what the meter says, or the cutoffs that the charger has.',
-    expected: 'shown: and measured: in volts, or charger: with its cutoffs',
+    what: 'I need both what the charger shows and what the meter says.',
+    expected: 'shown: and measured: in volts',
     example: checked,
   })

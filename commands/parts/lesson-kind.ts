@@ -1,11 +1,56 @@
-// An option that names a lesson.
+// An option that names a lesson, by its key or by what people ask about.
 
 import { choiceKind } from '../../src/assistant/choice-kind.ts'
+import type { ValueKind } from '../../src/assistant/value-kind.ts'
 import { lessons } from '../../src/lessons/index.ts'
 import type { Lesson } from '../../src/lessons/lesson.ts'
 
 const [first, ...others] = lessons
 
-export const lessonKind = choiceKind('lesson', [first.key, ...others.map(({ key }) => key)])
+/** What a lesson explains, as people ask for it. */
+const topics: Readonly<Record<string, readonly string[]>> = {
+  label: ['numbers on a pack', 'what does 3s mean', 'what does 4s mean', 'what is mah', "what's mah"],
+  'c-rate': ['c rate', 'c rates', 'c rating', 'what does 1c mean', 'what is 1c', "what's 1c"],
+  cutoff: [
+    'what is lihv',
+    "what's lihv",
+    'whats lihv',
+    'cutoff voltage',
+    'lipo setting',
+    'lihv setting',
+    'wrong setting',
+  ],
+  balance: [
+    'balancing',
+    'balance charging',
+    'balance charge',
+    'balance lead',
+    'balance plug',
+    'balance check',
+    'cell difference',
+    'difference ok',
+  ],
+  place: [
+    'where to charge',
+    'where can i charge',
+    'lipo bag',
+    'fire safe',
+    'in the cold',
+    'in my car',
+    'in the car',
+    'indoors',
+    'at home',
+  ],
+  storage: ['why storage', 'about storage'],
+  sources: ['about sources', 'about supplies'],
+  retire: ['retire', 'dispose of', 'how many cycles', 'how old', 'revive', 'recycle'],
+}
+
+export const lessonKind: ValueKind<string> = {
+  ...choiceKind('lesson', [first.key, ...others.map(({ key }) => key)]),
+  spoken: Object.fromEntries(
+    Object.entries(topics).flatMap(([key, phrases]) => phrases.map(phrase => [phrase, key])),
+  ),
+}
 
 export const lessonNamed = (key: string): Lesson => lessons.find(lesson => lesson.key === key) ?? first

@@ -7,7 +7,7 @@ import * as notation from '../../src/notation/quantities.ts'
 import { nothingThere, plainText, quoted } from '../../src/notation/text.ts'
 
 const mostCells = 14
-const separators = / ?[;/|] ?|, | /u
+const separators = / ?[;/|] ?|,? and |, ?(?=\d[.,])|, | /u
 
 function plainReader<T>(
   name: string,
@@ -60,6 +60,20 @@ export const cellVoltsKind = plainReader<readonly number[]>(
   cells => cells.map(notation.writeVoltage).join(' '),
 )
 
+const cutoffRange = { phrase: 'a cutoff of one cell', min: 2.5, max: 4.5, example: '4.20V' }
+
+export const cutoffsKind = plainReader<readonly number[]>(
+  'cutoffs',
+  ['4.20/4.35V', '4.15/4.20/4.35V'],
+  text =>
+    listOf(
+      text.replace(/ ?v(?:olts?)?(?: per cell)?$/iu, ''),
+      { what: 'cutoffs', example: '4.20/4.35V' },
+      token => notation.readVoltage(withUnit(token, 'V'), cutoffRange),
+    ),
+  cutoffs_V => cutoffs_V.map(notation.writeVoltage).join('/'),
+)
+
 const resistanceRange = { phrase: 'a resistance of one cell', max: 1, example: '6mΩ' }
 
 export const cellResistancesKind = plainReader<readonly number[]>(
@@ -75,7 +89,7 @@ export const cellResistancesKind = plainReader<readonly number[]>(
   cells => cells.map(notation.writeResistance).join(' '),
 )
 
-export const conditionKind = plainReader<'rest' | 'full'>(
+const conditionReader = plainReader<'rest' | 'full'>(
   'condition',
   ['rest', 'full'],
   text => {
@@ -91,6 +105,11 @@ export const conditionKind = plainReader<'rest' | 'full'>(
   },
   condition => condition,
 )
+
+export const conditionKind: ValueKind<'rest' | 'full'> = {
+  ...conditionReader,
+  spoken: { full: 'full', 'fully charged': 'full', 'after charging': 'full', 'at rest': 'rest' },
+}
 
 const loadWords = /^(?:(rest|resting|no load)|(\S+ ?m?a(?:mps?)?)),? (?:@ |at )?(\S+ ?m?v(?:olts?)?)$/iu
 

@@ -3,7 +3,6 @@
 import type { Context } from '../../src/assistant/context.ts'
 import type { Answer } from '../../src/assistant/reply.ts'
 import { trimCautions } from '../../src/cautions/trim.ts'
-import type { Charger } from '../../src/charging/charger.ts'
 import { chemistries } from '../../src/charging/chemistries.ts'
 import { chooseCutoff, fullVoltage_V } from '../../src/charging/cutoff.ts'
 import { chargeAtRest } from '../../src/charging/rest-charge.ts'
@@ -17,13 +16,49 @@ import { houseLine, type JudgedPack } from './trim-words.ts'
 import { cite } from './working.ts'
 
 interface Wish extends JudgedPack {
-  readonly charger: Charger
+  /** Of the charger, per cell. */
+  readonly cutoffs_V: readonly number[]
   readonly to: Level | undefined
   /** What the cells get above what the charger shows, in V. */
   readonly error_V: number
 }
 
-export function chosenCutoff({ pack, named, charger, to, error_V }: Wish, { house, show }: Context): Answer {
+/** The cutoff to set on a charger that can be set to any. */
+export function anyCutoff(
+  { pack, named, to }: Omit<Wish, 'cutoffs_V' | 'error_V'>,
+  { house, show }: Context,
+): Answer {
+  const chemistry = chemistries[pack.chemistry]
+  const { target } = levelsOf(pack, house, undefined, to)
+  const cutoff = chooseCutoff(chemistry, target, house, undefined, chemistry.full_V.value)
+  if ('refusal' in cutoff) return refusedAnswer(cutoff, { pack }, show)
+  const { perCell_V } = cutoff
+  const { soc, band } = chargeAtRest(chemistry, perCell_V)
+  const inAll = pack.series > 1 ? ` (${show.voltage(perCell_V * pack.series)} for ${pack.series}S)` : ''
+  const figure = figuresIn(show)
+  return {
+    verdict: 'go',
+    headline: `Set ${show.perCell(perCell_V)} per cell${inAll} for ${pack.chemistry}, and never more than ${show.perCell(fullVoltage_V(chemistry, house))}.`,
+    figures: [
+      figure.perCell('cutoffPerCell', 'cutoff per cell', perCell_V),
+      ...(pack.series > 1
+        ? [figure.voltage('cutoffPack', 'cutoff of the pack', perCell_V * pack.series)]
+        : []),
+      chargeFigure('charge that results', { soc, band }, show),
+    ],
+    working: [
+      ...houseLine(fullVoltage_V(chemistry, house), chemistry, show),
+      `Full is ${show.perCell(chemistry.full_V.value)} per cell (${cite(chemistry.full_V)}).`,
+      `Charge at ${show.perCell(perCell_V)} at rest (${cite(chemistry.curve)}); stopped at a tenth of the current it is a little less.`,
+    ],
+    cautions: trimCautions(named ? { pack } : {}),
+  }
+}
+
+export function chosenCutoff(
+  { pack, named, cutoffs_V, to, error_V }: Wish,
+  { house, show }: Context,
+): Answer {
   const chemistry = chemistries[pack.chemistry]
   const { target } = levelsOf(pack, house, undefined, to)
   const wanted_V = target.kind === 'voltage' ? target.perCell_V : target.cutoffPerCell_V
@@ -32,13 +67,13 @@ export function chosenCutoff({ pack, named, charger, to, error_V }: Wish, { hous
     chemistry,
     { kind: 'voltage', perCell_V: wanted_V },
     house,
-    charger,
+    cutoffs_V,
     highest_V,
   )
-  const lists = (charger.cutoffs_V ?? []).map(show.perCell).join(', ')
+  const lists = cutoffs_V.map(show.perCell).join(', ')
   const limit_V = highestSetting_V(fullVoltage_V(chemistry, house), error_V)
   // Only a wish below full leaves room for the next cutoff above it.
-  const nextAbove_V = (charger.cutoffs_V ?? [])
+  const nextAbove_V = cutoffs_V
     .filter(cutoff_V => cutoff_V > wanted_V && cutoff_V <= limit_V + 1e-9)
     .toSorted((a, b) => a - b)[0]
   const refused = 'refusal' in atOrBelow

@@ -53,9 +53,14 @@ function refuseUnknown(command: Command, options: Readonly<Record<string, string
   })
 }
 
+/** Names of options that do not read as a thing. */
+const prepositions: ReadonlySet<string> = new Set(['from', 'to', 'at', 'by', 'is'])
+
 function missing(name: string, option: Option, command: Command): Problem {
   return new Problem({
-    what: `I need the ${name} to answer that.`,
+    what: prepositions.has(name)
+      ? `I need to know ${option.description}.`
+      : `I need the ${name} to answer that.`,
     expected: `${name}: ${option.description}`,
     example: `${name}: ${option.kind.example}, as in "${command.examples[0] ?? command.name}"`,
   })

@@ -1,7 +1,6 @@
 // Which voltage to set: the target's, never above full, and one that the charger has.
 
 import type { Target } from './charge.ts'
-import type { Charger } from './charger.ts'
 import type { Chemistry } from './chemistry.ts'
 import type { HouseLimits } from './limits.ts'
 import { cutoffStepDown_V } from './practice.ts'
@@ -23,12 +22,12 @@ export function fullVoltage_V(chemistry: Chemistry, limits: HouseLimits): number
   return (gentle_V ?? chemistry.full_V).value
 }
 
-/** `warmest_V` is the highest voltage per cell that the temperature allows. Refuses a target that no setting may reach. */
+/** `cutoffs_V` are those that the charger offers, where it offers only some; `warmest_V` is the highest voltage per cell that the temperature allows. Refuses a target that no setting may reach. */
 export function chooseCutoff(
   chemistry: Chemistry,
   target: Target | undefined,
   limits: HouseLimits,
-  charger: Charger | undefined,
+  cutoffs_V: readonly number[] | undefined,
   warmest_V: number,
 ): Cutoff | Refused {
   const houseFull_V = fullVoltage_V(chemistry, limits)
@@ -44,9 +43,9 @@ export function chooseCutoff(
   const cause = (['house', 'temperature'] as const).find(
     by => allowed_V < asked_V && allowed_V === lowered[by],
   )
-  const settable_V = charger?.cutoffs_V ? nearestBelow(charger.cutoffs_V, allowed_V) : allowed_V
+  const settable_V = cutoffs_V ? nearestBelow(cutoffs_V, allowed_V) : allowed_V
   if (settable_V === undefined) {
-    return refuse({ kind: 'no fitting cutoff', wanted_V: allowed_V, cutoffs_V: charger?.cutoffs_V ?? [] })
+    return refuse({ kind: 'no fitting cutoff', wanted_V: allowed_V, cutoffs_V: cutoffs_V ?? [] })
   }
   const loweredBy = settable_V < allowed_V - tolerance_V ? 'charger' : cause
   return { perCell_V: settable_V, asked_V, ...(loweredBy && { loweredBy }) }

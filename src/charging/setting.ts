@@ -60,7 +60,7 @@ export function adviseSetting(request: SettingRequest): Setting | Refused {
   if (unfit) return unfit
   const allowance = temperatureAllowance(chemistry, request.temperature_C)
   if ('refusal' in allowance) return allowance
-  const cutoff = chooseCutoff(chemistry, request.target, house, charger, allowance.maxPerCell_V)
+  const cutoff = chooseCutoff(chemistry, request.target, house, charger?.cutoffs_V, allowance.maxPerCell_V)
   if ('refusal' in cutoff) return cutoff
   const feed = request.source && feedOf({ ...request, source: request.source, limits: house })
   if (feed && 'refusal' in feed) return feed

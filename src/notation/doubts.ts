@@ -28,7 +28,7 @@ export function refuseToIgnore({ kind, text }: Phrase, { name, options }: Comman
     throw new Problem({
       what: `${name} is worked out for one pack.`,
       token,
-      expected: 'one pack; several on one board, or one after the other, are questions of their own',
+      expected: 'one pack; for several at chargers ask for a plan, on one board ask for parallel',
       example: `${name} pack: 3S 720 LiHV`,
     })
   }

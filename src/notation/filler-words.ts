@@ -3,7 +3,7 @@
 const fillers = `
 a about actually again all also am amp amps an and any anyone are as at back bag batteries battery be been before best
 board buddy but by can cell cells charge charged charger charges charging correct could current currently do does done
-each enough ever every feed few fill flight fly for from full get getting give go going good got ground guys hand has have having
+each enough ever every longer meter reads says shows feed few fill flight fly for from full get getting give go going good got ground guys hand has have having
 he hello help here hey hi his how i i'd i'll i'm i've if in into is it it's its just kind know let like long look lot
 make many max maximum may me mean minutes most much must my need needed needs next nice now of off ok okay on one ones
 only onto or other our out over pack packs per please possible power put quick quickly rate ready really right run safe safely

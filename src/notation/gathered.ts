@@ -4,7 +4,7 @@ import type { Phrase } from './phrases.ts'
 import type { CommandWords } from './vocabulary.ts'
 
 export const listKinds: ReadonlySet<string> = new Set(['packs', 'session packs'])
-const packKinds: ReadonlySet<string> = new Set(['pack', 'cells', 'series'])
+const packKinds: ReadonlySet<string> = new Set(['pack', 'cells', 'series', 'chemistry'])
 const stateKinds: ReadonlySet<string> = new Set(['level', 'voltage', 'percent'])
 
 /** The packs, each with its count before and its mass or state behind, as one phrase of the list's kind. */

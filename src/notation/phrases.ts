@@ -34,8 +34,10 @@ export interface Sentence {
   readonly words: readonly string[]
 }
 
-const cues = new Set('from to at on with until till by using off out for is in'.split(' '))
-const levelCues = new Set(['from', 'to', 'at', 'until', 'till', 'is'])
+const cues = new Set(
+  'from to at on with until till by using off out for is in shows says reads measures'.split(' '),
+)
+const levelCues = new Set(['from', 'to', 'at', 'until', 'till', 'is', 'shows', 'says', 'reads', 'measures'])
 
 const quantity = (dimension: DimensionName) => (scan: Scanner) => takeQuantity(scan, dimension) !== undefined
 const pattern = (regex: RegExp) => (scan: Scanner) => scan.take(regex) !== undefined
@@ -51,6 +53,13 @@ const temperature =
 const duration =
   /\d+(?:[.,]\d+)? ?(?:h ?\d{1,2}(?!\d)(?: ?min)?|hours?|hrs?|h|min(?:ute)?s?|sec(?:ond)?s?)(?![\p{L}\d])/iuy
 const drop = /\d+(?:[.,]\d+)? ?(?:%|percent|m?v)(?= (?:voltage )?(?:drop|loss))/iuy
+/** The cutoffs that a charger offers: `4.20/4.35V`. */
+const cutoffs = /[2-4][.,]\d{1,3}(?: ?\/ ?[2-4][.,]\d{1,3})+ ?v(?:olts?)?(?: per cell)?(?![\p{L}\d])/iuy
+/** Resistances cell by cell: `5 5 6 5 mΩ`. */
+const resistances =
+  /\d+(?:[.,]\d+)?(?:(?: |, | ?\/ ?)\d+(?:[.,]\d+)?){1,13} ?(?:m ?Ω|m ?ohms?|milliohms?)(?!\p{L})/iuy
+/** A number that can only be the volts of a cell. */
+const bareCell = /[234][.,]\d{1,3}(?=[ ;?!]|, |$)/y
 /** Cells in series and nothing more: a pack of which the rest was not said. */
 const series = /(?:1[0-4]|[1-9]) ?s(?![\p{L}\d])/iuy
 const gauge = /(?:awg ?\d{1,2}|\d{1,2} ?awg)(?![\p{L}\d])/iuy
@@ -62,6 +71,8 @@ const nouns: readonly (readonly [string, (scan: Scanner) => boolean])[] = [
   ['duration', pattern(duration)],
   ['gauge', pattern(gauge)],
   ['drop', pattern(drop)],
+  ['cutoffs', pattern(cutoffs)],
+  ['resistance', pattern(resistances)],
   ['source', takeSource],
   ['count', pattern(count)],
   ['cells', scan => takePack(scan) === 'cells'],
@@ -79,6 +90,7 @@ const nouns: readonly (readonly [string, (scan: Scanner) => boolean])[] = [
   ['voltage', quantity('voltage')],
   ['percent', quantity('share')],
   ['series', pattern(series)],
+  ['voltage', pattern(bareCell)],
 ]
 
 /** No command has so many options; the limit also bounds the work that a sentence can ask for. */
@@ -116,6 +128,8 @@ export function phrasesOf(text: string): Sentence {
 }
 
 function kindHere(scan: Scanner, cue: string | undefined): string | undefined {
+  // "at 3C" is what somebody wants to set, never what the label behind it allows.
+  if (cue === 'at' && scan.take(rate)) return 'current'
   if (takeCellVolts(scan)) return 'cell volts'
   // Volts and percentages are a pack's state only behind a preposition.
   if (cue !== undefined && levelCues.has(cue) && takeLevelWords(scan)) return 'level'
@@ -146,7 +160,7 @@ function skip(scan: Scanner): void {
 }
 
 function takeWord(scan: Scanner): string {
-  const word = scan.take(/[^ ,;:?!()]+/y)?.[0] ?? scan.take(/./suy)?.[0] ?? ''
+  const word = scan.take(/[+-]?\d+(?:[.,]\d+)+|[^ ,;:?!()]+/y)?.[0] ?? scan.take(/./suy)?.[0] ?? ''
   if (!/^[+-]?[.,]?\d/.test(word)) return word.toLowerCase()
   const wanted = {
     expected: 'each number with its unit, so that I see what it belongs to (A, V, mAh, %, °C, S)',

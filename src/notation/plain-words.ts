@@ -3,6 +3,7 @@
 import { refuseUnsound } from './danger-words.ts'
 import { refuseToIgnore, severalCurrents, twice } from './doubts.ts'
 import { isFiller } from './filler-words.ts'
+import { refuseForeign } from './foreign-words.ts'
 import { gathered } from './gathered.ts'
 import { type Phrase, phrasesOf } from './phrases.ts'
 import { withRoles } from './roles.ts'
@@ -22,17 +23,20 @@ export interface PlainReading {
  */
 export function readPlainWords(text: string, command: CommandWords, vocabulary: Vocabulary): PlainReading {
   refuseUnsound(text)
+  refuseForeign(text)
   const sentence = phrasesOf(text)
   const { words } = sentence
   const options = spokenValues(text, command)
   const notUsed: string[] = []
   for (const phrase of gathered(takesSource(command) ? withRoles(sentence) : sentence.phrases, command)) {
     if (phrase.kind === 'charger' && phrase.cue === 'at') throw severalCurrents(phrase)
+    if (isSaidBy(command, phrase)) continue
     const option = optionFor(phrase, command)
-    if (!option && isSaidBy(command, phrase)) continue
     if (!option) {
       refuseToIgnore(phrase, command)
       notUsed.push(phrase.text)
+    } else if (options[option.name] !== undefined && option.kind === 'pack' && phrase.kind !== 'pack') {
+      refuseToIgnore(phrase, command)
     } else if (options[option.name] === undefined) {
       options[option.name] = phrase.text
     } else {
@@ -59,9 +63,12 @@ function spokenValues(text: string, { options }: CommandWords): Record<string, s
   return Object.fromEntries(found)
 }
 
-/** "put it to storage" asks for storage: the name of the command is no value of it. */
-function isSaidBy({ name }: CommandWords, { kind, text }: Phrase): boolean {
-  return kind === 'level' && text.toLowerCase() === name
+/** "Put it to storage", "which usb supply": the words that ask for the command are no value of it. */
+function isSaidBy({ name, options, plainWords }: CommandWords, { kind, text, cue = '' }: Phrase): boolean {
+  const word = text.toLowerCase()
+  if (kind === 'source') return !/\d/.test(word) && plainWords.some(phrase => phrase.includes(word))
+  const isGoal = ['to', 'into', 'is'].includes(cue) && !options.some(option => option.name === 'to')
+  return kind === 'level' && isGoal && word.startsWith(name)
 }
 
 /** The words that neither carry nothing nor belong to a command. */
@@ -79,11 +86,14 @@ function strangeAmong(words: readonly string[], vocabulary: Vocabulary): readonl
 
 /** Where a command has no option of a kind, one of these kinds reads its words too. */
 const widerKinds: Readonly<Record<string, readonly string[]>> = {
-  chemistry: ['cells'],
+  chemistry: ['cells', 'pack'],
   cells: ['pack'],
+  series: ['pack'],
   charger: ['session chargers'],
   source: ['session sources'],
 }
+
+const readingCues = new Set(['says', 'reads', 'measures'])
 
 /** By the preposition, then by name, then by kind. */
 function optionFor({ kind, cue = '' }: Phrase, { options }: CommandWords): OptionWords | undefined {
@@ -91,9 +101,13 @@ function optionFor({ kind, cue = '' }: Phrase, { options }: CommandWords): Optio
   const ofKind = (wanted: string) => options.find(option => option.kind === wanted && option.name !== 'until')
   const ends = cue === 'until' || cue === 'till'
   if (kind === 'level' && (ends || cue === 'to')) return named('to')
+  if (kind === 'level' && cue === 'shows') return named('shown') ?? named('from') ?? ofKind('from')
+  if (kind === 'level' && readingCues.has(cue)) return named('measured') ?? named('from') ?? ofKind('from')
+  // What is neither shown nor measured is the cutoff itself.
+  if (kind === 'level' && named('shown')) return named('to')
   if (kind === 'level') return named('from') ?? ofKind('from') ?? ofKind('voltage')
   const option =
-    (ends ? named('until') : undefined) ??
+    (ends && kind === 'current' ? named('until') : undefined) ??
     named(kind) ??
     ofKind(kind) ??
     (widerKinds[kind] ?? []).map(ofKind).find(Boolean)

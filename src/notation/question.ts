@@ -4,12 +4,13 @@ import { Problem } from '../assistant/problem.ts'
 import { commandMeant } from './command-meant.ts'
 import { refuseUnsound } from './danger-words.ts'
 import { isFiller } from './filler-words.ts'
+import { refuseForeign } from './foreign-words.ts'
 import { listKinds } from './gathered.ts'
 import { nearest } from './nearest.ts'
 import { readPairs } from './option-pairs.ts'
 import { nounKinds } from './phrases.ts'
 import { readPlainWords } from './plain-words.ts'
-import { plainText, quoted, shortened } from './text.ts'
+import { plainText, quoted, shortened, spaced } from './text.ts'
 import type { CommandWords, Vocabulary } from './vocabulary.ts'
 
 /** The options hold text as typed; the command's own readers make values of it. */
@@ -27,12 +28,15 @@ export interface Question {
 export function readQuestion(text: string, vocabulary: Vocabulary): Question {
   const whole = plainText(text)
   const plain = whole.replace(/^[/!] ?/, '')
+  const asked = spaced(plain).trim()
+  const exact = vocabulary.find(({ plainWords }) => plainWords.includes(asked))
+  if (exact) return { command: exact.name, options: {} }
   const named = commandNamed(plain, vocabulary)
+  // A danger is answered before anything that is only not understood.
+  if (!named) refuseUnsound(whole)
+  if (!named) refuseForeign(whole)
   const command = named ?? commandMeant(plain, vocabulary)
-  if (!command) {
-    refuseUnsound(whole)
-    throw noCommand(whole, vocabulary)
-  }
+  if (!command) throw noCommand(whole, vocabulary)
   const { before, options } = readPairs(named ? plain.slice(named.name.length) : plain, command, !named)
   if (!before) return { command: command.name, options }
   const open = openOption(command, before)

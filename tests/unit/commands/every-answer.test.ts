@@ -97,6 +97,8 @@ const extremes: Readonly<Record<string, readonly string[]>> = {
   length: ['0.001m', '100m'],
   gauge: ['AWG 0', 'AWG 40'],
   rate: ['0.01C', '20C'],
+  cells: ['14S LiFe', 'LiHV', '1S Li-ion'],
+  cutoffs: ['2.5/4.5V', '4.20V'],
   'cell volts': ['0 0 0', '10V', '3.3 3.3 3.3', '4.35 4.36', '2.4 3.8 3.8', '3.8 0 7.6'],
   'cell resistances': ['0.01mΩ', '1000mΩ', '5 6 20 mΩ'],
   load: ['rest 0V', '0.01A 100V', '60A 1V'],
