@@ -121,6 +121,7 @@ function resistancesOf({ pack, resistance, one, other }: Asked): readonly number
       example: 'resistance: 12mΩ',
     })
   }
+  if (!one && !other && pack.cellResistance_ohm !== undefined) return [pack.cellResistance_ohm]
   if (!one || !other) {
     throw new Problem({
       what: 'I need the resistance of a cell, or the volts under two loads.',

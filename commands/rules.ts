@@ -26,6 +26,10 @@ export const rules = defineCommand({
     'leave it charging',
     'leave the room',
     'walk away',
+    'how low',
+    'minimum voltage',
+    'lowest voltage',
+    'stop flying',
   ],
   meantBy: [['chemistry', 'temperature']],
   answer: (_, context) => ({

@@ -30,7 +30,7 @@ export function chargeWorking(request: ChargeWorkingRequest, timed: TimedCharge,
     ...(pack.cellResistance_ohm === undefined ? [] : ['resistance']),
   ]
   return [
-    `Start: ${start}${show.percent(charge.startSoc)} of the charge (voltage curve: ${cite(curve)}).`,
+    `Start: ${start}${show.percent(charge.startSoc)} of the charge (curve ${cite(curve)}).`,
     `Stages: ${stages.join(', then ')}.`,
     ...(taper ? [`It ends when the current is down to ${show.current(end_A)}${rule}.`] : []),
     `Cell model: that curve, a series resistance and two resistor-capacitor pairs (${cite(resistance)}).`,

@@ -19,6 +19,7 @@ const topics: Readonly<Record<string, readonly string[]>> = {
     'lipo setting',
     'lihv setting',
     'wrong setting',
+    ...['2s', '3s', '4s', '5s', '6s'].flatMap(cells => [`${cells} setting`, `on ${cells}`]),
   ],
   balance: [
     'balancing',
@@ -36,6 +37,10 @@ const topics: Readonly<Record<string, readonly string[]>> = {
     'lipo bag',
     'fire safe',
     'in the cold',
+    'in freezer',
+    'in the freezer',
+    'is warm',
+    'still warm',
     'in my car',
     'in the car',
     'indoors',

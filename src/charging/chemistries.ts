@@ -71,8 +71,8 @@ const lipo: Chemistry = {
   loadFloor_V: practice(3.4, 'low-voltage alarms are set to 3.3 to 3.5 V under load'),
   damage_V: practice(2.5, 'a LiPo that rests below 2.5 V is retired'),
   precharge_V: published(3.0, prechargeChips),
-  recommendedRate_C: practice(1, 'pack makers: 1C unless the label says more'),
-  highestRate_C: practice(2, 'common upper limit where the label gives none'),
+  recommendedRate_C: practice(1, '1C unless the label says more'),
+  highestRate_C: practice(2, 'the most where no label says'),
   temperatureBands: bands(2, 4.2),
   curve: lcoPouch,
   resistance: shared(
@@ -136,7 +136,7 @@ const liFe: Chemistry = {
   damage_V: practice(2.0, 'the discharge end of cell datasheets'),
   precharge_V: practice(2.5, 'below the curve that a working cell keeps at rest'),
   recommendedRate_C: practice(1, 'standard charge of cell datasheets'),
-  highestRate_C: practice(2, 'common upper limit where the label gives none'),
+  highestRate_C: practice(2, 'the most where no label says'),
   temperatureBands: bands(2, 3.6),
   curve: computed(between(2.5, 3.6, mean(liFeCells)), `mean of two: ${sources(liFeCells)}`),
   resistance: shared(

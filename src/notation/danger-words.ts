@@ -6,7 +6,7 @@ import { shortened } from './text.ts'
 const burning =
   /\b(?:on fire|(?:in )?flames?|burning|smok(?:es?|ed|ing)|hiss(?:es|ing|ed)?|vent(?:s|ed|ing))\b/giu
 const unsound =
-  /\b(?:swollen|swell(?:ed|ing|s)?|puff(?:ed|y|ing|s)?|bloated|ballooned|bulg(?:ed|es|ing)|punctured?|pierced|dented|crushed|torn|leak(?:s|y|ing|ed)?|burn(?:s|t|ed)|melt(?:s|ed|ing)|crash(?:ed)?|damaged|soaked|submerged|drowned|waterlogged|(?:is|was|got|gets|getting) wet|in(?:to)? (?:the |a )?(?:water|lake|pond|sea|river)|short(?:ed|-circuited)|overheat(?:s|ed|ing)?|overcharged|too hot|hot (?:pack|battery|lipo|cell|to the touch)|(?:is|feels|got|gets|getting|still|so|very) hot(?! (?:outside|here|today|out|day|weather)))\b/giu
+  /\b(?:swollen|swell(?:ed|ing|s)?|puff(?:ed|y|ing|s)?|bloated|ballooned|bulg(?:ed|es|ing)|punctured?|pierced|dent(?:s|ed)?|smells?|crushed|torn|leak(?:s|y|ing|ed)?|burn(?:s|t|ed)|melt(?:s|ed|ing)|crash(?:ed)?|damaged|soaked|submerged|drowned|waterlogged|(?:is|was|got|gets|getting) wet|in(?:to)? (?:the |a )?(?:water|lake|pond|sea|river)|short(?:ed|-circuited)|overheat(?:s|ed|ing)?|overcharged|too hot|hot (?:pack|battery|lipo|cell|to the touch)|(?:is|feels|got|gets|getting|still|so|very) hot(?! (?:outside|here|today|out|day|weather)))\b/giu
 const denial =
   /(?:\bnot|\bno|\bnever|n't|\bwithout)(?: (?:any|at all|a|the|bit|signs? of|is|been|being|yet|even))* $/iu
 

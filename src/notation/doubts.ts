@@ -37,7 +37,9 @@ export function refuseToIgnore({ kind, text }: Phrase, { name, options }: Comman
   throw new Problem({
     what: `I cannot tell what ${token} is of.`,
     token,
-    expected: state ? '"from" or "to" before it' : 'each value once, with the name of its detail before it',
+    expected: state
+      ? '"from" or "to" before it, or nothing where it only repeats the label'
+      : 'each value once, with the name of its detail before it',
     example: state ? `from ${token}` : `${name} pack: 3S 720 LiHV`,
   })
 }
@@ -49,6 +51,16 @@ export function severalCurrents({ text }: Phrase): Problem {
     token: shortened(text),
     expected: 'one current in decimals behind "at", or the steps behind "on a charger with"',
     example: 'at 0.5A',
+  })
+}
+
+/** Volts and amps right behind a pack could be its label and the current wanted, or a supply. */
+export function supplyOrLabel({ text }: Phrase): Problem {
+  return new Problem({
+    what: 'Those volts and amps could be those of a supply, or of the pack and its charge.',
+    token: shortened(text),
+    expected: '"from" before those of a supply; the current alone, without the volts of the label',
+    example: `from ${shortened(text)}`,
   })
 }
 

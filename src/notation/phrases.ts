@@ -24,6 +24,8 @@ export interface Phrase {
   readonly cue?: string
   /** The word behind it, in lower case. */
   readonly next?: string
+  /** Right behind a pack, with no word between. */
+  readonly afterPack?: true
   /** A source that is written as a pack. */
   readonly pack?: true
 }
@@ -100,10 +102,11 @@ export const nounKinds: readonly string[] = ['level', 'cell volts', ...nouns.map
 
 /** Throws a Problem for a number that belongs to nothing: it is never dropped in silence. */
 export function phrasesOf(text: string): Sentence {
-  const scan = new Scanner(text)
+  const scan = new Scanner(text.replace(/(?<=^| )@ ?(?=\d)/g, 'at '))
   const phrases: Phrase[] = []
   const words: string[] = []
   let cue: string | undefined
+  let behindPack = false
   for (skip(scan); !scan.done; skip(scan)) {
     const start = scan.at
     const kind = kindHere(scan, cue)
@@ -115,11 +118,14 @@ export function phrasesOf(text: string): Sentence {
         text: scan.text.slice(start, scan.at),
         ...(cue !== undefined && { cue }),
         ...(next !== undefined && { next }),
+        ...(behindPack && { afterPack: true as const }),
       })
       cue = undefined
+      behindPack = kind === 'pack' || kind === 'cells'
       continue
     }
     const word = takeWord(scan)
+    behindPack = false
     if (cues.has(word)) cue = word
     else if (!isDeterminer(word)) cue = undefined
     words.push(word)

@@ -1,7 +1,7 @@
 // Plain words: fills the options of a command with what a sentence holds.
 
 import { refuseUnsound } from './danger-words.ts'
-import { refuseToIgnore, severalCurrents, twice } from './doubts.ts'
+import { refuseToIgnore, severalCurrents, supplyOrLabel, twice } from './doubts.ts'
 import { isFiller } from './filler-words.ts'
 import { refuseForeign } from './foreign-words.ts'
 import { gathered } from './gathered.ts'
@@ -30,6 +30,7 @@ export function readPlainWords(text: string, command: CommandWords, vocabulary: 
   const notUsed: string[] = []
   for (const phrase of gathered(takesSource(command) ? withRoles(sentence) : sentence.phrases, command)) {
     if (phrase.kind === 'charger' && phrase.cue === 'at') throw severalCurrents(phrase)
+    if (phrase.kind === 'source' && phrase.afterPack && / at /i.test(phrase.text)) throw supplyOrLabel(phrase)
     if (isSaidBy(command, phrase)) continue
     const option = optionFor(phrase, command)
     if (!option) {

@@ -51,6 +51,8 @@ it.each([
   ['can I take 4x 6S 5000 lipo on a plane', "(111 Wh): only with the airline's approval"],
   ['awg for 10A over 2m', 'Use AWG 14 or thicker'],
   ['what does 1C mean', '1C is the current that would move the whole capacity in an hour'],
+  ['charge 3s lipo with 4s setting', 'The cutoff voltage and the chemistry'],
+  ['how low can i go with lipo', 'Charge here only what is sound'],
   ['hi', 'Glad to help'],
 ])('tells: %s', async (question, headline) => {
   expect((await asking.ask(question)).headline).toContain(headline)
@@ -58,6 +60,12 @@ it.each([
 
 it('says what a lead of no told voltage is taken to be fed with', async () => {
   expect((await asking.ask('awg for 10A over 2m')).assumed).toContain('it is fed with 12 V')
+})
+
+it('takes the resistance of a cell from the pack where it stands there', async () => {
+  const inPack = await asking.ask('health 3S 720 LiHV 25mohm at 10°C')
+  const apart = await asking.ask('health pack: 3S 720 LiHV resistance: 25mΩ temperature: 10°C')
+  expect(inPack.headline).toBe(apart.headline)
 })
 
 it('gives cells without a capacity no balancing time', async () => {

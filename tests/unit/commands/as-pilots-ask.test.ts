@@ -16,6 +16,9 @@ const asked = [
   ['what current nimh 3000', 'do not advise on nimh', 'nimh'],
   ['my lipo got wet', 'Do not charge', 'got wet'],
   ['it is at 5 and smoking', 'call the fire service', 'smoking'],
+  ['charge 6s 5000 lipo 22.2V at 5A', 'of a supply, or of the pack', '22.2V at 5A'],
+  ['3s 2200 lipo 11.1V how long', 'what 11.1V is of', '11.1V'],
+  ['lipo has a dent', 'Do not charge', 'dent'],
   ['charge 5', 'cannot place "5"', '5'],
 ] as const
 
@@ -72,6 +75,8 @@ describe('a sentence', () => {
     ['cells lipo 4.19 4.20 4.05', 'cells', { chemistry: 'lipo', volts: '4.19 4.20 4.05' }],
     ['cells 3s lipo 4.19 4.20 4.05', 'cells', { chemistry: '3s lipo', volts: '4.19 4.20 4.05' }],
     ['cells 3.8 3.8 0 lipo', 'cells', { volts: '3.8 3.8 0', chemistry: 'lipo' }],
+    ['my cells: 4.18/4.20/4.19 3s 850 lipo', 'cells', { volts: '4.18/4.20/4.19', pack: '3s 850 lipo' }],
+    ['3s 850 lipo @ 3.7v/cell what amps', 'current', { pack: '3s 850 lipo', from: '3.7v/cell' }],
     ['is 3.2 3.7 3.7 ok', 'cells', { volts: '3.2 3.7 3.7' }],
     ['what voltage should I store 3s lipo at', 'storage', { chemistry: '3s lipo' }],
     ['what is storage for 6s lipo', 'storage', { chemistry: '6s lipo' }],
