@@ -47,7 +47,7 @@ export function createMetrics(): Metrics {
 
 /** What a person typed must not become a label of its own: each new one costs memory for good. */
 function knownCommand({ registry }: Assistant, { command }: Reply): string {
-  return registry.commands.some(({ name }) => name === command) ? command : 'none'
+  return registry.find(command) ? command : 'none'
 }
 
 function outcomeOf({ fault, problem, verdict }: Reply): string {

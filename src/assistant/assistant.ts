@@ -135,7 +135,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
     registry,
     answer,
     complete: async (command, option, prefix, occasion) => {
-      const kind = commands.find(({ name }) => name === command)?.options[option]?.kind
+      const kind = registry.find(command)?.options[option]?.kind
       if (!kind) return []
       const saved = await savedStartingWith(prefix, kind.name, occasion)
       return [...new Set([...saved, ...kind.complete(prefix)])].slice(0, mostCompletions)

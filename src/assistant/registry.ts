@@ -8,6 +8,7 @@ export interface Registry {
   /** In help order. */
   readonly commands: readonly Command[]
   readonly vocabulary: Vocabulary
+  find(name: string): Command | undefined
   /** Throws a Problem where no command bears the name. */
   get(name: string): Command
 }
@@ -31,6 +32,7 @@ export function createRegistry(commands: readonly Command[]): Registry {
       plainWords,
       ...(meantBy && { meantBy }),
     })),
+    find: name => byName.get(name),
     get: name => {
       const command = byName.get(name)
       if (command) return command

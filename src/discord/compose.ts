@@ -45,8 +45,7 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
 
   /** To show the working of an answer its question is asked again: not where that would change something again. */
   function buttonQuestions(reply: Reply): string[] {
-    const { commands } = assistant.registry
-    const changes = commands.find(({ name }) => name === reply.command)?.changes ?? false
+    const changes = assistant.registry.find(reply.command)?.changes ?? false
     return [...new Set(questionsBehind(reply))].filter(text => !(changes && text === reply.question))
   }
 
