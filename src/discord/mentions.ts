@@ -1,12 +1,13 @@
 // Answers a message that speaks to us: one that mentions us, a direct one, or a reply that amends our answer.
 
 import { type Message, MessageType, type RawFile } from 'discord.js'
+import { amendedQuestion } from '../assistant/amend.ts'
 import type { Assistant } from '../assistant/assistant.ts'
 import type { Occasion } from '../assistant/context.ts'
-import { Problem } from '../assistant/problem.ts'
+import { attempt } from '../assistant/problem.ts'
 import type { Log } from '../log.ts'
 import type { AnsweredMemory } from '../memory/memory.ts'
-import { amendQuestion, type Question, readQuestion } from '../notation/question.ts'
+import { type Question, readQuestion } from '../notation/question.ts'
 import type { Compose } from './compose.ts'
 import { describeFault } from './faults.ts'
 import { directOccasion, idOf, moderates, server } from './occasion.ts'
@@ -53,17 +54,11 @@ export function createAnswerMessage({
     const text = words.join(' ').trim()
     const isSpokenTo = words.length > 1 || !message.inGuild()
     if (isSpokenTo && attempt(() => readQuestion(text, vocabulary))) return text
-    const amended = await amendedBy(message, text)
+    const answer = message.reference?.messageId
+    const amended = answer ? await amendedQuestion(idOf(answer), text, answered, vocabulary) : undefined
     if (isSpokenTo) return amended ?? text
     // A reply among people that happens to hold a quantity says more than that quantity.
     return amended?.notUsed ? undefined : amended
-  }
-
-  /** The question that an answer of ours gave, with what a reply to it says changed. */
-  async function amendedBy({ reference }: Message, text: string): Promise<Question | undefined> {
-    const earlier = reference?.messageId && (await answered.byAnswer(idOf(reference.messageId)))
-    if (!earlier) return undefined
-    return attempt(() => amendQuestion(readQuestion(earlier.question, vocabulary), text, vocabulary))
   }
 
   function record(message: Message, answerId: string, question: string): Promise<void> {
@@ -85,15 +80,6 @@ export function createAnswerMessage({
     const missing = own?.missing([...neededPermissions(channel.isThread())]) ?? []
     if (missing.length > 0) log.warn({ channel: channel.id, missing }, 'permissions are missing to answer')
     return missing.length > 0
-  }
-}
-
-function attempt<T>(read: () => T): T | undefined {
-  try {
-    return read()
-  } catch (error) {
-    if (error instanceof Problem) return undefined
-    throw error
   }
 }
 

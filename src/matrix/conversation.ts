@@ -1,10 +1,10 @@
 // What we do about what we hear in a room: answer it, answer its edit in place, show or hide the working, leave.
 
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
-import { Problem } from '../assistant/problem.ts'
+import { amendedQuestion } from '../assistant/amend.ts'
 import type { Reply } from '../assistant/reply.ts'
 import type { AnsweredQuestion } from '../memory/memory.ts'
-import { amendQuestion, type Question, readQuestion } from '../notation/question.ts'
+import { readQuestion } from '../notation/question.ts'
 import { type Asking, readAsking } from './asking.ts'
 import type { SendDocuments } from './documents.ts'
 import { messageIn } from './message.ts'
@@ -124,22 +124,12 @@ export function createConversation(parts: ConversationParts): Converse {
 
   /** Undefined where the message is talk among people. */
   async function replyTo(event: MatrixEvent, room: Room, asking: Asking): Promise<Reply | undefined> {
-    const question = (await amended(asking)) ?? (asking.addressed ? asking.words || 'help' : undefined)
+    const { repliesTo, words, addressed } = asking
+    const { vocabulary } = assistant.registry
+    const amended = repliesTo && (await amendedQuestion(idOf(repliesTo), words, answered, vocabulary))
+    const question = amended || (addressed ? words || 'help' : undefined)
     if (question === undefined) return undefined
     return assistant.answer(question, occasionOf(client, room, event.getSender() ?? ''))
-  }
-
-  /** The question behind the answer replied to, with one thing changed; undefined where the words change none. */
-  async function amended({ repliesTo, words }: Asking): Promise<Question | undefined> {
-    const earlier = repliesTo === undefined ? undefined : await answered.byAnswer(idOf(repliesTo))
-    if (!earlier) return undefined
-    const { vocabulary } = assistant.registry
-    try {
-      return amendQuestion(readQuestion(earlier.question, vocabulary), words, vocabulary)
-    } catch (error) {
-      if (error instanceof Problem) return undefined
-      throw error
-    }
   }
 
   function askingIn(event: MatrixEvent, room: Room, original: MatrixEvent | undefined): Asking | undefined {
@@ -151,7 +141,7 @@ export function createConversation(parts: ConversationParts): Converse {
   }
 
   function rendered(reply: Reply, room: Room, working: boolean) {
-    const { changes = false } = assistant.registry.commands.find(({ name }) => name === reply.command) ?? {}
+    const { changes = false } = assistant.registry.find(reply.command) ?? {}
     return renderReply(reply, {
       prefix: isDirect(client, room) ? '' : settings.prefix,
       working,
