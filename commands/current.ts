@@ -1,20 +1,13 @@
 // Which cutoff and current to set for a pack, on this charger and this source.
 
-import { defineCommand, type Inputs, optional, required } from '../src/assistant/command.ts'
+import { defineCommand, type Inputs, optional } from '../src/assistant/command.ts'
 import type { FollowUp } from '../src/assistant/reply.ts'
-import {
-  chargerKind,
-  currentKind,
-  packKind,
-  sourceKind,
-  stateKind,
-  targetKind,
-  temperatureKind,
-} from '../src/assistant/values.ts'
+import { currentKind, stateKind, targetKind } from '../src/assistant/values.ts'
 import { cautionsFor } from '../src/cautions/cautions.ts'
 import { whyNothingToCharge } from '../src/charging/charged-already.ts'
 import { adviseSetting, type Setting } from '../src/charging/setting.ts'
 import { neighbourStep_A } from '../src/charging/steps.ts'
+import { cellTemperature, chargedPack, fedBy, onCharger } from './parts/charge-options.ts'
 import { figuresIn } from './parts/figure.ts'
 import { followUp, written } from './parts/follow-up.ts'
 import { houseBound } from './parts/house-bound.ts'
@@ -25,18 +18,12 @@ import { sourceAssumed, sourceWorking } from './parts/source-words.ts'
 import { inputWorking, settingWorking } from './parts/working.ts'
 
 const options = {
-  pack: required(packKind, { description: 'cells, capacity and chemistry', phrase: text => text }),
-  charger: optional(chargerKind, {
-    description: 'the currents it offers, and what else you know of it',
-    phrase: text => `on a charger with ${text}`,
-  }),
-  source: optional(sourceKind, { description: 'what feeds the charger', phrase: text => `fed by ${text}` }),
+  pack: chargedPack,
+  charger: onCharger,
+  source: fedBy,
   from: optional(stateKind, { description: 'where the pack stands now' }),
   to: optional(targetKind, { description: 'where it is to go; full when not said' }),
-  temperature: optional(temperatureKind, {
-    description: 'of the cells; a room when not said',
-    phrase: text => `cells at ${text}`,
-  }),
+  temperature: cellTemperature,
 }
 
 export const current = defineCommand({

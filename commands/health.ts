@@ -1,6 +1,6 @@
 // The age of a pack by the resistance of its cells, read from a charger or worked out from two loads.
 
-import { defineCommand, type Inputs, optional, required } from '../src/assistant/command.ts'
+import { defineCommand, type Inputs, optional } from '../src/assistant/command.ts'
 import { Problem } from '../src/assistant/problem.ts'
 import type { Answer } from '../src/assistant/reply.ts'
 import type { Show } from '../src/assistant/show.ts'
@@ -17,13 +17,14 @@ import {
   publishedResistance,
   resistanceFromLoads,
 } from '../src/charging/health.ts'
+import { chargedPack } from './parts/charge-options.ts'
 import { figuresIn } from './parts/figure.ts'
 import { followUp } from './parts/follow-up.ts'
 import { cellResistancesKind, loadKind } from './parts/reading-kinds.ts'
 import { cite } from './parts/working.ts'
 
 const options = {
-  pack: required(packKind, { description: 'cells, capacity and chemistry', phrase: text => text }),
+  pack: chargedPack,
   resistance: optional(cellResistancesKind, {
     description: 'of one cell, or one for each cell, as a charger or meter shows it',
     phrase: text => `cells of ${text}`,

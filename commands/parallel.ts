@@ -1,9 +1,8 @@
 // Packs on one parallel board: may they go together, what flows between them, and what to set.
 
-import { defineCommand, optional, required } from '../src/assistant/command.ts'
+import { defineCommand, required } from '../src/assistant/command.ts'
 import { attempt, Problem } from '../src/assistant/problem.ts'
 import type { Show } from '../src/assistant/show.ts'
-import { chargerKind } from '../src/assistant/values.ts'
 import { careCautions } from '../src/cautions/pack-care.ts'
 import { refusalWords } from '../src/cautions/refusals.ts'
 import { chemistries } from '../src/charging/chemistries.ts'
@@ -20,6 +19,7 @@ import {
 } from '../src/charging/parallel.ts'
 import { adviseSetting, type Setting } from '../src/charging/setting.ts'
 import { writePack } from '../src/notation/pack.ts'
+import { onCharger } from './parts/charge-options.ts'
 import { figuresIn } from './parts/figure.ts'
 import { levelsOf } from './parts/levels.ts'
 import { refusedAnswer } from './parts/refused.ts'
@@ -60,10 +60,7 @@ export const parallel = defineCommand({
       description: 'the packs with ";" between them, each with its resting volts behind "at"',
       phrase: text => text,
     }),
-    charger: optional(chargerKind, {
-      description: 'the currents it offers, and what else you know of it',
-      phrase: text => `on a charger with ${text}`,
-    }),
+    charger: onCharger,
   },
   examples: [
     'parallel packs: 2x 3S 720 LiHV at 3.78V per cell; 3S 720 LiHV at 3.74V per cell charger: 0.5/1/2/4A 80W',

@@ -3,7 +3,7 @@
 import { defineCommand, type Inputs, optional, required } from '../src/assistant/command.ts'
 import type { Answer, Figure, FollowUp } from '../src/assistant/reply.ts'
 import type { Show } from '../src/assistant/show.ts'
-import { countKind, durationKind, temperatureKind } from '../src/assistant/values.ts'
+import { countKind, durationKind } from '../src/assistant/values.ts'
 import { sessionCautions } from '../src/cautions/session.ts'
 import { chemistries } from '../src/charging/chemistries.ts'
 import { socAt } from '../src/charging/curve.ts'
@@ -12,6 +12,7 @@ import type { FieldPlan, FieldSession, FieldSource, LeftPacks } from '../src/cha
 import { planField } from '../src/charging/plan/plan.ts'
 import { planChart } from '../src/charts/plan-chart.ts'
 import type { StandingSource } from '../src/notation/standing.ts'
+import { cellTemperature } from './parts/charge-options.ts'
 import { figuresIn } from './parts/figure.ts'
 import { followUp, written } from './parts/follow-up.ts'
 import { levelsOf } from './parts/levels.ts'
@@ -52,10 +53,7 @@ const options = {
     description: 'how many packs are wanted ready; all when not said',
     phrase: text => `for ${text} flights`,
   }),
-  temperature: optional(temperatureKind, {
-    description: 'of the cells; a room when not said',
-    phrase: text => `cells at ${text}`,
-  }),
+  temperature: cellTemperature,
 }
 
 type Asked = Inputs<typeof options>

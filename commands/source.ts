@@ -4,18 +4,17 @@ import { defineCommand, type Inputs, optional, required } from '../src/assistant
 import type { FollowUp } from '../src/assistant/reply.ts'
 import type { Show } from '../src/assistant/show.ts'
 import {
-  chargerKind,
   countKind,
   packKind,
   percentKind,
   sourceKind,
   stateKind,
   targetKind,
-  temperatureKind,
 } from '../src/assistant/values.ts'
 import { cautionsFor } from '../src/cautions/cautions.ts'
 import type { State } from '../src/charging/charge.ts'
 import { planSource, type SourcePlan } from '../src/charging/source-plan.ts'
+import { cellTemperature, onCharger } from './parts/charge-options.ts'
 import { followUp, written } from './parts/follow-up.ts'
 import { houseBound } from './parts/house-bound.ts'
 import { levelsOf } from './parts/levels.ts'
@@ -33,10 +32,7 @@ const options = {
     phrase: text => text,
   }),
   pack: required(packKind, { description: 'the packs to charge, all alike', phrase: text => `for ${text}` }),
-  charger: optional(chargerKind, {
-    description: 'the currents it offers, and what else you know of it',
-    phrase: text => `on a charger with ${text}`,
-  }),
+  charger: onCharger,
   from: optional(stateKind, { description: 'where the packs stand now; their floor when not said' }),
   to: optional(targetKind, { description: 'where they are to go; full when not said' }),
   count: optional(countKind, {
@@ -47,10 +43,7 @@ const options = {
     description: 'how full the source battery is; full when not said',
     phrase: text => `the source at ${text}`,
   }),
-  temperature: optional(temperatureKind, {
-    description: 'of the cells; a room when not said',
-    phrase: text => `cells at ${text}`,
-  }),
+  temperature: cellTemperature,
 }
 
 export const source = defineCommand({

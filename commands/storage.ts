@@ -11,7 +11,6 @@ import {
   packKind,
   powerKind,
   stateKind,
-  temperatureKind,
 } from '../src/assistant/values.ts'
 import { cautionsFor } from '../src/cautions/cautions.ts'
 import { careCautions } from '../src/cautions/pack-care.ts'
@@ -25,6 +24,7 @@ import { adviseSetting } from '../src/charging/setting.ts'
 import { type StorageMove, storageMove, storageTolerance_V, storeWithin_s } from '../src/charging/storage.ts'
 import { timedCharge } from '../src/charging/timed-charge.ts'
 import type { Level } from '../src/notation/state.ts'
+import { cellTemperature } from './parts/charge-options.ts'
 import { figuresIn } from './parts/figure.ts'
 import { followUp } from './parts/follow-up.ts'
 import { levelsOf } from './parts/levels.ts'
@@ -53,10 +53,7 @@ const options = {
     description: 'most that the load or discharger can turn to heat',
     phrase: text => `with ${text} at most`,
   }),
-  temperature: optional(temperatureKind, {
-    description: 'of the cells; a room when not said',
-    phrase: text => `cells at ${text}`,
-  }),
+  temperature: cellTemperature,
 }
 
 /** The pack and where it stands are known. */

@@ -1,19 +1,9 @@
 // How long a charge takes, from where the pack stands to where it is to go.
 
-import { defineCommand, type Inputs, optional, required } from '../src/assistant/command.ts'
+import { defineCommand, type Inputs, optional } from '../src/assistant/command.ts'
 import type { FollowUp } from '../src/assistant/reply.ts'
 import type { Show } from '../src/assistant/show.ts'
-import {
-  capacityKind,
-  chargerKind,
-  currentKind,
-  packKind,
-  resistanceKind,
-  sourceKind,
-  stateKind,
-  targetKind,
-  temperatureKind,
-} from '../src/assistant/values.ts'
+import { capacityKind, currentKind, resistanceKind, stateKind, targetKind } from '../src/assistant/values.ts'
 import { cautionsFor } from '../src/cautions/cautions.ts'
 import { whoLimits } from '../src/cautions/refusals.ts'
 import type { State } from '../src/charging/charge.ts'
@@ -24,6 +14,7 @@ import { type TimedCharge, timedCharge } from '../src/charging/timed-charge.ts'
 import { writeQuestion } from '../src/notation/question.ts'
 import { currentOn, refuseLateEnd } from './parts/asked-current.ts'
 import { chargeFigures } from './parts/charge-figures.ts'
+import { cellTemperature, chargedPack, fedBy, onCharger } from './parts/charge-options.ts'
 import { chargeWorking, clockWords } from './parts/charge-words.ts'
 import { followUp, written } from './parts/follow-up.ts'
 import { houseBound } from './parts/house-bound.ts'
@@ -35,16 +26,13 @@ import { sourceAssumed, sourceWorking } from './parts/source-words.ts'
 import { timeWords } from './parts/time-words.ts'
 
 const options = {
-  pack: required(packKind, { description: 'cells, capacity and chemistry', phrase: text => text }),
+  pack: chargedPack,
   current: optional(currentKind, {
     description: 'set on the charger; the advised one when not said',
     phrase: text => `at ${text}`,
   }),
-  charger: optional(chargerKind, {
-    description: 'the currents it offers, and what else you know of it',
-    phrase: text => `on a charger with ${text}`,
-  }),
-  source: optional(sourceKind, { description: 'what feeds the charger', phrase: text => `fed by ${text}` }),
+  charger: onCharger,
+  source: fedBy,
   from: optional(stateKind, { description: 'where the pack stands now; its floor when not said' }),
   to: optional(targetKind, { description: 'where it is to go; full when not said' }),
   until: optional(currentKind, {
@@ -59,10 +47,7 @@ const options = {
     description: 'measured, of the whole pack',
     phrase: text => `measured to hold ${text}`,
   }),
-  temperature: optional(temperatureKind, {
-    description: 'of the cells; a room when not said',
-    phrase: text => `cells at ${text}`,
-  }),
+  temperature: cellTemperature,
 }
 
 export const time = defineCommand({
