@@ -5,7 +5,7 @@ import { Problem } from './problem.ts'
 import type { ValueKind } from './value-kind.ts'
 
 /** Fits the first lines of a message on every surface, together with a title. */
-export const longestOwnText = 700
+const longestOwnText = 700
 
 /** A question as typed; whoever asks it finds out what is wrong with it. */
 export const questionKind: ValueKind<string> = {

@@ -6,7 +6,7 @@ import type { Occasion } from './context.ts'
 import { Problem } from './problem.ts'
 import type { ValueKind } from './value-kind.ts'
 
-export const longestTitle = 80
+const longestTitle = 80
 
 /** Of an answer that is saved: completed from those. */
 export const titleKind: ValueKind<string> = {

@@ -135,7 +135,6 @@ export const lengthKind = plainKind('length', notation.readLength, notation.writ
   '50cm',
   '2ft',
 ])
-export const massKind = plainKind('mass', notation.readMass, notation.writeMass, ['45g', '2oz'])
 export const gaugeKind = plainKind('gauge', notation.readGauge, notation.writeGauge, [
   'AWG 16',
   'AWG 12',

@@ -4,7 +4,7 @@ import type { Chemistry } from './chemistry.ts'
 import { type Refused, refuse } from './refusal.ts'
 
 /** Where nobody measured: a room. */
-export const roomTemperature_C = 25
+const roomTemperature_C = 25
 
 export interface TemperatureAllowance {
   readonly maxRate_C: number

@@ -19,7 +19,7 @@ export interface Signed {
  * An interaction lives three seconds, so an honest request is young; a minute leaves room for clocks that
  * differ, and bounds how long a captured request could be sent again.
  */
-export const longestAge_s = 60
+const longestAge_s = 60
 
 /** Discord's rule: https://docs.discord.com/developers/interactions/overview#setting-up-an-endpoint */
 export function isFromDiscord({ signature, timestamp, body }: Signed, key: KeyObject, now: Date): boolean {

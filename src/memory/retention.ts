@@ -4,9 +4,9 @@ import type { Memory } from './memory.ts'
 
 const day_ms = 86_400_000
 /** Long after the last edit of a question or reply to an answer, and after any late delivery. */
-export const answeredKept_days = 90
+const answeredKept_days = 90
 /** The buttons under an older answer say that they are too old. */
-export const questionsKept_days = 365
+const questionsKept_days = 365
 
 export async function forgetOld({ questions, answered }: Memory, now: Date): Promise<void> {
   const before = (days: number) => new Date(now.getTime() - days * day_ms)

@@ -12,7 +12,7 @@ import type { FieldSession, FieldSource, PackGroup } from './field.ts'
 import type { Job } from './model.ts'
 
 /** Common practice: a minute to look at a pack, connect it and check the setting. */
-export const connect_min = 1
+const connect_min = 1
 
 /** In a hurry a charge may go above the recommended current, up to the smallest limit. */
 export type Pace = 'calm' | 'hurried'
