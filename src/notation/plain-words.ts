@@ -68,6 +68,8 @@ function spokenValues(text: string, { options }: CommandWords): Record<string, s
 function isSaidBy({ name, options, plainWords }: CommandWords, { kind, text, cue = '' }: Phrase): boolean {
   const word = text.toLowerCase()
   if (kind === 'source') return !/\d/.test(word) && plainWords.some(phrase => phrase.includes(word))
+  // "At full" is taken already, as what the phrase stands for.
+  if (kind === 'level' && options.some(({ spoken = {} }) => word in spoken)) return true
   const isGoal = ['to', 'into', 'is'].includes(cue) && !options.some(option => option.name === 'to')
   return kind === 'level' && isGoal && word.startsWith(name)
 }

@@ -73,6 +73,11 @@ describe('a sentence', () => {
     ],
     ['cells 3.82 3.83 3.79 3.83', 'cells', { volts: '3.82 3.83 3.79 3.83' }],
     ['cells lipo 4.19 4.20 4.05', 'cells', { chemistry: 'lipo', volts: '4.19 4.20 4.05' }],
+    [
+      'cells 4s 1500 lipo 4.18 4.19 4.02 4.19 at full',
+      'cells',
+      { when: 'full', pack: '4s 1500 lipo', volts: '4.18 4.19 4.02 4.19' },
+    ],
     ['cells 3s lipo 4.19 4.20 4.05', 'cells', { chemistry: '3s lipo', volts: '4.19 4.20 4.05' }],
     ['cells 3.8 3.8 0 lipo', 'cells', { volts: '3.8 3.8 0', chemistry: 'lipo' }],
     ['my cells: 4.18/4.20/4.19 3s 850 lipo', 'cells', { volts: '4.18/4.20/4.19', pack: '3s 850 lipo' }],
