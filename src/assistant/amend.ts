@@ -1,9 +1,9 @@
 // A reply to an earlier answer that changes one thing of its question: "at 2A", "from 3.6V".
 
+import { attempt } from '../ground/problem.ts'
+import { amendQuestion, type Question, readQuestion } from '../language/sentence/question.ts'
+import type { Vocabulary } from '../language/sentence/vocabulary.ts'
 import type { AnsweredMemory } from '../memory/memory.ts'
-import { amendQuestion, type Question, readQuestion } from '../notation/question.ts'
-import type { Vocabulary } from '../notation/vocabulary.ts'
-import { attempt } from './problem.ts'
 
 /** The question behind the answer, changed as `words` say; undefined where it answered none or they change none. */
 export async function amendedQuestion(

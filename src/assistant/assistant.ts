@@ -1,8 +1,9 @@
 // The assistant as a surface sees it: ask, and get a reply; and what a surface must be.
 
 import { randomInt } from 'node:crypto'
+import { showIn } from '../ground/show.ts'
+import type { Question } from '../language/sentence/question.ts'
 import type { Memory } from '../memory/memory.ts'
-import type { Question } from '../notation/question.ts'
 import { createCards } from './cards.ts'
 import type { Command } from './command.ts'
 import type { Context, Occasion } from './context.ts'
@@ -11,7 +12,6 @@ import { namesStartingWith } from './kit-names.ts'
 import { createNoticeboards, type Noticeboards, surfaceOf } from './noticeboard.ts'
 import { createRegistry, type Registry } from './registry.ts'
 import type { Reply } from './reply.ts'
-import { showIn } from './show.ts'
 import { titleKind, titlesStartingWith } from './title.ts'
 
 export interface Assistant {

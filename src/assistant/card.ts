@@ -2,7 +2,7 @@
 
 import { createHash } from 'node:crypto'
 import { cautionsFor } from '../cautions/cautions.ts'
-import type { Saying } from '../memory/standard-answer.ts'
+import type { Saying } from '../memory/stores/standard-answer.ts'
 import { completeReply, type Reply } from './reply.ts'
 
 /** `ask` must answer for the club: without anybody's own kit, and without a clock. */

@@ -2,7 +2,7 @@
 
 import { randomUUID } from 'node:crypto'
 import type { QuestionMemory } from '../memory/memory.ts'
-import type { AnswerMemory, Card, Saying, StandardAnswer } from '../memory/standard-answer.ts'
+import type { AnswerMemory, Card, Saying, StandardAnswer } from '../memory/stores/standard-answer.ts'
 import { cardOf, digestOf } from './card.ts'
 import type { FaultListener } from './dispatch.ts'
 import { type Missing, type Noticeboards, type Posted, surfaceOf } from './noticeboard.ts'
@@ -61,7 +61,7 @@ export function createCards({ answers, questions, noticeboard, ask, onFault }: C
     const { message, link } = posted
     const card = {
       message,
-      ...(link !== undefined && { link }),
+      link,
       pinned: pinning === 'pinned',
       digest: digestOf(reply),
     }
@@ -106,7 +106,7 @@ export function createCards({ answers, questions, noticeboard, ask, onFault }: C
     if (!(answer.card && edits) && canonical === answer.canonical) return answer
 
     const card = edits ? await edited(answer, reply) : answer.card
-    const noted = { place: answer.place, canonical, ...(card && { card }) }
+    const noted = { place: answer.place, canonical, card }
     if (await answers.settle(answer, noted)) return answers.get(id)
     // Changed meanwhile, maybe by one whose newer words this edit has just replaced.
     return refreshOne(id, true)
@@ -138,7 +138,7 @@ function standing({ link }: Posted, pinning: 'pinned' | Missing): Standing {
   return {
     posted: true,
     pinned: pinning === 'pinned',
-    ...(link !== undefined && { link }),
+    link,
     ...(pinning !== 'pinned' && pinning),
   }
 }
@@ -146,5 +146,5 @@ function standing({ link }: Posted, pinning: 'pinned' | Missing): Standing {
 const postedOf = ({ place }: StandardAnswer, { message, link }: Card): Posted => ({
   place,
   message,
-  ...(link !== undefined && { link }),
+  link,
 })

@@ -1,9 +1,9 @@
 // What a chat command is: a name, the options it takes, and a function from their values to an answer.
 
+import type { ValueKind } from '../language/kinds/value-kind.ts'
 import type { KitEntry } from '../memory/memory.ts'
 import type { Context } from './context.ts'
 import type { Answer } from './reply.ts'
-import type { ValueKind } from './value-kind.ts'
 
 export interface Option<T = unknown, R extends boolean = boolean> {
   readonly kind: ValueKind<T>

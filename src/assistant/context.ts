@@ -1,10 +1,10 @@
 // What a command may know besides its inputs: who asks, where, the rules of the house, and how to show numbers.
 
+import type { Show } from '../ground/show.ts'
+import type { Vocabulary } from '../language/sentence/vocabulary.ts'
 import type { HouseRules, Memory } from '../memory/memory.ts'
-import type { Vocabulary } from '../notation/vocabulary.ts'
 import type { Cards } from './cards.ts'
 import type { Reply } from './reply.ts'
-import type { Show } from './show.ts'
 
 export interface Person {
   /** Unique across surfaces: "discord:123", "matrix:@ada:example.org", "room:pilot". */

@@ -1,12 +1,12 @@
 // One way in, one way out: a question becomes a reply here, whatever happens on the way.
 
 import { randomUUID } from 'node:crypto'
-import { type Question, writeQuestion } from '../notation/question.ts'
+import { Problem } from '../ground/problem.ts'
+import { type Question, writeQuestion } from '../language/sentence/question.ts'
 import type { Context } from './context.ts'
 import { asTyped, faultReply, problemReply } from './failures.ts'
 import { understand } from './inputs.ts'
 import { readWithKit, withNames } from './kit-names.ts'
-import { Problem } from './problem.ts'
 import type { Registry } from './registry.ts'
 import { completeReply, type Reply } from './reply.ts'
 

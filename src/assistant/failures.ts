@@ -1,7 +1,7 @@
 // The replies for what goes wrong: a question that cannot be read, and a fault of our own.
 
 import { generalCaution } from '../cautions/cautions.ts'
-import type { Problem } from './problem.ts'
+import type { Problem } from '../ground/problem.ts'
 import { completeReply, type Reply } from './reply.ts'
 
 const shownLength = 120
@@ -19,7 +19,7 @@ export function problemReply(command: string, readAs: string, { details }: Probl
     { command, readAs, problem: details },
     {
       headline: details.what,
-      ...(details.verdict && { verdict: details.verdict }),
+      verdict: details.verdict,
       cautions: [generalCaution],
     },
   )

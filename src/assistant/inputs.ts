@@ -1,9 +1,9 @@
 // From the words of a question to the typed inputs of its command, and back to words for the read-as line.
 
-import type { Question } from '../notation/question.ts'
+import { Problem } from '../ground/problem.ts'
+import type { Earlier } from '../language/kinds/value-kind.ts'
+import type { Question } from '../language/sentence/question.ts'
 import type { Command, Option } from './command.ts'
-import { Problem } from './problem.ts'
-import type { Earlier } from './value-kind.ts'
 
 export interface Understood {
   readonly inputs: Readonly<Record<string, unknown>>

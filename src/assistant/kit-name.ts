@@ -1,15 +1,15 @@
 // Names for the kit: short, plain words that mean nothing else in a question.
 
-import { readChemistry } from '../notation/chemistry.ts'
-import { refuseUnsound } from '../notation/danger-words.ts'
-import { dimensions } from '../notation/dimensions.ts'
-import { isFiller } from '../notation/filler-words.ts'
-import { phrasesOf } from '../notation/phrases.ts'
-import { readState } from '../notation/state.ts'
-import { plainText, shortened } from '../notation/text.ts'
-import type { Vocabulary } from '../notation/vocabulary.ts'
-import { attempt, Problem } from './problem.ts'
-import type { ValueKind } from './value-kind.ts'
+import { plainText, shortened } from '../ground/plain-text.ts'
+import { attempt, Problem } from '../ground/problem.ts'
+import type { ValueKind } from '../language/kinds/value-kind.ts'
+import { dimensions } from '../language/quantities/dimensions.ts'
+import { refuseUnsound } from '../language/sentence/danger-words.ts'
+import { isFiller } from '../language/sentence/filler-words.ts'
+import { phrasesOf } from '../language/sentence/phrases.ts'
+import type { Vocabulary } from '../language/sentence/vocabulary.ts'
+import { readChemistry } from '../language/things/chemistry.ts'
+import { readState } from '../language/things/state.ts'
 
 export const longestName = 32
 export const mostNameWords = 3

@@ -1,8 +1,8 @@
 // The commands by name, and the vocabulary that they give the question reader.
 
-import type { Vocabulary } from '../notation/vocabulary.ts'
+import { Problem } from '../ground/problem.ts'
+import type { Vocabulary } from '../language/sentence/vocabulary.ts'
 import type { Command } from './command.ts'
-import { Problem } from './problem.ts'
 
 export interface Registry {
   /** In help order. */
@@ -27,10 +27,10 @@ export function createRegistry(commands: readonly Command[]): Registry {
       options: Object.entries(options).map(([option, { kind }]) => ({
         name: option,
         kind: kind.name,
-        ...(kind.spoken && { spoken: kind.spoken }),
+        spoken: kind.spoken,
       })),
       plainWords,
-      ...(meantBy && { meantBy }),
+      meantBy,
     })),
     find: name => byName.get(name),
     get: name => {

@@ -1,6 +1,6 @@
 // Gives reminders when they are due: each once, whatever the number of replicas, and late ones after a downtime.
 
-import type { Reminder, ReminderMemory } from '../memory/reminder.ts'
+import type { Reminder, ReminderMemory } from '../memory/stores/reminder.ts'
 import type { FaultListener } from './dispatch.ts'
 import type { Missing, Noticeboards } from './noticeboard.ts'
 import { reminderReply } from './reminder-words.ts'

@@ -1,9 +1,9 @@
 // What a reminder says when it comes.
 
 import { cautionsFor } from '../cautions/cautions.ts'
-import type { Reminder } from '../memory/reminder.ts'
+import { showIn } from '../ground/show.ts'
+import type { Reminder } from '../memory/stores/reminder.ts'
 import { completeReply, type Reply } from './reply.ts'
-import { showIn } from './show.ts'
 
 /** Later than this it says that it is late. */
 const punctual_s = 120

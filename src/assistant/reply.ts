@@ -2,7 +2,7 @@
 
 import { type Caution, deference } from '../cautions/cautions.ts'
 import type { Chart } from '../charts/chart.ts'
-import type { ProblemDetails } from './problem.ts'
+import type { ProblemDetails } from '../ground/problem.ts'
 
 export type Verdict = 'go' | 'go with care' | 'do not charge'
 

@@ -1,8 +1,8 @@
 // The words of a refusal: what is wrong, and what to do instead.
 
-import type { Show } from '../assistant/show.ts'
-import type { Limit } from '../charging/limit.ts'
-import type { Refusal } from '../charging/refusal.ts'
+import type { Limit } from '../charging/setting/limit.ts'
+import type { Refusal } from '../charging/setting/refusal.ts'
+import type { Show } from '../ground/show.ts'
 
 export interface RefusalWords {
   /** "Do not charge" and why, in one sentence or two. */

@@ -1,6 +1,6 @@
 // The cautions and when each fits, most pressing first.
 
-import { chemistries } from '../charging/chemistries.ts'
+import { chemistries } from '../charging/things/chemistries.ts'
 import type { Caution } from './cautions.ts'
 import type { Situation } from './situation.ts'
 

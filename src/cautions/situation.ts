@@ -1,8 +1,8 @@
 // What is known about a question when its cautions are chosen. Everything may be absent.
 
-import type { Pack } from '../charging/pack.ts'
-import type { Refusal } from '../charging/refusal.ts'
-import type { Source } from '../charging/source.ts'
+import type { Refusal } from '../charging/setting/refusal.ts'
+import type { Pack } from '../charging/things/pack.ts'
+import type { Source } from '../charging/things/source.ts'
 
 export interface Situation {
   readonly pack?: Pack

@@ -1,7 +1,7 @@
 // The curve of a charge: volts per cell and amps against time, its stages, and when it may end.
 
-import type { Show } from '../assistant/show.ts'
-import type { Band, Charge, CurvePoint, Stage } from '../charging/charge.ts'
+import type { Band, Charge, CurvePoint, Stage } from '../charging/simulation/charge.ts'
+import type { Show } from '../ground/show.ts'
 import type { LineChart, Mark } from './chart.ts'
 import { type TimeAxis, timeAxis } from './time-axis.ts'
 

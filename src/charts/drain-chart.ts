@@ -1,7 +1,7 @@
 // A battery used as a source, drained: its volts under load against time, and the floor at which to stop.
 
-import type { Show } from '../assistant/show.ts'
-import type { DrainPoint } from '../charging/drain-curve.ts'
+import type { DrainPoint } from '../charging/simulation/drain-curve.ts'
+import type { Show } from '../ground/show.ts'
 import type { LineChart, Mark } from './chart.ts'
 import { type TimeAxis, timeAxis } from './time-axis.ts'
 

@@ -1,6 +1,6 @@
 // A pack's log over time: what it takes, and the resistance of its cells, at each charge noted.
 
-import type { Show } from '../assistant/show.ts'
+import type { Show } from '../ground/show.ts'
 import type { LineChart, Series } from './chart.ts'
 
 export interface LogPoint {

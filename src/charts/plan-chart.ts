@@ -1,6 +1,6 @@
 // A field session as a timeline: one row a pack in the order of their start, the ports told apart.
 
-import type { Show } from '../assistant/show.ts'
+import type { Show } from '../ground/show.ts'
 import type { TimelineChart } from './chart.ts'
 import { timeAxis } from './time-axis.ts'
 

@@ -12,11 +12,11 @@ import {
 import type { Missing, Notice, Noticeboard, Posted } from '../assistant/noticeboard.ts'
 import type { Reply } from '../assistant/reply.ts'
 import type { QuestionMemory } from '../memory/memory.ts'
-import { questionsBehind } from './buttons.ts'
-import { keepQuestions } from './compose.ts'
 import { onceMore } from './faults.ts'
+import { questionsBehind } from './messages/buttons.ts'
+import { keepQuestions } from './messages/compose.ts'
+import { type Rendered, renderReply } from './messages/render.ts'
 import { idOf } from './occasion.ts'
-import { type Rendered, renderReply } from './render.ts'
 
 export interface DiscordNoticeboardParts {
   /** Where Discord's REST API is, without its version. */

@@ -2,7 +2,7 @@
 
 import { type APIInteraction, type APIInteractionResponse, type RawFile, type REST, Routes } from 'discord.js'
 import { onceMore } from './faults.ts'
-import type { Rendered } from './render.ts'
+import type { Rendered } from './messages/render.ts'
 
 export interface MessageBody extends Rendered {
   readonly flags?: number

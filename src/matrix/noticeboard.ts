@@ -5,10 +5,10 @@ import { EventType, type MatrixClient, MatrixError, type Room } from 'matrix-js-
 import type { Missing, Notice, Noticeboard, Posted } from '../assistant/noticeboard.ts'
 import type { Reply } from '../assistant/reply.ts'
 import { directRoomWith } from './account-data.ts'
-import { editContent } from './content.ts'
-import { idOf, matrixIdOf } from './occasion.ts'
-import { type Rendered, renderReply } from './render.ts'
-import { isDirect, missingPermission } from './room-facts.ts'
+import { editContent } from './messages/content.ts'
+import { type Rendered, renderReply } from './messages/render.ts'
+import { idOf, matrixIdOf } from './rooms/occasion.ts'
+import { isDirect, missingPermission } from './rooms/room-facts.ts'
 import type { MatrixSurface } from './surface.ts'
 
 /** `open` gives the session while there is one; `prefix` stands before the commands that a reply suggests. */

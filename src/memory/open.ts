@@ -1,19 +1,19 @@
 // Opens the memory and puts its parts together.
 
-import { answeredMemory } from './answered.ts'
-import { answerMemory } from './answers.ts'
 import { connect, type MemoryPlace } from './connect.ts'
 import type { Database } from './database.ts'
-import { houseMemory } from './house.ts'
-import { kitMemory } from './kit.ts'
-import { lessonMemory } from './lessons.ts'
-import { logMemory } from './log.ts'
-import { memberMemory } from './members.ts'
 import type { Memory } from './memory.ts'
 import { migrate } from './migrate.ts'
 import { migrations } from './migrations/index.ts'
-import { questionMemory } from './questions.ts'
-import { reminderMemory } from './reminders.ts'
+import { answeredMemory } from './stores/answered.ts'
+import { answerMemory } from './stores/answers.ts'
+import { houseMemory } from './stores/house.ts'
+import { kitMemory } from './stores/kit.ts'
+import { lessonMemory } from './stores/lessons.ts'
+import { logMemory } from './stores/log.ts'
+import { memberMemory } from './stores/members.ts'
+import { questionMemory } from './stores/questions.ts'
+import { reminderMemory } from './stores/reminders.ts'
 
 /**
  * Ready to use when the promise resolves. What a promise of the memory has acknowledged by resolving is on

@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
-import { commandPages, pagesFolder } from '../../scripts/command-pages.ts'
+import { commandPages, pagesFolder } from '../../docs/write/command-pages.ts'
 
 it('every command has its page, and every page its command', async () => {
   const pages = await commandPages()

@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
-import { slashCommands } from '../../src/discord/slash.ts'
+import { slashCommands } from '../../src/discord/commands/slash.ts'
 import { bench, trayAdd, trayList } from '../support/discord-commands.ts'
 import { callbackFaults, faultsOf, registrationFaults } from '../support/discord-payload.ts'
 

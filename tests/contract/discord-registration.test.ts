@@ -4,7 +4,7 @@ import { execFile } from 'node:child_process'
 import { promisify } from 'node:util'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { commands } from '../../commands/index.ts'
-import { registerCommands } from '../../src/discord/registration.ts'
+import { registerCommands } from '../../src/discord/commands/registration.ts'
 import { bench, trayAdd, trayList } from '../support/discord-commands.ts'
 import { type DiscordRoom, openDiscordRoom } from '../support/discord-room.ts'
 
@@ -40,7 +40,7 @@ describe('registering', () => {
       DISCORD_TOKEN: room.discord.token,
       DISCORD_API: room.discord.api,
     }
-    const { stdout } = await run(process.execPath, ['scripts/register-discord.ts'], { env: environment })
+    const { stdout } = await run(process.execPath, ['src/discord/register.ts'], { env: environment })
     expect(names('global')).toEqual([...new Set(commands.map(({ name }) => name.split(' ')[0]))])
     const link = new URL(/Invite: (\S+)/.exec(stdout)?.[1] ?? '')
     // View Channel, Send Messages, Send Messages in Threads, Embed Links, Attach Files, Read Message History:
@@ -58,7 +58,7 @@ describe('registering', () => {
       DISCORD_TOKEN: 'wrong-token-of-nobody',
       DISCORD_API: room.discord.api,
     }
-    const failed = await run(process.execPath, ['scripts/register-discord.ts'], { env: environment }).catch(
+    const failed = await run(process.execPath, ['src/discord/register.ts'], { env: environment }).catch(
       error => error,
     )
     expect(failed.code).toBe(1)

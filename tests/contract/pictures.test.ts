@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
-import { pictured, pictures, picturesFolder } from '../../scripts/pictures.ts'
+import { pictured, pictures, picturesFolder } from '../../docs/write/pictures.ts'
 
 it('each picture is what its question draws, and stands in the README with that question', async () => {
   const readme = readFileSync('README.md', 'utf8')

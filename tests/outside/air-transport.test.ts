@@ -1,8 +1,8 @@
 // What passengers may carry, against the published rules.
 
 import { describe, expect, it } from 'vitest'
-import type { Pack } from '../../src/charging/pack.ts'
-import { airClass, airLimits, labelEnergy_Wh } from '../../src/charging/transport.ts'
+import type { Pack } from '../../src/charging/things/pack.ts'
+import { airClass, airLimits, labelEnergy_Wh } from '../../src/charging/upkeep/transport.ts'
 
 const pack = (chemistry: Pack['chemistry'], series: number, capacity_Ah: number): Pack => ({
   chemistry,

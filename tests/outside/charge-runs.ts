@@ -1,6 +1,6 @@
 // Measured charges of single cells from open datasets, one row each.
 
-import type { ChemistryName } from '../../src/charging/chemistry.ts'
+import type { ChemistryName } from '../../src/charging/things/chemistry.ts'
 
 interface Dataset {
   readonly title: string

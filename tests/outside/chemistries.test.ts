@@ -1,12 +1,12 @@
 // Curves, charge fractions, temperature rules and thresholds of the chemistries against published values.
 
 import { describe, expect, test } from 'vitest'
-import { resistanceFactor } from '../../src/charging/cell.ts'
-import { chargeOf4V20Cells, socBandAt } from '../../src/charging/charge-fraction.ts'
-import { chemistries } from '../../src/charging/chemistries.ts'
-import type { Chemistry, Cited, VoltageCurve } from '../../src/charging/chemistry.ts'
-import { restingVoltage, socAt } from '../../src/charging/curve.ts'
-import * as published from '../../src/charging/published-curves.ts'
+import { resistanceFactor } from '../../src/charging/simulation/cell.ts'
+import { chargeOf4V20Cells, socBandAt } from '../../src/charging/things/charge-fraction.ts'
+import { chemistries } from '../../src/charging/things/chemistries.ts'
+import type { Chemistry, Cited, VoltageCurve } from '../../src/charging/things/chemistry.ts'
+import { restingVoltage, socAt } from '../../src/charging/things/curve.ts'
+import * as published from '../../src/charging/things/published-curves.ts'
 
 const { LiPo, LiHV, 'Li-ion': liIon, LiFe } = chemistries
 const all = Object.values(chemistries)

@@ -1,11 +1,11 @@
 // Values of the trade, each common practice: what a seasoned pilot would say to the same question.
 
 import { describe, expect, it } from 'vitest'
-import { chemistries } from '../../src/charging/chemistries.ts'
-import type { ChemistryName } from '../../src/charging/chemistry.ts'
-import { socAt } from '../../src/charging/curve.ts'
-import type { Pack } from '../../src/charging/pack.ts'
-import { adviseSetting } from '../../src/charging/setting.ts'
+import { adviseSetting } from '../../src/charging/setting/setting.ts'
+import { chemistries } from '../../src/charging/things/chemistries.ts'
+import type { ChemistryName } from '../../src/charging/things/chemistry.ts'
+import { socAt } from '../../src/charging/things/curve.ts'
+import type { Pack } from '../../src/charging/things/pack.ts'
 
 const steps = { currents: { kind: 'list', steps_A: [1, 2, 3, 5] } } as const
 const pack = (chemistry: ChemistryName, series: number, capacity_mAh: number): Pack => ({

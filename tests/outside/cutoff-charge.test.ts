@@ -1,8 +1,8 @@
 // How full a cutoff leaves a 4.20 V cell, against what others publish.
 
 import { describe, expect, it } from 'vitest'
-import { chemistries } from '../../src/charging/chemistries.ts'
-import { chargeAtRest } from '../../src/charging/rest-charge.ts'
+import { chemistries } from '../../src/charging/things/chemistries.ts'
+import { chargeAtRest } from '../../src/charging/upkeep/rest-charge.ts'
 
 describe('charge at 4.10 V', () => {
   // Battery University BU-808 (quoted, not seen): 85 to 90 % at 4.10 V; the trade says about 90 % (common practice).

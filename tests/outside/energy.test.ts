@@ -2,10 +2,10 @@
 // through its resistance R settles at I = (U - sqrt(U² - 4 R P)) / 2R. The numbers beside each check are worked on paper.
 
 import { describe, expect, it } from 'vitest'
-import type { BatteryStore } from '../../src/charging/battery-store.ts'
-import { drain } from '../../src/charging/drain.ts'
-import { adviseSetting } from '../../src/charging/setting.ts'
-import { supplyOf } from '../../src/charging/supply-run.ts'
+import { adviseSetting } from '../../src/charging/setting/setting.ts'
+import { drain } from '../../src/charging/simulation/drain.ts'
+import { supplyOf } from '../../src/charging/simulation/supply-run.ts'
+import type { BatteryStore } from '../../src/charging/things/battery-store.ts'
 
 /** 12 V whatever its charge, 0.1 Ω, 10 Ah: easy to follow on paper. */
 const flat: BatteryStore = {

@@ -4,9 +4,9 @@
 // Fuse loaded to 80 % for long, half charge kept for starting: common practice.
 
 import { describe, expect, it } from 'vitest'
-import { starterStore } from '../../src/charging/battery-store.ts'
-import { feedOf } from '../../src/charging/feed.ts'
-import { starterFloor_V } from '../../src/charging/lead-acid.ts'
+import { feedOf } from '../../src/charging/setting/feed.ts'
+import { starterStore } from '../../src/charging/things/battery-store.ts'
+import { starterFloor_V } from '../../src/charging/things/lead-acid.ts'
 
 const rest: readonly (readonly [rest_V: number, percent: number])[] = [
   [12.65, 100],

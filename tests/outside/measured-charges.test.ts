@@ -1,7 +1,7 @@
 // Simulated charges against charges measured on real cells, from the open datasets that charge-runs.ts cites.
 
 import { describe, expect, test } from 'vitest'
-import { chargeTimeBand } from '../../src/charging/band.ts'
+import { chargeTimeBand } from '../../src/charging/setting/band.ts'
 import { chargeRuns, datasets } from './charge-runs.ts'
 import { bestFactor, errorsOf, leaveOneOut, requestOf } from './resistance-fit.ts'
 

@@ -1,6 +1,6 @@
 // The equations of a charge written out anew and solved by the Gragg-Bulirsch-Stoer method of the odex library.
 
-import type { Cell } from '../../src/charging/cell.ts'
+import type { Cell } from '../../src/charging/simulation/cell.ts'
 import { Solver } from '../support/odex.ts'
 
 export interface OdeCharge {

@@ -2,10 +2,10 @@
 
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import type { ChargeRequest } from '../../src/charging/charge.ts'
-import { chemistries } from '../../src/charging/chemistries.ts'
-import type { ChemistryName } from '../../src/charging/chemistry.ts'
-import { requestedCell, simulateCharge } from '../../src/charging/simulate.ts'
+import type { ChargeRequest } from '../../src/charging/simulation/charge.ts'
+import { requestedCell, simulateCharge } from '../../src/charging/simulation/simulate.ts'
+import { chemistries } from '../../src/charging/things/chemistries.ts'
+import type { ChemistryName } from '../../src/charging/things/chemistry.ts'
 import { odeCharge } from './ode-charge.ts'
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true })

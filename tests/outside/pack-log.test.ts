@@ -1,14 +1,14 @@
 // The charge log against common practice, published cells, and measured charges: what one charge tells of the next.
 
 import { describe, expect, it } from 'vitest'
-import { capacityLeft } from '../../src/charging/age-signs.ts'
-import { chargeTimeBand } from '../../src/charging/band.ts'
-import { capacityReading } from '../../src/charging/charge-note.ts'
-import { chemistries } from '../../src/charging/chemistries.ts'
-import { interpolate } from '../../src/charging/curve.ts'
-import { meterCorrection } from '../../src/charging/flight-meter.ts'
-import { judgeLog } from '../../src/charging/pack-log.ts'
-import * as published from '../../src/charging/published-curves.ts'
+import { chargeTimeBand } from '../../src/charging/setting/band.ts'
+import { chemistries } from '../../src/charging/things/chemistries.ts'
+import { interpolate } from '../../src/charging/things/curve.ts'
+import * as published from '../../src/charging/things/published-curves.ts'
+import { capacityLeft } from '../../src/charging/upkeep/age-signs.ts'
+import { capacityReading } from '../../src/charging/upkeep/charge-note.ts'
+import { meterCorrection } from '../../src/charging/upkeep/flight-meter.ts'
+import { judgeLog } from '../../src/charging/upkeep/pack-log.ts'
 import { type ChargeRun, chargeRuns, datasets } from './charge-runs.ts'
 import { requestOf } from './resistance-fit.ts'
 

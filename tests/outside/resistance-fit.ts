@@ -1,10 +1,10 @@
 // Fits, on the measured charges, how much more resistance a long charge meets than a short reading shows.
 
-import type { Cell } from '../../src/charging/cell.ts'
-import type { ChargeRequest } from '../../src/charging/charge.ts'
-import { chemistries } from '../../src/charging/chemistries.ts'
-import { socAt } from '../../src/charging/curve.ts'
-import { chargeCell, requestedCell } from '../../src/charging/simulate.ts'
+import type { Cell } from '../../src/charging/simulation/cell.ts'
+import type { ChargeRequest } from '../../src/charging/simulation/charge.ts'
+import { chargeCell, requestedCell } from '../../src/charging/simulation/simulate.ts'
+import { chemistries } from '../../src/charging/things/chemistries.ts'
+import { socAt } from '../../src/charging/things/curve.ts'
 import { type ChargeRun, chargeRuns, type DatasetName, datasets } from './charge-runs.ts'
 
 /**

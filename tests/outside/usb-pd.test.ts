@@ -4,8 +4,8 @@
 // 240 W) and the 5 A cable were read in it.
 
 import { describe, expect, it } from 'vitest'
-import { adviseSetting } from '../../src/charging/setting.ts'
-import { pdOffers } from '../../src/charging/usb-pd.ts'
+import { adviseSetting } from '../../src/charging/setting/setting.ts'
+import { pdOffers } from '../../src/charging/things/usb-pd.ts'
 
 const standard: readonly (readonly [power_W: number, offers: Readonly<Record<number, number>>])[] = [
   [15, { 5: 3 }],

@@ -1,11 +1,11 @@
 // Random packs, chargers, sources and rules, over the whole range that the notation reads.
 
 import fc from 'fast-check'
-import type { Charger, CurrentSteps } from '../../src/charging/charger.ts'
-import type { HouseLimits } from '../../src/charging/limits.ts'
-import type { Pack } from '../../src/charging/pack.ts'
-import type { Source } from '../../src/charging/source.ts'
-import { pdOffers } from '../../src/charging/usb-pd.ts'
+import type { Charger, CurrentSteps } from '../../src/charging/things/charger.ts'
+import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
+import type { Pack } from '../../src/charging/things/pack.ts'
+import type { Source } from '../../src/charging/things/source.ts'
+import { pdOffers } from '../../src/charging/things/usb-pd.ts'
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 

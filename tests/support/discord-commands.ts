@@ -1,9 +1,9 @@
 // A few tiny commands with which a surface can be tested before it meets the real ones.
 
 import { defineCommand, optional, required } from '../../src/assistant/command.ts'
-import { Problem } from '../../src/assistant/problem.ts'
 import type { Answer } from '../../src/assistant/reply.ts'
-import type { ValueKind } from '../../src/assistant/value-kind.ts'
+import { Problem } from '../../src/ground/problem.ts'
+import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
 
 export const textKind: ValueKind<string> = {
   name: 'text',

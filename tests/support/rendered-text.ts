@@ -1,8 +1,8 @@
 // What a person reads of a reply on each surface, taken back out of the surface's own wire shape.
 
 import type { Reply } from '../../src/assistant/reply.ts'
-import { renderReply as renderDiscord } from '../../src/discord/render.ts'
-import { renderReply as renderMatrix } from '../../src/matrix/render.ts'
+import { renderReply as renderDiscord } from '../../src/discord/messages/render.ts'
+import { renderReply as renderMatrix } from '../../src/matrix/messages/render.ts'
 import { renderJson } from '../../src/room/render-json.ts'
 import { renderText } from '../../src/room/render-text.ts'
 

@@ -1,10 +1,10 @@
 // What a source can give to a whole session: power at any moment, and energy above its floor.
 
-import type { Charger } from '../charger.ts'
-import { drain } from '../drain.ts'
-import { type Feed, feedOf } from '../feed.ts'
-import type { HouseLimits } from '../limits.ts'
-import { powerBankEfficiency } from '../practice.ts'
+import { type Feed, feedOf } from '../setting/feed.ts'
+import { drain } from '../simulation/drain.ts'
+import type { Charger } from '../things/charger.ts'
+import type { HouseLimits } from '../things/house-limits.ts'
+import { powerBankEfficiency } from '../things/practice.ts'
 import type { FieldSource, SourceUse } from './field.ts'
 import type { SourceBudget } from './model.ts'
 

@@ -1,13 +1,13 @@
 // One charge of one pack as a job: simulated once, the long end of its band, and energy by the same measure.
 
-import { chargeTimeBand } from '../band.ts'
-import type { Charger } from '../charger.ts'
-import { type Care, isHurried } from '../fitness.ts'
-import type { Pack } from '../pack.ts'
-import type { Refused } from '../refusal.ts'
-import { adviseSetting, type Setting } from '../setting.ts'
-import { nearestStep_A } from '../steps.ts'
-import { chargeOf } from '../timed-charge.ts'
+import { chargeTimeBand } from '../setting/band.ts'
+import { type Care, isHurried } from '../setting/fitness.ts'
+import type { Refused } from '../setting/refusal.ts'
+import { adviseSetting, type Setting } from '../setting/setting.ts'
+import { chargeOf } from '../setting/timed-charge.ts'
+import type { Charger } from '../things/charger.ts'
+import type { Pack } from '../things/pack.ts'
+import { nearestStep_A } from '../things/steps.ts'
 import type { FieldSession, FieldSource, PackGroup } from './field.ts'
 import type { Job } from './model.ts'
 
@@ -30,7 +30,7 @@ export function settingFor(
     charger,
     ...(fieldSource && { source: fieldSource.source, sourceSoc: fieldSource.soc ?? 1 }),
     ...(from.kind === 'rest' && { restPerCell_V: from.perCell_V }),
-    ...(temperature_C !== undefined && { temperature_C }),
+    temperature_C,
     limits,
   })
   return 'refusal' in setting || pace === 'calm' ? setting : hurried(setting, pack, charger)
@@ -68,9 +68,7 @@ export function jobMaker(field: FieldSession): (group: PackGroup, setting: Setti
 }
 
 function longest({ temperature_C }: FieldSession, { pack, from }: PackGroup, setting: Setting) {
-  const { charge, time_s } = chargeTimeBand(
-    chargeOf({ pack, from, ...(temperature_C !== undefined && { temperature_C }) }, setting),
-  )
+  const { charge, time_s } = chargeTimeBand(chargeOf({ pack, from, temperature_C }, setting))
   const longer = charge.duration_s > 0 ? time_s.high / charge.duration_s : 1
   return { high_s: time_s.high, high_Wh: charge.energy_Wh * longer }
 }

@@ -1,11 +1,11 @@
 // Plans a field session: which pack on which port, fed by what, set how, from when to when; and what is left out and why.
 
-import type { Target } from '../charge.ts'
-import { chemistries } from '../chemistries.ts'
-import { socAt } from '../curve.ts'
-import { fullVoltage_V } from '../cutoff.ts'
-import { whyUnfit } from '../fitness.ts'
-import { temperatureAllowance } from '../temperature.ts'
+import { fullVoltage_V } from '../setting/cutoff.ts'
+import { whyUnfit } from '../setting/fitness.ts'
+import { temperatureAllowance } from '../setting/temperature.ts'
+import type { Target } from '../simulation/charge.ts'
+import { chemistries } from '../things/chemistries.ts'
+import { socAt } from '../things/curve.ts'
 import { feedsOf, stopOf } from './budget.ts'
 import type {
   FieldPlan,
@@ -168,6 +168,6 @@ function useOf(
     available_Wh: energy_Wh,
     drawn_W: sum(ports.map(hookup => hookup.power_W)),
     most_W: power_W,
-    ...(stop && { stop }),
+    stop,
   }
 }

@@ -1,10 +1,10 @@
 // From a field session to its numbers: what each port could do for each kind of pack, on each source and share.
 
-import type { Charger } from '../charger.ts'
-import type { Limit } from '../limit.ts'
-import { chargerEfficiency } from '../practice.ts'
-import type { Refusal } from '../refusal.ts'
-import type { Setting } from '../setting.ts'
+import type { Limit } from '../setting/limit.ts'
+import type { Refusal } from '../setting/refusal.ts'
+import type { Setting } from '../setting/setting.ts'
+import type { Charger } from '../things/charger.ts'
+import { chargerEfficiency } from '../things/practice.ts'
 import { budgetOf, feedsOf } from './budget.ts'
 import type { FieldSession, PackGroup } from './field.ts'
 import { jobMaker, type Pace, settingFor } from './jobs.ts'

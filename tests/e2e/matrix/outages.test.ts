@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { transactionId } from '../../../src/matrix/send.ts'
+import { transactionId } from '../../../src/matrix/messages/send.ts'
 import { openMemory } from '../../../src/memory/open.ts'
 import { Member, until } from '../../support/matrix/member.ts'
 import { type AssistantProcess, assistantProcess } from '../../support/matrix/process.ts'

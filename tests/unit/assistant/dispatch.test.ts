@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest'
 import { createAssistant } from '../../../src/assistant/assistant.ts'
 import { defineCommand, optional, required } from '../../../src/assistant/command.ts'
 import type { Occasion } from '../../../src/assistant/context.ts'
-import { Problem } from '../../../src/assistant/problem.ts'
 import { createRegistry } from '../../../src/assistant/registry.ts'
-import { currentKind, packKind } from '../../../src/assistant/values.ts'
 import { deference, generalCaution } from '../../../src/cautions/cautions.ts'
+import { Problem } from '../../../src/ground/problem.ts'
+import { currentKind, packKind } from '../../../src/language/kinds/values.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
 
 const memory = await openTestMemory()

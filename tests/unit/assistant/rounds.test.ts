@@ -3,7 +3,7 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { createNoticeboards } from '../../../src/assistant/noticeboard.ts'
 import { createRounds } from '../../../src/assistant/rounds.ts'
-import type { ReminderMemory } from '../../../src/memory/reminder.ts'
+import type { ReminderMemory } from '../../../src/memory/stores/reminder.ts'
 
 beforeEach(() => {
   vi.useFakeTimers()

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { showIn } from '../../../src/assistant/show.ts'
+import { showIn } from '../../../src/ground/show.ts'
 
 const show = showIn('.')
 const plain = (text: string) => text.replaceAll('\u00a0', ' ')

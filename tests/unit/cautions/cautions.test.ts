@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { cautionsFor, generalCaution } from '../../../src/cautions/cautions.ts'
 import { rules } from '../../../src/cautions/rules.ts'
 import type { Situation } from '../../../src/cautions/situation.ts'
-import type { Pack } from '../../../src/charging/pack.ts'
+import type { Pack } from '../../../src/charging/things/pack.ts'
 
 const pack = (chemistry: Pack['chemistry'], series = 3): Pack => ({
   chemistry,

@@ -1,8 +1,8 @@
 // The words of refusals.
 
 import { describe, expect, it } from 'vitest'
-import { showIn } from '../../../src/assistant/show.ts'
 import { refusalWords } from '../../../src/cautions/refusals.ts'
+import { showIn } from '../../../src/ground/show.ts'
 
 const show = showIn('.')
 const words = (refusal: Parameters<typeof refusalWords>[0]) => {

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { type ChargeTimes, chargeTimeBand } from '../../../src/charging/band.ts'
-import type { ChargeRequest } from '../../../src/charging/charge.ts'
+import { type ChargeTimes, chargeTimeBand } from '../../../src/charging/setting/band.ts'
+import type { ChargeRequest } from '../../../src/charging/simulation/charge.ts'
 
 const label: ChargeRequest = {
   pack: { chemistry: 'Li-ion', series: 4, parallel: 2, capacity_Ah: 5 },

@@ -7,7 +7,7 @@ import {
   resistanceFactor,
   scaleResistance,
   terminalVoltage,
-} from '../../../src/charging/cell.ts'
+} from '../../../src/charging/simulation/cell.ts'
 
 const pack = { chemistry: 'LiPo', series: 3, parallel: 1, capacity_Ah: 2 } as const
 const cell = cellOf(pack, 25)

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { chemistries } from '../../../src/charging/chemistries.ts'
-import { integrateCurve, restingVoltage, socAt } from '../../../src/charging/curve.ts'
+import { chemistries } from '../../../src/charging/things/chemistries.ts'
+import { integrateCurve, restingVoltage, socAt } from '../../../src/charging/things/curve.ts'
 
 const soc = fc.double({ min: 0, max: 1, noNaN: true })
 

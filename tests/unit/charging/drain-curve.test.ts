@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { batteryStore } from '../../../src/charging/battery-store.ts'
-import { drain } from '../../../src/charging/drain.ts'
-import { drainCurve } from '../../../src/charging/drain-curve.ts'
-import { noHouseLimits } from '../../../src/charging/limits.ts'
+import { drain } from '../../../src/charging/simulation/drain.ts'
+import { drainCurve } from '../../../src/charging/simulation/drain-curve.ts'
+import { batteryStore } from '../../../src/charging/things/battery-store.ts'
+import { noHouseLimits } from '../../../src/charging/things/house-limits.ts'
 
 const store = batteryStore({ chemistry: 'Li-ion', series: 4, parallel: 1, capacity_Ah: 5 }, noHouseLimits, 1)
 

@@ -2,14 +2,14 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { Condition } from '../../../src/charging/age-signs.ts'
-import { resistanceFactor } from '../../../src/charging/cell.ts'
-import { type ChargeNote, capacityReading } from '../../../src/charging/charge-note.ts'
-import { chemistries } from '../../../src/charging/chemistries.ts'
-import { socAt } from '../../../src/charging/curve.ts'
-import { meterCorrection } from '../../../src/charging/flight-meter.ts'
-import type { Pack } from '../../../src/charging/pack.ts'
-import { judgeLog } from '../../../src/charging/pack-log.ts'
+import { resistanceFactor } from '../../../src/charging/simulation/cell.ts'
+import { chemistries } from '../../../src/charging/things/chemistries.ts'
+import { socAt } from '../../../src/charging/things/curve.ts'
+import type { Pack } from '../../../src/charging/things/pack.ts'
+import type { Condition } from '../../../src/charging/upkeep/age-signs.ts'
+import { type ChargeNote, capacityReading } from '../../../src/charging/upkeep/charge-note.ts'
+import { meterCorrection } from '../../../src/charging/upkeep/flight-meter.ts'
+import { judgeLog } from '../../../src/charging/upkeep/pack-log.ts'
 import { somePack } from '../../support/arbitraries.ts'
 
 const wren: Pack = { chemistry: 'LiHV', series: 3, parallel: 1, capacity_Ah: 0.72 }

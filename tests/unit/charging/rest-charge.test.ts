@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { chemistries } from '../../../src/charging/chemistries.ts'
-import { chargeAtRest, voltsAtRest } from '../../../src/charging/rest-charge.ts'
+import { chemistries } from '../../../src/charging/things/chemistries.ts'
+import { chargeAtRest, voltsAtRest } from '../../../src/charging/upkeep/rest-charge.ts'
 import { chemistryName } from '../../support/arbitraries.ts'
 
 describe('charge from resting volts', () => {

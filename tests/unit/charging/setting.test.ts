@@ -1,10 +1,10 @@
 // What to set: which limit binds, what lowers the cutoff, what is refused and why.
 
 import { describe, expect, it } from 'vitest'
-import type { Charger } from '../../../src/charging/charger.ts'
-import type { Pack } from '../../../src/charging/pack.ts'
-import type { Refusal } from '../../../src/charging/refusal.ts'
-import { adviseSetting, type Setting, type SettingRequest } from '../../../src/charging/setting.ts'
+import type { Refusal } from '../../../src/charging/setting/refusal.ts'
+import { adviseSetting, type Setting, type SettingRequest } from '../../../src/charging/setting/setting.ts'
+import type { Charger } from '../../../src/charging/things/charger.ts'
+import type { Pack } from '../../../src/charging/things/pack.ts'
 
 const pack = (chemistry: Pack['chemistry'], series: number, capacity_Ah: number, more = {}): Pack => ({
   chemistry,

@@ -2,11 +2,11 @@
 
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import type { Charge, ChargeRequest } from '../../../src/charging/charge.ts'
-import { chemistries } from '../../../src/charging/chemistries.ts'
-import type { ChemistryName } from '../../../src/charging/chemistry.ts'
-import { integrateCurve } from '../../../src/charging/curve.ts'
-import { simulateCharge } from '../../../src/charging/simulate.ts'
+import type { Charge, ChargeRequest } from '../../../src/charging/simulation/charge.ts'
+import { simulateCharge } from '../../../src/charging/simulation/simulate.ts'
+import { chemistries } from '../../../src/charging/things/chemistries.ts'
+import type { ChemistryName } from '../../../src/charging/things/chemistry.ts'
+import { integrateCurve } from '../../../src/charging/things/curve.ts'
 
 const pack3S = { chemistry: 'LiPo', series: 3, parallel: 1, capacity_Ah: 2.2 } as const
 const plain: ChargeRequest = {

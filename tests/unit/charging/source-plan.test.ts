@@ -1,9 +1,13 @@
 // Plans on sources: what each kind carries, and what is said where it is not drained.
 
 import { describe, expect, it } from 'vitest'
-import type { Pack } from '../../../src/charging/pack.ts'
-import { planSource, type SourcePlan, type SourcePlanRequest } from '../../../src/charging/source-plan.ts'
-import { countedPacks } from '../../../src/charging/supply-run.ts'
+import { countedPacks } from '../../../src/charging/simulation/supply-run.ts'
+import {
+  planSource,
+  type SourcePlan,
+  type SourcePlanRequest,
+} from '../../../src/charging/sources/source-plan.ts'
+import type { Pack } from '../../../src/charging/things/pack.ts'
 
 const lihv: Pack = { chemistry: 'LiHV', series: 3, parallel: 1, capacity_Ah: 0.72 }
 const from = { kind: 'rest', perCell_V: 3.7 } as const

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { CurrentSteps } from '../../../src/charging/charger.ts'
-import { nearestStep_A, neighbourStep_A } from '../../../src/charging/steps.ts'
+import type { CurrentSteps } from '../../../src/charging/things/charger.ts'
+import { nearestStep_A, neighbourStep_A } from '../../../src/charging/things/steps.ts'
 
 const list = (...steps_A: number[]): CurrentSteps => ({ kind: 'list', steps_A })
 const tenths: CurrentSteps = { kind: 'range', from_A: 0.1, to_A: 10, increment_A: 0.1 }

@@ -1,16 +1,16 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { chemistries } from '../../../src/charging/chemistries.ts'
-import { feedOf } from '../../../src/charging/feed.ts'
-import type { Source } from '../../../src/charging/source.ts'
-import { largestStep_A } from '../../../src/charging/steps.ts'
+import { feedOf } from '../../../src/charging/setting/feed.ts'
 import {
   behindCable,
   carriedBySeries,
   smallestUsbSupply,
   soldPowers_W,
-} from '../../../src/charging/supply.ts'
-import { pdOffers } from '../../../src/charging/usb-pd.ts'
+} from '../../../src/charging/sources/supply.ts'
+import { chemistries } from '../../../src/charging/things/chemistries.ts'
+import type { Source } from '../../../src/charging/things/source.ts'
+import { largestStep_A } from '../../../src/charging/things/steps.ts'
+import { pdOffers } from '../../../src/charging/things/usb-pd.ts'
 import { chemistryName, someCharger } from '../../support/arbitraries.ts'
 
 const pd = (power_W: number): Source => ({ kind: 'supply', offers: pdOffers(power_W), usbPd_W: power_W })

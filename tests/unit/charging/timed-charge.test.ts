@@ -1,9 +1,13 @@
 // A charge at a current that was asked for: when the verdict turns.
 
 import { describe, expect, it } from 'vitest'
-import type { Pack } from '../../../src/charging/pack.ts'
-import { adviseSetting } from '../../../src/charging/setting.ts'
-import { type TimedCharge, type TimedChargeRequest, timedCharge } from '../../../src/charging/timed-charge.ts'
+import { adviseSetting } from '../../../src/charging/setting/setting.ts'
+import {
+  type TimedCharge,
+  type TimedChargeRequest,
+  timedCharge,
+} from '../../../src/charging/setting/timed-charge.ts'
+import type { Pack } from '../../../src/charging/things/pack.ts'
 
 const lipo: Pack = { chemistry: 'LiPo', series: 3, parallel: 1, capacity_Ah: 1.5 }
 const from = { kind: 'rest', perCell_V: 3.6 } as const

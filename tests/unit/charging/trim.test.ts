@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { chemistries } from '../../../src/charging/chemistries.ts'
-import { highestSetting_V, judgeTrim } from '../../../src/charging/trim.ts'
+import { chemistries } from '../../../src/charging/things/chemistries.ts'
+import { highestSetting_V, judgeTrim } from '../../../src/charging/upkeep/trim.ts'
 import { chemistryName } from '../../support/arbitraries.ts'
 
 describe('a charger against a meter', () => {

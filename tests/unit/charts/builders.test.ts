@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import { showIn } from '../../../src/assistant/show.ts'
 import { placeLabel } from '../../../src/charts/bar-label.ts'
 import { chargeChart } from '../../../src/charts/charge-chart.ts'
 import { drainChart } from '../../../src/charts/drain-chart.ts'
 import { logChart } from '../../../src/charts/log-chart.ts'
 import { planChart } from '../../../src/charts/plan-chart.ts'
 import { timeAxis } from '../../../src/charts/time-axis.ts'
+import { showIn } from '../../../src/ground/show.ts'
 import { chargeSample, planSample, show, wrenCharge, wrenEnd_s } from './samples.ts'
 
 describe('the chart of a charge', () => {

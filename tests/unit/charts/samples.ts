@@ -1,10 +1,10 @@
 // Charts of every kind for the tests, of an invented club's packs.
 
-import { showIn } from '../../../src/assistant/show.ts'
-import { chargeTimeBand } from '../../../src/charging/band.ts'
+import { chargeTimeBand } from '../../../src/charging/setting/band.ts'
 import { chargeChart } from '../../../src/charts/charge-chart.ts'
 import type { LineChart, TimelineChart } from '../../../src/charts/chart.ts'
 import { planChart } from '../../../src/charts/plan-chart.ts'
+import { showIn } from '../../../src/ground/show.ts'
 
 export const show = showIn('.')
 

@@ -1,9 +1,9 @@
 // The three questions as they are asked and answered: current, time and source.
 
 import { describe, expect, it } from 'vitest'
-import { current } from '../../../commands/current.ts'
-import { source } from '../../../commands/source.ts'
-import { time } from '../../../commands/time.ts'
+import { current } from '../../../commands/charge/current.ts'
+import { time } from '../../../commands/charge/time.ts'
+import { source } from '../../../commands/supply/source.ts'
 import { createAssistant } from '../../../src/assistant/assistant.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { askingOf, member } from '../../support/ask.ts'

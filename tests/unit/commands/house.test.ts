@@ -2,14 +2,14 @@
 
 import fc from 'fast-check'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { current } from '../../../commands/current.ts'
-import { houseSet } from '../../../commands/house-set.ts'
-import { houseShow } from '../../../commands/house-show.ts'
-import { source } from '../../../commands/source.ts'
-import { time } from '../../../commands/time.ts'
+import { current } from '../../../commands/charge/current.ts'
+import { time } from '../../../commands/charge/time.ts'
+import { houseSet } from '../../../commands/club/house-set.ts'
+import { houseShow } from '../../../commands/club/house-show.ts'
+import { source } from '../../../commands/supply/source.ts'
 import type { Occasion } from '../../../src/assistant/context.ts'
-import { chemistries } from '../../../src/charging/chemistries.ts'
-import { chemistryNames } from '../../../src/notation/chemistry.ts'
+import { chemistries } from '../../../src/charging/things/chemistries.ts'
+import { chemistryNames } from '../../../src/language/things/chemistry.ts'
 import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
 
 let asking: Asking

@@ -1,16 +1,16 @@
 // The lessons in use: read, asked, answered, kept over a restart, and each person by themselves.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { houseSet } from '../../../commands/house-set.ts'
-import { lessonAnswer } from '../../../commands/lesson-answer.ts'
-import { lessonAsk } from '../../../commands/lesson-ask.ts'
-import { lessonList } from '../../../commands/lesson-list.ts'
-import { lessonRead } from '../../../commands/lesson-read.ts'
-import { rules } from '../../../commands/rules.ts'
+import { houseSet } from '../../../commands/club/house-set.ts'
+import { rules } from '../../../commands/club/rules.ts'
+import { lessonAnswer } from '../../../commands/lessons/lesson-answer.ts'
+import { lessonAsk } from '../../../commands/lessons/lesson-ask.ts'
+import { lessonList } from '../../../commands/lessons/lesson-list.ts'
+import { lessonRead } from '../../../commands/lessons/lesson-read.ts'
 import type { Occasion } from '../../../src/assistant/context.ts'
-import { showIn } from '../../../src/assistant/show.ts'
-import { drawFrom } from '../../../src/lessons/draw.ts'
-import { findQuestion, lessons } from '../../../src/lessons/index.ts'
+import { showIn } from '../../../src/ground/show.ts'
+import { drawFrom } from '../../../src/handbook/lessons/draw.ts'
+import { findQuestion, lessons } from '../../../src/handbook/lessons/index.ts'
 import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'
 
 const commands = [lessonList, lessonRead, lessonAsk, lessonAnswer, rules, houseSet]

@@ -1,9 +1,9 @@
 // What is kept about a person: handed out where only they read it, deleted when they confirm.
 
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import { exportMe } from '../../../commands/export-me.ts'
-import { forgetMe } from '../../../commands/forget-me.ts'
-import { kitSave } from '../../../commands/kit-save.ts'
+import { kitSave } from '../../../commands/kit/kit-save.ts'
+import { exportMe } from '../../../commands/me/export-me.ts'
+import { forgetMe } from '../../../commands/me/forget-me.ts'
 import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
 
 const alone = { ...member, place: { id: 'room:wim', direct: true } }

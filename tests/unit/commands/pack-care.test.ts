@@ -1,14 +1,14 @@
 // The session plan and the care of packs, asked as a pilot asks: plan, storage, cells, parallel, health, lend.
 
 import { beforeAll, describe, expect, it } from 'vitest'
-import { cells } from '../../../commands/cells.ts'
-import { health } from '../../../commands/health.ts'
-import { houseSet } from '../../../commands/house-set.ts'
-import { kitSave } from '../../../commands/kit-save.ts'
-import { lend } from '../../../commands/lend.ts'
-import { parallel } from '../../../commands/parallel.ts'
-import { plan } from '../../../commands/plan.ts'
-import { storage } from '../../../commands/storage.ts'
+import { cells } from '../../../commands/care/cells.ts'
+import { health } from '../../../commands/care/health.ts'
+import { storage } from '../../../commands/care/storage.ts'
+import { houseSet } from '../../../commands/club/house-set.ts'
+import { kitSave } from '../../../commands/kit/kit-save.ts'
+import { parallel } from '../../../commands/session/parallel.ts'
+import { plan } from '../../../commands/session/plan.ts'
+import { lend } from '../../../commands/supply/lend.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { type Asking, askingOf, moderator } from '../../support/ask.ts'
 

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { source } from '../../../commands/source.ts'
-import { time } from '../../../commands/time.ts'
+import { time } from '../../../commands/charge/time.ts'
+import { source } from '../../../commands/supply/source.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { drawPng } from '../../../src/charts/draw.ts'
 import { type Asking, askingOf } from '../../support/ask.ts'

@@ -1,10 +1,10 @@
 // Reminders in use: set for a charge that starts now, given when due, once, and by a way that is open.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { remindCancel } from '../../../commands/remind-cancel.ts'
-import { remindList } from '../../../commands/remind-list.ts'
-import { remindMe } from '../../../commands/remind-me.ts'
-import { time } from '../../../commands/time.ts'
+import { time } from '../../../commands/charge/time.ts'
+import { remindCancel } from '../../../commands/club/remind-cancel.ts'
+import { remindList } from '../../../commands/club/remind-list.ts'
+import { remindMe } from '../../../commands/club/remind-me.ts'
 import { createReminderClock } from '../../../src/assistant/reminder-clock.ts'
 import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
 import { type FakeBoard, fakeBoard } from '../../support/fake-noticeboard.ts'

@@ -2,8 +2,8 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { readCustomId, writeCustomId } from '../../../src/discord/custom-id.ts'
 import { createInFlight } from '../../../src/discord/in-flight.ts'
+import { readCustomId, writeCustomId } from '../../../src/discord/messages/custom-id.ts'
 import { moderates } from '../../../src/discord/occasion.ts'
 import { createRecentIds } from '../../../src/discord/recent-ids.ts'
 

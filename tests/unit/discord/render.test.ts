@@ -3,10 +3,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { problemReply } from '../../../src/assistant/failures.ts'
-import { Problem } from '../../../src/assistant/problem.ts'
 import { type Answer, completeReply, type Reply } from '../../../src/assistant/reply.ts'
-import { questionsBehind } from '../../../src/discord/buttons.ts'
-import { renderReply } from '../../../src/discord/render.ts'
+import { questionsBehind } from '../../../src/discord/messages/buttons.ts'
+import { renderReply } from '../../../src/discord/messages/render.ts'
+import { Problem } from '../../../src/ground/problem.ts'
 import { callbackFaults, faultsOf } from '../../support/discord-payload.ts'
 
 const answer: Answer = {

@@ -2,9 +2,9 @@
 
 import { describe, expect, it } from 'vitest'
 import { defineCommand, optional, required } from '../../../src/assistant/command.ts'
-import { differences } from '../../../src/discord/registration.ts'
-import { slashCommands } from '../../../src/discord/slash.ts'
-import { readSlash } from '../../../src/discord/slash-input.ts'
+import { differences } from '../../../src/discord/commands/registration.ts'
+import { slashCommands } from '../../../src/discord/commands/slash.ts'
+import { readSlash } from '../../../src/discord/commands/slash-input.ts'
 import { bench, textKind, trayAdd, trayList } from '../../support/discord-commands.ts'
 
 describe('slashCommands', () => {

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { clipped, escapeText, fitting, pieces } from '../../../src/discord/text.ts'
+import { clipped, escapeText, fitting, pieces } from '../../../src/discord/messages/text.ts'
 
 /** Text as Discord shows it: a backslash before a punctuation sign is dropped. */
 const shown = (escaped: string) => escaped.replace(/\\([^0-9A-Za-z\s])/g, '$1')

@@ -2,11 +2,11 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { Problem } from '../../../src/assistant/problem.ts'
-import { showIn } from '../../../src/assistant/show.ts'
-import { drawFrom } from '../../../src/lessons/draw.ts'
-import { findQuestion, lessons, questionId } from '../../../src/lessons/index.ts'
-import type { DrawnQuestion, Telling } from '../../../src/lessons/lesson.ts'
+import { Problem } from '../../../src/ground/problem.ts'
+import { showIn } from '../../../src/ground/show.ts'
+import { drawFrom } from '../../../src/handbook/lessons/draw.ts'
+import { findQuestion, lessons, questionId } from '../../../src/handbook/lessons/index.ts'
+import type { DrawnQuestion, Telling } from '../../../src/handbook/lessons/lesson.ts'
 import { someHouse } from '../../support/arbitraries.ts'
 
 const plain: Telling = { house: {}, show: showIn('.') }

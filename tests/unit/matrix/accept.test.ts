@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { accept, type Heard, type Situation } from '../../../src/matrix/accept.ts'
+import { accept, type Heard, type Situation } from '../../../src/matrix/rooms/accept.ts'
 
 const now_ms = Date.parse('2026-05-02T10:00:00Z')
 const heard: Heard = { sender: '@ada:club.test', what: 'm.text', sentAt_ms: now_ms - 1_000 }

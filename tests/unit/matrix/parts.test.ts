@@ -3,10 +3,10 @@
 import { ConnectionError, HTTPError, MatrixError } from 'matrix-js-sdk'
 import { describe, expect, it } from 'vitest'
 import { readConfig } from '../../../src/config.ts'
-import { createLanes } from '../../../src/matrix/lanes.ts'
+import { transactionId } from '../../../src/matrix/messages/send.ts'
 import { createPersistence, pauseAfter } from '../../../src/matrix/persistence.ts'
-import { mayInvite } from '../../../src/matrix/rooms.ts'
-import { transactionId } from '../../../src/matrix/send.ts'
+import { createLanes } from '../../../src/matrix/rooms/lanes.ts'
+import { mayInvite } from '../../../src/matrix/rooms/rooms.ts'
 import { matrixSettings } from '../../../src/matrix/settings.ts'
 
 describe('mayInvite', () => {

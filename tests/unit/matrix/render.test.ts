@@ -3,10 +3,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { problemReply } from '../../../src/assistant/failures.ts'
-import { Problem } from '../../../src/assistant/problem.ts'
 import { type Answer, completeReply, type Reply } from '../../../src/assistant/reply.ts'
-import { answerContent, editContent } from '../../../src/matrix/content.ts'
-import { renderReply } from '../../../src/matrix/render.ts'
+import { Problem } from '../../../src/ground/problem.ts'
+import { answerContent, editContent } from '../../../src/matrix/messages/content.ts'
+import { renderReply } from '../../../src/matrix/messages/render.ts'
 
 const answer: Answer = {
   verdict: 'do not charge',

@@ -94,7 +94,7 @@ describe('the scripts', { timeout: 60_000 }, () => {
   const runScript = (script: string, data: string, file: string) => {
     const { status, stdout, stderr } = spawnSync(
       process.execPath,
-      [`scripts/${script}.ts`, join(folder, file)],
+      [`src/memory/cli/${script}.ts`, join(folder, file)],
       {
         env: { PATH: process.env.PATH, CHARGEHAND_DATA: join(folder, data) },
         encoding: 'utf8',

@@ -1,7 +1,7 @@
 // Cells in series and a chemistry, without a capacity.
 
 import { expect, it } from 'vitest'
-import { readCellType, writeCellType } from '../../../src/notation/cell-type.ts'
+import { readCellType, writeCellType } from '../../../src/language/things/cell-type.ts'
 import { problemOf } from './problem-of.ts'
 
 it.each([

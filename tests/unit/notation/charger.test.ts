@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { readCharger, writeCharger } from '../../../src/notation/charger.ts'
+import { readCharger, writeCharger } from '../../../src/language/things/charger.ts'
 import { someCharger } from '../../support/arbitraries.ts'
 import { problemOf } from './problem-of.ts'
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { readCharger } from '../../../src/notation/charger.ts'
-import { completions, mostCompletions } from '../../../src/notation/completions.ts'
-import { readPack } from '../../../src/notation/pack.ts'
-import { readChargeCurrent } from '../../../src/notation/quantities.ts'
-import { readSource } from '../../../src/notation/source.ts'
-import { readState, readTarget } from '../../../src/notation/state.ts'
+import { readChargeCurrent } from '../../../src/language/quantities/quantities.ts'
+import { completions, mostCompletions } from '../../../src/language/sentence/completions.ts'
+import { readCharger } from '../../../src/language/things/charger.ts'
+import { readPack } from '../../../src/language/things/pack.ts'
+import { readSource } from '../../../src/language/things/source.ts'
+import { readState, readTarget } from '../../../src/language/things/state.ts'
 
 describe('completions', () => {
   const readers: [string, (text: string) => unknown][] = [

@@ -6,9 +6,9 @@ import {
   sessionChargersKind,
   sessionPacksKind,
   sessionSourcesKind,
-} from '../../../commands/parts/session-kinds.ts'
-import { readList, writeList } from '../../../src/notation/list.ts'
-import { readStandingPack, readStandingSource } from '../../../src/notation/standing.ts'
+} from '../../../commands/session/session-kinds.ts'
+import { readList, writeList } from '../../../src/language/scan/list.ts'
+import { readStandingPack, readStandingSource } from '../../../src/language/things/standing.ts'
 import { somePack } from '../../support/arbitraries.ts'
 import { problemOf } from './problem-of.ts'
 

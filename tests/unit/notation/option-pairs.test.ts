@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { readPairs } from '../../../src/notation/option-pairs.ts'
+import { readPairs } from '../../../src/language/sentence/option-pairs.ts'
 import { problemOf } from './problem-of.ts'
 
 const save = {

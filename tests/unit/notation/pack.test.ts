@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { readChemistry } from '../../../src/notation/chemistry.ts'
-import { readPack, writePack } from '../../../src/notation/pack.ts'
+import { readChemistry } from '../../../src/language/things/chemistry.ts'
+import { readPack, writePack } from '../../../src/language/things/pack.ts'
 import { somePack } from '../../support/arbitraries.ts'
 import { problemOf } from './problem-of.ts'
 

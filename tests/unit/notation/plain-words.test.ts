@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { amendQuestion, readQuestion } from '../../../src/notation/question.ts'
+import { amendQuestion, readQuestion } from '../../../src/language/sentence/question.ts'
 import { problemOf } from './problem-of.ts'
 import { vocabulary } from './vocabulary.ts'
 

@@ -1,6 +1,6 @@
 // What a reader complains of, for tests: the details of its Problem, or a failure where it reads or throws another error.
 
-import { Problem, type ProblemDetails } from '../../../src/assistant/problem.ts'
+import { Problem, type ProblemDetails } from '../../../src/ground/problem.ts'
 
 export function problemOf(read: () => unknown): ProblemDetails {
   let value: unknown

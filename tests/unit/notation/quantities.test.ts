@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { DimensionName } from '../../../src/notation/dimensions.ts'
-import { dimensions } from '../../../src/notation/dimensions.ts'
-import { readDuration, writeDuration } from '../../../src/notation/duration.ts'
-import * as quantities from '../../../src/notation/quantities.ts'
-import { readQuantity, writeQuantity } from '../../../src/notation/quantity.ts'
+import type { DimensionName } from '../../../src/language/quantities/dimensions.ts'
+import { dimensions } from '../../../src/language/quantities/dimensions.ts'
+import { readDuration, writeDuration } from '../../../src/language/quantities/duration.ts'
+import * as quantities from '../../../src/language/quantities/quantities.ts'
+import { readQuantity, writeQuantity } from '../../../src/language/quantities/quantity.ts'
 import { problemOf } from './problem-of.ts'
 
 const {

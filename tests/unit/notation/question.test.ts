@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { readQuestion, writeQuestion } from '../../../src/notation/question.ts'
+import { readQuestion, writeQuestion } from '../../../src/language/sentence/question.ts'
 import { problemOf } from './problem-of.ts'
 import { vocabulary } from './vocabulary.ts'
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { pdOffers } from '../../../src/charging/usb-pd.ts'
-import { readSource, writeSource } from '../../../src/notation/source.ts'
+import { pdOffers } from '../../../src/charging/things/usb-pd.ts'
+import { readSource, writeSource } from '../../../src/language/things/source.ts'
 import { someSource } from '../../support/arbitraries.ts'
 import { problemOf } from './problem-of.ts'
 

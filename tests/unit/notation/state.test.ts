@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { Pack } from '../../../src/charging/pack.ts'
+import type { Pack } from '../../../src/charging/things/pack.ts'
 import {
   type Level,
   readState,
@@ -8,7 +8,7 @@ import {
   stateOf,
   targetOf,
   writeLevel,
-} from '../../../src/notation/state.ts'
+} from '../../../src/language/things/state.ts'
 import { problemOf } from './problem-of.ts'
 
 const pack = (series: number): Pack => ({ chemistry: 'LiHV', series, parallel: 1, capacity_Ah: 0.72 })

@@ -1,6 +1,6 @@
 // A small vocabulary for tests of the question reader.
 
-import type { Vocabulary } from '../../../src/notation/vocabulary.ts'
+import type { Vocabulary } from '../../../src/language/sentence/vocabulary.ts'
 
 const options = (...names: string[]) =>
   names.map(name => ({ name, kind: name === 'until' ? 'current' : name }))

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { Problem } from '../../../src/assistant/problem.ts'
-import type { Pack } from '../../../src/charging/pack.ts'
-import { readBag, writeBag } from '../../../src/notation/weighed.ts'
+import type { Pack } from '../../../src/charging/things/pack.ts'
+import { Problem } from '../../../src/ground/problem.ts'
+import { readBag, writeBag } from '../../../src/language/things/weighed.ts'
 import { somePack } from '../../support/arbitraries.ts'
 
 const wren: Pack = { chemistry: 'LiHV', series: 3, parallel: 1, capacity_Ah: 0.72 }

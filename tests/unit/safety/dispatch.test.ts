@@ -2,15 +2,15 @@
 
 import fc from 'fast-check'
 import { describe, expect, it, vi } from 'vitest'
-import { current } from '../../../commands/current.ts'
-import { source } from '../../../commands/source.ts'
-import { time } from '../../../commands/time.ts'
+import { current } from '../../../commands/charge/current.ts'
+import { time } from '../../../commands/charge/time.ts'
+import { source } from '../../../commands/supply/source.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { deference } from '../../../src/cautions/cautions.ts'
-import { writeCharger } from '../../../src/notation/charger.ts'
-import { writePack } from '../../../src/notation/pack.ts'
-import { writeQuantity } from '../../../src/notation/quantity.ts'
-import { writeSource } from '../../../src/notation/source.ts'
+import { writeQuantity } from '../../../src/language/quantities/quantity.ts'
+import { writeCharger } from '../../../src/language/things/charger.ts'
+import { writePack } from '../../../src/language/things/pack.ts'
+import { writeSource } from '../../../src/language/things/source.ts'
 import {
   someCharger,
   somePack,

@@ -2,13 +2,13 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { batteryStore } from '../../../src/charging/battery-store.ts'
-import { checkCells } from '../../../src/charging/cell-check.ts'
-import { chemistries } from '../../../src/charging/chemistries.ts'
-import { restingVoltage } from '../../../src/charging/curve.ts'
-import { lend } from '../../../src/charging/lend.ts'
-import { type BoardPack, checkBoard, combinedPack } from '../../../src/charging/parallel.ts'
-import { adviseSetting } from '../../../src/charging/setting.ts'
+import { adviseSetting } from '../../../src/charging/setting/setting.ts'
+import { lend } from '../../../src/charging/sources/lend.ts'
+import { batteryStore } from '../../../src/charging/things/battery-store.ts'
+import { chemistries } from '../../../src/charging/things/chemistries.ts'
+import { restingVoltage } from '../../../src/charging/things/curve.ts'
+import { checkCells } from '../../../src/charging/upkeep/cell-check.ts'
+import { type BoardPack, checkBoard, combinedPack } from '../../../src/charging/upkeep/parallel.ts'
 import { chemistryName, someCharger, someHouse, somePack } from '../../support/arbitraries.ts'
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })

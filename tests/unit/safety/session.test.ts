@@ -2,15 +2,15 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { batteryStore } from '../../../src/charging/battery-store.ts'
-import type { Charger, CurrentSteps } from '../../../src/charging/charger.ts'
-import { chemistries } from '../../../src/charging/chemistries.ts'
-import { type Draw, drain } from '../../../src/charging/drain.ts'
-import type { Pack } from '../../../src/charging/pack.ts'
 import type { FieldPlan, FieldSession, PlannedCharge } from '../../../src/charging/plan/field.ts'
 import { planField } from '../../../src/charging/plan/plan.ts'
-import { simulateCharge } from '../../../src/charging/simulate.ts'
-import type { Source } from '../../../src/charging/source.ts'
+import { type Draw, drain } from '../../../src/charging/simulation/drain.ts'
+import { simulateCharge } from '../../../src/charging/simulation/simulate.ts'
+import { batteryStore } from '../../../src/charging/things/battery-store.ts'
+import type { Charger, CurrentSteps } from '../../../src/charging/things/charger.ts'
+import { chemistries } from '../../../src/charging/things/chemistries.ts'
+import type { Pack } from '../../../src/charging/things/pack.ts'
+import type { Source } from '../../../src/charging/things/source.ts'
 import {
   chemistryName,
   someCharger,

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { describe, expect, it, vi } from 'vitest'
-import { adviseSetting, type Setting, type SettingRequest } from '../../../src/charging/setting.ts'
+import { adviseSetting, type Setting, type SettingRequest } from '../../../src/charging/setting/setting.ts'
 import {
   someCharger,
   someHouse,

@@ -2,12 +2,16 @@
 
 import fc from 'fast-check'
 import { describe, expect, it, vi } from 'vitest'
-import { type BatteryStore, batteryStore, starterStore } from '../../../src/charging/battery-store.ts'
-import type { CurvePoint } from '../../../src/charging/charge.ts'
-import { type Draw, drain } from '../../../src/charging/drain.ts'
-import { noHouseLimits } from '../../../src/charging/limits.ts'
-import type { Pack } from '../../../src/charging/pack.ts'
-import { planSource, type SourcePlan, type SourcePlanRequest } from '../../../src/charging/source-plan.ts'
+import type { CurvePoint } from '../../../src/charging/simulation/charge.ts'
+import { type Draw, drain } from '../../../src/charging/simulation/drain.ts'
+import {
+  planSource,
+  type SourcePlan,
+  type SourcePlanRequest,
+} from '../../../src/charging/sources/source-plan.ts'
+import { type BatteryStore, batteryStore, starterStore } from '../../../src/charging/things/battery-store.ts'
+import { noHouseLimits } from '../../../src/charging/things/house-limits.ts'
+import type { Pack } from '../../../src/charging/things/pack.ts'
 import { chemistryName, someBattery, someHouse, someSource } from '../../support/arbitraries.ts'
 
 /** Thousands of simulated charges take their time on a busy machine. */

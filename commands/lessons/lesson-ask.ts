@@ -1,0 +1,55 @@
+// Puts a question of a lesson to the asker, with values drawn anew, and keeps it until it is answered.
+
+import { defineCommand, optional } from '../../src/assistant/command.ts'
+import type { Context } from '../../src/assistant/context.ts'
+import { cautionsFor } from '../../src/cautions/cautions.ts'
+import { drawFrom } from '../../src/handbook/lessons/draw.ts'
+import { type FoundQuestion, findQuestion, questionId } from '../../src/handbook/lessons/index.ts'
+import { lessonKind, lessonNamed } from './lesson-kind.ts'
+import { answerButtons, lessonTitle, questionLines, readLesson, tellingIn } from './lesson-words.ts'
+import { progressOf } from './progress.ts'
+
+export const lessonAsk = defineCommand({
+  name: 'lesson ask',
+  summary: 'Asks you a question of a lesson, with new values each time.',
+  options: {
+    lesson: optional(lessonKind, {
+      description: 'which one; the next that you have not done when not said',
+      phrase: text => `a question of the lesson ${text}`,
+    }),
+  },
+  examples: ['lesson ask lesson: c-rate', 'lesson ask'],
+  plainWords: ['ask me', 'quiz me', 'test me'],
+  changes: true,
+  notStanding: true,
+  answer: async ({ lesson: key }, context) => {
+    const { lesson, question, seed } = (await waiting(key, context)) ?? (await drawn(key, context))
+    const asked = question.draw(drawFrom(seed), tellingIn(context))
+    return {
+      headline: `${lessonTitle(lesson)}. ${asked.ask}`,
+      working: questionLines(asked),
+      cautions: cautionsFor(lesson.concerns),
+      followUps: [...answerButtons(asked), readLesson('Read the lesson', lesson)],
+    }
+  },
+})
+
+type Put = FoundQuestion & { readonly seed: number }
+
+/** The question that waits already, if it is of the lesson: it does not go away by being asked for again. */
+async function waiting(key: string | undefined, { asker, memory }: Context): Promise<Put | undefined> {
+  const pending = await memory.lessons.pending(asker.id)
+  const found = pending && findQuestion(pending.question)
+  if (!found || (key !== undefined && found.lesson.key !== key)) return undefined
+  return { ...found, seed: pending.seed }
+}
+
+/** What was not answered right yet comes first; of a lesson that is done any question may come. */
+async function drawn(key: string | undefined, { asker, memory, newSeed }: Context): Promise<Put> {
+  const progress = progressOf(await memory.lessons.learned(asker.id))
+  const lesson = key === undefined ? progress.next : lessonNamed(key)
+  const seed = newSeed()
+  const question = progress.open(lesson)[0] ?? drawFrom(seed).pick(lesson.questions)
+  await memory.lessons.ask(asker.id, { question: questionId(lesson, question), seed })
+  return { lesson, question, seed }
+}

@@ -1,0 +1,47 @@
+// A pack that is saved by name, with the charges noted of it.
+
+import type { Context } from '../../src/assistant/context.ts'
+import { ownersFor } from '../../src/assistant/kit-names.ts'
+import type { Pack } from '../../src/charging/things/pack.ts'
+import { Problem } from '../../src/ground/problem.ts'
+import { packKind } from '../../src/language/kinds/values.ts'
+import type { KitEntry, Memory } from '../../src/memory/memory.ts'
+import type { NotedCharge } from '../../src/memory/stores/charge-log.ts'
+
+export interface LoggedPack {
+  readonly entry: KitEntry
+  readonly pack: Pack
+  /** In order of time; without those of another pack that bore the name before. */
+  readonly charges: readonly NotedCharge[]
+}
+
+/** The asker's own pack of that name, else the club's. Throws a Problem where there is none. */
+export async function loggedPack(name: string, context: Context): Promise<LoggedPack> {
+  const [entry] = await context.memory.kit.find(ownersFor(context), [name])
+  if (entry?.kind === 'pack') return logOf(entry, context.memory)
+  throw new Problem({
+    what: entry
+      ? `"${name}" is saved as a ${entry.kind}; a log is kept of packs.`
+      : `There is no pack saved as "${name}", and a log is kept by name.`,
+    token: name,
+    expected: 'the name of a saved pack; "kit list" shows them',
+    example: `kit save name: ${entry ? 'wren' : name} pack: 3S 720 LiHV`,
+  })
+}
+
+export async function logOf(entry: KitEntry, { log }: Memory): Promise<LoggedPack> {
+  const pack = packOf(entry)
+  const charges = await log.of(entry.owner, entry.name)
+  const notations = [...new Set(charges.map(({ notation }) => notation))]
+  const own = new Set(notations.filter(notation => isSame(packOf({ notation }), pack)))
+  return { entry, pack, charges: charges.filter(({ notation }) => own.has(notation)) }
+}
+
+const packOf = ({ notation }: Pick<KitEntry, 'notation'>): Pack => packKind.read(notation, {}).value
+
+/** What else stands on the label may be added later. */
+const isSame = (one: Pack, other: Pack): boolean =>
+  one.chemistry === other.chemistry &&
+  one.series === other.series &&
+  one.parallel === other.parallel &&
+  one.capacity_Ah === other.capacity_Ah

@@ -1,0 +1,27 @@
+// How far a house may go with each of its limits: stricter than the chemistry, never looser.
+
+import { chemistries } from '../things/chemistries.ts'
+import type { ChemistryName, Cited } from '../things/chemistry.ts'
+
+export type ChemistryRule = 'maxRate_C' | 'storagePerCell_V' | 'sourceFloorPerCell_V'
+
+export interface HouseRange {
+  readonly lowest: Cited
+  readonly highest: Cited
+}
+
+/** A slower charge than this takes a day and keeps nobody safer. */
+const slowestRate_C: Cited = { value: 0.1, standing: 'common practice', source: 'slow charges are at 0.1C' }
+
+/** The values that a house may set, both ends included: C for the rate, V per cell for the others. */
+export function houseRange(rule: ChemistryRule, name: ChemistryName): HouseRange {
+  const { highestRate_C, restFloor_V, loadFloor_V, storage_V } = chemistries[name]
+  switch (rule) {
+    case 'maxRate_C':
+      return { lowest: slowestRate_C, highest: highestRate_C }
+    case 'storagePerCell_V':
+      return { lowest: restFloor_V, highest: storage_V }
+    case 'sourceFloorPerCell_V':
+      return { lowest: loadFloor_V, highest: storage_V }
+  }
+}

@@ -1,0 +1,69 @@
+// One charge of one pack, simulated: precharge, constant current, constant power, constant voltage.
+
+import type { Pack } from '../things/pack.ts'
+
+/** Where a charge starts or ends. Voltages are per cell; `soc` is 0 to 1. */
+export type State =
+  | { readonly kind: 'soc'; readonly soc: number }
+  | { readonly kind: 'rest'; readonly perCell_V: number }
+
+/** Where a charge is to go: hold at a voltage until the current falls, or stop at a state of charge. */
+export type Target =
+  | { readonly kind: 'voltage'; readonly perCell_V: number }
+  | { readonly kind: 'soc'; readonly soc: number; readonly cutoffPerCell_V: number }
+
+export interface ChargeRequest {
+  readonly pack: Pack
+  /** Current set on the charger, in A. */
+  readonly current_A: number
+  readonly from: State
+  readonly target: Target
+  /** Current at which the charge ends, in A; a tenth of the set current when absent. */
+  readonly termination_A?: number
+  /** Most power that charger and source can put into the pack, in W. */
+  readonly power_W?: number
+  /** Cell temperature, in °C; 25 when absent. */
+  readonly temperature_C?: number
+  /** Measured capacity of the whole pack, in Ah, where known: narrows the band. */
+  readonly measuredCapacity_Ah?: number
+}
+
+export type StageKind = 'precharge' | 'constant current' | 'constant power' | 'constant voltage'
+
+export interface Stage {
+  readonly kind: StageKind
+  readonly duration_s: number
+  readonly charge_Ah: number
+  /** Energy into the pack's terminals, in Wh. */
+  readonly energy_Wh: number
+}
+
+export interface CurvePoint {
+  readonly time_s: number
+  readonly perCell_V: number
+  readonly current_A: number
+  readonly soc: number
+}
+
+export interface Charge {
+  readonly stages: readonly Stage[]
+  readonly duration_s: number
+  /** Time to the first moment at the cutoff voltage (the end of constant current and power), in s. */
+  readonly timeToCutoff_s: number
+  readonly charge_Ah: number
+  /** Energy into the pack's terminals, in Wh. */
+  readonly energy_Wh: number
+  /** The part of energy_Wh that became heat in the pack, in Wh. */
+  readonly heat_Wh: number
+  readonly peakPower_W: number
+  /** Below 0 where the cell rests below the empty end of its curve. */
+  readonly startSoc: number
+  readonly endSoc: number
+  readonly curve: readonly CurvePoint[]
+}
+
+/** A time with the shortest and longest that real packs of this kind may need. */
+export interface Band {
+  readonly low: number
+  readonly high: number
+}

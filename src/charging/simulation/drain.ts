@@ -1,0 +1,68 @@
+// Drains a battery that feeds a charger: constant power over short spans, sag by one resistance, stop at the floor.
+
+import type { BatteryStore } from '../things/battery-store.ts'
+
+/** Power drawn for a while. */
+export interface Draw {
+  readonly power_W: number
+  readonly duration_s: number
+}
+
+export interface Drained {
+  /** Whether every draw was carried above the floor. */
+  readonly completed: boolean
+  /** State of charge at the end: of the whole run, or where the floor was met. */
+  readonly soc: number
+  readonly delivered_Wh: number
+  /** Heat in the battery's own resistance, in Wh. */
+  readonly loss_Wh: number
+  /** Lowest voltage under load, in V. */
+  readonly lowest_V: number
+}
+
+/** No step takes more than this share of the capacity, so that the voltage hardly moves within it. */
+const longestStep_soc = 0.004
+
+/** Runs `draws` on a battery that stands at `soc`; ends early where its floor is met. */
+export function drain(store: BatteryStore, soc: number, draws: readonly Draw[]): Drained {
+  let at = soc
+  let delivered_Wh = 0
+  let loss_Wh = 0
+  let lowest_V = Number.POSITIVE_INFINITY
+  for (const { power_W, duration_s } of draws) {
+    const rough_A = current_A(store, at, power_W) ?? 0
+    const steps = Math.max(1, Math.ceil((rough_A * duration_s) / 3600 / store.capacity_Ah / longestStep_soc))
+    const step_h = duration_s / 3600 / steps
+    for (let step = 0; step < steps; step++) {
+      const after = stepped(store, at, power_W, step_h)
+      if (!after) return { completed: false, soc: at, delivered_Wh, loss_Wh, lowest_V }
+      at = after.soc
+      delivered_Wh += power_W * step_h
+      loss_Wh += after.loss_W * step_h
+      lowest_V = Math.min(lowest_V, after.loaded_V)
+    }
+  }
+  return { completed: true, soc: at, delivered_Wh, loss_Wh, lowest_V }
+}
+
+/** One step by the midpoint rule; undefined where it would go below a floor. */
+function stepped(store: BatteryStore, soc: number, power_W: number, step_h: number) {
+  const first_A = current_A(store, soc, power_W)
+  if (first_A === undefined) return undefined
+  const middle_A = current_A(store, soc - (first_A * step_h) / 2 / store.capacity_Ah, power_W)
+  if (middle_A === undefined) return undefined
+  const end = soc - (middle_A * step_h) / store.capacity_Ah
+  const end_A = current_A(store, end, power_W)
+  if (end <= 0 || end_A === undefined) return undefined
+  const loaded_V = store.rest_V(end) - end_A * store.resistance_ohm
+  if (loaded_V < store.loadFloor_V || store.rest_V(end) < store.restFloor_V) return undefined
+  return { soc: end, loss_W: middle_A ** 2 * store.resistance_ohm, loaded_V }
+}
+
+/** Current at which the battery gives `power_W` at its terminals; undefined where it never can. P = (V - R I) I. */
+function current_A(store: BatteryStore, soc: number, power_W: number): number | undefined {
+  const rest_V = store.rest_V(Math.max(0, soc))
+  const discriminant = rest_V ** 2 - 4 * store.resistance_ohm * power_W
+  if (discriminant < 0) return undefined
+  return (2 * power_W) / (rest_V + Math.sqrt(discriminant))
+}

@@ -1,0 +1,122 @@
+// Simulates one charge of one pack: precharge, constant current, constant power, constant voltage.
+
+import { chemistries } from '../things/chemistries.ts'
+import type { Chemistry } from '../things/chemistry.ts'
+import { interpolate } from '../things/curve.ts'
+import { type Cell, cellOf, type Moment, terminalVoltage } from './cell.ts'
+import type { Charge, ChargeRequest, StageKind, State } from './charge.ts'
+import { checkRequest } from './check-request.ts'
+import { bookStage, type Entry } from './ledger.ts'
+import { type Law, march } from './march.ts'
+
+/** Precharge current over set current: the share that charge-management chips use (Microchip MCP73831, Maxim MAX8819). */
+const prechargeShare = 0.1
+/** Termination current over set current when the request names none. */
+const terminationShare = 0.1
+/** No charger sees so small a share of its set current: a lower termination counts as this. */
+const leastTerminationShare = 1e-4
+const usualTemperature_C = 25
+
+/**
+ * Simulates a charge and returns its stages, totals and curve.
+ *
+ * A charge to a voltage ends when the current at the cutoff has fallen to `termination_A`; without one, to
+ * a tenth of the set current, as most field chargers do (common practice; among the settings of the
+ * Microchip MCP73831/2, DS20001984). A tenth of the capacity instead would end a slow charge before its
+ * taper had begun. A charge to a state of charge stops there, or at the end of its taper where the cutoff
+ * does not reach it.
+ *
+ * The cell keeps one temperature. Whether a charge is safe is not asked here.
+ * @throws RangeError on a number that is not finite, or not above zero where it must be
+ */
+export function simulateCharge(request: ChargeRequest): Charge {
+  checkRequest(request)
+  return chargeCell(request, requestedCell(request))
+}
+
+/** The cell that a request is about: its measured capacity stands above the label's. */
+export function requestedCell({ pack, measuredCapacity_Ah, temperature_C }: ChargeRequest): Cell {
+  const capacity_Ah = measuredCapacity_Ah ?? pack.capacity_Ah
+  return cellOf({ ...pack, capacity_Ah }, temperature_C ?? usualTemperature_C)
+}
+
+/** Simulates a checked request on a cell of the caller's choice. */
+export function chargeCell(request: ChargeRequest, cell: Cell): Charge {
+  const { pack } = request
+  const startSoc = socOf(chemistries[pack.chemistry], request.from)
+  let at: Moment = { time_s: 0, soc: startSoc, current_A: 0, fast_V: 0, slow_V: 0 }
+  const entries: Entry[] = []
+  for (const { kind, law, isOver } of stagesOf(request, cell)) {
+    const states = march(cell, law, at, isOver)
+    if (states.length === 1) continue
+    entries.push(bookStage(kind, cell, pack.series, states))
+    at = states.at(-1) as Moment
+  }
+  return total(entries, pack.series, startSoc, at.soc)
+}
+
+interface PlannedStage {
+  readonly kind: StageKind
+  readonly law: Law
+  readonly isOver: (at: Moment) => number
+}
+
+function stagesOf({ pack, current_A, target, ...request }: ChargeRequest, cell: Cell): PlannedStage[] {
+  const cutoff_V = target.kind === 'voltage' ? target.perCell_V : target.cutoffPerCell_V
+  const endSoc = target.kind === 'soc' ? target.soc : Number.POSITIVE_INFINITY
+  const power_W = (request.power_W ?? Number.POSITIVE_INFINITY) / pack.series
+  const precharge_V = Math.min(chemistries[pack.chemistry].precharge_V.value, cutoff_V)
+  const precharge_A = Math.min(current_A * prechargeShare, power_W / precharge_V)
+  const termination_A = Math.max(
+    request.termination_A ?? current_A * terminationShare,
+    current_A * leastTerminationShare,
+  )
+  const above = (volts: number) => (at: Moment) => terminalVoltage(cell, at) - volts
+  const planned: PlannedStage[] = [
+    { kind: 'precharge', law: { hold: 'current', limit_A: precharge_A }, isOver: above(precharge_V) },
+    {
+      kind: 'constant current',
+      law: { hold: 'current', limit_A: current_A },
+      isOver: above(Math.min(cutoff_V, power_W / current_A)),
+    },
+    {
+      kind: 'constant power',
+      law: { hold: 'power', power_W, limit_A: current_A },
+      isOver: above(cutoff_V),
+    },
+    {
+      kind: 'constant voltage',
+      law: { hold: 'voltage', perCell_V: cutoff_V, limit_A: current_A },
+      isOver: at => termination_A - at.current_A,
+    },
+  ]
+  const possible = planned.filter(stage => stage.law.hold !== 'power' || Number.isFinite(power_W))
+  return possible.map(stage => ({ ...stage, isOver: at => Math.max(stage.isOver(at), at.soc - endSoc) }))
+}
+
+/** State of charge at the start; below 0 for a cell that rests below the curve, so that its precharge counts. */
+function socOf(chemistry: Chemistry, from: State): number {
+  if (from.kind === 'soc') return from.soc
+  const { soc, perCell_V } = chemistry.curve.value
+  return Math.min(1, interpolate(perCell_V, soc, from.perCell_V))
+}
+
+function total(entries: readonly Entry[], series: number, startSoc: number, endSoc: number): Charge {
+  const stages = entries.map(entry => entry.stage)
+  const curve = entries.flatMap(entry => entry.points)
+  const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0)
+  return {
+    stages,
+    duration_s: sum(stages.map(stage => stage.duration_s)),
+    timeToCutoff_s: sum(
+      stages.filter(stage => stage.kind !== 'constant voltage').map(stage => stage.duration_s),
+    ),
+    charge_Ah: sum(stages.map(stage => stage.charge_Ah)),
+    energy_Wh: sum(stages.map(stage => stage.energy_Wh)),
+    heat_Wh: sum(entries.map(entry => entry.heat_Wh)),
+    peakPower_W: curve.reduce((peak, at) => Math.max(peak, at.perCell_V * at.current_A * series), 0),
+    startSoc,
+    endSoc,
+    curve,
+  }
+}

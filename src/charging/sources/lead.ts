@@ -1,0 +1,45 @@
+// A lead of two wires, out and back: what it takes from the volts, and the thinnest gauge that will do.
+
+import { mostRise_K, thickestGauge, thinnestGauge, wireResistance_ohm, wireRise_K } from '../things/wire.ts'
+
+export interface LeadLoad {
+  /** From one end of the lead to the other; the current flows this far out and back. */
+  readonly length_m: number
+  readonly current_A: number
+  readonly air_C: number
+}
+
+/** All for both wires together. */
+export interface Lead {
+  readonly resistance_ohm: number
+  readonly drop_V: number
+  readonly heat_W: number
+  /** Of the wire over the air. */
+  readonly rise_K: number
+  /** Drop and heat once the wire has warmed; Infinity where it would not stop warming. */
+  readonly warmDrop_V: number
+  readonly warmHeat_W: number
+}
+
+export function leadOf(gauge: number, { length_m, current_A, air_C }: LeadLoad): Lead {
+  const rise_K = wireRise_K(gauge, current_A, air_C)
+  const cold_ohm = wireResistance_ohm(gauge, 2 * length_m, air_C)
+  const warm_ohm = wireResistance_ohm(gauge, 2 * length_m, air_C + rise_K)
+  return {
+    resistance_ohm: cold_ohm,
+    drop_V: current_A * cold_ohm,
+    heat_W: current_A ** 2 * cold_ohm,
+    rise_K,
+    warmDrop_V: current_A * warm_ohm,
+    warmHeat_W: current_A ** 2 * warm_ohm,
+  }
+}
+
+/** The thinnest gauge whose warm wire drops no more than `most_V` and stays within the rise that is allowed. */
+export function thinnestLead(load: LeadLoad, most_V = Number.POSITIVE_INFINITY): number | undefined {
+  for (let gauge = thinnestGauge; gauge >= thickestGauge; gauge--) {
+    const { rise_K, warmDrop_V } = leadOf(gauge, load)
+    if (rise_K <= mostRise_K.value && warmDrop_V <= most_V) return gauge
+  }
+  return undefined
+}

@@ -1,0 +1,88 @@
+// What a supply carries: the charge current for each cell count, a cable's limit, and the smallest supply for a load.
+
+import { type Feed, feedOf } from '../setting/feed.ts'
+import type { Charger } from '../things/charger.ts'
+import { chemistries } from '../things/chemistries.ts'
+import type { ChemistryName, Cited } from '../things/chemistry.ts'
+import { chargerEfficiency } from '../things/practice.ts'
+import type { Offer, Source } from '../things/source.ts'
+import { anyCurrent, largestStep_A, nearestStep_A } from '../things/steps.ts'
+import { pdOffers } from '../things/usb-pd.ts'
+
+export interface Carried {
+  readonly series: number
+  readonly cutoffPack_V: number
+  /** The charger's highest step that supply and charger carry at the cutoff, in A; absent where not even the lowest. */
+  readonly current_A?: number
+}
+
+/** Cell counts that a charger of unknown range is taken to have. */
+const usualSeries = { min: 1, max: 6 }
+
+/** The current for every cell count of the charger, at the full voltage of the chemistry. */
+export function carriedBySeries(
+  feed: Feed,
+  charger: Charger | undefined,
+  chemistry: ChemistryName,
+): Carried[] {
+  const { minSeries = usualSeries.min, maxSeries = Math.max(usualSeries.max, minSeries) } = charger ?? {}
+  const currents = charger?.currents ?? anyCurrent
+  const efficiency = charger?.efficiency ?? chargerEfficiency.value
+  return Array.from({ length: maxSeries - minSeries + 1 }, (_, index) => {
+    const series = minSeries + index
+    const cutoffPack_V = chemistries[chemistry].full_V.value * series
+    const power_W = Math.min(feed.power_W * efficiency, charger?.power_W ?? Number.POSITIVE_INFINITY)
+    const limit_A = Math.min(power_W / cutoffPack_V, largestStep_A(currents))
+    const current_A = charger ? nearestStep_A(currents, limit_A, limit_A + 1e-9) : shownDown_A(limit_A)
+    return { series, cutoffPack_V, ...(current_A === undefined ? {} : { current_A }) }
+  })
+}
+
+/** To the digits that are shown (0.01 A, from 10 A 0.1 A), down. */
+function shownDown_A(limit_A: number): number | undefined {
+  const perAmpere = limit_A < 10 ? 100 : 10
+  const down_A = Math.floor(limit_A * perAmpere + 1e-9) / perAmpere
+  return down_A > 0 ? down_A : undefined
+}
+
+/** Current of an ordinary USB-C cable, in A; a cable marked for 5 A carries that, and above 20 V too. */
+export const plainCable_A: Cited = {
+  value: 3,
+  standing: 'published',
+  source: 'USB Type-C specification: 3 A without an electronic mark, 5 A with one',
+}
+
+/** The source as it is behind a USB-C cable for `cable_A`; other sources have leads of their own. */
+export function behindCable(source: Source, cable_A: number): Source {
+  if ((source.kind !== 'supply' && source.kind !== 'power bank') || source.usbPd_W === undefined)
+    return source
+  const offers = (source.kind === 'supply' ? source.offers : pdOffers(source.usbPd_W))
+    .filter(({ voltage_V }) => voltage_V <= 20 || cable_A > plainCable_A.value)
+    .map(({ voltage_V, current_A }) => ({ voltage_V, current_A: Math.min(current_A, cable_A) }))
+  return { ...source, offers }
+}
+
+/** Power classes in which USB PD supplies are sold, in W. */
+export const soldPowers_W: Cited<readonly number[]> = {
+  value: [15, 20, 27, 30, 45, 60, 65, 100, 140, 180, 240],
+  standing: 'common practice',
+  source: 'USB PD supplies are sold in classes of 15 to 240 W',
+}
+
+export interface UsbChoice {
+  readonly supply_W: number
+  readonly offer: Offer
+}
+
+/** The smallest USB PD supply that gives `input_W` inside the charger's input window; undefined where none does. */
+export function smallestUsbSupply(input_W: number, charger: Charger | undefined): UsbChoice | undefined {
+  for (const supply_W of soldPowers_W.value) {
+    const feed = feedOf({
+      source: { kind: 'supply', offers: pdOffers(supply_W), usbPd_W: supply_W },
+      charger,
+    })
+    if ('refusal' in feed || !feed.offer || feed.power_W < input_W - 1e-9) continue
+    return { supply_W, offer: feed.offer }
+  }
+  return undefined
+}

@@ -1,0 +1,124 @@
+// What the resistance of a pack's cells says about its age: measured or read, at 1 Ah and 25 °C, beside its like.
+
+import { resistanceFactor, wholeOverReading } from '../simulation/cell.ts'
+import type { Band } from '../simulation/charge.ts'
+import { chemistries } from '../things/chemistries.ts'
+import type { ChemistryName, Cited } from '../things/chemistry.ts'
+import type { Pack } from '../things/pack.ts'
+
+/** A current out of the pack and its voltage then; a pack at rest is a load of 0 A. */
+export interface LoadReading {
+  readonly current_A: number
+  readonly pack_V: number
+}
+
+/** Resistance of one cell from two loads a few seconds each, in ohm: the drop of volts over the rise of amps. */
+export function resistanceFromLoads(one: LoadReading, other: LoadReading, series: number): number {
+  return (one.pack_V - other.pack_V) / (other.current_A - one.current_A) / series
+}
+
+export interface HealthRequest {
+  readonly pack: Pack
+  /** One value for all, or one a cell, in ohm. */
+  readonly cells_ohm: readonly number[]
+  /** In °C; 25 when absent. */
+  readonly temperature_C?: number
+  /** What one cell had when the pack was new, in ohm, at 25 °C. */
+  readonly fresh_ohm?: number
+}
+
+export type Age = 'as its like' | 'aged' | 'tired' | 'worn out'
+
+export interface Health {
+  readonly age: Age
+  /** Mean of the cells, in ohm, as measured and at 25 °C. */
+  readonly cell_ohm: number
+  readonly at25C_ohm: number
+  /** At 25 °C times the capacity, in ohm·Ah: the same for packs of one make and any size. */
+  readonly at25C_ohmAh: number
+  /** What it is set beside, in ohm·Ah: its like, or itself when new. */
+  readonly like_ohmAh: Band
+  /** Times the most of that. */
+  readonly times: number
+  /** Index of a cell that stands out from the others; absent where none does. */
+  readonly odd?: number
+}
+
+/** Times the most of its like, or of itself when new. */
+export const ages: Cited<{ readonly aged: number; readonly tired: number; readonly worn: number }> = {
+  value: { aged: 1.5, tired: 2, worn: 3 },
+  standing: 'common practice',
+  source: 'a pack whose resistance has doubled is kept for gentle use, at three times it is retired',
+}
+
+/** Resistance that a long charge meets in published cells, in ohm·Ah at 25 °C. */
+const pouches: Cited<Band> = {
+  value: { low: 0.04, high: 0.137 },
+  standing: 'computed',
+  source:
+    'high-rate pouch 0.04 to 0.056 from its measured charges, power pouch 0.0495 (Ecker et al. 2015), energy pouch 0.12 to 0.137 (Ai et al. 2020)',
+}
+
+const cans: Cited<Band> = {
+  value: { low: 0.17, high: 0.29 },
+  standing: 'computed',
+  source: 'NMC 18650 0.17 to 0.22 and LCO prismatic 0.25 to 0.29, from their measured charges',
+}
+
+/** The same of the pack's chemistry; where nothing is published the fitted model with its spread. */
+export function publishedResistance(name: ChemistryName): Cited<Band> {
+  if (name === 'LiPo' || name === 'LiHV') return pouches
+  if (name === 'Li-ion') return cans
+  const { resistance, resistanceSpread } = chemistries[name]
+  const { series_ohmAh, fast_ohmAh, slow_ohmAh } = resistance.value
+  const whole_ohmAh = series_ohmAh + fast_ohmAh + slow_ohmAh
+  const [least, most] = [1 - resistanceSpread.value, 1 + resistanceSpread.value]
+  return { ...resistance, value: { low: least * whole_ohmAh, high: most * whole_ohmAh } }
+}
+
+export const oddCell: Cited = {
+  value: 1.4,
+  standing: 'common practice',
+  source: 'a cell with 1.4 times the resistance of the middle one ages ahead of the others',
+}
+
+export function judgeHealth({ pack, cells_ohm, temperature_C = 25, fresh_ohm }: HealthRequest): Health {
+  const cell_ohm = cells_ohm.reduce((sum, ohm) => sum + ohm, 0) / cells_ohm.length
+  const at25C_ohm = cell_ohm / resistanceFactor(temperature_C)
+  const at25C_ohmAh = at25C_ohm * pack.capacity_Ah
+  const like_ohmAh = fresh_ohm === undefined ? likeOf(pack) : ofItself(fresh_ohm * pack.capacity_Ah)
+  const times = at25C_ohmAh / like_ohmAh.high
+  const odd = oddOneOut(cells_ohm)
+  return {
+    age: ageAt(times),
+    cell_ohm,
+    at25C_ohm,
+    at25C_ohmAh,
+    like_ohmAh,
+    times,
+    odd,
+  }
+}
+
+/** What a reading of some seconds shows of it. */
+function likeOf({ chemistry }: Pack): Band {
+  const { low, high } = publishedResistance(chemistry).value
+  return { low: low / wholeOverReading, high: high / wholeOverReading }
+}
+
+const ofItself = (fresh_ohmAh: number): Band => ({ low: fresh_ohmAh, high: fresh_ohmAh })
+
+function ageAt(times: number): Age {
+  const { aged, tired, worn } = ages.value
+  if (times < aged) return 'as its like'
+  if (times < tired) return 'aged'
+  return times < worn ? 'tired' : 'worn out'
+}
+
+function oddOneOut(cells_ohm: readonly number[]): number | undefined {
+  if (cells_ohm.length < 2) return undefined
+  const sorted = [...cells_ohm].sort((a, b) => a - b)
+  const middle = sorted[Math.floor((sorted.length - 1) / 2)] as number
+  const largest = Math.max(...cells_ohm)
+  return largest > oddCell.value * middle ? cells_ohm.indexOf(largest) : undefined
+}

@@ -1,0 +1,70 @@
+// From resting volts to charge and back, each with how far real cells and a meter lie apart.
+
+import type { Band } from '../simulation/charge.ts'
+import { socBandAt } from '../things/charge-fraction.ts'
+import type { Chemistry, Cited } from '../things/chemistry.ts'
+import { restingVoltage, socAt } from '../things/curve.ts'
+
+/** How far the reading of a pocket voltmeter may be off one cell, in V. */
+export const meterError_V: Cited = {
+  value: 0.01,
+  standing: 'common practice',
+  source: 'a cell checker is good to about 0.01 V',
+}
+
+/** So much charge within the error of a meter: there the curve is flat. */
+const flatSoc = 0.12
+/** So much charge between cells of a kind: there they are too unlike for more than a rough guess. */
+const unlikeSoc = 0.35
+
+/** How much volts tell of the charge. */
+export type Telling = 'well' | 'roughly' | 'flat'
+
+export interface RestCharge {
+  /** 0 to 1. */
+  readonly soc: number
+  readonly band: Band
+  readonly perCell_V: number
+  readonly telling: Telling
+}
+
+/** State of charge of a cell that rests at `perCell_V`, in V. */
+export function chargeAtRest(chemistry: Chemistry, perCell_V: number): RestCharge {
+  const [less_V, more_V] = [perCell_V - meterError_V.value, perCell_V + meterError_V.value]
+  const { low } = socBandAt(chemistry, less_V)
+  const { high } = socBandAt(chemistry, more_V)
+  const isFlat = socAt(chemistry, more_V) - socAt(chemistry, less_V) > flatSoc
+  const telling = isFlat ? 'flat' : high - low > unlikeSoc ? 'roughly' : 'well'
+  return { soc: socAt(chemistry, perCell_V), band: { low, high }, perCell_V, telling }
+}
+
+export interface RestVolts {
+  readonly perCell_V: number
+  /** Between which real cells with this charge rest. */
+  readonly band: Band
+}
+
+/** Resting volts of one cell at a state of charge of 0 to 1. */
+export function voltsAtRest(chemistry: Chemistry, soc: number): RestVolts {
+  const perCell_V = restingVoltage(chemistry, soc)
+  const full_V = chemistry.full_V.value
+  const reached = (side: 'low' | 'high') =>
+    firstVolts(chemistry.damage_V.value, full_V, volts => socBandAt(chemistry, volts)[side] >= soc - 1e-9)
+  // The cell with most charge at some volts needs the least volts for this charge.
+  return {
+    perCell_V,
+    band: { low: Math.min(perCell_V, reached('high')), high: Math.max(perCell_V, reached('low')) },
+  }
+}
+
+/** The least volts from which `holds` is true, where it stays true above: by halving. */
+function firstVolts(low_V: number, high_V: number, holds: (volts: number) => boolean): number {
+  let low = low_V
+  let high = high_V
+  for (let halving = 0; halving < 30; halving++) {
+    const middle = (low + high) / 2
+    if (holds(middle)) high = middle
+    else low = middle
+  }
+  return high
+}

@@ -1,0 +1,50 @@
+// Which way a pack goes to its storage voltage, and how much charge that moves.
+
+import type { State } from '../simulation/charge.ts'
+import { chemistries } from '../things/chemistries.ts'
+import type { Cited } from '../things/chemistry.ts'
+import { restingVoltage, socAt } from '../things/curve.ts'
+import type { HouseLimits } from '../things/house-limits.ts'
+import type { Pack } from '../things/pack.ts'
+
+export const storageTolerance_V: Cited = {
+  value: 0.03,
+  standing: 'common practice',
+  source: 'a pack that rests within 0.03 V per cell of its storage voltage is stored',
+}
+
+const nearSoc = 0.15
+
+/** In s. */
+export const storeWithin_s: Cited = {
+  value: 2 * 24 * 3600,
+  standing: 'common practice',
+  source: 'a full pack that will not fly goes to storage the same day, within two days at the latest',
+}
+
+export interface StorageMove {
+  readonly way: 'charge' | 'discharge' | 'stay'
+  readonly rest_V: number
+  readonly storage_V: number
+  readonly fromSoc: number
+  readonly toSoc: number
+  /** In Ah. */
+  readonly moved_Ah: number
+}
+
+/** Storage voltage per cell in this house, in V. */
+export const storageVoltage_V = ({ chemistry }: Pack, house: HouseLimits): number =>
+  house.storagePerCell_V?.[chemistry] ?? chemistries[chemistry].storage_V.value
+
+export function storageMove(pack: Pack, from: State, house: HouseLimits): StorageMove {
+  const chemistry = chemistries[pack.chemistry]
+  const storage_V = storageVoltage_V(pack, house)
+  const rest_V = from.kind === 'rest' ? from.perCell_V : restingVoltage(chemistry, from.soc)
+  const fromSoc = from.kind === 'soc' ? from.soc : socAt(chemistry, from.perCell_V)
+  const toSoc = socAt(chemistry, storage_V)
+  const isNear = Math.abs(rest_V - storage_V) <= storageTolerance_V.value + 1e-9
+  // On a flat curve near volts can hide far charge.
+  const isThere = isNear && Math.abs(fromSoc - toSoc) <= nearSoc
+  const way = isThere ? 'stay' : rest_V < storage_V ? 'charge' : 'discharge'
+  return { way, rest_V, storage_V, fromSoc, toSoc, moved_Ah: Math.abs(fromSoc - toSoc) * pack.capacity_Ah }
+}

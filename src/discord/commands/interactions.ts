@@ -1,0 +1,147 @@
+// Answers an interaction, whichever way it came in: a slash command, what is being typed, or a button.
+
+import {
+  type APIApplicationCommandAutocompleteInteraction,
+  type APIChatInputApplicationCommandInteraction,
+  type APIInteraction,
+  type APIMessageComponentInteraction,
+  ApplicationCommandType,
+  InteractionResponseType,
+  InteractionType,
+  MessageFlags,
+} from 'discord.js'
+import type { Assistant } from '../../assistant/assistant.ts'
+import type { Occasion } from '../../assistant/context.ts'
+import { problemReply } from '../../assistant/failures.ts'
+import { Problem } from '../../ground/problem.ts'
+import type { Question } from '../../language/sentence/question.ts'
+import type { Log } from '../../log.ts'
+import type { QuestionMemory } from '../../memory/memory.ts'
+import { describeFault } from '../faults.ts'
+import { asComposed, type Compose, type Composed } from '../messages/compose.ts'
+import { readCustomId } from '../messages/custom-id.ts'
+import { deliver, isAcknowledged } from '../messages/deliver.ts'
+import { occasionOf, type ServerName } from '../occasion.ts'
+import type { Responder } from '../responder.ts'
+import { privateOption } from './slash.ts'
+import { readSlash } from './slash-input.ts'
+
+/** Discord's limit for one suggestion; that there are 25 at most is the assistant's own. */
+const longestChoice = 100
+
+export interface InteractionParts {
+  readonly assistant: Assistant
+  readonly questions: QuestionMemory
+  readonly compose: Compose
+  readonly serverName: ServerName
+  readonly patience_ms: number
+  readonly log: Log
+}
+
+/** Never rejects: what cannot be delivered is logged, as there is nobody left to tell. */
+export type AnswerInteraction = (interaction: APIInteraction, responder: Responder) => Promise<void>
+
+export function createAnswerInteraction(parts: InteractionParts): AnswerInteraction {
+  const { assistant, questions, compose, serverName, patience_ms, log } = parts
+
+  return async (interaction, responder) => {
+    try {
+      const occasion = occasionOf(interaction, serverName)
+      if (!occasion) return log.warn({ type: interaction.type }, 'an interaction without an asker is left')
+      if (isSlash(interaction)) await slash(interaction, responder, occasion)
+      else if (interaction.type === InteractionType.ApplicationCommandAutocomplete)
+        await suggest(interaction, responder, occasion)
+      else if (interaction.type === InteractionType.MessageComponent)
+        await press(interaction, responder, occasion)
+      else log.warn({ type: interaction.type }, 'an interaction of a kind that we never offer is left')
+    } catch (error) {
+      log.error({ error: describeFault(error), interaction: interaction.id }, 'an answer was not delivered')
+    }
+  }
+
+  function slash({ data }: APIChatInputApplicationCommandInteraction, to: Responder, occasion: Occasion) {
+    const { question, privately } = readSlash(data)
+    const answer = privately ? askPrivately(question, alone(occasion)) : compose(question, occasion, 'brief')
+    return deliver(answer, to, { inPlace: false, privately, patience_ms }, log)
+  }
+
+  /** Answering in public what was meant to be private would be worse than not answering. */
+  async function askPrivately(question: Question, occasion: Occasion): Promise<Composed> {
+    const may = await assistant.mayAskPrivately(occasion).catch((error: unknown) => {
+      log.error({ error: describeFault(error) }, 'who may ask privately cannot be read')
+      return false
+    })
+    return may ? compose(question, occasion, 'brief') : asComposed(publicOnly)
+  }
+
+  async function suggest(
+    { data }: APIApplicationCommandAutocompleteInteraction,
+    to: Responder,
+    occasion: Occasion,
+  ) {
+    const { question, focused } = readSlash(data)
+    const values = focused
+      ? await assistant.complete(question.command, focused.option, focused.text, occasion)
+      : []
+    const choices = values
+      .filter(value => value !== '' && value.length <= longestChoice)
+      .map(value => ({ name: value, value }))
+    const type = InteractionResponseType.ApplicationCommandAutocompleteResult
+    await isAcknowledged(to.acknowledge({ type, data: { choices } }, []), log)
+  }
+
+  /** A message that only the presser sees is changed; one that others see is left, and the presser answered. */
+  async function press(interaction: APIMessageComponentInteraction, to: Responder, occasion: Occasion) {
+    const flags = interaction.message.flags ?? 0
+    const inPlace = occasion.place.direct || (flags & MessageFlags.Ephemeral) !== 0
+    const pressed = readCustomId(interaction.data.custom_id)
+    const question = pressed && (await kept(pressed.questionId))
+    if (!pressed || question === undefined) {
+      log.warn({ interaction: interaction.id }, 'a button that we do not know was pressed')
+      const refusal = Promise.resolve(asComposed(unknownButton))
+      return deliver(refusal, to, { inPlace: false, privately: true, patience_ms }, log)
+    }
+    const answer = compose(question, alone(occasion), pressed.view)
+    return deliver(answer, to, { inPlace, privately: true, patience_ms }, log)
+  }
+
+  async function kept(questionId: string): Promise<string | undefined> {
+    try {
+      return await questions.find(questionId)
+    } catch (error) {
+      log.error({ error: describeFault(error) }, 'the question behind a button cannot be read')
+      return undefined
+    }
+  }
+}
+
+/** Only the asker will see the answer, though others are in the channel. */
+const alone = (occasion: Occasion): Occasion => ({ ...occasion, place: { ...occasion.place, direct: true } })
+
+const unknownButton = problemReply(
+  '',
+  'a button under an earlier answer',
+  new Problem({
+    what: 'I cannot find the question behind this button.',
+    expected: 'the question, asked anew',
+    example: 'help',
+  }),
+)
+
+const publicOnly = problemReply(
+  '',
+  'a question whose answer only you would see',
+  new Problem({
+    what: 'Here only moderators may have an answer that only they see.',
+    token: privateOption,
+    expected: `the question without "${privateOption}", or asked in a direct message to me`,
+    example: `${privateOption}: False`,
+  }),
+)
+
+function isSlash(interaction: APIInteraction): interaction is APIChatInputApplicationCommandInteraction {
+  return (
+    interaction.type === InteractionType.ApplicationCommand &&
+    interaction.data.type === ApplicationCommandType.ChatInput
+  )
+}

@@ -1,0 +1,109 @@
+// Which slash commands Discord has of ours: set by the registration script, compared at every start.
+
+import {
+  type APIApplication,
+  type APIApplicationCommand,
+  type APIPartialGuild,
+  REST,
+  Routes,
+} from 'discord.js'
+import type { Command } from '../../assistant/command.ts'
+import type { Log } from '../../log.ts'
+import { describeFault } from '../faults.ts'
+import { inviteLink } from '../permissions.ts'
+import { type SlashCommand, slashCommands } from './slash.ts'
+
+export interface Registered {
+  /** The link by which a server's moderator lets us in. */
+  readonly invite: string
+  readonly count: number
+  /** The scopes that were emptied, so that no command shows twice. */
+  readonly emptied: readonly string[]
+}
+
+export interface Access {
+  /** Where Discord's REST API is, without its version. */
+  readonly api: string
+  readonly token: string
+}
+
+/** Overwrites the commands of one server, or of the application where none is given, and empties the other scope. */
+export async function registerCommands(
+  { api, token }: Access,
+  commands: readonly Command[],
+  serverId: string | undefined,
+): Promise<Registered> {
+  const rest = new REST({ api }).setToken(token)
+  const applicationId = await applicationOf(rest)
+  await rest.put(scope(applicationId, serverId), { body: slashCommands(commands) })
+  const others = serverId === undefined ? await serversOf(rest) : [undefined]
+  const emptied: string[] = []
+  for (const other of others) {
+    const there = (await rest.get(scope(applicationId, other))) as APIApplicationCommand[]
+    if (there.length === 0) continue
+    await rest.put(scope(applicationId, other), { body: [] })
+    emptied.push(other === undefined ? 'everywhere' : `server ${other}`)
+  }
+  return { invite: inviteLink(applicationId), count: commands.length, emptied }
+}
+
+/** A difference is only logged: a start must not change what a server's moderators have set up. */
+export async function logDifference(
+  rest: REST,
+  commands: readonly Command[],
+  serverId: string | undefined,
+  log: Log,
+): Promise<void> {
+  try {
+    const path = scope(await applicationOf(rest), serverId)
+    const there = (await rest.get(path)) as APIApplicationCommand[]
+    const missing = differences(slashCommands(commands), there)
+    if (missing.length > 0)
+      log.warn({ commands: missing }, 'Discord has other commands than these; npm run discord:register')
+  } catch (error) {
+    log.warn({ error: describeFault(error) }, 'the commands that Discord has cannot be compared')
+  }
+}
+
+/** The names of commands that Discord lacks, has otherwise, or has too many. */
+export function differences(
+  wanted: readonly SlashCommand[],
+  there: readonly { readonly name: string }[],
+): string[] {
+  const lacking = wanted.filter(
+    command =>
+      !holds(
+        there.find(({ name }) => name === command.name),
+        command,
+      ),
+  )
+  const surplus = there.filter(({ name }) => !wanted.some(command => command.name === name))
+  return [...lacking, ...surplus].map(({ name }) => name)
+}
+
+/** Whether `given` has everything that `wanted` says; Discord adds fields of its own and drops false and empty ones. */
+function holds(given: unknown, wanted: unknown): boolean {
+  if (Array.isArray(wanted)) {
+    const list = Array.isArray(given) ? given : []
+    return list.length === wanted.length && wanted.every((item, at) => holds(list[at], item))
+  }
+  if (typeof wanted === 'object' && wanted !== null) {
+    return Object.entries(wanted).every(([key, value]) =>
+      holds((given as Record<string, unknown> | undefined)?.[key], value),
+    )
+  }
+  return given === wanted || (given === undefined && wanted === false)
+}
+
+async function applicationOf(rest: REST): Promise<string> {
+  return ((await rest.get(Routes.currentApplication())) as APIApplication).id
+}
+
+async function serversOf(rest: REST): Promise<string[]> {
+  return ((await rest.get(Routes.userGuilds())) as APIPartialGuild[]).map(({ id }) => id)
+}
+
+const scope = (applicationId: string, serverId: string | undefined) =>
+  serverId === undefined
+    ? Routes.applicationCommands(applicationId)
+    : Routes.applicationGuildCommands(applicationId, serverId)

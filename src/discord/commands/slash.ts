@@ -1,0 +1,93 @@
+// The assistant's commands as Discord's slash commands.
+
+import {
+  type APIApplicationCommandBasicOption,
+  type APIApplicationCommandSubcommandOption,
+  ApplicationCommandOptionType,
+  ApplicationCommandType,
+  ApplicationIntegrationType,
+  InteractionContextType,
+  type RESTPostAPIChatInputApplicationCommandsJSONBody,
+} from 'discord.js'
+import type { Command } from '../../assistant/command.ts'
+import { type Localizations, localizations, translationsOf } from './localizations.ts'
+
+export type SlashCommand = RESTPostAPIChatInputApplicationCommandsJSONBody
+
+/** Every slash command has it besides its own options. */
+export const privateOption = 'private'
+
+const longestDescription = 100
+
+/** Two-word names become subcommands. Throws an Error where a name is both a command and a family. */
+export function slashCommands(commands: readonly Command[], table = localizations): SlashCommand[] {
+  return [...families(commands)].map(([name, members]) => {
+    const only = members.find(member => member.name === name)
+    if (only && members.length > 1) throw new Error(`"${name}" is both a command and a family of commands`)
+    return {
+      type: ApplicationCommandType.ChatInput,
+      ...(only ? entitled(name, only.summary, table) : entitled(name, familySummary(members), table)),
+      options: only ? optionsOf(only, table) : members.map(member => subcommand(member, table)),
+      integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
+      contexts: [
+        InteractionContextType.Guild,
+        InteractionContextType.BotDM,
+        InteractionContextType.PrivateChannel,
+      ],
+    }
+  })
+}
+
+function families(commands: readonly Command[]): Map<string, Command[]> {
+  return Map.groupBy(commands, ({ name }) => name.split(' ')[0] ?? name)
+}
+
+const lastWord = (name: string): string => name.split(' ')[1] ?? name
+
+const familySummary = (members: readonly Command[]): string =>
+  members.map(({ name }) => lastWord(name)).join(', ')
+
+function subcommand(member: Command, table: Localizations): APIApplicationCommandSubcommandOption {
+  return {
+    type: ApplicationCommandOptionType.Subcommand,
+    ...entitled(lastWord(member.name), member.summary, table),
+    options: optionsOf(member, table),
+  }
+}
+
+/** Quantities are strings: a number option would turn "0,1" into 1 where the comma is the decimal mark. */
+function optionsOf({ name, options }: Command, table: Localizations): APIApplicationCommandBasicOption[] {
+  if (privateOption in options) throw new Error(`"${name}" has an option of its own named "${privateOption}"`)
+  const own = Object.entries(options).map(
+    ([option, { required, description }]) =>
+      ({
+        type: ApplicationCommandOptionType.String,
+        ...entitled(option, description, table),
+        required,
+        autocomplete: true,
+      }) as const,
+  )
+  return [
+    ...own.filter(({ required }) => required),
+    ...own.filter(({ required }) => !required),
+    {
+      type: ApplicationCommandOptionType.Boolean,
+      ...entitled(privateOption, 'Whether only you see the answer', table),
+      required: false,
+    },
+  ]
+}
+
+function entitled(name: string, description: string, table: Localizations) {
+  const name_localizations = translationsOf(name, table)
+  const description_localizations = translationsOf(description, table)
+  return {
+    name,
+    description:
+      description.length > longestDescription
+        ? `${description.slice(0, longestDescription - 1)}…`
+        : description,
+    ...(name_localizations ? { name_localizations } : {}),
+    ...(description_localizations ? { description_localizations } : {}),
+  }
+}

@@ -1,0 +1,89 @@
+// From a question to a message ready to send: asked, its pictures drawn, its buttons' questions kept.
+
+import { randomUUID } from 'node:crypto'
+import type { RawFile } from 'discord.js'
+import type { Assistant } from '../../assistant/assistant.ts'
+import type { Occasion } from '../../assistant/context.ts'
+import { faultReply } from '../../assistant/failures.ts'
+import type { Reply } from '../../assistant/reply.ts'
+import type { Chart } from '../../charts/chart.ts'
+import type { Question } from '../../language/sentence/question.ts'
+import type { Log } from '../../log.ts'
+import type { QuestionMemory } from '../../memory/memory.ts'
+import { describeFault } from '../faults.ts'
+import { type QuestionIds, questionsBehind } from './buttons.ts'
+import type { View } from './custom-id.ts'
+import { type Picture, type Rendered, renderReply } from './render.ts'
+
+export interface ComposeParts {
+  readonly assistant: Assistant
+  readonly questions: QuestionMemory
+  /** Draws a chart as PNG. */
+  readonly draw: (chart: Chart) => Promise<Uint8Array>
+  readonly log: Log
+}
+
+export interface Composed {
+  readonly reply: Reply
+  readonly message: Rendered
+  readonly files: readonly RawFile[]
+}
+
+/** Never rejects: an answer that cannot be shown becomes one that says so. */
+export type Compose = (question: string | Question, occasion: Occasion, view: View) => Promise<Composed>
+
+export function createCompose({ assistant, questions, draw, log }: ComposeParts): Compose {
+  /** A failure costs the answer its buttons or its picture, not the asker the answer. */
+  async function orWithout<T>(what: string, attempt: Promise<T>, without: T): Promise<T> {
+    try {
+      return await attempt
+    } catch (error) {
+      log.error({ error: describeFault(error) }, `an answer goes out without its ${what}`)
+      return without
+    }
+  }
+
+  /** To show the working of an answer its question is asked again: not where that would change something again. */
+  function buttonQuestions(reply: Reply): string[] {
+    const changes = assistant.registry.find(reply.command)?.changes ?? false
+    return [...new Set(questionsBehind(reply))].filter(text => !(changes && text === reply.question))
+  }
+
+  return async (question, occasion, view) => {
+    const reply = await assistant.answer(question, occasion)
+    const [ids, drawn] = await Promise.all([
+      orWithout('buttons', keepQuestions(questions, buttonQuestions(reply)), new Map()),
+      orWithout('pictures', Promise.all(reply.charts.map(chart => draw(chart))), []),
+    ])
+    const pictures: Picture[] = drawn.map((_, at) => ({
+      filename: `chart-${at + 1}.png`,
+      alternative: reply.charts[at]?.alternative ?? '',
+    }))
+    const files: RawFile[] = [
+      ...drawn.map((data, at) => ({
+        name: `chart-${at + 1}.png`,
+        data: Buffer.from(data),
+        contentType: 'image/png',
+      })),
+      ...reply.documents.map(({ name, text, mediaType }) => ({ name, data: text, contentType: mediaType })),
+    ]
+    try {
+      return { reply, message: renderReply(reply, { view, ids, pictures }), files }
+    } catch (error) {
+      const reference = randomUUID().slice(0, 8)
+      log.error({ error: describeFault(error), reference }, 'an answer cannot be shown')
+      return asComposed(faultReply(reply.command, reply.readAs, reference))
+    }
+  }
+}
+
+/** A reply of our own making, without buttons or pictures. */
+export const asComposed = (reply: Reply): Composed => ({ reply, message: renderReply(reply), files: [] })
+
+/** So that buttons can ask them. */
+export async function keepQuestions(
+  questions: QuestionMemory,
+  texts: readonly string[],
+): Promise<QuestionIds> {
+  return new Map(await Promise.all(texts.map(async text => [text, await questions.keep(text)] as const)))
+}

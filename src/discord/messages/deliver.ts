@@ -1,0 +1,86 @@
+// An answer on its way to Discord: within three seconds or promised, and never twice.
+
+import { type APIInteractionResponse, InteractionResponseType, MessageFlags } from 'discord.js'
+import type { Log } from '../../log.ts'
+import { isAlreadyDelivered, isExpired } from '../faults.ts'
+import type { Responder } from '../responder.ts'
+import type { Composed } from './compose.ts'
+
+/** Leaves Discord's three seconds a third for the way there. */
+export const usualPatience_ms = 2000
+
+export interface DeliveryRules {
+  /** Changes the message whose button was pressed, rather than sending one. */
+  readonly inPlace: boolean
+  /** Only the asker sees it. */
+  readonly privately: boolean
+  /** How long an answer may take before it is promised instead. */
+  readonly patience_ms: number
+}
+
+/**
+ * Sends the answer, or promises it and sends it when it is there. Refusals about the asker's own mistake are
+ * private in either case. Rejects where Discord cannot be told.
+ */
+export async function deliver(
+  answer: Promise<Composed>,
+  responder: Responder,
+  { inPlace, privately, patience_ms }: DeliveryRules,
+  log: Log,
+): Promise<void> {
+  const flagsOf = (hidden: boolean) => (hidden && !inPlace ? { flags: MessageFlags.Ephemeral as const } : {})
+
+  const inTime = await within(patience_ms, answer)
+  if (inTime) {
+    const { message, files } = inTime
+    const data = { ...message, ...flagsOf(privately || isOwnMistake(inTime)) }
+    const type = inPlace
+      ? InteractionResponseType.UpdateMessage
+      : InteractionResponseType.ChannelMessageWithSource
+    await isAcknowledged(responder.acknowledge({ type, data } as APIInteractionResponse, files), log)
+    return
+  }
+
+  const promise: APIInteractionResponse = inPlace
+    ? { type: InteractionResponseType.DeferredMessageUpdate }
+    : { type: InteractionResponseType.DeferredChannelMessageWithSource, data: flagsOf(privately) }
+  if (!(await isAcknowledged(responder.acknowledge(promise, []), log))) return
+
+  const late = await answer
+  if (isOwnMistake(late) && !privately && !inPlace) {
+    // A promise made in public cannot be kept in private: Discord fixes that with the promise.
+    await responder.remove()
+    await responder.followUp({ ...late.message, ...flagsOf(true) }, late.files)
+  } else {
+    await responder.edit(late.message, late.files)
+  }
+}
+
+/** The asker can mend it, so nobody else needs to see it. */
+const isOwnMistake = ({ reply }: Composed): boolean =>
+  reply.problem !== undefined && reply.fault === undefined
+
+/** False where the interaction has expired; then nothing more can be said. */
+export async function isAcknowledged(sending: Promise<void>, log: Log): Promise<boolean> {
+  try {
+    await sending
+    return true
+  } catch (error) {
+    if (isAlreadyDelivered(error)) return true
+    if (!isExpired(error)) throw error
+    log.warn('an interaction expired before Discord had its answer')
+    return false
+  }
+}
+
+async function within<T>(patience_ms: number, promise: Promise<T>): Promise<T | undefined> {
+  let timer: NodeJS.Timeout | undefined
+  const patience = new Promise<undefined>(resolve => {
+    timer = setTimeout(resolve, patience_ms, undefined)
+  })
+  try {
+    return await Promise.race([promise, patience])
+  } finally {
+    clearTimeout(timer)
+  }
+}

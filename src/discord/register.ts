@@ -1,0 +1,25 @@
+// Tells Discord our slash commands: npm run discord:register. Needed once, and after an upgrade that changes commands.
+
+import { commands } from '../../commands/index.ts'
+import { readConfig } from '../config.ts'
+import { describeError } from '../log.ts'
+import { registerCommands } from './commands/registration.ts'
+
+async function main(): Promise<void> {
+  const { DISCORD_TOKEN, DISCORD_SERVER_ID, DISCORD_API } = readConfig()
+  if (DISCORD_TOKEN === undefined) throw new Error('DISCORD_TOKEN (or DISCORD_TOKEN_FILE) is needed.')
+  const access = { api: DISCORD_API, token: DISCORD_TOKEN }
+  const { invite, count, emptied } = await registerCommands(access, commands, DISCORD_SERVER_ID)
+  const where = DISCORD_SERVER_ID === undefined ? 'everywhere' : `in server ${DISCORD_SERVER_ID}`
+  console.log(`Registered ${count} commands ${where}.`)
+  for (const scope of emptied) console.log(`Removed the earlier ones: ${scope}.`)
+  console.log(`Invite: ${invite}`)
+}
+
+try {
+  await main()
+} catch (error) {
+  // Not the error itself: its fields hold what was sent.
+  console.error(`Nothing more was registered. ${describeError(error).message}`)
+  process.exitCode = 1
+}

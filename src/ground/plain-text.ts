@@ -1,0 +1,60 @@
+// Text as typed, made plain: one kind of space, sign, ohm and micro, and nothing invisible.
+
+import { Problem } from './problem.ts'
+
+/** Longer texts are no question about charging; the limit also bounds the work of every reader. */
+export const longestText = 4000
+
+const spaces = /\p{White_Space}+/gu
+const invisible = /[\p{Cc}\p{Cf}]/gu
+const plainForms: readonly (readonly [RegExp, string])[] = [
+  [/\u2126/g, 'Ω'],
+  [/[\u00b5\u03bc]/g, 'µ'],
+  [/\u2103/g, '°C'],
+  [/\u2109/g, '°F'],
+  [/[\u2010-\u2015\u2212]/g, '-'],
+  [/[\u00d7\u2715]/g, 'x'],
+  [/[\u2018\u2019\u2032]/g, "'"],
+  [/[\u201c\u201d\u2033]/g, '"'],
+]
+
+/**
+ * Folds the variants of one sign into one, full-width forms into ASCII and runs of spaces into a single
+ * space. Not Unicode's NFKC: that would read 5² as 52. Throws a Problem above `longestText` characters.
+ */
+export function plainText(text: string): string {
+  if (text.length > longestText) {
+    throw new Problem({
+      what: `That is ${text.length} characters long.`,
+      token: shortened(text),
+      expected: `a question of at most ${longestText} characters`,
+      example: 'current pack: 3S 720 LiHV charger: 0.5/1/2/4A',
+    })
+  }
+  let plain = text.replace(spaces, ' ').replace(invisible, '')
+  plain = plain.replace(/[\uff01-\uff5e]/g, wide => String.fromCharCode(wide.charCodeAt(0) - 0xfee0))
+  for (const [variant, form] of plainForms) plain = plain.replace(variant, form)
+  return plain.trim()
+}
+
+/** A token short enough to be quoted in a reply. */
+export function shortened(token: string, length = 40): string {
+  const characters = [...token.slice(0, length * 2)]
+  return characters.length > length || token.length > length * 2
+    ? `${characters.slice(0, length).join('')}…`
+    : token
+}
+
+/** The token of a problem, where there is anything to quote. */
+export function quoted(text: string): { readonly token?: string } {
+  return text === '' ? {} : { token: shortened(text) }
+}
+
+/** In lower case, each word with a space before and behind, so that whole phrases can be searched for. */
+export const spaced = (text: string): string =>
+  ` ${text
+    .toLowerCase()
+    .replace(/[^\p{L}\d']+/gu, ' ')
+    .trim()} `
+
+export const nothingThere = 'There is nothing to read.'

@@ -1,0 +1,25 @@
+// A kind of value that an option takes: how it is read, written out and completed.
+
+import type { ChemistryName } from '../../charging/things/chemistry.ts'
+import type { Pack } from '../../charging/things/pack.ts'
+import type { Read } from '../scan/read.ts'
+import type { CellType } from '../things/cell-type.ts'
+
+/** What was read before this option, for values whose sense depends on it (pack volts need the cell count). */
+export interface Earlier {
+  readonly pack?: Pack
+  readonly chemistry?: ChemistryName | CellType
+}
+
+export interface ValueKind<T> {
+  readonly name: string
+  readonly example: string
+  /** Phrases of plain words that stand for a value, in lower case, each with the value. */
+  readonly spoken?: Readonly<Record<string, string>>
+  /** Throws a Problem that points at the word it cannot read. */
+  read(text: string, earlier: Earlier): Read<T>
+  /** Canonical text; reading it gives the same value. */
+  write(value: T): string
+  /** Up to 25 values that start as `prefix` does. */
+  complete(prefix: string): readonly string[]
+}

@@ -1,0 +1,148 @@
+// The kinds of value that options take, each tied to its reader and writer in the notation.
+
+import type { Charger } from '../../charging/things/charger.ts'
+import type { ChemistryName } from '../../charging/things/chemistry.ts'
+import type { Pack } from '../../charging/things/pack.ts'
+import type { Source } from '../../charging/things/source.ts'
+import { readDuration, writeDuration } from '../quantities/duration.ts'
+import * as notation from '../quantities/quantities.ts'
+import { completions } from '../sentence/completions.ts'
+import { type CellType, readCellType, writeCellType } from '../things/cell-type.ts'
+import { readCharger, writeCharger } from '../things/charger.ts'
+import { chemistryNames, readChemistry } from '../things/chemistry.ts'
+import { readPack, writePack } from '../things/pack.ts'
+import { readSource, writeSource } from '../things/source.ts'
+import { type Level, readState, readTarget, writeLevel } from '../things/state.ts'
+import type { Earlier, ValueKind } from './value-kind.ts'
+
+/** The suggestions that start as `prefix` does, whatever the case. */
+function startingWith(suggestions: readonly string[]): (prefix: string) => readonly string[] {
+  return prefix => suggestions.filter(text => text.toLowerCase().startsWith(prefix.trim().toLowerCase()))
+}
+
+/** A kind whose reader takes nothing for granted. */
+function plainKind<T>(
+  name: string,
+  read: (text: string) => T,
+  write: (value: T) => string,
+  suggestions: readonly [string, ...string[]],
+): ValueKind<T> {
+  return {
+    name,
+    example: suggestions[0],
+    read: text => ({ value: read(text), assumed: [] }),
+    write,
+    complete: startingWith(suggestions),
+  }
+}
+
+export const packKind: ValueKind<Pack> = {
+  name: 'pack',
+  example: '3S 720 LiHV',
+  read: readPack,
+  write: writePack,
+  complete: prefix => completions('pack', prefix),
+}
+
+export const chargerKind: ValueKind<Charger> = {
+  name: 'charger',
+  example: '0.5/1/2/4A 80W 1-4S 9-20V',
+  read: readCharger,
+  write: writeCharger,
+  complete: prefix => completions('charger', prefix),
+}
+
+export const sourceKind: ValueKind<Source> = {
+  name: 'source',
+  example: 'PD 65W',
+  read: readSource,
+  write: writeSource,
+  complete: prefix => completions('source', prefix),
+}
+
+/** The cells in series that pack volts are shared by, of the pack or of the cells named without one. */
+function seriesOf({ pack, chemistry }: Earlier): { readonly series: number } | undefined {
+  if (pack || typeof chemistry !== 'object' || chemistry.series === undefined) return pack
+  return { series: chemistry.series }
+}
+
+export const stateKind: ValueKind<Level> = {
+  name: 'from',
+  example: '3.7V per cell',
+  read: (text, earlier) => readState(text, seriesOf(earlier)),
+  write: writeLevel,
+  complete: prefix => completions('from', prefix),
+}
+
+export const targetKind: ValueKind<Level> = {
+  name: 'to',
+  example: 'full',
+  read: (text, earlier) => readTarget(text, seriesOf(earlier)),
+  write: writeLevel,
+  complete: prefix => completions('to', prefix),
+}
+
+export const chemistryKind = plainKind<ChemistryName>('chemistry', readChemistry, name => name, [
+  'LiHV',
+  ...chemistryNames.filter(name => name !== 'LiHV'),
+])
+
+export const cellsKind: ValueKind<CellType> = {
+  name: 'cells',
+  example: '3S LiPo',
+  read: readCellType,
+  write: writeCellType,
+  complete: startingWith(chemistryNames),
+}
+
+/** In A, or in C of the pack that the question names before it. */
+export const currentKind: ValueKind<number> = {
+  name: 'current',
+  example: '1A',
+  read: (text, { pack }) => ({ value: notation.readChargeCurrent(text, pack?.capacity_Ah), assumed: [] }),
+  write: notation.writeCurrent,
+  complete: prefix => completions('current', prefix),
+}
+export const voltageKind = plainKind('voltage', notation.readVoltage, notation.writeVoltage, [
+  '12V',
+  '5V',
+  '9V',
+  '20V',
+])
+export const capacityKind = plainKind('capacity', notation.readCapacity, notation.writeCapacity, [
+  '690mAh',
+  '1.3Ah',
+])
+export const energyKind = plainKind('energy', notation.readEnergy, notation.writeEnergy, ['74Wh', '20Wh'])
+export const powerKind = plainKind('power', notation.readPower, notation.writePower, ['20W', '65W', '100W'])
+export const resistanceKind = plainKind('resistance', notation.readResistance, notation.writeResistance, [
+  '6mΩ',
+  '12mΩ',
+])
+export const temperatureKind = plainKind('temperature', notation.readTemperature, notation.writeTemperature, [
+  '20°C',
+  '5°C',
+  '35°C',
+])
+export const percentKind = plainKind('percent', notation.readPercent, notation.writePercent, [
+  '50%',
+  '20%',
+  '80%',
+])
+export const rateKind = plainKind('rate', notation.readRate, notation.writeRate, ['1C', '0.5C', '2C'])
+export const lengthKind = plainKind('length', notation.readLength, notation.writeLength, [
+  '1m',
+  '50cm',
+  '2ft',
+])
+export const gaugeKind = plainKind('gauge', notation.readGauge, notation.writeGauge, [
+  'AWG 16',
+  'AWG 12',
+  'AWG 20',
+])
+export const countKind = plainKind('count', text => notation.readCount(text), notation.writeCount, [
+  '6',
+  '4',
+  '10',
+])
+export const durationKind = plainKind('duration', readDuration, writeDuration, ['1h20', '45min', '90min'])

@@ -1,0 +1,101 @@
+// One reader for each quantity that a question can carry. All throw a Problem that names the token.
+
+import { plainText, quoted } from '../../ground/plain-text.ts'
+import { Problem } from '../../ground/problem.ts'
+import { decimalText, oddNumberProblem } from '../scan/number.ts'
+import { checked, type Narrower, readQuantity, writeQuantity } from './quantity.ts'
+
+type Reader = (text: string, narrower?: Narrower) => number
+type Writer = (value: number) => string
+
+/** A, 0.01 to 60 unless narrowed. */
+export const readCurrent: Reader = (text, narrower) => readQuantity(text, 'current', narrower)
+/** V, 0 to 100. */
+export const readVoltage: Reader = (text, narrower) => readQuantity(text, 'voltage', narrower)
+/** Ah, 0.02 to 60. The unit is required; a pack's bare `720` is read by `readPack` only. */
+export const readCapacity: Reader = (text, narrower) => readQuantity(text, 'capacity', narrower)
+/** Wh, 0.1 to 5000. */
+export const readEnergy: Reader = (text, narrower) => readQuantity(text, 'energy', narrower)
+/** W, 0.5 to 3000. */
+export const readPower: Reader = (text, narrower) => readQuantity(text, 'power', narrower)
+/** Ω, 0.00001 to 10. */
+export const readResistance: Reader = (text, narrower) => readQuantity(text, 'resistance', narrower)
+/** °C, −50 to 150; °F is converted. */
+export const readTemperature: Reader = (text, narrower) => readQuantity(text, 'temperature', narrower)
+/** 0 to 1, from 0 to 100 %. */
+export const readPercent: Reader = (text, narrower) => readQuantity(text, 'share', narrower)
+/** m, 0.001 to 100. */
+export const readLength: Reader = (text, narrower) => readQuantity(text, 'length', narrower)
+/** kg, 0.0001 to 50. */
+export const readMass: Reader = (text, narrower) => readQuantity(text, 'mass', narrower)
+
+/** C, 0.01 to 20: `2C`, `0.5 C`, or a fraction of the capacity as `C/10`. */
+export const readRate: Reader = (text, narrower) => {
+  const fraction = /^c ?\/ ?(\d{1,3})$/i.exec(plainText(text))?.[1]
+  return readQuantity(fraction && Number(fraction) > 0 ? `${1 / Number(fraction)}C` : text, 'rate', narrower)
+}
+
+export const writeCurrent: Writer = value => writeQuantity(value, 'current')
+export const writeVoltage: Writer = value => writeQuantity(value, 'voltage')
+export const writeCapacity: Writer = value => writeQuantity(value, 'capacity')
+export const writeEnergy: Writer = value => writeQuantity(value, 'energy')
+export const writePower: Writer = value => writeQuantity(value, 'power')
+export const writeResistance: Writer = value => writeQuantity(value, 'resistance')
+export const writeTemperature: Writer = value => writeQuantity(value, 'temperature')
+export const writePercent: Writer = value => writeQuantity(value, 'share')
+export const writeRate: Writer = value => writeQuantity(value, 'rate')
+export const writeLength: Writer = value => writeQuantity(value, 'length')
+export const writeMass: Writer = value => writeQuantity(value, 'mass')
+
+export interface WholeNumberRange {
+  /** What is counted, as in "a number of packs". */
+  readonly phrase?: string
+  readonly min?: number
+  readonly max?: number
+  readonly example?: string
+}
+
+const numberWords = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ')
+
+/** Counts above one that a sentence may say in a word. */
+export const countWords = numberWords.slice(2)
+
+/** A whole number: `6`, `6x`, `x6`, `6 packs`, `six`. */
+export function readCount(text: string, range: WholeNumberRange = {}): number {
+  const { phrase = 'a number of packs', min = 1, max = 100, example = '6' } = range
+  const plain = plainText(text)
+  const wanted = { expected: `${phrase}, a whole number from ${min} to ${max}`, example }
+  const odd = oddNumberProblem(plain, wanted)
+  if (odd) throw odd
+  const said =
+    /^(?:x ?)?([+-]?[\d.,]+|[a-z]+)(?: ?(?:x|packs?|batter(?:y|ies)|times|pcs?))?$/i.exec(plain)?.[1] ?? ''
+  const word = numberWords.indexOf(said.toLowerCase())
+  const count = word >= 0 ? word : /\d/.test(said) ? Number(decimalText(said, wanted)) : Number.NaN
+  if (Number.isInteger(count) && count >= min && count <= max) return count
+  throw new Problem({ what: `I cannot read that as ${phrase}.`, ...quoted(plain), ...wanted })
+}
+
+export const writeCount: Writer = value => String(value)
+
+/** American wire gauge, 0 to 40: `18 AWG`, `AWG 18`, `18awg`. */
+export function readGauge(text: string): number {
+  const plain = plainText(text)
+  const match = /^(?:awg ?(\d{1,2})|(\d{1,2}) ?awg)$/i.exec(plain)
+  const gauge = Number(match?.[1] ?? match?.[2] ?? Number.NaN)
+  if (gauge >= 0 && gauge <= 40) return gauge
+  throw new Problem({
+    what: 'I cannot read that as a wire gauge.',
+    ...quoted(plain),
+    expected: 'an American wire gauge from 0 to 40',
+    example: 'AWG 18',
+  })
+}
+
+export const writeGauge: Writer = value => `AWG ${value}`
+
+/** A charging current in A, given as such or as a C-rate of the pack's capacity: `1A`, `1C`, `C/2`. */
+export function readChargeCurrent(text: string, capacity_Ah?: number): number {
+  const plain = plainText(text)
+  if (capacity_Ah === undefined || !/^[+\d.,]+ ?c$|^c ?\//i.test(plain)) return readCurrent(plain)
+  return checked(readRate(plain) * capacity_Ah, plain, 'current')
+}

@@ -1,0 +1,123 @@
+// Reading and writing one quantity: a number with its unit, inside the range that makes sense.
+
+import { nothingThere, plainText, quoted, shortened } from '../../ground/plain-text.ts'
+import { Problem } from '../../ground/problem.ts'
+import { decimalText, oddNumberProblem, shiftedDecimal, takeNumeral, type Wanted } from '../scan/number.ts'
+import { Scanner } from '../scan/scanner.ts'
+import { type Dimension, type DimensionName, dimensions, type Unit } from './dimensions.ts'
+
+/** A narrower range than the dimension's own, in its base unit, and the name to say it of. */
+export interface Narrower {
+  readonly phrase?: string
+  readonly min?: number
+  readonly max?: number
+  readonly example?: string
+}
+
+const unitWord = /(?:(?:°|deg(?:rees?)?(?= ?[cf](?!\p{L}))) ?)?\p{L}+|[%"']/iuy
+
+/**
+ * Reads the whole text as one quantity and gives it in the dimension's base unit (A, V, Ah, Wh, W, Ω, °C, m, kg;
+ * a share and a soc as 0 to 1; a rate in C). Throws a Problem that names the token.
+ */
+export function readQuantity(text: string, dimension: DimensionName, narrower?: Narrower): number {
+  const scan = new Scanner(plainText(text))
+  const value = takeQuantity(scan, dimension, narrower)
+  if (value !== undefined && scan.done) return value
+  throw notAQuantity(scan.text, dimensions[dimension], narrower)
+}
+
+/** Reads a quantity where the scanner stands; undefined, and not moved, where there is none of this dimension. */
+export function takeQuantity(
+  scan: Scanner,
+  dimension: DimensionName,
+  narrower?: Narrower,
+): number | undefined {
+  return scan.attempt(() => {
+    const start = scan.at
+    const numeral = takeNumeral(scan)
+    if (numeral === undefined) return undefined
+    const unit = takeUnit(scan, dimension)
+    if (unit === undefined) return undefined
+    return quantityOf(numeral, unit, dimension, narrower, scan.text.slice(start, scan.at))
+  })
+}
+
+/** The unit of `dimension` that stands here, as typed. */
+export function takeUnit(scan: Scanner, dimension: DimensionName): string | undefined {
+  return scan.attempt(() => {
+    scan.take(/ /y)
+    const word = scan.take(unitWord)?.[0]
+    return word !== undefined && hasUnit(dimension, word) ? word : undefined
+  })
+}
+
+export function hasUnit(dimension: DimensionName, word: string): boolean {
+  return unitOf(word, dimensions[dimension]) !== undefined
+}
+
+/** Converts a numeral with a unit of `dimension`; `token` is what a Problem quotes. */
+export function quantityOf(
+  numeral: string,
+  unit: string,
+  dimension: DimensionName,
+  narrower?: Narrower,
+  token = numeral,
+): number {
+  const known = unitOf(unit, dimensions[dimension])
+  if (!known) throw new RangeError(`${unit} is no unit of ${dimension}`)
+  const value = toBase(decimalText(numeral, wanted(dimensions[dimension], narrower)), known)
+  return checked(value, token, dimension, narrower)
+}
+
+/** Gives `value` back where it is in range; throws a Problem for `token` where it is not. */
+export function checked(value: number, token: string, dimension: DimensionName, narrower?: Narrower): number {
+  const { min, max, name } = { ...dimensions[dimension], ...narrower }
+  if (value >= min && value <= max) return value
+  const side = value < min ? 'below' : 'above'
+  throw new Problem({
+    what: `That ${name} is ${side} the range I work with.`,
+    token: shortened(token),
+    ...wanted(dimensions[dimension], narrower),
+  })
+}
+
+/** Canonical text of a value in its base unit; reading it gives exactly the same value. */
+export function writeQuantity(value: number, dimension: DimensionName): string {
+  const { written } = dimensions[dimension]
+  return `${inUnitWritten(value, dimensions[dimension])}${written}`
+}
+
+function inUnitWritten(value: number, dimension: Dimension): string {
+  return shiftedDecimal(value, -(unitOf(dimension.written, dimension)?.exponent ?? 0))
+}
+
+function toBase(decimal: string, { exponent, factor = 1, offset = 0 }: Unit): number {
+  return (Number(`${decimal}e${exponent}`) + offset) * factor
+}
+
+function unitOf(word: string | undefined, { units }: Pick<Dimension, 'units'>): Unit | undefined {
+  if (word === undefined) return undefined
+  const name = word.replace(/^(?:°|deg(?:rees?)?(?= ?[cf]$)) ?/i, '°')
+  // A capital M before an ohm would be a million of them: never a thousandth.
+  if (/^M(?:Ω|ohm)/.test(name)) return undefined
+  const lower = name.toLowerCase().replace('ω', 'Ω')
+  return Object.hasOwn(units, lower) ? units[lower] : undefined
+}
+
+function wanted(dimension: Dimension, narrower: Narrower = {}): Wanted {
+  const { phrase, min, max, example } = { ...dimension, ...narrower }
+  const shown = (value: number) => inUnitWritten(value, dimension)
+  return { expected: `${phrase} from ${shown(min)} to ${shown(max)} ${dimension.written}`, example }
+}
+
+function notAQuantity(text: string, dimension: Dimension, narrower?: Narrower): Problem {
+  const expectation = wanted(dimension, narrower)
+  const odd = oddNumberProblem(text, expectation)
+  if (odd) return odd
+  if (text === '') return new Problem({ what: nothingThere, ...expectation })
+  const bare = /^[+-]?[\d.,]+$/.test(text)
+  if (bare) decimalText(text, expectation)
+  const what = bare ? 'That number needs a unit.' : `I cannot read that as ${dimension.phrase}.`
+  return new Problem({ what, ...quoted(text), ...expectation })
+}

@@ -1,0 +1,68 @@
+// Decimal numbers: point or comma, and nothing that could be read two ways.
+
+import { shortened } from '../../ground/plain-text.ts'
+import { Problem } from '../../ground/problem.ts'
+import type { Scanner } from './scanner.ts'
+
+const numeral = /[+-]?(?:\d+(?:[.,]\d+)*|[.,]\d+)/y
+const plainNumeral = /^[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)$/
+const thousands = /^[+-]?[1-9]\d{0,2}(?:,\d{3})+$/
+
+/** What was wanted where a number stands: `expected` gives the range, `example` something that would do. */
+export interface Wanted {
+  readonly expected: string
+  readonly example: string
+}
+
+/** The numeral at the scanner as typed, not yet judged. */
+export function takeNumeral(scan: Scanner): string | undefined {
+  return scan.take(numeral)?.[0]
+}
+
+/**
+ * The numeral as JavaScript text with a decimal point, ready for an exact power of ten behind it.
+ * Throws a Problem for `1,234` (thousands or decimals?) and for more than one separator.
+ */
+export function decimalText(typed: string, wanted: Wanted): string {
+  if (thousands.test(typed)) {
+    throw new Problem({
+      what: 'A comma before three digits could mark thousands or decimals.',
+      token: shortened(typed),
+      expected: `${wanted.expected}, with a point for decimals and nothing for thousands`,
+      example: wanted.example,
+    })
+  }
+  if (!plainNumeral.test(typed)) {
+    throw new Problem({ what: 'That is not one number.', token: shortened(typed), ...wanted })
+  }
+  return typed.replace(',', '.')
+}
+
+/**
+ * `value` times ten to the `shift` in plain decimals, moved as text so that nothing is rounded:
+ * reading the text and shifting back gives the very same number.
+ */
+export function shiftedDecimal(value: number, shift: number): string {
+  if (value === 0) return '0'
+  const [mantissa = '0', exponent = '0'] = Math.abs(value).toExponential().split('e')
+  const digits = mantissa.replace('.', '')
+  const point = 1 + Number(exponent) + shift
+  const whole = point > 0 ? digits.slice(0, point).padEnd(point, '0') : '0'
+  const fraction = point > 0 ? digits.slice(point) : `${'0'.repeat(-point)}${digits}`
+  const sign = value < 0 ? '-' : ''
+  return /[1-9]/.test(fraction) ? `${sign}${whole}.${fraction}` : `${sign}${whole}`
+}
+
+const oddNumber =
+  /^[+-]?(?:nan|inf(?:inity)?|∞|0x[\da-f]*|0b[01]+|0o[0-7]+|\d[\d.,]*e[+-]?\d+)(?![\p{L}\d])/iu
+
+/** Why a text that looks like a programmer's number is not read, where it is one. */
+export function oddNumberProblem(text: string, wanted: Wanted): Problem | undefined {
+  const odd = oddNumber.exec(text)?.[0]
+  if (odd === undefined) return undefined
+  return new Problem({
+    what: 'Only plain decimal numbers are read here.',
+    token: shortened(odd),
+    ...wanted,
+  })
+}

@@ -1,0 +1,61 @@
+// The `name: value` pairs of a question, in any order, each value running to the next name; a text, to the end.
+
+import { nearest } from '../../ground/nearest.ts'
+import { shortened } from '../../ground/plain-text.ts'
+import { Problem } from '../../ground/problem.ts'
+import type { CommandWords } from './vocabulary.ts'
+
+/** Kinds of value that may hold `name:` themselves, so they take all that follows. */
+const takingAll: ReadonlySet<string> = new Set(['question', 'text'])
+
+const optionName = /(?:^|[ ,;])(\p{L}[\p{L}\d_-]{0,31}) ?: ?/gu
+
+export interface Pairs {
+  /** What stands before the first name. */
+  readonly before: string
+  readonly options: Readonly<Record<string, string>>
+}
+
+/**
+ * Throws a Problem for a name said twice and, unless `inSentence`, for one that the command does not have,
+ * saying which it probably was: in a sentence a colon may follow any word.
+ */
+export function readPairs(text: string, command: CommandWords, inSentence = false): Pairs {
+  const known = (name: string) => command.options.some(option => option.name === name.toLowerCase())
+  const all = [...text.matchAll(optionName)].filter(([, name = '']) => !inSentence || known(name))
+  const last = all.findIndex(([, name = '']) => takesAll(name.toLowerCase(), command))
+  const found = last < 0 ? all : all.slice(0, last + 1)
+  const options: Record<string, string> = {}
+  for (const [index, match] of found.entries()) {
+    const typed = match[1] ?? ''
+    const name = typed.toLowerCase()
+    if (!known(name)) throw unknownOption(typed, command)
+    if (Object.hasOwn(options, name)) {
+      throw new Problem({
+        what: `That says ${name} twice.`,
+        token: `${typed}:`,
+        expected: `${name} once`,
+        example: `${name}: ${options[name]}`,
+      })
+    }
+    const value = text.slice(match.index + match[0].length, found[index + 1]?.index)
+    options[name] = value.replace(/[ ,;]+$/, '')
+  }
+  return { before: text.slice(0, found[0]?.index).trim(), options }
+}
+
+const takesAll = (name: string, { options }: CommandWords): boolean =>
+  options.some(option => option.name === name && takingAll.has(option.kind))
+
+function unknownOption(typed: string, { name, options }: CommandWords): Problem {
+  const names = options.map(option => option.name)
+  const near = nearest(typed.toLowerCase(), names)
+  return new Problem({
+    what: near
+      ? `${name} takes no "${shortened(typed)}". Did you mean "${near}"?`
+      : `${name} takes no "${shortened(typed)}".`,
+    token: `${shortened(typed)}:`,
+    expected: names.length > 0 ? `one of: ${names.join(', ')}` : 'no further details',
+    example: near ? `${near}: …` : name,
+  })
+}

@@ -1,0 +1,99 @@
+// Chargers: `0.5/1/2/4A 80W 1-4S 9-20V`, `0.1-10A by 0.1 200W 6S 10-30V`; the parts in any order.
+
+import type { Charger } from '../../charging/things/charger.ts'
+import { plainText, shortened } from '../../ground/plain-text.ts'
+import { Problem } from '../../ground/problem.ts'
+import { writeQuantity } from '../quantities/quantity.ts'
+import type { Wanted } from '../scan/number.ts'
+import { readParts, takeParts } from '../scan/parts.ts'
+import type { Read } from '../scan/read.ts'
+import { Scanner } from '../scan/scanner.ts'
+import { type ChargerDraft, chargerParts, cutoffs } from './charger-parts.ts'
+import { writeCurrentSteps } from './current-steps.ts'
+
+const wanted: Wanted = {
+  expected: 'a charger: the currents it offers, then what else you know (power, cells, input volts)',
+  example: '0.5/1/2/4A 80W 1-4S 9-20V',
+}
+/** Reads the whole text as one charger. Throws a Problem for an unknown word, a range, or no current at all. */
+export function readCharger(text: string): Read<Charger> {
+  const scan = new Scanner(plainText(text))
+  const draft: ChargerDraft = {}
+  readParts(scan, chargerParts, draft, wanted)
+  const charger = finished(draft)
+  if (charger) return charger
+  throw new Problem({ what: 'That charger lacks its currents.', token: shortened(scan.text), ...wanted })
+}
+
+/**
+ * Moves past a charger that stands in a sentence; false, and not moved, where there is none. One current
+ * alone is none: a list, a range, the word "charger", its cells, input or power make it one.
+ */
+export function takeCharger(scan: Scanner): boolean {
+  const charger = scan.attempt(() => {
+    const draft: ChargerDraft = {}
+    takeParts(scan, chargerParts, draft)
+    const several = draft.currents?.kind === 'range' || (draft.currents?.steps_A.length ?? 0) > 1
+    const more = draft.named ?? draft.cells ?? draft.input ?? draft.power_W
+    return several || more !== undefined ? finished(draft) : undefined
+  })
+  return charger !== undefined
+}
+
+function finished({
+  currents,
+  cells,
+  input,
+  assumed,
+  named: _,
+  ...rest
+}: ChargerDraft): Read<Charger> | undefined {
+  if (!currents) return undefined
+  for (const volts of rest.cutoffs_V ?? []) checkedCutoff(volts)
+  const value: Charger = {
+    currents,
+    ...rest,
+    ...(cells?.min !== undefined && { minSeries: cells.min }),
+    ...(cells?.max !== undefined && { maxSeries: cells.max }),
+    ...(input?.min !== undefined && { minInput_V: input.min }),
+    ...(input?.max !== undefined && { maxInput_V: input.max }),
+  }
+  return { value, assumed: assumed === undefined ? [] : [assumed] }
+}
+
+function checkedCutoff(volts: number): void {
+  if (volts >= cutoffs.min && volts <= cutoffs.max) return
+  throw new Problem({
+    what: 'That voltage is neither a cutoff per cell nor an input range.',
+    token: `${volts}V`,
+    expected: `cutoffs from ${cutoffs.min} to ${cutoffs.max} V per cell, or the input as two ends`,
+    example: volts > cutoffs.max ? '9-20V' : cutoffs.example,
+  })
+}
+
+/** Canonical text; reading it gives the same charger. */
+export function writeCharger(charger: Charger): string {
+  const { minSeries, maxSeries, minInput_V, maxInput_V } = charger
+  const words = [
+    writeCurrentSteps(charger.currents),
+    charger.power_W !== undefined && writeQuantity(charger.power_W, 'power'),
+    window(minSeries, maxSeries, 'S', most => `${most}S`),
+    window(minInput_V, maxInput_V, 'V', most => `up to ${most}V`),
+    charger.efficiency !== undefined && writeQuantity(charger.efficiency, 'share'),
+    charger.balance_A !== undefined && `balance ${writeQuantity(charger.balance_A, 'current')}`,
+    charger.needsBalanceLead && 'needs balance lead',
+    charger.cutoffs_V !== undefined && charger.cutoffs_V.length > 0 && `${charger.cutoffs_V.join('/')}V`,
+  ]
+  return words.filter(Boolean).join(' ')
+}
+
+function window(
+  min: number | undefined,
+  max: number | undefined,
+  unit: string,
+  upTo: (max: number) => string,
+): string | undefined {
+  if (min === undefined) return max === undefined ? undefined : upTo(max)
+  if (max === undefined) return `${min}${unit}+`
+  return min === max && unit === 'V' ? `${min}V input` : `${min}-${max}${unit}`
+}

@@ -1,0 +1,74 @@
+// The currents that a charger offers: `0.5/1/2/4A`, or `0.1-10A by 0.1`.
+
+import type { CurrentSteps } from '../../charging/things/charger.ts'
+import { Problem } from '../../ground/problem.ts'
+import { quantityOf, takeUnit, writeQuantity } from '../quantities/quantity.ts'
+import { takeNumeral } from '../scan/number.ts'
+import { takeList, takeRange } from '../scan/ranges.ts'
+import type { Scanner } from '../scan/scanner.ts'
+
+/** Chargers set by a range step by this much: common practice. */
+const usualIncrement_A = 0.1
+
+const incrementWord = /,? (?:by|in|in steps of|steps? of|steps?) /iuy
+const stepsWord = / steps?(?!\p{L})/iuy
+
+export interface ReadSteps {
+  readonly steps: CurrentSteps
+  readonly assumed?: string
+}
+
+export function takeCurrentSteps(scan: Scanner): ReadSteps | undefined {
+  return takeSteppedRange(scan) ?? takeStepList(scan)
+}
+
+function takeStepList(scan: Scanner): ReadSteps | undefined {
+  const currents_A = takeList(scan, 'current', { spaced: true })
+  if (!currents_A) return undefined
+  return { steps: { kind: 'list', steps_A: [...new Set(currents_A)].sort((a, b) => a - b) } }
+}
+
+function takeSteppedRange(scan: Scanner): ReadSteps | undefined {
+  const start = scan.at
+  const range = takeRange(scan, 'current')
+  if (!range) return undefined
+  const { from: from_A, to: to_A } = range
+  const given_A = takeIncrement(scan)
+  const increment_A = given_A ?? usualIncrement_A
+  if (increment_A > to_A - from_A) {
+    throw new Problem({
+      what: 'The increment is wider than the range.',
+      token: scan.text.slice(start, scan.at),
+      expected: 'a range of currents and the increment between two settings',
+      example: '0.1-10A by 0.1',
+    })
+  }
+  return {
+    steps: { kind: 'range', from_A, to_A, increment_A },
+    ...(given_A === undefined && {
+      assumed: `the charger is taken to step by ${usualIncrement_A} A, as most do`,
+    }),
+  }
+}
+
+function takeIncrement(scan: Scanner): number | undefined {
+  return scan.attempt(() => {
+    if (!scan.take(incrementWord)) return undefined
+    const numeral = takeNumeral(scan)
+    if (numeral === undefined) return undefined
+    const increment_A = quantityOf(numeral, takeUnit(scan, 'current') ?? 'A', 'current', {
+      min: 0.001,
+      max: 10,
+      phrase: 'an increment',
+      example: '0.1A',
+    })
+    scan.take(stepsWord)
+    return increment_A
+  })
+}
+
+export function writeCurrentSteps(steps: CurrentSteps): string {
+  if (steps.kind === 'list') return `${steps.steps_A.join('/')}A`
+  const { from_A, to_A, increment_A } = steps
+  return `${from_A}-${writeQuantity(to_A, 'current')} by ${increment_A}`
+}

@@ -1,0 +1,156 @@
+// The parts that a pack is written in.
+
+import type { ChemistryName } from '../../charging/things/chemistry.ts'
+import { shortened } from '../../ground/plain-text.ts'
+import { Problem } from '../../ground/problem.ts'
+import { quantityOf, takeQuantity } from '../quantities/quantity.ts'
+import { decimalText, takeNumeral, type Wanted } from '../scan/number.ts'
+import { once, type Part } from '../scan/parts.ts'
+import type { Scanner } from '../scan/scanner.ts'
+import { takeCellVolts } from './cell-volts.ts'
+import { takeChemistry } from './chemistry.ts'
+
+export const wantedPack: Wanted = {
+  expected: 'a pack: cells in series (1S to 14S), capacity and chemistry',
+  example: '3S 720mAh LiHV',
+}
+const mostSeries = 14
+const mostParallel = 8
+/** A bare number from here on is mAh, the trade's habit; below it could be Ah as well. */
+const leastBare_mAh = 20
+/** Charge limits on labels seldom pass 5C, discharge ratings seldom stay below: common practice. */
+const mostChargeRate_C = 5
+
+export interface PackDraft {
+  series?: number
+  parallel?: number
+  capacity_Ah?: number
+  chemistry?: ChemistryName
+  labelRate_C?: number
+  dischargeRate?: string
+  /** A charge limit that was not said to be one. */
+  bareRate?: string
+  energy?: string
+  cellResistance_ohm?: number
+  /** The capacity's numeral where it stood without a unit. */
+  bare?: string
+}
+
+const seriesWord = /(\d{1,6}) ?-?(?:s(?!\p{L})|cells?(?![\p{L}\d]))(?:-(?=\d))?/iuy
+const parallelWord = /(\d{1,6}) ?p(?![\p{L}])/iuy
+
+const cells: Part<PackDraft> = (scan, draft) => {
+  if (draft.series !== undefined) return false
+  const count = scan.take(seriesWord)
+  if (!count) return false
+  draft.series = counted(count, 'cells in series', mostSeries, 'S')
+  return true
+}
+
+const strings: Part<PackDraft> = (scan, draft) => {
+  if (draft.parallel !== undefined) return false
+  const count = scan.take(parallelWord)
+  if (!count) return false
+  draft.parallel = counted(count, 'cells in parallel', mostParallel, 'P')
+  return true
+}
+
+function counted([token = '', digits]: RegExpExecArray, what: string, most: number, letter: string): number {
+  const count = Number(digits)
+  if (count >= 1 && count <= most) return count
+  throw new Problem({
+    what: `I cannot work with that number of ${what}.`,
+    token: shortened(token),
+    expected: `1${letter} to ${most}${letter}`,
+    example: wantedPack.example,
+  })
+}
+
+/** `45C` and `75C discharge` are what a pack may give, not what it may take. */
+const rates: Part<PackDraft> = (scan, draft) => {
+  const start = scan.at
+  const rate_C = scan.attempt(() => takeQuantity(scan, 'rate', { max: 300, phrase: 'a rate' }))
+  if (rate_C === undefined) return false
+  const token = scan.text.slice(start, scan.at)
+  const use = scan.take(/ (charge|charging|discharge|burst|continuous)(?!\p{L})/iuy)?.[1]?.toLowerCase()
+  const charging = use === 'charge' || use === 'charging' || (use === undefined && rate_C <= mostChargeRate_C)
+  if (!charging) {
+    draft.dischargeRate ??= token
+    return true
+  }
+  if (draft.labelRate_C !== undefined) {
+    scan.at = start
+    return false
+  }
+  draft.labelRate_C = rate_C
+  if (use === undefined) draft.bareRate = token
+  return true
+}
+
+/** A numeral with no unit: not the first of a list or range, nor a count before a whole pack (`6 3S 720 LiHV`). */
+const takeBare = (scan: Scanner): string | undefined =>
+  scan.attempt(() => {
+    if (scan.take(/(?=\d+ \d+ ?s(?:\d+p)? \d+(?:[.,]\d+)?(?: ?m?ah)?(?: |$))/iuy)) return undefined
+    const numeral = takeNumeral(scan)
+    return numeral !== undefined && scan.take(/(?=[ ,;?!]|$)(?! ?[/-])/y) ? numeral : undefined
+  })
+
+const bareCapacity: Part<PackDraft> = (scan, draft) => {
+  const numeral = draft.capacity_Ah === undefined ? takeBare(scan) : undefined
+  if (numeral === undefined) return false
+  draft.bare = numeral
+  draft.capacity_Ah = bareCapacityOf(numeral)
+  return true
+}
+
+/** Inside a sentence a small bare number is a capacity only behind the cells; elsewhere it counts something. */
+const bareCapacityInSentence: Part<PackDraft> = (scan, draft) => {
+  if (draft.capacity_Ah !== undefined) return false
+  const numeral = scan.attempt(() => {
+    if (scan.attempt(() => takeCellVolts(scan) || undefined)) return undefined
+    const found = takeBare(scan)
+    const fits =
+      found !== undefined && (Number.parseFloat(found) >= leastBare_mAh || draft.series !== undefined)
+    return fits ? found : undefined
+  })
+  if (numeral === undefined) return false
+  draft.capacity_Ah = Number.NaN
+  return true
+}
+
+const asked = { expected: 'a capacity from 20 mAh to 60 Ah, with its unit', example: wantedPack.example }
+
+function bareCapacityOf(numeral: string): number {
+  const size = Number(decimalText(numeral, asked))
+  if (size <= 0 || size >= leastBare_mAh)
+    return quantityOf(numeral, 'mAh', 'capacity', { example: wantedPack.example })
+  throw new Problem({
+    what: 'That capacity could be in mAh or in Ah.',
+    token: shortened(numeral),
+    ...asked,
+  })
+}
+
+/** Labels often say the watt-hours too; they follow from cells and capacity. */
+const energy = (scan: Scanner): string | undefined => {
+  const start = scan.at
+  return takeQuantity(scan, 'energy') === undefined ? undefined : scan.text.slice(start, scan.at)
+}
+
+const statedParts: readonly Part<PackDraft>[] = [
+  cells,
+  strings,
+  once('capacity_Ah', scan => takeQuantity(scan, 'capacity', { example: wantedPack.example })),
+  once('cellResistance_ohm', scan =>
+    takeQuantity(scan, 'resistance', { max: 1, phrase: 'a resistance per cell' }),
+  ),
+  once('energy', energy),
+  rates,
+  once('chemistry', takeChemistry),
+]
+
+/** Where a pack is all there is to read. */
+export const packParts: readonly Part<PackDraft>[] = [...statedParts, bareCapacity]
+
+/** Where a pack stands among other words. */
+export const packPartsInSentence: readonly Part<PackDraft>[] = [...statedParts, bareCapacityInSentence]

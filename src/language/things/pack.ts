@@ -1,0 +1,84 @@
+// Packs: `3S 720 LiHV`, `3S1P 720mAh lihv 2C 6mΩ`, `2S2P 5200 Li-ion`; the parts in any order.
+
+import type { Pack } from '../../charging/things/pack.ts'
+import { plainText, shortened } from '../../ground/plain-text.ts'
+import { Problem } from '../../ground/problem.ts'
+import { writeQuantity } from '../quantities/quantity.ts'
+import { readParts, takeParts } from '../scan/parts.ts'
+import type { Read } from '../scan/read.ts'
+import { Scanner } from '../scan/scanner.ts'
+import { chemistryNames } from './chemistry.ts'
+import { type PackDraft, packParts, packPartsInSentence, wantedPack } from './pack-parts.ts'
+
+/**
+ * Reads the whole text as one pack. The capacity is the whole pack's; the resistance is that of one cell position.
+ * Throws a Problem where a word is not understood, out of range, or cells, capacity or chemistry are missing.
+ */
+export function readPack(text: string): Read<Pack> {
+  const scan = new Scanner(plainText(text))
+  const draft: PackDraft = {}
+  readParts(scan, packParts, draft, wantedPack)
+  const pack = finished(draft)
+  if (pack) return pack
+  const missing = [
+    draft.series === undefined && 'the cells in series (as 3S)',
+    draft.capacity_Ah === undefined && 'the capacity (as 720mAh)',
+    draft.chemistry === undefined && `the chemistry (${chemistryNames.join(', ')})`,
+  ].filter(Boolean)
+  throw new Problem({
+    what: `That pack lacks ${missing.join(' and ')}.`,
+    token: shortened(scan.text),
+    ...wantedPack,
+  })
+}
+
+/**
+ * Moves past a pack that stands in a sentence, complete or not, to be read by `readPack`: at least two of cells,
+ * capacity and chemistry, or `cells`, where all there is are cells in series and chemistry. Undefined, and not
+ * moved, where nothing of the kind stands.
+ */
+export function takePack(scan: Scanner): 'pack' | 'cells' | undefined {
+  const draft = scan.attempt(() => {
+    const found: PackDraft = {}
+    takeParts(scan, packPartsInSentence, found)
+    const { series, capacity_Ah, chemistry } = found
+    return [series, capacity_Ah, chemistry].filter(part => part !== undefined).length >= 2 ? found : undefined
+  })
+  if (!draft) return undefined
+  return Object.keys(draft).sort().join() === 'chemistry,series' ? 'cells' : 'pack'
+}
+
+function finished(draft: PackDraft): Read<Pack> | undefined {
+  const { series, parallel = 1, capacity_Ah, chemistry, labelRate_C, cellResistance_ohm } = draft
+  if (series === undefined || capacity_Ah === undefined || chemistry === undefined) return undefined
+  const assumed = []
+  if (draft.bare !== undefined) assumed.push(`${draft.bare} is read as mAh, as pilots write it`)
+  if (draft.bareRate !== undefined) assumed.push(`${draft.bareRate} is read as the charge limit on the label`)
+  if (draft.dischargeRate !== undefined) {
+    assumed.push(`${draft.dischargeRate} is read as the discharge rating and not used for charging`)
+  }
+  if (draft.energy !== undefined)
+    assumed.push(`${draft.energy} on the label is not used: it follows from cells and capacity`)
+  const value: Pack = {
+    chemistry,
+    series,
+    parallel,
+    capacity_Ah,
+    labelRate_C,
+    cellResistance_ohm,
+  }
+  return { value, assumed }
+}
+
+/** Canonical text; reading it gives the same pack. */
+export function writePack(pack: Pack): string {
+  const { series, parallel, capacity_Ah, chemistry, labelRate_C, cellResistance_ohm } = pack
+  const words = [
+    `${series}S${parallel > 1 ? `${parallel}P` : ''}`,
+    writeQuantity(capacity_Ah, 'capacity'),
+    chemistry,
+  ]
+  if (labelRate_C !== undefined) words.push(`${writeQuantity(labelRate_C, 'rate')} charge`)
+  if (cellResistance_ohm !== undefined) words.push(writeQuantity(cellResistance_ohm, 'resistance'))
+  return words.join(' ')
+}

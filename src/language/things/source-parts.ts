@@ -1,0 +1,116 @@
+// The words that a source is made of.
+
+import type { Offer } from '../../charging/things/source.ts'
+import { checked, quantityOf, takeQuantity } from '../quantities/quantity.ts'
+import { takeNumeral } from '../scan/number.ts'
+import { once, type Part } from '../scan/parts.ts'
+import type { Scanner } from '../scan/scanner.ts'
+
+export interface SourceDraft {
+  kind?: 'vehicle' | 'power bank'
+  usb?: 'PD' | 'USB-C' | 'USB'
+  /** Volts with amps, or with watts. */
+  offers?: readonly Offer[]
+  voltage_V?: number
+  current_A?: number
+  power_W?: number
+  energy_Wh?: number
+  capacity_Ah?: number
+  engine?: 'running' | 'off'
+  rest_V?: number
+  /** A bare number, read as mAh on a power bank. */
+  bare?: string
+}
+
+const supply = { phrase: 'a supply voltage', min: 2, max: 60, example: '20V 5A' }
+const ofPower = { phrase: 'watts and volts that make a current', example: '12V 120W' }
+const capacity = { phrase: "a source's capacity", min: 0.2, max: 300, example: '20000mAh' }
+export const leadRest = { phrase: 'a lead-acid resting voltage', min: 8, max: 30, example: '12.6V' }
+const pairing = /,? ?(?:[@/x]|at)? ?/iuy
+const listing = / ?[,/+;] ?| (?:or|and) /iuy
+
+/** Judged only once its amps or watts are there: alone, the volts may be a cell's. */
+function takeOffer(scan: Scanner): Offer | undefined {
+  const start = scan.at
+  const offer = takePair(scan)
+  if (offer) checked(offer.voltage_V, scan.text.slice(start, scan.at), 'voltage', supply)
+  return offer
+}
+
+function takePair(scan: Scanner): Offer | undefined {
+  const start = scan.at
+  const voltage_V = takeQuantity(scan, 'voltage')
+  if (voltage_V === undefined) return undefined
+  scan.take(pairing)
+  const current_A = takeQuantity(scan, 'current')
+  if (current_A !== undefined) return { voltage_V, current_A }
+  const power_W = takeQuantity(scan, 'power')
+  if (power_W === undefined) return undefined
+  const token = scan.text.slice(start, scan.at)
+  return { voltage_V, current_A: checked(power_W / voltage_V, token, 'current', ofPower) }
+}
+
+function takeOffers(scan: Scanner): readonly Offer[] | undefined {
+  const offers: Offer[] = []
+  for (;;) {
+    const offer = scan.attempt(() => {
+      if (offers.length > 0 && !scan.take(listing)) return undefined
+      return takeOffer(scan)
+    })
+    if (!offer) break
+    offers.push(offer)
+  }
+  return offers.length > 0 ? offers.sort((a, b) => a.voltage_V - b.voltage_V) : undefined
+}
+
+const kinds: readonly (readonly [NonNullable<SourceDraft['kind']>, RegExp])[] = [
+  ['power bank', /power ?-?bank(?!\p{L})/iuy],
+  ['vehicle', /(?:car|vehicle|cigarette lighter|van|truck)(?: (?:outlet|socket|battery))?(?!\p{L})/iuy],
+]
+
+const usbKinds: readonly (readonly [NonNullable<SourceDraft['usb']>, RegExp])[] = [
+  ['PD', /(?:usb ?-? ?c? ?)?(?:pd|power delivery)(?!\p{L})/iuy],
+  ['USB-C', /(?:usb ?-? ?c|type-c)(?!\p{L})/iuy],
+  ['USB', /usb(?: ?-? ?a)?(?!\p{L})/iuy],
+]
+
+const engines: readonly (readonly ['running' | 'off', RegExp])[] = [
+  ['running', /(?:with )?(?:the )?(?:engine|motor) (?:is )?(?:running|on)(?!\p{L})/iuy],
+  ['off', /(?:with )?(?:the )?(?:engine|motor) (?:is )?(?:off|stopped)(?!\p{L})/iuy],
+]
+
+const suppliers = /(?:bench|wall|mains|power supply|supply|psu|adapter|brick|outlet|socket|port)(?!\p{L})/iuy
+
+const oneOf =
+  <T>(words: readonly (readonly [T, RegExp])[]) =>
+  (scan: Scanner): T | undefined =>
+    words.find(([, pattern]) => scan.take(pattern))?.[0]
+
+const bareCapacity: Part<SourceDraft> = (scan, draft) => {
+  if (draft.kind !== 'power bank' || draft.capacity_Ah !== undefined) return false
+  const numeral = scan.attempt(() => {
+    const found = takeNumeral(scan)
+    return found !== undefined && scan.take(/(?=[ ,;]|$)/y) ? found : undefined
+  })
+  if (numeral === undefined) return false
+  draft.bare = numeral
+  draft.capacity_Ah = quantityOf(numeral, 'mAh', 'capacity', capacity)
+  return true
+}
+
+export const sourceParts: readonly Part<SourceDraft>[] = [
+  once('kind', oneOf(kinds)),
+  once('usb', oneOf(usbKinds)),
+  once('engine', oneOf(engines)),
+  once('rest_V', scan =>
+    scan.take(/rest(?:ing)?(?: at)? /iuy) ? takeQuantity(scan, 'voltage', leadRest) : undefined,
+  ),
+  once('offers', takeOffers),
+  once('energy_Wh', scan => takeQuantity(scan, 'energy')),
+  once('power_W', scan => takeQuantity(scan, 'power')),
+  once('voltage_V', scan => takeQuantity(scan, 'voltage')),
+  once('current_A', scan => takeQuantity(scan, 'current')),
+  once('capacity_Ah', scan => takeQuantity(scan, 'capacity', capacity)),
+  scan => scan.take(suppliers) !== undefined,
+  bareCapacity,
+]

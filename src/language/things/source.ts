@@ -1,0 +1,66 @@
+// Sources: `PD 65W`, `20V 5A`, `USB 5V 2A`, `car 10A`, `power bank 74Wh PD 45W`, or a battery as a pack is written.
+
+import type { Source } from '../../charging/things/source.ts'
+import { plainText } from '../../ground/plain-text.ts'
+import { writeQuantity } from '../quantities/quantity.ts'
+import { readParts, takeParts } from '../scan/parts.ts'
+import type { Read } from '../scan/read.ts'
+import { Scanner } from '../scan/scanner.ts'
+import { readPack, writePack } from './pack.ts'
+import { type Supply, sourceOf, wantedSource } from './source-of-parts.ts'
+import { type SourceDraft, sourceParts } from './source-parts.ts'
+
+const batteryLike = /(?:^|[ ,;])\d+ ?-?s(?:\d+p)?(?![\p{L}\d])/iu
+
+/**
+ * Reads the whole text as one source. What it must assume (engine off, 3.7 V for a power bank's mAh) is in
+ * `assumed`. Throws a Problem that names the word or says what is missing.
+ */
+export function readSource(text: string): Read<Source> {
+  const scan = new Scanner(plainText(text))
+  if (batteryLike.test(scan.text)) {
+    const { value: pack, assumed } = readPack(scan.text)
+    return { value: { kind: 'battery', pack }, assumed }
+  }
+  const draft: SourceDraft = {}
+  readParts(scan, sourceParts, draft, wantedSource)
+  const assumed: string[] = []
+  const value = sourceOf(draft, scan.text, assumed)
+  return { value, assumed }
+}
+
+/** Moves past a source, complete or not, where one stands; a battery is left to the reader of packs. */
+export function takeSource(scan: Scanner): boolean {
+  const draft = scan.attempt(() => {
+    const found: SourceDraft = {}
+    takeParts(scan, sourceParts, found)
+    return found.kind || found.usb || found.offers ? found : undefined
+  })
+  return draft !== undefined
+}
+
+/** Canonical text; reading it gives the same source. */
+export function writeSource(source: Source): string {
+  if (source.kind === 'battery') return writePack(source.pack)
+  if (source.kind === 'supply') return writeSupply(source)
+  if (source.kind === 'power bank') {
+    const bank = `power bank ${writeQuantity(source.label_Wh, 'energy')}`
+    return source.offers ? `${bank} ${writeSupply({ ...source, offers: source.offers })}` : bank
+  }
+  const { fuse_A, engine, nominal_V, rest_V, capacity_Ah } = source
+  const words = [`car ${writeQuantity(fuse_A, 'current')}`, `engine ${engine}`]
+  if (nominal_V !== undefined) words.splice(1, 0, writeQuantity(nominal_V, 'voltage'))
+  if (rest_V !== undefined) words.push(`rest ${writeQuantity(rest_V, 'voltage')}`)
+  if (capacity_Ah !== undefined) words.push(writeQuantity(capacity_Ah, 'capacity'))
+  return words.join(' ')
+}
+
+function writeSupply({ offers, usbPd_W }: Supply): string {
+  if (usbPd_W !== undefined) return `PD ${writeQuantity(usbPd_W, 'power')}`
+  return offers
+    .map(
+      ({ voltage_V, current_A }) =>
+        `${writeQuantity(voltage_V, 'voltage')} ${writeQuantity(current_A, 'current')}`,
+    )
+    .join(', ')
+}

@@ -1,0 +1,92 @@
+// A pack or a source with where it stands: `3S 720 LiHV at 3.7V`, `4S 5000 Li-ion at 80%`, `2S 450 LiPo swollen`.
+
+import type { Pack } from '../../charging/things/pack.ts'
+import type { Source } from '../../charging/things/source.ts'
+import { plainText, quoted } from '../../ground/plain-text.ts'
+import { Problem } from '../../ground/problem.ts'
+import type { Read } from '../scan/read.ts'
+import { refuseUnsound } from '../sentence/danger-words.ts'
+import { readPack, writePack } from './pack.ts'
+import { readSource, writeSource } from './source.ts'
+import { type Level, readState, writeLevel } from './state.ts'
+
+export interface StandingPack {
+  readonly pack: Pack
+  readonly from?: Level
+  /** What says that it is not fit, as typed. */
+  readonly unsound?: string
+}
+
+export interface StandingSource {
+  readonly source: Source
+  readonly charged?: Level
+}
+
+const standing = /^(.*\S) (?:at|from|@) ?(\S.*)$/iu
+/** Behind a pack of a list they leave that one out; a pack that burns or smokes ends the question instead. */
+const unfit =
+  / (swollen|puff(?:ed|y)|bloated|bulging|punctured|pierced|dented|crushed|torn|leaking|damaged|crashed|burnt|melted|overheated|overcharged|hot)$/iu
+
+/**
+ * Reads a pack and, behind "at", its state; a last word like "swollen" is kept apart. Throws a Problem as
+ * `readPack`, and where the text tells of a fire.
+ */
+export function readStandingPack(text: string): Read<StandingPack> {
+  const plain = plainText(text)
+  const unsound = unfit.exec(plain)?.[1]
+  const sound = plain.replace(unfit, '')
+  refuseUnsound(sound)
+  const [, head = sound, state] = standing.exec(sound) ?? []
+  const { value: pack, assumed } = readPack(head)
+  const from = state === undefined ? undefined : readState(state, pack)
+  return {
+    value: {
+      pack,
+      ...(from && { from: from.value }),
+      ...(unsound !== undefined && { unsound: unsound.toLowerCase() }),
+    },
+    assumed: [...assumed, ...(from?.assumed ?? [])],
+  }
+}
+
+export function writeStandingPack({ pack, from, unsound }: StandingPack): string {
+  return [writePack(pack), from && `at ${writeLevel(from)}`, unsound].filter(Boolean).join(' ')
+}
+
+/** Reads a source and, behind "at", how full its battery is. Throws a Problem as `readSource`. */
+export function readStandingSource(text: string): Read<StandingSource> {
+  const plain = plainText(text)
+  const [, head = plain, state] = standing.exec(plain) ?? []
+  const stored = state === undefined ? undefined : attemptSource(head)
+  if (!stored || state === undefined) {
+    const { value: source, assumed } = readSource(plain)
+    return { value: { source }, assumed }
+  }
+  const { value: source, assumed } = stored
+  const charged = readState(state, source.kind === 'battery' ? source.pack : undefined)
+  if (source.kind !== 'battery' && charged.value.kind !== 'soc') throw notABattery(state)
+  return { value: { source, charged: charged.value }, assumed: [...assumed, ...charged.assumed] }
+}
+
+/** A battery or power bank before an "at"; undefined for what cannot be drained (`20V at 5A`). */
+function attemptSource(text: string): Read<Source> | undefined {
+  try {
+    const read = readSource(text)
+    return read.value.kind === 'battery' || read.value.kind === 'power bank' ? read : undefined
+  } catch {
+    return undefined
+  }
+}
+
+function notABattery(state: string): Problem {
+  return new Problem({
+    what: 'How full a power bank is can only be told in percent.',
+    ...quoted(state),
+    expected: 'a percentage',
+    example: 'power bank 74Wh at 80%',
+  })
+}
+
+export function writeStandingSource({ source, charged }: StandingSource): string {
+  return charged ? `${writeSource(source)} at ${writeLevel(charged)}` : writeSource(source)
+}

@@ -1,0 +1,133 @@
+// Where a charge starts and where it is to go: `3.7V`, `11.1V`, `20%`, `full`, `storage`, `empty`.
+
+import type { State, Target } from '../../charging/simulation/charge.ts'
+import type { Pack } from '../../charging/things/pack.ts'
+import { nothingThere, plainText, quoted, shortened } from '../../ground/plain-text.ts'
+import { Problem } from '../../ground/problem.ts'
+import { writeQuantity } from '../quantities/quantity.ts'
+import { oddNumberProblem, type Wanted } from '../scan/number.ts'
+import type { Read } from '../scan/read.ts'
+import { Scanner } from '../scan/scanner.ts'
+import { highestCell_V, type LevelName, type LevelWords, takeLevelWords } from './level-words.ts'
+
+/** A state of charge as asked: what `full` and `storage` are is for the chemistry and the house to say. */
+export type Level = State | { readonly kind: 'named'; readonly name: LevelName }
+
+/** Of a pack all that its state needs. */
+type Series = Pick<Pack, 'series'>
+
+/** The voltages that `full` and `storage` stand for, per cell. */
+export interface NamedLevels {
+  readonly full_V: number
+  readonly storage_V: number
+}
+
+/** Volts of a cell below which they cannot be meant: a resting cell is dead there, and no charge ends there. */
+const lowestStart_V = 2
+const lowestGoal_V = 3
+
+const startWanted: Wanted = {
+  expected: 'volts per cell, pack volts, a percentage, full, storage or empty',
+  example: '3.7V',
+}
+const goalWanted: Wanted = {
+  expected: 'full, storage, volts per cell, pack volts or a percentage',
+  example: 'full',
+}
+
+/** Reads where a charge starts. Pack volts need the pack. Throws a Problem that names the token. */
+export function readState(text: string, pack?: Series): Read<Level> {
+  return readLevel(text, pack, startWanted, lowestStart_V)
+}
+
+/** Reads where a charge is to go. Whether the chemistry allows that is not judged here. */
+export function readTarget(text: string, pack?: Series): Read<Level> {
+  const target = readLevel(text, pack, goalWanted, lowestGoal_V)
+  if (target.value.kind !== 'named' || target.value.name !== 'empty') return target
+  throw new Problem({ what: 'A charge cannot end at empty.', token: shortened(text), ...goalWanted })
+}
+
+function readLevel(
+  text: string,
+  pack: Series | undefined,
+  wanted: Wanted,
+  lowestCell_V: number,
+): Read<Level> {
+  const scan = new Scanner(plainText(text))
+  const words = takeLevelWords(scan)
+  if (words && scan.done) return levelOf(words, pack, lowestCell_V)
+  const odd = oddNumberProblem(scan.text, wanted)
+  if (odd) throw odd
+  const what =
+    scan.text === ''
+      ? nothingThere
+      : /^[+-]?[\d.,]+$/.test(scan.text)
+        ? 'That number could be volts or a percentage.'
+        : 'I cannot read that as a state of charge.'
+  throw new Problem({ what, ...quoted(scan.text), ...wanted })
+}
+
+function levelOf(words: LevelWords, pack: Series | undefined, lowestCell_V: number): Read<Level> {
+  if (words.kind === 'named' || words.kind === 'soc') return { value: words, assumed: [] }
+  const { kind, volts, token } = words
+  if (kind === 'bare') {
+    return { value: rest(volts, token), assumed: [`${token} is read as ${volts} V per cell`] }
+  }
+  if (words.of === 'cell') return { value: rest(volts, token), assumed: [] }
+  if (words.of === 'pack' || volts > highestCell_V)
+    return { value: packVolts(volts, token, pack), assumed: [] }
+  const series = pack?.series ?? 1
+  if (series > 1 && volts / series >= lowestCell_V) throw cellOrPack(token)
+  return { value: rest(volts, token), assumed: series > 1 ? [`${volts} V is read as volts per cell`] : [] }
+}
+
+function rest(perCell_V: number, token: string): State {
+  if (perCell_V <= highestCell_V) return { kind: 'rest', perCell_V }
+  throw new Problem({
+    what: 'No cell of these chemistries goes that high.',
+    token: shortened(token),
+    expected: `0 to ${highestCell_V} V per cell`,
+    example: '3.85V per cell',
+  })
+}
+
+function packVolts(volts: number, token: string, pack?: Series): State {
+  const perCell_V = pack && Number((volts / pack.series).toPrecision(12))
+  if (perCell_V !== undefined && perCell_V <= highestCell_V) return { kind: 'rest', perCell_V }
+  throw new Problem({
+    what: pack ? `No ${pack.series}S pack goes that high.` : 'Pack volts need the pack to be known.',
+    token: shortened(token),
+    expected: `volts per cell up to ${highestCell_V} V${pack ? `, or pack volts up to ${highestCell_V * pack.series} V` : ''}`,
+    example: '3.85V per cell',
+  })
+}
+
+function cellOrPack(token: string): Problem {
+  return new Problem({
+    what: 'That could be the volts of one cell or of the whole pack.',
+    token: shortened(token),
+    expected: 'the volts with "per cell" or "pack" behind them',
+    example: `${token} per cell`,
+  })
+}
+
+/** Canonical text; reading it gives the same level. */
+export function writeLevel(level: Level): string {
+  if (level.kind === 'named') return level.name
+  if (level.kind === 'soc') return writeQuantity(level.soc, 'share')
+  return `${writeQuantity(level.perCell_V, 'voltage')} per cell`
+}
+
+/** The start of a charge in the core's terms. */
+export function stateOf(level: Level, { full_V: _, storage_V }: NamedLevels): State {
+  if (level.kind !== 'named') return level
+  if (level.name === 'storage') return { kind: 'rest', perCell_V: storage_V }
+  return { kind: 'soc', soc: level.name === 'full' ? 1 : 0 }
+}
+
+/** The end of a charge in the core's terms. */
+export function targetOf(level: Level, { full_V, storage_V }: NamedLevels): Target {
+  if (level.kind === 'soc') return { ...level, cutoffPerCell_V: full_V }
+  if (level.kind === 'rest') return { kind: 'voltage', perCell_V: level.perCell_V }
+  return { kind: 'voltage', perCell_V: level.name === 'storage' ? storage_V : full_V }
+}

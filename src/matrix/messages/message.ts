@@ -1,0 +1,34 @@
+// What a text message says, taken from its event: also of one that edits another.
+
+import type { MatrixEvent } from 'matrix-js-sdk'
+import type { Message } from '../rooms/asking.ts'
+
+/** Undefined where the event holds no text. An edit speaks with its new words, in reply to what `original` was. */
+export function messageIn(
+  event: MatrixEvent,
+  original: MatrixEvent | undefined = event,
+): Message | undefined {
+  const content = event.getOriginalContent()
+  const { body, 'm.mentions': mentions } = content['m.new_content'] ?? content
+  if (typeof body !== 'string') return undefined
+  const people = mentions?.user_ids
+  return {
+    body,
+    mentions: mentions === undefined ? undefined : Array.isArray(people) ? people : [],
+    repliesTo: original && repliesTo(original),
+  }
+}
+
+/** The root of the thread that the message stands in. */
+export const threadOf = (event: MatrixEvent): string | undefined => {
+  const relation = event.getWireContent()['m.relates_to']
+  return relation?.rel_type === 'm.thread' ? relation.event_id : undefined
+}
+
+/** Messages in a thread refer to the one before them for apps without threads: that is no reply on purpose. */
+function repliesTo(event: MatrixEvent): string | undefined {
+  const relation = event.getWireContent()['m.relates_to']
+  if (relation?.is_falling_back === true) return undefined
+  const to = relation?.['m.in_reply_to']?.event_id
+  return typeof to === 'string' ? to : undefined
+}

@@ -1,0 +1,67 @@
+// Sends the charts of an answer as images, and keeps them in step when the answer is edited.
+
+import type { MatrixEvent, Room } from 'matrix-js-sdk'
+import type { Reply } from '../../assistant/reply.ts'
+import type { Chart } from '../../charts/chart.ts'
+import type { AnsweredMemory, AnsweredQuestion } from '../../memory/memory.ts'
+import { idOf, matrixIdOf } from '../rooms/occasion.ts'
+import { answerContent, editContent } from './content.ts'
+import { threadOf } from './message.ts'
+import { renderText } from './render.ts'
+import type { Sender } from './send.ts'
+import type { Upload } from './upload.ts'
+
+export interface PictureParts {
+  readonly sender: Sender
+  readonly upload: Upload
+  readonly answered: AnsweredMemory
+  /** Draws a chart as PNG. */
+  readonly draw: (chart: Chart) => Promise<Uint8Array>
+}
+
+/** Shows the charts of the reply to `answer`; `event` asked for it, or edited the question. */
+export type ShowPictures = (
+  event: MatrixEvent,
+  room: Room,
+  answer: AnsweredQuestion,
+  reply: Reply,
+) => Promise<void>
+
+const stale = renderText('The picture that was here no longer fits: the question was edited.')
+
+export function createShowPictures({ sender, upload, answered, draw }: PictureParts): ShowPictures {
+  return async (event, room, answer, { charts }) => {
+    const question = matrixIdOf(answer.questionMessage)
+    const thread = threadOf(room.findEventById(question) ?? event)
+    for (let at = 0; ; at += 1) {
+      const questionMessage = `${answer.questionMessage}#picture-${at + 1}`
+      const earlier = await answered.byQuestion(questionMessage)
+      const chart = charts[at]
+      if (!chart && !earlier) return
+      const shown = chart ? await imageOf(chart, room, `chart-${at + 1}.png`) : stale
+      const content = earlier
+        ? editContent(shown, matrixIdOf(earlier.answerMessage))
+        : answerContent(shown, { question, thread })
+      const sent = await sender.send(
+        room.roomId,
+        'm.room.message',
+        content,
+        `${event.getId()} picture ${at + 1}`,
+      )
+      if (!earlier) await answered.record({ ...answer, questionMessage, answerMessage: idOf(sent) })
+    }
+  }
+
+  async function imageOf(chart: Chart, room: Room, filename: string) {
+    const picture = await draw(chart)
+    const info = { mimetype: 'image/png', size: picture.length, ...sizeOf(picture) }
+    const place = await upload(picture, info.mimetype, room)
+    return { msgtype: 'm.image', body: chart.alternative, filename, info, ...place } as const
+  }
+}
+
+/** Pixels, from the header of a PNG: https://www.w3.org/TR/png-3/#11IHDR */
+function sizeOf(png: Uint8Array): { w: number; h: number } {
+  const header = Buffer.from(png.buffer, png.byteOffset, png.byteLength)
+  return { w: header.readUInt32BE(16), h: header.readUInt32BE(20) }
+}

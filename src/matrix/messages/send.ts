@@ -1,0 +1,77 @@
+// Sends events so that each arrives once: through rate limits, outages, and a crash between sending and noting it.
+
+import { createHash } from 'node:crypto'
+import type { MatrixClient } from 'matrix-js-sdk'
+import type { Persistence } from '../persistence.ts'
+
+export interface Sender {
+  /**
+   * Sends an event and gives its id. The server takes one event for each `key` (from this device), however often it
+   * is sent. Rejects as persistence does.
+   */
+  send(roomId: string, type: string, content: object, key: string): Promise<string>
+}
+
+interface Sent {
+  readonly event_id?: string
+}
+
+type SendAnyEvent = (
+  roomId: string,
+  threadId: null,
+  type: string,
+  content: object,
+  transaction: string,
+) => Promise<Sent>
+
+export function createSender(client: MatrixClient, persistence: Persistence): Sender {
+  const sendEvent = client.sendEvent.bind(client) as unknown as SendAnyEvent
+
+  /** The client keeps an event that failed: it is sent again as it is, with its encryption. */
+  async function sendAgain(roomId: string, transaction: string): Promise<Sent> {
+    const { room, event } = pending(client, roomId, transaction)
+    if (!room || !event) throw new Error('the event to send again is gone')
+    return client.resendEvent(event, room)
+  }
+
+  /** The SDK ends a sending without an id where the event turns up in the room while it is being encrypted. */
+  async function sendOrFind(roomId: string, type: string, content: object, key: string): Promise<string> {
+    const transaction = transactionId(key)
+    const before = sentBefore(client, roomId, transaction)
+    if (before !== undefined) return before
+    const sent = await persistence.run(attempt =>
+      attempt === 1 ? sendEvent(roomId, null, type, content, transaction) : sendAgain(roomId, transaction),
+    )
+    const id = sent.event_id ?? sentBefore(client, roomId, transaction)
+    if (id === undefined) throw new Error('an event was neither sent nor found in its room')
+    return id
+  }
+
+  return {
+    async send(roomId, type, content, key) {
+      try {
+        return await sendOrFind(roomId, type, content, key)
+      } catch (error) {
+        // One that failed would hold back all later events of its room.
+        const { event } = pending(client, roomId, transactionId(key))
+        if (event) client.cancelPendingEvent(event)
+        throw error
+      }
+    },
+  }
+}
+
+/** The same for the same key, so that the server knows an event that it already has. */
+export const transactionId = (key: string): string =>
+  `c${createHash('sha256').update(key).digest('base64url').slice(0, 32)}`
+
+/** The server tells the device that sent an event under which transaction it did. */
+function sentBefore(client: MatrixClient, roomId: string, transaction: string): string | undefined {
+  const events = client.getRoom(roomId)?.getLiveTimeline().getEvents() ?? []
+  return events.find(event => event.getUnsigned().transaction_id === transaction)?.getId()
+}
+
+function pending(client: MatrixClient, roomId: string, transaction: string) {
+  const room = client.getRoom(roomId)
+  return { room, event: room?.getPendingEvents().find(event => event.getTxnId() === transaction) }
+}

@@ -1,0 +1,59 @@
+// Says things in a room: in answer to a message, in place of an earlier answer, or elsewhere where we may not.
+
+import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
+import type { Log } from '../../log.ts'
+import { directRoomWith } from '../account-data.ts'
+import { missingPermission } from '../rooms/room-facts.ts'
+import { answerContent, editContent } from './content.ts'
+import { threadOf } from './message.ts'
+import { type Rendered, renderText } from './render.ts'
+import type { Sender } from './send.ts'
+
+export interface Speaker {
+  /**
+   * Answers the message and gives the answer's id; undefined where we may not speak. Said once for each `key`,
+   * which is the message's id when absent.
+   */
+  answer(event: MatrixEvent, room: Room, rendered: Rendered, key?: string): Promise<string | undefined>
+  /** Puts new words in the place of an answer; `because` is the event that calls for it. */
+  replace(
+    because: MatrixEvent,
+    room: Room,
+    answerId: string,
+    asker: string,
+    rendered: Rendered,
+  ): Promise<void>
+}
+
+export function createSpeaker(client: MatrixClient, sender: Sender, log: Log): Speaker {
+  const told = new Set<string>()
+
+  /** Told once per room: in the log, and to the asker where we have direct messages with them. */
+  async function tellMissing(missing: string, room: Room, asker: string): Promise<void> {
+    if (told.has(room.roomId)) return
+    told.add(room.roomId)
+    log.warn({ room: room.roomId }, missing)
+    const elsewhere = directRoomWith(client, asker)
+    if (elsewhere === undefined || client.getRoom(elsewhere)?.getMyMembership() !== 'join') return
+    const text = `${missing} A moderator there can change that.`
+    await sender.send(elsewhere, 'm.room.message', renderText(text), `${room.roomId} ${missing}`)
+  }
+
+  return {
+    async answer(event, room, rendered, key) {
+      const question = event.getId() ?? ''
+      const asker = event.getSender() ?? ''
+      const missing = missingPermission(room, 'send messages')
+      if (missing !== undefined) {
+        await tellMissing(missing, room, asker)
+        return undefined
+      }
+      const content = answerContent(rendered, { question, asker, thread: threadOf(event) })
+      return sender.send(room.roomId, 'm.room.message', content, key ?? question)
+    },
+    async replace(because, room, answerId, asker, rendered) {
+      const content = editContent(rendered, answerId, asker)
+      await sender.send(room.roomId, 'm.room.message', content, because.getId() ?? '')
+    },
+  }
+}

@@ -1,0 +1,158 @@
+// What we do about what we hear in a room: answer it, answer its edit in place, show or hide the working, leave.
+
+import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
+import { amendedQuestion } from '../../assistant/amend.ts'
+import type { Reply } from '../../assistant/reply.ts'
+import { readQuestion } from '../../language/sentence/question.ts'
+import type { AnsweredQuestion } from '../../memory/memory.ts'
+import type { SendDocuments } from '../messages/documents.ts'
+import { messageIn } from '../messages/message.ts'
+import type { ShowPictures } from '../messages/pictures.ts'
+import { hideWorking, renderReply, renderText, showWorking } from '../messages/render.ts'
+import type { Speaker } from '../messages/speak.ts'
+import type { MatrixParts } from '../parts.ts'
+import { type Asking, readAsking } from './asking.ts'
+import { idOf, matrixIdOf, occasionOf } from './occasion.ts'
+import { isDirect, moderates } from './room-facts.ts'
+
+/** Does what an accepted message or reaction calls for; encrypted ones come decrypted. */
+export type Converse = (event: MatrixEvent, room: Room) => Promise<void>
+
+/** An edit that comes later than this leaves the answer as it is. */
+const latestEdit_ms = 300_000
+
+type ConversationParts = Pick<MatrixParts, 'settings' | 'assistant' | 'answered'> & {
+  readonly client: MatrixClient
+  readonly speaker: Speaker
+  readonly showPictures: ShowPictures
+  readonly sendDocuments: SendDocuments
+}
+
+export function createConversation(parts: ConversationParts): Converse {
+  const { client, settings, assistant, answered, speaker, showPictures, sendDocuments } = parts
+  const self = client.getSafeUserId()
+
+  return async (event, room) => {
+    const relation = event.getRelation()
+    if (event.getType() === 'm.reaction') {
+      const working = workingWished(relation?.key ?? '')
+      if (working !== undefined) await showAnew(event, room, relation?.event_id, working)
+    } else if (relation?.rel_type === 'm.replace' && relation.event_id !== undefined) {
+      await hearEdit(event, room, relation.event_id)
+    } else {
+      await hearMessage(event, room, askingIn(event, room, event))
+    }
+  }
+
+  async function hearMessage(event: MatrixEvent, room: Room, asking: Asking | undefined): Promise<void> {
+    if (!asking) return
+    if (asking.addressed && asking.words.toLowerCase() === 'leave') return leave(event, room)
+    const working = workingWished(asking.words)
+    if (working !== undefined) return showAnew(event, room, asking.repliesTo, working)
+
+    const reply = await replyTo(event, room, asking)
+    const answer = reply && (await speaker.answer(event, room, rendered(reply, room, false)))
+    if (!reply || answer === undefined) return
+    const given: AnsweredQuestion = {
+      place: idOf(room.roomId),
+      askedBy: idOf(event.getSender() ?? ''),
+      questionMessage: idOf(event.getId() ?? ''),
+      answerMessage: idOf(answer),
+      question: reply.question ?? '',
+      answeredAt: new Date(),
+    }
+    await answered.record(given)
+    await showPictures(event, room, given, reply)
+    await sendDocuments(event, room, reply)
+  }
+
+  /** The answer is edited as the question was; a message that was no question before is answered now. */
+  async function hearEdit(event: MatrixEvent, room: Room, questionId: string): Promise<void> {
+    const original = room.findEventById(questionId)
+    const earlier = await answered.byQuestion(idOf(questionId))
+    const asker = earlier?.askedBy ?? (original && idOf(original.getSender() ?? ''))
+    const askedAt_ms = earlier?.answeredAt.getTime() ?? original?.getTs() ?? 0
+    if (asker !== idOf(event.getSender() ?? '') || Date.now() - askedAt_ms > latestEdit_ms) return
+
+    const asking = askingIn(event, room, original)
+    if (!earlier) return original && hearMessage(original, room, asking)
+    const reply = asking && (await replyTo(event, room, asking))
+    if (!reply) return
+    const given = { ...earlier, question: reply.question ?? '' }
+    await replace(event, room, given, reply, false)
+    await showPictures(event, room, given, reply)
+  }
+
+  async function showAnew(
+    event: MatrixEvent,
+    room: Room,
+    answerId: string | undefined,
+    working: boolean,
+  ): Promise<void> {
+    const earlier = answerId === undefined ? undefined : await answered.byAnswer(idOf(answerId))
+    if (!earlier || earlier.place !== idOf(room.roomId) || !mayAskAgain(earlier.question)) return
+    const occasion = occasionOf(client, room, matrixIdOf(earlier.askedBy))
+    await replace(event, room, earlier, await assistant.answer(earlier.question, occasion), working)
+  }
+
+  /** Not what could not be read, nor what would change again what is kept. */
+  function mayAskAgain(question: string): boolean {
+    const { registry } = assistant
+    return question !== '' && !registry.get(readQuestion(question, registry.vocabulary).command).changes
+  }
+
+  async function replace(
+    because: MatrixEvent,
+    room: Room,
+    answer: AnsweredQuestion,
+    reply: Reply,
+    working: boolean,
+  ): Promise<void> {
+    const words = rendered(reply, room, working)
+    await speaker.replace(because, room, matrixIdOf(answer.answerMessage), matrixIdOf(answer.askedBy), words)
+    await answered.record(answer)
+  }
+
+  async function leave(event: MatrixEvent, room: Room): Promise<void> {
+    const may = isDirect(client, room) || moderates(room, event.getSender() ?? '')
+    const words = may
+      ? 'Leaving. Invite me again whenever you like.'
+      : 'Only a moderator of this room can send me away.'
+    await speaker.answer(event, room, renderText(words))
+    if (may) await client.leave(room.roomId)
+  }
+
+  /** Undefined where the message is talk among people. */
+  async function replyTo(event: MatrixEvent, room: Room, asking: Asking): Promise<Reply | undefined> {
+    const { repliesTo, words, addressed } = asking
+    const { vocabulary } = assistant.registry
+    const amended = repliesTo && (await amendedQuestion(idOf(repliesTo), words, answered, vocabulary))
+    const question = amended || (addressed ? words || 'help' : undefined)
+    if (question === undefined) return undefined
+    return assistant.answer(question, occasionOf(client, room, event.getSender() ?? ''))
+  }
+
+  function askingIn(event: MatrixEvent, room: Room, original: MatrixEvent | undefined): Asking | undefined {
+    const message = messageIn(event, original)
+    const name = room.getMember(self)?.name ?? self
+    return (
+      message && readAsking(message, { prefix: settings.prefix, self, name, direct: isDirect(client, room) })
+    )
+  }
+
+  function rendered(reply: Reply, room: Room, working: boolean) {
+    const { changes = false } = assistant.registry.find(reply.command) ?? {}
+    return renderReply(reply, {
+      prefix: isDirect(client, room) ? '' : settings.prefix,
+      working,
+      once: changes,
+    })
+  }
+}
+
+/** Whether the working is to be shown or hidden, where a reaction or the words of a reply say so. */
+function workingWished(said: string): boolean | undefined {
+  const bare = said.replace(/\ufe0f/g, '').toLowerCase()
+  if (bare === showWorking.reaction || bare === showWorking.words) return true
+  return bare === hideWorking.reaction || bare === hideWorking.words ? false : undefined
+}

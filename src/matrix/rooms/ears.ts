@@ -1,0 +1,53 @@
+// Hears every event of our rooms and lets through what is said to us now and can be read.
+
+import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
+import type { AnsweredMemory } from '../../memory/memory.ts'
+import { accept } from './accept.ts'
+import type { Converse } from './conversation.ts'
+import type { Lanes } from './lanes.ts'
+import { idOf } from './occasion.ts'
+import { joinedAt_ms } from './room-facts.ts'
+import type { Undecryptable } from './undecryptable.ts'
+
+export interface EarsParts {
+  readonly client: MatrixClient
+  readonly answered: AnsweredMemory
+  readonly undecryptable: Undecryptable
+  readonly lanes: Lanes
+  /** Resolves when the first sync has ended: before that, rooms are half known and nothing is answered. */
+  readonly synced: Promise<void>
+  readonly converse: Converse
+}
+
+export function createEars({ client, answered, undecryptable, lanes, synced, converse }: EarsParts) {
+  const self = client.getSafeUserId()
+
+  async function listen(event: MatrixEvent, room: Room, now_ms: number): Promise<void> {
+    const heard = { sender: event.getSender() ?? '', sentAt_ms: event.getTs() }
+    const situation = { self, joinedAt_ms: joinedAt_ms(room), now_ms }
+    // Before it is decrypted an event is taken for text: what is old or our own is not worth a key.
+    const timely = accept({ ...heard, what: 'm.text' }, { ...situation, answered: false })
+    if (timely !== 'accepted' || event.isRedacted()) return
+
+    await client.decryptEventIfNeeded(event)
+    if (event.isDecryptionFailure()) {
+      undecryptable.await(event, room, () => hear(event, room, now_ms))
+      return
+    }
+    const wasAnswered = (await answered.byQuestion(idOf(event.getId() ?? ''))) !== undefined
+    const decision = accept({ ...heard, what: kindOf(event) }, { ...situation, answered: wasAnswered })
+    if (decision === 'accepted') await converse(event, room)
+  }
+
+  function hear(event: MatrixEvent, room: Room, now_ms = Date.now()): void {
+    synced.then(
+      () => lanes.add(room.roomId, () => listen(event, room, now_ms)),
+      () => {},
+    )
+  }
+
+  return { hear }
+}
+
+const kindOf = (event: MatrixEvent): string =>
+  event.getType() === 'm.room.message' ? String(event.getOriginalContent().msgtype) : event.getType()

@@ -1,0 +1,66 @@
+// Which rooms we are in: invites by the rule of the configuration, upgrades followed.
+
+import type { MatrixClient, Room } from 'matrix-js-sdk'
+import { describeError, type Log } from '../../log.ts'
+import { isNotedMove, noteDirect, noteMove } from '../account-data.ts'
+import type { Persistence } from '../persistence.ts'
+
+/** Whether the rule ("anyone", or servers and people) lets `inviter` invite us. */
+export function mayInvite(inviter: string, rule: readonly string[]): boolean {
+  const server = inviter.slice(inviter.indexOf(':') + 1)
+  return rule.includes('anyone') || rule.includes(inviter) || rule.includes(server)
+}
+
+export interface RoomParts {
+  readonly client: MatrixClient
+  readonly persistence: Persistence
+  /** The rule for invites. */
+  readonly rule: readonly string[]
+  readonly log: Log
+}
+
+/** Joins where the rule allows, declines where it does not. A room that we were told to move to is always joined. */
+export async function answerInvite(parts: RoomParts, room: Room): Promise<void> {
+  const { client, rule, log } = parts
+  const invite = room.getMember(room.myUserId)?.events.member
+  const inviter = invite?.getSender()
+  if (!invite || inviter === undefined) return
+  if (!isNotedMove(client, room.roomId) && !mayInvite(inviter, rule)) {
+    await client.leave(room.roomId)
+    log.info({ room: room.roomId, inviter }, 'declined an invite: MATRIX_INVITES does not name the inviter')
+    return
+  }
+  const joined = await join(parts, room.roomId, inviter)
+  if (joined && invite.getContent().is_direct === true) await noteDirect(client, inviter, room.roomId)
+}
+
+/** Follows the tombstone of a room that was upgraded: joins the new room, then leaves the old one. */
+export async function followUpgrade(parts: RoomParts, room: Room): Promise<void> {
+  const { client } = parts
+  const tombstone = room.currentState.getStateEvents('m.room.tombstone', '')
+  const replacement: unknown = tombstone?.getContent().replacement_room
+  if (typeof replacement !== 'string' || room.getMyMembership() !== 'join') return
+  if (!isNotedMove(client, replacement)) await noteMove(client, room.roomId, replacement)
+  const isThere = client.getRoom(replacement)?.getMyMembership() === 'join'
+  if (isThere || (await join(parts, replacement, tombstone?.getSender() ?? '')))
+    await client.leave(room.roomId)
+}
+
+/** Through the server of the person who points there. False where it cannot be; the log says why. */
+async function join(
+  { client, persistence, log }: RoomParts,
+  roomId: string,
+  through: string,
+): Promise<boolean> {
+  const viaServers = [through.slice(through.indexOf(':') + 1)]
+  try {
+    await persistence.run(() => client.joinRoom(roomId, { viaServers }))
+    return true
+  } catch (error) {
+    log.warn(
+      { room: roomId, error: describeError(error) },
+      'a room could not be joined: invite the account to it',
+    )
+    return false
+  }
+}

@@ -1,0 +1,51 @@
+// The rules that moderators have set for their community.
+
+import type { Selectable } from 'kysely'
+import type { Database, Tables } from '../database.ts'
+import type { HouseChange, HouseMemory, HouseRules } from '../memory.ts'
+
+export function houseMemory(db: Database): HouseMemory {
+  return {
+    async rules(community) {
+      return rulesFrom(await db.selectFrom('house').selectAll().where('community', '=', community).execute())
+    },
+    change: (community, changes) =>
+      db.transaction().execute(async transaction => {
+        for (const change of changes.toSorted(inOneOrder)) {
+          const chemistry = 'chemistry' in change ? change.chemistry : everyChemistry
+          const key = { community, rule: change.rule, chemistry }
+          if (change.value === null) {
+            await transaction
+              .deleteFrom('house')
+              .where(({ and }) => and(key))
+              .execute()
+            continue
+          }
+          const value = JSON.stringify(change.value)
+          await transaction
+            .insertInto('house')
+            .values({ ...key, value })
+            .onConflict(conflict =>
+              conflict.columns(['community', 'rule', 'chemistry']).doUpdateSet({ value }),
+            )
+            .execute()
+        }
+      }),
+  }
+}
+
+/** Every writer locks the rows in the same order, so that two of them never wait for each other. */
+const inOneOrder = (a: HouseChange, b: HouseChange): number =>
+  JSON.stringify(a) < JSON.stringify(b) ? -1 : 1
+
+/** In place of a chemistry for a rule that is about none. */
+const everyChemistry = ''
+
+function rulesFrom(rows: readonly Selectable<Tables['house']>[]): HouseRules {
+  const rules: Record<string, unknown> = {}
+  for (const { rule, chemistry, value: json } of rows) {
+    const value: unknown = JSON.parse(json)
+    rules[rule] = chemistry === everyChemistry ? value : { ...(rules[rule] as object), [chemistry]: value }
+  }
+  return rules as HouseRules
+}

@@ -1,0 +1,48 @@
+// Everything kept about one person, to hand it out or to delete it. Whoever adds a table with people in it adds it here.
+
+import type { Database } from '../database.ts'
+import type { MemberMemory } from '../memory.ts'
+import { answeredFromRow } from './answered.ts'
+import { entriesOf, entryFromRow } from './kit.ts'
+import { learnedBy, pendingFromRow, pendingOf } from './lessons.ts'
+import { chargeFromRow, chargesOf } from './log.ts'
+import { reminderFromRow, remindersOf } from './reminders.ts'
+
+export function memberMemory(db: Database): MemberMemory {
+  return {
+    export: async person => ({
+      kit: (await entriesOf(db, { scope: 'person', id: person }).orderBy('name').execute()).map(entryFromRow),
+      answered: (
+        await db
+          .selectFrom('answered')
+          .selectAll()
+          .where('asked_by', '=', person)
+          .orderBy('answered_at')
+          .execute()
+      ).map(answeredFromRow),
+      reminders: (await remindersOf(db, person).orderBy('due_at').execute()).map(reminderFromRow),
+      log: (await chargesOf(db, { scope: 'person', id: person }).orderBy('name').orderBy('at').execute()).map(
+        chargeFromRow,
+      ),
+      learned: (await learnedBy(db, person).orderBy('question').execute()).map(({ question }) => question),
+      pending: (await pendingOf(db, person).execute()).map(pendingFromRow),
+    }),
+    forget: person =>
+      db.transaction().execute(async transaction => {
+        await transaction
+          .deleteFrom('kit')
+          .where('scope', '=', 'person')
+          .where('owner', '=', person)
+          .execute()
+        await transaction.deleteFrom('answered').where('asked_by', '=', person).execute()
+        await transaction.deleteFrom('reminders').where('person', '=', person).execute()
+        await transaction
+          .deleteFrom('log')
+          .where('scope', '=', 'person')
+          .where('owner', '=', person)
+          .execute()
+        await transaction.deleteFrom('lesson_learned').where('person', '=', person).execute()
+        await transaction.deleteFrom('lesson_pending').where('person', '=', person).execute()
+      }),
+  }
+}

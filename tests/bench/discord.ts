@@ -1,0 +1,160 @@
+// How much the assistant adds to what Discord and its library cost anyway: beside the smallest handlers there are.
+
+import { generateKeyPairSync, sign, verify } from 'node:crypto'
+import { mkdtempSync, rmSync } from 'node:fs'
+import { Agent, createServer, request as httpRequest } from 'node:http'
+import type { AddressInfo } from 'node:net'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { commands } from '../../commands/index.ts'
+import { createAssistant } from '../../src/assistant/assistant.ts'
+import { drawPng } from '../../src/charts/draw.ts'
+import { createDiscordEndpoint } from '../../src/discord/endpoint.ts'
+import { createDiscordGateway } from '../../src/discord/gateway.ts'
+import { createHttpServer } from '../../src/http/server.ts'
+import { createLog } from '../../src/log.ts'
+import { openMemory } from '../../src/memory/open.ts'
+import { type Interaction, slash, typing } from '../support/discord-events.ts'
+import { type FakeDiscord, startFakeDiscord } from '../support/fake-discord.ts'
+import { smallestClient } from '../support/smallest-discord.ts'
+import type { Row } from './benches.ts'
+import { percentile } from './timing.ts'
+
+const interactions = 1000
+const requests = 2000
+const atOnce = 16
+const question = () => slash('current', { pack: '3S 720 LiHV', charger: '0.5/1/2/4A 80W 1-4S 9-20V' })
+const constant = { type: 4, data: { content: '0.5 A' } }
+
+export default async function discord(): Promise<Row[]> {
+  const folder = mkdtempSync(join(tmpdir(), 'bench-'))
+  const memory = await openMemory({ dataFolder: folder })
+  const log = createLog('silent')
+  const assistant = createAssistant({ commands, memory, onFault: fault => console.error(fault) })
+  const parts = { assistant, questions: memory.questions, answered: memory.answered, draw: drawPng, log }
+  try {
+    return [...(await byGateway(parts)), ...(await byHttp(parts))]
+  } finally {
+    await memory.close()
+    rmSync(folder, { recursive: true })
+  }
+}
+
+type Parts = Omit<Parameters<typeof createDiscordGateway>[0], 'api' | 'token'>
+
+async function byGateway(parts: Parts): Promise<Row[]> {
+  const own = async ({ api, token }: FakeDiscord) => createDiscordGateway({ ...parts, api, token })
+  const smallest = async ({ api, token }: FakeDiscord) => smallestClient(api, token, constant.data.content)
+  const answers_ms = await onFakeDiscord(own, question)
+  const suggestions_ms = await onFakeDiscord(own, () => typing('current', 'pack', '3S'))
+  const least_ms = await onFakeDiscord(smallest, question)
+  return [
+    ...[50, 99].map(percent => row('slash command in to callback out', answers_ms, least_ms, percent)),
+    row('typing in to suggestions out', suggestions_ms, least_ms, 99),
+  ]
+}
+
+function row(what: string, own_ms: number[], least_ms: number[], percent: number): Row {
+  const [own, least] = [percentile(own_ms, percent), percentile(least_ms, percent)]
+  return {
+    name: `${what}, ${percent === 50 ? 'median' : 'p99'} of 1,000`,
+    value: `${own.toFixed(2)} ms`,
+    ratio: `${(own / least).toFixed(1)} times the smallest handler, ${least.toFixed(2)} ms`,
+  }
+}
+
+interface Client {
+  start(): Promise<void>
+  stop(): Promise<void>
+}
+
+/** Milliseconds from an event sent to its callback's arrival, one by one. */
+async function onFakeDiscord(
+  clientOn: (discord: FakeDiscord) => Promise<Client>,
+  event: () => Interaction,
+): Promise<number[]> {
+  const discord = await startFakeDiscord({ judging: false })
+  const client = await clientOn(discord)
+  await client.start()
+  const times: number[] = []
+  for (let round = -100; round < interactions; round++) {
+    const asked = discord.send(event())
+    const { at } = await asked.acknowledgement
+    if (round >= 0) times.push(at - asked.sentAt)
+  }
+  await client.stop()
+  await discord.close()
+  if (discord.refused.length > 0) throw new Error(discord.refused[0])
+  return times
+}
+
+const { privateKey, publicKey } = generateKeyPairSync('ed25519')
+const publicHex = Buffer.from(publicKey.export({ format: 'jwk' }).x ?? '', 'base64url').toString('hex')
+
+async function byHttp(parts: Parts): Promise<Row[]> {
+  const endpoint = createDiscordEndpoint({ ...parts, api: 'http://127.0.0.1:1/api', publicKey: publicHex })
+  await endpoint.start()
+  const server = createHttpServer(0, [endpoint.route], parts.log)
+  const own = await requestsPerSecond(await server.start())
+  await server.stop()
+
+  const smallest = smallestEndpoint()
+  await new Promise<void>(resolve => smallest.listen(0, resolve))
+  const least = await requestsPerSecond((smallest.address() as AddressInfo).port)
+  smallest.close()
+  return [
+    {
+      name: 'interactions by HTTP, 16 at once',
+      value: `${own.toFixed(0)} a second`,
+      ratio: `${(own / least).toFixed(2)} of the smallest handler that checks signatures, ${least.toFixed(0)}`,
+    },
+  ]
+}
+
+function smallestEndpoint() {
+  return createServer(async (request, response) => {
+    const chunks: Buffer[] = []
+    for await (const chunk of request) chunks.push(chunk)
+    const signature = Buffer.from(String(request.headers['x-signature-ed25519']), 'hex')
+    const timestamp = Buffer.from(String(request.headers['x-signature-timestamp']))
+    const good = verify(null, Buffer.concat([timestamp, ...chunks]), publicKey, signature)
+    response.writeHead(good ? 200 : 401, { 'content-type': 'application/json' })
+    response.end(JSON.stringify(constant))
+  })
+}
+
+/** Requests are signed beforehand, so that only answering is timed. */
+async function requestsPerSecond(port: number): Promise<number> {
+  const timestamp = String(Math.floor(Date.now() / 1000))
+  const signed = Array.from({ length: requests + requests / 10 }, () => {
+    const body = JSON.stringify(question())
+    return { body, signature: sign(null, Buffer.from(timestamp + body), privateKey).toString('hex') }
+  })
+  const agent = new Agent({ keepAlive: true, maxSockets: atOnce })
+  const work = async (list: typeof signed) => {
+    const queue = list.values()
+    const worker = async () => {
+      for (const { body, signature } of queue) await post(agent, port, body, signature, timestamp)
+    }
+    await Promise.all(Array.from({ length: atOnce }, worker))
+  }
+  await work(signed.slice(requests))
+  const start = performance.now()
+  await work(signed.slice(0, requests))
+  const took_s = (performance.now() - start) / 1000
+  agent.destroy()
+  return requests / took_s
+}
+
+function post(agent: Agent, port: number, body: string, signature: string, timestamp: string): Promise<void> {
+  const headers = { 'x-signature-ed25519': signature, 'x-signature-timestamp': timestamp }
+  return new Promise((resolve, reject) => {
+    const options = { agent, port, path: '/discord/interactions', method: 'POST', headers }
+    httpRequest(options, response => {
+      if (response.statusCode !== 200) reject(new Error(`status ${response.statusCode}`))
+      response.resume().on('end', resolve)
+    })
+      .on('error', reject)
+      .end(body)
+  })
+}
