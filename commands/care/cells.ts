@@ -2,7 +2,6 @@
 
 import { defineCommand, optional, required } from '../../src/assistant/command.ts'
 import { careCautions } from '../../src/cautions/pack-care.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Cited } from '../../src/charging/things/chemistry.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import {
@@ -16,6 +15,7 @@ import { Problem } from '../../src/ground/problem.ts'
 import type { Show } from '../../src/ground/show.ts'
 import { cellsKind, currentKind, packKind } from '../../src/language/kinds/values.ts'
 import type { CellType } from '../../src/language/things/cell-type.ts'
+import { anyChemistry } from '../../src/language/things/chemistry.ts'
 import { figuresIn } from '../shared/figure.ts'
 import { followUp } from '../shared/follow-up.ts'
 import { cite } from '../shared/working.ts'
@@ -137,13 +137,13 @@ function cellsOf(ofType: CellType | undefined, volts: readonly number[]): Pack {
   throw new Problem({
     what: 'Which chemistry are these cells? The same volts are sound in one and a danger in another.',
     token: read,
-    expected: 'LiPo, LiHV, Li-ion or LiFe before the volts, or the pack',
+    expected: `${anyChemistry} before the volts, or the pack`,
     example: `cells LiPo ${read}`,
   })
 }
 
 /** The readings are those of cells, and of these cells. */
-const plausible: ReadonlySet<CellFinding['kind']> = new Set(['spread', 'low', 'LiFe or empty', 'not full'])
+const plausible: ReadonlySet<CellFinding['kind']> = new Set(['spread', 'low', 'other or empty', 'not full'])
 
 function dangerOf({ findings }: CellCheck): { refusal?: 'damaged cell' | 'overcharged cell' } {
   if (findings.some(({ kind }) => kind === 'damaged')) return { refusal: 'damaged cell' }
@@ -168,13 +168,13 @@ function findingWords(
     case 'damaged':
       return `Do not charge: cell ${finding.cell + 1} at ${reading(finding.cell)} is below the damage threshold of ${show.perCell(finding.damage_V)}. Retire the pack, and hand it in for recycling.`
     case 'chemistry':
-      return `Do not charge: every cell is above ${show.perCell(finding.full_V)}, which is full for ${pack.chemistry}.${finding.looksLike ? ` These look like ${finding.looksLike} cells` : ' No cell of these kinds stands so high'}; check the label and the meter.`
+      return `Do not charge: every cell is above ${show.perCell(finding.full_V)}, which is full for ${pack.chemistry.name}.${finding.looksLike ? ` These look like ${finding.looksLike.name} cells` : ' No cell of these kinds stands so high'}; check the label and the meter.`
     case 'overcharged':
       return `Do not charge: cell ${finding.cell + 1} at ${reading(finding.cell)} is above full, ${show.perCell(finding.full_V)}. Keep the pack outdoors and away from anything that burns; if a second meter agrees, hand it in.`
-    case 'LiFe or empty':
-      return `Cells that all rest near 3.30 V are LiFe, or empty: make sure of the label before you charge them as ${pack.chemistry}.`
+    case 'other or empty':
+      return `Cells that all rest near ${show.perCell(finding.like.storage_V.value)} are ${finding.like.name}, or empty: make sure of the label before you charge them as ${pack.chemistry.name}.`
     case 'not full':
-      return `The charge ended well below ${show.perCell(finding.full_V)}, which is full for ${pack.chemistry}: it was ended early, or the charger was set to another chemistry.`
+      return `The charge ended well below ${show.perCell(finding.full_V)}, which is full for ${pack.chemistry.name}: it was ended early, or the charger was set to another chemistry.`
     case 'low':
       return `Cell ${finding.cell + 1} at ${reading(finding.cell)} is below the floor of ${show.perCell(finding.floor_V)}: charge it gently, and watch it.`
     case 'spread':
@@ -209,7 +209,7 @@ const balanceWords = ({ balance_s }: CellCheck, balance_A: number | undefined, s
   `Balancing takes at least ${show.duration(balance_s)} at ${show.current(balance_A ?? usualBalance_A.value)}.`
 
 function balanceWorking({ pack, balance_A, cells_V }: CellReadings, check: CellCheck, show: Show): string {
-  const { curve } = chemistries[pack.chemistry]
+  const { curve } = pack.chemistry
   const [high, low] = [cells_V[check.highest] as number, cells_V[check.lowest] as number]
   return `Balancing: the charge between ${show.number(high, 3)} V and ${show.number(low, 3)} V at rest (${cite(curve)}) is ${show.capacity((check.balance_s * balance_A) / 3600)}; ÷ ${show.current(balance_A)} = ${show.duration(check.balance_s)}, more where the balancer pauses. On the flat part of a curve millivolts hide much charge.`
 }

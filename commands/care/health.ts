@@ -4,7 +4,6 @@ import { defineCommand, type Inputs, optional } from '../../src/assistant/comman
 import type { Answer } from '../../src/assistant/reply.ts'
 import { careCautions } from '../../src/cautions/pack-care.ts'
 import { resistanceFactor, wholeOverReading } from '../../src/charging/simulation/cell.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import {
   type Age,
   ages,
@@ -142,7 +141,7 @@ function resistancesOf({ pack, resistance, one, other }: Asked): readonly number
 
 function headline(found: Health, inputs: Asked, cells_ohm: readonly number[], show: Show): string {
   const { age, at25C_ohm, odd } = found
-  const { recommendedRate_C } = chemistries[inputs.pack.chemistry]
+  const { recommendedRate_C } = inputs.pack.chemistry
   const measured = `A cell has ${show.resistance(at25C_ohm)} at 25 °C, ${besideWords(found, inputs, show)}`
   const words: Record<Age, string> = {
     'as its like': `${measured}.`,

@@ -2,7 +2,6 @@
 
 import type { Answer } from '../../src/assistant/reply.ts'
 import { cautionsFor } from '../../src/cautions/cautions.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { storageVoltage_V, storeWithin_s } from '../../src/charging/upkeep/storage.ts'
@@ -11,7 +10,7 @@ import { figuresIn } from '../shared/figure.ts'
 import { cite } from '../shared/working.ts'
 
 export function storageLevel(pack: Pack, house: HouseLimits, show: Show): Answer {
-  const { name, storage_V: own_V } = chemistries[pack.chemistry]
+  const { name, storage_V: own_V } = pack.chemistry
   const storage_V = storageVoltage_V(pack, house)
   const inAll = pack.series > 1 ? ` (${show.voltage(storage_V * pack.series)} for ${pack.series}S)` : ''
   const whose = storage_V === own_V.value ? cite(own_V) : 'the rules of this house'

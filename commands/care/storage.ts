@@ -8,7 +8,6 @@ import { whyUnfit } from '../../src/charging/setting/fitness.ts'
 import { adviseSetting } from '../../src/charging/setting/setting.ts'
 import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { type Discharge, simulateDischarge } from '../../src/charging/simulation/discharge.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { batterySourceRate_C } from '../../src/charging/things/practice.ts'
@@ -116,7 +115,7 @@ function capacityMissing({ series, chemistry }: Pack): Problem {
   return new Problem({
     what: 'How much and how long hangs on the capacity of the pack.',
     expected: 'the pack with its capacity',
-    example: `storage pack: ${series}S 1500 ${chemistry} from: 4V per cell`,
+    example: `storage pack: ${series}S 1500 ${chemistry.name} from: 4V per cell`,
   })
 }
 
@@ -126,7 +125,7 @@ function storageWorking(
   { storage_V, rest_V, fromSoc, toSoc, moved_Ah }: StorageMove,
   show: Show,
 ): string[] {
-  const { storage_V: own_V, curve } = chemistries[pack.chemistry]
+  const { storage_V: own_V, curve } = pack.chemistry
   const whose = storage_V === own_V.value ? cite(own_V) : 'the rules of this house'
   return [
     `Storage: ${show.perCell(storage_V)} per cell (${whose}).`,
@@ -210,7 +209,7 @@ function discharge(inputs: Asked, move: StorageMove, show: Show): Answer {
     power_W: power,
     temperature_C: temperature,
   })
-  const spread = chemistries[pack.chemistry].capacitySpread.value
+  const spread = pack.chemistry.capacitySpread.value
   const band = { low: run.duration_s * (1 - spread), high: run.duration_s * (1 + spread) }
   const figure = figuresIn(show)
   return {
@@ -233,7 +232,7 @@ function discharge(inputs: Asked, move: StorageMove, show: Show): Answer {
 }
 
 function dischargeWorking({ pack, power }: Asked, run: Discharge, current_A: number, show: Show): string[] {
-  const { capacitySpread } = chemistries[pack.chemistry]
+  const { capacitySpread } = pack.chemistry
   return [
     `Time: ${show.capacity(run.charge_Ah)} ÷ ${show.current(current_A)}${run.heldByPower ? `, slower where ${show.power(power ?? 0)} holds the current down` : ''}; ±${show.percent(capacitySpread.value)} for the spread of real packs (${cite(capacitySpread)}).`,
     `Under the load a cell reads about ${show.perCell(run.lowestPerCell_V)} at the end and climbs back at rest: a discharger that stops by volts stops early; run it again after a rest.`,

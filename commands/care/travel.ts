@@ -3,7 +3,6 @@
 import { defineCommand, required } from '../../src/assistant/command.ts'
 import type { Figure } from '../../src/assistant/reply.ts'
 import { travelCautions } from '../../src/cautions/travel.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { type AirClass, airClass, airLimits, labelEnergy_Wh } from '../../src/charging/upkeep/transport.ts'
 import type { Show } from '../../src/ground/show.ts'
@@ -124,6 +123,6 @@ function sentence(items: readonly Carried[], show: Show, what: string): string {
 }
 
 function energyLine({ name, pack, energy_Wh }: Carried, show: Show): string {
-  const { nominal_V } = chemistries[pack.chemistry]
+  const { nominal_V } = pack.chemistry
   return `${name}: ${show.perCell(nominal_V.value)} × ${pack.series} × ${show.capacity(pack.capacity_Ah)} = ${show.energy(upward(energy_Wh))} (nominal volts: ${cite(nominal_V)}).`
 }

@@ -4,7 +4,6 @@ import type { Context } from '../../src/assistant/context.ts'
 import type { Answer } from '../../src/assistant/reply.ts'
 import { trimCautions } from '../../src/cautions/trim.ts'
 import { chooseCutoff, fullVoltage_V } from '../../src/charging/setting/cutoff.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import { chargeAtRest } from '../../src/charging/upkeep/rest-charge.ts'
 import { highestSetting_V } from '../../src/charging/upkeep/trim.ts'
 import type { Level } from '../../src/language/things/state.ts'
@@ -28,7 +27,7 @@ export function anyCutoff(
   { pack, named, to }: Omit<Wish, 'cutoffs_V' | 'error_V'>,
   { house, show }: Context,
 ): Answer {
-  const chemistry = chemistries[pack.chemistry]
+  const chemistry = pack.chemistry
   const { target } = levelsOf(pack, house, undefined, to)
   const cutoff = chooseCutoff(chemistry, target, house, undefined, chemistry.full_V.value)
   if ('refusal' in cutoff) return refusedAnswer(cutoff, { pack }, show)
@@ -38,7 +37,7 @@ export function anyCutoff(
   const figure = figuresIn(show)
   return {
     verdict: 'go',
-    headline: `Set ${show.perCell(perCell_V)} per cell${inAll} for ${pack.chemistry}, and never more than ${show.perCell(fullVoltage_V(chemistry, house))}.`,
+    headline: `Set ${show.perCell(perCell_V)} per cell${inAll} for ${chemistry.name}, and never more than ${show.perCell(fullVoltage_V(chemistry, house))}.`,
     figures: [
       figure.perCell('cutoffPerCell', 'cutoff per cell', perCell_V),
       ...(pack.series > 1
@@ -59,7 +58,7 @@ export function chosenCutoff(
   { pack, named, cutoffs_V, to, error_V }: Wish,
   { house, show }: Context,
 ): Answer {
-  const chemistry = chemistries[pack.chemistry]
+  const chemistry = pack.chemistry
   const { target } = levelsOf(pack, house, undefined, to)
   const wanted_V = target.kind === 'voltage' ? target.perCell_V : target.cutoffPerCell_V
   const highest_V = highestSetting_V(Math.min(wanted_V, fullVoltage_V(chemistry, house)), error_V)
@@ -92,7 +91,7 @@ export function chosenCutoff(
   const figure = figuresIn(show)
   return {
     verdict: exact ? 'go' : 'go with care',
-    headline: `Choose ${show.perCell(set_V)} per cell: it fills ${pack.chemistry} cells to about ${show.percent(soc)} (${spanOf(band, show)}). ${why}`,
+    headline: `Choose ${show.perCell(set_V)} per cell: it fills ${chemistry.name} cells to about ${show.percent(soc)} (${spanOf(band, show)}). ${why}`,
     figures: [
       figure.perCell('cutoffPerCell', 'cutoff per cell', set_V),
       figure.voltage('cutoffPack', 'cutoff of the pack', set_V * pack.series),

@@ -4,7 +4,6 @@ import type { Context } from '../../src/assistant/context.ts'
 import type { Answer, Verdict } from '../../src/assistant/reply.ts'
 import { trimCautions } from '../../src/cautions/trim.ts'
 import { fullVoltage_V } from '../../src/charging/setting/cutoff.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { chargeAtRest } from '../../src/charging/upkeep/rest-charge.ts'
@@ -48,7 +47,7 @@ export function judgedTrim(
   measured_V: number,
   { house, show }: Context,
 ): Answer {
-  const chemistry = chemistries[pack.chemistry]
+  const chemistry = pack.chemistry
   const full_V = fullVoltage_V(chemistry, house)
   const setting_V = verdict === 'charges high' ? highestSetting_V(full_V, error_V) : full_V
   const above_V = measured_V - chemistry.full_V.value

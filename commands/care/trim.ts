@@ -1,7 +1,6 @@
 // A charger's cutoff checked with a meter, and which cutoff to choose where its list lacks the one wanted.
 
 import { defineCommand, optional } from '../../src/assistant/command.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { judgeTrim } from '../../src/charging/upkeep/trim.ts'
 import { Problem } from '../../src/ground/problem.ts'
@@ -90,7 +89,7 @@ export const trim = defineCommand({
 /** A reading is volts; full stands for the chemistry's full volts. */
 function voltsOf(level: Level, { chemistry }: Pack, name: string): number {
   if (level.kind === 'rest') return level.perCell_V
-  if (level.kind === 'named' && level.name === 'full') return chemistries[chemistry].full_V.value
+  if (level.kind === 'named' && level.name === 'full') return chemistry.full_V.value
   throw new Problem({
     what: `I need ${name} in volts.`,
     expected: 'volts per cell, or pack volts where the pack is named',

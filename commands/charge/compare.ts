@@ -3,7 +3,6 @@
 import { defineCommand, optional, required } from '../../src/assistant/command.ts'
 import type { Figure } from '../../src/assistant/reply.ts'
 import { compareCautions } from '../../src/cautions/compare.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { labelEnergy_Wh } from '../../src/charging/upkeep/transport.ts'
 import { Problem } from '../../src/ground/problem.ts'
@@ -127,7 +126,7 @@ function figuresOf(entry: Entry, number: number, rate_C: number, show: Show): Fi
 
 function line(entry: Entry, show: Show): string {
   const { pack } = entry
-  const nominal_V = chemistries[pack.chemistry].nominal_V.value
+  const nominal_V = pack.chemistry.nominal_V.value
   const energy = `${entry.name}: ${show.perCell(nominal_V)} × ${pack.series} × ${show.capacity(pack.capacity_Ah)} = ${show.energy(entry.energy_Wh)}`
   return isWeighed(entry)
     ? `${energy}; ÷ ${show.number(entry.mass_kg, 3)} kg = ${show.number(perKilogram(entry), 0)} Wh/kg.`

@@ -5,7 +5,6 @@ import type { Answer } from '../../src/assistant/reply.ts'
 import { cautionsFor } from '../../src/cautions/cautions.ts'
 import { whyUnfit } from '../../src/charging/setting/fitness.ts'
 import type { Refused } from '../../src/charging/setting/refusal.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import {
@@ -59,7 +58,7 @@ export const percent = defineCommand({
   ],
   answer: ({ pack, chemistry: cells, at }, { house, show }) => {
     const known = packOrCell(pack, cells, 'percent chemistry: LiPo at: 3.85V')
-    const chemistry = chemistries[known.chemistry]
+    const chemistry = known.chemistry
     const { from } = levelsOf(known, house, at)
     if (from.kind === 'rest') {
       const unfit = whyUnfit({ pack: known, restPerCell_V: from.perCell_V })
@@ -78,7 +77,7 @@ function refusedVolts(unfit: Refused, pack: Pack, restPerCell_V: number, show: S
   const full = show.perCell(unfit.refusal.full_V)
   return {
     ...answer,
-    headline: `${answer.headline} Never set a charger to that for ${pack.chemistry} either: ${full} is the most.`,
+    headline: `${answer.headline} Never set a charger to that for ${pack.chemistry.name} either: ${full} is the most.`,
   }
 }
 

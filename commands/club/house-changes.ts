@@ -1,7 +1,8 @@
 // From what a moderator asks to the changes of rules it means, none of them looser than the chemistry.
 
 import { type ChemistryRule, houseRange } from '../../src/charging/setting/house-range.ts'
-import type { ChemistryName } from '../../src/charging/things/chemistry.ts'
+import { chemistries } from '../../src/charging/things/chemistries.ts'
+import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { Show } from '../../src/ground/show.ts'
 import { rateKind, voltageKind } from '../../src/language/kinds/values.ts'
@@ -24,7 +25,7 @@ interface LimitAsked {
  */
 export function limitChanges(
   { rule, option, value }: LimitAsked,
-  chemistry: ChemistryName | undefined,
+  chemistry: Chemistry | undefined,
   show: Show,
 ): readonly HouseChange[] {
   if (value === undefined) return []
@@ -36,16 +37,16 @@ export function limitChanges(
       example: `house set chemistry: LiPo ${option}: 3.80V`,
     })
   }
-  const concerned = chemistry === undefined ? chemistryNames : [chemistry]
-  return concerned.map(name => {
-    if (value !== null) refuseOutside({ rule, option, value }, name, show)
-    return { rule, chemistry: name, value }
+  const concerned = chemistry === undefined ? chemistries : [chemistry]
+  return concerned.map(one => {
+    if (value !== null) refuseOutside({ rule, option, value }, one, show)
+    return { rule, chemistry: one.name, value }
   })
 }
 
 function refuseOutside(
   { rule, option, value }: LimitAsked & { readonly value: number },
-  chemistry: ChemistryName,
+  chemistry: Chemistry,
   show: Show,
 ): void {
   const { lowest, highest } = houseRange(rule, chemistry)
@@ -54,9 +55,9 @@ function refuseOutside(
   const text = (limit: number) => limitText(rule, limit, show)
   const { write } = rule === 'maxRate_C' ? rateKind : voltageKind
   throw new Problem({
-    what: `A house cannot set the ${ruleNames[rule]} of ${chemistry} to ${text(value)}.`,
+    what: `A house cannot set the ${ruleNames[rule]} of ${chemistry.name} to ${text(value)}.`,
     token: write(value),
     expected: `${text(lowest.value)} to ${text(highest.value)}; ${text(bound.value)} is the limit (${cite(bound)})`,
-    example: `house set chemistry: ${chemistry} ${option}: ${write(bound.value)}`,
+    example: `house set chemistry: ${chemistry.name} ${option}: ${write(bound.value)}`,
   })
 }

@@ -6,9 +6,8 @@ import type { Figure } from '../../src/assistant/reply.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import type { ChemistryRule } from '../../src/charging/setting/house-range.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
-import type { ChemistryName } from '../../src/charging/things/chemistry.ts'
-import { chemistryNames } from '../../src/language/things/chemistry.ts'
-import { limitText, ruleNames, settingText } from './house-words.ts'
+import type { Chemistry } from '../../src/charging/things/chemistry.ts'
+import { inKey, limitText, ruleNames, settingText } from './house-words.ts'
 
 const chemistryRules: readonly ChemistryRule[] = ['maxRate_C', 'storagePerCell_V', 'sourceFloorPerCell_V']
 const keys: Readonly<Record<ChemistryRule, string>> = {
@@ -25,10 +24,10 @@ export const houseShow = defineCommand({
   plainWords: ['house rules', 'rules of the house', 'club limits'],
   answer: (_, context) => {
     const { house } = context
-    const figures = chemistryNames.flatMap(name =>
-      chemistryRules.map(rule => ruleFigure(rule, name, context)),
+    const figures = chemistries.flatMap(chemistry =>
+      chemistryRules.map(rule => ruleFigure(rule, chemistry, context)),
     )
-    const set = chemistryNames.flatMap(name =>
+    const set = chemistries.flatMap(({ name }) =>
       chemistryRules.filter(rule => house[rule]?.[name] !== undefined),
     )
     return {
@@ -49,11 +48,12 @@ export const houseShow = defineCommand({
   },
 })
 
-function ruleFigure(rule: ChemistryRule, name: ChemistryName, { house, show }: Context): Figure {
+function ruleFigure(rule: ChemistryRule, chemistry: Chemistry, { house, show }: Context): Figure {
+  const { name } = chemistry
   const own = house[rule]?.[name]
-  const value = own ?? chemistryValue(rule, name)
+  const value = own ?? chemistryValue(rule, chemistry)
   return {
-    key: `${keys[rule]}${name.replace('-ion', 'Ion')}`,
+    key: `${keys[rule]}${inKey(name)}`,
     label: `${name}, ${ruleNames[rule]}`,
     value,
     unit: rule === 'maxRate_C' ? 'C' : 'V',
@@ -61,8 +61,7 @@ function ruleFigure(rule: ChemistryRule, name: ChemistryName, { house, show }: C
   }
 }
 
-function chemistryValue(rule: ChemistryRule, name: ChemistryName): number {
-  const { highestRate_C, storage_V, loadFloor_V } = chemistries[name]
+function chemistryValue(rule: ChemistryRule, { highestRate_C, storage_V, loadFloor_V }: Chemistry): number {
   const limits = { maxRate_C: highestRate_C, storagePerCell_V: storage_V, sourceFloorPerCell_V: loadFloor_V }
   return limits[rule].value
 }

@@ -14,6 +14,10 @@ export const ruleNames: Readonly<Record<HouseChange['rule'], string>> = {
   privateAnswers: 'private answers',
 }
 
+/** The name of a chemistry in the key of a figure: `LiIon`. */
+export const inKey = (name: string): string =>
+  name.replace(/[^\p{L}\d]+(\p{L}?)/gu, (_, letter: string) => letter.toUpperCase())
+
 export function limitText(rule: ChemistryRule, value: number, show: Show): string {
   return rule === 'maxRate_C' ? show.rate(value) : `${show.perCell(value)} per cell`
 }

@@ -7,11 +7,11 @@ import { ruleSheet } from '../../src/cautions/rule-sheet.ts'
 import { fullVoltage_V } from '../../src/charging/setting/cutoff.ts'
 import { sourceFloor_V } from '../../src/charging/things/battery-store.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
-import type { ChemistryName } from '../../src/charging/things/chemistry.ts'
+import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import { storageVoltage_V } from '../../src/charging/upkeep/storage.ts'
-import { chemistryNames } from '../../src/language/things/chemistry.ts'
 import { followUp } from '../shared/follow-up.ts'
 import { cite } from '../shared/working.ts'
+import { inKey } from './house-words.ts'
 
 export const rules = defineCommand({
   name: 'rules',
@@ -34,10 +34,10 @@ export const rules = defineCommand({
   meantBy: [['chemistry', 'temperature']],
   answer: (_, context) => ({
     headline: 'Charge here only what is sound, in sight, with the right setting, where nothing can burn.',
-    figures: chemistryNames.map(name => chemistryLine(name, context)),
+    figures: chemistries.map(chemistry => chemistryLine(chemistry, context)),
     working: [
-      `Where a label or datasheet says less, less holds. The highest rate is for labels that give none (${cite(chemistries.LiPo.highestRate_C)}).`,
-      `Temperatures: ${cite(chemistries.LiPo.temperatureBands)}.`,
+      `Where a label or datasheet says less, less holds. The highest rate is for labels that give none (${cite(chemistries[0].highestRate_C)}).`,
+      `Temperatures: ${cite(chemistries[0].temperatureBands)}.`,
       'What this club has tightened itself: house show.',
     ],
     cautions: ruleSheet,
@@ -46,9 +46,9 @@ export const rules = defineCommand({
 })
 
 /** Everything that is set by the chemistry, in one line each. */
-function chemistryLine(name: ChemistryName, { house, show }: Context): Figure {
-  const chemistry = chemistries[name]
-  const pack = { chemistry: name, series: 1, parallel: 1, capacity_Ah: 1 }
+function chemistryLine(chemistry: Chemistry, { house, show }: Context): Figure {
+  const { name } = chemistry
+  const pack = { chemistry, series: 1, parallel: 1, capacity_Ah: 1 }
   const full_V = fullVoltage_V(chemistry, house)
   const highest_C = Math.min(
     chemistry.highestRate_C.value,
@@ -65,7 +65,7 @@ function chemistryLine(name: ChemistryName, { house, show }: Context): Figure {
     `${show.temperature(coldest?.from_C ?? 0)} to ${show.temperature(hottest?.to_C ?? 0)}, half the rate below ${show.temperature(coldest?.to_C ?? 0)}`,
   ]
   return {
-    key: `full${name.replace('-ion', 'Ion')}`,
+    key: `full${inKey(name)}`,
     label: name,
     value: full_V,
     unit: 'V',

@@ -6,7 +6,6 @@ import type { FollowUp } from '../../src/assistant/reply.ts'
 import { careCautions } from '../../src/cautions/pack-care.ts'
 import { adviseSetting } from '../../src/charging/setting/setting.ts'
 import type { State, Target } from '../../src/charging/simulation/charge.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { checkCells } from '../../src/charging/upkeep/cell-check.ts'
 import {
@@ -126,12 +125,12 @@ const endOf = (target: Target): State =>
   target.kind === 'soc' ? target : { kind: 'rest', perCell_V: target.perCell_V }
 
 const highest_A = ({ labelRate_C, chemistry, capacity_Ah }: Pack): number =>
-  (labelRate_C ?? chemistries[chemistry].highestRate_C.value) * capacity_Ah
+  (labelRate_C ?? chemistry.highestRate_C.value) * capacity_Ah
 
 function capacityWorking(note: ChargeNote, pack: Pack, show: Show): string {
   const capacity = capacityReading(pack, note)
   if (capacity) {
-    return `Capacity: ${show.capacity(note.charge_Ah)} ÷ ${show.percent(capacity.share)} moved = ${show.capacity(capacity.capacity_Ah)} (voltage curve: ${cite(chemistries[pack.chemistry].curve)}); the range spans published cells of the kind. A full cycle, noted with "from: empty", tells it best.`
+    return `Capacity: ${show.capacity(note.charge_Ah)} ÷ ${show.percent(capacity.share)} moved = ${show.capacity(capacity.capacity_Ah)} (voltage curve: ${cite(pack.chemistry.curve)}); the range spans published cells of the kind. A full cycle, noted with "from: empty", tells it best.`
   }
   return note.from
     ? `It moved too little to tell the capacity (${cite(leastShare)}).`

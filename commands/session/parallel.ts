@@ -4,7 +4,6 @@ import { defineCommand, required } from '../../src/assistant/command.ts'
 import { careCautions } from '../../src/cautions/pack-care.ts'
 import { refusalWords } from '../../src/cautions/refusals.ts'
 import { adviseSetting, type Setting } from '../../src/charging/setting/setting.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import {
   type Board,
@@ -155,7 +154,7 @@ function refusedWords(refusal: BoardRefusal, packs: readonly BoardPack[], show: 
     case 'cell counts':
       return `Do not connect them: ${refusal.series.map(cells => `${cells}S`).join(' and ')} packs on one board would be driven into each other with a great current. Charge each cell count apart.`
     case 'chemistries':
-      return `Do not connect them: ${refusal.chemistries.join(' and ')} are full at different voltages. Charge each chemistry apart.`
+      return `Do not connect them: ${refusal.chemistries.map(({ name }) => name).join(' and ')} are full at different voltages. Charge each chemistry apart.`
     case 'pack': {
       const { headline, instead } = refusalWords(refusal.refusal, show)
       return `Do not connect them: ${name(refusal.pack)}. ${headline} ${instead}`
@@ -201,7 +200,7 @@ function boardWorking({ apart_V, flows }: Board, packs: readonly BoardPack[], sh
   const lines = [`Apart: ${volts(apart_V, show)} per cell; ${cite(mostApart_V)}.`]
   if (flows.length === 0) return lines
   const [{ pack }] = packs as [BoardPack]
-  const { resistanceSpread } = chemistries[pack.chemistry]
+  const { resistanceSpread } = pack.chemistry
   return [
     ...lines,
     ...flows.map(
@@ -216,7 +215,7 @@ const signed = (current_A: number, show: Show): string =>
   `${show.current(Math.abs(current_A))} ${current_A >= 0 ? 'in' : 'out'}`
 
 function currentWorking(packs: readonly BoardPack[], whole: Pack, setting: Setting, show: Show): string[] {
-  const { recommendedRate_C, highestRate_C } = chemistries[whole.chemistry]
+  const { recommendedRate_C, highestRate_C } = whole.chemistry
   const sizes = packs.map(({ pack }) => show.capacity(pack.capacity_Ah)).join(' + ')
   return [
     `Together: ${sizes} = ${show.capacity(whole.capacity_Ah)}; × ${show.rate(setting.wantedRate_C)} = ${show.current(setting.wanted_A)}.`,

@@ -5,7 +5,6 @@ import type { Answer, Figure, FollowUp } from '../../src/assistant/reply.ts'
 import { sessionCautions } from '../../src/cautions/session.ts'
 import type { FieldPlan, FieldSession, FieldSource, LeftPacks } from '../../src/charging/plan/field.ts'
 import { planField } from '../../src/charging/plan/plan.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import { socAt } from '../../src/charging/things/curve.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import { planChart } from '../../src/charts/plan-chart.ts'
@@ -119,7 +118,7 @@ function fieldSource({ source, charged }: StandingSource, house: HouseLimits): F
   const { from } = levelsOf(source.pack, house, charged)
   return {
     source,
-    soc: from.kind === 'soc' ? from.soc : socAt(chemistries[source.pack.chemistry], from.perCell_V),
+    soc: from.kind === 'soc' ? from.soc : socAt(source.pack.chemistry, from.perCell_V),
   }
 }
 

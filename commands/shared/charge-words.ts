@@ -2,7 +2,6 @@
 
 import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
 import type { Band, State } from '../../src/charging/simulation/charge.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Show } from '../../src/ground/show.ts'
 import { cite } from './working.ts'
@@ -17,7 +16,7 @@ export interface ChargeWorkingRequest {
 export function chargeWorking(request: ChargeWorkingRequest, timed: TimedCharge, show: Show): string[] {
   const { pack, from, termination_A, measuredCapacity_Ah } = request
   const { charge, current_A } = timed
-  const { curve, resistance, capacitySpread, resistanceSpread } = chemistries[pack.chemistry]
+  const { curve, resistance, capacitySpread, resistanceSpread } = pack.chemistry
   const start = from.kind === 'rest' ? `${show.perCell(from.perCell_V)} per cell at rest is ` : ''
   const stages = charge.stages.map(
     ({ kind, duration_s, charge_Ah }) => `${kind} ${show.duration(duration_s)} (${show.capacity(charge_Ah)})`,

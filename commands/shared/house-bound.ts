@@ -1,7 +1,6 @@
 // Where a rule of the house, other than one on the current, has made an answer stricter: the reply says so.
 
 import { type Cutoff, fullVoltage_V } from '../../src/charging/setting/cutoff.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Source } from '../../src/charging/things/source.ts'
@@ -29,7 +28,7 @@ export function houseBound(
 }
 
 function storageBound({ chemistry }: Pack, to: Level | undefined, house: HouseLimits, show: Show): string[] {
-  const storage_V = house.storagePerCell_V?.[chemistry]
+  const storage_V = house.storagePerCell_V?.[chemistry.name]
   if (to?.kind !== 'named' || to.name !== 'storage' || storage_V === undefined) return []
   return [`Storage is ${show.perCell(storage_V)} per cell by the rules of this house.`]
 }
@@ -42,18 +41,18 @@ function fullBound(
   house: HouseLimits,
   show: Show,
 ): string[] {
-  const full_V = fullVoltage_V(chemistries[chemistry], house)
+  const full_V = fullVoltage_V(chemistry, house)
   const meansFull = to === undefined || to.kind === 'soc' || (to.kind === 'named' && to.name === 'full')
   const bound = meansFull || loweredBy === 'house'
-  if (!bound || perCell_V !== full_V || full_V === chemistries[chemistry].full_V.value) return []
-  return [`Full is ${show.perCell(full_V)} per cell for ${chemistry} by the rules of this house.`]
+  if (!bound || perCell_V !== full_V || full_V === chemistry.full_V.value) return []
+  return [`Full is ${show.perCell(full_V)} per cell for ${chemistry.name} by the rules of this house.`]
 }
 
 function floorBound(source: Source | undefined, house: HouseLimits, show: Show): string[] {
   if (source?.kind !== 'battery') return []
   const { chemistry } = source.pack
-  const floor_V = house.sourceFloorPerCell_V?.[chemistry]
-  if (floor_V === undefined || floor_V <= chemistries[chemistry].loadFloor_V.value) return []
+  const floor_V = house.sourceFloorPerCell_V?.[chemistry.name]
+  if (floor_V === undefined || floor_V <= chemistry.loadFloor_V.value) return []
   return [
     `The source is stopped at ${show.perCell(floor_V)} per cell at the lowest by the rules of this house.`,
   ]

@@ -2,7 +2,6 @@
 
 import { fullVoltage_V } from '../../src/charging/setting/cutoff.ts'
 import type { State, Target } from '../../src/charging/simulation/charge.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { type Level, stateOf, targetOf } from '../../src/language/things/state.ts'
@@ -16,10 +15,10 @@ export interface Levels {
 
 /** Without a start the pack is taken to be flown down to its floor, the longest proper charge; without an end to go to full. */
 export function levelsOf(pack: Pack, house: HouseLimits, from?: Level, to?: Level): Levels {
-  const chemistry = chemistries[pack.chemistry]
+  const chemistry = pack.chemistry
   const named = {
     full_V: fullVoltage_V(chemistry, house),
-    storage_V: house.storagePerCell_V?.[pack.chemistry] ?? chemistry.storage_V.value,
+    storage_V: house.storagePerCell_V?.[chemistry.name] ?? chemistry.storage_V.value,
   }
   return {
     from: from ? stateOf(from, named) : { kind: 'rest', perCell_V: chemistry.restFloor_V.value },

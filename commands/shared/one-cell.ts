@@ -3,6 +3,7 @@
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { CellType } from '../../src/language/things/cell-type.ts'
+import { anyChemistry } from '../../src/language/things/chemistry.ts'
 
 /** The pack, or the cells at any capacity, one where it is not said how many. Throws a Problem where neither is named. */
 export function packOrCell(pack: Pack | undefined, cells: CellType | undefined, example: string): Pack {
@@ -10,8 +11,7 @@ export function packOrCell(pack: Pack | undefined, cells: CellType | undefined, 
   if (cells) return { chemistry: cells.chemistry, series: cells.series ?? 1, parallel: 1, capacity_Ah: 1 }
   throw new Problem({
     what: 'I need the pack or its chemistry: the same volts mean other charges.',
-    expected:
-      'pack: cells, capacity and chemistry, or chemistry: LiPo, LiHV, Li-ion or LiFe, with the cells before it if you like (3S LiPo)',
+    expected: `pack: cells, capacity and chemistry, or chemistry: ${anyChemistry}, with the cells before it if you like (3S LiPo)`,
     example,
   })
 }

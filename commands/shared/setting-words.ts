@@ -3,7 +3,6 @@
 import { whoLimits } from '../../src/cautions/refusals.ts'
 import type { Care } from '../../src/charging/setting/fitness.ts'
 import type { Setting } from '../../src/charging/setting/setting.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Show } from '../../src/ground/show.ts'
 
@@ -25,7 +24,7 @@ export function careWords(
   { chemistry }: Pack,
   show: Show,
 ): string[] {
-  const { precharge_V, restFloor_V } = chemistries[chemistry]
+  const { precharge_V, restFloor_V } = chemistry
   const words: Record<Care, string> = {
     precharge: `Below ${show.perCell(precharge_V.value)} per cell start with a tenth of the current until every cell is above that.`,
     'below floor': `The pack is below its floor of ${show.perCell(restFloor_V.value)} per cell: check every cell before and during the charge.`,

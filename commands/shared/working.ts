@@ -4,7 +4,6 @@ import { whoLimits } from '../../src/cautions/refusals.ts'
 import type { Limit, Provenance } from '../../src/charging/setting/limit.ts'
 import type { Refusal } from '../../src/charging/setting/refusal.ts'
 import type { Setting } from '../../src/charging/setting/setting.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { chargerEfficiency } from '../../src/charging/things/practice.ts'
 import type { Show } from '../../src/ground/show.ts'
@@ -25,7 +24,7 @@ export function settingWorking(setting: Setting, pack: Pack, show: Show): string
   } else if (bound) {
     lines.push(`What binds: ${show.current(bound.value_A)} is all that ${whoLimits[bound.kind]}.`)
   }
-  const { full_V } = chemistries[pack.chemistry]
+  const { full_V } = pack.chemistry
   lines.push(
     `Cutoff: ${show.perCell(cutoff.perCell_V)} × ${pack.series} = ${show.voltage(cutoffPack_V)}; full is ${show.perCell(full_V.value)} per cell (${cite(full_V)}).`,
   )
@@ -67,14 +66,14 @@ export function inputWorking(setting: Setting, show: Show): string[] {
 /** Where the threshold that a refusal rests on comes from. */
 export function refusalReason(refusal: Refusal, pack: Pack | undefined, show: Show): string[] {
   if (!pack) return []
-  const chemistry = chemistries[pack.chemistry]
+  const chemistry = pack.chemistry
   switch (refusal.kind) {
     case 'damaged cell':
       return [`Damage threshold ${show.perCell(refusal.damage_V)} per cell (${cite(chemistry.damage_V)}).`]
     case 'overcharged cell':
     case 'cutoff above full':
       return [
-        `Full is ${show.perCell(refusal.full_V)} per cell for ${pack.chemistry} (${cite(chemistry.full_V)}).`,
+        `Full is ${show.perCell(refusal.full_V)} per cell for ${chemistry.name} (${cite(chemistry.full_V)}).`,
       ]
     case 'cutoff too low':
       return [`Floor at rest ${show.perCell(refusal.least_V)} per cell (${cite(chemistry.restFloor_V)}).`]

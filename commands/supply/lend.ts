@@ -9,7 +9,6 @@ import {
   lend as lendOut,
   mostLent_W,
 } from '../../src/charging/sources/lend.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import { batterySourceRate_C } from '../../src/charging/things/practice.ts'
 import { Problem } from '../../src/ground/problem.ts'
@@ -150,8 +149,8 @@ function working(
   house: HouseLimits,
   show: Show,
 ): string[] {
-  const { loadFloor_V } = chemistries[pack.chemistry]
-  const byHouse = (house.sourceFloorPerCell_V?.[pack.chemistry] ?? 0) > loadFloor_V.value
+  const { loadFloor_V } = pack.chemistry
+  const byHouse = (house.sourceFloorPerCell_V?.[pack.chemistry.name] ?? 0) > loadFloor_V.value
   return [
     `Floor: ${show.perCell(lent.stopPerCell_V)} per cell under load (${byHouse ? 'the rules of this house' : cite(loadFloor_V)}).`,
     `Out of the pack: ${show.power(power)} ÷ ${show.number(lent.efficiency, 2)} = ${show.power(power / lent.efficiency)} (${efficiency === undefined ? cite(converterEfficiency) : 'efficiency as given'}), down to the floor with the sag of its own resistance: ${show.energy(lent.given_Wh / lent.efficiency)}.`,

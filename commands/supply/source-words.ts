@@ -1,7 +1,6 @@
 // What a source gives a charger, in words: what was taken for granted, and how its power came about.
 
 import type { Feed } from '../../src/charging/setting/feed.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import {
   leadAcidRest,
   starterBlocks,
@@ -90,9 +89,9 @@ export function sourceWorking(
         `Source current: at most ${show.rate(batterySourceRate_C.value)} × ${show.capacity(source.pack.capacity_Ah)} = ${show.current(current_A)} (${cite(batterySourceRate_C)}).`,
       )
       if (store) {
-        const { loadFloor_V } = chemistries[source.pack.chemistry]
+        const { loadFloor_V } = source.pack.chemistry
         lines.push(
-          `Its floor: ${show.perCell(store.loadFloor_V / source.pack.series)} per cell under load, ${show.voltage(store.loadFloor_V)} in all; ${source.pack.chemistry} must not go below ${show.perCell(loadFloor_V.value)} (${cite(loadFloor_V)}), and the charger and the house may ask for more.`,
+          `Its floor: ${show.perCell(store.loadFloor_V / source.pack.series)} per cell under load, ${show.voltage(store.loadFloor_V)} in all; ${source.pack.chemistry.name} must not go below ${show.perCell(loadFloor_V.value)} (${cite(loadFloor_V)}), and the charger and the house may ask for more.`,
           `Its sag: ${show.resistance(store.resistance_ohm)} in all.`,
         )
       }

@@ -12,7 +12,8 @@ import {
   plainCable_A,
 } from '../../src/charging/sources/supply.ts'
 import type { Charger } from '../../src/charging/things/charger.ts'
-import type { ChemistryName } from '../../src/charging/things/chemistry.ts'
+import { chemistries } from '../../src/charging/things/chemistries.ts'
+import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { chargerEfficiency } from '../../src/charging/things/practice.ts'
 import type { Source } from '../../src/charging/things/source.ts'
@@ -29,7 +30,7 @@ interface Given {
   readonly source: Source
   readonly charger?: Charger
   readonly pack?: Pack
-  readonly chemistry?: ChemistryName
+  readonly chemistry?: Chemistry
   readonly cable?: number
 }
 
@@ -44,7 +45,7 @@ export function suppliedAnswer(
   const feed = feedOf({ source: fed, charger, limits: house })
   const situation = { source, pack }
   if ('refusal' in feed) return refusedAnswer(feed, situation, show)
-  const cells = pack?.chemistry ?? chemistry ?? 'LiPo'
+  const cells = pack?.chemistry ?? chemistry ?? chemistries[0]
   const setting = pack && adviseSetting({ pack, charger, source: fed, limits: house })
   if (setting && 'refusal' in setting) return refusedAnswer(setting, situation, show)
   const carried = carriedBySeries(feed, charger, cells).filter(
@@ -95,7 +96,7 @@ export function suppliedAnswer(
         ]
       : [],
     assumed: [
-      ...(pack || chemistry ? [] : ['the packs are LiPo']),
+      ...(pack || chemistry ? [] : [`the packs are ${cells.name}`]),
       ...(overCable && cable === undefined ? ['the USB-C cable is marked for 5 A'] : []),
       ...sourceAssumed(source, show),
     ],
@@ -124,7 +125,7 @@ function atMost(carried: readonly Carried[], show: Show): string {
 /** How the current of one cell count came about. */
 function shareLine(
   { series, cutoffPack_V }: Carried,
-  cells: ChemistryName,
+  cells: Chemistry,
   power_W: number,
   charger: Charger | undefined,
   show: Show,
@@ -133,7 +134,7 @@ function shareLine(
   const share = `${show.power(power_W)} × ${show.number(efficiency, 2)} ÷ ${show.voltage(cutoffPack_V)} = ${show.current((power_W * efficiency) / cutoffPack_V)}`
   const rule = charger?.efficiency === undefined ? ` (${cite(chargerEfficiency)})` : ''
   const then = charger ? '; then the steps and the power of the charger count' : ''
-  return `${series}S ${cells} at its cutoff: ${share}${rule}${then}.`
+  return `${series}S ${cells.name} at its cutoff: ${share}${rule}${then}.`
 }
 
 /** All that the supply offers behind its cable, where there is a choice. */

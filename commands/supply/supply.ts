@@ -1,6 +1,7 @@
 // What a supply can give this charger, by cell count; or the smallest supply that carries a setting.
 
 import { defineCommand, optional } from '../../src/assistant/command.ts'
+import { chemistries } from '../../src/charging/things/chemistries.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import {
   chargerKind,
@@ -29,7 +30,7 @@ export const supply = defineCommand({
       phrase: text => `to charge ${text}`,
     }),
     chemistry: optional(chemistryKind, {
-      description: 'of the packs, where none is named; LiPo when not said',
+      description: `of the packs, where none is named; ${chemistries[0].name} when not said`,
     }),
     current: optional(currentKind, {
       description: 'the charge current wanted',

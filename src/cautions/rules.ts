@@ -1,6 +1,7 @@
 // The cautions and when each fits, most pressing first.
 
 import { chemistries } from '../charging/things/chemistries.ts'
+import type { Chemistry } from '../charging/things/chemistry.ts'
 import type { Caution } from './cautions.ts'
 import type { Situation } from './situation.ts'
 
@@ -16,14 +17,32 @@ const highPackCurrent_A = 5
 const highInput_A = 8
 
 const chemistryIs =
-  (...names: string[]) =>
-  ({ pack }: Situation) =>
-    pack !== undefined && names.includes(pack.chemistry)
+  (chemistry: Chemistry) =>
+  ({ pack }: Situation): boolean =>
+    pack?.chemistry === chemistry
+
+const usual = chemistries[0]
+const [usual_V, usualNames] = [
+  usual.full_V.value,
+  chemistries.filter(({ full_V }) => full_V.value === usual.full_V.value).map(({ name }) => name),
+]
+
+/** Where the full voltage of the cells is not that of the usual ones, one of the two cutoffs overcharges. */
+const ownCutoff: readonly Rule[] = chemistries.flatMap(chemistry => {
+  const { name, full_V, onlyAsLabelled = [] } = chemistry
+  const fits = chemistryIs(chemistry)
+  if (full_V.value > usual_V) {
+    const label = [name, ...onlyAsLabelled].join(' or ')
+    const text = `Use the ${name} cutoff only on cells whose label says ${label}: it overcharges an ordinary ${usual.name}.`
+    return [{ key: 'onlyHighVoltage', text, fits }]
+  }
+  if (full_V.value === usual_V) return []
+  const text = `Set the charger to ${name}. The ${usualNames.join(' and ')} cutoffs overcharge these cells.`
+  return [{ key: 'neverLipoMode', text, fits }]
+})
 
 const isLow = ({ pack, restPerCell_V }: Situation): boolean =>
-  pack !== undefined &&
-  restPerCell_V !== undefined &&
-  restPerCell_V < chemistries[pack.chemistry].restFloor_V.value
+  pack !== undefined && restPerCell_V !== undefined && restPerCell_V < pack.chemistry.restFloor_V.value
 
 export const rules: readonly Rule[] = [
   {
@@ -57,16 +76,7 @@ export const rules: readonly Rule[] = [
     text: 'Let a warm pack cool in the shade before it goes on the charger, and never charge one that is hot to the touch.',
     fits: ({ temperature_C }) => temperature_C !== undefined && temperature_C > comfortable_C.to,
   },
-  {
-    key: 'onlyHighVoltage',
-    text: 'Use the LiHV cutoff only on cells whose label says LiHV or HV: it overcharges an ordinary LiPo.',
-    fits: chemistryIs('LiHV'),
-  },
-  {
-    key: 'neverLipoMode',
-    text: 'Set the charger to LiFe. The LiPo and Li-ion cutoffs overcharge these cells.',
-    fits: chemistryIs('LiFe'),
-  },
+  ...ownCutoff,
   {
     key: 'watchTheSource',
     text: 'The source is a battery too: set an alarm at its stop voltage, watch its lowest cell as well as the total, and unplug it there.',

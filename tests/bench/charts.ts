@@ -1,6 +1,7 @@
 // How long a picture takes: the first one, which loads what draws, and those after it.
 
 import { chargeTimeBand } from '../../src/charging/setting/band.ts'
+import { lihv } from '../../src/charging/things/chemistries.ts'
 import { chargeChart } from '../../src/charts/charge-chart.ts'
 import { drawPng, drawSvg } from '../../src/charts/draw.ts'
 import { showIn } from '../../src/ground/show.ts'
@@ -11,7 +12,7 @@ const pictures = 40
 
 export default async function charts(): Promise<Row[]> {
   const { charge, time_s } = chargeTimeBand({
-    pack: { chemistry: 'LiHV', series: 3, parallel: 1, capacity_Ah: 0.72 },
+    pack: { chemistry: lihv, series: 3, parallel: 1, capacity_Ah: 0.72 },
     current_A: 1,
     from: { kind: 'rest', perCell_V: 3.7 },
     target: { kind: 'voltage', perCell_V: 4.35 },

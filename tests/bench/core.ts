@@ -8,6 +8,7 @@ import { commands } from '../../commands/index.ts'
 import { createAssistant } from '../../src/assistant/assistant.ts'
 import type { ChargeRequest } from '../../src/charging/simulation/charge.ts'
 import { requestedCell, simulateCharge } from '../../src/charging/simulation/simulate.ts'
+import { lihv } from '../../src/charging/things/chemistries.ts'
 import { openMemory } from '../../src/memory/open.ts'
 import { roomOccasion } from '../../src/room/occasion.ts'
 import { odeCharge } from '../outside/ode-charge.ts'
@@ -16,7 +17,7 @@ import { percentile, timesOf } from './timing.ts'
 
 const cutoff_V = 4.35
 const request: ChargeRequest = {
-  pack: { chemistry: 'LiHV', series: 1, parallel: 1, capacity_Ah: 0.72 },
+  pack: { chemistry: lihv, series: 1, parallel: 1, capacity_Ah: 0.72 },
   current_A: 0.72,
   from: { kind: 'soc', soc: 0.3 },
   target: { kind: 'voltage', perCell_V: cutoff_V },

@@ -1,6 +1,7 @@
 // What passengers may carry, against the published rules.
 
 import { describe, expect, it } from 'vitest'
+import { liFe, lihv, liIon, lipo } from '../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { airClass, airLimits, labelEnergy_Wh } from '../../src/charging/upkeep/transport.ts'
 
@@ -32,11 +33,11 @@ describe('air limits (FAA PackSafe, 49 CFR 175.10(a)(18), IATA DGR 2.3)', () => 
 
   // The rules count watt-hours as nominal volts times ampere-hours; worked by hand.
   it.each([
-    [pack('LiPo', 6, 1.3), 28.86],
-    [pack('LiHV', 3, 0.72), 8.208],
-    [pack('Li-ion', 4, 8), 115.2],
-    [pack('LiPo', 6, 4.5), 99.9],
-    [pack('LiFe', 4, 10), 132],
+    [pack(lipo, 6, 1.3), 28.86],
+    [pack(lihv, 3, 0.72), 8.208],
+    [pack(liIon, 4, 8), 115.2],
+    [pack(lipo, 6, 4.5), 99.9],
+    [pack(liFe, 4, 10), 132],
   ])('nominal volts times capacity: %o', (one, energy_Wh) => {
     expect(labelEnergy_Wh(one)).toBeCloseTo(energy_Wh, 6)
   })

@@ -2,14 +2,11 @@
 
 import { describe, expect, test } from 'vitest'
 import { resistanceFactor } from '../../src/charging/simulation/cell.ts'
-import { chargeOf4V20Cells, socBandAt } from '../../src/charging/things/charge-fraction.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
+import { socBandAt } from '../../src/charging/things/charge-fraction.ts'
+import { chemistries, liFe, lihv, liIon, lipo } from '../../src/charging/things/chemistries.ts'
 import type { Chemistry, Cited, VoltageCurve } from '../../src/charging/things/chemistry.ts'
 import { restingVoltage, socAt } from '../../src/charging/things/curve.ts'
 import * as published from '../../src/charging/things/published-curves.ts'
-
-const { LiPo, LiHV, 'Li-ion': liIon, LiFe } = chemistries
-const all = Object.values(chemistries)
 
 /**
  * Li(Ni,Co)O2/graphite power pouch: Ecker et al., J. Electrochem. Soc. 162 (2015) A1836, doi:10.1149/2.0551509jes;
@@ -39,15 +36,15 @@ describe('curves at the points of the published tables', () => {
   // The empty end is left out where a chemistry's own empty voltage differs from the table's on purpose.
   test.each([
     // Used as it stands.
-    ['LiPo, LiCoO2 pouch (Ai et al. 2020)', LiPo, published.lcoPouch, 0, 0.0001],
+    ['LiPo, LiCoO2 pouch (Ai et al. 2020)', lipo, published.lcoPouch, 0, 0.0001],
     // Not used in the model: another maker's cathode.
-    ['LiPo, Li(Ni,Co)O2 power pouch (Ecker et al. 2015)', LiPo, ncoPowerPouch, 0.2, 0.11],
+    ['LiPo, Li(Ni,Co)O2 power pouch (Ecker et al. 2015)', lipo, ncoPowerPouch, 0.2, 0.11],
     // The source of the LiHV curve, which goes on to 4.35 V.
-    ['LiHV, high-voltage pouch (SINTEF)', LiHV, published.highVoltagePouch, 0, 0.016],
+    ['LiHV, high-voltage pouch (SINTEF)', lihv, published.highVoltagePouch, 0, 0.016],
     // Not used in the model: mean of four vendor tables.
-    ['LiHV, four phone cells', LiHV, published.highVoltagePhoneCells, 0, 0.035],
-    ['LiFe, measured 18650 (Sunil et al. 2025)', LiFe, published.liFeCells[0], 0.05, 0.033],
-    ['LiFe, computed 18650 (BPX examples)', LiFe, published.liFeCells[1], 0.05, 0.051],
+    ['LiHV, four phone cells', lihv, published.highVoltagePhoneCells, 0, 0.035],
+    ['LiFe, measured 18650 (Sunil et al. 2025)', liFe, published.liFeCells[0], 0.05, 0.033],
+    ['LiFe, computed 18650 (BPX examples)', liFe, published.liFeCells[1], 0.05, 0.051],
   ] as [string, Chemistry, Cited<VoltageCurve>, number, number][])(
     '%s',
     (_, chemistry, table, from, tolerance_V) => {
@@ -67,13 +64,13 @@ describe('curves at the points of the published tables', () => {
 
 describe('charge by resting voltage', () => {
   // Lowest and highest of twelve published 4.20 V cells; the source stands beside the table.
-  const { perCell_V, least, most } = chargeOf4V20Cells.value
+  const { perCell_V, least, most } = published.chargeOf4V20Cells.value
   // Percent that a straight line between points 5 % apart may cost against the finer curves of the table.
   const betweenPoints = 0.2
   const rows = perCell_V.map((volts, i) => [volts, least[i] as number, most[i] as number] as const)
 
   test.each(rows)('at %f V LiPo and Li-ion hold between %f and %f percent', (volts, low, high) => {
-    for (const chemistry of [LiPo, liIon]) {
+    for (const chemistry of [lipo, liIon]) {
       expect(100 * socAt(chemistry, volts)).toBeGreaterThanOrEqual(low - betweenPoints)
       expect(100 * socAt(chemistry, volts)).toBeLessThanOrEqual(high + betweenPoints)
     }
@@ -81,29 +78,29 @@ describe('charge by resting voltage', () => {
 
   test('at 4.10 V about nine tenths', () => {
     // "85 to 90 %", Battery University BU-808, quoted; the trade says about 90 %. The cells above hold 91 to 95 %.
-    for (const chemistry of [LiPo, liIon]) {
+    for (const chemistry of [lipo, liIon]) {
       expect(socAt(chemistry, 4.1)).toBeGreaterThan(0.85)
       expect(socAt(chemistry, 4.1)).toBeLessThan(0.95)
     }
   })
 
   test('the band holds the model and is wide where the curve is flat', () => {
-    for (const chemistry of all) {
+    for (const chemistry of chemistries) {
       for (let volts = 2.4; volts < 4.4; volts += 0.05) {
         const { low, high } = socBandAt(chemistry, volts)
         expect(low).toBeLessThanOrEqual(socAt(chemistry, volts))
         expect(high).toBeGreaterThanOrEqual(socAt(chemistry, volts))
       }
     }
-    expect(socBandAt(LiPo, 3.75)).toEqual({ low: 0.233, high: 0.619 })
-    expect(socBandAt(LiPo, 4.2)).toEqual({ low: 1, high: 1 })
+    expect(socBandAt(lipo, 3.75)).toEqual({ low: 0.233, high: 0.619 })
+    expect(socBandAt(lipo, 4.2)).toEqual({ low: 1, high: 1 })
   })
 })
 
 describe('temperature', () => {
   // JEITA/BAJ guide of 20 April 2007, as in TI datasheets SLUSB10 fig. 6 and SLUSB09 fig. 5: 0.5C from 0 to 10 °C,
   // 1.0C from 10 to 45 °C, at most 4.25 V per cell to 45 °C. The 45 to 60 °C bands of the guide are not used.
-  test.each(all)(
+  test.each(chemistries)(
     '$name: half the rate below 10 °C, closed outside 0 to 45 °C',
     ({ temperatureBands, highestRate_C, full_V }) => {
       expect(temperatureBands.value.map(band => [band.from_C, band.to_C])).toEqual([
@@ -132,7 +129,7 @@ describe('temperature', () => {
 
 describe('thresholds', () => {
   // Microchip MCP73831 (DS20001984) 2.79 to 3.0 V, MCP73861 2.8 to 2.85 V, Maxim MAX8819 3.0 V.
-  test.each([LiPo, LiHV, liIon])(
+  test.each([lipo, lihv, liIon])(
     '$name: precharge as the charge-management chips have it',
     ({ precharge_V }) => {
       expect(precharge_V.value).toBeGreaterThanOrEqual(2.79)
@@ -140,7 +137,7 @@ describe('thresholds', () => {
     },
   )
 
-  test.each(all)(
+  test.each(chemistries)(
     '$name: damage, precharge, floors, storage and full voltage rise in this order',
     chemistry => {
       const { damage_V, precharge_V, loadFloor_V, restFloor_V, storage_V, full_V } = chemistry
@@ -151,8 +148,10 @@ describe('thresholds', () => {
     },
   )
 
-  test.each(all)('$name: every number says where it comes from', chemistry => {
-    for (const cited of Object.values(chemistry).filter(value => typeof value === 'object'))
+  test.each(chemistries)('$name: every number says where it comes from', chemistry => {
+    for (const cited of Object.values(chemistry)
+      .flat()
+      .filter(value => typeof value === 'object'))
       expect(cited.source.length).toBeGreaterThan(10)
   })
 })

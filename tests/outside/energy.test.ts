@@ -6,6 +6,7 @@ import { adviseSetting } from '../../src/charging/setting/setting.ts'
 import { drain } from '../../src/charging/simulation/drain.ts'
 import { supplyOf } from '../../src/charging/simulation/supply-run.ts'
 import type { BatteryStore } from '../../src/charging/things/battery-store.ts'
+import { lipo } from '../../src/charging/things/chemistries.ts'
 
 /** 12 V whatever its charge, 0.1 Ω, 10 Ah: easy to follow on paper. */
 const flat: BatteryStore = {
@@ -21,7 +22,7 @@ const flat: BatteryStore = {
 describe('energy', () => {
   it('20 V at 5 A carries 100 W', () => {
     const offers = [{ voltage_V: 20, current_A: 5 }]
-    const pack = { chemistry: 'LiPo', series: 6, parallel: 1, capacity_Ah: 5 } as const
+    const pack = { chemistry: lipo, series: 6, parallel: 1, capacity_Ah: 5 } as const
     const setting = adviseSetting({ pack, source: { kind: 'supply', offers } })
     expect('refusal' in setting ? undefined : setting.feed?.power_W).toBe(100)
     // 100 W x 0.85 = 85 W into the pack; 85 / 25.2 V = 3.37 A.
@@ -30,7 +31,7 @@ describe('energy', () => {
 
   it('a charger of 85 % that gives 1 A at 12.6 V draws 14.82 W, from 12 V 1.235 A', () => {
     // 12.6 W / 0.85 = 14.8235 W; / 12 V = 1.2353 A.
-    const pack = { chemistry: 'LiPo', series: 3, parallel: 1, capacity_Ah: 1 } as const
+    const pack = { chemistry: lipo, series: 3, parallel: 1, capacity_Ah: 1 } as const
     const offers = [{ voltage_V: 12, current_A: 5 }]
     const setting = adviseSetting({ pack, source: { kind: 'supply', offers } })
     expect(setting).toMatchObject({ current_A: 1 })

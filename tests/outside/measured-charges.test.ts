@@ -2,6 +2,7 @@
 
 import { describe, expect, test } from 'vitest'
 import { chargeTimeBand } from '../../src/charging/setting/band.ts'
+import { lipo } from '../../src/charging/things/chemistries.ts'
 import { chargeRuns, datasets } from './charge-runs.ts'
 import { bestFactor, errorsOf, leaveOneOut, requestOf } from './resistance-fit.ts'
 
@@ -47,7 +48,7 @@ describe('the fit', () => {
   test('a lithium cobalt oxide prismatic asked as LiPo is within 5 % too', () => {
     for (const run of chargeRuns.filter(({ dataset }) => dataset === 'prismatic')) {
       const request = requestOf(run)
-      const { charge } = chargeTimeBand({ ...request, pack: { ...request.pack, chemistry: 'LiPo' } })
+      const { charge } = chargeTimeBand({ ...request, pack: { ...request.pack, chemistry: lipo } })
       expect(Math.abs(charge.timeToCutoff_s / run.timeToCutoff_s - 1)).toBeLessThan(0.05)
       expect(Math.abs(charge.duration_s / run.timeToTermination_s - 1)).toBeLessThan(0.05)
     }

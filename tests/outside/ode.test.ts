@@ -5,7 +5,6 @@ import { expect, test } from 'vitest'
 import type { ChargeRequest } from '../../src/charging/simulation/charge.ts'
 import { requestedCell, simulateCharge } from '../../src/charging/simulation/simulate.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
-import type { ChemistryName } from '../../src/charging/things/chemistry.ts'
 import { odeCharge } from './ode-charge.ts'
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true })
@@ -13,7 +12,7 @@ const maybe = (arbitrary: fc.Arbitrary<number>) => fc.option(arbitrary, { nil: u
 
 const requests = fc
   .record({
-    chemistry: fc.constantFrom<ChemistryName>('LiPo', 'LiHV', 'Li-ion', 'LiFe'),
+    chemistry: fc.constantFrom(...chemistries),
     capacity_Ah: number(0.1, 20),
     rate_C: number(0.1, 3),
     startSoc: number(0, 0.8),
@@ -26,7 +25,7 @@ const requests = fc
   .map(drawn => {
     const { chemistry, capacity_Ah, reading_ohmAh, powerShare } = drawn
     const current_A = drawn.rate_C * capacity_Ah
-    const perCell_V = chemistries[chemistry].full_V.value - drawn.below_V
+    const perCell_V = chemistry.full_V.value - drawn.below_V
     const request: ChargeRequest = {
       pack: {
         chemistry,

@@ -6,7 +6,7 @@ import { cellOf, resistanceFactor, scaleResistance } from '../../src/charging/si
 import { simulateDischarge } from '../../src/charging/simulation/discharge.ts'
 import { type Lending, lend } from '../../src/charging/sources/lend.ts'
 import { batteryStore } from '../../src/charging/things/battery-store.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
+import { lihv, liIon, lipo } from '../../src/charging/things/chemistries.ts'
 import { restingVoltage, socAt } from '../../src/charging/things/curve.ts'
 import { noHouseLimits } from '../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
@@ -14,11 +14,11 @@ import { checkCells, spreads } from '../../src/charging/upkeep/cell-check.ts'
 import { judgeHealth } from '../../src/charging/upkeep/health.ts'
 import { boardResistance_ohm, checkBoard, mostApart_V } from '../../src/charging/upkeep/parallel.ts'
 import { storageMove } from '../../src/charging/upkeep/storage.ts'
-import { chemistryName } from '../support/arbitraries.ts'
+import { someChemistry } from '../support/arbitraries.ts'
 import { integrateOde } from '../support/ode.ts'
 
 const pack = (parts: Partial<Pack> = {}): Pack => ({
-  chemistry: 'LiPo',
+  chemistry: lipo,
   series: 4,
   parallel: 1,
   capacity_Ah: 1.5,
@@ -32,16 +32,16 @@ describe('storage', () => {
   it('is 3.85 V per cell for LiPo and LiHV (common practice: pack makers say 3.80 to 3.85 V)', () => {
     const full = { kind: 'soc', soc: 1 } as const
     expect(storageMove(pack(), full, noHouseLimits).storage_V).toBe(3.85)
-    expect(storageMove(pack({ chemistry: 'LiHV' }), full, noHouseLimits).storage_V).toBe(3.85)
+    expect(storageMove(pack({ chemistry: lihv }), full, noHouseLimits).storage_V).toBe(3.85)
   })
 
   it('leaves 55.2 to 72.6 % in a 4.20 V cell, the range of 12 published cells at 3.85 V at rest', () => {
     // Open-circuit tables of Ai 2020, Chen 2020, Sunil 2025, Ramadass 2004, Mohtat 2020, an NMC111 pouch (BPX) and gauge tables.
-    for (const chemistry of ['LiPo', 'Li-ion'] as const) {
+    for (const chemistry of [lipo, liIon]) {
       const { toSoc } = storageMove(
         pack({ chemistry }),
         { kind: 'soc', soc: 1 },
-        { storagePerCell_V: { [chemistry]: 3.85 } },
+        { storagePerCell_V: { [chemistry.name]: 3.85 } },
       )
       expect(toSoc).toBeGreaterThan(0.552)
       expect(toSoc).toBeLessThan(0.726)
@@ -63,13 +63,13 @@ describe('a discharge', () => {
 
   it('at constant power ends where the same equations solved by odex end, within 0.3 %', () => {
     fc.assert(
-      fc.property(chemistryName, between(0.3, 1), between(0.05, 0.5), (chemistry, from, share) => {
+      fc.property(someChemistry, between(0.3, 1), between(0.05, 0.5), (chemistry, from, share) => {
         const some = pack({ chemistry, series: 1 })
         const power_W = share * some.capacity_Ah * 3.2
         const toSoc = from * 0.4
         const run = simulateDischarge({ pack: some, fromSoc: from, toSoc, current_A: 50, power_W })
         const { series_ohm, fast, slow } = cellOf(some, 25)
-        const chem = chemistries[chemistry]
+        const chem = chemistry
         const [soc = 0] = integrateOde(
           (_, [soc = 0, fast_V = 0, slow_V = 0]) => {
             const inner_V = restingVoltage(chem, soc) + fast_V + slow_V
@@ -97,7 +97,7 @@ describe('cells', () => {
 
   it('balances 10 % of 1500 mAh at 0.1 A in an hour and a half (charge over current)', () => {
     const { chemistry } = pack()
-    const cells_V = [0.6, 0.6, 0.5, 0.6].map(soc => restingVoltage(chemistries[chemistry], soc))
+    const cells_V = [0.6, 0.6, 0.5, 0.6].map(soc => restingVoltage(chemistry, soc))
     closeTo(checkCells({ pack: pack(), cells_V, at: 'rest', balance_A: 0.1 }).balance_s, 5400, 1e-6)
   })
 })
@@ -105,7 +105,7 @@ describe('cells', () => {
 describe('a parallel board', () => {
   const soc = (value: number) => ({ kind: 'soc' as const, soc: value })
   const leastCell = (one: Pack) => {
-    const cell = scaleResistance(cellOf(one, 25), 1 - chemistries[one.chemistry].resistanceSpread.value)
+    const cell = scaleResistance(cellOf(one, 25), 1 - one.chemistry.resistanceSpread.value)
     return { ...cell, series_ohm: cell.series_ohm + boardResistance_ohm.value / 2 / one.series }
   }
 
@@ -122,7 +122,7 @@ describe('a parallel board', () => {
       ],
       noHouseLimits,
     )
-    const apart_V = restingVoltage(chemistries.LiPo, 0.7) - restingVoltage(chemistries.LiPo, 0.5)
+    const apart_V = restingVoltage(lipo, 0.7) - restingVoltage(lipo, 0.5)
     const current_A = apart_V / (leastCell(one).series_ohm + leastCell(other).series_ohm)
     closeTo(flows[1]?.atOnce_A ?? 0, current_A, 1e-9)
     closeTo(flows[0]?.atOnce_A ?? 0, -current_A, 1e-9)
@@ -131,7 +131,7 @@ describe('a parallel board', () => {
   it('keeps to the charge that flows in the first minute by odex, within 2 %, and to nothing in sum', () => {
     fc.assert(
       fc.property(
-        chemistryName,
+        someChemistry,
         between(0.2, 0.9),
         between(0.05, 0.3),
         between(0.5, 5),
@@ -144,7 +144,7 @@ describe('a parallel board', () => {
           )
           if (refusal && refusal.kind !== 'voltage') throw new Error(refusal.kind)
           const cells = packs.map(leastCell)
-          const chem = chemistries[chemistry]
+          const chem = chemistry
           const y = integrateOde(
             (_, state) => {
               const inner_V = cells.map((_, index) => {
@@ -205,7 +205,7 @@ describe('health', () => {
 describe('lending', () => {
   it('stops where odex, at the same constant power, meets the floor: within half a percent of the charge', () => {
     fc.assert(
-      fc.property(chemistryName, between(0.3, 1), between(0.05, 1), (chemistry, from, rate_C) => {
+      fc.property(someChemistry, between(0.3, 1), between(0.05, 1), (chemistry, from, rate_C) => {
         const some = pack({ chemistry })
         const power_W = rate_C * some.capacity_Ah * 3 * some.series * 0.85
         const lent = lend({ pack: some, from: { kind: 'soc', soc: from }, power_W, limits: noHouseLimits })
@@ -241,6 +241,6 @@ describe('lending', () => {
       limits: noHouseLimits,
     }) as Lending
     expect(lent.given_Wh).toBeLessThan(3.7 * 4 * 1.5)
-    expect(socAt(chemistries.LiPo, 3.4)).toBeLessThan(lent.leftSoc + 0.01)
+    expect(socAt(lipo, 3.4)).toBeLessThan(lent.leftSoc + 0.01)
   })
 })

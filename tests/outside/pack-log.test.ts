@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest'
 import { chargeTimeBand } from '../../src/charging/setting/band.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
+import { liFe, liIon, lipo } from '../../src/charging/things/chemistries.ts'
 import { interpolate } from '../../src/charging/things/curve.ts'
 import * as published from '../../src/charging/things/published-curves.ts'
 import { capacityLeft } from '../../src/charging/upkeep/age-signs.ts'
@@ -21,14 +21,14 @@ describe('the verdict', () => {
 describe('the capacity told by volts at rest', () => {
   // The bands are made of these cells' curves and of others: this says that they are applied the right way round.
   const cells = [
-    ...published.liIonCells.map(cell => ['Li-ion', cell] as const),
-    ...published.liFeCells.map(cell => ['LiFe', cell] as const),
-    ['LiPo', published.lcoPouch] as const,
+    ...published.liIonCells.map(cell => [liIon, cell] as const),
+    ...published.liFeCells.map(cell => [liFe, cell] as const),
+    [lipo, published.lcoPouch] as const,
   ]
 
-  it.each(cells)('of a %s cell lies in its band: %o', (chemistry, { value: { soc, perCell_V } }) => {
+  it.each(cells)('of a $0.name cell lies in its band: $1', (chemistry, { value: { soc, perCell_V } }) => {
     const pack = { chemistry, series: 1, parallel: 1, capacity_Ah: 1 }
-    const { restFloor_V, full_V } = chemistries[chemistry]
+    const { restFloor_V, full_V } = chemistry
     for (const start_V of [restFloor_V.value, restFloor_V.value + 0.05, restFloor_V.value + 0.1]) {
       const charge_Ah = interpolate(perCell_V, soc, full_V.value) - interpolate(perCell_V, soc, start_V)
       const reading = capacityReading(pack, {

@@ -3,7 +3,6 @@
 import type { Cell } from '../../src/charging/simulation/cell.ts'
 import type { ChargeRequest } from '../../src/charging/simulation/charge.ts'
 import { chargeCell, requestedCell } from '../../src/charging/simulation/simulate.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
 import { socAt } from '../../src/charging/things/curve.ts'
 import { type ChargeRun, chargeRuns, type DatasetName, datasets } from './charge-runs.ts'
 
@@ -13,7 +12,7 @@ import { type ChargeRun, chargeRuns, type DatasetName, datasets } from './charge
  */
 export function requestOf(run: ChargeRun, reading_ohm = run.reading_ohm): ChargeRequest {
   const { chemistry } = datasets[run.dataset]
-  const share = socAt(chemistries[chemistry], run.cutoff_V)
+  const share = socAt(chemistry, run.cutoff_V)
   return {
     pack: {
       chemistry,

@@ -5,6 +5,7 @@
 
 import { describe, expect, it } from 'vitest'
 import { adviseSetting } from '../../src/charging/setting/setting.ts'
+import { lipo } from '../../src/charging/things/chemistries.ts'
 import { pdOffers } from '../../src/charging/things/usb-pd.ts'
 
 const standard: readonly (readonly [power_W: number, offers: Readonly<Record<number, number>>])[] = [
@@ -49,7 +50,7 @@ describe('USB PD power rules', () => {
 
   it('the offer that carries most inside the input window is the one a charger gets', () => {
     const source = { kind: 'supply', offers: pdOffers(65), usbPd_W: 65 } as const
-    const pack = { chemistry: 'LiPo', series: 3, parallel: 1, capacity_Ah: 1 } as const
+    const pack = { chemistry: lipo, series: 3, parallel: 1, capacity_Ah: 1 } as const
     const offerFor = (minInput_V: number, maxInput_V: number) => {
       const charger = { currents: { kind: 'list', steps_A: [0.5, 1] }, minInput_V, maxInput_V } as const
       const setting = adviseSetting({ pack, source, charger })

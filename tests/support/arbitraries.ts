@@ -2,6 +2,8 @@
 
 import fc from 'fast-check'
 import type { Charger, CurrentSteps } from '../../src/charging/things/charger.ts'
+import { chemistries } from '../../src/charging/things/chemistries.ts'
+import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Source } from '../../src/charging/things/source.ts'
@@ -13,12 +15,15 @@ const between = (min: number, max: number) => fc.double({ min, max, noNaN: true 
 const sometimes = <T extends object>(model: { [K in keyof T]: fc.Arbitrary<T[K]> }) =>
   fc.record(model, { requiredKeys: [] }) as fc.Arbitrary<Partial<T>>
 
-export const chemistryName = fc.constantFrom('LiPo', 'LiHV', 'Li-ion', 'LiFe')
+export const someChemistry = fc.constantFrom(...chemistries)
+
+/** For the limits that the tests write down by themselves, a chemistry each. */
+export const nameOf = ({ name }: Chemistry) => name as 'LiPo' | 'LiHV' | 'Li-ion' | 'LiFe'
 
 export const somePack: fc.Arbitrary<Pack> = fc
   .tuple(
     fc.record({
-      chemistry: chemistryName,
+      chemistry: someChemistry,
       series: fc.integer({ min: 1, max: 14 }),
       parallel: fc.integer({ min: 1, max: 8 }),
       // As often a small pack as a large one.

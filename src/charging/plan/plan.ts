@@ -4,7 +4,6 @@ import { fullVoltage_V } from '../setting/cutoff.ts'
 import { whyUnfit } from '../setting/fitness.ts'
 import { temperatureAllowance } from '../setting/temperature.ts'
 import type { Target } from '../simulation/charge.ts'
-import { chemistries } from '../things/chemistries.ts'
 import { socAt } from '../things/curve.ts'
 import { feedsOf, stopOf } from './budget.ts'
 import type {
@@ -76,7 +75,7 @@ function whyNever({ temperature_C }: FieldSession, { pack, from, unsound }: Pack
   if (unsound !== undefined) return { kind: 'unsound', word: unsound }
   const refused =
     whyUnfit({ pack, ...(from.kind === 'rest' && { restPerCell_V: from.perCell_V }) }) ??
-    temperatureAllowance(chemistries[pack.chemistry], temperature_C)
+    temperatureAllowance(pack.chemistry, temperature_C)
   return 'refusal' in refused ? { kind: 'refused', refusal: refused.refusal } : undefined
 }
 
@@ -84,7 +83,7 @@ function whyNever({ temperature_C }: FieldSession, { pack, from, unsound }: Pack
 const fullShare = 0.99
 
 function isFull({ limits }: FieldSession, { pack, from }: PackGroup): boolean {
-  const chemistry = chemistries[pack.chemistry]
+  const chemistry = pack.chemistry
   const full: Target & { kind: 'voltage' } = { kind: 'voltage', perCell_V: fullVoltage_V(chemistry, limits) }
   const soc = from.kind === 'soc' ? from.soc : socAt(chemistry, from.perCell_V)
   return soc >= fullShare * socAt(chemistry, full.perCell_V)

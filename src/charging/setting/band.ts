@@ -4,7 +4,6 @@ import { type Cell, scaleResistance } from '../simulation/cell.ts'
 import type { Band, Charge, ChargeRequest } from '../simulation/charge.ts'
 import { chargeCell, requestedCell, simulateCharge } from '../simulation/simulate.ts'
 import { socBandAt } from '../things/charge-fraction.ts'
-import { chemistries } from '../things/chemistries.ts'
 
 export interface ChargeTimes {
   readonly charge: Charge
@@ -57,7 +56,7 @@ function factorsOf({ pack, measuredCapacity_Ah }: ChargeRequest): {
   capacityFactor: number
   resistanceFactor: number
 } {
-  const { capacitySpread, resistanceSpread } = chemistries[pack.chemistry]
+  const { capacitySpread, resistanceSpread } = pack.chemistry
   const isRead = pack.cellResistance_ohm !== undefined
   return {
     capacityFactor: 1 + (measuredCapacity_Ah === undefined ? capacitySpread.value : measuredCapacitySpread),
@@ -68,7 +67,7 @@ function factorsOf({ pack, measuredCapacity_Ah }: ChargeRequest): {
 /** The charge from the most and the least that cells hold at the resting voltage it starts from, if it does. */
 function otherStarts(request: ChargeRequest, cell: Cell): { fuller: Charge; emptier: Charge } | undefined {
   if (request.from.kind === 'soc') return undefined
-  const { low, high } = socBandAt(chemistries[request.pack.chemistry], request.from.perCell_V)
+  const { low, high } = socBandAt(request.pack.chemistry, request.from.perCell_V)
   const from = (soc: number) => chargeCell({ ...request, from: { kind: 'soc', soc } }, cell)
   return { fuller: from(high), emptier: from(low) }
 }

@@ -1,14 +1,13 @@
 // Is there anything to charge: a pack at or above its target is left alone.
 
 import type { State, Target } from '../simulation/charge.ts'
-import { chemistries } from '../things/chemistries.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
 import type { Pack } from '../things/pack.ts'
 import { type Refused, refuse } from './refusal.ts'
 
 /** A refusal where `from` is at or above `target`; undefined where there is something to charge. */
 export function whyNothingToCharge(pack: Pack, from: State, target: Target): Refused | undefined {
-  const chemistry = chemistries[pack.chemistry]
+  const chemistry = pack.chemistry
   const start_V = from.kind === 'rest' ? from.perCell_V : restingVoltage(chemistry, from.soc)
   const start = from.kind === 'soc' ? from.soc : socAt(chemistry, from.perCell_V)
   const reached = target.kind === 'soc' ? start >= target.soc : start_V >= target.perCell_V

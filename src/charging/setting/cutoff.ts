@@ -18,7 +18,7 @@ export interface Cutoff {
 
 /** Full voltage of one cell under the rules of the house, in V. */
 export function fullVoltage_V(chemistry: Chemistry, limits: HouseLimits): number {
-  const gentle_V = limits.gentleLiIon && chemistry.name === 'Li-ion' ? chemistry.gentleFull_V : undefined
+  const gentle_V = limits.gentleLiIon ? chemistry.gentleFull_V : undefined
   return (gentle_V ?? chemistry.full_V).value
 }
 

@@ -1,7 +1,6 @@
 // May this pack go on this charger at all, and what about it calls for care.
 
 import type { Charger } from '../things/charger.ts'
-import { chemistries } from '../things/chemistries.ts'
 import type { Pack } from '../things/pack.ts'
 import type { Cutoff } from './cutoff.ts'
 import { type Refused, refuse } from './refusal.ts'
@@ -31,7 +30,7 @@ export function whyUnfit(situated: Situated): Refused | undefined {
 
 function refusedCell({ pack, restPerCell_V }: Situated): Refused | undefined {
   if (restPerCell_V === undefined) return undefined
-  const { damage_V, full_V } = chemistries[pack.chemistry]
+  const { damage_V, full_V } = pack.chemistry
   if (restPerCell_V < damage_V.value) {
     return refuse({ kind: 'damaged cell', perCell_V: restPerCell_V, damage_V: damage_V.value })
   }
@@ -57,7 +56,7 @@ export function caresOf(
   { pack, restPerCell_V = Number.POSITIVE_INFINITY }: Situated,
   found: { readonly cutoff: Cutoff; readonly cold: boolean; readonly hurried: boolean },
 ): Care[] {
-  const { precharge_V, restFloor_V } = chemistries[pack.chemistry]
+  const { precharge_V, restFloor_V } = pack.chemistry
   const cares: [Care, boolean][] = [
     ['precharge', restPerCell_V < precharge_V.value],
     ['below floor', restPerCell_V >= precharge_V.value && restPerCell_V < restFloor_V.value],

@@ -1,7 +1,6 @@
 // How far a house may go with each of its limits: stricter than the chemistry, never looser.
 
-import { chemistries } from '../things/chemistries.ts'
-import type { ChemistryName, Cited } from '../things/chemistry.ts'
+import type { Chemistry, Cited } from '../things/chemistry.ts'
 
 export type ChemistryRule = 'maxRate_C' | 'storagePerCell_V' | 'sourceFloorPerCell_V'
 
@@ -14,8 +13,10 @@ export interface HouseRange {
 const slowestRate_C: Cited = { value: 0.1, standing: 'common practice', source: 'slow charges are at 0.1C' }
 
 /** The values that a house may set, both ends included: C for the rate, V per cell for the others. */
-export function houseRange(rule: ChemistryRule, name: ChemistryName): HouseRange {
-  const { highestRate_C, restFloor_V, loadFloor_V, storage_V } = chemistries[name]
+export function houseRange(
+  rule: ChemistryRule,
+  { highestRate_C, restFloor_V, loadFloor_V, storage_V }: Chemistry,
+): HouseRange {
   switch (rule) {
     case 'maxRate_C':
       return { lowest: slowestRate_C, highest: highestRate_C }

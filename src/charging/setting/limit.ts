@@ -1,7 +1,6 @@
 // What caps a charge current, and who says so.
 
 import type { Charger } from '../things/charger.ts'
-import { chemistries } from '../things/chemistries.ts'
 import type { Standing } from '../things/chemistry.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
 import type { Pack } from '../things/pack.ts'
@@ -51,7 +50,7 @@ const theCharger: Provenance = { source: 'the charger' }
 /** Every limit on the current into the pack, smallest first. Never empty, as a chemistry always has one. */
 export function currentLimits(request: LimitsRequest): [Limit, ...Limit[]] {
   const { pack, charger, house, allowance, cutoffPack_V, efficiency, feed } = request
-  const { highestRate_C, temperatureBands } = chemistries[pack.chemistry]
+  const { highestRate_C, temperatureBands } = pack.chemistry
   const byRate = (kind: LimitKind, rate_C: number, from: Provenance): Limit => ({
     kind,
     rate_C,
@@ -64,7 +63,7 @@ export function currentLimits(request: LimitsRequest): [Limit, ...Limit[]] {
     value_A: power_W / cutoffPack_V,
     from,
   })
-  const houseRate_C = house.maxRate_C?.[pack.chemistry]
+  const houseRate_C = house.maxRate_C?.[pack.chemistry.name]
   const limits: [Limit, ...Limit[]] = [byRate('chemistry', highestRate_C.value, highestRate_C)]
   if (pack.labelRate_C !== undefined) limits.push(byRate('label', pack.labelRate_C, theLabel))
   if (houseRate_C !== undefined)

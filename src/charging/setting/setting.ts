@@ -2,7 +2,6 @@
 
 import type { Target } from '../simulation/charge.ts'
 import type { Charger } from '../things/charger.ts'
-import { chemistries } from '../things/chemistries.ts'
 import { type HouseLimits, noHouseLimits } from '../things/house-limits.ts'
 import type { Pack } from '../things/pack.ts'
 import { chargerEfficiency } from '../things/practice.ts'
@@ -55,7 +54,7 @@ export interface Setting {
  */
 export function adviseSetting(request: SettingRequest): Setting | Refused {
   const { pack, charger, limits: house = noHouseLimits } = request
-  const chemistry = chemistries[pack.chemistry]
+  const chemistry = pack.chemistry
   const unfit = whyUnfit(request)
   if (unfit) return unfit
   const allowance = temperatureAllowance(chemistry, request.temperature_C)
@@ -97,7 +96,7 @@ const cappedLabel: Provenance = { source: 'the label, held to the limit of the c
 
 /** The label's charge rate where it gives one, within what the chemistry takes; else the recommended one. */
 function wantedCurrent({ chemistry, capacity_Ah, labelRate_C }: Pack, share: number) {
-  const { recommendedRate_C, highestRate_C } = chemistries[chemistry]
+  const { recommendedRate_C, highestRate_C } = chemistry
   const labelled_C = labelRate_C && Math.min(labelRate_C, highestRate_C.value)
   const wantedRate_C = (labelled_C ?? recommendedRate_C.value) * share
   return {

@@ -1,6 +1,5 @@
 // One cell position of a pack as a circuit: open-circuit voltage, a series resistance and two resistor-capacitor pairs.
 
-import { chemistries } from '../things/chemistries.ts'
 import type { VoltageCurve } from '../things/chemistry.ts'
 import { interpolate } from '../things/curve.ts'
 import type { Pack } from '../things/pack.ts'
@@ -47,7 +46,7 @@ export const wholeOverReading = 2.05
  * temperature and scales the parts of the chemistry's own.
  */
 export function cellOf(pack: Pack, temperature_C: number): Cell {
-  const { curve, resistance } = chemistries[pack.chemistry]
+  const { curve, resistance } = pack.chemistry
   const model = resistance.value
   const whole_ohmAh = model.series_ohmAh + model.fast_ohmAh + model.slow_ohmAh
   const perOhmAh =

@@ -1,6 +1,5 @@
 // Simulates one charge of one pack: precharge, constant current, constant power, constant voltage.
 
-import { chemistries } from '../things/chemistries.ts'
 import type { Chemistry } from '../things/chemistry.ts'
 import { interpolate } from '../things/curve.ts'
 import { type Cell, cellOf, type Moment, terminalVoltage } from './cell.ts'
@@ -43,7 +42,7 @@ export function requestedCell({ pack, measuredCapacity_Ah, temperature_C }: Char
 /** Simulates a checked request on a cell of the caller's choice. */
 export function chargeCell(request: ChargeRequest, cell: Cell): Charge {
   const { pack } = request
-  const startSoc = socOf(chemistries[pack.chemistry], request.from)
+  const startSoc = socOf(pack.chemistry, request.from)
   let at: Moment = { time_s: 0, soc: startSoc, current_A: 0, fast_V: 0, slow_V: 0 }
   const entries: Entry[] = []
   for (const { kind, law, isOver } of stagesOf(request, cell)) {
@@ -65,7 +64,7 @@ function stagesOf({ pack, current_A, target, ...request }: ChargeRequest, cell: 
   const cutoff_V = target.kind === 'voltage' ? target.perCell_V : target.cutoffPerCell_V
   const endSoc = target.kind === 'soc' ? target.soc : Number.POSITIVE_INFINITY
   const power_W = (request.power_W ?? Number.POSITIVE_INFINITY) / pack.series
-  const precharge_V = Math.min(chemistries[pack.chemistry].precharge_V.value, cutoff_V)
+  const precharge_V = Math.min(pack.chemistry.precharge_V.value, cutoff_V)
   const precharge_A = Math.min(current_A * prechargeShare, power_W / precharge_V)
   const termination_A = Math.max(
     request.termination_A ?? current_A * terminationShare,

@@ -5,7 +5,6 @@ import { type Refused, refuse } from '../setting/refusal.ts'
 import type { State } from '../simulation/charge.ts'
 import { drain } from '../simulation/drain.ts'
 import { batteryStore } from '../things/battery-store.ts'
-import { chemistries } from '../things/chemistries.ts'
 import type { Cited } from '../things/chemistry.ts'
 import { socAt } from '../things/curve.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
@@ -58,7 +57,7 @@ export function lend(request: LendRequest): Lending | Refused {
   const { pack, from, power_W, limits, device_Wh, efficiency = converterEfficiency.value } = request
   const unfit = whyUnfit({ pack, ...(from.kind === 'rest' && { restPerCell_V: from.perCell_V }) })
   if (unfit) return unfit
-  const soc = from.kind === 'soc' ? from.soc : socAt(chemistries[pack.chemistry], from.perCell_V)
+  const soc = from.kind === 'soc' ? from.soc : socAt(pack.chemistry, from.perCell_V)
   const store = batteryStore(pack, limits, soc)
   const stop_V = store.loadFloor_V
   const rest_V = store.rest_V(soc)

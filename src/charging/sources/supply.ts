@@ -2,8 +2,7 @@
 
 import { type Feed, feedOf } from '../setting/feed.ts'
 import type { Charger } from '../things/charger.ts'
-import { chemistries } from '../things/chemistries.ts'
-import type { ChemistryName, Cited } from '../things/chemistry.ts'
+import type { Chemistry, Cited } from '../things/chemistry.ts'
 import { chargerEfficiency } from '../things/practice.ts'
 import type { Offer, Source } from '../things/source.ts'
 import { anyCurrent, largestStep_A, nearestStep_A } from '../things/steps.ts'
@@ -20,17 +19,13 @@ export interface Carried {
 const usualSeries = { min: 1, max: 6 }
 
 /** The current for every cell count of the charger, at the full voltage of the chemistry. */
-export function carriedBySeries(
-  feed: Feed,
-  charger: Charger | undefined,
-  chemistry: ChemistryName,
-): Carried[] {
+export function carriedBySeries(feed: Feed, charger: Charger | undefined, chemistry: Chemistry): Carried[] {
   const { minSeries = usualSeries.min, maxSeries = Math.max(usualSeries.max, minSeries) } = charger ?? {}
   const currents = charger?.currents ?? anyCurrent
   const efficiency = charger?.efficiency ?? chargerEfficiency.value
   return Array.from({ length: maxSeries - minSeries + 1 }, (_, index) => {
     const series = minSeries + index
-    const cutoffPack_V = chemistries[chemistry].full_V.value * series
+    const cutoffPack_V = chemistry.full_V.value * series
     const power_W = Math.min(feed.power_W * efficiency, charger?.power_W ?? Number.POSITIVE_INFINITY)
     const limit_A = Math.min(power_W / cutoffPack_V, largestStep_A(currents))
     const current_A = charger ? nearestStep_A(currents, limit_A, limit_A + 1e-9) : shownDown_A(limit_A)

@@ -1,6 +1,5 @@
 // A battery seen as a source: its resting voltage against charge, one resistance, and the floor to stop at.
 
-import { chemistries } from './chemistries.ts'
 import { integrateCurve, interpolate, restingVoltage } from './curve.ts'
 import type { HouseLimits } from './house-limits.ts'
 import {
@@ -30,14 +29,14 @@ export interface BatteryStore {
 
 /** Floor under load of a battery source, whole pack, in V: the chemistry's or the house's, whichever is higher. */
 export function sourceFloor_V(pack: Pack, limits: HouseLimits): number {
-  const chemistry = chemistries[pack.chemistry]
-  const perCell_V = Math.max(chemistry.loadFloor_V.value, limits.sourceFloorPerCell_V?.[pack.chemistry] ?? 0)
+  const chemistry = pack.chemistry
+  const perCell_V = Math.max(chemistry.loadFloor_V.value, limits.sourceFloorPerCell_V?.[chemistry.name] ?? 0)
   return perCell_V * pack.series
 }
 
 /** A lithium pack at 25 °C; its resistances are added up, which is what a load of many minutes sees. */
 export function batteryStore(pack: Pack, limits: HouseLimits, soc: number): BatteryStore {
-  const chemistry = chemistries[pack.chemistry]
+  const chemistry = pack.chemistry
   const { series_ohmAh, fast_ohmAh, slow_ohmAh } = chemistry.resistance.value
   const series_ohm = pack.cellResistance_ohm ?? series_ohmAh / pack.capacity_Ah
   const diffusion_ohm = (fast_ohmAh + slow_ohmAh) / pack.capacity_Ah

@@ -1,14 +1,14 @@
 // The four chemistries, every number with where it comes from.
 
-import type {
-  Chemistry,
-  ChemistryName,
-  Cited,
-  ResistanceModel,
-  TemperatureBand,
-  VoltageCurve,
-} from './chemistry.ts'
-import { highVoltagePouch, lcoPouch, liFeCells, liIonCells } from './published-curves.ts'
+import type { Chemistry, Cited, ResistanceModel, TemperatureBand, VoltageCurve } from './chemistry.ts'
+import {
+  chargeOf4V20Cells,
+  highVoltagePhoneCells,
+  highVoltagePouch,
+  lcoPouch,
+  liFeCells,
+  liIonCells,
+} from './published-curves.ts'
 
 const practice = <T>(value: T, source: string): Cited<T> => ({ value, standing: 'common practice', source })
 const published = <T>(value: T, source: string): Cited<T> => ({ value, standing: 'published', source })
@@ -62,8 +62,22 @@ const sources = (curves: readonly Cited<VoltageCurve>[]) => curves.map(curve => 
 const prechargeChips =
   'Microchip MCP73831 (2.79 to 3.0 V, DS20001984), MCP73861 (2.8 to 2.85 V) and Maxim MAX8819 (3.0 V) datasheets'
 
-const lipo: Chemistry = {
+const pouches: Chemistry['measuredResistance_ohmAh'] = {
+  value: { low: 0.04, high: 0.137 },
+  standing: 'computed',
+  source:
+    'high-rate pouch 0.04 to 0.056 from its measured charges, power pouch 0.0495 (Ecker et al. 2015), energy pouch 0.12 to 0.137 (Ai et al. 2020)',
+}
+
+const cans: Chemistry['measuredResistance_ohmAh'] = {
+  value: { low: 0.17, high: 0.29 },
+  standing: 'computed',
+  source: 'NMC 18650 0.17 to 0.22 and LCO prismatic 0.25 to 0.29, from their measured charges',
+}
+
+export const lipo: Chemistry = {
   name: 'LiPo',
+  written: ['li-po', 'li-poly', 'lithium polymer'],
   nominal_V: practice(3.7, 'printed on pack labels'),
   full_V: practice(4.2, 'cell makers and every balance charger'),
   storage_V: practice(3.85, 'pack makers say 3.80 to 3.85 V'),
@@ -75,6 +89,8 @@ const lipo: Chemistry = {
   highestRate_C: practice(2, 'the most where no label says'),
   temperatureBands: bands(2, 4.2),
   curve: lcoPouch,
+  cells: chargeOf4V20Cells,
+  measuredResistance_ohmAh: pouches,
   resistance: shared(
     0.05,
     'high-rate pouches: 0.0495 ohm·Ah (Ecker et al. 2015), 0.04 to 0.06 from measured 1C and 3C charges (SAE 2023-01-0522)',
@@ -89,22 +105,26 @@ const lipo: Chemistry = {
   ),
 }
 
-const lihv: Chemistry = {
+export const lihv: Chemistry = {
   ...lipo,
   name: 'LiHV',
+  written: ['li-hv', 'hv', 'li-po-hv', 'hv-li-po'],
+  onlyAsLabelled: ['HV'],
   nominal_V: practice(3.8, 'printed on pack labels'),
   full_V: practice(4.35, 'pack makers'),
   temperatureBands: bands(2, 4.35),
   curve: computed(between(3.0, 4.35, highVoltagePouch.value), highVoltagePouch.source),
+  cells: [highVoltagePouch, highVoltagePhoneCells],
   resistance: shared(
     0.08,
     'between 0.07 ohm·Ah from measured C/3 charges (SINTEF SLPBA842124HV, Zenodo 17295469) and 0.12 of an energy pouch (Ai et al. 2020)',
   ),
 }
 
-const liIon: Chemistry = {
+export const liIon: Chemistry = {
   ...lipo,
   name: 'Li-ion',
+  written: ['li-ion', 'lithium ion', 'ion'],
   nominal_V: practice(3.6, 'printed on cell labels'),
   storage_V: practice(3.7, 'cell makers store at 40 to 50 % charge'),
   gentleFull_V: practice(4.1, 'a tenth of the capacity given up for longer life'),
@@ -119,15 +139,17 @@ const liIon: Chemistry = {
   highestRate_C: practice(1, 'rapid charge of most cell datasheets; a datasheet may say less or more'),
   temperatureBands: bands(1, 4.2),
   curve: computed(between(3.0, 4.2, mean(liIonCells)), `mean of five: ${sources(liIonCells)}`),
+  measuredResistance_ohmAh: cans,
   resistance: shared(
     0.2,
     'measured charges: 0.18 ohm·Ah for an NMC 18650 (doi:10.17632/cp3473x7xv.3), 0.25 for a LiCoO2 prismatic (CALCE CS2)',
   ),
 }
 
-const liFe: Chemistry = {
+export const liFe: Chemistry = {
   ...lipo,
   name: 'LiFe',
+  written: ['li-fe', 'li-fe-po', 'li-fe-po4', 'lfp'],
   nominal_V: practice(3.3, 'printed on pack labels (3.2 or 3.3 V)'),
   full_V: practice(3.6, 'cell makers: 3.60 to 3.65 V'),
   storage_V: practice(3.3, 'about half charge, on the flat part of the curve'),
@@ -139,15 +161,16 @@ const liFe: Chemistry = {
   highestRate_C: practice(2, 'the most where no label says'),
   temperatureBands: bands(2, 3.6),
   curve: computed(between(2.5, 3.6, mean(liFeCells)), `mean of two: ${sources(liFeCells)}`),
+  cells: liFeCells,
+  measuredResistance_ohmAh: undefined,
   resistance: shared(
     0.13,
     'volts above the open-circuit curve halfway through measured C/3 charges of a 26650 (Plett, ESC toolbox)',
   ),
 }
 
-export const chemistries: Readonly<Record<ChemistryName, Chemistry>> = {
-  LiPo: lipo,
-  LiHV: lihv,
-  'Li-ion': liIon,
-  LiFe: liFe,
-}
+/** In the order in which they are listed; the first is meant where none is said. */
+export const chemistries: readonly [Chemistry, ...Chemistry[]] = [lipo, lihv, liIon, liFe]
+
+export const chemistryNamed = (name: string): Chemistry | undefined =>
+  chemistries.find(chemistry => chemistry.name === name)

@@ -1,6 +1,7 @@
 // What a cell chemistry allows: its voltages, charge rates and temperatures, each with where it comes from.
 
-export type ChemistryName = 'LiPo' | 'LiHV' | 'Li-ion' | 'LiFe'
+/** What house rules and stored things call a chemistry: the `name` of its entry. */
+export type ChemistryName = string
 
 /** How firmly a number stands: `published` = read in the named source, `memory` = from memory of it. */
 export type Standing = 'published' | 'computed' | 'common practice' | 'memory'
@@ -40,8 +41,22 @@ export interface ResistanceModel {
   readonly slow_s: number
 }
 
+/** Least and most charge that published cells have at rest, in percent of their capacity when full. */
+export interface ChargeTable {
+  readonly perCell_V: readonly number[]
+  readonly least: readonly number[]
+  readonly most: readonly number[]
+}
+
 export interface Chemistry {
   readonly name: ChemistryName
+  /**
+   * How people write it besides the name: letters, digits, spaces and hyphens, in lower case. A hyphen may also be
+   * read as a space or be left out, a space as a hyphen.
+   */
+  readonly written: readonly string[]
+  /** What labels print besides the name, where only cells so labelled may be charged as these. */
+  readonly onlyAsLabelled?: readonly string[]
   /** Voltages are per cell. */
   readonly nominal_V: Cited
   readonly full_V: Cited
@@ -61,7 +76,11 @@ export interface Chemistry {
   readonly highestRate_C: Cited
   readonly temperatureBands: Cited<readonly TemperatureBand[]>
   readonly curve: Cited<VoltageCurve>
+  /** Published cells that tell how far the charge lies apart at one voltage: their table, or their curves. */
+  readonly cells: Cited<ChargeTable> | readonly Cited<VoltageCurve>[]
   readonly resistance: Cited<ResistanceModel>
+  /** Resistance that a long charge meets in published cells, in ohm·Ah at 25 °C, where there are such. */
+  readonly measuredResistance_ohmAh?: Cited<{ readonly low: number; readonly high: number }>
   /** Relative spread of real packs of this chemistry about the model (0.1 = ±10 %). */
   readonly capacitySpread: Cited
   readonly resistanceSpread: Cited

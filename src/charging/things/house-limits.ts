@@ -7,7 +7,7 @@ export interface HouseLimits {
   readonly storagePerCell_V?: Partial<Record<ChemistryName, number>>
   /** Floor under load for a battery used as a source, per cell; the higher of this and the chemistry's holds. */
   readonly sourceFloorPerCell_V?: Partial<Record<ChemistryName, number>>
-  /** Charge Li-ion to its gentle full voltage. */
+  /** Charge cells that have a gentle full voltage (Li-ion) to that. */
   readonly gentleLiIon?: boolean
 }
 

@@ -1,9 +1,9 @@
 // A pack: cells in series and parallel, a chemistry and a capacity, with what its label adds.
 
-import type { ChemistryName } from './chemistry.ts'
+import type { Chemistry } from './chemistry.ts'
 
 export interface Pack {
-  readonly chemistry: ChemistryName
+  readonly chemistry: Chemistry
   /** Cells in series, 1 to 14. */
   readonly series: number
   /** Cells in parallel, 1 to 8. */

@@ -1,8 +1,8 @@
 // What measured cell voltages say about a pack: fit, out of balance, weak, wrongly labelled or wrongly measured.
 
 import { chemistries } from '../things/chemistries.ts'
-import type { ChemistryName, Cited } from '../things/chemistry.ts'
-import { socAt } from '../things/curve.ts'
+import type { Chemistry, Cited } from '../things/chemistry.ts'
+import { restingVoltage, socAt } from '../things/curve.ts'
 import type { Pack } from '../things/pack.ts'
 
 export interface CellReadings {
@@ -21,10 +21,10 @@ export type CellFinding =
   | { readonly kind: 'lead'; readonly cell: number }
   | { readonly kind: 'damaged'; readonly cell: number; readonly damage_V: number }
   /** All cells stand above what the label's chemistry can; `looksLike` is one that could. */
-  | { readonly kind: 'chemistry'; readonly full_V: number; readonly looksLike?: ChemistryName }
+  | { readonly kind: 'chemistry'; readonly full_V: number; readonly looksLike?: Chemistry }
   | { readonly kind: 'overcharged'; readonly cell: number; readonly full_V: number }
-  /** All stand where LiFe cells rest and other cells are empty. */
-  | { readonly kind: 'LiFe or empty' }
+  /** All stand where cells of `like`, of a flat curve, rest and those of the label are near empty. */
+  | { readonly kind: 'other or empty'; readonly like: Chemistry }
   /** At the end of a charge, but well below full. */
   | { readonly kind: 'not full'; readonly full_V: number }
   | { readonly kind: 'low'; readonly cell: number; readonly floor_V: number }
@@ -61,8 +61,8 @@ const nothing_V = 0.5
 /** Two cells in one reading: the wire between them is open. */
 const doubled = 1.7
 const meterError_V = 0.02
-/** Resting LiFe cells between a fifth and nearly full lie this near to each other. */
-const likeLiFe_V = 0.06
+/** Resting cells of a flat curve (LiFe) lie this near to storage between a fifth and nine tenths of their charge. */
+const flat_V = 0.06
 /** Below the gentle full voltage too. */
 const shortOfFull_V = 0.12
 
@@ -74,7 +74,7 @@ export function checkCells(readings: CellReadings): CellCheck {
   const highest = indices.reduce((a, b) => (volts(b) > volts(a) ? b : a))
   const spread_V = Number((volts(highest) - volts(lowest)).toFixed(6))
   const findings = findingsIn(readings, lowest, highest, spread_V)
-  const chemistry = chemistries[pack.chemistry]
+  const chemistry = pack.chemistry
   const gap = socAt(chemistry, volts(highest)) - socAt(chemistry, volts(lowest))
   return {
     verdict: findings.map(verdictOn).reduce((a, b) => (severity[b] > severity[a] ? b : a)),
@@ -89,7 +89,7 @@ export function checkCells(readings: CellReadings): CellCheck {
 const severity = { go: 0, 'go with care': 1, 'do not charge': 2 } as const
 
 function verdictOn(finding: CellFinding): CellCheck['verdict'] {
-  if (finding.kind === 'low' || finding.kind === 'LiFe or empty') return 'go with care'
+  if (finding.kind === 'low' || finding.kind === 'other or empty') return 'go with care'
   if (finding.kind === 'not full') return 'go'
   if (finding.kind !== 'spread') return 'do not charge'
   if (finding.judged === 'balanced') return 'go'
@@ -102,7 +102,7 @@ function findingsIn(
   highest: number,
   spread_V: number,
 ): [CellFinding, ...CellFinding[]] {
-  const { damage_V, full_V, restFloor_V } = chemistries[pack.chemistry]
+  const { damage_V, full_V, restFloor_V } = pack.chemistry
   const [low_V, high_V] = [cells_V[lowest] as number, cells_V[highest] as number]
   const most_V = full_V.value + meterError_V
   const open = openLead(cells_V, most_V)
@@ -118,9 +118,10 @@ function findingsIn(
   if (low_V >= damage_V.value && low_V < restFloor_V.value) {
     found.push({ kind: 'low', cell: lowest, floor_V: restFloor_V.value })
   }
-  const liFeRest_V = chemistries.LiFe.storage_V.value
-  const isLikeLiFe = Math.abs(low_V - liFeRest_V) < likeLiFe_V && Math.abs(high_V - liFeRest_V) < likeLiFe_V
-  if (pack.chemistry !== 'LiFe' && isLikeLiFe) found.push({ kind: 'LiFe or empty' })
+  const like = flatChemistryAt(low_V, high_V)
+  if (like && like !== pack.chemistry && low_V >= damage_V.value && high_V <= most_V) {
+    found.push({ kind: 'other or empty', like })
+  }
   if (at === 'full' && high_V < full_V.value - shortOfFull_V)
     found.push({ kind: 'not full', full_V: full_V.value })
   const [first, ...rest] = found
@@ -136,9 +137,18 @@ function openLead(cells_V: readonly number[], most_V: number): number | undefine
   return index < 0 ? undefined : index
 }
 
-function looksLike(cell_V: number): { looksLike?: ChemistryName } {
-  const fitting = (['LiPo', 'LiHV'] as const).find(
-    name => cell_V <= chemistries[name].full_V.value + meterError_V,
+/** The chemistry of a flat curve whose cells rest near these volts between a fifth and nine tenths of their charge. */
+function flatChemistryAt(low_V: number, high_V: number): Chemistry | undefined {
+  return chemistries.find(chemistry => {
+    const storage_V = chemistry.storage_V.value
+    const isFlat = restingVoltage(chemistry, 0.9) - restingVoltage(chemistry, 0.2) < 2 * flat_V
+    return isFlat && Math.abs(low_V - storage_V) < flat_V && Math.abs(high_V - storage_V) < flat_V
+  })
+}
+
+function looksLike(cell_V: number): { looksLike?: Chemistry } {
+  const fitting = chemistries.find(
+    ({ restFloor_V, full_V }) => cell_V >= restFloor_V.value && cell_V <= full_V.value + meterError_V,
   )
   return fitting ? { looksLike: fitting } : {}
 }

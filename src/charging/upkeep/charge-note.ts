@@ -2,7 +2,6 @@
 
 import { resistanceFactor } from '../simulation/cell.ts'
 import type { Band, State } from '../simulation/charge.ts'
-import { chemistries } from '../things/chemistries.ts'
 import type { Cited } from '../things/chemistry.ts'
 import type { Pack } from '../things/pack.ts'
 import { chargeAtRest } from './rest-charge.ts'
@@ -67,7 +66,7 @@ export function capacityReading(
 /** A charge that ended at the full voltage has filled the pack; volts below it are taken as resting ones. */
 function chargeIn({ chemistry }: Pack, state: State): { soc: number; band: Band } {
   if (state.kind === 'soc') return { soc: state.soc, band: { low: state.soc, high: state.soc } }
-  const known = chemistries[chemistry]
+  const known = chemistry
   if (state.perCell_V >= known.full_V.value) return { soc: 1, band: { low: 1, high: 1 } }
   return chargeAtRest(known, state.perCell_V)
 }
@@ -80,6 +79,6 @@ export function resistanceReading({ cells_ohm, temperature_C = 25 }: ChargeNote)
 
 /** Whether a charge went to the full voltage, or to the gentler one that a house may choose. */
 export function endsFull({ chemistry }: Pack, to: State): boolean {
-  const { full_V, gentleFull_V = full_V } = chemistries[chemistry]
+  const { full_V, gentleFull_V = full_V } = chemistry
   return to.kind === 'soc' ? to.soc === 1 : to.perCell_V >= gentleFull_V.value
 }

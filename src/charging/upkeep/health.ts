@@ -2,8 +2,7 @@
 
 import { resistanceFactor, wholeOverReading } from '../simulation/cell.ts'
 import type { Band } from '../simulation/charge.ts'
-import { chemistries } from '../things/chemistries.ts'
-import type { ChemistryName, Cited } from '../things/chemistry.ts'
+import type { Chemistry, Cited } from '../things/chemistry.ts'
 import type { Pack } from '../things/pack.ts'
 
 /** A current out of the pack and its voltage then; a pack at rest is a load of 0 A. */
@@ -51,25 +50,13 @@ export const ages: Cited<{ readonly aged: number; readonly tired: number; readon
   source: 'a pack whose resistance has doubled is kept for gentle use, at three times it is retired',
 }
 
-/** Resistance that a long charge meets in published cells, in ohm·Ah at 25 °C. */
-const pouches: Cited<Band> = {
-  value: { low: 0.04, high: 0.137 },
-  standing: 'computed',
-  source:
-    'high-rate pouch 0.04 to 0.056 from its measured charges, power pouch 0.0495 (Ecker et al. 2015), energy pouch 0.12 to 0.137 (Ai et al. 2020)',
-}
-
-const cans: Cited<Band> = {
-  value: { low: 0.17, high: 0.29 },
-  standing: 'computed',
-  source: 'NMC 18650 0.17 to 0.22 and LCO prismatic 0.25 to 0.29, from their measured charges',
-}
-
-/** The same of the pack's chemistry; where nothing is published the fitted model with its spread. */
-export function publishedResistance(name: ChemistryName): Cited<Band> {
-  if (name === 'LiPo' || name === 'LiHV') return pouches
-  if (name === 'Li-ion') return cans
-  const { resistance, resistanceSpread } = chemistries[name]
+/** What published cells of the chemistry have; where there are none the fitted model with its spread. */
+export function publishedResistance({
+  measuredResistance_ohmAh,
+  resistance,
+  resistanceSpread,
+}: Chemistry): Cited<Band> {
+  if (measuredResistance_ohmAh) return measuredResistance_ohmAh
   const { series_ohmAh, fast_ohmAh, slow_ohmAh } = resistance.value
   const whole_ohmAh = series_ohmAh + fast_ohmAh + slow_ohmAh
   const [least, most] = [1 - resistanceSpread.value, 1 + resistanceSpread.value]

@@ -4,8 +4,7 @@ import { whyUnfit } from '../setting/fitness.ts'
 import type { Refusal } from '../setting/refusal.ts'
 import { advance, type Cell, cellOf, innerVoltage, type Moment, scaleResistance } from '../simulation/cell.ts'
 import type { State } from '../simulation/charge.ts'
-import { chemistries } from '../things/chemistries.ts'
-import type { ChemistryName, Cited } from '../things/chemistry.ts'
+import type { Chemistry, Cited } from '../things/chemistry.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
 import type { Pack } from '../things/pack.ts'
@@ -21,7 +20,7 @@ export type BoardRefusal =
   | { readonly kind: 'one pack' }
   | { readonly kind: 'unsound'; readonly pack: number; readonly word: string }
   | { readonly kind: 'cell counts'; readonly series: readonly number[] }
-  | { readonly kind: 'chemistries'; readonly chemistries: readonly ChemistryName[] }
+  | { readonly kind: 'chemistries'; readonly chemistries: readonly Chemistry[] }
   | { readonly kind: 'pack'; readonly pack: number; readonly refusal: Refusal }
   /** So far apart that a pack takes or gives more than it may, or than the rule of thumb allows; `most_V` would do. */
   | {
@@ -69,7 +68,7 @@ export const wait_s = 600
 /** Flows count with cells of the least resistance that they may have: the safe side. */
 export function checkBoard(packs: readonly BoardPack[], house: HouseLimits): Board {
   const rest_V = packs.map(({ pack, from }) =>
-    from.kind === 'rest' ? from.perCell_V : restingVoltage(chemistries[pack.chemistry], from.soc),
+    from.kind === 'rest' ? from.perCell_V : restingVoltage(pack.chemistry, from.soc),
   )
   const apart_V = Number((Math.max(...rest_V) - Math.min(...rest_V)).toFixed(6))
   const misfit = misfitOf(packs)
@@ -125,8 +124,8 @@ function chargeLimit_A(
   { chemistry, capacity_Ah, labelRate_C = Number.POSITIVE_INFINITY }: Pack,
   house: HouseLimits,
 ): number {
-  const house_C = house.maxRate_C?.[chemistry] ?? Number.POSITIVE_INFINITY
-  return capacity_Ah * Math.min(chemistries[chemistry].highestRate_C.value, labelRate_C, house_C)
+  const house_C = house.maxRate_C?.[chemistry.name] ?? Number.POSITIVE_INFINITY
+  return capacity_Ah * Math.min(chemistry.highestRate_C.value, labelRate_C, house_C)
 }
 
 /** Meshed at the board: V = Σ(E/R) / Σ(1/R); each pack then takes (V - E) / R, and moves on by its circuit. */
@@ -165,14 +164,14 @@ const step_s = 0.5
 
 /** A cell of the least resistance that the pack may have, with its share of plugs and board. */
 function connectedCell(pack: Pack): Cell {
-  const { resistanceSpread } = chemistries[pack.chemistry]
+  const { resistanceSpread } = pack.chemistry
   const spread = pack.cellResistance_ohm === undefined ? resistanceSpread.value : measuredResistanceSpread
   const cell = scaleResistance(cellOf(pack, 25), 1 - spread)
   return { ...cell, series_ohm: cell.series_ohm + boardResistance_ohm.value / 2 / pack.series }
 }
 
 function startOf({ pack, from }: BoardPack): Moment {
-  const soc = from.kind === 'soc' ? from.soc : socAt(chemistries[pack.chemistry], from.perCell_V)
+  const soc = from.kind === 'soc' ? from.soc : socAt(pack.chemistry, from.perCell_V)
   return { time_s: 0, soc, current_A: 0, fast_V: 0, slow_V: 0 }
 }
 
@@ -187,10 +186,10 @@ export function combinedPack(packs: readonly Pack[]): Pack {
   const others = (whole_Ah - Math.max(...sizes_Ah)) / whole_Ah
   const most_C = (rate_C: number) => rate_C * others
   const rates_C = packs.map(({ labelRate_C, chemistry }) =>
-    Math.min(labelRate_C ?? Number.POSITIVE_INFINITY, chemistries[chemistry].highestRate_C.value),
+    Math.min(labelRate_C ?? Number.POSITIVE_INFINITY, chemistry.highestRate_C.value),
   )
   const lowest_C = most_C(Math.min(...rates_C))
-  const recommended_C = chemistries[first.chemistry].recommendedRate_C.value
+  const recommended_C = first.chemistry.recommendedRate_C.value
   return {
     chemistry: first.chemistry,
     series: first.series,

@@ -1,7 +1,6 @@
 // Which way a pack goes to its storage voltage, and how much charge that moves.
 
 import type { State } from '../simulation/charge.ts'
-import { chemistries } from '../things/chemistries.ts'
 import type { Cited } from '../things/chemistry.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
@@ -34,10 +33,10 @@ export interface StorageMove {
 
 /** Storage voltage per cell in this house, in V. */
 export const storageVoltage_V = ({ chemistry }: Pack, house: HouseLimits): number =>
-  house.storagePerCell_V?.[chemistry] ?? chemistries[chemistry].storage_V.value
+  house.storagePerCell_V?.[chemistry.name] ?? chemistry.storage_V.value
 
 export function storageMove(pack: Pack, from: State, house: HouseLimits): StorageMove {
-  const chemistry = chemistries[pack.chemistry]
+  const chemistry = pack.chemistry
   const storage_V = storageVoltage_V(pack, house)
   const rest_V = from.kind === 'rest' ? from.perCell_V : restingVoltage(chemistry, from.soc)
   const fromSoc = from.kind === 'soc' ? from.soc : socAt(chemistry, from.perCell_V)

@@ -1,6 +1,5 @@
 // What passenger aircraft take: the watt-hours of a pack, and the class that the air rules put it in.
 
-import { chemistries } from '../things/chemistries.ts'
 import type { Cited } from '../things/chemistry.ts'
 import type { Pack } from '../things/pack.ts'
 
@@ -23,7 +22,7 @@ export type AirClass = 'cabin' | 'with approval' | 'not by passengers'
 
 /** Nominal volts times capacity: what a label gives as watt-hours and the air rules count. */
 export const labelEnergy_Wh = ({ chemistry, series, capacity_Ah }: Pack): number =>
-  chemistries[chemistry].nominal_V.value * series * capacity_Ah
+  chemistry.nominal_V.value * series * capacity_Ah
 
 /** How a pack of `energy_Wh` may fly. */
 export function airClass(energy_Wh: number): AirClass {

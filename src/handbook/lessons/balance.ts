@@ -1,5 +1,6 @@
 // Lesson: the balance lead and the spread of the cells.
 
+import { lipo } from '../../charging/things/chemistries.ts'
 import type { Pack } from '../../charging/things/pack.ts'
 import { type CellFinding, checkCells, spreads } from '../../charging/upkeep/cell-check.ts'
 import { readVoltage, writeVoltage } from '../../language/quantities/quantities.ts'
@@ -8,7 +9,7 @@ import type { Draw } from './draw.ts'
 import { packOf } from './drawn.ts'
 import type { Lesson } from './lesson.ts'
 
-const example = packOf({ chemistry: 'LiPo', series: 4, capacity_Ah: 1.5 })
+const example = packOf({ chemistry: lipo, series: 4, capacity_Ah: 1.5 })
 const exampleCells_V = [3.82, 3.83, 3.75, 3.83]
 
 type Judged = Extract<CellFinding, { kind: 'spread' }>['judged']

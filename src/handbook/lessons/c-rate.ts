@@ -1,14 +1,15 @@
 // Lesson: the C-rate, and the current to set.
 
 import { adviseSetting } from '../../charging/setting/setting.ts'
-import { chemistries } from '../../charging/things/chemistries.ts'
+import { lihv, liIon, lipo } from '../../charging/things/chemistries.ts'
+import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { readCurrent, readRate, writeCurrent, writeRate } from '../../language/quantities/quantities.ts'
 import { writePack } from '../../language/things/pack.ts'
 import { askChoice, askQuantity } from './asking.ts'
 import { drawnCapacity_Ah, drawnPack, packOf } from './drawn.ts'
 import type { Lesson, Telling } from './lesson.ts'
 
-const example = packOf({ chemistry: 'LiHV', series: 3, capacity_Ah: 0.72 })
+const example = packOf({ chemistry: lihv, series: 3, capacity_Ah: 0.72 })
 const steps_A = [0.5, 1, 2, 4] as const
 const noStep = 'none of them: another charger'
 
@@ -17,7 +18,7 @@ export const cRate: Lesson = {
   title: 'The C-rate, and the current to set',
   concerns: { pack: example },
   teach: ({ show }) => [
-    `1C is the current that would move the whole capacity in an hour: the amp-hours of the pack, read as amps. Most ${rateWords('LiPo', show)}, most ${rateWords('Li-ion', show)}, unless the label says otherwise.`,
+    `1C is the current that would move the whole capacity in an hour: the amp-hours of the pack, read as amps. Most ${rateWords(lipo, show)}, most ${rateWords(liIon, show)}, unless the label says otherwise.`,
     'Charge slower and it takes longer, nothing worse. Charge faster than the label or the cells allow and the pack heats, swells and may burn.',
     'A charger with fixed steps is set to the step nearest to the wanted current that no limit forbids. Where even the smallest step is too much, use another charger.',
     'A charge at 1C takes longer than an hour: near its end the charger holds the voltage and the current falls.',
@@ -96,5 +97,5 @@ export const cRate: Lesson = {
 const setOn = (pack: Parameters<typeof writePack>[0], steps: readonly number[], house: Telling['house']) =>
   adviseSetting({ pack, charger: { currents: { kind: 'list', steps_A: steps } }, limits: house })
 
-const rateWords = (name: 'LiPo' | 'Li-ion', show: Telling['show']): string =>
-  `${name} packs are charged at ${show.rate(chemistries[name].recommendedRate_C.value)}`
+const rateWords = ({ name, recommendedRate_C }: Chemistry, show: Telling['show']): string =>
+  `${name} packs are charged at ${show.rate(recommendedRate_C.value)}`

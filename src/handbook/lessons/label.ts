@@ -1,6 +1,6 @@
 // Lesson: what the numbers on a pack mean.
 
-import { chemistries } from '../../charging/things/chemistries.ts'
+import { lihv } from '../../charging/things/chemistries.ts'
 import { labelEnergy_Wh } from '../../charging/upkeep/transport.ts'
 import {
   readCount,
@@ -15,7 +15,7 @@ import { askQuantity } from './asking.ts'
 import { drawnChemistry, drawnPack, packOf } from './drawn.ts'
 import type { Lesson } from './lesson.ts'
 
-const example = packOf({ chemistry: 'LiHV', series: 3, capacity_Ah: 0.72 })
+const example = packOf({ chemistry: lihv, series: 3, capacity_Ah: 0.72 })
 
 export const label: Lesson = {
   key: 'label',
@@ -28,7 +28,7 @@ export const label: Lesson = {
     'The large C number beside the capacity is for discharge. Charge by the charge rate, where the label gives one.',
   ],
   example: ({ show }) => {
-    const { nominal_V, full_V } = chemistries[example.chemistry]
+    const { nominal_V, full_V } = example.chemistry
     const volts = (cell_V: number) => show.voltage(cell_V * example.series)
     return `${writePack(example)}: ${example.series} × ${show.perCell(nominal_V.value)} = ${volts(nominal_V.value)} nominal, ${example.series} × ${show.perCell(full_V.value)} = ${volts(full_V.value)} full, and ${volts(nominal_V.value)} × ${show.number(example.capacity_Ah, 2)} Ah = ${show.energy(labelEnergy_Wh(example))}.`
   },
@@ -36,7 +36,7 @@ export const label: Lesson = {
     {
       key: 'volts',
       draw: (draw, { show }) => {
-        const { name, nominal_V } = chemistries[drawnChemistry(draw)]
+        const { name, nominal_V } = drawnChemistry(draw)
         const series = draw.int(2, 8)
         const value = series * nominal_V.value
         return askQuantity({
@@ -54,10 +54,10 @@ export const label: Lesson = {
       key: 'energy',
       draw: (draw, { show }) => {
         const pack = drawnPack(draw)
-        const { nominal_V } = chemistries[pack.chemistry]
+        const { nominal_V } = pack.chemistry
         const value = labelEnergy_Wh(pack)
         return askQuantity({
-          ask: `How many watt-hours does a ${pack.series}S ${pack.chemistry} pack of ${show.capacity(pack.capacity_Ah)} hold, at ${show.perCell(nominal_V.value)} nominal per cell?`,
+          ask: `How many watt-hours does a ${pack.series}S ${pack.chemistry.name} pack of ${show.capacity(pack.capacity_Ah)} hold, at ${show.perCell(nominal_V.value)} nominal per cell?`,
           value,
           tolerance: 0.02 * value,
           wanted: 'watt-hours, within 2 %',

@@ -2,7 +2,7 @@
 
 import { whyUnfit } from '../../charging/setting/fitness.ts'
 import { adviseSetting } from '../../charging/setting/setting.ts'
-import { chemistries } from '../../charging/things/chemistries.ts'
+import { lipo } from '../../charging/things/chemistries.ts'
 import { labelEnergy_Wh } from '../../charging/upkeep/transport.ts'
 import { readCurrent, writeCurrent } from '../../language/quantities/quantities.ts'
 import { unsoundWord } from '../../language/sentence/danger-words.ts'
@@ -12,7 +12,7 @@ import type { Draw } from './draw.ts'
 import { drawnCapacity_Ah, packOf } from './drawn.ts'
 import type { Lesson } from './lesson.ts'
 
-const large = packOf({ chemistry: 'LiPo', series: 6, capacity_Ah: 1.3 })
+const large = packOf({ chemistry: lipo, series: 6, capacity_Ah: 1.3 })
 
 const charge = 'charge it'
 const wait = 'bring it to the temperature of the room first'
@@ -55,7 +55,7 @@ export const place: Lesson = {
       key: 'fit',
       draw: (draw, { house, show }) => {
         const pack = packOf({
-          chemistry: 'LiPo',
+          chemistry: lipo,
           series: draw.int(2, 6),
           capacity_Ah: drawnCapacity_Ah(draw),
         })
@@ -69,7 +69,7 @@ export const place: Lesson = {
           choices: [charge, wait, never],
           right: isHurt ? never : isOutside ? wait : charge,
           why: isHurt
-            ? `A pack that is hurt, or whose cells rest below ${show.perCell(chemistries.LiPo.damage_V.value)}, is never charged: put it outdoors, away from anything that burns, and hand it in.`
+            ? `A pack that is hurt, or whose cells rest below ${show.perCell(lipo.damage_V.value)}, is never charged: put it outdoors, away from anything that burns, and hand it in.`
             : isOutside
               ? `${show.temperature(temperature_C)} is outside the ${show.temperature(window_C.from)} to ${show.temperature(window_C.to)} at which cells take a charge: let it come to the temperature of the room by itself, without a heater.`
               : 'It looks sound, and neither its volts nor its temperature speak against it. Stay with it all the same.',
@@ -93,7 +93,7 @@ export const place: Lesson = {
       key: 'cold',
       draw: (draw, { house, show }) => {
         const pack = packOf({
-          chemistry: 'LiPo',
+          chemistry: lipo,
           series: draw.int(2, 6),
           capacity_Ah: drawnCapacity_Ah(draw),
         })
@@ -115,7 +115,7 @@ export const place: Lesson = {
   ],
 }
 
-const bands = chemistries.LiPo.temperatureBands.value
+const bands = lipo.temperatureBands.value
 const window_C = { from: bands[0]?.from_C ?? 0, to: bands.at(-1)?.to_C ?? 0 }
 const coldTo_C = bands[0]?.to_C ?? 0
 

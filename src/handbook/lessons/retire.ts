@@ -1,7 +1,7 @@
 // Lesson: when to retire a pack, and how to dispose of it.
 
 import { adviseSetting } from '../../charging/setting/setting.ts'
-import { chemistries } from '../../charging/things/chemistries.ts'
+import { lipo } from '../../charging/things/chemistries.ts'
 import { type Condition, capacityLeft } from '../../charging/upkeep/age-signs.ts'
 import type { ChargeNote } from '../../charging/upkeep/charge-note.ts'
 import { judgeLog } from '../../charging/upkeep/pack-log.ts'
@@ -16,7 +16,7 @@ const doing: Record<Condition, string> = {
   retire: 'retire it',
 }
 
-const example = packOf({ chemistry: 'LiPo', series: 4, capacity_Ah: 1.5 })
+const example = packOf({ chemistry: lipo, series: 4, capacity_Ah: 1.5 })
 
 /** Full cycles: three when the log began, three now. */
 const cycles = (first_Ah: number, now_Ah: number): ChargeNote[] =>
@@ -32,7 +32,7 @@ export const retire: Lesson = {
   concerns: { refusal: 'damaged cell' },
   teach: ({ show }) => {
     const { ageing, retire: least } = capacityLeft.value
-    const { damage_V } = chemistries.LiPo
+    const { damage_V } = lipo
     return [
       `Retire a pack that is swollen, hurt or has grown hot, one with a cell that rested below ${show.perCell(damage_V.value)} (LiPo), and one that holds less than ${show.percent(least)} of what it did. Below ${show.percent(ageing)} it is ageing. The shares are common practice.`,
       'Three times the resistance of when it was new retires it as well; "log charge" and "log show" keep count of both for a pack that you have saved.',
@@ -75,7 +75,7 @@ export const retire: Lesson = {
       key: 'low',
       draw: (draw, { house, show }) => {
         const pack = drawnPack(draw)
-        const { damage_V, restFloor_V } = chemistries[pack.chemistry]
+        const { damage_V, restFloor_V } = pack.chemistry
         const [from_V, to_V] = draw.pick([
           [damage_V.value - 0.8, damage_V.value - 0.05],
           [damage_V.value + 0.1, restFloor_V.value - 0.05],
@@ -92,7 +92,7 @@ export const retire: Lesson = {
         return askChoice(
           draw,
           {
-            ask: `The lowest cell of a ${pack.chemistry} pack rests at ${show.perCell(rest_V)}; cells of this kind are flown to ${show.perCell(restFloor_V.value)} and count as damaged below ${show.perCell(damage_V.value)}. What do you do?`,
+            ask: `The lowest cell of a ${pack.chemistry.name} pack rests at ${show.perCell(rest_V)}; cells of this kind are flown to ${show.perCell(restFloor_V.value)} and count as damaged below ${show.perCell(damage_V.value)}. What do you do?`,
             choices: [usual, careful, gone],
             right,
             why:

@@ -3,7 +3,7 @@
 import { fullVoltage_V } from '../../charging/setting/cutoff.ts'
 import { planSource } from '../../charging/sources/source-plan.ts'
 import { sourceFloor_V } from '../../charging/things/battery-store.ts'
-import { chemistries } from '../../charging/things/chemistries.ts'
+import { lihv, liIon } from '../../charging/things/chemistries.ts'
 import type { Pack } from '../../charging/things/pack.ts'
 import { chargerEfficiency, fuseShare } from '../../charging/things/practice.ts'
 import { readCurrent, readVoltage, writeCurrent, writeVoltage } from '../../language/quantities/quantities.ts'
@@ -12,8 +12,8 @@ import { askQuantity } from './asking.ts'
 import { drawnChemistry, packOf } from './drawn.ts'
 import type { Lesson } from './lesson.ts'
 
-const battery: Pack = packOf({ chemistry: 'Li-ion', series: 4, capacity_Ah: 5 })
-const flown: Pack = packOf({ chemistry: 'LiHV', series: 3, capacity_Ah: 0.72 })
+const battery: Pack = packOf({ chemistry: liIon, series: 4, capacity_Ah: 5 })
+const flown: Pack = packOf({ chemistry: lihv, series: 3, capacity_Ah: 0.72 })
 
 export const sources: Lesson = {
   key: 'sources',
@@ -28,7 +28,7 @@ export const sources: Lesson = {
   example: ({ house, show }) => {
     const plan = planSource({
       pack: flown,
-      from: { kind: 'rest', perCell_V: chemistries[flown.chemistry].restFloor_V.value },
+      from: { kind: 'rest', perCell_V: flown.chemistry.restFloor_V.value },
       source: { kind: 'battery', pack: battery },
       limits: house,
     })
@@ -46,7 +46,7 @@ export const sources: Lesson = {
         const value = sourceFloor_V(pack, house)
         const cell_V = value / pack.series
         return askQuantity({
-          ask: `A ${pack.series}S ${pack.chemistry} battery feeds a charger. Its floor here is ${show.perCell(cell_V)} per cell under load. At how many volts of the battery do you stop?`,
+          ask: `A ${pack.series}S ${pack.chemistry.name} battery feeds a charger. Its floor here is ${show.perCell(cell_V)} per cell under load. At how many volts of the battery do you stop?`,
           value,
           tolerance: 0.05,
           wanted: 'volts of the battery, within 0.05 V',
@@ -59,12 +59,13 @@ export const sources: Lesson = {
     {
       key: 'input',
       draw: (draw, { house, show }) => {
-        const name = drawnChemistry(draw)
+        const chemistry = drawnChemistry(draw)
+        const { name } = chemistry
         const series = draw.int(2, 4)
         const current_A = draw.pick([1, 2, 3])
         const supply_V = draw.pick([12, 13.8, 20, 24])
         const share = chargerEfficiency.value
-        const full_V = series * fullVoltage_V(chemistries[name], house)
+        const full_V = series * fullVoltage_V(chemistry, house)
         const value = (current_A * full_V) / share / supply_V
         return askQuantity({
           ask: `A charger puts ${show.current(current_A)} into a ${series}S ${name} pack at ${show.voltage(full_V)} and passes on ${show.percent(share)} of what it takes in. How many amps does it draw from ${show.voltage(supply_V)}?`,

@@ -1,6 +1,6 @@
 // Lesson: storage.
 
-import { chemistries } from '../../charging/things/chemistries.ts'
+import { lihv, liIon, lipo } from '../../charging/things/chemistries.ts'
 import { storageMove, storageTolerance_V, storageVoltage_V } from '../../charging/upkeep/storage.ts'
 import { readVoltage, writeVoltage } from '../../language/quantities/quantities.ts'
 import { writePack } from '../../language/things/pack.ts'
@@ -8,7 +8,7 @@ import { askChoice, askQuantity } from './asking.ts'
 import { drawnPack, packOf } from './drawn.ts'
 import type { Lesson } from './lesson.ts'
 
-const example = packOf({ chemistry: 'LiPo', series: 4, capacity_Ah: 1.5 })
+const example = packOf({ chemistry: lipo, series: 4, capacity_Ah: 1.5 })
 
 const ways = {
   charge: 'charge it to storage',
@@ -38,7 +38,7 @@ export const storage: Lesson = {
         const cell_V = storageVoltage_V(pack, house)
         const value = pack.series * cell_V
         return askQuantity({
-          ask: `At how many volts is a ${pack.series}S ${pack.chemistry} pack stored here, where a cell is stored at ${show.perCell(cell_V)}?`,
+          ask: `At how many volts is a ${pack.series}S ${pack.chemistry.name} pack stored here, where a cell is stored at ${show.perCell(cell_V)}?`,
           value,
           tolerance: storageTolerance_V.value * pack.series,
           wanted: `volts of the pack, within ${show.perCell(storageTolerance_V.value)} per cell`,
@@ -51,17 +51,17 @@ export const storage: Lesson = {
     {
       key: 'way',
       draw: (draw, { house, show }) => {
-        const pack = drawnPack(draw, draw.pick(['LiPo', 'LiHV', 'Li-ion']))
+        const pack = drawnPack(draw, draw.pick([lipo, lihv, liIon]))
         const storage_V = storageVoltage_V(pack, house)
-        const { full_V } = chemistries[pack.chemistry]
+        const { full_V } = pack.chemistry
         const off_V = draw.pick([-20, -12, -1, 0, 1, 12, 20, 30]) / 100
         const rest_V = Math.min(full_V.value, Number((storage_V + off_V).toFixed(2)))
         const { way } = storageMove(pack, { kind: 'rest', perCell_V: rest_V }, house)
         return askChoice(draw, {
-          ask: `A ${pack.chemistry} pack rests at ${show.perCell(rest_V)} per cell and the weekend is over. What do you do?`,
+          ask: `A ${pack.chemistry.name} pack rests at ${show.perCell(rest_V)} per cell and the weekend is over. What do you do?`,
           choices: [ways.charge, ways.discharge, ways.stay],
           right: ways[way],
-          why: `Storage is ${show.perCell(storage_V)} for ${pack.chemistry} here, so ${ways[way]}.`,
+          why: `Storage is ${show.perCell(storage_V)} for ${pack.chemistry.name} here, so ${ways[way]}.`,
         })
       },
     },

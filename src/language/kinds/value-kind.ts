@@ -1,6 +1,6 @@
 // A kind of value that an option takes: how it is read, written out and completed.
 
-import type { ChemistryName } from '../../charging/things/chemistry.ts'
+import type { Chemistry } from '../../charging/things/chemistry.ts'
 import type { Pack } from '../../charging/things/pack.ts'
 import type { Read } from '../scan/read.ts'
 import type { CellType } from '../things/cell-type.ts'
@@ -8,7 +8,7 @@ import type { CellType } from '../things/cell-type.ts'
 /** What was read before this option, for values whose sense depends on it (pack volts need the cell count). */
 export interface Earlier {
   readonly pack?: Pack
-  readonly chemistry?: ChemistryName | CellType
+  readonly chemistry?: Chemistry | CellType
 }
 
 export interface ValueKind<T> {

@@ -1,7 +1,7 @@
 // The kinds of value that options take, each tied to its reader and writer in the notation.
 
 import type { Charger } from '../../charging/things/charger.ts'
-import type { ChemistryName } from '../../charging/things/chemistry.ts'
+import type { Chemistry } from '../../charging/things/chemistry.ts'
 import type { Pack } from '../../charging/things/pack.ts'
 import type { Source } from '../../charging/things/source.ts'
 import { readDuration, writeDuration } from '../quantities/duration.ts'
@@ -62,7 +62,7 @@ export const sourceKind: ValueKind<Source> = {
 
 /** The cells in series that pack volts are shared by, of the pack or of the cells named without one. */
 function seriesOf({ pack, chemistry }: Earlier): { readonly series: number } | undefined {
-  if (pack || typeof chemistry !== 'object' || chemistry.series === undefined) return pack
+  if (pack || !chemistry || !('series' in chemistry) || chemistry.series === undefined) return pack
   return { series: chemistry.series }
 }
 
@@ -82,7 +82,7 @@ export const targetKind: ValueKind<Level> = {
   complete: prefix => completions('to', prefix),
 }
 
-export const chemistryKind = plainKind<ChemistryName>('chemistry', readChemistry, name => name, [
+export const chemistryKind = plainKind<Chemistry>('chemistry', readChemistry, ({ name }) => name, [
   'LiHV',
   ...chemistryNames.filter(name => name !== 'LiHV'),
 ])

@@ -1,6 +1,7 @@
 // Chemistries that are never advised on: they are charged by other methods.
 
 import { Problem } from '../../ground/problem.ts'
+import { anyChemistry } from '../things/chemistry.ts'
 
 const foreign = /(?<![\p{L}\d])(?:ni-?mh|ni-?cd|nicad|alkaline|lithium[ -]metal)(?![\p{L}\d])/iu
 
@@ -11,7 +12,7 @@ export function refuseForeign(text: string): void {
   throw new Problem({
     what: `I do not advise on ${token}: such cells are charged by another method, and a lithium setting can make them burst.`,
     token,
-    expected: 'LiPo, LiHV, Li-ion or LiFe; for others, what the maker and the manual of the charger say',
+    expected: `${anyChemistry}; for others, what the maker and the manual of the charger say`,
     example: 'what current for a 3S 720 LiHV',
     verdict: 'do not charge',
   })

@@ -1,12 +1,12 @@
 // Cells without a capacity, for what only volts decide: `3S LiPo`, or the chemistry alone.
 
-import type { ChemistryName } from '../../charging/things/chemistry.ts'
+import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { plainText } from '../../ground/plain-text.ts'
 import type { Read } from '../scan/read.ts'
 import { readChemistry } from './chemistry.ts'
 
 export interface CellType {
-  readonly chemistry: ChemistryName
+  readonly chemistry: Chemistry
   /** 1 to 14; absent where only the chemistry was said. */
   readonly series?: number
 }
@@ -23,4 +23,4 @@ export function readCellType(text: string): Read<CellType> {
 
 /** Canonical text; reading it gives the same cells. */
 export const writeCellType = ({ chemistry, series }: CellType): string =>
-  series === undefined ? chemistry : `${series}S ${chemistry}`
+  series === undefined ? chemistry.name : `${series}S ${chemistry.name}`

@@ -1,29 +1,48 @@
 // The words people use for a chemistry.
 
-import type { ChemistryName } from '../../charging/things/chemistry.ts'
+import { chemistries } from '../../charging/things/chemistries.ts'
+import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { plainText, quoted } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { Scanner } from '../scan/scanner.ts'
 
-export const chemistryNames: readonly ChemistryName[] = ['LiPo', 'LiHV', 'Li-ion', 'LiFe']
+export const chemistryNames: readonly string[] = chemistries.map(({ name }) => name)
 
-/** In the order in which they are tried: a longer word before one that it starts with. */
-const words: readonly (readonly [ChemistryName, RegExp])[] = [
-  ['LiHV', /(?:li-?po[ -]?hv|hv[ -]?li-?po|li-?hv|hv)(?![\p{L}\d])/iuy],
-  ['LiFe', /(?:li-?fe(?:[ -]?po4?)?|lfp)(?![\p{L}\d])/iuy],
-  ['LiPo', /(?:li-?po(?:ly)?|lithium[ -]polymer)(?![\p{L}\d])/iuy],
-  ['Li-ion', /(?:li-?ion|lithium[ -]ion|ion)(?![\p{L}\d])/iuy],
-]
+/** All of them as a choice: "one, another or a third". */
+export const anyChemistry: string = `${chemistryNames.slice(0, -1).join(', ')} or ${chemistryNames.at(-1)}`
 
-export function takeChemistry(scan: Scanner): ChemistryName | undefined {
-  return words.find(([, pattern]) => scan.take(pattern))?.[0]
+const bare = (written: string): string => written.toLowerCase().replace(/[ -]/g, '')
+
+const spellings: readonly (readonly [string, Chemistry])[] = chemistries.flatMap(chemistry =>
+  [chemistry.name, ...chemistry.written].map(written => [written.toLowerCase(), chemistry] as const),
+)
+const known: ReadonlyMap<string, Chemistry> = new Map(
+  spellings.map(([written, chemistry]) => [bare(written), chemistry]),
+)
+
+const patternOf = (written: string): string =>
+  written.replace(/[ -]/g, gap => (gap === '-' ? '[ -]?' : '[ -]'))
+
+/** A longer spelling before one that it starts with. */
+const anySpelling = new RegExp(
+  `(?:${spellings
+    .map(([written]) => written)
+    .sort((a, b) => b.length - a.length)
+    .map(patternOf)
+    .join('|')})(?![\\p{L}\\d])`,
+  'iuy',
+)
+
+export function takeChemistry(scan: Scanner): Chemistry | undefined {
+  const found = scan.take(anySpelling)?.[0]
+  return found === undefined ? undefined : known.get(bare(found))
 }
 
-/** Throws a Problem that lists the four names. */
-export function readChemistry(text: string): ChemistryName {
+/** Throws a Problem that lists the names. */
+export function readChemistry(text: string): Chemistry {
   const scan = new Scanner(plainText(text))
-  const name = takeChemistry(scan)
-  if (name && scan.done) return name
+  const chemistry = takeChemistry(scan)
+  if (chemistry && scan.done) return chemistry
   throw new Problem({
     what: 'I do not know that chemistry.',
     ...quoted(scan.text),

@@ -1,12 +1,15 @@
 // The words for a state of charge, as typed: `3.7V`, `11.1V pack`, `20%`, `full`, `storage`, `empty`, and the bare `3.6`.
 
+import { chemistries } from '../../charging/things/chemistries.ts'
 import { Problem } from '../../ground/problem.ts'
 import { quantityOf, takeQuantity } from '../quantities/quantity.ts'
 import { takeNumeral } from '../scan/number.ts'
 import type { Scanner } from '../scan/scanner.ts'
 
-/** No cell of a known chemistry rests higher. */
-export const highestCell_V = 4.5
+/** No cell of a known chemistry rests higher, also where it is overcharged a little. */
+export const highestCell_V = Number(
+  (Math.max(...chemistries.map(({ full_V }) => full_V.value)) + 0.15).toFixed(2),
+)
 
 export type LevelName = 'full' | 'storage' | 'empty'
 

@@ -1,6 +1,6 @@
 // The parts that a pack is written in.
 
-import type { ChemistryName } from '../../charging/things/chemistry.ts'
+import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { quantityOf, takeQuantity } from '../quantities/quantity.ts'
@@ -25,7 +25,7 @@ export interface PackDraft {
   series?: number
   parallel?: number
   capacity_Ah?: number
-  chemistry?: ChemistryName
+  chemistry?: Chemistry
   labelRate_C?: number
   dischargeRate?: string
   /** A charge limit that was not said to be one. */

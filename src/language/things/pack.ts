@@ -76,7 +76,7 @@ export function writePack(pack: Pack): string {
   const words = [
     `${series}S${parallel > 1 ? `${parallel}P` : ''}`,
     writeQuantity(capacity_Ah, 'capacity'),
-    chemistry,
+    chemistry.name,
   ]
   if (labelRate_C !== undefined) words.push(`${writeQuantity(labelRate_C, 'rate')} charge`)
   if (cellResistance_ohm !== undefined) words.push(writeQuantity(cellResistance_ohm, 'resistance'))

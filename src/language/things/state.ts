@@ -1,6 +1,7 @@
 // Where a charge starts and where it is to go: `3.7V`, `11.1V`, `20%`, `full`, `storage`, `empty`.
 
 import type { State, Target } from '../../charging/simulation/charge.ts'
+import { chemistries } from '../../charging/things/chemistries.ts'
 import type { Pack } from '../../charging/things/pack.ts'
 import { nothingThere, plainText, quoted, shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
@@ -23,8 +24,8 @@ export interface NamedLevels {
 }
 
 /** Volts of a cell below which they cannot be meant: a resting cell is dead there, and no charge ends there. */
-const lowestStart_V = 2
-const lowestGoal_V = 3
+const lowestStart_V = Math.min(...chemistries.map(({ damage_V }) => damage_V.value))
+const lowestGoal_V = Math.min(...chemistries.map(({ restFloor_V }) => restFloor_V.value))
 
 const startWanted: Wanted = {
   expected: 'volts per cell, pack volts, a percentage, full, storage or empty',

@@ -4,9 +4,10 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { type ChargeTimes, chargeTimeBand } from '../../../src/charging/setting/band.ts'
 import type { ChargeRequest } from '../../../src/charging/simulation/charge.ts'
+import { liIon } from '../../../src/charging/things/chemistries.ts'
 
 const label: ChargeRequest = {
-  pack: { chemistry: 'Li-ion', series: 4, parallel: 2, capacity_Ah: 5 },
+  pack: { chemistry: liIon, series: 4, parallel: 2, capacity_Ah: 5 },
   current_A: 2.5,
   from: { kind: 'soc', soc: 0.1 },
   target: { kind: 'voltage', perCell_V: 4.2 },

@@ -8,8 +8,9 @@ import {
   scaleResistance,
   terminalVoltage,
 } from '../../../src/charging/simulation/cell.ts'
+import { lipo } from '../../../src/charging/things/chemistries.ts'
 
-const pack = { chemistry: 'LiPo', series: 3, parallel: 1, capacity_Ah: 2 } as const
+const pack = { chemistry: lipo, series: 3, parallel: 1, capacity_Ah: 2 } as const
 const cell = cellOf(pack, 25)
 const wholeOf = ({ series_ohm, fast, slow }: typeof cell) =>
   series_ohm + fast.resistance_ohm + slow.resistance_ohm

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { chemistries } from '../../../src/charging/things/chemistries.ts'
+import { chemistries, lipo } from '../../../src/charging/things/chemistries.ts'
 import { integrateCurve, restingVoltage, socAt } from '../../../src/charging/things/curve.ts'
 
 const soc = fc.double({ min: 0, max: 1, noNaN: true })
@@ -53,16 +53,16 @@ describe.each(Object.values(chemistries))('$name', chemistry => {
 })
 
 test('below the curve is empty, above it full', () => {
-  expect(socAt(chemistries.LiPo, 2.1)).toBe(0)
-  expect(socAt(chemistries.LiPo, 4.3)).toBe(1)
+  expect(socAt(lipo, 2.1)).toBe(0)
+  expect(socAt(lipo, 4.3)).toBe(1)
 })
 
 test('the energy between two corners is the mean voltage, by hand', () => {
   // LiPo from 50 % (3.7925 V) to 55 % (3.8122 V): 0.05 * 3.80235 V
-  expect(integrateCurve(chemistries.LiPo.curve.value, 0.5, 0.55)).toBeCloseTo(0.05 * 3.80235, 9)
+  expect(integrateCurve(lipo.curve.value, 0.5, 0.55)).toBeCloseTo(0.05 * 3.80235, 9)
 })
 
 test('a number that is none is the mistake of the caller', () => {
-  expect(() => socAt(chemistries.LiPo, Number.NaN)).toThrow(RangeError)
-  expect(() => restingVoltage(chemistries.LiPo, Number.POSITIVE_INFINITY)).toThrow(RangeError)
+  expect(() => socAt(lipo, Number.NaN)).toThrow(RangeError)
+  expect(() => restingVoltage(lipo, Number.POSITIVE_INFINITY)).toThrow(RangeError)
 })

@@ -3,9 +3,10 @@ import { describe, expect, it } from 'vitest'
 import { drain } from '../../../src/charging/simulation/drain.ts'
 import { drainCurve } from '../../../src/charging/simulation/drain-curve.ts'
 import { batteryStore } from '../../../src/charging/things/battery-store.ts'
+import { liIon } from '../../../src/charging/things/chemistries.ts'
 import { noHouseLimits } from '../../../src/charging/things/house-limits.ts'
 
-const store = batteryStore({ chemistry: 'Li-ion', series: 4, parallel: 1, capacity_Ah: 5 }, noHouseLimits, 1)
+const store = batteryStore({ chemistry: liIon, series: 4, parallel: 1, capacity_Ah: 5 }, noHouseLimits, 1)
 
 describe('the voltage of a source under load', () => {
   it('starts at rest, sags with the power and never goes below the floor', () => {

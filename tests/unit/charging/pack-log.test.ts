@@ -3,7 +3,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { resistanceFactor } from '../../../src/charging/simulation/cell.ts'
-import { chemistries } from '../../../src/charging/things/chemistries.ts'
+import { lihv, lipo } from '../../../src/charging/things/chemistries.ts'
 import { socAt } from '../../../src/charging/things/curve.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
 import type { Condition } from '../../../src/charging/upkeep/age-signs.ts'
@@ -12,7 +12,7 @@ import { meterCorrection } from '../../../src/charging/upkeep/flight-meter.ts'
 import { judgeLog } from '../../../src/charging/upkeep/pack-log.ts'
 import { somePack } from '../../support/arbitraries.ts'
 
-const wren: Pack = { chemistry: 'LiHV', series: 3, parallel: 1, capacity_Ah: 0.72 }
+const wren: Pack = { chemistry: lihv, series: 3, parallel: 1, capacity_Ah: 0.72 }
 const full = { kind: 'soc', soc: 1 } as const
 const empty = { kind: 'soc', soc: 0 } as const
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
@@ -34,10 +34,10 @@ describe('the capacity by one charge', () => {
   })
 
   it('is the charge over the share that the volts at rest say was moved', () => {
-    const share = 1 - socAt(chemistries.LiPo, 3.6)
-    const lipo: Pack = { ...wren, chemistry: 'LiPo' }
+    const share = 1 - socAt(lipo, 3.6)
+    const pack: Pack = { ...wren, chemistry: lipo }
     const note = { charge_Ah: 0.6, from: { kind: 'rest', perCell_V: 3.6 }, to: full } as const
-    expect(capacityReading(lipo, note)?.capacity_Ah).toBeCloseTo(0.6 / share, 9)
+    expect(capacityReading(pack, note)?.capacity_Ah).toBeCloseTo(0.6 / share, 9)
   })
 
   it('is not told by a small charge, nor without its start', () => {

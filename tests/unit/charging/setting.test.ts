@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest'
 import type { Refusal } from '../../../src/charging/setting/refusal.ts'
 import { adviseSetting, type Setting, type SettingRequest } from '../../../src/charging/setting/setting.ts'
 import type { Charger } from '../../../src/charging/things/charger.ts'
+import { liFe, lihv, liIon, lipo } from '../../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
 
 const pack = (chemistry: Pack['chemistry'], series: number, capacity_Ah: number, more = {}): Pack => ({
@@ -17,7 +18,7 @@ const charger = (more: Partial<Charger> = {}): Charger => ({
   currents: { kind: 'list', steps_A: [0.5, 1, 2, 4] },
   ...more,
 })
-const lihv = pack('LiHV', 3, 0.72)
+const wren = pack(lihv, 3, 0.72)
 
 function advised(request: SettingRequest): Setting {
   const setting = adviseSetting(request)
@@ -32,33 +33,33 @@ function refusal(request: SettingRequest): Refusal | undefined {
 
 describe('the advised current', () => {
   it('is the step nearest to the recommended rate', () => {
-    expect(advised({ pack: lihv, charger: charger() })).toMatchObject({ current_A: 0.5, bound: 'steps' })
+    expect(advised({ pack: wren, charger: charger() })).toMatchObject({ current_A: 0.5, bound: 'steps' })
   })
 
   it('without a charger is the recommended rate, rounded down', () => {
-    expect(advised({ pack: pack('LiPo', 3, 1.2345) })).toMatchObject({ current_A: 1.23, verdict: 'go' })
-    expect(advised({ pack: pack('LiPo', 3, 12.3456) })).toMatchObject({ current_A: 12.3 })
+    expect(advised({ pack: pack(lipo, 3, 1.2345) })).toMatchObject({ current_A: 1.23, verdict: 'go' })
+    expect(advised({ pack: pack(lipo, 3, 12.3456) })).toMatchObject({ current_A: 12.3 })
   })
 
   it('follows the label where it gives a rate, but not above what the chemistry takes', () => {
-    expect(advised({ pack: { ...lihv, labelRate_C: 0.5 } }).current_A).toBe(0.36)
-    expect(advised({ pack: { ...lihv, labelRate_C: 1.5 } }).current_A).toBe(1.08)
-    expect(advised({ pack: { ...lihv, labelRate_C: 5 } }).current_A).toBe(1.44)
+    expect(advised({ pack: { ...wren, labelRate_C: 0.5 } }).current_A).toBe(0.36)
+    expect(advised({ pack: { ...wren, labelRate_C: 1.5 } }).current_A).toBe(1.08)
+    expect(advised({ pack: { ...wren, labelRate_C: 5 } }).current_A).toBe(1.44)
   })
 
   it('is held down by the house, and says so', () => {
-    const setting = advised({ pack: lihv, limits: { maxRate_C: { LiHV: 0.5 } } })
+    const setting = advised({ pack: wren, limits: { maxRate_C: { LiHV: 0.5 } } })
     expect(setting).toMatchObject({ current_A: 0.36, bound: { kind: 'house', value_A: 0.36 } })
   })
 
   it('is not raised by a house that allows more than the chemistry', () => {
-    expect(advised({ pack: { ...lihv, labelRate_C: 5 }, limits: { maxRate_C: { LiHV: 9 } } }).current_A).toBe(
+    expect(advised({ pack: { ...wren, labelRate_C: 5 }, limits: { maxRate_C: { LiHV: 9 } } }).current_A).toBe(
       1.44,
     )
   })
 
   it("is held down by the charger's power at the cutoff", () => {
-    const large = pack('LiPo', 6, 5)
+    const large = pack(lipo, 6, 5)
     // 50 W / 25.2 V = 1.98 A, so the step below is 1 A.
     expect(advised({ pack: large, charger: charger({ power_W: 50 }) })).toMatchObject({
       current_A: 1,
@@ -67,16 +68,16 @@ describe('the advised current', () => {
   })
 
   it('is halved in the cold', () => {
-    expect(advised({ pack: pack('LiPo', 3, 1), temperature_C: 5 })).toMatchObject({
+    expect(advised({ pack: pack(lipo, 3, 1), temperature_C: 5 })).toMatchObject({
       current_A: 0.5,
       verdict: 'go with care',
       cares: ['reduced by temperature'],
     })
-    expect(advised({ pack: pack('LiPo', 3, 1), temperature_C: 20 }).current_A).toBe(1)
+    expect(advised({ pack: pack(lipo, 3, 1), temperature_C: 20 }).current_A).toBe(1)
   })
 
   it('takes care where the nearest step is faster than recommended', () => {
-    expect(advised({ pack: pack('LiHV', 3, 0.3), charger: charger() })).toMatchObject({
+    expect(advised({ pack: pack(lihv, 3, 0.3), charger: charger() })).toMatchObject({
       current_A: 0.5,
       cares: ['above the wanted current'],
     })
@@ -84,7 +85,7 @@ describe('the advised current', () => {
 
   it('lists every limit, smallest first', () => {
     const { limits } = advised({
-      pack: { ...lihv, labelRate_C: 1.5 },
+      pack: { ...wren, labelRate_C: 1.5 },
       charger: charger({ power_W: 80 }),
       source: { kind: 'supply', offers: [{ voltage_V: 12, current_A: 2 }] },
       limits: { maxRate_C: { LiHV: 1.2 } },
@@ -103,18 +104,18 @@ describe('the advised current', () => {
 describe('the advised cutoff', () => {
   it('is gentle for Li-ion in a house that wants it, whatever is asked', () => {
     const limits = { gentleLiIon: true }
-    const cell = pack('Li-ion', 2, 2.6)
+    const cell = pack(liIon, 2, 2.6)
     expect(advised({ pack: cell, limits }).cutoff).toMatchObject({ perCell_V: 4.1 })
     const target = { kind: 'voltage', perCell_V: 4.2 } as const
     expect(advised({ pack: cell, limits, target }).cutoff).toMatchObject({
       perCell_V: 4.1,
       loweredBy: 'house',
     })
-    expect(advised({ pack: pack('LiPo', 2, 2.6), limits }).cutoff).toMatchObject({ perCell_V: 4.2 })
+    expect(advised({ pack: pack(lipo, 2, 2.6), limits }).cutoff).toMatchObject({ perCell_V: 4.2 })
   })
 
   it('is the next lower that the charger has', () => {
-    expect(advised({ pack: lihv, charger: charger({ cutoffs_V: [4.1, 4.2] }) })).toMatchObject({
+    expect(advised({ pack: wren, charger: charger({ cutoffs_V: [4.1, 4.2] }) })).toMatchObject({
       cutoff: { perCell_V: 4.2, asked_V: 4.35, loweredBy: 'charger' },
       verdict: 'go with care',
     })
@@ -122,8 +123,8 @@ describe('the advised cutoff', () => {
 
   it('is refused where the next lower one would hardly charge, or none is lower', () => {
     const only = charger({ cutoffs_V: [4.2, 4.35] })
-    expect(refusal({ pack: pack('LiFe', 3, 1), charger: only })).toMatchObject({ kind: 'no fitting cutoff' })
-    expect(refusal({ pack: pack('LiPo', 3, 1), charger: charger({ cutoffs_V: [3.6] }) })).toMatchObject({
+    expect(refusal({ pack: pack(liFe, 3, 1), charger: only })).toMatchObject({ kind: 'no fitting cutoff' })
+    expect(refusal({ pack: pack(lipo, 3, 1), charger: charger({ cutoffs_V: [3.6] }) })).toMatchObject({
       kind: 'no fitting cutoff',
     })
   })
@@ -131,26 +132,26 @@ describe('the advised cutoff', () => {
 
 describe('a refusal', () => {
   it.each<[Refusal['kind'], SettingRequest]>([
-    ['damaged cell', { pack: lihv, restPerCell_V: 2.1 }],
-    ['overcharged cell', { pack: pack('LiPo', 3, 1), restPerCell_V: 4.3 }],
-    ['temperature', { pack: lihv, temperature_C: 70 }],
-    ['temperature', { pack: lihv, temperature_C: -1 }],
-    ['cutoff above full', { pack: pack('LiFe', 3, 1), target: { kind: 'voltage', perCell_V: 4.2 } }],
-    ['cutoff too low', { pack: lihv, target: { kind: 'voltage', perCell_V: 3 } }],
-    ['cell count', { pack: pack('LiPo', 6, 1), charger: charger({ maxSeries: 4 }) }],
-    ['no balance lead', { pack: pack('LiPo', 1, 1), charger: charger({ needsBalanceLead: true }) }],
-    ['steps too large', { pack: pack('LiPo', 1, 0.2), charger: charger() }],
+    ['damaged cell', { pack: wren, restPerCell_V: 2.1 }],
+    ['overcharged cell', { pack: pack(lipo, 3, 1), restPerCell_V: 4.3 }],
+    ['temperature', { pack: wren, temperature_C: 70 }],
+    ['temperature', { pack: wren, temperature_C: -1 }],
+    ['cutoff above full', { pack: pack(liFe, 3, 1), target: { kind: 'voltage', perCell_V: 4.2 } }],
+    ['cutoff too low', { pack: wren, target: { kind: 'voltage', perCell_V: 3 } }],
+    ['cell count', { pack: pack(lipo, 6, 1), charger: charger({ maxSeries: 4 }) }],
+    ['no balance lead', { pack: pack(lipo, 1, 1), charger: charger({ needsBalanceLead: true }) }],
+    ['steps too large', { pack: pack(lipo, 1, 0.2), charger: charger() }],
     [
       'input window',
       {
-        pack: lihv,
+        pack: wren,
         charger: charger({ minInput_V: 9 }),
         source: { kind: 'supply', offers: [{ voltage_V: 5, current_A: 3 }] },
       },
     ],
     [
       'source at its floor',
-      { pack: lihv, source: { kind: 'battery', pack: pack('Li-ion', 4, 5) }, sourceSoc: 0 },
+      { pack: wren, source: { kind: 'battery', pack: pack(liIon, 4, 5) }, sourceSoc: 0 },
     ],
   ])('says %s', (kind, request) => {
     expect(refusal(request)?.kind).toBe(kind)
@@ -158,11 +159,11 @@ describe('a refusal', () => {
 
   it('lets a single cell with a balance lead on a charger that wants one', () => {
     const strict = charger({ needsBalanceLead: true })
-    expect(advised({ pack: pack('LiPo', 1, 1), charger: strict, balanceLead: true }).current_A).toBe(1)
+    expect(advised({ pack: pack(lipo, 1, 1), charger: strict, balanceLead: true }).current_A).toBe(1)
   })
 
   it('names the smallest capacity that suits, counting label, house and temperature', () => {
-    const small = pack('LiPo', 1, 0.2)
+    const small = pack(lipo, 1, 0.2)
     expect(refusal({ pack: small, charger: charger() })).toMatchObject({ smallestCapacity_Ah: 0.25 })
     expect(refusal({ pack: { ...small, labelRate_C: 1 }, charger: charger() })).toMatchObject({
       smallestCapacity_Ah: 0.5,
@@ -174,14 +175,14 @@ describe('a refusal', () => {
 
   it('names none where a larger pack would not help', () => {
     const weak = { kind: 'supply', offers: [{ voltage_V: 5, current_A: 0.5 }] } as const
-    const refused = refusal({ pack: pack('LiPo', 6, 5), charger: charger(), source: weak })
+    const refused = refusal({ pack: pack(lipo, 6, 5), charger: charger(), source: weak })
     expect(refused).toMatchObject({ kind: 'steps too large', limit: { kind: 'source' } })
     expect(refused).not.toHaveProperty('smallestCapacity_Ah')
   })
 
   it('holds at the temperature borders: 0 and 45 °C are inside', () => {
-    expect(refusal({ pack: lihv, temperature_C: 0 })).toBeUndefined()
-    expect(refusal({ pack: lihv, temperature_C: 45 })).toBeUndefined()
-    expect(refusal({ pack: lihv, temperature_C: 45.1 })).toMatchObject({ from_C: 0, to_C: 45 })
+    expect(refusal({ pack: wren, temperature_C: 0 })).toBeUndefined()
+    expect(refusal({ pack: wren, temperature_C: 45 })).toBeUndefined()
+    expect(refusal({ pack: wren, temperature_C: 45.1 })).toMatchObject({ from_C: 0, to_C: 45 })
   })
 })

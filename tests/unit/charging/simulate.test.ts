@@ -4,11 +4,10 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Charge, ChargeRequest } from '../../../src/charging/simulation/charge.ts'
 import { simulateCharge } from '../../../src/charging/simulation/simulate.ts'
-import { chemistries } from '../../../src/charging/things/chemistries.ts'
-import type { ChemistryName } from '../../../src/charging/things/chemistry.ts'
+import { chemistries, lipo } from '../../../src/charging/things/chemistries.ts'
 import { integrateCurve } from '../../../src/charging/things/curve.ts'
 
-const pack3S = { chemistry: 'LiPo', series: 3, parallel: 1, capacity_Ah: 2.2 } as const
+const pack3S = { chemistry: lipo, series: 3, parallel: 1, capacity_Ah: 2.2 } as const
 const plain: ChargeRequest = {
   pack: pack3S,
   current_A: 2.2,
@@ -22,7 +21,7 @@ const maybe = <T>(arbitrary: fc.Arbitrary<T>) => fc.option(arbitrary, { nil: und
 /** Every request that the notation can carry, and some that it cannot. */
 const anyRequest: fc.Arbitrary<ChargeRequest> = fc
   .record({
-    chemistry: fc.constantFrom<ChemistryName>('LiPo', 'LiHV', 'Li-ion', 'LiFe'),
+    chemistry: fc.constantFrom(...chemistries),
     series: fc.integer({ min: 1, max: 14 }),
     parallel: fc.integer({ min: 1, max: 8 }),
     capacity_Ah: number(0.02, 60),
@@ -39,7 +38,7 @@ const anyRequest: fc.Arbitrary<ChargeRequest> = fc
   .map(drawn => {
     const { chemistry, series, parallel, capacity_Ah, startSoc, endSoc, terminationShare, powerShare } = drawn
     const current_A = drawn.rate_C * capacity_Ah
-    const perCell_V = chemistries[chemistry].full_V.value - drawn.below_V
+    const perCell_V = chemistry.full_V.value - drawn.below_V
     return {
       pack: {
         chemistry,
@@ -115,7 +114,7 @@ describe('for any request', () => {
         fc.property(anyRequest, request => {
           const { energy_Wh, heat_Wh, startSoc, endSoc, charge_Ah } = simulateCharge(request)
           const { series, capacity_Ah, chemistry } = request.pack
-          const curve = chemistries[chemistry].curve.value
+          const curve = chemistry.curve.value
           const stored_Wh = series * capacity_Ah * integrateCurve(curve, startSoc, endSoc)
           expect(Math.abs(energy_Wh - stored_Wh - heat_Wh)).toBeLessThanOrEqual(0.001 * energy_Wh)
           expect(charge_Ah).toBeCloseTo((endSoc - startSoc) * capacity_Ah, 6)

@@ -7,11 +7,11 @@ import {
   smallestUsbSupply,
   soldPowers_W,
 } from '../../../src/charging/sources/supply.ts'
-import { chemistries } from '../../../src/charging/things/chemistries.ts'
+import { lipo } from '../../../src/charging/things/chemistries.ts'
 import type { Source } from '../../../src/charging/things/source.ts'
 import { largestStep_A } from '../../../src/charging/things/steps.ts'
 import { pdOffers } from '../../../src/charging/things/usb-pd.ts'
-import { chemistryName, someCharger } from '../../support/arbitraries.ts'
+import { someCharger, someChemistry } from '../../support/arbitraries.ts'
 
 const pd = (power_W: number): Source => ({ kind: 'supply', offers: pdOffers(power_W), usbPd_W: power_W })
 
@@ -21,17 +21,17 @@ describe('what a supply carries', () => {
       fc.property(
         fc.double({ min: 5, max: 240, noNaN: true }),
         someCharger,
-        chemistryName,
-        (power_W, charger, name) => {
+        someChemistry,
+        (power_W, charger, chemistry) => {
           const feed = feedOf({ source: pd(power_W), charger })
           if ('refusal' in feed) return
           const output_W = Math.min(
             feed.power_W * (charger.efficiency ?? 0.85),
             charger.power_W ?? Number.POSITIVE_INFINITY,
           )
-          const breaches = carriedBySeries(feed, charger, name).filter(
+          const breaches = carriedBySeries(feed, charger, chemistry).filter(
             ({ series, cutoffPack_V, current_A = 0 }) =>
-              Math.abs(cutoffPack_V - series * chemistries[name].full_V.value) > 1e-9 ||
+              Math.abs(cutoffPack_V - series * chemistry.full_V.value) > 1e-9 ||
               current_A * cutoffPack_V > output_W + 1e-6 ||
               current_A > largestStep_A(charger.currents),
           )
@@ -46,7 +46,7 @@ describe('what a supply carries', () => {
     const charger = { currents: { kind: 'list', steps_A: [1, 2] }, minSeries: 2, maxSeries: 4 } as const
     const feed = feedOf({ source: pd(65), charger })
     if ('refusal' in feed) throw new Error('20 V fits any window')
-    expect(carriedBySeries(feed, charger, 'LiPo').map(({ series }) => series)).toEqual([2, 3, 4])
+    expect(carriedBySeries(feed, charger, lipo).map(({ series }) => series)).toEqual([2, 3, 4])
   })
 })
 

@@ -7,13 +7,14 @@ import {
   type TimedChargeRequest,
   timedCharge,
 } from '../../../src/charging/setting/timed-charge.ts'
+import { lipo } from '../../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
 
-const lipo: Pack = { chemistry: 'LiPo', series: 3, parallel: 1, capacity_Ah: 1.5 }
+const usual: Pack = { chemistry: lipo, series: 3, parallel: 1, capacity_Ah: 1.5 }
 const from = { kind: 'rest', perCell_V: 3.6 } as const
 
 function timed(request: Partial<TimedChargeRequest> & { current_A: number }): TimedCharge {
-  const whole = { pack: lipo, from, ...request }
+  const whole = { pack: usual, from, ...request }
   const setting = adviseSetting(whole)
   if ('refusal' in setting) throw new Error(`refused: ${setting.refusal.kind}`)
   return timedCharge(whole, setting)
@@ -33,13 +34,13 @@ describe('timedCharge', () => {
   })
 
   it('believes a label that allows more than the chemistry alone, with care', () => {
-    const pack = { ...lipo, labelRate_C: 5 }
+    const pack = { ...usual, labelRate_C: 5 }
     expect(timed({ pack, current_A: 4.5 }).verdict).toBe('go with care')
     expect(timed({ pack, current_A: 7.6 }).verdict).toBe('do not charge')
   })
 
   it('lets no label overrule the house or the cold', () => {
-    const pack = { ...lipo, labelRate_C: 5 }
+    const pack = { ...usual, labelRate_C: 5 }
     expect(timed({ pack, current_A: 4.5, limits: { maxRate_C: { LiPo: 2 } } }).verdict).toBe('do not charge')
     expect(timed({ pack, current_A: 4.5, temperature_C: 5 }).verdict).toBe('do not charge')
   })
@@ -59,10 +60,10 @@ describe('timedCharge', () => {
   })
 
   it('sees a source that would run out', () => {
-    const small = { ...lipo, capacity_Ah: 0.5 }
+    const small = { ...usual, capacity_Ah: 0.5 }
     const short = timed({ source: { kind: 'battery', pack: small }, current_A: 0.5 })
     expect(short).toMatchObject({ verdict: 'do not charge', sourceRunsOut: true })
-    const large = { ...lipo, series: 4, capacity_Ah: 5 }
+    const large = { ...usual, series: 4, capacity_Ah: 5 }
     expect(timed({ source: { kind: 'battery', pack: large }, current_A: 0.5 }).sourceRunsOut).toBe(false)
   })
 })

@@ -1,6 +1,7 @@
 // Charts of every kind for the tests, of an invented club's packs.
 
 import { chargeTimeBand } from '../../../src/charging/setting/band.ts'
+import { lihv } from '../../../src/charging/things/chemistries.ts'
 import { chargeChart } from '../../../src/charts/charge-chart.ts'
 import type { LineChart, TimelineChart } from '../../../src/charts/chart.ts'
 import { planChart } from '../../../src/charts/plan-chart.ts'
@@ -9,7 +10,7 @@ import { showIn } from '../../../src/ground/show.ts'
 export const show = showIn('.')
 
 export const { charge: wrenCharge, time_s: wrenEnd_s } = chargeTimeBand({
-  pack: { chemistry: 'LiHV', series: 3, parallel: 1, capacity_Ah: 0.72 },
+  pack: { chemistry: lihv, series: 3, parallel: 1, capacity_Ah: 0.72 },
   current_A: 1,
   from: { kind: 'rest', perCell_V: 3.7 },
   target: { kind: 'voltage', perCell_V: 4.35 },

@@ -9,7 +9,6 @@ import { houseShow } from '../../../commands/club/house-show.ts'
 import { source } from '../../../commands/supply/source.ts'
 import type { Occasion } from '../../../src/assistant/context.ts'
 import { chemistries } from '../../../src/charging/things/chemistries.ts'
-import { chemistryNames } from '../../../src/language/things/chemistry.ts'
 import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
 
 let asking: Asking
@@ -147,11 +146,12 @@ describe('never looser than the chemistry', () => {
     )
     let kept = 0
     await fc.assert(
-      fc.asyncProperty(fc.constantFrom(...chemistryNames), limit, async (name, asked) => {
+      fc.asyncProperty(fc.constantFrom(...chemistries), limit, async (chemistry, asked) => {
+        const { name } = chemistry
         const reply = await asking.ask(`house set chemistry: ${name} ${asked}`, moderator)
         if (!reply.problem) kept += 1
         const { maxRate_C, storagePerCell_V, sourceFloorPerCell_V } = await rules()
-        const { highestRate_C, storage_V, restFloor_V, loadFloor_V } = chemistries[name]
+        const { highestRate_C, storage_V, restFloor_V, loadFloor_V } = chemistry
         expect(maxRate_C?.[name] ?? 0).toBeLessThanOrEqual(highestRate_C.value)
         expect(storagePerCell_V?.[name] ?? storage_V.value).toBeLessThanOrEqual(storage_V.value)
         expect(storagePerCell_V?.[name] ?? storage_V.value).toBeGreaterThanOrEqual(restFloor_V.value)

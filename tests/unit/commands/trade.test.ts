@@ -8,8 +8,7 @@ import { houseSet } from '../../../commands/club/house-set.ts'
 import { lead } from '../../../commands/supply/lead.ts'
 import { supply } from '../../../commands/supply/supply.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
-import { chemistries } from '../../../src/charging/things/chemistries.ts'
-import { chemistryName } from '../../support/arbitraries.ts'
+import { someChemistry } from '../../support/arbitraries.ts'
 import { type Asking, askingOf, moderator } from '../../support/ask.ts'
 
 const commands = [lead, travel, compare, percent, trim, supply]
@@ -191,7 +190,7 @@ describe('trim', () => {
   it('never chooses a cutoff that takes a cell above full', async () => {
     const volts = fc.integer({ min: 310, max: 450 }).map(hundredths => hundredths / 100)
     const asked = fc.record({
-      chemistry: chemistryName,
+      chemistry: someChemistry,
       cutoffs: fc.uniqueArray(volts, { minLength: 1, maxLength: 4 }),
       to: fc.option(volts),
       error: fc.integer({ min: -90, max: 90 }).map(thousandths => thousandths / 1000),
@@ -199,10 +198,10 @@ describe('trim', () => {
     let chosen = 0
     await fc.assert(
       fc.asyncProperty(asked, async ({ chemistry, cutoffs, to, error }) => {
-        const full_V = chemistries[chemistry].full_V.value
+        const full_V = chemistry.full_V.value
         const measured = (full_V + error).toFixed(3)
         const reply = await asking.ask(
-          `trim chemistry: ${chemistry} charger: 1A ${cutoffs.join('/')}V ${to === null ? '' : `to: ${to}V per cell`} shown: ${full_V}V per cell measured: ${measured}V per cell`,
+          `trim chemistry: ${chemistry.name} charger: 1A ${cutoffs.join('/')}V ${to === null ? '' : `to: ${to}V per cell`} shown: ${full_V}V per cell measured: ${measured}V per cell`,
         )
         expect(asking.faults).toEqual([])
         const cutoff_V = figure(reply, 'cutoffPerCell')?.value

@@ -1,12 +1,13 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { lihv, liIon } from '../../../src/charging/things/chemistries.ts'
 import { readChemistry } from '../../../src/language/things/chemistry.ts'
 import { readPack, writePack } from '../../../src/language/things/pack.ts'
 import { somePack } from '../../support/arbitraries.ts'
 import { problemOf } from './problem-of.ts'
 
 describe('packs', () => {
-  const wren = { chemistry: 'LiHV', series: 3, parallel: 1, capacity_Ah: 0.72 }
+  const wren = { chemistry: lihv, series: 3, parallel: 1, capacity_Ah: 0.72 }
 
   it.each([
     '3S 720mAh LiHV',
@@ -41,7 +42,7 @@ describe('packs', () => {
       cellResistance_ohm: 0.006,
     })
     expect(readPack('2S2P 5200mAh Li-ion').value).toEqual({
-      chemistry: 'Li-ion',
+      chemistry: liIon,
       series: 2,
       parallel: 2,
       capacity_Ah: 5.2,
@@ -51,7 +52,7 @@ describe('packs', () => {
   it('says which rate it takes for the charge limit', () => {
     expect(readPack('3S 720mAh LiHV 2C').assumed).toEqual(['2C is read as the charge limit on the label'])
     expect(readPack('3S 720mAh LiHV 2C charge').assumed).toEqual([])
-    expect(writePack({ ...wren, chemistry: 'LiHV', labelRate_C: 2 })).toBe('3S 720mAh LiHV 2C charge')
+    expect(writePack({ ...wren, chemistry: lihv, labelRate_C: 2 })).toBe('3S 720mAh LiHV 2C charge')
   })
 
   it('never takes a discharge rating for a charge limit', () => {
@@ -129,7 +130,7 @@ describe('chemistry words', () => {
     ['LiFePO4', 'LiFe'],
     ['lfp', 'LiFe'],
   ])('reads %j as %s', (text, name) => {
-    expect(readChemistry(text)).toBe(name)
+    expect(readChemistry(text).name).toBe(name)
   })
 
   it.each(['nimh', 'lip', 'lipox', '', 'LiPo LiHV'])('refuses %j and lists the four', text => {

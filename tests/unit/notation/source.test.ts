@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { liIon } from '../../../src/charging/things/chemistries.ts'
 import { pdOffers } from '../../../src/charging/things/usb-pd.ts'
 import { readSource, writeSource } from '../../../src/language/things/source.ts'
 import { someSource } from '../../support/arbitraries.ts'
@@ -40,7 +41,7 @@ describe('sources', () => {
     ['74Wh power bank 5V 3A', { kind: 'power bank', label_Wh: 74, offers: [{ voltage_V: 5, current_A: 3 }] }],
     [
       '4S 5000mAh Li-ion',
-      { kind: 'battery', pack: { chemistry: 'Li-ion', series: 4, parallel: 1, capacity_Ah: 5 } },
+      { kind: 'battery', pack: { chemistry: liIon, series: 4, parallel: 1, capacity_Ah: 5 } },
     ],
   ])('reads %j and assumes nothing', (text, value) => {
     expect(readSource(text)).toEqual({ value, assumed: [] })
@@ -56,7 +57,7 @@ describe('sources', () => {
     ['usb-c 65W', { kind: 'supply', offers: pdOffers(65), usbPd_W: 65 }, ['Power Delivery']],
     [
       '4S 5000 Li-ion',
-      { kind: 'battery', pack: { chemistry: 'Li-ion', series: 4, parallel: 1, capacity_Ah: 5 } },
+      { kind: 'battery', pack: { chemistry: liIon, series: 4, parallel: 1, capacity_Ah: 5 } },
       ['mAh'],
     ],
   ])('reads %j and says what it assumes', (text, value, said) => {

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { lihv } from '../../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
 import {
   type Level,
@@ -11,7 +12,7 @@ import {
 } from '../../../src/language/things/state.ts'
 import { problemOf } from './problem-of.ts'
 
-const pack = (series: number): Pack => ({ chemistry: 'LiHV', series, parallel: 1, capacity_Ah: 0.72 })
+const pack = (series: number): Pack => ({ chemistry: lihv, series, parallel: 1, capacity_Ah: 0.72 })
 const rest = (perCell_V: number) => ({ kind: 'rest', perCell_V })
 
 describe('states and targets', () => {

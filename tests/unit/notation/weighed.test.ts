@@ -1,12 +1,13 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { lihv, lipo } from '../../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
 import { Problem } from '../../../src/ground/problem.ts'
 import { readBag, writeBag } from '../../../src/language/things/weighed.ts'
 import { somePack } from '../../support/arbitraries.ts'
 
-const wren: Pack = { chemistry: 'LiHV', series: 3, parallel: 1, capacity_Ah: 0.72 }
-const heron: Pack = { chemistry: 'LiPo', series: 4, parallel: 1, capacity_Ah: 1.5 }
+const wren: Pack = { chemistry: lihv, series: 3, parallel: 1, capacity_Ah: 0.72 }
+const heron: Pack = { chemistry: lipo, series: 4, parallel: 1, capacity_Ah: 1.5 }
 
 describe('a bag of packs', () => {
   it('reads each pack with how many there are and what one weighs', () => {
@@ -22,7 +23,7 @@ describe('a bag of packs', () => {
     '3S 720 LiHV | 3S 850 LiPo',
     '3S 720 LiHV + 3S 850 LiPo;',
   ])('parts packs as people write it: %s', text => {
-    expect(readBag(text).value.map(({ item }) => item.pack.chemistry)).toEqual(['LiHV', 'LiPo'])
+    expect(readBag(text).value.map(({ item }) => item.pack.chemistry.name)).toEqual(['LiHV', 'LiPo'])
   })
 
   it('reads ounces', () => {

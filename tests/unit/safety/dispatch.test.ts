@@ -12,6 +12,7 @@ import { writeCharger } from '../../../src/language/things/charger.ts'
 import { writePack } from '../../../src/language/things/pack.ts'
 import { writeSource } from '../../../src/language/things/source.ts'
 import {
+  nameOf,
   someCharger,
   somePack,
   someRest_V,
@@ -75,15 +76,16 @@ describe('every reply to a question about charging', () => {
         for (const { value, low = value, high = value } of reply.figures) {
           expect([value, low, high].every(Number.isFinite)).toBe(true)
         }
-        if (from_V < damage_V[pack.chemistry] || temperature_C < 0 || temperature_C > 45) {
+        if (from_V < damage_V[nameOf(pack.chemistry)] || temperature_C < 0 || temperature_C > 45) {
           expect(reply.verdict).toBe('do not charge')
         }
         if (reply.verdict === 'do not charge') return
         const set_A = figure(reply, 'setCurrent') ?? Number.NaN
-        const { chemistry, capacity_Ah, labelRate_C = highest_C[chemistry] } = pack
-        const limit_C = reply.command === 'time' ? labelRate_C : Math.min(labelRate_C, highest_C[chemistry])
+        const { chemistry, capacity_Ah, labelRate_C = highest_C[nameOf(chemistry)] } = pack
+        const limit_C =
+          reply.command === 'time' ? labelRate_C : Math.min(labelRate_C, highest_C[nameOf(chemistry)])
         expect(set_A).toBeLessThanOrEqual(limit_C * capacity_Ah * slack)
-        expect(figure(reply, 'cutoffPerCell')).toBeLessThanOrEqual(full_V[chemistry] * slack)
+        expect(figure(reply, 'cutoffPerCell')).toBeLessThanOrEqual(full_V[nameOf(chemistry)] * slack)
       }),
       { numRuns: 2_000 },
     )

@@ -5,11 +5,10 @@ import { describe, expect, it } from 'vitest'
 import { adviseSetting } from '../../../src/charging/setting/setting.ts'
 import { lend } from '../../../src/charging/sources/lend.ts'
 import { batteryStore } from '../../../src/charging/things/battery-store.ts'
-import { chemistries } from '../../../src/charging/things/chemistries.ts'
 import { restingVoltage } from '../../../src/charging/things/curve.ts'
 import { checkCells } from '../../../src/charging/upkeep/cell-check.ts'
 import { type BoardPack, checkBoard, combinedPack } from '../../../src/charging/upkeep/parallel.ts'
-import { chemistryName, someCharger, someHouse, somePack } from '../../support/arbitraries.ts'
+import { nameOf, someCharger, someChemistry, someHouse, somePack } from '../../support/arbitraries.ts'
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 /** Spread evenly, where `between` is drawn to its ends. */
@@ -29,11 +28,10 @@ describe('a parallel board', () => {
     fc.assert(
       fc.property(fc.array(someBoardPack, { minLength: 2, maxLength: 4 }), someHouse, (packs, house) => {
         const { refusal } = checkBoard(packs, house)
-        const mixed = new Set(packs.map(({ pack }) => `${pack.series} ${pack.chemistry}`)).size > 1
+        const mixed = new Set(packs.map(({ pack }) => `${pack.series} ${pack.chemistry.name}`)).size > 1
         const unfit = packs.some(
           ({ pack, from, unsound }) =>
-            unsound !== undefined ||
-            (from.kind === 'rest' && from.perCell_V < chemistries[pack.chemistry].damage_V.value),
+            unsound !== undefined || (from.kind === 'rest' && from.perCell_V < pack.chemistry.damage_V.value),
         )
         if (mixed || unfit) expect(refusal).toBeDefined()
       }),
@@ -45,14 +43,14 @@ describe('a parallel board', () => {
     let joined = 0
     const alike = fc
       .tuple(
-        chemistryName,
+        someChemistry,
         fc.integer({ min: 1, max: 6 }),
         fc.array(fc.tuple(between(0.2, 5), between(0.1, 1)), { minLength: 2, maxLength: 4 }),
       )
       .map(([chemistry, series, parts]) =>
         parts.map(([capacity_Ah, soc]) => ({
           pack: { chemistry, series, parallel: 1, capacity_Ah },
-          from: rest(restingVoltage(chemistries[chemistry], 0.5 + soc / 10)),
+          from: rest(restingVoltage(chemistry, 0.5 + soc / 10)),
         })),
       )
     fc.assert(
@@ -64,7 +62,7 @@ describe('a parallel board', () => {
         expect(Math.max(...volts) - Math.min(...volts)).toBeLessThanOrEqual(0.1 + 1e-6)
         flows.forEach(({ firstMinute_A }, index) => {
           const { pack } = packs[index] as (typeof packs)[number]
-          const { value: highest_C } = chemistries[pack.chemistry].highestRate_C
+          const { value: highest_C } = pack.chemistry.highestRate_C
           if (firstMinute_A > 0)
             expect(firstMinute_A).toBeLessThanOrEqual(highest_C * pack.capacity_Ah * (1 + 1e-9))
         })
@@ -87,7 +85,7 @@ describe('a parallel board', () => {
           if ('refusal' in setting) return
           const sizes_Ah = alike.map(({ capacity_Ah }) => capacity_Ah)
           const left_Ah = sizes_Ah.reduce((sum, size) => sum + size, 0) - Math.max(...sizes_Ah)
-          const highest_C = chemistries[first.chemistry].highestRate_C.value
+          const highest_C = first.chemistry.highestRate_C.value
           for (const { labelRate_C = highest_C } of alike) {
             expect(setting.current_A).toBeLessThanOrEqual(
               Math.min(labelRate_C, highest_C) * left_Ah * (1 + 1e-9),
@@ -125,7 +123,8 @@ describe('lending', () => {
           const out_A =
             (rest_V - Math.sqrt(rest_V ** 2 - 4 * store.resistance_ohm * drawn_W)) /
             (2 * store.resistance_ohm)
-          const floor_V = { LiPo: 3.4, LiHV: 3.4, 'Li-ion': 3, LiFe: 2.8 }[pack.chemistry] * pack.series
+          const floor_V =
+            { LiPo: 3.4, LiHV: 3.4, 'Li-ion': 3, LiFe: 2.8 }[nameOf(pack.chemistry)] * pack.series
           expect(rest_V - out_A * store.resistance_ohm).toBeGreaterThanOrEqual(floor_V - 1e-9)
         },
       ),
@@ -141,7 +140,7 @@ describe('cell readings', () => {
     fc.assert(
       fc.property(somePack, readings, fc.constantFrom('rest', 'full'), (pack, cells_V, at) => {
         const { verdict } = checkCells({ pack, cells_V, at, balance_A: 0.1 })
-        const { damage_V, full_V } = chemistries[pack.chemistry]
+        const { damage_V, full_V } = pack.chemistry
         const hurt = cells_V.some(cell_V => cell_V < damage_V.value || cell_V > full_V.value + 0.021)
         if (hurt || cells_V.length !== pack.series) expect(verdict).toBe('do not charge')
       }),

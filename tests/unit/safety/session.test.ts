@@ -8,12 +8,12 @@ import { type Draw, drain } from '../../../src/charging/simulation/drain.ts'
 import { simulateCharge } from '../../../src/charging/simulation/simulate.ts'
 import { batteryStore } from '../../../src/charging/things/battery-store.ts'
 import type { Charger, CurrentSteps } from '../../../src/charging/things/charger.ts'
-import { chemistries } from '../../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
 import type { Source } from '../../../src/charging/things/source.ts'
 import {
-  chemistryName,
+  nameOf,
   someCharger,
+  someChemistry,
   someHouse,
   somePack,
   someSource,
@@ -28,7 +28,7 @@ const mostly = <T>(usual: fc.Arbitrary<T>, any: fc.Arbitrary<T>) =>
   fc.oneof({ weight: 5, arbitrary: usual }, { weight: 1, arbitrary: any })
 
 const usualPack: fc.Arbitrary<Pack> = fc.record({
-  chemistry: chemistryName,
+  chemistry: someChemistry,
   series: fc.integer({ min: 1, max: 6 }),
   parallel: fc.constant(1),
   capacity_Ah: between(0.3, 3),
@@ -39,7 +39,7 @@ const steps: fc.Arbitrary<CurrentSteps> = fc.constantFrom<CurrentSteps>(
 )
 const usualCharger: fc.Arbitrary<Charger> = fc.record({ currents: steps, power_W: between(30, 200) })
 const usualBattery: fc.Arbitrary<Source> = fc
-  .record({ chemistry: chemistryName, series: fc.integer({ min: 3, max: 6 }), capacity_Ah: between(2, 10) })
+  .record({ chemistry: someChemistry, series: fc.integer({ min: 3, max: 6 }), capacity_Ah: between(2, 10) })
   .map(pack => ({ kind: 'battery' as const, pack: { ...pack, parallel: 1 } }))
 
 const rest = (perCell_V: number) => ({ kind: 'rest' as const, perCell_V })
@@ -103,7 +103,7 @@ const loadFloor_V = { LiPo: 3.4, LiHV: 3.4, 'Li-ion': 3, LiFe: 2.8 } as const
 function power_W(source: Source): number {
   switch (source.kind) {
     case 'battery':
-      return 2 * source.pack.capacity_Ah * source.pack.series * full_V[source.pack.chemistry]
+      return 2 * source.pack.capacity_Ah * source.pack.series * full_V[nameOf(source.pack.chemistry)]
     case 'vehicle outlet':
       return 0.8 * source.fuse_A * 30
     case 'supply':
@@ -148,14 +148,14 @@ const keepsLimits: Check = ({ charges }, { packs, chargers, limits, temperature_
   for (const { group, port, setting } of charges) {
     const { pack, from } = packs[group] as FieldSession['packs'][number]
     const charger = chargers[port] as FieldSession['chargers'][number]
-    const { highestRate_C, damage_V } = chemistries[pack.chemistry]
+    const { highestRate_C, damage_V } = pack.chemistry
     const rate_C = Math.min(
       highestRate_C.value,
       pack.labelRate_C ?? Number.POSITIVE_INFINITY,
-      limits.maxRate_C?.[pack.chemistry] ?? Number.POSITIVE_INFINITY,
+      limits.maxRate_C?.[pack.chemistry.name] ?? Number.POSITIVE_INFINITY,
     )
     expect(setting.current_A).toBeLessThanOrEqual(rate_C * pack.capacity_Ah * (1 + 1e-9))
-    expect(setting.cutoff.perCell_V).toBeLessThanOrEqual(full_V[pack.chemistry])
+    expect(setting.cutoff.perCell_V).toBeLessThanOrEqual(full_V[nameOf(pack.chemistry)])
     expect(setting.current_A * setting.cutoffPack_V).toBeLessThanOrEqual(
       (charger.power_W ?? Number.POSITIVE_INFINITY) * (1 + 1e-9),
     )
@@ -199,8 +199,8 @@ describe('a planned session', () => {
         const draws = drawsTogether(onIt, packs, temperature_C)
         const { completed, lowest_V } = drain({ ...store, loadFloor_V: 0, restFloor_V: 0 }, store.soc, draws)
         const floor_V = Math.max(
-          loadFloor_V[source.pack.chemistry],
-          limits.sourceFloorPerCell_V?.[source.pack.chemistry] ?? 0,
+          loadFloor_V[nameOf(source.pack.chemistry)],
+          limits.sourceFloorPerCell_V?.[source.pack.chemistry.name] ?? 0,
         )
         expect(completed).toBe(true)
         expect(lowest_V).toBeGreaterThanOrEqual(floor_V * source.pack.series)

@@ -4,6 +4,7 @@ import fc from 'fast-check'
 import { describe, expect, it, vi } from 'vitest'
 import { adviseSetting, type Setting, type SettingRequest } from '../../../src/charging/setting/setting.ts'
 import {
+  nameOf,
   someCharger,
   someHouse,
   somePack,
@@ -75,7 +76,10 @@ function sourcePower_W({ source, charger, limits }: SettingRequest): number {
   switch (source.kind) {
     case 'battery': {
       const { chemistry, series, capacity_Ah } = source.pack
-      const perCell_V = Math.max(loadFloor_V[chemistry], limits?.sourceFloorPerCell_V?.[chemistry] ?? 0)
+      const perCell_V = Math.max(
+        loadFloor_V[nameOf(chemistry)],
+        limits?.sourceFloorPerCell_V?.[chemistry.name] ?? 0,
+      )
       return 2 * capacity_Ah * Math.max(perCell_V * series, min_V)
     }
     case 'vehicle outlet':
@@ -92,10 +96,10 @@ describe('an advised current', () => {
   it('is never above the limit of the label, the chemistry or the house', () => {
     onEverySetting(({ current_A }, { pack, limits }) => {
       const { capacity_Ah, chemistry, labelRate_C = Number.POSITIVE_INFINITY } = pack
-      const house_C = limits?.maxRate_C?.[chemistry] ?? Number.POSITIVE_INFINITY
+      const house_C = limits?.maxRate_C?.[chemistry.name] ?? Number.POSITIVE_INFINITY
       expect(current_A).toBeGreaterThan(0)
       expect(current_A).toBeLessThanOrEqual(
-        Math.min(labelRate_C, highest_C[chemistry], house_C) * capacity_Ah * slack,
+        Math.min(labelRate_C, highest_C[nameOf(chemistry)], house_C) * capacity_Ah * slack,
       )
     })
   })
@@ -103,7 +107,9 @@ describe('an advised current', () => {
   it('is never above half the highest rate below 10 °C', () => {
     onEverySetting(({ current_A }, { pack, temperature_C = 25 }) => {
       if (temperature_C > 10) return
-      expect(current_A).toBeLessThanOrEqual((highest_C[pack.chemistry] / 2) * pack.capacity_Ah * slack)
+      expect(current_A).toBeLessThanOrEqual(
+        (highest_C[nameOf(pack.chemistry)] / 2) * pack.capacity_Ah * slack,
+      )
     })
   })
 
@@ -140,9 +146,9 @@ describe('an advised current', () => {
 describe('an advised cutoff', () => {
   it('is never above full, nor above the gentle full of a house that wants it', () => {
     onEverySetting(({ cutoff, cutoffPack_V }, { pack, limits }) => {
-      const gentle = limits?.gentleLiIon && pack.chemistry === 'Li-ion'
-      expect(cutoff.perCell_V).toBeLessThanOrEqual((gentle ? 4.1 : full_V[pack.chemistry]) * slack)
-      expect(cutoffPack_V).toBeLessThanOrEqual(full_V[pack.chemistry] * pack.series * slack)
+      const gentle = limits?.gentleLiIon && pack.chemistry.name === 'Li-ion'
+      expect(cutoff.perCell_V).toBeLessThanOrEqual((gentle ? 4.1 : full_V[nameOf(pack.chemistry)]) * slack)
+      expect(cutoffPack_V).toBeLessThanOrEqual(full_V[nameOf(pack.chemistry)] * pack.series * slack)
     })
   })
 
@@ -163,7 +169,7 @@ describe('a charge is refused', () => {
   it('below the damage threshold, always', () => {
     fc.assert(
       fc.property(someRequest, fc.double({ min: 0, max: 0.999999, noNaN: true }), (request, share) => {
-        const restPerCell_V = damage_V[request.pack.chemistry] * share
+        const restPerCell_V = damage_V[nameOf(request.pack.chemistry)] * share
         expect(refusedFor({ ...request, restPerCell_V })).toBe('damaged cell')
       }),
       cases,
@@ -186,7 +192,7 @@ describe('a charge is refused', () => {
   it('to more than full, always', () => {
     fc.assert(
       fc.property(someRequest, fc.double({ min: 0.001, max: 3, noNaN: true }), (request, above_V) => {
-        const perCell_V = full_V[request.pack.chemistry] + above_V
+        const perCell_V = full_V[nameOf(request.pack.chemistry)] + above_V
         expect(refusedFor({ ...request, target: { kind: 'voltage', perCell_V } })).toBeDefined()
       }),
       cases,

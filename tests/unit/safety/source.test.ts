@@ -12,7 +12,7 @@ import {
 import { type BatteryStore, batteryStore, starterStore } from '../../../src/charging/things/battery-store.ts'
 import { noHouseLimits } from '../../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
-import { chemistryName, someBattery, someHouse, someSource } from '../../support/arbitraries.ts'
+import { nameOf, someBattery, someChemistry, someHouse, someSource } from '../../support/arbitraries.ts'
 
 /** Thousands of simulated charges take their time on a busy machine. */
 vi.setConfig({ testTimeout: 120_000 })
@@ -34,7 +34,7 @@ const someDraws: fc.Arbitrary<Draw[]> = fc.array(
 const packsFor = (source_Wh: number): fc.Arbitrary<Pack> =>
   fc
     .record({
-      chemistry: chemistryName,
+      chemistry: someChemistry,
       series: fc.integer({ min: 1, max: 6 }),
       share: fc.double({ min: 0.05, max: 1.5, noNaN: true }),
     })
@@ -102,8 +102,8 @@ describe('drain', () => {
         if (source.kind !== 'battery') return
         const store = batteryStore(source.pack, house, soc)
         const perCell_V = Math.max(
-          loadFloor_V[source.pack.chemistry],
-          house.sourceFloorPerCell_V?.[source.pack.chemistry] ?? 0,
+          loadFloor_V[nameOf(source.pack.chemistry)],
+          house.sourceFloorPerCell_V?.[source.pack.chemistry.name] ?? 0,
         )
         expect(store.loadFloor_V).toBeCloseTo(perCell_V * source.pack.series, 9)
         check(store, soc, draws)
@@ -154,7 +154,10 @@ describe('planSource', () => {
     onEveryPlan(someBattery, 150, (plan, { pack, source, limits = noHouseLimits, sourceSoc = 1 }) => {
       if (source.kind !== 'battery') return
       const { series, chemistry } = source.pack
-      const perCell_V = Math.max(loadFloor_V[chemistry], limits.sourceFloorPerCell_V?.[chemistry] ?? 0)
+      const perCell_V = Math.max(
+        loadFloor_V[nameOf(chemistry)],
+        limits.sourceFloorPerCell_V?.[chemistry.name] ?? 0,
+      )
       const lowest_V = lowestBySeconds_V(plan, pack, batteryStore(source.pack, limits, sourceSoc))
       expect(lowest_V / series).toBeGreaterThanOrEqual(perCell_V - fiveMillivolts_V)
     })
