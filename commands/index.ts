@@ -1,6 +1,7 @@
 // Every command, in the order in which help lists them.
 
-import type { Command } from '../src/assistant/command.ts'
+import { entry } from '../src/assistant/entry.ts'
+import type { Command } from '../src/assistant/old-command.ts'
 import { answerEdit } from './answers/answer-edit.ts'
 import { answerList } from './answers/answer-list.ts'
 import { answerMove } from './answers/answer-move.ts'
@@ -15,8 +16,10 @@ import { travel } from './care/travel.ts'
 import { trim } from './care/trim.ts'
 import { compare } from './charge/compare.ts'
 import { current } from './charge/current.ts'
+import { currentWords } from './charge/current.words.ts'
 import { percent } from './charge/percent.ts'
 import { time } from './charge/time.ts'
+import { timeWords } from './charge/time.words.ts'
 import { houseSet } from './club/house-set.ts'
 import { houseShow } from './club/house-show.ts'
 import { remindCancel } from './club/remind-cancel.ts'
@@ -47,8 +50,8 @@ import { source } from './supply/source.ts'
 import { supply } from './supply/supply.ts'
 
 const answering: readonly Command[] = [
-  current,
-  time,
+  entry(current, currentWords),
+  entry(time, timeWords),
   source,
   plan,
   storage,

@@ -1,6 +1,6 @@
 // Changes a standard answer; its card changes where it stands.
 
-import { defineCommand, optional, required } from '../../src/assistant/command.ts'
+import { defineCommand, optional, required } from '../../src/assistant/old-command.ts'
 import { newTitleKind, titleKind } from '../../src/assistant/title.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { Problem } from '../../src/ground/problem.ts'

@@ -1,6 +1,6 @@
 // Lists the standard answers of the club, and where their cards stand.
 
-import { defineCommand } from '../../src/assistant/command.ts'
+import { defineCommand } from '../../src/assistant/old-command.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import type { StandardAnswer } from '../../src/memory/stores/standard-answer.ts'
 import { figuresIn } from '../shared/figure.ts'

@@ -1,6 +1,6 @@
 // Takes the card of a standard answer to the channel in which this is asked.
 
-import { defineCommand, required } from '../../src/assistant/command.ts'
+import { defineCommand, required } from '../../src/assistant/old-command.ts'
 import { titleKind } from '../../src/assistant/title.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { answerTitled, linkLines, refuseMembers, standingWords } from './answer-words.ts'

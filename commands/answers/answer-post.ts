@@ -1,6 +1,6 @@
 // Puts the card of a standard answer back where it belongs, after somebody deleted it or it could not be pinned.
 
-import { defineCommand, required } from '../../src/assistant/command.ts'
+import { defineCommand, required } from '../../src/assistant/old-command.ts'
 import { titleKind } from '../../src/assistant/title.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { answerTitled, linkLines, refuseMembers } from './answer-words.ts'

@@ -1,6 +1,6 @@
 // Removes a standard answer and takes its card away.
 
-import { defineCommand, required } from '../../src/assistant/command.ts'
+import { defineCommand, required } from '../../src/assistant/old-command.ts'
 import { titleKind } from '../../src/assistant/title.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { answerTitled, refuseMembers } from './answer-words.ts'

@@ -1,6 +1,6 @@
 // Saves a standard answer of the club, posts its card where it is asked, and pins it.
 
-import { defineCommand, optional, required } from '../../src/assistant/command.ts'
+import { defineCommand, optional, required } from '../../src/assistant/old-command.ts'
 import { newTitleKind } from '../../src/assistant/title.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { Problem } from '../../src/ground/problem.ts'

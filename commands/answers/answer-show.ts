@@ -1,6 +1,6 @@
 // Shows a standard answer to whoever asks, as its card would be now.
 
-import { defineCommand, required } from '../../src/assistant/command.ts'
+import { defineCommand, required } from '../../src/assistant/old-command.ts'
 import { titleKind } from '../../src/assistant/title.ts'
 import { answerTitled } from './answer-words.ts'
 

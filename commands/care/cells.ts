@@ -1,6 +1,6 @@
 // Measured cell voltages judged: the spread, which cell, go or not, and how long balancing takes.
 
-import { defineCommand, optional, required } from '../../src/assistant/command.ts'
+import { defineCommand, optional, required } from '../../src/assistant/old-command.ts'
 import { careCautions } from '../../src/cautions/pack-care.ts'
 import type { Cited } from '../../src/charging/things/chemistry.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'

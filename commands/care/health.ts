@@ -1,6 +1,6 @@
 // The age of a pack by the resistance of its cells, read from a charger or worked out from two loads.
 
-import { defineCommand, type Inputs, optional } from '../../src/assistant/command.ts'
+import { defineCommand, type Inputs, optional } from '../../src/assistant/old-command.ts'
 import type { Answer } from '../../src/assistant/reply.ts'
 import { careCautions } from '../../src/cautions/pack-care.ts'
 import { resistanceFactor, wholeOverReading } from '../../src/charging/simulation/cell.ts'

@@ -1,12 +1,12 @@
 // Bringing a pack to storage: which way, how much charge, how long, and by when.
 
-import { defineCommand, type Inputs, optional } from '../../src/assistant/command.ts'
+import { defineCommand, type Inputs, optional } from '../../src/assistant/old-command.ts'
 import type { Answer } from '../../src/assistant/reply.ts'
 import { cautionsFor } from '../../src/cautions/cautions.ts'
 import { careCautions } from '../../src/cautions/pack-care.ts'
 import { whyUnfit } from '../../src/charging/setting/fitness.ts'
-import { adviseSetting } from '../../src/charging/setting/setting.ts'
-import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
+import { adviseSetting } from '../../src/charging/setting/old-setting.ts'
+import { timedCharge } from '../../src/charging/setting/old-timed-charge.ts'
 import { type Discharge, simulateDischarge } from '../../src/charging/simulation/discharge.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'

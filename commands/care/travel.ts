@@ -1,6 +1,6 @@
 // How packs may travel on a passenger aircraft: their watt-hours against the air limits.
 
-import { defineCommand, required } from '../../src/assistant/command.ts'
+import { defineCommand, required } from '../../src/assistant/old-command.ts'
 import type { Figure } from '../../src/assistant/reply.ts'
 import { travelCautions } from '../../src/cautions/travel.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'

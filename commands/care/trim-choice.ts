@@ -3,7 +3,7 @@
 import type { Context } from '../../src/assistant/context.ts'
 import type { Answer } from '../../src/assistant/reply.ts'
 import { trimCautions } from '../../src/cautions/trim.ts'
-import { chooseCutoff, fullVoltage_V } from '../../src/charging/setting/cutoff.ts'
+import { chooseCutoff, fullVoltage_V } from '../../src/charging/setting/old-cutoff.ts'
 import { chargeAtRest } from '../../src/charging/upkeep/rest-charge.ts'
 import { highestSetting_V } from '../../src/charging/upkeep/trim.ts'
 import type { Level } from '../../src/language/things/state.ts'

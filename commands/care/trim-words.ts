@@ -3,7 +3,7 @@
 import type { Context } from '../../src/assistant/context.ts'
 import type { Answer, Verdict } from '../../src/assistant/reply.ts'
 import { trimCautions } from '../../src/cautions/trim.ts'
-import { fullVoltage_V } from '../../src/charging/setting/cutoff.ts'
+import { fullVoltage_V } from '../../src/charging/setting/old-cutoff.ts'
 import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { chargeAtRest } from '../../src/charging/upkeep/rest-charge.ts'

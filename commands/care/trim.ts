@@ -1,6 +1,6 @@
 // A charger's cutoff checked with a meter, and which cutoff to choose where its list lacks the one wanted.
 
-import { defineCommand, optional } from '../../src/assistant/command.ts'
+import { defineCommand, optional } from '../../src/assistant/old-command.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { judgeTrim } from '../../src/charging/upkeep/trim.ts'
 import { Problem } from '../../src/ground/problem.ts'

@@ -1,6 +1,6 @@
 // Packs side by side: energy, mass, energy for its mass, and the current of each at one C-rate.
 
-import { defineCommand, optional, required } from '../../src/assistant/command.ts'
+import { defineCommand, optional, required } from '../../src/assistant/old-command.ts'
 import type { Figure } from '../../src/assistant/reply.ts'
 import { compareCautions } from '../../src/cautions/compare.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'

@@ -1,6 +1,6 @@
 // How full a resting cell is by its volts, and the volts of a cell that full.
 
-import { defineCommand, optional, required } from '../../src/assistant/command.ts'
+import { defineCommand, optional, required } from '../../src/assistant/old-command.ts'
 import type { Answer } from '../../src/assistant/reply.ts'
 import { cautionsFor } from '../../src/cautions/cautions.ts'
 import { whyUnfit } from '../../src/charging/setting/fitness.ts'

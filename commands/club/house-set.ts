@@ -1,7 +1,7 @@
 // Lets moderators tighten the charging rules of their club, and choose how it is answered there.
 
-import { defineCommand, type Inputs, optional } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
+import { defineCommand, type Inputs, optional } from '../../src/assistant/old-command.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { Show } from '../../src/ground/show.ts'

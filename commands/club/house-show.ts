@@ -1,7 +1,7 @@
 // Shows the charging rules of this club: what its moderators have set, and the chemistry's limits beside it.
 
-import { defineCommand } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
+import { defineCommand } from '../../src/assistant/old-command.ts'
 import type { Figure } from '../../src/assistant/reply.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import type { ChemistryRule } from '../../src/charging/setting/house-range.ts'

@@ -1,6 +1,6 @@
 // Cancels the asker's reminders: those of one code, or all.
 
-import { defineCommand, optional } from '../../src/assistant/command.ts'
+import { defineCommand, optional } from '../../src/assistant/old-command.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { shortened } from '../../src/ground/plain-text.ts'
 import { Problem } from '../../src/ground/problem.ts'

@@ -1,6 +1,6 @@
 // Lists the asker's reminders that are still to come.
 
-import { defineCommand } from '../../src/assistant/command.ts'
+import { defineCommand } from '../../src/assistant/old-command.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { figuresIn } from '../shared/figure.ts'
 import { reminderLine } from './reminder-words.ts'

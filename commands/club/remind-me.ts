@@ -1,8 +1,8 @@
 // Sets reminders for a charge that starts now: one to be with it, one to check whether it has ended.
 
 import { randomInt, randomUUID } from 'node:crypto'
-import { defineCommand, optional } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
+import { defineCommand, optional } from '../../src/assistant/old-command.ts'
 import type { Answer, Reply } from '../../src/assistant/reply.ts'
 import type { Caution } from '../../src/cautions/cautions.ts'
 import { cautionsFor } from '../../src/cautions/cautions.ts'

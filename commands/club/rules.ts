@@ -1,10 +1,10 @@
 // The rule sheet of this club on one card: its numbers, and what always holds.
 
-import { defineCommand } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
+import { defineCommand } from '../../src/assistant/old-command.ts'
 import type { Figure } from '../../src/assistant/reply.ts'
 import { ruleSheet } from '../../src/cautions/rule-sheet.ts'
-import { fullVoltage_V } from '../../src/charging/setting/cutoff.ts'
+import { fullVoltage_V } from '../../src/charging/setting/old-cutoff.ts'
 import { sourceFloor_V } from '../../src/charging/things/battery-store.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Chemistry } from '../../src/charging/things/chemistry.ts'

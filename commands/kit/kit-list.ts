@@ -1,8 +1,8 @@
 // Shows what is saved by name: the asker's own kit, then the club's.
 
-import { defineCommand, optional } from '../../src/assistant/command.ts'
 import { kitNameKind } from '../../src/assistant/kit-name.ts'
 import { ownersFor } from '../../src/assistant/kit-names.ts'
+import { defineCommand, optional } from '../../src/assistant/old-command.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import type { KitEntry, KitKind } from '../../src/memory/memory.ts'
 import { figuresIn } from '../shared/figure.ts'

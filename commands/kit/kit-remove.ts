@@ -1,7 +1,7 @@
 // Removes something that is saved by name.
 
-import { defineCommand, required } from '../../src/assistant/command.ts'
 import { kitNameKind } from '../../src/assistant/kit-name.ts'
+import { defineCommand, required } from '../../src/assistant/old-command.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { inWhoseKit, noSuchEntry, ownerToChange, whoseOption } from './kit-owner.ts'
 

@@ -1,7 +1,7 @@
 // Gives something that is saved another name.
 
-import { defineCommand, required } from '../../src/assistant/command.ts'
 import { kitNameKind, newNameKind, refuseTakenName } from '../../src/assistant/kit-name.ts'
+import { defineCommand, required } from '../../src/assistant/old-command.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { inWhoseKit, noSuchEntry, ownerToChange, whoseOption } from './kit-owner.ts'

@@ -1,7 +1,7 @@
 // Saves a pack, a charger or a source under a name that then stands for it in questions.
 
-import { defineCommand, optional, required } from '../../src/assistant/command.ts'
 import { kitNameKind, refuseTakenName } from '../../src/assistant/kit-name.ts'
+import { defineCommand, optional, required } from '../../src/assistant/old-command.ts'
 import { cautionsFor } from '../../src/cautions/cautions.ts'
 import type { Charger } from '../../src/charging/things/charger.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'

@@ -1,6 +1,6 @@
 // Marks the answer to the question that waits, explains it, and notes what was learned.
 
-import { defineCommand, required } from '../../src/assistant/command.ts'
+import { defineCommand, required } from '../../src/assistant/old-command.ts'
 import type { Answer, FollowUp } from '../../src/assistant/reply.ts'
 import { cautionsFor, generalCaution } from '../../src/cautions/cautions.ts'
 import { plainText } from '../../src/ground/plain-text.ts'

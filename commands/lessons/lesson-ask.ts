@@ -1,7 +1,7 @@
 // Puts a question of a lesson to the asker, with values drawn anew, and keeps it until it is answered.
 
-import { defineCommand, optional } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
+import { defineCommand, optional } from '../../src/assistant/old-command.ts'
 import { cautionsFor } from '../../src/cautions/cautions.ts'
 import { drawFrom } from '../../src/handbook/lessons/draw.ts'
 import { type FoundQuestion, findQuestion, questionId } from '../../src/handbook/lessons/index.ts'

@@ -1,6 +1,6 @@
 // The lessons in their order, and how far the asker has come.
 
-import { defineCommand } from '../../src/assistant/command.ts'
+import { defineCommand } from '../../src/assistant/old-command.ts'
 import { cautionsFor } from '../../src/cautions/cautions.ts'
 import { lessons } from '../../src/handbook/lessons/index.ts'
 import { readLesson } from './lesson-words.ts'

@@ -1,6 +1,6 @@
 // One lesson: a few sentences and an example worked out.
 
-import { defineCommand, optional } from '../../src/assistant/command.ts'
+import { defineCommand, optional } from '../../src/assistant/old-command.ts'
 import { cautionsFor } from '../../src/cautions/cautions.ts'
 import { lessons } from '../../src/handbook/lessons/index.ts'
 import { lessonKind, lessonNamed } from './lesson-kind.ts'

@@ -1,7 +1,7 @@
 // The details of a charge that is noted, and the values that a pack cannot have.
 
-import { type Inputs, optional, required } from '../../src/assistant/command.ts'
 import { packNameKind } from '../../src/assistant/kit-name.ts'
+import { type Inputs, optional, required } from '../../src/assistant/old-command.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { Show } from '../../src/ground/show.ts'

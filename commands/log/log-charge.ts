@@ -1,11 +1,11 @@
 // Notes a charge of a saved pack: what was put back, and what else is known of it.
 
 import { randomUUID } from 'node:crypto'
-import { defineCommand } from '../../src/assistant/command.ts'
+import { defineCommand } from '../../src/assistant/old-command.ts'
 import type { FollowUp } from '../../src/assistant/reply.ts'
 import { careCautions } from '../../src/cautions/pack-care.ts'
-import { adviseSetting } from '../../src/charging/setting/setting.ts'
-import type { State, Target } from '../../src/charging/simulation/charge.ts'
+import { adviseSetting } from '../../src/charging/setting/old-setting.ts'
+import type { State, Target } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { checkCells } from '../../src/charging/upkeep/cell-check.ts'
 import {

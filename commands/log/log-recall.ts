@@ -14,6 +14,7 @@ import {
   temperatureKind,
 } from '../../src/language/kinds/values.ts'
 import type { KitEntry } from '../../src/memory/memory.ts'
+import { recalledWords, retireWords } from './log-recall.words.ts'
 import { logOf } from './logged-pack.ts'
 
 type Texts = Readonly<Record<string, string>>
@@ -22,7 +23,7 @@ type Texts = Readonly<Record<string, string>>
 export async function recallFromLog(
   options: Texts,
   named: readonly KitEntry[],
-  { memory, show }: Context,
+  { memory, locale }: Context,
 ): Promise<Recalled> {
   const entry = named.find(({ kind, notation }) => kind === 'pack' && options.pack?.includes(notation))
   const pack = attempt(() => packKind.read(options.pack ?? '', {}).value)
@@ -30,19 +31,15 @@ export async function recallFromLog(
   const { charges } = await logOf(entry, memory)
   const log = judgeLog(pack, charges)
   const known = { ...capacityFrom(log, options, pack), ...resistanceFrom(log, options, pack) }
-  const told = [
-    known.capacity && `it holds ${show.capacity(capacityKind.read(known.capacity, {}).value)}`,
-    known.resistance && `a cell has ${show.resistance(resistanceKind.read(known.resistance, {}).value)}`,
-  ].filter(Boolean)
-  return {
-    options: known,
-    assumed: [
-      ...(told.length > 0 ? [`by the log of ${entry.name} ${told.join(' and ')}`] : []),
-      ...(log.condition === 'retire'
-        ? [`the log of ${entry.name} says to retire it: "log show name: ${entry.name}" tells why`]
-        : []),
-    ],
+  const told = {
+    capacity_Ah: known.capacity === undefined ? undefined : capacityKind.read(known.capacity, {}).value,
+    cell_ohm: known.resistance === undefined ? undefined : resistanceKind.read(known.resistance, {}).value,
   }
+  const assumed = [
+    recalledWords(entry.name, told, locale),
+    log.condition === 'retire' ? retireWords(entry.name, locale) : undefined,
+  ]
+  return { options: known, assumed: assumed.filter(text => text !== undefined) }
 }
 
 /** So near must the readings put the capacity where the start is a percentage of it. */

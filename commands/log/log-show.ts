@@ -1,7 +1,7 @@
 // What the charges noted of a saved pack say: capacity and resistance over time, and a plain verdict.
 
-import { defineCommand, required } from '../../src/assistant/command.ts'
 import { packNameKind } from '../../src/assistant/kit-name.ts'
+import { defineCommand, required } from '../../src/assistant/old-command.ts'
 import type { Answer, Figure } from '../../src/assistant/reply.ts'
 import { careCautions } from '../../src/cautions/pack-care.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'

@@ -1,7 +1,7 @@
 // Takes back the last charge noted of a saved pack.
 
-import { defineCommand, required } from '../../src/assistant/command.ts'
 import { packNameKind } from '../../src/assistant/kit-name.ts'
+import { defineCommand, required } from '../../src/assistant/old-command.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { loggedPack } from './logged-pack.ts'

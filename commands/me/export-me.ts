@@ -1,6 +1,6 @@
 // Hands a person everything that is kept about them.
 
-import { defineCommand } from '../../src/assistant/command.ts'
+import { defineCommand } from '../../src/assistant/old-command.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { figuresIn } from '../shared/figure.ts'
 import { memberLines } from './member-lines.ts'

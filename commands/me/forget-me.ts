@@ -1,6 +1,6 @@
 // Deletes everything that is kept about the asker, once they have confirmed it.
 
-import { defineCommand, optional } from '../../src/assistant/command.ts'
+import { defineCommand, optional } from '../../src/assistant/old-command.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import { memberLines } from './member-lines.ts'

@@ -1,6 +1,6 @@
 // A greeting or thanks, answered in a line, with what to ask first.
 
-import { defineCommand } from '../../src/assistant/command.ts'
+import { defineCommand } from '../../src/assistant/old-command.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { followUp } from '../shared/follow-up.ts'
 

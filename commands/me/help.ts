@@ -1,6 +1,6 @@
 // What the assistant answers: every command in a line, or one command in full.
 
-import { type Command, defineCommand, optional } from '../../src/assistant/command.ts'
+import { type Command, defineCommand, optional } from '../../src/assistant/old-command.ts'
 import type { Answer } from '../../src/assistant/reply.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { Problem } from '../../src/ground/problem.ts'

@@ -1,9 +1,9 @@
 // Packs on one parallel board: may they go together, what flows between them, and what to set.
 
-import { defineCommand, required } from '../../src/assistant/command.ts'
+import { defineCommand, required } from '../../src/assistant/old-command.ts'
 import { careCautions } from '../../src/cautions/pack-care.ts'
 import { refusalWords } from '../../src/cautions/refusals.ts'
-import { adviseSetting, type Setting } from '../../src/charging/setting/setting.ts'
+import { adviseSetting, type Setting } from '../../src/charging/setting/old-setting.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import {
   type Board,

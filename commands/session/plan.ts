@@ -1,6 +1,6 @@
 // A field session: which pack on which charger, set how, from when to when, so that most are ready soonest.
 
-import { defineCommand, type Inputs, optional, required } from '../../src/assistant/command.ts'
+import { defineCommand, type Inputs, optional, required } from '../../src/assistant/old-command.ts'
 import type { Answer, Figure, FollowUp } from '../../src/assistant/reply.ts'
 import { sessionCautions } from '../../src/cautions/session.ts'
 import type { FieldPlan, FieldSession, FieldSource, LeftPacks } from '../../src/charging/plan/field.ts'

@@ -1,8 +1,8 @@
 // The figures of one charge: its times with their bands, its stages, and what goes into the pack.
 
 import type { Figure } from '../../src/assistant/reply.ts'
-import type { Setting } from '../../src/charging/setting/setting.ts'
-import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
+import type { Setting } from '../../src/charging/setting/old-setting.ts'
+import type { TimedCharge } from '../../src/charging/setting/old-timed-charge.ts'
 import type { StageKind } from '../../src/charging/simulation/charge.ts'
 import type { Show } from '../../src/ground/show.ts'
 import { figuresIn } from './figure.ts'

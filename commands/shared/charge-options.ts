@@ -1,6 +1,6 @@
 // Details that several commands take of a charge, worded the same wherever they stand.
 
-import { optional, required } from '../../src/assistant/command.ts'
+import { optional, required } from '../../src/assistant/old-command.ts'
 import { chargerKind, packKind, sourceKind, temperatureKind } from '../../src/language/kinds/values.ts'
 
 export const chargedPack = required(packKind, {

@@ -1,7 +1,8 @@
 // The working of a charge in words: where it starts, its stages, when it ends, and what the band comes from.
 
-import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
-import type { Band, State } from '../../src/charging/simulation/charge.ts'
+import type { TimedCharge } from '../../src/charging/setting/old-timed-charge.ts'
+import type { Band } from '../../src/charging/simulation/charge.ts'
+import type { State } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Show } from '../../src/ground/show.ts'
 import { cite } from './working.ts'

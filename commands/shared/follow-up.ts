@@ -1,6 +1,6 @@
 // Writes the inputs of a question back out, so that a follow-up can ask it with something changed.
 
-import type { Options } from '../../src/assistant/command.ts'
+import type { Options } from '../../src/assistant/old-command.ts'
 import type { FollowUp } from '../../src/assistant/reply.ts'
 import { writeQuestion } from '../../src/language/sentence/question.ts'
 

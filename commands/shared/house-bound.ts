@@ -1,6 +1,6 @@
 // Where a rule of the house, other than one on the current, has made an answer stricter: the reply says so.
 
-import { type Cutoff, fullVoltage_V } from '../../src/charging/setting/cutoff.ts'
+import { type Cutoff, fullVoltage_V } from '../../src/charging/setting/old-cutoff.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Source } from '../../src/charging/things/source.ts'

@@ -1,8 +1,8 @@
 // What "full", "storage" and a missing start mean for a pack in this house.
 
-import { fullVoltage_V } from '../../src/charging/setting/cutoff.ts'
-import type { State, Target } from '../../src/charging/simulation/charge.ts'
+import { fullVoltage_V } from '../../src/charging/setting/old-cutoff.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
+import type { State, Target } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { type Level, stateOf, targetOf } from '../../src/language/things/state.ts'
 

@@ -1,10 +1,10 @@
 // The pictures that go with a charge and with a source.
 
-import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
-import type { Target } from '../../src/charging/simulation/charge.ts'
+import type { TimedCharge } from '../../src/charging/setting/old-timed-charge.ts'
 import { drainCurve } from '../../src/charging/simulation/drain-curve.ts'
 import { drawsOf } from '../../src/charging/simulation/supply-run.ts'
 import type { SourcePlan } from '../../src/charging/sources/source-plan.ts'
+import type { Target } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Source } from '../../src/charging/things/source.ts'
 import { chargeChart } from '../../src/charts/charge-chart.ts'

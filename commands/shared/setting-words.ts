@@ -2,7 +2,7 @@
 
 import { whoLimits } from '../../src/cautions/refusals.ts'
 import type { Care } from '../../src/charging/setting/fitness.ts'
-import type { Setting } from '../../src/charging/setting/setting.ts'
+import type { Setting } from '../../src/charging/setting/old-setting.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Show } from '../../src/ground/show.ts'
 

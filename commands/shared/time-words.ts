@@ -1,9 +1,9 @@
 // The headlines of an answer about time.
 
 import { whoLimits } from '../../src/cautions/refusals.ts'
-import type { Setting } from '../../src/charging/setting/setting.ts'
-import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
-import type { Target } from '../../src/charging/simulation/charge.ts'
+import type { Setting } from '../../src/charging/setting/old-setting.ts'
+import type { TimedCharge } from '../../src/charging/setting/old-timed-charge.ts'
+import type { Target } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Show } from '../../src/ground/show.ts'
 import { careWords } from './setting-words.ts'

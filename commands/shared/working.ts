@@ -2,8 +2,8 @@
 
 import { whoLimits } from '../../src/cautions/refusals.ts'
 import type { Limit, Provenance } from '../../src/charging/setting/limit.ts'
+import type { Setting } from '../../src/charging/setting/old-setting.ts'
 import type { Refusal } from '../../src/charging/setting/refusal.ts'
-import type { Setting } from '../../src/charging/setting/setting.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { chargerEfficiency } from '../../src/charging/things/practice.ts'
 import type { Show } from '../../src/ground/show.ts'
@@ -36,6 +36,7 @@ const limitNames: Record<Limit['kind'], string> = {
   chemistry: 'cells',
   house: 'house',
   temperature: 'temperature',
+  condition: 'state',
   charger: 'charger',
   'charger power': "charger's power",
   source: 'source',

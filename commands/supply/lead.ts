@@ -1,6 +1,6 @@
 // What a lead of a gauge and length takes from the volts, or the thinnest gauge that a load may have.
 
-import { defineCommand, type Inputs, optional, required } from '../../src/assistant/command.ts'
+import { defineCommand, type Inputs, optional, required } from '../../src/assistant/old-command.ts'
 import type { Answer } from '../../src/assistant/reply.ts'
 import { leadCautions } from '../../src/cautions/leads.ts'
 import { type Lead, type LeadLoad, leadOf, thinnestLead } from '../../src/charging/sources/lead.ts'

@@ -1,6 +1,6 @@
 // A flight pack as the supply of a phone or another device through a converter.
 
-import { defineCommand, type Inputs, optional, required } from '../../src/assistant/command.ts'
+import { defineCommand, type Inputs, optional, required } from '../../src/assistant/old-command.ts'
 import { careCautions } from '../../src/cautions/pack-care.ts'
 import {
   converterEfficiency,

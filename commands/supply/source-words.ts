@@ -1,6 +1,6 @@
 // What a source gives a charger, in words: what was taken for granted, and how its power came about.
 
-import type { Feed } from '../../src/charging/setting/feed.ts'
+import type { Feed } from '../../src/charging/setting/old-feed.ts'
 import {
   leadAcidRest,
   starterBlocks,

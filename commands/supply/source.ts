@@ -1,10 +1,10 @@
 // How many packs a source charges, what is left of it, and where to stop.
 
-import { defineCommand, type Inputs, optional, required } from '../../src/assistant/command.ts'
+import { defineCommand, type Inputs, optional, required } from '../../src/assistant/old-command.ts'
 import type { FollowUp } from '../../src/assistant/reply.ts'
 import { cautionsFor } from '../../src/cautions/cautions.ts'
-import type { State } from '../../src/charging/simulation/charge.ts'
 import { planSource, type SourcePlan } from '../../src/charging/sources/source-plan.ts'
+import type { State } from '../../src/charging/things/level.ts'
 import type { Show } from '../../src/ground/show.ts'
 import {
   countKind,

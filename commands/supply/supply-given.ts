@@ -3,8 +3,8 @@
 import type { Context } from '../../src/assistant/context.ts'
 import type { Answer } from '../../src/assistant/reply.ts'
 import { cautionsFor } from '../../src/cautions/cautions.ts'
-import { feedOf } from '../../src/charging/setting/feed.ts'
-import { adviseSetting } from '../../src/charging/setting/setting.ts'
+import { feedOf } from '../../src/charging/setting/old-feed.ts'
+import { adviseSetting } from '../../src/charging/setting/old-setting.ts'
 import {
   behindCable,
   type Carried,

@@ -3,7 +3,7 @@
 import type { Context } from '../../src/assistant/context.ts'
 import type { Answer } from '../../src/assistant/reply.ts'
 import { cautionsFor } from '../../src/cautions/cautions.ts'
-import { adviseSetting } from '../../src/charging/setting/setting.ts'
+import { adviseSetting } from '../../src/charging/setting/old-setting.ts'
 import { smallestUsbSupply, soldPowers_W } from '../../src/charging/sources/supply.ts'
 import type { Charger } from '../../src/charging/things/charger.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'

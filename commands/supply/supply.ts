@@ -1,6 +1,6 @@
 // What a supply can give this charger, by cell count; or the smallest supply that carries a setting.
 
-import { defineCommand, optional } from '../../src/assistant/command.ts'
+import { defineCommand, optional } from '../../src/assistant/old-command.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import {

@@ -1,7 +1,7 @@
 // A page for each command, made from the command itself: what it takes, and what it answers to its examples.
 
 import { commands } from '../../commands/index.ts'
-import type { Command } from '../../src/assistant/command.ts'
+import type { Command } from '../../src/assistant/old-command.ts'
 import { roomOccasion } from '../../src/room/occasion.ts'
 import { renderText } from '../../src/room/render-text.ts'
 import { withDemoAssistant } from '../../tests/support/demo-assistant.ts'

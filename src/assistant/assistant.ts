@@ -1,15 +1,15 @@
 // The assistant as a surface sees it: ask, and get a reply; and what a surface must be.
 
 import { randomInt } from 'node:crypto'
-import { showIn } from '../ground/show.ts'
+import { english } from '../ground/locale.ts'
 import type { Question } from '../language/sentence/question.ts'
 import type { Memory } from '../memory/memory.ts'
 import { createCards } from './cards.ts'
-import type { Command } from './command.ts'
 import type { Context, Occasion } from './context.ts'
 import { dispatch, type FaultListener } from './dispatch.ts'
 import { namesStartingWith } from './kit-names.ts'
 import { createNoticeboards, type Noticeboards, surfaceOf } from './noticeboard.ts'
+import type { Command } from './old-command.ts'
 import { createRegistry, type Registry } from './registry.ts'
 import type { Reply } from './reply.ts'
 import { titleKind, titlesStartingWith } from './title.ts'
@@ -65,10 +65,14 @@ export function createAssistant(parts: AssistantParts): Assistant {
 
   async function contextFor(occasion: Occasion, now: Date | undefined): Promise<Context> {
     const house = await memory.house.rules(occasion.community.id)
+    const locale = english(house.decimalMark ?? '.')
     return {
       ...occasion,
       house,
-      show: showIn(house.decimalMark ?? '.'),
+      locale,
+      show: locale.show,
+      dangers: [],
+      doubts: [],
       memory,
       vocabulary: registry.vocabulary,
       cards,

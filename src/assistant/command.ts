@@ -1,63 +1,60 @@
-// What a chat command is: a name, the options it takes, and a function from their values to an answer.
+// What a chat command is: what it takes, which situations it puts batteries in, what it computes for those that are
+// permitted, and, apart from it, its words. It sets no verdict and no caution: the envelope does.
 
+import type { Verdict } from '../charging/envelope/judge.ts'
+import type { Permit } from '../charging/situation/permit.ts'
+import type { Planned, Told } from '../charging/situation/situation.ts'
+import type { Pack } from '../charging/things/pack.ts'
+import type { Chart } from '../charts/chart.ts'
+import type { Locale } from '../ground/locale.ts'
+import type { Text } from '../ground/text.ts'
 import type { ValueKind } from '../language/kinds/value-kind.ts'
 import type { KitEntry } from '../memory/memory.ts'
 import type { Context } from './context.ts'
-import type { Answer } from './reply.ts'
+import type { Quantified } from './quantified.ts'
+import type { FollowUp, ReplyDocument } from './reply.ts'
 
 export interface Option<T = unknown, R extends boolean = boolean> {
   readonly kind: ValueKind<T>
   readonly required: R
-  readonly description: string
-  /** How the value stands in the read-as line; the option's name before it when absent. */
-  readonly phrase?: (text: string) => string
 }
 
-type OptionRules = Pick<Option, 'description' | 'phrase'>
-
-export const required = <T>(kind: ValueKind<T>, rules: OptionRules): Option<T, true> => ({
-  kind,
-  required: true,
-  ...rules,
-})
-
-export const optional = <T>(kind: ValueKind<T>, rules: OptionRules): Option<T, false> => ({
-  kind,
-  required: false,
-  ...rules,
-})
+export const required = <T>(kind: ValueKind<T>): Option<T, true> => ({ kind, required: true })
+export const optional = <T>(kind: ValueKind<T>): Option<T, false> => ({ kind, required: false })
 
 // biome-ignore lint/suspicious/noExplicitAny: an option's value type is invariant; the table of options holds them all.
-export type Options = Readonly<Record<string, Option<any>>>
+export type Takes = Readonly<Record<string, Option<any>>>
 
 type ValueOf<O> = O extends Option<infer T> ? T : never
 
-/** The values a command gets: required ones always there, optional ones where they were given. */
-export type Inputs<O extends Options> = {
-  readonly [K in keyof O as O[K]['required'] extends true ? K : never]: ValueOf<O[K]>
+/** The values a command gets: required ones always there, the others where they were given. */
+export type Asked<T extends Takes> = {
+  readonly [K in keyof T as T[K]['required'] extends true ? K : never]: ValueOf<T[K]>
 } & {
-  readonly [K in keyof O as O[K]['required'] extends true ? never : K]?: ValueOf<O[K]>
+  readonly [K in keyof T as T[K]['required'] extends true ? never : K]?: ValueOf<T[K]> | undefined
+}
+
+/** What is computed says nothing of go or not: that is judged, here and nowhere else. */
+export type Unjudged = object & { readonly verdict?: never; readonly cautions?: never }
+
+/** Something that an answer has somebody do, under the permit that it was computed with. */
+export interface Deed extends Planned {
+  readonly permit: Permit
 }
 
 /** Options as they would be typed, and where they come from, to be said out loud. */
 export interface Recalled {
   readonly options: Readonly<Record<string, string>>
-  readonly assumed: readonly string[]
+  readonly assumed: readonly Text[]
 }
 
-export interface CommandDefinition<O extends Options> {
+interface Shape<T extends Takes> {
   /** One or two lower-case words; the first word of two names a family ("kit save", "kit list"). */
   readonly name: string
-  /** What it answers, in one line of at most 100 characters. */
-  readonly summary: string
   /** In the order in which they are read and shown. */
-  readonly options: O
+  readonly takes: T
   /** Whole questions that work as they stand; shown by help and run by a test. */
   readonly examples: readonly string[]
-  /** Phrases that mean this command in a question asked in plain words; the longest match wins. */
-  readonly plainWords?: readonly string[]
-  /** Kinds of value that, held together by a question without any such phrase, mean this command; most kinds win. */
-  readonly meantBy?: readonly (readonly string[])[]
   /** It changes what is kept: asked again it would do so again, so no button only to show more asks it. */
   readonly changes?: true
   /** Its answer is for one asker or about the standard answers themselves, so it cannot be one. */
@@ -68,12 +65,106 @@ export interface CommandDefinition<O extends Options> {
     named: readonly KitEntry[],
     context: Context,
   ): Promise<Recalled>
-  answer(inputs: Inputs<O>, context: Context): Answer | Promise<Answer>
 }
 
-export type Command = CommandDefinition<Options>
-
-/** Ties the types of a command's options to its answer. */
-export function defineCommand<const O extends Options>(definition: CommandDefinition<O>): Command {
-  return definition as unknown as Command
+export interface Command<T extends Takes, R extends Unjudged, F extends string> extends Shape<T> {
+  /** Each battery that it deals with, as told. */
+  situations(asked: Asked<T>, context: Context): readonly Told[]
+  /** A permit for each situation, in their order; absent where one is refused. Of one or more, one is there. */
+  compute(permits: readonly (Permit | undefined)[], asked: Asked<T>, context: Context): R | Promise<R>
+  deeds(result: R): readonly Deed[]
+  figures(result: R): readonly Quantified<F>[]
+  documents(result: R): readonly ReplyDocument[]
 }
+
+interface Computing<T extends Takes, R extends Unjudged, F extends string> extends Shape<T> {
+  readonly figures?: (result: R) => readonly Quantified<F>[]
+  readonly documents?: (result: R) => readonly ReplyDocument[]
+}
+
+const nothing = () => []
+
+/** About one battery; what is computed is what is to be done with it. */
+export function command<const T extends Takes, R extends Unjudged, F extends string = never>({
+  situation,
+  compute,
+  planned,
+  figures = nothing,
+  documents = nothing,
+  ...shape
+}: Computing<T, R, F> & {
+  situation(asked: Asked<T>, context: Context): Told & { readonly pack: Pack }
+  compute(permit: Permit, asked: Asked<T>, context: Context): R
+  /** What the result has somebody do, as far as it decides. */
+  planned?(result: R): Planned
+}): Command<T, R & { readonly permit: Permit }, F> {
+  return {
+    ...shape,
+    situations: (asked, context) => [situation(asked, context)],
+    compute: ([permit], asked, context) => ({
+      ...compute(permit as Permit, asked, context),
+      permit: permit as Permit,
+    }),
+    deeds: result => [{ ...planned?.(result), permit: result.permit }],
+    figures,
+    documents,
+  }
+}
+
+/** About several batteries, or a battery and what it feeds. */
+export function session<const T extends Takes, R extends Unjudged, F extends string = never>({
+  figures = nothing,
+  documents = nothing,
+  ...shape
+}: Computing<T, R, F> & Pick<Command<T, R, F>, 'situations' | 'compute' | 'deeds'>): Command<T, R, F> {
+  return { ...shape, figures, documents }
+}
+
+/** About what is kept, or what is known: no battery is charged, drained or connected by its answer. */
+export function service<const T extends Takes, R extends Unjudged, F extends string = never>({
+  run,
+  figures = nothing,
+  documents = nothing,
+  ...shape
+}: Computing<T, R, F> & {
+  run(asked: Asked<T>, context: Context): R | Promise<R>
+}): Command<T, R, F> {
+  return {
+    ...shape,
+    situations: nothing,
+    compute: (_, asked, context) => run(asked, context),
+    deeds: nothing,
+    figures,
+    documents,
+  }
+}
+
+export interface OptionWords {
+  readonly about: Text
+  /** How the value stands in the read-as line; the option's name before it when absent. */
+  readonly as?: (value: Text) => Text
+}
+
+/** What a command says, in one language. */
+export interface Words<T extends Takes, R, F extends string> {
+  /** What it answers, in one line of at most 100 characters. */
+  readonly summary: Text
+  readonly takes: { readonly [K in keyof T]: OptionWords }
+  /** The answer first, then what must be known at once. */
+  readonly answer: (result: R, asked: Asked<T>, verdict: Verdict) => readonly (Text | undefined)[]
+  /** The name of each figure; of several alike, by their number. */
+  readonly figures: Readonly<Record<F, Text | ((of: number, result: R) => Text)>>
+  /** Formulas with the numbers in them, and where each rule comes from. */
+  readonly working?: (result: R, asked: Asked<T>) => readonly (Text | undefined)[]
+  /** What was taken for granted because the question did not say it. */
+  readonly assumed?: (result: R, asked: Asked<T>) => readonly (Text | undefined)[]
+  readonly next?: (result: R, asked: Asked<T>) => readonly (FollowUp | undefined)[]
+  readonly charts?: (result: R, asked: Asked<T>) => readonly Chart[]
+  /** Phrases that mean this command in a question asked in plain words; the longest match wins. */
+  readonly plainWords?: readonly string[]
+  /** Kinds of value that, held together by a question without any such phrase, mean this command. */
+  readonly meantBy?: readonly (readonly string[])[]
+}
+
+export type WordsOf<C> =
+  C extends Command<infer T, infer R, infer F> ? (locale: Locale) => Words<T, R, F> : never

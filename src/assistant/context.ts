@@ -1,5 +1,8 @@
 // What a command may know besides its inputs: who asks, where, the rules of the house, and how to show numbers.
 
+import type { Danger } from '../charging/situation/dangers.ts'
+import type { Doubt } from '../charging/situation/doubts.ts'
+import type { Locale } from '../ground/locale.ts'
 import type { Show } from '../ground/show.ts'
 import type { Vocabulary } from '../language/sentence/vocabulary.ts'
 import type { HouseRules, Memory } from '../memory/memory.ts'
@@ -37,7 +40,11 @@ export interface Occasion {
 
 export interface Context extends Occasion {
   readonly house: HouseRules
+  readonly locale: Locale
   readonly show: Show
+  /** What the question's words told of dangers, and what of them was left in doubt. */
+  readonly dangers: readonly Danger[]
+  readonly doubts: readonly Doubt[]
   readonly memory: Memory
   readonly vocabulary: Vocabulary
   readonly cards: Cards

@@ -3,7 +3,7 @@
 import { Problem } from '../ground/problem.ts'
 import type { Earlier } from '../language/kinds/value-kind.ts'
 import type { Question } from '../language/sentence/question.ts'
-import type { Command, Option } from './command.ts'
+import type { Command, Option } from './old-command.ts'
 
 export interface Understood {
   readonly inputs: Readonly<Record<string, unknown>>

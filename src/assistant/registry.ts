@@ -2,7 +2,7 @@
 
 import { Problem } from '../ground/problem.ts'
 import type { Vocabulary } from '../language/sentence/vocabulary.ts'
-import type { Command } from './command.ts'
+import type { Command } from './old-command.ts'
 
 export interface Registry {
   /** In help order. */

@@ -1,10 +1,11 @@
 // What every answer, refusal and error looks like before a surface renders it.
 
-import { type Caution, deference } from '../cautions/cautions.ts'
+import { deference } from '../cautions/cautions.ts'
+import type { Verdict } from '../charging/envelope/judge.ts'
 import type { Chart } from '../charts/chart.ts'
 import type { ProblemDetails } from '../ground/problem.ts'
 
-export type Verdict = 'go' | 'go with care' | 'do not charge'
+export type { Verdict }
 
 export type Unit =
   | 'A'
@@ -23,6 +24,14 @@ export type Unit =
   | 'g'
   | 'Wh/kg'
   | 'count'
+
+/** A safety sentence that a reply carries because of what was asked. */
+export interface Caution {
+  readonly key: string
+  readonly text: string
+  /** It is cut by no cap, view or surface. */
+  readonly must?: boolean
+}
 
 /** A named quantity of a reply, in base units, with the text that a person reads. */
 export interface Figure {

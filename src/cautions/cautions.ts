@@ -1,13 +1,11 @@
 // Which safety sentences an answer carries, most pressing first, and that the maker's word stands above ours.
 
+import type { Caution } from '../assistant/reply.ts'
 import { rules } from './rules.ts'
-import type { Situation } from './situation.ts'
 
-/** A safety sentence that a reply carries because of what was asked. */
-export interface Caution {
-  readonly key: string
-  readonly text: string
-}
+export type { Caution }
+
+import type { Situation } from './situation.ts'
 
 export const deference =
   "The maker's datasheet and your local rules stand above this answer; where they are stricter, follow them."

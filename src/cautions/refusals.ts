@@ -16,6 +16,7 @@ export const whoLimits: Record<Limit['kind'], string> = {
   chemistry: 'the cells take',
   house: 'the rules of this house allow',
   temperature: 'this temperature allows',
+  condition: 'a pack in this state takes',
   charger: 'the charger gives',
   'charger power': "the charger's power allows",
   source: 'the source carries',

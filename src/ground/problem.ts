@@ -1,5 +1,7 @@
 // What is wrong with a question, said so that the asker can mend it.
 
+import { english, type Locale, type Said } from './locale.ts'
+
 export interface ProblemDetails {
   /** What is wrong, one short sentence. */
   readonly what: string
@@ -13,14 +15,33 @@ export interface ProblemDetails {
   readonly verdict?: 'do not charge'
 }
 
+/** The same before a locale has made words of it; an example is notation, which no locale changes. */
+export interface ProblemToSay extends Omit<ProblemDetails, 'what' | 'expected'> {
+  readonly what: string | Said
+  readonly expected: string | Said
+}
+
+const saidIn = (locale: Locale, what: string | Said): string =>
+  typeof what === 'string' ? what : what(locale)
+
 /** The one error that commands and readers throw on purpose; dispatch turns it into a reply. */
 export class Problem extends Error {
-  readonly details: ProblemDetails
+  readonly #told: ProblemToSay
 
-  constructor(details: ProblemDetails) {
-    super(details.what)
+  constructor(told: ProblemToSay) {
+    super(saidIn(english('.'), told.what))
     this.name = 'Problem'
-    this.details = details
+    this.#told = told
+  }
+
+  saidIn(locale: Locale): ProblemDetails {
+    const { what, expected, ...rest } = this.#told
+    return { ...rest, what: saidIn(locale, what), expected: saidIn(locale, expected) }
+  }
+
+  /** In English. */
+  get details(): ProblemDetails {
+    return this.saidIn(english('.'))
   }
 }
 

@@ -1,41 +1,38 @@
 // Numbers as a person reads them: to the precision they deserve, in the community's number format.
 
+import type { Text } from './text.ts'
+
 export type DecimalMark = '.' | ','
 
 export interface Show {
   readonly mark: DecimalMark
-  current(value_A: number): string
+  current(value_A: number): Text
   /** Volts of one cell: two decimals, as they are set. */
-  perCell(value_V: number): string
+  perCell(value_V: number): Text
   /** Volts of a pack or supply. */
-  voltage(value_V: number): string
-  capacity(value_Ah: number): string
-  energy(value_Wh: number): string
-  power(value_W: number): string
-  resistance(value_ohm: number): string
-  temperature(value_C: number): string
-  rate(value_C: number): string
+  voltage(value_V: number): Text
+  capacity(value_Ah: number): Text
+  energy(value_Wh: number): Text
+  power(value_W: number): Text
+  resistance(value_ohm: number): Text
+  temperature(value_C: number): Text
+  rate(value_C: number): Text
   /** From a fraction, 0 to 1. */
-  percent(fraction: number): string
+  percent(fraction: number): Text
   /** Rounded up to whole minutes; seconds only under a minute. */
-  duration(value_s: number): string
+  duration(value_s: number): Text
   /** Any number with so many decimals at most. */
-  number(value: number, decimals: number): string
+  number(value: number, decimals: number): Text
 }
 
 /** Space that keeps a number and its unit on one line. */
 const joint = ' '
 
 export function showIn(mark: DecimalMark): Show {
-  const number = (value: number, decimals: number): string => {
-    const text = Number(value.toFixed(decimals)).toString()
-    return mark === ',' ? text.replace('.', ',') : text
-  }
-  const fixed = (value: number, decimals: number): string => {
-    const text = value.toFixed(decimals)
-    return mark === ',' ? text.replace('.', ',') : text
-  }
-  const withUnit = (text: string, unit: string): string => `${text}${joint}${unit}`
+  const marked = (text: string): Text => (mark === ',' ? text.replace('.', ',') : text) as Text
+  const number = (value: number, decimals: number): Text => marked(Number(value.toFixed(decimals)).toString())
+  const fixed = (value: number, decimals: number): Text => marked(value.toFixed(decimals))
+  const withUnit = (text: string, unit: string): Text => `${text}${joint}${unit}` as Text
   return {
     mark,
     number,
@@ -48,7 +45,7 @@ export function showIn(mark: DecimalMark): Show {
     power: value_W => withUnit(number(value_W, value_W < 10 ? 1 : 0), 'W'),
     resistance: value_ohm => withUnit(number(value_ohm * 1000, value_ohm < 0.1 ? 1 : 0), 'mΩ'),
     temperature: value_C => withUnit(number(value_C, 0), '°C'),
-    rate: value_C => `${number(value_C, 2)}C`,
+    rate: value_C => `${number(value_C, 2)}C` as Text,
     percent: fraction => withUnit(number(fraction * 100, 0), '%'),
     duration: value_s => {
       if (value_s < 60) return withUnit(String(Math.ceil(value_s)), 's')
@@ -56,7 +53,7 @@ export function showIn(mark: DecimalMark): Show {
       if (minutes < 60) return withUnit(String(minutes), 'min')
       const rest = minutes % 60
       const hours = withUnit(String((minutes - rest) / 60), 'h')
-      return rest === 0 ? hours : `${hours} ${withUnit(String(rest), 'min')}`
+      return rest === 0 ? hours : (`${hours} ${withUnit(String(rest), 'min')}` as Text)
     },
   }
 }

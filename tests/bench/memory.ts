@@ -3,13 +3,15 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { current } from '../../commands/charge/current.ts'
 import { type Assistant, createAssistant } from '../../src/assistant/assistant.ts'
 import type { Occasion } from '../../src/assistant/context.ts'
 import type { Memory } from '../../src/memory/memory.ts'
 import { openMemory } from '../../src/memory/open.ts'
+import { commandNamed } from '../support/commands.ts'
 import type { Row } from './benches.ts'
 import { percentile, timesOf } from './timing.ts'
+
+const current = commandNamed('current')
 
 const entries = 10_000
 const times = 500

@@ -1,7 +1,7 @@
 // Values of the trade, each common practice: what a seasoned pilot would say to the same question.
 
 import { describe, expect, it } from 'vitest'
-import { adviseSetting } from '../../src/charging/setting/setting.ts'
+import { adviseSetting } from '../../src/charging/setting/old-setting.ts'
 import { liFe, lihv, liIon, lipo } from '../../src/charging/things/chemistries.ts'
 import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import { socAt } from '../../src/charging/things/curve.ts'

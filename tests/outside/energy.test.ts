@@ -2,7 +2,7 @@
 // through its resistance R settles at I = (U - sqrt(U² - 4 R P)) / 2R. The numbers beside each check are worked on paper.
 
 import { describe, expect, it } from 'vitest'
-import { adviseSetting } from '../../src/charging/setting/setting.ts'
+import { adviseSetting } from '../../src/charging/setting/old-setting.ts'
 import { drain } from '../../src/charging/simulation/drain.ts'
 import { supplyOf } from '../../src/charging/simulation/supply-run.ts'
 import type { BatteryStore } from '../../src/charging/things/battery-store.ts'

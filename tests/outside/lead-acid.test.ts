@@ -4,7 +4,7 @@
 // Fuse loaded to 80 % for long, half charge kept for starting: common practice.
 
 import { describe, expect, it } from 'vitest'
-import { feedOf } from '../../src/charging/setting/feed.ts'
+import { feedOf } from '../../src/charging/setting/old-feed.ts'
 import { starterStore } from '../../src/charging/things/battery-store.ts'
 import { starterFloor_V } from '../../src/charging/things/lead-acid.ts'
 

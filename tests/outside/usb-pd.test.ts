@@ -4,7 +4,7 @@
 // 240 W) and the 5 A cable were read in it.
 
 import { describe, expect, it } from 'vitest'
-import { adviseSetting } from '../../src/charging/setting/setting.ts'
+import { adviseSetting } from '../../src/charging/setting/old-setting.ts'
 import { lipo } from '../../src/charging/things/chemistries.ts'
 import { pdOffers } from '../../src/charging/things/usb-pd.ts'
 

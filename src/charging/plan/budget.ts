@@ -1,6 +1,6 @@
 // What a source can give to a whole session: power at any moment, and energy above its floor.
 
-import { type Feed, feedOf } from '../setting/feed.ts'
+import { type Feed, feedOf } from '../setting/old-feed.ts'
 import { drain } from '../simulation/drain.ts'
 import type { Charger } from '../things/charger.ts'
 import type { HouseLimits } from '../things/house-limits.ts'

@@ -1,10 +1,10 @@
 // A field session as a pilot tells it: packs, chargers and sources, a time and a number of flights; and its plan.
 
+import type { Setting } from '../setting/old-setting.ts'
 import type { Refusal } from '../setting/refusal.ts'
-import type { Setting } from '../setting/setting.ts'
-import type { State } from '../simulation/charge.ts'
 import type { Charger } from '../things/charger.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
+import type { State } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import type { Source } from '../things/source.ts'
 import type { Pace } from './jobs.ts'

@@ -2,9 +2,9 @@
 
 import { chargeTimeBand } from '../setting/band.ts'
 import { type Care, isHurried } from '../setting/fitness.ts'
+import { adviseSetting, type Setting } from '../setting/old-setting.ts'
+import { chargeOf } from '../setting/old-timed-charge.ts'
 import type { Refused } from '../setting/refusal.ts'
-import { adviseSetting, type Setting } from '../setting/setting.ts'
-import { chargeOf } from '../setting/timed-charge.ts'
 import type { Charger } from '../things/charger.ts'
 import type { Pack } from '../things/pack.ts'
 import { nearestStep_A } from '../things/steps.ts'

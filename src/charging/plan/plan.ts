@@ -1,10 +1,10 @@
 // Plans a field session: which pack on which port, fed by what, set how, from when to when; and what is left out and why.
 
-import { fullVoltage_V } from '../setting/cutoff.ts'
 import { whyUnfit } from '../setting/fitness.ts'
+import { fullVoltage_V } from '../setting/old-cutoff.ts'
 import { temperatureAllowance } from '../setting/temperature.ts'
-import type { Target } from '../simulation/charge.ts'
 import { socAt } from '../things/curve.ts'
+import type { Target } from '../things/level.ts'
 import { feedsOf, stopOf } from './budget.ts'
 import type {
   FieldPlan,

@@ -1,8 +1,8 @@
 // From a field session to its numbers: what each port could do for each kind of pack, on each source and share.
 
 import type { Limit } from '../setting/limit.ts'
+import type { Setting } from '../setting/old-setting.ts'
 import type { Refusal } from '../setting/refusal.ts'
-import type { Setting } from '../setting/setting.ts'
 import type { Charger } from '../things/charger.ts'
 import { chargerEfficiency } from '../things/practice.ts'
 import { budgetOf, feedsOf } from './budget.ts'

@@ -1,7 +1,7 @@
 // Is there anything to charge: a pack at or above its target is left alone.
 
-import type { State, Target } from '../simulation/charge.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
+import type { State, Target } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import { type Refused, refuse } from './refusal.ts'
 

@@ -2,7 +2,7 @@
 
 import type { Charger } from '../things/charger.ts'
 import type { Pack } from '../things/pack.ts'
-import type { Cutoff } from './cutoff.ts'
+import type { Cutoff } from './old-cutoff.ts'
 import { type Refused, refuse } from './refusal.ts'
 
 export interface Situated {

@@ -5,7 +5,7 @@ import type { Standing } from '../things/chemistry.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
 import type { Pack } from '../things/pack.ts'
 import { largestStep_A } from '../things/steps.ts'
-import type { Feed } from './feed.ts'
+import type { Feed } from './old-feed.ts'
 import type { TemperatureAllowance } from './temperature.ts'
 
 export type LimitKind =
@@ -13,6 +13,7 @@ export type LimitKind =
   | 'chemistry'
   | 'house'
   | 'temperature'
+  | 'condition'
   | 'charger'
   | 'charger power'
   | 'source'

@@ -1,6 +1,6 @@
 // Why something must not be done, as data: the words are chosen where the reply is made.
 
-import type { Target } from '../simulation/charge.ts'
+import type { Target } from '../things/level.ts'
 import type { Limit } from './limit.ts'
 
 export type Refusal =

@@ -1,16 +1,7 @@
 // One charge of one pack, simulated: precharge, constant current, constant power, constant voltage.
 
+import type { State, Target } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
-
-/** Where a charge starts or ends. Voltages are per cell; `soc` is 0 to 1. */
-export type State =
-  | { readonly kind: 'soc'; readonly soc: number }
-  | { readonly kind: 'rest'; readonly perCell_V: number }
-
-/** Where a charge is to go: hold at a voltage until the current falls, or stop at a state of charge. */
-export type Target =
-  | { readonly kind: 'voltage'; readonly perCell_V: number }
-  | { readonly kind: 'soc'; readonly soc: number; readonly cutoffPerCell_V: number }
 
 export interface ChargeRequest {
   readonly pack: Pack

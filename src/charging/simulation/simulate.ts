@@ -2,8 +2,9 @@
 
 import type { Chemistry } from '../things/chemistry.ts'
 import { interpolate } from '../things/curve.ts'
+import type { State } from '../things/level.ts'
 import { type Cell, cellOf, type Moment, terminalVoltage } from './cell.ts'
-import type { Charge, ChargeRequest, StageKind, State } from './charge.ts'
+import type { Charge, ChargeRequest, StageKind } from './charge.ts'
 import { checkRequest } from './check-request.ts'
 import { bookStage, type Entry } from './ledger.ts'
 import { type Law, march } from './march.ts'

@@ -2,12 +2,12 @@
 
 import { whyUnfit } from '../setting/fitness.ts'
 import { type Refused, refuse } from '../setting/refusal.ts'
-import type { State } from '../simulation/charge.ts'
 import { drain } from '../simulation/drain.ts'
 import { batteryStore } from '../things/battery-store.ts'
 import type { Cited } from '../things/chemistry.ts'
 import { socAt } from '../things/curve.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
+import type { State } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import { batterySourceRate_C } from '../things/practice.ts'
 

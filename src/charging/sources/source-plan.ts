@@ -2,11 +2,11 @@
 
 import { type ChargeTimes, chargeTimeBand } from '../setting/band.ts'
 import { whyNothingToCharge } from '../setting/charged-already.ts'
+import { adviseSetting, type Setting, type SettingRequest } from '../setting/old-setting.ts'
+import { chargeOf } from '../setting/old-timed-charge.ts'
 import type { Refused } from '../setting/refusal.ts'
-import { adviseSetting, type Setting, type SettingRequest } from '../setting/setting.ts'
-import { chargeOf } from '../setting/timed-charge.ts'
-import type { State } from '../simulation/charge.ts'
 import { drawsOf, supplyOf, totalsOf } from '../simulation/supply-run.ts'
+import type { State } from '../things/level.ts'
 import type { Source } from '../things/source.ts'
 
 export interface SourcePlanRequest extends SettingRequest {

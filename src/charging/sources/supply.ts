@@ -1,6 +1,6 @@
 // What a supply carries: the charge current for each cell count, a cable's limit, and the smallest supply for a load.
 
-import { type Feed, feedOf } from '../setting/feed.ts'
+import { type Feed, feedOf } from '../setting/old-feed.ts'
 import type { Charger } from '../things/charger.ts'
 import type { Chemistry, Cited } from '../things/chemistry.ts'
 import { chargerEfficiency } from '../things/practice.ts'

@@ -12,6 +12,8 @@ export interface Pack {
   readonly capacity_Ah: number
   /** Charge-rate limit on the label, in C. */
   readonly labelRate_C?: number
+  /** The large C number on the label: what it can give in flight, never a rate of charging. */
+  readonly dischargeRate_C?: number
   /** Measured internal resistance of one cell position in series (all its parallel cells together), in ohm. */
   readonly cellResistance_ohm?: number
 }

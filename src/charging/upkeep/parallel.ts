@@ -3,10 +3,10 @@
 import { whyUnfit } from '../setting/fitness.ts'
 import type { Refusal } from '../setting/refusal.ts'
 import { advance, type Cell, cellOf, innerVoltage, type Moment, scaleResistance } from '../simulation/cell.ts'
-import type { State } from '../simulation/charge.ts'
 import type { Chemistry, Cited } from '../things/chemistry.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
+import type { State } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import { batterySourceRate_C } from '../things/practice.ts'
 

@@ -1,9 +1,9 @@
 // Which way a pack goes to its storage voltage, and how much charge that moves.
 
-import type { State } from '../simulation/charge.ts'
 import type { Cited } from '../things/chemistry.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
+import type { State } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 
 export const storageTolerance_V: Cited = {

@@ -7,7 +7,7 @@ import {
   REST,
   Routes,
 } from 'discord.js'
-import type { Command } from '../../assistant/command.ts'
+import type { Command } from '../../assistant/old-command.ts'
 import type { Log } from '../../log.ts'
 import { describeFault } from '../faults.ts'
 import { inviteLink } from '../permissions.ts'

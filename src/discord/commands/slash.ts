@@ -9,7 +9,7 @@ import {
   InteractionContextType,
   type RESTPostAPIChatInputApplicationCommandsJSONBody,
 } from 'discord.js'
-import type { Command } from '../../assistant/command.ts'
+import type { Command } from '../../assistant/old-command.ts'
 import { type Localizations, localizations, translationsOf } from './localizations.ts'
 
 export type SlashCommand = RESTPostAPIChatInputApplicationCommandsJSONBody

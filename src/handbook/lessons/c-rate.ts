@@ -1,6 +1,6 @@
 // Lesson: the C-rate, and the current to set.
 
-import { adviseSetting } from '../../charging/setting/setting.ts'
+import { adviseSetting } from '../../charging/setting/old-setting.ts'
 import { lihv, liIon, lipo } from '../../charging/things/chemistries.ts'
 import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { readCurrent, readRate, writeCurrent, writeRate } from '../../language/quantities/quantities.ts'

@@ -1,6 +1,6 @@
 // Lesson: the cutoff voltage and the chemistry.
 
-import { fullVoltage_V } from '../../charging/setting/cutoff.ts'
+import { fullVoltage_V } from '../../charging/setting/old-cutoff.ts'
 import { chemistries, liFe, lihv, liIon, lipo } from '../../charging/things/chemistries.ts'
 import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { readVoltage, writeVoltage } from '../../language/quantities/quantities.ts'

@@ -1,7 +1,7 @@
 // Lesson: where and how to charge, and what never to do.
 
 import { whyUnfit } from '../../charging/setting/fitness.ts'
-import { adviseSetting } from '../../charging/setting/setting.ts'
+import { adviseSetting } from '../../charging/setting/old-setting.ts'
 import { lipo } from '../../charging/things/chemistries.ts'
 import { labelEnergy_Wh } from '../../charging/upkeep/transport.ts'
 import { readCurrent, writeCurrent } from '../../language/quantities/quantities.ts'

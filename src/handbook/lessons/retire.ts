@@ -1,6 +1,6 @@
 // Lesson: when to retire a pack, and how to dispose of it.
 
-import { adviseSetting } from '../../charging/setting/setting.ts'
+import { adviseSetting } from '../../charging/setting/old-setting.ts'
 import { lipo } from '../../charging/things/chemistries.ts'
 import { type Condition, capacityLeft } from '../../charging/upkeep/age-signs.ts'
 import type { ChargeNote } from '../../charging/upkeep/charge-note.ts'

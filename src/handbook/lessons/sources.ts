@@ -1,6 +1,6 @@
 // Lesson: what feeds the charger, and where to stop.
 
-import { fullVoltage_V } from '../../charging/setting/cutoff.ts'
+import { fullVoltage_V } from '../../charging/setting/old-cutoff.ts'
 import { planSource } from '../../charging/sources/source-plan.ts'
 import { sourceFloor_V } from '../../charging/things/battery-store.ts'
 import { lihv, liIon } from '../../charging/things/chemistries.ts'

@@ -1,7 +1,7 @@
 // Where a charge starts and where it is to go: `3.7V`, `11.1V`, `20%`, `full`, `storage`, `empty`.
 
-import type { State, Target } from '../../charging/simulation/charge.ts'
 import { chemistries } from '../../charging/things/chemistries.ts'
+import type { State, Target } from '../../charging/things/level.ts'
 import type { Pack } from '../../charging/things/pack.ts'
 import { nothingThere, plainText, quoted, shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'

@@ -1,8 +1,12 @@
 // What to set: which limit binds, what lowers the cutoff, what is refused and why.
 
 import { describe, expect, it } from 'vitest'
+import {
+  adviseSetting,
+  type Setting,
+  type SettingRequest,
+} from '../../../src/charging/setting/old-setting.ts'
 import type { Refusal } from '../../../src/charging/setting/refusal.ts'
-import { adviseSetting, type Setting, type SettingRequest } from '../../../src/charging/setting/setting.ts'
 import type { Charger } from '../../../src/charging/things/charger.ts'
 import { liFe, lihv, liIon, lipo } from '../../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'

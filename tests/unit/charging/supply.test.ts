@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { feedOf } from '../../../src/charging/setting/feed.ts'
+import { feedOf } from '../../../src/charging/setting/old-feed.ts'
 import {
   behindCable,
   carriedBySeries,

@@ -1,12 +1,12 @@
 // A charge at a current that was asked for: when the verdict turns.
 
 import { describe, expect, it } from 'vitest'
-import { adviseSetting } from '../../../src/charging/setting/setting.ts'
+import { adviseSetting } from '../../../src/charging/setting/old-setting.ts'
 import {
   type TimedCharge,
   type TimedChargeRequest,
   timedCharge,
-} from '../../../src/charging/setting/timed-charge.ts'
+} from '../../../src/charging/setting/old-timed-charge.ts'
 import { lipo } from '../../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
 

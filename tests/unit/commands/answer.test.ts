@@ -1,22 +1,24 @@
 // Standard answers in use: saved by moderators, posted and pinned, kept up to date, never against people's will.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { answerEdit } from '../../../commands/answers/answer-edit.ts'
-import { answerList } from '../../../commands/answers/answer-list.ts'
-import { answerMove } from '../../../commands/answers/answer-move.ts'
-import { answerPost } from '../../../commands/answers/answer-post.ts'
-import { answerRemove } from '../../../commands/answers/answer-remove.ts'
-import { answerSave } from '../../../commands/answers/answer-save.ts'
-import { answerShow } from '../../../commands/answers/answer-show.ts'
-import { current } from '../../../commands/charge/current.ts'
-import { time } from '../../../commands/charge/time.ts'
-import { houseSet } from '../../../commands/club/house-set.ts'
-import { kitRemove } from '../../../commands/kit/kit-remove.ts'
-import { kitSave } from '../../../commands/kit/kit-save.ts'
 import type { Occasion } from '../../../src/assistant/context.ts'
 import { deference } from '../../../src/cautions/cautions.ts'
 import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
+import { commandNamed } from '../../support/commands.ts'
 import { type FakeBoard, fakeBoard } from '../../support/fake-noticeboard.ts'
+
+const answerEdit = commandNamed('answer edit')
+const answerList = commandNamed('answer list')
+const answerMove = commandNamed('answer move')
+const answerPost = commandNamed('answer post')
+const answerRemove = commandNamed('answer remove')
+const answerSave = commandNamed('answer save')
+const answerShow = commandNamed('answer show')
+const current = commandNamed('current')
+const time = commandNamed('time')
+const houseSet = commandNamed('house set')
+const kitRemove = commandNamed('kit remove')
+const kitSave = commandNamed('kit save')
 
 const family = [answerSave, answerList, answerShow, answerEdit, answerMove, answerPost, answerRemove]
 const commands = [current, time, kitSave, kitRemove, houseSet, ...family]

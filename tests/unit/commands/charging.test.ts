@@ -1,12 +1,14 @@
 // The three questions as they are asked and answered: current, time and source.
 
 import { describe, expect, it } from 'vitest'
-import { current } from '../../../commands/charge/current.ts'
-import { time } from '../../../commands/charge/time.ts'
-import { source } from '../../../commands/supply/source.ts'
 import { createAssistant } from '../../../src/assistant/assistant.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { askingOf, member } from '../../support/ask.ts'
+import { commandNamed } from '../../support/commands.ts'
+
+const current = commandNamed('current')
+const time = commandNamed('time')
+const source = commandNamed('source')
 
 const commands = [current, time, source]
 const { ask, faults, memory } = await askingOf(commands)

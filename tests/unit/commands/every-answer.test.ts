@@ -3,7 +3,7 @@
 import fc from 'fast-check'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { commands as all } from '../../../commands/index.ts'
-import type { Option } from '../../../src/assistant/command.ts'
+import type { Option } from '../../../src/assistant/old-command.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { type Asking, askingOf, member } from '../../support/ask.ts'
 

@@ -2,14 +2,16 @@
 
 import fc from 'fast-check'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { current } from '../../../commands/charge/current.ts'
-import { time } from '../../../commands/charge/time.ts'
-import { houseSet } from '../../../commands/club/house-set.ts'
-import { houseShow } from '../../../commands/club/house-show.ts'
-import { source } from '../../../commands/supply/source.ts'
 import type { Occasion } from '../../../src/assistant/context.ts'
 import { chemistries } from '../../../src/charging/things/chemistries.ts'
 import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
+import { commandNamed } from '../../support/commands.ts'
+
+const current = commandNamed('current')
+const time = commandNamed('time')
+const houseSet = commandNamed('house set')
+const houseShow = commandNamed('house show')
+const source = commandNamed('source')
 
 let asking: Asking
 beforeEach(async () => {

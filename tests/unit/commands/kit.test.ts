@@ -2,14 +2,16 @@
 
 import fc from 'fast-check'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { current } from '../../../commands/charge/current.ts'
-import { kitList } from '../../../commands/kit/kit-list.ts'
-import { kitRemove } from '../../../commands/kit/kit-remove.ts'
-import { kitRename } from '../../../commands/kit/kit-rename.ts'
 import { kitSave, mostEntries } from '../../../commands/kit/kit-save.ts'
 import type { Occasion } from '../../../src/assistant/context.ts'
 import * as kinds from '../../../src/language/kinds/values.ts'
 import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'
+import { commandNamed } from '../../support/commands.ts'
+
+const current = commandNamed('current')
+const kitList = commandNamed('kit list')
+const kitRemove = commandNamed('kit remove')
+const kitRename = commandNamed('kit rename')
 
 let asking: Asking
 beforeEach(async () => {

@@ -1,17 +1,19 @@
 // The lessons in use: read, asked, answered, kept over a restart, and each person by themselves.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { houseSet } from '../../../commands/club/house-set.ts'
-import { rules } from '../../../commands/club/rules.ts'
-import { lessonAnswer } from '../../../commands/lessons/lesson-answer.ts'
-import { lessonAsk } from '../../../commands/lessons/lesson-ask.ts'
-import { lessonList } from '../../../commands/lessons/lesson-list.ts'
-import { lessonRead } from '../../../commands/lessons/lesson-read.ts'
 import type { Occasion } from '../../../src/assistant/context.ts'
 import { showIn } from '../../../src/ground/show.ts'
 import { drawFrom } from '../../../src/handbook/lessons/draw.ts'
 import { findQuestion, lessons } from '../../../src/handbook/lessons/index.ts'
 import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'
+import { commandNamed } from '../../support/commands.ts'
+
+const houseSet = commandNamed('house set')
+const rules = commandNamed('rules')
+const lessonAnswer = commandNamed('lesson answer')
+const lessonAsk = commandNamed('lesson ask')
+const lessonList = commandNamed('lesson list')
+const lessonRead = commandNamed('lesson read')
 
 const commands = [lessonList, lessonRead, lessonAsk, lessonAnswer, rules, houseSet]
 

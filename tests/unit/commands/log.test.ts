@@ -1,16 +1,18 @@
 // The charge log in use: noted by name, judged, used for times, and for the count of a flight controller.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { time } from '../../../commands/charge/time.ts'
-import { kitRemove } from '../../../commands/kit/kit-remove.ts'
-import { kitSave } from '../../../commands/kit/kit-save.ts'
-import { logCharge } from '../../../commands/log/log-charge.ts'
-import { logMeter } from '../../../commands/log/log-meter.ts'
-import { logShow } from '../../../commands/log/log-show.ts'
-import { logUndo } from '../../../commands/log/log-undo.ts'
 import type { Occasion } from '../../../src/assistant/context.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'
+import { commandNamed } from '../../support/commands.ts'
+
+const time = commandNamed('time')
+const kitRemove = commandNamed('kit remove')
+const kitSave = commandNamed('kit save')
+const logCharge = commandNamed('log charge')
+const logMeter = commandNamed('log meter')
+const logShow = commandNamed('log show')
+const logUndo = commandNamed('log undo')
 
 const commands = [kitSave, kitRemove, logCharge, logShow, logMeter, logUndo, time]
 const day_ms = 86_400_000

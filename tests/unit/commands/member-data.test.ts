@@ -1,10 +1,12 @@
 // What is kept about a person: handed out where only they read it, deleted when they confirm.
 
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import { kitSave } from '../../../commands/kit/kit-save.ts'
-import { exportMe } from '../../../commands/me/export-me.ts'
-import { forgetMe } from '../../../commands/me/forget-me.ts'
 import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
+import { commandNamed } from '../../support/commands.ts'
+
+const kitSave = commandNamed('kit save')
+const exportMe = commandNamed('export me')
+const forgetMe = commandNamed('forget me')
 
 const alone = { ...member, place: { id: 'room:wim', direct: true } }
 

@@ -1,16 +1,18 @@
 // The session plan and the care of packs, asked as a pilot asks: plan, storage, cells, parallel, health, lend.
 
 import { beforeAll, describe, expect, it } from 'vitest'
-import { cells } from '../../../commands/care/cells.ts'
-import { health } from '../../../commands/care/health.ts'
-import { storage } from '../../../commands/care/storage.ts'
-import { houseSet } from '../../../commands/club/house-set.ts'
-import { kitSave } from '../../../commands/kit/kit-save.ts'
-import { parallel } from '../../../commands/session/parallel.ts'
-import { plan } from '../../../commands/session/plan.ts'
-import { lend } from '../../../commands/supply/lend.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { type Asking, askingOf, moderator } from '../../support/ask.ts'
+import { commandNamed } from '../../support/commands.ts'
+
+const cells = commandNamed('cells')
+const health = commandNamed('health')
+const storage = commandNamed('storage')
+const houseSet = commandNamed('house set')
+const kitSave = commandNamed('kit save')
+const parallel = commandNamed('parallel')
+const plan = commandNamed('plan')
+const lend = commandNamed('lend')
 
 const commands = [plan, storage, cells, parallel, health, lend]
 

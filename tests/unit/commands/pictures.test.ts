@@ -1,9 +1,11 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { time } from '../../../commands/charge/time.ts'
-import { source } from '../../../commands/supply/source.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { drawPng } from '../../../src/charts/draw.ts'
 import { type Asking, askingOf } from '../../support/ask.ts'
+import { commandNamed } from '../../support/commands.ts'
+
+const time = commandNamed('time')
+const source = commandNamed('source')
 
 let asking: Asking
 beforeAll(async () => {

@@ -1,13 +1,15 @@
 // Reminders in use: set for a charge that starts now, given when due, once, and by a way that is open.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { time } from '../../../commands/charge/time.ts'
-import { remindCancel } from '../../../commands/club/remind-cancel.ts'
-import { remindList } from '../../../commands/club/remind-list.ts'
-import { remindMe } from '../../../commands/club/remind-me.ts'
 import { createReminderClock } from '../../../src/assistant/reminder-clock.ts'
 import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
+import { commandNamed } from '../../support/commands.ts'
 import { type FakeBoard, fakeBoard } from '../../support/fake-noticeboard.ts'
+
+const time = commandNamed('time')
+const remindCancel = commandNamed('remind cancel')
+const remindList = commandNamed('remind list')
+const remindMe = commandNamed('remind me')
 
 const commands = [time, remindMe, remindList, remindCancel]
 const charge = 'time pack: 3S 720 LiHV current: 1A from: 3.7V per cell'

@@ -1,15 +1,17 @@
 import fc from 'fast-check'
 import { beforeAll, describe, expect, it } from 'vitest'
-import { travel } from '../../../commands/care/travel.ts'
-import { trim } from '../../../commands/care/trim.ts'
-import { compare } from '../../../commands/charge/compare.ts'
-import { percent } from '../../../commands/charge/percent.ts'
-import { houseSet } from '../../../commands/club/house-set.ts'
-import { lead } from '../../../commands/supply/lead.ts'
-import { supply } from '../../../commands/supply/supply.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { someChemistry } from '../../support/arbitraries.ts'
 import { type Asking, askingOf, moderator } from '../../support/ask.ts'
+import { commandNamed } from '../../support/commands.ts'
+
+const travel = commandNamed('travel')
+const trim = commandNamed('trim')
+const compare = commandNamed('compare')
+const percent = commandNamed('percent')
+const houseSet = commandNamed('house set')
+const lead = commandNamed('lead')
+const supply = commandNamed('supply')
 
 const commands = [lead, travel, compare, percent, trim, supply]
 

@@ -1,7 +1,7 @@
 // Commands as slash commands, and what comes back from them.
 
 import { describe, expect, it } from 'vitest'
-import { defineCommand, optional, required } from '../../../src/assistant/command.ts'
+import { defineCommand, optional, required } from '../../../src/assistant/old-command.ts'
 import { differences } from '../../../src/discord/commands/registration.ts'
 import { slashCommands } from '../../../src/discord/commands/slash.ts'
 import { readSlash } from '../../../src/discord/commands/slash-input.ts'

@@ -2,9 +2,6 @@
 
 import fc from 'fast-check'
 import { describe, expect, it, vi } from 'vitest'
-import { current } from '../../../commands/charge/current.ts'
-import { time } from '../../../commands/charge/time.ts'
-import { source } from '../../../commands/supply/source.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { deference } from '../../../src/cautions/cautions.ts'
 import { writeQuantity } from '../../../src/language/quantities/quantity.ts'
@@ -20,6 +17,11 @@ import {
   someTemperature_C,
 } from '../../support/arbitraries.ts'
 import { askingOf } from '../../support/ask.ts'
+import { commandNamed } from '../../support/commands.ts'
+
+const current = commandNamed('current')
+const time = commandNamed('time')
+const source = commandNamed('source')
 
 /** Hundreds of questions take their time on a busy machine. */
 vi.setConfig({ testTimeout: 120_000 })

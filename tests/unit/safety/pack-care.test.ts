@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { adviseSetting } from '../../../src/charging/setting/setting.ts'
+import { adviseSetting } from '../../../src/charging/setting/old-setting.ts'
 import { lend } from '../../../src/charging/sources/lend.ts'
 import { batteryStore } from '../../../src/charging/things/battery-store.ts'
 import { restingVoltage } from '../../../src/charging/things/curve.ts'

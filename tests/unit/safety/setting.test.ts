@@ -2,7 +2,11 @@
 
 import fc from 'fast-check'
 import { describe, expect, it, vi } from 'vitest'
-import { adviseSetting, type Setting, type SettingRequest } from '../../../src/charging/setting/setting.ts'
+import {
+  adviseSetting,
+  type Setting,
+  type SettingRequest,
+} from '../../../src/charging/setting/old-setting.ts'
 import {
   nameOf,
   someCharger,

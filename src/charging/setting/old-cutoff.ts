@@ -1,8 +1,8 @@
 // Which voltage to set: the target's, never above full, and one that the charger has.
 
-import type { Target } from '../simulation/charge.ts'
 import type { Chemistry } from '../things/chemistry.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
+import type { Target } from '../things/level.ts'
 import { cutoffStepDown_V } from '../things/practice.ts'
 import { type Refused, refuse } from './refusal.ts'
 

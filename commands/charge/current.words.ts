@@ -1,0 +1,80 @@
+// What is said of a setting, and what could be asked next.
+
+import type { WordsOf } from '../../src/assistant/command.ts'
+import { neighbourStep_A } from '../../src/charging/things/steps.ts'
+import { currentKind } from '../../src/language/kinds/values.ts'
+import { isToStorage } from '../shared/charging.ts'
+import { ofChargeWords } from '../shared/charging.words.ts'
+import { houseWorking } from '../shared/house.words.ts'
+import { asksAgain } from '../shared/next.ts'
+import { inputWorking, settingWords, settingWorking } from '../shared/setting.words.ts'
+import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
+import { current } from './current.ts'
+
+export const currentWords: WordsOf<typeof current> = locale => {
+  const { say } = locale
+  return {
+    summary: say`Which cutoff voltage and current to set for a pack.`,
+    takes: ofChargeWords(locale),
+    answer: (setting, { pack }) => [settingWords(setting, pack, locale)],
+    figures: {
+      setCurrent: say`current to set`,
+      cutoffPerCell: say`cutoff per cell`,
+      cutoffPack: say`cutoff of the pack`,
+      cRate: say`rate`,
+      wantedCurrent: say`recommended current`,
+      highestCurrent: say`highest current`,
+      inputPower: say`input power at most`,
+      inputCurrent: say`input current at most`,
+    },
+    working: (setting, { pack, source }) => [
+      ...settingWorking(setting, pack, locale),
+      ...houseWorking(setting.permit.situation, setting.cutoff, locale),
+      ...sourceWorking(source, setting.feed, locale),
+      inputWorking(setting, locale),
+    ],
+    assumed: (_, { source }) => sourceAssumed(source, locale),
+    next: ({ current_A, limits: [limit] }, asked) => {
+      const again = asksAgain(current.takes, asked)
+      const at = (value_A: number) => ({ current: currentKind.write(value_A) })
+      const steps = asked.charger?.currents
+      const higher_A = steps && neighbourStep_A(steps, current_A, 1)
+      const lower_A = steps && neighbourStep_A(steps, current_A, -1)
+      return [
+        again(say`How long?`, 'time', at(current_A)),
+        higher_A !== undefined && higher_A <= limit.value_A
+          ? again(say`One step up`, 'time', at(higher_A))
+          : undefined,
+        lower_A === undefined ? undefined : again(say`One step down`, 'time', at(lower_A)),
+        isToStorage(asked.to)
+          ? again(say`To full`, 'current', { to: 'full' })
+          : again(say`To storage`, 'current', { to: 'storage' }),
+      ]
+    },
+    plainWords: [
+      'what current',
+      'how much current',
+      'max current',
+      'best current',
+      'right current',
+      'how many amp',
+      'amps for',
+      'amp for',
+      'best amps',
+      'charge rate',
+      'which setting',
+      'settings for',
+      'what should i charge',
+      'what do i charge',
+      'what can i charge',
+      'how fast',
+      'which current',
+      'what amps',
+      'how many amps',
+      'should i set',
+      'what to set',
+      'what setting',
+    ],
+    meantBy: [['pack']],
+  }
+}

@@ -1,0 +1,141 @@
+// What is said of how long a charge takes, and what could be asked next.
+
+import type { WordsOf } from '../../src/assistant/command.ts'
+import type { Band } from '../../src/charging/simulation/charge.ts'
+import { chargeChart } from '../../src/charts/charge-chart.ts'
+import type { Locale } from '../../src/ground/locale.ts'
+import type { Text } from '../../src/ground/text.ts'
+import { limitHolders } from '../../src/handbook/rules/holders.words.ts'
+import { currentKind, packKind } from '../../src/language/kinds/values.ts'
+import { chargeWorking, stageNames, takesWords } from '../shared/charge.words.ts'
+import { isToStorage } from '../shared/charging.ts'
+import { ofChargeWords } from '../shared/charging.words.ts'
+import { houseWorking } from '../shared/house.words.ts'
+import { asksAgain } from '../shared/next.ts'
+import { loweredWords } from '../shared/setting.words.ts'
+import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
+import { stageKeys, time } from './time.ts'
+
+export const timeWords: WordsOf<typeof time> = locale => {
+  const { say, show, own } = locale
+  const stages = stageNames(locale)
+  return {
+    summary: say`How long a charge takes, with its stages and what goes into the pack.`,
+    takes: {
+      ...ofChargeWords(locale),
+      from: {
+        about: say`where the pack stands now; its floor when not said`,
+        as: text => say`from ${text}`,
+      },
+      current: {
+        about: say`set on the charger; the advised one when not said`,
+        as: text => say`at ${text}`,
+      },
+      until: {
+        about: say`current at which the charge ends; a tenth of the set one when not said`,
+        as: text => say`until the current is down to ${text}`,
+      },
+      resistance: { about: say`measured, of one cell`, as: text => say`${text} a cell` },
+      capacity: { about: say`measured, of the whole pack`, as: text => say`measured to hold ${text}` },
+    },
+    answer: timed => {
+      const { setting, current_A } = timed
+      const takes = takesWords(timed, locale)
+      return [
+        say`It takes ${takes} at ${show.current(current_A)} to ${goal(timed, locale)}.`,
+        loweredWords(setting, locale),
+      ]
+    },
+    figures: {
+      chargeTime: say`time`,
+      timeToCutoff: say`time to the cutoff voltage`,
+      [stageKeys.precharge]: stages.precharge,
+      [stageKeys['constant current']]: stages['constant current'],
+      [stageKeys['constant power']]: stages['constant power'],
+      [stageKeys['constant voltage']]: stages['constant voltage'],
+      setCurrent: say`current set`,
+      cRate: say`rate`,
+      cutoffPerCell: say`cutoff per cell`,
+      cutoffPack: say`cutoff of the pack`,
+      chargeIn: say`charge in`,
+      energyIn: say`energy in`,
+      heat: say`of it heat in the pack`,
+      startCharge: say`charged at the start`,
+      endCharge: say`charged at the end`,
+      peakInputPower: say`input power at most`,
+      peakInputCurrent: say`input current at most`,
+    },
+    working: timed => {
+      const { situation } = timed.permit
+      return [
+        ...chargeWorking({ ...timed, pack: situation.pack }, timed, locale),
+        ...sourceWorking(situation.source, timed.setting.feed, locale),
+        ...houseWorking(situation, timed.setting.cutoff, locale),
+        timed.now && clockWords(timed.time_s, timed.now, locale),
+      ]
+    },
+    assumed: ({ from, current_A, setting: { bound } }, asked) => [
+      asked.from === undefined && from.kind === 'rest'
+        ? say`the pack is taken to be flown down to its floor, ${show.perCell(from.perCell_V)} per cell at rest`
+        : undefined,
+      asked.current !== undefined
+        ? asked.current === current_A
+          ? undefined
+          : say`the charger has no step of ${show.current(asked.current)}; ${show.current(current_A)} is taken`
+        : typeof bound === 'object'
+          ? say`set to the advised current, ${show.current(current_A)}, all that ${limitHolders(locale)[bound.kind]}`
+          : say`set to the advised current, ${show.current(current_A)}`,
+      ...sourceAssumed(asked.source, locale),
+    ],
+    next: ({ current_A, setting, speaksFirst }, asked) => {
+      const again = asksAgain(time.takes, asked)
+      return [
+        current_A === setting.current_A
+          ? undefined
+          : again(say`At the advised current`, 'time', { current: currentKind.write(setting.current_A) }),
+        isToStorage(asked.to)
+          ? again(say`To full`, 'time', { to: 'full' })
+          : again(say`To storage`, 'time', { to: 'storage' }),
+        speaksFirst
+          ? { label: say`Remind me`, question: `remind me for: ${again(own(''), 'time').question}` }
+          : undefined,
+      ]
+    },
+    charts: timed => {
+      const pack = own(packKind.write(timed.permit.situation.pack))
+      const what = say`${pack}, ${show.current(timed.current_A)} to ${goal(timed, locale)}`
+      return [chargeChart({ what, charge: timed.charge, end_s: timed.time_s, show })]
+    },
+    plainWords: [
+      'how long',
+      'what time',
+      'time to charge',
+      'time for',
+      'charge time',
+      'when will',
+      'how many minutes',
+    ],
+    meantBy: [
+      ['pack', 'current'],
+      ['pack', 'level'],
+      ['pack', 'current', 'to storage'],
+    ],
+  }
+}
+
+type Timed = Parameters<ReturnType<typeof timeWords>['answer']>[0]
+
+/** Where the charge ends: as it was asked, or the volts of a cell. */
+function goal({ permit, setting }: Timed, { say, show }: Locale): Text {
+  const { to } = permit.situation
+  return to?.kind === 'soc' ? show.percent(to.soc) : say`${show.perCell(setting.cutoff.perCell_V)} per cell`
+}
+
+/** When it would end if it started now, by the clock of the machine that answers. */
+function clockWords({ low, high }: Band, now: Date, { say, own }: Locale): Text {
+  const at = (later_s: number) => {
+    const end = new Date(now.getTime() + later_s * 1000)
+    return own([end.getHours(), end.getMinutes()].map(part => String(part).padStart(2, '0')).join(':'))
+  }
+  return say`Started now (${at(0)} by my clock) it would end between ${at(low)} and ${at(high)}.`
+}

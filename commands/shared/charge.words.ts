@@ -1,0 +1,64 @@
+// A charge in words: where it starts, its stages, when it ends, and what its band comes from.
+
+import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
+import type { StageKind } from '../../src/charging/simulation/charge.ts'
+import type { Pack } from '../../src/charging/things/pack.ts'
+import type { Locale } from '../../src/ground/locale.ts'
+import { joined, type Text } from '../../src/ground/text.ts'
+import { cite } from './setting.words.ts'
+
+export const stageNames = ({ say }: Locale): Readonly<Record<StageKind, Text>> => ({
+  precharge: say`slow start`,
+  'constant current': say`constant current`,
+  'constant power': say`constant power`,
+  'constant voltage': say`constant voltage`,
+})
+
+/** "about 52 min (42 min to 1 h 3 min)" */
+export const takesWords = ({ charge, time_s }: TimedCharge, { say, show }: Locale): Text =>
+  say`about ${show.duration(charge.duration_s)} (${show.duration(time_s.low)} to ${show.duration(time_s.high)})`
+
+/** What was measured of the pack, and so narrows the band. */
+export interface MeasuredPack {
+  readonly pack: Pack
+  readonly termination_A?: number | undefined
+  readonly measuredCapacity_Ah?: number | undefined
+}
+
+export function chargeWorking(
+  { pack, termination_A, measuredCapacity_Ah }: MeasuredPack,
+  { charge, current_A, from }: TimedCharge,
+  locale: Locale,
+): readonly (Text | undefined)[] {
+  const { say, show } = locale
+  const { curve, resistance } = pack.chemistry
+  const soc = show.percent(charge.startSoc)
+  const stages = charge.stages.map(
+    ({ kind, duration_s, charge_Ah }) =>
+      say`${stageNames(locale)[kind]} ${show.duration(duration_s)} (${show.capacity(charge_Ah)})`,
+  )
+  const tapers = charge.stages.some(({ kind }) => kind === 'constant voltage')
+  return [
+    from.kind === 'rest'
+      ? say`Start: ${show.perCell(from.perCell_V)} per cell at rest is ${soc} of the charge (curve ${cite(curve, locale)}).`
+      : say`Start: ${soc} of the charge (curve ${cite(curve, locale)}).`,
+    say`Stages: ${joined(stages, ', ')}.`,
+    !tapers
+      ? undefined
+      : termination_A === undefined
+        ? say`It ends when the current is down to ${show.current(current_A / 10)}, a tenth of the set one (common practice).`
+        : say`It ends when the current is down to ${show.current(termination_A)}.`,
+    say`Cell model: that curve, a series resistance and two resistor-capacitor pairs (${cite(resistance, locale)}).`,
+    bandLine(pack, measuredCapacity_Ah !== undefined, locale),
+  ]
+}
+
+function bandLine({ chemistry, cellResistance_ohm }: Pack, knowsCapacity: boolean, locale: Locale): Text {
+  const { say, show } = locale
+  const { capacitySpread, resistanceSpread } = chemistry
+  const knowsResistance = cellResistance_ohm !== undefined
+  if (knowsCapacity && knowsResistance) return say`Band: narrowed by the measured capacity and resistance.`
+  if (knowsCapacity) return say`Band: narrowed by the measured capacity.`
+  if (knowsResistance) return say`Band: narrowed by the measured resistance.`
+  return say`Band: packs differ by about ${show.percent(capacitySpread.value)} in capacity (${cite(capacitySpread, locale)}) and ${show.percent(resistanceSpread.value)} in resistance (${cite(resistanceSpread, locale)}); a measured capacity or resistance narrows it.`
+}

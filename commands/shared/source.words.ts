@@ -1,0 +1,113 @@
+// What a source gives a charger, in words: what was taken for granted, and how its power came about.
+
+import type { Feed } from '../../src/charging/setting/input.ts'
+import {
+  leadAcidRest,
+  starterBlocks,
+  starterCapacity_Ah,
+  starterFloor_V,
+  starterResistance_ohm,
+  starterRest_V,
+} from '../../src/charging/things/lead-acid.ts'
+import {
+  batterySourceRate_C,
+  engineRunning_V,
+  fuseShare,
+  plainUsbOffer,
+  powerBankEfficiency,
+} from '../../src/charging/things/practice.ts'
+import type { BatterySource, PowerBank, Source, VehicleOutlet } from '../../src/charging/things/source.ts'
+import type { Locale } from '../../src/ground/locale.ts'
+import type { Text } from '../../src/ground/text.ts'
+import { cite } from './setting.words.ts'
+
+const usbPd = 'USB Power Delivery Specification R3.x, power rules; IEC 62680-1-2:2022'
+
+/** What had to be assumed about the source because the question did not say it. */
+export function sourceAssumed(source: Source | undefined, locale: Locale): readonly (Text | undefined)[] {
+  const { say, show } = locale
+  if (source?.kind === 'power bank' && !source.offers && source.usbPd_W === undefined) {
+    const { voltage_V, current_A } = plainUsbOffer.value
+    return [
+      say`the power bank is taken to give ${show.voltage(voltage_V)}, ${show.current(current_A)} (${cite(plainUsbOffer, locale)})`,
+    ]
+  }
+  if (source?.kind !== 'vehicle outlet' || source.engine === 'running') return []
+  return [
+    source.rest_V === undefined
+      ? say`the starter battery is taken to rest at ${show.voltage(starterBlocks(source) * starterRest_V.value)} (${cite(starterRest_V, locale)})`
+      : undefined,
+    source.capacity_Ah === undefined
+      ? say`the starter battery is taken to hold ${show.capacity(starterCapacity_Ah.value)} (${cite(starterCapacity_Ah, locale)})`
+      : undefined,
+  ]
+}
+
+/** How the power of the source came about. */
+export function sourceWorking(
+  source: Source | undefined,
+  feed: Feed | undefined,
+  locale: Locale,
+): readonly (Text | undefined)[] {
+  if (!source || !feed) return []
+  return [offerLine(source, feed, locale), ...kindLines(source, feed, locale)]
+}
+
+function offerLine(source: Source, { offer, power_W }: Feed, { say, show, own }: Locale): Text | undefined {
+  if (!offer) return undefined
+  const taken = say`Offer taken: ${show.voltage(offer.voltage_V)} × ${show.current(offer.current_A)} = ${show.power(power_W)}`
+  const most =
+    source.kind === 'supply' && source.offers.length > 1
+      ? say`${taken}, the most inside the input window of the charger`
+      : taken
+  return 'usbPd_W' in source && source.usbPd_W !== undefined ? say`${most} (${own(usbPd)}).` : say`${most}.`
+}
+
+function kindLines(source: Source, feed: Feed, locale: Locale): readonly (Text | undefined)[] {
+  switch (source.kind) {
+    case 'supply':
+      return []
+    case 'power bank':
+      return [bankLine(source, locale)]
+    case 'vehicle outlet':
+      return outletLines(source, feed, locale)
+    case 'battery':
+      return batteryLines(source, feed, locale)
+  }
+}
+
+function bankLine({ label_Wh }: PowerBank, locale: Locale): Text {
+  const { say, show } = locale
+  const { value } = powerBankEfficiency
+  return say`Usable: ${show.energy(label_Wh)} × ${show.number(value, 2)} = ${show.energy(label_Wh * value)} (${cite(powerBankEfficiency, locale)}).`
+}
+
+function outletLines(
+  { fuse_A, engine }: VehicleOutlet,
+  { current_A, lowest_V, power_W, store }: Feed,
+  locale: Locale,
+): readonly (Text | undefined)[] {
+  const { say, show } = locale
+  return [
+    say`Fuse: ${show.current(fuse_A)} × ${show.number(fuseShare.value, 1)} = ${show.current(current_A)} (${cite(fuseShare, locale)}); at ${show.voltage(lowest_V)} that is ${show.power(power_W)}.`,
+    engine === 'running' ? say`Voltage: ${cite(engineRunning_V, locale)}.` : undefined,
+    store &&
+      say`Starter battery: ${show.percent(store.soc)} at ${show.voltage(store.rest_V(store.soc))} at rest (${cite(leadAcidRest, locale)}); stop at ${show.voltage(store.restFloor_V)} at rest (${cite(starterFloor_V, locale)}).`,
+    store && say`Its sag: ${show.resistance(store.resistance_ohm)} (${cite(starterResistance_ohm, locale)}).`,
+  ]
+}
+
+function batteryLines(
+  { pack }: BatterySource,
+  { current_A, store }: Feed,
+  locale: Locale,
+): readonly (Text | undefined)[] {
+  const { say, show, own } = locale
+  const { loadFloor_V, name } = pack.chemistry
+  return [
+    say`Source current: at most ${show.rate(batterySourceRate_C.value)} × ${show.capacity(pack.capacity_Ah)} = ${show.current(current_A)} (${cite(batterySourceRate_C, locale)}).`,
+    store &&
+      say`Its floor: ${show.perCell(store.loadFloor_V / pack.series)} per cell under load, ${show.voltage(store.loadFloor_V)} in all; ${own(name)} must not go below ${show.perCell(loadFloor_V.value)} (${cite(loadFloor_V, locale)}), and the charger and the club may ask for more.`,
+    store && say`Its sag: ${show.resistance(store.resistance_ohm)} in all.`,
+  ]
+}

@@ -1,0 +1,103 @@
+// Ties a command to its words: judges what was told, has computed what is permitted, judges that again, and says it.
+
+import { judge } from '../charging/envelope/judge.ts'
+import { type Settled, settle } from '../charging/envelope/settle.ts'
+import { situationOf } from '../charging/situation/situation.ts'
+import type { Locale } from '../ground/locale.ts'
+import { english } from '../ground/locale.ts'
+import { joined, type Text } from '../ground/text.ts'
+import type { Asked, Command, Takes, Unjudged, Words } from './command.ts'
+import type { Context } from './context.ts'
+import type { Command as AnyCommand } from './old-command.ts'
+import { figureOf } from './quantified.ts'
+import type { Answer } from './reply.ts'
+import { cautionsOf, leadOf, refusalOf, sourcesOf } from './verdict.words.ts'
+
+export function entry<T extends Takes, R extends Unjudged, F extends string>(
+  command: Command<T, R, F>,
+  words: (locale: Locale) => Words<T, R, F>,
+): AnyCommand {
+  const { name, takes, examples, changes, notStanding } = command
+  const { summary, takes: about, plainWords, meantBy } = words(english('.'))
+  return {
+    name,
+    summary,
+    examples,
+    changes,
+    notStanding,
+    plainWords,
+    meantBy,
+    options: Object.fromEntries(
+      Object.entries(takes).map(([option, { kind, required }]) => [
+        option,
+        {
+          kind,
+          required,
+          description: about[option]?.about ?? '',
+          phrase: about[option]?.as as unknown as (text: string) => string,
+        },
+      ]),
+    ),
+    recall: command.recall?.bind(command),
+    answer: (asked: unknown, context: Context) => answerTo(command, words, asked as Asked<T>, context),
+  } as AnyCommand
+}
+
+async function answerTo<T extends Takes, R extends Unjudged, F extends string>(
+  command: Command<T, R, F>,
+  words: (locale: Locale) => Words<T, R, F>,
+  asked: Asked<T>,
+  context: Context,
+): Promise<Answer> {
+  const { locale, house, dangers, doubts } = context
+  const around = { house, dangers, doubts }
+  const told = command.situations(asked, context)
+  // Also where no battery is dealt with, what the words told of danger is judged.
+  const first = (told.length > 0 ? told : [{ act: 'look' as const }]).map(one =>
+    judge(situationOf(one, around)),
+  )
+  if (first.every(({ verdict }) => verdict === 'do not charge')) return refused(settle(first, []), locale)
+  const permits = told.map((_, index) => first[index]?.permit)
+  const result = await command.compute(permits, asked, context)
+  const deeds = command.deeds(result).map(({ permit, ...planned }) => judge(permit.situation, planned))
+  const settled = settle(first, deeds)
+  if (settled.verdict === 'do not charge') return refused(settled, locale)
+  return answered(settled, told.length > 0, command, words(locale), result, asked, locale)
+}
+
+const refused = (settled: Settled, locale: Locale): Answer => ({
+  verdict: 'do not charge',
+  headline: refusalOf(settled, locale),
+  working: sourcesOf(settled, locale),
+  cautions: cautionsOf(settled, locale),
+})
+
+function answered<T extends Takes, R extends Unjudged, F extends string>(
+  settled: Settled,
+  judged: boolean,
+  command: Command<T, R, F>,
+  words: Words<T, R, F>,
+  result: R,
+  asked: Asked<T>,
+  locale: Locale,
+): Answer {
+  const answer = words.answer(result, asked, settled.verdict)
+  const isVerdict = judged || settled.verdict !== 'go'
+  return {
+    verdict: isVerdict ? settled.verdict : undefined,
+    headline: joined([...leadOf(settled, locale), ...answer]),
+    figures: command.figures(result).map(one => {
+      const label = words.figures[one.key]
+      return figureOf(one, typeof label === 'function' ? label(one.of ?? 1, result) : label, locale)
+    }),
+    working: [...said(words.working?.(result, asked)), ...sourcesOf(settled, locale)],
+    cautions: cautionsOf(settled, locale),
+    followUps: (words.next?.(result, asked) ?? []).filter(one => one !== undefined),
+    charts: words.charts?.(result, asked) ?? [],
+    documents: command.documents(result),
+    assumed: said(words.assumed?.(result, asked)),
+  }
+}
+
+const said = (texts: readonly (Text | undefined)[] = []): readonly Text[] =>
+  texts.filter(text => text !== undefined)

@@ -1,0 +1,90 @@
+// A named number of a result: its value in base units, how it is shown, and its band. The name's words are elsewhere.
+
+import type { Band } from '../charging/simulation/charge.ts'
+import type { Locale } from '../ground/locale.ts'
+import type { Show } from '../ground/show.ts'
+import { joined, type Text } from '../ground/text.ts'
+import type { Figure, Unit } from './reply.ts'
+
+const units = {
+  current: 'A',
+  perCell: 'V',
+  voltage: 'V',
+  capacity: 'Ah',
+  energy: 'Wh',
+  power: 'W',
+  rate: 'C',
+  duration: 's',
+  resistance: 'Ω',
+  temperature: '°C',
+  percent: '%',
+  count: 'count',
+  times: 'count',
+  length: 'm',
+  diameter: 'mm',
+  area: 'mm²',
+  mass: 'g',
+  density: 'Wh/kg',
+} as const satisfies Readonly<Record<string, Unit>>
+
+export type Shown = keyof typeof units
+
+export interface Quantified<F extends string = string> {
+  readonly key: F
+  /** Of several alike, counted from 1: it stands behind the key. */
+  readonly of: number | undefined
+  readonly shown: Shown
+  /** In base units; a percentage as a share of 1. */
+  readonly value: number
+  readonly band: Band | undefined
+}
+
+type Builder = <const F extends string>(key: F, value: number, band?: Band, of?: number) => Quantified<F>
+
+const builder =
+  (shown: Shown): Builder =>
+  (key, value, band, of) => ({ key, of, shown, value, band })
+
+/** `figure.duration('chargeTime', 3120, band)`. */
+export const figure = Object.fromEntries(
+  (Object.keys(units) as Shown[]).map(shown => [shown, builder(shown)]),
+) as Readonly<Record<Shown, Builder>>
+
+/** Only those that are known. */
+export const known = <F extends string>(
+  figures: readonly (Quantified<F> | undefined)[],
+): readonly Quantified<F>[] => figures.filter(one => one !== undefined)
+
+const written = (shown: Shown, value: number, { show, own }: Locale): Text => {
+  switch (shown) {
+    case 'count':
+      return show.number(value, 0)
+    case 'times':
+      return show.number(value, 2)
+    case 'length':
+    case 'diameter':
+    case 'area':
+      return joined([show.number(value, 2), own(units[shown])])
+    case 'mass':
+    case 'density':
+      return joined([show.number(value, 0), own(units[shown])])
+    default:
+      return show[shown as keyof Omit<Show, 'mark' | 'number'>](value)
+  }
+}
+
+export function figureOf({ key, of, shown, value, band }: Quantified, label: Text, locale: Locale): Figure {
+  const scale = shown === 'percent' ? 100 : 1
+  const text = written(shown, value, locale)
+  const ends = band && [band.low, band.high].map(end => written(shown, end, locale))
+  const span = ends?.[0] !== undefined && ends[1] !== undefined
+  return {
+    key: of === undefined ? key : `${key}${of}`,
+    label,
+    value: value * scale,
+    unit: units[shown],
+    low: band && band.low * scale,
+    high: band && band.high * scale,
+    text: span ? locale.say`${text} (${ends[0] as Text} to ${ends[1] as Text})` : text,
+  }
+}

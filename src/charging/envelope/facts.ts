@@ -1,0 +1,151 @@
+// The numbers of a situation that its rules look at. Undefined is unknown, and an unknown number breaks no limit.
+
+import { type Bounds, boundsOf } from '../setting/bounds.ts'
+import type { Planned, Situation } from '../situation/situation.ts'
+import { sourceFloor_V } from '../things/battery-store.ts'
+import { restingVoltage, socAt } from '../things/curve.ts'
+import { goalOf, type Level, startOf } from '../things/level.ts'
+import type { Pack } from '../things/pack.ts'
+import { batterySourceRate_C } from '../things/practice.ts'
+import { anyCurrent, smallestStep_A } from '../things/steps.ts'
+
+export interface Facts {
+  /** Rest volts of the lowest and the highest cell that is told of, and how far apart they are. */
+  readonly lowest_V?: number
+  readonly highest_V?: number
+  readonly spread_V?: number
+  /** How far below its goal the pack stands, in V a cell or as a share of its charge. */
+  readonly toGo?: number
+  /** Where the charge is to end, as asked, in V a cell. */
+  readonly cutoff_V?: number
+  /** How far below what is allowed the charger's next cutoff lies, in V. */
+  readonly cutoffMissed_V?: number
+  readonly temperature_C?: number
+  readonly labelRate_C?: number
+  readonly dischargeRate_C?: number
+  /** Asked for or planned: into the pack, over its capacity. */
+  readonly rate_C?: number
+  readonly current_A?: number
+  readonly series?: number
+  readonly smallestStep_A?: number
+  readonly outsideInput_V?: number
+  readonly aboveFloor_V?: number
+  readonly drain_A?: number
+  /** How far above the volts to stop at a drained pack rests, in V a cell. */
+  readonly aboveStop_V?: number
+  readonly input_A?: number
+  readonly takes_s?: number
+  readonly carried?: number
+  readonly missing?: number
+  readonly boardPacks?: number
+  readonly boardSeries?: number
+  readonly boardChemistries?: number
+  readonly apart_V?: number
+  readonly apartCharge?: number
+  readonly flowShare?: number
+  readonly energy_Wh?: number
+}
+
+/** Facts, and the bounds that some limits come from. */
+export interface Known {
+  readonly situation: Situation
+  readonly facts: Facts
+  readonly bounds: Bounds | undefined
+}
+
+export function knownOf(situation: Situation, planned: Planned): Known {
+  const { pack, act } = situation
+  const charges = act === 'charge' || act === 'board'
+  const bounds = pack && charges ? boundsOf({ ...situation, pack }) : undefined
+  const facts: Facts = {
+    ...stateFacts(situation),
+    ...(bounds && chargeFacts(situation, bounds, planned)),
+    ...(act === 'board' ? boardFacts(situation) : undefined),
+    temperature_C: situation.temperature_C,
+    labelRate_C: pack?.labelRate_C,
+    dischargeRate_C: pack?.dischargeRate_C,
+    aboveStop_V: act === 'drain' ? aboveStop_V(situation) : undefined,
+    drain_A: act === 'drain' ? (planned.set_A ?? situation.current_A) : undefined,
+    takes_s: planned.takes_s,
+    input_A: planned.input_A,
+    carried: planned.carried,
+    missing: planned.wanted === undefined ? undefined : planned.wanted - (planned.carried ?? planned.wanted),
+    flowShare: planned.flowShare,
+    energy_Wh: planned.energy_Wh,
+  }
+  return { situation, facts, bounds }
+}
+
+const restOf = (level: Level, pack: Pack, { house }: Situation): number => {
+  const start = startOf(level, pack.chemistry, house)
+  return start.kind === 'rest' ? start.perCell_V : restingVoltage(pack.chemistry, start.soc)
+}
+
+function aboveStop_V(situation: Situation): number | undefined {
+  const { pack, from, house } = situation
+  if (!pack || !from) return undefined
+  return restOf(from, pack, situation) - sourceFloor_V(pack, house) / pack.series
+}
+
+/** Every pack of a board stands for itself: what holds of the worst holds of the board. */
+function stateFacts(situation: Situation): Facts {
+  const { pack, from, cells_V, board } = situation
+  if (!pack) return {}
+  if (board) {
+    const rests_V = board.flatMap(one => (one.from ? [restOf(one.from, one.pack, situation)] : []))
+    return rests_V.length === 0 ? {} : { lowest_V: Math.min(...rests_V), highest_V: Math.max(...rests_V) }
+  }
+  const rests_V = cells_V ?? (from ? [restOf(from, pack, situation)] : [])
+  if (rests_V.length === 0) return {}
+  const [lowest_V, highest_V] = [Math.min(...rests_V), Math.max(...rests_V)]
+  return { lowest_V, highest_V, spread_V: cells_V && Number((highest_V - lowest_V).toFixed(6)) }
+}
+
+function chargeFacts(
+  { pack, from, to, house, charger, current_A: asked_A }: Situation,
+  { cutoff, input }: Bounds,
+  { set_A }: Planned,
+): Facts {
+  if (!pack) return {}
+  const { chemistry } = pack
+  const current_A = set_A ?? asked_A
+  const start = from && startOf(from, chemistry, house)
+  const goal = goalOf(to ?? { kind: 'named', name: 'full' }, chemistry, house)
+  const soc = start && (start.kind === 'soc' ? start.soc : socAt(chemistry, start.perCell_V))
+  const rest_V = start && (start.kind === 'rest' ? start.perCell_V : restingVoltage(chemistry, start.soc))
+  return {
+    toGo:
+      soc === undefined || rest_V === undefined
+        ? undefined
+        : goal.kind === 'soc'
+          ? goal.soc - soc
+          : cutoff.perCell_V - rest_V,
+    cutoff_V: cutoff.asked_V,
+    cutoffMissed_V: charger?.cutoffs_V && cutoff.missed_V,
+    current_A,
+    rate_C: current_A === undefined ? undefined : current_A / pack.capacity_Ah,
+    series: pack.series,
+    smallestStep_A: smallestStep_A(charger?.currents ?? anyCurrent),
+    outsideInput_V: input?.outside_V,
+    aboveFloor_V: input?.aboveFloor_V,
+  }
+}
+
+function boardFacts(situation: Situation): Facts {
+  const { board = [] } = situation
+  const told = board.filter(one => one.from !== undefined)
+  const rests_V = told.map(one => restOf(one.from as Level, one.pack, situation))
+  const socs = told.map((one, index) => socAt(one.pack.chemistry, rests_V[index] as number))
+  const apart = (values: readonly number[]) =>
+    values.length < 2 ? undefined : Number((Math.max(...values) - Math.min(...values)).toFixed(6))
+  return {
+    boardPacks: board.length,
+    boardSeries: new Set(board.map(one => one.pack.series)).size,
+    boardChemistries: new Set(board.map(one => one.pack.chemistry.name)).size,
+    apart_V: apart(rests_V),
+    apartCharge: apart(socs),
+  }
+}
+
+/** What a pack may give for long without a discharge rate on its label, in A. */
+export const mostDrain_A = ({ capacity_Ah }: Pack): number => batterySourceRate_C.value * capacity_Ah

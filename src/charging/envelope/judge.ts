@@ -1,0 +1,84 @@
+// The one place that says go: from a situation, and from what an answer would have somebody do, to a verdict with its reasons.
+
+import { type Danger, dangers } from '../situation/dangers.ts'
+import { type Doubt, doubts } from '../situation/doubts.ts'
+import type { Permit } from '../situation/permit.ts'
+import { type Rule, type Weight, weights } from '../situation/rule.ts'
+import type { Planned, Situation } from '../situation/situation.ts'
+import { type Known, knownOf } from './facts.ts'
+import { type Limit, type LimitKey, limits, type Side } from './limits.ts'
+import { type TraitKey, traits } from './traits.ts'
+
+export type Verdict = 'go' | 'go with care' | 'do not charge'
+
+export type RuleKey = Danger | Doubt | LimitKey | TraitKey
+
+/** A rule that fits, with the limit and the number that met it where it has them. */
+export interface Found {
+  readonly key: RuleKey
+  readonly weight: Weight
+  readonly from: string
+  readonly than?: number
+  readonly met?: number
+  readonly known: Known
+}
+
+export interface Judgement {
+  readonly verdict: Verdict
+  /** Heaviest first; of one weight in the order of the tables. */
+  readonly found: readonly Found[]
+  /** Absent where it refuses, and where there is no pack to deal with. */
+  readonly permit: Permit | undefined
+}
+
+/** `planned` is what an answer would have somebody do: judged again under the permit that it was computed with. */
+export function judge(situation: Situation, planned: Planned = {}): Judgement {
+  const known = knownOf(situation, planned)
+  const found = byWeight([...told(known), ...measured(known), ...fitting(known)])
+  const verdict = verdictOf(found)
+  const permitted = verdict !== 'do not charge' && situation.pack !== undefined
+  return { verdict, found, permit: permitted ? ({ situation } as Permit) : undefined }
+}
+
+export const byWeight = (found: readonly Found[]): readonly Found[] =>
+  found.toSorted((a, b) => weights.indexOf(a.weight) - weights.indexOf(b.weight))
+
+export function verdictOf(found: readonly Pick<Found, 'weight'>[]): Verdict {
+  const weighs = (weight: Weight) => found.some(one => one.weight === weight)
+  if (weighs('refuse')) return 'do not charge'
+  return weighs('must') || weighs('care') ? 'go with care' : 'go'
+}
+
+const foundOf = (key: RuleKey, { weight, from }: Rule, known: Known): Found => ({ key, weight, from, known })
+
+/** In the order of the tables, whatever the order in which they were told. */
+function told(known: Known): Found[] {
+  const { dangers: toldDangers, doubts: toldDoubts } = known.situation
+  const ofTable = <K extends RuleKey>(table: Readonly<Record<K, Rule>>, keys: readonly K[]) =>
+    (Object.keys(table) as K[]).filter(key => keys.includes(key)).map(key => foundOf(key, table[key], known))
+  return [...ofTable(dangers, toldDangers), ...ofTable(doubts, toldDoubts)]
+}
+
+const breaks: Readonly<Record<Side, (value: number, than: number) => boolean>> = {
+  below: (value, than) => value < than,
+  above: (value, than) => value > than,
+  upTo: (value, than) => value <= than,
+}
+
+function measured(known: Known): Found[] {
+  const { act } = known.situation
+  const found: Found[] = []
+  for (const [key, limit] of Object.entries(limits) as [LimitKey, Limit][]) {
+    const met = known.facts[limit.fact]
+    if (met === undefined || !limit.acts.includes(act)) continue
+    const than = limit.than(known)
+    if (than === undefined || !breaks[limit.side](met, than)) continue
+    found.push({ ...foundOf(key, limit, known), than, met })
+  }
+  return found
+}
+
+const fitting = (known: Known): Found[] =>
+  (Object.keys(traits) as TraitKey[])
+    .filter(key => traits[key].fits(known.situation))
+    .map(key => foundOf(key, traits[key], known))

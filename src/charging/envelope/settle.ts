@@ -1,0 +1,32 @@
+// Several judgements as one: of what was told, and of every deed that an answer has somebody do.
+
+import { byWeight, type Found, type Judgement, type Verdict, verdictOf } from './judge.ts'
+
+export interface Settled {
+  readonly verdict: Verdict
+  readonly found: readonly Found[]
+  /** Rules that keep single packs out while others go on. */
+  readonly aside: readonly Found[]
+}
+
+/** What stands against one pack of several keeps that one out, and the rest is never a plain go. */
+export function settle(first: readonly Judgement[], deeds: readonly Judgement[]): Settled {
+  const permitted = first.filter(({ verdict }) => verdict !== 'do not charge')
+  const kept = permitted.length > 0 ? permitted : first
+  const aside = permitted.length > 0 ? first.filter(({ verdict }) => verdict === 'do not charge') : []
+  const found = once([...kept, ...deeds].flatMap(judgement => judgement.found))
+  const verdict = verdictOf(found)
+  return {
+    verdict: verdict === 'go' && aside.length > 0 ? 'go with care' : verdict,
+    found,
+    aside: aside.flatMap(judgement =>
+      judgement.found.filter(({ weight }) => weight === 'refuse').slice(0, 1),
+    ),
+  }
+}
+
+/** Each rule once: the first that found it, which was told, stands before a later one. */
+function once(found: readonly Found[]): readonly Found[] {
+  const keys = new Set<string>()
+  return byWeight(found).filter(({ key }) => !keys.has(key) && keys.add(key))
+}

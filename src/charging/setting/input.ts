@@ -1,0 +1,127 @@
+// What a source puts on a charger's input: its volts, whether they lie in the charger's window, and what it gives for sure.
+
+import { type BatteryStore, batteryStore, starterStore } from '../things/battery-store.ts'
+import type { Charger } from '../things/charger.ts'
+import type { HouseLimits } from '../things/house-limits.ts'
+import { starterBlocks } from '../things/lead-acid.ts'
+import { batterySourceRate_C, engineRunning_V, fuseShare, plainUsbOffer } from '../things/practice.ts'
+import type { Offer, Source, VehicleOutlet } from '../things/source.ts'
+import { pdOffers } from '../things/usb-pd.ts'
+
+export interface Feed {
+  /** Lowest and highest voltage while it feeds, in V. */
+  readonly lowest_V: number
+  readonly highest_V: number
+  /** Most current it gives, in A. */
+  readonly current_A: number
+  /** Power that it gives for sure, also at its lowest voltage, in W. */
+  readonly power_W: number
+  /** The chosen one of a supply's offers. */
+  readonly offer?: Offer
+  /** The battery behind it, where it can be drained. */
+  readonly store?: BatteryStore
+}
+
+export interface Input {
+  /** What it gives, lowest and highest. */
+  readonly gives_V: readonly [number, number]
+  /** How far that lies outside the charger's window, in V; 0 inside. */
+  readonly outside_V: number
+  /** Of a battery: how far it rests above the volts to stop at, in V. */
+  readonly aboveFloor_V: number | undefined
+  readonly floor_V: number | undefined
+  /** Absent where the charger cannot take what the source gives. */
+  readonly feed: Feed | undefined
+}
+
+interface Fed {
+  readonly source: Source
+  readonly charger?: Charger
+  readonly house: HouseLimits
+  /** State of charge of a battery source, 0 to 1; full when absent. */
+  readonly sourceSoc?: number
+}
+
+export function inputOf({ source, charger, house, sourceSoc = 1 }: Fed): Input {
+  switch (source.kind) {
+    case 'supply':
+      return byOffer(source.offers, charger)
+    case 'power bank':
+      return byOffer(
+        source.offers ?? (source.usbPd_W ? pdOffers(source.usbPd_W) : [plainUsbOffer.value]),
+        charger,
+      )
+    case 'vehicle outlet':
+      return source.engine === 'running'
+        ? running(source, charger)
+        : stored(starterStore(source), source.fuse_A * fuseShare.value, charger)
+    case 'battery':
+      return stored(
+        batteryStore(source.pack, house, sourceSoc),
+        batterySourceRate_C.value * source.pack.capacity_Ah,
+        charger,
+      )
+  }
+}
+
+/** How far a span of volts lies outside what the charger takes. */
+function outsideOf([low_V, high_V]: readonly [number, number], charger: Charger | undefined): number {
+  const { minInput_V = 0, maxInput_V = Number.POSITIVE_INFINITY } = charger ?? {}
+  return Math.max(0, minInput_V - low_V, high_V - maxInput_V)
+}
+
+/** The offer that carries most power inside the window; of two alike the higher voltage, for less current. */
+function byOffer(offers: readonly Offer[], charger: Charger | undefined): Input {
+  const power_W = ({ voltage_V, current_A }: Offer) => voltage_V * current_A
+  const outside = ({ voltage_V }: Offer) => outsideOf([voltage_V, voltage_V], charger)
+  const volts = offers.map(({ voltage_V }) => voltage_V)
+  const [offer] = offers
+    .filter(one => outside(one) === 0)
+    .toSorted((a, b) => power_W(b) - power_W(a) || b.voltage_V - a.voltage_V)
+  return {
+    gives_V: [Math.min(...volts), Math.max(...volts)],
+    outside_V: Math.min(...offers.map(outside)),
+    aboveFloor_V: undefined,
+    floor_V: undefined,
+    feed: offer && {
+      lowest_V: offer.voltage_V,
+      highest_V: offer.voltage_V,
+      current_A: offer.current_A,
+      power_W: power_W(offer),
+      offer,
+    },
+  }
+}
+
+function running(outlet: VehicleOutlet, charger: Charger | undefined): Input {
+  const blocks = starterBlocks(outlet)
+  const [lowest_V, highest_V] = engineRunning_V.value.map(volts => blocks * volts) as [number, number]
+  const outside_V = outsideOf([lowest_V, highest_V], charger)
+  const current_A = outlet.fuse_A * fuseShare.value
+  return {
+    gives_V: [lowest_V, highest_V],
+    outside_V,
+    aboveFloor_V: undefined,
+    floor_V: undefined,
+    feed: outside_V > 0 ? undefined : { lowest_V, highest_V, current_A, power_W: lowest_V * current_A },
+  }
+}
+
+/** A battery feeds from its resting voltage down to its floor, or to the charger's lowest input where that is higher. */
+function stored(charged: BatteryStore, current_A: number, charger: Charger | undefined): Input {
+  const highest_V = charged.rest_V(charged.soc)
+  const outside_V = outsideOf([highest_V, highest_V], charger)
+  const { minInput_V = 0 } = charger ?? {}
+  const floor_V = Math.max(charged.loadFloor_V, charged.restFloor_V, minInput_V)
+  const sagging_V = charged.restFloor_V - current_A * charged.resistance_ohm
+  const lowest_V = Math.max(charged.loadFloor_V, sagging_V, minInput_V)
+  const store = { ...charged, loadFloor_V: Math.max(charged.loadFloor_V, minInput_V) }
+  const feeds = outside_V === 0 && highest_V > floor_V
+  return {
+    gives_V: [highest_V, highest_V],
+    outside_V,
+    aboveFloor_V: highest_V - floor_V,
+    floor_V,
+    feed: feeds ? { lowest_V, highest_V, current_A, power_W: lowest_V * current_A, store } : undefined,
+  }
+}

@@ -1,0 +1,77 @@
+// All that decides whether and how a battery may be charged, drained, stored, carried or connected. Undefined is unknown.
+
+import type { Charger } from '../things/charger.ts'
+import type { HouseLimits } from '../things/house-limits.ts'
+import type { Level } from '../things/level.ts'
+import type { Pack } from '../things/pack.ts'
+import type { Source } from '../things/source.ts'
+import type { Danger } from './dangers.ts'
+import type { Doubt } from './doubts.ts'
+
+/** What somebody is about to do with the battery; `look` is to judge it only. */
+export type Act = 'charge' | 'drain' | 'store' | 'carry' | 'board' | 'look'
+
+/** A pack beside others on one board. */
+export interface BesidePack {
+  readonly pack: Pack
+  readonly from?: Level
+  readonly dangers?: readonly Danger[]
+}
+
+/** What the question tells, named as the options are. */
+export interface Told {
+  readonly act: Act
+  readonly pack?: Pack
+  /** Where the pack stands. */
+  readonly from?: Level
+  /** Where it is to go; full when not said. */
+  readonly to?: Level
+  /** Readings of its cells at rest, in V. */
+  readonly cells_V?: readonly number[]
+  readonly charger?: Charger
+  readonly source?: Source
+  /** State of charge of a battery source, 0 to 1; full when not said. */
+  readonly sourceSoc?: number
+  /** Asked for, in A: into the pack, out of it where it is drained. */
+  readonly current_A?: number
+  readonly temperature_C?: number
+  /** Whether the pack has a balance lead; a pack of one cell is taken to have none when not said, others one. */
+  readonly balanceLead?: boolean
+  /** All the packs that share a board, `pack` standing for them together. */
+  readonly board?: readonly BesidePack[]
+  /** Dangers that ride on a value: of a pack that is saved as swollen, or called so in a list. */
+  readonly dangers?: readonly Danger[]
+}
+
+/** What holds around the question: the club's limits, and what else its words told. */
+export interface Around {
+  readonly house: HouseLimits
+  readonly dangers: readonly Danger[]
+  readonly doubts: readonly Doubt[]
+}
+
+export interface Situation extends Omit<Told, 'dangers'>, Around {}
+
+export const situationOf = ({ dangers = [], ...told }: Told, around: Around): Situation => ({
+  ...told,
+  ...around,
+  dangers: [...new Set([...dangers, ...around.dangers])],
+})
+
+/** What an answer has somebody do, as far as it decides: judged again once it is computed. */
+export interface Planned {
+  /** Into the pack, or out of it where it is drained, in A. */
+  readonly set_A?: number
+  /** The long end of how long somebody has to stay with it, in s. */
+  readonly takes_s?: number
+  /** What the charger takes from its source, in A. */
+  readonly input_A?: number
+  /** How many of the wanted charges the source carries whole. */
+  readonly carried?: number
+  /** Packs that were wanted. */
+  readonly wanted?: number
+  /** The largest current between packs of a board over what the pack may take or give. */
+  readonly flowShare?: number
+  /** What is carried aboard an aircraft, in Wh. */
+  readonly energy_Wh?: number
+}

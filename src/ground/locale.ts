@@ -1,0 +1,22 @@
+// A language and a number format: the only makers of text that a reply shows.
+
+import { type DecimalMark, type Show, showIn } from './show.ts'
+import type { Text } from './text.ts'
+
+export interface Locale {
+  /** `say\`Set ${show.current(1)}.\``: the literal pieces are the locale's, and only text stands between them. */
+  say(pieces: TemplateStringsArray, ...values: readonly Text[]): Text
+  /** Numbers with their units. */
+  readonly show: Show
+  /** Words that stay as they are in every language: the asker's own, names, notation, citations. */
+  own(words: string): Text
+}
+
+/** Something to be said in whatever locale the asker has. */
+export type Said = (locale: Locale) => Text
+
+export const english = (mark: DecimalMark): Locale => ({
+  say: (pieces, ...values) => String.raw({ raw: pieces }, ...values) as Text,
+  show: showIn(mark),
+  own: words => words as Text,
+})

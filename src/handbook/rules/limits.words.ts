@@ -1,0 +1,232 @@
+// What is said where a number breaks a limit.
+
+import type { limits } from '../../charging/envelope/limits.ts'
+import { smallestPack_Ah } from '../../charging/setting/bounds.ts'
+import { joined } from '../../ground/text.ts'
+import { limitHolders } from './holders.words.ts'
+import type { Met, WordsOf } from './lines.ts'
+
+export const limitWords: WordsOf<typeof limits> = locale => {
+  const { say, show } = locale
+  const holds = limitHolders(locale)
+  const window = ({ found: { known } }: Met) => {
+    const { charger } = known.situation
+    const gives_V = known.bounds?.input?.gives_V ?? [0, 0]
+    const span = ([low_V, high_V]: readonly [number, number]) =>
+      Number.isFinite(high_V)
+        ? low_V === high_V
+          ? show.voltage(low_V)
+          : say`${show.voltage(low_V)} to ${show.voltage(high_V)}`
+        : say`${show.voltage(low_V)} and up`
+    return {
+      gives: span(gives_V),
+      wants: span([charger?.minInput_V ?? 0, charger?.maxInput_V ?? Number.POSITIVE_INFINITY]),
+    }
+  }
+  return {
+    deadCell: ({ met, than }) => [
+      say`Do not charge or use it: ${met} a cell is below ${than}, where such cells are damaged.`,
+      say`Retire it: outdoors, plugs taped, to where batteries are collected. Do not try to revive it.`,
+    ],
+    overCharged: ({ met, found }) => [
+      say`Do not charge or fly it: ${met} a cell is far above full, ${show.perCell(found.known.situation.pack?.chemistry.full_V.value ?? 0)}.`,
+      say`Outdoors on stone, away from people; it can catch fire long after it is unplugged. If a second meter agrees, hand it in.`,
+    ],
+    overFull: ({ met, than }) => [
+      say`Do not charge it: ${met} a cell is above full, ${than}.`,
+      say`Check it with a second meter, and type and cell count on the charger. If it is so, discharge it to storage outdoors and watch it.`,
+    ],
+    cellsFarApart: ({ met, than }) => [
+      say`Do not charge it: the cells are ${met} apart, more than ${than}. One of them is hurt.`,
+      say`Retire the pack, or have it looked at by somebody who knows.`,
+    ],
+    tooCold: ({ met, than }) => [
+      say`Do not charge at ${met}: below ${than} a charge hurts the cells, and it does not show.`,
+      say`Warm the pack to room temperature first, slowly and without a heater on it.`,
+    ],
+    tooHot: ({ met, than }) => [
+      say`Do not charge at ${met}: ${than} is the most for these cells.`,
+      say`Let it cool in the shade until it is no warmer than the air, then ask again. If it grew hot by itself, keep away from it.`,
+    ],
+    tooColdToDrain: ({ met, than }) => [
+      say`Do not discharge at ${met}: ${than} is the least for these cells.`,
+      say`Warm the pack to room temperature first.`,
+    ],
+    tooHotToDrain: ({ met, than }) => [
+      say`Do not discharge at ${met}: ${than} is the most for these cells.`,
+      say`Let it cool in the shade first. If it grew hot by itself, keep away from it.`,
+    ],
+    tooColdToStore: ({ met, than }) => [
+      say`Do not store it at ${met}: ${than} is the least for these cells.`,
+      say`A cool, dry room is best.`,
+    ],
+    tooHotToStore: ({ met, than }) => [
+      say`Do not store it at ${met}: above ${than} packs swell and can burn.`,
+      say`Take it to a cool, dry place, out of the sun and out of the car.`,
+    ],
+    slowStartOnBoard: ({ met, than }) => [
+      say`Do not connect them: a cell at ${met} is below ${than} and must start slowly, which no board does.`,
+      say`Charge that pack alone, with a tenth of the current until every cell is above ${than}.`,
+    ],
+    boardOfOne: () => [
+      say`That is one pack: charge it alone, without a board.`,
+      say`A board is for two or more packs of one kind and one state.`,
+    ],
+    boardSeries: ({ found }) => [
+      say`Do not connect them: packs of ${series(locale, found)} on one board drive a great current into each other, and may burn.`,
+      say`Charge each cell count by itself.`,
+    ],
+    boardChemistries: ({ found }) => [
+      say`Do not connect them: ${chemistriesOf(locale, found)} are full at different volts.`,
+      say`Charge each type by itself.`,
+    ],
+    boardApart: ({ met, than }) => [
+      say`Do not connect them yet: they are ${met} a cell apart, and ${than} is the most.`,
+      say`Charge the lower one alone until they are within ${than} a cell, or charge them one by one.`,
+    ],
+    boardFlow: () => [
+      say`Do not connect them yet: more current would flow between them than one of them may take or give.`,
+      say`Charge the lower one alone until they are nearer, or charge them one by one.`,
+    ],
+    cutoffAboveFull: ({ met, than }) => [
+      say`Do not charge to ${met} a cell: these cells are full at ${than}.`,
+      say`Set ${than} a cell at most.`,
+    ],
+    cutoffTooLow: ({ met, than }) => [
+      say`${met} a cell is no place to end a charge: below ${than} these cells count as flown out.`,
+      say`Name volts a cell above ${than}, a percentage, storage or full.`,
+    ],
+    noFittingCutoff: ({ found: { known } }) => [
+      say`Do not charge on this charger: none of its cutoffs (${joined((known.situation.charger?.cutoffs_V ?? []).map(show.perCell), ', ')}) fits ${show.perCell(known.bounds?.cutoff.asked_V ?? 0)} a cell.`,
+      say`Use a charger that has a setting for this type.`,
+    ],
+    currentTooHigh: ({ met, than, found: { known } }) => {
+      const limit = known.bounds?.askable
+      const advised_A = Math.min(known.bounds?.wanted_A ?? 0, known.bounds?.limits[0].value_A ?? 0)
+      return [
+        say`Do not charge at ${met}: ${than} is all that ${holds[limit?.kind ?? 'chemistry']}.`,
+        limit?.kind === 'chemistry'
+          ? say`Set ${show.current(advised_A)} instead, unless the label of the maker names a higher charge rate.`
+          : say`Set ${show.current(advised_A)} instead.`,
+      ]
+    },
+    stepTooLarge: ({ met, than, found: { known } }) => {
+      const limit = known.bounds?.limits[0]
+      const from_Ah = known.bounds && smallestPack_Ah(known.bounds, known.facts.smallestStep_A ?? 0)
+      return [
+        say`Do not charge it on this charger: its smallest step, ${met}, is more than the ${than} that ${holds[limit?.kind ?? 'chemistry']}.`,
+        from_Ah === undefined
+          ? say`Use a stronger source, or a charger with a smaller step.`
+          : say`This charger suits packs of this kind from ${show.capacity(Math.ceil(from_Ah * 1000 - 1e-6) / 1000)} up; use one with a smaller step.`,
+      ]
+    },
+    tooFewCells: ({ met, than }) => [
+      say`Do not charge ${met}S on this charger: it starts at ${than}S.`,
+      say`Use a charger for this cell count.`,
+    ],
+    tooManyCells: ({ met, than }) => [
+      say`Do not charge ${met}S on this charger: it ends at ${than}S.`,
+      say`Use a charger for this cell count.`,
+    ],
+    noLeadToSee: () => [
+      say`This charger starts only when it sees a balance lead, and this pack has none to show.`,
+      say`Use a charger made for one cell, or a pack that brings a balance plug.`,
+    ],
+    inputOutside: met => [
+      say`This source cannot feed this charger: it gives ${window(met).gives}, and the charger wants ${window(met).wants}.`,
+      say`Use a source inside that range, or a charger that works from this one.`,
+    ],
+    sourceAtFloor: ({ found: { known } }) => [
+      say`Do not use this source: at ${show.voltage(known.bounds?.input?.gives_V[0] ?? 0)} it is at its floor of ${show.voltage(known.bounds?.input?.floor_V ?? 0)} already.`,
+      say`Charge it first, or use another source.`,
+    ],
+    sourceRunsOut: () => [
+      say`Do not charge from this source: it does not carry one whole charge above its floor.`,
+      say`Use a larger or a fuller source.`,
+    ],
+    nothingToCharge: () => [
+      say`There is nothing to charge: the pack is at or above its goal already.`,
+      say`To bring it lower, fly it or discharge it.`,
+    ],
+    drainedAlready: () => [
+      say`Do not take any more from it: the pack is at its floor already.`,
+      say`Charge it first, or use another pack.`,
+    ],
+    drainedTooFast: ({ met, than }) => [
+      say`Do not take ${met} from it: ${than} is the most without a discharge rate on its label.`,
+      say`Take less, or use a larger pack.`,
+    ],
+    notInTheAir: ({ met, than }) => [
+      say`${met} does not fly with a passenger: ${than} is the most.`,
+      say`Leave it at home, or send it as declared cargo by somebody who is trained for that.`,
+    ],
+    slowStart: ({ met, than }) => [
+      say`${met} a cell is very low: start with a tenth of the current until every cell is above ${than}.`,
+      say`Not there within half an hour, or low for more than a day: retire it. Stay beside it and feel it; stop if it grows warm or swells.`,
+    ],
+    veryLong: ({ met, than }) => [
+      say`This takes up to ${met}, and nobody stays with a charge for more than ${than}: do not start it like this.`,
+      say`Use more current within the limits, a stronger source or smaller packs, or charge in parts and unplug between them.`,
+    ],
+    long: ({ met, than }) => [
+      say`This takes up to ${met}; somebody has to stay with it all that time, and more than ${than} is long.`,
+      say`More current within the limits makes it shorter, and so does charging a part today.`,
+    ],
+    cellsApart: ({ met }) => [
+      say`The cells are ${met} apart: balance them first, at a fifth of the usual current, and look again tomorrow.`,
+      say`If they drift apart again, retire the pack.`,
+    ],
+    rateQuestioned: ({ met }) => [
+      say`${met} is not a charge rate: the large C number on a pack is for flying. It was not counted.`,
+    ],
+    boardCharge: ({ met }) => [
+      say`Their charge is ${met} apart, though the volts are near: the curve is flat here. Charge them one by one, or the emptier one first.`,
+    ],
+    notAllCarried: () => [say`The source does not carry all of them.`],
+    airApproval: ({ met, than }) => [
+      say`${met} is above ${than}: it needs the leave of the airline, and two such packs are the most.`,
+    ],
+    veryCold: ({ met }) => [
+      say`At ${met} only a fifth of the capacity an hour is right: warm the cells indoors first.`,
+    ],
+    cold: ({ met }) => [
+      say`At ${met} half of the capacity an hour is the most: cold cells are hurt by more, and it does not show.`,
+    ],
+    warm: ({ met }) => [say`${met} is warm: let the pack cool in the shade before it goes on the charger.`],
+    warmStore: ({ met }) => [say`${met} is warm for storing: packs keep best in a cool room.`],
+    cellsUneven: ({ met }) => [
+      say`The cells are ${met} apart: balance them, and charge at half of the capacity an hour at most.`,
+    ],
+    aboveUsual: ({ found: { known } }) => [
+      say`That is ${show.rate(known.facts.rate_C ?? 0)}, more than the usual ${show.rate(known.bounds?.wantedRate_C ?? 0)}: only for packs whose label allows it.`,
+    ],
+    aboveSource: ({ than }) => [
+      say`The source cannot carry all of it: hold the charger to ${than}, or the source may switch off.`,
+    ],
+    tooSlow: ({ met }) => [
+      say`${met} is so slow that the charger may never see the end: use a charger with more current.`,
+    ],
+    belowFloor: ({ met, than }) => [
+      say`${met} a cell is below the usual landing volts of ${than}: check every cell, and charge it soon.`,
+    ],
+    cool: () => [say`Bring a cool pack indoors until the cells are warm: they take a charge better.`],
+    dischargeRate: ({ met }) => [
+      say`The ${met} on its label is what it can give in flight, not a charge rate.`,
+    ],
+    thickLeads: () => [
+      say`At this current feel plugs and leads after some minutes: too warm to hold means stop, and use larger ones.`,
+    ],
+    thickInput: () => [
+      say`The charger draws much from its source: feel those leads too, and keep them short and thick.`,
+    ],
+  }
+
+  function series({ own: as }: typeof locale, { known }: Met['found']) {
+    const counts = [...new Set((known.situation.board ?? []).map(({ pack }) => `${pack.series}S`))]
+    return joined(counts.map(as), ', ')
+  }
+  function chemistriesOf({ own: as }: typeof locale, { known }: Met['found']) {
+    const names = [...new Set((known.situation.board ?? []).map(({ pack }) => pack.chemistry.name))]
+    return joined(names.map(as), ', ')
+  }
+}

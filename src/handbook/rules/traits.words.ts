@@ -1,0 +1,48 @@
+// What is said of a kind of pack, charger or source.
+
+import type { traits } from '../../charging/envelope/traits.ts'
+import type { WordsOf } from './lines.ts'
+
+export const traitWords: WordsOf<typeof traits> = ({ say, show, own }) => ({
+  starterUnmeasured: () => [
+    say`The starter battery was not measured: measure it at rest first, and stop at the volts given.`,
+  ],
+  starter: () => [
+    say`With the engine off the vehicle may not start again: watch the volts, and stop in time.`,
+  ],
+  engineRuns: () => [
+    say`Run an engine only in the open, parked, and charge outside the cabin: never while driving.`,
+  ],
+  batterySource: () => [
+    say`The source is a battery too: set an alarm at its stop volts, watch its lowest cell, and unplug it there.`,
+  ],
+  powerBank: () => [
+    say`Keep the power bank in the shade and uncovered. If it switches off, lower the current.`,
+  ],
+  board: () => [
+    say`Measure every pack before you plug it in: main plugs first, balance plugs after, a fuse for each pack. One bad cell is fed by all the others.`,
+  ],
+  onlyAsLabelled: ({ found }) => [
+    say`Use the ${own(found.known.situation.pack?.chemistry.name ?? '')} cutoff only where the label says so: it overcharges other packs.`,
+  ],
+  neverOtherMode: ({ found }) => [
+    say`Set the charger to ${own(found.known.situation.pack?.chemistry.name ?? '')}: the cutoff of other types overcharges these cells (${show.perCell(found.known.situation.pack?.chemistry.full_V.value ?? 0)} is full).`,
+  ],
+  singleCell: () => [
+    say`Single cells share plugs of opposite polarity: check plus and minus before you connect it.`,
+  ],
+  balance: () => [
+    say`Balance lead on, balance mode, and the cell count on the charger is the one on the label.`,
+  ],
+  labelRate: () => [
+    say`Take the charge rate from the label, not the large C number beside it: that one is for flying.`,
+  ],
+  drained: () => [
+    say`Stay with a pack while it is drained, with an alarm on its balance plug; stop where the first cell gets there.`,
+  ],
+  measured: () => [say`Check a reading that decides something with a second meter at the balance plug.`],
+  carried: () => [
+    say`In the cabin only, every plug covered, each pack in a bag of its own; ask the airline before you travel.`,
+  ],
+  looked: () => [say`Look at the pack and feel it first: swollen, dented, pierced or hot is not charged.`],
+})
