@@ -6,7 +6,8 @@ import type { Permit } from '../situation/permit.ts'
 import { type Rule, type Weight, weights } from '../situation/rule.ts'
 import type { Planned, Situation } from '../situation/situation.ts'
 import { type Known, knownOf } from './facts.ts'
-import { type Limit, type LimitKey, limits, type Side } from './limits.ts'
+import { type LimitKey, limits } from './limits/index.ts'
+import type { Limit, Side } from './limits/row.ts'
 import { type TraitKey, traits } from './traits.ts'
 
 export type Verdict = 'go' | 'go with care' | 'do not charge'
@@ -65,18 +66,27 @@ const breaks: Readonly<Record<Side, (value: number, than: number) => boolean>> =
   upTo: (value, than) => value <= than,
 }
 
+/** Of rows on one side of one number the heaviest speaks for the others. */
 function measured(known: Known): Found[] {
   const { act } = known.situation
+  const spoken = new Set<string>()
   const found: Found[] = []
-  for (const [key, limit] of Object.entries(limits) as [LimitKey, Limit][]) {
+  for (const [key, limit] of byHeaviness) {
     const met = known.facts[limit.fact]
     if (met === undefined || !limit.acts.includes(act)) continue
     const than = limit.than(known)
     if (than === undefined || !breaks[limit.side](met, than)) continue
+    const side = `${limit.fact} ${limit.side === 'above'}`
+    if (!limit.besides && spoken.has(side)) continue
+    spoken.add(side)
     found.push({ ...foundOf(key, limit, known), than, met })
   }
   return found
 }
+
+const byHeaviness = (Object.entries(limits) as [LimitKey, Limit][]).toSorted(
+  ([, a], [, b]) => weights.indexOf(a.weight) - weights.indexOf(b.weight),
+)
 
 const fitting = (known: Known): Found[] =>
   (Object.keys(traits) as TraitKey[])

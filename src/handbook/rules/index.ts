@@ -1,7 +1,7 @@
 // The words of every rule: one place that cautions, refusals, the rules card and the documents are written from.
 
 import type { Found } from '../../charging/envelope/judge.ts'
-import { type LimitKey, limits } from '../../charging/envelope/limits.ts'
+import { type LimitKey, limits } from '../../charging/envelope/limits/index.ts'
 import type { Locale } from '../../ground/locale.ts'
 import type { Text } from '../../ground/text.ts'
 import { dangerWords } from './dangers.words.ts'

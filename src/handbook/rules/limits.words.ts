@@ -1,6 +1,6 @@
 // What is said where a number breaks a limit.
 
-import type { limits } from '../../charging/envelope/limits.ts'
+import type { limits } from '../../charging/envelope/limits/index.ts'
 import { smallestPack_Ah } from '../../charging/setting/bounds.ts'
 import { joined } from '../../ground/text.ts'
 import { limitHolders } from './holders.words.ts'

@@ -1,0 +1,19 @@
+// Limits on what can be measured or computed. A row each: what it weighs, which number, on which side of what, and who says so.
+// A limit sees no danger and no other row's number, so no hazard can soften another.
+
+import { boardsLimits } from './boards.ts'
+import { cellsLimits } from './cells.ts'
+import { settingLimits } from './setting.ts'
+import { sourcesLimits } from './sources.ts'
+import { warmthLimits } from './warmth.ts'
+
+/** Most pressing first within a weight. */
+export const limits = {
+  ...cellsLimits,
+  ...warmthLimits,
+  ...boardsLimits,
+  ...settingLimits,
+  ...sourcesLimits,
+} as const
+
+export type LimitKey = keyof typeof limits

@@ -1,0 +1,74 @@
+// What a limit is: a number of the situation, on one side of which a rule fits.
+
+import type { Rule, Weight } from '../../situation/rule.ts'
+import type { Act } from '../../situation/situation.ts'
+import type { Chemistry, Cited } from '../../things/chemistry.ts'
+import type { Facts, Known } from '../facts.ts'
+
+/** How a number is shown. */
+export type Unit =
+  | 'perCell'
+  | 'voltage'
+  | 'current'
+  | 'rate'
+  | 'temperature'
+  | 'duration'
+  | 'energy'
+  | 'percent'
+  | 'count'
+
+/** Below and above leave the limit itself alone; upTo includes it. */
+export type Side = 'below' | 'above' | 'upTo'
+
+export interface Limit<W extends Weight = Weight> extends Rule<W> {
+  readonly fact: keyof Facts
+  readonly side: Side
+  readonly unit: Unit
+  readonly acts: readonly Act[]
+  /** It is said also where a heavier row already fits the same number on the same side. */
+  readonly besides: boolean
+  /** The limit for this situation; undefined where it has none. */
+  than(known: Known): number | undefined
+}
+
+export type Limits = Readonly<Record<string, Limit>>
+
+type Than = number | ((known: Known) => number | undefined)
+
+const row =
+  (side: Side) =>
+  <const W extends Weight>(
+    weight: W,
+    acts: readonly Act[],
+    fact: keyof Facts,
+    unit: Unit,
+    than: Than,
+    from: string,
+  ): Limit<W> => ({
+    weight,
+    acts,
+    fact,
+    unit,
+    side,
+    from,
+    besides: false,
+    than: typeof than === 'number' ? () => than : than,
+  })
+
+export const below = row('below')
+export const above = row('above')
+export const upTo = row('upTo')
+
+/** It speaks of another thing than the other rows of its number. */
+export const besides = <L extends Limit>(limit: L): L => ({ ...limit, besides: true })
+
+export const always: readonly Act[] = ['charge', 'drain', 'store', 'carry', 'board', 'look']
+export const charging: readonly Act[] = ['charge', 'board']
+
+/** A limit that the chemistry of the pack holds. */
+export const ofCell =
+  (of: (chemistry: Chemistry) => Cited | undefined) =>
+  ({ situation: { pack } }: Known) =>
+    pack && of(pack.chemistry)?.value
+
+export const cells = 'cell datasheets'
