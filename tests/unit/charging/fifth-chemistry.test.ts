@@ -110,7 +110,7 @@ describe('a chemistry of its own', () => {
     expect(figure(reply, 'cutoffPerCell')).toMatchObject({ value: 2.8, text: '2.80 V' })
     expect(figure(reply, 'setCurrent')).toMatchObject({ value: 1.3 })
     expect(told(reply)).toContain('2.80 V')
-    expect(told(reply)).toContain('Set the charger to LTO.')
+    expect(told(reply)).toContain('Set the charger to LTO:')
   })
 
   it('is asked for in plain words', async () => {
