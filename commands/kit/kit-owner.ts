@@ -7,7 +7,7 @@ import type { Answer } from '../../src/assistant/reply.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
-import type { Owner } from '../../src/memory/memory.ts'
+import type { Owner } from '../../src/memory/owner.ts'
 
 export type Whose = 'me' | 'club'
 

@@ -8,7 +8,8 @@ import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Source } from '../../src/charging/things/source.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { chargerKind, packKind, sourceKind } from '../../src/language/kinds/values.ts'
-import type { KitEntry, Owner } from '../../src/memory/memory.ts'
+import type { KitEntry } from '../../src/memory/memory.ts'
+import type { Owner } from '../../src/memory/owner.ts'
 import { inWhoseKit, ownerToChange, whoseOption } from './kit-owner.ts'
 
 /** What fits a person's bag and a large club's sheds; more would be a mistake or a misuse. */

@@ -3,6 +3,7 @@
 import type { ChemistryName } from '../charging/things/chemistry.ts'
 import type { HouseLimits } from '../charging/things/house-limits.ts'
 import type { DecimalMark } from '../ground/show.ts'
+import type { Owner } from './owner.ts'
 import type { LogMemory, NotedCharge } from './stores/charge-log.ts'
 import type { LessonMemory, PendingQuestion } from './stores/progress.ts'
 import type { Reminder, ReminderMemory } from './stores/reminder.ts'
@@ -36,13 +37,6 @@ export interface AnsweredMemory {
   byAnswer(answerMessage: string): Promise<AnsweredQuestion | undefined>
   /** Drops what is older. */
   forgetBefore(time: Date): Promise<void>
-}
-
-/** Whose something is: one person's, or shared by a community. */
-export interface Owner {
-  readonly scope: 'person' | 'community'
-  /** Of the person or the community, unique across surfaces. */
-  readonly id: string
 }
 
 export type KitKind = 'pack' | 'charger' | 'source'

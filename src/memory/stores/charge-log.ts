@@ -1,7 +1,7 @@
 // The charge log: charges noted of packs that are saved by name.
 
 import type { ChargeNote } from '../../charging/upkeep/charge-note.ts'
-import type { Owner } from '../memory.ts'
+import type { Owner } from '../owner.ts'
 
 export interface NotedCharge extends ChargeNote {
   readonly id: string

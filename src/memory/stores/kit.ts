@@ -2,7 +2,8 @@
 
 import type { Selectable } from 'kysely'
 import type { Database, Tables } from '../database.ts'
-import type { KitEntry, KitMemory, Owner } from '../memory.ts'
+import type { KitEntry, KitMemory } from '../memory.ts'
+import type { Owner } from '../owner.ts'
 
 export function kitMemory(db: Database): KitMemory {
   return {

@@ -2,7 +2,7 @@
 
 import type { Selectable } from 'kysely'
 import type { Database, Tables } from '../database.ts'
-import type { Owner } from '../memory.ts'
+import type { Owner } from '../owner.ts'
 import type { LogMemory, NotedCharge } from './charge-log.ts'
 
 export function logMemory(db: Database): LogMemory {

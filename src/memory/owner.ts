@@ -1,0 +1,8 @@
+// Whose something is that the assistant remembers.
+
+/** One person's, or shared by a community. */
+export interface Owner {
+  readonly scope: 'person' | 'community'
+  /** Of the person or the community, unique across surfaces. */
+  readonly id: string
+}
