@@ -109,17 +109,14 @@ function chargeFacts(
   if (!pack) return {}
   const { chemistry } = pack
   const current_A = set_A ?? asked_A
-  const start = from && startOf(from, chemistry, house)
+  // Without a start the pack has landed: a goal below that is nothing to charge either.
+  const start = startOf(from ?? { kind: 'named', name: 'empty' }, chemistry, house)
   const goal = goalOf(to ?? { kind: 'named', name: 'full' }, chemistry, house)
-  const soc = start && (start.kind === 'soc' ? start.soc : socAt(chemistry, start.perCell_V))
-  const rest_V = start && (start.kind === 'rest' ? start.perCell_V : restingVoltage(chemistry, start.soc))
   return {
     toGo:
-      soc === undefined || rest_V === undefined
-        ? undefined
-        : goal.kind === 'soc'
-          ? goal.soc - soc
-          : cutoff.perCell_V - rest_V,
+      goal.kind === 'soc'
+        ? goal.soc - (start.kind === 'soc' ? start.soc : socAt(chemistry, start.perCell_V))
+        : cutoff.perCell_V - (start.kind === 'rest' ? start.perCell_V : restingVoltage(chemistry, start.soc)),
     cutoff_V: cutoff.asked_V,
     cutoffMissed_V: charger?.cutoffs_V && cutoff.missed_V,
     current_A,

@@ -15,13 +15,14 @@ const published = <T>(value: T, source: string): Cited<T> => ({ value, standing:
 const computed = <T>(value: T, source: string): Cited<T> => ({ value, standing: 'computed', source })
 
 const jeita =
-  'JEITA/BAJ guide of 20 April 2007 as reproduced in TI datasheets SLUSB10 fig. 6 and SLUSB09 fig. 5, adapted: half rate from 0 to 10 °C, full rate from 10 to 45 °C; closed outside the 0 to 45 °C charge window common to lithium-ion cell specifications'
+  'JEITA/BAJ guide of 20 April 2007 as reproduced in TI datasheets SLUSB10 fig. 6 and SLUSB09 fig. 5, and the cold charge rates of LiFePO4 cell datasheets: 0.2C from 0 to 5 °C, 0.5C from 5 to 10 °C, full rate from 10 to 45 °C; closed outside the 0 to 45 °C charge window common to lithium-ion cell specifications'
 
-/** JEITA bands: half of `rate_C` when cold, the whole of it to 45 °C, nothing outside. */
+/** Bands of cell temperature: gently when cold whatever the label says, the whole of `rate_C` to 45 °C, nothing outside. */
 function bands(rate_C: number, maxPerCell_V: number): Cited<readonly TemperatureBand[]> {
   return computed(
     [
-      { from_C: 0, to_C: 10, maxRate_C: rate_C / 2, maxPerCell_V },
+      { from_C: 0, to_C: 5, maxRate_C: 0.2, maxPerCell_V },
+      { from_C: 5, to_C: 10, maxRate_C: 0.5, maxPerCell_V },
       { from_C: 10, to_C: 45, maxRate_C: rate_C, maxPerCell_V },
     ],
     jeita,

@@ -71,9 +71,9 @@ describe('the advised current', () => {
     })
   })
 
-  it('is halved in the cold', () => {
-    expect(advised({ pack: pack(lipo, 3, 1), temperature_C: 5 })).toMatchObject({
-      current_A: 0.5,
+  it('is less in the cold', () => {
+    expect(advised({ pack: pack(lipo, 3, 1), temperature_C: 8 })).toMatchObject({
+      current_A: 0.25,
       verdict: 'go with care',
       cares: ['reduced by temperature'],
     })
@@ -172,8 +172,8 @@ describe('a refusal', () => {
     expect(refusal({ pack: { ...small, labelRate_C: 1 }, charger: charger() })).toMatchObject({
       smallestCapacity_Ah: 0.5,
     })
-    expect(refusal({ pack: small, charger: charger(), temperature_C: 5 })).toMatchObject({
-      smallestCapacity_Ah: 0.5,
+    expect(refusal({ pack: small, charger: charger(), temperature_C: 8 })).toMatchObject({
+      smallestCapacity_Ah: 1,
     })
   })
 
