@@ -2,7 +2,7 @@
 
 import { commands } from '../commands/index.ts'
 import { type Assistant, createAssistant } from './assistant/assistant.ts'
-import { createNoticeboards, type Noticeboards } from './assistant/noticeboard.ts'
+import { createNoticeboards, type Noticeboards } from './assistant/cards/noticeboard.ts'
 import { createRounds, type Rounds } from './assistant/rounds.ts'
 import { describeError, type Log } from './log.ts'
 import type { MemoryPlace } from './memory/connect.ts'

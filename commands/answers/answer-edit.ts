@@ -1,7 +1,7 @@
 // Changes a standard answer; its card changes where it stands.
 
+import { newTitleKind, titleKind } from '../../src/assistant/cards/title.ts'
 import { defineCommand, optional, required } from '../../src/assistant/old-command.ts'
-import { newTitleKind, titleKind } from '../../src/assistant/title.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { questionKind, textKind } from '../../src/language/kinds/text-kinds.ts'

@@ -1,7 +1,7 @@
 // Takes the card of a standard answer to the channel in which this is asked.
 
+import { titleKind } from '../../src/assistant/cards/title.ts'
 import { defineCommand, required } from '../../src/assistant/old-command.ts'
-import { titleKind } from '../../src/assistant/title.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { answerTitled, linkLines, refuseMembers, standingWords } from './answer-words.ts'
 
@@ -20,8 +20,8 @@ export const answerMove = defineCommand({
     const standing = await context.cards.post(id, context.place.id)
     return {
       headline: standing.posted
-        ? `The card of "${title}" is moved, ${standingWords(standing)}`
-        : `The card of "${title}" is left where it was. ${standing.missing ?? ''}`.trim(),
+        ? `The card of "${title}" is moved, ${standingWords(standing, context.locale)}`
+        : `The card of "${title}" is left where it was. ${standing.missing?.(context.locale) ?? ''}`.trim(),
       working: linkLines(standing),
       cautions: [generalCaution],
     }

@@ -1,7 +1,7 @@
 // Puts the card of a standard answer back where it belongs, after somebody deleted it or it could not be pinned.
 
+import { titleKind } from '../../src/assistant/cards/title.ts'
 import { defineCommand, required } from '../../src/assistant/old-command.ts'
-import { titleKind } from '../../src/assistant/title.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { answerTitled, linkLines, refuseMembers } from './answer-words.ts'
 
@@ -17,8 +17,8 @@ export const answerPost = defineCommand({
     const standing = await context.cards.restore(id)
     return {
       headline: standing.posted
-        ? `The card of "${title}" stands in its channel. ${standing.missing ?? ''}`.trim()
-        : `The card of "${title}" stands nowhere now. ${standing.missing ?? ''}`.trim(),
+        ? `The card of "${title}" stands in its channel. ${standing.missing?.(context.locale) ?? ''}`.trim()
+        : `The card of "${title}" stands nowhere now. ${standing.missing?.(context.locale) ?? ''}`.trim(),
       working: [
         ...linkLines(standing),
         'A card that people have unpinned stays unpinned: pin it by hand where you want it pinned again.',

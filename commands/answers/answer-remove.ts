@@ -1,7 +1,7 @@
 // Removes a standard answer and takes its card away.
 
+import { titleKind } from '../../src/assistant/cards/title.ts'
 import { defineCommand, required } from '../../src/assistant/old-command.ts'
-import { titleKind } from '../../src/assistant/title.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { answerTitled, refuseMembers } from './answer-words.ts'
 

@@ -1,7 +1,7 @@
 // Saves a standard answer of the club, posts its card where it is asked, and pins it.
 
+import { newTitleKind } from '../../src/assistant/cards/title.ts'
 import { defineCommand, optional, required } from '../../src/assistant/old-command.ts'
-import { newTitleKind } from '../../src/assistant/title.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { questionKind, textKind } from '../../src/language/kinds/text-kinds.ts'
@@ -43,7 +43,7 @@ export const answerSave = defineCommand({
     if (added === 'taken') throw taken(title)
     const standing = await cards.post(added.id, place.id)
     return {
-      headline: `The standard answer "${title}" is saved, ${standingWords(standing)}`,
+      headline: `The standard answer "${title}" is saved, ${standingWords(standing, context.locale)}`,
       working: [
         ...linkLines(standing),
         'I edit the card when a rule of the house, the kit of the club or my own rules change what it says.',

@@ -1,7 +1,7 @@
 // Shows a standard answer to whoever asks, as its card would be now.
 
+import { titleKind } from '../../src/assistant/cards/title.ts'
 import { defineCommand, required } from '../../src/assistant/old-command.ts'
-import { titleKind } from '../../src/assistant/title.ts'
 import { answerTitled } from './answer-words.ts'
 
 export const answerShow = defineCommand({

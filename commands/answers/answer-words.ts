@@ -1,7 +1,8 @@
 // What the commands about standard answers share: who may change them, what they are made of, where they stand.
 
-import type { Standing } from '../../src/assistant/cards.ts'
+import type { Standing } from '../../src/assistant/cards/cards.ts'
 import type { Context } from '../../src/assistant/context.ts'
+import type { Locale } from '../../src/ground/locale.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { NewAnswer, StandardAnswer } from '../../src/memory/stores/standard-answer.ts'
 
@@ -57,7 +58,8 @@ export async function contentOf(
 }
 
 /** Where the card stands now, as the end of a sentence about the answer, and what hinders the rest. */
-export function standingWords({ posted, pinned, missing }: Standing): string {
+export function standingWords({ posted, pinned, missing: why }: Standing, locale: Locale): string {
+  const missing = why?.(locale)
   if (!posted) return `but it stands nowhere yet. ${missing ?? ''}`.trim()
   return pinned ? 'and it is pinned here.' : `and it stands here, not pinned. ${missing ?? ''}`.trim()
 }

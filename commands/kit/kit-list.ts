@@ -1,7 +1,7 @@
 // Shows what is saved by name: the asker's own kit, then the club's.
 
-import { kitNameKind } from '../../src/assistant/kit-name.ts'
-import { ownersFor } from '../../src/assistant/kit-names.ts'
+import { kitNameKind } from '../../src/assistant/kit/kit-name.ts'
+import { ownersFor } from '../../src/assistant/kit/kit-names.ts'
 import { defineCommand, optional } from '../../src/assistant/old-command.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import type { KitEntry, KitKind } from '../../src/memory/memory.ts'

@@ -1,7 +1,7 @@
 // Whose kit a command is about: the asker's own, or the club's, which moderators look after.
 
 import type { Context } from '../../src/assistant/context.ts'
-import { ownersFor } from '../../src/assistant/kit-names.ts'
+import { ownersFor } from '../../src/assistant/kit/kit-names.ts'
 import { optional } from '../../src/assistant/old-command.ts'
 import type { Answer } from '../../src/assistant/reply.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'

@@ -1,6 +1,6 @@
 // Removes something that is saved by name.
 
-import { kitNameKind } from '../../src/assistant/kit-name.ts'
+import { kitNameKind } from '../../src/assistant/kit/kit-name.ts'
 import { defineCommand, required } from '../../src/assistant/old-command.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { inWhoseKit, noSuchEntry, ownerToChange, whoseOption } from './kit-owner.ts'

@@ -1,6 +1,6 @@
 // Gives something that is saved another name.
 
-import { kitNameKind, newNameKind, refuseTakenName } from '../../src/assistant/kit-name.ts'
+import { kitNameKind, newNameKind, refuseTakenName } from '../../src/assistant/kit/kit-name.ts'
 import { defineCommand, required } from '../../src/assistant/old-command.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { Problem } from '../../src/ground/problem.ts'

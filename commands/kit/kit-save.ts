@@ -1,6 +1,6 @@
 // Saves a pack, a charger or a source under a name that then stands for it in questions.
 
-import { kitNameKind, refuseTakenName } from '../../src/assistant/kit-name.ts'
+import { kitNameKind, refuseTakenName } from '../../src/assistant/kit/kit-name.ts'
 import { defineCommand, optional, required } from '../../src/assistant/old-command.ts'
 import { cautionsFor } from '../../src/cautions/cautions.ts'
 import type { Charger } from '../../src/charging/things/charger.ts'

@@ -1,6 +1,6 @@
 // The details of a charge that is noted, and the values that a pack cannot have.
 
-import { packNameKind } from '../../src/assistant/kit-name.ts'
+import { packNameKind } from '../../src/assistant/kit/kit-name.ts'
 import { type Inputs, optional, required } from '../../src/assistant/old-command.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { Problem } from '../../src/ground/problem.ts'

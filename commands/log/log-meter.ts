@@ -1,6 +1,6 @@
 // The correction for a flight controller's count of mAh, from the charges that put them back.
 
-import { packNameKind } from '../../src/assistant/kit-name.ts'
+import { packNameKind } from '../../src/assistant/kit/kit-name.ts'
 import { defineCommand, optional, required } from '../../src/assistant/old-command.ts'
 import type { Answer } from '../../src/assistant/reply.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'

@@ -1,6 +1,6 @@
 // What the charges noted of a saved pack say: capacity and resistance over time, and a plain verdict.
 
-import { packNameKind } from '../../src/assistant/kit-name.ts'
+import { packNameKind } from '../../src/assistant/kit/kit-name.ts'
 import { defineCommand, required } from '../../src/assistant/old-command.ts'
 import type { Answer, Figure } from '../../src/assistant/reply.ts'
 import { careCautions } from '../../src/cautions/pack-care.ts'

@@ -1,6 +1,6 @@
 // Takes back the last charge noted of a saved pack.
 
-import { packNameKind } from '../../src/assistant/kit-name.ts'
+import { packNameKind } from '../../src/assistant/kit/kit-name.ts'
 import { defineCommand, required } from '../../src/assistant/old-command.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { Problem } from '../../src/ground/problem.ts'

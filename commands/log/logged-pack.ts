@@ -1,7 +1,7 @@
 // A pack that is saved by name, with the charges noted of it.
 
 import type { Context } from '../../src/assistant/context.ts'
-import { ownersFor } from '../../src/assistant/kit-names.ts'
+import { ownersFor } from '../../src/assistant/kit/kit-names.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { packKind } from '../../src/language/kinds/values.ts'

@@ -1,4 +1,4 @@
-// What a command may know besides its inputs: who asks, where, the rules of the house, and how to show numbers.
+// What a command may know besides its inputs: who asks, where, the rules of the club, and how to show numbers.
 
 import type { Danger } from '../charging/situation/dangers.ts'
 import type { Doubt } from '../charging/situation/doubts.ts'
@@ -6,37 +6,9 @@ import type { Locale } from '../ground/locale.ts'
 import type { Show } from '../ground/show.ts'
 import type { Vocabulary } from '../language/sentence/vocabulary.ts'
 import type { HouseRules, Memory } from '../memory/memory.ts'
-import type { Cards } from './cards.ts'
+import type { Cards } from './cards/cards.ts'
+import type { Occasion } from './occasion.ts'
 import type { Reply } from './reply.ts'
-
-export interface Person {
-  /** Unique across surfaces: "discord:123", "matrix:@ada:example.org", "room:pilot". */
-  readonly id: string
-  readonly name: string
-  /** May change what the whole community shares. */
-  readonly moderates: boolean
-}
-
-/** A server, a space, or one person's direct messages. */
-export interface Community {
-  readonly id: string
-  readonly name: string
-}
-
-/** The channel or room a question was asked in. */
-export interface Place {
-  readonly id: string
-  /** Only the asker and the assistant see it. */
-  readonly direct: boolean
-}
-
-/** Who asks, and where: what a surface knows of a question besides its words. */
-export interface Occasion {
-  readonly surface: 'room' | 'discord' | 'matrix'
-  readonly asker: Person
-  readonly community: Community
-  readonly place: Place
-}
 
 export interface Context extends Occasion {
   readonly house: HouseRules

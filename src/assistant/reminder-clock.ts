@@ -1,8 +1,9 @@
 // Gives reminders when they are due: each once, whatever the number of replicas, and late ones after a downtime.
 
+import { english } from '../ground/locale.ts'
 import type { Reminder, ReminderMemory } from '../memory/stores/reminder.ts'
-import type { FaultListener } from './dispatch.ts'
-import type { Missing, Noticeboards } from './noticeboard.ts'
+import type { Missing, Noticeboards } from './cards/noticeboard.ts'
+import type { FaultListener } from './fault-listener.ts'
 import { reminderReply } from './reminder-words.ts'
 
 export interface ReminderParts {
@@ -56,8 +57,9 @@ export function createReminderClock({
     const first = await chosen()
     if (!isMissing(first)) return
     const second = await other()
-    if (isMissing(second))
-      onFault(new Error(`${first.missing} ${second.missing}`), 'a reminder reached nobody')
+    if (!isMissing(second)) return
+    const why = [first, second].map(({ missing }) => missing(english('.')))
+    onFault(new Error(why.join(' ')), 'a reminder reached nobody')
   }
 
   return {

@@ -3,7 +3,7 @@
 import { type Message, MessageType, type RawFile } from 'discord.js'
 import { amendedQuestion } from '../assistant/amend.ts'
 import type { Assistant } from '../assistant/assistant.ts'
-import type { Occasion } from '../assistant/context.ts'
+import type { Occasion } from '../assistant/occasion.ts'
 import { attempt } from '../ground/problem.ts'
 import { type Question, readQuestion } from '../language/sentence/question.ts'
 import type { Log } from '../log.ts'

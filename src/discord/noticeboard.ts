@@ -9,13 +9,15 @@ import {
   type RESTPostAPIChannelMessageJSONBody,
   Routes,
 } from 'discord.js'
-import type { Missing, Notice, Noticeboard, Posted } from '../assistant/noticeboard.ts'
+import type { Missing, Notice, Noticeboard, Posted } from '../assistant/cards/noticeboard.ts'
 import type { Reply } from '../assistant/reply.ts'
+import type { Said } from '../ground/locale.ts'
 import type { QuestionMemory } from '../memory/memory.ts'
 import { onceMore } from './faults.ts'
 import { questionsBehind } from './messages/buttons.ts'
 import { keepQuestions } from './messages/compose.ts'
 import { type Rendered, renderReply } from './messages/render.ts'
+import { gone, may, pinsFull } from './noticeboard.words.ts'
 import { idOf } from './occasion.ts'
 
 export interface DiscordNoticeboardParts {
@@ -68,10 +70,10 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
         }
       },
       {
-        [unknownChannel]: 'That channel is no more.',
-        [noAccess]: 'I cannot see that channel: give me "View Channel" there.',
-        [noPermission]: 'I may not write there: give me "Send Messages" and "Embed Links".',
-        [closedToUs]: 'Direct messages to that person are closed to me.',
+        [unknownChannel]: gone.channel,
+        [noAccess]: may.view,
+        [noPermission]: may.write,
+        [closedToUs]: may.direct,
       },
     )
   }
@@ -98,10 +100,10 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
           return 'pinned' as const
         },
         {
-          [unknownMessage]: 'The card was deleted before it could be pinned.',
-          [tooManyPins]: 'That channel has as many pinned messages as Discord allows: unpin one.',
-          [noAccess]: 'I cannot see that channel: give me "View Channel" there.',
-          [noPermission]: 'To pin I need the permission "Pin Messages" there.',
+          [unknownMessage]: gone.card,
+          [tooManyPins]: pinsFull,
+          [noAccess]: may.view,
+          [noPermission]: may.pin,
         },
       ),
     remove: async ({ place, message }) => {
@@ -119,7 +121,7 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
           const posted = await post(idOf(id), notice)
           return 'missing' in posted ? posted : 'sent'
         },
-        { [closedToUs]: 'Direct messages to that person are closed to me.' },
+        { [closedToUs]: may.direct },
       ),
   }
 }
@@ -135,7 +137,7 @@ const isGone = (error: unknown): boolean =>
 /** What `attempt` gives; for a refusal of Discord that is listed, what is missing. */
 async function orMissing<T>(
   attempt: () => Promise<T>,
-  reasons: Readonly<Record<number, string>>,
+  reasons: Readonly<Record<number, Said>>,
 ): Promise<T | Missing> {
   try {
     return await attempt()

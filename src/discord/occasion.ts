@@ -1,7 +1,7 @@
 // Who asks on Discord, and where: the facts of an event as the assistant knows them.
 
 import { type APIInteraction, InteractionContextType, PermissionsBitField } from 'discord.js'
-import type { Community, Occasion, Person } from '../assistant/context.ts'
+import type { Community, Occasion, Person } from '../assistant/occasion.ts'
 
 /** The name of a server where the connection knows it; Discord's events carry only the id. */
 export type ServerName = (serverId: string) => string | undefined

@@ -2,11 +2,12 @@
 
 import { randomUUID } from 'node:crypto'
 import { EventType, type MatrixClient, MatrixError, type Room } from 'matrix-js-sdk'
-import type { Missing, Notice, Noticeboard, Posted } from '../assistant/noticeboard.ts'
+import type { Missing, Notice, Noticeboard, Posted } from '../assistant/cards/noticeboard.ts'
 import type { Reply } from '../assistant/reply.ts'
 import { directRoomWith } from './account-data.ts'
 import { editContent } from './messages/content.ts'
 import { type Rendered, renderReply } from './messages/render.ts'
+import { leftRoom, noDirectRoom } from './noticeboard.words.ts'
 import { idOf, matrixIdOf } from './rooms/occasion.ts'
 import { isDirect, missingPermission } from './rooms/room-facts.ts'
 import type { MatrixSurface } from './surface.ts'
@@ -31,7 +32,7 @@ export function createMatrixNoticeboard(open: MatrixSurface['session'], prefix: 
     const { client, sender } = session()
     const roomId = matrixIdOf(place)
     const room = joinedRoom(client, roomId)
-    if (!room) return { missing: 'I am not in that room any longer.' }
+    if (!room) return { missing: leftRoom }
     const missing = missingPermission(room, 'send messages')
     if (missing !== undefined) return { missing }
     const content = {
@@ -72,7 +73,7 @@ export function createMatrixNoticeboard(open: MatrixSurface['session'], prefix: 
     pin: async ({ place, message }) => {
       const roomId = matrixIdOf(place)
       const room = joinedRoom(session().client, roomId)
-      const missing = room ? missingPermission(room, 'change the pinned messages') : 'I am not in that room.'
+      const missing = room ? missingPermission(room, 'change the pinned messages') : leftRoom
       if (missing !== undefined) return { missing }
       const eventId = matrixIdOf(message)
       await changePins(roomId, pins => (pins.includes(eventId) ? pins : [...pins, eventId]))
@@ -94,7 +95,7 @@ export function createMatrixNoticeboard(open: MatrixSurface['session'], prefix: 
       const room = roomId === undefined ? undefined : joinedRoom(client, roomId)
       await room?.loadMembersIfNeeded()
       if (room?.getMember(matrixIdOf(person))?.membership !== 'join') {
-        return { missing: 'There is no direct room with that person: they can invite me to one.' }
+        return { missing: noDirectRoom }
       }
       const posted = await post(idOf(room.roomId), notice)
       return 'missing' in posted ? posted : 'sent'

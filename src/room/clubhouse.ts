@@ -2,8 +2,8 @@
 
 import { join } from 'node:path'
 import type { Assistant } from '../assistant/assistant.ts'
-import type { Occasion } from '../assistant/context.ts'
-import type { Noticeboards } from '../assistant/noticeboard.ts'
+import type { Noticeboards } from '../assistant/cards/noticeboard.ts'
+import type { Occasion } from '../assistant/occasion.ts'
 import type { Rounds } from '../assistant/rounds.ts'
 import type { Config } from '../config.ts'
 import type { Log } from '../log.ts'

@@ -1,7 +1,7 @@
 // Tab completion: command names first, then option names, then values of the option being written.
 
 import type { Assistant } from '../assistant/assistant.ts'
-import type { Occasion } from '../assistant/context.ts'
+import type { Occasion } from '../assistant/occasion.ts'
 import type { Command } from '../assistant/old-command.ts'
 
 /** What Tab offers for a line, and the end of the line that each offer replaces (readline's shape). */

@@ -1,6 +1,6 @@
 // The noticeboard of the room: cards and reminders are printed, and what was printed stays.
 
-import type { Noticeboard } from '../assistant/noticeboard.ts'
+import type { Noticeboard } from '../assistant/cards/noticeboard.ts'
 import type { Reply } from '../assistant/reply.ts'
 
 /** `print` shows a reply under a line that says what it is. */

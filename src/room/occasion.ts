@@ -1,7 +1,7 @@
 // Who asks in the room: whoever sits at the terminal, in the demo club, free to change what the club shares.
 
 import { userInfo } from 'node:os'
-import type { Occasion } from '../assistant/context.ts'
+import type { Occasion } from '../assistant/occasion.ts'
 import { demoClub } from './demo-club.ts'
 
 export function roomOccasion(): Occasion {

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
 import { createAssistant } from '../../src/assistant/assistant.ts'
-import type { Occasion } from '../../src/assistant/context.ts'
+import type { Occasion } from '../../src/assistant/occasion.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 import { deference } from '../../src/cautions/cautions.ts'
 import { fakeBoard } from '../support/fake-noticeboard.ts'

@@ -1,10 +1,11 @@
 // The noticeboard of Discord against its REST rules: what it sends, and what each refusal becomes.
 
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import type { Noticeboard, Posted } from '../../src/assistant/noticeboard.ts'
+import type { Missing, Noticeboard, Posted } from '../../src/assistant/cards/noticeboard.ts'
 import { completeReply } from '../../src/assistant/reply.ts'
 import { generalCaution } from '../../src/cautions/cautions.ts'
 import { createDiscordNoticeboard } from '../../src/discord/noticeboard.ts'
+import { english } from '../../src/ground/locale.ts'
 import type { Memory } from '../../src/memory/memory.ts'
 import { type FakeChannels, startFakeChannels } from '../support/fake-channels.ts'
 import { openTestMemory } from '../support/test-memory.ts'
@@ -39,9 +40,15 @@ const reply = (headline: string) =>
     },
   )
 
+/** What is missing, in English. */
+function told(outcome: object | string): string {
+  if (typeof outcome === 'string' || !('missing' in outcome)) throw new Error('nothing is missing')
+  return (outcome as Missing).missing(english('.'))
+}
+
 async function posted(headline = 'Wren: Set 0.5 A.', key = 'one'): Promise<Posted> {
   const outcome = await board.post(place, { reply: reply(headline), key })
-  if ('missing' in outcome) throw new Error(outcome.missing)
+  if ('missing' in outcome) throw new Error(told(outcome))
   return outcome
 }
 const only = () => {
@@ -101,7 +108,7 @@ test.each([
 ])('a pin refused with %i says what is missing: %s', async (code, missing) => {
   const card = await posted()
   discord.denied.pin = code
-  expect(await board.pin(card)).toEqual({ missing: expect.stringContaining(missing) })
+  expect(told(await board.pin(card))).toContain(missing)
 })
 
 test.each([
@@ -110,7 +117,7 @@ test.each([
 ] as const)('a post without permission to %s (%i) says so: %s', async (what, code, missing) => {
   discord.denied[what] = code
   const outcome = await board.post(place, { reply: reply('x'), key: 'three' })
-  expect(outcome).toEqual({ missing: expect.stringContaining(missing) })
+  expect(told(outcome)).toContain(missing)
 })
 
 test('a refusal that we do not know rejects', async () => {
@@ -123,7 +130,7 @@ test('a direct message goes to the person, or says that they are closed', async 
   expect(await board.direct(`discord:${wim}`, notice)).toBe('sent')
   expect(only().channel).toBe(`9${wim}`)
   discord.denied.direct = 50007
-  expect(await board.direct(`discord:${wim}`, { ...notice, key: 'six' })).toEqual({
-    missing: 'Direct messages to that person are closed to me.',
-  })
+  expect(told(await board.direct(`discord:${wim}`, { ...notice, key: 'six' }))).toBe(
+    'Direct messages to that person are closed to me.',
+  )
 })

@@ -1,8 +1,8 @@
 // An assistant of some commands on an empty memory, and people to ask it.
 
 import { type Assistant, createAssistant } from '../../src/assistant/assistant.ts'
-import type { Occasion } from '../../src/assistant/context.ts'
-import type { Noticeboards } from '../../src/assistant/noticeboard.ts'
+import type { Noticeboards } from '../../src/assistant/cards/noticeboard.ts'
+import type { Occasion } from '../../src/assistant/occasion.ts'
 import type { Command } from '../../src/assistant/old-command.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 import type { Memory } from '../../src/memory/memory.ts'

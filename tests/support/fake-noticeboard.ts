@@ -1,6 +1,11 @@
 // A noticeboard of the room that knows only what was posted on it, and refuses everything else.
 
-import { createNoticeboards, type Notice, type Noticeboards } from '../../src/assistant/noticeboard.ts'
+import {
+  createNoticeboards,
+  type Missing,
+  type Notice,
+  type Noticeboards,
+} from '../../src/assistant/cards/noticeboard.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 
 export interface Standing {
@@ -24,6 +29,8 @@ export interface FakeBoard {
   beforeNextPin?: () => Promise<unknown>
 }
 
+const missing = (words: string): Missing => ({ missing: ({ own }) => own(words) })
+
 export function fakeBoard(): FakeBoard {
   const noticeboard = createNoticeboards()
   let count = 0
@@ -45,7 +52,7 @@ export function fakeBoard(): FakeBoard {
     ready: () => true,
     post: async (place, notice) => {
       await reached()
-      if (hindered.post !== undefined) return { missing: hindered.post }
+      if (hindered.post !== undefined) return missing(hindered.post)
       if (!isNew(notice.key)) throw new Error(`${notice.key} was posted before`)
       count += 1
       const message = `room:message-${count}`
@@ -69,7 +76,7 @@ export function fakeBoard(): FakeBoard {
       const before = board.beforeNextPin
       delete board.beforeNextPin
       await before?.()
-      if (hindered.pin !== undefined) return { missing: hindered.pin }
+      if (hindered.pin !== undefined) return missing(hindered.pin)
       const found = standing.find(one => one.place === place && one.message === message)
       if (!found) throw new Error(`there is no ${message} to pin`)
       if (found.pinned) throw new Error(`${message} is pinned already`)
@@ -83,7 +90,7 @@ export function fakeBoard(): FakeBoard {
     },
     direct: async (person, notice) => {
       await reached()
-      if (hindered.direct !== undefined) return { missing: hindered.direct }
+      if (hindered.direct !== undefined) return missing(hindered.direct)
       if (!isNew(notice.key)) throw new Error(`${notice.key} was sent before`)
       notices.push({ ...notice, person })
       return 'sent'

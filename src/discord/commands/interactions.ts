@@ -10,9 +10,9 @@ import {
   InteractionType,
   MessageFlags,
 } from 'discord.js'
+import { problemReply } from '../../assistant/asking/failures.ts'
 import type { Assistant } from '../../assistant/assistant.ts'
-import type { Occasion } from '../../assistant/context.ts'
-import { problemReply } from '../../assistant/failures.ts'
+import type { Occasion } from '../../assistant/occasion.ts'
 import { Problem } from '../../ground/problem.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { Log } from '../../log.ts'

@@ -2,9 +2,9 @@
 
 import { randomUUID } from 'node:crypto'
 import type { RawFile } from 'discord.js'
+import { faultReply } from '../../assistant/asking/failures.ts'
 import type { Assistant } from '../../assistant/assistant.ts'
-import type { Occasion } from '../../assistant/context.ts'
-import { faultReply } from '../../assistant/failures.ts'
+import type { Occasion } from '../../assistant/occasion.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Chart } from '../../charts/chart.ts'
 import type { Question } from '../../language/sentence/question.ts'

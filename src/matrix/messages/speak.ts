@@ -1,6 +1,7 @@
 // Says things in a room: in answer to a message, in place of an earlier answer, or elsewhere where we may not.
 
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
+import { english, type Said } from '../../ground/locale.ts'
 import type { Log } from '../../log.ts'
 import { directRoomWith } from '../account-data.ts'
 import { missingPermission } from '../rooms/room-facts.ts'
@@ -29,13 +30,15 @@ export function createSpeaker(client: MatrixClient, sender: Sender, log: Log): S
   const told = new Set<string>()
 
   /** Told once per room: in the log, and to the asker where we have direct messages with them. */
-  async function tellMissing(missing: string, room: Room, asker: string): Promise<void> {
+  async function tellMissing(what: Said, room: Room, asker: string): Promise<void> {
     if (told.has(room.roomId)) return
     told.add(room.roomId)
+    const locale = english('.')
+    const missing = what(locale)
     log.warn({ room: room.roomId }, missing)
     const elsewhere = directRoomWith(client, asker)
     if (elsewhere === undefined || client.getRoom(elsewhere)?.getMyMembership() !== 'join') return
-    const text = `${missing} A moderator there can change that.`
+    const text = locale.say`${missing} A moderator there can change that.`
     await sender.send(elsewhere, 'm.room.message', renderText(text), `${room.roomId} ${missing}`)
   }
 

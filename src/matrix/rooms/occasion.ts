@@ -1,7 +1,7 @@
 // Who asks in a Matrix room, and where: the facts of an event as the assistant knows them.
 
 import type { MatrixClient, Room } from 'matrix-js-sdk'
-import type { Occasion } from '../../assistant/context.ts'
+import type { Occasion } from '../../assistant/occasion.ts'
 import { firstRoomOf } from '../account-data.ts'
 import { isDirect, moderates, spaceOf } from './room-facts.ts'
 

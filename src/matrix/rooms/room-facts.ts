@@ -1,7 +1,9 @@
 // What has to be known of a room: when we joined, whether it is direct, and who may do what, by the SDK's own rules.
 
 import { type MatrixClient, type Room, RoomType } from 'matrix-js-sdk'
+import type { Said } from '../../ground/locale.ts'
 import { isNotedDirect } from '../account-data.ts'
+import { type Deed, permissionWanted } from './room-facts.words.ts'
 
 /** Undefined while we are not in the room. */
 export function joinedAt_ms(room: Room): number | undefined {
@@ -40,8 +42,6 @@ export function moderates(room: Room, person: string): boolean {
   return room.currentState.hasSufficientPowerLevelFor('redact', member.powerLevel)
 }
 
-export type Deed = 'send messages' | 'change the pinned messages'
-
 const eventsOf: Readonly<Record<Deed, (room: Room) => { readonly type: string; readonly state: boolean }>> = {
   'send messages': room => ({
     type: room.hasEncryptionStateEvent() ? 'm.room.encrypted' : 'm.room.message',
@@ -50,8 +50,8 @@ const eventsOf: Readonly<Record<Deed, (room: Room) => { readonly type: string; r
   'change the pinned messages': () => ({ type: 'm.room.pinned_events', state: true }),
 }
 
-/** In words what a moderator has to grant us before we can do it; undefined where we can. */
-export function missingPermission(room: Room, deed: Deed): string | undefined {
+/** What a moderator has to grant us before we can do it; undefined where we can. */
+export function missingPermission(room: Room, deed: Deed): Said | undefined {
   const { currentState: state, myUserId } = room
   const { type, state: isState } = eventsOf[deed](room)
   const may = isState ? state.maySendStateEvent(type, myUserId) : state.maySendEvent(type, myUserId)
@@ -60,5 +60,5 @@ export function missingPermission(room: Room, deed: Deed): string | undefined {
   const needed =
     levels.events?.[type] ?? (isState ? (levels.state_default ?? 50) : (levels.events_default ?? 0))
   const mine = room.getMember(myUserId)?.powerLevel ?? 0
-  return `I may not ${deed} in ${room.name}: that needs power level ${needed}, and mine is ${mine}.`
+  return permissionWanted(deed, room.name, Number(needed), mine)
 }

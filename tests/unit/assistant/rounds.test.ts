@@ -1,7 +1,7 @@
 // The rounds: at once and then again and again, never overlapping the end of the program.
 
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
-import { createNoticeboards } from '../../../src/assistant/noticeboard.ts'
+import { createNoticeboards } from '../../../src/assistant/cards/noticeboard.ts'
 import { createRounds } from '../../../src/assistant/rounds.ts'
 import type { ReminderMemory } from '../../../src/memory/stores/reminder.ts'
 

@@ -1,7 +1,7 @@
 // Standard answers in use: saved by moderators, posted and pinned, kept up to date, never against people's will.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import type { Occasion } from '../../../src/assistant/context.ts'
+import type { Occasion } from '../../../src/assistant/occasion.ts'
 import { deference } from '../../../src/cautions/cautions.ts'
 import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'

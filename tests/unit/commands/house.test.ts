@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import type { Occasion } from '../../../src/assistant/context.ts'
+import type { Occasion } from '../../../src/assistant/occasion.ts'
 import { chemistries } from '../../../src/charging/things/chemistries.ts'
 import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'

@@ -1,7 +1,7 @@
 // The lessons in use: read, asked, answered, kept over a restart, and each person by themselves.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import type { Occasion } from '../../../src/assistant/context.ts'
+import type { Occasion } from '../../../src/assistant/occasion.ts'
 import { showIn } from '../../../src/ground/show.ts'
 import { drawFrom } from '../../../src/handbook/lessons/draw.ts'
 import { findQuestion, lessons } from '../../../src/handbook/lessons/index.ts'

@@ -1,7 +1,7 @@
 // The charge log in use: noted by name, judged, used for times, and for the count of a flight controller.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import type { Occasion } from '../../../src/assistant/context.ts'
+import type { Occasion } from '../../../src/assistant/occasion.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'

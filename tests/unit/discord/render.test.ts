@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { problemReply } from '../../../src/assistant/failures.ts'
+import { problemReply } from '../../../src/assistant/asking/failures.ts'
 import { type Answer, completeReply, type Reply } from '../../../src/assistant/reply.ts'
 import { questionsBehind } from '../../../src/discord/messages/buttons.ts'
 import { renderReply } from '../../../src/discord/messages/render.ts'

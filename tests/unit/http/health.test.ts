@@ -2,7 +2,7 @@
 
 import { afterEach, describe, expect, it } from 'vitest'
 import { createAssistant, type Surface } from '../../../src/assistant/assistant.ts'
-import type { Occasion } from '../../../src/assistant/context.ts'
+import type { Occasion } from '../../../src/assistant/occasion.ts'
 import { healthRoutes } from '../../../src/http/health.ts'
 import { createHttpServer, type HttpServer } from '../../../src/http/server.ts'
 import { createMetrics } from '../../../src/metrics.ts'

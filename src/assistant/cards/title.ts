@@ -1,10 +1,10 @@
 // Titles of standard answers.
 
-import { plainText, shortened } from '../ground/plain-text.ts'
-import { Problem } from '../ground/problem.ts'
-import type { ValueKind } from '../language/kinds/value-kind.ts'
-import type { AnswerMemory } from '../memory/stores/standard-answer.ts'
-import type { Occasion } from './context.ts'
+import { plainText, shortened } from '../../ground/plain-text.ts'
+import { Problem } from '../../ground/problem.ts'
+import type { ValueKind } from '../../language/kinds/value-kind.ts'
+import type { AnswerMemory } from '../../memory/stores/standard-answer.ts'
+import type { Occasion } from '../occasion.ts'
 
 const longestTitle = 80
 

@@ -1,9 +1,9 @@
 // What a card of a standard answer shows: the title, and the answer as it is now.
 
 import { createHash } from 'node:crypto'
-import { cautionsFor } from '../cautions/cautions.ts'
-import type { Saying } from '../memory/stores/standard-answer.ts'
-import { completeReply, type Reply } from './reply.ts'
+import { cautionsFor } from '../../cautions/cautions.ts'
+import type { Saying } from '../../memory/stores/standard-answer.ts'
+import { completeReply, type Reply } from '../reply.ts'
 
 /** `ask` must answer for the club: without anybody's own kit, and without a clock. */
 export async function cardOf(

@@ -1,13 +1,13 @@
 // Saved names in a question: what they stand for takes their place before the question is read.
 
-import { plainText } from '../ground/plain-text.ts'
-import { attempt, Problem } from '../ground/problem.ts'
-import { type Question, readQuestion } from '../language/sentence/question.ts'
-import type { KitEntry, KitKind, KitMemory } from '../memory/memory.ts'
-import type { Owner } from '../memory/owner.ts'
-import type { Occasion } from './context.ts'
+import { plainText } from '../../ground/plain-text.ts'
+import { attempt, Problem } from '../../ground/problem.ts'
+import { type Question, readQuestion } from '../../language/sentence/question.ts'
+import type { KitEntry, KitKind, KitMemory } from '../../memory/memory.ts'
+import type { Owner } from '../../memory/owner.ts'
+import type { Registry } from '../asking/registry.ts'
+import type { Occasion } from '../occasion.ts'
 import { isNameShaped, isReserved, longestName, mostNameWords, nameForm } from './kit-name.ts'
-import type { Registry } from './registry.ts'
 
 /** Which entries can stand where a value of a kind is wanted. A pack can serve as a source. */
 const fitting: Readonly<Record<string, readonly KitKind[]>> = {

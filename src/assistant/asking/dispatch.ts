@@ -1,17 +1,15 @@
 // One way in, one way out: a question becomes a reply here, whatever happens on the way.
 
 import { randomUUID } from 'node:crypto'
-import { Problem } from '../ground/problem.ts'
-import { type Question, writeQuestion } from '../language/sentence/question.ts'
-import type { Context } from './context.ts'
+import { Problem } from '../../ground/problem.ts'
+import { type Question, writeQuestion } from '../../language/sentence/question.ts'
+import type { Context } from '../context.ts'
+import type { FaultListener } from '../fault-listener.ts'
+import { readWithKit, withNames } from '../kit/kit-names.ts'
+import { completeReply, type Reply } from '../reply.ts'
 import { asTyped, faultReply, problemReply } from './failures.ts'
 import { understand } from './inputs.ts'
-import { readWithKit, withNames } from './kit-names.ts'
 import type { Registry } from './registry.ts'
-import { completeReply, type Reply } from './reply.ts'
-
-/** Told of every fault that is the program's own; the reference is what the asker was shown. */
-export type FaultListener = (fault: unknown, reference: string) => void
 
 /**
  * Answers one question: text to be read, or a command with its options already apart. Never throws: a

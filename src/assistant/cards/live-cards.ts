@@ -1,33 +1,14 @@
 // The live cards of standard answers: posted and pinned once, edited where what they show has changed.
 
 import { randomUUID } from 'node:crypto'
-import type { QuestionMemory } from '../memory/memory.ts'
-import type { AnswerMemory, Card, Saying, StandardAnswer } from '../memory/stores/standard-answer.ts'
+import type { QuestionMemory } from '../../memory/memory.ts'
+import type { AnswerMemory, Card, Saying, StandardAnswer } from '../../memory/stores/standard-answer.ts'
+import type { FaultListener } from '../fault-listener.ts'
+import type { Reply } from '../reply.ts'
 import { cardOf, digestOf } from './card.ts'
-import type { FaultListener } from './dispatch.ts'
+import type { Cards, Standing } from './cards.ts'
 import { type Missing, type Noticeboards, type Posted, surfaceOf } from './noticeboard.ts'
-import type { Reply } from './reply.ts'
-
-/** What became of a card: where it stands, and what hindered the rest. */
-export interface Standing {
-  readonly posted: boolean
-  readonly pinned: boolean
-  readonly link?: string
-  readonly missing?: string
-}
-
-export interface Cards {
-  /** What a card of the community says now. */
-  render(community: string, saying: Saying): Promise<Reply>
-  /** Posts the card there and pins it; then the one that stood elsewhere is taken away. */
-  post(id: string, place: string): Promise<Standing>
-  /** Brings the card up to date, posts it again where it was deleted, pins it where that failed before. */
-  restore(id: string): Promise<Standing>
-  /** For an answer that is no more. */
-  takeAway(answer: StandardAnswer): Promise<void>
-  /** Brings every card of the community up to date. One that was deleted or unpinned by people stays so. */
-  refresh(community: string): Promise<void>
-}
+import { notTaken } from './noticeboard.words.ts'
 
 export interface CardParts {
   readonly answers: AnswerMemory
@@ -47,7 +28,7 @@ export function createCards({ answers, questions, noticeboard, ask, onFault }: C
       return await attempt
     } catch (fault) {
       onFault(fault, 'a card')
-      return { missing: 'The chat did not take it just now; "answer post" tries again.' }
+      return { missing: notTaken }
     }
   }
 
@@ -139,7 +120,7 @@ function standing({ link }: Posted, pinning: 'pinned' | Missing): Standing {
     posted: true,
     pinned: pinning === 'pinned',
     link,
-    ...(pinning !== 'pinned' && pinning),
+    missing: pinning === 'pinned' ? undefined : pinning.missing,
   }
 }
 

@@ -1,8 +1,8 @@
 // The replies for what goes wrong: a question that cannot be read, and a fault of our own.
 
-import { generalCaution } from '../cautions/cautions.ts'
-import type { Problem } from '../ground/problem.ts'
-import { completeReply, type Reply } from './reply.ts'
+import { generalCaution } from '../../cautions/cautions.ts'
+import type { Problem } from '../../ground/problem.ts'
+import { completeReply, type Reply } from '../reply.ts'
 
 const shownLength = 120
 

@@ -1,9 +1,9 @@
 // From the words of a question to the typed inputs of its command, and back to words for the read-as line.
 
-import { Problem } from '../ground/problem.ts'
-import type { Earlier } from '../language/kinds/value-kind.ts'
-import type { Question } from '../language/sentence/question.ts'
-import type { Command, Option } from './old-command.ts'
+import { Problem } from '../../ground/problem.ts'
+import type { Earlier } from '../../language/kinds/value-kind.ts'
+import type { Question } from '../../language/sentence/question.ts'
+import type { Command, Option } from '../old-command.ts'
 
 export interface Understood {
   readonly inputs: Readonly<Record<string, unknown>>

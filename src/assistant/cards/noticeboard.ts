@@ -1,9 +1,9 @@
 // Where the assistant speaks first: cards that it keeps up to date, and reminders. One port, a board for each platform.
 
-import type { Occasion } from './context.ts'
-import type { Reply } from './reply.ts'
-
-export type SurfaceName = Occasion['surface']
+import type { Said } from '../../ground/locale.ts'
+import type { SurfaceName } from '../occasion.ts'
+import type { Reply } from '../reply.ts'
+import { onlyAnswers } from './noticeboard.words.ts'
 
 export interface Notice {
   readonly reply: Reply
@@ -23,7 +23,7 @@ export interface Posted {
 
 /** What cannot be done, and in one plain sentence what is missing for it. */
 export interface Missing {
-  readonly missing: string
+  readonly missing: Said
 }
 
 /** Ids of places, messages and people are those that the surface gives them. Faults of the platform reject. */
@@ -70,4 +70,4 @@ export function createNoticeboards(): Noticeboards {
 
 export const surfaceOf = (id: string): SurfaceName => (id.split(':', 1)[0] ?? id) as SurfaceName
 
-const unreached: Missing = { missing: 'Here I can only answer, not post by myself.' }
+const unreached: Missing = { missing: onlyAnswers }

@@ -1,15 +1,15 @@
 // Names for the kit: short, plain words that mean nothing else in a question.
 
-import { plainText, shortened } from '../ground/plain-text.ts'
-import { attempt, Problem } from '../ground/problem.ts'
-import type { ValueKind } from '../language/kinds/value-kind.ts'
-import { dimensions } from '../language/quantities/dimensions.ts'
-import { refuseUnsound } from '../language/sentence/danger-words.ts'
-import { isFiller } from '../language/sentence/filler-words.ts'
-import { phrasesOf } from '../language/sentence/phrases.ts'
-import type { Vocabulary } from '../language/sentence/vocabulary.ts'
-import { readChemistry } from '../language/things/chemistry.ts'
-import { readState } from '../language/things/state.ts'
+import { plainText, shortened } from '../../ground/plain-text.ts'
+import { attempt, Problem } from '../../ground/problem.ts'
+import type { ValueKind } from '../../language/kinds/value-kind.ts'
+import { dimensions } from '../../language/quantities/dimensions.ts'
+import { refuseUnsound } from '../../language/sentence/danger-words.ts'
+import { isFiller } from '../../language/sentence/filler-words.ts'
+import { phrasesOf } from '../../language/sentence/phrases.ts'
+import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
+import { readChemistry } from '../../language/things/chemistry.ts'
+import { readState } from '../../language/things/state.ts'
 
 export const longestName = 32
 export const mostNameWords = 3

@@ -1,8 +1,8 @@
 // The commands by name, and the vocabulary that they give the question reader.
 
-import { Problem } from '../ground/problem.ts'
-import type { Vocabulary } from '../language/sentence/vocabulary.ts'
-import type { Command } from './old-command.ts'
+import { Problem } from '../../ground/problem.ts'
+import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
+import type { Command } from '../old-command.ts'
 
 export interface Registry {
   /** In help order. */

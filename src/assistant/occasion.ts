@@ -1,0 +1,31 @@
+// Who asks, and where: what a surface knows of a question besides its words.
+
+export interface Person {
+  /** Unique across surfaces: "discord:123", "matrix:@ada:example.org", "room:pilot". */
+  readonly id: string
+  readonly name: string
+  /** May change what the whole community shares. */
+  readonly moderates: boolean
+}
+
+/** A server, a space, or one person's direct messages. */
+export interface Community {
+  readonly id: string
+  readonly name: string
+}
+
+/** The channel or room a question was asked in. */
+export interface Place {
+  readonly id: string
+  /** Only the asker and the assistant see it. */
+  readonly direct: boolean
+}
+
+export type SurfaceName = 'room' | 'discord' | 'matrix'
+
+export interface Occasion {
+  readonly surface: SurfaceName
+  readonly asker: Person
+  readonly community: Community
+  readonly place: Place
+}
