@@ -1,10 +1,16 @@
-// One question from the command line: exit 0 answered, 2 a problem with the question, 1 a fault of ours.
+// Questions from the command line: one from its words, or with --lines one a line from standard input.
 
 import { enableCompileCache } from 'node:module'
 
 enableCompileCache()
 const { askOnce } = await import('./ask-once.ts')
+const { askLines } = await import('./ask-lines.ts')
+
+/** Only leading ones are ours: whatever else starts with a dash belongs to the question. */
+const flags = ['--json', '--lines', '--as-member']
 const words = process.argv.slice(2)
-const json = words[0] === '--json'
-// Only a leading --json is ours: whatever else starts with a dash belongs to the question.
-process.exitCode = await askOnce((json ? words.slice(1) : words).join(' '), json)
+const first = words.findIndex(word => !flags.includes(word))
+const given = new Set(first < 0 ? words : words.slice(0, first))
+const question = first < 0 ? '' : words.slice(first).join(' ')
+const asked = { json: given.has('--json'), moderates: !given.has('--as-member') }
+process.exitCode = given.has('--lines') ? await askLines(asked) : await askOnce(question, asked)

@@ -4,12 +4,19 @@ import { userInfo } from 'node:os'
 import type { Occasion } from '../assistant/occasion.ts'
 import { demoClub } from './demo-club.ts'
 
-export function roomOccasion(): Occasion {
+interface Asking {
+  /** True where not said. */
+  readonly moderates?: boolean
+  /** Each numbered conversation is a place of its own. */
+  readonly conversation?: number
+}
+
+export function roomOccasion({ moderates = true, conversation }: Asking = {}): Occasion {
   return {
     surface: 'room',
-    asker: { id: 'room:pilot', name: nameAtTerminal(), moderates: true },
+    asker: { id: 'room:pilot', name: nameAtTerminal(), moderates },
     community: { id: demoClub.id, name: demoClub.name },
-    place: { id: 'room', direct: true },
+    place: { id: conversation === undefined ? 'room' : `room:${conversation}`, direct: true },
   }
 }
 

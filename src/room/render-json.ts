@@ -7,7 +7,7 @@ import type { Reply } from '../assistant/reply.ts'
  * seeAlso?, working, cautions (sentences), deference, followUps [{ label, question }], question?, problem?, fault?.
  * Units of figures are A, V, Ah, Wh, W, s, Ω and °C, or as the figure names.
  */
-export function renderJson(reply: Reply): string {
+export function renderJson(reply: Reply, indent = 0): string {
   const { command, readAs, assumed, verdict, headline, figures, working, cautions, deference } = reply
   const { followUps, question, seeAlso, problem, fault } = reply
   return JSON.stringify(
@@ -28,6 +28,6 @@ export function renderJson(reply: Reply): string {
       fault,
     },
     null,
-    2,
+    indent,
   )
 }
