@@ -2,7 +2,7 @@
 
 import { join } from 'node:path'
 import type { Surface } from './assistant/assistant.ts'
-import { drawPng } from './charts/draw.ts'
+import { drawPng } from './charts/drawing/draw.ts'
 import { type Config, redacted } from './config.ts'
 import { endOnUncaught } from './crash.ts'
 import { healthRoutes } from './http/health.ts'

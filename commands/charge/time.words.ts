@@ -6,8 +6,9 @@ import { chargeChart } from '../../src/charts/charge-chart.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { limitHolders } from '../../src/handbook/rules/holders.words.ts'
+import { stageNames } from '../../src/handbook/stages.words.ts'
 import { currentKind, packKind } from '../../src/language/kinds/values.ts'
-import { chargeWorking, stageNames, takesWords } from '../shared/charge.words.ts'
+import { chargeWorking, takesWords } from '../shared/charge.words.ts'
 import { isToStorage } from '../shared/charging.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
 import { houseWorking } from '../shared/house.words.ts'
@@ -104,7 +105,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
     charts: timed => {
       const pack = own(packKind.write(timed.permit.situation.pack))
       const what = say`${pack}, ${show.current(timed.current_A)} to ${goal(timed, locale)}`
-      return [chargeChart({ what, charge: timed.charge, end_s: timed.time_s, show })]
+      return [chargeChart({ what, charge: timed.charge, end_s: timed.time_s, locale })]
     },
     plainWords: [
       'how long',

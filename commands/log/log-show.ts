@@ -9,6 +9,7 @@ import { capacityLeft } from '../../src/charging/upkeep/age-signs.ts'
 import { judgeLog, type PackLog } from '../../src/charging/upkeep/pack-log.ts'
 import type { Chart } from '../../src/charts/chart.ts'
 import { logChart } from '../../src/charts/log-chart.ts'
+import { english } from '../../src/ground/locale.ts'
 import type { Show } from '../../src/ground/show.ts'
 import type { NotedCharge } from '../../src/memory/stores/charge-log.ts'
 import { figuresIn } from '../shared/figure.ts'
@@ -142,10 +143,10 @@ function pictures(
   if (!many('capacity_Ah') && !many('cellResistance_ohm')) return []
   return [
     logChart({
-      pack: name,
+      pack: english(show.mark).own(name),
       points,
       retire_Ah: capacityLeft.value.retire * pack.capacity_Ah,
-      show,
+      locale: english(show.mark),
     }),
   ]
 }

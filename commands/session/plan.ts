@@ -8,6 +8,7 @@ import { planField } from '../../src/charging/plan/plan.ts'
 import { socAt } from '../../src/charging/things/curve.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import { planChart } from '../../src/charts/plan-chart.ts'
+import { english } from '../../src/ground/locale.ts'
 import type { Show } from '../../src/ground/show.ts'
 import { countKind, durationKind } from '../../src/language/kinds/values.ts'
 import type { StandingSource } from '../../src/language/things/standing.ts'
@@ -223,14 +224,15 @@ function followUps(inputs: Asked, { left }: FieldPlan): FollowUp[] {
 
 function chartsOf({ charges }: FieldPlan, { readyBy_s }: FieldSession, names: SessionNames, show: Show) {
   if (charges.length === 0) return []
+  const locale = english(show.mark)
   const rows = charges.map(({ group, number, port, setting, start_s, end_s }) => ({
-    pack: names.pack(group, number),
-    port: names.port(port),
-    setting: settingText(setting, show),
+    pack: locale.own(names.pack(group, number)),
+    port: locale.own(names.port(port)),
+    setting: locale.own(settingText(setting, show)),
     start_s,
     end_s,
   }))
-  return [planChart({ charges: rows, readyBy_s, show })]
+  return [planChart({ charges: rows, readyBy_s, locale })]
 }
 
 function assumed(

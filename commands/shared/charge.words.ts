@@ -1,18 +1,11 @@
 // A charge in words: where it starts, its stages, when it ends, and what its band comes from.
 
 import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
-import type { StageKind } from '../../src/charging/simulation/charge.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
+import { stageNames } from '../../src/handbook/stages.words.ts'
 import { cite } from './setting.words.ts'
-
-export const stageNames = ({ say }: Locale): Readonly<Record<StageKind, Text>> => ({
-  precharge: say`slow start`,
-  'constant current': say`constant current`,
-  'constant power': say`constant power`,
-  'constant voltage': say`constant voltage`,
-})
 
 /** "about 52 min (42 min to 1 h 3 min)" */
 export const takesWords = ({ charge, time_s }: TimedCharge, { say, show }: Locale): Text =>

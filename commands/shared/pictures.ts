@@ -10,6 +10,7 @@ import type { Source } from '../../src/charging/things/source.ts'
 import { chargeChart } from '../../src/charts/charge-chart.ts'
 import type { Chart } from '../../src/charts/chart.ts'
 import { drainChart } from '../../src/charts/drain-chart.ts'
+import { english } from '../../src/ground/locale.ts'
 import type { Show } from '../../src/ground/show.ts'
 import { packKind } from '../../src/language/kinds/values.ts'
 
@@ -17,8 +18,9 @@ import { packKind } from '../../src/language/kinds/values.ts'
 export function chargePictures(timed: TimedCharge, pack: Pack, target: Target, show: Show): Chart[] {
   if (timed.verdict === 'do not charge') return []
   const end = target.kind === 'soc' ? show.percent(target.soc) : show.perCell(target.perCell_V)
-  const what = `${packKind.write(pack)}, ${show.current(timed.current_A)} to ${end}`
-  return [chargeChart({ what, charge: timed.charge, end_s: timed.time_s, show })]
+  const locale = english(show.mark)
+  const what = locale.own(`${packKind.write(pack)}, ${show.current(timed.current_A)} to ${end}`)
+  return [chargeChart({ what, charge: timed.charge, end_s: timed.time_s, locale })]
 }
 
 /** Of a battery source that carries a pack or more; other sources keep their volts. */
@@ -26,17 +28,18 @@ export function sourcePictures(plan: SourcePlan, source: Source, pack: Pack, sho
   const store = plan.setting.feed?.store
   if (!store || source.kind !== 'battery' || plan.planned === 0) return []
   const draws = drawsOf(plan.each.charge, pack.series, plan.setting.efficiency)
+  const locale = english(show.mark)
   const packs = plan.planned === 1 ? '1 pack' : `${plan.planned} packs`
   return [
     drainChart({
-      what: `${packKind.write(source.pack)} feeds ${packs}`,
+      what: locale.own(`${packKind.write(source.pack)} feeds ${packs}`),
       points: drainCurve(store, draws, plan.planned),
       floor_V: store.loadFloor_V,
       packEnds_s: Array.from(
         { length: plan.planned },
         (_, index) => (index + 1) * plan.each.charge.duration_s,
       ),
-      show,
+      locale,
     }),
   ]
 }

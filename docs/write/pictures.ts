@@ -1,6 +1,6 @@
 // The pictures in the README: those that real replies to these questions carry.
 
-import { drawPng } from '../../src/charts/draw.ts'
+import { drawPng } from '../../src/charts/drawing/draw.ts'
 import { roomOccasion } from '../../src/room/occasion.ts'
 import { withDemoAssistant } from '../../tests/support/demo-assistant.ts'
 

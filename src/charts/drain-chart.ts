@@ -1,19 +1,22 @@
 // A battery used as a source, drained: its volts under load against time, and the floor at which to stop.
 
 import type { DrainPoint } from '../charging/simulation/drain-curve.ts'
-import type { Show } from '../ground/show.ts'
+import type { Locale } from '../ground/locale.ts'
+import type { Text } from '../ground/text.ts'
 import type { LineChart, Mark } from './chart.ts'
+import { drainChartWords } from './drain-chart.words.ts'
 import { type TimeAxis, timeAxis } from './time-axis.ts'
+import { timeUnits } from './time-axis.words.ts'
 
 export interface DrainChartRequest {
   /** What feeds what: "4S 5000mAh Li-ion feeds 6 packs". */
-  readonly what: string
+  readonly what: Text
   /** At least one, in order of time. */
   readonly points: readonly DrainPoint[]
   readonly floor_V: number
   /** When each pack is done, in s from the start. */
   readonly packEnds_s: readonly number[]
-  readonly show: Show
+  readonly locale: Locale
 }
 
 /** More names than this do not fit above the plot, nor more numbers than that. */
@@ -22,32 +25,35 @@ const mostNumberedPacks = 16
 /** A picture has no room for more. */
 const mostPoints = 600
 
-export function drainChart({ what, points, floor_V, packEnds_s, show }: DrainChartRequest): LineChart {
+export function drainChart({ what, points, floor_V, packEnds_s, locale }: DrainChartRequest): LineChart {
   const last = points.at(-1) as DrainPoint
   const axis = timeAxis(last.time_s)
+  const words = drainChartWords(locale)
   const lowest_V = Math.min(...points.map(({ voltage_V }) => voltage_V))
   return {
     kind: 'lines',
-    title: `Source: ${what}`,
-    xLabel: axis.unit,
-    yLabels: ['V under load'],
+    title: words.title(what),
+    xLabel: timeUnits(locale)[axis.unit],
+    yLabels: [words.volts],
     series: [
       {
-        name: 'source',
+        name: words.source,
         points: thinned(points).map(({ time_s, voltage_V }) => [axis.at(time_s), voltage_V]),
       },
     ],
-    ...(packEnds_s.length > mostNumberedPacks ? {} : { marks: packMarks(packEnds_s, axis) }),
-    level: { y: floor_V, label: `floor ${show.voltage(floor_V)}` },
-    decimalMark: show.mark,
-    alternative: `${what}: the volts under load go down to ${show.voltage(lowest_V)} in ${show.duration(last.time_s)}; the floor at which to stop is ${show.voltage(floor_V)}.`,
+    marks: packEnds_s.length > mostNumberedPacks ? undefined : packMarks(packEnds_s, axis, words),
+    level: { y: floor_V, label: words.floor(floor_V) },
+    decimalMark: locale.show.mark,
+    alternative: words.alternative(what, lowest_V, last.time_s, floor_V),
   }
 }
 
-const packMarks = (packEnds_s: readonly number[], axis: TimeAxis): Mark[] =>
+type Words = ReturnType<typeof drainChartWords>
+
+const packMarks = (packEnds_s: readonly number[], axis: TimeAxis, words: Words): Mark[] =>
   packEnds_s.map((end_s, index) => ({
     x: axis.at(end_s),
-    label: packEnds_s.length > mostNamedPacks ? String(index + 1) : `pack ${index + 1}`,
+    label: packEnds_s.length > mostNamedPacks ? words.numbered(index + 1) : words.pack(index + 1),
   }))
 
 /** Evenly, and with the last one. */

@@ -1,7 +1,9 @@
 // A pack's log over time: what it takes, and the resistance of its cells, at each charge noted.
 
-import type { Show } from '../ground/show.ts'
+import type { Locale } from '../ground/locale.ts'
+import type { Text } from '../ground/text.ts'
 import type { LineChart, Series } from './chart.ts'
+import { logChartWords, type Reading } from './log-chart.words.ts'
 
 export interface LogPoint {
   readonly at: Date
@@ -12,61 +14,45 @@ export interface LogPoint {
 }
 
 export interface LogChartRequest {
-  readonly pack: string
+  readonly pack: Text
   /** In order of time. */
   readonly points: readonly LogPoint[]
   /** The capacity at which practice retires the pack, in Ah. */
   readonly retire_Ah?: number
-  readonly show: Show
+  readonly locale: Locale
 }
 
-export function logChart({ pack, points, retire_Ah, show }: LogChartRequest): LineChart {
+export function logChart({ pack, points, retire_Ah, locale }: LogChartRequest): LineChart {
+  const words = logChartWords(locale)
   const capacity = readings(points, 'capacity_Ah')
   const resistance = readings(points, 'cellResistance_ohm')
   const series: Series[] = []
-  const yLabels: string[] = []
+  const yLabels: Text[] = []
   if (capacity.length > 0) {
-    series.push({ name: 'capacity', points: capacity, readings: true })
-    yLabels.push('mAh')
+    series.push({ name: words.capacity, points: capacity, readings: true })
+    yLabels.push(words.capacityUnit)
   }
   if (resistance.length > 0) {
     const axis = capacity.length > 0 ? 1 : 0
-    series.push({ name: 'resistance of a cell', points: resistance, readings: true, axis })
-    yLabels.push('mΩ')
+    series.push({ name: words.resistance, points: resistance, readings: true, axis })
+    yLabels.push(words.resistanceUnit)
   }
   const retire = retire_Ah !== undefined && capacity.length > 0
   return {
     kind: 'lines',
-    title: `Log of ${pack}`,
-    xLabel: 'day',
+    title: words.title(pack),
+    xLabel: words.day,
     xScale: 'date',
     yLabels,
     series,
-    ...(retire ? { level: { y: retire_Ah * 1000, label: `retire at ${show.capacity(retire_Ah)}` } } : {}),
-    decimalMark: show.mark,
-    alternative: [
-      `Log of ${pack}`,
-      change('capacity', capacity, thousandths => show.capacity(thousandths / 1000)),
-      change('resistance of a cell', resistance, thousandths => show.resistance(thousandths / 1000)),
-    ]
-      .filter(part => part !== '')
-      .join('; '),
+    level: retire ? { y: retire_Ah * 1000, label: words.retire(retire_Ah) } : undefined,
+    decimalMark: locale.show.mark,
+    alternative: words.alternative(pack, capacity, resistance),
   }
 }
-
-type Reading = readonly [time_ms: number, thousandths: number]
 
 const readings = (points: readonly LogPoint[], key: 'capacity_Ah' | 'cellResistance_ohm'): Reading[] =>
   points.flatMap(point => {
     const value = point[key]
     return value === undefined ? [] : [[point.at.getTime(), value * 1000] as const]
   })
-
-function change(name: string, values: readonly Reading[], text: (thousandths: number) => string): string {
-  const first = values[0]
-  const last = values.at(-1)
-  if (!first || !last) return ''
-  return `${name} ${text(first[1])} on ${day(first[0])}, ${text(last[1])} on ${day(last[0])}`
-}
-
-const day = (time_ms: number): string => new Date(time_ms).toISOString().slice(0, 10)

@@ -4,7 +4,7 @@ import { createHash } from 'node:crypto'
 import { mkdir, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import type { Reply } from '../assistant/reply.ts'
-import { drawPng } from '../charts/draw.ts'
+import { drawPng } from '../charts/drawing/draw.ts'
 
 /** Puts them into `folder` and gives a line on each. The same picture has the same name, so it is kept once. */
 export async function keepFiles({ charts, documents }: Reply, folder: string): Promise<string[]> {

@@ -3,8 +3,8 @@
 import { chargeTimeBand } from '../../src/charging/setting/band.ts'
 import { lihv } from '../../src/charging/things/chemistries.ts'
 import { chargeChart } from '../../src/charts/charge-chart.ts'
-import { drawPng, drawSvg } from '../../src/charts/draw.ts'
-import { showIn } from '../../src/ground/show.ts'
+import { drawPng, drawSvg } from '../../src/charts/drawing/draw.ts'
+import { english } from '../../src/ground/locale.ts'
 import type { Row } from './benches.ts'
 import { percentile, timesOf } from './timing.ts'
 
@@ -17,7 +17,13 @@ export default async function charts(): Promise<Row[]> {
     from: { kind: 'rest', perCell_V: 3.7 },
     target: { kind: 'voltage', perCell_V: 4.35 },
   })
-  const chart = chargeChart({ what: '3S 720mAh LiHV, 1 A', charge, end_s: time_s, show: showIn('.') })
+  const locale = english('.')
+  const chart = chargeChart({
+    what: locale.own('3S 720mAh LiHV, 1 A'),
+    charge,
+    end_s: time_s,
+    locale,
+  })
   const start = performance.now()
   await drawPng(chart)
   const first_ms = performance.now() - start

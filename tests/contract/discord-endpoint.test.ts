@@ -3,6 +3,7 @@
 import { generateKeyPairSync, type KeyObject, sign } from 'node:crypto'
 import { afterEach, describe, expect, it, vi } from 'vitest'
 import { createDiscordEndpoint } from '../../src/discord/endpoint.ts'
+import { english } from '../../src/ground/locale.ts'
 import { createHttpServer, type HttpServer } from '../../src/http/server.ts'
 import { gatedCommand } from '../support/discord-commands.ts'
 import { type Interaction, newId, press, slash, typing } from '../support/discord-events.ts'
@@ -18,6 +19,8 @@ const nowSeconds = String(now.getTime() / 1000)
 let room: DiscordRoom | undefined
 let server: HttpServer | undefined
 
+const { own } = english('.')
+
 async function opened(rules: Parameters<typeof openDiscordRoom>[0] & { charts?: boolean } = {}) {
   room = await openDiscordRoom(rules)
   const { assistant } = room
@@ -26,7 +29,16 @@ async function opened(rules: Parameters<typeof openDiscordRoom>[0] & { charts?: 
     ...assistant,
     answer: async (question, occasion) => ({
       ...(await assistant.answer(question, occasion)),
-      charts: [{ kind: 'timeline', title: '', xLabel: '', rows: [], bars: [], alternative: 'one bar' }],
+      charts: [
+        {
+          kind: 'timeline',
+          title: own(''),
+          xLabel: own(''),
+          rows: [],
+          bars: [],
+          alternative: own('one bar'),
+        },
+      ],
     }),
   }
   const endpoint = createDiscordEndpoint({

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { placeLabel } from '../../../src/charts/bar-label.ts'
 import { chargeChart } from '../../../src/charts/charge-chart.ts'
 import { drainChart } from '../../../src/charts/drain-chart.ts'
+import { placeLabel } from '../../../src/charts/drawing/bar-label.ts'
 import { logChart } from '../../../src/charts/log-chart.ts'
 import { planChart } from '../../../src/charts/plan-chart.ts'
 import { timeAxis } from '../../../src/charts/time-axis.ts'
-import { showIn } from '../../../src/ground/show.ts'
-import { chargeSample, planSample, show, wrenCharge, wrenEnd_s } from './samples.ts'
+import { english } from '../../../src/ground/locale.ts'
+import { chargeSample, locale, own, planSample, show, wrenCharge, wrenEnd_s } from './samples.ts'
 
 describe('the chart of a charge', () => {
   it('ends each stage where the charge does', () => {
@@ -30,7 +30,12 @@ describe('the chart of a charge', () => {
   })
 
   it("writes numbers in the community's format", () => {
-    const chart = chargeChart({ what: 'wren', charge: wrenCharge, end_s: wrenEnd_s, show: showIn(',') })
+    const chart = chargeChart({
+      what: own('wren'),
+      charge: wrenCharge,
+      end_s: wrenEnd_s,
+      locale: english(','),
+    })
     expect(chart.decimalMark).toBe(',')
     expect(chart.alternative).toContain('4,35')
   })
@@ -52,11 +57,11 @@ describe('the chart of a drain', () => {
   ]
   const drained = (packs: number) =>
     drainChart({
-      what: '4S 5000mAh Li-ion feeds packs',
+      what: own('4S 5000mAh Li-ion feeds packs'),
       points,
       floor_V: 12,
       packEnds_s: Array.from({ length: packs }, (_, i) => i * 100),
-      show,
+      locale,
     })
 
   it('draws the floor and says both it and the lowest volts', () => {
@@ -86,13 +91,13 @@ describe('the chart of a plan', () => {
 
   it('tells every charge in words', () => {
     expect(planSample.alternative).toMatch(/swift on port 1, 0\.5 A to 4\.35 V, 31.min to 38.min/)
-    expect(planChart({ charges: [], show }).bars).toEqual([])
+    expect(planChart({ charges: [], locale }).bars).toEqual([])
   })
 })
 
 describe('the label of a bar', () => {
-  const bar = { row: 'wren', from: 40, to: 45, label: '1 A to 4.35 V' }
-  const chart = { ...planSample, rows: ['wren'], marks: [] }
+  const bar = { row: own('wren'), from: 40, to: 45, label: own('1 A to 4.35 V') }
+  const chart = { ...planSample, rows: [own('wren')], marks: [] }
   const place = (bars: (typeof bar)[], one = bar) => placeLabel(one, { ...chart, bars }, 3, 100)
 
   it('goes inside, right, left, or is cut, as there is room', () => {
@@ -104,7 +109,7 @@ describe('the label of a bar', () => {
   })
 
   it('keeps off a mark where it can', () => {
-    const marked = { ...chart, bars: [bar], marks: [{ x: 50, label: 'ready by' }] }
+    const marked = { ...chart, bars: [bar], marks: [{ x: 50, label: own('ready by') }] }
     expect(placeLabel(bar, marked, 3, 100).at_px).toBeLessThan(0)
   })
 })
@@ -117,7 +122,7 @@ describe('the chart of a log', () => {
   ]
 
   it('has a reading each and an axis a quantity', () => {
-    const chart = logChart({ pack: 'wren', points, retire_Ah: 0.576, show })
+    const chart = logChart({ pack: own('wren'), points, retire_Ah: 0.576, locale })
     expect(chart.yLabels).toEqual(['mAh', 'mΩ'])
     expect(chart.series.map(({ points }) => points.length)).toEqual([2, 1])
     expect(chart.level?.y).toBeCloseTo(576)
@@ -125,7 +130,7 @@ describe('the chart of a log', () => {
   })
 
   it('has the resistance alone on the first axis', () => {
-    const chart = logChart({ pack: 'wren', points: [{ at: day(1), cellResistance_ohm: 0.012 }], show })
+    const chart = logChart({ pack: own('wren'), points: [{ at: day(1), cellResistance_ohm: 0.012 }], locale })
     expect(chart.yLabels).toEqual(['mΩ'])
     expect(chart.series[0]?.axis).toBe(0)
   })

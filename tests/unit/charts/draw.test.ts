@@ -3,8 +3,8 @@ import { Resvg } from '@resvg/resvg-js'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Chart } from '../../../src/charts/chart.ts'
-import { drawPng, drawSvg } from '../../../src/charts/draw.ts'
-import { chargeSample, planSample } from './samples.ts'
+import { drawPng, drawSvg } from '../../../src/charts/drawing/draw.ts'
+import { chargeSample, own, planSample } from './samples.ts'
 
 const pngSize = (png: Buffer) => ({ width: png.readUInt32BE(16), height: png.readUInt32BE(20) })
 
@@ -16,7 +16,7 @@ describe('drawing a chart', () => {
   })
 
   it('grows a timeline with its rows', async () => {
-    const more = { ...planSample, rows: [...planSample.rows, 'lark', 'kestrel'] }
+    const more = { ...planSample, rows: [...planSample.rows, own('lark'), own('kestrel')] }
     const extra = pngSize(await drawPng(more)).height - pngSize(await drawPng(planSample)).height
     expect(extra).toBe(2 * 2 * 30)
   })
@@ -59,7 +59,7 @@ describe('drawing a chart', () => {
   })
 
   it('shows text that would be markup as text', async () => {
-    const nasty = '</text><script>alert(1)</script>&"\u0000\uD800'
+    const nasty = own('</text><script>alert(1)</script>&"\u0000\uD800')
     const svg = await drawSvg({ ...planSample, title: nasty, rows: [nasty], bars: [], alternative: nasty })
     expect(svg).not.toContain('<script')
     expect(() => new Resvg(svg)).not.toThrow()
@@ -67,40 +67,40 @@ describe('drawing a chart', () => {
 
   it('draws whatever text and numbers a chart holds', async () => {
     // Thousandths: what a chart shows was measured or reckoned to no more.
+    const text = fc.string({ unit: 'binary' }).map(own)
     const number = fc.integer({ min: -1e9, max: 1e9 }).map(thousandths => thousandths / 1000)
     const chart: fc.Arbitrary<Chart> = fc.oneof(
       fc.record({
         kind: fc.constant('lines' as const),
-        title: fc.string({ unit: 'binary' }),
-        xLabel: fc.string({ unit: 'binary' }),
+        title: text,
+        xLabel: text,
         xScale: fc.constantFrom('number' as const, 'date' as const),
-        yLabels: fc.array(fc.string({ unit: 'binary' }), { minLength: 1, maxLength: 2 }),
-        series: fc.array(
-          fc.record({ name: fc.string({ unit: 'binary' }), points: fc.array(fc.tuple(number, number)) }),
-          { maxLength: 5 },
-        ),
-        marks: fc.array(fc.record({ x: number, label: fc.string({ unit: 'binary' }) }), { maxLength: 4 }),
-        band: fc.record({ from: number, to: number, label: fc.string({ unit: 'binary' }) }),
-        level: fc.record({ y: number, label: fc.string({ unit: 'binary' }) }),
-        alternative: fc.string({ unit: 'binary' }),
+        yLabels: fc.array(text, { minLength: 1, maxLength: 2 }),
+        series: fc.array(fc.record({ name: text, points: fc.array(fc.tuple(number, number)) }), {
+          maxLength: 5,
+        }),
+        marks: fc.array(fc.record({ x: number, label: text }), { maxLength: 4 }),
+        band: fc.record({ from: number, to: number, label: text }),
+        level: fc.record({ y: number, label: text }),
+        alternative: text,
       }),
       fc.record({
         kind: fc.constant('timeline' as const),
-        title: fc.string({ unit: 'binary' }),
-        xLabel: fc.string({ unit: 'binary' }),
-        rows: fc.constant(['wren', 'heron']),
+        title: text,
+        xLabel: text,
+        rows: fc.constant(['wren', 'heron'].map(own)),
         bars: fc.array(
           fc.record({
-            row: fc.constantFrom('wren', 'heron'),
+            row: fc.constantFrom(own('wren'), own('heron')),
             from: number,
             to: number,
-            label: fc.string({ unit: 'binary' }),
-            group: fc.string({ unit: 'binary' }),
+            label: text,
+            group: text,
           }),
           { maxLength: 6 },
         ),
-        marks: fc.array(fc.record({ x: number, label: fc.string({ unit: 'binary' }) }), { maxLength: 2 }),
-        alternative: fc.string({ unit: 'binary' }),
+        marks: fc.array(fc.record({ x: number, label: text }), { maxLength: 2 }),
+        alternative: text,
       }),
     )
     await fc.assert(
@@ -113,7 +113,7 @@ describe('drawing a chart', () => {
 
   it('lets no text reach the prototype of all objects', async () => {
     const before = Object.getOwnPropertyNames(Object.prototype)
-    for (const name of [...before, `x ${before.join(' ')}`, '__proto__proto__']) {
+    for (const name of [...before, `x ${before.join(' ')}`, '__proto__proto__'].map(own)) {
       const bar = { row: name, from: 0, to: 9, label: name, group: name }
       const svg = await drawSvg({ ...planSample, title: name, xLabel: name, rows: [name], bars: [bar] })
       await drawSvg({ ...chargeSample, title: name, xLabel: name, yLabels: [name, name] })
@@ -131,7 +131,7 @@ describe('drawing a chart', () => {
         if (/^(echarts|zrender|@resvg)/.test(name)) loaded++
         return next(name, context)
       } })
-      const { drawSvg } = await import('./src/charts/draw.ts')
+      const { drawSvg } = await import('./src/charts/drawing/draw.ts')
       const before = loaded
       await drawSvg({ kind: 'lines', title: 't', xLabel: 'x', yLabels: ['y'], series: [], alternative: 'a' })
       console.log(before, loaded > 0)`

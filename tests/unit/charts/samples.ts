@@ -5,9 +5,10 @@ import { lihv } from '../../../src/charging/things/chemistries.ts'
 import { chargeChart } from '../../../src/charts/charge-chart.ts'
 import type { LineChart, TimelineChart } from '../../../src/charts/chart.ts'
 import { planChart } from '../../../src/charts/plan-chart.ts'
-import { showIn } from '../../../src/ground/show.ts'
+import { english } from '../../../src/ground/locale.ts'
 
-export const show = showIn('.')
+export const locale = english('.')
+export const { show, own } = locale
 
 export const { charge: wrenCharge, time_s: wrenEnd_s } = chargeTimeBand({
   pack: { chemistry: lihv, series: 3, parallel: 1, capacity_Ah: 0.72 },
@@ -17,18 +18,18 @@ export const { charge: wrenCharge, time_s: wrenEnd_s } = chargeTimeBand({
 })
 
 export const chargeSample: LineChart = chargeChart({
-  what: '3S 720mAh LiHV, 1 A to 4.35 V',
+  what: own('3S 720mAh LiHV, 1 A to 4.35 V'),
   charge: wrenCharge,
   end_s: wrenEnd_s,
-  show,
+  locale,
 })
 
 export const planSample: TimelineChart = planChart({
   charges: [
-    { pack: 'wren', port: 'port 1', setting: '1 A to 4.35 V', start_s: 0, end_s: 1860 },
-    { pack: 'heron', port: 'port 2', setting: '2 A to 4.20 V', start_s: 0, end_s: 2400 },
-    { pack: 'swift', port: 'port 1', setting: '0.5 A to 4.35 V', start_s: 1860, end_s: 2280 },
+    { pack: own('wren'), port: own('port 1'), setting: own('1 A to 4.35 V'), start_s: 0, end_s: 1860 },
+    { pack: own('heron'), port: own('port 2'), setting: own('2 A to 4.20 V'), start_s: 0, end_s: 2400 },
+    { pack: own('swift'), port: own('port 1'), setting: own('0.5 A to 4.35 V'), start_s: 1860, end_s: 2280 },
   ],
   readyBy_s: 2700,
-  show,
+  locale,
 })

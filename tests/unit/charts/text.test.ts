@@ -1,9 +1,9 @@
 import { Resvg } from '@resvg/resvg-js'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { sideBySide } from '../../../src/charts/backdrop.ts'
-import { fontFile } from '../../../src/charts/draw.ts'
-import { drawable, fitted, fittedName, textWidth } from '../../../src/charts/text.ts'
+import { sideBySide } from '../../../src/charts/drawing/backdrop.ts'
+import { fontFile } from '../../../src/charts/drawing/draw.ts'
+import { drawable, fitted, fittedName, textWidth } from '../../../src/charts/drawing/text.ts'
 
 /** Width as the PNG renderer draws it, in DejaVu Sans. */
 function drawnWidth(text: string, size_px: number, bold: boolean): number {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { colours, dashes, nth, symbols } from '../../../src/charts/theme.ts'
+import { colours, dashes, nth, symbols } from '../../../src/charts/drawing/theme.ts'
 
 /** Relative luminance and contrast of two colours, WCAG 2.2. */
 function contrast(a: string, b: string): number {

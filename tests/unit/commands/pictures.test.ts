@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import type { Reply } from '../../../src/assistant/reply.ts'
-import { drawPng } from '../../../src/charts/draw.ts'
+import { drawPng } from '../../../src/charts/drawing/draw.ts'
 import { type Asking, askingOf } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
 

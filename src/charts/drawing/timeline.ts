@@ -2,8 +2,8 @@
 
 import type { EChartsCoreOption } from 'echarts/core'
 import type { CustomSeriesRenderItem } from 'echarts/types/dist/shared'
+import type { TimelineBar, TimelineChart } from '../chart.ts'
 import { type Placed, placeLabel } from './bar-label.ts'
-import type { TimelineBar, TimelineChart } from './chart.ts'
 import {
   axisStyle,
   fontSize_px,

@@ -1,6 +1,6 @@
 // Where the x axis of a line chart begins and ends.
 
-import type { LineChart } from './chart.ts'
+import type { LineChart } from '../chart.ts'
 import { roundStep } from './frame.ts'
 
 /** From the first to the last x that anything in the chart has. */

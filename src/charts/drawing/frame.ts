@@ -1,6 +1,6 @@
 // What every picture has: its size, fonts, title and axis style. Sizes are for a phone: 400 px across.
 
-import type { Chart } from './chart.ts'
+import type { Chart } from '../chart.ts'
 import { drawable, textWidth } from './text.ts'
 import type { Colours } from './theme.ts'
 

@@ -1,7 +1,7 @@
 // A chart to SVG, and to PNG for chats. What draws is loaded at the first picture, so that starting costs nothing.
 
 import { fileURLToPath } from 'node:url'
-import type { Chart } from './chart.ts'
+import type { Chart } from '../chart.ts'
 import { fontFamily, width_px } from './frame.ts'
 import { linesHeight_px, linesOption } from './lines.ts'
 import { drawable } from './text.ts'

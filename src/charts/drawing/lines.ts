@@ -1,8 +1,8 @@
 // A line chart as ECharts options: stages named above the plot, the uncertain span shaded and in the legend.
 
 import type { EChartsCoreOption } from 'echarts/core'
+import type { LineChart, Series } from '../chart.ts'
 import { backdrop } from './backdrop.ts'
-import type { LineChart, Series } from './chart.ts'
 import { numberEnds } from './ends.ts'
 import { axisStyle, frame, legend, legendHeight_px, tick, titleHeight_px, width_px } from './frame.ts'
 import { drawable } from './text.ts'

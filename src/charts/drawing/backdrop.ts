@@ -1,6 +1,6 @@
 // What stands behind the lines of a chart: its stages, the uncertain span, and a level.
 
-import type { LineChart, Mark } from './chart.ts'
+import type { LineChart, Mark } from '../chart.ts'
 import { extent, numberEnds } from './ends.ts'
 import { smallFont_px, width_px } from './frame.ts'
 import { drawable, textWidth } from './text.ts'

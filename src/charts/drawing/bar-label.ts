@@ -1,6 +1,6 @@
 // Where the label of a bar goes: so that it can be read and runs over no other bar.
 
-import type { TimelineBar, TimelineChart } from './chart.ts'
+import type { TimelineBar, TimelineChart } from '../chart.ts'
 import { smallFont_px } from './frame.ts'
 import { drawable, fitted, textWidth } from './text.ts'
 
