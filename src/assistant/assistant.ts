@@ -1,7 +1,7 @@
 // The assistant as a surface sees it: ask, and get a reply; and what a surface must be.
 
 import { randomInt } from 'node:crypto'
-import { english } from '../ground/locale.ts'
+import { english, type Locale } from '../ground/locale.ts'
 import type { Question } from '../language/sentence/question.ts'
 import type { Memory } from '../memory/memory.ts'
 import { dispatch } from './asking/dispatch.ts'
@@ -62,8 +62,12 @@ export function createAssistant(parts: AssistantParts): Assistant {
   const standingRegistry = createRegistry(
     commands.filter(({ changes, notStanding }) => !changes && !notStanding),
   )
-  const cards = createCards({ ...memory, noticeboard, onFault, ask: askForClub })
+  const cards = createCards({ ...memory, noticeboard, onFault, localeOf, ask: askForClub })
   const background = new Set<Promise<void>>()
+
+  async function localeOf(community: string): Promise<Locale> {
+    return english((await memory.house.rules(community)).decimalMark ?? '.')
+  }
 
   async function contextFor(occasion: Occasion, now: Date | undefined): Promise<Context> {
     const house = await memory.house.rules(occasion.community.id)

@@ -1,6 +1,7 @@
 // What a reminder says when it comes.
 
 import { cautionsFor } from '../cautions/cautions.ts'
+import { english } from '../ground/locale.ts'
 import { showIn } from '../ground/show.ts'
 import type { Reminder } from '../memory/stores/reminder.ts'
 import { completeReply, type Reply } from './reply.ts'
@@ -22,6 +23,7 @@ export function reminderReply(reminder: Reminder, now: Date): Reply {
       cautions: cautionsFor({}),
       followUps: kind === 'end' ? [{ label: 'Again in 10 min', question: 'remind me in: 10min' }] : [],
     },
+    english('.'),
   )
 }
 

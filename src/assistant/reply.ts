@@ -1,9 +1,10 @@
 // What every answer, refusal and error looks like before a surface renders it.
 
-import { deference } from '../cautions/cautions.ts'
 import type { Verdict } from '../charging/envelope/judge.ts'
 import type { Chart } from '../charts/chart.ts'
+import type { Locale } from '../ground/locale.ts'
 import type { ProblemDetails } from '../ground/problem.ts'
+import { deferenceIn } from './reply.words.ts'
 
 export type { Verdict }
 
@@ -98,7 +99,7 @@ export interface Reply extends Required<Omit<Answer, 'verdict'>> {
 
 type Frame = Pick<Reply, 'command' | 'readAs' | 'question' | 'problem' | 'fault'>
 
-export function completeReply(frame: Frame, answer: Answer): Reply {
+export function completeReply(frame: Frame, answer: Answer, locale: Locale): Reply {
   const lists = { figures: [], working: [], followUps: [], charts: [], documents: [], assumed: [] }
-  return { ...lists, ...answer, ...frame, deference } as unknown as Reply
+  return { ...lists, ...answer, ...frame, deference: deferenceIn(locale) } as unknown as Reply
 }

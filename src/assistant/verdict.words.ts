@@ -14,9 +14,6 @@ export const generalCaution = ({ say }: Locale): Caution => ({
   text: say`Charge on a surface that cannot burn, and stay with the pack until the charge has ended.`,
 })
 
-export const deferenceIn = ({ say }: Locale): Text =>
-  say`The maker's datasheet and your local rules stand above this answer; where they are stricter, follow them.`
-
 /** Beyond what must be said nobody reads more. */
 const mostNotes = 3
 /** So many musts stand before an answer; the rest stand among the cautions. */

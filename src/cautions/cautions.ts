@@ -1,4 +1,4 @@
-// Which safety sentences an answer carries, most pressing first, and that the maker's word stands above ours.
+// Which safety sentences an answer carries, most pressing first.
 
 import type { Caution } from '../assistant/reply.ts'
 import { rules } from './rules.ts'
@@ -6,9 +6,6 @@ import { rules } from './rules.ts'
 export type { Caution }
 
 import type { Situation } from './situation.ts'
-
-export const deference =
-  "The maker's datasheet and your local rules stand above this answer; where they are stricter, follow them."
 
 /** Fits every question about charging, also one that could not be read. */
 export const generalCaution: Caution = {

@@ -1,8 +1,8 @@
 // The cautions and when each fits, most pressing first.
 
+import type { Caution } from '../assistant/reply.ts'
 import { chemistries } from '../charging/things/chemistries.ts'
 import type { Chemistry } from '../charging/things/chemistry.ts'
-import type { Caution } from './cautions.ts'
 import type { Situation } from './situation.ts'
 
 interface Rule extends Caution {

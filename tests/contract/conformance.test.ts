@@ -5,10 +5,13 @@ import { commands } from '../../commands/index.ts'
 import { createAssistant } from '../../src/assistant/assistant.ts'
 import type { Occasion } from '../../src/assistant/occasion.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
-import { deference } from '../../src/cautions/cautions.ts'
+import { deferenceIn } from '../../src/assistant/reply.words.ts'
+import { english } from '../../src/ground/locale.ts'
 import { fakeBoard } from '../support/fake-noticeboard.ts'
 import { folded, textsOf } from '../support/rendered-text.ts'
 import { openTestMemory } from '../support/test-memory.ts'
+
+const deference = deferenceIn(english('.'))
 
 const occasion: Occasion = {
   surface: 'room',

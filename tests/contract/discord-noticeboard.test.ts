@@ -38,6 +38,7 @@ const reply = (headline: string) =>
       working: ['1C × 720 mAh = 0.72 A.'],
       cautions: [generalCaution],
     },
+    english('.'),
   )
 
 /** What is missing, in English. */

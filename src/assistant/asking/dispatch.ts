@@ -1,6 +1,7 @@
 // One way in, one way out: a question becomes a reply here, whatever happens on the way.
 
 import { randomUUID } from 'node:crypto'
+import { english, type Locale } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
 import { type Question, writeQuestion } from '../../language/sentence/question.ts'
 import type { Context } from '../context.ts'
@@ -9,6 +10,7 @@ import { readWithKit, withNames } from '../kit/kit-names.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { asTyped, faultReply, problemReply } from './failures.ts'
 import { understand } from './inputs.ts'
+import { notUsedWords } from './inputs.words.ts'
 import type { Registry } from './registry.ts'
 
 /**
@@ -23,32 +25,37 @@ export async function dispatch(
   onFault: FaultListener,
 ): Promise<Reply> {
   let command = ''
-  let readAs = asTyped(typeof asked === 'string' ? asked : writeQuestion(asked))
+  let locale = english('.')
+  let readAs = asTyped(typeof asked === 'string' ? asked : writeQuestion(asked), locale)
   try {
     const context = await contextOf()
+    locale = context.locale
     const { question, used } = await readWithKit(asked, registry, context.memory.kit, context)
     command = question.command
     const definition = registry.get(command)
     const recalled = await definition.recall?.(question.options, used, context)
     const understood = understand(definition, { ...recalled?.options, ...question.options })
-    readAs = withNames(understood.readAs, used)
+    readAs = withNames(understood.readAs, used, locale)
     const answer = await definition.answer(understood.inputs, context)
     const assumed = new Set([
       ...understood.assumed,
-      ...notUsed(question),
+      ...notUsed(question, locale),
       ...(recalled?.assumed ?? []),
       ...(answer.assumed ?? []),
     ])
     const canonical = writeQuestion(understood.question)
-    return completeReply({ command, readAs, question: canonical }, { ...answer, assumed: [...assumed] })
+    return completeReply(
+      { command, readAs, question: canonical },
+      { ...answer, assumed: [...assumed] },
+      locale,
+    )
   } catch (error) {
-    if (error instanceof Problem) return problemReply(command, readAs, error)
+    if (error instanceof Problem) return problemReply(command, readAs, error, locale)
     const reference = randomUUID().slice(0, 8)
     onFault(error, reference)
-    return faultReply(command, readAs, reference)
+    return faultReply(command, readAs, reference, locale)
   }
 }
 
-function notUsed({ notUsed: words = [] }: Question): readonly string[] {
-  return words.length > 0 ? [`this changes nothing: ${words.map(word => `"${word}"`).join(', ')}`] : []
-}
+const notUsed = ({ notUsed: words = [] }: Question, locale: Locale): readonly string[] =>
+  words.length > 0 ? [notUsedWords(words, locale)] : []

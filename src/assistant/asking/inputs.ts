@@ -4,6 +4,7 @@ import { Problem } from '../../ground/problem.ts'
 import type { Earlier } from '../../language/kinds/value-kind.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { Command, Option } from '../old-command.ts'
+import { needed, takesNo, takesOnly } from './inputs.words.ts'
 
 export interface Understood {
   readonly inputs: Readonly<Record<string, unknown>>
@@ -46,9 +47,9 @@ function refuseUnknown(command: Command, options: Readonly<Record<string, string
   const unknown = Object.keys(options).find(name => !names.includes(name))
   if (unknown === undefined) return
   throw new Problem({
-    what: `${command.name} takes no "${unknown}".`,
+    what: takesNo(command.name, unknown),
     token: unknown,
-    expected: names.length > 0 ? `one of: ${names.join(', ')}` : 'no further details',
+    expected: takesOnly(names),
     example: command.examples[0] ?? command.name,
   })
 }
@@ -58,10 +59,8 @@ const prepositions: ReadonlySet<string> = new Set(['from', 'to', 'at', 'by', 'is
 
 function missing(name: string, option: Option, command: Command): Problem {
   return new Problem({
-    what: prepositions.has(name)
-      ? `I need to know ${option.description}.`
-      : `I need the ${name} to answer that.`,
-    expected: `${name}: ${option.description}`,
-    example: `${name}: ${option.kind.example}, as in "${command.examples[0] ?? command.name}"`,
+    what: needed(name, option.description, !prepositions.has(name)),
+    expected: ({ own }) => own(`${name}: ${option.description}`),
+    example: command.examples[0] ?? `${name}: ${option.kind.example}`,
   })
 }

@@ -3,6 +3,7 @@
 import { Problem } from '../../ground/problem.ts'
 import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
 import type { Command } from '../old-command.ts'
+import { noSuchCommand, oneOfCommands } from './registry.words.ts'
 
 export interface Registry {
   /** In help order. */
@@ -37,9 +38,9 @@ export function createRegistry(commands: readonly Command[]): Registry {
       const command = byName.get(name)
       if (command) return command
       throw new Problem({
-        what: `I know no command "${name}".`,
+        what: noSuchCommand(name),
         token: name,
-        expected: `one of: ${[...byName.keys()].join(', ')}`,
+        expected: oneOfCommands([...byName.keys()]),
         example: 'help',
       })
     },

@@ -1,6 +1,7 @@
 // The live cards of standard answers: posted and pinned once, edited where what they show has changed.
 
 import { randomUUID } from 'node:crypto'
+import type { Locale } from '../../ground/locale.ts'
 import type { QuestionMemory } from '../../memory/memory.ts'
 import type { AnswerMemory, Card, Saying, StandardAnswer } from '../../memory/stores/standard-answer.ts'
 import type { FaultListener } from '../fault-listener.ts'
@@ -16,11 +17,13 @@ export interface CardParts {
   readonly noticeboard: Noticeboards
   /** Answers for the club: without anybody's own kit, and without a clock. */
   readonly ask: (community: string, question: string) => Promise<Reply>
+  readonly localeOf: (community: string) => Promise<Locale>
   readonly onFault: FaultListener
 }
 
-export function createCards({ answers, questions, noticeboard, ask, onFault }: CardParts): Cards {
-  const render = (community: string, saying: Saying) => cardOf(saying, question => ask(community, question))
+export function createCards({ answers, questions, noticeboard, ask, localeOf, onFault }: CardParts): Cards {
+  const render = async (community: string, saying: Saying) =>
+    cardOf(saying, question => ask(community, question), await localeOf(community))
 
   /** A platform that fails costs the card, not the answer that it shows. */
   async function tried<T>(attempt: Promise<T | Missing>): Promise<T | Missing> {

@@ -5,6 +5,7 @@ import { Problem } from '../../ground/problem.ts'
 import type { ValueKind } from '../../language/kinds/value-kind.ts'
 import type { AnswerMemory } from '../../memory/stores/standard-answer.ts'
 import type { Occasion } from '../occasion.ts'
+import { noTitle, titleWanted } from './title.words.ts'
 
 const longestTitle = 80
 
@@ -24,9 +25,9 @@ function readTitle(text: string): string {
   const title = plainText(text)
   if (title.length <= longestTitle && !title.includes(':') && /[\p{L}\p{N}]/u.test(title)) return title
   throw new Problem({
-    what: 'That cannot be a title.',
+    what: noTitle,
     token: shortened(text),
-    expected: `letters or digits, ${longestTitle} characters at most, no colon`,
+    expected: titleWanted(longestTitle),
     example: `title: ${titleKind.example}`,
   })
 }

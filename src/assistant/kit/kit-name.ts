@@ -10,13 +10,14 @@ import { phrasesOf } from '../../language/sentence/phrases.ts'
 import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
 import { readChemistry } from '../../language/things/chemistry.ts'
 import { readState } from '../../language/things/state.ts'
+import { freeNameWanted, nameTaken, nameWanted, noName } from './kit-name.words.ts'
 
 export const longestName = 32
 export const mostNameWords = 3
 
 const nameWord = /^\p{L}[\p{L}\p{M}\p{N}'-]*$/u
 const wanted = {
-  expected: `one to ${mostNameWords} words of letters, digits and hyphens, each starting with a letter, ${longestName} characters in all`,
+  expected: nameWanted(mostNameWords, longestName),
   example: 'wren-1',
 }
 
@@ -34,7 +35,7 @@ export const kitNameKind: ValueKind<string> = {
   read: text => {
     const name = nameForm(text)
     if (isNameShaped(name)) return { value: name, assumed: [] }
-    throw new Problem({ what: 'That cannot be a name.', token: shortened(text), ...wanted })
+    throw new Problem({ what: noName, token: shortened(text), ...wanted })
   },
   write: name => name,
   complete: () => [],
@@ -48,16 +49,12 @@ export const newNameKind: ValueKind<string> = { ...kitNameKind, name: 'new name'
 
 /** Throws a Problem for a name that a question would take for something else. */
 export function refuseTakenName(name: string, vocabulary: Vocabulary): void {
-  const why = readsAsNotation(name)
-    ? 'would be read as a value'
-    : isReserved(name, vocabulary)
-      ? 'is made of words that questions are asked with'
-      : undefined
-  if (!why) return
+  const by = readsAsNotation(name) ? 'value' : isReserved(name, vocabulary) ? 'words' : undefined
+  if (!by) return
   throw new Problem({
-    what: `The name "${name}" ${why}.`,
+    what: nameTaken(name, by),
     token: name,
-    expected: 'a name that means nothing else in a question',
+    expected: freeNameWanted,
     example: `my-${name.replaceAll(' ', '-')}`,
   })
 }

@@ -1,5 +1,6 @@
 // Saved names in a question: what they stand for takes their place before the question is read.
 
+import type { Locale } from '../../ground/locale.ts'
 import { plainText } from '../../ground/plain-text.ts'
 import { attempt, Problem } from '../../ground/problem.ts'
 import { type Question, readQuestion } from '../../language/sentence/question.ts'
@@ -8,6 +9,7 @@ import type { Owner } from '../../memory/owner.ts'
 import type { Registry } from '../asking/registry.ts'
 import type { Occasion } from '../occasion.ts'
 import { isNameShaped, isReserved, longestName, mostNameWords, nameForm } from './kit-name.ts'
+import { fittingWanted, misfitWords, standsFor } from './kit-names.words.ts'
 
 /** Which entries can stand where a value of a kind is wanted. A pack can serve as a source. */
 const fitting: Readonly<Record<string, readonly KitKind[]>> = {
@@ -60,14 +62,13 @@ export async function readWithKit(
 }
 
 /** The read-as line with each name before what it stands for. */
-export function withNames(readAs: string, used: readonly KitEntry[]): string {
-  return used.reduce(
-    (line, { name, notation }) =>
-      line.includes(notation)
-        ? line.replace(notation, () => `${name} (${notation})`)
-        : `${line}, where ${name} is ${notation}`,
-    readAs,
-  )
+export function withNames(readAs: string, used: readonly KitEntry[], locale: Locale): string {
+  return used.reduce((line, entry) => {
+    const { name, notation } = entry
+    return line.includes(notation)
+      ? line.replace(notation, () => `${name} (${notation})`)
+      : standsFor(line, entry, locale)
+  }, readAs)
 }
 
 /** Saved names for an option's value, as far as it is written. */
@@ -111,9 +112,9 @@ function refuseMisfit(option: string, valueKind: string, used: readonly KitEntry
   const misfit = used.find(({ kind }) => !fittingFor(valueKind).includes(kind))
   if (!misfit) return
   throw new Problem({
-    what: `"${misfit.name}" is saved as a ${misfit.kind}: ${misfit.notation}.`,
+    what: misfitWords(misfit),
     token: misfit.name,
-    expected: `a ${valueKind} for "${option}", or the name of one`,
+    expected: fittingWanted(option),
     example: 'kit list',
   })
 }

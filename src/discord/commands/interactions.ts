@@ -13,7 +13,7 @@ import {
 import { problemReply } from '../../assistant/asking/failures.ts'
 import type { Assistant } from '../../assistant/assistant.ts'
 import type { Occasion } from '../../assistant/occasion.ts'
-import { Problem } from '../../ground/problem.ts'
+import { english } from '../../ground/locale.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { Log } from '../../log.ts'
 import type { QuestionMemory } from '../../memory/memory.ts'
@@ -23,6 +23,7 @@ import { readCustomId } from '../messages/custom-id.ts'
 import { deliver, isAcknowledged } from '../messages/deliver.ts'
 import { occasionOf, type ServerName } from '../occasion.ts'
 import type { Responder } from '../responder.ts'
+import { earlierButton, noQuestionBehind, onlyModerators, privateQuestion } from './interactions.words.ts'
 import { privateOption } from './slash.ts'
 import { readSlash } from './slash-input.ts'
 
@@ -118,26 +119,12 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
 /** Only the asker will see the answer, though others are in the channel. */
 const alone = (occasion: Occasion): Occasion => ({ ...occasion, place: { ...occasion.place, direct: true } })
 
-const unknownButton = problemReply(
-  '',
-  'a button under an earlier answer',
-  new Problem({
-    what: 'I cannot find the question behind this button.',
-    expected: 'the question, asked anew',
-    example: 'help',
-  }),
-)
+/** A button or an option of Discord tells nothing of the club's number format, and these show no number. */
+const locale = english('.')
 
-const publicOnly = problemReply(
-  '',
-  'a question whose answer only you would see',
-  new Problem({
-    what: 'Here only moderators may have an answer that only they see.',
-    token: privateOption,
-    expected: `the question without "${privateOption}", or asked in a direct message to me`,
-    example: `${privateOption}: False`,
-  }),
-)
+const unknownButton = problemReply('', earlierButton(locale), noQuestionBehind, locale)
+
+const publicOnly = problemReply('', privateQuestion(locale), onlyModerators(privateOption), locale)
 
 function isSlash(interaction: APIInteraction): interaction is APIChatInputApplicationCommandInteraction {
   return (

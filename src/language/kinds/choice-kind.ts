@@ -1,14 +1,16 @@
 // A kind of value that is one of a few words.
 
+import type { Said } from '../../ground/locale.ts'
 import { plainText, shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
+import { noSuchChoice, oneOf } from './choice-kind.words.ts'
 import type { ValueKind } from './value-kind.ts'
 
-/** `name` says what is chosen, as in "I know no such decimal mark", unless `refusal` says it better. */
+/** `name` says what is chosen; `refusal` what is wrong with another word, where it can say more than that. */
 export function choiceKind<const T extends string>(
   name: string,
   choices: readonly [T, ...T[]],
-  refusal = `I know no such ${name}.`,
+  refusal: string | Said = noSuchChoice,
 ): ValueKind<T> {
   return {
     name,
@@ -20,7 +22,7 @@ export function choiceKind<const T extends string>(
       throw new Problem({
         what: refusal,
         token: shortened(text),
-        expected: `one of: ${choices.join(', ')}`,
+        expected: oneOf(choices),
         example: choices[0],
       })
     },

@@ -2,6 +2,7 @@
 
 import { plainText, quoted, shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
+import { atMost, tooLong } from './text-kinds.words.ts'
 import type { ValueKind } from './value-kind.ts'
 
 /** Fits the first lines of a message on every surface, together with a title. */
@@ -23,10 +24,10 @@ export const textKind: ValueKind<string> = {
     const plain = plainText(text)
     if (plain.length <= longestOwnText) return { value: plain, assumed: [] }
     throw new Problem({
-      what: `That text is ${plain.length} characters long.`,
+      what: tooLong(plain.length),
       ...quoted(shortened(plain)),
-      expected: `at most ${longestOwnText} characters, so that it fits a message`,
-      example: 'two standard answers of half the length',
+      expected: atMost(longestOwnText),
+      example: `text: ${textKind.example}`,
     })
   },
   write: text => text,

@@ -4,10 +4,14 @@ import { createRegistry } from '../../../src/assistant/asking/registry.ts'
 import { createAssistant } from '../../../src/assistant/assistant.ts'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
 import { defineCommand, optional, required } from '../../../src/assistant/old-command.ts'
-import { deference, generalCaution } from '../../../src/cautions/cautions.ts'
+import { deferenceIn } from '../../../src/assistant/reply.words.ts'
+import { generalCaution } from '../../../src/cautions/cautions.ts'
+import { english } from '../../../src/ground/locale.ts'
 import { Problem } from '../../../src/ground/problem.ts'
 import { currentKind, packKind } from '../../../src/language/kinds/values.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
+
+const deference = deferenceIn(english('.'))
 
 const memory = await openTestMemory()
 

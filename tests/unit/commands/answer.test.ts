@@ -2,10 +2,13 @@
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
-import { deference } from '../../../src/cautions/cautions.ts'
+import { deferenceIn } from '../../../src/assistant/reply.words.ts'
+import { english } from '../../../src/ground/locale.ts'
 import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
 import { type FakeBoard, fakeBoard } from '../../support/fake-noticeboard.ts'
+
+const deference = deferenceIn(english('.'))
 
 const answerEdit = commandNamed('answer edit')
 const answerList = commandNamed('answer list')

@@ -6,6 +6,7 @@ import { problemReply } from '../../../src/assistant/asking/failures.ts'
 import { type Answer, completeReply, type Reply } from '../../../src/assistant/reply.ts'
 import { questionsBehind } from '../../../src/discord/messages/buttons.ts'
 import { renderReply } from '../../../src/discord/messages/render.ts'
+import { english } from '../../../src/ground/locale.ts'
 import { Problem } from '../../../src/ground/problem.ts'
 import { callbackFaults, faultsOf } from '../../support/discord-payload.ts'
 
@@ -20,6 +21,7 @@ const replyTo = (changes: Partial<Answer> = {}): Reply =>
   completeReply(
     { command: 'bench', readAs: '3S 720 LiHV', question: 'bench pack: 3S 720 LiHV' },
     { ...answer, ...changes },
+    english('.'),
   )
 
 const idsOf = (reply: Reply) =>
@@ -61,6 +63,7 @@ describe('renderReply', () => {
         working: ['time: how long'],
         cautions: answer.cautions,
       },
+      english('.'),
     )
     const rendered = renderReply(reply, { view: 'brief', ids: idsOf(reply), pictures: [] })
     expect(rendered.embeds[0]?.fields?.at(-1)).toEqual({ name: 'Details', value: '• time: how long' })
@@ -69,7 +72,7 @@ describe('renderReply', () => {
 
   it('says what is wrong with a question, where, and what would do', () => {
     const problem = new Problem({ what: 'No.', token: '9*9S', expected: '1S to 14S', example: '3S 720 LiHV' })
-    const text = renderReply(problemReply('bench', '9*9S', problem)).embeds[0]?.description
+    const text = renderReply(problemReply('bench', '9*9S', problem, english('.'))).embeds[0]?.description
     expect(text).toContain('At: 9\\*9S\nExpected: 1S to 14S\nFor example: 3S 720 LiHV')
   })
 
@@ -137,7 +140,7 @@ describe('any reply', () => {
   it('becomes a message that Discord takes, with every caution whole and the deference', () => {
     fc.assert(
       fc.property(anyAnswer, text(3000), fc.constantFrom('brief', 'working'), (answer, readAs, view) => {
-        const reply = completeReply({ command: 'bench', readAs, question: 'q' }, answer)
+        const reply = completeReply({ command: 'bench', readAs, question: 'q' }, answer, english('.'))
         const rendered = renderReply(reply, { view, ids: idsOf(reply), pictures: [] })
         expect(callbackFaults({ type: 4, data: rendered })).toEqual([])
         const [embed] = rendered.embeds

@@ -4,6 +4,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { problemReply } from '../../../src/assistant/asking/failures.ts'
 import { type Answer, completeReply, type Reply } from '../../../src/assistant/reply.ts'
+import { english } from '../../../src/ground/locale.ts'
 import { Problem } from '../../../src/ground/problem.ts'
 import { answerContent, editContent } from '../../../src/matrix/messages/content.ts'
 import { renderReply } from '../../../src/matrix/messages/render.ts'
@@ -20,6 +21,7 @@ const replyTo = (changes: Partial<Answer> = {}): Reply =>
   completeReply(
     { command: 'bench', readAs: '3S 720 LiHV', question: 'bench pack: 3S 720 LiHV' },
     { ...answer, ...changes },
+    english('.'),
   )
 const hidden = { prefix: '!charge', working: false }
 
@@ -59,6 +61,7 @@ describe('renderReply', () => {
     const help = completeReply(
       { command: 'help', readAs: 'help', question: 'help' },
       { ...plain, figures: [] },
+      english('.'),
     )
     for (const body of [renderReply(help).body, renderReply(replyTo(), { ...hidden, once: true }).body]) {
       expect(body).toContain('- 2.1 V is under')
@@ -76,7 +79,7 @@ describe('renderReply', () => {
 
   it('says what is wrong with a question, where, and what would do', () => {
     const problem = new Problem({ what: 'No.', token: '9*9S', expected: '1S to 14S', example: '3S 720 LiHV' })
-    const { body } = renderReply(problemReply('bench', '9*9S', problem))
+    const { body } = renderReply(problemReply('bench', '9*9S', problem, english('.')))
     expect(body).toContain('At: 9*9S\n\nExpected: 1S to 14S\n\nFor example: 3S 720 LiHV')
   })
 

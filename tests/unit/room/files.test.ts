@@ -5,6 +5,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { completeReply, type Reply } from '../../../src/assistant/reply.ts'
 import { generalCaution } from '../../../src/cautions/cautions.ts'
 import type { Chart } from '../../../src/charts/chart.ts'
+import { english } from '../../../src/ground/locale.ts'
 import { keepFiles } from '../../../src/room/files.ts'
 import { chargeSample, planSample } from '../charts/samples.ts'
 
@@ -18,6 +19,7 @@ const replyWith = (charts: readonly Chart[], documents: Reply['documents'] = [])
   completeReply(
     { command: 'time', readAs: 'a test' },
     { headline: 'A test.', cautions: [generalCaution], charts, documents },
+    english('.'),
   )
 
 describe('files of a reply in the room', () => {

@@ -1,8 +1,12 @@
 import stringWidth from 'string-width'
 import { describe, expect, it } from 'vitest'
 import { completeReply } from '../../../src/assistant/reply.ts'
-import { deference, generalCaution } from '../../../src/cautions/cautions.ts'
+import { deferenceIn } from '../../../src/assistant/reply.words.ts'
+import { generalCaution } from '../../../src/cautions/cautions.ts'
+import { english } from '../../../src/ground/locale.ts'
 import { renderText } from '../../../src/room/render-text.ts'
+
+const deference = deferenceIn(english('.'))
 
 const reply = completeReply(
   { command: 'current', readAs: '3S 720mAh LiHV', question: 'current pack: 3S 720mAh LiHV' },
@@ -18,6 +22,7 @@ const reply = completeReply(
     cautions: [generalCaution],
     followUps: [{ label: 'How long?', question: 'time pack: 3S 720mAh LiHV current: 0.72A' }],
   },
+  english('.'),
 )
 
 describe('a reply in the terminal', () => {
@@ -51,6 +56,7 @@ describe('a reply in the terminal', () => {
     const failed = completeReply(
       { command: 'current', readAs: 'x', problem },
       { headline: 'No.', cautions: [generalCaution] },
+      english('.'),
     )
     const text = renderText(failed, { width: 80, colour: false })
     expect(text).toContain('at: "99S"\n  expected: 1S to 14S\n  example: 3S 720 LiHV')

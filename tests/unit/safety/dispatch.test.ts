@@ -3,7 +3,8 @@
 import fc from 'fast-check'
 import { describe, expect, it, vi } from 'vitest'
 import type { Reply } from '../../../src/assistant/reply.ts'
-import { deference } from '../../../src/cautions/cautions.ts'
+import { deferenceIn } from '../../../src/assistant/reply.words.ts'
+import { english } from '../../../src/ground/locale.ts'
 import { writeQuantity } from '../../../src/language/quantities/quantity.ts'
 import { writeCharger } from '../../../src/language/things/charger.ts'
 import { writePack } from '../../../src/language/things/pack.ts'
@@ -18,6 +19,8 @@ import {
 } from '../../support/arbitraries.ts'
 import { askingOf } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
+
+const deference = deferenceIn(english('.'))
 
 const current = commandNamed('current')
 const time = commandNamed('time')

@@ -1,0 +1,10 @@
+// What is said of a title that cannot be one.
+
+import type { Said } from '../../ground/locale.ts'
+
+export const noTitle: Said = ({ say }) => say`That cannot be a title.`
+
+export const titleWanted =
+  (longest: number): Said =>
+  ({ say, show }) =>
+    say`letters or digits, ${show.number(longest, 0)} characters at most, no colon`
