@@ -27,9 +27,13 @@ import { remindList } from './club/remind-list.ts'
 import { remindMe } from './club/remind-me.ts'
 import { rules } from './club/rules.ts'
 import { kitList } from './kit/kit-list.ts'
+import { kitListWords } from './kit/kit-list.words.ts'
 import { kitRemove } from './kit/kit-remove.ts'
+import { kitRemoveWords } from './kit/kit-remove.words.ts'
 import { kitRename } from './kit/kit-rename.ts'
+import { kitRenameWords } from './kit/kit-rename.words.ts'
 import { kitSave } from './kit/kit-save.ts'
+import { kitSaveWords } from './kit/kit-save.words.ts'
 import { lessonAnswer } from './lessons/lesson-answer.ts'
 import { lessonAsk } from './lessons/lesson-ask.ts'
 import { lessonList } from './lessons/lesson-list.ts'
@@ -65,10 +69,10 @@ const answering: readonly Command[] = [
   trim,
   compare,
   travel,
-  kitSave,
-  kitList,
-  kitRename,
-  kitRemove,
+  entry(kitSave, kitSaveWords),
+  entry(kitList, kitListWords),
+  entry(kitRename, kitRenameWords),
+  entry(kitRemove, kitRemoveWords),
   houseShow,
   houseSet,
   answerSave,

@@ -1,34 +1,20 @@
 // Gives something that is saved another name.
 
+import { required, service } from '../../src/assistant/command.ts'
 import { kitNameKind, newNameKind, refuseTakenName } from '../../src/assistant/kit/kit-name.ts'
-import { defineCommand, required } from '../../src/assistant/old-command.ts'
-import { generalCaution } from '../../src/cautions/cautions.ts'
-import { Problem } from '../../src/ground/problem.ts'
-import { inWhoseKit, noSuchEntry, ownerToChange, whoseOption } from './kit-owner.ts'
+import { ownerToChange, whose } from './kit-owner.ts'
+import { takenName } from './kit-problems.words.ts'
 
-export const kitRename = defineCommand({
+export const kitRename = service({
   name: 'kit rename',
-  summary: 'Gives a saved pack, charger or source another name.',
-  options: {
-    name: required(kitNameKind, { description: 'the name it has' }),
-    to: required(newNameKind, { description: 'the name it gets' }),
-    for: whoseOption('me (if you say nothing) or club, which only moderators change'),
-  },
+  takes: { name: required(kitNameKind), to: required(newNameKind), for: whose },
   examples: ['kit rename name: wren to: wren-old'],
   changes: true,
-  answer: async ({ name, to, for: whose = 'me' }, context) => {
-    const owner = ownerToChange(whose, context)
+  run: async ({ name, to, for: of = 'me' }, context) => {
+    const owner = ownerToChange(of, context)
     refuseTakenName(to, context.vocabulary)
     const outcome = await context.memory.kit.rename(owner, name, to)
-    if (outcome === 'missing') return noSuchEntry(name, owner)
-    if (outcome === 'taken') {
-      throw new Problem({
-        what: `There is a "${to}" ${inWhoseKit(owner)} already.`,
-        token: to,
-        expected: 'a name that is not taken, or remove the other first',
-        example: `kit remove name: ${to}`,
-      })
-    }
-    return { headline: `Renamed: ${name} is now ${to} ${inWhoseKit(owner)}.`, cautions: [generalCaution] }
+    if (outcome === 'taken') throw takenName(to, owner)
+    return { owner, outcome }
   },
 })

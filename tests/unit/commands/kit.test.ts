@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { kitSave, mostEntries } from '../../../commands/kit/kit-save.ts'
+import { mostEntries } from '../../../commands/kit/kit-save.ts'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
 import * as kinds from '../../../src/language/kinds/values.ts'
 import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'
@@ -12,6 +12,7 @@ const current = commandNamed('current')
 const kitList = commandNamed('kit list')
 const kitRemove = commandNamed('kit remove')
 const kitRename = commandNamed('kit rename')
+const kitSave = commandNamed('kit save')
 
 let asking: Asking
 beforeEach(async () => {

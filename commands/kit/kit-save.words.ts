@@ -1,0 +1,29 @@
+// What is said of a name that was saved.
+
+import type { WordsOf } from '../../src/assistant/command.ts'
+import { kindNames } from '../../src/assistant/kit/kit-names.words.ts'
+import { inWhoseKit, whoseChanged } from './kit-owner.words.ts'
+import type { kitSave } from './kit-save.ts'
+
+export const kitSaveWords: WordsOf<typeof kitSave> = locale => {
+  const { say, own } = locale
+  return {
+    summary: say`Saves a pack, charger or source by name, for you or for the club.`,
+    takes: {
+      name: { about: say`the name, as you would say it` },
+      pack: { about: say`the pack that the name stands for` },
+      charger: { about: say`or the charger` },
+      source: { about: say`or the source` },
+      for: whoseChanged(locale),
+    },
+    answer: ({ entry: { owner, name, notation }, before }) => [
+      say`Saved: ${own(name)} stands for ${own(notation)} ${inWhoseKit(owner, locale)}.`,
+      before === undefined ? undefined : say`Before, it stood for ${own(before)}.`,
+    ],
+    figures: {},
+    working: ({ entry: { kind, name } }) => [
+      say`Write the name wherever you would write the ${kindNames(locale)[kind]}: "${own(`${kind}: ${name}`)}".`,
+    ],
+    plainWords: ['save my', 'save a', 'save this'],
+  }
+}
