@@ -21,7 +21,9 @@ import { percent } from './charge/percent.ts'
 import { time } from './charge/time.ts'
 import { timeWords } from './charge/time.words.ts'
 import { houseSet } from './club/house-set.ts'
+import { houseSetWords } from './club/house-set.words.ts'
 import { houseShow } from './club/house-show.ts'
+import { houseShowWords } from './club/house-show.words.ts'
 import { remindCancel } from './club/remind-cancel.ts'
 import { remindList } from './club/remind-list.ts'
 import { remindMe } from './club/remind-me.ts'
@@ -73,8 +75,8 @@ const answering: readonly Command[] = [
   entry(kitList, kitListWords),
   entry(kitRename, kitRenameWords),
   entry(kitRemove, kitRemoveWords),
-  houseShow,
-  houseSet,
+  entry(houseShow, houseShowWords),
+  entry(houseSet, houseSetWords),
   answerSave,
   answerList,
   answerShow,

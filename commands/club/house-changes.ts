@@ -4,12 +4,10 @@ import { type ChemistryRule, houseRange } from '../../src/charging/setting/house
 import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import { Problem } from '../../src/ground/problem.ts'
-import type { Show } from '../../src/ground/show.ts'
 import { rateKind, voltageKind } from '../../src/language/kinds/values.ts'
 import { chemistryNames } from '../../src/language/things/chemistry.ts'
 import type { HouseChange } from '../../src/memory/memory.ts'
-import { cite } from '../shared/working.ts'
-import { limitText, ruleNames } from './house-words.ts'
+import { forWhichCells, forWhichCellsExpected, outside, outsideExpected } from './house-problems.words.ts'
 
 /** A rule for cells as asked for; `null` lifts it, undefined leaves it. */
 interface LimitAsked {
@@ -26,20 +24,19 @@ interface LimitAsked {
 export function limitChanges(
   { rule, option, value }: LimitAsked,
   chemistry: Chemistry | undefined,
-  show: Show,
 ): readonly HouseChange[] {
   if (value === undefined) return []
   if (chemistry === undefined && rule !== 'maxRate_C') {
     throw new Problem({
-      what: `I need to know which cells the ${ruleNames[rule]} is for.`,
+      what: forWhichCells(rule),
       token: option,
-      expected: `chemistry: ${chemistryNames.join(', ')}`,
+      expected: forWhichCellsExpected(chemistryNames),
       example: `house set chemistry: LiPo ${option}: 3.80V`,
     })
   }
   const concerned = chemistry === undefined ? chemistries : [chemistry]
   return concerned.map(one => {
-    if (value !== null) refuseOutside({ rule, option, value }, one, show)
+    if (value !== null) refuseOutside({ rule, option, value }, one)
     return { rule, chemistry: one.name, value }
   })
 }
@@ -47,17 +44,15 @@ export function limitChanges(
 function refuseOutside(
   { rule, option, value }: LimitAsked & { readonly value: number },
   chemistry: Chemistry,
-  show: Show,
 ): void {
   const { lowest, highest } = houseRange(rule, chemistry)
   if (value >= lowest.value && value <= highest.value) return
   const bound = value > highest.value ? highest : lowest
-  const text = (limit: number) => limitText(rule, limit, show)
   const { write } = rule === 'maxRate_C' ? rateKind : voltageKind
   throw new Problem({
-    what: `A house cannot set the ${ruleNames[rule]} of ${chemistry.name} to ${text(value)}.`,
+    what: outside(rule, chemistry, value),
     token: write(value),
-    expected: `${text(lowest.value)} to ${text(highest.value)}; ${text(bound.value)} is the limit (${cite(bound)})`,
+    expected: outsideExpected(rule, [lowest, highest], bound),
     example: `house set chemistry: ${chemistry.name} ${option}: ${write(bound.value)}`,
   })
 }

@@ -11,7 +11,7 @@ import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import { storageVoltage_V } from '../../src/charging/upkeep/storage.ts'
 import { followUp } from '../shared/follow-up.ts'
 import { cite } from '../shared/working.ts'
-import { inKey } from './house-words.ts'
+import { inKey } from './chemistry-key.ts'
 
 export const rules = defineCommand({
   name: 'rules',

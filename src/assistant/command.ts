@@ -12,7 +12,7 @@ import type { ValueKind } from '../language/kinds/value-kind.ts'
 import type { KitEntry } from '../memory/memory.ts'
 import type { Context } from './context.ts'
 import type { Quantified } from './quantified.ts'
-import type { FollowUp, ReplyDocument } from './reply.ts'
+import type { FollowUp, Reply, ReplyDocument } from './reply.ts'
 
 export interface Option<T = unknown, R extends boolean = boolean> {
   readonly kind: ValueKind<T>
@@ -75,6 +75,8 @@ export interface Command<T extends Takes, R extends Unjudged, F extends string> 
   deeds(result: R): readonly Deed[]
   figures(result: R): readonly Quantified<F>[]
   documents(result: R): readonly ReplyDocument[]
+  /** The reply to another question that this answer rests on: what was judged there holds here too. */
+  restsOn(result: R): Reply | undefined
 }
 
 interface Computing<T extends Takes, R extends Unjudged, F extends string> extends Shape<T> {
@@ -83,6 +85,7 @@ interface Computing<T extends Takes, R extends Unjudged, F extends string> exten
 }
 
 const nothing = () => []
+const nothingElse = () => undefined
 
 /** About one battery; what is computed is what is to be done with it. */
 export function command<const T extends Takes, R extends Unjudged, F extends string = never>({
@@ -108,6 +111,7 @@ export function command<const T extends Takes, R extends Unjudged, F extends str
     deeds: result => [{ ...planned?.(result), permit: result.permit }],
     figures,
     documents,
+    restsOn: nothingElse,
   }
 }
 
@@ -117,7 +121,7 @@ export function session<const T extends Takes, R extends Unjudged, F extends str
   documents = nothing,
   ...shape
 }: Computing<T, R, F> & Pick<Command<T, R, F>, 'situations' | 'compute' | 'deeds'>): Command<T, R, F> {
-  return { ...shape, figures, documents }
+  return { ...shape, figures, documents, restsOn: nothingElse }
 }
 
 /** About what is kept, or what is known: no battery is charged, drained or connected by its answer. */
@@ -125,9 +129,11 @@ export function service<const T extends Takes, R extends Unjudged, F extends str
   run,
   figures = nothing,
   documents = nothing,
+  restsOn = nothingElse,
   ...shape
 }: Computing<T, R, F> & {
   run(asked: Asked<T>, context: Context): R | Promise<R>
+  restsOn?(result: R): Reply | undefined
 }): Command<T, R, F> {
   return {
     ...shape,
@@ -136,6 +142,7 @@ export function service<const T extends Takes, R extends Unjudged, F extends str
     deeds: nothing,
     figures,
     documents,
+    restsOn,
   }
 }
 
@@ -154,6 +161,8 @@ export interface Words<T extends Takes, R, F extends string> {
   readonly answer: (result: R, asked: Asked<T>, verdict: Verdict) => readonly (Text | undefined)[]
   /** The name of each figure; of several alike, by their number. */
   readonly figures: Readonly<Record<F, Text | ((of: number, result: R) => Text)>>
+  /** How the value of a figure reads where its number alone says too little. */
+  readonly shown?: (number: Text, figure: Quantified<F>, result: R) => Text
   /** Formulas with the numbers in them, and where each rule comes from. */
   readonly working?: (result: R, asked: Asked<T>) => readonly (Text | undefined)[]
   /** What was taken for granted because the question did not say it. */

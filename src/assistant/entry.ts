@@ -10,7 +10,7 @@ import type { Asked, Command, Takes, Unjudged, Words } from './command.ts'
 import type { Context } from './context.ts'
 import type { Command as AnyCommand } from './old-command.ts'
 import { figureOf } from './quantified.ts'
-import type { Answer } from './reply.ts'
+import type { Answer, Caution, Reply } from './reply.ts'
 import { cautionsOf, leadOf, refusalOf, sourcesOf } from './verdict.words.ts'
 
 export function entry<T extends Takes, R extends Unjudged, F extends string>(
@@ -62,7 +62,9 @@ async function answerTo<T extends Takes, R extends Unjudged, F extends string>(
   const deeds = command.deeds(result).map(({ permit, ...planned }) => judge(permit.situation, planned))
   const settled = settle(first, deeds)
   if (settled.verdict === 'do not charge') return refused(settled, locale)
-  return answered(settled, told.length > 0, command, words(locale), result, asked, locale)
+  const answer = answered(settled, told.length > 0, command, words(locale), result, asked, locale)
+  const other = command.restsOn(result)
+  return other ? restingOn(other, answer) : answer
 }
 
 const refused = (settled: Settled, locale: Locale): Answer => ({
@@ -87,8 +89,9 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
     verdict: isVerdict ? settled.verdict : undefined,
     headline: joined([...leadOf(settled, locale), ...answer]),
     figures: command.figures(result).map(one => {
-      const label = words.figures[one.key]
-      return figureOf(one, typeof label === 'function' ? label(one.of ?? 1, result) : label, locale)
+      const label: Text | ((of: number, result: R) => Text) = words.figures[one.key]
+      const name = typeof label === 'function' ? label(one.of ?? 1, result) : label
+      return figureOf(one, name, number => words.shown?.(number, one, result) ?? number, locale)
     }),
     working: [...said(words.working?.(result, asked)), ...sourcesOf(settled, locale)],
     cautions: cautionsOf(settled, locale),
@@ -96,6 +99,23 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
     charts: words.charts?.(result, asked) ?? [],
     documents: command.documents(result),
     assumed: said(words.assumed?.(result, asked)),
+  }
+}
+
+/** What was judged of the other question stands: a refusal instead of the answer's own, cautions beside its own. */
+function restingOn({ verdict, headline, working, cautions }: Reply, answer: Answer): Answer {
+  if (verdict === 'do not charge') {
+    return { verdict, headline: `${answer.headline} ${headline}`, working, cautions }
+  }
+  const own = new Set(answer.cautions.map(({ key }) => key))
+  const others = cautions.filter(({ key }) => !own.has(key))
+  // What must be known of it stands in its headline.
+  const first: readonly Caution[] =
+    verdict === 'go with care' ? [{ key: 'restsOn', text: headline, must: true }] : []
+  return {
+    ...answer,
+    verdict: verdict === 'go with care' ? verdict : answer.verdict,
+    cautions: [...first, ...others, ...answer.cautions] as never as Answer['cautions'],
   }
 }
 

@@ -73,7 +73,13 @@ const written = (shown: Shown, value: number, { show, own }: Locale): Text => {
   }
 }
 
-export function figureOf({ key, of, shown, value, band }: Quantified, label: Text, locale: Locale): Figure {
+/** `reads` makes of the number, with its band, what a person reads. */
+export function figureOf(
+  { key, of, shown, value, band }: Quantified,
+  label: Text,
+  reads: (number: Text) => Text,
+  locale: Locale,
+): Figure {
   const scale = shown === 'percent' ? 100 : 1
   const text = written(shown, value, locale)
   const ends = band && [band.low, band.high].map(end => written(shown, end, locale))
@@ -85,6 +91,6 @@ export function figureOf({ key, of, shown, value, band }: Quantified, label: Tex
     unit: units[shown],
     low: band && band.low * scale,
     high: band && band.high * scale,
-    text: span ? locale.say`${text} (${ends[0] as Text} to ${ends[1] as Text})` : text,
+    text: reads(span ? locale.say`${text} (${ends[0] as Text} to ${ends[1] as Text})` : text),
   }
 }

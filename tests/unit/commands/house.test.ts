@@ -38,10 +38,10 @@ describe('a rule that is set', () => {
     const question = 'current pack: 2S 1000mAh LiPo 2C charger: 0.5/1/2A'
     expect(figureOf(await done(question), 'setCurrent')).toBe(2)
     const reply = await done('house set chemistry: LiPo rate: 0.5C')
-    expect(reply.headline).toBe('The rules of this house are changed. LiPo, highest charge rate: 0.5C.')
+    expect(reply.headline).toBe('The rules of this club are changed. LiPo, highest charge rate: 0.5C.')
     const bound = await done(question, member)
     expect(figureOf(bound, 'setCurrent')).toBe(0.5)
-    expect(JSON.stringify([bound.headline, bound.working])).toContain('house')
+    expect(JSON.stringify([bound.headline, bound.working])).toContain('rules of this club')
     await done('house set chemistry: LiPo rate: none')
     expect(figureOf(await done(question), 'setCurrent')).toBe(2)
   })
@@ -124,7 +124,7 @@ describe('never looser than the chemistry', () => {
   test('the reply names the limit, where it comes from, and what would do', async () => {
     const { problem } = await asking.ask('house set chemistry: LiPo rate: 3C', moderator)
     expect(problem).toMatchObject({
-      what: 'A house cannot set the highest charge rate of LiPo to 3C.',
+      what: 'A club cannot set the highest charge rate of LiPo to 3C.',
       token: '3C',
       example: 'house set chemistry: LiPo rate: 2C',
     })
@@ -168,7 +168,7 @@ describe('never looser than the chemistry', () => {
 describe('who may set rules', () => {
   test.each(houseSet.examples)('a member may not: %s', async question => {
     const { problem } = await asking.ask(question, member)
-    expect(problem?.what).toBe('Only moderators change the rules of this house.')
+    expect(problem?.what).toBe('Only moderators change the rules of this club.')
     expect(await rules()).toEqual({})
   })
 
@@ -191,11 +191,11 @@ test.each([
   expect((await asking.ask(question, moderator)).problem?.what).toBe(what)
 })
 
-test('anyone may see the rules, the chemistry’s limit where the house has none', async () => {
+test('anyone may see the rules, the chemistry’s limit where the club has none', async () => {
   await done('house set chemistry: LiPo rate: 1C')
   const reply = await done('house show', member)
   const text = (key: string) => reply.figures.find(figure => figure.key === key)?.text
-  expect(text('highestRateLiPo')).toBe('1C (this house)')
+  expect(text('highestRateLiPo')).toBe('1C (this club)')
   expect(text('highestRateLiHV')).toBe('2C (chemistry)')
   expect(reply.figures).toHaveLength(12)
   expect(reply.working.join('\n')).toContain('private answers: everyone')

@@ -1,0 +1,38 @@
+// What is said of rules of the club that were changed.
+
+import type { WordsOf } from '../../src/assistant/command.ts'
+import { liIon } from '../../src/charging/things/chemistries.ts'
+import { joined } from '../../src/ground/text.ts'
+import { changeWords } from './house.words.ts'
+import type { houseSet } from './house-set.ts'
+
+export const houseSetWords: WordsOf<typeof houseSet> = locale => {
+  const { say, show, own } = locale
+  const { name, full_V, gentleFull_V = full_V } = liIon
+  return {
+    summary: say`Tightens the charging rules of this club; for moderators.`,
+    takes: {
+      chemistry: { about: say`which cells rate, storage and floor are for` },
+      rate: { about: say`highest charge rate, or none to lift the rule` },
+      storage: { about: say`storage voltage per cell, or none` },
+      floor: { about: say`voltage per cell at which a battery used as a source is stopped, or none` },
+      gentle: {
+        about: say`yes: ${own(name)} is charged to ${show.perCell(gentleFull_V.value)} per cell only`,
+      },
+      decimal: { about: say`point or comma` },
+      language: { about: say`English; no other so far` },
+      'private-answers': { about: say`who may have an answer that only they see` },
+    },
+    answer: ({ changes }) => [
+      say`The rules of this club are changed.`,
+      say`${joined(
+        changes.map(change => changeWords(change, locale)),
+        '; ',
+      )}.`,
+    ],
+    figures: {},
+    working: () => [
+      say`"house show" shows them all. A rule only ever tightens what the chemistry and the label allow.`,
+    ],
+  }
+}

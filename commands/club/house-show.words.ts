@@ -1,0 +1,36 @@
+// What is said of the rules of a club.
+
+import type { WordsOf } from '../../src/assistant/command.ts'
+import { ruleNames, settingWords } from './house.words.ts'
+import { type houseShow, shownRules } from './house-show.ts'
+
+export const houseShowWords: WordsOf<typeof houseShow> = locale => {
+  const { say, own } = locale
+  const names = ruleNames(locale)
+  return {
+    summary: say`Shows the charging rules of this club.`,
+    takes: {},
+    answer: ({ rules, house }) => [
+      rules.some(({ isSet }) => isSet) || house.gentleLiIon
+        ? say`This club has tightened some limits; where it has not, the chemistry stands.`
+        : say`This club has tightened no limit: the chemistry stands.`,
+    ],
+    figures: Object.fromEntries(
+      shownRules().map(({ key, rule, chemistry }) => [key, say`${own(chemistry.name)}, ${names[rule]}`]),
+    ),
+    shown: (number, { key, shown }, { rules }) => {
+      const value = shown === 'perCell' ? say`${number} per cell` : number
+      return rules.find(rule => rule.key === key)?.isSet
+        ? say`${value} (this club)`
+        : say`${value} (chemistry)`
+    },
+    working: ({ house }) => [
+      say`${names.gentleLiIon}: ${settingWords('gentleLiIon', house.gentleLiIon ?? false, locale)}`,
+      say`${names.decimalMark}: ${settingWords('decimalMark', house.decimalMark ?? '.', locale)}`,
+      say`${names.language}: ${settingWords('language', house.language ?? 'English', locale)}`,
+      say`${names.privateAnswers}: ${settingWords('privateAnswers', house.privateAnswers ?? 'everyone', locale)}`,
+      say`Moderators change a rule with "house set".`,
+    ],
+    plainWords: ['house rules', 'rules of the house', 'club limits'],
+  }
+}
