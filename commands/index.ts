@@ -28,6 +28,7 @@ import { remindCancel } from './club/remind-cancel.ts'
 import { remindList } from './club/remind-list.ts'
 import { remindMe } from './club/remind-me.ts'
 import { rules } from './club/rules.ts'
+import { rulesWords } from './club/rules.words.ts'
 import { kitList } from './kit/kit-list.ts'
 import { kitListWords } from './kit/kit-list.words.ts'
 import { kitRemove } from './kit/kit-remove.ts'
@@ -91,7 +92,7 @@ const answering: readonly Command[] = [
   logShow,
   logMeter,
   logUndo,
-  rules,
+  entry(rules, rulesWords),
   lessonList,
   lessonRead,
   lessonAsk,

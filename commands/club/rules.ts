@@ -1,74 +1,58 @@
-// The rule sheet of this club on one card: its numbers, and what always holds.
+// The rules of this club on one card: the limits of each chemistry, worked out from the rows that judge a charge.
 
-import type { Context } from '../../src/assistant/context.ts'
-import { defineCommand } from '../../src/assistant/old-command.ts'
-import type { Figure } from '../../src/assistant/reply.ts'
-import { ruleSheet } from '../../src/cautions/rule-sheet.ts'
-import { fullVoltage_V } from '../../src/charging/setting/old-cutoff.ts'
+import { service } from '../../src/assistant/command.ts'
+import { figure } from '../../src/assistant/quantified.ts'
+import { knownOf } from '../../src/charging/envelope/facts.ts'
+import { limits } from '../../src/charging/envelope/limits/index.ts'
+import type { Limit } from '../../src/charging/envelope/limits/row.ts'
+import { situationOf } from '../../src/charging/situation/situation.ts'
 import { sourceFloor_V } from '../../src/charging/things/battery-store.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Chemistry } from '../../src/charging/things/chemistry.ts'
-import { storageVoltage_V } from '../../src/charging/upkeep/storage.ts'
-import { followUp } from '../shared/follow-up.ts'
-import { cite } from '../shared/working.ts'
+import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
+import { storageVoltage_V } from '../../src/charging/things/level.ts'
 import { inKey } from './chemistry-key.ts'
 
-export const rules = defineCommand({
+/** What holds for one cell: volts, the charge rate where no label gives one, and the temperatures of a charge. */
+export interface CellLimits {
+  readonly chemistry: Chemistry
+  readonly full_V: number
+  readonly storage_V: number
+  /** At rest after a flight. */
+  readonly landing_V: number
+  /** Below it a cell is retired. */
+  readonly dead_V: number
+  /** Under load, where the pack feeds others. */
+  readonly source_V: number
+  readonly most_C: number
+  readonly coldest_C: number
+  readonly hottest_C: number
+}
+
+export const fullKey = ({ name }: Chemistry): string => `full${inKey(name)}`
+
+export const rules = service({
   name: 'rules',
-  summary: 'The charging rules of this club on one card.',
-  options: {},
+  takes: {},
   examples: ['rules'],
-  plainWords: [
-    'rule sheet',
-    'unattended',
-    'overnight',
-    'while i sleep',
-    'leave it charging',
-    'leave the room',
-    'walk away',
-    'how low',
-    'minimum voltage',
-    'lowest voltage',
-    'stop flying',
-  ],
-  meantBy: [['chemistry', 'temperature']],
-  answer: (_, context) => ({
-    headline: 'Charge here only what is sound, in sight, with the right setting, where nothing can burn.',
-    figures: chemistries.map(chemistry => chemistryLine(chemistry, context)),
-    working: [
-      `Where a label or datasheet says less, less holds. The highest rate is for labels that give none (${cite(chemistries[0].highestRate_C)}).`,
-      `Temperatures: ${cite(chemistries[0].temperatureBands)}.`,
-      'What this club has tightened itself: house show.',
-    ],
-    cautions: ruleSheet,
-    followUps: [followUp('What this club has set', 'house show', {}), followUp('Lessons', 'lesson list', {})],
-  }),
+  run: (_, { house }) => ({ cells: chemistries.map(chemistry => cellLimits(chemistry, house)) }),
+  figures: ({ cells }) => cells.map(({ chemistry, full_V }) => figure.perCell(fullKey(chemistry), full_V)),
 })
 
-/** Everything that is set by the chemistry, in one line each. */
-function chemistryLine(chemistry: Chemistry, { house, show }: Context): Figure {
-  const { name } = chemistry
+function cellLimits(chemistry: Chemistry, house: HouseLimits): CellLimits {
+  // Of one ampere-hour, so that amps are rates.
   const pack = { chemistry, series: 1, parallel: 1, capacity_Ah: 1 }
-  const full_V = fullVoltage_V(chemistry, house)
-  const highest_C = Math.min(
-    chemistry.highestRate_C.value,
-    house.maxRate_C?.[name] ?? Number.POSITIVE_INFINITY,
-  )
-  const [coldest] = chemistry.temperatureBands.value
-  const hottest = chemistry.temperatureBands.value.at(-1)
-  const parts = [
-    `full ${show.perCell(full_V)} per cell`,
-    `storage ${show.perCell(storageVoltage_V(pack, house))}`,
-    `${show.rate(highest_C)} at most`,
-    `flown to ${show.perCell(chemistry.restFloor_V.value)} at rest`,
-    `as a source to ${show.perCell(sourceFloor_V(pack, house))} under load`,
-    `${show.temperature(coldest?.from_C ?? 0)} to ${show.temperature(hottest?.to_C ?? 0)}, half the rate below ${show.temperature(coldest?.to_C ?? 0)}`,
-  ]
+  const known = knownOf(situationOf({ act: 'charge', pack }, { house, dangers: [], doubts: [] }), {})
+  const of = (limit: Limit): number => limit.than(known) as number
   return {
-    key: `full${inKey(name)}`,
-    label: name,
-    value: full_V,
-    unit: 'V',
-    text: parts.join('; '),
+    chemistry,
+    full_V: known.bounds?.cutoff.perCell_V ?? of(limits.cutoffAboveFull),
+    storage_V: storageVoltage_V(chemistry, house),
+    landing_V: of(limits.belowFloor),
+    dead_V: of(limits.deadCell),
+    source_V: sourceFloor_V(pack, house),
+    most_C: of(limits.currentTooHigh),
+    coldest_C: of(limits.tooCold),
+    hottest_C: of(limits.tooHot),
   }
 }

@@ -1,0 +1,66 @@
+// The rules of a club in words: a card that fits a screen, with who says so behind it.
+
+import type { WordsOf } from '../../src/assistant/command.ts'
+import { limits } from '../../src/charging/envelope/limits/index.ts'
+import { chemistries } from '../../src/charging/things/chemistries.ts'
+import { joined } from '../../src/ground/text.ts'
+import { dangerLines, dangerSources } from '../../src/handbook/rules/card.words.ts'
+import { followUp } from '../shared/next.ts'
+import { cite } from '../shared/setting.words.ts'
+import { fullKey, type rules } from './rules.ts'
+
+export const rulesWords: WordsOf<typeof rules> = locale => {
+  const { say, show, own } = locale
+  return {
+    summary: say`The charging rules of this club on one card.`,
+    takes: {},
+    answer: () => [
+      joined(
+        [
+          say`Charge here only what is sound, in sight, with the right setting, where nothing can burn.`,
+          ...dangerLines(locale),
+        ],
+        '\n',
+      ),
+    ],
+    figures: Object.fromEntries(chemistries.map(one => [fullKey(one), own(one.name)])),
+    shown: (number, { key }, { cells }) => {
+      const cell = cells.find(({ chemistry }) => fullKey(chemistry) === key)
+      if (!cell) return number
+      return joined(
+        [
+          say`full ${number} per cell`,
+          say`storage ${show.perCell(cell.storage_V)}`,
+          say`landing ${show.perCell(cell.landing_V)}`,
+          say`dead ${show.perCell(cell.dead_V)}`,
+          say`source ${show.perCell(cell.source_V)}`,
+          say`to ${show.rate(cell.most_C)}`,
+          say`${show.temperature(cell.coldest_C)} to ${show.temperature(cell.hottest_C)}`,
+        ],
+        '; ',
+      )
+    },
+    working: () => [
+      say`Where a label or datasheet says less, less holds. The highest rate is for labels that give none (${cite(chemistries[0].highestRate_C, locale)}).`,
+      say`Landing is at rest after a flight (${own(limits.belowFloor.from)}); a source is stopped under load, cell by cell (${own(limits.sourceAtFloor.from)}); below dead a cell is retired (${own(limits.deadCell.from)}).`,
+      say`Temperatures: ${own(limits.tooCold.from)}. In the cold less current is right: "current" works it out.`,
+      ...dangerSources(locale),
+      say`What this club has tightened itself: house show.`,
+    ],
+    next: () => [followUp(say`What this club has set`, 'house show'), followUp(say`Lessons`, 'lesson list')],
+    plainWords: [
+      'rule sheet',
+      'unattended',
+      'overnight',
+      'while i sleep',
+      'leave it charging',
+      'leave the room',
+      'walk away',
+      'how low',
+      'minimum voltage',
+      'lowest voltage',
+      'stop flying',
+    ],
+    meantBy: [['chemistry', 'temperature']],
+  }
+}
