@@ -1,0 +1,88 @@
+// What a club has stored with the first edition opens, and answers. Its databases stand in the fixtures, one for each kind.
+
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { DatabaseSync } from 'node:sqlite'
+import { Client } from 'pg'
+import { afterAll, beforeAll, expect, it } from 'vitest'
+import { commands } from '../../../commands/index.ts'
+import type { Occasion } from '../../../src/assistant/occasion.ts'
+import { openMemory } from '../../../src/memory/open.ts'
+import { type Asking, askingOf } from '../../support/ask.ts'
+import { testDatabaseUrl } from '../../support/test-memory.ts'
+
+const fixture = (name: string) =>
+  readFileSync(new URL(`../../fixtures/first-edition/${name}.sql`, import.meta.url), 'utf8')
+
+const wim: Occasion = {
+  surface: 'room',
+  asker: { id: 'room:wim', name: 'Wim', moderates: false },
+  community: { id: 'room:larkfield', name: 'Larkfield' },
+  place: { id: 'room:bench', direct: true },
+}
+
+let folder: string
+let asking: Asking
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'first-edition-'))
+  const databaseUrl = await testDatabaseUrl()
+  if (databaseUrl) {
+    const client = new Client({ connectionString: databaseUrl })
+    await client.connect()
+    await client.query(fixture('postgres'))
+    await client.end()
+  } else {
+    const database = new DatabaseSync(join(folder, 'chargehand.db'))
+    database.exec(fixture('sqlite'))
+    database.close()
+  }
+  asking = await askingOf(commands, {
+    memory: await openMemory({ dataFolder: folder, databaseUrl }),
+    clock: () => new Date('2026-11-29T00:00:00Z'),
+  })
+})
+
+afterAll(async () => {
+  expect(asking.faults).toEqual([])
+  await asking.memory.close()
+  rmSync(folder, { recursive: true })
+})
+
+it.each([
+  ['kit list', /wren.*3S 720mAh LiHV|flightbox/s],
+  ['current pack: wren charger: flightbox', /0\.5.A/],
+  ['current pack: 3S 1000 LiPo 2C', /1.A/],
+  ['current pack: 2S 2600 Li-ion', /4\.10.V/],
+  ['answer list', /Wren at the bench/],
+  ['answer show title: where to charge', /bench by the door/],
+  ['remind list', /mepm|9hyy/],
+  ['log show name: wren', /2 charges|739|727|7\d\d.mAh/],
+  ['lesson answer is: 3.7V', /./],
+])('%s', async (question, says) => {
+  const reply = await asking.ask(question, wim)
+  expect(reply.problem, question).toBeUndefined()
+  expect([reply.headline, ...reply.working, ...reply.figures.map(({ text }) => text)].join('\n')).toMatch(
+    says,
+  )
+})
+
+it('answers the question behind a button', async () => {
+  const question = await asking.memory.questions.find('SSVfjrj5WuAwpg7j')
+  expect(question).toBe(
+    'time pack: 3S 720mAh LiHV charger: 0.5/1/2/4A 80W 1-4S 9-20V current: 1A from: 3.7V per cell',
+  )
+  const reply = await asking.ask(question ?? '', wim)
+  expect(reply.problem).toBeUndefined()
+  expect(reply.question).toContain('charger: 0.5/1/2/4A 80W 1-4S 9-20V')
+  expect(reply.question).toContain('current: 1A')
+})
+
+it('hands out all that is kept of a person', async () => {
+  const data = await asking.memory.members.export('room:wim')
+  expect(data.kit).toHaveLength(1)
+  expect(data.reminders).toHaveLength(2)
+  expect(data.log).toHaveLength(2)
+  expect(data.answered).toHaveLength(1)
+})
