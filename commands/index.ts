@@ -46,9 +46,13 @@ import { logMeter } from './log/log-meter.ts'
 import { logShow } from './log/log-show.ts'
 import { logUndo } from './log/log-undo.ts'
 import { exportMe } from './me/export-me.ts'
+import { exportMeWords } from './me/export-me.words.ts'
 import { forgetMe } from './me/forget-me.ts'
+import { forgetMeWords } from './me/forget-me.words.ts'
 import { hello } from './me/hello.ts'
+import { helloWords } from './me/hello.words.ts'
 import { helpOn } from './me/help.ts'
+import { helpWords } from './me/help.words.ts'
 import { parallel } from './session/parallel.ts'
 import { plan } from './session/plan.ts'
 import { lead } from './supply/lead.ts'
@@ -97,9 +101,14 @@ const answering: readonly Command[] = [
   lessonRead,
   lessonAsk,
   lessonAnswer,
-  exportMe,
-  forgetMe,
-  hello,
+  entry(exportMe, exportMeWords),
+  entry(forgetMe, forgetMeWords),
+  entry(hello, helloWords),
 ]
 
-export const commands: readonly Command[] = [...answering, helpOn(answering)]
+const help: Command = entry(
+  helpOn(() => [help, ...answering]),
+  helpWords,
+)
+
+export const commands: readonly Command[] = [...answering, help]

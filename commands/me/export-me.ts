@@ -1,37 +1,22 @@
 // Hands a person everything that is kept about them.
 
-import { defineCommand } from '../../src/assistant/old-command.ts'
-import { generalCaution } from '../../src/cautions/cautions.ts'
-import { figuresIn } from '../shared/figure.ts'
-import { memberLines } from './member-lines.ts'
+import { service } from '../../src/assistant/command.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 
-export const exportMe = defineCommand({
+export const exportMe = service({
   name: 'export me',
-  summary: 'Hands you everything I keep about you; in direct messages.',
-  options: {},
+  takes: {},
   examples: ['export me'],
   notStanding: true,
-  answer: async (_, { asker, place, memory, show }) => {
-    if (!place.direct) {
-      return {
-        headline: 'Ask me this in a direct message: here everybody would read it.',
-        cautions: [generalCaution],
-      }
-    }
-    const data = await memory.members.export(asker.id)
-    const kept = Object.values(data).reduce((sum, records) => sum + records.length, 0)
-    return {
-      headline:
-        kept > 0
-          ? `Records that I keep about you: ${kept}. All of them are here.`
-          : 'I keep nothing about you.',
-      figures: [figuresIn(show).count('records', 'records kept', kept)],
-      working: memberLines(data),
-      documents:
-        kept > 0
-          ? [{ name: 'about-me.json', mediaType: 'application/json', text: JSON.stringify(data, null, 2) }]
-          : [],
-      cautions: [generalCaution],
-    }
+  /** Nothing where others would read it too. */
+  run: async (_, { asker, place, memory }) => {
+    if (!place.direct) return { kept: undefined, count: 0 }
+    const kept = await memory.members.export(asker.id)
+    return { kept, count: Object.values(kept).reduce((sum, records) => sum + records.length, 0) }
   },
+  figures: ({ kept, count }) => (kept ? [figure.count('records', count)] : []),
+  documents: ({ kept, count }) =>
+    count > 0
+      ? [{ name: 'about-me.json', mediaType: 'application/json', text: JSON.stringify(kept, null, 2) }]
+      : [],
 })

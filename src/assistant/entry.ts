@@ -39,6 +39,7 @@ export function entry<T extends Takes, R extends Unjudged, F extends string>(
       ]),
     ),
     recall: command.recall?.bind(command),
+    wordsIn: words,
     answer: (asked: unknown, context: Context) => answerTo(command, words, asked as Asked<T>, context),
   } as AnyCommand
 }

@@ -1,5 +1,7 @@
 // What a chat command is: a name, the options it takes, and a function from their values to an answer.
 
+import type { Locale } from '../ground/locale.ts'
+import type { Text } from '../ground/text.ts'
 import type { ValueKind } from '../language/kinds/value-kind.ts'
 import type { KitEntry } from '../memory/memory.ts'
 import type { Context } from './context.ts'
@@ -45,6 +47,12 @@ export interface Recalled {
   readonly assumed: readonly string[]
 }
 
+/** What a command and its options are, in one language. */
+export interface Described {
+  readonly summary: Text
+  readonly takes: Readonly<Record<string, { readonly about: Text }>>
+}
+
 export interface CommandDefinition<O extends Options> {
   /** One or two lower-case words; the first word of two names a family ("kit save", "kit list"). */
   readonly name: string
@@ -68,6 +76,8 @@ export interface CommandDefinition<O extends Options> {
     named: readonly KitEntry[],
     context: Context,
   ): Promise<Recalled>
+  /** Where its words are apart from it. */
+  wordsIn?(locale: Locale): Described
   answer(inputs: Inputs<O>, context: Context): Answer | Promise<Answer>
 }
 
