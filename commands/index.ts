@@ -3,12 +3,19 @@
 import { entry } from '../src/assistant/entry.ts'
 import type { Command } from '../src/assistant/old-command.ts'
 import { answerEdit } from './answers/answer-edit.ts'
+import { answerEditWords } from './answers/answer-edit.words.ts'
 import { answerList } from './answers/answer-list.ts'
+import { answerListWords } from './answers/answer-list.words.ts'
 import { answerMove } from './answers/answer-move.ts'
+import { answerMoveWords } from './answers/answer-move.words.ts'
 import { answerPost } from './answers/answer-post.ts'
+import { answerPostWords } from './answers/answer-post.words.ts'
 import { answerRemove } from './answers/answer-remove.ts'
+import { answerRemoveWords } from './answers/answer-remove.words.ts'
 import { answerSave } from './answers/answer-save.ts'
+import { answerSaveWords } from './answers/answer-save.words.ts'
 import { answerShow } from './answers/answer-show.ts'
+import { answerShowWords } from './answers/answer-show.words.ts'
 import { cells } from './care/cells.ts'
 import { health } from './care/health.ts'
 import { storage } from './care/storage.ts'
@@ -82,13 +89,13 @@ const answering: readonly Command[] = [
   entry(kitRemove, kitRemoveWords),
   entry(houseShow, houseShowWords),
   entry(houseSet, houseSetWords),
-  answerSave,
-  answerList,
-  answerShow,
-  answerEdit,
-  answerMove,
-  answerPost,
-  answerRemove,
+  entry(answerSave, answerSaveWords),
+  entry(answerList, answerListWords),
+  entry(answerShow, answerShowWords),
+  entry(answerEdit, answerEditWords),
+  entry(answerMove, answerMoveWords),
+  entry(answerPost, answerPostWords),
+  entry(answerRemove, answerRemoveWords),
   remindMe,
   remindList,
   remindCancel,

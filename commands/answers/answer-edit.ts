@@ -1,62 +1,29 @@
 // Changes a standard answer; its card changes where it stands.
 
 import { newTitleKind, titleKind } from '../../src/assistant/cards/title.ts'
-import { defineCommand, optional, required } from '../../src/assistant/old-command.ts'
-import { generalCaution } from '../../src/cautions/cautions.ts'
-import { Problem } from '../../src/ground/problem.ts'
+import { optional, required, service } from '../../src/assistant/command.ts'
 import { questionKind, textKind } from '../../src/language/kinds/text-kinds.ts'
-import {
-  answerTitled,
-  contentOf,
-  questionDescription,
-  refuseMembers,
-  textDescription,
-} from './answer-words.ts'
+import { nothingToChange, titleTaken } from './answer-problems.words.ts'
+import { answerTitled, contentOf, refuseMembers } from './standing-answer.ts'
 
-export const answerEdit = defineCommand({
+export const answerEdit = service({
   name: 'answer edit',
-  summary: 'Changes a standard answer and its card; for moderators.',
-  options: {
-    title: required(titleKind, { description: 'the title it has', phrase: text => `"${text}"` }),
-    'new-title': optional(newTitleKind, {
-      description: 'the title it gets',
-      phrase: text => `now "${text}"`,
-    }),
-    question: optional(questionKind, { description: questionDescription }),
-    text: optional(textKind, { description: textDescription }),
+  takes: {
+    title: required(titleKind),
+    'new-title': optional(newTitleKind),
+    question: optional(questionKind),
+    text: optional(textKind),
   },
   examples: ['answer edit title: Where we charge text: At the bench by the door, and in the steel box.'],
   changes: true,
-  answer: async ({ title, 'new-title': newTitle, ...said }, context) => {
+  run: async ({ title: asked, 'new-title': newTitle, ...told }, context) => {
     refuseMembers(context)
-    const answer = await answerTitled(title, context)
-    const content = await contentOf(newTitle ?? answer.title, said, context)
+    const answer = await answerTitled(asked, context)
+    const title = newTitle ?? answer.title
+    const content = await contentOf(title, told, context)
     if (!content && newTitle === undefined) throw nothingToChange
-    const outcome = await context.memory.answers.change(answer.id, {
-      ...content,
-      title: newTitle,
-    })
-    if (outcome === 'taken') throw taken(newTitle ?? title)
-    return {
-      headline:
-        outcome === 'missing'
-          ? `The standard answer "${title}" has just been removed, so nothing was changed.`
-          : `The standard answer "${newTitle ?? answer.title}" is changed${answer.card ? ', and so is its card' : '; it has no card now'}.`,
-      cautions: [generalCaution],
-    }
+    const outcome = await context.memory.answers.change(answer.id, { ...content, title: newTitle })
+    if (outcome === 'taken') throw titleTaken(title)
+    return { title, isThere: outcome === 'changed', hasCard: answer.card !== undefined }
   },
 })
-
-const nothingToChange = new Problem({
-  what: 'I need to know what to change.',
-  expected: 'new-title, question or text',
-  example: 'answer edit title: Where we charge text: At the bench by the door.',
-})
-
-const taken = (title: string): Problem =>
-  new Problem({
-    what: `There is another standard answer "${title}".`,
-    token: title,
-    expected: 'a title that is not taken',
-    example: 'answer list',
-  })

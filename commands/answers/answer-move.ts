@@ -1,29 +1,19 @@
 // Takes the card of a standard answer to the channel in which this is asked.
 
 import { titleKind } from '../../src/assistant/cards/title.ts'
-import { defineCommand, required } from '../../src/assistant/old-command.ts'
-import { generalCaution } from '../../src/cautions/cautions.ts'
-import { answerTitled, linkLines, refuseMembers, standingWords } from './answer-words.ts'
+import { required, service } from '../../src/assistant/command.ts'
+import { answerTitled, refuseMembers } from './standing-answer.ts'
 
-export const answerMove = defineCommand({
+export const answerMove = service({
   name: 'answer move',
-  summary: 'Takes the card of a standard answer to this channel; for moderators.',
-  options: { title: required(titleKind, { description: 'its title', phrase: text => `"${text}"` }) },
+  takes: { title: required(titleKind) },
   examples: ['answer move title: Where we charge'],
   changes: true,
-  answer: async ({ title }, context) => {
+  /** Where the card stands now; undefined where it stood here already. */
+  run: async ({ title }, context) => {
     refuseMembers(context)
     const { id, place, card } = await answerTitled(title, context)
-    if (card && place === context.place.id) {
-      return { headline: `The card of "${title}" is in this channel already.`, cautions: [generalCaution] }
-    }
-    const standing = await context.cards.post(id, context.place.id)
-    return {
-      headline: standing.posted
-        ? `The card of "${title}" is moved, ${standingWords(standing, context.locale)}`
-        : `The card of "${title}" is left where it was. ${standing.missing?.(context.locale) ?? ''}`.trim(),
-      working: linkLines(standing),
-      cautions: [generalCaution],
-    }
+    const here = context.place.id
+    return { standing: card && place === here ? undefined : await context.cards.post(id, here) }
   },
 })

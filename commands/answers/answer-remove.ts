@@ -1,25 +1,20 @@
 // Removes a standard answer and takes its card away.
 
 import { titleKind } from '../../src/assistant/cards/title.ts'
-import { defineCommand, required } from '../../src/assistant/old-command.ts'
-import { generalCaution } from '../../src/cautions/cautions.ts'
-import { answerTitled, refuseMembers } from './answer-words.ts'
+import { required, service } from '../../src/assistant/command.ts'
+import { answerTitled, refuseMembers } from './standing-answer.ts'
 
-export const answerRemove = defineCommand({
+export const answerRemove = service({
   name: 'answer remove',
-  summary: 'Removes a standard answer and its card; for moderators.',
-  options: { title: required(titleKind, { description: 'its title', phrase: text => `"${text}"` }) },
+  takes: { title: required(titleKind) },
   examples: ['answer remove title: Where we charge'],
   changes: true,
-  answer: async ({ title }, context) => {
+  /** What it was; undefined where somebody else has just removed it. */
+  run: async ({ title }, context) => {
     refuseMembers(context)
     const { id } = await answerTitled(title, context)
     const removed = await context.memory.answers.remove(id)
     if (removed) await context.cards.takeAway(removed)
-    return {
-      headline: `Removed: "${title}" is no standard answer any longer.`,
-      working: removed ? [`It was: ${removed.content}`] : [],
-      cautions: [generalCaution],
-    }
+    return { content: removed?.content }
   },
 })

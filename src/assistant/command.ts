@@ -69,7 +69,7 @@ interface Shape<T extends Takes> {
 
 export interface Command<T extends Takes, R extends Unjudged, F extends string> extends Shape<T> {
   /** Each battery that it deals with, as told. */
-  situations(asked: Asked<T>, context: Context): readonly Told[]
+  situations(asked: Asked<T>, context: Context): readonly Told[] | Promise<readonly Told[]>
   /** A permit for each situation, in their order; absent where one is refused. Of one or more, one is there. */
   compute(permits: readonly (Permit | undefined)[], asked: Asked<T>, context: Context): R | Promise<R>
   deeds(result: R): readonly Deed[]
@@ -77,6 +77,8 @@ export interface Command<T extends Takes, R extends Unjudged, F extends string> 
   documents(result: R): readonly ReplyDocument[]
   /** The reply to another question that this answer rests on: what was judged there holds here too. */
   restsOn(result: R): Reply | undefined
+  /** A reply to another question that the answer hands on, with its verdict and its cautions. */
+  handsOn?(result: R): Reply
 }
 
 interface Computing<T extends Takes, R extends Unjudged, F extends string> extends Shape<T> {
@@ -134,6 +136,8 @@ export function service<const T extends Takes, R extends Unjudged, F extends str
 }: Computing<T, R, F> & {
   run(asked: Asked<T>, context: Context): R | Promise<R>
   restsOn?(result: R): Reply | undefined
+  /** A reply to another question that this answer hands on: judged when it was made. */
+  handsOn?(result: R): Reply
 }): Command<T, R, F> {
   return {
     ...shape,

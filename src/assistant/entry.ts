@@ -8,6 +8,7 @@ import { english } from '../ground/locale.ts'
 import { joined, type Text } from '../ground/text.ts'
 import type { Asked, Command, Takes, Unjudged, Words } from './command.ts'
 import type { Context } from './context.ts'
+import { handingOn } from './handed-on.ts'
 import type { Command as AnyCommand } from './old-command.ts'
 import { figureOf } from './quantified.ts'
 import type { Answer, Caution, Reply } from './reply.ts'
@@ -52,7 +53,7 @@ async function answerTo<T extends Takes, R extends Unjudged, F extends string>(
 ): Promise<Answer> {
   const { locale, house, dangers, doubts } = context
   const around = { house, dangers, doubts }
-  const told = command.situations(asked, context)
+  const told = await command.situations(asked, context)
   // Also where no battery is dealt with, what the words told of danger is judged.
   const first = (told.length > 0 ? told : [{ act: 'look' as const }]).map(one =>
     judge(situationOf(one, around)),
@@ -65,7 +66,9 @@ async function answerTo<T extends Takes, R extends Unjudged, F extends string>(
   if (settled.verdict === 'do not charge') return refused(settled, locale)
   const answer = answered(settled, told.length > 0, command, words(locale), result, asked, locale)
   const other = command.restsOn(result)
-  return other ? restingOn(other, answer) : answer
+  if (other) return restingOn(other, answer)
+  const passed = command.handsOn?.(result)
+  return passed ? handingOn(answer, passed) : answer
 }
 
 const refused = (settled: Settled, locale: Locale): Answer => ({

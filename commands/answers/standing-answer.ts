@@ -1,0 +1,43 @@
+// What the commands about standard answers share: who may change them, which one is meant, what one is made of.
+
+import type { Context } from '../../src/assistant/context.ts'
+import { Problem } from '../../src/ground/problem.ts'
+import type { NewAnswer, StandardAnswer } from '../../src/memory/stores/standard-answer.ts'
+import { notBoth, onlyModeratorsChange, untitled } from './answer-problems.words.ts'
+
+/** Throws a Problem where the asker does not moderate. */
+export function refuseMembers({ asker }: Context): void {
+  if (!asker.moderates) throw onlyModeratorsChange
+}
+
+/** Throws a Problem where the community has none of that title. */
+export async function answerTitled(title: string, { memory, community }: Context): Promise<StandardAnswer> {
+  const answer = await memory.answers.find(community.id, title)
+  if (answer) return answer
+  throw untitled(title)
+}
+
+type Content = Pick<NewAnswer, 'kind' | 'content' | 'canonical'>
+
+interface Told {
+  readonly question?: string | undefined
+  readonly text?: string | undefined
+}
+
+/**
+ * What a standard answer is made of. Undefined where neither is given. Throws a Problem where both are, and
+ * where the club cannot ask that question: a saved name must be in the club's kit.
+ */
+export async function contentOf(
+  title: string,
+  { question, text }: Told,
+  { cards, community }: Context,
+): Promise<Content | undefined> {
+  if (question !== undefined && text !== undefined) throw notBoth
+  if (text !== undefined) return { kind: 'text', content: text, canonical: '' }
+  if (question === undefined) return undefined
+  const saying = { title, kind: 'question', content: question } as const
+  const reply = await cards.render(community.id, saying)
+  if (reply.problem) throw new Problem(reply.problem)
+  return { kind: 'question', content: question, canonical: reply.question ?? '' }
+}

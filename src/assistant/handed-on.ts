@@ -1,0 +1,22 @@
+// An answer that hands on a reply to another question, which was judged when that was made.
+
+import type { Verdict } from '../charging/envelope/judge.ts'
+import type { Answer, NonEmpty, Reply } from './reply.ts'
+
+const heaviness: readonly (Verdict | undefined)[] = [undefined, 'go', 'go with care', 'do not charge']
+
+/** The heavier verdict and the cautions of both; figures and working of the reply come after the answer's own. */
+export function handingOn(answer: Answer, reply: Reply): Answer {
+  const { figures = [], working = [], assumed = [], cautions, verdict } = answer
+  const isSaid = (key: string) => reply.cautions.some(caution => caution.key === key)
+  return {
+    ...answer,
+    verdict: heaviness.indexOf(verdict) > heaviness.indexOf(reply.verdict) ? verdict : reply.verdict,
+    figures: [...figures, ...reply.figures],
+    working: [...working, ...reply.working],
+    assumed: [...assumed, ...reply.assumed],
+    cautions: [...cautions.filter(({ key }) => !isSaid(key)), ...reply.cautions] as never as NonEmpty<
+      Answer['cautions'][number]
+    >,
+  }
+}
