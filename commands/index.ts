@@ -32,8 +32,11 @@ import { houseSetWords } from './club/house-set.words.ts'
 import { houseShow } from './club/house-show.ts'
 import { houseShowWords } from './club/house-show.words.ts'
 import { remindCancel } from './club/remind-cancel.ts'
+import { remindCancelWords } from './club/remind-cancel.words.ts'
 import { remindList } from './club/remind-list.ts'
+import { remindListWords } from './club/remind-list.words.ts'
 import { remindMe } from './club/remind-me.ts'
+import { remindMeWords } from './club/remind-me.words.ts'
 import { rules } from './club/rules.ts'
 import { rulesWords } from './club/rules.words.ts'
 import { kitList } from './kit/kit-list.ts'
@@ -96,9 +99,9 @@ const answering: readonly Command[] = [
   entry(answerMove, answerMoveWords),
   entry(answerPost, answerPostWords),
   entry(answerRemove, answerRemoveWords),
-  remindMe,
-  remindList,
-  remindCancel,
+  entry(remindMe, remindMeWords),
+  entry(remindList, remindListWords),
+  entry(remindCancel, remindCancelWords),
   logCharge,
   logShow,
   logMeter,

@@ -1,10 +1,10 @@
 // Cancels the asker's reminders: those of one code, or all.
 
-import { defineCommand, optional } from '../../src/assistant/old-command.ts'
-import { generalCaution } from '../../src/cautions/cautions.ts'
+import { optional, service } from '../../src/assistant/command.ts'
 import { shortened } from '../../src/ground/plain-text.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
+import { noCode, noCodeExpected } from './reminder-problems.words.ts'
 
 const codeKind: ValueKind<string> = {
   name: 'code',
@@ -13,9 +13,9 @@ const codeKind: ValueKind<string> = {
     const code = text.trim().toLowerCase()
     if (/^[a-z2-9]{4}$/.test(code)) return { value: code, assumed: [] }
     throw new Problem({
-      what: 'That is no code of a reminder.',
+      what: noCode,
       token: shortened(text),
-      expected: 'four letters and digits, as "remind list" shows them',
+      expected: noCodeExpected,
       example: 'remind list',
     })
   },
@@ -23,22 +23,10 @@ const codeKind: ValueKind<string> = {
   complete: () => [],
 }
 
-export const remindCancel = defineCommand({
+export const remindCancel = service({
   name: 'remind cancel',
-  summary: 'Cancels your reminders: those of one code, or all.',
-  options: {
-    code: optional(codeKind, { description: 'as "remind list" shows it; all of them when not said' }),
-  },
+  takes: { code: optional(codeKind) },
   examples: ['remind cancel', 'remind cancel code: k7f3'],
   changes: true,
-  answer: async ({ code }, { asker, memory }) => {
-    const count = await memory.reminders.cancel(asker.id, code)
-    return {
-      headline:
-        count > 0
-          ? `Cancelled: ${count === 1 ? 'one reminder' : `${count} reminders`}.`
-          : 'There was nothing to cancel.',
-      cautions: [generalCaution],
-    }
-  },
+  run: async ({ code }, { asker, memory }) => ({ cancelled: await memory.reminders.cancel(asker.id, code) }),
 })

@@ -1,25 +1,13 @@
 // Lists the asker's reminders that are still to come.
 
-import { defineCommand } from '../../src/assistant/old-command.ts'
-import { generalCaution } from '../../src/cautions/cautions.ts'
-import { figuresIn } from '../shared/figure.ts'
-import { reminderLine } from './reminder-words.ts'
+import { service } from '../../src/assistant/command.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 
-export const remindList = defineCommand({
+export const remindList = service({
   name: 'remind list',
-  summary: 'Lists your reminders that are still to come.',
-  options: {},
+  takes: {},
   examples: ['remind list'],
-  plainWords: ['my reminders'],
   notStanding: true,
-  answer: async (_, { asker, memory, now, show }) => {
-    const reminders = await memory.reminders.of(asker.id)
-    return {
-      headline:
-        reminders.length > 0 ? `Reminders to come: ${reminders.length}.` : 'You have no reminder to come.',
-      figures: [figuresIn(show).count('reminders', 'reminders', reminders.length)],
-      working: now ? reminders.map(reminder => reminderLine(reminder, now, show)) : [],
-      cautions: [generalCaution],
-    }
-  },
+  run: async (_, { asker, memory, now }) => ({ reminders: await memory.reminders.of(asker.id), now }),
+  figures: ({ reminders }) => [figure.count('reminders', reminders.length)],
 })

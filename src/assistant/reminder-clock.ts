@@ -4,7 +4,7 @@ import { english } from '../ground/locale.ts'
 import type { Reminder, ReminderMemory } from '../memory/stores/reminder.ts'
 import type { Missing, Noticeboards } from './cards/noticeboard.ts'
 import type { FaultListener } from './fault-listener.ts'
-import { reminderReply } from './reminder-words.ts'
+import { reminderReply } from './reminder.words.ts'
 
 export interface ReminderParts {
   readonly reminders: ReminderMemory
@@ -50,7 +50,7 @@ export function createReminderClock({
   /** By the other way where the one that was chosen is closed: a reminder that nobody sees protects nobody. */
   async function send(reminder: Reminder, now: Date): Promise<void> {
     const { id, person, place, channel } = reminder
-    const notice = { reply: reminderReply(reminder, now), key: id, calls: person }
+    const notice = { reply: reminderReply(reminder, now, english('.')), key: id, calls: person }
     const here = () => noticeboard.post(place, notice)
     const direct = () => noticeboard.direct(person, notice)
     const [chosen, other] = channel === 'here' ? [here, direct] : [direct, here]

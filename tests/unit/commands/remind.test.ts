@@ -58,9 +58,9 @@ describe('a reminder after a time', () => {
   test('asks first whether somebody is with the charge, then to check it', async () => {
     const { headline, cautions } = await done('remind me in: 45min')
     expect(headline).toBe(
-      'I remind you here in 45 min to check the charge, and in 15 min whether you are still with it.',
+      'I remind you here in 45 min to check the charge, and in 15 min whether you are still with it. A reminder does not watch the pack, and may come late or not at all: stay with it.',
     )
-    expect(cautions.map(({ key }) => key)).toEqual(expect.arrayContaining(['noSubstitute', 'stayWithIt']))
+    expect(cautions.map(({ key }) => key)).toContain('stayWithIt')
     wait(14)
     await strike()
     expect(said()).toEqual([])

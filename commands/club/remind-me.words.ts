@@ -1,0 +1,41 @@
+// What is said of a reminder that was set, or that was not.
+
+import type { WordsOf } from '../../src/assistant/command.ts'
+import type { remindMe } from './remind-me.ts'
+
+export const remindMeWords: WordsOf<typeof remindMe> = ({ say, show, own }) => ({
+  summary: say`Reminds you to check a charge that starts now.`,
+  takes: {
+    in: { about: say`after so long`, as: text => say`in ${text}` },
+    place: {
+      about: say`here, or in a direct message; the same way as you ask when not said`,
+      as: text => (text === 'here' ? say`here` : say`in a direct message`),
+    },
+    for: {
+      about: say`or a time question, for when it is estimated to end; takes all that follows, so it stands last`,
+    },
+  },
+  answer: ({ reminder }) => {
+    if (!reminder) return [say`No reminder is set, as this must not be charged so.`]
+    const { wait, stay_s, isDirect } = reminder
+    const where = isDirect ? say`in a direct message` : say`here`
+    return [
+      stay_s === undefined
+        ? say`I remind you ${where} in ${show.duration(wait.low_s)} to check the charge.`
+        : say`I remind you ${where} in ${show.duration(wait.low_s)} to check the charge, and in ${show.duration(stay_s)} whether you are still with it.`,
+      say`A reminder does not watch the pack, and may come late or not at all: stay with it.`,
+    ]
+  },
+  figures: { remindIn: say`reminder in`, stayIn: say`still with it, in` },
+  working: ({ reminder }) =>
+    reminder
+      ? [
+          reminder.wait.high_s > reminder.wait.low_s
+            ? say`It may need ${show.duration(reminder.wait.low_s)} to ${show.duration(reminder.wait.high_s)}: the reminder comes at the earliest end, so check then, and again.`
+            : say`The time is the one that you gave.`,
+          say`If the way that you chose is closed to me, the reminder comes by the other one.`,
+          say`To cancel: remind cancel code: ${own(reminder.code)}`,
+        ]
+      : [],
+  assumed: () => [say`the charge starts now`],
+})
