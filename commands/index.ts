@@ -53,8 +53,10 @@ import { lessonList } from './lessons/lesson-list.ts'
 import { lessonRead } from './lessons/lesson-read.ts'
 import { logCharge } from './log/log-charge.ts'
 import { logMeter } from './log/log-meter.ts'
+import { logMeterWords } from './log/log-meter.words.ts'
 import { logShow } from './log/log-show.ts'
 import { logUndo } from './log/log-undo.ts'
+import { logUndoWords } from './log/log-undo.words.ts'
 import { exportMe } from './me/export-me.ts'
 import { exportMeWords } from './me/export-me.words.ts'
 import { forgetMe } from './me/forget-me.ts'
@@ -104,8 +106,8 @@ const answering: readonly Command[] = [
   entry(remindCancel, remindCancelWords),
   logCharge,
   logShow,
-  logMeter,
-  logUndo,
+  entry(logMeter, logMeterWords),
+  entry(logUndo, logUndoWords),
   entry(rules, rulesWords),
   lessonList,
   lessonRead,

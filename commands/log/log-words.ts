@@ -4,7 +4,9 @@ import type { Answer } from '../../src/assistant/reply.ts'
 import { type Condition, capacityLeft, type Sign } from '../../src/charging/upkeep/age-signs.ts'
 import { type CapacityReading, leastShare } from '../../src/charging/upkeep/charge-note.ts'
 import { ages, oddCell } from '../../src/charging/upkeep/health.ts'
+import type { Locale } from '../../src/ground/locale.ts'
 import type { Show } from '../../src/ground/show.ts'
+import type { Text } from '../../src/ground/text.ts'
 import { cite } from '../shared/working.ts'
 
 export const conditionVerdicts: Record<Condition, NonNullable<Answer['verdict']>> = {
@@ -43,3 +45,6 @@ export function thresholdWords(show: Show): string[] {
 /** "690 mAh (620 to 760 mAh)". */
 export const capacityWords = ({ capacity_Ah, band_Ah }: CapacityReading, show: Show): string =>
   `${show.capacity(capacity_Ah)} (${show.capacity(band_Ah.low)} to ${show.capacity(band_Ah.high)})`
+
+/** "2031-05-03". */
+export const dayWords = (at: Date, { own }: Locale): Text => own(at.toISOString().slice(0, 10))

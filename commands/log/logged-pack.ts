@@ -3,10 +3,10 @@
 import type { Context } from '../../src/assistant/context.ts'
 import { ownersFor } from '../../src/assistant/kit/kit-names.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
-import { Problem } from '../../src/ground/problem.ts'
 import { packKind } from '../../src/language/kinds/values.ts'
 import type { KitEntry, Memory } from '../../src/memory/memory.ts'
 import type { NotedCharge } from '../../src/memory/stores/charge-log.ts'
+import { noLogOf } from './log-problems.words.ts'
 
 export interface LoggedPack {
   readonly entry: KitEntry
@@ -19,14 +19,7 @@ export interface LoggedPack {
 export async function loggedPack(name: string, context: Context): Promise<LoggedPack> {
   const [entry] = await context.memory.kit.find(ownersFor(context), [name])
   if (entry?.kind === 'pack') return logOf(entry, context.memory)
-  throw new Problem({
-    what: entry
-      ? `"${name}" is saved as a ${entry.kind}; a log is kept of packs.`
-      : `There is no pack saved as "${name}", and a log is kept by name.`,
-    token: name,
-    expected: 'the name of a saved pack; "kit list" shows them',
-    example: `kit save name: ${entry ? 'wren' : name} pack: 3S 720 LiHV`,
-  })
+  throw noLogOf(name, entry?.kind)
 }
 
 export async function logOf(entry: KitEntry, { log }: Memory): Promise<LoggedPack> {

@@ -20,6 +20,7 @@ const units = {
   percent: '%',
   count: 'count',
   times: 'count',
+  factor: 'count',
   length: 'm',
   diameter: 'mm',
   area: 'mm²',
@@ -61,6 +62,9 @@ const written = (shown: Shown, value: number, { show, own }: Locale): Text => {
       return show.number(value, 0)
     case 'times':
       return show.number(value, 2)
+    // Three digits: more than a meter is good for.
+    case 'factor':
+      return show.number(Number(value.toPrecision(3)), 4)
     case 'length':
     case 'diameter':
     case 'area':
