@@ -1,0 +1,65 @@
+// A value that a text may tell: of which kind, how surely, and where it stands.
+
+export type ValueName =
+  | 'pack'
+  | 'chemistry'
+  | 'charger'
+  | 'source'
+  | 'state'
+  | 'current'
+  | 'rate'
+  | 'voltage'
+  | 'power'
+  | 'energy'
+  | 'capacity'
+  | 'duration'
+  | 'clock'
+  | 'temperature'
+  | 'resistance'
+  | 'resistances'
+  | 'length'
+  | 'gauge'
+  | 'mass'
+  | 'count'
+  | 'cellVolts'
+  | 'percent'
+  | 'number'
+
+/** What was told of a pack; its parts in the units of a pack. */
+export interface ToldPack {
+  series?: number
+  parallel?: number
+  /** Of the whole pack, also where the text tells that of one cell. */
+  capacity_Ah?: number
+  chemistry?: string
+  labelRate_C?: number
+  dischargeRate_C?: number
+  cellResistance_ohm?: number
+  /** How many of them, where the words right before it say so; they are no part of its span. */
+  count?: number
+  /** What the words right behind it say that it weighs; they are no part of its span. */
+  mass_kg?: number
+}
+
+export interface Candidate {
+  readonly kind: ValueName
+  /**
+   * Notation that the kind's reader reads ("3S 2200mAh LiPo", "2A", "12.6V pack"); of what was told in part, the
+   * parts that were told ("3S", "power bank"), of which the reader says what they lack. Empty where the words name
+   * no value ("dead"): to be asked about.
+   */
+  readonly text: string
+  /** Where it stands in the plain text. */
+  readonly start: number
+  readonly end: number
+  /** As typed. */
+  readonly typed: string
+  /** 0 to 1: how surely it is of this kind. */
+  readonly score: number
+  /** The preposition or verb before it, in lower case ("from", "to", "at", "on", "until", "is", …). */
+  readonly cue?: string
+  /** The word behind it, in lower case. */
+  readonly next?: string
+  /** Of a pack: what was told of it. */
+  readonly pack?: Readonly<ToldPack>
+}

@@ -1,0 +1,111 @@
+// The chemistry that stands at a token, however it is spelled: "LiPos", "L I P O", "lithium polymer", "nimh".
+
+import { Scanner } from '../scan/scanner.ts'
+import { takeChemistry } from '../things/chemistry.ts'
+import { type Family, type Found, type Sentence, wordSet } from './sentence.ts'
+
+export interface ChemistryRun {
+  readonly name: string
+  readonly first: number
+  readonly after: number
+  readonly score: number
+}
+
+/** Known well enough to be named, though nothing here charges them. */
+const others: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    nimh: 'NiMH',
+    nimhs: 'NiMH',
+    nicd: 'NiCd',
+    nicad: 'NiCd',
+    nicads: 'NiCd',
+    lto: 'LTO',
+    agm: 'AGM',
+  }),
+)
+const loose: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    lion: 'Li-ion',
+    liio: 'Li-ion',
+    lipoly: 'LiPo',
+    lipol: 'LiPo',
+    lifes: 'LiFe',
+    lithiumion: 'Li-ion',
+  }),
+)
+/** Words before "life" that make it a life. */
+const lives = wordSet(
+  'battery cycle shelf my your our his her real long longer short half in of pack better for second',
+)
+
+export function chemistryAt(sentence: Sentence, first: number): ChemistryRun | undefined {
+  const token = sentence.tokens[first]
+  if (token?.kind !== 'word') return undefined
+  const found = knownAt(sentence, first) ?? spacedAt(sentence, first)
+  if (!found) return undefined
+  return { ...found, first, score: scoreOf(sentence, first, found.after) }
+}
+
+type Named = Pick<ChemistryRun, 'name' | 'after'>
+
+function knownAt(sentence: Sentence, first: number): Named | undefined {
+  const token = sentence.tokens[first]
+  if (!token || token.word.length < 2 || !/^[adhilnp]/.test(token.word)) return undefined
+  const one = others.get(token.word) ?? loose.get(token.word)
+  if (one !== undefined) return { name: one, after: first + 1 }
+  const scan = new Scanner(sentence.text, token.start)
+  const name = takeChemistry(scan)?.name
+  if (name !== undefined) return { name, after: tokenAfter(sentence, first, scan.at) }
+  return pluralAt(sentence, first)
+}
+
+function pluralAt(sentence: Sentence, first: number): Named | undefined {
+  const at = sentence.word(first + 1) === '-' ? first + 2 : first
+  const token = sentence.tokens[at]
+  if (!token?.word.endsWith('s')) return undefined
+  const scan = new Scanner(sentence.text.slice(sentence.tokens[first]?.start, token.end - 1))
+  const name = takeChemistry(scan)?.name
+  return name !== undefined && scan.done ? { name, after: at + 1 } : undefined
+}
+
+function tokenAfter(sentence: Sentence, first: number, end: number): number {
+  let after = first
+  while ((sentence.tokens[after]?.start ?? end) < end) after += 1
+  return after
+}
+
+/** "L i - P o": letters one by one, as labels are read aloud. */
+function spacedAt(sentence: Sentence, first: number): Named | undefined {
+  if (sentence.word(first) !== 'l' && sentence.word(first) !== 'n') return undefined
+  let letters = ''
+  let found: Named | undefined
+  for (let at = first; at < first + 10; at += 1) {
+    const word = sentence.word(at)
+    if (word === '-') continue
+    if (word.length !== 1 || !/[a-z]/.test(word)) break
+    letters += word
+    const name = others.get(letters) ?? takeChemistry(new Scanner(letters))?.name
+    if (name !== undefined && letters.length > 2) found = { name, after: at + 1 }
+  }
+  return found
+}
+
+function scoreOf(sentence: Sentence, first: number, after: number): number {
+  const word = sentence.word(first)
+  if (word === 'ion' || word === 'hv') return /^[sp]$|^\d/.test(sentence.word(first - 1)) ? 0.9 : 0.6
+  if (word !== 'life' || after > first + 1) return 0.9
+  if (sentence.typed(first, after) !== 'life') return 0.9
+  const beside = /^(?:s|p|cell|cells|mah|\d{3,5})$/
+  if (beside.test(sentence.word(first - 1)) || /^\d/.test(sentence.word(first + 1))) return 0.9
+  return lives.has(sentence.word(first - 1)) ? 0.1 : 0.4
+}
+
+/** A chemistry that stands alone; inside of a pack it is a part of that. */
+export const findChemistries: Family = sentence => {
+  const found: Found[] = []
+  for (let first = 0; first < sentence.tokens.length; first += 1) {
+    const run = chemistryAt(sentence, first)
+    if (run) found.push({ kind: 'chemistry', text: run.name, first, after: run.after, score: run.score })
+  }
+  return found
+}

@@ -1,0 +1,153 @@
+// What o'clock: "by 3pm", "at 14:30", "half past two", "quarter to six", "9h30", "noon", and days by their names.
+
+import { type Family, type Found, phraseSet, type Sentence, wordSet } from './sentence.ts'
+
+interface Clock {
+  readonly after: number
+  readonly text: string
+  readonly score: number
+}
+
+const cues = wordSet('by at before until till til from around about after since for')
+const strongCues = wordSet('by before until till til around')
+const days = wordSet(
+  'monday tuesday wednesday thursday friday saturday sunday tomorrow tonight today tue tues thu thurs fri samstag sonntag samedi dimanche sábado domingo',
+)
+const named = phraseSet(
+  'noon, midday, midnight, lunchtime, this morning, this evening, this afternoon, tomorrow morning',
+)
+
+export const findClocks: Family = sentence => {
+  const found: Found[] = []
+  for (let first = 0; first < sentence.tokens.length; first += 1) {
+    const clock = timeAt(sentence, first)
+    if (clock) found.push({ kind: 'clock', first, ...clock })
+    const day = days.has(sentence.word(first)) ? first : undefined
+    if (day === undefined) continue
+    found.push({ kind: 'clock', text: sentence.typed(first, first + 1), first, after: first + 1, score: 0.7 })
+    const at = sentence.word(first + 1) === 'at' ? first + 2 : first + 1
+    const of = timeAt(sentence, at)
+    if (of && of.score > 0.3) {
+      const text = `${sentence.typed(first, first + 1)} ${of.text}`
+      found.push({ kind: 'clock', text, first, after: of.after, score: 0.85 })
+    }
+  }
+  return found
+}
+
+const timeAt = (sentence: Sentence, first: number): Clock | undefined =>
+  namedAt(sentence, first) ?? saidAt(sentence, first) ?? digitalAt(sentence, first) ?? hourAt(sentence, first)
+
+function namedAt(sentence: Sentence, first: number): Clock | undefined {
+  const after = sentence.phraseEnd(first, named)
+  if (after === undefined) return undefined
+  const typed = sentence.typed(first, after)
+  const noon = typed === 'noon' || typed === 'midday'
+  return { after, text: noon ? '12:00' : typed === 'midnight' ? '0:00' : typed, score: 0.8 }
+}
+
+/** The hour, and what is said behind it: "pm", "in the morning", "o'clock", "Uhr", "h". */
+interface Half {
+  readonly after: number
+  readonly half?: 'am' | 'pm'
+  readonly oclock?: true
+}
+
+const morning = phraseSet(
+  'am, a . m ., a . m, in the morning, in morning, this morning, tomorrow morning, morning',
+)
+const evening = phraseSet(
+  'pm, p . m ., p . m, in the evening, in the afternoon, this afternoon, this evening, tonight, in evening, at night, in the night',
+)
+const oclock = phraseSet("o'clock, oclock, o ' clock, uhr, heures, 時, o clock")
+
+function halfAt(sentence: Sentence, at: number): Half {
+  const am = sentence.phraseEnd(at, morning)
+  if (am !== undefined) return { after: am, half: 'am' }
+  const pm = sentence.phraseEnd(at, evening)
+  if (pm !== undefined) return { after: pm, half: 'pm' }
+  const clock = sentence.phraseEnd(at, oclock)
+  return clock === undefined ? { after: at } : { ...halfAt(sentence, clock), oclock: true }
+}
+
+function written(hour: number, minute: number, half?: 'am' | 'pm'): string {
+  const of24 = half === 'pm' && hour < 12 ? hour + 12 : half === 'am' && hour === 12 ? 0 : hour
+  return `${of24}:${String(minute).padStart(2, '0')}`
+}
+
+/** "half past two", "half 3", "twenty to six", "quarter past seven". */
+function saidAt(sentence: Sentence, first: number): Clock | undefined {
+  const word = sentence.word(first)
+  const article = word === 'a' && sentence.word(first + 1) === 'quarter' ? first + 1 : first
+  const start = sentence.numerals[first]
+  const isHalf = word === 'half'
+  const isQuarter = sentence.word(article) === 'quarter'
+  const minutes = isHalf ? 30 : isQuarter ? 15 : start && !start.needsUnit ? start.value : Number.NaN
+  const at = isHalf ? first + 1 : isQuarter ? article + 1 : (start?.after ?? first)
+  if (!Number.isInteger(minutes) || minutes < 1 || minutes > 30) return undefined
+  const skipped = /^(?:min|minutes)$/.test(sentence.word(at)) ? at + 1 : at
+  const side = sentence.word(skipped)
+  const related = side === 'past' || side === 'to'
+  if (!related && !isHalf) return undefined
+  const hour = sentence.numerals[related ? skipped + 1 : skipped]
+  if (!hour || hour.needsUnit || !isHour(hour.value) || sentence.glued(hour.after)) return undefined
+  if (sentence.measures[hour.first]?.length) return undefined
+  if (!isHalf && !isQuarter && (minutes % 5 !== 0 || side === 'to')) {
+    if (minutes % 5 !== 0 || !cues.has(sentence.word(first - 1)) || hour.value > 12) return undefined
+  }
+  const { after, half } = halfAt(sentence, hour.after)
+  const text =
+    side === 'to'
+      ? written(hour.value === 1 ? 12 : hour.value - 1, 60 - minutes, half)
+      : written(hour.value, minutes, half)
+  return { after, text, score: related ? 0.9 : 0.7 }
+}
+
+const isHour = (value: number): boolean => Number.isInteger(value) && value >= 0 && value <= 24
+
+/** "14:30", "9.30pm", "9h30", "0940". */
+function digitalAt(sentence: Sentence, first: number): Clock | undefined {
+  const [typed, sign, minute] = [sentence.word(first), sentence.word(first + 1), sentence.word(first + 2)]
+  if (sentence.tokens[first]?.kind !== 'number') return undefined
+  if (/^\d\d?$/.test(typed) && /^[:h]$/.test(sign) && /^[0-5]\d$/.test(minute) && isHour(Number(typed))) {
+    if (!sentence.glued(first + 1) || !sentence.glued(first + 2)) return undefined
+    const { after, half } = halfAt(sentence, first + 3)
+    const cued = cues.has(sentence.word(first - 1))
+    return {
+      after,
+      text: written(Number(typed), Number(minute), half),
+      score: sign === ':' ? 0.92 : cued ? 0.8 : 0.4,
+    }
+  }
+  const [hours = '', minutes = ''] = typed.split(/[.,]/)
+  const { after, half } = halfAt(sentence, first + 1)
+  const parted = /^\d\d?[.,][0-5]\d$/.test(typed) && isHour(Number(hours))
+  if (parted && half) return { after, text: written(Number(hours), Number(minutes), half), score: 0.9 }
+  if (parted && strongCues.has(sentence.word(first - 1)) && Number(hours) > 4) {
+    return { after: first + 1, text: written(Number(hours), Number(minutes)), score: 0.4 }
+  }
+  if (/^(?:[01]\d|2[0-3])[0-5]\d$/.test(typed) && cues.has(sentence.word(first - 1))) {
+    if (sentence.measures[first]?.length || sentence.glued(first + 1)) return undefined
+    const score = typed.startsWith('0') ? 0.8 : 0.35
+    return { after: first + 1, text: written(Number(typed.slice(0, 2)), Number(typed.slice(2))), score }
+  }
+  return undefined
+}
+
+/** "3pm", "8 in the morning", "10 o'clock", "22 Uhr", "9h", and the bare hour behind "by". */
+function hourAt(sentence: Sentence, first: number): Clock | undefined {
+  const numeral = sentence.numerals[first]
+  if (!numeral || numeral.needsUnit || !isHour(numeral.value)) return undefined
+  const { after, half, oclock: whole } = halfAt(sentence, numeral.after)
+  if (after > numeral.after)
+    return { after, text: written(numeral.value, 0, half), score: whole || half ? 0.88 : 0.6 }
+  const cue = sentence.word(first - 1)
+  if (sentence.word(numeral.after) === 'h' && numeral.value > 5) {
+    if (!/^(?:at|by|à|until|before)$/.test(cue)) return undefined
+    return { after: numeral.after + 1, text: written(numeral.value, 0), score: 0.5 }
+  }
+  const units = sentence.measures[first]?.length ?? 0
+  if (units > 0 || numeral.value < 1 || !cues.has(cue)) return undefined
+  if (sentence.isStuck(numeral.after)) return undefined
+  return { after: numeral.after, text: written(numeral.value, 0), score: strongCues.has(cue) ? 0.5 : 0.3 }
+}

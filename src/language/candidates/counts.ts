@@ -1,0 +1,61 @@
+// How many: "two 4S 3300", "6x", "x8", "both", "a dozen", "140 cycles".
+
+import { type Family, type Found, type Sentence, wordSet } from './sentence.ts'
+
+const named: ReadonlyMap<string, number> = new Map(
+  Object.entries({ both: 2, pair: 2, couple: 2, dozen: 12, single: 1, twice: 2, once: 1, beide: 2 }),
+)
+const things = wordSet(
+  'pack packs battery batteries board boards charger chargers time times cycle cycles pcs pc piece pieces nos no lipos slots ports outputs channels of sets pairs lipo lihv flights more x others quads models planes identical',
+)
+const mostCounted = 1000
+
+export const findCounts: Family = (sentence, before) => {
+  const packs = new Set(
+    before.filter(({ kind, score }) => kind === 'pack' && score > 0.4).map(({ first }) => first),
+  )
+  const found: Found[] = []
+  for (let first = 0; first < sentence.tokens.length; first += 1) {
+    const one = namedAt(sentence, first) ?? numeralAt(sentence, first, packs)
+    if (one) found.push(one)
+  }
+  return found
+}
+
+function namedAt(sentence: Sentence, first: number): Found | undefined {
+  const value = named.get(sentence.word(first))
+  if (value === undefined) return undefined
+  const score = sentence.word(first) === 'single' || value === 1 ? 0.3 : 0.65
+  return { kind: 'count', text: String(value), first, after: first + 1, score }
+}
+
+function numeralAt(sentence: Sentence, first: number, packs: ReadonlySet<number>): Found | undefined {
+  const numeral = sentence.numerals[first]
+  if (!numeral || numeral.needsUnit || !Number.isInteger(numeral.value)) return undefined
+  if (numeral.value < 1 || numeral.value > mostCounted || /^0|[.,]/.test(sentence.word(first)))
+    return undefined
+  const times = sentence.word(numeral.after) === 'x'
+  const crossed = sentence.word(first - 1) === 'x' && sentence.glued(first)
+  const before = crossed && !sentence.glued(first - 1) ? first - 1 : first
+  const after = times && sentence.glued(numeral.after) ? numeral.after + 1 : numeral.after
+  const units = sentence.measures[first]?.some(({ sure }) => sure > 0.8) ?? false
+  const stuck = sentence.isStuck(after) && !times
+  if (units || stuck || sentence.word(first - 1) === ':') return undefined
+  const text = String(numeral.value)
+  if (times || before < first) return { kind: 'count', text, first: before, after, score: 0.85 }
+  return { kind: 'count', text, first, after, score: scoreOf(sentence, first, after, packs, numeral.spelled) }
+}
+
+function scoreOf(
+  sentence: Sentence,
+  first: number,
+  after: number,
+  packs: ReadonlySet<number>,
+  spelled: boolean,
+): number {
+  const one = sentence.word(first) === 'one'
+  const ofPack = packs.has(after) || packs.has(after + 1)
+  if (ofPack || things.has(sentence.word(after))) return one ? 0.7 : 0.88
+  if (one) return 0.15
+  return spelled ? 0.6 : 0.25
+}

@@ -1,0 +1,32 @@
+// The word that says what a value is for: the preposition or verb before it.
+
+import { type Sentence, wordSet } from './sentence.ts'
+
+const cues = wordSet(
+  "from to at on by with in for until till til off using via of is are was were be reads read reading shows showing says said say set sets charge charging charged discharge put puts sits rests stands stays stay landed through up down after since per than into before within takes took took needs need limit label max min around about like it's its @ = between and or vs against over under without during",
+)
+const fillers = wordSet(
+  'a an the my our his her your this that these those some about around roughly approx approximately nearly almost only just now maybe say like ca circa ~ exactly still currently already another new old small big second first each all both other same ( " \' , :',
+)
+const same: ReadonlyMap<string, string> = new Map([
+  ['@', 'at'],
+  ['=', 'is'],
+  ["it's", 'is'],
+  ['til', 'until'],
+])
+const mostFillers = 4
+
+/** Undefined where none stands there, but for articles and the like. */
+export function cueBefore(sentence: Sentence, first: number): string | undefined {
+  for (let at = first - 1; at >= 0 && at > first - 2 - mostFillers; at -= 1) {
+    const word = sentence.word(at)
+    if (word === '>' && sentence.word(at - 1) === '-') return 'to'
+    if (fillers.has(word) && !isVerb(sentence, at)) continue
+    return cues.has(word) ? (same.get(word) ?? word) : undefined
+  }
+  return undefined
+}
+
+/** "about" and "around" give way to a preposition before them; alone they are the cue. */
+const isVerb = (sentence: Sentence, at: number): boolean =>
+  /^(?:about|around|like|say)$/.test(sentence.word(at)) && !cues.has(sentence.word(at - 1))

@@ -1,0 +1,82 @@
+// All values that a text may tell, whatever way people write them.
+
+import { longestText, plainText } from '../../ground/plain-text.ts'
+import type { Candidate } from './candidate.ts'
+import { findChargers } from './chargers.ts'
+import { findChemistries } from './chemistries.ts'
+import { findClocks } from './clocks.ts'
+import { findCounts } from './counts.ts'
+import { cueBefore } from './cues.ts'
+import { findDurations } from './durations.ts'
+import { findLevels } from './levels.ts'
+import { findNumbers } from './numbers.ts'
+import { findPacks } from './packs.ts'
+import { findQuantities } from './quantities.ts'
+import { findReadings } from './readings.ts'
+import { type Family, type Found, Sentence } from './sentence.ts'
+import { findSources } from './sources.ts'
+
+export type { Candidate, ToldPack, ValueName } from './candidate.ts'
+export { bestCover } from './cover.ts'
+
+/** Later ones look at what the earlier found. */
+const families: readonly Family[] = [
+  findPacks,
+  findChemistries,
+  findLevels,
+  findReadings,
+  findQuantities,
+  findDurations,
+  findClocks,
+  findCounts,
+  findChargers,
+  findSources,
+  findNumbers,
+]
+
+/** Never throws. All candidates, overlapping ones too, best reading first among those that overlap. */
+export function candidatesOf(text: string): readonly Candidate[] {
+  const sentence = new Sentence(plainText(text.slice(0, longestText)))
+  const found: Found[] = []
+  for (const family of families) found.push(...family(sentence, found))
+  return ordered(unique(found).map(one => candidateOf(sentence, one)))
+}
+
+function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack }: Found): Candidate {
+  const start = sentence.tokens[first]?.start ?? 0
+  const end = sentence.tokens[after - 1]?.end ?? start
+  const typed = sentence.text.slice(start, end)
+  const cue = cueBefore(sentence, first)
+  const next = sentence.word(after) || undefined
+  return { kind, text, start, end, typed, score: Math.round(score * 1000) / 1000, cue, next, pack }
+}
+
+/** The surest of those that say the same of the same words. */
+function unique(found: readonly Found[]): readonly Found[] {
+  const best = new Map<string, Found>()
+  for (const one of found) {
+    const key = `${one.kind} ${one.first} ${one.after} ${one.text}`
+    const known = best.get(key)
+    if (!known || known.score < one.score) best.set(key, one)
+  }
+  return [...best.values()]
+}
+
+/** By place; among those that overlap, in a chain of any length, the surest of the most words first. */
+function ordered(candidates: readonly Candidate[]): readonly Candidate[] {
+  const byPlace = [...candidates].sort((a, b) => a.start - b.start)
+  const all: Candidate[] = []
+  let cluster: Candidate[] = []
+  let end = 0
+  const close = () => {
+    all.push(...cluster.sort((a, b) => b.score - a.score || b.end - b.start - (a.end - a.start)))
+    cluster = []
+  }
+  for (const candidate of byPlace) {
+    if (candidate.start >= end) close()
+    cluster.push(candidate)
+    end = Math.max(end, candidate.end)
+  }
+  close()
+  return all
+}

@@ -1,0 +1,149 @@
+// Where a pack stands or is to go: "3.7 a cell", "12.6v" of a 3S, "30%", "half full", "just landed", "storage".
+
+import { measured } from './pack-parts.ts'
+import { type Family, type Found, none, phraseSet, type Sentence, wordSet } from './sentence.ts'
+import { findStateWords } from './state-words.ts'
+
+const ofCell = phraseSet(
+  'per cell, a cell, each cell, each, / cell, cell, on cell, by cell, per zelle, par élément, apiece, on each cell, in each cell, every cell, cells',
+)
+const ofPack = phraseSet(
+  'pack, total, in total, for the pack, for the whole pack, the whole pack, whole pack, all together, altogether, on the pack, insgesamt, across the pack, overall',
+)
+/** Cues of a place on the way from empty to full. */
+export const standing = wordSet(
+  'from at is to until till reads reading sits rests resting stands down shows now about around = @ on',
+)
+/** Words of somebody who holds a meter, or of a setting: volts then are a reading or a limit, no state. */
+const measuring = wordSet(
+  'meter multimeter dmm fluke calibrate calibrated trim cutoff cutout alarm supply psu input terminate',
+)
+const highestCell_V = 4.5
+const lowestCell_V = 2
+
+interface Volts {
+  readonly value: number
+  readonly decimal: string
+  readonly first: number
+  readonly after: number
+  /** Whether the unit was typed. */
+  readonly unit: boolean
+}
+
+function voltsAt(sentence: Sentence, first: number): Volts | undefined {
+  const measure = measured(sentence, first, 'voltage')
+  if (measure) {
+    if (measure.value > 100) return undefined
+    const milli = measure.value === Number(measure.decimal) ? measure.decimal : String(measure.value)
+    return { value: measure.value, decimal: milli, first, after: measure.after, unit: true }
+  }
+  const numeral = sentence.numerals[first]
+  if (!numeral || numeral.needsUnit || numeral.value > 60 || sentence.word(first - 1) === ':')
+    return undefined
+  if (sentence.isStuck(numeral.after) || isOtherMeasure(sentence, first)) return undefined
+  const { decimal, value, after } = numeral
+  return { value, decimal, first, after, unit: false }
+}
+
+/** Its unit is one of something else ("a" of "a cell" is none). */
+export const isOtherMeasure = (sentence: Sentence, at: number): boolean =>
+  sentence.measures[at]?.some(({ dimension }) => dimension !== 'voltage') ?? false
+
+/** Cells in series of the packs that the text names. */
+const seriesIn = (found: readonly Found[]): readonly number[] => [
+  ...new Set(found.flatMap(({ pack }) => pack?.series ?? [])),
+]
+
+export const findLevels: Family = (sentence, before) => {
+  const series = seriesIn(before)
+  const measures = sentence.mentions(measuring)
+  const found: Found[] = [...findStateWords(sentence)]
+  for (let first = 0; first < sentence.tokens.length; first += 1) {
+    found.push(...shareAt(sentence, first))
+    const volts = voltsAt(sentence, first)
+    if (volts) found.push(...levelsOf(sentence, volts, series, measures))
+  }
+  return found
+}
+
+function levelsOf(
+  sentence: Sentence,
+  volts: Volts,
+  series: readonly number[],
+  measures: boolean,
+): readonly Found[] {
+  const { value, decimal, first, after, unit } = volts
+  const state = (text: string, end: number, score: number): Found => ({
+    kind: 'state',
+    text,
+    first,
+    after: end,
+    score,
+  })
+  const voltage = (score: number): Found => ({ kind: 'voltage', text: `${decimal}V`, first, after, score })
+  const cell = value <= highestCell_V ? sentence.phraseEnd(after, ofCell) : undefined
+  if (cell !== undefined && (unit || decimal.includes('.'))) {
+    return [
+      state(`${decimal}V per cell`, cell, 0.95),
+      state(`${decimal}V per cell`, after, 0.6),
+      voltage(0.3),
+    ]
+  }
+  const pack = unit || decimal.includes('.') ? sentence.phraseEnd(after, ofPack) : undefined
+  if (pack !== undefined) {
+    return [state(`${decimal}V pack`, pack, 0.9), state(`${decimal}V pack`, after, 0.6), voltage(0.4)]
+  }
+  const cued = standing.has(sentence.word(first - 1))
+  if (value >= lowestCell_V && value <= highestCell_V) {
+    const score = unit ? 0.75 : bareCellScore(decimal, value, cued)
+    return score > 0
+      ? [state(`${decimal}V`, after, measures ? score * 0.7 : score), voltage(unit ? 0.55 : 0.3)]
+      : []
+  }
+  if (value < lowestCell_V) {
+    if (!unit && !decimal.includes('.')) return []
+    return [state(`${decimal}V`, after, unit ? 0.4 : cued ? 0.25 : 0.15), voltage(unit ? 0.45 : 0.15)]
+  }
+  const fits = series.some(cells => value / cells >= 1.8 && value / cells <= highestCell_V)
+  const likely = unit ? (fits ? 0.7 : 0.35) : decimal.includes('.') ? (fits ? 0.65 : 0.3) : 0
+  if (likely === 0) return unit ? [voltage(0.5)] : fits && cued ? [voltage(0.15)] : []
+  return [
+    state(`${decimal}V pack`, after, measures ? likely * 0.6 : likely),
+    voltage(unit ? 0.5 : decimal.includes('.') ? 0.35 : 0.1),
+  ]
+}
+
+/** How surely a number without a unit is the volts of one cell: `3.85` hardly anything else, `2.2` most often amperes. */
+function bareCellScore(decimal: string, value: number, cued: boolean): number {
+  const decimals = decimal.split('.')[1]?.length ?? 0
+  if (decimals === 0 || decimals > 3) return 0
+  if (decimals >= 2) return value >= 3 ? 0.85 : 0.5
+  const likely = value >= 3.4 && value <= 4.2 ? 0.6 : value >= 3 ? 0.35 : 0.2
+  return cued ? likely + 0.15 : likely
+}
+
+const notCharge = wordSet('more less off out of higher lower worse better cheaper slower faster humidity')
+
+function shareAt(sentence: Sentence, first: number): readonly Found[] {
+  const measure = measured(sentence, first, 'share')
+  if (!measure || measure.numeral.needsUnit || measure.value > 100) return barePercent(sentence, first)
+  const { decimal, value, after } = measure
+  // Nothing left is no place to start from: how many volts are there must be asked.
+  if (value === 0) return [{ kind: 'state', text: '', first, after, score: 0 }]
+  const state = notCharge.has(sentence.word(after)) ? 0.3 : 0.8
+  return [
+    { kind: 'state', text: `${decimal}%`, first, after, score: state },
+    { kind: 'percent', text: `${decimal}%`, first, after, score: 0.5 },
+  ]
+}
+
+/** "from 30 to 80%", "at 60": whole numbers where others are percentages, or nothing else is near. */
+function barePercent(sentence: Sentence, first: number): readonly Found[] {
+  const numeral = sentence.bareNumeral(first)
+  if (!numeral || !Number.isInteger(numeral.value) || numeral.value < 5 || numeral.value > 100) return none
+  if (!standing.has(sentence.word(first - 1)) || sentence.word(first).startsWith('0')) return none
+  const score = sentence.mentions(percents) ? 0.55 : 0.2
+  return [{ kind: 'state', text: `${numeral.decimal}%`, first, after: numeral.after, score }]
+}
+
+const percents = wordSet('% percent pct percentage full soc charged')

@@ -1,0 +1,151 @@
+// Numbers with their units, whatever people call them.
+
+import type { DimensionName } from '../quantities/dimensions.ts'
+import { halfEnd, type Numeral } from './numerals.ts'
+import type { Sentence } from './sentence.ts'
+
+export type Measured = DimensionName | 'area' | 'gauge' | 'fahrenheit' | 'time'
+
+export interface Measure {
+  readonly dimension: Measured
+  /** In A, V, Ah, Wh, W, Ω, °C, m, kg, s, mm²; a share in percent, a rate in C; fahrenheit in °F. */
+  readonly value: number
+  /** As typed, in the unit that was typed. */
+  readonly decimal: string
+  readonly numeral: Numeral
+  readonly first: number
+  readonly after: number
+  /** 0 to 1: lower where the unit may be none. */
+  readonly sure: number
+}
+
+interface Unit {
+  readonly dimension: Measured
+  readonly exponent: number
+  readonly factor?: number
+}
+
+const unit = (dimension: Measured, exponent: number, names: string, factor?: number) =>
+  names.split(', ').map(name => [name, { dimension, exponent, factor }] as const)
+
+const hours = (prefixes: string): string =>
+  prefixes
+    .split(', ')
+    .flatMap(name => [`${name} hour`, `${name} hours`, `${name}hour`, `${name}hours`, `${name} h`])
+    .join(', ')
+
+const listed: readonly (readonly [string, Unit])[] = [
+  ...unit('current', 0, 'a, amp, amps, ampere, amperes, ampère, ampères, amperios'),
+  ...unit('current', -3, 'ma, milliamp, milliamps, milliampere, milliamperes'),
+  ...unit('voltage', 0, 'v, volt, volts, voltios'),
+  ...unit('voltage', -3, 'mv, millivolt, millivolts'),
+  ...unit('capacity', 0, `ah, a h, a · h, ${hours('amp, ampere')}`),
+  ...unit(
+    'capacity',
+    -3,
+    `mah, ma h, ma · h, mahs, m ah, milliamperehours, ${hours('milliamp, milliampere')}`,
+  ),
+  ...unit('energy', 0, `wh, w h, w · h, ${hours('watt')}`),
+  ...unit('energy', 3, `kwh, ${hours('kilowatt')}`),
+  ...unit('power', 0, 'w, watt, watts, vatios, va'),
+  ...unit('power', 3, 'kw, kilowatt, kilowatts, kva'),
+  ...unit('resistance', 0, 'ω, ohm, ohms'),
+  ...unit(
+    'resistance',
+    -3,
+    'mω, m ω, mohm, mohms, milliohm, milliohms, miliohm, miliohms, milli ohm, milli ohms',
+  ),
+  ...unit(
+    'temperature',
+    0,
+    '° c, ° celsius, ° centigrade, °, º, º c, deg, degs, deg c, celsius, centigrade, grad, grados',
+  ),
+  ...unit(
+    'temperature',
+    0,
+    'degree, degrees, degree c, degrees c, degree celsius, degrees celsius, degrees centigrade',
+  ),
+  ...unit('temperature', 0, 'c'),
+  ...unit('fahrenheit', 0, '° f, ° fahrenheit, f, fahrenheit, deg f, degrees f, degrees fahrenheit'),
+  ...unit('rate', 0, 'c, c rate'),
+  ...unit('share', 0, '%, percent, per cent, pct, prozent'),
+  ...unit('length', 0, 'm, metre, metres, meter, meters'),
+  ...unit('length', -2, 'cm, centimetre, centimetres, centimeter, centimeters'),
+  ...unit('length', -3, 'mm, millimetre, millimetres, millimeter, millimeters'),
+  ...unit('length', 0, 'ft, foot, feet', 0.3048),
+  ...unit('length', 0, 'inch, inches, "', 0.0254),
+  ...unit('mass', -3, 'g, gr, gram, grams, gramme, grammes'),
+  ...unit('mass', 0, 'kg, kilo, kilos, kilogram, kilograms'),
+  ...unit('mass', 0, 'oz, ounce, ounces', 0.028349523125),
+  ...unit('mass', 0, 'lb, lbs, pound, pounds', 0.45359237),
+  ...unit('area', 0, 'mm 2, mm ², mm ^ 2, sq mm, square mm, sqmm, square millimetre, square millimetres'),
+  ...unit('area', 0, 'square millimeter, square millimeters, mm squared'),
+  ...unit('gauge', 0, 'awg, gauge, ga'),
+  ...unit('time', 0, 's, sec, secs, second, seconds'),
+  ...unit('time', 0, 'm, min, mins, minute, minutes, minuten', 60),
+  ...unit('time', 0, 'h, hr, hrs, hour, hours, stunde, stunden, std, heure, heures', 3600),
+  ...unit('time', 0, 'day, days, tag, tage', 86_400),
+  ...unit('time', 0, 'week, weeks, wk, wks', 7 * 86_400),
+  ...unit('time', 0, 'month, months', 30 * 86_400),
+  ...unit('time', 0, 'year, years, yr, yrs, season, seasons', 365 * 86_400),
+]
+const units: ReadonlyMap<string, readonly Unit[]> = new Map(
+  [...Map.groupBy(listed, ([name]) => name)].map(([name, all]) => [name, all.map(([, one]) => one)]),
+)
+
+/** All readings of the quantity that begins at this token, the longest unit's only. */
+export function measuresAt(sentence: Sentence, first: number): readonly Measure[] {
+  const numeral = sentence.numerals[first]
+  if (!numeral) return []
+  const end = unitEnd(sentence, numeral.after)
+  if (!end) return []
+  return end.units.flatMap(one => measureOf(sentence, numeral, one, end.after) ?? [])
+}
+
+/** The longest unit at this token; a hyphen between a number and its unit, or inside of one, says nothing. */
+function unitEnd(sentence: Sentence, at: number): { units: readonly Unit[]; after: number } | undefined {
+  const first = sentence.word(at) === '-' && sentence.glued(at) && sentence.glued(at + 1) ? at + 1 : at
+  let name = ''
+  let found: { units: readonly Unit[]; after: number } | undefined
+  for (let next = first; next < first + 4 && next < sentence.tokens.length; next += 1) {
+    const word = sentence.word(next)
+    if (word === '-' && next > first && sentence.glued(next)) continue
+    name = name === '' ? word : `${name} ${word}`
+    const named = units.get(name)
+    if (named) found = { units: named, after: next + 1 }
+  }
+  return found
+}
+
+const articleBefore = /^(?:cell|pack|piece|pop|day|week|time|go|shot|minute|second|bit|lot|few|4|3|2)$/
+
+function measureOf(
+  sentence: Sentence,
+  numeral: Numeral,
+  { dimension, exponent, factor = 1 }: Unit,
+  after: number,
+): Measure | undefined {
+  const short = after - numeral.after === 1 ? sentence.word(numeral.after) : ''
+  const glued = sentence.glued(numeral.after)
+  // "3.7 a cell", "twice a day": an article, no ampere.
+  if (short === 'a' && !glued && articleBefore.test(sentence.word(after))) return undefined
+  if (numeral.needsUnit && /^[acfms]$/.test(short) && !(short === 'c' && numeral.value < 1)) return undefined
+  if (short === 's' && numeral.value <= 14) return undefined
+  const half = numeral.needsUnit && numeral.value === 1 ? halfEnd(sentence, after) : undefined
+  const typed = half === undefined ? decimalOf(numeral, dimension, exponent) : '1.5'
+  return {
+    dimension,
+    value: Number((Number(`${typed}e${exponent}`) * factor).toPrecision(12)),
+    decimal: typed,
+    numeral,
+    first: numeral.first,
+    after: half ?? after,
+    sure: (numeral.thousands === undefined ? 1 : 0.7) * (short.length === 1 && !glued ? 0.9 : 1),
+  }
+}
+
+/** "1.500 mAh" can only mean thousands; of other units the point or comma is one of decimals. */
+function decimalOf(numeral: Numeral, dimension: Measured, exponent: number): string {
+  const { decimal, thousands } = numeral
+  return thousands !== undefined && dimension === 'capacity' && exponent === -3 ? thousands : decimal
+}

@@ -1,0 +1,155 @@
+// Numbers as people write and say them: "2.2", "3,7", "1.500", "two point two", "fifteen hundred", "one and a half".
+
+import type { Sentence } from './sentence.ts'
+
+export interface Numeral {
+  readonly first: number
+  readonly after: number
+  /** With a decimal point, ready for an exact power of ten behind it. */
+  readonly decimal: string
+  readonly value: number
+  readonly spelled: boolean
+  /** Only a number where a unit follows: "half an", "a". */
+  readonly needsUnit?: true
+  /** The other reading, where the separator could mark thousands ("1.500"). */
+  readonly thousands?: string
+}
+
+const small = new Map<string, number>([
+  ...'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'
+    .split(' ')
+    .map((word, value) => [word, value] as const),
+  ...'twenty thirty forty fifty sixty seventy eighty ninety'
+    .split(' ')
+    .map((word, tens) => [word, tens * 10 + 20] as const),
+  // What members of other tongues fall back on, mostly for counts.
+  ...Object.entries({ ein: 1, zwei: 2, drei: 3, vier: 4, fünf: 5, sechs: 6, acht: 8, neun: 9, zehn: 10 }),
+  ...Object.entries({ deux: 2, trois: 3, quatre: 4, cinq: 5, dos: 2, tres: 3, cuatro: 4, dwa: 2, trzy: 3 }),
+])
+const fractions = new Map([
+  ['half', 0.5],
+  ['quarter', 0.25],
+  ['third', 0.333],
+  ['tenth', 0.1],
+])
+const signs = new Map([
+  ['½', '.5'],
+  ['¼', '.25'],
+  ['¾', '.75'],
+])
+const ambiguous = /^[1-9]\d{0,2}[.,]\d{3}$/
+
+/** The numeral that begins at this token, as long as it goes. */
+export function numeralAt(sentence: Sentence, first: number): Numeral | undefined {
+  const whole = digitsAt(sentence, first) ?? spelledAt(sentence, first)
+  if (!whole) return fractionAt(sentence, first)
+  const half = halfEnd(sentence, whole.after)
+  if (half === undefined || !Number.isInteger(whole.value)) return whole
+  return { ...whole, after: half, value: whole.value + 0.5, decimal: `${whole.decimal}.5` }
+}
+
+function digitsAt(sentence: Sentence, first: number): Numeral | undefined {
+  const token = sentence.tokens[first]
+  const sign = signs.get(token?.word ?? '')
+  if (sign !== undefined) return plain(first, first + 1, `0${sign}`)
+  if (token?.kind !== 'number') return undefined
+  const vulgar = sentence.glued(first + 1) ? signs.get(sentence.word(first + 1)) : undefined
+  if (vulgar !== undefined && /^\d+$/.test(token.word))
+    return plain(first, first + 2, `${token.word}${vulgar}`)
+  const decimal = token.word.replace(',', '.').replace(/^\./, '0.')
+  const numeral = plain(first, first + 1, decimal)
+  return ambiguous.test(token.word)
+    ? { ...numeral, thousands: token.word.replace(/[.,]/, '') }
+    : (spacedThousands(sentence, first) ?? numeral)
+}
+
+/** "5 000 mAh": only before the unit of a capacity, which is never that small. */
+function spacedThousands(sentence: Sentence, first: number): Numeral | undefined {
+  const [whole = '', rest = ''] = [sentence.word(first), sentence.word(first + 1)]
+  if (!/^[1-9]\d?$/.test(whole) || !/^\d{3}$/.test(rest) || sentence.glued(first + 1)) return undefined
+  return sentence.word(first + 2) === 'mah' ? plain(first, first + 2, whole + rest) : undefined
+}
+
+const plain = (first: number, after: number, decimal: string, spelled = false): Numeral => ({
+  first,
+  after,
+  decimal,
+  value: Number(decimal),
+  spelled,
+})
+
+function spelledAt(sentence: Sentence, first: number): Numeral | undefined {
+  if (sentence.word(first) === 'point') {
+    const digits = decimalsAt(sentence, first + 1)
+    return digits && plain(first, digits.after, `0.${digits.text}`, true)
+  }
+  const whole = wholeAt(sentence, first)
+  if (!whole) return undefined
+  const digits = sentence.word(whole.after) === 'point' ? decimalsAt(sentence, whole.after + 1) : undefined
+  if (digits) return plain(first, digits.after, `${whole.value}.${digits.text}`, true)
+  return plain(first, whole.after, String(whole.value), true)
+}
+
+function decimalsAt(sentence: Sentence, first: number): { text: string; after: number } | undefined {
+  let text = ''
+  let after = first
+  while (text.length < 3) {
+    const digit = small.get(sentence.word(after))
+    if (digit === undefined || digit > 9) break
+    text += digit
+    after += 1
+  }
+  return text === '' ? undefined : { text, after }
+}
+
+function wholeAt(sentence: Sentence, first: number): { value: number; after: number } | undefined {
+  let at = first
+  if (sentence.word(at) === 'a' && /^(?:hundred|thousand)$/.test(sentence.word(at + 1))) at += 1
+  let [thousands, part, last] = [0, 0, 0]
+  let after = first
+  for (; after < first + 12; at += 1) {
+    const word = sentence.word(at)
+    const value = small.get(word)
+    if (value !== undefined) {
+      const fits = part === 0 || (last === 100 && value < 100) || (last >= 20 && last < 100 && value < 10)
+      if (!fits || (last > 0 && value === 0)) break
+      part += value
+      last = value || 1
+      after = at + 1
+      if (value === 0) break
+    } else if (word === 'hundred' && part < 100) {
+      part = (part || 1) * 100
+      last = 100
+      after = at + 1
+    } else if (word === 'thousand' && thousands === 0) {
+      thousands = (part || 1) * 1000
+      part = 0
+      last = 100
+      after = at + 1
+    } else if (!(last === 100 && word === 'and') && !(last >= 20 && word === '-')) break
+  }
+  return after > first ? { value: thousands + part, after } : undefined
+}
+
+/** Behind a whole number: "and a half". */
+export function halfEnd(sentence: Sentence, at: number): number | undefined {
+  const skipped = sentence.word(at) === '-' ? at + 1 : at
+  if (sentence.word(skipped) !== 'and') return undefined
+  const article = /^(?:-|a)$/.test(sentence.word(skipped + 1)) ? skipped + 2 : skipped + 1
+  const half = /^(?:-|a)$/.test(sentence.word(article)) ? article + 1 : article
+  return sentence.word(half) === 'half' ? half + 1 : undefined
+}
+
+/** "half an", "a quarter of an", "three quarters of an", "a", "an". */
+function fractionAt(sentence: Sentence, first: number): Numeral | undefined {
+  const word = sentence.word(first)
+  const isArticle = word === 'a' || word === 'an'
+  const at = isArticle ? first + 1 : first
+  const share = fractions.get(sentence.word(at))
+  if (share !== undefined) {
+    const of = sentence.word(at + 1) === 'of' ? at + 2 : at + 1
+    const after = /^(?:an?|the)$/.test(sentence.word(of)) ? of + 1 : of
+    return { ...plain(first, after, String(share), true), needsUnit: true }
+  }
+  return isArticle ? { ...plain(first, first + 1, '1', true), needsUnit: true } : undefined
+}

@@ -1,0 +1,186 @@
+// The parts that people tell a pack by, each read where it stands.
+
+import type { ToldPack } from './candidate.ts'
+import { chemistryAt } from './chemistries.ts'
+import type { Measure } from './measures.ts'
+import { phraseSet, type Sentence, wordSet } from './sentence.ts'
+
+export const mostSeries = 14
+const mostParallel = 8
+/** What labels print on a lithium pack, in V for one cell. */
+const nominal_V = [3.7, 3.8, 3.6]
+
+/** The draft of a pack, and how surely its parts are some. */
+export interface Draft extends ToldPack {
+  /** Label energy and volts add nothing, but they belong to the pack. */
+  energy?: true
+  nominal?: number
+  format?: true
+  bare?: true
+  /** A rate below 5C that was not said to be on the label, at this token. */
+  bareRateAt?: number
+  sure: number
+}
+
+/** Reads the part at this token into the draft and gives the token behind it; undefined where none stands. */
+export type DraftPart = (sentence: Sentence, at: number, draft: Draft) => number | undefined
+
+export const measured = (
+  sentence: Sentence,
+  at: number,
+  dimension: Measure['dimension'],
+): Measure | undefined => sentence.measures[at]?.find(measure => measure.dimension === dimension)
+
+/** `3s`, `3 cell`, `three-cell`, `4s2p`, `four cells in series`. */
+const cells: DraftPart = (sentence, at, draft) => {
+  const numeral = sentence.numerals[at]
+  if (draft.series !== undefined || !numeral || !Number.isInteger(numeral.value)) return undefined
+  if (numeral.value < 1 || numeral.value > mostSeries) return undefined
+  const hyphen = sentence.word(numeral.after) === '-' ? numeral.after + 1 : numeral.after
+  const word = sentence.word(hyphen)
+  if (word !== 's' && word !== 'cell' && word !== 'cells' && word !== 'zellen' && word !== 'series')
+    return undefined
+  if (word === 's' && sentence.word(hyphen + 1) === '/') return undefined
+  draft.series = numeral.value
+  draft.sure *= cellsSure(sentence, numeral.after, hyphen, numeral.value)
+  return sentence.phraseEnd(hyphen, inSeries) ?? hyphen + 1
+}
+
+const inSeries = phraseSet('cells in series, cell in series')
+
+function cellsSure(sentence: Sentence, after: number, at: number, value: number): number {
+  const word = sentence.word(at)
+  // "one cell is lower" counts a cell; "2 cell" counts those of a pack.
+  if (word !== 's') return value === 1 ? 0.35 : word === 'cells' ? 0.7 : 0.95
+  return sentence.glued(after) ? 1 : 0.9
+}
+
+const strings: DraftPart = (sentence, at, draft) => {
+  const numeral = sentence.numerals[at]
+  if (draft.parallel !== undefined || !numeral || sentence.word(numeral.after) !== 'p') return undefined
+  if (!Number.isInteger(numeral.value) || numeral.value < 1 || numeral.value > mostParallel) return undefined
+  draft.parallel = numeral.value
+  return numeral.after + 1
+}
+
+const eachCell = phraseSet('per cell, a cell, each cell, each')
+
+const capacity: DraftPart = (sentence, at, draft) => {
+  if (draft.capacity_Ah !== undefined) return undefined
+  const measure = measured(sentence, at, 'capacity')
+  const bare = measure ? undefined : bareCapacityAt(sentence, at)
+  const told = measure ? { value: measure.value, after: measure.after } : bare
+  if (!told || told.value < 0.02 || told.value > 300) return undefined
+  draft.capacity_Ah = told.value
+  draft.sure *= measure?.sure ?? 1
+  if (bare) draft.bare = true
+  const each = sentence.phraseEnd(told.after, eachCell)
+  if (each === undefined || draft.parallel === undefined) return told.after
+  draft.capacity_Ah = Number((told.value * draft.parallel).toPrecision(12))
+  return each
+}
+
+const formats = wordSet('18650 21700 26650 18350 14500 20700')
+
+/** `1500`, `2200s`, `220ish`, `fifteen hundred`: 60 to 30,000, and nothing behind it that makes it something else. */
+export function bareCapacityAt(sentence: Sentence, at: number): { value: number; after: number } | undefined {
+  const numeral = sentence.numerals[at]
+  if (!numeral || numeral.needsUnit) return undefined
+  const mAh = Number(numeral.thousands ?? numeral.decimal)
+  if (!Number.isInteger(mAh) || mAh < 60 || mAh > 30_000) return undefined
+  if (sentence.word(at).startsWith('0') || sentence.word(at - 1) === ':') return undefined
+  const suffix = sentence.word(numeral.after)
+  const glued = sentence.glued(numeral.after)
+  if (glued && (suffix === 's' || suffix === 'ish' || suffix === 'er' || suffix === 'm')) {
+    return { value: mAh / 1000, after: numeral.after + 1 }
+  }
+  const other = sentence.measures[at]?.some(({ after }) => after > numeral.after)
+  if (other || sentence.isStuck(numeral.after)) return undefined
+  return { value: mAh / 1000, after: numeral.after }
+}
+
+const format: DraftPart = (sentence, at, draft) => {
+  if (draft.format || !formats.has(sentence.word(at))) return undefined
+  if (draft.capacity_Ah === undefined && !moreCapacityBehind(sentence, at + 1)) return undefined
+  draft.format = true
+  return at + 1
+}
+
+function moreCapacityBehind(sentence: Sentence, at: number): boolean {
+  for (let next = at; next < at + 4; next += 1) {
+    if (measured(sentence, next, 'capacity') || bareCapacityAt(sentence, next)) return true
+  }
+  return /^cells?$/.test(sentence.word(at))
+}
+
+const chemistry: DraftPart = (sentence, at, draft) => {
+  if (draft.chemistry !== undefined) return undefined
+  const run = chemistryAt(sentence, at)
+  if (!run) return undefined
+  draft.chemistry = run.name
+  return run.after
+}
+
+/** Charge limits on labels seldom reach 5C, discharge ratings seldom stay below: common practice. */
+export const leastDischargeRate_C = 5
+
+const rate: DraftPart = (sentence, at, draft) => {
+  const labelled = /^(?:label|labelled|labeled|rated|max)$/.test(sentence.word(at))
+  const measure = measured(sentence, labelled ? at + 1 : at, 'rate')
+  if (!measure || (measure.numeral.spelled && !labelled)) return undefined
+  const use = sentence.word(measure.after)
+  const charging = /^(?:charge|charging)$/.test(use)
+  const after =
+    charging || /^(?:discharge|burst|continuous|cont|peak)$/.test(use) ? measure.after + 1 : measure.after
+  const isLimit = charging || (after === measure.after && (labelled || measure.value < leastDischargeRate_C))
+  if (!isLimit) {
+    draft.dischargeRate_C ??= measure.value
+    return after
+  }
+  if (draft.labelRate_C !== undefined || measure.value > 20) return undefined
+  draft.labelRate_C = measure.value
+  if (!charging && !labelled) draft.bareRateAt = at
+  return after
+}
+
+/** `11.1V` beside cells or capacity is what the label says, where it is that. */
+const nominal: DraftPart = (sentence, at, draft) => {
+  const measure = measured(sentence, at, 'voltage')
+  if (draft.nominal !== undefined || !measure) return undefined
+  const { value } = measure
+  const count = nominal_V
+    .map(volts => value / volts)
+    .find(cells => Math.abs(cells - Math.round(cells)) < 0.003)
+  if (count === undefined || Math.round(count) < 2) return undefined
+  const series = Math.round(count)
+  if (draft.series === undefined ? series > mostSeries : draft.series !== series) return undefined
+  draft.nominal = series
+  return measure.after
+}
+
+const energy: DraftPart = (sentence, at, draft) => {
+  const measure = measured(sentence, at, 'energy')
+  if (!measure || draft.energy || draft.capacity_Ah === undefined) return undefined
+  draft.energy = true
+  return measure.after
+}
+
+const resistance: DraftPart = (sentence, at, draft) => {
+  const measure = measured(sentence, at, 'resistance')
+  if (!measure || draft.cellResistance_ohm !== undefined || measure.value > 1) return undefined
+  draft.cellResistance_ohm = measure.value
+  return measure.after
+}
+
+/** In the order in which they are tried. */
+export const draftParts: readonly DraftPart[] = [
+  cells,
+  strings,
+  format,
+  capacity,
+  nominal,
+  rate,
+  energy,
+  resistance,
+  chemistry,
+]

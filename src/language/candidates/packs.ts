@@ -1,0 +1,178 @@
+// Packs as people name them: in full, in part, in any order: "4s1500", "6s 5000 65c lipo", "2200mah 3 cell", "a 1300".
+
+import type { ToldPack } from './candidate.ts'
+import { bareCapacityAt, type Draft, draftParts, measured } from './pack-parts.ts'
+import { type Family, type Found, none, type Sentence, wordSet } from './sentence.ts'
+import { decimalText } from './written.ts'
+
+interface Run {
+  readonly first: number
+  readonly after: number
+  readonly draft: Draft
+}
+
+/** Longest packs have this many parts; it also bounds the work. */
+const mostParts = 9
+const glueWords = wordSet('of with and pack packs battery batteries rated at')
+const glueSigns = wordSet('- , / ( ) ;')
+
+/** All the parts that stand together from this token on. */
+function runAt(sentence: Sentence, first: number, withRate: boolean): Run | undefined {
+  const draft: Draft = { sure: 1 }
+  let after = first
+  for (let parts = 0; parts < mostParts; parts += 1) {
+    const start = parts === 0 ? first : gapEnd(sentence, after, draft)
+    const end = start === undefined ? undefined : partEnd(sentence, start, draft)
+    if (end === undefined) break
+    if (!withRate && draft.bareRateAt !== undefined) {
+      draft.labelRate_C = undefined
+      break
+    }
+    after = end
+  }
+  return after > first ? { first, after, draft } : undefined
+}
+
+function partEnd(sentence: Sentence, at: number, draft: Draft): number | undefined {
+  for (const part of draftParts) {
+    const end = part(sentence, at, draft)
+    if (end !== undefined) return end
+  }
+  return undefined
+}
+
+/** Where the next part may stand: a sign says little, words only where what follows them has its unit. */
+function gapEnd(sentence: Sentence, after: number, draft: Draft): number | undefined {
+  if (glueSigns.has(sentence.word(after))) {
+    if (sentence.word(after) !== ',') return after + 1
+    const word = glueWords.has(sentence.word(after + 1)) ? after + 2 : after + 1
+    return isExplicit(sentence, word, draft) ? word : undefined
+  }
+  if (!glueWords.has(sentence.word(after))) return after
+  const behind = glueWords.has(sentence.word(after + 1)) ? after + 2 : after + 1
+  const next = sentence.word(behind) === ',' ? behind + 1 : behind
+  return isExplicit(sentence, next, draft) ? next : undefined
+}
+
+/** A capacity with its unit, or cells in a word, of which the draft has none yet. */
+function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
+  const numeral = sentence.numerals[at]
+  if (!numeral) return false
+  if (measured(sentence, at, 'capacity')) return draft.capacity_Ah === undefined
+  if (draft.series === undefined) return /^cells?$/.test(sentence.word(numeral.after))
+  return (
+    draft.capacity_Ah === undefined && /^\d{3,5}$/.test(sentence.word(at)) && sentence.word(at - 1) === ','
+  )
+}
+
+/** What was told, without what only helped to read it. */
+function toldOf({ draft }: Run): ToldPack {
+  const { sure: _, energy: _e, nominal, format: _f, bare: _b, bareRateAt: _r, ...told } = draft
+  return told.series === undefined && nominal !== undefined ? { ...told, series: nominal } : told
+}
+
+/** The parts that were told, in notation. */
+export function writtenPack(told: ToldPack): string {
+  const {
+    series,
+    parallel = 1,
+    capacity_Ah,
+    chemistry,
+    labelRate_C,
+    dischargeRate_C,
+    cellResistance_ohm,
+  } = told
+  return [
+    series !== undefined && `${series}S${parallel > 1 ? `${parallel}P` : ''}`,
+    capacity_Ah !== undefined && `${decimalText(capacity_Ah, 3)}mAh`,
+    chemistry,
+    dischargeRate_C !== undefined && `${decimalText(dischargeRate_C)}C discharge`,
+    labelRate_C !== undefined && `${decimalText(labelRate_C)}C charge`,
+    cellResistance_ohm !== undefined && `${decimalText(cellResistance_ohm, 3)}mΩ`,
+  ]
+    .filter(Boolean)
+    .join(' ')
+}
+
+const owners = wordSet(
+  'a an the my our his her your this that one of for old new each small big little two three four another',
+)
+
+/** How surely these parts are a pack; 0 where they are none. */
+function scoreOf(sentence: Sentence, { first, draft }: Run): number {
+  const { series, capacity_Ah, chemistry, nominal, bare } = draft
+  const named = [series ?? nominal, capacity_Ah, chemistry].filter(part => part !== undefined).length
+  if (named === 3) return 0.98 * draft.sure
+  if (named === 2) return 0.94 * draft.sure
+  if (series !== undefined) return 0.86 * draft.sure
+  if (capacity_Ah === undefined) return 0
+  const owned = owners.has(sentence.word(first - 1))
+  if (!bare) return owned ? 0.6 : 0.4
+  return isYear(sentence, first) ? 0 : owned || capacity_Ah >= 1 ? 0.45 : 0.3
+}
+
+const isYear = (sentence: Sentence, at: number): boolean =>
+  /^(?:19|20)\d\d$/.test(sentence.word(at)) && /^(?:in|since|from|of|,)$/.test(sentence.word(at - 1))
+
+export const findPacks: Family = sentence => {
+  const found: Found[] = []
+  let inside = 0
+  for (let first = 0; first < sentence.tokens.length; first += 1) {
+    if (first >= inside) {
+      const run = runAt(sentence, first, false)
+      const score = run ? scoreOf(sentence, run) : 0
+      if (run && score > 0) {
+        found.push(foundPack(sentence, run, score))
+        found.push(...withLabelRate(sentence, run))
+        inside = run.after
+      }
+    }
+    found.push(...partsAt(sentence, first))
+  }
+  return found
+}
+
+/** "4s 1500 2C": the label's limit less likely than the rate that is asked about. */
+function withLabelRate(sentence: Sentence, without: Run): readonly Found[] {
+  if (without.draft.bareRateAt === undefined) return none
+  const run = runAt(sentence, without.first, true)
+  return run && run.after > without.after ? [foundPack(sentence, run, 0.5)] : none
+}
+
+function foundPack(sentence: Sentence, run: Run, score: number): Found {
+  const pack = toldOf(run)
+  pack.count = countBefore(sentence, run.first)
+  pack.mass_kg = massBehind(sentence, run.after)
+  return { kind: 'pack', text: writtenPack(pack), first: run.first, after: run.after, score, pack }
+}
+
+function countBefore(sentence: Sentence, first: number): number | undefined {
+  const at = /^(?:x|of|of my)$/.test(sentence.word(first - 1)) ? first - 2 : first - 1
+  const numeral = sentence.numerals[at]
+  if (!numeral || numeral.needsUnit || numeral.after < first - 1) return undefined
+  return Number.isInteger(numeral.value) && numeral.value >= 1 && numeral.value <= 100
+    ? numeral.value
+    : undefined
+}
+
+function massBehind(sentence: Sentence, after: number): number | undefined {
+  for (let at = after; at < after + 4; at += 1) {
+    const mass = measured(sentence, at, 'mass')
+    if (mass) return mass.value
+    if (!/^(?:,|\(|at|of|with|and|pack|that|weighs|weighing|is)$/.test(sentence.word(at))) return undefined
+  }
+  return undefined
+}
+
+const putIn = wordSet('put puts went took takes gave in back out used says said counted showed reads of')
+
+/** A capacity by itself: mAh that were put in, or what a label says. */
+function partsAt(sentence: Sentence, first: number): readonly Found[] {
+  const measure = measured(sentence, first, 'capacity')
+  const bare = measure || isYear(sentence, first) ? undefined : bareCapacityAt(sentence, first)
+  const told = measure ?? bare
+  if (!told || told.value > 300) return none
+  const moved = putIn.has(sentence.word(first - 1)) || putIn.has(sentence.word(told.after))
+  const score = measure ? 0.7 * measure.sure : moved ? 0.5 : 0.35
+  return [{ kind: 'capacity', text: `${decimalText(told.value, 3)}mAh`, first, after: told.after, score }]
+}

@@ -1,0 +1,182 @@
+// Plain quantities: currents, rates, power, energy, temperatures, lengths, masses and wires.
+
+import type { Measure } from './measures.ts'
+import { type Family, type Found, none, type Sentence, wordSet } from './sentence.ts'
+import { decimalText } from './written.ts'
+
+interface Form {
+  readonly kind: Found['kind']
+  /** In the notation of the kind; undefined where no such thing can be. */
+  write(measure: Measure): string | undefined
+  readonly score: number
+}
+
+const within = (min: number, max: number, write: (measure: Measure) => string) => (measure: Measure) =>
+  measure.value >= min && measure.value <= max ? write(measure) : undefined
+
+const forms: Readonly<Partial<Record<Measure['dimension'], Form>>> = {
+  current: {
+    kind: 'current',
+    score: 0.8,
+    write: within(0.001, 500, ({ value }) => `${decimalText(value)}A`),
+  },
+  power: { kind: 'power', score: 0.6, write: within(0.5, 20_000, ({ value }) => `${decimalText(value)}W`) },
+  energy: {
+    kind: 'energy',
+    score: 0.75,
+    write: within(0.1, 20_000, ({ value }) => `${decimalText(value)}Wh`),
+  },
+  fahrenheit: { kind: 'temperature', score: 0.85, write: ({ decimal }) => `${decimal}°F` },
+  length: {
+    kind: 'length',
+    score: 0.7,
+    write: within(0.0001, 1000, ({ value }) => `${decimalText(value)}m`),
+  },
+  mass: { kind: 'mass', score: 0.8, write: within(0.0001, 50, ({ value }) => `${decimalText(value, 3)}g`) },
+  gauge: { kind: 'gauge', score: 0.95, write: within(0, 40, ({ decimal }) => `AWG ${decimal}`) },
+  area: { kind: 'gauge', score: 0.9, write: within(0.02, 120, ({ decimal }) => `${decimal}mm²`) },
+}
+
+export const findQuantities: Family = sentence => {
+  const weather = sentence.mentions(weatherWords)
+  const wire = sentence.mentions(wireWords)
+  const found: Found[] = []
+  for (let first = 0; first < sentence.tokens.length; first += 1) {
+    for (const measure of sentence.measures[first] ?? []) {
+      const form = forms[measure.dimension]
+      const text = form?.write(measure)
+      if (form && text !== undefined) found.push(foundOf(measure, form.kind, text, form.score))
+    }
+    found.push(...degreesOrRate(sentence, first, weather), ...bareTemperature(sentence, first, weather))
+    found.push(...gaugeBefore(sentence, first), ...wireMillimetres(sentence, first, wire))
+    found.push(...bareCurrent(sentence, first))
+  }
+  return [...found, ...findSaidRates(sentence)]
+}
+
+const foundOf = (measure: Measure, kind: Found['kind'], text: string, score: number): Found => ({
+  kind,
+  text,
+  first: measure.first,
+  after: measure.after,
+  score: score * measure.sure,
+})
+
+const weatherWords = wordSet(
+  'weather cold hot warm cool outside outdoors garage shed degree degrees sun shade winter summer frost freezing frozen infrared temperature temp heat fridge freezer balcony heated room workshop hangar °',
+)
+
+/** "50C": a rate beside a pack or a charge, degrees beside words of weather or heat. */
+function degreesOrRate(sentence: Sentence, first: number, weather: boolean): readonly Found[] {
+  const measures = sentence.measures[first] ?? []
+  const degrees = measures.find(({ dimension }) => dimension === 'temperature')
+  const rate = measures.find(({ dimension }) => dimension === 'rate')
+  if (!degrees) return rate ? [rateOf(rate, 0.8)] : none
+  const negative = isNegative(sentence, first)
+  const start = negative ? negative.first : first
+  const sign = negative ? '-' : ''
+  const score = rate ? (negative ? 0.9 : weather && degrees.value > 5 ? 0.75 : 0.2) : 0.85
+  const temperature: Found = {
+    ...foundOf(degrees, 'temperature', `${sign}${degrees.decimal}°C`, score),
+    first: start,
+  }
+  if (degrees.value > 150) return rate ? [rateOf(rate, 0.8)] : none
+  if (!rate || negative) return [temperature]
+  return [temperature, rateOf(rate, weather && rate.value > 5 ? 0.4 : 0.8)]
+}
+
+const rateOf = (measure: Measure, score: number): Found =>
+  foundOf(measure, 'rate', `${measure.decimal}C`, measure.value > 0 && measure.value <= 300 ? score : 0)
+
+/** "-5", "minus five": the token of its sign. */
+function isNegative(sentence: Sentence, first: number): { first: number } | undefined {
+  const before = sentence.word(first - 1)
+  if (/^(?:minus|menos|moins)$/.test(before)) return { first: first - 1 }
+  const isSign = before === '-' && sentence.glued(first) && !sentence.glued(first - 1)
+  return isSign ? { first: first - 1 } : undefined
+}
+
+const placeBehind = wordSet('in outside here by on under overnight today this and , . ? ! when but with so c')
+
+/** "minus five", "-6", and "34 in the garage": a number without a unit. */
+function bareTemperature(sentence: Sentence, first: number, weather: boolean): readonly Found[] {
+  const numeral = sentence.bareNumeral(first)
+  if (!numeral) return none
+  if (!Number.isInteger(numeral.value) || numeral.value > 80) return none
+  const negative = isNegative(sentence, first)
+  const text = `${negative ? '-' : ''}${numeral.decimal}°C`
+  if (negative)
+    return [{ kind: 'temperature', text, first: negative.first, after: numeral.after, score: 0.8 }]
+  if (!weather || numeral.value < 1) return none
+  if (/^(?:plus|\+)$/.test(sentence.word(first - 1))) {
+    return [{ kind: 'temperature', text, first: first - 1, after: numeral.after, score: 0.7 }]
+  }
+  const likely = placeBehind.has(sentence.word(numeral.after)) && numeral.value > 12 ? 0.4 : 0.25
+  return [{ kind: 'temperature', text, first, after: numeral.after, score: likely }]
+}
+
+/** "AWG 16", "awg16". */
+function gaugeBefore(sentence: Sentence, first: number): readonly Found[] {
+  if (!/^(?:awg|gauge)$/.test(sentence.word(first))) return none
+  const hyphen = /^[-#]$/.test(sentence.word(first + 1)) ? first + 2 : first + 1
+  const numeral = sentence.numerals[hyphen]
+  if (!numeral || !Number.isInteger(numeral.value) || numeral.value > 40 || numeral.needsUnit) return none
+  if (sentence.measures[first - 1]?.some(({ dimension }) => dimension === 'gauge')) return none
+  return [{ kind: 'gauge', text: `AWG ${numeral.decimal}`, first, after: numeral.after, score: 0.95 }]
+}
+
+const wireWords = wordSet(
+  'wire wires cable lead leads silicone mm2 cross section awg gauge thickness core thin thick square',
+)
+
+/** "2.5mm cable" is a cross-section in the trade. */
+function wireMillimetres(sentence: Sentence, first: number, wire: boolean): readonly Found[] {
+  const measure = sentence.measures[first]?.find(({ dimension }) => dimension === 'length')
+  const numeral = sentence.numerals[first]
+  if (!wire || !numeral || numeral.needsUnit || numeral.value > 50 || numeral.value < 0.1) return none
+  if (measure && sentence.word(measure.after - 1) === 'mm') {
+    return [foundOf(measure, 'gauge', `${measure.decimal}mm²`, 0.6)]
+  }
+  if (!sentence.bareNumeral(first)) return none
+  const gauge = Number.isInteger(numeral.value) && numeral.value >= 8
+  const text = gauge ? `AWG ${numeral.decimal}` : `${numeral.decimal}mm²`
+  return [{ kind: 'gauge', text, first, after: numeral.after, score: 0.25 }]
+}
+
+const setting = wordSet(
+  'at with on set use using give run put to of than = @ by try choose says below above max only,',
+)
+
+/** "charge it at 2", "set 1.3": amperes are what people leave the unit off. */
+function bareCurrent(sentence: Sentence, first: number): readonly Found[] {
+  const numeral = sentence.bareNumeral(first)
+  if (!numeral) return none
+  if (numeral.value < 0.05 || numeral.value > 40 || numeral.decimal.split('.')[1]?.length === 3) return none
+  if (sentence.word(first - 1) === ':' || isNegative(sentence, first)) return none
+  const fraction = !Number.isInteger(numeral.value)
+  const cued = setting.has(sentence.word(first - 1))
+  if (!cued && !fraction) return none
+  const low = numeral.value < 3
+  const score = fraction ? (low ? 0.45 : 0.25) + (cued ? 0.15 : 0) : numeral.value <= 20 ? 0.4 : 0.2
+  return [{ kind: 'current', text: `${numeral.decimal}A`, first, after: numeral.after, score }]
+}
+
+/** "half a C", "C/2", "a tenth of capacity". */
+function findSaidRates(sentence: Sentence): readonly Found[] {
+  const found: Found[] = []
+  for (let first = 0; first < sentence.tokens.length; first += 1) {
+    if (sentence.word(first) === 'c' && sentence.word(first + 1) === '/') {
+      const numeral = sentence.numerals[first + 2]
+      if (numeral && Number.isInteger(numeral.value) && numeral.value >= 1 && numeral.value <= 100) {
+        found.push({ kind: 'rate', text: `C/${numeral.value}`, first, after: numeral.after, score: 0.9 })
+      }
+    }
+    const tenth = sentence.numerals[first]
+    if (tenth?.needsUnit && sentence.word(tenth.after - 1) !== 'c' && tenth.decimal === '0.1') {
+      const after = sentence.word(tenth.after) === 'capacity' ? tenth.after + 1 : tenth.after
+      const score = after > tenth.after ? 0.85 : 0.3
+      found.push({ kind: 'rate', text: 'C/10', first, after, score })
+    }
+  }
+  return found
+}

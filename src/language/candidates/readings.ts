@@ -1,0 +1,111 @@
+// Several readings in a row: of cells ("3.82 3.83 3.79", "3,81/3,84/3,80 V") and of their resistance ("5 6 5 7 mΩ").
+
+import type { Measure } from './measures.ts'
+import { type Family, type Found, type Sentence, wordSet } from './sentence.ts'
+
+const mostReadings = 14
+const between = wordSet(', / ; | - & and und')
+
+interface Row {
+  readonly values: readonly number[]
+  readonly decimals: readonly string[]
+  readonly after: number
+  /** Behind the last number, where it has one. */
+  readonly unit?: Measure
+}
+
+/** Numbers with only signs, "and" or nothing between them; the last may have the unit of all of them. */
+function rowAt(sentence: Sentence, first: number): Row | undefined {
+  const decimals: string[] = []
+  const values: number[] = []
+  let [at, after] = [first, first]
+  let unit: Measure | undefined
+  while (values.length < mostReadings) {
+    const numeral = sentence.numerals[at]
+    if (!numeral || numeral.needsUnit || numeral.spelled) break
+    const measures = sentence.measures[at] ?? []
+    const own = measures.find(({ dimension }) => dimension === 'voltage' || dimension === 'resistance')
+    if (measures.length > 0 && !own) break
+    if (unit && own && own.dimension !== unit.dimension) break
+    if (!own && sentence.word(numeral.after) !== '/' && sentence.isStuck(numeral.after)) break
+    decimals.push(numeral.decimal)
+    values.push(numeral.value)
+    unit = own ?? unit
+    after = own?.after ?? numeral.after
+    at = separatorEnd(sentence, after)
+  }
+  return values.length < 2 ? undefined : { values, decimals, after, unit }
+}
+
+function separatorEnd(sentence: Sentence, after: number): number {
+  let at = after
+  while (at < after + 3 && between.has(sentence.word(at))) at += 1
+  const skipped = at > after && /^(?:a|an|the|one|is|at|other)$/.test(sentence.word(at)) ? at + 1 : at
+  return sentence.word(skipped) === 'other' ? skipped + 1 : skipped
+}
+
+const likeCell = (value: number, decimal: string): boolean =>
+  decimal.includes('.') && value >= 0 && value <= 4.5
+
+export const findReadings: Family = sentence => {
+  const found: Found[] = []
+  const talk = sentence.mentions(resistanceWords)
+  let inside = 0
+  for (let first = 0; first < sentence.tokens.length; first += 1) {
+    if (first < inside) continue
+    const row = rowAt(sentence, first)
+    if (!row) continue
+    inside = row.after
+    const one = cellVolts(first, row) ?? resistances(first, row, talk)
+    if (one) found.push(one)
+  }
+  return [...found, ...findResistances(sentence, talk)]
+}
+
+function cellVolts(first: number, { values, decimals, after, unit }: Row): Found | undefined {
+  if (unit?.dimension === 'resistance') return undefined
+  const all = values.every((value, at) => likeCell(value, decimals[at] ?? '') || value === 0)
+  if (!all || !values.some(value => value >= 2)) return undefined
+  const twoPlaces = decimals.every(decimal => (decimal.split('.')[1]?.length ?? 0) >= 2)
+  const score = twoPlaces ? 0.93 : values.length > 2 && Math.min(...values) > 1.8 ? 0.75 : 0.4
+  return { kind: 'cellVolts', text: decimals.join(' '), first, after, score }
+}
+
+const resistanceWords = wordSet('ir resistance resistances mohm mω milliohm milliohms mohms ri')
+
+function resistances(
+  first: number,
+  { values, decimals, after, unit }: Row,
+  talk: boolean,
+): Found | undefined {
+  const inOhm = unit?.dimension === 'resistance'
+  if (!inOhm && !(talk && values.length > 2)) return undefined
+  if (values.some(value => value > 500 || value <= 0)) return undefined
+  const ohms = unit && unit.value > 1 ? undefined : `${decimals.join(' ')} mΩ`
+  return ohms === undefined
+    ? undefined
+    : { kind: 'resistances', text: ohms, first, after, score: inOhm ? 0.93 : 0.7 }
+}
+
+/** One alone; without a unit only where resistances are talked about. */
+function findResistances(sentence: Sentence, talk: boolean): readonly Found[] {
+  const found: Found[] = []
+  for (let first = 0; first < sentence.tokens.length; first += 1) {
+    const measure = sentence.measures[first]?.find(({ dimension }) => dimension === 'resistance')
+    const numeral = talk ? sentence.bareNumeral(first) : undefined
+    if (measure) {
+      const text = measure.value === Number(measure.decimal) ? `${measure.decimal}Ω` : `${measure.decimal}mΩ`
+      found.push({ kind: 'resistance', text, first, after: measure.after, score: 0.85 })
+    } else if (numeral) {
+      if (numeral.value <= 0 || numeral.value > 300 || numeral.decimal.length > 4) continue
+      found.push({
+        kind: 'resistance',
+        text: `${numeral.decimal}mΩ`,
+        first,
+        after: numeral.after,
+        score: 0.35,
+      })
+    }
+  }
+  return found
+}

@@ -1,0 +1,107 @@
+// What feeds a charger: "12v 60ah car battery at 12.5", "cig lighter 10A", "65w usb-c", "laptop brick 20v 3.25a", "generator".
+
+import { type Family, type Found, type Sentence, wordSet } from './sentence.ts'
+import { isLead, namedSource, type SourceDraft, sourcePart, writtenSource } from './source-parts.ts'
+
+interface Run {
+  readonly first: number
+  readonly after: number
+  readonly draft: SourceDraft
+}
+
+const glue = wordSet(
+  ', @ - / and at with of limit gives give output on resting rest is the my old to wound in has reads showing sits from ( ) only : rated',
+)
+/** Between a source and its volts these mean where it stands. */
+const mostGlue = 2
+
+/** All that stands together of a source from this token on. */
+function runAt(sentence: Sentence, first: number, taken: ReadonlySet<number>): Run | undefined {
+  const draft: SourceDraft = { sure: 0 }
+  let after = first
+  let at = first
+  let skipped = 0
+  while (skipped <= mostGlue && at < sentence.tokens.length && !taken.has(at)) {
+    const before = { ...draft }
+    const end = sourcePart(sentence, at, draft)
+    if (end !== undefined) {
+      // "supply at 2A": the current that is asked about, none of the source.
+      const current = /^(?:at|to)$/.test(sentence.word(at - 1)) && draft.amps !== before.amps
+      if (current && before.amps === undefined && before.volts === undefined && draft.kind !== 'supply') break
+      after = end
+      at = end
+      skipped = 0
+    } else if (glue.has(sentence.word(at)) && at > first) {
+      at += 1
+      skipped += 1
+    } else break
+  }
+  return after > first ? { first, after, draft } : undefined
+}
+
+export const findSources: Family = (sentence, before) => {
+  const packs = before.filter(({ kind, score, pack }) => kind === 'pack' && score > 0.6 && isOwnPack(pack))
+  const taken = new Set(
+    packs.flatMap(({ first, after }) => Array.from({ length: after - first }, (_, i) => first + i)),
+  )
+  const found: Found[] = [...packSources(sentence, packs)]
+  let inside = 0
+  for (let first = 0; first < sentence.tokens.length; first += 1) {
+    if (first < inside || taken.has(first)) continue
+    const run = runAt(sentence, first, taken)
+    if (!run) continue
+    const score = scoreOf(run)
+    if (score === 0) continue
+    inside = run.after
+    found.push({ kind: 'source', text: writtenSource(run.draft), first, after: run.after, score })
+    found.push(...withoutGarnish(sentence, run, score))
+  }
+  return found
+}
+
+/** Cells are told: no lead battery is told by them. */
+const isOwnPack = (pack: Found['pack']): boolean => pack?.series !== undefined
+
+/** "lead battery in the van at 12.5" also without its last figure or its first word, as people part it. */
+function withoutGarnish(sentence: Sentence, { first, after, draft }: Run, score: number): readonly Found[] {
+  const named = namedSource(sentence, first)
+  if (!named || named.after >= after || named.sure < 0.5) return []
+  return [
+    {
+      kind: 'source',
+      text: writtenSource({ kind: named.kind, sure: 0, chemistry: draft.chemistry }),
+      first,
+      after: named.after,
+      score: score * 0.6,
+    },
+  ]
+}
+
+function scoreOf({ draft }: Run): number {
+  const { kind, sure, volts, amps, watts, capacity_Ah, energy_Wh, engine } = draft
+  const figures = [volts, amps, watts, capacity_Ah, energy_Wh, engine].filter(one => one !== undefined).length
+  if (kind === undefined) {
+    if (volts !== undefined && (amps !== undefined || watts !== undefined))
+      return Number(volts) >= 5 ? 0.75 : 0
+    if (capacity_Ah !== undefined && capacity_Ah >= 12)
+      return draft.chemistry !== undefined || volts !== undefined ? 0.7 : 0.5
+    return draft.chemistry === 'AGM' ? 0.3 : 0
+  }
+  if (figures === 0) return sure * 0.85
+  return isLead(draft) || sure > 0.5 ? 0.88 : 0.75
+}
+
+const feeding = wordSet('off using from out via with')
+const between = wordSet('my the a an of our his')
+
+/** A pack that feeds: behind "from", "off" or "using". */
+function packSources(sentence: Sentence, packs: readonly Found[]): readonly Found[] {
+  return packs.flatMap(({ text, first, after, score }) => {
+    let at = first - 1
+    while (at > first - 4 && between.has(sentence.word(at))) at -= 1
+    const cue = sentence.word(at)
+    if (!feeding.has(cue)) return []
+    const likely = cue === 'with' ? 0.4 : cue === 'from' && packs.length < 2 ? 0.7 : 0.99
+    return [{ kind: 'source' as const, text, first, after, score: likely * Math.min(1, score / 0.94) }]
+  })
+}
