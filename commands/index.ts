@@ -68,23 +68,27 @@ import { helpWords } from './me/help.words.ts'
 import { parallel } from './session/parallel.ts'
 import { plan } from './session/plan.ts'
 import { lead } from './supply/lead.ts'
+import { leadWords } from './supply/lead.words.ts'
 import { lend } from './supply/lend.ts'
+import { lendWords } from './supply/lend.words.ts'
 import { source } from './supply/source.ts'
+import { sourceWords } from './supply/source.words.ts'
 import { supply } from './supply/supply.ts'
+import { supplyWords } from './supply/supply.words.ts'
 
 const answering: readonly Command[] = [
   entry(current, currentWords),
   entry(time, timeWords),
-  source,
+  entry(source, sourceWords),
   plan,
   storage,
   cells,
   parallel,
   health,
-  lend,
-  supply,
+  entry(lend, lendWords),
+  entry(supply, supplyWords),
   percent,
-  lead,
+  entry(lead, leadWords),
   trim,
   compare,
   travel,

@@ -2,11 +2,12 @@
 
 import type { Feed } from '../../src/charging/setting/input.ts'
 import {
+  leadAcidLimitsOf,
+  leadAcidResistance_ohm,
   leadAcidRest,
+  outletWiring_ohm,
   starterBlocks,
   starterCapacity_Ah,
-  starterFloor_V,
-  starterResistance_ohm,
   starterRest_V,
 } from '../../src/charging/things/lead-acid.ts'
 import {
@@ -24,7 +25,11 @@ import { cite } from './setting.words.ts'
 const usbPd = 'USB Power Delivery Specification R3.x, power rules; IEC 62680-1-2:2022'
 
 /** What had to be assumed about the source because the question did not say it. */
-export function sourceAssumed(source: Source | undefined, locale: Locale): readonly (Text | undefined)[] {
+export function sourceAssumed(
+  source: Source | undefined,
+  locale: Locale,
+  toldSoc?: number,
+): readonly (Text | undefined)[] {
   const { say, show } = locale
   if (source?.kind === 'power bank' && !source.offers && source.usbPd_W === undefined) {
     const { voltage_V, current_A } = plainUsbOffer.value
@@ -34,11 +39,11 @@ export function sourceAssumed(source: Source | undefined, locale: Locale): reado
   }
   if (source?.kind !== 'vehicle outlet' || source.engine === 'running') return []
   return [
-    source.rest_V === undefined
-      ? say`the starter battery is taken to rest at ${show.voltage(starterBlocks(source) * starterRest_V.value)} (${cite(starterRest_V, locale)})`
+    source.rest_V === undefined && toldSoc === undefined
+      ? say`the vehicle's battery is taken to rest at ${show.voltage(starterBlocks(source) * starterRest_V.value)} (${cite(starterRest_V, locale)})`
       : undefined,
     source.capacity_Ah === undefined
-      ? say`the starter battery is taken to hold ${show.capacity(starterCapacity_Ah.value)} (${cite(starterCapacity_Ah, locale)})`
+      ? say`the vehicle's battery is taken to hold ${show.capacity(starterCapacity_Ah.value)} (${cite(starterCapacity_Ah, locale)})`
       : undefined,
   ]
 }
@@ -83,17 +88,23 @@ function bankLine({ label_Wh }: PowerBank, locale: Locale): Text {
 }
 
 function outletLines(
-  { fuse_A, engine }: VehicleOutlet,
+  outlet: VehicleOutlet,
   { current_A, lowest_V, power_W, store }: Feed,
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show } = locale
+  const { fuse_A, engine, battery = 'starter' } = outlet
+  const { share, restFloor_V, loadFloor_V } = leadAcidLimitsOf(outlet)
+  const what = battery === 'starter' ? say`Starter battery` : say`Deep-cycle battery`
   return [
     say`Fuse: ${show.current(fuse_A)} × ${show.number(fuseShare.value, 1)} = ${show.current(current_A)} (${cite(fuseShare, locale)}); at ${show.voltage(lowest_V)} that is ${show.power(power_W)}.`,
     engine === 'running' ? say`Voltage: ${cite(engineRunning_V, locale)}.` : undefined,
     store &&
-      say`Starter battery: ${show.percent(store.soc)} at ${show.voltage(store.rest_V(store.soc))} at rest (${cite(leadAcidRest, locale)}); stop at ${show.voltage(store.restFloor_V)} at rest (${cite(starterFloor_V, locale)}).`,
-    store && say`Its sag: ${show.resistance(store.resistance_ohm)} (${cite(starterResistance_ohm, locale)}).`,
+      say`${what}: ${show.percent(store.soc)} at ${show.voltage(store.rest_V(store.soc))} at rest (${cite(leadAcidRest, locale)}).`,
+    store &&
+      say`It is stopped at ${show.voltage(store.restFloor_V)} at rest (${show.percent(share.value)} of its label at most, ${cite(share, locale)}; ${cite(restFloor_V, locale)}) or at ${show.voltage(store.loadFloor_V)} at its poles under load (${cite(loadFloor_V, locale)}), whichever comes first.`,
+    store &&
+      say`Its sag: ${show.resistance(store.resistance_ohm)} (${cite(leadAcidResistance_ohm, locale)}; ${cite(outletWiring_ohm, locale)}).`,
   ]
 }
 
@@ -103,11 +114,11 @@ function batteryLines(
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show, own } = locale
-  const { loadFloor_V, name } = pack.chemistry
+  const { loadFloor_V, restFloor_V, name } = pack.chemistry
   return [
     say`Source current: at most ${show.rate(batterySourceRate_C.value)} × ${show.capacity(pack.capacity_Ah)} = ${show.current(current_A)} (${cite(batterySourceRate_C, locale)}).`,
     store &&
-      say`Its floor: ${show.perCell(store.loadFloor_V / pack.series)} per cell under load, ${show.voltage(store.loadFloor_V)} in all; ${own(name)} must not go below ${show.perCell(loadFloor_V.value)} (${cite(loadFloor_V, locale)}), and the charger and the club may ask for more.`,
+      say`Its floor: ${show.perCell(store.loadFloor_V / pack.series)} per cell under load, ${show.voltage(store.loadFloor_V)} in all, and ${show.perCell(store.restFloor_V / pack.series)} at rest; ${own(name)} must not go below ${show.perCell(loadFloor_V.value)} (${cite(loadFloor_V, locale)}) nor rest below ${show.perCell(restFloor_V.value)} (${cite(restFloor_V, locale)}), and the charger and the club may ask for more.`,
     store && say`Its sag: ${show.resistance(store.resistance_ohm)} in all.`,
   ]
 }

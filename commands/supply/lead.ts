@@ -1,12 +1,9 @@
 // What a lead of a gauge and length takes from the volts, or the thinnest gauge that a load may have.
 
-import { defineCommand, type Inputs, optional, required } from '../../src/assistant/old-command.ts'
-import type { Answer } from '../../src/assistant/reply.ts'
-import { leadCautions } from '../../src/cautions/leads.ts'
+import { type Asked, optional, required, service } from '../../src/assistant/command.ts'
+import { figure, known } from '../../src/assistant/quantified.ts'
 import { type Lead, type LeadLoad, leadOf, thinnestLead } from '../../src/charging/sources/lead.ts'
-import { mostRise_K } from '../../src/charging/things/wire.ts'
-import { Problem } from '../../src/ground/problem.ts'
-import type { Show } from '../../src/ground/show.ts'
+import { mostRise_K, wireArea_mm2 } from '../../src/charging/things/wire.ts'
 import {
   currentKind,
   gaugeKind,
@@ -14,165 +11,96 @@ import {
   temperatureKind,
   voltageKind,
 } from '../../src/language/kinds/values.ts'
-import { followUp, written } from '../shared/follow-up.ts'
 import { type DropLimit, dropKind } from './drop-kind.ts'
-import { gaugeName, leadFigures, leadWorking } from './lead-words.ts'
+import { shareOfNothing } from './supply-problems.words.ts'
 
-const options = {
-  gauge: optional(gaugeKind, {
-    description: 'of the wire; the thinnest that will do when not said',
-    phrase: text => text,
-  }),
-  length: required(lengthKind, {
-    description: 'of the lead from end to end',
-    phrase: text => `${text} long`,
-  }),
-  current: required(currentKind, { description: 'that flows through it', phrase: text => `at ${text}` }),
-  voltage: optional(voltageKind, { description: 'that is fed in', phrase: text => `fed with ${text}` }),
-  drop: optional(dropKind, {
-    description: 'the most it may drop, in volts or percent',
-    phrase: text => `dropping ${text} at most`,
-  }),
-  temperature: optional(temperatureKind, {
-    description: 'of the air about it; 20 °C when not said',
-    phrase: text => `in air at ${text}`,
-  }),
+const takes = {
+  gauge: optional(gaugeKind),
+  length: required(lengthKind),
+  current: required(currentKind),
+  voltage: optional(voltageKind),
+  drop: optional(dropKind),
+  temperature: optional(temperatureKind),
 }
 
 /** Where a gauge is wanted and no limit is named. */
-const usualShare = 0.03
-const usual_V = 12
-const usualAir_C = 20
+export const usualShare = 0.03
+export const usual_V = 12
+export const usualAir_C = 20
 
-export const lead = defineCommand({
+export const lead = service({
   name: 'lead',
-  summary: 'What a lead drops and how warm it grows, or the thinnest wire that will do.',
-  options,
+  takes,
   examples: [
     'lead gauge: AWG 16 length: 1m current: 10A voltage: 12V',
     'lead length: 2m current: 8A voltage: 12V drop: 3%',
     'lead gauge: AWG 24 length: 30cm current: 10A',
   ],
-  plainWords: [
-    'what wire',
-    'awg for',
-    'what awg',
-    'which awg',
-    'which wire',
-    'wire gauge',
-    'what gauge',
-    'which gauge',
-    'voltage drop',
-    'how thick',
-  ],
-  meantBy: [['gauge'], ['gauge', 'current', 'length'], ['length', 'current']],
-  answer: (inputs, { show }) => {
-    const { gauge, length, current, temperature = usualAir_C } = inputs
+  run: asked => {
+    const { gauge, length, current, temperature = usualAir_C } = asked
     const load: LeadLoad = { length_m: length, current_A: current, air_C: temperature }
-    const assumed = inputs.temperature === undefined ? [`the air is at ${show.temperature(usualAir_C)}`] : []
-    return gauge === undefined
-      ? chosen(inputs, load, assumed, show)
-      : judged(gauge, inputs, load, assumed, show)
+    return gauge === undefined ? chosen(load, asked) : judged(gauge, load, asked)
   },
+  figures: ({ wire, load, voltage_V }) => (wire ? known(wireFigures(wire, load, voltage_V)) : []),
 })
 
-type LeadInputs = Inputs<typeof options>
+type AskedLead = Asked<typeof takes>
+
+export interface Wire extends Lead {
+  readonly gauge: number
+}
+
+export interface LeadFound {
+  /** Whether the gauge was asked for, and not looked for. */
+  readonly told: boolean
+  readonly load: LeadLoad
+  /** Absent where no single wire will do. */
+  readonly wire: Wire | undefined
+  readonly voltage_V: number | undefined
+  /** The drop that is allowed, in V. */
+  readonly most_V: number | undefined
+  readonly tooWarm: boolean
+  readonly tooMuch: boolean
+  /** The thinnest gauge that will do, where the told one will not. */
+  readonly better: number | undefined
+}
 
 /** The drop that is allowed, in V; undefined where the question sets no limit. Throws a Problem for a share of nothing. */
 function limitOf(limit: DropLimit | undefined, voltage_V: number | undefined): number | undefined {
   if (limit === undefined || limit.kind === 'volts') return limit?.drop_V
-  if (voltage_V !== undefined) return limit.share * voltage_V
-  throw new Problem({
-    what: 'A drop in percent needs the voltage that is fed in.',
-    expected: 'voltage: what the lead is fed with, or the drop in volts',
-    example: 'lead length: 2m current: 8A voltage: 12V drop: 3%',
-  })
+  if (voltage_V === undefined) throw shareOfNothing()
+  return limit.share * voltage_V
 }
 
-function judged(gauge: number, inputs: LeadInputs, load: LeadLoad, assumed: string[], show: Show): Answer {
-  const { voltage, drop } = inputs
-  const most_V = limitOf(drop, voltage)
-  const found = leadOf(gauge, load)
-  const tooWarm = found.rise_K > mostRise_K.value
-  const tooMuch = most_V !== undefined && found.warmDrop_V > most_V
+function judged(gauge: number, load: LeadLoad, { voltage: voltage_V, drop }: AskedLead): LeadFound {
+  const most_V = limitOf(drop, voltage_V)
+  const wire = { ...leadOf(gauge, load), gauge }
+  const tooWarm = wire.rise_K > mostRise_K.value
+  const tooMuch = most_V !== undefined && wire.warmDrop_V > most_V
   const better = tooWarm || tooMuch ? thinnestLead(load, most_V) : undefined
-  const instead =
-    better === undefined
-      ? 'No single wire to AWG 0 will do: shorten the lead.'
-      : `Use ${gaugeName(better)} or thicker.`
-  const headline = tooWarm
-    ? `Do not run ${show.current(load.current_A)} through ${gaugeName(gauge)}: ${warmth(found, show)} ${instead}`
-    : tooMuch
-      ? `${gaugeName(gauge)} is too thin here: it drops ${show.voltage(found.warmDrop_V)}, more than ${show.voltage(most_V)}. ${instead}`
-      : `${gaugeName(gauge)} drops ${show.voltage(found.warmDrop_V)} and ${warmth(found, show)}${arrives(found, voltage, show)}`
-  return {
-    headline,
-    figures: leadFigures(gauge, load, found, voltage, show),
-    working: leadWorking(gauge, load, found, show),
-    cautions: leadCautions,
-    followUps: [
-      ...(better === undefined
-        ? []
-        : [
-            followUp(`With ${gaugeName(better)}`, 'lead', {
-              ...written(options, inputs),
-              gauge: gaugeName(better),
-            }),
-          ]),
-    ],
-    assumed,
-  }
+  return { told: true, load, wire, voltage_V, most_V, tooWarm, tooMuch, better }
 }
 
-function chosen(inputs: LeadInputs, load: LeadLoad, assumed: string[], show: Show): Answer {
-  const { drop } = inputs
-  const isAssumed = drop === undefined && inputs.voltage === undefined
-  const voltage = isAssumed ? usual_V : inputs.voltage
-  const limit = drop ?? { kind: 'share', share: usualShare }
-  const most_V = limitOf(limit, voltage)
-  const said = drop
-    ? assumed
-    : [
-        ...assumed,
-        ...(isAssumed ? [`it is fed with ${show.voltage(usual_V)}`] : []),
-        `it may drop ${show.percent(usualShare)} of the voltage (common practice for low-voltage leads)`,
-      ]
+function chosen(load: LeadLoad, { voltage, drop }: AskedLead): LeadFound {
+  const voltage_V = drop === undefined ? (voltage ?? usual_V) : voltage
+  const most_V = limitOf(drop ?? { kind: 'share', share: usualShare }, voltage_V)
   const gauge = thinnestLead(load, most_V)
-  if (gauge === undefined) {
-    return {
-      headline: `No single wire to AWG 0 keeps within ${show.voltage(most_V ?? 0)} at ${show.current(load.current_A)} over this length: shorten the lead, or feed in a higher voltage.`,
-      cautions: leadCautions,
-      assumed: said,
-    }
-  }
-  const found = leadOf(gauge, load)
-  return {
-    headline: `Use ${gaugeName(gauge)} or thicker: it drops ${show.voltage(found.warmDrop_V)} and ${warmth(found, show)}${arrives(found, voltage, show)}`,
-    figures: leadFigures(gauge, load, found, voltage, show),
-    working: [
-      ...leadWorking(gauge, load, found, show),
-      `The limit is ${show.voltage(most_V ?? 0)}; the next thinner wire passes it or grows warmer than allowed.`,
-    ],
-    cautions: leadCautions,
-    followUps: [
-      followUp('Twice as long', 'lead', {
-        ...written(options, inputs),
-        length: lengthKind.write(load.length_m * 2),
-      }),
-    ],
-    assumed: said,
-  }
+  const wire = gauge === undefined ? undefined : { ...leadOf(gauge, load), gauge }
+  return { told: false, load, wire, voltage_V, most_V, tooWarm: false, tooMuch: false, better: undefined }
 }
 
-function warmth({ rise_K }: Lead, show: Show): string {
-  if (rise_K > 200) return 'it would overheat.'
-  const degrees = show.temperature(Math.ceil(rise_K))
-  return rise_K > mostRise_K.value
-    ? `it would grow about ${degrees} warmer than the air.`
-    : `grows about ${degrees} warmer than the air.`
+function wireFigures(wire: Wire, { current_A }: LeadLoad, voltage_V: number | undefined) {
+  const { drop_V, warmDrop_V, warmHeat_W, rise_K } = wire
+  const settles = Number.isFinite(warmDrop_V)
+  return [
+    figure.count('gauge', wire.gauge),
+    figure.area('area', wireArea_mm2(wire.gauge)),
+    figure.resistance('resistance', wire.resistance_ohm),
+    figure.drop('drop', drop_V, settles ? { low: drop_V, high: warmDrop_V } : undefined),
+    figure.power('heat', settles ? warmHeat_W : current_A * drop_V),
+    Number.isFinite(rise_K) ? figure.temperature('rise', rise_K) : undefined,
+    voltage_V === undefined || !settles
+      ? undefined
+      : figure.voltage('chargerSees', Math.max(0, voltage_V - warmDrop_V)),
+  ]
 }
-
-const arrives = ({ warmDrop_V }: Lead, voltage_V: number | undefined, show: Show): string =>
-  voltage_V === undefined
-    ? ''
-    : ` Of ${show.voltage(voltage_V)} the charger sees ${show.voltage(Math.max(0, voltage_V - warmDrop_V))}.`

@@ -1,8 +1,13 @@
 // What a supply can give this charger, by cell count; or the smallest supply that carries a setting.
 
-import { defineCommand, optional } from '../../src/assistant/old-command.ts'
+import { type Asked, command, optional } from '../../src/assistant/command.ts'
+import { figure, known, type Quantified } from '../../src/assistant/quantified.ts'
+import { settingFor } from '../../src/charging/setting/setting.ts'
+import type { Permit } from '../../src/charging/situation/permit.ts'
+import type { Told } from '../../src/charging/situation/situation.ts'
+import { behindCable, neededFor, suppliedTo } from '../../src/charging/sources/supply.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
-import { Problem } from '../../src/ground/problem.ts'
+import type { Pack } from '../../src/charging/things/pack.ts'
 import {
   chargerKind,
   chemistryKind,
@@ -10,62 +15,108 @@ import {
   packKind,
   sourceKind,
 } from '../../src/language/kinds/values.ts'
-import { suppliedAnswer } from './supply-given.ts'
-import { neededAnswer } from './supply-needed.ts'
+import { currentOn } from '../shared/asked-current.ts'
+import { nothingToSupply } from './supply-problems.words.ts'
 
-export const supply = defineCommand({
+const takes = {
+  source: optional(sourceKind),
+  charger: optional(chargerKind),
+  pack: optional(packKind),
+  chemistry: optional(chemistryKind),
+  current: optional(currentKind),
+  cable: optional(currentKind),
+}
+
+type AskedSupply = Asked<typeof takes>
+
+/** A cable that carries 5 A is assumed out loud where an offer above 3 A hangs on it. */
+const fullCable_A = 5
+
+const told = (asked: AskedSupply): Told & { readonly pack: Pack } => {
+  const { source, charger, current, cable = fullCable_A } = asked
+  const around = { act: 'charge', charger, source: source && behindCable(source, cable) } as const
+  if (asked.pack) {
+    const current_A = current === undefined ? undefined : currentOn(charger, current)
+    return { ...around, pack: asked.pack, current_A }
+  }
+  return {
+    ...around,
+    pack: standIn(asked),
+    // No pack is meant, so none lacks the lead that the charger looks for.
+    balanceLead: true,
+    doubts: asked.chemistry || !source ? [] : ['chemistryAssumed'],
+  }
+}
+
+/** For packs that nobody named: so large that only charger and supply hold the current down. */
+const standIn = ({ chemistry = chemistries[0], charger }: AskedSupply): Pack => ({
+  chemistry,
+  series: charger?.minSeries ?? 1,
+  parallel: 1,
+  capacity_Ah: 60,
+})
+
+const supplied = (permit: Permit, { pack }: AskedSupply) => {
+  const { feed, carried } = suppliedTo(permit)
+  return {
+    kind: 'supplied' as const,
+    feed,
+    carried: pack ? carried.filter(({ series }) => series === pack.series) : carried,
+    setting: pack && settingFor(permit),
+    permit,
+  }
+}
+
+const needed = (permit: Permit) => ({ kind: 'needed' as const, ...neededFor(permit), permit })
+
+export const supply = command({
   name: 'supply',
-  summary: 'What a supply gives a charger by cell count, or the smallest supply for a setting.',
-  options: {
-    source: optional(sourceKind, {
-      description: 'the supply; left out to find one for a pack',
-      phrase: text => text,
-    }),
-    charger: optional(chargerKind, {
-      description: 'what it feeds',
-      phrase: text => `for a charger with ${text}`,
-    }),
-    pack: optional(packKind, {
-      description: 'the pack that is to be charged',
-      phrase: text => `to charge ${text}`,
-    }),
-    chemistry: optional(chemistryKind, {
-      description: `of the packs, where none is named; ${chemistries[0].name} when not said`,
-    }),
-    current: optional(currentKind, {
-      description: 'the charge current wanted',
-      phrase: text => `at ${text}`,
-    }),
-    cable: optional(currentKind, {
-      description: 'what the USB-C cable carries, 3 A or 5 A',
-      phrase: text => `over a ${text} cable`,
-    }),
-  },
+  takes,
   examples: [
     'supply source: PD 65W charger: 0.1-10A by 0.1 200W 6S 10-30V',
     'supply source: PD 100W charger: 0.5/1/2/4A 80W 1-4S 9-20V cable: 3A',
     'supply pack: 4S 1500 LiPo current: 2A charger: 0.1-10A by 0.1 200W 6S 10-30V',
   ],
-  plainWords: [
-    'usb supply',
-    'usb charger',
-    'give the',
-    'give my',
-    'smallest supply',
-    'what supply',
-    'which supply',
-    'power supply',
-    'how big a supply',
-    'supply for',
-  ],
-  answer: (inputs, context) => {
-    const { source, pack } = inputs
-    if (source) return suppliedAnswer({ ...inputs, source }, context)
-    if (pack) return neededAnswer({ ...inputs, pack }, context)
-    throw new Problem({
-      what: 'I need the supply, or the pack that it is to charge.',
-      expected: 'source: a supply to see what it gives, or pack: to find one',
-      example: 'supply pack: 4S 1500 LiPo current: 2A',
-    })
+  situation: told,
+  compute: (permit, asked) => {
+    if (asked.source) return supplied(permit, asked)
+    if (asked.pack) return needed(permit)
+    throw nothingToSupply()
   },
+  planned: result =>
+    result.kind === 'supplied'
+      ? { set_A: result.setting?.current_A, input_A: result.setting?.input_A ?? result.feed.current_A }
+      : { set_A: result.current_A, input_A: result.usb && result.input_W / result.usb.offer.voltage_V },
+  figures: (result): readonly Quantified<SupplyFigure>[] =>
+    result.kind === 'supplied' ? suppliedFigures(result) : neededFigures(result),
 })
+
+type SupplyFigure =
+  | 'supplyPower'
+  | 'supplyVoltage'
+  | 'supplyCurrent'
+  | `current${number}S`
+  | 'setCurrent'
+  | 'cutoffPack'
+  | 'inputPower'
+  | 'usbSupply'
+  | `supplyCurrent${number}V`
+
+const suppliedFigures = ({ feed, carried }: ReturnType<typeof supplied>) =>
+  known<SupplyFigure>([
+    figure.power('supplyPower', feed.power_W),
+    figure.voltage('supplyVoltage', feed.lowest_V),
+    figure.current('supplyCurrent', feed.current_A),
+    ...carried.map(({ series, current_A }) =>
+      current_A === undefined ? undefined : figure.current(`current${series}S`, current_A),
+    ),
+  ])
+
+const neededFigures = ({ setting, current_A, input_W, usb, benches }: ReturnType<typeof needed>) =>
+  known<SupplyFigure>([
+    figure.current('setCurrent', current_A),
+    figure.voltage('cutoffPack', setting.cutoffPack_V),
+    figure.power('inputPower', input_W),
+    usb && figure.power('usbSupply', usb.supply_W),
+    ...benches.map(bench => figure.current(`supplyCurrent${bench.voltage_V}V`, bench.current_A)),
+  ])

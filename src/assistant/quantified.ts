@@ -10,6 +10,7 @@ const units = {
   current: 'A',
   perCell: 'V',
   voltage: 'V',
+  drop: 'V',
   capacity: 'Ah',
   energy: 'Wh',
   power: 'W',
@@ -65,6 +66,8 @@ const written = (shown: Shown, value: number, { show, own }: Locale): Text => {
     // Three digits: more than a meter is good for.
     case 'factor':
       return show.number(Number(value.toPrecision(3)), 4)
+    case 'drop':
+      return joined([show.number(value, 3), own(units[shown])])
     case 'length':
     case 'diameter':
     case 'area':

@@ -12,6 +12,7 @@ import { lipo } from '../../src/charging/things/chemistries.ts'
 const flat: BatteryStore = {
   capacity_Ah: 10,
   resistance_ohm: 0.1,
+  leads_ohm: 0,
   soc: 1,
   loadFloor_V: 0,
   restFloor_V: 0,

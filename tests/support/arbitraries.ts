@@ -72,7 +72,11 @@ const someSupply: fc.Arbitrary<Source> = fc.oneof(
 export const someVehicle: fc.Arbitrary<Source> = fc
   .tuple(
     fc.record({ fuse_A: between(5, 30), engine: fc.constantFrom('running', 'off') }),
-    sometimes({ rest_V: between(11.5, 13), capacity_Ah: between(20, 100) }),
+    sometimes({
+      rest_V: between(11.5, 13),
+      capacity_Ah: between(20, 100),
+      battery: fc.constant('deep-cycle' as const),
+    }),
   )
   .map(([outlet, battery]) => ({ kind: 'vehicle outlet' as const, ...outlet, ...battery }))
 

@@ -60,6 +60,7 @@ export const someBoard: fc.Arbitrary<Situation> = fc
 export const somePlanned: fc.Arbitrary<Planned> = fc.record({
   set_A: perhaps(between(0.01, 60)),
   takes_s: perhaps(between(0, 200_000)),
+  lasts_s: perhaps(between(0, 200_000)),
   input_A: perhaps(between(0, 40)),
   carried: perhaps(fc.integer({ min: 0, max: 20 })),
   wanted: perhaps(fc.integer({ min: 0, max: 20 })),

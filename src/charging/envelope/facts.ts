@@ -2,7 +2,7 @@
 
 import { type Bounds, boundsOf } from '../setting/bounds.ts'
 import type { Planned, Situation } from '../situation/situation.ts'
-import { sourceFloor_V } from '../things/battery-store.ts'
+import { sourceRestFloor_V } from '../things/battery-store.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
 import { goalOf, type Level, startOf } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
@@ -35,7 +35,9 @@ export interface Facts {
   readonly aboveStop_V?: number
   readonly input_A?: number
   readonly takes_s?: number
+  readonly lasts_s?: number
   readonly carried?: number
+  readonly wanted?: number
   readonly missing?: number
   readonly boardPacks?: number
   readonly boardSeries?: number
@@ -67,8 +69,10 @@ export function knownOf(situation: Situation, planned: Planned): Known {
     aboveStop_V: act === 'drain' ? aboveStop_V(situation) : undefined,
     drain_A: act === 'drain' ? (planned.set_A ?? situation.current_A) : undefined,
     takes_s: planned.takes_s,
+    lasts_s: planned.lasts_s,
     input_A: planned.input_A,
     carried: planned.carried,
+    wanted: planned.wanted,
     missing: planned.wanted === undefined ? undefined : planned.wanted - (planned.carried ?? planned.wanted),
     flowShare: planned.flowShare,
     energy_Wh: planned.energy_Wh,
@@ -82,9 +86,10 @@ const restOf = (level: Level, pack: Pack, { house }: Situation): number => {
 }
 
 function aboveStop_V(situation: Situation): number | undefined {
-  const { pack, from, house } = situation
-  if (!pack || !from) return undefined
-  return restOf(from, pack, situation) - sourceFloor_V(pack, house) / pack.series
+  const { pack, from, cells_V, house } = situation
+  if (!pack) return undefined
+  const rest_V = cells_V ? Math.min(...cells_V) : from && restOf(from, pack, situation)
+  return rest_V === undefined ? undefined : rest_V - sourceRestFloor_V(pack, house) / pack.series
 }
 
 /** Every pack of a board stands for itself: what holds of the worst holds of the board. */

@@ -24,14 +24,15 @@ const fullBeside = ({ pack }: Situation): number =>
 export const traits = {
   starterUnmeasured: trait(
     'care',
-    practice('a starter battery is measured before anything is taken from it'),
+    practice('a lead-acid battery is measured before anything is taken from it'),
     ({ source }) =>
       source?.kind === 'vehicle outlet' && source.engine === 'off' && source.rest_V === undefined,
   ),
   starter: trait(
     'care',
     practice('a starter battery keeps what starts the engine'),
-    ({ source }) => source?.kind === 'vehicle outlet' && source.engine === 'off',
+    ({ source }) =>
+      source?.kind === 'vehicle outlet' && source.engine === 'off' && source.battery !== 'deep-cycle',
   ),
   engineRuns: trait(
     'note',

@@ -53,7 +53,8 @@ export function stopOf(feeds: readonly Feed[]): NonNullable<SourceUse['stop']> |
   const stores = feeds.flatMap(({ store }) => (store ? [store] : []))
   if (stores.length === 0) return undefined
   const load_V = Math.max(...stores.map(store => store.loadFloor_V))
-  return load_V > 0
+  // Behind the wiring of a vehicle nobody sees the volts under load.
+  return stores.every(store => store.leads_ohm === 0)
     ? { volts: load_V, at: 'load' }
     : { volts: Math.max(...stores.map(store => store.restFloor_V)), at: 'rest' }
 }

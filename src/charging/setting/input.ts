@@ -38,11 +38,11 @@ interface Fed {
   readonly source: Source
   readonly charger?: Charger
   readonly house: HouseLimits
-  /** State of charge of a battery source, 0 to 1; full when absent. */
+  /** State of charge of the battery that feeds, 0 to 1; full when absent, of a vehicle what is usual. */
   readonly sourceSoc?: number
 }
 
-export function inputOf({ source, charger, house, sourceSoc = 1 }: Fed): Input {
+export function inputOf({ source, charger, house, sourceSoc }: Fed): Input {
   switch (source.kind) {
     case 'supply':
       return byOffer(source.offers, charger)
@@ -54,10 +54,10 @@ export function inputOf({ source, charger, house, sourceSoc = 1 }: Fed): Input {
     case 'vehicle outlet':
       return source.engine === 'running'
         ? running(source, charger)
-        : stored(starterStore(source), source.fuse_A * fuseShare.value, charger)
+        : stored(starterStore(source, sourceSoc), source.fuse_A * fuseShare.value, charger, source.rest_V)
     case 'battery':
       return stored(
-        batteryStore(source.pack, house, sourceSoc),
+        batteryStore(source.pack, house, sourceSoc ?? 1),
         batterySourceRate_C.value * source.pack.capacity_Ah,
         charger,
       )
@@ -107,15 +107,25 @@ function running(outlet: VehicleOutlet, charger: Charger | undefined): Input {
   }
 }
 
-/** A battery feeds from its resting voltage down to its floor, or to the charger's lowest input where that is higher. */
-function stored(charged: BatteryStore, current_A: number, charger: Charger | undefined): Input {
-  const highest_V = charged.rest_V(charged.soc)
+/**
+ * A battery feeds from its resting voltage down to its floors, or to the charger's lowest input where that is higher,
+ * and never more than what would sag to the floor at once. What was measured may lie beyond its curve.
+ */
+function stored(
+  charged: BatteryStore,
+  most_A: number,
+  charger: Charger | undefined,
+  measured_V?: number,
+): Input {
+  const highest_V = measured_V ?? charged.rest_V(charged.soc)
   const outside_V = outsideOf([highest_V, highest_V], charger)
   const { minInput_V = 0 } = charger ?? {}
-  const floor_V = Math.max(charged.loadFloor_V, charged.restFloor_V, minInput_V)
-  const sagging_V = charged.restFloor_V - current_A * charged.resistance_ohm
-  const lowest_V = Math.max(charged.loadFloor_V, sagging_V, minInput_V)
-  const store = { ...charged, loadFloor_V: Math.max(charged.loadFloor_V, minInput_V) }
+  const { leads_ohm, resistance_ohm } = charged
+  const loadFloor_V = Math.max(charged.loadFloor_V, minInput_V + most_A * leads_ohm)
+  const floor_V = Math.max(loadFloor_V, charged.restFloor_V)
+  const current_A = Math.min(most_A, (highest_V - loadFloor_V) / (resistance_ohm - leads_ohm))
+  const lowest_V = Math.max(loadFloor_V - current_A * leads_ohm, minInput_V)
+  const store = { ...charged, loadFloor_V }
   const feeds = outside_V === 0 && highest_V > floor_V
   return {
     gives_V: [highest_V, highest_V],

@@ -70,9 +70,9 @@ export function chargeOf({ situation }: Permit, { current_A, cutoff }: Setting):
 }
 
 function carriedBy(
-  { situation: { source, pack } }: Permit,
+  { situation: { source, sourceSoc, pack } }: Permit,
   { feed, efficiency }: Setting,
   charge: Charge,
 ): number | undefined {
-  return source && supplyOf(source, feed?.store, drawsOf(charge, pack.series, efficiency)).most
+  return source && supplyOf(source, feed?.store, drawsOf(charge, pack.series, efficiency), sourceSoc).most
 }

@@ -16,7 +16,7 @@ export interface Drained {
   readonly delivered_Wh: number
   /** Heat in the battery's own resistance, in Wh. */
   readonly loss_Wh: number
-  /** Lowest voltage under load, in V. */
+  /** Lowest voltage under load at the battery's own plugs, in V. */
   readonly lowest_V: number
 }
 
@@ -54,7 +54,7 @@ function stepped(store: BatteryStore, soc: number, power_W: number, step_h: numb
   const end = soc - (middle_A * step_h) / store.capacity_Ah
   const end_A = current_A(store, end, power_W)
   if (end <= 0 || end_A === undefined) return undefined
-  const loaded_V = store.rest_V(end) - end_A * store.resistance_ohm
+  const loaded_V = store.rest_V(end) - end_A * (store.resistance_ohm - store.leads_ohm)
   if (loaded_V < store.loadFloor_V || store.rest_V(end) < store.restFloor_V) return undefined
   return { soc: end, loss_W: middle_A ** 2 * store.resistance_ohm, loaded_V }
 }

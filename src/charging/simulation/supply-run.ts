@@ -24,22 +24,27 @@ export interface SupplyRun {
 /** Beyond this many nobody counts: it then means "at least". */
 export const countedPacks = 200
 
-/** `store` is the battery behind the source, where it can be drained. */
-export function supplyOf(source: Source, store: BatteryStore | undefined, draws: readonly Draw[]): SupplyRun {
+/** `store` is the battery behind the source, where it can be drained; `soc` how full a power bank is, 0 to 1. */
+export function supplyOf(
+  source: Source,
+  store: BatteryStore | undefined,
+  draws: readonly Draw[],
+  soc = 1,
+): SupplyRun {
   if (store) return batteryRun(store, draws)
-  if (source.kind === 'power bank') return powerBankRun(source.label_Wh, draws)
+  if (source.kind === 'power bank') return powerBankRun(source.label_Wh, soc, draws)
   return { after: () => ({ sourceLoss_Wh: 0 }) }
 }
 
-function powerBankRun(label_Wh: number, draws: readonly Draw[]): SupplyRun {
+function powerBankRun(label_Wh: number, soc: number, draws: readonly Draw[]): SupplyRun {
   const share = powerBankEfficiency.value
   const { energy_Wh } = totalsOf(draws)
   return {
-    most: Math.min(countedPacks, Math.floor((label_Wh * share) / energy_Wh)),
+    most: Math.min(countedPacks, Math.floor((label_Wh * soc * share) / energy_Wh)),
     after: times => ({
       sourceLoss_Wh: times * energy_Wh * (1 / share - 1),
-      left_Wh: label_Wh * share - times * energy_Wh,
-      leftSoc: 1 - (times * energy_Wh) / share / label_Wh,
+      left_Wh: label_Wh * soc * share - times * energy_Wh,
+      leftSoc: soc - (times * energy_Wh) / share / label_Wh,
     }),
   }
 }

@@ -41,6 +41,8 @@ export interface Told {
   readonly board?: readonly BesidePack[]
   /** Dangers that ride on a value: of a pack that is saved as swollen, or called so in a list. */
   readonly dangers?: readonly Danger[]
+  /** What had to be taken for granted about these values. */
+  readonly doubts?: readonly Doubt[]
 }
 
 /** What holds around the question: the club's limits, and what else its words told. */
@@ -50,12 +52,13 @@ export interface Around {
   readonly doubts: readonly Doubt[]
 }
 
-export interface Situation extends Omit<Told, 'dangers'>, Around {}
+export interface Situation extends Omit<Told, 'dangers' | 'doubts'>, Around {}
 
-export const situationOf = ({ dangers = [], ...told }: Told, around: Around): Situation => ({
+export const situationOf = ({ dangers = [], doubts = [], ...told }: Told, around: Around): Situation => ({
   ...told,
   ...around,
   dangers: [...new Set([...dangers, ...around.dangers])],
+  doubts: [...new Set([...doubts, ...around.doubts])],
 })
 
 /** What an answer has somebody do, as far as it decides: judged again once it is computed. */
@@ -64,6 +67,8 @@ export interface Planned {
   readonly set_A?: number
   /** The long end of how long somebody has to stay with it, in s. */
   readonly takes_s?: number
+  /** How long a pack that is drained carries the load, in s. */
+  readonly lasts_s?: number
   /** What the charger takes from its source, in A. */
   readonly input_A?: number
   /** How many of the wanted charges the source carries whole. */

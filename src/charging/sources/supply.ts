@@ -1,8 +1,14 @@
 // What a supply carries: the charge current for each cell count, a cable's limit, and the smallest supply for a load.
 
-import { type Feed, feedOf } from '../setting/old-feed.ts'
+import { boundsOf } from '../setting/bounds.ts'
+import { type Feed, inputOf } from '../setting/input.ts'
+import type { Limit } from '../setting/limit.ts'
+import { type Setting, settingFor } from '../setting/setting.ts'
+import type { Permit } from '../situation/permit.ts'
 import type { Charger } from '../things/charger.ts'
-import type { Chemistry, Cited } from '../things/chemistry.ts'
+import type { Cited } from '../things/chemistry.ts'
+import { noHouseLimits } from '../things/house-limits.ts'
+import type { Pack } from '../things/pack.ts'
 import { chargerEfficiency } from '../things/practice.ts'
 import type { Offer, Source } from '../things/source.ts'
 import { anyCurrent, largestStep_A, nearestStep_A } from '../things/steps.ts'
@@ -12,15 +18,34 @@ export interface Carried {
   readonly series: number
   readonly cutoffPack_V: number
   /** The charger's highest step that supply and charger carry at the cutoff, in A; absent where not even the lowest. */
-  readonly current_A?: number
+  readonly current_A: number | undefined
 }
 
 /** Cell counts that a charger of unknown range is taken to have. */
 const usualSeries = { min: 1, max: 6 }
 
-/** The current for every cell count of the charger, at the full voltage of the chemistry. */
-export function carriedBySeries(feed: Feed, charger: Charger | undefined, chemistry: Chemistry): Carried[] {
-  const { minSeries = usualSeries.min, maxSeries = Math.max(usualSeries.max, minSeries) } = charger ?? {}
+export interface Supplied {
+  readonly feed: Feed
+  /** The current for every cell count of the charger, at the full voltage of the chemistry. */
+  readonly carried: readonly Carried[]
+}
+
+/**
+ * What the source of the permit gives its charger, whatever the pack may take.
+ * @throws RangeError where the permit is for a charge without a source
+ */
+export function suppliedTo({ situation }: Permit): Supplied {
+  const feed = boundsOf(situation).input?.feed
+  if (!feed) throw new RangeError('what a source gives needs one that feeds the charger')
+  return { feed, carried: carriedBySeries(feed, situation.charger, situation.pack) }
+}
+
+function carriedBySeries(
+  feed: Feed,
+  charger: Charger | undefined,
+  { chemistry, series: told }: Pack,
+): Carried[] {
+  const { minSeries = usualSeries.min, maxSeries = Math.max(usualSeries.max, told) } = charger ?? {}
   const currents = charger?.currents ?? anyCurrent
   const efficiency = charger?.efficiency ?? chargerEfficiency.value
   return Array.from({ length: maxSeries - minSeries + 1 }, (_, index) => {
@@ -29,7 +54,7 @@ export function carriedBySeries(feed: Feed, charger: Charger | undefined, chemis
     const power_W = Math.min(feed.power_W * efficiency, charger?.power_W ?? Number.POSITIVE_INFINITY)
     const limit_A = Math.min(power_W / cutoffPack_V, largestStep_A(currents))
     const current_A = charger ? nearestStep_A(currents, limit_A, limit_A + 1e-9) : shownDown_A(limit_A)
-    return { series, cutoffPack_V, ...(current_A === undefined ? {} : { current_A }) }
+    return { series, cutoffPack_V, current_A }
   })
 }
 
@@ -72,12 +97,55 @@ export interface UsbChoice {
 /** The smallest USB PD supply that gives `input_W` inside the charger's input window; undefined where none does. */
 export function smallestUsbSupply(input_W: number, charger: Charger | undefined): UsbChoice | undefined {
   for (const supply_W of soldPowers_W.value) {
-    const feed = feedOf({
-      source: { kind: 'supply', offers: pdOffers(supply_W), usbPd_W: supply_W },
-      charger,
-    })
-    if ('refusal' in feed || !feed.offer || feed.power_W < input_W - 1e-9) continue
-    return { supply_W, offer: feed.offer }
+    const source = { kind: 'supply', offers: pdOffers(supply_W), usbPd_W: supply_W } as const
+    const { feed } = inputOf({ source, charger, house: noHouseLimits })
+    if (feed?.offer && feed.power_W >= input_W - 1e-9) return { supply_W, offer: feed.offer }
   }
   return undefined
+}
+
+/** Bench and wall supplies come at these volts. */
+export const usualSupplies_V: Cited<readonly number[]> = {
+  value: [12, 15, 19, 24],
+  standing: 'common practice',
+  source: 'bench and wall supplies are sold for 12, 15, 19 and 24 V',
+}
+
+/** A supply that runs at its limit has no room for the dip of a lead or a warm day. */
+const headroom = 1.2
+
+export interface Needed {
+  readonly setting: Setting
+  /** Into the pack: the one asked for, as far as charger and its power go, or the advised one. */
+  readonly current_A: number
+  /** What held it below the one that was asked for. */
+  readonly heldBy: Limit | undefined
+  readonly input_W: number
+  readonly usb: UsbChoice | undefined
+  /** Supplies of one voltage inside the charger's window, rated a fifth above the need, rounded up to 0.1 A. */
+  readonly benches: readonly Offer[]
+}
+
+/** What charging the pack of the permit takes from a supply, and the supplies that carry it. */
+export function neededFor(permit: Permit): Needed {
+  const { charger, current_A: asked_A } = permit.situation
+  const setting = settingFor(permit)
+  const { cutoffPack_V, efficiency, limits } = setting
+  const ofCharger = limits.find(({ kind }) => kind === 'charger' || kind === 'charger power')
+  const isHeld = asked_A !== undefined && ofCharger !== undefined && ofCharger.value_A < asked_A
+  const current_A = isHeld ? ofCharger.value_A : (asked_A ?? setting.current_A)
+  const input_W = (cutoffPack_V * current_A) / efficiency
+  const { minInput_V = 0, maxInput_V = Number.POSITIVE_INFINITY } = charger ?? {}
+  const fitting_V = usualSupplies_V.value.filter(volts => volts >= minInput_V && volts <= maxInput_V)
+  return {
+    setting,
+    current_A,
+    heldBy: isHeld ? ofCharger : undefined,
+    input_W,
+    usb: smallestUsbSupply(input_W, charger),
+    benches: fitting_V.map(voltage_V => ({
+      voltage_V,
+      current_A: Math.ceil(((input_W * headroom) / voltage_V) * 10 - 1e-6) / 10,
+    })),
+  }
 }

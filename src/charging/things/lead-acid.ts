@@ -1,7 +1,7 @@
-// The starter battery behind a vehicle outlet: its resting voltage against charge, and how far to drain it.
+// The lead-acid battery behind a vehicle outlet: its resting voltage against charge, and how far it may be drained.
 
 import type { Cited, VoltageCurve } from './chemistry.ts'
-import type { VehicleOutlet } from './source.ts'
+import type { LeadAcidKind, VehicleOutlet } from './source.ts'
 
 /** Resting volts of a whole 12 V flooded battery at 26.7 °C against state of charge. */
 export const leadAcidRest: Cited<VoltageCurve> = {
@@ -12,10 +12,36 @@ export const leadAcidRest: Cited<VoltageCurve> = {
 
 const practice = (value: number, source: string): Cited => ({ value, standing: 'common practice', source })
 
-export const starterFloor_V = practice(
-  12.24,
-  'leave a starter battery half charged so that it starts the engine; 12.24 V at rest (Battery Council International)',
-)
+/** How far a battery of 12 V may be drained: whichever comes first. */
+export interface LeadAcidLimits {
+  /** Most that is taken out of it, as a share of its label. */
+  readonly share: Cited
+  /** Volts to stop at, at rest. */
+  readonly restFloor_V: Cited
+  /** Volts to stop at under load, at the poles of the battery. */
+  readonly loadFloor_V: Cited
+}
+
+const table = 'Battery Council International table of volts at rest'
+
+export const leadAcidLimits: Readonly<Record<LeadAcidKind, LeadAcidLimits>> = {
+  starter: {
+    share: practice(
+      0.2,
+      'a starter battery gives a fifth of its label at most, so that it starts the engine',
+    ),
+    restFloor_V: practice(12.3, `a starter battery keeps more than half of its charge; ${table}`),
+    loadFloor_V: practice(12.2, 'a tenth of a volt below its rest, while it feeds a charger'),
+  },
+  'deep-cycle': {
+    share: practice(0.5, 'a deep-cycle battery gives half of its label at most'),
+    restFloor_V: practice(12.2, `a deep-cycle battery is not drained below about half; ${table}`),
+    loadFloor_V: practice(12.1, 'a tenth of a volt below its rest, while it feeds a charger'),
+  },
+}
+
+export const leadAcidLimitsOf = ({ battery = 'starter' }: VehicleOutlet): LeadAcidLimits =>
+  leadAcidLimits[battery]
 
 export const starterRest_V = practice(
   12.45,
@@ -24,12 +50,13 @@ export const starterRest_V = practice(
 
 export const starterCapacity_Ah = practice(45, 'the starter battery of a small car holds about 45 Ah')
 
-/** Battery, wiring and outlet together. */
-export const starterResistance_ohm: Cited = {
-  value: 0.05,
-  standing: 'memory',
-  source: 'about 10 mΩ for an aged starter battery, the rest for the wiring to the outlet',
-}
+const memory = (value: number, source: string): Cited => ({ value, standing: 'memory', source })
+
+/** Of one battery of 12 V. */
+export const leadAcidResistance_ohm = memory(0.01, 'about 10 mΩ for an aged starter battery')
+
+/** Of all that lies between the poles of one battery and the outlet. */
+export const outletWiring_ohm = memory(0.04, 'about 40 mΩ for fuse, socket and wiring of a vehicle')
 
 /** Batteries of 12 V in series behind an outlet: two where its nominal or its resting voltage says so. */
 export const starterBlocks = ({ nominal_V, rest_V = 0 }: VehicleOutlet): 1 | 2 =>

@@ -26,11 +26,10 @@ export const plainUsbOffer: Cited<Offer> = {
   source: 'USB Battery Charging 1.2, dedicated charging port: 5 V, 1.5 A',
 }
 
-export const engineRunning_V: Cited<readonly [number, number]> = {
-  value: [13.5, 15],
-  standing: 'published',
-  source: 'vehicle supply with the engine running, 13.5 to 15 V (SAE J563 outlets)',
-}
+export const engineRunning_V: Cited<readonly [number, number]> = practice(
+  [12, 15],
+  'a vehicle with its engine running keeps 13.5 to 15 V, and a managed alternator lets it down to 12 V at times',
+)
 
 /** A charger that lacks the wanted cutoff may use one this much lower: a little less charge, no harm. */
 export const cutoffStepDown_V = practice(

@@ -16,6 +16,9 @@ export interface RegulatedSupply {
   readonly usbPd_W?: number
 }
 
+/** One that starts an engine, or one that is made to be drained further. */
+export type LeadAcidKind = 'starter' | 'deep-cycle'
+
 export interface VehicleOutlet {
   readonly kind: 'vehicle outlet'
   /** Rating of the fuse, in A. */
@@ -23,9 +26,11 @@ export interface VehicleOutlet {
   readonly engine: 'running' | 'off'
   /** Nominal voltage of the outlet, in V; 12 when absent. */
   readonly nominal_V?: 24
+  /** What stands behind it; a starter battery when absent. */
+  readonly battery?: LeadAcidKind
   /** Resting voltage of the lead-acid battery with the engine off, in V, where measured. */
   readonly rest_V?: number
-  /** Capacity of the starter battery, in Ah, where known. */
+  /** Capacity on the label of that battery, in Ah, where known. */
   readonly capacity_Ah?: number
 }
 

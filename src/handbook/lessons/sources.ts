@@ -1,6 +1,8 @@
 // Lesson: what feeds the charger, and where to stop.
 
+import { judge } from '../../charging/envelope/judge.ts'
 import { fullVoltage_V } from '../../charging/setting/old-cutoff.ts'
+import { situationOf } from '../../charging/situation/situation.ts'
 import { planSource } from '../../charging/sources/source-plan.ts'
 import { sourceFloor_V } from '../../charging/things/battery-store.ts'
 import { lihv, liIon } from '../../charging/things/chemistries.ts'
@@ -26,17 +28,23 @@ export const sources: Lesson = {
     'A starter battery has to start the engine afterwards: charge from it only as long as its volts at rest allow.',
   ],
   example: ({ house, show }) => {
-    const plan = planSource({
-      pack: flown,
-      from: { kind: 'rest', perCell_V: flown.chemistry.restFloor_V.value },
-      source: { kind: 'battery', pack: battery },
-      limits: house,
-    })
+    const { permit } = judge(
+      situationOf(
+        {
+          act: 'charge',
+          pack: flown,
+          from: { kind: 'named', name: 'empty' },
+          source: { kind: 'battery', pack: battery },
+        },
+        { house, dangers: [], doubts: [] },
+      ),
+    )
+    const plan = permit && planSource(permit)
     const floor_V = sourceFloor_V(battery, house)
     const stop = `stop it at ${battery.series} × ${show.perCell(floor_V / battery.series)} = ${show.voltage(floor_V)} under load`
-    return 'refusal' in plan
-      ? `A ${writePack(battery)} as a source: ${stop}.`
-      : `A full ${writePack(battery)} charges ${plan.planned} packs of ${writePack(flown)}, one after the other; ${stop}.`
+    return plan
+      ? `A full ${writePack(battery)} charges ${plan.planned} packs of ${writePack(flown)}, one after the other; ${stop}.`
+      : `A ${writePack(battery)} as a source: ${stop}.`
   },
   questions: [
     {

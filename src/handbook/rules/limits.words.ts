@@ -1,29 +1,20 @@
 // What is said where a number breaks a limit.
 
+import type { Found } from '../../charging/envelope/judge.ts'
 import type { limits } from '../../charging/envelope/limits/index.ts'
 import { smallestPack_Ah } from '../../charging/setting/bounds.ts'
 import { joined } from '../../ground/text.ts'
 import { limitHolders } from './holders.words.ts'
 import type { Met, WordsOf } from './lines.ts'
+import { sourceWords } from './sources.words.ts'
+
+const drains = ({ known }: Found): boolean => known.situation.act === 'drain'
 
 export const limitWords: WordsOf<typeof limits> = locale => {
   const { say, show } = locale
   const holds = limitHolders(locale)
-  const window = ({ found: { known } }: Met) => {
-    const { charger } = known.situation
-    const gives_V = known.bounds?.input?.gives_V ?? [0, 0]
-    const span = ([low_V, high_V]: readonly [number, number]) =>
-      Number.isFinite(high_V)
-        ? low_V === high_V
-          ? show.voltage(low_V)
-          : say`${show.voltage(low_V)} to ${show.voltage(high_V)}`
-        : say`${show.voltage(low_V)} and up`
-    return {
-      gives: span(gives_V),
-      wants: span([charger?.minInput_V ?? 0, charger?.maxInput_V ?? Number.POSITIVE_INFINITY]),
-    }
-  }
   return {
+    ...sourceWords(locale),
     deadCell: ({ met, than }) => [
       say`Do not charge or use it: ${met} a cell is below ${than}, where such cells are damaged.`,
       say`Retire it: outdoors, plugs taped, to where batteries are collected. Do not try to revive it.`,
@@ -132,45 +123,25 @@ export const limitWords: WordsOf<typeof limits> = locale => {
       say`This charger starts only when it sees a balance lead, and this pack has none to show.`,
       say`Use a charger made for one cell, or a pack that brings a balance plug.`,
     ],
-    inputOutside: met => [
-      say`This source cannot feed this charger: it gives ${window(met).gives}, and the charger wants ${window(met).wants}.`,
-      say`Use a source inside that range, or a charger that works from this one.`,
-    ],
-    sourceAtFloor: ({ found: { known } }) => [
-      say`Do not use this source: at ${show.voltage(known.bounds?.input?.gives_V[0] ?? 0)} it is at its floor of ${show.voltage(known.bounds?.input?.floor_V ?? 0)} already.`,
-      say`Charge it first, or use another source.`,
-    ],
-    sourceRunsOut: () => [
-      say`Do not charge from this source: it does not carry one whole charge above its floor.`,
-      say`Use a larger or a fuller source.`,
-    ],
     nothingToCharge: () => [
       say`There is nothing to charge: the pack is at or above its goal already.`,
       say`To bring it lower, fly it or discharge it.`,
-    ],
-    drainedAlready: () => [
-      say`Do not take any more from it: the pack is at its floor already.`,
-      say`Charge it first, or use another pack.`,
-    ],
-    drainedTooFast: ({ met, than }) => [
-      say`Do not take ${met} from it: ${than} is the most without a discharge rate on its label.`,
-      say`Take less, or use a larger pack.`,
-    ],
-    notInTheAir: ({ met, than }) => [
-      say`${met} does not fly with a passenger: ${than} is the most.`,
-      say`Leave it at home, or send it as declared cargo by somebody who is trained for that.`,
     ],
     slowStart: ({ met, than }) => [
       say`${met} a cell is very low: start with a tenth of the current until every cell is above ${than}.`,
       say`Not there within half an hour, or low for more than a day: retire it. Stay beside it and feel it; stop if it grows warm or swells.`,
     ],
-    veryLong: ({ met, than }) => [
-      say`This takes up to ${met}, and nobody stays with a charge for more than ${than}: do not start it like this.`,
-      say`Use more current within the limits, a stronger source or smaller packs, or charge in parts and unplug between them.`,
+    veryLong: ({ met, than, found }) => [
+      say`This takes up to ${met}, and nobody stays with it for more than ${than}: do not start it like this.`,
+      drains(found)
+        ? say`Take a part of it, and unplug the pack when you go.`
+        : say`Use more current within the limits, a stronger source or smaller packs, or charge in parts and unplug between them.`,
     ],
-    long: ({ met, than }) => [
+    long: ({ met, than, found }) => [
       say`This takes up to ${met}; somebody has to stay with it all that time, and more than ${than} is long.`,
-      say`More current within the limits makes it shorter, and so does charging a part today.`,
+      drains(found)
+        ? say`Take a part of it, and unplug the pack when you go.`
+        : say`More current within the limits makes it shorter, and so does charging a part today.`,
     ],
     cellsApart: ({ met }) => [
       say`The cells are ${met} apart: balance them first, at a fifth of the usual current, and look again tomorrow.`,
@@ -181,10 +152,6 @@ export const limitWords: WordsOf<typeof limits> = locale => {
     ],
     boardCharge: ({ met }) => [
       say`Their charge is ${met} apart, though the volts are near: the curve is flat here. Charge them one by one, or the emptier one first.`,
-    ],
-    notAllCarried: () => [say`The source does not carry all of them.`],
-    airApproval: ({ met, than }) => [
-      say`${met} is above ${than}: it needs the leave of the airline, and two such packs are the most.`,
     ],
     veryCold: ({ met }) => [
       say`At ${met} only a fifth of the capacity an hour is right: warm the cells indoors first.`,
@@ -200,9 +167,6 @@ export const limitWords: WordsOf<typeof limits> = locale => {
     aboveUsual: ({ found: { known } }) => [
       say`That is ${show.rate(known.facts.rate_C ?? 0)}, more than the usual ${show.rate(known.bounds?.wantedRate_C ?? 0)}: only for packs whose label allows it.`,
     ],
-    aboveSource: ({ than }) => [
-      say`The source cannot carry all of it: hold the charger to ${than}, or the source may switch off.`,
-    ],
     tooSlow: ({ met }) => [
       say`${met} is so slow that the charger may never see the end: use a charger with more current.`,
     ],
@@ -215,9 +179,6 @@ export const limitWords: WordsOf<typeof limits> = locale => {
     ],
     thickLeads: () => [
       say`At this current feel plugs and leads after some minutes: too warm to hold means stop, and use larger ones.`,
-    ],
-    thickInput: () => [
-      say`The charger draws much from its source: feel those leads too, and keep them short and thick.`,
     ],
   }
 

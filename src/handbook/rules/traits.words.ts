@@ -1,12 +1,19 @@
 // What is said of a kind of pack, charger or source.
 
 import type { traits } from '../../charging/envelope/traits.ts'
+import { leadAcidLimitsOf, starterBlocks } from '../../charging/things/lead-acid.ts'
 import type { WordsOf } from './lines.ts'
 
 export const traitWords: WordsOf<typeof traits> = ({ say, show, own }) => ({
-  starterUnmeasured: () => [
-    say`The starter battery was not measured: measure it at rest first, and stop at the volts given.`,
-  ],
+  starterUnmeasured: ({ found }) => {
+    const { source } = found.known.situation
+    if (source?.kind !== 'vehicle outlet') return [say`Measure the source at rest first.`]
+    const { share, restFloor_V, loadFloor_V } = leadAcidLimitsOf(source)
+    const of = (block_V: number) => show.voltage(starterBlocks(source) * block_V)
+    return [
+      say`The battery of the vehicle was not measured: measure it at rest first. Stop at ${of(restFloor_V.value)} at rest or ${of(loadFloor_V.value)} under load at its poles, and take ${show.percent(share.value)} of its label at most.`,
+    ]
+  },
   starter: () => [
     say`With the engine off the vehicle may not start again: watch the volts, and stop in time.`,
   ],

@@ -19,7 +19,7 @@ const usb_V = 5
 
 /** Throws a Problem that quotes `text`; what is taken for granted is added to `assumed`. */
 export function sourceOf(draft: SourceDraft, text: string, assumed: string[]): Source {
-  if (draft.kind === 'vehicle') return vehicleOf(draft, text, assumed)
+  if (draft.kind === 'vehicle' || (draft.deepCycle && !draft.kind)) return vehicleOf(draft, text, assumed)
   if (draft.kind === 'power bank') return bankOf(draft, text, assumed)
   if (draft.energy_Wh ?? draft.capacity_Ah ?? draft.engine ?? draft.rest_V) {
     throw refusal(text, 'I cannot tell what kind of source that is.', 'power bank 74Wh, or car 10A')
@@ -79,6 +79,7 @@ function vehicleOf(draft: SourceDraft, text: string, assumed: string[]): Source 
     kind: 'vehicle outlet',
     fuse_A,
     engine,
+    battery: draft.deepCycle && 'deep-cycle',
     ...(volts === 24 && { nominal_V: 24 }),
     rest_V,
     capacity_Ah,
@@ -90,7 +91,7 @@ function bankOf(draft: SourceDraft, text: string, assumed: string[]): Source {
   if (energy_Wh === undefined && capacity_Ah === 0) {
     throw refusal(text, 'I need the watt-hours on the power bank.', 'power bank 74Wh')
   }
-  if (draft.engine ?? draft.rest_V)
+  if (draft.engine ?? draft.rest_V ?? draft.deepCycle)
     throw refusal(text, 'That does not add up to one power bank.', 'power bank 74Wh')
   if (bare !== undefined) assumed.push(`${bare} is read as mAh`)
   if (energy_Wh === undefined) {

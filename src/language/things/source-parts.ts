@@ -17,6 +17,7 @@ export interface SourceDraft {
   energy_Wh?: number
   capacity_Ah?: number
   engine?: 'running' | 'off'
+  deepCycle?: true
   rest_V?: number
   /** A bare number, read as mAh on a power bank. */
   bare?: string
@@ -102,6 +103,9 @@ export const sourceParts: readonly Part<SourceDraft>[] = [
   once('kind', oneOf(kinds)),
   once('usb', oneOf(usbKinds)),
   once('engine', oneOf(engines)),
+  once('deepCycle', scan =>
+    scan.take(/(?:deep[ -]?cycle|leisure)(?: battery)?(?!\p{L})/iuy) ? true : undefined,
+  ),
   once('rest_V', scan =>
     scan.take(/rest(?:ing)?(?: at)? /iuy) ? takeQuantity(scan, 'voltage', leadRest) : undefined,
   ),

@@ -34,7 +34,7 @@ export function takeSource(scan: Scanner): boolean {
   const draft = scan.attempt(() => {
     const found: SourceDraft = {}
     takeParts(scan, sourceParts, found)
-    return found.kind || found.usb || found.offers ? found : undefined
+    return found.kind || found.usb || found.offers || found.deepCycle ? found : undefined
   })
   return draft !== undefined
 }
@@ -47,9 +47,10 @@ export function writeSource(source: Source): string {
     const bank = `power bank ${writeQuantity(source.label_Wh, 'energy')}`
     return source.offers ? `${bank} ${writeSupply({ ...source, offers: source.offers })}` : bank
   }
-  const { fuse_A, engine, nominal_V, rest_V, capacity_Ah } = source
+  const { fuse_A, engine, battery, nominal_V, rest_V, capacity_Ah } = source
   const words = [`car ${writeQuantity(fuse_A, 'current')}`, `engine ${engine}`]
   if (nominal_V !== undefined) words.splice(1, 0, writeQuantity(nominal_V, 'voltage'))
+  if (battery === 'deep-cycle') words.push(battery)
   if (rest_V !== undefined) words.push(`rest ${writeQuantity(rest_V, 'voltage')}`)
   if (capacity_Ah !== undefined) words.push(writeQuantity(capacity_Ah, 'capacity'))
   return words.join(' ')

@@ -2,23 +2,32 @@
 
 import { describe, expect, it } from 'vitest'
 import { countedPacks } from '../../../src/charging/simulation/supply-run.ts'
-import {
-  planSource,
-  type SourcePlan,
-  type SourcePlanRequest,
-} from '../../../src/charging/sources/source-plan.ts'
+import type { Told } from '../../../src/charging/situation/situation.ts'
+import { planSource, type SourcePlan } from '../../../src/charging/sources/source-plan.ts'
 import { lihv, liIon, lipo } from '../../../src/charging/things/chemistries.ts'
+import type { HouseLimits } from '../../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
+import type { Source } from '../../../src/charging/things/source.ts'
+import { permitFor, refusedBy } from '../../support/judged.ts'
 
 const wren: Pack = { chemistry: lihv, series: 3, parallel: 1, capacity_Ah: 0.72 }
 const from = { kind: 'rest', perCell_V: 3.7 } as const
 const heron: Pack = { chemistry: liIon, series: 4, parallel: 2, capacity_Ah: 5 }
 
-function planned(request: Omit<SourcePlanRequest, 'pack' | 'from'> & Partial<SourcePlanRequest>): SourcePlan {
-  const plan = planSource({ pack: wren, from, ...request })
-  if ('refusal' in plan) throw new Error(`refused: ${plan.refusal.kind}`)
-  return plan
+interface Wanted extends Partial<Told> {
+  readonly source: Source
+  readonly count?: number
+  readonly limits?: HouseLimits
 }
+
+const told = ({ count: _, limits: __, ...rest }: Wanted): Told => ({
+  act: 'charge',
+  pack: wren,
+  from,
+  ...rest,
+})
+const planned = (wanted: Wanted): SourcePlan =>
+  planSource(permitFor(told(wanted), wanted.limits), wanted.count)
 
 describe('planSource', () => {
   it('says whether a wanted count will do, and what is the most', () => {
@@ -48,11 +57,28 @@ describe('planSource', () => {
     const limits = { sourceFloorPerCell_V: { 'Li-ion': 2 } }
     const { most, leftSoc, setting } = planned({ source, limits })
     expect(setting.feed?.store?.loadFloor_V).toBeCloseTo(12, 9)
+    expect(setting.feed?.store?.restFloor_V).toBeCloseTo(12.8, 9)
     expect([most, leftSoc]).toEqual([planned({ source }).most, planned({ source }).leftSoc])
   })
 
+  it('takes nothing from a battery that rests at its floor', () => {
+    const low = { chemistry: lipo, series: 4, parallel: 1, capacity_Ah: 5 } as const
+    const source = { kind: 'battery', pack: low } as const
+    // 3.60 V at rest is about a tenth of the charge.
+    expect(refusedBy(told({ source, sourceSoc: 0.05 }))).toContain('sourceAtFloor')
+    expect(refusedBy(told({ source, sourceSoc: 0.3 }))).toEqual([])
+  })
+
+  it('counts what a power bank that is half full holds', () => {
+    const source = { kind: 'power bank', label_Wh: 74 } as const
+    expect(planned({ source, sourceSoc: 0.5 }).most).toBe(
+      planned({ source: { ...source, label_Wh: 37 } }).most,
+    )
+    expect(planned({ source, sourceSoc: 0.5, count: 1 }).leftSoc).toBeLessThan(0.5)
+  })
+
   it('charges fewer from a battery of high resistance', () => {
-    const worn = { ...heron, cellResistance_ohm: 0.3 }
+    const worn = { ...heron, cellResistance_ohm: 0.6 }
     expect(planned({ source: { kind: 'battery', pack: worn } }).most).toBeLessThan(
       planned({ source: { kind: 'battery', pack: heron } }).most ?? 0,
     )
@@ -73,31 +99,28 @@ describe('planSource', () => {
   it('has nothing to plan for packs that are at their target already', () => {
     const source = { kind: 'power bank', label_Wh: 74 } as const
     const full = { kind: 'soc', soc: 1 } as const
-    expect(planSource({ pack: wren, source, from: full })).toMatchObject({
-      refusal: { kind: 'charged already' },
-    })
+    expect(refusedBy(told({ source, from: full }))).toContain('nothingToCharge')
   })
 
   it('refuses a damaged pack before it looks at the source', () => {
     const source = { kind: 'power bank', label_Wh: 74 } as const
     const dead = { kind: 'rest', perCell_V: 2 } as const
-    expect(planSource({ pack: wren, source, from: dead })).toMatchObject({
-      refusal: { kind: 'damaged cell' },
-    })
+    expect(refusedBy(told({ source, from: dead }))).toEqual(['deadCell'])
   })
 
   it('reads a vehicle of 24 V as two batteries in series', () => {
     const outlet = { kind: 'vehicle outlet', fuse_A: 10, engine: 'off', capacity_Ah: 60 } as const
     const one = planned({ source: { ...outlet, rest_V: 12.6 } })
     const two = planned({ source: { ...outlet, rest_V: 25.2 } })
-    expect(two.setting.feed?.store?.restFloor_V).toBeCloseTo(24.48, 9)
+    expect(two.setting.feed?.store?.restFloor_V).toBeCloseTo(
+      2 * (one.setting.feed?.store?.restFloor_V ?? 0),
+      9,
+    )
     expect(two.most).toBeGreaterThanOrEqual(2 * (one.most ?? 0))
     const charger = { currents: { kind: 'list', steps_A: [0.5] }, minInput_V: 11, maxInput_V: 18 } as const
     for (const engine of ['off', 'running'] as const) {
       const source = { kind: 'vehicle outlet', fuse_A: 10, engine, nominal_V: 24 } as const
-      expect(planSource({ pack: wren, from, charger, source })).toMatchObject({
-        refusal: { kind: 'input window' },
-      })
+      expect(refusedBy(told({ charger, source }))).toContain('inputOutside')
     }
   })
 })

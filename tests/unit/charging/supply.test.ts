@@ -1,19 +1,23 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { feedOf } from '../../../src/charging/setting/old-feed.ts'
+import { inputOf } from '../../../src/charging/setting/input.ts'
 import {
   behindCable,
-  carriedBySeries,
+  neededFor,
   smallestUsbSupply,
   soldPowers_W,
+  suppliedTo,
 } from '../../../src/charging/sources/supply.ts'
 import { lipo } from '../../../src/charging/things/chemistries.ts'
+import { noHouseLimits } from '../../../src/charging/things/house-limits.ts'
 import type { Source } from '../../../src/charging/things/source.ts'
 import { largestStep_A } from '../../../src/charging/things/steps.ts'
 import { pdOffers } from '../../../src/charging/things/usb-pd.ts'
 import { someCharger, someChemistry } from '../../support/arbitraries.ts'
+import { judged, permitFor } from '../../support/judged.ts'
 
 const pd = (power_W: number): Source => ({ kind: 'supply', offers: pdOffers(power_W), usbPd_W: power_W })
+const feedOf = (source: Source) => inputOf({ source, house: noHouseLimits }).feed
 
 describe('what a supply carries', () => {
   it('never asks more of the supply, of the charger or of its steps than they have', () => {
@@ -23,13 +27,15 @@ describe('what a supply carries', () => {
         someCharger,
         someChemistry,
         (power_W, charger, chemistry) => {
-          const feed = feedOf({ source: pd(power_W), charger })
-          if ('refusal' in feed) return
+          const pack = { chemistry, series: charger.minSeries ?? 1, parallel: 1, capacity_Ah: 60 }
+          const { permit } = judged({ act: 'charge', pack, charger, source: pd(power_W), balanceLead: true })
+          if (!permit) return
+          const { feed, carried } = suppliedTo(permit)
           const output_W = Math.min(
             feed.power_W * (charger.efficiency ?? 0.85),
             charger.power_W ?? Number.POSITIVE_INFINITY,
           )
-          const breaches = carriedBySeries(feed, charger, chemistry).filter(
+          const breaches = carried.filter(
             ({ series, cutoffPack_V, current_A = 0 }) =>
               Math.abs(cutoffPack_V - series * chemistry.full_V.value) > 1e-9 ||
               current_A * cutoffPack_V > output_W + 1e-6 ||
@@ -44,19 +50,25 @@ describe('what a supply carries', () => {
 
   it('has a line for every cell count of the charger', () => {
     const charger = { currents: { kind: 'list', steps_A: [1, 2] }, minSeries: 2, maxSeries: 4 } as const
-    const feed = feedOf({ source: pd(65), charger })
-    if ('refusal' in feed) throw new Error('20 V fits any window')
-    expect(carriedBySeries(feed, charger, lipo).map(({ series }) => series)).toEqual([2, 3, 4])
+    const pack = { chemistry: lipo, series: 2, parallel: 1, capacity_Ah: 5 }
+    const permit = permitFor({ act: 'charge', pack, charger, source: pd(65) })
+    expect(suppliedTo(permit).carried.map(({ series }) => series)).toEqual([2, 3, 4])
+  })
+
+  it('has a line for the pack too, where no charger is known', () => {
+    const pack = { chemistry: lipo, series: 8, parallel: 1, capacity_Ah: 5 }
+    const { carried } = suppliedTo(permitFor({ act: 'charge', pack, source: pd(65) }))
+    expect(carried.map(({ series }) => series)).toEqual([1, 2, 3, 4, 5, 6, 7, 8])
   })
 })
 
 describe('a USB-C cable', () => {
   // USB Type-C specification: 3 A without an electronic mark, 5 A with one; above 20 V only with the latter.
   it('holds a supply of 100 W to 60 W without a mark', () => {
-    const feed = feedOf({ source: behindCable(pd(100), 3) })
+    const feed = feedOf(behindCable(pd(100), 3))
     expect(feed).toMatchObject({ power_W: 60, offer: { voltage_V: 20, current_A: 3 } })
-    expect(feedOf({ source: behindCable(pd(100), 5) })).toMatchObject({ power_W: 100 })
-    expect(feedOf({ source: behindCable(pd(240), 3) })).toMatchObject({ power_W: 60 })
+    expect(feedOf(behindCable(pd(100), 5))).toMatchObject({ power_W: 100 })
+    expect(feedOf(behindCable(pd(240), 3))).toMatchObject({ power_W: 60 })
   })
 
   it('matters to no other source', () => {
@@ -66,7 +78,28 @@ describe('a USB-C cable', () => {
 
   it('holds a power bank too', () => {
     const bank: Source = { kind: 'power bank', label_Wh: 74, usbPd_W: 100 }
-    expect(feedOf({ source: behindCable(bank, 3) })).toMatchObject({ power_W: 60 })
+    expect(feedOf(behindCable(bank, 3))).toMatchObject({ power_W: 60 })
+  })
+})
+
+describe('what a pack needs of a supply', () => {
+  const pack = { chemistry: lipo, series: 4, parallel: 1, capacity_Ah: 5 }
+
+  it('is no more than its charger gives', () => {
+    const charger = { currents: { kind: 'list', steps_A: [1, 2, 5] }, power_W: 50 } as const
+    const { current_A, input_W, heldBy } = neededFor(
+      permitFor({ act: 'charge', pack, charger, current_A: 5 }),
+    )
+    // 50 W / 16.8 V = 2.976 A; 50 W / 0.85 = 58.8 W.
+    expect(current_A).toBeCloseTo(50 / 16.8, 9)
+    expect(input_W).toBeCloseTo(50 / 0.85, 9)
+    expect(heldBy?.kind).toBe('charger power')
+  })
+
+  it('is what the current asked for takes', () => {
+    const needed = neededFor(permitFor({ act: 'charge', pack, current_A: 2 }))
+    expect(needed).toMatchObject({ current_A: 2, heldBy: undefined, usb: { supply_W: 45 } })
+    expect(needed.benches.map(({ voltage_V }) => voltage_V)).toEqual([12, 15, 19, 24])
   })
 })
 

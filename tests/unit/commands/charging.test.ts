@@ -182,10 +182,11 @@ describe('source', () => {
     expect(value(reply, 'packCount')).toBeGreaterThanOrEqual(6)
     expect(value(reply, 'stopVoltage')).toBeCloseTo(12, 9)
     expect(value(reply, 'sourceEnergyLeft')).toBeGreaterThan(0)
-    expect(cautions(reply)).toContain('watchTheSource')
+    expect(value(reply, 'stopAtRest')).toBeCloseTo(12.8, 9)
+    expect(cautions(reply)).toContain('batterySource')
     const many = await ask('source source: 4S 5000 Li-ion pack: 3S 720 LiHV count: 60')
     expect(many).toMatchObject({ verdict: 'go with care' })
-    expect(many.headline).toMatch(/^No: it charges \d+ of the 60/)
+    expect(many.headline).toMatch(/^No: the source carries \d+ of the 60/)
   })
 
   it('has energies that add up in what it shows', async () => {
@@ -196,8 +197,24 @@ describe('source', () => {
 
   it('says plainly that a source is too small', async () => {
     const reply = await ask('source source: 3S 500 LiPo pack: 4S 5000 LiPo')
-    expect(reply).toMatchObject({ verdict: 'do not charge' })
-    expect(value(reply, 'packCount')).toBe(0)
+    expect(reply).toMatchObject({ verdict: 'do not charge', figures: [] })
+    expect(reply.headline).toContain('does not carry one whole charge')
+  })
+
+  it('uses no source outside what the charger takes, and no battery at its floor', async () => {
+    const flat = 'source source: car 9V 10A pack: 4S 1500 LiPo'
+    const outside = await ask(`${flat} charger: 0.5/1/2A 12.24-30V`)
+    expect(outside).toMatchObject({ verdict: 'do not charge', figures: [] })
+    expect(outside.headline).toContain('it gives 9 V, and the charger wants 12.24 V to 30 V')
+    expect((await ask(flat)).headline).toContain('at its floor')
+  })
+
+  it('says where to stop a battery of a vehicle that nobody measured, and takes care', async () => {
+    const reply = await ask('source source: car 10A engine off pack: 4S 1500 LiPo')
+    expect(reply.verdict).toBe('go with care')
+    expect(reply.headline).toContain('rests at 12.3 V, or shows 12.2 V at its poles')
+    expect(cautions(reply)).toContain('starterUnmeasured')
+    expect(value(reply, 'sourceChargeLeft')).toBeGreaterThanOrEqual(55)
   })
 
   it('does not count packs on a supply without end', async () => {

@@ -249,17 +249,43 @@ describe('lend', () => {
     expect(given_Wh).toBeLessThan(3.85 * 4 * 1.5)
     expect(figure(reply, 'lendTime')?.value).toBeCloseTo((given_Wh / 10) * 3600, 6)
     expect(figure(reply, 'stopPerCell')?.value).toBeCloseTo(3.4, 9)
-    expect(keys(reply)).toContain('watchEachCell')
+    expect(figure(reply, 'stopAtRest')?.value).toBeCloseTo(3.6, 9)
+    expect(keys(reply)).toContain('drained')
   })
 
   it('lends less from a pack that is less full, and no more than 2C', async () => {
     const full = await answered('lend pack: 4S 1500 LiPo power: 10W')
     const half = await answered('lend pack: 4S 1500 LiPo power: 10W from: 50%')
     expect(figure(half, 'energyGiven')?.value).toBeLessThan(figure(full, 'energyGiven')?.value ?? 0)
-    expect((await answered('lend pack: 2S 450 LiPo power: 20W')).headline).toMatch(/^Do not lend/)
+    const hurried = await answered('lend pack: 2S 450 LiPo power: 20W')
+    expect(hurried).toMatchObject({ verdict: 'do not charge', figures: [] })
+    expect(hurried.headline).toMatch(/^Do not take 3.46.A from it: 0.9.A is the most/)
     expect((await answered('lend pack: 2S 450 LiPo power: 2W from: 3.3V per cell')).headline).toContain(
       'floor',
     )
+  })
+
+  it.each([
+    ['at its floor', 'from: 3.6V per cell'],
+    ['with a dead cell', 'from: 2.4V per cell'],
+    ['too cold', 'temperature: -25°C'],
+    ['too hot', 'temperature: 70°C'],
+    ['above full', 'from: 4.3V per cell'],
+  ])('refuses a pack that is %s', async (_, detail) => {
+    const reply = await answered(`lend pack: 4S 1500 LiPo power: 10W ${detail}`)
+    expect(reply).toMatchObject({ verdict: 'do not charge', figures: [] })
+  })
+
+  it('refuses a load under which the pack sinks to its floor at once', async () => {
+    const reply = await answered('lend pack: 2S 450 LiPo 700mΩ power: 4W from: 15%')
+    expect(reply).toMatchObject({ verdict: 'do not charge', figures: [] })
+    expect(reply.headline).toContain('at once')
+  })
+
+  it('says that somebody stays with a pack that lends for long', async () => {
+    const reply = await answered('lend pack: 2S 5000 Li-ion power: 5W')
+    expect(reply.verdict).toBe('go with care')
+    expect(reply.headline).toContain('somebody has to stay with it')
   })
 
   it('stops higher where the house says so', async () => {

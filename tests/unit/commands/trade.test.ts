@@ -238,6 +238,26 @@ describe('supply', () => {
     expect(reply.assumed.join(' ')).toContain('marked for 5 A')
   })
 
+  it('never says a plain go where the type of the cells is only assumed', async () => {
+    const asked = `supply source: PD 65W charger: ${charger}`
+    const reply = await answered(asked)
+    expect(reply.verdict).toBe('go with care')
+    expect(
+      reply.cautions
+        .concat({ key: '', text: reply.headline })
+        .map(({ text }) => text)
+        .join(' '),
+    ).toContain('type of the cells was not said')
+    expect((await answered(`${asked} chemistry: LiFe`)).verdict).toBe('go')
+  })
+
+  it('refuses a battery outside what the charger takes, pack or none', async () => {
+    const asked = 'supply source: car 9V 10A charger: 0.5/1/2A 12.24-30V'
+    for (const question of [asked, `${asked} pack: 4S 1500 LiPo`, `${asked} chemistry: LiPo`]) {
+      expect((await answered(question)).verdict).toBe('do not charge')
+    }
+  })
+
   it('holds the supply to what the cable carries', async () => {
     const reply = await answered(`supply source: PD 100W charger: ${charger} cable: 3A`)
     expect(figure(reply, 'supplyPower')?.value).toBe(60)
@@ -258,8 +278,8 @@ describe('supply', () => {
 
   it('refuses a current above the limit of the pack', async () => {
     const reply = await answered('supply pack: 6S 5000 LiPo current: 15A')
-    expect(reply.verdict).toBe('do not charge')
-    expect(figure(reply, 'setCurrent')?.value).toBe(5)
+    expect(reply).toMatchObject({ verdict: 'do not charge', figures: [] })
+    expect(reply.headline).toMatch(/Do not charge at 15.A: 10.A is all .*Set 5.A instead/)
   })
 
   it('refuses a source outside the input window, and a cell count the charger lacks', async () => {

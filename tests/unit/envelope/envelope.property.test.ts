@@ -136,6 +136,8 @@ describe('moving a number towards or beyond its limit never improves a verdict',
             const more = { ...planned, [key]: planned[key] === undefined ? undefined : planned[key] * times }
             expect(worse(judge(situation, more).verdict, verdict)).toBe(true)
           }
+          const sooner = { ...planned, lasts_s: planned.lasts_s && planned.lasts_s / times }
+          expect(worse(judge(situation, sooner).verdict, verdict)).toBe(true)
           const fewer = { ...planned, carried: planned.carried && Math.floor(planned.carried / times) }
           expect(worse(judge(situation, fewer).verdict, verdict)).toBe(true)
         },

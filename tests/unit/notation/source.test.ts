@@ -36,6 +36,21 @@ describe('sources', () => {
       'car 10A engine off 12.4V 60Ah',
       { kind: 'vehicle outlet', fuse_A: 10, engine: 'off', rest_V: 12.4, capacity_Ah: 60 },
     ],
+    [
+      'car 20A engine off deep-cycle 12.6V 100Ah',
+      {
+        kind: 'vehicle outlet',
+        fuse_A: 20,
+        engine: 'off',
+        battery: 'deep-cycle',
+        rest_V: 12.6,
+        capacity_Ah: 100,
+      },
+    ],
+    [
+      'leisure battery 20A engine off 12.6V',
+      { kind: 'vehicle outlet', fuse_A: 20, engine: 'off', battery: 'deep-cycle', rest_V: 12.6 },
+    ],
     ['power bank 74Wh', { kind: 'power bank', label_Wh: 74 }],
     ['power bank 74Wh PD 45W', { kind: 'power bank', label_Wh: 74, usbPd_W: 45, offers: pdOffers(45) }],
     ['74Wh power bank 5V 3A', { kind: 'power bank', label_Wh: 74, offers: [{ voltage_V: 5, current_A: 3 }] }],

@@ -9,6 +9,7 @@ import { restingVoltage } from '../../../src/charging/things/curve.ts'
 import { checkCells } from '../../../src/charging/upkeep/cell-check.ts'
 import { type BoardPack, checkBoard, combinedPack } from '../../../src/charging/upkeep/parallel.ts'
 import { nameOf, someCharger, someChemistry, someHouse, somePack } from '../../support/arbitraries.ts'
+import { judged } from '../../support/judged.ts'
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 /** Spread evenly, where `between` is drawn to its ends. */
@@ -114,8 +115,9 @@ describe('lending', () => {
         someHouse,
         (pack, soc, rate_C, limits) => {
           const power_W = rate_C * pack.capacity_Ah * pack.series * 3
-          const lending = lend({ pack, from: { kind: 'soc', soc }, power_W, limits })
-          if ('refusal' in lending || lending.given_Wh === 0) return
+          const { permit } = judged({ act: 'drain', pack, from: { kind: 'soc', soc } }, limits)
+          const lending = permit && lend(permit, { power_W })
+          if (!lending || lending.given_Wh === 0) return
           lent++
           const store = batteryStore(pack, limits, soc)
           const rest_V = store.rest_V(lending.leftSoc)
@@ -126,6 +128,9 @@ describe('lending', () => {
           const floor_V =
             { LiPo: 3.4, LiHV: 3.4, 'Li-ion': 3, LiFe: 2.8 }[nameOf(pack.chemistry)] * pack.series
           expect(rest_V - out_A * store.resistance_ohm).toBeGreaterThanOrEqual(floor_V - 1e-9)
+          const restFloor_V =
+            { LiPo: 3.6, LiHV: 3.6, 'Li-ion': 3.2, LiFe: 3 }[nameOf(pack.chemistry)] * pack.series
+          expect(rest_V).toBeGreaterThanOrEqual(restFloor_V - 1e-9)
         },
       ),
       { numRuns: 3000 },

@@ -8,6 +8,8 @@ import { above, always, below, besides, cells, charging, type Limits, ofCell, up
 const toBeStayedWith = practice('somebody stays with a charge')
 const largeFigure = practice('the large C figure on a pack is its discharge rate')
 const hour_s = 3600
+/** Less than a meter or a charger shows: there is no charge so short. */
+const aMeterApart_V = 0.005
 
 /** Most pressing first within a weight. */
 export const settingLimits = {
@@ -81,7 +83,7 @@ export const settingLimits = {
     ['charge'],
     'toGo',
     'voltage',
-    0,
+    aMeterApart_V,
     practice('a pack at its goal is left alone'),
   ),
   rateQuestioned: above('must', charging, 'labelRate_C', 'rate', believedRate_C, largeFigure),

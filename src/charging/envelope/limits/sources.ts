@@ -28,6 +28,14 @@ export const sourcesLimits = {
     ({ situation: { pack } }) => pack && mostDrain_A(pack),
     practice('2C without a discharge rate on the label'),
   ),
+  sinksAtOnce: below(
+    'refuse',
+    ['drain'],
+    'lasts_s',
+    'duration',
+    60,
+    practice('a load that a pack carries for a minute at least'),
+  ),
   notAllCarried: above('must', charging, 'missing', 'count', 0, keepsEnough),
   aboveSource: besides(
     above(

@@ -1,0 +1,173 @@
+// What is said of a plan on a source, and what could be asked next.
+
+import type { WordsOf } from '../../src/assistant/command.ts'
+import { countedPacks } from '../../src/charging/simulation/supply-run.ts'
+import { chargerEfficiency } from '../../src/charging/things/practice.ts'
+import type { Locale } from '../../src/ground/locale.ts'
+import type { Text } from '../../src/ground/text.ts'
+import { countKind } from '../../src/language/kinds/values.ts'
+import { isToStorage } from '../shared/charging.ts'
+import { ofChargeWords } from '../shared/charging.words.ts'
+import { houseWorking } from '../shared/house.words.ts'
+import { asksAgain } from '../shared/next.ts'
+import { cite, heldWords, inputWorking, loweredWords, settingWorking } from '../shared/setting.words.ts'
+import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
+import { source } from './source.ts'
+import { drainPictures } from './source-picture.words.ts'
+
+export const sourceWords: WordsOf<typeof source> = locale => {
+  const { say, show } = locale
+  const { charger, from, to, temperature } = ofChargeWords(locale)
+  return {
+    summary: say`How many packs a source charges, what is left of it, and where to stop.`,
+    takes: {
+      source: { about: say`a supply, a vehicle outlet, a power bank or a battery`, as: text => text },
+      pack: { about: say`the packs to charge, all alike`, as: text => say`for ${text}` },
+      charger,
+      from: { ...from, about: say`where the packs stand now; their floor when not said` },
+      to: { ...to, about: say`where they are to go; full when not said` },
+      count: {
+        about: say`how many packs; as many as it carries when not said`,
+        as: text => say`${text} of them`,
+      },
+      charged: {
+        about: say`how full the source battery is; full when not said`,
+        as: text => say`the source at ${text}`,
+      },
+      temperature,
+    },
+    answer: plan => {
+      const { setting } = plan
+      return [
+        carriedWords(plan, locale),
+        say`Set ${show.current(setting.current_A)} and ${show.perCell(setting.cutoff.perCell_V)} per cell.`,
+        heldWords(setting.bound, locale),
+        stopWords(plan, locale),
+        loweredWords(setting, locale),
+      ]
+    },
+    figures: {
+      packCount: say`packs`,
+      chargeTime: say`time for one pack`,
+      totalTime: (_, { planned }) => say`time for ${show.number(planned, 0)}`,
+      stopVoltage: say`stop the source at`,
+      stopPerCell: say`per cell of the source`,
+      stopAtRest: say`or where it rests at`,
+      sourceEnergyLeft: say`still to be had from the source`,
+      sourceChargeLeft: say`charge left in the source`,
+      sourceEnergyOut: say`out of the source`,
+      packEnergy: say`into the packs`,
+      converterLoss: say`lost in the charger`,
+      sourceLoss: say`lost in the source`,
+      setCurrent: say`current to set`,
+      cutoffPerCell: say`cutoff per cell`,
+      inputPower: say`input power at most`,
+      inputCurrent: say`input current at most`,
+    },
+    working: (plan, { source: feeding, pack: charged }) => [
+      ...planWorking(plan, locale),
+      ...sourceWorking(feeding, plan.setting.feed, locale),
+      ...settingWorking(plan.setting, charged, locale),
+      inputWorking(plan.setting, locale),
+      ...houseWorking(plan.permit.situation, plan.setting.cutoff, locale),
+    ],
+    assumed: ({ from: start, setting }, asked) => [
+      asked.from === undefined && start.kind === 'rest'
+        ? say`the packs are taken to be flown down to their floor, ${show.perCell(start.perCell_V)} per cell at rest`
+        : undefined,
+      asked.charger === undefined
+        ? say`the charger is taken to pass on ${show.percent(setting.efficiency)} of its input, at any current and input voltage`
+        : undefined,
+      asked.source.kind === 'battery' && asked.charged === undefined
+        ? say`the source battery is taken to be full and to hold what its label says`
+        : undefined,
+      ...sourceAssumed(asked.source, locale, asked.charged),
+    ],
+    next: ({ most, enough }, asked) => {
+      const again = asksAgain(source.takes, asked)
+      return [
+        most && !enough
+          ? again(say`Only ${show.number(most, 0)}`, 'source', { count: countKind.write(most) })
+          : undefined,
+        asked.count !== undefined && most !== undefined
+          ? again(say`How many at most?`, 'source', { count: undefined })
+          : undefined,
+        isToStorage(asked.to)
+          ? again(say`To full`, 'source', { to: 'full' })
+          : again(say`To storage`, 'source', { to: 'storage' }),
+      ]
+    },
+    charts: plan => drainPictures(plan, locale),
+    plainWords: [
+      'how many',
+      'can my',
+      'will my',
+      'is it enough',
+      'enough for',
+      'source for',
+      'charge from',
+      'power from',
+    ],
+    meantBy: [
+      ['pack', 'count'],
+      ['pack', 'feeding pack'],
+      ['pack', 'source', 'count'],
+    ],
+  }
+}
+
+type Plan = Parameters<ReturnType<typeof sourceWords>['answer']>[0]
+
+/** How many packs it carries, and how long that takes; where it does not carry all, that has been said before. */
+function carriedWords({ most, planned, enough, each, count }: Plan, { say, show }: Locale): Text {
+  const one = show.duration(each.charge.duration_s)
+  const all = show.duration(planned * each.charge.duration_s)
+  const inTurn = planned > 1 ? say`, one after another,` : say``
+  if (most === undefined) {
+    if (count === undefined) return say`Yes: it carries one pack after another, about ${one} each.`
+    return count === 1
+      ? say`Yes: it carries the pack in about ${all}.`
+      : say`Yes: it carries all ${show.number(count, 0)}${inTurn} in about ${all}.`
+  }
+  const packs = (number: number): Text => (number === 1 ? say`1 pack` : say`${show.number(number, 0)} packs`)
+  const atMost = most >= countedPacks ? say`at least ${show.number(most, 0)}` : say`${show.number(most, 0)}`
+  if (count === undefined) {
+    return most >= countedPacks
+      ? say`It charges at least ${packs(most)}${inTurn} in about ${all}.`
+      : say`It charges ${packs(most)}${inTurn} in about ${all}.`
+  }
+  return enough
+    ? say`Yes: it charges ${packs(count)}${inTurn} in about ${all}; ${atMost} would be the most.`
+    : planned === 1
+      ? say`That one takes about ${all}.`
+      : say`Those take about ${all}, one after another.`
+}
+
+/** Where to stop, for a source that can be harmed by being drained. */
+function stopWords({ setting, permit }: Plan, { say, show }: Locale): Text | undefined {
+  const store = setting.feed?.store
+  const { source: feeding } = permit.situation
+  if (!store) return undefined
+  const [load, rest] = [show.voltage(store.loadFloor_V), show.voltage(store.restFloor_V)]
+  if (feeding?.kind !== 'battery') {
+    return say`Stop where the vehicle's battery rests at ${rest}, or shows ${load} at its poles under load.`
+  }
+  const perCell = show.perCell(store.loadFloor_V / feeding.pack.series)
+  return store.restFloor_V > store.loadFloor_V
+    ? say`Stop the source at ${load} under load (${perCell} per cell), or where it rests at ${rest}.`
+    : say`Stop the source at ${load} under load (${perCell} per cell).`
+}
+
+/** The energies of one pack and of all, and that they add up. */
+function planWorking({ setting, each, planned, balance }: Plan, locale: Locale): readonly Text[] {
+  const { say, show } = locale
+  const { energy_Wh } = each.charge
+  const { efficiency } = setting
+  const rule =
+    efficiency === chargerEfficiency.value ? cite(chargerEfficiency, locale) : say`efficiency of the charger`
+  return [
+    say`One pack: ${show.energy(energy_Wh)} ÷ ${show.number(efficiency, 2)} = ${show.energy(energy_Wh / efficiency)} at the charger's input (${rule}).`,
+    say`Energy for ${show.number(planned, 0)}: out of the source ${show.energy(balance.sourceOut_Wh)} = into the packs ${show.energy(balance.intoPacks_Wh)} + lost in the charger ${show.energy(balance.converterLoss_Wh)} + lost in the source ${show.energy(balance.sourceLoss_Wh)}.`,
+    say`Times count the charges only, not the swapping of packs.`,
+  ]
+}

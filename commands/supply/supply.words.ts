@@ -1,0 +1,103 @@
+// What is said of a supply, and what could be asked next.
+
+import type { WordsOf } from '../../src/assistant/command.ts'
+import { usualSupplies_V } from '../../src/charging/sources/supply.ts'
+import { chemistries } from '../../src/charging/things/chemistries.ts'
+import type { Locale } from '../../src/ground/locale.ts'
+import type { Text } from '../../src/ground/text.ts'
+import { chargerKind, packKind, sourceKind } from '../../src/language/kinds/values.ts'
+import { followUp } from '../shared/next.ts'
+import { settingWords } from '../shared/setting.words.ts'
+import { sourceAssumed } from '../shared/source.words.ts'
+import type { supply } from './supply.ts'
+import { suppliedWords, suppliedWorking, wantsFullCable } from './supply-given.words.ts'
+import { neededWords, neededWorking, usbNamed } from './supply-needed.words.ts'
+
+/** More cells in series no charger is told to have. */
+const mostSeries = 14
+
+export const supplyWords: WordsOf<typeof supply> = locale => {
+  const { say, own } = locale
+  return {
+    summary: say`What a supply gives a charger by cell count, or the smallest supply for a setting.`,
+    takes: {
+      source: { about: say`the supply; left out to find one for a pack`, as: text => text },
+      charger: { about: say`what it feeds`, as: text => say`for a charger with ${text}` },
+      pack: { about: say`the pack that is to be charged`, as: text => say`to charge ${text}` },
+      chemistry: {
+        about: say`of the packs, where none is named; ${own(chemistries[0].name)} when not said`,
+      },
+      current: { about: say`the charge current wanted`, as: text => say`at ${text}` },
+      cable: {
+        about: say`what the USB-C cable carries, 3 A or 5 A`,
+        as: text => say`over a ${text} cable`,
+      },
+    },
+    answer: (result, asked) =>
+      result.kind === 'needed'
+        ? neededWords(result, locale)
+        : [
+            ...suppliedWords(result, asked.source, locale),
+            result.setting && asked.pack && settingWords(result.setting, asked.pack, locale),
+          ],
+    figures: {
+      supplyPower: say`power of the supply`,
+      supplyVoltage: say`its lowest volts`,
+      supplyCurrent: say`its current`,
+      setCurrent: say`charge current`,
+      cutoffPack: say`cutoff of the pack`,
+      inputPower: say`input power at most`,
+      usbSupply: say`smallest USB supply`,
+      ...currentNames(locale),
+      ...benchNames(locale),
+    },
+    working: (result, asked) =>
+      result.kind === 'needed' ? neededWorking(result, locale) : suppliedWorking(result, asked, locale),
+    assumed: (result, { source, pack, chemistry, cable }) =>
+      result.kind === 'needed'
+        ? []
+        : [
+            pack || chemistry ? undefined : say`the packs are ${own(chemistries[0].name)}`,
+            cable === undefined && wantsFullCable(result.feed, source)
+              ? say`the USB-C cable is marked for 5 A`
+              : undefined,
+            ...sourceAssumed(source, locale),
+          ],
+    next: (result, { source, pack, charger }) => {
+      if (!pack) return []
+      const details = { pack: packKind.write(pack), charger: charger && chargerKind.write(charger) }
+      if (source) {
+        return [followUp(say`What to set?`, 'current', { ...details, source: sourceKind.write(source) })]
+      }
+      const usb = result.kind === 'needed' && result.usb ? usbNamed(result.usb) : undefined
+      return [
+        usb === undefined ? undefined : followUp(say`On ${own(usb)}`, 'current', { ...details, source: usb }),
+      ]
+    },
+    plainWords: [
+      'usb supply',
+      'usb charger',
+      'give the',
+      'give my',
+      'smallest supply',
+      'what supply',
+      'which supply',
+      'power supply',
+      'how big a supply',
+      'supply for',
+    ],
+  }
+
+  function currentNames({ say: tell, own: as }: Locale): Readonly<Record<`current${number}S`, Text>> {
+    const names = Array.from({ length: mostSeries }, (_, index) => `${index + 1}S`)
+    return Object.fromEntries(
+      names.map(name => [`current${name}`, tell`charge current, ${as(name)}`]),
+    ) as Record<`current${number}S`, Text>
+  }
+
+  function benchNames({ say: tell, show: as }: Locale): Readonly<Record<`supplyCurrent${number}V`, Text>> {
+    return Object.fromEntries(
+      usualSupplies_V.value.map(volts => [`supplyCurrent${volts}V`, tell`supply of ${as.voltage(volts)}`]),
+    ) as Record<`supplyCurrent${number}V`, Text>
+  }
+}
