@@ -1,7 +1,7 @@
 // Details that several commands take of a charge, worded the same wherever they stand.
 
 import { optional, required } from '../../src/assistant/old-command.ts'
-import { chargerKind, packKind, sourceKind, temperatureKind } from '../../src/language/kinds/values.ts'
+import { chargerKind, packKind, temperatureKind } from '../../src/language/kinds/values.ts'
 
 export const chargedPack = required(packKind, {
   description: 'cells, capacity and chemistry',
@@ -11,11 +11,6 @@ export const chargedPack = required(packKind, {
 export const onCharger = optional(chargerKind, {
   description: 'the currents it offers, and what else you know of it',
   phrase: text => `on a charger with ${text}`,
-})
-
-export const fedBy = optional(sourceKind, {
-  description: 'what feeds the charger',
-  phrase: text => `fed by ${text}`,
 })
 
 export const cellTemperature = optional(temperatureKind, {

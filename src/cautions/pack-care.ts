@@ -1,9 +1,9 @@
-// Cautions for the care of packs: discharging, cell readings, parallel boards, resistance, lending.
+// Cautions for the care of packs: discharging, cell readings, parallel boards, resistance.
 
 import { type Caution, cautionsFor, generalCaution } from './cautions.ts'
 import type { Situation } from './situation.ts'
 
-export type PackCare = 'discharge' | 'cells' | 'parallel' | 'health' | 'lend'
+export type PackCare = 'discharge' | 'cells' | 'parallel' | 'health'
 
 const own: Record<PackCare, readonly Caution[]> = {
   discharge: [
@@ -32,16 +32,6 @@ const own: Record<PackCare, readonly Caution[]> = {
     {
       key: 'resistanceIsNotAll',
       text: 'A low resistance does not make a pack sound: one that is swollen, dented or loses charge at rest is retired whatever it reads.',
-    },
-  ],
-  lend: [
-    {
-      key: 'watchEachCell',
-      text: 'A flight pack has no protection of its own: hang an alarm on the balance plug, set to the stop voltage of a cell, and unplug when the first cell gets there.',
-    },
-    {
-      key: 'neverForgotten',
-      text: 'A converter left plugged in drains the pack to ruin even with nothing on it: unplug it when you are done, and do not leave it alone.',
     },
   ],
 }
