@@ -24,6 +24,8 @@ import { trim } from './care/trim.ts'
 import { compare } from './charge/compare.ts'
 import { current } from './charge/current.ts'
 import { currentWords } from './charge/current.words.ts'
+import { energy } from './charge/energy.ts'
+import { energyWords } from './charge/energy.words.ts'
 import { percent } from './charge/percent.ts'
 import { time } from './charge/time.ts'
 import { timeWords } from './charge/time.words.ts'
@@ -91,6 +93,7 @@ const answering: readonly Command[] = [
   entry(lead, leadWords),
   trim,
   compare,
+  entry(energy, energyWords),
   travel,
   entry(kitSave, kitSaveWords),
   entry(kitList, kitListWords),

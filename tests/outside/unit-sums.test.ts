@@ -1,0 +1,33 @@
+// Sums between electrical quantities, against published examples.
+
+import { afterAll, beforeAll, expect, it } from 'vitest'
+import { type Asking, askingOf } from '../support/ask.ts'
+import { commandNamed } from '../support/commands.ts'
+
+let asking: Asking
+beforeAll(async () => {
+  asking = await askingOf([commandNamed('energy')])
+})
+afterAll(async () => {
+  expect(asking.faults).toEqual([])
+  await asking.memory.close()
+})
+
+it.each([
+  // 20 V at 5 A is 100 W: USB Power Delivery's largest offer of the standard power range; common practice too.
+  ['energy voltage: 20V current: 5A', 'power', 100],
+  // IATA lithium battery guidance: Wh = V × Ah; its own example, 11.1 V and 4400 mAh, is 48.84 Wh.
+  ['energy capacity: 4400mAh voltage: 11.1V', 'energy', 48.84],
+  ['energy energy: 48.84Wh voltage: 11.1V', 'capacity', 4.4],
+  ['energy power: 60W voltage: 12V', 'current', 5],
+  // 22.2 V nominal × 5 Ah.
+  ['energy pack: 6S 5000 LiPo', 'energy', 111],
+  ['energy pack: 6S 5000 LiPo count: 2', 'energy', 222],
+])('%s', async (question, key, value) => {
+  const { figures } = await asking.ask(question)
+  expect(figures.find(figure => figure.key === key)?.value).toBeCloseTo(value, 6)
+})
+
+it('says what is missing', async () => {
+  expect((await asking.ask('energy capacity: 2200mAh')).problem?.expected).toContain('third')
+})
