@@ -68,7 +68,9 @@ import { helloWords } from './me/hello.words.ts'
 import { helpOn } from './me/help.ts'
 import { helpWords } from './me/help.words.ts'
 import { parallel } from './session/parallel.ts'
+import { parallelWords } from './session/parallel.words.ts'
 import { plan } from './session/plan.ts'
+import { planWords } from './session/plan.words.ts'
 import { lead } from './supply/lead.ts'
 import { leadWords } from './supply/lead.words.ts'
 import { lend } from './supply/lend.ts'
@@ -82,10 +84,10 @@ const answering: readonly Command[] = [
   entry(current, currentWords),
   entry(time, timeWords),
   entry(source, sourceWords),
-  plan,
+  entry(plan, planWords),
   storage,
   cells,
-  parallel,
+  entry(parallel, parallelWords),
   health,
   entry(lend, lendWords),
   entry(supply, supplyWords),

@@ -1,9 +1,9 @@
-// Cautions for the care of packs: discharging, cell readings, parallel boards, resistance.
+// Cautions for the care of packs: discharging, cell readings, resistance.
 
 import { type Caution, cautionsFor, generalCaution } from './cautions.ts'
 import type { Situation } from './situation.ts'
 
-export type PackCare = 'discharge' | 'cells' | 'parallel' | 'health'
+export type PackCare = 'discharge' | 'cells' | 'health'
 
 const own: Record<PackCare, readonly Caution[]> = {
   discharge: [
@@ -16,16 +16,6 @@ const own: Record<PackCare, readonly Caution[]> = {
     {
       key: 'trustTheMeter',
       text: 'Check a reading that decides something with a second meter at the balance plug; a dirty plug reads low.',
-    },
-  ],
-  parallel: [
-    {
-      key: 'measureFirst',
-      text: 'Measure every pack before you plug it in: main plugs first, balance plugs after, never a pack with reversed polarity or another cell count. Use a board with a fuse for each pack.',
-    },
-    {
-      key: 'oneFailsAll',
-      text: 'On a board a bad cell is fed by all the other packs: leave out any pack you are not sure of, and stay in sight of the board.',
     },
   ],
   health: [
