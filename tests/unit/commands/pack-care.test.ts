@@ -235,7 +235,7 @@ describe('parallel', () => {
     )
     expect(spaced(flat.headline)).toMatch(/Their charge is 35 % apart/)
     const slow = await answered('parallel packs: 10x 6S 5000 LiPo at 3.7V per cell charger: 1A')
-    expect(spaced(slow.headline)).toMatch(/nobody stays with a charge for more than 12 h/)
+    expect(spaced(slow.headline)).toMatch(/nobody stays with it for more than 12 h/)
   })
 
   it('asks for the volts of a pack that lacks them', async () => {
