@@ -50,9 +50,13 @@ import { kitRenameWords } from './kit/kit-rename.words.ts'
 import { kitSave } from './kit/kit-save.ts'
 import { kitSaveWords } from './kit/kit-save.words.ts'
 import { lessonAnswer } from './lessons/lesson-answer.ts'
+import { lessonAnswerWords } from './lessons/lesson-answer.words.ts'
 import { lessonAsk } from './lessons/lesson-ask.ts'
+import { lessonAskWords } from './lessons/lesson-ask.words.ts'
 import { lessonList } from './lessons/lesson-list.ts'
+import { lessonListWords } from './lessons/lesson-list.words.ts'
 import { lessonRead } from './lessons/lesson-read.ts'
+import { lessonReadWords } from './lessons/lesson-read.words.ts'
 import { logCharge } from './log/log-charge.ts'
 import { logMeter } from './log/log-meter.ts'
 import { logMeterWords } from './log/log-meter.words.ts'
@@ -118,10 +122,10 @@ const answering: readonly Command[] = [
   entry(logMeter, logMeterWords),
   entry(logUndo, logUndoWords),
   entry(rules, rulesWords),
-  lessonList,
-  lessonRead,
-  lessonAsk,
-  lessonAnswer,
+  entry(lessonList, lessonListWords),
+  entry(lessonRead, lessonReadWords),
+  entry(lessonAsk, lessonAskWords),
+  entry(lessonAnswer, lessonAnswerWords),
   entry(exportMe, exportMeWords),
   entry(forgetMe, forgetMeWords),
   entry(hello, helloWords),
