@@ -13,13 +13,13 @@ import {
 } from '../../src/charging/upkeep/cell-check.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { Show } from '../../src/ground/show.ts'
+import { cellVoltsKind, conditionKind } from '../../src/language/kinds/reading-kinds.ts'
 import { cellsKind, currentKind, packKind } from '../../src/language/kinds/values.ts'
 import type { CellType } from '../../src/language/things/cell-type.ts'
 import { anyChemistry } from '../../src/language/things/chemistry.ts'
 import { figuresIn } from '../shared/figure.ts'
 import { followUp } from '../shared/follow-up.ts'
 import { cite } from '../shared/working.ts'
-import { cellVoltsKind, conditionKind } from './reading-kinds.ts'
 
 /** Where no balance current is told. */
 const usualBalance_A: Cited = {

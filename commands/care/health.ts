@@ -15,12 +15,12 @@ import {
 } from '../../src/charging/upkeep/health.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { Show } from '../../src/ground/show.ts'
+import { cellResistancesKind, loadKind } from '../../src/language/kinds/reading-kinds.ts'
 import { packKind, resistanceKind, temperatureKind } from '../../src/language/kinds/values.ts'
 import { chargedPack } from '../shared/charge-options.ts'
 import { figuresIn } from '../shared/figure.ts'
 import { followUp } from '../shared/follow-up.ts'
 import { cite } from '../shared/working.ts'
-import { cellResistancesKind, loadKind } from './reading-kinds.ts'
 
 const options = {
   pack: chargedPack,

@@ -7,9 +7,9 @@ import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import type { BesidePack } from '../../src/charging/situation/situation.ts'
 import { boardOf, boardTold, type Flow } from '../../src/charging/upkeep/parallel.ts'
 import { attempt } from '../../src/ground/problem.ts'
+import { sessionPacksKind } from '../../src/language/kinds/session-kinds.ts'
 import { chargerKind } from '../../src/language/kinds/values.ts'
 import { mixedCounts, stateMissing } from './board-problems.words.ts'
-import { sessionPacksKind } from './session-kinds.ts'
 
 /** Mixed cell counts are refused before it is asked what else the packs are. */
 const boardPacksKind: typeof sessionPacksKind = {

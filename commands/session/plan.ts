@@ -10,9 +10,13 @@ import type { Permit } from '../../src/charging/situation/permit.ts'
 import { socAt } from '../../src/charging/things/curve.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import { startOf } from '../../src/charging/things/level.ts'
+import {
+  sessionChargersKind,
+  sessionPacksKind,
+  sessionSourcesKind,
+} from '../../src/language/kinds/session-kinds.ts'
 import { countKind, durationKind, temperatureKind } from '../../src/language/kinds/values.ts'
 import type { StandingSource } from '../../src/language/things/standing.ts'
-import { sessionChargersKind, sessionPacksKind, sessionSourcesKind } from './session-kinds.ts'
 
 const takes = {
   packs: required(sessionPacksKind),

@@ -6,7 +6,7 @@ import {
   sessionChargersKind,
   sessionPacksKind,
   sessionSourcesKind,
-} from '../../../commands/session/session-kinds.ts'
+} from '../../../src/language/kinds/session-kinds.ts'
 import { readList, writeList } from '../../../src/language/scan/list.ts'
 import { readStandingPack, readStandingSource } from '../../../src/language/things/standing.ts'
 import { somePack } from '../../support/arbitraries.ts'
