@@ -1,6 +1,7 @@
 // A verdict in words: why not, what must be known first, and the cautions that go with an answer.
 
 import type { Found } from '../charging/envelope/judge.ts'
+import { type LimitKey, limits } from '../charging/envelope/limits/index.ts'
 import type { Settled } from '../charging/envelope/settle.ts'
 import { emergencies } from '../charging/situation/dangers.ts'
 import type { Locale } from '../ground/locale.ts'
@@ -41,10 +42,13 @@ function sayingsOf(
     return {
       key: first.key,
       lines: linesOf(first, locale),
-      names: first.weight === 'note' || names.size === all.size ? [] : [...names],
+      names: isOfAll(first) || names.size === all.size ? [] : [...names],
     }
   })
 }
+
+const isOfAll = ({ key, weight }: Found): boolean =>
+  weight === 'note' || (key in limits && limits[key as LimitKey].ofAll)
 
 const nameOf = ({ known: { situation } }: Found, { own }: Locale): readonly Text[] =>
   situation.pack ? [own(writePack(situation.pack))] : []

@@ -97,6 +97,8 @@ describe('plan', () => {
   it('names what holds of one pack only, and leaves out what crashed', async () => {
     const low = await answered('plan packs: 3S 720 LiHV at 2.9V; 3S 850 LiPo at 3.7V chargers: 0.1-5A by 0.1')
     expect(low.verdict).toBe('go with care')
+    const two = await answered('plan packs: 2x 3S 850 LiPo; 6S 1300 LiPo swollen chargers: 2x 0.1-5A by 0.1')
+    expect(two.cautions.find(({ key }) => key === 'severalAtOnce')?.text).toMatch(/^2 packs charge at once/)
     expect(spaced(low.headline)).toMatch(/^3S 720mAh LiHV: 2.90 V a cell is very low: start with a tenth/)
     const crashed = await answered('plan packs: 3S 850 LiPo; 6S 1300 LiPo crashed chargers: 0.1-5A by 0.1')
     expect(crashed.verdict).toBe('go with care')

@@ -3,7 +3,7 @@
 import { believedRate_C } from '../../setting/bounds.ts'
 import { practice } from '../../situation/rule.ts'
 import { cutoffStepDown_V } from '../../things/practice.ts'
-import { above, always, below, besides, cells, charging, type Limits, ofCell, upTo } from './row.ts'
+import { above, always, below, besides, cells, charging, type Limits, ofAll, ofCell, upTo } from './row.ts'
 
 const toBeStayedWith = practice('somebody stays with a charge')
 const largeFigure = practice('the large C figure on a pack is its discharge rate')
@@ -98,14 +98,9 @@ export const settingLimits = {
     practice('faster than the usual rate wears the cells'),
   ),
   tooSlow: below('care', charging, 'rate_C', 'rate', 0.05, practice('a charge so slow may never end')),
-  notAllReady: above('care', charging, 'short', 'count', 0, practice('a charge is never hurried')),
-  severalAtOnce: above(
-    'care',
-    charging,
-    'atOnce',
-    'count',
-    1,
-    practice('a pack that fails sets none alight'),
+  notAllReady: ofAll(above('care', charging, 'short', 'count', 0, practice('a charge is never hurried'))),
+  severalAtOnce: ofAll(
+    above('care', charging, 'atOnce', 'count', 1, practice('a pack that fails sets none alight')),
   ),
   dischargeRate: above('note', charging, 'dischargeRate_C', 'rate', 0, largeFigure),
   thickLeads: besides(
