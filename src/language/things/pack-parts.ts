@@ -27,7 +27,8 @@ export interface PackDraft {
   capacity_Ah?: number
   chemistry?: Chemistry
   labelRate_C?: number
-  dischargeRate?: string
+  dischargeRate_C?: number
+  bareDischargeRate?: string
   /** A charge limit that was not said to be one. */
   bareRate?: string
   energy?: string
@@ -75,7 +76,8 @@ const rates: Part<PackDraft> = (scan, draft) => {
   const use = scan.take(/ (charge|charging|discharge|burst|continuous)(?!\p{L})/iuy)?.[1]?.toLowerCase()
   const charging = use === 'charge' || use === 'charging' || (use === undefined && rate_C <= mostChargeRate_C)
   if (!charging) {
-    draft.dischargeRate ??= token
+    if (use === undefined && draft.dischargeRate_C === undefined) draft.bareDischargeRate = token
+    draft.dischargeRate_C ??= rate_C
     return true
   }
   if (draft.labelRate_C !== undefined) {

@@ -54,8 +54,8 @@ function finished(draft: PackDraft): Read<Pack> | undefined {
   const assumed = []
   if (draft.bare !== undefined) assumed.push(`${draft.bare} is read as mAh, as pilots write it`)
   if (draft.bareRate !== undefined) assumed.push(`${draft.bareRate} is read as the charge limit on the label`)
-  if (draft.dischargeRate !== undefined) {
-    assumed.push(`${draft.dischargeRate} is read as the discharge rating and not used for charging`)
+  if (draft.bareDischargeRate !== undefined) {
+    assumed.push(`${draft.bareDischargeRate} is read as the discharge rating and not used for charging`)
   }
   if (draft.energy !== undefined)
     assumed.push(`${draft.energy} on the label is not used: it follows from cells and capacity`)
@@ -65,6 +65,7 @@ function finished(draft: PackDraft): Read<Pack> | undefined {
     parallel,
     capacity_Ah,
     labelRate_C,
+    dischargeRate_C: draft.dischargeRate_C,
     cellResistance_ohm,
   }
   return { value, assumed }
@@ -72,13 +73,14 @@ function finished(draft: PackDraft): Read<Pack> | undefined {
 
 /** Canonical text; reading it gives the same pack. */
 export function writePack(pack: Pack): string {
-  const { series, parallel, capacity_Ah, chemistry, labelRate_C, cellResistance_ohm } = pack
+  const { series, parallel, capacity_Ah, chemistry, labelRate_C, dischargeRate_C, cellResistance_ohm } = pack
   const words = [
     `${series}S${parallel > 1 ? `${parallel}P` : ''}`,
     writeQuantity(capacity_Ah, 'capacity'),
     chemistry.name,
   ]
   if (labelRate_C !== undefined) words.push(`${writeQuantity(labelRate_C, 'rate')} charge`)
+  if (dischargeRate_C !== undefined) words.push(`${writeQuantity(dischargeRate_C, 'rate')} discharge`)
   if (cellResistance_ohm !== undefined) words.push(writeQuantity(cellResistance_ohm, 'resistance'))
   return words.join(' ')
 }

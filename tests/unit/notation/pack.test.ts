@@ -56,15 +56,16 @@ describe('packs', () => {
   })
 
   it('never takes a discharge rating for a charge limit', () => {
-    for (const text of [
-      '3S 720mAh LiHV 45C',
-      '3S 720mAh LiHV 4C discharge',
-      '3S 720mAh LiHV 75C/150C'.replace('/', ' '),
-    ]) {
+    for (const [text, dischargeRate_C] of [
+      ['3S 720mAh LiHV 45C', 45],
+      ['3S 720mAh LiHV 75C 150C', 75],
+    ] as const) {
       const { value, assumed } = readPack(text)
-      expect(value).toEqual(wren)
+      expect(value).toEqual({ ...wren, dischargeRate_C })
       expect(assumed[0]).toContain('not used for charging')
     }
+    const said = readPack('3S 720mAh LiHV 4C discharge')
+    expect(said).toEqual({ value: { ...wren, dischargeRate_C: 4 }, assumed: [] })
     expect(readPack('3S 720mAh LiHV 95C 3C charge').value.labelRate_C).toBe(3)
     expect(readPack('3S 720mAh LiHV 8C charge').value.labelRate_C).toBe(8)
   })
