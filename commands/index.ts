@@ -17,16 +17,23 @@ import { answerSaveWords } from './answers/answer-save.words.ts'
 import { answerShow } from './answers/answer-show.ts'
 import { answerShowWords } from './answers/answer-show.words.ts'
 import { cells } from './care/cells.ts'
+import { cellsWords } from './care/cells.words.ts'
 import { health } from './care/health.ts'
+import { healthWords } from './care/health.words.ts'
 import { storage } from './care/storage.ts'
+import { storageWords } from './care/storage.words.ts'
 import { travel } from './care/travel.ts'
+import { travelWords } from './care/travel.words.ts'
 import { trim } from './care/trim.ts'
+import { trimWords } from './care/trim.words.ts'
 import { compare } from './charge/compare.ts'
+import { compareWords } from './charge/compare.words.ts'
 import { current } from './charge/current.ts'
 import { currentWords } from './charge/current.words.ts'
 import { energy } from './charge/energy.ts'
 import { energyWords } from './charge/energy.words.ts'
 import { percent } from './charge/percent.ts'
+import { percentWords } from './charge/percent.words.ts'
 import { time } from './charge/time.ts'
 import { timeWords } from './charge/time.words.ts'
 import { houseSet } from './club/house-set.ts'
@@ -50,13 +57,9 @@ import { kitRenameWords } from './kit/kit-rename.words.ts'
 import { kitSave } from './kit/kit-save.ts'
 import { kitSaveWords } from './kit/kit-save.words.ts'
 import { lessonAnswer } from './lessons/lesson-answer.ts'
-import { lessonAnswerWords } from './lessons/lesson-answer.words.ts'
 import { lessonAsk } from './lessons/lesson-ask.ts'
-import { lessonAskWords } from './lessons/lesson-ask.words.ts'
 import { lessonList } from './lessons/lesson-list.ts'
-import { lessonListWords } from './lessons/lesson-list.words.ts'
 import { lessonRead } from './lessons/lesson-read.ts'
-import { lessonReadWords } from './lessons/lesson-read.words.ts'
 import { logCharge } from './log/log-charge.ts'
 import { logMeter } from './log/log-meter.ts'
 import { logMeterWords } from './log/log-meter.words.ts'
@@ -72,9 +75,7 @@ import { helloWords } from './me/hello.words.ts'
 import { helpOn } from './me/help.ts'
 import { helpWords } from './me/help.words.ts'
 import { parallel } from './session/parallel.ts'
-import { parallelWords } from './session/parallel.words.ts'
 import { plan } from './session/plan.ts'
-import { planWords } from './session/plan.words.ts'
 import { lead } from './supply/lead.ts'
 import { leadWords } from './supply/lead.words.ts'
 import { lend } from './supply/lend.ts'
@@ -88,19 +89,19 @@ const answering: readonly Command[] = [
   entry(current, currentWords),
   entry(time, timeWords),
   entry(source, sourceWords),
-  entry(plan, planWords),
-  storage,
-  cells,
-  entry(parallel, parallelWords),
-  health,
+  plan,
+  entry(storage, storageWords),
+  entry(cells, cellsWords),
+  parallel,
+  entry(health, healthWords),
   entry(lend, lendWords),
   entry(supply, supplyWords),
-  percent,
+  entry(percent, percentWords),
   entry(lead, leadWords),
-  trim,
-  compare,
+  entry(trim, trimWords),
+  entry(compare, compareWords),
   entry(energy, energyWords),
-  travel,
+  entry(travel, travelWords),
   entry(kitSave, kitSaveWords),
   entry(kitList, kitListWords),
   entry(kitRename, kitRenameWords),
@@ -122,10 +123,10 @@ const answering: readonly Command[] = [
   entry(logMeter, logMeterWords),
   entry(logUndo, logUndoWords),
   entry(rules, rulesWords),
-  entry(lessonList, lessonListWords),
-  entry(lessonRead, lessonReadWords),
-  entry(lessonAsk, lessonAskWords),
-  entry(lessonAnswer, lessonAnswerWords),
+  lessonList,
+  lessonRead,
+  lessonAsk,
+  lessonAnswer,
   entry(exportMe, exportMeWords),
   entry(forgetMe, forgetMeWords),
   entry(hello, helloWords),

@@ -1,105 +1,158 @@
 // A charger's cutoff checked with a meter, and which cutoff to choose where its list lacks the one wanted.
 
-import { defineCommand, optional } from '../../src/assistant/old-command.ts'
+import { type Asked, command, optional } from '../../src/assistant/command.ts'
+import { figure, known } from '../../src/assistant/quantified.ts'
+import { boundsOf } from '../../src/charging/setting/bounds.ts'
+import type { Permit } from '../../src/charging/situation/permit.ts'
+import type { Told } from '../../src/charging/situation/situation.ts'
+import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
+import { fullVoltage_V, goalOf, type Level } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
-import { judgeTrim } from '../../src/charging/upkeep/trim.ts'
+import { anyCurrent } from '../../src/charging/things/steps.ts'
+import { chargeAtRest } from '../../src/charging/upkeep/rest-charge.ts'
+import { chosenCutoff_V, got_V, highestSetting_V, trimOf } from '../../src/charging/upkeep/trim.ts'
 import { Problem } from '../../src/ground/problem.ts'
-import { cutoffsKind } from '../../src/language/kinds/reading-kinds.ts'
 import { cellsKind, chargerKind, packKind, stateKind, targetKind } from '../../src/language/kinds/values.ts'
-import type { Level } from '../../src/language/things/state.ts'
 import { packOrCell } from '../shared/one-cell.ts'
-import { anyCutoff, chosenCutoff } from './trim-choice.ts'
-import { judgedTrim } from './trim-words.ts'
+import { cutoffsKind } from './reading-kinds.ts'
+import { bothOptions, bothReadings, voltsOfCellOrPack, voltsWanted } from './trim-problems.words.ts'
 
-const options = {
-  pack: optional(packKind, { description: 'the pack it was measured on', phrase: text => text }),
-  chemistry: optional(cellsKind, { description: 'where no pack is named', phrase: text => text }),
-  shown: optional(stateKind, {
-    description: 'what the charger shows at the end of a charge',
-    phrase: text => `shown ${text}`,
-  }),
-  measured: optional(stateKind, {
-    description: 'what a trusted meter says then',
-    phrase: text => `measured ${text}`,
-  }),
-  charger: optional(chargerKind, {
-    description: 'with the cutoffs it offers',
-    phrase: text => `on a charger with ${text}`,
-  }),
-  cutoffs: optional(cutoffsKind, {
-    description: 'those that the charger offers, where nothing else of it matters',
-    phrase: text => `from ${text}`,
-  }),
-  to: optional(targetKind, {
-    description: 'the cutoff wanted; full when not said',
-    phrase: text => `to ${text}`,
-  }),
+const takes = {
+  pack: optional(packKind),
+  chemistry: optional(cellsKind),
+  shown: optional(stateKind),
+  measured: optional(stateKind),
+  charger: optional(chargerKind),
+  cutoffs: optional(cutoffsKind),
+  to: optional(targetKind),
 }
+
+type TrimAsked = Asked<typeof takes>
 
 const checked = 'trim chemistry: LiPo shown: 4.20V measured: 4.23V'
 
-export const trim = defineCommand({
+export const trim = command({
   name: 'trim',
-  summary: "The cutoff to set, from those a charger has, or a charger's cutoff against a meter.",
-  options,
+  takes,
   examples: [
-    checked,
+    'trim chemistry: LiPo shown: 4.20V measured: 4.21V',
     'trim pack: 3S 720 LiHV shown: 13.05V measured: 12.96V',
     'trim chemistry: 3S LiHV',
     'trim pack: 2S 2600 Li-ion charger: 1/2/3A 4.15/4.20/4.35V to: 4.10V per cell',
   ],
-  plainWords: [
-    'trim',
-    'calibrate',
-    'calibration',
-    'charger is off',
-    'check the charger',
-    'meter says',
-    'what cutoff',
-    'which cutoff',
-    'cutoff for',
-    'what voltage do i set',
-    'what voltage do i charge',
-    'what voltage should i set',
-    'what voltage should i charge',
-    'how many volts is a full',
-    'what is full',
-  ],
-  meantBy: [
-    ['chemistry', 'goal'],
-    ['cells', 'goal'],
-  ],
-  answer: (inputs, context) => {
-    const pack = packOrCell(inputs.pack, inputs.chemistry, checked)
-    const judgedPack = { pack, named: inputs.pack !== undefined }
-    const { shown, measured, charger } = inputs
-    if ((shown === undefined) !== (measured === undefined)) throw bothWanted()
-    const judged =
-      shown && measured && judgeTrim(voltsOf(shown, pack, 'shown'), voltsOf(measured, pack, 'measured'))
-    const faulty = judged?.verdict === 'faulty'
-    const cutoffs_V = inputs.cutoffs ?? charger?.cutoffs_V
-    if (cutoffs_V && !faulty)
-      return chosenCutoff({ ...judgedPack, cutoffs_V, to: inputs.to, error_V: judged?.error_V ?? 0 }, context)
-    if (judged && measured)
-      return judgedTrim(judgedPack, judged, voltsOf(measured, pack, 'measured'), context)
-    return anyCutoff({ ...judgedPack, to: inputs.to }, context)
+  situation: (asked, { house }) => {
+    const pack = packOrCell(asked.pack, asked.chemistry, checked)
+    return {
+      act: 'charge',
+      pack,
+      to: asked.to,
+      meter: meterOf(asked, pack),
+      charger: unfit(asked, pack, house),
+      kindOnly: asked.pack === undefined,
+    }
   },
+  compute: (permit, asked) => {
+    const { pack, meter } = permit.situation
+    if ((asked.shown === undefined) !== (asked.measured === undefined)) throw bothWanted()
+    if (asked.shown && asked.measured && !meter) {
+      throw voltsMissing(voltsOf(asked.shown, pack) === undefined ? 'shown' : 'measured')
+    }
+    const cutoffs_V = cutoffsOf(asked)
+    if (cutoffs_V) return chosen(permit, cutoffs_V)
+    return meter ? judged(permit, meter) : anyCutoff(permit)
+  },
+  planned: ({ gets_V }) => ({ cutoff_V: gets_V }),
+  figures: result =>
+    known([
+      ...(result.way === 'judged'
+        ? [
+            figure.offset('error', result.error_V),
+            figure.perCell('measuredPerCell', result.measured_V),
+            figure.perCell('highestSetting', result.set_V),
+          ]
+        : [
+            figure.perCell('cutoffPerCell', result.set_V),
+            result.pack_V === undefined ? undefined : figure.voltage('cutoffPack', result.pack_V),
+          ]),
+      figure.percent('soc', result.charge.soc, result.charge.band),
+    ]),
 })
 
+const cutoffsOf = ({ cutoffs, charger }: TrimAsked): readonly number[] | undefined =>
+  cutoffs ?? charger?.cutoffs_V
+
 /** A reading is volts; full stands for the chemistry's full volts. */
-function voltsOf(level: Level, { chemistry }: Pack, name: string): number {
+function voltsOf(level: Level, { chemistry }: Pack): number | undefined {
   if (level.kind === 'rest') return level.perCell_V
-  if (level.kind === 'named' && level.name === 'full') return chemistry.full_V.value
-  throw new Problem({
-    what: `I need ${name} in volts.`,
-    expected: 'volts per cell, or pack volts where the pack is named',
-    example: `${name}: 4.20V`,
-  })
+  return level.kind === 'named' && level.name === 'full' ? chemistry.full_V.value : undefined
 }
 
-const bothWanted = (): Problem =>
-  new Problem({
-    what: 'I need both what the charger shows and what the meter says.',
-    expected: 'shown: and measured: in volts',
-    example: checked,
-  })
+function meterOf({ shown, measured }: TrimAsked, pack: Pack): Told['meter'] {
+  const [shown_V, measured_V] = [shown, measured].map(level => level && voltsOf(level, pack))
+  return shown_V === undefined || measured_V === undefined ? undefined : { shown_V, measured_V }
+}
+
+interface Wish {
+  readonly pack: Pack
+  readonly to?: Level | undefined
+  readonly house: HouseLimits
+  readonly meter?: Told['meter']
+}
+
+function choiceOf({ pack, to, house, meter }: Wish, cutoffs_V: readonly number[]) {
+  const goal = goalOf(to ?? { kind: 'named', name: 'full' }, pack.chemistry, house)
+  return {
+    cutoffs_V,
+    wanted_V: goal.kind === 'voltage' ? goal.perCell_V : goal.cutoffPerCell_V,
+    full_V: fullVoltage_V(pack.chemistry, house),
+    error_V: meter ? trimOf(meter).error_V : 0,
+  }
+}
+
+/** The charger as far as it matters, which is where none of its cutoffs fits: what the cells get of each. */
+function unfit(asked: TrimAsked, pack: Pack, house: HouseLimits): Told['charger'] {
+  const cutoffs_V = cutoffsOf(asked)
+  if (!cutoffs_V) return undefined
+  const choice = choiceOf({ pack, to: asked.to, house, meter: meterOf(asked, pack) }, cutoffs_V)
+  if (chosenCutoff_V(choice) !== undefined) return undefined
+  return { currents: anyCurrent, cutoffs_V: cutoffs_V.map(set_V => got_V(set_V, choice.error_V)) }
+}
+
+function chosen({ situation }: Permit, cutoffs_V: readonly number[]) {
+  const choice = choiceOf(situation, cutoffs_V)
+  const set_V = chosenCutoff_V(choice)
+  if (set_V === undefined) throw new RangeError('a permit for a charger without a fitting cutoff')
+  const { series, chemistry } = situation.pack
+  const gets_V = got_V(set_V, choice.error_V)
+  const charge = chargeAtRest(chemistry, gets_V)
+  return { way: 'chosen' as const, ...choice, set_V, gets_V, pack_V: set_V * series, charge }
+}
+
+function judged({ situation }: Permit, meter: NonNullable<Told['meter']>) {
+  const { chemistry } = situation.pack
+  const { error_V, kind } = trimOf(meter)
+  const limit_V = fullVoltage_V(chemistry, situation.house)
+  const takesTooFar = kind === 'charges high' || meter.measured_V > chemistry.full_V.value
+  const set_V = takesTooFar ? highestSetting_V(limit_V, error_V) : limit_V
+  const gets_V = takesTooFar ? got_V(set_V, error_V) : limit_V
+  const charge = chargeAtRest(chemistry, Math.min(meter.measured_V, chemistry.full_V.value))
+  return { way: 'judged' as const, ...meter, error_V, kind, limit_V, set_V, gets_V, charge }
+}
+
+function anyCutoff(permit: Permit) {
+  const { pack, house } = permit.situation
+  const set_V = boundsOf(permit.situation).cutoff.perCell_V
+  return {
+    way: 'any' as const,
+    set_V,
+    gets_V: set_V,
+    most_V: fullVoltage_V(pack.chemistry, house),
+    pack_V: pack.series > 1 ? set_V * pack.series : undefined,
+    charge: chargeAtRest(pack.chemistry, set_V),
+  }
+}
+
+const voltsMissing = (name: 'shown' | 'measured'): Problem =>
+  new Problem({ what: voltsWanted(name), expected: voltsOfCellOrPack, example: `${name}: 4.20V` })
+
+const bothWanted = (): Problem => new Problem({ what: bothReadings, expected: bothOptions, example: checked })

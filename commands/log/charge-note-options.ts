@@ -5,7 +5,6 @@ import { type Inputs, optional, required } from '../../src/assistant/old-command
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { Show } from '../../src/ground/show.ts'
-import { cellResistancesKind, cellVoltsKind } from '../../src/language/kinds/reading-kinds.ts'
 import {
   capacityKind,
   durationKind,
@@ -14,6 +13,7 @@ import {
   targetKind,
   temperatureKind,
 } from '../../src/language/kinds/values.ts'
+import { cellResistancesKind, cellVoltsKind } from '../care/reading-kinds.ts'
 
 /** No sound pack takes back so much more than its label: it is a slip of the pen, or something is badly wrong. */
 const mostOverLabel = 1.25

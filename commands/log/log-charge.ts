@@ -4,10 +4,13 @@ import { randomUUID } from 'node:crypto'
 import { defineCommand } from '../../src/assistant/old-command.ts'
 import type { FollowUp } from '../../src/assistant/reply.ts'
 import { careCautions } from '../../src/cautions/pack-care.ts'
+import { judge, type Verdict } from '../../src/charging/envelope/judge.ts'
 import { adviseSetting } from '../../src/charging/setting/old-setting.ts'
+import { situationOf } from '../../src/charging/situation/situation.ts'
+import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import type { State, Target } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
-import { checkCells } from '../../src/charging/upkeep/cell-check.ts'
+import { readingFault } from '../../src/charging/upkeep/cell-spread.ts'
 import {
   type ChargeNote,
   capacityReading,
@@ -17,8 +20,8 @@ import {
 } from '../../src/charging/upkeep/charge-note.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { Show } from '../../src/ground/show.ts'
-import { cellVoltsKind } from '../../src/language/kinds/reading-kinds.ts'
 import { packKind } from '../../src/language/kinds/values.ts'
+import { cellVoltsKind } from '../care/reading-kinds.ts'
 import { figuresIn } from '../shared/figure.ts'
 import { followUp } from '../shared/follow-up.ts'
 import { levelsOf } from '../shared/levels.ts'
@@ -80,13 +83,13 @@ export const logCharge = defineCommand({
     const at25C_ohm = resistanceReading(note)
     const mean_A = took === undefined ? undefined : (charge_Ah * 3600) / took
     const at = endsFull(pack, note.to) ? 'full' : 'rest'
-    const check = inputs.cells && checkCells({ pack, cells_V: inputs.cells, at, balance_A: 1 })
+    const verdict = inputs.cells && cellsVerdict(pack, inputs.cells, at, house)
     return {
-      ...(check && { verdict: check.verdict }),
+      verdict,
       headline: [
         `Noted: ${name} took back ${show.capacity(charge_Ah)}.`,
         capacity ? `By that it holds about ${capacityWords(capacity, show)}.` : '',
-        check && check.verdict !== 'go' ? 'Its cells call for a look before it flies again.' : '',
+        verdict && verdict !== 'go' ? 'Its cells call for a look before it flies again.' : '',
       ]
         .filter(Boolean)
         .join(' '),
@@ -120,6 +123,17 @@ const noClock = new Problem({
   expected: 'a chat where I know the time',
   example: 'log show name: wren',
 })
+
+function cellsVerdict(
+  pack: Pack,
+  cells_V: readonly number[],
+  when: 'rest' | 'full',
+  house: HouseLimits,
+): Verdict {
+  if (readingFault(pack, cells_V)) return 'do not charge'
+  const around = { house, dangers: [], doubts: [] }
+  return judge(situationOf({ act: 'look', pack, cells_V, when }, around)).verdict
+}
 
 const endOf = (target: Target): State =>
   target.kind === 'soc' ? target : { kind: 'rest', perCell_V: target.perCell_V }

@@ -9,6 +9,7 @@ import type { Figure, Unit } from './reply.ts'
 const units = {
   current: 'A',
   perCell: 'V',
+  offset: 'V',
   voltage: 'V',
   drop: 'V',
   capacity: 'Ah',
@@ -33,7 +34,7 @@ export type Shown = keyof typeof units
 
 export interface Quantified<F extends string = string> {
   readonly key: F
-  /** Of several alike, counted from 1: it stands where the key has a "#", or behind it. */
+  /** Of several alike, counted from 1: it stands behind the key. */
   readonly of: number | undefined
   readonly shown: Shown
   /** In base units; a percentage as a share of 1. */
@@ -68,6 +69,10 @@ const written = (shown: Shown, value: number, { show, own }: Locale): Text => {
       return show.number(Number(value.toPrecision(3)), 4)
     case 'drop':
       return joined([show.number(value, 3), own(units[shown])])
+    case 'offset': {
+      const sign = value > 0 ? '+' : value < 0 ? '−' : ''
+      return own(`${sign}${show.number(Math.abs(value), 3)} ${units[shown]}`)
+    }
     case 'length':
     case 'diameter':
     case 'area':
@@ -79,9 +84,6 @@ const written = (shown: Shown, value: number, { show, own }: Locale): Text => {
       return show[shown as keyof Omit<Show, 'mark' | 'number'>](value)
   }
 }
-
-const numbered = (key: string, of: number | undefined): string =>
-  of === undefined ? key : key.includes('#') ? key.replace('#', String(of)) : `${key}${of}`
 
 /** `reads` makes of the number, with its band, what a person reads. */
 export function figureOf(
@@ -95,7 +97,7 @@ export function figureOf(
   const ends = band && [band.low, band.high].map(end => written(shown, end, locale))
   const span = ends?.[0] !== undefined && ends[1] !== undefined
   return {
-    key: numbered(key, of),
+    key: of === undefined ? key : `${key}${of}`,
     label,
     value: value * scale,
     unit: units[shown],

@@ -1,21 +1,19 @@
-// Cautions for the care of packs: discharging, cell readings, resistance.
+// Cautions for the care of packs: discharging, cell readings, parallel boards, resistance.
 
 import { type Caution, cautionsFor, generalCaution } from './cautions.ts'
 import type { Situation } from './situation.ts'
 
-export type PackCare = 'discharge' | 'cells' | 'health'
+export type PackCare = 'parallel' | 'health'
 
 const own: Record<PackCare, readonly Caution[]> = {
-  discharge: [
+  parallel: [
     {
-      key: 'watchTheDischarge',
-      text: 'Stay with a pack while it is discharged: the load and the pack grow warm. Stop at once where a cell falls away from the others.',
+      key: 'measureFirst',
+      text: 'Measure every pack before you plug it in: main plugs first, balance plugs after, never a pack with reversed polarity or another cell count. Use a board with a fuse for each pack.',
     },
-  ],
-  cells: [
     {
-      key: 'trustTheMeter',
-      text: 'Check a reading that decides something with a second meter at the balance plug; a dirty plug reads low.',
+      key: 'oneFailsAll',
+      text: 'On a board a bad cell is fed by all the other packs: leave out any pack you are not sure of, and stay in sight of the board.',
     },
   ],
   health: [

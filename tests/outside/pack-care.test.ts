@@ -10,10 +10,9 @@ import { lihv, liIon, lipo } from '../../src/charging/things/chemistries.ts'
 import { restingVoltage, socAt } from '../../src/charging/things/curve.ts'
 import { noHouseLimits } from '../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
-import { mostApart_V } from '../../src/charging/things/practice.ts'
-import { checkCells, spreads } from '../../src/charging/upkeep/cell-check.ts'
+import { balanceTime_s, cellSpread, spreads } from '../../src/charging/upkeep/cell-spread.ts'
 import { judgeHealth } from '../../src/charging/upkeep/health.ts'
-import { boardResistance_ohm, equalise } from '../../src/charging/upkeep/parallel.ts'
+import { boardResistance_ohm, checkBoard, mostApart_V } from '../../src/charging/upkeep/parallel.ts'
 import { storageMove } from '../../src/charging/upkeep/storage.ts'
 import { someChemistry } from '../support/arbitraries.ts'
 import { judged, permitFor } from '../support/judged.ts'
@@ -37,16 +36,19 @@ describe('storage', () => {
     expect(storageMove(pack({ chemistry: lihv }), full, noHouseLimits).storage_V).toBe(3.85)
   })
 
+  it('is never above that of the chemistry, whatever a club keeps', () => {
+    const club = { storagePerCell_V: { LiPo: 4, LiHV: 4.1 } }
+    for (const chemistry of [lipo, lihv]) {
+      expect(storageMove(pack({ chemistry }), { kind: 'soc', soc: 1 }, club).storage_V).toBe(3.85)
+    }
+  })
+
   it('leaves 55.2 to 72.6 % in a 4.20 V cell, the range of 12 published cells at 3.85 V at rest', () => {
     // Open-circuit tables of Ai 2020, Chen 2020, Sunil 2025, Ramadass 2004, Mohtat 2020, an NMC111 pouch (BPX) and gauge tables.
     for (const chemistry of [lipo, liIon]) {
-      const { toSoc } = storageMove(
-        pack({ chemistry }),
-        { kind: 'soc', soc: 1 },
-        { storagePerCell_V: { [chemistry.name]: 3.85 } },
-      )
-      expect(toSoc).toBeGreaterThan(0.552)
-      expect(toSoc).toBeLessThan(0.726)
+      const soc = socAt(chemistry, 3.85)
+      expect(soc).toBeGreaterThan(0.552)
+      expect(soc).toBeLessThan(0.726)
     }
   })
 })
@@ -93,14 +95,14 @@ describe('a discharge', () => {
 })
 
 describe('cells', () => {
-  it('judges by spreads of the trade: 0.03 V balanced, 0.10 V to be balanced, 0.30 V not charged (common practice)', () => {
-    expect(spreads.value).toEqual({ balanced_V: 0.03, balance_V: 0.1, weak_V: 0.3 })
+  it('judges by spreads of the trade: 0.03 V balanced, 0.10 V to be balanced first, 0.20 V not charged (common practice)', () => {
+    expect(spreads.value).toEqual({ uneven_V: 0.03, apart_V: 0.1, farApart_V: 0.2 })
   })
 
   it('balances 10 % of 1500 mAh at 0.1 A in an hour and a half (charge over current)', () => {
     const { chemistry } = pack()
     const cells_V = [0.6, 0.6, 0.5, 0.6].map(soc => restingVoltage(chemistry, soc))
-    closeTo(checkCells({ pack: pack(), cells_V, at: 'rest', balance_A: 0.1 }).balance_s, 5400, 1e-6)
+    closeTo(balanceTime_s(pack(), cellSpread(cells_V), 0.1), 5400, 1e-6)
   })
 })
 
@@ -117,10 +119,13 @@ describe('a parallel board', () => {
 
   it("sends the volts between two packs through their resistances at once (Ohm's law)", () => {
     const [one, other] = [pack(), pack({ capacity_Ah: 1.3 })]
-    const flows = equalise([
-      { pack: one, from: soc(0.7) },
-      { pack: other, from: soc(0.5) },
-    ])
+    const { flows } = checkBoard(
+      [
+        { pack: one, from: soc(0.7) },
+        { pack: other, from: soc(0.5) },
+      ],
+      noHouseLimits,
+    )
     const apart_V = restingVoltage(lipo, 0.7) - restingVoltage(lipo, 0.5)
     const current_A = apart_V / (leastCell(one).series_ohm + leastCell(other).series_ohm)
     closeTo(flows[1]?.atOnce_A ?? 0, current_A, 1e-9)
@@ -137,9 +142,11 @@ describe('a parallel board', () => {
         (chemistry, low, more, other_Ah) => {
           const packs = [pack({ chemistry }), pack({ chemistry, capacity_Ah: other_Ah })] as const
           const start = [Math.min(1, low + more), low] as const
-          const flows = equalise(
+          const { flows, refusal } = checkBoard(
             packs.map((one, index) => ({ pack: one, from: soc(start[index] as number) })),
+            noHouseLimits,
           )
+          if (refusal && refusal.kind !== 'voltage') throw new Error(refusal.kind)
           const cells = packs.map(leastCell)
           const chem = chemistry
           const y = integrateOde(

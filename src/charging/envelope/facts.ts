@@ -6,18 +6,27 @@ import { sourceRestFloor_V } from '../things/battery-store.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
 import { goalOf, type Level, startOf } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
-import { batterySourceRate_C } from '../things/practice.ts'
+import { batterySourceRate_C, longDrainShare } from '../things/practice.ts'
 import { anyCurrent, smallestStep_A } from '../things/steps.ts'
+import { besideFlat_V } from '../upkeep/lookalike.ts'
+import { labelEnergy_Wh } from '../upkeep/transport.ts'
 
 export interface Facts {
   /** Rest volts of the lowest and the highest cell that is told of, and how far apart they are. */
   readonly lowest_V?: number
   readonly highest_V?: number
   readonly spread_V?: number
+  /** How far the cells read from where those of another type rest through most of their charge, in V. */
+  readonly besideFlat_V?: number
   /** How far below its goal the pack stands, in V a cell or as a share of its charge. */
   readonly toGo?: number
-  /** Where the charge is to end, as asked, in V a cell. */
+  /** Where the charge is to end, as asked or planned, in V a cell. */
   readonly cutoff_V?: number
+  /** How far above what was asked for that is planned, in V a cell. */
+  readonly aboveWish_V?: number
+  /** What a charger took the cells to, and how far off what it showed that was, in V a cell. */
+  readonly got_V?: number
+  readonly offBy_V?: number
   /** How far below what is allowed the charger's next cutoff lies, in V. */
   readonly cutoffMissed_V?: number
   readonly temperature_C?: number
@@ -39,19 +48,16 @@ export interface Facts {
   readonly carried?: number
   readonly wanted?: number
   readonly missing?: number
-  readonly atOnce?: number
-  readonly short?: number
   readonly boardPacks?: number
-  /** Packs of a board of which nobody told where they stand. */
-  readonly boardUnknown?: number
-  /** Packs of a board that a danger is told of. */
-  readonly boardHurt?: number
   readonly boardSeries?: number
   readonly boardChemistries?: number
   readonly apart_V?: number
   readonly apartCharge?: number
   readonly flowShare?: number
   readonly energy_Wh?: number
+  readonly needLeave?: number
+  readonly ageTimes?: number
+  readonly oddTimes?: number
 }
 
 /** Facts, and the bounds that some limits come from. */
@@ -62,16 +68,16 @@ export interface Known {
 }
 
 export function knownOf(situation: Situation, planned: Planned): Known {
-  const { pack, act } = situation
+  const { pack, act, meter } = situation
   const charges = act === 'charge' || act === 'board'
   const bounds = pack && charges ? boundsOf({ ...situation, pack }) : undefined
   const facts: Facts = {
     ...stateFacts(situation),
     ...(bounds && chargeFacts(situation, bounds, planned)),
+    ...(act === 'board' ? boardFacts(situation) : undefined),
     temperature_C: situation.temperature_C,
     labelRate_C: pack?.labelRate_C,
     dischargeRate_C: pack?.dischargeRate_C,
-    ...(act === 'board' ? boardFacts(situation) : undefined),
     aboveStop_V: act === 'drain' ? aboveStop_V(situation) : undefined,
     drain_A: act === 'drain' ? (planned.set_A ?? situation.current_A) : undefined,
     takes_s: planned.takes_s,
@@ -80,10 +86,13 @@ export function knownOf(situation: Situation, planned: Planned): Known {
     carried: planned.carried,
     wanted: planned.wanted,
     missing: planned.wanted === undefined ? undefined : planned.wanted - (planned.carried ?? planned.wanted),
-    atOnce: planned.atOnce,
-    short: planned.short,
     flowShare: planned.flowShare,
-    energy_Wh: planned.energy_Wh,
+    energy_Wh: planned.energy_Wh ?? (act === 'carry' && pack ? labelEnergy_Wh(pack) : undefined),
+    needLeave: planned.needLeave,
+    got_V: meter?.measured_V,
+    offBy_V: meter && Number(Math.abs(meter.measured_V - meter.shown_V).toFixed(6)),
+    ageTimes: planned.ageTimes,
+    oddTimes: planned.oddTimes,
   }
   return { situation, facts, bounds }
 }
@@ -105,19 +114,24 @@ function stateFacts(situation: Situation): Facts {
   const { pack, from, cells_V, board } = situation
   if (!pack) return {}
   if (board) {
-    const rests_V = boardRests_V(situation)
+    const rests_V = board.flatMap(one => (one.from ? [restOf(one.from, one.pack, situation)] : []))
     return rests_V.length === 0 ? {} : { lowest_V: Math.min(...rests_V), highest_V: Math.max(...rests_V) }
   }
   const rests_V = cells_V ?? (from ? [restOf(from, pack, situation)] : [])
   if (rests_V.length === 0) return {}
   const [lowest_V, highest_V] = [Math.min(...rests_V), Math.max(...rests_V)]
-  return { lowest_V, highest_V, spread_V: cells_V && Number((highest_V - lowest_V).toFixed(6)) }
+  return {
+    lowest_V,
+    highest_V,
+    spread_V: cells_V && Number((highest_V - lowest_V).toFixed(6)),
+    besideFlat_V: cells_V && besideFlat_V(pack.chemistry, cells_V),
+  }
 }
 
 function chargeFacts(
   { pack, from, to, house, charger, current_A: asked_A }: Situation,
   { cutoff, input }: Bounds,
-  { set_A }: Planned,
+  { set_A, cutoff_V }: Planned,
 ): Facts {
   if (!pack) return {}
   const { chemistry } = pack
@@ -130,7 +144,8 @@ function chargeFacts(
       goal.kind === 'soc'
         ? goal.soc - (start.kind === 'soc' ? start.soc : socAt(chemistry, start.perCell_V))
         : cutoff.perCell_V - (start.kind === 'rest' ? start.perCell_V : restingVoltage(chemistry, start.soc)),
-    cutoff_V: cutoff.asked_V,
+    cutoff_V: cutoff_V ?? cutoff.asked_V,
+    aboveWish_V: cutoff_V === undefined ? undefined : cutoff_V - cutoff.asked_V,
     cutoffMissed_V: charger?.cutoffs_V && cutoff.missed_V,
     current_A,
     rate_C: current_A === undefined ? undefined : current_A / pack.capacity_Ah,
@@ -141,27 +156,15 @@ function chargeFacts(
   }
 }
 
-/** Of the packs whose chemistry the limits of the board are taken from: the volts of others compare with nothing. */
-const boardRests_V = (situation: Situation): number[] =>
-  (situation.board ?? []).flatMap(({ pack, from }) =>
-    from && pack.chemistry === situation.pack?.chemistry ? [restOf(from, pack, situation)] : [],
-  )
-
 function boardFacts(situation: Situation): Facts {
-  const { board = [], pack } = situation
-  const rests_V = boardRests_V(situation)
-  const socs = pack ? rests_V.map(rest_V => socAt(pack.chemistry, rest_V)) : []
-  const unknown = board.filter(one => one.from === undefined && (one.dangers ?? []).length === 0)
-  const highest = (rates_C: readonly (number | undefined)[]) =>
-    rates_C.reduce((most_C, rate_C) => Math.max(most_C ?? 0, rate_C ?? 0) || undefined, undefined)
+  const { board = [] } = situation
+  const told = board.filter(one => one.from !== undefined)
+  const rests_V = told.map(one => restOf(one.from as Level, one.pack, situation))
+  const socs = told.map((one, index) => socAt(one.pack.chemistry, rests_V[index] as number))
   const apart = (values: readonly number[]) =>
     values.length < 2 ? undefined : Number((Math.max(...values) - Math.min(...values)).toFixed(6))
   return {
-    labelRate_C: highest(board.map(one => one.pack.labelRate_C)),
-    dischargeRate_C: highest(board.map(one => one.pack.dischargeRate_C)),
     boardPacks: board.length,
-    boardUnknown: unknown.length,
-    boardHurt: board.filter(one => (one.dangers ?? []).length > 0).length,
     boardSeries: new Set(board.map(one => one.pack.series)).size,
     boardChemistries: new Set(board.map(one => one.pack.chemistry.name)).size,
     apart_V: apart(rests_V),
@@ -169,5 +172,6 @@ function boardFacts(situation: Situation): Facts {
   }
 }
 
-/** What a pack may give for long without a discharge rate on its label, in A. */
-export const mostDrain_A = ({ capacity_Ah }: Pack): number => batterySourceRate_C.value * capacity_Ah
+/** What a pack may give for long, in A: more only where its label has a discharge rate for it. */
+export const mostDrain_A = ({ capacity_Ah, dischargeRate_C = 0 }: Pack): number =>
+  Math.max(batterySourceRate_C.value, longDrainShare.value * dischargeRate_C) * capacity_Ah

@@ -1,16 +1,22 @@
 // A field session as a pilot tells it: packs, chargers and sources, a time and a number of flights; and its plan.
 
-import type { Found } from '../envelope/judge.ts'
-import type { Setting } from '../setting/setting.ts'
-import type { Permit } from '../situation/permit.ts'
-import type { Around, BesidePack } from '../situation/situation.ts'
+import type { Setting } from '../setting/old-setting.ts'
+import type { Refusal } from '../setting/refusal.ts'
 import type { Charger } from '../things/charger.ts'
+import type { HouseLimits } from '../things/house-limits.ts'
+import type { State } from '../things/level.ts'
+import type { Pack } from '../things/pack.ts'
 import type { Source } from '../things/source.ts'
+import type { Pace } from './jobs.ts'
 import type { Worth } from './model.ts'
 
-/** Packs that are alike and stand alike; landed where nobody told where. */
-export interface PackGroup extends BesidePack {
+/** Packs that are alike and stand alike. */
+export interface PackGroup {
+  readonly pack: Pack
   readonly count: number
+  readonly from: State
+  /** What makes them unfit at a glance ("swollen"): they are left out whatever else holds. */
+  readonly unsound?: string
 }
 
 export interface FieldSource {
@@ -29,20 +35,11 @@ export interface FieldSession {
   readonly readyBy_s?: number
   /** How many packs are wanted ready; all when absent. */
   readonly flights?: number
-  readonly around: Around
+  readonly limits: HouseLimits
   readonly temperature_C?: number
 }
 
-/** In a hurry a charge may go above the recommended current, up to the smallest limit. */
-export type Pace = 'calm' | 'hurried'
-
-/** A charge that is permitted, and what to set for it. */
-export interface SetCharge {
-  readonly permit: Permit
-  readonly setting: Setting
-}
-
-export interface PlannedCharge extends SetCharge {
+export interface PlannedCharge {
   /** Index in `FieldSession.packs`. */
   readonly group: number
   /** Which of its packs, from 1. */
@@ -51,6 +48,7 @@ export interface PlannedCharge extends SetCharge {
   readonly port: number
   /** Index in `FieldSession.sources`; absent where there are none. */
   readonly source?: number
+  readonly setting: Setting
   /** When the pack is connected and when it is ready at the latest, from the start of the session, in s. */
   readonly start_s: number
   readonly end_s: number
@@ -59,10 +57,8 @@ export interface PlannedCharge extends SetCharge {
 }
 
 export type WhyLeft =
-  /** It must not be charged, whatever charger and source. */
-  | { readonly kind: 'never'; readonly found: Found }
-  /** None of these chargers and sources may charge it: why not the first of them. */
-  | { readonly kind: 'nowhere'; readonly found: Found }
+  | { readonly kind: 'unsound'; readonly word: string }
+  | { readonly kind: 'refused'; readonly refusal: Refusal }
   | { readonly kind: 'not wanted' }
   /** No source has the energy left above its floor. */
   | { readonly kind: 'energy' }

@@ -28,12 +28,16 @@ export interface Told {
   readonly to?: Level
   /** Readings of its cells at rest, in V. */
   readonly cells_V?: readonly number[]
+  /** When they were read; at rest when not said, or at the end of a charge. */
+  readonly when?: 'rest' | 'full'
+  /** What a charger showed at the end of a charge and what a meter said then, in V a cell. */
+  readonly meter?: { readonly shown_V: number; readonly measured_V: number }
+  /** Only the kind of the cells is known: what hangs on their number or capacity is not spoken of. */
+  readonly kindOnly?: boolean
   readonly charger?: Charger
   readonly source?: Source
   /** State of charge of a battery source, 0 to 1; full when not said. */
   readonly sourceSoc?: number
-  /** What of its power the source gives this charger where it feeds others too, in W; all of it when not said. */
-  readonly sourceShare_W?: number
   /** Asked for, in A: into the pack, out of it where it is drained. */
   readonly current_A?: number
   readonly temperature_C?: number
@@ -56,13 +60,10 @@ export interface Around {
 
 export interface Situation extends Omit<Told, 'dangers' | 'doubts'>, Around {}
 
-/** What is told of one pack of a board is a danger to the whole board. */
 export const situationOf = ({ dangers = [], doubts = [], ...told }: Told, around: Around): Situation => ({
   ...told,
   ...around,
-  dangers: [
-    ...new Set([...dangers, ...(told.board ?? []).flatMap(one => one.dangers ?? []), ...around.dangers]),
-  ],
+  dangers: [...new Set([...dangers, ...around.dangers])],
   doubts: [...new Set([...doubts, ...around.doubts])],
 })
 
@@ -80,12 +81,16 @@ export interface Planned {
   readonly carried?: number
   /** Packs that were wanted. */
   readonly wanted?: number
-  /** Chargers that are at work at once. */
-  readonly atOnce?: number
-  /** Packs that were wanted and are left out, for lack of time, energy or power. */
-  readonly short?: number
   /** The largest current between packs of a board over what the pack may take or give. */
   readonly flowShare?: number
-  /** What is carried aboard an aircraft, in Wh. */
+  /** What is carried aboard an aircraft, in Wh; that of the label when not said. */
   readonly energy_Wh?: number
+  /** Packs aboard that need the leave of the airline. */
+  readonly needLeave?: number
+  /** What the cells are charged to, in V a cell, whatever the charger shows. */
+  readonly cutoff_V?: number
+  /** The resistance of the cells over the most that their like have, or over what they had when new. */
+  readonly ageTimes?: number
+  /** The resistance of the worst cell over that of the middle one. */
+  readonly oddTimes?: number
 }

@@ -23,9 +23,9 @@ export function fullVoltage_V(chemistry: Chemistry, { gentleLiIon }: HouseLimits
   return (gentle_V ?? chemistry.full_V).value
 }
 
-/** Storage voltage of one cell under the rules of the house, in V. */
+/** Storage voltage of one cell under the rules of the house, in V: never above that of the chemistry. */
 export const storageVoltage_V = (chemistry: Chemistry, { storagePerCell_V }: HouseLimits): number =>
-  storagePerCell_V?.[chemistry.name] ?? chemistry.storage_V.value
+  Math.min(chemistry.storage_V.value, storagePerCell_V?.[chemistry.name] ?? Number.POSITIVE_INFINITY)
 
 /** A start in the core's terms. "Empty" is landed: the floor at rest. */
 export function startOf(level: Level, chemistry: Chemistry, house: HouseLimits): State {

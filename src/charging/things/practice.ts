@@ -19,6 +19,12 @@ export const batterySourceRate_C = practice(
   'without a discharge rate on the label take no more than 2C from a battery used as a source',
 )
 
+/** Of the discharge rate on a label, what a pack gives for many minutes. */
+export const longDrainShare = practice(
+  0.25,
+  'the discharge rate on a label is one for seconds: a quarter of it for long',
+)
+
 /** What a power bank gives where it names no output. */
 export const plainUsbOffer: Cited<Offer> = {
   value: { voltage_V: 5, current_A: 1.5 },
@@ -36,5 +42,3 @@ export const cutoffStepDown_V = practice(
   0.2,
   'a lower cutoff only leaves the pack less full; more than 0.2 V lower hardly charges it',
 )
-
-export const mostApart_V = practice(0.1, 'connect packs in parallel only within 0.1 V per cell of each other')

@@ -3,7 +3,7 @@
 import type { Band } from '../simulation/charge.ts'
 import type { Cited } from '../things/chemistry.ts'
 import type { Pack } from '../things/pack.ts'
-import { checkCells } from './cell-check.ts'
+import { cellSpread, evenness, readingFault } from './cell-spread.ts'
 import { type ChargeNote, endsFull } from './charge-note.ts'
 import { type Age, judgeHealth } from './health.ts'
 
@@ -107,12 +107,14 @@ export function cellSigns(pack: Pack, notes: readonly ChargeNote[]): Sign[] {
 /** Undefined where the cells stand together at the end of the charge, or were not measured. */
 function spreadAfter(pack: Pack, { cells_V, to }: ChargeNote): Sign | undefined {
   if (!cells_V) return undefined
-  const check = checkCells({ pack, cells_V, at: endsFull(pack, to) ? 'full' : 'rest', balance_A: 1 })
-  const found = check.findings.find(({ kind }) => kind === 'spread')
-  if (found?.kind !== 'spread') return undefined
-  const { spread_V, lowest: cell } = check
-  if (found.judged === 'weak cell') return { kind: 'spread', condition: 'ageing', spread_V, cell }
-  return found.judged === 'do not charge'
-    ? { kind: 'spread', condition: 'retire', spread_V, cell }
-    : undefined
+  if (readingFault(pack, cells_V)) return undefined
+  const { spread_V, lowest: cell } = cellSpread(cells_V)
+  switch (evenness(spread_V, endsFull(pack, to) ? 'full' : 'rest')) {
+    case 'apart':
+      return { kind: 'spread', condition: 'ageing', spread_V, cell }
+    case 'far apart':
+      return { kind: 'spread', condition: 'retire', spread_V, cell }
+    default:
+      return undefined
+  }
 }

@@ -40,7 +40,9 @@ export interface Health {
   /** Times the most of that. */
   readonly times: number
   /** Index of a cell that stands out from the others; absent where none does. */
-  readonly odd?: number
+  readonly odd: number | undefined
+  /** The largest resistance over that of the middle cell; absent where one was read for all. */
+  readonly oddTimes: number | undefined
 }
 
 /** Times the most of its like, or of itself when new. */
@@ -75,7 +77,7 @@ export function judgeHealth({ pack, cells_ohm, temperature_C = 25, fresh_ohm }: 
   const at25C_ohmAh = at25C_ohm * pack.capacity_Ah
   const like_ohmAh = fresh_ohm === undefined ? likeOf(pack) : ofItself(fresh_ohm * pack.capacity_Ah)
   const times = at25C_ohmAh / like_ohmAh.high
-  const odd = oddOneOut(cells_ohm)
+  const worst = worstOf(cells_ohm)
   return {
     age: ageAt(times),
     cell_ohm,
@@ -83,7 +85,8 @@ export function judgeHealth({ pack, cells_ohm, temperature_C = 25, fresh_ohm }: 
     at25C_ohmAh,
     like_ohmAh,
     times,
-    odd,
+    odd: worst && worst.times > oddCell.value ? worst.cell : undefined,
+    oddTimes: worst?.times,
   }
 }
 
@@ -102,10 +105,10 @@ function ageAt(times: number): Age {
   return times < worn ? 'tired' : 'worn out'
 }
 
-function oddOneOut(cells_ohm: readonly number[]): number | undefined {
+function worstOf(cells_ohm: readonly number[]) {
   if (cells_ohm.length < 2) return undefined
-  const sorted = [...cells_ohm].sort((a, b) => a - b)
+  const sorted = cells_ohm.toSorted((a, b) => a - b)
   const middle = sorted[Math.floor((sorted.length - 1) / 2)] as number
   const largest = Math.max(...cells_ohm)
-  return largest > oddCell.value * middle ? cells_ohm.indexOf(largest) : undefined
+  return { cell: cells_ohm.indexOf(largest), times: largest / middle }
 }

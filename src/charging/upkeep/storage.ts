@@ -3,7 +3,7 @@
 import type { Cited } from '../things/chemistry.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
-import type { State } from '../things/level.ts'
+import { type State, storageVoltage_V } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 
 export const storageTolerance_V: Cited = {
@@ -31,13 +31,9 @@ export interface StorageMove {
   readonly moved_Ah: number
 }
 
-/** Storage voltage per cell in this house, in V. */
-export const storageVoltage_V = ({ chemistry }: Pack, house: HouseLimits): number =>
-  house.storagePerCell_V?.[chemistry.name] ?? chemistry.storage_V.value
-
 export function storageMove(pack: Pack, from: State, house: HouseLimits): StorageMove {
   const chemistry = pack.chemistry
-  const storage_V = storageVoltage_V(pack, house)
+  const storage_V = storageVoltage_V(chemistry, house)
   const rest_V = from.kind === 'rest' ? from.perCell_V : restingVoltage(chemistry, from.soc)
   const fromSoc = from.kind === 'soc' ? from.soc : socAt(chemistry, from.perCell_V)
   const toSoc = socAt(chemistry, storage_V)

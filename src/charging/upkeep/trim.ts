@@ -1,6 +1,7 @@
 // A charger's cutoff against a trusted meter: how far it is off, and what to set so that no cell passes its limit.
 
 import type { Cited } from '../things/chemistry.ts'
+import { cutoffStepDown_V } from '../things/practice.ts'
 
 /** A charger this near is left as it is, in V per cell. */
 export const trimTolerance_V: Cited = {
@@ -16,21 +17,18 @@ export const faultyFrom_V: Cited = {
   source: 'a charger more than 0.1 V per cell off is not trimmed but taken out of use',
 }
 
-export type TrimVerdict = 'within tolerance' | 'charges high' | 'charges low' | 'faulty'
+export type Trim = 'within tolerance' | 'charges low' | 'charges high'
 
-export interface Trim {
-  /** Measured less shown, per cell: above zero the cells get more than the charger says. */
-  readonly error_V: number
-  readonly verdict: TrimVerdict
-}
-
-/** Both in V per cell, at the end of a charge. */
-export function judgeTrim(shown_V: number, measured_V: number): Trim {
+/** How a charger is off whose cells read `measured_V` where it shows `shown_V`, both in V per cell, at the end of a charge. */
+export function trimOf({ shown_V, measured_V }: { readonly shown_V: number; readonly measured_V: number }) {
   const error_V = Number((measured_V - shown_V).toFixed(6))
-  const off_V = Math.abs(error_V)
-  if (off_V > faultyFrom_V.value) return { error_V, verdict: 'faulty' }
-  if (off_V <= trimTolerance_V.value) return { error_V, verdict: 'within tolerance' }
-  return { error_V, verdict: error_V > 0 ? 'charges high' : 'charges low' }
+  const kind: Trim =
+    Math.abs(error_V) <= trimTolerance_V.value
+      ? 'within tolerance'
+      : error_V > 0
+        ? 'charges high'
+        : 'charges low'
+  return { error_V, kind }
 }
 
 /**
@@ -39,3 +37,29 @@ export function judgeTrim(shown_V: number, measured_V: number): Trim {
  */
 export const highestSetting_V = (limit_V: number, error_V: number): number =>
   Math.floor((limit_V - Math.max(0, error_V)) * 100 + 1e-6) / 100
+
+export interface Choice {
+  /** What the charger offers, in V per cell. */
+  readonly cutoffs_V: readonly number[]
+  readonly wanted_V: number
+  /** The most that the cells may get, in V. */
+  readonly full_V: number
+  /** What they get above what the charger shows, in V. */
+  readonly error_V: number
+}
+
+/** What the cells get where `set_V` is shown; a charger that charges low is not counted on. */
+export const got_V = (set_V: number, error_V: number): number => set_V + Math.max(0, error_V)
+
+/** The nearest cutoff at or below the wanted one that is worth a charge, or the next above it within full; undefined where there is neither. */
+export function chosenCutoff_V({ cutoffs_V, wanted_V, full_V, error_V }: Choice): number | undefined {
+  const allowed_V = Math.min(wanted_V, full_V)
+  const below = cutoffs_V.filter(set_V => {
+    const missed_V = allowed_V - got_V(set_V, error_V)
+    return missed_V >= -1e-9 && missed_V <= cutoffStepDown_V.value + 1e-9
+  })
+  if (below.length > 0) return Math.max(...below)
+  // Only a wish below full leaves room for one above it.
+  const above = cutoffs_V.filter(set_V => set_V > wanted_V && got_V(set_V, error_V) <= full_V + 1e-9)
+  return above.length > 0 ? Math.min(...above) : undefined
+}

@@ -37,5 +37,6 @@ export function linesOf(found: Found, locale: Locale): readonly [Text, ...Text[]
 function shown({ key }: Found, value: number | undefined, { show, own }: Locale): Text {
   if (value === undefined) return own('')
   const { unit } = limits[key as LimitKey]
-  return unit === 'count' ? show.number(value, 0) : show[unit](value)
+  if (unit === 'count') return show.number(value, 0)
+  return unit === 'times' ? show.number(value, 1) : show[unit](value)
 }

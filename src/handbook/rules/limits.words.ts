@@ -4,9 +4,11 @@ import type { Found } from '../../charging/envelope/judge.ts'
 import type { limits } from '../../charging/envelope/limits/index.ts'
 import { smallestPack_Ah } from '../../charging/setting/bounds.ts'
 import { joined } from '../../ground/text.ts'
-import { boardWords } from './boards.words.ts'
+import { ageWords } from './age.words.ts'
+import { cellsWords } from './cells.words.ts'
 import { limitHolders } from './holders.words.ts'
-import type { WordsOf } from './lines.ts'
+import type { Met, WordsOf } from './lines.ts'
+import { meterWords } from './meter.words.ts'
 import { sourceWords } from './sources.words.ts'
 
 const drains = ({ known }: Found): boolean => known.situation.act === 'drain'
@@ -16,23 +18,9 @@ export const limitWords: WordsOf<typeof limits> = locale => {
   const holds = limitHolders(locale)
   return {
     ...sourceWords(locale),
-    ...boardWords(locale),
-    deadCell: ({ met, than }) => [
-      say`Do not charge or use it: ${met} a cell is below ${than}, where such cells are damaged.`,
-      say`Retire it: outdoors, plugs taped, to where batteries are collected. Do not try to revive it.`,
-    ],
-    overCharged: ({ met, found }) => [
-      say`Do not charge or fly it: ${met} a cell is far above full, ${show.perCell(found.known.situation.pack?.chemistry.full_V.value ?? 0)}.`,
-      say`Outdoors on stone, away from people; it can catch fire long after it is unplugged. If a second meter agrees, hand it in.`,
-    ],
-    overFull: ({ met, than }) => [
-      say`Do not charge it: ${met} a cell is above full, ${than}.`,
-      say`Check it with a second meter, and type and cell count on the charger. If it is so, discharge it to storage outdoors and watch it.`,
-    ],
-    cellsFarApart: ({ met, than }) => [
-      say`Do not charge it: the cells are ${met} apart, more than ${than}. One of them is hurt.`,
-      say`Retire the pack, or have it looked at by somebody who knows.`,
-    ],
+    ...cellsWords(locale),
+    ...ageWords(locale),
+    ...meterWords(locale),
     tooCold: ({ met, than }) => [
       say`Do not charge at ${met}: below ${than} a charge hurts the cells, and it does not show.`,
       say`Warm the pack to room temperature first, slowly and without a heater on it.`,
@@ -56,6 +44,38 @@ export const limitWords: WordsOf<typeof limits> = locale => {
     tooHotToStore: ({ met, than }) => [
       say`Do not store it at ${met}: above ${than} packs swell and can burn.`,
       say`Take it to a cool, dry place, out of the sun and out of the car.`,
+    ],
+    tooColdToUse: ({ met, than }) => [
+      say`Leave it alone at ${met}: ${than} is the least for these cells.`,
+      say`Let it come to room temperature first, slowly and without a heater on it.`,
+    ],
+    tooHotToUse: ({ met, than }) => [
+      say`Leave it alone at ${met}: above ${than} a pack can burst into flames.`,
+      say`Keep everybody away until it is as cool as the air. If it goes on getting hotter, call the fire service; do not use it again.`,
+    ],
+    slowStartOnBoard: ({ met, than }) => [
+      say`Do not connect them: a cell at ${met} is below ${than} and must start slowly, which no board does.`,
+      say`Charge that pack alone, with a tenth of the current until every cell is above ${than}.`,
+    ],
+    boardOfOne: () => [
+      say`That is one pack: charge it alone, without a board.`,
+      say`A board is for two or more packs of one kind and one state.`,
+    ],
+    boardSeries: ({ found }) => [
+      say`Do not connect them: packs of ${series(locale, found)} on one board drive a great current into each other, and may burn.`,
+      say`Charge each cell count by itself.`,
+    ],
+    boardChemistries: ({ found }) => [
+      say`Do not connect them: ${chemistriesOf(locale, found)} are full at different volts.`,
+      say`Charge each type by itself.`,
+    ],
+    boardApart: ({ met, than }) => [
+      say`Do not connect them yet: they are ${met} a cell apart, and ${than} is the most.`,
+      say`Charge the lower one alone until they are within ${than} a cell, or charge them one by one.`,
+    ],
+    boardFlow: () => [
+      say`Do not connect them yet: more current would flow between them than one of them may take or give.`,
+      say`Charge the lower one alone until they are nearer, or charge them one by one.`,
     ],
     cutoffAboveFull: ({ met, than }) => [
       say`Do not charge to ${met} a cell: these cells are full at ${than}.`,
@@ -101,19 +121,9 @@ export const limitWords: WordsOf<typeof limits> = locale => {
       say`This charger starts only when it sees a balance lead, and this pack has none to show.`,
       say`Use a charger made for one cell, or a pack that brings a balance plug.`,
     ],
-    nothingToCharge: ({ found: { known } }) =>
-      known.situation.act === 'board'
-        ? [
-            say`There is nothing to charge: every pack is at or above full already.`,
-            say`Leave them off the board; to bring them lower, fly or discharge them.`,
-          ]
-        : [
-            say`There is nothing to charge: the pack is at or above its goal already.`,
-            say`To bring it lower, fly it or discharge it.`,
-          ],
-    slowStart: ({ met, than }) => [
-      say`${met} a cell is very low: start with a tenth of the current until every cell is above ${than}.`,
-      say`Not there within half an hour, or low for more than a day: retire it. Stay beside it and feel it; stop if it grows warm or swells.`,
+    nothingToCharge: () => [
+      say`There is nothing to charge: the pack is at or above its goal already.`,
+      say`To bring it lower, fly it or discharge it.`,
     ],
     veryLong: ({ met, than, found }) => [
       say`This takes up to ${met}, and nobody stays with it for more than ${than}: do not start it like this.`,
@@ -127,12 +137,11 @@ export const limitWords: WordsOf<typeof limits> = locale => {
         ? say`Take a part of it, and unplug the pack when you go.`
         : say`More current within the limits makes it shorter, and so does charging a part today.`,
     ],
-    cellsApart: ({ met }) => [
-      say`The cells are ${met} apart: balance them first, at a fifth of the usual current, and look again tomorrow.`,
-      say`If they drift apart again, retire the pack.`,
-    ],
     rateQuestioned: ({ met }) => [
       say`${met} is not a charge rate: the large C number on a pack is for flying. It was not counted.`,
+    ],
+    boardCharge: ({ met }) => [
+      say`Their charge is ${met} apart, though the volts are near: the curve is flat here. Charge them one by one, or the emptier one first.`,
     ],
     veryCold: ({ met }) => [
       say`At ${met} only a fifth of the capacity an hour is right: warm the cells indoors first.`,
@@ -142,23 +151,11 @@ export const limitWords: WordsOf<typeof limits> = locale => {
     ],
     warm: ({ met }) => [say`${met} is warm: let the pack cool in the shade before it goes on the charger.`],
     warmStore: ({ met }) => [say`${met} is warm for storing: packs keep best in a cool room.`],
-    cellsUneven: ({ met }) => [
-      say`The cells are ${met} apart: balance them, and charge at half of the capacity an hour at most.`,
-    ],
     aboveUsual: ({ found: { known } }) => [
       say`That is ${show.rate(known.facts.rate_C ?? 0)}, more than the usual ${show.rate(known.bounds?.wantedRate_C ?? 0)}: only for packs whose label allows it.`,
     ],
     tooSlow: ({ met }) => [
       say`${met} is so slow that the charger may never see the end: use a charger with more current.`,
-    ],
-    notAllReady: () => [
-      say`Some packs are left out for lack of time, energy or power: do not make up for it with more current, or below the floor of the source.`,
-    ],
-    severalAtOnce: ({ met }) => [
-      say`${met} packs charge at once: lay them apart on a surface that cannot burn, in the shade, and stay where you see every one of them.`,
-    ],
-    belowFloor: ({ met, than }) => [
-      say`${met} a cell is below the usual landing volts of ${than}: check every cell, and charge it soon.`,
     ],
     cool: () => [say`Bring a cool pack indoors until the cells are warm: they take a charge better.`],
     dischargeRate: ({ met }) => [
@@ -167,5 +164,14 @@ export const limitWords: WordsOf<typeof limits> = locale => {
     thickLeads: () => [
       say`At this current feel plugs and leads after some minutes: too warm to hold means stop, and use larger ones.`,
     ],
+  }
+
+  function series({ own: as }: typeof locale, { known }: Met['found']) {
+    const counts = [...new Set((known.situation.board ?? []).map(({ pack }) => `${pack.series}S`))]
+    return joined(counts.map(as), ', ')
+  }
+  function chemistriesOf({ own: as }: typeof locale, { known }: Met['found']) {
+    const names = [...new Set((known.situation.board ?? []).map(({ pack }) => pack.chemistry.name))]
+    return joined(names.map(as), ', ')
   }
 }

@@ -42,7 +42,9 @@ export const sourceWords: WordsOf<typeof sourcesLimits> = ({ say, show }) => {
       say`Charge it first, or use another pack.`,
     ],
     drainedTooFast: ({ met, than, found }) => [
-      say`Do not take ${met} from it: ${than} is the most without a discharge rate on its label.`,
+      found.known.situation.pack?.dischargeRate_C === undefined
+        ? say`Do not take ${met} from it: ${than} is the most without a discharge rate on its label.`
+        : say`Do not take ${met} from it: ${than} is the most for long, whatever it gives for seconds.`,
       say`Take ${show.power(floor_V(found) * (found.than ?? 0))} out of it at most, or use a larger pack.`,
     ],
     sinksAtOnce: ({ found }) => [
@@ -61,6 +63,9 @@ export const sourceWords: WordsOf<typeof sourcesLimits> = ({ say, show }) => {
     notInTheAir: ({ met, than }) => [
       say`${met} does not fly with a passenger: ${than} is the most.`,
       say`Leave it at home, or send it as declared cargo by somebody who is trained for that.`,
+    ],
+    leaveForTwo: ({ met, than }) => [
+      say`You have ${met} packs that need its leave, and ${than} may go: leave the others at home.`,
     ],
     airApproval: ({ met, than }) => [
       say`${met} is above ${than}: it needs the leave of the airline, and two such packs are the most.`,

@@ -48,8 +48,13 @@ export const traitWords: WordsOf<typeof traits> = ({ say, show, own }) => ({
     say`Stay with a pack while it is drained, with an alarm on its balance plug; stop where the first cell gets there.`,
   ],
   measured: () => [say`Check a reading that decides something with a second meter at the balance plug.`],
+  metered: () => [
+    say`Check the meter first, against a second one: half a percent of ${show.perCell(4.2)} is ${show.perCell(0.021)}, as much as the tolerance.`,
+    say`Measure at the balance plug, cell by cell, with thin insulated probes: one slip there shorts a cell.`,
+  ],
   carried: () => [
-    say`In the cabin only, every plug covered, each pack in a bag of its own; ask the airline before you travel.`,
+    say`In the cabin only, every plug covered, each pack in a bag of its own; ask the airline before you travel: it may allow less.`,
+    say`If the cabin bag is taken from you at the gate, take the packs out of it first. A swollen, damaged or recalled pack does not fly at all.`,
   ],
   looked: () => [say`Look at the pack and feel it first: swollen, dented, pierced or hot is not charged.`],
 })

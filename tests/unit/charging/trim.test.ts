@@ -1,6 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { highestSetting_V, judgeTrim } from '../../../src/charging/upkeep/trim.ts'
+import { judge } from '../../../src/charging/envelope/judge.ts'
+import { situationOf } from '../../../src/charging/situation/situation.ts'
+import { lipo } from '../../../src/charging/things/chemistries.ts'
+import { highestSetting_V, trimOf } from '../../../src/charging/upkeep/trim.ts'
 import { someChemistry } from '../../support/arbitraries.ts'
 
 describe('a charger against a meter', () => {
@@ -10,10 +13,24 @@ describe('a charger against a meter', () => {
     [4.2, 4.18, 'within tolerance'],
     [4.2, 4.221, 'charges high'],
     [4.2, 4.15, 'charges low'],
-    [4.2, 4.31, 'faulty'],
-    [4.2, 3.9, 'faulty'],
   ] as const)('shown %f V, measured %f V: %s', (shown_V, measured_V, verdict) => {
-    expect(judgeTrim(shown_V, measured_V).verdict).toBe(verdict)
+    expect(trimOf({ shown_V, measured_V }).kind).toBe(verdict)
+  })
+
+  it.each([
+    [4.2, 4.2, 'go', undefined],
+    [4.2, 4.21, 'go with care', 'gotAboveFull'],
+    [4.2, 4.23, 'do not charge', 'gotTooMuch'],
+    [4.2, 4.26, 'do not charge', 'gotHazard'],
+    [4.2, 4.15, 'go with care', 'chargerOff'],
+    [4.2, 4.31, 'do not charge', 'chargerFaulty'],
+    [4.2, 3.9, 'do not charge', 'chargerFaulty'],
+  ] as const)('shown %f V, measured %f V is judged: %s', (shown_V, measured_V, verdict, key) => {
+    const pack = { chemistry: lipo, series: 1, parallel: 1, capacity_Ah: 1 }
+    const told = { act: 'charge' as const, pack, meter: { shown_V, measured_V } }
+    const judged = judge(situationOf(told, { house: {}, dangers: [], doubts: [] }))
+    expect(judged.verdict).toBe(verdict)
+    if (key) expect(judged.found.map(one => one.key)).toContain(key)
   })
 
   it('never has a setting that takes a cell above full, nor one above full itself', () => {

@@ -14,7 +14,7 @@ beforeAll(async () => {
 it.each([
   ['can i charge a 3s 2200 lipo at 5A', 'do not charge', 'Do not charge at 5 A: 4.4 A is all'],
   ['charge at 10C 4s 1500 lipo', 'do not charge', 'Do not charge at 15 A'],
-  ['charge my lipo to 4.25V for more flight time', 'do not charge', 'Do not charge to 4.25 V per cell'],
+  ['charge my lipo to 4.25V for more flight time', 'do not charge', 'Do not charge to 4.25 V a cell'],
   ['charge lifepo4 at 4.2V', 'do not charge', '3.60 V is the most'],
   ['can I parallel charge a 3s and a 4s', 'do not charge', 'never put 3S and 4S on one board'],
   ['mix 3s and 4s on a board?', 'do not charge', 'never put 3S and 4S on one board'],
@@ -44,11 +44,11 @@ it.each([
   ['what voltage should I store 3s lipo at', 'Store LiPo at 3.85 V per cell (11.55 V for 3S).'],
   ['what cutoff for 3s lihv', 'Set 4.35 V per cell (13.05 V for 3S)'],
   ['what cutoff for li-ion on a charger with 4.20/4.35V only', 'Choose 4.20 V per cell'],
+  ['my lipo is at 2.8V per cell can I charge it', 'a tenth of the current until every cell is above 3.00 V'],
   [
-    'my lipo is at 2.8V per cell can I charge it',
-    'a tenth of the usual current until every cell is above 3.00 V',
+    'can I take 4x 6S 5000 lipo on a plane',
+    "With the airline's approval, in the cabin: 6S 5000mAh LiPo (111 Wh)",
   ],
-  ['can I take 4x 6S 5000 lipo on a plane', "(111 Wh): only with the airline's approval"],
   ['awg for 10A over 2m', 'Use AWG 14 or thicker'],
   ['what does 1C mean', '1C is the current that would move the whole capacity in an hour'],
   ['charge 3s lipo with 4s setting', 'The cutoff voltage and the chemistry'],

@@ -2,11 +2,20 @@
 
 import { practice } from '../../situation/rule.ts'
 import type { Act } from '../../situation/situation.ts'
+import { type Spreads, spreadShare, spreads } from '../../upkeep/cell-spread.ts'
+import { flat_V } from '../../upkeep/lookalike.ts'
+import type { Known } from '../facts.ts'
 import { above, always, below, cells, type Limits, ofCell } from './row.ts'
 
 const judging: readonly Act[] = ['charge', 'board', 'look', 'drain']
 const chargerParts = 'precharge thresholds of charger parts, cell datasheets'
-const apart = practice('cells of one pack apart')
+const apart = practice(spreads.source)
+
+/** The end of a balanced charge is judged more strictly. */
+const spreadOf =
+  (which: keyof Spreads) =>
+  ({ situation: { when } }: Known) =>
+    spreads.value[which] * spreadShare(when)
 
 /** Most pressing first within a weight. */
 export const cellsLimits = {
@@ -34,7 +43,7 @@ export const cellsLimits = {
     ofCell(c => c.full_V),
     cells,
   ),
-  cellsFarApart: above('refuse', judging, 'spread_V', 'voltage', 0.2, apart),
+  cellsFarApart: above('refuse', judging, 'spread_V', 'voltage', spreadOf('farApart_V'), apart),
   slowStart: below(
     'must',
     ['charge', 'look'],
@@ -43,11 +52,35 @@ export const cellsLimits = {
     ofCell(c => c.precharge_V),
     chargerParts,
   ),
-  cellsApart: above('must', judging, 'spread_V', 'voltage', 0.1, apart),
-  cellsUneven: above('care', judging, 'spread_V', 'voltage', 0.03, apart),
+  cellsApart: above('must', judging, 'spread_V', 'voltage', spreadOf('apart_V'), apart),
+  cellsUneven: above('care', judging, 'spread_V', 'voltage', spreadOf('uneven_V'), apart),
+  overFullElsewhere: above(
+    'must',
+    ['drain', 'store', 'carry'],
+    'highest_V',
+    'perCell',
+    ofCell(c => c.full_V),
+    cells,
+  ),
+  looksFlat: below(
+    'must',
+    judging,
+    'besideFlat_V',
+    'voltage',
+    flat_V,
+    practice('cells that all read the same near the rest of another type are of it, or empty'),
+  ),
+  lowCell: below(
+    'care',
+    ['look'],
+    'lowest_V',
+    'perCell',
+    ofCell(c => c.restFloor_V),
+    practice('pilots land above it'),
+  ),
   belowFloor: below(
     'note',
-    ['charge', 'look'],
+    ['charge'],
     'lowest_V',
     'perCell',
     ofCell(c => c.restFloor_V),

@@ -16,6 +16,7 @@ export type Unit =
   | 'energy'
   | 'percent'
   | 'count'
+  | 'times'
 
 /** Below and above leave the limit itself alone; upTo includes it. */
 export type Side = 'below' | 'above' | 'upTo'
@@ -27,8 +28,6 @@ export interface Limit<W extends Weight = Weight> extends Rule<W> {
   readonly acts: readonly Act[]
   /** It is said also where a heavier row already fits the same number on the same side. */
   readonly besides: boolean
-  /** It speaks of all that was asked for together, and not of one pack. */
-  readonly ofAll: boolean
   /** The limit for this situation; undefined where it has none. */
   than(known: Known): number | undefined
 }
@@ -54,7 +53,6 @@ const row =
     side,
     from,
     besides: false,
-    ofAll: false,
     than: typeof than === 'number' ? () => than : than,
   })
 
@@ -64,9 +62,6 @@ export const upTo = row('upTo')
 
 /** It speaks of another thing than the other rows of its number. */
 export const besides = <L extends Limit>(limit: L): L => ({ ...limit, besides: true })
-
-/** It speaks of all that was asked for together. */
-export const ofAll = <L extends Limit>(limit: L): L => ({ ...limit, ofAll: true })
 
 export const always: readonly Act[] = ['charge', 'drain', 'store', 'carry', 'board', 'look']
 export const charging: readonly Act[] = ['charge', 'board']

@@ -1,10 +1,10 @@
 // Limits on what feeds a charge, on what is drained, and on what is carried aboard.
 
 import { practice } from '../../situation/rule.ts'
+import { airLimits } from '../../upkeep/transport.ts'
 import { mostDrain_A } from '../facts.ts'
-import { above, below, besides, charging, type Limits, ofAll, upTo } from './row.ts'
+import { above, below, besides, charging, type Limits, upTo } from './row.ts'
 
-const airRules = 'FAA PackSafe; 49 CFR 175.10(a)(18); IATA DGR 2.3'
 const keepsEnough = practice('a source keeps enough')
 
 /** Most pressing first within a weight. */
@@ -26,7 +26,7 @@ export const sourcesLimits = {
     'drain_A',
     'current',
     ({ situation: { pack } }) => pack && mostDrain_A(pack),
-    practice('2C without a discharge rate on the label'),
+    practice('2C, or a quarter of the discharge rate on the label where that is more'),
   ),
   sinksAtOnce: below(
     'refuse',
@@ -36,7 +36,7 @@ export const sourcesLimits = {
     60,
     practice('a load that a pack carries for a minute at least'),
   ),
-  notAllCarried: ofAll(above('must', charging, 'missing', 'count', 0, keepsEnough)),
+  notAllCarried: above('must', charging, 'missing', 'count', 0, keepsEnough),
   aboveSource: besides(
     above(
       'care',
@@ -55,6 +55,28 @@ export const sourcesLimits = {
     8,
     practice('thin leads and small sockets grow hot'),
   ),
-  notInTheAir: above('refuse', ['carry'], 'energy_Wh', 'energy', 160 + 1e-9, airRules),
-  airApproval: above('must', ['carry'], 'energy_Wh', 'energy', 100 + 1e-9, airRules),
+  notInTheAir: above(
+    'refuse',
+    ['carry'],
+    'energy_Wh',
+    'energy',
+    airLimits.value.approved_Wh + 1e-9,
+    airLimits.source,
+  ),
+  leaveForTwo: above(
+    'must',
+    ['carry'],
+    'needLeave',
+    'count',
+    airLimits.value.approvedSpares,
+    airLimits.source,
+  ),
+  airApproval: above(
+    'must',
+    ['carry'],
+    'energy_Wh',
+    'energy',
+    airLimits.value.free_Wh + 1e-9,
+    airLimits.source,
+  ),
 } as const satisfies Limits

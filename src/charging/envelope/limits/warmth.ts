@@ -20,6 +20,8 @@ export const warmthLimits = {
   tooHotToDrain: above('refuse', ['drain'], 'temperature_C', 'temperature', 60, cells),
   tooColdToStore: below('refuse', ['store'], 'temperature_C', 'temperature', -20, cells),
   tooHotToStore: above('refuse', ['store'], 'temperature_C', 'temperature', 45, cells),
+  tooColdToUse: below('refuse', ['look', 'carry'], 'temperature_C', 'temperature', -20, cells),
+  tooHotToUse: above('refuse', ['look', 'carry'], 'temperature_C', 'temperature', 60, cells),
   veryCold: below('care', charging, 'temperature_C', 'temperature', 5, jeita),
   cold: below('care', charging, 'temperature_C', 'temperature', 10, jeita),
   warm: above('care', charging, 'temperature_C', 'temperature', 40, jeita),

@@ -1,0 +1,100 @@
+// What is said of cell readings.
+
+import type { WordsOf } from '../../src/assistant/command.ts'
+import { spreads } from '../../src/charging/upkeep/cell-spread.ts'
+import type { Locale } from '../../src/ground/locale.ts'
+import type { Text } from '../../src/ground/text.ts'
+import { packKind } from '../../src/language/kinds/values.ts'
+import { followUp } from '../shared/next.ts'
+import { cite } from '../shared/setting.words.ts'
+import { type cells, usualBalance_A } from './cells.ts'
+
+export const cellsWords: WordsOf<typeof cells> = locale => {
+  const { say, show } = locale
+  return {
+    summary: say`Judge measured cell voltages: spread, which cell, go or not, balancing time.`,
+    takes: {
+      pack: { about: say`as its label says`, as: text => text },
+      chemistry: {
+        about: say`where the capacity does not matter: no balancing time then`,
+        as: text => text,
+      },
+      volts: {
+        about: say`one reading a cell, in the order of the balance plug`,
+        as: text => say`cells at ${text}`,
+      },
+      when: {
+        about: say`rest (half an hour after any use) or full (end of a charge); rest when not said`,
+        as: text => ((text as string) === 'full' ? say`at the end of a charge` : say`at rest`),
+      },
+      balance: { about: say`current of the balancer`, as: text => say`balanced with ${text}` },
+    },
+    answer: found => [
+      spreadWords(found, locale),
+      found.evenness === 'balanced' || found.balance_s === undefined
+        ? undefined
+        : say`Balancing takes at least ${show.duration(found.balance_s)} at ${show.current(found.balance_A)}.`,
+      found.endedShort ? shortWords(found, locale) : undefined,
+    ],
+    figures: {
+      spread: say`between highest and lowest`,
+      lowestCell: say`lowest cell`,
+      lowestPerCell: say`lowest reading`,
+      highestCell: say`highest cell`,
+      highestPerCell: say`highest reading`,
+      packVoltage: say`sum`,
+      balanceTime: say`balancing takes at least`,
+    },
+    working: (found, { volts }) => [
+      ...volts.map((cell_V, index) => say`Cell ${show.number(index + 1, 0)}: ${show.number(cell_V, 3)} V.`),
+      say`Judged by: ${cite(spreads, locale)}.`,
+      balanceWorking(found, locale),
+    ],
+    assumed: ({ balance_s }, { balance }) => [
+      balance === undefined && balance_s !== undefined
+        ? say`the balancer bleeds ${show.current(usualBalance_A.value)} (${cite(usualBalance_A, locale)})`
+        : undefined,
+    ],
+    next: (_, { pack }) => [pack && followUp(say`What to set?`, 'current', { pack: packKind.write(pack) })],
+    plainWords: [
+      'cell voltages',
+      'cell volts',
+      'my cells',
+      'cells are',
+      'cells read',
+      'out of balance',
+      'imbalance',
+      'unbalanced',
+    ],
+    meantBy: [['cell volts'], ['cell volts', 'chemistry'], ['cell volts', 'cells'], ['cell volts', 'pack']],
+  }
+}
+
+type Found = Parameters<ReturnType<typeof cellsWords>['answer']>[0]
+
+/** How far apart they are stands before it already where that must be said. */
+function spreadWords(found: Found, { say, show }: Locale): Text {
+  const apart = show.voltage(found.spread_V)
+  const [cell, low] = [show.number(found.lowest + 1, 0), show.perCell(found.lowest_V)]
+  if (found.spread_V === 0) return say`The cells are balanced: all read the same.`
+  if (found.evenness === 'balanced') return say`The cells are balanced, ${apart} apart.`
+  if (found.evenness !== 'uneven') return say`Cell ${cell} is lowest at ${low}.`
+  return found.permit.situation.when === 'full'
+    ? say`Leave the pack on the balancer until they meet: cell ${cell} is lowest at ${low}, ${apart} below the highest.`
+    : say`Balance first: cell ${cell} is lowest at ${low}, ${apart} below the highest.`
+}
+
+function shortWords({ permit }: Found, { say, show, own }: Locale): Text {
+  const { full_V, name } = permit.situation.pack.chemistry
+  return say`The charge ended well below ${show.perCell(full_V.value)}, which is full for ${own(name)}: it was ended early, or the charger was set to another chemistry.`
+}
+
+function balanceWorking(
+  { balance_s, balance_A, highest_V, lowest_V, permit }: Found,
+  locale: Locale,
+): Text | undefined {
+  const { say, show } = locale
+  if (balance_s === undefined) return undefined
+  const { curve } = permit.situation.pack.chemistry
+  return say`Balancing: the charge between ${show.number(highest_V, 3)} V and ${show.number(lowest_V, 3)} V at rest (${cite(curve, locale)}) is ${show.capacity((balance_s * balance_A) / 3600)}; ÷ ${show.current(balance_A)} = ${show.duration(balance_s)}, more where the balancer pauses. On the flat part of a curve millivolts hide much charge.`
+}

@@ -1,0 +1,150 @@
+// Options that take what a meter or charger shows: volts cell by cell, resistances, a load with its volts.
+
+import type { LoadReading } from '../../src/charging/upkeep/health.ts'
+import type { Said } from '../../src/ground/locale.ts'
+import { nothingThere, plainText, quoted } from '../../src/ground/plain-text.ts'
+import { Problem } from '../../src/ground/problem.ts'
+import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
+import * as notation from '../../src/language/quantities/quantities.ts'
+import {
+  ampsAndVolts,
+  cutoffs,
+  noCondition,
+  noLoad,
+  oneForEach,
+  resistances,
+  restOrFull,
+  tooManyCells,
+  volts,
+} from './reading-kinds.words.ts'
+
+const mostCells = 14
+const separators = / ?[;/|] ?|,? and |, ?(?=\d[.,])|, | /u
+
+function plainReader<T>(
+  name: string,
+  suggestions: readonly [string, ...string[]],
+  read: (text: string) => T,
+  write: (value: T) => string,
+): ValueKind<T> {
+  return {
+    name,
+    example: suggestions[0],
+    read: text => ({ value: read(text), assumed: [] }),
+    write,
+    complete: prefix => suggestions.filter(text => text.startsWith(prefix.trim().toLowerCase())),
+  }
+}
+
+interface ListOf {
+  /** What one of them is, for what was expected. */
+  readonly many: Said
+  readonly example: string
+}
+
+/** One value a cell, up to fourteen. */
+function listOf(text: string, { many, example }: ListOf, readOne: (token: string) => number): number[] {
+  const tokens = plainText(text)
+    .split(separators)
+    .filter(token => token !== '')
+  const wanted = { expected: oneForEach(many, mostCells), example }
+  if (tokens.length === 0) throw new Problem({ what: nothingThere, ...wanted })
+  if (tokens.length > mostCells) {
+    throw new Problem({ what: tooManyCells(mostCells), ...quoted(text), ...wanted })
+  }
+  return tokens.map(readOne)
+}
+
+const bare = /^[+-]?[\d.,]+$/
+/** The unit of a bare numeral is the list's. */
+const withUnit = (token: string, unit: string): string => (bare.test(token) ? `${token}${unit}` : token)
+
+const cellRange = { phrase: 'volts of one cell', max: 10, example: '3.82V' }
+
+export const cellVoltsKind = plainReader<readonly number[]>(
+  'cell volts',
+  ['3.82 3.83 3.79 3.83', '4.20 4.19 4.20'],
+  text =>
+    listOf(
+      text.replace(/(?<=\d) ?(m?v)(?![a-z])/giu, '$1'),
+      { many: volts, example: '3.82 3.83 3.79 3.83' },
+      token => notation.readVoltage(withUnit(token, 'V'), cellRange),
+    ),
+  cells => cells.map(notation.writeVoltage).join(' '),
+)
+
+const cutoffRange = { phrase: 'a cutoff of one cell', min: 2.5, max: 4.5, example: '4.20V' }
+
+export const cutoffsKind = plainReader<readonly number[]>(
+  'cutoffs',
+  ['4.20/4.35V', '4.15/4.20/4.35V'],
+  text =>
+    listOf(
+      text.replace(/ ?v(?:olts?)?(?: per cell)?$/iu, ''),
+      { many: cutoffs, example: '4.20/4.35V' },
+      token => notation.readVoltage(withUnit(token, 'V'), cutoffRange),
+    ),
+  cutoffs_V => cutoffs_V.map(notation.writeVoltage).join('/'),
+)
+
+const resistanceRange = { phrase: 'a resistance of one cell', max: 1, example: '6mΩ' }
+
+export const cellResistancesKind = plainReader<readonly number[]>(
+  'cell resistances',
+  ['12mΩ', '5 5 6 5 mΩ'],
+  text => {
+    const shared = /(?<=[\d ])(mΩ|mohms?|milliohms?|Ω|ohms?)$/iu.exec(plainText(text))?.[1] ?? ''
+    const joined = plainText(text).replace(/(?<=\d) (?=(?:m|milli)?(?:Ω|ohm))/giu, '')
+    return listOf(joined, { many: resistances, example: '5 5 6 5 mΩ' }, token =>
+      notation.readResistance(withUnit(token, shared), resistanceRange),
+    )
+  },
+  cells => cells.map(notation.writeResistance).join(' '),
+)
+
+const conditionReader = plainReader<'rest' | 'full'>(
+  'condition',
+  ['rest', 'full'],
+  text => {
+    const word = plainText(text).toLowerCase()
+    if (word === 'rest' || word === 'at rest') return 'rest'
+    if (word === 'full' || word === 'at full') return 'full'
+    throw new Problem({
+      what: noCondition,
+      ...quoted(text),
+      expected: restOrFull,
+      example: 'rest',
+    })
+  },
+  condition => condition,
+)
+
+export const conditionKind: ValueKind<'rest' | 'full'> = {
+  ...conditionReader,
+  spoken: { full: 'full', 'fully charged': 'full', 'after charging': 'full', 'at rest': 'rest' },
+}
+
+const loadWords = /^(?:(rest|resting|no load)|(\S+ ?m?a(?:mps?)?)),? (?:@ |at )?(\S+ ?m?v(?:olts?)?)$/iu
+
+export const loadKind = plainReader<LoadReading>(
+  'load',
+  ['rest 12.4V', '5A 11.9V'],
+  text => {
+    const match = loadWords.exec(plainText(text))
+    if (!match) {
+      throw new Problem({
+        what: noLoad,
+        ...quoted(text),
+        expected: ampsAndVolts,
+        example: '5A 11.9V',
+      })
+    }
+    const [, , amps, volts = ''] = match
+    return {
+      current_A: amps === undefined ? 0 : notation.readCurrent(amps),
+      pack_V: notation.readVoltage(volts),
+    }
+  },
+  ({ current_A, pack_V }) =>
+    `${current_A === 0 ? 'rest' : notation.writeCurrent(current_A)} ${notation.writeVoltage(pack_V)}`,
+)

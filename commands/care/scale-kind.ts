@@ -1,0 +1,28 @@
+// The scale factor of a flight controller's current meter: a plain number, whatever its unit there.
+
+import { plainText, quoted } from '../../src/ground/plain-text.ts'
+import { Problem } from '../../src/ground/problem.ts'
+import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
+import { decimalText, oddNumberProblem, shiftedDecimal } from '../../src/language/scan/number.ts'
+import { noScale } from './reading-kinds.words.ts'
+
+const range = { least: 0.01, most: 100_000 }
+const wanted = {
+  expected: `a scale factor from ${range.least} to ${range.most}, without a unit`,
+  example: '400',
+}
+
+export const scaleKind: ValueKind<number> = {
+  name: 'scale factor',
+  example: wanted.example,
+  read: text => {
+    const plain = plainText(text)
+    const odd = oddNumberProblem(plain, wanted)
+    if (odd) throw odd
+    const value = Number(decimalText(plain, wanted))
+    if (value >= range.least && value <= range.most) return { value, assumed: [] }
+    throw new Problem({ what: noScale, ...quoted(plain), ...wanted })
+  },
+  write: value => shiftedDecimal(value, 0),
+  complete: () => [],
+}

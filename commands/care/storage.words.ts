@@ -1,0 +1,179 @@
+// What is said of bringing a pack to storage.
+
+import type { WordsOf } from '../../src/assistant/command.ts'
+import { storageTolerance_V, storeWithin_s } from '../../src/charging/upkeep/storage.ts'
+import type { Locale } from '../../src/ground/locale.ts'
+import type { Text } from '../../src/ground/text.ts'
+import { packKind, stateKind } from '../../src/language/kinds/values.ts'
+import { takesWords } from '../shared/charge.words.ts'
+import { ofChargeWords } from '../shared/charging.words.ts'
+import { followUp } from '../shared/next.ts'
+import { cite, heldWords, loweredWords, settingWorking } from '../shared/setting.words.ts'
+import type { storage } from './storage.ts'
+
+export const storageWords: WordsOf<typeof storage> = locale => {
+  const { say, show, own } = locale
+  const { pack, from, temperature } = ofChargeWords(locale)
+  return {
+    summary: say`Bring a pack to storage: charge or discharge, how much, how long, by when.`,
+    takes: {
+      pack,
+      chemistry: { about: say`where only the storage voltage is asked for`, as: text => text },
+      from,
+      charger: { about: say`for a pack that must be charged up`, as: text => say`on a charger with ${text}` },
+      discharge: {
+        about: say`current of the load or discharger; 1C up to 1 A when not said`,
+        as: text => say`discharged at ${text}`,
+      },
+      power: {
+        about: say`most that the load or discharger can turn to heat`,
+        as: text => say`with ${text} at most`,
+      },
+      temperature,
+    },
+    answer: (result, asked) => {
+      switch (result.way) {
+        case 'unknown':
+          return [
+            levelWords(result, locale),
+            say`Say the pack and where it stands, as in "${own('from 4.2V per cell')}", and I work out which way, how much and how long.`,
+          ]
+        case 'stay':
+          return [
+            say`Leave it as it is: ${show.perCell(result.move.rest_V)} per cell is within ${show.perCell(storageTolerance_V.value)} of storage, ${show.perCell(result.storage_V)}.`,
+          ]
+        case 'charge':
+          return chargeWords(result, locale)
+        case 'discharge':
+          return dischargeWords(result, asked.power, locale)
+      }
+    },
+    figures: {
+      storagePerCell: say`storage per cell`,
+      storagePack: say`storage of the pack`,
+      chargeMoved: say`charge to move`,
+      chargeTime: say`time`,
+      setCurrent: say`current to set`,
+      energyIn: say`energy in`,
+      dischargeTime: say`time`,
+      dischargeCurrent: say`current`,
+      energyOut: say`energy out`,
+      lowestPerCell: say`a cell under the load at the end`,
+    },
+    working: (result, { power }) => [
+      storageLine(result, locale),
+      moveLine(result, locale),
+      say`By when: ${cite(storeWithin_s, locale)}.`,
+      result.way === 'stay' ? say`Near enough: ${cite(storageTolerance_V, locale)}.` : undefined,
+      ...(result.way === 'charge'
+        ? settingWorking(result.timed.setting, result.permit.situation.pack, locale)
+        : []),
+      ...(result.way === 'discharge' ? dischargeWorking(result, power, locale) : []),
+    ],
+    assumed: (result, { discharge }) => [
+      result.way === 'discharge' && discharge === undefined
+        ? say`discharged at ${show.current(result.current_A)}`
+        : undefined,
+    ],
+    next: (result, asked) => [
+      result.way === 'charge' && asked.pack && asked.from
+        ? followUp(say`To full instead`, 'time', {
+            pack: packKind.write(asked.pack),
+            from: stateKind.write(asked.from),
+          })
+        : undefined,
+    ],
+    plainWords: [
+      'away',
+      'discharge',
+      'store',
+      'storage voltage',
+      'storage level',
+      'storage for',
+      'what is storage',
+      'put back to storage',
+      'discharge',
+      'put away',
+      'storage charge',
+      'into storage',
+    ],
+    meantBy: [
+      ['pack', 'to storage'],
+      ['pack', 'to storage', 'level'],
+      ['cells', 'to storage'],
+      ['chemistry', 'to storage'],
+    ],
+  }
+}
+
+type Result = Parameters<ReturnType<typeof storageWords>['answer']>[0]
+type ResultOf<W extends Result['way']> = Extract<Result, { readonly way: W }>
+
+function levelWords({ storage_V, series, permit }: Result, { say, show, own }: Locale): Text {
+  const { chemistry } = permit.situation.pack
+  const store = say`Store ${own(chemistry.name)} at ${show.perCell(storage_V)} per cell`
+  return series > 1
+    ? say`${store} (${show.voltage(storage_V * series)} for ${own(`${series}S`)}).`
+    : say`${store}.`
+}
+
+function chargeWords({ timed }: ResultOf<'charge'>, locale: Locale): readonly (Text | undefined)[] {
+  const { say, show } = locale
+  const { setting, charge, current_A } = timed
+  return [
+    say`Charge it up: set ${show.current(current_A)} and ${show.perCell(setting.cutoff.perCell_V)} per cell.`,
+    say`That puts in about ${show.capacity(charge.charge_Ah)} and takes ${takesWords(timed, locale)}. Do it within two days.`,
+    heldWords(setting.bound, locale),
+    loweredWords(setting, locale),
+  ]
+}
+
+function dischargeWords(
+  { run, time_s, current_A, storage_V, series }: ResultOf<'discharge'>,
+  power_W: number | undefined,
+  { say, show, own }: Locale,
+): readonly Text[] {
+  const out = say`Discharge it: take out about ${show.capacity(run.charge_Ah)} at ${show.current(current_A)}`
+  return [
+    run.heldByPower && power_W !== undefined
+      ? say`${out} or ${show.power(power_W)}, whichever is less.`
+      : say`${out}.`,
+    say`That takes about ${show.duration(run.duration_s)} (${show.duration(time_s.low)} to ${show.duration(time_s.high)}).`,
+    say`Stop where it rests at ${show.perCell(storage_V)} per cell (${show.voltage(storage_V * series)} for ${own(`${series}S`)}).`,
+    say`Do it today, within two days at the latest; a flight does it as well.`,
+  ]
+}
+
+function storageLine({ storage_V, permit }: Result, locale: Locale): Text {
+  const { say, show } = locale
+  const usual_V = permit.situation.pack.chemistry.storage_V
+  return storage_V === usual_V.value
+    ? say`Storage: ${show.perCell(storage_V)} per cell (${cite(usual_V, locale)}).`
+    : say`Storage: ${show.perCell(storage_V)} per cell (the rules of this club).`
+}
+
+function moveLine(result: Result, locale: Locale): Text | undefined {
+  if (result.way === 'unknown') return undefined
+  const { say, show } = locale
+  const { chemistry, capacity_Ah } = result.permit.situation.pack
+  const { rest_V, storage_V, fromSoc, toSoc, moved_Ah } = result.move
+  return say`By the curve at rest ${show.perCell(rest_V)} is ${show.percent(fromSoc)} and ${show.perCell(storage_V)} is ${show.percent(toSoc)} (${cite(chemistry.curve, locale)}): ${show.percent(Math.abs(fromSoc - toSoc))} × ${show.capacity(capacity_Ah)} = ${show.capacity(moved_Ah)}.`
+}
+
+function dischargeWorking(
+  { run, current_A, permit }: ResultOf<'discharge'>,
+  power_W: number | undefined,
+  locale: Locale,
+): readonly Text[] {
+  const { say, show } = locale
+  const { capacitySpread } = permit.situation.pack.chemistry
+  const plain = say`Time: ${show.capacity(run.charge_Ah)} ÷ ${show.current(current_A)}`
+  const time =
+    run.heldByPower && power_W !== undefined
+      ? say`${plain}, slower where ${show.power(power_W)} holds the current down`
+      : plain
+  return [
+    say`${time}; ±${show.percent(capacitySpread.value)} for the spread of real packs (${cite(capacitySpread, locale)}).`,
+    say`Under the load a cell reads about ${show.perCell(run.lowestPerCell_V)} at the end and climbs back at rest: a discharger that stops by volts stops early; run it again after a rest.`,
+  ]
+}

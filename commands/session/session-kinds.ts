@@ -1,0 +1,52 @@
+// The options of a field session: packs, chargers and sources, several of each.
+
+import type { Charger } from '../../src/charging/things/charger.ts'
+import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
+import { type Counted, type ListRules, readList, writeList } from '../../src/language/scan/list.ts'
+import type { Read } from '../../src/language/scan/read.ts'
+import { readCharger, writeCharger } from '../../src/language/things/charger.ts'
+import {
+  readStandingPack,
+  readStandingSource,
+  type StandingPack,
+  type StandingSource,
+  writeStandingPack,
+  writeStandingSource,
+} from '../../src/language/things/standing.ts'
+
+function listKind<T>(
+  name: string,
+  rules: ListRules,
+  readItem: (text: string) => Read<T>,
+  writeItem: (item: T) => string,
+): ValueKind<readonly Counted<T>[]> {
+  return {
+    name,
+    example: rules.example,
+    read: text => readList(text, rules, readItem),
+    write: entries => writeList(entries, writeItem),
+    complete: prefix =>
+      rules.example.toLowerCase().startsWith(prefix.trim().toLowerCase()) ? [rules.example] : [],
+  }
+}
+
+export const sessionPacksKind = listKind<StandingPack>(
+  'session packs',
+  { phrase: 'packs', most: 60, example: '4x 3S 720 LiHV at 3.7V; 2x 2S 450 LiPo at 20%' },
+  readStandingPack,
+  writeStandingPack,
+)
+
+export const sessionChargersKind = listKind<Charger>(
+  'session chargers',
+  { phrase: 'chargers', most: 6, example: '2x 0.1-5A by 0.1 80W; 0.5/1/2/4A 80W' },
+  readCharger,
+  writeCharger,
+)
+
+export const sessionSourcesKind = listKind<StandingSource>(
+  'session sources',
+  { phrase: 'sources', most: 4, example: 'PD 65W; 4S 5000 Li-ion at 80%' },
+  readStandingSource,
+  writeStandingSource,
+)

@@ -1,0 +1,32 @@
+// A limit for the drop in a lead: volts, or a share of the voltage that is fed in.
+
+import { plainText } from '../../src/ground/plain-text.ts'
+import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
+import {
+  readPercent,
+  readVoltage,
+  writePercent,
+  writeVoltage,
+} from '../../src/language/quantities/quantities.ts'
+
+export type DropLimit =
+  | { readonly kind: 'volts'; readonly drop_V: number }
+  | { readonly kind: 'share'; readonly share: number }
+
+const suggestions = ['3%', '0.3V', '5%', '0.5V'] as const
+
+const shareRange = { phrase: 'a share of the voltage', min: 0.001, max: 0.5, example: '3%' }
+const voltsRange = { phrase: 'a drop in volts', min: 0.01, max: 20, example: '0.3V' }
+
+export const dropKind: ValueKind<DropLimit> = {
+  name: 'drop',
+  example: suggestions[0],
+  read: text => ({
+    value: /%|percent|pct/i.test(plainText(text))
+      ? { kind: 'share', share: readPercent(text, shareRange) }
+      : { kind: 'volts', drop_V: readVoltage(text, voltsRange) },
+    assumed: [],
+  }),
+  write: limit => (limit.kind === 'share' ? writePercent(limit.share) : writeVoltage(limit.drop_V)),
+  complete: prefix => suggestions.filter(text => text.startsWith(prefix.trim())),
+}
