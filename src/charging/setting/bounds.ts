@@ -48,7 +48,7 @@ const theLabel: Provenance = { source: 'the label' }
 const cappedLabel: Provenance = { source: 'the label, held to the limit of the chemistry' }
 const theCharger: Provenance = { source: 'the charger' }
 const theSource: Provenance = { source: 'the source' }
-const theHouse: Provenance = { source: 'the rules of this house' }
+const theHouse: Provenance = { source: 'the rules of this club' }
 const theCrash: Provenance = { source: 'a pack that was crashed goes gently', standing: 'common practice' }
 
 /** The rate on the label as far as it can be one of charging, in C. */
