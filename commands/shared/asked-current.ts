@@ -4,6 +4,7 @@ import type { Charger } from '../../src/charging/things/charger.ts'
 import { largestStep_A, nearestStep_A, smallestStep_A } from '../../src/charging/things/steps.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { currentKind } from '../../src/language/kinds/values.ts'
+import { endBelow, endsFirst, stepsBetween, tooLow } from './asked-current.words.ts'
 
 /** The charger's largest step not above `asked_A`. Throws a Problem where even its smallest one is. */
 export function currentOn(charger: Charger | undefined, asked_A: number): number {
@@ -12,9 +13,9 @@ export function currentOn(charger: Charger | undefined, asked_A: number): number
   if (step_A !== undefined) return step_A
   const least_A = smallestStep_A(charger.currents)
   throw new Problem({
-    what: 'This charger cannot be set that low.',
+    what: tooLow,
     token: currentKind.write(asked_A),
-    expected: `${least_A} to ${largestStep_A(charger.currents)} A`,
+    expected: stepsBetween(least_A, largestStep_A(charger.currents)),
     example: `current: ${currentKind.write(least_A)}`,
   })
 }
@@ -23,9 +24,9 @@ export function currentOn(charger: Charger | undefined, asked_A: number): number
 export function refuseLateEnd(until_A: number, current_A: number): void {
   if (until_A < current_A) return
   throw new Problem({
-    what: 'The charge would end before it has begun.',
+    what: endsFirst,
     token: currentKind.write(until_A),
-    expected: `an end current below the charge current of ${current_A} A`,
+    expected: endBelow(current_A),
     example: `until: ${currentKind.write(Number((current_A / 10).toPrecision(2)))}`,
   })
 }
