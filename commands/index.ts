@@ -61,9 +61,11 @@ import { lessonAsk } from './lessons/lesson-ask.ts'
 import { lessonList } from './lessons/lesson-list.ts'
 import { lessonRead } from './lessons/lesson-read.ts'
 import { logCharge } from './log/log-charge.ts'
+import { logChargeWords } from './log/log-charge.words.ts'
 import { logMeter } from './log/log-meter.ts'
 import { logMeterWords } from './log/log-meter.words.ts'
 import { logShow } from './log/log-show.ts'
+import { logShowWords } from './log/log-show.words.ts'
 import { logUndo } from './log/log-undo.ts'
 import { logUndoWords } from './log/log-undo.words.ts'
 import { exportMe } from './me/export-me.ts'
@@ -118,8 +120,8 @@ const answering: readonly Command[] = [
   entry(remindMe, remindMeWords),
   entry(remindList, remindListWords),
   entry(remindCancel, remindCancelWords),
-  logCharge,
-  logShow,
+  entry(logCharge, logChargeWords),
+  entry(logShow, logShowWords),
   entry(logMeter, logMeterWords),
   entry(logUndo, logUndoWords),
   entry(rules, rulesWords),

@@ -1,7 +1,11 @@
 // What is said where a charge cannot be noted or taken back as it was asked.
 
 import { kindNames } from '../../src/assistant/kit/kit-names.words.ts'
+import type { Level } from '../../src/charging/things/level.ts'
+import type { Pack } from '../../src/charging/things/pack.ts'
+import type { ReadingFault } from '../../src/charging/upkeep/cell-spread.ts'
 import { Problem } from '../../src/ground/problem.ts'
+import { capacityKind, packKind, targetKind } from '../../src/language/kinds/values.ts'
 import type { KitKind } from '../../src/memory/memory.ts'
 
 /** `kind` is what is saved by that name. */
@@ -25,3 +29,52 @@ export const onlyModeratorsUndo = (name: string): Problem =>
     expected: ({ say }) => say`a pack of your own, or ask a moderator`,
     example: 'log show name: wren',
   })
+
+export const noClock = new Problem({
+  what: ({ say }) => say`I know no clock here, so I cannot note when this was.`,
+  expected: ({ say }) => say`a chat where I know the time`,
+  example: 'log show name: wren',
+})
+
+export const slipOfPen = (put_Ah: number, most_Ah: number, pack: Pack): Problem =>
+  new Problem({
+    what: ({ say, show }) =>
+      say`More than ${show.capacity(most_Ah)} does not go into a sound pack of ${show.capacity(pack.capacity_Ah)}. If the charger did count that, do not charge the pack again before you know why.`,
+    token: capacityKind.write(put_Ah),
+    expected: ({ say, show, own }) => say`at most ${show.capacity(most_Ah)} for ${own(packKind.write(pack))}`,
+    example: `put-back: ${capacityKind.write(pack.capacity_Ah)}`,
+    verdict: 'do not charge',
+  })
+
+export const notFromFull = (to: Level): Problem =>
+  new Problem({
+    what: ({ say }) => say`Only a charge to full puts back what was counted in a flight from full.`,
+    token: targetKind.write(to),
+    expected: ({ say, own }) => say`${own('to: full')}, or no "${own('counted')}"`,
+    example: 'log charge name: wren put-back: 610mAh counted: 560mAh',
+  })
+
+export const valuesForCells = (option: 'cells' | 'resistance', given: number, { series }: Pack): Problem =>
+  new Problem({
+    what: ({ say, show }) =>
+      say`There are ${show.number(given, 0)} values for ${show.number(series, 0)} cells.`,
+    token: option,
+    expected: ({ say, show }) =>
+      option === 'cells'
+        ? say`${show.number(series, 0)} values`
+        : say`${show.number(series, 0)} values, or one for all`,
+    example: option === 'cells' ? 'cells: 4.35 4.34 4.35' : 'resistance: 12mΩ',
+  })
+
+/** Readings at the end of a charge that are none of the cells of this pack. */
+export function notOfItsCells(fault: ReadingFault, pack: Pack): Problem {
+  if (fault.kind === 'count') return valuesForCells('cells', fault.readings, pack)
+  return new Problem({
+    what: ({ say, show }) =>
+      say`No cell reads ${show.perCell(fault.cell_V)}: the balance lead does not connect at cell ${show.number(fault.cell + 1, 0)}. Do not charge the pack again before it does.`,
+    token: 'cells',
+    expected: ({ say, show }) => say`readings of ${show.number(pack.series, 0)} cells, one each`,
+    example: 'cells: 4.35 4.34 4.35',
+    verdict: 'do not charge',
+  })
+}

@@ -1,8 +1,8 @@
 // What is said of a charge that was taken back.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import { dayWords } from './log.words.ts'
 import type { logUndo } from './log-undo.ts'
-import { dayWords } from './log-words.ts'
 
 export const logUndoWords: WordsOf<typeof logUndo> = locale => {
   const { say, show, own } = locale

@@ -163,6 +163,8 @@ export interface Words<T extends Takes, R, F extends string> {
   readonly takes: { readonly [K in keyof T]: OptionWords }
   /** The answer first, then what must be known at once. */
   readonly answer: (result: R, asked: Asked<T>, verdict: Verdict) => readonly (Text | undefined)[]
+  /** What was changed all the same, where the answer turns out to be refused. */
+  readonly changed?: (result: R, asked: Asked<T>) => Text
   /** The name of each figure; of several alike, by their number. */
   readonly figures: Readonly<Record<F, Text | ((of: number, result: R) => Text)>>
   /** How the value of a figure reads where its number alone says too little. */

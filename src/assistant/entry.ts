@@ -63,7 +63,9 @@ async function answerTo<T extends Takes, R extends Unjudged, F extends string>(
   const result = await command.compute(permits, asked, context)
   const deeds = command.deeds(result).map(({ permit, ...planned }) => judge(permit.situation, planned))
   const settled = settle(first, deeds)
-  if (settled.verdict === 'do not charge') return refused(settled, locale)
+  if (settled.verdict === 'do not charge') {
+    return refused(settled, locale, words(locale).changed?.(result, asked))
+  }
   const answer = answered(settled, told.length > 0, command, words(locale), result, asked, locale)
   const other = command.restsOn(result)
   if (other) return restingOn(other, answer)
@@ -71,9 +73,9 @@ async function answerTo<T extends Takes, R extends Unjudged, F extends string>(
   return passed ? handingOn(answer, passed) : answer
 }
 
-const refused = (settled: Settled, locale: Locale): Answer => ({
+const refused = (settled: Settled, locale: Locale, changed?: Text): Answer => ({
   verdict: 'do not charge',
-  headline: refusalOf(settled, locale),
+  headline: joined([refusalOf(settled, locale), changed]),
   working: sourcesOf(settled, locale),
   cautions: cautionsOf(settled, locale),
 })

@@ -66,4 +66,9 @@ export const somePlanned: fc.Arbitrary<Planned> = fc.record({
   wanted: perhaps(fc.integer({ min: 0, max: 20 })),
   flowShare: perhaps(between(0, 3)),
   energy_Wh: perhaps(between(0, 300)),
+  agedTimes: perhaps(between(0.5, 5)),
+  labelShare: perhaps(between(0.3, 1.2)),
+  startShare: perhaps(between(0.3, 1.2)),
+  putBackShare: perhaps(between(0, 1.5)),
+  charged_A: perhaps(between(0.01, 60)),
 })

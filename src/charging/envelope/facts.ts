@@ -58,6 +58,11 @@ export interface Facts {
   readonly needLeave?: number
   readonly ageTimes?: number
   readonly oddTimes?: number
+  readonly agedTimes?: number
+  readonly labelShare?: number
+  readonly startShare?: number
+  readonly putBackShare?: number
+  readonly charged_A?: number
 }
 
 /** Facts, and the bounds that some limits come from. */
@@ -67,7 +72,9 @@ export interface Known {
   readonly bounds: Bounds | undefined
 }
 
-export function knownOf(situation: Situation, planned: Planned): Known {
+export function knownOf(told: Situation, planned: Planned): Known {
+  const { cells_V = told.cells_V, when = told.when } = planned
+  const situation = { ...told, cells_V, when }
   const { pack, act, meter } = situation
   const charges = act === 'charge' || act === 'board'
   const bounds = pack && charges ? boundsOf({ ...situation, pack }) : undefined
@@ -93,6 +100,11 @@ export function knownOf(situation: Situation, planned: Planned): Known {
     offBy_V: meter && Number(Math.abs(meter.measured_V - meter.shown_V).toFixed(6)),
     ageTimes: planned.ageTimes,
     oddTimes: planned.oddTimes,
+    agedTimes: planned.agedTimes,
+    labelShare: planned.labelShare,
+    startShare: planned.startShare,
+    putBackShare: planned.putBackShare,
+    charged_A: planned.charged_A,
   }
   return { situation, facts, bounds }
 }
@@ -111,13 +123,15 @@ function aboveStop_V(situation: Situation): number | undefined {
 
 /** Every pack of a board stands for itself: what holds of the worst holds of the board. */
 function stateFacts(situation: Situation): Facts {
-  const { pack, from, cells_V, board } = situation
+  const { act, pack, from, to, cells_V, board } = situation
   if (!pack) return {}
   if (board) {
     const rests_V = board.flatMap(one => (one.from ? [restOf(one.from, one.pack, situation)] : []))
     return rests_V.length === 0 ? {} : { lowest_V: Math.min(...rests_V), highest_V: Math.max(...rests_V) }
   }
-  const rests_V = cells_V ?? (from ? [restOf(from, pack, situation)] : [])
+  // Who looks back at a charge tells where it ended as well as where it began.
+  const told = [from, act === 'look' ? to : undefined].filter(level => level !== undefined)
+  const rests_V = cells_V ?? told.map(level => restOf(level, pack, situation))
   if (rests_V.length === 0) return {}
   const [lowest_V, highest_V] = [Math.min(...rests_V), Math.max(...rests_V)]
   return {

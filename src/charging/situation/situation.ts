@@ -93,4 +93,15 @@ export interface Planned {
   readonly ageTimes?: number
   /** The resistance of the worst cell over that of the middle one. */
   readonly oddTimes?: number
+  /** As `ageTimes`, where a log has followed it. */
+  readonly agedTimes?: number
+  /** What it holds by its log over its label, taken in its favour, and over what it held when the log began. */
+  readonly labelShare?: number
+  readonly startShare?: number
+  /** What a charge put back over the label, and its current on average, in A. */
+  readonly putBackShare?: number
+  readonly charged_A?: number
+  /** Readings of its cells that came with it, in V, and when they were read. */
+  readonly cells_V?: readonly number[]
+  readonly when?: 'rest' | 'full'
 }

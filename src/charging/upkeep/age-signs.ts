@@ -20,7 +20,12 @@ export type Sign =
       readonly beside: 'its like' | 'itself'
     }
   /** Index from 0. */
-  | { readonly kind: 'odd cell'; readonly condition: Condition; readonly cell: number }
+  | {
+      readonly kind: 'odd cell'
+      readonly condition: Condition
+      readonly cell: number
+      readonly times: number
+    }
   | {
       readonly kind: 'spread'
       readonly condition: Condition
@@ -96,8 +101,10 @@ export function resistanceSigns(pack: Pack, resistance: ResistanceOver | undefin
 export function cellSigns(pack: Pack, notes: readonly ChargeNote[]): Sign[] {
   const signs: Sign[] = []
   const read = notes.findLast(({ cells_ohm }) => cells_ohm && cells_ohm.length > 1)
-  const odd = read?.cells_ohm && judgeHealth({ pack, cells_ohm: read.cells_ohm }).odd
-  if (odd !== undefined) signs.push({ kind: 'odd cell', condition: 'ageing', cell: odd })
+  const health = read?.cells_ohm && judgeHealth({ pack, cells_ohm: read.cells_ohm })
+  if (health?.odd !== undefined && health.oddTimes !== undefined) {
+    signs.push({ kind: 'odd cell', condition: 'ageing', cell: health.odd, times: health.oddTimes })
+  }
   const measured = notes.findLast(({ cells_V }) => cells_V)
   const spread = measured && spreadAfter(pack, measured)
   if (spread) signs.push(spread)

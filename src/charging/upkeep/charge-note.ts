@@ -37,6 +37,14 @@ export const leastShare: Cited = {
   source: 'a charge of less than half the capacity tells little of the whole',
 }
 
+/** Of its label, the most that a sound pack takes back. */
+export const mostPutBack: Cited = {
+  value: 1.1,
+  standing: 'common practice',
+  source:
+    'a sound pack takes back hardly more than its label; a charger set wrong, or a hurt cell, takes more',
+}
+
 /** What is left in doubt where the charge moved is known: as measured by a full cycle. */
 const cycleSpread = 0.03
 

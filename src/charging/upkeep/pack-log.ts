@@ -22,7 +22,7 @@ export interface PackLog {
   readonly capacity?: CapacityOver
   readonly resistance?: ResistanceOver
   /** Absent where nothing that was noted tells of the pack's age. */
-  readonly condition?: Condition
+  readonly condition: Condition | undefined
   readonly signs: readonly Sign[]
 }
 
@@ -49,7 +49,7 @@ export function judgeLog(pack: Pack, notes: readonly ChargeNote[]): PackLog {
     readings,
     capacity,
     resistance,
-    ...(told && { condition: worst(signs) }),
+    condition: told ? worst(signs) : undefined,
     signs,
   }
 }

@@ -8,6 +8,7 @@ import { ageWords } from './age.words.ts'
 import { cellsWords } from './cells.words.ts'
 import { limitHolders } from './holders.words.ts'
 import type { Met, WordsOf } from './lines.ts'
+import { logWords } from './log.words.ts'
 import { meterWords } from './meter.words.ts'
 import { sourceWords } from './sources.words.ts'
 
@@ -20,6 +21,7 @@ export const limitWords: WordsOf<typeof limits> = locale => {
     ...sourceWords(locale),
     ...cellsWords(locale),
     ...ageWords(locale),
+    ...logWords(locale),
     ...meterWords(locale),
     tooCold: ({ met, than }) => [
       say`Do not charge at ${met}: below ${than} a charge hurts the cells, and it does not show.`,

@@ -2,13 +2,16 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { judge, type Verdict } from '../../../src/charging/envelope/judge.ts'
 import { resistanceFactor } from '../../../src/charging/simulation/cell.ts'
+import { situationOf } from '../../../src/charging/situation/situation.ts'
 import { lihv, lipo } from '../../../src/charging/things/chemistries.ts'
 import { socAt } from '../../../src/charging/things/curve.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
 import type { Condition } from '../../../src/charging/upkeep/age-signs.ts'
 import { type ChargeNote, capacityReading } from '../../../src/charging/upkeep/charge-note.ts'
 import { meterCorrection } from '../../../src/charging/upkeep/flight-meter.ts'
+import { logShown } from '../../../src/charging/upkeep/log-shown.ts'
 import { judgeLog } from '../../../src/charging/upkeep/pack-log.ts'
 import { somePack } from '../../support/arbitraries.ts'
 
@@ -146,6 +149,49 @@ describe('the verdict', () => {
       { numRuns: 1_000 },
     )
     expect(seen.size).toBe(3)
+  })
+})
+
+describe('the envelope', () => {
+  const verdicts: Record<Condition, Verdict> = {
+    healthy: 'go',
+    ageing: 'go with care',
+    retire: 'do not charge',
+  }
+  const rank: Record<Verdict, number> = { go: 0, 'go with care': 1, 'do not charge': 2 }
+  const around = { house: {}, dangers: [], doubts: [] }
+
+  it('calls no pack better than its log does, and a sound one go', () => {
+    const seen = new Set<Condition>()
+    const note = fc.record({
+      charge_Ah: between(0.3, 0.79),
+      from: fc.constantFrom(empty, undefined),
+      to: fc.constant(full),
+      cells_ohm: fc.option(fc.array(between(0.01, 0.2), { minLength: 3, maxLength: 3 }), { nil: undefined }),
+      cells_V: fc.option(fc.array(between(4.2, 4.35), { minLength: 3, maxLength: 3 }), { nil: undefined }),
+    })
+    fc.assert(
+      fc.property(fc.array(note, { minLength: 1, maxLength: 8 }), notes => {
+        const log = judgeLog(wren, notes)
+        if (!log.condition) return
+        seen.add(log.condition)
+        const situation = situationOf({ act: 'look', pack: wren }, around)
+        const { verdict } = judge(situation, logShown(wren, log, notes))
+        expect(rank[verdict]).toBeGreaterThanOrEqual(rank[verdicts[log.condition]])
+        if (log.condition === 'healthy') expect(verdict).toBe('go')
+      }),
+      { numRuns: 2_000 },
+    )
+    expect(seen.size).toBe(3)
+  })
+
+  it('refuses a pack that took back more than a tenth over its label', () => {
+    const verdictOf = (notes: readonly ChargeNote[]) =>
+      judge(situationOf({ act: 'look', pack: wren }, around), logShown(wren, judgeLog(wren, notes), notes))
+        .verdict
+    expect(verdictOf([cycle(0.79)])).toBe('go')
+    expect(verdictOf([cycle(0.8)])).toBe('do not charge')
+    expect(verdictOf([cycle(0.8), cycle(0.7)])).toBe('go')
   })
 })
 

@@ -74,7 +74,8 @@ describe('log charge', () => {
     expect(figure(reply, 'capacity')).toBeCloseTo(0.69, 9)
     expect(figure(reply, 'meanCurrent')).toBeCloseTo(0.69, 9)
     const fast = await done('log charge name: wren put-back: 690mAh took: 10min')
-    expect(fast.cautions[0]?.key).toBe('aboveAdvised')
+    expect(fast.verdict).toBe('go with care')
+    expect(fast.headline).toContain('charged at 4.14 A on average, and 1.44 A is the most')
   })
 
   test.each([
@@ -94,6 +95,18 @@ describe('log charge', () => {
     expect(await noted()).toEqual([])
   })
 
+  test('tells at once of more than the label put back, and notes it', async () => {
+    expect((await done('log charge name: wren put-back: 790mAh')).verdict).toBe('go')
+    const reply = await done('log charge name: wren put-back: 800mAh')
+    expect(reply.verdict).toBe('do not charge')
+    expect(reply.headline).toContain('Do not charge it again until you know why')
+    expect(reply.headline).toContain('800 mAh')
+    expect(await noted()).toHaveLength(2)
+    expect((await done('log show name: wren')).verdict).toBe('do not charge')
+    await done('log undo name: wren')
+    expect((await done('log show name: wren')).verdict).not.toBe('do not charge')
+  })
+
   test('notes no charge of a damaged cell, but says what to do', async () => {
     const reply = await done('log charge name: wren put-back: 640mAh from: 2.1V')
     expect(reply.verdict).toBe('do not charge')
@@ -111,8 +124,11 @@ describe('log charge', () => {
   test('judges the cells at the end of the charge', async () => {
     const reply = await done('log charge name: wren put-back: 640mAh cells: 4.35 4.10 4.35')
     expect(reply.verdict).toBe('do not charge')
-    expect(reply.followUps.map(({ question }) => question)).toContain(
-      'cells pack: 3S 720mAh LiHV volts: 4.35V 4.1V 4.35V when: full',
+    expect(reply.headline).toMatch(/apart.*The charge is noted.*"log undo name: wren" takes it back/)
+    expect(await noted()).toHaveLength(1)
+    const even = await done('log charge name: wren put-back: 640mAh cells: 4.35 4.34 4.35')
+    expect(even.followUps.map(({ question }) => question)).toContain(
+      'cells pack: 3S 720mAh LiHV volts: 4.35V 4.34V 4.35V when: full',
     )
   })
 
@@ -176,7 +192,7 @@ describe('log show', () => {
     expect(reply.headline).toContain(word)
     expect(reply.verdict).toBe(verdict)
     expect(reply.working.join(' ')).toContain('common practice')
-    expect(reply.charts).toHaveLength(1)
+    expect(reply.charts).toHaveLength(verdict === 'do not charge' ? 0 : 1)
   })
 
   test('names what tells of age', async () => {

@@ -4,6 +4,7 @@
 import { ageLimits } from './age.ts'
 import { boardsLimits } from './boards.ts'
 import { cellsLimits } from './cells.ts'
+import { logLimits } from './log.ts'
 import { meterLimits } from './meter.ts'
 import { settingLimits } from './setting.ts'
 import { sourcesLimits } from './sources.ts'
@@ -15,6 +16,7 @@ export const limits = {
   ...warmthLimits,
   ...boardsLimits,
   ...ageLimits,
+  ...logLimits,
   ...meterLimits,
   ...settingLimits,
   ...sourcesLimits,
