@@ -57,9 +57,13 @@ import { kitRenameWords } from './kit/kit-rename.words.ts'
 import { kitSave } from './kit/kit-save.ts'
 import { kitSaveWords } from './kit/kit-save.words.ts'
 import { lessonAnswer } from './lessons/lesson-answer.ts'
+import { lessonAnswerWords } from './lessons/lesson-answer.words.ts'
 import { lessonAsk } from './lessons/lesson-ask.ts'
+import { lessonAskWords } from './lessons/lesson-ask.words.ts'
 import { lessonList } from './lessons/lesson-list.ts'
+import { lessonListWords } from './lessons/lesson-list.words.ts'
 import { lessonRead } from './lessons/lesson-read.ts'
+import { lessonReadWords } from './lessons/lesson-read.words.ts'
 import { logCharge } from './log/log-charge.ts'
 import { logChargeWords } from './log/log-charge.words.ts'
 import { logMeter } from './log/log-meter.ts'
@@ -77,7 +81,9 @@ import { helloWords } from './me/hello.words.ts'
 import { helpOn } from './me/help.ts'
 import { helpWords } from './me/help.words.ts'
 import { parallel } from './session/parallel.ts'
+import { parallelWords } from './session/parallel.words.ts'
 import { plan } from './session/plan.ts'
+import { planWords } from './session/plan.words.ts'
 import { lead } from './supply/lead.ts'
 import { leadWords } from './supply/lead.words.ts'
 import { lend } from './supply/lend.ts'
@@ -91,10 +97,10 @@ const answering: readonly Command[] = [
   entry(current, currentWords),
   entry(time, timeWords),
   entry(source, sourceWords),
-  plan,
+  entry(plan, planWords),
   entry(storage, storageWords),
   entry(cells, cellsWords),
-  parallel,
+  entry(parallel, parallelWords),
   entry(health, healthWords),
   entry(lend, lendWords),
   entry(supply, supplyWords),
@@ -125,10 +131,10 @@ const answering: readonly Command[] = [
   entry(logMeter, logMeterWords),
   entry(logUndo, logUndoWords),
   entry(rules, rulesWords),
-  lessonList,
-  lessonRead,
-  lessonAsk,
-  lessonAnswer,
+  entry(lessonList, lessonListWords),
+  entry(lessonRead, lessonReadWords),
+  entry(lessonAsk, lessonAskWords),
+  entry(lessonAnswer, lessonAnswerWords),
   entry(exportMe, exportMeWords),
   entry(forgetMe, forgetMeWords),
   entry(hello, helloWords),

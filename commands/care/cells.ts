@@ -6,9 +6,9 @@ import type { Cited } from '../../src/charging/things/chemistry.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { balanceTime_s, cellSpread, evenness, readingFault } from '../../src/charging/upkeep/cell-spread.ts'
 import { Problem } from '../../src/ground/problem.ts'
+import { cellVoltsKind, conditionKind } from '../../src/language/kinds/reading-kinds.ts'
 import { cellsKind, currentKind, packKind } from '../../src/language/kinds/values.ts'
 import { chemistryOrPack, chemistryWanted, faultMended, faultWords } from './cells-problems.words.ts'
-import { cellVoltsKind, conditionKind } from './reading-kinds.ts'
 
 /** Where no balance current is told. */
 export const usualBalance_A: Cited = {

@@ -4,6 +4,7 @@ import { type Asked, command, optional, required } from '../../src/assistant/com
 import { figure } from '../../src/assistant/quantified.ts'
 import { judgeHealth, resistanceFromLoads } from '../../src/charging/upkeep/health.ts'
 import { Problem } from '../../src/ground/problem.ts'
+import { cellResistancesKind, loadKind } from '../../src/language/kinds/reading-kinds.ts'
 import { packKind, resistanceKind, temperatureKind } from '../../src/language/kinds/values.ts'
 import {
   moreShowFewer,
@@ -13,7 +14,6 @@ import {
   resistanceWanted,
   twoLoads,
 } from './health-problems.words.ts'
-import { cellResistancesKind, loadKind } from './reading-kinds.ts'
 
 const takes = {
   pack: required(packKind),

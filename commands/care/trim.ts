@@ -12,9 +12,9 @@ import { anyCurrent } from '../../src/charging/things/steps.ts'
 import { chargeAtRest } from '../../src/charging/upkeep/rest-charge.ts'
 import { chosenCutoff_V, got_V, highestSetting_V, trimOf } from '../../src/charging/upkeep/trim.ts'
 import { Problem } from '../../src/ground/problem.ts'
+import { cutoffsKind } from '../../src/language/kinds/reading-kinds.ts'
 import { cellsKind, chargerKind, packKind, stateKind, targetKind } from '../../src/language/kinds/values.ts'
 import { packOrCell } from '../shared/one-cell.ts'
-import { cutoffsKind } from './reading-kinds.ts'
 import { bothOptions, bothReadings, voltsOfCellOrPack, voltsWanted } from './trim-problems.words.ts'
 
 const takes = {

@@ -5,9 +5,9 @@ import { figure, known } from '../../src/assistant/quantified.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { labelEnergy_Wh } from '../../src/charging/upkeep/transport.ts'
 import { Problem } from '../../src/ground/problem.ts'
+import { bagKind } from '../../src/language/kinds/bag-kind.ts'
 import { packKind, rateKind } from '../../src/language/kinds/values.ts'
 import type { WeighedPack } from '../../src/language/things/weighed.ts'
-import { bagKind } from '../shared/bag-kind.ts'
 import { onlyOne, twoOrMore } from './compare-problems.words.ts'
 
 const ounce_kg = 0.028349523125

@@ -1,36 +1,21 @@
 // Puts a question of a lesson to the asker, with values drawn anew, and keeps it until it is answered.
 
+import { optional, service } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
-import { defineCommand, optional } from '../../src/assistant/old-command.ts'
-import { cautionsFor } from '../../src/cautions/cautions.ts'
-import { drawFrom } from '../../src/handbook/lessons/draw.ts'
 import { type FoundQuestion, findQuestion, questionId } from '../../src/handbook/lessons/index.ts'
+import { drawFrom } from '../../src/handbook/teaching/draw.ts'
 import { lessonKind, lessonNamed } from './lesson-kind.ts'
-import { answerButtons, lessonTitle, questionLines, readLesson, tellingIn } from './lesson-words.ts'
 import { progressOf } from './progress.ts'
 
-export const lessonAsk = defineCommand({
+export const lessonAsk = service({
   name: 'lesson ask',
-  summary: 'Asks you a question of a lesson, with new values each time.',
-  options: {
-    lesson: optional(lessonKind, {
-      description: 'which one; the next that you have not done when not said',
-      phrase: text => `a question of the lesson ${text}`,
-    }),
-  },
+  takes: { lesson: optional(lessonKind) },
   examples: ['lesson ask lesson: c-rate', 'lesson ask'],
-  plainWords: ['ask me', 'quiz me', 'test me'],
   changes: true,
   notStanding: true,
-  answer: async ({ lesson: key }, context) => {
+  run: async ({ lesson: key }, context) => {
     const { lesson, question, seed } = (await waiting(key, context)) ?? (await drawn(key, context))
-    const asked = question.draw(drawFrom(seed), tellingIn(context))
-    return {
-      headline: `${lessonTitle(lesson)}. ${asked.ask}`,
-      working: questionLines(asked),
-      cautions: cautionsFor(lesson.concerns),
-      followUps: [...answerButtons(asked), readLesson('Read the lesson', lesson)],
-    }
+    return { lesson, question: question.draw(drawFrom(seed), context) }
   },
 })
 

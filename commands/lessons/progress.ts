@@ -1,7 +1,7 @@
 // How far a person has come: which lessons are done, and which comes next.
 
 import { lessons, questionId } from '../../src/handbook/lessons/index.ts'
-import type { Lesson, LessonQuestion } from '../../src/handbook/lessons/lesson.ts'
+import type { Lesson, LessonQuestion } from '../../src/handbook/teaching/taught.ts'
 
 export interface Progress {
   /** Of the lesson's questions, how many were answered right once. */

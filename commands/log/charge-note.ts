@@ -6,6 +6,7 @@ import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import { goalOf, type Level, type State, startOf } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { ChargeNote } from '../../src/charging/upkeep/charge-note.ts'
+import { cellResistancesKind, cellVoltsKind } from '../../src/language/kinds/reading-kinds.ts'
 import {
   capacityKind,
   durationKind,
@@ -13,7 +14,6 @@ import {
   targetKind,
   temperatureKind,
 } from '../../src/language/kinds/values.ts'
-import { cellResistancesKind, cellVoltsKind } from '../care/reading-kinds.ts'
 
 export const noteTakes = {
   name: required(packNameKind),

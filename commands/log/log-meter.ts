@@ -4,8 +4,8 @@ import { optional, required, service } from '../../src/assistant/command.ts'
 import { packNameKind } from '../../src/assistant/kit/kit-name.ts'
 import { figure, known } from '../../src/assistant/quantified.ts'
 import { meterCorrection } from '../../src/charging/upkeep/flight-meter.ts'
+import { scaleKind } from '../../src/language/kinds/scale-kind.ts'
 import type { NotedCharge } from '../../src/memory/stores/charge-log.ts'
-import { scaleKind } from '../care/scale-kind.ts'
 import { loggedPack } from './logged-pack.ts'
 
 const fewFlights = 5

@@ -4,6 +4,7 @@ import { type Asked, optional, required, service } from '../../src/assistant/com
 import { figure, known } from '../../src/assistant/quantified.ts'
 import { type Lead, type LeadLoad, leadOf, thinnestLead } from '../../src/charging/sources/lead.ts'
 import { mostRise_K, wireArea_mm2 } from '../../src/charging/things/wire.ts'
+import { type DropLimit, dropKind } from '../../src/language/kinds/drop-kind.ts'
 import {
   currentKind,
   gaugeKind,
@@ -11,7 +12,6 @@ import {
   temperatureKind,
   voltageKind,
 } from '../../src/language/kinds/values.ts'
-import { type DropLimit, dropKind } from './drop-kind.ts'
 import { shareOfNothing } from './supply-problems.words.ts'
 
 const takes = {

@@ -34,7 +34,7 @@ export type Shown = keyof typeof units
 
 export interface Quantified<F extends string = string> {
   readonly key: F
-  /** Of several alike, counted from 1: it stands behind the key. */
+  /** Of several alike, counted from 1: it stands where the key has a "#", or behind it. */
   readonly of: number | undefined
   readonly shown: Shown
   /** In base units; a percentage as a share of 1. */
@@ -85,6 +85,9 @@ const written = (shown: Shown, value: number, { show, own }: Locale): Text => {
   }
 }
 
+const numbered = (key: string, of: number | undefined): string =>
+  of === undefined ? key : key.includes('#') ? key.replace('#', String(of)) : `${key}${of}`
+
 /** `reads` makes of the number, with its band, what a person reads. */
 export function figureOf(
   { key, of, shown, value, band }: Quantified,
@@ -97,7 +100,7 @@ export function figureOf(
   const ends = band && [band.low, band.high].map(end => written(shown, end, locale))
   const span = ends?.[0] !== undefined && ends[1] !== undefined
   return {
-    key: of === undefined ? key : `${key}${of}`,
+    key: numbered(key, of),
     label,
     value: value * scale,
     unit: units[shown],

@@ -1,11 +1,13 @@
 // A verdict in words: why not, what must be known first, and the cautions that go with an answer.
 
 import type { Found } from '../charging/envelope/judge.ts'
+import { type LimitKey, limits } from '../charging/envelope/limits/index.ts'
 import type { Settled } from '../charging/envelope/settle.ts'
 import { emergencies } from '../charging/situation/dangers.ts'
 import type { Locale } from '../ground/locale.ts'
 import { joined, type Text } from '../ground/text.ts'
 import { linesOf } from '../handbook/rules/index.ts'
+import { writePack } from '../language/things/pack.ts'
 import type { Caution, NonEmpty } from './reply.ts'
 
 /** Said of every charge; it closes each list of cautions. */
@@ -19,58 +21,91 @@ const mostNotes = 3
 /** So many musts stand before an answer; the rest stand among the cautions. */
 const mostLeads = 2
 
-const ofWeight = ({ found }: Settled, weight: Found['weight']): readonly Found[] =>
-  found.filter(one => one.weight === weight)
+/** A rule in words; of several packs with the names of those that it is about, where it is not about all of them. */
+interface Saying {
+  readonly key: string
+  readonly lines: readonly Text[]
+  readonly names: readonly Text[]
+}
+
+/** What says the same of several packs is said once. */
+function sayingsOf(
+  { found, aside, packs }: Settled,
+  which: (found: Found) => boolean,
+  locale: Locale,
+): readonly Saying[] {
+  const all = new Set(packs.map(writePack))
+  const alike = Map.groupBy(found.concat(aside).filter(which), one => joined(linesOf(one, locale), '\n'))
+  return [...alike.values()].map(of => {
+    const [first] = of as [Found]
+    const names = new Set(of.flatMap(one => nameOf(one, locale)))
+    return {
+      key: first.key,
+      lines: linesOf(first, locale),
+      names: isOfAll(first) || names.size === all.size ? [] : [...names],
+    }
+  })
+}
+
+const isOfAll = ({ key, weight }: Found): boolean =>
+  weight === 'note' || (key in limits && limits[key as LimitKey].ofAll)
+
+const nameOf = ({ known: { situation } }: Found, { own }: Locale): readonly Text[] =>
+  situation.pack ? [own(writePack(situation.pack))] : []
+
+const spoken = (names: readonly Text[], lines: readonly Text[], { say }: Locale): Text =>
+  names.length === 0 ? joined(lines) : say`${joined(names, ', ')}: ${joined(lines)}`
+
+const isEmergency = ({ key }: Saying): boolean => (emergencies as readonly string[]).includes(key)
+
+const weighing = (settled: Settled, weight: Found['weight'], locale: Locale): readonly Saying[] =>
+  sayingsOf(settled, one => one.weight === weight && settled.found.includes(one), locale)
 
 /** The danger first, then what to do; of an emergency all there is to do. */
 export function refusalOf(settled: Settled, locale: Locale): Text {
-  const [first] = ofWeight(settled, 'refuse')
+  const [first] = weighing(settled, 'refuse', locale)
   if (!first) throw new RangeError('nothing was refused')
-  const lines = linesOf(first, locale)
-  const isEmergency = (emergencies as readonly string[]).includes(first.key)
-  return joined(isEmergency ? lines : lines.slice(0, 2))
+  return spoken(first.names, isEmergency(first) ? first.lines : first.lines.slice(0, 2), locale)
 }
 
 /** What must be known before the answer. */
 export const leadOf = (settled: Settled, locale: Locale): readonly Text[] =>
-  ofWeight(settled, 'must')
+  weighing(settled, 'must', locale)
     .slice(0, mostLeads)
-    .map(found => linesOf(found, locale)[0])
+    .map(({ names, lines }) => spoken(names, lines.slice(0, 1), locale))
 
 /** What must be said is cut by nothing; cares and notes yield to it. The list always ends with what holds of every charge. */
 export function cautionsOf(settled: Settled, locale: Locale): NonEmpty<Caution> {
-  const [refuse, ...refuses] = ofWeight(settled, 'refuse')
-  const musts = ofWeight(settled, 'must')
-  const rest = (found: Found): readonly Caution[] => caution(found, linesOf(found, locale).slice(1), true)
-  const whole = (found: Found, must = false) => caution(found, linesOf(found, locale), must)
-  const aside = settled.aside.flatMap(found => whole(found, true))
+  const weighs = (weight: Found['weight']) => weighing(settled, weight, locale)
+  const from = ({ key, lines, names }: Saying, line: number, must: boolean): readonly Caution[] =>
+    lines.length <= line ? [] : [{ key, text: spoken(names, lines.slice(line), locale), must }]
+  const [refuse, ...refuses] = weighs('refuse')
+  const musts = weighs('must')
   if (refuse) {
-    const isEmergency = (emergencies as readonly string[]).includes(refuse.key)
-    const left = isEmergency ? [] : caution(refuse, linesOf(refuse, locale).slice(2), true)
+    const left = isEmergency(refuse) ? [] : from(refuse, 2, true)
     return [
       ...left,
-      ...refuses.flatMap(found => whole(found, true)),
-      ...musts.flatMap(found => whole(found, true)),
+      ...refuses.flatMap(one => from(one, 0, true)),
+      ...musts.flatMap(one => from(one, 0, true)),
       generalCaution(locale),
     ] as never as NonEmpty<Caution>
   }
-  const cautions = [
-    ...aside,
-    ...musts.flatMap((found, index) => (index < mostLeads ? rest(found) : whole(found, true))),
-    ...ofWeight(settled, 'care').flatMap(found => whole(found)),
-    ...ofWeight(settled, 'note')
+  return [
+    ...sayingsOf(settled, one => settled.aside.includes(one), locale).flatMap(one => from(one, 0, true)),
+    ...musts.flatMap((one, index) => from(one, index < mostLeads ? 1 : 0, true)),
+    ...weighs('care').flatMap(one => from(one, 0, false)),
+    ...weighs('note')
       .slice(0, mostNotes)
-      .flatMap(found => whole(found)),
+      .flatMap(one => from(one, 0, false)),
     generalCaution(locale),
-  ]
-  return cautions as never as NonEmpty<Caution>
+  ] as never as NonEmpty<Caution>
 }
 
-const caution = ({ key }: Found, lines: readonly Text[], must: boolean): readonly Caution[] =>
-  lines.length === 0 ? [] : [{ key, text: joined(lines), must }]
-
 /** Where the rules that decided come from. */
-export const sourcesOf = ({ found, aside }: Settled, locale: Locale): readonly Text[] =>
-  [...aside, ...found]
-    .filter(({ weight }) => weight !== 'note')
-    .map(one => locale.say`${linesOf(one, locale)[0]} (${locale.own(one.from)})`)
+export const sourcesOf = ({ found, aside }: Settled, locale: Locale): readonly Text[] => [
+  ...new Set(
+    [...aside, ...found]
+      .filter(({ weight }) => weight !== 'note')
+      .map(one => locale.say`${linesOf(one, locale)[0]} (${locale.own(one.from)})`),
+  ),
+]

@@ -1,19 +1,10 @@
 // A field session as a timeline: one row a pack in the order of their start, the ports told apart.
 
 import type { Locale } from '../ground/locale.ts'
-import type { Text } from '../ground/text.ts'
 import type { TimelineChart } from './chart.ts'
 import { planChartWords } from './plan-chart.words.ts'
+import type { PlannedCharge } from './planned-charge.ts'
 import { timeAxis } from './time-axis.ts'
-
-export interface PlannedCharge {
-  readonly pack: Text
-  readonly port: Text
-  /** What to set: "1 A to 4.35 V". */
-  readonly setting: Text
-  readonly start_s: number
-  readonly end_s: number
-}
 
 export interface PlanChartRequest {
   readonly charges: readonly PlannedCharge[]

@@ -2,7 +2,7 @@
 
 import type { Locale } from '../ground/locale.ts'
 import { joined, type Text } from '../ground/text.ts'
-import type { PlannedCharge } from './plan-chart.ts'
+import type { PlannedCharge } from './planned-charge.ts'
 import type { TimeAxis } from './time-axis.ts'
 import { timeUnits } from './time-axis.words.ts'
 

@@ -10,9 +10,10 @@ import { lihv, liIon, lipo } from '../../src/charging/things/chemistries.ts'
 import { restingVoltage, socAt } from '../../src/charging/things/curve.ts'
 import { noHouseLimits } from '../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
+import { mostApart_V } from '../../src/charging/things/practice.ts'
 import { balanceTime_s, cellSpread, spreads } from '../../src/charging/upkeep/cell-spread.ts'
 import { judgeHealth } from '../../src/charging/upkeep/health.ts'
-import { boardResistance_ohm, checkBoard, mostApart_V } from '../../src/charging/upkeep/parallel.ts'
+import { boardResistance_ohm, equalise } from '../../src/charging/upkeep/parallel.ts'
 import { storageMove } from '../../src/charging/upkeep/storage.ts'
 import { someChemistry } from '../support/arbitraries.ts'
 import { judged, permitFor } from '../support/judged.ts'
@@ -119,13 +120,10 @@ describe('a parallel board', () => {
 
   it("sends the volts between two packs through their resistances at once (Ohm's law)", () => {
     const [one, other] = [pack(), pack({ capacity_Ah: 1.3 })]
-    const { flows } = checkBoard(
-      [
-        { pack: one, from: soc(0.7) },
-        { pack: other, from: soc(0.5) },
-      ],
-      noHouseLimits,
-    )
+    const flows = equalise([
+      { pack: one, from: soc(0.7) },
+      { pack: other, from: soc(0.5) },
+    ])
     const apart_V = restingVoltage(lipo, 0.7) - restingVoltage(lipo, 0.5)
     const current_A = apart_V / (leastCell(one).series_ohm + leastCell(other).series_ohm)
     closeTo(flows[1]?.atOnce_A ?? 0, current_A, 1e-9)
@@ -142,11 +140,9 @@ describe('a parallel board', () => {
         (chemistry, low, more, other_Ah) => {
           const packs = [pack({ chemistry }), pack({ chemistry, capacity_Ah: other_Ah })] as const
           const start = [Math.min(1, low + more), low] as const
-          const { flows, refusal } = checkBoard(
+          const flows = equalise(
             packs.map((one, index) => ({ pack: one, from: soc(start[index] as number) })),
-            noHouseLimits,
           )
-          if (refusal && refusal.kind !== 'voltage') throw new Error(refusal.kind)
           const cells = packs.map(leastCell)
           const chem = chemistry
           const y = integrateOde(

@@ -48,7 +48,13 @@ export interface Facts {
   readonly carried?: number
   readonly wanted?: number
   readonly missing?: number
+  readonly atOnce?: number
+  readonly short?: number
   readonly boardPacks?: number
+  /** Packs of a board of which nobody told where they stand. */
+  readonly boardUnknown?: number
+  /** Packs of a board that a danger is told of. */
+  readonly boardHurt?: number
   readonly boardSeries?: number
   readonly boardChemistries?: number
   readonly apart_V?: number
@@ -81,10 +87,10 @@ export function knownOf(told: Situation, planned: Planned): Known {
   const facts: Facts = {
     ...stateFacts(situation),
     ...(bounds && chargeFacts(situation, bounds, planned)),
-    ...(act === 'board' ? boardFacts(situation) : undefined),
     temperature_C: situation.temperature_C,
     labelRate_C: pack?.labelRate_C,
     dischargeRate_C: pack?.dischargeRate_C,
+    ...(act === 'board' ? boardFacts(situation) : undefined),
     aboveStop_V: act === 'drain' ? aboveStop_V(situation) : undefined,
     drain_A: act === 'drain' ? (planned.set_A ?? situation.current_A) : undefined,
     takes_s: planned.takes_s,
@@ -93,6 +99,8 @@ export function knownOf(told: Situation, planned: Planned): Known {
     carried: planned.carried,
     wanted: planned.wanted,
     missing: planned.wanted === undefined ? undefined : planned.wanted - (planned.carried ?? planned.wanted),
+    atOnce: planned.atOnce,
+    short: planned.short,
     flowShare: planned.flowShare,
     energy_Wh: planned.energy_Wh ?? (act === 'carry' && pack ? labelEnergy_Wh(pack) : undefined),
     needLeave: planned.needLeave,
@@ -126,7 +134,7 @@ function stateFacts(situation: Situation): Facts {
   const { act, pack, from, to, cells_V, board } = situation
   if (!pack) return {}
   if (board) {
-    const rests_V = board.flatMap(one => (one.from ? [restOf(one.from, one.pack, situation)] : []))
+    const rests_V = boardRests_V(situation)
     return rests_V.length === 0 ? {} : { lowest_V: Math.min(...rests_V), highest_V: Math.max(...rests_V) }
   }
   // Who looks back at a charge tells where it ended as well as where it began.
@@ -170,15 +178,27 @@ function chargeFacts(
   }
 }
 
+/** Of the packs whose chemistry the limits of the board are taken from: the volts of others compare with nothing. */
+const boardRests_V = (situation: Situation): number[] =>
+  (situation.board ?? []).flatMap(({ pack, from }) =>
+    from && pack.chemistry === situation.pack?.chemistry ? [restOf(from, pack, situation)] : [],
+  )
+
 function boardFacts(situation: Situation): Facts {
-  const { board = [] } = situation
-  const told = board.filter(one => one.from !== undefined)
-  const rests_V = told.map(one => restOf(one.from as Level, one.pack, situation))
-  const socs = told.map((one, index) => socAt(one.pack.chemistry, rests_V[index] as number))
+  const { board = [], pack } = situation
+  const rests_V = boardRests_V(situation)
+  const socs = pack ? rests_V.map(rest_V => socAt(pack.chemistry, rest_V)) : []
+  const unknown = board.filter(one => one.from === undefined && (one.dangers ?? []).length === 0)
+  const highest = (rates_C: readonly (number | undefined)[]) =>
+    rates_C.reduce((most_C, rate_C) => Math.max(most_C ?? 0, rate_C ?? 0) || undefined, undefined)
   const apart = (values: readonly number[]) =>
     values.length < 2 ? undefined : Number((Math.max(...values) - Math.min(...values)).toFixed(6))
   return {
+    labelRate_C: highest(board.map(one => one.pack.labelRate_C)),
+    dischargeRate_C: highest(board.map(one => one.pack.dischargeRate_C)),
     boardPacks: board.length,
+    boardUnknown: unknown.length,
+    boardHurt: board.filter(one => (one.dangers ?? []).length > 0).length,
     boardSeries: new Set(board.map(one => one.pack.series)).size,
     boardChemistries: new Set(board.map(one => one.pack.chemistry.name)).size,
     apart_V: apart(rests_V),

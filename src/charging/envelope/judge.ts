@@ -25,6 +25,7 @@ export interface Found {
 }
 
 export interface Judgement {
+  readonly situation: Situation
   readonly verdict: Verdict
   /** Heaviest first; of one weight in the order of the tables. */
   readonly found: readonly Found[]
@@ -38,7 +39,7 @@ export function judge(situation: Situation, planned: Planned = {}): Judgement {
   const found = byWeight([...told(known), ...measured(known), ...fitting(known)])
   const verdict = verdictOf(found)
   const permitted = verdict !== 'do not charge' && situation.pack !== undefined
-  return { verdict, found, permit: permitted ? ({ situation } as Permit) : undefined }
+  return { situation, verdict, found, permit: permitted ? ({ situation } as Permit) : undefined }
 }
 
 export const byWeight = (found: readonly Found[]): readonly Found[] =>

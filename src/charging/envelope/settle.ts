@@ -1,8 +1,11 @@
 // Several judgements as one: of what was told, and of every deed that an answer has somebody do.
 
-import { byWeight, type Found, type Judgement, type Verdict, verdictOf } from './judge.ts'
+import type { Pack } from '../things/pack.ts'
+import { byWeight, type Found, type Judgement, type RuleKey, type Verdict, verdictOf } from './judge.ts'
 
 export interface Settled {
+  /** All packs that were judged. */
+  readonly packs: readonly Pack[]
   readonly verdict: Verdict
   readonly found: readonly Found[]
   /** Rules that keep single packs out while others go on. */
@@ -17,6 +20,7 @@ export function settle(first: readonly Judgement[], deeds: readonly Judgement[])
   const found = once([...kept, ...deeds].flatMap(judgement => judgement.found))
   const verdict = verdictOf(found)
   return {
+    packs: [...first, ...deeds].flatMap(({ situation: { pack } }) => (pack ? [pack] : [])),
     verdict: verdict === 'go' && aside.length > 0 ? 'go with care' : verdict,
     found,
     aside: aside.flatMap(judgement =>
@@ -25,8 +29,14 @@ export function settle(first: readonly Judgement[], deeds: readonly Judgement[])
   }
 }
 
-/** Each rule once: the first that found it, which was told, stands before a later one. */
+/** Each rule once for each pack, a note once for all: the first that found it, which was told, stands before a later one. */
 function once(found: readonly Found[]): readonly Found[] {
-  const keys = new Set<string>()
-  return byWeight(found).filter(({ key }) => !keys.has(key) && keys.add(key))
+  const spoken = new Map<RuleKey, Set<unknown>>()
+  return byWeight(found).filter(({ key, weight, known }) => {
+    const packs = spoken.get(key) ?? new Set()
+    const pack = weight === 'note' ? 'any' : known.situation.pack
+    const isFirst = !packs.has(pack)
+    spoken.set(key, packs.add(pack))
+    return isFirst
+  })
 }

@@ -1,6 +1,6 @@
 // What a source can give to a whole session: power at any moment, and energy above its floor.
 
-import { type Feed, feedOf } from '../setting/old-feed.ts'
+import { type Feed, inputOf } from '../setting/input.ts'
 import { drain } from '../simulation/drain.ts'
 import type { Charger } from '../things/charger.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
@@ -10,14 +10,11 @@ import type { SourceBudget } from './model.ts'
 
 /** What the source gives to each charger; undefined where it cannot feed it. */
 export function feedsOf(
-  { source, soc = 1 }: FieldSource,
+  { source, soc }: FieldSource,
   chargers: readonly Charger[],
-  limits: HouseLimits,
+  house: HouseLimits,
 ): (Feed | undefined)[] {
-  return chargers.map(charger => {
-    const feed = feedOf({ source, charger, limits, sourceSoc: soc })
-    return 'refusal' in feed ? undefined : feed
-  })
+  return chargers.map(charger => inputOf({ source, charger, house, sourceSoc: soc }).feed)
 }
 
 /**

@@ -1,22 +1,16 @@
 // A field session as a pilot tells it: packs, chargers and sources, a time and a number of flights; and its plan.
 
-import type { Setting } from '../setting/old-setting.ts'
-import type { Refusal } from '../setting/refusal.ts'
+import type { Found } from '../envelope/judge.ts'
+import type { Setting } from '../setting/setting.ts'
+import type { Permit } from '../situation/permit.ts'
+import type { Around, BesidePack } from '../situation/situation.ts'
 import type { Charger } from '../things/charger.ts'
-import type { HouseLimits } from '../things/house-limits.ts'
-import type { State } from '../things/level.ts'
-import type { Pack } from '../things/pack.ts'
 import type { Source } from '../things/source.ts'
-import type { Pace } from './jobs.ts'
 import type { Worth } from './model.ts'
 
-/** Packs that are alike and stand alike. */
-export interface PackGroup {
-  readonly pack: Pack
+/** Packs that are alike and stand alike; landed where nobody told where. */
+export interface PackGroup extends BesidePack {
   readonly count: number
-  readonly from: State
-  /** What makes them unfit at a glance ("swollen"): they are left out whatever else holds. */
-  readonly unsound?: string
 }
 
 export interface FieldSource {
@@ -35,11 +29,20 @@ export interface FieldSession {
   readonly readyBy_s?: number
   /** How many packs are wanted ready; all when absent. */
   readonly flights?: number
-  readonly limits: HouseLimits
+  readonly around: Around
   readonly temperature_C?: number
 }
 
-export interface PlannedCharge {
+/** In a hurry a charge may go above the recommended current, up to the smallest limit. */
+export type Pace = 'calm' | 'hurried'
+
+/** A charge that is permitted, and what to set for it. */
+export interface SetCharge {
+  readonly permit: Permit
+  readonly setting: Setting
+}
+
+export interface PlannedCharge extends SetCharge {
   /** Index in `FieldSession.packs`. */
   readonly group: number
   /** Which of its packs, from 1. */
@@ -48,7 +51,6 @@ export interface PlannedCharge {
   readonly port: number
   /** Index in `FieldSession.sources`; absent where there are none. */
   readonly source?: number
-  readonly setting: Setting
   /** When the pack is connected and when it is ready at the latest, from the start of the session, in s. */
   readonly start_s: number
   readonly end_s: number
@@ -57,8 +59,10 @@ export interface PlannedCharge {
 }
 
 export type WhyLeft =
-  | { readonly kind: 'unsound'; readonly word: string }
-  | { readonly kind: 'refused'; readonly refusal: Refusal }
+  /** It must not be charged, whatever charger and source. */
+  | { readonly kind: 'never'; readonly found: Found }
+  /** None of these chargers and sources may charge it: why not the first of them. */
+  | { readonly kind: 'nowhere'; readonly found: Found }
   | { readonly kind: 'not wanted' }
   /** No source has the energy left above its floor. */
   | { readonly kind: 'energy' }

@@ -1,25 +1,22 @@
 // Plans a field session: which pack on which port, fed by what, set how, from when to when; and what is left out and why.
 
-import { whyUnfit } from '../setting/fitness.ts'
-import { fullVoltage_V } from '../setting/old-cutoff.ts'
-import { temperatureAllowance } from '../setting/temperature.ts'
-import { socAt } from '../things/curve.ts'
-import type { Target } from '../things/level.ts'
 import { feedsOf, stopOf } from './budget.ts'
 import type {
   FieldPlan,
   FieldSession,
   FieldSource,
   LeftPacks,
+  Pace,
   PackGroup,
   PlannedCharge,
+  SetCharge,
   SourceUse,
   WhyLeft,
 } from './field.ts'
-import type { Pace } from './jobs.ts'
 import { energiesOn, energyTolerance_Wh, type Session, type SessionPlan } from './model.ts'
-import { type Prepared, prepare, type SetHookup } from './prepare.ts'
+import { prepare, type SetHookup } from './prepare.ts'
 import { solveSession } from './solve.ts'
+import { type Stand, standOf } from './stand.ts'
 
 /**
  * The plan with the most packs ready in time (no more than the flights wanted), and of those the one with the least
@@ -28,17 +25,15 @@ import { solveSession } from './solve.ts'
  * late overloads nothing. Never throws for what a pilot can own: what cannot be charged is left out with its reason.
  */
 export function planField(field: FieldSession): FieldPlan {
-  const unfit = field.packs.map(group => whyNever(field, group))
-  const fullAlready = field.packs.map((group, index) =>
-    !unfit[index] && isFull(field, group) ? group.count : 0,
-  )
+  const stands = field.packs.map(group => standOf(field, group))
+  const fullAlready = stands.map(({ kind }, group) => (kind === 'full' ? sizeOf(field, group) : 0))
   const ready = sum(fullAlready)
-  const groups = [...field.packs.keys()].filter(index => !unfit[index] && fullAlready[index] === 0)
+  const groups = [...stands.keys()].filter(group => stands[group]?.kind === 'here')
   const wanted = Math.max(
     0,
     Math.min(sum(groups.map(index => sizeOf(field, index))), (field.flights ?? 1e9) - ready),
   )
-  const { prepared, solved, pace } = atTheRightPace(field, groups, wanted)
+  const { session, solved, pace } = atTheRightPace(field, groups, wanted)
   const charges = chargesOf(field, groups, solved)
   return {
     ready: ready + solved.ready,
@@ -48,18 +43,18 @@ export function planField(field: FieldSession): FieldPlan {
     charges,
     fullAlready,
     left: [
-      ...unfit.flatMap((why, group) => (why ? [{ group, count: sizeOf(field, group), why }] : [])),
-      ...leftOut(prepared, solved, groups, charges, wanted),
+      ...stands.flatMap((stand, group) => refused(stand, group, sizeOf(field, group))),
+      ...leftOut(session, solved, groups, charges, wanted),
     ].sort((a, b) => a.group - b.group),
-    sources: field.sources.map((_, source) => useOf(field, source, prepared.session, solved, charges)),
+    sources: field.sources.map((_, source) => useOf(field, source, session, solved, charges)),
   }
 }
 
 /** Calm, unless only a hurry has more of the wanted packs ready by the time that was asked for. */
 function atTheRightPace(field: FieldSession, groups: readonly number[], wanted: number) {
   const at = (pace: Pace) => {
-    const prepared = prepare(field, groups, wanted, pace)
-    return { prepared, solved: solveSession(prepared.session), pace }
+    const session = prepare(field, groups, wanted, pace)
+    return { session, solved: solveSession(session), pace }
   }
   const calm = at('calm')
   if (calm.solved.ready >= wanted || field.readyBy_s === undefined) return calm
@@ -70,24 +65,8 @@ function atTheRightPace(field: FieldSession, groups: readonly number[], wanted: 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
 const sizeOf = ({ packs }: FieldSession, group: number): number => (packs[group] as PackGroup).count
 
-/** What no charger or source can mend. */
-function whyNever({ temperature_C }: FieldSession, { pack, from, unsound }: PackGroup): WhyLeft | undefined {
-  if (unsound !== undefined) return { kind: 'unsound', word: unsound }
-  const refused =
-    whyUnfit({ pack, ...(from.kind === 'rest' && { restPerCell_V: from.perCell_V }) }) ??
-    temperatureAllowance(pack.chemistry, temperature_C)
-  return 'refusal' in refused ? { kind: 'refused', refusal: refused.refusal } : undefined
-}
-
-/** A pack this full needs no charge to fly. */
-const fullShare = 0.99
-
-function isFull({ limits }: FieldSession, { pack, from }: PackGroup): boolean {
-  const chemistry = pack.chemistry
-  const full: Target & { kind: 'voltage' } = { kind: 'voltage', perCell_V: fullVoltage_V(chemistry, limits) }
-  const soc = from.kind === 'soc' ? from.soc : socAt(chemistry, from.perCell_V)
-  return soc >= fullShare * socAt(chemistry, full.perCell_V)
-}
+const refused = ({ kind, found }: Stand, group: number, count: number): LeftPacks[] =>
+  found && (kind === 'never' || kind === 'nowhere') ? [{ group, count, why: { kind, found } }] : []
 
 function chargesOf(field: FieldSession, groups: readonly number[], solved: SessionPlan): PlannedCharge[] {
   const used = groups.map(() => 0)
@@ -110,15 +89,15 @@ function chargesOf(field: FieldSession, groups: readonly number[], solved: Sessi
         group: groups[kind] as number,
         number,
         ...when,
-        ...(field.sources.length > 0 && { source: hookup.source }),
-        setting: hookup.settings[kind] as NonNullable<SetHookup['settings'][number]>,
+        source: field.sources.length > 0 ? hookup.source : undefined,
+        ...(hookup.charges[kind] as SetCharge),
         energy_Wh: hookup.jobs[kind]?.energy_Wh as number,
       }
     })
 }
 
 function leftOut(
-  { session, refusals }: Prepared,
+  session: Session,
   solved: SessionPlan,
   groups: readonly number[],
   charges: readonly PlannedCharge[],
@@ -132,10 +111,9 @@ function leftOut(
     }, energy_Wh),
   )
   const whyNot = (kind: number): WhyLeft => {
-    const refusal = refusals[kind]
-    if (refusal) return { kind: 'refused', refusal }
     if (solved.ready >= wanted) return { kind: 'not wanted' }
     const ways = session.ports.flat().filter(way => way.jobs[kind])
+    if (ways.length === 0) return { kind: 'power' }
     const holds = ways.some(
       ({ source, jobs }) => (jobs[kind]?.energy_Wh ?? 0) <= (left_Wh[source] as number) + energyTolerance_Wh,
     )
@@ -160,7 +138,7 @@ function useOf(
     hookup?.source === source && (solved.order[port] as readonly number[]).length > 0 ? [hookup] : [],
   )
   const chargers = field.chargers.filter((_, port) => solved.hookups[port]?.source === source)
-  const feeds = feedsOf(field.sources[source] as FieldSource, chargers, field.limits)
+  const feeds = feedsOf(field.sources[source] as FieldSource, chargers, field.around.house)
   const stop = stopOf(feeds.filter(feed => feed !== undefined))
   return {
     taken_Wh: sum(charges.filter(charge => charge.source === source).map(charge => charge.energy_Wh)),

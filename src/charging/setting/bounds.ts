@@ -2,7 +2,6 @@
 // It refuses nothing: the envelope judges from it, and only what that permits is computed on.
 
 import type { Situation } from '../situation/situation.ts'
-import type { Charger } from '../things/charger.ts'
 import type { Chemistry } from '../things/chemistry.ts'
 import { fullVoltage_V, goalOf } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
@@ -48,6 +47,7 @@ const theLabel: Provenance = { source: 'the label' }
 const cappedLabel: Provenance = { source: 'the label, held to the limit of the chemistry' }
 const theCharger: Provenance = { source: 'the charger' }
 const theSource: Provenance = { source: 'the source' }
+const theShare: Provenance = { source: 'its share of the source' }
 const theHouse: Provenance = { source: 'the rules of this club' }
 const theCrash: Provenance = { source: 'a pack that was crashed goes gently', standing: 'common practice' }
 
@@ -65,7 +65,7 @@ export function boundsOf({ pack, ...situation }: Situation & { readonly pack: Pa
   const efficiency = charger?.efficiency ?? chargerEfficiency.value
   const input = situation.source && inputOf({ ...situation, source: situation.source })
   const rates = rateLimits(pack, situation, band.maxRate_C)
-  const limits = [...rates, ...powerLimits(charger, input, cutoffPack_V, efficiency)].toSorted(byValue)
+  const limits = [...rates, ...powerLimits(situation, input, cutoffPack_V, efficiency)].toSorted(byValue)
   const labelled_C = labelRate_C(pack)
   const { recommendedRate_C, highestRate_C } = chemistry
   const held_C =
@@ -144,19 +144,21 @@ function rateLimits(pack: Pack, { house, dangers }: Omit<Situation, 'pack'>, war
 
 /** What charger and source give, whatever the pack. */
 function powerLimits(
-  charger: Charger | undefined,
+  { charger, sourceShare_W = Number.POSITIVE_INFINITY }: Omit<Situation, 'pack'>,
   input: Input | undefined,
   cutoffPack_V: number,
   efficiency: number,
 ): Limit[] {
   const byPower = (kind: LimitKind, power_W: number | undefined, from: Provenance): Limit[] =>
     power_W === undefined ? [] : [{ kind, power_W, value_A: power_W / cutoffPack_V, from }]
+  const feed_W = input?.feed?.power_W
+  const given_W = feed_W && Math.min(feed_W, sourceShare_W)
   return [
     ...(charger
       ? [{ kind: 'charger' as const, value_A: largestStep_A(charger.currents), from: theCharger }]
       : []),
     ...byPower('charger power', charger?.power_W, theCharger),
-    ...byPower('source', input?.feed && input.feed.power_W * efficiency, theSource),
+    ...byPower('source', given_W && given_W * efficiency, given_W === feed_W ? theSource : theShare),
   ]
 }
 

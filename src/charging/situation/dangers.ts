@@ -29,6 +29,7 @@ export const dangers = {
   noBalance: told('refuse', packMakers),
   errorIgnored: told('refuse', packMakers),
   tooFast: told('refuse', packMakers),
+  keptApart: told('refuse', practice('a pack that may be hurt waits apart from the others')),
   boardMixed: told('refuse', practice('parallel boards take packs of one kind and one state')),
   reversed: told('refuse', packMakers),
   crossedLeads: told('refuse', packMakers),

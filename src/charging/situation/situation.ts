@@ -38,6 +38,8 @@ export interface Told {
   readonly source?: Source
   /** State of charge of a battery source, 0 to 1; full when not said. */
   readonly sourceSoc?: number
+  /** What of its power the source gives this charger where it feeds others too, in W; all of it when not said. */
+  readonly sourceShare_W?: number
   /** Asked for, in A: into the pack, out of it where it is drained. */
   readonly current_A?: number
   readonly temperature_C?: number
@@ -60,10 +62,13 @@ export interface Around {
 
 export interface Situation extends Omit<Told, 'dangers' | 'doubts'>, Around {}
 
+/** What is told of one pack of a board is a danger to the whole board. */
 export const situationOf = ({ dangers = [], doubts = [], ...told }: Told, around: Around): Situation => ({
   ...told,
   ...around,
-  dangers: [...new Set([...dangers, ...around.dangers])],
+  dangers: [
+    ...new Set([...dangers, ...(told.board ?? []).flatMap(one => one.dangers ?? []), ...around.dangers]),
+  ],
   doubts: [...new Set([...doubts, ...around.doubts])],
 })
 
@@ -81,6 +86,10 @@ export interface Planned {
   readonly carried?: number
   /** Packs that were wanted. */
   readonly wanted?: number
+  /** Chargers that are at work at once. */
+  readonly atOnce?: number
+  /** Packs that were wanted and are left out, for lack of time, energy or power. */
+  readonly short?: number
   /** The largest current between packs of a board over what the pack may take or give. */
   readonly flowShare?: number
   /** What is carried aboard an aircraft, in Wh; that of the label when not said. */

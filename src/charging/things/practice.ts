@@ -42,3 +42,5 @@ export const cutoffStepDown_V = practice(
   0.2,
   'a lower cutoff only leaves the pack less full; more than 0.2 V lower hardly charges it',
 )
+
+export const mostApart_V = practice(0.1, 'connect packs in parallel only within 0.1 V per cell of each other')

@@ -1,92 +1,81 @@
 // Lesson: the balance lead and the spread of the cells.
 
+import { knownOf } from '../../charging/envelope/facts.ts'
+import { limits } from '../../charging/envelope/limits/index.ts'
+import { situationOf, type Told } from '../../charging/situation/situation.ts'
 import { lipo } from '../../charging/things/chemistries.ts'
-import {
-  balanceTime_s,
-  cellSpread,
-  type Evenness,
-  evenness,
-  spreads,
-} from '../../charging/upkeep/cell-spread.ts'
-import { readVoltage, writeVoltage } from '../../language/quantities/quantities.ts'
-import { askChoice, askQuantity } from './asking.ts'
-import type { Draw } from './draw.ts'
-import { packOf } from './drawn.ts'
-import type { Lesson } from './lesson.ts'
+import type { HouseLimits } from '../../charging/things/house-limits.ts'
+import { balanceTime_s, cellSpread } from '../../charging/upkeep/cell-spread.ts'
+import type { Draw } from '../teaching/draw.ts'
+import { judged, packOf } from '../teaching/drawn.ts'
+import { lessonData } from '../teaching/lesson.ts'
 
 const example = packOf({ chemistry: lipo, series: 4, capacity_Ah: 1.5 })
 const exampleCells_V = [3.82, 3.83, 3.75, 3.83]
+const exampleBalance_A = 0.2
 
-const doing: Record<Evenness, string> = {
-  balanced: 'charge it as usual',
-  uneven: 'charge it gently and let the charger balance it',
-  apart: 'balance it first, and look again tomorrow: one cell is weak',
-  'far apart': 'do not charge it',
-}
+const doing = ['charge', 'balance', 'balance first', 'never'] as const
+export type Doing = (typeof doing)[number]
 
-const doingFor = (spread_V: number): string => doing[evenness(spread_V)]
-
-export const balance: Lesson = {
+export const balance = lessonData({
   key: 'balance',
-  title: 'The balance lead and the spread of the cells',
-  concerns: { pack: example },
-  teach: ({ show }) => {
-    const { uneven_V, apart_V, farApart_V } = spreads.value
-    const volts = (value_V: number) => show.perCell(value_V)
-    return [
-      'The balance lead lets the charger see every cell. Without it one cell can be overcharged while the pack as a whole looks right: connect it for every charge.',
-      `At rest, cells within ${volts(uneven_V)} of each other are balanced. To ${volts(apart_V)} the charger balances them. Beyond that one cell is weak and the pack is balanced first, and beyond ${volts(farApart_V)} it is not charged. These are common practice.`,
-      'A cell that falls behind again and again is wearing out: the others age around it.',
-      'A reading near 0 V, or about twice that of the others, is a broken balance lead, not a cell.',
-    ]
+  teach: house => {
+    const told = toldOf(exampleCells_V)
+    const known = knownOf(situationOf(told, { house, dangers: [], doubts: [] }), {})
+    return {
+      uneven_V: limits.cellsUneven.than(known) ?? 0,
+      apart_V: limits.cellsApart.than(known) ?? 0,
+      farApart_V: limits.cellsFarApart.than(known) ?? 0,
+    }
   },
-  example: ({ show }) => {
+  example: house => {
     const spread = cellSpread(exampleCells_V)
-    return `A 4S LiPo shows ${exampleCells_V.map(show.perCell).join(', ')}: cell ${spread.lowest + 1} is ${show.perCell(spread.spread_V)} below the highest, so ${doingFor(spread.spread_V)}. Balancing at ${show.current(0.2)} takes ${show.duration(balanceTime_s(example, spread, 0.2))} or more.`
+    return {
+      pack: example,
+      cells_V: exampleCells_V,
+      /** Counted from 1. */
+      cell: spread.lowest + 1,
+      spread_V: spread.spread_V,
+      doing: doingWith(exampleCells_V, house),
+      balance_A: exampleBalance_A,
+      balance_s: balanceTime_s(example, spread, exampleBalance_A),
+    }
   },
-  questions: [
-    {
-      key: 'spread',
-      draw: (draw, { show }) => {
-        const cells_V = drawnCells_V(draw, draw.int(1, 30) / 100)
-        const value = Math.max(...cells_V) - Math.min(...cells_V)
-        return askQuantity({
-          ask: `The cells of a pack show ${cells_V.map(show.perCell).join(', ')}. What is their spread?`,
-          value,
-          tolerance: 0.005,
-          wanted: 'volts, within 0.005 V',
-          read: readVoltage,
-          write: writeVoltage,
-          why: `The highest less the lowest: ${show.perCell(Math.max(...cells_V))} − ${show.perCell(Math.min(...cells_V))} = ${show.perCell(value)}.`,
-        })
-      },
+  questions: {
+    spread: draw => {
+      const cells_V = drawnCells_V(draw, draw.int(1, 30) / 100)
+      const [lowest_V, highest_V] = [Math.min(...cells_V), Math.max(...cells_V)]
+      return {
+        quantity: 'voltage' as const,
+        value: highest_V - lowest_V,
+        tolerance: spreadTolerance_V,
+        cells_V,
+        lowest_V,
+        highest_V,
+      }
     },
-    {
-      key: 'verdict',
-      draw: (draw, { show }) => {
-        // Clear of the thresholds, so that no answer hangs on the last digit.
-        const [least, most] = draw.pick([
-          [0, 2],
-          [5, 8],
-          [12, 18],
-          [24, 45],
-        ])
-        const cells_V = drawnCells_V(draw, draw.int(least, most) / 100)
-        const { spread_V } = cellSpread(cells_V)
-        return askChoice(
-          draw,
-          {
-            ask: `A LiPo pack at rest shows ${cells_V.map(show.perCell).join(', ')}. What do you do?`,
-            choices: [doing.balanced, doing.uneven, doing.apart, doing['far apart']],
-            right: doingFor(spread_V),
-            why: `The spread is ${show.perCell(spread_V)}: ${doingFor(spread_V)} (${spreads.standing}: ${spreads.source}).`,
-          },
-          true,
-        )
-      },
+    verdict: (draw, house) => {
+      // Clear of the limits, so that no answer hangs on the last digit.
+      const [least, most] = draw.pick([
+        [0, 2],
+        [5, 8],
+        [13, 18],
+        [24, 45],
+      ])
+      const cells_V = drawnCells_V(draw, draw.int(least, most) / 100)
+      return {
+        choices: doing,
+        chemistry: example.chemistry,
+        right: doingWith(cells_V, house),
+        cells_V,
+        spread_V: Math.max(...cells_V) - Math.min(...cells_V),
+        from: limits.cellsFarApart.from,
+      }
     },
-  ],
-}
+  },
+})
+
+export const spreadTolerance_V = 0.005
 
 /** One cell lower than the highest by the spread, the others between; high enough that none is empty. */
 function drawnCells_V(draw: Draw, spread_V: number): number[] {
@@ -94,4 +83,18 @@ function drawnCells_V(draw: Draw, spread_V: number): number[] {
   const spread_cV = Math.round(spread_V * 100)
   const between = Array.from({ length: draw.int(1, 4) }, () => high_cV - draw.int(0, Math.min(2, spread_cV)))
   return draw.shuffled([high_cV, high_cV - spread_cV, ...between]).map(centivolts => centivolts / 100)
+}
+
+const toldOf = (cells_V: readonly number[]): Told => ({
+  act: 'charge',
+  pack: { ...example, series: cells_V.length },
+  cells_V,
+})
+
+function doingWith(cells_V: readonly number[], house: HouseLimits): Doing {
+  const { found, permit } = judged(toldOf(cells_V), house)
+  if (!permit) return 'never'
+  const keys = found.map(({ key }) => key)
+  if (keys.includes('cellsApart')) return 'balance first'
+  return keys.includes('cellsUneven') ? 'balance' : 'charge'
 }

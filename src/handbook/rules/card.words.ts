@@ -29,6 +29,7 @@ const inShort = ({ say }: Locale): Readonly<Record<Danger, readonly [Group, Text
   noBalance: ['way', say`no balance lead`],
   errorIgnored: ['way', say`ignored errors`],
   tooFast: ['way', say`too much current`],
+  keptApart: ['way', say`hurt beside sound packs`],
   boardMixed: ['way', say`mixed boards`],
   reversed: ['pack', say`reversed`],
   crossedLeads: ['way', say`crossed leads`],

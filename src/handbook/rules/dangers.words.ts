@@ -25,7 +25,7 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
     say`Tape the plugs and hand it in where batteries are collected: say that it is damaged lithium.`,
   ],
   pierced: () => [
-    say`Do not charge it: a cut, dented or pierced cell can catch fire hours later.`,
+    say`Do not charge it: a cut, dented, leaking or burnt cell can catch fire hours later.`,
     say`Put it outdoors, alone, on stone, and watch it from a distance; no tape or glue makes it sound again.`,
     say`Hand it in where batteries are collected: say that it is damaged lithium.`,
   ],
@@ -88,6 +88,10 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
   tooFast: () => [
     say`Do not charge it that fast: the large C number on a pack is for flying, not for charging.`,
     say`Charge at 1C unless the label names a charge rate: that is the capacity in Ah as amps.`,
+  ],
+  keptApart: () => [
+    say`Leave it out: after a crash a pack waits apart from the others, outdoors, and is looked at by itself.`,
+    say`Watched for half an hour and found sound, ask for it alone.`,
   ],
   boardMixed: () => [
     say`Do not put these on one board: packs that differ drive a great current into each other.`,

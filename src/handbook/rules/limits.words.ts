@@ -5,9 +5,10 @@ import type { limits } from '../../charging/envelope/limits/index.ts'
 import { smallestPack_Ah } from '../../charging/setting/bounds.ts'
 import { joined } from '../../ground/text.ts'
 import { ageWords } from './age.words.ts'
+import { boardWords } from './boards.words.ts'
 import { cellsWords } from './cells.words.ts'
 import { limitHolders } from './holders.words.ts'
-import type { Met, WordsOf } from './lines.ts'
+import type { WordsOf } from './lines.ts'
 import { logWords } from './log.words.ts'
 import { meterWords } from './meter.words.ts'
 import { sourceWords } from './sources.words.ts'
@@ -19,6 +20,7 @@ export const limitWords: WordsOf<typeof limits> = locale => {
   const holds = limitHolders(locale)
   return {
     ...sourceWords(locale),
+    ...boardWords(locale),
     ...cellsWords(locale),
     ...ageWords(locale),
     ...logWords(locale),
@@ -54,30 +56,6 @@ export const limitWords: WordsOf<typeof limits> = locale => {
     tooHotToUse: ({ met, than }) => [
       say`Leave it alone at ${met}: above ${than} a pack can burst into flames.`,
       say`Keep everybody away until it is as cool as the air. If it goes on getting hotter, call the fire service; do not use it again.`,
-    ],
-    slowStartOnBoard: ({ met, than }) => [
-      say`Do not connect them: a cell at ${met} is below ${than} and must start slowly, which no board does.`,
-      say`Charge that pack alone, with a tenth of the current until every cell is above ${than}.`,
-    ],
-    boardOfOne: () => [
-      say`That is one pack: charge it alone, without a board.`,
-      say`A board is for two or more packs of one kind and one state.`,
-    ],
-    boardSeries: ({ found }) => [
-      say`Do not connect them: packs of ${series(locale, found)} on one board drive a great current into each other, and may burn.`,
-      say`Charge each cell count by itself.`,
-    ],
-    boardChemistries: ({ found }) => [
-      say`Do not connect them: ${chemistriesOf(locale, found)} are full at different volts.`,
-      say`Charge each type by itself.`,
-    ],
-    boardApart: ({ met, than }) => [
-      say`Do not connect them yet: they are ${met} a cell apart, and ${than} is the most.`,
-      say`Charge the lower one alone until they are within ${than} a cell, or charge them one by one.`,
-    ],
-    boardFlow: () => [
-      say`Do not connect them yet: more current would flow between them than one of them may take or give.`,
-      say`Charge the lower one alone until they are nearer, or charge them one by one.`,
     ],
     cutoffAboveFull: ({ met, than }) => [
       say`Do not charge to ${met} a cell: these cells are full at ${than}.`,
@@ -123,10 +101,16 @@ export const limitWords: WordsOf<typeof limits> = locale => {
       say`This charger starts only when it sees a balance lead, and this pack has none to show.`,
       say`Use a charger made for one cell, or a pack that brings a balance plug.`,
     ],
-    nothingToCharge: () => [
-      say`There is nothing to charge: the pack is at or above its goal already.`,
-      say`To bring it lower, fly it or discharge it.`,
-    ],
+    nothingToCharge: ({ found: { known } }) =>
+      known.situation.act === 'board'
+        ? [
+            say`There is nothing to charge: every pack is at or above full already.`,
+            say`Leave them off the board; to bring them lower, fly or discharge them.`,
+          ]
+        : [
+            say`There is nothing to charge: the pack is at or above its goal already.`,
+            say`To bring it lower, fly it or discharge it.`,
+          ],
     veryLong: ({ met, than, found }) => [
       say`This takes up to ${met}, and nobody stays with it for more than ${than}: do not start it like this.`,
       drains(found)
@@ -142,9 +126,6 @@ export const limitWords: WordsOf<typeof limits> = locale => {
     rateQuestioned: ({ met }) => [
       say`${met} is not a charge rate: the large C number on a pack is for flying. It was not counted.`,
     ],
-    boardCharge: ({ met }) => [
-      say`Their charge is ${met} apart, though the volts are near: the curve is flat here. Charge them one by one, or the emptier one first.`,
-    ],
     veryCold: ({ met }) => [
       say`At ${met} only a fifth of the capacity an hour is right: warm the cells indoors first.`,
     ],
@@ -159,6 +140,12 @@ export const limitWords: WordsOf<typeof limits> = locale => {
     tooSlow: ({ met }) => [
       say`${met} is so slow that the charger may never see the end: use a charger with more current.`,
     ],
+    notAllReady: () => [
+      say`Some packs are left out for lack of time, energy or power: do not make up for it with more current, or below the floor of the source.`,
+    ],
+    severalAtOnce: ({ met }) => [
+      say`${met} packs charge at once: lay them apart on a surface that cannot burn, in the shade, and stay where you see every one of them.`,
+    ],
     cool: () => [say`Bring a cool pack indoors until the cells are warm: they take a charge better.`],
     dischargeRate: ({ met }) => [
       say`The ${met} on its label is what it can give in flight, not a charge rate.`,
@@ -166,14 +153,5 @@ export const limitWords: WordsOf<typeof limits> = locale => {
     thickLeads: () => [
       say`At this current feel plugs and leads after some minutes: too warm to hold means stop, and use larger ones.`,
     ],
-  }
-
-  function series({ own: as }: typeof locale, { known }: Met['found']) {
-    const counts = [...new Set((known.situation.board ?? []).map(({ pack }) => `${pack.series}S`))]
-    return joined(counts.map(as), ', ')
-  }
-  function chemistriesOf({ own: as }: typeof locale, { known }: Met['found']) {
-    const names = [...new Set((known.situation.board ?? []).map(({ pack }) => pack.chemistry.name))]
-    return joined(names.map(as), ', ')
   }
 }

@@ -97,7 +97,10 @@ function listOf(
   // Without a unit only a list with slashes, and none that could be the volts of cells.
   const cells = typed.every(value => value >= 2 && value <= 4.5 && !Number.isInteger(value))
   const steps = /^steps?$/.test(sentence.word(after))
-  if (!unit && !steps && (cells || slashes < 2 || typed.length < 3)) return undefined
+  const rising = typed.every((value, at) => at === 0 || value > (typed[at - 1] ?? 0))
+  if (!unit && !steps && (cells || slashes < 2 || typed.length < 3 || !rising)) return undefined
+  // "1.3 or 2.6A?" is a choice between two currents.
+  if (unit && !steps && typed.length < 3 && slashes === 0 && !draft.named) return undefined
   draft.steps = [...new Set(typed)].sort((a, b) => a - b)
   draft.several = true
   return steps ? after + 1 : after
@@ -114,7 +117,7 @@ function currentAt(sentence: Sentence, at: number, draft: ChargerDraft): number 
   const measure = measured(sentence, at, 'current')
   if (!measure || hasCurrents(draft) || measure.value > 60 || measure.value < 0.05) return undefined
   draft.most_A = measure.value
-  return measure.after
+  return /^(?:max|maximum)$/.test(sentence.word(measure.after)) ? measure.after + 1 : measure.after
 }
 
 /** "1-6S", "up to six cells", "6S": only beside other parts of a charger. */

@@ -7,7 +7,7 @@ const chargerWords = wordSet(
   'charger chargers charge-box channel channels port ports output outputs lader chargeur cargador',
 )
 const glue = wordSet(
-  'of with does that goes go to up has have gives is , and at max maximum a an the can do : ( ) - each it says only can per by my old new little small big single double dual',
+  '/ of with does do wants needs takes that goes go to up has have gives is , and at max maximum a an the can do : ( ) - each it says only can per by my old new little small big single double dual',
 )
 const lead = wordSet('max maximum up only little old small big single dual double')
 const mostGlue = 3
@@ -26,8 +26,10 @@ function runAt(sentence: Sentence, start: number): Run | undefined {
   let skipped = 0
   while (skipped <= mostGlue && at < sentence.tokens.length) {
     const isWord = chargerWords.has(sentence.word(at))
+    const told = { ...draft }
     const end = isWord ? at + 1 : chargerPart(sentence, at, draft)
     if (end !== undefined) {
+      if (isOther(sentence, at, isWord, told, draft)) break
       if (isWord && draft.named) break
       if (isWord) draft.named = true
       after = end
@@ -40,6 +42,24 @@ function runAt(sentence: Sentence, start: number): Run | undefined {
   }
   return after > start ? { first: start, after, draft } : undefined
 }
+
+/** A current behind "at" or a comma is one that is to be set; a word behind a comma begins another thing. */
+function isOther(
+  sentence: Sentence,
+  at: number,
+  isWord: boolean,
+  told: ChargerDraft,
+  draft: ChargerDraft,
+): boolean {
+  const before = sentence.word(at - 1)
+  if (isWord) return isDefinite(told) && (before === ',' || !isBeside(told, before))
+  const set = before === 'at' || (before === ',' && told.named === true && !isDefinite(told))
+  return set && draft.power_W === told.power_W && draft.most_A !== told.most_A && draft.several === undefined
+}
+
+/** "30A charger", "a 5 amp balance charger", but not "at 2A on my charger". */
+const isBeside = (told: ChargerDraft, before: string): boolean =>
+  told.power_W !== undefined || told.several !== undefined || !glue.has(before)
 
 export const findChargers: Family = sentence => {
   const found: Found[] = []
@@ -62,11 +82,16 @@ function scoreOf({ draft }: Run, talk: boolean): number {
   if (draft.named) return isDefinite(draft) ? 0.9 : 0.3
   if (draft.several) return 0.75
   if (draft.power_W !== undefined && draft.most_A !== undefined) return 0.6
-  if (draft.power_W !== undefined) return talk ? 0.55 : 0.4
+  if (draft.power_W !== undefined) return talk ? 0.5 : 0.3
   return 0
 }
 
-/** People mean the figures by themselves too; where the word stands in front or behind, both spans are offered. */
+const before = wordSet('two three four one single dual double small big old third second my our a 2 3 4')
+
+/**
+ * People mean the figures by themselves too, or how many of them and "each": where the word stands in front or
+ * behind, or such words around it, those spans are offered as well.
+ */
 function spans(
   sentence: Sentence,
   { first, after, draft }: Run,
@@ -77,8 +102,14 @@ function spans(
   if (!draft.named) return [whole]
   const start = chargerWords.has(sentence.word(first)) ? skipGlue(sentence, first + 1, after) : first
   const end = chargerWords.has(sentence.word(after - 1)) ? after - 1 : after
-  const inner = start > first || end < after
-  return inner && end > start ? [whole, { ...whole, first: start, after: end, score: score - 0.2 }] : [whole]
+  const found = [whole]
+  if ((start > first || end < after) && end > start) {
+    found.push({ ...whole, first: start, after: end, score: score - 0.2 })
+  }
+  const wide = before.has(sentence.word(first - 1)) ? first - 1 : first
+  const each = sentence.word(after) === 'each' ? after + 1 : after
+  if (wide < first || each > after) found.push({ ...whole, first: wide, after: each, score: score - 0.25 })
+  return found
 }
 
 function skipGlue(sentence: Sentence, first: number, after: number): number {

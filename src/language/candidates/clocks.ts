@@ -1,5 +1,6 @@
 // What o'clock: "by 3pm", "at 14:30", "half past two", "quarter to six", "9h30", "noon", and days by their names.
 
+import type { Numeral } from './numerals.ts'
 import { type Family, type Found, phraseSet, type Sentence, wordSet } from './sentence.ts'
 
 interface Clock {
@@ -90,7 +91,7 @@ function saidAt(sentence: Sentence, first: number): Clock | undefined {
   const related = side === 'past' || side === 'to'
   if (!related && !isHalf) return undefined
   const hour = sentence.numerals[related ? skipped + 1 : skipped]
-  if (!hour || hour.needsUnit || !isHour(hour.value) || sentence.glued(hour.after)) return undefined
+  if (!hour || hour.needsUnit || !isHour(hour.value) || sentence.isStuck(hour.after)) return undefined
   if (sentence.measures[hour.first]?.length) return undefined
   if (!isHalf && !isQuarter && (minutes % 5 !== 0 || side === 'to')) {
     if (minutes % 5 !== 0 || !cues.has(sentence.word(first - 1)) || hour.value > 12) return undefined
@@ -116,7 +117,7 @@ function digitalAt(sentence: Sentence, first: number): Clock | undefined {
     return {
       after,
       text: written(Number(typed), Number(minute), half),
-      score: sign === ':' ? 0.92 : cued ? 0.8 : 0.4,
+      score: sign === ':' ? 0.92 : cued && Number(typed) > 5 ? 0.9 : 0.4,
     }
   }
   const [hours = '', minutes = ''] = typed.split(/[.,]/)
@@ -134,6 +135,16 @@ function digitalAt(sentence: Sentence, first: number): Clock | undefined {
   return undefined
 }
 
+const errands = wordSet(
+  'start starts starting begin begins finals final race meeting dinner doors heat school work bed home tomorrow tonight finish finished done ready flying opens come comes leave',
+)
+
+function bareHour(sentence: Sentence, { spelled, value }: Numeral, strong: boolean): number {
+  if (spelled && (value > 12 || value === 1)) return 0.2
+  if (strong) return spelled ? 0.66 : 0.5
+  return sentence.mentions(errands) ? 0.45 : 0.3
+}
+
 /** "3pm", "8 in the morning", "10 o'clock", "22 Uhr", "9h", and the bare hour behind "by". */
 function hourAt(sentence: Sentence, first: number): Clock | undefined {
   const numeral = sentence.numerals[first]
@@ -149,5 +160,6 @@ function hourAt(sentence: Sentence, first: number): Clock | undefined {
   const units = sentence.measures[first]?.length ?? 0
   if (units > 0 || numeral.value < 1 || !cues.has(cue)) return undefined
   if (sentence.isStuck(numeral.after)) return undefined
-  return { after: numeral.after, text: written(numeral.value, 0), score: strongCues.has(cue) ? 0.5 : 0.3 }
+  const strong = strongCues.has(cue) || (numeral.spelled && cue === 'at')
+  return { after: numeral.after, text: written(numeral.value, 0), score: bareHour(sentence, numeral, strong) }
 }

@@ -40,7 +40,7 @@ function numeralAt(sentence: Sentence, first: number, packs: ReadonlySet<number>
   const after = times && sentence.glued(numeral.after) ? numeral.after + 1 : numeral.after
   const units = sentence.measures[first]?.some(({ sure }) => sure > 0.8) ?? false
   const stuck = sentence.isStuck(after) && !times
-  if (units || stuck || sentence.word(first - 1) === ':') return undefined
+  if (units || stuck || (sentence.word(first - 1) === ':' && sentence.glued(first))) return undefined
   const text = String(numeral.value)
   if (times || before < first) return { kind: 'count', text, first: before, after, score: 0.85 }
   return { kind: 'count', text, first, after, score: scoreOf(sentence, first, after, packs, numeral.spelled) }

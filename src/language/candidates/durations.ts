@@ -40,6 +40,7 @@ function withMinutes(sentence: Sentence, hours: Measure): { value: number; after
 
 function scoreOf(sentence: Sentence, { first, after, sure, numeral }: Measure): number {
   const unit = sentence.word(after - 1)
+  // "heures" and "h30" are read as a clock where the hour fits one.
   // "25 m" of lead, "6 s" of cells.
   if (unit === 'm' || unit === 's') return likelyMinutes.has(sentence.word(first - 1)) ? 0.6 : 0.2
   if (numeral.needsUnit && numeral.value === 1 && /^(?:minute|second|sec|day|week|month|year)s?$/.test(unit))

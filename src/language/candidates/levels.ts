@@ -12,7 +12,7 @@ const ofPack = phraseSet(
 )
 /** Cues of a place on the way from empty to full. */
 export const standing = wordSet(
-  'from at is to until till reads reading sits rests resting stands down shows now about around = @ on',
+  'from at is to until till reads reading sits rests resting stands down shows says claims shown now about around = @ on its',
 )
 /** Words of somebody who holds a meter, or of a setting: volts then are a reading or a limit, no state. */
 const measuring = wordSet(
@@ -38,8 +38,8 @@ function voltsAt(sentence: Sentence, first: number): Volts | undefined {
     return { value: measure.value, decimal: milli, first, after: measure.after, unit: true }
   }
   const numeral = sentence.numerals[first]
-  if (!numeral || numeral.needsUnit || numeral.value > 60 || sentence.word(first - 1) === ':')
-    return undefined
+  if (!numeral || numeral.needsUnit || numeral.value > 60) return undefined
+  if (sentence.word(first - 1) === ':' && sentence.glued(first)) return undefined
   if (sentence.isStuck(numeral.after) || isOtherMeasure(sentence, first)) return undefined
   const { decimal, value, after } = numeral
   return { value, decimal, first, after, unit: false }
@@ -94,23 +94,30 @@ function levelsOf(
     return [state(`${decimal}V pack`, pack, 0.9), state(`${decimal}V pack`, after, 0.6), voltage(0.4)]
   }
   const cued = standing.has(sentence.word(first - 1))
+  const doubt = measures ? 0.6 : 1
+  const reading = measures ? 0.2 : 0
   if (value >= lowestCell_V && value <= highestCell_V) {
     const score = unit ? 0.75 : bareCellScore(decimal, value, cued)
-    return score > 0
-      ? [state(`${decimal}V`, after, measures ? score * 0.7 : score), voltage(unit ? 0.55 : 0.3)]
-      : []
+    if (score === 0) return none
+    return [state(`${decimal}V`, after, score * doubt), voltage((unit ? 0.55 : 0.3) + reading)]
   }
   if (value < lowestCell_V) {
-    if (!unit && !decimal.includes('.')) return []
+    if (!unit && !decimal.includes('.')) return none
     return [state(`${decimal}V`, after, unit ? 0.4 : cued ? 0.25 : 0.15), voltage(unit ? 0.45 : 0.15)]
   }
   const fits = series.some(cells => value / cells >= 1.8 && value / cells <= highestCell_V)
-  const likely = unit ? (fits ? 0.7 : 0.35) : decimal.includes('.') ? (fits ? 0.65 : 0.3) : 0
-  if (likely === 0) return unit ? [voltage(0.5)] : fits && cued ? [voltage(0.15)] : []
-  return [
-    state(`${decimal}V pack`, after, measures ? likely * 0.6 : likely),
-    voltage(unit ? 0.5 : decimal.includes('.') ? 0.35 : 0.1),
-  ]
+  const likely = packScore(sentence, volts, fits, cued)
+  if (likely === 0) return unit ? [voltage(0.5)] : fits && cued ? [voltage(0.15)] : none
+  const bare = decimal.includes('.') ? 0.35 : 0.1
+  return [state(`${decimal}V pack`, after, likely * doubt), voltage((unit ? 0.5 : bare) + reading)]
+}
+
+/** How surely volts above those of one cell are where a pack stands: 12V sharp are a supply's, 12.4V most often a pack's. */
+function packScore(sentence: Sentence, { decimal, unit }: Volts, fits: boolean, cued: boolean): number {
+  const exact = decimal.includes('.')
+  if (!exact) return unit ? (fits && cued ? 0.6 : 0.3) : 0
+  if (fits) return unit ? 0.7 : 0.65
+  return cued || sentence.mentions(percents) ? (unit ? 0.58 : 0.5) : unit ? 0.38 : 0.3
 }
 
 /** How surely a number without a unit is the volts of one cell: `3.85` hardly anything else, `2.2` most often amperes. */
@@ -132,9 +139,21 @@ function shareAt(sentence: Sentence, first: number): readonly Found[] {
   if (value === 0) return [{ kind: 'state', text: '', first, after, score: 0 }]
   const state = notCharge.has(sentence.word(after)) ? 0.3 : 0.8
   return [
+    ...sharingPercent(sentence, first),
     { kind: 'state', text: `${decimal}%`, first, after, score: state },
     { kind: 'percent', text: `${decimal}%`, first, after, score: 0.5 },
   ]
+}
+
+/** "12, 34 and 60 percent": the unit is that of the numbers before it too. */
+function sharingPercent(sentence: Sentence, last: number): readonly Found[] {
+  const found: Found[] = []
+  for (let at = last - 2; at >= 0 && /^(?:,|and|or|\/|to|-)$/.test(sentence.word(at + 1)); at -= 2) {
+    const numeral = sentence.bareNumeral(at)
+    if (!numeral || numeral.value < 1 || numeral.value > 100) break
+    found.push({ kind: 'state', text: `${numeral.decimal}%`, first: at, after: numeral.after, score: 0.75 })
+  }
+  return found
 }
 
 /** "from 30 to 80%", "at 60": whole numbers where others are percentages, or nothing else is near. */

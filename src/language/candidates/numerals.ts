@@ -52,7 +52,7 @@ function digitsAt(sentence: Sentence, first: number): Numeral | undefined {
   const token = sentence.tokens[first]
   const sign = signs.get(token?.word ?? '')
   if (sign !== undefined) return plain(first, first + 1, `0${sign}`)
-  if (token?.kind !== 'number') return undefined
+  if (token?.kind !== 'number' || isName(sentence, first)) return undefined
   const vulgar = sentence.glued(first + 1) ? signs.get(sentence.word(first + 1)) : undefined
   if (vulgar !== undefined && /^\d+$/.test(token.word))
     return plain(first, first + 2, `${token.word}${vulgar}`)
@@ -61,6 +61,16 @@ function digitsAt(sentence: Sentence, first: number): Numeral | undefined {
   return ambiguous.test(token.word)
     ? { ...numeral, thousands: token.word.replace(/[.,]/, '') }
     : (spacedThousands(sentence, first) ?? numeral)
+}
+
+const unitLike =
+  /^(?:awg|gauge|x|pd|v|a|s|p|h|c|usb|ir|lipo|lihv|liion|life|hv|ion|cell|cells|lifepo|steps?|charger)$/
+
+/** "A1", "gate4", "SE5": a name's own digits. */
+function isName(sentence: Sentence, first: number): boolean {
+  const before = sentence.tokens[first - 1]
+  if (!sentence.glued(first) || before?.kind !== 'word' || before.glued) return false
+  return !unitLike.test(before.word) || (before.word.length === 1 && /^[a-c]$/.test(before.word))
 }
 
 /** "5 000 mAh": only before the unit of a capacity, which is never that small. */

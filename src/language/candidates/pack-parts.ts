@@ -68,7 +68,7 @@ const eachCell = phraseSet('per cell, a cell, each cell, each')
 const capacity: DraftPart = (sentence, at, draft) => {
   if (draft.capacity_Ah !== undefined) return undefined
   const measure = measured(sentence, at, 'capacity')
-  const bare = measure ? undefined : bareCapacityAt(sentence, at)
+  const bare = measure ? undefined : (bareCapacityAt(sentence, at) ?? besideCells(sentence, at, draft))
   const told = measure ? { value: measure.value, after: measure.after } : bare
   if (!told || told.value < 0.02 || told.value > 300) return undefined
   draft.capacity_Ah = told.value
@@ -80,6 +80,18 @@ const capacity: DraftPart = (sentence, at, draft) => {
   return each
 }
 
+/** "4s 2200 wh?", "3s 1300 amps": behind cells it is their capacity, whatever is asked about it. */
+function besideCells(
+  sentence: Sentence,
+  at: number,
+  draft: Draft,
+): { value: number; after: number } | undefined {
+  const numeral = sentence.numerals[at]
+  if (draft.series === undefined || !numeral || sentence.glued(numeral.after)) return undefined
+  const typed = sentence.word(at)
+  return /^[1-9]\d{2,4}$/.test(typed) ? { value: Number(typed) / 1000, after: at + 1 } : undefined
+}
+
 const formats = wordSet('18650 21700 26650 18350 14500 20700')
 
 /** `1500`, `2200s`, `220ish`, `fifteen hundred`: 60 to 30,000, and nothing behind it that makes it something else. */
@@ -87,8 +99,9 @@ export function bareCapacityAt(sentence: Sentence, at: number): { value: number;
   const numeral = sentence.numerals[at]
   if (!numeral || numeral.needsUnit) return undefined
   const mAh = Number(numeral.thousands ?? numeral.decimal)
-  if (!Number.isInteger(mAh) || mAh < 60 || mAh > 30_000) return undefined
-  if (sentence.word(at).startsWith('0') || sentence.word(at - 1) === ':') return undefined
+  if (!Number.isInteger(mAh) || mAh < (numeral.spelled ? 250 : 60) || mAh > 30_000) return undefined
+  if (sentence.word(at).startsWith('0') || (sentence.word(at - 1) === ':' && sentence.glued(at)))
+    return undefined
   const suffix = sentence.word(numeral.after)
   const glued = sentence.glued(numeral.after)
   if (glued && (suffix === 's' || suffix === 'ish' || suffix === 'er' || suffix === 'm')) {
@@ -128,11 +141,15 @@ const rate: DraftPart = (sentence, at, draft) => {
   const labelled = /^(?:label|labelled|labeled|rated|max)$/.test(sentence.word(at))
   const measure = measured(sentence, labelled ? at + 1 : at, 'rate')
   if (!measure || (measure.numeral.spelled && !labelled)) return undefined
-  const use = sentence.word(measure.after)
+  if (draft.series === undefined && draft.capacity_Ah === undefined && draft.chemistry === undefined) {
+    return undefined
+  }
+  const max = sentence.word(measure.after) === 'max' ? measure.after + 1 : measure.after
+  const use = sentence.word(max)
   const charging = /^(?:charge|charging)$/.test(use)
-  const after =
-    charging || /^(?:discharge|burst|continuous|cont|peak)$/.test(use) ? measure.after + 1 : measure.after
-  const isLimit = charging || (after === measure.after && (labelled || measure.value < leastDischargeRate_C))
+  const giving = /^(?:discharge|burst|continuous|cont|peak)$/.test(use)
+  const after = charging || giving ? max + 1 : measure.after
+  const isLimit = charging || (!giving && (labelled || measure.value < leastDischargeRate_C))
   if (!isLimit) {
     draft.dischargeRate_C ??= measure.value
     return after
@@ -168,6 +185,8 @@ const energy: DraftPart = (sentence, at, draft) => {
 const resistance: DraftPart = (sentence, at, draft) => {
   const measure = measured(sentence, at, 'resistance')
   if (!measure || draft.cellResistance_ohm !== undefined || measure.value > 1) return undefined
+  // Readings of several cells may stand before a pack, as its own figure never does.
+  if (draft.series === undefined && draft.capacity_Ah === undefined) return undefined
   draft.cellResistance_ohm = measure.value
   return measure.after
 }

@@ -59,6 +59,9 @@ function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
   const numeral = sentence.numerals[at]
   if (!numeral) return false
   if (measured(sentence, at, 'capacity')) return draft.capacity_Ah === undefined
+  if (draft.series === undefined && draft.capacity_Ah === undefined) {
+    return /^(?:s|cells?)$/.test(sentence.word(numeral.after))
+  }
   if (draft.series === undefined) return /^cells?$/.test(sentence.word(numeral.after))
   return (
     draft.capacity_Ah === undefined && /^\d{3,5}$/.test(sentence.word(at)) && sentence.word(at - 1) === ','
@@ -101,6 +104,10 @@ const owners = wordSet(
 /** How surely these parts are a pack; 0 where they are none. */
 function scoreOf(sentence: Sentence, { first, draft }: Run): number {
   const { series, capacity_Ah, chemistry, nominal, bare } = draft
+  if (chemistry === 'AGM') return 0
+  // As large a one is told by its volts and feeds things.
+  if (series === undefined && (capacity_Ah ?? 0) >= 20) return 0.3
+  if ((capacity_Ah ?? 0) > 60) return 0.5
   const named = [series ?? nominal, capacity_Ah, chemistry].filter(part => part !== undefined).length
   if (named === 3) return 0.98 * draft.sure
   if (named === 2) return 0.94 * draft.sure

@@ -63,7 +63,7 @@ const foundOf = (measure: Measure, kind: Found['kind'], text: string, score: num
 })
 
 const weatherWords = wordSet(
-  'weather cold hot warm cool outside outdoors garage shed degree degrees sun shade winter summer frost freezing frozen infrared temperature temp heat fridge freezer balcony heated room workshop hangar °',
+  'weather thermometer hallway cellar warmer cooler cold hot warm cool outside outdoors garage shed degree degrees sun shade winter summer frost freezing frozen infrared temperature temp heat fridge freezer balcony heated room workshop hangar °',
 )
 
 /** "50C": a rate beside a pack or a charge, degrees beside words of weather or heat. */
@@ -126,7 +126,7 @@ function gaugeBefore(sentence: Sentence, first: number): readonly Found[] {
 }
 
 const wireWords = wordSet(
-  'wire wires cable lead leads silicone mm2 cross section awg gauge thickness core thin thick square',
+  'csa flex drum reel rated strand extension nickel wire wires cable lead leads silicone mm2 cross section awg gauge thickness core thin thick square',
 )
 
 /** "2.5mm cable" is a cross-section in the trade. */
@@ -144,7 +144,7 @@ function wireMillimetres(sentence: Sentence, first: number, wire: boolean): read
 }
 
 const setting = wordSet(
-  'at with on set use using give run put to of than = @ by try choose says below above max only,',
+  'at with on set use using give run put to of than = @ by try choose below above max only',
 )
 
 /** "charge it at 2", "set 1.3": amperes are what people leave the unit off. */
@@ -152,7 +152,7 @@ function bareCurrent(sentence: Sentence, first: number): readonly Found[] {
   const numeral = sentence.bareNumeral(first)
   if (!numeral) return none
   if (numeral.value < 0.05 || numeral.value > 40 || numeral.decimal.split('.')[1]?.length === 3) return none
-  if (sentence.word(first - 1) === ':' || isNegative(sentence, first)) return none
+  if ((sentence.word(first - 1) === ':' && sentence.glued(first)) || isNegative(sentence, first)) return none
   const fraction = !Number.isInteger(numeral.value)
   const cued = setting.has(sentence.word(first - 1))
   if (!cued && !fraction) return none

@@ -47,7 +47,8 @@ function separatorEnd(sentence: Sentence, after: number): number {
 const likeCell = (value: number, decimal: string): boolean =>
   decimal.includes('.') && value >= 0 && value <= 4.5
 
-export const findReadings: Family = sentence => {
+export const findReadings: Family = (sentence, before) => {
+  const two = before.some(({ pack }) => pack?.series === 2)
   const found: Found[] = []
   const talk = sentence.mentions(resistanceWords)
   let inside = 0
@@ -56,18 +57,27 @@ export const findReadings: Family = sentence => {
     const row = rowAt(sentence, first)
     if (!row) continue
     inside = row.after
-    const one = cellVolts(first, row) ?? resistances(first, row, talk)
+    const one =
+      cellVolts(first, row, two && sentence.word(first - 1) !== 'between') ?? resistances(first, row, talk)
     if (one) found.push(one)
   }
   return [...found, ...findResistances(sentence, talk)]
 }
 
-function cellVolts(first: number, { values, decimals, after, unit }: Row): Found | undefined {
+/** Two alone are most often those of two packs, but for a pack of two cells. */
+function cellVolts(first: number, { values, decimals, after, unit }: Row, two: boolean): Found | undefined {
   if (unit?.dimension === 'resistance') return undefined
   const all = values.every((value, at) => likeCell(value, decimals[at] ?? '') || value === 0)
   if (!all || !values.some(value => value >= 2)) return undefined
   const twoPlaces = decimals.every(decimal => (decimal.split('.')[1]?.length ?? 0) >= 2)
-  const score = twoPlaces ? 0.93 : values.length > 2 && Math.min(...values) > 1.8 ? 0.75 : 0.4
+  const score =
+    values.length === 2 && !two
+      ? 0.4
+      : twoPlaces
+        ? 0.93
+        : values.length > 2 && Math.min(...values) > 1.8
+          ? 0.75
+          : 0.4
   return { kind: 'cellVolts', text: decimals.join(' '), first, after, score }
 }
 
@@ -97,13 +107,14 @@ function findResistances(sentence: Sentence, talk: boolean): readonly Found[] {
       const text = measure.value === Number(measure.decimal) ? `${measure.decimal}Ω` : `${measure.decimal}mΩ`
       found.push({ kind: 'resistance', text, first, after: measure.after, score: 0.85 })
     } else if (numeral) {
+      const named = /^(?:ir|avg|average|resistance|ri)$/.test(sentence.word(first - 1))
       if (numeral.value <= 0 || numeral.value > 300 || numeral.decimal.length > 4) continue
       found.push({
         kind: 'resistance',
         text: `${numeral.decimal}mΩ`,
         first,
         after: numeral.after,
-        score: 0.35,
+        score: named ? 0.75 : 0.3,
       })
     }
   }

@@ -67,6 +67,8 @@ export class Sentence {
   bareNumeral(at: number): Numeral | undefined {
     const numeral = this.numerals[at]
     if (!numeral || numeral.needsUnit || this.measures[at]?.length !== 0) return undefined
+    // "this one"
+    if (numeral.spelled && numeral.value === 1) return undefined
     return this.isStuck(numeral.after) ? undefined : numeral
   }
 

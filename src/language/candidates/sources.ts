@@ -1,7 +1,9 @@
 // What feeds a charger: "12v 60ah car battery at 12.5", "cig lighter 10A", "65w usb-c", "laptop brick 20v 3.25a", "generator".
 
 import { type Family, type Found, type Sentence, wordSet } from './sentence.ts'
-import { isLead, namedSource, type SourceDraft, sourcePart, writtenSource } from './source-parts.ts'
+import { isLead, type SourceDraft, sourcePart } from './source-parts.ts'
+import { namedSource } from './source-words.ts'
+import { writtenSource } from './written-source.ts'
 
 interface Run {
   readonly first: number
@@ -10,8 +12,9 @@ interface Run {
 }
 
 const glue = wordSet(
-  ', @ - / and at with of limit gives give output on resting rest is the my old to wound in has reads showing sits from ( ) only : rated',
+  ', @ - / and at with of limit gives give says output on resting rest is wound in has reads showing shows sits ( ) only : rated',
 )
+const articles = wordSet('the my our a old to')
 /** Between a source and its volts these mean where it stands. */
 const mostGlue = 2
 
@@ -20,23 +23,37 @@ function runAt(sentence: Sentence, first: number, taken: ReadonlySet<number>): R
   const draft: SourceDraft = { sure: 0 }
   let after = first
   let at = first
-  let skipped = 0
-  while (skipped <= mostGlue && at < sentence.tokens.length && !taken.has(at)) {
-    const before = { ...draft }
+  while (at < sentence.tokens.length && !taken.has(at)) {
+    const told = { ...draft }
     const end = sourcePart(sentence, at, draft)
-    if (end !== undefined) {
-      // "supply at 2A": the current that is asked about, none of the source.
-      const current = /^(?:at|to)$/.test(sentence.word(at - 1)) && draft.amps !== before.amps
-      if (current && before.amps === undefined && before.volts === undefined && draft.kind !== 'supply') break
-      after = end
-      at = end
-      skipped = 0
-    } else if (glue.has(sentence.word(at)) && at > first) {
-      at += 1
-      skipped += 1
-    } else break
+    if (end === undefined || isOther(sentence, at, told, draft)) break
+    after = end
+    at = glueEnd(sentence, after, draft)
   }
   return after > first ? { first, after, draft } : undefined
+}
+
+/** What stands at this token is no part of the source that was told so far. */
+function isOther(sentence: Sentence, at: number, told: SourceDraft, draft: SourceDraft): boolean {
+  const before = sentence.word(at - 1)
+  const figures = told.volts ?? told.amps ?? told.watts ?? told.capacity_Ah ?? told.energy_Wh
+  const started = figures !== undefined || told.kind !== undefined
+  // "brick, generator" names two.
+  if (before === ',' && started && namedSource(sentence, at)) return true
+  // "22.3V at 10A" is where a pack stands, and what it is given; "supply at 2A" most often is that too.
+  if (before !== 'at') return false
+  if (told.kind === undefined) return figures !== undefined
+  return draft.amps !== told.amps && told.volts === undefined
+}
+
+/** Behind the words that may stand between two parts. */
+function glueEnd(sentence: Sentence, after: number, draft: SourceDraft): number {
+  let at = after
+  while (at < after + mostGlue && glue.has(sentence.word(at))) at += 1
+  const article = articles.has(sentence.word(at)) && at > after && sentence.word(at - 1) !== ','
+  const isTo = sentence.word(at) === 'to'
+  if (article && (!isTo || (sentence.word(at - 1) === 'wound' && draft.kind === 'supply'))) return at + 1
+  return at
 }
 
 export const findSources: Family = (sentence, before) => {
@@ -81,13 +98,15 @@ function scoreOf({ draft }: Run): number {
   const { kind, sure, volts, amps, watts, capacity_Ah, energy_Wh, engine } = draft
   const figures = [volts, amps, watts, capacity_Ah, energy_Wh, engine].filter(one => one !== undefined).length
   if (kind === undefined) {
-    if (volts !== undefined && (amps !== undefined || watts !== undefined))
-      return Number(volts) >= 5 ? 0.75 : 0
-    if (capacity_Ah !== undefined && capacity_Ah >= 12)
-      return draft.chemistry !== undefined || volts !== undefined ? 0.7 : 0.5
+    if (volts !== undefined && amps !== undefined) return Number(volts) >= 5 ? 0.75 : 0
+    // Lamps and heaters are told by volts and watts too.
+    if (volts !== undefined && watts !== undefined) return 0.4
+    if (capacity_Ah !== undefined && capacity_Ah >= 12) {
+      return draft.chemistry !== undefined || volts !== undefined ? 0.9 : 0.75
+    }
     return draft.chemistry === 'AGM' ? 0.3 : 0
   }
-  if (figures === 0) return sure * 0.85
+  if (figures === 0) return sure < 0.4 ? 0 : sure * 0.85
   return isLead(draft) || sure > 0.5 ? 0.88 : 0.75
 }
 
@@ -96,7 +115,9 @@ const between = wordSet('my the a an of our his')
 
 /** A pack that feeds: behind "from", "off" or "using". */
 function packSources(sentence: Sentence, packs: readonly Found[]): readonly Found[] {
-  return packs.flatMap(({ text, first, after, score }) => {
+  return packs.flatMap(({ text, first, after, score, pack }) => {
+    if (pack?.capacity_Ah === undefined) return []
+    if (pack.capacity_Ah > 60) return [{ kind: 'source' as const, text, first, after, score: 0.99 }]
     let at = first - 1
     while (at > first - 4 && between.has(sentence.word(at))) at -= 1
     const cue = sentence.word(at)

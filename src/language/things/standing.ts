@@ -1,5 +1,6 @@
 // A pack or a source with where it stands: `3S 720 LiHV at 3.7V`, `4S 5000 Li-ion at 80%`, `2S 450 LiPo swollen`.
 
+import type { Danger } from '../../charging/situation/dangers.ts'
 import type { Pack } from '../../charging/things/pack.ts'
 import type { Source } from '../../charging/things/source.ts'
 import { plainText, quoted } from '../../ground/plain-text.ts'
@@ -13,8 +14,9 @@ import { type Level, readState, writeLevel } from './state.ts'
 export interface StandingPack {
   readonly pack: Pack
   readonly from?: Level
-  /** What says that it is not fit, as typed. */
+  /** What says that it is not fit, as typed, and which dangers it tells of. */
   readonly unsound?: string
+  readonly dangers?: readonly Danger[]
 }
 
 export interface StandingSource {
@@ -24,8 +26,25 @@ export interface StandingSource {
 
 const standing = /^(.*\S) (?:at|from|@) ?(\S.*)$/iu
 /** Behind a pack of a list they leave that one out; a pack that burns or smokes ends the question instead. */
-const unfit =
-  / (swollen|puff(?:ed|y)|bloated|bulging|punctured|pierced|dented|crushed|torn|leaking|damaged|crashed|burnt|melted|overheated|overcharged|hot)$/iu
+const unsoundWords: readonly (readonly [RegExp, readonly Danger[]])[] = [
+  [/ (swollen|puff(?:ed|y)|bloated|bulging)(?= (?:at|from|@) |$)/iu, ['swollen']],
+  [
+    / (punctured|pierced|dented|crushed|torn|leaking|damaged|burnt|melted)(?= (?:at|from|@) |$)/iu,
+    ['pierced'],
+  ],
+  [/ (wet|soaked|waterlogged)(?= (?:at|from|@) |$)/iu, ['wet']],
+  [/ (hot|overheated)(?= (?:at|from|@) |$)/iu, ['hotPack']],
+  [/ (overcharged)(?= (?:at|from|@) |$)/iu, ['overfull']],
+  [/ (crashed)(?= (?:at|from|@) |$)/iu, ['keptApart', 'crashed']],
+]
+
+function unsoundWord(plain: string): { word: string; dangers: readonly Danger[] } | undefined {
+  for (const [sign, dangers] of unsoundWords) {
+    const word = sign.exec(plain)?.[1]
+    if (word !== undefined) return { word, dangers }
+  }
+  return undefined
+}
 
 /**
  * Reads a pack and, behind "at", its state; a last word like "swollen" is kept apart. Throws a Problem as
@@ -33,8 +52,8 @@ const unfit =
  */
 export function readStandingPack(text: string): Read<StandingPack> {
   const plain = plainText(text)
-  const unsound = unfit.exec(plain)?.[1]
-  const sound = plain.replace(unfit, '')
+  const unsound = unsoundWord(plain)
+  const sound = unsound ? plain.replace(` ${unsound.word}`, '') : plain
   refuseUnsound(sound)
   const [, head = sound, state] = standing.exec(sound) ?? []
   const { value: pack, assumed } = readPack(head)
@@ -42,8 +61,9 @@ export function readStandingPack(text: string): Read<StandingPack> {
   return {
     value: {
       pack,
-      ...(from && { from: from.value }),
-      ...(unsound !== undefined && { unsound: unsound.toLowerCase() }),
+      from: from?.value,
+      unsound: unsound?.word.toLowerCase(),
+      dangers: unsound?.dangers,
     },
     assumed: [...assumed, ...(from?.assumed ?? [])],
   }

@@ -1,21 +1,19 @@
 // The lessons in use: read, asked, answered, kept over a restart, and each person by themselves.
 
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
-import { showIn } from '../../../src/ground/show.ts'
-import { drawFrom } from '../../../src/handbook/lessons/draw.ts'
+import { english } from '../../../src/ground/locale.ts'
 import { findQuestion, lessons } from '../../../src/handbook/lessons/index.ts'
-import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'
+import { drawFrom } from '../../../src/handbook/teaching/draw.ts'
+import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
 
-const houseSet = commandNamed('house set')
-const rules = commandNamed('rules')
 const lessonAnswer = commandNamed('lesson answer')
 const lessonAsk = commandNamed('lesson ask')
 const lessonList = commandNamed('lesson list')
 const lessonRead = commandNamed('lesson read')
 
-const commands = [lessonList, lessonRead, lessonAsk, lessonAnswer, rules, houseSet]
+const commands = [lessonList, lessonRead, lessonAsk, lessonAnswer]
 
 let asking: Asking
 let seed = 0
@@ -39,13 +37,13 @@ async function rightAnswer({ asker }: Occasion = member): Promise<string> {
   const pending = await asking.memory.lessons.pending(asker.id)
   const found = pending && findQuestion(pending.question)
   if (!found) throw new Error('no question waits')
-  return found.question.draw(drawFrom(pending.seed), { house: {}, show: showIn('.') }).right
+  return found.question.draw(drawFrom(pending.seed), { house: {}, locale: english('.') }).right
 }
 
 test('a newcomer goes from the first lesson to the last', async () => {
   for (const [at, lesson] of lessons.entries()) {
     const read = await done('lesson read')
-    expect(read.headline).toContain(`Lesson ${at + 1} of ${lessons.length}, ${lesson.title}`)
+    expect(read.headline).toContain(`Lesson ${at + 1} of ${lessons.length}, ${lesson.title(english('.'))}`)
     expect(read.working.at(-1)).toContain('Example: ')
     for (const _ of lesson.questions) {
       await done('lesson ask')
@@ -138,30 +136,4 @@ test('an unknown lesson is refused with those that there are', async () => {
   const { problem } = await asking.ask('lesson read lesson: aerobatics')
   expect(problem?.token).toBe('aerobatics')
   expect(problem?.expected).toContain('c-rate')
-})
-
-describe('rules', () => {
-  test('are one card with what always holds', async () => {
-    const reply = await done('rules')
-    expect(reply.figures.map(({ label }) => label)).toEqual(['LiPo', 'LiHV', 'Li-ion', 'LiFe'])
-    const said = reply.cautions.map(({ text }) => text).join(' ')
-    for (const rule of [
-      'stay with the pack',
-      'swollen',
-      'cell count',
-      'overnight',
-      'fire service',
-      'storage',
-    ]) {
-      expect(said).toContain(rule)
-    }
-  })
-
-  test('show what the club has tightened', async () => {
-    const lipo = async () => (await done('what are the rules')).figures[0]?.text.replaceAll(/\s/g, ' ')
-    expect(await lipo()).toContain('storage 3.85 V; 2C at most')
-    await done('house set chemistry: LiPo rate: 1C storage: 3.80V floor: 3.6V', moderator)
-    expect(await lipo()).toContain('storage 3.80 V; 1C at most')
-    expect(await lipo()).toContain('as a source to 3.60 V')
-  })
 })

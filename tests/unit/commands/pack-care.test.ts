@@ -58,10 +58,12 @@ describe('plan', () => {
   it('names every unwise pack with its reason, and what to do with it', async () => {
     const reply = await answered(bag)
     expect(reply.verdict).toBe('go with care')
-    expect(spaced(reply.headline)).toMatch(/2S 450mAh LiPo: .*2\.10 V per cell is below the damage threshold/)
-    expect(reply.headline).toMatch(/6S 1300mAh LiPo: It is said to be swollen/)
+    expect(spaced(reply.headline)).toMatch(
+      /2S 450mAh LiPo: .*2\.10 V a cell is below 2\.50 V, where such cells are damaged/,
+    )
+    expect(reply.headline).toMatch(/6S 1300mAh LiPo: .*a swollen pack can catch fire/)
     expect(keys(reply)).toEqual(
-      expect.arrayContaining(['retire', 'setAside', 'severalAtOnce', 'watchTheSource']),
+      expect.arrayContaining(['deadCell', 'swollen', 'severalAtOnce', 'batterySource']),
     )
   })
 
@@ -95,6 +97,27 @@ describe('plan', () => {
     expect((await answered('plan packs: 6S 1300 LiPo chargers: 1A 1-4S')).verdict).toBe('do not charge')
     const fire = await asking.ask('plan packs: 6S 1300 LiPo smoking chargers: 1A')
     expect(fire.problem?.what).toMatch(/fire/)
+  })
+
+  it('names what holds of one pack only, and leaves out what crashed', async () => {
+    const low = await answered('plan packs: 3S 720 LiHV at 2.9V; 3S 850 LiPo at 3.7V chargers: 0.1-5A by 0.1')
+    expect(low.verdict).toBe('go with care')
+    const two = await answered('plan packs: 2x 3S 850 LiPo; 6S 1300 LiPo swollen chargers: 2x 0.1-5A by 0.1')
+    expect(two.cautions.find(({ key }) => key === 'severalAtOnce')?.text).toMatch(/^2 packs charge at once/)
+    expect(spaced(low.headline)).toMatch(/^3S 720mAh LiHV: 2.90 V a cell is very low: start with a tenth/)
+    const crashed = await answered('plan packs: 3S 850 LiPo; 6S 1300 LiPo crashed chargers: 0.1-5A by 0.1')
+    expect(crashed.verdict).toBe('go with care')
+    expect(figure(crashed, 'packsReady')?.value).toBe(1)
+    expect(crashed.headline).toContain('6S 1300mAh LiPo: Leave it out: after a crash')
+  })
+
+  it('says that packs are full, and that none is ready in time', async () => {
+    const full = await answered('plan packs: 2x 3S 850 LiPo at 4.2V chargers: 1A')
+    expect(full.verdict).toBe('go')
+    expect(full.headline).toBe('Nothing to charge: 2 packs are full already.')
+    const late = await answered('plan packs: 3S 850 LiPo at 3.5V chargers: 1A by: 10min')
+    expect(late.verdict).toBe('go with care')
+    expect(spaced(late.headline)).toContain('No pack can be charged within the 10 min.')
   })
 
   it('takes saved names inside its lists', async () => {
@@ -227,15 +250,20 @@ describe('cells', () => {
 
 describe('parallel', () => {
   it.each([
-    ['3S 850 LiPo at 3.8V per cell; 4S 850 LiPo at 3.8V per cell', /3S and 4S packs/],
+    ['3S 850 LiPo at 3.8V per cell; 4S 850 LiPo at 3.8V per cell', /packs of 3S and 4S/],
     [
       '3S 850 LiPo at 3.8V per cell; 3S 850 LiHV at 3.8V per cell',
-      /LiPo and LiHV are full at different voltages/,
+      /LiPo and LiHV are full at different volts/,
     ],
-    ['3S 850 LiPo at 3.95V per cell; 3S 850 LiPo at 3.8V per cell', /0.15 V per cell apart/],
-    ['3S 850 LiPo at 3.8V per cell; 3S 850 LiPo swollen', /said to be swollen/],
-    ['3S 850 LiPo at 2.4V per cell; 3S 850 LiPo at 2.4V per cell', /damage threshold/],
+    ['3S 850 LiPo at 3.95V per cell; 3S 850 LiPo at 3.8V per cell', /0.15 V a cell apart/],
+    ['3S 850 LiPo at 3.8V per cell; 3S 850 LiPo swollen', /a swollen pack can catch fire/],
+    ['3S 850 LiPo at 2.4V per cell; 3S 850 LiPo at 2.4V per cell', /where such cells are damaged/],
     ['3S 850 LiPo at 3.8V per cell', /one pack/],
+    ['3S 850 LiPo at 20%; 3S 850 LiPo at 60%', /0.141 V a cell apart/],
+    ['3S 850 LiPo at 2.9V per cell; 3S 850 LiPo at 2.95V per cell', /must start slowly, which no board does/],
+    ['4S 1500 LiPo 4mΩ at 3.78V per cell; 4S 1300 LiPo 5mΩ at 3.7V per cell', /within 0.035 V a cell/],
+    ['2x 3S 850 LiPo at full', /nothing to charge/],
+    ['2x 3S 850 LiPo at 3.8V per cell; 3S 850 LiPo crashed at 3.8V per cell', /after a crash/],
   ])('refuses %s', async (packs, words) => {
     const reply = await answered(`parallel packs: ${packs}`)
     expect(reply.verdict).toBe('do not charge')
@@ -249,6 +277,15 @@ describe('parallel', () => {
       'parallel packs: 3S 500 LiPo at 3.8V per cell; 3S 2000 LiPo at 3.8V per cell',
     )
     expect(figure(unlike, 'setCurrent')?.value).toBeLessThanOrEqual(2 * 0.5)
+  })
+
+  it('says that the charge is far apart where the curve is flat, and what takes too long', async () => {
+    const flat = await answered(
+      'parallel packs: 2S 2500 LiFe at 3.28V per cell; 2S 2500 LiFe at 3.31V per cell',
+    )
+    expect(spaced(flat.headline)).toMatch(/Their charge is 35 % apart/)
+    const slow = await answered('parallel packs: 10x 6S 5000 LiPo at 3.7V per cell charger: 1A')
+    expect(spaced(slow.headline)).toMatch(/nobody stays with it for more than 12 h/)
   })
 
   it('asks for the volts of a pack that lacks them', async () => {

@@ -35,6 +35,22 @@ describe('the rules card', () => {
     )
   })
 
+  test('says what always holds, also where it is asked for in plain words', async () => {
+    const { headline, figures, cautions } = await asking.ask('what are the rules', member)
+    const said = [headline, ...figures.map(({ text }) => text), ...cautions.map(({ text }) => text)].join(' ')
+    for (const rule of [
+      'stay with the pack',
+      'swollen',
+      'cell count',
+      'alone',
+      'call for help',
+      'storage',
+      'in sight',
+    ]) {
+      expect(said).toContain(rule)
+    }
+  })
+
   test('is stricter where the club is', async () => {
     await asking.ask(
       'house set chemistry: Li-ion rate: 0.5C storage: 3.6V floor: 3.3V gentle: yes',

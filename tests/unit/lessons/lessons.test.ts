@@ -2,17 +2,18 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { english } from '../../../src/ground/locale.ts'
 import { Problem } from '../../../src/ground/problem.ts'
-import { showIn } from '../../../src/ground/show.ts'
-import { drawFrom } from '../../../src/handbook/lessons/draw.ts'
 import { findQuestion, lessons, questionId } from '../../../src/handbook/lessons/index.ts'
-import type { DrawnQuestion, Telling } from '../../../src/handbook/lessons/lesson.ts'
+import type { DrawnQuestion } from '../../../src/handbook/teaching/asking.ts'
+import { drawFrom } from '../../../src/handbook/teaching/draw.ts'
+import type { Telling } from '../../../src/handbook/teaching/taught.ts'
 import { someHouse } from '../../support/arbitraries.ts'
 
-const plain: Telling = { house: {}, show: showIn('.') }
+const plain: Telling = { house: {}, locale: english('.') }
 const draws = 1_000
 const seed = fc.integer({ min: 0, max: 2 ** 31 - 1 })
-const someTelling = fc.record({ house: someHouse, show: fc.constantFrom(showIn('.'), showIn(',')) })
+const someTelling = fc.record({ house: someHouse, locale: fc.constantFrom(english('.'), english(',')) })
 /** A message holds the question together with the name of its lesson. */
 const longestHeadline = 900
 

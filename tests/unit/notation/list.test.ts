@@ -6,7 +6,7 @@ import {
   sessionChargersKind,
   sessionPacksKind,
   sessionSourcesKind,
-} from '../../../commands/session/session-kinds.ts'
+} from '../../../src/language/kinds/session-kinds.ts'
 import { readList, writeList } from '../../../src/language/scan/list.ts'
 import { readStandingPack, readStandingSource } from '../../../src/language/things/standing.ts'
 import { somePack } from '../../support/arbitraries.ts'
@@ -61,10 +61,18 @@ describe('packs of a session', () => {
     word => {
       expect(readStandingPack(`2S 450 LiPo at 3.7V ${word}`).value).toMatchObject({
         unsound: word.toLowerCase(),
+        dangers: [expect.any(String)],
       })
       expect(readStandingPack(`2S 450 LiPo ${word}`).value.pack.capacity_Ah).toBe(0.45)
     },
   )
+
+  it('reads such a word before the state too', () => {
+    expect(readStandingPack('2S 450 LiPo puffed at 3.7V').value).toMatchObject({
+      from: { perCell_V: 3.7 },
+      dangers: ['swollen'],
+    })
+  })
 
   it('ends the question for a pack that burns, wherever the word stands', () => {
     expect(problemOf(() => packs('2S 450 LiPo; 3S 720 LiHV smoking')).token).toBe('smoking')
@@ -82,10 +90,11 @@ describe('packs of a session', () => {
       fc.integer({ min: 0, max: 100 }).map(percent => ({ kind: 'soc' as const, soc: percent / 100 })),
       fc.integer({ min: 2000, max: 4500 }).map(mV => ({ kind: 'rest' as const, perCell_V: mV / 1000 })),
     )
-    const standing = fc.record(
-      { pack: somePack, from: level, unsound: fc.constantFrom('swollen', 'hot') },
-      { requiredKeys: ['pack'] },
-    )
+    const dangersOf = { swollen: ['swollen'], hot: ['hotPack'], crashed: ['keptApart', 'crashed'] } as const
+    const unsound = fc.option(fc.constantFrom('swollen', 'hot', 'crashed'), { nil: undefined })
+    const standing = fc
+      .record({ pack: somePack, from: level, unsound }, { requiredKeys: ['pack'] })
+      .map(one => ({ ...one, dangers: one.unsound && dangersOf[one.unsound] }))
     fc.assert(
       fc.property(
         fc.array(fc.record({ count: fc.integer({ min: 1, max: 9 }), item: standing }), {

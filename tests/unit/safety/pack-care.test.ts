@@ -3,13 +3,16 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { judge } from '../../../src/charging/envelope/judge.ts'
-import { adviseSetting } from '../../../src/charging/setting/old-setting.ts'
-import { situationOf } from '../../../src/charging/situation/situation.ts'
+import { settingFor } from '../../../src/charging/setting/setting.ts'
+import type { Danger } from '../../../src/charging/situation/dangers.ts'
+import { type BesidePack, situationOf } from '../../../src/charging/situation/situation.ts'
 import { lend } from '../../../src/charging/sources/lend.ts'
 import { batteryStore } from '../../../src/charging/things/battery-store.ts'
 import { restingVoltage } from '../../../src/charging/things/curve.ts'
+import type { HouseLimits } from '../../../src/charging/things/house-limits.ts'
+import type { Level } from '../../../src/charging/things/level.ts'
 import { readingFault } from '../../../src/charging/upkeep/cell-spread.ts'
-import { type BoardPack, checkBoard, combinedPack } from '../../../src/charging/upkeep/parallel.ts'
+import { boardOf, boardTold } from '../../../src/charging/upkeep/parallel.ts'
 import { nameOf, someCharger, someChemistry, someHouse, somePack } from '../../support/arbitraries.ts'
 import { judged } from '../../support/judged.ts'
 
@@ -17,28 +20,56 @@ const between = (min: number, max: number) => fc.double({ min, max, noNaN: true 
 /** Spread evenly, where `between` is drawn to its ends. */
 const hundredths = (min: number, max: number) => fc.integer({ min, max }).map(value => value / 100)
 const rest = (perCell_V: number) => ({ kind: 'rest' as const, perCell_V })
-const someBoardPack: fc.Arbitrary<BoardPack> = fc.record(
+const someBoardPack: fc.Arbitrary<BesidePack> = fc.record(
   {
     pack: somePack,
     from: fc.oneof(between(1, 4.6).map(rest), between(3.7, 3.9).map(rest)),
-    unsound: fc.constant('swollen'),
+    dangers: fc.constant<Danger[]>(['swollen']),
   },
   { requiredKeys: ['pack', 'from'] },
 )
+
+/** The board as it would be answered: judged as told, and where it is permitted as it would be done. */
+function boardJudged(packs: readonly BesidePack[], house: HouseLimits = {}) {
+  const told = boardTold(packs as [BesidePack], undefined, house)
+  const first = judge(situationOf(told, { house, dangers: [], doubts: [] }))
+  if (!first.permit) return { refused: true, flows: [] }
+  const { flows, flowShare } = boardOf(first.permit)
+  const { verdict } = judge(first.permit.situation, { flowShare })
+  return { refused: verdict === 'do not charge', flows }
+}
 
 describe('a parallel board', () => {
   it('refuses mixed cell counts, mixed chemistries, unsound packs and damaged cells, always', () => {
     fc.assert(
       fc.property(fc.array(someBoardPack, { minLength: 2, maxLength: 4 }), someHouse, (packs, house) => {
-        const { refusal } = checkBoard(packs, house)
+        const { refused } = boardJudged(packs, house)
         const mixed = new Set(packs.map(({ pack }) => `${pack.series} ${pack.chemistry.name}`)).size > 1
         const unfit = packs.some(
-          ({ pack, from, unsound }) =>
-            unsound !== undefined || (from.kind === 'rest' && from.perCell_V < pack.chemistry.damage_V.value),
+          ({ pack, from, dangers }) =>
+            dangers !== undefined ||
+            (from?.kind === 'rest' && from.perCell_V < pack.chemistry.precharge_V.value),
         )
-        if (mixed || unfit) expect(refusal).toBeDefined()
+        if (mixed || unfit) expect(refused).toBe(true)
       }),
-      { numRuns: 10_000 },
+      { numRuns: 2000 },
+    )
+  })
+
+  it('judges packs in percent like the same ones in volts', () => {
+    fc.assert(
+      fc.property(
+        someChemistry,
+        fc.array(between(0, 1), { minLength: 2, maxLength: 3 }),
+        (chemistry, socs) => {
+          const pack = { chemistry, series: 3, parallel: 1, capacity_Ah: 1 }
+          const verdictOf = (froms: readonly Level[]) =>
+            boardJudged(froms.map(from => ({ pack, from }))).refused
+          const inPercent = verdictOf(socs.map(soc => ({ kind: 'soc', soc })))
+          expect(inPercent).toBe(verdictOf(socs.map(soc => rest(restingVoltage(chemistry, soc)))))
+        },
+      ),
+      { numRuns: 300 },
     )
   })
 
@@ -58,8 +89,8 @@ describe('a parallel board', () => {
       )
     fc.assert(
       fc.property(alike, packs => {
-        const { refusal, flows } = checkBoard(packs, {})
-        if (refusal) return
+        const { refused, flows } = boardJudged(packs)
+        if (refused) return
         joined++
         const volts = packs.map(({ from }) => from.perCell_V)
         expect(Math.max(...volts) - Math.min(...volts)).toBeLessThanOrEqual(0.1 + 1e-6)
@@ -76,16 +107,21 @@ describe('a parallel board', () => {
   })
 
   it('sets a current that the others may take when the largest pack comes unplugged', () => {
+    let permitted = 0
     fc.assert(
       fc.property(
         fc.array(somePack, { minLength: 2, maxLength: 5 }),
         fc.option(someCharger, { nil: undefined }),
         someHouse,
-        (packs, charger, limits) => {
+        (packs, charger, house) => {
           const [first] = packs as [(typeof packs)[0]]
           const alike = packs.map(pack => ({ ...pack, series: first.series, chemistry: first.chemistry }))
-          const setting = adviseSetting({ pack: combinedPack(alike), limits, ...(charger && { charger }) })
-          if ('refusal' in setting) return
+          const halfFull = alike.map(pack => ({ pack, from: { kind: 'soc' as const, soc: 0.5 } }))
+          const told = boardTold(halfFull as unknown as [BesidePack], charger, house)
+          const { permit } = judge(situationOf(told, { house, dangers: [], doubts: [] }))
+          if (!permit) return
+          const setting = settingFor(permit)
+          permitted++
           const sizes_Ah = alike.map(({ capacity_Ah }) => capacity_Ah)
           const left_Ah = sizes_Ah.reduce((sum, size) => sum + size, 0) - Math.max(...sizes_Ah)
           const highest_C = first.chemistry.highestRate_C.value
@@ -98,6 +134,7 @@ describe('a parallel board', () => {
       ),
       { numRuns: 10_000 },
     )
+    expect(permitted).toBeGreaterThan(1000)
   })
 })
 

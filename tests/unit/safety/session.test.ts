@@ -2,12 +2,15 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { judge } from '../../../src/charging/envelope/judge.ts'
 import type { FieldPlan, FieldSession, PlannedCharge } from '../../../src/charging/plan/field.ts'
 import { planField } from '../../../src/charging/plan/plan.ts'
 import { type Draw, drain } from '../../../src/charging/simulation/drain.ts'
 import { simulateCharge } from '../../../src/charging/simulation/simulate.ts'
+import type { Danger } from '../../../src/charging/situation/dangers.ts'
 import { batteryStore } from '../../../src/charging/things/battery-store.ts'
 import type { Charger, CurrentSteps } from '../../../src/charging/things/charger.ts'
+import { startOf } from '../../../src/charging/things/level.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
 import type { Source } from '../../../src/charging/things/source.ts'
 import {
@@ -54,9 +57,12 @@ const someGroup = fc
         mostly(between(3.2, 3.8), between(1.5, 4.5)).map(rest),
       ),
     }),
-    mostly<string | undefined>(fc.constant(undefined), fc.constant('swollen')),
+    mostly<readonly Danger[] | undefined>(
+      fc.constant(undefined),
+      fc.constantFrom<readonly Danger[]>(['swollen'], ['pierced', 'wet'], ['keptApart', 'crashed']),
+    ),
   )
-  .map(([group, unsound]) => ({ ...group, ...(unsound && { unsound }) }))
+  .map(([group, dangers]) => ({ ...group, dangers }))
 
 const someField: fc.Arbitrary<FieldSession> = fc
   .tuple(
@@ -67,7 +73,7 @@ const someField: fc.Arbitrary<FieldSession> = fc
         fc.record({ source: fc.oneof(usualBattery, someSource), soc: mostly(between(0.5, 1), share) }),
         { maxLength: 2 },
       ),
-      limits: mostly(fc.constant({}), someHouse),
+      around: mostly(fc.constant({}), someHouse).map(house => ({ house, dangers: [], doubts: [] })),
     }),
     fc.record(
       {
@@ -119,12 +125,12 @@ const input_W = ({ setting }: PlannedCharge): number =>
   (setting.cutoffPack_V * setting.current_A) / setting.efficiency
 
 const accountsForEveryPack: Check = ({ charges, fullAlready, left }, { packs }) => {
-  packs.forEach(({ count, unsound }, group) => {
+  packs.forEach(({ count, dangers }, group) => {
     const numbers = charges.filter(charge => charge.group === group).map(({ number }) => number)
     expect(new Set(numbers).size).toBe(numbers.length)
     const out = left.filter(each => each.group === group).reduce((sum, each) => sum + each.count, 0)
     expect(numbers.length + (fullAlready[group] as number) + out).toBe(count)
-    if (unsound) expect(out).toBe(count)
+    if (dangers) expect(out).toBe(count)
   })
 }
 
@@ -144,7 +150,10 @@ const keepsPortsAndTime: Check = ({ charges, ready, fullAlready }, { chargers, r
   if (flights !== undefined) expect(charges.length).toBeLessThanOrEqual(Math.max(0, flights - full))
 }
 
-const keepsLimits: Check = ({ charges }, { packs, chargers, limits, temperature_C = 25 }) => {
+const keepsLimits: Check = (
+  { charges },
+  { packs, chargers, around: { house: limits }, temperature_C = 25 },
+) => {
   for (const { group, port, setting } of charges) {
     const { pack, from } = packs[group] as FieldSession['packs'][number]
     const charger = chargers[port] as FieldSession['chargers'][number]
@@ -159,10 +168,26 @@ const keepsLimits: Check = ({ charges }, { packs, chargers, limits, temperature_
     expect(setting.current_A * setting.cutoffPack_V).toBeLessThanOrEqual(
       (charger.power_W ?? Number.POSITIVE_INFINITY) * (1 + 1e-9),
     )
-    if (from.kind === 'rest') expect(from.perCell_V).toBeGreaterThanOrEqual(damage_V.value)
+    if (from?.kind === 'rest') expect(from.perCell_V).toBeGreaterThanOrEqual(damage_V.value)
     expect(temperature_C).toBeGreaterThanOrEqual(0)
     expect(temperature_C).toBeLessThanOrEqual(45)
   }
+}
+
+/** What is planned is permitted, by itself and as it is set. */
+const isPermitted: Check = ({ charges, left, fullAlready }, { packs }) => {
+  for (const { permit, setting, start_s, end_s } of charges) {
+    const { verdict, found } = judge(permit.situation, {
+      set_A: setting.current_A,
+      input_A: setting.input_A,
+      takes_s: end_s - start_s,
+    })
+    expect([verdict, found.filter(({ weight }) => weight === 'refuse')]).not.toContain('do not charge')
+  }
+  for (const { why } of left) {
+    if (why.kind === 'never' || why.kind === 'nowhere') expect(why.found.weight).toBe('refuse')
+  }
+  expect(fullAlready).toHaveLength(packs.length)
 }
 
 const keepsSourcePower: Check = ({ charges, sources: uses }, { sources }) => {
@@ -184,13 +209,14 @@ describe('a planned session', () => {
       accountsForEveryPack(plan, field)
       keepsPortsAndTime(plan, field)
       keepsLimits(plan, field)
+      isPermitted(plan, field)
       keepsSourcePower(plan, field)
     })
   }, 60_000)
 
   it('takes no battery below its floor, with every charge simulated and drawn from it in parallel', () => {
     let followed = 0
-    onPlans(300, ({ charges }, { packs, sources, limits, temperature_C }) => {
+    onPlans(300, ({ charges }, { packs, sources, around: { house: limits }, temperature_C }) => {
       sources.forEach(({ source, soc }, index) => {
         const onIt = charges.filter(charge => charge.source === index)
         if (source.kind !== 'battery' || onIt.length === 0) return
@@ -222,7 +248,7 @@ function drawsTogether(
     const { pack, from } = packs[group] as FieldSession['packs'][number]
     const { curve } = simulateCharge({
       pack,
-      from,
+      from: startOf(from ?? { kind: 'named', name: 'empty' }, pack.chemistry, {}),
       current_A: setting.current_A,
       target: { kind: 'voltage', perCell_V: setting.cutoff.perCell_V },
       temperature_C,

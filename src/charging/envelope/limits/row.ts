@@ -28,6 +28,8 @@ export interface Limit<W extends Weight = Weight> extends Rule<W> {
   readonly acts: readonly Act[]
   /** It is said also where a heavier row already fits the same number on the same side. */
   readonly besides: boolean
+  /** It speaks of all that was asked for together, and not of one pack. */
+  readonly ofAll: boolean
   /** The limit for this situation; undefined where it has none. */
   than(known: Known): number | undefined
 }
@@ -53,6 +55,7 @@ const row =
     side,
     from,
     besides: false,
+    ofAll: false,
     than: typeof than === 'number' ? () => than : than,
   })
 
@@ -62,6 +65,9 @@ export const upTo = row('upTo')
 
 /** It speaks of another thing than the other rows of its number. */
 export const besides = <L extends Limit>(limit: L): L => ({ ...limit, besides: true })
+
+/** It speaks of all that was asked for together. */
+export const ofAll = <L extends Limit>(limit: L): L => ({ ...limit, ofAll: true })
 
 export const always: readonly Act[] = ['charge', 'drain', 'store', 'carry', 'board', 'look']
 export const charging: readonly Act[] = ['charge', 'board']

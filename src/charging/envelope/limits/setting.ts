@@ -3,13 +3,15 @@
 import { believedRate_C } from '../../setting/bounds.ts'
 import { practice } from '../../situation/rule.ts'
 import { cutoffStepDown_V } from '../../things/practice.ts'
-import { above, always, below, besides, cells, charging, type Limits, ofCell, upTo } from './row.ts'
+import { above, always, below, besides, cells, charging, type Limits, ofAll, ofCell, upTo } from './row.ts'
 
 const toBeStayedWith = practice('somebody stays with a charge')
 const largeFigure = practice('the large C figure on a pack is its discharge rate')
 const hour_s = 3600
 /** Less than a meter or a charger shows: there is no charge so short. */
 const aMeterApart_V = 0.005
+/** What rounding a set current to its step may add. */
+const rounding_A = 1e-9
 
 /** Most pressing first within a weight. */
 export const settingLimits = {
@@ -42,7 +44,7 @@ export const settingLimits = {
     charging,
     'current_A',
     'current',
-    ({ bounds }) => bounds?.askable.value_A,
+    ({ bounds }) => bounds && bounds.askable.value_A + rounding_A,
     cells,
   ),
   stepTooLarge: above(
@@ -80,7 +82,7 @@ export const settingLimits = {
   ),
   nothingToCharge: upTo(
     'refuse',
-    ['charge'],
+    charging,
     'toGo',
     'voltage',
     aMeterApart_V,
@@ -96,6 +98,10 @@ export const settingLimits = {
     practice('faster than the usual rate wears the cells'),
   ),
   tooSlow: below('care', charging, 'rate_C', 'rate', 0.05, practice('a charge so slow may never end')),
+  notAllReady: ofAll(above('care', charging, 'short', 'count', 0, practice('a charge is never hurried'))),
+  severalAtOnce: ofAll(
+    above('care', charging, 'atOnce', 'count', 1, practice('a pack that fails sets none alight')),
+  ),
   dischargeRate: above('note', charging, 'dischargeRate_C', 'rate', 0, largeFigure),
   thickLeads: besides(
     above('note', charging, 'current_A', 'current', 5, practice('plugs and solder joints grow warm')),

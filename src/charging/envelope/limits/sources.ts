@@ -3,7 +3,7 @@
 import { practice } from '../../situation/rule.ts'
 import { airLimits } from '../../upkeep/transport.ts'
 import { mostDrain_A } from '../facts.ts'
-import { above, below, besides, charging, type Limits, upTo } from './row.ts'
+import { above, below, besides, charging, type Limits, ofAll, upTo } from './row.ts'
 
 const keepsEnough = practice('a source keeps enough')
 
@@ -36,7 +36,7 @@ export const sourcesLimits = {
     60,
     practice('a load that a pack carries for a minute at least'),
   ),
-  notAllCarried: above('must', charging, 'missing', 'count', 0, keepsEnough),
+  notAllCarried: ofAll(above('must', charging, 'missing', 'count', 0, keepsEnough)),
   aboveSource: besides(
     above(
       'care',

@@ -1,10 +1,10 @@
 // The scale factor of a flight controller's current meter: a plain number, whatever its unit there.
 
-import { plainText, quoted } from '../../src/ground/plain-text.ts'
-import { Problem } from '../../src/ground/problem.ts'
-import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
-import { decimalText, oddNumberProblem, shiftedDecimal } from '../../src/language/scan/number.ts'
+import { plainText, quoted } from '../../ground/plain-text.ts'
+import { Problem } from '../../ground/problem.ts'
+import { decimalText, oddNumberProblem, shiftedDecimal } from '../scan/number.ts'
 import { noScale } from './reading-kinds.words.ts'
+import type { ValueKind } from './value-kind.ts'
 
 const range = { least: 0.01, most: 100_000 }
 const wanted = {

@@ -1,7 +1,7 @@
 // An option that takes several packs, each with its mass where that counts.
 
-import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
-import { type Bag, bagRules, readBag, writeBag } from '../../src/language/things/weighed.ts'
+import { type Bag, bagRules, readBag, writeBag } from '../things/weighed.ts'
+import type { ValueKind } from './value-kind.ts'
 
 export const bagKind: ValueKind<Bag> = {
   name: 'packs',

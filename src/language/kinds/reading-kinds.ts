@@ -1,11 +1,10 @@
 // Options that take what a meter or charger shows: volts cell by cell, resistances, a load with its volts.
 
-import type { LoadReading } from '../../src/charging/upkeep/health.ts'
-import type { Said } from '../../src/ground/locale.ts'
-import { nothingThere, plainText, quoted } from '../../src/ground/plain-text.ts'
-import { Problem } from '../../src/ground/problem.ts'
-import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
-import * as notation from '../../src/language/quantities/quantities.ts'
+import type { LoadReading } from '../../charging/upkeep/health.ts'
+import type { Said } from '../../ground/locale.ts'
+import { nothingThere, plainText, quoted } from '../../ground/plain-text.ts'
+import { Problem } from '../../ground/problem.ts'
+import * as notation from '../quantities/quantities.ts'
 import {
   ampsAndVolts,
   cutoffs,
@@ -17,6 +16,7 @@ import {
   tooManyCells,
   volts,
 } from './reading-kinds.words.ts'
+import type { ValueKind } from './value-kind.ts'
 
 const mostCells = 14
 const separators = / ?[;/|] ?|,? and |, ?(?=\d[.,])|, | /u

@@ -1,6 +1,6 @@
 // What is said of meter readings that cannot be read.
 
-import type { Said } from '../../src/ground/locale.ts'
+import type { Said } from '../../ground/locale.ts'
 
 export const volts: Said = ({ say }) => say`volts`
 export const cutoffs: Said = ({ say }) => say`cutoffs`

@@ -1,13 +1,8 @@
 // A limit for the drop in a lead: volts, or a share of the voltage that is fed in.
 
-import { plainText } from '../../src/ground/plain-text.ts'
-import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
-import {
-  readPercent,
-  readVoltage,
-  writePercent,
-  writeVoltage,
-} from '../../src/language/quantities/quantities.ts'
+import { plainText } from '../../ground/plain-text.ts'
+import { readPercent, readVoltage, writePercent, writeVoltage } from '../quantities/quantities.ts'
+import type { ValueKind } from './value-kind.ts'
 
 export type DropLimit =
   | { readonly kind: 'volts'; readonly drop_V: number }

@@ -1,10 +1,9 @@
 // The options of a field session: packs, chargers and sources, several of each.
 
-import type { Charger } from '../../src/charging/things/charger.ts'
-import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
-import { type Counted, type ListRules, readList, writeList } from '../../src/language/scan/list.ts'
-import type { Read } from '../../src/language/scan/read.ts'
-import { readCharger, writeCharger } from '../../src/language/things/charger.ts'
+import type { Charger } from '../../charging/things/charger.ts'
+import { type Counted, type ListRules, readList, writeList } from '../scan/list.ts'
+import type { Read } from '../scan/read.ts'
+import { readCharger, writeCharger } from '../things/charger.ts'
 import {
   readStandingPack,
   readStandingSource,
@@ -12,7 +11,8 @@ import {
   type StandingSource,
   writeStandingPack,
   writeStandingSource,
-} from '../../src/language/things/standing.ts'
+} from '../things/standing.ts'
+import type { ValueKind } from './value-kind.ts'
 
 function listKind<T>(
   name: string,

@@ -1,0 +1,179 @@
+// What is said of a session plan: how many are ready when, what to start with, and who is left out.
+
+import type { WordsOf } from '../../src/assistant/command.ts'
+import { planChart } from '../../src/charts/plan-chart.ts'
+import type { Locale } from '../../src/ground/locale.ts'
+import type { Text } from '../../src/ground/text.ts'
+import { asksAgain } from '../shared/next.ts'
+import { sourceAssumed } from '../shared/source.words.ts'
+import { type Planned, plan, sum } from './plan.ts'
+import {
+  chargeLine,
+  chargerLines,
+  leftLines,
+  leftWords,
+  namesIn,
+  neverWords,
+  provenWords,
+  settingText,
+  sourceLines,
+} from './session.words.ts'
+
+export const planWords: WordsOf<typeof plan> = locale => {
+  const { say, show } = locale
+  const sourceName = (of: number, { field }: Planned) => namesIn(field, locale).source(of - 1)
+  return {
+    summary: say`A field session: the order, charger, setting and times for a bag of packs.`,
+    takes: {
+      packs: {
+        about: say`the packs, with ";" between them, "4x" before four alike and "at 3.7V" or "at 20%" behind them`,
+        as: text => text,
+      },
+      chargers: {
+        about: say`the chargers, with ";" between them; one with two outputs is written "2x"`,
+        as: text => say`on ${text}`,
+      },
+      sources: {
+        about: say`what feeds the chargers, with ";" between them`,
+        as: text => say`fed by ${text}`,
+      },
+      by: {
+        about: say`the time from now by which they must be ready`,
+        as: text => say`ready within ${text}`,
+      },
+      flights: {
+        about: say`how many packs are wanted ready; all when not said`,
+        as: text => say`for ${text} flights`,
+      },
+      temperature: { about: say`of the cells; a room when not said`, as: text => say`cells at ${text}` },
+    },
+    answer: planned => [
+      ...(planned.charges.length === 0 ? withoutCharges(planned, locale) : withCharges(planned, locale)),
+      ...neverWords(planned, planned.field, locale),
+    ],
+    figures: {
+      packsReady: say`packs ready`,
+      packsLeft: say`packs not charged`,
+      firstReady: say`first pack ready after`,
+      lastReady: say`last pack ready after`,
+      meanWait: say`ready on average after`,
+      'source#Power': (of, planned) => say`${sourceName(of, planned)}: drawn at once, at most`,
+      'source#Energy': (of, planned) => say`${sourceName(of, planned)}: taken, at most`,
+      'source#Left': (of, planned) => say`${sourceName(of, planned)}: left above its floor, at least`,
+    },
+    working: planned => {
+      const { field, charges } = planned
+      const names = namesIn(field, locale)
+      return [
+        ...charges.map(charge => chargeLine(charge, names, locale)),
+        ...leftLines(planned, field, locale),
+        ...sourceLines(planned, names, locale),
+        ...chargerLines(field, locale),
+        say`Each charge counts with the long end of its time, and a minute to look at the pack, feel it and connect it (common practice); one that has just flown cools down before its turn.`,
+        say`Each charger stays on one source and within its share of that power through the session, so that a charge which ends early or late overloads nothing.`,
+        charges.length > 0 ? provenWords(planned, locale) : undefined,
+      ]
+    },
+    assumed: ({ field, fullAlready }, { packs, flights = 0 }) => {
+      const total = sum(field.packs.map(({ count }) => count))
+      const { sources, chargers } = field
+      return [
+        packs.some(({ item }) => item.from === undefined && item.dangers === undefined)
+          ? say`packs without a state are taken to be flown down to their floor`
+          : undefined,
+        sources.length === 0 ? say`each charger is taken to get the power that it asks for` : undefined,
+        sources.length > 0 && chargers.length > 1
+          ? say`each source is taken to have a plug for every charger`
+          : undefined,
+        flights > total
+          ? say`each pack counts for one flight; the other ${show.number(flights - total, 0)} need a pack charged again after it has flown and cooled`
+          : undefined,
+        sum(fullAlready) > 0 ? say`packs charged to 99 % or more count as full` : undefined,
+        ...new Set(sources.flatMap(({ source }) => sourceAssumed(source, locale))),
+      ]
+    },
+    next: ({ left }, asked) => {
+      const again = asksAgain(plan.takes, asked)
+      return [
+        asked.by !== undefined && left.some(({ why }) => why.kind === 'time')
+          ? again(say`Without the time`, 'plan', { by: undefined })
+          : undefined,
+        asked.flights === undefined ? undefined : again(say`All packs`, 'plan', { flights: undefined }),
+      ]
+    },
+    charts: ({ charges, field }) => {
+      if (charges.length === 0) return []
+      const names = namesIn(field, locale)
+      const rows = charges.map(charge => ({
+        pack: names.pack(charge.group, charge.number),
+        port: names.port(charge.port),
+        setting: settingText(charge, locale),
+        start_s: charge.start_s,
+        end_s: charge.end_s,
+      }))
+      return [planChart({ charges: rows, readyBy_s: field.readyBy_s, locale })]
+    },
+    plainWords: ['plan', 'field session', 'in what order', 'which order', 'what order', 'schedule'],
+  }
+}
+
+const wantedOf = ({ field: { flights = Number.POSITIVE_INFINITY, packs } }: Planned): number =>
+  Math.min(flights, sum(packs.map(({ count }) => count)))
+
+const packsWords = (count: number, { say, show }: Locale): Text =>
+  count === 1 ? say`1 pack` : say`${show.number(count, 0)} packs`
+
+function withoutCharges(planned: Planned, locale: Locale): readonly (Text | undefined)[] {
+  const { say, show } = locale
+  const { ready, left, field } = planned
+  if (ready >= wantedOf(planned))
+    return [
+      ready === 1
+        ? say`Nothing to charge: 1 pack is full already.`
+        : say`Nothing to charge: ${packsWords(ready, locale)} are full already.`,
+    ]
+  const full =
+    ready === 0
+      ? undefined
+      : ready === 1
+        ? say`1 pack is full already.`
+        : say`${packsWords(ready, locale)} are full already.`
+  const tooLate = left.every(({ why: { kind } }) => kind === 'time' || kind === 'never')
+  return tooLate && field.readyBy_s !== undefined && left.some(({ why }) => why.kind === 'time')
+    ? [full, say`No pack can be charged within the ${show.duration(field.readyBy_s)}.`]
+    : [
+        full,
+        ready === 0 ? say`No pack can be charged here.` : say`No other can be charged here.`,
+        leftWords(planned, locale),
+      ]
+}
+
+function withCharges(planned: Planned, locale: Locale): readonly (Text | undefined)[] {
+  const { say, show } = locale
+  const { charges, ready, pace, field } = planned
+  const wanted = wantedOf(planned)
+  const after = say`ready after ${show.duration(Math.max(...charges.map(({ end_s }) => end_s)))}`
+  const result =
+    field.readyBy_s === undefined ? after : say`${after}, within the ${show.duration(field.readyBy_s)}`
+  const names = namesIn(field, locale)
+  const [first, ...others] = charges
+    .filter(({ start_s }) => start_s === 0)
+    .map(
+      charge =>
+        say`${names.pack(charge.group, charge.number)} on ${names.port(charge.port)} at ${settingText(charge, locale)} per cell`,
+    ) as [Text, ...Text[]]
+  return [
+    ready < wanted
+      ? ready === 1
+        ? say`1 of ${packsWords(wanted, locale)} is ${result}.`
+        : say`${show.number(ready, 0)} of ${packsWords(wanted, locale)} are ${result}.`
+      : wanted === 1
+        ? say`The pack is ${result}.`
+        : say`All ${packsWords(wanted, locale)} are ${result}.`,
+    say`Start with ${others.reduce((all, one) => say`${all}, and ${one}`, first)}.`,
+    pace === 'hurried'
+      ? say`To make the time, currents are above the recommended ones, within every limit.`
+      : undefined,
+    leftWords(planned, locale),
+  ]
+}

@@ -1,0 +1,82 @@
+// The words that name a source.
+
+import { phrasesOf, type Sentence, wordSet } from './sentence.ts'
+
+export type SourceKind =
+  | 'vehicle'
+  | 'lead'
+  | 'bank'
+  | 'station'
+  | 'pd'
+  | 'usb-c'
+  | 'usb'
+  | 'supply'
+  | 'mains'
+  | 'panel'
+
+/** What each phrase says; the later kind of a run stands where it says more. */
+const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
+  (
+    [
+      [
+        'vehicle',
+        0.75,
+        'cig lighter, cigarette lighter, lighter socket, car socket, car outlet, 12v socket, ciggy lighter, cig socket, car lighter, vehicle outlet, 12 v socket, cigarette socket',
+      ],
+      [
+        'vehicle',
+        0.25,
+        'car, van, truck, vehicle, minibus, lorry, motorhome, kombi, estate, fourgon, coche, voiture',
+      ],
+      [
+        'lead',
+        0.7,
+        "leisure battery, leisure batt, leasure battery, leisure, starter battery, starter, car battery, van battery, car's battery, deep cycle, lead battery, lead acid, lead - acid, lead gel, lead, agm, gel, gel battery, battery in car, battery in the car, battery of the car, boat battery, tractor battery, truck battery, buttery, batterie auxiliaire, camping battery, 12 v battery, inverter battery, caravan battery, motorbike battery, aku",
+      ],
+      ['bank', 0.8, 'power bank, powerbank, power - bank, powerbanks'],
+      ['station', 0.75, 'power station, powerstation, camping box, power box'],
+      ['pd', 0.85, 'pd, usb pd, usb - c pd, usb c pd, power delivery, usb - pd'],
+      ['usb-c', 0.75, 'usb c, usb - c, usbc, type c, type - c, usb type c'],
+      ['usb', 0.6, 'usb, usb a, usb - a, usb socket, usb port, usb plug'],
+      [
+        'supply',
+        0.7,
+        'bench supply, power supply, psu, bench psu, lab supply, laboratory supply, supply, adapter, adaptor, ac adapter, wall wart, wall brick, wall thing, brick, laptop brick, laptop plug, laptop charger, laptop supply, alim, netzteil, zasilacz, wall plug, plug pack',
+      ],
+      ['supply', 0.3, 'laptop, plug, bench, wall, lab, workshop'],
+      [
+        'mains',
+        0.7,
+        'generator, genny, inverter, invertor, agregat, generador, groupe électrogène, clubhouse socket, a socket, hookup, hook up, mains post, mains, mains socket, genset',
+      ],
+      ['panel', 0.75, 'solar panel, panel, solar, folding panel, solar panels, panneau solaire'],
+    ] as const
+  ).flatMap(([kind, sure, phrases]) => phrases.split(', ').map(phrase => [phrase, [kind, sure]] as const)),
+)
+const phrases = phrasesOf(named.keys())
+/** Words that say more of what is named already. */
+export const fillers = wordSet(
+  'battery batteries batt socket outlet output power petrol diesel folding starter starts fuse fused new',
+)
+
+/** A battery is none where it is a thing of the model, a lead none where it is a wire. */
+const notLead = wordSet(
+  'balance charge charging main the a my this that test extension power second same wire jumper one its of metre m',
+)
+
+export function namedSource(
+  sentence: Sentence,
+  at: number,
+): { kind: SourceKind; sure: number; after: number } | undefined {
+  const after = sentence.phraseEnd(at, phrases)
+  if (after === undefined) return undefined
+  const phrase = sentence.tokens
+    .slice(at, after)
+    .map(({ word }) => word)
+    .join(' ')
+  const [kind, sure] = named.get(phrase) ?? ['supply', 0]
+  if (phrase === 'lead' && notLead.has(sentence.word(at - 1))) return undefined
+  // "car charger" is one that the car feeds, "usb charger" one that a pack hangs on.
+  if (/^chargers?$/.test(sentence.word(after)) && kind !== 'supply') return undefined
+  return { kind, sure: phrase === 'lead' ? 0.4 : sure, after }
+}
