@@ -3,6 +3,7 @@
 import { command } from '../../src/assistant/command.ts'
 import { figure, known } from '../../src/assistant/quantified.ts'
 import { settingFor } from '../../src/charging/setting/setting.ts'
+import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { chargeTold, ofCharge } from '../shared/charging.ts'
 
 export const current = command({
@@ -14,8 +15,8 @@ export const current = command({
     'current pack: 6S 1300 LiPo source: 12V 10A temperature: 8°C',
   ],
   situation: chargeTold,
-  compute: settingFor,
-  planned: ({ current_A, input_A }) => ({ set_A: current_A, input_A }),
+  compute: permit => ({ ...settingFor(permit), longest_s: timedCharge(permit).time_s.high }),
+  planned: ({ current_A, input_A, longest_s }) => ({ set_A: current_A, input_A, takes_s: longest_s }),
   figures: setting =>
     known([
       figure.current('setCurrent', setting.current_A),

@@ -5,12 +5,12 @@ import { figure, known } from '../../src/assistant/quantified.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import { type Level, startOf } from '../../src/charging/things/level.ts'
 import { chargeAtRest, voltsAtRest } from '../../src/charging/upkeep/rest-charge.ts'
-import { cellsKind, packKind, stateKind } from '../../src/language/kinds/values.ts'
+import { anyStateKind, cellsKind, packKind } from '../../src/language/kinds/values.ts'
 import { packOrCell } from '../shared/one-cell.ts'
 
 export const percent = command({
   name: 'percent',
-  takes: { pack: optional(packKind), chemistry: optional(cellsKind), at: required(stateKind) },
+  takes: { pack: optional(packKind), chemistry: optional(cellsKind), at: required(anyStateKind) },
   examples: [
     'percent pack: 3S 720 LiHV at: 11.55V',
     'percent chemistry: LiFe at: 3.3V',

@@ -3,6 +3,7 @@
 import { type Asked, command, optional } from '../../src/assistant/command.ts'
 import { figure, known, type Quantified } from '../../src/assistant/quantified.ts'
 import { settingFor } from '../../src/charging/setting/setting.ts'
+import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import type { Told } from '../../src/charging/situation/situation.ts'
 import { behindCable, neededFor, suppliedTo } from '../../src/charging/sources/supply.ts'
@@ -63,11 +64,16 @@ const supplied = (permit: Permit, { pack }: AskedSupply) => {
     feed,
     carried: pack ? carried.filter(({ series }) => series === pack.series) : carried,
     setting: pack && settingFor(permit),
+    longest_s: pack && timedCharge(permit, { current_A: permit.situation.current_A }).time_s.high,
     permit,
   }
 }
 
-const needed = (permit: Permit) => ({ kind: 'needed' as const, ...neededFor(permit), permit })
+const needed = (permit: Permit) => {
+  const found = neededFor(permit)
+  const longest_s = timedCharge(permit, { current_A: found.current_A }).time_s.high
+  return { kind: 'needed' as const, ...found, longest_s, permit }
+}
 
 export const supply = command({
   name: 'supply',
@@ -83,10 +89,12 @@ export const supply = command({
     if (asked.pack) return needed(permit)
     throw nothingToSupply()
   },
-  planned: result =>
-    result.kind === 'supplied'
+  planned: result => ({
+    takes_s: result.longest_s,
+    ...(result.kind === 'supplied'
       ? { set_A: result.setting?.current_A, input_A: result.setting?.input_A ?? result.feed.current_A }
-      : { set_A: result.current_A, input_A: result.usb && result.input_W / result.usb.offer.voltage_V },
+      : { set_A: result.current_A, input_A: result.usb && result.input_W / result.usb.offer.voltage_V }),
+  }),
   figures: (result): readonly Quantified<SupplyFigure>[] =>
     result.kind === 'supplied' ? suppliedFigures(result) : neededFigures(result),
 })

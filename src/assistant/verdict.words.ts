@@ -74,19 +74,28 @@ export const leadOf = (settled: Settled, locale: Locale): readonly Text[] =>
     .slice(0, mostLeads)
     .map(({ names, lines }) => spoken(names, lines.slice(0, 1), locale))
 
+/** Of so many reasons not to do it each is told whole; of any further one that it is a reason. */
+const mostWhole = 4
+
 /** What must be said is cut by nothing; cares and notes yield to it. The list always ends with what holds of every charge. */
 export function cautionsOf(settled: Settled, locale: Locale): NonEmpty<Caution> {
   const weighs = (weight: Found['weight']) => weighing(settled, weight, locale)
-  const from = ({ key, lines, names }: Saying, line: number, must: boolean): readonly Caution[] =>
-    lines.length <= line ? [] : [{ key, text: spoken(names, lines.slice(line), locale), must }]
+  const from = (
+    { key, lines, names }: Saying,
+    line: number,
+    must: boolean,
+    end?: number,
+  ): readonly Caution[] =>
+    lines.length <= line ? [] : [{ key, text: spoken(names, lines.slice(line, end), locale), must }]
   const [refuse, ...refuses] = weighs('refuse')
   const musts = weighs('must')
   if (refuse) {
     const left = isEmergency(refuse) ? [] : from(refuse, 2, true)
     return [
       ...left,
-      ...refuses.flatMap(one => from(one, 0, true)),
-      ...musts.flatMap(one => from(one, 0, true)),
+      ...[...refuses, ...musts].flatMap((one, index) =>
+        from(one, 0, true, index < mostWhole ? undefined : 1),
+      ),
       generalCaution(locale),
     ] as never as NonEmpty<Caution>
   }

@@ -41,7 +41,7 @@ describe('one question', () => {
   it('as JSON: one document with the keys that scripts rely on', () => {
     const { status, stdout } = ask(
       '--json',
-      'time pack: 1S 5450mAh LiPo current: 5.45A from: 0% to: 4.10V until: 0.545A resistance: 8mΩ',
+      'time pack: 1S 5450mAh LiPo current: 5.45A from: 3V per cell to: 4.10V until: 0.545A resistance: 8mΩ',
     )
     expect(status).toBe(0)
     const reply = JSON.parse(stdout)

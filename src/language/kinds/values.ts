@@ -12,7 +12,7 @@ import { readCharger, writeCharger } from '../things/charger.ts'
 import { chemistryNames, readChemistry } from '../things/chemistry.ts'
 import { readPack, writePack } from '../things/pack.ts'
 import { readSource, writeSource } from '../things/source.ts'
-import { type Level, readState, readTarget, writeLevel } from '../things/state.ts'
+import { type Level, readAnyState, readState, readTarget, writeLevel } from '../things/state.ts'
 import type { Earlier, ValueKind } from './value-kind.ts'
 
 /** The suggestions that start as `prefix` does, whatever the case. */
@@ -72,6 +72,12 @@ export const stateKind: ValueKind<Level> = {
   read: (text, earlier) => readState(text, seriesOf(earlier)),
   write: writeLevel,
   complete: prefix => completions('from', prefix),
+}
+
+/** Where nothing is to be done with the pack. */
+export const anyStateKind: ValueKind<Level> = {
+  ...stateKind,
+  read: (text, earlier) => readAnyState(text, seriesOf(earlier)),
 }
 
 export const targetKind: ValueKind<Level> = {

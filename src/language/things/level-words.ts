@@ -22,7 +22,7 @@ export type LevelWords =
 const names: readonly (readonly [LevelName, RegExp])[] = [
   ['full', /full(?:y charged)?(?!\p{L})/iuy],
   ['storage', /storage(?: (?:level|voltage|charge))?(?!\p{L})/iuy],
-  ['empty', /(?:empty|flat)(?!\p{L})/iuy],
+  ['empty', /(?:empty|flat|landed)(?!\p{L})/iuy],
 ]
 const ofCell = / ?(?:per cell|a cell|each cell|\/ ?cell|each)(?!\p{L})/iuy
 const ofPack = / ?(?:(?:for|of|in) the |whole )?(?:pack|total)(?!\p{L})/iuy

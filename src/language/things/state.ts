@@ -10,6 +10,7 @@ import { oddNumberProblem, type Wanted } from '../scan/number.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
 import { highestCell_V, type LevelName, type LevelWords, takeLevelWords } from './level-words.ts'
+import { tooLittleTold, voltsOfLowest } from './volts-wanted.words.ts'
 
 /** A state of charge as asked: what `full` and `storage` are is for the chemistry and the house to say. */
 export type Level = State | { readonly kind: 'named'; readonly name: LevelName }
@@ -36,10 +37,33 @@ const goalWanted: Wanted = {
   example: 'full',
 }
 
-/** Reads where a charge starts. Pack volts need the pack. Throws a Problem that names the token. */
+/** A share below it is shown as none. */
+const leastShare = 0.005
+const dead = /^(?:completely |totally |stone )?dead(?: flat)?$/iu
+
+/**
+ * Reads where a pack stands. Pack volts need the pack. Throws a Problem that names the token, and one that asks for
+ * volts where all that is told is that nothing is left: that may be a pack that must never be charged.
+ */
 export function readState(text: string, pack?: Series): Read<Level> {
+  if (dead.test(plainText(text))) throw tooLittle(text)
+  const state = readAnyState(text, pack)
+  if (state.value.kind === 'soc' && state.value.soc < leastShare) throw tooLittle(text)
+  return state
+}
+
+/** The same where nothing is to be done with the pack: any share is one to ask about. */
+export function readAnyState(text: string, pack?: Series): Read<Level> {
   return readLevel(text, pack, startWanted, lowestStart_V)
 }
+
+const tooLittle = (text: string): Problem =>
+  new Problem({
+    what: tooLittleTold,
+    token: shortened(plainText(text)),
+    expected: voltsOfLowest,
+    example: '3.1V per cell',
+  })
 
 /** Reads where a charge is to go. Whether the chemistry allows that is not judged here. */
 export function readTarget(text: string, pack?: Series): Read<Level> {

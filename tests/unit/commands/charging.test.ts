@@ -93,7 +93,7 @@ describe('current', () => {
 describe('time', () => {
   it('answers the measured form of the question with its documented figures', async () => {
     const reply = await ask(
-      'time pack: 1S 5450mAh LiPo current: 5.45A from: 0% to: 4.10V until: 0.545A resistance: 8mΩ',
+      'time pack: 1S 5450mAh LiPo current: 5.45A from: 3V per cell to: 4.10V until: 0.545A resistance: 8mΩ',
     )
     expect(reply.problem).toBeUndefined()
     expect(keys(reply)).toEqual(

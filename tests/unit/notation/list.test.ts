@@ -87,7 +87,7 @@ describe('packs of a session', () => {
 
   it('writes what reads back the same, for any pack and state', () => {
     const level = fc.oneof(
-      fc.integer({ min: 0, max: 100 }).map(percent => ({ kind: 'soc' as const, soc: percent / 100 })),
+      fc.integer({ min: 1, max: 100 }).map(percent => ({ kind: 'soc' as const, soc: percent / 100 })),
       fc.integer({ min: 2000, max: 4500 }).map(mV => ({ kind: 'rest' as const, perCell_V: mV / 1000 })),
     )
     const dangersOf = { swollen: ['swollen'], hot: ['hotPack'], crashed: ['keptApart', 'crashed'] } as const

@@ -4,6 +4,7 @@ import { lihv } from '../../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
 import {
   type Level,
+  readAnyState,
   readState,
   readTarget,
   stateOf,
@@ -18,7 +19,7 @@ const rest = (perCell_V: number) => ({ kind: 'rest', perCell_V })
 describe('states and targets', () => {
   it.each([
     ['20%', { kind: 'soc', soc: 0.2 }],
-    ['0%', { kind: 'soc', soc: 0 }],
+    ['1%', { kind: 'soc', soc: 0.01 }],
     ['full', { kind: 'named', name: 'full' }],
     ['Storage', { kind: 'named', name: 'storage' }],
     ['3.7V per cell', rest(3.7)],
@@ -66,6 +67,19 @@ describe('states and targets', () => {
     },
   )
 
+  it.each(['0%', '0 %', '0.4%', 'dead', 'completely dead'])(
+    'asks for volts where %j is all that is told',
+    text => {
+      expect(problemOf(() => readState(text, pack(3))).what).toContain('volts')
+      expect(problemOf(() => readState(text)).expected).toContain('volts per cell')
+    },
+  )
+
+  it('tells the volts of an empty cell to those who only ask', () => {
+    expect(readAnyState('0%').value).toEqual({ kind: 'soc', soc: 0 })
+    expect(readTarget('0%').value).toEqual({ kind: 'soc', soc: 0 })
+  })
+
   it('needs the pack for pack volts, and does not end a charge at empty', () => {
     expect(problemOf(() => readState('11.1V')).what).toContain('pack')
     expect(problemOf(() => readTarget('empty', pack(3))).token).toBe('empty')
@@ -90,7 +104,7 @@ describe('states and targets', () => {
   it('writes a level so that it reads the same', () => {
     const some: fc.Arbitrary<Level> = fc.oneof(
       fc.constantFrom('full', 'storage', 'empty').map(name => ({ kind: 'named' as const, name })),
-      fc.double({ min: 0, max: 1, noNaN: true }).map(soc => ({ kind: 'soc' as const, soc })),
+      fc.double({ min: 0.005, max: 1, noNaN: true }).map(soc => ({ kind: 'soc' as const, soc })),
       fc.double({ min: 0, max: 4.5, noNaN: true }).map(perCell_V => ({ kind: 'rest' as const, perCell_V })),
     )
     fc.assert(

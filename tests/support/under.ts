@@ -1,0 +1,17 @@
+// Commands as they answer where the words around a question tell of dangers, or leave doubts.
+
+import type { Command } from '../../src/assistant/old-command.ts'
+import type { Danger } from '../../src/charging/situation/dangers.ts'
+import type { Doubt } from '../../src/charging/situation/doubts.ts'
+
+export interface ToldAround {
+  readonly dangers: readonly Danger[]
+  readonly doubts: readonly Doubt[]
+}
+
+/** `told` is looked at whenever one of them answers. */
+export const under = (commands: readonly Command[], told: () => ToldAround): readonly Command[] =>
+  commands.map(command => ({
+    ...command,
+    answer: (inputs, context) => command.answer(inputs, { ...context, ...told() }),
+  }))
