@@ -1,5 +1,6 @@
 // Text as typed, made plain: one kind of space, sign, ohm and micro, and nothing invisible.
 
+import { questionOfAtMost, tooLong } from './plain-text.words.ts'
 import { Problem } from './problem.ts'
 
 /** Longer texts are no question about charging; the limit also bounds the work of every reader. */
@@ -25,9 +26,9 @@ const plainForms: readonly (readonly [RegExp, string])[] = [
 export function plainText(text: string): string {
   if (text.length > longestText) {
     throw new Problem({
-      what: `That is ${text.length} characters long.`,
+      what: tooLong(text.length),
       token: shortened(text),
-      expected: `a question of at most ${longestText} characters`,
+      expected: questionOfAtMost(longestText),
       example: 'current pack: 3S 720 LiHV charger: 0.5/1/2/4A',
     })
   }
@@ -56,5 +57,3 @@ export const spaced = (text: string): string =>
     .toLowerCase()
     .replace(/[^\p{L}\d']+/gu, ' ')
     .trim()} `
-
-export const nothingThere = 'There is nothing to read.'

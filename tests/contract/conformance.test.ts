@@ -38,7 +38,7 @@ const questions: readonly string[] = [
   'what current for a 3s 720 hv on a 0.5/1/2/4 A charger',
   'how long for 6s 1300 lipo at 2A from 3.6',
   'can my 4s 5000 li-ion charge 6 of my 3s 720 lihv',
-  'time pack: 1S 5450mAh LiPo current: 5.45A from: 0% to: 4.10V until: 0.545A resistance: 8mΩ',
+  'time pack: 1S 5450mAh LiPo current: 5.45A from: 3V per cell to: 4.10V until: 0.545A resistance: 8mΩ',
   'time pack: 2S 1100 LiFe current: 1A to: 4.2V',
   'current pack: 1S 300 LiPo charger: 1/2/3/5A',
   'current pack: 3S 720 LiHV from: 2.1V per cell',

@@ -29,7 +29,11 @@ export const somePack: fc.Arbitrary<Pack> = fc
       // As often a small pack as a large one.
       capacity_Ah: between(Math.log(0.02), Math.log(60)).map(Math.exp),
     }),
-    sometimes({ labelRate_C: between(0.1, 20), cellResistance_ohm: between(0.0005, 0.2) }),
+    sometimes({
+      labelRate_C: between(0.1, 20),
+      dischargeRate_C: between(1, 200),
+      cellResistance_ohm: between(0.0005, 0.2),
+    }),
   )
   .map(([pack, label]) => ({ ...pack, ...label }))
 

@@ -38,7 +38,7 @@ export async function dispatch(
     readAs = withNames(understood.readAs, used, locale)
     const answer = await definition.answer(understood.inputs, context)
     const assumed = new Set([
-      ...understood.assumed,
+      ...understood.assumed.map(said => said(locale)),
       ...notUsed(question, locale),
       ...(recalled?.assumed ?? []),
       ...(answer.assumed ?? []),

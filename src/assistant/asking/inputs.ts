@@ -1,5 +1,6 @@
 // From the words of a question to the typed inputs of its command, and back to words for the read-as line.
 
+import type { Said } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
 import type { Earlier } from '../../language/kinds/value-kind.ts'
 import type { Question } from '../../language/sentence/question.ts'
@@ -8,7 +9,7 @@ import { needed, takesNo, takesOnly } from './inputs.words.ts'
 
 export interface Understood {
   readonly inputs: Readonly<Record<string, unknown>>
-  readonly assumed: readonly string[]
+  readonly assumed: readonly Said[]
   /** The question in canonical notation. */
   readonly question: Question
   readonly readAs: string
@@ -18,7 +19,7 @@ export interface Understood {
 export function understand(command: Command, options: Readonly<Record<string, string>>): Understood {
   refuseUnknown(command, options)
   const inputs: Record<string, unknown> = {}
-  const assumed: string[] = []
+  const assumed: Said[] = []
   const canonical: Record<string, string> = {}
   const phrases: string[] = []
   for (const [name, option] of Object.entries(command.options)) {

@@ -6,7 +6,8 @@ import type { HouseLimits } from './house-limits.ts'
 /** Where a charge starts or ends. Voltages are per cell; `soc` is 0 to 1. */
 export type State =
   | { readonly kind: 'soc'; readonly soc: number }
-  | { readonly kind: 'rest'; readonly perCell_V: number }
+  /** With the volts of the whole pack where those were told. */
+  | { readonly kind: 'rest'; readonly perCell_V: number; readonly pack_V?: number }
 
 /** Where a charge is to go: hold at a voltage until the current falls, or stop at a state of charge. */
 export type Target =

@@ -45,7 +45,7 @@ const notations: Readonly<Record<QuantityName, Notation>> = {
   rate: { read: readRate, write: writeRate },
   energy: { read: readEnergy, write: writeEnergy },
   count: {
-    read: text => readCount(text.replace(/ ?cells?$/i, ''), { phrase: 'a number of cells' }),
+    read: text => readCount(text.replace(/ ?cells?$/i, ''), { phrase: ({ say }) => say`a number of cells` }),
     write: writeCount,
   },
 }

@@ -2,6 +2,7 @@
 
 import { plainText } from '../../ground/plain-text.ts'
 import { readPercent, readVoltage, writePercent, writeVoltage } from '../quantities/quantities.ts'
+import { dropInVolts, shareOfVolts } from './reading-kinds.words.ts'
 import type { ValueKind } from './value-kind.ts'
 
 export type DropLimit =
@@ -10,8 +11,8 @@ export type DropLimit =
 
 const suggestions = ['3%', '0.3V', '5%', '0.5V'] as const
 
-const shareRange = { phrase: 'a share of the voltage', min: 0.001, max: 0.5, example: '3%' }
-const voltsRange = { phrase: 'a drop in volts', min: 0.01, max: 20, example: '0.3V' }
+const shareRange = { phrase: shareOfVolts, min: 0.001, max: 0.5, example: '3%' }
+const voltsRange = { phrase: dropInVolts, min: 0.01, max: 20, example: '0.3V' }
 
 export const dropKind: ValueKind<DropLimit> = {
   name: 'drop',

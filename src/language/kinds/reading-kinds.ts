@@ -1,20 +1,21 @@
 // Options that take what a meter or charger shows: volts cell by cell, resistances, a load with its volts.
 
 import type { LoadReading } from '../../charging/upkeep/health.ts'
-import type { Said } from '../../ground/locale.ts'
-import { nothingThere, plainText, quoted } from '../../ground/plain-text.ts'
+import { plainText, quoted } from '../../ground/plain-text.ts'
+import { nothingThere } from '../../ground/plain-text.words.ts'
 import { Problem } from '../../ground/problem.ts'
 import * as notation from '../quantities/quantities.ts'
 import {
   ampsAndVolts,
-  cutoffs,
-  noCondition,
-  noLoad,
-  oneForEach,
-  resistances,
+  cutoffOfCell,
+  type ListedReading,
+  moreCellsThan,
+  notACondition,
+  notALoad,
+  oneForEachCell,
+  resistanceOfCell,
   restOrFull,
-  tooManyCells,
-  volts,
+  voltsOfCell,
 } from './reading-kinds.words.ts'
 import type { ValueKind } from './value-kind.ts'
 
@@ -36,21 +37,20 @@ function plainReader<T>(
   }
 }
 
-interface ListOf {
-  /** What one of them is, for what was expected. */
-  readonly many: Said
+interface ListWords {
+  readonly listed: ListedReading
   readonly example: string
 }
 
 /** One value a cell, up to fourteen. */
-function listOf(text: string, { many, example }: ListOf, readOne: (token: string) => number): number[] {
+function listOf(text: string, { listed, example }: ListWords, readOne: (token: string) => number): number[] {
   const tokens = plainText(text)
     .split(separators)
     .filter(token => token !== '')
-  const wanted = { expected: oneForEach(many, mostCells), example }
+  const wanted = { expected: oneForEachCell(listed, mostCells), example }
   if (tokens.length === 0) throw new Problem({ what: nothingThere, ...wanted })
   if (tokens.length > mostCells) {
-    throw new Problem({ what: tooManyCells(mostCells), ...quoted(text), ...wanted })
+    throw new Problem({ what: moreCellsThan(mostCells), ...quoted(text), ...wanted })
   }
   return tokens.map(readOne)
 }
@@ -59,7 +59,7 @@ const bare = /^[+-]?[\d.,]+$/
 /** The unit of a bare numeral is the list's. */
 const withUnit = (token: string, unit: string): string => (bare.test(token) ? `${token}${unit}` : token)
 
-const cellRange = { phrase: 'volts of one cell', max: 10, example: '3.82V' }
+const cellRange = { phrase: voltsOfCell, max: 10, example: '3.82V' }
 
 export const cellVoltsKind = plainReader<readonly number[]>(
   'cell volts',
@@ -67,13 +67,13 @@ export const cellVoltsKind = plainReader<readonly number[]>(
   text =>
     listOf(
       text.replace(/(?<=\d) ?(m?v)(?![a-z])/giu, '$1'),
-      { many: volts, example: '3.82 3.83 3.79 3.83' },
+      { listed: 'volts', example: '3.82 3.83 3.79 3.83' },
       token => notation.readVoltage(withUnit(token, 'V'), cellRange),
     ),
   cells => cells.map(notation.writeVoltage).join(' '),
 )
 
-const cutoffRange = { phrase: 'a cutoff of one cell', min: 2.5, max: 4.5, example: '4.20V' }
+const cutoffRange = { phrase: cutoffOfCell, min: 2.5, max: 4.5, example: '4.20V' }
 
 export const cutoffsKind = plainReader<readonly number[]>(
   'cutoffs',
@@ -81,13 +81,13 @@ export const cutoffsKind = plainReader<readonly number[]>(
   text =>
     listOf(
       text.replace(/ ?v(?:olts?)?(?: per cell)?$/iu, ''),
-      { many: cutoffs, example: '4.20/4.35V' },
+      { listed: 'cutoffs', example: '4.20/4.35V' },
       token => notation.readVoltage(withUnit(token, 'V'), cutoffRange),
     ),
   cutoffs_V => cutoffs_V.map(notation.writeVoltage).join('/'),
 )
 
-const resistanceRange = { phrase: 'a resistance of one cell', max: 1, example: '6mΩ' }
+const resistanceRange = { phrase: resistanceOfCell, max: 1, example: '6mΩ' }
 
 export const cellResistancesKind = plainReader<readonly number[]>(
   'cell resistances',
@@ -95,7 +95,7 @@ export const cellResistancesKind = plainReader<readonly number[]>(
   text => {
     const shared = /(?<=[\d ])(mΩ|mohms?|milliohms?|Ω|ohms?)$/iu.exec(plainText(text))?.[1] ?? ''
     const joined = plainText(text).replace(/(?<=\d) (?=(?:m|milli)?(?:Ω|ohm))/giu, '')
-    return listOf(joined, { many: resistances, example: '5 5 6 5 mΩ' }, token =>
+    return listOf(joined, { listed: 'resistances', example: '5 5 6 5 mΩ' }, token =>
       notation.readResistance(withUnit(token, shared), resistanceRange),
     )
   },
@@ -110,7 +110,7 @@ const conditionReader = plainReader<'rest' | 'full'>(
     if (word === 'rest' || word === 'at rest') return 'rest'
     if (word === 'full' || word === 'at full') return 'full'
     throw new Problem({
-      what: noCondition,
+      what: notACondition,
       ...quoted(text),
       expected: restOrFull,
       example: 'rest',
@@ -133,7 +133,7 @@ export const loadKind = plainReader<LoadReading>(
     const match = loadWords.exec(plainText(text))
     if (!match) {
       throw new Problem({
-        what: noLoad,
+        what: notALoad,
         ...quoted(text),
         expected: ampsAndVolts,
         example: '5A 11.9V',

@@ -1,28 +1,46 @@
-// What is said of meter readings that cannot be read.
+// What is said of readings that cannot be read, of cells, drops, loads and scale factors.
 
 import type { Said } from '../../ground/locale.ts'
 
-export const volts: Said = ({ say }) => say`volts`
-export const cutoffs: Said = ({ say }) => say`cutoffs`
-export const resistances: Said = ({ say }) => say`resistances with their unit`
+export type ListedReading = 'volts' | 'cutoffs' | 'resistances'
 
-export const oneForEach =
-  (many: Said, most: number): Said =>
-  locale =>
-    locale.say`${many(locale)}, one for each of 1 to ${locale.show.number(most, 0)} cells`
+export const oneForEachCell =
+  (listed: ListedReading, most: number): Said =>
+  ({ say, show }) => {
+    const cells = show.number(most, 0)
+    switch (listed) {
+      case 'volts':
+        return say`volts, one for each of 1 to ${cells} cells`
+      case 'cutoffs':
+        return say`cutoffs, one for each of 1 to ${cells} cells`
+      case 'resistances':
+        return say`resistances with their unit, one for each of 1 to ${cells} cells`
+    }
+  }
 
-export const tooManyCells =
+export const moreCellsThan =
   (most: number): Said =>
   ({ say, show }) =>
     say`That is more than ${show.number(most, 0)} cells.`
 
-export const noCondition: Said = ({ say }) => say`I cannot read that as when the cells were measured.`
+export const voltsOfCell: Said = ({ say }) => say`volts of one cell`
+export const cutoffOfCell: Said = ({ say }) => say`a cutoff of one cell`
+export const resistanceOfCell: Said = ({ say }) => say`a resistance of one cell`
 
-export const restOrFull: Said = ({ say, own }) =>
-  say`${own('rest')} (half an hour after any use) or ${own('full')} (at the end of a charge)`
+export const notACondition: Said = ({ say }) => say`I cannot read that as when the cells were measured.`
+export const restOrFull: Said = ({ say }) =>
+  say`rest (half an hour after any use) or full (at the end of a charge)`
 
-export const noLoad: Said = ({ say }) => say`I cannot read that as a load and the volts of the pack under it.`
-
+export const notALoad: Said = ({ say }) =>
+  say`I cannot read that as a load and the volts of the pack under it.`
 export const ampsAndVolts: Said = ({ say }) => say`amps and pack volts, or rest and pack volts`
 
-export const noScale: Said = ({ say }) => say`That is no scale factor that I know of.`
+export const shareOfVolts: Said = ({ say }) => say`a share of the voltage`
+export const dropInVolts: Said = ({ say }) => say`a drop in volts`
+
+export const notAScale: Said = ({ say }) => say`That is no scale factor that I know of.`
+
+export const scaleRange =
+  (least: number, most: number): Said =>
+  ({ say, show }) =>
+    say`a scale factor from ${show.number(least, 2)} to ${show.number(most, 0)}, without a unit`

@@ -2,13 +2,13 @@
 
 import { plainText, quoted } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
-import { decimalText, oddNumberProblem, shiftedDecimal } from '../scan/number.ts'
-import { noScale } from './reading-kinds.words.ts'
+import { decimalText, oddNumberProblem, shiftedDecimal, type Wanted } from '../scan/number.ts'
+import { notAScale, scaleRange } from './reading-kinds.words.ts'
 import type { ValueKind } from './value-kind.ts'
 
 const range = { least: 0.01, most: 100_000 }
-const wanted = {
-  expected: `a scale factor from ${range.least} to ${range.most}, without a unit`,
+const wanted: Wanted = {
+  expected: scaleRange(range.least, range.most),
   example: '400',
 }
 
@@ -21,7 +21,7 @@ export const scaleKind: ValueKind<number> = {
     if (odd) throw odd
     const value = Number(decimalText(plain, wanted))
     if (value >= range.least && value <= range.most) return { value, assumed: [] }
-    throw new Problem({ what: noScale, ...quoted(plain), ...wanted })
+    throw new Problem({ what: notAScale, ...quoted(plain), ...wanted })
   },
   write: value => shiftedDecimal(value, 0),
   complete: () => [],

@@ -32,21 +32,21 @@ function listKind<T>(
 
 export const sessionPacksKind = listKind<StandingPack>(
   'session packs',
-  { phrase: 'packs', most: 60, example: '4x 3S 720 LiHV at 3.7V; 2x 2S 450 LiPo at 20%' },
+  { listed: 'packs', most: 60, example: '4x 3S 720 LiHV at 3.7V; 2x 2S 450 LiPo at 20%' },
   readStandingPack,
   writeStandingPack,
 )
 
 export const sessionChargersKind = listKind<Charger>(
   'session chargers',
-  { phrase: 'chargers', most: 6, example: '2x 0.1-5A by 0.1 80W; 0.5/1/2/4A 80W' },
+  { listed: 'chargers', most: 6, example: '2x 0.1-5A by 0.1 80W; 0.5/1/2/4A 80W' },
   readCharger,
   writeCharger,
 )
 
 export const sessionSourcesKind = listKind<StandingSource>(
   'session sources',
-  { phrase: 'sources', most: 4, example: 'PD 65W; 4S 5000 Li-ion at 80%' },
+  { listed: 'sources', most: 4, example: 'PD 65W; 4S 5000 Li-ion at 80%' },
   readStandingSource,
   writeStandingSource,
 )

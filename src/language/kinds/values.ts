@@ -4,8 +4,10 @@ import type { Charger } from '../../charging/things/charger.ts'
 import type { Chemistry } from '../../charging/things/chemistry.ts'
 import type { Pack } from '../../charging/things/pack.ts'
 import type { Source } from '../../charging/things/source.ts'
+import { plainText } from '../../ground/plain-text.ts'
 import { readDuration, writeDuration } from '../quantities/duration.ts'
 import * as notation from '../quantities/quantities.ts'
+import { fahrenheitIs, gaugeTaken } from '../quantities/quantity.words.ts'
 import { completions } from '../sentence/completions.ts'
 import { type CellType, readCellType, writeCellType } from '../things/cell-type.ts'
 import { readCharger, writeCharger } from '../things/charger.ts'
@@ -74,7 +76,7 @@ export const stateKind: ValueKind<Level> = {
   complete: prefix => completions('from', prefix),
 }
 
-/** Where nothing is to be done with the pack. */
+/** Where nothing is to be done with the pack: also without anything left. */
 export const anyStateKind: ValueKind<Level> = {
   ...stateKind,
   read: (text, earlier) => readAnyState(text, seriesOf(earlier)),
@@ -125,11 +127,15 @@ export const resistanceKind = plainKind('resistance', notation.readResistance, n
   '6mΩ',
   '12mΩ',
 ])
-export const temperatureKind = plainKind('temperature', notation.readTemperature, notation.writeTemperature, [
-  '20°C',
-  '5°C',
-  '35°C',
-])
+/** °F is converted, out loud. */
+export const temperatureKind: ValueKind<number> = {
+  ...plainKind('temperature', notation.readTemperature, notation.writeTemperature, ['20°C', '5°C', '35°C']),
+  read: text => {
+    const value = notation.readTemperature(text)
+    const typed = plainText(text)
+    return { value, assumed: /f(?:ahrenheit)?$/i.test(typed) ? [fahrenheitIs(typed, value)] : [] }
+  },
+}
 export const percentKind = plainKind('percent', notation.readPercent, notation.writePercent, [
   '50%',
   '20%',
@@ -141,11 +147,15 @@ export const lengthKind = plainKind('length', notation.readLength, notation.writ
   '50cm',
   '2ft',
 ])
-export const gaugeKind = plainKind('gauge', notation.readGauge, notation.writeGauge, [
-  'AWG 16',
-  'AWG 12',
-  'AWG 20',
-])
+/** A cross-section stands for the gauge next thinner, out loud. */
+export const gaugeKind: ValueKind<number> = {
+  ...plainKind('gauge', notation.readGauge, notation.writeGauge, ['AWG 16', 'AWG 12', 'AWG 20']),
+  read: text => {
+    const value = notation.readGauge(text)
+    const typed = plainText(text)
+    return { value, assumed: /awg|gauge/i.test(typed) ? [] : [gaugeTaken(typed, value)] }
+  },
+}
 export const countKind = plainKind('count', text => notation.readCount(text), notation.writeCount, [
   '6',
   '4',

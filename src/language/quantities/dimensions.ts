@@ -21,9 +21,6 @@ export interface Unit {
 }
 
 export interface Dimension {
-  readonly name: string
-  /** With an article, as in "expected a current from …". */
-  readonly phrase: string
   readonly units: Readonly<Record<string, Unit>>
   /** The unit in which values are written out and ranges told. */
   readonly written: string
@@ -41,17 +38,16 @@ const times = (factor: number, ...names: string[]): Record<string, Unit> =>
 /** Units are looked up in lower case. Inch, foot, ounce and pound are exact by the 1959 yard and pound agreement. */
 export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
   current: {
-    name: 'current',
-    phrase: 'a current',
-    units: { ...ten(0, 'a', 'amp', 'amps', 'ampere', 'amperes'), ...ten(-3, 'ma', 'milliamp', 'milliamps') },
+    units: {
+      ...ten(0, 'a', 'amp', 'amps', 'ampere', 'amperes'),
+      ...ten(-3, 'ma', 'milliamp', 'milliamps', 'milliampere', 'milliamperes'),
+    },
     written: 'A',
     min: 0.01,
     max: 60,
     example: '1.5A',
   },
   voltage: {
-    name: 'voltage',
-    phrase: 'a voltage',
     units: { ...ten(0, 'v', 'volt', 'volts'), ...ten(-3, 'mv', 'millivolt', 'millivolts') },
     written: 'V',
     min: 0,
@@ -59,26 +55,20 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     example: '3.85V',
   },
   capacity: {
-    name: 'capacity',
-    phrase: 'a capacity',
-    units: { ...ten(0, 'ah'), ...ten(-3, 'mah') },
+    units: { ...ten(0, 'ah', 'a·h'), ...ten(-3, 'mah', 'ma·h') },
     written: 'mAh',
     min: 0.02,
     max: 60,
     example: '720mAh',
   },
   energy: {
-    name: 'energy',
-    phrase: 'an energy',
-    units: { ...ten(0, 'wh'), ...ten(3, 'kwh'), ...ten(-3, 'mwh') },
+    units: { ...ten(0, 'wh', 'w·h'), ...ten(3, 'kwh', 'kw·h'), ...ten(-3, 'mwh') },
     written: 'Wh',
     min: 0.1,
     max: 5000,
     example: '74Wh',
   },
   power: {
-    name: 'power',
-    phrase: 'a power',
     units: { ...ten(0, 'w', 'watt', 'watts'), ...ten(3, 'kw') },
     written: 'W',
     min: 0.5,
@@ -86,8 +76,6 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     example: '80W',
   },
   resistance: {
-    name: 'resistance',
-    phrase: 'a resistance',
     units: {
       ...ten(0, 'Ω', 'ohm', 'ohms'),
       ...ten(-3, 'mΩ', 'mohm', 'mohms', 'milliohm', 'milliohms'),
@@ -99,8 +87,6 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     example: '6mΩ',
   },
   temperature: {
-    name: 'temperature',
-    phrase: 'a temperature',
     units: {
       ...ten(0, '°c', 'c', 'celsius', 'centigrade'),
       ...Object.fromEntries(
@@ -113,8 +99,6 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     example: '25°C',
   },
   share: {
-    name: 'percentage',
-    phrase: 'a percentage',
     units: ten(-2, '%', 'percent', 'pct'),
     written: '%',
     min: 0,
@@ -122,8 +106,6 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     example: '80%',
   },
   rate: {
-    name: 'C-rate',
-    phrase: 'a C-rate',
     units: ten(0, 'c'),
     written: 'C',
     min: 0.01,
@@ -131,8 +113,6 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     example: '2C',
   },
   length: {
-    name: 'length',
-    phrase: 'a length',
     units: {
       ...ten(0, 'm', 'metre', 'metres', 'meter', 'meters'),
       ...ten(-2, 'cm'),
@@ -146,8 +126,6 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     example: '30cm',
   },
   mass: {
-    name: 'mass',
-    phrase: 'a mass',
     units: {
       ...ten(0, 'kg'),
       ...ten(-3, 'g', 'gram', 'grams'),

@@ -1,11 +1,13 @@
 // Durations: hours, minutes and seconds with their units, down to `1h20`.
 
-import { nothingThere, plainText, quoted, shortened } from '../../ground/plain-text.ts'
+import { plainText, quoted, shortened } from '../../ground/plain-text.ts'
+import { nothingThere } from '../../ground/plain-text.words.ts'
 import { Problem } from '../../ground/problem.ts'
-import { decimalText, shiftedDecimal } from '../scan/number.ts'
+import { decimalText, shiftedDecimal, type Wanted } from '../scan/number.ts'
+import { colonUnclear, durationOutside, durationRange, needsUnit, notADuration } from './quantity.words.ts'
 
 const longest_s = 7 * 24 * 3600
-const wanted = { expected: 'a duration from 1 s to 168 h', example: '1h20' }
+const wanted: Wanted = { expected: durationRange, example: '1h20' }
 
 const number = String.raw`(\d+(?:[.,]\d+)*)`
 const whole = new RegExp(
@@ -26,7 +28,7 @@ export function readDuration(text: string): number {
     Number(decimalText(seconds, wanted))
   if (duration_s >= 1 && duration_s <= longest_s) return duration_s
   throw new Problem({
-    what: 'That duration is outside the range I work with.',
+    what: durationOutside,
     token: shortened(plain),
     ...wanted,
   })
@@ -47,9 +49,9 @@ function problem(plain: string): Problem {
     plain === ''
       ? nothingThere
       : /^\d+:\d/.test(plain)
-        ? 'A colon could part hours from minutes or minutes from seconds.'
+        ? colonUnclear
         : /^[\d.,]+$/.test(plain)
-          ? 'That number needs a unit.'
-          : 'I cannot read that as a duration.'
+          ? needsUnit
+          : notADuration
   return new Problem({ what, ...quoted(plain), ...wanted })
 }

@@ -1,9 +1,12 @@
 // One reader for each quantity that a question can carry. All throw a Problem that names the token.
 
+import { thickestGauge, thinnestGauge, wireArea_mm2 } from '../../charging/things/wire.ts'
+import type { Said } from '../../ground/locale.ts'
 import { plainText, quoted } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { decimalText, oddNumberProblem } from '../scan/number.ts'
 import { checked, type Narrower, readQuantity, writeQuantity } from './quantity.ts'
+import { cannotReadAs, gaugeRange, notAGauge, numberOfPacks, wholeNumber } from './quantity.words.ts'
 
 type Reader = (text: string, narrower?: Narrower) => number
 type Writer = (value: number) => string
@@ -49,7 +52,7 @@ export const writeMass: Writer = value => writeQuantity(value, 'mass')
 
 export interface WholeNumberRange {
   /** What is counted, as in "a number of packs". */
-  readonly phrase?: string
+  readonly phrase?: Said
   readonly min?: number
   readonly max?: number
   readonly example?: string
@@ -62,9 +65,9 @@ export const countWords = numberWords.slice(2)
 
 /** A whole number: `6`, `6x`, `x6`, `6 packs`, `six`. */
 export function readCount(text: string, range: WholeNumberRange = {}): number {
-  const { phrase = 'a number of packs', min = 1, max = 100, example = '6' } = range
+  const { phrase = numberOfPacks, min = 1, max = 100, example = '6' } = range
   const plain = plainText(text)
-  const wanted = { expected: `${phrase}, a whole number from ${min} to ${max}`, example }
+  const wanted = { expected: wholeNumber(phrase, min, max), example }
   const odd = oddNumberProblem(plain, wanted)
   if (odd) throw odd
   const said =
@@ -72,23 +75,35 @@ export function readCount(text: string, range: WholeNumberRange = {}): number {
   const word = numberWords.indexOf(said.toLowerCase())
   const count = word >= 0 ? word : /\d/.test(said) ? Number(decimalText(said, wanted)) : Number.NaN
   if (Number.isInteger(count) && count >= min && count <= max) return count
-  throw new Problem({ what: `I cannot read that as ${phrase}.`, ...quoted(plain), ...wanted })
+  throw new Problem({ what: cannotReadAs(phrase), ...quoted(plain), ...wanted })
 }
 
 export const writeCount: Writer = value => String(value)
 
-/** American wire gauge, 0 to 40: `18 AWG`, `AWG 18`, `18awg`. */
+const crossSection =
+  /^(\d+(?:[.,]\d+)?|[.,]\d+) ?(?:mm(?:2|²|\^2)|sq\.? ?mm|square (?:mm|millimet(?:re|er)s?))$/i
+
+/** American wire gauge, 0 to 40: `18 AWG`, `AWG 18`, `16 gauge`; of a cross-section (`2.5mm²`) the one next thinner. */
 export function readGauge(text: string): number {
   const plain = plainText(text)
-  const match = /^(?:awg ?(\d{1,2})|(\d{1,2}) ?awg)$/i.exec(plain)
-  const gauge = Number(match?.[1] ?? match?.[2] ?? Number.NaN)
+  const match = /^(?:(?:awg|gauge) ?(\d{1,2})|(\d{1,2}) ?-?(?:awg|ga(?:uge)?))$/i.exec(plain)
+  const area = crossSection.exec(plain)?.[1]
+  const gauge = area === undefined ? Number(match?.[1] ?? match?.[2] ?? Number.NaN) : thinnerThan(area)
   if (gauge >= 0 && gauge <= 40) return gauge
   throw new Problem({
-    what: 'I cannot read that as a wire gauge.',
+    what: notAGauge,
     ...quoted(plain),
-    expected: 'an American wire gauge from 0 to 40',
+    expected: gaugeRange,
     example: 'AWG 18',
   })
+}
+
+function thinnerThan(area: string): number {
+  const mm2 = Number(area.replace(',', '.'))
+  for (let gauge = thickestGauge; gauge <= thinnestGauge; gauge += 1) {
+    if (wireArea_mm2(gauge) <= mm2) return gauge
+  }
+  return Number.NaN
 }
 
 export const writeGauge: Writer = value => `AWG ${value}`

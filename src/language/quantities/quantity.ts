@@ -1,20 +1,23 @@
 // Reading and writing one quantity: a number with its unit, inside the range that makes sense.
 
-import { nothingThere, plainText, quoted, shortened } from '../../ground/plain-text.ts'
+import type { Said } from '../../ground/locale.ts'
+import { plainText, quoted, shortened } from '../../ground/plain-text.ts'
+import { nothingThere } from '../../ground/plain-text.words.ts'
 import { Problem } from '../../ground/problem.ts'
 import { decimalText, oddNumberProblem, shiftedDecimal, takeNumeral, type Wanted } from '../scan/number.ts'
 import { Scanner } from '../scan/scanner.ts'
 import { type Dimension, type DimensionName, dimensions, type Unit } from './dimensions.ts'
+import { between, cannotReadAs, dimensionWords, needsUnit, outOfRange } from './quantity.words.ts'
 
 /** A narrower range than the dimension's own, in its base unit, and the name to say it of. */
 export interface Narrower {
-  readonly phrase?: string
+  readonly phrase?: Said
   readonly min?: number
   readonly max?: number
   readonly example?: string
 }
 
-const unitWord = /(?:(?:°|deg(?:rees?)?(?= ?[cf](?!\p{L}))) ?)?\p{L}+|[%"']/iuy
+const unitWord = /(?:(?:°|deg(?:rees?)?(?= ?[cf](?!\p{L}))) ?)?\p{L}+(?:·\p{L}+)?|[%"']/iuy
 
 /**
  * Reads the whole text as one quantity and gives it in the dimension's base unit (A, V, Ah, Wh, W, Ω, °C, m, kg;
@@ -24,7 +27,7 @@ export function readQuantity(text: string, dimension: DimensionName, narrower?: 
   const scan = new Scanner(plainText(text))
   const value = takeQuantity(scan, dimension, narrower)
   if (value !== undefined && scan.done) return value
-  throw notAQuantity(scan.text, dimensions[dimension], narrower)
+  throw notAQuantity(scan.text, dimension, narrower)
 }
 
 /** Reads a quantity where the scanner stands; undefined, and not moved, where there is none of this dimension. */
@@ -66,19 +69,19 @@ export function quantityOf(
 ): number {
   const known = unitOf(unit, dimensions[dimension])
   if (!known) throw new RangeError(`${unit} is no unit of ${dimension}`)
-  const value = toBase(decimalText(numeral, wanted(dimensions[dimension], narrower)), known)
+  const value = toBase(decimalText(numeral, wanted(dimension, narrower)), known)
   return checked(value, token, dimension, narrower)
 }
 
 /** Gives `value` back where it is in range; throws a Problem for `token` where it is not. */
 export function checked(value: number, token: string, dimension: DimensionName, narrower?: Narrower): number {
-  const { min, max, name } = { ...dimensions[dimension], ...narrower }
+  const { min, max } = { ...dimensions[dimension], ...narrower }
   if (value >= min && value <= max) return value
   const side = value < min ? 'below' : 'above'
   throw new Problem({
-    what: `That ${name} is ${side} the range I work with.`,
+    what: outOfRange(dimensionWords[dimension].name, side),
     token: shortened(token),
-    ...wanted(dimensions[dimension], narrower),
+    ...wanted(dimension, narrower),
   })
 }
 
@@ -105,19 +108,21 @@ function unitOf(word: string | undefined, { units }: Pick<Dimension, 'units'>): 
   return Object.hasOwn(units, lower) ? units[lower] : undefined
 }
 
-function wanted(dimension: Dimension, narrower: Narrower = {}): Wanted {
-  const { phrase, min, max, example } = { ...dimension, ...narrower }
+function wanted(name: DimensionName, narrower: Narrower = {}): Wanted {
+  const dimension = dimensions[name]
+  const { min, max, example } = { ...dimension, ...narrower }
   const shown = (value: number) => inUnitWritten(value, dimension)
-  return { expected: `${phrase} from ${shown(min)} to ${shown(max)} ${dimension.written}`, example }
+  const phrase = narrower.phrase ?? dimensionWords[name].phrase
+  return { expected: between(phrase, shown(min), `${shown(max)} ${dimension.written}`), example }
 }
 
-function notAQuantity(text: string, dimension: Dimension, narrower?: Narrower): Problem {
+function notAQuantity(text: string, dimension: DimensionName, narrower?: Narrower): Problem {
   const expectation = wanted(dimension, narrower)
   const odd = oddNumberProblem(text, expectation)
   if (odd) return odd
   if (text === '') return new Problem({ what: nothingThere, ...expectation })
   const bare = /^[+-]?[\d.,]+$/.test(text)
   if (bare) decimalText(text, expectation)
-  const what = bare ? 'That number needs a unit.' : `I cannot read that as ${dimension.phrase}.`
+  const what = bare ? needsUnit : cannotReadAs(dimensionWords[dimension].phrase)
   return new Problem({ what, ...quoted(text), ...expectation })
 }

@@ -1,9 +1,11 @@
 // Several things in one value, with ";" between them and how many before each: `2x 0.5/1/2A 50W; 0.1-10A by 0.1`.
 
-import { nothingThere, plainText, quoted } from '../../ground/plain-text.ts'
+import { plainText, quoted } from '../../ground/plain-text.ts'
+import { nothingThere } from '../../ground/plain-text.words.ts'
 import { Problem } from '../../ground/problem.ts'
 import { readCount } from '../quantities/quantities.ts'
 import type { Read } from './read.ts'
+import { type Listed, moreThan, numberOf, severalOf } from './scan.words.ts'
 
 export interface Counted<T> {
   readonly count: number
@@ -11,8 +13,7 @@ export interface Counted<T> {
 }
 
 export interface ListRules {
-  /** What is listed, in the plural. */
-  readonly phrase: string
+  readonly listed: Listed
   /** Most of them, counted one by one. */
   readonly most: number
   readonly example: string
@@ -31,7 +32,7 @@ export function readList<T>(
   const plain = plainText(text)
   const entries = plain.split(separator).filter(entry => entry !== '')
   const wanted = {
-    expected: `1 to ${rules.most} ${rules.phrase} with ";" between them`,
+    expected: severalOf(rules.listed, rules.most),
     example: rules.example,
   }
   if (entries.length === 0) throw new Problem({ what: nothingThere, ...wanted })
@@ -39,19 +40,19 @@ export function readList<T>(
     const counted = leadingCount.exec(entry)
     const { value: item, assumed } = readItem(counted ? entry.slice(counted[0].length) : entry)
     const count = counted
-      ? readCount(counted[1] ?? '', { phrase: `a number of ${rules.phrase}`, max: rules.most })
+      ? readCount(counted[1] ?? '', { phrase: numberOf(rules.listed), max: rules.most })
       : 1
     return { value: { count, item }, assumed }
   })
   const value = read.map(entry => entry.value)
   if (value.reduce((sum, { count }) => sum + count, 0) > rules.most) {
     throw new Problem({
-      what: `That is more than ${rules.most} ${rules.phrase}.`,
+      what: moreThan(rules.listed, rules.most),
       ...quoted(plain),
       ...wanted,
     })
   }
-  return { value, assumed: [...new Set(read.flatMap(entry => entry.assumed))] }
+  return { value, assumed: read.flatMap(entry => entry.assumed) }
 }
 
 /** Canonical text; reading it gives the same list. */

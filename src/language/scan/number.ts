@@ -1,7 +1,9 @@
 // Decimal numbers: point or comma, and nothing that could be read two ways.
 
+import type { Said } from '../../ground/locale.ts'
 import { shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
+import { notOneNumber, onlyPlainDecimals, pointAndNoThousands, thousandsOrDecimals } from './scan.words.ts'
 import type { Scanner } from './scanner.ts'
 
 const numeral = /[+-]?(?:\d+(?:[.,]\d+)*|[.,]\d+)/y
@@ -10,7 +12,7 @@ const thousands = /^[+-]?[1-9]\d{0,2}(?:,\d{3})+$/
 
 /** What was wanted where a number stands: `expected` gives the range, `example` something that would do. */
 export interface Wanted {
-  readonly expected: string
+  readonly expected: Said
   readonly example: string
 }
 
@@ -26,14 +28,14 @@ export function takeNumeral(scan: Scanner): string | undefined {
 export function decimalText(typed: string, wanted: Wanted): string {
   if (thousands.test(typed)) {
     throw new Problem({
-      what: 'A comma before three digits could mark thousands or decimals.',
+      what: thousandsOrDecimals,
       token: shortened(typed),
-      expected: `${wanted.expected}, with a point for decimals and nothing for thousands`,
+      expected: pointAndNoThousands(wanted.expected),
       example: wanted.example,
     })
   }
   if (!plainNumeral.test(typed)) {
-    throw new Problem({ what: 'That is not one number.', token: shortened(typed), ...wanted })
+    throw new Problem({ what: notOneNumber, token: shortened(typed), ...wanted })
   }
   return typed.replace(',', '.')
 }
@@ -61,7 +63,7 @@ export function oddNumberProblem(text: string, wanted: Wanted): Problem | undefi
   const odd = oddNumber.exec(text)?.[0]
   if (odd === undefined) return undefined
   return new Problem({
-    what: 'Only plain decimal numbers are read here.',
+    what: onlyPlainDecimals,
     token: shortened(odd),
     ...wanted,
   })

@@ -1,8 +1,9 @@
 // A phrase of parts in any order: each reader here tries its parts in turn until the text is used up.
 
-import { nothingThere } from '../../ground/plain-text.ts'
+import { nothingThere } from '../../ground/plain-text.words.ts'
 import { Problem } from '../../ground/problem.ts'
 import { oddNumberProblem, type Wanted } from './number.ts'
+import { cannotPlace } from './scan.words.ts'
 import type { Scanner } from './scanner.ts'
 
 /** Reads one part where the scanner stands into the draft; false, and not moved, where it is not there. */
@@ -31,7 +32,7 @@ export function readParts<Draft>(
   scan.skipGap()
   if (scan.done) return
   const odd = oddNumberProblem(scan.text.slice(scan.at), wanted)
-  throw odd ?? new Problem({ what: `I cannot place "${scan.word()}" there.`, token: scan.word(), ...wanted })
+  throw odd ?? new Problem({ what: cannotPlace(scan.word()), token: scan.word(), ...wanted })
 }
 
 /** A part that sets one field, once: a second value is left for the caller to complain of. */

@@ -5,6 +5,7 @@ import { Problem } from '../../ground/problem.ts'
 import type { DimensionName } from '../quantities/dimensions.ts'
 import { hasUnit, type Narrower, quantityOf, takeUnit } from '../quantities/quantity.ts'
 import { takeNumeral } from './number.ts'
+import { backwards, listOrRange, listTooLong, smallerFirst } from './scan.words.ts'
 import type { Scanner } from './scanner.ts'
 
 const listSeparator = / ?\/ ?|, | (?:or|and) /iuy
@@ -46,9 +47,9 @@ export function takeList(
 
 function tooMany(numeral: string): Problem {
   return new Problem({
-    what: `That list is longer than ${mostListed}.`,
+    what: listTooLong(mostListed),
     token: shortened(numeral),
-    expected: `at most ${mostListed} values, or a range with an increment`,
+    expected: listOrRange(mostListed),
     example: '0.1-10A by 0.1',
   })
 }
@@ -81,9 +82,9 @@ export function takeRange(
     if (from < to) return { from, to }
     const token = shortened(scan.text.slice(start, scan.at))
     throw new Problem({
-      what: 'That range runs backwards or is empty.',
+      what: backwards,
       token,
-      expected: 'the smaller value first',
+      expected: smallerFirst,
       example: `${high}-${low}${highUnit ?? ''}`,
     })
   })

@@ -5,7 +5,7 @@ import { Problem } from '../../ground/problem.ts'
 import type { DimensionName } from '../quantities/dimensions.ts'
 import { countWords } from '../quantities/quantities.ts'
 import { takeQuantity } from '../quantities/quantity.ts'
-import { oddNumberProblem } from '../scan/number.ts'
+import { oddNumberProblem, type Wanted } from '../scan/number.ts'
 import { Scanner } from '../scan/scanner.ts'
 import { takeCellVolts } from '../things/cell-volts.ts'
 import { takeCharger } from '../things/charger.ts'
@@ -168,8 +168,9 @@ function skip(scan: Scanner): void {
 function takeWord(scan: Scanner): string {
   const word = scan.take(/[+-]?\d+(?:[.,]\d+)+|[^ ,;:?!()]+/y)?.[0] ?? scan.take(/./suy)?.[0] ?? ''
   if (!/^[+-]?[.,]?\d/.test(word)) return word.toLowerCase()
-  const wanted = {
-    expected: 'each number with its unit, so that I see what it belongs to (A, V, mAh, %, °C, S)',
+  const wanted: Wanted = {
+    expected: ({ say }) =>
+      say`each number with its unit, so that I see what it belongs to (A, V, mAh, %, °C, S)`,
     example: 'how long for 3S 720 LiHV at 1A from 3.7V',
   }
   throw (

@@ -1,17 +1,26 @@
 // The parts that a charger is written in.
 
 import type { CurrentSteps } from '../../charging/things/charger.ts'
+import type { Said } from '../../ground/locale.ts'
 import { shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { takeQuantity } from '../quantities/quantity.ts'
 import { once, type Part } from '../scan/parts.ts'
 import { takeList, takeRange } from '../scan/ranges.ts'
 import type { Scanner } from '../scan/scanner.ts'
+import {
+  balancePhrase,
+  cellsOfCharger,
+  cutoffsPhrase,
+  efficiencyPhrase,
+  inputPhrase,
+  noSuchCells,
+} from './charger.words.ts'
 import { takeCurrentSteps } from './current-steps.ts'
 
-export const cutoffs = { phrase: 'cutoff voltages per cell', min: 2.5, max: 4.5, example: '4.20/4.35V' }
-const input = { phrase: 'an input voltage', min: 2, max: 60, example: '9-20V' }
-const balancing = { phrase: 'a balance current', min: 0.01, max: 10, example: 'balance 0.3A' }
+export const cutoffs = { phrase: cutoffsPhrase, min: 2.5, max: 4.5, example: '4.20/4.35V' }
+const input = { phrase: inputPhrase, min: 2, max: 60, example: '9-20V' }
+const balancing = { phrase: balancePhrase, min: 0.01, max: 10, example: 'balance 0.3A' }
 const mostSeries = 14
 
 interface Window {
@@ -28,7 +37,7 @@ export interface ChargerDraft {
   balance_A?: number
   needsBalanceLead?: true
   cutoffs_V?: readonly number[]
-  assumed?: string
+  assumed?: Said
   named?: true
 }
 
@@ -50,9 +59,9 @@ function takeCells(scan: Scanner): Window | undefined {
 function cellWindow(token: string, min: number, max: number): Window {
   if (min >= 1 && min <= max && max <= mostSeries) return { min, max }
   throw new Problem({
-    what: 'I know no charger for that number of cells.',
+    what: noSuchCells,
     token: shortened(token),
-    expected: `1S to ${mostSeries}S, the smaller number first`,
+    expected: cellsOfCharger(mostSeries),
     example: '1-4S',
   })
 }
@@ -80,7 +89,7 @@ function takeBalance(scan: Scanner): number | undefined {
 }
 
 function takeEfficiency(scan: Scanner): number | undefined {
-  const efficiency = takeQuantity(scan, 'share', { phrase: 'an efficiency', min: 0.5, example: '85%' })
+  const efficiency = takeQuantity(scan, 'share', { phrase: efficiencyPhrase, min: 0.5, example: '85%' })
   if (efficiency !== undefined) scan.take(/ (?:efficient|efficiency)(?!\p{L})/iuy)
   return efficiency
 }
@@ -99,7 +108,7 @@ const currents: Part<ChargerDraft> = (scan, draft) => {
   const read = takeCurrentSteps(scan)
   if (!read) return false
   draft.currents = read.steps
-  if (read.assumed !== undefined) draft.assumed = read.assumed
+  draft.assumed = read.assumed
   return true
 }
 

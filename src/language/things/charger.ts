@@ -8,11 +8,12 @@ import type { Wanted } from '../scan/number.ts'
 import { readParts, takeParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
+import { aCharger, cutoffsOrInput, lacksCurrents, neitherCutoffNorInput } from './charger.words.ts'
 import { type ChargerDraft, chargerParts, cutoffs } from './charger-parts.ts'
-import { writeCurrentSteps } from './current-steps.ts'
+import { usualSteps, writeCurrentSteps } from './current-steps.ts'
 
 const wanted: Wanted = {
-  expected: 'a charger: the currents it offers, then what else you know (power, cells, input volts)',
+  expected: aCharger,
   example: '0.5/1/2/4A 80W 1-4S 9-20V',
 }
 /** Reads the whole text as one charger. Throws a Problem for an unknown word, a range, or no current at all. */
@@ -22,7 +23,7 @@ export function readCharger(text: string): Read<Charger> {
   readParts(scan, chargerParts, draft, wanted)
   const charger = finished(draft)
   if (charger) return charger
-  throw new Problem({ what: 'That charger lacks its currents.', token: shortened(scan.text), ...wanted })
+  throw new Problem({ what: lacksCurrents, token: shortened(scan.text), ...wanted })
 }
 
 /**
@@ -40,33 +41,35 @@ export function takeCharger(scan: Scanner): boolean {
   return charger !== undefined
 }
 
-function finished({
-  currents,
-  cells,
-  input,
-  assumed,
-  named: _,
-  ...rest
-}: ChargerDraft): Read<Charger> | undefined {
+/** Undefined without currents; "80W charger" has those that such chargers offer. */
+function finished(draft: ChargerDraft): Read<Charger> | undefined {
+  const { power_W, cells, input, named } = draft
+  const usual = named && power_W !== undefined ? usualSteps(power_W) : undefined
+  const currents = draft.currents ?? usual?.steps
   if (!currents) return undefined
-  for (const volts of rest.cutoffs_V ?? []) checkedCutoff(volts)
+  for (const volts of draft.cutoffs_V ?? []) checkedCutoff(volts)
   const value: Charger = {
     currents,
-    ...rest,
-    ...(cells?.min !== undefined && { minSeries: cells.min }),
-    ...(cells?.max !== undefined && { maxSeries: cells.max }),
-    ...(input?.min !== undefined && { minInput_V: input.min }),
-    ...(input?.max !== undefined && { maxInput_V: input.max }),
+    power_W,
+    minSeries: cells?.min,
+    maxSeries: cells?.max,
+    minInput_V: input?.min,
+    maxInput_V: input?.max,
+    efficiency: draft.efficiency,
+    balance_A: draft.balance_A,
+    needsBalanceLead: draft.needsBalanceLead,
+    cutoffs_V: draft.cutoffs_V,
   }
+  const assumed = draft.currents ? draft.assumed : usual?.assumed
   return { value, assumed: assumed === undefined ? [] : [assumed] }
 }
 
 function checkedCutoff(volts: number): void {
   if (volts >= cutoffs.min && volts <= cutoffs.max) return
   throw new Problem({
-    what: 'That voltage is neither a cutoff per cell nor an input range.',
+    what: neitherCutoffNorInput,
     token: `${volts}V`,
-    expected: `cutoffs from ${cutoffs.min} to ${cutoffs.max} V per cell, or the input as two ends`,
+    expected: cutoffsOrInput(cutoffs.min, cutoffs.max),
     example: volts > cutoffs.max ? '9-20V' : cutoffs.example,
   })
 }

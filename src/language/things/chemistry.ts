@@ -5,6 +5,7 @@ import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { plainText, quoted } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { Scanner } from '../scan/scanner.ts'
+import { oneOfChemistries, unknownChemistry } from './pack.words.ts'
 
 export const chemistryNames: readonly string[] = chemistries.map(({ name }) => name)
 
@@ -29,13 +30,15 @@ const anySpelling = new RegExp(
     .map(([written]) => written)
     .sort((a, b) => b.length - a.length)
     .map(patternOf)
-    .join('|')})(?![\\p{L}\\d])`,
+    .join('|')})s?(?![\\p{L}\\d])`,
   'iuy',
 )
 
 export function takeChemistry(scan: Scanner): Chemistry | undefined {
   const found = scan.take(anySpelling)?.[0]
-  return found === undefined ? undefined : known.get(bare(found))
+  return found === undefined
+    ? undefined
+    : (known.get(bare(found)) ?? known.get(bare(found).replace(/s$/, '')))
 }
 
 /** Throws a Problem that lists the names. */
@@ -44,9 +47,9 @@ export function readChemistry(text: string): Chemistry {
   const chemistry = takeChemistry(scan)
   if (chemistry && scan.done) return chemistry
   throw new Problem({
-    what: 'I do not know that chemistry.',
+    what: unknownChemistry,
     ...quoted(scan.text),
-    expected: `one of ${chemistryNames.join(', ')}`,
+    expected: oneOfChemistries(chemistryNames),
     example: 'LiHV',
   })
 }

@@ -1,11 +1,19 @@
 // The currents that a charger offers: `0.5/1/2/4A`, or `0.1-10A by 0.1`.
 
 import type { CurrentSteps } from '../../charging/things/charger.ts'
+import type { Said } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
 import { quantityOf, takeUnit, writeQuantity } from '../quantities/quantity.ts'
 import { takeNumeral } from '../scan/number.ts'
 import { takeList, takeRange } from '../scan/ranges.ts'
 import type { Scanner } from '../scan/scanner.ts'
+import {
+  currentsTaken,
+  incrementPhrase,
+  incrementTooWide,
+  rangeAndIncrement,
+  stepTaken,
+} from './charger.words.ts'
 
 /** Chargers set by a range step by this much: common practice. */
 const usualIncrement_A = 0.1
@@ -15,7 +23,7 @@ const stepsWord = / steps?(?!\p{L})/iuy
 
 export interface ReadSteps {
   readonly steps: CurrentSteps
-  readonly assumed?: string
+  readonly assumed?: Said
 }
 
 export function takeCurrentSteps(scan: Scanner): ReadSteps | undefined {
@@ -37,17 +45,15 @@ function takeSteppedRange(scan: Scanner): ReadSteps | undefined {
   const increment_A = given_A ?? usualIncrement_A
   if (increment_A > to_A - from_A) {
     throw new Problem({
-      what: 'The increment is wider than the range.',
+      what: incrementTooWide,
       token: scan.text.slice(start, scan.at),
-      expected: 'a range of currents and the increment between two settings',
+      expected: rangeAndIncrement,
       example: '0.1-10A by 0.1',
     })
   }
   return {
     steps: { kind: 'range', from_A, to_A, increment_A },
-    ...(given_A === undefined && {
-      assumed: `the charger is taken to step by ${usualIncrement_A} A, as most do`,
-    }),
+    assumed: given_A === undefined ? stepTaken(usualIncrement_A) : undefined,
   }
 }
 
@@ -59,12 +65,19 @@ function takeIncrement(scan: Scanner): number | undefined {
     const increment_A = quantityOf(numeral, takeUnit(scan, 'current') ?? 'A', 'current', {
       min: 0.001,
       max: 10,
-      phrase: 'an increment',
+      phrase: incrementPhrase,
       example: '0.1A',
     })
     scan.take(stepsWord)
     return increment_A
   })
+}
+
+/** A charger told by its watts alone offers a tenth of them in A, within reason: common practice. */
+export function usualSteps(power_W: number): ReadSteps {
+  const to_A = Math.min(20, Math.max(1, Math.round(power_W / 10)))
+  const steps: CurrentSteps = { kind: 'range', from_A: usualIncrement_A, to_A, increment_A: usualIncrement_A }
+  return { steps, assumed: currentsTaken(power_W, usualIncrement_A, to_A) }
 }
 
 export function writeCurrentSteps(steps: CurrentSteps): string {

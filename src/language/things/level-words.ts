@@ -1,28 +1,28 @@
 // The words for a state of charge, as typed: `3.7V`, `11.1V pack`, `20%`, `full`, `storage`, `empty`, and the bare `3.6`.
 
 import { chemistries } from '../../charging/things/chemistries.ts'
+import type { LevelName } from '../../charging/things/level.ts'
 import { Problem } from '../../ground/problem.ts'
 import { quantityOf, takeQuantity } from '../quantities/quantity.ts'
 import { takeNumeral } from '../scan/number.ts'
 import type { Scanner } from '../scan/scanner.ts'
+import { packOrAmps, packOrSupply, socPhrase } from './state.words.ts'
 
 /** No cell of a known chemistry rests higher, also where it is overcharged a little. */
 export const highestCell_V = Number(
   (Math.max(...chemistries.map(({ full_V }) => full_V.value)) + 0.15).toFixed(2),
 )
 
-export type LevelName = 'full' | 'storage' | 'empty'
-
 export type LevelWords =
-  | { readonly kind: 'named'; readonly name: LevelName }
-  | { readonly kind: 'soc'; readonly soc: number }
+  | { readonly kind: 'named'; readonly name: LevelName; readonly token: string }
+  | { readonly kind: 'soc'; readonly soc: number; readonly token: string }
   | { readonly kind: 'volts'; readonly volts: number; readonly token: string; readonly of?: 'cell' | 'pack' }
   | { readonly kind: 'bare'; readonly volts: number; readonly token: string }
 
 const names: readonly (readonly [LevelName, RegExp])[] = [
   ['full', /full(?:y charged)?(?!\p{L})/iuy],
   ['storage', /storage(?: (?:level|voltage|charge))?(?!\p{L})/iuy],
-  ['empty', /(?:empty|flat|landed)(?!\p{L})/iuy],
+  ['empty', /(?:empty|flat|(?:just )?landed)(?!\p{L})/iuy],
 ]
 const ofCell = / ?(?:per cell|a cell|each cell|\/ ?cell|each)(?!\p{L})/iuy
 const ofPack = / ?(?:(?:for|of|in) the |whole )?(?:pack|total)(?!\p{L})/iuy
@@ -37,13 +37,15 @@ export function takeLevelWords(scan: Scanner): LevelWords | undefined {
 }
 
 function takeNamed(scan: Scanner): LevelWords | undefined {
+  const start = scan.at
   const name = names.find(([, pattern]) => scan.take(pattern))?.[0]
-  return name && { kind: 'named', name }
+  return name && { kind: 'named', name, token: scan.text.slice(start, scan.at) }
 }
 
 function takeShare(scan: Scanner): LevelWords | undefined {
-  const soc = takeQuantity(scan, 'share', { phrase: 'a state of charge' })
-  return soc === undefined ? undefined : { kind: 'soc', soc }
+  const start = scan.at
+  const soc = takeQuantity(scan, 'share', { phrase: socPhrase })
+  return soc === undefined ? undefined : { kind: 'soc', soc, token: scan.text.slice(start, scan.at) }
 }
 
 function takeVolts(scan: Scanner): LevelWords | undefined {
@@ -54,16 +56,16 @@ function takeVolts(scan: Scanner): LevelWords | undefined {
     const token = scan.text.slice(start, scan.at)
     if (scan.take(ofCell)) return { kind: 'volts', volts, token, of: 'cell' }
     if (scan.take(ofPack)) return { kind: 'volts', volts, token, of: 'pack' }
-    if (volts > highestCell_V && scan.take(atAmps)) throw packOrSupply(token)
+    if (volts > highestCell_V && scan.take(atAmps)) throw unclear(token)
     return { kind: 'volts', volts, token }
   })
 }
 
-function packOrSupply(token: string): Problem {
+function unclear(token: string): Problem {
   return new Problem({
-    what: "Those volts could be the pack's or those of a supply.",
+    what: packOrSupply,
     token,
-    expected: '"pack" behind the volts, or the amps right behind those of a supply',
+    expected: packOrAmps,
     example: `${token} pack`,
   })
 }

@@ -9,17 +9,28 @@ import { once, type Part } from '../scan/parts.ts'
 import type { Scanner } from '../scan/scanner.ts'
 import { takeCellVolts } from './cell-volts.ts'
 import { takeChemistry } from './chemistry.ts'
+import {
+  aPack,
+  aRate,
+  type CellsCounted,
+  capacityWithUnit,
+  cellsOutOfRange,
+  mAhOrAh,
+  resistancePerCell,
+  upToCells,
+} from './pack.words.ts'
 
 export const wantedPack: Wanted = {
-  expected: 'a pack: cells in series (1S to 14S), capacity and chemistry',
+  expected: aPack,
   example: '3S 720mAh LiHV',
 }
+/** Cells in series of the longest pack that is read. */
 const mostSeries = 14
 const mostParallel = 8
 /** A bare number from here on is mAh, the trade's habit; below it could be Ah as well. */
 const leastBare_mAh = 20
-/** Charge limits on labels seldom pass 5C, discharge ratings seldom stay below: common practice. */
-const mostChargeRate_C = 5
+/** Charge limits on labels seldom reach 5C, discharge ratings seldom stay below: common practice. */
+const leastDischargeRate_C = 5
 
 export interface PackDraft {
   series?: number
@@ -28,7 +39,8 @@ export interface PackDraft {
   chemistry?: Chemistry
   labelRate_C?: number
   dischargeRate_C?: number
-  bareDischargeRate?: string
+  /** A discharge rating that was not said to be one. */
+  bareDischarge?: string
   /** A charge limit that was not said to be one. */
   bareRate?: string
   energy?: string
@@ -44,7 +56,7 @@ const cells: Part<PackDraft> = (scan, draft) => {
   if (draft.series !== undefined) return false
   const count = scan.take(seriesWord)
   if (!count) return false
-  draft.series = counted(count, 'cells in series', mostSeries, 'S')
+  draft.series = counted(count, 'series', mostSeries, 'S')
   return true
 }
 
@@ -52,17 +64,22 @@ const strings: Part<PackDraft> = (scan, draft) => {
   if (draft.parallel !== undefined) return false
   const count = scan.take(parallelWord)
   if (!count) return false
-  draft.parallel = counted(count, 'cells in parallel', mostParallel, 'P')
+  draft.parallel = counted(count, 'parallel', mostParallel, 'P')
   return true
 }
 
-function counted([token = '', digits]: RegExpExecArray, what: string, most: number, letter: string): number {
+function counted(
+  [token = '', digits]: RegExpExecArray,
+  what: CellsCounted,
+  most: number,
+  letter: 'S' | 'P',
+): number {
   const count = Number(digits)
   if (count >= 1 && count <= most) return count
   throw new Problem({
-    what: `I cannot work with that number of ${what}.`,
+    what: cellsOutOfRange(what),
     token: shortened(token),
-    expected: `1${letter} to ${most}${letter}`,
+    expected: upToCells(most, letter),
     example: wantedPack.example,
   })
 }
@@ -70,13 +87,14 @@ function counted([token = '', digits]: RegExpExecArray, what: string, most: numb
 /** `45C` and `75C discharge` are what a pack may give, not what it may take. */
 const rates: Part<PackDraft> = (scan, draft) => {
   const start = scan.at
-  const rate_C = scan.attempt(() => takeQuantity(scan, 'rate', { max: 300, phrase: 'a rate' }))
+  const rate_C = scan.attempt(() => takeQuantity(scan, 'rate', { max: 300, phrase: aRate }))
   if (rate_C === undefined) return false
   const token = scan.text.slice(start, scan.at)
   const use = scan.take(/ (charge|charging|discharge|burst|continuous)(?!\p{L})/iuy)?.[1]?.toLowerCase()
-  const charging = use === 'charge' || use === 'charging' || (use === undefined && rate_C <= mostChargeRate_C)
+  const charging =
+    use === 'charge' || use === 'charging' || (use === undefined && rate_C < leastDischargeRate_C)
   if (!charging) {
-    if (use === undefined && draft.dischargeRate_C === undefined) draft.bareDischargeRate = token
+    if (draft.dischargeRate_C === undefined && use === undefined) draft.bareDischarge = token
     draft.dischargeRate_C ??= rate_C
     return true
   }
@@ -120,14 +138,14 @@ const bareCapacityInSentence: Part<PackDraft> = (scan, draft) => {
   return true
 }
 
-const asked = { expected: 'a capacity from 20 mAh to 60 Ah, with its unit', example: wantedPack.example }
+const asked: Wanted = { expected: capacityWithUnit, example: wantedPack.example }
 
 function bareCapacityOf(numeral: string): number {
   const size = Number(decimalText(numeral, asked))
   if (size <= 0 || size >= leastBare_mAh)
     return quantityOf(numeral, 'mAh', 'capacity', { example: wantedPack.example })
   throw new Problem({
-    what: 'That capacity could be in mAh or in Ah.',
+    what: mAhOrAh,
     token: shortened(numeral),
     ...asked,
   })
@@ -143,9 +161,7 @@ const statedParts: readonly Part<PackDraft>[] = [
   cells,
   strings,
   once('capacity_Ah', scan => takeQuantity(scan, 'capacity', { example: wantedPack.example })),
-  once('cellResistance_ohm', scan =>
-    takeQuantity(scan, 'resistance', { max: 1, phrase: 'a resistance per cell' }),
-  ),
+  once('cellResistance_ohm', scan => takeQuantity(scan, 'resistance', { max: 1, phrase: resistancePerCell })),
   once('energy', energy),
   rates,
   once('chemistry', takeChemistry),

@@ -1,4 +1,4 @@
-// Packs: `3S 720 LiHV`, `3S1P 720mAh lihv 2C 6mΩ`, `2S2P 5200 Li-ion`; the parts in any order.
+// Packs: `3S 720 LiHV`, `3S1P 720mAh lihv 65C 2C charge 6mΩ`, `2S2P 5200 Li-ion`; the parts in any order.
 
 import type { Pack } from '../../charging/things/pack.ts'
 import { plainText, shortened } from '../../ground/plain-text.ts'
@@ -8,6 +8,14 @@ import { readParts, takeParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
 import { chemistryNames } from './chemistry.ts'
+import {
+  asDischargeRating,
+  asLabelLimit,
+  asMilliampHours,
+  energyNotUsed,
+  lackedParts,
+  packLacks,
+} from './pack.words.ts'
 import { type PackDraft, packParts, packPartsInSentence, wantedPack } from './pack-parts.ts'
 
 /**
@@ -20,16 +28,10 @@ export function readPack(text: string): Read<Pack> {
   readParts(scan, packParts, draft, wantedPack)
   const pack = finished(draft)
   if (pack) return pack
-  const missing = [
-    draft.series === undefined && 'the cells in series (as 3S)',
-    draft.capacity_Ah === undefined && 'the capacity (as 720mAh)',
-    draft.chemistry === undefined && `the chemistry (${chemistryNames.join(', ')})`,
-  ].filter(Boolean)
-  throw new Problem({
-    what: `That pack lacks ${missing.join(' and ')}.`,
-    token: shortened(scan.text),
-    ...wantedPack,
-  })
+  const lacks = lackedParts(chemistryNames)
+  const parts = ['series', 'capacity_Ah', 'chemistry'] as const
+  const missing = parts.filter(part => draft[part] === undefined).map(part => lacks[part])
+  throw new Problem({ what: packLacks(missing), token: shortened(scan.text), ...wantedPack })
 }
 
 /**
@@ -49,23 +51,29 @@ export function takePack(scan: Scanner): 'pack' | 'cells' | undefined {
 }
 
 function finished(draft: PackDraft): Read<Pack> | undefined {
-  const { series, parallel = 1, capacity_Ah, chemistry, labelRate_C, cellResistance_ohm } = draft
+  const {
+    series,
+    parallel = 1,
+    capacity_Ah,
+    chemistry,
+    labelRate_C,
+    dischargeRate_C,
+    cellResistance_ohm,
+  } = draft
   if (series === undefined || capacity_Ah === undefined || chemistry === undefined) return undefined
-  const assumed = []
-  if (draft.bare !== undefined) assumed.push(`${draft.bare} is read as mAh, as pilots write it`)
-  if (draft.bareRate !== undefined) assumed.push(`${draft.bareRate} is read as the charge limit on the label`)
-  if (draft.bareDischargeRate !== undefined) {
-    assumed.push(`${draft.bareDischargeRate} is read as the discharge rating and not used for charging`)
-  }
-  if (draft.energy !== undefined)
-    assumed.push(`${draft.energy} on the label is not used: it follows from cells and capacity`)
+  const assumed = [
+    draft.bare !== undefined && asMilliampHours(draft.bare),
+    draft.bareRate !== undefined && asLabelLimit(draft.bareRate),
+    draft.bareDischarge !== undefined && asDischargeRating(draft.bareDischarge),
+    draft.energy !== undefined && energyNotUsed(draft.energy),
+  ].filter(said => said !== false)
   const value: Pack = {
     chemistry,
     series,
     parallel,
     capacity_Ah,
     labelRate_C,
-    dischargeRate_C: draft.dischargeRate_C,
+    dischargeRate_C,
     cellResistance_ohm,
   }
   return { value, assumed }
@@ -79,8 +87,8 @@ export function writePack(pack: Pack): string {
     writeQuantity(capacity_Ah, 'capacity'),
     chemistry.name,
   ]
-  if (labelRate_C !== undefined) words.push(`${writeQuantity(labelRate_C, 'rate')} charge`)
   if (dischargeRate_C !== undefined) words.push(`${writeQuantity(dischargeRate_C, 'rate')} discharge`)
+  if (labelRate_C !== undefined) words.push(`${writeQuantity(labelRate_C, 'rate')} charge`)
   if (cellResistance_ohm !== undefined) words.push(writeQuantity(cellResistance_ohm, 'resistance'))
   return words.join(' ')
 }

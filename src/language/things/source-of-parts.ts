@@ -2,31 +2,54 @@
 
 import type { Offer, Source } from '../../charging/things/source.ts'
 import { pdOffers } from '../../charging/things/usb-pd.ts'
+import type { Said } from '../../ground/locale.ts'
 import { shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { checked } from '../quantities/quantity.ts'
 import type { Wanted } from '../scan/number.ts'
+import {
+  aSource,
+  asNominal,
+  asPowerDelivery,
+  bareAsMilliampHours,
+  countedAt,
+  engineTakenOff,
+  fuseTaken,
+  lacksCurrentOrPower,
+  lacksVoltsAndAmps,
+  needsFuse,
+  needsWattHours,
+  notOneOutlet,
+  notOnePowerBank,
+  notOneSupply,
+  plainUsbGives,
+  unknownKind,
+  usbPdPhrase,
+  wattHoursCount,
+} from './source.words.ts'
 import { leadRest, type SourceDraft } from './source-parts.ts'
 
 export const wantedSource: Wanted = {
-  expected: 'a USB PD supply, volts with amps or watts, a vehicle outlet, a power bank or a battery',
+  expected: aSource,
   example: 'PD 65W',
 }
-const powerDelivery = { phrase: 'a USB PD power', min: 5, max: 240, example: 'PD 65W' }
+const powerDelivery = { phrase: usbPdPhrase, min: 5, max: 240, example: 'PD 65W' }
 /** The voltage of its cells that a power bank's mAh are counted at: common practice. */
 const bankCell_V = 3.7
 const usb_V = 5
+/** Of the outlets of cars, where nothing is said: common practice. */
+const usualFuse_A = 10
 
 /** Throws a Problem that quotes `text`; what is taken for granted is added to `assumed`. */
-export function sourceOf(draft: SourceDraft, text: string, assumed: string[]): Source {
+export function sourceOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
   if (draft.kind === 'vehicle' || (draft.deepCycle && !draft.kind)) return vehicleOf(draft, text, assumed)
   if (draft.kind === 'power bank') return bankOf(draft, text, assumed)
   if (draft.energy_Wh ?? draft.capacity_Ah ?? draft.engine ?? draft.rest_V) {
-    throw refusal(text, 'I cannot tell what kind of source that is.', 'power bank 74Wh, or car 10A')
+    throw refusal(text, unknownKind, 'power bank 74Wh, or car 10A')
   }
   const supply = supplyOf(draft, text, assumed)
   if (supply) return { kind: 'supply', ...supply }
-  throw refusal(text, 'That source lacks its volts and amps.', '12V 5A')
+  throw refusal(text, lacksVoltsAndAmps, '12V 5A')
 }
 
 export interface Supply {
@@ -35,7 +58,7 @@ export interface Supply {
 }
 
 /** Undefined where nothing is said of what it gives; throws where that does not add up to one supply. */
-function supplyOf(draft: SourceDraft, text: string, assumed: string[]): Supply | undefined {
+function supplyOf(draft: SourceDraft, text: string, assumed: Said[]): Supply | undefined {
   const { usb, offers, voltage_V = usb_V, current_A = 0, power_W = 0 } = draft
   const mayBePd = usb === 'PD' || usb === 'USB-C'
   const fields = ['offers', 'voltage_V', 'current_A', 'power_W'] as const
@@ -44,35 +67,34 @@ function supplyOf(draft: SourceDraft, text: string, assumed: string[]): Supply |
   if (given === 'offers' && offers) return { offers }
   if (given === 'voltage_V current_A') return { offers: [{ voltage_V, current_A }] }
   if (given === 'power_W' && mayBePd) {
-    if (usb === 'USB-C') assumed.push('a USB-C supply named by its watts is read as USB Power Delivery')
+    if (usb === 'USB-C') assumed.push(asPowerDelivery)
     const usbPd_W = checked(power_W, `${power_W}W`, 'power', powerDelivery)
     return { offers: pdOffers(usbPd_W), usbPd_W }
   }
   if (given === 'current_A' && usb !== undefined && usb !== 'PD') {
-    assumed.push(`plain USB is taken to give ${usb_V} V`)
+    assumed.push(plainUsbGives(usb_V))
     return { offers: [{ voltage_V: usb_V, current_A }] }
   }
-  if (given.includes(' ')) throw refusal(text, 'That does not add up to one supply.', wantedSource.example)
-  throw refusal(
-    text,
-    'That source lacks its current or power.',
-    given === 'voltage_V' ? `${voltage_V}V 5A` : wantedSource.example,
-  )
+  if (given.includes(' ')) throw refusal(text, notOneSupply, wantedSource.example)
+  throw refusal(text, lacksCurrentOrPower, given === 'voltage_V' ? `${voltage_V}V 5A` : wantedSource.example)
 }
 
-function vehicleOf(draft: SourceDraft, text: string, assumed: string[]): Source {
+function vehicleOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
   const { offers: [offer, second] = [], capacity_Ah, engine = 'off' } = draft
-  const fuse_A = draft.current_A ?? offer?.current_A
+  const told_A = draft.current_A ?? offer?.current_A
+  // A battery told by its label, its volts or its engine is no mere "car".
+  const battery = capacity_Ah ?? draft.rest_V ?? draft.voltage_V ?? draft.engine
+  const fuse_A = told_A ?? (battery === undefined ? undefined : usualFuse_A)
   const volts = draft.voltage_V ?? offer?.voltage_V
   if (fuse_A === undefined) {
-    throw refusal(text, "I need the rating of the outlet's fuse.", 'car 10A engine off')
+    throw refusal(text, needsFuse, 'car 10A engine off')
   }
   const tooMuch = second ?? draft.usb ?? draft.power_W ?? draft.energy_Wh ?? (offer && draft.current_A)
-  if (tooMuch !== undefined)
-    throw refusal(text, 'That does not add up to one vehicle outlet.', 'car 10A engine off')
-  if (draft.engine === undefined) assumed.push('the engine is taken to be off')
+  if (tooMuch !== undefined) throw refusal(text, notOneOutlet, 'car 10A engine off')
+  if (told_A === undefined) assumed.push(fuseTaken(fuse_A))
+  if (draft.engine === undefined) assumed.push(engineTakenOff)
   const nominal = volts === 12 || volts === 24
-  if (nominal) assumed.push(`${volts} V is read as the outlet's nominal voltage`)
+  if (nominal) assumed.push(asNominal(volts))
   if (volts !== undefined && !nominal) checked(volts, `${volts}V`, 'voltage', leadRest)
   const rest_V = draft.rest_V ?? (nominal ? undefined : volts)
   return {
@@ -80,29 +102,28 @@ function vehicleOf(draft: SourceDraft, text: string, assumed: string[]): Source 
     fuse_A,
     engine,
     battery: draft.deepCycle && 'deep-cycle',
-    ...(volts === 24 && { nominal_V: 24 }),
+    nominal_V: volts === 24 ? 24 : undefined,
     rest_V,
     capacity_Ah,
   }
 }
 
-function bankOf(draft: SourceDraft, text: string, assumed: string[]): Source {
+function bankOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
   const { energy_Wh, capacity_Ah = 0, bare } = draft
   if (energy_Wh === undefined && capacity_Ah === 0) {
-    throw refusal(text, 'I need the watt-hours on the power bank.', 'power bank 74Wh')
+    throw refusal(text, needsWattHours, 'power bank 74Wh')
   }
-  if (draft.engine ?? draft.rest_V ?? draft.deepCycle)
-    throw refusal(text, 'That does not add up to one power bank.', 'power bank 74Wh')
-  if (bare !== undefined) assumed.push(`${bare} is read as mAh`)
+  if (draft.engine ?? draft.rest_V ?? draft.deepCycle) throw refusal(text, notOnePowerBank, 'power bank 74Wh')
+  if (bare !== undefined) assumed.push(bareAsMilliampHours(bare))
   if (energy_Wh === undefined) {
-    assumed.push(`the power bank's mAh are counted at ${bankCell_V} V, the voltage of its cells`)
+    assumed.push(countedAt(bankCell_V))
   } else if (capacity_Ah > 0) {
-    assumed.push("the power bank's watt-hours count, its mAh are not used")
+    assumed.push(wattHoursCount)
   }
   const label_Wh = energy_Wh ?? Number((capacity_Ah * bankCell_V).toPrecision(12))
   return { kind: 'power bank', label_Wh, ...supplyOf(draft, text, assumed) }
 }
 
-function refusal(text: string, what: string, example: string): Problem {
+function refusal(text: string, what: Said, example: string): Problem {
   return new Problem({ what, token: shortened(text), expected: wantedSource.expected, example })
 }

@@ -5,6 +5,7 @@ import { checked, quantityOf, takeQuantity } from '../quantities/quantity.ts'
 import { takeNumeral } from '../scan/number.ts'
 import { once, type Part } from '../scan/parts.ts'
 import type { Scanner } from '../scan/scanner.ts'
+import { capacityPhrase, leadRestPhrase, powerPhrase, supplyPhrase } from './source.words.ts'
 
 export interface SourceDraft {
   kind?: 'vehicle' | 'power bank'
@@ -23,10 +24,10 @@ export interface SourceDraft {
   bare?: string
 }
 
-const supply = { phrase: 'a supply voltage', min: 2, max: 60, example: '20V 5A' }
-const ofPower = { phrase: 'watts and volts that make a current', example: '12V 120W' }
-const capacity = { phrase: "a source's capacity", min: 0.2, max: 300, example: '20000mAh' }
-export const leadRest = { phrase: 'a lead-acid resting voltage', min: 8, max: 30, example: '12.6V' }
+const supply = { phrase: supplyPhrase, min: 2, max: 60, example: '20V 5A' }
+const ofPower = { phrase: powerPhrase, example: '12V 120W' }
+const capacity = { phrase: capacityPhrase, min: 0.2, max: 300, example: '20000mAh' }
+export const leadRest = { phrase: leadRestPhrase, min: 8, max: 30, example: '12.6V' }
 const pairing = /,? ?(?:[@/x]|at)? ?/iuy
 const listing = / ?[,/+;] ?| (?:or|and) /iuy
 
@@ -66,7 +67,10 @@ function takeOffers(scan: Scanner): readonly Offer[] | undefined {
 
 const kinds: readonly (readonly [NonNullable<SourceDraft['kind']>, RegExp])[] = [
   ['power bank', /power ?-?bank(?!\p{L})/iuy],
-  ['vehicle', /(?:car|vehicle|cigarette lighter|van|truck)(?: (?:outlet|socket|battery))?(?!\p{L})/iuy],
+  [
+    'vehicle',
+    /(?:(?:car|vehicle|cigarette lighter|van|truck)(?: (?:outlet|socket|battery))?|(?:starter|lead(?:[ -]acid)?|agm|gel) battery|lead[ -]acid|agm)(?!\p{L})/iuy,
+  ],
 ]
 
 const usbKinds: readonly (readonly [NonNullable<SourceDraft['usb']>, RegExp])[] = [
@@ -80,7 +84,8 @@ const engines: readonly (readonly ['running' | 'off', RegExp])[] = [
   ['off', /(?:with )?(?:the )?(?:engine|motor) (?:is )?(?:off|stopped)(?!\p{L})/iuy],
 ]
 
-const suppliers = /(?:bench|wall|mains|power supply|supply|psu|adapter|brick|outlet|socket|port)(?!\p{L})/iuy
+const suppliers =
+  /(?:bench|wall|mains|laptop|power supply|supply|psu|adapt[eo]r|brick|outlet|socket|port)(?!\p{L})/iuy
 
 const oneOf =
   <T>(words: readonly (readonly [T, RegExp])[]) =>
@@ -99,6 +104,23 @@ const bareCapacity: Part<SourceDraft> = (scan, draft) => {
   return true
 }
 
+/** "60Ah car battery at 12.5V": where a lead-acid battery rests. */
+const restAt: Part<SourceDraft> = (scan, draft) => {
+  if (draft.rest_V !== undefined || !(draft.kind === 'vehicle' || draft.deepCycle)) return false
+  const rest_V = scan.attempt(() => {
+    if (!scan.take(/(?:at|@|is at) ?(?=\d)/iuy)) return undefined
+    return takeQuantity(scan, 'voltage', leadRest) ?? takeBareRest(scan)
+  })
+  draft.rest_V = rest_V
+  return rest_V !== undefined
+}
+
+/** `12.5`, which is nothing but volts where a battery rests. */
+function takeBareRest(scan: Scanner): number | undefined {
+  const numeral = scan.take(/[12]\d[.,]\d{1,2}(?=[ ,;]|$)/y)?.[0]
+  return numeral === undefined ? undefined : quantityOf(numeral, 'V', 'voltage', leadRest)
+}
+
 export const sourceParts: readonly Part<SourceDraft>[] = [
   once('kind', oneOf(kinds)),
   once('usb', oneOf(usbKinds)),
@@ -109,6 +131,7 @@ export const sourceParts: readonly Part<SourceDraft>[] = [
   once('rest_V', scan =>
     scan.take(/rest(?:ing)?(?: at)? /iuy) ? takeQuantity(scan, 'voltage', leadRest) : undefined,
   ),
+  restAt,
   once('offers', takeOffers),
   once('energy_Wh', scan => takeQuantity(scan, 'energy')),
   once('power_W', scan => takeQuantity(scan, 'power')),

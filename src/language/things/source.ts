@@ -1,12 +1,15 @@
 // Sources: `PD 65W`, `20V 5A`, `USB 5V 2A`, `car 10A`, `power bank 74Wh PD 45W`, or a battery as a pack is written.
 
 import type { Source } from '../../charging/things/source.ts'
-import { plainText } from '../../ground/plain-text.ts'
+import type { Said } from '../../ground/locale.ts'
+import { plainText, shortened } from '../../ground/plain-text.ts'
+import { Problem } from '../../ground/problem.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
 import { readParts, takeParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
 import { readPack, writePack } from './pack.ts'
+import { needsBatteryBehind, needsSupplyBehind } from './source.words.ts'
 import { type Supply, sourceOf, wantedSource } from './source-of-parts.ts'
 import { type SourceDraft, sourceParts } from './source-parts.ts'
 
@@ -22,11 +25,23 @@ export function readSource(text: string): Read<Source> {
     const { value: pack, assumed } = readPack(scan.text)
     return { value: { kind: 'battery', pack }, assumed }
   }
+  refuseUnfed(scan.text)
   const draft: SourceDraft = {}
   readParts(scan, sourceParts, draft, wantedSource)
-  const assumed: string[] = []
+  const assumed: Said[] = []
   const value = sourceOf(draft, scan.text, assumed)
   return { value, assumed }
+}
+
+const mains = /^(?:.* )?(?:generator|genny|inverter)(?:$| )/iu
+const panel = /^(?:.* )?(?:solar )?panel(?:$| )/iu
+
+/** What feeds the thing that feeds a charger is named often, but the charger sees only the latter. */
+function refuseUnfed(text: string): void {
+  const what = mains.test(text) ? needsSupplyBehind : panel.test(text) ? needsBatteryBehind : undefined
+  if (what === undefined) return
+  const example = what === needsSupplyBehind ? '13.8V 20A' : 'car 10A 60Ah'
+  throw new Problem({ what, token: shortened(text), expected: wantedSource.expected, example })
 }
 
 /** Moves past a source, complete or not, where one stands; a battery is left to the reader of packs. */

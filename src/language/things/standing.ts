@@ -9,6 +9,7 @@ import type { Read } from '../scan/read.ts'
 import { refuseUnsound } from '../sentence/danger-words.ts'
 import { readPack, writePack } from './pack.ts'
 import { readSource, writeSource } from './source.ts'
+import { aPercentage, onlyInPercent } from './source.words.ts'
 import { type Level, readState, writeLevel } from './state.ts'
 
 export interface StandingPack {
@@ -100,9 +101,9 @@ function attemptSource(text: string): Read<Source> | undefined {
 
 function notABattery(state: string): Problem {
   return new Problem({
-    what: 'How full a power bank is can only be told in percent.',
+    what: onlyInPercent,
     ...quoted(state),
-    expected: 'a percentage',
+    expected: aPercentage,
     example: 'power bank 74Wh at 80%',
   })
 }

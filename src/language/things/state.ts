@@ -1,19 +1,37 @@
 // Where a charge starts and where it is to go: `3.7V`, `11.1V`, `20%`, `full`, `storage`, `empty`.
 
 import { chemistries } from '../../charging/things/chemistries.ts'
-import type { State, Target } from '../../charging/things/level.ts'
+import type { Level, State, Target } from '../../charging/things/level.ts'
 import type { Pack } from '../../charging/things/pack.ts'
-import { nothingThere, plainText, quoted, shortened } from '../../ground/plain-text.ts'
+import { plainText, quoted, shortened } from '../../ground/plain-text.ts'
+import { nothingThere } from '../../ground/plain-text.words.ts'
 import { Problem } from '../../ground/problem.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
 import { oddNumberProblem, type Wanted } from '../scan/number.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
-import { highestCell_V, type LevelName, type LevelWords, takeLevelWords } from './level-words.ts'
-import { tooLittleTold, voltsOfLowest } from './volts-wanted.words.ts'
+import { highestCell_V, type LevelWords, takeLevelWords } from './level-words.ts'
+import {
+  asPerCell,
+  bareAsPerCell,
+  cannotEndEmpty,
+  cellOrPack,
+  emptyIsLanded,
+  goalWanted,
+  needsPack,
+  noCellSoHigh,
+  noPackSoHigh,
+  notALevel,
+  sayWhich,
+  startWanted,
+  tooLittleTold,
+  upToPerCell,
+  voltsOfLowest,
+  voltsOrPercent,
+  voltsUpTo,
+} from './state.words.ts'
 
-/** A state of charge as asked: what `full` and `storage` are is for the chemistry and the house to say. */
-export type Level = State | { readonly kind: 'named'; readonly name: LevelName }
+export type { Level } from '../../charging/things/level.ts'
 
 /** Of a pack all that its state needs. */
 type Series = Pick<Pack, 'series'>
@@ -28,12 +46,12 @@ export interface NamedLevels {
 const lowestStart_V = Math.min(...chemistries.map(({ damage_V }) => damage_V.value))
 const lowestGoal_V = Math.min(...chemistries.map(({ restFloor_V }) => restFloor_V.value))
 
-const startWanted: Wanted = {
-  expected: 'volts per cell, pack volts, a percentage, full, storage or empty',
+const start: Wanted = {
+  expected: startWanted,
   example: '3.7V',
 }
-const goalWanted: Wanted = {
-  expected: 'full, storage, volts per cell, pack volts or a percentage',
+const goal: Wanted = {
+  expected: goalWanted,
   example: 'full',
 }
 
@@ -53,9 +71,8 @@ export function readState(text: string, pack?: Series): Read<Level> {
 }
 
 /** The same where nothing is to be done with the pack: any share is one to ask about. */
-export function readAnyState(text: string, pack?: Series): Read<Level> {
-  return readLevel(text, pack, startWanted, lowestStart_V)
-}
+export const readAnyState = (text: string, pack?: Series): Read<Level> =>
+  readLevel(text, pack, start, lowestStart_V)
 
 const tooLittle = (text: string): Problem =>
   new Problem({
@@ -67,9 +84,9 @@ const tooLittle = (text: string): Problem =>
 
 /** Reads where a charge is to go. Whether the chemistry allows that is not judged here. */
 export function readTarget(text: string, pack?: Series): Read<Level> {
-  const target = readLevel(text, pack, goalWanted, lowestGoal_V)
+  const target = readLevel(text, pack, goal, lowestGoal_V)
   if (target.value.kind !== 'named' || target.value.name !== 'empty') return target
-  throw new Problem({ what: 'A charge cannot end at empty.', token: shortened(text), ...goalWanted })
+  throw new Problem({ what: cannotEndEmpty, token: shortened(text), ...goal })
 }
 
 function readLevel(
@@ -83,63 +100,67 @@ function readLevel(
   if (words && scan.done) return levelOf(words, pack, lowestCell_V)
   const odd = oddNumberProblem(scan.text, wanted)
   if (odd) throw odd
-  const what =
-    scan.text === ''
-      ? nothingThere
-      : /^[+-]?[\d.,]+$/.test(scan.text)
-        ? 'That number could be volts or a percentage.'
-        : 'I cannot read that as a state of charge.'
+  const what = scan.text === '' ? nothingThere : /^[+-]?[\d.,]+$/.test(scan.text) ? voltsOrPercent : notALevel
   throw new Problem({ what, ...quoted(scan.text), ...wanted })
 }
 
 function levelOf(words: LevelWords, pack: Series | undefined, lowestCell_V: number): Read<Level> {
-  if (words.kind === 'named' || words.kind === 'soc') return { value: words, assumed: [] }
+  if (words.kind === 'soc') return { value: { kind: 'soc', soc: words.soc }, assumed: [] }
+  if (words.kind === 'named') {
+    const { name, token } = words
+    const said = name !== 'empty' || token.toLowerCase().endsWith('landed')
+    return { value: { kind: 'named', name }, assumed: said ? [] : [emptyIsLanded(token)] }
+  }
   const { kind, volts, token } = words
   if (kind === 'bare') {
-    return { value: rest(volts, token), assumed: [`${token} is read as ${volts} V per cell`] }
+    return { value: rest(volts, token), assumed: [bareAsPerCell(token, volts)] }
   }
   if (words.of === 'cell') return { value: rest(volts, token), assumed: [] }
   if (words.of === 'pack' || volts > highestCell_V)
     return { value: packVolts(volts, token, pack), assumed: [] }
   const series = pack?.series ?? 1
-  if (series > 1 && volts / series >= lowestCell_V) throw cellOrPack(token)
-  return { value: rest(volts, token), assumed: series > 1 ? [`${volts} V is read as volts per cell`] : [] }
+  if (series > 1 && volts / series >= lowestCell_V) throw unclear(token)
+  return { value: rest(volts, token), assumed: series > 1 ? [asPerCell(volts)] : [] }
 }
 
 function rest(perCell_V: number, token: string): State {
   if (perCell_V <= highestCell_V) return { kind: 'rest', perCell_V }
   throw new Problem({
-    what: 'No cell of these chemistries goes that high.',
+    what: noCellSoHigh,
     token: shortened(token),
-    expected: `0 to ${highestCell_V} V per cell`,
+    expected: upToPerCell(highestCell_V),
     example: '3.85V per cell',
   })
 }
 
 function packVolts(volts: number, token: string, pack?: Series): State {
   const perCell_V = pack && Number((volts / pack.series).toPrecision(12))
-  if (perCell_V !== undefined && perCell_V <= highestCell_V) return { kind: 'rest', perCell_V }
+  if (perCell_V !== undefined && perCell_V <= highestCell_V) {
+    return { kind: 'rest', perCell_V, pack_V: volts }
+  }
   throw new Problem({
-    what: pack ? `No ${pack.series}S pack goes that high.` : 'Pack volts need the pack to be known.',
+    what: pack ? noPackSoHigh(pack.series) : needsPack,
     token: shortened(token),
-    expected: `volts per cell up to ${highestCell_V} V${pack ? `, or pack volts up to ${highestCell_V * pack.series} V` : ''}`,
+    expected: voltsUpTo(highestCell_V, pack && highestCell_V * pack.series),
     example: '3.85V per cell',
   })
 }
 
-function cellOrPack(token: string): Problem {
+function unclear(token: string): Problem {
   return new Problem({
-    what: 'That could be the volts of one cell or of the whole pack.',
+    what: cellOrPack,
     token: shortened(token),
-    expected: 'the volts with "per cell" or "pack" behind them',
+    expected: sayWhich,
     example: `${token} per cell`,
   })
 }
 
 /** Canonical text; reading it gives the same level. */
 export function writeLevel(level: Level): string {
-  if (level.kind === 'named') return level.name
+  // What "empty" means was said when it was read.
+  if (level.kind === 'named') return level.name === 'empty' ? 'landed' : level.name
   if (level.kind === 'soc') return writeQuantity(level.soc, 'share')
+  if (level.pack_V !== undefined) return `${writeQuantity(level.pack_V, 'voltage')} pack`
   return `${writeQuantity(level.perCell_V, 'voltage')} per cell`
 }
 

@@ -7,6 +7,7 @@ import { readMass, writeMass } from '../quantities/quantities.ts'
 import { type Counted, readList, writeList } from '../scan/list.ts'
 import type { Read } from '../scan/read.ts'
 import { readPack, writePack } from './pack.ts'
+import { kindsOfPack, moreKindsThan } from './pack.words.ts'
 
 export interface WeighedPack {
   readonly pack: Pack
@@ -15,7 +16,11 @@ export interface WeighedPack {
 
 export type Bag = readonly Counted<WeighedPack>[]
 
-export const bagRules = { phrase: 'packs', most: 100, example: '4x 3S 720 LiHV 45g; 4S 1500 LiPo 178g' }
+export const bagRules = {
+  listed: 'packs' as const,
+  most: 100,
+  example: '4x 3S 720 LiHV 45g; 4S 1500 LiPo 178g',
+}
 const mostKinds = 12
 
 /** How people set packs against each other; ";" says the same. */
@@ -27,9 +32,9 @@ export function readBag(text: string): Read<Bag> {
   const bag = readList(plainText(text).replace(between, '; '), bagRules, readWeighedPack)
   if (bag.value.length <= mostKinds) return bag
   throw new Problem({
-    what: `That is more than ${mostKinds} kinds of pack.`,
+    what: moreKindsThan(mostKinds),
     ...quoted(text),
-    expected: `1 to ${mostKinds} kinds of pack with ";" between them`,
+    expected: kindsOfPack(mostKinds),
     example: bagRules.example,
   })
 }
@@ -37,7 +42,7 @@ export function readBag(text: string): Read<Bag> {
 function readWeighedPack(text: string): Read<WeighedPack> {
   const weighed = trailingMass.exec(text)
   const { value: pack, assumed } = readPack(weighed ? text.slice(0, weighed.index) : text)
-  return { value: { pack, ...(weighed ? { mass_kg: readMass(weighed[1] ?? '') } : {}) }, assumed }
+  return { value: { pack, mass_kg: weighed ? readMass(weighed[1] ?? '') : undefined }, assumed }
 }
 
 /** Canonical text; reading it gives the same bag. */

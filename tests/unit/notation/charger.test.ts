@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { readCharger, writeCharger } from '../../../src/language/things/charger.ts'
 import { someCharger } from '../../support/arbitraries.ts'
+import { inEnglish } from '../../support/in-english.ts'
 import { problemOf } from './problem-of.ts'
 
 const list = (...steps_A: number[]) => ({ kind: 'list', steps_A })
@@ -53,9 +54,19 @@ describe('chargers', () => {
   })
 
   it('assumes the usual increment out loud', () => {
-    const { value, assumed } = readCharger('0.1-10A')
+    const { value, assumed } = inEnglish(readCharger('0.1-10A'))
     expect(value.currents).toMatchObject({ increment_A: 0.1 })
     expect(assumed).toEqual([expect.stringContaining('0.1 A')])
+  })
+
+  it('takes the usual currents of a charger that is told by its watts, out loud', () => {
+    const { value, assumed } = inEnglish(readCharger('80W charger'))
+    expect(value).toEqual({
+      currents: { kind: 'range', from_A: 0.1, to_A: 8, increment_A: 0.1 },
+      power_W: 80,
+    })
+    expect(assumed).toEqual(['a charger of 80 W is taken to offer 0.1 A to 8 A in steps of 0.1 A'])
+    expect(problemOf(() => readCharger('3S charger')).what).toContain('lacks its currents')
   })
 
   it.each([

@@ -12,7 +12,7 @@ import { readStandingPack, readStandingSource } from '../../../src/language/thin
 import { somePack } from '../../support/arbitraries.ts'
 import { problemOf } from './problem-of.ts'
 
-const rules = { phrase: 'words', most: 9, example: '2x ape; bee' }
+const rules = { listed: 'packs' as const, most: 9, example: '2x ape; bee' }
 const words = (text: string) => readList(text, rules, item => ({ value: item, assumed: [] })).value
 const packs = (text: string) => sessionPacksKind.read(text, {}).value
 
@@ -38,8 +38,8 @@ describe('a list', () => {
   })
 
   it('refuses nothing, too many and no count at all', () => {
-    expect(problemOf(() => words(' ; ')).expected).toContain('1 to 9 words')
-    expect(problemOf(() => words('5x ape; 5x bee')).what).toContain('more than 9 words')
+    expect(problemOf(() => words(' ; ')).expected).toContain('1 to 9 packs')
+    expect(problemOf(() => words('5x ape; 5x bee')).what).toContain('more than 9 packs')
     expect(problemOf(() => words('0x ape')).expected).toContain('1 to 9')
   })
 })
@@ -53,7 +53,11 @@ describe('packs of a session', () => {
   })
 
   it('reads pack volts by the cell count of that pack', () => {
-    expect(readStandingPack('3S 720 LiHV at 11.1V').value.from).toEqual({ kind: 'rest', perCell_V: 3.7 })
+    expect(readStandingPack('3S 720 LiHV at 11.1V').value.from).toEqual({
+      kind: 'rest',
+      perCell_V: 3.7,
+      pack_V: 11.1,
+    })
   })
 
   it.each(['swollen', 'puffed', 'hot', 'Punctured', 'damaged'])(

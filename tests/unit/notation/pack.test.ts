@@ -4,6 +4,7 @@ import { lihv, liIon } from '../../../src/charging/things/chemistries.ts'
 import { readChemistry } from '../../../src/language/things/chemistry.ts'
 import { readPack, writePack } from '../../../src/language/things/pack.ts'
 import { somePack } from '../../support/arbitraries.ts'
+import { inEnglish } from '../../support/in-english.ts'
 import { problemOf } from './problem-of.ts'
 
 describe('packs', () => {
@@ -22,7 +23,7 @@ describe('packs', () => {
 
   it('reads a bare capacity as mAh and says so', () => {
     for (const text of ['3S 720 LiHV', '720 3s hv', 'hv 3S 720']) {
-      const { value, assumed } = readPack(text)
+      const { value, assumed } = inEnglish(readPack(text))
       expect(value).toEqual(wren)
       expect(assumed).toEqual([expect.stringContaining('720 is read as mAh')])
     }
@@ -50,7 +51,9 @@ describe('packs', () => {
   })
 
   it('says which rate it takes for the charge limit', () => {
-    expect(readPack('3S 720mAh LiHV 2C').assumed).toEqual(['2C is read as the charge limit on the label'])
+    expect(inEnglish(readPack('3S 720mAh LiHV 2C')).assumed).toEqual([
+      '2C is read as the charge limit on the label',
+    ])
     expect(readPack('3S 720mAh LiHV 2C charge').assumed).toEqual([])
     expect(writePack({ ...wren, chemistry: lihv, labelRate_C: 2 })).toBe('3S 720mAh LiHV 2C charge')
   })
@@ -58,20 +61,24 @@ describe('packs', () => {
   it('never takes a discharge rating for a charge limit', () => {
     for (const [text, dischargeRate_C] of [
       ['3S 720mAh LiHV 45C', 45],
-      ['3S 720mAh LiHV 75C 150C', 75],
+      ['3S 720mAh LiHV 5C', 5],
+      ['3S 720mAh LiHV 75C/150C'.replace('/', ' '), 75],
     ] as const) {
-      const { value, assumed } = readPack(text)
+      const { value, assumed } = inEnglish(readPack(text))
       expect(value).toEqual({ ...wren, dischargeRate_C })
       expect(assumed[0]).toContain('not used for charging')
     }
-    const said = readPack('3S 720mAh LiHV 4C discharge')
-    expect(said).toEqual({ value: { ...wren, dischargeRate_C: 4 }, assumed: [] })
+    expect(readPack('3S 720mAh LiHV 4C discharge')).toEqual({
+      value: { ...wren, dischargeRate_C: 4 },
+      assumed: [],
+    })
     expect(readPack('3S 720mAh LiHV 95C 3C charge').value.labelRate_C).toBe(3)
     expect(readPack('3S 720mAh LiHV 8C charge').value.labelRate_C).toBe(8)
+    expect(readPack('3S 720mAh LiHV 65C charge').value.labelRate_C).toBe(65)
   })
 
   it('takes the watt-hours of a label for what they are', () => {
-    const { value, assumed } = readPack('3S-720mAh/8Wh LiHV')
+    const { value, assumed } = inEnglish(readPack('3S-720mAh/8Wh LiHV'))
     expect(value).toEqual(wren)
     expect(assumed).toEqual([expect.stringContaining('8Wh on the label is not used')])
   })

@@ -4,6 +4,7 @@ import { liIon } from '../../../src/charging/things/chemistries.ts'
 import { pdOffers } from '../../../src/charging/things/usb-pd.ts'
 import { readSource, writeSource } from '../../../src/language/things/source.ts'
 import { someSource } from '../../support/arbitraries.ts'
+import { inEnglish } from '../../support/in-english.ts'
 import { problemOf } from './problem-of.ts'
 
 const supply = (...offers: [number, number][]) => ({
@@ -65,6 +66,22 @@ describe('sources', () => {
   it.each([
     ['car 10A', { kind: 'vehicle outlet', fuse_A: 10, engine: 'off' }, ['engine']],
     ['car 12V 10A', { kind: 'vehicle outlet', fuse_A: 10, engine: 'off' }, ['engine', 'nominal']],
+    [
+      '60Ah car battery at 12.5V',
+      { kind: 'vehicle outlet', fuse_A: 10, engine: 'off', rest_V: 12.5, capacity_Ah: 60 },
+      ['10 A', 'engine'],
+    ],
+    [
+      '12V 60Ah car battery at 12,5',
+      { kind: 'vehicle outlet', fuse_A: 10, engine: 'off', rest_V: 12.5, capacity_Ah: 60 },
+      ['10 A', 'engine', 'nominal'],
+    ],
+    [
+      'leisure battery 100 A·h',
+      { kind: 'vehicle outlet', fuse_A: 10, engine: 'off', battery: 'deep-cycle', capacity_Ah: 100 },
+      ['10 A', 'engine'],
+    ],
+    ['car engine running', { kind: 'vehicle outlet', fuse_A: 10, engine: 'running' }, ['10 A']],
     ['power bank 20000mAh', { kind: 'power bank', label_Wh: 74 }, ['3.7 V']],
     ['power bank 20000', { kind: 'power bank', label_Wh: 74 }, ['20000 is read as mAh', '3.7 V']],
     ['power bank 74Wh 20000mAh', { kind: 'power bank', label_Wh: 74 }, ['not used']],
@@ -76,7 +93,7 @@ describe('sources', () => {
       ['mAh'],
     ],
   ])('reads %j and says what it assumes', (text, value, said) => {
-    const read = readSource(text)
+    const read = inEnglish(readSource(text))
     expect(read.value).toEqual(value)
     expect(read.assumed).toEqual(said.map(word => expect.stringContaining(word)))
   })
@@ -107,6 +124,8 @@ describe('sources', () => {
     ['car 10A 120W', 'car 10A 120W'],
     ['car 12V 10A 15A', 'car 12V 10A 15A'],
     ['bench', 'bench'],
+    ['generator 1000W', 'generator 1000W'],
+    ['solar panel 20W', 'solar panel 20W'],
   ])('refuses %j', (text, token) => {
     const problem = problemOf(() => readSource(text))
     expect(problem.token).toBe(token)

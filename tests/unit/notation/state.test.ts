@@ -11,6 +11,7 @@ import {
   targetOf,
   writeLevel,
 } from '../../../src/language/things/state.ts'
+import { inEnglish } from '../../support/in-english.ts'
 import { problemOf } from './problem-of.ts'
 
 const pack = (series: number): Pack => ({ chemistry: lihv, series, parallel: 1, capacity_Ah: 0.72 })
@@ -24,40 +25,76 @@ describe('states and targets', () => {
     ['Storage', { kind: 'named', name: 'storage' }],
     ['3.7V per cell', rest(3.7)],
     ['3,70 V/cell', rest(3.7)],
-    ['11.1V', rest(3.7)],
-    ['11.1V pack', rest(3.7)],
-    ['4.2V pack', rest(1.4)],
+    ['11.1V', { ...rest(3.7), pack_V: 11.1 }],
+    ['11.1V pack', { ...rest(3.7), pack_V: 11.1 }],
+    ['4.2V pack', { ...rest(1.4), pack_V: 4.2 }],
+    ['12,4 V of the pack', { ...rest(4.13333333333), pack_V: 12.4 }],
   ])('reads %j of a 3S pack', (text, value) => {
     expect(readState(text, pack(3))).toEqual({ value, assumed: [] })
     expect(readTarget(text, pack(3))).toEqual({ value, assumed: [] })
   })
 
   it('reads volts that can only be one cell as such, out loud', () => {
-    expect(readState('3.7V', pack(3))).toEqual({
+    expect(inEnglish(readState('3.7V', pack(3)))).toEqual({
       value: rest(3.7),
       assumed: ['3.7 V is read as volts per cell'],
     })
     expect(readState('3.7V', pack(1))).toEqual({ value: rest(3.7), assumed: [] })
     expect(readState('3.7V')).toEqual({ value: rest(3.7), assumed: [] })
-    expect(readState('3.6', pack(6))).toEqual({
+    expect(inEnglish(readState('3.6', pack(6)))).toEqual({
       value: rest(3.6),
       assumed: ['3.6 is read as 3.6 V per cell'],
     })
+  })
+
+  it.each(['empty', 'flat', 'Empty'])('takes %j for landed, out loud', text => {
+    const { value, assumed } = inEnglish(readState(text, pack(3)))
+    expect(readState('landed', pack(3))).toEqual({ value: { kind: 'named', name: 'empty' }, assumed: [] })
+    expect(value).toEqual({ kind: 'named', name: 'empty' })
+    expect(assumed).toEqual([`${text} is read as landed: at the volts at rest where flying ends`])
+  })
+
+  it.each(['0%', '0 %', '0 percent', '0.4%', 'dead', 'dead flat', 'completely dead'])(
+    'asks for volts where %j is all that is told',
+    text => {
+      const problem = problemOf(() => readState(text, pack(3)))
+      expect(problem).toMatchObject({ token: text, what: expect.stringContaining('volts') })
+      expect(problemOf(() => readState(text)).expected).toContain('volts per cell')
+      expect(readState(problem.example, pack(3)).value.kind).toBe('rest')
+    },
+  )
+
+  it('looks at a pack with nothing left, and lets no charge start or end there', () => {
+    expect(readAnyState('0%', pack(3)).value).toEqual({ kind: 'soc', soc: 0 })
+    expect(readTarget('0%', pack(3)).value).toEqual({ kind: 'soc', soc: 0 })
+  })
+
+  it.each([
+    ['12.4V', '12.4V pack'],
+    ['12,40 V', '12.4V pack'],
+    ['11.55V pack', '11.55V pack'],
+    ['3.85', '3.85V per cell'],
+    ['3,7 V/cell', '3.7V per cell'],
+    ['empty', 'landed'],
+  ])('writes %j of a 3S pack as it was typed: %j', (typed, written) => {
+    const level = readState(typed, pack(3)).value
+    expect(writeLevel(level)).toBe(written)
+    expect(readState(written, pack(3))).toEqual({ value: level, assumed: [] })
   })
 
   it('asks where volts could be a full cell or a flat pack', () => {
     const problem = problemOf(() => readState('4.2V', pack(2)))
     expect(problem.token).toBe('4.2V')
     expect(readState(problem.example, pack(2)).value).toEqual(rest(4.2))
-    expect(readState('4.2V pack', pack(2)).value).toEqual(rest(2.1))
+    expect(readState('4.2V pack', pack(2)).value).toEqual({ ...rest(2.1), pack_V: 4.2 })
   })
 
   it('takes the end of a charge for volts of a cell where no charge of the pack could end', () => {
-    expect(readTarget('4.2V', pack(2))).toEqual({
+    expect(inEnglish(readTarget('4.2V', pack(2)))).toEqual({
       value: rest(4.2),
       assumed: ['4.2 V is read as volts per cell'],
     })
-    expect(readTarget('8.2V', pack(2)).value).toEqual(rest(4.1))
+    expect(readTarget('8.2V', pack(2)).value).toEqual({ ...rest(4.1), pack_V: 8.2 })
   })
 
   it.each(['20', '4', '-3V', 'NaN', '1e3V', '120%', '3,700V', '99V', 'half', '', '5V per cell'])(
@@ -66,19 +103,6 @@ describe('states and targets', () => {
       expect(problemOf(() => readState(text, pack(3))).example).toBeTruthy()
     },
   )
-
-  it.each(['0%', '0 %', '0.4%', 'dead', 'completely dead'])(
-    'asks for volts where %j is all that is told',
-    text => {
-      expect(problemOf(() => readState(text, pack(3))).what).toContain('volts')
-      expect(problemOf(() => readState(text)).expected).toContain('volts per cell')
-    },
-  )
-
-  it('tells the volts of an empty cell to those who only ask', () => {
-    expect(readAnyState('0%').value).toEqual({ kind: 'soc', soc: 0 })
-    expect(readTarget('0%').value).toEqual({ kind: 'soc', soc: 0 })
-  })
 
   it('needs the pack for pack volts, and does not end a charge at empty', () => {
     expect(problemOf(() => readState('11.1V')).what).toContain('pack')
