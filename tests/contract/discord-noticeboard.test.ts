@@ -3,7 +3,7 @@
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Missing, Noticeboard, Posted } from '../../src/assistant/cards/noticeboard.ts'
 import { completeReply } from '../../src/assistant/reply.ts'
-import { generalCaution } from '../../src/cautions/cautions.ts'
+import { generalCaution } from '../../src/assistant/verdict.words.ts'
 import { createDiscordNoticeboard } from '../../src/discord/noticeboard.ts'
 import { english } from '../../src/ground/locale.ts'
 import type { Memory } from '../../src/memory/memory.ts'
@@ -36,7 +36,7 @@ const reply = (headline: string) =>
       verdict: 'go',
       headline,
       working: ['1C × 720 mAh = 0.72 A.'],
-      cautions: [generalCaution],
+      cautions: [generalCaution(english('.'))],
     },
     english('.'),
   )
@@ -69,7 +69,7 @@ test('a card is posted once for its key, calls nobody, and has a link and a butt
     link: `https://discord.com/channels/${server}/${bench}/${id}`,
   })
   expect(body.embeds[0].description).toContain('Set 0.5 A')
-  expect(body.embeds[0].fields[0].value).toContain(generalCaution.text)
+  expect(body.embeds[0].fields[0].value).toContain(generalCaution(english('.')).text)
   expect(body.allowed_mentions.parse).toEqual([])
   expect(body.content).toBeUndefined()
   const [button] = body.components[0].components

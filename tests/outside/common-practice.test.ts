@@ -1,11 +1,13 @@
 // Values of the trade, each common practice: what a seasoned pilot would say to the same question.
 
 import { describe, expect, it } from 'vitest'
-import { adviseSetting } from '../../src/charging/setting/old-setting.ts'
+import { settingFor } from '../../src/charging/setting/setting.ts'
+import type { Told } from '../../src/charging/situation/situation.ts'
 import { liFe, lihv, liIon, lipo } from '../../src/charging/things/chemistries.ts'
 import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import { socAt } from '../../src/charging/things/curve.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
+import { permitFor, refusedBy } from '../support/judged.ts'
 
 const steps = { currents: { kind: 'list', steps_A: [1, 2, 3, 5] } } as const
 const pack = (chemistry: Chemistry, series: number, capacity_mAh: number): Pack => ({
@@ -14,6 +16,8 @@ const pack = (chemistry: Chemistry, series: number, capacity_mAh: number): Pack 
   parallel: 1,
   capacity_Ah: capacity_mAh / 1000,
 })
+
+const advised = (asked: Omit<Told, 'act'>) => settingFor(permitFor({ act: 'charge', ...asked }))
 
 describe('common practice', () => {
   it.each<[Chemistry, number, number]>([
@@ -34,7 +38,7 @@ describe('common practice', () => {
     [liIon, 4.2],
     [liFe, 3.6],
   ])('$0.name is full at $1 V per cell', (chemistry, full_V) => {
-    expect(adviseSetting({ pack: pack(chemistry, 3, 1000) })).toMatchObject({ cutoff: { perCell_V: full_V } })
+    expect(advised({ pack: pack(chemistry, 3, 1000) })).toMatchObject({ cutoff: { perCell_V: full_V } })
   })
 
   it('LiPo and LiHV are stored at 3.85 V per cell', () => {
@@ -48,15 +52,12 @@ describe('common practice', () => {
   })
 
   it('a charger whose smallest step is 1 A suits nothing under 500 mAh', () => {
-    expect(adviseSetting({ pack: pack(lipo, 2, 499), charger: steps })).toMatchObject({
-      verdict: 'do not charge',
-      refusal: { kind: 'steps too large', smallest_A: 1, smallestCapacity_Ah: 0.5 },
-    })
-    expect(adviseSetting({ pack: pack(lipo, 2, 500), charger: steps })).toMatchObject({ current_A: 1 })
+    expect(refusedBy({ act: 'charge', pack: pack(lipo, 2, 499), charger: steps })).toEqual(['stepTooLarge'])
+    expect(advised({ pack: pack(lipo, 2, 500), charger: steps })).toMatchObject({ current_A: 1 })
   })
 
   it('650 mAh LiHV on steps of 1, 2, 3, 5 A is charged at 1 A', () => {
-    expect(adviseSetting({ pack: pack(lihv, 3, 650), charger: steps })).toMatchObject({
+    expect(advised({ pack: pack(lihv, 3, 650), charger: steps })).toMatchObject({
       wanted_A: 0.65,
       current_A: 1,
       cutoff: { perCell_V: 4.35 },
@@ -64,7 +65,7 @@ describe('common practice', () => {
   })
 
   it('2600 mAh Li-ion on the same steps: 1.3 A wanted, 1 A set', () => {
-    expect(adviseSetting({ pack: pack(liIon, 1, 2600), charger: steps })).toMatchObject({
+    expect(advised({ pack: pack(liIon, 1, 2600), charger: steps })).toMatchObject({
       wanted_A: 1.3,
       current_A: 1,
     })

@@ -1,7 +1,7 @@
 // Where a charge starts and where it is to go: `3.7V`, `11.1V`, `20%`, `full`, `storage`, `empty`.
 
 import { chemistries } from '../../charging/things/chemistries.ts'
-import type { Level, State, Target } from '../../charging/things/level.ts'
+import type { Level, State } from '../../charging/things/level.ts'
 import type { Pack } from '../../charging/things/pack.ts'
 import { plainText, quoted, shortened } from '../../ground/plain-text.ts'
 import { nothingThere } from '../../ground/plain-text.words.ts'
@@ -35,12 +35,6 @@ export type { Level } from '../../charging/things/level.ts'
 
 /** Of a pack all that its state needs. */
 type Series = Pick<Pack, 'series'>
-
-/** The voltages that `full` and `storage` stand for, per cell. */
-export interface NamedLevels {
-  readonly full_V: number
-  readonly storage_V: number
-}
 
 /** Volts of a cell below which they cannot be meant: a resting cell is dead there, and no charge ends there. */
 const lowestStart_V = Math.min(...chemistries.map(({ damage_V }) => damage_V.value))
@@ -162,18 +156,4 @@ export function writeLevel(level: Level): string {
   if (level.kind === 'soc') return writeQuantity(level.soc, 'share')
   if (level.pack_V !== undefined) return `${writeQuantity(level.pack_V, 'voltage')} pack`
   return `${writeQuantity(level.perCell_V, 'voltage')} per cell`
-}
-
-/** The start of a charge in the core's terms. */
-export function stateOf(level: Level, { full_V: _, storage_V }: NamedLevels): State {
-  if (level.kind !== 'named') return level
-  if (level.name === 'storage') return { kind: 'rest', perCell_V: storage_V }
-  return { kind: 'soc', soc: level.name === 'full' ? 1 : 0 }
-}
-
-/** The end of a charge in the core's terms. */
-export function targetOf(level: Level, { full_V, storage_V }: NamedLevels): Target {
-  if (level.kind === 'soc') return { ...level, cutoffPerCell_V: full_V }
-  if (level.kind === 'rest') return { kind: 'voltage', perCell_V: level.perCell_V }
-  return { kind: 'voltage', perCell_V: level.name === 'storage' ? storage_V : full_V }
 }

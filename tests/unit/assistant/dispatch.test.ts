@@ -5,7 +5,7 @@ import { createAssistant } from '../../../src/assistant/assistant.ts'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
 import { defineCommand, optional, required } from '../../../src/assistant/old-command.ts'
 import { deferenceIn } from '../../../src/assistant/reply.words.ts'
-import { generalCaution } from '../../../src/cautions/cautions.ts'
+import { generalCaution } from '../../../src/assistant/verdict.words.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { Problem } from '../../../src/ground/problem.ts'
 import { currentKind, packKind } from '../../../src/language/kinds/values.ts'
@@ -33,7 +33,10 @@ const weigh = defineCommand({
   answer: ({ pack, current }) => {
     if (current === 13) throw new TypeError('secret-token-in-a-fault')
     if (current === 7) throw new Problem({ what: 'Not seven.', token: '7A', expected: 'less', example: '6A' })
-    return { headline: `${pack.series} cells, ${current ?? 'no'} A`, cautions: [generalCaution] }
+    return {
+      headline: `${pack.series} cells, ${current ?? 'no'} A`,
+      cautions: [generalCaution(english('.'))],
+    }
   },
 })
 
@@ -66,7 +69,7 @@ describe('dispatch', () => {
     const { assistant } = assistantWithFaults()
     const reply = await assistant.answer('weigh pack: 3S 720 LiHV current: 7A', occasion)
     expect(reply.problem).toEqual({ what: 'Not seven.', token: '7A', expected: 'less', example: '6A' })
-    expect(reply.cautions).toEqual([generalCaution])
+    expect(reply.cautions).toEqual([generalCaution(english('.'))])
   })
 
   it('turns a fault into a reply with a reference, and tells only the log what it was', async () => {

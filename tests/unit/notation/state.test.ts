@@ -1,14 +1,13 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { lihv } from '../../../src/charging/things/chemistries.ts'
+import { goalOf, startOf } from '../../../src/charging/things/level.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
 import {
   type Level,
   readAnyState,
   readState,
   readTarget,
-  stateOf,
-  targetOf,
   writeLevel,
 } from '../../../src/language/things/state.ts'
 import { inEnglish } from '../../support/in-english.ts'
@@ -110,15 +109,14 @@ describe('states and targets', () => {
   })
 
   it('resolves the names by the levels that hold', () => {
-    const levels = { full_V: 4.35, storage_V: 3.85 }
     const named = (name: 'full' | 'storage' | 'empty'): Level => ({ kind: 'named', name })
-    expect(stateOf(named('empty'), levels)).toEqual({ kind: 'soc', soc: 0 })
-    expect(stateOf(named('full'), levels)).toEqual({ kind: 'soc', soc: 1 })
-    expect(stateOf(named('storage'), levels)).toEqual(rest(3.85))
-    expect(targetOf(named('full'), levels)).toEqual({ kind: 'voltage', perCell_V: 4.35 })
-    expect(targetOf(named('storage'), levels)).toEqual({ kind: 'voltage', perCell_V: 3.85 })
-    expect(targetOf({ kind: 'rest', perCell_V: 4.1 }, levels)).toEqual({ kind: 'voltage', perCell_V: 4.1 })
-    expect(targetOf({ kind: 'soc', soc: 0.8 }, levels)).toEqual({
+    expect(startOf(named('empty'), lihv, {})).toEqual(rest(lihv.restFloor_V.value))
+    expect(startOf(named('full'), lihv, {})).toEqual({ kind: 'soc', soc: 1 })
+    expect(startOf(named('storage'), lihv, {})).toEqual(rest(3.85))
+    expect(goalOf(named('full'), lihv, {})).toEqual({ kind: 'voltage', perCell_V: 4.35 })
+    expect(goalOf(named('storage'), lihv, {})).toEqual({ kind: 'voltage', perCell_V: 3.85 })
+    expect(goalOf({ kind: 'rest', perCell_V: 4.1 }, lihv, {})).toEqual({ kind: 'voltage', perCell_V: 4.1 })
+    expect(goalOf({ kind: 'soc', soc: 0.8 }, lihv, {})).toEqual({
       kind: 'soc',
       soc: 0.8,
       cutoffPerCell_V: 4.35,

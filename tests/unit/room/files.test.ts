@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { completeReply, type Reply } from '../../../src/assistant/reply.ts'
-import { generalCaution } from '../../../src/cautions/cautions.ts'
+import { generalCaution } from '../../../src/assistant/verdict.words.ts'
 import type { Chart } from '../../../src/charts/chart.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { keepFiles } from '../../../src/room/files.ts'
@@ -18,7 +18,7 @@ afterEach(() => rm(join(folder, '..'), { recursive: true }))
 const replyWith = (charts: readonly Chart[], documents: Reply['documents'] = []): Reply =>
   completeReply(
     { command: 'time', readAs: 'a test' },
-    { headline: 'A test.', cautions: [generalCaution], charts, documents },
+    { headline: 'A test.', cautions: [generalCaution(english('.'))], charts, documents },
     english('.'),
   )
 

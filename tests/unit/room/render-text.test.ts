@@ -2,7 +2,7 @@ import stringWidth from 'string-width'
 import { describe, expect, it } from 'vitest'
 import { completeReply } from '../../../src/assistant/reply.ts'
 import { deferenceIn } from '../../../src/assistant/reply.words.ts'
-import { generalCaution } from '../../../src/cautions/cautions.ts'
+import { generalCaution } from '../../../src/assistant/verdict.words.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { renderText } from '../../../src/room/render-text.ts'
 
@@ -19,7 +19,7 @@ const reply = completeReply(
       { key: 'cRate', label: 'rate', value: 1, unit: 'C', text: '1C' },
     ],
     working: ['1C × 720 mAh = 0.72 A, and more words than one line of a narrow window could ever hold.'],
-    cautions: [generalCaution],
+    cautions: [generalCaution(english('.'))],
     followUps: [{ label: 'How long?', question: 'time pack: 3S 720mAh LiHV current: 0.72A' }],
   },
   english('.'),
@@ -55,7 +55,7 @@ describe('a reply in the terminal', () => {
     const problem = { what: 'No.', token: '99S', expected: '1S to 14S', example: '3S 720 LiHV' }
     const failed = completeReply(
       { command: 'current', readAs: 'x', problem },
-      { headline: 'No.', cautions: [generalCaution] },
+      { headline: 'No.', cautions: [generalCaution(english('.'))] },
       english('.'),
     )
     const text = renderText(failed, { width: 80, colour: false })

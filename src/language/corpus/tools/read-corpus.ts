@@ -11,7 +11,7 @@ export const heldOut: ReadonlySet<number> = new Set([5, 8, 12, 16, 22, 26, 30, 3
 
 /** Throws a ZodError, with the place, where a line is not marked as the schema wants. */
 export function messagesIn(file: string): readonly MarkedMessage[] {
-  const lines = readFileSync(join(import.meta.dirname, file), 'utf8')
+  const lines = readFileSync(join(import.meta.dirname, '..', file), 'utf8')
     .trimEnd()
     .split('\n')
   return lines.map(line => markedMessage.parse(JSON.parse(line)))
