@@ -20,18 +20,19 @@ interface Run {
 
 /** All parts of a charger that stand together; the word itself may be among them. */
 function runAt(sentence: Sentence, start: number): Run | undefined {
-  const draft: ChargerDraft = {}
+  let draft: ChargerDraft = {}
   let after = start
   let at = start
   let skipped = 0
   while (skipped <= mostGlue && at < sentence.tokens.length) {
     const isWord = chargerWords.has(sentence.word(at))
-    const told = { ...draft }
-    const end = isWord ? at + 1 : chargerPart(sentence, at, draft)
+    const more: ChargerDraft = { ...draft }
+    const end = isWord ? at + 1 : chargerPart(sentence, at, more)
     if (end !== undefined) {
-      if (isOther(sentence, at, isWord, told, draft)) break
+      if (isOther(sentence, at, isWord, draft, more)) break
       if (isWord && draft.named) break
-      if (isWord) draft.named = true
+      if (isWord) more.named = true
+      draft = more
       after = end
       at = end
       skipped = 0
@@ -80,7 +81,8 @@ export const findChargers: Family = sentence => {
 
 function scoreOf({ draft }: Run, talk: boolean): number {
   if (draft.named) return isDefinite(draft) ? 0.9 : 0.3
-  if (draft.several) return 0.75
+  const more = [draft.power_W, draft.by_A, draft.cells, draft.input].filter(part => part !== undefined).length
+  if (draft.several) return Math.min(0.95, 0.75 + 0.07 * more)
   if (draft.power_W !== undefined && draft.most_A !== undefined) return 0.6
   if (draft.power_W !== undefined) return talk ? 0.5 : 0.3
   return 0

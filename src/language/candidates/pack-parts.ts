@@ -20,6 +20,8 @@ export interface Draft extends ToldPack {
   /** A rate below 5C that was not said to be on the label, at this token. */
   bareRateAt?: number
   sure: number
+  /** How surely its cells are those of a pack, where nothing else says so. */
+  cellsSure?: number
 }
 
 /** Reads the part at this token into the draft and gives the token behind it; undefined where none stands. */
@@ -42,7 +44,7 @@ const cells: DraftPart = (sentence, at, draft) => {
     return undefined
   if (word === 's' && sentence.word(hyphen + 1) === '/') return undefined
   draft.series = numeral.value
-  draft.sure *= cellsSure(sentence, numeral.after, hyphen, numeral.value)
+  draft.cellsSure = cellsSure(sentence, numeral.after, hyphen, numeral.value)
   return sentence.phraseEnd(hyphen, inSeries) ?? hyphen + 1
 }
 

@@ -70,7 +70,7 @@ function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
 
 /** What was told, without what only helped to read it. */
 function toldOf({ draft }: Run): ToldPack {
-  const { sure: _, energy: _e, nominal, format: _f, bare: _b, bareRateAt: _r, ...told } = draft
+  const { sure: _, energy: _e, nominal, format: _f, bare: _b, bareRateAt: _r, cellsSure: _c, ...told } = draft
   return told.series === undefined && nominal !== undefined ? { ...told, series: nominal } : told
 }
 
@@ -111,7 +111,7 @@ function scoreOf(sentence: Sentence, { first, draft }: Run): number {
   const named = [series ?? nominal, capacity_Ah, chemistry].filter(part => part !== undefined).length
   if (named === 3) return 0.98 * draft.sure
   if (named === 2) return 0.94 * draft.sure
-  if (series !== undefined) return 0.86 * draft.sure
+  if (series !== undefined) return 0.86 * (draft.cellsSure ?? 1)
   if (capacity_Ah === undefined) return 0
   const owned = owners.has(sentence.word(first - 1))
   if (!bare) return owned ? 0.6 : 0.4

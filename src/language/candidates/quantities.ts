@@ -107,7 +107,8 @@ function bareTemperature(sentence: Sentence, first: number, weather: boolean): r
   const text = `${negative ? '-' : ''}${numeral.decimal}°C`
   if (negative)
     return [{ kind: 'temperature', text, first: negative.first, after: numeral.after, score: 0.8 }]
-  if (!weather || numeral.value < 1) return none
+  // A dash with spaces about it may be a minus: neither sign is sure.
+  if (!weather || numeral.value < 1 || sentence.word(first - 1) === '-') return none
   if (/^(?:plus|\+)$/.test(sentence.word(first - 1))) {
     return [{ kind: 'temperature', text, first: first - 1, after: numeral.after, score: 0.7 }]
   }

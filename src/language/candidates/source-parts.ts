@@ -29,6 +29,7 @@ const strength: Readonly<Record<SourceKind, number>> = {
   mains: 4,
   panel: 5,
   lead: 6,
+  leisure: 6.5,
   station: 7,
   bank: 8,
 }
@@ -127,4 +128,5 @@ function bareFigure(sentence: Sentence, at: number, draft: SourceDraft): number 
 }
 
 export const isLead = ({ kind, chemistry }: SourceDraft): boolean =>
-  (kind === 'lead' || kind === 'vehicle') && (chemistry === undefined || chemistry === 'AGM')
+  (kind === 'lead' || kind === 'leisure' || kind === 'vehicle') &&
+  (chemistry === undefined || chemistry === 'AGM')

@@ -5,6 +5,7 @@ import { phrasesOf, type Sentence, wordSet } from './sentence.ts'
 export type SourceKind =
   | 'vehicle'
   | 'lead'
+  | 'leisure'
   | 'bank'
   | 'station'
   | 'pd'
@@ -31,7 +32,12 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
       [
         'lead',
         0.7,
-        "leisure battery, leisure batt, leasure battery, leisure, starter battery, starter, car battery, van battery, car's battery, deep cycle, lead battery, lead acid, lead - acid, lead gel, lead, agm, gel, gel battery, battery in car, battery in the car, battery of the car, boat battery, tractor battery, truck battery, buttery, batterie auxiliaire, camping battery, 12 v battery, inverter battery, caravan battery, motorbike battery, aku",
+        "starter battery, starter, car battery, van battery, car's battery, lead battery, lead acid, lead - acid, lead gel, lead, agm, gel, gel battery, battery in car, battery in the car, battery of the car, boat battery, tractor battery, truck battery, buttery, 12 v battery, motorbike battery, aku",
+      ],
+      [
+        'leisure',
+        0.7,
+        'leisure battery, leisure batt, leasure battery, leisure, deep cycle, deep - cycle, deep cycle battery, camping battery, inverter battery, caravan battery, batterie auxiliaire',
       ],
       ['bank', 0.8, 'power bank, powerbank, power - bank, powerbanks'],
       ['station', 0.75, 'power station, powerstation, camping box, power box'],

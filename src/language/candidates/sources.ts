@@ -20,13 +20,14 @@ const mostGlue = 2
 
 /** All that stands together of a source from this token on. */
 function runAt(sentence: Sentence, first: number, taken: ReadonlySet<number>): Run | undefined {
-  const draft: SourceDraft = { sure: 0 }
+  let draft: SourceDraft = { sure: 0 }
   let after = first
   let at = first
   while (at < sentence.tokens.length && !taken.has(at)) {
-    const told = { ...draft }
-    const end = sourcePart(sentence, at, draft)
-    if (end === undefined || isOther(sentence, at, told, draft)) break
+    const more = { ...draft }
+    const end = sourcePart(sentence, at, more)
+    if (end === undefined || isOther(sentence, at, draft, more)) break
+    draft = more
     after = end
     at = glueEnd(sentence, after, draft)
   }

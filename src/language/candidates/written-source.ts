@@ -33,11 +33,13 @@ export function writtenSource(draft: SourceDraft): string {
     case 'panel':
       return figures('solar panel', pair)
     case 'vehicle':
+    case 'leisure':
     case 'lead': {
       const isRest = rest === undefined && volts !== undefined && volts.includes('.')
       const rested = rest ?? (isRest ? volts : undefined)
       const nominal = volts !== undefined && Number(volts) === 24 && '24V'
-      const word = kind === 'lead' || capacity_Ah !== undefined ? 'car battery' : 'car'
+      const battery = kind === 'lead' || capacity_Ah !== undefined
+      const word = kind === 'leisure' ? 'leisure battery' : battery ? 'car battery' : 'car'
       const state = engine !== undefined && `engine ${engine}`
       return figures(word, nominal, ampsText, state, rested !== undefined && `rest ${rested}V`, capacityText)
     }

@@ -9,23 +9,32 @@ import { colonUnclear, durationOutside, durationRange, needsUnit, notADuration }
 const longest_s = 7 * 24 * 3600
 const wanted: Wanted = { expected: durationRange, example: '1h20' }
 
-const number = String.raw`(\d+(?:[.,]\d+)*)`
+/** Of each part of a duration, in s. */
+const lengths = { weeks: 604_800, days: 86_400, hours: 3600, minutes: 60, seconds: 1 }
+
+const part = (name: keyof typeof lengths, units: string): string =>
+  String.raw`(?:(?<${name}>\d+(?:[.,]\d+)*) ?(?:${units}))?`
 const whole = new RegExp(
-  `^(?:${number} ?(?:h|hrs?|hours?))? ?(?:${number} ?(?:min|mins|minutes?|m))? ?(?:${number} ?(?:s|secs?|seconds?))?$`,
+  `^${[
+    part('weeks', 'weeks?|wks?'),
+    part('days', 'days?|d'),
+    part('hours', 'hours?|hrs?|h'),
+    part('minutes', 'minutes?|mins?|m'),
+    part('seconds', 'seconds?|secs?|s'),
+  ].join(' ?')}$`,
   'i',
 )
-const hoursAndMinutes = /^(\d{1,3}) ?h ?([0-5]?\d)$/i
+const hoursAndMinutes = /^(?<hours>\d{1,3}) ?h ?(?<minutes>[0-5]?\d)$/i
 
 /** s, 1 to 604800: `1h20`, `1 h 20 min`, `45 min`, `90s`, `1.5h`. Throws a Problem; `1:20` is ambiguous. */
 export function readDuration(text: string): number {
   const plain = plainText(text)
   const parts = hoursAndMinutes.exec(plain) ?? whole.exec(plain)
   if (!parts?.[0]) throw problem(plain)
-  const [, hours = '0', minutes = '0', seconds = '0'] = parts
-  const duration_s =
-    Number(decimalText(hours, wanted)) * 3600 +
-    Number(decimalText(minutes, wanted)) * 60 +
-    Number(decimalText(seconds, wanted))
+  const duration_s = Object.entries(lengths).reduce(
+    (sum, [name, length_s]) => sum + Number(decimalText(parts.groups?.[name] ?? '0', wanted)) * length_s,
+    0,
+  )
   if (duration_s >= 1 && duration_s <= longest_s) return duration_s
   throw new Problem({
     what: durationOutside,

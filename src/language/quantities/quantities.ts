@@ -35,7 +35,11 @@ export const readMass: Reader = (text, narrower) => readQuantity(text, 'mass', n
 /** C, 0.01 to 20: `2C`, `0.5 C`, or a fraction of the capacity as `C/10`. */
 export const readRate: Reader = (text, narrower) => {
   const fraction = /^c ?\/ ?(\d{1,3})$/i.exec(plainText(text))?.[1]
-  return readQuantity(fraction && Number(fraction) > 0 ? `${1 / Number(fraction)}C` : text, 'rate', narrower)
+  return readQuantity(
+    fraction && Number(fraction) > 0 ? `${Number((1 / Number(fraction)).toPrecision(4))}C` : text,
+    'rate',
+    narrower,
+  )
 }
 
 export const writeCurrent: Writer = value => writeQuantity(value, 'current')
@@ -112,5 +116,5 @@ export const writeGauge: Writer = value => `AWG ${value}`
 export function readChargeCurrent(text: string, capacity_Ah?: number): number {
   const plain = plainText(text)
   if (capacity_Ah === undefined || !/^[+\d.,]+ ?c$|^c ?\//i.test(plain)) return readCurrent(plain)
-  return checked(readRate(plain) * capacity_Ah, plain, 'current')
+  return checked(Number((readRate(plain) * capacity_Ah).toPrecision(6)), plain, 'current')
 }

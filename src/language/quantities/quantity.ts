@@ -95,8 +95,12 @@ function inUnitWritten(value: number, dimension: Dimension): string {
   return shiftedDecimal(value, -(unitOf(dimension.written, dimension)?.exponent ?? 0))
 }
 
-function toBase(decimal: string, { exponent, factor = 1, offset = 0 }: Unit): number {
-  return (Number(`${decimal}e${exponent}`) + offset) * factor
+/** A converted value keeps no more digits than its scale can tell: 28 °F are -2.2 °C, 2 ft are 0.6096 m. */
+function toBase(decimal: string, { exponent, factor, offset = 0 }: Unit): number {
+  const value = Number(`${decimal}e${exponent}`)
+  if (factor === undefined) return value
+  const converted = (value + offset) * factor
+  return offset === 0 ? Number(converted.toPrecision(12)) : Number(converted.toFixed(1))
 }
 
 function unitOf(word: string | undefined, { units }: Pick<Dimension, 'units'>): Unit | undefined {

@@ -76,3 +76,7 @@ export const gaugeTaken =
   (typed: string, gauge: number): Said =>
   ({ say, own, show }) =>
     say`${own(typed)} is taken for AWG ${show.number(gauge, 0)}, the next thinner`
+
+export const notAClock: Said = ({ say }) => say`I cannot read that as a time of day.`
+
+export const aTimeOfDay: Said = ({ say }) => say`a time of day, a weekday or both`

@@ -3,7 +3,7 @@
 import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
-import { quantityOf, takeQuantity } from '../quantities/quantity.ts'
+import { type Narrower, quantityOf, takeQuantity } from '../quantities/quantity.ts'
 import { decimalText, takeNumeral, type Wanted } from '../scan/number.ts'
 import { once, type Part } from '../scan/parts.ts'
 import type { Scanner } from '../scan/scanner.ts'
@@ -157,10 +157,13 @@ const energy = (scan: Scanner): string | undefined => {
   return takeQuantity(scan, 'energy') === undefined ? undefined : scan.text.slice(start, scan.at)
 }
 
+const capacity = (narrower: Narrower) =>
+  once<PackDraft, 'capacity_Ah'>('capacity_Ah', scan => takeQuantity(scan, 'capacity', narrower))
+
 const statedParts: readonly Part<PackDraft>[] = [
   cells,
   strings,
-  once('capacity_Ah', scan => takeQuantity(scan, 'capacity', { example: wantedPack.example })),
+  capacity({ example: wantedPack.example }),
   once('cellResistance_ohm', scan => takeQuantity(scan, 'resistance', { max: 1, phrase: resistancePerCell })),
   once('energy', energy),
   rates,
@@ -169,6 +172,12 @@ const statedParts: readonly Part<PackDraft>[] = [
 
 /** Where a pack is all there is to read. */
 export const packParts: readonly Part<PackDraft>[] = [...statedParts, bareCapacity]
+
+/** Batteries that feed others are larger than any that flies. */
+export const batteryParts: readonly Part<PackDraft>[] = [
+  capacity({ max: 400, example: '4S 100Ah LiFe' }),
+  ...packParts,
+]
 
 /** Where a pack stands among other words. */
 export const packPartsInSentence: readonly Part<PackDraft>[] = [...statedParts, bareCapacityInSentence]

@@ -4,7 +4,7 @@ import type { Pack } from '../../charging/things/pack.ts'
 import { plainText, shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
-import { readParts, takeParts } from '../scan/parts.ts'
+import { type Part, readParts, takeParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
 import { chemistryNames } from './chemistry.ts'
@@ -16,21 +16,26 @@ import {
   lackedParts,
   packLacks,
 } from './pack.words.ts'
-import { type PackDraft, packParts, packPartsInSentence, wantedPack } from './pack-parts.ts'
+import { batteryParts, type PackDraft, packParts, packPartsInSentence, wantedPack } from './pack-parts.ts'
 
 /**
  * Reads the whole text as one pack. The capacity is the whole pack's; the resistance is that of one cell position.
  * Throws a Problem where a word is not understood, out of range, or cells, capacity or chemistry are missing.
  */
-export function readPack(text: string): Read<Pack> {
+export const readPack = (text: string): Read<Pack> => packOf(text, packParts)
+
+/** The same of a battery that feeds a charger, up to 400 Ah. */
+export const readBattery = (text: string): Read<Pack> => packOf(text, batteryParts)
+
+function packOf(text: string, parts: readonly Part<PackDraft>[]): Read<Pack> {
   const scan = new Scanner(plainText(text))
   const draft: PackDraft = {}
-  readParts(scan, packParts, draft, wantedPack)
+  readParts(scan, parts, draft, wantedPack)
   const pack = finished(draft)
   if (pack) return pack
   const lacks = lackedParts(chemistryNames)
-  const parts = ['series', 'capacity_Ah', 'chemistry'] as const
-  const missing = parts.filter(part => draft[part] === undefined).map(part => lacks[part])
+  const needed = ['series', 'capacity_Ah', 'chemistry'] as const
+  const missing = needed.filter(part => draft[part] === undefined).map(part => lacks[part])
   throw new Problem({ what: packLacks(missing), token: shortened(scan.text), ...wantedPack })
 }
 

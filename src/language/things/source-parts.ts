@@ -49,7 +49,8 @@ function takePair(scan: Scanner): Offer | undefined {
   const power_W = takeQuantity(scan, 'power')
   if (power_W === undefined) return undefined
   const token = scan.text.slice(start, scan.at)
-  return { voltage_V, current_A: checked(power_W / voltage_V, token, 'current', ofPower) }
+  const drawn_A = Number((power_W / voltage_V).toPrecision(4))
+  return { voltage_V, current_A: checked(drawn_A, token, 'current', ofPower) }
 }
 
 function takeOffers(scan: Scanner): readonly Offer[] | undefined {

@@ -8,7 +8,7 @@ import { writeQuantity } from '../quantities/quantity.ts'
 import { readParts, takeParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
-import { readPack, writePack } from './pack.ts'
+import { readBattery, writePack } from './pack.ts'
 import { needsBatteryBehind, needsSupplyBehind } from './source.words.ts'
 import { type Supply, sourceOf, wantedSource } from './source-of-parts.ts'
 import { type SourceDraft, sourceParts } from './source-parts.ts'
@@ -22,7 +22,7 @@ const batteryLike = /(?:^|[ ,;])\d+ ?-?s(?:\d+p)?(?![\p{L}\d])/iu
 export function readSource(text: string): Read<Source> {
   const scan = new Scanner(plainText(text))
   if (batteryLike.test(scan.text)) {
-    const { value: pack, assumed } = readPack(scan.text)
+    const { value: pack, assumed } = readBattery(scan.text)
     return { value: { kind: 'battery', pack }, assumed }
   }
   refuseUnfed(scan.text)

@@ -1,0 +1,105 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { attempt } from '../../../../src/ground/problem.ts'
+import { candidatesOf } from '../../../../src/language/candidates/index.ts'
+import { readPack, writePack } from '../../../../src/language/things/pack.ts'
+import { somePack } from '../../../support/arbitraries.ts'
+import { covered, coveredTexts } from '../../../support/covered.ts'
+import { problemOf } from '../../notation/problem-of.ts'
+
+describe('packs', () => {
+  it.each([
+    ['4s1500', '4S 1500mAh'],
+    ['3s2200 lipo', '3S 2200mAh LiPo'],
+    ['6s 5000 65c lipo', '6S 5000mAh LiPo 65C discharge'],
+    ['6s 5000 lipo 75c burst', '6S 5000mAh LiPo 75C discharge'],
+    ['850 4s label 3C charge', '4S 850mAh 3C charge'],
+    ['save 6s 1300 lipo 5c max charge', '6S 1300mAh LiPo 5C charge'],
+    ['4s2p 21700 4000 per cell', '4S2P 8000mAh'],
+    ['2s2p li-ion 5.2Ah', '2S2P 5200mAh Li-ion'],
+    ['1s 450 hv', '1S 450mAh LiHV'],
+    ['2200mah 3 cell', '3S 2200mAh'],
+    ['3 cell 2200', '3S 2200mAh'],
+    ['three-cell 2200 lipo', '3S 2200mAh LiPo'],
+    ['four s fifteen hundred', '4S 1500mAh'],
+    ['a 1300', '1300mAh'],
+    ['my 2200s', '2200mAh'],
+    ['lipos 4s 1500', '4S 1500mAh LiPo'],
+    ['the 3s', '3S'],
+    ['7.4V 450mAh lipo', '2S 450mAh LiPo'],
+    ['3S 11.1V 2200 LiPo', '3S 2200mAh LiPo'],
+    ['L I P O 2 S 450mAh', '2S 450mAh LiPo'],
+    ['3S 1.500 mAh LiPo', '3S 1500mAh LiPo'],
+    ['4s 5 000 mAh', '4S 5000mAh'],
+    ['３Ｓ　２２００ｍＡｈ', '3S 2200mAh'],
+    ['3S 2.2 A·h', '3S 2200mAh'],
+    ['a lithium polymer pack of 3 cells and 2200 milliampere-hours', '3S 2200mAh LiPo'],
+    ['lithium iron phosphate, two cells, 2100 mAh', '2S 2100mAh LiFe'],
+    ['8 cell nimh 2000', '8S 2000mAh NiMH'],
+    ['4s 2200 wh?', '4S 2200mAh'],
+    ['IR 14 15 38 mohm, 3s 1550 lipo', '3S 1550mAh LiPo'],
+  ])('of %j', (text, expected) => {
+    expect(coveredTexts(text, 'pack', 'capacity')).toContain(expected)
+  })
+
+  it.each([
+    'how long at 2A',
+    'it took 30s',
+    'in 2023 we flew more',
+    'the battery life is bad',
+    'at 14:30',
+    'the charger says 12.6',
+    'the last 5 of them',
+    'gate4 and A1',
+  ])('none in %j', text => {
+    expect(covered(text, 'pack', 'capacity')).toEqual([])
+  })
+
+  it('part where another begins', () => {
+    expect(coveredTexts('two 4S 3300, three 3S 1300 and one 6S 5000', 'pack')).toEqual([
+      '4S 3300mAh',
+      '3S 1300mAh',
+      '6S 5000mAh',
+    ])
+    expect(coveredTexts('2200 3s and 1300 4s', 'pack')).toEqual(['3S 2200mAh', '4S 1300mAh'])
+  })
+
+  it('tell how many they are and what one weighs', () => {
+    const [pack] = covered('four 3S 2200 LiPo with 185 g', 'pack')
+    expect(pack?.pack).toMatchObject({ count: 4, mass_kg: 0.185, series: 3, capacity_Ah: 2.2 })
+    expect(covered('2 x 3S', 'pack')[0]?.pack?.count).toBe(2)
+  })
+
+  it('keep a rate that is asked about apart from one of the label', () => {
+    expect(coveredTexts('4s 1500 2C', 'pack', 'rate')).toEqual(['4S 1500mAh', '2C'])
+    expect(candidatesOf('4s 1500 2C').map(({ text }) => text)).toContain('4S 1500mAh 2C charge')
+    expect(coveredTexts('4s 1500 50C', 'pack', 'rate')).toEqual(['4S 1500mAh 50C discharge'])
+  })
+
+  it('are less sure where a separator could mark thousands or decimals', () => {
+    const score = (text: string) => covered(text, 'pack', 'capacity')[0]?.score ?? 0
+    expect(score('1.500 mAh')).toBeLessThan(score('1500 mAh'))
+  })
+
+  it('say what they lack', () => {
+    expect(problemOf(() => readPack('3S')).what).toContain('the capacity')
+    expect(problemOf(() => readPack('2200mAh')).what).toContain('the cells in series')
+  })
+
+  it('read as they were written, by the notation and here', () => {
+    fc.assert(
+      fc.property(somePack, pack => {
+        const written = writePack(pack)
+        expect(readPack(written)).toEqual({ value: pack, assumed: [] })
+        const again = attempt(() => readPack(covered(written, 'pack')[0]?.text ?? '').value)
+        expect(again).toMatchObject({
+          series: pack.series,
+          parallel: pack.parallel,
+          chemistry: pack.chemistry,
+        })
+        expect(again?.capacity_Ah).toBeCloseTo(pack.capacity_Ah, 9)
+      }),
+      { numRuns: 500 },
+    )
+  })
+})

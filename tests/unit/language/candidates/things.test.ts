@@ -1,0 +1,102 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { readCharger, writeCharger } from '../../../../src/language/things/charger.ts'
+import { readSource, writeSource } from '../../../../src/language/things/source.ts'
+import { someCharger, someSource } from '../../../support/arbitraries.ts'
+import { covered, coveredTexts } from '../../../support/covered.ts'
+import { problemOf } from '../../notation/problem-of.ts'
+
+describe('chargers', () => {
+  it.each([
+    ['1/2/3/5A steps', '1/2/3/5A'],
+    ['a charger with 0.5, 1, 2 and 4 A', '0.5/1/2/4A'],
+    ['charger does 0.1 to 10 A, 200 W', '0.1-10A 200W'],
+    ['50W charger', '50W charger'],
+    ['a charger of 100 W', '100W charger'],
+    ['my charger goes to 6 A', '0.1-6A'],
+    ['charger 10A 250W', '0.1-10A 250W'],
+    ['charger is 5 A / 50 W', '0.1-5A 50W'],
+    ['0.1-5A by 0.05 80W 1-4S', '0.1-5A by 0.05 80W 1-4S'],
+  ])('of %j', (text, expected) => {
+    expect(coveredTexts(text, 'charger')).toContain(expected)
+    const charger = readCharger(expected).value
+    expect(readCharger(writeCharger(charger))).toEqual({ value: charger, assumed: [] })
+  })
+
+  it.each([
+    'the charger is hot',
+    'charger at 2A',
+    'is 1.3 or 2.6A better',
+    'charge at 3A',
+    'two amps, my charger',
+  ])('none in %j', text => {
+    expect(covered(text, 'charger')).toEqual([])
+  })
+
+  it('read as they were written', () => {
+    fc.assert(
+      fc.property(someCharger, charger => {
+        const { value } = readCharger(writeCharger(charger))
+        expect(readCharger(writeCharger(value))).toEqual({ value, assumed: [] })
+      }),
+      { numRuns: 300 },
+    )
+  })
+})
+
+describe('sources', () => {
+  it.each([
+    ['12v 60ah car battery at 12.5', 'car battery rest 12.5V 60Ah'],
+    ['60 Ah starter battery, engine off', 'car battery engine off 60Ah'],
+    ['100ah leisure battery', 'leisure battery 100Ah'],
+    ['car engine off', 'car engine off'],
+    ['cig lighter 10A', 'car 10A'],
+    ['65w usb-c', 'PD 65W'],
+    ['pd 100', 'PD 100W'],
+    ['laptop brick 20v 3.25a', '20V 3.25A'],
+    ['power bank 20000mah 74wh', 'power bank 74Wh'],
+    ['powerbank 20000', 'power bank 20000mAh'],
+    ['usb socket 5V 2A', 'USB 5V 2A'],
+    ['bench supply 13.8V 30A', '13.8V 30A'],
+    ['24 V and 15 A', '24V 15A'],
+    ['charge my 3s 2200 from my 4s 5000 li-ion', '4S 5000mAh Li-ion'],
+    ['off a 4s 5000 li-ion', '4S 5000mAh Li-ion'],
+    ['using the 6s 10000 lipo', '6S 10000mAh LiPo'],
+    ['100ah lifepo 12v', '4S 100000mAh LiFe'],
+  ])('of %j', (text, expected) => {
+    expect(coveredTexts(text, 'source')).toContain(expected)
+    const source = readSource(expected).value
+    expect(readSource(writeSource(source))).toEqual({ value: source, assumed: [] })
+  })
+
+  it.each([
+    ['generator 1000w', 'generator 1000W', 'supply'],
+    ['a solar panel of 20W', 'solar panel 20W', 'battery or power bank'],
+    ['12v supply', '12V', 'current or power'],
+    ['the power bank', 'power bank', 'watt-hours'],
+  ])('of %j, of which the reader says what it lacks', (text, expected, lack) => {
+    expect(coveredTexts(text, 'source')).toContain(expected)
+    expect(problemOf(() => readSource(expected)).what).toContain(lack)
+  })
+
+  it.each([
+    'from 22.3 volts to 25.2 volts',
+    '22.3v at 10a',
+    'the balance lead is torn',
+    'a 12V 40W soldering iron',
+    'from 3s',
+    'the car is nice',
+    'at 2A from 3.7V',
+  ])('none in %j', text => {
+    expect(covered(text, 'source')).toEqual([])
+  })
+
+  it('read as they were written', () => {
+    fc.assert(
+      fc.property(someSource, source => {
+        expect(readSource(writeSource(source))).toEqual({ value: source, assumed: [] })
+      }),
+      { numRuns: 300 },
+    )
+  })
+})
