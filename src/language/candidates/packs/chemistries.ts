@@ -1,8 +1,8 @@
 // The chemistry that stands at a token, however it is spelled: "LiPos", "L I P O", "lithium polymer", "nimh".
 
-import { Scanner } from '../scan/scanner.ts'
-import { takeChemistry } from '../things/chemistry.ts'
-import { type Family, type Found, type Sentence, wordSet } from './sentence.ts'
+import { Scanner } from '../../scan/scanner.ts'
+import { takeChemistry } from '../../things/chemistry.ts'
+import { type Family, type Found, type Sentence, wordSet } from '../sentence/sentence.ts'
 
 export interface ChemistryRun {
   readonly name: string

@@ -1,6 +1,6 @@
 // The words that name a source.
 
-import { phrasesOf, type Sentence, wordSet } from './sentence.ts'
+import { phrasesOf, type Sentence, wordSet } from '../sentence/sentence.ts'
 
 export type SourceKind =
   | 'vehicle'

@@ -1,6 +1,6 @@
 // Any number: what is left where nothing else fits.
 
-import type { Family } from './sentence.ts'
+import type { Family } from '../sentence/sentence.ts'
 
 export const findNumbers: Family = (sentence, before) => {
   const unnamed = new Set(before.filter(({ text }) => text === '').map(({ first }) => first))

@@ -1,9 +1,9 @@
 // How long: "in 40 min", "an hour and a half", "1h20", "half an hour", "2 hrs 15".
 
-import { writeDuration } from '../quantities/duration.ts'
-import { shiftedDecimal } from '../scan/number.ts'
-import type { Measure } from './measures.ts'
-import { type Family, type Found, type Sentence, wordSet } from './sentence.ts'
+import { writeDuration } from '../../quantities/duration.ts'
+import { shiftedDecimal } from '../../scan/number.ts'
+import type { Measure } from '../sentence/measures.ts'
+import { type Family, type Found, type Sentence, wordSet } from '../sentence/sentence.ts'
 
 const longestWritten_s = 7 * 86_400
 

@@ -1,6 +1,6 @@
 // Numbers with their units, whatever people call them.
 
-import type { DimensionName } from '../quantities/dimensions.ts'
+import type { DimensionName } from '../../quantities/dimensions.ts'
 import { halfEnd, type Numeral } from './numerals.ts'
 import type { Sentence } from './sentence.ts'
 

@@ -1,6 +1,6 @@
 // A text in tokens: words, numbers and signs, with the numerals and the measured quantities among them.
 
-import type { ToldPack, ValueName } from './candidate.ts'
+import type { ToldPack, ValueName } from '../candidate.ts'
 import { type Measure, measuresAt } from './measures.ts'
 import { type Numeral, numeralAt } from './numerals.ts'
 

@@ -1,9 +1,9 @@
 // The parts that people tell a pack by, each read where it stands.
 
-import type { ToldPack } from './candidate.ts'
+import type { ToldPack } from '../candidate.ts'
+import type { Measure } from '../sentence/measures.ts'
+import { phraseSet, type Sentence, wordSet } from '../sentence/sentence.ts'
 import { chemistryAt } from './chemistries.ts'
-import type { Measure } from './measures.ts'
-import { phraseSet, type Sentence, wordSet } from './sentence.ts'
 
 export const mostSeries = 14
 const mostParallel = 8

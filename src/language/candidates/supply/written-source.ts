@@ -1,7 +1,7 @@
 // A source that was told, in notation, as far as it was told.
 
+import { decimalText } from '../sentence/written.ts'
 import type { SourceDraft } from './source-parts.ts'
-import { decimalText } from './written.ts'
 
 const figures = (...words: readonly (string | false | undefined)[]): string => words.filter(Boolean).join(' ')
 

@@ -1,8 +1,8 @@
 // The parts that people tell a charger by.
 
-import { measured } from './pack-parts.ts'
-import type { Sentence } from './sentence.ts'
-import { decimalText } from './written.ts'
+import { measured } from '../packs/pack-parts.ts'
+import type { Sentence } from '../sentence/sentence.ts'
+import { decimalText } from '../sentence/written.ts'
 
 export interface ChargerDraft {
   named?: true

@@ -1,9 +1,9 @@
 // Packs as people name them: in full, in part, in any order: "4s1500", "6s 5000 65c lipo", "2200mah 3 cell", "a 1300".
 
-import type { ToldPack } from './candidate.ts'
+import type { ToldPack } from '../candidate.ts'
+import { type Family, type Found, none, type Sentence, wordSet } from '../sentence/sentence.ts'
+import { decimalText } from '../sentence/written.ts'
 import { bareCapacityAt, type Draft, draftParts, measured } from './pack-parts.ts'
-import { type Family, type Found, none, type Sentence, wordSet } from './sentence.ts'
-import { decimalText } from './written.ts'
 
 interface Run {
   readonly first: number

@@ -1,8 +1,8 @@
 // Plain quantities: currents, rates, power, energy, temperatures, lengths, masses and wires.
 
-import type { Measure } from './measures.ts'
-import { type Family, type Found, none, type Sentence, wordSet } from './sentence.ts'
-import { decimalText } from './written.ts'
+import type { Measure } from '../sentence/measures.ts'
+import { type Family, type Found, none, type Sentence, wordSet } from '../sentence/sentence.ts'
+import { decimalText } from '../sentence/written.ts'
 
 interface Form {
   readonly kind: Found['kind']

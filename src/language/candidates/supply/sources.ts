@@ -1,6 +1,6 @@
 // What feeds a charger: "12v 60ah car battery at 12.5", "cig lighter 10A", "65w usb-c", "laptop brick 20v 3.25a", "generator".
 
-import { type Family, type Found, type Sentence, wordSet } from './sentence.ts'
+import { type Family, type Found, type Sentence, wordSet } from '../sentence/sentence.ts'
 import { isLead, type SourceDraft, sourcePart } from './source-parts.ts'
 import { namedSource } from './source-words.ts'
 import { writtenSource } from './written-source.ts'
@@ -58,7 +58,7 @@ function glueEnd(sentence: Sentence, after: number, draft: SourceDraft): number 
 }
 
 export const findSources: Family = (sentence, before) => {
-  const packs = before.filter(({ kind, score, pack }) => kind === 'pack' && score > 0.6 && isOwnPack(pack))
+  const packs = before.filter(({ kind, score, pack }) => kind === 'pack' && score >= 0.5 && isOwnPack(pack))
   const taken = new Set(
     packs.flatMap(({ first, after }) => Array.from({ length: after - first }, (_, i) => first + i)),
   )
@@ -99,7 +99,7 @@ function scoreOf({ draft }: Run): number {
   const { kind, sure, volts, amps, watts, capacity_Ah, energy_Wh, engine } = draft
   const figures = [volts, amps, watts, capacity_Ah, energy_Wh, engine].filter(one => one !== undefined).length
   if (kind === undefined) {
-    if (volts !== undefined && amps !== undefined) return Number(volts) >= 5 ? 0.75 : 0
+    if (volts !== undefined && amps !== undefined) return Number(volts) >= 5 ? 0.85 : 0
     // Lamps and heaters are told by volts and watts too.
     if (volts !== undefined && watts !== undefined) return 0.4
     if (capacity_Ah !== undefined && capacity_Ah >= 12) {

@@ -1,10 +1,10 @@
 // The parts that people tell a source by.
 
-import { chemistryAt } from './chemistries.ts'
-import type { Measure } from './measures.ts'
-import type { Sentence } from './sentence.ts'
+import { chemistryAt } from '../packs/chemistries.ts'
+import type { Measure } from '../sentence/measures.ts'
+import type { Sentence } from '../sentence/sentence.ts'
+import { decimalText } from '../sentence/written.ts'
 import { fillers, namedSource, type SourceKind } from './source-words.ts'
-import { decimalText } from './written.ts'
 
 export interface SourceDraft {
   kind?: SourceKind

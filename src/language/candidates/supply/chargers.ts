@@ -1,7 +1,7 @@
 // Chargers: "1/2/3/5A steps", "charger does 0.1 to 10 A, 200 W", "50W charger", "goes to 6 A".
 
+import { type Family, type Found, type Sentence, wordSet } from '../sentence/sentence.ts'
 import { type ChargerDraft, chargerPart, isDefinite, writtenCharger } from './charger-parts.ts'
-import { type Family, type Found, type Sentence, wordSet } from './sentence.ts'
 
 const chargerWords = wordSet(
   'charger chargers charge-box channel channels port ports output outputs lader chargeur cargador',
@@ -29,7 +29,7 @@ function runAt(sentence: Sentence, start: number): Run | undefined {
     const more: ChargerDraft = { ...draft }
     const end = isWord ? at + 1 : chargerPart(sentence, at, more)
     if (end !== undefined) {
-      if (isOther(sentence, at, isWord, draft, more)) break
+      if (isOther(sentence, at, isWord, at === after, draft, more)) break
       if (isWord && draft.named) break
       if (isWord) more.named = true
       draft = more
@@ -49,18 +49,17 @@ function isOther(
   sentence: Sentence,
   at: number,
   isWord: boolean,
+  beside: boolean,
   told: ChargerDraft,
   draft: ChargerDraft,
 ): boolean {
   const before = sentence.word(at - 1)
-  if (isWord) return isDefinite(told) && (before === ',' || !isBeside(told, before))
+  // "30A charger", but not "at 2A on my charger".
+  const several = told.power_W !== undefined || told.several !== undefined
+  if (isWord) return isDefinite(told) && !beside && (before === ',' || !several)
   const set = before === 'at' || (before === ',' && told.named === true && !isDefinite(told))
   return set && draft.power_W === told.power_W && draft.most_A !== told.most_A && draft.several === undefined
 }
-
-/** "30A charger", "a 5 amp balance charger", but not "at 2A on my charger". */
-const isBeside = (told: ChargerDraft, before: string): boolean =>
-  told.power_W !== undefined || told.several !== undefined || !glue.has(before)
 
 export const findChargers: Family = sentence => {
   const found: Found[] = []
@@ -73,19 +72,27 @@ export const findChargers: Family = sentence => {
     const text = writtenCharger(run.draft)
     if (text === '') continue
     inside = run.after
-    const score = scoreOf(run, talk)
+    const score = scoreOf(sentence, run, talk)
     if (score > 0) found.push(...spans(sentence, run, text, score))
   }
   return found
 }
 
-function scoreOf({ draft }: Run, talk: boolean): number {
+const callers = wordSet('a an the my double old hers his other one small dual second single on')
+const loads = wordSet(
+  'generator genny inverter solar panel lamp vest heater fan goggles light iron cool runs run',
+)
+
+function scoreOf(sentence: Sentence, run: Run, talk: boolean): number {
+  const { draft } = run
   if (draft.named) return isDefinite(draft) ? 0.9 : 0.3
   const more = [draft.power_W, draft.by_A, draft.cells, draft.input].filter(part => part !== undefined).length
   if (draft.several) return Math.min(0.95, 0.75 + 0.07 * more)
   if (draft.power_W !== undefined && draft.most_A !== undefined) return 0.6
-  if (draft.power_W !== undefined) return talk ? 0.5 : 0.3
-  return 0
+  if (draft.power_W === undefined) return 0
+  // "an 80w and a double 100w", "on the 65w": no other thing is called by its watts alone.
+  const called = callers.has(sentence.word(run.first - 1)) && !sentence.mentions(loads)
+  return (called ? 0.65 : 0.3) + (talk ? 0.15 : 0)
 }
 
 const before = wordSet('two three four one single dual double small big old third second my our a 2 3 4')
