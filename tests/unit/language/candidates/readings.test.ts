@@ -1,5 +1,14 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { cellResistancesKind, cellVoltsKind } from '../../../../src/language/kinds/reading-kinds.ts'
+import { dropKind } from '../../../../src/language/kinds/drop-kind.ts'
+import {
+  cellResistancesKind,
+  cellVoltsKind,
+  cutoffsKind,
+  loadKind,
+} from '../../../../src/language/kinds/reading-kinds.ts'
+import { scaleKind } from '../../../../src/language/kinds/scale-kind.ts'
+import type { ValueKind } from '../../../../src/language/kinds/value-kind.ts'
 import { covered, coveredTexts } from '../../../support/covered.ts'
 
 describe('readings of cells', () => {
@@ -38,4 +47,38 @@ describe('readings of cells', () => {
   it.each(['5 6 5 7', 'packs 5, 6 and 7', '0.5 1 2 A'])('no resistances in %j', text => {
     expect(covered(text, 'resistances', 'resistance')).toEqual([])
   })
+})
+
+describe('kinds of readings', () => {
+  const list = (min: number, max: number) =>
+    fc.array(
+      fc.double({ min, max, noNaN: true }).map(value => Number(value.toPrecision(9))),
+      { minLength: 1, maxLength: 14 },
+    )
+  const drop = fc.oneof(
+    fc.double({ min: 0.01, max: 20, noNaN: true }).map(drop_V => ({ kind: 'volts' as const, drop_V })),
+    fc.double({ min: 0.001, max: 0.5, noNaN: true }).map(share => ({ kind: 'share' as const, share })),
+  )
+  const load = fc.record({
+    current_A: fc.oneof(fc.constant(0), fc.double({ min: 0.01, max: 60, noNaN: true })),
+    pack_V: fc.double({ min: 0, max: 60, noNaN: true }),
+  })
+
+  it.each([
+    ['cell volts', cellVoltsKind, list(0, 4.5)],
+    ['cutoffs', cutoffsKind, list(2.5, 4.5)],
+    ['resistances', cellResistancesKind, list(0.0001, 1)],
+    ['load', loadKind, load],
+    ['drop', dropKind, drop],
+    ['scale', scaleKind, fc.double({ min: 0.01, max: 100_000, noNaN: true })],
+  ] as readonly (readonly [string, ValueKind<unknown>, fc.Arbitrary<unknown>])[])(
+    '%s: reads what it wrote',
+    (_, kind, some) => {
+      fc.assert(
+        fc.property(some, value => {
+          expect(kind.read(kind.write(value), {})).toEqual({ value, assumed: [] })
+        }),
+      )
+    },
+  )
 })
