@@ -1,7 +1,7 @@
 // Every command, in the order in which help lists them.
 
+import type { Entry } from '../src/assistant/command.ts'
 import { entry } from '../src/assistant/entry.ts'
-import type { Command } from '../src/assistant/old-command.ts'
 import { answerEdit } from './answers/answer-edit.ts'
 import { answerEditWords } from './answers/answer-edit.words.ts'
 import { answerList } from './answers/answer-list.ts'
@@ -93,7 +93,7 @@ import { sourceWords } from './supply/source.words.ts'
 import { supply } from './supply/supply.ts'
 import { supplyWords } from './supply/supply.words.ts'
 
-const answering: readonly Command[] = [
+const answering: readonly Entry[] = [
   entry(current, currentWords),
   entry(time, timeWords),
   entry(source, sourceWords),
@@ -140,9 +140,9 @@ const answering: readonly Command[] = [
   entry(hello, helloWords),
 ]
 
-const help: Command = entry(
+const help: Entry = entry(
   helpOn(() => [help, ...answering]),
   helpWords,
 )
 
-export const commands: readonly Command[] = [...answering, help]
+export const commands: readonly Entry[] = [...answering, help]

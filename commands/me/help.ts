@@ -1,13 +1,12 @@
 // What the assistant answers: every command in a line, or one command in full.
 
 import { noSuchCommand, oneOfCommands } from '../../src/assistant/asking/registry.words.ts'
-import { optional, service } from '../../src/assistant/command.ts'
-import type { Command } from '../../src/assistant/old-command.ts'
+import { type Entry, optional, service } from '../../src/assistant/command.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
 
 /** Help on those commands; they are looked at when help is asked, so that it can be one of them. */
-export const helpOn = (commands: () => readonly Command[]) =>
+export const helpOn = (commands: () => readonly Entry[]) =>
   service({
     name: 'help',
     takes: { about: optional(commandKind(commands)) },
@@ -15,7 +14,7 @@ export const helpOn = (commands: () => readonly Command[]) =>
     run: () => ({ commands: commands() }),
   })
 
-function commandKind(commands: () => readonly Command[]): ValueKind<Command> {
+function commandKind(commands: () => readonly Entry[]): ValueKind<Entry> {
   const names = () => commands().map(({ name }) => name)
   return {
     name: 'command',

@@ -1,7 +1,6 @@
 // How to ask, in words: of everything, or of one command.
 
-import type { WordsOf } from '../../src/assistant/command.ts'
-import type { Command } from '../../src/assistant/old-command.ts'
+import type { Entry, WordsOf } from '../../src/assistant/command.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import type { helpOn } from './help.ts'
@@ -22,12 +21,10 @@ export const helpWords: WordsOf<ReturnType<typeof helpOn>> = locale => {
   }
 }
 
-function summaryOf(command: Command, locale: Locale): Text {
-  const { say, own } = locale
-  return say`${own(command.name)}: ${command.wordsIn?.(locale).summary ?? own(command.summary)}`
-}
+const summaryOf = (command: Entry, locale: Locale): Text =>
+  locale.say`${locale.own(command.name)}: ${command.words(locale).summary}`
 
-const everything = (commands: readonly Command[], locale: Locale): readonly Text[] => {
+const everything = (commands: readonly Entry[], locale: Locale): readonly Text[] => {
   const { say, own } = locale
   return [
     ...commands.map(command => summaryOf(command, locale)),
@@ -35,15 +32,12 @@ const everything = (commands: readonly Command[], locale: Locale): readonly Text
   ]
 }
 
-function waysToAsk(command: Command, locale: Locale): readonly Text[] {
+function waysToAsk({ takes, examples, words }: Entry, locale: Locale): readonly Text[] {
   const { say, own } = locale
-  const words = command.wordsIn?.(locale).takes
-  const details = Object.entries(command.options).map(([option, { required, description, kind }]) => {
-    const about = words?.[option]?.about ?? own(description)
-    const example = own(kind.example)
-    return required
-      ? say`${own(option)}: ${about}, such as ${example}`
-      : say`${own(option)} (if you like): ${about}, such as ${example}`
+  const described = words(locale).takes
+  const details = Object.entries(takes).map(([option, { required, kind }]) => {
+    const name = required ? own(option) : say`${own(option)} (if you like)`
+    return say`${name}: ${described[option]?.about ?? own('')}, such as ${own(kind.example)}`
   })
-  return [...details, ...command.examples.map(example => say`Try: ${own(example)}`)]
+  return [...details, ...examples.map(example => say`Try: ${own(example)}`)]
 }

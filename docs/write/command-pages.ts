@@ -1,12 +1,15 @@
 // A page for each command, made from the command itself: what it takes, and what it answers to its examples.
 
 import { commands } from '../../commands/index.ts'
-import type { Command } from '../../src/assistant/old-command.ts'
+import type { Entry } from '../../src/assistant/command.ts'
+import { english } from '../../src/ground/locale.ts'
 import { roomOccasion } from '../../src/room/occasion.ts'
 import { renderText } from '../../src/room/render-text.ts'
 import { withDemoAssistant } from '../../tests/support/demo-assistant.ts'
 
 export const pagesFolder = 'docs/commands'
+
+const locale = english('.')
 
 /** File names and their text, an overview first. Made in an empty demo club, where no clock is known. */
 export async function commandPages(): Promise<ReadonlyMap<string, string>> {
@@ -15,15 +18,18 @@ export async function commandPages(): Promise<ReadonlyMap<string, string>> {
   return pages
 }
 
-const fileOf = ({ name }: Command): string => `${name.replaceAll(' ', '-')}.md`
+const fileOf = ({ name }: Entry): string => `${name.replaceAll(' ', '-')}.md`
 
 function overview(): string {
-  const rows = commands.map(command => `| [${command.name}](${fileOf(command)}) | ${command.summary} |`)
+  const rows = commands.map(
+    command => `| [${command.name}](${fileOf(command)}) | ${command.words(locale).summary} |`,
+  )
   return ['# The commands', '', '| command | what it answers |', '|---|---|', ...rows, ''].join('\n')
 }
 
-async function page(command: Command): Promise<string> {
-  const { name, summary, examples, plainWords = [] } = command
+async function page(command: Entry): Promise<string> {
+  const { name, examples } = command
+  const { summary, plainWords = [] } = command.words(locale)
   return [
     `# ${name}`,
     '',
@@ -41,10 +47,11 @@ async function page(command: Command): Promise<string> {
   ].join('\n')
 }
 
-function optionTable({ options }: Command): string[] {
-  const rows = Object.entries(options).map(
-    ([option, { required, description, kind }]) =>
-      `| ${option}${required ? '' : ' (if you like)'} | ${cell(description)} | \`${cell(kind.example)}\` |`,
+function optionTable({ takes, words }: Entry): string[] {
+  const described = words(locale).takes
+  const rows = Object.entries(takes).map(
+    ([option, { required, kind }]) =>
+      `| ${option}${required ? '' : ' (if you like)'} | ${cell(described[option]?.about ?? '')} | \`${cell(kind.example)}\` |`,
   )
   return rows.length > 0 ? ['| detail | what it is | such as |', '|---|---|---|', ...rows, ''] : []
 }
@@ -52,7 +59,7 @@ function optionTable({ options }: Command): string[] {
 const cell = (text: string): string => text.replaceAll('|', '\\|')
 
 /** The first example that an empty club can answer. */
-function answered({ examples }: Command): Promise<string[]> {
+function answered({ examples }: Entry): Promise<string[]> {
   return withDemoAssistant(async assistant => {
     for (const example of examples) {
       const reply = await assistant.answer(example, roomOccasion())

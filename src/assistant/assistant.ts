@@ -9,12 +9,13 @@ import { createRegistry, type Registry } from './asking/registry.ts'
 import { createCards } from './cards/live-cards.ts'
 import { createNoticeboards, type Noticeboards, surfaceOf } from './cards/noticeboard.ts'
 import { titleKind, titlesStartingWith } from './cards/title.ts'
+import type { Entry } from './command.ts'
 import type { Context } from './context.ts'
 import type { FaultListener } from './fault-listener.ts'
 import { namesStartingWith } from './kit/kit-names.ts'
 import type { Occasion } from './occasion.ts'
-import type { Command } from './old-command.ts'
 import type { Reply } from './reply.ts'
+import { standingWords } from './reply.words.ts'
 
 export interface Assistant {
   readonly registry: Registry
@@ -41,7 +42,7 @@ export interface Surface {
 }
 
 export interface AssistantParts {
-  readonly commands: readonly Command[]
+  readonly commands: readonly Entry[]
   readonly memory: Memory
   readonly onFault: FaultListener
   /** Absent where no clock is known. */
@@ -119,8 +120,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
     try {
       const [same] = await memory.answers.asking(community.id, reply.question ?? '')
       if (!same) return reply
-      const link = same.card?.link ? `, ${same.card.link}` : ''
-      return { ...reply, seeAlso: `the standard answer "${same.title}" of this club${link}` }
+      return { ...reply, seeAlso: standingWords(same, await localeOf(community.id)) }
     } catch (fault) {
       onFault(fault, 'looking for a standard answer')
       return reply
@@ -145,7 +145,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
     registry,
     answer,
     complete: async (command, option, prefix, occasion) => {
-      const kind = registry.find(command)?.options[option]?.kind
+      const kind = registry.find(command)?.takes[option]?.kind
       if (!kind) return []
       const saved = await savedStartingWith(prefix, kind.name, occasion)
       return [...new Set([...saved, ...kind.complete(prefix)])].slice(0, mostCompletions)

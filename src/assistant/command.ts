@@ -12,7 +12,7 @@ import type { ValueKind } from '../language/kinds/value-kind.ts'
 import type { KitEntry } from '../memory/memory.ts'
 import type { Context } from './context.ts'
 import type { Quantified } from './quantified.ts'
-import type { FollowUp, Reply, ReplyDocument } from './reply.ts'
+import type { Answer, FollowUp, Reply, ReplyDocument } from './reply.ts'
 
 export interface Option<T = unknown, R extends boolean = boolean> {
   readonly kind: ValueKind<T>
@@ -156,11 +156,25 @@ export interface OptionWords {
   readonly as?: (value: Text) => Text
 }
 
-/** What a command says, in one language. */
-export interface Words<T extends Takes, R, F extends string> {
+/** What is said of a command before it answers, in one language. */
+export interface Described<T extends Takes = Takes> {
   /** What it answers, in one line of at most 100 characters. */
   readonly summary: Text
   readonly takes: { readonly [K in keyof T]: OptionWords }
+  /** Phrases that mean this command in a question asked in plain words; the longest match wins. */
+  readonly plainWords?: readonly string[]
+  /** Kinds of value that, held together by a question without any such phrase, mean this command. */
+  readonly meantBy?: readonly (readonly string[])[]
+}
+
+/** A command tied to its words, whatever its types: what help, surfaces and the reading of questions know of it. */
+export interface Entry extends Shape<Takes> {
+  words(locale: Locale): Described
+  answer(asked: Readonly<Record<string, unknown>>, context: Context): Answer | Promise<Answer>
+}
+
+/** What a command says, in one language. */
+export interface Words<T extends Takes, R, F extends string> extends Described<T> {
   /** The answer first, then what must be known at once. */
   readonly answer: (result: R, asked: Asked<T>, verdict: Verdict) => readonly (Text | undefined)[]
   /** What was changed all the same, where the answer turns out to be refused. */
@@ -175,10 +189,6 @@ export interface Words<T extends Takes, R, F extends string> {
   readonly assumed?: (result: R, asked: Asked<T>) => readonly (Text | undefined)[]
   readonly next?: (result: R, asked: Asked<T>) => readonly (FollowUp | undefined)[]
   readonly charts?: (result: R, asked: Asked<T>) => readonly Chart[]
-  /** Phrases that mean this command in a question asked in plain words; the longest match wins. */
-  readonly plainWords?: readonly string[]
-  /** Kinds of value that, held together by a question without any such phrase, mean this command. */
-  readonly meantBy?: readonly (readonly string[])[]
 }
 
 export type WordsOf<C> =

@@ -4,46 +4,22 @@ import { judge } from '../charging/envelope/judge.ts'
 import { type Settled, settle } from '../charging/envelope/settle.ts'
 import { situationOf } from '../charging/situation/situation.ts'
 import type { Locale } from '../ground/locale.ts'
-import { english } from '../ground/locale.ts'
 import { joined, type Text } from '../ground/text.ts'
-import type { Asked, Command, Takes, Unjudged, Words } from './command.ts'
+import type { Asked, Command, Entry, Takes, Unjudged, Words } from './command.ts'
 import type { Context } from './context.ts'
 import { handingOn } from './handed-on.ts'
-import type { Command as AnyCommand } from './old-command.ts'
 import { figureOf } from './quantified.ts'
 import type { Answer, Caution, Reply } from './reply.ts'
 import { cautionsOf, leadOf, refusalOf, sourcesOf } from './verdict.words.ts'
 
-export function entry<T extends Takes, R extends Unjudged, F extends string>(
+export const entry = <T extends Takes, R extends Unjudged, F extends string>(
   command: Command<T, R, F>,
   words: (locale: Locale) => Words<T, R, F>,
-): AnyCommand {
-  const { name, takes, examples, changes, notStanding } = command
-  const { summary, takes: about, plainWords, meantBy } = words(english('.'))
-  return {
-    name,
-    summary,
-    examples,
-    changes,
-    notStanding,
-    plainWords,
-    meantBy,
-    options: Object.fromEntries(
-      Object.entries(takes).map(([option, { kind, required }]) => [
-        option,
-        {
-          kind,
-          required,
-          description: about[option]?.about ?? '',
-          phrase: about[option]?.as as unknown as (text: string) => string,
-        },
-      ]),
-    ),
-    recall: command.recall?.bind(command),
-    wordsIn: words,
-    answer: (asked: unknown, context: Context) => answerTo(command, words, asked as Asked<T>, context),
-  } as AnyCommand
-}
+): Entry => ({
+  ...command,
+  words,
+  answer: (asked, context) => answerTo(command, words, asked as Asked<T>, context),
+})
 
 async function answerTo<T extends Takes, R extends Unjudged, F extends string>(
   command: Command<T, R, F>,
@@ -111,7 +87,7 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
 /** What was judged of the other question stands: a refusal instead of the answer's own, cautions beside its own. */
 function restingOn({ verdict, headline, working, cautions }: Reply, answer: Answer): Answer {
   if (verdict === 'do not charge') {
-    return { verdict, headline: `${answer.headline} ${headline}`, working, cautions }
+    return { verdict, headline: joined([answer.headline, headline]), working, cautions }
   }
   const own = new Set(answer.cautions.map(({ key }) => key))
   const others = cautions.filter(({ key }) => !own.has(key))

@@ -4,6 +4,7 @@ import type { Verdict } from '../charging/envelope/judge.ts'
 import type { Chart } from '../charts/chart.ts'
 import type { Locale } from '../ground/locale.ts'
 import type { ProblemDetails } from '../ground/problem.ts'
+import type { Text } from '../ground/text.ts'
 import { deferenceIn } from './reply.words.ts'
 
 export type { Verdict }
@@ -29,7 +30,7 @@ export type Unit =
 /** A safety sentence that a reply carries because of what was asked. */
 export interface Caution {
   readonly key: string
-  readonly text: string
+  readonly text: Text
   /** It is cut by no cap, view or surface. */
   readonly must?: boolean
 }
@@ -38,17 +39,17 @@ export interface Caution {
 export interface Figure {
   /** Stable camelCase name, documented with the command. */
   readonly key: string
-  readonly label: string
+  readonly label: Text
   readonly value: number
   readonly unit: Unit
   readonly low?: number
   readonly high?: number
-  readonly text: string
+  readonly text: Text
 }
 
 /** A "what if": a short label and the whole question that it asks. */
 export interface FollowUp {
-  readonly label: string
+  readonly label: Text
   readonly question: string
 }
 
@@ -66,16 +67,16 @@ export interface Answer {
   /** Where charging is at stake. */
   readonly verdict?: Verdict
   /** The answer in plain words, first line of every rendering. */
-  readonly headline: string
+  readonly headline: Text
   readonly figures?: readonly Figure[]
   /** Formulas with the numbers in them, and where each rule comes from. */
-  readonly working?: readonly string[]
+  readonly working?: readonly Text[]
   readonly cautions: NonEmpty<Caution>
   readonly followUps?: readonly FollowUp[]
   readonly charts?: readonly Chart[]
   readonly documents?: readonly ReplyDocument[]
   /** What the command took for granted because the question did not say it. */
-  readonly assumed?: readonly string[]
+  readonly assumed?: readonly Text[]
 }
 
 declare const complete: unique symbol
@@ -85,11 +86,11 @@ export interface Reply extends Required<Omit<Answer, 'verdict'>> {
   readonly [complete]: true
   readonly command: string
   /** The question as understood: the text after "Read as: ". */
-  readonly readAs: string
+  readonly readAs: Text
   readonly verdict?: Verdict
-  readonly deference: string
+  readonly deference: Text
   /** Where the community has this answer standing already. */
-  readonly seeAlso?: string
+  readonly seeAlso?: Text
   readonly problem?: ProblemDetails
   /** Where the program itself failed: the reference under which the log has the fault. */
   readonly fault?: string

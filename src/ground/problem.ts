@@ -1,14 +1,15 @@
 // What is wrong with a question, said so that the asker can mend it.
 
 import { english, type Locale, type Said } from './locale.ts'
+import type { Text } from './text.ts'
 
 export interface ProblemDetails {
   /** What is wrong, one short sentence. */
-  readonly what: string
+  readonly what: Text
   /** The word of the question that it is about, as the asker wrote it. */
   readonly token?: string
   /** What was expected instead, with its range. */
-  readonly expected: string
+  readonly expected: Text
   /** Something that would do. */
   readonly example: string
   /** Where the question itself tells of danger. */
@@ -21,8 +22,8 @@ export interface ProblemToSay extends Omit<ProblemDetails, 'what' | 'expected'> 
   readonly expected: string | Said
 }
 
-const saidIn = (locale: Locale, what: string | Said): string =>
-  typeof what === 'string' ? what : what(locale)
+const saidIn = (locale: Locale, what: string | Said): Text =>
+  typeof what === 'string' ? locale.own(what) : what(locale)
 
 /** The one error that commands and readers throw on purpose; dispatch turns it into a reply. */
 export class Problem extends Error {

@@ -1,8 +1,8 @@
 // Tab completion: command names first, then option names, then values of the option being written.
 
 import type { Assistant } from '../assistant/assistant.ts'
+import type { Entry } from '../assistant/command.ts'
 import type { Occasion } from '../assistant/occasion.ts'
-import type { Command } from '../assistant/old-command.ts'
 
 /** What Tab offers for a line, and the end of the line that each offer replaces (readline's shape). */
 export async function completeLine(
@@ -21,7 +21,7 @@ export async function completeLine(
       line,
     ]
 
-  const options = Object.keys(command.options)
+  const options = Object.keys(command.takes)
   const open = openOption(line, options)
   const word = line.slice(line.lastIndexOf(' ') + 1)
   const names = startingWith(
@@ -33,10 +33,10 @@ export async function completeLine(
   return values.length > 0 ? [values.map(value => `${value} `), open.text] : [names, word]
 }
 
-function longestNamed(commands: readonly Command[], line: string): Command | undefined {
+function longestNamed(commands: readonly Entry[], line: string): Entry | undefined {
   return commands
     .filter(({ name }) => line.startsWith(`${name} `))
-    .reduce<Command | undefined>(
+    .reduce<Entry | undefined>(
       (best, next) => (next.name.length > (best?.name.length ?? 0) ? next : best),
       undefined,
     )

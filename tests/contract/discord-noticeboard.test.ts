@@ -2,12 +2,12 @@
 
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Missing, Noticeboard, Posted } from '../../src/assistant/cards/noticeboard.ts'
-import { completeReply } from '../../src/assistant/reply.ts'
 import { generalCaution } from '../../src/assistant/verdict.words.ts'
 import { createDiscordNoticeboard } from '../../src/discord/noticeboard.ts'
 import { english } from '../../src/ground/locale.ts'
 import type { Memory } from '../../src/memory/memory.ts'
 import { type FakeChannels, startFakeChannels } from '../support/fake-channels.ts'
+import { plainReply } from '../support/plain-command.ts'
 import { openTestMemory } from '../support/test-memory.ts'
 
 const server = '100000000000000001'
@@ -30,7 +30,7 @@ afterEach(async () => {
 })
 
 const reply = (headline: string) =>
-  completeReply(
+  plainReply(
     { command: 'current', readAs: '3S 720 mAh LiHV', question: 'current pack: 3S 720mAh LiHV' },
     {
       verdict: 'go',
@@ -38,7 +38,6 @@ const reply = (headline: string) =>
       working: ['1C × 720 mAh = 0.72 A.'],
       cautions: [generalCaution(english('.'))],
     },
-    english('.'),
   )
 
 /** What is missing, in English. */

@@ -4,6 +4,7 @@ import { execFile } from 'node:child_process'
 import { promisify } from 'node:util'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { commands } from '../../commands/index.ts'
+import type { Entry } from '../../src/assistant/command.ts'
 import { registerCommands } from '../../src/discord/commands/registration.ts'
 import { bench, trayAdd, trayList } from '../support/discord-commands.ts'
 import { type DiscordRoom, openDiscordRoom } from '../support/discord-room.ts'
@@ -78,7 +79,12 @@ describe('a start', () => {
   })
 
   it('names the commands that differ', async () => {
-    await registerCommands(room.discord, [{ ...bench, summary: 'Something else' }, trayAdd], undefined)
+    const { words } = bench
+    const other: Entry = {
+      ...bench,
+      words: locale => ({ ...words(locale), summary: locale.own('Something else') }),
+    }
+    await registerCommands(room.discord, [other, trayAdd], undefined)
     await room.surface().start()
     await vi.waitFor(() => expect(room.logged()).toContain('"commands":["bench","tray"]'))
   })

@@ -2,8 +2,8 @@
 
 import { type Assistant, createAssistant } from '../../src/assistant/assistant.ts'
 import type { Noticeboards } from '../../src/assistant/cards/noticeboard.ts'
+import type { Entry } from '../../src/assistant/command.ts'
 import type { Occasion } from '../../src/assistant/occasion.ts'
-import type { Command } from '../../src/assistant/old-command.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 import type { Memory } from '../../src/memory/memory.ts'
 import { openTestMemory } from './test-memory.ts'
@@ -24,7 +24,7 @@ export interface AskingParts {
 }
 
 export async function askingOf(
-  commands: readonly Command[],
+  commands: readonly Entry[],
   { memory, ...parts }: AskingParts = {},
 ): Promise<Asking> {
   const kept = memory ?? (await openTestMemory())

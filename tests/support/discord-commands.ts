@@ -1,9 +1,10 @@
 // A few tiny commands with which a surface can be tested before it meets the real ones.
 
-import { defineCommand, optional, required } from '../../src/assistant/old-command.ts'
+import { optional, required } from '../../src/assistant/command.ts'
 import type { Answer } from '../../src/assistant/reply.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
+import { type Plain, plainCommand } from './plain-command.ts'
 
 export const textKind: ValueKind<string> = {
   name: 'text',
@@ -17,7 +18,7 @@ export const textKind: ValueKind<string> = {
   complete: prefix => Array.from({ length: 40 }, (_, at) => `${prefix}${at}S 720 LiHV`),
 }
 
-const answer = (pack: string): Answer => ({
+const answer = (pack: string): Plain<Answer> => ({
   verdict: 'go with care',
   headline: `Set 0.5 A for ${pack}.`,
   figures: [
@@ -32,23 +33,25 @@ const answer = (pack: string): Answer => ({
   followUps: [{ label: 'One step up', question: 'bench pack: 4S 850 LiHV' }],
 })
 
-const options = {
-  pack: required(textKind, { description: 'the pack to charge', phrase: text => text }),
-  from: optional(textKind, { description: 'where the charge starts' }),
+const pack = {
+  takes: { pack: required(textKind), from: optional(textKind) },
+  about: { pack: 'the pack to charge', from: 'where the charge starts' },
+  as: { pack: '$' },
 }
+const nothing = { takes: {}, about: {} }
 
-export const bench = defineCommand({
+export const bench = plainCommand({
   name: 'bench',
   summary: 'What to set on the charger',
-  options,
+  ...pack,
   examples: ['bench pack: 3S 720 LiHV'],
   answer: ({ pack }) => answer(pack),
 })
 
-export const trayAdd = defineCommand({
+export const trayAdd = plainCommand({
   name: 'tray add',
   summary: 'Puts a pack on the tray',
-  options,
+  ...pack,
   examples: ['tray add pack: 3S 720 LiHV'],
   changes: true,
   answer: ({ pack }, { asker }) => ({
@@ -57,10 +60,10 @@ export const trayAdd = defineCommand({
   }),
 })
 
-export const trayList = defineCommand({
+export const trayList = plainCommand({
   name: 'tray list',
   summary: 'Lists the tray',
-  options: {},
+  ...nothing,
   examples: ['tray list'],
   answer: () => ({
     headline: 'The tray is empty.',
@@ -70,10 +73,10 @@ export const trayList = defineCommand({
 })
 
 /** Hands out a file, but only where nobody else reads it. */
-export const trayExport = defineCommand({
+export const trayExport = plainCommand({
   name: 'tray export',
   summary: 'Hands the tray out',
-  options: {},
+  ...nothing,
   examples: ['tray export'],
   answer: (_, { place }) => ({
     headline: place.direct ? 'Here it is.' : 'Not in front of others.',
@@ -85,10 +88,10 @@ export const trayExport = defineCommand({
 /** Answers when the test lets it. */
 export function gatedCommand() {
   const { promise: gate, resolve: open } = Promise.withResolvers<void>()
-  const command = defineCommand({
+  const command = plainCommand({
     name: 'gated',
     summary: 'Waits',
-    options,
+    ...pack,
     examples: ['gated pack: 3S 720 LiHV'],
     answer: async ({ pack }) => {
       await gate
@@ -101,10 +104,10 @@ export function gatedCommand() {
 
 /** Fails as an HTTP client does, with a token in every corner of the error. */
 export const broken = (secret: string) =>
-  defineCommand({
+  plainCommand({
     name: 'broken',
     summary: 'Fails',
-    options: {},
+    ...nothing,
     examples: ['broken'],
     answer: () => {
       throw leakyError(secret)

@@ -3,7 +3,7 @@
 import { Writable } from 'node:stream'
 import { pino } from 'pino'
 import { type Assistant, createAssistant } from '../../src/assistant/assistant.ts'
-import type { Command } from '../../src/assistant/old-command.ts'
+import type { Entry } from '../../src/assistant/command.ts'
 import { createDiscordGateway } from '../../src/discord/gateway.ts'
 import type { Log } from '../../src/log.ts'
 import type { Memory } from '../../src/memory/memory.ts'
@@ -38,7 +38,7 @@ export interface DiscordRoom {
 }
 
 interface RoomRules extends FakeRules {
-  readonly commands?: readonly Command[]
+  readonly commands?: readonly Entry[]
   readonly patience_ms?: number
   readonly request_ms?: number
 }

@@ -1,6 +1,6 @@
 // Commands as they answer where the words around a question tell of dangers, or leave doubts.
 
-import type { Command } from '../../src/assistant/old-command.ts'
+import type { Entry } from '../../src/assistant/command.ts'
 import type { Danger } from '../../src/charging/situation/dangers.ts'
 import type { Doubt } from '../../src/charging/situation/doubts.ts'
 
@@ -10,7 +10,7 @@ export interface ToldAround {
 }
 
 /** `told` is looked at whenever one of them answers. */
-export const under = (commands: readonly Command[], told: () => ToldAround): readonly Command[] =>
+export const under = (commands: readonly Entry[], told: () => ToldAround): readonly Entry[] =>
   commands.map(command => ({
     ...command,
     answer: (inputs, context) => command.answer(inputs, { ...context, ...told() }),

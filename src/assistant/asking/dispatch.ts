@@ -3,6 +3,7 @@
 import { randomUUID } from 'node:crypto'
 import { english, type Locale } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
+import type { Text } from '../../ground/text.ts'
 import { type Question, writeQuestion } from '../../language/sentence/question.ts'
 import type { Context } from '../context.ts'
 import type { FaultListener } from '../fault-listener.ts'
@@ -34,7 +35,7 @@ export async function dispatch(
     command = question.command
     const definition = registry.get(command)
     const recalled = await definition.recall?.(question.options, used, context)
-    const understood = understand(definition, { ...recalled?.options, ...question.options })
+    const understood = understand(definition, { ...recalled?.options, ...question.options }, locale)
     readAs = withNames(understood.readAs, used, locale)
     const answer = await definition.answer(understood.inputs, context)
     const assumed = new Set([
@@ -57,5 +58,5 @@ export async function dispatch(
   }
 }
 
-const notUsed = ({ notUsed: words = [] }: Question, locale: Locale): readonly string[] =>
+const notUsed = ({ notUsed: words = [] }: Question, locale: Locale): readonly Text[] =>
   words.length > 0 ? [notUsedWords(words, locale)] : []

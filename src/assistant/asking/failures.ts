@@ -2,6 +2,7 @@
 
 import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
+import type { Text } from '../../ground/text.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
 import { afterFault, faultWords, nothingAsked } from './failures.words.ts'
@@ -9,14 +10,14 @@ import { afterFault, faultWords, nothingAsked } from './failures.words.ts'
 const shownLength = 120
 
 /** The question as the asker typed it, shortened, for a reply to what could not be read. */
-export function asTyped(question: string, locale: Locale): string {
+export function asTyped(question: string, locale: Locale): Text {
   const line = question.replace(/[\s\p{Cc}\p{Cf}]+/gu, ' ').trim()
   if (line === '') return nothingAsked(locale)
-  return line.length > shownLength ? `${line.slice(0, shownLength)}…` : line
+  return locale.own(line.length > shownLength ? `${line.slice(0, shownLength)}…` : line)
 }
 
 /** The asker can mend it: says what is wrong, where, and what would do. */
-export function problemReply(command: string, readAs: string, told: Problem, locale: Locale): Reply {
+export function problemReply(command: string, readAs: Text, told: Problem, locale: Locale): Reply {
   const problem = told.saidIn(locale)
   return completeReply(
     { command, readAs, problem },
@@ -26,7 +27,7 @@ export function problemReply(command: string, readAs: string, told: Problem, loc
 }
 
 /** Only we can mend it: the reference finds the fault in the log. */
-export function faultReply(command: string, readAs: string, reference: string, locale: Locale): Reply {
+export function faultReply(command: string, readAs: Text, reference: string, locale: Locale): Reply {
   const what = faultWords(reference, locale)
   return completeReply(
     { command, readAs, fault: reference, problem: { what, expected: afterFault(locale), example: 'help' } },

@@ -1,10 +1,11 @@
 // From the words of a question to the typed inputs of its command, and back to words for the read-as line.
 
-import type { Said } from '../../ground/locale.ts'
+import type { Locale, Said } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
+import { joined, type Text } from '../../ground/text.ts'
 import type { Earlier } from '../../language/kinds/value-kind.ts'
 import type { Question } from '../../language/sentence/question.ts'
-import type { Command, Option } from '../old-command.ts'
+import type { Entry, OptionWords } from '../command.ts'
 import { needed, takesNo, takesOnly } from './inputs.words.ts'
 
 export interface Understood {
@@ -12,20 +13,26 @@ export interface Understood {
   readonly assumed: readonly Said[]
   /** The question in canonical notation. */
   readonly question: Question
-  readonly readAs: string
+  readonly readAs: Text
 }
 
 /** Throws a Problem where a required detail is missing or a value cannot be read. */
-export function understand(command: Command, options: Readonly<Record<string, string>>): Understood {
+export function understand(
+  command: Entry,
+  options: Readonly<Record<string, string>>,
+  locale: Locale,
+): Understood {
   refuseUnknown(command, options)
+  const { own } = locale
+  const described = command.words(locale).takes
   const inputs: Record<string, unknown> = {}
   const assumed: Said[] = []
   const canonical: Record<string, string> = {}
-  const phrases: string[] = []
-  for (const [name, option] of Object.entries(command.options)) {
+  const phrases: Text[] = []
+  for (const [name, option] of Object.entries(command.takes)) {
     const text = options[name]?.trim()
     if (!text) {
-      if (option.required) throw missing(name, option, command)
+      if (option.required) throw missing(name, described[name], command)
       continue
     }
     const read = option.kind.read(text, inputs as Earlier)
@@ -33,18 +40,18 @@ export function understand(command: Command, options: Readonly<Record<string, st
     assumed.push(...read.assumed)
     const written = option.kind.write(read.value)
     canonical[name] = written
-    phrases.push(option.phrase ? option.phrase(written) : `${name} ${written}`)
+    phrases.push(described[name]?.as?.(own(written)) ?? own(`${name} ${written}`))
   }
   return {
     inputs,
     assumed,
     question: { command: command.name, options: canonical },
-    readAs: phrases.join(', ') || command.name,
+    readAs: joined(phrases.length > 0 ? phrases : [own(command.name)], ', '),
   }
 }
 
-function refuseUnknown(command: Command, options: Readonly<Record<string, string>>): void {
-  const names = Object.keys(command.options)
+function refuseUnknown(command: Entry, options: Readonly<Record<string, string>>): void {
+  const names = Object.keys(command.takes)
   const unknown = Object.keys(options).find(name => !names.includes(name))
   if (unknown === undefined) return
   throw new Problem({
@@ -58,10 +65,11 @@ function refuseUnknown(command: Command, options: Readonly<Record<string, string
 /** Names of options that do not read as a thing. */
 const prepositions: ReadonlySet<string> = new Set(['from', 'to', 'at', 'by', 'is'])
 
-function missing(name: string, option: Option, command: Command): Problem {
+function missing(name: string, words: OptionWords | undefined, { examples, takes }: Entry): Problem {
+  const about = words?.about ?? ''
   return new Problem({
-    what: needed(name, option.description, !prepositions.has(name)),
-    expected: ({ own }) => own(`${name}: ${option.description}`),
-    example: command.examples[0] ?? `${name}: ${option.kind.example}`,
+    what: needed(name, about, !prepositions.has(name)),
+    expected: ({ own }) => own(`${name}: ${about}`),
+    example: examples[0] ?? `${name}: ${takes[name]?.kind.example}`,
   })
 }

@@ -3,6 +3,7 @@
 import type { Locale } from '../../ground/locale.ts'
 import { plainText } from '../../ground/plain-text.ts'
 import { attempt, Problem } from '../../ground/problem.ts'
+import type { Text } from '../../ground/text.ts'
 import { type Question, readQuestion } from '../../language/sentence/question.ts'
 import type { KitEntry, KitKind, KitMemory } from '../../memory/memory.ts'
 import type { Owner } from '../../memory/owner.ts'
@@ -62,11 +63,11 @@ export async function readWithKit(
 }
 
 /** The read-as line with each name before what it stands for. */
-export function withNames(readAs: string, used: readonly KitEntry[], locale: Locale): string {
+export function withNames(readAs: Text, used: readonly KitEntry[], locale: Locale): Text {
   return used.reduce((line, entry) => {
     const { name, notation } = entry
     return line.includes(notation)
-      ? line.replace(notation, () => `${name} (${notation})`)
+      ? locale.own(line.replace(notation, () => `${name} (${notation})`))
       : standsFor(line, entry, locale)
   }, readAs)
 }
@@ -92,7 +93,7 @@ const namedKinds = Object.keys(fitting).filter(kind => kind !== 'kit name' && ki
 /** A value that reads as it stands is left alone, so a saved name never changes what notation means. */
 async function expandOptions(question: Question, registry: Registry, find: Find): Promise<Named> {
   const command = registry.get(question.command)
-  const kindOf = (option: string) => command.options[option]?.kind
+  const kindOf = (option: string) => command.takes[option]?.kind
   const strange = Object.entries(question.options).filter(([option, text]) => {
     const kind = kindOf(option)
     return kind && namedKinds.includes(kind.name) && !attempt(() => kind.read(text, {}))

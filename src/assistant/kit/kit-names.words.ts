@@ -24,5 +24,5 @@ export const fittingWanted =
     say`a value for "${own(option)}", or the name of one`
 
 /** Behind the line that says how a question was read. */
-export const standsFor = (readAs: string, { name, notation }: KitEntry, { say, own }: Locale): Text =>
-  say`${own(readAs)}, where ${own(name)} is ${own(notation)}`
+export const standsFor = (readAs: Text, { name, notation }: KitEntry, { say, own }: Locale): Text =>
+  say`${readAs}, where ${own(name)} is ${own(notation)}`

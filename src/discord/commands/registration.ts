@@ -7,7 +7,8 @@ import {
   REST,
   Routes,
 } from 'discord.js'
-import type { Command } from '../../assistant/old-command.ts'
+import type { Entry } from '../../assistant/command.ts'
+import { english } from '../../ground/locale.ts'
 import type { Log } from '../../log.ts'
 import { describeFault } from '../faults.ts'
 import { inviteLink } from '../permissions.ts'
@@ -30,12 +31,12 @@ export interface Access {
 /** Overwrites the commands of one server, or of the application where none is given, and empties the other scope. */
 export async function registerCommands(
   { api, token }: Access,
-  commands: readonly Command[],
+  commands: readonly Entry[],
   serverId: string | undefined,
 ): Promise<Registered> {
   const rest = new REST({ api }).setToken(token)
   const applicationId = await applicationOf(rest)
-  await rest.put(scope(applicationId, serverId), { body: slashCommands(commands) })
+  await rest.put(scope(applicationId, serverId), { body: slashCommands(commands, english('.')) })
   const others = serverId === undefined ? await serversOf(rest) : [undefined]
   const emptied: string[] = []
   for (const other of others) {
@@ -50,14 +51,14 @@ export async function registerCommands(
 /** A difference is only logged: a start must not change what a server's moderators have set up. */
 export async function logDifference(
   rest: REST,
-  commands: readonly Command[],
+  commands: readonly Entry[],
   serverId: string | undefined,
   log: Log,
 ): Promise<void> {
   try {
     const path = scope(await applicationOf(rest), serverId)
     const there = (await rest.get(path)) as APIApplicationCommand[]
-    const missing = differences(slashCommands(commands), there)
+    const missing = differences(slashCommands(commands, english('.')), there)
     if (missing.length > 0)
       log.warn({ commands: missing }, 'Discord has other commands than these; npm run discord:register')
   } catch (error) {

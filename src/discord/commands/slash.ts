@@ -9,7 +9,8 @@ import {
   InteractionContextType,
   type RESTPostAPIChatInputApplicationCommandsJSONBody,
 } from 'discord.js'
-import type { Command } from '../../assistant/old-command.ts'
+import type { Entry } from '../../assistant/command.ts'
+import type { Locale } from '../../ground/locale.ts'
 import { type Localizations, localizations, translationsOf } from './localizations.ts'
 
 export type SlashCommand = RESTPostAPIChatInputApplicationCommandsJSONBody
@@ -20,14 +21,22 @@ export const privateOption = 'private'
 const longestDescription = 100
 
 /** Two-word names become subcommands. Throws an Error where a name is both a command and a family. */
-export function slashCommands(commands: readonly Command[], table = localizations): SlashCommand[] {
+export function slashCommands(
+  commands: readonly Entry[],
+  locale: Locale,
+  table = localizations,
+): SlashCommand[] {
   return [...families(commands)].map(([name, members]) => {
     const only = members.find(member => member.name === name)
     if (only && members.length > 1) throw new Error(`"${name}" is both a command and a family of commands`)
     return {
       type: ApplicationCommandType.ChatInput,
-      ...(only ? entitled(name, only.summary, table) : entitled(name, familySummary(members), table)),
-      options: only ? optionsOf(only, table) : members.map(member => subcommand(member, table)),
+      ...(only
+        ? entitled(name, only.words(locale).summary, table)
+        : entitled(name, familySummary(members), table)),
+      options: only
+        ? optionsOf(only, locale, table)
+        : members.map(member => subcommand(member, locale, table)),
       integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
       contexts: [
         InteractionContextType.Guild,
@@ -38,31 +47,40 @@ export function slashCommands(commands: readonly Command[], table = localization
   })
 }
 
-function families(commands: readonly Command[]): Map<string, Command[]> {
+function families(commands: readonly Entry[]): Map<string, Entry[]> {
   return Map.groupBy(commands, ({ name }) => name.split(' ')[0] ?? name)
 }
 
 const lastWord = (name: string): string => name.split(' ')[1] ?? name
 
-const familySummary = (members: readonly Command[]): string =>
+const familySummary = (members: readonly Entry[]): string =>
   members.map(({ name }) => lastWord(name)).join(', ')
 
-function subcommand(member: Command, table: Localizations): APIApplicationCommandSubcommandOption {
+function subcommand(
+  member: Entry,
+  locale: Locale,
+  table: Localizations,
+): APIApplicationCommandSubcommandOption {
   return {
     type: ApplicationCommandOptionType.Subcommand,
-    ...entitled(lastWord(member.name), member.summary, table),
-    options: optionsOf(member, table),
+    ...entitled(lastWord(member.name), member.words(locale).summary, table),
+    options: optionsOf(member, locale, table),
   }
 }
 
 /** Quantities are strings: a number option would turn "0,1" into 1 where the comma is the decimal mark. */
-function optionsOf({ name, options }: Command, table: Localizations): APIApplicationCommandBasicOption[] {
-  if (privateOption in options) throw new Error(`"${name}" has an option of its own named "${privateOption}"`)
-  const own = Object.entries(options).map(
-    ([option, { required, description }]) =>
+function optionsOf(
+  { name, takes, words }: Entry,
+  locale: Locale,
+  table: Localizations,
+): APIApplicationCommandBasicOption[] {
+  if (privateOption in takes) throw new Error(`"${name}" has an option of its own named "${privateOption}"`)
+  const described = words(locale).takes
+  const own = Object.entries(takes).map(
+    ([option, { required }]) =>
       ({
         type: ApplicationCommandOptionType.String,
-        ...entitled(option, description, table),
+        ...entitled(option, described[option]?.about ?? '', table),
         required,
         autocomplete: true,
       }) as const,

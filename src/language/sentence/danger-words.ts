@@ -1,7 +1,7 @@
 // Words in a plain question that say a pack is unsound: such a pack is never advised on, whatever else is asked.
 
 import { shortened } from '../../ground/plain-text.ts'
-import { Problem, type ProblemDetails } from '../../ground/problem.ts'
+import { Problem, type ProblemToSay } from '../../ground/problem.ts'
 
 const burning =
   /\b(?:on fire|(?:in )?flames?|burning|smok(?:es?|ed|ing)|hiss(?:es|ing|ed)?|vent(?:s|ed|ing))\b/giu
@@ -10,14 +10,14 @@ const unsound =
 const denial =
   /(?:\bnot|\bno|\bnever|n't|\bwithout)(?: (?:any|at all|a|the|bit|signs? of|is|been|being|yet|even))* $/iu
 
-const leaveIt: Omit<ProblemDetails, 'token'> = {
+const leaveIt: Omit<ProblemToSay, 'token'> = {
   what: 'Leave a pack that burns, smokes or hisses alone: keep everybody away from its smoke and call the fire service.',
   expected: 'no charging question about it; do not touch, move or unplug it unless that is safe',
   example: 'current pack: 3S 720 LiHV charger: 0.5/1/2/4A',
   verdict: 'do not charge',
 }
 
-const doNotCharge: Omit<ProblemDetails, 'token'> = {
+const doNotCharge: Omit<ProblemToSay, 'token'> = {
   what: 'Do not charge a pack that is swollen, damaged, wet, leaking or hot.',
   expected:
     'a sound pack at the temperature of the room; put this one outside on a surface that does not burn, away from people, and ask someone who knows how to dispose of it',

@@ -2,13 +2,14 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { createRegistry } from '../../../src/assistant/asking/registry.ts'
 import { createAssistant } from '../../../src/assistant/assistant.ts'
+import { optional, required } from '../../../src/assistant/command.ts'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
-import { defineCommand, optional, required } from '../../../src/assistant/old-command.ts'
 import { deferenceIn } from '../../../src/assistant/reply.words.ts'
 import { generalCaution } from '../../../src/assistant/verdict.words.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { Problem } from '../../../src/ground/problem.ts'
 import { currentKind, packKind } from '../../../src/language/kinds/values.ts'
+import { plainCommand } from '../../support/plain-command.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
 
 const deference = deferenceIn(english('.'))
@@ -22,13 +23,12 @@ const occasion: Occasion = {
   place: { id: 'room', direct: false },
 }
 
-const weigh = defineCommand({
+const weigh = plainCommand({
   name: 'weigh',
   summary: 'Says what it was given.',
-  options: {
-    pack: required(packKind, { description: 'the pack' }),
-    current: optional(currentKind, { description: 'the current', phrase: text => `at ${text}` }),
-  },
+  takes: { pack: required(packKind), current: optional(currentKind) },
+  about: { pack: 'the pack', current: 'the current' },
+  as: { current: 'at $' },
   examples: ['weigh pack: 3S 720 LiHV'],
   answer: ({ pack, current }) => {
     if (current === 13) throw new TypeError('secret-token-in-a-fault')

@@ -1,6 +1,7 @@
 // Standard answers in use: saved by moderators, posted and pinned, kept up to date, never against people's will.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import type { Entry } from '../../../src/assistant/command.ts'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
 import { deferenceIn } from '../../../src/assistant/reply.words.ts'
 import { english } from '../../../src/ground/locale.ts'
@@ -202,9 +203,12 @@ describe('the card is live', () => {
 
   test('a newer program with other words edits it when it starts', async () => {
     await saveWren()
-    const otherWords = {
+    const otherWords: Entry = {
       ...current,
-      answer: async () => ({ headline: 'Set less.', cautions: [{ key: 'k', text: 'c' }] as const }),
+      answer: async (_, { locale: { own } }) => ({
+        headline: own('Set less.'),
+        cautions: [{ key: 'k', text: own('c') }],
+      }),
     }
     const newer = await askingOf([otherWords, ...family], {
       noticeboard: board.noticeboard,

@@ -3,7 +3,7 @@
 import fc from 'fast-check'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { commands as all } from '../../../commands/index.ts'
-import type { Option } from '../../../src/assistant/old-command.ts'
+import type { Option } from '../../../src/assistant/command.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { type Asking, askingOf, member } from '../../support/ask.ts'
 
@@ -117,7 +117,7 @@ const detailOf = ({ kind }: Option): fc.Arbitrary<string> =>
 
 describe('any details', () => {
   it.each(commands)('give $name an answer or a problem, with cautions, never a fault', async command => {
-    const entries = Object.entries(command.options)
+    const entries = Object.entries(command.takes)
     const options = fc.record(Object.fromEntries(entries.map(([name, option]) => [name, detailOf(option)])), {
       requiredKeys: entries.filter(([, { required }]) => required).map(([name]) => name),
     }) as fc.Arbitrary<Record<string, string>>

@@ -3,25 +3,25 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { problemReply } from '../../../src/assistant/asking/failures.ts'
-import { type Answer, completeReply, type Reply } from '../../../src/assistant/reply.ts'
+import type { Answer, Reply } from '../../../src/assistant/reply.ts'
 import { questionsBehind } from '../../../src/discord/messages/buttons.ts'
 import { renderReply } from '../../../src/discord/messages/render.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { Problem } from '../../../src/ground/problem.ts'
 import { callbackFaults, faultsOf } from '../../support/discord-payload.ts'
+import { type Plain, plainReply } from '../../support/plain-command.ts'
 
-const answer: Answer = {
+const answer: Plain<Answer> = {
   verdict: 'do not charge',
   headline: 'Do not charge this pack.',
   figures: [{ key: 'setCurrent', label: 'current to set', value: 0, unit: 'A', text: '0 A' }],
   working: ['2.1 V is under 2.5 V (common practice)'],
   cautions: [{ key: 'damaged', text: 'Take it outside and let it rest.' }],
 }
-const replyTo = (changes: Partial<Answer> = {}): Reply =>
-  completeReply(
+const replyTo = (changes: Partial<Plain<Answer>> = {}): Reply =>
+  plainReply(
     { command: 'bench', readAs: '3S 720 LiHV', question: 'bench pack: 3S 720 LiHV' },
     { ...answer, ...changes },
-    english('.'),
   )
 
 const idsOf = (reply: Reply) =>
@@ -56,14 +56,13 @@ describe('renderReply', () => {
   })
 
   it('shows at once what has nothing but working, as help has', () => {
-    const reply = completeReply(
+    const reply = plainReply(
       { command: 'help', readAs: 'help', question: 'help' },
       {
         headline: 'Ask.',
         working: ['time: how long'],
         cautions: answer.cautions,
       },
-      english('.'),
     )
     const rendered = renderReply(reply, { view: 'brief', ids: idsOf(reply), pictures: [] })
     expect(rendered.embeds[0]?.fields?.at(-1)).toEqual({ name: 'Details', value: '• time: how long' })
@@ -72,7 +71,8 @@ describe('renderReply', () => {
 
   it('says what is wrong with a question, where, and what would do', () => {
     const problem = new Problem({ what: 'No.', token: '9*9S', expected: '1S to 14S', example: '3S 720 LiHV' })
-    const text = renderReply(problemReply('bench', '9*9S', problem, english('.'))).embeds[0]?.description
+    const text = renderReply(problemReply('bench', english('.').own('9*9S'), problem, english('.'))).embeds[0]
+      ?.description
     expect(text).toContain('At: 9\\*9S\nExpected: 1S to 14S\nFor example: 3S 720 LiHV')
   })
 
@@ -135,12 +135,12 @@ describe('any reply', () => {
     cautions: fc.array(caution, { minLength: 1, maxLength: 4 }),
     assumed: fc.array(text(1500), { maxLength: 10 }),
     followUps: fc.array(fc.record({ label: text(200), question: text(200) }), { maxLength: 40 }),
-  }) as unknown as fc.Arbitrary<Answer>
+  }) as unknown as fc.Arbitrary<Plain<Answer>>
 
   it('becomes a message that Discord takes, with every caution whole and the deference', () => {
     fc.assert(
       fc.property(anyAnswer, text(3000), fc.constantFrom('brief', 'working'), (answer, readAs, view) => {
-        const reply = completeReply({ command: 'bench', readAs, question: 'q' }, answer, english('.'))
+        const reply = plainReply({ command: 'bench', readAs, question: 'q' }, answer)
         const rendered = renderReply(reply, { view, ids: idsOf(reply), pictures: [] })
         expect(callbackFaults({ type: 4, data: rendered })).toEqual([])
         const [embed] = rendered.embeds

@@ -1,15 +1,17 @@
 // Commands as slash commands, and what comes back from them.
 
 import { describe, expect, it } from 'vitest'
-import { defineCommand, optional, required } from '../../../src/assistant/old-command.ts'
+import { optional, required } from '../../../src/assistant/command.ts'
 import { differences } from '../../../src/discord/commands/registration.ts'
 import { slashCommands } from '../../../src/discord/commands/slash.ts'
 import { readSlash } from '../../../src/discord/commands/slash-input.ts'
+import { english } from '../../../src/ground/locale.ts'
 import { bench, textKind, trayAdd, trayList } from '../../support/discord-commands.ts'
+import { plainCommand } from '../../support/plain-command.ts'
 
 describe('slashCommands', () => {
   it('makes families of two-word names, for servers, users and direct messages', () => {
-    const [first, second] = slashCommands([bench, trayAdd, trayList])
+    const [first, second] = slashCommands([bench, trayAdd, trayList], english('.'))
     expect(first).toMatchObject({ name: 'bench', integration_types: [0, 1], contexts: [0, 1, 2] })
     expect(second?.description).toBe('add, list')
     expect(second?.options?.map(({ type, name }) => [type, name])).toEqual([
@@ -19,17 +21,15 @@ describe('slashCommands', () => {
   })
 
   it('asks for every quantity as text, what is needed first, and for privacy last', () => {
-    const late = defineCommand({
+    const late = plainCommand({
       name: 'late',
       summary: 's',
-      options: {
-        from: optional(textKind, { description: 'd' }),
-        pack: required(textKind, { description: 'x'.repeat(120) }),
-      },
+      takes: { from: optional(textKind), pack: required(textKind) },
+      about: { from: 'd', pack: 'x'.repeat(120) },
       examples: [],
       answer: () => ({ headline: '', cautions: [{ key: 'k', text: 't' }] }),
     })
-    const [command] = slashCommands([late])
+    const [command] = slashCommands([late], english('.'))
     expect(command?.options?.map(({ type, name, required }) => [type, name, required])).toEqual([
       [3, 'pack', true],
       [3, 'from', false],
@@ -40,20 +40,20 @@ describe('slashCommands', () => {
 
   it('takes translations of names and descriptions, once there are any', () => {
     const table = { de: { bench: 'ladeplatz', pack: 'akku', 'the pack to charge': 'der Akku' } }
-    const [command] = slashCommands([bench], table)
+    const [command] = slashCommands([bench], english('.'), table)
     expect(command?.name_localizations).toEqual({ de: 'ladeplatz' })
     expect(command?.options?.[0]).toMatchObject({
       name_localizations: { de: 'akku' },
       description_localizations: { de: 'der Akku' },
     })
-    expect(slashCommands([bench])[0]).not.toHaveProperty('name_localizations')
+    expect(slashCommands([bench], english('.'))[0]).not.toHaveProperty('name_localizations')
   })
 
   it('throws where Discord would refuse', () => {
     const tray = { ...bench, name: 'tray' }
-    expect(() => slashCommands([tray, trayAdd])).toThrow('both a command and a family')
-    const secret = { ...bench, options: { private: optional(textKind, { description: 'd' }) } }
-    expect(() => slashCommands([secret])).toThrow('"private"')
+    expect(() => slashCommands([tray, trayAdd], english('.'))).toThrow('both a command and a family')
+    const secret = { ...bench, takes: { private: optional(textKind) } }
+    expect(() => slashCommands([secret], english('.'))).toThrow('"private"')
   })
 })
 
@@ -86,7 +86,7 @@ describe('readSlash', () => {
 })
 
 describe('differences', () => {
-  const wanted = slashCommands([bench, trayAdd])
+  const wanted = slashCommands([bench, trayAdd], english('.'))
   /** As Discord gives them back: with ids, and without what is false or empty. */
   const there = wanted.map(command => ({
     ...JSON.parse(JSON.stringify(command), (key, value) =>

@@ -3,13 +3,14 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { problemReply } from '../../../src/assistant/asking/failures.ts'
-import { type Answer, completeReply, type Reply } from '../../../src/assistant/reply.ts'
+import type { Answer, Reply } from '../../../src/assistant/reply.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { Problem } from '../../../src/ground/problem.ts'
 import { answerContent, editContent } from '../../../src/matrix/messages/content.ts'
 import { renderReply } from '../../../src/matrix/messages/render.ts'
+import { type Plain, plainReply } from '../../support/plain-command.ts'
 
-const answer: Answer = {
+const answer: Plain<Answer> = {
   verdict: 'do not charge',
   headline: 'Do not charge this pack.',
   figures: [{ key: 'setCurrent', label: 'current to set', value: 0, unit: 'A', text: '0 A' }],
@@ -17,11 +18,10 @@ const answer: Answer = {
   cautions: [{ key: 'damaged', text: 'Take it outside and let it rest.' }],
   followUps: [{ label: 'At storage', question: 'bench pack: 3S 720 LiHV to: storage' }],
 }
-const replyTo = (changes: Partial<Answer> = {}): Reply =>
-  completeReply(
+const replyTo = (changes: Partial<Plain<Answer>> = {}): Reply =>
+  plainReply(
     { command: 'bench', readAs: '3S 720 LiHV', question: 'bench pack: 3S 720 LiHV' },
     { ...answer, ...changes },
-    english('.'),
   )
 const hidden = { prefix: '!charge', working: false }
 
@@ -58,11 +58,7 @@ describe('renderReply', () => {
 
   it('shows at once what has nothing but working, and what may not be asked again', () => {
     const { verdict: _, ...plain } = answer
-    const help = completeReply(
-      { command: 'help', readAs: 'help', question: 'help' },
-      { ...plain, figures: [] },
-      english('.'),
-    )
+    const help = plainReply({ command: 'help', readAs: 'help', question: 'help' }, { ...plain, figures: [] })
     for (const body of [renderReply(help).body, renderReply(replyTo(), { ...hidden, once: true }).body]) {
       expect(body).toContain('- 2.1 V is under')
       expect(body).not.toContain('react with')
@@ -79,7 +75,7 @@ describe('renderReply', () => {
 
   it('says what is wrong with a question, where, and what would do', () => {
     const problem = new Problem({ what: 'No.', token: '9*9S', expected: '1S to 14S', example: '3S 720 LiHV' })
-    const { body } = renderReply(problemReply('bench', '9*9S', problem, english('.')))
+    const { body } = renderReply(problemReply('bench', english('.').own('9*9S'), problem, english('.')))
     expect(body).toContain('At: 9*9S\n\nExpected: 1S to 14S\n\nFor example: 3S 720 LiHV')
   })
 
@@ -116,7 +112,7 @@ describe('any reply', () => {
         minLength: 1,
         maxLength: 8,
       })
-      .map(cautions => cautions as unknown as Answer['cautions']),
+      .map(cautions => cautions as unknown as Plain<Answer['cautions']>),
   })
 
   it('fits an event, also encrypted and as an edit, with every caution and the deference', () => {

@@ -2,11 +2,12 @@ import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { completeReply, type Reply } from '../../../src/assistant/reply.ts'
+import type { Reply } from '../../../src/assistant/reply.ts'
 import { generalCaution } from '../../../src/assistant/verdict.words.ts'
 import type { Chart } from '../../../src/charts/chart.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { keepFiles } from '../../../src/room/files.ts'
+import { plainReply } from '../../support/plain-command.ts'
 import { chargeSample, planSample } from '../charts/samples.ts'
 
 let folder: string
@@ -16,10 +17,9 @@ beforeEach(async () => {
 afterEach(() => rm(join(folder, '..'), { recursive: true }))
 
 const replyWith = (charts: readonly Chart[], documents: Reply['documents'] = []): Reply =>
-  completeReply(
+  plainReply(
     { command: 'time', readAs: 'a test' },
     { headline: 'A test.', cautions: [generalCaution(english('.'))], charts, documents },
-    english('.'),
   )
 
 describe('files of a reply in the room', () => {

@@ -1,14 +1,14 @@
 import stringWidth from 'string-width'
 import { describe, expect, it } from 'vitest'
-import { completeReply } from '../../../src/assistant/reply.ts'
 import { deferenceIn } from '../../../src/assistant/reply.words.ts'
 import { generalCaution } from '../../../src/assistant/verdict.words.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { renderText } from '../../../src/room/render-text.ts'
+import { plainReply } from '../../support/plain-command.ts'
 
 const deference = deferenceIn(english('.'))
 
-const reply = completeReply(
+const reply = plainReply(
   { command: 'current', readAs: '3S 720mAh LiHV', question: 'current pack: 3S 720mAh LiHV' },
   {
     verdict: 'go with care',
@@ -22,7 +22,6 @@ const reply = completeReply(
     cautions: [generalCaution(english('.'))],
     followUps: [{ label: 'How long?', question: 'time pack: 3S 720mAh LiHV current: 0.72A' }],
   },
-  english('.'),
 )
 
 describe('a reply in the terminal', () => {
@@ -53,10 +52,9 @@ describe('a reply in the terminal', () => {
 
   it('points at the word and gives an example where the question is at fault', () => {
     const problem = { what: 'No.', token: '99S', expected: '1S to 14S', example: '3S 720 LiHV' }
-    const failed = completeReply(
+    const failed = plainReply(
       { command: 'current', readAs: 'x', problem },
       { headline: 'No.', cautions: [generalCaution(english('.'))] },
-      english('.'),
     )
     const text = renderText(failed, { width: 80, colour: false })
     expect(text).toContain('at: "99S"\n  expected: 1S to 14S\n  example: 3S 720 LiHV')
