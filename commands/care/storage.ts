@@ -84,7 +84,11 @@ export const storage = command({
         return { set_A: current_A, input_A, takes_s: time_s.high }
       }
       case 'discharge':
-        return { set_A: result.current_A, takes_s: result.time_s.high }
+        return {
+          set_A: result.current_A,
+          takes_s: result.time_s.high,
+          underLoad_V: result.run.lowestPerCell_V,
+        }
       default:
         return {}
     }
@@ -114,14 +118,21 @@ export const storage = command({
   },
 })
 
-/** A current that was not asked for is a gentle one. */
+/** A current that was not asked for is a gentle one: half as much, and half again, where the cells would sink too far. */
 function drained(
   { situation: { pack, temperature_C, current_A: asked_A } }: Permit,
   { fromSoc, toSoc }: StorageMove,
   { power: power_W }: Asked<typeof takes>,
 ) {
-  const current_A = asked_A ?? Math.min(1, pack.capacity_Ah)
-  const run = simulateDischarge({ pack, fromSoc, toSoc, current_A, power_W, temperature_C })
+  const runAt = (current_A: number) => ({
+    current_A,
+    run: simulateDischarge({ pack, fromSoc, toSoc, current_A, power_W, temperature_C }),
+  })
+  const gentle_A = Math.min(1, pack.capacity_Ah)
+  const tried =
+    asked_A === undefined ? [1, 0.5, 0.25].map(share => runAt(gentle_A * share)) : [runAt(asked_A)]
+  const holds = tried.find(({ run }) => run.lowestPerCell_V >= pack.chemistry.loadFloor_V.value)
+  const { current_A, run } = holds ?? (tried.at(-1) as ReturnType<typeof runAt>)
   const spread = pack.chemistry.capacitySpread.value
   return {
     current_A,

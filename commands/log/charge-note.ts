@@ -3,22 +3,17 @@
 import { type Asked, optional, required } from '../../src/assistant/command.ts'
 import { packNameKind } from '../../src/assistant/kit/kit-name.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
-import { goalOf, type Level, type State, startOf } from '../../src/charging/things/level.ts'
+import { goalOf, type State, startOf } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { ChargeNote } from '../../src/charging/upkeep/charge-note.ts'
 import { cellResistancesKind, cellVoltsKind } from '../../src/language/kinds/reading-kinds.ts'
-import {
-  capacityKind,
-  durationKind,
-  stateKind,
-  targetKind,
-  temperatureKind,
-} from '../../src/language/kinds/values.ts'
+import { capacityKind, durationKind, targetKind, temperatureKind } from '../../src/language/kinds/values.ts'
+import { beforeKind } from './before-kind.ts'
 
 export const noteTakes = {
   name: required(packNameKind),
   'put-back': required(capacityKind),
-  from: optional(stateKind),
+  from: optional(beforeKind),
   to: optional(targetKind),
   took: optional(durationKind),
   cells: optional(cellVoltsKind),
@@ -34,16 +29,13 @@ export function noteOf(asked: NoteAsked, { chemistry }: Pack, house: HouseLimits
   const { from } = asked
   return {
     charge_Ah: asked['put-back'],
-    from: from && (isEmpty(from) ? { kind: 'soc', soc: 0 } : startOf(from, chemistry, house)),
+    from: from && startOf(from, chemistry, house),
     to: endOf(asked, chemistry, house),
     cells_V: asked.cells,
     cells_ohm: asked.resistance,
     temperature_C: asked.temperature,
   }
 }
-
-/** Of a charge that is noted: after a full discharge, not landed. */
-const isEmpty = (from: Level): boolean => from.kind === 'named' && from.name === 'empty'
 
 function endOf(
   { to = { kind: 'named', name: 'full' } }: NoteAsked,

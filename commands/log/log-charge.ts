@@ -5,6 +5,7 @@ import { session } from '../../src/assistant/command.ts'
 import { figure, known } from '../../src/assistant/quantified.ts'
 import { capacityReading, endsFull, resistanceReading } from '../../src/charging/upkeep/charge-note.ts'
 import { chargeShown, meanCurrent_A } from '../../src/charging/upkeep/log-shown.ts'
+import { isEmptied } from './before-kind.ts'
 import { noteOf, noteTakes } from './charge-note.ts'
 import { refuseSlips } from './charge-slips.ts'
 import { noClock } from './log-problems.words.ts'
@@ -23,10 +24,11 @@ export const logCharge = session({
   ],
   changes: true,
   notStanding: true,
-  /** Where it stood by the volts that were read, and where it stands now. */
-  situations: async ({ name, from, to }, context) => {
+  /** Where it stood, but where it was emptied to measure it, and where it stands now. */
+  situations: async ({ name, from, to, temperature }, context) => {
     const { pack } = await loggedPack(name, context)
-    return [{ act: 'look', pack, from: from?.kind === 'rest' ? from : undefined, to }]
+    const stood = from && isEmptied(from) ? undefined : from
+    return [{ act: 'look', pack, from: stood, to, temperature_C: temperature }]
   },
   compute: async ([permit], asked, context) => {
     const { house, memory, now } = context

@@ -9,8 +9,8 @@ import { renderText } from '../../src/room/render-text.ts'
 /** One line, one kind of space: wrapping and joints differ by surface, words do not. */
 export const folded = (text: string): string => text.replace(/\s+/gu, ' ')
 
-function discordText(reply: Reply): string {
-  const embeds = renderDiscord(reply, { view: 'working', ids: new Map(), pictures: [] }).embeds
+function discordText(reply: Reply, view: 'working' | 'brief' = 'working'): string {
+  const embeds = renderDiscord(reply, { view, ids: new Map(), pictures: [] }).embeds
   const parts = embeds.flatMap(({ description, fields = [], footer }) => [
     description,
     ...fields.map(({ value }) => value),
@@ -39,6 +39,16 @@ export function textsOf(reply: Reply): Readonly<Record<string, string>> {
     'Matrix HTML': htmlText(matrix.formatted_body),
   }
   return Object.fromEntries(Object.entries(texts).map(([surface, text]) => [surface, folded(text)]))
+}
+
+/** The same as it is first shown, where a surface keeps back what is asked for with a button or a word. */
+export function shortestTextsOf(reply: Reply): Readonly<Record<string, string>> {
+  const matrix = renderMatrix(reply, { ...matrixRules, working: false })
+  return {
+    'Discord, brief': folded(discordText(reply, 'brief')),
+    'Matrix plain, brief': folded(matrix.body),
+    'Matrix HTML, brief': folded(htmlText(matrix.formatted_body)),
+  }
 }
 
 /** Every string in a JSON value, in order. */

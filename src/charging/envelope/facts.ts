@@ -40,6 +40,7 @@ export interface Facts {
   readonly outsideInput_V?: number
   readonly aboveFloor_V?: number
   readonly drain_A?: number
+  readonly underLoad_V?: number
   /** How far above the volts to stop at a drained pack rests, in V a cell. */
   readonly aboveStop_V?: number
   readonly input_A?: number
@@ -93,7 +94,8 @@ export function knownOf(told: Situation, planned: Planned): Known {
     ...(act === 'board' ? boardFacts(situation) : undefined),
     aboveStop_V: act === 'drain' ? aboveStop_V(situation) : undefined,
     drain_A: act === 'drain' ? (planned.set_A ?? situation.current_A) : undefined,
-    takes_s: planned.takes_s,
+    underLoad_V: planned.underLoad_V,
+    takes_s: planned.takes_s && toTheMinute(planned.takes_s),
     lasts_s: planned.lasts_s,
     input_A: planned.input_A,
     carried: planned.carried,
@@ -116,6 +118,9 @@ export function knownOf(told: Situation, planned: Planned): Known {
   }
   return { situation, facts, bounds }
 }
+
+/** At a limit of hours no digit beyond what anybody reads may decide. */
+const toTheMinute = (time_s: number): number => Math.round(time_s / 60) * 60
 
 const restOf = (level: Level, pack: Pack, { house }: Situation): number => {
   const start = startOf(level, pack.chemistry, house)
@@ -170,7 +175,7 @@ function chargeFacts(
     aboveWish_V: cutoff_V === undefined ? undefined : cutoff_V - cutoff.asked_V,
     cutoffMissed_V: charger?.cutoffs_V && cutoff.missed_V,
     current_A,
-    rate_C: current_A === undefined ? undefined : current_A / pack.capacity_Ah,
+    rate_C: current_A === undefined ? undefined : Number((current_A / pack.capacity_Ah).toPrecision(12)),
     series: pack.series,
     smallestStep_A: smallestStep_A(charger?.currents ?? anyCurrent),
     outsideInput_V: input?.outside_V,

@@ -80,6 +80,8 @@ export interface Planned {
   readonly takes_s?: number
   /** How long a pack that is drained carries the load, in s. */
   readonly lasts_s?: number
+  /** The lowest volts of a cell of the drained pack while it carries the load, in V. */
+  readonly underLoad_V?: number
   /** What the charger takes from its source, in A. */
   readonly input_A?: number
   /** How many of the wanted charges the source carries whole. */

@@ -47,6 +47,10 @@ export const sourceWords: WordsOf<typeof sourcesLimits> = ({ say, show }) => {
         : say`Do not take ${met} from it: ${than} is the most for long, whatever it gives for seconds.`,
       say`Take ${show.power(floor_V(found) * (found.than ?? 0))} out of it at most, or use a larger pack.`,
     ],
+    sagsTooFar: ({ met, than }) => [
+      say`Do not discharge it that fast: its cells would sink to ${met} under the load, and ${than} is the least.`,
+      say`Take half the current, with the cells at room temperature.`,
+    ],
     sinksAtOnce: ({ found }) => [
       say`Do not put this load on it: it sinks to its floor of ${show.voltage(floor_V(found))} at once.`,
       say`Take less power, or use a fuller or a larger pack.`,

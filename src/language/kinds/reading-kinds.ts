@@ -66,7 +66,7 @@ export const cellVoltsKind = plainReader<readonly number[]>(
   ['3.82 3.83 3.79 3.83', '4.20 4.19 4.20'],
   text =>
     listOf(
-      text.replace(/(?<=\d) ?(m?v)(?![a-z])/giu, '$1'),
+      plainText(text).replace(/(?<=\d) ?(m?v)(?![a-z])/giu, '$1'),
       { listed: 'volts', example: '3.82 3.83 3.79 3.83' },
       token => notation.readVoltage(withUnit(token, 'V'), cellRange),
     ),

@@ -3,7 +3,7 @@
 import { practice } from '../../situation/rule.ts'
 import { airLimits } from '../../upkeep/transport.ts'
 import { mostDrain_A } from '../facts.ts'
-import { above, below, besides, charging, type Limits, ofAll, upTo } from './row.ts'
+import { above, below, besides, charging, type Limits, ofAll, ofCell, upTo } from './row.ts'
 
 const keepsEnough = practice('a source keeps enough')
 
@@ -27,6 +27,14 @@ export const sourcesLimits = {
     'current',
     ({ situation: { pack } }) => pack && mostDrain_A(pack),
     practice('2C, or a quarter of the discharge rate on the label where that is more'),
+  ),
+  sagsTooFar: below(
+    'refuse',
+    ['drain'],
+    'underLoad_V',
+    'perCell',
+    ofCell(c => c.loadFloor_V),
+    practice('no cell sinks below its floor while it carries a load'),
   ),
   sinksAtOnce: below(
     'refuse',
