@@ -1,17 +1,17 @@
 // Serves the chats that the configuration names, until it is told to stop.
 
 import { join } from 'node:path'
-import type { Surface } from './assistant/assistant.ts'
+import type { Surface } from './assistant/running/assistant.ts'
 import { drawPng } from './charts/drawing/draw.ts'
-import { type Config, redacted } from './config.ts'
-import { endOnUncaught } from './crash.ts'
 import { healthRoutes } from './http/health.ts'
+import { createMetrics } from './http/metrics.ts'
 import { createHttpServer, type Route } from './http/server.ts'
-import { describeError, type Log } from './log.ts'
 import { startForgetting } from './memory/retention.ts'
-import { createMetrics } from './metrics.ts'
-import { type Opened, openAssistant } from './open-assistant.ts'
-import { hasDiscord, hasMatrix } from './platforms.ts'
+import { type Config, redacted } from './program/config.ts'
+import { endOnUncaught } from './program/crash.ts'
+import { describeError, type Log } from './program/log.ts'
+import { type Opened, openAssistant } from './program/open-assistant.ts'
+import { hasDiscord, hasMatrix } from './program/platforms.ts'
 
 /** Resolves when all surfaces take questions. Rejects where one cannot. */
 export async function serve(config: Config, log: Log): Promise<void> {
@@ -65,7 +65,7 @@ async function surfacesFor(config: Config, parts: Parts): Promise<{ surfaces: Su
   }
   if (hasMatrix(config)) {
     const [{ matrixSettings }, { createMatrixSurface }, { createMatrixNoticeboard }] = await Promise.all([
-      import('./matrix/settings.ts'),
+      import('./matrix/client/settings.ts'),
       import('./matrix/surface.ts'),
       import('./matrix/noticeboard.ts'),
     ])

@@ -1,9 +1,9 @@
 // Puts the parts together: the chats that are configured or, without any, the room in this terminal.
 
-import { ConfigError, readConfig } from './config.ts'
-import { createLog } from './log.ts'
 import { MemoryError } from './memory/memory-error.ts'
-import { hasPlatform } from './platforms.ts'
+import { ConfigError, readConfig } from './program/config.ts'
+import { createLog } from './program/log.ts'
+import { hasPlatform } from './program/platforms.ts'
 
 /** What cannot be used is said in plain words, with exit code 1. */
 export async function start(): Promise<void> {

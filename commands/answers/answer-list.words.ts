@@ -3,7 +3,7 @@
 import type { WordsOf } from '../../src/assistant/command.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
-import type { StandardAnswer } from '../../src/memory/stores/standard-answer.ts'
+import type { StandardAnswer } from '../../src/memory/standard-answer.ts'
 import type { answerList } from './answer-list.ts'
 
 export const answerListWords: WordsOf<typeof answerList> = locale => {

@@ -2,7 +2,7 @@
 
 import type { Context } from '../../src/assistant/context.ts'
 import { Problem } from '../../src/ground/problem.ts'
-import type { NewAnswer, StandardAnswer } from '../../src/memory/stores/standard-answer.ts'
+import type { NewAnswer, StandardAnswer } from '../../src/memory/standard-answer.ts'
 import { notBoth, onlyModeratorsChange, untitled } from './answer-problems.words.ts'
 
 /** Throws a Problem where the asker does not moderate. */

@@ -1,6 +1,6 @@
 // What the commands about standard answers say alike: their details, and where a card stands.
 
-import type { Standing } from '../../src/assistant/cards/cards.ts'
+import type { Standing } from '../../src/assistant/cards.ts'
 import type { OptionWords } from '../../src/assistant/command.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import { joined, type Text } from '../../src/ground/text.ts'

@@ -1,7 +1,7 @@
 // What is said of how long a charge takes, and what could be asked next.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
-import type { Band } from '../../src/charging/simulation/charge.ts'
+import type { Band } from '../../src/charging/things/chemistry.ts'
 import { chargeChart } from '../../src/charts/charge-chart.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'

@@ -3,7 +3,7 @@
 import type { WordsOf } from '../../src/assistant/command.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
-import type { Reminder } from '../../src/memory/stores/reminder.ts'
+import type { Reminder } from '../../src/memory/reminder.ts'
 import type { remindList } from './remind-list.ts'
 
 export const remindListWords: WordsOf<typeof remindList> = locale => {

@@ -9,7 +9,7 @@ import { Problem } from '../../src/ground/problem.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import { questionKind } from '../../src/language/kinds/text-kinds.ts'
 import { durationKind } from '../../src/language/kinds/values.ts'
-import type { Reminder } from '../../src/memory/stores/reminder.ts'
+import type { Reminder } from '../../src/memory/reminder.ts'
 import {
   needsTime,
   needsTimeExpected,

@@ -2,7 +2,7 @@
 
 import { service } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
-import { knownOf } from '../../src/charging/envelope/facts.ts'
+import { knownOf } from '../../src/charging/envelope/limits/facts.ts'
 import { limits } from '../../src/charging/envelope/limits/index.ts'
 import type { Limit } from '../../src/charging/envelope/limits/row.ts'
 import { situationOf } from '../../src/charging/situation/situation.ts'

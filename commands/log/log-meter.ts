@@ -5,7 +5,7 @@ import { packNameKind } from '../../src/assistant/kit/kit-name.ts'
 import { figure, known } from '../../src/assistant/quantified.ts'
 import { meterCorrection } from '../../src/charging/upkeep/flight-meter.ts'
 import { scaleKind } from '../../src/language/kinds/scale-kind.ts'
-import type { NotedCharge } from '../../src/memory/stores/charge-log.ts'
+import type { NotedCharge } from '../../src/memory/charge-log.ts'
 import { loggedPack } from './logged-pack.ts'
 
 const fewFlights = 5

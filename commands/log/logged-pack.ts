@@ -4,8 +4,8 @@ import type { Context } from '../../src/assistant/context.ts'
 import { ownersFor } from '../../src/assistant/kit/kit-names.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { packKind } from '../../src/language/kinds/values.ts'
+import type { NotedCharge } from '../../src/memory/charge-log.ts'
 import type { KitEntry, Memory } from '../../src/memory/memory.ts'
-import type { NotedCharge } from '../../src/memory/stores/charge-log.ts'
 import { noLogOf } from './log-problems.words.ts'
 
 export interface LoggedPack {

@@ -1,7 +1,7 @@
 // What the assistant answers: every command in a line, or one command in full.
 
-import { noSuchCommand, oneOfCommands } from '../../src/assistant/asking/registry.words.ts'
 import { type Entry, optional, service } from '../../src/assistant/command.ts'
+import { noSuchCommand, oneOfCommands } from '../../src/assistant/registry.words.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
 

@@ -6,7 +6,7 @@ import type { Locale } from '../ground/locale.ts'
 import type { Show } from '../ground/show.ts'
 import type { Vocabulary } from '../language/sentence/vocabulary.ts'
 import type { HouseRules, Memory } from '../memory/memory.ts'
-import type { Cards } from './cards/cards.ts'
+import type { Cards } from './cards.ts'
 import type { Occasion } from './occasion.ts'
 import type { Reply } from './reply.ts'
 

@@ -1,6 +1,6 @@
 // A named number of a result: its value in base units, how it is shown, and its band. The name's words are elsewhere.
 
-import type { Band } from '../charging/simulation/charge.ts'
+import type { Band } from '../charging/things/chemistry.ts'
 import type { Locale } from '../ground/locale.ts'
 import type { Show } from '../ground/show.ts'
 import { joined, type Text } from '../ground/text.ts'

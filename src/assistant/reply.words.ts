@@ -2,7 +2,7 @@
 
 import type { Locale } from '../ground/locale.ts'
 import { joined, type Text } from '../ground/text.ts'
-import type { StandardAnswer } from '../memory/stores/standard-answer.ts'
+import type { StandardAnswer } from '../memory/standard-answer.ts'
 
 export const deferenceIn = ({ say }: Locale): Text =>
   say`The maker's datasheet and your local rules stand above this answer; where they are stricter, follow them.`

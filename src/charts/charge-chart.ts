@@ -1,6 +1,7 @@
 // The curve of a charge: volts per cell and amps against time, its stages, and when it may end.
 
-import type { Band, Charge, CurvePoint, Stage } from '../charging/simulation/charge.ts'
+import type { Charge, CurvePoint, Stage } from '../charging/simulation/charge.ts'
+import type { Band } from '../charging/things/chemistry.ts'
 import type { Locale } from '../ground/locale.ts'
 import type { Text } from '../ground/text.ts'
 import { stageNames } from '../handbook/stages.words.ts'

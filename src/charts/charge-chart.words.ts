@@ -1,6 +1,7 @@
 // What the chart of a charge says.
 
-import type { Band, Charge } from '../charging/simulation/charge.ts'
+import type { Charge } from '../charging/simulation/charge.ts'
+import type { Band } from '../charging/things/chemistry.ts'
 import type { Locale } from '../ground/locale.ts'
 import { joined, type Text } from '../ground/text.ts'
 import { stageNames } from '../handbook/stages.words.ts'

@@ -1,16 +1,16 @@
 // Discord by HTTP: interactions come as signed requests, so any number of replicas can answer them.
 
 import { type APIInteraction, InteractionResponseType, InteractionType, REST } from 'discord.js'
-import type { Surface } from '../assistant/assistant.ts'
+import type { Surface } from '../assistant/running/assistant.ts'
 import type { HttpAnswer, HttpRequest, Route } from '../http/server.ts'
 import { createAnswerInteraction } from './commands/interactions.ts'
-import { createInFlight } from './in-flight.ts'
 import { createCompose } from './messages/compose.ts'
 import { usualPatience_ms } from './messages/deliver.ts'
-import type { DiscordParts } from './parts.ts'
-import { createRecentIds } from './recent-ids.ts'
-import { type Responder, restResponder } from './responder.ts'
-import { isFromDiscord, publicKeyOf } from './signature.ts'
+import { type Responder, restResponder } from './messages/responder.ts'
+import { createInFlight } from './platform/in-flight.ts'
+import type { DiscordParts } from './platform/parts.ts'
+import { createRecentIds } from './platform/recent-ids.ts'
+import { isFromDiscord, publicKeyOf } from './platform/signature.ts'
 
 export interface DiscordEndpointParts extends DiscordParts {
   /** 64 hexadecimal digits. */

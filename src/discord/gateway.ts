@@ -15,19 +15,19 @@ import {
   Routes,
   Status,
 } from 'discord.js'
-import type { Surface } from '../assistant/assistant.ts'
+import type { Surface } from '../assistant/running/assistant.ts'
 import type { AnsweredMemory } from '../memory/memory.ts'
 import { createAnswerInteraction } from './commands/interactions.ts'
 import { logDifference } from './commands/registration.ts'
-import { describeFault, onceMore } from './faults.ts'
-import { createInFlight } from './in-flight.ts'
 import { createAnswerMessage } from './mentions.ts'
 import { createCompose } from './messages/compose.ts'
 import { usualPatience_ms } from './messages/deliver.ts'
 import type { Rendered } from './messages/render.ts'
-import type { DiscordParts } from './parts.ts'
-import { createRecentIds } from './recent-ids.ts'
-import { restResponder } from './responder.ts'
+import { restResponder } from './messages/responder.ts'
+import { describeFault, onceMore } from './platform/faults.ts'
+import { createInFlight } from './platform/in-flight.ts'
+import type { DiscordParts } from './platform/parts.ts'
+import { createRecentIds } from './platform/recent-ids.ts'
 
 export interface DiscordGatewayParts extends DiscordParts {
   readonly answered: AnsweredMemory

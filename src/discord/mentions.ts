@@ -1,18 +1,18 @@
 // Answers a message that speaks to us: one that mentions us, a direct one, or a reply that amends our answer.
 
 import { type Message, MessageType, type RawFile } from 'discord.js'
-import { amendedQuestion } from '../assistant/amend.ts'
-import type { Assistant } from '../assistant/assistant.ts'
 import type { Occasion } from '../assistant/occasion.ts'
+import { amendedQuestion } from '../assistant/running/amend.ts'
+import type { Assistant } from '../assistant/running/assistant.ts'
 import { attempt } from '../ground/problem.ts'
 import { type Question, readQuestion } from '../language/sentence/question.ts'
-import type { Log } from '../log.ts'
 import type { AnsweredMemory } from '../memory/memory.ts'
-import { describeFault } from './faults.ts'
+import type { Log } from '../program/log.ts'
 import type { Compose } from './messages/compose.ts'
 import type { Rendered } from './messages/render.ts'
-import { directOccasion, idOf, moderates, server } from './occasion.ts'
-import { neededPermissions } from './permissions.ts'
+import { describeFault } from './platform/faults.ts'
+import { directOccasion, idOf, moderates, server } from './platform/occasion.ts'
+import { neededPermissions } from './platform/permissions.ts'
 
 export interface MentionParts {
   readonly assistant: Assistant

@@ -13,12 +13,12 @@ import type { Missing, Notice, Noticeboard, Posted } from '../assistant/cards/no
 import type { Reply } from '../assistant/reply.ts'
 import type { Said } from '../ground/locale.ts'
 import type { QuestionMemory } from '../memory/memory.ts'
-import { onceMore } from './faults.ts'
 import { questionsBehind } from './messages/buttons.ts'
 import { keepQuestions } from './messages/compose.ts'
 import { type Rendered, renderReply } from './messages/render.ts'
 import { gone, may, pinsFull } from './noticeboard.words.ts'
-import { idOf } from './occasion.ts'
+import { onceMore } from './platform/faults.ts'
+import { idOf } from './platform/occasion.ts'
 
 export interface DiscordNoticeboardParts {
   /** Where Discord's REST API is, without its version. */

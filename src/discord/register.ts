@@ -1,8 +1,8 @@
 // Tells Discord our slash commands: npm run discord:register. Needed once, and after an upgrade that changes commands.
 
 import { commands } from '../../commands/index.ts'
-import { readConfig } from '../config.ts'
-import { describeError } from '../log.ts'
+import { readConfig } from '../program/config.ts'
+import { describeError } from '../program/log.ts'
 import { registerCommands } from './commands/registration.ts'
 
 async function main(): Promise<void> {

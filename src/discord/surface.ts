@@ -1,11 +1,11 @@
 // Discord as the configuration wants it: by gateway, by HTTP, or not at all.
 
-import type { Assistant, Surface } from '../assistant/assistant.ts'
+import type { Assistant, Surface } from '../assistant/running/assistant.ts'
 import type { Chart } from '../charts/chart.ts'
-import type { Config } from '../config.ts'
 import type { Route } from '../http/server.ts'
-import type { Log } from '../log.ts'
 import type { Memory } from '../memory/memory.ts'
+import type { Config } from '../program/config.ts'
+import type { Log } from '../program/log.ts'
 import { createDiscordEndpoint } from './endpoint.ts'
 import { createDiscordGateway } from './gateway.ts'
 

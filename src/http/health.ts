@@ -1,7 +1,7 @@
 // What a host asks a running assistant: alive, ready, and its numbers.
 
-import type { Surface } from '../assistant/assistant.ts'
-import type { Metrics } from '../metrics.ts'
+import type { Surface } from '../assistant/running/assistant.ts'
+import type { Metrics } from './metrics.ts'
 import type { Route } from './server.ts'
 
 export function healthRoutes(surfaces: readonly Surface[], metrics: Metrics): Route[] {

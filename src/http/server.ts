@@ -2,7 +2,7 @@
 
 import { createServer, type IncomingHttpHeaders, type IncomingMessage, type ServerResponse } from 'node:http'
 import type { AddressInfo } from 'node:net'
-import type { Log } from '../log.ts'
+import type { Log } from '../program/log.ts'
 
 export interface HttpRequest {
   readonly headers: IncomingHttpHeaders

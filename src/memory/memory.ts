@@ -3,11 +3,11 @@
 import type { ChemistryName } from '../charging/things/chemistry.ts'
 import type { HouseLimits } from '../charging/things/house-limits.ts'
 import type { DecimalMark } from '../ground/show.ts'
+import type { LogMemory, NotedCharge } from './charge-log.ts'
 import type { Owner } from './owner.ts'
-import type { LogMemory, NotedCharge } from './stores/charge-log.ts'
-import type { LessonMemory, PendingQuestion } from './stores/progress.ts'
-import type { Reminder, ReminderMemory } from './stores/reminder.ts'
-import type { AnswerMemory } from './stores/standard-answer.ts'
+import type { LessonMemory, PendingQuestion } from './progress.ts'
+import type { Reminder, ReminderMemory } from './reminder.ts'
+import type { AnswerMemory } from './standard-answer.ts'
 
 /** Questions kept so that a short id on a button can stand for them, also after a restart. */
 export interface QuestionMemory {

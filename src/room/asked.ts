@@ -1,8 +1,8 @@
 // What both ways of asking from the command line share: the clubhouse of the configuration, and what goes wrong with it.
 
-import { type Config, ConfigError, readConfig } from '../config.ts'
-import { createLog } from '../log.ts'
 import { MemoryError } from '../memory/memory-error.ts'
+import { type Config, ConfigError, readConfig } from '../program/config.ts'
+import { createLog } from '../program/log.ts'
 import { endOnBrokenPipe } from './broken-pipe.ts'
 import { type Clubhouse, openClubhouse } from './clubhouse.ts'
 

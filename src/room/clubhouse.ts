@@ -1,13 +1,13 @@
 // The parts that the room and a single question need: the assistant, and the demo club with its kit.
 
 import { join } from 'node:path'
-import type { Assistant } from '../assistant/assistant.ts'
 import type { Noticeboards } from '../assistant/cards/noticeboard.ts'
 import type { Occasion } from '../assistant/occasion.ts'
-import type { Rounds } from '../assistant/rounds.ts'
-import type { Config } from '../config.ts'
-import type { Log } from '../log.ts'
-import { openAssistant } from '../open-assistant.ts'
+import type { Assistant } from '../assistant/running/assistant.ts'
+import type { Rounds } from '../assistant/running/rounds.ts'
+import type { Config } from '../program/config.ts'
+import type { Log } from '../program/log.ts'
+import { openAssistant } from '../program/open-assistant.ts'
 import { stockDemoKit } from './demo-club.ts'
 import { roomOccasion } from './occasion.ts'
 

@@ -1,8 +1,8 @@
 // Tab completion: command names first, then option names, then values of the option being written.
 
-import type { Assistant } from '../assistant/assistant.ts'
 import type { Entry } from '../assistant/command.ts'
 import type { Occasion } from '../assistant/occasion.ts'
+import type { Assistant } from '../assistant/running/assistant.ts'
 
 /** What Tab offers for a line, and the end of the line that each offer replaces (readline's shape). */
 export async function completeLine(

@@ -2,11 +2,11 @@
 
 import { join } from 'node:path'
 import { createInterface } from 'node:readline'
-import type { Assistant } from '../assistant/assistant.ts'
 import type { Noticeboards } from '../assistant/cards/noticeboard.ts'
 import type { Occasion } from '../assistant/occasion.ts'
 import type { Reply } from '../assistant/reply.ts'
-import type { Rounds } from '../assistant/rounds.ts'
+import type { Assistant } from '../assistant/running/assistant.ts'
+import type { Rounds } from '../assistant/running/rounds.ts'
 import { completeLine } from './complete.ts'
 import { demoClub } from './demo-club.ts'
 import { keepFiles } from './files.ts'

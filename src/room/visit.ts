@@ -1,7 +1,7 @@
 // One visit to the room from the terminal that the program was started in.
 
-import type { Config } from '../config.ts'
-import type { Log } from '../log.ts'
+import type { Config } from '../program/config.ts'
+import type { Log } from '../program/log.ts'
 import { endOnBrokenPipe } from './broken-pipe.ts'
 import { openClubhouse } from './clubhouse.ts'
 import { openRoom } from './room.ts'

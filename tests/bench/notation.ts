@@ -1,7 +1,7 @@
 // How fast a question is read, and that the time grows with the length of a text and not with its square.
 
 import { commands } from '../../commands/index.ts'
-import { createRegistry } from '../../src/assistant/asking/registry.ts'
+import { createRegistry } from '../../src/assistant/registry.ts'
 import { longestText } from '../../src/ground/plain-text.ts'
 import { attempt } from '../../src/ground/problem.ts'
 import { amendQuestion, readQuestion } from '../../src/language/sentence/question.ts'

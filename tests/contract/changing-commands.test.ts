@@ -2,12 +2,12 @@
 
 import { expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
-import { createAssistant } from '../../src/assistant/assistant.ts'
-import { backUp } from '../../src/memory/backup.ts'
-import { connect } from '../../src/memory/connect.ts'
-import { migrate } from '../../src/memory/migrate.ts'
+import { createAssistant } from '../../src/assistant/running/assistant.ts'
 import { migrations } from '../../src/memory/migrations/index.ts'
-import { memoryIn } from '../../src/memory/open.ts'
+import { backUp } from '../../src/memory/opening/backup.ts'
+import { connect } from '../../src/memory/opening/connect.ts'
+import { migrate } from '../../src/memory/opening/migrate.ts'
+import { memoryIn } from '../../src/memory/opening/open.ts'
 import { moderator } from '../support/ask.ts'
 
 it('every command whose example changes the memory declares it', async () => {

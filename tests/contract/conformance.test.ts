@@ -2,10 +2,10 @@
 
 import { describe, expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
-import { createAssistant } from '../../src/assistant/assistant.ts'
 import type { Occasion } from '../../src/assistant/occasion.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 import { deferenceIn } from '../../src/assistant/reply.words.ts'
+import { createAssistant } from '../../src/assistant/running/assistant.ts'
 import { english } from '../../src/ground/locale.ts'
 import { fakeBoard } from '../support/fake-noticeboard.ts'
 import { folded, textsOf } from '../support/rendered-text.ts'

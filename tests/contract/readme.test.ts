@@ -3,7 +3,7 @@
 import { globSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
-import { createAssistant } from '../../src/assistant/assistant.ts'
+import { createAssistant } from '../../src/assistant/running/assistant.ts'
 import { stockDemoKit } from '../../src/room/demo-club.ts'
 import { roomOccasion } from '../../src/room/occasion.ts'
 import { renderText } from '../../src/room/render-text.ts'

@@ -1,10 +1,10 @@
 // An assistant of some commands on an empty memory, and people to ask it.
 
-import { type Assistant, createAssistant } from '../../src/assistant/assistant.ts'
 import type { Noticeboards } from '../../src/assistant/cards/noticeboard.ts'
 import type { Entry } from '../../src/assistant/command.ts'
 import type { Occasion } from '../../src/assistant/occasion.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
+import { type Assistant, createAssistant } from '../../src/assistant/running/assistant.ts'
 import type { Memory } from '../../src/memory/memory.ts'
 import { openTestMemory } from './test-memory.ts'
 

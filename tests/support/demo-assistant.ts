@@ -1,8 +1,8 @@
 // An assistant in an empty demo club, where no clock is known and nothing is left to chance: what it says is the same each time.
 
 import { commands } from '../../commands/index.ts'
-import { type Assistant, createAssistant } from '../../src/assistant/assistant.ts'
-import { openMemory } from '../../src/memory/open.ts'
+import { type Assistant, createAssistant } from '../../src/assistant/running/assistant.ts'
+import { openMemory } from '../../src/memory/opening/open.ts'
 import { stockDemoKit } from '../../src/room/demo-club.ts'
 
 /** Throws what goes wrong. */

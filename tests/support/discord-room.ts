@@ -2,11 +2,11 @@
 
 import { Writable } from 'node:stream'
 import { pino } from 'pino'
-import { type Assistant, createAssistant } from '../../src/assistant/assistant.ts'
 import type { Entry } from '../../src/assistant/command.ts'
+import { type Assistant, createAssistant } from '../../src/assistant/running/assistant.ts'
 import { createDiscordGateway } from '../../src/discord/gateway.ts'
-import type { Log } from '../../src/log.ts'
 import type { Memory } from '../../src/memory/memory.ts'
+import type { Log } from '../../src/program/log.ts'
 import { bench, trayAdd, trayList } from './discord-commands.ts'
 import { type FakeDiscord, type FakeRules, startFakeDiscord } from './fake-discord.ts'
 import { openTestMemory } from './test-memory.ts'

@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
 import type { Memory } from '../../src/memory/memory.ts'
-import { openMemory } from '../../src/memory/open.ts'
+import { openMemory } from '../../src/memory/opening/open.ts'
 import { testDatabaseUrl } from './test-memory.ts'
 
 export const countingCommunity = 'room:counting'

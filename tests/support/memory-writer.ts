@@ -2,7 +2,7 @@
 // Arguments: data folder, number of the first write, database URL where there is one.
 
 import { writeSync } from 'node:fs'
-import { openMemory } from '../../src/memory/open.ts'
+import { openMemory } from '../../src/memory/opening/open.ts'
 import { countingCommunity, questionOf } from './kill-rounds.ts'
 
 const [dataFolder = '', first = '0', databaseUrl] = process.argv.slice(2)

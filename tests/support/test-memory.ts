@@ -2,10 +2,10 @@
 
 import { randomUUID } from 'node:crypto'
 import { Client } from 'pg'
-import { connect } from '../../src/memory/connect.ts'
 import type { Database } from '../../src/memory/database.ts'
 import type { Memory } from '../../src/memory/memory.ts'
-import { openMemory } from '../../src/memory/open.ts'
+import { connect } from '../../src/memory/opening/connect.ts'
+import { openMemory } from '../../src/memory/opening/open.ts'
 
 const serverUrl = process.env.TEST_DATABASE_URL
 

@@ -2,8 +2,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
-import { type Config, ConfigError, readConfig, redacted } from '../../src/config.ts'
-import { hasDiscord, hasMatrix, hasPlatform } from '../../src/platforms.ts'
+import { type Config, ConfigError, readConfig, redacted } from '../../src/program/config.ts'
+import { hasDiscord, hasMatrix, hasPlatform } from '../../src/program/platforms.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'chargehand-config-'))
 afterAll(() => rmSync(folder, { recursive: true }))

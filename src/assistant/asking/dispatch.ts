@@ -8,11 +8,11 @@ import { type Question, writeQuestion } from '../../language/sentence/question.t
 import type { Context } from '../context.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import { readWithKit, withNames } from '../kit/kit-names.ts'
+import type { Registry } from '../registry.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { asTyped, faultReply, problemReply } from './failures.ts'
 import { understand } from './inputs.ts'
 import { notUsedWords } from './inputs.words.ts'
-import type { Registry } from './registry.ts'
 
 /**
  * Answers one question: text to be read, or a command with its options already apart. Never throws: a

@@ -2,7 +2,7 @@
 
 import { createHash } from 'node:crypto'
 import type { Locale } from '../../ground/locale.ts'
-import type { Saying } from '../../memory/stores/standard-answer.ts'
+import type { Saying } from '../../memory/standard-answer.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
 import { entitled, ownWords } from './card.words.ts'

@@ -3,11 +3,11 @@
 import { randomUUID } from 'node:crypto'
 import type { Locale } from '../../ground/locale.ts'
 import type { QuestionMemory } from '../../memory/memory.ts'
-import type { AnswerMemory, Card, Saying, StandardAnswer } from '../../memory/stores/standard-answer.ts'
+import type { AnswerMemory, Card, Saying, StandardAnswer } from '../../memory/standard-answer.ts'
+import type { Cards, Standing } from '../cards.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import type { Reply } from '../reply.ts'
 import { cardOf, digestOf } from './card.ts'
-import type { Cards, Standing } from './cards.ts'
 import { type Missing, type Noticeboards, type Posted, surfaceOf } from './noticeboard.ts'
 import { notTaken } from './noticeboard.words.ts'
 

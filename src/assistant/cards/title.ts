@@ -3,7 +3,7 @@
 import { plainText, shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import type { ValueKind } from '../../language/kinds/value-kind.ts'
-import type { AnswerMemory } from '../../memory/stores/standard-answer.ts'
+import type { AnswerMemory } from '../../memory/standard-answer.ts'
 import type { Occasion } from '../occasion.ts'
 import { noTitle, titleWanted } from './title.words.ts'
 

@@ -1,9 +1,10 @@
 // The time of a charge with the shortest and longest that real packs of its kind may need.
 
 import { type Cell, scaleResistance } from '../simulation/cell.ts'
-import type { Band, Charge, ChargeRequest } from '../simulation/charge.ts'
+import type { Charge, ChargeRequest } from '../simulation/charge.ts'
 import { chargeCell, requestedCell, simulateCharge } from '../simulation/simulate.ts'
 import { socBandAt } from '../things/charge-fraction.ts'
+import type { Band } from '../things/chemistry.ts'
 
 export interface ChargeTimes {
   readonly charge: Charge

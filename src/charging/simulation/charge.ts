@@ -52,9 +52,3 @@ export interface Charge {
   readonly endSoc: number
   readonly curve: readonly CurvePoint[]
 }
-
-/** A time with the shortest and longest that real packs of this kind may need. */
-export interface Band {
-  readonly low: number
-  readonly high: number
-}

@@ -1,7 +1,6 @@
 // How far the charge of real cells at one resting voltage lies apart.
 
-import type { Band } from '../simulation/charge.ts'
-import type { Chemistry, VoltageCurve } from './chemistry.ts'
+import type { Band, Chemistry, VoltageCurve } from './chemistry.ts'
 import { interpolate, socAt } from './curve.ts'
 
 /** Least and most state of charge, 0 to 1, that published cells of the chemistry have at rest at `perCell_V`. */

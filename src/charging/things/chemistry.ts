@@ -6,6 +6,12 @@ export type ChemistryName = string
 /** How firmly a number stands: `published` = read in the named source, `memory` = from memory of it. */
 export type Standing = 'published' | 'computed' | 'common practice' | 'memory'
 
+/** A number with the least and the most that real packs of its kind may have. */
+export interface Band {
+  readonly low: number
+  readonly high: number
+}
+
 /** A number (or small table) with its provenance, so that a reply can show where it comes from. */
 export interface Cited<T = number> {
   readonly value: T

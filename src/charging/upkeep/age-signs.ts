@@ -1,7 +1,6 @@
 // What in a pack's log tells of its age: capacity and resistance beside its start and its like, and cells apart.
 
-import type { Band } from '../simulation/charge.ts'
-import type { Cited } from '../things/chemistry.ts'
+import type { Band, Cited } from '../things/chemistry.ts'
 import type { Pack } from '../things/pack.ts'
 import { cellSpread, evenness, readingFault } from './cell-spread.ts'
 import { type ChargeNote, endsFull } from './charge-note.ts'

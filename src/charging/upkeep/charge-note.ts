@@ -1,8 +1,7 @@
 // A charge as a pilot notes it, and what it alone tells of the pack: capacity and resistance.
 
 import { resistanceFactor } from '../simulation/cell.ts'
-import type { Band } from '../simulation/charge.ts'
-import type { Cited } from '../things/chemistry.ts'
+import type { Band, Cited } from '../things/chemistry.ts'
 import type { State } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import { chargeAtRest } from './rest-charge.ts'

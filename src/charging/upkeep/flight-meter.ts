@@ -1,7 +1,6 @@
 // What a flight controller counted as used, against what the charger put back: how to correct its current meter.
 
-import type { Band } from '../simulation/charge.ts'
-import type { Cited } from '../things/chemistry.ts'
+import type { Band, Cited } from '../things/chemistry.ts'
 
 /** One flight from full, and the charge back to full after it. */
 export interface FlightCount {

@@ -1,8 +1,7 @@
 // What the resistance of a pack's cells says about its age: measured or read, at 1 Ah and 25 °C, beside its like.
 
 import { resistanceFactor, wholeOverReading } from '../simulation/cell.ts'
-import type { Band } from '../simulation/charge.ts'
-import type { Chemistry, Cited } from '../things/chemistry.ts'
+import type { Band, Chemistry, Cited } from '../things/chemistry.ts'
 import type { Pack } from '../things/pack.ts'
 
 /** A current out of the pack and its voltage then; a pack at rest is a load of 0 A. */

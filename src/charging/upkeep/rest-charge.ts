@@ -1,8 +1,7 @@
 // From resting volts to charge and back, each with how far real cells and a meter lie apart.
 
-import type { Band } from '../simulation/charge.ts'
 import { socBandAt } from '../things/charge-fraction.ts'
-import type { Chemistry, Cited } from '../things/chemistry.ts'
+import type { Band, Chemistry, Cited } from '../things/chemistry.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
 
 /** How far the reading of a pocket voltmeter may be off one cell, in V. */

@@ -9,9 +9,9 @@ import {
 } from 'discord.js'
 import type { Entry } from '../../assistant/command.ts'
 import { english } from '../../ground/locale.ts'
-import type { Log } from '../../log.ts'
-import { describeFault } from '../faults.ts'
-import { inviteLink } from '../permissions.ts'
+import type { Log } from '../../program/log.ts'
+import { describeFault } from '../platform/faults.ts'
+import { inviteLink } from '../platform/permissions.ts'
 import { type SlashCommand, slashCommands } from './slash.ts'
 
 export interface Registered {

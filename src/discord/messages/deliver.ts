@@ -1,10 +1,10 @@
 // An answer on its way to Discord: within three seconds or promised, and never twice.
 
 import { type APIInteractionResponse, InteractionResponseType, MessageFlags } from 'discord.js'
-import type { Log } from '../../log.ts'
-import { isAlreadyDelivered, isExpired } from '../faults.ts'
-import type { Responder } from '../responder.ts'
+import type { Log } from '../../program/log.ts'
+import { isAlreadyDelivered, isExpired } from '../platform/faults.ts'
 import type { Composed } from './compose.ts'
+import type { Responder } from './responder.ts'
 
 /** Leaves Discord's three seconds a third for the way there. */
 export const usualPatience_ms = 2000

@@ -1,6 +1,6 @@
 // Lesson: the balance lead and the spread of the cells.
 
-import { knownOf } from '../../charging/envelope/facts.ts'
+import { knownOf } from '../../charging/envelope/limits/facts.ts'
 import { limits } from '../../charging/envelope/limits/index.ts'
 import { situationOf, type Told } from '../../charging/situation/situation.ts'
 import { lipo } from '../../charging/things/chemistries.ts'

@@ -1,6 +1,6 @@
 // The best whole reading: candidates that do not overlap, worth the most together.
 
-import type { Candidate } from './candidate.ts'
+import type { Candidate } from './sentence/candidate.ts'
 
 /** Counts for candidates that name no value: they stand where nothing better does. */
 const least = 0.001

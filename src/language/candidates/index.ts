@@ -1,7 +1,6 @@
 // All values that a text may tell, whatever way people write them.
 
 import { longestText, plainText } from '../../ground/plain-text.ts'
-import type { Candidate } from './candidate.ts'
 import { cueBefore } from './cues.ts'
 import { findLevels } from './levels/levels.ts'
 import { findReadings } from './levels/readings.ts'
@@ -12,12 +11,13 @@ import { findCounts } from './quantities/counts.ts'
 import { findDurations } from './quantities/durations.ts'
 import { findNumbers } from './quantities/numbers.ts'
 import { findQuantities } from './quantities/quantities.ts'
+import type { Candidate } from './sentence/candidate.ts'
 import { type Family, type Found, Sentence } from './sentence/sentence.ts'
 import { findChargers } from './supply/chargers.ts'
 import { findSources } from './supply/sources.ts'
 
-export type { Candidate, ToldPack, ValueName } from './candidate.ts'
 export { bestCover } from './cover.ts'
+export type { Candidate, ToldPack, ValueName } from './sentence/candidate.ts'
 
 /** Later ones look at what the earlier found. */
 const families: readonly Family[] = [

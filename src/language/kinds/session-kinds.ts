@@ -1,7 +1,7 @@
 // The options of a field session: packs, chargers and sources, several of each.
 
 import type { Charger } from '../../charging/things/charger.ts'
-import { type Counted, type ListRules, readList, writeList } from '../scan/list.ts'
+import { type Counted, type ListRules, readList, writeList } from '../quantities/list.ts'
 import type { Read } from '../scan/read.ts'
 import { readCharger, writeCharger } from '../things/charger.ts'
 import {

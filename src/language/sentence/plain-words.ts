@@ -1,7 +1,7 @@
 // Plain words: fills the options of a command with what a sentence holds.
 
 import { shortened, spaced } from '../../ground/plain-text.ts'
-import { refuseUnsound } from './danger-words.ts'
+import { refuseUnsound } from '../scan/danger-words.ts'
 import { refuseToIgnore, severalCurrents, supplyOrLabel, twice } from './doubts.ts'
 import { isFiller } from './filler-words.ts'
 import { refuseForeign } from './foreign-words.ts'

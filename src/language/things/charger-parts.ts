@@ -5,8 +5,8 @@ import type { Said } from '../../ground/locale.ts'
 import { shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { takeQuantity } from '../quantities/quantity.ts'
+import { takeList, takeRange } from '../quantities/ranges.ts'
 import { once, type Part } from '../scan/parts.ts'
-import { takeList, takeRange } from '../scan/ranges.ts'
 import type { Scanner } from '../scan/scanner.ts'
 import {
   balancePhrase,

@@ -4,8 +4,8 @@ import type { CurrentSteps } from '../../charging/things/charger.ts'
 import type { Said } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
 import { quantityOf, takeUnit, writeQuantity } from '../quantities/quantity.ts'
+import { takeList, takeRange } from '../quantities/ranges.ts'
 import { takeNumeral } from '../scan/number.ts'
-import { takeList, takeRange } from '../scan/ranges.ts'
 import type { Scanner } from '../scan/scanner.ts'
 import {
   currentsTaken,

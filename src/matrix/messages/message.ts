@@ -1,7 +1,7 @@
 // What a text message says, taken from its event: also of one that edits another.
 
 import type { MatrixEvent } from 'matrix-js-sdk'
-import type { Message } from '../rooms/asking.ts'
+import type { Message } from './asking.ts'
 
 /** Undefined where the event holds no text. An edit speaks with its new words, in reply to what `original` was. */
 export function messageIn(

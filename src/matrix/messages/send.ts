@@ -2,7 +2,7 @@
 
 import { createHash } from 'node:crypto'
 import type { MatrixClient } from 'matrix-js-sdk'
-import type { Persistence } from '../persistence.ts'
+import type { Persistence } from '../client/persistence.ts'
 
 export interface Sender {
   /**

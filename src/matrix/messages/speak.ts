@@ -2,9 +2,9 @@
 
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
 import { english, type Said } from '../../ground/locale.ts'
-import type { Log } from '../../log.ts'
-import { directRoomWith } from '../account-data.ts'
-import { missingPermission } from '../rooms/room-facts.ts'
+import type { Log } from '../../program/log.ts'
+import { directRoomWith } from '../client/account-data.ts'
+import { missingPermission } from '../client/room-facts.ts'
 import { answerContent, editContent } from './content.ts'
 import { threadOf } from './message.ts'
 import { type Rendered, renderText } from './render.ts'

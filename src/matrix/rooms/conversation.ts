@@ -1,19 +1,19 @@
 // What we do about what we hear in a room: answer it, answer its edit in place, show or hide the working, leave.
 
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
-import { amendedQuestion } from '../../assistant/amend.ts'
 import type { Reply } from '../../assistant/reply.ts'
+import { amendedQuestion } from '../../assistant/running/amend.ts'
 import { readQuestion } from '../../language/sentence/question.ts'
 import type { AnsweredQuestion } from '../../memory/memory.ts'
+import { idOf, matrixIdOf, occasionOf } from '../client/occasion.ts'
+import type { MatrixParts } from '../client/parts.ts'
+import { isDirect, moderates } from '../client/room-facts.ts'
+import { type Asking, readAsking } from '../messages/asking.ts'
 import type { SendDocuments } from '../messages/documents.ts'
 import { messageIn } from '../messages/message.ts'
 import type { ShowPictures } from '../messages/pictures.ts'
 import { hideWorking, renderReply, renderText, showWorking } from '../messages/render.ts'
 import type { Speaker } from '../messages/speak.ts'
-import type { MatrixParts } from '../parts.ts'
-import { type Asking, readAsking } from './asking.ts'
-import { idOf, matrixIdOf, occasionOf } from './occasion.ts'
-import { isDirect, moderates } from './room-facts.ts'
 
 /** Does what an accepted message or reaction calls for; encrypted ones come decrypted. */
 export type Converse = (event: MatrixEvent, room: Room) => Promise<void>

@@ -2,11 +2,11 @@
 
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
 import type { AnsweredMemory } from '../../memory/memory.ts'
+import { idOf } from '../client/occasion.ts'
+import { joinedAt_ms } from '../client/room-facts.ts'
 import { accept } from './accept.ts'
 import type { Converse } from './conversation.ts'
 import type { Lanes } from './lanes.ts'
-import { idOf } from './occasion.ts'
-import { joinedAt_ms } from './room-facts.ts'
 import type { Undecryptable } from './undecryptable.ts'
 
 export interface EarsParts {

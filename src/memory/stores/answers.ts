@@ -3,7 +3,7 @@
 import { randomUUID } from 'node:crypto'
 import type { Selectable, Updateable } from 'kysely'
 import type { Database, Tables } from '../database.ts'
-import type { AnswerMemory, Card, StandardAnswer } from './standard-answer.ts'
+import type { AnswerMemory, Card, StandardAnswer } from '../standard-answer.ts'
 
 export function answerMemory(db: Database): AnswerMemory {
   const rowsOf = (community: string) =>

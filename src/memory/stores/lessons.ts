@@ -2,7 +2,7 @@
 
 import type { Selectable } from 'kysely'
 import type { Database, Tables } from '../database.ts'
-import type { LessonMemory, PendingQuestion } from './progress.ts'
+import type { LessonMemory, PendingQuestion } from '../progress.ts'
 
 export function lessonMemory(db: Database): LessonMemory {
   return {

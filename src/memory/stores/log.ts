@@ -1,9 +1,9 @@
 // The charges noted of packs.
 
 import type { Selectable } from 'kysely'
+import type { LogMemory, NotedCharge } from '../charge-log.ts'
 import type { Database, Tables } from '../database.ts'
 import type { Owner } from '../owner.ts'
-import type { LogMemory, NotedCharge } from './charge-log.ts'
 
 export function logMemory(db: Database): LogMemory {
   return {

@@ -2,7 +2,7 @@
 
 import type { Selectable } from 'kysely'
 import type { Database, Tables } from '../database.ts'
-import type { Reminder, ReminderMemory } from './reminder.ts'
+import type { Reminder, ReminderMemory } from '../reminder.ts'
 
 /** In one round; the next round is soon. */
 const mostClaimed = 50

@@ -10,7 +10,7 @@ import {
   Preset,
   SyncState,
 } from 'matrix-js-sdk'
-import { quiet } from '../../../src/matrix/quiet.ts'
+import { quiet } from '../../../src/matrix/client/quiet.ts'
 import type { Synapse } from './synapse.ts'
 
 export interface Content {

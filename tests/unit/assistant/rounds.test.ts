@@ -2,8 +2,8 @@
 
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { createNoticeboards } from '../../../src/assistant/cards/noticeboard.ts'
-import { createRounds } from '../../../src/assistant/rounds.ts'
-import type { ReminderMemory } from '../../../src/memory/stores/reminder.ts'
+import { createRounds } from '../../../src/assistant/running/rounds.ts'
+import type { ReminderMemory } from '../../../src/memory/reminder.ts'
 
 beforeEach(() => {
   vi.useFakeTimers()

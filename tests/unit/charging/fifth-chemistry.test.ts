@@ -42,7 +42,7 @@ const lto: Chemistry = {
 
 const list = '../../../src/charging/things/chemistries.ts'
 let asking: Asking
-let completions: typeof import('../../../src/language/sentence/completions.ts').completions
+let completions: typeof import('../../../src/language/kinds/completions.ts').completions
 let values: typeof import('../../../src/language/kinds/values.ts')
 let readChemistry: typeof import('../../../src/language/things/chemistry.ts').readChemistry
 
@@ -60,7 +60,7 @@ beforeAll(async () => {
   const { commands } = await import('../../../commands/index.ts')
   const { askingOf } = await import('../../support/ask.ts')
   asking = await askingOf(commands)
-  completions = (await import('../../../src/language/sentence/completions.ts')).completions
+  completions = (await import('../../../src/language/kinds/completions.ts')).completions
   values = await import('../../../src/language/kinds/values.ts')
   readChemistry = (await import('../../../src/language/things/chemistry.ts')).readChemistry
 })

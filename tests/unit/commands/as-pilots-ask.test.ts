@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
-import { createRegistry } from '../../../src/assistant/asking/registry.ts'
+import { createRegistry } from '../../../src/assistant/registry.ts'
 import { readQuestion } from '../../../src/language/sentence/question.ts'
 import { problemOf } from '../notation/problem-of.ts'
 

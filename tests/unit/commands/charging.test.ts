@@ -1,8 +1,8 @@
 // The three questions as they are asked and answered: current, time and source.
 
 import { describe, expect, it } from 'vitest'
-import { createAssistant } from '../../../src/assistant/assistant.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
+import { createAssistant } from '../../../src/assistant/running/assistant.ts'
 import { askingOf, member } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
 

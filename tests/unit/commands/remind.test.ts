@@ -1,7 +1,7 @@
 // Reminders in use: set for a charge that starts now, given when due, once, and by a way that is open.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { createReminderClock } from '../../../src/assistant/reminder-clock.ts'
+import { createReminderClock } from '../../../src/assistant/running/reminder-clock.ts'
 import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
 import { type FakeBoard, fakeBoard } from '../../support/fake-noticeboard.ts'

@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs'
 import { parseEnv } from 'node:util'
 import { describe, expect, it } from 'vitest'
-import { readConfig, variableNames } from '../../../src/config.ts'
+import { readConfig, variableNames } from '../../../src/program/config.ts'
 
 const read = (name: string) => readFileSync(new URL(`../../../deploy/${name}`, import.meta.url), 'utf8')
 

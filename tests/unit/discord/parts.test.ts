@@ -2,10 +2,10 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { createInFlight } from '../../../src/discord/in-flight.ts'
 import { readCustomId, writeCustomId } from '../../../src/discord/messages/custom-id.ts'
-import { moderates } from '../../../src/discord/occasion.ts'
-import { createRecentIds } from '../../../src/discord/recent-ids.ts'
+import { createInFlight } from '../../../src/discord/platform/in-flight.ts'
+import { moderates } from '../../../src/discord/platform/occasion.ts'
+import { createRecentIds } from '../../../src/discord/platform/recent-ids.ts'
 
 describe('custom ids', () => {
   it('come back as they were given and fit', () => {

@@ -1,11 +1,11 @@
 // What a host sees of a running assistant: health, readiness and numbers.
 
 import { afterEach, describe, expect, it } from 'vitest'
-import { createAssistant, type Surface } from '../../../src/assistant/assistant.ts'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
+import { createAssistant, type Surface } from '../../../src/assistant/running/assistant.ts'
 import { healthRoutes } from '../../../src/http/health.ts'
+import { createMetrics } from '../../../src/http/metrics.ts'
 import { createHttpServer, type HttpServer } from '../../../src/http/server.ts'
-import { createMetrics } from '../../../src/metrics.ts'
 import { bench, broken, trayList } from '../../support/discord-commands.ts'
 import { keptLog } from '../../support/discord-room.ts'
 import { openTestMemory } from '../../support/test-memory.ts'

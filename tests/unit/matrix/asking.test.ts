@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type Manner, type Message, readAsking } from '../../../src/matrix/rooms/asking.ts'
+import { type Manner, type Message, readAsking } from '../../../src/matrix/messages/asking.ts'
 
 const self = '@chargehand:club.test'
 const room: Manner = { prefix: '!charge', self, name: 'Chargehand', direct: false }

@@ -2,12 +2,12 @@
 
 import { ConnectionError, HTTPError, MatrixError } from 'matrix-js-sdk'
 import { describe, expect, it } from 'vitest'
-import { readConfig } from '../../../src/config.ts'
+import { createPersistence, pauseAfter } from '../../../src/matrix/client/persistence.ts'
+import { matrixSettings } from '../../../src/matrix/client/settings.ts'
 import { transactionId } from '../../../src/matrix/messages/send.ts'
-import { createPersistence, pauseAfter } from '../../../src/matrix/persistence.ts'
 import { createLanes } from '../../../src/matrix/rooms/lanes.ts'
 import { mayInvite } from '../../../src/matrix/rooms/rooms.ts'
-import { matrixSettings } from '../../../src/matrix/settings.ts'
+import { readConfig } from '../../../src/program/config.ts'
 
 describe('mayInvite', () => {
   it.each([

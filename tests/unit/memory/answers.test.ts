@@ -2,7 +2,7 @@
 
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Memory } from '../../../src/memory/memory.ts'
-import type { NewAnswer, StandardAnswer } from '../../../src/memory/stores/standard-answer.ts'
+import type { NewAnswer, StandardAnswer } from '../../../src/memory/standard-answer.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
 
 let memory: Memory

@@ -8,7 +8,7 @@ import { Client } from 'pg'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
-import { openMemory } from '../../../src/memory/open.ts'
+import { openMemory } from '../../../src/memory/opening/open.ts'
 import { type Asking, askingOf } from '../../support/ask.ts'
 import { testDatabaseUrl } from '../../support/test-memory.ts'
 

@@ -1,8 +1,8 @@
 // The charge log as it is kept: whole, in order, and with its pack wherever that goes.
 
 import { afterEach, beforeEach, expect, test } from 'vitest'
+import type { NotedCharge } from '../../../src/memory/charge-log.ts'
 import type { Memory } from '../../../src/memory/memory.ts'
-import type { NotedCharge } from '../../../src/memory/stores/charge-log.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
 
 let memory: Memory

@@ -4,9 +4,9 @@ import { sql } from 'kysely'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Database } from '../../../src/memory/database.ts'
 import type { Memory } from '../../../src/memory/memory.ts'
-import { migrate } from '../../../src/memory/migrate.ts'
 import { migrations } from '../../../src/memory/migrations/index.ts'
-import { memoryIn } from '../../../src/memory/open.ts'
+import { migrate } from '../../../src/memory/opening/migrate.ts'
+import { memoryIn } from '../../../src/memory/opening/open.ts'
 import { connectTestDatabase } from '../../support/test-memory.ts'
 
 let db: Database

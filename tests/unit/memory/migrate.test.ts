@@ -4,9 +4,9 @@ import type { Migration } from 'kysely/migration'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Database } from '../../../src/memory/database.ts'
 import { MemoryError } from '../../../src/memory/memory-error.ts'
-import { migrate } from '../../../src/memory/migrate.ts'
 import { migrations } from '../../../src/memory/migrations/index.ts'
-import { memoryIn, openMemory } from '../../../src/memory/open.ts'
+import { migrate } from '../../../src/memory/opening/migrate.ts'
+import { memoryIn, openMemory } from '../../../src/memory/opening/open.ts'
 import { connectTestDatabase, testDatabaseUrl } from '../../support/test-memory.ts'
 
 let db: Database

@@ -2,7 +2,7 @@
 
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Memory } from '../../../src/memory/memory.ts'
-import type { Reminder } from '../../../src/memory/stores/reminder.ts'
+import type { Reminder } from '../../../src/memory/reminder.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
 
 let memory: Memory

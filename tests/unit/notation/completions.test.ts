@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { completions, mostCompletions } from '../../../src/language/kinds/completions.ts'
 import { readChargeCurrent } from '../../../src/language/quantities/quantities.ts'
-import { completions, mostCompletions } from '../../../src/language/sentence/completions.ts'
 import { readCharger } from '../../../src/language/things/charger.ts'
 import { readPack } from '../../../src/language/things/pack.ts'
 import { readSource } from '../../../src/language/things/source.ts'

@@ -7,7 +7,7 @@ import {
   sessionPacksKind,
   sessionSourcesKind,
 } from '../../../src/language/kinds/session-kinds.ts'
-import { readList, writeList } from '../../../src/language/scan/list.ts'
+import { readList, writeList } from '../../../src/language/quantities/list.ts'
 import { readStandingPack, readStandingSource } from '../../../src/language/things/standing.ts'
 import { somePack } from '../../support/arbitraries.ts'
 import { problemOf } from './problem-of.ts'

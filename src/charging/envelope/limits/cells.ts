@@ -4,7 +4,7 @@ import { practice } from '../../situation/rule.ts'
 import type { Act } from '../../situation/situation.ts'
 import { type Spreads, spreadShare, spreads } from '../../upkeep/cell-spread.ts'
 import { flat_V } from '../../upkeep/lookalike.ts'
-import type { Known } from '../facts.ts'
+import type { Known } from './facts.ts'
 import { above, always, below, cells, type Limits, ofCell } from './row.ts'
 
 const judging: readonly Act[] = ['charge', 'board', 'look', 'drain']

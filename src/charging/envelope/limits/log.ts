@@ -4,7 +4,7 @@ import type { Provenance } from '../../setting/limit.ts'
 import { capacityLeft } from '../../upkeep/age-signs.ts'
 import { mostPutBack } from '../../upkeep/charge-note.ts'
 import { ages } from '../../upkeep/health.ts'
-import type { Known } from '../facts.ts'
+import type { Known } from './facts.ts'
 import { above, below, cells, type Limits } from './row.ts'
 
 const practised = ({ standing, source }: Provenance): string => `${standing}: ${source}`

@@ -3,7 +3,7 @@
 import type { Rule, Weight } from '../../situation/rule.ts'
 import type { Act } from '../../situation/situation.ts'
 import type { Chemistry, Cited } from '../../things/chemistry.ts'
-import type { Facts, Known } from '../facts.ts'
+import type { Facts, Known } from './facts.ts'
 
 /** How a number is shown. */
 export type Unit =

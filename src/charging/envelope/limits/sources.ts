@@ -2,7 +2,7 @@
 
 import { practice } from '../../situation/rule.ts'
 import { airLimits } from '../../upkeep/transport.ts'
-import { mostDrain_A } from '../facts.ts'
+import { mostDrain_A } from './facts.ts'
 import { above, below, besides, charging, type Limits, ofAll, ofCell, upTo } from './row.ts'
 
 const keepsEnough = practice('a source keeps enough')

@@ -1,7 +1,7 @@
 // Limits on how cold or hot a battery may be, by what is done with it.
 
 import { practice } from '../../situation/rule.ts'
-import type { Known } from '../facts.ts'
+import type { Known } from './facts.ts'
 import { above, below, cells, charging, type Limits } from './row.ts'
 
 const jeita = 'JEITA/BAJ guide of 2007 and cell datasheets'

@@ -2,7 +2,8 @@
 
 import { Scanner } from '../../scan/scanner.ts'
 import { takeChemistry } from '../../things/chemistry.ts'
-import { type Family, type Found, type Sentence, wordSet } from '../sentence/sentence.ts'
+import type { Family, Found, Sentence } from '../sentence/sentence.ts'
+import { wordSet } from '../sentence/tokens.ts'
 
 export interface ChemistryRun {
   readonly name: string

@@ -1,8 +1,9 @@
 // The parts that people tell a pack by, each read where it stands.
 
-import type { ToldPack } from '../candidate.ts'
+import type { ToldPack } from '../sentence/candidate.ts'
 import type { Measure } from '../sentence/measures.ts'
-import { phraseSet, type Sentence, wordSet } from '../sentence/sentence.ts'
+import type { Sentence } from '../sentence/sentence.ts'
+import { phraseSet, wordSet } from '../sentence/tokens.ts'
 import { chemistryAt } from './chemistries.ts'
 
 export const mostSeries = 14

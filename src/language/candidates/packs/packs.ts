@@ -1,7 +1,8 @@
 // Packs as people name them: in full, in part, in any order: "4s1500", "6s 5000 65c lipo", "2200mah 3 cell", "a 1300".
 
-import type { ToldPack } from '../candidate.ts'
-import { type Family, type Found, none, type Sentence, wordSet } from '../sentence/sentence.ts'
+import type { ToldPack } from '../sentence/candidate.ts'
+import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
+import { wordSet } from '../sentence/tokens.ts'
 import { decimalText } from '../sentence/written.ts'
 import { bareCapacityAt, type Draft, draftParts, measured } from './pack-parts.ts'
 

@@ -3,7 +3,8 @@
 import { writeDuration } from '../../quantities/duration.ts'
 import { shiftedDecimal } from '../../scan/number.ts'
 import type { Measure } from '../sentence/measures.ts'
-import { type Family, type Found, type Sentence, wordSet } from '../sentence/sentence.ts'
+import type { Family, Found, Sentence } from '../sentence/sentence.ts'
+import { wordSet } from '../sentence/tokens.ts'
 
 const longestWritten_s = 7 * 86_400
 

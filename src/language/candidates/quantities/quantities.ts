@@ -1,7 +1,8 @@
 // Plain quantities: currents, rates, power, energy, temperatures, lengths, masses and wires.
 
 import type { Measure } from '../sentence/measures.ts'
-import { type Family, type Found, none, type Sentence, wordSet } from '../sentence/sentence.ts'
+import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
+import { wordSet } from '../sentence/tokens.ts'
 import { decimalText } from '../sentence/written.ts'
 
 interface Form {

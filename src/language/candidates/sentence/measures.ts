@@ -2,7 +2,7 @@
 
 import type { DimensionName } from '../../quantities/dimensions.ts'
 import { halfEnd, type Numeral } from './numerals.ts'
-import type { Sentence } from './sentence.ts'
+import type { Tokens } from './tokens.ts'
 
 export type Measured = DimensionName | 'area' | 'gauge' | 'fahrenheit' | 'time'
 
@@ -93,17 +93,15 @@ const units: ReadonlyMap<string, readonly Unit[]> = new Map(
   [...Map.groupBy(listed, ([name]) => name)].map(([name, all]) => [name, all.map(([, one]) => one)]),
 )
 
-/** All readings of the quantity that begins at this token, the longest unit's only. */
-export function measuresAt(sentence: Sentence, first: number): readonly Measure[] {
-  const numeral = sentence.numerals[first]
-  if (!numeral) return []
+/** All readings of the quantity that begins with this numeral, the longest unit's only. */
+export function measuresAt(sentence: Tokens, numeral: Numeral): readonly Measure[] {
   const end = unitEnd(sentence, numeral.after)
   if (!end) return []
   return end.units.flatMap(one => measureOf(sentence, numeral, one, end.after) ?? [])
 }
 
 /** The longest unit at this token; a hyphen between a number and its unit, or inside of one, says nothing. */
-function unitEnd(sentence: Sentence, at: number): { units: readonly Unit[]; after: number } | undefined {
+function unitEnd(sentence: Tokens, at: number): { units: readonly Unit[]; after: number } | undefined {
   const first = sentence.word(at) === '-' && sentence.glued(at) && sentence.glued(at + 1) ? at + 1 : at
   let name = ''
   let found: { units: readonly Unit[]; after: number } | undefined
@@ -120,7 +118,7 @@ function unitEnd(sentence: Sentence, at: number): { units: readonly Unit[]; afte
 const articleBefore = /^(?:cell|pack|piece|pop|day|week|time|go|shot|minute|second|bit|lot|few|4|3|2)$/
 
 function measureOf(
-  sentence: Sentence,
+  sentence: Tokens,
   numeral: Numeral,
   { dimension, exponent, factor = 1 }: Unit,
   after: number,

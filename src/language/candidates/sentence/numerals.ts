@@ -1,6 +1,6 @@
 // Numbers as people write and say them: "2.2", "3,7", "1.500", "two point two", "fifteen hundred", "one and a half".
 
-import type { Sentence } from './sentence.ts'
+import type { Tokens } from './tokens.ts'
 
 export interface Numeral {
   readonly first: number
@@ -40,7 +40,7 @@ const signs = new Map([
 const ambiguous = /^[1-9]\d{0,2}[.,]\d{3}$/
 
 /** The numeral that begins at this token, as long as it goes. */
-export function numeralAt(sentence: Sentence, first: number): Numeral | undefined {
+export function numeralAt(sentence: Tokens, first: number): Numeral | undefined {
   const whole = digitsAt(sentence, first) ?? spelledAt(sentence, first)
   if (!whole) return fractionAt(sentence, first)
   const half = halfEnd(sentence, whole.after)
@@ -48,7 +48,7 @@ export function numeralAt(sentence: Sentence, first: number): Numeral | undefine
   return { ...whole, after: half, value: whole.value + 0.5, decimal: `${whole.decimal}.5` }
 }
 
-function digitsAt(sentence: Sentence, first: number): Numeral | undefined {
+function digitsAt(sentence: Tokens, first: number): Numeral | undefined {
   const token = sentence.tokens[first]
   const sign = signs.get(token?.word ?? '')
   if (sign !== undefined) return plain(first, first + 1, `0${sign}`)
@@ -67,14 +67,14 @@ const unitLike =
   /^(?:awg|gauge|x|pd|v|a|s|p|h|c|usb|ir|lipo|lihv|liion|life|hv|ion|cell|cells|lifepo|steps?|charger)$/
 
 /** "A1", "gate4", "SE5": a name's own digits. */
-function isName(sentence: Sentence, first: number): boolean {
+function isName(sentence: Tokens, first: number): boolean {
   const before = sentence.tokens[first - 1]
   if (!sentence.glued(first) || before?.kind !== 'word' || before.glued) return false
   return !unitLike.test(before.word) || (before.word.length === 1 && /^[a-c]$/.test(before.word))
 }
 
 /** "5 000 mAh": only before the unit of a capacity, which is never that small. */
-function spacedThousands(sentence: Sentence, first: number): Numeral | undefined {
+function spacedThousands(sentence: Tokens, first: number): Numeral | undefined {
   const [whole = '', rest = ''] = [sentence.word(first), sentence.word(first + 1)]
   if (!/^[1-9]\d?$/.test(whole) || !/^\d{3}$/.test(rest) || sentence.glued(first + 1)) return undefined
   return sentence.word(first + 2) === 'mah' ? plain(first, first + 2, whole + rest) : undefined
@@ -88,7 +88,7 @@ const plain = (first: number, after: number, decimal: string, spelled = false): 
   spelled,
 })
 
-function spelledAt(sentence: Sentence, first: number): Numeral | undefined {
+function spelledAt(sentence: Tokens, first: number): Numeral | undefined {
   if (sentence.word(first) === 'point') {
     const digits = decimalsAt(sentence, first + 1)
     return digits && plain(first, digits.after, `0.${digits.text}`, true)
@@ -100,7 +100,7 @@ function spelledAt(sentence: Sentence, first: number): Numeral | undefined {
   return plain(first, whole.after, String(whole.value), true)
 }
 
-function decimalsAt(sentence: Sentence, first: number): { text: string; after: number } | undefined {
+function decimalsAt(sentence: Tokens, first: number): { text: string; after: number } | undefined {
   let text = ''
   let after = first
   while (text.length < 3) {
@@ -112,7 +112,7 @@ function decimalsAt(sentence: Sentence, first: number): { text: string; after: n
   return text === '' ? undefined : { text, after }
 }
 
-function wholeAt(sentence: Sentence, first: number): { value: number; after: number } | undefined {
+function wholeAt(sentence: Tokens, first: number): { value: number; after: number } | undefined {
   let at = first
   if (sentence.word(at) === 'a' && /^(?:hundred|thousand)$/.test(sentence.word(at + 1))) at += 1
   let [thousands, part, last] = [0, 0, 0]
@@ -142,7 +142,7 @@ function wholeAt(sentence: Sentence, first: number): { value: number; after: num
 }
 
 /** Behind a whole number: "and a half". */
-export function halfEnd(sentence: Sentence, at: number): number | undefined {
+export function halfEnd(sentence: Tokens, at: number): number | undefined {
   const skipped = sentence.word(at) === '-' ? at + 1 : at
   if (sentence.word(skipped) !== 'and') return undefined
   const article = /^(?:-|a)$/.test(sentence.word(skipped + 1)) ? skipped + 2 : skipped + 1
@@ -151,7 +151,7 @@ export function halfEnd(sentence: Sentence, at: number): number | undefined {
 }
 
 /** "half an", "a quarter of an", "three quarters of an", "a", "an". */
-function fractionAt(sentence: Sentence, first: number): Numeral | undefined {
+function fractionAt(sentence: Tokens, first: number): Numeral | undefined {
   const word = sentence.word(first)
   const isArticle = word === 'a' || word === 'an'
   const at = isArticle ? first + 1 : first

@@ -1,6 +1,7 @@
 // Chargers: "1/2/3/5A steps", "charger does 0.1 to 10 A, 200 W", "50W charger", "goes to 6 A".
 
-import { type Family, type Found, type Sentence, wordSet } from '../sentence/sentence.ts'
+import type { Family, Found, Sentence } from '../sentence/sentence.ts'
+import { wordSet } from '../sentence/tokens.ts'
 import { type ChargerDraft, chargerPart, isDefinite, writtenCharger } from './charger-parts.ts'
 
 const chargerWords = wordSet(

@@ -1,6 +1,7 @@
 // The words that name a source.
 
-import { phrasesOf, type Sentence, wordSet } from '../sentence/sentence.ts'
+import type { Sentence } from '../sentence/sentence.ts'
+import { phrasesOf, wordSet } from '../sentence/tokens.ts'
 
 export type SourceKind =
   | 'vehicle'

@@ -1,0 +1,48 @@
+// The commands by name, and the vocabulary that they give the question reader.
+
+import { english } from '../ground/locale.ts'
+import { Problem } from '../ground/problem.ts'
+import type { Vocabulary } from '../language/sentence/vocabulary.ts'
+import type { Entry } from './command.ts'
+import { noSuchCommand, oneOfCommands } from './registry.words.ts'
+
+export interface Registry {
+  /** In help order. */
+  readonly commands: readonly Entry[]
+  readonly vocabulary: Vocabulary
+  find(name: string): Entry | undefined
+  /** Throws a Problem where no command bears the name. */
+  get(name: string): Entry
+}
+
+/** Throws an Error where two commands bear the same name: a fault of the program, not of a question. */
+export function createRegistry(commands: readonly Entry[]): Registry {
+  const byName = new Map<string, Entry>()
+  for (const command of commands) {
+    if (byName.has(command.name)) throw new Error(`two commands are named "${command.name}"`)
+    byName.set(command.name, command)
+  }
+  return {
+    commands,
+    vocabulary: commands.map(({ name, takes, words }) => {
+      const { plainWords = [], meantBy } = words(english('.'))
+      const options = Object.entries(takes).map(([option, { kind }]) => ({
+        name: option,
+        kind: kind.name,
+        spoken: kind.spoken,
+      }))
+      return { name, options, plainWords, meantBy }
+    }),
+    find: name => byName.get(name),
+    get: name => {
+      const command = byName.get(name)
+      if (command) return command
+      throw new Problem({
+        what: noSuchCommand(name),
+        token: name,
+        expected: oneOfCommands([...byName.keys()]),
+        example: 'help',
+      })
+    },
+  }
+}

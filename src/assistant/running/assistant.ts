@@ -1,0 +1,164 @@
+// The assistant as a surface sees it: ask, and get a reply; and what a surface must be.
+
+import { randomInt } from 'node:crypto'
+import { english, type Locale } from '../../ground/locale.ts'
+import type { Question } from '../../language/sentence/question.ts'
+import type { Memory } from '../../memory/memory.ts'
+import { dispatch } from '../asking/dispatch.ts'
+import { createCards } from '../cards/live-cards.ts'
+import { createNoticeboards, type Noticeboards, surfaceOf } from '../cards/noticeboard.ts'
+import { titleKind, titlesStartingWith } from '../cards/title.ts'
+import type { Entry } from '../command.ts'
+import type { Context } from '../context.ts'
+import type { FaultListener } from '../fault-listener.ts'
+import { namesStartingWith } from '../kit/kit-names.ts'
+import type { Occasion } from '../occasion.ts'
+import { createRegistry, type Registry } from '../registry.ts'
+import type { Reply } from '../reply.ts'
+import { standingWords } from '../reply.words.ts'
+
+export interface Assistant {
+  readonly registry: Registry
+  /** Always gives a reply, never throws. */
+  answer(question: string | Question, occasion: Occasion): Promise<Reply>
+  /** Up to 25 values for an option that start as `prefix` does: saved names first. Never throws. */
+  complete(command: string, option: string, prefix: string, occasion: Occasion): Promise<readonly string[]>
+  /** Whether the house lets this asker have an answer that only they see. */
+  mayAskPrivately(occasion: Occasion): Promise<boolean>
+  /** Brings the cards of all communities up to date. Never throws. */
+  refreshCards(): Promise<void>
+  /** Resolves when what answers have set going in the background has ended. */
+  settled(): Promise<void>
+}
+
+/** A way in for questions: a chat platform, or the room. */
+export interface Surface {
+  readonly name: string
+  /** Resolves when questions can come; rejects where the platform will not have us. */
+  start(): Promise<void>
+  /** Takes no new questions, finishes the answers in flight, then resolves. */
+  stop(): Promise<void>
+  ready(): boolean
+}
+
+export interface AssistantParts {
+  readonly commands: readonly Entry[]
+  readonly memory: Memory
+  readonly onFault: FaultListener
+  /** Absent where no clock is known. */
+  readonly clock?: () => Date
+  /** Chance where absent. */
+  readonly newSeed?: () => number
+  /** Reaches nobody where absent. */
+  readonly noticeboard?: Noticeboards
+}
+
+const mostCompletions = 25
+
+const anySeed = (): number => randomInt(2 ** 31)
+
+export function createAssistant(parts: AssistantParts): Assistant {
+  const { commands, memory, onFault, clock, newSeed = anySeed, noticeboard = createNoticeboards() } = parts
+  const registry = createRegistry(commands)
+  const standingRegistry = createRegistry(
+    commands.filter(({ changes, notStanding }) => !changes && !notStanding),
+  )
+  const cards = createCards({ ...memory, noticeboard, onFault, localeOf, ask: askForClub })
+  const background = new Set<Promise<void>>()
+
+  async function localeOf(community: string): Promise<Locale> {
+    return english((await memory.house.rules(community)).decimalMark ?? '.')
+  }
+
+  async function contextFor(occasion: Occasion, now: Date | undefined): Promise<Context> {
+    const house = await memory.house.rules(occasion.community.id)
+    const locale = english(house.decimalMark ?? '.')
+    return {
+      ...occasion,
+      house,
+      locale,
+      show: locale.show,
+      dangers: [],
+      doubts: [],
+      memory,
+      vocabulary: registry.vocabulary,
+      cards,
+      newSeed,
+      speaksFirst: noticeboard.reachable().includes(occasion.surface),
+      ask: (command, question) =>
+        dispatch(createRegistry([registry.get(command)]), question, () => contextFor(occasion, now), onFault),
+      ...(now ? { now } : {}),
+    }
+  }
+
+  /** What a card says is the same whoever looks at it, and whenever. */
+  function askForClub(community: string, question: string): Promise<Reply> {
+    const occasion: Occasion = {
+      surface: surfaceOf(community),
+      asker: { id: 'nobody', name: 'the club', moderates: false },
+      community: { id: community, name: 'the club' },
+      place: { id: community, direct: false },
+    }
+    return dispatch(standingRegistry, question, () => contextFor(occasion, undefined), onFault)
+  }
+
+  async function answer(question: string | Question, occasion: Occasion): Promise<Reply> {
+    const reply = await dispatch(registry, question, () => contextFor(occasion, clock?.()), onFault)
+    if (reply.question === undefined) return reply
+    if (registry.get(reply.command).changes) refreshSoon(occasion.community.id)
+    return pointing(reply, occasion)
+  }
+
+  function refreshSoon(community: string): void {
+    const work = cards.refresh(community).catch(fault => onFault(fault, 'bringing cards up to date'))
+    background.add(work)
+    void work.then(() => background.delete(work))
+  }
+
+  /** The reply, with the standard answer to the same question where the community has one. */
+  async function pointing(reply: Reply, { community }: Occasion): Promise<Reply> {
+    try {
+      const [same] = await memory.answers.asking(community.id, reply.question ?? '')
+      if (!same) return reply
+      return { ...reply, seeAlso: standingWords(same, await localeOf(community.id)) }
+    } catch (fault) {
+      onFault(fault, 'looking for a standard answer')
+      return reply
+    }
+  }
+
+  async function savedStartingWith(
+    prefix: string,
+    kind: string,
+    occasion: Occasion,
+  ): Promise<readonly string[]> {
+    try {
+      if (kind === titleKind.name) return await titlesStartingWith(prefix, memory.answers, occasion)
+      return await namesStartingWith(prefix, kind, mostCompletions, memory.kit, occasion)
+    } catch (fault) {
+      onFault(fault, `completing a ${kind}`)
+      return []
+    }
+  }
+
+  return {
+    registry,
+    answer,
+    complete: async (command, option, prefix, occasion) => {
+      const kind = registry.find(command)?.takes[option]?.kind
+      if (!kind) return []
+      const saved = await savedStartingWith(prefix, kind.name, occasion)
+      return [...new Set([...saved, ...kind.complete(prefix)])].slice(0, mostCompletions)
+    },
+    mayAskPrivately: async ({ asker, community }) =>
+      asker.moderates || (await memory.house.rules(community.id)).privateAnswers !== 'moderators',
+    refreshCards: async () => {
+      try {
+        for (const community of await memory.answers.communities()) await cards.refresh(community)
+      } catch (fault) {
+        onFault(fault, 'bringing all cards up to date')
+      }
+    },
+    settled: async () => void (await Promise.all(background)),
+  }
+}

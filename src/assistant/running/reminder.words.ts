@@ -1,0 +1,46 @@
+// What a reminder says when it comes.
+
+import type { Locale } from '../../ground/locale.ts'
+import { joined, type Text } from '../../ground/text.ts'
+import type { Reminder } from '../../memory/reminder.ts'
+import { completeReply, type Reply } from '../reply.ts'
+import { generalCaution } from '../verdict.words.ts'
+
+/** Later than this it says that it is late. */
+const punctual_s = 120
+
+export function reminderReply(reminder: Reminder, now: Date, locale: Locale): Reply {
+  const { say, show, own } = locale
+  const { kind, about, setAt, dueAt } = reminder
+  const late_s = secondsBetween(dueAt, now)
+  const asked = say`the reminder that you set ${show.duration(secondsBetween(setAt, now))} ago`
+  return completeReply(
+    { command: 'remind me', readAs: about === '' ? asked : say`${asked}, for: ${own(about)}` },
+    {
+      headline: joined([
+        kind === 'stay'
+          ? say`Are you still with the charge? Feel the pack now: stop if it is hot, swells or smells.`
+          : endWords(reminder, now, locale),
+        late_s > punctual_s
+          ? say`This comes ${show.duration(late_s)} late: I could not send it before.`
+          : undefined,
+      ]),
+      cautions: [generalCaution(locale)],
+      followUps:
+        kind === 'end' ? [{ label: say`Again in ${show.duration(again_s)}`, question: againIn }] : [],
+    },
+    locale,
+  )
+}
+
+const again_s = 600
+const againIn = 'remind me in: 10min'
+
+function endWords({ about, low_s, high_s, setAt }: Reminder, now: Date, { say, show }: Locale): Text {
+  if (about === '') return say`Check the charge: the ${show.duration(low_s)} that you asked for are over.`
+  const gone = show.duration(Math.max(1, secondsBetween(setAt, now)))
+  return say`Check the charge: it may need ${show.duration(low_s)} to ${show.duration(high_s)}, and ${gone} have gone since you asked.`
+}
+
+const secondsBetween = (from: Date, to: Date): number =>
+  Math.max(0, Math.floor((to.getTime() - from.getTime()) / 1000))

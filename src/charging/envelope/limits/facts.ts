@@ -1,0 +1,216 @@
+// The numbers of a situation that its rules look at. Undefined is unknown, and an unknown number breaks no limit.
+
+import { type Bounds, boundsOf } from '../../setting/bounds.ts'
+import type { Planned, Situation } from '../../situation/situation.ts'
+import { sourceRestFloor_V } from '../../things/battery-store.ts'
+import { restingVoltage, socAt } from '../../things/curve.ts'
+import { goalOf, type Level, startOf } from '../../things/level.ts'
+import type { Pack } from '../../things/pack.ts'
+import { batterySourceRate_C, longDrainShare } from '../../things/practice.ts'
+import { anyCurrent, smallestStep_A } from '../../things/steps.ts'
+import { besideFlat_V } from '../../upkeep/lookalike.ts'
+import { labelEnergy_Wh } from '../../upkeep/transport.ts'
+
+export interface Facts {
+  /** Rest volts of the lowest and the highest cell that is told of, and how far apart they are. */
+  readonly lowest_V?: number
+  readonly highest_V?: number
+  readonly spread_V?: number
+  /** How far the cells read from where those of another type rest through most of their charge, in V. */
+  readonly besideFlat_V?: number
+  /** How far below its goal the pack stands, in V a cell or as a share of its charge. */
+  readonly toGo?: number
+  /** Where the charge is to end, as asked or planned, in V a cell. */
+  readonly cutoff_V?: number
+  /** How far above what was asked for that is planned, in V a cell. */
+  readonly aboveWish_V?: number
+  /** What a charger took the cells to, and how far off what it showed that was, in V a cell. */
+  readonly got_V?: number
+  readonly offBy_V?: number
+  /** How far below what is allowed the charger's next cutoff lies, in V. */
+  readonly cutoffMissed_V?: number
+  readonly temperature_C?: number
+  readonly labelRate_C?: number
+  readonly dischargeRate_C?: number
+  /** Asked for or planned: into the pack, over its capacity. */
+  readonly rate_C?: number
+  readonly current_A?: number
+  readonly series?: number
+  readonly smallestStep_A?: number
+  readonly outsideInput_V?: number
+  readonly aboveFloor_V?: number
+  readonly drain_A?: number
+  readonly underLoad_V?: number
+  /** How far above the volts to stop at a drained pack rests, in V a cell. */
+  readonly aboveStop_V?: number
+  readonly input_A?: number
+  readonly takes_s?: number
+  readonly lasts_s?: number
+  readonly carried?: number
+  readonly wanted?: number
+  readonly missing?: number
+  readonly atOnce?: number
+  readonly short?: number
+  readonly boardPacks?: number
+  /** Packs of a board of which nobody told where they stand. */
+  readonly boardUnknown?: number
+  /** Packs of a board that a danger is told of. */
+  readonly boardHurt?: number
+  readonly boardSeries?: number
+  readonly boardChemistries?: number
+  readonly apart_V?: number
+  readonly apartCharge?: number
+  readonly flowShare?: number
+  readonly energy_Wh?: number
+  readonly needLeave?: number
+  readonly ageTimes?: number
+  readonly oddTimes?: number
+  readonly agedTimes?: number
+  readonly labelShare?: number
+  readonly startShare?: number
+  readonly putBackShare?: number
+  readonly charged_A?: number
+}
+
+/** Facts, and the bounds that some limits come from. */
+export interface Known {
+  readonly situation: Situation
+  readonly facts: Facts
+  readonly bounds: Bounds | undefined
+}
+
+export function knownOf(told: Situation, planned: Planned): Known {
+  const { cells_V = told.cells_V, when = told.when } = planned
+  const situation = { ...told, cells_V, when }
+  const { pack, act, meter } = situation
+  const charges = act === 'charge' || act === 'board'
+  const bounds = pack && charges ? boundsOf({ ...situation, pack }) : undefined
+  const facts: Facts = {
+    ...stateFacts(situation),
+    ...(bounds && chargeFacts(situation, bounds, planned)),
+    temperature_C: situation.temperature_C,
+    labelRate_C: pack?.labelRate_C,
+    dischargeRate_C: pack?.dischargeRate_C,
+    ...(act === 'board' ? boardFacts(situation) : undefined),
+    aboveStop_V: act === 'drain' ? aboveStop_V(situation) : undefined,
+    drain_A: act === 'drain' ? (planned.set_A ?? situation.current_A) : undefined,
+    underLoad_V: planned.underLoad_V,
+    takes_s: planned.takes_s && toTheMinute(planned.takes_s),
+    lasts_s: planned.lasts_s,
+    input_A: planned.input_A,
+    carried: planned.carried,
+    wanted: planned.wanted,
+    missing: planned.wanted === undefined ? undefined : planned.wanted - (planned.carried ?? planned.wanted),
+    atOnce: planned.atOnce,
+    short: planned.short,
+    flowShare: planned.flowShare,
+    energy_Wh: planned.energy_Wh ?? (act === 'carry' && pack ? labelEnergy_Wh(pack) : undefined),
+    needLeave: planned.needLeave,
+    got_V: meter?.measured_V,
+    offBy_V: meter && Number(Math.abs(meter.measured_V - meter.shown_V).toFixed(6)),
+    ageTimes: planned.ageTimes,
+    oddTimes: planned.oddTimes,
+    agedTimes: planned.agedTimes,
+    labelShare: planned.labelShare,
+    startShare: planned.startShare,
+    putBackShare: planned.putBackShare,
+    charged_A: planned.charged_A,
+  }
+  return { situation, facts, bounds }
+}
+
+/** At a limit of hours no digit beyond what anybody reads may decide. */
+const toTheMinute = (time_s: number): number => Math.round(time_s / 60) * 60
+
+const restOf = (level: Level, pack: Pack, { house }: Situation): number => {
+  const start = startOf(level, pack.chemistry, house)
+  return start.kind === 'rest' ? start.perCell_V : restingVoltage(pack.chemistry, start.soc)
+}
+
+function aboveStop_V(situation: Situation): number | undefined {
+  const { pack, from, cells_V, house } = situation
+  if (!pack) return undefined
+  const rest_V = cells_V ? Math.min(...cells_V) : from && restOf(from, pack, situation)
+  return rest_V === undefined ? undefined : rest_V - sourceRestFloor_V(pack, house) / pack.series
+}
+
+/** Every pack of a board stands for itself: what holds of the worst holds of the board. */
+function stateFacts(situation: Situation): Facts {
+  const { act, pack, from, to, cells_V, board } = situation
+  if (!pack) return {}
+  if (board) {
+    const rests_V = boardRests_V(situation)
+    return rests_V.length === 0 ? {} : { lowest_V: Math.min(...rests_V), highest_V: Math.max(...rests_V) }
+  }
+  // Who looks back at a charge tells where it ended as well as where it began.
+  const told = [from, act === 'look' ? to : undefined].filter(level => level !== undefined)
+  const rests_V = cells_V ?? told.map(level => restOf(level, pack, situation))
+  if (rests_V.length === 0) return {}
+  const [lowest_V, highest_V] = [Math.min(...rests_V), Math.max(...rests_V)]
+  return {
+    lowest_V,
+    highest_V,
+    spread_V: cells_V && Number((highest_V - lowest_V).toFixed(6)),
+    besideFlat_V: cells_V && besideFlat_V(pack.chemistry, cells_V),
+  }
+}
+
+function chargeFacts(
+  { pack, from, to, house, charger, current_A: asked_A }: Situation,
+  { cutoff, input }: Bounds,
+  { set_A, cutoff_V }: Planned,
+): Facts {
+  if (!pack) return {}
+  const { chemistry } = pack
+  const current_A = set_A ?? asked_A
+  // Without a start the pack has landed: a goal below that is nothing to charge either.
+  const start = startOf(from ?? { kind: 'named', name: 'empty' }, chemistry, house)
+  const goal = goalOf(to ?? { kind: 'named', name: 'full' }, chemistry, house)
+  return {
+    toGo:
+      goal.kind === 'soc'
+        ? goal.soc - (start.kind === 'soc' ? start.soc : socAt(chemistry, start.perCell_V))
+        : cutoff.perCell_V - (start.kind === 'rest' ? start.perCell_V : restingVoltage(chemistry, start.soc)),
+    cutoff_V: cutoff_V ?? cutoff.asked_V,
+    aboveWish_V: cutoff_V === undefined ? undefined : cutoff_V - cutoff.asked_V,
+    cutoffMissed_V: charger?.cutoffs_V && cutoff.missed_V,
+    current_A,
+    rate_C: current_A === undefined ? undefined : Number((current_A / pack.capacity_Ah).toPrecision(12)),
+    series: pack.series,
+    smallestStep_A: smallestStep_A(charger?.currents ?? anyCurrent),
+    outsideInput_V: input?.outside_V,
+    aboveFloor_V: input?.aboveFloor_V,
+  }
+}
+
+/** Of the packs whose chemistry the limits of the board are taken from: the volts of others compare with nothing. */
+const boardRests_V = (situation: Situation): number[] =>
+  (situation.board ?? []).flatMap(({ pack, from }) =>
+    from && pack.chemistry === situation.pack?.chemistry ? [restOf(from, pack, situation)] : [],
+  )
+
+function boardFacts(situation: Situation): Facts {
+  const { board = [], pack } = situation
+  const rests_V = boardRests_V(situation)
+  const socs = pack ? rests_V.map(rest_V => socAt(pack.chemistry, rest_V)) : []
+  const unknown = board.filter(one => one.from === undefined && (one.dangers ?? []).length === 0)
+  const highest = (rates_C: readonly (number | undefined)[]) =>
+    rates_C.reduce((most_C, rate_C) => Math.max(most_C ?? 0, rate_C ?? 0) || undefined, undefined)
+  const apart = (values: readonly number[]) =>
+    values.length < 2 ? undefined : Number((Math.max(...values) - Math.min(...values)).toFixed(6))
+  return {
+    labelRate_C: highest(board.map(one => one.pack.labelRate_C)),
+    dischargeRate_C: highest(board.map(one => one.pack.dischargeRate_C)),
+    boardPacks: board.length,
+    boardUnknown: unknown.length,
+    boardHurt: board.filter(one => (one.dangers ?? []).length > 0).length,
+    boardSeries: new Set(board.map(one => one.pack.series)).size,
+    boardChemistries: new Set(board.map(one => one.pack.chemistry.name)).size,
+    apart_V: apart(rests_V),
+    apartCharge: apart(socs),
+  }
+}
+
+/** What a pack may give for long, in A: more only where its label has a discharge rate for it. */
+export const mostDrain_A = ({ capacity_Ah, dischargeRate_C = 0 }: Pack): number =>
+  Math.max(batterySourceRate_C.value, longDrainShare.value * dischargeRate_C) * capacity_Ah

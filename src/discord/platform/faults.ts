@@ -1,0 +1,39 @@
+// What of an error may be logged: Discord's errors carry the interaction's token in their URL.
+
+import { DiscordAPIError, HTTPError } from 'discord.js'
+import { describeError } from '../../program/log.ts'
+
+/** Discord's codes: https://docs.discord.com/developers/topics/opcodes-and-status-codes#json */
+const alreadyAcknowledged = 40060
+const unknownInteraction = 10062
+
+/** An earlier try of ours came through, though we never heard so. */
+export const isAlreadyDelivered = (error: unknown): boolean =>
+  error instanceof DiscordAPIError && error.code === alreadyAcknowledged
+
+/** The three seconds were over before Discord heard from us. */
+export const isExpired = (error: unknown): boolean =>
+  error instanceof DiscordAPIError && error.code === unknownInteraction
+
+/**
+ * Sends once more where the connection broke: that says nothing about what came through. Only for requests that
+ * Discord carries out once however often they come.
+ */
+export async function onceMore<T>(send: () => Promise<T>): Promise<T> {
+  try {
+    return await send()
+  } catch (error) {
+    if (error instanceof DiscordAPIError || error instanceof HTTPError) throw error
+    return await send()
+  }
+}
+
+/** Chosen fields only: the rest of these errors holds the interaction's token and what was sent. */
+export function describeFault(error: unknown): Record<string, unknown> {
+  const { status, method } = (error ?? {}) as { status?: unknown; method?: unknown }
+  return {
+    ...describeError(error),
+    ...(typeof status === 'number' ? { status } : {}),
+    ...(typeof method === 'string' ? { method } : {}),
+  }
+}

@@ -1,0 +1,18 @@
+// What both ways into Discord need.
+
+import type { Assistant } from '../../assistant/running/assistant.ts'
+import type { Chart } from '../../charts/chart.ts'
+import type { QuestionMemory } from '../../memory/memory.ts'
+import type { Log } from '../../program/log.ts'
+
+export interface DiscordParts {
+  readonly assistant: Assistant
+  readonly questions: QuestionMemory
+  /** Draws a chart as PNG. */
+  readonly draw: (chart: Chart) => Promise<Uint8Array>
+  readonly log: Log
+  /** Where Discord's REST API is, without its version: https://discord.com/api */
+  readonly api: string
+  /** How long an answer may take before it is promised instead; two seconds when absent. */
+  readonly patience_ms?: number
+}

@@ -1,0 +1,64 @@
+// The Matrix client of one session, with encryption whose keys outlive the process.
+
+import { scrypt } from 'node:crypto'
+import { promisify } from 'node:util'
+import { MatrixClient, MemoryStore } from 'matrix-js-sdk'
+import { ConfigError } from '../../program/config.ts'
+import { describeError, type Log } from '../../program/log.ts'
+import { openLastingIndexedDB } from '../keys/lasting-indexeddb.ts'
+import { quiet } from './quiet.ts'
+import { keysFile, openSession } from './session.ts'
+import type { MatrixSettings } from './settings.ts'
+
+export interface OpenClient {
+  readonly client: MatrixClient
+  /** Stops the client and closes the keys. */
+  close(): void
+}
+
+/**
+ * Logs in where needed and opens the keys in `folder`. Rejects where the server does not let us in, or the stored
+ * keys do not open with the configured key. `onLost` is told when keys could not be written to disk.
+ */
+export async function openClient(
+  settings: MatrixSettings,
+  folder: string,
+  log: Log,
+  onLost: (error: unknown) => void,
+): Promise<OpenClient> {
+  const session = await openSession(settings, folder, log)
+  const client = new MatrixClient({
+    baseUrl: session.homeserver,
+    userId: session.userId,
+    deviceId: session.deviceId,
+    accessToken: session.accessToken,
+    store: new MemoryStore(),
+    logger: quiet,
+  })
+  const keys = await openLastingIndexedDB(keysFile(folder), onLost)
+  // The SDK's encryption finds its store by this name alone.
+  Object.assign(globalThis, { indexedDB: keys.factory })
+  try {
+    await client.initRustCrypto({ storageKey: await storageKey(settings.storeKey, session.salt) })
+  } catch (error) {
+    keys.close()
+    log.error({ error: describeError(error) }, 'the encryption could not be opened')
+    throw new ConfigError(
+      'MATRIX_STORE_KEY: does not open the stored message keys. Put back the former one; or, to begin as a new ' +
+        `device that cannot read what was written to the old one, remove ${folder}.`,
+    )
+  }
+  return {
+    client,
+    close: () => {
+      client.stopClient()
+      keys.close()
+    },
+  }
+}
+
+const deriveKey = promisify<string, string, number, Buffer>(scrypt)
+
+/** The SDK encrypts all that it stores with this key (XChaCha20-Poly1305). */
+const storageKey = async (passphrase: string, salt: string): Promise<Uint8Array> =>
+  new Uint8Array(await deriveKey(passphrase, salt, 32))

@@ -1,0 +1,47 @@
+// Opens the memory and puts its parts together.
+
+import type { Database } from '../database.ts'
+import type { Memory } from '../memory.ts'
+import { migrations } from '../migrations/index.ts'
+import { answeredMemory } from '../stores/answered.ts'
+import { answerMemory } from '../stores/answers.ts'
+import { houseMemory } from '../stores/house.ts'
+import { kitMemory } from '../stores/kit.ts'
+import { lessonMemory } from '../stores/lessons.ts'
+import { logMemory } from '../stores/log.ts'
+import { memberMemory } from '../stores/members.ts'
+import { questionMemory } from '../stores/questions.ts'
+import { reminderMemory } from '../stores/reminders.ts'
+import { connect, type MemoryPlace } from './connect.ts'
+import { migrate } from './migrate.ts'
+
+/**
+ * Ready to use when the promise resolves. What a promise of the memory has acknowledged by resolving is on
+ * the disk. Throws a MemoryError where a newer program wrote the database.
+ */
+export async function openMemory(place: MemoryPlace): Promise<Memory> {
+  const db = connect(place)
+  try {
+    await migrate(db, migrations)
+  } catch (error) {
+    await db.destroy()
+    throw error
+  }
+  return memoryIn(db)
+}
+
+/** The memory in a database of this program's schema. */
+export function memoryIn(db: Database): Memory {
+  return {
+    questions: questionMemory(db),
+    answered: answeredMemory(db),
+    kit: kitMemory(db),
+    house: houseMemory(db),
+    answers: answerMemory(db),
+    reminders: reminderMemory(db),
+    log: logMemory(db),
+    lessons: lessonMemory(db),
+    members: memberMemory(db),
+    close: () => db.destroy(),
+  }
+}

@@ -1,0 +1,34 @@
+// The assistant on its memory, as every way in needs it.
+
+import { commands } from '../../commands/index.ts'
+import { createNoticeboards, type Noticeboards } from '../assistant/cards/noticeboard.ts'
+import { type Assistant, createAssistant } from '../assistant/running/assistant.ts'
+import { createRounds, type Rounds } from '../assistant/running/rounds.ts'
+import type { Memory } from '../memory/memory.ts'
+import type { MemoryPlace } from '../memory/opening/connect.ts'
+import { openMemory } from '../memory/opening/open.ts'
+import { describeError, type Log } from './log.ts'
+
+export interface Opened {
+  readonly assistant: Assistant
+  readonly memory: Memory
+  /** Empty: the platforms add their boards. */
+  readonly noticeboard: Noticeboards
+  /** Not started. */
+  readonly rounds: Rounds
+}
+
+/** Throws a MemoryError where the data folder or the database cannot be used. */
+export async function openAssistant(place: MemoryPlace, log: Log): Promise<Opened> {
+  const memory = await openMemory(place)
+  const noticeboard = createNoticeboards()
+  const parts = {
+    noticeboard,
+    clock: () => new Date(),
+    onFault: (fault: unknown, reference: string) =>
+      log.error({ reference, fault: describeError(fault) }, 'a question failed'),
+  }
+  const assistant = createAssistant({ ...parts, commands, memory })
+  const rounds = createRounds({ ...parts, assistant, reminders: memory.reminders })
+  return { assistant, memory, noticeboard, rounds }
+}

@@ -1,0 +1,16 @@
+// Fills an empty memory from a backup, while the program is stopped: npm run restore -- <file>
+
+import { readFile } from 'node:fs/promises'
+import { migrations } from '../memory/migrations/index.ts'
+import { restore } from '../memory/opening/backup.ts'
+import { connect } from '../memory/opening/connect.ts'
+import { readConfig } from './config.ts'
+import { fileArgument, placeFrom, run } from './memory-place.ts'
+
+await run(async () => {
+  const file = fileArgument('restore')
+  const lines = (await readFile(file, 'utf8')).split('\n')
+  const db = connect(placeFrom(readConfig()))
+  const rows = await restore(db, lines, migrations).finally(() => db.destroy())
+  return `Restored ${rows} rows from ${file}.`
+})
