@@ -15,8 +15,7 @@ export const answerEditWords: WordsOf<typeof answerEdit> = locale => {
       text: textWords(locale),
     },
     answer: ({ title, isThere, hasCard }, { title: asked }) => {
-      if (!isThere)
-        return [say`The standard answer "${own(asked)}" has just been removed, so nothing was changed.`]
+      if (!isThere) return [say`The standard answer "${own(asked)}" has just been removed, so nothing was changed.`]
       return hasCard
         ? [say`The standard answer "${own(title)}" is changed, and so is its card.`]
         : [say`The standard answer "${own(title)}" is changed; it has no card now.`]

@@ -26,10 +26,7 @@ export const answerSave = service({
     const content = await contentOf(title, told, context)
     if (!content) throw nothingToSave
     const { community, place, memory, cards } = context
-    const added = await memory.answers.add(
-      { community: community.id, place: place.id, title, ...content },
-      mostAnswers,
-    )
+    const added = await memory.answers.add({ community: community.id, place: place.id, title, ...content }, mostAnswers)
     if (added === 'full') throw noMoreFit(mostAnswers)
     if (added === 'taken') throw savedAlready(title)
     return { standing: await cards.post(added.id, place.id) }

@@ -15,9 +15,7 @@ export const answerShowWords: WordsOf<typeof answerShow> = locale => {
     ],
     figures: {},
     working: ({ kind, shown }) => [
-      kind === 'question'
-        ? say`It is the answer to: ${own(shown.readAs)}.`
-        : say`It is ${own(shown.readAs)}.`,
+      kind === 'question' ? say`It is the answer to: ${own(shown.readAs)}.` : say`It is ${own(shown.readAs)}.`,
     ],
   }
 }

@@ -22,9 +22,7 @@ export const textWords = ({ say }: Locale): OptionWords => ({
 export function standingWords({ posted, pinned, missing }: Standing, locale: Locale): Text {
   const { say } = locale
   if (!posted) return joined([say`but it stands nowhere yet.`, missing?.(locale)])
-  return pinned
-    ? say`and it is pinned here.`
-    : joined([say`and it stands here, not pinned.`, missing?.(locale)])
+  return pinned ? say`and it is pinned here.` : joined([say`and it stands here, not pinned.`, missing?.(locale)])
 }
 
 export const linkWords = ({ link }: Standing, { say, own }: Locale): Text | undefined =>

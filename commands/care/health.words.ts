@@ -35,11 +35,7 @@ export const healthWords: WordsOf<typeof health> = locale => {
       },
       new: { about: say`of one cell when the pack was new`, as: text => say`${text} when new` },
     },
-    answer: (found, asked) => [
-      ageWords(found, asked, locale),
-      oddWords(found, locale),
-      lookWords(found, locale),
-    ],
+    answer: (found, asked) => [ageWords(found, asked, locale), oddWords(found, locale), lookWords(found, locale)],
     figures: {
       cellResistance: say`a cell as measured`,
       cellResistance25C: say`a cell at ${show.temperature(25)}`,
@@ -50,9 +46,7 @@ export const healthWords: WordsOf<typeof health> = locale => {
     },
     working: (found, asked) => working(found, asked, locale),
     assumed: (_, { temperature }) => [
-      temperature === undefined
-        ? say`the cells were at ${show.temperature(25)}; cold ones read higher`
-        : undefined,
+      temperature === undefined ? say`the cells were at ${show.temperature(25)}; cold ones read higher` : undefined,
     ],
     next: ({ cell_ohm }, { pack }) => [
       followUp(say`How long to charge?`, 'time', {

@@ -129,8 +129,7 @@ function drained(
     run: simulateDischarge({ pack, fromSoc, toSoc, current_A, power_W, temperature_C }),
   })
   const gentle_A = Math.min(1, pack.capacity_Ah)
-  const tried =
-    asked_A === undefined ? [1, 0.5, 0.25].map(share => runAt(gentle_A * share)) : [runAt(asked_A)]
+  const tried = asked_A === undefined ? [1, 0.5, 0.25].map(share => runAt(gentle_A * share)) : [runAt(asked_A)]
   const holds = tried.find(({ run }) => run.lowestPerCell_V >= pack.chemistry.loadFloor_V.value)
   const { current_A, run } = holds ?? (tried.at(-1) as ReturnType<typeof runAt>)
   const spread = pack.chemistry.capacitySpread.value

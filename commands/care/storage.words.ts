@@ -65,9 +65,7 @@ export const storageWords: WordsOf<typeof storage> = locale => {
       moveLine(result, locale),
       say`By when: ${cite(storeWithin_s, locale)}.`,
       result.way === 'stay' ? say`Near enough: ${cite(storageTolerance_V, locale)}.` : undefined,
-      ...(result.way === 'charge'
-        ? settingWorking(result.timed.setting, result.permit.situation.pack, locale)
-        : []),
+      ...(result.way === 'charge' ? settingWorking(result.timed.setting, result.permit.situation.pack, locale) : []),
       ...(result.way === 'discharge' ? dischargeWorking(result, power, locale) : []),
     ],
     assumed: (result, { discharge }) => [
@@ -112,9 +110,7 @@ type ResultOf<W extends Result['way']> = Extract<Result, { readonly way: W }>
 function levelWords({ storage_V, series, permit }: Result, { say, show, own }: Locale): Text {
   const { chemistry } = permit.situation.pack
   const store = say`Store ${own(chemistry.name)} at ${show.perCell(storage_V)} per cell`
-  return series > 1
-    ? say`${store} (${show.voltage(storage_V * series)} for ${own(`${series}S`)}).`
-    : say`${store}.`
+  return series > 1 ? say`${store} (${show.voltage(storage_V * series)} for ${own(`${series}S`)}).` : say`${store}.`
 }
 
 function chargeWords({ timed }: ResultOf<'charge'>, locale: Locale): readonly (Text | undefined)[] {
@@ -135,9 +131,7 @@ function dischargeWords(
 ): readonly Text[] {
   const out = say`Discharge it: take out about ${show.capacity(run.charge_Ah)} at ${show.current(current_A)}`
   return [
-    run.heldByPower && power_W !== undefined
-      ? say`${out} or ${show.power(power_W)}, whichever is less.`
-      : say`${out}.`,
+    run.heldByPower && power_W !== undefined ? say`${out} or ${show.power(power_W)}, whichever is less.` : say`${out}.`,
     say`That takes about ${show.duration(run.duration_s)} (${show.duration(time_s.low)} to ${show.duration(time_s.high)}).`,
     say`Stop where it rests at ${show.perCell(storage_V)} per cell (${show.voltage(storage_V * series)} for ${own(`${series}S`)}).`,
     say`Do it today, within two days at the latest; a flight does it as well.`,

@@ -78,8 +78,7 @@ export const trim = command({
     ]),
 })
 
-const cutoffsOf = ({ cutoffs, charger }: TrimAsked): readonly number[] | undefined =>
-  cutoffs ?? charger?.cutoffs_V
+const cutoffsOf = ({ cutoffs, charger }: TrimAsked): readonly number[] | undefined => cutoffs ?? charger?.cutoffs_V
 
 /** A reading is volts; full stands for the chemistry's full volts. */
 function voltsOf(level: Level, { chemistry }: Pack): number | undefined {

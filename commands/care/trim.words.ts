@@ -41,8 +41,7 @@ export const trimWords: WordsOf<typeof trim> = locale => {
       highestSetting: say`highest setting per cell`,
       cutoffPerCell: say`cutoff per cell`,
       cutoffPack: say`cutoff of the pack`,
-      soc: (_, { way }) =>
-        way === 'judged' ? say`charge of a cell at the measured volts` : say`charge that results`,
+      soc: (_, { way }) => (way === 'judged' ? say`charge of a cell at the measured volts` : say`charge that results`),
     },
     working: result => [
       ...ownWorking(result, locale),

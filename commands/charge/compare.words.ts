@@ -33,8 +33,7 @@ export const compareWords: WordsOf<typeof compare> = locale => {
     },
     figures: {
       energy: (of, { entries }) => say`${nameOf(entries, of, locale)}: energy`,
-      current: (of, { entries, rate_C }) =>
-        say`${nameOf(entries, of, locale)}: current at ${show.rate(rate_C)}`,
+      current: (of, { entries, rate_C }) => say`${nameOf(entries, of, locale)}: current at ${show.rate(rate_C)}`,
       mass: (of, { entries }) => say`${nameOf(entries, of, locale)}: mass`,
       energyPerMass: (of, { entries }) => say`${nameOf(entries, of, locale)}: energy for its mass`,
     },
@@ -47,16 +46,13 @@ export const compareWords: WordsOf<typeof compare> = locale => {
     next: ({ entries }) =>
       entries
         .slice(0, 3)
-        .map(({ pack, name }) =>
-          followUp(say`Set for ${own(name)}`, 'current', { pack: packKind.write(pack) }),
-        ),
+        .map(({ pack, name }) => followUp(say`Set for ${own(name)}`, 'current', { pack: packKind.write(pack) })),
     plainWords: ['compare', 'side by side', 'vs', 'versus', 'which is lighter', 'heavier'],
     meantBy: [['pack', 'mass']],
   }
 }
 
-const nameOf = (entries: readonly Entry[], of: number, { own }: Locale): Text =>
-  own(entries[of - 1]?.name ?? '')
+const nameOf = (entries: readonly Entry[], of: number, { own }: Locale): Text => own(entries[of - 1]?.name ?? '')
 
 function line(entry: Entry, { say, show, own }: Locale): Text {
   const { pack, name, energy_Wh } = entry

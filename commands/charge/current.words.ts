@@ -42,9 +42,7 @@ export const currentWords: WordsOf<typeof current> = locale => {
       const lower_A = steps && neighbourStep_A(steps, current_A, -1)
       return [
         again(say`How long?`, 'time', at(current_A)),
-        higher_A !== undefined && higher_A <= limit.value_A
-          ? again(say`One step up`, 'time', at(higher_A))
-          : undefined,
+        higher_A !== undefined && higher_A <= limit.value_A ? again(say`One step up`, 'time', at(higher_A)) : undefined,
         lower_A === undefined ? undefined : again(say`One step down`, 'time', at(lower_A)),
         isToStorage(asked.to)
           ? again(say`To full`, 'current', { to: 'full' })

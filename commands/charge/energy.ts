@@ -66,19 +66,14 @@ function sumOf(asked: Asked<typeof takes>): Sum {
     return { kind: 'capacity', capacity_Ah: energy / voltage, voltage_V: voltage, energy_Wh: energy }
   if (current !== undefined)
     return { kind: 'power', current_A: current, voltage_V: voltage, power_W: current * voltage }
-  if (power !== undefined)
-    return { kind: 'current', current_A: power / voltage, voltage_V: voltage, power_W: power }
+  if (power !== undefined) return { kind: 'current', current_A: power / voltage, voltage_V: voltage, power_W: power }
   throw sumMissing()
 }
 
 export const energy = service({
   name: 'energy',
   takes,
-  examples: [
-    'energy pack: 6S 5000 LiPo',
-    'energy capacity: 2200mAh voltage: 11.1V',
-    'energy voltage: 20V current: 5A',
-  ],
+  examples: ['energy pack: 6S 5000 LiPo', 'energy capacity: 2200mAh voltage: 11.1V', 'energy voltage: 20V current: 5A'],
   run: asked => sumOf(asked),
   figures: sum =>
     known([

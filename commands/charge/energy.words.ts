@@ -31,13 +31,9 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show }) => ({
           say`${show.energy(sum.energy_Wh)} ÷ ${show.voltage(sum.voltage_V)} = ${show.capacity(sum.capacity_Ah)}.`,
         ]
       case 'power':
-        return [
-          say`${show.voltage(sum.voltage_V)} × ${show.current(sum.current_A)} = ${show.power(sum.power_W)}.`,
-        ]
+        return [say`${show.voltage(sum.voltage_V)} × ${show.current(sum.current_A)} = ${show.power(sum.power_W)}.`]
       case 'current':
-        return [
-          say`${show.power(sum.power_W)} ÷ ${show.voltage(sum.voltage_V)} = ${show.current(sum.current_A)}.`,
-        ]
+        return [say`${show.power(sum.power_W)} ÷ ${show.voltage(sum.voltage_V)} = ${show.current(sum.current_A)}.`]
     }
   },
   figures: { energy: say`energy`, capacity: say`capacity`, power: say`power`, current: say`current` },

@@ -46,18 +46,9 @@ export const percentWords: WordsOf<typeof percent> = locale => {
       ]
     },
     next: ({ by }, { pack }) => [
-      pack && by === 'volts'
-        ? followUp(say`What to set?`, 'current', { pack: packKind.write(pack) })
-        : undefined,
+      pack && by === 'volts' ? followUp(say`What to set?`, 'current', { pack: packKind.write(pack) }) : undefined,
     ],
-    plainWords: [
-      'how full',
-      'state of charge',
-      'how much is left',
-      'what percent',
-      'what percentage',
-      'how much left',
-    ],
+    plainWords: ['how full', 'state of charge', 'how much is left', 'what percent', 'what percentage', 'how much left'],
     meantBy: [
       ['chemistry', 'level'],
       ['chemistry', 'voltage'],

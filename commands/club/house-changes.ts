@@ -41,10 +41,7 @@ export function limitChanges(
   })
 }
 
-function refuseOutside(
-  { rule, option, value }: LimitAsked & { readonly value: number },
-  chemistry: Chemistry,
-): void {
+function refuseOutside({ rule, option, value }: LimitAsked & { readonly value: number }, chemistry: Chemistry): void {
   const { lowest, highest } = houseRange(rule, chemistry)
   if (value >= lowest.value && value <= highest.value) return
   const bound = value > highest.value ? highest : lowest

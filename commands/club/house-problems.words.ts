@@ -11,8 +11,7 @@ export const onlyEnglish: Said = ({ say }) => say`So far I answer in English onl
 
 export const moderatorsOnly: Said = ({ say }) => say`Only moderators change the rules of this club.`
 
-export const moderatorsOnlyExpected: Said = ({ say }) =>
-  say`a moderator to ask for it; anyone can look at the rules`
+export const moderatorsOnlyExpected: Said = ({ say }) => say`a moderator to ask for it; anyone can look at the rules`
 
 export const whichRule: Said = ({ say }) => say`I need to know which rule to set.`
 

@@ -8,13 +8,7 @@ import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
 import { chemistryKind, rateKind, voltageKind } from '../../src/language/kinds/values.ts'
 import type { HouseChange } from '../../src/memory/memory.ts'
 import { limitChanges } from './house-changes.ts'
-import {
-  moderatorsOnly,
-  moderatorsOnlyExpected,
-  oneOrMoreOf,
-  onlyEnglish,
-  whichRule,
-} from './house-problems.words.ts'
+import { moderatorsOnly, moderatorsOnlyExpected, oneOrMoreOf, onlyEnglish, whichRule } from './house-problems.words.ts'
 
 const lifted = 'none'
 

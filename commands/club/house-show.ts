@@ -41,9 +41,7 @@ export const houseShow = service({
     }),
   }),
   figures: ({ rules }) =>
-    rules.map(({ key, rule, value }) =>
-      rule === 'maxRate_C' ? figure.rate(key, value) : figure.perCell(key, value),
-    ),
+    rules.map(({ key, rule, value }) => (rule === 'maxRate_C' ? figure.rate(key, value) : figure.perCell(key, value))),
 })
 
 function chemistryValue({ rule, chemistry }: ShownRule): number {

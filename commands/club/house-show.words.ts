@@ -20,9 +20,7 @@ export const houseShowWords: WordsOf<typeof houseShow> = locale => {
     ),
     shown: (number, { key, shown }, { rules }) => {
       const value = shown === 'perCell' ? say`${number} per cell` : number
-      return rules.find(rule => rule.key === key)?.isSet
-        ? say`${value} (this club)`
-        : say`${value} (chemistry)`
+      return rules.find(rule => rule.key === key)?.isSet ? say`${value} (this club)` : say`${value} (chemistry)`
     },
     working: ({ house }) => [
       say`${names.gentleLiIon}: ${settingWords('gentleLiIon', house.gentleLiIon ?? false, locale)}`,

@@ -24,8 +24,7 @@ export function changeWords(change: HouseChange, locale: Locale): Text {
   const { say, own } = locale
   const name = ruleNames(locale)[change.rule]
   if ('chemistry' in change) {
-    const value =
-      change.value === null ? say`as the chemistry has it` : limitWords(change.rule, change.value, locale)
+    const value = change.value === null ? say`as the chemistry has it` : limitWords(change.rule, change.value, locale)
     return say`${own(change.chemistry)}, ${name}: ${value}`
   }
   return say`${name}: ${change.value === null ? say`not set` : settingWords(change.rule, change.value, locale)}`

@@ -17,8 +17,7 @@ export const remindListWords: WordsOf<typeof remindList> = locale => {
         : say`You have no reminder to come.`,
     ],
     figures: { reminders: say`reminders` },
-    working: ({ reminders, now }) =>
-      now ? reminders.map(reminder => reminderLine(reminder, now, locale)) : [],
+    working: ({ reminders, now }) => (now ? reminders.map(reminder => reminderLine(reminder, now, locale)) : []),
     plainWords: ['my reminders'],
   }
 }

@@ -150,5 +150,4 @@ function refuseOutside({ low_s }: Wait): void {
 const later = (now: Date, after_s: number): Date => new Date(now.getTime() + after_s * 1000)
 
 /** Without letters and digits that are taken for one another. */
-const newCode = (): string =>
-  Array.from({ length: 4 }, () => 'abcdefghjkmnpqrstuvwxyz23456789'[randomInt(31)]).join('')
+const newCode = (): string => Array.from({ length: 4 }, () => 'abcdefghjkmnpqrstuvwxyz23456789'[randomInt(31)]).join('')

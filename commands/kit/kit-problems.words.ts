@@ -23,8 +23,7 @@ export const takenName = (name: string, owner: Owner): Problem =>
 
 export const oneThing = (given: number): Problem =>
   new Problem({
-    what: ({ say }) =>
-      given > 0 ? say`A name stands for one thing.` : say`I need to know what the name stands for.`,
+    what: ({ say }) => (given > 0 ? say`A name stands for one thing.` : say`I need to know what the name stands for.`),
     expected: ({ say, own }) => say`one of ${own('pack, charger, source')}`,
     example,
   })

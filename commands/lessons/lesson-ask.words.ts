@@ -17,10 +17,7 @@ export const lessonAskWords: WordsOf<typeof lessonAsk> = locale => {
     answer: ({ lesson, question }) => [say`${lessonTitle(lesson, locale)}. ${question.ask}`],
     figures: {},
     working: ({ question }) => questionLines(question, locale),
-    next: ({ lesson, question }) => [
-      ...answerButtons(question, locale),
-      readLesson(say`Read the lesson`, lesson),
-    ],
+    next: ({ lesson, question }) => [...answerButtons(question, locale), readLesson(say`Read the lesson`, lesson)],
     plainWords: ['ask me', 'quiz me', 'test me'],
   }
 }

@@ -10,9 +10,7 @@ const [first, ...others] = lessons
 
 export const lessonKind: ValueKind<string> = {
   ...choiceKind('lesson', [first.key, ...others.map(({ key }) => key)]),
-  spoken: Object.fromEntries(
-    Object.entries(topics).flatMap(([key, phrases]) => phrases.map(phrase => [phrase, key])),
-  ),
+  spoken: Object.fromEntries(Object.entries(topics).flatMap(([key, phrases]) => phrases.map(phrase => [phrase, key]))),
 }
 
 export const lessonNamed = (key: string): Lesson => lessons.find(lesson => lesson.key === key) ?? first

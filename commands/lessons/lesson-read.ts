@@ -9,8 +9,7 @@ export const lessonRead = service({
   takes: { lesson: optional(lessonKind) },
   examples: ['lesson read lesson: c-rate', 'lesson read balance', 'lesson read'],
   run: async ({ lesson: key }, { asker, memory, house }) => {
-    const lesson =
-      key === undefined ? progressOf(await memory.lessons.learned(asker.id)).next : lessonNamed(key)
+    const lesson = key === undefined ? progressOf(await memory.lessons.learned(asker.id)).next : lessonNamed(key)
     return { lesson, house }
   },
 })

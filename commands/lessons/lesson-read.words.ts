@@ -15,9 +15,7 @@ export const lessonReadWords: WordsOf<typeof lessonRead> = locale => {
         as: text => say`the lesson ${text}`,
       },
     },
-    answer: ({ lesson, house }) => [
-      say`${lessonTitle(lesson, locale)}. ${lesson.teach({ house, locale })[0]}`,
-    ],
+    answer: ({ lesson, house }) => [say`${lessonTitle(lesson, locale)}. ${lesson.teach({ house, locale })[0]}`],
     figures: {},
     working: ({ lesson, house }) => [
       ...lesson.teach({ house, locale }).slice(1),

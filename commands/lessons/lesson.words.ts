@@ -15,17 +15,12 @@ export const lessonTitle = (lesson: Lesson, locale: Locale): Text => {
   return say`Lesson ${at} of ${show.number(lessons.length, 0)}, ${lesson.title(locale)}`
 }
 
-export const readLesson = (label: Text, { key }: Lesson): FollowUp =>
-  followUp(label, 'lesson read', { lesson: key })
+export const readLesson = (label: Text, { key }: Lesson): FollowUp => followUp(label, 'lesson read', { lesson: key })
 
-export const askLesson = (label: Text, { key }: Lesson): FollowUp =>
-  followUp(label, 'lesson ask', { lesson: key })
+export const askLesson = (label: Text, { key }: Lesson): FollowUp => followUp(label, 'lesson ask', { lesson: key })
 
 /** The choices with their letters, and how to answer. */
-export function questionLines(
-  { choices, wanted, right }: DrawnQuestion,
-  { say, own }: Locale,
-): readonly Text[] {
+export function questionLines({ choices, wanted, right }: DrawnQuestion, { say, own }: Locale): readonly Text[] {
   if (!choices) return [say`Answer with ${wanted}, as in: lesson answer ${own(likeBut(right))}`]
   return [
     ...choices.map((choice, at) => say`${own(letterOf(at))}) ${choice}`),

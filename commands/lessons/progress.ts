@@ -16,8 +16,7 @@ export interface Progress {
 
 export function progressOf(learned: readonly string[]): Progress {
   const known = new Set(learned)
-  const open = (lesson: Lesson) =>
-    lesson.questions.filter(question => !known.has(questionId(lesson, question)))
+  const open = (lesson: Lesson) => lesson.questions.filter(question => !known.has(questionId(lesson, question)))
   const isDone = (lesson: Lesson) => open(lesson).length === 0
   return {
     open,

@@ -13,8 +13,6 @@ export const isEmptied = (level: Level): boolean => level.kind === 'soc' && leve
 export const beforeKind: ValueKind<Level> = {
   ...stateKind,
   read: (text, earlier) =>
-    /^(?:empty|emptied|flat)$/i.test(plainText(text))
-      ? { value: emptied, assumed: [] }
-      : stateKind.read(text, earlier),
+    /^(?:empty|emptied|flat)$/i.test(plainText(text)) ? { value: emptied, assumed: [] } : stateKind.read(text, earlier),
   write: level => (isEmptied(level) ? 'empty' : stateKind.write(level)),
 }

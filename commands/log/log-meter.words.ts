@@ -1,11 +1,7 @@
 // What is said of a flight controller's count of mAh.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
-import {
-  chargeGivenBack,
-  type FlightCount,
-  type MeterCorrection,
-} from '../../src/charging/upkeep/flight-meter.ts'
+import { chargeGivenBack, type FlightCount, type MeterCorrection } from '../../src/charging/upkeep/flight-meter.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { cite } from '../shared/setting.words.ts'
@@ -42,8 +38,7 @@ export const logMeterWords: WordsOf<typeof logMeter> = locale => {
       scaleRaising: say`factor, if more of it reads more`,
       scaleLowering: say`factor, if more of it reads less`,
     },
-    working: ({ flights, correction }, { scale }) =>
-      correction ? working(flights, correction, scale, locale) : [],
+    working: ({ flights, correction }, { scale }) => (correction ? working(flights, correction, scale, locale) : []),
     assumed: ({ correction }) => [
       correction ? say`each flight began with a full pack, and the charge filled it again` : undefined,
     ],
@@ -77,8 +72,7 @@ function working(
 ): readonly (Text | undefined)[] {
   const { say, show } = locale
   const sum = (key: keyof FlightCount) => show.capacity(flights.reduce((all, flight) => all + flight[key], 0))
-  const over =
-    flights.length === 1 ? say`one flight` : say`the last ${show.number(flights.length, 0)} flights`
+  const over = flights.length === 1 ? say`one flight` : say`the last ${show.number(flights.length, 0)} flights`
   const times = show.number(ratio, 3)
   return [
     say`Put back ÷ counted over ${over}: ${sum('putBack_Ah')} ÷ ${sum('counted_Ah')} = ${times}.`,

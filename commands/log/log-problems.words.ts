@@ -56,8 +56,7 @@ export const notFromFull = (to: Level): Problem =>
 
 export const valuesForCells = (option: 'cells' | 'resistance', given: number, { series }: Pack): Problem =>
   new Problem({
-    what: ({ say, show }) =>
-      say`There are ${show.number(given, 0)} values for ${show.number(series, 0)} cells.`,
+    what: ({ say, show }) => say`There are ${show.number(given, 0)} values for ${show.number(series, 0)} cells.`,
     token: option,
     expected: ({ say, show }) =>
       option === 'cells'

@@ -6,13 +6,7 @@ import { resistanceFactor } from '../../src/charging/simulation/cell.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { judgeLog, type PackLog } from '../../src/charging/upkeep/pack-log.ts'
 import { attempt } from '../../src/ground/problem.ts'
-import {
-  capacityKind,
-  packKind,
-  resistanceKind,
-  stateKind,
-  temperatureKind,
-} from '../../src/language/kinds/values.ts'
+import { capacityKind, packKind, resistanceKind, stateKind, temperatureKind } from '../../src/language/kinds/values.ts'
 import type { KitEntry } from '../../src/memory/memory.ts'
 import { recalledWords, retireWords } from './log-recall.words.ts'
 import { logOf } from './logged-pack.ts'

@@ -28,9 +28,7 @@ export const logShow = session({
       capacity && figure.percent('ofLabel', capacity.now_Ah / pack.capacity_Ah),
       capacity?.first_Ah === undefined ? undefined : figure.capacity('firstCapacity', capacity.first_Ah),
       resistance && figure.resistance('cellResistance25C', resistance.now_ohm),
-      resistance?.first_ohm === undefined
-        ? undefined
-        : figure.resistance('firstResistance25C', resistance.first_ohm),
+      resistance?.first_ohm === undefined ? undefined : figure.resistance('firstResistance25C', resistance.first_ohm),
     ])
   },
 })

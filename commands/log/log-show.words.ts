@@ -73,11 +73,7 @@ function conditionWords(name: string, { condition, signs }: PackLog, locale: Loc
 }
 
 /** The last charges, with what each told. */
-const lastLines = (
-  charges: readonly NotedCharge[],
-  { readings }: PackLog,
-  locale: Locale,
-): readonly Text[] => {
+const lastLines = (charges: readonly NotedCharge[], { readings }: PackLog, locale: Locale): readonly Text[] => {
   const { say, show } = locale
   const first = Math.max(0, charges.length - mostLines)
   return charges.slice(first).map(({ at, charge_Ah }, index) => {
@@ -85,9 +81,7 @@ const lastLines = (
     const told = [
       say`${show.capacity(charge_Ah)} put back`,
       capacity && say`holds ${show.capacity(capacity.capacity_Ah)}`,
-      at25C_ohm === undefined
-        ? undefined
-        : say`${show.resistance(at25C_ohm)} a cell at ${show.temperature(25)}`,
+      at25C_ohm === undefined ? undefined : say`${show.resistance(at25C_ohm)} a cell at ${show.temperature(25)}`,
     ]
     return say`${dayWords(at, locale)}: ${joined(told, ', ')}.`
   })

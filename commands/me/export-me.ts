@@ -16,7 +16,5 @@ export const exportMe = service({
   },
   figures: ({ kept, count }) => (kept ? [figure.count('records', count)] : []),
   documents: ({ kept, count }) =>
-    count > 0
-      ? [{ name: 'about-me.json', mediaType: 'application/json', text: JSON.stringify(kept, null, 2) }]
-      : [],
+    count > 0 ? [{ name: 'about-me.json', mediaType: 'application/json', text: JSON.stringify(kept, null, 2) }] : [],
 })

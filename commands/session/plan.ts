@@ -10,11 +10,7 @@ import type { Permit } from '../../src/charging/situation/permit.ts'
 import { socAt } from '../../src/charging/things/curve.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import { startOf } from '../../src/charging/things/level.ts'
-import {
-  sessionChargersKind,
-  sessionPacksKind,
-  sessionSourcesKind,
-} from '../../src/language/kinds/session-kinds.ts'
+import { sessionChargersKind, sessionPacksKind, sessionSourcesKind } from '../../src/language/kinds/session-kinds.ts'
 import { countKind, durationKind, temperatureKind } from '../../src/language/kinds/values.ts'
 import type { StandingSource } from '../../src/language/things/standing.ts'
 
@@ -79,9 +75,7 @@ function fieldOf(
   return {
     packs: packs.map(({ count, item }) => ({ ...item, count })),
     chargers: chargers.flatMap(({ count, item }) => Array.from({ length: count }, () => item)),
-    sources: sources.flatMap(({ count, item }) =>
-      Array.from({ length: count }, () => fieldSource(item, house)),
-    ),
+    sources: sources.flatMap(({ count, item }) => Array.from({ length: count }, () => fieldSource(item, house))),
     readyBy_s: by,
     flights,
     around: { house, dangers, doubts },

@@ -153,8 +153,7 @@ function withCharges(planned: Planned, locale: Locale): readonly (Text | undefin
   const { charges, ready, pace, field } = planned
   const wanted = wantedOf(planned)
   const after = say`ready after ${show.duration(Math.max(...charges.map(({ end_s }) => end_s)))}`
-  const result =
-    field.readyBy_s === undefined ? after : say`${after}, within the ${show.duration(field.readyBy_s)}`
+  const result = field.readyBy_s === undefined ? after : say`${after}, within the ${show.duration(field.readyBy_s)}`
   const names = namesIn(field, locale)
   const [first, ...others] = charges
     .filter(({ start_s }) => start_s === 0)

@@ -52,17 +52,12 @@ export function chargeLine(charge: PlannedCharge, names: SessionNames, locale: L
   const { say, show } = locale
   const { group, number, port, source, setting, start_s, end_s } = charge
   const { current_A, rate_C, bound, cutoff, wanted_A } = setting
-  const place =
-    source === undefined ? names.port(port) : say`${names.port(port)}, fed by ${names.source(source)}`
+  const place = source === undefined ? names.port(port) : say`${names.port(port)}, fed by ${names.source(source)}`
   const set =
-    current_A > 1.1 * wanted_A
-      ? say`${show.current(current_A)} (${show.rate(rate_C)})`
-      : show.current(current_A)
+    current_A > 1.1 * wanted_A ? say`${show.current(current_A)} (${show.rate(rate_C)})` : show.current(current_A)
   const begin = start_s === 0 ? say`Start` : show.duration(start_s)
   const line = say`${begin} to ${show.duration(end_s)}: ${names.pack(group, number)} on ${place}. Set ${set} and ${show.perCell(cutoff.perCell_V)} per cell`
-  return typeof bound === 'object'
-    ? say`${line} (all that ${limitHolders(locale)[bound.kind]}).`
-    : say`${line}.`
+  return typeof bound === 'object' ? say`${line} (all that ${limitHolders(locale)[bound.kind]}).` : say`${line}.`
 }
 
 /** Those that no rule keeps out: of these the rules speak. */
@@ -70,9 +65,7 @@ export function leftLines({ left }: FieldPlan, session: FieldSession, locale: Lo
   const { say, show } = locale
   return left.flatMap(each => {
     const why = lackWords(each.why, locale)
-    return why
-      ? [say`Not charged: ${show.number(each.count, 0)} of ${labelOf(each, session, locale)}. ${why}`]
-      : []
+    return why ? [say`Not charged: ${show.number(each.count, 0)} of ${labelOf(each, session, locale)}. ${why}`] : []
   })
 }
 

@@ -8,16 +8,8 @@ import type { Text } from '../../src/ground/text.ts'
 import { isToStorage } from './charging.ts'
 
 /** A sentence for each rule that bound. Limits on the current have lines of their own. */
-export function houseWorking(
-  situation: Situation,
-  cutoff: Cutoff,
-  locale: Locale,
-): readonly (Text | undefined)[] {
-  return [
-    storageBound(situation, locale),
-    fullBound(situation, cutoff, locale),
-    floorBound(situation, locale),
-  ]
+export function houseWorking(situation: Situation, cutoff: Cutoff, locale: Locale): readonly (Text | undefined)[] {
+  return [storageBound(situation, locale), fullBound(situation, cutoff, locale), floorBound(situation, locale)]
 }
 
 function storageBound({ pack, to, house }: Situation, { say, show }: Locale): Text | undefined {

@@ -51,8 +51,7 @@ export function settingWorking(setting: Setting, pack: Pack, locale: Locale): re
     ...limits.map(limit => limitLine(limit, cutoffPack_V, pack, locale)),
     bound === 'steps'
       ? say`The charger's step nearest to that within every limit is ${show.current(current_A)}.`
-      : bound &&
-        say`What binds: ${show.current(bound.value_A)} is all that ${limitHolders(locale)[bound.kind]}.`,
+      : bound && say`What binds: ${show.current(bound.value_A)} is all that ${limitHolders(locale)[bound.kind]}.`,
     say`Cutoff: ${show.perCell(cutoff.perCell_V)} × ${own(String(pack.series))} = ${show.voltage(cutoffPack_V)}; full is ${show.perCell(full_V.value)} per cell (${cite(full_V, locale)}).`,
   ]
 }
@@ -84,8 +83,7 @@ function limitLine(limit: Limit, cutoffPack_V: number, pack: Pack, locale: Local
 export function inputWorking(setting: Setting, locale: Locale): Text {
   const { say, show } = locale
   const { current_A, cutoffPack_V, efficiency, input_W, input_A, feed } = setting
-  const rule =
-    efficiency === chargerEfficiency.value ? cite(chargerEfficiency, locale) : say`efficiency of the charger`
+  const rule = efficiency === chargerEfficiency.value ? cite(chargerEfficiency, locale) : say`efficiency of the charger`
   const power = say`Input: ${show.current(current_A)} × ${show.voltage(cutoffPack_V)} ÷ ${show.number(efficiency, 2)} = ${show.power(input_W)} (${rule})`
   return feed && input_A !== undefined
     ? say`${power}; ÷ ${show.voltage(feed.lowest_V)} = ${show.current(input_A)} at the source's lowest.`

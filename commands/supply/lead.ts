@@ -5,13 +5,7 @@ import { figure, known } from '../../src/assistant/quantified.ts'
 import { type Lead, type LeadLoad, leadOf, thinnestLead } from '../../src/charging/sources/lead.ts'
 import { mostRise_K, wireArea_mm2 } from '../../src/charging/things/wire.ts'
 import { type DropLimit, dropKind } from '../../src/language/kinds/drop-kind.ts'
-import {
-  currentKind,
-  gaugeKind,
-  lengthKind,
-  temperatureKind,
-  voltageKind,
-} from '../../src/language/kinds/values.ts'
+import { currentKind, gaugeKind, lengthKind, temperatureKind, voltageKind } from '../../src/language/kinds/values.ts'
 import { shareOfNothing } from './supply-problems.words.ts'
 
 const takes = {

@@ -66,9 +66,7 @@ export const leadWords: WordsOf<typeof lead> = locale => {
         better === undefined
           ? undefined
           : again(say`With ${named(better)}`, 'lead', { gauge: gaugeKind.write(better) }),
-        told || !wire
-          ? undefined
-          : again(say`Twice as long`, 'lead', { length: lengthKind.write(load.length_m * 2) }),
+        told || !wire ? undefined : again(say`Twice as long`, 'lead', { length: lengthKind.write(load.length_m * 2) }),
       ]
     },
     plainWords: [
@@ -131,10 +129,7 @@ const arrives = ({ warmDrop_V }: Wire, voltage_V: number | undefined, { say, sho
     ? undefined
     : say`Of ${show.voltage(voltage_V)} the charger sees ${show.voltage(Math.max(0, voltage_V - warmDrop_V))}.`
 
-function leadWorking(
-  { wire, load, told, most_V = 0 }: LeadFound,
-  locale: Locale,
-): readonly (Text | undefined)[] {
+function leadWorking({ wire, load, told, most_V = 0 }: LeadFound, locale: Locale): readonly (Text | undefined)[] {
   const { say, show, own } = locale
   const copper = say`These figures are for copper: copper-clad aluminium of the same gauge resists about 60 % more, and each plug or joint adds to it.`
   const place = say`This is for charge leads; fixed wiring of a building or a vehicle is for the local code and a licensed hand.`

@@ -22,8 +22,7 @@ export function drainPictures(
   const feeding = own(packKind.write(source.pack))
   return [
     drainChart({
-      what:
-        planned === 1 ? say`${feeding} feeds 1 pack` : say`${feeding} feeds ${show.number(planned, 0)} packs`,
+      what: planned === 1 ? say`${feeding} feeds 1 pack` : say`${feeding} feeds ${show.number(planned, 0)} packs`,
       points: drainCurve(store, draws, planned),
       floor_V: store.loadFloor_V,
       packEnds_s: Array.from({ length: planned }, (_, index) => (index + 1) * each.charge.duration_s),

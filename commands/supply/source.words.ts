@@ -163,8 +163,7 @@ function planWorking({ setting, each, planned, balance }: Plan, locale: Locale):
   const { say, show } = locale
   const { energy_Wh } = each.charge
   const { efficiency } = setting
-  const rule =
-    efficiency === chargerEfficiency.value ? cite(chargerEfficiency, locale) : say`efficiency of the charger`
+  const rule = efficiency === chargerEfficiency.value ? cite(chargerEfficiency, locale) : say`efficiency of the charger`
   return [
     say`One pack: ${show.energy(energy_Wh)} ÷ ${show.number(efficiency, 2)} = ${show.energy(energy_Wh / efficiency)} at the charger's input (${rule}).`,
     say`Energy for ${show.number(planned, 0)}: out of the source ${show.energy(balance.sourceOut_Wh)} = into the packs ${show.energy(balance.intoPacks_Wh)} + lost in the charger ${show.energy(balance.converterLoss_Wh)} + lost in the source ${show.energy(balance.sourceLoss_Wh)}.`,

@@ -9,13 +9,7 @@ import type { Told } from '../../src/charging/situation/situation.ts'
 import { behindCable, neededFor, suppliedTo } from '../../src/charging/sources/supply.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
-import {
-  chargerKind,
-  chemistryKind,
-  currentKind,
-  packKind,
-  sourceKind,
-} from '../../src/language/kinds/values.ts'
+import { chargerKind, chemistryKind, currentKind, packKind, sourceKind } from '../../src/language/kinds/values.ts'
 import { currentOn } from '../shared/asked-current.ts'
 import { nothingToSupply } from './supply-problems.words.ts'
 

@@ -70,9 +70,7 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
         return [followUp(say`What to set?`, 'current', { ...details, source: sourceKind.write(source) })]
       }
       const usb = result.kind === 'needed' && result.usb ? usbNamed(result.usb) : undefined
-      return [
-        usb === undefined ? undefined : followUp(say`On ${own(usb)}`, 'current', { ...details, source: usb }),
-      ]
+      return [usb === undefined ? undefined : followUp(say`On ${own(usb)}`, 'current', { ...details, source: usb })]
     },
     plainWords: [
       'usb supply',
@@ -90,9 +88,10 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
 
   function currentNames({ say: tell, own: as }: Locale): Readonly<Record<`current${number}S`, Text>> {
     const names = Array.from({ length: mostSeries }, (_, index) => `${index + 1}S`)
-    return Object.fromEntries(
-      names.map(name => [`current${name}`, tell`charge current, ${as(name)}`]),
-    ) as Record<`current${number}S`, Text>
+    return Object.fromEntries(names.map(name => [`current${name}`, tell`charge current, ${as(name)}`])) as Record<
+      `current${number}S`,
+      Text
+    >
   }
 
   function benchNames({ say: tell, show: as }: Locale): Readonly<Record<`supplyCurrent${number}V`, Text>> {

@@ -21,9 +21,7 @@ export async function commandPages(): Promise<ReadonlyMap<string, string>> {
 const fileOf = ({ name }: Entry): string => `${name.replaceAll(' ', '-')}.md`
 
 function overview(): string {
-  const rows = commands.map(
-    command => `| [${command.name}](${fileOf(command)}) | ${command.words(locale).summary} |`,
-  )
+  const rows = commands.map(command => `| [${command.name}](${fileOf(command)}) | ${command.words(locale).summary} |`)
   return ['# The commands', '', '| command | what it answers |', '|---|---|', ...rows, ''].join('\n')
 }
 
@@ -36,9 +34,7 @@ async function page(command: Entry): Promise<string> {
     summary,
     '',
     ...optionTable(command),
-    ...(plainWords.length > 0
-      ? [`In plain words: ${plainWords.map(words => `"${words}"`).join(', ')}.`, '']
-      : []),
+    ...(plainWords.length > 0 ? [`In plain words: ${plainWords.map(words => `"${words}"`).join(', ')}.`, ''] : []),
     '## Examples',
     '',
     ...examples.map(example => `- \`${example}\``),

@@ -60,11 +60,7 @@ interface Shape<T extends Takes> {
   /** Its answer is for one asker or about the standard answers themselves, so it cannot be one. */
   readonly notStanding?: true
   /** What is known of the saved things that the question names, for options that it leaves open. */
-  recall?(
-    options: Readonly<Record<string, string>>,
-    named: readonly KitEntry[],
-    context: Context,
-  ): Promise<Recalled>
+  recall?(options: Readonly<Record<string, string>>, named: readonly KitEntry[], context: Context): Promise<Recalled>
 }
 
 export interface Command<T extends Takes, R extends Unjudged, F extends string> extends Shape<T> {
@@ -191,5 +187,4 @@ export interface Words<T extends Takes, R, F extends string> extends Described<T
   readonly charts?: (result: R, asked: Asked<T>) => readonly Chart[]
 }
 
-export type WordsOf<C> =
-  C extends Command<infer T, infer R, infer F> ? (locale: Locale) => Words<T, R, F> : never
+export type WordsOf<C> = C extends Command<infer T, infer R, infer F> ? (locale: Locale) => Words<T, R, F> : never

@@ -31,9 +31,7 @@ async function answerTo<T extends Takes, R extends Unjudged, F extends string>(
   const around = { house, dangers, doubts }
   const told = await command.situations(asked, context)
   // Also where no battery is dealt with, what the words told of danger is judged.
-  const first = (told.length > 0 ? told : [{ act: 'look' as const }]).map(one =>
-    judge(situationOf(one, around)),
-  )
+  const first = (told.length > 0 ? told : [{ act: 'look' as const }]).map(one => judge(situationOf(one, around)))
   if (first.every(({ verdict }) => verdict === 'do not charge')) return refused(settle(first, []), locale)
   const permits = told.map((_, index) => first[index]?.permit)
   const result = await command.compute(permits, asked, context)
@@ -92,8 +90,7 @@ function restingOn({ verdict, headline, working, cautions }: Reply, answer: Answ
   const own = new Set(answer.cautions.map(({ key }) => key))
   const others = cautions.filter(({ key }) => !own.has(key))
   // What must be known of it stands in its headline.
-  const first: readonly Caution[] =
-    verdict === 'go with care' ? [{ key: 'restsOn', text: headline, must: true }] : []
+  const first: readonly Caution[] = verdict === 'go with care' ? [{ key: 'restsOn', text: headline, must: true }] : []
   return {
     ...answer,
     verdict: verdict === 'go with care' ? verdict : answer.verdict,
@@ -101,5 +98,4 @@ function restingOn({ verdict, headline, working, cautions }: Reply, answer: Answ
   }
 }
 
-const said = (texts: readonly (Text | undefined)[] = []): readonly Text[] =>
-  texts.filter(text => text !== undefined)
+const said = (texts: readonly (Text | undefined)[] = []): readonly Text[] => texts.filter(text => text !== undefined)

@@ -54,9 +54,8 @@ export const figure = Object.fromEntries(
 ) as Readonly<Record<Shown, Builder>>
 
 /** Only those that are known. */
-export const known = <F extends string>(
-  figures: readonly (Quantified<F> | undefined)[],
-): readonly Quantified<F>[] => figures.filter(one => one !== undefined)
+export const known = <F extends string>(figures: readonly (Quantified<F> | undefined)[]): readonly Quantified<F>[] =>
+  figures.filter(one => one !== undefined)
 
 const written = (shown: Shown, value: number, { show, own }: Locale): Text => {
   switch (shown) {

@@ -8,10 +8,7 @@ export const deferenceIn = ({ say }: Locale): Text =>
   say`The maker's datasheet and your local rules stand above this answer; where they are stricter, follow them.`
 
 /** Where the community has the answer standing already. */
-export const standingWords = (
-  { title, card }: Pick<StandardAnswer, 'title' | 'card'>,
-  { say, own }: Locale,
-): Text => {
+export const standingWords = ({ title, card }: Pick<StandardAnswer, 'title' | 'card'>, { say, own }: Locale): Text => {
   const named = say`the standard answer "${own(title)}" of this club`
   return card?.link ? joined([named, own(card.link)], ', ') : named
 }

@@ -80,12 +80,7 @@ const mostWhole = 4
 /** What must be said is cut by nothing; cares and notes yield to it. The list always ends with what holds of every charge. */
 export function cautionsOf(settled: Settled, locale: Locale): NonEmpty<Caution> {
   const weighs = (weight: Found['weight']) => weighing(settled, weight, locale)
-  const from = (
-    { key, lines, names }: Saying,
-    line: number,
-    must: boolean,
-    end?: number,
-  ): readonly Caution[] =>
+  const from = ({ key, lines, names }: Saying, line: number, must: boolean, end?: number): readonly Caution[] =>
     lines.length <= line ? [] : [{ key, text: spoken(names, lines.slice(line, end), locale), must }]
   const [refuse, ...refuses] = weighs('refuse')
   const musts = weighs('must')
@@ -93,9 +88,7 @@ export function cautionsOf(settled: Settled, locale: Locale): NonEmpty<Caution> 
     const left = isEmergency(refuse) ? [] : from(refuse, 2, true)
     return [
       ...left,
-      ...[...refuses, ...musts].flatMap((one, index) =>
-        from(one, 0, true, index < mostWhole ? undefined : 1),
-      ),
+      ...[...refuses, ...musts].flatMap((one, index) => from(one, 0, true, index < mostWhole ? undefined : 1)),
       generalCaution(locale),
     ] as never as NonEmpty<Caution>
   }

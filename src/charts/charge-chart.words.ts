@@ -16,9 +16,7 @@ export const chargeChartWords = (locale: Locale) => {
     ends: (end_s: Band) => say`ends after ${span(end_s)}`,
     alternative: (what: Text, { curve, stages }: Charge, end_s: Band) => {
       const [first, last] = [curve[0], curve.at(-1)]
-      const parts = stages.map(
-        ({ kind, duration_s }) => say`${stageNames(locale)[kind]} ${show.duration(duration_s)}`,
-      )
+      const parts = stages.map(({ kind, duration_s }) => say`${stageNames(locale)[kind]} ${show.duration(duration_s)}`)
       return joined([
         first && last
           ? say`Charge of ${what}: volts per cell from ${show.perCell(first.perCell_V)} to ${show.perCell(last.perCell_V)}.`

@@ -74,9 +74,7 @@ export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
   client.on(Events.ShardError, error => log.warn({ error: describeFault(error) }, 'the connection broke'))
   client.on(Events.ShardReconnecting, () => log.info('reconnecting to Discord'))
   client.on(Events.ShardResume, () => log.info('resumed at Discord'))
-  client.on(Events.ShardDisconnect, ({ code }) =>
-    log.error({ code }, 'Discord closed the connection for good'),
-  )
+  client.on(Events.ShardDisconnect, ({ code }) => log.error({ code }, 'Discord closed the connection for good'))
 
   return {
     name: 'discord',

@@ -26,13 +26,7 @@ export interface MentionParts {
 /** Never rejects. */
 export type AnswerMessage = (message: Message) => Promise<void>
 
-export function createAnswerMessage({
-  assistant,
-  answered,
-  compose,
-  reply,
-  log,
-}: MentionParts): AnswerMessage {
+export function createAnswerMessage({ assistant, answered, compose, reply, log }: MentionParts): AnswerMessage {
   const { vocabulary } = assistant.registry
 
   return async message => {

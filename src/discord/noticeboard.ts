@@ -59,9 +59,7 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
     return orMissing(
       async () => {
         const channel = (await rest.get(Routes.channel(channelId))) as APIChannel
-        const sent = (await onceMore(() =>
-          rest.post(Routes.channelMessages(channelId), { body }),
-        )) as APIMessage
+        const sent = (await onceMore(() => rest.post(Routes.channelMessages(channelId), { body }))) as APIMessage
         const server = ('guild_id' in channel && channel.guild_id) || '@me'
         return {
           place,
@@ -135,10 +133,7 @@ const isGone = (error: unknown): boolean =>
   error instanceof DiscordAPIError && (error.code === unknownMessage || error.code === unknownChannel)
 
 /** What `attempt` gives; for a refusal of Discord that is listed, what is missing. */
-async function orMissing<T>(
-  attempt: () => Promise<T>,
-  reasons: Readonly<Record<number, Said>>,
-): Promise<T | Missing> {
+async function orMissing<T>(attempt: () => Promise<T>, reasons: Readonly<Record<number, Said>>): Promise<T | Missing> {
   try {
     return await attempt()
   } catch (error) {

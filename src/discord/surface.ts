@@ -23,11 +23,7 @@ export interface DiscordSurface extends Surface {
 }
 
 /** Undefined where no token, and no key for requests, is configured. */
-export function createDiscordSurface({
-  config,
-  memory,
-  ...rest
-}: DiscordSurfaceParts): DiscordSurface | undefined {
+export function createDiscordSurface({ config, memory, ...rest }: DiscordSurfaceParts): DiscordSurface | undefined {
   const parts = { ...rest, questions: memory.questions, api: config.DISCORD_API }
   if (config.DISCORD_INTERACTIONS === 'http') {
     const publicKey = config.DISCORD_PUBLIC_KEY

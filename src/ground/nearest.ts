@@ -6,7 +6,5 @@ import { closest, distance } from 'fastest-levenshtein'
 export function nearest(name: string, known: readonly string[]): string | undefined {
   if (known.length === 0) return undefined
   const best = closest(name.slice(0, 40), [...known])
-  return distance(name.slice(0, 40), best) <= Math.ceil(Math.min(name.length, best.length) / 3)
-    ? best
-    : undefined
+  return distance(name.slice(0, 40), best) <= Math.ceil(Math.min(name.length, best.length) / 3) ? best : undefined
 }

@@ -41,9 +41,7 @@ export function plainText(text: string): string {
 /** A token short enough to be quoted in a reply. */
 export function shortened(token: string, length = 40): string {
   const characters = [...token.slice(0, length * 2)]
-  return characters.length > length || token.length > length * 2
-    ? `${characters.slice(0, length).join('')}…`
-    : token
+  return characters.length > length || token.length > length * 2 ? `${characters.slice(0, length).join('')}…` : token
 }
 
 /** The token of a problem, where there is anything to quote. */

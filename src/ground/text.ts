@@ -6,7 +6,5 @@ declare const said: unique symbol
 export type Text = string & { readonly [said]: true }
 
 /** One text of several; what is absent is left out. Only signs and spaces may stand between. */
-export const joined = (
-  texts: readonly (Text | undefined)[],
-  between: ' ' | ', ' | '; ' | '\n' | ' · ' = ' ',
-): Text => texts.filter(text => text !== undefined && text !== '').join(between) as Text
+export const joined = (texts: readonly (Text | undefined)[], between: ' ' | ', ' | '; ' | '\n' | ' · ' = ' '): Text =>
+  texts.filter(text => text !== undefined && text !== '').join(between) as Text

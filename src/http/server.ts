@@ -33,17 +33,14 @@ const longestBody = 256 * 1024
 const slowest_ms = 10_000
 
 export function createHttpServer(port: number, routes: readonly Route[], log: Log): HttpServer {
-  const server = createServer(
-    { requestTimeout: slowest_ms, headersTimeout: slowest_ms },
-    (request, response) => {
-      answerTo(request, routes)
-        .catch((error: unknown) => {
-          log.error({ message: error instanceof Error ? error.message : 'unknown' }, 'an HTTP request failed')
-          return { status: 500, body: 'fault' }
-        })
-        .then(answer => send(response, answer))
-    },
-  )
+  const server = createServer({ requestTimeout: slowest_ms, headersTimeout: slowest_ms }, (request, response) => {
+    answerTo(request, routes)
+      .catch((error: unknown) => {
+        log.error({ message: error instanceof Error ? error.message : 'unknown' }, 'an HTTP request failed')
+        return { status: 500, body: 'fault' }
+      })
+      .then(answer => send(response, answer))
+  })
   return {
     start: () =>
       new Promise((resolve, reject) => {
@@ -65,8 +62,7 @@ async function answerTo(request: IncomingMessage, routes: readonly Route[]): Pro
   const path = request.url?.split('?')[0]
   const there = routes.filter(route => route.path === path)
   const route = there.find(({ method }) => method === request.method)
-  if (!route)
-    return there.length > 0 ? { status: 405, body: 'wrong method' } : { status: 404, body: 'not found' }
+  if (!route) return there.length > 0 ? { status: 405, body: 'wrong method' } : { status: 404, body: 'not found' }
   const body = await readBody(request)
   return body ? route.answer({ headers: request.headers, body }) : { status: 413, body: 'too long' }
 }
@@ -83,10 +79,7 @@ async function readBody(request: IncomingMessage): Promise<Buffer | undefined> {
   return Buffer.concat(chunks)
 }
 
-function send(
-  response: ServerResponse,
-  { status, body, contentType = 'text/plain; charset=utf-8' }: HttpAnswer,
-) {
+function send(response: ServerResponse, { status, body, contentType = 'text/plain; charset=utf-8' }: HttpAnswer) {
   response.writeHead(status, { 'content-type': contentType, 'content-length': Buffer.byteLength(body) })
   response.end(body)
 }

@@ -1,13 +1,6 @@
 // The Matrix surface: connects, hears what is said in its rooms, and has it answered.
 
-import {
-  ClientEvent,
-  HttpApiEvent,
-  type MatrixClient,
-  PendingEventOrdering,
-  RoomEvent,
-  SyncState,
-} from 'matrix-js-sdk'
+import { ClientEvent, HttpApiEvent, type MatrixClient, PendingEventOrdering, RoomEvent, SyncState } from 'matrix-js-sdk'
 import type { Surface } from '../assistant/running/assistant.ts'
 import { describeError } from '../program/log.ts'
 import { type OpenClient, openClient } from './client/client.ts'
@@ -82,8 +75,7 @@ function listen(
   synced: Promise<void>,
 ) {
   let listening = true
-  const onFault = (fault: unknown) =>
-    log.error({ error: describeError(fault) }, 'a Matrix event was not handled')
+  const onFault = (fault: unknown) => log.error({ error: describeError(fault) }, 'a Matrix event was not handled')
   const lanes = createLanes(onFault)
   const persistence = createPersistence()
   const sender = createSender(client, persistence)

@@ -32,10 +32,7 @@ export interface StandardAnswer extends Saying {
   readonly revision: number
 }
 
-export type NewAnswer = Pick<
-  StandardAnswer,
-  'community' | 'title' | 'kind' | 'content' | 'canonical' | 'place'
->
+export type NewAnswer = Pick<StandardAnswer, 'community' | 'title' | 'kind' | 'content' | 'canonical' | 'place'>
 
 export interface AnswerMemory {
   /** Titles are told apart without regard to case. `most` is for the community. */

@@ -63,13 +63,7 @@ export const variableNames: readonly string[] = Object.keys(variables.shape)
 export type Config = z.infer<typeof schema>
 
 /** Variables that may come from a file named in a variable of the same name with _FILE. */
-const secrets = [
-  'DISCORD_TOKEN',
-  'DATABASE_URL',
-  'MATRIX_PASSWORD',
-  'MATRIX_ACCESS_TOKEN',
-  'MATRIX_STORE_KEY',
-] as const
+const secrets = ['DISCORD_TOKEN', 'DATABASE_URL', 'MATRIX_PASSWORD', 'MATRIX_ACCESS_TOKEN', 'MATRIX_STORE_KEY'] as const
 
 /** What is wrong with the environment, each fault with the variable's name and never its value. */
 export class ConfigError extends Error {
@@ -77,9 +71,7 @@ export class ConfigError extends Error {
 }
 
 /** Reads and checks the environment. Throws a ConfigError that names each bad variable. */
-export function readConfig(
-  environment: Readonly<Record<string, string | undefined>> = ownEnvironment(),
-): Config {
+export function readConfig(environment: Readonly<Record<string, string | undefined>> = ownEnvironment()): Config {
   const parsed = schema.safeParse(withoutEmpty(withSecretFiles(environment)))
   if (parsed.success) return parsed.data
   const faults = parsed.error.issues.map(issue => `${issue.path.join('.')}: ${issue.message}`)
@@ -99,14 +91,10 @@ function ownEnvironment(): Readonly<Record<string, string | undefined>> {
 }
 
 function withoutEmpty(environment: Readonly<Record<string, string | undefined>>) {
-  return Object.fromEntries(
-    Object.entries(environment).filter(([, value]) => value !== undefined && value !== ''),
-  )
+  return Object.fromEntries(Object.entries(environment).filter(([, value]) => value !== undefined && value !== ''))
 }
 
-function withSecretFiles(
-  environment: Record<string, string | undefined>,
-): Record<string, string | undefined> {
+function withSecretFiles(environment: Record<string, string | undefined>): Record<string, string | undefined> {
   const result = { ...environment }
   for (const key of secrets) {
     const path = environment[`${key}_FILE`]

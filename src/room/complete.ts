@@ -36,10 +36,7 @@ export async function completeLine(
 function longestNamed(commands: readonly Entry[], line: string): Entry | undefined {
   return commands
     .filter(({ name }) => line.startsWith(`${name} `))
-    .reduce<Entry | undefined>(
-      (best, next) => (next.name.length > (best?.name.length ?? 0) ? next : best),
-      undefined,
-    )
+    .reduce<Entry | undefined>((best, next) => (next.name.length > (best?.name.length ?? 0) ? next : best), undefined)
 }
 
 /** The option that the line ends in, and its value as far as it is written. */

@@ -16,16 +16,13 @@ type Style = Parameters<typeof styleText>[0]
 const verdictStyle: Record<Verdict, Style> = { go: 'green', 'go with care': 'yellow', 'do not charge': 'red' }
 
 export function renderText(reply: Reply, { width, colour }: TextRules): string {
-  const styled = (style: Style, text: string) =>
-    colour ? styleText(style, text, { validateStream: false }) : text
+  const styled = (style: Style, text: string) => (colour ? styleText(style, text, { validateStream: false }) : text)
   const wrapped = (text: string, first = '', rest = first) => {
     const lines = wrapAnsi(text, Math.max(20, width - stringWidth(rest)), { hard: true }).split('\n')
     return lines.map((line, at) => (at === 0 ? first : rest) + line).join('\n')
   }
   const listed = (title: string, items: readonly string[]) =>
-    items.length > 0
-      ? [styled('bold', title), ...items.map(item => wrapped(item, '  - ', '    '))].join('\n')
-      : ''
+    items.length > 0 ? [styled('bold', title), ...items.map(item => wrapped(item, '  - ', '    '))].join('\n') : ''
 
   const { verdict, problem } = reply
   const blocks = [

@@ -67,19 +67,11 @@ async function answerRows(empty: Memory, full: Memory): Promise<Row[]> {
     .join(' ')
     .slice(0, 3900)
   return [
-    await compared('answer without a name', assistant =>
-      assistant.answer('current pack: 3S 720 LiHV', occasion),
-    ),
+    await compared('answer without a name', assistant => assistant.answer('current pack: 3S 720 LiHV', occasion)),
     await compared('answer with a name', assistant => assistant.answer('current pack: wren-4321', occasion)),
-    await compared('answer in plain words', assistant =>
-      assistant.answer('what current for wren-4321', occasion),
-    ),
-    await compared('completion of a name', assistant =>
-      assistant.complete('current', 'pack', 'wren-43', occasion),
-    ),
-    await compared('4,000 strange characters', assistant =>
-      assistant.answer(`what current ${strange}`, occasion),
-    ),
+    await compared('answer in plain words', assistant => assistant.answer('what current for wren-4321', occasion)),
+    await compared('completion of a name', assistant => assistant.complete('current', 'pack', 'wren-43', occasion)),
+    await compared('4,000 strange characters', assistant => assistant.answer(`what current ${strange}`, occasion)),
   ]
 }
 

@@ -50,8 +50,7 @@ async function opened(rules: Parameters<typeof openDiscordRoom>[0] & { charts?: 
   await endpoint.start()
   server = createHttpServer(0, [endpoint.route], keptLog().log)
   const url = `http://127.0.0.1:${await server.start()}/discord/interactions`
-  const post = (body: string, headers: Record<string, string>) =>
-    fetch(url, { method: 'POST', body, headers })
+  const post = (body: string, headers: Record<string, string>) => fetch(url, { method: 'POST', body, headers })
   const ask = (interaction: object) => {
     const body = JSON.stringify(interaction)
     return post(body, signed(body))
@@ -151,9 +150,7 @@ describe('an interaction', () => {
     const asked = discord.expect(interaction)
     expect((await ask(interaction)).status).toBe(202)
     await vi.waitFor(() => expect(asked.told).toHaveLength(1))
-    expect(asked.told[0]?.body.data.attachments).toEqual([
-      { id: '0', filename: 'chart-1.png', description: 'one bar' },
-    ])
+    expect(asked.told[0]?.body.data.attachments).toEqual([{ id: '0', filename: 'chart-1.png', description: 'one bar' }])
     expect(asked.told[0]?.files).toEqual([Buffer.from(picture)])
   })
 

@@ -94,9 +94,7 @@ describe('a slash command', () => {
     const { discord, memory } = await opened()
     await memory.house.change('discord:700000000000000003', [{ rule: 'privateAnswers', value: 'moderators' }])
     const pilots = discord.send(slash('bench', { ...pack, private: true }))
-    const moderators = discord.send(
-      slash('bench', { ...pack, private: true }, { permissions: moderatorPermissions }),
-    )
+    const moderators = discord.send(slash('bench', { ...pack, private: true }, { permissions: moderatorPermissions }))
     await Promise.all([told(pilots), told(moderators)])
     expect(headline(callback(pilots).data)).toContain('only moderators')
     expect(headline(callback(moderators).data)).toContain('Set 0.5 A')
@@ -228,10 +226,7 @@ describe('a mention', () => {
     const { discord } = await opened()
     discord.gateway.dispatch('MESSAGE_CREATE', message('tray add pack: 3S 720 LiHV', { direct: true }))
     await vi.waitFor(() => expect(discord.messages).toHaveLength(1))
-    discord.gateway.dispatch(
-      'MESSAGE_CREATE',
-      message(`${mentionOfBot} tray add pack: 1S`, { moderator: true }),
-    )
+    discord.gateway.dispatch('MESSAGE_CREATE', message(`${mentionOfBot} tray add pack: 1S`, { moderator: true }))
     await vi.waitFor(() => expect(discord.messages).toHaveLength(2))
     discord.gateway.dispatch('MESSAGE_CREATE', message(`${mentionOfBot} tray add pack: 1S`))
     await vi.waitFor(() => expect(discord.messages).toHaveLength(3))
@@ -250,10 +245,7 @@ describe('a mention', () => {
 
   it('says in the log which permission is missing', async () => {
     const { discord, logged } = await opened()
-    discord.gateway.dispatch(
-      'MESSAGE_CREATE',
-      message(`${mentionOfBot} bench pack: 1S`, { channel: bareChannelId }),
-    )
+    discord.gateway.dispatch('MESSAGE_CREATE', message(`${mentionOfBot} bench pack: 1S`, { channel: bareChannelId }))
     await logs(logged, 'EmbedLinks')
     expect(discord.messages).toEqual([])
   })

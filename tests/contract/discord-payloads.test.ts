@@ -61,10 +61,7 @@ describe('a callback', () => {
       },
     ],
     ['an unknown key', { type: 4, data: { ...message, colour: 1 } }],
-    [
-      'a picture that is not attached',
-      { type: 4, data: { embeds: [{ image: { url: 'attachment://chart.png' } }] } },
-    ],
+    ['a picture that is not attached', { type: 4, data: { embeds: [{ image: { url: 'attachment://chart.png' } }] } }],
     ['too many choices', { type: 8, data: { choices: Array(26).fill({ name: 'n', value: 'v' }) } }],
     ['a long choice', { type: 8, data: { choices: [{ name: 'n'.repeat(101), value: 'v' }] } }],
   ])('with %s is refused', (_, broken) => expect(callbackFaults(broken)).not.toEqual([]))
@@ -83,6 +80,5 @@ describe('a message', () => {
   it('with a reference to no id is refused', () =>
     expect(faultsOf('message', { ...message, message_reference: { message_id: 'x' } })).not.toEqual([]))
 
-  it('with a long content is refused', () =>
-    expect(faultsOf('edit', { content: 'c'.repeat(2001) })).not.toEqual([]))
+  it('with a long content is refused', () => expect(faultsOf('edit', { content: 'c'.repeat(2001) })).not.toEqual([]))
 })

@@ -47,8 +47,7 @@ describe('registering', () => {
     // View Channel, Send Messages, Send Messages in Threads, Embed Links, Attach Files, Read Message History:
     // https://docs.discord.com/developers/topics/permissions
     const pinMessages = 1n << 51n
-    const least =
-      (1n << 10n) | (1n << 11n) | (1n << 38n) | (1n << 14n) | (1n << 15n) | (1n << 16n) | pinMessages
+    const least = (1n << 10n) | (1n << 11n) | (1n << 38n) | (1n << 14n) | (1n << 15n) | (1n << 16n) | pinMessages
     expect(BigInt(link.searchParams.get('permissions') ?? 0)).toBe(least)
     expect(link.searchParams.get('scope')).toBe('bot applications.commands')
   })
@@ -59,9 +58,7 @@ describe('registering', () => {
       DISCORD_TOKEN: 'wrong-token-of-nobody',
       DISCORD_API: room.discord.api,
     }
-    const failed = await run(process.execPath, ['src/discord/register.ts'], { env: environment }).catch(
-      error => error,
-    )
+    const failed = await run(process.execPath, ['src/discord/register.ts'], { env: environment }).catch(error => error)
     expect(failed.code).toBe(1)
     expect(failed.stderr).toMatch(/^Nothing more was registered\. 401/)
     expect(failed.stderr).not.toContain('nobody')

@@ -38,8 +38,7 @@ const layers: readonly (readonly string[])[] = [
   ['src/room/', 'src/discord/', 'src/matrix/', 'src/http/'],
   ['src/'],
 ]
-const layerOf = (path: string): number =>
-  layers.findIndex(folders => folders.some(folder => path.startsWith(folder)))
+const layerOf = (path: string): number => layers.findIndex(folders => folders.some(folder => path.startsWith(folder)))
 
 /** Trainers, and what only they and tests read. */
 const isTool = (path: string): boolean => /\/tools\//.test(path)
@@ -58,9 +57,7 @@ const valuesFrom = (target: string): readonly string[] =>
 const offences = (folder: string, forbidden: (to: string, from: string) => boolean): readonly string[] =>
   sources
     .filter(({ path }) => path.startsWith(folder))
-    .flatMap(({ path, imports }) =>
-      imports.filter(to => forbidden(to, path)).map(to => `${path} imports ${to}`),
-    )
+    .flatMap(({ path, imports }) => imports.filter(to => forbidden(to, path)).map(to => `${path} imports ${to}`))
 
 /** Those from which a way leads back to themselves. */
 function inCircles(nameOf: (path: string) => string): readonly string[] {
@@ -119,9 +116,7 @@ describe('import rules', () => {
   it('core, language and handbook know no clock, locale of the system, file or environment', () => {
     const impure = /\bDate\.now\b|new Date\(\)|\bprocess\.|toLocale|Math\.random|console\.|from 'node:/
     const pure = sources.filter(({ path }) => /^src\/(ground|charging|language|handbook)\//.test(path))
-    expect(
-      pure.filter(({ path, text }) => !isTool(path) && impure.test(text)).map(({ path }) => path),
-    ).toEqual([])
+    expect(pure.filter(({ path, text }) => !isTool(path) && impure.test(text)).map(({ path }) => path)).toEqual([])
     expect(offences('', (to, from) => isTool(to) && !isTool(from))).toEqual([])
   })
 
@@ -131,9 +126,7 @@ describe('import rules', () => {
     ['kysely', 'src/memory/'],
     ['echarts', 'src/charts/'],
   ])('only one folder imports %s', (library, folder) => {
-    const users = sources.filter(({ imports }) =>
-      imports.some(to => to === library || to.startsWith(`${library}/`)),
-    )
+    const users = sources.filter(({ imports }) => imports.some(to => to === library || to.startsWith(`${library}/`)))
     expect(users.length).toBeGreaterThan(0)
     expect(users.filter(({ path }) => !path.startsWith(folder)).map(({ path }) => path)).toEqual([])
   })

@@ -72,11 +72,7 @@ const event = (type: string, content: object, more: object = {}) => ({
 })
 const text = (body: string, more: object = {}) => event('m.room.message', { msgtype: 'm.text', body }, more)
 const member = (person: string, at_ms: number) =>
-  event(
-    'm.room.member',
-    { membership: 'join' },
-    { sender: person, state_key: person, origin_server_ts: at_ms },
-  )
+  event('m.room.member', { membership: 'join' }, { sender: person, state_key: person, origin_server_ts: at_ms })
 
 const joined = (timeline: object[], state: object[] = []) => ({
   rooms: { join: { [room]: { timeline: { events: timeline, limited: false }, state: { events: state } } } },
@@ -173,13 +169,7 @@ describe('answers', () => {
     const fresh = text(question)
     const notice = event('m.room.message', { msgtype: 'm.notice', body: question })
     await start(
-      [
-        text(question, minutes(10)),
-        text(question, minutes(0.7)),
-        text(question, { sender: self }),
-        notice,
-        fresh,
-      ],
+      [text(question, minutes(10)), text(question, minutes(0.7)), text(question, { sender: self }), notice, fresh],
       Date.now() - 30_000,
     )
     await vi.waitFor(() => expect(answers()).not.toHaveLength(0), patient)
@@ -235,15 +225,10 @@ describe('answers', () => {
 
 test('an invite from a server that the rule does not name is declined', async () => {
   await start()
-  const invite = event(
-    'm.room.member',
-    { membership: 'invite' },
-    { sender: '@eve:elsewhere.test', state_key: self },
-  )
+  const invite = event('m.room.member', { membership: 'invite' }, { sender: '@eve:elsewhere.test', state_key: self })
   homeserver.sync({ rooms: { invite: { '!lure:elsewhere.test': { invite_state: { events: [invite] } } } } })
   await vi.waitFor(
-    () =>
-      expect(homeserver.requests.map(({ path }) => path)).toContain('/v3/rooms/!lure:elsewhere.test/leave'),
+    () => expect(homeserver.requests.map(({ path }) => path)).toContain('/v3/rooms/!lure:elsewhere.test/leave'),
     patient,
   )
 })

@@ -16,8 +16,8 @@ const ncoPowerPouch: Cited<VoltageCurve> = {
   value: {
     soc: published.lcoPouch.value.soc,
     perCell_V: [
-      2.5, 3.2938, 3.4586, 3.5277, 3.587, 3.6565, 3.7094, 3.743, 3.77, 3.7805, 3.7873, 3.7979, 3.8155, 3.8417,
-      3.8823, 3.94, 3.9868, 4.0304, 4.0789, 4.1353, 4.2,
+      2.5, 3.2938, 3.4586, 3.5277, 3.587, 3.6565, 3.7094, 3.743, 3.77, 3.7805, 3.7873, 3.7979, 3.8155, 3.8417, 3.8823,
+      3.94, 3.9868, 4.0304, 4.0789, 4.1353, 4.2,
     ],
   },
   standing: 'published',
@@ -45,12 +45,9 @@ describe('curves at the points of the published tables', () => {
     ['LiHV, four phone cells', lihv, published.highVoltagePhoneCells, 0, 0.035],
     ['LiFe, measured 18650 (Sunil et al. 2025)', liFe, published.liFeCells[0], 0.05, 0.033],
     ['LiFe, computed 18650 (BPX examples)', liFe, published.liFeCells[1], 0.05, 0.051],
-  ] as [string, Chemistry, Cited<VoltageCurve>, number, number][])(
-    '%s',
-    (_, chemistry, table, from, tolerance_V) => {
-      expect(farthest(chemistry, table, from)).toBeLessThanOrEqual(tolerance_V)
-    },
-  )
+  ] as [string, Chemistry, Cited<VoltageCurve>, number, number][])('%s', (_, chemistry, table, from, tolerance_V) => {
+    expect(farthest(chemistry, table, from)).toBeLessThanOrEqual(tolerance_V)
+  })
 
   test('Li-ion lies among its five cells from 5 % up', () => {
     for (let soc = 0.05; soc <= 1; soc += 0.05) {
@@ -126,24 +123,16 @@ describe('temperature', () => {
 
 describe('thresholds', () => {
   // Microchip MCP73831 (DS20001984) 2.79 to 3.0 V, MCP73861 2.8 to 2.85 V, Maxim MAX8819 3.0 V.
-  test.each([lipo, lihv, liIon])(
-    '$name: precharge as the charge-management chips have it',
-    ({ precharge_V }) => {
-      expect(precharge_V.value).toBeGreaterThanOrEqual(2.79)
-      expect(precharge_V.value).toBeLessThanOrEqual(3.0)
-    },
-  )
+  test.each([lipo, lihv, liIon])('$name: precharge as the charge-management chips have it', ({ precharge_V }) => {
+    expect(precharge_V.value).toBeGreaterThanOrEqual(2.79)
+    expect(precharge_V.value).toBeLessThanOrEqual(3.0)
+  })
 
-  test.each(chemistries)(
-    '$name: damage, precharge, floors, storage and full voltage rise in this order',
-    chemistry => {
-      const { damage_V, precharge_V, loadFloor_V, restFloor_V, storage_V, full_V } = chemistry
-      const volts = [damage_V, precharge_V, loadFloor_V, restFloor_V, storage_V, full_V].map(
-        cited => cited.value,
-      )
-      expect(volts).toEqual(volts.toSorted((a, b) => a - b))
-    },
-  )
+  test.each(chemistries)('$name: damage, precharge, floors, storage and full voltage rise in this order', chemistry => {
+    const { damage_V, precharge_V, loadFloor_V, restFloor_V, storage_V, full_V } = chemistry
+    const volts = [damage_V, precharge_V, loadFloor_V, restFloor_V, storage_V, full_V].map(cited => cited.value)
+    expect(volts).toEqual(volts.toSorted((a, b) => a - b))
+  })
 
   test.each(chemistries)('$name: every number says where it comes from', chemistry => {
     for (const cited of Object.values(chemistry)

@@ -73,9 +73,7 @@ describe('a starter battery', () => {
     const { verdict, found } = judged(from(off))
     expect(verdict).toBe('go with care')
     expect(found.map(({ key }) => key)).toContain('starterUnmeasured')
-    expect(judged(from({ ...off, rest_V: 12.6 })).found.map(({ key }) => key)).not.toContain(
-      'starterUnmeasured',
-    )
+    expect(judged(from({ ...off, rest_V: 12.6 })).found.map(({ key }) => key)).not.toContain('starterUnmeasured')
   })
 
   it('behind a 10 A fuse gives 8 A', () => {

@@ -61,12 +61,8 @@ test('the ODE library gives the same times and energy within 0.2 %', () => {
       expect(Math.abs(simulated.timeToCutoff_s - solved.timeToCutoff_s)).toBeLessThanOrEqual(
         tolerance * solved.timeToCutoff_s + 1e-3,
       )
-      expect(Math.abs(simulated.duration_s - solved.duration_s)).toBeLessThanOrEqual(
-        tolerance * solved.duration_s,
-      )
-      expect(Math.abs(simulated.energy_Wh - solved.energy_Wh)).toBeLessThanOrEqual(
-        tolerance * solved.energy_Wh,
-      )
+      expect(Math.abs(simulated.duration_s - solved.duration_s)).toBeLessThanOrEqual(tolerance * solved.duration_s)
+      expect(Math.abs(simulated.energy_Wh - solved.energy_Wh)).toBeLessThanOrEqual(tolerance * solved.energy_Wh)
     }),
     { numRuns: 300, seed: 20 },
   )

@@ -140,9 +140,7 @@ describe('a parallel board', () => {
         (chemistry, low, more, other_Ah) => {
           const packs = [pack({ chemistry }), pack({ chemistry, capacity_Ah: other_Ah })] as const
           const start = [Math.min(1, low + more), low] as const
-          const flows = equalise(
-            packs.map((one, index) => ({ pack: one, from: soc(start[index] as number) })),
-          )
+          const flows = equalise(packs.map((one, index) => ({ pack: one, from: soc(start[index] as number) })))
           const cells = packs.map(leastCell)
           const chem = chemistry
           const y = integrateOde(
@@ -152,8 +150,7 @@ describe('a parallel board', () => {
                 return restingVoltage(chem, at) + fast_V + slow_V
               })
               const [first, second] = cells as [(typeof cells)[0], (typeof cells)[0]]
-              const flow_A =
-                ((inner_V[0] as number) - (inner_V[1] as number)) / (first.series_ohm + second.series_ohm)
+              const flow_A = ((inner_V[0] as number) - (inner_V[1] as number)) / (first.series_ohm + second.series_ohm)
               return cells.flatMap((cell, index) => {
                 const into_A = index === 0 ? -flow_A : flow_A
                 const [, fast_V = 0, slow_V = 0] = state.slice(index * 3, index * 3 + 3)
@@ -196,8 +193,7 @@ describe('health', () => {
   })
 
   it('retires at three times the resistance when new, and spares from two (common practice)', () => {
-    const at = (times: number) =>
-      judgeHealth({ pack: pack(), cells_ohm: [0.005 * times], fresh_ohm: 0.005 }).age
+    const at = (times: number) => judgeHealth({ pack: pack(), cells_ohm: [0.005 * times], fresh_ohm: 0.005 }).age
     expect([at(1.2), at(1.7), at(2.2), at(3.1)]).toEqual(['as its like', 'aged', 'tired', 'worn out'])
   })
 })
@@ -215,15 +211,10 @@ describe('lending', () => {
         const out_A = (at: number) => {
           const rest_V = store.rest_V(Math.max(0, at))
           return (
-            (rest_V - Math.sqrt(rest_V ** 2 - 4 * store.resistance_ohm * (power_W / 0.85))) /
-            (2 * store.resistance_ohm)
+            (rest_V - Math.sqrt(rest_V ** 2 - 4 * store.resistance_ohm * (power_W / 0.85))) / (2 * store.resistance_ohm)
           )
         }
-        const [end = 0] = integrateOde(
-          (_, [at = 0]) => [-out_A(at) / 3600 / some.capacity_Ah],
-          [from],
-          lent.duration_s,
-        )
+        const [end = 0] = integrateOde((_, [at = 0]) => [-out_A(at) / 3600 / some.capacity_Ah], [from], lent.duration_s)
         expect(Math.abs(end - lent.leftSoc)).toBeLessThan(0.005)
         // Above both floors there, and under one of them a little further on.
         const aboveFloor_V = (at: number) =>

@@ -24,9 +24,7 @@ const extended: readonly (readonly [power_W: number, voltage_V: number])[] = [
 
 describe('USB PD power rules', () => {
   it.each(standard)('a %i W source offers exactly the standard voltages and currents', (power_W, offers) => {
-    const offered = Object.fromEntries(
-      pdOffers(power_W).map(({ voltage_V, current_A }) => [voltage_V, current_A]),
-    )
+    const offered = Object.fromEntries(pdOffers(power_W).map(({ voltage_V, current_A }) => [voltage_V, current_A]))
     expect(offered).toEqual(offers)
   })
 
@@ -35,14 +33,11 @@ describe('USB PD power rules', () => {
     [18, 9, 2],
     [30, 15, 2],
     [65, 20, 3.25],
-  ])(
-    'between the steps a %i W source gives at %i V what its power allows, %f A',
-    (power_W, voltage_V, current_A) => {
-      const highest = pdOffers(power_W).at(-1)
-      expect(highest?.voltage_V).toBe(voltage_V)
-      expect(highest?.current_A).toBeCloseTo(current_A, 9)
-    },
-  )
+  ])('between the steps a %i W source gives at %i V what its power allows, %f A', (power_W, voltage_V, current_A) => {
+    const highest = pdOffers(power_W).at(-1)
+    expect(highest?.voltage_V).toBe(voltage_V)
+    expect(highest?.current_A).toBeCloseTo(current_A, 9)
+  })
 
   it.each(extended)('a %i W source reaches %i V at 5 A', (power_W, voltage_V) => {
     expect(pdOffers(power_W).at(-1)).toEqual({ voltage_V, current_A: 5 })

@@ -1,12 +1,7 @@
 // Copper wire against published tables.
 
 import { describe, expect, it } from 'vitest'
-import {
-  wireArea_mm2,
-  wireDiameter_mm,
-  wireResistance_ohm,
-  wireRise_K,
-} from '../../src/charging/things/wire.ts'
+import { wireArea_mm2, wireDiameter_mm, wireResistance_ohm, wireRise_K } from '../../src/charging/things/wire.ts'
 
 // ASTM B258 (diameters, mm) with IEC 60028 copper (1.7241e-8 ohm·m at 20 °C); the resistances of gauges 10, 12,
 // 14, 16, 18, 20, 22, 24 and 30 agree with printed tables of solid wire to 1 %.
@@ -26,13 +21,10 @@ const table: readonly (readonly [gauge: number, diameter_mm: number, ohmPerKm: n
 ]
 
 describe('copper wire (ASTM B258, IEC 60028)', () => {
-  it.each(table)(
-    'AWG %i is %f mm thick and has %f ohm a kilometre at 20 °C',
-    (gauge, diameter_mm, ohmPerKm) => {
-      expect(wireDiameter_mm(gauge)).toBeCloseTo(diameter_mm, 3)
-      expect(wireResistance_ohm(gauge, 1000) / ohmPerKm).toBeCloseTo(1, 3)
-    },
-  )
+  it.each(table)('AWG %i is %f mm thick and has %f ohm a kilometre at 20 °C', (gauge, diameter_mm, ohmPerKm) => {
+    expect(wireDiameter_mm(gauge)).toBeCloseTo(diameter_mm, 3)
+    expect(wireResistance_ohm(gauge, 1000) / ohmPerKm).toBeCloseTo(1, 3)
+  })
 
   // ASTM B258: 36 is 0.0050 in and 0000 (here -3) is 0.4600 in, by definition of the series.
   it('has the ends that define the series', () => {

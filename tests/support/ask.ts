@@ -23,10 +23,7 @@ export interface AskingParts {
   readonly noticeboard?: Noticeboards
 }
 
-export async function askingOf(
-  commands: readonly Entry[],
-  { memory, ...parts }: AskingParts = {},
-): Promise<Asking> {
+export async function askingOf(commands: readonly Entry[], { memory, ...parts }: AskingParts = {}): Promise<Asking> {
   const kept = memory ?? (await openTestMemory())
   const faults: unknown[] = []
   const assistant = createAssistant({

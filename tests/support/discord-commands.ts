@@ -10,8 +10,7 @@ export const textKind: ValueKind<string> = {
   name: 'text',
   example: '3S 720 LiHV',
   read: text => {
-    if (text !== 'nonsense')
-      return { value: text, assumed: [({ say }) => say`the pack rests at 3.8 V per cell`] }
+    if (text !== 'nonsense') return { value: text, assumed: [({ say }) => say`the pack rests at 3.8 V per cell`] }
     throw new Problem({ what: 'That is no pack.', token: text, expected: 'a pack', example: '3S 720 LiHV' })
   },
   write: value => value,

@@ -64,15 +64,9 @@ function commandFaults(command: Json): string[] {
   return [
     ...(nameShape.test(name) && name === name.toLowerCase() ? [] : [`"${name}" is no name`]),
     ...(description ? [] : [`"${name}" has no description`]),
-    ...(firstOptional >= 0 && lastRequired > firstOptional
-      ? [`"${name}" has a required option after others`]
-      : []),
-    ...duplicates(options.map(option => option.name)).map(
-      twice => `"${name}" has two options named ${twice}`,
-    ),
-    ...(new Set(options.map(({ type }) => type === 1)).size > 1
-      ? [`"${name}" mixes subcommands and options`]
-      : []),
+    ...(firstOptional >= 0 && lastRequired > firstOptional ? [`"${name}" has a required option after others`] : []),
+    ...duplicates(options.map(option => option.name)).map(twice => `"${name}" has two options named ${twice}`),
+    ...(new Set(options.map(({ type }) => type === 1)).size > 1 ? [`"${name}" mixes subcommands and options`] : []),
     ...options.flatMap(commandFaults),
   ]
 }
@@ -82,12 +76,7 @@ function messageFaults(message: Json): string[] {
   const rows: Json[] = message.components ?? []
   const fields = embeds.flatMap(({ fields = [] }) => fields as Json[])
   const size = [
-    ...embeds.flatMap(({ title, description, footer, author }) => [
-      title,
-      description,
-      footer?.text,
-      author?.name,
-    ]),
+    ...embeds.flatMap(({ title, description, footer, author }) => [title, description, footer?.text, author?.name]),
     ...fields.flatMap(({ name, value }) => [name, value]),
   ].reduce((sum, text) => sum + (text?.length ?? 0), 0)
   const buttons = rows.flatMap(({ components = [] }) => components as Json[])
@@ -103,5 +92,4 @@ function messageFaults(message: Json): string[] {
   ]
 }
 
-const duplicates = (names: readonly string[]): string[] =>
-  names.filter((name, at) => names.indexOf(name) !== at)
+const duplicates = (names: readonly string[]): string[] => names.filter((name, at) => names.indexOf(name) !== at)

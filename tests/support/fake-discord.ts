@@ -57,10 +57,7 @@ export interface FakeRules {
 
 const token = 'fake.bot.token-that-must-never-show-up-in-a-log'
 
-export async function startFakeDiscord({
-  expiry_ms = 3000,
-  judging = true,
-}: FakeRules = {}): Promise<FakeDiscord> {
+export async function startFakeDiscord({ expiry_ms = 3000, judging = true }: FakeRules = {}): Promise<FakeDiscord> {
   const asked = new Map<string, Asked>()
   const acknowledged = new Map<Asked, (by: Arrived) => void>()
   const commands = new Map<string, Json[]>()
@@ -109,8 +106,7 @@ export async function startFakeDiscord({
     const further = match(/^POST \/webhooks\/\d+\/([^/]+)$/)
     if (further) return followUp(further[0] ?? '', arrived)
 
-    if (request.headers.authorization !== `Bot ${token}`)
-      return [401, { code: 0, message: '401: Unauthorized' }]
+    if (request.headers.authorization !== `Bot ${token}`) return [401, { code: 0, message: '401: Unauthorized' }]
     if (what === 'GET /gateway/bot') return [200, gatewayInformation(gatewayUrl)]
     if (what === 'GET /applications/@me') return [200, application]
     if (what === 'GET /users/@me/guilds') return [200, [{ id: serverEvent.id, name: serverEvent.name }]]

@@ -41,11 +41,7 @@ export async function killRounds(rounds: number): Promise<KillReport> {
     try {
       for (let again = 0; again < roundsEach; again++) {
         const whileWriting = kills % 2 === 0
-        const output = await writeUntilKilled(whileWriting, [
-          dataFolder,
-          String(known.size),
-          databaseUrl ?? '',
-        ])
+        const output = await writeUntilKilled(whileWriting, [dataFolder, String(known.size), databaseUrl ?? ''])
         kills += 1
         if (output !== '') killsWhileWriting += 1
         for (const [number, id] of acknowledgements(output)) known.set(number, id)
@@ -71,9 +67,7 @@ async function writeUntilKilled(whileWriting: boolean, settings: readonly string
   writing.stderr.on('data', chunk => {
     complaint += chunk
   })
-  const closed = new Promise<NodeJS.Signals | null>(resolve =>
-    writing.on('close', (_, signal) => resolve(signal)),
-  )
+  const closed = new Promise<NodeJS.Signals | null>(resolve => writing.on('close', (_, signal) => resolve(signal)))
   if (whileWriting) await Promise.race([closed, once(writing.stdout, 'data')])
   await Promise.race([closed, pause(Math.random() * (whileWriting ? longestWriting_ms : longestStart_ms))])
   writing.kill('SIGKILL')

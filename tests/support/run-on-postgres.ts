@@ -65,8 +65,7 @@ async function runOn(folder: string): Promise<number> {
 /** PostgreSQL refuses to run as root. */
 function ordinaryUser(): Pick<SpawnSyncOptions, 'uid' | 'gid'> {
   if (process.getuid?.() !== 0) return {}
-  const idOf = (flag: '-u' | '-g', name: string) =>
-    Number(execFileSync('id', [flag, name], { stdio: 'pipe' }))
+  const idOf = (flag: '-u' | '-g', name: string) => Number(execFileSync('id', [flag, name], { stdio: 'pipe' }))
   try {
     return { uid: idOf('-u', 'postgres'), gid: idOf('-g', 'postgres') }
   } catch {

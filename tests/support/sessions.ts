@@ -57,10 +57,8 @@ const someHookup = (kinds: number, sources: number): fc.Arbitrary<Hookup> =>
 /** Sometimes two ports are alike, as two outputs of one charger. */
 function somePorts(kinds: number, sources: number, mostPorts: number): fc.Arbitrary<Hookup[][]> {
   const port = fc.array(someHookup(kinds, sources), { minLength: 1, maxLength: 3 })
-  return fc
-    .tuple(fc.array(port, { minLength: 1, maxLength: mostPorts }), fc.boolean())
-    .map(([ports, twins]) => {
-      const [first] = ports
-      return twins && first && ports.length > 1 ? [...ports.slice(0, -1), first] : ports
-    })
+  return fc.tuple(fc.array(port, { minLength: 1, maxLength: mostPorts }), fc.boolean()).map(([ports, twins]) => {
+    const [first] = ports
+    return twins && first && ports.length > 1 ? [...ports.slice(0, -1), first] : ports
+  })
 }

@@ -19,9 +19,7 @@ export const someLevel: fc.Arbitrary<Level> = fc.oneof(
   fc.constantFrom('full', 'storage', 'empty').map(name => ({ kind: 'named' as const, name })),
 )
 
-const someGoal: fc.Arbitrary<Level> = someLevel.filter(
-  level => level.kind !== 'named' || level.name !== 'empty',
-)
+const someGoal: fc.Arbitrary<Level> = someLevel.filter(level => level.kind !== 'named' || level.name !== 'empty')
 
 const told = {
   pack: somePack,

@@ -45,11 +45,7 @@ export async function dispatch(
       ...(answer.assumed ?? []),
     ])
     const canonical = writeQuestion(understood.question)
-    return completeReply(
-      { command, readAs, question: canonical },
-      { ...answer, assumed: [...assumed] },
-      locale,
-    )
+    return completeReply({ command, readAs, question: canonical }, { ...answer, assumed: [...assumed] }, locale)
   } catch (error) {
     if (error instanceof Problem) return problemReply(command, readAs, error, locale)
     const reference = randomUUID().slice(0, 8)

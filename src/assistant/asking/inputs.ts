@@ -17,11 +17,7 @@ export interface Understood {
 }
 
 /** Throws a Problem where a required detail is missing or a value cannot be read. */
-export function understand(
-  command: Entry,
-  options: Readonly<Record<string, string>>,
-  locale: Locale,
-): Understood {
+export function understand(command: Entry, options: Readonly<Record<string, string>>, locale: Locale): Understood {
   refuseUnknown(command, options)
   const { own } = locale
   const described = command.words(locale).takes

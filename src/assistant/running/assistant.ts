@@ -60,9 +60,7 @@ const anySeed = (): number => randomInt(2 ** 31)
 export function createAssistant(parts: AssistantParts): Assistant {
   const { commands, memory, onFault, clock, newSeed = anySeed, noticeboard = createNoticeboards() } = parts
   const registry = createRegistry(commands)
-  const standingRegistry = createRegistry(
-    commands.filter(({ changes, notStanding }) => !changes && !notStanding),
-  )
+  const standingRegistry = createRegistry(commands.filter(({ changes, notStanding }) => !changes && !notStanding))
   const cards = createCards({ ...memory, noticeboard, onFault, localeOf, ask: askForClub })
   const background = new Set<Promise<void>>()
 
@@ -127,11 +125,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
     }
   }
 
-  async function savedStartingWith(
-    prefix: string,
-    kind: string,
-    occasion: Occasion,
-  ): Promise<readonly string[]> {
+  async function savedStartingWith(prefix: string, kind: string, occasion: Occasion): Promise<readonly string[]> {
     try {
       if (kind === titleKind.name) return await titlesStartingWith(prefix, memory.answers, occasion)
       return await namesStartingWith(prefix, kind, mostCompletions, memory.kit, occasion)

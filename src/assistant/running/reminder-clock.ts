@@ -23,12 +23,7 @@ export interface ReminderClock {
   strike(): Promise<void>
 }
 
-export function createReminderClock({
-  reminders,
-  noticeboard,
-  clock,
-  onFault,
-}: ReminderParts): ReminderClock {
+export function createReminderClock({ reminders, noticeboard, clock, onFault }: ReminderParts): ReminderClock {
   /** A slow send may outlast its lease: we do not start it twice ourselves. */
   const underway = new Set<string>()
 

@@ -21,13 +21,10 @@ export function reminderReply(reminder: Reminder, now: Date, locale: Locale): Re
         kind === 'stay'
           ? say`Are you still with the charge? Feel the pack now: stop if it is hot, swells or smells.`
           : endWords(reminder, now, locale),
-        late_s > punctual_s
-          ? say`This comes ${show.duration(late_s)} late: I could not send it before.`
-          : undefined,
+        late_s > punctual_s ? say`This comes ${show.duration(late_s)} late: I could not send it before.` : undefined,
       ]),
       cautions: [generalCaution(locale)],
-      followUps:
-        kind === 'end' ? [{ label: say`Again in ${show.duration(again_s)}`, question: againIn }] : [],
+      followUps: kind === 'end' ? [{ label: say`Again in ${show.duration(again_s)}`, question: againIn }] : [],
     },
     locale,
   )
@@ -42,5 +39,4 @@ function endWords({ about, low_s, high_s, setAt }: Reminder, now: Date, { say, s
   return say`Check the charge: it may need ${show.duration(low_s)} to ${show.duration(high_s)}, and ${gone} have gone since you asked.`
 }
 
-const secondsBetween = (from: Date, to: Date): number =>
-  Math.max(0, Math.floor((to.getTime() - from.getTime()) / 1000))
+const secondsBetween = (from: Date, to: Date): number => Math.max(0, Math.floor((to.getTime() - from.getTime()) / 1000))

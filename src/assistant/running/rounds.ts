@@ -19,10 +19,7 @@ const cards_ms = 15 * 60_000
 
 export function createRounds({ assistant, ...parts }: RoundsParts): Rounds {
   const reminderClock = createReminderClock(parts)
-  const rounds = [
-    createRound(reminders_ms, reminderClock.strike),
-    createRound(cards_ms, assistant.refreshCards),
-  ]
+  const rounds = [createRound(reminders_ms, reminderClock.strike), createRound(cards_ms, assistant.refreshCards)]
   return {
     start: () => {
       for (const round of rounds) round.start()

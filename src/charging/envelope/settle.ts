@@ -23,9 +23,7 @@ export function settle(first: readonly Judgement[], deeds: readonly Judgement[])
     packs: [...first, ...deeds].flatMap(({ situation: { pack } }) => (pack ? [pack] : [])),
     verdict: verdict === 'go' && aside.length > 0 ? 'go with care' : verdict,
     found,
-    aside: aside.flatMap(judgement =>
-      judgement.found.filter(({ weight }) => weight === 'refuse').slice(0, 1),
-    ),
+    aside: aside.flatMap(judgement => judgement.found.filter(({ weight }) => weight === 'refuse').slice(0, 1)),
   }
 }
 

@@ -25,14 +25,12 @@ export const traits = {
   starterUnmeasured: trait(
     'care',
     practice('a lead-acid battery is measured before anything is taken from it'),
-    ({ source }) =>
-      source?.kind === 'vehicle outlet' && source.engine === 'off' && source.rest_V === undefined,
+    ({ source }) => source?.kind === 'vehicle outlet' && source.engine === 'off' && source.rest_V === undefined,
   ),
   starter: trait(
     'care',
     practice('a starter battery keeps what starts the engine'),
-    ({ source }) =>
-      source?.kind === 'vehicle outlet' && source.engine === 'off' && source.battery !== 'deep-cycle',
+    ({ source }) => source?.kind === 'vehicle outlet' && source.engine === 'off' && source.battery !== 'deep-cycle',
   ),
   engineRuns: trait(
     'note',
@@ -52,16 +50,8 @@ export const traits = {
   balance: trait('note', packMakers, s => charges(s) && !s.kindOnly && (s.pack?.series ?? 1) > 1),
   labelRate: trait('note', packMakers, s => charges(s) && s.pack?.labelRate_C !== undefined),
   drained: trait('note', packMakers, ({ act }) => act === 'drain'),
-  measured: trait(
-    'note',
-    practice('a reading that decides is taken twice'),
-    ({ cells_V }) => cells_V !== undefined,
-  ),
-  metered: trait(
-    'note',
-    practice('the meter is checked before the charger'),
-    ({ meter }) => meter !== undefined,
-  ),
+  measured: trait('note', practice('a reading that decides is taken twice'), ({ cells_V }) => cells_V !== undefined),
+  metered: trait('note', practice('the meter is checked before the charger'), ({ meter }) => meter !== undefined),
   carried: trait('note', 'IATA DGR 2.3', ({ act }) => act === 'carry'),
   looked: trait('note', packMakers, s => charges(s)),
 } as const satisfies Readonly<Record<string, Trait>>

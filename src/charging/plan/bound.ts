@@ -7,12 +7,7 @@ import { relaxedBound } from './relaxation.ts'
  * No plan that runs each port in one of `ways` is better than this, or than `reached`: the closer that is to the best
  * plan and the more `rounds`, the sharper the bound.
  */
-export function boundOf(
-  session: Session,
-  ways: readonly (readonly Hookup[])[],
-  reached: Worth,
-  rounds: number,
-): Worth {
+export function boundOf(session: Session, ways: readonly (readonly Hookup[])[], reached: Worth, rounds: number): Worth {
   const duration_min = ways.map(hookups => session.counts.map((_, kind) => shortest(hookups, kind)))
   const ready = mostReady(session, ways, duration_min, reached.ready, rounds)
   if (ready !== reached.ready) return { ready, wait_min: 0 }
@@ -22,23 +17,14 @@ export function boundOf(
 }
 
 /** How many of the shortest charges each port has the time for, at most `ready`. */
-const placesOn = (
-  { counts, deadline_min }: Session,
-  duration_min: readonly (readonly number[])[],
-  ready: number,
-) => duration_min.map(port => Math.min(ready, mostWithin(deadline_min, port, counts)))
+const placesOn = ({ counts, deadline_min }: Session, duration_min: readonly (readonly number[])[], ready: number) =>
+  duration_min.map(port => Math.min(ready, mostWithin(deadline_min, port, counts)))
 
 const shortest = (hookups: readonly Hookup[], kind: number): number =>
-  Math.min(
-    Number.POSITIVE_INFINITY,
-    ...hookups.map(({ jobs }) => jobs[kind]?.duration_min ?? Number.POSITIVE_INFINITY),
-  )
+  Math.min(Number.POSITIVE_INFINITY, ...hookups.map(({ jobs }) => jobs[kind]?.duration_min ?? Number.POSITIVE_INFINITY))
 
 const leastEnergy = (hookups: readonly Hookup[], kind: number): number =>
-  Math.min(
-    Number.POSITIVE_INFINITY,
-    ...hookups.map(({ jobs }) => jobs[kind]?.energy_Wh ?? Number.POSITIVE_INFINITY),
-  )
+  Math.min(Number.POSITIVE_INFINITY, ...hookups.map(({ jobs }) => jobs[kind]?.energy_Wh ?? Number.POSITIVE_INFINITY))
 
 /** The relaxation where counting alone leaves hope for more than `reached`. */
 function mostReady(

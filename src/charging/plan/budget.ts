@@ -22,11 +22,7 @@ export function feedsOf(
  * the chargers needs, all the time: it sags and loses more than in the real session, so the energy is on the safe side.
  * `most_W` is what all chargers together could draw.
  */
-export function budgetOf(
-  { source, soc = 1 }: FieldSource,
-  feeds: readonly Feed[],
-  most_W: number,
-): SourceBudget {
+export function budgetOf({ source, soc = 1 }: FieldSource, feeds: readonly Feed[], most_W: number): SourceBudget {
   const powers_W = feeds.map(feed => feed.power_W)
   if (powers_W.length === 0) return { power_W: 0, energy_Wh: 0 }
   const power_W = feeds.every(feed => feed.offer) ? Math.max(...powers_W) : Math.min(...powers_W)

@@ -24,8 +24,7 @@ export function combinationsOf(session: Session): Hookups[] {
     (partial, ways, port) => {
       const twin = session.ports.findIndex((other, index) => index < port && other === session.ports[port])
       return partial.flatMap(chosen => {
-        const least =
-          twin < 0 ? 0 : Math.max(...chosen.filter((_, p) => session.ports[p] === session.ports[port]))
+        const least = twin < 0 ? 0 : Math.max(...chosen.filter((_, p) => session.ports[p] === session.ports[port]))
         return ways
           .map((_, way) => way)
           .filter(way => way >= least)

@@ -1,14 +1,6 @@
 // A good deal of packs to ports, without proof: the shortest first to whichever port has it ready first, then mended.
 
-import {
-  type Deal,
-  energiesOn,
-  energyTolerance_Wh,
-  type Hookups,
-  isBetter,
-  type Session,
-  type Worth,
-} from './model.ts'
+import { type Deal, energiesOn, energyTolerance_Wh, type Hookups, isBetter, type Session, type Worth } from './model.ts'
 
 /** For each port, how many packs of each kind it charges; the last entry holds those that nobody charges. */
 type Hands = number[][]
@@ -94,8 +86,7 @@ class Dealing {
       if (this.#spare(kind) === 0) return
       ends.forEach((free_min, port) => {
         const end_min = free_min + this.#duration(port, kind)
-        if (!Number.isFinite(end_min) || end_min > this.#session.deadline_min || !this.#fits(kind, port))
-          return
+        if (!Number.isFinite(end_min) || end_min > this.#session.deadline_min || !this.#fits(kind, port)) return
         const energy_Wh = this.#energy(this.#hookups[port]?.source as number, kind)
         const isThriftier = best && preference === 'thriftiest' ? Math.sign(best.energy_Wh - energy_Wh) : 0
         if (!best || isThriftier > 0 || (isThriftier === 0 && end_min < best.end_min)) {

@@ -29,10 +29,7 @@ export function planField(field: FieldSession): FieldPlan {
   const fullAlready = stands.map(({ kind }, group) => (kind === 'full' ? sizeOf(field, group) : 0))
   const ready = sum(fullAlready)
   const groups = [...stands.keys()].filter(group => stands[group]?.kind === 'here')
-  const wanted = Math.max(
-    0,
-    Math.min(sum(groups.map(index => sizeOf(field, index))), (field.flights ?? 1e9) - ready),
-  )
+  const wanted = Math.max(0, Math.min(sum(groups.map(index => sizeOf(field, index))), (field.flights ?? 1e9) - ready))
   const { session, solved, pace } = atTheRightPace(field, groups, wanted)
   const charges = chargesOf(field, groups, solved)
   return {

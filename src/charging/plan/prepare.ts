@@ -62,8 +62,7 @@ function hookupMaker(field: FieldSession, kinds: readonly PackGroup[], pace: Pac
 function distinct(hookups: readonly SetHookup[]): SetHookup[] {
   const currents = ({ charges }: SetHookup) => charges.map(charge => charge?.setting.current_A).join()
   return hookups.filter(
-    (hookup, index) =>
-      hookup.power_W > 0 && hookups.findIndex(other => currents(other) === currents(hookup)) === index,
+    (hookup, index) => hookup.power_W > 0 && hookups.findIndex(other => currents(other) === currents(hookup)) === index,
   )
 }
 

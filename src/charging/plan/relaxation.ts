@@ -76,12 +76,7 @@ export function relaxedBound(
 
 const squares = (values: readonly number[]): number => values.reduce((sum, value) => sum + value * value, 0)
 
-function raised(
-  prices: readonly number[],
-  excess: readonly number[],
-  step: number,
-  least = Number.NEGATIVE_INFINITY,
-) {
+function raised(prices: readonly number[], excess: readonly number[], step: number, least = Number.NEGATIVE_INFINITY) {
   return prices.map((price, index) => Math.max(least, price + step * (excess[index] as number)))
 }
 
@@ -126,10 +121,7 @@ function relaxed(
     power: session.sources.map(({ power_W }) => (Number.isFinite(power_W) ? -1 : 0)),
   }
   let value =
-    chosen.value +
-    dot(excess.time, prices.time) +
-    dot(excess.energy, prices.energy) +
-    dot(excess.power, prices.power)
+    chosen.value + dot(excess.time, prices.time) + dot(excess.energy, prices.energy) + dot(excess.power, prices.power)
   ways.forEach((portWays, port) => {
     let best: Filled = { value: 0, takers: [] }
     let way: Way | undefined

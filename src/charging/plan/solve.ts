@@ -4,15 +4,7 @@ import { boundOf } from './bound.ts'
 import { combinationCount, combinationsOf, hasPower } from './combinations.ts'
 import { dealExactly } from './exact.ts'
 import { dealGreedily, dealRoughly } from './greedy.ts'
-import {
-  type Deal,
-  type Hookup,
-  type Hookups,
-  isBetter,
-  type Session,
-  type SessionPlan,
-  type Worth,
-} from './model.ts'
+import { type Deal, type Hookup, type Hookups, isBetter, type Session, type SessionPlan, type Worth } from './model.ts'
 import { multisetsOf, splitCount } from './multisets.ts'
 
 /** Beyond these a proof takes too long: twelve packs all different, and three ports with a dozen hookups each. */

@@ -68,8 +68,7 @@ export function boundsOf({ pack, ...situation }: Situation & { readonly pack: Pa
   const limits = [...rates, ...powerLimits(situation, input, cutoffPack_V, efficiency)].toSorted(byValue)
   const labelled_C = labelRate_C(pack)
   const { recommendedRate_C, highestRate_C } = chemistry
-  const held_C =
-    labelled_C === undefined ? recommendedRate_C.value : Math.min(labelled_C, highestRate_C.value)
+  const held_C = labelled_C === undefined ? recommendedRate_C.value : Math.min(labelled_C, highestRate_C.value)
   const wantedRate_C = Math.min(held_C, band.maxRate_C)
   return {
     cutoff,
@@ -101,11 +100,7 @@ function bandAt({ temperatureBands }: Chemistry, temperature_C: number) {
 }
 
 /** Never above full; lowered by the house, by the temperature, or to the next one that the charger has. */
-function cutoffOf(
-  chemistry: Chemistry,
-  { to, house, charger }: Omit<Situation, 'pack'>,
-  warmest_V: number,
-): Cutoff {
+function cutoffOf(chemistry: Chemistry, { to, house, charger }: Omit<Situation, 'pack'>, warmest_V: number): Cutoff {
   const goal = goalOf(to ?? { kind: 'named', name: 'full' }, chemistry, house)
   const asked_V = goal.kind === 'voltage' ? goal.perCell_V : goal.cutoffPerCell_V
   const house_V = fullVoltage_V(chemistry, house)
@@ -154,9 +149,7 @@ function powerLimits(
   const feed_W = input?.feed?.power_W
   const given_W = feed_W && Math.min(feed_W, sourceShare_W)
   return [
-    ...(charger
-      ? [{ kind: 'charger' as const, value_A: largestStep_A(charger.currents), from: theCharger }]
-      : []),
+    ...(charger ? [{ kind: 'charger' as const, value_A: largestStep_A(charger.currents), from: theCharger }] : []),
     ...byPower('charger power', charger?.power_W, theCharger),
     ...byPower('source', given_W && given_W * efficiency, given_W === feed_W ? theSource : theShare),
   ]

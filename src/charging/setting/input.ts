@@ -47,10 +47,7 @@ export function inputOf({ source, charger, house, sourceSoc }: Fed): Input {
     case 'supply':
       return byOffer(source.offers, charger)
     case 'power bank':
-      return byOffer(
-        source.offers ?? (source.usbPd_W ? pdOffers(source.usbPd_W) : [plainUsbOffer.value]),
-        charger,
-      )
+      return byOffer(source.offers ?? (source.usbPd_W ? pdOffers(source.usbPd_W) : [plainUsbOffer.value]), charger)
     case 'vehicle outlet':
       return source.engine === 'running'
         ? running(source, charger)
@@ -111,12 +108,7 @@ function running(outlet: VehicleOutlet, charger: Charger | undefined): Input {
  * A battery feeds from its resting voltage down to its floors, or to the charger's lowest input where that is higher,
  * and never more than what would sag to the floor at once. What was measured may lie beyond its curve.
  */
-function stored(
-  charged: BatteryStore,
-  most_A: number,
-  charger: Charger | undefined,
-  measured_V?: number,
-): Input {
+function stored(charged: BatteryStore, most_A: number, charger: Charger | undefined, measured_V?: number): Input {
   const highest_V = measured_V ?? charged.rest_V(charged.soc)
   const outside_V = outsideOf([highest_V, highest_V], charger)
   const { minInput_V = 0 } = charger ?? {}

@@ -53,11 +53,8 @@ function settingAt({ situation: { pack, charger } }: Permit, bounds: Bounds, cur
 
 /** Without a charger any current to the digits that are shown (0.01 A, from 10 A 0.1 A), rounded down. */
 function settable_A(charger: Charger | undefined, wanted_A: number, limit_A: number): number {
-  const step_A = charger
-    ? nearestStep_A(charger.currents, wanted_A, limit_A)
-    : roundedDown(Math.min(wanted_A, limit_A))
-  if (step_A === undefined || step_A <= 0)
-    throw new RangeError('a permit for a charger without a fitting step')
+  const step_A = charger ? nearestStep_A(charger.currents, wanted_A, limit_A) : roundedDown(Math.min(wanted_A, limit_A))
+  if (step_A === undefined || step_A <= 0) throw new RangeError('a permit for a charger without a fitting step')
   return step_A
 }
 

@@ -63,8 +63,7 @@ export function chargeOf({ situation }: Permit, { current_A, cutoff }: Setting):
     pack,
     current_A,
     from: startOf(from ?? { kind: 'named', name: 'empty' }, pack.chemistry, house),
-    target:
-      goal.kind === 'soc' ? { ...goal, cutoffPerCell_V } : { kind: 'voltage', perCell_V: cutoffPerCell_V },
+    target: goal.kind === 'soc' ? { ...goal, cutoffPerCell_V } : { kind: 'voltage', perCell_V: cutoffPerCell_V },
     temperature_C,
   }
 }

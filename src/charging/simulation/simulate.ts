@@ -108,9 +108,7 @@ function total(entries: readonly Entry[], series: number, startSoc: number, endS
   return {
     stages,
     duration_s: sum(stages.map(stage => stage.duration_s)),
-    timeToCutoff_s: sum(
-      stages.filter(stage => stage.kind !== 'constant voltage').map(stage => stage.duration_s),
-    ),
+    timeToCutoff_s: sum(stages.filter(stage => stage.kind !== 'constant voltage').map(stage => stage.duration_s)),
     charge_Ah: sum(stages.map(stage => stage.charge_Ah)),
     energy_Wh: sum(stages.map(stage => stage.energy_Wh)),
     heat_Wh: sum(entries.map(entry => entry.heat_Wh)),

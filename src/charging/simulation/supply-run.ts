@@ -25,12 +25,7 @@ export interface SupplyRun {
 export const countedPacks = 200
 
 /** `store` is the battery behind the source, where it can be drained; `soc` how full a power bank is, 0 to 1. */
-export function supplyOf(
-  source: Source,
-  store: BatteryStore | undefined,
-  draws: readonly Draw[],
-  soc = 1,
-): SupplyRun {
+export function supplyOf(source: Source, store: BatteryStore | undefined, draws: readonly Draw[], soc = 1): SupplyRun {
   if (store) return batteryRun(store, draws)
   if (source.kind === 'power bank') return powerBankRun(source.label_Wh, soc, draws)
   return { after: () => ({ sourceLoss_Wh: 0 }) }

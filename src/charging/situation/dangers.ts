@@ -46,10 +46,7 @@ export const dangers = {
   medical: told('refuse', practice('who charges is fit to act')),
   exhaust: told('refuse', 'published warnings on carbon monoxide'),
   hotPlace: told('refuse', packMakers),
-  badTransport: told(
-    'refuse',
-    'ICAO Technical Instructions, IATA DGR 2.3, UN 3480/3481 rules for damaged cells',
-  ),
+  badTransport: told('refuse', 'ICAO Technical Instructions, IATA DGR 2.3, UN 3480/3481 rules for damaged cells'),
   propeller: told('refuse', clubs),
   crashed: told('must', practice('watched apart for half an hour, then judged')),
   tooLow: told('must', practice('a pack run down is measured first')),

@@ -66,9 +66,7 @@ export interface Situation extends Omit<Told, 'dangers' | 'doubts'>, Around {}
 export const situationOf = ({ dangers = [], doubts = [], ...told }: Told, around: Around): Situation => ({
   ...told,
   ...around,
-  dangers: [
-    ...new Set([...dangers, ...(told.board ?? []).flatMap(one => one.dangers ?? []), ...around.dangers]),
-  ],
+  dangers: [...new Set([...dangers, ...(told.board ?? []).flatMap(one => one.dangers ?? []), ...around.dangers])],
   doubts: [...new Set([...doubts, ...around.doubts])],
 })
 

@@ -40,11 +40,7 @@ export function suppliedTo({ situation }: Permit): Supplied {
   return { feed, carried: carriedBySeries(feed, situation.charger, situation.pack) }
 }
 
-function carriedBySeries(
-  feed: Feed,
-  charger: Charger | undefined,
-  { chemistry, series: told }: Pack,
-): Carried[] {
+function carriedBySeries(feed: Feed, charger: Charger | undefined, { chemistry, series: told }: Pack): Carried[] {
   const { minSeries = usualSeries.min, maxSeries = Math.max(usualSeries.max, told) } = charger ?? {}
   const currents = charger?.currents ?? anyCurrent
   const efficiency = charger?.efficiency ?? chargerEfficiency.value
@@ -74,8 +70,7 @@ export const plainCable_A: Cited = {
 
 /** The source as it is behind a USB-C cable for `cable_A`; other sources have leads of their own. */
 export function behindCable(source: Source, cable_A: number): Source {
-  if ((source.kind !== 'supply' && source.kind !== 'power bank') || source.usbPd_W === undefined)
-    return source
+  if ((source.kind !== 'supply' && source.kind !== 'power bank') || source.usbPd_W === undefined) return source
   const offers = (source.kind === 'supply' ? source.offers : pdOffers(source.usbPd_W))
     .filter(({ voltage_V }) => voltage_V <= 20 || cable_A > plainCable_A.value)
     .map(({ voltage_V, current_A }) => ({ voltage_V, current_A: Math.min(current_A, cable_A) }))

@@ -56,8 +56,7 @@ export function batteryStore(pack: Pack, limits: HouseLimits, soc: number): Batt
     loadFloor_V: sourceFloor_V(pack, limits),
     restFloor_V: sourceRestFloor_V(pack, limits),
     rest_V: at => pack.series * restingVoltage(chemistry, at),
-    energyBetween_Wh: (from, to) =>
-      pack.series * pack.capacity_Ah * integrateCurve(chemistry.curve.value, from, to),
+    energyBetween_Wh: (from, to) => pack.series * pack.capacity_Ah * integrateCurve(chemistry.curve.value, from, to),
   }
 }
 

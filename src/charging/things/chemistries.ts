@@ -100,10 +100,7 @@ export const lipo: Chemistry = {
     0.18,
     'six open cells hold 13 % less to 11 % more than their label; packs in use lose up to a fifth before they retire',
   ),
-  resistanceSpread: computed(
-    0.5,
-    'published values in ohm·Ah of one chemistry differ by a factor of two and more',
-  ),
+  resistanceSpread: computed(0.5, 'published values in ohm·Ah of one chemistry differ by a factor of two and more'),
 }
 
 export const lihv: Chemistry = {
@@ -131,10 +128,7 @@ export const liIon: Chemistry = {
   gentleFull_V: practice(4.1, 'a tenth of the capacity given up for longer life'),
   restFloor_V: practice(3.2, 'leaves about a twentieth'),
   loadFloor_V: practice(3.0, 'above the 2.5 V discharge end of cell datasheets'),
-  damage_V: practice(
-    2.5,
-    'the discharge end of cell datasheets: a cell that rests below it was over-discharged',
-  ),
+  damage_V: practice(2.5, 'the discharge end of cell datasheets: a cell that rests below it was over-discharged'),
   precharge_V: published(2.8, prechargeChips),
   recommendedRate_C: practice(0.5, 'standard charge of cell datasheets'),
   highestRate_C: practice(1, 'rapid charge of most cell datasheets; a datasheet may say less or more'),

@@ -26,10 +26,7 @@ const table = 'Battery Council International table of volts at rest'
 
 export const leadAcidLimits: Readonly<Record<LeadAcidKind, LeadAcidLimits>> = {
   starter: {
-    share: practice(
-      0.2,
-      'a starter battery gives a fifth of its label at most, so that it starts the engine',
-    ),
+    share: practice(0.2, 'a starter battery gives a fifth of its label at most, so that it starts the engine'),
     restFloor_V: practice(12.3, `a starter battery keeps more than half of its charge; ${table}`),
     loadFloor_V: practice(12.2, 'a tenth of a volt below its rest, while it feeds a charger'),
   },
@@ -40,8 +37,7 @@ export const leadAcidLimits: Readonly<Record<LeadAcidKind, LeadAcidLimits>> = {
   },
 }
 
-export const leadAcidLimitsOf = ({ battery = 'starter' }: VehicleOutlet): LeadAcidLimits =>
-  leadAcidLimits[battery]
+export const leadAcidLimitsOf = ({ battery = 'starter' }: VehicleOutlet): LeadAcidLimits => leadAcidLimits[battery]
 
 export const starterRest_V = practice(
   12.45,

@@ -18,22 +18,15 @@ export function nearestStep_A(currents: CurrentSteps, wanted_A: number, limit_A:
   const candidates = currents.kind === 'list' ? currents.steps_A : aroundInRange(currents, wanted_A, limit_A)
   const allowed = candidates.filter(step_A => step_A <= limit_A).sort((a, b) => a - b)
   return allowed.reduce<number | undefined>(
-    (best, step_A) =>
-      best === undefined || Math.abs(step_A - wanted_A) < Math.abs(best - wanted_A) ? step_A : best,
+    (best, step_A) => (best === undefined || Math.abs(step_A - wanted_A) < Math.abs(best - wanted_A) ? step_A : best),
     undefined,
   )
 }
 
 /** The next step above or below `current_A`, where there is one. */
-export function neighbourStep_A(
-  currents: CurrentSteps,
-  current_A: number,
-  direction: 1 | -1,
-): number | undefined {
+export function neighbourStep_A(currents: CurrentSteps, current_A: number, direction: 1 | -1): number | undefined {
   const candidates =
-    currents.kind === 'list'
-      ? currents.steps_A
-      : [rangeStep(currents, indexIn(currents, current_A) + direction)]
+    currents.kind === 'list' ? currents.steps_A : [rangeStep(currents, indexIn(currents, current_A) + direction)]
   const beyond = candidates.filter(
     step_A =>
       (step_A - current_A) * direction > 1e-6 &&
@@ -46,8 +39,7 @@ export function neighbourStep_A(
 
 type Range = Extract<CurrentSteps, { kind: 'range' }>
 
-const indexIn = ({ from_A, increment_A }: Range, current_A: number): number =>
-  (current_A - from_A) / increment_A
+const indexIn = ({ from_A, increment_A }: Range, current_A: number): number => (current_A - from_A) / increment_A
 
 /** A few steps about the wanted current or the limit, whichever is lower, and the first. */
 function aroundInRange(range: Range, wanted_A: number, limit_A: number): number[] {

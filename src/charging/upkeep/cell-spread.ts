@@ -74,16 +74,11 @@ const doubled = 1.7
 const meterError_V = 0.02
 
 /** What shows that the readings are not those of the cells of this pack; such readings judge no cell. */
-export function readingFault(
-  { chemistry, series }: Pack,
-  cells_V: readonly number[],
-): ReadingFault | undefined {
+export function readingFault({ chemistry, series }: Pack, cells_V: readonly number[]): ReadingFault | undefined {
   const most_V = chemistry.full_V.value + meterError_V
   const sorted = cells_V.toSorted((a, b) => a - b)
   const middle_V = sorted[Math.floor((sorted.length - 1) / 2)] as number
-  const cell = cells_V.findIndex(
-    cell_V => cell_V < nothing_V || (cell_V > most_V && cell_V > doubled * middle_V),
-  )
+  const cell = cells_V.findIndex(cell_V => cell_V < nothing_V || (cell_V > most_V && cell_V > doubled * middle_V))
   if (cell >= 0) return { kind: 'lead', cell, cell_V: cells_V[cell] as number }
   return cells_V.length === series ? undefined : { kind: 'count', readings: cells_V.length, series }
 }

@@ -40,18 +40,14 @@ export const leastShare: Cited = {
 export const mostPutBack: Cited = {
   value: 1.1,
   standing: 'common practice',
-  source:
-    'a sound pack takes back hardly more than its label; a charger set wrong, or a hurt cell, takes more',
+  source: 'a sound pack takes back hardly more than its label; a charger set wrong, or a hurt cell, takes more',
 }
 
 /** What is left in doubt where the charge moved is known: as measured by a full cycle. */
 const cycleSpread = 0.03
 
 /** Undefined where the start is not known, or the charge moved, or may have moved, too small a share of the capacity. */
-export function capacityReading(
-  pack: Pack,
-  { charge_Ah, from, to }: ChargeNote,
-): CapacityReading | undefined {
+export function capacityReading(pack: Pack, { charge_Ah, from, to }: ChargeNote): CapacityReading | undefined {
   if (!from) return undefined
   const start = chargeIn(pack, from)
   const end = chargeIn(pack, to)

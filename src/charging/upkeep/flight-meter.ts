@@ -29,10 +29,7 @@ export const chargeGivenBack: Cited = {
 }
 
 /** Long flights count for more than short ones. Undefined where there is none. */
-export function meterCorrection(
-  flights: readonly FlightCount[],
-  scale?: number,
-): MeterCorrection | undefined {
+export function meterCorrection(flights: readonly FlightCount[], scale?: number): MeterCorrection | undefined {
   if (flights.length === 0) return undefined
   const ratios = flights.map(({ putBack_Ah, counted_Ah }) => putBack_Ah / counted_Ah)
   const sum = (of: (flight: FlightCount) => number) => flights.reduce((all, flight) => all + of(flight), 0)

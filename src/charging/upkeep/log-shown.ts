@@ -47,8 +47,7 @@ export const chargeShown = (pack: Pack, note: ChargeNote, duration_s: number | u
   ...cellsShown(pack, note),
 })
 
-export const meanCurrent_A = (charge_Ah: number, duration_s: number): number =>
-  (charge_Ah * 3600) / duration_s
+export const meanCurrent_A = (charge_Ah: number, duration_s: number): number => (charge_Ah * 3600) / duration_s
 
 const putBackShare = ({ capacity_Ah }: Pack, { charge_Ah }: ChargeNote): number => charge_Ah / capacity_Ah
 

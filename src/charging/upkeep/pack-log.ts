@@ -39,11 +39,7 @@ export function judgeLog(pack: Pack, notes: readonly ChargeNote[]): PackLog {
   })
   const capacity = capacityOver(readings.flatMap(reading => reading.capacity ?? []))
   const resistance = resistanceOver(readings.flatMap(reading => reading.at25C_ohm ?? []))
-  const signs = [
-    ...capacitySigns(pack, capacity),
-    ...resistanceSigns(pack, resistance),
-    ...cellSigns(pack, notes),
-  ]
+  const signs = [...capacitySigns(pack, capacity), ...resistanceSigns(pack, resistance), ...cellSigns(pack, notes)]
   const told = capacity || resistance || notes.some(({ cells_V }) => cells_V)
   return {
     readings,

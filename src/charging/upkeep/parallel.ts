@@ -80,8 +80,7 @@ export function boardOf({ situation: { board = [], house } }: Permit): Board {
   const flows = equalise(packs)
   const shares = packs.map(({ pack }, index) => {
     const { firstMinute_A } = flows[index] as Flow
-    const most_A =
-      firstMinute_A > 0 ? chargeLimit_A(pack, house) : batterySourceRate_C.value * pack.capacity_Ah
+    const most_A = firstMinute_A > 0 ? chargeLimit_A(pack, house) : batterySourceRate_C.value * pack.capacity_Ah
     return Math.abs(firstMinute_A) / most_A
   })
   return {
@@ -114,8 +113,7 @@ export function equalise(packs: readonly BoardPack[]): Flow[] {
     const inner_V = cells.map((cell, index) => innerVoltage(cell, moments[index] as Moment))
     const conductance = cells.map(cell => 1 / cell.series_ohm)
     const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0)
-    const board_V =
-      sum(inner_V.map((volts, index) => volts * (conductance[index] as number))) / sum(conductance)
+    const board_V = sum(inner_V.map((volts, index) => volts * (conductance[index] as number))) / sum(conductance)
     return inner_V.map((volts, index) => (board_V - volts) * (conductance[index] as number))
   }
   const starts = packs.map(startingCell)
@@ -128,8 +126,7 @@ export function equalise(packs: readonly BoardPack[]): Flow[] {
       const current_A = flow_A[index] as number
       return advance(cells[index] as Cell, { ...moment, current_A }, step_s, current_A)
     })
-    if (time_s < 60)
-      moved_Ah = moved_Ah.map((moved, index) => moved + ((flow_A[index] as number) * step_s) / 3600)
+    if (time_s < 60) moved_Ah = moved_Ah.map((moved, index) => moved + ((flow_A[index] as number) * step_s) / 3600)
   }
   const later_A = meshed_A(moments)
   return cells.map((_, index) => ({

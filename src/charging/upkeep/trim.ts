@@ -23,11 +23,7 @@ export type Trim = 'within tolerance' | 'charges low' | 'charges high'
 export function trimOf({ shown_V, measured_V }: { readonly shown_V: number; readonly measured_V: number }) {
   const error_V = Number((measured_V - shown_V).toFixed(6))
   const kind: Trim =
-    Math.abs(error_V) <= trimTolerance_V.value
-      ? 'within tolerance'
-      : error_V > 0
-        ? 'charges high'
-        : 'charges low'
+    Math.abs(error_V) <= trimTolerance_V.value ? 'within tolerance' : error_V > 0 ? 'charges high' : 'charges low'
   return { error_V, kind }
 }
 

@@ -47,12 +47,7 @@ const emptySeries = (name: string) => ({
 })
 
 /** Every second stage lightly shaded, its name above it. */
-function stageLayer(
-  chart: LineChart,
-  marks: readonly Mark[],
-  colours: Colours,
-  { left_px, wide_px }: Plot,
-): object {
+function stageLayer(chart: LineChart, marks: readonly Mark[], colours: Colours, { left_px, wide_px }: Plot): object {
   const { min, max } = numberEnds(chart)
   const starts = [extent(chart)[0], ...marks.map(({ x }) => x)]
   const px = (x: number) => left_px + ((x - min) / (max - min)) * wide_px

@@ -12,8 +12,7 @@ import { timelineHeight_px, timelineOption } from './timeline.ts'
 const scale = 2
 
 /** Path of a font of ours: no picture depends on the fonts of the system. */
-export const fontFile = (name: string): string =>
-  fileURLToPath(import.meta.resolve(`dejavu-fonts-ttf/ttf/${name}`))
+export const fontFile = (name: string): string => fileURLToPath(import.meta.resolve(`dejavu-fonts-ttf/ttf/${name}`))
 
 /**
  * The chart as SVG, 400 px wide, on an opaque ground of its own; its title and `alternative` are inside as
@@ -45,5 +44,4 @@ export async function drawPng(chart: Chart, theme: Theme = 'light'): Promise<Buf
 
 const escapes: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;' }
 
-const escapeXml = (text: string): string =>
-  drawable(text).replace(/[&<>]/g, found => escapes[found] as string)
+const escapeXml = (text: string): string => drawable(text).replace(/[&<>]/g, found => escapes[found] as string)

@@ -6,11 +6,7 @@ import { roundStep } from './frame.ts'
 /** From the first to the last x that anything in the chart has. */
 export function extent(chart: LineChart): readonly [number, number] {
   const xs = chart.series.flatMap(({ points }) => points.map(([x]) => x))
-  const all = [
-    ...xs,
-    ...(chart.marks ?? []).map(({ x }) => x),
-    ...(chart.band ? [chart.band.from, chart.band.to] : []),
-  ]
+  const all = [...xs, ...(chart.marks ?? []).map(({ x }) => x), ...(chart.band ? [chart.band.from, chart.band.to] : [])]
   return all.length === 0 ? [0, 1] : [Math.min(...all), Math.max(...all)]
 }
 

@@ -16,8 +16,7 @@ export const linesHeight_px = 300
 export function linesOption(chart: LineChart, colours: Colours): EChartsCoreOption {
   const twoAxes = chart.yLabels.length > 1
   const entries = legendEntries(chart)
-  const top_px =
-    titleHeight_px(chart) + legendHeight_px(entries.map(({ name }) => name)) + (chart.marks ? 28 : 12)
+  const top_px = titleHeight_px(chart) + legendHeight_px(entries.map(({ name }) => name)) + (chart.marks ? 28 : 12)
   const plot_px = width_px - sideOfAxis_px - (twoAxes ? sideOfAxis_px : sideOfNothing_px)
   return {
     ...frame(chart, colours),
@@ -94,11 +93,7 @@ function yAxis(chart: LineChart, label: string, index: number, colours: Colours)
   }
 }
 
-function lineSeries(
-  { name, points, axis = 0, readings = false }: Series,
-  index: number,
-  { inks }: Colours,
-): object {
+function lineSeries({ name, points, axis = 0, readings = false }: Series, index: number, { inks }: Colours): object {
   const color = nth(inks, index)
   return {
     type: 'line',

@@ -147,12 +147,7 @@ function barSeries(
   }
 }
 
-function markLayer(
-  { marks = [] }: TimelineChart,
-  colours: Colours,
-  left_px: number,
-  perUnit_px: number,
-): object {
+function markLayer({ marks = [] }: TimelineChart, colours: Colours, left_px: number, perUnit_px: number): object {
   const beyondEdge_px = (x: number, label: string) =>
     Math.max(0, left_px + x * perUnit_px + textWidth(label, fontSize_px) / 2 + 4 - width_px)
 

@@ -52,8 +52,7 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
       if (isSlash(interaction)) await slash(interaction, responder, occasion)
       else if (interaction.type === InteractionType.ApplicationCommandAutocomplete)
         await suggest(interaction, responder, occasion)
-      else if (interaction.type === InteractionType.MessageComponent)
-        await press(interaction, responder, occasion)
+      else if (interaction.type === InteractionType.MessageComponent) await press(interaction, responder, occasion)
       else log.warn({ type: interaction.type }, 'an interaction of a kind that we never offer is left')
     } catch (error) {
       log.error({ error: describeFault(error), interaction: interaction.id }, 'an answer was not delivered')
@@ -75,15 +74,9 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
     return may ? compose(question, occasion, 'brief') : asComposed(publicOnly)
   }
 
-  async function suggest(
-    { data }: APIApplicationCommandAutocompleteInteraction,
-    to: Responder,
-    occasion: Occasion,
-  ) {
+  async function suggest({ data }: APIApplicationCommandAutocompleteInteraction, to: Responder, occasion: Occasion) {
     const { question, focused } = readSlash(data)
-    const values = focused
-      ? await assistant.complete(question.command, focused.option, focused.text, occasion)
-      : []
+    const values = focused ? await assistant.complete(question.command, focused.option, focused.text, occasion) : []
     const choices = values
       .filter(value => value !== '' && value.length <= longestChoice)
       .map(value => ({ name: value, value }))

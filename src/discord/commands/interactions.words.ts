@@ -19,7 +19,6 @@ export const onlyModerators = (option: string): Problem =>
   new Problem({
     what: ({ say }) => say`Here only moderators may have an answer that only they see.`,
     token: option,
-    expected: ({ say, own }) =>
-      say`the question without "${own(option)}", or asked in a direct message to me`,
+    expected: ({ say, own }) => say`the question without "${own(option)}", or asked in a direct message to me`,
     example: `${option}: False`,
   })

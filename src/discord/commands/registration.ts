@@ -1,12 +1,6 @@
 // Which slash commands Discord has of ours: set by the registration script, compared at every start.
 
-import {
-  type APIApplication,
-  type APIApplicationCommand,
-  type APIPartialGuild,
-  REST,
-  Routes,
-} from 'discord.js'
+import { type APIApplication, type APIApplicationCommand, type APIPartialGuild, REST, Routes } from 'discord.js'
 import type { Entry } from '../../assistant/command.ts'
 import { english } from '../../ground/locale.ts'
 import type { Log } from '../../program/log.ts'
@@ -67,10 +61,7 @@ export async function logDifference(
 }
 
 /** The names of commands that Discord lacks, has otherwise, or has too many. */
-export function differences(
-  wanted: readonly SlashCommand[],
-  there: readonly { readonly name: string }[],
-): string[] {
+export function differences(wanted: readonly SlashCommand[], there: readonly { readonly name: string }[]): string[] {
   const lacking = wanted.filter(
     command =>
       !holds(

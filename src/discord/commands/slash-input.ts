@@ -23,13 +23,9 @@ type Data = Pick<APIChatInputApplicationCommandInteractionData, 'name'> & {
 export function readSlash({ name, options = [] }: Data): SlashInput {
   const [sub] = options
   const isFamily = sub?.type === ApplicationCommandOptionType.Subcommand
-  const filled = (
-    isFamily ? (sub.options ?? []) : options
-  ) as APIApplicationCommandInteractionDataBasicOption[]
+  const filled = (isFamily ? (sub.options ?? []) : options) as APIApplicationCommandInteractionDataBasicOption[]
   const command = isFamily ? `${name} ${sub.name}` : name
-  const texts = filled.flatMap(option =>
-    option.type === ApplicationCommandOptionType.String ? [option] : [],
-  )
+  const texts = filled.flatMap(option => (option.type === ApplicationCommandOptionType.String ? [option] : []))
   const focused = texts.find(option => option.focused)
   return {
     question: { command, options: Object.fromEntries(texts.map(option => [option.name, option.value])) },

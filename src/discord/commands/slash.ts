@@ -21,28 +21,16 @@ export const privateOption = 'private'
 const longestDescription = 100
 
 /** Two-word names become subcommands. Throws an Error where a name is both a command and a family. */
-export function slashCommands(
-  commands: readonly Entry[],
-  locale: Locale,
-  table = localizations,
-): SlashCommand[] {
+export function slashCommands(commands: readonly Entry[], locale: Locale, table = localizations): SlashCommand[] {
   return [...families(commands)].map(([name, members]) => {
     const only = members.find(member => member.name === name)
     if (only && members.length > 1) throw new Error(`"${name}" is both a command and a family of commands`)
     return {
       type: ApplicationCommandType.ChatInput,
-      ...(only
-        ? entitled(name, only.words(locale).summary, table)
-        : entitled(name, familySummary(members), table)),
-      options: only
-        ? optionsOf(only, locale, table)
-        : members.map(member => subcommand(member, locale, table)),
+      ...(only ? entitled(name, only.words(locale).summary, table) : entitled(name, familySummary(members), table)),
+      options: only ? optionsOf(only, locale, table) : members.map(member => subcommand(member, locale, table)),
       integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
-      contexts: [
-        InteractionContextType.Guild,
-        InteractionContextType.BotDM,
-        InteractionContextType.PrivateChannel,
-      ],
+      contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
     }
   })
 }
@@ -53,14 +41,9 @@ function families(commands: readonly Entry[]): Map<string, Entry[]> {
 
 const lastWord = (name: string): string => name.split(' ')[1] ?? name
 
-const familySummary = (members: readonly Entry[]): string =>
-  members.map(({ name }) => lastWord(name)).join(', ')
+const familySummary = (members: readonly Entry[]): string => members.map(({ name }) => lastWord(name)).join(', ')
 
-function subcommand(
-  member: Entry,
-  locale: Locale,
-  table: Localizations,
-): APIApplicationCommandSubcommandOption {
+function subcommand(member: Entry, locale: Locale, table: Localizations): APIApplicationCommandSubcommandOption {
   return {
     type: ApplicationCommandOptionType.Subcommand,
     ...entitled(lastWord(member.name), member.words(locale).summary, table),
@@ -102,9 +85,7 @@ function entitled(name: string, description: string, table: Localizations) {
   return {
     name,
     description:
-      description.length > longestDescription
-        ? `${description.slice(0, longestDescription - 1)}…`
-        : description,
+      description.length > longestDescription ? `${description.slice(0, longestDescription - 1)}…` : description,
     ...(name_localizations ? { name_localizations } : {}),
     ...(description_localizations ? { description_localizations } : {}),
   }

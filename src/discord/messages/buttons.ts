@@ -1,11 +1,6 @@
 // The buttons under an answer: its working, and the "what if" questions it suggests.
 
-import {
-  type APIActionRowComponent,
-  type APIButtonComponentWithCustomId,
-  ButtonStyle,
-  ComponentType,
-} from 'discord.js'
+import { type APIActionRowComponent, type APIButtonComponentWithCustomId, ButtonStyle, ComponentType } from 'discord.js'
 import type { Reply } from '../../assistant/reply.ts'
 import { type View, writeCustomId } from './custom-id.ts'
 
@@ -24,8 +19,7 @@ export const questionsBehind = ({ question, followUps }: Reply): string[] => [
 ]
 
 /** Where there is no verdict and no figure, as in help, the working is the answer: it is shown at once. */
-export const isAllWorking = ({ verdict, figures }: Reply): boolean =>
-  verdict === undefined && figures.length === 0
+export const isAllWorking = ({ verdict, figures }: Reply): boolean => verdict === undefined && figures.length === 0
 
 export type ButtonRow = APIActionRowComponent<APIButtonComponentWithCustomId>
 
@@ -55,7 +49,5 @@ export function buttonRows(reply: Reply, view: View, ids: QuestionIds): ButtonRo
 }
 
 function chunks<T>(items: readonly T[], size: number): T[][] {
-  return Array.from({ length: Math.ceil(items.length / size) }, (_, at) =>
-    items.slice(at * size, (at + 1) * size),
-  )
+  return Array.from({ length: Math.ceil(items.length / size) }, (_, at) => items.slice(at * size, (at + 1) * size))
 }

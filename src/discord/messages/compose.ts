@@ -82,9 +82,6 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
 export const asComposed = (reply: Reply): Composed => ({ reply, message: renderReply(reply), files: [] })
 
 /** So that buttons can ask them. */
-export async function keepQuestions(
-  questions: QuestionMemory,
-  texts: readonly string[],
-): Promise<QuestionIds> {
+export async function keepQuestions(questions: QuestionMemory, texts: readonly string[]): Promise<QuestionIds> {
   return new Map(await Promise.all(texts.map(async text => [text, await questions.keep(text)] as const)))
 }

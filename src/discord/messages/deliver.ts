@@ -34,9 +34,7 @@ export async function deliver(
   if (inTime) {
     const { message, files } = inTime
     const data = { ...message, ...flagsOf(privately || isOwnMistake(inTime)) }
-    const type = inPlace
-      ? InteractionResponseType.UpdateMessage
-      : InteractionResponseType.ChannelMessageWithSource
+    const type = inPlace ? InteractionResponseType.UpdateMessage : InteractionResponseType.ChannelMessageWithSource
     await isAcknowledged(responder.acknowledge({ type, data } as APIInteractionResponse, files), log)
     return
   }
@@ -57,8 +55,7 @@ export async function deliver(
 }
 
 /** The asker can mend it, so nobody else needs to see it. */
-const isOwnMistake = ({ reply }: Composed): boolean =>
-  reply.problem !== undefined && reply.fault === undefined
+const isOwnMistake = ({ reply }: Composed): boolean => reply.problem !== undefined && reply.fault === undefined
 
 /** False where the interaction has expired; then nothing more can be said. */
 export async function isAcknowledged(sending: Promise<void>, log: Log): Promise<boolean> {

@@ -58,10 +58,7 @@ export const retire = lessonData({
         [floor_V + 0.02, floor_V + 0.2],
       ])
       const rest_V = draw.int(Math.ceil(from_V * 100), Math.floor(to_V * 100)) / 100
-      const { found, permit } = judged(
-        { act: 'charge', pack, from: { kind: 'rest', perCell_V: rest_V } },
-        house,
-      )
+      const { found, permit } = judged({ act: 'charge', pack, from: { kind: 'rest', perCell_V: rest_V } }, house)
       const isLow = found.some(({ key }) => key === 'slowStart' || key === 'belowFloor')
       const right: Charging = permit ? (isLow ? 'careful' : 'usual') : 'gone'
       return { choices: chargings, right, chemistry: pack.chemistry, rest_V, damage_V, floor_V }

@@ -4,9 +4,7 @@ import type { doubts } from '../../charging/situation/doubts.ts'
 import type { WordsOf } from './lines.ts'
 
 export const doubtWords: WordsOf<typeof doubts> = ({ say }) => ({
-  chemistryAssumed: () => [
-    say`The type of the cells was not said: read it off the label before you set anything.`,
-  ],
+  chemistryAssumed: () => [say`The type of the cells was not said: read it off the label before you set anything.`],
   notUnderstood: () => [
     say`Some words of the question were not understood: look at what was read before you follow this.`,
   ],

@@ -147,9 +147,7 @@ export const limitWords: WordsOf<typeof limits> = locale => {
       say`${met} packs charge at once: lay them apart on a surface that cannot burn, in the shade, and stay where you see every one of them.`,
     ],
     cool: () => [say`Bring a cool pack indoors until the cells are warm: they take a charge better.`],
-    dischargeRate: ({ met }) => [
-      say`The ${met} on its label is what it can give in flight, not a charge rate.`,
-    ],
+    dischargeRate: ({ met }) => [say`The ${met} on its label is what it can give in flight, not a charge rate.`],
     thickLeads: () => [
       say`At this current feel plugs and leads after some minutes: too warm to hold means stop, and use larger ones.`,
     ],

@@ -24,6 +24,4 @@ export interface Met {
   readonly found: Found
 }
 
-export type WordsOf<T extends Readonly<Record<string, { readonly weight: Weight }>>> = (
-  locale: Locale,
-) => RuleWords<T>
+export type WordsOf<T extends Readonly<Record<string, { readonly weight: Weight }>>> = (locale: Locale) => RuleWords<T>

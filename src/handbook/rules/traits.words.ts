@@ -14,18 +14,12 @@ export const traitWords: WordsOf<typeof traits> = ({ say, show, own }) => ({
       say`The battery of the vehicle was not measured: measure it at rest first. Stop at ${of(restFloor_V.value)} at rest or ${of(loadFloor_V.value)} under load at its poles, and take ${show.percent(share.value)} of its label at most.`,
     ]
   },
-  starter: () => [
-    say`With the engine off the vehicle may not start again: watch the volts, and stop in time.`,
-  ],
-  engineRuns: () => [
-    say`Run an engine only in the open, parked, and charge outside the cabin: never while driving.`,
-  ],
+  starter: () => [say`With the engine off the vehicle may not start again: watch the volts, and stop in time.`],
+  engineRuns: () => [say`Run an engine only in the open, parked, and charge outside the cabin: never while driving.`],
   batterySource: () => [
     say`The source is a battery too: set an alarm at its stop volts, watch its lowest cell, and unplug it there.`,
   ],
-  powerBank: () => [
-    say`Keep the power bank in the shade and uncovered. If it switches off, lower the current.`,
-  ],
+  powerBank: () => [say`Keep the power bank in the shade and uncovered. If it switches off, lower the current.`],
   board: () => [
     say`Measure every pack before you plug it in: main plugs first, balance plugs after, a fuse for each pack. One bad cell is fed by all the others.`,
   ],
@@ -35,12 +29,8 @@ export const traitWords: WordsOf<typeof traits> = ({ say, show, own }) => ({
   neverOtherMode: ({ found }) => [
     say`Set the charger to ${own(found.known.situation.pack?.chemistry.name ?? '')}: the cutoff of other types overcharges these cells (${show.perCell(found.known.situation.pack?.chemistry.full_V.value ?? 0)} is full).`,
   ],
-  singleCell: () => [
-    say`Single cells share plugs of opposite polarity: check plus and minus before you connect it.`,
-  ],
-  balance: () => [
-    say`Balance lead on, balance mode, and the cell count on the charger is the one on the label.`,
-  ],
+  singleCell: () => [say`Single cells share plugs of opposite polarity: check plus and minus before you connect it.`],
+  balance: () => [say`Balance lead on, balance mode, and the cell count on the charger is the one on the label.`],
   labelRate: () => [
     say`Take the charge rate from the label, not the large C number beside it: that one is for flying.`,
   ],

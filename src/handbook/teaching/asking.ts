@@ -59,10 +59,7 @@ export function posed(drawn: Drawn, put: Put<Drawn>, locale: Locale): DrawnQuest
     : posedChoice(drawn, put as Put<DrawnChoice<unknown>>, locale)
 }
 
-function posedQuantity(
-  { quantity, value, tolerance }: DrawnQuantity,
-  put: Put<DrawnQuantity>,
-): DrawnQuestion {
+function posedQuantity({ quantity, value, tolerance }: DrawnQuantity, put: Put<DrawnQuantity>): DrawnQuestion {
   const { read, write } = notations[quantity]
   return {
     ...put,

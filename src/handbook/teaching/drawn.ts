@@ -24,8 +24,7 @@ export const drawnPack = (draw: Draw, chemistry: Chemistry = drawnChemistry(draw
   packOf({ chemistry, series: draw.int(2, 6), capacity_Ah: drawnCapacity_Ah(draw) })
 
 /** The same judgement that an answer rests on: no lesson teaches what would be refused. */
-export const judged = (told: Told, house: HouseLimits) =>
-  judge(situationOf(told, { house, dangers: [], doubts: [] }))
+export const judged = (told: Told, house: HouseLimits) => judge(situationOf(told, { house, dangers: [], doubts: [] }))
 
 /** Undefined where a charge of it is refused. */
 export function settingOf(told: Omit<Told, 'act'>, house: HouseLimits): Setting | undefined {

@@ -38,8 +38,7 @@ export interface LessonData<T, E, Q extends Questions> {
   readonly questions: Q
 }
 
-export const lessonData = <T, E, const Q extends Questions>(data: LessonData<T, E, Q>): LessonData<T, E, Q> =>
-  data
+export const lessonData = <T, E, const Q extends Questions>(data: LessonData<T, E, Q>): LessonData<T, E, Q> => data
 
 /** A question in words. */
 export type Put<D extends Drawn> =

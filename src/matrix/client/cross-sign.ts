@@ -13,9 +13,7 @@ export async function crossSign(client: MatrixClient, { login }: MatrixSettings,
   try {
     if (!crypto || (await crypto.isCrossSigningReady())) return
     if (await crypto.userHasCrossSigningKeys(client.getSafeUserId(), true)) {
-      log.warn(
-        'the Matrix account has a verified identity of its own: verify this device from another session of it',
-      )
+      log.warn('the Matrix account has a verified identity of its own: verify this device from another session of it')
       return
     }
     await crypto.bootstrapCrossSigning({
@@ -32,9 +30,6 @@ export async function crossSign(client: MatrixClient, { login }: MatrixSettings,
       },
     })
   } catch (error) {
-    log.warn(
-      { error: describeError(error) },
-      'the Matrix device stays unverified: the server took no signing keys',
-    )
+    log.warn({ error: describeError(error) }, 'the Matrix device stays unverified: the server took no signing keys')
   }
 }

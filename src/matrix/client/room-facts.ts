@@ -57,8 +57,7 @@ export function missingPermission(room: Room, deed: Deed): Said | undefined {
   const may = isState ? state.maySendStateEvent(type, myUserId) : state.maySendEvent(type, myUserId)
   if (may) return undefined
   const levels = state.getStateEvents('m.room.power_levels', '')?.getContent() ?? {}
-  const needed =
-    levels.events?.[type] ?? (isState ? (levels.state_default ?? 50) : (levels.events_default ?? 0))
+  const needed = levels.events?.[type] ?? (isState ? (levels.state_default ?? 50) : (levels.events_default ?? 0))
   const mine = room.getMember(myUserId)?.powerLevel ?? 0
   return permissionWanted(deed, room.name, Number(needed), mine)
 }

@@ -64,10 +64,7 @@ function writeSession(file: string, session: Session): void {
   renameSync(`${file}.new`, file)
 }
 
-const fits = (
-  { homeserver, userId, accessToken }: Session,
-  { homeserver: wanted, login }: MatrixSettings,
-): boolean =>
+const fits = ({ homeserver, userId, accessToken }: Session, { homeserver: wanted, login }: MatrixSettings): boolean =>
   homeserver === wanted && ('user' in login ? userId === login.user : accessToken === login.accessToken)
 
 /**
@@ -98,9 +95,7 @@ async function logIn(settings: MatrixSettings, device: string | undefined): Prom
     }
     if (!(error instanceof MatrixError)) throw error
     const secret = 'accessToken' in login ? 'MATRIX_ACCESS_TOKEN' : 'MATRIX_PASSWORD'
-    throw new ConfigError(
-      `${secret}: the Matrix server does not let us in (${error.errcode}: ${error.error}).`,
-    )
+    throw new ConfigError(`${secret}: the Matrix server does not let us in (${error.errcode}: ${error.error}).`)
   }
 }
 

@@ -19,9 +19,7 @@ export function matrixSettings(config: Config): MatrixSettings | undefined {
   const { MATRIX_HOMESERVER: homeserver, MATRIX_STORE_KEY: storeKey } = config
   if (homeserver === undefined) return undefined
   if (storeKey === undefined) {
-    throw new ConfigError(
-      'MATRIX_STORE_KEY: needed with MATRIX_HOMESERVER; it encrypts the message keys on disk',
-    )
+    throw new ConfigError('MATRIX_STORE_KEY: needed with MATRIX_HOMESERVER; it encrypts the message keys on disk')
   }
   return {
     homeserver,

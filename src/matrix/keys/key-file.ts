@@ -97,9 +97,7 @@ export class KeyFile {
   }
 
   deleteIndex(database: string, store: string, name: string): void {
-    this.#db
-      .prepare('DELETE FROM store_index WHERE database = ? AND store = ? AND name = ?')
-      .run(database, store, name)
+    this.#db.prepare('DELETE FROM store_index WHERE database = ? AND store = ? AND name = ?').run(database, store, name)
   }
 
   databases(): KeptDatabase[] {
@@ -118,11 +116,7 @@ export class KeyFile {
     return this.#rows('SELECT name, options FROM store WHERE database = ?', database).map(store => {
       const name = String(store.name)
       const indexes = this.#rows('SELECT * FROM store_index WHERE database = ? AND store = ?', database, name)
-      const records = this.#rows(
-        'SELECT key, value FROM record WHERE database = ? AND store = ?',
-        database,
-        name,
-      )
+      const records = this.#rows('SELECT key, value FROM record WHERE database = ? AND store = ?', database, name)
       return {
         name,
         options: JSON.parse(String(store.options)),
@@ -151,7 +145,6 @@ export const valueBytes = (value: unknown): Uint8Array => serialize(value)
 function keyText(key: unknown): string {
   const keepable = (part: unknown): boolean =>
     typeof part === 'string' || Number.isFinite(part) || (Array.isArray(part) && part.every(keepable))
-  if (!keepable(key))
-    throw new TypeError('a key of the message store must be text, a number or a list of these')
+  if (!keepable(key)) throw new TypeError('a key of the message store must be text, a number or a list of these')
   return JSON.stringify(key)
 }

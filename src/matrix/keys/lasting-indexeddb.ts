@@ -18,10 +18,7 @@ export interface LastingIndexedDB {
  * Opens the file at `path`, or makes it, and gives an IndexedDB with what it holds. `onLost` is told when a finished
  * transaction could not be written (a full disk): then memory is ahead of the file, and the process should end.
  */
-export async function openLastingIndexedDB(
-  path: string,
-  onLost: (error: unknown) => void,
-): Promise<LastingIndexedDB> {
+export async function openLastingIndexedDB(path: string, onLost: (error: unknown) => void): Promise<LastingIndexedDB> {
   const file = new KeyFile(path)
   const memory = new MemoryFactory()
   for (const kept of file.databases()) await restore(memory, kept)

@@ -65,8 +65,7 @@ function noteDelete(store: ObjectStore, query?: unknown): void {
   const keys = store.getAllKeys(query)
   const { name } = store
   keys.addEventListener('success', () => {
-    for (const key of keys.result)
-      noteChange(store, database => file => file.deleteRecord(database, name, key))
+    for (const key of keys.result) noteChange(store, database => file => file.deleteRecord(database, name, key))
   })
 }
 
@@ -111,26 +110,17 @@ wrap<ObjectStore, 'clear'>(IDBObjectStore, 'clear', (store, clear) => () => {
   return clear()
 })
 
-wrap<ObjectStore, 'createIndex'>(
-  IDBObjectStore,
-  'createIndex',
-  (store, create) =>
-    (name, keyPath, options = {}) => {
-      noteChange(store, database => file => file.putIndex(database, store.name, { name, keyPath, options }))
-      return create(name, keyPath, options)
-    },
-)
+wrap<ObjectStore, 'createIndex'>(IDBObjectStore, 'createIndex', (store, create) => (name, keyPath, options = {}) => {
+  noteChange(store, database => file => file.putIndex(database, store.name, { name, keyPath, options }))
+  return create(name, keyPath, options)
+})
 
 wrap<ObjectStore, 'deleteIndex'>(IDBObjectStore, 'deleteIndex', (store, remove) => name => {
   noteChange(store, database => file => file.deleteIndex(database, store.name, name))
   return remove(name)
 })
 
-wrap<Cursor, 'update'>(
-  IDBCursor,
-  'update',
-  (cursor, update) => value => notePut(storeOf(cursor), value, update(value)),
-)
+wrap<Cursor, 'update'>(IDBCursor, 'update', (cursor, update) => value => notePut(storeOf(cursor), value, update(value)))
 
 wrap<Cursor, 'delete'>(IDBCursor, 'delete', (cursor, remove) => () => {
   noteDelete(storeOf(cursor), cursor.primaryKey)

@@ -4,10 +4,7 @@ import type { MatrixEvent } from 'matrix-js-sdk'
 import type { Message } from './asking.ts'
 
 /** Undefined where the event holds no text. An edit speaks with its new words, in reply to what `original` was. */
-export function messageIn(
-  event: MatrixEvent,
-  original: MatrixEvent | undefined = event,
-): Message | undefined {
+export function messageIn(event: MatrixEvent, original: MatrixEvent | undefined = event): Message | undefined {
   const content = event.getOriginalContent()
   const { body, 'm.mentions': mentions } = content['m.new_content'] ?? content
   if (typeof body !== 'string') return undefined

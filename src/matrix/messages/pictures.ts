@@ -20,12 +20,7 @@ export interface PictureParts {
 }
 
 /** Shows the charts of the reply to `answer`; `event` asked for it, or edited the question. */
-export type ShowPictures = (
-  event: MatrixEvent,
-  room: Room,
-  answer: AnsweredQuestion,
-  reply: Reply,
-) => Promise<void>
+export type ShowPictures = (event: MatrixEvent, room: Room, answer: AnsweredQuestion, reply: Reply) => Promise<void>
 
 const stale = renderText('The picture that was here no longer fits: the question was edited.')
 
@@ -42,12 +37,7 @@ export function createShowPictures({ sender, upload, answered, draw }: PicturePa
       const content = earlier
         ? editContent(shown, matrixIdOf(earlier.answerMessage))
         : answerContent(shown, { question, thread })
-      const sent = await sender.send(
-        room.roomId,
-        'm.room.message',
-        content,
-        `${event.getId()} picture ${at + 1}`,
-      )
+      const sent = await sender.send(room.roomId, 'm.room.message', content, `${event.getId()} picture ${at + 1}`)
       if (!earlier) await answered.record({ ...answer, questionMessage, answerMessage: idOf(sent) })
     }
   }

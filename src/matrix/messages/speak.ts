@@ -17,13 +17,7 @@ export interface Speaker {
    */
   answer(event: MatrixEvent, room: Room, rendered: Rendered, key?: string): Promise<string | undefined>
   /** Puts new words in the place of an answer; `because` is the event that calls for it. */
-  replace(
-    because: MatrixEvent,
-    room: Room,
-    answerId: string,
-    asker: string,
-    rendered: Rendered,
-  ): Promise<void>
+  replace(because: MatrixEvent, room: Room, answerId: string, asker: string, rendered: Rendered): Promise<void>
 }
 
 export function createSpeaker(client: MatrixClient, sender: Sender, log: Log): Speaker {

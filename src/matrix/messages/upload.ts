@@ -17,9 +17,7 @@ export function createUpload(client: MatrixClient, persistence: Persistence): Up
   }
 
   async function send(bytes: Uint8Array<ArrayBuffer>, type: string): Promise<string> {
-    const sent = await persistence.run(() =>
-      client.uploadContent(new Blob([bytes]), { type, includeFilename: false }),
-    )
+    const sent = await persistence.run(() => client.uploadContent(new Blob([bytes]), { type, includeFilename: false }))
     return sent.content_uri
   }
 }

@@ -135,9 +135,7 @@ export function createConversation(parts: ConversationParts): Converse {
   function askingIn(event: MatrixEvent, room: Room, original: MatrixEvent | undefined): Asking | undefined {
     const message = messageIn(event, original)
     const name = room.getMember(self)?.name ?? self
-    return (
-      message && readAsking(message, { prefix: settings.prefix, self, name, direct: isDirect(client, room) })
-    )
+    return message && readAsking(message, { prefix: settings.prefix, self, name, direct: isDirect(client, room) })
   }
 
   function rendered(reply: Reply, room: Room, working: boolean) {

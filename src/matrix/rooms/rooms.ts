@@ -42,25 +42,17 @@ export async function followUpgrade(parts: RoomParts, room: Room): Promise<void>
   if (typeof replacement !== 'string' || room.getMyMembership() !== 'join') return
   if (!isNotedMove(client, replacement)) await noteMove(client, room.roomId, replacement)
   const isThere = client.getRoom(replacement)?.getMyMembership() === 'join'
-  if (isThere || (await join(parts, replacement, tombstone?.getSender() ?? '')))
-    await client.leave(room.roomId)
+  if (isThere || (await join(parts, replacement, tombstone?.getSender() ?? ''))) await client.leave(room.roomId)
 }
 
 /** Through the server of the person who points there. False where it cannot be; the log says why. */
-async function join(
-  { client, persistence, log }: RoomParts,
-  roomId: string,
-  through: string,
-): Promise<boolean> {
+async function join({ client, persistence, log }: RoomParts, roomId: string, through: string): Promise<boolean> {
   const viaServers = [through.slice(through.indexOf(':') + 1)]
   try {
     await persistence.run(() => client.joinRoom(roomId, { viaServers }))
     return true
   } catch (error) {
-    log.warn(
-      { room: roomId, error: describeError(error) },
-      'a room could not be joined: invite the account to it',
-    )
+    log.warn({ room: roomId, error: describeError(error) }, 'a room could not be joined: invite the account to it')
     return false
   }
 }

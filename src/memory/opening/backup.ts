@@ -50,16 +50,12 @@ export async function restore(
   const { migrations, rows } = readBackup(lines)
   const unknown = migrations.filter(name => !(name in known))
   if (unknown.length > 0) {
-    throw new MemoryError(
-      `The backup is from a newer version of this program (it has ${unknown.join(', ')}).`,
-    )
+    throw new MemoryError(`The backup is from a newer version of this program (it has ${unknown.join(', ')}).`)
   }
   return db.transaction().execute(async transaction => {
     const tables = await transaction.introspection.getTables({ withInternalKyselyTables: true })
     if (tables.length > 0) {
-      throw new MemoryError(
-        'There is a memory already. Move it away first: a backup is restored into an empty one.',
-      )
+      throw new MemoryError('There is a memory already. Move it away first: a backup is restored into an empty one.')
     }
     const migrator = new Migrator({
       db: transaction,

@@ -6,8 +6,7 @@ import type { Database, Tables } from '../database.ts'
 import type { AnswerMemory, Card, StandardAnswer } from '../standard-answer.ts'
 
 export function answerMemory(db: Database): AnswerMemory {
-  const rowsOf = (community: string) =>
-    db.selectFrom('answers').selectAll().where('community', '=', community)
+  const rowsOf = (community: string) => db.selectFrom('answers').selectAll().where('community', '=', community)
 
   return {
     async add(answer, most) {
@@ -46,11 +45,7 @@ export function answerMemory(db: Database): AnswerMemory {
     change: (id, changes) =>
       db.transaction().execute(async transaction => {
         const { title } = changes
-        const here = await transaction
-          .selectFrom('answers')
-          .select('community')
-          .where('id', '=', id)
-          .executeTakeFirst()
+        const here = await transaction.selectFrom('answers').select('community').where('id', '=', id).executeTakeFirst()
         if (!here) return 'missing'
         if (title !== undefined) {
           const other = await transaction

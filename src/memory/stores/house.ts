@@ -25,9 +25,7 @@ export function houseMemory(db: Database): HouseMemory {
           await transaction
             .insertInto('house')
             .values({ ...key, value })
-            .onConflict(conflict =>
-              conflict.columns(['community', 'rule', 'chemistry']).doUpdateSet({ value }),
-            )
+            .onConflict(conflict => conflict.columns(['community', 'rule', 'chemistry']).doUpdateSet({ value }))
             .execute()
         }
       }),
@@ -35,8 +33,7 @@ export function houseMemory(db: Database): HouseMemory {
 }
 
 /** Every writer locks the rows in the same order, so that two of them never wait for each other. */
-const inOneOrder = (a: HouseChange, b: HouseChange): number =>
-  JSON.stringify(a) < JSON.stringify(b) ? -1 : 1
+const inOneOrder = (a: HouseChange, b: HouseChange): number => (JSON.stringify(a) < JSON.stringify(b) ? -1 : 1)
 
 /** In place of a chemistry for a rule that is about none. */
 const everyChemistry = ''

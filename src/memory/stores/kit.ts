@@ -24,9 +24,7 @@ export function kitMemory(db: Database): KitMemory {
 
     find: async (owners, names) => {
       if (names.length === 0) return []
-      const found = await Promise.all(
-        owners.map(owner => entriesOf(db, owner).where('name', 'in', names).execute()),
-      )
+      const found = await Promise.all(owners.map(owner => entriesOf(db, owner).where('name', 'in', names).execute()))
       return firstOfEachName(found.flat().map(entryFromRow))
     },
 
@@ -69,9 +67,7 @@ export function kitMemory(db: Database): KitMemory {
 
     remove: (owner, name) =>
       db.transaction().execute(async transaction => {
-        const { numDeletedRows } = await deletion(transaction, owner)
-          .where('name', '=', name)
-          .executeTakeFirst()
+        const { numDeletedRows } = await deletion(transaction, owner).where('name', '=', name).executeTakeFirst()
         await logOf(transaction, owner, name).execute()
         return numDeletedRows > 0n
       }),

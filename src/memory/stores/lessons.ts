@@ -46,7 +46,7 @@ export const pendingOf = (db: Database, person: string) =>
 export const learnedBy = (db: Database, person: string) =>
   db.selectFrom('lesson_learned').selectAll().where('person', '=', person)
 
-export const pendingFromRow = ({
+export const pendingFromRow = ({ question, seed }: Selectable<Tables['lesson_pending']>): PendingQuestion => ({
   question,
   seed,
-}: Selectable<Tables['lesson_pending']>): PendingQuestion => ({ question, seed })
+})

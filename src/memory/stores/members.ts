@@ -13,12 +13,7 @@ export function memberMemory(db: Database): MemberMemory {
     export: async person => ({
       kit: (await entriesOf(db, { scope: 'person', id: person }).orderBy('name').execute()).map(entryFromRow),
       answered: (
-        await db
-          .selectFrom('answered')
-          .selectAll()
-          .where('asked_by', '=', person)
-          .orderBy('answered_at')
-          .execute()
+        await db.selectFrom('answered').selectAll().where('asked_by', '=', person).orderBy('answered_at').execute()
       ).map(answeredFromRow),
       reminders: (await remindersOf(db, person).orderBy('due_at').execute()).map(reminderFromRow),
       log: (await chargesOf(db, { scope: 'person', id: person }).orderBy('name').orderBy('at').execute()).map(
@@ -29,18 +24,10 @@ export function memberMemory(db: Database): MemberMemory {
     }),
     forget: person =>
       db.transaction().execute(async transaction => {
-        await transaction
-          .deleteFrom('kit')
-          .where('scope', '=', 'person')
-          .where('owner', '=', person)
-          .execute()
+        await transaction.deleteFrom('kit').where('scope', '=', 'person').where('owner', '=', person).execute()
         await transaction.deleteFrom('answered').where('asked_by', '=', person).execute()
         await transaction.deleteFrom('reminders').where('person', '=', person).execute()
-        await transaction
-          .deleteFrom('log')
-          .where('scope', '=', 'person')
-          .where('owner', '=', person)
-          .execute()
+        await transaction.deleteFrom('log').where('scope', '=', 'person').where('owner', '=', person).execute()
         await transaction.deleteFrom('lesson_learned').where('person', '=', person).execute()
         await transaction.deleteFrom('lesson_pending').where('person', '=', person).execute()
       }),

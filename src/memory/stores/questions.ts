@@ -5,8 +5,7 @@ import type { Database } from '../database.ts'
 import type { QuestionMemory } from '../memory.ts'
 
 /** 96 bits of SHA-256 in 16 URL-safe characters. */
-const idOf = (question: string): string =>
-  createHash('sha256').update(question).digest('base64url').slice(0, 16)
+const idOf = (question: string): string => createHash('sha256').update(question).digest('base64url').slice(0, 16)
 
 const dayOf = (time: Date): string => time.toISOString().slice(0, 10)
 
@@ -18,9 +17,7 @@ export function questionMemory(db: Database): QuestionMemory {
       await db
         .insertInto('questions')
         .values({ id, question, kept_on })
-        .onConflict(conflict =>
-          conflict.column('id').doUpdateSet({ kept_on }).where('questions.kept_on', '<', kept_on),
-        )
+        .onConflict(conflict => conflict.column('id').doUpdateSet({ kept_on }).where('questions.kept_on', '<', kept_on))
         .execute()
       return id
     },

@@ -107,10 +107,7 @@ test('a message whose key is kept from the assistant: said once, plainly; later 
   const room = await ada.roomWith(assistant.userId, { encrypted: true })
   crypto.globalBlacklistUnverifiedDevices = true
   const unreadable = [await ada.say(room, question), await ada.say(room, question)]
-  const told = await until(
-    'word that a message could not be read',
-    () => ada.heard(room, assistant.userId)[0],
-  )
+  const told = await until('word that a message could not be read', () => ada.heard(room, assistant.userId)[0])
   await until('it decrypts', () => told.getClearContent() !== null)
   expect(told.getContent().body).toContain('I could not read a message here')
 

@@ -52,10 +52,7 @@ const notices = (room: string, by = ada) =>
   by.heard(room, self).filter(event => event.getWireContent()['m.relates_to'] === undefined)
 
 async function savedCard(room: string, title = 'Wren'): Promise<string> {
-  const saved = await asked(
-    room,
-    `answer save title: ${title} question: current pack: 3S 720 LiHV charger: 0.5/1/2A`,
-  )
+  const saved = await asked(room, `answer save title: ${title} question: current pack: 3S 720 LiHV charger: 0.5/1/2A`)
   expect(saved).toContain('and it is pinned here')
   const card = await until('the card', () => notices(room).at(-1))
   return card.getId() ?? ''
@@ -63,9 +60,7 @@ async function savedCard(room: string, title = 'Wren'): Promise<string> {
 
 const editsSay = (room: string, id: string, words: string) =>
   until(`an edit that says ${words}`, () =>
-    ada
-      .edits(room, id)
-      .some(edit => (edit.getOriginalContent()['m.new_content'] as Content)?.body.includes(words)),
+    ada.edits(room, id).some(edit => (edit.getOriginalContent()['m.new_content'] as Content)?.body.includes(words)),
   )
 
 describe.each([false, true])('a card, in a room that is encrypted: %s', encrypted => {

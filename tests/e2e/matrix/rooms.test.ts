@@ -162,9 +162,7 @@ describe('threads and edits', () => {
     const asked = await ada.say(room, '!charge time pack: 3S 720 LiHV current: 1A from: 3.7V')
     const picture = (await until('the picture', () => ada.answersTo(room, asked, self)[1])).getId() ?? ''
     const now = async (edit: number) =>
-      (await until('the picture is edited', () => ada.edits(room, picture)[edit])).getOriginalContent()[
-        'm.new_content'
-      ]
+      (await until('the picture is edited', () => ada.edits(room, picture)[edit])).getOriginalContent()['m.new_content']
     await ada.edit(room, asked, '!charge time pack: 4S 1300 LiPo current: 1A from: 3.7V')
     expect(await now(0)).toMatchObject({ msgtype: 'm.image', url: expect.stringMatching(/^mxc:/) })
     await ada.edit(room, asked, `!charge ${question}`)
@@ -286,17 +284,14 @@ describe('rooms', () => {
     )
   })
 
-  test.each(['10', '12'])(
-    'an upgrade to room version %s is followed, and the old room left',
-    async version => {
-      const old = await ada.roomWith(self, { preset: Preset.PublicChat, room_version: '10' })
-      const { replacement_room } = await ada.client.upgradeRoom(old, version as never)
-      await until('the assistant joins', () => ada.membership(replacement_room, self) === 'join')
-      await until('the assistant leaves', () => ada.membership(old, self) === 'leave')
-      const asked = await ada.say(replacement_room, `!charge ${question}`)
-      await ada.answer(replacement_room, asked, self)
-    },
-  )
+  test.each(['10', '12'])('an upgrade to room version %s is followed, and the old room left', async version => {
+    const old = await ada.roomWith(self, { preset: Preset.PublicChat, room_version: '10' })
+    const { replacement_room } = await ada.client.upgradeRoom(old, version as never)
+    await until('the assistant joins', () => ada.membership(replacement_room, self) === 'join')
+    await until('the assistant leaves', () => ada.membership(old, self) === 'leave')
+    const asked = await ada.say(replacement_room, `!charge ${question}`)
+    await ada.answer(replacement_room, asked, self)
+  })
 
   test('the creator of a version 12 room moderates it, though the power levels do not say so', async () => {
     const twelve = await ada.roomWith(self, { room_version: '12' })

@@ -28,8 +28,7 @@ const limitsFor = ({ chemistry: { name } }: SavedPack): Limits => {
 
 const slack = 1 + 1e-9
 /** Of the long drain of a source: 2C, or a quarter of what its label says for seconds. */
-const mostDrain_A = ({ capacity_Ah, discharge_C = 0 }: SavedPack) =>
-  Math.max(2, discharge_C / 4) * capacity_Ah
+const mostDrain_A = ({ capacity_Ah, discharge_C = 0 }: SavedPack) => Math.max(2, discharge_C / 4) * capacity_Ah
 
 function fullOf(pack: SavedPack, { club }: Scene): number {
   return club === 'strict' && pack.chemistry.name === 'Li-ion' ? 4.1 : limitsFor(pack).full_V
@@ -81,10 +80,7 @@ function boundsOf({ key }: Figure, { command }: Reply, scene: Scene): readonly [
   const floorOf = (which: 'loadFloor_V' | 'restFloor_V'): number =>
     feeding === undefined
       ? 0
-      : Math.max(
-          limitsFor(feeding)[which],
-          club === 'strict' ? (strictFloor_V[feeding.chemistry.name] as number) : 0,
-        )
+      : Math.max(limitsFor(feeding)[which], club === 'strict' ? (strictFloor_V[feeding.chemistry.name] as number) : 0)
   switch (key) {
     case 'setCurrent': {
       const rate_C = mostRate_C(scene, command)
@@ -114,10 +110,7 @@ function boundsOf({ key }: Figure, { command }: Reply, scene: Scene): readonly [
     case 'stopVoltage':
       return feeding ? [floorOf('loadFloor_V') * feeding.series, 99] : [12.2, 99]
     case 'stopAtRest':
-      return [
-        command === 'lend' ? floorOf('restFloor_V') : floorOf('restFloor_V') * (feeding?.series ?? 1),
-        99,
-      ]
+      return [command === 'lend' ? floorOf('restFloor_V') : floorOf('restFloor_V') * (feeding?.series ?? 1), 99]
     case 'sourceEnergyLeft':
     case 'sourceChargeLeft':
       return [0, Number.POSITIVE_INFINITY]

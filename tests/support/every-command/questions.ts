@@ -102,8 +102,7 @@ export const askedAs: Readonly<Record<string, AskedAs | NoBattery>> = {
   },
   cells: {
     weight: 10,
-    options: (scene, write) =>
-      scene.stand && { pack: write.pack(scene.pack), volts: write.cells(scene.stand, scene) },
+    options: (scene, write) => scene.stand && { pack: write.pack(scene.pack), volts: write.cells(scene.stand, scene) },
   },
   parallel: {
     weight: 4,
@@ -144,8 +143,7 @@ export const askedAs: Readonly<Record<string, AskedAs | NoBattery>> = {
   },
   percent: {
     weight: 10,
-    options: (scene, write) =>
-      scene.stand && { pack: write.pack(scene.pack), at: write.stand(scene.stand, scene) },
+    options: (scene, write) => scene.stand && { pack: write.pack(scene.pack), at: write.stand(scene.stand, scene) },
   },
   trim: { weight: 6, options: (scene, write) => ({ pack: write.pack(scene.pack), to: scene.to }) },
   travel: { weight: 6, options: (scene, write) => ({ packs: write.group(2, write.pack(scene.pack)) }) },

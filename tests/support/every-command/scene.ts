@@ -111,13 +111,7 @@ const someCharger: fc.Arbitrary<SceneCharger> = fc.record({
   ),
   power_W: fc.constantFrom(5, 50, 80, 200, 600),
   most: fc.constantFrom(4, 6, 6, 8),
-  input_V: fc.constantFrom<(readonly [number, number])[]>(
-    [9, 20],
-    [10, 30],
-    [12.24, 20],
-    [5, 5.5],
-    [4.5, 60],
-  ),
+  input_V: fc.constantFrom<(readonly [number, number])[]>([9, 20], [10, 30], [12.24, 20], [5, 5.5], [4.5, 60]),
 })
 
 export const someSource: fc.Arbitrary<SceneSource> = fc.oneof(
@@ -197,9 +191,7 @@ export const hazards: readonly Hazard[] = [
   {
     name: 'cold that allows a slow charge',
     worse: scene =>
-      (scene.temperature_C ?? 25) > 25
-        ? scene
-        : { ...scene, temperature_C: Math.min(scene.temperature_C ?? 25, 3) },
+      (scene.temperature_C ?? 25) > 25 ? scene : { ...scene, temperature_C: Math.min(scene.temperature_C ?? 25, 3) },
   },
   {
     name: 'a source outside the window of the charger',

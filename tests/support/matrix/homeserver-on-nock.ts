@@ -28,11 +28,7 @@ type Answer = readonly [status: number, body: object]
 
 const known: readonly (readonly [method: string, path: RegExp, body: object])[] = [
   ['GET', /^\/versions$/, { versions: ['v1.11'] }],
-  [
-    'POST',
-    /^\/v3\/login$/,
-    { user_id: '@chargehand:club.test', device_id: 'BENCH', access_token: 'secret-token' },
-  ],
+  ['POST', /^\/v3\/login$/, { user_id: '@chargehand:club.test', device_id: 'BENCH', access_token: 'secret-token' }],
   ['GET', /^\/v3\/account\/whoami$/, { user_id: '@chargehand:club.test', device_id: 'BENCH' }],
   ['GET', /^\/v3\/pushrules\/$/, { global: {} }],
   ['GET', /^\/v3\/capabilities$/, { capabilities: {} }],
@@ -47,11 +43,7 @@ const known: readonly (readonly [method: string, path: RegExp, body: object])[] 
 ]
 
 /** Where the server has nothing of ours yet. */
-const notFound = [
-  /rtc\/transports$/,
-  /^\/v3\/room_keys\/version$/,
-  /^\/v3\/user\/[^/]+\/account_data\/[\w.]+$/,
-]
+const notFound = [/rtc\/transports$/, /^\/v3\/room_keys\/version$/, /^\/v3\/user\/[^/]+\/account_data\/[\w.]+$/]
 
 export function homeserverOnNock(): Homeserver {
   const url = 'https://club.test'

@@ -20,11 +20,7 @@ export interface Content {
 }
 
 /** Waits until `found` gives something; after `patience_ms` fails with what was waited for. */
-export async function until<T>(
-  what: string,
-  found: () => T | undefined | false,
-  patience_ms = 20_000,
-): Promise<T> {
+export async function until<T>(what: string, found: () => T | undefined | false, patience_ms = 20_000): Promise<T> {
   const deadline = Date.now() + patience_ms
   for (;;) {
     const result = found()
@@ -69,10 +65,7 @@ export class Member {
   }
 
   /** Makes a room with the assistant in it. */
-  async roomWith(
-    assistant: string,
-    options: ICreateRoomOpts & { encrypted?: boolean } = {},
-  ): Promise<string> {
+  async roomWith(assistant: string, options: ICreateRoomOpts & { encrypted?: boolean } = {}): Promise<string> {
     const { encrypted = false, ...rest } = options
     const { room_id } = await this.client.createRoom({
       preset: Preset.PrivateChat,
@@ -146,10 +139,6 @@ export class Member {
   }
 
   async react(roomId: string, eventId: string, key: string): Promise<string> {
-    return this.send(
-      roomId,
-      { 'm.relates_to': { rel_type: 'm.annotation', event_id: eventId, key } },
-      'm.reaction',
-    )
+    return this.send(roomId, { 'm.relates_to': { rel_type: 'm.annotation', event_id: eventId, key } }, 'm.reaction')
   }
 }

@@ -12,8 +12,7 @@ import { lipo } from '../../../src/charging/things/chemistries.ts'
 
 const pack = { chemistry: lipo, series: 3, parallel: 1, capacity_Ah: 2 } as const
 const cell = cellOf(pack, 25)
-const wholeOf = ({ series_ohm, fast, slow }: typeof cell) =>
-  series_ohm + fast.resistance_ohm + slow.resistance_ohm
+const wholeOf = ({ series_ohm, fast, slow }: typeof cell) => series_ohm + fast.resistance_ohm + slow.resistance_ohm
 
 describe('resistance', () => {
   test('is that of the chemistry over the capacity', () => {

@@ -15,16 +15,12 @@ describe('the voltage of a source under load', () => {
       duration_s: fc.double({ min: 10, max: 2000, noNaN: true }),
     })
     fc.assert(
-      fc.property(
-        fc.array(draw, { minLength: 1, maxLength: 6 }),
-        fc.integer({ min: 1, max: 12 }),
-        (draws, times) => {
-          const points = drainCurve(store, draws, times)
-          expect(points[0]).toEqual({ time_s: 0, voltage_V: store.rest_V(1) })
-          expect(points.filter(({ voltage_V }) => voltage_V < store.loadFloor_V - 1e-9)).toEqual([])
-          expect(points.length).toBeLessThanOrEqual(1 + draws.length * times)
-        },
-      ),
+      fc.property(fc.array(draw, { minLength: 1, maxLength: 6 }), fc.integer({ min: 1, max: 12 }), (draws, times) => {
+        const points = drainCurve(store, draws, times)
+        expect(points[0]).toEqual({ time_s: 0, voltage_V: store.rest_V(1) })
+        expect(points.filter(({ voltage_V }) => voltage_V < store.loadFloor_V - 1e-9)).toEqual([])
+        expect(points.length).toBeLessThanOrEqual(1 + draws.length * times)
+      }),
       { numRuns: 300 },
     )
   })

@@ -164,9 +164,7 @@ describe('a chemistry of its own', () => {
     const alike = await answered('parallel packs: 2x 6S 1300 LTO at 2.3V per cell charger: 0.1-10A by 0.1')
     expect(alike.verdict).not.toBe('do not charge')
     expect(told(alike)).toContain('2.80 V')
-    const mixed = await answered(
-      'parallel packs: 6S 1300 LTO at 2.3V per cell; 6S 1300 LiPo at 3.8V per cell',
-    )
+    const mixed = await answered('parallel packs: 6S 1300 LTO at 2.3V per cell; 6S 1300 LiPo at 3.8V per cell')
     expect(mixed.verdict).toBe('do not charge')
     expect(mixed.headline).toContain('LTO and LiPo')
   })

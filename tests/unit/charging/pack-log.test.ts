@@ -44,34 +44,26 @@ describe('the capacity by one charge', () => {
   })
 
   it('is not told by a small charge, nor without its start', () => {
-    expect(
-      capacityReading(wren, { charge_Ah: 0.3, from: { kind: 'soc', soc: 0.6 }, to: full }),
-    ).toBeUndefined()
+    expect(capacityReading(wren, { charge_Ah: 0.3, from: { kind: 'soc', soc: 0.6 }, to: full })).toBeUndefined()
     expect(capacityReading(wren, { charge_Ah: 0.6, to: full })).toBeUndefined()
   })
 
   it('lies in its band, for any pack and start', () => {
     fc.assert(
-      fc.property(
-        somePack,
-        between(2.5, 4.35),
-        between(3, 4.35),
-        between(0.2, 1.2),
-        (pack, from_V, to_V, share) => {
-          const charge_Ah = share * pack.capacity_Ah
-          const reading = capacityReading(pack, {
-            charge_Ah,
-            from: { kind: 'rest', perCell_V: from_V },
-            to: { kind: 'rest', perCell_V: to_V },
-          })
-          if (!reading) return
-          const { capacity_Ah, band_Ah } = reading
-          expect(band_Ah.low).toBeLessThanOrEqual(capacity_Ah)
-          expect(band_Ah.high).toBeGreaterThanOrEqual(capacity_Ah)
-          expect(capacity_Ah).toBeGreaterThanOrEqual(charge_Ah * (1 - 1e-9))
-          expect(band_Ah.high).toBeLessThanOrEqual(4 * charge_Ah * (1 + 1e-9))
-        },
-      ),
+      fc.property(somePack, between(2.5, 4.35), between(3, 4.35), between(0.2, 1.2), (pack, from_V, to_V, share) => {
+        const charge_Ah = share * pack.capacity_Ah
+        const reading = capacityReading(pack, {
+          charge_Ah,
+          from: { kind: 'rest', perCell_V: from_V },
+          to: { kind: 'rest', perCell_V: to_V },
+        })
+        if (!reading) return
+        const { capacity_Ah, band_Ah } = reading
+        expect(band_Ah.low).toBeLessThanOrEqual(capacity_Ah)
+        expect(band_Ah.high).toBeGreaterThanOrEqual(capacity_Ah)
+        expect(capacity_Ah).toBeGreaterThanOrEqual(charge_Ah * (1 - 1e-9))
+        expect(band_Ah.high).toBeLessThanOrEqual(4 * charge_Ah * (1 + 1e-9))
+      }),
     )
   })
 })
@@ -187,8 +179,7 @@ describe('the envelope', () => {
 
   it('refuses a pack that took back more than a tenth over its label', () => {
     const verdictOf = (notes: readonly ChargeNote[]) =>
-      judge(situationOf({ act: 'look', pack: wren }, around), logShown(wren, judgeLog(wren, notes), notes))
-        .verdict
+      judge(situationOf({ act: 'look', pack: wren }, around), logShown(wren, judgeLog(wren, notes), notes)).verdict
     expect(verdictOf([cycle(0.79)])).toBe('go')
     expect(verdictOf([cycle(0.8)])).toBe('do not charge')
     expect(verdictOf([cycle(0.8), cycle(0.7)])).toBe('go')

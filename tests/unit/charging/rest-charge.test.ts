@@ -9,9 +9,7 @@ describe('charge from resting volts', () => {
     const volts = fc.double({ min: 2.5, max: 4.4, noNaN: true })
     fc.assert(
       fc.property(someChemistry, volts, volts, (chemistry, a, b) => {
-        const [less, more] = [Math.min(a, b), Math.max(a, b)].map(perCell_V =>
-          chargeAtRest(chemistry, perCell_V),
-        )
+        const [less, more] = [Math.min(a, b), Math.max(a, b)].map(perCell_V => chargeAtRest(chemistry, perCell_V))
         if (!less || !more) throw new Error('two were made')
         for (const { soc, band } of [less, more]) {
           expect(band.low).toBeGreaterThanOrEqual(0)

@@ -48,8 +48,7 @@ const anyRequest: fc.Arbitrary<ChargeRequest> = fc
         ...(drawn.reading_ohmAh !== undefined && { cellResistance_ohm: drawn.reading_ohmAh / capacity_Ah }),
       },
       current_A,
-      from:
-        startSoc === undefined ? { kind: 'rest', perCell_V: drawn.start_V } : { kind: 'soc', soc: startSoc },
+      from: startSoc === undefined ? { kind: 'rest', perCell_V: drawn.start_V } : { kind: 'soc', soc: startSoc },
       target:
         endSoc === undefined
           ? { kind: 'voltage', perCell_V }
@@ -63,8 +62,7 @@ const anyRequest: fc.Arbitrary<ChargeRequest> = fc
 const cases = { numRuns: 2_000 }
 const safetyCases = { numRuns: 10_000 }
 const patience_ms = 120_000
-const cutoffOf = ({ target }: ChargeRequest) =>
-  target.kind === 'voltage' ? target.perCell_V : target.cutoffPerCell_V
+const cutoffOf = ({ target }: ChargeRequest) => (target.kind === 'voltage' ? target.perCell_V : target.cutoffPerCell_V)
 
 describe('for any request', () => {
   test(
@@ -154,8 +152,7 @@ describe('for any request', () => {
           const before = simulateCharge(request)
           const faster = simulateCharge({ ...request, current_A: request.current_A * more })
           const reached = ({ stages }: Charge) => stages.at(-1)?.kind === 'constant voltage'
-          if (reached(before))
-            expect(faster.timeToCutoff_s).toBeLessThanOrEqual(before.timeToCutoff_s * 1.0001)
+          if (reached(before)) expect(faster.timeToCutoff_s).toBeLessThanOrEqual(before.timeToCutoff_s * 1.0001)
           const start = Math.min(1, Math.max(0, before.startSoc))
           const fuller = simulateCharge({
             ...request,
@@ -186,11 +183,7 @@ describe('the stages', () => {
 
   test('a power limit puts constant power between them', () => {
     const charge = simulateCharge({ ...plain, power_W: 26 })
-    expect(charge.stages.map(stage => stage.kind)).toEqual([
-      'constant current',
-      'constant power',
-      'constant voltage',
-    ])
+    expect(charge.stages.map(stage => stage.kind)).toEqual(['constant current', 'constant power', 'constant voltage'])
     expect(charge.peakPower_W).toBeCloseTo(26, 6)
     expect(charge.duration_s).toBeGreaterThan(simulateCharge(plain).duration_s)
   })

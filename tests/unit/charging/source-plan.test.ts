@@ -26,8 +26,7 @@ const told = ({ count: _, limits: __, ...rest }: Wanted): Told => ({
   from,
   ...rest,
 })
-const planned = (wanted: Wanted): SourcePlan =>
-  planSource(permitFor(told(wanted), wanted.limits), wanted.count)
+const planned = (wanted: Wanted): SourcePlan => planSource(permitFor(told(wanted), wanted.limits), wanted.count)
 
 describe('planSource', () => {
   it('says whether a wanted count will do, and what is the most', () => {
@@ -71,9 +70,7 @@ describe('planSource', () => {
 
   it('counts what a power bank that is half full holds', () => {
     const source = { kind: 'power bank', label_Wh: 74 } as const
-    expect(planned({ source, sourceSoc: 0.5 }).most).toBe(
-      planned({ source: { ...source, label_Wh: 37 } }).most,
-    )
+    expect(planned({ source, sourceSoc: 0.5 }).most).toBe(planned({ source: { ...source, label_Wh: 37 } }).most)
     expect(planned({ source, sourceSoc: 0.5, count: 1 }).leftSoc).toBeLessThan(0.5)
   })
 
@@ -112,10 +109,7 @@ describe('planSource', () => {
     const outlet = { kind: 'vehicle outlet', fuse_A: 10, engine: 'off', capacity_Ah: 60 } as const
     const one = planned({ source: { ...outlet, rest_V: 12.6 } })
     const two = planned({ source: { ...outlet, rest_V: 25.2 } })
-    expect(two.setting.feed?.store?.restFloor_V).toBeCloseTo(
-      2 * (one.setting.feed?.store?.restFloor_V ?? 0),
-      9,
-    )
+    expect(two.setting.feed?.store?.restFloor_V).toBeCloseTo(2 * (one.setting.feed?.store?.restFloor_V ?? 0), 9)
     expect(two.most).toBeGreaterThanOrEqual(2 * (one.most ?? 0))
     const charger = { currents: { kind: 'list', steps_A: [0.5] }, minInput_V: 11, maxInput_V: 18 } as const
     for (const engine of ['off', 'running'] as const) {

@@ -32,9 +32,7 @@ describe('nearestStep_A', () => {
     const amps = fc.double({ min: 0.01, max: 12, noNaN: true })
     fc.assert(
       fc.property(amps, amps, (wanted_A, limit_A) => {
-        expect(nearestStep_A(tenths, wanted_A, limit_A)).toBe(
-          nearestStep_A(list(...steps_A), wanted_A, limit_A),
-        )
+        expect(nearestStep_A(tenths, wanted_A, limit_A)).toBe(nearestStep_A(list(...steps_A), wanted_A, limit_A))
       }),
       { numRuns: 2000 },
     )

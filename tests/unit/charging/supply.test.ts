@@ -87,9 +87,7 @@ describe('what a pack needs of a supply', () => {
 
   it('is no more than its charger gives', () => {
     const charger = { currents: { kind: 'list', steps_A: [1, 2, 5] }, power_W: 50 } as const
-    const { current_A, input_W, heldBy } = neededFor(
-      permitFor({ act: 'charge', pack, charger, current_A: 5 }),
-    )
+    const { current_A, input_W, heldBy } = neededFor(permitFor({ act: 'charge', pack, charger, current_A: 5 }))
     // 50 W / 16.8 V = 2.976 A; 50 W / 0.85 = 58.8 W.
     expect(current_A).toBeCloseTo(50 / 16.8, 9)
     expect(input_W).toBeCloseTo(50 / 0.85, 9)

@@ -70,8 +70,6 @@ describe('timedCharge', () => {
     expect(short.verdict).toBe('do not charge')
     expect(keysOf(short)).toContain('sourceRunsOut')
     const large = { ...usual, series: 4, capacity_Ah: 5 }
-    expect(keysOf(timed({ source: { kind: 'battery', pack: large }, current_A: 0.5 }))).not.toContain(
-      'sourceRunsOut',
-    )
+    expect(keysOf(timed({ source: { kind: 'battery', pack: large }, current_A: 0.5 }))).not.toContain('sourceRunsOut')
   })
 })

@@ -39,14 +39,7 @@ describe('drawing a chart', () => {
 
   it('names the stages, the band and both axes', async () => {
     const svg = await drawSvg(chargeSample)
-    for (const words of [
-      'constant current',
-      'constant voltage',
-      'ends after',
-      'volts per cell',
-      'amps',
-      'minutes',
-    ])
+    for (const words of ['constant current', 'constant voltage', 'ends after', 'volts per cell', 'amps', 'minutes'])
       expect(svg).toContain(words)
   })
 

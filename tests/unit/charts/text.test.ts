@@ -32,13 +32,9 @@ describe('text in a picture', () => {
 
   it('is shortened to the width it has', () => {
     fc.assert(
-      fc.property(
-        fc.string({ unit: 'grapheme' }),
-        fc.double({ min: 0, max: 200, noNaN: true }),
-        (text, wide_px) => {
-          expect(textWidth(fitted(text, wide_px, 12), 12)).toBeLessThanOrEqual(wide_px)
-        },
-      ),
+      fc.property(fc.string({ unit: 'grapheme' }), fc.double({ min: 0, max: 200, noNaN: true }), (text, wide_px) => {
+        expect(textWidth(fitted(text, wide_px, 12), 12)).toBeLessThanOrEqual(wide_px)
+      }),
     )
     expect(fitted('lark spare pack', 60, 12)).toMatch(/^lark.*…$/)
     expect(fitted('lark', 60, 12)).toBe('lark')
@@ -59,13 +55,10 @@ describe('text in a picture', () => {
 
 describe('labels side by side', () => {
   it('are kept apart and inside the picture where all of them fit', () => {
-    const labels = fc.array(
-      fc.tuple(fc.double({ min: 50, max: 350, noNaN: true }), fc.integer({ min: 10, max: 80 })),
-      {
-        minLength: 1,
-        maxLength: 4,
-      },
-    )
+    const labels = fc.array(fc.tuple(fc.double({ min: 50, max: 350, noNaN: true }), fc.integer({ min: 10, max: 80 })), {
+      minLength: 1,
+      maxLength: 4,
+    })
     fc.assert(
       fc.property(labels, unsorted => {
         const sorted = unsorted.toSorted(([a], [b]) => a - b)
@@ -74,9 +67,7 @@ describe('labels side by side', () => {
           sorted.map(([centre]) => centre),
           widths,
         )
-        const ends = placed.map(
-          (centre, i) => [centre - (widths[i] ?? 0) / 2, centre + (widths[i] ?? 0) / 2] as const,
-        )
+        const ends = placed.map((centre, i) => [centre - (widths[i] ?? 0) / 2, centre + (widths[i] ?? 0) / 2] as const)
         for (const [i, [left, right]] of ends.entries()) {
           expect(left).toBeGreaterThanOrEqual(i === 0 ? 0 : (ends[i - 1]?.[1] ?? 0))
           expect(right).toBeLessThanOrEqual(400)

@@ -48,8 +48,7 @@ async function done(question: string, by: Occasion = moderator) {
   return reply
 }
 
-const problemOf = async (question: string, by: Occasion = moderator) =>
-  (await asking.ask(question, by)).problem
+const problemOf = async (question: string, by: Occasion = moderator) => (await asking.ask(question, by)).problem
 
 const saveWren = () => done('answer save title: Wren question: current pack: 3S 720 LiHV charger: 0.5/1/2A')
 const field: Occasion = { ...moderator, place: { id: 'room:field', direct: false } }
@@ -146,17 +145,18 @@ describe('a standard answer that is saved', () => {
 })
 
 describe('only moderators', () => {
-  test.each(
-    [answerSave, answerEdit, answerMove, answerPost, answerRemove].flatMap(({ examples }) => examples),
-  )('a member may not: %s', async question => {
-    await done('answer save title: Where we charge text: At the bench.')
-    const before = JSON.stringify([board.standing, await asking.memory.answers.list(member.community.id)])
-    expect((await problemOf(question, member))?.what).toBe(
-      'Only moderators change the standard answers of this club.',
-    )
-    const after = JSON.stringify([board.standing, await asking.memory.answers.list(member.community.id)])
-    expect(after).toBe(before)
-  })
+  test.each([answerSave, answerEdit, answerMove, answerPost, answerRemove].flatMap(({ examples }) => examples))(
+    'a member may not: %s',
+    async question => {
+      await done('answer save title: Where we charge text: At the bench.')
+      const before = JSON.stringify([board.standing, await asking.memory.answers.list(member.community.id)])
+      expect((await problemOf(question, member))?.what).toBe(
+        'Only moderators change the standard answers of this club.',
+      )
+      const after = JSON.stringify([board.standing, await asking.memory.answers.list(member.community.id)])
+      expect(after).toBe(before)
+    },
+  )
 
   test('everybody may look', async () => {
     await saveWren()
@@ -317,10 +317,7 @@ describe('changing', () => {
 describe('two moderators at once', () => {
   test('who edit one answer leave a card that shows what is kept', async () => {
     await done('answer save title: Wren text: First.')
-    await Promise.all([
-      done('answer edit title: Wren text: Second.'),
-      done('answer edit title: Wren text: Third.'),
-    ])
+    await Promise.all([done('answer edit title: Wren text: Second.'), done('answer edit title: Wren text: Third.')])
     const kept = await asking.memory.answers.find(member.community.id, 'Wren')
     expect(onlyCard().reply.headline).toBe(`Wren: ${kept?.content}`)
   })

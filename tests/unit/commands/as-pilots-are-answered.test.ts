@@ -45,10 +45,7 @@ it.each([
   ['what cutoff for 3s lihv', 'Set 4.35 V per cell (13.05 V for 3S)'],
   ['what cutoff for li-ion on a charger with 4.20/4.35V only', 'Choose 4.20 V per cell'],
   ['my lipo is at 2.8V per cell can I charge it', 'a tenth of the current until every cell is above 3.00 V'],
-  [
-    'can I take 4x 6S 5000 lipo on a plane',
-    "With the airline's approval, in the cabin: 6S 5000mAh LiPo (111 Wh)",
-  ],
+  ['can I take 4x 6S 5000 lipo on a plane', "With the airline's approval, in the cabin: 6S 5000mAh LiPo (111 Wh)"],
   ['awg for 10A over 2m', 'Use AWG 14 or thicker'],
   ['what does 1C mean', '1C is the current that would move the whole capacity in an hour'],
   ['charge 3s lipo with 4s setting', 'The cutoff voltage and the chemistry'],
@@ -71,9 +68,7 @@ it('takes the resistance of a cell from the pack where it stands there', async (
 it('gives cells without a capacity no balancing time', async () => {
   const { figures } = await asking.ask('cells lipo 4.19 4.20 4.05')
   expect(figures.map(({ key }) => key)).not.toContain('balanceTime')
-  expect((await asking.ask('cells 3s 850 lipo 4.19 4.20 4.05')).figures.map(({ key }) => key)).toContain(
-    'balanceTime',
-  )
+  expect((await asking.ask('cells 3s 850 lipo 4.19 4.20 4.05')).figures.map(({ key }) => key)).toContain('balanceTime')
 })
 
 it('shows what it read and what it left out', async () => {

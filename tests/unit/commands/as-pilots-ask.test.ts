@@ -47,11 +47,7 @@ describe('a sentence', () => {
       { pack: '3S 720 LiHV', current: '1A', from: '3.7V', to: 'storage' },
     ],
     ['awg for 10A over 2m', 'lead', { current: '10A', length: '2m' }],
-    [
-      'cells 4s 1500 lipo 3.82 3.83 3.79 3.83',
-      'cells',
-      { pack: '4s 1500 lipo', volts: '3.82 3.83 3.79 3.83' },
-    ],
+    ['cells 4s 1500 lipo 3.82 3.83 3.79 3.83', 'cells', { pack: '4s 1500 lipo', volts: '3.82 3.83 3.79 3.83' }],
     ['my cells: 3,82 3,83 3,79 for a 3s 720 lihv', 'cells', { volts: '3,82 3,83 3,79', pack: '3s 720 lihv' }],
     ['hi', 'hello', {}],
     ['thanks!', 'hello', {}],
@@ -61,16 +57,8 @@ describe('a sentence', () => {
     ['is 3A ok for 3s 1300 lipo', 'time', { current: '3A', pack: '3s 1300 lipo' }],
     ['charge at 10C 4s 1500 lipo', 'time', { current: '10C', pack: '4s 1500 lipo' }],
     ['charge 3S 720 LiHV to storage at 1A', 'time', { pack: '3S 720 LiHV', to: 'storage', current: '1A' }],
-    [
-      'how many 4s 1500 lipo can i charge from a PD 65W',
-      'source',
-      { pack: '4s 1500 lipo', source: 'PD 65W' },
-    ],
-    [
-      'can i charge 3s 1300 lipo from a 3s 5000 lipo',
-      'source',
-      { pack: '3s 1300 lipo', source: '3s 5000 lipo' },
-    ],
+    ['how many 4s 1500 lipo can i charge from a PD 65W', 'source', { pack: '4s 1500 lipo', source: 'PD 65W' }],
+    ['can i charge 3s 1300 lipo from a 3s 5000 lipo', 'source', { pack: '3s 1300 lipo', source: '3s 5000 lipo' }],
     ['cells 3.82 3.83 3.79 3.83', 'cells', { volts: '3.82 3.83 3.79 3.83' }],
     ['cells lipo 4.19 4.20 4.05', 'cells', { chemistry: 'lipo', volts: '4.19 4.20 4.05' }],
     [
@@ -98,11 +86,7 @@ describe('a sentence', () => {
     ],
     ['is awg 16 ok for 10A over 2m', 'lead', { gauge: 'awg 16', current: '10A', length: '2m' }],
     ['can I take 4x 6S 5000 lipo on a plane', 'travel', { packs: '4x 6S 5000 lipo' }],
-    [
-      'which is lighter 3s 720 lihv 45g or 3s 850 lipo 68g',
-      'compare',
-      { packs: '3s 720 lihv 45g; 3s 850 lipo 68g' },
-    ],
+    ['which is lighter 3s 720 lihv 45g or 3s 850 lipo 68g', 'compare', { packs: '3s 720 lihv 45g; 3s 850 lipo 68g' }],
     ['can I parallel charge a 3s and a 4s', 'parallel', { packs: '3s; 4s' }],
     [
       'plan 4x 3S 720 LiHV at 3.7V on a 0.5/1/2/4A charger by 2h',

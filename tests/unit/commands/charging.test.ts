@@ -96,9 +96,7 @@ describe('time', () => {
       'time pack: 1S 5450mAh LiPo current: 5.45A from: 3V per cell to: 4.10V until: 0.545A resistance: 8mΩ',
     )
     expect(reply.problem).toBeUndefined()
-    expect(keys(reply)).toEqual(
-      expect.arrayContaining(['chargeTime', 'timeToCutoff', 'chargeIn', 'energyIn', 'heat']),
-    )
+    expect(keys(reply)).toEqual(expect.arrayContaining(['chargeTime', 'timeToCutoff', 'chargeIn', 'energyIn', 'heat']))
     const chargeTime = reply.figures.find(({ key }) => key === 'chargeTime')
     expect(chargeTime?.unit).toBe('s')
     expect(chargeTime?.low).toBeLessThan(chargeTime?.value ?? 0)

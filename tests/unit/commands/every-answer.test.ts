@@ -8,9 +8,7 @@ import type { Reply } from '../../../src/assistant/reply.ts'
 import { type Asking, askingOf, member } from '../../support/ask.ts'
 
 const names =
-  'current time source plan storage cells parallel supply percent lead trim compare travel health lend'.split(
-    ' ',
-  )
+  'current time source plan storage cells parallel supply percent lead trim compare travel health lend'.split(' ')
 const commands = all.filter(({ name }) => names.includes(name))
 
 let asking: Asking
@@ -60,28 +58,11 @@ const extremes: Readonly<Record<string, readonly string[]>> = {
     '2x 14S8P 60Ah LiFe at empty; 1S 450 LiHV swollen',
     '2x 3S 850 LiPo at 3.8V per cell; 3S 850 LiPo at 50%',
   ],
-  'session chargers': [
-    '6x 0.01A 0.5W',
-    '60A 1-1S 90-91V 50%; 0.5/1/2/4A 4.10/4.20V',
-    '0.1-10A by 0.1 200W 6S',
-  ],
-  'session sources': [
-    '100V 60A',
-    '1S 20mAh LiPo at empty; car 1A engine off',
-    'power bank 74Wh at 1%; PD 15W',
-  ],
+  'session chargers': ['6x 0.01A 0.5W', '60A 1-1S 90-91V 50%; 0.5/1/2/4A 4.10/4.20V', '0.1-10A by 0.1 200W 6S'],
+  'session sources': ['100V 60A', '1S 20mAh LiPo at empty; car 1A engine off', 'power bank 74Wh at 1%; PD 15W'],
   charger: ['60A 1-1S 90-91V 50%', '0.01A 0.5W', '0.5/1/2/4A 4.10/4.20V', '1A 3.60V 14-14S'],
   source: ['PD 15W', 'PD 240W', 'car 1A engine off', '1S 20mAh LiPo', '100V 60A'],
-  from: [
-    '0V per cell',
-    '4.5V per cell',
-    '2.49V per cell',
-    '4.3V per cell',
-    '0%',
-    '100%',
-    'empty',
-    '3.84V per cell',
-  ],
+  from: ['0V per cell', '4.5V per cell', '2.49V per cell', '4.3V per cell', '0%', '100%', 'empty', '3.84V per cell'],
   to: ['0V per cell', '4.5V per cell', '3.6V per cell', '100%'],
   duration: ['1s', '168h'],
   count: ['1', '100'],

@@ -132,13 +132,10 @@ describe('never looser than the chemistry', () => {
     await done(problem?.example ?? '')
   })
 
-  test.each(['rate: 3C', 'storage: 3.9V', 'floor: 3.3V', 'storage: 4.2V', 'rate: 0.01C'])(
-    '%s',
-    async asked => {
-      expect((await asking.ask(`house set chemistry: LiPo ${asked}`, moderator)).problem).toBeDefined()
-      expect(await rules()).toEqual({})
-    },
-  )
+  test.each(['rate: 3C', 'storage: 3.9V', 'floor: 3.3V', 'storage: 4.2V', 'rate: 0.01C'])('%s', async asked => {
+    expect((await asking.ask(`house set chemistry: LiPo ${asked}`, moderator)).problem).toBeDefined()
+    expect(await rules()).toEqual({})
+  })
 
   test('whatever is asked, what is kept is within the chemistry', { timeout: 60_000 }, async () => {
     const limit = fc.oneof(

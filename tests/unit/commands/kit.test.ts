@@ -77,9 +77,7 @@ describe('a saved name', () => {
   test('of a pack serves as a source, of a charger not as a pack', async () => {
     await done('kit save name: crate pack: 4S 5000 Li-ion')
     await done(bench, moderator)
-    expect((await done('current pack: 3S 720 LiHV source: crate')).question).toContain(
-      'source: 4S 5000mAh Li-ion',
-    )
+    expect((await done('current pack: 3S 720 LiHV source: crate')).question).toContain('source: 4S 5000mAh Li-ion')
     const { problem } = await asking.ask('current pack: bench')
     expect(problem?.token).toBe('bench')
     expect(problem?.what).toBe('"bench" is saved as a charger: 0.5/1/2/4A.')
@@ -97,10 +95,7 @@ describe('a saved name', () => {
     for (const name of ['lihv', 'set', 'pd', 'what', 'mah', 'amps', 'with']) {
       await asking.memory.kit.save({ owner, name, kind: 'pack', notation: '6S 5000mAh LiPo' }, 100)
     }
-    const questions = [
-      ...current.examples,
-      'what amps should i set for a 3s 720 mah lihv with a 0.5/1/2A charger',
-    ]
+    const questions = [...current.examples, 'what amps should i set for a 3s 720 mah lihv with a 0.5/1/2A charger']
     for (const question of questions) {
       expect(await done(question)).toEqual(await done(question, otherMember))
     }
@@ -245,10 +240,7 @@ describe('kit list', () => {
     await done(bench, moderator)
     const reply = await done('kit list')
     expect(reply.headline).toBe("Saved by name: yours 1, the club's 1.")
-    expect(reply.working).toEqual([
-      'Yours: wren, pack 3S 720mAh LiHV',
-      "The club's: bench, charger 0.5/1/2/4A",
-    ])
+    expect(reply.working).toEqual(['Yours: wren, pack 3S 720mAh LiHV', "The club's: bench, charger 0.5/1/2/4A"])
     expect((await done('kit list for: club', otherMember)).headline).toBe("Saved by name: the club's 1.")
     expect((await done('kit list for: me', otherMember)).headline).toContain('Nothing is saved')
   })
@@ -256,10 +248,7 @@ describe('kit list', () => {
   test('of many shows some and says how to find the rest', async () => {
     const owner = { scope: 'person', id: member.asker.id } as const
     for (let i = 10; i < 50; i++) {
-      await asking.memory.kit.save(
-        { owner, name: `owl-${i}`, kind: 'pack', notation: '3S 720mAh LiHV' },
-        1000,
-      )
+      await asking.memory.kit.save({ owner, name: `owl-${i}`, kind: 'pack', notation: '3S 720mAh LiHV' }, 1000)
     }
     const { working } = await done('kit list')
     expect(working).toHaveLength(31)
@@ -287,10 +276,7 @@ describe('completion', () => {
   test('offers 25 at most, and nothing for what it does not know', async () => {
     const owner = { scope: 'person', id: member.asker.id } as const
     for (let i = 10; i < 50; i++) {
-      await asking.memory.kit.save(
-        { owner, name: `owl-${i}`, kind: 'pack', notation: '3S 720mAh LiHV' },
-        1000,
-      )
+      await asking.memory.kit.save({ owner, name: `owl-${i}`, kind: 'pack', notation: '3S 720mAh LiHV' }, 1000)
     }
     expect(await complete('current', 'pack', '')).toHaveLength(25)
     expect(await complete('current', 'colour', '')).toEqual([])

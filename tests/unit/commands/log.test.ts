@@ -41,8 +41,7 @@ async function done(question: string, by?: Occasion): Promise<Reply> {
 const refused = async (question: string, by?: Occasion) => (await asking.ask(question, by)).problem
 const figure = (reply: Reply, key: string) => reply.figures.find(one => one.key === key)?.value
 const wim = { scope: 'person', id: member.asker.id } as const
-const noted = (owner: typeof wim | { scope: 'community'; id: string } = wim) =>
-  asking.memory.log.of(owner, 'wren')
+const noted = (owner: typeof wim | { scope: 'community'; id: string } = wim) => asking.memory.log.of(owner, 'wren')
 
 describe('log charge', () => {
   test('notes all that was said, at the time of the clock', async () => {
@@ -82,12 +81,7 @@ describe('log charge', () => {
     ['more than a pack can hold', 'put-back: 950mAh', '950mAh', 'does not go into a sound pack'],
     ['too few cells', 'put-back: 640mAh cells: 4.35 4.34', 'cells', '2 values for 3 cells'],
     ['too many resistances', 'put-back: 640mAh resistance: 1 2 3 4 mΩ', 'resistance', '4 values'],
-    [
-      'a count to storage',
-      'put-back: 240mAh counted: 240mAh to: storage',
-      'storage',
-      'Only a charge to full',
-    ],
+    ['a count to storage', 'put-back: 240mAh counted: 240mAh to: storage', 'storage', 'Only a charge to full'],
   ])('refuses %s', async (_, details, token, what) => {
     const problem = await refused(`log charge name: wren ${details}`)
     expect(problem?.token).toBe(token)
@@ -133,9 +127,7 @@ describe('log charge', () => {
   })
 
   test('wants a saved pack', async () => {
-    expect((await refused('log charge name: kestrel put-back: 1Ah'))?.what).toContain(
-      'no pack saved as "kestrel"',
-    )
+    expect((await refused('log charge name: kestrel put-back: 1Ah'))?.what).toContain('no pack saved as "kestrel"')
     await done('kit save name: bench charger: 1/2A')
     expect((await refused('log charge name: bench put-back: 1Ah'))?.what).toContain('saved as a charger')
     expect((await refused('log charge name: 3S put-back: 1Ah'))?.what).toContain('cannot be a name')

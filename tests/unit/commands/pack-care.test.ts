@@ -62,15 +62,11 @@ describe('plan', () => {
       /2S 450mAh LiPo: .*2\.10 V a cell is below 2\.50 V, where such cells are damaged/,
     )
     expect(reply.headline).toMatch(/6S 1300mAh LiPo: .*a swollen pack can catch fire/)
-    expect(keys(reply)).toEqual(
-      expect.arrayContaining(['deadCell', 'swollen', 'severalAtOnce', 'batterySource']),
-    )
+    expect(keys(reply)).toEqual(expect.arrayContaining(['deadCell', 'swollen', 'severalAtOnce', 'batterySource']))
   })
 
   it('tells the voltage at which to stop each battery', async () => {
-    const line = (await answered(bag)).working
-      .map(spaced)
-      .find(text => text.startsWith('4S 5000mAh Li-ion: the plan'))
+    const line = (await answered(bag)).working.map(spaced).find(text => text.startsWith('4S 5000mAh Li-ion: the plan'))
     expect(line).toContain('Stop it at 12 V under load')
   })
 
@@ -78,9 +74,7 @@ describe('plan', () => {
     const calm = await answered(bag)
     const hurried = await answered(`${bag} by: 2h`)
     expect(calm.headline).not.toContain('To make the time')
-    expect(hurried.headline).toContain(
-      'To make the time, currents are above the recommended ones, within every limit',
-    )
+    expect(hurried.headline).toContain('To make the time, currents are above the recommended ones, within every limit')
     expect(figure(hurried, 'packsReady')?.value).toBe(4)
     expect(figure(hurried, 'lastReady')?.value).toBeLessThanOrEqual(7200)
   })
@@ -152,15 +146,11 @@ describe('storage', () => {
   it('takes longer where the power holds the current down', async () => {
     const free = await answered('storage pack: 4S 1500 LiPo from: full discharge: 2A')
     const held = await answered('storage pack: 4S 1500 LiPo from: full discharge: 2A power: 10W')
-    expect(figure(held, 'dischargeTime')?.value).toBeGreaterThan(
-      3 * (figure(free, 'dischargeTime')?.value ?? 0),
-    )
+    expect(figure(held, 'dischargeTime')?.value).toBeGreaterThan(3 * (figure(free, 'dischargeTime')?.value ?? 0))
   })
 
   it('charges a flown pack up, leaves one that is there, and refuses a damaged one', async () => {
-    expect((await answered('storage pack: 3S 720 LiHV from: 3.6V per cell')).headline).toMatch(
-      /^Charge it up/,
-    )
+    expect((await answered('storage pack: 3S 720 LiHV from: 3.6V per cell')).headline).toMatch(/^Charge it up/)
     expect((await answered('storage pack: 3S 720 LiHV from: 3.84V per cell')).headline).toMatch(/^Leave it/)
     expect((await answered('storage pack: 3S 720 LiHV from: 2.2V per cell')).verdict).toBe('do not charge')
   })
@@ -233,28 +223,20 @@ describe('cells', () => {
     expect((await answered('cells pack: 3S 850 LiHV volts: 4.2 4.2 4.2 when: full')).headline).toContain(
       'another chemistry',
     )
-    expect((await answered('cells pack: 3S 850 LiPo volts: 3.3 3.3 3.3')).headline).toContain(
-      'LiFe, or empty',
-    )
+    expect((await answered('cells pack: 3S 850 LiPo volts: 3.3 3.3 3.3')).headline).toContain('LiFe, or empty')
   })
 
   it('balances in the time that the charge between the cells takes at the balance current', async () => {
     const slow = await answered('cells pack: 4S 1500 LiPo volts: 3.82 3.83 3.79 3.83 balance: 0.1A')
     const fast = await answered('cells pack: 4S 1500 LiPo volts: 3.82 3.83 3.79 3.83 balance: 0.3A')
-    expect((figure(slow, 'balanceTime')?.value ?? 0) / (figure(fast, 'balanceTime')?.value ?? 1)).toBeCloseTo(
-      3,
-      9,
-    )
+    expect((figure(slow, 'balanceTime')?.value ?? 0) / (figure(fast, 'balanceTime')?.value ?? 1)).toBeCloseTo(3, 9)
   })
 })
 
 describe('parallel', () => {
   it.each([
     ['3S 850 LiPo at 3.8V per cell; 4S 850 LiPo at 3.8V per cell', /packs of 3S and 4S/],
-    [
-      '3S 850 LiPo at 3.8V per cell; 3S 850 LiHV at 3.8V per cell',
-      /LiPo and LiHV are full at different volts/,
-    ],
+    ['3S 850 LiPo at 3.8V per cell; 3S 850 LiHV at 3.8V per cell', /LiPo and LiHV are full at different volts/],
     ['3S 850 LiPo at 3.95V per cell; 3S 850 LiPo at 3.8V per cell', /0.15 V a cell apart/],
     ['3S 850 LiPo at 3.8V per cell; 3S 850 LiPo swollen', /a swollen pack can catch fire/],
     ['3S 850 LiPo at 2.4V per cell; 3S 850 LiPo at 2.4V per cell', /where such cells are damaged/],
@@ -273,16 +255,12 @@ describe('parallel', () => {
   it('sets one current for all within what is left when the largest comes unplugged', async () => {
     const alike = await answered('parallel packs: 2x 3S 1000 LiPo at 3.8V per cell')
     expect(figure(alike, 'setCurrent')?.value).toBe(2)
-    const unlike = await answered(
-      'parallel packs: 3S 500 LiPo at 3.8V per cell; 3S 2000 LiPo at 3.8V per cell',
-    )
+    const unlike = await answered('parallel packs: 3S 500 LiPo at 3.8V per cell; 3S 2000 LiPo at 3.8V per cell')
     expect(figure(unlike, 'setCurrent')?.value).toBeLessThanOrEqual(2 * 0.5)
   })
 
   it('says that the charge is far apart where the curve is flat, and what takes too long', async () => {
-    const flat = await answered(
-      'parallel packs: 2S 2500 LiFe at 3.28V per cell; 2S 2500 LiFe at 3.31V per cell',
-    )
+    const flat = await answered('parallel packs: 2S 2500 LiFe at 3.28V per cell; 2S 2500 LiFe at 3.31V per cell')
     expect(spaced(flat.headline)).toMatch(/Their charge is 35 % apart/)
     const slow = await answered('parallel packs: 10x 6S 5000 LiPo at 3.7V per cell charger: 1A')
     expect(spaced(slow.headline)).toMatch(/nobody stays with it for more than 12 h/)
@@ -303,9 +281,7 @@ describe('health', () => {
   it('takes the temperature out: a cold reading counts for less', async () => {
     const cold = await answered('health pack: 3S 720 LiHV resistance: 40mΩ temperature: 0°C')
     const warm = await answered('health pack: 3S 720 LiHV resistance: 40mΩ temperature: 25°C')
-    expect(figure(cold, 'cellResistance25C')?.value).toBeLessThan(
-      (figure(warm, 'cellResistance25C')?.value ?? 0) / 2,
-    )
+    expect(figure(cold, 'cellResistance25C')?.value).toBeLessThan((figure(warm, 'cellResistance25C')?.value ?? 0) / 2)
   })
 
   it.each([
@@ -345,9 +321,7 @@ describe('lend', () => {
     const hurried = await answered('lend pack: 2S 450 LiPo power: 20W')
     expect(hurried).toMatchObject({ verdict: 'do not charge', figures: [] })
     expect(hurried.headline).toMatch(/^Do not take 3.46.A from it: 0.9.A is the most/)
-    expect((await answered('lend pack: 2S 450 LiPo power: 2W from: 3.3V per cell')).headline).toContain(
-      'floor',
-    )
+    expect((await answered('lend pack: 2S 450 LiPo power: 2W from: 3.3V per cell')).headline).toContain('floor')
   })
 
   it.each([

@@ -66,9 +66,7 @@ describe('a reminder after a time', () => {
     expect(said()).toEqual([])
     wait(1)
     await strike()
-    expect(said()).toEqual([
-      'Are you still with the charge? Feel the pack now: stop if it is hot, swells or smells.',
-    ])
+    expect(said()).toEqual(['Are you still with the charge? Feel the pack now: stop if it is hot, swells or smells.'])
     wait(30)
     await strike()
     expect(said()[1]).toBe('Check the charge: the 45 min that you asked for are over.')
@@ -124,9 +122,7 @@ describe('a reminder for a time question', () => {
     const reply = await done(`remind me for: ${hurried}`)
     expect(reply.verdict).toBe('do not charge')
     expect(reply.headline).toContain('No reminder is set')
-    expect((await done('remind me for: time pack: 3S 720 LiHV from: 2.1V per cell')).verdict).toBe(
-      'do not charge',
-    )
+    expect((await done('remind me for: time pack: 3S 720 LiHV from: 2.1V per cell')).verdict).toBe('do not charge')
     expect(await asking.memory.reminders.of(member.asker.id)).toEqual([])
   })
 
@@ -253,9 +249,7 @@ describe('list and cancel', () => {
     expect(headline).toBe('Reminders to come: 2.')
     expect(working[0]).toMatch(/^[a-z2-9]{4}: in 15 min, asks whether/)
     const code = working[0]?.slice(0, 4)
-    expect((await done(`remind cancel code: ${code}`, otherMember)).headline).toBe(
-      'There was nothing to cancel.',
-    )
+    expect((await done(`remind cancel code: ${code}`, otherMember)).headline).toBe('There was nothing to cancel.')
     expect((await done(`remind cancel code: ${code}`)).headline).toBe('Cancelled: 2 reminders.')
     expect((await done('remind cancel', otherMember)).headline).toBe('Cancelled: one reminder.')
     wait(60)

@@ -52,13 +52,9 @@ describe('the rules card', () => {
   })
 
   test('is stricter where the club is', async () => {
-    await asking.ask(
-      'house set chemistry: Li-ion rate: 0.5C storage: 3.6V floor: 3.3V gentle: yes',
-      moderator,
-    )
+    await asking.ask('house set chemistry: Li-ion rate: 0.5C storage: 3.6V floor: 3.3V gentle: yes', moderator)
     const text = (await card()).figures.find(({ key }) => key === 'fullLiIon')?.text.replaceAll('\u00a0', ' ')
-    for (const part of ['full 4.10 V', 'storage 3.60 V', 'source 3.30 V', 'to 0.5C'])
-      expect(text).toContain(part)
+    for (const part of ['full 4.10 V', 'storage 3.60 V', 'source 3.30 V', 'to 0.5C']) expect(text).toContain(part)
   })
 
   test('says of every danger who warns of it', async () => {

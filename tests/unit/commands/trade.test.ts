@@ -73,9 +73,7 @@ describe('travel', () => {
   })
 
   it('always says cabin only, cover the terminals and ask the airline', async () => {
-    const carried = (await answered('travel packs: 3S 720 LiHV')).cautions.find(
-      ({ key }) => key === 'carried',
-    )
+    const carried = (await answered('travel packs: 3S 720 LiHV')).cautions.find(({ key }) => key === 'carried')
     for (const words of [
       'In the cabin only',
       'every plug covered',
@@ -239,9 +237,7 @@ describe('trim', () => {
     expect((await asking.ask('trim')).problem?.what).toContain('chemistry')
     expect((await asking.ask('trim chemistry: LiPo shown: 4.2V')).problem?.what).toContain('meter')
     expect((await asking.ask('trim shown: 4.2V measured: 4.2V')).problem?.what).toContain('chemistry')
-    expect((await asking.ask('trim chemistry: LiPo shown: 20% measured: 4.2V')).problem?.what).toContain(
-      'volts',
-    )
+    expect((await asking.ask('trim chemistry: LiPo shown: 20% measured: 4.2V')).problem?.what).toContain('volts')
   })
 })
 
@@ -302,9 +298,7 @@ describe('supply', () => {
 
   it('refuses a source outside the input window, and a cell count the charger lacks', async () => {
     expect((await answered(`supply source: USB 5V 2A charger: ${charger}`)).verdict).toBe('do not charge')
-    expect((await answered('supply source: PD 65W pack: 6S 1300 LiPo charger: 1A 1-4S')).verdict).toBe(
-      'do not charge',
-    )
+    expect((await answered('supply source: PD 65W pack: 6S 1300 LiPo charger: 1A 1-4S')).verdict).toBe('do not charge')
   })
 
   it('wants a supply or a pack', async () => {

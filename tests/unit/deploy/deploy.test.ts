@@ -25,9 +25,7 @@ describe('the container', () => {
   it('takes only what it copies, and no development dependencies', () => {
     const file = read('Containerfile')
     expect(file).toContain('npm ci --omit=dev')
-    const copied = [...file.matchAll(/^COPY (?!--from)(.+) \S+$/gm)].flatMap(([, names = '']) =>
-      names.split(' '),
-    )
+    const copied = [...file.matchAll(/^COPY (?!--from)(.+) \S+$/gm)].flatMap(([, names = '']) => names.split(' '))
     const allowed = read('Containerfile.dockerignore').match(/(?<=^!).+/gm)
     expect([...new Set(copied)].sort()).toEqual([...(allowed ?? [])].sort())
   })

@@ -26,9 +26,9 @@ describe('custom ids', () => {
         if (read) expect(writeCustomId(read)).toBe(text)
       }),
     )
-    expect(
-      ['', 'v1:brief:', 'v2:brief:AAAAAAAAAAAAAAAA', 'v1:brief:AAAAAAAAAAAAAAAA\n'].map(readCustomId),
-    ).toEqual(Array(4).fill(undefined))
+    expect(['', 'v1:brief:', 'v2:brief:AAAAAAAAAAAAAAAA', 'v1:brief:AAAAAAAAAAAAAAAA\n'].map(readCustomId)).toEqual(
+      Array(4).fill(undefined),
+    )
   })
 })
 

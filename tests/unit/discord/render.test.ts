@@ -25,9 +25,7 @@ const replyTo = (changes: Partial<Plain<Answer>> = {}): Reply =>
   )
 
 const idsOf = (reply: Reply) =>
-  new Map(
-    questionsBehind(reply).map((question, at) => [question, `question-id-${String(at).padStart(4, '0')}`]),
-  )
+  new Map(questionsBehind(reply).map((question, at) => [question, `question-id-${String(at).padStart(4, '0')}`]))
 const labels = (rendered: ReturnType<typeof renderReply>) =>
   rendered.components.flatMap(row => row.components.map(({ label }) => label))
 
@@ -79,9 +77,7 @@ describe('renderReply', () => {
   it('pings nobody and takes no markup from what was typed', () => {
     const rendered = renderReply(replyTo({ headline: '@everyone <@1> [x](https://evil.example)' }))
     expect(rendered.allowed_mentions).toEqual({ parse: [], replied_user: false })
-    expect(rendered.embeds[0]?.description).toContain(
-      String.raw`@everyone \<@1\> \[x\](https\://evil.example)`,
-    )
+    expect(rendered.embeds[0]?.description).toContain(String.raw`@everyone \<@1\> \[x\](https\://evil.example)`)
   })
 
   it('gives no two buttons the same id and no more than fit a phone', () => {
@@ -103,9 +99,7 @@ describe('renderReply', () => {
       { filename: 'chart-2.png', alternative: 'the source sags' },
     ]
     const rendered = renderReply(replyTo(), { view: 'brief', ids: new Map(), pictures })
-    expect(rendered.attachments.map(({ description }) => description)).toEqual(
-      pictures.map(p => p.alternative),
-    )
+    expect(rendered.attachments.map(({ description }) => description)).toEqual(pictures.map(p => p.alternative))
     expect(faultsOf('message', rendered)).toEqual([])
   })
 

@@ -89,16 +89,13 @@ describe('differences', () => {
   const wanted = slashCommands([bench, trayAdd], english('.'))
   /** As Discord gives them back: with ids, and without what is false or empty. */
   const there = wanted.map(command => ({
-    ...JSON.parse(JSON.stringify(command), (key, value) =>
-      key === 'required' && value === false ? undefined : value,
-    ),
+    ...JSON.parse(JSON.stringify(command), (key, value) => (key === 'required' && value === false ? undefined : value)),
     id: '1',
     version: '2',
     nsfw: false,
   }))
 
-  it('are none between what was sent and what Discord made of it', () =>
-    expect(differences(wanted, there)).toEqual([]))
+  it('are none between what was sent and what Discord made of it', () => expect(differences(wanted, there)).toEqual([]))
 
   it('are what lacks, what is other, and what is too many', () => {
     const [first, second] = there

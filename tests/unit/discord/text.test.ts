@@ -54,16 +54,12 @@ describe('fitting', () => {
 
 describe('pieces', () => {
   it('loses no word and keeps within its length', () => {
-    const lines = fc.array(
-      fc.array(fc.stringMatching(/^\w{1,30}$/), { minLength: 1 }).map(words => words.join(' ')),
-    )
+    const lines = fc.array(fc.array(fc.stringMatching(/^\w{1,30}$/), { minLength: 1 }).map(words => words.join(' ')))
     fc.assert(
       fc.property(lines, fc.integer({ min: 30, max: 200 }), (lines, longest) => {
         const parts = pieces(lines, longest)
         for (const part of parts) expect(part.length).toBeLessThanOrEqual(longest)
-        expect(parts.join(' ').split(/\s+/).filter(Boolean)).toEqual(
-          lines.join(' ').split(/\s+/).filter(Boolean),
-        )
+        expect(parts.join(' ').split(/\s+/).filter(Boolean)).toEqual(lines.join(' ').split(/\s+/).filter(Boolean))
       }),
     )
   })

@@ -10,22 +10,14 @@ import type { Pack } from '../../../src/charging/things/pack.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { linesOf } from '../../../src/handbook/rules/index.ts'
 import { cases } from '../../support/cases.ts'
-import {
-  allDangers,
-  allDoubts,
-  someBoard,
-  someLevel,
-  somePlanned,
-  someSituation,
-} from '../../support/situations.ts'
+import { allDangers, allDoubts, someBoard, someLevel, somePlanned, someSituation } from '../../support/situations.ts'
 
 const worse = (one: Verdict, other: Verdict): boolean => rank[one] >= rank[other]
 const rank: Readonly<Record<Verdict, number>> = { go: 0, 'go with care': 1, 'do not charge': 2 }
 
-const anySituation = fc.oneof(
-  someSituation('charge', 'drain', 'store', 'carry', 'look'),
-  someBoard,
-) as fc.Arbitrary<Situation & { readonly pack: Pack }>
+const anySituation = fc.oneof(someSituation('charge', 'drain', 'store', 'carry', 'look'), someBoard) as fc.Arbitrary<
+  Situation & { readonly pack: Pack }
+>
 
 describe('adding a hazard never improves a verdict', () => {
   it('a danger or a doubt', () => {
@@ -38,9 +30,7 @@ describe('adding a hazard never improves a verdict', () => {
         fc.constantFrom(...allDoubts),
         (situation, planned, dangers, danger, doubt) => {
           const before = judge({ ...situation, dangers }, planned).verdict
-          expect(worse(judge({ ...situation, dangers: [...dangers, danger] }, planned).verdict, before)).toBe(
-            true,
-          )
+          expect(worse(judge({ ...situation, dangers: [...dangers, danger] }, planned).verdict, before)).toBe(true)
           expect(worse(judge({ ...situation, dangers, doubts: [doubt] }, planned).verdict, before)).toBe(true)
         },
       ),
@@ -99,9 +89,7 @@ describe('moving a number towards or beyond its limit never improves a verdict',
     [
       'a higher cell',
       (s, by) =>
-        s.from?.kind === 'rest'
-          ? { ...s, from: { ...s.from, perCell_V: above(s, s.from.perCell_V, by) } }
-          : s,
+        s.from?.kind === 'rest' ? { ...s, from: { ...s.from, perCell_V: above(s, s.from.perCell_V, by) } } : s,
     ],
   ]
   const below = ({ pack }: Situation, volts: number, by: number) =>
@@ -202,18 +190,13 @@ describe('what is permitted computes, and inside every limit', () => {
 it('every rule that fits has words, and a refusal says what to do', () => {
   const locale = english('.')
   fc.assert(
-    fc.property(
-      anySituation,
-      somePlanned,
-      fc.subarray(allDangers, { maxLength: 3 }),
-      (situation, planned, dangers) => {
-        for (const found of judge({ ...situation, dangers }, planned).found) {
-          const lines = linesOf(found, locale)
-          expect(lines.length).toBeGreaterThanOrEqual(found.weight === 'refuse' ? 2 : 1)
-          for (const line of lines) expect(line).not.toMatch(/undefined|NaN|Infinity/)
-        }
-      },
-    ),
+    fc.property(anySituation, somePlanned, fc.subarray(allDangers, { maxLength: 3 }), (situation, planned, dangers) => {
+      for (const found of judge({ ...situation, dangers }, planned).found) {
+        const lines = linesOf(found, locale)
+        expect(lines.length).toBeGreaterThanOrEqual(found.weight === 'refuse' ? 2 : 1)
+        for (const line of lines) expect(line).not.toMatch(/undefined|NaN|Infinity/)
+      }
+    }),
     cases(5_000),
   )
 })

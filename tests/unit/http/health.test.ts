@@ -49,14 +49,7 @@ describe('the health routes', () => {
     const assistant = metrics.measured(
       createAssistant({ commands: [bench, trayList, broken('secret')], memory, onFault: () => {} }),
     )
-    for (const question of [
-      'bench pack: 1S',
-      'bench pack: 2S',
-      'tray list',
-      'bench',
-      'broken',
-      'evil{} label="1"',
-    ])
+    for (const question of ['bench pack: 1S', 'bench pack: 2S', 'tray list', 'bench', 'broken', 'evil{} label="1"'])
       await assistant.answer(question, occasion)
     await memory.close()
     const counted = (await (await get('/metrics')).text())

@@ -45,8 +45,7 @@ describe('the corpus', () => {
 
   it('asks of each kind of danger', () => {
     const told = new Map<string, number>()
-    for (const { dangers } of everything)
-      for (const danger of dangers) told.set(danger, (told.get(danger) ?? 0) + 1)
+    for (const { dangers } of everything) for (const danger of dangers) told.set(danger, (told.get(danger) ?? 0) + 1)
     expect([...told].filter(([, count]) => count < 3)).toEqual([])
   })
 })

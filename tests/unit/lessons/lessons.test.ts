@@ -74,10 +74,7 @@ describe('the right answer', () => {
     ['c-rate/amps', ([rate_C = 0, mAh = 0]) => (rate_C * mAh) / 1000],
     ['c-rate/rate', ([mAh = 0, amps = 0]) => (amps * 1000) / mAh],
     ['sources/floor', ([series = 0, cell_V = 0]) => series * cell_V],
-    [
-      'sources/input',
-      ([amps = 0, , pack_V = 0, share = 0, supply_V = 0]) => (amps * pack_V * 100) / share / supply_V,
-    ],
+    ['sources/input', ([amps = 0, , pack_V = 0, share = 0, supply_V = 0]) => (amps * pack_V * 100) / share / supply_V],
     ['storage/volts', ([series = 0, cell_V = 0]) => series * cell_V],
     ['balance/spread', volts => Math.max(...volts) - Math.min(...volts)],
   ]
@@ -123,8 +120,7 @@ describe('the right answer', () => {
         const drawn = questionOf('place/fit').draw(drawFrom(from), plain)
         const chosen = drawn.choices?.['abcdefgh'.indexOf(drawn.right)] ?? ''
         seen.set(chosen, (seen.get(chosen) ?? 0) + 1)
-        const [, temperature = '', rest = ''] =
-          /cells are at (-?\d+).°C and rest at ([\d.]+)/.exec(drawn.ask) ?? []
+        const [, temperature = '', rest = ''] = /cells are at (-?\d+).°C and rest at ([\d.]+)/.exec(drawn.ask) ?? []
         const isHurt = /swollen|punctured|dented|leaking/.test(drawn.ask) || Number(rest) < 2.5
         const isOutside = Number(temperature) < 0 || Number(temperature) > 45
         expect(chosen === 'charge it').toBe(!isHurt && !isOutside)
@@ -138,19 +134,16 @@ describe('the right answer', () => {
 })
 
 describe('every lesson', () => {
-  it.each(lessons.map(lesson => [lesson.key, lesson] as const))(
-    '%s says what it says in any house',
-    (_, lesson) => {
-      fc.assert(
-        fc.property(someTelling, telling => {
-          const said = [...lesson.teach(telling), lesson.example(telling)]
-          expect(said.join(' ')).not.toMatch(/NaN|undefined|Infinity/)
-          for (const text of said) expect(text.length).toBeLessThan(longestHeadline)
-        }),
-        { numRuns: 40 },
-      )
-    },
-  )
+  it.each(lessons.map(lesson => [lesson.key, lesson] as const))('%s says what it says in any house', (_, lesson) => {
+    fc.assert(
+      fc.property(someTelling, telling => {
+        const said = [...lesson.teach(telling), lesson.example(telling)]
+        expect(said.join(' ')).not.toMatch(/NaN|undefined|Infinity/)
+        for (const text of said) expect(text.length).toBeLessThan(longestHeadline)
+      }),
+      { numRuns: 40 },
+    )
+  })
 
   it('shows the numbers that the house has set', () => {
     const telling = { ...plain, house: { gentleLiIon: true, storagePerCell_V: { LiPo: 3.8 } } }

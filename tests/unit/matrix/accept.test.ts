@@ -56,8 +56,7 @@ describe('accept', () => {
         fc.option(time_ms, { nil: undefined }),
         fc.boolean(),
         (what, sender, sentAt_ms, joinedAt_ms, answered) => {
-          if (accept({ what, sender, sentAt_ms }, { ...situation, joinedAt_ms, answered }) !== 'accepted')
-            return
+          if (accept({ what, sender, sentAt_ms }, { ...situation, joinedAt_ms, answered }) !== 'accepted') return
           expect(['m.text', 'm.reaction']).toContain(what)
           expect(sender).not.toBe(situation.self)
           expect(answered).toBe(false)

@@ -44,9 +44,7 @@ describe('readAsking', () => {
       words: `what about ${question}, ?`,
       addressed: true,
     })
-    expect(
-      readAsking(said(`Chargehand: ${question}`, { mentions: ['@ada:club.test'] }), room),
-    ).toBeUndefined()
+    expect(readAsking(said(`Chargehand: ${question}`, { mentions: ['@ada:club.test'] }), room)).toBeUndefined()
   })
 
   it('takes everything in direct messages, as it stands', () => {

@@ -14,8 +14,7 @@ beforeEach(() => {
 })
 afterEach(() => rmSync(folder, { recursive: true }))
 
-const open = (onLost: (error: unknown) => void = () => {}) =>
-  openLastingIndexedDB(join(folder, 'keys.sqlite'), onLost)
+const open = (onLost: (error: unknown) => void = () => {}) => openLastingIndexedDB(join(folder, 'keys.sqlite'), onLost)
 
 const settled = <T>(request: Request<T>) =>
   new Promise<T>((resolve, reject) => {
@@ -36,10 +35,7 @@ async function openDatabase(
   return await settled(request)
 }
 
-function change(
-  database: Database,
-  work: (sessions: ObjectStore, people: ObjectStore) => void,
-): Promise<void> {
+function change(database: Database, work: (sessions: ObjectStore, people: ObjectStore) => void): Promise<void> {
   const transaction = database.transaction(['sessions', 'people'], 'readwrite')
   work(transaction.objectStore('sessions'), transaction.objectStore('people'))
   return new Promise(resolve => transaction.addEventListener('complete', resolve))
@@ -130,9 +126,7 @@ test('changes through a cursor', async () => {
 test('an aborted transaction leaves no trace', async () => {
   const first = await open()
   const database = await openDatabase(first)
-  const transaction = database.transaction(['sessions'], 'readwrite') as ReturnType<
-    Database['transaction']
-  > & {
+  const transaction = database.transaction(['sessions'], 'readwrite') as ReturnType<Database['transaction']> & {
     abort(): void
   }
   transaction.objectStore('sessions').put('never', 'key')
@@ -190,10 +184,7 @@ test('any order of puts and deletes gives the same contents after as before', as
       const first = await openLastingIndexedDB(path, () => {})
       const database = await openDatabase(first)
       for (const { key, value } of steps) {
-        await change(
-          database,
-          sessions => void (value === null ? sessions.delete(key) : sessions.put(value, key)),
-        )
+        await change(database, sessions => void (value === null ? sessions.delete(key) : sessions.put(value, key)))
       }
       const before = await contents(database, 'sessions')
       first.close()

@@ -29,10 +29,7 @@ describe('mayInvite', () => {
 })
 
 const limited = (retry_after_ms?: number) =>
-  new MatrixError(
-    { errcode: 'M_LIMIT_EXCEEDED', ...(retry_after_ms === undefined ? {} : { retry_after_ms }) },
-    429,
-  )
+  new MatrixError({ errcode: 'M_LIMIT_EXCEEDED', ...(retry_after_ms === undefined ? {} : { retry_after_ms }) }, 429)
 
 describe('pauseAfter', () => {
   it('waits as long as the server asks', () => {
@@ -48,9 +45,7 @@ describe('pauseAfter', () => {
   it('gives up on what no waiting mends', () => {
     const forbidden = new MatrixError({ errcode: 'M_FORBIDDEN' }, 403)
     expect(
-      [forbidden, new MatrixError({ errcode: 'M_TOO_LARGE' }, 413), new Error('ours')].map(e =>
-        pauseAfter(e, 1),
-      ),
+      [forbidden, new MatrixError({ errcode: 'M_TOO_LARGE' }, 413), new Error('ours')].map(e => pauseAfter(e, 1)),
     ).toEqual([undefined, undefined, undefined])
   })
 })

@@ -34,17 +34,12 @@ describe('renderReply', () => {
       'Verdict: do not charge',
       'Read as: 3S 720 LiHV',
     ])
-    expect(formatted_body).toMatch(
-      /^<p><strong>Do not charge this pack\.<\/strong><\/p><p>Verdict: <strong>do not/,
-    )
+    expect(formatted_body).toMatch(/^<p><strong>Do not charge this pack\.<\/strong><\/p><p>Verdict: <strong>do not/)
   })
 
   it('uses only tags that the specification names', () => {
-    const tags =
-      renderReply(replyTo(), { ...hidden, working: true }).formatted_body.match(/<\/?[a-z]+/g) ?? []
-    expect(new Set(tags.map(tag => tag.replace(/<\/?/, '')))).toEqual(
-      new Set(['p', 'strong', 'ul', 'li', 'code']),
-    )
+    const tags = renderReply(replyTo(), { ...hidden, working: true }).formatted_body.match(/<\/?[a-z]+/g) ?? []
+    expect(new Set(tags.map(tag => tag.replace(/<\/?/, '')))).toEqual(new Set(['p', 'strong', 'ul', 'li', 'code']))
   })
 
   it('offers the working, shows it, and offers to hide it', () => {
@@ -68,9 +63,7 @@ describe('renderReply', () => {
   it('writes what-ifs as commands to copy, with the prefix where one is needed', () => {
     const asked = 'bench pack: 3S 720 LiHV to: storage'
     expect(renderReply(replyTo()).formatted_body).toContain(`<code>!charge ${asked}</code>`)
-    expect(renderReply(replyTo(), { ...hidden, prefix: '' }).formatted_body).toContain(
-      `<code>${asked}</code>`,
-    )
+    expect(renderReply(replyTo(), { ...hidden, prefix: '' }).formatted_body).toContain(`<code>${asked}</code>`)
   })
 
   it('says what is wrong with a question, where, and what would do', () => {

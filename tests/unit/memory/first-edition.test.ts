@@ -63,16 +63,12 @@ it.each([
 ])('%s', async (question, says) => {
   const reply = await asking.ask(question, wim)
   expect(reply.problem, question).toBeUndefined()
-  expect([reply.headline, ...reply.working, ...reply.figures.map(({ text }) => text)].join('\n')).toMatch(
-    says,
-  )
+  expect([reply.headline, ...reply.working, ...reply.figures.map(({ text }) => text)].join('\n')).toMatch(says)
 })
 
 it('answers the question behind a button', async () => {
   const question = await asking.memory.questions.find('SSVfjrj5WuAwpg7j')
-  expect(question).toBe(
-    'time pack: 3S 720mAh LiHV charger: 0.5/1/2/4A 80W 1-4S 9-20V current: 1A from: 3.7V per cell',
-  )
+  expect(question).toBe('time pack: 3S 720mAh LiHV charger: 0.5/1/2/4A 80W 1-4S 9-20V current: 1A from: 3.7V per cell')
   const reply = await asking.ask(question ?? '', wim)
   expect(reply.problem).toBeUndefined()
   expect(reply.question).toContain('charger: 0.5/1/2/4A 80W 1-4S 9-20V')

@@ -46,9 +46,7 @@ test('a second time changes nothing', async () => {
 })
 
 test('a migration that fails leaves no half of it, nor of those before it', async () => {
-  await expect(migrate(db, { '001-feathers': feathers, '002-broken': broken })).rejects.toThrow(
-    'no room left',
-  )
+  await expect(migrate(db, { '001-feathers': feathers, '002-broken': broken })).rejects.toThrow('no room left')
   expect(await tableNames()).toEqual([])
 })
 

@@ -65,10 +65,7 @@ test('a question is kept for a year after it was last asked, an answered message
   const daysOn = (days: number) => new Date(now.getTime() + days * 86_400_000)
   const id = await memory.questions.keep('help')
   await memory.answered.record({ ...answered, answeredAt: now })
-  const kept = async () => [
-    await memory.questions.find(id),
-    (await memory.answered.byQuestion('discord:3'))?.question,
-  ]
+  const kept = async () => [await memory.questions.find(id), (await memory.answered.byQuestion('discord:3'))?.question]
   await forgetOld(memory, daysOn(90))
   expect(await kept()).toEqual(['help', answered.question])
   await forgetOld(memory, daysOn(91))

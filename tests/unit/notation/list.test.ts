@@ -2,11 +2,7 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import {
-  sessionChargersKind,
-  sessionPacksKind,
-  sessionSourcesKind,
-} from '../../../src/language/kinds/session-kinds.ts'
+import { sessionChargersKind, sessionPacksKind, sessionSourcesKind } from '../../../src/language/kinds/session-kinds.ts'
 import { readList, writeList } from '../../../src/language/quantities/list.ts'
 import { readStandingPack, readStandingSource } from '../../../src/language/things/standing.ts'
 import { somePack } from '../../support/arbitraries.ts'
@@ -60,16 +56,13 @@ describe('packs of a session', () => {
     })
   })
 
-  it.each(['swollen', 'puffed', 'hot', 'Punctured', 'damaged'])(
-    'keeps "%s" apart, with or without a state',
-    word => {
-      expect(readStandingPack(`2S 450 LiPo at 3.7V ${word}`).value).toMatchObject({
-        unsound: word.toLowerCase(),
-        dangers: [expect.any(String)],
-      })
-      expect(readStandingPack(`2S 450 LiPo ${word}`).value.pack.capacity_Ah).toBe(0.45)
-    },
-  )
+  it.each(['swollen', 'puffed', 'hot', 'Punctured', 'damaged'])('keeps "%s" apart, with or without a state', word => {
+    expect(readStandingPack(`2S 450 LiPo at 3.7V ${word}`).value).toMatchObject({
+      unsound: word.toLowerCase(),
+      dangers: [expect.any(String)],
+    })
+    expect(readStandingPack(`2S 450 LiPo ${word}`).value.pack.capacity_Ah).toBe(0.45)
+  })
 
   it('reads such a word before the state too', () => {
     expect(readStandingPack('2S 450 LiPo puffed at 3.7V').value).toMatchObject({

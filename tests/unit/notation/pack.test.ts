@@ -29,12 +29,9 @@ describe('packs', () => {
     }
   })
 
-  it.each(['3S 2.2 LiPo', '3S 2 LiPo', '3S 19 LiPo'])(
-    'asks which unit the small capacity of %j has',
-    text => {
-      expect(problemOf(() => readPack(text)).what).toContain('mAh or in Ah')
-    },
-  )
+  it.each(['3S 2.2 LiPo', '3S 2 LiPo', '3S 19 LiPo'])('asks which unit the small capacity of %j has', text => {
+    expect(problemOf(() => readPack(text)).what).toContain('mAh or in Ah')
+  })
 
   it('reads what a label adds', () => {
     expect(readPack('3S1P 720mAh lihv 2C 6mΩ').value).toEqual({
@@ -51,9 +48,7 @@ describe('packs', () => {
   })
 
   it('says which rate it takes for the charge limit', () => {
-    expect(inEnglish(readPack('3S 720mAh LiHV 2C')).assumed).toEqual([
-      '2C is read as the charge limit on the label',
-    ])
+    expect(inEnglish(readPack('3S 720mAh LiHV 2C')).assumed).toEqual(['2C is read as the charge limit on the label'])
     expect(readPack('3S 720mAh LiHV 2C charge').assumed).toEqual([])
     expect(writePack({ ...wren, chemistry: lihv, labelRate_C: 2 })).toBe('3S 720mAh LiHV 2C charge')
   })

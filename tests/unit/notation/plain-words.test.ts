@@ -12,11 +12,7 @@ describe('questions in plain words', () => {
       'current',
       { pack: '3s 720 hv', charger: '0.5/1/2/4 A charger' },
     ],
-    [
-      'how long for 6s 1300 lipo at 2A from 3.6',
-      'time',
-      { pack: '6s 1300 lipo', current: '2A', from: '3.6' },
-    ],
+    ['how long for 6s 1300 lipo at 2A from 3.6', 'time', { pack: '6s 1300 lipo', current: '2A', from: '3.6' }],
     [
       'can my 4s 5000 li-ion charge 6 of my 3s 720 lihv',
       'source',
@@ -35,16 +31,8 @@ describe('questions in plain words', () => {
       'source',
       { count: 'six', pack: '3s 720 lihv', source: 'power bank 74Wh' },
     ],
-    [
-      'how many 3s 720 lihv with my 4s 5000 li-ion',
-      'source',
-      { pack: '3s 720 lihv', source: '4s 5000 li-ion' },
-    ],
-    [
-      'charge 20 3s 720 lihv: how many from 20V 5A',
-      'source',
-      { count: '20', pack: '3s 720 lihv', source: '20V 5A' },
-    ],
+    ['how many 3s 720 lihv with my 4s 5000 li-ion', 'source', { pack: '3s 720 lihv', source: '4s 5000 li-ion' }],
+    ['charge 20 3s 720 lihv: how many from 20V 5A', 'source', { count: '20', pack: '3s 720 lihv', source: '20V 5A' }],
     [
       'how many 3s 720 lihv can my 4s 5000 li-ion do from storage to full',
       'source',
@@ -60,22 +48,14 @@ describe('questions in plain words', () => {
       'time',
       { pack: '3s 720 lihv', current: '1C', from: '11.1V', source: 'car 10A', temperature: '12°C' },
     ],
-    [
-      'how long for 3s 720 lihv at 1A until 0.1A',
-      'time',
-      { pack: '3s 720 lihv', current: '1A', until: '0.1A' },
-    ],
+    ['how long for 3s 720 lihv at 1A until 0.1A', 'time', { pack: '3s 720 lihv', current: '1A', until: '0.1A' }],
     [
       'what current for a 3s 720 hv on a 0.1-10A charger from a USB-C 65W',
       'current',
       { pack: '3s 720 hv', charger: '0.1-10A charger', source: 'USB-C 65W' },
     ],
     ['how long for 3s 720 lihv on a 2A charger', 'time', { pack: '3s 720 lihv', charger: '2A charger' }],
-    [
-      'how long for 3s 720 lihv at 1A, is 3.7V now',
-      'time',
-      { pack: '3s 720 lihv', current: '1A', from: '3.7V' },
-    ],
+    ['how long for 3s 720 lihv at 1A, is 3.7V now', 'time', { pack: '3s 720 lihv', current: '1A', from: '3.7V' }],
     ['when will it be done pack: 3S 720 LiHV current: 1A', 'time', { pack: '3S 720 LiHV', current: '1A' }],
   ])('reads %j', (text, command, options) => {
     expect(read(text)).toEqual({ command, options })
@@ -91,10 +71,7 @@ describe('questions in plain words', () => {
       { pack: '3s 720mAh/8Wh lihv', current: '1.5 amps', temperature: '41F' },
     ],
     ['how long for 3S-720 LiHV @ 1A', { pack: '3S-720 LiHV', current: '1A' }],
-    [
-      'how long for one 6s 1300 150c lipo on my 4A charger',
-      { pack: '6s 1300 150c lipo', charger: '4A charger' },
-    ],
+    ['how long for one 6s 1300 150c lipo on my 4A charger', { pack: '6s 1300 150c lipo', charger: '4A charger' }],
   ])('reads %j', (text, options) => {
     expect(read(text).options).toEqual(options)
   })
@@ -178,9 +155,7 @@ describe('questions in plain words', () => {
   })
 
   it('asks which of two currents is meant', () => {
-    expect(problemOf(() => read('how long for 3s 720 lihv at 1A at 2A')).what).toContain(
-      'two values for current',
-    )
+    expect(problemOf(() => read('how long for 3s 720 lihv at 1A at 2A')).what).toContain('two values for current')
   })
 
   it.each(['puffy', 'swollen', 'punctured', 'dented', 'leaking', 'very hot', 'crashed', 'melted', 'bulging'])(

@@ -55,10 +55,7 @@ describe('sources', () => {
     ['power bank 74Wh', { kind: 'power bank', label_Wh: 74 }],
     ['power bank 74Wh PD 45W', { kind: 'power bank', label_Wh: 74, usbPd_W: 45, offers: pdOffers(45) }],
     ['74Wh power bank 5V 3A', { kind: 'power bank', label_Wh: 74, offers: [{ voltage_V: 5, current_A: 3 }] }],
-    [
-      '4S 5000mAh Li-ion',
-      { kind: 'battery', pack: { chemistry: liIon, series: 4, parallel: 1, capacity_Ah: 5 } },
-    ],
+    ['4S 5000mAh Li-ion', { kind: 'battery', pack: { chemistry: liIon, series: 4, parallel: 1, capacity_Ah: 5 } }],
   ])('reads %j and assumes nothing', (text, value) => {
     expect(readSource(text)).toEqual({ value, assumed: [] })
   })

@@ -3,13 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { lihv } from '../../../src/charging/things/chemistries.ts'
 import { goalOf, startOf } from '../../../src/charging/things/level.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
-import {
-  type Level,
-  readAnyState,
-  readState,
-  readTarget,
-  writeLevel,
-} from '../../../src/language/things/state.ts'
+import { type Level, readAnyState, readState, readTarget, writeLevel } from '../../../src/language/things/state.ts'
 import { inEnglish } from '../../support/in-english.ts'
 import { problemOf } from './problem-of.ts'
 
@@ -96,12 +90,9 @@ describe('states and targets', () => {
     expect(readTarget('8.2V', pack(2)).value).toEqual({ ...rest(4.1), pack_V: 8.2 })
   })
 
-  it.each(['20', '4', '-3V', 'NaN', '1e3V', '120%', '3,700V', '99V', 'half', '', '5V per cell'])(
-    'refuses %j',
-    text => {
-      expect(problemOf(() => readState(text, pack(3))).example).toBeTruthy()
-    },
-  )
+  it.each(['20', '4', '-3V', 'NaN', '1e3V', '120%', '3,700V', '99V', 'half', '', '5V per cell'])('refuses %j', text => {
+    expect(problemOf(() => readState(text, pack(3))).example).toBeTruthy()
+  })
 
   it('needs the pack for pack volts, and does not end a charge at empty', () => {
     expect(problemOf(() => readState('11.1V')).what).toContain('pack')

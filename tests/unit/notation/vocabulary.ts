@@ -2,8 +2,7 @@
 
 import type { Vocabulary } from '../../../src/language/sentence/vocabulary.ts'
 
-const options = (...names: string[]) =>
-  names.map(name => ({ name, kind: name === 'until' ? 'current' : name }))
+const options = (...names: string[]) => names.map(name => ({ name, kind: name === 'until' ? 'current' : name }))
 
 export const vocabulary: Vocabulary = [
   {
@@ -13,17 +12,7 @@ export const vocabulary: Vocabulary = [
   },
   {
     name: 'time',
-    options: options(
-      'pack',
-      'current',
-      'charger',
-      'source',
-      'from',
-      'to',
-      'until',
-      'resistance',
-      'temperature',
-    ),
+    options: options('pack', 'current', 'charger', 'source', 'from', 'to', 'until', 'resistance', 'temperature'),
     plainWords: ['how long', 'when will'],
   },
   {

@@ -36,11 +36,7 @@ describe('a bag of packs', () => {
 
   it('reads what it wrote', () => {
     const item = fc
-      .tuple(
-        somePack,
-        fc.integer({ min: 1, max: 8 }),
-        fc.option(fc.integer({ min: 1, max: 5000 }), { nil: undefined }),
-      )
+      .tuple(somePack, fc.integer({ min: 1, max: 8 }), fc.option(fc.integer({ min: 1, max: 5000 }), { nil: undefined }))
       .map(([pack, count, grams]) => ({
         count,
         item: { pack, ...(grams === undefined ? {} : { mass_kg: grams / 1000 }) },

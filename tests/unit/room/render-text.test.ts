@@ -12,8 +12,7 @@ const reply = plainReply(
   { command: 'current', readAs: '3S 720mAh LiHV', question: 'current pack: 3S 720mAh LiHV' },
   {
     verdict: 'go with care',
-    headline:
-      'Set 0.72 A and 4.35 V per cell (13.05 V for 3S), and stay with it for all of the time it takes.',
+    headline: 'Set 0.72 A and 4.35 V per cell (13.05 V for 3S), and stay with it for all of the time it takes.',
     figures: [
       { key: 'setCurrent', label: 'current to set', value: 0.72, unit: 'A', text: '0.72 A' },
       { key: 'cRate', label: 'rate', value: 1, unit: 'C', text: '1C' },

@@ -9,14 +9,7 @@ import { writeQuantity } from '../../../src/language/quantities/quantity.ts'
 import { writeCharger } from '../../../src/language/things/charger.ts'
 import { writePack } from '../../../src/language/things/pack.ts'
 import { writeSource } from '../../../src/language/things/source.ts'
-import {
-  nameOf,
-  someCharger,
-  somePack,
-  someRest_V,
-  someSource,
-  someTemperature_C,
-} from '../../support/arbitraries.ts'
+import { nameOf, someCharger, somePack, someRest_V, someSource, someTemperature_C } from '../../support/arbitraries.ts'
 import { askingOf } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
 
@@ -87,8 +80,7 @@ describe('every reply to a question about charging', () => {
         if (reply.verdict === 'do not charge') return
         const set_A = figure(reply, 'setCurrent') ?? Number.NaN
         const { chemistry, capacity_Ah, labelRate_C = highest_C[nameOf(chemistry)] } = pack
-        const limit_C =
-          reply.command === 'time' ? labelRate_C : Math.min(labelRate_C, highest_C[nameOf(chemistry)])
+        const limit_C = reply.command === 'time' ? labelRate_C : Math.min(labelRate_C, highest_C[nameOf(chemistry)])
         expect(set_A).toBeLessThanOrEqual(limit_C * capacity_Ah * slack)
         expect(figure(reply, 'cutoffPerCell')).toBeLessThanOrEqual(full_V[nameOf(chemistry)] * slack)
       }),

@@ -68,9 +68,7 @@ async function done(question: string, club: Scene['club']): Promise<void> {
 
 const entries = Object.entries(askedAs)
 const asked = entries.filter((entry): entry is [string, AskedAs] => 'weight' in entry[1])
-const someCommand = fc.oneof(
-  ...asked.map(([command, { weight }]) => ({ weight, arbitrary: fc.constant(command) })),
-)
+const someCommand = fc.oneof(...asked.map(([command, { weight }]) => ({ weight, arbitrary: fc.constant(command) })))
 
 /** Undefined where the command cannot be asked that. */
 async function answered(
@@ -92,16 +90,13 @@ async function answered(
   told = []
   if (after !== undefined) await done(after, scene.club)
   expect(asking.faults).toEqual([])
-  if (command === 'remind me' && reply.problem?.what.startsWith('I do not remind anybody in'))
-    return undefined
+  if (command === 'remind me' && reply.problem?.what.startsWith('I do not remind anybody in')) return undefined
   if (reply.problem) throw new Error(`${writeQuestion(question)}: ${reply.problem.what}`)
   return reply
 }
 
 const withoutUnset = (options: Options): Record<string, string> =>
-  Object.fromEntries(
-    Object.entries(options).filter((pair): pair is [string, string] => pair[1] !== undefined),
-  )
+  Object.fromEntries(Object.entries(options).filter((pair): pair is [string, string] => pair[1] !== undefined))
 
 const rank = ({ verdict }: Pick<Reply, 'verdict'>): number =>
   verdict === 'do not charge' ? 2 : verdict === 'go with care' ? 1 : 0

@@ -42,8 +42,7 @@ describe('a board with a cell far too low', () => {
     ['no unit', volts => String(volts)],
     [
       'wide digits',
-      volts =>
-        `${String(volts).replace(/\d/g, digit => String.fromCharCode(0xff10 + Number(digit)))}V per cell`,
+      volts => `${String(volts).replace(/\d/g, digit => String.fromCharCode(0xff10 + Number(digit)))}V per cell`,
     ],
   ]
   for (const { name } of chemistries) {
@@ -51,12 +50,8 @@ describe('a board with a cell far too low', () => {
       const pack = `3S 850 ${name}`
       const volts = written(low[name] ?? 0)
       expect((await ask(`parallel packs: 2x ${pack} at ${volts}`)).verdict).toBe('do not charge')
-      expect((await ask(`parallel packs: ${pack} at ${volts}; ${pack} at ${volts}`)).verdict).toBe(
-        'do not charge',
-      )
-      expect((await ask(`parallel packs: ${pack} at ${volts}; 2x ${pack} at storage`)).verdict).toBe(
-        'do not charge',
-      )
+      expect((await ask(`parallel packs: ${pack} at ${volts}; ${pack} at ${volts}`)).verdict).toBe('do not charge')
+      expect((await ask(`parallel packs: ${pack} at ${volts}; 2x ${pack} at storage`)).verdict).toBe('do not charge')
     })
   }
 })
@@ -180,8 +175,7 @@ describe('the large C number of a label', () => {
     'travel packs: 3S 720 LiHV 50C',
     'lend pack: 3S 720 LiHV 50C power: 5W',
   ])('is never dropped silently: %s', async question => {
-    for (const [surface, text] of Object.entries(textsOf(await ask(question))))
-      expect(text, surface).toContain('50C')
+    for (const [surface, text] of Object.entries(textsOf(await ask(question)))) expect(text, surface).toContain('50C')
   })
 })
 
@@ -200,19 +194,11 @@ describe('nothing cuts what must be said', () => {
   })
 
   it('of all that a charge may still be done with each line is said on every surface', async () => {
-    const musts = [
-      'tooLow',
-      'crashed',
-      'storedFull',
-      'drainsSource',
-      'sealedBox',
-      'loose',
-      'disposal',
-    ] as const
-    const reply = await ask(
-      'time pack: 6S 20000 LiPo 50C from: 2.8V per cell temperature: 3°C current: 0.5A',
-      { dangers: musts, doubts: allDoubts },
-    )
+    const musts = ['tooLow', 'crashed', 'storedFull', 'drainsSource', 'sealedBox', 'loose', 'disposal'] as const
+    const reply = await ask('time pack: 6S 20000 LiPo 50C from: 2.8V per cell temperature: 3°C current: 0.5A', {
+      dangers: musts,
+      doubts: allDoubts,
+    })
     expect(reply.verdict).not.toBe('go')
     for (const [surface, text] of Object.entries(textsOf(reply)))
       for (const danger of musts)
@@ -234,9 +220,7 @@ describe('a charge under 0.05C is no plain go', () => {
   ])('%s', async question => {
     const reply = await ask(question)
     expect(reply.verdict).not.toBe('go')
-    expect(folded(`${reply.headline} ${reply.cautions.map(({ text }) => text).join(' ')}`)).toMatch(
-      /0\.04C is so slow/,
-    )
+    expect(folded(`${reply.headline} ${reply.cautions.map(({ text }) => text).join(' ')}`)).toMatch(/0\.04C is so slow/)
   })
 })
 

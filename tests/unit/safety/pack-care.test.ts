@@ -47,8 +47,7 @@ describe('a parallel board', () => {
         const mixed = new Set(packs.map(({ pack }) => `${pack.series} ${pack.chemistry.name}`)).size > 1
         const unfit = packs.some(
           ({ pack, from, dangers }) =>
-            dangers !== undefined ||
-            (from?.kind === 'rest' && from.perCell_V < pack.chemistry.precharge_V.value),
+            dangers !== undefined || (from?.kind === 'rest' && from.perCell_V < pack.chemistry.precharge_V.value),
         )
         if (mixed || unfit) expect(refused).toBe(true)
       }),
@@ -58,17 +57,12 @@ describe('a parallel board', () => {
 
   it('judges packs in percent like the same ones in volts', () => {
     fc.assert(
-      fc.property(
-        someChemistry,
-        fc.array(between(0, 1), { minLength: 2, maxLength: 3 }),
-        (chemistry, socs) => {
-          const pack = { chemistry, series: 3, parallel: 1, capacity_Ah: 1 }
-          const verdictOf = (froms: readonly Level[]) =>
-            boardJudged(froms.map(from => ({ pack, from }))).refused
-          const inPercent = verdictOf(socs.map(soc => ({ kind: 'soc', soc })))
-          expect(inPercent).toBe(verdictOf(socs.map(soc => rest(restingVoltage(chemistry, soc)))))
-        },
-      ),
+      fc.property(someChemistry, fc.array(between(0, 1), { minLength: 2, maxLength: 3 }), (chemistry, socs) => {
+        const pack = { chemistry, series: 3, parallel: 1, capacity_Ah: 1 }
+        const verdictOf = (froms: readonly Level[]) => boardJudged(froms.map(from => ({ pack, from }))).refused
+        const inPercent = verdictOf(socs.map(soc => ({ kind: 'soc', soc })))
+        expect(inPercent).toBe(verdictOf(socs.map(soc => rest(restingVoltage(chemistry, soc)))))
+      }),
       { numRuns: 300 },
     )
   })
@@ -97,8 +91,7 @@ describe('a parallel board', () => {
         flows.forEach(({ firstMinute_A }, index) => {
           const { pack } = packs[index] as (typeof packs)[number]
           const { value: highest_C } = pack.chemistry.highestRate_C
-          if (firstMinute_A > 0)
-            expect(firstMinute_A).toBeLessThanOrEqual(highest_C * pack.capacity_Ah * (1 + 1e-9))
+          if (firstMinute_A > 0) expect(firstMinute_A).toBeLessThanOrEqual(highest_C * pack.capacity_Ah * (1 + 1e-9))
         })
       }),
       { numRuns: 500 },
@@ -126,9 +119,7 @@ describe('a parallel board', () => {
           const left_Ah = sizes_Ah.reduce((sum, size) => sum + size, 0) - Math.max(...sizes_Ah)
           const highest_C = first.chemistry.highestRate_C.value
           for (const { labelRate_C = highest_C } of alike) {
-            expect(setting.current_A).toBeLessThanOrEqual(
-              Math.min(labelRate_C, highest_C) * left_Ah * (1 + 1e-9),
-            )
+            expect(setting.current_A).toBeLessThanOrEqual(Math.min(labelRate_C, highest_C) * left_Ah * (1 + 1e-9))
           }
         },
       ),
@@ -147,31 +138,22 @@ describe('lending', () => {
       somePack.map(({ cellResistance_ohm: _, ...pack }) => pack),
     )
     fc.assert(
-      fc.property(
-        lendable,
-        hundredths(0, 100),
-        hundredths(2, 200),
-        someHouse,
-        (pack, soc, rate_C, limits) => {
-          const power_W = rate_C * pack.capacity_Ah * pack.series * 3
-          const { permit } = judged({ act: 'drain', pack, from: { kind: 'soc', soc } }, limits)
-          const lending = permit && lend(permit, { power_W })
-          if (!lending || lending.given_Wh === 0) return
-          lent++
-          const store = batteryStore(pack, limits, soc)
-          const rest_V = store.rest_V(lending.leftSoc)
-          const drawn_W = power_W / lending.efficiency
-          const out_A =
-            (rest_V - Math.sqrt(rest_V ** 2 - 4 * store.resistance_ohm * drawn_W)) /
-            (2 * store.resistance_ohm)
-          const floor_V =
-            { LiPo: 3.4, LiHV: 3.4, 'Li-ion': 3, LiFe: 2.8 }[nameOf(pack.chemistry)] * pack.series
-          expect(rest_V - out_A * store.resistance_ohm).toBeGreaterThanOrEqual(floor_V - 1e-9)
-          const restFloor_V =
-            { LiPo: 3.6, LiHV: 3.6, 'Li-ion': 3.2, LiFe: 3 }[nameOf(pack.chemistry)] * pack.series
-          expect(rest_V).toBeGreaterThanOrEqual(restFloor_V - 1e-9)
-        },
-      ),
+      fc.property(lendable, hundredths(0, 100), hundredths(2, 200), someHouse, (pack, soc, rate_C, limits) => {
+        const power_W = rate_C * pack.capacity_Ah * pack.series * 3
+        const { permit } = judged({ act: 'drain', pack, from: { kind: 'soc', soc } }, limits)
+        const lending = permit && lend(permit, { power_W })
+        if (!lending || lending.given_Wh === 0) return
+        lent++
+        const store = batteryStore(pack, limits, soc)
+        const rest_V = store.rest_V(lending.leftSoc)
+        const drawn_W = power_W / lending.efficiency
+        const out_A =
+          (rest_V - Math.sqrt(rest_V ** 2 - 4 * store.resistance_ohm * drawn_W)) / (2 * store.resistance_ohm)
+        const floor_V = { LiPo: 3.4, LiHV: 3.4, 'Li-ion': 3, LiFe: 2.8 }[nameOf(pack.chemistry)] * pack.series
+        expect(rest_V - out_A * store.resistance_ohm).toBeGreaterThanOrEqual(floor_V - 1e-9)
+        const restFloor_V = { LiPo: 3.6, LiHV: 3.6, 'Li-ion': 3.2, LiFe: 3 }[nameOf(pack.chemistry)] * pack.series
+        expect(rest_V).toBeGreaterThanOrEqual(restFloor_V - 1e-9)
+      }),
       { numRuns: 3000 },
     )
     expect(lent).toBeGreaterThan(1000)

@@ -115,14 +115,11 @@ function power_W(source: Source): number {
     case 'supply':
       return Math.max(...source.offers.map(({ voltage_V, current_A }) => voltage_V * current_A))
     case 'power bank':
-      return source.offers
-        ? Math.max(...source.offers.map(({ voltage_V, current_A }) => voltage_V * current_A))
-        : 7.5
+      return source.offers ? Math.max(...source.offers.map(({ voltage_V, current_A }) => voltage_V * current_A)) : 7.5
   }
 }
 
-const input_W = ({ setting }: PlannedCharge): number =>
-  (setting.cutoffPack_V * setting.current_A) / setting.efficiency
+const input_W = ({ setting }: PlannedCharge): number => (setting.cutoffPack_V * setting.current_A) / setting.efficiency
 
 const accountsForEveryPack: Check = ({ charges, fullAlready, left }, { packs }) => {
   packs.forEach(({ count, dangers }, group) => {
@@ -150,10 +147,7 @@ const keepsPortsAndTime: Check = ({ charges, ready, fullAlready }, { chargers, r
   if (flights !== undefined) expect(charges.length).toBeLessThanOrEqual(Math.max(0, flights - full))
 }
 
-const keepsLimits: Check = (
-  { charges },
-  { packs, chargers, around: { house: limits }, temperature_C = 25 },
-) => {
+const keepsLimits: Check = ({ charges }, { packs, chargers, around: { house: limits }, temperature_C = 25 }) => {
   for (const { group, port, setting } of charges) {
     const { pack, from } = packs[group] as FieldSession['packs'][number]
     const charger = chargers[port] as FieldSession['chargers'][number]
@@ -239,11 +233,7 @@ describe('a planned session', () => {
 const span_s = 20
 
 /** The power of all charges together, span by span: each simulated as the plan set it, from a minute after it is connected. */
-function drawsTogether(
-  charges: readonly PlannedCharge[],
-  packs: FieldSession['packs'],
-  temperature_C = 25,
-): Draw[] {
+function drawsTogether(charges: readonly PlannedCharge[], packs: FieldSession['packs'], temperature_C = 25): Draw[] {
   const powers = charges.map(({ group, setting, start_s }) => {
     const { pack, from } = packs[group] as FieldSession['packs'][number]
     const { curve } = simulateCharge({

@@ -74,10 +74,7 @@ function sourcePower_W({ source, charger, house }: Request): number {
   switch (source.kind) {
     case 'battery': {
       const { chemistry, series, capacity_Ah } = source.pack
-      const perCell_V = Math.max(
-        loadFloor_V[nameOf(chemistry)],
-        house.sourceFloorPerCell_V?.[chemistry.name] ?? 0,
-      )
+      const perCell_V = Math.max(loadFloor_V[nameOf(chemistry)], house.sourceFloorPerCell_V?.[chemistry.name] ?? 0)
       return 2 * capacity_Ah * Math.max(perCell_V * series, min_V)
     }
     case 'vehicle outlet':
@@ -152,9 +149,7 @@ describe('an advised cutoff', () => {
   it('is never above the target, and is one that the charger has', () => {
     onEverySetting(({ cutoff }, { to, charger }) => {
       if (to?.kind === 'rest') expect(cutoff.perCell_V).toBeLessThanOrEqual(to.perCell_V * slack)
-      const nearest_V = Math.min(
-        ...(charger?.cutoffs_V ?? []).map(volts => Math.abs(volts - cutoff.perCell_V)),
-      )
+      const nearest_V = Math.min(...(charger?.cutoffs_V ?? []).map(volts => Math.abs(volts - cutoff.perCell_V)))
       if (charger?.cutoffs_V) expect(nearest_V).toBeLessThan(1e-8)
     })
   })

@@ -174,10 +174,7 @@ describe('planSource', () => {
     onEveryPlan(someBattery, 150, (plan, { pack, source, limits = noHouseLimits, sourceSoc = 1 }) => {
       if (source.kind !== 'battery') return
       const { series, chemistry } = source.pack
-      const perCell_V = Math.max(
-        loadFloor_V[nameOf(chemistry)],
-        limits.sourceFloorPerCell_V?.[chemistry.name] ?? 0,
-      )
+      const perCell_V = Math.max(loadFloor_V[nameOf(chemistry)], limits.sourceFloorPerCell_V?.[chemistry.name] ?? 0)
       const lowest_V = lowestBySeconds_V(plan, pack, batteryStore(source.pack, limits, sourceSoc))
       expect(lowest_V / series).toBeGreaterThanOrEqual(perCell_V - fiveMillivolts_V)
     })

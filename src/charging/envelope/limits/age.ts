@@ -11,12 +11,5 @@ const reached = (times: number): number => times - 1e-9
 export const ageLimits = {
   wornOut: above('refuse', ['look'], 'ageTimes', 'times', reached(ages.value.worn), from),
   tired: above('care', ['look'], 'ageTimes', 'times', reached(ages.value.tired), from),
-  oddCell: above(
-    'care',
-    ['look'],
-    'oddTimes',
-    'times',
-    oddCell.value,
-    `${oddCell.standing}: ${oddCell.source}`,
-  ),
+  oddCell: above('care', ['look'], 'oddTimes', 'times', oddCell.value, `${oddCell.standing}: ${oddCell.source}`),
 } as const satisfies Limits

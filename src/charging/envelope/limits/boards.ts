@@ -21,14 +21,7 @@ export const boardsLimits = {
   boardUnknown: above('refuse', ['board'], 'boardUnknown', 'count', 0, boards),
   boardSeries: above('refuse', ['board'], 'boardSeries', 'count', 1, boards),
   boardChemistries: above('refuse', ['board'], 'boardChemistries', 'count', 1, boards),
-  boardApart: above(
-    'refuse',
-    ['board'],
-    'apart_V',
-    'voltage',
-    mostApart_V.value,
-    practice(mostApart_V.source),
-  ),
+  boardApart: above('refuse', ['board'], 'apart_V', 'voltage', mostApart_V.value, practice(mostApart_V.source)),
   boardFlow: above('refuse', ['board'], 'flowShare', 'percent', 1, boards),
   boardCharge: above('must', ['board'], 'apartCharge', 'percent', 0.25, boards),
 } as const satisfies Limits

@@ -16,30 +16,9 @@ const mostCharge_A = ({ situation: { pack } }: Known) =>
 
 /** Most pressing first within a weight. */
 export const logLimits = {
-  putBackTooMuch: above(
-    'refuse',
-    ['look'],
-    'putBackShare',
-    'percent',
-    mostPutBack.value,
-    practised(mostPutBack),
-  ),
-  lostToStart: below(
-    'refuse',
-    ['look'],
-    'startShare',
-    'percent',
-    capacityLeft.value.retire,
-    practised(capacityLeft),
-  ),
-  lostToLabel: below(
-    'refuse',
-    ['look'],
-    'labelShare',
-    'percent',
-    capacityLeft.value.retire,
-    practised(capacityLeft),
-  ),
+  putBackTooMuch: above('refuse', ['look'], 'putBackShare', 'percent', mostPutBack.value, practised(mostPutBack)),
+  lostToStart: below('refuse', ['look'], 'startShare', 'percent', capacityLeft.value.retire, practised(capacityLeft)),
+  lostToLabel: below('refuse', ['look'], 'labelShare', 'percent', capacityLeft.value.retire, practised(capacityLeft)),
   chargedTooFast: above('must', ['look'], 'charged_A', 'current', mostCharge_A, cells),
   faded: below('care', ['look'], 'startShare', 'percent', capacityLeft.value.ageing, practised(capacityLeft)),
   resistanceUp: above('care', ['look'], 'agedTimes', 'times', reached(ages.value.aged), practised(ages)),

@@ -5,21 +5,13 @@ import { above, cells, charging, type Limits, ofCell } from './row.ts'
 
 /** Above full, in V: beyond it a cell is a danger by itself. */
 const hazard_V = 0.05
-const fullAnd = (more_V: number) =>
-  ofCell(c => ({ ...c.full_V, value: Number((c.full_V.value + more_V).toFixed(6)) }))
+const fullAnd = (more_V: number) => ofCell(c => ({ ...c.full_V, value: Number((c.full_V.value + more_V).toFixed(6)) }))
 
 const tolerance = `${trimTolerance_V.standing}: ${trimTolerance_V.source}`
 
 /** Most pressing first within a weight. */
 export const meterLimits = {
-  gotHazard: above(
-    'refuse',
-    charging,
-    'got_V',
-    'perCell',
-    fullAnd(hazard_V),
-    'tolerance of IEC 62133-2 (from memory)',
-  ),
+  gotHazard: above('refuse', charging, 'got_V', 'perCell', fullAnd(hazard_V), 'tolerance of IEC 62133-2 (from memory)'),
   gotTooMuch: above('refuse', charging, 'got_V', 'perCell', fullAnd(trimTolerance_V.value), tolerance),
   chargerFaulty: above(
     'refuse',

@@ -99,9 +99,7 @@ export const settingLimits = {
   ),
   tooSlow: below('care', charging, 'rate_C', 'rate', 0.05, practice('a charge so slow may never end')),
   notAllReady: ofAll(above('care', charging, 'short', 'count', 0, practice('a charge is never hurried'))),
-  severalAtOnce: ofAll(
-    above('care', charging, 'atOnce', 'count', 1, practice('a pack that fails sets none alight')),
-  ),
+  severalAtOnce: ofAll(above('care', charging, 'atOnce', 'count', 1, practice('a pack that fails sets none alight'))),
   dischargeRate: above('note', charging, 'dischargeRate_C', 'rate', 0, largeFigure),
   thickLeads: besides(
     above('note', charging, 'current_A', 'current', 5, practice('plugs and solder joints grow warm')),

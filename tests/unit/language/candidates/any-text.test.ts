@@ -56,8 +56,7 @@ describe('candidates of any text', () => {
   })
 
   it('takes time in proportion to the length', () => {
-    const sentence =
-      'how long for my 4s 1500 lipo at 2a from 3.7 on my 50w charger, it is 5 degrees in here. '
+    const sentence = 'how long for my 4s 1500 lipo at 2a from 3.7 on my 50w charger, it is 5 degrees in here. '
     const took = (text: string): number => {
       const started = performance.now()
       bestCover(candidatesOf(text))

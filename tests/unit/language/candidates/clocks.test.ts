@@ -26,12 +26,9 @@ describe('times of day', () => {
     expect(readClock(writeClock(clock))).toEqual(clock)
   })
 
-  it.each(['at 2A', 'in 40 min', 'half full', '3.7 to 4.2', 'the sun is out', '3 packs'])(
-    'none in %j',
-    text => {
-      expect(coveredTexts(text, 'clock')).toEqual([])
-    },
-  )
+  it.each(['at 2A', 'in 40 min', 'half full', '3.7 to 4.2', 'the sun is out', '3 packs'])('none in %j', text => {
+    expect(coveredTexts(text, 'clock')).toEqual([])
+  })
 
   it('reads what it wrote', () => {
     const some = fc.record({

@@ -12,11 +12,7 @@ describe('the best whole reading', () => {
     ['four s fifteen hundred at one and a half amps', 'pack 4S 1500mAh', 'current 1.5A'],
     ['4s 1500 2C', 'pack 4S 1500mAh', 'rate 2C'],
     ['is 50C in the sun too hot', 'temperature 50°C'],
-    [
-      '50W charger with a 12v 60ah car battery at 12.5',
-      'charger 50W charger',
-      'source car battery rest 12.5V 60Ah',
-    ],
+    ['50W charger with a 12v 60ah car battery at 12.5', 'charger 50W charger', 'source car battery rest 12.5V 60Ah'],
     ['what is a lipo'],
     ['thanks a lot, see you saturday', 'clock saturday'],
   ])('of %j', (text, ...expected) => {
@@ -26,9 +22,7 @@ describe('the best whole reading', () => {
   })
 
   it.each(['my 3s is dead', '3s at 0%', 'stone dead 4s'])('asks about %j', text => {
-    expect(bestCover(candidatesOf(text))).toContainEqual(
-      expect.objectContaining({ kind: 'state', text: '', score: 0 }),
-    )
+    expect(bestCover(candidatesOf(text))).toContainEqual(expect.objectContaining({ kind: 'state', text: '', score: 0 }))
   })
 
   it('gives the words around a value', () => {

@@ -50,12 +50,9 @@ describe('states', () => {
     expect(covered(text, 'state').filter(({ score }) => score > 0.4)).toEqual([])
   })
 
-  it.each(['it is dead', 'stone dead', 'dead flat', '0%', 'at 0 percent'])(
-    'none to start from in %j',
-    text => {
-      expect(covered(text, 'state')).toEqual([expect.objectContaining({ text: '', score: 0 })])
-    },
-  )
+  it.each(['it is dead', 'stone dead', 'dead flat', '0%', 'at 0 percent'])('none to start from in %j', text => {
+    expect(covered(text, 'state')).toEqual([expect.objectContaining({ text: '', score: 0 })])
+  })
 
   it('share one unit of percent', () => {
     expect(coveredTexts('I have 12, 34 and 60 percent', 'state')).toEqual(['12%', '34%', '60%'])

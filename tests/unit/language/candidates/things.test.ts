@@ -23,15 +23,12 @@ describe('chargers', () => {
     expect(readCharger(writeCharger(charger))).toEqual({ value: charger, assumed: [] })
   })
 
-  it.each([
-    'the charger is hot',
-    'charger at 2A',
-    'is 1.3 or 2.6A better',
-    'charge at 3A',
-    'two amps, my charger',
-  ])('none in %j', text => {
-    expect(covered(text, 'charger')).toEqual([])
-  })
+  it.each(['the charger is hot', 'charger at 2A', 'is 1.3 or 2.6A better', 'charge at 3A', 'two amps, my charger'])(
+    'none in %j',
+    text => {
+      expect(covered(text, 'charger')).toEqual([])
+    },
+  )
 
   it('read as they were written', () => {
     fc.assert(
