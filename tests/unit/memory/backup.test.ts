@@ -92,14 +92,10 @@ describe('the scripts', { timeout: 60_000 }, () => {
   afterEach(() => rmSync(folder, { recursive: true }))
 
   const runScript = (script: string, data: string, file: string) => {
-    const { status, stdout, stderr } = spawnSync(
-      process.execPath,
-      [`src/memory/cli/${script}.ts`, join(folder, file)],
-      {
-        env: { PATH: process.env.PATH, CHARGEHAND_DATA: join(folder, data) },
-        encoding: 'utf8',
-      },
-    )
+    const { status, stdout, stderr } = spawnSync(process.execPath, [`src/program/${script}.ts`, join(folder, file)], {
+      env: { PATH: process.env.PATH, CHARGEHAND_DATA: join(folder, data) },
+      encoding: 'utf8',
+    })
     return { status, said: stdout + stderr }
   }
 
