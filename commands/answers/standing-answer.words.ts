@@ -5,10 +5,7 @@ import type { OptionWords } from '../../src/assistant/command.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
 
-export const titleWords = ({ say }: Locale, about: Text): OptionWords => ({
-  about,
-  as: text => say`"${text}"`,
-})
+export const titleWords = ({ say }: Locale, about: Text): OptionWords => ({ about, as: text => say`"${text}"` })
 
 export const questionWords = ({ say }: Locale): OptionWords => ({
   about: say`the question that it answers; takes all that follows, so it stands last`,

@@ -84,12 +84,7 @@ function packOf({ pack, chemistry: ofType, volts }: Asked<typeof takes>): Pack {
     return { chemistry, series, parallel: 1, capacity_Ah: 1 }
   }
   const read = cellVoltsKind.write(volts).replaceAll('V', '')
-  throw new Problem({
-    what: chemistryWanted,
-    token: read,
-    expected: chemistryOrPack,
-    example: `cells LiPo ${read}`,
-  })
+  throw new Problem({ what: chemistryWanted, token: read, expected: chemistryOrPack, example: `cells LiPo ${read}` })
 }
 
 /** Readings as sound cells of the pack show them. */

@@ -15,14 +15,8 @@ export const cellsWords: WordsOf<typeof cells> = locale => {
     summary: say`Judge measured cell voltages: spread, which cell, go or not, balancing time.`,
     takes: {
       pack: { about: say`as its label says`, as: text => text },
-      chemistry: {
-        about: say`where the capacity does not matter: no balancing time then`,
-        as: text => text,
-      },
-      volts: {
-        about: say`one reading a cell, in the order of the balance plug`,
-        as: text => say`cells at ${text}`,
-      },
+      chemistry: { about: say`where the capacity does not matter: no balancing time then`, as: text => text },
+      volts: { about: say`one reading a cell, in the order of the balance plug`, as: text => say`cells at ${text}` },
       when: {
         about: say`rest (half an hour after any use) or full (end of a charge); rest when not said`,
         as: text => ((text as string) === 'full' ? say`at the end of a charge` : say`at rest`),

@@ -25,10 +25,7 @@ export const healthWords: WordsOf<typeof health> = locale => {
         about: say`instead of a resistance: amps out of the pack and its volts, or rest and its volts`,
         as: text => say`${text} under one load`,
       },
-      other: {
-        about: say`the same under another load, some seconds later`,
-        as: text => say`${text} under the other`,
-      },
+      other: { about: say`the same under another load, some seconds later`, as: text => say`${text} under the other` },
       temperature: {
         about: say`of the cells when they were measured; ${show.temperature(25)} when not said`,
         as: text => say`cells at ${text}`,

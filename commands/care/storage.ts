@@ -84,11 +84,7 @@ export const storage = command({
         return { set_A: current_A, input_A, takes_s: time_s.high }
       }
       case 'discharge':
-        return {
-          set_A: result.current_A,
-          takes_s: result.time_s.high,
-          underLoad_V: result.run.lowestPerCell_V,
-        }
+        return { set_A: result.current_A, takes_s: result.time_s.high, underLoad_V: result.run.lowestPerCell_V }
       default:
         return {}
     }
@@ -133,11 +129,7 @@ function drained(
   const holds = tried.find(({ run }) => run.lowestPerCell_V >= pack.chemistry.loadFloor_V.value)
   const { current_A, run } = holds ?? (tried.at(-1) as ReturnType<typeof runAt>)
   const spread = pack.chemistry.capacitySpread.value
-  return {
-    current_A,
-    run,
-    time_s: { low: run.duration_s * (1 - spread), high: run.duration_s * (1 + spread) },
-  }
+  return { current_A, run, time_s: { low: run.duration_s * (1 - spread), high: run.duration_s * (1 + spread) } }
 }
 
 const capacityMissing = ({ series, chemistry }: Pack): Problem =>

@@ -25,10 +25,7 @@ export const storageWords: WordsOf<typeof storage> = locale => {
         about: say`current of the load or discharger; 1C up to 1 A when not said`,
         as: text => say`discharged at ${text}`,
       },
-      power: {
-        about: say`most that the load or discharger can turn to heat`,
-        as: text => say`with ${text} at most`,
-      },
+      power: { about: say`most that the load or discharger can turn to heat`, as: text => say`with ${text} at most` },
       temperature,
     },
     answer: (result, asked) => {

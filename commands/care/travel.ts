@@ -46,11 +46,7 @@ export const travel = session({
   deeds: ({ items }) => {
     const flying = items.filter(({ permit }) => permit !== undefined)
     const needLeave = countOf(flying.filter(({ flies }) => flies === 'with approval'))
-    return flying.map(({ permit, pack }) => ({
-      permit: permit as Permit,
-      energy_Wh: labelEnergy_Wh(pack),
-      needLeave,
-    }))
+    return flying.map(({ permit, pack }) => ({ permit: permit as Permit, energy_Wh: labelEnergy_Wh(pack), needLeave }))
   },
   figures: ({ items, total_Wh }) => [
     ...items.map(({ energy_Wh }, index) => figure.energy('energy', energy_Wh, undefined, index + 1)),

@@ -13,10 +13,7 @@ export const compareWords: WordsOf<typeof compare> = locale => {
   return {
     summary: say`Packs side by side by watt-hours, mass, Wh per kg and current at one C-rate.`,
     takes: {
-      packs: {
-        about: say`two or more packs with ";" between them, each with its mass behind it`,
-        as: text => text,
-      },
+      packs: { about: say`two or more packs with ";" between them, each with its mass behind it`, as: text => text },
       rate: { about: say`the C-rate to compare currents at; 1C when not said`, as: text => say`at ${text}` },
     },
     answer: ({ most, densest }, { rate }) => {

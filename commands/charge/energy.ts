@@ -27,30 +27,10 @@ const takes = {
 /** What follows from what was given; the kind says by which sum. */
 export type Sum =
   | { readonly kind: 'pack'; readonly each_Wh: number; readonly count: number; readonly energy_Wh: number }
-  | {
-      readonly kind: 'energy'
-      readonly capacity_Ah: number
-      readonly voltage_V: number
-      readonly energy_Wh: number
-    }
-  | {
-      readonly kind: 'capacity'
-      readonly capacity_Ah: number
-      readonly voltage_V: number
-      readonly energy_Wh: number
-    }
-  | {
-      readonly kind: 'power'
-      readonly current_A: number
-      readonly voltage_V: number
-      readonly power_W: number
-    }
-  | {
-      readonly kind: 'current'
-      readonly current_A: number
-      readonly voltage_V: number
-      readonly power_W: number
-    }
+  | { readonly kind: 'energy'; readonly capacity_Ah: number; readonly voltage_V: number; readonly energy_Wh: number }
+  | { readonly kind: 'capacity'; readonly capacity_Ah: number; readonly voltage_V: number; readonly energy_Wh: number }
+  | { readonly kind: 'power'; readonly current_A: number; readonly voltage_V: number; readonly power_W: number }
+  | { readonly kind: 'current'; readonly current_A: number; readonly voltage_V: number; readonly power_W: number }
 
 /** By the pack where there is one, else by two quantities that give a third. Throws a Problem where they give none. */
 function sumOf(asked: Asked<typeof takes>): Sum {

@@ -50,12 +50,7 @@ export const time = command({
     if (asked.until !== undefined) refuseLateEnd(asked.until, timed.current_A)
     return { ...timed, ...details, current_A: timed.current_A, now, speaksFirst }
   },
-  planned: ({ current_A, input_A, time_s, carried }) => ({
-    set_A: current_A,
-    input_A,
-    takes_s: time_s.high,
-    carried,
-  }),
+  planned: ({ current_A, input_A, time_s, carried }) => ({ set_A: current_A, input_A, takes_s: time_s.high, carried }),
   figures: timed => known(timeFigures(timed)),
 })
 

@@ -24,14 +24,8 @@ export const timeWords: WordsOf<typeof time> = locale => {
     summary: say`How long a charge takes, with its stages and what goes into the pack.`,
     takes: {
       ...ofChargeWords(locale),
-      from: {
-        about: say`where the pack stands now; its floor when not said`,
-        as: text => say`from ${text}`,
-      },
-      current: {
-        about: say`set on the charger; the advised one when not said`,
-        as: text => say`at ${text}`,
-      },
+      from: { about: say`where the pack stands now; its floor when not said`, as: text => say`from ${text}` },
+      current: { about: say`set on the charger; the advised one when not said`, as: text => say`at ${text}` },
       until: {
         about: say`current at which the charge ends; a tenth of the set one when not said`,
         as: text => say`until the current is down to ${text}`,

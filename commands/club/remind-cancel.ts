@@ -12,12 +12,7 @@ const codeKind: ValueKind<string> = {
   read: text => {
     const code = text.trim().toLowerCase()
     if (/^[a-z2-9]{4}$/.test(code)) return { value: code, assumed: [] }
-    throw new Problem({
-      what: noCode,
-      token: shortened(text),
-      expected: noCodeExpected,
-      example: 'remind list',
-    })
+    throw new Problem({ what: noCode, token: shortened(text), expected: noCodeExpected, example: 'remind list' })
   },
   write: code => code,
   complete: () => [],

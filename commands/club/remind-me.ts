@@ -114,12 +114,7 @@ async function setReminder(
   if (outcome === 'full') {
     throw new Problem({ what: tooMany(mostReminders), expected: tooManyExpected, example: 'remind list' })
   }
-  return {
-    wait,
-    stay_s: both ? stay_s : undefined,
-    code,
-    isDirect: channel === 'direct' || place.direct,
-  }
+  return { wait, stay_s: both ? stay_s : undefined, code, isDirect: channel === 'direct' || place.direct }
 }
 
 /** Throws a Problem where it is no time question that can be answered. */

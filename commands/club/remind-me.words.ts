@@ -11,9 +11,7 @@ export const remindMeWords: WordsOf<typeof remindMe> = ({ say, show, own }) => (
       about: say`here, or in a direct message; the same way as you ask when not said`,
       as: text => (text === 'here' ? say`here` : say`in a direct message`),
     },
-    for: {
-      about: say`or a time question, for when it is estimated to end; takes all that follows, so it stands last`,
-    },
+    for: { about: say`or a time question, for when it is estimated to end; takes all that follows, so it stands last` },
   },
   answer: ({ reminder }) => {
     if (!reminder) return [say`No reminder is set, as this must not be charged so.`]

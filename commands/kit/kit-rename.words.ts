@@ -8,11 +8,7 @@ export const kitRenameWords: WordsOf<typeof kitRename> = locale => {
   const { say, own } = locale
   return {
     summary: say`Gives a saved pack, charger or source another name.`,
-    takes: {
-      name: { about: say`the name it has` },
-      to: { about: say`the name it gets` },
-      for: whoseChanged(locale),
-    },
+    takes: { name: { about: say`the name it has` }, to: { about: say`the name it gets` }, for: whoseChanged(locale) },
     answer: ({ owner, outcome }, { name, to }) => [
       outcome === 'missing'
         ? noSuchEntry(name, owner, locale)

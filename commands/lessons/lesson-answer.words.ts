@@ -14,10 +14,7 @@ export const lessonAnswerWords: WordsOf<typeof lessonAnswer> = locale => {
   return {
     summary: say`Answers the question of a lesson that was put to you.`,
     takes: {
-      is: {
-        about: say`the letter of a choice, or a quantity with its unit`,
-        as: text => say`your answer ${text}`,
-      },
+      is: { about: say`the letter of a choice, or a quantity with its unit`, as: text => say`your answer ${text}` },
     },
     answer: ({ marked }, { is: given }) =>
       marked

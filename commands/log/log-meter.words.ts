@@ -16,10 +16,7 @@ export const logMeterWords: WordsOf<typeof logMeter> = locale => {
         about: say`of a saved pack with charges noted with "${own('counted')}"`,
         as: text => say`flights of ${text}`,
       },
-      scale: {
-        about: say`scale factor of the current meter as it is set now`,
-        as: text => say`scale factor ${text}`,
-      },
+      scale: { about: say`scale factor of the current meter as it is set now`, as: text => say`scale factor ${text}` },
     },
     answer: ({ correction }, { name, scale }) =>
       correction

@@ -8,9 +8,7 @@ export const forgetMeWords: WordsOf<typeof forgetMe> = locale => {
   const { say, own } = locale
   return {
     summary: say`Deletes everything I keep about you, once you confirm it.`,
-    takes: {
-      confirm: { about: say`the word ${own('forget')}; without it I only say what would go` },
-    },
+    takes: { confirm: { about: say`the word ${own('forget')}; without it I only say what would go` } },
     answer: (_, { confirm }) => [
       confirm
         ? say`I have deleted everything that I kept about you.`

@@ -2,10 +2,4 @@
 
 import { service } from '../../src/assistant/command.ts'
 
-export const hello = service({
-  name: 'hello',
-  takes: {},
-  examples: ['hello'],
-  notStanding: true,
-  run: () => ({}),
-})
+export const hello = service({ name: 'hello', takes: {}, examples: ['hello'], notStanding: true, run: () => ({}) })

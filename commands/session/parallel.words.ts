@@ -19,10 +19,7 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
   return {
     summary: say`May these packs charge on one parallel board, and what to set for them.`,
     takes: {
-      packs: {
-        about: say`the packs with ";" between them, each with its resting volts behind "at"`,
-        as: text => text,
-      },
+      packs: { about: say`the packs with ";" between them, each with its resting volts behind "at"`, as: text => text },
       charger: ofChargeWords(locale).charger,
     },
     answer: ({ apart_V, packs, setting }) => [

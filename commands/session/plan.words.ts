@@ -33,18 +33,9 @@ export const planWords: WordsOf<typeof plan> = locale => {
         about: say`the chargers, with ";" between them; one with two outputs is written "2x"`,
         as: text => say`on ${text}`,
       },
-      sources: {
-        about: say`what feeds the chargers, with ";" between them`,
-        as: text => say`fed by ${text}`,
-      },
-      by: {
-        about: say`the time from now by which they must be ready`,
-        as: text => say`ready within ${text}`,
-      },
-      flights: {
-        about: say`how many packs are wanted ready; all when not said`,
-        as: text => say`for ${text} flights`,
-      },
+      sources: { about: say`what feeds the chargers, with ";" between them`, as: text => say`fed by ${text}` },
+      by: { about: say`the time from now by which they must be ready`, as: text => say`ready within ${text}` },
+      flights: { about: say`how many packs are wanted ready; all when not said`, as: text => say`for ${text} flights` },
       temperature: { about: say`of the cells; a room when not said`, as: text => say`cells at ${text}` },
     },
     answer: planned => [

@@ -28,14 +28,8 @@ export const leadWords: WordsOf<typeof lead> = locale => {
       length: { about: say`of the lead from end to end`, as: text => say`${text} long` },
       current: { about: say`that flows through it`, as: text => say`at ${text}` },
       voltage: { about: say`that is fed in`, as: text => say`fed with ${text}` },
-      drop: {
-        about: say`the most it may drop, in volts or percent`,
-        as: text => say`dropping ${text} at most`,
-      },
-      temperature: {
-        about: say`of the air about it; 20 °C when not said`,
-        as: text => say`in air at ${text}`,
-      },
+      drop: { about: say`the most it may drop, in volts or percent`, as: text => say`dropping ${text} at most` },
+      temperature: { about: say`of the air about it; 20 °C when not said`, as: text => say`in air at ${text}` },
     },
     answer: found => [
       found.told ? toldWords(found, locale) : chosenWords(found, locale),

@@ -36,11 +36,7 @@ export const lend = command({
     if (efficiency !== undefined && efficiency < leastEfficiency) throw uselessConverter(efficiency)
     return { ...lendOut(permit, { power_W: power, device_Wh: device, efficiency }), permit }
   },
-  planned: ({ current_A, duration_s }) => ({
-    set_A: current_A,
-    takes_s: duration_s,
-    lasts_s: duration_s,
-  }),
+  planned: ({ current_A, duration_s }) => ({ set_A: current_A, takes_s: duration_s, lasts_s: duration_s }),
   figures: lent =>
     known([
       figure.energy('energyGiven', lent.given_Wh),

@@ -26,10 +26,7 @@ export const sourceWords: WordsOf<typeof source> = locale => {
       charger,
       from: { ...from, about: say`where the packs stand now; their floor when not said` },
       to: { ...to, about: say`where they are to go; full when not said` },
-      count: {
-        about: say`how many packs; as many as it carries when not said`,
-        as: text => say`${text} of them`,
-      },
+      count: { about: say`how many packs; as many as it carries when not said`, as: text => say`${text} of them` },
       charged: {
         about: say`how full the source battery is; full when not said`,
         as: text => say`the source at ${text}`,

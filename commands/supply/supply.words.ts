@@ -24,14 +24,9 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
       source: { about: say`the supply; left out to find one for a pack`, as: text => text },
       charger: { about: say`what it feeds`, as: text => say`for a charger with ${text}` },
       pack: { about: say`the pack that is to be charged`, as: text => say`to charge ${text}` },
-      chemistry: {
-        about: say`of the packs, where none is named; ${own(chemistries[0].name)} when not said`,
-      },
+      chemistry: { about: say`of the packs, where none is named; ${own(chemistries[0].name)} when not said` },
       current: { about: say`the charge current wanted`, as: text => say`at ${text}` },
-      cable: {
-        about: say`what the USB-C cable carries, 3 A or 5 A`,
-        as: text => say`over a ${text} cable`,
-      },
+      cable: { about: say`what the USB-C cable carries, 3 A or 5 A`, as: text => say`over a ${text} cable` },
     },
     answer: (result, asked) =>
       result.kind === 'needed'

@@ -102,10 +102,7 @@ export function command<const T extends Takes, R extends Unjudged, F extends str
   return {
     ...shape,
     situations: (asked, context) => [situation(asked, context)],
-    compute: ([permit], asked, context) => ({
-      ...compute(permit as Permit, asked, context),
-      permit: permit as Permit,
-    }),
+    compute: ([permit], asked, context) => ({ ...compute(permit as Permit, asked, context), permit: permit as Permit }),
     deeds: result => [{ ...planned?.(result), permit: result.permit }],
     figures,
     documents,

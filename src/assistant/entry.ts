@@ -15,11 +15,7 @@ import { cautionsOf, leadOf, refusalOf, sourcesOf } from './verdict.words.ts'
 export const entry = <T extends Takes, R extends Unjudged, F extends string>(
   command: Command<T, R, F>,
   words: (locale: Locale) => Words<T, R, F>,
-): Entry => ({
-  ...command,
-  words,
-  answer: (asked, context) => answerTo(command, words, asked as Asked<T>, context),
-})
+): Entry => ({ ...command, words, answer: (asked, context) => answerTo(command, words, asked as Asked<T>, context) })
 
 async function answerTo<T extends Takes, R extends Unjudged, F extends string>(
   command: Command<T, R, F>,

@@ -36,10 +36,7 @@ export function drainChart({ what, points, floor_V, packEnds_s, locale }: DrainC
     xLabel: timeUnits(locale)[axis.unit],
     yLabels: [words.volts],
     series: [
-      {
-        name: words.source,
-        points: thinned(points).map(({ time_s, voltage_V }) => [axis.at(time_s), voltage_V]),
-      },
+      { name: words.source, points: thinned(points).map(({ time_s, voltage_V }) => [axis.at(time_s), voltage_V]) },
     ],
     marks: packEnds_s.length > mostNumberedPacks ? undefined : packMarks(packEnds_s, axis, words),
     level: { y: floor_V, label: words.floor(floor_V) },

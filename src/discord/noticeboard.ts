@@ -61,18 +61,9 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
         const channel = (await rest.get(Routes.channel(channelId))) as APIChannel
         const sent = (await onceMore(() => rest.post(Routes.channelMessages(channelId), { body }))) as APIMessage
         const server = ('guild_id' in channel && channel.guild_id) || '@me'
-        return {
-          place,
-          message: idOf(sent.id),
-          link: `https://discord.com/channels/${server}/${channelId}/${sent.id}`,
-        }
+        return { place, message: idOf(sent.id), link: `https://discord.com/channels/${server}/${channelId}/${sent.id}` }
       },
-      {
-        [unknownChannel]: gone.channel,
-        [noAccess]: may.view,
-        [noPermission]: may.write,
-        [closedToUs]: may.direct,
-      },
+      { [unknownChannel]: gone.channel, [noAccess]: may.view, [noPermission]: may.write, [closedToUs]: may.direct },
     )
   }
 
@@ -97,12 +88,7 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
           await onceMore(() => rest.put(route))
           return 'pinned' as const
         },
-        {
-          [unknownMessage]: gone.card,
-          [tooManyPins]: pinsFull,
-          [noAccess]: may.view,
-          [noPermission]: may.pin,
-        },
+        { [unknownMessage]: gone.card, [tooManyPins]: pinsFull, [noAccess]: may.view, [noPermission]: may.pin },
       ),
     remove: async ({ place, message }) => {
       try {

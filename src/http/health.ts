@@ -20,11 +20,7 @@ export function healthRoutes(surfaces: readonly Surface[], metrics: Metrics): Ro
     {
       method: 'GET',
       path: '/metrics',
-      answer: async () => ({
-        status: 200,
-        body: await metrics.text(),
-        contentType: metrics.contentType,
-      }),
+      answer: async () => ({ status: 200, body: await metrics.text(), contentType: metrics.contentType }),
     },
   ]
 }

@@ -50,10 +50,7 @@ export function createMatrixSurface(parts: MatrixParts, onLost: (error: unknown)
       client.on(HttpApiEvent.SessionLoggedOut, () =>
         log.error('the Matrix server ended our session: restart to log in again'),
       )
-      await client.startClient({
-        initialSyncLimit: timelineLimit,
-        pendingEventOrdering: PendingEventOrdering.Detached,
-      })
+      await client.startClient({ initialSyncLimit: timelineLimit, pendingEventOrdering: PendingEventOrdering.Detached })
       await synced
       await crossSign(client, settings, log)
     },
@@ -85,15 +82,7 @@ function listen(
   const sendDocuments = createSendDocuments(sender, upload)
   const roomParts = { client, persistence, rule: settings.invites, log }
   const undecryptable = createUndecryptable(speaker, onFault)
-  const converse = createConversation({
-    client,
-    settings,
-    assistant,
-    answered,
-    speaker,
-    showPictures,
-    sendDocuments,
-  })
+  const converse = createConversation({ client, settings, assistant, answered, speaker, showPictures, sendDocuments })
   const ears = createEars({ client, answered, undecryptable, lanes, synced, converse })
 
   client.on(RoomEvent.Timeline, (event, room, toStartOfTimeline, removed, { liveEvent }) => {

@@ -21,12 +21,7 @@ export function createLog(level: Config['CHARGEHAND_LOG_LEVEL']): Log {
 }
 
 /** The fields of an error that are safe to log: error objects of HTTP clients carry tokens in their URLs. */
-export function describeError(error: unknown): {
-  name: string
-  message: string
-  code?: unknown
-  stack?: string
-} {
+export function describeError(error: unknown): { name: string; message: string; code?: unknown; stack?: string } {
   if (!(error instanceof Error)) return { name: 'unknown', message: withoutTokens(String(error)) }
   const { name, message, stack } = error
   const code = (error as { code?: unknown }).code

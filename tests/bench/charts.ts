@@ -18,12 +18,7 @@ export default async function charts(): Promise<Row[]> {
     target: { kind: 'voltage', perCell_V: 4.35 },
   })
   const locale = english('.')
-  const chart = chargeChart({
-    what: locale.own('3S 720mAh LiHV, 1 A'),
-    charge,
-    end_s: time_s,
-    locale,
-  })
+  const chart = chargeChart({ what: locale.own('3S 720mAh LiHV, 1 A'), charge, end_s: time_s, locale })
   const start = performance.now()
   await drawPng(chart)
   const first_ms = performance.now() - start

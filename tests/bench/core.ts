@@ -39,13 +39,7 @@ export default async function core(): Promise<Row[]> {
 async function simulation(): Promise<Row[]> {
   const ours = await timesOf(2000, () => simulateCharge(request))
   const library = await timesOf(100, () =>
-    odeCharge({
-      cell: requestedCell(request),
-      startSoc: 0.3,
-      current_A: 0.72,
-      cutoff_V,
-      termination_A: 0.072,
-    }),
+    odeCharge({ cell: requestedCell(request), startSoc: 0.3, current_A: 0.72, cutoff_V, termination_A: 0.072 }),
   )
   const [ours_ms, library_ms] = [percentile(ours, 50), percentile(library, 50)]
   return [

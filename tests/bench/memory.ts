@@ -39,12 +39,7 @@ export default async function memoryBench(): Promise<Row[]> {
 
 const save = (memory: Memory, name: string) =>
   memory.kit.save(
-    {
-      owner: { scope: 'community', id: occasion.community.id },
-      name,
-      kind: 'pack',
-      notation: '3S 720mAh LiHV',
-    },
+    { owner: { scope: 'community', id: occasion.community.id }, name, kind: 'pack', notation: '3S 720mAh LiHV' },
     Number.POSITIVE_INFINITY,
   )
 

@@ -61,10 +61,7 @@ export default async function notation(): Promise<Row[]> {
       value: `${worst.full_ms.toFixed(1)} ms`,
       ratio: `${(worst.full_ms / worst.half_ms).toFixed(1)} times one of half the length (2 is linear)`,
     },
-    {
-      name: '20,000 characters refused by all readers',
-      value: `${(percentile(long_ms, 50) * 1000).toFixed(0)} µs`,
-    },
+    { name: '20,000 characters refused by all readers', value: `${(percentile(long_ms, 50) * 1000).toFixed(0)} µs` },
   ]
 }
 

@@ -18,10 +18,7 @@ function randomFrom(seed: number): (low: number, high: number) => number {
 /** Packs all different, ports of different speed with a full and a half share of two sources; nine tenths of the energy. */
 function sessionOf(packs: number, ports: number, seed: number): Session {
   const random = randomFrom(seed)
-  const bag = Array.from({ length: packs }, () => ({
-    duration_min: random(35, 80),
-    energy_Wh: random(3, 20),
-  }))
+  const bag = Array.from({ length: packs }, () => ({ duration_min: random(35, 80), energy_Wh: random(3, 20) }))
   const waysOf = (): Hookup[] => {
     const speed = random(60, 160) / 100
     return [0, 1].flatMap(source =>

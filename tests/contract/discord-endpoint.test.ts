@@ -29,16 +29,7 @@ async function opened(rules: Parameters<typeof openDiscordRoom>[0] & { charts?: 
     ...assistant,
     answer: async (question, occasion) => ({
       ...(await assistant.answer(question, occasion)),
-      charts: [
-        {
-          kind: 'timeline',
-          title: own(''),
-          xLabel: own(''),
-          rows: [],
-          bars: [],
-          alternative: own('one bar'),
-        },
-      ],
+      charts: [{ kind: 'timeline', title: own(''), xLabel: own(''), rows: [], bars: [], alternative: own('one bar') }],
     }),
   }
   const endpoint = createDiscordEndpoint({

@@ -51,10 +51,7 @@ describe('login', () => {
   it('rejects with plain words, and without the token, where the token is wrong', async () => {
     room = await openDiscordRoom()
     const { createDiscordGateway } = await import('../../src/discord/gateway.ts')
-    const surface = createDiscordGateway({
-      ...room.parts(),
-      token: 'wrong.wrong.wrong-token-of-nobody-at-all',
-    })
+    const surface = createDiscordGateway({ ...room.parts(), token: 'wrong.wrong.wrong-token-of-nobody-at-all' })
     await expect(surface.start()).rejects.toThrow(/^Discord does not let us in: (?!.*nobody)/)
   })
 

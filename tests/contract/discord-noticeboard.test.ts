@@ -32,12 +32,7 @@ afterEach(async () => {
 const reply = (headline: string) =>
   plainReply(
     { command: 'current', readAs: '3S 720 mAh LiHV', question: 'current pack: 3S 720mAh LiHV' },
-    {
-      verdict: 'go',
-      headline,
-      working: ['1C × 720 mAh = 0.72 A.'],
-      cautions: [generalCaution(english('.'))],
-    },
+    { verdict: 'go', headline, working: ['1C × 720 mAh = 0.72 A.'], cautions: [generalCaution(english('.'))] },
   )
 
 /** What is missing, in English. */

@@ -55,10 +55,7 @@ describe('a callback', () => {
     ],
     [
       'a long custom id',
-      {
-        type: 4,
-        data: { components: [{ type: 1, components: [{ ...button, custom_id: 'x'.repeat(101) }] }] },
-      },
+      { type: 4, data: { components: [{ type: 1, components: [{ ...button, custom_id: 'x'.repeat(101) }] }] } },
     ],
     ['an unknown key', { type: 4, data: { ...message, colour: 1 } }],
     ['a picture that is not attached', { type: 4, data: { embeds: [{ image: { url: 'attachment://chart.png' } }] } }],

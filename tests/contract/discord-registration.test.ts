@@ -36,11 +36,7 @@ describe('registering', () => {
   })
 
   it('by the script registers the real commands and gives the link with the least permissions', async () => {
-    const environment = {
-      PATH: process.env.PATH,
-      DISCORD_TOKEN: room.discord.token,
-      DISCORD_API: room.discord.api,
-    }
+    const environment = { PATH: process.env.PATH, DISCORD_TOKEN: room.discord.token, DISCORD_API: room.discord.api }
     const { stdout } = await run(process.execPath, ['src/discord/register.ts'], { env: environment })
     expect(names('global')).toEqual([...new Set(commands.map(({ name }) => name.split(' ')[0]))])
     const link = new URL(/Invite: (\S+)/.exec(stdout)?.[1] ?? '')
@@ -77,10 +73,7 @@ describe('a start', () => {
 
   it('names the commands that differ', async () => {
     const { words } = bench
-    const other: Entry = {
-      ...bench,
-      words: locale => ({ ...words(locale), summary: locale.own('Something else') }),
-    }
+    const other: Entry = { ...bench, words: locale => ({ ...words(locale), summary: locale.own('Something else') }) }
     await registerCommands(room.discord, [other, trayAdd], undefined)
     await room.surface().start()
     await vi.waitFor(() => expect(room.logged()).toContain('"commands":["bench","tray"]'))

@@ -104,10 +104,7 @@ describe('login', () => {
     })
     const file = join(folder, 'matrix', 'session.json')
     expect(statSync(file).mode & 0o777).toBe(0o600)
-    expect(JSON.parse(readFileSync(file, 'utf8'))).toMatchObject({
-      deviceId: 'BENCH',
-      accessToken: 'secret-token',
-    })
+    expect(JSON.parse(readFileSync(file, 'utf8'))).toMatchObject({ deviceId: 'BENCH', accessToken: 'secret-token' })
 
     await surface.stop()
     surface = surfaceWith({ user: self, password: 'a password' })
@@ -196,11 +193,7 @@ describe('answers', () => {
   })
 
   test('a server that asks to wait gets the same event again, under the same transaction', async () => {
-    homeserver.once('PUT', /\/send\//, 429, {
-      errcode: 'M_LIMIT_EXCEEDED',
-      error: 'slow',
-      retry_after_ms: 50,
-    })
+    homeserver.once('PUT', /\/send\//, 429, { errcode: 'M_LIMIT_EXCEEDED', error: 'slow', retry_after_ms: 50 })
     homeserver.once('PUT', /\/send\//, 502, {})
     await start()
     homeserver.sync(joined([text(question)]))

@@ -18,11 +18,7 @@ interface Example {
 
 const examples: readonly Example[] = globSync(['*.md', 'docs/**/*.md', 'deploy/*.md']).flatMap(document =>
   [...readFileSync(document, 'utf8').matchAll(/^```room\nask> (.+)\n([\s\S]*?)^```$/gm)].map(
-    ([, question = '', shown = '']) => ({
-      document,
-      question,
-      runs: shown.split(/^…\n/m).map(run => run.trim()),
-    }),
+    ([, question = '', shown = '']) => ({ document, question, runs: shown.split(/^…\n/m).map(run => run.trim()) }),
   ),
 )
 
@@ -31,12 +27,7 @@ async function said(question: string): Promise<string> {
   const memory = await openTestMemory()
   await stockDemoKit(memory.kit)
   const faults: unknown[] = []
-  const assistant = createAssistant({
-    commands,
-    memory,
-    newSeed: () => 1,
-    onFault: fault => faults.push(fault),
-  })
+  const assistant = createAssistant({ commands, memory, newSeed: () => 1, onFault: fault => faults.push(fault) })
   const reply = await assistant.answer(question, roomOccasion())
   await assistant.settled()
   await memory.close()

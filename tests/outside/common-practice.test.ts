@@ -65,9 +65,6 @@ describe('common practice', () => {
   })
 
   it('2600 mAh Li-ion on the same steps: 1.3 A wanted, 1 A set', () => {
-    expect(advised({ pack: pack(liIon, 1, 2600), charger: steps })).toMatchObject({
-      wanted_A: 1.3,
-      current_A: 1,
-    })
+    expect(advised({ pack: pack(liIon, 1, 2600), charger: steps })).toMatchObject({ wanted_A: 1.3, current_A: 1 })
   })
 })

@@ -85,10 +85,7 @@ describe('a deep-cycle battery', () => {
   const leisure: VehicleOutlet = { ...off, battery: 'deep-cycle', capacity_Ah: 100 }
 
   it('is stopped at 12.2 V at rest', () => {
-    expect(leadAcidLimits['deep-cycle']).toMatchObject({
-      share: { value: 0.5 },
-      restFloor_V: { value: 12.2 },
-    })
+    expect(leadAcidLimits['deep-cycle']).toMatchObject({ share: { value: 0.5 }, restFloor_V: { value: 12.2 } })
     expect(starterStore({ ...leisure, rest_V: 12.4 }).restFloor_V).toBeCloseTo(12.2, 9)
     expect(refusedBy(from({ ...leisure, rest_V: 12.2 }))).toContain('sourceAtFloor')
     expect(refusedBy(from({ ...leisure, rest_V: 12.25 }))).toEqual([])

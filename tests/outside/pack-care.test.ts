@@ -56,12 +56,7 @@ describe('storage', () => {
 
 describe('a discharge', () => {
   it('at constant current takes charge over current (definition of the ampere-hour)', () => {
-    const { duration_s, charge_Ah } = simulateDischarge({
-      pack: pack(),
-      fromSoc: 0.9,
-      toSoc: 0.5,
-      current_A: 1.2,
-    })
+    const { duration_s, charge_Ah } = simulateDischarge({ pack: pack(), fromSoc: 0.9, toSoc: 0.5, current_A: 1.2 })
     expect(duration_s).toBeCloseTo((0.4 * 1.5 * 3600) / 1.2, 6)
     expect(charge_Ah).toBeCloseTo(0.6, 12)
   })

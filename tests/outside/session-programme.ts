@@ -126,13 +126,7 @@ function placesOf({ ports, counts }: Session, packs: number): Place[] {
       counts.flatMap((_, kind) => {
         const duration_min = jobs[kind]?.duration_min
         if (duration_min === undefined) return []
-        return Array.from({ length: packs }, (_, index) => ({
-          port,
-          way,
-          kind,
-          fromEnd: index + 1,
-          duration_min,
-        }))
+        return Array.from({ length: packs }, (_, index) => ({ port, way, kind, fromEnd: index + 1, duration_min }))
       }),
     ),
   )

@@ -26,12 +26,7 @@ export interface AskingParts {
 export async function askingOf(commands: readonly Entry[], { memory, ...parts }: AskingParts = {}): Promise<Asking> {
   const kept = memory ?? (await openTestMemory())
   const faults: unknown[] = []
-  const assistant = createAssistant({
-    ...parts,
-    commands,
-    memory: kept,
-    onFault: fault => faults.push(fault),
-  })
+  const assistant = createAssistant({ ...parts, commands, memory: kept, onFault: fault => faults.push(fault) })
   return { assistant, memory: kept, faults, ask: (question, by = member) => assistant.answer(question, by) }
 }
 
@@ -43,9 +38,6 @@ export const member: Occasion = {
   place: { id: 'room:bench-talk', direct: false },
 }
 
-export const otherMember: Occasion = {
-  ...member,
-  asker: { id: 'room:ines', name: 'Ines', moderates: false },
-}
+export const otherMember: Occasion = { ...member, asker: { id: 'room:ines', name: 'Ines', moderates: false } }
 
 export const moderator: Occasion = { ...member, asker: { id: 'room:odile', name: 'Odile', moderates: true } }

@@ -53,10 +53,7 @@ export const trayAdd = plainCommand({
   ...pack,
   examples: ['tray add pack: 3S 720 LiHV'],
   changes: true,
-  answer: ({ pack }, { asker }) => ({
-    ...answer(pack),
-    headline: `${asker.moderates ? 'Put' : 'Left'} ${pack}.`,
-  }),
+  answer: ({ pack }, { asker }) => ({ ...answer(pack), headline: `${asker.moderates ? 'Put' : 'Left'} ${pack}.` }),
 })
 
 export const trayList = plainCommand({

@@ -46,14 +46,7 @@ const moderatorRole = '700000000000000007'
 const muteChannelId = '700000000000000008'
 
 export const pilot = { id: pilotId, username: 'ada', global_name: 'Ada', discriminator: '0', avatar: null }
-const bot = {
-  id: botId,
-  username: 'chargehand',
-  global_name: null,
-  discriminator: '0',
-  avatar: null,
-  bot: true,
-}
+const bot = { id: botId, username: 'chargehand', global_name: null, discriminator: '0', avatar: null, bot: true }
 
 const memberOf = (user: object, roles: string[] = []) => ({
   user,

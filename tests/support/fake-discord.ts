@@ -215,10 +215,7 @@ export async function startFakeDiscord({ expiry_ms = 3000, judging = true }: Fak
 
 function answerMishap(response: ServerResponse, mishap: Exclude<Mishap, string>): void {
   if (mishap.status === 429) {
-    response.writeHead(429, {
-      'content-type': 'application/json',
-      'retry-after': String(mishap.retryAfter_s),
-    })
+    response.writeHead(429, { 'content-type': 'application/json', 'retry-after': String(mishap.retryAfter_s) })
     response.end(JSON.stringify({ message: 'You are being rate limited.', retry_after: mishap.retryAfter_s }))
   } else {
     response.writeHead(mishap.status).end()

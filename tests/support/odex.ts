@@ -23,6 +23,4 @@ interface OdexSolver {
 }
 
 // The package ships its TypeScript source, which this project's compiler options refuse, so it is not imported as such.
-export const { Solver } = createRequire(import.meta.url)('odex') as {
-  Solver: new (size: number) => OdexSolver
-}
+export const { Solver } = createRequire(import.meta.url)('odex') as { Solver: new (size: number) => OdexSolver }

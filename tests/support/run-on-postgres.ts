@@ -38,11 +38,7 @@ async function runOn(folder: string): Promise<number> {
       cwd: data,
     })
     const settings = ['-h', '127.0.0.1', '-p', String(port), '-k', data, '-F']
-    const server = spawn(join(folder, 'postgres'), ['-D', data, ...settings], {
-      ...user,
-      cwd: data,
-      stdio: 'ignore',
-    })
+    const server = spawn(join(folder, 'postgres'), ['-D', data, ...settings], { ...user, cwd: data, stdio: 'ignore' })
     const ended = new Promise(resolve => server.on('exit', resolve))
     try {
       const url = `postgres://tester@127.0.0.1:${port}/postgres`

@@ -44,10 +44,7 @@ const someHookup = (kinds: number, sources: number): fc.Arbitrary<Hookup> =>
     power_W: fc.integer({ min: 5, max: 100 }),
     jobs: fc.array(
       fc.option(
-        fc.record({
-          duration_min: fc.integer({ min: 1, max: 30 }),
-          energy_Wh: fc.integer({ min: 1, max: 25 }),
-        }),
+        fc.record({ duration_min: fc.integer({ min: 1, max: 30 }), energy_Wh: fc.integer({ min: 1, max: 25 }) }),
         { nil: undefined, freq: 8 },
       ),
       { minLength: kinds, maxLength: kinds },

@@ -27,11 +27,7 @@ function messageOf(environment: Record<string, string>): string {
 describe('the configuration', () => {
   it('needs nothing, and names no platform then', () => {
     const config = readConfig({})
-    expect(config).toMatchObject({
-      CHARGEHAND_DATA: 'data',
-      MATRIX_PREFIX: '!charge',
-      MATRIX_INVITES: ['anyone'],
-    })
+    expect(config).toMatchObject({ CHARGEHAND_DATA: 'data', MATRIX_PREFIX: '!charge', MATRIX_INVITES: ['anyone'] })
     expect(hasPlatform(config)).toBe(false)
   })
 

@@ -43,12 +43,7 @@ export function createCards({ answers, questions, noticeboard, ask, localeOf, on
     if ('missing' in posted) return { ...nowhere, ...posted }
     const pinning = await tried(noticeboard.pin(posted))
     const { message, link } = posted
-    const card = {
-      message,
-      link,
-      pinned: pinning === 'pinned',
-      digest: digestOf(reply),
-    }
+    const card = { message, link, pinned: pinning === 'pinned', digest: digestOf(reply) }
     if (!(await answers.settle(answer, { place, canonical: reply.question ?? '', card }))) {
       // Changed by somebody else meanwhile: this card would be a second one, or say what no longer holds.
       await tried(noticeboard.remove(posted))
@@ -127,8 +122,4 @@ function standing({ link }: Posted, pinning: 'pinned' | Missing): Standing {
   }
 }
 
-const postedOf = ({ place }: StandardAnswer, { message, link }: Card): Posted => ({
-  place,
-  message,
-  link,
-})
+const postedOf = ({ place }: StandardAnswer, { message, link }: Card): Posted => ({ place, message, link })

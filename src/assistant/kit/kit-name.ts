@@ -16,10 +16,7 @@ export const longestName = 32
 export const mostNameWords = 3
 
 const nameWord = /^\p{L}[\p{L}\p{M}\p{N}'-]*$/u
-const wanted = {
-  expected: nameWanted(mostNameWords, longestName),
-  example: 'wren-1',
-}
+const wanted = { expected: nameWanted(mostNameWords, longestName), example: 'wren-1' }
 
 /** A name in the one form in which it is stored and looked up: lower case, single spaces. */
 export const nameForm = (text: string): string => plainText(text).normalize('NFC').toLowerCase()

@@ -88,10 +88,7 @@ function merge(a: Table, b: Table, choices: Multisets): Table {
     }
     wait_min[choice] = least
   }
-  return {
-    wait_min,
-    deal: choice => [...a.deal(choice - at(taken, choice)), ...b.deal(at(taken, choice))],
-  }
+  return { wait_min, deal: choice => [...a.deal(choice - at(taken, choice)), ...b.deal(at(taken, choice))] }
 }
 
 /** The table without the choices that take more than the source holds. */

@@ -25,10 +25,7 @@ export function jobMaker(): (kind: number, charge: SetCharge) => Job {
     const key = [kind, current_A, cutoff.perCell_V].join(' ')
     const high = known.get(key) ?? longest(charge)
     known.set(key, high)
-    return {
-      duration_min: connect_min + Math.ceil(high.high_s / 60),
-      energy_Wh: high.high_Wh / efficiency,
-    }
+    return { duration_min: connect_min + Math.ceil(high.high_s / 60), energy_Wh: high.high_Wh / efficiency }
   }
 }
 

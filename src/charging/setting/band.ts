@@ -53,10 +53,7 @@ export function chargeTimeBand(request: ChargeRequest): ChargeTimes {
   }
 }
 
-function factorsOf({ pack, measuredCapacity_Ah }: ChargeRequest): {
-  capacityFactor: number
-  resistanceFactor: number
-} {
+function factorsOf({ pack, measuredCapacity_Ah }: ChargeRequest): { capacityFactor: number; resistanceFactor: number } {
   const { capacitySpread, resistanceSpread } = pack.chemistry
   const isRead = pack.cellResistance_ohm !== undefined
   return {

@@ -23,10 +23,7 @@ export interface Cell {
  * Resistance at a temperature over that at 25 °C: geometric middle of two published production battery
  * tables, straight in the logarithm between their temperatures.
  */
-const byTemperature = {
-  temperature_C: [-20, 0, 25, 40, 60],
-  log: [11.26, 2.387, 1, 0.86, 0.8].map(Math.log),
-} as const
+const byTemperature = { temperature_C: [-20, 0, 25, 40, 60], log: [11.26, 2.387, 1, 0.86, 0.8].map(Math.log) } as const
 
 /** Resistance of a cell at `temperature_C` over its resistance at 25 °C; beyond -20 and 60 °C the end value holds. */
 export function resistanceFactor(temperature_C: number): number {

@@ -79,11 +79,7 @@ function stagesOf({ pack, current_A, target, ...request }: ChargeRequest, cell: 
       law: { hold: 'current', limit_A: current_A },
       isOver: above(Math.min(cutoff_V, power_W / current_A)),
     },
-    {
-      kind: 'constant power',
-      law: { hold: 'power', power_W, limit_A: current_A },
-      isOver: above(cutoff_V),
-    },
+    { kind: 'constant power', law: { hold: 'power', power_W, limit_A: current_A }, isOver: above(cutoff_V) },
     {
       kind: 'constant voltage',
       law: { hold: 'voltage', perCell_V: cutoff_V, limit_A: current_A },

@@ -46,8 +46,5 @@ export function goalOf(level: Level, chemistry: Chemistry, house: HouseLimits): 
   const full_V = fullVoltage_V(chemistry, house)
   if (level.kind === 'soc') return { ...level, cutoffPerCell_V: full_V }
   if (level.kind === 'rest') return { kind: 'voltage', perCell_V: level.perCell_V }
-  return {
-    kind: 'voltage',
-    perCell_V: level.name === 'storage' ? storageVoltage_V(chemistry, house) : full_V,
-  }
+  return { kind: 'voltage', perCell_V: level.name === 'storage' ? storageVoltage_V(chemistry, house) : full_V }
 }

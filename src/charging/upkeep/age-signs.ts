@@ -19,18 +19,8 @@ export type Sign =
       readonly beside: 'its like' | 'itself'
     }
   /** Index from 0. */
-  | {
-      readonly kind: 'odd cell'
-      readonly condition: Condition
-      readonly cell: number
-      readonly times: number
-    }
-  | {
-      readonly kind: 'spread'
-      readonly condition: Condition
-      readonly spread_V: number
-      readonly cell: number
-    }
+  | { readonly kind: 'odd cell'; readonly condition: Condition; readonly cell: number; readonly times: number }
+  | { readonly kind: 'spread'; readonly condition: Condition; readonly spread_V: number; readonly cell: number }
 
 interface Shares {
   readonly ageing: number
@@ -83,11 +73,7 @@ export function resistanceSigns(pack: Pack, resistance: ResistanceOver | undefin
   const { now_ohm, first_ohm } = resistance
   const signs: Sign[] = []
   const judge = (beside: 'its like' | 'itself', fresh_ohm?: number) => {
-    const { age, times } = judgeHealth({
-      pack,
-      cells_ohm: [now_ohm],
-      fresh_ohm,
-    })
+    const { age, times } = judgeHealth({ pack, cells_ohm: [now_ohm], fresh_ohm })
     const condition = conditions[age]
     if (condition !== 'healthy') signs.push({ kind: 'resistance', condition, times, beside })
   }

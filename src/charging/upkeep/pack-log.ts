@@ -41,13 +41,7 @@ export function judgeLog(pack: Pack, notes: readonly ChargeNote[]): PackLog {
   const resistance = resistanceOver(readings.flatMap(reading => reading.at25C_ohm ?? []))
   const signs = [...capacitySigns(pack, capacity), ...resistanceSigns(pack, resistance), ...cellSigns(pack, notes)]
   const told = capacity || resistance || notes.some(({ cells_V }) => cells_V)
-  return {
-    readings,
-    capacity,
-    resistance,
-    condition: told ? worst(signs) : undefined,
-    signs,
-  }
+  return { readings, capacity, resistance, condition: told ? worst(signs) : undefined, signs }
 }
 
 function capacityOver(readings: readonly CapacityReading[]): CapacityOver | undefined {
@@ -69,10 +63,7 @@ function resistanceOver(readings: readonly number[]): ResistanceOver | undefined
   if (readings.length === 0) return undefined
   const last = sorted(readings.slice(-few))
   const first = sorted(readings.slice(0, few))
-  return {
-    now_ohm: last[last.length >> 1] as number,
-    ...(readings.length > few && { first_ohm: first[1] as number }),
-  }
+  return { now_ohm: last[last.length >> 1] as number, ...(readings.length > few && { first_ohm: first[1] as number }) }
 }
 
 const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b)

@@ -50,10 +50,7 @@ export function voltsAtRest(chemistry: Chemistry, soc: number): RestVolts {
   const reached = (side: 'low' | 'high') =>
     firstVolts(chemistry.damage_V.value, full_V, volts => socBandAt(chemistry, volts)[side] >= soc - 1e-9)
   // The cell with most charge at some volts needs the least volts for this charge.
-  return {
-    perCell_V,
-    band: { low: Math.min(perCell_V, reached('high')), high: Math.max(perCell_V, reached('low')) },
-  }
+  return { perCell_V, band: { low: Math.min(perCell_V, reached('high')), high: Math.max(perCell_V, reached('low')) } }
 }
 
 /** The least volts from which `holds` is true, where it stays true above: by halving. */

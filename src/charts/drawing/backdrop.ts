@@ -38,13 +38,7 @@ export function backdrop(chart: LineChart, colours: Colours, plot: Plot): object
   return layers
 }
 
-const emptySeries = (name: string) => ({
-  type: 'line',
-  name: drawable(name),
-  data: [],
-  showSymbol: false,
-  z: 1,
-})
+const emptySeries = (name: string) => ({ type: 'line', name: drawable(name), data: [], showSymbol: false, z: 1 })
 
 /** Every second stage lightly shaded, its name above it. */
 function stageLayer(chart: LineChart, marks: readonly Mark[], colours: Colours, { left_px, wide_px }: Plot): object {

@@ -21,12 +21,7 @@ export function linesOption(chart: LineChart, colours: Colours): EChartsCoreOpti
   return {
     ...frame(chart, colours),
     legend: legend(titleHeight_px(chart) + 4, entries, colours),
-    grid: {
-      left: sideOfAxis_px,
-      right: twoAxes ? sideOfAxis_px : sideOfNothing_px,
-      top: top_px,
-      bottom: 44,
-    },
+    grid: { left: sideOfAxis_px, right: twoAxes ? sideOfAxis_px : sideOfNothing_px, top: top_px, bottom: 44 },
     xAxis: xAxis(chart, colours),
     yAxis: chart.yLabels.map((label, index) => yAxis(chart, label, index, colours)),
     series: [
@@ -56,19 +51,9 @@ function legendEntries(chart: LineChart): LegendEntry[] {
 
 function xAxis(chart: LineChart, colours: Colours): object {
   const style = axisStyle(colours)
-  const shared = {
-    ...style,
-    name: drawable(chart.xLabel),
-    nameLocation: 'middle',
-    splitLine: { show: false },
-  }
+  const shared = { ...style, name: drawable(chart.xLabel), nameLocation: 'middle', splitLine: { show: false } }
   if (chart.xScale === 'date') return { ...shared, type: 'time', splitNumber: 4 }
-  return {
-    ...shared,
-    type: 'value',
-    ...numberEnds(chart),
-    axisLabel: { ...style.axisLabel, formatter: tick(chart) },
-  }
+  return { ...shared, type: 'value', ...numberEnds(chart), axisLabel: { ...style.axisLabel, formatter: tick(chart) } }
 }
 
 function yAxis(chart: LineChart, label: string, index: number, colours: Colours): object {

@@ -61,11 +61,7 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
       alternative: reply.charts[at]?.alternative ?? '',
     }))
     const files: RawFile[] = [
-      ...drawn.map((data, at) => ({
-        name: `chart-${at + 1}.png`,
-        data: Buffer.from(data),
-        contentType: 'image/png',
-      })),
+      ...drawn.map((data, at) => ({ name: `chart-${at + 1}.png`, data: Buffer.from(data), contentType: 'image/png' })),
       ...reply.documents.map(({ name, text, mediaType }) => ({ name, data: text, contentType: mediaType })),
     ]
     try {

@@ -12,11 +12,7 @@ const longestHeadline = 1000
 /** Fits a field together with its bullet. */
 const longestLine = 1000
 
-const colours: Readonly<Record<Verdict, number>> = {
-  go: 0x2e7d32,
-  'go with care': 0xf9a825,
-  'do not charge': 0xc62828,
-}
+const colours: Readonly<Record<Verdict, number>> = { go: 0x2e7d32, 'go with care': 0xf9a825, 'do not charge': 0xc62828 }
 const plainColour = 0x546e7a
 
 export interface Picture {

@@ -45,7 +45,4 @@ export function occasionOf(interaction: APIInteraction, serverName: ServerName):
   }
 }
 
-const person = ({ id, name }: { id: string; name: string }): Omit<Person, 'moderates'> => ({
-  id: idOf(id),
-  name,
-})
+const person = ({ id, name }: { id: string; name: string }): Omit<Person, 'moderates'> => ({ id: idOf(id), name })

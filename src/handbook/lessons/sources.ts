@@ -31,13 +31,7 @@ export const sources = lessonData({
     floor: (draw, house) => {
       const pack = packOf({ chemistry: drawnChemistry(draw), series: draw.int(3, 6), capacity_Ah: 5 })
       const value = sourceFloor_V(pack, house)
-      return {
-        quantity: 'voltage' as const,
-        value,
-        tolerance: floorTolerance_V,
-        pack,
-        cell_V: value / pack.series,
-      }
+      return { quantity: 'voltage' as const, value, tolerance: floorTolerance_V, pack, cell_V: value / pack.series }
     },
     input: (draw, house) => {
       const chemistry = drawnChemistry(draw)

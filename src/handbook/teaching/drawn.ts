@@ -11,10 +11,7 @@ import type { Draw } from './draw.ts'
 
 const capacities_mAh = [450, 650, 850, 1000, 1300, 1500, 1800, 2200, 3000, 4000, 5000] as const
 
-export const packOf = (parts: Pick<Pack, 'chemistry' | 'series' | 'capacity_Ah'>): Pack => ({
-  parallel: 1,
-  ...parts,
-})
+export const packOf = (parts: Pick<Pack, 'chemistry' | 'series' | 'capacity_Ah'>): Pack => ({ parallel: 1, ...parts })
 
 export const drawnChemistry = (draw: Draw): Chemistry => draw.pick(chemistries)
 

@@ -16,10 +16,7 @@ export interface EncryptedFile {
   readonly hashes: { readonly sha256: string }
 }
 
-export function encryptAttachment(plain: Uint8Array): {
-  bytes: Uint8Array<ArrayBuffer>
-  file: EncryptedFile
-} {
+export function encryptAttachment(plain: Uint8Array): { bytes: Uint8Array<ArrayBuffer>; file: EncryptedFile } {
   const key = randomBytes(32)
   // The counter's lower half starts at zero, so that it cannot overflow.
   const iv = Buffer.concat([randomBytes(8), Buffer.alloc(8)])
@@ -28,13 +25,7 @@ export function encryptAttachment(plain: Uint8Array): {
     bytes,
     file: {
       v: 'v2',
-      key: {
-        kty: 'oct',
-        alg: 'A256CTR',
-        ext: true,
-        key_ops: ['encrypt', 'decrypt'],
-        k: key.toString('base64url'),
-      },
+      key: { kty: 'oct', alg: 'A256CTR', ext: true, key_ops: ['encrypt', 'decrypt'], k: key.toString('base64url') },
       iv: unpadded(iv),
       hashes: { sha256: unpadded(createHash('sha256').update(bytes).digest()) },
     },

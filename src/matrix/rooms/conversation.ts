@@ -140,11 +140,7 @@ export function createConversation(parts: ConversationParts): Converse {
 
   function rendered(reply: Reply, room: Room, working: boolean) {
     const { changes = false } = assistant.registry.find(reply.command) ?? {}
-    return renderReply(reply, {
-      prefix: isDirect(client, room) ? '' : settings.prefix,
-      working,
-      once: changes,
-    })
+    return renderReply(reply, { prefix: isDirect(client, room) ? '' : settings.prefix, working, once: changes })
   }
 }
 

@@ -7,10 +7,7 @@ import type { Database, Tables } from '../database.ts'
 import { MemoryError } from '../memory-error.ts'
 import { migrationsDone } from './migrate.ts'
 
-const headSchema = z.object({
-  backupOf: z.literal('chargehand memory'),
-  migrations: z.array(z.string()).min(1),
-})
+const headSchema = z.object({ backupOf: z.literal('chargehand memory'), migrations: z.array(z.string()).min(1) })
 const rowSchema = z.object({ table: z.string(), row: z.record(z.string(), z.json()) })
 const endSchema = z.object({ rows: z.number() })
 
@@ -57,10 +54,7 @@ export async function restore(
     if (tables.length > 0) {
       throw new MemoryError('There is a memory already. Move it away first: a backup is restored into an empty one.')
     }
-    const migrator = new Migrator({
-      db: transaction,
-      provider: { getMigrations: async () => ({ ...known }) },
-    })
+    const migrator = new Migrator({ db: transaction, provider: { getMigrations: async () => ({ ...known }) } })
     throwFault(await migrator.migrateTo(migrations.at(-1) ?? ''))
     for (const [table, values] of Map.groupBy(rows, row => row.table)) {
       for (let start = 0; start < values.length; start += batch) {

@@ -50,9 +50,7 @@ test('a chart comes as an encrypted image that the room can open, with its words
   expect(body).toMatch(/min/)
 
   const at = ada.client.mxcUrlToHttp(file.url, undefined, undefined, undefined, false, true, true)
-  const stored = await fetch(at ?? '', {
-    headers: { authorization: `Bearer ${ada.client.getAccessToken()}` },
-  })
+  const stored = await fetch(at ?? '', { headers: { authorization: `Bearer ${ada.client.getAccessToken()}` } })
   const bytes = Buffer.from(await stored.arrayBuffer())
   expect(createHash('sha256').update(bytes).digest('base64').replace(/=+$/, '')).toBe(file.hashes.sha256)
   const key = Buffer.from(file.key.k, 'base64url')

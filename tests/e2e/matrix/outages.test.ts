@@ -161,9 +161,7 @@ describe('the account', () => {
   test('a device removed by its owner: a new one is made, and new questions are answered', async () => {
     await assistant.stop()
     const folder = join(assistant.folder, 'matrix')
-    const { deviceId } = JSON.parse(readFileSync(join(folder, 'session.json'), 'utf8')) as {
-      deviceId: string
-    }
+    const { deviceId } = JSON.parse(readFileSync(join(folder, 'session.json'), 'utf8')) as { deviceId: string }
     await synapse.admin('DELETE', `v2/users/${self}/devices/${deviceId}`)
     await assistant.start()
     await expectOneAnswerEach([await ada.say(room, question)])

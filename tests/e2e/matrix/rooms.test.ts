@@ -18,9 +18,7 @@ let room: string
 
 beforeAll(async () => {
   synapse = await startSynapse()
-  assistant = await assistantProcess(synapse, 'chargehand', {
-    MATRIX_INVITES: '@ada:club.test @ben:club.test',
-  })
+  assistant = await assistantProcess(synapse, 'chargehand', { MATRIX_INVITES: '@ada:club.test @ben:club.test' })
   self = assistant.userId
   await assistant.start()
   ada = await Member.at(synapse, 'ada')
@@ -87,9 +85,7 @@ describe('ways to ask', () => {
     const { msgtype, filename, url } = file.getContent()
     expect({ msgtype, filename }).toEqual({ msgtype: 'm.file', filename: 'about-me.json' })
     const at = ben.client.mxcUrlToHttp(url, undefined, undefined, undefined, false, true, true)
-    const stored = await fetch(at ?? '', {
-      headers: { authorization: `Bearer ${ben.client.getAccessToken()}` },
-    })
+    const stored = await fetch(at ?? '', { headers: { authorization: `Bearer ${ben.client.getAccessToken()}` } })
     expect(await stored.json()).toMatchObject({ kit: [{ name: 'tern', notation: '2S 600mAh LiPo' }] })
   })
 
@@ -166,10 +162,7 @@ describe('threads and edits', () => {
     await ada.edit(room, asked, '!charge time pack: 4S 1300 LiPo current: 1A from: 3.7V')
     expect(await now(0)).toMatchObject({ msgtype: 'm.image', url: expect.stringMatching(/^mxc:/) })
     await ada.edit(room, asked, `!charge ${question}`)
-    expect(await now(1)).toMatchObject({
-      msgtype: 'm.notice',
-      body: expect.stringContaining('no longer fits'),
-    })
+    expect(await now(1)).toMatchObject({ msgtype: 'm.notice', body: expect.stringContaining('no longer fits') })
     expect(ada.answersTo(room, asked, self)).toHaveLength(2)
   })
 

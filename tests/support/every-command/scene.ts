@@ -64,29 +64,16 @@ export const savedPacks: readonly SavedPack[] = chemistries.flatMap((chemistry, 
 )
 
 /** The volts of storage that the strict club has. */
-export const strictStorage_V: Readonly<Record<string, number>> = {
-  LiPo: 3.8,
-  LiHV: 3.8,
-  'Li-ion': 3.6,
-  LiFe: 3.2,
-}
+export const strictStorage_V: Readonly<Record<string, number>> = { LiPo: 3.8, LiHV: 3.8, 'Li-ion': 3.6, LiFe: 3.2 }
 /** The floor of its sources. */
-export const strictFloor_V: Readonly<Record<string, number>> = {
-  LiPo: 3.6,
-  LiHV: 3.6,
-  'Li-ion': 3.3,
-  LiFe: 3,
-}
+export const strictFloor_V: Readonly<Record<string, number>> = { LiPo: 3.6, LiHV: 3.6, 'Li-ion': 3.3, LiFe: 3 }
 /** The most it charges with, of any pack. */
 export const strictRate_C = 0.5
 
 const perhaps = <T>(some: fc.Arbitrary<T>) => fc.option(some, { nil: undefined, freq: 2 })
 
 const someStand: fc.Arbitrary<Stand> = fc.oneof(
-  {
-    weight: 4,
-    arbitrary: fc.integer({ min: 1, max: 100 }).map(percent => ({ kind: 'share' as const, percent })),
-  },
+  { weight: 4, arbitrary: fc.integer({ min: 1, max: 100 }).map(percent => ({ kind: 'share' as const, percent })) },
   {
     weight: 2,
     arbitrary: fc
@@ -149,12 +136,7 @@ export const someScene: fc.Arbitrary<Scene> = fc.record({
   club: fc.constantFrom('plain' as const, 'plain' as const, 'strict' as const),
 })
 
-const anyCharger: SceneCharger = {
-  steps_A: { to_A: 20, by_A: 0.05 },
-  power_W: 600,
-  most: 8,
-  input_V: [9, 20],
-}
+const anyCharger: SceneCharger = { steps_A: { to_A: 20, by_A: 0.05 }, power_W: 600, most: 8, input_V: [9, 20] }
 
 /** Something that makes a situation worse. */
 export interface Hazard {

@@ -21,14 +21,10 @@ export function installSynapse(): string {
     rmSync(environment, { recursive: true, force: true })
     mkdirSync(environment, { recursive: true })
     execFileSync('python3', ['-m', 'venv', environment], { stdio: 'inherit' })
-    execFileSync(python, ['-m', 'pip', 'install', '--quiet', `matrix-synapse==${version}`], {
-      stdio: 'inherit',
-    })
+    execFileSync(python, ['-m', 'pip', 'install', '--quiet', `matrix-synapse==${version}`], { stdio: 'inherit' })
     writeFileSync(done, '')
   }
-  return execFileSync(python, ['-c', 'import synapse; print(synapse.__version__)'], {
-    encoding: 'utf8',
-  }).trim()
+  return execFileSync(python, ['-c', 'import synapse; print(synapse.__version__)'], { encoding: 'utf8' }).trim()
 }
 
 export interface Login {
@@ -152,14 +148,7 @@ function configuration(folder: string, port: number): object {
     form_secret: 'for tests',
     report_stats: false,
     trusted_key_servers: [],
-    listeners: [
-      {
-        port,
-        type: 'http',
-        bind_addresses: ['127.0.0.1'],
-        resources: [{ names: ['client'] }],
-      },
-    ],
+    listeners: [{ port, type: 'http', bind_addresses: ['127.0.0.1'], resources: [{ names: ['client'] }] }],
     database: { name: 'sqlite3', args: { database: join(folder, 'homeserver.db') } },
     rc_message: unlimited,
     rc_login: { address: unlimited, account: unlimited, failed_attempts: unlimited },

@@ -33,10 +33,7 @@ const weigh = plainCommand({
   answer: ({ pack, current }) => {
     if (current === 13) throw new TypeError('secret-token-in-a-fault')
     if (current === 7) throw new Problem({ what: 'Not seven.', token: '7A', expected: 'less', example: '6A' })
-    return {
-      headline: `${pack.series} cells, ${current ?? 'no'} A`,
-      cautions: [generalCaution(english('.'))],
-    }
+    return { headline: `${pack.series} cells, ${current ?? 'no'} A`, cautions: [generalCaution(english('.'))] }
   },
 })
 

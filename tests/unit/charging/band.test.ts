@@ -19,11 +19,7 @@ test('holds the central time and goes at most 20 % either way', () => {
   const start = fc.double({ min: 0, max: 0.99, noNaN: true })
   fc.assert(
     fc.property(rate, start, (current_A, soc) => {
-      const { charge, time_s, timeToCutoff_s } = chargeTimeBand({
-        ...label,
-        current_A,
-        from: { kind: 'soc', soc },
-      })
+      const { charge, time_s, timeToCutoff_s } = chargeTimeBand({ ...label, current_A, from: { kind: 'soc', soc } })
       const bands = [
         [time_s, charge.duration_s],
         [timeToCutoff_s, charge.timeToCutoff_s],

@@ -51,11 +51,7 @@ beforeAll(async () => {
   vi.doMock(list, async importOriginal => {
     const original = await importOriginal<typeof import('../../../src/charging/things/chemistries.ts')>()
     const chemistries = [...original.chemistries, lto]
-    return {
-      ...original,
-      chemistries,
-      chemistryNamed: (name: string) => chemistries.find(one => one.name === name),
-    }
+    return { ...original, chemistries, chemistryNamed: (name: string) => chemistries.find(one => one.name === name) }
   })
   const { commands } = await import('../../../commands/index.ts')
   const { askingOf } = await import('../../support/ask.ts')

@@ -112,10 +112,7 @@ describe('the verdict', () => {
   })
 
   const someLog = fc
-    .array(fc.record({ share: between(0.3, 1.2), ohmAh: between(0.005, 0.5) }), {
-      minLength: 1,
-      maxLength: 12,
-    })
+    .array(fc.record({ share: between(0.3, 1.2), ohmAh: between(0.005, 0.5) }), { minLength: 1, maxLength: 12 })
     .map(
       readings => (capacity_Ah: number) =>
         readings.map(({ share, ohmAh }) => cycle(share * capacity_Ah, { cells_ohm: [ohmAh / capacity_Ah] })),
@@ -145,11 +142,7 @@ describe('the verdict', () => {
 })
 
 describe('the envelope', () => {
-  const verdicts: Record<Condition, Verdict> = {
-    healthy: 'go',
-    ageing: 'go with care',
-    retire: 'do not charge',
-  }
+  const verdicts: Record<Condition, Verdict> = { healthy: 'go', ageing: 'go with care', retire: 'do not charge' }
   const rank: Record<Verdict, number> = { go: 0, 'go with care': 1, 'do not charge': 2 }
   const around = { house: {}, dangers: [], doubts: [] }
 

@@ -154,10 +154,7 @@ describe('for any request', () => {
           const reached = ({ stages }: Charge) => stages.at(-1)?.kind === 'constant voltage'
           if (reached(before)) expect(faster.timeToCutoff_s).toBeLessThanOrEqual(before.timeToCutoff_s * 1.0001)
           const start = Math.min(1, Math.max(0, before.startSoc))
-          const fuller = simulateCharge({
-            ...request,
-            from: { kind: 'soc', soc: start + share * (1 - start) },
-          })
+          const fuller = simulateCharge({ ...request, from: { kind: 'soc', soc: start + share * (1 - start) } })
           expect(fuller.duration_s).toBeLessThanOrEqual(before.duration_s * 1.005 + 1)
         }),
         cases,

@@ -20,12 +20,7 @@ interface Wanted extends Partial<Told> {
   readonly limits?: HouseLimits
 }
 
-const told = ({ count: _, limits: __, ...rest }: Wanted): Told => ({
-  act: 'charge',
-  pack: wren,
-  from,
-  ...rest,
-})
+const told = ({ count: _, limits: __, ...rest }: Wanted): Told => ({ act: 'charge', pack: wren, from, ...rest })
 const planned = (wanted: Wanted): SourcePlan => planSource(permitFor(told(wanted), wanted.limits), wanted.count)
 
 describe('planSource', () => {

@@ -30,12 +30,7 @@ describe('the chart of a charge', () => {
   })
 
   it("writes numbers in the community's format", () => {
-    const chart = chargeChart({
-      what: own('wren'),
-      charge: wrenCharge,
-      end_s: wrenEnd_s,
-      locale: english(','),
-    })
+    const chart = chargeChart({ what: own('wren'), charge: wrenCharge, end_s: wrenEnd_s, locale: english(',') })
     expect(chart.decimalMark).toBe(',')
     expect(chart.alternative).toContain('4,35')
   })
@@ -79,13 +74,7 @@ describe('the chart of a drain', () => {
 describe('the chart of a plan', () => {
   it('has a row a pack in the order of their start, and the port as group', () => {
     expect(planSample.rows).toEqual(['wren', 'heron', 'swift'])
-    expect(planSample.bars[2]).toEqual({
-      row: 'swift',
-      from: 31,
-      to: 38,
-      label: '0.5 A to 4.35 V',
-      group: 'port 1',
-    })
+    expect(planSample.bars[2]).toEqual({ row: 'swift', from: 31, to: 38, label: '0.5 A to 4.35 V', group: 'port 1' })
     expect(planSample.marks).toEqual([{ x: 45, label: 'ready by' }])
   })
 

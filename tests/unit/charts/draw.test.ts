@@ -69,9 +69,7 @@ describe('drawing a chart', () => {
         xLabel: text,
         xScale: fc.constantFrom('number' as const, 'date' as const),
         yLabels: fc.array(text, { minLength: 1, maxLength: 2 }),
-        series: fc.array(fc.record({ name: text, points: fc.array(fc.tuple(number, number)) }), {
-          maxLength: 5,
-        }),
+        series: fc.array(fc.record({ name: text, points: fc.array(fc.tuple(number, number)) }), { maxLength: 5 }),
         marks: fc.array(fc.record({ x: number, label: text }), { maxLength: 4 }),
         band: fc.record({ from: number, to: number, label: text }),
         level: fc.record({ y: number, label: text }),

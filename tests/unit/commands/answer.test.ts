@@ -210,10 +210,7 @@ describe('the card is live', () => {
         cautions: [{ key: 'k', text: own('c') }],
       }),
     }
-    const newer = await askingOf([otherWords, ...family], {
-      noticeboard: board.noticeboard,
-      memory: asking.memory,
-    })
+    const newer = await askingOf([otherWords, ...family], { noticeboard: board.noticeboard, memory: asking.memory })
     await newer.assistant.refreshCards()
     expect(newer.faults).toEqual([])
     expect(onlyCard().reply.headline).toBe('Wren: Set less.')
@@ -228,10 +225,7 @@ describe('the card is live', () => {
         throw new Error('broken')
       },
     }
-    const newer = await askingOf([broken, ...family], {
-      noticeboard: board.noticeboard,
-      memory: asking.memory,
-    })
+    const newer = await askingOf([broken, ...family], { noticeboard: board.noticeboard, memory: asking.memory })
     await newer.assistant.refreshCards()
     expect(newer.faults).toHaveLength(1)
     expect(onlyCard().edits).toBe(0)

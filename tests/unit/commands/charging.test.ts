@@ -159,12 +159,7 @@ describe('time', () => {
 
   it('tells the end by the clock only where one is known', async () => {
     const clock = () => new Date(2026, 4, 3, 10, 0)
-    const clocked = createAssistant({
-      commands,
-      memory,
-      clock,
-      onFault: fault => expect(fault).toBeUndefined(),
-    })
+    const clocked = createAssistant({ commands, memory, clock, onFault: fault => expect(fault).toBeUndefined() })
     const reply = await clocked.answer('time pack: 3S 1000 LiPo', member)
     expect(reply.working.join(' ')).toMatch(
       /Started now \(10:00 by my clock\) it would end between 10:\d\d and 11:\d\d/,

@@ -89,10 +89,7 @@ const nonsense = fc.constantFrom('NaN', '1e308', '-5A', '🔋', '1,234', 'full f
 /** A value of the option's kind, mostly one that can be read. */
 const detailOf = ({ kind }: Option): fc.Arbitrary<string> =>
   fc.oneof(
-    {
-      weight: 12,
-      arbitrary: fc.constantFrom(kind.example, ...kind.complete(''), ...(extremes[kind.name] ?? [])),
-    },
+    { weight: 12, arbitrary: fc.constantFrom(kind.example, ...kind.complete(''), ...(extremes[kind.name] ?? [])) },
     { weight: 1, arbitrary: nonsense },
   )
 

@@ -159,9 +159,7 @@ describe('names', () => {
     }
   })
 
-  test('any name that is taken stands for its pack in notation and in plain words', {
-    timeout: 60_000,
-  }, async () => {
+  test('any name that is taken stands for its pack in notation and in plain words', { timeout: 60_000 }, async () => {
     const word = fc.string({ unit: fc.constantFrom(...'abehklnoruäøñ1-'), minLength: 1, maxLength: 9 })
     const name = fc.array(word, { minLength: 1, maxLength: 3 }).map(words => words.join(' '))
     let taken = 0

@@ -27,14 +27,7 @@ test('the export is a document with everything', async () => {
   const { headline, documents } = await asking.ask('export me', alone)
   expect(headline).toBe('Records that I keep about you: 1. All of them are here.')
   expect(JSON.parse(documents[0]?.text ?? '')).toEqual({
-    kit: [
-      {
-        owner: { scope: 'person', id: 'room:wim' },
-        name: 'wren',
-        kind: 'pack',
-        notation: '3S 720mAh LiHV',
-      },
-    ],
+    kit: [{ owner: { scope: 'person', id: 'room:wim' }, name: 'wren', kind: 'pack', notation: '3S 720mAh LiHV' }],
     answered: [],
     reminders: [],
     log: [],

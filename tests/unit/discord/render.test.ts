@@ -56,11 +56,7 @@ describe('renderReply', () => {
   it('shows at once what has nothing but working, as help has', () => {
     const reply = plainReply(
       { command: 'help', readAs: 'help', question: 'help' },
-      {
-        headline: 'Ask.',
-        working: ['time: how long'],
-        cautions: answer.cautions,
-      },
+      { headline: 'Ask.', working: ['time: how long'], cautions: answer.cautions },
     )
     const rendered = renderReply(reply, { view: 'brief', ids: idsOf(reply), pictures: [] })
     expect(rendered.embeds[0]?.fields?.at(-1)).toEqual({ name: 'Details', value: '• time: how long' })
@@ -85,9 +81,7 @@ describe('renderReply', () => {
       label: `what if ${at % 14}`,
       question: `bench pack: ${at % 14}`,
     }))
-    const reply = replyTo({
-      followUps: [{ label: 'again', question: 'bench pack: 3S 720 LiHV' }, ...followUps],
-    })
+    const reply = replyTo({ followUps: [{ label: 'again', question: 'bench pack: 3S 720 LiHV' }, ...followUps] })
     const rendered = renderReply(reply, { view: 'working', ids: idsOf(reply), pictures: [] })
     expect(faultsOf('message', rendered)).toEqual([])
     expect(labels(rendered)).toHaveLength(10)

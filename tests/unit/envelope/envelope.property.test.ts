@@ -57,17 +57,11 @@ describe('moving a number towards or beyond its limit never improves a verdict',
   const moves: readonly (readonly [string, (s: Situation, by: number) => Situation])[] = [
     [
       'hotter above 25 °C',
-      (s, by) => ({
-        ...s,
-        temperature_C: (s.temperature_C ?? 25) + ((s.temperature_C ?? 25) >= 25 ? by : 0),
-      }),
+      (s, by) => ({ ...s, temperature_C: (s.temperature_C ?? 25) + ((s.temperature_C ?? 25) >= 25 ? by : 0) }),
     ],
     [
       'colder below 25 °C',
-      (s, by) => ({
-        ...s,
-        temperature_C: (s.temperature_C ?? 25) - ((s.temperature_C ?? 25) <= 25 ? by : 0),
-      }),
+      (s, by) => ({ ...s, temperature_C: (s.temperature_C ?? 25) - ((s.temperature_C ?? 25) <= 25 ? by : 0) }),
     ],
     [
       'more current above the usual',

@@ -6,12 +6,7 @@ import { accept, type Heard, type Situation } from '../../../src/matrix/rooms/ac
 
 const now_ms = Date.parse('2026-05-02T10:00:00Z')
 const heard: Heard = { sender: '@ada:club.test', what: 'm.text', sentAt_ms: now_ms - 1_000 }
-const situation: Situation = {
-  self: '@chargehand:club.test',
-  joinedAt_ms: now_ms - 3_600_000,
-  now_ms,
-  answered: false,
-}
+const situation: Situation = { self: '@chargehand:club.test', joinedAt_ms: now_ms - 3_600_000, now_ms, answered: false }
 const decided = (said: Partial<Heard>, about: Partial<Situation> = {}) =>
   accept({ ...heard, ...said }, { ...situation, ...about })
 

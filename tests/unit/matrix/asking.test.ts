@@ -58,20 +58,13 @@ describe('readAsking', () => {
   it('takes a reply as one that may change an earlier question, without the quote of older apps', () => {
     const quoted = '> <@chargehand:club.test> Set 0.5 A\n> Verdict: go\n\nat 2A'
     const repliesTo = '$answer'
-    expect(readAsking(said(quoted, { repliesTo }), room)).toEqual({
-      words: 'at 2A',
-      addressed: false,
-      repliesTo,
-    })
+    expect(readAsking(said(quoted, { repliesTo }), room)).toEqual({ words: 'at 2A', addressed: false, repliesTo })
     expect(readAsking(said('at 2A', { repliesTo, mentions: [self] }), room)).toEqual({
       words: 'at 2A',
       addressed: true,
       repliesTo,
     })
-    expect(readAsking(said(`!charge ${question}`, { repliesTo }), room)).toEqual({
-      words: question,
-      addressed: true,
-    })
+    expect(readAsking(said(`!charge ${question}`, { repliesTo }), room)).toEqual({ words: question, addressed: true })
   })
 
   it('treats a prefix or a name of any signs as text, and never throws', () => {

@@ -101,10 +101,7 @@ describe('any reply', () => {
     working: fc.array(text(3000), { maxLength: 60 }),
     assumed: fc.array(text(3000), { maxLength: 20 }),
     cautions: fc
-      .array(fc.record({ key: fc.constant('k'), text: fc.lorem({ maxCount: 40 }) }), {
-        minLength: 1,
-        maxLength: 8,
-      })
+      .array(fc.record({ key: fc.constant('k'), text: fc.lorem({ maxCount: 40 }) }), { minLength: 1, maxLength: 8 })
       .map(cautions => cautions as unknown as Plain<Answer['cautions']>),
   })
 

@@ -82,10 +82,7 @@ test('forgetting starts at once, tells of a failure, and is ended', async () => 
   const end = startForgetting(memory, () => {})
   await expect.poll(() => memory.answered.byQuestion('discord:3')).toBeUndefined()
   end()
-  const broken = {
-    ...memory,
-    answered: { ...memory.answered, forgetBefore: () => Promise.reject('no disk') },
-  }
+  const broken = { ...memory, answered: { ...memory.answered, forgetBefore: () => Promise.reject('no disk') } }
   const faults: unknown[] = []
   startForgetting(broken, fault => faults.push(fault))()
   await expect.poll(() => faults).toEqual(['no disk'])

@@ -10,14 +10,7 @@ const list = (...steps_A: number[]) => ({ kind: 'list', steps_A })
 describe('chargers', () => {
   it('reads the steps and the limits around them', () => {
     expect(readCharger('0.5/1/2/4A 80W 1-4S 9-20V')).toEqual({
-      value: {
-        currents: list(0.5, 1, 2, 4),
-        power_W: 80,
-        minSeries: 1,
-        maxSeries: 4,
-        minInput_V: 9,
-        maxInput_V: 20,
-      },
+      value: { currents: list(0.5, 1, 2, 4), power_W: 80, minSeries: 1, maxSeries: 4, minInput_V: 9, maxInput_V: 20 },
       assumed: [],
     })
     expect(readCharger('0.1-10A by 0.1 200W 6S 10-30V').value).toEqual({
@@ -61,10 +54,7 @@ describe('chargers', () => {
 
   it('takes the usual currents of a charger that is told by its watts, out loud', () => {
     const { value, assumed } = inEnglish(readCharger('80W charger'))
-    expect(value).toEqual({
-      currents: { kind: 'range', from_A: 0.1, to_A: 8, increment_A: 0.1 },
-      power_W: 80,
-    })
+    expect(value).toEqual({ currents: { kind: 'range', from_A: 0.1, to_A: 8, increment_A: 0.1 }, power_W: 80 })
     expect(assumed).toEqual(['a charger of 80 W is taken to offer 0.1 A to 8 A in steps of 0.1 A'])
     expect(problemOf(() => readCharger('3S charger')).what).toContain('lacks its currents')
   })

@@ -22,10 +22,7 @@ describe('a list', () => {
   })
 
   it('writes what reads back the same', () => {
-    const entry = fc.record({
-      count: fc.integer({ min: 1, max: 3 }),
-      item: fc.constantFrom('ape', 'bee', 'cat'),
-    })
+    const entry = fc.record({ count: fc.integer({ min: 1, max: 3 }), item: fc.constantFrom('ape', 'bee', 'cat') })
     fc.assert(
       fc.property(fc.array(entry, { minLength: 1, maxLength: 3 }), entries => {
         expect(words(writeList(entries, item => item))).toEqual(entries)
@@ -49,11 +46,7 @@ describe('packs of a session', () => {
   })
 
   it('reads pack volts by the cell count of that pack', () => {
-    expect(readStandingPack('3S 720 LiHV at 11.1V').value.from).toEqual({
-      kind: 'rest',
-      perCell_V: 3.7,
-      pack_V: 11.1,
-    })
+    expect(readStandingPack('3S 720 LiHV at 11.1V').value.from).toEqual({ kind: 'rest', perCell_V: 3.7, pack_V: 11.1 })
   })
 
   it.each(['swollen', 'puffed', 'hot', 'Punctured', 'damaged'])('keeps "%s" apart, with or without a state', word => {
@@ -94,10 +87,7 @@ describe('packs of a session', () => {
       .map(one => ({ ...one, dangers: one.unsound && dangersOf[one.unsound] }))
     fc.assert(
       fc.property(
-        fc.array(fc.record({ count: fc.integer({ min: 1, max: 9 }), item: standing }), {
-          minLength: 1,
-          maxLength: 5,
-        }),
+        fc.array(fc.record({ count: fc.integer({ min: 1, max: 9 }), item: standing }), { minLength: 1, maxLength: 5 }),
         entries => {
           expect(packs(sessionPacksKind.write(entries))).toEqual(entries)
         },
@@ -109,10 +99,7 @@ describe('packs of a session', () => {
 describe('sources and chargers of a session', () => {
   it('reads how full a battery or power bank is', () => {
     expect(readStandingSource('4S 5000 Li-ion at 80%').value.charged).toEqual({ kind: 'soc', soc: 0.8 })
-    expect(readStandingSource('power bank 74Wh PD 45W at 50%').value.charged).toEqual({
-      kind: 'soc',
-      soc: 0.5,
-    })
+    expect(readStandingSource('power bank 74Wh PD 45W at 50%').value.charged).toEqual({ kind: 'soc', soc: 0.5 })
     expect(problemOf(() => readStandingSource('power bank 74Wh at 3.7V')).expected).toBe('a percentage')
   })
 

@@ -34,11 +34,7 @@ describe('packs', () => {
   })
 
   it('reads what a label adds', () => {
-    expect(readPack('3S1P 720mAh lihv 2C 6mΩ').value).toEqual({
-      ...wren,
-      labelRate_C: 2,
-      cellResistance_ohm: 0.006,
-    })
+    expect(readPack('3S1P 720mAh lihv 2C 6mΩ').value).toEqual({ ...wren, labelRate_C: 2, cellResistance_ohm: 0.006 })
     expect(readPack('2S2P 5200mAh Li-ion').value).toEqual({
       chemistry: liIon,
       series: 2,
@@ -63,10 +59,7 @@ describe('packs', () => {
       expect(value).toEqual({ ...wren, dischargeRate_C })
       expect(assumed[0]).toContain('not used for charging')
     }
-    expect(readPack('3S 720mAh LiHV 4C discharge')).toEqual({
-      value: { ...wren, dischargeRate_C: 4 },
-      assumed: [],
-    })
+    expect(readPack('3S 720mAh LiHV 4C discharge')).toEqual({ value: { ...wren, dischargeRate_C: 4 }, assumed: [] })
     expect(readPack('3S 720mAh LiHV 95C 3C charge').value.labelRate_C).toBe(3)
     expect(readPack('3S 720mAh LiHV 8C charge').value.labelRate_C).toBe(8)
     expect(readPack('3S 720mAh LiHV 65C charge').value.labelRate_C).toBe(65)

@@ -63,14 +63,16 @@ describe('questions in notation', () => {
         maxLength: 5,
       })
       .map(words => words.join(' '))
-    const question = fc.constantFrom(...vocabulary).chain(({ name, options }) =>
-      fc.record({
-        command: fc.constant(name),
-        options: fc.record(Object.fromEntries(options.map(option => [option.name, value])), {
-          requiredKeys: [],
-        }) as fc.Arbitrary<Record<string, string>>,
-      }),
-    )
+    const question = fc
+      .constantFrom(...vocabulary)
+      .chain(({ name, options }) =>
+        fc.record({
+          command: fc.constant(name),
+          options: fc.record(Object.fromEntries(options.map(option => [option.name, value])), {
+            requiredKeys: [],
+          }) as fc.Arbitrary<Record<string, string>>,
+        }),
+      )
     fc.assert(
       fc.property(question, asked => {
         expect(read(writeQuestion(asked))).toEqual(asked)

@@ -16,10 +16,7 @@ describe('sources', () => {
   it.each(['PD 65W', 'pd 65 w', '65W PD', 'USB-C PD 65W', 'usb power delivery 65W', 'PD 65W supply'])(
     'reads %j',
     text => {
-      expect(readSource(text)).toEqual({
-        value: { kind: 'supply', offers: pdOffers(65), usbPd_W: 65 },
-        assumed: [],
-      })
+      expect(readSource(text)).toEqual({ value: { kind: 'supply', offers: pdOffers(65), usbPd_W: 65 }, assumed: [] })
     },
   )
 
@@ -39,14 +36,7 @@ describe('sources', () => {
     ],
     [
       'car 20A engine off deep-cycle 12.6V 100Ah',
-      {
-        kind: 'vehicle outlet',
-        fuse_A: 20,
-        engine: 'off',
-        battery: 'deep-cycle',
-        rest_V: 12.6,
-        capacity_Ah: 100,
-      },
+      { kind: 'vehicle outlet', fuse_A: 20, engine: 'off', battery: 'deep-cycle', rest_V: 12.6, capacity_Ah: 100 },
     ],
     [
       'leisure battery 20A engine off 12.6V',

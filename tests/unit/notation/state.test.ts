@@ -107,11 +107,7 @@ describe('states and targets', () => {
     expect(goalOf(named('full'), lihv, {})).toEqual({ kind: 'voltage', perCell_V: 4.35 })
     expect(goalOf(named('storage'), lihv, {})).toEqual({ kind: 'voltage', perCell_V: 3.85 })
     expect(goalOf({ kind: 'rest', perCell_V: 4.1 }, lihv, {})).toEqual({ kind: 'voltage', perCell_V: 4.1 })
-    expect(goalOf({ kind: 'soc', soc: 0.8 }, lihv, {})).toEqual({
-      kind: 'soc',
-      soc: 0.8,
-      cutoffPerCell_V: 4.35,
-    })
+    expect(goalOf({ kind: 'soc', soc: 0.8 }, lihv, {})).toEqual({ kind: 'soc', soc: 0.8, cutoffPerCell_V: 4.35 })
   })
 
   it('writes a level so that it reads the same', () => {

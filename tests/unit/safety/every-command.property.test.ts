@@ -33,10 +33,7 @@ let asking: Asking
 let askers = 0
 
 const clubs = { plain: 'room:heron-meadow', strict: 'room:long-field' } as const
-const at = (club: Scene['club'], by: Occasion): Occasion => ({
-  ...by,
-  community: { ...by.community, id: clubs[club] },
-})
+const at = (club: Scene['club'], by: Occasion): Occasion => ({ ...by, community: { ...by.community, id: clubs[club] } })
 
 beforeAll(async () => {
   asking = await askingOf(

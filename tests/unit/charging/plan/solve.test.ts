@@ -79,12 +79,7 @@ describe('by hand', () => {
       { source: 0, power_W: 10, jobs: [job(40)] },
     ]
     const plan = solveSession(
-      session({
-        counts: [3],
-        ports: [ways, ways],
-        sources: [{ power_W: 30, energy_Wh: endless }],
-        wanted: 3,
-      }),
+      session({ counts: [3], ports: [ways, ways], sources: [{ power_W: 30, energy_Wh: endless }], wanted: 3 }),
     )
     // 20 and 40 min at 20 W, 40 min at 10 W.
     expect(worth(plan)).toEqual({ ready: 3, wait_min: 100 })

@@ -92,11 +92,7 @@ describe('packs', () => {
         const written = writePack(pack)
         expect(readPack(written)).toEqual({ value: pack, assumed: [] })
         const again = attempt(() => readPack(covered(written, 'pack')[0]?.text ?? '').value)
-        expect(again).toMatchObject({
-          series: pack.series,
-          parallel: pack.parallel,
-          chemistry: pack.chemistry,
-        })
+        expect(again).toMatchObject({ series: pack.series, parallel: pack.parallel, chemistry: pack.chemistry })
         expect(again?.capacity_Ah).toBeCloseTo(pack.capacity_Ah, 9)
       }),
       { numRuns: 500 },

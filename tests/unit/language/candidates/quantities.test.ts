@@ -15,10 +15,7 @@ const readers = {
   temperature: kinds.temperatureKind,
   resistance: kinds.resistanceKind,
   length: kinds.lengthKind,
-  mass: {
-    read: (text: string) => ({ value: readMass(text), assumed: [] }),
-    write: writeMass,
-  },
+  mass: { read: (text: string) => ({ value: readMass(text), assumed: [] }), write: writeMass },
   gauge: kinds.gaugeKind,
   duration: kinds.durationKind,
   count: kinds.countKind,
@@ -90,10 +87,7 @@ describe('quantities', () => {
   })
 
   it('converts Fahrenheit and cross-sections out loud, without noise', () => {
-    expect(inEnglish(kinds.temperatureKind.read('28°F', {}))).toEqual({
-      value: -2.2,
-      assumed: ['28°F is -2 °C'],
-    })
+    expect(inEnglish(kinds.temperatureKind.read('28°F', {}))).toEqual({ value: -2.2, assumed: ['28°F is -2 °C'] })
     expect(inEnglish(kinds.gaugeKind.read('2.5mm²', {}))).toEqual({
       value: 14,
       assumed: ['2.5mm² is taken for AWG 14, the next thinner'],
