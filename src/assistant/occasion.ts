@@ -11,7 +11,8 @@ export interface Person {
 /** A server, a space, or one person's direct messages. */
 export interface Community {
   readonly id: string
-  readonly name: string
+  /** Where the platform knows one. */
+  readonly name?: string | undefined
 }
 
 /** The channel or room a question was asked in. */

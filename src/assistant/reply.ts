@@ -84,6 +84,8 @@ declare const complete: unique symbol
 /** Only `completeReply` makes one, so none can lack its read-as line, cautions or deference. */
 export interface Reply extends Required<Omit<Answer, 'verdict'>> {
   readonly [complete]: true
+  /** In which it is said; what a surface adds is said in it too. */
+  readonly locale: Locale
   readonly command: string
   /** The question as understood: the text after "Read as: ". */
   readonly readAs: Text
@@ -102,5 +104,5 @@ type Frame = Pick<Reply, 'command' | 'readAs' | 'question' | 'problem' | 'fault'
 
 export function completeReply(frame: Frame, answer: Answer, locale: Locale): Reply {
   const lists = { figures: [], working: [], followUps: [], charts: [], documents: [], assumed: [] }
-  return { ...lists, ...answer, ...frame, deference: deferenceIn(locale) } as unknown as Reply
+  return { ...lists, ...answer, ...frame, deference: deferenceIn(locale), locale } as unknown as Reply
 }

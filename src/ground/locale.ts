@@ -15,8 +15,12 @@ export interface Locale {
 /** Something to be said in whatever locale the asker has. */
 export type Said = (locale: Locale) => Text
 
-export const english = (mark: DecimalMark): Locale => ({
+const englishWith = (mark: DecimalMark): Locale => ({
   say: (pieces, ...values) => String.raw({ raw: pieces }, ...values) as Text,
   show: showIn(mark),
   own: words => words as Text,
 })
+
+const both = { '.': englishWith('.'), ',': englishWith(',') }
+
+export const english = (mark: DecimalMark): Locale => both[mark]

@@ -5,6 +5,7 @@ import type { Surface } from '../assistant/running/assistant.ts'
 import { describeError } from '../program/log.ts'
 import { type OpenClient, openClient } from './client/client.ts'
 import { crossSign } from './client/cross-sign.ts'
+import { occasionOf } from './client/occasion.ts'
 import type { MatrixParts } from './client/parts.ts'
 import { createPersistence } from './client/persistence.ts'
 import { createSendDocuments } from './messages/documents.ts'
@@ -76,7 +77,12 @@ function listen(
   const lanes = createLanes(onFault)
   const persistence = createPersistence()
   const sender = createSender(client, persistence)
-  const speaker = createSpeaker(client, sender, log)
+  const speaker = createSpeaker(
+    client,
+    sender,
+    (room, asker) => assistant.localeOf(occasionOf(client, room, asker)),
+    log,
+  )
   const upload = createUpload(client, persistence)
   const showPictures = createShowPictures({ sender, upload, answered, draw })
   const sendDocuments = createSendDocuments(sender, upload)

@@ -2,25 +2,28 @@
 
 import type { Noticeboard } from '../assistant/cards/noticeboard.ts'
 import type { Reply } from '../assistant/reply.ts'
+import type { Text } from '../ground/text.ts'
+import { headings } from './room.words.ts'
 
 /** `print` shows a reply under a line that says what it is. */
-export function createRoomNoticeboard(print: (heading: string, reply: Reply) => void): Noticeboard {
+export function createRoomNoticeboard(print: (heading: Text, reply: Reply) => void): Noticeboard {
   let count = 0
   return {
     ready: () => true,
     post: async (place, { reply, calls }) => {
       count += 1
-      print(calls === undefined ? 'On the board' : 'Reminder', reply)
+      const { board, reminder } = headings(reply.locale)
+      print(calls === undefined ? board : reminder, reply)
       return { place, message: `room:notice-${count}` }
     },
     edit: async (_, reply) => {
-      print('Changed on the board', reply)
+      print(headings(reply.locale).changed, reply)
       return 'edited'
     },
     pin: async () => 'pinned',
     remove: async () => {},
     direct: async (_, { reply }) => {
-      print('Reminder', reply)
+      print(headings(reply.locale).reminder, reply)
       return 'sent'
     },
   }

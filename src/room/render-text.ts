@@ -3,6 +3,7 @@
 import { styleText } from 'node:util'
 import stringWidth from 'string-width'
 import wrapAnsi from 'wrap-ansi'
+import { type Labels, labelsIn } from '../assistant/labels.words.ts'
 import type { Figure, Reply, Verdict } from '../assistant/reply.ts'
 
 export interface TextRules {
@@ -25,29 +26,30 @@ export function renderText(reply: Reply, { width, colour }: TextRules): string {
     items.length > 0 ? [styled('bold', title), ...items.map(item => wrapped(item, '  - ', '    '))].join('\n') : ''
 
   const { verdict, problem } = reply
+  const labels = labelsIn(reply.locale)
   const blocks = [
     [
-      verdict ? styled(verdictStyle[verdict], `[${verdict}]`) : '',
+      verdict ? styled(verdictStyle[verdict], `[${labels.verdicts[verdict]}]`) : '',
       wrapped(styled('bold', reply.headline)),
-      ...(problem ? problemLines(problem).map(line => wrapped(line, '  ', '    ')) : []),
+      ...(problem ? problemLines(problem, labels).map(line => wrapped(line, '  ', '    ')) : []),
     ],
     [
-      styled('dim', wrapped(`Read as: ${reply.readAs}`, '', '  ')),
-      reply.seeAlso === undefined ? '' : styled('dim', wrapped(`See also: ${reply.seeAlso}`, '', '  ')),
-      ...reply.assumed.map(text => styled('dim', wrapped(`Assumed: ${text}`, '', '  '))),
+      styled('dim', wrapped(`${labels.readAs}: ${reply.readAs}`, '', '  ')),
+      reply.seeAlso === undefined ? '' : styled('dim', wrapped(`${labels.seeAlso}: ${reply.seeAlso}`, '', '  ')),
+      ...reply.assumed.map(text => styled('dim', wrapped(`${labels.assumed}: ${text}`, '', '  '))),
     ],
     figureLines(reply.figures),
-    [listed('Working', reply.working)],
+    [listed(labels.working, reply.working)],
     [
       listed(
-        'Cautions',
+        labels.cautions,
         reply.cautions.map(({ text }) => text),
       ),
       wrapped(reply.deference, '  '),
     ],
     reply.followUps.length > 0
       ? [
-          styled('bold', 'What if'),
+          styled('bold', labels.whatIf),
           ...reply.followUps.map(({ label, question }) => wrapped(`${label}: ${question}`, '  - ', '    ')),
         ]
       : [],
@@ -58,8 +60,12 @@ export function renderText(reply: Reply, { width, colour }: TextRules): string {
     .join('\n\n')
 }
 
-function problemLines({ token, expected, example }: NonNullable<Reply['problem']>): string[] {
-  return [...(token === undefined ? [] : [`at: "${token}"`]), `expected: ${expected}`, `example: ${example}`]
+function problemLines({ token, expected, example }: NonNullable<Reply['problem']>, labels: Labels): readonly string[] {
+  return [
+    ...(token === undefined ? [] : [`${labels.at}: "${token}"`]),
+    `${labels.expected}: ${expected}`,
+    `${labels.example}: ${example}`,
+  ]
 }
 
 function figureLines(figures: readonly Figure[]): string[] {

@@ -13,6 +13,7 @@ import { keepFiles } from './files.ts'
 import { historyIn } from './history.ts'
 import { createRoomNoticeboard } from './noticeboard.ts'
 import { renderText } from './render-text.ts'
+import { welcome } from './room.words.ts'
 
 export interface RoomParts {
   readonly assistant: Assistant
@@ -47,7 +48,7 @@ export async function openRoom(parts: RoomParts): Promise<void> {
     for (const line of await keepFiles(reply, folder).catch(() => [])) print(line)
   }
 
-  print(`Welcome to the bench of the ${demoClub.name}. Ask about charging; "help" lists what I answer.\n`)
+  print(`${welcome(demoClub.name, await assistant.localeOf(occasion))}\n`)
   for (const question of demoClub.questions) {
     print(`ask> ${question}`)
     await answer(question)

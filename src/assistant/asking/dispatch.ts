@@ -1,7 +1,7 @@
 // One way in, one way out: a question becomes a reply here, whatever happens on the way.
 
 import { randomUUID } from 'node:crypto'
-import { english, type Locale } from '../../ground/locale.ts'
+import type { Locale } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
 import { type Question, writeQuestion } from '../../language/sentence/question.ts'
@@ -17,16 +17,17 @@ import { notUsedWords } from './inputs.words.ts'
 /**
  * Answers one question: text to be read, or a command with its options already apart. Never throws: a
  * Problem (the asker can mend it) and a fault (only we can) each become one reply, so that nothing is lost
- * and no stack trace reaches a chat.
+ * and no stack trace reaches a chat. Before the club is known what goes wrong is said in `unknownClub`.
  */
 export async function dispatch(
   registry: Registry,
   asked: string | Question,
   contextOf: () => Promise<Context>,
   onFault: FaultListener,
+  unknownClub: Locale,
 ): Promise<Reply> {
   let command = ''
-  let locale = english('.')
+  let locale = unknownClub
   let readAs = asTyped(typeof asked === 'string' ? asked : writeQuestion(asked), locale)
   try {
     const context = await contextOf()

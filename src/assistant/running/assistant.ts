@@ -2,6 +2,7 @@
 
 import { randomInt } from 'node:crypto'
 import { english, type Locale } from '../../ground/locale.ts'
+import type { DecimalMark } from '../../ground/show.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { Memory } from '../../memory/memory.ts'
 import { dispatch } from '../asking/dispatch.ts'
@@ -23,6 +24,8 @@ export interface Assistant {
   answer(question: string | Question, occasion: Occasion): Promise<Reply>
   /** Up to 25 values for an option that start as `prefix` does: saved names first. Never throws. */
   complete(command: string, option: string, prefix: string, occasion: Occasion): Promise<readonly string[]>
+  /** In which the asker's community is spoken to. Never throws. */
+  localeOf(occasion: Occasion): Promise<Locale>
   /** Whether the house lets this asker have an answer that only they see. */
   mayAskPrivately(occasion: Occasion): Promise<boolean>
   /** Brings the cards of all communities up to date. Never throws. */
@@ -51,6 +54,8 @@ export interface AssistantParts {
   readonly newSeed?: () => number
   /** Reaches nobody where absent. */
   readonly noticeboard?: Noticeboards
+  /** English where absent. */
+  readonly localeFor?: (mark: DecimalMark) => Locale
 }
 
 const mostCompletions = 25
@@ -59,18 +64,19 @@ const anySeed = (): number => randomInt(2 ** 31)
 
 export function createAssistant(parts: AssistantParts): Assistant {
   const { commands, memory, onFault, clock, newSeed = anySeed, noticeboard = createNoticeboards() } = parts
+  const { localeFor = english } = parts
   const registry = createRegistry(commands)
   const standingRegistry = createRegistry(commands.filter(({ changes, notStanding }) => !changes && !notStanding))
   const cards = createCards({ ...memory, noticeboard, onFault, localeOf, ask: askForClub })
   const background = new Set<Promise<void>>()
 
   async function localeOf(community: string): Promise<Locale> {
-    return english((await memory.house.rules(community)).decimalMark ?? '.')
+    return localeFor((await memory.house.rules(community)).decimalMark ?? '.')
   }
 
   async function contextFor(occasion: Occasion, now: Date | undefined): Promise<Context> {
     const house = await memory.house.rules(occasion.community.id)
-    const locale = english(house.decimalMark ?? '.')
+    const locale = localeFor(house.decimalMark ?? '.')
     return {
       ...occasion,
       house,
@@ -84,7 +90,13 @@ export function createAssistant(parts: AssistantParts): Assistant {
       newSeed,
       speaksFirst: noticeboard.reachable().includes(occasion.surface),
       ask: (command, question) =>
-        dispatch(createRegistry([registry.get(command)]), question, () => contextFor(occasion, now), onFault),
+        dispatch(
+          createRegistry([registry.get(command)]),
+          question,
+          () => contextFor(occasion, now),
+          onFault,
+          localeFor('.'),
+        ),
       ...(now ? { now } : {}),
     }
   }
@@ -97,11 +109,11 @@ export function createAssistant(parts: AssistantParts): Assistant {
       community: { id: community, name: 'the club' },
       place: { id: community, direct: false },
     }
-    return dispatch(standingRegistry, question, () => contextFor(occasion, undefined), onFault)
+    return dispatch(standingRegistry, question, () => contextFor(occasion, undefined), onFault, localeFor('.'))
   }
 
   async function answer(question: string | Question, occasion: Occasion): Promise<Reply> {
-    const reply = await dispatch(registry, question, () => contextFor(occasion, clock?.()), onFault)
+    const reply = await dispatch(registry, question, () => contextFor(occasion, clock?.()), onFault, localeFor('.'))
     if (reply.question === undefined) return reply
     if (registry.get(reply.command).changes) refreshSoon(occasion.community.id)
     return pointing(reply, occasion)
@@ -144,6 +156,11 @@ export function createAssistant(parts: AssistantParts): Assistant {
       const saved = await savedStartingWith(prefix, kind.name, occasion)
       return [...new Set([...saved, ...kind.complete(prefix)])].slice(0, mostCompletions)
     },
+    localeOf: ({ community }) =>
+      localeOf(community.id).catch(fault => {
+        onFault(fault, 'the locale of a community')
+        return localeFor('.')
+      }),
     mayAskPrivately: async ({ asker, community }) =>
       asker.moderates || (await memory.house.rules(community.id)).privateAnswers !== 'moderators',
     refreshCards: async () => {

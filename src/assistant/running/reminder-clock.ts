@@ -1,6 +1,6 @@
 // Gives reminders when they are due: each once, whatever the number of replicas, and late ones after a downtime.
 
-import { english } from '../../ground/locale.ts'
+import { english, type Locale } from '../../ground/locale.ts'
 import type { Reminder, ReminderMemory } from '../../memory/reminder.ts'
 import type { Missing, Noticeboards } from '../cards/noticeboard.ts'
 import type { FaultListener } from '../fault-listener.ts'
@@ -11,6 +11,8 @@ export interface ReminderParts {
   readonly noticeboard: Noticeboards
   readonly clock: () => Date
   readonly onFault: FaultListener
+  /** English where absent. */
+  readonly locale?: Locale
 }
 
 /** Long enough for a platform that answers slowly, short enough that a crash delays no reminder for long. */
@@ -23,7 +25,13 @@ export interface ReminderClock {
   strike(): Promise<void>
 }
 
-export function createReminderClock({ reminders, noticeboard, clock, onFault }: ReminderParts): ReminderClock {
+export function createReminderClock({
+  reminders,
+  noticeboard,
+  clock,
+  onFault,
+  locale = english('.'),
+}: ReminderParts): ReminderClock {
   /** A slow send may outlast its lease: we do not start it twice ourselves. */
   const underway = new Set<string>()
 
@@ -45,7 +53,7 @@ export function createReminderClock({ reminders, noticeboard, clock, onFault }: 
   /** By the other way where the one that was chosen is closed: a reminder that nobody sees protects nobody. */
   async function send(reminder: Reminder, now: Date): Promise<void> {
     const { id, person, place, channel } = reminder
-    const notice = { reply: reminderReply(reminder, now, english('.')), key: id, calls: person }
+    const notice = { reply: reminderReply(reminder, now, locale), key: id, calls: person }
     const here = () => noticeboard.post(place, notice)
     const direct = () => noticeboard.direct(person, notice)
     const [chosen, other] = channel === 'here' ? [here, direct] : [direct, here]

@@ -12,8 +12,9 @@ import {
 } from 'discord.js'
 import { problemReply } from '../../assistant/asking/failures.ts'
 import type { Occasion } from '../../assistant/occasion.ts'
+import type { Reply } from '../../assistant/reply.ts'
 import type { Assistant } from '../../assistant/running/assistant.ts'
-import { english } from '../../ground/locale.ts'
+import type { Locale } from '../../ground/locale.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { QuestionMemory } from '../../memory/memory.ts'
 import type { Log } from '../../program/log.ts'
@@ -71,7 +72,7 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
       log.error({ error: describeFault(error) }, 'who may ask privately cannot be read')
       return false
     })
-    return may ? compose(question, occasion, 'brief') : asComposed(publicOnly)
+    return may ? compose(question, occasion, 'brief') : asComposed(publicOnly(await assistant.localeOf(occasion)))
   }
 
   async function suggest({ data }: APIApplicationCommandAutocompleteInteraction, to: Responder, occasion: Occasion) {
@@ -92,7 +93,7 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
     const question = pressed && (await kept(pressed.questionId))
     if (!pressed || question === undefined) {
       log.warn({ interaction: interaction.id }, 'a button that we do not know was pressed')
-      const refusal = Promise.resolve(asComposed(unknownButton))
+      const refusal = assistant.localeOf(occasion).then(locale => asComposed(unknownButton(locale)))
       return deliver(refusal, to, { inPlace: false, privately: true, patience_ms }, log)
     }
     const answer = compose(question, alone(occasion), pressed.view)
@@ -112,12 +113,10 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
 /** Only the asker will see the answer, though others are in the channel. */
 const alone = (occasion: Occasion): Occasion => ({ ...occasion, place: { ...occasion.place, direct: true } })
 
-/** A button or an option of Discord tells nothing of the club's number format, and these show no number. */
-const locale = english('.')
+const unknownButton = (locale: Locale): Reply => problemReply('', earlierButton(locale), noQuestionBehind, locale)
 
-const unknownButton = problemReply('', earlierButton(locale), noQuestionBehind, locale)
-
-const publicOnly = problemReply('', privateQuestion(locale), onlyModerators(privateOption), locale)
+const publicOnly = (locale: Locale): Reply =>
+  problemReply('', privateQuestion(locale), onlyModerators(privateOption), locale)
 
 function isSlash(interaction: APIInteraction): interaction is APIChatInputApplicationCommandInteraction {
   return (

@@ -12,6 +12,7 @@ import {
 import type { Entry } from '../../assistant/command.ts'
 import type { Locale } from '../../ground/locale.ts'
 import { type Localizations, localizations, translationsOf } from './localizations.ts'
+import { aboutPrivate } from './slash.words.ts'
 
 export type SlashCommand = RESTPostAPIChatInputApplicationCommandsJSONBody
 
@@ -73,7 +74,7 @@ function optionsOf(
     ...own.filter(({ required }) => !required),
     {
       type: ApplicationCommandOptionType.Boolean,
-      ...entitled(privateOption, 'Whether only you see the answer', table),
+      ...entitled(privateOption, aboutPrivate(locale), table),
       required: false,
     },
   ]

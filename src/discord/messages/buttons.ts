@@ -1,6 +1,7 @@
 // The buttons under an answer: its working, and the "what if" questions it suggests.
 
 import { type APIActionRowComponent, type APIButtonComponentWithCustomId, ButtonStyle, ComponentType } from 'discord.js'
+import { labelsIn } from '../../assistant/labels.words.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import { type View, writeCustomId } from './custom-id.ts'
 
@@ -35,10 +36,11 @@ export function buttonRows(reply: Reply, view: View, ids: QuestionIds): ButtonRo
     const text = label.length > longestLabel ? `${label.slice(0, longestLabel - 1)}…` : label
     return [{ type: ComponentType.Button, style: ButtonStyle.Secondary, label: text, custom_id } as const]
   }
+  const { hideWorking, showWorking } = labelsIn(reply.locale)
   const other: View = view === 'working' ? 'brief' : 'working'
   const working =
     reply.working.length > 0 && !isAllWorking(reply)
-      ? button(view === 'working' ? 'Hide working' : 'Show working', reply.question, other)
+      ? button(view === 'working' ? hideWorking : showWorking, reply.question, other)
       : []
   const whatIf = reply.followUps
     .slice(0, mostFollowUps)

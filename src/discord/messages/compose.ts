@@ -7,7 +7,6 @@ import type { Occasion } from '../../assistant/occasion.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Assistant } from '../../assistant/running/assistant.ts'
 import type { Chart } from '../../charts/chart.ts'
-import { english } from '../../ground/locale.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { QuestionMemory } from '../../memory/memory.ts'
 import type { Log } from '../../program/log.ts'
@@ -69,7 +68,7 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
     } catch (error) {
       const reference = randomUUID().slice(0, 8)
       log.error({ error: describeFault(error), reference }, 'an answer cannot be shown')
-      return asComposed(faultReply(reply.command, reply.readAs, reference, english('.')))
+      return asComposed(faultReply(reply.command, reply.readAs, reference, reply.locale))
     }
   }
 }

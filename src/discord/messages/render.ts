@@ -1,14 +1,18 @@
 // A reply as one Discord message: answer first, verdict in words and colour, cautions always whole.
 
 import type { APIAttachment, APIEmbed, APIEmbedField } from 'discord.js'
+import { labelsIn } from '../../assistant/labels.words.ts'
 import type { Reply, Verdict } from '../../assistant/reply.ts'
+import type { Text } from '../../ground/text.ts'
 import { type ButtonRow, buttonRows, isAllWorking, type QuestionIds } from './buttons.ts'
 import type { View } from './custom-id.ts'
 import { clipped, escapeText, fitting, pieces } from './text.ts'
 
 /** Discord's limits: https://docs.discord.com/developers/resources/message#embed-object-embed-limits */
 const longest = { description: 4096, field: 1024, total: 6000, alternative: 1024 }
-const longestHeadline = 1000
+/** Also beside a headline this long there is room for what else must be told. */
+const longestHeadline = 3500
+const roomForTellings = 500
 /** Fits a field together with its bullet. */
 const longestLine = 1000
 
@@ -44,16 +48,17 @@ const bare: RenderRules = { view: 'brief', ids: new Map(), pictures: [] }
  * never a caution. Throws a RangeError where the cautions alone are more than a message holds.
  */
 export function renderReply(reply: Reply, rules: RenderRules = bare): Rendered {
-  const told = tellings(reply)
   const cautions = fields(
-    'Cautions',
+    labelsIn(reply.locale).cautions,
     reply.cautions.map(({ text }) => `• ${escapeText(text)}`),
   )
+  const roomForHeadline = longest.total - sizeOf(cautions) - reply.deference.length - roomForTellings
+  const told = tellings(reply, Math.max(0, Math.min(longestHeadline, roomForHeadline)))
   const fixed = told.join('\n').length + sizeOf(cautions) + reply.deference.length + 1
   if (fixed > longest.total) throw new RangeError(`the cautions of "${reply.command}" do not fit a message`)
 
   const room = Math.min(longest.description - told.join('\n').length - 1, longest.total - fixed)
-  const details = fitting(detailLines(reply), room)
+  const details = fitting(detailLines(reply), room, reply.locale)
   const left = longest.total - fixed - details.join('\n').length
   const showsWorking = rules.view === 'working' || isAllWorking(reply)
   const working = showsWorking ? workingFields(reply, left) : []
@@ -85,31 +90,36 @@ function attachments({ documents }: Reply, pictures: readonly Picture[]): Render
 }
 
 /** What must be said: the answer, the verdict, and what is wrong with a question that cannot be answered. */
-function tellings({ headline, verdict, problem }: Reply): string[] {
+function tellings({ headline, verdict, problem, locale }: Reply, room: number): string[] {
+  const labels = labelsIn(locale)
   return [
-    `**${clipped(escapeText(headline), longestHeadline)}**`,
-    ...(verdict ? [`Verdict: **${verdict}**`] : []),
-    ...(problem?.token ? [line('At: ', problem.token)] : []),
-    ...(problem ? [line('Expected: ', problem.expected), line('For example: ', problem.example)] : []),
+    `**${clipped(escapeText(headline), room)}**`,
+    ...(verdict ? [`${labels.verdict}: **${labels.verdicts[verdict]}**`] : []),
+    ...(problem?.token ? [line(labels.at, problem.token)] : []),
+    ...(problem ? [line(labels.expected, problem.expected), line(labels.example, problem.example)] : []),
   ]
 }
 
-function detailLines({ readAs, seeAlso, assumed, figures }: Reply): string[] {
+function detailLines({ readAs, seeAlso, assumed, figures, locale }: Reply): string[] {
+  const labels = labelsIn(locale)
   return [
-    line('Read as: ', readAs),
-    ...(seeAlso === undefined ? [] : [line('See also: ', seeAlso)]),
-    ...assumed.map(text => line('Assumed: ', text)),
+    line(labels.readAs, readAs),
+    ...(seeAlso === undefined ? [] : [line(labels.seeAlso, seeAlso)]),
+    ...assumed.map(text => line(labels.assumed, text)),
     ...(figures.length > 0 ? [''] : []),
-    ...figures.map(({ label, text }) => `• ${line('', label)}: **${clipped(escapeText(text), 200)}**`),
+    ...figures.map(({ label, text }) => `• ${escaped(label)}: **${clipped(escapeText(text), 200)}**`),
   ]
 }
 
-const line = (label: string, text: string): string => label + clipped(escapeText(text), longestLine)
+const escaped = (text: string): string => clipped(escapeText(text), longestLine)
+const line = (label: Text, text: string): string => `${label}: ${escaped(text)}`
 
 function workingFields(reply: Reply, room: number): APIEmbedField[] {
   const namesAndBreaks = 40
-  const lines = reply.working.map(step => line('• ', step))
-  return fields(isAllWorking(reply) ? 'Details' : 'Working', fitting(lines, room - namesAndBreaks))
+  const { details, working } = labelsIn(reply.locale)
+  const lines = reply.working.map(step => `• ${escaped(step)}`)
+  const fitted = fitting(lines, room - namesAndBreaks, reply.locale)
+  return fields(isAllWorking(reply) ? details : working, fitted)
 }
 
 /** A field with a name, and further ones without where one does not hold the lines. */

@@ -1,7 +1,7 @@
 // Plain text made fit for Discord: its markup escaped, long lines clipped, lists cut to the room there is.
 
-/** The marker is shown, never a silent cut. */
-const shortened = '… (shortened to fit this message)'
+import { labelsIn } from '../../assistant/labels.words.ts'
+import type { Locale } from '../../ground/locale.ts'
 
 /**
  * Escapes every sign that Discord's markup, mentions and links are made of, and folds line breaks, so that
@@ -23,8 +23,9 @@ export function clipped(escaped: string, longest: number): string {
 }
 
 /** As many whole lines as `room` characters hold, joined by line breaks; what is left out is said. */
-export function fitting(lines: readonly string[], room: number): string[] {
+export function fitting(lines: readonly string[], room: number, locale: Locale): string[] {
   if (lines.join('\n').length <= room) return [...lines]
+  const shortened = `… (${labelsIn(locale).shortened})`
   const kept: string[] = []
   let left = room - shortened.length
   if (left < 0) return []

@@ -14,7 +14,7 @@ export const moderates = (permissions: bigint): boolean => new PermissionsBitFie
 export const idOf = (snowflake: string): string => `discord:${snowflake}`
 
 export function server(serverId: string, nameOf: ServerName): Community {
-  return { id: idOf(serverId), name: nameOf(serverId) ?? 'this server' }
+  return { id: idOf(serverId), name: nameOf(serverId) }
 }
 
 /** One person's direct messages with us: a community of one, who may set its rules. */
@@ -22,7 +22,7 @@ export function directOccasion(user: { id: string; name: string }, channelId: st
   return {
     surface: 'discord',
     asker: { ...person(user), moderates: true },
-    community: { id: `discord:direct:${user.id}`, name: 'your direct messages' },
+    community: { id: `discord:direct:${user.id}` },
     place: { id: idOf(channelId), direct: true },
   }
 }
@@ -40,7 +40,7 @@ export function occasionOf(interaction: APIInteraction, serverName: ServerName):
   return {
     surface: 'discord',
     asker: { ...person(asker), moderates: member ? moderates(BigInt(member.permissions)) : false },
-    community: serverId ? server(serverId, serverName) : { id: idOf(channelId), name: 'this conversation' },
+    community: serverId ? server(serverId, serverName) : { id: idOf(channelId) },
     place: { id: idOf(channelId), direct: false },
   }
 }

@@ -45,7 +45,7 @@ export function sourceOf(draft: SourceDraft, text: string, assumed: Said[]): Sou
   if (draft.kind === 'vehicle' || (draft.deepCycle && !draft.kind)) return vehicleOf(draft, text, assumed)
   if (draft.kind === 'power bank') return bankOf(draft, text, assumed)
   if (draft.energy_Wh ?? draft.capacity_Ah ?? draft.engine ?? draft.rest_V) {
-    throw refusal(text, unknownKind, 'power bank 74Wh, or car 10A')
+    throw refusal(text, unknownKind, 'power bank 74Wh')
   }
   const supply = supplyOf(draft, text, assumed)
   if (supply) return { kind: 'supply', ...supply }

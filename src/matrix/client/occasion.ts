@@ -14,7 +14,7 @@ export function occasionOf(client: MatrixClient, room: Room, sender: string): Oc
   const asker = { id: idOf(sender), name: room.getMember(sender)?.name ?? sender }
   const place = { id: idOf(room.roomId), direct: isDirect(client, room) }
   if (place.direct) {
-    const community = { id: `matrix:direct:${sender}`, name: 'your direct messages' }
+    const community = { id: `matrix:direct:${sender}` }
     return { surface: 'matrix', asker: { ...asker, moderates: true }, community, place }
   }
   const home = spaceOf(client, room) ?? room

@@ -9,6 +9,7 @@ import { answerContent, editContent } from './content.ts'
 import { threadOf } from './message.ts'
 import { renderText } from './render.ts'
 import type { Sender } from './send.ts'
+import { pictureIsStale } from './told.words.ts'
 import type { Upload } from './upload.ts'
 
 export interface PictureParts {
@@ -22,10 +23,8 @@ export interface PictureParts {
 /** Shows the charts of the reply to `answer`; `event` asked for it, or edited the question. */
 export type ShowPictures = (event: MatrixEvent, room: Room, answer: AnsweredQuestion, reply: Reply) => Promise<void>
 
-const stale = renderText('The picture that was here no longer fits: the question was edited.')
-
 export function createShowPictures({ sender, upload, answered, draw }: PictureParts): ShowPictures {
-  return async (event, room, answer, { charts }) => {
+  return async (event, room, answer, { charts, locale }) => {
     const question = matrixIdOf(answer.questionMessage)
     const thread = threadOf(room.findEventById(question) ?? event)
     for (let at = 0; ; at += 1) {
@@ -33,7 +32,7 @@ export function createShowPictures({ sender, upload, answered, draw }: PicturePa
       const earlier = await answered.byQuestion(questionMessage)
       const chart = charts[at]
       if (!chart && !earlier) return
-      const shown = chart ? await imageOf(chart, room, `chart-${at + 1}.png`) : stale
+      const shown = chart ? await imageOf(chart, room, `chart-${at + 1}.png`) : renderText(pictureIsStale(locale))
       const content = earlier
         ? editContent(shown, matrixIdOf(earlier.answerMessage))
         : answerContent(shown, { question, thread })

@@ -1,7 +1,9 @@
 // A reply as the text of one Matrix message: answer first, verdict in words, cautions always whole.
 
+import { type Labels, labelsIn } from '../../assistant/labels.words.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import { type Block, html, plainText, type Span } from './blocks.ts'
+import { hideHint, showHint } from './render.words.ts'
 
 export interface RenderRules {
   /** Stands before the commands to copy; empty in direct messages. */
@@ -46,7 +48,7 @@ const shares: readonly (readonly [working: number, others: number])[] = [
 export function renderReply(reply: Reply, rules: RenderRules = usual): Rendered {
   for (const [working, others] of shares) {
     const kept = shortened(reply, working, others)
-    const note = working < 1 ? [{ line: [leftOut] }] : []
+    const note = working < 1 ? [{ line: [`(${labelsIn(reply.locale).shortened})`] }] : []
     const rendered = renderBlocks([...blocksOf(kept, rules), ...note])
     if (bytesOf(rendered) <= most_bytes) return rendered
   }
@@ -67,8 +69,6 @@ function renderBlocks(blocks: readonly Block[]): Rendered {
 
 const bytesOf = (rendered: Rendered): number => Buffer.byteLength(JSON.stringify(rendered))
 
-const leftOut = '(Shortened to fit this message.)'
-
 function shortened(reply: Reply, working: number, others: number): Reply {
   const part = <T>(list: readonly T[], share: number): T[] => list.slice(0, Math.ceil(list.length * share))
   return {
@@ -81,61 +81,63 @@ function shortened(reply: Reply, working: number, others: number): Reply {
 }
 
 const longestLine = 1000
+/** What must be known first stands in it. */
+const longestHeadline = 4000
 
 /** Whatever may hold words of the asker is bounded; a surrogate pair is not parted. */
-const clipped = (text: string): string =>
-  text.length > longestLine ? `${text.slice(0, longestLine - 1).replace(/[\ud800-\udbff]$/, '')}…` : text
+const clipped = (text: string, most = longestLine): string =>
+  text.length > most ? `${text.slice(0, most - 1).replace(/[\ud800-\udbff]$/, '')}…` : text
 
 function blocksOf(reply: Reply, { prefix, working, once = false }: RenderRules): Block[] {
   const { verdict, headline, problem, readAs, assumed, figures, cautions, deference, followUps } = reply
+  const labels = labelsIn(reply.locale)
   const isAllWorking = verdict === undefined && figures.length === 0
   const isFixed = once || isAllWorking
   const command = (question: string): Span => ({ code: prefix === '' ? question : `${prefix} ${question}` })
   return [
-    { line: [{ strong: clipped(headline) }] },
-    ...(verdict ? [{ line: ['Verdict: ', { strong: verdict }] }] : []),
-    ...(problem ? problemBlocks(problem) : []),
-    { line: ['Read as: ', clipped(readAs)] },
-    ...(reply.seeAlso === undefined ? [] : [{ line: ['See also: ', clipped(reply.seeAlso)] }]),
+    { line: [{ strong: clipped(headline, longestHeadline) }] },
+    ...(verdict ? [{ line: [`${labels.verdict}: `, { strong: labels.verdicts[verdict] }] }] : []),
+    ...(problem ? problemBlocks(problem, labels) : []),
+    { line: [`${labels.readAs}: ${clipped(readAs)}`] },
+    ...(reply.seeAlso === undefined ? [] : [{ line: [`${labels.seeAlso}: ${clipped(reply.seeAlso)}`] }]),
     ...list(
-      'Assumed',
+      labels.assumed,
       assumed.map(text => [clipped(text)]),
     ),
     ...list(
-      'Figures',
+      labels.figures,
       figures.map(({ label, text }) => [`${label}: `, { strong: clipped(text) }]),
     ),
     ...(working || isFixed
       ? list(
-          isAllWorking ? 'Details' : 'Working',
+          isAllWorking ? labels.details : labels.working,
           reply.working.map(step => [clipped(step)]),
         )
       : []),
     ...list(
-      'Cautions',
+      labels.cautions,
       cautions.map(({ text }) => [text]),
     ),
     { line: [deference] },
     ...list(
-      'What if',
+      labels.whatIf,
       followUps.map(({ label, question }) => [`${label}: `, command(question)]),
     ),
     ...(isFixed ? [] : workingHint(reply, working)),
   ]
 }
 
-function problemBlocks({ token, expected, example }: NonNullable<Reply['problem']>): Block[] {
+function problemBlocks({ token, expected, example }: NonNullable<Reply['problem']>, labels: Labels): readonly Block[] {
   return [
-    ...(token === undefined ? [] : [{ line: ['At: ', { code: clipped(token) }] }]),
-    { line: ['Expected: ', clipped(expected)] },
-    { line: ['For example: ', { code: clipped(example) }] },
+    ...(token === undefined ? [] : [{ line: [`${labels.at}: `, { code: clipped(token) }] }]),
+    { line: [`${labels.expected}: ${clipped(expected)}`] },
+    { line: [`${labels.example}: `, { code: clipped(example) }] },
   ]
 }
 
-function workingHint({ working }: Reply, shown: boolean): Block[] {
+function workingHint({ working, locale }: Reply, shown: boolean): Block[] {
   if (working.length === 0) return []
-  const { reaction, words } = shown ? hideWorking : showWorking
-  return [{ line: [`To ${words.replace(' ', ' the ')}, react with ${reaction} or reply "${words}".`] }]
+  return [{ line: [shown ? hideHint(hideWorking, locale) : showHint(showWorking, locale)] }]
 }
 
 const list = (title: string, items: readonly (readonly Span[])[]): Block[] =>

@@ -1,7 +1,7 @@
 // Says things in a room: in answer to a message, in place of an earlier answer, or elsewhere where we may not.
 
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
-import { english, type Said } from '../../ground/locale.ts'
+import { english, type Locale, type Said } from '../../ground/locale.ts'
 import type { Log } from '../../program/log.ts'
 import { directRoomWith } from '../client/account-data.ts'
 import { missingPermission } from '../client/room-facts.ts'
@@ -9,6 +9,7 @@ import { answerContent, editContent } from './content.ts'
 import { threadOf } from './message.ts'
 import { type Rendered, renderText } from './render.ts'
 import type { Sender } from './send.ts'
+import { moderatorCanChange } from './told.words.ts'
 
 export interface Speaker {
   /**
@@ -16,38 +17,46 @@ export interface Speaker {
    * which is the message's id when absent.
    */
   answer(event: MatrixEvent, room: Room, rendered: Rendered, key?: string): Promise<string | undefined>
+  /** The same with words of our own. */
+  tell(event: MatrixEvent, room: Room, said: Said, key?: string): Promise<string | undefined>
   /** Puts new words in the place of an answer; `because` is the event that calls for it. */
   replace(because: MatrixEvent, room: Room, answerId: string, asker: string, rendered: Rendered): Promise<void>
 }
 
-export function createSpeaker(client: MatrixClient, sender: Sender, log: Log): Speaker {
+/** The locale of the community that a room is in. */
+export type LocaleOf = (room: Room, asker: string) => Promise<Locale>
+
+export function createSpeaker(client: MatrixClient, sender: Sender, localeOf: LocaleOf, log: Log): Speaker {
   const told = new Set<string>()
 
   /** Told once per room: in the log, and to the asker where we have direct messages with them. */
   async function tellMissing(what: Said, room: Room, asker: string): Promise<void> {
     if (told.has(room.roomId)) return
     told.add(room.roomId)
-    const locale = english('.')
-    const missing = what(locale)
-    log.warn({ room: room.roomId }, missing)
+    log.warn({ room: room.roomId }, what(english('.')))
     const elsewhere = directRoomWith(client, asker)
     if (elsewhere === undefined || client.getRoom(elsewhere)?.getMyMembership() !== 'join') return
-    const text = locale.say`${missing} A moderator there can change that.`
-    await sender.send(elsewhere, 'm.room.message', renderText(text), `${room.roomId} ${missing}`)
+    const locale = await localeOf(room, asker)
+    const text = moderatorCanChange(what)(locale)
+    await sender.send(elsewhere, 'm.room.message', renderText(text), `${room.roomId} ${what(locale)}`)
+  }
+
+  const answer: Speaker['answer'] = async (event, room, rendered, key) => {
+    const question = event.getId() ?? ''
+    const asker = event.getSender() ?? ''
+    const missing = missingPermission(room, 'send messages')
+    if (missing !== undefined) {
+      await tellMissing(missing, room, asker)
+      return undefined
+    }
+    const content = answerContent(rendered, { question, asker, thread: threadOf(event) })
+    return sender.send(room.roomId, 'm.room.message', content, key ?? question)
   }
 
   return {
-    async answer(event, room, rendered, key) {
-      const question = event.getId() ?? ''
-      const asker = event.getSender() ?? ''
-      const missing = missingPermission(room, 'send messages')
-      if (missing !== undefined) {
-        await tellMissing(missing, room, asker)
-        return undefined
-      }
-      const content = answerContent(rendered, { question, asker, thread: threadOf(event) })
-      return sender.send(room.roomId, 'm.room.message', content, key ?? question)
-    },
+    answer,
+    tell: async (event, room, said, key) =>
+      answer(event, room, renderText(said(await localeOf(room, event.getSender() ?? ''))), key),
     async replace(because, room, answerId, asker, rendered) {
       const content = editContent(rendered, answerId, asker)
       await sender.send(room.roomId, 'm.room.message', content, because.getId() ?? '')

@@ -12,8 +12,9 @@ import { type Asking, readAsking } from '../messages/asking.ts'
 import type { SendDocuments } from '../messages/documents.ts'
 import { messageIn } from '../messages/message.ts'
 import type { ShowPictures } from '../messages/pictures.ts'
-import { hideWorking, renderReply, renderText, showWorking } from '../messages/render.ts'
+import { hideWorking, renderReply, showWorking } from '../messages/render.ts'
 import type { Speaker } from '../messages/speak.ts'
+import { leavingNow, onlyModeratorsSendAway } from '../messages/told.words.ts'
 
 /** Does what an accepted message or reaction calls for; encrypted ones come decrypted. */
 export type Converse = (event: MatrixEvent, room: Room) => Promise<void>
@@ -115,10 +116,7 @@ export function createConversation(parts: ConversationParts): Converse {
 
   async function leave(event: MatrixEvent, room: Room): Promise<void> {
     const may = isDirect(client, room) || moderates(room, event.getSender() ?? '')
-    const words = may
-      ? 'Leaving. Invite me again whenever you like.'
-      : 'Only a moderator of this room can send me away.'
-    await speaker.answer(event, room, renderText(words))
+    await speaker.tell(event, room, may ? leavingNow : onlyModeratorsSendAway)
     if (may) await client.leave(room.roomId)
   }
 

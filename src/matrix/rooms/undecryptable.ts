@@ -1,8 +1,8 @@
 // Messages whose key has not reached us: waited for, and said once in a room where it does not come.
 
 import { type MatrixEvent, MatrixEventEvent, type Room } from 'matrix-js-sdk'
-import { renderText } from '../messages/render.ts'
 import type { Speaker } from '../messages/speak.ts'
+import { keyMissing } from '../messages/told.words.ts'
 
 export interface Undecryptable {
   /** Calls `decrypted` when the key comes; when it does not come soon, says so in the room, once. */
@@ -13,10 +13,6 @@ export interface Undecryptable {
 
 /** Keys often come some seconds after the message. */
 const patience_ms = 10_000
-
-const words =
-  'I could not read a message here, because its encryption key has not reached me. Please ask again. If that ' +
-  'does not help, check in your app whether it sends keys to verified devices only, and verify mine.'
 
 export function createUndecryptable(
   speaker: Speaker,
@@ -29,7 +25,7 @@ export function createUndecryptable(
   function say(event: MatrixEvent, room: Room): void {
     if (!event.isDecryptionFailure() || told.has(room.roomId)) return
     told.add(room.roomId)
-    speaker.answer(event, room, renderText(words), `undecryptable in ${room.roomId}`).catch(onFault)
+    speaker.tell(event, room, keyMissing, `undecryptable in ${room.roomId}`).catch(onFault)
   }
 
   return {

@@ -3,6 +3,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { clipped, escapeText, fitting, pieces } from '../../../src/discord/messages/text.ts'
+import { english } from '../../../src/ground/locale.ts'
 
 /** Text as Discord shows it: a backslash before a punctuation sign is dropped. */
 const shown = (escaped: string) => escaped.replace(/\\([^0-9A-Za-z\s])/g, '$1')
@@ -45,11 +46,11 @@ describe('clipped', () => {
 
 describe('fitting', () => {
   it('says that it left something out', () => {
-    const lines = fitting(['a'.repeat(30), 'b'.repeat(30), 'c'.repeat(30)], 80)
+    const lines = fitting(['a'.repeat(30), 'b'.repeat(30), 'c'.repeat(30)], 80, english('.'))
     expect(lines).toEqual(['a'.repeat(30), '… (shortened to fit this message)'])
   })
 
-  it('leaves whole what fits', () => expect(fitting(['a', 'b'], 3)).toEqual(['a', 'b']))
+  it('leaves whole what fits', () => expect(fitting(['a', 'b'], 3, english('.'))).toEqual(['a', 'b']))
 })
 
 describe('pieces', () => {

@@ -56,7 +56,7 @@ describe('a reply in the terminal', () => {
       { headline: 'No.', cautions: [generalCaution(english('.'))] },
     )
     const text = renderText(failed, { width: 80, colour: false })
-    expect(text).toContain('at: "99S"\n  expected: 1S to 14S\n  example: 3S 720 LiHV')
+    expect(text).toContain('At: "99S"\n  Expected: 1S to 14S\n  For example: 3S 720 LiHV')
     expect(text.replace(/\s+/g, ' ')).toContain(deference)
   })
 })
