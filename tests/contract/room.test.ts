@@ -90,8 +90,8 @@ describe('the room by pipe', () => {
     expect(stdout).toMatch(/^Welcome to the bench of the Heron Meadow Electric Flyers/)
     expect(stdout.match(/^Read as: /gm)).toHaveLength(6)
     expect(stdout).toContain('plover (2S 450mAh LiPo)')
-    expect(stdout).toContain('at: "99S"')
-    expect(stdout.indexOf('wren (')).toBeGreaterThan(stdout.indexOf('at: "99S"'))
+    expect(stdout).toContain('At: "99S"')
+    expect(stdout.indexOf('wren (')).toBeGreaterThan(stdout.indexOf('At: "99S"'))
   })
 
   it('leaves on request, and takes no line after it', () => {
