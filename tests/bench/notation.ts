@@ -4,6 +4,8 @@ import { commands } from '../../commands/index.ts'
 import { createRegistry } from '../../src/assistant/registry.ts'
 import { longestText } from '../../src/ground/plain-text.ts'
 import { attempt } from '../../src/ground/problem.ts'
+import { candidatesOf } from '../../src/language/candidates/index.ts'
+import { intentsOf } from '../../src/language/model/index.ts'
 import { amendQuestion, readQuestion } from '../../src/language/sentence/question.ts'
 import { readCharger } from '../../src/language/things/charger.ts'
 import { readPack } from '../../src/language/things/pack.ts'
@@ -50,12 +52,16 @@ const filled = (piece: string, length: number): string =>
 export default async function notation(): Promise<Row[]> {
   const pairs_ms = await timesOf(5000, () => read('time pack: 3S 720 LiHV current: 1A from: 3.7V to: full'))
   const plain_ms = await timesOf(5000, () => read('how long for my 3s 720 lihv at 1A from 3.7V to storage'))
+  const asked = 'just landed, what amps for the 3s 720 lihv so that it is done by half past two?'
+  const candidates = candidatesOf(asked)
+  const intent_ms = await timesOf(5000, () => intentsOf(asked, candidates))
   const growth = await Promise.all(unkind.map(slowestOf))
   const worst = growth.reduce((a, b) => (b.full_ms > a.full_ms ? b : a))
   const long_ms = await timesOf(200, () => everyReader.map(reader => reader(filled('3S 720 ', 20_000))))
   return [
     { name: 'question in notation, median', value: `${(percentile(pairs_ms, 50) * 1000).toFixed(0)} µs` },
     { name: 'question in plain words, median', value: `${(percentile(plain_ms, 50) * 1000).toFixed(0)} µs` },
+    { name: 'what is wanted, by the model, median', value: `${(percentile(intent_ms, 50) * 1000).toFixed(0)} µs` },
     {
       name: `slowest unkind text of ${longestText} characters (${JSON.stringify(worst.piece)})`,
       value: `${worst.full_ms.toFixed(1)} ms`,

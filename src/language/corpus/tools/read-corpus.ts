@@ -2,20 +2,25 @@
 
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { type MarkedMessage, markedMessage } from './schema.ts'
+import { type FurtherMessage, furtherMessage, type MarkedMessage, markedMessage } from './schema.ts'
 
 export const authors: readonly number[] = Array.from({ length: 36 }, (_, index) => index + 1)
 
 /** Whole people that nothing is learned from and no rule looks at: how well people are read is measured on them. */
 export const heldOut: ReadonlySet<number> = new Set([5, 8, 12, 16, 22, 26, 30, 32])
 
-/** Throws a ZodError, with the place, where a line is not marked as the schema wants. */
-export function messagesIn(file: string): readonly MarkedMessage[] {
-  const lines = readFileSync(join(import.meta.dirname, '..', file), 'utf8')
+function linesOf(file: string): readonly unknown[] {
+  const text = readFileSync(join(import.meta.dirname, '..', file), 'utf8')
+  return text
     .trimEnd()
     .split('\n')
-  return lines.map(line => markedMessage.parse(JSON.parse(line)))
+    .map(line => JSON.parse(line))
 }
 
+/** Throws a ZodError, with the place, where a line is not marked as the schema wants. */
 export const messagesOf = (author: number): readonly MarkedMessage[] =>
-  messagesIn(`author-${String(author).padStart(2, '0')}.jsonl`)
+  linesOf(`author-${String(author).padStart(2, '0')}.jsonl`).map(line => markedMessage.parse(line))
+
+/** Of ten more people, about what the 36 seldom ask. Throws a ZodError as above. */
+export const furtherMessages = (): readonly FurtherMessage[] =>
+  linesOf('more.jsonl').map(line => furtherMessage.parse(line))

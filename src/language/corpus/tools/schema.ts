@@ -59,3 +59,13 @@ export const markedMessage = z.discriminatedUnion('part', [
 ])
 
 export type MarkedMessage = z.infer<typeof markedMessage>
+
+/** Further messages, of people who write what the others seldom do: only what they want is marked. */
+export const furtherMessage = z.strictObject({
+  part: z.literal('C'),
+  person: z.int().min(1),
+  text: z.string().min(1),
+  intent,
+})
+
+export type FurtherMessage = z.infer<typeof furtherMessage>

@@ -1,0 +1,56 @@
+// What a word is about, slips of the finger forgiven.
+
+import { conceptWords } from './concept-words.ts'
+
+const whole = new Map<string, readonly string[]>()
+const beginnings: (readonly [string, string])[] = []
+for (const [concept, words] of Object.entries(conceptWords)) {
+  for (const word of words.split(' ')) {
+    if (word.endsWith('*')) beginnings.push([word.slice(0, -1), concept])
+    else whole.set(word, [...(whole.get(word) ?? []), concept])
+  }
+}
+
+/** Shorter words are too near to others. */
+const shortestSlip = 6
+
+const most = 5000
+const known = new Map<string, readonly string[]>()
+
+/** Of a word in lower case without accents. The last few thousand words are remembered. */
+export function conceptsOf(word: string): readonly string[] {
+  let found = known.get(word)
+  if (!found) {
+    found = conceptsAnew(word)
+    if (known.size >= most) known.clear()
+    known.set(word, found)
+  }
+  return found
+}
+
+function conceptsAnew(word: string): readonly string[] {
+  const found = new Set(whole.get(word))
+  for (const [beginning, concept] of beginnings) if (word.startsWith(beginning)) found.add(concept)
+  if (found.size > 0 || word.length < shortestSlip) return [...found]
+  for (const near of slips(word)) {
+    const concepts = whole.get(near)
+    if (concepts) return concepts
+  }
+  return []
+}
+
+const letters = 'abcdefghijklmnopqrstuvwxyz'
+
+/** What may have been meant: a letter too many, two swapped, one missing, one wrong. */
+function* slips(word: string): Generator<string> {
+  for (let at = 0; at < word.length; at += 1) {
+    const [before, after] = [word.slice(0, at), word.slice(at + 1)]
+    yield before + after
+    if (after !== '') yield `${before}${after[0]}${word[at]}${after.slice(1)}`
+  }
+  for (let at = 0; at <= word.length; at += 1)
+    for (const letter of letters) yield word.slice(0, at) + letter + word.slice(at)
+  // Hardly anybody mistypes the first letter.
+  for (let at = 1; at < word.length; at += 1)
+    for (const letter of letters) yield word.slice(0, at) + letter + word.slice(at + 1)
+}

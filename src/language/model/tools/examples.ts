@@ -1,0 +1,47 @@
+// What the model learns from: the messages of the corpus, as features and the intents they are marked with.
+
+import { candidatesOf } from '../../candidates/index.ts'
+import { type Intent, intents } from '../../corpus/intents.ts'
+import { authors, furtherMessages, messagesOf } from '../../corpus/tools/read-corpus.ts'
+import { features } from '../features.ts'
+
+export interface Example {
+  /** Who wrote it; those of further messages follow the authors. */
+  readonly person: number
+  readonly text: string
+  /** Places in the list of intents. */
+  readonly intent: number
+  readonly also?: number
+  /** Weights by the hash of the feature. */
+  readonly features: ReadonlyMap<number, number>
+}
+
+const placeOf = (intent: Intent): number => intents.indexOf(intent)
+
+/** All of them, in the order of the files. */
+export function allExamples(): readonly Example[] {
+  const marked = authors.flatMap(person =>
+    messagesOf(person).map(({ text, intent, also }) => ({ person, text, intent, also })),
+  )
+  const further = furtherMessages().map(({ person, text, intent }) => ({
+    person: authors.length + person,
+    text,
+    intent,
+    also: undefined,
+  }))
+  return [...marked, ...further].map(({ person, text, intent, also }) => ({
+    person,
+    text,
+    intent: placeOf(intent),
+    also: also && placeOf(also),
+    features: featuresOf(text),
+  }))
+}
+
+function featuresOf(text: string): ReadonlyMap<number, number> {
+  const found = new Map<number, number>()
+  features(text, candidatesOf(text), (feature, weight) => {
+    found.set(feature, Math.max(weight, found.get(feature) ?? 0))
+  })
+  return found
+}

@@ -1,0 +1,17 @@
+// Trains the model and writes its file. The same corpus and the same code give the same bytes.
+
+import { writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { heldOut } from '../../corpus/tools/read-corpus.ts'
+import { allExamples } from './examples.ts'
+import { report } from './report.ts'
+import { fileOf, guessedBy, trained } from './trained.ts'
+
+const examples = allExamples()
+const model = trained(examples)
+const text = fileOf(model)
+writeFileSync(join(import.meta.dirname, '..', 'model.json'), text)
+
+const others = examples.filter(({ person }) => heldOut.has(person))
+console.log(`${model.features.length} features, ${model.weights.length} weights, ${text.length} bytes`)
+console.log(report(guessedBy(model, others), model.temperature))

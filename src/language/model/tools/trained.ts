@@ -1,0 +1,28 @@
+// The model, from the corpus to the last byte.
+
+import { candidatesOf } from '../../candidates/index.ts'
+import { intents } from '../../corpus/intents.ts'
+import { heldOut } from '../../corpus/tools/read-corpus.ts'
+import { type Model, scoresOf } from '../model.ts'
+import { stored } from '../stored.ts'
+import { condensed, sharedWords } from './condense.ts'
+import type { Example } from './examples.ts'
+import { bestTemperature, type Guessed } from './judged.ts'
+import { learn } from './learner.ts'
+
+/** Learned from these; its temperature is not set. */
+export const modelOf = (examples: readonly Example[]): Model =>
+  condensed(learn(examples, intents.length), sharedWords(examples), intents.length)
+
+export const guessedBy = (model: Model, examples: readonly Example[]): readonly Guessed[] =>
+  examples.map(example => ({ example, scores: scoresOf(model, example.text, candidatesOf(example.text)) }))
+
+/** Learned from all but the people held out, who only say how sure it may be. */
+export function trained(all: readonly Example[]): Model {
+  const model = modelOf(all.filter(({ person }) => !heldOut.has(person)))
+  const others = all.filter(({ person }) => heldOut.has(person))
+  return { ...model, temperature: bestTemperature(guessedBy(model, others)) }
+}
+
+/** The text of its file. */
+export const fileOf = (model: Model): string => `${JSON.stringify(stored(model), undefined, 2)}\n`
