@@ -1,7 +1,7 @@
 // Measured cell voltages judged: the spread, which cell, and how long balancing takes.
 
 import { type Asked, command, optional, required } from '../../src/assistant/command.ts'
-import { figure, known } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import type { Cited } from '../../src/charging/things/chemistry.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { balanceTime_s, cellSpread, evenness, readingFault } from '../../src/charging/upkeep/cell-spread.ts'
@@ -64,16 +64,15 @@ export const cells = command({
       balance_s: kindOnly ? undefined : balanceTime_s(pack, spread, balance_A),
     }
   },
-  figures: ({ spread_V, lowest, lowest_V, highest, highest_V, sum_V, balance_s }) =>
-    known([
-      figure.perCell('spread', spread_V),
-      figure.count('lowestCell', lowest + 1),
-      figure.perCell('lowestPerCell', lowest_V),
-      figure.count('highestCell', highest + 1),
-      figure.perCell('highestPerCell', highest_V),
-      figure.voltage('packVoltage', sum_V),
-      balance_s === undefined ? undefined : figure.duration('balanceTime', balance_s),
-    ]),
+  figures: ({ spread_V, lowest, lowest_V, highest, highest_V, sum_V, balance_s }) => [
+    figure.perCell('spread', spread_V),
+    figure.count('lowestCell', lowest + 1),
+    figure.perCell('lowestPerCell', lowest_V),
+    figure.count('highestCell', highest + 1),
+    figure.perCell('highestPerCell', highest_V),
+    figure.voltage('packVoltage', sum_V),
+    figure.duration('balanceTime', balance_s),
+  ],
 })
 
 /** As many cells as were read, where it is not said how many, at any capacity. Throws a Problem without a chemistry. */

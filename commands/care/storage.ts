@@ -1,7 +1,7 @@
 // Bringing a pack to storage: which way, how much charge, how long, and by when.
 
 import { type Asked, command, optional } from '../../src/assistant/command.ts'
-import { figure, known } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { simulateDischarge } from '../../src/charging/simulation/discharge.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
@@ -91,26 +91,20 @@ export const storage = command({
   },
   figures: ({ storage_V, series, ...result }) => {
     const ofPack = result.way !== 'unknown' || series > 1
-    return known([
+    const timed = result.way === 'charge' ? result.timed : undefined
+    const drained = result.way === 'discharge' ? result : undefined
+    return [
       figure.perCell('storagePerCell', storage_V),
-      ofPack ? figure.voltage('storagePack', storage_V * series) : undefined,
-      result.way === 'unknown' ? undefined : figure.capacity('chargeMoved', result.move.moved_Ah),
-      ...(result.way === 'charge'
-        ? [
-            figure.duration('chargeTime', result.timed.charge.duration_s, result.timed.time_s),
-            figure.current('setCurrent', result.timed.current_A),
-            figure.energy('energyIn', result.timed.charge.energy_Wh),
-          ]
-        : []),
-      ...(result.way === 'discharge'
-        ? [
-            figure.duration('dischargeTime', result.run.duration_s, result.time_s),
-            figure.current('dischargeCurrent', result.current_A),
-            figure.energy('energyOut', result.run.energy_Wh),
-            figure.perCell('lowestPerCell', result.run.lowestPerCell_V),
-          ]
-        : []),
-    ])
+      figure.voltage('storagePack', ofPack ? storage_V * series : undefined),
+      figure.capacity('chargeMoved', result.way === 'unknown' ? undefined : result.move.moved_Ah),
+      figure.duration('chargeTime', timed?.charge.duration_s, timed?.time_s),
+      figure.current('setCurrent', timed?.current_A),
+      figure.energy('energyIn', timed?.charge.energy_Wh),
+      figure.duration('dischargeTime', drained?.run.duration_s, drained?.time_s),
+      figure.current('dischargeCurrent', drained?.current_A),
+      figure.energy('energyOut', drained?.run.energy_Wh),
+      figure.perCell('lowestPerCell', drained?.run.lowestPerCell_V),
+    ]
   },
 })
 

@@ -1,7 +1,7 @@
 // A charger's cutoff checked with a meter, and which cutoff to choose where its list lacks the one wanted.
 
 import { type Asked, command, optional } from '../../src/assistant/command.ts'
-import { figure, known } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import { boundsOf } from '../../src/charging/setting/bounds.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import type { Told } from '../../src/charging/situation/situation.ts'
@@ -62,20 +62,16 @@ export const trim = command({
     return meter ? judged(permit, meter) : anyCutoff(permit)
   },
   planned: ({ gets_V }) => ({ cutoff_V: gets_V }),
-  figures: result =>
-    known([
-      ...(result.way === 'judged'
-        ? [
-            figure.offset('error', result.error_V),
-            figure.perCell('measuredPerCell', result.measured_V),
-            figure.perCell('highestSetting', result.set_V),
-          ]
-        : [
-            figure.perCell('cutoffPerCell', result.set_V),
-            result.pack_V === undefined ? undefined : figure.voltage('cutoffPack', result.pack_V),
-          ]),
-      figure.percent('soc', result.charge.soc, result.charge.band),
-    ]),
+  figures: result => [
+    ...(result.way === 'judged'
+      ? [
+          figure.offset('error', result.error_V),
+          figure.perCell('measuredPerCell', result.measured_V),
+          figure.perCell('highestSetting', result.set_V),
+        ]
+      : [figure.perCell('cutoffPerCell', result.set_V), figure.voltage('cutoffPack', result.pack_V)]),
+    figure.percent('soc', result.charge.soc, result.charge.band),
+  ],
 })
 
 const cutoffsOf = ({ cutoffs, charger }: TrimAsked): readonly number[] | undefined => cutoffs ?? charger?.cutoffs_V

@@ -1,7 +1,7 @@
 // Packs side by side: energy, mass, energy for its mass, and the current of each at one C-rate.
 
 import { optional, required, service } from '../../src/assistant/command.ts'
-import { figure, known } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { labelEnergy_Wh } from '../../src/charging/upkeep/transport.ts'
 import { Problem } from '../../src/ground/problem.ts'
@@ -38,18 +38,12 @@ export const compare = service({
     }
   },
   figures: ({ entries }) =>
-    known(
-      entries.flatMap((entry, index) => [
-        figure.energy('energy', entry.energy_Wh, undefined, index + 1),
-        figure.current('current', entry.current_A, undefined, index + 1),
-        ...(isWeighed(entry)
-          ? [
-              figure.mass('mass', entry.mass_kg * 1000, undefined, index + 1),
-              figure.density('energyPerMass', perKilogram(entry), undefined, index + 1),
-            ]
-          : []),
-      ]),
-    ),
+    entries.flatMap((entry, index) => [
+      figure.energy('energy', entry.energy_Wh, undefined, index + 1),
+      figure.current('current', entry.current_A, undefined, index + 1),
+      figure.mass('mass', entry.mass_kg && entry.mass_kg * 1000, undefined, index + 1),
+      figure.density('energyPerMass', isWeighed(entry) ? perKilogram(entry) : undefined, undefined, index + 1),
+    ]),
 })
 
 export interface Entry {

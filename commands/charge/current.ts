@@ -1,7 +1,7 @@
 // Which cutoff and current to set for a pack, on this charger and this source.
 
 import { command } from '../../src/assistant/command.ts'
-import { figure, known } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import { settingFor } from '../../src/charging/setting/setting.ts'
 import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { chargeTold, ofCharge } from '../shared/charging.ts'
@@ -17,15 +17,14 @@ export const current = command({
   situation: chargeTold,
   compute: permit => ({ ...settingFor(permit), longest_s: timedCharge(permit).time_s.high }),
   planned: ({ current_A, input_A, longest_s }) => ({ set_A: current_A, input_A, takes_s: longest_s }),
-  figures: setting =>
-    known([
-      figure.current('setCurrent', setting.current_A),
-      figure.perCell('cutoffPerCell', setting.cutoff.perCell_V),
-      figure.voltage('cutoffPack', setting.cutoffPack_V),
-      figure.rate('cRate', setting.rate_C),
-      figure.current('wantedCurrent', setting.wanted_A),
-      figure.current('highestCurrent', setting.limits[0].value_A),
-      figure.power('inputPower', setting.input_W),
-      setting.input_A === undefined ? undefined : figure.current('inputCurrent', setting.input_A),
-    ]),
+  figures: setting => [
+    figure.current('setCurrent', setting.current_A),
+    figure.perCell('cutoffPerCell', setting.cutoff.perCell_V),
+    figure.voltage('cutoffPack', setting.cutoffPack_V),
+    figure.rate('cRate', setting.rate_C),
+    figure.current('wantedCurrent', setting.wanted_A),
+    figure.current('highestCurrent', setting.limits[0].value_A),
+    figure.power('inputPower', setting.input_W),
+    figure.current('inputCurrent', setting.input_A),
+  ],
 })

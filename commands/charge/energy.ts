@@ -1,7 +1,7 @@
 // Sums between volts, amps, amp-hours, watts and watt-hours, and the watt-hours of a pack.
 
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
-import { figure, known } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import { labelEnergy_Wh } from '../../src/charging/upkeep/transport.ts'
 import {
   capacityKind,
@@ -55,11 +55,10 @@ export const energy = service({
   takes,
   examples: ['energy pack: 6S 5000 LiPo', 'energy capacity: 2200mAh voltage: 11.1V', 'energy voltage: 20V current: 5A'],
   run: asked => sumOf(asked),
-  figures: sum =>
-    known([
-      'energy_Wh' in sum ? figure.energy('energy', sum.energy_Wh) : undefined,
-      'capacity_Ah' in sum ? figure.capacity('capacity', sum.capacity_Ah) : undefined,
-      'power_W' in sum ? figure.power('power', sum.power_W) : undefined,
-      'current_A' in sum ? figure.current('current', sum.current_A) : undefined,
-    ]),
+  figures: sum => [
+    'energy_Wh' in sum ? figure.energy('energy', sum.energy_Wh) : undefined,
+    'capacity_Ah' in sum ? figure.capacity('capacity', sum.capacity_Ah) : undefined,
+    'power_W' in sum ? figure.power('power', sum.power_W) : undefined,
+    'current_A' in sum ? figure.current('current', sum.current_A) : undefined,
+  ],
 })

@@ -1,7 +1,7 @@
 // How full a resting cell is by its volts, and the volts of a cell that full.
 
 import { command, optional, required } from '../../src/assistant/command.ts'
-import { figure, known } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import { type Level, startOf } from '../../src/charging/things/level.ts'
 import { chargeAtRest, voltsAtRest } from '../../src/charging/upkeep/rest-charge.ts'
@@ -34,11 +34,11 @@ export const percent = command({
   figures: ({ by, soc, socBand, perCell_V, voltsBand, restPack_V, left_Ah }) => {
     const charge = figure.percent('soc', soc, socBand)
     const volts = figure.perCell('restPerCell', perCell_V, voltsBand)
-    return known([
+    return [
       ...(by === 'volts' ? [charge, volts] : [volts, charge]),
-      restPack_V === undefined ? undefined : figure.voltage('restPack', restPack_V),
-      left_Ah === undefined ? undefined : figure.capacity('chargeLeft', left_Ah),
-    ])
+      figure.voltage('restPack', restPack_V),
+      figure.capacity('chargeLeft', left_Ah),
+    ]
   },
 })
 

@@ -1,7 +1,7 @@
 // How long a charge takes, from where the pack stands to where it is to go.
 
 import { type Asked, command, optional } from '../../src/assistant/command.ts'
-import { figure, known } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import { type TimedCharge, timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import type { StageKind } from '../../src/charging/simulation/charge.ts'
 import { capacityKind, currentKind, resistanceKind } from '../../src/language/kinds/values.ts'
@@ -51,7 +51,7 @@ export const time = command({
     return { ...timed, ...details, current_A: timed.current_A, now, speaksFirst }
   },
   planned: ({ current_A, input_A, time_s, carried }) => ({ set_A: current_A, input_A, takes_s: time_s.high, carried }),
-  figures: timed => known(timeFigures(timed)),
+  figures: timed => timeFigures(timed),
 })
 
 export const stageKeys = {
@@ -75,5 +75,5 @@ const timeFigures = ({ charge, setting, ...timed }: TimedCharge) => [
   figure.percent('startCharge', charge.startSoc),
   figure.percent('endCharge', charge.endSoc),
   figure.power('peakInputPower', charge.peakPower_W / setting.efficiency),
-  timed.input_A === undefined ? undefined : figure.current('peakInputCurrent', timed.input_A),
+  figure.current('peakInputCurrent', timed.input_A),
 ]

@@ -3,7 +3,7 @@
 import { randomInt, randomUUID } from 'node:crypto'
 import { optional, service } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
-import { figure, known } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
@@ -81,11 +81,10 @@ export const remindMe = service({
     return { timed, reminder: await setReminder(wait, channel, now, context) }
   },
   restsOn: ({ timed }) => timed,
-  figures: ({ reminder }) =>
-    known([
-      reminder && figure.duration('remindIn', reminder.wait.low_s),
-      reminder?.stay_s === undefined ? undefined : figure.duration('stayIn', reminder.stay_s),
-    ]),
+  figures: ({ reminder }) => [
+    reminder && figure.duration('remindIn', reminder.wait.low_s),
+    figure.duration('stayIn', reminder?.stay_s),
+  ],
 })
 
 /** Throws a Problem where the person has too many already. */

@@ -2,7 +2,7 @@
 
 import { randomUUID } from 'node:crypto'
 import { session } from '../../src/assistant/command.ts'
-import { figure, known } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import { capacityReading, endsFull, resistanceReading } from '../../src/charging/upkeep/charge-note.ts'
 import { chargeShown, meanCurrent_A } from '../../src/charging/upkeep/log-shown.ts'
 import { isEmptied } from './before-kind.ts'
@@ -52,12 +52,12 @@ export const logCharge = session({
   figures: ({ pack, note, took_s, capacity }) => {
     const mean_A = took_s === undefined ? undefined : meanCurrent_A(note.charge_Ah, took_s)
     const at25C_ohm = resistanceReading(note)
-    return known([
+    return [
       figure.capacity('chargeIn', note.charge_Ah),
-      capacity && figure.capacity('capacity', capacity.capacity_Ah, capacity.band_Ah),
-      mean_A === undefined ? undefined : figure.current('meanCurrent', mean_A),
-      mean_A === undefined ? undefined : figure.rate('meanRate', mean_A / pack.capacity_Ah),
-      at25C_ohm === undefined ? undefined : figure.resistance('cellResistance25C', at25C_ohm),
-    ])
+      figure.capacity('capacity', capacity?.capacity_Ah, capacity?.band_Ah),
+      figure.current('meanCurrent', mean_A),
+      figure.rate('meanRate', mean_A && mean_A / pack.capacity_Ah),
+      figure.resistance('cellResistance25C', at25C_ohm),
+    ]
   },
 })

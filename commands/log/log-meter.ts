@@ -2,7 +2,7 @@
 
 import { optional, required, service } from '../../src/assistant/command.ts'
 import { packNameKind } from '../../src/assistant/kit/kit-name.ts'
-import { figure, known } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import { meterCorrection } from '../../src/charging/upkeep/flight-meter.ts'
 import { scaleKind } from '../../src/language/kinds/scale-kind.ts'
 import type { NotedCharge } from '../../src/memory/charge-log.ts'
@@ -23,12 +23,12 @@ export const logMeter = service({
   figures: ({ correction }) => {
     if (!correction) return []
     const { ratio, band, scale } = correction
-    return known([
+    return [
       figure.factor('ratio', ratio, band),
       figure.percent('reads', 1 / ratio),
-      scale && figure.factor('scaleRaising', scale.raising),
-      scale && figure.factor('scaleLowering', scale.lowering),
-    ])
+      figure.factor('scaleRaising', scale?.raising),
+      figure.factor('scaleLowering', scale?.lowering),
+    ]
   },
 })
 

@@ -2,7 +2,7 @@
 
 import { required, session } from '../../src/assistant/command.ts'
 import { packNameKind } from '../../src/assistant/kit/kit-name.ts'
-import { figure, known } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import { logShown, tellsOfPack } from '../../src/charging/upkeep/log-shown.ts'
 import { judgeLog } from '../../src/charging/upkeep/pack-log.ts'
 import { loggedPack } from './logged-pack.ts'
@@ -22,13 +22,13 @@ export const logShow = session({
   deeds: ({ pack, charges, log, permit }) => (permit ? [{ ...logShown(pack, log, charges), permit }] : []),
   figures: ({ pack, charges, log: { capacity, resistance } }) => {
     if (charges.length === 0) return []
-    return known([
+    return [
       figure.count('charges', charges.length),
-      capacity && figure.capacity('capacity', capacity.now_Ah, capacity.band_Ah),
-      capacity && figure.percent('ofLabel', capacity.now_Ah / pack.capacity_Ah),
-      capacity?.first_Ah === undefined ? undefined : figure.capacity('firstCapacity', capacity.first_Ah),
-      resistance && figure.resistance('cellResistance25C', resistance.now_ohm),
-      resistance?.first_ohm === undefined ? undefined : figure.resistance('firstResistance25C', resistance.first_ohm),
-    ])
+      figure.capacity('capacity', capacity?.now_Ah, capacity?.band_Ah),
+      figure.percent('ofLabel', capacity && capacity.now_Ah / pack.capacity_Ah),
+      figure.capacity('firstCapacity', capacity?.first_Ah),
+      figure.resistance('cellResistance25C', resistance?.now_ohm),
+      figure.resistance('firstResistance25C', resistance?.first_ohm),
+    ]
   },
 })

@@ -45,23 +45,20 @@ export const plan = session({
     return [
       figure.count('packsReady', ready),
       figure.count('packsLeft', sum(left.map(({ count }) => count))),
-      ...(charges.length === 0
-        ? []
-        : [
-            figure.duration('firstReady', Math.min(...ends_s)),
-            figure.duration('lastReady', Math.max(...ends_s)),
-            figure.duration('meanWait', (wait_min * 60) / charges.length),
-          ]),
+      figure.duration('firstReady', ofSome(Math.min(...ends_s))),
+      figure.duration('lastReady', ofSome(Math.max(...ends_s))),
+      figure.duration('meanWait', ofSome((wait_min * 60) / charges.length)),
       ...sources.flatMap(({ taken_Wh, available_Wh, drawn_W }, index) => [
         figure.power('source#Power', drawn_W, undefined, index + 1),
         figure.energy('source#Energy', taken_Wh, undefined, index + 1),
-        ...(Number.isFinite(available_Wh)
-          ? [figure.energy('source#Left', available_Wh - taken_Wh, undefined, index + 1)]
-          : []),
+        figure.energy('source#Left', ofSome(available_Wh - taken_Wh), undefined, index + 1),
       ]),
     ]
   },
 })
+
+/** What an empty list or a source without end has no number of. */
+const ofSome = (value: number): number | undefined => (Number.isFinite(value) ? value : undefined)
 
 export interface Planned extends FieldPlan {
   readonly field: FieldSession

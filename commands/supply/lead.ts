@@ -1,7 +1,7 @@
 // What a lead of a gauge and length takes from the volts, or the thinnest gauge that a load may have.
 
 import { type Asked, optional, required, service } from '../../src/assistant/command.ts'
-import { figure, known } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import { type Lead, type LeadLoad, leadOf, thinnestLead } from '../../src/charging/sources/lead.ts'
 import { mostRise_K, wireArea_mm2 } from '../../src/charging/things/wire.ts'
 import { type DropLimit, dropKind } from '../../src/language/kinds/drop-kind.ts'
@@ -35,7 +35,7 @@ export const lead = service({
     const load: LeadLoad = { length_m: length, current_A: current, air_C: temperature }
     return gauge === undefined ? chosen(load, asked) : judged(gauge, load, asked)
   },
-  figures: ({ wire, load, voltage_V }) => (wire ? known(wireFigures(wire, load, voltage_V)) : []),
+  figures: ({ wire, load, voltage_V }) => (wire ? wireFigures(wire, load, voltage_V) : []),
 })
 
 type AskedLead = Asked<typeof takes>

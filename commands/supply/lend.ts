@@ -1,7 +1,7 @@
 // A flight pack as the supply of a phone or another device through a converter.
 
 import { command, optional, required } from '../../src/assistant/command.ts'
-import { figure, known } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import { lend as lendOut } from '../../src/charging/sources/lend.ts'
 import {
   energyKind,
@@ -37,16 +37,15 @@ export const lend = command({
     return { ...lendOut(permit, { power_W: power, device_Wh: device, efficiency }), permit }
   },
   planned: ({ current_A, duration_s }) => ({ set_A: current_A, takes_s: duration_s, lasts_s: duration_s }),
-  figures: lent =>
-    known([
-      figure.energy('energyGiven', lent.given_Wh),
-      figure.duration('lendTime', lent.duration_s),
-      figure.voltage('stopVoltage', lent.stop_V),
-      figure.perCell('stopPerCell', lent.stopPerCell_V),
-      figure.perCell('stopAtRest', lent.restStopPerCell_V),
-      figure.current('current', lent.current_A),
-      figure.percent('chargeLeft', lent.leftSoc),
-      figure.power('mostPower', lent.most_W),
-      lent.fills === undefined ? undefined : figure.percent('deviceCharge', lent.fills),
-    ]),
+  figures: lent => [
+    figure.energy('energyGiven', lent.given_Wh),
+    figure.duration('lendTime', lent.duration_s),
+    figure.voltage('stopVoltage', lent.stop_V),
+    figure.perCell('stopPerCell', lent.stopPerCell_V),
+    figure.perCell('stopAtRest', lent.restStopPerCell_V),
+    figure.current('current', lent.current_A),
+    figure.percent('chargeLeft', lent.leftSoc),
+    figure.power('mostPower', lent.most_W),
+    figure.percent('deviceCharge', lent.fills),
+  ],
 })

@@ -1,7 +1,7 @@
 // How many packs a source charges, what is left of it, and where to stop.
 
 import { command, optional, required } from '../../src/assistant/command.ts'
-import { figure, known } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import { planSource, type SourcePlan } from '../../src/charging/sources/source-plan.ts'
 import { countKind, percentKind, sourceKind } from '../../src/language/kinds/values.ts'
@@ -37,7 +37,7 @@ export const source = command({
     carried: most,
     wanted: count,
   }),
-  figures: plan => known(planFigures(plan)),
+  figures: planFigures,
 })
 
 interface Counted extends SourcePlan {
@@ -53,14 +53,14 @@ function planFigures({ setting, each, planned, balance, most, count, permit, ...
   const battery = feeding?.kind === 'battery' ? feeding.pack : undefined
   const whole_s = { low: planned * each.time_s.low, high: planned * each.time_s.high }
   return [
-    packCount === undefined ? undefined : figure.count('packCount', packCount),
+    figure.count('packCount', packCount),
     figure.duration('chargeTime', each.charge.duration_s, each.time_s),
     figure.duration('totalTime', planned * each.charge.duration_s, whole_s),
     store && figure.voltage('stopVoltage', battery ? store.loadFloor_V : store.restFloor_V),
     store && battery && figure.perCell('stopPerCell', store.loadFloor_V / battery.series),
     store && battery && figure.voltage('stopAtRest', Math.max(store.restFloor_V, store.loadFloor_V)),
-    left.left_Wh === undefined ? undefined : figure.energy('sourceEnergyLeft', left.left_Wh),
-    left.leftSoc === undefined ? undefined : figure.percent('sourceChargeLeft', left.leftSoc),
+    figure.energy('sourceEnergyLeft', left.left_Wh),
+    figure.percent('sourceChargeLeft', left.leftSoc),
     figure.energy('sourceEnergyOut', balance.sourceOut_Wh),
     figure.energy('packEnergy', balance.intoPacks_Wh),
     figure.energy('converterLoss', balance.converterLoss_Wh),
@@ -68,6 +68,6 @@ function planFigures({ setting, each, planned, balance, most, count, permit, ...
     figure.current('setCurrent', setting.current_A),
     figure.perCell('cutoffPerCell', setting.cutoff.perCell_V),
     figure.power('inputPower', setting.input_W),
-    setting.input_A === undefined ? undefined : figure.current('inputCurrent', setting.input_A),
+    figure.current('inputCurrent', setting.input_A),
   ]
 }

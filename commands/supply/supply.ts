@@ -1,7 +1,7 @@
 // What a supply can give this charger, by cell count; or the smallest supply that carries a setting.
 
 import { type Asked, command, optional } from '../../src/assistant/command.ts'
-import { figure, known, type Quantified } from '../../src/assistant/quantified.ts'
+import { figure, type Quantified } from '../../src/assistant/quantified.ts'
 import { settingFor } from '../../src/charging/setting/setting.ts'
 import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
@@ -104,21 +104,17 @@ type SupplyFigure =
   | 'usbSupply'
   | `supplyCurrent${number}V`
 
-const suppliedFigures = ({ feed, carried }: ReturnType<typeof supplied>) =>
-  known<SupplyFigure>([
-    figure.power('supplyPower', feed.power_W),
-    figure.voltage('supplyVoltage', feed.lowest_V),
-    figure.current('supplyCurrent', feed.current_A),
-    ...carried.map(({ series, current_A }) =>
-      current_A === undefined ? undefined : figure.current(`current${series}S`, current_A),
-    ),
-  ])
+const suppliedFigures = ({ feed, carried }: ReturnType<typeof supplied>) => [
+  figure.power('supplyPower', feed.power_W),
+  figure.voltage('supplyVoltage', feed.lowest_V),
+  figure.current('supplyCurrent', feed.current_A),
+  ...carried.map(({ series, current_A }) => figure.current(`current${series}S`, current_A)),
+]
 
-const neededFigures = ({ setting, current_A, input_W, usb, benches }: ReturnType<typeof needed>) =>
-  known<SupplyFigure>([
-    figure.current('setCurrent', current_A),
-    figure.voltage('cutoffPack', setting.cutoffPack_V),
-    figure.power('inputPower', input_W),
-    usb && figure.power('usbSupply', usb.supply_W),
-    ...benches.map(bench => figure.current(`supplyCurrent${bench.voltage_V}V`, bench.current_A)),
-  ])
+const neededFigures = ({ setting, current_A, input_W, usb, benches }: ReturnType<typeof needed>) => [
+  figure.current('setCurrent', current_A),
+  figure.voltage('cutoffPack', setting.cutoffPack_V),
+  figure.power('inputPower', input_W),
+  figure.power('usbSupply', usb?.supply_W),
+  ...benches.map(bench => figure.current(`supplyCurrent${bench.voltage_V}V`, bench.current_A)),
+]

@@ -69,7 +69,7 @@ export interface Command<T extends Takes, R extends Unjudged, F extends string> 
   /** A permit for each situation, in their order; absent where one is refused. Of one or more, one is there. */
   compute(permits: readonly (Permit | undefined)[], asked: Asked<T>, context: Context): R | Promise<R>
   deeds(result: R): readonly Deed[]
-  figures(result: R): readonly Quantified<F>[]
+  figures(result: R): readonly (Quantified<F> | undefined)[]
   documents(result: R): readonly ReplyDocument[]
   /** The reply to another question that this answer rests on: what was judged there holds here too. */
   restsOn(result: R): Reply | undefined
@@ -78,7 +78,7 @@ export interface Command<T extends Takes, R extends Unjudged, F extends string> 
 }
 
 interface Computing<T extends Takes, R extends Unjudged, F extends string> extends Shape<T> {
-  readonly figures?: (result: R) => readonly Quantified<F>[]
+  readonly figures?: (result: R) => readonly (Quantified<F> | undefined)[]
   readonly documents?: (result: R) => readonly ReplyDocument[]
 }
 

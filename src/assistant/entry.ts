@@ -64,10 +64,16 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
   return {
     verdict: isVerdict ? settled.verdict : undefined,
     headline: joined([...leadOf(settled, locale), ...answer]),
-    figures: command.figures(result).map(one => {
+    figures: command.figures(result).flatMap(one => {
+      if (one?.value === undefined) return []
       const label: Text | ((of: number, result: R) => Text) = words.figures[one.key]
       const name = typeof label === 'function' ? label(one.of ?? 1, result) : label
-      return figureOf(one, name, number => words.shown?.(number, one, result) ?? number, locale)
+      return figureOf(
+        { ...one, value: one.value },
+        name,
+        number => words.shown?.(number, one, result) ?? number,
+        locale,
+      )
     }),
     working: [...said(words.working?.(result, asked)), ...sourcesOf(settled, locale)],
     cautions: cautionsOf(settled, locale),

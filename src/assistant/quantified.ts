@@ -37,12 +37,12 @@ export interface Quantified<F extends string = string> {
   /** Of several alike, counted from 1: it stands where the key has a "#", or behind it. */
   readonly of: number | undefined
   readonly shown: Shown
-  /** In base units; a percentage as a share of 1. */
-  readonly value: number
+  /** In base units, a percentage as a share of 1; what is not known is left out of the answer. */
+  readonly value: number | undefined
   readonly band: Band | undefined
 }
 
-type Builder = <const F extends string>(key: F, value: number, band?: Band, of?: number) => Quantified<F>
+type Builder = <const F extends string>(key: F, value: number | undefined, band?: Band, of?: number) => Quantified<F>
 
 const builder =
   (shown: Shown): Builder =>
@@ -52,10 +52,6 @@ const builder =
 export const figure = Object.fromEntries(
   (Object.keys(units) as Shown[]).map(shown => [shown, builder(shown)]),
 ) as Readonly<Record<Shown, Builder>>
-
-/** Only those that are known. */
-export const known = <F extends string>(figures: readonly (Quantified<F> | undefined)[]): readonly Quantified<F>[] =>
-  figures.filter(one => one !== undefined)
 
 const written = (shown: Shown, value: number, { show, own }: Locale): Text => {
   switch (shown) {
@@ -89,7 +85,7 @@ const numbered = (key: string, of: number | undefined): string =>
 
 /** `reads` makes of the number, with its band, what a person reads. */
 export function figureOf(
-  { key, of, shown, value, band }: Quantified,
+  { key, of, shown, value, band }: Quantified & { readonly value: number },
   label: Text,
   reads: (number: Text) => Text,
   locale: Locale,
