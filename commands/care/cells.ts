@@ -2,7 +2,7 @@
 
 import { type Asked, command, optional, required } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
-import type { Cited } from '../../src/charging/things/chemistry.ts'
+import { practice } from '../../src/charging/things/cited.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { balanceTime_s, cellSpread, evenness, readingFault } from '../../src/charging/upkeep/cell-spread.ts'
 import { Problem } from '../../src/ground/problem.ts'
@@ -11,11 +11,7 @@ import { cellsKind, currentKind, packKind } from '../../src/language/kinds/value
 import { chemistryOrPack, chemistryWanted, faultMended, faultWords } from './cells-problems.words.ts'
 
 /** Where no balance current is told. */
-export const usualBalance_A: Cited = {
-  value: 0.1,
-  standing: 'common practice',
-  source: 'small chargers bleed 0.1 to 0.3 A from a cell',
-}
+export const usualBalance_A = practice(0.1, 'small chargers bleed 0.1 to 0.3 A from a cell')
 
 /** A charge ends this near to full, also where it is a gentle one, in V. */
 const shortOfFull_V = 0.12

@@ -1,6 +1,7 @@
 // How far a house may go with each of its limits: stricter than the chemistry, never looser.
 
 import type { Chemistry, Cited } from '../things/chemistry.ts'
+import { practice } from '../things/cited.ts'
 
 export type ChemistryRule = 'maxRate_C' | 'storagePerCell_V' | 'sourceFloorPerCell_V'
 
@@ -10,7 +11,7 @@ export interface HouseRange {
 }
 
 /** A slower charge than this takes a day and keeps nobody safer. */
-const slowestRate_C: Cited = { value: 0.1, standing: 'common practice', source: 'slow charges are at 0.1C' }
+const slowestRate_C = practice(0.1, 'slow charges are at 0.1C')
 
 /** The values that a house may set, both ends included: C for the rate, V per cell for the others. */
 export function houseRange(

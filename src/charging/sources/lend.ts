@@ -3,25 +3,20 @@
 import { drain } from '../simulation/drain.ts'
 import type { Permit } from '../situation/permit.ts'
 import { batteryStore } from '../things/battery-store.ts'
-import type { Cited } from '../things/chemistry.ts'
+import { practice } from '../things/cited.ts'
 import { socAt } from '../things/curve.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
 import { startOf } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import { batterySourceRate_C } from '../things/practice.ts'
 
-export const converterEfficiency: Cited = {
-  value: 0.85,
-  standing: 'common practice',
-  source: 'a small step-down converter passes on 85 to 95 % of its input',
-}
+export const converterEfficiency = practice(0.85, 'a small step-down converter passes on 85 to 95 % of its input')
 
 /** From the device's socket into its battery. */
-export const deviceEfficiency: Cited = {
-  value: 0.8,
-  standing: 'common practice',
-  source: 'about 80 % of what a phone or another device takes in ends up in its battery',
-}
+export const deviceEfficiency = practice(
+  0.8,
+  'about 80 % of what a phone or another device takes in ends up in its battery',
+)
 
 export interface Load {
   /** What the device takes, in W. */

@@ -6,7 +6,7 @@ import type { Limit } from '../setting/limit.ts'
 import { type Setting, settingFor } from '../setting/setting.ts'
 import type { Permit } from '../situation/permit.ts'
 import type { Charger } from '../things/charger.ts'
-import type { Cited } from '../things/chemistry.ts'
+import { practice, published } from '../things/cited.ts'
 import { noHouseLimits } from '../things/house-limits.ts'
 import type { Pack } from '../things/pack.ts'
 import { chargerEfficiency } from '../things/practice.ts'
@@ -62,11 +62,7 @@ function shownDown_A(limit_A: number): number | undefined {
 }
 
 /** Current of an ordinary USB-C cable, in A; a cable marked for 5 A carries that, and above 20 V too. */
-export const plainCable_A: Cited = {
-  value: 3,
-  standing: 'published',
-  source: 'USB Type-C specification: 3 A without an electronic mark, 5 A with one',
-}
+export const plainCable_A = published(3, 'USB Type-C specification: 3 A without an electronic mark, 5 A with one')
 
 /** The source as it is behind a USB-C cable for `cable_A`; other sources have leads of their own. */
 export function behindCable(source: Source, cable_A: number): Source {
@@ -78,11 +74,10 @@ export function behindCable(source: Source, cable_A: number): Source {
 }
 
 /** Power classes in which USB PD supplies are sold, in W. */
-export const soldPowers_W: Cited<readonly number[]> = {
-  value: [15, 20, 27, 30, 45, 60, 65, 100, 140, 180, 240],
-  standing: 'common practice',
-  source: 'USB PD supplies are sold in classes of 15 to 240 W',
-}
+export const soldPowers_W = practice<readonly number[]>(
+  [15, 20, 27, 30, 45, 60, 65, 100, 140, 180, 240],
+  'USB PD supplies are sold in classes of 15 to 240 W',
+)
 
 export interface UsbChoice {
   readonly supply_W: number
@@ -100,11 +95,10 @@ export function smallestUsbSupply(input_W: number, charger: Charger | undefined)
 }
 
 /** Bench and wall supplies come at these volts. */
-export const usualSupplies_V: Cited<readonly number[]> = {
-  value: [12, 15, 19, 24],
-  standing: 'common practice',
-  source: 'bench and wall supplies are sold for 12, 15, 19 and 24 V',
-}
+export const usualSupplies_V = practice<readonly number[]>(
+  [12, 15, 19, 24],
+  'bench and wall supplies are sold for 12, 15, 19 and 24 V',
+)
 
 /** A supply that runs at its limit has no room for the dip of a lead or a warm day. */
 const headroom = 1.2

@@ -1,6 +1,7 @@
 // The four chemistries, every number with where it comes from.
 
 import type { Chemistry, Cited, ResistanceModel, TemperatureBand, VoltageCurve } from './chemistry.ts'
+import { computed, practice, published } from './cited.ts'
 import {
   chargeOf4V20Cells,
   highVoltagePhoneCells,
@@ -9,10 +10,6 @@ import {
   liFeCells,
   liIonCells,
 } from './published-curves.ts'
-
-const practice = <T>(value: T, source: string): Cited<T> => ({ value, standing: 'common practice', source })
-const published = <T>(value: T, source: string): Cited<T> => ({ value, standing: 'published', source })
-const computed = <T>(value: T, source: string): Cited<T> => ({ value, standing: 'computed', source })
 
 const jeita =
   'JEITA/BAJ guide of 20 April 2007 as reproduced in TI datasheets SLUSB10 fig. 6 and SLUSB09 fig. 5, and the cold charge rates of LiFePO4 cell datasheets: 0.2C from 0 to 5 °C, 0.5C from 5 to 10 °C, full rate from 10 to 45 °C; closed outside the 0 to 45 °C charge window common to lithium-ion cell specifications'
@@ -63,18 +60,15 @@ const sources = (curves: readonly Cited<VoltageCurve>[]) => curves.map(curve => 
 const prechargeChips =
   'Microchip MCP73831 (2.79 to 3.0 V, DS20001984), MCP73861 (2.8 to 2.85 V) and Maxim MAX8819 (3.0 V) datasheets'
 
-const pouches: Chemistry['measuredResistance_ohmAh'] = {
-  value: { low: 0.04, high: 0.137 },
-  standing: 'computed',
-  source:
-    'high-rate pouch 0.04 to 0.056 from its measured charges, power pouch 0.0495 (Ecker et al. 2015), energy pouch 0.12 to 0.137 (Ai et al. 2020)',
-}
+const pouches: Chemistry['measuredResistance_ohmAh'] = computed(
+  { low: 0.04, high: 0.137 },
+  'high-rate pouch 0.04 to 0.056 from its measured charges, power pouch 0.0495 (Ecker et al. 2015), energy pouch 0.12 to 0.137 (Ai et al. 2020)',
+)
 
-const cans: Chemistry['measuredResistance_ohmAh'] = {
-  value: { low: 0.17, high: 0.29 },
-  standing: 'computed',
-  source: 'NMC 18650 0.17 to 0.22 and LCO prismatic 0.25 to 0.29, from their measured charges',
-}
+const cans: Chemistry['measuredResistance_ohmAh'] = computed(
+  { low: 0.17, high: 0.29 },
+  'NMC 18650 0.17 to 0.22 and LCO prismatic 0.25 to 0.29, from their measured charges',
+)
 
 export const lipo: Chemistry = {
   name: 'LiPo',

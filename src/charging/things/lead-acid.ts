@@ -1,16 +1,14 @@
 // The lead-acid battery behind a vehicle outlet: its resting voltage against charge, and how far it may be drained.
 
 import type { Cited, VoltageCurve } from './chemistry.ts'
+import { practice, published, remembered } from './cited.ts'
 import type { LeadAcidKind, VehicleOutlet } from './source.ts'
 
 /** Resting volts of a whole 12 V flooded battery at 26.7 °C against state of charge. */
-export const leadAcidRest: Cited<VoltageCurve> = {
-  value: { soc: [0, 0.25, 0.5, 0.75, 1], perCell_V: [11.89, 12.06, 12.24, 12.45, 12.65] },
-  standing: 'published',
-  source: 'Battery Council International, flooded 12 V battery at rest',
-}
-
-const practice = (value: number, source: string): Cited => ({ value, standing: 'common practice', source })
+export const leadAcidRest = published<VoltageCurve>(
+  { soc: [0, 0.25, 0.5, 0.75, 1], perCell_V: [11.89, 12.06, 12.24, 12.45, 12.65] },
+  'Battery Council International, flooded 12 V battery at rest',
+)
 
 /** How far a battery of 12 V may be drained: whichever comes first. */
 export interface LeadAcidLimits {
@@ -46,13 +44,11 @@ export const starterRest_V = practice(
 
 export const starterCapacity_Ah = practice(45, 'the starter battery of a small car holds about 45 Ah')
 
-const memory = (value: number, source: string): Cited => ({ value, standing: 'memory', source })
-
 /** Of one battery of 12 V. */
-export const leadAcidResistance_ohm = memory(0.01, 'about 10 mΩ for an aged starter battery')
+export const leadAcidResistance_ohm = remembered(0.01, 'about 10 mΩ for an aged starter battery')
 
 /** Of all that lies between the poles of one battery and the outlet. */
-export const outletWiring_ohm = memory(0.04, 'about 40 mΩ for fuse, socket and wiring of a vehicle')
+export const outletWiring_ohm = remembered(0.04, 'about 40 mΩ for fuse, socket and wiring of a vehicle')
 
 /** Batteries of 12 V in series behind an outlet: two where its nominal or its resting voltage says so. */
 export const starterBlocks = ({ nominal_V, rest_V = 0 }: VehicleOutlet): 1 | 2 =>

@@ -1,9 +1,7 @@
 // Numbers of the trade about chargers and supplies that no label told us, each with where it comes from.
 
-import type { Cited } from './chemistry.ts'
+import { practice, published } from './cited.ts'
 import type { Offer } from './source.ts'
-
-const practice = <T>(value: T, source: string): Cited<T> => ({ value, standing: 'common practice', source })
 
 export const chargerEfficiency = practice(0.85, 'a switching charger passes on 80 to 90 % of its input power')
 
@@ -23,13 +21,12 @@ export const longDrainShare = practice(
 )
 
 /** What a power bank gives where it names no output. */
-export const plainUsbOffer: Cited<Offer> = {
-  value: { voltage_V: 5, current_A: 1.5 },
-  standing: 'published',
-  source: 'USB Battery Charging 1.2, dedicated charging port: 5 V, 1.5 A',
-}
+export const plainUsbOffer = published<Offer>(
+  { voltage_V: 5, current_A: 1.5 },
+  'USB Battery Charging 1.2, dedicated charging port: 5 V, 1.5 A',
+)
 
-export const engineRunning_V: Cited<readonly [number, number]> = practice(
+export const engineRunning_V = practice<readonly [number, number]>(
   [12, 15],
   'a vehicle with its engine running keeps 13.5 to 15 V, and a managed alternator lets it down to 12 V at times',
 )

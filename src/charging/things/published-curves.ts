@@ -1,6 +1,7 @@
 // Open-circuit voltage curves and charge fractions as published, each with its source.
 
 import type { ChargeTable, Cited, VoltageCurve } from './chemistry.ts'
+import { computed } from './cited.ts'
 
 const everyFivePercent: readonly number[] = Array.from({ length: 21 }, (_, i) => i / 20)
 
@@ -96,13 +97,11 @@ export const highVoltagePhoneCells = published(
 )
 
 /** Least and most charge, in percent of the 4.20 V capacity, of twelve published 4.20 V cells. */
-export const chargeOf4V20Cells: Cited<ChargeTable> = {
-  value: {
+export const chargeOf4V20Cells = computed<ChargeTable>(
+  {
     perCell_V: [3.5, 3.6, 3.7, 3.75, 3.8, 3.85, 3.9, 3.92, 3.95, 4.0, 4.05, 4.1, 4.15, 4.2],
     least: [2.8, 4.2, 15.3, 23.3, 43.4, 55.2, 63.7, 67.0, 70.2, 75.6, 80.9, 91.2, 96.1, 100],
     most: [30.7, 40.2, 54.8, 61.9, 67.6, 72.6, 77.2, 78.9, 81.4, 85.4, 89.2, 94.5, 99.1, 100],
   },
-  standing: 'computed',
-  source:
-    'open-circuit tables of the cells in this file and of Ramadass 2004, an NMC111 pouch (BPX examples) and production gauge tables',
-}
+  'open-circuit tables of the cells in this file and of Ramadass 2004, an NMC111 pouch (BPX examples) and production gauge tables',
+)

@@ -1,41 +1,27 @@
 // Copper wire by American gauge: its size, its resistance, and how warm a current makes it.
 
-import type { Cited } from './chemistry.ts'
+import { practice, published } from './cited.ts'
 
 /** Annealed copper at 20 °C, in ohm·m. */
-export const copperResistivity_ohmm: Cited = {
-  value: 1.7241e-8,
-  standing: 'published',
-  source: 'IEC 60028, resistivity of annealed copper at 20 °C',
-}
+export const copperResistivity_ohmm = published(1.7241e-8, 'IEC 60028, resistivity of annealed copper at 20 °C')
 
 /** Change of copper's resistance for each kelvin from 20 °C. */
-export const copperCoefficient_perK: Cited = {
-  value: 0.00393,
-  standing: 'published',
-  source: 'IEC 60028, temperature coefficient of annealed copper at 20 °C',
-}
+export const copperCoefficient_perK = published(
+  0.00393,
+  'IEC 60028, temperature coefficient of annealed copper at 20 °C',
+)
 
 /** Insulation about a flexible lead. */
-export const insulation_mm: Cited = {
-  value: 0.8,
-  standing: 'common practice',
-  source: 'flexible leads have about 0.8 mm of insulation',
-}
+export const insulation_mm = practice(0.8, 'flexible leads have about 0.8 mm of insulation')
 
 /** Heat that a lead gives off to still air for each m² and kelvin, in W. */
-export const airCooling_W: Cited = {
-  value: 10,
-  standing: 'common practice',
-  source: 'still air takes about 10 W from each m² and kelvin, by convection and radiation together',
-}
+export const airCooling_W = practice(
+  10,
+  'still air takes about 10 W from each m² and kelvin, by convection and radiation together',
+)
 
 /** A lead this much warmer than the air about it is at its limit, in K. */
-export const mostRise_K: Cited = {
-  value: 30,
-  standing: 'common practice',
-  source: 'a lead may grow hand-warm, 30 K above the air',
-}
+export const mostRise_K = practice(30, 'a lead may grow hand-warm, 30 K above the air')
 
 export const thickestGauge = 0
 export const thinnestGauge = 40

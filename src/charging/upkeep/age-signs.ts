@@ -1,6 +1,7 @@
 // What in a pack's log tells of its age: capacity and resistance beside its start and its like, and cells apart.
 
-import type { Band, Cited } from '../things/chemistry.ts'
+import type { Band } from '../things/chemistry.ts'
+import { practice } from '../things/cited.ts'
 import type { Pack } from '../things/pack.ts'
 import { cellSpread, evenness, readingFault } from './cell-spread.ts'
 import { type ChargeNote, endsFull } from './charge-note.ts'
@@ -27,11 +28,10 @@ interface Shares {
   readonly retire: number
 }
 
-export const capacityLeft: Cited<Shares> = {
-  value: { ageing: 0.9, retire: 0.8 },
-  standing: 'common practice',
-  source: 'a pack that holds less than 90 % of what it did has aged, under 80 % it is retired',
-}
+export const capacityLeft = practice<Shares>(
+  { ageing: 0.9, retire: 0.8 },
+  'a pack that holds less than 90 % of what it did has aged, under 80 % it is retired',
+)
 
 /** Capacity now, in Ah, with its band, and when the log began. */
 export interface CapacityOver {

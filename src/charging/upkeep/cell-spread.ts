@@ -1,6 +1,6 @@
 // How far apart the cells of a pack read, how long balancing them takes, and readings that no cell gives.
 
-import type { Cited } from '../things/chemistry.ts'
+import { practice } from '../things/cited.ts'
 import { socAt } from '../things/curve.ts'
 import type { Pack } from '../things/pack.ts'
 
@@ -11,12 +11,10 @@ export interface Spreads {
 }
 
 /** At rest; the end of a balanced charge is judged by half of them. */
-export const spreads: Cited<Spreads> = {
-  value: { uneven_V: 0.03, apart_V: 0.1, farApart_V: 0.2 },
-  standing: 'common practice',
-  source:
-    'cells within 0.03 V are balanced, to 0.10 V the charger balances them, beyond that they are balanced first, beyond 0.20 V the pack is not charged; half of that at the end of a charge',
-}
+export const spreads = practice<Spreads>(
+  { uneven_V: 0.03, apart_V: 0.1, farApart_V: 0.2 },
+  'cells within 0.03 V are balanced, to 0.10 V the charger balances them, beyond that they are balanced first, beyond 0.20 V the pack is not charged; half of that at the end of a charge',
+)
 
 export const spreadShare = (when: 'rest' | 'full' = 'rest'): number => (when === 'full' ? 0.5 : 1)
 

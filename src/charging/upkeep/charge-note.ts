@@ -1,7 +1,8 @@
 // A charge as a pilot notes it, and what it alone tells of the pack: capacity and resistance.
 
 import { resistanceFactor } from '../simulation/cell.ts'
-import type { Band, Cited } from '../things/chemistry.ts'
+import type { Band } from '../things/chemistry.ts'
+import { practice } from '../things/cited.ts'
 import type { State } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import { chargeAtRest } from './rest-charge.ts'
@@ -30,18 +31,13 @@ export interface CapacityReading {
 }
 
 /** A smaller share of the capacity says too little of the whole. */
-export const leastShare: Cited = {
-  value: 0.5,
-  standing: 'common practice',
-  source: 'a charge of less than half the capacity tells little of the whole',
-}
+export const leastShare = practice(0.5, 'a charge of less than half the capacity tells little of the whole')
 
 /** Of its label, the most that a sound pack takes back. */
-export const mostPutBack: Cited = {
-  value: 1.1,
-  standing: 'common practice',
-  source: 'a sound pack takes back hardly more than its label; a charger set wrong, or a hurt cell, takes more',
-}
+export const mostPutBack = practice(
+  1.1,
+  'a sound pack takes back hardly more than its label; a charger set wrong, or a hurt cell, takes more',
+)
 
 /** What is left in doubt where the charge moved is known: as measured by a full cycle. */
 const cycleSpread = 0.03

@@ -1,6 +1,7 @@
 // What a flight controller counted as used, against what the charger put back: how to correct its current meter.
 
-import type { Band, Cited } from '../things/chemistry.ts'
+import type { Band } from '../things/chemistry.ts'
+import { practice } from '../things/cited.ts'
 
 /** One flight from full, and the charge back to full after it. */
 export interface FlightCount {
@@ -22,11 +23,10 @@ export interface MeterCorrection {
   }
 }
 
-export const chargeGivenBack: Cited = {
-  value: 0.99,
-  standing: 'common practice',
-  source: 'a sound lithium pack gives back about 99 % of the mAh that a charge puts in',
-}
+export const chargeGivenBack = practice(
+  0.99,
+  'a sound lithium pack gives back about 99 % of the mAh that a charge puts in',
+)
 
 /** Long flights count for more than short ones. Undefined where there is none. */
 export function meterCorrection(flights: readonly FlightCount[], scale?: number): MeterCorrection | undefined {

@@ -2,6 +2,7 @@
 
 import { resistanceFactor, wholeOverReading } from '../simulation/cell.ts'
 import type { Band, Chemistry, Cited } from '../things/chemistry.ts'
+import { practice } from '../things/cited.ts'
 import type { Pack } from '../things/pack.ts'
 
 /** A current out of the pack and its voltage then; a pack at rest is a load of 0 A. */
@@ -45,11 +46,10 @@ export interface Health {
 }
 
 /** Times the most of its like, or of itself when new. */
-export const ages: Cited<{ readonly aged: number; readonly tired: number; readonly worn: number }> = {
-  value: { aged: 1.5, tired: 2, worn: 3 },
-  standing: 'common practice',
-  source: 'a pack whose resistance has doubled is kept for gentle use, at three times it is retired',
-}
+export const ages = practice<{ readonly aged: number; readonly tired: number; readonly worn: number }>(
+  { aged: 1.5, tired: 2, worn: 3 },
+  'a pack whose resistance has doubled is kept for gentle use, at three times it is retired',
+)
 
 /** What published cells of the chemistry have; where there are none the fitted model with its spread. */
 export function publishedResistance({
@@ -64,11 +64,7 @@ export function publishedResistance({
   return { ...resistance, value: { low: least * whole_ohmAh, high: most * whole_ohmAh } }
 }
 
-export const oddCell: Cited = {
-  value: 1.4,
-  standing: 'common practice',
-  source: 'a cell with 1.4 times the resistance of the middle one ages ahead of the others',
-}
+export const oddCell = practice(1.4, 'a cell with 1.4 times the resistance of the middle one ages ahead of the others')
 
 export function judgeHealth({ pack, cells_ohm, temperature_C = 25, fresh_ohm }: HealthRequest): Health {
   const cell_ohm = cells_ohm.reduce((sum, ohm) => sum + ohm, 0) / cells_ohm.length

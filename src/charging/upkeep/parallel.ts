@@ -5,7 +5,7 @@ import { advance, type Cell, cellOf, innerVoltage, type Moment, scaleResistance 
 import type { Permit } from '../situation/permit.ts'
 import type { BesidePack, Told } from '../situation/situation.ts'
 import type { Charger } from '../things/charger.ts'
-import type { Cited } from '../things/chemistry.ts'
+import { remembered } from '../things/cited.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
 import { type State, startOf } from '../things/level.ts'
@@ -36,11 +36,7 @@ export interface Board {
 }
 
 /** Plugs, balance wires and board between two packs. */
-export const boardResistance_ohm: Cited = {
-  value: 0.004,
-  standing: 'memory',
-  source: 'about 2 mΩ for a plug and its leads, twice',
-}
+export const boardResistance_ohm = remembered(0.004, 'about 2 mΩ for a plug and its leads, twice')
 
 /** What is left of the spread where the resistance was measured. */
 const measuredResistanceSpread = 0.25

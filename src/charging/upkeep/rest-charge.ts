@@ -1,15 +1,12 @@
 // From resting volts to charge and back, each with how far real cells and a meter lie apart.
 
 import { socBandAt } from '../things/charge-fraction.ts'
-import type { Band, Chemistry, Cited } from '../things/chemistry.ts'
+import type { Band, Chemistry } from '../things/chemistry.ts'
+import { practice } from '../things/cited.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
 
 /** How far the reading of a pocket voltmeter may be off one cell, in V. */
-export const meterError_V: Cited = {
-  value: 0.01,
-  standing: 'common practice',
-  source: 'a cell checker is good to about 0.01 V',
-}
+export const meterError_V = practice(0.01, 'a cell checker is good to about 0.01 V')
 
 /** So much charge within the error of a meter: there the curve is flat. */
 const flatSoc = 0.12

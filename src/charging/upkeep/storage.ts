@@ -1,25 +1,23 @@
 // Which way a pack goes to its storage voltage, and how much charge that moves.
 
-import type { Cited } from '../things/chemistry.ts'
+import { practice } from '../things/cited.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
 import { type State, storageVoltage_V } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 
-export const storageTolerance_V: Cited = {
-  value: 0.03,
-  standing: 'common practice',
-  source: 'a pack that rests within 0.03 V per cell of its storage voltage is stored',
-}
+export const storageTolerance_V = practice(
+  0.03,
+  'a pack that rests within 0.03 V per cell of its storage voltage is stored',
+)
 
 const nearSoc = 0.15
 
 /** In s. */
-export const storeWithin_s: Cited = {
-  value: 2 * 24 * 3600,
-  standing: 'common practice',
-  source: 'a full pack that will not fly goes to storage the same day, within two days at the latest',
-}
+export const storeWithin_s = practice(
+  2 * 24 * 3600,
+  'a full pack that will not fly goes to storage the same day, within two days at the latest',
+)
 
 export interface StorageMove {
   readonly way: 'charge' | 'discharge' | 'stay'

@@ -1,6 +1,6 @@
 // What passenger aircraft take: the watt-hours of a pack, and the class that the air rules put it in.
 
-import type { Cited } from '../things/chemistry.ts'
+import { published } from '../things/cited.ts'
 import type { Pack } from '../things/pack.ts'
 
 export interface AirLimits {
@@ -12,11 +12,10 @@ export interface AirLimits {
   readonly approvedSpares: number
 }
 
-export const airLimits: Cited<AirLimits> = {
-  value: { free_Wh: 100, approved_Wh: 160, approvedSpares: 2 },
-  standing: 'published',
-  source: 'FAA PackSafe; 49 CFR 175.10(a)(18); ICAO Technical Instructions Part 8 and IATA DGR 2.3',
-}
+export const airLimits = published<AirLimits>(
+  { free_Wh: 100, approved_Wh: 160, approvedSpares: 2 },
+  'FAA PackSafe; 49 CFR 175.10(a)(18); ICAO Technical Instructions Part 8 and IATA DGR 2.3',
+)
 
 export type AirClass = 'cabin' | 'with approval' | 'not by passengers'
 

@@ -1,21 +1,13 @@
 // A charger's cutoff against a trusted meter: how far it is off, and what to set so that no cell passes its limit.
 
-import type { Cited } from '../things/chemistry.ts'
+import { practice } from '../things/cited.ts'
 import { cutoffStepDown_V } from '../things/practice.ts'
 
 /** A charger this near is left as it is, in V per cell. */
-export const trimTolerance_V: Cited = {
-  value: 0.02,
-  standing: 'common practice',
-  source: 'a charger within 0.02 V per cell of a good meter is left as it is',
-}
+export const trimTolerance_V = practice(0.02, 'a charger within 0.02 V per cell of a good meter is left as it is')
 
 /** A charger this far off is faulty, in V per cell. */
-export const faultyFrom_V: Cited = {
-  value: 0.1,
-  standing: 'common practice',
-  source: 'a charger more than 0.1 V per cell off is not trimmed but taken out of use',
-}
+export const faultyFrom_V = practice(0.1, 'a charger more than 0.1 V per cell off is not trimmed but taken out of use')
 
 export type Trim = 'within tolerance' | 'charges low' | 'charges high'
 
