@@ -1,15 +1,15 @@
 // Limits on the age of a pack, as the resistance of its cells shows it.
 
 import { ages, oddCell } from '../../upkeep/health.ts'
-import { above, type Limits } from './row.ts'
+import { above, type Limits, saidBy } from './row.ts'
 
-const from = `${ages.standing}: ${ages.source}`
+const from = saidBy(ages)
 /** The number itself breaks the limit too. */
 const reached = (times: number): number => times - 1e-9
 
 /** Most pressing first within a weight. */
 export const ageLimits = {
-  wornOut: above('refuse', ['look'], 'ageTimes', 'times', reached(ages.value.worn), from),
-  tired: above('care', ['look'], 'ageTimes', 'times', reached(ages.value.tired), from),
-  oddCell: above('care', ['look'], 'oddTimes', 'times', oddCell.value, `${oddCell.standing}: ${oddCell.source}`),
+  wornOut: above('refuse', ['look'], 'ageTimes', from, reached(ages.value.worn)),
+  tired: above('care', ['look'], 'ageTimes', from, reached(ages.value.tired)),
+  oddCell: above('care', ['look'], 'oddTimes', saidBy(oddCell), oddCell.value),
 } as const satisfies Limits

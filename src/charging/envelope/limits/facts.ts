@@ -11,66 +11,84 @@ import { anyCurrent, smallestStep_A } from '../../things/steps.ts'
 import { besideFlat_V } from '../../upkeep/lookalike.ts'
 import { labelEnergy_Wh } from '../../upkeep/transport.ts'
 
-export interface Facts {
+/** How a number is shown. */
+export type Unit =
+  | 'perCell'
+  | 'voltage'
+  | 'current'
+  | 'rate'
+  | 'temperature'
+  | 'duration'
+  | 'energy'
+  | 'percent'
+  | 'count'
+  | 'times'
+
+/** Every number that a rule may look at. */
+export const unitOf = {
   /** Rest volts of the lowest and the highest cell that is told of, and how far apart they are. */
-  readonly lowest_V?: number
-  readonly highest_V?: number
-  readonly spread_V?: number
+  lowest_V: 'perCell',
+  highest_V: 'perCell',
+  spread_V: 'voltage',
   /** How far the cells read from where those of another type rest through most of their charge, in V. */
-  readonly besideFlat_V?: number
+  besideFlat_V: 'voltage',
   /** How far below its goal the pack stands, in V a cell or as a share of its charge. */
-  readonly toGo?: number
+  toGo: 'voltage',
   /** Where the charge is to end, as asked or planned, in V a cell. */
-  readonly cutoff_V?: number
+  cutoff_V: 'perCell',
   /** How far above what was asked for that is planned, in V a cell. */
-  readonly aboveWish_V?: number
+  aboveWish_V: 'voltage',
   /** What a charger took the cells to, and how far off what it showed that was, in V a cell. */
-  readonly got_V?: number
-  readonly offBy_V?: number
+  got_V: 'perCell',
+  offBy_V: 'voltage',
   /** How far below what is allowed the charger's next cutoff lies, in V. */
-  readonly cutoffMissed_V?: number
-  readonly temperature_C?: number
-  readonly labelRate_C?: number
-  readonly dischargeRate_C?: number
+  cutoffMissed_V: 'perCell',
+  temperature_C: 'temperature',
+  labelRate_C: 'rate',
+  dischargeRate_C: 'rate',
   /** Asked for or planned: into the pack, over its capacity. */
-  readonly rate_C?: number
-  readonly current_A?: number
-  readonly series?: number
-  readonly smallestStep_A?: number
-  readonly outsideInput_V?: number
-  readonly aboveFloor_V?: number
-  readonly drain_A?: number
-  readonly underLoad_V?: number
+  rate_C: 'rate',
+  current_A: 'current',
+  series: 'count',
+  smallestStep_A: 'current',
+  outsideInput_V: 'voltage',
+  aboveFloor_V: 'voltage',
+  drain_A: 'current',
+  underLoad_V: 'perCell',
   /** How far above the volts to stop at a drained pack rests, in V a cell. */
-  readonly aboveStop_V?: number
-  readonly input_A?: number
-  readonly takes_s?: number
-  readonly lasts_s?: number
-  readonly carried?: number
-  readonly wanted?: number
-  readonly missing?: number
-  readonly atOnce?: number
-  readonly short?: number
-  readonly boardPacks?: number
+  aboveStop_V: 'voltage',
+  input_A: 'current',
+  takes_s: 'duration',
+  lasts_s: 'duration',
+  carried: 'count',
+  wanted: 'count',
+  missing: 'count',
+  atOnce: 'count',
+  short: 'count',
+  boardPacks: 'count',
   /** Packs of a board of which nobody told where they stand. */
-  readonly boardUnknown?: number
+  boardUnknown: 'count',
   /** Packs of a board that a danger is told of. */
-  readonly boardHurt?: number
-  readonly boardSeries?: number
-  readonly boardChemistries?: number
-  readonly apart_V?: number
-  readonly apartCharge?: number
-  readonly flowShare?: number
-  readonly energy_Wh?: number
-  readonly needLeave?: number
-  readonly ageTimes?: number
-  readonly oddTimes?: number
-  readonly agedTimes?: number
-  readonly labelShare?: number
-  readonly startShare?: number
-  readonly putBackShare?: number
-  readonly charged_A?: number
-}
+  boardHurt: 'count',
+  boardSeries: 'count',
+  boardChemistries: 'count',
+  apart_V: 'voltage',
+  apartCharge: 'percent',
+  flowShare: 'percent',
+  energy_Wh: 'energy',
+  needLeave: 'count',
+  ageTimes: 'times',
+  oddTimes: 'times',
+  agedTimes: 'times',
+  labelShare: 'percent',
+  startShare: 'percent',
+  putBackShare: 'percent',
+  charged_A: 'current',
+} as const satisfies Readonly<Record<string, Unit>>
+
+export type FactName = keyof typeof unitOf
+
+export type Facts = { readonly [K in FactName]?: number | undefined }
 
 /** Facts, and the bounds that some limits come from. */
 export interface Known {
@@ -80,41 +98,26 @@ export interface Known {
 }
 
 export function knownOf(told: Situation, planned: Planned): Known {
-  const { cells_V = told.cells_V, when = told.when } = planned
+  const { cells_V = told.cells_V, when = told.when, set_A, cutoff_V: _, ...asPlanned } = planned
   const situation = { ...told, cells_V, when }
-  const { pack, act, meter } = situation
-  const charges = act === 'charge' || act === 'board'
-  const bounds = pack && charges ? boundsOf({ ...situation, pack }) : undefined
+  const { pack, act, meter, current_A } = situation
+  const bounds = pack && (act === 'charge' || act === 'board') ? boundsOf({ ...situation, pack }) : undefined
+  const { wanted, carried = wanted, takes_s, energy_Wh } = planned
   const facts: Facts = {
+    ...asPlanned,
     ...stateFacts(situation),
     ...(bounds && chargeFacts(situation, bounds, planned)),
     temperature_C: situation.temperature_C,
     labelRate_C: pack?.labelRate_C,
     dischargeRate_C: pack?.dischargeRate_C,
-    ...(act === 'board' ? boardFacts(situation) : undefined),
+    ...boardFacts(situation),
     aboveStop_V: act === 'drain' ? aboveStop_V(situation) : undefined,
-    drain_A: act === 'drain' ? (planned.set_A ?? situation.current_A) : undefined,
-    underLoad_V: planned.underLoad_V,
-    takes_s: planned.takes_s && toTheMinute(planned.takes_s),
-    lasts_s: planned.lasts_s,
-    input_A: planned.input_A,
-    carried: planned.carried,
-    wanted: planned.wanted,
-    missing: planned.wanted === undefined ? undefined : planned.wanted - (planned.carried ?? planned.wanted),
-    atOnce: planned.atOnce,
-    short: planned.short,
-    flowShare: planned.flowShare,
-    energy_Wh: planned.energy_Wh ?? (act === 'carry' && pack ? labelEnergy_Wh(pack) : undefined),
-    needLeave: planned.needLeave,
+    drain_A: act === 'drain' ? (set_A ?? current_A) : undefined,
+    takes_s: takes_s && toTheMinute(takes_s),
+    missing: wanted === undefined || carried === undefined ? undefined : wanted - carried,
+    energy_Wh: energy_Wh ?? (act === 'carry' && pack ? labelEnergy_Wh(pack) : undefined),
     got_V: meter?.measured_V,
     offBy_V: meter && Number(Math.abs(meter.measured_V - meter.shown_V).toFixed(6)),
-    ageTimes: planned.ageTimes,
-    oddTimes: planned.oddTimes,
-    agedTimes: planned.agedTimes,
-    labelShare: planned.labelShare,
-    startShare: planned.startShare,
-    putBackShare: planned.putBackShare,
-    charged_A: planned.charged_A,
   }
   return { situation, facts, bounds }
 }
@@ -190,7 +193,8 @@ const boardRests_V = (situation: Situation): number[] =>
   )
 
 function boardFacts(situation: Situation): Facts {
-  const { board = [], pack } = situation
+  const { act, board = [], pack } = situation
+  if (act !== 'board') return {}
   const rests_V = boardRests_V(situation)
   const socs = pack ? rests_V.map(rest_V => socAt(pack.chemistry, rest_V)) : []
   const unknown = board.filter(one => one.from === undefined && (one.dangers ?? []).length === 0)

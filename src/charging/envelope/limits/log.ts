@@ -1,13 +1,11 @@
 // Limits on what the charges noted of a pack show: what it takes back, and what it has lost.
 
-import type { Provenance } from '../../setting/limit.ts'
 import { capacityLeft } from '../../upkeep/age-signs.ts'
 import { mostPutBack } from '../../upkeep/charge-note.ts'
 import { ages } from '../../upkeep/health.ts'
 import type { Known } from './facts.ts'
-import { above, below, cells, type Limits } from './row.ts'
+import { above, below, cells, type Limits, saidBy } from './row.ts'
 
-const practised = ({ standing, source }: Provenance): string => `${standing}: ${source}`
 /** The number itself breaks the limit too. */
 const reached = (times: number): number => times - 1e-9
 
@@ -16,10 +14,10 @@ const mostCharge_A = ({ situation: { pack } }: Known) =>
 
 /** Most pressing first within a weight. */
 export const logLimits = {
-  putBackTooMuch: above('refuse', ['look'], 'putBackShare', 'percent', mostPutBack.value, practised(mostPutBack)),
-  lostToStart: below('refuse', ['look'], 'startShare', 'percent', capacityLeft.value.retire, practised(capacityLeft)),
-  lostToLabel: below('refuse', ['look'], 'labelShare', 'percent', capacityLeft.value.retire, practised(capacityLeft)),
-  chargedTooFast: above('must', ['look'], 'charged_A', 'current', mostCharge_A, cells),
-  faded: below('care', ['look'], 'startShare', 'percent', capacityLeft.value.ageing, practised(capacityLeft)),
-  resistanceUp: above('care', ['look'], 'agedTimes', 'times', reached(ages.value.aged), practised(ages)),
+  putBackTooMuch: above('refuse', ['look'], 'putBackShare', saidBy(mostPutBack), mostPutBack.value),
+  lostToStart: below('refuse', ['look'], 'startShare', saidBy(capacityLeft), capacityLeft.value.retire),
+  lostToLabel: below('refuse', ['look'], 'labelShare', saidBy(capacityLeft), capacityLeft.value.retire),
+  chargedTooFast: above('must', ['look'], 'charged_A', cells, mostCharge_A),
+  faded: below('care', ['look'], 'startShare', saidBy(capacityLeft), capacityLeft.value.ageing),
+  resistanceUp: above('care', ['look'], 'agedTimes', saidBy(ages), reached(ages.value.aged)),
 } as const satisfies Limits

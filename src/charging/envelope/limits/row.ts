@@ -1,28 +1,15 @@
 // What a limit is: a number of the situation, on one side of which a rule fits.
 
+import type { Provenance } from '../../setting/limit.ts'
 import type { Rule, Weight } from '../../situation/rule.ts'
 import type { Act } from '../../situation/situation.ts'
-import type { Chemistry, Cited } from '../../things/chemistry.ts'
-import type { Facts, Known } from './facts.ts'
-
-/** How a number is shown. */
-export type Unit =
-  | 'perCell'
-  | 'voltage'
-  | 'current'
-  | 'rate'
-  | 'temperature'
-  | 'duration'
-  | 'energy'
-  | 'percent'
-  | 'count'
-  | 'times'
+import { type FactName, type Known, type Unit, unitOf } from './facts.ts'
 
 /** Below and above leave the limit itself alone; upTo includes it. */
 export type Side = 'below' | 'above' | 'upTo'
 
 export interface Limit<W extends Weight = Weight> extends Rule<W> {
-  readonly fact: keyof Facts
+  readonly fact: FactName
   readonly side: Side
   readonly unit: Unit
   readonly acts: readonly Act[]
@@ -40,18 +27,11 @@ type Than = number | ((known: Known) => number | undefined)
 
 const row =
   (side: Side) =>
-  <const W extends Weight>(
-    weight: W,
-    acts: readonly Act[],
-    fact: keyof Facts,
-    unit: Unit,
-    than: Than,
-    from: string,
-  ): Limit<W> => ({
+  <const W extends Weight>(weight: W, acts: readonly Act[], fact: FactName, from: string, than: Than): Limit<W> => ({
     weight,
     acts,
     fact,
-    unit,
+    unit: unitOf[fact],
     side,
     from,
     besides: false,
@@ -72,10 +52,13 @@ export const ofAll = <L extends Limit>(limit: L): L => ({ ...limit, ofAll: true 
 export const always: readonly Act[] = ['charge', 'drain', 'store', 'carry', 'board', 'look']
 export const charging: readonly Act[] = ['charge', 'board']
 
-/** A limit that the chemistry of the pack holds. */
+/** A limit that the chemistry of the pack holds, or so much above it. */
 export const ofCell =
-  (of: (chemistry: Chemistry) => Cited | undefined) =>
+  (limit: 'damage_V' | 'precharge_V' | 'restFloor_V' | 'loadFloor_V' | 'full_V', more_V = 0) =>
   ({ situation: { pack } }: Known) =>
-    pack && of(pack.chemistry)?.value
+    pack && Number((pack.chemistry[limit].value + more_V).toFixed(6))
+
+export const saidBy = ({ standing, source }: Provenance): string =>
+  standing === undefined ? source : `${standing}: ${source}`
 
 export const cells = 'cell datasheets'
