@@ -123,7 +123,9 @@ describe('every answer', () => {
   it.each(commands.map(({ name }) => name))('of %s', async name => {
     const command = assistant.registry.get(name)
     for (const example of command.examples) expect(slipping(await ask(example)), example).toEqual([])
-    expect(slipping(await ask(`help command: ${name}`))).toEqual([])
+    const help = await ask(`help about: ${name}`)
+    expect(help.problem).toBeUndefined()
+    expect(slipping(help)).toEqual([])
   })
 })
 

@@ -1,6 +1,7 @@
 // What a person reads of a reply on each surface, taken back out of the surface's own wire shape.
 
 import type { Reply } from '../../src/assistant/reply.ts'
+import type { View } from '../../src/discord/messages/custom-id.ts'
 import { renderReply as renderDiscord } from '../../src/discord/messages/render.ts'
 import { renderReply as renderMatrix } from '../../src/matrix/messages/render.ts'
 import { renderJson } from '../../src/room/render-json.ts'
@@ -9,7 +10,7 @@ import { renderText } from '../../src/room/render-text.ts'
 /** One line, one kind of space: wrapping and joints differ by surface, words do not. */
 export const folded = (text: string): string => text.replace(/\s+/gu, ' ')
 
-function discordText(reply: Reply, view: 'working' | 'brief' = 'working'): string {
+function discordText(reply: Reply, view: View): string {
   const embeds = renderDiscord(reply, { view, ids: new Map(), pictures: [] }).embeds
   const parts = embeds.flatMap(({ description, fields = [], footer }) => [
     description,
@@ -24,31 +25,24 @@ const entities: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>',
 const htmlText = (html: string): string =>
   html.replace(/<[^>]*>/g, ' ').replace(/&(#?\w+);/g, (whole, name: string) => entities[name] ?? whole)
 
-const matrixRules = { prefix: '!charge', working: true }
-
 /** By surface and form. The texts are folded. */
-export function textsOf(reply: Reply): Readonly<Record<string, string>> {
-  const matrix = renderMatrix(reply, matrixRules)
+export const textsOf = (reply: Reply): Readonly<Record<string, string>> => textsIn(reply, 'working')
+
+/** The same as it is first shown, where a surface keeps back what is asked for with a button or a word. */
+export const shortestTextsOf = (reply: Reply): Readonly<Record<string, string>> => textsIn(reply, 'brief')
+
+function textsIn(reply: Reply, view: View): Readonly<Record<string, string>> {
+  const matrix = renderMatrix(reply, { prefix: '!charge', working: view === 'working' })
   const texts = {
     'room text': renderText(reply, { width: 80, colour: false }),
     'room JSON': Object.values(JSON.parse(renderJson(reply)))
       .map(said)
       .join('\n'),
-    Discord: discordText(reply),
+    Discord: discordText(reply, view),
     'Matrix plain': matrix.body,
     'Matrix HTML': htmlText(matrix.formatted_body),
   }
   return Object.fromEntries(Object.entries(texts).map(([surface, text]) => [surface, folded(text)]))
-}
-
-/** The same as it is first shown, where a surface keeps back what is asked for with a button or a word. */
-export function shortestTextsOf(reply: Reply): Readonly<Record<string, string>> {
-  const matrix = renderMatrix(reply, { ...matrixRules, working: false })
-  return {
-    'Discord, brief': folded(discordText(reply, 'brief')),
-    'Matrix plain, brief': folded(matrix.body),
-    'Matrix HTML, brief': folded(htmlText(matrix.formatted_body)),
-  }
 }
 
 /** Every string in a JSON value, in order. */

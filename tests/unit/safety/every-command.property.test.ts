@@ -24,7 +24,7 @@ import {
   strictStorage_V,
 } from '../../support/every-command/scene.ts'
 import { fakeBoard } from '../../support/fake-noticeboard.ts'
-import { folded, shortestTextsOf, textsOf } from '../../support/rendered-text.ts'
+import { folded, shortestTextsOf } from '../../support/rendered-text.ts'
 import { allDangers } from '../../support/situations.ts'
 import { under } from '../../support/under.ts'
 
@@ -110,8 +110,13 @@ describe('whatever is asked', () => {
         const other = await answered(command, scene, style)
         expect(other?.command).toBe(usual?.command)
         if (!usual || !other) return
-        expect(other.verdict, `${usual.question}\n${other.question}`).toBe(usual.verdict)
-        expect(keysOf(other), `${usual.question}\n${other.question}`).toEqual(keysOf(usual))
+        const asked = `${usual.question}\n${other.question}`
+        if (isLonger(usual, other)) {
+          // Volts tell less of the charge than a percentage does, so the long end of its time is later.
+          expect(scene.stand?.kind, asked).not.toBe('volts')
+          expect(rank(other), asked).toBeGreaterThanOrEqual(rank(usual))
+        } else expect(other.verdict, asked).toBe(usual.verdict)
+        expect(keysOf(other).filter(isNotOfHours), asked).toEqual(keysOf(usual).filter(isNotOfHours))
         expectWithinLimits(usual, scene)
         expectWithinLimits(other, scene)
       }),
@@ -184,10 +189,15 @@ describe('an answer that deals with no battery', () => {
 
 const keysOf = ({ cautions }: Reply) => cautions.map(({ key }) => key)
 
+const hours: readonly (string | undefined)[] = [undefined, 'long', 'veryLong']
+const isNotOfHours = (key: string) => !hours.includes(key)
+const hoursOf = (reply: Reply) => hours.indexOf(keysOf(reply).find(key => hours.includes(key)))
+const isLonger = (one: Reply, other: Reply): boolean => hoursOf(other) > hoursOf(one)
+
 const locale = english('.')
 const lines = dangerWords(locale) as unknown as Readonly<Record<Danger, () => readonly string[]>>
 
-/** What must be said stands whole in what each surface shows, in its shortest view too. */
+/** What must be said stands whole in what each surface shows in its shortest view. */
 function expectSaid(reply: Reply, toldOf: readonly Danger[]): void {
   const must = [
     reply.headline,
@@ -197,6 +207,6 @@ function expectSaid(reply: Reply, toldOf: readonly Danger[]): void {
       reply.verdict === 'do not charge' ? lines[danger]().slice(0, 1) : lines[danger](),
     ),
   ].map(folded)
-  for (const [surface, text] of Object.entries({ ...textsOf(reply), ...shortestTextsOf(reply) }))
+  for (const [surface, text] of Object.entries(shortestTextsOf(reply)))
     for (const one of must) expect(text, surface).toContain(one)
 }

@@ -8,7 +8,7 @@ import { restingVoltage } from '../../../src/charging/things/curve.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { dangerWords } from '../../../src/handbook/rules/dangers.words.ts'
 import { type Asking, askingOf } from '../../support/ask.ts'
-import { folded, textsOf } from '../../support/rendered-text.ts'
+import { folded, shortestTextsOf, textsOf } from '../../support/rendered-text.ts'
 import { allDangers, allDoubts } from '../../support/situations.ts'
 import { type ToldAround, under } from '../../support/under.ts'
 
@@ -189,7 +189,7 @@ describe('nothing cuts what must be said', () => {
       doubts: allDoubts,
     })
     expect(reply.verdict).toBe('do not charge')
-    for (const [surface, text] of Object.entries(textsOf(reply)))
+    for (const [surface, text] of Object.entries(shortestTextsOf(reply)))
       for (const danger of allDangers) expect(text, surface).toContain(folded(lines[danger]?.()[0] ?? '?'))
   })
 
@@ -200,7 +200,7 @@ describe('nothing cuts what must be said', () => {
       doubts: allDoubts,
     })
     expect(reply.verdict).not.toBe('go')
-    for (const [surface, text] of Object.entries(textsOf(reply)))
+    for (const [surface, text] of Object.entries(shortestTextsOf(reply)))
       for (const danger of musts)
         for (const line of lines[danger]?.() ?? []) expect(text, surface).toContain(folded(line))
   })
