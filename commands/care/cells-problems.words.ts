@@ -6,7 +6,6 @@ import { anyChemistry } from '../../src/language/things/chemistry.ts'
 
 export const chemistryWanted: Said = ({ say }) =>
   say`Which chemistry are these cells? The same volts are sound in one and a danger in another.`
-
 export const chemistryOrPack: Said = ({ say, own }) => say`${own(anyChemistry)} before the volts, or the pack`
 
 export const faultWords =

@@ -13,10 +13,7 @@ export const oneOrEach =
     say`one resistance, or ${show.number(cells, 0)}`
 
 export const resistanceWanted: Said = ({ say }) => say`I need the resistance of a cell, or the volts under two loads.`
-
 export const resistanceOrLoads: Said = ({ say, own }) =>
   say`${own('resistance:')} as the charger shows it, or ${own('one:')} and ${own('other:')} with amps and pack volts`
-
 export const moreShowFewer: Said = ({ say }) => say`More amps must show fewer volts; these two readings do not.`
-
 export const twoLoads: Said = ({ say }) => say`two loads that differ, the volts of the pack under each`

@@ -57,7 +57,6 @@ export const healthWords: WordsOf<typeof health> = locale => {
 
 type Found = Parameters<ReturnType<typeof healthWords>['answer']>[0]
 type HealthAsked = Asked<(typeof health)['takes']>
-
 const rounded = (ohm: number): number => Number(Math.min(1, Math.max(1e-5, ohm)).toPrecision(3))
 
 function ageWords(found: Found, asked: HealthAsked, locale: Locale): Text {

@@ -33,9 +33,7 @@ const takes = {
 }
 
 const storageLevel = { kind: 'named', name: 'storage' } as const
-
 const acts = { charge: 'charge', discharge: 'drain', stay: 'store' } as const
-
 const moveOf = (pack: Pack, from: Level, house: HouseLimits): StorageMove =>
   storageMove(pack, startOf(from, pack.chemistry, house), house)
 

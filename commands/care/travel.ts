@@ -56,5 +56,4 @@ export const travel = session({
 })
 
 const countOf = (items: readonly Carried[]): number => items.reduce((sum, { count }) => sum + count, 0)
-
 const upward = (energy_Wh: number): number => Math.ceil(energy_Wh * 100 - 1e-6) / 100

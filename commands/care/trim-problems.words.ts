@@ -3,7 +3,6 @@
 import type { Said } from '../../src/ground/locale.ts'
 
 export const bothReadings: Said = ({ say }) => say`I need both what the charger shows and what the meter says.`
-
 export const bothOptions: Said = ({ say, own }) => say`${own('shown:')} and ${own('measured:')} in volts`
 
 export const voltsWanted =

@@ -28,7 +28,6 @@ const takes = {
 }
 
 type TrimAsked = Asked<typeof takes>
-
 const checked = 'trim chemistry: LiPo shown: 4.20V measured: 4.23V'
 
 export const trim = command({
@@ -149,5 +148,4 @@ function anyCutoff(permit: Permit) {
 
 const voltsMissing = (name: 'shown' | 'measured'): Problem =>
   new Problem({ what: voltsWanted(name), expected: voltsOfCellOrPack, example: `${name}: 4.20V` })
-
 const bothWanted = (): Problem => new Problem({ what: bothReadings, expected: bothOptions, example: checked })

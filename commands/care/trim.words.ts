@@ -74,7 +74,6 @@ export const trimWords: WordsOf<typeof trim> = locale => {
 
 type Result = Parameters<ReturnType<typeof trimWords>['answer']>[0]
 type ResultOf<W extends Result['way']> = Extract<Result, { readonly way: W }>
-
 const nameOf = ({ permit }: Result, { own }: Locale): Text => own(permit.situation.pack.chemistry.name)
 
 function anyWords(result: ResultOf<'any'>, locale: Locale): Text {

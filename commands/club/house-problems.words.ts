@@ -8,11 +8,8 @@ import { cite } from '../shared/setting.words.ts'
 import { limitWords, ruleNames } from './house.words.ts'
 
 export const onlyEnglish: Said = ({ say }) => say`So far I answer in English only.`
-
 export const moderatorsOnly: Said = ({ say }) => say`Only moderators change the rules of this club.`
-
 export const moderatorsOnlyExpected: Said = ({ say }) => say`a moderator to ask for it; anyone can look at the rules`
-
 export const whichRule: Said = ({ say }) => say`I need to know which rule to set.`
 
 export const oneOrMoreOf =

@@ -3,15 +3,10 @@
 import type { Said } from '../../src/ground/locale.ts'
 
 export const noCode: Said = ({ say }) => say`That is no code of a reminder.`
-
 export const noCodeExpected: Said = ({ say }) => say`four letters and digits, as "remind list" shows them`
-
 export const needsTime: Said = ({ say }) => say`I need to know when to remind you.`
-
 export const needsTimeExpected: Said = ({ say }) => say`either "in" and how long, or "for" and a time question`
-
 export const onlyAnswers: Said = ({ say }) => say`Here I can only answer, so I cannot remind you.`
-
 export const onlyAnswersExpected: Said = ({ say }) => say`a timer of your own, such as that of the charger or a phone`
 
 export const tooMany =

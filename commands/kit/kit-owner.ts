@@ -8,7 +8,6 @@ import type { Owner } from '../../src/memory/owner.ts'
 import { onlyModeratorsChange } from './kit-problems.words.ts'
 
 export type Whose = 'me' | 'club'
-
 export const whose = optional(choiceKind<Whose>('owner', ['me', 'club']))
 
 /** The owner whose kit the asker wants to change. Throws a Problem where that takes a moderator. */

@@ -16,7 +16,6 @@ export const lessonTitle = (lesson: Lesson, locale: Locale): Text => {
 }
 
 export const readLesson = (label: Text, { key }: Lesson): FollowUp => followUp(label, 'lesson read', { lesson: key })
-
 export const askLesson = (label: Text, { key }: Lesson): FollowUp => followUp(label, 'lesson ask', { lesson: key })
 
 /** The choices with their letters, and how to answer. */

@@ -105,5 +105,4 @@ function deedsOf({ charges, left, permits }: Planned): readonly Deed[] {
 }
 
 const lacking: readonly string[] = ['time', 'energy', 'power']
-
 export const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)

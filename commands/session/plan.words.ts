@@ -110,7 +110,6 @@ export const planWords: WordsOf<typeof plan> = locale => {
 
 const wantedOf = ({ field: { flights = Number.POSITIVE_INFINITY, packs } }: Planned): number =>
   Math.min(flights, sum(packs.map(({ count }) => count)))
-
 const packsWords = (count: number, { say, show }: Locale): Text =>
   count === 1 ? say`1 pack` : say`${show.number(count, 0)} packs`
 

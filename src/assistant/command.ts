@@ -24,7 +24,6 @@ export const optional = <T>(kind: ValueKind<T>): Option<T, false> => ({ kind, re
 
 // biome-ignore lint/suspicious/noExplicitAny: an option's value type is invariant; the table of options holds them all.
 export type Takes = Readonly<Record<string, Option<any>>>
-
 type ValueOf<O> = O extends Option<infer T> ? T : never
 
 /** The values a command gets: required ones always there, the others where they were given. */

@@ -49,15 +49,11 @@ function sayingsOf(
 
 const isOfAll = ({ key, weight }: Found): boolean =>
   weight === 'note' || (key in limits && limits[key as LimitKey].ofAll)
-
 const nameOf = ({ known: { situation } }: Found, { own }: Locale): readonly Text[] =>
   situation.pack ? [own(writePack(situation.pack))] : []
-
 const spoken = (names: readonly Text[], lines: readonly Text[], { say }: Locale): Text =>
   names.length === 0 ? joined(lines) : say`${joined(names, ', ')}: ${joined(lines)}`
-
 const isEmergency = ({ key }: Saying): boolean => (emergencies as readonly string[]).includes(key)
-
 const weighing = (settled: Settled, weight: Found['weight'], locale: Locale): readonly Saying[] =>
   sayingsOf(settled, one => one.weight === weight && settled.found.includes(one), locale)
 

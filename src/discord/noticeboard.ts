@@ -34,7 +34,6 @@ const tooManyPins = 30003
 const noAccess = 50001
 const closedToUs = 50007
 const noPermission = 50013
-
 const request_ms = 10_000
 
 export function createDiscordNoticeboard({ api, token, questions }: DiscordNoticeboardParts): Noticeboard {
@@ -114,7 +113,6 @@ const snowflake = (id: string): string => id.replace(/^discord:/, '')
 
 /** Discord takes 25 characters. */
 const nonceOf = (key: string): string => createHash('sha256').update(key).digest('base64url').slice(0, 25)
-
 const isGone = (error: unknown): boolean =>
   error instanceof DiscordAPIError && (error.code === unknownMessage || error.code === unknownChannel)
 

@@ -22,5 +22,4 @@ const englishWith = (mark: DecimalMark): Locale => ({
 })
 
 const both = { '.': englishWith('.'), ',': englishWith(',') }
-
 export const english = (mark: DecimalMark): Locale => both[mark]

@@ -5,7 +5,6 @@ import { Problem } from './problem.ts'
 
 /** Longer texts are no question about charging; the limit also bounds the work of every reader. */
 export const longestText = 4000
-
 const spaces = /\p{White_Space}+/gu
 const invisible = /[\p{Cc}\p{Cf}]/gu
 const plainForms: readonly (readonly [RegExp, string])[] = [

@@ -59,7 +59,6 @@ const schema = variables.superRefine((config, context) => {
 
 /** The names of all variables that are read; secrets may also come from a file, by their name with _FILE. */
 export const variableNames: readonly string[] = Object.keys(variables.shape)
-
 export type Config = z.infer<typeof schema>
 
 /** Variables that may come from a file named in a variable of the same name with _FILE. */

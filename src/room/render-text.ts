@@ -13,7 +13,6 @@ export interface TextRules {
 }
 
 type Style = Parameters<typeof styleText>[0]
-
 const verdictStyle: Record<Verdict, Style> = { go: 'green', 'go with care': 'yellow', 'do not charge': 'red' }
 
 export function renderText(reply: Reply, { width, colour }: TextRules): string {

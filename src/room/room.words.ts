@@ -15,5 +15,4 @@ export const headings = ({ say }: Locale) => ({
 
 export const pictureAt = (path: string, alternative: Text, { say, own }: Locale): Text =>
   say`Picture: ${own(path)}\n  ${alternative}\n`
-
 export const documentAt = (path: string, { say, own }: Locale): Text => say`Document: ${own(path)}\n`

@@ -4,8 +4,6 @@ import type { Locale } from '../../ground/locale.ts'
 import type { Text } from '../../ground/text.ts'
 
 export const nothingAsked = ({ say }: Locale): Text => say`(nothing)`
-
 export const faultWords = (reference: string, { say, own }: Locale): Text =>
   say`Something went wrong on my side (reference ${own(reference)}). Nothing was changed on your charger.`
-
 export const afterFault = ({ say }: Locale): Text => say`try again; if it happens again, tell a moderator the reference`

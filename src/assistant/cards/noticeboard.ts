@@ -69,5 +69,4 @@ export function createNoticeboards(): Noticeboards {
 }
 
 export const surfaceOf = (id: string): SurfaceName => (id.split(':', 1)[0] ?? id) as SurfaceName
-
 const unreached: Missing = { missing: onlyAnswers }

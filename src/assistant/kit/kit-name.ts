@@ -14,7 +14,6 @@ import { freeNameWanted, nameTaken, nameWanted, noName } from './kit-name.words.
 
 export const longestName = 32
 export const mostNameWords = 3
-
 const nameWord = /^\p{L}[\p{L}\p{M}\p{N}'-]*$/u
 const wanted = { expected: nameWanted(mostNameWords, longestName), example: 'wren-1' }
 

@@ -87,7 +87,6 @@ export async function namesStartingWith(
 }
 
 type Find = (texts: readonly string[]) => Promise<readonly KitEntry[]>
-
 const namedKinds = Object.keys(fitting).filter(kind => kind !== 'kit name' && kind !== 'pack name')
 
 /** A value that reads as it stands is left alone, so a saved name never changes what notation means. */

@@ -59,7 +59,6 @@ export interface AssistantParts {
 }
 
 const mostCompletions = 25
-
 const anySeed = (): number => randomInt(2 ** 31)
 
 export function createAssistant(parts: AssistantParts): Assistant {

@@ -11,7 +11,6 @@ import type { Limit, Side } from './limits/row.ts'
 import { type TraitKey, traits } from './traits.ts'
 
 export type Verdict = 'go' | 'go with care' | 'do not charge'
-
 export type RuleKey = Danger | Doubt | LimitKey | TraitKey
 
 /** A rule that fits, with the limit and the number that met it where it has them. */

@@ -19,10 +19,8 @@ export function boundOf(session: Session, ways: readonly (readonly Hookup[])[], 
 /** How many of the shortest charges each port has the time for, at most `ready`. */
 const placesOn = ({ counts, deadline_min }: Session, duration_min: readonly (readonly number[])[], ready: number) =>
   duration_min.map(port => Math.min(ready, mostWithin(deadline_min, port, counts)))
-
 const shortest = (hookups: readonly Hookup[], kind: number): number =>
   Math.min(Number.POSITIVE_INFINITY, ...hookups.map(({ jobs }) => jobs[kind]?.duration_min ?? Number.POSITIVE_INFINITY))
-
 const leastEnergy = (hookups: readonly Hookup[], kind: number): number =>
   Math.min(Number.POSITIVE_INFINITY, ...hookups.map(({ jobs }) => jobs[kind]?.energy_Wh ?? Number.POSITIVE_INFINITY))
 
@@ -82,5 +80,4 @@ function mostWithin(budget: number, price: readonly number[], counts: readonly n
 
 const cheapestFirst = (price: readonly number[], counts: readonly number[]): number[] =>
   counts.flatMap((count, kind) => Array<number>(count).fill(price[kind] as number)).sort((a, b) => a - b)
-
 const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0)

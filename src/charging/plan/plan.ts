@@ -61,7 +61,6 @@ function atTheRightPace(field: FieldSession, groups: readonly number[], wanted: 
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
 const sizeOf = ({ packs }: FieldSession, group: number): number => (packs[group] as PackGroup).count
-
 const refused = ({ kind, found }: Stand, group: number, count: number): LeftPacks[] =>
   found && (kind === 'never' || kind === 'nowhere') ? [{ group, count, why: { kind, found } }] : []
 

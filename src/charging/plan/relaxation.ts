@@ -95,7 +95,6 @@ const shareOf = (part: number, whole: number): number => part / Math.max(whole, 
 
 /** A kind that nobody can charge is priced so that nobody wants it ready. */
 const unaffordable = 1e9
-
 const shortest = (hookups: readonly Hookup[], kind: number): number =>
   Math.min(unaffordable, ...hookups.map(({ jobs }) => jobs[kind]?.duration_min ?? unaffordable))
 

@@ -64,7 +64,6 @@ export function standOf(field: FieldSession, group: PackGroup): Stand {
 /** Where no source is told there is one of which nothing is known. */
 export const sourcesOf = ({ sources }: FieldSession): readonly (FieldSource | undefined)[] =>
   sources.length > 0 ? sources : [undefined]
-
 const refusalsOf = (situation: Situation): readonly Found[] =>
   judge(situation).found.filter(({ weight }) => weight === 'refuse')
 

@@ -3,7 +3,6 @@
 import { practice, type Rule, type Weight } from './rule.ts'
 
 const told = <const W extends Weight>(weight: W, from: string): Rule<W> => ({ weight, from })
-
 const packMakers = practice('printed on packs and in their leaflets')
 const clubs = practice('the safety rules of flying clubs')
 const fireServices = 'published advice of fire services on lithium batteries'

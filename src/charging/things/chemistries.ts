@@ -56,7 +56,6 @@ function shared(total_ohmAh: number, source: string): Cited<ResistanceModel> {
 }
 
 const sources = (curves: readonly Cited<VoltageCurve>[]) => curves.map(curve => curve.source).join('; ')
-
 const prechargeChips =
   'Microchip MCP73831 (2.79 to 3.0 V, DS20001984), MCP73861 (2.8 to 2.85 V) and Maxim MAX8819 (3.0 V) datasheets'
 
@@ -160,6 +159,5 @@ export const liFe: Chemistry = {
 
 /** In the order in which they are listed; the first is meant where none is said. */
 export const chemistries: readonly [Chemistry, ...Chemistry[]] = [lipo, lihv, liIon, liFe]
-
 export const chemistryNamed = (name: string): Chemistry | undefined =>
   chemistries.find(chemistry => chemistry.name === name)

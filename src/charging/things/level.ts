@@ -15,7 +15,6 @@ export type Target =
   | { readonly kind: 'soc'; readonly soc: number; readonly cutoffPerCell_V: number }
 
 export type LevelName = 'full' | 'storage' | 'empty'
-
 export type Level = State | { readonly kind: 'named'; readonly name: LevelName }
 
 /** Full voltage of one cell under the rules of the house, in V. */

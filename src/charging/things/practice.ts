@@ -4,9 +4,7 @@ import { practice, published } from './cited.ts'
 import type { Offer } from './source.ts'
 
 export const chargerEfficiency = practice(0.85, 'a switching charger passes on 80 to 90 % of its input power')
-
 export const powerBankEfficiency = practice(0.85, 'about 85 % of the label energy of a power bank reaches its output')
-
 export const fuseShare = practice(0.8, 'load a fuse for long with 80 % of its rating at most')
 
 export const batterySourceRate_C = practice(

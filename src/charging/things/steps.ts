@@ -38,7 +38,6 @@ export function neighbourStep_A(currents: CurrentSteps, current_A: number, direc
 }
 
 type Range = Extract<CurrentSteps, { kind: 'range' }>
-
 const indexIn = ({ from_A, increment_A }: Range, current_A: number): number => (current_A - from_A) / increment_A
 
 /** A few steps about the wanted current or the limit, whichever is lower, and the first. */

@@ -22,7 +22,6 @@ export const airCooling_W = practice(
 
 /** A lead this much warmer than the air about it is at its limit, in K. */
 export const mostRise_K = practice(30, 'a lead may grow hand-warm, 30 K above the air')
-
 export const thickestGauge = 0
 export const thinnestGauge = 40
 

@@ -17,7 +17,6 @@ export const spreads = practice<Spreads>(
 )
 
 export const spreadShare = (when: 'rest' | 'full' = 'rest'): number => (when === 'full' ? 0.5 : 1)
-
 export type Evenness = 'balanced' | 'uneven' | 'apart' | 'far apart'
 
 /** Which of the spreads, in V, the cells have passed. */

@@ -48,7 +48,6 @@ export const chargeShown = (pack: Pack, note: ChargeNote, duration_s: number | u
 })
 
 export const meanCurrent_A = (charge_Ah: number, duration_s: number): number => (charge_Ah * 3600) / duration_s
-
 const putBackShare = ({ capacity_Ah }: Pack, { charge_Ah }: ChargeNote): number => charge_Ah / capacity_Ah
 
 function cellsShown(pack: Pack, note: ChargeNote | undefined): Shown {

@@ -6,13 +6,10 @@ import { restingVoltage } from '../things/curve.ts'
 
 /** Resting cells of a flat curve lie this near to storage between a fifth and nine tenths of their charge. */
 export const flat_V = 0.06
-
 const isFlat = (chemistry: Chemistry): boolean =>
   restingVoltage(chemistry, 0.9) - restingVoltage(chemistry, 0.2) < 2 * flat_V
-
 const offRest_V = ({ storage_V }: Chemistry, cells_V: readonly number[]): number =>
   Math.max(...cells_V.map(cell_V => Math.abs(cell_V - storage_V.value)))
-
 const othersFlat = (chemistry: Chemistry): readonly Chemistry[] =>
   chemistries.filter(other => other.name !== chemistry.name && isFlat(other))
 

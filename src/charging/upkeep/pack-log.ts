@@ -67,7 +67,6 @@ function resistanceOver(readings: readonly number[]): ResistanceOver | undefined
 }
 
 const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b)
-
 const order: readonly Condition[] = ['healthy', 'ageing', 'retire']
 
 /** The worse of conditions; healthy where there is no sign. */

@@ -43,5 +43,4 @@ export async function drawPng(chart: Chart, theme: Theme = 'light'): Promise<Buf
 }
 
 const escapes: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;' }
-
 const escapeXml = (text: string): string => drawable(text).replace(/[&<>]/g, found => escapes[found] as string)

@@ -10,7 +10,6 @@ import { type Colours, dashes, nth, symbols } from './theme.ts'
 
 const sideOfAxis_px = 58
 const sideOfNothing_px = 18
-
 export const linesHeight_px = 300
 
 export function linesOption(chart: LineChart, colours: Colours): EChartsCoreOption {

@@ -13,7 +13,6 @@ const zeroWidthSpace = '\u200B'
 /** One line without what XML 1.0 cannot hold, and harmless to the renderer; looks as `text` does. */
 export const drawable = (text: string): string =>
   text.toWellFormed().replace(notInXml, ' ').trim().replace(inherited, `$&${zeroWidthSpace}`)
-
 const thin = /[ \u00A0\u202F.,:;'|iljI]/
 const narrow = /[!()[\]ftr]/
 const wide = /[mwMW%@—→]|[\u0530-\u1FFF\u2300-\u{10FFFF}]/u

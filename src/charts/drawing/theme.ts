@@ -45,7 +45,6 @@ export const colours: Readonly<Record<Theme, Colours>> = {
 
 /** Tells series apart where colour does not: solid, dashed, dotted, dash-dot. */
 export const dashes: readonly (readonly number[] | 'solid')[] = ['solid', [7, 4], [2, 3], [9, 3, 2, 3]]
-
 export const symbols: readonly string[] = ['circle', 'diamond', 'rect', 'triangle']
 
 /** The `index`th of a list that starts again at its end. */

@@ -96,7 +96,6 @@ const groupsOf = ({ bars }: TimelineChart): string[] => [
 
 const rowNames_px = ({ rows }: TimelineChart): number =>
   Math.min(widestRowName_px, Math.max(20, ...rows.map(row => textWidth(drawable(row), smallFont_px)))) + 20
-
 const top_px = (chart: TimelineChart): number =>
   titleHeight_px(chart) + legendHeight_px(groupsOf(chart)) + (chart.marks ? 24 : 8)
 

@@ -112,9 +112,7 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
 
 /** Only the asker will see the answer, though others are in the channel. */
 const alone = (occasion: Occasion): Occasion => ({ ...occasion, place: { ...occasion.place, direct: true } })
-
 const unknownButton = (locale: Locale): Reply => problemReply('', earlierButton(locale), noQuestionBehind, locale)
-
 const publicOnly = (locale: Locale): Reply =>
   problemReply('', privateQuestion(locale), onlyModerators(privateOption), locale)
 

@@ -4,7 +4,6 @@ import type { LocalizationMap } from 'discord.js'
 
 /** For a locale, the English text and its translation: { de: { time: 'dauer' } }. */
 export type Localizations = Readonly<Record<string, Readonly<Record<string, string>>>>
-
 export const localizations: Localizations = {}
 
 /** The translations of one text, or undefined where there is none. */

@@ -18,7 +18,6 @@ export type SlashCommand = RESTPostAPIChatInputApplicationCommandsJSONBody
 
 /** Every slash command has it besides its own options. */
 export const privateOption = 'private'
-
 const longestDescription = 100
 
 /** Two-word names become subcommands. Throws an Error where a name is both a command and a family. */
@@ -41,7 +40,6 @@ function families(commands: readonly Entry[]): Map<string, Entry[]> {
 }
 
 const lastWord = (name: string): string => name.split(' ')[1] ?? name
-
 const familySummary = (members: readonly Entry[]): string => members.map(({ name }) => lastWord(name)).join(', ')
 
 function subcommand(member: Entry, locale: Locale, table: Localizations): APIApplicationCommandSubcommandOption {

@@ -21,7 +21,6 @@ export const questionsBehind = ({ question, followUps }: Reply): string[] => [
 
 /** Where there is no verdict and no figure, as in help, the working is the answer: it is shown at once. */
 export const isAllWorking = ({ verdict, figures }: Reply): boolean => verdict === undefined && figures.length === 0
-
 export type ButtonRow = APIActionRowComponent<APIButtonComponentWithCustomId>
 
 export function buttonRows(reply: Reply, view: View, ids: QuestionIds): ButtonRow[] {

@@ -15,7 +15,6 @@ const longestHeadline = 3500
 const roomForTellings = 500
 /** Fits a field together with its bullet. */
 const longestLine = 1000
-
 const colours: Readonly<Record<Verdict, number>> = { go: 0x2e7d32, 'go with care': 0xf9a825, 'do not charge': 0xc62828 }
 const plainColour = 0x546e7a
 

@@ -8,9 +8,7 @@ export type ServerName = (serverId: string) => string | undefined
 
 /** Whoever may delete others' messages or change the server may change what the club shares. */
 const moderating = [PermissionsBitField.Flags.ManageMessages, PermissionsBitField.Flags.ManageGuild]
-
 export const moderates = (permissions: bigint): boolean => new PermissionsBitField(permissions).any(moderating)
-
 export const idOf = (snowflake: string): string => `discord:${snowflake}`
 
 export function server(serverId: string, nameOf: ServerName): Community {

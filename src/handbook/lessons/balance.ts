@@ -13,7 +13,6 @@ import { lessonData } from '../teaching/lesson.ts'
 const example = packOf({ chemistry: lipo, series: 4, capacity_Ah: 1.5 })
 const exampleCells_V = [3.82, 3.83, 3.75, 3.83]
 const exampleBalance_A = 0.2
-
 const doing = ['charge', 'balance', 'balance first', 'never'] as const
 export type Doing = (typeof doing)[number]
 

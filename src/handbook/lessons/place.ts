@@ -10,12 +10,10 @@ import { lessonData } from '../teaching/lesson.ts'
 
 const large = packOf({ chemistry: lipo, series: 6, capacity_Ah: 1.3 })
 const coldExample_C = 5
-
 const goodPlaces = ['concrete', 'stone', 'tray'] as const
 const badPlaces = ['car seat', 'carpet', 'bed', 'fuel', 'case', 'roof', 'shopping'] as const
 export type GoodPlace = (typeof goodPlaces)[number]
 export type BadPlace = (typeof badPlaces)[number]
-
 const doing = ['charge', 'wait', 'never'] as const
 export type Doing = (typeof doing)[number]
 
@@ -30,7 +28,6 @@ export type Mark = keyof typeof marks | 'sound'
 
 /** What passes when the pack comes to the temperature of the room. */
 const passing: readonly RuleKey[] = ['tooCold', 'tooHot']
-
 const bands = lipo.temperatureBands.value
 /** Where cells take a charge, and how fast in the cold. */
 export const warmth = {
@@ -88,7 +85,6 @@ export const place = lessonData({
 
 /** So near an answer need only be, in A. */
 export const least_A = 0.01
-
 const drawnLipo = (draw: Draw) =>
   packOf({ chemistry: lipo, series: draw.int(2, 6), capacity_Ah: drawnCapacity_Ah(draw) })
 

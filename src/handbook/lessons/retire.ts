@@ -18,10 +18,8 @@ const cycles = (first_Ah: number, now_Ah: number): ChargeNote[] =>
   }))
 
 const conditions: readonly Condition[] = ['healthy', 'ageing', 'retire']
-
 const chargings = ['usual', 'careful', 'gone'] as const
 export type Charging = (typeof chargings)[number]
-
 const goodWays = ['hand in', 'tape'] as const
 const badWays = ['rubbish', 'pierce', 'burn', 'spare', 'paper bin'] as const
 export type GoodWay = (typeof goodWays)[number]

@@ -7,7 +7,6 @@ import { drawnPack, packOf } from '../teaching/drawn.ts'
 import { lessonData } from '../teaching/lesson.ts'
 
 const example = packOf({ chemistry: lipo, series: 4, capacity_Ah: 1.5 })
-
 const ways = ['charge', 'discharge', 'stay'] as const
 export type Way = (typeof ways)[number]
 

@@ -7,7 +7,6 @@ import { joined, type Text } from '../../ground/text.ts'
 
 /** What a danger lies in: the people, the pack, how or where it is charged; or it is put right first. */
 type Group = 'people' | 'pack' | 'way' | 'place' | 'first'
-
 const groups: readonly Group[] = ['people', 'pack', 'way', 'place', 'first']
 
 const inShort = ({ say }: Locale): Readonly<Record<Danger, readonly [Group, Text]>> => ({

@@ -11,7 +11,6 @@ import type { Lines, Met } from './lines.ts'
 import { traitWords } from './traits.words.ts'
 
 type AnyWords = Readonly<Record<string, (met: Met) => Lines>>
-
 const made = new WeakMap<Locale, AnyWords>()
 
 function wordsIn(locale: Locale): AnyWords {

@@ -10,13 +10,9 @@ import type { Pack } from '../../charging/things/pack.ts'
 import type { Draw } from './draw.ts'
 
 const capacities_mAh = [450, 650, 850, 1000, 1300, 1500, 1800, 2200, 3000, 4000, 5000] as const
-
 export const packOf = (parts: Pick<Pack, 'chemistry' | 'series' | 'capacity_Ah'>): Pack => ({ parallel: 1, ...parts })
-
 export const drawnChemistry = (draw: Draw): Chemistry => draw.pick(chemistries)
-
 export const drawnCapacity_Ah = (draw: Draw): number => draw.pick(capacities_mAh) / 1000
-
 export const drawnPack = (draw: Draw, chemistry: Chemistry = drawnChemistry(draw)): Pack =>
   packOf({ chemistry, series: draw.int(2, 6), capacity_Ah: drawnCapacity_Ah(draw) })
 

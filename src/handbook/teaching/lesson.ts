@@ -23,7 +23,6 @@ export interface DrawnChoice<C> {
 
 // biome-ignore lint/suspicious/noExplicitAny: what is chosen among differs from question to question.
 export type Drawn = DrawnQuantity | DrawnChoice<any>
-
 export type Questions = Readonly<Record<string, (draw: Draw, house: HouseLimits) => Drawn>>
 
 /** What is computed for a lesson. Keys are kept with a person's progress, so they never change. */

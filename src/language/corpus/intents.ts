@@ -55,7 +55,5 @@ export const commandIntents = [
  * question before, or an addition to it. smalltalk and notours are answered without charging.
  */
 export const otherIntents = ['handbook', 'trouble', 'amend', 'smalltalk', 'notours'] as const
-
 export const intents = [...commandIntents, ...otherIntents] as const
-
 export type Intent = (typeof intents)[number]

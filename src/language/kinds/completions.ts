@@ -4,7 +4,6 @@ import { chemistryNames } from '../things/chemistry.ts'
 
 /** No surface shows more. */
 export const mostCompletions = 25
-
 const capacities_mAh = [300, 450, 550, 650, 720, 850, 1000, 1300, 1500, 2200, 2600, 3000, 4000, 5000]
 const usualPacks = [
   '1S 550 LiHV',

@@ -10,7 +10,6 @@ export type DropLimit =
   | { readonly kind: 'share'; readonly share: number }
 
 const suggestions = ['3%', '0.3V', '5%', '0.5V'] as const
-
 const shareRange = { phrase: shareOfVolts, min: 0.001, max: 0.5, example: '3%' }
 const voltsRange = { phrase: dropInVolts, min: 0.01, max: 20, example: '0.3V' }
 

@@ -58,7 +58,6 @@ function listOf(text: string, { listed, example }: ListWords, readOne: (token: s
 const bare = /^[+-]?[\d.,]+$/
 /** The unit of a bare numeral is the list's. */
 const withUnit = (token: string, unit: string): string => (bare.test(token) ? `${token}${unit}` : token)
-
 const cellRange = { phrase: voltsOfCell, max: 10, example: '3.82V' }
 
 export const cellVoltsKind = plainReader<readonly number[]>(

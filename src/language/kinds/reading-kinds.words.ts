@@ -26,18 +26,14 @@ export const moreCellsThan =
 export const voltsOfCell: Said = ({ say }) => say`volts of one cell`
 export const cutoffOfCell: Said = ({ say }) => say`a cutoff of one cell`
 export const resistanceOfCell: Said = ({ say }) => say`a resistance of one cell`
-
 export const notACondition: Said = ({ say }) => say`I cannot read that as when the cells were measured.`
 export const restOrFull: Said = ({ say }) =>
   say`rest (half an hour after any use) or full (at the end of a charge)`
-
 export const notALoad: Said = ({ say }) =>
   say`I cannot read that as a load and the volts of the pack under it.`
 export const ampsAndVolts: Said = ({ say }) => say`amps and pack volts, or rest and pack volts`
-
 export const shareOfVolts: Said = ({ say }) => say`a share of the voltage`
 export const dropInVolts: Said = ({ say }) => say`a drop in volts`
-
 export const notAScale: Said = ({ say }) => say`That is no scale factor that I know of.`
 
 export const scaleRange =

@@ -13,7 +13,6 @@ for (const [concept, words] of Object.entries(conceptWords)) {
 
 /** Shorter words are too near to others. */
 const shortestSlip = 6
-
 const most = 5000
 const known = new Map<string, readonly string[]>()
 

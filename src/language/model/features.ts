@@ -91,7 +91,6 @@ function acrossFeatures(clauses: readonly Clause[], emit: Emit): void {
 }
 
 const across = hashOf('across')
-
 const aboutOf = (word: string): readonly string[] => (word.startsWith('#') ? [word] : conceptsOf(word))
 
 /** Words and what they are about, alone and with the next; `role` keeps the asking clauses apart. */

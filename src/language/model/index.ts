@@ -39,7 +39,6 @@ export function intentsOf(
 
 /** Whether members of a club write this word, or it tells something of the trade. */
 export const isKnownWord = (word: string): boolean => isKnown(lookedUp(word))
-
 const isKnown = (word: string): boolean =>
   placeIn(model().words, hashOf(word)) >= 0 || conceptsOf(word).length > 0
 

@@ -7,6 +7,5 @@ const word = /(?<![\p{L}\d])\p{L}[\p{L}']*(?![\p{L}\d])/gu
 
 /** As a word is looked up: in lower case, without accents and apostrophes. */
 export const lookedUp = (text: string): string => folded(text).replaceAll("'", '')
-
 export const wordsOf = (text: string): readonly string[] =>
   (plainText(text.slice(0, longestText)).match(word) ?? []).map(lookedUp)

@@ -14,7 +14,6 @@ export const weekdays = [
   'sunday',
 ] as const
 const relative = ['today', 'tonight', 'tomorrow'] as const
-
 export type Day = (typeof weekdays)[number] | (typeof relative)[number]
 
 export interface Clock {

@@ -31,7 +31,6 @@ export interface Dimension {
 
 const ten = (exponent: number, ...names: string[]): Record<string, Unit> =>
   Object.fromEntries(names.map(name => [name, { exponent }]))
-
 const times = (factor: number, ...names: string[]): Record<string, Unit> =>
   Object.fromEntries(names.map(name => [name, { exponent: 0, factor }]))
 

@@ -11,7 +11,6 @@ const wanted: Wanted = { expected: durationRange, example: '1h20' }
 
 /** Of each part of a duration, in s. */
 const lengths = { weeks: 604_800, days: 86_400, hours: 3600, minutes: 60, seconds: 1 }
-
 const part = (name: keyof typeof lengths, units: string): string =>
   String.raw`(?:(?<${name}>\d+(?:[.,]\d+)*) ?(?:${units}))?`
 const whole = new RegExp(

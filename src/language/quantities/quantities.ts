@@ -83,7 +83,6 @@ export function readCount(text: string, range: WholeNumberRange = {}): number {
 }
 
 export const writeCount: Writer = value => String(value)
-
 const crossSection =
   /^(\d+(?:[.,]\d+)?|[.,]\d+) ?(?:mm(?:2|²|\^2)|sq\.? ?mm|square (?:mm|millimet(?:re|er)s?))$/i
 

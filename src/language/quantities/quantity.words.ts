@@ -50,21 +50,14 @@ export const wholeNumber =
     locale.say`${phrase(locale)}, a whole number from ${count(locale, min)} to ${count(locale, max)}`
 
 const count = ({ show }: Parameters<Said>[0], value: number): Text => show.number(value, 0)
-
 export const numberOfPacks: Said = ({ say }) => say`a number of packs`
-
 export const notAGauge: Said = ({ say }) => say`I cannot read that as a wire gauge.`
-
 export const gaugeRange: Said = ({ say }) =>
   say`an American wire gauge from 0 to 40, or a cross-section in mm²`
-
 export const durationRange: Said = ({ say }) => say`a duration from 1 s to 168 h`
-
 export const durationOutside: Said = ({ say }) => say`That duration is outside the range I work with.`
-
 export const colonUnclear: Said = ({ say }) =>
   say`A colon could part hours from minutes or minutes from seconds.`
-
 export const notADuration: Said = ({ say }) => say`I cannot read that as a duration.`
 
 export const fahrenheitIs =
@@ -78,5 +71,4 @@ export const gaugeTaken =
     say`${own(typed)} is taken for AWG ${show.number(gauge, 0)}, the next thinner`
 
 export const notAClock: Said = ({ say }) => say`I cannot read that as a time of day.`
-
 export const aTimeOfDay: Said = ({ say }) => say`a time of day, a weekday or both`

@@ -12,7 +12,6 @@ export const pointAndNoThousands =
     locale.say`${expected(locale)}, with a point for decimals and nothing for thousands`
 
 export const notOneNumber: Said = ({ say }) => say`That is not one number.`
-
 export const onlyPlainDecimals: Said = ({ say }) => say`Only plain decimal numbers are read here.`
 
 export const cannotPlace =
@@ -31,7 +30,6 @@ export const listOrRange =
     say`at most ${show.number(most, 0)} values, or a range with an increment`
 
 export const backwards: Said = ({ say }) => say`That range runs backwards or is empty.`
-
 export const smallerFirst: Said = ({ say }) => say`the smaller value first`
 
 /** What is listed, in the plural. */

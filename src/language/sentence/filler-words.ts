@@ -14,7 +14,6 @@ why will with without work works would yet you your
 `
 
 const known = new Set(fillers.trim().split(/\s+/))
-
 export const isFiller = (word: string): boolean => known.has(word)
 
 /** Words that may stand between a preposition and what it belongs to: "from a PD 65W", "of my 3S 720 LiHV". */

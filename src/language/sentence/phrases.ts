@@ -40,10 +40,8 @@ const cues = new Set(
   'from to at on with until till by using off out for is in shows says reads measures'.split(' '),
 )
 const levelCues = new Set(['from', 'to', 'at', 'until', 'till', 'is', 'shows', 'says', 'reads', 'measures'])
-
 const quantity = (dimension: DimensionName) => (scan: Scanner) => takeQuantity(scan, dimension) !== undefined
 const pattern = (regex: RegExp) => (scan: Scanner) => scan.take(regex) !== undefined
-
 const wholePack = String.raw`\d+ ?s(?:\d+p)? \d+(?:[.,]\d+)?(?: ?m?ah)?(?= |$)`
 const count = new RegExp(
   String.raw`(?:\d{1,3}|${countWords.join('|')})(?: ?x(?![\p{L}\d])|(?= (?:of|packs?|batter(?:y|ies)|more)(?!\p{L}))|(?= ${wholePack}))` +
@@ -97,7 +95,6 @@ const nouns: readonly (readonly [string, (scan: Scanner) => boolean])[] = [
 
 /** No command has so many options; the limit also bounds the work that a sentence can ask for. */
 const mostPhrases = 20
-
 export const nounKinds: readonly string[] = ['level', 'cell volts', ...nouns.map(([kind]) => kind)]
 
 /** Throws a Problem for a number that belongs to nothing: it is never dropped in silence. */

@@ -4,9 +4,7 @@ import type { Said } from '../../ground/locale.ts'
 
 export const aCharger: Said = ({ say }) =>
   say`a charger: the currents it offers, then what else you know (power, cells, input volts)`
-
 export const lacksCurrents: Said = ({ say }) => say`That charger lacks its currents.`
-
 export const neitherCutoffNorInput: Said = ({ say }) =>
   say`That voltage is neither a cutoff per cell nor an input range.`
 
@@ -27,9 +25,7 @@ export const inputPhrase: Said = ({ say }) => say`an input voltage`
 export const balancePhrase: Said = ({ say }) => say`a balance current`
 export const efficiencyPhrase: Said = ({ say }) => say`an efficiency`
 export const incrementPhrase: Said = ({ say }) => say`an increment`
-
 export const incrementTooWide: Said = ({ say }) => say`The increment is wider than the range.`
-
 export const rangeAndIncrement: Said = ({ say }) =>
   say`a range of currents and the increment between two settings`
 

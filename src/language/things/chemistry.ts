@@ -11,7 +11,6 @@ export const chemistryNames: readonly string[] = chemistries.map(({ name }) => n
 
 /** All of them as a choice: "one, another or a third". */
 export const anyChemistry: string = `${chemistryNames.slice(0, -1).join(', ')} or ${chemistryNames.at(-1)}`
-
 const bare = (written: string): string => written.toLowerCase().replace(/[ -]/g, '')
 
 const spellings: readonly (readonly [string, Chemistry])[] = chemistries.flatMap(chemistry =>

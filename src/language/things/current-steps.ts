@@ -17,7 +17,6 @@ import {
 
 /** Chargers set by a range step by this much: common practice. */
 const usualIncrement_A = 0.1
-
 const incrementWord = /,? (?:by|in|in steps of|steps? of|steps?) /iuy
 const stepsWord = / steps?(?!\p{L})/iuy
 

@@ -4,7 +4,6 @@ import type { Said } from '../../ground/locale.ts'
 
 export const aSource: Said = ({ say }) =>
   say`a USB PD supply, volts with amps or watts, a vehicle outlet, a power bank or a battery`
-
 export const unknownKind: Said = ({ say }) => say`I cannot tell what kind of source that is.`
 export const lacksVoltsAndAmps: Said = ({ say }) => say`That source lacks its volts and amps.`
 export const lacksCurrentOrPower: Said = ({ say }) => say`That source lacks its current or power.`
@@ -13,19 +12,15 @@ export const needsFuse: Said = ({ say }) => say`I need the rating of the outlet'
 export const notOneOutlet: Said = ({ say }) => say`That does not add up to one vehicle outlet.`
 export const needsWattHours: Said = ({ say }) => say`I need the watt-hours on the power bank.`
 export const notOnePowerBank: Said = ({ say }) => say`That does not add up to one power bank.`
-
 export const needsSupplyBehind: Said = ({ say }) =>
   say`That feeds no charger by itself: I need the supply that stands between them.`
-
 export const needsBatteryBehind: Said = ({ say }) =>
   say`A panel gives what the sun gives: I need the battery or power bank that it fills.`
-
 export const supplyPhrase: Said = ({ say }) => say`a supply voltage`
 export const powerPhrase: Said = ({ say }) => say`watts and volts that make a current`
 export const capacityPhrase: Said = ({ say }) => say`a source's capacity`
 export const leadRestPhrase: Said = ({ say }) => say`a lead-acid resting voltage`
 export const usbPdPhrase: Said = ({ say }) => say`a USB PD power`
-
 export const asPowerDelivery: Said = ({ say }) =>
   say`a USB-C supply named by its watts is read as USB Power Delivery`
 
@@ -57,7 +52,5 @@ export const countedAt =
     say`the power bank's mAh are counted at ${show.voltage(volts)}, the voltage of its cells`
 
 export const wattHoursCount: Said = ({ say }) => say`the power bank's watt-hours count, its mAh are not used`
-
 export const onlyInPercent: Said = ({ say }) => say`How full a power bank is can only be told in percent.`
-
 export const aPercentage: Said = ({ say }) => say`a percentage`

@@ -4,20 +4,13 @@ import type { Said } from '../../ground/locale.ts'
 
 export const startWanted: Said = ({ say }) =>
   say`volts per cell, pack volts, a percentage, full, storage or empty`
-
 export const goalWanted: Said = ({ say }) => say`full, storage, volts per cell, pack volts or a percentage`
-
 export const socPhrase: Said = ({ say }) => say`a state of charge`
-
 export const notALevel: Said = ({ say }) => say`I cannot read that as a state of charge.`
-
 export const voltsOrPercent: Said = ({ say }) => say`That number could be volts or a percentage.`
-
 export const cannotEndEmpty: Said = ({ say }) => say`A charge cannot end at empty.`
-
 export const tooLittleTold: Said = ({ say }) =>
   say`That tells too little: the volts of its cells decide whether it may be charged.`
-
 export const voltsOfLowest: Said = ({ say }) => say`volts per cell at rest, of the lowest cell`
 
 export const asPerCell =
@@ -57,10 +50,7 @@ export const voltsUpTo =
       : say`volts per cell up to ${show.voltage(cell_V)}, or pack volts up to ${show.voltage(pack_V)}`
 
 export const cellOrPack: Said = ({ say }) => say`That could be the volts of one cell or of the whole pack.`
-
 export const sayWhich: Said = ({ say }) => say`the volts with "per cell" or "pack" behind them`
-
 export const packOrSupply: Said = ({ say }) => say`Those volts could be the pack's or those of a supply.`
-
 export const packOrAmps: Said = ({ say }) =>
   say`"pack" behind the volts, or the amps right behind those of a supply`

@@ -6,13 +6,10 @@ import type { MatrixClient } from 'matrix-js-sdk'
 const directType = 'm.direct'
 /** The community that a room belongs to since an upgrade, by the room's id. */
 const movedType = 'chargehand.moved_rooms'
-
 type Direct = Readonly<Record<string, readonly string[]>>
 type Moved = Readonly<Record<string, string>>
-
 export const isNotedDirect = (client: MatrixClient, roomId: string): boolean =>
   Object.values(read<Direct>(client, directType)).some(rooms => rooms.includes(roomId))
-
 export const directRoomWith = (client: MatrixClient, person: string): string | undefined =>
   read<Direct>(client, directType)[person]?.at(-1)
 
@@ -24,7 +21,6 @@ export async function noteDirect(client: MatrixClient, person: string, roomId: s
 /** The room whose id stands for the community of `roomId`: itself, or the first before its upgrades. */
 export const firstRoomOf = (client: MatrixClient, roomId: string): string =>
   read<Moved>(client, movedType)[roomId] ?? roomId
-
 export const isNotedMove = (client: MatrixClient, roomId: string): boolean =>
   Object.hasOwn(read<Moved>(client, movedType), roomId)
 

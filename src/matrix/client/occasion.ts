@@ -7,7 +7,6 @@ import { isDirect, moderates, spaceOf } from './room-facts.ts'
 
 /** Room, event and user ids, made unique across surfaces. */
 export const idOf = (matrixId: string): string => `matrix:${matrixId}`
-
 export const matrixIdOf = (id: string): string => id.replace(/^matrix:/, '')
 
 export function occasionOf(client: MatrixClient, room: Room, sender: string): Occasion {

@@ -5,7 +5,6 @@ import type { Cursor, Database, ObjectStore, Request, Transaction } from './inde
 import { type Change, valueBytes } from './key-file.ts'
 
 export type Write = (changes: readonly Change[]) => void
-
 const changesOf = new WeakMap<Transaction, Change[]>()
 const upgradeOf = new WeakMap<Database, Change[]>()
 const writerOf = new WeakMap<Database, Write>()

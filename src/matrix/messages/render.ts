@@ -27,7 +27,6 @@ const most_bytes = 20_000
 /** What a person reacts with, and the words that do the same in a reply. */
 export const showWorking = { reaction: '➕', words: 'show working' }
 export const hideWorking = { reaction: '➖', words: 'hide working' }
-
 const usual: RenderRules = { prefix: '!charge', working: false }
 
 /** Shares of the working and of the other lists that are kept, tried in turn until the message fits. */

@@ -11,6 +11,5 @@ interface Wish {
 
 export const showHint = ({ reaction, words }: Wish, { say, own }: Locale): Text =>
   say`To show the working, react with ${own(reaction)} or reply "${own(words)}".`
-
 export const hideHint = ({ reaction, words }: Wish, { say, own }: Locale): Text =>
   say`To hide the working, react with ${own(reaction)} or reply "${own(words)}".`

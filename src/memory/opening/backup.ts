@@ -10,7 +10,6 @@ import { migrationsDone } from './migrate.ts'
 const headSchema = z.object({ backupOf: z.literal('chargehand memory'), migrations: z.array(z.string()).min(1) })
 const rowSchema = z.object({ table: z.string(), row: z.record(z.string(), z.json()) })
 const endSchema = z.object({ rows: z.number() })
-
 type TableName = keyof Tables & string
 
 /** Rows to an insert: far below what either database takes in one statement. */

@@ -86,7 +86,6 @@ export function answerMemory(db: Database): AnswerMemory {
 }
 
 const keyOf = (title: string): string => title.normalize('NFC').toLowerCase()
-
 type Row = Selectable<Tables['answers']>
 
 const toRow = ({ card, ...answer }: StandardAnswer): Row => ({

@@ -76,7 +76,6 @@ export function kitMemory(db: Database): KitMemory {
 
 export const entriesOf = (db: Database, { scope, id }: Owner) =>
   db.selectFrom('kit').selectAll().where('scope', '=', scope).where('owner', '=', id)
-
 const deletion = (db: Database, { scope, id }: Owner) =>
   db.deleteFrom('kit').where('scope', '=', scope).where('owner', '=', id)
 

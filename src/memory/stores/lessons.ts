@@ -42,7 +42,6 @@ export function lessonMemory(db: Database): LessonMemory {
 
 export const pendingOf = (db: Database, person: string) =>
   db.selectFrom('lesson_pending').selectAll().where('person', '=', person)
-
 export const learnedBy = (db: Database, person: string) =>
   db.selectFrom('lesson_learned').selectAll().where('person', '=', person)
 

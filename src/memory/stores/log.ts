@@ -43,7 +43,6 @@ export function logMemory(db: Database): LogMemory {
 
 export const chargesOf = (db: Database, { scope, id }: Owner) =>
   db.selectFrom('log').selectAll().where('scope', '=', scope).where('owner', '=', id)
-
 type Row = Selectable<Tables['log']>
 
 const toRow = ({ id, owner, name, notation, at, ...note }: NotedCharge): Row => ({

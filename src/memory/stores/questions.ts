@@ -6,7 +6,6 @@ import type { QuestionMemory } from '../memory.ts'
 
 /** 96 bits of SHA-256 in 16 URL-safe characters. */
 const idOf = (question: string): string => createHash('sha256').update(question).digest('base64url').slice(0, 16)
-
 const dayOf = (time: Date): string => time.toISOString().slice(0, 10)
 
 export function questionMemory(db: Database): QuestionMemory {

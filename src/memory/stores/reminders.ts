@@ -60,7 +60,6 @@ export function reminderMemory(db: Database): ReminderMemory {
 
 export const remindersOf = (db: Database, person: string) =>
   db.selectFrom('reminders').selectAll().where('person', '=', person)
-
 type Row = Selectable<Tables['reminders']>
 
 const toRow = ({ setAt, dueAt, ...reminder }: Reminder): Row => ({

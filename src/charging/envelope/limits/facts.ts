@@ -87,7 +87,6 @@ export const unitOf = {
 } as const satisfies Readonly<Record<string, Unit>>
 
 export type FactName = keyof typeof unitOf
-
 export type Facts = { readonly [K in FactName]?: number | undefined }
 
 /** Facts, and the bounds that some limits come from. */

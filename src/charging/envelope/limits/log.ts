@@ -8,7 +8,6 @@ import { above, below, cells, type Limits, saidBy } from './row.ts'
 
 /** The number itself breaks the limit too. */
 const reached = (times: number): number => times - 1e-9
-
 const mostCharge_A = ({ situation: { pack } }: Known) =>
   pack && (pack.labelRate_C ?? pack.chemistry.highestRate_C.value) * pack.capacity_Ah * (1 + 1e-9)
 

@@ -5,7 +5,6 @@ import { above, cells, charging, type Limits, ofCell, saidBy } from './row.ts'
 
 /** Above full, in V: beyond it a cell is a danger by itself. */
 const hazard_V = 0.05
-
 const tolerance = saidBy(trimTolerance_V)
 
 /** Most pressing first within a weight. */

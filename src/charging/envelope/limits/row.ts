@@ -22,7 +22,6 @@ export interface Limit<W extends Weight = Weight> extends Rule<W> {
 }
 
 export type Limits = Readonly<Record<string, Limit>>
-
 type Than = number | ((known: Known) => number | undefined)
 
 const row =
@@ -48,7 +47,6 @@ export const besides = <L extends Limit>(limit: L): L => ({ ...limit, besides: t
 
 /** It speaks of all that was asked for together. */
 export const ofAll = <L extends Limit>(limit: L): L => ({ ...limit, ofAll: true })
-
 export const always: readonly Act[] = ['charge', 'drain', 'store', 'carry', 'board', 'look']
 export const charging: readonly Act[] = ['charge', 'board']
 
@@ -60,5 +58,4 @@ export const ofCell =
 
 export const saidBy = ({ standing, source }: Provenance): string =>
   standing === undefined ? source : `${standing}: ${source}`
-
 export const cells = 'cell datasheets'

@@ -32,7 +32,6 @@ const named: ReadonlyMap<string, string> = new Map(
   ).flatMap(([text, phrases]) => phrases.split(', ').map(phrase => [phrase, text] as const)),
 )
 const phrases = phrasesOf(named.keys())
-
 const cues = wordSet('from to at is are till until its was now came be them it all up down "s and or')
 /** Behind these words a full or flat thing is another one. */
 const otherThing = wordSet(

@@ -7,10 +7,8 @@ import type { Family, Found, Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'
 
 const longestWritten_s = 7 * 86_400
-
 const timeAt = (sentence: Sentence, at: number): Measure | undefined =>
   sentence.measures[at]?.find(({ dimension }) => dimension === 'time')
-
 const likelyMinutes = wordSet('in for takes take took after within another about only last every')
 
 export const findDurations: Family = sentence => {

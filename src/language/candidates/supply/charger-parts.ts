@@ -153,7 +153,6 @@ function inputAt(sentence: Sentence, at: number, draft: ChargerDraft): number | 
 
 /** Its watts or its currents are told. */
 export const isDefinite = (draft: ChargerDraft): boolean => draft.power_W !== undefined || hasCurrents(draft)
-
 const least_A = 0.1
 
 /** In notation; a single current is the most of a charger that people set in small steps. Empty where nothing is told. */

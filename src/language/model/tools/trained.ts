@@ -13,7 +13,6 @@ import { learn } from './learner.ts'
 /** Learned from these; its temperature is not set. */
 export const modelOf = (examples: readonly Example[]): Model =>
   condensed(learn(examples, intents.length), sharedWords(examples), intents.length)
-
 export const guessedBy = (model: Model, examples: readonly Example[]): readonly Guessed[] =>
   examples.map(example => ({ example, scores: scoresOf(model, example.text, candidatesOf(example.text)) }))
 
