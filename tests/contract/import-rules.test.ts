@@ -40,9 +40,6 @@ const layers: readonly (readonly string[])[] = [
 ]
 const layerOf = (path: string): number => layers.findIndex(folders => folders.some(folder => path.startsWith(folder)))
 
-/** Trainers, and what only they and tests read. */
-const isTool = (path: string): boolean => /\/tools\//.test(path)
-
 /** Files that import more than types from there. */
 const valuesFrom = (target: string): readonly string[] =>
   sources
@@ -104,6 +101,10 @@ describe('import rules', () => {
     expect(offences('', (to, from) => to.endsWith('.ts') && layerOf(to) > layerOf(from))).toEqual([])
   })
 
+  it('what runs imports no test, no trainer and no writer of pages', () => {
+    expect(offences('', to => /^(?:tests|training|docs)\//.test(to))).toEqual([])
+  })
+
   it('the charging core imports only itself', () => {
     expect(offences('src/charging/', to => !to.startsWith('src/charging/'))).toEqual([])
   })
@@ -116,8 +117,7 @@ describe('import rules', () => {
   it('core, language and handbook know no clock, locale of the system, file or environment', () => {
     const impure = /\bDate\.now\b|new Date\(\)|\bprocess\.|toLocale|Math\.random|console\.|from 'node:/
     const pure = sources.filter(({ path }) => /^src\/(ground|charging|language|handbook)\//.test(path))
-    expect(pure.filter(({ path, text }) => !isTool(path) && impure.test(text)).map(({ path }) => path)).toEqual([])
-    expect(offences('', (to, from) => isTool(to) && !isTool(from))).toEqual([])
+    expect(pure.filter(({ text }) => impure.test(text)).map(({ path }) => path)).toEqual([])
   })
 
   it.each([

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import { commandIntents } from '../../../src/language/corpus/intents.ts'
-import { authors, messagesOf } from '../../../src/language/corpus/tools/read-corpus.ts'
+import { authors, messagesOf } from '../../../training/corpus/read-corpus.ts'
 
 const people = authors.map(author => ({ author, messages: messagesOf(author) }))
 const everything = people.flatMap(({ messages }) => messages)

@@ -1,6 +1,6 @@
 // Examples as rows of numbers, for the learner.
 
-import { length, placeIn } from '../model.ts'
+import { length, placeIn } from '../../src/language/model/model.ts'
 import type { Example } from './examples.ts'
 
 export interface Row {

@@ -2,7 +2,7 @@
 
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { heldOut } from '../../corpus/tools/read-corpus.ts'
+import { heldOut } from '../corpus/read-corpus.ts'
 import { allExamples } from './examples.ts'
 import { report } from './report.ts'
 import { fileOf, guessedBy, trained } from './trained.ts'
@@ -10,7 +10,7 @@ import { fileOf, guessedBy, trained } from './trained.ts'
 const examples = allExamples()
 const model = trained(examples)
 const text = fileOf(model)
-writeFileSync(join(import.meta.dirname, '..', 'model.json'), text)
+writeFileSync(join(import.meta.dirname, '../../src/language/model/model.json'), text)
 
 const others = examples.filter(({ person }) => heldOut.has(person))
 console.log(`${model.features.length} features, ${model.weights.length} weights, ${text.length} bytes`)

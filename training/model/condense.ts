@@ -1,9 +1,9 @@
 // What was learned, made small: weights of eight bits, the least of them left out.
 
-import { conceptsOf } from '../concepts.ts'
-import { hashOf } from '../hash.ts'
-import type { Model } from '../model.ts'
-import { wordsOf } from '../words.ts'
+import { conceptsOf } from '../../src/language/model/concepts.ts'
+import { hashOf } from '../../src/language/model/hash.ts'
+import type { Model } from '../../src/language/model/model.ts'
+import { wordsOf } from '../../src/language/model/words.ts'
 import type { Example } from './examples.ts'
 import type { Learned } from './learner.ts'
 

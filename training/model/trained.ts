@@ -1,10 +1,10 @@
 // The model, from the corpus to the last byte.
 
-import { candidatesOf } from '../../candidates/index.ts'
-import { intents } from '../../corpus/intents.ts'
-import { heldOut } from '../../corpus/tools/read-corpus.ts'
-import { type Model, scoresOf } from '../model.ts'
-import { stored } from '../stored.ts'
+import { candidatesOf } from '../../src/language/candidates/index.ts'
+import { intents } from '../../src/language/corpus/intents.ts'
+import { type Model, scoresOf } from '../../src/language/model/model.ts'
+import { stored } from '../../src/language/model/stored.ts'
+import { heldOut } from '../corpus/read-corpus.ts'
 import { condensed, sharedWords } from './condense.ts'
 import type { Example } from './examples.ts'
 import { bestTemperature, type Guessed } from './judged.ts'

@@ -1,9 +1,9 @@
 // What the model learns from: the messages of the corpus, as features and the intents they are marked with.
 
-import { candidatesOf } from '../../candidates/index.ts'
-import { type Intent, intents } from '../../corpus/intents.ts'
-import { authors, furtherMessages, messagesOf } from '../../corpus/tools/read-corpus.ts'
-import { features } from '../features.ts'
+import { candidatesOf } from '../../src/language/candidates/index.ts'
+import { type Intent, intents } from '../../src/language/corpus/intents.ts'
+import { features } from '../../src/language/model/features.ts'
+import { authors, furtherMessages, messagesOf } from '../corpus/read-corpus.ts'
 
 export interface Example {
   /** Who wrote it; those of further messages follow the authors. */

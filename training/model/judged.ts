@@ -1,6 +1,6 @@
 // How well a model reads messages that it did not learn from.
 
-import { sharesOf } from '../model.ts'
+import { sharesOf } from '../../src/language/model/model.ts'
 import type { Example } from './examples.ts'
 
 /** An example with the scores that a model gives it. */

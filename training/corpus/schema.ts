@@ -1,8 +1,8 @@
 // How the messages of the corpus are marked. For the trainer and the tests: nothing reads this at run time.
 
 import { z } from 'zod'
-import { type Danger, dangers } from '../../../charging/situation/dangers.ts'
-import { intents } from '../intents.ts'
+import { type Danger, dangers } from '../../src/charging/situation/dangers.ts'
+import { intents } from '../../src/language/corpus/intents.ts'
 
 /** An intent as the files write it, with dashes for the spaces of a command's name. */
 const intent = z

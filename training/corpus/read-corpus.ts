@@ -6,11 +6,13 @@ import { type FurtherMessage, furtherMessage, type MarkedMessage, markedMessage 
 
 export const authors: readonly number[] = Array.from({ length: 36 }, (_, index) => index + 1)
 
+const corpus = join(import.meta.dirname, '../../src/language/corpus')
+
 /** Whole people that nothing is learned from and no rule looks at: how well people are read is measured on them. */
 export const heldOut: ReadonlySet<number> = new Set([5, 8, 12, 16, 22, 26, 30, 32])
 
 function linesOf(file: string): readonly unknown[] {
-  const text = readFileSync(join(import.meta.dirname, '..', file), 'utf8')
+  const text = readFileSync(join(corpus, file), 'utf8')
   return text
     .trimEnd()
     .split('\n')

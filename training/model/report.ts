@@ -1,7 +1,7 @@
 // What is to be known of a model before it is trusted, as lines of text.
 
-import { type Intent, intents } from '../../corpus/intents.ts'
-import { sharesOf } from '../model.ts'
+import { type Intent, intents } from '../../src/language/corpus/intents.ts'
+import { sharesOf } from '../../src/language/model/model.ts'
 import { fits, type Guessed, hitShare, rankedOf, surprise } from './judged.ts'
 
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`
@@ -18,8 +18,7 @@ export function report(guessed: readonly Guessed[], temperature: number): string
 }
 
 const idle: readonly Intent[] = ['smalltalk', 'notours']
-const isIdle = (intent: number | undefined): boolean =>
-  intent !== undefined && idle.includes(intents[intent] as Intent)
+const isIdle = (intent: number | undefined): boolean => intent !== undefined && idle.includes(intents[intent] as Intent)
 
 /** Real questions taken for idle talk or none of ours, and the other way. */
 function swallowed(guessed: readonly Guessed[]): string {

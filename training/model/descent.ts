@@ -45,8 +45,7 @@ export class Descent {
     const { places, values } = this.#thinned(row)
     this.#guess(places, values)
     const [error, weights, intents] = [this.#error, this.weights, this.#intents]
-    for (let intent = 0; intent < intents; intent += 1)
-      error[intent] = (error[intent] ?? 0) - (target[intent] ?? 0)
+    for (let intent = 0; intent < intents; intent += 1) error[intent] = (error[intent] ?? 0) - (target[intent] ?? 0)
     for (let index = 0; index < places.length; index += 1) {
       const place = places[index] ?? 0
       const start = place * intents
