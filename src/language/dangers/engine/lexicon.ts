@@ -1,0 +1,103 @@
+// Makes a lexicon of concepts ready: which words stand for which, and which sequences of words.
+
+import { Index, type Marked } from './matcher.ts'
+import { Names, patternOf } from './pattern.ts'
+import { Signs, signOf, standingFor } from './signs.ts'
+import type { Word } from './words.ts'
+
+/** Concepts by name; each is a list of patterns with commas between. A pattern may use concepts above its own. */
+export type Concepts = Readonly<Record<string, string>>
+
+export class Lexicon {
+  readonly names = new Names()
+  readonly #stands = new Map<string, Set<number>>()
+  /** Sequences by how deep they stand on other sequences. */
+  readonly #levels: Index<number>[] = []
+  readonly #depths = new Map<string, number>()
+  readonly #signs: Signs
+
+  constructor(concepts: Concepts, ordinary: ReadonlySet<string>) {
+    for (const [name, list] of Object.entries(concepts)) this.#learn(`@${name}`, list)
+    this.#signs = new Signs(this.names, this.#stands, ordinary)
+  }
+
+  /** Reads a pattern on this lexicon. Throws an Error where it names a concept that is not there. */
+  pattern(source: string) {
+    const pattern = patternOf(source, this.names, word => {
+      const sign = signOf(word)
+      if (sign.startsWith('@') && !this.#depths.has(sign))
+        throw new Error(`No concept ${sign} in "${source}"`)
+      if (!sign.startsWith('@')) this.#stand(sign, this.names.id(sign))
+      return sign
+    })
+    return pattern
+  }
+
+  /** Every word of the lists, in its common forms. */
+  listed(): readonly string[] {
+    return [...this.#stands.keys()].filter(word => /^[a-z]+$/.test(word))
+  }
+
+  /** The number of a concept. */
+  concept(name: string): number {
+    const id = this.names.get(`@${name}`)
+    if (id === undefined) throw new Error(`No concept @${name}`)
+    return id
+  }
+
+  /** The signs of the words, and the sequences among them. `deniers` finds which words deny, once the signs are there. */
+  mark(words: readonly Word[], deniers: (marked: Marked) => boolean[]): Marked {
+    const signs = words.map(word => this.#signs.of(word))
+    const sequences = words.map(() => new Map<number, number[]>())
+    const bare: Marked = { words, signs, sequences, denies: words.map(() => false) }
+    for (const { what, from, to } of this.#levels[0]?.find(bare) ?? []) place(sequences, what, from, to)
+    const marked: Marked = { ...bare, denies: deniers(bare) }
+    for (const level of this.#levels.slice(1)) {
+      for (const { what, from, to } of level.find(marked)) place(sequences, what, from, to)
+    }
+    return marked
+  }
+
+  #learn(concept: string, list: string): void {
+    const id = this.names.id(concept)
+    let deepest = 0
+    const sequences: string[] = []
+    for (const source of list.split(',').map(part => part.trim().replace(/\s+/g, ' '))) {
+      if (source === '') continue
+      if (/^[^ #|?]+$/.test(source) && !source.startsWith('@')) this.#stand(signOf(source), id)
+      else if (/^@\S+$/.test(source) && this.#depths.get(source) === 0) this.#inherit(source, id)
+      else sequences.push(source)
+    }
+    for (const source of sequences) {
+      const used = source.match(/@\w+/g) ?? []
+      deepest = Math.max(deepest, 1, ...used.map(name => 1 + (this.#depths.get(name) ?? 0)))
+    }
+    this.#depths.set(concept, deepest)
+    for (const source of sequences) {
+      const level = deepest - 1
+      while (this.#levels.length <= level) this.#levels.push(new Index<number>())
+      this.#levels[level]?.add(this.pattern(source), id)
+    }
+  }
+
+  #stand(sign: string, id: number): void {
+    for (const word of standingFor(sign)) {
+      const there = this.#stands.get(word)
+      if (there === undefined) this.#stands.set(word, new Set([id]))
+      else there.add(id)
+    }
+  }
+
+  /** The words of one concept are words of another too. */
+  #inherit(from: string, to: number): void {
+    const id = this.names.id(from)
+    for (const ids of this.#stands.values()) if (ids.has(id)) ids.add(to)
+  }
+}
+
+function place(sequences: readonly Map<number, number[]>[], id: number, from: number, to: number): void {
+  const here = sequences[from]
+  const ends = here?.get(id)
+  if (ends === undefined) here?.set(id, [to])
+  else if (!ends.includes(to)) ends.push(to)
+}

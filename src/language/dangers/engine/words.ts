@@ -1,0 +1,100 @@
+// A text as words: folded, with where each stands, and where clauses and sentences end.
+
+export interface Word {
+  /** In lower case, without accents and apostrophes; a number as typed, with a point. */
+  readonly w: string
+  readonly start: number
+  readonly end: number
+  /** Its value, of a number. */
+  readonly value?: number
+  /** What stands before it: 0 nothing, 1 the end of a clause, 2 the end of a sentence. */
+  readonly cut: 0 | 1 | 2
+  /** The end of the sentence before it was a question mark. */
+  readonly asked?: boolean
+}
+
+const wordOrNumber = /\d+(?:[.,]\d+)*|[\p{L}\p{M}'’´`]+|[^\s]/gu
+const clauseEnd = /[,;:()[\]–—"“”|/*]/u
+const sentenceEnd = /[.!?…\n]/u
+const marks = /\p{M}/gu
+const quotes = /['’´`]/gu
+
+const special: Readonly<Record<string, string>> = { ß: 'ss', ø: 'o', ł: 'l', æ: 'ae', œ: 'oe' }
+const plainLetters = /^[a-z]+$/
+
+/** In lower case, without accents and apostrophes. */
+export function folded(word: string): string {
+  const low = word.toLowerCase()
+  if (plainLetters.test(low)) return low
+  return low
+    .normalize('NFKD')
+    .replace(marks, '')
+    .replace(quotes, '')
+    .replace(/[ßøłæœ]/gu, letter => special[letter] ?? letter)
+}
+
+/** The words of a text; a unit that clings to its number is a word of its own. Linear in the text. */
+export function wordsOf(text: string): readonly Word[] {
+  const words: Word[] = []
+  let cut: 0 | 1 | 2 = 2
+  let asked = false
+  for (const match of text.matchAll(wordOrNumber)) {
+    const typed = match[0]
+    const start = match.index
+    const first = typed.codePointAt(0) ?? 0
+    const isNumber = first >= 48 && first <= 57
+    if (isNumber) {
+      const value = numberOf(typed)
+      if (isBelowZero(text, start)) {
+        words.push({ w: 'minus', start: start - 1, end: start, cut, asked })
+        cut = 0
+        asked = false
+      }
+      words.push({ w: typed, start, end: start + typed.length, value, cut, asked })
+    } else {
+      if (typed === '%') {
+        words.push({ w: '%', start, end: start + 1, cut, asked })
+        cut = 0
+        continue
+      }
+      const w = folded(typed)
+      if (!/^\p{L}/u.test(w)) {
+        if (sentenceEnd.test(typed)) {
+          cut = 2
+          asked = typed === '?' || asked
+        } else if (clauseEnd.test(typed) || (typed === '-' && text[start - 1] === ' ')) {
+          cut = cut === 2 ? 2 : 1
+        }
+        continue
+      }
+      words.push({ w, start, end: start + typed.length, cut, asked })
+    }
+    cut = 0
+    asked = false
+  }
+  return words
+}
+
+/** A sign that stands free before its number: "-6 last night", not "10-12". */
+const isBelowZero = (text: string, start: number): boolean =>
+  (text[start - 1] === '-' || text[start - 1] === '\u2212') &&
+  (start < 2 || /[\s(]/u.test(text[start - 2] ?? ''))
+
+function numberOf(typed: string): number {
+  const comma = typed.includes('.') ? typed : typed.replace(',', '.')
+  return Number.parseFloat(comma)
+}
+
+const inflected = /(?:ed|ing|[^s]s)$/
+const endsInCvc = /^[^aeiou]*[aeiou][bdgmnprt]$/
+
+/** A word of a list in its common forms; one that is inflected already stays as it is. */
+export function formsOf(word: string): readonly string[] {
+  if (word.length < 3 || inflected.test(word) || !plainLetters.test(word)) return [word]
+  const short = endsInCvc.test(word) ? word + word.slice(-1) : word.endsWith('e') ? word.slice(0, -1) : word
+  if (word.endsWith('ie')) return [word, `${word}s`]
+  const plural = /(?:ch|sh|x|ss|z)$/.test(word) ? `${word}es` : `${word}s`
+  const forms = [word, plural, `${short}ed`, `${short}ing`]
+  if (/[^aeiou]y$/.test(word)) forms.push(`${word.slice(0, -1)}ies`, `${word.slice(0, -1)}ied`)
+  return forms
+}

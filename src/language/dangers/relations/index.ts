@@ -1,0 +1,16 @@
+// All relations between told values.
+
+import type { Relation } from './relation.ts'
+import { wrongCount, wrongMode } from './setting.ts'
+import { overfull, tooFast, tooHigh } from './speed.ts'
+import { boardMixed, tooLow } from './volts.ts'
+
+export const relations: readonly Relation[] = [
+  tooLow,
+  overfull,
+  tooHigh,
+  wrongMode,
+  wrongCount,
+  tooFast,
+  boardMixed,
+]

@@ -1,0 +1,46 @@
+// What a relation between told values may look at, and what it gives.
+
+import type { Danger } from '../../../charging/situation/dangers.ts'
+import type { Lexicon } from '../engine/lexicon.ts'
+import type { Marked } from '../engine/matcher.ts'
+import type { Value } from './values.ts'
+
+export interface Told {
+  readonly marked: Marked
+  readonly values: readonly Value[]
+  /** Whether the word begins a concept of the lexicon. */
+  readonly is: (at: number, concept: string) => boolean
+  /** Whether the concept stands anywhere. */
+  readonly has: (concept: string) => boolean
+}
+
+export interface Judged {
+  readonly danger: Danger
+  /** Words from, up to, not including. */
+  readonly from: number
+  readonly to: number
+}
+
+export type Relation = (told: Told) => Judged | undefined
+
+export function toldOf(marked: Marked, values: readonly Value[], lexicon: Lexicon): Told {
+  const is = (at: number, concept: string): boolean => {
+    const id = lexicon.concept(concept)
+    return (marked.signs[at]?.has(id) ?? false) || (marked.sequences[at]?.has(id) ?? false)
+  }
+  const has = (concept: string): boolean => marked.words.some((_, at) => is(at, concept))
+  return { marked, values, is, has }
+}
+
+/** The last word of a concept in the `reach` words before `at`, within the sentence. */
+export function before({ marked, is }: Told, at: number, concept: string, reach: number): number | undefined {
+  for (let i = at - 1; i >= 0 && at - i <= reach; i -= 1) {
+    if ((marked.words[i + 1]?.cut ?? 0) === 2) return undefined
+    if (is(i, concept)) return i
+  }
+  return undefined
+}
+
+/** Whether a clause ends between two words. */
+export const crossesClause = ({ marked }: Told, from: number, to: number): boolean =>
+  marked.words.slice(from + 1, to + 1).some(({ cut }) => cut > 0)

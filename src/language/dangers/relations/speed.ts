@@ -1,0 +1,80 @@
+// Currents that no pack of the told capacity bears, and more put in than it holds.
+
+import { before, type Relation, type Told } from './relation.ts'
+import { capacityIn, type Value } from './values.ts'
+
+/** A charge faster than this, in C, is told as too fast; below it the envelope judges. */
+const fastest_C = 6
+
+/** Amps over the told capacity, or a rate that is meant for charging. */
+export const tooFast: Relation = told => {
+  const capacity = capacityIn(told.values)
+  const set = told.values.find(
+    one =>
+      one.kind === 'amps' &&
+      capacity !== undefined &&
+      one.value / (capacity / 1000) > fastest_C &&
+      one.value < 200 &&
+      before(told, one.from, 'givesNoMore', 5) === undefined &&
+      before(told, one.from, 'sourceWord', 4) === undefined &&
+      !told.is(one.to, 'sourceWord') &&
+      !isSupplied(told, one),
+  )
+  const rate = told.values.find(
+    one =>
+      one.kind === 'rate' &&
+      one.value >= 6 &&
+      one.value <= 200 &&
+      before(told, one.from, 'chargeAt', 4) !== undefined,
+  )
+  const found = told.has('chargeSide') || rate !== undefined ? (rate ?? set) : undefined
+  if (found === undefined || isCorrected(told, found)) return undefined
+  return { danger: 'tooFast', from: found.from, to: found.to }
+}
+
+/** Amps told beside the volts of a supply ("12V 5A"). */
+const isSupplied = ({ values }: Told, one: Value): boolean =>
+  values.some(
+    ({ kind, to, from }) =>
+      kind === 'volts' && Math.min(Math.abs(one.from - to), Math.abs(from - one.to)) <= 1,
+  )
+
+const isCorrected = (told: Told, { to }: Value): boolean =>
+  told.has('forFlying') ||
+  (told.marked.words[to]?.w === 'but' &&
+    told.has('chargeAt') &&
+    told.values.some(({ kind, value, from }) => kind === 'rate' && value <= 2 && from > to))
+
+/** More put in than the label says, and it goes on. */
+export const overfull: Relation = told => {
+  const given = told.values.find(
+    one =>
+      (one.kind === 'bare' || one.kind === 'mAh') &&
+      one.value >= 100 &&
+      (before(told, one.from, 'putIn', 3) !== undefined || told.is(one.to, 'goneIn')),
+  )
+  if (given === undefined) return undefined
+  const others = told.values.filter(
+    one => one !== given && (one.kind === 'bare' || one.kind === 'mAh') && one.value >= 100,
+  )
+  const label = others.find(one => one.kind === 'mAh') ?? others[0]
+  if (label === undefined || told.has('severalPacks')) return undefined
+  const share = given.value / label.value
+  return share > 1.07 && share < 3 && told.has('goesOn')
+    ? { danger: 'overfull', from: given.from, to: given.to }
+    : undefined
+}
+
+/** More volts per cell than plain cells take. */
+export const tooHigh: Relation = told => {
+  if (told.values.some(({ chemistry }) => chemistry === 'lihv')) return undefined
+  const high = told.values.find(one => isTooHigh(told, one))
+  return high === undefined ? undefined : { danger: 'overfull', from: high.from, to: high.to }
+}
+
+function isTooHigh(told: Told, { kind, value, from, to }: Value): boolean {
+  if (kind !== 'volts' && kind !== 'bare') return false
+  if (value >= 4.195 && value < 4.34 && before(told, from, 'beyond', 1) !== undefined) return true
+  if (value <= 4.215 || value >= 4.34) return false
+  return told.is(to, 'perCell') || told.has('plainOrPunch') || before(told, from, 'reads', 3) !== undefined
+}

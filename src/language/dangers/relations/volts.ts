@@ -1,0 +1,150 @@
+// Volts that are too low for a cell, too high, or apart on one board.
+
+import { before, crossesClause, type Judged, type Relation, type Told } from './relation.ts'
+import { chemistryIn, countIn, type Value } from './values.ts'
+
+/** Below these volts per cell a pack counts as run down; nickel and lead are left to the core. */
+const lowest = { lipo: 2.8, lihv: 2.8, liion: 2.4, life: 1.9, nickel: 0.7, lead: 0 } as const
+/** Cells on one board may lie this far apart, in V. */
+const apart = 0.1
+
+/** A reading of a cell, or of a pack whose count is told, that lies below what its chemistry bears. */
+export const tooLow: Relation = told => {
+  const chemistry = chemistryIn(told.values) ?? 'lipo'
+  const count = countIn(told.values)
+  for (const value of told.values) {
+    if (value.kind !== 'volts' && value.kind !== 'bare') continue
+    const perCell = cellVolts(told, value, count)
+    if (pastAt(told, value)) continue
+    if (perCell === undefined || perCell >= lowest[chemistry] || perCell < 0.05) continue
+    return { danger: 'tooLow', from: value.from, to: value.to }
+  }
+  return undefined
+}
+
+/** Whether the sentence of the value says that it was so once, of a pack that is gone. */
+function pastAt(told: Told, { from }: Value): boolean {
+  return before(told, from, 'once', 12) !== undefined || told.has('gone')
+}
+
+/** The volts per cell that a value may stand for where it reads like a reading; undefined where it does not. */
+function cellVolts(told: Told, value: Value, count: number | undefined): number | undefined {
+  const { words } = told.marked
+  const perCell = words[value.to]?.cut !== 2 && told.is(value.to, 'perCell')
+  const read = before(told, value.from, 'reads', 5) !== undefined
+  const together = told.is(value.to, 'together')
+  const isVolts = value.kind === 'volts'
+  const other = before(told, value.from, 'notReading', 4)
+  if (other !== undefined && !crossesClause(told, other, value.from)) return undefined
+  if (told.is(value.to, 'notReading')) return undefined
+  if (perCell && value.value < 5) return value.value
+  if (together && count !== undefined) return value.value / count
+  const listed = inList(told, value)
+  if (!isVolts && !((read && !Number.isInteger(value.value)) || listed)) return undefined
+  if (!isVolts && told.has('ohms')) return undefined
+  if (isVolts && !read && !told.has('forgot')) return undefined
+  if (
+    count !== undefined &&
+    count > 1 &&
+    value.value >= 5 &&
+    value.value < 5 * count &&
+    !isRound(value.value)
+  )
+    return value.value / count
+  if (
+    value.value < 2.8 &&
+    value.value >= 0.1 &&
+    (isVolts || listed || before(told, value.from, 'readsOut', 5) !== undefined)
+  )
+    return value.value
+  if (value.value < 5.3 && value.value > 4.4 && count !== undefined && count >= 2 && isVolts)
+    return value.value / count
+  if (count === undefined && isVolts && told.has('forgot') && value.value < 5.6 && value.value > 4.3)
+    return value.value / 2
+  return undefined
+}
+
+const isRound = (value: number): boolean => [5, 9, 12, 13.8, 15, 18, 19, 20, 24].includes(value)
+
+/** Whether the volts told are those of a sound pack: what is said of a switch left on then did no harm. */
+export function healthyVolts(told: Told): boolean {
+  const count = countIn(told.values)
+  const fine = (value: number) => value >= 3.25 && value <= 4.2
+  return told.values.some(
+    one =>
+      (one.kind === 'volts' || one.kind === 'bare') &&
+      !Number.isInteger(one.value) &&
+      (fine(one.value) || (count !== undefined && count > 1 && fine(one.value / count))),
+  )
+}
+
+/** One of two and more readings in a row: "2.1 2.0 2.3", "3.2 2.1 3.2". */
+function inList({ values }: Told, value: Value): boolean {
+  if (Number.isInteger(value.value)) return false
+  const at = values.indexOf(value)
+  return [values[at - 1], values[at + 1]].some(
+    next =>
+      next !== undefined &&
+      next.kind === 'bare' &&
+      !Number.isInteger(next.value) &&
+      next.value > 0.5 &&
+      next.value < 4.4 &&
+      Math.abs(next.from - value.from) <= 2,
+  )
+}
+
+/** Packs on one board that stand apart by their told volts, counts or chemistries. */
+export const boardMixed: Relation = told => {
+  if (!told.has('board') || told.has('keptOff')) return undefined
+  return voltsApart(told) ?? percentApart(told) ?? kindsApart(told)
+}
+
+function voltsApart(told: Told): Judged | undefined {
+  const count = countIn(told.values)
+  const readings = told.values.filter(one => isReading(told, one))
+  const cells = readings.filter(({ value }) => value >= 2.9 && value <= 4.36)
+  const packs =
+    count === undefined || count < 2
+      ? []
+      : readings.filter(({ value }) => value >= 3 * count && value <= 4.36 * count)
+  return spread(cells, 1) ?? spread(packs, count ?? 1)
+}
+
+/** The lowest and the highest of some readings where they lie too far apart. */
+function spread(readings: readonly Value[], count: number): Judged | undefined {
+  const [first, ...others] = [...readings].sort((a, b) => a.value - b.value)
+  const last = others.at(-1)
+  if (first === undefined || last === undefined || (last.value - first.value) / count < apart - 0.005)
+    return undefined
+  return { danger: 'boardMixed', from: Math.min(first.from, last.from), to: Math.max(first.to, last.to) }
+}
+
+/** A reading of volts, not a target ("end 4.35"), nor amps or lengths. */
+function isReading(told: Told, one: Value): boolean {
+  if (one.kind !== 'volts' && one.kind !== 'bare') return false
+  if (one.kind === 'bare' && Number.isInteger(one.value) && one.value > 4) return false
+  const previous = told.marked.words[one.from - 1]?.w ?? ''
+  return !/^(?:to|end|until|till|til|stop|full|with|set|cutoff)$/.test(previous)
+}
+
+function percentApart(told: Told): Judged | undefined {
+  const shares = told.values.filter(({ kind }) => kind === 'percent')
+  const [first, second] = shares
+  if (first === undefined || second === undefined || Math.abs(first.value - second.value) < 12)
+    return undefined
+  return told.has('eachOfTwo') ? { danger: 'boardMixed', from: first.from, to: second.to } : undefined
+}
+
+/** Different counts or chemistries that go on the board together. */
+function kindsApart(told: Told): Judged | undefined {
+  if (!told.has('shareWords')) return undefined
+  for (const kind of ['count', 'chemistry'] as const) {
+    const all = told.values.filter(one => one.kind === kind)
+    const other = all.find(one =>
+      kind === 'count' ? one.value !== all[0]?.value : one.chemistry !== all[0]?.chemistry,
+    )
+    if (other !== undefined && all[0] !== undefined)
+      return { danger: 'boardMixed', from: all[0].from, to: other.to }
+  }
+  return undefined
+}
