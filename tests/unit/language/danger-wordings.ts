@@ -746,8 +746,5 @@ const wordings = {
 
 /** For each danger, ways to say it. */
 export const dangerWordings: ReadonlyMap<Danger, readonly string[]> = new Map(
-  (Object.keys(wordings) as Danger[]).map(danger => [
-    danger,
-    wordings[danger].split('\n').map(line => line.trim()),
-  ]),
+  (Object.keys(wordings) as Danger[]).map(danger => [danger, wordings[danger].split('\n').map(line => line.trim())]),
 )

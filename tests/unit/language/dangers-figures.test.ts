@@ -31,8 +31,7 @@ test('dangers of unseen people are told or suspected, and their harmless message
   const marked = heldOut.filter(({ dangers }) => dangers.length > 0)
   const twins = heldOut.filter(({ part, dangers }) => part === 'B' && dangers.length === 0)
   const plain = heldOut.filter(({ part, dangers }) => part === 'A' && dangers.length === 0)
-  const isNamed = ({ text, dangers }: Message) =>
-    dangersIn(text).told.some(({ danger }) => dangers.includes(danger))
+  const isNamed = ({ text, dangers }: Message) => dangersIn(text).told.some(({ danger }) => dangers.includes(danger))
   expect(share(marked, isNamed)).toBeGreaterThan(0.74)
   expect(share(marked, message => isTold(message) || isSuspected(message))).toBeGreaterThan(0.9)
   expect(share(twins, isTold)).toBeLessThan(0.22)

@@ -52,9 +52,7 @@ describe('dangers in ordinary frames', () => {
 
   test(`none of ${sentences} sentences passes for an ordinary one`, () => {
     const next = randomNumbers(20_261_129)
-    const all = [...dangerWordings].flatMap(([danger, wordings]) =>
-      wordings.map(wording => ({ danger, wording })),
-    )
+    const all = [...dangerWordings].flatMap(([danger, wordings]) => wordings.map(wording => ({ danger, wording })))
     const passed: string[] = []
     for (let n = 0; n < sentences; n += 1) {
       const { danger, wording } = all[n % all.length] ?? { danger: 'fire', wording: '' }

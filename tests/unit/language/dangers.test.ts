@@ -57,9 +57,7 @@ describe('dangers in words', () => {
   })
 
   test('tells each danger once, in the order of the text', () => {
-    const all = dangersIn(
-      'it is puffy, swollen and bloated, and it smokes on the sofa while I am at work',
-    ).told
+    const all = dangersIn('it is puffy, swollen and bloated, and it smokes on the sofa while I am at work').told
     expect(new Set(all.map(({ danger }) => danger)).size).toBe(all.length)
     expect(all.map(({ start }) => start)).toEqual(all.map(({ start }) => start).toSorted((a, b) => a - b))
   })
