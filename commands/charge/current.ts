@@ -2,7 +2,6 @@
 
 import { command } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
-import { settingFor } from '../../src/charging/setting/setting.ts'
 import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { chargeTold, ofCharge } from '../shared/charging.ts'
 
@@ -15,8 +14,11 @@ export const current = command({
     'current pack: 6S 1300 LiPo source: 12V 10A temperature: 8°C',
   ],
   situation: chargeTold,
-  compute: permit => ({ ...settingFor(permit), longest_s: timedCharge(permit).time_s.high }),
-  planned: ({ current_A, input_A, longest_s }) => ({ set_A: current_A, input_A, takes_s: longest_s }),
+  compute: permit => {
+    const { setting, time_s, carried } = timedCharge(permit)
+    return { ...setting, longest_s: time_s.high, carried }
+  },
+  planned: ({ current_A, input_A, longest_s, carried }) => ({ set_A: current_A, input_A, takes_s: longest_s, carried }),
   figures: setting => [
     figure.current('setCurrent', setting.current_A),
     figure.perCell('cutoffPerCell', setting.cutoff.perCell_V),

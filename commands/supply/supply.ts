@@ -58,15 +58,15 @@ const supplied = (permit: Permit, { pack }: AskedSupply) => {
     feed,
     carried: pack ? carried.filter(({ series }) => series === pack.series) : carried,
     setting: pack && settingFor(permit),
-    longest_s: pack && timedCharge(permit, { current_A: permit.situation.current_A }).time_s.high,
+    timed: pack && timedCharge(permit, { current_A: permit.situation.current_A }),
     permit,
   }
 }
 
 const needed = (permit: Permit) => {
   const found = neededFor(permit)
-  const longest_s = timedCharge(permit, { current_A: found.current_A }).time_s.high
-  return { kind: 'needed' as const, ...found, longest_s, permit }
+  const timed = timedCharge(permit, { current_A: found.current_A })
+  return { kind: 'needed' as const, ...found, timed, permit }
 }
 
 export const supply = command({
@@ -84,7 +84,8 @@ export const supply = command({
     throw nothingToSupply()
   },
   planned: result => ({
-    takes_s: result.longest_s,
+    takes_s: result.timed?.time_s.high,
+    carried: result.timed?.carried,
     ...(result.kind === 'supplied'
       ? { set_A: result.setting?.current_A, input_A: result.setting?.input_A ?? result.feed.current_A }
       : { set_A: result.current_A, input_A: result.usb && result.input_W / result.usb.offer.voltage_V }),

@@ -142,6 +142,8 @@ const anyCharger: SceneCharger = { steps_A: { to_A: 20, by_A: 0.05 }, power_W: 6
 export interface Hazard {
   readonly name: string
   worse(scene: Scene): Scene
+  /** Whoever is told of it refuses, whatever else is asked. */
+  readonly refused: boolean
   /** Undefined where it holds of every command and scene. */
   onlyWhere?(command: string, scene: Scene): boolean
 }
@@ -149,6 +151,7 @@ export interface Hazard {
 export const hazards: readonly Hazard[] = [
   {
     name: 'a dead cell',
+    refused: true,
     worse: scene => ({
       ...scene,
       stand: { kind: 'volts', perCell_V: Number((scene.pack.chemistry.damage_V.value - 0.1).toFixed(2)) },
@@ -156,6 +159,7 @@ export const hazards: readonly Hazard[] = [
   },
   {
     name: 'a cell above full',
+    refused: false,
     // A pack that is low is charged on its way to storage, and lends nothing; a full one is drained: another deed.
     onlyWhere: (command, { stand }) =>
       (command !== 'storage' && command !== 'lend') || (stand?.kind === 'word' && stand.word === 'full'),
@@ -168,15 +172,17 @@ export const hazards: readonly Hazard[] = [
       return isWorse ? scene : { ...scene, stand: { kind: 'volts', perCell_V: above_V } }
     },
   },
-  { name: 'great heat', worse: scene => ({ ...scene, temperature_C: 120 }) },
-  { name: 'great cold', worse: scene => ({ ...scene, temperature_C: -40 }) },
+  { name: 'great heat', refused: true, worse: scene => ({ ...scene, temperature_C: 120 }) },
+  { name: 'great cold', refused: true, worse: scene => ({ ...scene, temperature_C: -40 }) },
   {
     name: 'cold that allows a slow charge',
+    refused: false,
     worse: scene =>
       (scene.temperature_C ?? 25) > 25 ? scene : { ...scene, temperature_C: Math.min(scene.temperature_C ?? 25, 3) },
   },
   {
     name: 'a source outside the window of the charger',
+    refused: true,
     // Elsewhere the charger would change and no source be told.
     onlyWhere: command => !['storage', 'parallel'].includes(command),
     worse: scene => ({
@@ -187,6 +193,7 @@ export const hazards: readonly Hazard[] = [
   },
   {
     name: 'a source at its floor',
+    refused: true,
     worse: scene => ({ ...scene, source: { kind: 'car', fuse_A: 10, running: false, rest_V: 11.8 } }),
   },
 ]

@@ -3,97 +3,41 @@
 import fc from 'fast-check'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
-import type { Occasion } from '../../../src/assistant/occasion.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { type Danger, dangers } from '../../../src/charging/situation/dangers.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { dangerWords } from '../../../src/handbook/rules/dangers.words.ts'
-import { writeQuestion } from '../../../src/language/sentence/question.ts'
-import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
 import { cases } from '../../support/cases.ts'
+import { type Clubs, openClubs } from '../../support/every-command/clubs.ts'
 import { expectWithinLimits } from '../../support/every-command/design-limits.ts'
-import { type Style, someStyle, usualStyle, writer } from '../../support/every-command/notation.ts'
-import { type AskedAs, askedAs, type Options } from '../../support/every-command/questions.ts'
-import {
-  hazards,
-  type Scene,
-  savedPacks,
-  someScene,
-  strictFloor_V,
-  strictRate_C,
-  strictStorage_V,
-} from '../../support/every-command/scene.ts'
-import { fakeBoard } from '../../support/fake-noticeboard.ts'
+import { someStyle, usualStyle, writer } from '../../support/every-command/notation.ts'
+import { type AskedAs, askedAs } from '../../support/every-command/questions.ts'
+import { hazards, type Scene, someScene } from '../../support/every-command/scene.ts'
 import { folded, shortestTextsOf } from '../../support/rendered-text.ts'
 import { allDangers } from '../../support/situations.ts'
-import { under } from '../../support/under.ts'
 
-let told: readonly Danger[] = []
-let asking: Asking
-let askers = 0
-
-const clubs = { plain: 'room:heron-meadow', strict: 'room:long-field' } as const
-const at = (club: Scene['club'], by: Occasion): Occasion => ({ ...by, community: { ...by.community, id: clubs[club] } })
-
+let clubs: Clubs
 beforeAll(async () => {
-  asking = await askingOf(
-    under(commands, () => ({ dangers: told, doubts: [] })),
-    { noticeboard: fakeBoard().noticeboard, clock: () => new Date('2031-05-04T10:00:00Z') },
-  )
-  const write = writer(usualStyle)
-  for (const club of ['plain', 'strict'] as const) {
-    for (const pack of savedPacks) {
-      await done(`kit save name: ${pack.name} pack: ${write.pack(pack)} for: club`, club)
-      await done(`kit save name: log ${pack.name} pack: ${write.pack(pack)} for: club`, club)
-    }
-  }
-  await done(`house set rate: ${strictRate_C}C gentle: yes`, 'strict')
-  for (const [chemistry, storage_V] of Object.entries(strictStorage_V)) {
-    const floor_V = strictFloor_V[chemistry]
-    await done(`house set chemistry: ${chemistry} storage: ${storage_V}V floor: ${floor_V}V`, 'strict')
-  }
+  clubs = await openClubs()
 })
-
-afterAll(async () => {
-  await asking.memory.close()
-})
-
-async function done(question: string, club: Scene['club']): Promise<void> {
-  const { problem, fault } = await asking.ask(question, at(club, moderator))
-  expect({ question, problem, fault }).toEqual({ question, problem: undefined, fault: undefined })
-}
+afterAll(() => clubs.close())
+const answered: Clubs['answered'] = (...asked) => clubs.answered(...asked)
 
 const entries = Object.entries(askedAs)
 const asked = entries.filter((entry): entry is [string, AskedAs] => 'weight' in entry[1])
 const someCommand = fc.oneof(...asked.map(([command, { weight }]) => ({ weight, arbitrary: fc.constant(command) })))
 
-/** Undefined where the command cannot be asked that. */
-async function answered(
-  command: string,
-  scene: Scene,
-  style: Style,
-  dangersTold: readonly Danger[] = [],
-): Promise<Reply | undefined> {
-  const { options, around } = askedAs[command] as AskedAs
-  const write = writer(style)
-  const given = options(scene, write)
-  if (!given) return undefined
-  const [before, after] = around?.(scene, write) ?? []
-  if (before !== undefined) await done(before, scene.club)
-  const question = { command, options: withoutUnset(given) }
-  const occasion = at(scene.club, { ...member, asker: { ...member.asker, id: `room:${askers++}` } })
-  told = dangersTold
-  const reply = await asking.assistant.answer(style.apart ? question : writeQuestion(question), occasion)
-  told = []
-  if (after !== undefined) await done(after, scene.club)
-  expect(asking.faults).toEqual([])
-  if (command === 'remind me' && reply.problem?.what.startsWith('I do not remind anybody in')) return undefined
-  if (reply.problem) throw new Error(`${writeQuestion(question)}: ${reply.problem.what}`)
-  return reply
-}
+/** Packs that are full are ready without a charge, whatever would feed it. */
+const isReady = (command: string, { stand }: Scene): boolean =>
+  command === 'plan' && (stand?.kind === 'word' ? stand.word === 'full' : stand?.kind === 'share' && stand.percent > 97)
 
-const withoutUnset = (options: Options): Record<string, string> =>
-  Object.fromEntries(Object.entries(options).filter((pair): pair is [string, string] => pair[1] !== undefined))
+const isToldOf = (command: string, scene: Scene, worse: Scene): boolean => {
+  if (isReady(command, worse)) return false
+  const { options, around } = askedAs[command] as AskedAs
+  const asked = (one: Scene) => JSON.stringify([options(one, plain), around?.(one, plain)])
+  return asked(scene) !== asked(worse)
+}
+const plain = writer(usualStyle)
 
 const rank = ({ verdict }: Pick<Reply, 'verdict'>): number =>
   verdict === 'do not charge' ? 2 : verdict === 'go with care' ? 1 : 0
@@ -131,15 +75,34 @@ describe('whatever is asked', () => {
         someScene,
         someStyle,
         fc.constantFrom(...hazards),
-        async (command, scene, style, { worse, onlyWhere }) => {
+        async (command, scene, style, { worse, onlyWhere, refused }) => {
           const before = await answered(command, scene, style)
           const after = await answered(command, worse(scene), style)
-          if (before && after && onlyWhere?.(command, scene) !== false)
-            expect(rank(after), `${before.question}\n${after.question}`).toBeGreaterThanOrEqual(rank(before))
-          if (after) expectWithinLimits(after, worse(scene))
+          if (!after) return
+          expectWithinLimits(after, worse(scene))
+          if (onlyWhere?.(command, scene) === false) return
+          if (before) expect(rank(after), `${before.question}\n${after.question}`).toBeGreaterThanOrEqual(rank(before))
+          // Where it changes what is asked, the command is told of it.
+          if (refused && isToldOf(command, scene, worse(scene)))
+            expect(after.verdict, after.question).toBe('do not charge')
         },
       ),
       cases(3_000),
+    )
+  })
+
+  it('one charge is judged the same by whichever command', async () => {
+    await fc.assert(
+      fc.asyncProperty(someScene, someStyle, async (asked, style) => {
+        const scene = { ...asked, rate_C: undefined, charged: undefined }
+        const set = await answered('current', scene, style)
+        const timed = await answered('time', scene, style)
+        expect(timed?.verdict, set?.question).toBe(set?.verdict)
+        if (!scene.source || !set || !timed) return
+        const fed = await answered('source', scene, style)
+        expect(rank(fed as Reply), fed?.question).toBeGreaterThanOrEqual(rank(set))
+      }),
+      cases(400),
     )
   })
 
@@ -174,10 +137,7 @@ describe('an answer that deals with no battery', () => {
   it.each(others)('is none where the words tell of danger: %s', async command => {
     const question = commands.find(({ name }) => name === command)?.examples[0] ?? command
     for (const danger of allDangers) {
-      told = [danger]
-      const reply = await asking.ask(question, at('strict', member))
-      told = []
-      expect(asking.faults).toEqual([])
+      const reply = await clubs.warned(question, danger)
       // Nothing of that name is saved.
       if (reply.problem) continue
       const isRefused = dangers[danger].weight === 'refuse'
