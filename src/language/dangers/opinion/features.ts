@@ -4,6 +4,8 @@ import type { Marked } from '../engine/matcher.ts'
 
 /** Features share this many places; a power of two. */
 export const places = 65536
+/** For the families places are folded to so many. */
+export const familyPlaces = 16384
 
 const window = 5
 const denialReach = 8

@@ -1,7 +1,7 @@
 // The second opinion: how likely a text tells any danger, and one of each family.
 
-import { readFileSync } from 'node:fs'
-import { brotliCompressSync, brotliDecompressSync } from 'node:zlib'
+import { familyPlaces } from './features.ts'
+import file from './weights.json' with { type: 'json' }
 
 export interface Opinion {
   /** 0 to 1: that it tells any danger. */
@@ -10,43 +10,54 @@ export interface Opinion {
   readonly families: readonly number[]
 }
 
-/** Weights of one question each: the first asks for any danger, the others for one family. */
+/** Logistic weights of whole steps, as a step is worth little and small numbers take little room. */
 export interface Weights {
-  /** How much one step of a weight counts. */
   readonly step: number
+  /** Of any danger, then of each family. */
   readonly biases: readonly number[]
-  /** By place, then by question. */
-  readonly steps: Int8Array
+  /** For any danger, by place. */
+  readonly any: Int8Array
+  /** By place folded to fewer, then by family. */
+  readonly families: Int8Array
 }
 
-export function opinionOf(features: ReadonlySet<number>, { step, biases, steps }: Weights): Opinion {
-  const questions = biases.length
-  const sums = new Float64Array(questions)
+/** As they are kept: lists in base 64. */
+export interface StoredWeights {
+  readonly step: number
+  readonly biases: readonly number[]
+  readonly any: string
+  readonly families: string
+}
+
+export function opinionOf(features: ReadonlySet<number>, { step, biases, any, families }: Weights): Opinion {
+  const count = biases.length - 1
+  const sums = new Float64Array(count)
+  let sum = 0
   for (const place of features) {
-    const from = place * questions
-    for (let question = 0; question < questions; question += 1)
-      sums[question] = (sums[question] ?? 0) + (steps[from + question] ?? 0)
+    sum += any[place] ?? 0
+    const from = (place % familyPlaces) * count
+    for (let family = 0; family < count; family += 1)
+      sums[family] = (sums[family] ?? 0) + (families[from + family] ?? 0)
   }
-  const likely = biases.map((bias, question) => 1 / (1 + Math.exp(-(bias + step * (sums[question] ?? 0)))))
-  return { any: likely[0] ?? 0, families: likely.slice(1) }
-}
-
-interface Kept {
-  readonly step: number
-  readonly biases: readonly number[]
-  /** Packed, in base 64. */
-  readonly steps: string
+  const likely = (steps: number, bias = 0): number => 1 / (1 + Math.exp(-(bias + step * steps)))
+  return {
+    any: likely(sum, biases[0]),
+    families: Array.from(sums, (steps, family) => likely(steps, biases[family + 1])),
+  }
 }
 
 export function readWeights(): Weights {
-  const kept: Kept = JSON.parse(readFileSync(new URL('weights.json', import.meta.url), 'utf8'))
-  const steps = new Int8Array(brotliDecompressSync(Buffer.from(kept.steps, 'base64')))
-  return { step: kept.step, biases: kept.biases, steps }
+  const { step, biases, any, families }: StoredWeights = file
+  return { step, biases, any: listOf(any), families: listOf(families) }
 }
 
-/** The weights as they are kept. */
-export const writeWeights = ({ step, biases, steps }: Weights): Kept => ({
+export const storedWeights = ({ step, biases, any, families }: Weights): StoredWeights => ({
   step,
   biases,
-  steps: brotliCompressSync(Buffer.from(steps.buffer)).toString('base64'),
+  any: base64(any),
+  families: base64(families),
 })
+
+const base64 = (list: Int8Array): string =>
+  Buffer.from(list.buffer, list.byteOffset, list.byteLength).toString('base64')
+const listOf = (text: string): Int8Array => Int8Array.from(Buffer.from(text, 'base64'))
