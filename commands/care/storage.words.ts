@@ -62,8 +62,7 @@ export const storageWords: WordsOf<typeof storage> = locale => {
       moveLine(result, locale),
       say`By when: ${cite(storeWithin_s, locale)}.`,
       result.way === 'stay' ? say`Near enough: ${cite(storageTolerance_V, locale)}.` : undefined,
-      ...(result.way === 'charge' ? settingWorking(result.timed.setting, result.permit.situation.pack, locale) : []),
-      ...(result.way === 'discharge' ? dischargeWorking(result, power, locale) : []),
+      ...wayWorking(result, power, locale),
     ],
     assumed: (result, { discharge }) => [
       result.way === 'discharge' && discharge === undefined
@@ -149,6 +148,11 @@ function moveLine(result: Result, locale: Locale): Text | undefined {
   const { chemistry, capacity_Ah } = result.permit.situation.pack
   const { rest_V, storage_V, fromSoc, toSoc, moved_Ah } = result.move
   return say`By the curve at rest ${show.perCell(rest_V)} is ${show.percent(fromSoc)} and ${show.perCell(storage_V)} is ${show.percent(toSoc)} (${cite(chemistry.curve, locale)}): ${show.percent(Math.abs(fromSoc - toSoc))} × ${show.capacity(capacity_Ah)} = ${show.capacity(moved_Ah)}.`
+}
+
+function wayWorking(result: Result, power_W: number | undefined, locale: Locale): readonly (Text | undefined)[] {
+  if (result.way === 'charge') return settingWorking(result.timed.setting, result.permit.situation.pack, locale)
+  return result.way === 'discharge' ? dischargeWorking(result, power_W, locale) : []
 }
 
 function dischargeWorking(

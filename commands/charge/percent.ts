@@ -34,11 +34,8 @@ export const percent = command({
   figures: ({ by, soc, socBand, perCell_V, voltsBand, restPack_V, left_Ah }) => {
     const charge = figure.percent('soc', soc, socBand)
     const volts = figure.perCell('restPerCell', perCell_V, voltsBand)
-    return [
-      ...(by === 'volts' ? [charge, volts] : [volts, charge]),
-      figure.voltage('restPack', restPack_V),
-      figure.capacity('chargeLeft', left_Ah),
-    ]
+    const found = by === 'volts' ? [charge, volts] : [volts, charge]
+    return [...found, figure.voltage('restPack', restPack_V), figure.capacity('chargeLeft', left_Ah)]
   },
 })
 

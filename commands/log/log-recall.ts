@@ -5,6 +5,7 @@ import type { Context } from '../../src/assistant/context.ts'
 import { resistanceFactor } from '../../src/charging/simulation/cell.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { judgeLog, type PackLog } from '../../src/charging/upkeep/pack-log.ts'
+import { present } from '../../src/ground/present.ts'
 import { attempt } from '../../src/ground/problem.ts'
 import { capacityKind, packKind, resistanceKind, stateKind, temperatureKind } from '../../src/language/kinds/values.ts'
 import type { KitEntry } from '../../src/memory/memory.ts'
@@ -33,7 +34,7 @@ export async function recallFromLog(
     recalledWords(entry.name, told, locale),
     log.condition === 'retire' ? retireWords(entry.name, locale) : undefined,
   ]
-  return { options: known, assumed: assumed.filter(text => text !== undefined) }
+  return { options: known, assumed: present(assumed) }
 }
 
 /** So near must the readings put the capacity where the start is a percentage of it. */

@@ -38,10 +38,10 @@ export const planWords: WordsOf<typeof plan> = locale => {
       flights: { about: say`how many packs are wanted ready; all when not said`, as: text => say`for ${text} flights` },
       temperature: { about: say`of the cells; a room when not said`, as: text => say`cells at ${text}` },
     },
-    answer: planned => [
-      ...(planned.charges.length === 0 ? withoutCharges(planned, locale) : withCharges(planned, locale)),
-      ...neverWords(planned, planned.field, locale),
-    ],
+    answer: planned => {
+      const said = planned.charges.length === 0 ? withoutCharges(planned, locale) : withCharges(planned, locale)
+      return [...said, ...neverWords(planned, planned.field, locale)]
+    },
     figures: {
       packsReady: say`packs ready`,
       packsLeft: say`packs not charged`,

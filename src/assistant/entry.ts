@@ -4,6 +4,7 @@ import { judge } from '../charging/envelope/judge.ts'
 import { type Settled, settle } from '../charging/envelope/settle.ts'
 import { situationOf } from '../charging/situation/situation.ts'
 import type { Locale } from '../ground/locale.ts'
+import { present } from '../ground/present.ts'
 import { joined, type Text } from '../ground/text.ts'
 import type { Asked, Command, Entry, Takes, Unjudged, Words } from './command.ts'
 import type { Context } from './context.ts'
@@ -75,12 +76,12 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
         locale,
       )
     }),
-    working: [...said(words.working?.(result, asked)), ...sourcesOf(settled, locale)],
+    working: [...present(words.working?.(result, asked) ?? []), ...sourcesOf(settled, locale)],
     cautions: cautionsOf(settled, locale),
-    followUps: (words.next?.(result, asked) ?? []).filter(one => one !== undefined),
+    followUps: present(words.next?.(result, asked) ?? []),
     charts: words.charts?.(result, asked) ?? [],
     documents: command.documents(result),
-    assumed: said(words.assumed?.(result, asked)),
+    assumed: present(words.assumed?.(result, asked) ?? []),
   }
 }
 
@@ -99,5 +100,3 @@ function restingOn({ verdict, headline, working, cautions }: Reply, answer: Answ
     cautions: [...first, ...others, ...answer.cautions] as never as Answer['cautions'],
   }
 }
-
-const said = (texts: readonly (Text | undefined)[] = []): readonly Text[] => texts.filter(text => text !== undefined)

@@ -36,7 +36,7 @@ export function createDiscordSurface({ config, memory, ...rest }: DiscordSurface
     ...parts,
     answered: memory.answered,
     token: config.DISCORD_TOKEN,
-    ...(config.DISCORD_SERVER_ID === undefined ? {} : { serverId: config.DISCORD_SERVER_ID }),
+    serverId: config.DISCORD_SERVER_ID,
   })
   return { ...gateway, routes: [] }
 }

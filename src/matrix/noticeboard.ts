@@ -35,10 +35,11 @@ export function createMatrixNoticeboard(open: MatrixSurface['session'], prefix: 
     if (!room) return { missing: leftRoom }
     const missing = missingPermission(room, 'send messages')
     if (missing !== undefined) return { missing }
+    const told = rendered(reply, room)
     const content = {
-      ...rendered(reply, room),
+      ...told,
       // Apps show no notification for a notice, not even where it mentions somebody: rule .m.rule.suppress_notices.
-      ...(calls !== undefined && { msgtype: 'm.text' }),
+      msgtype: calls === undefined ? told.msgtype : 'm.text',
       'm.mentions': calls === undefined ? {} : { user_ids: [matrixIdOf(calls)] },
     }
     const eventId = await sender.send(roomId, 'm.room.message', content, key)

@@ -25,12 +25,7 @@ export function describeError(error: unknown): { name: string; message: string; 
   if (!(error instanceof Error)) return { name: 'unknown', message: withoutTokens(String(error)) }
   const { name, message, stack } = error
   const code = (error as { code?: unknown }).code
-  return {
-    name,
-    message: withoutTokens(message),
-    ...(code === undefined ? {} : { code }),
-    ...(stack ? { stack: withoutTokens(stack) } : {}),
-  }
+  return { name, message: withoutTokens(message), code, stack: stack && withoutTokens(stack) }
 }
 
 /** Strikes tokens from texts: those in URLs of Discord and Matrix, and whatever has the form of a Discord bot's. */

@@ -30,7 +30,7 @@ export function renderText(reply: Reply, { width, colour }: TextRules): string {
     [
       verdict ? styled(verdictStyle[verdict], `[${labels.verdicts[verdict]}]`) : '',
       wrapped(styled('bold', reply.headline)),
-      ...(problem ? problemLines(problem, labels).map(line => wrapped(line, '  ', '    ')) : []),
+      ...problemLines(problem, labels).map(line => wrapped(line, '  ', '    ')),
     ],
     [
       styled('dim', wrapped(`${labels.readAs}: ${reply.readAs}`, '', '  ')),
@@ -59,12 +59,11 @@ export function renderText(reply: Reply, { width, colour }: TextRules): string {
     .join('\n\n')
 }
 
-function problemLines({ token, expected, example }: NonNullable<Reply['problem']>, labels: Labels): readonly string[] {
-  return [
-    ...(token === undefined ? [] : [`${labels.at}: "${token}"`]),
-    `${labels.expected}: ${expected}`,
-    `${labels.example}: ${example}`,
-  ]
+function problemLines(problem: Reply['problem'], labels: Labels): readonly string[] {
+  if (!problem) return []
+  const { token, expected, example } = problem
+  const lines = [`${labels.expected}: ${expected}`, `${labels.example}: ${example}`]
+  return token === undefined ? lines : [`${labels.at}: "${token}"`, ...lines]
 }
 
 function figureLines(figures: readonly Figure[]): string[] {

@@ -61,7 +61,7 @@ export async function openRoom(parts: RoomParts): Promise<void> {
     terminal: interactive,
     prompt: 'ask> ',
     removeHistoryDuplicates: true,
-    ...(interactive ? { history: history.read() } : {}),
+    history: interactive ? history.read() : [],
     completer: (line: string, done: (error: null, hits: [string[], string]) => void) => {
       completeLine(assistant, occasion, line).then(
         hits => done(null, hits),

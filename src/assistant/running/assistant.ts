@@ -96,7 +96,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
           onFault,
           localeFor('.'),
         ),
-      ...(now ? { now } : {}),
+      now,
     }
   }
 

@@ -37,6 +37,6 @@ export function meterCorrection(flights: readonly FlightCount[], scale?: number)
   return {
     ratio,
     band: { low: Math.min(...ratios), high: Math.max(...ratios) },
-    ...(scale !== undefined && { scale: { raising: scale * ratio, lowering: scale / ratio } }),
+    scale: scale === undefined ? undefined : { raising: scale * ratio, lowering: scale / ratio },
   }
 }

@@ -55,7 +55,7 @@ function capacityOver(readings: readonly CapacityReading[]): CapacityOver | unde
       low: lower(({ band_Ah }) => band_Ah.low) as number,
       high: lower(({ band_Ah }) => band_Ah.high) as number,
     },
-    ...(readings.length > few && { first_Ah: first[1] as number }),
+    first_Ah: readings.length > few ? first[1] : undefined,
   }
 }
 
@@ -63,7 +63,7 @@ function resistanceOver(readings: readonly number[]): ResistanceOver | undefined
   if (readings.length === 0) return undefined
   const last = sorted(readings.slice(-few))
   const first = sorted(readings.slice(0, few))
-  return { now_ohm: last[last.length >> 1] as number, ...(readings.length > few && { first_ohm: first[1] as number }) }
+  return { now_ohm: last[last.length >> 1] as number, first_ohm: readings.length > few ? first[1] : undefined }
 }
 
 const sorted = (values: readonly number[]): number[] => [...values].sort((a, b) => a - b)

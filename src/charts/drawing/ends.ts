@@ -1,12 +1,14 @@
 // Where the x axis of a line chart begins and ends.
 
+import { present } from '../../ground/present.ts'
 import type { LineChart } from '../chart.ts'
 import { roundStep } from './frame.ts'
 
 /** From the first to the last x that anything in the chart has. */
 export function extent(chart: LineChart): readonly [number, number] {
-  const xs = chart.series.flatMap(({ points }) => points.map(([x]) => x))
-  const all = [...xs, ...(chart.marks ?? []).map(({ x }) => x), ...(chart.band ? [chart.band.from, chart.band.to] : [])]
+  const { series, marks = [], band } = chart
+  const xs = [...series.flatMap(({ points }) => points.map(([x]) => x)), ...marks.map(({ x }) => x)]
+  const all = present([...xs, band?.from, band?.to])
   return all.length === 0 ? [0, 1] : [Math.min(...all), Math.max(...all)]
 }
 

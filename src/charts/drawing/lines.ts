@@ -1,6 +1,7 @@
 // A line chart as ECharts options: stages named above the plot, the uncertain span shaded and in the legend.
 
 import type { EChartsCoreOption } from 'echarts/core'
+import { present } from '../../ground/present.ts'
 import type { LineChart, Series } from '../chart.ts'
 import { backdrop } from './backdrop.ts'
 import { numberEnds } from './ends.ts'
@@ -37,15 +38,14 @@ interface LegendEntry {
 }
 
 function legendEntries(chart: LineChart): LegendEntry[] {
-  return [
-    ...chart.series.map(({ name, readings }) => ({
-      name: drawable(name),
-      // Without readings the line stands alone in the picture, and so in the legend.
-      ...(readings ? {} : { itemStyle: { opacity: 0 } }),
-    })),
-    ...(chart.level ? [{ name: drawable(chart.level.label), itemStyle: { opacity: 0 } }] : []),
-    ...(chart.band ? [{ name: drawable(chart.band.label), icon: 'rect' }] : []),
-  ]
+  const { series, level, band } = chart
+  const itemStyle = { opacity: 0 }
+  return present([
+    // Without readings the line stands alone in the picture, and so in the legend.
+    ...series.map(({ name, readings }) => ({ name: drawable(name), itemStyle: readings ? undefined : itemStyle })),
+    level && { name: drawable(level.label), itemStyle },
+    band && { name: drawable(band.label), icon: 'rect' },
+  ])
 }
 
 function xAxis(chart: LineChart, colours: Colours): object {
@@ -65,7 +65,7 @@ function yAxis(chart: LineChart, label: string, index: number, colours: Colours)
     // A quantity that comes near zero is shown from zero.
     min: ({ min, max }: { min: number; max: number }) => (min >= 0 && min < max / 2 ? 0 : null),
     // Room about a level, so that its line is not hidden by the frame.
-    ...(chart.level && (chart.level.axis ?? 0) === index ? { boundaryGap: ['6%', '6%'] } : {}),
+    boundaryGap: chart.level && (chart.level.axis ?? 0) === index ? ['6%', '6%'] : undefined,
     alignTicks: index > 0,
     splitNumber: 4,
     name: drawable(label),

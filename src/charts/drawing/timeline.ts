@@ -38,15 +38,7 @@ export function timelineOption(given: TimelineChart, colours: Colours): EChartsC
   const groups = groupsOf(chart)
   return {
     ...frame(chart, colours),
-    ...(groups.length > 0
-      ? {
-          legend: legend(
-            titleHeight_px(chart) + 4,
-            groups.map(name => ({ name, icon: 'roundRect' })),
-            colours,
-          ),
-        }
-      : {}),
+    legend: groups.length > 0 ? legend(titleHeight_px(chart) + 4, groups.map(rounded), colours) : undefined,
     grid: { left: left_px, right: right_px, top: top_px(chart), bottom: 44 },
     xAxis: {
       ...style,
@@ -90,6 +82,8 @@ const onAxis = (bar: TimelineBar): TimelineBar => {
   return { ...bar, from, to: Math.max(from, bar.to) }
 }
 
+const rounded = (name: string) => ({ name, icon: 'roundRect' })
+
 const groupsOf = ({ bars }: TimelineChart): string[] => [
   ...new Set(bars.flatMap(({ group }) => (group === undefined ? [] : [drawable(group)]))),
 ]
@@ -129,7 +123,8 @@ function barSeries(
             fill: colours.text,
             fontSize: smallFont_px,
             verticalAlign: 'middle',
-            ...(label.outside ? { stroke: colours.background, lineWidth: 4 } : {}),
+            stroke: label.outside ? colours.background : undefined,
+            lineWidth: label.outside ? 4 : undefined,
           },
         },
       ],
@@ -138,7 +133,7 @@ function barSeries(
   return {
     type: 'custom',
     z: 3,
-    ...(group === undefined ? {} : { name: group }),
+    name: group,
     itemStyle: { color: ink },
     renderItem,
     data: bars.map(({ row, from, to }) => [from, to, chart.rows.indexOf(row)]),

@@ -30,6 +30,6 @@ export function readSlash({ name, options = [] }: Data): SlashInput {
   return {
     question: { command, options: Object.fromEntries(texts.map(option => [option.name, option.value])) },
     privately: filled.some(option => option.name === privateOption && option.value === true),
-    ...(focused ? { focused: { option: focused.name, text: focused.value } } : {}),
+    focused: focused && { option: focused.name, text: focused.value },
   }
 }

@@ -27,7 +27,7 @@ export function slashCommands(commands: readonly Entry[], locale: Locale, table 
     if (only && members.length > 1) throw new Error(`"${name}" is both a command and a family of commands`)
     return {
       type: ApplicationCommandType.ChatInput,
-      ...(only ? entitled(name, only.words(locale).summary, table) : entitled(name, familySummary(members), table)),
+      ...entitled(name, only ? only.words(locale).summary : familySummary(members), table),
       options: only ? optionsOf(only, locale, table) : members.map(member => subcommand(member, locale, table)),
       integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
       contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
@@ -85,7 +85,7 @@ function entitled(name: string, description: string, table: Localizations) {
     name,
     description:
       description.length > longestDescription ? `${description.slice(0, longestDescription - 1)}…` : description,
-    ...(name_localizations ? { name_localizations } : {}),
-    ...(description_localizations ? { description_localizations } : {}),
+    name_localizations,
+    description_localizations,
   }
 }

@@ -3,6 +3,7 @@
 import { type APIActionRowComponent, type APIButtonComponentWithCustomId, ButtonStyle, ComponentType } from 'discord.js'
 import { labelsIn } from '../../assistant/labels.words.ts'
 import type { Reply } from '../../assistant/reply.ts'
+import { present } from '../../ground/present.ts'
 import { type View, writeCustomId } from './custom-id.ts'
 
 const perRow = 5
@@ -14,10 +15,8 @@ const longestLabel = 80
 export type QuestionIds = ReadonlyMap<string, string>
 
 /** The questions that the buttons of a reply stand for. */
-export const questionsBehind = ({ question, followUps }: Reply): string[] => [
-  ...(question === undefined ? [] : [question]),
-  ...followUps.slice(0, mostFollowUps).map(followUp => followUp.question),
-]
+export const questionsBehind = ({ question, followUps }: Reply): string[] =>
+  present([question, ...followUps.slice(0, mostFollowUps).map(followUp => followUp.question)])
 
 /** Where there is no verdict and no figure, as in help, the working is the answer: it is shown at once. */
 export const isAllWorking = ({ verdict, figures }: Reply): boolean => verdict === undefined && figures.length === 0

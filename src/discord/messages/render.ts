@@ -3,6 +3,7 @@
 import type { APIAttachment, APIEmbed, APIEmbedField } from 'discord.js'
 import { labelsIn } from '../../assistant/labels.words.ts'
 import type { Reply, Verdict } from '../../assistant/reply.ts'
+import { present } from '../../ground/present.ts'
 import type { Text } from '../../ground/text.ts'
 import { type ButtonRow, buttonRows, isAllWorking, type QuestionIds } from './buttons.ts'
 import type { View } from './custom-id.ts'
@@ -91,23 +92,24 @@ function attachments({ documents }: Reply, pictures: readonly Picture[]): Render
 /** What must be said: the answer, the verdict, and what is wrong with a question that cannot be answered. */
 function tellings({ headline, verdict, problem, locale }: Reply, room: number): string[] {
   const labels = labelsIn(locale)
-  return [
+  return present([
     `**${clipped(escapeText(headline), room)}**`,
-    ...(verdict ? [`${labels.verdict}: **${labels.verdicts[verdict]}**`] : []),
-    ...(problem?.token ? [line(labels.at, problem.token)] : []),
-    ...(problem ? [line(labels.expected, problem.expected), line(labels.example, problem.example)] : []),
-  ]
+    verdict && `${labels.verdict}: **${labels.verdicts[verdict]}**`,
+    problem?.token && line(labels.at, problem.token),
+    problem && line(labels.expected, problem.expected),
+    problem && line(labels.example, problem.example),
+  ])
 }
 
 function detailLines({ readAs, seeAlso, assumed, figures, locale }: Reply): string[] {
   const labels = labelsIn(locale)
-  return [
+  return present([
     line(labels.readAs, readAs),
-    ...(seeAlso === undefined ? [] : [line(labels.seeAlso, seeAlso)]),
+    seeAlso && line(labels.seeAlso, seeAlso),
     ...assumed.map(text => line(labels.assumed, text)),
-    ...(figures.length > 0 ? [''] : []),
+    figures.length > 0 ? '' : undefined,
     ...figures.map(({ label, text }) => `• ${escaped(label)}: **${clipped(escapeText(text), 200)}**`),
-  ]
+  ])
 }
 
 const escaped = (text: string): string => clipped(escapeText(text), longestLine)

@@ -33,7 +33,7 @@ export function describeFault(error: unknown): Record<string, unknown> {
   const { status, method } = (error ?? {}) as { status?: unknown; method?: unknown }
   return {
     ...describeError(error),
-    ...(typeof status === 'number' ? { status } : {}),
-    ...(typeof method === 'string' ? { method } : {}),
+    status: typeof status === 'number' ? status : undefined,
+    method: typeof method === 'string' ? method : undefined,
   }
 }

@@ -116,7 +116,7 @@ async function withPassword(
     identifier: { type: 'm.id.user', user },
     password,
     initial_device_display_name: deviceName,
-    ...(device === undefined ? {} : { device_id: device }),
+    device_id: device,
   })
   return { userId: answer.user_id, deviceId: answer.device_id, accessToken: answer.access_token }
 }

@@ -1,7 +1,8 @@
 // A reply as the text of one Matrix message: answer first, verdict in words, cautions always whole.
 
-import { type Labels, labelsIn } from '../../assistant/labels.words.ts'
+import { labelsIn } from '../../assistant/labels.words.ts'
 import type { Reply } from '../../assistant/reply.ts'
+import { present } from '../../ground/present.ts'
 import { type Block, html, plainText, type Span } from './blocks.ts'
 import { hideHint, showHint } from './render.words.ts'
 
@@ -88,56 +89,31 @@ const clipped = (text: string, most = longestLine): string =>
   text.length > most ? `${text.slice(0, most - 1).replace(/[\ud800-\udbff]$/, '')}…` : text
 
 function blocksOf(reply: Reply, { prefix, working, once = false }: RenderRules): Block[] {
-  const { verdict, headline, problem, readAs, assumed, figures, cautions, deference, followUps } = reply
-  const labels = labelsIn(reply.locale)
+  const { verdict, headline, problem, readAs, seeAlso, assumed, figures, cautions, deference, followUps } = reply
+  const { locale, working: steps } = reply
+  const labels = labelsIn(locale)
   const isAllWorking = verdict === undefined && figures.length === 0
   const isFixed = once || isAllWorking
   const command = (question: string): Span => ({ code: prefix === '' ? question : `${prefix} ${question}` })
-  return [
+  return present([
     { line: [{ strong: clipped(headline, longestHeadline) }] },
-    ...(verdict ? [{ line: [`${labels.verdict}: `, { strong: labels.verdicts[verdict] }] }] : []),
-    ...(problem ? problemBlocks(problem, labels) : []),
+    verdict && { line: [`${labels.verdict}: `, { strong: labels.verdicts[verdict] }] },
+    problem?.token === undefined ? undefined : { line: [`${labels.at}: `, { code: clipped(problem.token) }] },
+    problem && { line: [`${labels.expected}: ${clipped(problem.expected)}`] },
+    problem && { line: [`${labels.example}: `, { code: clipped(problem.example) }] },
     { line: [`${labels.readAs}: ${clipped(readAs)}`] },
-    ...(reply.seeAlso === undefined ? [] : [{ line: [`${labels.seeAlso}: ${clipped(reply.seeAlso)}`] }]),
-    ...list(
-      labels.assumed,
-      assumed.map(text => [clipped(text)]),
-    ),
-    ...list(
-      labels.figures,
-      figures.map(({ label, text }) => [`${label}: `, { strong: clipped(text) }]),
-    ),
-    ...(working || isFixed
-      ? list(
-          isAllWorking ? labels.details : labels.working,
-          reply.working.map(step => [clipped(step)]),
-        )
-      : []),
-    ...list(
-      labels.cautions,
-      cautions.map(({ text }) => [text]),
-    ),
+    seeAlso && { line: [`${labels.seeAlso}: ${clipped(seeAlso)}`] },
+    list(labels.assumed, assumed, text => [clipped(text)]),
+    list(labels.figures, figures, ({ label, text }) => [`${label}: `, { strong: clipped(text) }]),
+    list(isAllWorking ? labels.details : labels.working, working || isFixed ? steps : [], step => [clipped(step)]),
+    list(labels.cautions, cautions, ({ text }) => [text]),
     { line: [deference] },
-    ...list(
-      labels.whatIf,
-      followUps.map(({ label, question }) => [`${label}: `, command(question)]),
-    ),
-    ...(isFixed ? [] : workingHint(reply, working)),
-  ]
+    list(labels.whatIf, followUps, ({ label, question }) => [`${label}: `, command(question)]),
+    isFixed || steps.length === 0
+      ? undefined
+      : { line: [working ? hideHint(hideWorking, locale) : showHint(showWorking, locale)] },
+  ])
 }
 
-function problemBlocks({ token, expected, example }: NonNullable<Reply['problem']>, labels: Labels): readonly Block[] {
-  return [
-    ...(token === undefined ? [] : [{ line: [`${labels.at}: `, { code: clipped(token) }] }]),
-    { line: [`${labels.expected}: ${clipped(expected)}`] },
-    { line: [`${labels.example}: `, { code: clipped(example) }] },
-  ]
-}
-
-function workingHint({ working, locale }: Reply, shown: boolean): Block[] {
-  if (working.length === 0) return []
-  return [{ line: [shown ? hideHint(hideWorking, locale) : showHint(showWorking, locale)] }]
-}
-
-const list = (title: string, items: readonly (readonly Span[])[]): Block[] =>
-  items.length > 0 ? [{ title, items }] : []
+const list = <T>(title: string, of: readonly T[], spans: (one: T) => readonly Span[]): Block | undefined =>
+  of.length > 0 ? { title, items: of.map(spans) } : undefined

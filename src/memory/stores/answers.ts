@@ -57,10 +57,8 @@ export function answerMemory(db: Database): AnswerMemory {
             .executeTakeFirst()
           if (other) return 'taken'
         }
-        const named: Updateable<Tables['answers']> = {
-          ...changes,
-          ...(title !== undefined && { title_key: keyOf(title) }),
-        }
+        const title_key = title === undefined ? undefined : keyOf(title)
+        const named: Updateable<Tables['answers']> = { ...changes, title_key }
         await transaction
           .updateTable('answers')
           .set(named)
@@ -104,5 +102,5 @@ const cardColumns = (card: Card | undefined): Pick<Row, 'message' | 'link' | 'pi
 
 function fromRow({ title_key: _, message, link, pinned, digest, ...answer }: Row): StandardAnswer {
   if (message === '') return answer
-  return { ...answer, card: { message, ...(link !== '' && { link }), pinned: pinned === 1, digest } }
+  return { ...answer, card: { message, link: link || undefined, pinned: pinned === 1, digest } }
 }
