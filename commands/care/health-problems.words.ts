@@ -1,16 +1,13 @@
 // What is said of resistances that are missing, or tell nothing.
 
-import type { Said } from '../../src/ground/locale.ts'
+import { type Said, told } from '../../src/ground/locale.ts'
 
-export const otherCount =
-  (readings: number, cells: number): Said =>
-  ({ say, show }) =>
-    say`There are ${show.number(readings, 0)} resistances for ${show.number(cells, 0)} cells.`
+export const otherCount = told(
+  ({ say, show }, readings: number, cells: number) =>
+    say`There are ${show.number(readings, 0)} resistances for ${show.number(cells, 0)} cells.`,
+)
 
-export const oneOrEach =
-  (cells: number): Said =>
-  ({ say, show }) =>
-    say`one resistance, or ${show.number(cells, 0)}`
+export const oneOrEach = told(({ say, show }, cells: number) => say`one resistance, or ${show.number(cells, 0)}`)
 
 export const resistanceWanted: Said = ({ say }) => say`I need the resistance of a cell, or the volts under two loads.`
 export const resistanceOrLoads: Said = ({ say, own }) =>

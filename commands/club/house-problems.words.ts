@@ -2,7 +2,7 @@
 
 import type { ChemistryRule } from '../../src/charging/setting/house-range.ts'
 import type { Chemistry, Cited } from '../../src/charging/things/chemistry.ts'
-import type { Said } from '../../src/ground/locale.ts'
+import { type Said, told } from '../../src/ground/locale.ts'
 import { joined } from '../../src/ground/text.ts'
 import { cite } from '../shared/setting.words.ts'
 import { limitWords, ruleNames } from './house.words.ts'
@@ -12,29 +12,24 @@ export const moderatorsOnly: Said = ({ say }) => say`Only moderators change the 
 export const moderatorsOnlyExpected: Said = ({ say }) => say`a moderator to ask for it; anyone can look at the rules`
 export const whichRule: Said = ({ say }) => say`I need to know which rule to set.`
 
-export const oneOrMoreOf =
-  (options: readonly string[]): Said =>
-  ({ say, own }) =>
-    say`one or more of: ${joined(options.map(own), ', ')}`
+export const oneOrMoreOf = told(
+  ({ say, own }, options: readonly string[]) => say`one or more of: ${joined(options.map(own), ', ')}`,
+)
 
-export const forWhichCells =
-  (rule: ChemistryRule): Said =>
-  locale =>
-    locale.say`I need to know which cells the ${ruleNames(locale)[rule]} is for.`
+export const forWhichCells = told(
+  (locale, rule: ChemistryRule) => locale.say`I need to know which cells the ${ruleNames(locale)[rule]} is for.`,
+)
 
-export const forWhichCellsExpected =
-  (names: readonly string[]): Said =>
-  ({ own }) =>
-    own(`chemistry: ${names.join(', ')}`)
+export const forWhichCellsExpected = told(({ own }, names: readonly string[]) => own(`chemistry: ${names.join(', ')}`))
 
-export const outside =
-  (rule: ChemistryRule, { name }: Chemistry, value: number): Said =>
-  locale =>
-    locale.say`A club cannot set the ${ruleNames(locale)[rule]} of ${locale.own(name)} to ${limitWords(rule, value, locale)}.`
+export const outside = told(
+  (locale, rule: ChemistryRule, { name }: Chemistry, value: number) =>
+    locale.say`A club cannot set the ${ruleNames(locale)[rule]} of ${locale.own(name)} to ${limitWords(rule, value, locale)}.`,
+)
 
-export const outsideExpected =
-  (rule: ChemistryRule, [lowest, highest]: readonly [Cited, Cited], bound: Cited): Said =>
-  locale => {
+export const outsideExpected = told(
+  (locale, rule: ChemistryRule, [lowest, highest]: readonly [Cited, Cited], bound: Cited) => {
     const limit = ({ value }: Cited) => limitWords(rule, value, locale)
     return locale.say`${limit(lowest)} to ${limit(highest)}; ${limit(bound)} is the limit (${cite(bound, locale)})`
-  }
+  },
+)

@@ -1,6 +1,6 @@
 // What is said where a reminder cannot be set or cancelled as asked.
 
-import type { Said } from '../../src/ground/locale.ts'
+import { type Said, told } from '../../src/ground/locale.ts'
 
 export const noCode: Said = ({ say }) => say`That is no code of a reminder.`
 export const noCodeExpected: Said = ({ say }) => say`four letters and digits, as "remind list" shows them`
@@ -9,19 +9,16 @@ export const needsTimeExpected: Said = ({ say }) => say`either "in" and how long
 export const onlyAnswers: Said = ({ say }) => say`Here I can only answer, so I cannot remind you.`
 export const onlyAnswersExpected: Said = ({ say }) => say`a timer of your own, such as that of the charger or a phone`
 
-export const tooMany =
-  (most: number): Said =>
-  ({ say, show }) =>
-    say`You have ${show.number(most, 0)} reminders to come; no more fit.`
+export const tooMany = told(
+  ({ say, show }, most: number) => say`You have ${show.number(most, 0)} reminders to come; no more fit.`,
+)
 
 export const tooManyExpected: Said = ({ say }) => say`one to cancel first`
 
-export const outsideRange =
-  (asked_s: number): Said =>
-  ({ say, show }) =>
-    say`I do not remind anybody in ${show.duration(asked_s)}.`
+export const outsideRange = told(
+  ({ say, show }, asked_s: number) => say`I do not remind anybody in ${show.duration(asked_s)}.`,
+)
 
-export const outsideRangeExpected =
-  (least_s: number, most_s: number): Said =>
-  ({ say, show }) =>
-    say`${show.duration(least_s)} to ${show.duration(most_s)}`
+export const outsideRangeExpected = told(
+  ({ say, show }, least_s: number, most_s: number) => say`${show.duration(least_s)} to ${show.duration(most_s)}`,
+)

@@ -1,17 +1,15 @@
 // What is said of currents that no charge can have.
 
-import type { Said } from '../../src/ground/locale.ts'
+import { type Said, told } from '../../src/ground/locale.ts'
 
 export const tooLow: Said = ({ say }) => say`This charger cannot be set that low.`
 
-export const stepsBetween =
-  (least_A: number, most_A: number): Said =>
-  ({ say, show }) =>
-    say`${show.number(least_A, 2)} to ${show.current(most_A)}`
+export const stepsBetween = told(
+  ({ say, show }, least_A: number, most_A: number) => say`${show.number(least_A, 2)} to ${show.current(most_A)}`,
+)
 
 export const endsFirst: Said = ({ say }) => say`The charge would end before it has begun.`
 
-export const endBelow =
-  (current_A: number): Said =>
-  ({ say, show }) =>
-    say`an end current below the charge current of ${show.current(current_A)}`
+export const endBelow = told(
+  ({ say, show }, current_A: number) => say`an end current below the charge current of ${show.current(current_A)}`,
+)

@@ -22,4 +22,11 @@ const englishWith = (mark: DecimalMark): Locale => ({
 })
 
 const both = { '.': englishWith('.'), ',': englishWith(',') }
+/** The same of what is handed in. */
+export const told =
+  <A extends readonly unknown[]>(words: (locale: Locale, ...about: A) => Text) =>
+  (...about: A): Said =>
+  locale =>
+    words(locale, ...about)
+
 export const english = (mark: DecimalMark): Locale => both[mark]

@@ -1,15 +1,13 @@
 // What is said of a text that cannot be read at all.
 
-import type { Said } from './locale.ts'
+import { type Said, told } from './locale.ts'
 
 export const nothingThere: Said = ({ say }) => say`There is nothing to read.`
 
-export const tooLong =
-  (characters: number): Said =>
-  ({ say, show }) =>
-    say`That is ${show.number(characters, 0)} characters long.`
+export const tooLong = told(
+  ({ say, show }, characters: number) => say`That is ${show.number(characters, 0)} characters long.`,
+)
 
-export const questionOfAtMost =
-  (characters: number): Said =>
-  ({ say, show }) =>
-    say`a question of at most ${show.number(characters, 0)} characters`
+export const questionOfAtMost = told(
+  ({ say, show }, characters: number) => say`a question of at most ${show.number(characters, 0)} characters`,
+)

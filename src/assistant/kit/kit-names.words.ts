@@ -1,6 +1,6 @@
 // What is said of saved names in a question.
 
-import type { Locale, Said } from '../../ground/locale.ts'
+import { type Locale, told } from '../../ground/locale.ts'
 import type { Text } from '../../ground/text.ts'
 import type { KitEntry, KitKind } from '../../memory/memory.ts'
 
@@ -11,17 +11,14 @@ export const kindNames = ({ say }: Locale): Readonly<Record<KitKind, Text>> => (
 })
 
 /** A name that stands for another thing than is wanted there. */
-export const misfitWords =
-  ({ name, kind, notation }: KitEntry): Said =>
-  locale => {
-    const { say, own } = locale
-    return say`"${own(name)}" is saved as a ${kindNames(locale)[kind]}: ${own(notation)}.`
-  }
+export const misfitWords = told((locale, { name, kind, notation }: KitEntry) => {
+  const { say, own } = locale
+  return say`"${own(name)}" is saved as a ${kindNames(locale)[kind]}: ${own(notation)}.`
+})
 
-export const fittingWanted =
-  (option: string): Said =>
-  ({ say, own }) =>
-    say`a value for "${own(option)}", or the name of one`
+export const fittingWanted = told(
+  ({ say, own }, option: string) => say`a value for "${own(option)}", or the name of one`,
+)
 
 /** Behind the line that says how a question was read. */
 export const standsFor = (readAs: Text, { name, notation }: KitEntry, { say, own }: Locale): Text =>

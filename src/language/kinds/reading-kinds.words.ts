@@ -1,27 +1,24 @@
 // What is said of readings that cannot be read, of cells, drops, loads and scale factors.
 
-import type { Said } from '../../ground/locale.ts'
+import { type Said, told } from '../../ground/locale.ts'
 
 export type ListedReading = 'volts' | 'cutoffs' | 'resistances'
 
-export const oneForEachCell =
-  (listed: ListedReading, most: number): Said =>
-  ({ say, show }) => {
-    const cells = show.number(most, 0)
-    switch (listed) {
-      case 'volts':
-        return say`volts, one for each of 1 to ${cells} cells`
-      case 'cutoffs':
-        return say`cutoffs, one for each of 1 to ${cells} cells`
-      case 'resistances':
-        return say`resistances with their unit, one for each of 1 to ${cells} cells`
-    }
+export const oneForEachCell = told(({ say, show }, listed: ListedReading, most: number) => {
+  const cells = show.number(most, 0)
+  switch (listed) {
+    case 'volts':
+      return say`volts, one for each of 1 to ${cells} cells`
+    case 'cutoffs':
+      return say`cutoffs, one for each of 1 to ${cells} cells`
+    case 'resistances':
+      return say`resistances with their unit, one for each of 1 to ${cells} cells`
   }
+})
 
-export const moreCellsThan =
-  (most: number): Said =>
-  ({ say, show }) =>
-    say`That is more than ${show.number(most, 0)} cells.`
+export const moreCellsThan = told(
+  ({ say, show }, most: number) => say`That is more than ${show.number(most, 0)} cells.`,
+)
 
 export const voltsOfCell: Said = ({ say }) => say`volts of one cell`
 export const cutoffOfCell: Said = ({ say }) => say`a cutoff of one cell`
@@ -36,7 +33,7 @@ export const shareOfVolts: Said = ({ say }) => say`a share of the voltage`
 export const dropInVolts: Said = ({ say }) => say`a drop in volts`
 export const notAScale: Said = ({ say }) => say`That is no scale factor that I know of.`
 
-export const scaleRange =
-  (least: number, most: number): Said =>
-  ({ say, show }) =>
-    say`a scale factor from ${show.number(least, 2)} to ${show.number(most, 0)}, without a unit`
+export const scaleRange = told(
+  ({ say, show }, least: number, most: number) =>
+    say`a scale factor from ${show.number(least, 2)} to ${show.number(most, 0)}, without a unit`,
+)

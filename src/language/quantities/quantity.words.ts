@@ -1,6 +1,6 @@
 // What quantities are called, and what is said of those that cannot be read.
 
-import type { Said } from '../../ground/locale.ts'
+import { type Said, told } from '../../ground/locale.ts'
 import type { Text } from '../../ground/text.ts'
 import type { DimensionName } from './dimensions.ts'
 
@@ -25,29 +25,27 @@ export const dimensionWords: Readonly<Record<DimensionName, DimensionWords>> = {
 }
 
 /** Ends in the unit in which the dimension is written, as notation. */
-export const between =
-  (phrase: Said, from: string, to: string): Said =>
-  locale =>
-    locale.say`${phrase(locale)} from ${locale.own(from)} to ${locale.own(to)}`
+export const between = told(
+  (locale, phrase: Said, from: string, to: string) =>
+    locale.say`${phrase(locale)} from ${locale.own(from)} to ${locale.own(to)}`,
+)
 
-export const outOfRange =
-  (name: Said, side: 'below' | 'above'): Said =>
-  locale =>
-    side === 'below'
-      ? locale.say`That ${name(locale)} is below the range I work with.`
-      : locale.say`That ${name(locale)} is above the range I work with.`
+export const outOfRange = told((locale, name: Said, side: 'below' | 'above') =>
+  side === 'below'
+    ? locale.say`That ${name(locale)} is below the range I work with.`
+    : locale.say`That ${name(locale)} is above the range I work with.`,
+)
 
 export const needsUnit: Said = ({ say }) => say`That number needs a unit.`
 
-export const cannotReadAs =
-  (phrase: Said): Said =>
-  locale =>
-    locale.say`I cannot read that as ${phrase(locale)}.`
+export const cannotReadAs = told(
+  (locale, phrase: Said) => locale.say`I cannot read that as ${phrase(locale)}.`,
+)
 
-export const wholeNumber =
-  (phrase: Said, min: number, max: number): Said =>
-  locale =>
-    locale.say`${phrase(locale)}, a whole number from ${count(locale, min)} to ${count(locale, max)}`
+export const wholeNumber = told(
+  (locale, phrase: Said, min: number, max: number) =>
+    locale.say`${phrase(locale)}, a whole number from ${count(locale, min)} to ${count(locale, max)}`,
+)
 
 const count = ({ show }: Parameters<Said>[0], value: number): Text => show.number(value, 0)
 export const numberOfPacks: Said = ({ say }) => say`a number of packs`
@@ -60,15 +58,14 @@ export const colonUnclear: Said = ({ say }) =>
   say`A colon could part hours from minutes or minutes from seconds.`
 export const notADuration: Said = ({ say }) => say`I cannot read that as a duration.`
 
-export const fahrenheitIs =
-  (typed: string, celsius: number): Said =>
-  ({ say, own, show }) =>
-    say`${own(typed)} is ${show.temperature(celsius)}`
+export const fahrenheitIs = told(
+  ({ say, own, show }, typed: string, celsius: number) => say`${own(typed)} is ${show.temperature(celsius)}`,
+)
 
-export const gaugeTaken =
-  (typed: string, gauge: number): Said =>
-  ({ say, own, show }) =>
-    say`${own(typed)} is taken for AWG ${show.number(gauge, 0)}, the next thinner`
+export const gaugeTaken = told(
+  ({ say, own, show }, typed: string, gauge: number) =>
+    say`${own(typed)} is taken for AWG ${show.number(gauge, 0)}, the next thinner`,
+)
 
 export const notAClock: Said = ({ say }) => say`I cannot read that as a time of day.`
 export const aTimeOfDay: Said = ({ say }) => say`a time of day, a weekday or both`

@@ -1,33 +1,28 @@
 // What is said of numbers, lists and phrases of parts that cannot be read.
 
-import type { Said } from '../../ground/locale.ts'
+import { type Said, told } from '../../ground/locale.ts'
 import type { Text } from '../../ground/text.ts'
 
 export const thousandsOrDecimals: Said = ({ say }) =>
   say`A comma before three digits could mark thousands or decimals.`
 
-export const pointAndNoThousands =
-  (expected: Said): Said =>
-  locale =>
-    locale.say`${expected(locale)}, with a point for decimals and nothing for thousands`
+export const pointAndNoThousands = told(
+  (locale, expected: Said) =>
+    locale.say`${expected(locale)}, with a point for decimals and nothing for thousands`,
+)
 
 export const notOneNumber: Said = ({ say }) => say`That is not one number.`
 export const onlyPlainDecimals: Said = ({ say }) => say`Only plain decimal numbers are read here.`
 
-export const cannotPlace =
-  (word: string): Said =>
-  ({ say, own }) =>
-    say`I cannot place "${own(word)}" there.`
+export const cannotPlace = told(({ say, own }, word: string) => say`I cannot place "${own(word)}" there.`)
 
-export const listTooLong =
-  (most: number): Said =>
-  ({ say, show }) =>
-    say`That list is longer than ${show.number(most, 0)}.`
+export const listTooLong = told(
+  ({ say, show }, most: number) => say`That list is longer than ${show.number(most, 0)}.`,
+)
 
-export const listOrRange =
-  (most: number): Said =>
-  ({ say, show }) =>
-    say`at most ${show.number(most, 0)} values, or a range with an increment`
+export const listOrRange = told(
+  ({ say, show }, most: number) => say`at most ${show.number(most, 0)} values, or a range with an increment`,
+)
 
 export const backwards: Said = ({ say }) => say`That range runs backwards or is empty.`
 export const smallerFirst: Said = ({ say }) => say`the smaller value first`
@@ -46,17 +41,14 @@ const listed = ({ say }: Parameters<Said>[0], name: Listed): Text => {
   }
 }
 
-export const severalOf =
-  (name: Listed, most: number): Said =>
-  locale =>
-    locale.say`1 to ${locale.show.number(most, 0)} ${listed(locale, name)} with ";" between them`
+export const severalOf = told(
+  (locale, name: Listed, most: number) =>
+    locale.say`1 to ${locale.show.number(most, 0)} ${listed(locale, name)} with ";" between them`,
+)
 
-export const moreThan =
-  (name: Listed, most: number): Said =>
-  locale =>
-    locale.say`That is more than ${locale.show.number(most, 0)} ${listed(locale, name)}.`
+export const moreThan = told(
+  (locale, name: Listed, most: number) =>
+    locale.say`That is more than ${locale.show.number(most, 0)} ${listed(locale, name)}.`,
+)
 
-export const numberOf =
-  (name: Listed): Said =>
-  locale =>
-    locale.say`a number of ${listed(locale, name)}`
+export const numberOf = told((locale, name: Listed) => locale.say`a number of ${listed(locale, name)}`)

@@ -1,6 +1,6 @@
 // What is said of chargers that cannot be read, and of what their readers had to assume.
 
-import type { Said } from '../../ground/locale.ts'
+import { type Said, told } from '../../ground/locale.ts'
 
 export const aCharger: Said = ({ say }) =>
   say`a charger: the currents it offers, then what else you know (power, cells, input volts)`
@@ -8,17 +8,16 @@ export const lacksCurrents: Said = ({ say }) => say`That charger lacks its curre
 export const neitherCutoffNorInput: Said = ({ say }) =>
   say`That voltage is neither a cutoff per cell nor an input range.`
 
-export const cutoffsOrInput =
-  (min: number, max: number): Said =>
-  ({ say, show }) =>
-    say`cutoffs from ${show.number(min, 2)} to ${show.number(max, 2)} V per cell, or the input as two ends`
+export const cutoffsOrInput = told(
+  ({ say, show }, min: number, max: number) =>
+    say`cutoffs from ${show.number(min, 2)} to ${show.number(max, 2)} V per cell, or the input as two ends`,
+)
 
 export const noSuchCells: Said = ({ say }) => say`I know no charger for that number of cells.`
 
-export const cellsOfCharger =
-  (most: number): Said =>
-  ({ say, own }) =>
-    say`1S to ${own(`${most}S`)}, the smaller number first`
+export const cellsOfCharger = told(
+  ({ say, own }, most: number) => say`1S to ${own(`${most}S`)}, the smaller number first`,
+)
 
 export const cutoffsPhrase: Said = ({ say }) => say`cutoff voltages per cell`
 export const inputPhrase: Said = ({ say }) => say`an input voltage`
@@ -29,12 +28,12 @@ export const incrementTooWide: Said = ({ say }) => say`The increment is wider th
 export const rangeAndIncrement: Said = ({ say }) =>
   say`a range of currents and the increment between two settings`
 
-export const stepTaken =
-  (increment_A: number): Said =>
-  ({ say, show }) =>
-    say`the charger is taken to step by ${show.current(increment_A)}, as most do`
+export const stepTaken = told(
+  ({ say, show }, increment_A: number) =>
+    say`the charger is taken to step by ${show.current(increment_A)}, as most do`,
+)
 
-export const currentsTaken =
-  (power_W: number, from_A: number, to_A: number): Said =>
-  ({ say, show }) =>
-    say`a charger of ${show.power(power_W)} is taken to offer ${show.current(from_A)} to ${show.current(to_A)} in steps of ${show.current(from_A)}`
+export const currentsTaken = told(
+  ({ say, show }, power_W: number, from_A: number, to_A: number) =>
+    say`a charger of ${show.power(power_W)} is taken to offer ${show.current(from_A)} to ${show.current(to_A)} in steps of ${show.current(from_A)}`,
+)

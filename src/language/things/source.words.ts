@@ -1,6 +1,6 @@
 // What is said of sources that cannot be read, and of what their readers had to assume.
 
-import type { Said } from '../../ground/locale.ts'
+import { type Said, told } from '../../ground/locale.ts'
 
 export const aSource: Said = ({ say }) =>
   say`a USB PD supply, volts with amps or watts, a vehicle outlet, a power bank or a battery`
@@ -24,32 +24,29 @@ export const usbPdPhrase: Said = ({ say }) => say`a USB PD power`
 export const asPowerDelivery: Said = ({ say }) =>
   say`a USB-C supply named by its watts is read as USB Power Delivery`
 
-export const plainUsbGives =
-  (volts: number): Said =>
-  ({ say, show }) =>
-    say`plain USB is taken to give ${show.voltage(volts)}`
+export const plainUsbGives = told(
+  ({ say, show }, volts: number) => say`plain USB is taken to give ${show.voltage(volts)}`,
+)
 
 export const engineTakenOff: Said = ({ say }) => say`the engine is taken to be off`
 
-export const fuseTaken =
-  (fuse_A: number): Said =>
-  ({ say, show }) =>
-    say`a fuse of ${show.current(fuse_A)} is taken, as most such outlets have`
+export const fuseTaken = told(
+  ({ say, show }, fuse_A: number) =>
+    say`a fuse of ${show.current(fuse_A)} is taken, as most such outlets have`,
+)
 
-export const asNominal =
-  (volts: number): Said =>
-  ({ say, show }) =>
-    say`${show.voltage(volts)} is read as the outlet's nominal voltage`
+export const asNominal = told(
+  ({ say, show }, volts: number) => say`${show.voltage(volts)} is read as the outlet's nominal voltage`,
+)
 
-export const bareAsMilliampHours =
-  (numeral: string): Said =>
-  ({ say, own }) =>
-    say`${own(numeral)} is read as mAh`
+export const bareAsMilliampHours = told(
+  ({ say, own }, numeral: string) => say`${own(numeral)} is read as mAh`,
+)
 
-export const countedAt =
-  (volts: number): Said =>
-  ({ say, show }) =>
-    say`the power bank's mAh are counted at ${show.voltage(volts)}, the voltage of its cells`
+export const countedAt = told(
+  ({ say, show }, volts: number) =>
+    say`the power bank's mAh are counted at ${show.voltage(volts)}, the voltage of its cells`,
+)
 
 export const wattHoursCount: Said = ({ say }) => say`the power bank's watt-hours count, its mAh are not used`
 export const onlyInPercent: Said = ({ say }) => say`How full a power bank is can only be told in percent.`
