@@ -8,7 +8,7 @@ import { balanceTime_s, cellSpread, evenness, readingFault } from '../../src/cha
 import { Problem } from '../../src/ground/problem.ts'
 import { cellVoltsKind, conditionKind } from '../../src/language/kinds/reading-kinds.ts'
 import { cellsKind, currentKind, packKind } from '../../src/language/kinds/values.ts'
-import { chemistryOrPack, chemistryWanted, faultMended, faultWords } from './cells-problems.words.ts'
+import { chemistryOrPack, chemistryWanted, faultMended, faultWords } from './problems.words.ts'
 
 /** Where no balance current is told. */
 export const usualBalance_A = practice(0.1, 'small chargers bleed 0.1 to 0.3 A from a cell')

@@ -13,7 +13,7 @@ import {
   resistanceOrLoads,
   resistanceWanted,
   twoLoads,
-} from './health-problems.words.ts'
+} from './problems.words.ts'
 
 const takes = {
   pack: required(packKind),

@@ -20,7 +20,7 @@ import {
   temperatureKind,
 } from '../../src/language/kinds/values.ts'
 import { packOrCell } from '../shared/one-cell.ts'
-import { capacityWanted, hangsOnCapacity } from './storage-problems.words.ts'
+import { capacityWanted, hangsOnCapacity } from './problems.words.ts'
 
 const takes = {
   pack: optional(packKind),

@@ -15,7 +15,7 @@ import { Problem } from '../../src/ground/problem.ts'
 import { cutoffsKind } from '../../src/language/kinds/reading-kinds.ts'
 import { cellsKind, chargerKind, packKind, stateKind, targetKind } from '../../src/language/kinds/values.ts'
 import { packOrCell } from '../shared/one-cell.ts'
-import { bothOptions, bothReadings, voltsOfCellOrPack, voltsWanted } from './trim-problems.words.ts'
+import { bothOptions, bothReadings, voltsOfCellOrPack, voltsWanted } from './problems.words.ts'
 
 const takes = {
   pack: optional(packKind),

@@ -12,7 +12,7 @@ import {
   powerKind,
   voltageKind,
 } from '../../src/language/kinds/values.ts'
-import { sumMissing } from './energy-problems.words.ts'
+import { sumMissing } from './problems.words.ts'
 
 const takes = {
   pack: optional(packKind),

@@ -1,7 +1,7 @@
 // What is said of the names that are saved.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
-import { kindNames } from '../../src/assistant/kit/kit-names.words.ts'
+import { kindNames } from '../../src/assistant/kit/kit.words.ts'
 import { joined } from '../../src/ground/text.ts'
 import type { kitList } from './kit-list.ts'
 import { whoseSeen } from './kit-owner.words.ts'

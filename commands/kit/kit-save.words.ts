@@ -1,7 +1,7 @@
 // What is said of a name that was saved.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
-import { kindNames } from '../../src/assistant/kit/kit-names.words.ts'
+import { kindNames } from '../../src/assistant/kit/kit.words.ts'
 import { inWhoseKit, whoseChanged } from './kit-owner.words.ts'
 import type { kitSave } from './kit-save.ts'
 

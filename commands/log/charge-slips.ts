@@ -3,7 +3,7 @@
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { readingFault } from '../../src/charging/upkeep/cell-spread.ts'
 import type { NoteAsked } from './charge-note.ts'
-import { notFromFull, notOfItsCells, slipOfPen, valuesForCells } from './log-problems.words.ts'
+import { notFromFull, notOfItsCells, slipOfPen, valuesForCells } from './problems.words.ts'
 
 /** No pack takes back so much more than its label: it is a slip of the pen, or something is badly wrong. */
 const mostOverLabel = 1.25

@@ -8,8 +8,8 @@ import { chargeShown, meanCurrent_A } from '../../src/charging/upkeep/log-shown.
 import { isEmptied } from './before-kind.ts'
 import { noteOf, noteTakes } from './charge-note.ts'
 import { refuseSlips } from './charge-slips.ts'
-import { noClock } from './log-problems.words.ts'
 import { loggedPack } from './logged-pack.ts'
+import { noClock } from './problems.words.ts'
 
 /** Years of flying; older ones say nothing of the pack's age now. */
 const mostNoted = 500

@@ -9,8 +9,8 @@ import { present } from '../../src/ground/present.ts'
 import { attempt } from '../../src/ground/problem.ts'
 import { capacityKind, packKind, resistanceKind, stateKind, temperatureKind } from '../../src/language/kinds/values.ts'
 import type { KitEntry } from '../../src/memory/memory.ts'
-import { recalledWords, retireWords } from './log-recall.words.ts'
 import { logOf } from './logged-pack.ts'
+import { recalledWords, retireWords } from './problems.words.ts'
 
 type Texts = Readonly<Record<string, string>>
 

@@ -2,8 +2,8 @@
 
 import { required, service } from '../../src/assistant/command.ts'
 import { packNameKind } from '../../src/assistant/kit/kit-name.ts'
-import { onlyModeratorsUndo } from './log-problems.words.ts'
 import { loggedPack } from './logged-pack.ts'
+import { onlyModeratorsUndo } from './problems.words.ts'
 
 export const logUndo = service({
   name: 'log undo',

@@ -6,7 +6,7 @@ import type { Pack } from '../../src/charging/things/pack.ts'
 import { packKind } from '../../src/language/kinds/values.ts'
 import type { NotedCharge } from '../../src/memory/charge-log.ts'
 import type { KitEntry, Memory } from '../../src/memory/memory.ts'
-import { noLogOf } from './log-problems.words.ts'
+import { noLogOf } from './problems.words.ts'
 
 export interface LoggedPack {
   readonly entry: KitEntry

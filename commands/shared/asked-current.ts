@@ -4,7 +4,7 @@ import type { Charger } from '../../src/charging/things/charger.ts'
 import { largestStep_A, nearestStep_A, smallestStep_A } from '../../src/charging/things/steps.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { currentKind } from '../../src/language/kinds/values.ts'
-import { endBelow, endsFirst, stepsBetween, tooLow } from './asked-current.words.ts'
+import { endBelow, endsFirst, stepsBetween, tooLow } from './problems.words.ts'
 
 /** The charger's largest step not above `asked_A`. Throws a Problem where even its smallest one is. */
 export function currentOn(charger: Charger | undefined, asked_A: number): number {

@@ -10,9 +10,9 @@ import type { FaultListener } from '../fault-listener.ts'
 import { readWithKit, withNames } from '../kit/kit-names.ts'
 import type { Registry } from '../registry.ts'
 import { completeReply, type Reply } from '../reply.ts'
+import { notUsedWords } from './asking.words.ts'
 import { asTyped, faultReply, problemReply } from './failures.ts'
 import { understand } from './inputs.ts'
-import { notUsedWords } from './inputs.words.ts'
 
 /**
  * Answers one question: text to be read, or a command with its options already apart. Never throws: a

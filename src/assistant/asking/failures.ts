@@ -5,7 +5,7 @@ import type { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
-import { afterFault, faultWords, nothingAsked } from './failures.words.ts'
+import { afterFault, faultWords, nothingAsked } from './asking.words.ts'
 
 const shownLength = 120
 

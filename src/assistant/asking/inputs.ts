@@ -6,7 +6,7 @@ import { joined, type Text } from '../../ground/text.ts'
 import type { Earlier } from '../../language/kinds/value-kind.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { Entry, OptionWords } from '../command.ts'
-import { needed, takesNo, takesOnly } from './inputs.words.ts'
+import { needed, takesNo, takesOnly } from './asking.words.ts'
 
 export interface Understood {
   readonly inputs: Readonly<Record<string, unknown>>

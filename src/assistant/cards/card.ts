@@ -5,7 +5,7 @@ import type { Locale } from '../../ground/locale.ts'
 import type { Saying } from '../../memory/standard-answer.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
-import { entitled, ownWords } from './card.words.ts'
+import { entitled, ownWords } from './cards.words.ts'
 
 /** `ask` must answer for the club: without anybody's own kit, and without a clock. */
 export async function cardOf(

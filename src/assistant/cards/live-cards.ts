@@ -8,8 +8,8 @@ import type { Cards, Standing } from '../cards.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import type { Reply } from '../reply.ts'
 import { cardOf, digestOf } from './card.ts'
+import { notTaken } from './cards.words.ts'
 import { type Missing, type Noticeboards, type Posted, surfaceOf } from './noticeboard.ts'
-import { notTaken } from './noticeboard.words.ts'
 
 export interface CardParts {
   readonly answers: AnswerMemory

@@ -3,7 +3,7 @@
 import type { Said } from '../../ground/locale.ts'
 import type { SurfaceName } from '../occasion.ts'
 import type { Reply } from '../reply.ts'
-import { onlyAnswers } from './noticeboard.words.ts'
+import { onlyAnswers } from './cards.words.ts'
 
 export interface Notice {
   readonly reply: Reply

@@ -5,7 +5,7 @@ import { Problem } from '../../ground/problem.ts'
 import type { ValueKind } from '../../language/kinds/value-kind.ts'
 import type { AnswerMemory } from '../../memory/standard-answer.ts'
 import type { Occasion } from '../occasion.ts'
-import { noTitle, titleWanted } from './title.words.ts'
+import { noTitle, titleWanted } from './cards.words.ts'
 
 const longestTitle = 80
 

@@ -10,7 +10,7 @@ import { phrasesOf } from '../../language/sentence/phrases.ts'
 import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
 import { readChemistry } from '../../language/things/chemistry.ts'
 import { readState } from '../../language/things/state.ts'
-import { freeNameWanted, nameTaken, nameWanted, noName } from './kit-name.words.ts'
+import { freeNameWanted, nameTaken, nameWanted, noName } from './kit.words.ts'
 
 export const longestName = 32
 export const mostNameWords = 3

@@ -9,8 +9,8 @@ import type { KitEntry, KitKind, KitMemory } from '../../memory/memory.ts'
 import type { Owner } from '../../memory/owner.ts'
 import type { Occasion } from '../occasion.ts'
 import type { Registry } from '../registry.ts'
+import { fittingWanted, misfitWords, standsFor } from './kit.words.ts'
 import { isNameShaped, isReserved, longestName, mostNameWords, nameForm } from './kit-name.ts'
-import { fittingWanted, misfitWords, standsFor } from './kit-names.words.ts'
 
 /** Which entries can stand where a value of a kind is wanted. A pack can serve as a source. */
 const fitting: Readonly<Record<string, readonly KitKind[]>> = {

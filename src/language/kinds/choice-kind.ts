@@ -3,7 +3,7 @@
 import type { Said } from '../../ground/locale.ts'
 import { plainText, shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
-import { noSuchChoice, oneOf } from './choice-kind.words.ts'
+import { noSuchChoice, oneOf } from './kinds.words.ts'
 import type { ValueKind } from './value-kind.ts'
 
 /** `name` says what is chosen; `refusal` what is wrong with another word, where it can say more than that. */

@@ -2,7 +2,7 @@
 
 import { plainText } from '../../ground/plain-text.ts'
 import { readPercent, readVoltage, writePercent, writeVoltage } from '../quantities/quantities.ts'
-import { dropInVolts, shareOfVolts } from './reading-kinds.words.ts'
+import { dropInVolts, shareOfVolts } from './kinds.words.ts'
 import type { ValueKind } from './value-kind.ts'
 
 export type DropLimit =

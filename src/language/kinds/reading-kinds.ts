@@ -16,7 +16,7 @@ import {
   resistanceOfCell,
   restOrFull,
   voltsOfCell,
-} from './reading-kinds.words.ts'
+} from './kinds.words.ts'
 import type { ValueKind } from './value-kind.ts'
 
 const mostCells = 14

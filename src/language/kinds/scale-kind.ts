@@ -3,7 +3,7 @@
 import { plainText, quoted } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { decimalText, oddNumberProblem, shiftedDecimal, type Wanted } from '../scan/number.ts'
-import { notAScale, scaleRange } from './reading-kinds.words.ts'
+import { notAScale, scaleRange } from './kinds.words.ts'
 import type { ValueKind } from './value-kind.ts'
 
 const range = { least: 0.01, most: 100_000 }

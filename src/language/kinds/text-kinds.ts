@@ -2,7 +2,7 @@
 
 import { plainText, quoted, shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
-import { atMost, tooLong } from './text-kinds.words.ts'
+import { atMost, tooLong } from './kinds.words.ts'
 import type { ValueKind } from './value-kind.ts'
 
 /** Fits the first lines of a message on every surface, together with a title. */

@@ -1,6 +1,12 @@
-// What is said of readings that cannot be read, of cells, drops, loads and scale factors.
+// What is said of values that options cannot read.
 
 import { type Said, told } from '../../ground/locale.ts'
+
+export const noSuchChoice: Said = ({ say }) => say`That is none of the choices.`
+
+export const oneOf = told(
+  ({ say, own }, choices: readonly string[]) => say`one of: ${own(choices.join(', '))}`,
+)
 
 export type ListedReading = 'volts' | 'cutoffs' | 'resistances'
 
@@ -36,4 +42,13 @@ export const notAScale: Said = ({ say }) => say`That is no scale factor that I k
 export const scaleRange = told(
   ({ say, show }, least: number, most: number) =>
     say`a scale factor from ${show.number(least, 2)} to ${show.number(most, 0)}, without a unit`,
+)
+
+export const tooLong = told(
+  ({ say, show }, characters: number) => say`That text is ${show.number(characters, 0)} characters long.`,
+)
+
+export const atMost = told(
+  ({ say, show }, characters: number) =>
+    say`at most ${show.number(characters, 0)} characters, so that it fits a message`,
 )

@@ -1,10 +1,12 @@
-// What is said where a charge cannot be noted or taken back as it was asked.
+// What is said of charges that cannot be noted, and of packs without a log.
 
-import { kindNames } from '../../src/assistant/kit/kit-names.words.ts'
+import { kindNames } from '../../src/assistant/kit/kit.words.ts'
 import type { Level } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { ReadingFault } from '../../src/charging/upkeep/cell-spread.ts'
+import type { Locale } from '../../src/ground/locale.ts'
 import { Problem } from '../../src/ground/problem.ts'
+import type { Text } from '../../src/ground/text.ts'
 import { capacityKind, packKind, targetKind } from '../../src/language/kinds/values.ts'
 import type { KitKind } from '../../src/memory/memory.ts'
 
@@ -77,3 +79,23 @@ export function notOfItsCells(fault: ReadingFault, pack: Pack): Problem {
     verdict: 'do not charge',
   })
 }
+
+interface Told {
+  readonly capacity_Ah: number | undefined
+  readonly cell_ohm: number | undefined
+}
+
+export function recalledWords(
+  name: string,
+  { capacity_Ah, cell_ohm }: Told,
+  { say, show, own }: Locale,
+): Text | undefined {
+  const holds = capacity_Ah === undefined ? undefined : say`it holds ${show.capacity(capacity_Ah)}`
+  const has = cell_ohm === undefined ? undefined : say`a cell has ${show.resistance(cell_ohm)}`
+  if (holds && has) return say`by the log of ${own(name)} ${holds} and ${has}`
+  const told = holds ?? has
+  return told && say`by the log of ${own(name)} ${told}`
+}
+
+export const retireWords = (name: string, { say, own }: Locale): Text =>
+  say`the log of ${own(name)} says to retire it: ${own(`"log show name: ${name}"`)} tells why`

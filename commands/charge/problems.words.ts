@@ -1,6 +1,10 @@
-// What is missing for a sum.
+// What is said where there is nothing to compare, or too little for a sum.
 
+import type { Said } from '../../src/ground/locale.ts'
 import { Problem } from '../../src/ground/problem.ts'
+
+export const onlyOne: Said = ({ say }) => say`That is one pack; I need two or more to compare.`
+export const twoOrMore: Said = ({ say }) => say`two or more packs with ";" between them`
 
 export const sumMissing = (): Problem =>
   new Problem({

@@ -1,9 +1,0 @@
-// What is said of a question that holds nothing, and of a fault of our own.
-
-import type { Locale } from '../../ground/locale.ts'
-import type { Text } from '../../ground/text.ts'
-
-export const nothingAsked = ({ say }: Locale): Text => say`(nothing)`
-export const faultWords = (reference: string, { say, own }: Locale): Text =>
-  say`Something went wrong on my side (reference ${own(reference)}). Nothing was changed on your charger.`
-export const afterFault = ({ say }: Locale): Text => say`try again; if it happens again, tell a moderator the reference`

@@ -1,0 +1,20 @@
+// What a card says besides its answer, why it was not posted, and what is said of a title that cannot be one.
+
+import { type Locale, type Said, told } from '../../ground/locale.ts'
+import type { Text } from '../../ground/text.ts'
+
+export const ownWords = ({ say }: Locale): Text => say`a standard answer in the words of this club's moderators`
+
+/** The title first; a colon parts it from the answer where it has no end of its own. */
+export const entitled = (title: string, text: string, { own }: Locale): Text =>
+  own(`${title}${/[.?!]$/.test(title) ? '' : ':'} ${text}`)
+
+export const onlyAnswers: Said = ({ say }) => say`Here I can only answer, not post by myself.`
+export const notTaken: Said = ({ say, own }) =>
+  say`The chat did not take it just now; ${own('"answer post"')} tries again.`
+
+export const noTitle: Said = ({ say }) => say`That cannot be a title.`
+
+export const titleWanted = told(
+  ({ say, show }, longest: number) => say`letters or digits, ${show.number(longest, 0)} characters at most, no colon`,
+)
