@@ -1,9 +1,9 @@
 // Fills an empty memory from a backup, while the program is stopped: npm run restore -- <file>
 
 import { readFile } from 'node:fs/promises'
-import { migrations } from '../memory/migrations/index.ts'
 import { restore } from '../memory/opening/backup.ts'
 import { connect } from '../memory/opening/connect.ts'
+import { migrations } from '../memory/opening/migrations.ts'
 import { readConfig } from './config.ts'
 import { fileArgument, placeFrom, run } from './memory-place.ts'
 

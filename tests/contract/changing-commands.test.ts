@@ -3,10 +3,10 @@
 import { expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
 import { createAssistant } from '../../src/assistant/running/assistant.ts'
-import { migrations } from '../../src/memory/migrations/index.ts'
 import { backUp } from '../../src/memory/opening/backup.ts'
 import { connect } from '../../src/memory/opening/connect.ts'
 import { migrate } from '../../src/memory/opening/migrate.ts'
+import { migrations } from '../../src/memory/opening/migrations.ts'
 import { memoryIn } from '../../src/memory/opening/open.ts'
 import { moderator } from '../support/ask.ts'
 

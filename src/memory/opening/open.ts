@@ -2,7 +2,6 @@
 
 import type { Database } from '../database.ts'
 import type { Memory } from '../memory.ts'
-import { migrations } from '../migrations/index.ts'
 import { answeredMemory } from '../stores/answered.ts'
 import { answerMemory } from '../stores/answers.ts'
 import { houseMemory } from '../stores/house.ts'
@@ -14,6 +13,7 @@ import { questionMemory } from '../stores/questions.ts'
 import { reminderMemory } from '../stores/reminders.ts'
 import { connect, type MemoryPlace } from './connect.ts'
 import { migrate } from './migrate.ts'
+import { migrations } from './migrations.ts'
 
 /**
  * Ready to use when the promise resolves. What a promise of the memory has acknowledged by resolving is on
