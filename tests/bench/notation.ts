@@ -4,6 +4,7 @@ import { commands } from '../../commands/index.ts'
 import { createRegistry } from '../../src/assistant/registry.ts'
 import { longestText } from '../../src/ground/plain-text.ts'
 import { attempt } from '../../src/ground/problem.ts'
+import { entriesFor } from '../../src/handbook/search.ts'
 import { candidatesOf } from '../../src/language/candidates/index.ts'
 import { intentsOf } from '../../src/language/model/index.ts'
 import { amendQuestion, readQuestion } from '../../src/language/sentence/question.ts'
@@ -55,6 +56,7 @@ export default async function notation(): Promise<Row[]> {
   const asked = 'just landed, what amps for the 3s 720 lihv so that it is done by half past two?'
   const candidates = candidatesOf(asked)
   const intent_ms = await timesOf(5000, () => intentsOf(asked, candidates))
+  const search_ms = await timesOf(2000, () => entriesFor('why is the last ten percent of a charge so slow'))
   const growth = await Promise.all(unkind.map(slowestOf))
   const worst = growth.reduce((a, b) => (b.full_ms > a.full_ms ? b : a))
   const long_ms = await timesOf(200, () => everyReader.map(reader => reader(filled('3S 720 ', 20_000))))
@@ -62,6 +64,7 @@ export default async function notation(): Promise<Row[]> {
     { name: 'question in notation, median', value: `${(percentile(pairs_ms, 50) * 1000).toFixed(0)} µs` },
     { name: 'question in plain words, median', value: `${(percentile(plain_ms, 50) * 1000).toFixed(0)} µs` },
     { name: 'what is wanted, by the model, median', value: `${(percentile(intent_ms, 50) * 1000).toFixed(0)} µs` },
+    { name: 'search in the handbook, median', value: `${(percentile(search_ms, 50) * 1000).toFixed(0)} µs` },
     {
       name: `slowest unkind text of ${longestText} characters (${JSON.stringify(worst.piece)})`,
       value: `${worst.full_ms.toFixed(1)} ms`,

@@ -125,6 +125,7 @@ describe('import rules', () => {
     ['matrix-js-sdk', 'src/matrix/'],
     ['kysely', 'src/memory/'],
     ['echarts', 'src/charts/'],
+    ['minisearch', 'src/handbook/'],
   ])('only one folder imports %s', (library, folder) => {
     const users = sources.filter(({ imports }) => imports.some(to => to === library || to.startsWith(`${library}/`)))
     expect(users.length).toBeGreaterThan(0)

@@ -1,0 +1,60 @@
+// What a question for the handbook comes to: its entry, or what lies nearest; and what of it is to be judged.
+
+import { type Danger, emergencies } from '../charging/situation/dangers.ts'
+import { handbook } from './entries.ts'
+import type { HandbookEntry } from './entry.ts'
+import { asksLeave } from './leave.ts'
+import { entriesFor, leastScore } from './search.ts'
+
+export interface AskedOfHandbook {
+  /** Absent where the handbook has none on it. */
+  readonly entry: HandbookEntry | undefined
+  /** Other entries that it may have meant, the nearest first, at most three. */
+  readonly nearest: readonly HandbookEntry[]
+  /** What somebody asks leave for, and emergencies however they are asked about. */
+  readonly dangers: readonly Danger[]
+}
+
+const most = 3
+
+/** Stands for a question that the handbook has nothing on, before the titles that lie near. */
+const nothing = '?'
+const between = '; '
+
+export function askedOf(text: string): AskedOfHandbook {
+  const [first, ...titles] = text.split(between)
+  if (first === nothing) {
+    const nearest = titles.flatMap(title => handbook.find(entry => entry.title === title) ?? [])
+    return { entry: undefined, nearest, dangers: [] }
+  }
+  const found = entriesFor(text)
+  const [best, ...others] = found
+  // An emergency may be told in very few words: "it hisses".
+  const least = best && isEmergency(best.entry) ? leastScore / 3 : leastScore
+  if (!best || best.score < least) {
+    const near = found.slice(0, most).filter(({ score }) => score >= leastScore / 2)
+    return { entry: undefined, nearest: near.map(({ entry }) => entry), dangers: [] }
+  }
+  const { entry, score } = best
+  const near = others.filter(other => other.score >= score / 2).map(other => other.entry)
+  const nearest = [...new Set([...near, ...besides(entry)])].slice(0, most)
+  const { dangers = [] } = entry
+  const judged = asksLeave(text) || isEmergency(entry) ? dangers : []
+  return { entry, nearest, dangers: judged }
+}
+
+const isEmergency = ({ dangers = [] }: HandbookEntry): boolean => dangers.some(danger => emergencies.includes(danger))
+
+/** The same question as the handbook words it: what a person wrote need not be kept to ask it again. */
+export function wordedBy({ entry, nearest, dangers }: AskedOfHandbook): string {
+  if (!entry) return [nothing, ...nearest.map(({ title }) => title)].join(between)
+  return dangers.length > 0 ? (entry.questions.find(asksLeave) ?? entry.title) : entry.title
+}
+
+function besides(entry: HandbookEntry): readonly HandbookEntry[] {
+  const at = handbook.indexOf(entry)
+  return [handbook[at + 1], handbook[at - 1]].filter(one => one !== undefined)
+}
+
+/** Whether those words stand for a question that the handbook has nothing on. */
+export const isNothing = (worded: string): boolean => worded.split(between)[0] === nothing

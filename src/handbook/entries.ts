@@ -1,0 +1,49 @@
+// Every entry of the handbook, theme by theme.
+
+import alarms from './entries/alarms.json' with { type: 'json' }
+import balance from './entries/balance.json' with { type: 'json' }
+import basics from './entries/basics.json' with { type: 'json' }
+import charging from './entries/charging.json' with { type: 'json' }
+import club from './entries/club.json' with { type: 'json' }
+import cutoff from './entries/cutoff.json' with { type: 'json' }
+import damaged from './entries/damaged.json' with { type: 'json' }
+import disposal from './entries/disposal.json' with { type: 'json' }
+import errors from './entries/errors.json' with { type: 'json' }
+import field from './entries/field.json' with { type: 'json' }
+import fireKit from './entries/fire-kit.json' with { type: 'json' }
+import flying from './entries/flying.json' with { type: 'json' }
+import labels from './entries/labels.json' with { type: 'json' }
+import leads from './entries/leads.json' with { type: 'json' }
+import mains from './entries/mains.json' with { type: 'json' }
+import meters from './entries/meters.json' with { type: 'json' }
+import otherTypes from './entries/other-types.json' with { type: 'json' }
+import parallel from './entries/parallel.json' with { type: 'json' }
+import places from './entries/places.json' with { type: 'json' }
+import storage from './entries/storage.json' with { type: 'json' }
+import warmth from './entries/warmth.json' with { type: 'json' }
+import type { HandbookEntry } from './entry.ts'
+
+/** In each theme related entries stand together. A test checks their form. */
+export const handbook: readonly HandbookEntry[] = [
+  ...basics,
+  ...labels,
+  ...charging,
+  ...balance,
+  ...cutoff,
+  ...storage,
+  ...warmth,
+  ...places,
+  ...fireKit,
+  ...alarms,
+  ...errors,
+  ...damaged,
+  ...disposal,
+  ...mains,
+  ...field,
+  ...leads,
+  ...parallel,
+  ...meters,
+  ...flying,
+  ...otherTypes,
+  ...club,
+] as readonly HandbookEntry[]

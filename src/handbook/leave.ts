@@ -1,0 +1,14 @@
+// Whether somebody asks leave to do something, rather than why it is so: then the answer is a verdict.
+
+const explained =
+  /^(?:\W|and |but |so |ok |sir |please |hi |hello |hey )*(?:why|how come|what(?! if)|whats|which|explain|tell me|wieso|warum)(?!\p{L})/iu
+
+const asked = [
+  /(?<!\p{L})(?:may|can|could|shall|should|dare|might) (?:i|we|you|one|it|they|he|she|this|that|these|those|a|an|the|my|our|his|her|some\w+|people|members|guests|kids|children|packs?|lipos?|nimhs?|leds?|full|lihv|life|charged|charging|sodium)(?!\p{L})/iu,
+  /(?<!\p{L})(?:ok|okay|allowed|permitted|permissible|alright|all right|acceptable|harmless|safe|fine)(?!\p{L})/iu,
+  /(?<!\p{L})(?:is|would|was|isnt|isn't) (?:it|that|this) (?:\w+ ){0,2}(?:bad|good|enough|dangerous|possible|a problem|idea)(?!\p{L})/iu,
+  /(?<!\p{L})(?:yes or no|just (?:this )?once|good idea|any harm|what if|problem\?|may i|worth it)(?!\p{L})/iu,
+  /(?<!\p{L})(?:puedo|se puede|podemos|posso|pode|darf|dürfen|kann (?:ich|man)|est-ce que je peux|je peux|on peut)(?!\p{L})/iu,
+]
+
+export const asksLeave = (text: string): boolean => !explained.test(text) && asked.some(one => one.test(text))

@@ -1,0 +1,89 @@
+// Finds the entry of the handbook that a question asks for: candidates by their words, then by the nearest phrase.
+
+import MiniSearch from 'minisearch'
+import { handbook } from './entries.ts'
+import type { HandbookEntry } from './entry.ts'
+import { likenessTo } from './search/likeness.ts'
+import { familiesOfStem, isAmount, isCommon, isFamily, stem, wordsOf } from './search/words.ts'
+
+export interface FoundEntry {
+  readonly entry: HandbookEntry
+  /** Comparable between questions; below `leastScore` it is not what was asked. */
+  readonly score: number
+}
+
+/** Four of five remarks on other things stay below, nine of ten questions for the handbook above. */
+export const leastScore = 7
+
+/** A question or a title of the handbook, word by word; no other comes near it. */
+const certain = 100
+
+/** So many candidates are compared phrase by phrase. */
+const candidates = 12
+
+const boost = { title: 1, questions: 0.7, keywords: 2, answer: 0.1 }
+
+type Finder = (text: string) => readonly FoundEntry[]
+
+let ofHandbook: Finder | undefined
+
+/** The best first; empty where no word is known. The index is built at the first call. */
+export function entriesFor(text: string): readonly FoundEntry[] {
+  ofHandbook ??= finderOf(handbook)
+  return ofHandbook(text)
+}
+
+/** Searches those entries. */
+export function finderOf(entries: readonly HandbookEntry[]): Finder {
+  const known = new Set<string>()
+  const index = new MiniSearch<Record<keyof typeof boost, string> & { id: number }>({
+    fields: Object.keys(boost),
+    tokenize: text => [...wordsOf(text)],
+    processTerm: word => {
+      const terms = termsOf(word).filter(term => !isCommon(term))
+      for (const term of terms) known.add(term)
+      return terms
+    },
+    searchOptions: {
+      processTerm: termsOf,
+      boost,
+      boostTerm: term => (isAmount(term) ? 0.1 : isFamily(term) ? 0.3 : 1),
+      // A word that stands in the handbook is meant as it is.
+      prefix: term => mayBeMistyped(term) && !known.has(term),
+      fuzzy: term => mayBeMistyped(term) && !known.has(term) && 0.2,
+    },
+  })
+  index.addAll(entries.map(fieldsOf))
+  const likeness = likenessTo(entries.map(({ title, questions, keywords = [] }) => [title, ...questions, ...keywords]))
+  const byHeart = new Map(
+    entries.flatMap(({ title, questions }, id) => [title, ...questions].map(phrase => [plain(phrase), id])),
+  )
+  return text => {
+    const likenessOf = likeness(text)
+    const same = byHeart.get(plain(text))
+    return index
+      .search(text)
+      .slice(0, candidates)
+      .filter(({ id }) => id !== same)
+      .map(({ id, score }) => ({ entry: entries[id] as HandbookEntry, score: Math.sqrt(score * likenessOf(id)) }))
+      .concat(same === undefined ? [] : { entry: entries[same] as HandbookEntry, score: certain })
+      .toSorted((a, b) => b.score - a.score)
+  }
+}
+
+const plain = (phrase: string): string => wordsOf(phrase).join(' ')
+
+const termsOf = (word: string): string[] => [stem(word), ...familiesOfStem(stem(word))]
+
+const mayBeMistyped = (term: string): boolean => /^[a-z]{4}/.test(term)
+
+const fieldsOf = (
+  { title, questions, keywords = [], answer }: HandbookEntry,
+  id: number,
+): Record<keyof typeof boost, string> & { id: number } => ({
+  id,
+  title,
+  questions: questions.join(' '),
+  keywords: keywords.join(' '),
+  answer: answer[0] ?? '',
+})

@@ -1,0 +1,54 @@
+// How like two short texts are: the cosine between their words, their families of words and their pairs of words.
+
+import { familiesOfStem, isAmount, stem, wordsOf } from './words.ts'
+
+/** Weights of a text by term. */
+type Terms = ReadonlyMap<string, number>
+
+const ofFamily = 0.4
+const ofPair = 0.5
+/** Packs and amounts stand in nearly every message. */
+const ofAmount = 0.3
+
+function termsOf(text: string): Terms {
+  const stems = wordsOf(text).map(stem)
+  const terms = new Map<string, number>()
+  for (const [index, one] of stems.entries()) {
+    terms.set(one, isAmount(one) ? ofAmount : 1)
+    for (const family of familiesOfStem(one)) terms.set(family, ofFamily)
+    if (index > 0) terms.set(`${stems[index - 1]} ${one}`, ofPair)
+  }
+  return terms
+}
+
+const scaled = (terms: Terms, rarity: (term: string) => number): Terms => {
+  const weighed = [...terms].map(([term, weight]) => [term, weight * rarity(term)] as const)
+  const length = Math.hypot(...weighed.map(([, weight]) => weight)) || 1
+  return new Map(weighed.map(([term, weight]) => [term, weight / length]))
+}
+
+/** For groups of phrases: how like a text is to the nearest phrase of a group, 0 to 1. */
+export function likenessTo(groups: readonly (readonly string[])[]): (text: string) => (group: number) => number {
+  const terms = groups.map(phrases => phrases.map(termsOf))
+  const groupsWith = new Map<string, number>()
+  for (const phrases of terms) {
+    for (const term of new Set(phrases.flatMap(phrase => [...phrase.keys()]))) {
+      groupsWith.set(term, (groupsWith.get(term) ?? 0) + 1)
+    }
+  }
+  const rarity = (term: string) => {
+    const having = groupsWith.get(term) ?? 0
+    return Math.log(1 + (groups.length - having + 0.5) / (having + 0.5))
+  }
+  const vectors = terms.map(phrases => phrases.map(phrase => scaled(phrase, rarity)))
+  return text => {
+    const asked = scaled(termsOf(text), rarity)
+    return group => Math.max(0, ...(vectors[group] ?? []).map(phrase => product(phrase, asked)))
+  }
+}
+
+function product(one: Terms, other: Terms): number {
+  let sum = 0
+  for (const [term, weight] of one) sum += weight * (other.get(term) ?? 0)
+  return sum
+}
