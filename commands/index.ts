@@ -48,6 +48,8 @@ import { remindMe } from './club/remind-me.ts'
 import { remindMeWords } from './club/remind-me.words.ts'
 import { rules } from './club/rules.ts'
 import { rulesWords } from './club/rules.words.ts'
+import { handbook } from './handbook/handbook.ts'
+import { handbookWords } from './handbook/handbook.words.ts'
 import { kitList } from './kit/kit-list.ts'
 import { kitListWords } from './kit/kit-list.words.ts'
 import { kitRemove } from './kit/kit-remove.ts'
@@ -131,6 +133,7 @@ const answering: readonly Entry[] = [
   entry(logMeter, logMeterWords),
   entry(logUndo, logUndoWords),
   entry(rules, rulesWords),
+  entry(handbook, handbookWords),
   entry(lessonList, lessonListWords),
   entry(lessonRead, lessonReadWords),
   entry(lessonAsk, lessonAskWords),

@@ -1,7 +1,7 @@
 // What a chat command is: what it takes, which situations it puts batteries in, what it computes for those that are
 // permitted, and, apart from it, its words. It sets no verdict and no caution: the envelope does.
 
-import type { Verdict } from '../charging/envelope/judge.ts'
+import type { Found, Verdict } from '../charging/envelope/judge.ts'
 import type { Permit } from '../charging/situation/permit.ts'
 import type { Planned, Told } from '../charging/situation/situation.ts'
 import type { Pack } from '../charging/things/pack.ts'
@@ -179,6 +179,8 @@ export interface Words<T extends Takes, R, F extends string> extends Described<T
   readonly working?: (result: R, asked: Asked<T>) => readonly (Text | undefined)[]
   /** What was taken for granted because the question did not say it. */
   readonly assumed?: (result: R, asked: Asked<T>) => readonly (Text | undefined)[]
+  /** The reason behind a refusal, where the question has one of its own. */
+  readonly whyNot?: (asked: Asked<T>, found: readonly Found[]) => readonly Text[]
   readonly next?: (result: R, asked: Asked<T>) => readonly (FollowUp | undefined)[]
   readonly charts?: (result: R, asked: Asked<T>) => readonly Chart[]
 }

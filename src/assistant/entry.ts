@@ -29,13 +29,15 @@ async function answerTo<T extends Takes, R extends Unjudged, F extends string>(
   const told = await command.situations(asked, context)
   // Also where no battery is dealt with, what the words told of danger is judged.
   const first = (told.length > 0 ? told : [{ act: 'look' as const }]).map(one => judge(situationOf(one, around)))
-  if (first.every(({ verdict }) => verdict === 'do not charge')) return refused(settle(first, []), locale)
+  const refused = (settled: Settled, changed?: Text) =>
+    refusal(settled, locale, changed, words(locale).whyNot?.(asked, settled.found))
+  if (first.every(({ verdict }) => verdict === 'do not charge')) return refused(settle(first, []))
   const permits = told.map((_, index) => first[index]?.permit)
   const result = await command.compute(permits, asked, context)
   const deeds = command.deeds(result).map(({ permit, ...planned }) => judge(permit.situation, planned))
   const settled = settle(first, deeds)
   if (settled.verdict === 'do not charge') {
-    return refused(settled, locale, words(locale).changed?.(result, asked))
+    return refused(settled, words(locale).changed?.(result, asked))
   }
   const answer = answered(settled, told.length > 0, command, words(locale), result, asked, locale)
   const other = command.restsOn(result)
@@ -44,12 +46,14 @@ async function answerTo<T extends Takes, R extends Unjudged, F extends string>(
   return passed ? handingOn(answer, passed) : answer
 }
 
-const refused = (settled: Settled, locale: Locale, changed?: Text): Answer => ({
-  verdict: 'do not charge',
-  headline: joined([refusalOf(settled, locale), changed]),
-  working: sourcesOf(settled, locale),
-  cautions: cautionsOf(settled, locale),
-})
+function refusal(settled: Settled, locale: Locale, changed?: Text, why: readonly Text[] = []): Answer {
+  return {
+    verdict: 'do not charge',
+    headline: joined([refusalOf(settled, locale), changed]),
+    working: [...why, ...sourcesOf(settled, locale)],
+    cautions: cautionsOf(settled, locale),
+  }
+}
 
 function answered<T extends Takes, R extends Unjudged, F extends string>(
   settled: Settled,

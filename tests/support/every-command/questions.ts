@@ -193,6 +193,7 @@ export const askedAs: Readonly<Record<string, AskedAs | NoBattery>> = {
   'remind list': keeps,
   'remind cancel': keeps,
   rules: { because: 'it shows the rules themselves' },
+  handbook: { because: 'it explains; what leave is asked for is judged as a danger' },
   'lesson list': { because: 'it teaches' },
   'lesson read': { because: 'it teaches' },
   'lesson ask': { because: 'it teaches' },

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { askedOf, wordedBy } from '../../../src/handbook/asked.ts'
 import { handbook } from '../../../src/handbook/entries.ts'
 import { entriesFor, finderOf, leastScore } from '../../../src/handbook/search.ts'
-import { heldOut, messagesOf } from '../../../src/language/corpus/tools/read-corpus.ts'
+import { heldOut, messagesOf } from '../../../training/corpus/read-corpus.ts'
 import judged from '../../fixtures/handbook/held-out.json' with { type: 'json' }
 
 const share = (right: readonly boolean[]): number => right.filter(Boolean).length / right.length

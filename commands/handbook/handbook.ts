@@ -1,0 +1,38 @@
+// Answers what, why and may I from the handbook of the club. Where leave is asked for a danger, the envelope answers.
+
+import { required, session } from '../../src/assistant/command.ts'
+import { type AskedOfHandbook, askedOf, wordedBy } from '../../src/handbook/asked.ts'
+import { handbook as entries } from '../../src/handbook/entries.ts'
+import { textKind } from '../../src/language/kinds/text-kinds.ts'
+import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
+
+/** A question in a person's own words: all the words that follow. */
+const questionKind: ValueKind<AskedOfHandbook> = {
+  name: textKind.name,
+  example: 'why is the last bit so slow',
+  read: (text, earlier) => {
+    const { value, assumed } = textKind.read(text, earlier)
+    return { value: askedOf(value), assumed }
+  },
+  write: wordedBy,
+  complete: prefix => {
+    const begun = prefix.trim().toLowerCase()
+    return entries
+      .map(({ title }) => title)
+      .filter(title => title.toLowerCase().startsWith(begun))
+      .slice(0, 25)
+  },
+}
+
+export const handbook = session({
+  name: 'handbook',
+  takes: { about: required(questionKind) },
+  examples: [
+    'handbook about: why is the last bit so slow',
+    'handbook about: what is storage voltage',
+    'handbook about: may i charge overnight',
+  ],
+  situations: ({ about: { dangers } }) => (dangers.length > 0 ? [{ act: 'look', dangers }] : []),
+  compute: (_, { about }) => about,
+  deeds: () => [],
+})

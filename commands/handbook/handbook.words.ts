@@ -1,0 +1,53 @@
+// An entry of the handbook, the answer first. The entries are data and speak for themselves, so they go through `own`.
+
+import type { WordsOf } from '../../src/assistant/command.ts'
+import { joined, type Text } from '../../src/ground/text.ts'
+import { type AskedOfHandbook, isNothing } from '../../src/handbook/asked.ts'
+import type { HandbookEntry } from '../../src/handbook/entry.ts'
+import { followUp } from '../shared/next.ts'
+import type { handbook } from './handbook.ts'
+
+export const handbookWords: WordsOf<typeof handbook> = locale => {
+  const { say, own } = locale
+  const titled = ({ title }: HandbookEntry) => followUp(own(title), 'handbook', { about: title })
+
+  function answer({ entry, nearest, dangers }: AskedOfHandbook): readonly Text[] {
+    if (!entry) {
+      return nearest.length > 0
+        ? [
+            say`The handbook has nothing on that, or not in these words.`,
+            say`Do you mean one of these? ${joined(
+              nearest.map(({ title }) => own(title)),
+              '; ',
+            )}`,
+          ]
+        : [say`The handbook has nothing on that, or not in these words. Say it another way, or ask a club mate.`]
+    }
+    // What the envelope says of its dangers stands before it and has answered already.
+    const answer = dangers.length > 0 ? entry.answer.slice(1) : entry.answer
+    return [joined([own(answer.join(' ')), own(entry.why), own(entry.do)], '\n')]
+  }
+
+  return {
+    summary: say`What, why and may I: short answers from the club's handbook.`,
+    takes: {
+      about: {
+        about: say`your question, in your own words`,
+        as: value => (isNothing(value) ? say`nothing in the handbook` : say`"${value}"`),
+      },
+    },
+    answer,
+    figures: {},
+    working: ({ entry }) => [entry && say`From: ${own(entry.source)}.`],
+    whyNot: ({ about: { entry } }, found) =>
+      entry?.dangers?.some(danger => found.some(({ key }) => key === danger)) ? [own(entry.why), own(entry.do)] : [],
+    next: ({ entry, nearest }) =>
+      entry
+        ? [
+            entry.command === undefined ? undefined : { label: say`Try it here`, question: entry.command },
+            ...nearest.slice(0, 2).map(titled),
+          ]
+        : nearest.map(titled),
+    plainWords: ['look up', 'in the handbook', 'what does the handbook say'],
+  }
+}

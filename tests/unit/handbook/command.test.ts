@@ -1,0 +1,71 @@
+// The handbook in the chat.
+
+import { beforeAll, describe, expect, it } from 'vitest'
+import { commands } from '../../../commands/index.ts'
+import { type Asking, askingOf } from '../../support/ask.ts'
+
+let asking: Asking
+beforeAll(async () => {
+  asking = await askingOf(commands)
+})
+
+describe('handbook', () => {
+  it('answers first, then says why, what to do, and who says so', async () => {
+    const reply = await asking.ask('handbook why is the last bit so slow')
+    expect(reply.verdict).toBeUndefined()
+    expect(reply.headline).toMatch(/^Near full the charger holds the volts/)
+    expect(reply.headline.split('\n')).toHaveLength(3)
+    expect(reply.working[0]).toMatch(/^From: /)
+    expect(reply.followUps.length).toBeGreaterThan(1)
+    expect(reply.followUps[0]?.question).toMatch(/^time pack: /)
+    for (const { question } of reply.followUps) expect((await asking.ask(question)).problem).toBeUndefined()
+  })
+
+  it('leaves the verdict to the envelope where leave is asked, and says why below it', async () => {
+    const reply = await asking.ask('handbook about: may i let it charge while i sleep: it is only 1A')
+    expect(reply.verdict).toBe('do not charge')
+    expect(reply.headline).toMatch(/^No: never leave a charge alone/)
+    expect(reply.working[0]).toMatch(/smoke/)
+  })
+
+  it('explains without a verdict where the reason is asked', async () => {
+    const reply = await asking.ask('handbook why is there no charging overnight')
+    expect(reply.verdict).toBeUndefined()
+    expect(reply.headline).toMatch(/^No: nobody watches/)
+  })
+
+  it('puts what must be known before the answer', async () => {
+    const reply = await asking.ask('handbook can a dead pack go in the bin')
+    expect(reply.verdict).toBe('go with care')
+    expect(reply.headline).toMatch(/^Never into the bin/)
+  })
+
+  it('gives first aid whatever the words around it', async () => {
+    const reply = await asking.ask('handbook battery liquid on my fingers')
+    expect(reply.verdict).toBe('do not charge')
+    expect(reply.headline).toMatch(/running water for 20 minutes/)
+  })
+
+  it('is asked again in the words of the handbook', async () => {
+    const reply = await asking.ask('handbook my neighbour Otto wants to know what a C rate is')
+    expect(reply.question).toBe('handbook about: What 1C means')
+    const again = await asking.ask(reply.question ?? '')
+    expect(again.headline).toBe(reply.headline)
+    const refused = await asking.ask('handbook about: Otto asks: may he charge overnight on the balcony')
+    expect((await asking.ask(refused.question ?? '')).headline).toBe(refused.headline)
+  })
+
+  it('says that it has nothing, and what lies near', async () => {
+    const none = await asking.ask('handbook a recipe for pancakes')
+    expect(none.headline).toMatch(/has nothing on that/)
+    expect(none.verdict).toBeUndefined()
+    const near = await asking.ask('handbook the carpet of our club is old')
+    expect(near.headline).toMatch(/Do you mean one of these/)
+    expect(near.followUps.length).toBeGreaterThan(0)
+    // What was asked is not kept, but asked again it says the same.
+    for (const reply of [none, near]) {
+      expect(reply.question).not.toMatch(/pancakes|our club is old/)
+      expect((await asking.ask(reply.question ?? '')).headline).toBe(reply.headline)
+    }
+  })
+})
