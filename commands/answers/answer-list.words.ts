@@ -21,7 +21,6 @@ export const answerListWords: WordsOf<typeof answerList> = locale => {
     },
     figures: { standardAnswers: say`standard answers` },
     working: ({ answers, here }) => answers.map(answer => line(answer, here, locale)),
-    plainWords: ['standard answers', 'what is pinned'],
   }
 }
 

@@ -50,17 +50,6 @@ export const cellsWords: WordsOf<typeof cells> = locale => {
         : undefined,
     ],
     next: (_, { pack }) => [pack && followUp(say`What to set?`, 'current', { pack: packKind.write(pack) })],
-    plainWords: [
-      'cell voltages',
-      'cell volts',
-      'my cells',
-      'cells are',
-      'cells read',
-      'out of balance',
-      'imbalance',
-      'unbalanced',
-    ],
-    meantBy: [['cell volts'], ['cell volts', 'chemistry'], ['cell volts', 'cells'], ['cell volts', 'pack']],
   }
 }
 

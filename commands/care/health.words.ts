@@ -50,8 +50,6 @@ export const healthWords: WordsOf<typeof health> = locale => {
         pack: packKind.write({ ...pack, cellResistance_ohm: rounded(cell_ohm) }),
       }),
     ],
-    plainWords: ['health', 'internal resistance', 'ir', 'worn out', 'still good', 'past its best'],
-    meantBy: [['pack', 'resistance']],
   }
 }
 

@@ -77,26 +77,6 @@ export const storageWords: WordsOf<typeof storage> = locale => {
           })
         : undefined,
     ],
-    plainWords: [
-      'away',
-      'discharge',
-      'store',
-      'storage voltage',
-      'storage level',
-      'storage for',
-      'what is storage',
-      'put back to storage',
-      'discharge',
-      'put away',
-      'storage charge',
-      'into storage',
-    ],
-    meantBy: [
-      ['pack', 'to storage'],
-      ['pack', 'to storage', 'level'],
-      ['cells', 'to storage'],
-      ['chemistry', 'to storage'],
-    ],
   }
 }
 

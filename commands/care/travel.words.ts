@@ -50,26 +50,6 @@ export const travelWords: WordsOf<typeof travel> = locale => {
         .map(({ name, pack }) =>
           followUp(say`${own(name)} to storage`, 'current', { pack: packKind.write(pack), to: 'storage' }),
         ),
-    plainWords: [
-      'travel',
-      'airline',
-      'aeroplane',
-      'airplane',
-      'on a plane',
-      'by air',
-      'fly with',
-      'take on board',
-      'can i fly',
-      'allowed on',
-      'take on a plane',
-      'hand luggage',
-      'cabin luggage',
-      'checked luggage',
-      'checked baggage',
-      'carry on',
-      'watt hours',
-      'how many wh',
-    ],
   }
 }
 

@@ -48,27 +48,6 @@ export const trimWords: WordsOf<typeof trim> = locale => {
       houseLine(result, locale),
       result.way === 'judged' ? undefined : chargeLine(result, locale),
     ],
-    plainWords: [
-      'trim',
-      'calibrate',
-      'calibration',
-      'charger is off',
-      'check the charger',
-      'meter says',
-      'what cutoff',
-      'which cutoff',
-      'cutoff for',
-      'what voltage do i set',
-      'what voltage do i charge',
-      'what voltage should i set',
-      'what voltage should i charge',
-      'how many volts is a full',
-      'what is full',
-    ],
-    meantBy: [
-      ['chemistry', 'goal'],
-      ['cells', 'goal'],
-    ],
   }
 }
 

@@ -44,8 +44,6 @@ export const compareWords: WordsOf<typeof compare> = locale => {
       entries
         .slice(0, 3)
         .map(({ pack, name }) => followUp(say`Set for ${own(name)}`, 'current', { pack: packKind.write(pack) })),
-    plainWords: ['compare', 'side by side', 'vs', 'versus', 'which is lighter', 'heavier'],
-    meantBy: [['pack', 'mass']],
   }
 }
 

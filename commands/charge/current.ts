@@ -1,22 +1,31 @@
 // Which cutoff and current to set for a pack, on this charger and this source.
 
-import { command } from '../../src/assistant/command.ts'
+import { command, optional } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
+import { settingAsAsked } from '../../src/charging/setting/setting.ts'
 import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
+import { currentKind } from '../../src/language/kinds/values.ts'
+import { currentOn } from '../shared/asked-current.ts'
 import { chargeTold, ofCharge } from '../shared/charging.ts'
 
 export const current = command({
   name: 'current',
-  takes: ofCharge,
+  takes: { ...ofCharge, current: optional(currentKind) },
   examples: [
     'current pack: 3S 720 LiHV charger: 0.5/1/2/4A',
     'current pack: 2S 2600 Li-ion charger: 1/2/3/5A source: PD 45W',
     'current pack: 6S 1300 LiPo source: 12V 10A temperature: 8°C',
   ],
-  situation: chargeTold,
+  situation: asked =>
+    chargeTold({
+      ...asked,
+      current: asked.current === undefined ? undefined : currentOn(asked.charger, asked.current),
+    }),
   compute: permit => {
-    const { setting, time_s, carried } = timedCharge(permit)
-    return { ...setting, longest_s: time_s.high, carried }
+    const { current_A } = permit.situation
+    const asked = current_A === undefined ? undefined : settingAsAsked(permit, current_A)
+    const { setting, time_s, carried } = timedCharge(permit, { current_A: asked?.current_A })
+    return { ...(asked ?? setting), longest_s: time_s.high, carried }
   },
   planned: ({ current_A, input_A, longest_s, carried }) => ({ set_A: current_A, input_A, takes_s: longest_s, carried }),
   figures: setting => [
@@ -26,6 +35,9 @@ export const current = command({
     figure.rate('cRate', setting.rate_C),
     figure.current('wantedCurrent', setting.wanted_A),
     figure.current('highestCurrent', setting.limits[0].value_A),
+    setting.askable.value_A > setting.limits[0].value_A && setting.askable.kind === 'label'
+      ? figure.current('labelCurrent', setting.askable.value_A)
+      : undefined,
     figure.power('inputPower', setting.input_W),
     figure.current('inputCurrent', setting.input_A),
   ],

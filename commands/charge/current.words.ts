@@ -12,11 +12,19 @@ import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
 import { current } from './current.ts'
 
 export const currentWords: WordsOf<typeof current> = locale => {
-  const { say } = locale
+  const { say, show } = locale
   return {
     summary: say`Which cutoff voltage and current to set for a pack.`,
-    takes: ofChargeWords(locale),
-    answer: (setting, { pack }) => [settingWords(setting, pack, locale)],
+    takes: {
+      ...ofChargeWords(locale),
+      current: { about: say`one that you have in mind; the advised one when not said`, as: text => say`at ${text}` },
+    },
+    answer: (setting, { pack }) => [
+      settingWords(setting, pack, locale),
+      setting.askable.kind === 'label' && setting.askable.value_A > setting.limits[0].value_A
+        ? say`The label allows up to ${show.current(setting.askable.value_A)}; less is gentler.`
+        : undefined,
+    ],
     figures: {
       setCurrent: say`current to set`,
       cutoffPerCell: say`cutoff per cell`,
@@ -24,6 +32,7 @@ export const currentWords: WordsOf<typeof current> = locale => {
       cRate: say`rate`,
       wantedCurrent: say`recommended current`,
       highestCurrent: say`highest current`,
+      labelCurrent: say`allowed by the label`,
       inputPower: say`input power at most`,
       inputCurrent: say`input current at most`,
     },
@@ -49,30 +58,5 @@ export const currentWords: WordsOf<typeof current> = locale => {
           : again(say`To storage`, 'current', { to: 'storage' }),
       ]
     },
-    plainWords: [
-      'what current',
-      'how much current',
-      'max current',
-      'best current',
-      'right current',
-      'how many amp',
-      'amps for',
-      'amp for',
-      'best amps',
-      'charge rate',
-      'which setting',
-      'settings for',
-      'what should i charge',
-      'what do i charge',
-      'what can i charge',
-      'how fast',
-      'which current',
-      'what amps',
-      'how many amps',
-      'should i set',
-      'what to set',
-      'what setting',
-    ],
-    meantBy: [['pack']],
   }
 }

@@ -48,15 +48,6 @@ export const percentWords: WordsOf<typeof percent> = locale => {
     next: ({ by }, { pack }) => [
       pack && by === 'volts' ? followUp(say`What to set?`, 'current', { pack: packKind.write(pack) }) : undefined,
     ],
-    plainWords: ['how full', 'state of charge', 'how much is left', 'what percent', 'what percentage', 'how much left'],
-    meantBy: [
-      ['chemistry', 'level'],
-      ['chemistry', 'voltage'],
-      ['chemistry', 'percent'],
-      ['cells', 'level'],
-      ['cells', 'voltage'],
-      ['cells', 'percent'],
-    ],
   }
 }
 

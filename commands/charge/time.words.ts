@@ -101,12 +101,6 @@ export const timeWords: WordsOf<typeof time> = locale => {
       const what = say`${pack}, ${show.current(timed.current_A)} to ${goal(timed, locale)}`
       return [chargeChart({ what, charge: timed.charge, end_s: timed.time_s, locale })]
     },
-    plainWords: ['how long', 'what time', 'time to charge', 'time for', 'charge time', 'when will', 'how many minutes'],
-    meantBy: [
-      ['pack', 'current'],
-      ['pack', 'level'],
-      ['pack', 'current', 'to storage'],
-    ],
   }
 }
 

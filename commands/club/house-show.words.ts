@@ -29,6 +29,5 @@ export const houseShowWords: WordsOf<typeof houseShow> = locale => {
       say`${names.privateAnswers}: ${settingWords('privateAnswers', house.privateAnswers ?? 'everyone', locale)}`,
       say`Moderators change a rule with "house set".`,
     ],
-    plainWords: ['house rules', 'rules of the house', 'club limits'],
   }
 }

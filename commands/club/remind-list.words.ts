@@ -18,7 +18,6 @@ export const remindListWords: WordsOf<typeof remindList> = locale => {
     ],
     figures: { reminders: say`reminders` },
     working: ({ reminders, now }) => (now ? reminders.map(reminder => reminderLine(reminder, now, locale)) : []),
-    plainWords: ['my reminders'],
   }
 }
 

@@ -48,19 +48,5 @@ export const rulesWords: WordsOf<typeof rules> = locale => {
       say`What this club has tightened itself: house show.`,
     ],
     next: () => [followUp(say`What this club has set`, 'house show'), followUp(say`Lessons`, 'lesson list')],
-    plainWords: [
-      'rule sheet',
-      'unattended',
-      'overnight',
-      'while i sleep',
-      'leave it charging',
-      'leave the room',
-      'walk away',
-      'how low',
-      'minimum voltage',
-      'lowest voltage',
-      'stop flying',
-    ],
-    meantBy: [['chemistry', 'temperature']],
   }
 }

@@ -35,6 +35,5 @@ export const kitListWords: WordsOf<typeof kitList> = locale => {
           ? say`${titles[whose]}: there are more. Say how the name starts: ${own('kit list starts: wr')}`
           : undefined,
       ]),
-    plainWords: ['kit', 'the kit', 'what is in my kit', 'what is saved', 'my kit', 'our kit'],
   }
 }

@@ -24,6 +24,5 @@ export const kitSaveWords: WordsOf<typeof kitSave> = locale => {
     working: ({ entry: { kind, name } }) => [
       say`Write the name wherever you would write the ${kindNames(locale)[kind]}: "${own(`${kind}: ${name}`)}".`,
     ],
-    plainWords: ['save my', 'save a', 'save this'],
   }
 }

@@ -18,6 +18,5 @@ export const lessonAskWords: WordsOf<typeof lessonAsk> = locale => {
     figures: {},
     working: ({ question }) => questionLines(question, locale),
     next: ({ lesson, question }) => [...answerButtons(question, locale), readLesson(say`Read the lesson`, lesson)],
-    plainWords: ['ask me', 'quiz me', 'test me'],
   }
 }

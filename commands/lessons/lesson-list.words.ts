@@ -23,6 +23,5 @@ export const lessonListWords: WordsOf<typeof lessonList> = locale => {
           say`${count(at + 1)}. ${lesson.title(locale)} (lesson read ${own(lesson.key)}): ${count(progress.right(lesson))} of ${count(lesson.questions.length)} right`,
       ),
     next: ({ progress: { next } }) => [readLesson(say`Read: ${next.title(locale)}`, next)],
-    plainWords: ['lessons', 'teach me'],
   }
 }

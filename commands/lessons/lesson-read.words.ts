@@ -25,7 +25,5 @@ export const lessonReadWords: WordsOf<typeof lessonRead> = locale => {
       const after = lessons[lessons.indexOf(lesson) + 1]
       return [askLesson(say`Ask me`, lesson), after && readLesson(say`Next: ${after.title(locale)}`, after)]
     },
-    plainWords: ['teach me about', 'tell me about', 'how many cycles', 'how old'],
-    meantBy: [['lesson']],
   }
 }

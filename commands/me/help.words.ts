@@ -17,7 +17,6 @@ export const helpWords: WordsOf<ReturnType<typeof helpOn>> = locale => {
     ],
     figures: {},
     working: ({ commands }, { about }) => (about ? waysToAsk(about, locale) : everything(commands, locale)),
-    plainWords: ['help me', 'what can you do', 'what do you answer', 'how do i ask'],
   }
 }
 

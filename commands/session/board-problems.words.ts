@@ -1,8 +1,6 @@
 // What is wrong with a question about a board.
 
-import type { Pack } from '../../src/charging/things/pack.ts'
 import { Problem } from '../../src/ground/problem.ts'
-import { writePack } from '../../src/language/things/pack.ts'
 
 /** Packs of several cell counts, of which nothing else could be read. */
 export function mixedCounts(counts: readonly string[]): Problem {
@@ -15,16 +13,5 @@ export function mixedCounts(counts: readonly string[]): Problem {
       say`packs of one cell count, one chemistry and nearly the same volts; charge the others by themselves`,
     example: 'parallel packs: 2x 3S 720 LiHV at 3.78V per cell',
     verdict: 'do not charge',
-  })
-}
-
-export function stateMissing(pack: Pack): Problem {
-  const text = writePack(pack)
-  return new Problem({
-    what: ({ say }) =>
-      say`I need the resting volts of every pack: without them nobody can say whether they may be joined.`,
-    token: text,
-    expected: ({ say }) => say`each pack with its volts behind "at"`,
-    example: `${text} at 3.8V per cell`,
   })
 }

@@ -8,8 +8,8 @@ import type { BesidePack } from '../../src/charging/situation/situation.ts'
 import { boardOf, boardTold, type Flow } from '../../src/charging/upkeep/parallel.ts'
 import { attempt } from '../../src/ground/problem.ts'
 import { sessionPacksKind } from '../../src/language/kinds/session-kinds.ts'
-import { chargerKind } from '../../src/language/kinds/values.ts'
-import { mixedCounts, stateMissing } from './board-problems.words.ts'
+import { chargerKind, currentKind, sourceKind } from '../../src/language/kinds/values.ts'
+import { mixedCounts } from './board-problems.words.ts'
 
 /** Mixed cell counts are refused before it is asked what else the packs are. */
 const boardPacksKind: typeof sessionPacksKind = {
@@ -25,7 +25,12 @@ const boardPacksKind: typeof sessionPacksKind = {
   },
 }
 
-const takes = { packs: required(boardPacksKind), charger: optional(chargerKind) }
+const takes = {
+  packs: required(boardPacksKind),
+  charger: optional(chargerKind),
+  source: optional(sourceKind),
+  current: optional(currentKind),
+}
 
 export const parallel = command({
   name: 'parallel',
@@ -35,40 +40,38 @@ export const parallel = command({
     'parallel packs: 4S 1500 LiPo 4mΩ at 3.9V per cell; 4S 1300 LiPo 5mΩ at 3.7V per cell',
     'parallel packs: 3S 850 LiPo at 3.8V per cell; 4S 850 LiPo at 3.8V per cell',
   ],
-  situation: ({ packs, charger }: Asked<typeof takes>, { house }: Context) => {
+  situation: ({ packs, charger, source, current }: Asked<typeof takes>, { house }: Context) => {
     const beside = packs.flatMap(({ count, item }) => Array.from({ length: count }, () => item))
-    const missing = beside.find(({ from, dangers }) => from === undefined && dangers === undefined)
-    if (missing) throw stateMissing(missing.pack)
-    return boardTold(beside as unknown as [BesidePack], charger, house)
+    return { ...boardTold(beside as unknown as [BesidePack], charger, house), source, current_A: current }
   },
-  compute: permit => ({ ...boardOf(permit), ...timedCharge(permit), whole: permit.situation.pack }),
-  planned: ({ current_A, input_A, time_s, flowShare }) => ({
+  compute: permit => ({
+    ...boardOf(permit),
+    ...timedCharge(permit, { current_A: permit.situation.current_A }),
+    whole: permit.situation.pack,
+  }),
+  planned: ({ current_A, input_A, time_s, flowShare, carried }) => ({
+    carried,
     set_A: current_A,
     input_A,
     takes_s: time_s.high,
     flowShare,
   }),
-  figures: ({ apart_V, flows, setting, whole }) => {
-    const largest = (of: (flow: Flow) => number) => Math.max(...flows.map(flow => Math.abs(of(flow))))
+  figures: ({ apart_V, flows, setting, whole, charge, time_s, current_A, rate_C }) => {
+    const largest = (key: Flowing, of: (flow: Flow) => number) =>
+      flows.length === 0 ? undefined : figure.current(key, Math.max(...flows.map(flow => Math.abs(of(flow)))))
     return [
-      figure.perCell('apart', apart_V),
-      figure.current(
-        'equalisingCurrent',
-        largest(flow => flow.atOnce_A),
-      ),
-      figure.current(
-        'equalisingCurrentMinute',
-        largest(flow => flow.firstMinute_A),
-      ),
-      figure.current(
-        'equalisingCurrentLater',
-        largest(flow => flow.later_A),
-      ),
-      figure.current('setCurrent', setting.current_A),
+      apart_V === undefined ? undefined : figure.perCell('apart', apart_V),
+      largest('equalisingCurrent', flow => flow.atOnce_A),
+      largest('equalisingCurrentMinute', flow => flow.firstMinute_A),
+      largest('equalisingCurrentLater', flow => flow.later_A),
+      figure.current('setCurrent', current_A),
+      figure.duration('chargeTime', charge.duration_s, time_s),
       figure.perCell('cutoffPerCell', setting.cutoff.perCell_V),
       figure.voltage('cutoffPack', setting.cutoffPack_V),
       figure.capacity('boardCapacity', whole.capacity_Ah),
-      figure.rate('cRate', setting.rate_C),
+      figure.rate('cRate', rate_C),
     ]
   },
 })
+
+type Flowing = 'equalisingCurrent' | 'equalisingCurrentMinute' | 'equalisingCurrentLater'

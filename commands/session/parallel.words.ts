@@ -8,6 +8,7 @@ import { type Board, boardResistance_ohm } from '../../src/charging/upkeep/paral
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { writePack } from '../../src/language/things/pack.ts'
+import { takesWords } from '../shared/charge.words.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
 import { cite, heldWords, loweredWords } from '../shared/setting.words.ts'
 import type { parallel } from './parallel.ts'
@@ -21,9 +22,14 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
     takes: {
       packs: { about: say`the packs with ";" between them, each with its resting volts behind "at"`, as: text => text },
       charger: ofChargeWords(locale).charger,
+      source: ofChargeWords(locale).source,
+      current: { about: say`for all together; the advised one when not said`, as: text => say`at ${text}` },
     },
-    answer: ({ apart_V, packs, setting }) => [
-      say`They may share a board: they are ${fine_V(apart_V, locale)} a cell apart. Connect them, wait ten minutes, check that they have met, then set ${show.current(setting.current_A)} and ${show.perCell(setting.cutoff.perCell_V)} per cell for all ${show.number(packs.length, 0)}.`,
+    answer: ({ apart_V, packs, setting, current_A, ...timed }) => [
+      apart_V === undefined
+        ? say`When they rest within ${show.voltage(mostApart_V.value)} a cell of each other, connect them, wait ten minutes, then set ${show.current(current_A)} and ${show.perCell(setting.cutoff.perCell_V)} per cell for all ${show.number(packs.length, 0)}.`
+        : say`They may share a board: they are ${fine_V(apart_V, locale)} a cell apart. Connect them, wait ten minutes, check that they have met, then set ${show.current(current_A)} and ${show.perCell(setting.cutoff.perCell_V)} per cell for all ${show.number(packs.length, 0)}.`,
+      say`That takes ${takesWords({ ...timed, setting, current_A }, locale)} from where the lowest stands.`,
       heldWords(setting.bound, locale),
       loweredWords(setting, locale),
     ],
@@ -33,6 +39,7 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
       equalisingCurrentMinute: say`over the first minute`,
       equalisingCurrentLater: say`ten minutes later`,
       setCurrent: say`current to set for all`,
+      chargeTime: say`time`,
       cutoffPerCell: say`cutoff per cell`,
       cutoffPack: say`cutoff of the board`,
       boardCapacity: say`capacity together`,
@@ -41,22 +48,17 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
     working: joined => {
       const largest_A = Math.max(...joined.flows.map(({ atOnce_A }) => Math.abs(atOnce_A)))
       return [
-        say`Apart: ${fine_V(joined.apart_V, locale)} a cell; ${cite(mostApart_V, locale)}.`,
-        ...flowLines(joined, locale),
+        joined.apart_V === undefined
+          ? undefined
+          : say`Apart: ${fine_V(joined.apart_V, locale)} a cell; ${cite(mostApart_V, locale)}.`,
+        ...(joined.flows.length === 0 ? [] : flowLines(joined, locale)),
         ...currentLines(joined, locale),
-        say`As they are connected up to ${show.current(largest_A)} flows between them. Check before you plug in: cell count and type on every label, volts of every pack, polarity, no swollen or damaged pack, a fused board; the balance plugs last.`,
+        joined.flows.length === 0
+          ? undefined
+          : say`As they are connected up to ${show.current(largest_A)} flows between them.`,
+        say`Check before you plug in: cell count and type on every label, volts of every pack, polarity, no swollen or damaged pack, a fused board; the balance plugs last.`,
       ]
     },
-    plainWords: [
-      'parallel',
-      'parallel board',
-      'same board',
-      'charge together',
-      'at the same time on',
-      'on one board',
-      'on a board',
-      'on the same board',
-    ],
   }
 }
 
@@ -67,9 +69,9 @@ function flowLines({ packs, flows }: Joined, locale: Locale): readonly Text[] {
   const { say, show, own } = locale
   const signed = (current_A: number) =>
     current_A >= 0 ? say`${show.current(current_A)} in` : say`${show.current(-current_A)} out`
-  const spread = packs[0]?.pack.chemistry.resistanceSpread
+  const spread = packs[0]?.chemistry.resistanceSpread
   return [
-    ...packs.map(({ pack }, index) => {
+    ...packs.map((pack, index) => {
       const { atOnce_A = 0, firstMinute_A = 0, later_A = 0 } = flows[index] ?? {}
       return say`Pack ${show.number(index + 1, 0)}, ${own(writePack(pack))}: ${signed(atOnce_A)} as it is connected, ${signed(firstMinute_A)} over the first minute, ${signed(later_A)} after ten.`
     }),
@@ -81,7 +83,7 @@ function currentLines({ packs, setting, whole }: Joined, locale: Locale): readon
   const { say, show } = locale
   const { chemistry, capacity_Ah } = whole
   const { recommendedRate_C, highestRate_C } = chemistry
-  const [first, ...others] = packs.map(({ pack }) => show.capacity(pack.capacity_Ah)) as [Text, ...Text[]]
+  const [first, ...others] = packs.map(({ capacity_Ah: one_Ah }) => show.capacity(one_Ah)) as [Text, ...Text[]]
   const sizes = others.reduce((all, one) => say`${all} + ${one}`, first)
   return [
     say`Together: ${sizes} = ${show.capacity(capacity_Ah)}; × ${show.rate(setting.wantedRate_C)} = ${show.current(setting.wanted_A)}.`,

@@ -104,7 +104,6 @@ export const planWords: WordsOf<typeof plan> = locale => {
       }))
       return [planChart({ charges: rows, readyBy_s: field.readyBy_s, locale })]
     },
-    plainWords: ['plan', 'field session', 'in what order', 'which order', 'what order', 'schedule'],
   }
 }
 

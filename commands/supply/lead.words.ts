@@ -63,19 +63,6 @@ export const leadWords: WordsOf<typeof lead> = locale => {
         told || !wire ? undefined : again(say`Twice as long`, 'lead', { length: lengthKind.write(load.length_m * 2) }),
       ]
     },
-    plainWords: [
-      'what wire',
-      'awg for',
-      'what awg',
-      'which awg',
-      'which wire',
-      'wire gauge',
-      'what gauge',
-      'which gauge',
-      'voltage drop',
-      'how thick',
-    ],
-    meantBy: [['gauge'], ['gauge', 'current', 'length'], ['length', 'current']],
   }
 }
 

@@ -50,11 +50,6 @@ export const lendWords: WordsOf<typeof lend> = locale => {
         from: percentKind.write(Math.round(leftSoc * 100) / 100),
       }),
     ],
-    plainWords: ['lend', 'my phone', 'a phone', 'my laptop', 'power my', 'run my', 'run a', 'as a power bank'],
-    meantBy: [
-      ['pack', 'power'],
-      ['pack', 'energy'],
-    ],
   }
 }
 

@@ -95,21 +95,6 @@ export const sourceWords: WordsOf<typeof source> = locale => {
       ]
     },
     charts: plan => drainPictures(plan, locale),
-    plainWords: [
-      'how many',
-      'can my',
-      'will my',
-      'is it enough',
-      'enough for',
-      'source for',
-      'charge from',
-      'power from',
-    ],
-    meantBy: [
-      ['pack', 'count'],
-      ['pack', 'feeding pack'],
-      ['pack', 'source', 'count'],
-    ],
   }
 }
 

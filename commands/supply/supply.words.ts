@@ -67,18 +67,6 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
       const usb = result.kind === 'needed' && result.usb ? usbNamed(result.usb) : undefined
       return [usb === undefined ? undefined : followUp(say`On ${own(usb)}`, 'current', { ...details, source: usb })]
     },
-    plainWords: [
-      'usb supply',
-      'usb charger',
-      'give the',
-      'give my',
-      'smallest supply',
-      'what supply',
-      'which supply',
-      'power supply',
-      'how big a supply',
-      'supply for',
-    ],
   }
 
   function currentNames({ say: tell, own: as }: Locale): Readonly<Record<`current${number}S`, Text>> {

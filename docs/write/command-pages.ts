@@ -27,14 +27,13 @@ function overview(): string {
 
 async function page(command: Entry): Promise<string> {
   const { name, examples } = command
-  const { summary, plainWords = [] } = command.words(locale)
+  const { summary } = command.words(locale)
   return [
     `# ${name}`,
     '',
     summary,
     '',
     ...optionTable(command),
-    ...(plainWords.length > 0 ? [`In plain words: ${plainWords.map(words => `"${words}"`).join(', ')}.`, ''] : []),
     '## Examples',
     '',
     ...examples.map(example => `- \`${example}\``),

@@ -153,10 +153,6 @@ export interface Described<T extends Takes = Takes> {
   /** What it answers, in one line of at most 100 characters. */
   readonly summary: Text
   readonly takes: { readonly [K in keyof T]: OptionWords }
-  /** Phrases that mean this command in a question asked in plain words; the longest match wins. */
-  readonly plainWords?: readonly string[]
-  /** Kinds of value that, held together by a question without any such phrase, mean this command. */
-  readonly meantBy?: readonly (readonly string[])[]
 }
 
 /** A command tied to its words, whatever its types: what help, surfaces and the reading of questions know of it. */

@@ -20,6 +20,8 @@ export interface Context extends Occasion {
   readonly memory: Memory
   readonly vocabulary: Vocabulary
   readonly cards: Cards
+  /** Drops what the asker said last, in every place. */
+  forgetConversations(): void
   /** Whether a message can be posted here that answers nobody. */
   readonly speaksFirst: boolean
   /** Asks another question for the same asker, which only the command of that name may answer. */

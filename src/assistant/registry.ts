@@ -1,6 +1,5 @@
 // The commands by name, and the vocabulary that they give the question reader.
 
-import { english } from '../ground/locale.ts'
 import { Problem } from '../ground/problem.ts'
 import type { Vocabulary } from '../language/sentence/vocabulary.ts'
 import type { Entry } from './command.ts'
@@ -24,14 +23,14 @@ export function createRegistry(commands: readonly Entry[]): Registry {
   }
   return {
     commands,
-    vocabulary: commands.map(({ name, takes, words }) => {
-      const { plainWords = [], meantBy } = words(english('.'))
-      const options = Object.entries(takes).map(([option, { kind }]) => ({
+    vocabulary: commands.map(({ name, takes }) => {
+      const options = Object.entries(takes).map(([option, { kind, required }]) => ({
         name: option,
         kind: kind.name,
+        required,
         spoken: kind.spoken,
       }))
-      return { name, options, plainWords, meantBy }
+      return { name, options }
     }),
     find: name => byName.get(name),
     get: name => {

@@ -5,6 +5,7 @@ import type { Chart } from '../charts/chart.ts'
 import type { Locale } from '../ground/locale.ts'
 import type { ProblemDetails } from '../ground/problem.ts'
 import type { Text } from '../ground/text.ts'
+import type { Understanding } from '../language/reading/meant.ts'
 import { deferenceIn } from './reply.words.ts'
 
 export type { Verdict }
@@ -96,6 +97,8 @@ export interface Reply extends Required<Omit<Answer, 'verdict'>> {
   readonly problem?: ProblemDetails
   /** Where the program itself failed: the reference under which the log has the fault. */
   readonly fault?: string
+  /** How a plain sentence was understood; absent where the question was written in notation. */
+  readonly understood?: Understanding
   /** The question in full notation; asked again it gives this reply again. Absent where there was none to read. */
   readonly question?: string
 }
@@ -103,6 +106,7 @@ export interface Reply extends Required<Omit<Answer, 'verdict'>> {
 type Frame = Pick<Reply, 'command' | 'readAs' | 'question' | 'problem' | 'fault'>
 
 export function completeReply(frame: Frame, answer: Answer, locale: Locale): Reply {
-  const lists = { figures: [], working: [], followUps: [], charts: [], documents: [], assumed: [] }
-  return { ...lists, ...answer, ...frame, deference: deferenceIn(locale), locale } as unknown as Reply
+  const { figures = [], working = [], followUps = [], charts = [], documents = [], assumed = [] } = answer
+  const lists = { figures, working, followUps, charts, documents, assumed }
+  return { ...answer, ...lists, ...frame, deference: deferenceIn(locale), locale } as unknown as Reply
 }

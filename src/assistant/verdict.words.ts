@@ -4,6 +4,7 @@ import type { Found } from '../charging/envelope/judge.ts'
 import { type LimitKey, limits } from '../charging/envelope/limits/index.ts'
 import type { Settled } from '../charging/envelope/settle.ts'
 import { emergencies } from '../charging/situation/dangers.ts'
+import { doubts, ofPack } from '../charging/situation/doubts.ts'
 import type { Locale } from '../ground/locale.ts'
 import { joined, type Text } from '../ground/text.ts'
 import { linesOf } from '../handbook/rules/index.ts'
@@ -14,6 +15,12 @@ import type { Caution, NonEmpty } from './reply.ts'
 export const generalCaution = ({ say }: Locale): Caution => ({
   key: 'stayWithIt',
   text: say`Charge on a surface that cannot burn, and stay with the pack until the charge has ended.`,
+})
+
+/** Nobody stays with what burns. */
+const smokeCaution = ({ say }: Locale): Caution => ({
+  key: 'smoke',
+  text: say`Whoever breathed the smoke sees a doctor, also when nothing hurts yet.`,
 })
 
 /** Beyond what must be said nobody reads more. */
@@ -64,11 +71,16 @@ export function refusalOf(settled: Settled, locale: Locale): Text {
   return spoken(first.names, isEmergency(first) ? first.lines : first.lines.slice(0, 2), locale)
 }
 
-/** What must be known before the answer. */
-export const leadOf = (settled: Settled, locale: Locale): readonly Text[] =>
-  weighing(settled, 'must', locale)
-    .slice(0, mostLeads)
-    .map(({ names, lines }) => spoken(names, lines.slice(0, 1), locale))
+/** Doubts that an answer stands under: they come right before it, and need no caution beside. */
+const isFraming = ({ key }: Pick<Saying, 'key'>): boolean => (ofPack as readonly string[]).includes(key)
+
+/** What must be known before the answer: dangers and limits first, then what the answer stands under. */
+export function leadOf(settled: Settled, locale: Locale): readonly Text[] {
+  const musts = weighing(settled, 'must', locale)
+  return [...musts.filter(one => !isFraming(one)).slice(0, mostLeads), ...musts.filter(isFraming)].map(
+    ({ names, lines }) => spoken(names, lines.slice(0, 1), locale),
+  )
+}
 
 /** Of so many reasons not to do it each is told whole; of any further one that it is a reason. */
 const mostWhole = 4
@@ -79,13 +91,15 @@ export function cautionsOf(settled: Settled, locale: Locale): NonEmpty<Caution> 
   const from = ({ key, lines, names }: Saying, line: number, must: boolean, end?: number): readonly Caution[] =>
     lines.length <= line ? [] : [{ key, text: spoken(names, lines.slice(line, end), locale), must }]
   const [refuse, ...refuses] = weighs('refuse')
-  const musts = weighs('must')
+  const musts = weighs('must').filter(one => !isFraming(one))
   if (refuse) {
     const left = isEmergency(refuse) ? [] : from(refuse, 2, true)
     return [
       ...left,
-      ...[...refuses, ...musts].flatMap((one, index) => from(one, 0, true, index < mostWhole ? undefined : 1)),
-      generalCaution(locale),
+      ...[...refuses, ...musts.filter(({ key }) => !(key in doubts))].flatMap((one, index) =>
+        from(one, 0, true, index < mostWhole ? undefined : 1),
+      ),
+      isEmergency(refuse) ? smokeCaution(locale) : generalCaution(locale),
     ] as never as NonEmpty<Caution>
   }
   return [
@@ -103,7 +117,7 @@ export function cautionsOf(settled: Settled, locale: Locale): NonEmpty<Caution> 
 export const sourcesOf = ({ found, aside }: Settled, locale: Locale): readonly Text[] => [
   ...new Set(
     [...aside, ...found]
-      .filter(({ weight }) => weight !== 'note')
+      .filter(({ weight, key }) => weight !== 'note' && !(key in doubts))
       .map(one => locale.say`${linesOf(one, locale)[0]} (${locale.own(one.from)})`),
   ),
 ]

@@ -4,8 +4,7 @@ import { type Message, MessageType, type RawFile } from 'discord.js'
 import type { Occasion } from '../assistant/occasion.ts'
 import { amendedQuestion } from '../assistant/running/amend.ts'
 import type { Assistant } from '../assistant/running/assistant.ts'
-import { attempt } from '../ground/problem.ts'
-import { type Question, readQuestion } from '../language/sentence/question.ts'
+import type { Question } from '../language/sentence/question.ts'
 import type { AnsweredMemory } from '../memory/memory.ts'
 import type { Log } from '../program/log.ts'
 import type { Compose } from './messages/compose.ts'
@@ -47,7 +46,6 @@ export function createAnswerMessage({ assistant, answered, compose, reply, log }
     const words = message.content.split(new RegExp(`<@!?${message.client.user.id}>`))
     const text = words.join(' ').trim()
     const isSpokenTo = words.length > 1 || !message.inGuild()
-    if (isSpokenTo && attempt(() => readQuestion(text, vocabulary))) return text
     const answer = message.reference?.messageId
     const amended = answer ? await amendedQuestion(idOf(answer), text, answered, vocabulary) : undefined
     if (isSpokenTo) return amended ?? text

@@ -4,12 +4,13 @@ import type { Reply } from '../assistant/reply.ts'
 
 /**
  * Keys: command, readAs, assumed, verdict?, headline, figures [{ key, label, value, unit, low?, high?, text }],
- * seeAlso?, working, cautions (sentences), deference, followUps [{ label, question }], question?, problem?, fault?.
+ * seeAlso?, working, cautions (sentences), deference, followUps [{ label, question }], question?, problem?, fault?,
+ * understood? { intent, values [{ kind, text, start, end }], notUnderstood, dangers } of a plain sentence.
  * Units of figures are A, V, Ah, Wh, W, s, Ω and °C, or as the figure names.
  */
 export function renderJson(reply: Reply, indent = 0): string {
   const { command, readAs, assumed, verdict, headline, figures, working, cautions, deference } = reply
-  const { followUps, question, seeAlso, problem, fault } = reply
+  const { followUps, question, seeAlso, problem, fault, understood } = reply
   return JSON.stringify(
     {
       command,
@@ -26,6 +27,7 @@ export function renderJson(reply: Reply, indent = 0): string {
       seeAlso,
       problem,
       fault,
+      understood,
     },
     null,
     indent,

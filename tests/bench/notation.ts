@@ -6,8 +6,9 @@ import { longestText } from '../../src/ground/plain-text.ts'
 import { attempt } from '../../src/ground/problem.ts'
 import { entriesFor } from '../../src/handbook/search.ts'
 import { candidatesOf } from '../../src/language/candidates/index.ts'
+import { readPlainly } from '../../src/language/conversation/read-plainly.ts'
 import { intentsOf } from '../../src/language/model/index.ts'
-import { amendQuestion, readQuestion } from '../../src/language/sentence/question.ts'
+import { readTyped } from '../../src/language/sentence/typed.ts'
 import { readCharger } from '../../src/language/things/charger.ts'
 import { readPack } from '../../src/language/things/pack.ts'
 import { readSource } from '../../src/language/things/source.ts'
@@ -17,11 +18,11 @@ import { percentile, timesOf } from './timing.ts'
 const { vocabulary } = createRegistry(commands)
 const name = vocabulary[0]?.name ?? ''
 
-const read = (text: string) => attempt(() => readQuestion(text, vocabulary))
+const read = (text: string) =>
+  attempt(() => readTyped(text, vocabulary) ?? readPlainly(text.slice(0, longestText), vocabulary, undefined, []))
 const everyReader = [
   read,
   (text: string) => read(`${name} ${text}`),
-  (text: string) => attempt(() => amendQuestion({ command: name, options: {} }, text, vocabulary)),
   (text: string) => attempt(() => readPack(text)),
   (text: string) => attempt(() => readCharger(text)),
   (text: string) => attempt(() => readSource(text)),

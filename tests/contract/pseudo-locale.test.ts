@@ -2,6 +2,7 @@
 
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
+import { readWritten } from '../../src/assistant/asking/written.ts'
 import type { Occasion } from '../../src/assistant/occasion.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 import { type Assistant, createAssistant } from '../../src/assistant/running/assistant.ts'
@@ -10,7 +11,6 @@ import type { Danger } from '../../src/charging/situation/dangers.ts'
 import { slashCommands } from '../../src/discord/commands/slash.ts'
 import { renderReply as renderDiscord } from '../../src/discord/messages/render.ts'
 import type { Question } from '../../src/language/sentence/question.ts'
-import { readQuestion } from '../../src/language/sentence/question.ts'
 import { renderReply as renderMatrix } from '../../src/matrix/messages/render.ts'
 import type { Memory } from '../../src/memory/memory.ts'
 import { renderJson } from '../../src/room/render-json.ts'
@@ -110,7 +110,11 @@ function stringsIn(value: unknown): readonly string[] {
   return Object.values(value).flatMap(stringsIn)
 }
 
-const written = (question: string): Question => readQuestion(question, assistant.registry.vocabulary)
+function written(question: string): Question {
+  const read = readWritten(question, assistant.registry.vocabulary)
+  if (!read) throw new Error(`no question in notation: ${question}`)
+  return read
+}
 
 it('shows a text that no locale has made', () => {
   const { say, show, own } = pseudo(',')

@@ -20,6 +20,3 @@ export const takesOnly = told(({ say, own }, options: readonly string[]) =>
 export const needed = told(({ say, own }, option: string, about: string, readsAsThing: boolean) =>
   readsAsThing ? say`I need the ${own(option)} to answer that.` : say`I need to know ${own(about)}.`,
 )
-
-export const notUsedWords = (words: readonly string[], { say, own }: Locale): Text =>
-  say`this changes nothing: ${own(words.map(word => `"${word}"`).join(', '))}`

@@ -1,18 +1,58 @@
 // One way in, one way out: a question becomes a reply here, whatever happens on the way.
 
 import { randomUUID } from 'node:crypto'
-import type { Locale } from '../../ground/locale.ts'
+import type { Danger } from '../../charging/situation/dangers.ts'
+import type { Doubt } from '../../charging/situation/doubts.ts'
+import type { Locale, Said } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
-import type { Text } from '../../ground/text.ts'
+import { joined, type Text } from '../../ground/text.ts'
+import type { Frame } from '../../language/conversation/frame.ts'
+import { changesNothing } from '../../language/reading/assumed.words.ts'
+import type { Understanding } from '../../language/reading/meant.ts'
 import { type Question, writeQuestion } from '../../language/sentence/question.ts'
+import { spokenOf } from '../../language/sentence/typed.ts'
+import type { KitEntry } from '../../memory/memory.ts'
 import type { Context } from '../context.ts'
 import type { FaultListener } from '../fault-listener.ts'
-import { readWithKit, withNames } from '../kit/kit-names.ts'
+import { withNames, withSavedNames } from '../kit/kit-names.ts'
 import type { Registry } from '../registry.ts'
 import { completeReply, type Reply } from '../reply.ts'
-import { notUsedWords } from './asking.words.ts'
+import { alternatives } from './alternatives.ts'
+import { askedBack, choicesFor, unclear } from './ask-back.ts'
+import { refusedForDanger, urgentReply } from './danger-first.ts'
 import { asTyped, faultReply, problemReply } from './failures.ts'
 import { understand } from './inputs.ts'
+import { hear } from './plainly.ts'
+import { readWritten } from './written.ts'
+
+/** What was said before, and where what is said now is kept. */
+export interface Conversation {
+  readonly frame: Frame | undefined
+  keep(frame: Frame): void
+}
+
+/** For whoever asks by themselves: nothing was said before. */
+export const noConversation: Conversation = { frame: undefined, keep: () => {} }
+
+/** A question with all that is known of it beyond its details. */
+interface Known {
+  readonly question: Question
+  readonly used: readonly KitEntry[]
+  readonly assumed: readonly Said[]
+  readonly dangers: readonly Danger[]
+  readonly doubts: readonly Doubt[]
+  readonly understanding: Understanding | undefined
+}
+
+/** All that stands around a question while it is answered. */
+interface Around {
+  readonly registry: Registry
+  readonly context: Context
+  /** The question as it was typed. */
+  readonly typed: Text
+  readonly conversation: Conversation
+  readonly onFault: FaultListener
+}
 
 /**
  * Answers one question: text to be read, or a command with its options already apart. Never throws: a
@@ -25,35 +65,101 @@ export async function dispatch(
   contextOf: () => Promise<Context>,
   onFault: FaultListener,
   unknownClub: Locale,
+  conversation: Conversation = noConversation,
 ): Promise<Reply> {
-  let command = ''
   let locale = unknownClub
-  let readAs = asTyped(typeof asked === 'string' ? asked : writeQuestion(asked), locale)
+  const typed = asTyped(typeof asked === 'string' ? asked : writeQuestion(asked), locale)
   try {
+    // An emergency waits for no memory.
+    const urgent =
+      typeof asked === 'string' ? urgentReply(spokenOf(asked, registry.vocabulary), typed, locale) : undefined
+    if (urgent) return urgent
     const context = await contextOf()
     locale = context.locale
-    const { question, used } = await readWithKit(asked, registry, context.memory.kit, context)
-    command = question.command
+    return await answerIn({ registry, context, typed, conversation, onFault }, asked)
+  } catch (error) {
+    if (error instanceof Problem) return problemReply('', typed, error, locale)
+    return told(onFault, error, '', typed, locale)
+  }
+}
+
+function told(onFault: FaultListener, error: unknown, command: string, readAs: Text, locale: Locale): Reply {
+  const reference = randomUUID().slice(0, 8)
+  onFault(error, reference)
+  return faultReply(command, readAs, reference, locale)
+}
+
+async function answerIn(around: Around, asked: string | Question): Promise<Reply> {
+  const { registry, context } = around
+  const written = typeof asked === 'string' ? readWritten(asked, registry.vocabulary) : asked
+  if (!written) return answerPlain(around, String(asked))
+  const { question, used } = await withSavedNames(written, registry, context.memory.kit, context)
+  const assumed = written.notUsed ? [changesNothing(written.notUsed)] : []
+  return answerKnown(around, { question, used, assumed, dangers: [], doubts: [], understanding: undefined })
+}
+
+async function answerPlain(around: Around, text: string): Promise<Reply> {
+  const { registry, context, typed, conversation } = around
+  const { meant, dangers, suspected, used } = await hear(text, registry, context, conversation.frame)
+  const { understanding } = meant
+  const heard = { used, dangers, understanding, doubts: suspected ? (['suspected'] as const) : [] }
+  switch (meant.kind) {
+    case 'question':
+      return answerKnown(around, { ...heard, ...meant, doubts: [...heard.doubts, ...meant.doubts] })
+    case 'handbook':
+      return answerKnown(around, { ...heard, assumed: [], question: { command: 'handbook', options: { about: text } } })
+    case 'smalltalk':
+      return answerKnown(around, { ...heard, assumed: [], question: { command: 'hello', options: {} } })
+    case 'asks back': {
+      if (dangers.length > 0) return refusedForDanger(dangers, typed, understanding, context)
+      const command = registry.get(meant.question.command)
+      const choices = choicesFor(meant, command)
+      const { question, missing, told: pack } = meant
+      conversation.keep({ question, pending: { missing, choices, told: pack }, dangers: [] })
+      const problem = askedBack(meant, command, choices, context.locale)
+      return { ...problemReply(command.name, typed, problem, context.locale), understood: understanding }
+    }
+    case 'unclear':
+    case 'notours': {
+      if (dangers.length > 0) return refusedForDanger(dangers, typed, understanding, context)
+      const problem = unclear(meant, registry)
+      return { ...problemReply('', typed, problem, context.locale), understood: understanding }
+    }
+  }
+}
+
+async function answerKnown(around: Around, known: Known): Promise<Reply> {
+  const { registry, conversation, onFault } = around
+  const { question, used, assumed, dangers, doubts, understanding } = known
+  const context = { ...around.context, dangers, doubts }
+  const { locale } = context
+  const { command } = question
+  let readAs = around.typed
+  try {
     const definition = registry.get(command)
     const recalled = await definition.recall?.(question.options, used, context)
     const understood = understand(definition, { ...recalled?.options, ...question.options }, locale)
     readAs = withNames(understood.readAs, used, locale)
     const answer = await definition.answer(understood.inputs, context)
-    const assumed = new Set([
-      ...understood.assumed.map(said => said(locale)),
-      ...notUsed(question, locale),
+    const others = doubts.includes('chemistryAssumed')
+      ? await alternatives(definition, understood.question, answer, context)
+      : []
+    const said = new Set([
+      ...[...understood.assumed, ...assumed].map(one => one(locale)),
       ...(recalled?.assumed ?? []),
       ...(answer.assumed ?? []),
     ])
     const canonical = writeQuestion(understood.question)
-    return completeReply({ command, readAs, question: canonical }, { ...answer, assumed: [...assumed] }, locale)
+    conversation.keep({ question: understood.question, pending: undefined, dangers: [] })
+    const reply = completeReply(
+      { command, readAs, question: canonical },
+      { ...answer, headline: joined([answer.headline, ...others]), assumed: [...said] },
+      locale,
+    )
+    return understanding ? { ...reply, understood: { ...understanding, dangers } } : reply
   } catch (error) {
-    if (error instanceof Problem) return problemReply(command, readAs, error, locale)
-    const reference = randomUUID().slice(0, 8)
-    onFault(error, reference)
-    return faultReply(command, readAs, reference, locale)
+    if (!(error instanceof Problem)) return told(onFault, error, command, readAs, locale)
+    if (dangers.length > 0) return refusedForDanger(dangers, readAs, understanding, context)
+    return problemReply(command, readAs, error, locale)
   }
 }
-
-const notUsed = ({ notUsed: words = [] }: Question, locale: Locale): readonly Text[] =>
-  words.length > 0 ? [notUsedWords(words, locale)] : []

@@ -2,15 +2,15 @@
 
 import { plainText, shortened } from '../../ground/plain-text.ts'
 import { attempt, Problem } from '../../ground/problem.ts'
+import { candidatesOf } from '../../language/candidates/index.ts'
+import { dangersIn } from '../../language/dangers/index.ts'
 import type { ValueKind } from '../../language/kinds/value-kind.ts'
 import { dimensions } from '../../language/quantities/dimensions.ts'
-import { refuseUnsound } from '../../language/scan/danger-words.ts'
-import { isFiller } from '../../language/sentence/filler-words.ts'
-import { phrasesOf } from '../../language/sentence/phrases.ts'
 import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
 import { readChemistry } from '../../language/things/chemistry.ts'
 import { readState } from '../../language/things/state.ts'
 import { freeNameWanted, nameTaken, nameWanted, noName } from './kit.words.ts'
+import { isQuestionWord } from './question-words.ts'
 
 export const longestName = 32
 export const mostNameWords = 3
@@ -58,19 +58,21 @@ export function refuseTakenName(name: string, vocabulary: Vocabulary): void {
 /** True where every word of the name has a meaning of its own in questions. */
 export function isReserved(name: string, vocabulary: Vocabulary): boolean {
   const known = wordsOf(vocabulary)
-  return name.split(' ').every(word => isFiller(word) || known.has(word))
+  return name.split(' ').every(word => isQuestionWord(word) || known.has(word))
 }
 
 const units = new Set(Object.values(dimensions).flatMap(({ units: names }) => Object.keys(names)))
 
+/** From here a value is read where a name was meant. */
+const clear = 0.4
+
 function readsAsNotation(name: string): boolean {
   if (name.split(' ').some(word => units.has(word))) return true
   if (attempt(() => readChemistry(name)) || attempt(() => readState(name))) return true
-  const sentence = attempt(() => {
-    refuseUnsound(name)
-    return phrasesOf(name)
-  })
-  return !sentence || sentence.phrases.length > 0
+  return (
+    dangersIn(name).told.length > 0 ||
+    candidatesOf(name).some(value => value.score > clear && value.end - value.start === name.length)
+  )
 }
 
 const wordsByVocabulary = new WeakMap<Vocabulary, ReadonlySet<string>>()
@@ -78,11 +80,7 @@ const wordsByVocabulary = new WeakMap<Vocabulary, ReadonlySet<string>>()
 function wordsOf(vocabulary: Vocabulary): ReadonlySet<string> {
   const earlier = wordsByVocabulary.get(vocabulary)
   if (earlier) return earlier
-  const phrases = vocabulary.flatMap(({ name, options, plainWords }) => [
-    name,
-    ...options.map(option => option.name),
-    ...plainWords,
-  ])
+  const phrases = vocabulary.flatMap(({ name, options }) => [name, ...options.map(option => option.name)])
   const words = new Set(phrases.flatMap(phrase => phrase.toLowerCase().split(/[^\p{L}\p{N}-]+/u)))
   wordsByVocabulary.set(vocabulary, words)
   return words

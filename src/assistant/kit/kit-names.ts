@@ -4,7 +4,7 @@ import type { Locale } from '../../ground/locale.ts'
 import { plainText } from '../../ground/plain-text.ts'
 import { attempt, Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
-import { type Question, readQuestion } from '../../language/sentence/question.ts'
+import type { Question } from '../../language/sentence/question.ts'
 import type { KitEntry, KitKind, KitMemory } from '../../memory/memory.ts'
 import type { Owner } from '../../memory/owner.ts'
 import type { Occasion } from '../occasion.ts'
@@ -38,28 +38,32 @@ export interface Named {
   readonly used: readonly KitEntry[]
 }
 
-/** Reads the question with every saved name in it replaced. Throws what `readQuestion` throws. */
-export async function readWithKit(
-  asked: string | Question,
-  registry: Registry,
-  kit: KitMemory,
-  occasion: Occasion,
-): Promise<Named> {
-  const find = (texts: readonly string[]) =>
+type Find = (texts: readonly string[]) => Promise<readonly KitEntry[]>
+
+const finder =
+  (registry: Registry, kit: KitMemory, occasion: Occasion): Find =>
+  texts =>
     kit.find(
       ownersFor(occasion),
       [...new Set(texts.flatMap(possibleNames))].filter(name => !isReserved(name, registry.vocabulary)),
     )
-  if (typeof asked !== 'string') return expandOptions(asked, registry, find)
-  const read = () => readQuestion(asked, registry.vocabulary)
-  const first = attempt(read)
-  if (first && !first.notUsed) return expandOptions(first, registry, find)
 
-  // A plain sentence that was not wholly understood: its strange words may be names.
-  const entries = await find([asked])
-  const expanded = replaceNames(asked, entries)
-  if (expanded.used.length === 0) return { question: first ?? read(), used: [] }
-  return { question: readQuestion(expanded.text, registry.vocabulary), used: expanded.used }
+/** The question with every saved name among its details replaced. Throws a Problem for a name of another kind. */
+export const withSavedNames = (
+  question: Question,
+  registry: Registry,
+  kit: KitMemory,
+  occasion: Occasion,
+): Promise<Named> => expandOptions(question, registry, finder(registry, kit, occasion))
+
+/** A plain sentence with every saved name in it replaced. */
+export async function namesReplaced(
+  text: string,
+  registry: Registry,
+  kit: KitMemory,
+  occasion: Occasion,
+): Promise<{ readonly text: string; readonly used: readonly KitEntry[] }> {
+  return replaceNames(text, await finder(registry, kit, occasion)([text]))
 }
 
 /** The read-as line with each name before what it stands for. */
@@ -86,7 +90,6 @@ export async function namesStartingWith(
   return entries.map(({ name }) => name)
 }
 
-type Find = (texts: readonly string[]) => Promise<readonly KitEntry[]>
 const namedKinds = Object.keys(fitting).filter(kind => kind !== 'kit name' && kind !== 'pack name')
 
 /** A value that reads as it stands is left alone, so a saved name never changes what notation means. */

@@ -1,9 +1,15 @@
-// A reply to an earlier answer that changes one thing of its question: "at 2A", "from 3.6V".
+// A reply to an earlier answer that changes a thing of its question: "at 2A", "from 3.6V", "and for storage".
 
-import { attempt } from '../../ground/problem.ts'
-import { amendQuestion, type Question, readQuestion } from '../../language/sentence/question.ts'
+import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
+import { amended } from '../../language/conversation/amend.ts'
+import { intentsOf } from '../../language/model/index.ts'
+import type { Question } from '../../language/sentence/question.ts'
+import { readTyped } from '../../language/sentence/typed.ts'
 import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
 import type { AnsweredMemory } from '../../memory/memory.ts'
+
+/** Less sure than this, a reply among people is none of our business. */
+const leastScore = 0.3
 
 /** The question behind the answer, changed as `words` say; undefined where it answered none or they change none. */
 export async function amendedQuestion(
@@ -13,6 +19,13 @@ export async function amendedQuestion(
   vocabulary: Vocabulary,
 ): Promise<Question | undefined> {
   const earlier = await answered.byAnswer(answerMessage)
-  if (!earlier) return undefined
-  return attempt(() => amendQuestion(readQuestion(earlier.question, vocabulary), words, vocabulary))
+  const typed = earlier && readTyped(earlier.question, vocabulary)
+  if (!typed) return undefined
+  const values = bestCover(candidatesOf(words))
+  const frame = { question: typed.question, pending: undefined, dangers: [] }
+  const choice = amended(words, values, intentsOf(words, values), frame, vocabulary)
+  const fitted = choice && choice.score >= leastScore ? choice.fitted : undefined
+  if (!fitted || fitted.missing) return undefined
+  const { command, options, left } = fitted
+  return { command, options, notUsed: left.length > 0 ? left.map(({ typed: word }) => word) : undefined }
 }

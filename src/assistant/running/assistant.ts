@@ -3,6 +3,7 @@
 import { randomInt } from 'node:crypto'
 import { english, type Locale } from '../../ground/locale.ts'
 import type { DecimalMark } from '../../ground/show.ts'
+import { createFrames, type Frame } from '../../language/conversation/frame.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { Memory } from '../../memory/memory.ts'
 import { dispatch } from '../asking/dispatch.ts'
@@ -68,6 +69,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
   const standingRegistry = createRegistry(commands.filter(({ changes, notStanding }) => !changes && !notStanding))
   const cards = createCards({ ...memory, noticeboard, onFault, localeOf, ask: askForClub })
   const background = new Set<Promise<void>>()
+  const frames = createFrames(() => clock?.().getTime() ?? Date.now())
 
   async function localeOf(community: string): Promise<Locale> {
     return localeFor((await memory.house.rules(community)).decimalMark ?? '.')
@@ -86,6 +88,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
       memory,
       vocabulary: registry.vocabulary,
       cards,
+      forgetConversations: () => frames.forget(occasion.asker.id),
       newSeed,
       speaksFirst: noticeboard.reachable().includes(occasion.surface),
       ask: (command, question) =>
@@ -112,9 +115,18 @@ export function createAssistant(parts: AssistantParts): Assistant {
   }
 
   async function answer(question: string | Question, occasion: Occasion): Promise<Reply> {
-    const reply = await dispatch(registry, question, () => contextFor(occasion, clock?.()), onFault, localeFor('.'))
+    const [asker, place] = [occasion.asker.id, occasion.place.id]
+    const conversation = { frame: frames.get(asker, place), keep: (frame: Frame) => frames.set(asker, place, frame) }
+    const reply = await dispatch(
+      registry,
+      question,
+      () => contextFor(occasion, clock?.()),
+      onFault,
+      localeFor('.'),
+      conversation,
+    )
     if (reply.question === undefined) return reply
-    if (registry.get(reply.command).changes) refreshSoon(occasion.community.id)
+    if (registry.find(reply.command)?.changes) refreshSoon(occasion.community.id)
     return pointing(reply, occasion)
   }
 

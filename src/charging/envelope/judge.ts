@@ -1,7 +1,7 @@
 // The one place that says go: from a situation, and from what an answer would have somebody do, to a verdict with its reasons.
 
 import { type Danger, dangers } from '../situation/dangers.ts'
-import { type Doubt, doubts } from '../situation/doubts.ts'
+import { type Doubt, doubts, ofPack } from '../situation/doubts.ts'
 import type { Permit } from '../situation/permit.ts'
 import { type Rule, type Weight, weights } from '../situation/rule.ts'
 import type { Planned, Situation } from '../situation/situation.ts'
@@ -35,7 +35,13 @@ export interface Judgement {
 /** `planned` is what an answer would have somebody do: judged again under the permit that it was computed with. */
 export function judge(situation: Situation, planned: Planned = {}): Judgement {
   const known = knownOf(situation, planned)
-  const found = byWeight([...told(known), ...measured(known), ...fitting(known)])
+  const { dangers: toldDangers, doubts: toldDoubts } = situation
+  const found = byWeight([
+    ...told(dangers, toldDangers, known),
+    ...measured(known),
+    ...told(doubts, situation.pack ? toldDoubts : toldDoubts.filter(one => !ofPack.includes(one)), known),
+    ...fitting(known),
+  ])
   const verdict = verdictOf(found)
   const permitted = verdict !== 'do not charge' && situation.pack !== undefined
   return { situation, verdict, found, permit: permitted ? ({ situation } as Permit) : undefined }
@@ -52,13 +58,15 @@ export function verdictOf(found: readonly Pick<Found, 'weight'>[]): Verdict {
 
 const foundOf = (key: RuleKey, { weight, from }: Rule, known: Known): Found => ({ key, weight, from, known })
 
-/** In the order of the tables, whatever the order in which they were told. */
-function told(known: Known): Found[] {
-  const { dangers: toldDangers, doubts: toldDoubts } = known.situation
-  const ofTable = <K extends RuleKey>(table: Readonly<Record<K, Rule>>, keys: readonly K[]) =>
-    (Object.keys(table) as K[]).filter(key => keys.includes(key)).map(key => foundOf(key, table[key], known))
-  return [...ofTable(dangers, toldDangers), ...ofTable(doubts, toldDoubts)]
-}
+/** In the order of the table, whatever the order in which they were told. */
+const told = <K extends RuleKey>(
+  table: Readonly<Record<K, Rule>>,
+  keys: readonly K[],
+  known: Known,
+): readonly Found[] =>
+  keys.length === 0
+    ? []
+    : (Object.keys(table) as K[]).filter(key => keys.includes(key)).map(key => foundOf(key, table[key], known))
 
 const breaks: Readonly<Record<Side, (value: number, than: number) => boolean>> = {
   below: (value, than) => value < than,

@@ -46,7 +46,11 @@ export const traits = {
   board: trait('care', practice('a board hides what one pack does'), ({ act }) => act === 'board'),
   onlyAsLabelled: trait('note', packMakers, s => charges(s) && fullBeside(s) > 0),
   neverOtherMode: trait('note', packMakers, s => charges(s) && fullBeside(s) < 0),
-  singleCell: trait('note', packMakers, s => charges(s) && !s.kindOnly && s.pack?.series === 1),
+  singleCell: trait(
+    'note',
+    packMakers,
+    s => charges(s) && !s.kindOnly && s.pack?.series === 1 && !s.doubts.includes('cellsUnknown'),
+  ),
   balance: trait('note', packMakers, s => charges(s) && !s.kindOnly && (s.pack?.series ?? 1) > 1),
   labelRate: trait('note', packMakers, s => charges(s) && s.pack?.labelRate_C !== undefined),
   drained: trait('note', packMakers, ({ act }) => act === 'drain'),

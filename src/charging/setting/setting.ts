@@ -29,6 +29,14 @@ export function settingFor(permit: Permit): Setting {
   return settingAt(permit, bounds, settable_A(permit.situation.charger, wanted_A, limits[0].value_A))
 }
 
+/** The same at the current that was asked for, in A: the charger's largest step not above it, within what it can give. */
+export function settingAsAsked(permit: Permit, asked_A: number): Setting {
+  const bounds = boundsOf(permit.situation)
+  const given = bounds.limits.filter(({ rate_C }) => rate_C === undefined)
+  const most_A = Math.min(asked_A, ...given.map(({ value_A }) => value_A))
+  return settingAt(permit, bounds, settable_A(permit.situation.charger, most_A, most_A))
+}
+
 /** The same in a hurry: the charger's largest step within every limit. */
 export function hurriedSettingFor(permit: Permit): Setting {
   const bounds = boundsOf(permit.situation)

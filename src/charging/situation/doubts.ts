@@ -8,14 +8,19 @@ const doubted = <const W extends Weight>(weight: W): Rule<W> => ({
 })
 
 export const doubts = {
+  /** The count of cells was not told: volts are told of one. */
+  cellsUnknown: doubted('must'),
   /** The likeliest was taken; the answer says what the others would be. */
   chemistryAssumed: doubted('must'),
+  /** Something in the words sounds dangerous and cannot be named. */
+  suspected: doubted('must'),
   /** Words of the question that may matter were not understood. */
   notUnderstood: doubted('care'),
   /** Asked in a language that is read in part only. */
   foreignTongue: doubted('care'),
-  /** A charge rate above 5C was told as one: it is the discharge rate of most labels. */
-  rateQuestioned: doubted('must'),
 } as const satisfies Readonly<Record<string, Rule>>
 
 export type Doubt = keyof typeof doubts
+
+/** Doubts about the pack: where none is dealt with they decide nothing. */
+export const ofPack: readonly Doubt[] = ['cellsUnknown', 'chemistryAssumed']

@@ -26,13 +26,13 @@ export interface Flow {
 }
 
 export interface Board {
-  readonly packs: readonly BoardPack[]
-  /** Between the highest and the lowest pack, per cell, in V. */
-  readonly apart_V: number
-  /** For each pack. */
+  readonly packs: readonly Pack[]
+  /** Between the highest and the lowest pack, per cell, in V; unknown where one was not measured. */
+  readonly apart_V: number | undefined
+  /** For each pack; none where one was not measured. */
   readonly flows: readonly Flow[]
   /** The largest of the first minute's currents over what its pack may take or give. */
-  readonly flowShare: number
+  readonly flowShare: number | undefined
 }
 
 /** Plugs, balance wires and board between two packs. */
@@ -63,18 +63,16 @@ export function boardTold(
   }
 }
 
-/**
- * What flows on a board that is permitted.
- * @throws RangeError for a pack of which it is not known where it stands; no such board is permitted
- */
+/** What flows on a board that is permitted; unknown where not every pack was measured. */
 export function boardOf({ situation: { board = [], house } }: Permit): Board {
-  const packs = board.map(({ pack, from }) => {
-    if (!from) throw new RangeError('a permit for a board with a pack of unknown state')
-    return { pack, from: startOf(from, pack.chemistry, house) }
-  })
-  const rests_V = packs.map(restOf)
-  const flows = equalise(packs)
-  const shares = packs.map(({ pack }, index) => {
+  const packs = board.map(({ pack }) => pack)
+  const standing = board.flatMap(({ pack, from }) =>
+    from ? [{ pack, from: startOf(from, pack.chemistry, house) }] : [],
+  )
+  if (standing.length < board.length) return { packs, apart_V: undefined, flows: [], flowShare: undefined }
+  const rests_V = standing.map(restOf)
+  const flows = equalise(standing)
+  const shares = packs.map((pack, index) => {
     const { firstMinute_A } = flows[index] as Flow
     const most_A = firstMinute_A > 0 ? chargeLimit_A(pack, house) : batterySourceRate_C.value * pack.capacity_Ah
     return Math.abs(firstMinute_A) / most_A

@@ -31,8 +31,8 @@ export const boardWords: WordsOf<typeof boardsLimits> = locale => {
       say`Set aside what may be hurt, and ask again for the others.`,
     ],
     boardUnknown: () => [
-      say`Do not connect them yet: of some packs the volts are not known.`,
-      say`Measure every pack at rest, and tell me the volts of each.`,
+      say`Measure every pack at rest before you connect it: packs further apart than 0.1 V a cell drive a great current into each other.`,
+      say`Tell me the volts of each, and I say what would flow. Same type, same cell count, none puffed or hurt.`,
     ],
     boardSeries: met => [
       say`Do not connect them: packs of ${eachOnce(onBoard(met).map(({ series }) => `${series}S`))} on one board drive a great current into each other, and may burn.`,

@@ -4,6 +4,7 @@ export interface OptionWords {
   readonly name: string
   /** The kind of its value ("pack", "current", …): plain words are matched to options by name, then by kind. */
   readonly kind: string
+  readonly required: boolean
   /** Phrases that stand for a value of it in a plain sentence, in lower case, each with the value. */
   readonly spoken?: Readonly<Record<string, string>>
 }
@@ -12,10 +13,6 @@ export interface CommandWords {
   /** One or two lower-case words. */
   readonly name: string
   readonly options: readonly OptionWords[]
-  /** Phrases that mean this command in a question asked in plain words. */
-  readonly plainWords: readonly string[]
-  /** Kinds of value that, held together by a sentence without any such phrase, mean this command. */
-  readonly meantBy?: readonly (readonly string[])[]
 }
 
 export type Vocabulary = readonly CommandWords[]

@@ -5,7 +5,6 @@ import type { Pack } from '../../charging/things/pack.ts'
 import type { Source } from '../../charging/things/source.ts'
 import { plainText, quoted } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
-import { refuseUnsound } from '../scan/danger-words.ts'
 import type { Read } from '../scan/read.ts'
 import { readPack, writePack } from './pack.ts'
 import { readSource, writeSource } from './source.ts'
@@ -49,13 +48,12 @@ function unsoundWord(plain: string): { word: string; dangers: readonly Danger[] 
 
 /**
  * Reads a pack and, behind "at", its state; a last word like "swollen" is kept apart. Throws a Problem as
- * `readPack`, and where the text tells of a fire.
+ * `readPack`.
  */
 export function readStandingPack(text: string): Read<StandingPack> {
   const plain = plainText(text)
   const unsound = unsoundWord(plain)
   const sound = unsound ? plain.replace(` ${unsound.word}`, '') : plain
-  refuseUnsound(sound)
   const [, head = sound, state] = standing.exec(sound) ?? []
   const { value: pack, assumed } = readPack(head)
   const from = state === undefined ? undefined : readState(state, pack)

@@ -3,7 +3,7 @@
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
 import type { Reply } from '../../assistant/reply.ts'
 import { amendedQuestion } from '../../assistant/running/amend.ts'
-import { readQuestion } from '../../language/sentence/question.ts'
+import { commandAtStart } from '../../language/sentence/typed.ts'
 import type { AnsweredQuestion } from '../../memory/memory.ts'
 import { idOf, matrixIdOf, occasionOf } from '../client/occasion.ts'
 import type { MatrixParts } from '../client/parts.ts'
@@ -99,7 +99,8 @@ export function createConversation(parts: ConversationParts): Converse {
   /** Not what could not be read, nor what would change again what is kept. */
   function mayAskAgain(question: string): boolean {
     const { registry } = assistant
-    return question !== '' && !registry.get(readQuestion(question, registry.vocabulary).command).changes
+    const command = commandAtStart(question, registry.vocabulary)
+    return command !== undefined && !registry.get(command.name).changes
   }
 
   async function replace(

@@ -90,7 +90,8 @@ describe('plan', () => {
   it('refuses where nothing can be charged, and ends the question where a pack smokes', async () => {
     expect((await answered('plan packs: 6S 1300 LiPo chargers: 1A 1-4S')).verdict).toBe('do not charge')
     const fire = await asking.ask('plan packs: 6S 1300 LiPo smoking chargers: 1A')
-    expect(fire.problem?.what).toMatch(/fire/)
+    expect(fire.verdict).toBe('do not charge')
+    expect(fire.headline).toMatch(/call the fire service/)
   })
 
   it('names what holds of one pack only, and leaves out what crashed', async () => {
@@ -266,9 +267,10 @@ describe('parallel', () => {
     expect(spaced(slow.headline)).toMatch(/nobody stays with it for more than 12 h/)
   })
 
-  it('asks for the volts of a pack that lacks them', async () => {
+  it('asks to measure packs of which no volts were said, before all else', async () => {
     const reply = await asking.ask('parallel packs: 2x 3S 1000 LiPo')
-    expect(reply.problem?.what).toContain('resting volts')
+    expect(reply.verdict).toBe('go with care')
+    expect(reply.headline).toMatch(/^Measure every pack at rest before you connect it/)
   })
 })
 

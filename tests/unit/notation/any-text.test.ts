@@ -4,7 +4,7 @@ import { plainText } from '../../../src/ground/plain-text.ts'
 import { attempt, Problem } from '../../../src/ground/problem.ts'
 import { readDuration } from '../../../src/language/quantities/duration.ts'
 import * as quantities from '../../../src/language/quantities/quantities.ts'
-import { amendQuestion, readQuestion } from '../../../src/language/sentence/question.ts'
+import { readTyped } from '../../../src/language/sentence/typed.ts'
 import { readCharger, writeCharger } from '../../../src/language/things/charger.ts'
 import { readChemistry } from '../../../src/language/things/chemistry.ts'
 import { readPack, writePack } from '../../../src/language/things/pack.ts'
@@ -13,7 +13,6 @@ import { readState, readTarget, writeLevel } from '../../../src/language/things/
 import { vocabulary } from './vocabulary.ts'
 
 const pack = readPack('3S 720mAh LiHV').value
-const earlier = { command: 'time', options: { pack: '3S 720 LiHV' } }
 
 const readers: Record<string, (text: string) => unknown> = {
   pack: readPack,
@@ -34,8 +33,7 @@ const readers: Record<string, (text: string) => unknown> = {
   rate: text => quantities.readRate(text),
   length: text => quantities.readLength(text),
   mass: text => quantities.readMass(text),
-  question: text => readQuestion(text, vocabulary),
-  amendment: text => amendQuestion(earlier, text, vocabulary),
+  question: text => readTyped(text, vocabulary) ?? 'a plain sentence',
 }
 
 /** Pieces that the grammar knows, so that random texts get deep into it. */

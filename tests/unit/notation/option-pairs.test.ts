@@ -8,11 +8,10 @@ import { problemOf } from './problem-of.ts'
 const save = {
   name: 'answer save',
   options: [
-    { name: 'title', kind: 'title' },
-    { name: 'question', kind: 'question' },
-    { name: 'text', kind: 'text' },
+    { name: 'title', kind: 'title', required: true },
+    { name: 'question', kind: 'question', required: false },
+    { name: 'text', kind: 'text', required: false },
   ],
-  plainWords: [],
 }
 
 it('a question keeps its own pairs', () => {

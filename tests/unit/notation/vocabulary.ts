@@ -2,32 +2,23 @@
 
 import type { Vocabulary } from '../../../src/language/sentence/vocabulary.ts'
 
-const options = (...names: string[]) => names.map(name => ({ name, kind: name === 'until' ? 'current' : name }))
+const options = (...names: string[]) =>
+  names.map(name => ({ name, kind: name === 'until' ? 'current' : name, required: false }))
 
 export const vocabulary: Vocabulary = [
-  {
-    name: 'current',
-    options: options('pack', 'charger', 'source', 'from', 'to', 'temperature'),
-    plainWords: ['what current', 'should i set', 'how many amps'],
-  },
+  { name: 'current', options: options('pack', 'charger', 'source', 'from', 'to', 'temperature') },
   {
     name: 'time',
     options: options('pack', 'current', 'charger', 'source', 'from', 'to', 'until', 'resistance', 'temperature'),
-    plainWords: ['how long', 'when will'],
   },
-  {
-    name: 'source',
-    options: options('source', 'pack', 'charger', 'from', 'to', 'count'),
-    plainWords: ['how many', 'can my', 'can i charge'],
-  },
+  { name: 'source', options: options('source', 'pack', 'charger', 'from', 'to', 'count') },
   {
     name: 'percent',
     options: [
-      { name: 'chemistry', kind: 'chemistry' },
-      { name: 'at', kind: 'from' },
+      { name: 'chemistry', kind: 'chemistry', required: false },
+      { name: 'at', kind: 'from', required: true },
     ],
-    plainWords: ['how full'],
   },
-  { name: 'kit', options: [], plainWords: [] },
-  { name: 'kit save', options: [{ name: 'name', kind: 'kit name' }, ...options('pack')], plainWords: [] },
+  { name: 'kit', options: [] },
+  { name: 'kit save', options: [{ name: 'name', kind: 'kit name', required: true }, ...options('pack')] },
 ]

@@ -17,10 +17,10 @@ export const boardsLimits = {
   ),
   boardOfOne: below('refuse', ['board'], 'boardPacks', boards, 2),
   boardHurt: above('refuse', ['board'], 'boardHurt', boards, 0),
-  boardUnknown: above('refuse', ['board'], 'boardUnknown', boards, 0),
   boardSeries: above('refuse', ['board'], 'boardSeries', boards, 1),
   boardChemistries: above('refuse', ['board'], 'boardChemistries', boards, 1),
   boardApart: above('refuse', ['board'], 'apart_V', practice(mostApart_V.source), mostApart_V.value),
   boardFlow: above('refuse', ['board'], 'flowShare', boards, 1),
+  boardUnknown: above('must', ['board'], 'boardUnknown', boards, 0),
   boardCharge: above('must', ['board'], 'apartCharge', boards, 0.25),
 } as const satisfies Limits

@@ -1,4 +1,4 @@
-// Words of a plain question that carry no quantity and change no answer.
+// Words that questions are asked with: made of these alone a name would be lost in one.
 
 const fillers = `
 a about actually again all also am amp amps an and any anyone are as at back bag batteries battery be been before best
@@ -14,33 +14,5 @@ why will with without work works would yet you your
 `
 
 const known = new Set(fillers.trim().split(/\s+/))
-export const isFiller = (word: string): boolean => known.has(word)
 
-/** Words that may stand between a preposition and what it belongs to: "from a PD 65W", "of my 3S 720 LiHV". */
-const determiners = new Set([
-  'a',
-  'an',
-  'the',
-  'my',
-  'our',
-  'your',
-  'his',
-  'her',
-  'their',
-  'this',
-  'that',
-  'these',
-  'those',
-  'of',
-  'one',
-  'about',
-  'only',
-  'just',
-  'up',
-  'down',
-  'is',
-  'it',
-  'them',
-])
-
-export const isDeterminer = (word: string): boolean => determiners.has(word)
+export const isQuestionWord = (word: string): boolean => known.has(word)

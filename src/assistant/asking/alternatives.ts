@@ -1,0 +1,47 @@
+// Where the type of the cells was assumed: what the answer would be for each other type.
+
+import { chemistries } from '../../charging/things/chemistries.ts'
+import type { Text } from '../../ground/text.ts'
+import type { Question } from '../../language/sentence/question.ts'
+import type { Entry } from '../command.ts'
+import type { Context } from '../context.ts'
+import type { Answer } from '../reply.ts'
+import { alternative } from './ask-back.words.ts'
+import { understand } from './inputs.ts'
+
+/** Figures that somebody sets or goes by: where they differ, the type matters. */
+const telling: readonly string[] = ['setCurrent', 'cutoffPack', 'storagePack', 'storagePerCell', 'soc', 'restPerCell']
+
+/** A line for each type whose figures differ; none where the answer is the same for all. */
+export async function alternatives(
+  command: Entry,
+  question: Question,
+  answer: Answer,
+  context: Context,
+): Promise<readonly Text[]> {
+  const shown = figuresOf(answer)
+  const lines = await Promise.all(
+    chemistries.map(async ({ name }) => {
+      const options = withChemistry(question.options, name)
+      if (!options || shown.length === 0) return undefined
+      const other = await command.answer(understand(command, options, context.locale).inputs, context)
+      const figures = figuresOf(other)
+      const isSame = figures.join() === shown.join()
+      return isSame || figures.length === 0 ? undefined : alternative(name, figures, context.locale)
+    }),
+  )
+  return lines.filter(line => line !== undefined)
+}
+
+const figuresOf = ({ figures = [] }: Answer): readonly string[] =>
+  figures.filter(({ key }) => telling.includes(key)).map(({ text }) => text)
+
+/** The same question of cells of another type; undefined where it names no cells. */
+function withChemistry(options: Question['options'], name: string): Readonly<Record<string, string>> | undefined {
+  const option = ['pack', 'chemistry'].find(of => options[of] !== undefined)
+  if (option === undefined) return undefined
+  const names = chemistries.map(chemistry => chemistry.name)
+  const text = options[option] ?? ''
+  const words = text.split(' ').map(word => (names.includes(word) ? name : word))
+  return { ...options, [option]: words.join(' ') }
+}

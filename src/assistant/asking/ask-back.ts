@@ -1,0 +1,51 @@
+// Asks one thing back, or offers questions that are near to what was not understood.
+
+import type { Locale } from '../../ground/locale.ts'
+import { Problem } from '../../ground/problem.ts'
+import type { Meant, MeantInPart } from '../../language/reading/meant.ts'
+import type { Entry } from '../command.ts'
+import type { Registry } from '../registry.ts'
+import { capacityMissing, choicesWords, detailMissing, notClear, notOurs, sampleQuestions } from './ask-back.words.ts'
+
+const mostChoices = 4
+const mostSamples = 3
+
+/** What is offered for a missing detail, in notation. */
+export function choicesFor({ missing }: MeantInPart, { takes }: Entry): readonly string[] {
+  if (missing === 'capacity') return ['450mAh', '1300mAh', '2200mAh', '5000mAh']
+  return takes[missing.option]?.kind.complete('').slice(0, mostChoices) ?? []
+}
+
+export function askedBack(meant: MeantInPart, command: Entry, choices: readonly string[], locale: Locale): Problem {
+  const { missing, question, told } = meant
+  const soFar = [
+    told?.series === undefined ? undefined : `${told.series}S`,
+    told?.chemistry,
+    ...Object.values(question.options),
+  ]
+    .filter(part => part !== undefined)
+    .join(', ')
+  const example = missing === 'capacity' ? '1300mAh' : (choices[0] ?? command.examples[0] ?? command.name)
+  return new Problem({
+    what:
+      missing === 'capacity'
+        ? capacityMissing(soFar)
+        : detailMissing(command.words(locale).takes[missing.option]?.about ?? locale.own(missing.option), soFar),
+    expected: choicesWords(choices),
+    example,
+  })
+}
+
+/** Sample questions near to what may have been meant, never the grammar. */
+export function unclear({ kind, near }: Extract<Meant, { near: unknown }>, { commands, find }: Registry): Problem {
+  const likely = kind === 'notours' ? [] : near.flatMap(intent => find(intent) ?? [])
+  const samples = [...new Set([...likely, ...commands])]
+    .filter(({ changes, takes }) => !changes && Object.keys(takes).length > 0)
+    .flatMap(({ examples }) => examples.slice(0, 1))
+    .slice(0, mostSamples)
+  return new Problem({
+    what: kind === 'notours' ? notOurs : notClear,
+    expected: sampleQuestions(samples),
+    example: samples[0] ?? 'help',
+  })
+}

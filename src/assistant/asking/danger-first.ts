@@ -1,0 +1,48 @@
+// Replies that speak of a danger alone: an emergency, and a danger in a question that is not understood otherwise.
+
+import { judge } from '../../charging/envelope/judge.ts'
+import { settle } from '../../charging/envelope/settle.ts'
+import { type Danger, emergencies } from '../../charging/situation/dangers.ts'
+import { situationOf } from '../../charging/situation/situation.ts'
+import type { Locale } from '../../ground/locale.ts'
+import { joined, type Text } from '../../ground/text.ts'
+import { dangersIn } from '../../language/dangers/index.ts'
+import type { Understanding } from '../../language/reading/meant.ts'
+import type { Context } from '../context.ts'
+import { completeReply, type Reply } from '../reply.ts'
+import { cautionsOf, leadOf, refusalOf, sourcesOf } from '../verdict.words.ts'
+
+/** Smoke, fire or an injury: needs no memory, and is answered before anything else is looked at. */
+export function urgentReply(text: string, readAs: Text, locale: Locale): Reply | undefined {
+  const told = dangersIn(text).told.map(({ danger }) => danger)
+  if (!told.some(danger => emergencies.includes(danger))) return undefined
+  return dangerReply(told, readAs, undefined, locale)
+}
+
+export const refusedForDanger = (
+  dangers: readonly Danger[],
+  readAs: Text,
+  understanding: Understanding | undefined,
+  { locale }: Context,
+): Reply => dangerReply(dangers, readAs, understanding, locale)
+
+function dangerReply(
+  dangers: readonly Danger[],
+  readAs: Text,
+  understanding: Understanding | undefined,
+  locale: Locale,
+): Reply {
+  const settled = settle([judge(situationOf({ act: 'look' }, { house: {}, dangers, doubts: [] }))], [])
+  const isRefused = settled.verdict === 'do not charge'
+  const reply = completeReply(
+    { command: 'handbook', readAs },
+    {
+      verdict: settled.verdict,
+      headline: isRefused ? refusalOf(settled, locale) : joined(leadOf(settled, locale)),
+      working: sourcesOf(settled, locale),
+      cautions: cautionsOf(settled, locale),
+    },
+    locale,
+  )
+  return { ...reply, understood: understanding && { ...understanding, dangers } }
+}

@@ -1,0 +1,38 @@
+// A plain sentence: its dangers, the saved names in it, and what is meant by the rest.
+
+import type { Danger } from '../../charging/situation/dangers.ts'
+import type { Frame } from '../../language/conversation/frame.ts'
+import { readPlainly } from '../../language/conversation/read-plainly.ts'
+import { dangersIn } from '../../language/dangers/index.ts'
+import type { Meant } from '../../language/reading/meant.ts'
+import type { KitEntry } from '../../memory/memory.ts'
+import type { Context } from '../context.ts'
+import { namesReplaced } from '../kit/kit-names.ts'
+import type { Registry } from '../registry.ts'
+
+export interface Heard {
+  readonly meant: Meant
+  readonly dangers: readonly Danger[]
+  /** Something sounds dangerous that cannot be named: never a plain go. */
+  readonly suspected: boolean
+  /** The saved things that were named. */
+  readonly used: readonly KitEntry[]
+}
+
+export async function hear(
+  text: string,
+  registry: Registry,
+  context: Context,
+  frame: Frame | undefined,
+): Promise<Heard> {
+  const { told, suspected } = dangersIn(text)
+  const { text: named, used } = await namesReplaced(text, registry, context.memory.kit, context)
+  // Spans of dangers hold for the sentence as typed; where names were replaced, words are accounted for by their form.
+  const accounted = named === text ? told : dangersIn(named).told
+  return {
+    meant: readPlainly(named, registry.vocabulary, frame, accounted),
+    dangers: [...new Set(told.map(({ danger }) => danger))],
+    suspected,
+    used,
+  }
+}

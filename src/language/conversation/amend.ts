@@ -1,0 +1,122 @@
+// A short answer to what was asked before: it changes a detail, corrects one, or asks another thing about the same pack.
+
+import { attempt } from '../../ground/problem.ts'
+import { bestCover, candidatesOf } from '../candidates/index.ts'
+import type { Candidate } from '../candidates/sentence/candidate.ts'
+import type { Ranked } from '../model/index.ts'
+import { type Choice, takes } from '../reading/choose.ts'
+import { type Fitted, fitTo, type Kept } from '../reading/fit.ts'
+import { type PackTold, toldBy } from '../reading/told-pack.ts'
+import { readPairs } from '../sentence/option-pairs.ts'
+import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
+import { readPack } from '../things/pack.ts'
+import type { Frame } from './frame.ts'
+
+/** Words that go on from what was said before. */
+const goesOn =
+  /^(?:and|or|but|no+|nope|nah|not|so|ok(?:ay)?|then|what about|how about|what if|and what|same|also|instead|rather|with|make (?:it|that)|now|if|it'?s|it is|they'?re|they are|that'?s|sorry|i meant|i mean|actually|wait|oh|hm+|only|just|why)\b/i
+const fewWords = 5
+/** How much each sign speaks for an amendment, beside what the model says. */
+const goingOn = 0.35
+const short = 0.15
+
+/** What a sentence makes of the frame's question: an answer to what we asked back, or a change of it; undefined where neither. */
+export function amended(
+  text: string,
+  values: readonly Candidate[],
+  ranked: readonly Ranked[],
+  frame: Frame,
+  vocabulary: Vocabulary,
+): Choice | undefined {
+  const answered = frame.pending ? answerTo(text, values, frame, vocabulary) : undefined
+  if (answered) return answered
+  const command = vocabulary.find(({ name }) => name === frame.question.command)
+  if (!command) return undefined
+  const written = attempt(() => readPairs(text, command, true))
+  if (written?.before === '')
+    return choiceOf(fitTo(command, [], { ...frame.question.options, ...written.options }), {})
+  if (values.length === 0 && !/\bwhy\b/i.test(text)) return undefined
+  const isShort = text.trim().split(/\s+/).length <= fewWords
+  const share = ranked.find(({ intent }) => intent === 'amend')?.share ?? 0
+  // The same question of another pack, told in full, stands on its own.
+  const isSame = !values.some(namesPack)
+  const same = isSame ? (ranked.find(({ intent }) => intent === command.name)?.share ?? 0) : 0
+  const score = share + same + (goesOn.test(text) ? goingOn : 0) + (isShort ? short : 0)
+  return changed(command, values, frame, score)
+}
+
+/** The details of the frame hold on, but for those that the sentence gives anew. */
+function changed(
+  command: CommandWords,
+  values: readonly Candidate[],
+  { question }: Frame,
+  score: number,
+): Choice {
+  const { pack, ...rest } = question.options
+  const told = values.some(value => toldBy(value) !== undefined)
+  const isNewPack = values.some(namesPack)
+  const before = told && pack !== undefined ? toldBefore(pack, isNewPack) : undefined
+  // What was measured of a pack does not hold for another one.
+  const { capacity: _, resistance: __, ...unmeasured } = rest
+  const kept: Kept = told ? unmeasured : question.options
+  const fitted = fitTo(command, values, kept, before)
+  return { ...choiceOf(fitted, kept), score: score * takes(fitted, values) }
+}
+
+const namesPack = ({ pack }: Candidate): boolean =>
+  pack?.capacity_Ah !== undefined && pack.series !== undefined
+
+/** Of another pack only the type holds on. */
+function toldBefore(text: string, isNewPack: boolean): PackTold | undefined {
+  const pack = attempt(() => readPack(text).value)
+  if (!pack) return undefined
+  if (isNewPack) return { chemistry: pack.chemistry.name }
+  return { ...pack, chemistry: pack.chemistry.name }
+}
+
+/** "2", "lihv" or "1300" to a question that we asked back; undefined where it is no answer to that. */
+function answerTo(
+  text: string,
+  values: readonly Candidate[],
+  { question, pending }: Frame,
+  vocabulary: Vocabulary,
+): Choice | undefined {
+  const command = vocabulary.find(({ name }) => name === question.command)
+  if (!command || !pending) return undefined
+  const { missing, choices, told } = pending
+  const chosen = /^\W*([1-9])\W*$/.exec(text)?.[1]
+  const offered = chosen === undefined ? undefined : choices[Number(chosen) - 1]
+  const given = offered === undefined ? values : bestCover(candidatesOf(offered))
+  if (missing === 'capacity') {
+    const bare = given.find(({ kind }) => kind === 'number')
+    const capacity_Ah =
+      given.find(({ pack }) => pack?.capacity_Ah !== undefined)?.pack?.capacity_Ah ??
+      (bare && Number(bare.text) >= 20 ? Number(bare.text) / 1000 : undefined)
+    if (capacity_Ah === undefined) return undefined
+    return choiceOf(fitTo(command, [], question.options, { ...told, capacity_Ah }), question.options)
+  }
+  const fitted = fitTo(command, given, question.options, told)
+  const isFilled = fitted.options[missing.option] !== undefined
+  return isFilled ? choiceOf(fitted, question.options) : undefined
+}
+
+const choiceOf = (fitted: Fitted, kept: Kept): Choice => ({
+  intent: fitted.command as Choice['intent'],
+  fitted,
+  score: 1,
+  kept: Object.keys(kept).filter(name => fitted.options[name] === kept[name]),
+})
+
+/** What the frame lends to a question of its own that names no pack: all that the two have in common. */
+export function keptFrom(
+  frame: Frame | undefined,
+  { options }: CommandWords,
+  values: readonly Candidate[],
+): Kept {
+  const namesPack = values.some(value => toldBy(value) !== undefined)
+  const takesPack = options.some(({ kind }) => packKinds.has(kind))
+  if (!frame || namesPack || !takesPack) return {}
+  return frame.question.options
+}
+
+const packKinds: ReadonlySet<string> = new Set(['pack', 'packs', 'session packs'])

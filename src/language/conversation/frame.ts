@@ -1,0 +1,66 @@
+// The last question of an asker in a place, for half an hour: what a short answer amends.
+
+import type { Danger } from '../../charging/situation/dangers.ts'
+import type { Missing } from '../reading/fit.ts'
+import type { PackTold } from '../reading/told-pack.ts'
+import type { Question } from '../sentence/question.ts'
+
+/** A danger that was told of a pack holds on for that pack. */
+export interface ToldOfPack {
+  /** Of which pack, in notation or by its name; undefined where it was not said. */
+  readonly pack: string | undefined
+  readonly danger: Danger
+}
+
+export interface Pending {
+  readonly missing: Missing
+  /** What was offered, in notation. */
+  readonly choices: readonly string[]
+  /** What was told of the pack so far. */
+  readonly told: PackTold | undefined
+}
+
+export interface Frame {
+  readonly question: Question
+  /** What was asked back, where something was, with the choices that were offered. */
+  readonly pending: Pending | undefined
+  readonly dangers: readonly ToldOfPack[]
+}
+
+export interface Frames {
+  get(asker: string, place: string): Frame | undefined
+  set(asker: string, place: string, frame: Frame): void
+  /** All of one person's. */
+  forget(asker: string): void
+}
+
+const keeps_ms = 30 * 60_000
+/** So many at most: the oldest go first. */
+const mostFrames = 20_000
+
+/** Kept in the working memory alone, and no longer than their half hour. */
+export function createFrames(now: () => number): Frames {
+  const frames = new Map<string, { readonly frame: Frame; readonly asker: string; readonly at: number }>()
+  const key = (asker: string, place: string) => `${asker}\n${place}`
+  const drop = () => {
+    for (const [id, { at }] of frames) {
+      if (now() - at <= keeps_ms && frames.size <= mostFrames) break
+      frames.delete(id)
+    }
+  }
+  return {
+    get: (asker, place) => {
+      drop()
+      return frames.get(key(asker, place))?.frame
+    },
+    set: (asker, place, frame) => {
+      drop()
+      // Set anew it stands last: the map is in the order of age.
+      frames.delete(key(asker, place))
+      frames.set(key(asker, place), { frame, asker, at: now() })
+    },
+    forget: asker => {
+      for (const [id, kept] of frames) if (kept.asker === asker) frames.delete(id)
+    },
+  }
+}

@@ -1,0 +1,114 @@
+// Reads a plain sentence: values first, then what is wanted, then both fitted, with every word accounted for.
+
+import { bestCover, candidatesOf } from '../candidates/index.ts'
+import type { Candidate } from '../candidates/sentence/candidate.ts'
+import { intentsOf, knownShare } from '../model/index.ts'
+import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/assumed.words.ts'
+import { type Choice, choices } from '../reading/choose.ts'
+import type { Fitted } from '../reading/fit.ts'
+import type { Meant, Understanding } from '../reading/meant.ts'
+import { spansOf, wordsLeft } from '../reading/words-left.ts'
+import type { Vocabulary } from '../sentence/vocabulary.ts'
+import { namesForeign } from '../things/foreign-chemistries.ts'
+import { amended, keptFrom } from './amend.ts'
+import type { Frame } from './frame.ts'
+
+/** Less of the words known than this, and nothing that fits: it is not ours. */
+const leastKnown = 0.5
+/** Less likely than this, nothing is clear enough to answer. */
+const leastScore = 0.12
+
+interface Span {
+  readonly start: number
+  readonly end: number
+}
+
+/** `frame` is the last question of this asker in this place; `accounted` are spans that names and dangers account for. */
+export function readPlainly(
+  text: string,
+  vocabulary: Vocabulary,
+  frame: Frame | undefined,
+  accounted: readonly Span[],
+): Meant {
+  const values = bestCover(candidatesOf(text))
+  const ranked = intentsOf(text, values)
+  const own = choices(ranked, values, vocabulary, command => keptFrom(frame, command, values))
+  const follows = frame && amended(text, values, ranked, frame, vocabulary)
+  const found = follows ? [...own, follows].toSorted((a, b) => b.score - a.score) : own
+  const [best] = found
+  const understanding = understandingOf(text, best, values, accounted)
+  const near = found.map(({ intent }) => intent)
+  if (values.length === 0 && !/\p{L}/u.test(text)) return { kind: 'unclear', near, understanding }
+  if (
+    !best ||
+    best.score < leastScore ||
+    (best.fitted === undefined && !others.has(best.intent)) ||
+    isStrange(text, values)
+  )
+    return { kind: isOurs(text, values) ? 'unclear' : 'notours', near, understanding }
+  const sources = values.filter(({ kind }) => kind === 'source')
+  if (best.fitted && chargesPack(best.fitted) && namesForeign(text, sources))
+    return { kind: 'handbook', near, understanding }
+  const { fitted } = best
+  if (!fitted) {
+    const other = others.get(best.intent)
+    return {
+      kind: other === 'notours' && tellsOfPacks(values) ? 'unclear' : (other ?? 'unclear'),
+      near,
+      understanding,
+    }
+  }
+  const question = { command: fitted.command, options: fitted.options }
+  if (fitted.missing)
+    return { kind: 'asks back', question, missing: fitted.missing, told: fitted.told, understanding }
+  const unplaced = fitted.left.map(({ typed }) => typed)
+  const { notUnderstood: strange } = understanding
+  const { kept } = best
+  return {
+    kind: 'question',
+    question,
+    assumed: [
+      ...(kept.length > 0 ? [saidKept(kept)] : []),
+      ...fitted.assumed,
+      ...(unplaced.length > 0 ? [changesNothing(unplaced)] : []),
+      ...(strange.length > 0 ? [notUnderstood(strange)] : []),
+    ],
+    doubts: [
+      ...fitted.doubts,
+      ...(unplaced.length > 0 || strange.length > 0 ? (['notUnderstood'] as const) : []),
+    ],
+    understanding,
+  }
+}
+
+/** A setting for lithium would be wrong for cells of another kind. */
+const chargesPack = ({ options }: Fitted): boolean =>
+  options.pack !== undefined || options.packs !== undefined || options.chemistry !== undefined
+
+/** Intents that no command answers. */
+const others = new Map([
+  ['handbook', 'handbook'],
+  ['trouble', 'handbook'],
+  ['smalltalk', 'smalltalk'],
+  ['notours', 'notours'],
+] as const) as ReadonlyMap<string, 'handbook' | 'smalltalk' | 'notours'>
+
+const isStrange = (text: string, values: readonly Candidate[]): boolean =>
+  values.length === 0 && knownShare(text) === 0
+
+const tellsOfPacks = (values: readonly Candidate[]): boolean =>
+  values.some(({ kind }) => kind !== 'number' && kind !== 'count')
+
+const isOurs = (text: string, values: readonly Candidate[]): boolean =>
+  tellsOfPacks(values) || knownShare(text) >= leastKnown
+
+const understandingOf = (
+  text: string,
+  best: Choice | undefined,
+  values: readonly Candidate[],
+  accounted: readonly Span[],
+): Understanding => ({
+  intent: best?.intent ?? 'notours',
+  values: values.map(({ kind, typed, start, end }) => ({ kind, text: typed, start, end })),
+  notUnderstood: wordsLeft(text, [...spansOf(values), ...accounted]),
+})

@@ -1,0 +1,55 @@
+// Which of the likely intents is meant: the one that is likely and takes what the sentence holds.
+
+import type { Candidate } from '../candidates/sentence/candidate.ts'
+import type { Intent } from '../corpus/intents.ts'
+import type { Ranked } from '../model/index.ts'
+import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
+import { type Fitted, fitTo, type Kept } from './fit.ts'
+
+export interface Choice {
+  readonly intent: Intent
+  /** Absent where the intent is no command. */
+  readonly fitted: Fitted | undefined
+  readonly score: number
+  /** Details that an earlier question lent. */
+  readonly kept: readonly string[]
+}
+
+/** So many intents are tried: one that is less likely is not what somebody means. */
+const tried = 5
+
+/** Best first. `keptFor` gives what an earlier question lends to a command. */
+export function choices(
+  ranked: readonly Ranked[],
+  values: readonly Candidate[],
+  vocabulary: Vocabulary,
+  keptFor: (command: CommandWords) => Kept,
+): readonly Choice[] {
+  // An amendment of nothing is none: what else the sentence may be shares its likelihood.
+  const own = ranked.filter(({ intent }) => intent !== 'amend')
+  const whole = own.reduce((sum, { share }) => sum + share, 0) || 1
+  return own
+    .slice(0, tried)
+    .map(({ intent, share: told }): Choice => {
+      const share = told / whole
+      const command = vocabulary.find(({ name }) => name === intent)
+      if (!command) return { intent, fitted: undefined, score: share, kept: [] }
+      const kept = keptFor(command)
+      const fitted = fitTo(command, values, kept)
+      return {
+        intent,
+        fitted,
+        score: share * takes(fitted, values),
+        kept: Object.keys(kept).filter(name => fitted.options[name] === kept[name]),
+      }
+    })
+    .toSorted((a, b) => b.score - a.score)
+}
+
+/** A value that a command has no use for speaks against it, and so does a detail that it lacks. */
+export function takes({ left, missing }: Fitted, values: readonly Candidate[]): number {
+  const used = values.length === 0 ? 1 : 1 - left.length / values.length
+  // Several packs where one is asked about: it is a question about several.
+  const several = left.some(({ kind, text }) => kind === 'count' && Number(text) > 1)
+  return (0.4 + 0.6 * used) * (missing === undefined ? 1 : 0.35) * (several ? 0.5 : 1)
+}

@@ -1,0 +1,51 @@
+// What somebody means by a plain sentence: a question that can be answered, one thing to ask back, or something else.
+
+import type { Danger } from '../../charging/situation/dangers.ts'
+import type { Doubt } from '../../charging/situation/doubts.ts'
+import type { Said } from '../../ground/locale.ts'
+import type { Intent } from '../corpus/intents.ts'
+import type { Question } from '../sentence/question.ts'
+import type { Missing } from './fit.ts'
+import type { PackTold } from './told-pack.ts'
+
+/** How a sentence was understood, for whoever wants to see it. */
+export interface Understanding {
+  readonly intent: Intent
+  /** Values with their place in the text. */
+  readonly values: readonly {
+    readonly kind: string
+    readonly text: string
+    readonly start: number
+    readonly end: number
+  }[]
+  readonly notUnderstood: readonly string[]
+  readonly dangers?: readonly Danger[]
+}
+
+export interface MeantQuestion {
+  readonly kind: 'question'
+  readonly question: Question
+  readonly assumed: readonly Said[]
+  readonly doubts: readonly Doubt[]
+  readonly understanding: Understanding
+}
+
+/** One thing is missing: what, and what is known so far. */
+export interface MeantInPart {
+  readonly kind: 'asks back'
+  readonly question: Question
+  readonly missing: Missing
+  /** What was told of the pack so far. */
+  readonly told: PackTold | undefined
+  readonly understanding: Understanding
+}
+
+export interface MeantOther {
+  /** The handbook answers, small talk, none of our business, or not clear enough to say. */
+  readonly kind: 'handbook' | 'smalltalk' | 'notours' | 'unclear'
+  /** The likeliest, for sample questions near to it. */
+  readonly near: readonly Intent[]
+  readonly understanding: Understanding
+}
+
+export type Meant = MeantQuestion | MeantInPart | MeantOther

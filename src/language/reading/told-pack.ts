@@ -1,0 +1,71 @@
+// A pack as people tell it, in parts and places of a sentence, made whole: what is missing is assumed and said, or asked for.
+
+import type { Doubt } from '../../charging/situation/doubts.ts'
+import { chemistries, chemistryNamed } from '../../charging/things/chemistries.ts'
+import type { Said } from '../../ground/locale.ts'
+import { attempt } from '../../ground/problem.ts'
+import type { Candidate, ToldPack } from '../candidates/sentence/candidate.ts'
+import { readCapacity } from '../quantities/quantities.ts'
+import { writeQuantity } from '../quantities/quantity.ts'
+import { cellsAssumed, chemistryAssumed } from './assumed.words.ts'
+
+export type PackTold = Readonly<ToldPack>
+
+/** What a value tells of a pack, if anything: a pack in full or in part, or its type or its capacity alone. */
+export function toldBy({ kind, pack, text }: Candidate): PackTold | undefined {
+  if (pack) return pack
+  if (kind === 'chemistry') return { chemistry: text }
+  const capacity_Ah = kind === 'capacity' ? attempt(() => readCapacity(text)) : undefined
+  return capacity_Ah === undefined ? undefined : { capacity_Ah }
+}
+
+/** Parts told apart belong to one pack where they do not contradict each other. */
+export const together = (told: readonly PackTold[]): PackTold =>
+  Object.assign({}, ...told.map(defined).toReversed())
+
+const defined = (told: PackTold): PackTold =>
+  Object.fromEntries(Object.entries(told).filter(([, value]) => value !== undefined))
+
+/** Two packs and not one told in parts: both name the same part, with another value. */
+export const contradict = (one: PackTold, other: PackTold): boolean =>
+  (['series', 'capacity_Ah', 'chemistry'] as const).some(
+    part => one[part] !== undefined && other[part] !== undefined && one[part] !== other[part],
+  )
+
+export interface WholePack {
+  /** In notation; absent where the capacity is missing. */
+  readonly text: string | undefined
+  /** The cells alone, for what only volts decide: "3S LiPo", or the chemistry. */
+  readonly cells: string
+  readonly assumed: readonly Said[]
+  readonly doubts: readonly Doubt[]
+}
+
+/** The commonest cells where none were told; a count that was not told is left open, with its doubt. */
+export function wholePack(told: PackTold): WholePack {
+  const named = told.chemistry === undefined ? undefined : chemistryNamed(told.chemistry)
+  const chemistry = named ?? commonest
+  const doubts: readonly Doubt[] = [
+    ...(named ? [] : ['chemistryAssumed' as const]),
+    ...(told.series === undefined && told.capacity_Ah !== undefined ? ['cellsUnknown' as const] : []),
+  ]
+  const parts = [
+    `${told.series ?? 1}S${told.parallel !== undefined && told.parallel > 1 ? `${told.parallel}P` : ''}`,
+    told.capacity_Ah === undefined ? undefined : writeQuantity(told.capacity_Ah, 'capacity'),
+    chemistry.name,
+    told.labelRate_C === undefined ? undefined : `${writeQuantity(told.labelRate_C, 'rate')} charge`,
+    told.dischargeRate_C === undefined ? undefined : writeQuantity(told.dischargeRate_C, 'rate'),
+    told.cellResistance_ohm === undefined ? undefined : writeQuantity(told.cellResistance_ohm, 'resistance'),
+  ]
+  return {
+    text: told.capacity_Ah === undefined ? undefined : parts.filter(part => part !== undefined).join(' '),
+    cells: told.series === undefined ? chemistry.name : `${told.series}S ${chemistry.name}`,
+    assumed: [
+      ...(named ? [] : [chemistryAssumed(chemistry.name)]),
+      ...(doubts.includes('cellsUnknown') ? [cellsAssumed] : []),
+    ],
+    doubts,
+  }
+}
+
+const [commonest] = chemistries as [(typeof chemistries)[number]]
