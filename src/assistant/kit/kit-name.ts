@@ -58,7 +58,7 @@ export function refuseTakenName(name: string, vocabulary: Vocabulary): void {
 /** True where every word of the name has a meaning of its own in questions. */
 export function isReserved(name: string, vocabulary: Vocabulary): boolean {
   const known = wordsOf(vocabulary)
-  return name.split(' ').every(word => isQuestionWord(word) || known.has(word))
+  return name.split(' ').every(word => isQuestionWord(word) || known.has(word) || isNotation(word))
 }
 
 const units = new Set(Object.values(dimensions).flatMap(({ units: names }) => Object.keys(names)))
@@ -66,9 +66,10 @@ const units = new Set(Object.values(dimensions).flatMap(({ units: names }) => Ob
 /** From here a value is read where a name was meant. */
 const clear = 0.4
 
+const isNotation = (word: string): boolean => units.has(word) || attempt(() => readChemistry(word)) !== undefined
+
 function readsAsNotation(name: string): boolean {
-  if (name.split(' ').some(word => units.has(word))) return true
-  if (attempt(() => readChemistry(name)) || attempt(() => readState(name))) return true
+  if (name.split(' ').some(isNotation) || attempt(() => readState(name))) return true
   return (
     dangersIn(name).told.length > 0 ||
     candidatesOf(name).some(value => value.score > clear && value.end - value.start === name.length)
