@@ -1,13 +1,12 @@
 // An option that takes several packs, each with its mass where that counts.
 
 import { type Bag, bagRules, readBag, writeBag } from '../things/weighed.ts'
-import type { ValueKind } from './value-kind.ts'
+import { startingWith, type ValueKind } from './value-kind.ts'
 
 export const bagKind: ValueKind<Bag> = {
   name: 'packs',
   example: bagRules.example,
   read: readBag,
   write: writeBag,
-  complete: prefix =>
-    bagRules.example.toLowerCase().startsWith(prefix.trim().toLowerCase()) ? [bagRules.example] : [],
+  complete: startingWith([bagRules.example]),
 }

@@ -4,7 +4,7 @@ import type { Said } from '../../ground/locale.ts'
 import { plainText, shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { noSuchChoice, oneOf } from './kinds.words.ts'
-import type { ValueKind } from './value-kind.ts'
+import { startingWith, type ValueKind } from './value-kind.ts'
 
 /** `name` says what is chosen; `refusal` what is wrong with another word, where it can say more than that. */
 export function choiceKind<const T extends string>(
@@ -27,7 +27,6 @@ export function choiceKind<const T extends string>(
       })
     },
     write: value => value,
-    complete: prefix =>
-      choices.filter(choice => choice.toLowerCase().startsWith(prefix.trim().toLowerCase())),
+    complete: startingWith(choices),
   }
 }

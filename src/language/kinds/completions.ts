@@ -5,58 +5,23 @@ import { chemistryNames } from '../things/chemistry.ts'
 /** No surface shows more. */
 export const mostCompletions = 25
 const capacities_mAh = [300, 450, 550, 650, 720, 850, 1000, 1300, 1500, 2200, 2600, 3000, 4000, 5000]
-const usualPacks = [
-  '1S 550 LiHV',
-  '2S 450 LiPo',
-  '3S 720 LiHV',
-  '4S 1500 LiPo',
-  '6S 1300 LiPo',
-  '2S 2600 Li-ion',
-  '3S 1100 LiFe',
-]
-
-const levels = [
-  'full',
-  'storage',
-  '80%',
-  '50%',
-  '20%',
-  '3.85V per cell',
-  '3.7V per cell',
-  '3.5V per cell',
-  '4.1V per cell',
-]
+const listed = (texts: string): readonly string[] => texts.split(', ')
+const usualPacks = listed(
+  '1S 550 LiHV, 2S 450 LiPo, 3S 720 LiHV, 4S 1500 LiPo, 6S 1300 LiPo, 2S 2600 Li-ion, 3S 1100 LiFe',
+)
+const levels = 'full, storage, 80%, 50%, 20%, 3.85V per cell, 3.7V per cell, 3.5V per cell, 4.1V per cell'
+const supplies = 'PD 20W, PD 30W, PD 45W, PD 65W, PD 100W, PD 140W, USB 5V 2A, 12V 5A, 12V 10A, 20V 5A'
+const batteries =
+  'power bank 37Wh PD 20W, power bank 74Wh PD 45W, 3S 5000 Li-ion, 4S 5000 Li-ion, 6S 5000 LiPo'
 
 const examples: Readonly<Record<string, readonly string[]>> = {
-  charger: [
-    '0.5/1/2/4A',
-    '0.5/1/2/4A 80W 1-4S 9-20V',
-    '1/2/3/5A',
-    '0.1-10A by 0.1',
-    '0.1-10A by 0.1 200W 6S 10-30V',
-  ],
-  source: [
-    'PD 20W',
-    'PD 30W',
-    'PD 45W',
-    'PD 65W',
-    'PD 100W',
-    'PD 140W',
-    'USB 5V 2A',
-    '12V 5A',
-    '12V 10A',
-    '20V 5A',
-    'car 10A engine off',
-    'car 10A engine running',
-    'power bank 37Wh PD 20W',
-    'power bank 74Wh PD 45W',
-    '3S 5000 Li-ion',
-    '4S 5000 Li-ion',
-    '6S 5000 LiPo',
-  ],
-  from: ['empty', ...levels],
-  to: levels,
-  current: ['0.5A', '1A', '1.5A', '2A', '3A', '4A', '5A', '10A', '1C', '2C'],
+  charger: listed(
+    '0.5/1/2/4A, 0.5/1/2/4A 80W 1-4S 9-20V, 1/2/3/5A, 0.1-10A by 0.1, 0.1-10A by 0.1 200W 6S 10-30V',
+  ),
+  source: listed(`${supplies}, car 10A engine off, car 10A engine running, ${batteries}`),
+  from: listed(`empty, ${levels}`),
+  to: listed(levels),
+  current: listed('0.5A, 1A, 1.5A, 2A, 3A, 4A, 5A, 10A, 1C, 2C'),
 }
 
 /**

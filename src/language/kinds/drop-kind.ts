@@ -3,7 +3,7 @@
 import { plainText } from '../../ground/plain-text.ts'
 import { readPercent, readVoltage, writePercent, writeVoltage } from '../quantities/quantities.ts'
 import { dropInVolts, shareOfVolts } from './kinds.words.ts'
-import type { ValueKind } from './value-kind.ts'
+import { startingWith, type ValueKind } from './value-kind.ts'
 
 export type DropLimit =
   | { readonly kind: 'volts'; readonly drop_V: number }
@@ -23,5 +23,5 @@ export const dropKind: ValueKind<DropLimit> = {
     assumed: [],
   }),
   write: limit => (limit.kind === 'share' ? writePercent(limit.share) : writeVoltage(limit.drop_V)),
-  complete: prefix => suggestions.filter(text => text.startsWith(prefix.trim())),
+  complete: startingWith(suggestions),
 }

@@ -17,25 +17,10 @@ import {
   restOrFull,
   voltsOfCell,
 } from './kinds.words.ts'
-import type { ValueKind } from './value-kind.ts'
+import { plainKind, type ValueKind } from './value-kind.ts'
 
 const mostCells = 14
 const separators = / ?[;/|] ?|,? and |, ?(?=\d[.,])|, | /u
-
-function plainReader<T>(
-  name: string,
-  suggestions: readonly [string, ...string[]],
-  read: (text: string) => T,
-  write: (value: T) => string,
-): ValueKind<T> {
-  return {
-    name,
-    example: suggestions[0],
-    read: text => ({ value: read(text), assumed: [] }),
-    write,
-    complete: prefix => suggestions.filter(text => text.startsWith(prefix.trim().toLowerCase())),
-  }
-}
 
 interface ListWords {
   readonly listed: ListedReading
@@ -60,9 +45,8 @@ const bare = /^[+-]?[\d.,]+$/
 const withUnit = (token: string, unit: string): string => (bare.test(token) ? `${token}${unit}` : token)
 const cellRange = { phrase: voltsOfCell, max: 10, example: '3.82V' }
 
-export const cellVoltsKind = plainReader<readonly number[]>(
+export const cellVoltsKind = plainKind<readonly number[]>(
   'cell volts',
-  ['3.82 3.83 3.79 3.83', '4.20 4.19 4.20'],
   text =>
     listOf(
       plainText(text).replace(/(?<=\d) ?(m?v)(?![a-z])/giu, '$1'),
@@ -70,13 +54,13 @@ export const cellVoltsKind = plainReader<readonly number[]>(
       token => notation.readVoltage(withUnit(token, 'V'), cellRange),
     ),
   cells => cells.map(notation.writeVoltage).join(' '),
+  ['3.82 3.83 3.79 3.83', '4.20 4.19 4.20'],
 )
 
 const cutoffRange = { phrase: cutoffOfCell, min: 2.5, max: 4.5, example: '4.20V' }
 
-export const cutoffsKind = plainReader<readonly number[]>(
+export const cutoffsKind = plainKind<readonly number[]>(
   'cutoffs',
-  ['4.20/4.35V', '4.15/4.20/4.35V'],
   text =>
     listOf(
       text.replace(/ ?v(?:olts?)?(?: per cell)?$/iu, ''),
@@ -84,13 +68,13 @@ export const cutoffsKind = plainReader<readonly number[]>(
       token => notation.readVoltage(withUnit(token, 'V'), cutoffRange),
     ),
   cutoffs_V => cutoffs_V.map(notation.writeVoltage).join('/'),
+  ['4.20/4.35V', '4.15/4.20/4.35V'],
 )
 
 const resistanceRange = { phrase: resistanceOfCell, max: 1, example: '6mΩ' }
 
-export const cellResistancesKind = plainReader<readonly number[]>(
+export const cellResistancesKind = plainKind<readonly number[]>(
   'cell resistances',
-  ['12mΩ', '5 5 6 5 mΩ'],
   text => {
     const shared = /(?<=[\d ])(mΩ|mohms?|milliohms?|Ω|ohms?)$/iu.exec(plainText(text))?.[1] ?? ''
     const joined = plainText(text).replace(/(?<=\d) (?=(?:m|milli)?(?:Ω|ohm))/giu, '')
@@ -99,11 +83,11 @@ export const cellResistancesKind = plainReader<readonly number[]>(
     )
   },
   cells => cells.map(notation.writeResistance).join(' '),
+  ['12mΩ', '5 5 6 5 mΩ'],
 )
 
-const conditionReader = plainReader<'rest' | 'full'>(
+const conditionReader = plainKind<'rest' | 'full'>(
   'condition',
-  ['rest', 'full'],
   text => {
     const word = plainText(text).toLowerCase()
     if (word === 'rest' || word === 'at rest') return 'rest'
@@ -116,6 +100,7 @@ const conditionReader = plainReader<'rest' | 'full'>(
     })
   },
   condition => condition,
+  ['rest', 'full'],
 )
 
 export const conditionKind: ValueKind<'rest' | 'full'> = {
@@ -125,9 +110,8 @@ export const conditionKind: ValueKind<'rest' | 'full'> = {
 
 const loadWords = /^(?:(rest|resting|no load)|(\S+ ?m?a(?:mps?)?)),? (?:@ |at )?(\S+ ?m?v(?:olts?)?)$/iu
 
-export const loadKind = plainReader<LoadReading>(
+export const loadKind = plainKind<LoadReading>(
   'load',
-  ['rest 12.4V', '5A 11.9V'],
   text => {
     const match = loadWords.exec(plainText(text))
     if (!match) {
@@ -146,4 +130,5 @@ export const loadKind = plainReader<LoadReading>(
   },
   ({ current_A, pack_V }) =>
     `${current_A === 0 ? 'rest' : notation.writeCurrent(current_A)} ${notation.writeVoltage(pack_V)}`,
+  ['rest 12.4V', '5A 11.9V'],
 )

@@ -12,7 +12,7 @@ import {
   writeStandingPack,
   writeStandingSource,
 } from '../things/standing.ts'
-import type { ValueKind } from './value-kind.ts'
+import { startingWith, type ValueKind } from './value-kind.ts'
 
 function listKind<T>(
   name: string,
@@ -25,8 +25,7 @@ function listKind<T>(
     example: rules.example,
     read: text => readList(text, rules, readItem),
     write: entries => writeList(entries, writeItem),
-    complete: prefix =>
-      rules.example.toLowerCase().startsWith(prefix.trim().toLowerCase()) ? [rules.example] : [],
+    complete: startingWith([rules.example]),
   }
 }
 

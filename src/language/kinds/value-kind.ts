@@ -23,3 +23,23 @@ export interface ValueKind<T> {
   /** Up to 25 values that start as `prefix` does. */
   complete(prefix: string): readonly string[]
 }
+
+/** The suggestions that start as `prefix` does, whatever the case. */
+export const startingWith =
+  (suggestions: readonly string[]) =>
+  (prefix: string): readonly string[] =>
+    suggestions.filter(text => text.toLowerCase().startsWith(prefix.trim().toLowerCase()))
+
+/** A kind whose reader takes nothing for granted; its first suggestion is its example. */
+export const plainKind = <T>(
+  name: string,
+  read: (text: string) => T,
+  write: (value: T) => string,
+  suggestions: readonly [string, ...string[]],
+): ValueKind<T> => ({
+  name,
+  example: suggestions[0],
+  read: text => ({ value: read(text), assumed: [] }),
+  write,
+  complete: startingWith(suggestions),
+})

@@ -15,28 +15,7 @@ import { readPack, writePack } from '../things/pack.ts'
 import { readSource, writeSource } from '../things/source.ts'
 import { type Level, readAnyState, readState, readTarget, writeLevel } from '../things/state.ts'
 import { completions } from './completions.ts'
-import type { Earlier, ValueKind } from './value-kind.ts'
-
-/** The suggestions that start as `prefix` does, whatever the case. */
-function startingWith(suggestions: readonly string[]): (prefix: string) => readonly string[] {
-  return prefix => suggestions.filter(text => text.toLowerCase().startsWith(prefix.trim().toLowerCase()))
-}
-
-/** A kind whose reader takes nothing for granted. */
-function plainKind<T>(
-  name: string,
-  read: (text: string) => T,
-  write: (value: T) => string,
-  suggestions: readonly [string, ...string[]],
-): ValueKind<T> {
-  return {
-    name,
-    example: suggestions[0],
-    read: text => ({ value: read(text), assumed: [] }),
-    write,
-    complete: startingWith(suggestions),
-  }
-}
+import { type Earlier, plainKind, startingWith, type ValueKind } from './value-kind.ts'
 
 export const packKind: ValueKind<Pack> = {
   name: 'pack',
