@@ -25,28 +25,32 @@ const takes = {
 }
 
 /** What follows from what was given; the kind says by which sum. */
-export type Sum =
-  | { readonly kind: 'pack'; readonly each_Wh: number; readonly count: number; readonly energy_Wh: number }
-  | { readonly kind: 'energy'; readonly capacity_Ah: number; readonly voltage_V: number; readonly energy_Wh: number }
-  | { readonly kind: 'capacity'; readonly capacity_Ah: number; readonly voltage_V: number; readonly energy_Wh: number }
-  | { readonly kind: 'power'; readonly current_A: number; readonly voltage_V: number; readonly power_W: number }
-  | { readonly kind: 'current'; readonly current_A: number; readonly voltage_V: number; readonly power_W: number }
+export interface Sum {
+  readonly kind: 'pack' | 'energy' | 'capacity' | 'power' | 'current'
+  readonly voltage_V: number
+  readonly capacity_Ah?: number
+  readonly energy_Wh?: number
+  readonly current_A?: number
+  readonly power_W?: number
+}
 
 /** By the pack where there is one, else by two quantities that give a third. Throws a Problem where they give none. */
-function sumOf(asked: Asked<typeof takes>): Sum {
-  const { pack, count = 1, capacity, voltage, current, power, energy } = asked
-  if (pack) {
-    const each_Wh = labelEnergy_Wh(pack)
-    return { kind: 'pack', each_Wh, count, energy_Wh: each_Wh * count }
-  }
-  if (voltage === undefined || voltage === 0) throw sumMissing()
+function sumOf({
+  pack,
+  count = 1,
+  voltage: voltage_V = 0,
+  capacity,
+  current,
+  power,
+  energy,
+}: Asked<typeof takes>): Sum {
+  if (pack) return { kind: 'pack', voltage_V, energy_Wh: labelEnergy_Wh(pack) * count }
+  if (voltage_V === 0) throw sumMissing()
   if (capacity !== undefined)
-    return { kind: 'energy', capacity_Ah: capacity, voltage_V: voltage, energy_Wh: capacity * voltage }
-  if (energy !== undefined)
-    return { kind: 'capacity', capacity_Ah: energy / voltage, voltage_V: voltage, energy_Wh: energy }
-  if (current !== undefined)
-    return { kind: 'power', current_A: current, voltage_V: voltage, power_W: current * voltage }
-  if (power !== undefined) return { kind: 'current', current_A: power / voltage, voltage_V: voltage, power_W: power }
+    return { kind: 'energy', voltage_V, capacity_Ah: capacity, energy_Wh: capacity * voltage_V }
+  if (energy !== undefined) return { kind: 'capacity', voltage_V, capacity_Ah: energy / voltage_V, energy_Wh: energy }
+  if (current !== undefined) return { kind: 'power', voltage_V, current_A: current, power_W: current * voltage_V }
+  if (power !== undefined) return { kind: 'current', voltage_V, current_A: power / voltage_V, power_W: power }
   throw sumMissing()
 }
 
@@ -56,9 +60,9 @@ export const energy = service({
   examples: ['energy pack: 6S 5000 LiPo', 'energy capacity: 2200mAh voltage: 11.1V', 'energy voltage: 20V current: 5A'],
   run: asked => sumOf(asked),
   figures: sum => [
-    'energy_Wh' in sum ? figure.energy('energy', sum.energy_Wh) : undefined,
-    'capacity_Ah' in sum ? figure.capacity('capacity', sum.capacity_Ah) : undefined,
-    'power_W' in sum ? figure.power('power', sum.power_W) : undefined,
-    'current_A' in sum ? figure.current('current', sum.current_A) : undefined,
+    figure.energy('energy', sum.energy_Wh),
+    figure.capacity('capacity', sum.capacity_Ah),
+    figure.power('power', sum.power_W),
+    figure.current('current', sum.current_A),
   ],
 })

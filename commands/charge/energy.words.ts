@@ -14,26 +14,24 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show }) => ({
     power: { about: say`watts` },
     energy: { about: say`watt-hours` },
   },
-  answer: (sum, { pack }) => {
-    switch (sum.kind) {
+  answer: ({ kind, voltage_V, capacity_Ah = 0, energy_Wh = 0, current_A = 0, power_W = 0 }, { pack, count = 1 }) => {
+    const [volts, charge, energy] = [show.voltage(voltage_V), show.capacity(capacity_Ah), show.energy(energy_Wh)]
+    const [amps, watts] = [show.current(current_A), show.power(power_W)]
+    switch (kind) {
       case 'pack':
         return [
-          sum.count > 1
-            ? say`${show.number(sum.count, 0)} packs hold ${show.energy(sum.energy_Wh)}, ${show.energy(sum.each_Wh)} each.`
-            : say`It holds ${show.energy(sum.energy_Wh)}: ${show.perCell(pack?.chemistry.nominal_V.value ?? 0)} × ${show.number(pack?.series ?? 1, 0)} × ${show.capacity(pack?.capacity_Ah ?? 0)}.`,
+          count > 1
+            ? say`${show.number(count, 0)} packs hold ${energy}, ${show.energy(energy_Wh / count)} each.`
+            : say`It holds ${energy}: ${show.perCell(pack?.chemistry.nominal_V.value ?? 0)} × ${show.number(pack?.series ?? 1, 0)} × ${show.capacity(pack?.capacity_Ah ?? 0)}.`,
         ]
       case 'energy':
-        return [
-          say`${show.capacity(sum.capacity_Ah)} × ${show.voltage(sum.voltage_V)} = ${show.energy(sum.energy_Wh)}.`,
-        ]
+        return [say`${charge} × ${volts} = ${energy}.`]
       case 'capacity':
-        return [
-          say`${show.energy(sum.energy_Wh)} ÷ ${show.voltage(sum.voltage_V)} = ${show.capacity(sum.capacity_Ah)}.`,
-        ]
+        return [say`${energy} ÷ ${volts} = ${charge}.`]
       case 'power':
-        return [say`${show.voltage(sum.voltage_V)} × ${show.current(sum.current_A)} = ${show.power(sum.power_W)}.`]
+        return [say`${volts} × ${amps} = ${watts}.`]
       case 'current':
-        return [say`${show.power(sum.power_W)} ÷ ${show.voltage(sum.voltage_V)} = ${show.current(sum.current_A)}.`]
+        return [say`${watts} ÷ ${volts} = ${amps}.`]
     }
   },
   figures: { energy: say`energy`, capacity: say`capacity`, power: say`power`, current: say`current` },
