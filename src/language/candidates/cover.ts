@@ -7,8 +7,7 @@ const least = 0.001
 
 /** A sure reading of more words is worth more than the readings of its parts. */
 const worth = ({ score, typed }: Candidate): number =>
-  Math.max(score ** 1.5, least) *
-  Math.min(12, typed.split(/[ ,/]+|(?<=\d)(?=\p{L})|(?<=\p{L})(?=\d)/u).length)
+  Math.max(score ** 1.5, least) * Math.min(12, typed.split(/[ ,/]+|(?<=\d)(?=\p{L})|(?<=\p{L})(?=\d)/u).length)
 
 /** A cover without overlaps, in the order of the text. */
 export function bestCover(candidates: readonly Candidate[]): readonly Candidate[] {

@@ -33,8 +33,7 @@ export function amended(
   const command = vocabulary.find(({ name }) => name === frame.question.command)
   if (!command) return undefined
   const written = attempt(() => readPairs(text, command, true))
-  if (written?.before === '')
-    return choiceOf(fitTo(command, [], { ...frame.question.options, ...written.options }), {})
+  if (written?.before === '') return choiceOf(fitTo(command, [], { ...frame.question.options, ...written.options }), {})
   if (values.length === 0 && !/\bwhy\b/i.test(text)) return undefined
   const isShort = text.trim().split(/\s+/).length <= fewWords
   const share = ranked.find(({ intent }) => intent === 'amend')?.share ?? 0
@@ -46,12 +45,7 @@ export function amended(
 }
 
 /** The details of the frame hold on, but for those that the sentence gives anew. */
-function changed(
-  command: CommandWords,
-  values: readonly Candidate[],
-  { question }: Frame,
-  score: number,
-): Choice {
+function changed(command: CommandWords, values: readonly Candidate[], { question }: Frame, score: number): Choice {
   const { pack, ...rest } = question.options
   const told = values.some(value => toldBy(value) !== undefined)
   const isNewPack = values.some(namesPack)
@@ -63,8 +57,7 @@ function changed(
   return { ...choiceOf(fitted, kept), score: score * takes(fitted, values) }
 }
 
-const namesPack = ({ pack }: Candidate): boolean =>
-  pack?.capacity_Ah !== undefined && pack.series !== undefined
+const namesPack = ({ pack }: Candidate): boolean => pack?.capacity_Ah !== undefined && pack.series !== undefined
 
 /** Of another pack only the type holds on. */
 function toldBefore(text: string, isNewPack: boolean): PackTold | undefined {
@@ -108,11 +101,7 @@ const choiceOf = (fitted: Fitted, kept: Kept): Choice => ({
 })
 
 /** What the frame lends to a question of its own that names no pack: all that the two have in common. */
-export function keptFrom(
-  frame: Frame | undefined,
-  { options }: CommandWords,
-  values: readonly Candidate[],
-): Kept {
+export function keptFrom(frame: Frame | undefined, { options }: CommandWords, values: readonly Candidate[]): Kept {
   const namesPack = values.some(value => toldBy(value) !== undefined)
   const takesPack = options.some(({ kind }) => packKinds.has(kind))
   if (!frame || namesPack || !takesPack) return {}

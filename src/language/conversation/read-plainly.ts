@@ -52,15 +52,10 @@ export function readPlainly(
   const { fitted } = best
   if (!fitted) {
     const other = others.get(best.intent)
-    return {
-      kind: other === 'notours' && tellsOfPacks(values) ? 'unclear' : (other ?? 'unclear'),
-      near,
-      understanding,
-    }
+    return { kind: other === 'notours' && tellsOfPacks(values) ? 'unclear' : (other ?? 'unclear'), near, understanding }
   }
   const question = { command: fitted.command, options: fitted.options }
-  if (fitted.missing)
-    return { kind: 'asks back', question, missing: fitted.missing, told: fitted.told, understanding }
+  if (fitted.missing) return { kind: 'asks back', question, missing: fitted.missing, told: fitted.told, understanding }
   const unplaced = fitted.left.map(({ typed }) => typed)
   const { notUnderstood: strange } = understanding
   const { kept } = best
@@ -73,10 +68,7 @@ export function readPlainly(
       ...(unplaced.length > 0 ? [changesNothing(unplaced)] : []),
       ...(strange.length > 0 ? [notUnderstood(strange)] : []),
     ],
-    doubts: [
-      ...fitted.doubts,
-      ...(unplaced.length > 0 || strange.length > 0 ? (['notUnderstood'] as const) : []),
-    ],
+    doubts: [...fitted.doubts, ...(unplaced.length > 0 || strange.length > 0 ? (['notUnderstood'] as const) : [])],
     understanding,
   }
 }
@@ -93,8 +85,7 @@ const others = new Map([
   ['notours', 'notours'],
 ] as const) as ReadonlyMap<string, 'handbook' | 'smalltalk' | 'notours'>
 
-const isStrange = (text: string, values: readonly Candidate[]): boolean =>
-  values.length === 0 && knownShare(text) === 0
+const isStrange = (text: string, values: readonly Candidate[]): boolean => values.length === 0 && knownShare(text) === 0
 
 const tellsOfPacks = (values: readonly Candidate[]): boolean =>
   values.some(({ kind }) => kind !== 'number' && kind !== 'count')

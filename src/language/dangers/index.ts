@@ -48,9 +48,7 @@ export function dangersIn(text: string): DangersIn {
     (opinion.any > likely.unlikely && !isTalk && !(danger === 'tooLow' && isSound))
   const told = once(found.filter(stands))
   const named =
-    told.length === 0 && opinion.any > likely.sure && !isTalk
-      ? bySecondOpinion(evidence, opinion.families)
-      : []
+    told.length === 0 && opinion.any > likely.sure && !isTalk ? bySecondOpinion(evidence, opinion.families) : []
   const hinted = evidence.some(({ hints, tells }) => hints.length + tells.length > 0)
   return {
     told: [...told, ...named].map(span => toldDanger(span, marked, text)),

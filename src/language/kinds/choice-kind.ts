@@ -19,12 +19,7 @@ export function choiceKind<const T extends string>(
       const typed = plainText(text).toLowerCase()
       const value = choices.find(choice => choice.toLowerCase() === typed)
       if (value !== undefined) return { value, assumed: [] }
-      throw new Problem({
-        what: refusal,
-        token: shortened(text),
-        expected: oneOf(choices),
-        example: choices[0],
-      })
+      throw new Problem({ what: refusal, token: shortened(text), expected: oneOf(choices), example: choices[0] })
     },
     write: value => value,
     complete: startingWith(choices),

@@ -4,9 +4,7 @@ import { type Said, told } from '../../ground/locale.ts'
 
 export const noSuchChoice: Said = ({ say }) => say`That is none of the choices.`
 
-export const oneOf = told(
-  ({ say, own }, choices: readonly string[]) => say`one of: ${own(choices.join(', '))}`,
-)
+export const oneOf = told(({ say, own }, choices: readonly string[]) => say`one of: ${own(choices.join(', '))}`)
 
 export type ListedReading = 'volts' | 'cutoffs' | 'resistances'
 
@@ -30,10 +28,8 @@ export const voltsOfCell: Said = ({ say }) => say`volts of one cell`
 export const cutoffOfCell: Said = ({ say }) => say`a cutoff of one cell`
 export const resistanceOfCell: Said = ({ say }) => say`a resistance of one cell`
 export const notACondition: Said = ({ say }) => say`I cannot read that as when the cells were measured.`
-export const restOrFull: Said = ({ say }) =>
-  say`rest (half an hour after any use) or full (at the end of a charge)`
-export const notALoad: Said = ({ say }) =>
-  say`I cannot read that as a load and the volts of the pack under it.`
+export const restOrFull: Said = ({ say }) => say`rest (half an hour after any use) or full (at the end of a charge)`
+export const notALoad: Said = ({ say }) => say`I cannot read that as a load and the volts of the pack under it.`
 export const ampsAndVolts: Said = ({ say }) => say`amps and pack volts, or rest and pack volts`
 export const shareOfVolts: Said = ({ say }) => say`a share of the voltage`
 export const dropInVolts: Said = ({ say }) => say`a drop in volts`

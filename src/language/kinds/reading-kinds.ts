@@ -62,10 +62,8 @@ const cutoffRange = { phrase: cutoffOfCell, min: 2.5, max: 4.5, example: '4.20V'
 export const cutoffsKind = plainKind<readonly number[]>(
   'cutoffs',
   text =>
-    listOf(
-      text.replace(/ ?v(?:olts?)?(?: per cell)?$/iu, ''),
-      { listed: 'cutoffs', example: '4.20/4.35V' },
-      token => notation.readVoltage(withUnit(token, 'V'), cutoffRange),
+    listOf(text.replace(/ ?v(?:olts?)?(?: per cell)?$/iu, ''), { listed: 'cutoffs', example: '4.20/4.35V' }, token =>
+      notation.readVoltage(withUnit(token, 'V'), cutoffRange),
     ),
   cutoffs_V => cutoffs_V.map(notation.writeVoltage).join('/'),
   ['4.20/4.35V', '4.15/4.20/4.35V'],
@@ -92,12 +90,7 @@ const conditionReader = plainKind<'rest' | 'full'>(
     const word = plainText(text).toLowerCase()
     if (word === 'rest' || word === 'at rest') return 'rest'
     if (word === 'full' || word === 'at full') return 'full'
-    throw new Problem({
-      what: notACondition,
-      ...quoted(text),
-      expected: restOrFull,
-      example: 'rest',
-    })
+    throw new Problem({ what: notACondition, ...quoted(text), expected: restOrFull, example: 'rest' })
   },
   condition => condition,
   ['rest', 'full'],
@@ -115,18 +108,10 @@ export const loadKind = plainKind<LoadReading>(
   text => {
     const match = loadWords.exec(plainText(text))
     if (!match) {
-      throw new Problem({
-        what: notALoad,
-        ...quoted(text),
-        expected: ampsAndVolts,
-        example: '5A 11.9V',
-      })
+      throw new Problem({ what: notALoad, ...quoted(text), expected: ampsAndVolts, example: '5A 11.9V' })
     }
     const [, , amps, volts = ''] = match
-    return {
-      current_A: amps === undefined ? 0 : notation.readCurrent(amps),
-      pack_V: notation.readVoltage(volts),
-    }
+    return { current_A: amps === undefined ? 0 : notation.readCurrent(amps), pack_V: notation.readVoltage(volts) }
   },
   ({ current_A, pack_V }) =>
     `${current_A === 0 ? 'rest' : notation.writeCurrent(current_A)} ${notation.writeVoltage(pack_V)}`,

@@ -7,10 +7,7 @@ import { notAScale, scaleRange } from './kinds.words.ts'
 import type { ValueKind } from './value-kind.ts'
 
 const range = { least: 0.01, most: 100_000 }
-const wanted: Wanted = {
-  expected: scaleRange(range.least, range.most),
-  example: '400',
-}
+const wanted: Wanted = { expected: scaleRange(range.least, range.most), example: '400' }
 
 export const scaleKind: ValueKind<number> = {
   name: 'scale factor',

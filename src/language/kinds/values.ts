@@ -90,16 +90,8 @@ export const currentKind: ValueKind<number> = {
   write: notation.writeCurrent,
   complete: prefix => completions('current', prefix),
 }
-export const voltageKind = plainKind('voltage', notation.readVoltage, notation.writeVoltage, [
-  '12V',
-  '5V',
-  '9V',
-  '20V',
-])
-export const capacityKind = plainKind('capacity', notation.readCapacity, notation.writeCapacity, [
-  '690mAh',
-  '1.3Ah',
-])
+export const voltageKind = plainKind('voltage', notation.readVoltage, notation.writeVoltage, ['12V', '5V', '9V', '20V'])
+export const capacityKind = plainKind('capacity', notation.readCapacity, notation.writeCapacity, ['690mAh', '1.3Ah'])
 export const energyKind = plainKind('energy', notation.readEnergy, notation.writeEnergy, ['74Wh', '20Wh'])
 export const powerKind = plainKind('power', notation.readPower, notation.writePower, ['20W', '65W', '100W'])
 export const resistanceKind = plainKind('resistance', notation.readResistance, notation.writeResistance, [
@@ -115,17 +107,9 @@ export const temperatureKind: ValueKind<number> = {
     return { value, assumed: /f(?:ahrenheit)?$/i.test(typed) ? [fahrenheitIs(typed, value)] : [] }
   },
 }
-export const percentKind = plainKind('percent', notation.readPercent, notation.writePercent, [
-  '50%',
-  '20%',
-  '80%',
-])
+export const percentKind = plainKind('percent', notation.readPercent, notation.writePercent, ['50%', '20%', '80%'])
 export const rateKind = plainKind('rate', notation.readRate, notation.writeRate, ['1C', '0.5C', '2C'])
-export const lengthKind = plainKind('length', notation.readLength, notation.writeLength, [
-  '1m',
-  '50cm',
-  '2ft',
-])
+export const lengthKind = plainKind('length', notation.readLength, notation.writeLength, ['1m', '50cm', '2ft'])
 /** A cross-section stands for the gauge next thinner, out loud. */
 export const gaugeKind: ValueKind<number> = {
   ...plainKind('gauge', notation.readGauge, notation.writeGauge, ['AWG 16', 'AWG 12', 'AWG 20']),
@@ -135,9 +119,5 @@ export const gaugeKind: ValueKind<number> = {
     return { value, assumed: /awg|gauge/i.test(typed) ? [] : [gaugeTaken(typed, value)] }
   },
 }
-export const countKind = plainKind('count', text => notation.readCount(text), notation.writeCount, [
-  '6',
-  '4',
-  '10',
-])
+export const countKind = plainKind('count', text => notation.readCount(text), notation.writeCount, ['6', '4', '10'])
 export const durationKind = plainKind('duration', readDuration, writeDuration, ['1h20', '45min', '90min'])

@@ -38,8 +38,7 @@ export const conceptWords: Readonly<Record<string, string>> = {
   lead: 'wire wires cable cables awg gauge csa cord kabel draht mm2 silicone silicon cross-section querschnitt section thick thickness extension drum reel',
   plug: 'plug plugs connector connectors xt60 xt90 xt30 ec3 ec5 ec2 jst banana bananas bullet bullets socket',
   fuse: 'fuse fuses breaker rcd mcb',
-  meter:
-    'meter meters multimeter multimetr multimetre voltmetre voltmeter dmm tester messgerat telemetry osd sensor',
+  meter: 'meter meters multimeter multimetr multimetre voltmetre voltmeter dmm tester messgerat telemetry osd sensor',
   lies: 'lie lies lying lieing fib fibs fibbing believe beleive trust right wrong cheats cheat accurate calibrated',
   percent: 'percent percentage pct prozent pourcentage pourcent soc procent',
   volts: 'volt volts v voltage voltages volatge spannung',

@@ -59,12 +59,7 @@ function lengthOf(words: number): string {
 }
 
 /** The kinds of value that are there, in the surest reading and in any, in pairs, and the units as typed. */
-function valueFeatures(
-  text: string,
-  clauses: readonly Clause[],
-  candidates: readonly Candidate[],
-  emit: Emit,
-): void {
+function valueFeatures(text: string, clauses: readonly Clause[], candidates: readonly Candidate[], emit: Emit): void {
   const counts = new Map<string, number>()
   for (const { words } of clauses)
     for (const word of words) if (word.startsWith('#')) counts.set(word, (counts.get(word) ?? 0) + 1)

@@ -27,10 +27,7 @@ function model(): Model {
  * All intents, most likely first; their shares sum to 1. `candidates` are the values found in the same text.
  * Never throws.
  */
-export function intentsOf(
-  text: string,
-  candidates: readonly Candidate[] = candidatesOf(text),
-): readonly Ranked[] {
+export function intentsOf(text: string, candidates: readonly Candidate[] = candidatesOf(text)): readonly Ranked[] {
   const shares = sharesOf(scoresOf(model(), text, candidates), model().temperature)
   return intents
     .map((intent, index) => ({ intent, share: shares[index] ?? 0 }))
@@ -39,8 +36,7 @@ export function intentsOf(
 
 /** Whether members of a club write this word, or it tells something of the trade. */
 export const isKnownWord = (word: string): boolean => isKnown(lookedUp(word))
-const isKnown = (word: string): boolean =>
-  placeIn(model().words, hashOf(word)) >= 0 || conceptsOf(word).length > 0
+const isKnown = (word: string): boolean => placeIn(model().words, hashOf(word)) >= 0 || conceptsOf(word).length > 0
 
 /** The share of the words, numbers aside, that are known: 0 to 1; 1 where there are none. */
 export function knownShare(text: string): number {

@@ -14,16 +14,7 @@ export interface StoredModel {
   readonly words: string
 }
 
-export function stored({
-  intents,
-  temperature,
-  unit,
-  features,
-  starts,
-  of,
-  weights,
-  words,
-}: Model): StoredModel {
+export function stored({ intents, temperature, unit, features, starts, of, weights, words }: Model): StoredModel {
   const counts = Uint8Array.from(features, (_, place) => (starts[place + 1] ?? 0) - (starts[place] ?? 0))
   return {
     intents,

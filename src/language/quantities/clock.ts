@@ -4,15 +4,7 @@ import { plainText, quoted } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { aTimeOfDay, notAClock } from './quantity.words.ts'
 
-export const weekdays = [
-  'monday',
-  'tuesday',
-  'wednesday',
-  'thursday',
-  'friday',
-  'saturday',
-  'sunday',
-] as const
+export const weekdays = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'] as const
 const relative = ['today', 'tonight', 'tomorrow'] as const
 export type Day = (typeof weekdays)[number] | (typeof relative)[number]
 

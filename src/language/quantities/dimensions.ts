@@ -88,29 +88,15 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
   temperature: {
     units: {
       ...ten(0, '°c', 'c', 'celsius', 'centigrade'),
-      ...Object.fromEntries(
-        ['°f', 'f', 'fahrenheit'].map(name => [name, { exponent: 0, factor: 5 / 9, offset: -32 }]),
-      ),
+      ...Object.fromEntries(['°f', 'f', 'fahrenheit'].map(name => [name, { exponent: 0, factor: 5 / 9, offset: -32 }])),
     },
     written: '°C',
     min: -50,
     max: 150,
     example: '25°C',
   },
-  share: {
-    units: ten(-2, '%', 'percent', 'pct'),
-    written: '%',
-    min: 0,
-    max: 1,
-    example: '80%',
-  },
-  rate: {
-    units: ten(0, 'c'),
-    written: 'C',
-    min: 0.01,
-    max: 20,
-    example: '2C',
-  },
+  share: { units: ten(-2, '%', 'percent', 'pct'), written: '%', min: 0, max: 1, example: '80%' },
+  rate: { units: ten(0, 'c'), written: 'C', min: 0.01, max: 20, example: '2C' },
   length: {
     units: {
       ...ten(0, 'm', 'metre', 'metres', 'meter', 'meters'),

@@ -35,11 +35,7 @@ export function readDuration(text: string): number {
     0,
   )
   if (duration_s >= 1 && duration_s <= longest_s) return duration_s
-  throw new Problem({
-    what: durationOutside,
-    token: shortened(plain),
-    ...wanted,
-  })
+  throw new Problem({ what: durationOutside, token: shortened(plain), ...wanted })
 }
 
 /** Canonical text; reading it gives the same value. */

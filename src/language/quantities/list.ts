@@ -31,26 +31,17 @@ export function readList<T>(
 ): Read<readonly Counted<T>[]> {
   const plain = plainText(text)
   const entries = plain.split(separator).filter(entry => entry !== '')
-  const wanted = {
-    expected: severalOf(rules.listed, rules.most),
-    example: rules.example,
-  }
+  const wanted = { expected: severalOf(rules.listed, rules.most), example: rules.example }
   if (entries.length === 0) throw new Problem({ what: nothingThere, ...wanted })
   const read = entries.map(entry => {
     const counted = leadingCount.exec(entry)
     const { value: item, assumed } = readItem(counted ? entry.slice(counted[0].length) : entry)
-    const count = counted
-      ? readCount(counted[1] ?? '', { phrase: numberOf(rules.listed), max: rules.most })
-      : 1
+    const count = counted ? readCount(counted[1] ?? '', { phrase: numberOf(rules.listed), max: rules.most }) : 1
     return { value: { count, item }, assumed }
   })
   const value = read.map(entry => entry.value)
   if (value.reduce((sum, { count }) => sum + count, 0) > rules.most) {
-    throw new Problem({
-      what: moreThan(rules.listed, rules.most),
-      ...quoted(plain),
-      ...wanted,
-    })
+    throw new Problem({ what: moreThan(rules.listed, rules.most), ...quoted(plain), ...wanted })
   }
   return { value, assumed: read.flatMap(entry => entry.assumed) }
 }

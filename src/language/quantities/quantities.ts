@@ -74,8 +74,7 @@ export function readCount(text: string, range: WholeNumberRange = {}): number {
   const wanted = { expected: wholeNumber(phrase, min, max), example }
   const odd = oddNumberProblem(plain, wanted)
   if (odd) throw odd
-  const said =
-    /^(?:x ?)?([+-]?[\d.,]+|[a-z]+)(?: ?(?:x|packs?|batter(?:y|ies)|times|pcs?))?$/i.exec(plain)?.[1] ?? ''
+  const said = /^(?:x ?)?([+-]?[\d.,]+|[a-z]+)(?: ?(?:x|packs?|batter(?:y|ies)|times|pcs?))?$/i.exec(plain)?.[1] ?? ''
   const word = numberWords.indexOf(said.toLowerCase())
   const count = word >= 0 ? word : /\d/.test(said) ? Number(decimalText(said, wanted)) : Number.NaN
   if (Number.isInteger(count) && count >= min && count <= max) return count
@@ -83,8 +82,7 @@ export function readCount(text: string, range: WholeNumberRange = {}): number {
 }
 
 export const writeCount: Writer = value => String(value)
-const crossSection =
-  /^(\d+(?:[.,]\d+)?|[.,]\d+) ?(?:mm(?:2|²|\^2)|sq\.? ?mm|square (?:mm|millimet(?:re|er)s?))$/i
+const crossSection = /^(\d+(?:[.,]\d+)?|[.,]\d+) ?(?:mm(?:2|²|\^2)|sq\.? ?mm|square (?:mm|millimet(?:re|er)s?))$/i
 
 /** American wire gauge, 0 to 40: `18 AWG`, `AWG 18`, `16 gauge`; of a cross-section (`2.5mm²`) the one next thinner. */
 export function readGauge(text: string): number {
@@ -93,12 +91,7 @@ export function readGauge(text: string): number {
   const area = crossSection.exec(plain)?.[1]
   const gauge = area === undefined ? Number(match?.[1] ?? match?.[2] ?? Number.NaN) : thinnerThan(area)
   if (gauge >= 0 && gauge <= 40) return gauge
-  throw new Problem({
-    what: notAGauge,
-    ...quoted(plain),
-    expected: gaugeRange,
-    example: 'AWG 18',
-  })
+  throw new Problem({ what: notAGauge, ...quoted(plain), expected: gaugeRange, example: 'AWG 18' })
 }
 
 function thinnerThan(area: string): number {

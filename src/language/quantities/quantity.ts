@@ -31,11 +31,7 @@ export function readQuantity(text: string, dimension: DimensionName, narrower?: 
 }
 
 /** Reads a quantity where the scanner stands; undefined, and not moved, where there is none of this dimension. */
-export function takeQuantity(
-  scan: Scanner,
-  dimension: DimensionName,
-  narrower?: Narrower,
-): number | undefined {
+export function takeQuantity(scan: Scanner, dimension: DimensionName, narrower?: Narrower): number | undefined {
   return scan.attempt(() => {
     const start = scan.at
     const numeral = takeNumeral(scan)

@@ -38,9 +38,7 @@ export const outOfRange = told((locale, name: Said, side: 'below' | 'above') =>
 
 export const needsUnit: Said = ({ say }) => say`That number needs a unit.`
 
-export const cannotReadAs = told(
-  (locale, phrase: Said) => locale.say`I cannot read that as ${phrase(locale)}.`,
-)
+export const cannotReadAs = told((locale, phrase: Said) => locale.say`I cannot read that as ${phrase(locale)}.`)
 
 export const wholeNumber = told(
   (locale, phrase: Said, min: number, max: number) =>
@@ -50,12 +48,10 @@ export const wholeNumber = told(
 const count = ({ show }: Parameters<Said>[0], value: number): Text => show.number(value, 0)
 export const numberOfPacks: Said = ({ say }) => say`a number of packs`
 export const notAGauge: Said = ({ say }) => say`I cannot read that as a wire gauge.`
-export const gaugeRange: Said = ({ say }) =>
-  say`an American wire gauge from 0 to 40, or a cross-section in mm²`
+export const gaugeRange: Said = ({ say }) => say`an American wire gauge from 0 to 40, or a cross-section in mm²`
 export const durationRange: Said = ({ say }) => say`a duration from 1 s to 168 h`
 export const durationOutside: Said = ({ say }) => say`That duration is outside the range I work with.`
-export const colonUnclear: Said = ({ say }) =>
-  say`A colon could part hours from minutes or minutes from seconds.`
+export const colonUnclear: Said = ({ say }) => say`A colon could part hours from minutes or minutes from seconds.`
 export const notADuration: Said = ({ say }) => say`I cannot read that as a duration.`
 
 export const fahrenheitIs = told(

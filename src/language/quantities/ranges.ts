@@ -81,21 +81,12 @@ export function takeRange(
     if (from === undefined || to === undefined) return undefined
     if (from < to) return { from, to }
     const token = shortened(scan.text.slice(start, scan.at))
-    throw new Problem({
-      what: backwards,
-      token,
-      expected: smallerFirst,
-      example: `${high}-${low}${highUnit ?? ''}`,
-    })
+    throw new Problem({ what: backwards, token, expected: smallerFirst, example: `${high}-${low}${highUnit ?? ''}` })
   })
 }
 
 /** A unit holds for the numerals before it that have none. */
-function inOneUnit(
-  typed: readonly Typed[],
-  dimension: DimensionName,
-  narrower?: Narrower,
-): number[] | undefined {
+function inOneUnit(typed: readonly Typed[], dimension: DimensionName, narrower?: Narrower): number[] | undefined {
   const shared = typed.at(-1)?.unit
   if (shared === undefined || !hasUnit(dimension, shared)) return undefined
   return typed.map(({ numeral, unit = shared }) => quantityOf(numeral, unit, dimension, narrower))

@@ -8,8 +8,7 @@ export const chemistryAssumed =
   ({ say, own }) =>
     say`no type was said: taken as ${own(name)}, as most are`
 
-export const cellsAssumed: Said = ({ say }) =>
-  say`the number of cells was not said: volts are those of one cell`
+export const cellsAssumed: Said = ({ say }) => say`the number of cells was not said: volts are those of one cell`
 
 export const keptFrom =
   (options: readonly string[]): Said =>

@@ -31,12 +31,7 @@ export type Kept = Readonly<Record<string, string>>
  * `values` stand apart from each other. `kept` fills what the sentence leaves open; `before` is what was told of the
  * pack earlier, which the sentence's own parts replace.
  */
-export function fitTo(
-  command: CommandWords,
-  values: readonly Candidate[],
-  kept: Kept = {},
-  before?: PackTold,
-): Fitted {
+export function fitTo(command: CommandWords, values: readonly Candidate[], kept: Kept = {}, before?: PackTold): Fitted {
   const options: Record<string, string> = {}
   const left: Candidate[] = []
   const takes = (kind: string) => command.options.find(option => option.kind === kind)
@@ -57,8 +52,7 @@ export function fitTo(
   const isOpen = cellType !== undefined && kept.pack === undefined && kept[cellType] === undefined
   const label = list ? undefined : values.find(isOfLabel)
   const labelled = label ? { labelRate_C: readRate(label.text) } : undefined
-  const told =
-    packs.charged || before ? { ...before, ...packs.charged, ...labelled } : isOpen ? {} : undefined
+  const told = packs.charged || before ? { ...before, ...packs.charged, ...labelled } : isOpen ? {} : undefined
   if (told) {
     const whole = wholePack(told)
     const filled = fillPack(whole, takes('pack')?.name, cellType)
@@ -69,29 +63,12 @@ export function fitTo(
     }
   }
   for (const [name, text] of Object.entries(kept)) {
-    if (options[name] === undefined && command.options.some(option => option.name === name))
-      options[name] = text
+    if (options[name] === undefined && command.options.some(option => option.name === name)) options[name] = text
   }
-  return {
-    command: command.name,
-    options,
-    assumed,
-    doubts,
-    left,
-    missing: missingOf(command, options, told),
-    told,
-  }
+  return { command: command.name, options, assumed, doubts, left, missing: missingOf(command, options, told), told }
 }
 
-const labelCues: ReadonlySet<string> = new Set([
-  'says',
-  'say',
-  'allows',
-  'reads',
-  'printed',
-  'label',
-  'states',
-])
+const labelCues: ReadonlySet<string> = new Set(['says', 'say', 'allows', 'reads', 'printed', 'label', 'states'])
 
 /** "Label says 3C", "3C charge": what the label allows, not what is to be set. */
 const isOfLabel = ({ kind, cue = '', next }: Candidate): boolean =>

@@ -42,7 +42,6 @@ export function listed(
     }
   }
   // "Six of them": the pack of the question before.
-  if (entries.length === 0 && keptPack !== undefined)
-    entries.push(`${count > 1 ? `${count}x ` : ''}${keptPack}`)
+  if (entries.length === 0 && keptPack !== undefined) entries.push(`${count > 1 ? `${count}x ` : ''}${keptPack}`)
   return entries.length === 0 ? undefined : { option: list.name, text: entries.join('; '), used }
 }

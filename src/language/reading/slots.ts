@@ -37,16 +37,13 @@ export function slotFor(
   const { kind, cue = '' } = candidate
   const free = (option: OptionWords | undefined) => (option && !isFilled(option.name) ? option : undefined)
   const named = (name: string) => free(options.find(option => option.name === name))
-  if (kind === 'state')
-    return stateSlot(candidate, named, kindOf => free(options.find(o => o.kind === kindOf)))
+  if (kind === 'state') return stateSlot(candidate, named, kindOf => free(options.find(o => o.kind === kindOf)))
   if (kind === 'current' && endCues.has(cue)) return named('until')
   const kinds = readers[kind] ?? []
   return (
     named(kind) ??
     kinds
-      .map(wanted =>
-        free(options.find(({ kind: of, name }) => of === wanted && name !== 'until' && !isFilled(name))),
-      )
+      .map(wanted => free(options.find(({ kind: of, name }) => of === wanted && name !== 'until' && !isFilled(name))))
       .find(option => option !== undefined)
   )
 }

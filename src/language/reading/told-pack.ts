@@ -20,8 +20,7 @@ export function toldBy({ kind, pack, text }: Candidate): PackTold | undefined {
 }
 
 /** Parts told apart belong to one pack where they do not contradict each other. */
-export const together = (told: readonly PackTold[]): PackTold =>
-  Object.assign({}, ...told.map(defined).toReversed())
+export const together = (told: readonly PackTold[]): PackTold => Object.assign({}, ...told.map(defined).toReversed())
 
 const defined = (told: PackTold): PackTold =>
   Object.fromEntries(Object.entries(told).filter(([, value]) => value !== undefined))

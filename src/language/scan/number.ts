@@ -55,16 +55,11 @@ export function shiftedDecimal(value: number, shift: number): string {
   return /[1-9]/.test(fraction) ? `${sign}${whole}.${fraction}` : `${sign}${whole}`
 }
 
-const oddNumber =
-  /^[+-]?(?:nan|inf(?:inity)?|∞|0x[\da-f]*|0b[01]+|0o[0-7]+|\d[\d.,]*e[+-]?\d+)(?![\p{L}\d])/iu
+const oddNumber = /^[+-]?(?:nan|inf(?:inity)?|∞|0x[\da-f]*|0b[01]+|0o[0-7]+|\d[\d.,]*e[+-]?\d+)(?![\p{L}\d])/iu
 
 /** Why a text that looks like a programmer's number is not read, where it is one. */
 export function oddNumberProblem(text: string, wanted: Wanted): Problem | undefined {
   const odd = oddNumber.exec(text)?.[0]
   if (odd === undefined) return undefined
-  return new Problem({
-    what: onlyPlainDecimals,
-    token: shortened(odd),
-    ...wanted,
-  })
+  return new Problem({ what: onlyPlainDecimals, token: shortened(odd), ...wanted })
 }

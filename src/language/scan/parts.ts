@@ -21,12 +21,7 @@ export function takeParts<Draft>(scan: Scanner, parts: readonly Part<Draft>[], d
 }
 
 /** Reads the whole text; throws a Problem that names the first word that is no part. */
-export function readParts<Draft>(
-  scan: Scanner,
-  parts: readonly Part<Draft>[],
-  draft: Draft,
-  wanted: Wanted,
-): void {
+export function readParts<Draft>(scan: Scanner, parts: readonly Part<Draft>[], draft: Draft, wanted: Wanted): void {
   if (scan.done) throw new Problem({ what: nothingThere, ...wanted })
   takeParts(scan, parts, draft)
   scan.skipGap()

@@ -3,12 +3,10 @@
 import { type Said, told } from '../../ground/locale.ts'
 import type { Text } from '../../ground/text.ts'
 
-export const thousandsOrDecimals: Said = ({ say }) =>
-  say`A comma before three digits could mark thousands or decimals.`
+export const thousandsOrDecimals: Said = ({ say }) => say`A comma before three digits could mark thousands or decimals.`
 
 export const pointAndNoThousands = told(
-  (locale, expected: Said) =>
-    locale.say`${expected(locale)}, with a point for decimals and nothing for thousands`,
+  (locale, expected: Said) => locale.say`${expected(locale)}, with a point for decimals and nothing for thousands`,
 )
 
 export const notOneNumber: Said = ({ say }) => say`That is not one number.`
@@ -16,9 +14,7 @@ export const onlyPlainDecimals: Said = ({ say }) => say`Only plain decimal numbe
 
 export const cannotPlace = told(({ say, own }, word: string) => say`I cannot place "${own(word)}" there.`)
 
-export const listTooLong = told(
-  ({ say, show }, most: number) => say`That list is longer than ${show.number(most, 0)}.`,
-)
+export const listTooLong = told(({ say, show }, most: number) => say`That list is longer than ${show.number(most, 0)}.`)
 
 export const listOrRange = told(
   ({ say, show }, most: number) => say`at most ${show.number(most, 0)} values, or a range with an increment`,

@@ -24,12 +24,7 @@ export function readTyped(text: string, vocabulary: Vocabulary): Typed | undefin
   const rest = plain.slice(command.name.length)
   const { before, options } = readPairs(rest, command, !/^ *\p{L}[\p{L}\d_-]* ?:/u.test(rest))
   const open = openOption(command, before)
-  if (open)
-    return {
-      command,
-      before: '',
-      question: { command: command.name, options: { [open]: before, ...options } },
-    }
+  if (open) return { command, before: '', question: { command: command.name, options: { [open]: before, ...options } } }
   const isTyped = before === '' || Object.keys(options).length > 0
   return isTyped ? { command, before, question: { command: command.name, options } } : undefined
 }
@@ -39,9 +34,7 @@ export function spokenOf(text: string, vocabulary: Vocabulary): string {
   const typed = attempt(() => readTyped(text, vocabulary))
   if (!typed) return text
   const { before, question, command } = typed
-  const isFree = command.options.some(
-    ({ name, kind }) => question.options[name] !== undefined && !sought.has(kind),
-  )
+  const isFree = command.options.some(({ name, kind }) => question.options[name] !== undefined && !sought.has(kind))
   return isFree ? before : text
 }
 

@@ -96,9 +96,7 @@ function takeEfficiency(scan: Scanner): number | undefined {
 
 /** Below the highest cell voltage a list of volts is cutoffs; above it, volts are the input's. */
 function takeCutoffs(scan: Scanner): readonly number[] | undefined {
-  const volts = scan.attempt(() =>
-    takeList(scan, 'voltage', { narrower: { max: 1000, example: '4.20/4.35V' } }),
-  )
+  const volts = scan.attempt(() => takeList(scan, 'voltage', { narrower: { max: 1000, example: '4.20/4.35V' } }))
   if (!volts || scan.take(/(?=\+| in(?:put)?(?!\p{L}))/iuy)) return undefined
   return [...new Set(volts)].sort((a, b) => a - b)
 }

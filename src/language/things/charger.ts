@@ -12,10 +12,7 @@ import { aCharger, cutoffsOrInput, lacksCurrents, neitherCutoffNorInput } from '
 import { type ChargerDraft, chargerParts, cutoffs } from './charger-parts.ts'
 import { usualSteps, writeCurrentSteps } from './current-steps.ts'
 
-const wanted: Wanted = {
-  expected: aCharger,
-  example: '0.5/1/2/4A 80W 1-4S 9-20V',
-}
+const wanted: Wanted = { expected: aCharger, example: '0.5/1/2/4A 80W 1-4S 9-20V' }
 /** Reads the whole text as one charger. Throws a Problem for an unknown word, a range, or no current at all. */
 export function readCharger(text: string): Read<Charger> {
   const scan = new Scanner(plainText(text))

@@ -25,12 +25,10 @@ export const balancePhrase: Said = ({ say }) => say`a balance current`
 export const efficiencyPhrase: Said = ({ say }) => say`an efficiency`
 export const incrementPhrase: Said = ({ say }) => say`an increment`
 export const incrementTooWide: Said = ({ say }) => say`The increment is wider than the range.`
-export const rangeAndIncrement: Said = ({ say }) =>
-  say`a range of currents and the increment between two settings`
+export const rangeAndIncrement: Said = ({ say }) => say`a range of currents and the increment between two settings`
 
 export const stepTaken = told(
-  ({ say, show }, increment_A: number) =>
-    say`the charger is taken to step by ${show.current(increment_A)}, as most do`,
+  ({ say, show }, increment_A: number) => say`the charger is taken to step by ${show.current(increment_A)}, as most do`,
 )
 
 export const currentsTaken = told(

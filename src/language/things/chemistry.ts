@@ -20,8 +20,7 @@ const known: ReadonlyMap<string, Chemistry> = new Map(
   spellings.map(([written, chemistry]) => [bare(written), chemistry]),
 )
 
-const patternOf = (written: string): string =>
-  written.replace(/[ -]/g, gap => (gap === '-' ? '[ -]?' : '[ -]'))
+const patternOf = (written: string): string => written.replace(/[ -]/g, gap => (gap === '-' ? '[ -]?' : '[ -]'))
 
 /** A longer spelling before one that it starts with. */
 const anySpelling = new RegExp(
@@ -35,9 +34,7 @@ const anySpelling = new RegExp(
 
 export function takeChemistry(scan: Scanner): Chemistry | undefined {
   const found = scan.take(anySpelling)?.[0]
-  return found === undefined
-    ? undefined
-    : (known.get(bare(found)) ?? known.get(bare(found).replace(/s$/, '')))
+  return found === undefined ? undefined : (known.get(bare(found)) ?? known.get(bare(found).replace(/s$/, '')))
 }
 
 /** Throws a Problem that lists the names. */

@@ -7,13 +7,7 @@ import { quantityOf, takeUnit, writeQuantity } from '../quantities/quantity.ts'
 import { takeList, takeRange } from '../quantities/ranges.ts'
 import { takeNumeral } from '../scan/number.ts'
 import type { Scanner } from '../scan/scanner.ts'
-import {
-  currentsTaken,
-  incrementPhrase,
-  incrementTooWide,
-  rangeAndIncrement,
-  stepTaken,
-} from './charger.words.ts'
+import { currentsTaken, incrementPhrase, incrementTooWide, rangeAndIncrement, stepTaken } from './charger.words.ts'
 
 /** Chargers set by a range step by this much: common practice. */
 const usualIncrement_A = 0.1

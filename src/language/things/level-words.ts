@@ -9,9 +9,7 @@ import type { Scanner } from '../scan/scanner.ts'
 import { packOrAmps, packOrSupply, socPhrase } from './state.words.ts'
 
 /** No cell of a known chemistry rests higher, also where it is overcharged a little. */
-export const highestCell_V = Number(
-  (Math.max(...chemistries.map(({ full_V }) => full_V.value)) + 0.15).toFixed(2),
-)
+export const highestCell_V = Number((Math.max(...chemistries.map(({ full_V }) => full_V.value)) + 0.15).toFixed(2))
 
 export type LevelWords =
   | { readonly kind: 'named'; readonly name: LevelName; readonly token: string }
@@ -62,12 +60,7 @@ function takeVolts(scan: Scanner): LevelWords | undefined {
 }
 
 function unclear(token: string): Problem {
-  return new Problem({
-    what: packOrSupply,
-    token,
-    expected: packOrAmps,
-    example: `${token} pack`,
-  })
+  return new Problem({ what: packOrSupply, token, expected: packOrAmps, example: `${token} pack` })
 }
 
 /** `3.6` can only be volts per cell; `4` or `20` could be a percentage too. */

@@ -20,10 +20,7 @@ import {
   upToCells,
 } from './pack.words.ts'
 
-export const wantedPack: Wanted = {
-  expected: aPack,
-  example: '3S 720mAh LiHV',
-}
+export const wantedPack: Wanted = { expected: aPack, example: '3S 720mAh LiHV' }
 /** Cells in series of the longest pack that is read. */
 const mostSeries = 14
 const mostParallel = 8
@@ -68,12 +65,7 @@ const strings: Part<PackDraft> = (scan, draft) => {
   return true
 }
 
-function counted(
-  [token = '', digits]: RegExpExecArray,
-  what: CellsCounted,
-  most: number,
-  letter: 'S' | 'P',
-): number {
+function counted([token = '', digits]: RegExpExecArray, what: CellsCounted, most: number, letter: 'S' | 'P'): number {
   const count = Number(digits)
   if (count >= 1 && count <= most) return count
   throw new Problem({
@@ -91,8 +83,7 @@ const rates: Part<PackDraft> = (scan, draft) => {
   if (rate_C === undefined) return false
   const token = scan.text.slice(start, scan.at)
   const use = scan.take(/ (charge|charging|discharge|burst|continuous)(?!\p{L})/iuy)?.[1]?.toLowerCase()
-  const charging =
-    use === 'charge' || use === 'charging' || (use === undefined && rate_C < leastDischargeRate_C)
+  const charging = use === 'charge' || use === 'charging' || (use === undefined && rate_C < leastDischargeRate_C)
   if (!charging) {
     if (draft.dischargeRate_C === undefined && use === undefined) draft.bareDischarge = token
     draft.dischargeRate_C ??= rate_C
@@ -129,8 +120,7 @@ const bareCapacityInSentence: Part<PackDraft> = (scan, draft) => {
   const numeral = scan.attempt(() => {
     if (scan.attempt(() => takeCellVolts(scan) || undefined)) return undefined
     const found = takeBare(scan)
-    const fits =
-      found !== undefined && (Number.parseFloat(found) >= leastBare_mAh || draft.series !== undefined)
+    const fits = found !== undefined && (Number.parseFloat(found) >= leastBare_mAh || draft.series !== undefined)
     return fits ? found : undefined
   })
   if (numeral === undefined) return false
@@ -142,13 +132,8 @@ const asked: Wanted = { expected: capacityWithUnit, example: wantedPack.example 
 
 function bareCapacityOf(numeral: string): number {
   const size = Number(decimalText(numeral, asked))
-  if (size <= 0 || size >= leastBare_mAh)
-    return quantityOf(numeral, 'mAh', 'capacity', { example: wantedPack.example })
-  throw new Problem({
-    what: mAhOrAh,
-    token: shortened(numeral),
-    ...asked,
-  })
+  if (size <= 0 || size >= leastBare_mAh) return quantityOf(numeral, 'mAh', 'capacity', { example: wantedPack.example })
+  throw new Problem({ what: mAhOrAh, token: shortened(numeral), ...asked })
 }
 
 /** Labels often say the watt-hours too; they follow from cells and capacity. */
@@ -174,10 +159,7 @@ const statedParts: readonly Part<PackDraft>[] = [
 export const packParts: readonly Part<PackDraft>[] = [...statedParts, bareCapacity]
 
 /** Batteries that feed others are larger than any that flies. */
-export const batteryParts: readonly Part<PackDraft>[] = [
-  capacity({ max: 400, example: '4S 100Ah LiFe' }),
-  ...packParts,
-]
+export const batteryParts: readonly Part<PackDraft>[] = [capacity({ max: 400, example: '4S 100Ah LiFe' }), ...packParts]
 
 /** Where a pack stands among other words. */
 export const packPartsInSentence: readonly Part<PackDraft>[] = [...statedParts, bareCapacityInSentence]

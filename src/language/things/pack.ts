@@ -56,15 +56,7 @@ export function takePack(scan: Scanner): 'pack' | 'cells' | undefined {
 }
 
 function finished(draft: PackDraft): Read<Pack> | undefined {
-  const {
-    series,
-    parallel = 1,
-    capacity_Ah,
-    chemistry,
-    labelRate_C,
-    dischargeRate_C,
-    cellResistance_ohm,
-  } = draft
+  const { series, parallel = 1, capacity_Ah, chemistry, labelRate_C, dischargeRate_C, cellResistance_ohm } = draft
   if (series === undefined || capacity_Ah === undefined || chemistry === undefined) return undefined
   const assumed = [
     draft.bare !== undefined && asMilliampHours(draft.bare),
@@ -72,15 +64,7 @@ function finished(draft: PackDraft): Read<Pack> | undefined {
     draft.bareDischarge !== undefined && asDischargeRating(draft.bareDischarge),
     draft.energy !== undefined && energyNotUsed(draft.energy),
   ].filter(said => said !== false)
-  const value: Pack = {
-    chemistry,
-    series,
-    parallel,
-    capacity_Ah,
-    labelRate_C,
-    dischargeRate_C,
-    cellResistance_ohm,
-  }
+  const value: Pack = { chemistry, series, parallel, capacity_Ah, labelRate_C, dischargeRate_C, cellResistance_ohm }
   return { value, assumed }
 }
 

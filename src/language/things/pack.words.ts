@@ -47,15 +47,12 @@ export const asDischargeRating = told(
 )
 
 export const energyNotUsed = told(
-  ({ say, own }, energy: string) =>
-    say`${own(energy)} on the label is not used: it follows from cells and capacity`,
+  ({ say, own }, energy: string) => say`${own(energy)} on the label is not used: it follows from cells and capacity`,
 )
 
 export const unknownChemistry: Said = ({ say }) => say`I do not know that chemistry.`
 
-export const oneOfChemistries = told(
-  ({ say, own }, names: readonly string[]) => say`one of ${own(names.join(', '))}`,
-)
+export const oneOfChemistries = told(({ say, own }, names: readonly string[]) => say`one of ${own(names.join(', '))}`)
 
 export const moreKindsThan = told(
   ({ say, show }, most: number) => say`That is more than ${show.number(most, 0)} kinds of pack.`,

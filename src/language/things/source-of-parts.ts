@@ -29,10 +29,7 @@ import {
 } from './source.words.ts'
 import { leadRest, type SourceDraft } from './source-parts.ts'
 
-export const wantedSource: Wanted = {
-  expected: aSource,
-  example: 'PD 65W',
-}
+export const wantedSource: Wanted = { expected: aSource, example: 'PD 65W' }
 const powerDelivery = { phrase: usbPdPhrase, min: 5, max: 240, example: 'PD 65W' }
 /** The voltage of its cells that a power bank's mAh are counted at: common practice. */
 const bankCell_V = 3.7

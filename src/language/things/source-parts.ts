@@ -85,8 +85,7 @@ const engines: readonly (readonly ['running' | 'off', RegExp])[] = [
   ['off', /(?:with )?(?:the )?(?:engine|motor) (?:is )?(?:off|stopped)(?!\p{L})/iuy],
 ]
 
-const suppliers =
-  /(?:bench|wall|mains|laptop|power supply|supply|psu|adapt[eo]r|brick|outlet|socket|port)(?!\p{L})/iuy
+const suppliers = /(?:bench|wall|mains|laptop|power supply|supply|psu|adapt[eo]r|brick|outlet|socket|port)(?!\p{L})/iuy
 
 const oneOf =
   <T>(words: readonly (readonly [T, RegExp])[]) =>
@@ -126,12 +125,8 @@ export const sourceParts: readonly Part<SourceDraft>[] = [
   once('kind', oneOf(kinds)),
   once('usb', oneOf(usbKinds)),
   once('engine', oneOf(engines)),
-  once('deepCycle', scan =>
-    scan.take(/(?:deep[ -]?cycle|leisure)(?: battery)?(?!\p{L})/iuy) ? true : undefined,
-  ),
-  once('rest_V', scan =>
-    scan.take(/rest(?:ing)?(?: at)? /iuy) ? takeQuantity(scan, 'voltage', leadRest) : undefined,
-  ),
+  once('deepCycle', scan => (scan.take(/(?:deep[ -]?cycle|leisure)(?: battery)?(?!\p{L})/iuy) ? true : undefined)),
+  once('rest_V', scan => (scan.take(/rest(?:ing)?(?: at)? /iuy) ? takeQuantity(scan, 'voltage', leadRest) : undefined)),
   restAt,
   once('offers', takeOffers),
   once('energy_Wh', scan => takeQuantity(scan, 'energy')),

@@ -74,9 +74,6 @@ export function writeSource(source: Source): string {
 function writeSupply({ offers, usbPd_W }: Supply): string {
   if (usbPd_W !== undefined) return `PD ${writeQuantity(usbPd_W, 'power')}`
   return offers
-    .map(
-      ({ voltage_V, current_A }) =>
-        `${writeQuantity(voltage_V, 'voltage')} ${writeQuantity(current_A, 'current')}`,
-    )
+    .map(({ voltage_V, current_A }) => `${writeQuantity(voltage_V, 'voltage')} ${writeQuantity(current_A, 'current')}`)
     .join(', ')
 }

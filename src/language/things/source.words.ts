@@ -21,8 +21,7 @@ export const powerPhrase: Said = ({ say }) => say`watts and volts that make a cu
 export const capacityPhrase: Said = ({ say }) => say`a source's capacity`
 export const leadRestPhrase: Said = ({ say }) => say`a lead-acid resting voltage`
 export const usbPdPhrase: Said = ({ say }) => say`a USB PD power`
-export const asPowerDelivery: Said = ({ say }) =>
-  say`a USB-C supply named by its watts is read as USB Power Delivery`
+export const asPowerDelivery: Said = ({ say }) => say`a USB-C supply named by its watts is read as USB Power Delivery`
 
 export const plainUsbGives = told(
   ({ say, show }, volts: number) => say`plain USB is taken to give ${show.voltage(volts)}`,
@@ -31,17 +30,14 @@ export const plainUsbGives = told(
 export const engineTakenOff: Said = ({ say }) => say`the engine is taken to be off`
 
 export const fuseTaken = told(
-  ({ say, show }, fuse_A: number) =>
-    say`a fuse of ${show.current(fuse_A)} is taken, as most such outlets have`,
+  ({ say, show }, fuse_A: number) => say`a fuse of ${show.current(fuse_A)} is taken, as most such outlets have`,
 )
 
 export const asNominal = told(
   ({ say, show }, volts: number) => say`${show.voltage(volts)} is read as the outlet's nominal voltage`,
 )
 
-export const bareAsMilliampHours = told(
-  ({ say, own }, numeral: string) => say`${own(numeral)} is read as mAh`,
-)
+export const bareAsMilliampHours = told(({ say, own }, numeral: string) => say`${own(numeral)} is read as mAh`)
 
 export const countedAt = told(
   ({ say, show }, volts: number) =>

@@ -28,10 +28,7 @@ const standing = /^(.*\S) (?:at|from|@) ?(\S.*)$/iu
 /** Behind a pack of a list they leave that one out; a pack that burns or smokes ends the question instead. */
 const unsoundWords: readonly (readonly [RegExp, readonly Danger[]])[] = [
   [/ (swollen|puff(?:ed|y)|bloated|bulging)(?= (?:at|from|@) |$)/iu, ['swollen']],
-  [
-    / (punctured|pierced|dented|crushed|torn|leaking|damaged|burnt|melted)(?= (?:at|from|@) |$)/iu,
-    ['pierced'],
-  ],
+  [/ (punctured|pierced|dented|crushed|torn|leaking|damaged|burnt|melted)(?= (?:at|from|@) |$)/iu, ['pierced']],
   [/ (wet|soaked|waterlogged)(?= (?:at|from|@) |$)/iu, ['wet']],
   [/ (hot|overheated)(?= (?:at|from|@) |$)/iu, ['hotPack']],
   [/ (overcharged)(?= (?:at|from|@) |$)/iu, ['overfull']],
@@ -58,12 +55,7 @@ export function readStandingPack(text: string): Read<StandingPack> {
   const { value: pack, assumed } = readPack(head)
   const from = state === undefined ? undefined : readState(state, pack)
   return {
-    value: {
-      pack,
-      from: from?.value,
-      unsound: unsound?.word.toLowerCase(),
-      dangers: unsound?.dangers,
-    },
+    value: { pack, from: from?.value, unsound: unsound?.word.toLowerCase(), dangers: unsound?.dangers },
     assumed: [...assumed, ...(from?.assumed ?? [])],
   }
 }

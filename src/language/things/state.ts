@@ -40,14 +40,8 @@ type Series = Pick<Pack, 'series'>
 const lowestStart_V = Math.min(...chemistries.map(({ damage_V }) => damage_V.value))
 const lowestGoal_V = Math.min(...chemistries.map(({ restFloor_V }) => restFloor_V.value))
 
-const start: Wanted = {
-  expected: startWanted,
-  example: '3.7V',
-}
-const goal: Wanted = {
-  expected: goalWanted,
-  example: 'full',
-}
+const start: Wanted = { expected: startWanted, example: '3.7V' }
+const goal: Wanted = { expected: goalWanted, example: 'full' }
 
 /** A share below it is shown as none. */
 const leastShare = 0.005
@@ -65,8 +59,7 @@ export function readState(text: string, pack?: Series): Read<Level> {
 }
 
 /** The same where nothing is to be done with the pack: any share is one to ask about. */
-export const readAnyState = (text: string, pack?: Series): Read<Level> =>
-  readLevel(text, pack, start, lowestStart_V)
+export const readAnyState = (text: string, pack?: Series): Read<Level> => readLevel(text, pack, start, lowestStart_V)
 
 const tooLittle = (text: string): Problem =>
   new Problem({
@@ -83,12 +76,7 @@ export function readTarget(text: string, pack?: Series): Read<Level> {
   throw new Problem({ what: cannotEndEmpty, token: shortened(text), ...goal })
 }
 
-function readLevel(
-  text: string,
-  pack: Series | undefined,
-  wanted: Wanted,
-  lowestCell_V: number,
-): Read<Level> {
+function readLevel(text: string, pack: Series | undefined, wanted: Wanted, lowestCell_V: number): Read<Level> {
   const scan = new Scanner(plainText(text))
   const words = takeLevelWords(scan)
   if (words && scan.done) return levelOf(words, pack, lowestCell_V)
@@ -110,8 +98,7 @@ function levelOf(words: LevelWords, pack: Series | undefined, lowestCell_V: numb
     return { value: rest(volts, token), assumed: [bareAsPerCell(token, volts)] }
   }
   if (words.of === 'cell') return { value: rest(volts, token), assumed: [] }
-  if (words.of === 'pack' || volts > highestCell_V)
-    return { value: packVolts(volts, token, pack), assumed: [] }
+  if (words.of === 'pack' || volts > highestCell_V) return { value: packVolts(volts, token, pack), assumed: [] }
   const series = pack?.series ?? 1
   if (series > 1 && volts / series >= lowestCell_V) throw unclear(token)
   return { value: rest(volts, token), assumed: series > 1 ? [asPerCell(volts)] : [] }
@@ -141,12 +128,7 @@ function packVolts(volts: number, token: string, pack?: Series): State {
 }
 
 function unclear(token: string): Problem {
-  return new Problem({
-    what: cellOrPack,
-    token: shortened(token),
-    expected: sayWhich,
-    example: `${token} per cell`,
-  })
+  return new Problem({ what: cellOrPack, token: shortened(token), expected: sayWhich, example: `${token} per cell` })
 }
 
 /** Canonical text; reading it gives the same level. */

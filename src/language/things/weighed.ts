@@ -16,11 +16,7 @@ export interface WeighedPack {
 
 export type Bag = readonly Counted<WeighedPack>[]
 
-export const bagRules = {
-  listed: 'packs' as const,
-  most: 100,
-  example: '4x 3S 720 LiHV 45g; 4S 1500 LiPo 178g',
-}
+export const bagRules = { listed: 'packs' as const, most: 100, example: '4x 3S 720 LiHV 45g; 4S 1500 LiPo 178g' }
 const mostKinds = 12
 
 /** How people set packs against each other; ";" says the same. */

@@ -67,28 +67,13 @@ export const findLevels: Family = (sentence, before) => {
   return found
 }
 
-function levelsOf(
-  sentence: Sentence,
-  volts: Volts,
-  series: readonly number[],
-  measures: boolean,
-): readonly Found[] {
+function levelsOf(sentence: Sentence, volts: Volts, series: readonly number[], measures: boolean): readonly Found[] {
   const { value, decimal, first, after, unit } = volts
-  const state = (text: string, end: number, score: number): Found => ({
-    kind: 'state',
-    text,
-    first,
-    after: end,
-    score,
-  })
+  const state = (text: string, end: number, score: number): Found => ({ kind: 'state', text, first, after: end, score })
   const voltage = (score: number): Found => ({ kind: 'voltage', text: `${decimal}V`, first, after, score })
   const cell = value <= highestCell_V ? sentence.phraseEnd(after, ofCell) : undefined
   if (cell !== undefined && (unit || decimal.includes('.'))) {
-    return [
-      state(`${decimal}V per cell`, cell, 0.95),
-      state(`${decimal}V per cell`, after, 0.6),
-      voltage(0.3),
-    ]
+    return [state(`${decimal}V per cell`, cell, 0.95), state(`${decimal}V per cell`, after, 0.6), voltage(0.3)]
   }
   const pack = unit || decimal.includes('.') ? sentence.phraseEnd(after, ofPack) : undefined
   if (pack !== undefined) {

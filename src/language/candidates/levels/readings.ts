@@ -45,8 +45,7 @@ function separatorEnd(sentence: Sentence, after: number): number {
   return sentence.word(skipped) === 'other' ? skipped + 1 : skipped
 }
 
-const likeCell = (value: number, decimal: string): boolean =>
-  decimal.includes('.') && value >= 0 && value <= 4.5
+const likeCell = (value: number, decimal: string): boolean => decimal.includes('.') && value >= 0 && value <= 4.5
 
 export const findReadings: Family = (sentence, before) => {
   const two = before.some(({ pack }) => pack?.series === 2)
@@ -58,8 +57,7 @@ export const findReadings: Family = (sentence, before) => {
     const row = rowAt(sentence, first)
     if (!row) continue
     inside = row.after
-    const one =
-      cellVolts(first, row, two && sentence.word(first - 1) !== 'between') ?? resistances(first, row, talk)
+    const one = cellVolts(first, row, two && sentence.word(first - 1) !== 'between') ?? resistances(first, row, talk)
     if (one) found.push(one)
   }
   return [...found, ...findResistances(sentence, talk)]
@@ -72,30 +70,18 @@ function cellVolts(first: number, { values, decimals, after, unit }: Row, two: b
   if (!all || !values.some(value => value >= 2)) return undefined
   const twoPlaces = decimals.every(decimal => (decimal.split('.')[1]?.length ?? 0) >= 2)
   const score =
-    values.length === 2 && !two
-      ? 0.4
-      : twoPlaces
-        ? 0.93
-        : values.length > 2 && Math.min(...values) > 1.8
-          ? 0.75
-          : 0.4
+    values.length === 2 && !two ? 0.4 : twoPlaces ? 0.93 : values.length > 2 && Math.min(...values) > 1.8 ? 0.75 : 0.4
   return { kind: 'cellVolts', text: decimals.join(' '), first, after, score }
 }
 
 const resistanceWords = wordSet('ir resistance resistances mohm mω milliohm milliohms mohms ri')
 
-function resistances(
-  first: number,
-  { values, decimals, after, unit }: Row,
-  talk: boolean,
-): Found | undefined {
+function resistances(first: number, { values, decimals, after, unit }: Row, talk: boolean): Found | undefined {
   const inOhm = unit?.dimension === 'resistance'
   if (!inOhm && !(talk && values.length > 2)) return undefined
   if (values.some(value => value > 500 || value <= 0)) return undefined
   const ohms = unit && unit.value > 1 ? undefined : `${decimals.join(' ')} mΩ`
-  return ohms === undefined
-    ? undefined
-    : { kind: 'resistances', text: ohms, first, after, score: inOhm ? 0.93 : 0.7 }
+  return ohms === undefined ? undefined : { kind: 'resistances', text: ohms, first, after, score: inOhm ? 0.93 : 0.7 }
 }
 
 /** One alone; without a unit only where resistances are talked about. */

@@ -14,15 +14,7 @@ export interface ChemistryRun {
 
 /** Known well enough to be named, though nothing here charges them. */
 const others: ReadonlyMap<string, string> = new Map(
-  Object.entries({
-    nimh: 'NiMH',
-    nimhs: 'NiMH',
-    nicd: 'NiCd',
-    nicad: 'NiCd',
-    nicads: 'NiCd',
-    lto: 'LTO',
-    agm: 'AGM',
-  }),
+  Object.entries({ nimh: 'NiMH', nimhs: 'NiMH', nicd: 'NiCd', nicad: 'NiCd', nicads: 'NiCd', lto: 'LTO', agm: 'AGM' }),
 )
 const loose: ReadonlyMap<string, string> = new Map(
   Object.entries({

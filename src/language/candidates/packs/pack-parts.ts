@@ -28,11 +28,8 @@ export interface Draft extends ToldPack {
 /** Reads the part at this token into the draft and gives the token behind it; undefined where none stands. */
 export type DraftPart = (sentence: Sentence, at: number, draft: Draft) => number | undefined
 
-export const measured = (
-  sentence: Sentence,
-  at: number,
-  dimension: Measure['dimension'],
-): Measure | undefined => sentence.measures[at]?.find(measure => measure.dimension === dimension)
+export const measured = (sentence: Sentence, at: number, dimension: Measure['dimension']): Measure | undefined =>
+  sentence.measures[at]?.find(measure => measure.dimension === dimension)
 
 /** `3s`, `3 cell`, `three-cell`, `4s2p`, `four cells in series`. */
 const cells: DraftPart = (sentence, at, draft) => {
@@ -41,8 +38,7 @@ const cells: DraftPart = (sentence, at, draft) => {
   if (numeral.value < 1 || numeral.value > mostSeries) return undefined
   const hyphen = sentence.word(numeral.after) === '-' ? numeral.after + 1 : numeral.after
   const word = sentence.word(hyphen)
-  if (word !== 's' && word !== 'cell' && word !== 'cells' && word !== 'zellen' && word !== 'series')
-    return undefined
+  if (word !== 's' && word !== 'cell' && word !== 'cells' && word !== 'zellen' && word !== 'series') return undefined
   if (word === 's' && sentence.word(hyphen + 1) === '/') return undefined
   draft.series = numeral.value
   draft.cellsSure = cellsSure(sentence, numeral.after, hyphen, numeral.value)
@@ -84,11 +80,7 @@ const capacity: DraftPart = (sentence, at, draft) => {
 }
 
 /** "4s 2200 wh?", "3s 1300 amps": behind cells it is their capacity, whatever is asked about it. */
-function besideCells(
-  sentence: Sentence,
-  at: number,
-  draft: Draft,
-): { value: number; after: number } | undefined {
+function besideCells(sentence: Sentence, at: number, draft: Draft): { value: number; after: number } | undefined {
   const numeral = sentence.numerals[at]
   if (draft.series === undefined || !numeral || sentence.glued(numeral.after)) return undefined
   const typed = sentence.word(at)
@@ -103,8 +95,7 @@ export function bareCapacityAt(sentence: Sentence, at: number): { value: number;
   if (!numeral || numeral.needsUnit) return undefined
   const mAh = Number(numeral.thousands ?? numeral.decimal)
   if (!Number.isInteger(mAh) || mAh < (numeral.spelled ? 250 : 60) || mAh > 30_000) return undefined
-  if (sentence.word(at).startsWith('0') || (sentence.word(at - 1) === ':' && sentence.glued(at)))
-    return undefined
+  if (sentence.word(at).startsWith('0') || (sentence.word(at - 1) === ':' && sentence.glued(at))) return undefined
   const suffix = sentence.word(numeral.after)
   const glued = sentence.glued(numeral.after)
   if (glued && (suffix === 's' || suffix === 'ish' || suffix === 'er' || suffix === 'm')) {
@@ -168,9 +159,7 @@ const nominal: DraftPart = (sentence, at, draft) => {
   const measure = measured(sentence, at, 'voltage')
   if (draft.nominal !== undefined || !measure) return undefined
   const { value } = measure
-  const count = nominal_V
-    .map(volts => value / volts)
-    .find(cells => Math.abs(cells - Math.round(cells)) < 0.003)
+  const count = nominal_V.map(volts => value / volts).find(cells => Math.abs(cells - Math.round(cells)) < 0.003)
   if (count === undefined || Math.round(count) < 2) return undefined
   const series = Math.round(count)
   if (draft.series === undefined ? series > mostSeries : draft.series !== series) return undefined

@@ -64,9 +64,7 @@ function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
     return /^(?:s|cells?)$/.test(sentence.word(numeral.after))
   }
   if (draft.series === undefined) return /^cells?$/.test(sentence.word(numeral.after))
-  return (
-    draft.capacity_Ah === undefined && /^\d{3,5}$/.test(sentence.word(at)) && sentence.word(at - 1) === ','
-  )
+  return draft.capacity_Ah === undefined && /^\d{3,5}$/.test(sentence.word(at)) && sentence.word(at - 1) === ','
 }
 
 /** What was told, without what only helped to read it. */
@@ -77,15 +75,7 @@ function toldOf({ draft }: Run): ToldPack {
 
 /** The parts that were told, in notation. */
 export function writtenPack(told: ToldPack): string {
-  const {
-    series,
-    parallel = 1,
-    capacity_Ah,
-    chemistry,
-    labelRate_C,
-    dischargeRate_C,
-    cellResistance_ohm,
-  } = told
+  const { series, parallel = 1, capacity_Ah, chemistry, labelRate_C, dischargeRate_C, cellResistance_ohm } = told
   return [
     series !== undefined && `${series}S${parallel > 1 ? `${parallel}P` : ''}`,
     capacity_Ah !== undefined && `${decimalText(capacity_Ah, 3)}mAh`,
@@ -158,9 +148,7 @@ function countBefore(sentence: Sentence, first: number): number | undefined {
   const at = /^(?:x|of|of my)$/.test(sentence.word(first - 1)) ? first - 2 : first - 1
   const numeral = sentence.numerals[at]
   if (!numeral || numeral.needsUnit || numeral.after < first - 1) return undefined
-  return Number.isInteger(numeral.value) && numeral.value >= 1 && numeral.value <= 100
-    ? numeral.value
-    : undefined
+  return Number.isInteger(numeral.value) && numeral.value >= 1 && numeral.value <= 100 ? numeral.value : undefined
 }
 
 function massBehind(sentence: Sentence, after: number): number | undefined {

@@ -55,9 +55,7 @@ interface Half {
   readonly oclock?: true
 }
 
-const morning = phraseSet(
-  'am, a . m ., a . m, in the morning, in morning, this morning, tomorrow morning, morning',
-)
+const morning = phraseSet('am, a . m ., a . m, in the morning, in morning, this morning, tomorrow morning, morning')
 const evening = phraseSet(
   'pm, p . m ., p . m, in the evening, in the afternoon, this afternoon, this evening, tonight, in evening, at night, in the night',
 )
@@ -151,8 +149,7 @@ function hourAt(sentence: Sentence, first: number): Clock | undefined {
   const numeral = sentence.numerals[first]
   if (!numeral || numeral.needsUnit || !isHour(numeral.value)) return undefined
   const { after, half, oclock: whole } = halfAt(sentence, numeral.after)
-  if (after > numeral.after)
-    return { after, text: written(numeral.value, 0, half), score: whole || half ? 0.88 : 0.6 }
+  if (after > numeral.after) return { after, text: written(numeral.value, 0, half), score: whole || half ? 0.88 : 0.6 }
   const cue = sentence.word(first - 1)
   if (sentence.word(numeral.after) === 'h' && numeral.value > 5) {
     if (!/^(?:at|by|à|until|before)$/.test(cue)) return undefined

@@ -12,9 +12,7 @@ const things = wordSet(
 const mostCounted = 1000
 
 export const findCounts: Family = (sentence, before) => {
-  const packs = new Set(
-    before.filter(({ kind, score }) => kind === 'pack' && score > 0.4).map(({ first }) => first),
-  )
+  const packs = new Set(before.filter(({ kind, score }) => kind === 'pack' && score > 0.4).map(({ first }) => first))
   const found: Found[] = []
   for (let first = 0; first < sentence.tokens.length; first += 1) {
     const one = namedAt(sentence, first) ?? numeralAt(sentence, first, packs)
@@ -33,8 +31,7 @@ function namedAt(sentence: Sentence, first: number): Found | undefined {
 function numeralAt(sentence: Sentence, first: number, packs: ReadonlySet<number>): Found | undefined {
   const numeral = sentence.numerals[first]
   if (!numeral || numeral.needsUnit || !Number.isInteger(numeral.value)) return undefined
-  if (numeral.value < 1 || numeral.value > mostCounted || /^0|[.,]/.test(sentence.word(first)))
-    return undefined
+  if (numeral.value < 1 || numeral.value > mostCounted || /^0|[.,]/.test(sentence.word(first))) return undefined
   const times = sentence.word(numeral.after) === 'x'
   const crossed = sentence.word(first - 1) === 'x' && sentence.glued(first)
   const before = crossed && !sentence.glued(first - 1) ? first - 1 : first

@@ -18,8 +18,7 @@ export const findDurations: Family = sentence => {
     if (!measure) continue
     const { value, after } = withMinutes(sentence, measure)
     if (value < 1) continue
-    const text =
-      value <= longestWritten_s ? writeDuration(value) : `${shiftedDecimal(value / 86_400, 0)} days`
+    const text = value <= longestWritten_s ? writeDuration(value) : `${shiftedDecimal(value / 86_400, 0)} days`
     found.push({ kind: 'duration', text, first, after, score: scoreOf(sentence, measure) })
   }
   return found

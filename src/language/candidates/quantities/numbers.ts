@@ -6,15 +6,7 @@ export const findNumbers: Family = (sentence, before) => {
   const unnamed = new Set(before.filter(({ text }) => text === '').map(({ first }) => first))
   return sentence.numerals.flatMap(numeral =>
     numeral && !numeral.needsUnit && !unnamed.has(numeral.first)
-      ? [
-          {
-            kind: 'number' as const,
-            text: numeral.decimal,
-            first: numeral.first,
-            after: numeral.after,
-            score: 0.1,
-          },
-        ]
+      ? [{ kind: 'number' as const, text: numeral.decimal, first: numeral.first, after: numeral.after, score: 0.1 }]
       : [],
   )
 }

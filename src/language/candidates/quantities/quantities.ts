@@ -16,23 +16,11 @@ const within = (min: number, max: number, write: (measure: Measure) => string) =
   measure.value >= min && measure.value <= max ? write(measure) : undefined
 
 const forms: Readonly<Partial<Record<Measure['dimension'], Form>>> = {
-  current: {
-    kind: 'current',
-    score: 0.8,
-    write: within(0.001, 500, ({ value }) => `${decimalText(value)}A`),
-  },
+  current: { kind: 'current', score: 0.8, write: within(0.001, 500, ({ value }) => `${decimalText(value)}A`) },
   power: { kind: 'power', score: 0.6, write: within(0.5, 20_000, ({ value }) => `${decimalText(value)}W`) },
-  energy: {
-    kind: 'energy',
-    score: 0.75,
-    write: within(0.1, 20_000, ({ value }) => `${decimalText(value)}Wh`),
-  },
+  energy: { kind: 'energy', score: 0.75, write: within(0.1, 20_000, ({ value }) => `${decimalText(value)}Wh`) },
   fahrenheit: { kind: 'temperature', score: 0.85, write: ({ decimal }) => `${decimal}°F` },
-  length: {
-    kind: 'length',
-    score: 0.7,
-    write: within(0.0001, 1000, ({ value }) => `${decimalText(value)}m`),
-  },
+  length: { kind: 'length', score: 0.7, write: within(0.0001, 1000, ({ value }) => `${decimalText(value)}m`) },
   mass: { kind: 'mass', score: 0.8, write: within(0.0001, 50, ({ value }) => `${decimalText(value, 3)}g`) },
   gauge: { kind: 'gauge', score: 0.95, write: within(0, 40, ({ decimal }) => `AWG ${decimal}`) },
   area: { kind: 'gauge', score: 0.9, write: within(0.02, 120, ({ decimal }) => `${decimal}mm²`) },
@@ -77,10 +65,7 @@ function degreesOrRate(sentence: Sentence, first: number, weather: boolean): rea
   const start = negative ? negative.first : first
   const sign = negative ? '-' : ''
   const score = rate ? (negative ? 0.9 : weather && degrees.value > 5 ? 0.75 : 0.2) : 0.85
-  const temperature: Found = {
-    ...foundOf(degrees, 'temperature', `${sign}${degrees.decimal}°C`, score),
-    first: start,
-  }
+  const temperature: Found = { ...foundOf(degrees, 'temperature', `${sign}${degrees.decimal}°C`, score), first: start }
   if (degrees.value > 150) return rate ? [rateOf(rate, 0.8)] : none
   if (!rate || negative) return [temperature]
   return [temperature, rateOf(rate, weather && rate.value > 5 ? 0.4 : 0.8)]
@@ -106,8 +91,7 @@ function bareTemperature(sentence: Sentence, first: number, weather: boolean): r
   if (!Number.isInteger(numeral.value) || numeral.value > 80) return none
   const negative = isNegative(sentence, first)
   const text = `${negative ? '-' : ''}${numeral.decimal}°C`
-  if (negative)
-    return [{ kind: 'temperature', text, first: negative.first, after: numeral.after, score: 0.8 }]
+  if (negative) return [{ kind: 'temperature', text, first: negative.first, after: numeral.after, score: 0.8 }]
   // A dash with spaces about it may be a minus: neither sign is sure.
   if (!weather || numeral.value < 1 || sentence.word(first - 1) === '-') return none
   if (/^(?:plus|\+)$/.test(sentence.word(first - 1))) {
@@ -145,9 +129,7 @@ function wireMillimetres(sentence: Sentence, first: number, wire: boolean): read
   return [{ kind: 'gauge', text, first, after: numeral.after, score: 0.25 }]
 }
 
-const setting = wordSet(
-  'at with on set use using give run put to of than = @ by try choose below above max only',
-)
+const setting = wordSet('at with on set use using give run put to of than = @ by try choose below above max only')
 
 /** "charge it at 2", "set 1.3": amperes are what people leave the unit off. */
 function bareCurrent(sentence: Sentence, first: number): readonly Found[] {

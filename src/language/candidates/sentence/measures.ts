@@ -40,21 +40,13 @@ const listed: readonly (readonly [string, Unit])[] = [
   ...unit('voltage', 0, 'v, volt, volts, voltios'),
   ...unit('voltage', -3, 'mv, millivolt, millivolts'),
   ...unit('capacity', 0, `ah, a h, a · h, ${hours('amp, ampere')}`),
-  ...unit(
-    'capacity',
-    -3,
-    `mah, ma h, ma · h, mahs, m ah, milliamperehours, ${hours('milliamp, milliampere')}`,
-  ),
+  ...unit('capacity', -3, `mah, ma h, ma · h, mahs, m ah, milliamperehours, ${hours('milliamp, milliampere')}`),
   ...unit('energy', 0, `wh, w h, w · h, ${hours('watt')}`),
   ...unit('energy', 3, `kwh, ${hours('kilowatt')}`),
   ...unit('power', 0, 'w, watt, watts, vatios, va'),
   ...unit('power', 3, 'kw, kilowatt, kilowatts, kva'),
   ...unit('resistance', 0, 'ω, ohm, ohms'),
-  ...unit(
-    'resistance',
-    -3,
-    'mω, m ω, mohm, mohms, milliohm, milliohms, miliohm, miliohms, milli ohm, milli ohms',
-  ),
+  ...unit('resistance', -3, 'mω, m ω, mohm, mohms, milliohm, milliohms, miliohm, miliohms, milli ohm, milli ohms'),
   ...unit(
     'temperature',
     0,

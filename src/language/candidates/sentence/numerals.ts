@@ -54,8 +54,7 @@ function digitsAt(sentence: Tokens, first: number): Numeral | undefined {
   if (sign !== undefined) return plain(first, first + 1, `0${sign}`)
   if (token?.kind !== 'number' || isName(sentence, first)) return undefined
   const vulgar = sentence.glued(first + 1) ? signs.get(sentence.word(first + 1)) : undefined
-  if (vulgar !== undefined && /^\d+$/.test(token.word))
-    return plain(first, first + 2, `${token.word}${vulgar}`)
+  if (vulgar !== undefined && /^\d+$/.test(token.word)) return plain(first, first + 2, `${token.word}${vulgar}`)
   const decimal = token.word.replace(',', '.').replace(/^\./, '0.')
   const numeral = plain(first, first + 1, decimal)
   return ambiguous.test(token.word)
@@ -63,8 +62,7 @@ function digitsAt(sentence: Tokens, first: number): Numeral | undefined {
     : (spacedThousands(sentence, first) ?? numeral)
 }
 
-const unitLike =
-  /^(?:awg|gauge|x|pd|v|a|s|p|h|c|usb|ir|lipo|lihv|liion|life|hv|ion|cell|cells|lifepo|steps?|charger)$/
+const unitLike = /^(?:awg|gauge|x|pd|v|a|s|p|h|c|usb|ir|lipo|lihv|liion|life|hv|ion|cell|cells|lifepo|steps?|charger)$/
 
 /** "A1", "gate4", "SE5": a name's own digits. */
 function isName(sentence: Tokens, first: number): boolean {

@@ -58,9 +58,7 @@ export class Tokens {
   isStuck(at: number): boolean {
     const word = this.word(at)
     if (!this.glued(at)) return false
-    return word === ':' || word === '/'
-      ? this.glued(at + 1) && /^\d/.test(this.word(at + 1))
-      : stuck.test(word)
+    return word === ':' || word === '/' ? this.glued(at + 1) && /^\d/.test(this.word(at + 1)) : stuck.test(word)
   }
 
   /** One of `words` stands anywhere in the text. */

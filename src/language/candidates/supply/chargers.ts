@@ -80,9 +80,7 @@ export const findChargers: Family = sentence => {
 }
 
 const callers = wordSet('a an the my double old hers his other one small dual second single on')
-const loads = wordSet(
-  'generator genny inverter solar panel lamp vest heater fan goggles light iron cool runs run',
-)
+const loads = wordSet('generator genny inverter solar panel lamp vest heater fan goggles light iron cool runs run')
 
 function scoreOf(sentence: Sentence, run: Run, talk: boolean): number {
   const { draft } = run
@@ -102,12 +100,7 @@ const before = wordSet('two three four one single dual double small big old thir
  * People mean the figures by themselves too, or how many of them and "each": where the word stands in front or
  * behind, or such words around it, those spans are offered as well.
  */
-function spans(
-  sentence: Sentence,
-  { first, after, draft }: Run,
-  text: string,
-  score: number,
-): readonly Found[] {
+function spans(sentence: Sentence, { first, after, draft }: Run, text: string, score: number): readonly Found[] {
   const whole: Found = { kind: 'charger', text, first, after, score }
   if (!draft.named) return [whole]
   const start = chargerWords.has(sentence.word(first)) ? skipGlue(sentence, first + 1, after) : first

@@ -76,8 +76,7 @@ const largest: Readonly<Partial<Record<Measure['dimension'], number>>> = {
 function figureEnd(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
   for (const measure of sentence.measures[at] ?? []) {
     const most = largest[measure.dimension]
-    if (most === undefined || measure.value > most || measure.value <= 0 || measure.numeral.needsUnit)
-      continue
+    if (most === undefined || measure.value > most || measure.value <= 0 || measure.numeral.needsUnit) continue
     if (takeFigure(measure, draft)) return measure.after
   }
   const bare = bareFigure(sentence, at, draft)
@@ -98,9 +97,7 @@ function takeFigure({ dimension, value, decimal }: Measure, draft: SourceDraft):
   return true
 }
 
-const fields: Readonly<
-  Partial<Record<Measure['dimension'], 'amps' | 'watts' | 'energy_Wh' | 'capacity_Ah'>>
-> = {
+const fields: Readonly<Partial<Record<Measure['dimension'], 'amps' | 'watts' | 'energy_Wh' | 'capacity_Ah'>>> = {
   current: 'amps',
   power: 'watts',
   energy: 'energy_Wh',
@@ -115,18 +112,11 @@ function bareFigure(sentence: Sentence, at: number, draft: SourceDraft): number 
   if (draft.kind === 'pd' && draft.watts === undefined && value >= 15 && value <= 240) draft.watts = value
   else if (draft.kind === 'bank' && draft.capacity_Ah === undefined && value >= 2000 && value <= 60_000) {
     draft.capacity_Ah = value / 1000
-  } else if (
-    isLead(draft) &&
-    draft.rest === undefined &&
-    value > 10.5 &&
-    value < 15 &&
-    decimal.includes('.')
-  ) {
+  } else if (isLead(draft) && draft.rest === undefined && value > 10.5 && value < 15 && decimal.includes('.')) {
     draft.rest = decimal
   } else return undefined
   return after
 }
 
 export const isLead = ({ kind, chemistry }: SourceDraft): boolean =>
-  (kind === 'lead' || kind === 'leisure' || kind === 'vehicle') &&
-  (chemistry === undefined || chemistry === 'AGM')
+  (kind === 'lead' || kind === 'leisure' || kind === 'vehicle') && (chemistry === undefined || chemistry === 'AGM')

@@ -25,11 +25,7 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
         0.75,
         'cig lighter, cigarette lighter, lighter socket, car socket, car outlet, 12v socket, ciggy lighter, cig socket, car lighter, vehicle outlet, 12 v socket, cigarette socket',
       ],
-      [
-        'vehicle',
-        0.25,
-        'car, van, truck, vehicle, minibus, lorry, motorhome, kombi, estate, fourgon, coche, voiture',
-      ],
+      ['vehicle', 0.25, 'car, van, truck, vehicle, minibus, lorry, motorhome, kombi, estate, fourgon, coche, voiture'],
       [
         'lead',
         0.7,

@@ -60,9 +60,7 @@ function glueEnd(sentence: Sentence, after: number, draft: SourceDraft): number 
 
 export const findSources: Family = (sentence, before) => {
   const packs = before.filter(({ kind, score, pack }) => kind === 'pack' && score >= 0.5 && isOwnPack(pack))
-  const taken = new Set(
-    packs.flatMap(({ first, after }) => Array.from({ length: after - first }, (_, i) => first + i)),
-  )
+  const taken = new Set(packs.flatMap(({ first, after }) => Array.from({ length: after - first }, (_, i) => first + i)))
   const found: Found[] = [...packSources(sentence, packs)]
   let inside = 0
   for (let first = 0; first < sentence.tokens.length; first += 1) {

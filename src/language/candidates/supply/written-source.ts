@@ -25,9 +25,7 @@ export function writtenSource(draft: SourceDraft): string {
     case 'usb-c':
       return volts !== undefined && amps !== undefined ? `USB ${pair}` : figures('PD', wattsText)
     case 'usb':
-      return watts !== undefined && watts > 15 && volts === undefined
-        ? `PD ${wattsText}`
-        : figures('USB', pair)
+      return watts !== undefined && watts > 15 && volts === undefined ? `PD ${wattsText}` : figures('USB', pair)
     case 'mains':
       return figures('generator', pair)
     case 'panel':

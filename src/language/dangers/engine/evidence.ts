@@ -38,8 +38,7 @@ export class Rules {
       for (const part of ['tells', 'hints', 'excuses'] as const) {
         for (const source of (rule[part] ?? '').split(',')) {
           const plain = source.trim().replace(/\s+/g, ' ')
-          if (plain !== '')
-            this.#index.add(lexicon.pattern(plain), { danger: rule.danger, part, rule, source: plain })
+          if (plain !== '') this.#index.add(lexicon.pattern(plain), { danger: rule.danger, part, rule, source: plain })
         }
       }
     }
@@ -59,9 +58,7 @@ export class Rules {
     const there = conceptsIn(marked)
     const silent = ({ needs }: DangerRule) =>
       needs !== undefined && !needs.some(name => there.has(this.#lexicon.concept(name)))
-    return [...byRule]
-      .filter(([rule]) => !silent(rule))
-      .map(([rule, found]) => this.#weigh(rule, found, marked))
+    return [...byRule].filter(([rule]) => !silent(rule)).map(([rule, found]) => this.#weigh(rule, found, marked))
   }
 
   #weigh(rule: DangerRule, found: readonly Found<Clue>[], marked: Marked): Evidence {

@@ -25,8 +25,7 @@ export class Lexicon {
   pattern(source: string) {
     const pattern = patternOf(source, this.names, word => {
       const sign = signOf(word)
-      if (sign.startsWith('@') && !this.#depths.has(sign))
-        throw new Error(`No concept ${sign} in "${source}"`)
+      if (sign.startsWith('@') && !this.#depths.has(sign)) throw new Error(`No concept ${sign} in "${source}"`)
       if (!sign.startsWith('@')) this.#stand(sign, this.names.id(sign))
       return sign
     })

@@ -97,11 +97,7 @@ function endOf(items: readonly Item[], at: number, from: number, marked: Marked)
     const there = word !== undefined && at > 0 && word.cut < 2 && standsAt(item.ids, from, marked)
     return there ? undefined : endOf(items, at + 1, from, marked)
   }
-  if (
-    word !== undefined &&
-    (at === 0 || word.cut === 0 || items[at - 1]?.kind === 'gap') &&
-    isWithin(item, word)
-  ) {
+  if (word !== undefined && (at === 0 || word.cut === 0 || items[at - 1]?.kind === 'gap') && isWithin(item, word)) {
     const signs = marked.signs[from]
     const sequences = marked.sequences[from]
     let single = false
@@ -141,10 +137,7 @@ function endOfGap(
 function isWithin(item: Item & { kind: 'word' }, { value }: Word): boolean {
   if (item.low === undefined && item.high === undefined) return true
   if (value === undefined) return false
-  return (
-    (item.low === undefined || value > item.low - 1e-9) &&
-    (item.high === undefined || value < item.high + 1e-9)
-  )
+  return (item.low === undefined || value > item.low - 1e-9) && (item.high === undefined || value < item.high + 1e-9)
 }
 
 const standsAt = (ids: readonly number[], from: number, { signs, sequences }: Marked): boolean =>

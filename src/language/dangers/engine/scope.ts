@@ -37,8 +37,7 @@ export class Scope {
     const denies = marked.words.map(() => false)
     const covered = new Set<number>()
     for (let i = 0; i < denies.length; i += 1) {
-      for (const end of marked.sequences[i]?.get(this.#noDenial) ?? [])
-        for (let k = i; k < end; k += 1) covered.add(k)
+      for (const end of marked.sequences[i]?.get(this.#noDenial) ?? []) for (let k = i; k < end; k += 1) covered.add(k)
     }
     let last: number | undefined
     for (let i = 0; i < denies.length; i += 1) {

@@ -77,8 +77,7 @@ export function wordsOf(text: string): readonly Word[] {
 
 /** A sign that stands free before its number: "-6 last night", not "10-12". */
 const isBelowZero = (text: string, start: number): boolean =>
-  (text[start - 1] === '-' || text[start - 1] === '\u2212') &&
-  (start < 2 || /[\s(]/u.test(text[start - 2] ?? ''))
+  (text[start - 1] === '-' || text[start - 1] === '\u2212') && (start < 2 || /[\s(]/u.test(text[start - 2] ?? ''))
 
 function numberOf(typed: string): number {
   const comma = typed.includes('.') ? typed : typed.replace(',', '.')

@@ -16,9 +16,7 @@ export function featuresOf(marked: Marked, concepts: ReadonlyMap<number, number>
   const { words } = marked
   const features = new Set<number>()
   const denied = deniedWords(marked)
-  const word = words.map(({ w, value }, i) =>
-    mixed(value === undefined ? hashOf(w) : number, denied[i] ? 3 : 1),
-  )
+  const word = words.map(({ w, value }, i) => mixed(value === undefined ? hashOf(w) : number, denied[i] ? 3 : 1))
   const ideas = words.map((_, i) => ideasAt(marked, i, concepts, denied[i] ? 5 : 2))
   for (let i = 0; i < words.length; i += 1) {
     const here = word[i] ?? 0

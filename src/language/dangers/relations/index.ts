@@ -5,12 +5,4 @@ import { wrongCount, wrongMode } from './setting.ts'
 import { overfull, tooFast, tooHigh } from './speed.ts'
 import { boardMixed, tooLow } from './volts.ts'
 
-export const relations: readonly Relation[] = [
-  tooLow,
-  overfull,
-  tooHigh,
-  wrongMode,
-  wrongCount,
-  tooFast,
-  boardMixed,
-]
+export const relations: readonly Relation[] = [tooLow, overfull, tooHigh, wrongMode, wrongCount, tooFast, boardMixed]

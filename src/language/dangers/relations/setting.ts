@@ -13,8 +13,7 @@ export const wrongCount: Relation = told => {
   const last = wrong.at(-1)
   if (last === undefined || pack.length === 0) return undefined
   const corrected = set.some(
-    ({ value, from }) =>
-      pack.some(other => other.value === value) && (from > last.from || told.has('putRight')),
+    ({ value, from }) => pack.some(other => other.value === value) && (from > last.from || told.has('putRight')),
   )
   return corrected || isDeniedAt(told, last) || told.has('countRight')
     ? undefined
@@ -27,8 +26,7 @@ export const wrongMode: Relation = told => {
   const set = all.filter(one => isMode(told, one))
   const pack = all.filter(one => !set.includes(one))
   const wrong = set.filter(
-    one =>
-      pack.length > 0 && pack.every(other => other.chemistry !== one.chemistry) && !isDeniedAt(told, one),
+    one => pack.length > 0 && pack.every(other => other.chemistry !== one.chemistry) && !isDeniedAt(told, one),
   )
   const last = wrong.at(-1)
   const high = told.values.find(({ kind, value }) => kind !== 'count' && Math.abs(value - 4.35) < 0.011)
@@ -38,9 +36,7 @@ export const wrongMode: Relation = told => {
       ? { danger: 'wrongMode', from: high.from, to: high.to }
       : undefined
   }
-  const corrected = set.some(
-    one => pack.some(other => other.chemistry === one.chemistry) && one.from > last.from,
-  )
+  const corrected = set.some(one => pack.some(other => other.chemistry === one.chemistry) && one.from > last.from)
   return corrected || told.has('putRight') ? undefined : { danger: 'wrongMode', from: last.from, to: last.to }
 }
 
@@ -54,9 +50,7 @@ function isSet(told: Told, { from }: Value, cue: string): boolean {
     const believer = before(told, at, 'believes', 7)
     return believer !== undefined && !crossesClause(told, believer, from)
   }
-  return words
-    .slice(at + 1, from)
-    .every(({ w }) => !/^(?:pack|my|for|sticker|label|packet|lipo|akku)$/.test(w))
+  return words.slice(at + 1, from).every(({ w }) => !/^(?:pack|my|for|sticker|label|packet|lipo|akku)$/.test(w))
 }
 
 function isMode(told: Told, { from, to, chemistry }: Value): boolean {
@@ -66,9 +60,7 @@ function isMode(told: Told, { from, to, chemistry }: Value): boolean {
   if (chemistry === 'lead') return false
   const at = before(told, from, 'modeCue', chemistry === 'nickel' ? 1 : 4)
   if (at === undefined || crossesClause(told, at, from) || isLoose(told, at, from)) return false
-  const previous = told.values.filter(
-    ({ kind, to: end }) => kind === 'count' && end <= from && end >= from - 2,
-  )
+  const previous = told.values.filter(({ kind, to: end }) => kind === 'count' && end <= from && end >= from - 2)
   return previous.length === 0
 }
 

@@ -22,10 +22,7 @@ export const tooFast: Relation = told => {
   )
   const rate = told.values.find(
     one =>
-      one.kind === 'rate' &&
-      one.value >= 6 &&
-      one.value <= 200 &&
-      before(told, one.from, 'chargeAt', 4) !== undefined,
+      one.kind === 'rate' && one.value >= 6 && one.value <= 200 && before(told, one.from, 'chargeAt', 4) !== undefined,
   )
   const found = told.has('chargeSide') || rate !== undefined ? (rate ?? set) : undefined
   if (found === undefined || isCorrected(told, found)) return undefined
@@ -35,8 +32,7 @@ export const tooFast: Relation = told => {
 /** Amps told beside the volts of a supply ("12V 5A"). */
 const isSupplied = ({ values }: Told, one: Value): boolean =>
   values.some(
-    ({ kind, to, from }) =>
-      kind === 'volts' && Math.min(Math.abs(one.from - to), Math.abs(from - one.to)) <= 1,
+    ({ kind, to, from }) => kind === 'volts' && Math.min(Math.abs(one.from - to), Math.abs(from - one.to)) <= 1,
   )
 
 const isCorrected = (told: Told, { to }: Value): boolean =>

@@ -5,17 +5,7 @@ import type { Word } from '../engine/words.ts'
 export type Chemistry = 'lipo' | 'lihv' | 'life' | 'liion' | 'nickel' | 'lead'
 
 export interface Value {
-  readonly kind:
-    | 'count'
-    | 'chemistry'
-    | 'volts'
-    | 'amps'
-    | 'mAh'
-    | 'rate'
-    | 'percent'
-    | 'bare'
-    | 'celsius'
-    | 'minutes'
+  readonly kind: 'count' | 'chemistry' | 'volts' | 'amps' | 'mAh' | 'rate' | 'percent' | 'bare' | 'celsius' | 'minutes'
   readonly value: number
   readonly chemistry?: Chemistry
   /** Words from, up to, not including. */
@@ -167,15 +157,9 @@ export function capacityIn(values: readonly Value[]): number | undefined {
   if (told !== undefined) return told.value
   for (const [i, { kind, to }] of values.entries()) {
     const next = values[i + 1]
-    if (
-      kind === 'bare' &&
-      next?.kind === 'chemistry' &&
-      next.from === to &&
-      isCapacity(values[i]?.value ?? 0)
-    )
+    if (kind === 'bare' && next?.kind === 'chemistry' && next.from === to && isCapacity(values[i]?.value ?? 0))
       return values[i]?.value
-    if (kind === 'count' && next?.kind === 'bare' && next.from <= to + 1 && isCapacity(next.value))
-      return next.value
+    if (kind === 'count' && next?.kind === 'bare' && next.from <= to + 1 && isCapacity(next.value)) return next.value
   }
   return undefined
 }
@@ -187,8 +171,7 @@ export function countIn(values: readonly Value[]): number | undefined {
   for (const [i, { kind, to, value }] of values.entries()) {
     const next = values[i + 1]
     if (kind !== 'count' || next === undefined || next.from > to + 1) continue
-    if (next.kind === 'chemistry' || next.kind === 'mAh' || (next.kind === 'bare' && next.value >= 80))
-      return value
+    if (next.kind === 'chemistry' || next.kind === 'mAh' || (next.kind === 'bare' && next.value >= 80)) return value
   }
   return values.find(({ kind }) => kind === 'count')?.value
 }

@@ -43,13 +43,7 @@ function cellVolts(told: Told, value: Value, count: number | undefined): number 
   if (!isVolts && !((read && !Number.isInteger(value.value)) || listed)) return undefined
   if (!isVolts && told.has('ohms')) return undefined
   if (isVolts && !read && !told.has('forgot')) return undefined
-  if (
-    count !== undefined &&
-    count > 1 &&
-    value.value >= 5 &&
-    value.value < 5 * count &&
-    !isRound(value.value)
-  )
+  if (count !== undefined && count > 1 && value.value >= 5 && value.value < 5 * count && !isRound(value.value))
     return value.value / count
   if (
     value.value < 2.8 &&
@@ -57,8 +51,7 @@ function cellVolts(told: Told, value: Value, count: number | undefined): number 
     (isVolts || listed || before(told, value.from, 'readsOut', 5) !== undefined)
   )
     return value.value
-  if (value.value < 5.3 && value.value > 4.4 && count !== undefined && count >= 2 && isVolts)
-    return value.value / count
+  if (value.value < 5.3 && value.value > 4.4 && count !== undefined && count >= 2 && isVolts) return value.value / count
   if (count === undefined && isVolts && told.has('forgot') && value.value < 5.6 && value.value > 4.3)
     return value.value / 2
   return undefined
@@ -104,9 +97,7 @@ function voltsApart(told: Told): Judged | undefined {
   const readings = told.values.filter(one => isReading(told, one))
   const cells = readings.filter(({ value }) => value >= 2.9 && value <= 4.36)
   const packs =
-    count === undefined || count < 2
-      ? []
-      : readings.filter(({ value }) => value >= 3 * count && value <= 4.36 * count)
+    count === undefined || count < 2 ? [] : readings.filter(({ value }) => value >= 3 * count && value <= 4.36 * count)
   return spread(cells, 1) ?? spread(packs, count ?? 1)
 }
 
@@ -114,8 +105,7 @@ function voltsApart(told: Told): Judged | undefined {
 function spread(readings: readonly Value[], count: number): Judged | undefined {
   const [first, ...others] = [...readings].sort((a, b) => a.value - b.value)
   const last = others.at(-1)
-  if (first === undefined || last === undefined || (last.value - first.value) / count < apart - 0.005)
-    return undefined
+  if (first === undefined || last === undefined || (last.value - first.value) / count < apart - 0.005) return undefined
   return { danger: 'boardMixed', from: Math.min(first.from, last.from), to: Math.max(first.to, last.to) }
 }
 
@@ -130,8 +120,7 @@ function isReading(told: Told, one: Value): boolean {
 function percentApart(told: Told): Judged | undefined {
   const shares = told.values.filter(({ kind }) => kind === 'percent')
   const [first, second] = shares
-  if (first === undefined || second === undefined || Math.abs(first.value - second.value) < 12)
-    return undefined
+  if (first === undefined || second === undefined || Math.abs(first.value - second.value) < 12) return undefined
   return told.has('eachOfTwo') ? { danger: 'boardMixed', from: first.from, to: second.to } : undefined
 }
 
@@ -143,8 +132,7 @@ function kindsApart(told: Told): Judged | undefined {
     const other = all.find(one =>
       kind === 'count' ? one.value !== all[0]?.value : one.chemistry !== all[0]?.chemistry,
     )
-    if (other !== undefined && all[0] !== undefined)
-      return { danger: 'boardMixed', from: all[0].from, to: other.to }
+    if (other !== undefined && all[0] !== undefined) return { danger: 'boardMixed', from: all[0].from, to: other.to }
   }
   return undefined
 }

@@ -108,8 +108,5 @@ export const german: readonly DangerRule[] = [
       balancer*|balancerstecker|balancerkabel .4 ab|abgerissen|kaputt|defekt|fehlt|vergessen|weg,
       balancer .4 weglassen, nur uber das hauptkabel`,
   },
-  {
-    danger: 'reversed',
-    tells: 'verpolt, plus und minus vertauscht, vertauscht, falsch herum, falschrum',
-  },
+  { danger: 'reversed', tells: 'verpolt, plus und minus vertauscht, vertauscht, falsch herum, falschrum' },
 ]

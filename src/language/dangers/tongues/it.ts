@@ -101,8 +101,5 @@ export const italian: readonly DangerRule[] = [
     tells: `senza bilanciamento, senza bilanciatore, senza il connettore di bilanciamento,
       connettore di bilanciamento .4 rotto|strappato|staccato, senza bilanciare`,
   },
-  {
-    danger: 'reversed',
-    tells: 'al contrario, polarita invertita, rosso sul nero, piu e meno invertiti',
-  },
+  { danger: 'reversed', tells: 'al contrario, polarita invertita, rosso sul nero, piu e meno invertiti' },
 ]

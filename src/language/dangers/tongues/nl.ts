@@ -16,11 +16,7 @@ export const dutch: readonly DangerRule[] = [
       gescheurd, lekt`,
     passes: true,
   },
-  {
-    danger: 'crashed',
-    tells: 'gecrasht, neergestort, neergestorte, gevallen, in een boom, in de boom',
-    passes: true,
-  },
+  { danger: 'crashed', tells: 'gecrasht, neergestort, neergestorte, gevallen, in een boom, in de boom', passes: true },
   {
     danger: 'wet',
     tells: `in het water, in de sloot|vijver|plas|zee|rivier, nat geworden, is nat, was nat, drijfnat,
