@@ -47,10 +47,3 @@ export function shortened(token: string, length = 40): string {
 export function quoted(text: string): { readonly token?: string } {
   return text === '' ? {} : { token: shortened(text) }
 }
-
-/** In lower case, each word with a space before and behind, so that whole phrases can be searched for. */
-export const spaced = (text: string): string =>
-  ` ${text
-    .toLowerCase()
-    .replace(/[^\p{L}\d']+/gu, ' ')
-    .trim()} `

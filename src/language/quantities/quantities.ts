@@ -5,32 +5,38 @@ import type { Said } from '../../ground/locale.ts'
 import { plainText, quoted } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { decimalText, oddNumberProblem } from '../scan/number.ts'
+import type { DimensionName } from './dimensions.ts'
 import { checked, type Narrower, readQuantity, writeQuantity } from './quantity.ts'
 import { cannotReadAs, gaugeRange, notAGauge, numberOfPacks, wholeNumber } from './quantity.words.ts'
 
 type Reader = (text: string, narrower?: Narrower) => number
 type Writer = (value: number) => string
 
+const of = (dimension: DimensionName): readonly [Reader, Writer] => [
+  (text, narrower) => readQuantity(text, dimension, narrower),
+  value => writeQuantity(value, dimension),
+]
+
 /** A, 0.01 to 60 unless narrowed. */
-export const readCurrent: Reader = (text, narrower) => readQuantity(text, 'current', narrower)
+export const [readCurrent, writeCurrent] = of('current')
 /** V, 0 to 100. */
-export const readVoltage: Reader = (text, narrower) => readQuantity(text, 'voltage', narrower)
+export const [readVoltage, writeVoltage] = of('voltage')
 /** Ah, 0.02 to 60. The unit is required; a pack's bare `720` is read by `readPack` only. */
-export const readCapacity: Reader = (text, narrower) => readQuantity(text, 'capacity', narrower)
+export const [readCapacity, writeCapacity] = of('capacity')
 /** Wh, 0.1 to 5000. */
-export const readEnergy: Reader = (text, narrower) => readQuantity(text, 'energy', narrower)
+export const [readEnergy, writeEnergy] = of('energy')
 /** W, 0.5 to 3000. */
-export const readPower: Reader = (text, narrower) => readQuantity(text, 'power', narrower)
+export const [readPower, writePower] = of('power')
 /** Ω, 0.00001 to 10. */
-export const readResistance: Reader = (text, narrower) => readQuantity(text, 'resistance', narrower)
+export const [readResistance, writeResistance] = of('resistance')
 /** °C, −50 to 150; °F is converted. */
-export const readTemperature: Reader = (text, narrower) => readQuantity(text, 'temperature', narrower)
+export const [readTemperature, writeTemperature] = of('temperature')
 /** 0 to 1, from 0 to 100 %. */
-export const readPercent: Reader = (text, narrower) => readQuantity(text, 'share', narrower)
+export const [readPercent, writePercent] = of('share')
 /** m, 0.001 to 100. */
-export const readLength: Reader = (text, narrower) => readQuantity(text, 'length', narrower)
+export const [readLength, writeLength] = of('length')
 /** kg, 0.0001 to 50. */
-export const readMass: Reader = (text, narrower) => readQuantity(text, 'mass', narrower)
+export const [readMass, writeMass] = of('mass')
 
 /** C, 0.01 to 20: `2C`, `0.5 C`, or a fraction of the capacity as `C/10`. */
 export const readRate: Reader = (text, narrower) => {
@@ -42,17 +48,7 @@ export const readRate: Reader = (text, narrower) => {
   )
 }
 
-export const writeCurrent: Writer = value => writeQuantity(value, 'current')
-export const writeVoltage: Writer = value => writeQuantity(value, 'voltage')
-export const writeCapacity: Writer = value => writeQuantity(value, 'capacity')
-export const writeEnergy: Writer = value => writeQuantity(value, 'energy')
-export const writePower: Writer = value => writeQuantity(value, 'power')
-export const writeResistance: Writer = value => writeQuantity(value, 'resistance')
-export const writeTemperature: Writer = value => writeQuantity(value, 'temperature')
-export const writePercent: Writer = value => writeQuantity(value, 'share')
 export const writeRate: Writer = value => writeQuantity(value, 'rate')
-export const writeLength: Writer = value => writeQuantity(value, 'length')
-export const writeMass: Writer = value => writeQuantity(value, 'mass')
 
 export interface WholeNumberRange {
   /** What is counted, as in "a number of packs". */
