@@ -42,8 +42,9 @@ export function dangersIn(text: string): DangersIn {
   const found = [...byRules(evidence), ...byRelations(values)]
   const isTalk = values.has('adminTalk')
   const isSound = healthyVolts(values)
-  const stands = ({ danger, isForeign }: Span) =>
+  const stands = ({ danger, isForeign, isByRule }: Span) =>
     isForeign ||
+    !isByRule ||
     emergencies.includes(danger) ||
     (opinion.any > likely.unlikely && !isTalk && !(danger === 'tooLow' && isSound))
   const told = once(found.filter(stands))
@@ -63,6 +64,7 @@ interface Span {
   readonly to: number
   /** Told in another tongue than English, of which the second opinion knows little. */
   readonly isForeign?: boolean
+  readonly isByRule?: boolean
 }
 
 function byRules(evidence: readonly Evidence[]): Span[] {
@@ -73,6 +75,7 @@ function byRules(evidence: readonly Evidence[]): Span[] {
       from: tells[0]?.from ?? 0,
       to: tells[0]?.to ?? 0,
       isForeign: foreignRules.includes(rule),
+      isByRule: true,
     }))
 }
 

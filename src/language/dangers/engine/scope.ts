@@ -6,6 +6,8 @@ import type { Found, Marked } from './matcher.ts'
 const reach = 9
 /** Sentences are looked through so far, in words. */
 const sentenceReach = 40
+const besides = new Set(['to', 'beside', 'by', 'with', 'near', 'behind', 'from', 'under'])
+const verbs = new Set(['is', 'are', 'was', 'were'])
 const conjunctions = new Set(['and', 'so', 'but', 'or', 'then', 'ok'])
 const askers = new Set(['cant', 'couldnt', 'shouldnt', 'wont', 'dont', 'isnt'])
 
@@ -99,16 +101,20 @@ export class Scope {
     return clause && this.#is(marked, i, this.#once) && marked.words[i - 1]?.w !== 'since'
   }
 
-  /** Whether a person is what it is said of: the last one or thing named before it. */
+  /**
+   * Whether a person, or a thing that is no pack, is what it is said of: the last one named before it. Where its
+   * clause names another thing with a verb of its own ("the esc is on the carpet"), that is it.
+   */
   isOfPerson({ from }: Found<unknown>, marked: Marked): boolean {
+    let isOther = false
     for (let i = from - 1; i >= 0 && from - i <= 12; i -= 1) {
-      if (
-        this.#is(marked, i, this.#person) &&
-        !/^(?:to|beside|by|with|near|behind|from|under)$/.test(marked.words[i - 1]?.w ?? '')
-      )
-        return true
+      const before = marked.words[i - 1]?.w ?? ''
+      if (this.#is(marked, i, this.#person) && !besides.has(before)) return true
       if (this.#is(marked, i, this.#thing)) return false
-      if ((marked.words[i]?.cut ?? 2) === 2) return false
+      const cut = marked.words[i]?.cut ?? 2
+      if (verbs.has(marked.words[i]?.w ?? '') && cut === 0 && !/^(?:that|which|only|all)$/.test(before)) isOther = true
+      if (cut > 0 && isOther) return true
+      if (cut === 2) return false
     }
     return false
   }

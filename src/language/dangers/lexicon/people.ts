@@ -28,11 +28,12 @@ export const people = {
     spaniels, beagle, goat, hen, ducks, mice, rats`,
   someone: '@grownUp, @child, @pet',
   /** Who sits on sofas. */
-  person: '@me, @grownUp, =you, @child',
+  person: '@me, @grownUp, =you, @child, @pet, laptop, phone',
   /** What is put on sofas. */
   sitsThere: `it, =its, this, they, theyre, them, pack, packs, battery, batteries, akku, lipo, lihv, charger,
     chargers, board, hub, brick, everything, lot, all, put, lay, lies, lie, charging, place,
-    found its place, the 1300, load, charge`,
+    found its place, the 1300, load, charge, cells, cell, one, ones, =s, mah, supply, psu, whole lot,
+    stuff, thing, gear, setup, kit, both, two, three, leads, charging station, spot`,
   /** Looks after it. */
   minds: `watch, mind, guard, guarding, supervise, survey, look after, looks after, looking after,
     looked after, keep an eye, keeps an eye, keeping an eye, keep eye, keeps eye, keep watch,

@@ -5,19 +5,33 @@ import type { Value } from './values.ts'
 
 /** A charger set to another count than the pack has, unless it was set right again. */
 export const wrongCount: Relation = told => {
-  const counts = told.values.filter(({ kind }) => kind === 'count')
-  if (counts.length < 2 || !told.has('chargerSays')) return undefined
-  const set = counts.filter(count => isSet(told, count, 'countCue'))
+  const counts = countsIn(told)
+  if (counts.length < 2) return undefined
+  const set = counts.filter(count => isSet(told, count))
   const pack = counts.filter(count => !set.includes(count))
-  const wrong = set.filter(({ value }) => pack.every(other => other.value !== value))
+  const wrong = set.filter(one => pack.every(other => other.value !== one.value) && !isDeniedAt(told, one))
   const last = wrong.at(-1)
-  if (last === undefined || pack.length === 0) return undefined
-  const corrected = set.some(
-    ({ value, from }) => pack.some(other => other.value === value) && (from > last.from || told.has('putRight')),
+  if (last === undefined || pack.length === 0 || told.has('countRight') || told.has('putRight')) return undefined
+  const isRight = ({ value, from }: Value) => from > last.from && pack.some(other => other.value === value)
+  return set.some(isRight) ? undefined : { danger: 'wrongCount', from: last.from, to: last.to }
+}
+
+/** A number without a point, and without a unit behind it. */
+function isWhole({ marked: { words } }: Told, at: number): boolean {
+  const next = words[at + 1]
+  return (
+    /^\d+$/.test(words[at]?.w ?? '') &&
+    (next === undefined || next.cut > 0 || /^(?:on|by|in|for|and|so|but|cells?)$/.test(next.w))
   )
-  return corrected || isDeniedAt(told, last) || told.has('countRight')
-    ? undefined
-    : { danger: 'wrongCount', from: last.from, to: last.to }
+}
+
+/** Counts told of a pack or a menu, not how far a charger goes; a bare number counts where cells are counted. */
+function countsIn(told: Told): readonly Value[] {
+  const isCount = ({ kind, value, from }: Value): boolean =>
+    kind === 'bare' && isWhole(told, from) && value > 0 && value < 13 && told.is(from - 1, 'counting')
+  return told.values.filter(
+    one => (one.kind === 'count' && before(told, one.from, 'capable', 3) === undefined) || isCount(one),
+  )
 }
 
 /** A program for another chemistry than the pack has. */
@@ -25,9 +39,10 @@ export const wrongMode: Relation = told => {
   const all = told.values.filter(({ kind }) => kind === 'chemistry')
   const set = all.filter(one => isMode(told, one))
   const pack = all.filter(one => !set.includes(one))
-  const wrong = set.filter(
-    one => pack.length > 0 && pack.every(other => other.chemistry !== one.chemistry) && !isDeniedAt(told, one),
-  )
+  const isPlain = pack.length === 0 && told.has('plainPack')
+  const differs = ({ chemistry }: Value) =>
+    isPlain ? chemistry !== 'lipo' : pack.length > 0 && pack.every(other => other.chemistry !== chemistry)
+  const wrong = set.filter(one => differs(one) && !isDeniedAt(told, one))
   const last = wrong.at(-1)
   const high = told.values.find(({ kind, value }) => kind !== 'count' && Math.abs(value - 4.35) < 0.011)
   if (last === undefined) {
@@ -41,16 +56,16 @@ export const wrongMode: Relation = told => {
 }
 
 /** Whether a count is what the charger shows or is told, not what the pack is. */
-function isSet(told: Told, { from }: Value, cue: string): boolean {
+function isSet(told: Told, { from }: Value): boolean {
   const words = told.marked.words
-  const at = before(told, from, cue, 4)
+  const at = before(told, from, 'countCue', 4)
   if (at === undefined) return false
-  const isVerbOnly = /^(?:is|its)$/.test(words[at]?.w ?? '')
-  if (isVerbOnly) {
+  if (/^(?:is|its)$/.test(words[at]?.w ?? '')) {
+    if (/^(?:pack|mine|battery|lipo|actually|really)$/.test(words[at - 1]?.w ?? '')) return false
     const believer = before(told, at, 'believes', 7)
     return believer !== undefined && !crossesClause(told, believer, from)
   }
-  return words.slice(at + 1, from).every(({ w }) => !/^(?:pack|my|for|sticker|label|packet|lipo|akku)$/.test(w))
+  return words.slice(at + 1, from).every(({ w }) => !/^(?:pack|my|sticker|label|packet|lipo|akku)$/.test(w))
 }
 
 function isMode(told: Told, { from, to, chemistry }: Value): boolean {

@@ -1,7 +1,7 @@
 // Currents that no pack of the told capacity bears, and more put in than it holds.
 
 import { before, type Relation, type Told } from './relation.ts'
-import { capacityIn, type Value } from './values.ts'
+import { capacityIn, countIn, type Value } from './values.ts'
 
 /** A charge faster than this, in C, is told as too fast; below it the envelope judges. */
 const fastest_C = 6
@@ -24,8 +24,8 @@ export const tooFast: Relation = told => {
     one =>
       one.kind === 'rate' && one.value >= 6 && one.value <= 200 && before(told, one.from, 'chargeAt', 4) !== undefined,
   )
-  const found = told.has('chargeSide') || rate !== undefined ? (rate ?? set) : undefined
-  if (found === undefined || isCorrected(told, found)) return undefined
+  const found = rate ?? (told.has('board') || told.has('manyPacks') ? undefined : set)
+  if (found === undefined || told.has('drawing') || isCorrected(told, found)) return undefined
   return { danger: 'tooFast', from: found.from, to: found.to }
 }
 
@@ -63,9 +63,18 @@ export const overfull: Relation = told => {
 
 /** More volts per cell than plain cells take. */
 export const tooHigh: Relation = told => {
-  if (told.values.some(({ chemistry }) => chemistry === 'lihv')) return undefined
-  const high = told.values.find(one => isTooHigh(told, one))
+  if (told.has('meters') || told.values.some(({ chemistry }) => chemistry === 'lihv')) return undefined
+  const count = countIn(told.values)
+  const high = told.values.find(one => isTooHigh(told, one) || isPackTooHigh(told, one, count))
   return high === undefined ? undefined : { danger: 'overfull', from: high.from, to: high.to }
+}
+
+/** Volts of a whole pack that are more than its cells may have. */
+function isPackTooHigh(told: Told, { kind, value, from }: Value, count: number | undefined): boolean {
+  if (count === undefined || count < 2 || (kind !== 'volts' && kind !== 'bare') || Number.isInteger(value)) return false
+  if (told.values.some(({ chemistry }) => chemistry === 'lead') || before(told, from, 'otherVolts', 8) !== undefined)
+    return false
+  return value / count > 4.225 && value / count < 4.6 && before(told, from, 'reads', 4) !== undefined
 }
 
 function isTooHigh(told: Told, { kind, value, from, to }: Value): boolean {

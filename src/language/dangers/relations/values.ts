@@ -62,6 +62,7 @@ const chemistries: Readonly<Record<string, Chemistry>> = {
   liion: 'liion',
   lion: 'liion',
   liio: 'liion',
+  ion: 'liion',
   nimh: 'nickel',
   nimhs: 'nickel',
   nicad: 'nickel',

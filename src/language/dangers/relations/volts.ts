@@ -34,7 +34,7 @@ function cellVolts(told: Told, value: Value, count: number | undefined): number 
   const read = before(told, value.from, 'reads', 5) !== undefined
   const together = told.is(value.to, 'together')
   const isVolts = value.kind === 'volts'
-  const other = before(told, value.from, 'notReading', 4)
+  const other = before(told, value.from, 'otherVolts', 4)
   if (other !== undefined && !crossesClause(told, other, value.from)) return undefined
   if (told.is(value.to, 'notReading')) return undefined
   if (perCell && value.value < 5) return value.value
@@ -80,7 +80,7 @@ function inList({ values }: Told, value: Value): boolean {
       next !== undefined &&
       next.kind === 'bare' &&
       !Number.isInteger(next.value) &&
-      next.value > 0.5 &&
+      next.value > 1.5 &&
       next.value < 4.4 &&
       Math.abs(next.from - value.from) <= 2,
   )
@@ -98,7 +98,9 @@ function voltsApart(told: Told): Judged | undefined {
   const cells = readings.filter(({ value }) => value >= 2.9 && value <= 4.36)
   const packs =
     count === undefined || count < 2 ? [] : readings.filter(({ value }) => value >= 3 * count && value <= 4.36 * count)
-  return spread(cells, 1) ?? spread(packs, count ?? 1)
+  // Of packs without a count, volts that look like two and more cells: 0.3 V between them is too far for any.
+  const uncounted = count === undefined ? readings.filter(({ kind, value }) => kind === 'volts' && value > 6) : []
+  return spread(cells, 1) ?? spread(packs, count ?? 1) ?? spread(uncounted, 3)
 }
 
 /** The lowest and the highest of some readings where they lie too far apart. */
@@ -112,7 +114,7 @@ function spread(readings: readonly Value[], count: number): Judged | undefined {
 /** A reading of volts, not a target ("end 4.35"), nor amps or lengths. */
 function isReading(told: Told, one: Value): boolean {
   if (one.kind !== 'volts' && one.kind !== 'bare') return false
-  if (one.kind === 'bare' && Number.isInteger(one.value) && one.value > 4) return false
+  if (one.kind === 'bare' && /^\d+$/.test(told.marked.words[one.from]?.w ?? '')) return false
   const previous = told.marked.words[one.from - 1]?.w ?? ''
   return !/^(?:to|end|until|till|til|stop|full|with|set|cutoff)$/.test(previous)
 }
@@ -124,6 +126,10 @@ function percentApart(told: Told): Judged | undefined {
   return told.has('eachOfTwo') ? { danger: 'boardMixed', from: first.from, to: second.to } : undefined
 }
 
+/** One or the other, not both together. */
+const isChoice = ({ marked }: Told, from: number, to: number): boolean =>
+  marked.words.slice(from, to).some(({ w }) => w === 'or' || w === 'versus' || w === 'vs')
+
 /** Different counts or chemistries that go on the board together. */
 function kindsApart(told: Told): Judged | undefined {
   if (!told.has('shareWords')) return undefined
@@ -132,7 +138,8 @@ function kindsApart(told: Told): Judged | undefined {
     const other = all.find(one =>
       kind === 'count' ? one.value !== all[0]?.value : one.chemistry !== all[0]?.chemistry,
     )
-    if (other !== undefined && all[0] !== undefined) return { danger: 'boardMixed', from: all[0].from, to: other.to }
+    if (other !== undefined && all[0] !== undefined && !isChoice(told, all[0].from, other.to))
+      return { danger: 'boardMixed', from: all[0].from, to: other.to }
   }
   return undefined
 }

@@ -187,7 +187,7 @@ export const unsound: readonly DangerRule[] = [
       keeps going .3 past, more .2 in .2 than, more .3 than .2 label, already in .3 still, overcharge it,
       @pack .4 above 4.2, 4.25 per cell, 4.25 a cell, charged past, charged too far, went past full,
       beyond full, more than 100%, above 100%, # more than .2 label, #4.22-4.34 on .3 cell|cells,
-      cell .2 says #4.22-4.34`,
+      cell .2 says #4.22-4.34, #106-250 %|percent .3 label|capacity, finished at 4.3`,
     hints: 'overcharg*',
     excuses: 'why not 4.25, why .6 4.25, and not for example',
     passes: true,
