@@ -19,7 +19,10 @@ const { vocabulary } = createRegistry(commands)
 const name = vocabulary[0]?.name ?? ''
 
 const read = (text: string) =>
-  attempt(() => readTyped(text, vocabulary) ?? readPlainly(text.slice(0, longestText), vocabulary, undefined, []))
+  attempt(
+    () =>
+      readTyped(text, vocabulary) ?? readPlainly(text.slice(0, longestText), vocabulary, undefined, [], () => false),
+  )
 const everyReader = [
   read,
   (text: string) => read(`${name} ${text}`),

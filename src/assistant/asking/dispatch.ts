@@ -100,18 +100,22 @@ async function answerIn(around: Around, asked: string | Question): Promise<Reply
 
 async function answerPlain(around: Around, text: string): Promise<Reply> {
   const { registry, context, typed, conversation } = around
-  const { meant, dangers, suspected, used } = await hear(text, registry, context, conversation.frame)
+  const { meant, dangers, suspected, about, used } = await hear(text, registry, context, conversation.frame)
   const { understanding } = meant
   const heard = { used, dangers, understanding, doubts: suspected ? (['suspected'] as const) : [] }
+  const inHandbook = { ...heard, assumed: [], question: { command: 'handbook', options: { about: about ?? text } } }
   switch (meant.kind) {
     case 'question':
       return answerKnown(around, { ...heard, ...meant, doubts: [...heard.doubts, ...meant.doubts] })
     case 'handbook':
-      return answerKnown(around, { ...heard, assumed: [], question: { command: 'handbook', options: { about: text } } })
+      if (dangers.length > 0) return refusedForDanger(dangers, typed, understanding, context)
+      return answerKnown(around, inHandbook)
     case 'smalltalk':
       return answerKnown(around, { ...heard, assumed: [], question: { command: 'hello', options: {} } })
     case 'asks back': {
       if (dangers.length > 0) return refusedForDanger(dangers, typed, understanding, context)
+      // What somebody wants to know in words is not asked for in figures.
+      if (meant.told === undefined && about !== undefined) return answerKnown(around, inHandbook)
       const command = registry.get(meant.question.command)
       const choices = choicesFor(meant, command)
       const { question, missing, told: pack } = meant
@@ -122,6 +126,7 @@ async function answerPlain(around: Around, text: string): Promise<Reply> {
     case 'unclear':
     case 'notours': {
       if (dangers.length > 0) return refusedForDanger(dangers, typed, understanding, context)
+      if (about !== undefined) return answerKnown(around, inHandbook)
       const problem = unclear(meant, registry)
       return { ...problemReply('', typed, problem, context.locale), understood: understanding }
     }
@@ -160,6 +165,6 @@ async function answerKnown(around: Around, known: Known): Promise<Reply> {
   } catch (error) {
     if (!(error instanceof Problem)) return told(onFault, error, command, readAs, locale)
     if (dangers.length > 0) return refusedForDanger(dangers, readAs, understanding, context)
-    return problemReply(command, readAs, error, locale)
+    return { ...problemReply(command, readAs, error, locale), understood: understanding }
   }
 }

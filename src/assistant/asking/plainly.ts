@@ -1,6 +1,7 @@
 // A plain sentence: its dangers, the saved names in it, and what is meant by the rest.
 
 import type { Danger } from '../../charging/situation/dangers.ts'
+import { askedOf } from '../../handbook/asked.ts'
 import type { Frame } from '../../language/conversation/frame.ts'
 import { readPlainly } from '../../language/conversation/read-plainly.ts'
 import { dangersIn } from '../../language/dangers/index.ts'
@@ -15,6 +16,8 @@ export interface Heard {
   readonly dangers: readonly Danger[]
   /** Something sounds dangerous that cannot be named: never a plain go. */
   readonly suspected: boolean
+  /** What the handbook is asked; absent where it has nothing on that. */
+  readonly about: string | undefined
   /** The saved things that were named. */
   readonly used: readonly KitEntry[]
 }
@@ -29,10 +32,20 @@ export async function hear(
   const { text: named, used } = await namesReplaced(text, registry, context.memory.kit, context)
   // Spans of dangers hold for the sentence as typed; where names were replaced, words are accounted for by their form.
   const accounted = named === text ? told : dangersIn(named).told
+  const about = aboutIn(text, frame)
   return {
-    meant: readPlainly(named, registry.vocabulary, frame, accounted),
+    about,
+    meant: readPlainly(named, registry.vocabulary, frame, accounted, () => about !== undefined),
     dangers: [...new Set(told.map(({ danger }) => danger))],
     suspected,
     used,
   }
+}
+
+/** The words themselves, else as they go on from what the handbook was asked before: "is it dangerous". */
+function aboutIn(text: string, frame: Frame | undefined): string | undefined {
+  const before = frame?.question.command === 'handbook' ? frame.question.options.about : undefined
+  return [text, ...(before === undefined ? [] : [`${before} ${text}`])].find(
+    words => askedOf(words).entry !== undefined,
+  )
 }

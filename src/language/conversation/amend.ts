@@ -5,7 +5,7 @@ import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { Ranked } from '../model/index.ts'
 import { type Choice, takes } from '../reading/choose.ts'
-import { type Fitted, fitTo, type Kept } from '../reading/fit.ts'
+import { type Fitted, fitTo, isOfLabel, type Kept } from '../reading/fit.ts'
 import { type PackTold, toldBy } from '../reading/told-pack.ts'
 import { readPairs } from '../sentence/option-pairs.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
@@ -47,7 +47,7 @@ export function amended(
 /** The details of the frame hold on, but for those that the sentence gives anew. */
 function changed(command: CommandWords, values: readonly Candidate[], { question }: Frame, score: number): Choice {
   const { pack, ...rest } = question.options
-  const told = values.some(value => toldBy(value) !== undefined)
+  const told = values.some(value => toldBy(value) !== undefined || isOfLabel(value))
   const isNewPack = values.some(namesPack)
   const before = told && pack !== undefined ? toldBefore(pack, isNewPack) : undefined
   // What was measured of a pack does not hold for another one.

@@ -4,7 +4,7 @@ import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { intentsOf, knownShare } from '../model/index.ts'
 import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/assumed.words.ts'
-import { type Choice, choices } from '../reading/choose.ts'
+import { aside, type Choice, choices, tellsOfPacks } from '../reading/choose.ts'
 import type { Fitted } from '../reading/fit.ts'
 import type { Meant, Understanding } from '../reading/meant.ts'
 import { spansOf, wordsLeft } from '../reading/words-left.ts'
@@ -23,16 +23,20 @@ interface Span {
   readonly end: number
 }
 
-/** `frame` is the last question of this asker in this place; `accounted` are spans that names and dangers account for. */
+/**
+ * `frame` is the last question of this asker in this place; `accounted` are spans that names and dangers account for;
+ * `isInHandbook` says whether the handbook answers the text.
+ */
 export function readPlainly(
   text: string,
   vocabulary: Vocabulary,
   frame: Frame | undefined,
   accounted: readonly Span[],
+  isInHandbook: () => boolean,
 ): Meant {
   const values = bestCover(candidatesOf(text))
   const ranked = intentsOf(text, values)
-  const own = choices(ranked, values, vocabulary, command => keptFrom(frame, command, values))
+  const own = choices(ranked, values, vocabulary, command => keptFrom(frame, command, values), isInHandbook)
   const follows = frame && amended(text, values, ranked, frame, vocabulary)
   const found = follows ? [...own, follows].toSorted((a, b) => b.score - a.score) : own
   const [best] = found
@@ -42,7 +46,7 @@ export function readPlainly(
   if (
     !best ||
     best.score < leastScore ||
-    (best.fitted === undefined && !others.has(best.intent)) ||
+    (best.fitted === undefined && !aside.has(best.intent)) ||
     isStrange(text, values)
   )
     return { kind: isOurs(text, values) ? 'unclear' : 'notours', near, understanding }
@@ -51,7 +55,7 @@ export function readPlainly(
     return { kind: 'handbook', near, understanding }
   const { fitted } = best
   if (!fitted) {
-    const other = others.get(best.intent)
+    const other = aside.get(best.intent)
     return { kind: other === 'notours' && tellsOfPacks(values) ? 'unclear' : (other ?? 'unclear'), near, understanding }
   }
   const question = { command: fitted.command, options: fitted.options }
@@ -77,18 +81,7 @@ export function readPlainly(
 const chargesPack = ({ options }: Fitted): boolean =>
   options.pack !== undefined || options.packs !== undefined || options.chemistry !== undefined
 
-/** Intents that no command answers. */
-const others = new Map([
-  ['handbook', 'handbook'],
-  ['trouble', 'handbook'],
-  ['smalltalk', 'smalltalk'],
-  ['notours', 'notours'],
-] as const) as ReadonlyMap<string, 'handbook' | 'smalltalk' | 'notours'>
-
 const isStrange = (text: string, values: readonly Candidate[]): boolean => values.length === 0 && knownShare(text) === 0
-
-const tellsOfPacks = (values: readonly Candidate[]): boolean =>
-  values.some(({ kind }) => kind !== 'number' && kind !== 'count')
 
 const isOurs = (text: string, values: readonly Candidate[]): boolean =>
   tellsOfPacks(values) || knownShare(text) >= leastKnown

@@ -15,15 +15,24 @@ export interface Choice {
   readonly kept: readonly string[]
 }
 
+/** Intents that are no question about details. */
+export const aside = new Map([
+  ['handbook', 'handbook'],
+  ['trouble', 'handbook'],
+  ['smalltalk', 'smalltalk'],
+  ['notours', 'notours'],
+] as const) as ReadonlyMap<string, 'handbook' | 'smalltalk' | 'notours'>
+
 /** So many intents are tried: one that is less likely is not what somebody means. */
 const tried = 5
 
-/** Best first. `keptFor` gives what an earlier question lends to a command. */
+/** Best first. `keptFor` gives what an earlier question lends to a command; `isInHandbook` whether the handbook answers. */
 export function choices(
   ranked: readonly Ranked[],
   values: readonly Candidate[],
   vocabulary: Vocabulary,
   keptFor: (command: CommandWords) => Kept,
+  isInHandbook: () => boolean,
 ): readonly Choice[] {
   // An amendment of nothing is none: what else the sentence may be shares its likelihood.
   const own = ranked.filter(({ intent }) => intent !== 'amend')
@@ -32,8 +41,8 @@ export function choices(
     .slice(0, tried)
     .map(({ intent, share: told }): Choice => {
       const share = told / whole
-      const command = vocabulary.find(({ name }) => name === intent)
-      if (!command) return { intent, fitted: undefined, score: share, kept: [] }
+      const command = aside.has(intent) ? undefined : vocabulary.find(({ name }) => name === intent)
+      if (!command) return { intent, fitted: undefined, score: share * heeds(intent, values, isInHandbook), kept: [] }
       const kept = keptFor(command)
       const fitted = fitTo(command, values, kept)
       return {
@@ -45,6 +54,15 @@ export function choices(
     })
     .toSorted((a, b) => b.score - a.score)
 }
+
+/** How well what is no command answers: the handbook by what it holds, small talk where no pack is told. */
+function heeds(intent: Intent, values: readonly Candidate[], isInHandbook: () => boolean): number {
+  if (aside.get(intent) === 'handbook') return isInHandbook() ? 1 : 0.35
+  return tellsOfPacks(values) ? 0.2 : 1
+}
+
+export const tellsOfPacks = (values: readonly Candidate[]): boolean =>
+  values.some(({ kind }) => kind !== 'number' && kind !== 'count')
 
 /** A value that a command has no use for speaks against it, and so does a detail that it lacks. */
 export function takes({ left, missing }: Fitted, values: readonly Candidate[]): number {

@@ -4,11 +4,11 @@ import type { Doubt } from '../../charging/situation/doubts.ts'
 import type { Said } from '../../ground/locale.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { readRate } from '../quantities/quantities.ts'
-import type { CommandWords } from '../sentence/vocabulary.ts'
+import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
 import { readAsAmps } from './assumed.words.ts'
 import { listed } from './listed.ts'
 import { goalsFirst, slotFor } from './slots.ts'
-import { contradict, type PackTold, together, toldBy, wholePack } from './told-pack.ts'
+import { contradict, type PackTold, together, toldBy, type WholePack, wholePack } from './told-pack.ts'
 
 export type Missing = 'capacity' | { readonly option: string }
 
@@ -47,9 +47,9 @@ export function fitTo(command: CommandWords, values: readonly Candidate[], kept:
   }
   const assumed: Said[] = [...amps(left, command, options)]
   const doubts: Doubt[] = []
-  const cellType = takes('cells')?.name ?? takes('chemistry')?.name
+  const cellType = takes('cells') ?? takes('chemistry')
   // Volts alone say nothing of cells whose type is open: the commonest are taken, and that is said.
-  const isOpen = cellType !== undefined && kept.pack === undefined && kept[cellType] === undefined
+  const isOpen = cellType !== undefined && kept.pack === undefined && kept[cellType.name] === undefined
   const label = list ? undefined : values.find(isOfLabel)
   const labelled = label ? { labelRate_C: readRate(label.text) } : undefined
   const told = packs.charged || before ? { ...before, ...packs.charged, ...labelled } : isOpen ? {} : undefined
@@ -71,7 +71,7 @@ export function fitTo(command: CommandWords, values: readonly Candidate[], kept:
 const labelCues: ReadonlySet<string> = new Set(['says', 'say', 'allows', 'reads', 'printed', 'label', 'states'])
 
 /** "Label says 3C", "3C charge": what the label allows, not what is to be set. */
-const isOfLabel = ({ kind, cue = '', next }: Candidate): boolean =>
+export const isOfLabel = ({ kind, cue = '', next }: Candidate): boolean =>
   kind === 'rate' && (labelCues.has(cue) || (next === 'charge' && cue !== 'at'))
 
 /** "Storage for 3S": the word that asks for the command is no detail of it. */
@@ -79,12 +79,13 @@ const isNamedByCommand = ({ kind, text }: Candidate, { name, options }: CommandW
   kind === 'state' && text === name && !options.some(option => option.name === 'to')
 
 function fillPack(
-  { text, cells }: { readonly text: string | undefined; readonly cells: string },
+  { text, cells, chemistry }: WholePack,
   pack: string | undefined,
-  cellType: string | undefined,
+  cellType: OptionWords | undefined,
 ): Record<string, string> {
   if (text !== undefined && pack !== undefined) return { [pack]: text }
-  return cellType === undefined ? {} : { [cellType]: cells }
+  if (cellType === undefined) return {}
+  return { [cellType.name]: cellType.kind === 'chemistry' ? chemistry : cells }
 }
 
 function missingOf(

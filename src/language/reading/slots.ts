@@ -55,7 +55,7 @@ function stateSlot(
   ofKind: (kind: string) => OptionWords | undefined,
 ): OptionWords | undefined {
   const isNamedGoal = text === 'storage' || text === 'full'
-  const stands = cue === 'from' || cue === 'is' || cue === 'at'
+  const stands = cue === 'from' || cue === 'at'
   const isGoal = text !== 'empty' && (goalCues.has(cue) || (isNamedGoal && !stands))
   const start = () => named('from') ?? ofKind('from') ?? named('at')
   return isGoal ? (named('to') ?? start()) : start()

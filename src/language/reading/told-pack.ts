@@ -36,6 +36,7 @@ export interface WholePack {
   readonly text: string | undefined
   /** The cells alone, for what only volts decide: "3S LiPo", or the chemistry. */
   readonly cells: string
+  readonly chemistry: string
   readonly assumed: readonly Said[]
   readonly doubts: readonly Doubt[]
 }
@@ -59,6 +60,7 @@ export function wholePack(told: PackTold): WholePack {
   return {
     text: told.capacity_Ah === undefined ? undefined : parts.filter(part => part !== undefined).join(' '),
     cells: told.series === undefined ? chemistry.name : `${told.series}S ${chemistry.name}`,
+    chemistry: chemistry.name,
     assumed: [
       ...(named ? [] : [chemistryAssumed(chemistry.name)]),
       ...(doubts.includes('cellsUnknown') ? [cellsAssumed] : []),
