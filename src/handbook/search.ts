@@ -71,7 +71,7 @@ export function finderOf(entries: readonly HandbookEntry[]): Finder {
   }
 }
 
-const plain = (phrase: string): string => wordsOf(phrase).join(' ')
+const plain = (phrase: string): string => wordsOf(phrase).map(stem).join(' ')
 
 const termsOf = (word: string): string[] => [stem(word), ...familiesOfStem(stem(word))]
 
