@@ -5,6 +5,7 @@ import { figure } from '../../src/assistant/quantified.ts'
 import { labelEnergy_Wh } from '../../src/charging/upkeep/transport.ts'
 import {
   capacityKind,
+  cellsKind,
   countKind,
   currentKind,
   energyKind,
@@ -17,6 +18,7 @@ import { sumMissing } from './problems.words.ts'
 const takes = {
   pack: optional(packKind),
   count: optional(countKind),
+  cells: optional(cellsKind),
   capacity: optional(capacityKind),
   voltage: optional(voltageKind),
   current: optional(currentKind),
@@ -26,29 +28,32 @@ const takes = {
 
 /** What follows from what was given; the kind says by which sum. */
 export interface Sum {
-  readonly kind: 'pack' | 'energy' | 'capacity' | 'power' | 'current'
+  readonly kind: 'pack' | 'rate' | 'energy' | 'capacity' | 'power' | 'current'
   readonly voltage_V: number
   readonly capacity_Ah?: number
   readonly energy_Wh?: number
   readonly current_A?: number
   readonly power_W?: number
+  readonly rate_C?: number
 }
 
 /** By the pack where there is one, else by two quantities that give a third. Throws a Problem where they give none. */
-function sumOf({
-  pack,
-  count = 1,
-  voltage: voltage_V = 0,
-  capacity,
-  current,
-  power,
-  energy,
-}: Asked<typeof takes>): Sum {
-  if (pack) return { kind: 'pack', voltage_V, energy_Wh: labelEnergy_Wh(pack) * count }
-  if (voltage_V === 0) throw sumMissing()
+function sumOf({ pack, count = 1, cells, voltage = 0, capacity, current, power, energy }: Asked<typeof takes>): Sum {
+  if (pack && current !== undefined) {
+    const full_V = pack.chemistry.full_V.value * pack.series
+    const rate_C = current / pack.capacity_Ah
+    return { kind: 'rate', voltage_V: full_V, current_A: current, power_W: current * full_V, rate_C }
+  }
+  if (pack) return { kind: 'pack', voltage_V: voltage, energy_Wh: labelEnergy_Wh(pack) * count }
+  const { series = 0, chemistry } = cells ?? {}
+  const label_V = voltage || series * (chemistry?.nominal_V.value ?? 0)
+  if (label_V === 0) throw sumMissing()
   if (capacity !== undefined)
-    return { kind: 'energy', voltage_V, capacity_Ah: capacity, energy_Wh: capacity * voltage_V }
-  if (energy !== undefined) return { kind: 'capacity', voltage_V, capacity_Ah: energy / voltage_V, energy_Wh: energy }
+    return { kind: 'energy', voltage_V: label_V, capacity_Ah: capacity, energy_Wh: capacity * label_V }
+  if (energy !== undefined)
+    return { kind: 'capacity', voltage_V: label_V, capacity_Ah: energy / label_V, energy_Wh: energy }
+  // A charge takes most from its charger where the pack is nearly full.
+  const voltage_V = voltage || series * (chemistry?.full_V.value ?? 0)
   if (current !== undefined) return { kind: 'power', voltage_V, current_A: current, power_W: current * voltage_V }
   if (power !== undefined) return { kind: 'current', voltage_V, current_A: power / voltage_V, power_W: power }
   throw sumMissing()
@@ -57,12 +62,18 @@ function sumOf({
 export const energy = service({
   name: 'energy',
   takes,
-  examples: ['energy pack: 6S 5000 LiPo', 'energy capacity: 2200mAh voltage: 11.1V', 'energy voltage: 20V current: 5A'],
+  examples: [
+    'energy pack: 6S 5000 LiPo',
+    'energy capacity: 2200mAh voltage: 11.1V',
+    'energy voltage: 20V current: 5A',
+    'energy cells: 6S LiPo current: 5A',
+  ],
   run: asked => sumOf(asked),
   figures: sum => [
     figure.energy('energy', sum.energy_Wh),
     figure.capacity('capacity', sum.capacity_Ah),
     figure.power('power', sum.power_W),
     figure.current('current', sum.current_A),
+    figure.rate('cRate', sum.rate_C),
   ],
 })

@@ -8,13 +8,17 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show }) => ({
   takes: {
     pack: { about: say`the pack whose watt-hours are wanted`, as: text => text },
     count: { about: say`how many such packs`, as: text => say`${text} of them` },
+    cells: { about: say`how many cells in series, of which type`, as: text => text },
     capacity: { about: say`mAh or Ah` },
     voltage: { about: say`volts` },
     current: { about: say`amps` },
     power: { about: say`watts` },
     energy: { about: say`watt-hours` },
   },
-  answer: ({ kind, voltage_V, capacity_Ah = 0, energy_Wh = 0, current_A = 0, power_W = 0 }, { pack, count = 1 }) => {
+  answer: (
+    { kind, voltage_V, capacity_Ah = 0, energy_Wh = 0, current_A = 0, power_W = 0, rate_C = 0 },
+    { pack, cells, count = 1 },
+  ) => {
     const [volts, charge, energy] = [show.voltage(voltage_V), show.capacity(capacity_Ah), show.energy(energy_Wh)]
     const [amps, watts] = [show.current(current_A), show.power(power_W)]
     switch (kind) {
@@ -24,15 +28,30 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show }) => ({
             ? say`${show.number(count, 0)} packs hold ${energy}, ${show.energy(energy_Wh / count)} each.`
             : say`It holds ${energy}: ${show.perCell(pack?.chemistry.nominal_V.value ?? 0)} × ${show.number(pack?.series ?? 1, 0)} × ${show.capacity(pack?.capacity_Ah ?? 0)}.`,
         ]
+      case 'rate':
+        return [
+          say`${amps} into ${show.capacity(pack?.capacity_Ah ?? 0)} is ${show.rate(rate_C)}.`,
+          say`At the end of the charge that is ${watts}.`,
+        ]
       case 'energy':
         return [say`${charge} × ${volts} = ${energy}.`]
       case 'capacity':
         return [say`${energy} ÷ ${volts} = ${charge}.`]
       case 'power':
-        return [say`${volts} × ${amps} = ${watts}.`]
+        return [
+          say`${volts} × ${amps} = ${watts}.`,
+          cells &&
+            say`That is what the charge takes when the pack is nearly full; the charger itself draws a fifth more.`,
+        ]
       case 'current':
         return [say`${watts} ÷ ${volts} = ${amps}.`]
     }
   },
-  figures: { energy: say`energy`, capacity: say`capacity`, power: say`power`, current: say`current` },
+  figures: {
+    energy: say`energy`,
+    capacity: say`capacity`,
+    power: say`power`,
+    current: say`current`,
+    cRate: say`C rate`,
+  },
 })

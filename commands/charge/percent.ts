@@ -22,12 +22,13 @@ export const percent = command({
     from: at,
     kindOnly: pack === undefined,
   }),
-  compute: (permit, { at }) => {
+  compute: (permit, { at, chemistry }) => {
     const { pack, kindOnly } = permit.situation
     const found = foundAt(permit, at)
+    const series = kindOnly ? chemistry?.series : pack.series
     return {
       ...found,
-      restPack_V: kindOnly ? undefined : found.perCell_V * pack.series,
+      restPack_V: series && found.perCell_V * series,
       left_Ah: kindOnly ? undefined : Math.floor(found.soc * pack.capacity_Ah * 1000) / 1000,
     }
   },

@@ -6,6 +6,7 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { readRate } from '../quantities/quantities.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
 import { readAsAmps } from './assumed.words.ts'
+import { withCharger } from './charger-told.ts'
 import { listed } from './listed.ts'
 import { goalsFirst, slotFor } from './slots.ts'
 import { contradict, type PackTold, together, toldBy, type WholePack, wholePack } from './told-pack.ts'
@@ -28,10 +29,11 @@ export interface Fitted {
 export type Kept = Readonly<Record<string, string>>
 
 /**
- * `values` stand apart from each other. `kept` fills what the sentence leaves open; `before` is what was told of the
+ * `found` stand apart from each other. `kept` fills what the sentence leaves open; `before` is what was told of the
  * pack earlier, which the sentence's own parts replace.
  */
-export function fitTo(command: CommandWords, values: readonly Candidate[], kept: Kept = {}, before?: PackTold): Fitted {
+export function fitTo(command: CommandWords, found: readonly Candidate[], kept: Kept = {}, before?: PackTold): Fitted {
+  const values = withCharger(found, command)
   const options: Record<string, string> = {}
   const left: Candidate[] = []
   const takes = (kind: string) => command.options.find(option => option.kind === kind)
