@@ -61,7 +61,7 @@ describe('dangers in ordinary frames', () => {
       if (told.length === 0 && !suspected) passed.push(`${danger}: ${sentence}`)
     }
     expect(passed).toEqual([])
-  })
+  }, 3_600_000)
 })
 
 function framed(danger: Danger, wording: string, next: () => number): string {

@@ -11,14 +11,7 @@ export const tooFast: Relation = told => {
   const capacity = capacityIn(told.values)
   const set = told.values.find(
     one =>
-      one.kind === 'amps' &&
-      capacity !== undefined &&
-      one.value / (capacity / 1000) > fastest_C &&
-      one.value < 200 &&
-      before(told, one.from, 'givesNoMore', 5) === undefined &&
-      before(told, one.from, 'sourceWord', 4) === undefined &&
-      !told.is(one.to, 'sourceWord') &&
-      !isSupplied(told, one),
+      one.kind === 'amps' && capacity !== undefined && one.value / (capacity / 1000) > fastest_C && isMeant(told, one),
   )
   const rate = told.values.find(
     one =>
@@ -27,6 +20,14 @@ export const tooFast: Relation = told => {
   const found = rate ?? (told.has('board') || told.has('manyPacks') ? undefined : set)
   if (found === undefined || told.has('drawing') || isCorrected(told, found)) return undefined
   return { danger: 'tooFast', from: found.from, to: found.to }
+}
+
+/** Whether amps are to be set, not what a charger or a supply can give. */
+function isMeant(told: Told, one: Value): boolean {
+  const inList = told.values.some(({ kind, to }) => kind === 'bare' && to === one.from)
+  if (one.value >= 200 || inList || isSupplied(told, one) || told.is(one.to, 'sourceWord')) return false
+  if (before(told, one.from, 'givesNoMore', 5) !== undefined) return false
+  return before(told, one.from, 'sourceWord', 4) === undefined && before(told, one.from, 'setAt', 3) !== undefined
 }
 
 /** Amps told beside the volts of a supply ("12V 5A"). */

@@ -139,7 +139,7 @@ export const charger: readonly DangerRule[] = [
       pick #6-30 =c, empty to full in #1-14 min|minutes, to full in #1-14 min|minutes,
       #15-120 =c burst .8 so, so #15-120 x #, charger to #15-60 for the # =s, save with #10-60 =a on,
       #10-60 =a on .2 # =s #<2300, #1-9 min|mins|minutes .4 what amps|current, ten minutes for,
-      #20-200 =c :6 let it rip|full whack|flat out|all of it`,
+      #20-200 =c :6 let it rip|full whack|flat out|all of it, #20-200 =c label .4 so`,
     hints: '#20-200 =c, #20-200 =c printed, label says #20-200',
     excuses: `for flying, thats out not in, thats for flying, only for flying, for the flying, printed for,
       one c, at 1c, with 1c, 10 min tops, label and still, good boy, friendly 1, way out, but i charge,
