@@ -5,6 +5,6 @@ import { join } from 'node:path'
 import { storedWeights } from '../../src/language/dangers/opinion/opinion.ts'
 import { trainedWeights } from './trained.ts'
 
-const text = `${JSON.stringify(storedWeights(trainedWeights()))}\n`
+const text = `${JSON.stringify(storedWeights(trainedWeights()), null, 2)}\n`
 writeFileSync(join(import.meta.dirname, '../../src/language/dangers/opinion/weights.json'), text)
 console.log(`${text.length} bytes of weights for dangers`)

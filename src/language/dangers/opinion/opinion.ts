@@ -24,7 +24,8 @@ export interface Weights {
 /** As they are kept: lists in base 64. */
 export interface StoredWeights {
   readonly step: number
-  readonly biases: readonly number[]
+  /** With spaces between. */
+  readonly biases: string
   readonly any: string
   readonly families: string
 }
@@ -48,12 +49,12 @@ export function opinionOf(features: ReadonlySet<number>, { step, biases, any, fa
 
 export function readWeights(): Weights {
   const { step, biases, any, families }: StoredWeights = file
-  return { step, biases, any: listOf(any), families: listOf(families) }
+  return { step, biases: biases.split(' ').map(Number), any: listOf(any), families: listOf(families) }
 }
 
 export const storedWeights = ({ step, biases, any, families }: Weights): StoredWeights => ({
   step,
-  biases,
+  biases: biases.join(' '),
   any: base64(any),
   families: base64(families),
 })
