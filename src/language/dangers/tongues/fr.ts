@@ -18,13 +18,13 @@ export const french: readonly DangerRule[] = [
   },
   {
     danger: 'crashed',
-    tells: 'ecrase dans|contre, crash, plante dans, pique dans, tombe de, tombe du, est tombe, est tombee',
+    tells: 'ecrase dans|contre, plante dans, pique dans, tombe de, tombe du, est tombe, est tombee',
     passes: true,
   },
   {
     danger: 'wet',
     tells: `tombe .3 eau, dans l eau, dans leau, dans le lac|etang, dans la riviere|mer|piscine,
-      mouille|mouillee, sous la pluie, trempe|trempee, machine a laver, humide, pris la pluie`,
+      mouille|mouillee, sous la pluie, trempe|trempee, machine a laver, pris la pluie`,
     passes: true,
   },
   {
@@ -42,9 +42,9 @@ export const french: readonly DangerRule[] = [
   },
   {
     danger: 'fire',
-    tells: `fume, fumee, brule, en feu, prend feu, pris feu, siffle, flammes, etincelles,
+    tells: `fumee, brule, en feu, prend feu, pris feu, siffle, flammes, etincelles,
       odeur .4 brule|vernis|sucre|solvant|acetone, sent .4 brule|vernis|solvant|acetone, ca sent,
-      crepite, grille`,
+      crepite`,
   },
   {
     danger: 'injury',

@@ -46,9 +46,9 @@ export const dutch: readonly DangerRule[] = [
   {
     danger: 'unattended',
     tells: `s nachts, de hele nacht, een nacht laden, overnacht, onbeheerd, zonder toezicht, alleen laten,
-      alleen laden, terwijl ik slaap, als ik slaap, ga slapen, naar bed, in bed, tot morgenochtend,
-      tot morgen, niemand .3 thuis|bij, terwijl ik .4 weg|werk|douche|boodschappen, ga .3 boodschappen,
-      weg ben, van huis`,
+      alleen laden, terwijl ik slaap, als ik slaap, ga slapen, naar bed, tot morgenochtend, tot morgen,
+      niemand .3 thuis|bij, terwijl ik .4 weg|werk|douche|boodschappen, ga .3 boodschappen, weg ben,
+      van huis`,
     excuses: 'blijf erbij, zit ernaast, ik zit erbij, niet s nachts',
   },
   {
@@ -60,7 +60,7 @@ export const dutch: readonly DangerRule[] = [
   {
     danger: 'softBed',
     tells: `op het bed, op bed, op de bank, op het tapijt, op een kussen, op het kussen, onder de deken,
-      op de deken, op het kleed, op het matras, in bed`,
+      op de deken, op het kleed, op het matras`,
     excuses: 'ik op de bank, ik zit op de bank',
   },
   {
