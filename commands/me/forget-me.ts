@@ -10,9 +10,12 @@ export const forgetMe = service({
   examples: ['forget me'],
   changes: true,
   /** What was kept before. */
-  run: async ({ confirm }, { asker, memory }) => {
+  run: async ({ confirm }, { asker, memory, forgetConversations }) => {
     const kept = await memory.members.export(asker.id)
-    if (confirm) await memory.members.forget(asker.id)
+    if (confirm) {
+      await memory.members.forget(asker.id)
+      forgetConversations()
+    }
     return { kept }
   },
 })

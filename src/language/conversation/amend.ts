@@ -83,7 +83,7 @@ function answerTo(
   if (missing === 'capacity') {
     const bare = given.find(({ kind }) => kind === 'number')
     const capacity_Ah =
-      given.find(({ pack }) => pack?.capacity_Ah !== undefined)?.pack?.capacity_Ah ??
+      given.map(value => toldBy(value)?.capacity_Ah).find(one => one !== undefined) ??
       (bare && Number(bare.text) >= 20 ? Number(bare.text) / 1000 : undefined)
     if (capacity_Ah === undefined) return undefined
     return choiceOf(fitTo(command, [], question.options, { ...told, capacity_Ah }), question.options)

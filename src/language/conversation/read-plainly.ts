@@ -42,7 +42,7 @@ export function readPlainly(
   const [best] = found
   const understanding = understandingOf(text, best, values, accounted)
   const near = found.map(({ intent }) => intent)
-  if (values.length === 0 && !/\p{L}/u.test(text)) return { kind: 'unclear', near, understanding }
+  if (!follows && values.length === 0 && !/\p{L}/u.test(text)) return { kind: 'unclear', near, understanding }
   if (
     !best ||
     best.score < leastScore ||

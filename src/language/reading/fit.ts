@@ -2,6 +2,7 @@
 
 import type { Doubt } from '../../charging/situation/doubts.ts'
 import type { Said } from '../../ground/locale.ts'
+import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { readRate } from '../quantities/quantities.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
@@ -53,7 +54,7 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
   // Volts alone say nothing of cells whose type is open: the commonest are taken, and that is said.
   const isOpen = cellType !== undefined && kept.pack === undefined && kept[cellType.name] === undefined
   const label = list ? undefined : values.find(isOfLabel)
-  const labelled = label ? { labelRate_C: readRate(label.text) } : undefined
+  const labelled = label && attempt(() => ({ labelRate_C: readRate(label.text) }))
   const told = packs.charged || before ? { ...before, ...packs.charged, ...labelled } : isOpen ? {} : undefined
   if (told) {
     const whole = wholePack(told)

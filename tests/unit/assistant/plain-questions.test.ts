@@ -1,0 +1,130 @@
+// How somebody is answered who writes as people write: what is kept, what is asked back, what is refused.
+
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { commands } from '../../../commands/index.ts'
+import type { Reply } from '../../../src/assistant/reply.ts'
+import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
+
+let asking: Asking
+let now = new Date('2031-05-03T10:00:00Z')
+
+beforeEach(async () => {
+  now = new Date('2031-05-03T10:00:00Z')
+  asking = await askingOf(commands, { clock: () => now })
+})
+afterEach(async () => {
+  expect(asking.faults).toEqual([])
+  await asking.memory.close()
+})
+
+const later = (minutes: number): void => {
+  now = new Date(now.getTime() + minutes * 60_000)
+}
+const spaced = (text: string): string => text.replaceAll(/\s/g, ' ')
+const setCurrent = ({ figures }: Reply): number | undefined => figures.find(({ key }) => key === 'setCurrent')?.value
+
+describe('a short answer to what was asked before', () => {
+  it('changes the pack and keeps the type', async () => {
+    await asking.ask('what amps for a 3s 850 lihv')
+    const reply = await asking.ask('and 6s 1300?')
+    expect(reply.readAs).toContain('6S 1300mAh LiHV')
+    expect(setCurrent(reply)).toBeCloseTo(1.3, 9)
+  })
+
+  it('changes one detail of the same pack', async () => {
+    await asking.ask('how long for a 3s 850 lihv at 1A')
+    expect((await asking.ask('at 0.5A')).question).toBe('time pack: 3S 850mAh LiHV current: 0.5A')
+  })
+
+  it('belongs to one person in one place', async () => {
+    await asking.ask('what amps for a 3s 850 lihv')
+    const elsewhere = { ...member, place: { id: 'room:field', direct: false } }
+    for (const occasion of [otherMember, elsewhere]) {
+      expect((await asking.ask('and 6s 1300?', occasion)).readAs).not.toContain('LiHV')
+    }
+  })
+
+  it('is none after half an hour', async () => {
+    await asking.ask('what amps for a 3s 850 lihv')
+    later(29)
+    expect((await asking.ask('and 6s 1300?')).readAs).toContain('LiHV')
+    later(31)
+    expect((await asking.ask('and 4s 1500?')).readAs).not.toContain('LiHV')
+  })
+
+  it('is none for who asked to be forgotten', async () => {
+    await asking.ask('what amps for a 3s 850 lihv')
+    await asking.ask('forget me confirm: forget')
+    expect((await asking.ask('and 6s 1300?')).readAs).not.toContain('LiHV')
+  })
+})
+
+describe('what is missing', () => {
+  it('is asked for once, with choices that a number picks', async () => {
+    const asked = await asking.ask('what current for my 4s lihv')
+    expect(asked.problem?.what).toContain('How many mAh has the 4S, LiHV?')
+    const second = /2 (\d+)mAh/.exec(spaced(asked.problem?.expected ?? ''))?.[1]
+    const reply = await asking.ask('2')
+    expect(reply.readAs).toContain(`4S ${second}mAh LiHV`)
+  })
+
+  it('may be told in the asker’s own words', async () => {
+    await asking.ask('what current for my 4s lihv')
+    expect(setCurrent(await asking.ask('2200'))).toBeCloseTo(2.2, 9)
+  })
+
+  it('is the type alone: the answer is given for the commonest, with the others beside it', async () => {
+    const reply = await asking.ask('what amps for a 4s 1500')
+    expect(reply.verdict).toBe('go with care')
+    expect(reply.headline).toMatch(/^If it is LiPo, as most are/)
+    expect(spaced(reply.headline)).toContain('Were it LiHV: 1.5 A, 17.4 V')
+    expect(reply.assumed.join(' ')).toContain('no type was said')
+  })
+})
+
+describe('what is not a question about a setting', () => {
+  it.each(['', '   ', '👍', 'flibber', 'qwxz plorb'])('%j gets questions to choose from', async text => {
+    const { problem } = await asking.ask(text)
+    expect(problem?.example).toMatch(/^\w+ pack: /)
+  })
+
+  it('goes to the handbook where it is about what and why', async () => {
+    const reply = await asking.ask('why is the last bit so slow')
+    expect(reply.command).toBe('handbook')
+    expect(reply.problem).toBeUndefined()
+  })
+
+  it('is answered from the handbook where the cells are of a kind that no setting here fits', async () => {
+    for (const text of ['what amps for a 6 cell 2000 nimh', 'charge current for my 8 cell nicd 1700']) {
+      const reply = await asking.ask(text)
+      expect([reply.command, setCurrent(reply)], text).toEqual(['handbook', undefined])
+    }
+  })
+})
+
+describe('a danger that is told beside the question', () => {
+  it.each([
+    ['what amps for my puffed 4s 1500 lipo', /swollen|puffed/i],
+    ['my 3s 850 lihv has a dent in one cell, can i charge at 1A', /dent|hurt|pierced/i],
+    ['how long for a 4s 1500 lipo at 1A, i go to sleep meanwhile', /alone|asleep/i],
+  ])('%s: refused by name, whatever the numbers say', async (text, words) => {
+    const reply = await asking.ask(text)
+    expect(reply.verdict).toBe('do not charge')
+    expect(reply.headline).toMatch(words)
+    expect(setCurrent(reply)).toBeUndefined()
+  })
+
+  it('is answered first where it burns, and without any memory', async () => {
+    await asking.memory.close()
+    const reply = await asking.ask('my pack is on fire, what current')
+    expect(reply.headline).toMatch(/call the fire service/)
+    expect(reply.cautions.map(({ key }) => key)).not.toContain('stayWithIt')
+    asking = await askingOf(commands)
+  })
+
+  it('is none in the text of an answer that a moderator keeps', async () => {
+    const moderator = { ...member, asker: { ...member.asker, moderates: true } }
+    const reply = await asking.ask('answer save title: fire text: if a pack is on fire, go out and call', moderator)
+    expect(reply.headline).toContain('is saved')
+  })
+})
