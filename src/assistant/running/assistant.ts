@@ -69,7 +69,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
   const standingRegistry = createRegistry(commands.filter(({ changes, notStanding }) => !changes && !notStanding))
   const cards = createCards({ ...memory, noticeboard, onFault, localeOf, ask: askForClub })
   const background = new Set<Promise<void>>()
-  const frames = createFrames(() => clock?.().getTime() ?? Date.now())
+  const frames = createFrames()
 
   async function localeOf(community: string): Promise<Locale> {
     return localeFor((await memory.house.rules(community)).decimalMark ?? '.')
@@ -116,11 +116,16 @@ export function createAssistant(parts: AssistantParts): Assistant {
 
   async function answer(question: string | Question, occasion: Occasion): Promise<Reply> {
     const [asker, place] = [occasion.asker.id, occasion.place.id]
-    const conversation = { frame: frames.get(asker, place), keep: (frame: Frame) => frames.set(asker, place, frame) }
+    const now = clock?.()
+    const now_ms = (now ?? new Date()).getTime()
+    const conversation = {
+      frame: frames.get(asker, place, now_ms),
+      keep: (frame: Frame) => frames.set(asker, place, frame, now_ms),
+    }
     const reply = await dispatch(
       registry,
       question,
-      () => contextFor(occasion, clock?.()),
+      () => contextFor(occasion, now),
       onFault,
       localeFor('.'),
       conversation,

@@ -28,8 +28,8 @@ export interface Frame {
 }
 
 export interface Frames {
-  get(asker: string, place: string): Frame | undefined
-  set(asker: string, place: string, frame: Frame): void
+  get(asker: string, place: string, now_ms: number): Frame | undefined
+  set(asker: string, place: string, frame: Frame, now_ms: number): void
   /** All of one person's. */
   forget(asker: string): void
 }
@@ -39,25 +39,25 @@ const keeps_ms = 30 * 60_000
 const mostFrames = 20_000
 
 /** Kept in the working memory alone, and no longer than their half hour. */
-export function createFrames(now: () => number): Frames {
+export function createFrames(): Frames {
   const frames = new Map<string, { readonly frame: Frame; readonly asker: string; readonly at: number }>()
   const key = (asker: string, place: string) => `${asker}\n${place}`
-  const drop = () => {
+  const drop = (now_ms: number) => {
     for (const [id, { at }] of frames) {
-      if (now() - at <= keeps_ms && frames.size <= mostFrames) break
+      if (now_ms - at <= keeps_ms && frames.size <= mostFrames) break
       frames.delete(id)
     }
   }
   return {
-    get: (asker, place) => {
-      drop()
+    get: (asker, place, now_ms) => {
+      drop(now_ms)
       return frames.get(key(asker, place))?.frame
     },
-    set: (asker, place, frame) => {
-      drop()
+    set: (asker, place, frame, now_ms) => {
+      drop(now_ms)
       // Set anew it stands last: the map is in the order of age.
       frames.delete(key(asker, place))
-      frames.set(key(asker, place), { frame, asker, at: now() })
+      frames.set(key(asker, place), { frame, asker, at: now_ms })
     },
     forget: asker => {
       for (const [id, kept] of frames) if (kept.asker === asker) frames.delete(id)

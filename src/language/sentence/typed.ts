@@ -29,12 +29,14 @@ export function readTyped(text: string, vocabulary: Vocabulary): Typed | undefin
   return isTyped ? { command, before, question: { command: command.name, options } } : undefined
 }
 
+const freeText: ReadonlySet<string> = new Set(['text', 'question', 'title', 'new title'])
+
 /** What somebody says of themselves: of a written question whose details are free text, what stands before them. */
 export function spokenOf(text: string, vocabulary: Vocabulary): string {
   const typed = attempt(() => readTyped(text, vocabulary))
   if (!typed) return text
   const { before, question, command } = typed
-  const isFree = command.options.some(({ name, kind }) => question.options[name] !== undefined && !sought.has(kind))
+  const isFree = command.options.some(({ name, kind }) => question.options[name] !== undefined && freeText.has(kind))
   return isFree ? before : text
 }
 
