@@ -45,7 +45,12 @@ export function amended(
 }
 
 /** The details of the frame hold on, but for those that the sentence gives anew. */
-function changed(command: CommandWords, values: readonly Candidate[], { question }: Frame, score: number): Choice {
+function changed(
+  command: CommandWords,
+  values: readonly Candidate[],
+  { question }: Frame,
+  score: number,
+): Choice | undefined {
   const { pack, ...rest } = question.options
   const told = values.some(value => toldBy(value) !== undefined || isOfLabel(value))
   const isNewPack = values.some(namesPack)
@@ -54,6 +59,8 @@ function changed(command: CommandWords, values: readonly Candidate[], { question
   const { capacity: _, resistance: __, ...unmeasured } = rest
   const kept: Kept = told ? unmeasured : question.options
   const fitted = fitTo(command, values, kept, before)
+  // What changes nothing is no amendment.
+  if (values.length > 0 && fitted.left.length === values.length) return undefined
   return { ...choiceOf(fitted, kept), score: score * takes(fitted, values) }
 }
 
