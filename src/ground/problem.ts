@@ -18,12 +18,11 @@ export interface ProblemDetails {
 
 /** The same before a locale has made words of it; an example is notation, which no locale changes. */
 export interface ProblemToSay extends Omit<ProblemDetails, 'what' | 'expected'> {
-  readonly what: string | Said
-  readonly expected: string | Said
+  readonly what: Text | Said
+  readonly expected: Text | Said
 }
 
-const saidIn = (locale: Locale, what: string | Said): Text =>
-  typeof what === 'string' ? locale.own(what) : what(locale)
+const saidIn = (locale: Locale, what: Text | Said): Text => (typeof what === 'function' ? what(locale) : what)
 
 /** The one error that commands and readers throw on purpose; dispatch turns it into a reply. */
 export class Problem extends Error {

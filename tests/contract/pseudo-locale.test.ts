@@ -100,7 +100,7 @@ function slipping(reply: Reply): readonly string[] {
 }
 
 /** Of JSON what is read by scripts. */
-const keysOnly = { command: '', verdict: '', figures: [] }
+const keysOnly = { command: '', verdict: '', figures: [], understood: undefined }
 
 const everyId = { get: (question: string) => question.slice(0, 40) } as unknown as ReadonlyMap<string, string>
 
@@ -205,6 +205,43 @@ describe('every problem', () => {
 
   it('of a command that is none, and of a question that is none', async () => {
     expect(slipping(await ask({ command: 'nonesuch', options: {} }))).toEqual([])
+  })
+})
+
+describe('questions in plain words', () => {
+  it.each([
+    'how long for my 3s 720 lihv at 1A from 3.7V',
+    'what current for a 2s 450 on a 0.5/1/2A charger',
+    'how long for a 3s 720 lihv',
+    'how long does it take',
+    'can my 4s 5000 li-ion charge 6 of my 3s 720 lihv',
+    'storage',
+    'is it safe to charge',
+    'what is a C rate',
+    'why store packs at half charge',
+    'my pack is puffed, can I still charge it',
+    'it is on fire',
+    'my 3s is dead',
+    '3s at 0%',
+    'wie lange laden 3s 720 lihv',
+    'hello',
+    'thanks',
+    'who won the cup',
+    'zzz qqq',
+    'time',
+    '1A',
+    '?',
+    '',
+    '🔋🔋🔋',
+    'current '.repeat(2500),
+    'time pack: 3S 720 LiHV swollen',
+    'time pack: 3S 720 LiHV flibber',
+    'time flibber pack: 3S 720 LiHV',
+    'time pack: 3S 720 LiHV pack: 2S',
+    'plan packs: 3S 720 LiHV smoking chargers: 1A',
+  ])('%s', async question => {
+    for (const by of [moderator, { ...moderator, place: { ...moderator.place, direct: true } }])
+      expect(slipping(await ask(question, nothingTold, by))).toEqual([])
   })
 })
 

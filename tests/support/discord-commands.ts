@@ -11,7 +11,12 @@ export const textKind: ValueKind<string> = {
   example: '3S 720 LiHV',
   read: text => {
     if (text !== 'nonsense') return { value: text, assumed: [({ say }) => say`the pack rests at 3.8 V per cell`] }
-    throw new Problem({ what: 'That is no pack.', token: text, expected: 'a pack', example: '3S 720 LiHV' })
+    throw new Problem({
+      what: ({ say }) => say`That is no pack.`,
+      token: text,
+      expected: ({ say }) => say`a pack`,
+      example: '3S 720 LiHV',
+    })
   },
   write: value => value,
   complete: prefix => Array.from({ length: 40 }, (_, at) => `${prefix}${at}S 720 LiHV`),
@@ -91,7 +96,12 @@ export function gatedCommand() {
     examples: ['gated pack: 3S 720 LiHV'],
     answer: async ({ pack }) => {
       await gate
-      if (pack === 'odd') throw new Problem({ what: 'Odd.', expected: 'an even one', example: '2S 450 LiPo' })
+      if (pack === 'odd')
+        throw new Problem({
+          what: ({ say }) => say`Odd.`,
+          expected: ({ say }) => say`an even one`,
+          example: '2S 450 LiPo',
+        })
       return answer(pack)
     },
   })

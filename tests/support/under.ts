@@ -13,5 +13,9 @@ export interface ToldAround {
 export const under = (commands: readonly Entry[], told: () => ToldAround): readonly Entry[] =>
   commands.map(command => ({
     ...command,
-    answer: (inputs, context) => command.answer(inputs, { ...context, ...told() }),
+    answer: (inputs, context) => {
+      const { dangers, doubts } = told()
+      const around = { dangers: [...context.dangers, ...dangers], doubts: [...context.doubts, ...doubts] }
+      return command.answer(inputs, { ...context, ...around })
+    },
   }))

@@ -2,9 +2,10 @@
 
 import { judge } from '../../charging/envelope/judge.ts'
 import { settle } from '../../charging/envelope/settle.ts'
-import { type Danger, emergencies } from '../../charging/situation/dangers.ts'
+import { type Danger, dangers, emergencies } from '../../charging/situation/dangers.ts'
 import { situationOf } from '../../charging/situation/situation.ts'
 import type { Locale } from '../../ground/locale.ts'
+import type { Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import { dangersIn } from '../../language/dangers/index.ts'
 import type { Understanding } from '../../language/reading/meant.ts'
@@ -17,6 +18,14 @@ export function urgentReply(text: string, readAs: Text, locale: Locale): Reply |
   const told = dangersIn(text).told.map(({ danger }) => danger)
   if (!told.some(danger => emergencies.includes(danger))) return undefined
   return dangerReply(told, readAs, undefined, locale)
+}
+
+/** What forbids to use a pack, of the word that no value could be read from: "3S 720 LiHV swollen". */
+export function dangersAt(problem: Problem): readonly Danger[] {
+  const { token = '' } = problem.details
+  if (!/^\p{L}[\p{L} -]*$/u.test(token)) return []
+  const told = dangersIn(`my pack is ${token}`).told.map(({ danger }) => danger)
+  return told.filter(danger => dangers[danger].weight === 'refuse')
 }
 
 export const refusedForDanger = (

@@ -19,7 +19,7 @@ import type { Registry } from '../registry.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { alternatives } from './alternatives.ts'
 import { askedBack, choicesFor, unclear } from './ask-back.ts'
-import { refusedForDanger, urgentReply } from './danger-first.ts'
+import { dangersAt, refusedForDanger, urgentReply } from './danger-first.ts'
 import { asTyped, faultReply, problemReply } from './failures.ts'
 import { understand } from './inputs.ts'
 import { hear } from './plainly.ts'
@@ -164,7 +164,9 @@ async function answerKnown(around: Around, known: Known): Promise<Reply> {
     return understanding ? { ...reply, understood: { ...understanding, dangers } } : reply
   } catch (error) {
     if (!(error instanceof Problem)) return told(onFault, error, command, readAs, locale)
-    if (dangers.length > 0) return refusedForDanger(dangers, readAs, understanding, context)
+    // A name that is to be kept tells nothing of a pack.
+    const heard = registry.find(command)?.changes ? dangers : [...dangers, ...dangersAt(error)]
+    if (heard.length > 0) return refusedForDanger(heard, readAs, understanding, context)
     return { ...problemReply(command, readAs, error, locale), understood: understanding }
   }
 }

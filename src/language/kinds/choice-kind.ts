@@ -10,7 +10,7 @@ import { startingWith, type ValueKind } from './value-kind.ts'
 export function choiceKind<const T extends string>(
   name: string,
   choices: readonly [T, ...T[]],
-  refusal: string | Said = noSuchChoice,
+  refusal: Said = noSuchChoice,
 ): ValueKind<T> {
   return {
     name,

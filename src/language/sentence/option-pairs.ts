@@ -3,6 +3,7 @@
 import { nearest } from '../../ground/nearest.ts'
 import { shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
+import { oneOfDetails, saidTwice, sayOnce, takesNone } from './option-pairs.words.ts'
 import type { CommandWords } from './vocabulary.ts'
 
 /** Kinds of value that may hold `name:` themselves, so they take all that follows. */
@@ -31,9 +32,9 @@ export function readPairs(text: string, command: CommandWords, inSentence = fals
     if (!known(name)) throw unknownOption(typed, command)
     if (Object.hasOwn(options, name)) {
       throw new Problem({
-        what: `That says ${name} twice.`,
+        what: saidTwice(name),
         token: `${typed}:`,
-        expected: `${name} once`,
+        expected: sayOnce(name),
         example: `${name}: ${options[name]}`,
       })
     }
@@ -50,11 +51,9 @@ function unknownOption(typed: string, { name, options }: CommandWords): Problem 
   const names = options.map(option => option.name)
   const near = nearest(typed.toLowerCase(), names)
   return new Problem({
-    what: near
-      ? `${name} takes no "${shortened(typed)}". Did you mean "${near}"?`
-      : `${name} takes no "${shortened(typed)}".`,
+    what: takesNone(name, shortened(typed), near),
     token: `${shortened(typed)}:`,
-    expected: names.length > 0 ? `one of: ${names.join(', ')}` : 'no further details',
+    expected: oneOfDetails(names),
     example: near ? `${near}: …` : name,
   })
 }

@@ -29,7 +29,17 @@ export function readTyped(text: string, vocabulary: Vocabulary): Typed | undefin
   return isTyped ? { command, before, question: { command: command.name, options } } : undefined
 }
 
-const freeText: ReadonlySet<string> = new Set(['text', 'question', 'title', 'new title'])
+/** Kinds of value that hold whatever somebody likes to write. */
+const freeText: ReadonlySet<string> = new Set([
+  'text',
+  'title',
+  'new title',
+  'question',
+  'lesson answer',
+  'kit name',
+  'new name',
+  'pack name',
+])
 
 /** What somebody says of themselves: of a written question whose details are free text, what stands before them. */
 export function spokenOf(text: string, vocabulary: Vocabulary): string {

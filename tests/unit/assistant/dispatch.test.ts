@@ -32,7 +32,13 @@ const weigh = plainCommand({
   examples: ['weigh pack: 3S 720 LiHV'],
   answer: ({ pack, current }) => {
     if (current === 13) throw new TypeError('secret-token-in-a-fault')
-    if (current === 7) throw new Problem({ what: 'Not seven.', token: '7A', expected: 'less', example: '6A' })
+    if (current === 7)
+      throw new Problem({
+        what: ({ say }) => say`Not seven.`,
+        token: '7A',
+        expected: ({ say }) => say`less`,
+        example: '6A',
+      })
     return { headline: `${pack.series} cells, ${current ?? 'no'} A`, cautions: [generalCaution(english('.'))] }
   },
 })

@@ -64,7 +64,12 @@ describe('renderReply', () => {
   })
 
   it('says what is wrong with a question, where, and what would do', () => {
-    const problem = new Problem({ what: 'No.', token: '9*9S', expected: '1S to 14S', example: '3S 720 LiHV' })
+    const problem = new Problem({
+      what: ({ say }) => say`No.`,
+      token: '9*9S',
+      expected: ({ say }) => say`1S to 14S`,
+      example: '3S 720 LiHV',
+    })
     const text = renderReply(problemReply('bench', english('.').own('9*9S'), problem, english('.'))).embeds[0]
       ?.description
     expect(text).toContain('At: 9\\*9S\nExpected: 1S to 14S\nFor example: 3S 720 LiHV')

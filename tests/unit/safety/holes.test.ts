@@ -20,6 +20,12 @@ beforeAll(async () => {
   asking = await askingOf(under(commands, () => told))
 })
 
+/** Asked with nothing told around it, and perhaps not understood. */
+async function said(question: string): Promise<Reply> {
+  told = nothingTold
+  return asking.ask(question)
+}
+
 /** Asked and understood. */
 async function ask(question: string, around = nothingTold): Promise<Reply> {
   told = around
@@ -103,7 +109,7 @@ describe('a charge rate that no pack has is not believed', () => {
 
   it('nor when it is asked for as a current', async () => {
     expect((await ask('time pack: 3S 720 LiHV current: 12C')).verdict).toBe('do not charge')
-    const beyond = await asking.ask('time pack: 3S 720 LiHV current: 100C')
+    const beyond = await said('time pack: 3S 720 LiHV current: 100C')
     expect(beyond.problem?.token).toBe('100C')
     expect(beyond.figures).toEqual([])
     expect((await ask('time pack: 3S 720 LiHV 100C charge current: 7.2A')).verdict).toBe('do not charge')
@@ -237,6 +243,33 @@ describe('a pack without a charger between it and its source', () => {
     expect(reply.verdict).toBe('do not charge')
     expect(reply.headline).toMatch(/^Never connect a pack to a supply/)
   })
+
+  it.each([
+    'can I charge my 3S 720 LiHV straight from a 12V supply without a charger',
+    'how long for a 3s 720 lihv hooked straight to a 13V solar panel, no charger',
+  ])('is refused in plain words: %s', async question => {
+    expect((await said(question)).verdict).toBe('do not charge')
+  })
+})
+
+describe('a danger among the details of a question in notation', () => {
+  it.each([
+    'time pack: 3S 720 LiHV swollen',
+    'current pack: 3S 720 LiHV puffed charger: 0.5/1/2A',
+    'storage pack: 3S 720 LiHV dented from: full',
+    'time pack: 3S 720 LiHV from: wet',
+    'parallel packs: 3S 720 LiHV leaking at 3.8V; 3S 720 LiHV at 3.8V',
+    'plan packs: 6S 1300 LiPo smoking chargers: 1A',
+    'travel packs: 2x 3S 720 LiHV swollen',
+  ])('is no word that cannot be placed: %s', async question => {
+    const reply = await said(question)
+    expect(reply.verdict).toBe('do not charge')
+    expect(reply.figures).toEqual([])
+  })
+
+  it('names of gear are names', async () => {
+    expect((await said('kit save name: fire pack: 3S 720 LiHV')).verdict).not.toBe('do not charge')
+  })
 })
 
 describe('0 % and "dead" tell too little', () => {
@@ -252,9 +285,8 @@ describe('0 % and "dead" tell too little', () => {
     state => `log charge name: wren put-back: 640mAh from: ${state}`,
   ]
   it.each(['0%', '0 %', '0,0 percent', '0.4%', 'dead', 'completely dead'])('%s', async state => {
-    told = nothingTold
     for (const question of questions) {
-      const reply = await asking.ask(question(state))
+      const reply = await said(question(state))
       expect(reply.problem?.what, question(state)).toMatch(/volts/)
       expect(reply.figures).toEqual([])
       expect(reply.verdict).not.toBe('go')
