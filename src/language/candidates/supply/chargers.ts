@@ -1,4 +1,4 @@
-// Chargers: "1/2/3/5A steps", "charger does 0.1 to 10 A, 200 W", "50W charger", "goes to 6 A".
+// Chargers: "0.3/0.8/1.5/3A steps", "charger does 0.1 to 10 A, 200 W", "50W charger", "goes to 6 A".
 
 import type { Family, Found, Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'
