@@ -28,7 +28,12 @@ export function toldOf(marked: Marked, values: readonly Value[], lexicon: Lexico
     const id = lexicon.concept(concept)
     return (marked.signs[at]?.has(id) ?? false) || (marked.sequences[at]?.has(id) ?? false)
   }
-  const has = (concept: string): boolean => marked.words.some((_, at) => is(at, concept))
+  const known = new Map<string, boolean>()
+  const has = (concept: string): boolean => {
+    const there = known.get(concept) ?? marked.words.some((_, at) => is(at, concept))
+    known.set(concept, there)
+    return there
+  }
   return { marked, values, is, has }
 }
 
