@@ -119,7 +119,7 @@ async function answerPlain(around: Around, text: string): Promise<Reply> {
       const command = registry.get(meant.question.command)
       const choices = choicesFor(meant, command)
       const { question, missing, told: pack } = meant
-      conversation.keep({ question, pending: { missing, choices, told: pack }, dangers: [] })
+      conversation.keep({ question, pending: { missing, choices, told: pack }, doubts: [] })
       const problem = askedBack(meant, command, choices, context.locale)
       return { ...problemReply(command.name, typed, problem, context.locale), understood: understanding }
     }
@@ -155,7 +155,7 @@ async function answerKnown(around: Around, known: Known): Promise<Reply> {
       ...(answer.assumed ?? []),
     ])
     const canonical = writeQuestion(understood.question)
-    conversation.keep({ question: understood.question, pending: undefined, dangers: [] })
+    conversation.keep({ question: understood.question, pending: undefined, doubts })
     const reply = completeReply(
       { command, readAs, question: canonical },
       { ...answer, headline: joined([answer.headline, ...others]), assumed: [...said] },

@@ -5,6 +5,7 @@ import { askedOf } from '../../handbook/asked.ts'
 import type { Frame } from '../../language/conversation/frame.ts'
 import { readPlainly } from '../../language/conversation/read-plainly.ts'
 import { dangersIn } from '../../language/dangers/index.ts'
+import { knownShare } from '../../language/model/index.ts'
 import type { Meant } from '../../language/reading/meant.ts'
 import type { KitEntry } from '../../memory/memory.ts'
 import type { Context } from '../context.ts'
@@ -42,10 +43,16 @@ export async function hear(
   }
 }
 
-/** The words themselves, else as they go on from what the handbook was asked before: "is it dangerous". */
+const fewWords = 6
+
+/** The words themselves, else few words as they go on from what the handbook was asked before: "is it dangerous". */
 function aboutIn(text: string, frame: Frame | undefined): string | undefined {
-  const before = frame?.question.command === 'handbook' ? frame.question.options.about : undefined
+  const isShort = isKnown(text) && text.trim().split(/\s+/).length <= fewWords
+  const before = isShort && frame?.question.command === 'handbook' ? frame.question.options.about : undefined
   return [text, ...(before === undefined ? [] : [`${before} ${text}`])].find(
     words => askedOf(words).entry !== undefined,
   )
 }
+
+/** No number and no word that is strange. */
+const isKnown = (text: string): boolean => !/\d/.test(text) && knownShare(text) === 1

@@ -22,7 +22,7 @@ export async function amendedQuestion(
   const typed = earlier && readTyped(earlier.question, vocabulary)
   if (!typed) return undefined
   const values = bestCover(candidatesOf(words))
-  const frame = { question: typed.question, pending: undefined, dangers: [] }
+  const frame = { question: typed.question, pending: undefined, doubts: [] }
   const choice = amended(words, values, intentsOf(words, values), frame, vocabulary)
   const fitted = choice && choice.score >= leastScore ? choice.fitted : undefined
   if (!fitted || fitted.missing) return undefined

@@ -1,16 +1,9 @@
 // The last question of an asker in a place, for half an hour: what a short answer amends.
 
-import type { Danger } from '../../charging/situation/dangers.ts'
+import type { Doubt } from '../../charging/situation/doubts.ts'
 import type { Missing } from '../reading/fit.ts'
 import type { PackTold } from '../reading/told-pack.ts'
 import type { Question } from '../sentence/question.ts'
-
-/** A danger that was told of a pack holds on for that pack. */
-export interface ToldOfPack {
-  /** Of which pack, in notation or by its name; undefined where it was not said. */
-  readonly pack: string | undefined
-  readonly danger: Danger
-}
 
 export interface Pending {
   readonly missing: Missing
@@ -24,7 +17,8 @@ export interface Frame {
   readonly question: Question
   /** What was asked back, where something was, with the choices that were offered. */
   readonly pending: Pending | undefined
-  readonly dangers: readonly ToldOfPack[]
+  /** What was only assumed of the pack. */
+  readonly doubts: readonly Doubt[]
 }
 
 export interface Frames {

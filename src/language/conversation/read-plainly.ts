@@ -1,5 +1,6 @@
 // Reads a plain sentence: values first, then what is wanted, then both fitted, with every word accounted for.
 
+import type { Doubt } from '../../charging/situation/doubts.ts'
 import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { intentsOf, knownShare } from '../model/index.ts'
@@ -7,6 +8,7 @@ import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/
 import { aside, type Choice, choices, tellsOfPacks } from '../reading/choose.ts'
 import type { Fitted } from '../reading/fit.ts'
 import type { Meant, Understanding } from '../reading/meant.ts'
+import { toldBy } from '../reading/told-pack.ts'
 import { spansOf, wordsLeft } from '../reading/words-left.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
 import { namesForeign } from '../things/foreign-chemistries.ts'
@@ -72,10 +74,21 @@ export function readPlainly(
       ...(unplaced.length > 0 ? [changesNothing(unplaced)] : []),
       ...(strange.length > 0 ? [notUnderstood(strange)] : []),
     ],
-    doubts: [...fitted.doubts, ...(unplaced.length > 0 || strange.length > 0 ? (['notUnderstood'] as const) : [])],
+    doubts: [
+      ...new Set([...fitted.doubts, ...(best === follows || kept.length > 0 ? stillAssumed(frame, values) : [])]),
+      ...(unplaced.length > 0 || strange.length > 0 ? (['notUnderstood'] as const) : []),
+    ],
     understanding,
   }
 }
+
+/** What was assumed of the pack before and is not told now. */
+const stillAssumed = (frame: Frame | undefined, values: readonly Candidate[]): readonly Doubt[] =>
+  (frame?.doubts ?? []).filter(
+    doubt =>
+      (doubt === 'chemistryAssumed' && !values.some(value => toldBy(value)?.chemistry !== undefined)) ||
+      (doubt === 'cellsUnknown' && !values.some(value => toldBy(value)?.series !== undefined)),
+  )
 
 /** A setting for lithium would be wrong for cells of another kind. */
 const chargesPack = ({ options }: Fitted): boolean =>

@@ -36,6 +36,16 @@ describe('a short answer to what was asked before', () => {
     expect((await asking.ask('at 0.5A')).question).toBe('time pack: 3S 850mAh LiHV current: 0.5A')
   })
 
+  it('never makes sure of what was only assumed', async () => {
+    await asking.ask('what amps for a 4s 1500')
+    for (const text of ['and 6s 1300?', 'how long at 1A from 3.7V']) {
+      const reply = await asking.ask(text)
+      expect([text, reply.verdict]).toEqual([text, 'go with care'])
+      expect(reply.headline).toMatch(/^If it is LiPo, as most are/)
+    }
+    expect((await asking.ask('it is a lihv')).headline).not.toMatch(/^If it is/)
+  })
+
   it('belongs to one person in one place', async () => {
     await asking.ask('what amps for a 3s 850 lihv')
     const elsewhere = { ...member, place: { id: 'room:field', direct: false } }
