@@ -13,7 +13,7 @@ export const answerSave = service({
   name: 'answer save',
   takes: { title: required(newTitleKind), question: optional(questionKind), text: optional(textKind) },
   examples: [
-    'answer save title: Small packs at the bench question: current pack: 3S 720 LiHV charger: 0.5/1/2/4A',
+    'answer save title: Small packs at the bench question: current pack: 3S 720 LiHV charger: 0.3/0.8/1.5/3A',
     'answer save title: Where we charge text: At the bench by the door. Nobody charges in a car.',
   ],
   changes: true,

@@ -42,7 +42,7 @@ export const storage = command({
   takes,
   examples: [
     'storage pack: 4S 1500 LiPo from: 4.2V per cell discharge: 1A power: 10W',
-    'storage pack: 3S 720 LiHV from: 3.6V per cell charger: 0.5/1/2/4A',
+    'storage pack: 3S 720 LiHV from: 3.6V per cell charger: 0.3/0.8/1.5/3A',
     'storage pack: 2S 2600 Li-ion from: full',
     'storage chemistry: 3S LiPo',
   ],

@@ -12,7 +12,7 @@ export const current = command({
   name: 'current',
   takes: { ...ofCharge, current: optional(currentKind) },
   examples: [
-    'current pack: 3S 720 LiHV charger: 0.5/1/2/4A',
+    'current pack: 3S 720 LiHV charger: 0.3/0.8/1.5/3A',
     'current pack: 2S 2600 Li-ion charger: 0.3/0.8/1.5/3A source: PD 45W',
     'current pack: 6S 1300 LiPo source: 12V 10A temperature: 8°C',
   ],

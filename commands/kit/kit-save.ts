@@ -25,7 +25,7 @@ export const kitSave = service({
   },
   examples: [
     'kit save name: wren pack: 3S 720 LiHV',
-    'kit save name: bench charger: 0.5/1/2/4A 80W 1-4S 9-20V',
+    'kit save name: bench charger: 0.3/0.8/1.5/3A 60W 1-5S 10-26V',
     'kit save name: shed source: 12V 10A',
   ],
   changes: true,

@@ -36,7 +36,7 @@ export const parallel = command({
   name: 'parallel',
   takes,
   examples: [
-    'parallel packs: 2x 3S 720 LiHV at 3.78V per cell; 3S 720 LiHV at 3.74V per cell charger: 0.5/1/2/4A 80W',
+    'parallel packs: 2x 3S 720 LiHV at 3.78V per cell; 3S 720 LiHV at 3.74V per cell charger: 0.3/0.8/1.5/3A 60W',
     'parallel packs: 4S 1500 LiPo 4mΩ at 3.9V per cell; 4S 1300 LiPo 5mΩ at 3.7V per cell',
     'parallel packs: 3S 850 LiPo at 3.8V per cell; 4S 850 LiPo at 3.8V per cell',
   ],

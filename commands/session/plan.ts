@@ -27,9 +27,9 @@ export const plan = session({
   name: 'plan',
   takes,
   examples: [
-    'plan packs: 4x 3S 720 LiHV at 3.7V; 2x 2S 450 LiPo at 20% chargers: 2x 0.5/1/2/4A 80W 1-4S 9-20V sources: 4S 5000 Li-ion by: 2h30 flights: 6',
+    'plan packs: 4x 3S 720 LiHV at 3.7V; 2x 2S 450 LiPo at 20% chargers: 2x 0.3/0.8/1.5/3A 60W 1-5S 10-26V sources: 4S 5000 Li-ion by: 2h30 flights: 6',
     'plan packs: 6x 6S 1300 LiPo chargers: 2x 0.1-10A by 0.1 200W sources: car 20A engine running',
-    'plan packs: 3x 1S 550 LiHV; 2x 3S 850 LiPo chargers: 0.1-2A by 0.1 20W; 0.5/1/2/4A 50W sources: power bank 74Wh PD 45W; PD 65W by: 1h30',
+    'plan packs: 3x 1S 550 LiHV; 2x 3S 850 LiPo chargers: 0.1-2A by 0.1 20W; 0.3/0.8/1.5/3A 50W sources: power bank 74Wh PD 45W; PD 65W by: 1h30',
   ],
   situations: (asked, context) => {
     const field = fieldOf(asked, context)

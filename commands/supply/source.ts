@@ -24,7 +24,7 @@ export const source = command({
   takes,
   examples: [
     'source source: 4S 5000 Li-ion pack: 3S 720 LiHV count: 6',
-    'source source: power bank 74Wh PD 45W pack: 2S 450 LiPo charger: 0.5/1/2/4A 9-20V from: 3.7V per cell',
+    'source source: power bank 74Wh PD 45W pack: 2S 450 LiPo charger: 0.3/0.8/1.5/3A 10-26V from: 3.7V per cell',
     'source source: car 10A engine running pack: 4S 1500 LiPo',
   ],
   situation: asked => ({ ...chargeTold(asked), sourceSoc: asked.charged }),

@@ -74,7 +74,7 @@ export const supply = command({
   takes,
   examples: [
     'supply source: PD 65W charger: 0.1-10A by 0.1 200W 6S 10-30V',
-    'supply source: PD 100W charger: 0.5/1/2/4A 80W 1-4S 9-20V cable: 3A',
+    'supply source: PD 100W charger: 0.3/0.8/1.5/3A 60W 1-5S 10-26V cable: 3A',
     'supply pack: 4S 1500 LiPo current: 2A charger: 0.1-10A by 0.1 200W 6S 10-30V',
   ],
   situation: told,

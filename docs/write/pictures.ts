@@ -8,7 +8,7 @@ export const picturesFolder = 'docs/pictures'
 
 /** By file name; the README says the question under each. */
 export const pictured: Readonly<Record<string, string>> = {
-  'charge.png': 'how long for wren on the flightbox at 1A from 3.7V',
+  'charge.png': 'how long for wren on the flightbox at 0.8A from 3.7V',
   'drain.png': 'can my 4S 5000 Li-ion charge 6 of my 3S 720 LiHV',
   'plan.png':
     'plan packs: 4x wren at 3.7V; 2x plover at 20% chargers: flightbox; clubhouse sources: brick; heron by: 2h',

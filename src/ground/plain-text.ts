@@ -28,7 +28,7 @@ export function plainText(text: string): string {
       what: tooLong(text.length),
       token: shortened(text),
       expected: questionOfAtMost(longestText),
-      example: 'current pack: 3S 720 LiHV charger: 0.5/1/2/4A',
+      example: 'current pack: 3S 720 LiHV charger: 0.3/0.8/1.5/3A',
     })
   }
   let plain = text.replace(spaces, ' ').replace(invisible, '')

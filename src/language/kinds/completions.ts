@@ -14,9 +14,7 @@ const supplies = 'PD 20W, PD 30W, PD 45W, PD 65W, PD 100W, PD 140W, USB 5V 2A, 1
 const batteries = 'power bank 37Wh PD 20W, power bank 74Wh PD 45W, 3S 5000 Li-ion, 4S 5000 Li-ion, 6S 5000 LiPo'
 
 const examples: Readonly<Record<string, readonly string[]>> = {
-  charger: listed(
-    '0.5/1/2/4A, 0.5/1/2/4A 80W 1-4S 9-20V, 0.3/0.8/1.5/3A, 0.1-10A by 0.1, 0.1-10A by 0.1 200W 6S 10-30V',
-  ),
+  charger: listed('0.3/0.8/1.5/3A, 0.3/0.8/1.5/3A 60W 1-5S 10-26V, 0.1-10A by 0.1, 0.1-10A by 0.1 200W 6S 10-30V'),
   source: listed(`${supplies}, car 10A engine off, car 10A engine running, ${batteries}`),
   from: listed(`empty, ${levels}`),
   to: listed(levels),

@@ -27,7 +27,7 @@ export const packKind: ValueKind<Pack> = {
 
 export const chargerKind: ValueKind<Charger> = {
   name: 'charger',
-  example: '0.5/1/2/4A 80W 1-4S 9-20V',
+  example: '0.3/0.8/1.5/3A 60W 1-5S 10-26V',
   read: readCharger,
   write: writeCharger,
   complete: prefix => completions('charger', prefix),

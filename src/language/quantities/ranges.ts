@@ -1,4 +1,4 @@
-// Several quantities that share a unit: lists (`0.5/1/2/4A`) and ranges (`9-20V`).
+// Several quantities that share a unit: lists (`0.3/0.8/1.5/3A`) and ranges (`10-26V`).
 
 import { shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'

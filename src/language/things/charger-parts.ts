@@ -19,7 +19,7 @@ import {
 import { takeCurrentSteps } from './current-steps.ts'
 
 export const cutoffs = { phrase: cutoffsPhrase, min: 2.5, max: 4.5, example: '4.20/4.35V' }
-const input = { phrase: inputPhrase, min: 2, max: 60, example: '9-20V' }
+const input = { phrase: inputPhrase, min: 2, max: 60, example: '10-26V' }
 const balancing = { phrase: balancePhrase, min: 0.01, max: 10, example: 'balance 0.3A' }
 const mostSeries = 14
 

@@ -1,4 +1,4 @@
-// Chargers: `0.5/1/2/4A 80W 1-4S 9-20V`, `0.1-10A by 0.1 200W 6S 10-30V`; the parts in any order.
+// Chargers: `0.3/0.8/1.5/3A 60W 1-5S 10-26V`, `0.1-10A by 0.1 200W 6S 10-30V`; the parts in any order.
 
 import type { Charger } from '../../charging/things/charger.ts'
 import { plainText, shortened } from '../../ground/plain-text.ts'
@@ -12,7 +12,7 @@ import { aCharger, cutoffsOrInput, lacksCurrents, neitherCutoffNorInput } from '
 import { type ChargerDraft, chargerParts, cutoffs } from './charger-parts.ts'
 import { usualSteps, writeCurrentSteps } from './current-steps.ts'
 
-const wanted: Wanted = { expected: aCharger, example: '0.5/1/2/4A 80W 1-4S 9-20V' }
+const wanted: Wanted = { expected: aCharger, example: '0.3/0.8/1.5/3A 60W 1-5S 10-26V' }
 /** Reads the whole text as one charger. Throws a Problem for an unknown word, a range, or no current at all. */
 export function readCharger(text: string): Read<Charger> {
   const scan = new Scanner(plainText(text))
@@ -67,7 +67,7 @@ function checkedCutoff(volts: number): void {
     what: neitherCutoffNorInput,
     token: `${volts}V`,
     expected: cutoffsOrInput(cutoffs.min, cutoffs.max),
-    example: volts > cutoffs.max ? '9-20V' : cutoffs.example,
+    example: volts > cutoffs.max ? '10-26V' : cutoffs.example,
   })
 }
 

@@ -1,4 +1,4 @@
-// The currents that a charger offers: `0.5/1/2/4A`, or `0.1-10A by 0.1`.
+// The currents that a charger offers: `0.3/0.8/1.5/3A`, or `0.1-10A by 0.1`.
 
 import type { CurrentSteps } from '../../charging/things/charger.ts'
 import type { Said } from '../../ground/locale.ts'

@@ -63,7 +63,7 @@ function incrementEnd(sentence: Sentence, at: number, draft: ChargerDraft): numb
   return /^steps?$/.test(sentence.word(after)) ? after + 1 : after
 }
 
-/** "0.5/1/2/4A", "1 2 3 5 A steps", "1, 2 or 3 amps". */
+/** "0.3/0.8/1.5/3A", "1 2 3 5 A steps", "1, 2 or 3 amps". */
 function listAt(sentence: Sentence, start: number, draft: ChargerDraft): number | undefined {
   if (hasCurrents(draft)) return undefined
   const typed: number[] = []
