@@ -82,7 +82,7 @@ describe.each([false, true])('a card, in a room that is encrypted: %s', encrypte
     )
 
     await asked(room, 'house set chemistry: LiHV rate: 0.6C')
-    await editsSay(room, card, 'house')
+    await editsSay(room, card, 'rules of this club')
     expect(await pinsOf(room)).toEqual([others, card])
 
     await asked(room, 'answer remove title: Wren')
@@ -97,7 +97,7 @@ describe('people’s hands', () => {
     const card = await savedCard(room)
     await ada.client.sendStateEvent(room, EventType.RoomPinnedEvents, { pinned: [] }, '')
     await asked(room, 'house set chemistry: LiHV rate: 0.6C')
-    await editsSay(room, card, 'house')
+    await editsSay(room, card, 'rules of this club')
     expect(await pinsOf(room)).toEqual([])
 
     await ada.client.redactEvent(room, card)
@@ -130,7 +130,7 @@ test('a change asked for while it was away is on the card after a start', async 
   await assistant.kill()
   await ada.say(room, '!charge house set chemistry: LiHV rate: 0.6C')
   await assistant.start()
-  await editsSay(room, card, 'house')
+  await editsSay(room, card, 'rules of this club')
 })
 
 describe('a reminder', () => {
