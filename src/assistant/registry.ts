@@ -28,7 +28,6 @@ export function createRegistry(commands: readonly Entry[]): Registry {
         name: option,
         kind: kind.name,
         required,
-        spoken: kind.spoken,
       }))
       return { name, options }
     }),

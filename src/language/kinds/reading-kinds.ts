@@ -17,7 +17,7 @@ import {
   restOrFull,
   voltsOfCell,
 } from './kinds.words.ts'
-import { plainKind, type ValueKind } from './value-kind.ts'
+import { plainKind } from './value-kind.ts'
 
 const mostCells = 14
 const separators = / ?[;/|] ?|,? and |, ?(?=\d[.,])|, | /u
@@ -84,7 +84,7 @@ export const cellResistancesKind = plainKind<readonly number[]>(
   ['12mΩ', '5 5 6 5 mΩ'],
 )
 
-const conditionReader = plainKind<'rest' | 'full'>(
+export const conditionKind = plainKind<'rest' | 'full'>(
   'condition',
   text => {
     const word = plainText(text).toLowerCase()
@@ -95,11 +95,6 @@ const conditionReader = plainKind<'rest' | 'full'>(
   condition => condition,
   ['rest', 'full'],
 )
-
-export const conditionKind: ValueKind<'rest' | 'full'> = {
-  ...conditionReader,
-  spoken: { full: 'full', 'fully charged': 'full', 'after charging': 'full', 'at rest': 'rest' },
-}
 
 const loadWords = /^(?:(rest|resting|no load)|(\S+ ?m?a(?:mps?)?)),? (?:@ |at )?(\S+ ?m?v(?:olts?)?)$/iu
 

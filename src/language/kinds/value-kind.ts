@@ -14,8 +14,6 @@ export interface Earlier {
 export interface ValueKind<T> {
   readonly name: string
   readonly example: string
-  /** Phrases of plain words that stand for a value, in lower case, each with the value. */
-  readonly spoken?: Readonly<Record<string, string>>
   /** Throws a Problem that points at the word it cannot read. */
   read(text: string, earlier: Earlier): Read<T>
   /** Canonical text; reading it gives the same value. */

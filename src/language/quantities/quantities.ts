@@ -60,9 +60,6 @@ export interface WholeNumberRange {
 
 const numberWords = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ')
 
-/** Counts above one that a sentence may say in a word. */
-export const countWords = numberWords.slice(2)
-
 /** A whole number: `6`, `6x`, `x6`, `6 packs`, `six`. */
 export function readCount(text: string, range: WholeNumberRange = {}): number {
   const { phrase = numberOfPacks, min = 1, max = 100, example = '6' } = range

@@ -2,11 +2,9 @@
 
 export interface OptionWords {
   readonly name: string
-  /** The kind of its value ("pack", "current", …): plain words are matched to options by name, then by kind. */
+  /** The kind of its value ("pack", "current", …): values of a sentence are matched to options by name, then by kind. */
   readonly kind: string
   readonly required: boolean
-  /** Phrases that stand for a value of it in a plain sentence, in lower case, each with the value. */
-  readonly spoken?: Readonly<Record<string, string>>
 }
 
 export interface CommandWords {

@@ -5,7 +5,7 @@ import { plainText, shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
 import type { Wanted } from '../scan/number.ts'
-import { readParts, takeParts } from '../scan/parts.ts'
+import { readParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
 import { aCharger, cutoffsOrInput, lacksCurrents, neitherCutoffNorInput } from './charger.words.ts'
@@ -21,21 +21,6 @@ export function readCharger(text: string): Read<Charger> {
   const charger = finished(draft)
   if (charger) return charger
   throw new Problem({ what: lacksCurrents, token: shortened(scan.text), ...wanted })
-}
-
-/**
- * Moves past a charger that stands in a sentence; false, and not moved, where there is none. One current
- * alone is none: a list, a range, the word "charger", its cells, input or power make it one.
- */
-export function takeCharger(scan: Scanner): boolean {
-  const charger = scan.attempt(() => {
-    const draft: ChargerDraft = {}
-    takeParts(scan, chargerParts, draft)
-    const several = draft.currents?.kind === 'range' || (draft.currents?.steps_A.length ?? 0) > 1
-    const more = draft.named ?? draft.cells ?? draft.input ?? draft.power_W
-    return several || more !== undefined ? finished(draft) : undefined
-  })
-  return charger !== undefined
 }
 
 /** Undefined without currents; "80W charger" has those that such chargers offer. */

@@ -7,7 +7,6 @@ import { type Narrower, quantityOf, takeQuantity } from '../quantities/quantity.
 import { decimalText, takeNumeral, type Wanted } from '../scan/number.ts'
 import { once, type Part } from '../scan/parts.ts'
 import type { Scanner } from '../scan/scanner.ts'
-import { takeCellVolts } from './cell-volts.ts'
 import { takeChemistry } from './chemistry.ts'
 import {
   aPack,
@@ -114,20 +113,6 @@ const bareCapacity: Part<PackDraft> = (scan, draft) => {
   return true
 }
 
-/** Inside a sentence a small bare number is a capacity only behind the cells; elsewhere it counts something. */
-const bareCapacityInSentence: Part<PackDraft> = (scan, draft) => {
-  if (draft.capacity_Ah !== undefined) return false
-  const numeral = scan.attempt(() => {
-    if (scan.attempt(() => takeCellVolts(scan) || undefined)) return undefined
-    const found = takeBare(scan)
-    const fits = found !== undefined && (Number.parseFloat(found) >= leastBare_mAh || draft.series !== undefined)
-    return fits ? found : undefined
-  })
-  if (numeral === undefined) return false
-  draft.capacity_Ah = Number.NaN
-  return true
-}
-
 const asked: Wanted = { expected: capacityWithUnit, example: wantedPack.example }
 
 function bareCapacityOf(numeral: string): number {
@@ -155,11 +140,7 @@ const statedParts: readonly Part<PackDraft>[] = [
   once('chemistry', takeChemistry),
 ]
 
-/** Where a pack is all there is to read. */
 export const packParts: readonly Part<PackDraft>[] = [...statedParts, bareCapacity]
 
 /** Batteries that feed others are larger than any that flies. */
 export const batteryParts: readonly Part<PackDraft>[] = [capacity({ max: 400, example: '4S 100Ah LiFe' }), ...packParts]
-
-/** Where a pack stands among other words. */
-export const packPartsInSentence: readonly Part<PackDraft>[] = [...statedParts, bareCapacityInSentence]

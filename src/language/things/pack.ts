@@ -4,7 +4,7 @@ import type { Pack } from '../../charging/things/pack.ts'
 import { plainText, shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
-import { type Part, readParts, takeParts } from '../scan/parts.ts'
+import { type Part, readParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
 import { chemistryNames } from './chemistry.ts'
@@ -16,7 +16,7 @@ import {
   lackedParts,
   packLacks,
 } from './pack.words.ts'
-import { batteryParts, type PackDraft, packParts, packPartsInSentence, wantedPack } from './pack-parts.ts'
+import { batteryParts, type PackDraft, packParts, wantedPack } from './pack-parts.ts'
 
 /**
  * Reads the whole text as one pack. The capacity is the whole pack's; the resistance is that of one cell position.
@@ -37,22 +37,6 @@ function packOf(text: string, parts: readonly Part<PackDraft>[]): Read<Pack> {
   const needed = ['series', 'capacity_Ah', 'chemistry'] as const
   const missing = needed.filter(part => draft[part] === undefined).map(part => lacks[part])
   throw new Problem({ what: packLacks(missing), token: shortened(scan.text), ...wantedPack })
-}
-
-/**
- * Moves past a pack that stands in a sentence, complete or not, to be read by `readPack`: at least two of cells,
- * capacity and chemistry, or `cells`, where all there is are cells in series and chemistry. Undefined, and not
- * moved, where nothing of the kind stands.
- */
-export function takePack(scan: Scanner): 'pack' | 'cells' | undefined {
-  const draft = scan.attempt(() => {
-    const found: PackDraft = {}
-    takeParts(scan, packPartsInSentence, found)
-    const { series, capacity_Ah, chemistry } = found
-    return [series, capacity_Ah, chemistry].filter(part => part !== undefined).length >= 2 ? found : undefined
-  })
-  if (!draft) return undefined
-  return Object.keys(draft).sort().join() === 'chemistry,series' ? 'cells' : 'pack'
 }
 
 function finished(draft: PackDraft): Read<Pack> | undefined {

@@ -5,7 +5,7 @@ import type { Said } from '../../ground/locale.ts'
 import { plainText, shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
-import { readParts, takeParts } from '../scan/parts.ts'
+import { readParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
 import { readBattery, writePack } from './pack.ts'
@@ -42,16 +42,6 @@ function refuseUnfed(text: string): void {
   if (what === undefined) return
   const example = what === needsSupplyBehind ? '13.8V 20A' : 'car 10A 60Ah'
   throw new Problem({ what, token: shortened(text), expected: wantedSource.expected, example })
-}
-
-/** Moves past a source, complete or not, where one stands; a battery is left to the reader of packs. */
-export function takeSource(scan: Scanner): boolean {
-  const draft = scan.attempt(() => {
-    const found: SourceDraft = {}
-    takeParts(scan, sourceParts, found)
-    return found.kind || found.usb || found.offers || found.deepCycle ? found : undefined
-  })
-  return draft !== undefined
 }
 
 /** Canonical text; reading it gives the same source. */
