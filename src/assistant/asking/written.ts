@@ -1,7 +1,7 @@
 // A question written in notation, and what stands in plain words between its command and its details.
 
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
-import { fitTo } from '../../language/reading/fit.ts'
+import { fitTo, questionOf } from '../../language/reading/fit.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import { readTyped } from '../../language/sentence/typed.ts'
 import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
@@ -12,6 +12,5 @@ export function readWritten(text: string, vocabulary: Vocabulary): Question | un
   if (!typed) return undefined
   const { question, command, before } = typed
   if (before === '') return question
-  const { options, left } = fitTo(command, bestCover(candidatesOf(before)), question.options)
-  return { ...question, options, notUsed: left.map(value => value.typed) }
+  return questionOf(fitTo(command, bestCover(candidatesOf(before)), question.options))
 }

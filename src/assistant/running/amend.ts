@@ -3,6 +3,7 @@
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
 import { amended } from '../../language/conversation/amend.ts'
 import { intentsOf } from '../../language/model/index.ts'
+import { questionOf } from '../../language/reading/fit.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import { readTyped } from '../../language/sentence/typed.ts'
 import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
@@ -25,7 +26,5 @@ export async function amendedQuestion(
   const frame = { question: typed.question, pending: undefined, doubts: [] }
   const choice = amended(words, values, intentsOf(words, values), frame, vocabulary)
   const fitted = choice && choice.score >= leastScore ? choice.fitted : undefined
-  if (!fitted || fitted.missing) return undefined
-  const { command, options, left } = fitted
-  return { command, options, notUsed: left.length > 0 ? left.map(({ typed: word }) => word) : undefined }
+  return fitted && !fitted.missing ? questionOf(fitted) : undefined
 }

@@ -5,6 +5,7 @@ import type { Said } from '../../ground/locale.ts'
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { readRate } from '../quantities/quantities.ts'
+import type { Question } from '../sentence/question.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
 import { readAsAmps } from './assumed.words.ts'
 import { withCharger } from './charger-told.ts'
@@ -70,6 +71,13 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
   }
   return { command: command.name, options, assumed, doubts, left, missing: missingOf(command, options, told), told }
 }
+
+/** The question that came of it, with the words that it leaves unused. */
+export const questionOf = ({ command, options, left }: Fitted): Question => ({
+  command,
+  options,
+  notUsed: left.length > 0 ? left.map(({ typed }) => typed) : undefined,
+})
 
 const labelCues: ReadonlySet<string> = new Set(['says', 'say', 'allows', 'reads', 'printed', 'label', 'states'])
 
