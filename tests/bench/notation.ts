@@ -20,8 +20,7 @@ const name = vocabulary[0]?.name ?? ''
 
 const read = (text: string) =>
   attempt(
-    () =>
-      readTyped(text, vocabulary) ?? readPlainly(text.slice(0, longestText), vocabulary, undefined, [], () => false),
+    () => readTyped(text, vocabulary) ?? readPlainly(text.slice(0, longestText), vocabulary, undefined, [], false),
   )
 const everyReader = [
   read,

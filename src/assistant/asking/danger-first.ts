@@ -7,15 +7,14 @@ import { situationOf } from '../../charging/situation/situation.ts'
 import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
-import { dangersIn } from '../../language/dangers/index.ts'
+import { type DangersIn, dangersIn } from '../../language/dangers/index.ts'
 import type { Understanding } from '../../language/reading/meant.ts'
-import type { Context } from '../context.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { cautionsOf, leadOf, refusalOf, sourcesOf } from '../verdict.words.ts'
 
 /** Smoke, fire or an injury: needs no memory, and is answered before anything else is looked at. */
-export function urgentReply(text: string, readAs: Text, locale: Locale): Reply | undefined {
-  const told = dangersIn(text).told.map(({ danger }) => danger)
+export function urgentReply({ told: found }: DangersIn, readAs: Text, locale: Locale): Reply | undefined {
+  const told = found.map(({ danger }) => danger)
   if (!told.some(danger => emergencies.includes(danger))) return undefined
   return dangerReply(told, readAs, undefined, locale)
 }
@@ -28,14 +27,8 @@ export function dangersAt(problem: Problem): readonly Danger[] {
   return told.filter(danger => dangers[danger].weight === 'refuse')
 }
 
-export const refusedForDanger = (
-  dangers: readonly Danger[],
-  readAs: Text,
-  understanding: Understanding | undefined,
-  { locale }: Context,
-): Reply => dangerReply(dangers, readAs, understanding, locale)
-
-function dangerReply(
+/** What is told of those dangers, where nothing else of the question is answered. */
+export function dangerReply(
   dangers: readonly Danger[],
   readAs: Text,
   understanding: Understanding | undefined,

@@ -7,6 +7,7 @@ import type { Locale, Said } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import type { Frame } from '../../language/conversation/frame.ts'
+import { type DangersIn, dangersIn } from '../../language/dangers/index.ts'
 import { changesNothing } from '../../language/reading/assumed.words.ts'
 import type { Understanding } from '../../language/reading/meant.ts'
 import { type Question, writeQuestion } from '../../language/sentence/question.ts'
@@ -19,7 +20,7 @@ import type { Registry } from '../registry.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { alternatives } from './alternatives.ts'
 import { askedBack, choicesFor, unclear } from './ask-back.ts'
-import { dangersAt, refusedForDanger, urgentReply } from './danger-first.ts'
+import { dangerReply, dangersAt, urgentReply } from './danger-first.ts'
 import { asTyped, faultReply, problemReply } from './failures.ts'
 import { understand } from './inputs.ts'
 import { hear } from './plainly.ts'
@@ -44,12 +45,17 @@ interface Known {
   readonly understanding: Understanding | undefined
 }
 
+/** A question that comes as a command with its options tells nothing in words. */
+const nothingHeard: DangersIn = { told: [], suspected: false }
+
 /** All that stands around a question while it is answered. */
 interface Around {
   readonly registry: Registry
   readonly context: Context
   /** The question as it was typed. */
   readonly typed: Text
+  /** The dangers that its words tell. */
+  readonly heard: DangersIn
   readonly conversation: Conversation
   readonly onFault: FaultListener
 }
@@ -70,13 +76,13 @@ export async function dispatch(
   let locale = unknownClub
   const typed = asTyped(typeof asked === 'string' ? asked : writeQuestion(asked), locale)
   try {
+    const heard = typeof asked === 'string' ? dangersIn(spokenOf(asked, registry.vocabulary)) : nothingHeard
     // An emergency waits for no memory.
-    const urgent =
-      typeof asked === 'string' ? urgentReply(spokenOf(asked, registry.vocabulary), typed, locale) : undefined
+    const urgent = urgentReply(heard, typed, locale)
     if (urgent) return urgent
     const context = await contextOf()
     locale = context.locale
-    return await answerIn({ registry, context, typed, conversation, onFault }, asked)
+    return await answerIn({ registry, context, typed, heard, conversation, onFault }, asked)
   } catch (error) {
     if (error instanceof Problem) return problemReply('', typed, error, locale)
     return told(onFault, error, '', typed, locale)
@@ -100,36 +106,43 @@ async function answerIn(around: Around, asked: string | Question): Promise<Reply
 
 async function answerPlain(around: Around, text: string): Promise<Reply> {
   const { registry, context, typed, conversation } = around
-  const { meant, dangers, suspected, about, used } = await hear(text, registry, context, conversation.frame)
+  const { locale } = context
+  const { meant, dangers, suspected, about, used } = await hear(
+    text,
+    around.heard,
+    registry,
+    context,
+    conversation.frame,
+  )
   const { understanding } = meant
-  const heard = { used, dangers, understanding, doubts: suspected ? (['suspected'] as const) : [] }
-  const inHandbook = { ...heard, assumed: [], question: { command: 'handbook', options: { about: about ?? text } } }
+  const plain = { used, dangers, understanding, assumed: [], doubts: suspected ? (['suspected'] as const) : [] }
+  const inHandbook = { ...plain, question: { command: 'handbook', options: { about: about ?? text } } }
+  const unanswered = (command: string, problem: Problem): Reply => ({
+    ...problemReply(command, typed, problem, locale),
+    understood: understanding,
+  })
   switch (meant.kind) {
     case 'question':
-      return answerKnown(around, { ...heard, ...meant, doubts: [...heard.doubts, ...meant.doubts] })
-    case 'handbook':
-      if (dangers.length > 0) return refusedForDanger(dangers, typed, understanding, context)
-      return answerKnown(around, inHandbook)
+      return answerKnown(around, { ...plain, ...meant, doubts: [...plain.doubts, ...meant.doubts] })
     case 'smalltalk':
-      return answerKnown(around, { ...heard, assumed: [], question: { command: 'hello', options: {} } })
+      return answerKnown(around, { ...plain, question: { command: 'hello', options: {} } })
+  }
+  if (dangers.length > 0) return dangerReply(dangers, typed, understanding, locale)
+  switch (meant.kind) {
+    case 'handbook':
+      return answerKnown(around, inHandbook)
     case 'asks back': {
-      if (dangers.length > 0) return refusedForDanger(dangers, typed, understanding, context)
       // What somebody wants to know in words is not asked for in figures.
       if (meant.told === undefined && about !== undefined) return answerKnown(around, inHandbook)
       const command = registry.get(meant.question.command)
       const choices = choicesFor(meant, command)
       const { question, missing, told: pack } = meant
       conversation.keep({ question, pending: { missing, choices, told: pack }, doubts: [] })
-      const problem = askedBack(meant, command, choices, context.locale)
-      return { ...problemReply(command.name, typed, problem, context.locale), understood: understanding }
+      return unanswered(command.name, askedBack(meant, command, choices, locale))
     }
     case 'unclear':
-    case 'notours': {
-      if (dangers.length > 0) return refusedForDanger(dangers, typed, understanding, context)
-      if (about !== undefined) return answerKnown(around, inHandbook)
-      const problem = unclear(meant, registry)
-      return { ...problemReply('', typed, problem, context.locale), understood: understanding }
-    }
+    case 'notours':
+      return about === undefined ? unanswered('', unclear(meant, registry)) : answerKnown(around, inHandbook)
   }
 }
 
@@ -166,7 +179,7 @@ async function answerKnown(around: Around, known: Known): Promise<Reply> {
     if (!(error instanceof Problem)) return told(onFault, error, command, readAs, locale)
     // A name that is to be kept tells nothing of a pack.
     const heard = registry.find(command)?.changes ? dangers : [...dangers, ...dangersAt(error)]
-    if (heard.length > 0) return refusedForDanger(heard, readAs, understanding, context)
+    if (heard.length > 0) return dangerReply(heard, readAs, understanding, locale)
     return { ...problemReply(command, readAs, error, locale), understood: understanding }
   }
 }

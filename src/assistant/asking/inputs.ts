@@ -4,9 +4,10 @@ import type { Locale, Said } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import type { Earlier } from '../../language/kinds/value-kind.ts'
+import { oneOfDetails, takesNone } from '../../language/sentence/option-pairs.words.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { Entry, OptionWords } from '../command.ts'
-import { needed, takesNo, takesOnly } from './asking.words.ts'
+import { needed } from './asking.words.ts'
 
 export interface Understood {
   readonly inputs: Readonly<Record<string, unknown>>
@@ -51,9 +52,9 @@ function refuseUnknown(command: Entry, options: Readonly<Record<string, string>>
   const unknown = Object.keys(options).find(name => !names.includes(name))
   if (unknown === undefined) return
   throw new Problem({
-    what: takesNo(command.name, unknown),
+    what: takesNone(command.name, unknown, undefined),
     token: unknown,
-    expected: takesOnly(names),
+    expected: oneOfDetails(names),
     example: command.examples[0] ?? command.name,
   })
 }

@@ -4,7 +4,7 @@ import type { Danger } from '../../charging/situation/dangers.ts'
 import { askedOf } from '../../handbook/asked.ts'
 import type { Frame } from '../../language/conversation/frame.ts'
 import { readPlainly } from '../../language/conversation/read-plainly.ts'
-import { dangersIn } from '../../language/dangers/index.ts'
+import { type DangersIn, dangersIn } from '../../language/dangers/index.ts'
 import { knownShare } from '../../language/model/index.ts'
 import type { Meant } from '../../language/reading/meant.ts'
 import type { KitEntry } from '../../memory/memory.ts'
@@ -25,18 +25,18 @@ export interface Heard {
 
 export async function hear(
   text: string,
+  { told, suspected }: DangersIn,
   registry: Registry,
   context: Context,
   frame: Frame | undefined,
 ): Promise<Heard> {
-  const { told, suspected } = dangersIn(text)
   const { text: named, used } = await namesReplaced(text, registry, context.memory.kit, context)
   // Spans of dangers hold for the sentence as typed; where names were replaced, words are accounted for by their form.
   const accounted = named === text ? told : dangersIn(named).told
   const about = aboutIn(text, frame)
   return {
     about,
-    meant: readPlainly(named, registry.vocabulary, frame, accounted, () => about !== undefined),
+    meant: readPlainly(named, registry.vocabulary, frame, accounted, about !== undefined),
     dangers: [...new Set(told.map(({ danger }) => danger))],
     suspected,
     used,
@@ -49,9 +49,8 @@ const fewWords = 6
 function aboutIn(text: string, frame: Frame | undefined): string | undefined {
   const isShort = isKnown(text) && text.trim().split(/\s+/).length <= fewWords
   const before = isShort && frame?.question.command === 'handbook' ? frame.question.options.about : undefined
-  return [text, ...(before === undefined ? [] : [`${before} ${text}`])].find(
-    words => askedOf(words).entry !== undefined,
-  )
+  const ways = before === undefined ? [text] : [text, `${before} ${text}`]
+  return ways.find(words => askedOf(words).entry !== undefined)
 }
 
 /** No number and no word that is strange. */

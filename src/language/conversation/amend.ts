@@ -109,9 +109,9 @@ const choiceOf = (fitted: Fitted, kept: Kept): Choice => ({
 
 /** What the frame lends to a question of its own that names no pack: all that the two have in common. */
 export function keptFrom(frame: Frame | undefined, { options }: CommandWords, values: readonly Candidate[]): Kept {
-  const namesPack = values.some(value => toldBy(value) !== undefined)
+  const tellsOfPack = values.some(value => toldBy(value) !== undefined)
   const takesPack = options.some(({ kind }) => packKinds.has(kind))
-  if (!frame || namesPack || !takesPack) return {}
+  if (!frame || tellsOfPack || !takesPack) return {}
   return frame.question.options
 }
 

@@ -9,7 +9,7 @@ import { aside, type Choice, choices, tellsOfPacks } from '../reading/choose.ts'
 import type { Fitted } from '../reading/fit.ts'
 import type { Meant, Understanding } from '../reading/meant.ts'
 import { toldBy } from '../reading/told-pack.ts'
-import { spansOf, wordsLeft } from '../reading/words-left.ts'
+import { type Span, spansOf, wordsLeft } from '../reading/words-left.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
 import { namesForeign } from '../things/foreign-chemistries.ts'
 import { amended, keptFrom } from './amend.ts'
@@ -20,11 +20,6 @@ const leastKnown = 0.5
 /** Less likely than this, nothing is clear enough to answer. */
 const leastScore = 0.12
 
-interface Span {
-  readonly start: number
-  readonly end: number
-}
-
 /**
  * `frame` is the last question of this asker in this place; `accounted` are spans that names and dangers account for;
  * `isInHandbook` says whether the handbook answers the text.
@@ -34,7 +29,7 @@ export function readPlainly(
   vocabulary: Vocabulary,
   frame: Frame | undefined,
   accounted: readonly Span[],
-  isInHandbook: () => boolean,
+  isInHandbook: boolean,
 ): Meant {
   const values = bestCover(candidatesOf(text))
   const ranked = intentsOf(text, values)

@@ -1,42 +1,25 @@
 // What a reading took for granted, and what it left out, in words.
 
-import type { Said } from '../../ground/locale.ts'
-import { joined } from '../../ground/text.ts'
+import { type Said, told } from '../../ground/locale.ts'
 
-export const chemistryAssumed =
-  (name: string): Said =>
-  ({ say, own }) =>
-    say`no type was said: taken as ${own(name)}, as most are`
+export const chemistryAssumed = told(
+  ({ say, own }, name: string) => say`no type was said: taken as ${own(name)}, as most are`,
+)
 
 export const cellsAssumed: Said = ({ say }) => say`the number of cells was not said: volts are those of one cell`
 
-export const keptFrom =
-  (options: readonly string[]): Said =>
-  ({ say, own }) =>
-    say`kept from before: ${own(options.join(', '))}`
+export const keptFrom = told(
+  ({ say, own }, options: readonly string[]) => say`kept from before: ${own(options.join(', '))}`,
+)
 
-export const changesNothing =
-  (words: readonly string[]): Said =>
-  ({ say, own }) =>
-    say`this changes nothing: ${joined(
-      words.map(word => own(`"${word}"`)),
-      ', ',
-    )}`
+const quotes = (words: readonly string[]): string => words.map(word => `"${word}"`).join(', ')
 
-export const notUnderstood =
-  (words: readonly string[]): Said =>
-  ({ say, own }) =>
-    say`not understood: ${joined(
-      words.map(word => own(`"${word}"`)),
-      ', ',
-    )}`
+export const changesNothing = told(
+  ({ say, own }, words: readonly string[]) => say`this changes nothing: ${own(quotes(words))}`,
+)
 
-export const readAsAmps =
-  (typed: string): Said =>
-  ({ say, own }) =>
-    say`${own(typed)} is read as amps`
+export const notUnderstood = told(
+  ({ say, own }, words: readonly string[]) => say`not understood: ${own(quotes(words))}`,
+)
 
-export const readAsPackVolts =
-  (typed: string): Said =>
-  ({ say, own }) =>
-    say`${own(typed)} is read as the volts of the whole pack`
+export const readAsAmps = told(({ say, own }, typed: string) => say`${own(typed)} is read as amps`)

@@ -32,7 +32,7 @@ export function choices(
   values: readonly Candidate[],
   vocabulary: Vocabulary,
   keptFor: (command: CommandWords) => Kept,
-  isInHandbook: () => boolean,
+  isInHandbook: boolean,
 ): readonly Choice[] {
   // An amendment of nothing is none: what else the sentence may be shares its likelihood.
   const own = ranked.filter(({ intent }) => intent !== 'amend')
@@ -56,9 +56,9 @@ export function choices(
 }
 
 /** How well what is no command answers: the handbook by what it holds, small talk where no pack is told. */
-function heeds(intent: Intent, values: readonly Candidate[], isInHandbook: () => boolean): number {
+function heeds(intent: Intent, values: readonly Candidate[], isInHandbook: boolean): number {
   const isTold = values.some(({ pack }) => pack?.capacity_Ah !== undefined)
-  if (aside.get(intent) === 'handbook') return (isInHandbook() ? 1 : 0.35) * (isTold ? 0.4 : 1)
+  if (aside.get(intent) === 'handbook') return (isInHandbook ? 1 : 0.35) * (isTold ? 0.4 : 1)
   return tellsOfPacks(values) ? 0.2 : 1
 }
 

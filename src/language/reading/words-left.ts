@@ -5,7 +5,7 @@ import { isKnownWord } from '../model/index.ts'
 
 const word = /[\p{L}\p{N}][\p{L}\p{M}\p{N}'’.-]*/gu
 
-interface Span {
+export interface Span {
   readonly start: number
   readonly end: number
 }
