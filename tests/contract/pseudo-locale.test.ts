@@ -113,7 +113,7 @@ function stringsIn(value: unknown): readonly string[] {
 function written(question: string): Question {
   const read = readWritten(question, assistant.registry.vocabulary)
   if (!read) throw new Error(`no question in notation: ${question}`)
-  return read
+  return read.question
 }
 
 it('shows a text that no locale has made', () => {

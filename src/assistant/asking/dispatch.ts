@@ -97,11 +97,20 @@ function told(onFault: FaultListener, error: unknown, command: string, readAs: T
 
 async function answerIn(around: Around, asked: string | Question): Promise<Reply> {
   const { registry, context } = around
-  const written = typeof asked === 'string' ? readWritten(asked, registry.vocabulary) : asked
+  const written = typeof asked === 'string' ? readWritten(asked, registry.vocabulary) : { question: asked, spoken: '' }
   if (!written) return answerPlain(around, String(asked))
-  const { question, used } = await withSavedNames(written, registry, context.memory.kit, context)
-  const assumed = written.notUsed ? [changesNothing(written.notUsed)] : []
-  return answerKnown(around, { question, used, assumed, dangers: [], doubts: [], understanding: undefined })
+  const { question, used } = await withSavedNames(written.question, registry, context.memory.kit, context)
+  const { notUsed } = written.question
+  // What stands in notation is judged as values; only what is told in words beside it is heard.
+  const { told, suspected } = dangersIn(written.spoken)
+  return answerKnown(around, {
+    question,
+    used,
+    assumed: notUsed ? [changesNothing(notUsed)] : [],
+    dangers: told.map(({ danger }) => danger),
+    doubts: suspected ? ['suspected'] : [],
+    understanding: undefined,
+  })
 }
 
 async function answerPlain(around: Around, text: string): Promise<Reply> {

@@ -6,11 +6,17 @@ import type { Question } from '../../language/sentence/question.ts'
 import { readTyped } from '../../language/sentence/typed.ts'
 import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
 
+export interface Written {
+  readonly question: Question
+  /** What stands in plain words between its command and its details. */
+  readonly spoken: string
+}
+
 /** Undefined where the text is a plain sentence. */
-export function readWritten(text: string, vocabulary: Vocabulary): Question | undefined {
+export function readWritten(text: string, vocabulary: Vocabulary): Written | undefined {
   const typed = readTyped(text, vocabulary)
   if (!typed) return undefined
   const { question, command, before } = typed
-  if (before === '') return question
-  return questionOf(fitTo(command, bestCover(candidatesOf(before)), question.options))
+  if (before === '') return { question, spoken: '' }
+  return { question: questionOf(fitTo(command, bestCover(candidatesOf(before)), question.options)), spoken: before }
 }

@@ -255,6 +255,7 @@ describe('a pack without a charger between it and its source', () => {
 describe('a danger among the details of a question in notation', () => {
   it.each([
     'time pack: 3S 720 LiHV swollen',
+    'time my puffed pack: 3S 720 LiHV',
     'current pack: 3S 720 LiHV puffed charger: 0.5/1/2A',
     'storage pack: 3S 720 LiHV dented from: full',
     'time pack: 3S 720 LiHV from: wet',
