@@ -10,7 +10,7 @@ import type { Frame } from '../../language/conversation/frame.ts'
 import { type DangersIn, dangersIn } from '../../language/dangers/index.ts'
 import { changesNothing } from '../../language/reading/assumed.words.ts'
 import type { Understanding } from '../../language/reading/meant.ts'
-import { type Question, writeQuestion } from '../../language/sentence/question.ts'
+import { apart, type Question, writeQuestion } from '../../language/sentence/question.ts'
 import { spokenOf } from '../../language/sentence/typed.ts'
 import type { KitEntry } from '../../memory/memory.ts'
 import type { Context } from '../context.ts'
@@ -24,6 +24,7 @@ import { dangerReply, dangersAt, urgentReply } from './danger-first.ts'
 import { asTyped, faultReply, problemReply } from './failures.ts'
 import { understand } from './inputs.ts'
 import { hear } from './plainly.ts'
+import { toldWith, withTold } from './told-with.ts'
 import { readWritten } from './written.ts'
 
 /** What was said before, and where what is said now is kept. */
@@ -100,15 +101,16 @@ async function answerIn(around: Around, asked: string | Question): Promise<Reply
   const written = typeof asked === 'string' ? readWritten(asked, registry.vocabulary) : { question: asked, spoken: '' }
   if (!written) return answerPlain(around, String(asked))
   const { question, used } = await withSavedNames(written.question, registry, context.memory.kit, context)
-  const { notUsed } = written.question
+  const { notUsed, told: before = [] } = written.question
+  const kept = apart(before)
   // What stands in notation is judged as values; only what is told in words beside it is heard.
   const { told, suspected } = dangersIn(written.spoken)
   return answerKnown(around, {
     question,
     used,
     assumed: notUsed ? [changesNothing(notUsed)] : [],
-    dangers: told.map(({ danger }) => danger),
-    doubts: suspected ? ['suspected'] : [],
+    dangers: [...kept.dangers, ...told.map(({ danger }) => danger)],
+    doubts: [...kept.doubts, ...(suspected ? ['suspected' as const] : [])],
     understanding: undefined,
   })
 }
@@ -176,11 +178,16 @@ async function answerKnown(around: Around, known: Known): Promise<Reply> {
       ...(recalled?.assumed ?? []),
       ...(answer.assumed ?? []),
     ])
-    const canonical = writeQuestion(understood.question)
+    const told = toldWith(command, [...dangers, ...doubts], registry)
     conversation.keep({ question: understood.question, pending: undefined, doubts })
     const reply = completeReply(
-      { command, readAs, question: canonical },
-      { ...answer, headline: joined([answer.headline, ...others]), assumed: [...said] },
+      { command, readAs, question: writeQuestion({ ...understood.question, told }) },
+      {
+        ...answer,
+        headline: joined([answer.headline, ...others]),
+        assumed: [...said],
+        followUps: answer.followUps?.map(next => ({ ...next, question: withTold(next.question, told, registry) })),
+      },
       locale,
     )
     return understanding ? { ...reply, understood: { ...understanding, dangers } } : reply

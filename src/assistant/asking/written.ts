@@ -18,5 +18,6 @@ export function readWritten(text: string, vocabulary: Vocabulary): Written | und
   if (!typed) return undefined
   const { question, command, before } = typed
   if (before === '') return { question, spoken: '' }
-  return { question: questionOf(fitTo(command, bestCover(candidatesOf(before)), question.options)), spoken: before }
+  const fitted = fitTo(command, bestCover(candidatesOf(before)), question.options)
+  return { question: { ...questionOf(fitted), told: question.told }, spoken: before }
 }

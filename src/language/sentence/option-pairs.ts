@@ -7,7 +7,7 @@ import { oneOfDetails, saidTwice, sayOnce, takesNone } from './option-pairs.word
 import type { CommandWords } from './vocabulary.ts'
 
 /** Kinds of value that may hold `name:` themselves, so they take all that follows. */
-const takingAll: ReadonlySet<string> = new Set(['question', 'text'])
+export const takingAll: ReadonlySet<string> = new Set(['question', 'text'])
 const optionName = /(?:^|[ ,;])(\p{L}[\p{L}\d_-]{0,31}) ?: ?/gu
 
 export interface Pairs {

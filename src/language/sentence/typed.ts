@@ -2,8 +2,8 @@
 
 import { plainText } from '../../ground/plain-text.ts'
 import { attempt } from '../../ground/problem.ts'
-import { readPairs } from './option-pairs.ts'
-import type { Question } from './question.ts'
+import { readPairs, takingAll } from './option-pairs.ts'
+import { type Question, withoutTold } from './question.ts'
 import type { CommandWords, Vocabulary } from './vocabulary.ts'
 
 export interface Typed {
@@ -18,16 +18,22 @@ export interface Typed {
  * Throws a Problem for a detail that the command does not take, or takes twice.
  */
 export function readTyped(text: string, vocabulary: Vocabulary): Typed | undefined {
-  const plain = withoutMark(text)
-  const command = commandAtStart(plain, vocabulary)
+  const whole = withoutMark(text)
+  const command = commandAtStart(whole, vocabulary)
   if (!command) return undefined
+  // What a detail takes in whole keeps its own.
+  const { text: plain, told } = takesWhole(command) ? { text: whole, told: undefined } : withoutTold(whole)
   const rest = plain.slice(command.name.length)
   const { before, options } = readPairs(rest, command, !/^ *\p{L}[\p{L}\d_-]* ?:/u.test(rest))
   const open = openOption(command, before)
-  if (open) return { command, before: '', question: { command: command.name, options: { [open]: before, ...options } } }
+  const question = (given: Question['options']) => ({ command: command.name, options: given, told })
+  if (open) return { command, before: '', question: question({ [open]: before, ...options }) }
   const isTyped = before === '' || Object.keys(options).length > 0
-  return isTyped ? { command, before, question: { command: command.name, options } } : undefined
+  return isTyped ? { command, before, question: question(options) } : undefined
 }
+
+/** Whether one of its details takes all that follows, whatever that is. */
+export const takesWhole = ({ options }: CommandWords): boolean => options.some(({ kind }) => takingAll.has(kind))
 
 /** Kinds of value that hold whatever somebody likes to write. */
 const freeText: ReadonlySet<string> = new Set([
