@@ -3,8 +3,8 @@
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import { labelEnergy_Wh } from '../../src/charging/upkeep/transport.ts'
+import { plainKind } from '../../src/language/kinds/value-kind.ts'
 import {
-  capacityKind,
   cellsKind,
   countKind,
   currentKind,
@@ -13,13 +13,20 @@ import {
   powerKind,
   voltageKind,
 } from '../../src/language/kinds/values.ts'
+import { readCapacity, writeCapacity } from '../../src/language/quantities/quantities.ts'
 import { sumMissing } from './problems.words.ts'
+
+/** Of what feeds chargers too: far more than what flies. */
+const anyCapacityKind = plainKind('capacity', text => readCapacity(text, { max: 400 }), writeCapacity, [
+  '690mAh',
+  '100Ah',
+])
 
 const takes = {
   pack: optional(packKind),
   count: optional(countKind),
   cells: optional(cellsKind),
-  capacity: optional(capacityKind),
+  capacity: optional(anyCapacityKind),
   voltage: optional(voltageKind),
   current: optional(currentKind),
   power: optional(powerKind),
@@ -28,8 +35,8 @@ const takes = {
 
 /** What follows from what was given; the kind says by which sum. */
 export interface Sum {
-  readonly kind: 'pack' | 'rate' | 'energy' | 'capacity' | 'power' | 'current'
-  readonly voltage_V: number
+  readonly kind: 'pack' | 'rate' | 'energy' | 'charge' | 'capacity' | 'power' | 'current'
+  readonly voltage_V?: number
   readonly capacity_Ah?: number
   readonly energy_Wh?: number
   readonly current_A?: number
@@ -47,6 +54,7 @@ function sumOf({ pack, count = 1, cells, voltage = 0, capacity, current, power, 
   if (pack) return { kind: 'pack', voltage_V: voltage, energy_Wh: labelEnergy_Wh(pack) * count }
   const { series = 0, chemistry } = cells ?? {}
   const label_V = voltage || series * (chemistry?.nominal_V.value ?? 0)
+  if (label_V === 0 && capacity !== undefined) return { kind: 'charge', capacity_Ah: capacity }
   if (label_V === 0) throw sumMissing()
   if (capacity !== undefined)
     return { kind: 'energy', voltage_V: label_V, capacity_Ah: capacity, energy_Wh: capacity * label_V }

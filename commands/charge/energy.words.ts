@@ -16,7 +16,7 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show }) => ({
     energy: { about: say`watt-hours` },
   },
   answer: (
-    { kind, voltage_V, capacity_Ah = 0, energy_Wh = 0, current_A = 0, power_W = 0, rate_C = 0 },
+    { kind, voltage_V = 0, capacity_Ah = 0, energy_Wh = 0, current_A = 0, power_W = 0, rate_C = 0 },
     { pack, cells, count = 1 },
   ) => {
     const [volts, charge, energy] = [show.voltage(voltage_V), show.capacity(capacity_Ah), show.energy(energy_Wh)]
@@ -35,6 +35,10 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show }) => ({
         ]
       case 'energy':
         return [say`${charge} × ${volts} = ${energy}.`]
+      case 'charge':
+        return [
+          say`${show.number(capacity_Ah * 1000, 0)} mAh are ${show.number(capacity_Ah, 3)} Ah: a thousand to one. For watt-hours tell me the volts too.`,
+        ]
       case 'capacity':
         return [say`${energy} ÷ ${volts} = ${charge}.`]
       case 'power':

@@ -1,17 +1,28 @@
 // What a lead of a gauge and length takes from the volts, or the thinnest gauge that a load may have.
 
-import { type Asked, optional, required, service } from '../../src/assistant/command.ts'
+import { type Asked, optional, service } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import { type Lead, type LeadLoad, leadOf, thinnestLead } from '../../src/charging/sources/lead.ts'
-import { mostRise_K, wireArea_mm2 } from '../../src/charging/things/wire.ts'
+import { chargerEfficiency } from '../../src/charging/things/practice.ts'
+import { mostCurrent_A, mostRise_K, wireArea_mm2 } from '../../src/charging/things/wire.ts'
 import { type DropLimit, dropKind } from '../../src/language/kinds/drop-kind.ts'
-import { currentKind, gaugeKind, lengthKind, temperatureKind, voltageKind } from '../../src/language/kinds/values.ts'
+import {
+  currentKind,
+  gaugeKind,
+  lengthKind,
+  powerKind,
+  temperatureKind,
+  voltageKind,
+} from '../../src/language/kinds/values.ts'
+import { writePower } from '../../src/language/quantities/quantities.ts'
+import { checked } from '../../src/language/quantities/quantity.ts'
 import { shareOfNothing } from './supply-problems.words.ts'
 
 const takes = {
   gauge: optional(gaugeKind),
-  length: required(lengthKind),
-  current: required(currentKind),
+  length: optional(lengthKind),
+  current: optional(currentKind),
+  power: optional(powerKind),
   voltage: optional(voltageKind),
   drop: optional(dropKind),
   temperature: optional(temperatureKind),
@@ -21,22 +32,41 @@ const takes = {
 export const usualShare = 0.03
 export const usual_V = 12
 export const usualAir_C = 20
+/** Where no length is told the answer is one for each metre. */
+export const usualLength_m = 1
 
 export const lead = service({
   name: 'lead',
   takes,
+  anyOf: ['current', 'gauge', 'power'],
   examples: [
     'lead gauge: AWG 16 length: 1m current: 10A voltage: 12V',
     'lead length: 2m current: 8A voltage: 12V drop: 3%',
     'lead gauge: AWG 24 length: 30cm current: 10A',
+    'lead gauge: AWG 14',
   ],
-  run: asked => {
-    const { gauge, length, current, temperature = usualAir_C } = asked
-    const load: LeadLoad = { length_m: length, current_A: current, air_C: temperature }
-    return gauge === undefined ? chosen(load, asked) : judged(gauge, load, asked)
+  run: (asked): LeadFound => {
+    const {
+      gauge,
+      length: length_m = usualLength_m,
+      power: gives_W = 0,
+      voltage = usual_V,
+      temperature: air_C = usualAir_C,
+    } = asked
+    const drawn_A = () => checked(gives_W / chargerEfficiency.value / voltage, writePower(gives_W), 'current')
+    const load: LeadLoad = { length_m, current_A: asked.current ?? (gives_W && drawn_A()), air_C }
+    if (gauge === undefined) return chosen(load, asked)
+    if (load.current_A > 0) return judged(gauge, load, asked)
+    return { ...judged(gauge, { ...load, current_A: roundedDown_A(mostCurrent_A(gauge, air_C)) }, asked), isMost: true }
   },
   figures: ({ wire, load, voltage_V }) => (wire ? wireFigures(wire, load, voltage_V) : []),
 })
+
+/** To two digits. */
+const roundedDown_A = (current_A: number): number => {
+  const digit = 10 ** (Math.floor(Math.log10(current_A)) - 1)
+  return Number((Math.floor(current_A / digit) * digit).toPrecision(2))
+}
 
 type AskedLead = Asked<typeof takes>
 
@@ -47,6 +77,8 @@ export interface Wire extends Lead {
 export interface LeadFound {
   /** Whether the gauge was asked for, and not looked for. */
   readonly told: boolean
+  /** The current is not one that was asked for, but the most that the wire bears. */
+  readonly isMost?: true
   readonly load: LeadLoad
   /** Absent where no single wire will do. */
   readonly wire: Wire | undefined

@@ -1,6 +1,8 @@
 // What is said of a lead, and what could be asked next.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import type { LeadLoad } from '../../src/charging/sources/lead.ts'
+import { chargerEfficiency } from '../../src/charging/things/practice.ts'
 import {
   airCooling_W,
   copperCoefficient_perK,
@@ -16,7 +18,7 @@ import { joined, type Text } from '../../src/ground/text.ts'
 import { gaugeKind, lengthKind } from '../../src/language/kinds/values.ts'
 import { asksAgain } from '../shared/next.ts'
 import { cite } from '../shared/setting.words.ts'
-import { type LeadFound, lead, usual_V, usualAir_C, usualShare, type Wire } from './lead.ts'
+import { type LeadFound, lead, usual_V, usualAir_C, usualLength_m, usualShare, type Wire } from './lead.ts'
 
 export const leadWords: WordsOf<typeof lead> = locale => {
   const { say, show, own } = locale
@@ -25,14 +27,19 @@ export const leadWords: WordsOf<typeof lead> = locale => {
     summary: say`What a lead drops and how warm it grows, or the thinnest wire that will do.`,
     takes: {
       gauge: { about: say`of the wire; the thinnest that will do when not said`, as: text => text },
-      length: { about: say`of the lead from end to end`, as: text => say`${text} long` },
-      current: { about: say`that flows through it`, as: text => say`at ${text}` },
+      length: { about: say`of the lead from end to end; a metre when not said`, as: text => say`${text} long` },
+      current: {
+        about: say`the current that flows through the lead, or the watts of its charger`,
+        as: text => say`at ${text}`,
+      },
+      power: { about: say`of the charger that it feeds, where no current is said`, as: text => say`for ${text}` },
       voltage: { about: say`that is fed in`, as: text => say`fed with ${text}` },
       drop: { about: say`the most it may drop, in volts or percent`, as: text => say`dropping ${text} at most` },
       temperature: { about: say`of the air about it; 20 °C when not said`, as: text => say`in air at ${text}` },
     },
     answer: found => [
-      found.told ? toldWords(found, locale) : chosenWords(found, locale),
+      found.isMost && found.wire ? mostWords(found.wire, found.load, locale) : undefined,
+      found.isMost ? undefined : found.told ? toldWords(found, locale) : chosenWords(found, locale),
       say`Fuse it near the battery, and feel it after some minutes: one too warm to hold is too thin or badly joined.`,
     ],
     figures: {
@@ -45,10 +52,17 @@ export const leadWords: WordsOf<typeof lead> = locale => {
       chargerSees: say`the charger sees`,
     },
     working: found => leadWorking(found, locale),
-    assumed: (_, { gauge, voltage, drop, temperature }) => [
+    assumed: (_, { gauge, length, current, power, voltage, drop, temperature }) => [
       temperature === undefined ? say`the air is at ${show.temperature(usualAir_C)}` : undefined,
-      gauge === undefined && drop === undefined && voltage === undefined
+      length === undefined
+        ? say`the lead is ${own(lengthKind.write(usualLength_m))} long: each metre drops as much`
+        : undefined,
+      voltage === undefined &&
+      ((gauge === undefined && drop === undefined) || (current === undefined && power !== undefined))
         ? say`it is fed with ${show.voltage(usual_V)}`
+        : undefined,
+      current === undefined && power !== undefined
+        ? say`the charger is taken to pass on ${show.percent(chargerEfficiency.value)} of its input (${cite(chargerEfficiency, locale)})`
         : undefined,
       gauge === undefined && drop === undefined
         ? say`it may drop ${show.percent(usualShare)} of the voltage (common practice for low-voltage leads)`
@@ -91,6 +105,11 @@ function toldWords(
         say`${name} drops ${drops} and grows about ${degrees(wire, locale)} warmer than the air.`,
         arrives(wire, voltage_V, locale),
       ])
+}
+
+function mostWords(wire: Wire, { current_A }: LeadLoad, locale: Locale): Text {
+  const { say, show, own } = locale
+  return say`${own(gaugeKind.write(wire.gauge))} has ${show.number(wireArea_mm2(wire.gauge), 2)} mm² of copper and bears about ${show.current(current_A)} for long, ${degrees(wire, locale)} warmer than the air. At that it drops ${show.voltage(wire.warmDrop_V)} over this length, out and back.`
 }
 
 function chosenWords({ wire, load, voltage_V, most_V = 0 }: LeadFound, locale: Locale): Text {

@@ -23,13 +23,13 @@ export function createRegistry(commands: readonly Entry[]): Registry {
   }
   return {
     commands,
-    vocabulary: commands.map(({ name, takes }) => {
+    vocabulary: commands.map(({ name, takes, anyOf }) => {
       const options = Object.entries(takes).map(([option, { kind, required }]) => ({
         name: option,
         kind: kind.name,
         required,
       }))
-      return { name, options }
+      return { name, options, anyOf }
     }),
     find: name => byName.get(name),
     get: name => {

@@ -28,6 +28,10 @@ it.each([
   expect(figures.find(figure => figure.key === key)?.value).toBeCloseTo(value, 6)
 })
 
+it('tells a capacity in both units where no volts are told', async () => {
+  expect((await asking.ask('energy capacity: 0.85Ah')).headline).toContain('850 mAh are 0.85 Ah')
+})
+
 it('says what is missing', async () => {
-  expect((await asking.ask('energy capacity: 2200mAh')).problem?.expected).toContain('third')
+  expect((await asking.ask('energy energy: 50Wh')).problem?.expected).toContain('third')
 })

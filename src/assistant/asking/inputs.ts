@@ -39,6 +39,8 @@ export function understand(command: Entry, options: Readonly<Record<string, stri
     canonical[name] = written
     phrases.push(described[name]?.as?.(own(written)) ?? own(`${name} ${written}`))
   }
+  const [first = '', ...others] = command.anyOf ?? []
+  if (first && ![first, ...others].some(name => name in inputs)) throw missing(first, described[first], command)
   return {
     inputs,
     assumed,

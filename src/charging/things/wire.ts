@@ -42,8 +42,21 @@ export function wireResistance_ohm(gauge: number, length_m: number, temperature_
  * the resistance away with it. What it makes, I²R of the warm wire, equals what its surface gives off.
  */
 export function wireRise_K(gauge: number, current_A: number, air_C: number): number {
-  const surface_m2 = Math.PI * (wireDiameter_mm(gauge) + 2 * insulation_mm.value) * 1e-3
-  const cold_K = (current_A ** 2 * wireResistance_ohm(gauge, 1, air_C)) / (airCooling_W.value * surface_m2)
-  const perK = copperCoefficient_perK.value / (1 + copperCoefficient_perK.value * (air_C - 20))
+  const cold_K = (current_A ** 2 * wireResistance_ohm(gauge, 1, air_C)) / coolingPerMetre_W(gauge)
+  const perK = warmingPerK(air_C)
   return cold_K * perK < 1 ? cold_K / (1 - cold_K * perK) : Number.POSITIVE_INFINITY
 }
+
+/** The current at which a long lead in still air grows as warm as it may, in A. */
+export function mostCurrent_A(gauge: number, air_C: number): number {
+  const cold_K = mostRise_K.value / (1 + mostRise_K.value * warmingPerK(air_C))
+  return Math.sqrt((cold_K * coolingPerMetre_W(gauge)) / wireResistance_ohm(gauge, 1, air_C))
+}
+
+/** What a metre of one wire gives off for each kelvin above the air. */
+const coolingPerMetre_W = (gauge: number): number =>
+  airCooling_W.value * Math.PI * (wireDiameter_mm(gauge) + 2 * insulation_mm.value) * 1e-3
+
+/** How the resistance grows for each kelvin, as a share of that in the air. */
+const warmingPerK = (air_C: number): number =>
+  copperCoefficient_perK.value / (1 + copperCoefficient_perK.value * (air_C - 20))

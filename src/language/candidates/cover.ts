@@ -9,8 +9,16 @@ const least = 0.001
 const worth = ({ score, typed }: Candidate): number =>
   Math.max(score ** 1.5, least) * Math.min(12, typed.split(/[ ,/]+|(?<=\d)(?=\p{L})|(?<=\p{L})(?=\d)/u).length)
 
+const composed: ReadonlySet<Candidate['kind']> = new Set(['charger', 'source', 'state'])
+
 /** A cover without overlaps, in the order of the text. */
 export function bestCover(candidates: readonly Candidate[]): readonly Candidate[] {
+  const plain = candidates.filter(({ kind }) => !composed.has(kind))
+  const within = ({ start, end }: Candidate) => plain.filter(one => one.start >= start && one.end <= end)
+  return coverOf(candidates).map(one => (composed.has(one.kind) ? { ...one, parts: coverOf(within(one)) } : one))
+}
+
+function coverOf(candidates: readonly Candidate[]): readonly Candidate[] {
   const byEnd = [...candidates].sort((a, b) => a.end - b.end || a.start - b.start)
   const ends = byEnd.map(({ end }) => end)
   const best = [0]

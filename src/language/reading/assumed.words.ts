@@ -8,6 +8,11 @@ export const chemistryAssumed = told(
 
 export const cellsAssumed: Said = ({ say }) => say`the number of cells was not said: volts are those of one cell`
 
+export const capacityFrom = told(
+  ({ say, show }, label_Wh: number, capacity_Ah: number) =>
+    say`${show.energy(label_Wh)} at the volts on the label are ${show.capacity(capacity_Ah)}`,
+)
+
 export const keptFrom = told(
   ({ say, own }, options: readonly string[]) => say`kept from before: ${own(options.join(', '))}`,
 )

@@ -8,9 +8,9 @@ import { readRate } from '../quantities/quantities.ts'
 import type { Question } from '../sentence/question.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
 import { readAsAmps } from './assumed.words.ts'
-import { withCharger } from './charger-told.ts'
 import { listed } from './listed.ts'
 import { goalsFirst, slotFor } from './slots.ts'
+import { suited } from './suited.ts'
 import { contradict, type PackTold, together, toldBy, type WholePack, wholePack } from './told-pack.ts'
 
 export type Missing = 'capacity' | { readonly option: string }
@@ -35,7 +35,7 @@ export type Kept = Readonly<Record<string, string>>
  * pack earlier, which the sentence's own parts replace.
  */
 export function fitTo(command: CommandWords, found: readonly Candidate[], kept: Kept = {}, before?: PackTold): Fitted {
-  const values = withCharger(found, command)
+  const values = suited(found, command)
   const options: Record<string, string> = {}
   const left: Candidate[] = []
   const takes = (kind: string) => command.options.find(option => option.kind === kind)
@@ -57,7 +57,8 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
   const label = list ? undefined : values.find(isOfLabel)
   const labelled = label && attempt(() => ({ labelRate_C: readRate(label.text) }))
   const told = packs.charged || before ? { ...before, ...packs.charged, ...labelled } : isOpen ? {} : undefined
-  if (told) {
+  // How many cells there are is not answered by their type.
+  if (told && (cellType?.name !== 'cells' || Object.keys(told).length > 0)) {
     const whole = wholePack(told)
     const filled = fillPack(whole, takes('pack')?.name, cellType)
     Object.assign(options, filled)
@@ -100,11 +101,14 @@ function fillPack(
 }
 
 function missingOf(
-  { options: taken }: CommandWords,
+  { options: taken, anyOf }: CommandWords,
   options: Readonly<Record<string, string>>,
   told: PackTold | undefined,
 ): Missing | undefined {
-  const open = taken.find(({ name, required }) => required && options[name] === undefined)
+  const isOpen = (name: string) => options[name] === undefined
+  const open =
+    taken.find(({ name, required }) => required && isOpen(name)) ??
+    taken.find(({ name }) => name === anyOf?.[0] && anyOf.every(isOpen))
   if (!open) return undefined
   return open.kind === 'pack' && told !== undefined ? 'capacity' : { option: open.name }
 }

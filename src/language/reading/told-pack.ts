@@ -7,7 +7,7 @@ import { attempt } from '../../ground/problem.ts'
 import type { Candidate, ToldPack } from '../candidates/sentence/candidate.ts'
 import { readCapacity } from '../quantities/quantities.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
-import { cellsAssumed, chemistryAssumed } from './assumed.words.ts'
+import { capacityFrom, cellsAssumed, chemistryAssumed } from './assumed.words.ts'
 
 export type PackTold = Readonly<ToldPack>
 
@@ -62,6 +62,7 @@ export function wholePack(told: PackTold): WholePack {
     cells: told.series === undefined ? chemistry.name : `${told.series}S ${chemistry.name}`,
     chemistry: chemistry.name,
     assumed: [
+      ...(told.label_Wh === undefined ? [] : [capacityFrom(told.label_Wh, told.capacity_Ah ?? 0)]),
       ...(named ? [] : [chemistryAssumed(chemistry.name)]),
       ...(doubts.includes('cellsUnknown') ? [cellsAssumed] : []),
     ],

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { leadOf, thinnestLead } from '../../../src/charging/sources/lead.ts'
-import { wireResistance_ohm, wireRise_K } from '../../../src/charging/things/wire.ts'
+import { mostCurrent_A, wireResistance_ohm, wireRise_K } from '../../../src/charging/things/wire.ts'
 
 const load = fc.record({
   length_m: fc.double({ min: 0.05, max: 20, noNaN: true }),
@@ -28,6 +28,15 @@ describe('a lead', () => {
     const made_W = 8 ** 2 * wireResistance_ohm(18, 1, 20 + rise_K)
     const surface_m2 = Math.PI * (1.0237 + 1.6) * 1e-3
     expect(made_W).toBeCloseTo(10 * surface_m2 * rise_K, 3)
+  })
+
+  it('is as warm as it may be at the most that it bears', () => {
+    for (const [gauge, air_C] of [
+      [16, 20],
+      [28, -10],
+      [0, 40],
+    ] as const)
+      expect(wireRise_K(gauge, mostCurrent_A(gauge, air_C), air_C)).toBeCloseTo(30, 6)
   })
 
   it('has no end of warming where its resistance outruns the cooling', () => {

@@ -54,6 +54,20 @@ describe('lead', () => {
     expect((await asking.ask('lead length: 2m current: 8A drop: 3%')).problem?.what).toContain('voltage')
   })
 
+  it('tells what a gauge is and bears where nothing else is said', async () => {
+    const reply = await answered('lead gauge: AWG 16')
+    expect(reply.headline).toMatch(/1\.31.mm² .* bears about 13.A/)
+    expect(reply.assumed.join()).toContain('1m long')
+  })
+
+  it('reckons with the input of the charger that it feeds', async () => {
+    // 170 W behind 85 % at 10 V.
+    const reply = await answered('lead gauge: AWG 10 length: 1m power: 170W voltage: 10V')
+    const { value: drop_V = 0 } = figure(reply, 'drop') ?? {}
+    const { value: resistance_ohm = 1 } = figure(reply, 'resistance') ?? {}
+    expect(drop_V / resistance_ohm).toBeCloseTo(20, 6)
+  })
+
   it('says so where no wire will do', async () => {
     expect((await answered('lead length: 50m current: 60A voltage: 5V')).headline).toContain('No single wire')
   })

@@ -1,5 +1,6 @@
 // The parts that people tell a pack by, each read where it stands.
 
+import { chemistryNamed } from '../../../charging/things/chemistries.ts'
 import type { ToldPack } from '../sentence/candidate.ts'
 import type { Measure } from '../sentence/measures.ts'
 import type { Sentence } from '../sentence/sentence.ts'
@@ -9,11 +10,13 @@ import { chemistryAt } from './chemistries.ts'
 export const mostSeries = 14
 const mostParallel = 8
 /** What labels print on a lithium pack, in V for one cell. */
-const nominal_V = [3.7, 3.8, 3.6]
+const nominal_V = [3.7, 3.8, 3.6] as const
+/** More than this no pack holds that flies here. */
+const mostEnergy_Wh = 400
 
 /** The draft of a pack, and how surely its parts are some. */
 export interface Draft extends ToldPack {
-  /** Label energy and volts add nothing, but they belong to the pack. */
+  /** Label energy and volts add nothing beside cells and capacity, but they belong to the pack. */
   energy?: true
   nominal?: number
   format?: true
@@ -169,7 +172,14 @@ const nominal: DraftPart = (sentence, at, draft) => {
 
 const energy: DraftPart = (sentence, at, draft) => {
   const measure = measured(sentence, at, 'energy')
-  if (!measure || draft.energy || draft.capacity_Ah === undefined) return undefined
+  if (!measure || draft.energy) return undefined
+  if (draft.capacity_Ah === undefined) {
+    // Of named cells the watt-hours tell the capacity.
+    if (draft.series === undefined || measure.value > mostEnergy_Wh) return undefined
+    const perCell_V = chemistryNamed(draft.chemistry ?? '')?.nominal_V.value ?? nominal_V[0]
+    draft.capacity_Ah = Number((measure.value / draft.series / perCell_V).toPrecision(4))
+    draft.label_Wh = measure.value
+  }
   draft.energy = true
   return measure.after
 }

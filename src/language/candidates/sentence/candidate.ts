@@ -32,6 +32,8 @@ export interface ToldPack {
   /** Of the whole pack, also where the text tells that of one cell. */
   capacity_Ah?: number
   chemistry?: string
+  /** What the capacity was worked out from, where only watt-hours were told. */
+  label_Wh?: number
   labelRate_C?: number
   dischargeRate_C?: number
   cellResistance_ohm?: number
@@ -62,4 +64,6 @@ export interface Candidate {
   readonly next?: string
   /** Of a pack: what was told of it. */
   readonly pack?: Readonly<ToldPack>
+  /** Of a charger, a source or a state: the plain values that it was told by, for whoever has no use for the whole. */
+  readonly parts?: readonly Candidate[]
 }

@@ -1,0 +1,26 @@
+// Questions about supplies, leads and sums as people write them: which command they become, with which details.
+
+import { afterAll, beforeAll, expect, it } from 'vitest'
+import { commands } from '../../../commands/index.ts'
+import { type Asking, askingOf, member } from '../../support/ask.ts'
+
+let asking: Asking
+beforeAll(async () => {
+  asking = await askingOf(commands)
+})
+/** Each in a place of its own: nothing was said before. */
+const inPlace = (id: string) => ({ ...member, place: { id, direct: false } })
+afterAll(() => asking.memory.close())
+
+it.each([
+  ['which gauge is 2.5mm2 as awg', 'lead gauge: AWG 14'],
+  ['wire for a 240w charger at 12v, 2m', 'lead length: 2m power: 240W voltage: 12V'],
+  ['wh of 230ah at 12v', 'energy capacity: 230000mAh voltage: 12V'],
+  ['3300 mah at 22.2 V how many watt hours', 'energy capacity: 3300mAh voltage: 22.2V'],
+  [
+    'how long does a 3S 24.4Wh lihv take at 1C from storage',
+    'time pack: 3S 2198mAh LiHV current: 2.198A from: storage',
+  ],
+])('reads %j', async (text, question) => {
+  expect((await asking.ask(text, inPlace(text))).question).toBe(question)
+})
