@@ -2,6 +2,7 @@
 
 import { longestText, plainText } from '../../ground/plain-text.ts'
 import { cueBefore } from './cues.ts'
+import { holdersBefore } from './levels/holders.ts'
 import { findLevels } from './levels/levels.ts'
 import { findReadings } from './levels/readings.ts'
 import { findChemistries } from './packs/chemistries.ts'
@@ -34,6 +35,8 @@ const families: readonly Family[] = [
   findNumbers,
 ]
 
+const levelKinds: ReadonlySet<string> = new Set(['state', 'voltage'])
+
 /** Never throws. All candidates, overlapping ones too, best reading first among those that overlap. */
 export function candidatesOf(text: string): readonly Candidate[] {
   const sentence = new Sentence(plainText(text.slice(0, longestText)))
@@ -48,7 +51,8 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
   const typed = sentence.text.slice(start, end)
   const cue = cueBefore(sentence, first)
   const next = sentence.word(after) || undefined
-  return { kind, text, start, end, typed, score: Math.round(score * 1000) / 1000, cue, next, pack }
+  const holders = levelKinds.has(kind) ? holdersBefore(sentence, first) : undefined
+  return { kind, text, start, end, typed, score: Math.round(score * 1000) / 1000, cue, next, pack, holders }
 }
 
 /** The surest of those that say the same of the same words. */

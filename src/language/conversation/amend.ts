@@ -6,10 +6,9 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { Ranked } from '../model/index.ts'
 import { type Choice, takes } from '../reading/choose.ts'
 import { type Fitted, fitTo, isOfLabel, type Kept } from '../reading/fit.ts'
-import { type PackTold, toldBy } from '../reading/told-pack.ts'
+import { type PackTold, toldBy, toldIn } from '../reading/told-pack.ts'
 import { readPairs } from '../sentence/option-pairs.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
-import { readPack } from '../things/pack.ts'
 import type { Frame } from './frame.ts'
 
 /** Words that go on from what was said before. */
@@ -68,10 +67,8 @@ const namesPack = ({ pack }: Candidate): boolean => pack?.capacity_Ah !== undefi
 
 /** Of another pack only the type holds on. */
 function toldBefore(text: string, isNewPack: boolean): PackTold | undefined {
-  const pack = attempt(() => readPack(text).value)
-  if (!pack) return undefined
-  if (isNewPack) return { chemistry: pack.chemistry.name }
-  return { ...pack, chemistry: pack.chemistry.name }
+  const pack = toldIn(text)
+  return isNewPack && pack ? { chemistry: pack.chemistry } : pack
 }
 
 /** "2", "lihv" or "1300" to a question that we asked back; undefined where it is no answer to that. */

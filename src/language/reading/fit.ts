@@ -8,10 +8,11 @@ import { readRate } from '../quantities/quantities.ts'
 import type { Question } from '../sentence/question.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
 import { readAsAmps } from './assumed.words.ts'
+import { chargersListed } from './charger-told.ts'
 import { listed } from './listed.ts'
 import { goalsFirst, slotFor } from './slots.ts'
 import { suited } from './suited.ts'
-import { contradict, type PackTold, together, toldBy, type WholePack, wholePack } from './told-pack.ts'
+import { contradict, type PackTold, together, toldBy, toldIn, type WholePack, wholePack } from './told-pack.ts'
 
 export type Missing = 'capacity' | { readonly option: string }
 
@@ -39,18 +40,20 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
   const options: Record<string, string> = {}
   const left: Candidate[] = []
   const takes = (kind: string) => command.options.find(option => option.kind === kind)
-  const list = listed(values, command, kept.pack)
-  if (list) options[list.option] = list.text
+  const list = listed(values, command, kept.pack === undefined ? undefined : toldIn(kept.pack))
+  const chargers = chargersListed(values, command)
+  for (const one of [list, chargers]) if (one) options[one.option] = one.text
   const packs = list ? { charged: undefined, feeding: undefined, used: list.used } : packsOf(values, command)
   if (packs.feeding) options.source = wholePack(packs.feeding).text ?? ''
   for (const value of goalsFirst(values)) {
-    if (packs.used.has(value) || isNamedByCommand(value, command) || isOfLabel(value)) continue
+    if (packs.used.has(value) || chargers?.used.has(value) || isNamedByCommand(value, command) || isOfLabel(value))
+      continue
     const slot = slotFor(value, command, name => options[name] !== undefined)
     if (slot) options[slot.name] = value.text
     else left.push(value)
   }
-  const assumed: Said[] = [...amps(left, command, options)]
-  const doubts: Doubt[] = []
+  const assumed: Said[] = [...(list?.assumed ?? []), ...amps(left, command, options)]
+  const doubts: Doubt[] = [...(list?.doubts ?? [])]
   const cellType = takes('cells') ?? takes('chemistry')
   // Volts alone say nothing of cells whose type is open: the commonest are taken, and that is said.
   const isOpen = cellType !== undefined && kept.pack === undefined && kept[cellType.name] === undefined

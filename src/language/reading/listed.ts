@@ -1,47 +1,120 @@
 // Several packs of a sentence as the list that one detail takes: "4x 6S 5000mAh LiPo; 2S 450mAh LiPo at 3.8V".
 
 import type { Candidate } from '../candidates/sentence/candidate.ts'
-import type { CommandWords } from '../sentence/vocabulary.ts'
-import { wholePack } from './told-pack.ts'
+import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
+import { deal, type ToldLevel, type ToldPacks } from './dealt.ts'
+import { isToldGoal } from './slots.ts'
+import { type PackTold, type WholePack, wholePack } from './told-pack.ts'
 
-export interface Listed {
+export interface Listed extends Pick<WholePack, 'assumed' | 'doubts'> {
   readonly option: string
   readonly text: string
   readonly used: ReadonlySet<Candidate>
 }
 
 const listKinds: ReadonlySet<string> = new Set(['packs', 'session packs'])
+/** What such words count is no pack, but what packs hang on. */
+const device =
+  /^(?:chargers?|boards?|outputs?|ports?|channels?|slots?|sides?|sources?|suppl(?:y|ies)|pilots?|people|heats?|rounds?|hours?|dual|double)$/
+/** What says behind a pack that it was counted: "4S 1500, two of them". */
+const ofThem = /^(?:of|pieces?|pcs?|packs?|nos|total|altogether)$/
 
-/** The packs, each with its count before and its mass or state behind; undefined where the command lists none. `keptPack` stands where none is named. */
+interface Told {
+  readonly pack: PackTold
+  count: number | undefined
+  mass?: string
+  readonly levels: ToldLevel[]
+}
+
+/** The packs, each with its count, its mass or where it stands; undefined where the command lists none. `kept` stands where none is named. */
 export function listed(
   values: readonly Candidate[],
   { options }: CommandWords,
-  keptPack: string | undefined,
+  kept: PackTold | undefined,
 ): Listed | undefined {
   const list = options.find(({ kind }) => listKinds.has(kind))
   if (!list || options.some(({ kind }) => kind === 'pack')) return undefined
   const used = new Set<Candidate>()
-  const entries: string[] = []
-  let count = 1
-  for (const value of values) {
-    const { kind, pack } = value
-    if (kind === 'count') {
-      count = Number(value.text)
-      used.add(value)
-    } else if (kind === 'pack' && pack?.capacity_Ah !== undefined) {
-      const times = pack.count ?? count
-      entries.push(`${times > 1 ? `${times}x ` : ''}${wholePack(pack).text ?? ''}`)
-      count = 1
-      used.add(value)
-    } else if (entries.length > 0 && (kind === 'mass' ? list.kind === 'packs' : false)) {
-      entries[entries.length - 1] += ` ${value.text}`
-      used.add(value)
-    } else if (entries.length > 0 && kind === 'state' && list.kind === 'session packs') {
-      entries[entries.length - 1] += ` at ${value.text}`
-      used.add(value)
-    }
+  const told: Told[] = []
+  let counted: number | undefined
+  const early: ToldLevel[] = []
+  const begin = (pack: PackTold) => {
+    told.push({ pack, count: pack.count ?? counted, levels: early.splice(0) })
+    counted = undefined
   }
-  // "Six of them": the pack of the question before.
-  if (entries.length === 0 && keptPack !== undefined) entries.push(`${count > 1 ? `${count}x ` : ''}${keptPack}`)
-  return entries.length === 0 ? undefined : { option: list.name, text: entries.join('; '), used }
+  for (const value of values) {
+    const isPack = namesPack(value)
+    if (isPack) begin(value.pack)
+    else if (value.kind === 'count') {
+      const last = told.at(-1)
+      if (last && last.count === undefined && countsBehind(value, told.length)) last.count = Number(value.text)
+      else if (!device.test(value.next ?? '')) counted = Number(value.text)
+    } else {
+      const last = told.at(-1)
+      const levels = levelsOf(value, list, last?.levels.at(-1))
+      const weighs = value.kind === 'mass' && list.kind === 'packs' && last?.mass === undefined
+      if (levels.length === 0 && !(weighs && last)) continue
+      if (weighs && last) last.mass = value.text
+      else (last?.levels ?? early).push(...levels)
+    }
+    used.add(value)
+  }
+  // "Six of them at 3.8": the pack of the question before.
+  if (told.length === 0 && kept) begin(kept)
+  return told.length === 0 ? undefined : writtenList(list, told, values, used)
 }
+
+const namesPack = (value: Candidate): value is Candidate & { readonly pack: PackTold } =>
+  value.kind === 'pack' && value.pack?.capacity_Ah !== undefined
+
+/** "Both" behind two kinds of pack is one of each. */
+const countsBehind = ({ text, typed, next = '' }: Candidate, kinds: number): boolean =>
+  Number(text) > 1 &&
+  (ofThem.test(next) || /^x|x$/i.test(typed) || (kinds === 1 && /^(?:both|pair|couple)$/i.test(typed)))
+
+/** Cells stand no higher. */
+const highestCell_V = 4.5
+/** As far apart the ends of a range are: "3.70 to 3.74". */
+const widestRange_V = 0.2
+const leastSure = 0.2
+
+/** Where packs stand, none that they are to be brought to; several readings in a row are of several packs. */
+function levelsOf(value: Candidate, { kind: of }: OptionWords, before: ToldLevel | undefined): readonly ToldLevel[] {
+  const { kind, text, holders, score } = value
+  if (of !== 'session packs' || text === '' || score < leastSure) return []
+  if (kind === 'cellVolts') return text.split(' ').map(volts => ({ text: `${volts}V per cell`, holders: undefined }))
+  const volts = Number.parseFloat(text)
+  if (kind === 'voltage') return [{ text: `${text} ${volts > highestCell_V ? 'pack' : 'per cell'}`, holders }]
+  const endsRange = before !== undefined && Math.abs(volts - Number.parseFloat(before.text)) <= widestRange_V
+  const isGoal = text === 'full' || (isToldGoal(value) && !endsRange)
+  return kind === 'state' && !isGoal ? [{ text, holders }] : []
+}
+
+/** One type told is that of all packs whose type was not told. */
+function writtenList(
+  list: OptionWords,
+  told: readonly Told[],
+  values: readonly Candidate[],
+  used: Set<Candidate>,
+): Listed {
+  const types = values.filter(({ kind }) => kind === 'chemistry')
+  const named = new Set([...told.flatMap(({ pack }) => pack.chemistry ?? []), ...types.map(({ text }) => text)])
+  const [chemistry] = named.size === 1 ? named : []
+  if (chemistry !== undefined) for (const type of types) used.add(type)
+  const wholes = told.map(({ pack }) => wholePack(chemistry === undefined ? pack : { ...pack, chemistry }))
+  const packs = told.map(({ count, levels }, at): ToldPacks => ({ pack: wholes[at]?.text ?? '', count, levels }))
+  const entries =
+    list.kind === 'packs'
+      ? packs.map(({ pack, count = 1 }, at) => times(count, [pack, told[at]?.mass]))
+      : deal(packs).map(({ pack, count, level }) => times(count, [pack, level && `at ${level}`]))
+  return {
+    option: list.name,
+    text: entries.join('; '),
+    used,
+    assumed: [...new Set(wholes.flatMap(({ assumed }) => assumed))],
+    doubts: [...new Set(wholes.flatMap(({ doubts }) => doubts))],
+  }
+}
+
+const times = (count: number, parts: readonly (string | undefined)[]): string =>
+  [count > 1 ? `${count}x` : undefined, ...parts].filter(part => part !== undefined).join(' ')

@@ -65,4 +65,4 @@ function stateSlot(
 export const goalsFirst = (values: readonly Candidate[]): readonly Candidate[] =>
   values.toSorted((a, b) => Number(isToldGoal(b)) - Number(isToldGoal(a)))
 
-const isToldGoal = ({ kind, cue = '' }: Candidate): boolean => kind === 'state' && goalCues.has(cue)
+export const isToldGoal = ({ kind, cue = '' }: Candidate): boolean => kind === 'state' && goalCues.has(cue)

@@ -7,6 +7,7 @@ import { attempt } from '../../ground/problem.ts'
 import type { Candidate, ToldPack } from '../candidates/sentence/candidate.ts'
 import { readCapacity } from '../quantities/quantities.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
+import { readPack } from '../things/pack.ts'
 import { capacityFrom, cellsAssumed, chemistryAssumed } from './assumed.words.ts'
 
 export type PackTold = Readonly<ToldPack>
@@ -17,6 +18,12 @@ export function toldBy({ kind, pack, text }: Candidate): PackTold | undefined {
   if (kind === 'chemistry') return { chemistry: text }
   const capacity_Ah = kind === 'capacity' ? attempt(() => readCapacity(text)) : undefined
   return capacity_Ah === undefined ? undefined : { capacity_Ah }
+}
+
+/** What a pack in notation tells. */
+export function toldIn(text: string): PackTold | undefined {
+  const pack = attempt(() => readPack(text).value)
+  return pack && { ...pack, chemistry: pack.chemistry.name }
 }
 
 /** Parts told apart belong to one pack where they do not contradict each other. */

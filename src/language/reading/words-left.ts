@@ -3,7 +3,7 @@
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { isKnownWord } from '../model/index.ts'
 
-const word = /[\p{L}\p{N}][\p{L}\p{M}\p{N}'’.-]*/gu
+const word = /[\p{L}\p{N}](?:[\p{L}\p{M}\p{N}'’.-]*[\p{L}\p{M}\p{N}])?/gu
 
 export interface Span {
   readonly start: number

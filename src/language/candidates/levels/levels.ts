@@ -88,7 +88,7 @@ function levelsOf(sentence: Sentence, volts: Volts, series: readonly number[], m
     return [state(`${decimal}V`, after, score * doubt), voltage((unit ? 0.55 : 0.3) + reading)]
   }
   if (value < lowestCell_V) {
-    if (!unit && !decimal.includes('.')) return none
+    if (!unit && !(decimal.includes('.') && (cued || value >= 1))) return none
     return [state(`${decimal}V`, after, unit ? 0.4 : cued ? 0.25 : 0.15), voltage(unit ? 0.45 : 0.15)]
   }
   const fits = series.some(cells => value / cells >= 1.8 && value / cells <= highestCell_V)

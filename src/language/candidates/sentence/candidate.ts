@@ -43,6 +43,9 @@ export interface ToldPack {
   mass_kg?: number
 }
 
+/** How many packs stand at a level: all that are spoken of, or so many. */
+export type Holders = number | 'all'
+
 export interface Candidate {
   readonly kind: ValueName
   /**
@@ -66,4 +69,6 @@ export interface Candidate {
   readonly pack?: Readonly<ToldPack>
   /** Of a charger, a source or a state: the plain values that it was told by, for whoever has no use for the whole. */
   readonly parts?: readonly Candidate[]
+  /** Of a level: how many packs the words right before it say that stand there. */
+  readonly holders?: Holders | undefined
 }

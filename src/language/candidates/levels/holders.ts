@@ -1,0 +1,35 @@
+// How many packs stand at a level: "five at 3.65 and one 3.98", "all between 3.63 and 3.66", "the other 3.8".
+
+import type { Holders } from '../sentence/candidate.ts'
+import type { Sentence } from '../sentence/sentence.ts'
+import { wordSet } from '../sentence/tokens.ts'
+
+const every = wordSet('all both each every everything everyone alle toutes todos')
+const another = wordSet('other another')
+const parting = wordSet('and or but n if')
+const mostBetween = 5
+const mostPacks = 60
+
+/** What the words right before the level say of that; undefined where they say nothing. */
+export function holdersBefore(sentence: Sentence, first: number): Holders | undefined {
+  for (let at = first - 1; at >= 0 && at >= first - mostBetween; at -= 1) {
+    const word = sentence.word(at)
+    if (every.has(word)) return 'all'
+    const numeral = sentence.numerals[at]
+    if (numeral) return isCount(sentence, at) ? numeral.value : undefined
+    if (another.has(word)) return 1
+    if (sentence.tokens[at]?.kind !== 'word' || parting.has(word)) return undefined
+  }
+  return undefined
+}
+
+/** Not the capacity of a pack, and not another level. */
+function isCount(sentence: Sentence, at: number): boolean {
+  const numeral = sentence.numerals[at]
+  if (!numeral || !Number.isInteger(numeral.value) || numeral.value < 1 || numeral.value > mostPacks) return false
+  return (
+    !sentence.isStuck(numeral.after) &&
+    sentence.measures[at]?.length === 0 &&
+    !/^(?:s|cells?)$/.test(sentence.word(at - 1))
+  )
+}

@@ -1,0 +1,74 @@
+// Chargers told by their figures: "200W 10A" beside a pack, "one with 100 W and one with 30 W", "two ports of 6 A".
+
+import type { Candidate } from '../candidates/sentence/candidate.ts'
+import { readCurrent, readPower } from '../quantities/quantities.ts'
+import { writeQuantity } from '../quantities/quantity.ts'
+import type { CommandWords } from '../sentence/vocabulary.ts'
+
+/** So many characters may stand between the two: a space, a comma, a stroke. */
+const mostBetween = 3
+
+/** The values, with watts and amps that nothing else of the command can be as the chargers that give them. */
+export function withChargers(values: readonly Candidate[], { options }: CommandWords): readonly Candidate[] {
+  const takes = (kind: string) => options.some(option => option.kind === kind)
+  const several = takes('session chargers')
+  const isTold = values.some(({ kind }) => kind === 'charger')
+  if (takes('power') || !(several || (takes('charger') && !isTold))) return values
+  const found: Candidate[] = []
+  for (let at = 0; at < values.length; at += 1) {
+    const [value, next] = [values[at], values[at + 1]] as [Candidate, Candidate | undefined]
+    const pair = next !== undefined && isPair(value, next)
+    // "At 2 A" is what somebody wants to set.
+    const alone = value.kind === 'power' || (several && value.kind === 'current' && value.cue !== 'at')
+    found.push(pair ? chargerOf(value, next) : alone ? chargerOf(value) : value)
+    if (pair) at += 1
+  }
+  return found
+}
+
+const isPair = (one: Candidate, other: Candidate): boolean =>
+  [one.kind, other.kind].toSorted().join(' ') === 'current power' && other.start - one.end <= mostBetween
+
+function chargerOf(value: Candidate, other?: Candidate): Candidate {
+  const figures = other ? [value, other] : [value]
+  const power = figures.find(({ kind }) => kind === 'power')
+  const current = figures.find(({ kind }) => kind === 'current')
+  const text = [
+    current && `0.1-${writeQuantity(readCurrent(current.text), 'current')} by 0.1`,
+    power && writeQuantity(readPower(power.text), 'power'),
+    current ? undefined : 'charger',
+  ]
+  return {
+    ...value,
+    kind: 'charger',
+    text: text.filter(part => part !== undefined).join(' '),
+    typed: figures.map(({ typed }) => typed).join(' '),
+    end: other?.end ?? value.end,
+  }
+}
+
+/** What counts of chargers are of: "two ports", "two with 60 W". */
+const outlets = /^(?:chargers?|outputs?|ports?|channels?|sides?|with|that)$/
+
+/** All the chargers as the list that one detail takes: "2x 100W charger; 30W charger". */
+export function chargersListed(
+  values: readonly Candidate[],
+  { options }: CommandWords,
+): { readonly option: string; readonly text: string; readonly used: ReadonlySet<Candidate> } | undefined {
+  const list = options.find(({ kind }) => kind === 'session chargers')
+  const used = new Set<Candidate>()
+  const chargers: string[] = []
+  let count = 1
+  for (const value of list ? values : []) {
+    const { kind, text, next = '', end } = value
+    const isBeside = values.some(
+      ({ kind: of, start }) => of === 'charger' && start >= end && start - end <= mostBetween,
+    )
+    if (kind === 'count' && (outlets.test(next) || isBeside || text === '1')) count = Number(text)
+    if (kind !== 'charger' || text === '') continue
+    chargers.push(`${count > 1 ? `${count}x ` : ''}${text}`)
+    count = 1
+    used.add(value)
+  }
+  return list && chargers.length > 0 ? { option: list.name, text: chargers.join('; '), used } : undefined
+}

@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest'
+import { commands } from '../../../../commands/index.ts'
+import { createRegistry } from '../../../../src/assistant/registry.ts'
+import { bestCover, candidatesOf } from '../../../../src/language/candidates/index.ts'
+import { fitTo } from '../../../../src/language/reading/fit.ts'
+
+const { vocabulary } = createRegistry(commands)
+const fitted = (name: string, text: string) => {
+  const command = vocabulary.find(one => one.name === name)
+  if (!command) throw new Error(`no command ${name}`)
+  return fitTo(command, bestCover(candidatesOf(text)))
+}
+
+describe('packs of a sentence', () => {
+  it.each([
+    ['two 4S 850 LiHV, one rests at 3.71 and the other at 3.76', '4S 850mAh LiHV at 3.71V; 4S 850mAh LiHV at 3.76V'],
+    ['five 2S 600 LiPo, all of them between 3.66 and 3.7', '2S 600mAh LiPo at 3.66V; 4x 2S 600mAh LiPo at 3.7V'],
+    ['7x 1S 380 LiHV, five at 3.6 and two at 3.64', '5x 1S 380mAh LiHV at 3.6V; 2x 1S 380mAh LiHV at 3.64V'],
+    [
+      '3S 950 lipo on the board: 3.81, 3.80, 3.82',
+      '3S 950mAh LiPo at 3.81V per cell; 3S 950mAh LiPo at 3.80V per cell; 3S 950mAh LiPo at 3.82V per cell',
+    ],
+    ['a 5S 2700 and a 5S 3100 lipo, both at 3.8', '5S 2700mAh LiPo at 3.8V; 5S 3100mAh LiPo at 3.8V'],
+    ['4S 2600 LiPo at 15.4, 4S 2600 LiPo at 15.6', '4S 2600mAh LiPo at 15.4V pack; 4S 2600mAh LiPo at 15.6V pack'],
+    ['four 3S 1800 LiPo, three at 3.7', '3x 3S 1800mAh LiPo at 3.7V; 3S 1800mAh LiPo'],
+    ['6S 1200 LiPo, four of them, to be full', '4x 6S 1200mAh LiPo'],
+  ])('with where each stands: %j', (text, packs) => {
+    expect(fitted('parallel', text).options.packs).toBe(packs)
+  })
+
+  it('are of a type that is told once', () => {
+    expect(fitted('plan', 'two 2S 700 and a 3S 900, all lihv, on a 60W charger').options.packs).toBe(
+      '2x 2S 700mAh LiHV; 3S 900mAh LiHV',
+    )
+    expect(fitted('plan', 'two 2S 700 and a 3S 900 on a 60W charger').doubts).toEqual(['chemistryAssumed'])
+  })
+})
+
+describe('chargers of a sentence', () => {
+  it.each([
+    ['two 3S 900 LiPo, two chargers of 90 W', '2x 90W charger'],
+    ['two 3S 900 LiPo, one charger of 120W and a small one of 40W', '120W charger; 40W charger'],
+    ['two 3S 900 LiPo, the charger has two outputs of 7A', '2x 0.1-7A'],
+    ['two 3S 900 LiPo, I own three chargers, one with 50 W and two with 70 W', '50W charger; 2x 70W charger'],
+    ['two 3S 900 LiPo, 9A 180W', '0.1-9A by 0.1 180W'],
+  ])('each counted: %j', (text, chargers) => {
+    expect(fitted('plan', text).options.chargers).toBe(chargers)
+  })
+})
