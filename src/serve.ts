@@ -75,7 +75,7 @@ async function surfacesFor(config: Config, parts: Parts): Promise<{ surfaces: Su
     if (settings) {
       const matrix = createMatrixSurface({ settings, folder, answered, ...parts }, endOn(parts.log))
       surfaces.push(matrix)
-      noticeboard.add('matrix', createMatrixNoticeboard(matrix.session, settings.prefix))
+      noticeboard.add('matrix', createMatrixNoticeboard(matrix.session))
     }
   }
   return { surfaces, routes }

@@ -5,10 +5,10 @@ import { storageTolerance_V, storeWithin_s } from '../../src/charging/upkeep/sto
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { packKind, stateKind } from '../../src/language/kinds/values.ts'
-import { takesWords } from '../shared/charge.words.ts'
+import { costWords, startWords } from '../shared/charge.words.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
 import { followUp } from '../shared/next.ts'
-import { cite, heldWords, loweredWords, settingWorking } from '../shared/setting.words.ts'
+import { cite, heldDown, menuWords, settingWorking } from '../shared/setting.words.ts'
 import type { storage } from './storage.ts'
 
 export const storageWords: WordsOf<typeof storage> = locale => {
@@ -45,6 +45,10 @@ export const storageWords: WordsOf<typeof storage> = locale => {
           return dischargeWords(result, asked.power, locale)
       }
     },
+    start: (result, { from }) =>
+      result.way === 'charge'
+        ? startWords(result.permit.situation.pack, result.timed, from !== undefined, locale)
+        : undefined,
     figures: {
       storagePerCell: say`storage per cell`,
       storagePack: say`storage of the pack`,
@@ -89,14 +93,12 @@ function levelWords({ storage_V, series, permit }: Result, { say, show, own }: L
   return series > 1 ? say`${store} (${show.voltage(storage_V * series)} for ${own(`${series}S`)}).` : say`${store}.`
 }
 
-function chargeWords({ timed }: ResultOf<'charge'>, locale: Locale): readonly (Text | undefined)[] {
-  const { say, show } = locale
-  const { setting, charge, current_A } = timed
+function chargeWords({ timed, permit }: ResultOf<'charge'>, locale: Locale): readonly (Text | undefined)[] {
   return [
-    say`Charge it up: set ${show.current(current_A)} and ${show.perCell(setting.cutoff.perCell_V)} per cell.`,
-    say`That puts in about ${show.capacity(charge.charge_Ah)} and takes ${takesWords(timed, locale)}. Do it within two days.`,
-    heldWords(setting.bound, locale),
-    loweredWords(setting, locale),
+    locale.say`Charge it up, within two days.`,
+    menuWords(timed.setting, permit.situation.pack, locale),
+    costWords(timed, locale),
+    ...heldDown(timed.setting, locale),
   ]
 }
 
@@ -108,9 +110,9 @@ function dischargeWords(
   const out = say`Discharge it: take out about ${show.capacity(run.charge_Ah)} at ${show.current(current_A)}`
   return [
     run.heldByPower && power_W !== undefined ? say`${out} or ${show.power(power_W)}, whichever is less.` : say`${out}.`,
-    say`That takes about ${show.duration(run.duration_s)} (${show.duration(time_s.low)} to ${show.duration(time_s.high)}).`,
+    say`That takes about ${show.roughly(run.duration_s)} (${show.roughly(time_s.low, Math.floor)} to ${show.roughly(time_s.high, Math.ceil)}).`,
     say`Stop where it rests at ${show.perCell(storage_V)} per cell (${show.voltage(storage_V * series)} for ${own(`${series}S`)}).`,
-    say`Do it today, within two days at the latest; a flight does it as well.`,
+    say`Do it within two days; a flight does it as well.`,
   ]
 }
 

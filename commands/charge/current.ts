@@ -7,6 +7,7 @@ import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { currentKind } from '../../src/language/kinds/values.ts'
 import { currentOn } from '../shared/asked-current.ts'
 import { chargeTold, ofCharge } from '../shared/charging.ts'
+import { stopFigures } from '../shared/stop-figures.ts'
 
 export const current = command({
   name: 'current',
@@ -24,10 +25,10 @@ export const current = command({
   compute: permit => {
     const { current_A } = permit.situation
     const asked = current_A === undefined ? undefined : settingAsAsked(permit, current_A)
-    const { setting, time_s, carried } = timedCharge(permit, { current_A: asked?.current_A })
-    return { ...(asked ?? setting), longest_s: time_s.high, carried }
+    const timed = timedCharge(permit, { current_A: asked?.current_A })
+    return { ...timed, ...(asked ?? timed.setting) }
   },
-  planned: ({ current_A, input_A, longest_s, carried }) => ({ set_A: current_A, input_A, takes_s: longest_s, carried }),
+  planned: ({ current_A, input_A, time_s, carried }) => ({ set_A: current_A, input_A, takes_s: time_s.high, carried }),
   figures: setting => [
     figure.current('setCurrent', setting.current_A),
     figure.perCell('cutoffPerCell', setting.cutoff.perCell_V),
@@ -40,5 +41,6 @@ export const current = command({
       : undefined,
     figure.power('inputPower', setting.input_W),
     figure.current('inputCurrent', setting.input_A),
+    ...stopFigures(setting),
   ],
 })

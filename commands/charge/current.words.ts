@@ -3,12 +3,14 @@
 import type { WordsOf } from '../../src/assistant/command.ts'
 import { neighbourStep_A } from '../../src/charging/things/steps.ts'
 import { currentKind } from '../../src/language/kinds/values.ts'
+import { costWords, startWords } from '../shared/charge.words.ts'
 import { isToStorage } from '../shared/charging.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
 import { houseWorking } from '../shared/house.words.ts'
 import { asksAgain } from '../shared/next.ts'
-import { inputWorking, settingWords, settingWorking } from '../shared/setting.words.ts'
+import { heldDown, inputWorking, menuWords, settingWorking } from '../shared/setting.words.ts'
 import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
+import { stopFigureNames } from '../shared/stop-figures.words.ts'
 import { current } from './current.ts'
 
 export const currentWords: WordsOf<typeof current> = locale => {
@@ -20,12 +22,16 @@ export const currentWords: WordsOf<typeof current> = locale => {
       current: { about: say`one that you have in mind; the advised one when not said`, as: text => say`at ${text}` },
     },
     answer: (setting, { pack }) => [
-      settingWords(setting, pack, locale),
+      menuWords(setting, pack, locale),
+      costWords(setting, locale),
+      ...heldDown(setting, locale),
       setting.askable.kind === 'label' && setting.askable.value_A > setting.limits[0].value_A
         ? say`The label allows up to ${show.current(setting.askable.value_A)}; less is gentler.`
         : undefined,
     ],
+    start: (setting, { pack, from }) => startWords(pack, setting, from !== undefined, locale),
     figures: {
+      ...stopFigureNames(locale),
       setCurrent: say`current to set`,
       cutoffPerCell: say`cutoff per cell`,
       cutoffPack: say`cutoff of the pack`,

@@ -8,6 +8,7 @@ import { capacityKind, currentKind, resistanceKind } from '../../src/language/ki
 import { recallFromLog } from '../log/log-recall.ts'
 import { currentOn, refuseLateEnd } from '../shared/asked-current.ts'
 import { chargeTold, ofCharge } from '../shared/charging.ts'
+import { stopFigures } from '../shared/stop-figures.ts'
 
 const { pack, charger, source, from, to, temperature } = ofCharge
 const takes = {
@@ -51,7 +52,7 @@ export const time = command({
     return { ...timed, ...details, current_A: timed.current_A, now, speaksFirst }
   },
   planned: ({ current_A, input_A, time_s, carried }) => ({ set_A: current_A, input_A, takes_s: time_s.high, carried }),
-  figures: timed => timeFigures(timed),
+  figures: timed => [...timeFigures(timed), ...stopFigures(timed)],
 })
 
 export const stageKeys = {

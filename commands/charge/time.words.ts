@@ -8,13 +8,14 @@ import type { Text } from '../../src/ground/text.ts'
 import { limitHolders } from '../../src/handbook/rules/holders.words.ts'
 import { stageNames } from '../../src/handbook/stages.words.ts'
 import { currentKind, packKind } from '../../src/language/kinds/values.ts'
-import { chargeWorking, takesWords } from '../shared/charge.words.ts'
+import { chargeWorking, costWords, startWords } from '../shared/charge.words.ts'
 import { isToStorage } from '../shared/charging.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
 import { houseWorking } from '../shared/house.words.ts'
 import { asksAgain } from '../shared/next.ts'
-import { loweredWords } from '../shared/setting.words.ts'
+import { heldDown, menuWords } from '../shared/setting.words.ts'
 import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
+import { stopFigureNames } from '../shared/stop-figures.words.ts'
 import { stageKeys, time } from './time.ts'
 
 export const timeWords: WordsOf<typeof time> = locale => {
@@ -33,15 +34,14 @@ export const timeWords: WordsOf<typeof time> = locale => {
       resistance: { about: say`measured, of one cell`, as: text => say`${text} a cell` },
       capacity: { about: say`measured, of the whole pack`, as: text => say`measured to hold ${text}` },
     },
-    answer: timed => {
-      const { setting, current_A } = timed
-      const takes = takesWords(timed, locale)
-      return [
-        say`It takes ${takes} at ${show.current(current_A)} to ${goal(timed, locale)}.`,
-        loweredWords(setting, locale),
-      ]
-    },
+    answer: timed => [
+      costWords(timed, locale),
+      setWords(timed, locale),
+      ...heldDown({ ...timed.setting, bound: undefined }, locale),
+    ],
+    start: (timed, { from }) => startWords(timed.permit.situation.pack, timed, from !== undefined, locale),
     figures: {
+      ...stopFigureNames(locale),
       chargeTime: say`time`,
       timeToCutoff: say`time to the cutoff voltage`,
       [stageKeys.precharge]: stages.precharge,
@@ -105,6 +105,15 @@ export const timeWords: WordsOf<typeof time> = locale => {
 }
 
 type Timed = Parameters<ReturnType<typeof timeWords>['answer']>[0]
+
+/** What to set; a share of the charge as its end is on no charger's menu. */
+function setWords(timed: Timed, locale: Locale): Text {
+  const { permit, setting, current_A } = timed
+  const { to, pack } = permit.situation
+  if (to?.kind !== 'soc') return menuWords({ ...setting, current_A }, pack, locale)
+  const { say, show, own } = locale
+  return say`${own(`${pack.series}S ${pack.chemistry.name}`)}, ${show.current(current_A)}, unplug it at ${show.percent(to.soc)}.`
+}
 
 /** Where the charge ends: as it was asked, or the volts of a cell. */
 function goal({ permit, setting }: Timed, { say, show }: Locale): Text {

@@ -8,9 +8,9 @@ import { type Board, boardResistance_ohm } from '../../src/charging/upkeep/paral
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { writePack } from '../../src/language/things/pack.ts'
-import { takesWords } from '../shared/charge.words.ts'
+import { startWords, takesWords } from '../shared/charge.words.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
-import { cite, heldWords, loweredWords } from '../shared/setting.words.ts'
+import { cite, heldDown, menuWords } from '../shared/setting.words.ts'
 import type { parallel } from './parallel.ts'
 
 type Joined = Board & TimedCharge & { readonly whole: Pack }
@@ -25,14 +25,15 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
       source: ofChargeWords(locale).source,
       current: { about: say`for all together; the advised one when not said`, as: text => say`at ${text}` },
     },
-    answer: ({ apart_V, packs, setting, current_A, ...timed }) => [
+    answer: ({ apart_V, packs, setting, current_A, whole, ...timed }) => [
       apart_V === undefined
-        ? say`When they rest within ${show.voltage(mostApart_V.value)} a cell of each other, connect them, wait ten minutes, then set ${show.current(current_A)} and ${show.perCell(setting.cutoff.perCell_V)} per cell for all ${show.number(packs.length, 0)}.`
-        : say`They may share a board: they are ${fine_V(apart_V, locale)} a cell apart. Connect them, wait ten minutes, check that they have met, then set ${show.current(current_A)} and ${show.perCell(setting.cutoff.perCell_V)} per cell for all ${show.number(packs.length, 0)}.`,
-      say`That takes ${takesWords({ ...timed, setting, current_A }, locale)} from where the lowest stands.`,
-      heldWords(setting.bound, locale),
-      loweredWords(setting, locale),
+        ? say`When they rest within ${show.voltage(mostApart_V.value)} a cell of each other, connect them and wait ten minutes.`
+        : say`They may share a board: they are ${fine_V(apart_V, locale)} a cell apart. Connect them, wait ten minutes, check that they have met.`,
+      say`Then for all ${show.number(packs.length, 0)}: ${menuWords({ ...setting, current_A }, whole, locale)}`,
+      say`That takes ${takesWords(timed, locale)} from where the lowest stands.`,
+      ...heldDown(setting, locale),
     ],
+    start: ({ whole, apart_V, ...timed }) => startWords(whole, timed, apart_V !== undefined, locale),
     figures: {
       apart: say`apart per cell`,
       equalisingCurrent: say`largest current as they are connected`,

@@ -1,15 +1,33 @@
 // A charge in words: where it starts, its stages, when it ends, and what its band comes from.
 
 import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
+import { restingVoltage } from '../../src/charging/things/curve.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
 import { stageNames } from '../../src/handbook/stages.words.ts'
 import { cite } from './setting.words.ts'
 
-/** "about 52 min (42 min to 1 h 3 min)" */
-export const takesWords = ({ charge, time_s }: TimedCharge, { say, show }: Locale): Text =>
-  say`about ${show.duration(charge.duration_s)} (${show.duration(time_s.low)} to ${show.duration(time_s.high)})`
+/** "about 52 min (42 min to 1 h 5 min)" */
+export const takesWords = ({ charge, time_s }: Pick<TimedCharge, 'charge' | 'time_s'>, { say, show }: Locale): Text =>
+  say`about ${show.roughly(charge.duration_s)} (${show.roughly(time_s.low, Math.floor)} to ${show.roughly(time_s.high, Math.ceil)})`
+
+/** "It takes about 52 min (42 min to 1 h 5 min); about 1170 mAh goes in." */
+export const costWords = (timed: Pick<TimedCharge, 'charge' | 'time_s'>, locale: Locale): Text =>
+  locale.say`It takes ${takesWords(timed, locale)}; about ${locale.show.capacity(Number(timed.charge.charge_Ah.toPrecision(2)))} goes in.`
+
+/** What the screen of the charger must show before the start, and where it must stop by itself. */
+export function startWords(
+  { series, chemistry }: Pack,
+  { from, stops }: Pick<TimedCharge, 'from' | 'stops'>,
+  isTold: boolean,
+  { say, show, own }: Locale,
+): Text {
+  const rest_V = from.kind === 'rest' ? from.perCell_V : restingVoltage(chemistry, from.soc)
+  const cells = series === 1 ? say`1 cell` : say`${own(String(series))} cells`
+  const shows = isTold ? say`${cells}, about ${show.voltage(Number((rest_V * series).toFixed(1)))}` : cells
+  return say`Its screen must show ${shows}. Its own stops: ${show.capacity(stops.capacity_Ah)}, ${show.duration(stops.timer_s)}.`
+}
 
 /** What was measured of the pack, and so narrows the band. */
 export interface MeasuredPack {

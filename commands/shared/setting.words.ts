@@ -5,35 +5,42 @@ import type { Setting } from '../../src/charging/setting/setting.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { chargerEfficiency } from '../../src/charging/things/practice.ts'
 import type { Locale } from '../../src/ground/locale.ts'
-import { joined, type Text } from '../../src/ground/text.ts'
+import type { Text } from '../../src/ground/text.ts'
 import { limitHolders } from '../../src/handbook/rules/holders.words.ts'
 
 /** Where a number comes from, and how firmly it stands. */
 export const cite = ({ standing, source }: Provenance, { own }: Locale): Text =>
   standing === undefined || standing === 'published' ? own(source) : own(`${standing}: ${source}`)
 
-/** "Set 1 A and 4.35 V per cell (13.05 V for 3S)." and what held it down. */
-export function settingWords(setting: Setting, pack: Pack, locale: Locale): Text {
-  const { say, show, own } = locale
-  const { current_A, cutoff, cutoffPack_V, bound } = setting
-  return joined([
-    say`Set ${show.current(current_A)} and ${show.perCell(cutoff.perCell_V)} per cell (${show.voltage(cutoffPack_V)} for ${own(`${pack.series}S`)}).`,
-    heldWords(bound, locale),
-    loweredWords(setting, locale),
-  ])
+/** As the menu of a charger asks for it: "3S LiHV, balance charge, 1 A, ends at 13.05 V (4.35 V a cell)." */
+export function menuWords(
+  { current_A, cutoff, cutoffPack_V }: Pick<Setting, 'current_A' | 'cutoff' | 'cutoffPack_V'>,
+  { series, chemistry }: Pack,
+  { say, show, own }: Locale,
+): Text {
+  const cells = own(`${series}S ${chemistry.name}`)
+  return series === 1
+    ? say`${cells}, charge, ${show.current(current_A)}, ends at ${show.perCell(cutoff.perCell_V)}.`
+    : say`${cells}, balance charge, ${show.current(current_A)}, ends at ${show.voltage(cutoffPack_V)} (${show.perCell(cutoff.perCell_V)} a cell).`
 }
 
+/** What held the current or the end down, where anything did. */
+export const heldDown = (setting: Pick<Setting, 'bound' | 'cutoff'>, locale: Locale): readonly (Text | undefined)[] => [
+  heldWords(setting.bound, locale),
+  loweredWords(setting, locale),
+]
+
 /** Which limit held the current down, where one did. */
-export const heldWords = (bound: Setting['bound'], locale: Locale): Text | undefined =>
+const heldWords = (bound: Setting['bound'], locale: Locale): Text | undefined =>
   typeof bound === 'object' ? locale.say`That is all that ${limitHolders(locale)[bound.kind]}.` : undefined
 
 /** Why the cutoff is lower than what was asked for, where it is. */
-export function loweredWords({ cutoff }: Setting, { say, show }: Locale): Text | undefined {
+function loweredWords({ cutoff }: Pick<Setting, 'cutoff'>, { say, show }: Locale): Text | undefined {
   switch (cutoff.loweredBy) {
     case 'house':
-      return say`The rules of this club stop at ${show.perCell(cutoff.perCell_V)} per cell.`
+      return say`The rules of this club stop at ${show.perCell(cutoff.perCell_V)} a cell.`
     case 'temperature':
-      return say`At this temperature ${show.perCell(cutoff.perCell_V)} per cell is the most.`
+      return say`At this temperature ${show.perCell(cutoff.perCell_V)} a cell is the most.`
     case 'charger':
       return say`The charger has no ${show.perCell(cutoff.asked_V)} cutoff; this one leaves the pack less full, which does no harm.`
     case undefined:

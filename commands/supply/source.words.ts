@@ -10,7 +10,7 @@ import { isToStorage } from '../shared/charging.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
 import { houseWorking } from '../shared/house.words.ts'
 import { asksAgain } from '../shared/next.ts'
-import { cite, heldWords, inputWorking, loweredWords, settingWorking } from '../shared/setting.words.ts'
+import { cite, heldDown, inputWorking, menuWords, settingWorking } from '../shared/setting.words.ts'
 import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
 import { source } from './source.ts'
 import { drainPictures } from './source-picture.words.ts'
@@ -33,16 +33,12 @@ export const sourceWords: WordsOf<typeof source> = locale => {
       },
       temperature,
     },
-    answer: plan => {
-      const { setting } = plan
-      return [
-        carriedWords(plan, locale),
-        say`Set ${show.current(setting.current_A)} and ${show.perCell(setting.cutoff.perCell_V)} per cell.`,
-        heldWords(setting.bound, locale),
-        stopWords(plan, locale),
-        loweredWords(setting, locale),
-      ]
-    },
+    answer: plan => [
+      carriedWords(plan, locale),
+      menuWords(plan.setting, plan.permit.situation.pack, locale),
+      stopWords(plan, locale),
+      ...heldDown(plan.setting, locale),
+    ],
     figures: {
       packCount: say`packs`,
       chargeTime: say`time for one pack`,
@@ -102,8 +98,8 @@ type Plan = Parameters<ReturnType<typeof sourceWords>['answer']>[0]
 
 /** How many packs it carries, and how long that takes; where it does not carry all, that has been said before. */
 function carriedWords({ most, planned, enough, each, count }: Plan, { say, show }: Locale): Text {
-  const one = show.duration(each.charge.duration_s)
-  const all = show.duration(planned * each.charge.duration_s)
+  const one = show.roughly(each.charge.duration_s)
+  const all = show.roughly(planned * each.charge.duration_s)
   const inTurn = planned > 1 ? say`, one after another,` : say``
   if (most === undefined) {
     if (count === undefined) return say`Yes: it carries one pack after another, about ${one} each.`
@@ -136,8 +132,8 @@ function stopWords({ setting, permit }: Plan, { say, show }: Locale): Text | und
   }
   const perCell = show.perCell(store.loadFloor_V / feeding.pack.series)
   return store.restFloor_V > store.loadFloor_V
-    ? say`Stop the source at ${load} under load (${perCell} per cell), or where it rests at ${rest}.`
-    : say`Stop the source at ${load} under load (${perCell} per cell).`
+    ? say`Stop the source at ${load} under load (${perCell} a cell), or where it rests at ${rest}.`
+    : say`Stop the source at ${load} under load (${perCell} a cell).`
 }
 
 /** The energies of one pack and of all, and that they add up. */

@@ -6,8 +6,9 @@ import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { chargerKind, packKind, sourceKind } from '../../src/language/kinds/values.ts'
+import { startWords } from '../shared/charge.words.ts'
 import { followUp } from '../shared/next.ts'
-import { settingWords } from '../shared/setting.words.ts'
+import { heldDown, menuWords } from '../shared/setting.words.ts'
 import { sourceAssumed } from '../shared/source.words.ts'
 import type { supply } from './supply.ts'
 import { suppliedWords, suppliedWorking, wantsFullCable } from './supply-given.words.ts'
@@ -33,8 +34,11 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
         ? neededWords(result, locale)
         : [
             ...suppliedWords(result, asked.source, locale),
-            result.setting && asked.pack && settingWords(result.setting, asked.pack, locale),
+            ...(result.setting && asked.pack
+              ? [menuWords(result.setting, asked.pack, locale), ...heldDown(result.setting, locale)]
+              : []),
           ],
+    start: ({ timed }, { pack }) => timed && pack && startWords(pack, timed, false, locale),
     figures: {
       supplyPower: say`power of the supply`,
       supplyVoltage: say`its lowest volts`,

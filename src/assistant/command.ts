@@ -165,8 +165,10 @@ export interface Entry extends Shape<Takes> {
 
 /** What a command says, in one language. */
 export interface Words<T extends Takes, R, F extends string> extends Described<T> {
-  /** The answer first, then what must be known at once. */
+  /** The answer first, then what must be known at once: a line each. */
   readonly answer: (result: R, asked: Asked<T>, verdict: Verdict) => readonly (Text | undefined)[]
+  /** What to look for on the charger before the start, and where it must stop by itself. */
+  readonly start?: (result: R, asked: Asked<T>) => Text | undefined
   /** What was changed all the same, where the answer turns out to be refused. */
   readonly changed?: (result: R, asked: Asked<T>) => Text
   /** The name of each figure; of several alike, by their number. */

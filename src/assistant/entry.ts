@@ -10,8 +10,8 @@ import type { Asked, Command, Entry, Takes, Unjudged, Words } from './command.ts
 import type { Context } from './context.ts'
 import { handingOn } from './handed-on.ts'
 import { figureOf } from './quantified.ts'
-import type { Answer, Caution, Reply } from './reply.ts'
-import { cautionsOf, leadOf, refusalOf, sourcesOf } from './verdict.words.ts'
+import type { Answer, Caution, NonEmpty, Reply } from './reply.ts'
+import { cautionsOf, leadOf, refusalOf, sourcesOf, underLead } from './verdict.words.ts'
 
 export const entry = <T extends Takes, R extends Unjudged, F extends string>(
   command: Command<T, R, F>,
@@ -47,9 +47,10 @@ async function answerTo<T extends Takes, R extends Unjudged, F extends string>(
 }
 
 function refusal(settled: Settled, locale: Locale, changed?: Text, why: readonly Text[] = []): Answer {
+  const lines = present([...refusalOf(settled, locale), changed])
   return {
     verdict: 'do not charge',
-    headline: joined([refusalOf(settled, locale), changed]),
+    ...inLines(lines),
     working: [...why, ...sourcesOf(settled, locale)],
     cautions: cautionsOf(settled, locale),
   }
@@ -64,11 +65,12 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
   asked: Asked<T>,
   locale: Locale,
 ): Answer {
-  const answer = words.answer(result, asked, settled.verdict)
+  const lines = underLead(leadOf(settled, locale), present(words.answer(result, asked, settled.verdict)))
   const isVerdict = judged || settled.verdict !== 'go'
   return {
     verdict: isVerdict ? settled.verdict : undefined,
-    headline: joined([...leadOf(settled, locale), ...answer]),
+    ...inLines(lines),
+    start: words.start?.(result, asked),
     figures: command.figures(result).flatMap(one => {
       if (one?.value === undefined) return []
       const label: Text | ((of: number, result: R) => Text) = words.figures[one.key]
@@ -89,10 +91,16 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
   }
 }
 
+/** Said whole, and line by line. */
+const inLines = (lines: readonly Text[]): Pick<Answer, 'headline' | 'lines'> => ({
+  headline: joined(lines),
+  lines: lines as unknown as NonEmpty<Text>,
+})
+
 /** What was judged of the other question stands: a refusal instead of the answer's own, cautions beside its own. */
-function restingOn({ verdict, headline, working, cautions }: Reply, answer: Answer): Answer {
+function restingOn({ verdict, headline, lines, working, cautions }: Reply, answer: Answer): Answer {
   if (verdict === 'do not charge') {
-    return { verdict, headline: joined([answer.headline, headline]), working, cautions }
+    return { verdict, ...inLines([answer.headline, ...lines]), working, cautions }
   }
   const own = new Set(answer.cautions.map(({ key }) => key))
   const others = cautions.filter(({ key }) => !own.has(key))

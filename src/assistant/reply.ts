@@ -32,8 +32,12 @@ export type Unit =
 export interface Caution {
   readonly key: string
   readonly text: Text
+  /** The same for a phone, where it can be said shorter. */
+  readonly short?: Text
   /** It is cut by no cap, view or surface. */
   readonly must?: boolean
+  /** Said of every charge: in a short answer the last of them stands for all. */
+  readonly usual?: boolean
 }
 
 /** A named quantity of a reply, in base units, with the text that a person reads. */
@@ -69,6 +73,10 @@ export interface Answer {
   readonly verdict?: Verdict
   /** The answer in plain words, first line of every rendering. */
   readonly headline: Text
+  /** The same line by line, where it has more than one. */
+  readonly lines?: NonEmpty<Text>
+  /** What the charger must show before the start, and where it must stop by itself. */
+  readonly start?: Text
   readonly figures?: readonly Figure[]
   /** Formulas with the numbers in them, and where each rule comes from. */
   readonly working?: readonly Text[]
@@ -78,19 +86,20 @@ export interface Answer {
   readonly documents?: readonly ReplyDocument[]
   /** What the command took for granted because the question did not say it. */
   readonly assumed?: readonly Text[]
+  /** Of that, what the read-as line does not show. */
+  readonly alsoAssumed?: readonly Text[]
 }
 
 declare const complete: unique symbol
 
 /** Only `completeReply` makes one, so none can lack its read-as line, cautions or deference. */
-export interface Reply extends Required<Omit<Answer, 'verdict'>> {
+export interface Reply extends Required<Omit<Answer, 'verdict' | 'start'>>, Pick<Answer, 'verdict' | 'start'> {
   readonly [complete]: true
   /** In which it is said; what a surface adds is said in it too. */
   readonly locale: Locale
   readonly command: string
   /** The question as understood: the text after "Read as: ". */
   readonly readAs: Text
-  readonly verdict?: Verdict
   readonly deference: Text
   /** Where the community has this answer standing already. */
   readonly seeAlso?: Text
@@ -107,6 +116,7 @@ type Frame = Pick<Reply, 'command' | 'readAs' | 'question' | 'problem' | 'fault'
 
 export function completeReply(frame: Frame, answer: Answer, locale: Locale): Reply {
   const { figures = [], working = [], followUps = [], charts = [], documents = [], assumed = [] } = answer
-  const lists = { figures, working, followUps, charts, documents, assumed }
+  const { lines = [answer.headline], alsoAssumed = assumed } = answer
+  const lists = { lines, figures, working, followUps, charts, documents, assumed, alsoAssumed }
   return { ...answer, ...lists, ...frame, deference: deferenceIn(locale), locale } as unknown as Reply
 }

@@ -6,15 +6,35 @@ import type { Settled } from '../charging/envelope/settle.ts'
 import { emergencies } from '../charging/situation/dangers.ts'
 import { doubts, ofPack } from '../charging/situation/doubts.ts'
 import type { Locale } from '../ground/locale.ts'
+import { present } from '../ground/present.ts'
 import { joined, type Text } from '../ground/text.ts'
 import { linesOf } from '../handbook/rules/index.ts'
 import { writePack } from '../language/things/pack.ts'
 import type { Caution, NonEmpty } from './reply.ts'
 
 /** Said of every charge; it closes each list of cautions. */
-export const generalCaution = ({ say }: Locale): Caution => ({
+export const generalCaution = ({ say }: Locale, care?: Text): Caution => ({
   key: 'stayWithIt',
   text: say`Charge on a surface that cannot burn, and stay with the pack until the charge has ended.`,
+  short: care ?? say`Care: charge on bare stone or tile, and stay with it.`,
+  usual: true,
+})
+
+/** The usual care in a line, by what is about to be done. */
+function careOf({ found }: Settled, { say }: Locale): Text | undefined {
+  const is = (key: Found['key']) => found.some(one => one.key === key)
+  if (is('carried')) return say`Care: plugs covered, each pack in a bag of its own.`
+  if (is('drained')) return say`Care: alarm on the balance plug, and stay with it.`
+  return is('balance') ? say`Care: balance lead on, bare stone or tile, stay with it.` : undefined
+}
+
+/** Where nothing may go on yet. */
+const leaveIt = ({ say }: Locale): Caution => ({ key: 'leaveIt', text: say`Until then it stays unplugged.` })
+
+/** Where nothing is known yet. */
+export const untilClear = ({ say }: Locale): Caution => ({
+  key: 'untilClear',
+  text: say`Keep the pack off the charger until that is clear.`,
 })
 
 /** Nobody stays with what burns. */
@@ -23,8 +43,6 @@ const smokeCaution = ({ say }: Locale): Caution => ({
   text: say`Whoever breathed the smoke sees a doctor, also when nothing hurts yet.`,
 })
 
-/** Beyond what must be said nobody reads more. */
-const mostNotes = 3
 /** So many musts stand before an answer; the rest stand among the cautions. */
 const mostLeads = 2
 
@@ -65,10 +83,11 @@ const weighing = (settled: Settled, weight: Found['weight'], locale: Locale): re
   sayingsOf(settled, one => one.weight === weight && settled.found.includes(one), locale)
 
 /** The danger first, then what to do; of an emergency all there is to do. */
-export function refusalOf(settled: Settled, locale: Locale): Text {
+export function refusalOf(settled: Settled, locale: Locale): readonly Text[] {
   const [first] = weighing(settled, 'refuse', locale)
   if (!first) throw new RangeError('nothing was refused')
-  return spoken(first.names, isEmergency(first) ? first.lines : first.lines.slice(0, 2), locale)
+  const [danger, ...steps] = isEmergency(first) ? first.lines : first.lines.slice(0, 2)
+  return [spoken(first.names, present([danger]), locale), ...steps]
 }
 
 /** Doubts that an answer stands under: they come right before it, and need no caution beside. */
@@ -82,34 +101,53 @@ export function leadOf(settled: Settled, locale: Locale): readonly Text[] {
   )
 }
 
+/** A lead that ends in a colon frames what comes after it. */
+export const underLead = (leads: readonly Text[], answer: readonly Text[]): readonly Text[] => {
+  const last = leads.at(-1)
+  return last?.endsWith(':')
+    ? [...leads.slice(0, -1), joined([last, answer[0]]), ...answer.slice(1)]
+    : [...leads, ...answer]
+}
+
 /** Of so many reasons not to do it each is told whole; of any further one that it is a reason. */
 const mostWhole = 4
+
+/** Notes of which the line of usual care speaks. */
+const usualNotes: readonly string[] = ['balance', 'looked', 'drained', 'carried'] satisfies Found['key'][]
 
 /** What must be said is cut by nothing; cares and notes yield to it. The list always ends with what holds of every charge. */
 export function cautionsOf(settled: Settled, locale: Locale): NonEmpty<Caution> {
   const weighs = (weight: Found['weight']) => weighing(settled, weight, locale)
   const from = ({ key, lines, names }: Saying, line: number, must: boolean, end?: number): readonly Caution[] =>
-    lines.length <= line ? [] : [{ key, text: spoken(names, lines.slice(line, end), locale), must }]
+    lines.length <= line
+      ? []
+      : [
+          {
+            key,
+            text: spoken(names, lines.slice(line, end), locale),
+            short: spoken(names, lines.slice(line, line + 1), locale),
+            must,
+            usual: usualNotes.includes(key),
+          },
+        ]
   const [refuse, ...refuses] = weighs('refuse')
   const musts = weighs('must').filter(one => !isFraming(one))
   if (refuse) {
-    const left = isEmergency(refuse) ? [] : from(refuse, 2, true)
+    const left = isEmergency(refuse) ? [] : refuse.lines.slice(2)
     return [
-      ...left,
+      ...left.map(text => ({ key: refuse.key, text, must: true })),
       ...[...refuses, ...musts.filter(({ key }) => !(key in doubts))].flatMap((one, index) =>
         from(one, 0, true, index < mostWhole ? undefined : 1),
       ),
-      isEmergency(refuse) ? smokeCaution(locale) : generalCaution(locale),
+      isEmergency(refuse) ? smokeCaution(locale) : leaveIt(locale),
     ] as never as NonEmpty<Caution>
   }
   return [
     ...sayingsOf(settled, one => settled.aside.includes(one), locale).flatMap(one => from(one, 0, true)),
     ...musts.flatMap((one, index) => from(one, index < mostLeads ? 1 : 0, true)),
     ...weighs('care').flatMap(one => from(one, 0, false)),
-    ...weighs('note')
-      .slice(0, mostNotes)
-      .flatMap(one => from(one, 0, false)),
-    generalCaution(locale),
+    ...weighs('note').flatMap(one => from(one, 0, false)),
+    generalCaution(locale, careOf(settled, locale)),
   ] as never as NonEmpty<Caution>
 }
 

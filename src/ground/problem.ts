@@ -14,6 +14,13 @@ export interface ProblemDetails {
   readonly example: string
   /** Where the question itself tells of danger. */
   readonly verdict?: 'do not charge'
+  /** What there is to choose from, each with the whole question that it stands for. */
+  readonly choices?: readonly Choice[]
+}
+
+export interface Choice {
+  readonly label: string
+  readonly question: string
 }
 
 /** The same before a locale has made words of it; an example is notation, which no locale changes. */
@@ -32,6 +39,11 @@ export class Problem extends Error {
     super(saidIn(english('.'), told.what))
     this.name = 'Problem'
     this.#told = told
+  }
+
+  /** The same with something to choose from. */
+  offering(choices: readonly Choice[]): Problem {
+    return new Problem({ ...this.#told, choices })
   }
 
   saidIn(locale: Locale): ProblemDetails {

@@ -21,6 +21,8 @@ export interface Show {
   percent(fraction: number): Text
   /** Rounded up to whole minutes; seconds only under a minute. */
   duration(value_s: number): Text
+  /** The same as it is said at the bench: to 5 minutes from an hour on, to 15 from three. */
+  roughly(value_s: number, round?: (value: number) => number): Text
   /** Any number with so many decimals at most. */
   number(value: number, decimals: number): Text
 }
@@ -33,9 +35,22 @@ export function showIn(mark: DecimalMark): Show {
   const number = (value: number, decimals: number): Text => marked(Number(value.toFixed(decimals)).toString())
   const fixed = (value: number, decimals: number): Text => marked(value.toFixed(decimals))
   const withUnit = (text: string, unit: string): Text => `${text}${joint}${unit}` as Text
+  const duration = (value_s: number): Text => {
+    if (value_s < 60) return withUnit(String(Math.ceil(value_s)), 's')
+    const minutes = Math.ceil(value_s / 60 - 1e-9)
+    if (minutes < 60) return withUnit(String(minutes), 'min')
+    const rest = minutes % 60
+    const hours = withUnit(String((minutes - rest) / 60), 'h')
+    return rest === 0 ? hours : (`${hours} ${withUnit(String(rest), 'min')}` as Text)
+  }
   return {
     mark,
     number,
+    duration,
+    roughly: (value_s, round = Math.round) => {
+      const step_s = value_s < 3600 ? 60 : value_s < 3 * 3600 ? 300 : 900
+      return duration(value_s < 60 ? value_s : round(value_s / step_s) * step_s)
+    },
     current: value_A => withUnit(number(value_A, 2), 'A'),
     perCell: value_V => withUnit(fixed(value_V, 2), 'V'),
     voltage: value_V => withUnit(number(value_V, 2), 'V'),
@@ -47,13 +62,5 @@ export function showIn(mark: DecimalMark): Show {
     temperature: value_C => withUnit(number(value_C, 0), '°C'),
     rate: value_C => `${number(value_C, 2)}C` as Text,
     percent: fraction => withUnit(number(fraction * 100, 0), '%'),
-    duration: value_s => {
-      if (value_s < 60) return withUnit(String(Math.ceil(value_s)), 's')
-      const minutes = Math.ceil(value_s / 60 - 1e-9)
-      if (minutes < 60) return withUnit(String(minutes), 'min')
-      const rest = minutes % 60
-      const hours = withUnit(String((minutes - rest) / 60), 'h')
-      return rest === 0 ? hours : (`${hours} ${withUnit(String(rest), 'min')}` as Text)
-    },
   }
 }

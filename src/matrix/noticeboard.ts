@@ -6,14 +6,14 @@ import type { Missing, Notice, Noticeboard, Posted } from '../assistant/cards/no
 import type { Reply } from '../assistant/reply.ts'
 import { directRoomWith } from './client/account-data.ts'
 import { idOf, matrixIdOf } from './client/occasion.ts'
-import { isDirect, missingPermission } from './client/room-facts.ts'
+import { missingPermission } from './client/room-facts.ts'
 import { editContent } from './messages/content.ts'
 import { type Rendered, renderReply } from './messages/render.ts'
 import { leftRoom, noDirectRoom } from './noticeboard.words.ts'
 import type { MatrixSurface } from './surface.ts'
 
-/** `open` gives the session while there is one; `prefix` stands before the commands that a reply suggests. */
-export function createMatrixNoticeboard(open: MatrixSurface['session'], prefix: string): Noticeboard {
+/** `open` gives the session while there is one. */
+export function createMatrixNoticeboard(open: MatrixSurface['session']): Noticeboard {
   let pinning: Promise<unknown> = Promise.resolve()
 
   function session() {
@@ -22,11 +22,8 @@ export function createMatrixNoticeboard(open: MatrixSurface['session'], prefix: 
     return now
   }
 
-  /** The working is left out: it is shown by a reaction to an answer, which this is none. */
-  const rendered = (reply: Reply, room: Room): Rendered => {
-    const rules = { prefix: isDirect(session().client, room) ? '' : prefix, working: false }
-    return renderReply({ ...reply, working: [] }, rules)
-  }
+  /** Nothing is offered below it: reactions open layers of an answer, which this is none. */
+  const rendered = (reply: Reply): Rendered => renderReply(reply, { once: true })
 
   async function post(place: string, { reply, key, calls }: Notice): Promise<Posted | Missing> {
     const { client, sender } = session()
@@ -35,7 +32,7 @@ export function createMatrixNoticeboard(open: MatrixSurface['session'], prefix: 
     if (!room) return { missing: leftRoom }
     const missing = missingPermission(room, 'send messages')
     if (missing !== undefined) return { missing }
-    const told = rendered(reply, room)
+    const told = rendered(reply)
     const content = {
       ...told,
       // Apps show no notification for a notice, not even where it mentions somebody: rule .m.rule.suppress_notices.
@@ -68,7 +65,7 @@ export function createMatrixNoticeboard(open: MatrixSurface['session'], prefix: 
       const [roomId, eventId] = [matrixIdOf(place), matrixIdOf(message)]
       const room = joinedRoom(client, roomId)
       if (!room || !(await isThere(client, roomId, eventId))) return 'gone'
-      await sender.send(roomId, 'm.room.message', editContent(rendered(reply, room), eventId), randomUUID())
+      await sender.send(roomId, 'm.room.message', editContent(rendered(reply), eventId), randomUUID())
       return 'edited'
     },
     pin: async ({ place, message }) => {

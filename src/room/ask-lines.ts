@@ -1,14 +1,13 @@
 // Answers one question a line from standard input, in order; an empty line starts a new conversation.
 
 import { createInterface } from 'node:readline'
-import { type AskedHow, inClubhouse } from './asked.ts'
+import { type AskedHow, inClubhouse, renderAsked } from './asked.ts'
 import { createRoomNoticeboard } from './noticeboard.ts'
 import { roomOccasion } from './occasion.ts'
 import { renderJson } from './render-json.ts'
-import { renderText } from './render-text.ts'
 
 /** What the club's board shows goes to standard error: standard output holds answers only. */
-export const askLines = ({ json, moderates }: AskedHow): Promise<0 | 1> =>
+export const askLines = (asked: AskedHow): Promise<0 | 1> =>
   inClubhouse(async ({ assistant, noticeboard }) => {
     const write = (text: string) => process.stdout.write(`${text}\n`)
     noticeboard.add(
@@ -21,8 +20,8 @@ export const askLines = ({ json, moderates }: AskedHow): Promise<0 | 1> =>
         conversation += 1
         continue
       }
-      const reply = await assistant.answer(line, roomOccasion({ moderates, conversation }))
-      write(json ? renderJson(reply) : `${renderText(reply, { width: 100, colour: false })}\n`)
+      const reply = await assistant.answer(line, roomOccasion({ moderates: asked.moderates, conversation }))
+      write(asked.json ? renderJson(reply) : `${renderAsked(reply, asked, { width: 100, colour: false })}\n`)
     }
     return 0
   })

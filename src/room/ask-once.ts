@@ -1,17 +1,16 @@
 // Answers one question on standard output.
 
-import { type AskedHow, inClubhouse } from './asked.ts'
+import { type AskedHow, inClubhouse, renderAsked } from './asked.ts'
 import { roomOccasion } from './occasion.ts'
 import { renderJson } from './render-json.ts'
-import { renderText } from './render-text.ts'
 
 /** The exit code: 0 answered, 2 a problem with the question, 1 a fault of ours. */
-export const askOnce = (question: string, { json, moderates }: AskedHow): Promise<0 | 1 | 2> =>
+export const askOnce = (question: string, asked: AskedHow): Promise<0 | 1 | 2> =>
   inClubhouse(async ({ assistant }) => {
-    const reply = await assistant.answer(question, roomOccasion({ moderates }))
+    const reply = await assistant.answer(question, roomOccasion({ moderates: asked.moderates }))
     const width = Math.min(process.stdout.columns ?? 100, 100)
     const colour = process.stdout.hasColors?.() ?? false
-    process.stdout.write(`${json ? renderJson(reply, 2) : renderText(reply, { width, colour })}\n`)
+    process.stdout.write(`${asked.json ? renderJson(reply, 2) : renderAsked(reply, asked, { width, colour })}\n`)
     if (reply.fault !== undefined) return 1
     return reply.problem ? 2 : 0
   })

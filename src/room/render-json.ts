@@ -1,9 +1,10 @@
 // A reply as one JSON document, for scripts: base units, stable keys.
 
+import { linesOf } from '../assistant/layers/short.ts'
 import type { Reply } from '../assistant/reply.ts'
 
 /**
- * Keys: command, readAs, assumed, verdict?, headline, figures [{ key, label, value, unit, low?, high?, text }],
+ * Keys: command, readAs, assumed, verdict?, headline, short [lines for a phone], figures [{ key, label, value, unit, low?, high?, text }],
  * seeAlso?, working, cautions (sentences), deference, followUps [{ label, question }], question?, problem?, fault?,
  * understood? { intent, values [{ kind, text, start, end }], notUnderstood, dangers } of a plain sentence.
  * Units of figures are A, V, Ah, Wh, W, s, Ω and °C, or as the figure names.
@@ -18,6 +19,7 @@ export function renderJson(reply: Reply, indent = 0): string {
       assumed,
       verdict,
       headline,
+      short: linesOf(reply),
       figures,
       working,
       cautions: cautions.map(({ text }) => text),

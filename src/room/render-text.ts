@@ -1,10 +1,14 @@
-// A reply for the terminal: the answer first, then what it rests on, wrapped to the window.
+// A reply for the terminal: what a phone would show of it, or all of it, wrapped to the window.
 
 import { styleText } from 'node:util'
 import stringWidth from 'string-width'
 import wrapAnsi from 'wrap-ansi'
-import { type Labels, labelsIn } from '../assistant/labels.words.ts'
-import type { Figure, Reply, Verdict } from '../assistant/reply.ts'
+import { labelsIn } from '../assistant/labels.words.ts'
+import { fits } from '../assistant/layers/budget.ts'
+import { type Layer, layersOf, openLayer } from '../assistant/layers/opened.ts'
+import { shortOf } from '../assistant/layers/short.ts'
+import type { Reply, Verdict } from '../assistant/reply.ts'
+import type { Text } from '../ground/text.ts'
 
 export interface TextRules {
   /** Columns of the window. */
@@ -15,58 +19,44 @@ export interface TextRules {
 type Style = Parameters<typeof styleText>[0]
 const verdictStyle: Record<Verdict, Style> = { go: 'green', 'go with care': 'yellow', 'do not charge': 'red' }
 
-export function renderText(reply: Reply, { width, colour }: TextRules): string {
-  const styled = (style: Style, text: string) => (colour ? styleText(style, text, { validateStream: false }) : text)
-  const wrapped = (text: string, first = '', rest = first) => {
-    const lines = wrapAnsi(text, Math.max(20, width - stringWidth(rest)), { hard: true }).split('\n')
-    return lines.map((line, at) => (at === 0 ? first : rest) + line).join('\n')
-  }
-  const listed = (title: string, items: readonly string[]) =>
-    items.length > 0 ? [styled('bold', title), ...items.map(item => wrapped(item, '  - ', '    '))].join('\n') : ''
-
-  const { verdict, problem } = reply
-  const labels = labelsIn(reply.locale)
-  const blocks = [
-    [
-      verdict ? styled(verdictStyle[verdict], `[${labels.verdicts[verdict]}]`) : '',
-      wrapped(styled('bold', reply.headline)),
-      ...problemLines(problem, labels).map(line => wrapped(line, '  ', '    ')),
-    ],
-    [
-      styled('dim', wrapped(`${labels.readAs}: ${reply.readAs}`, '', '  ')),
-      reply.seeAlso === undefined ? '' : styled('dim', wrapped(`${labels.seeAlso}: ${reply.seeAlso}`, '', '  ')),
-      ...reply.assumed.map(text => styled('dim', wrapped(`${labels.assumed}: ${text}`, '', '  '))),
-    ],
-    figureLines(reply.figures),
-    [listed(labels.working, reply.working)],
-    [
-      listed(
-        labels.cautions,
-        reply.cautions.map(({ text }) => text),
-      ),
-      wrapped(reply.deference, '  '),
-    ],
-    reply.followUps.length > 0
-      ? [
-          styled('bold', labels.whatIf),
-          ...reply.followUps.map(({ label, question }) => wrapped(`${label}: ${question}`, '  - ', '    ')),
-        ]
-      : [],
-  ]
-  return blocks
-    .map(lines => lines.filter(Boolean).join('\n'))
-    .filter(Boolean)
-    .join('\n\n')
+/** The short answer, and below it what can be asked for, from most to least: as much of that as still fits a phone. */
+export function renderText(reply: Reply, rules: TextRules, taps: readonly Text[] = []): string {
+  const lines = shortOf(reply).map(({ text }) => text)
+  const tap = taps.find(one => fits([...lines, one]))
+  const [first, ...others] = lines.map(line => wrapped(line, rules))
+  const style = reply.verdict === undefined ? 'bold' : (['bold', verdictStyle[reply.verdict]] as const)
+  return [styled(style as Style, first ?? '', rules), ...others, ...(tap ? [styled('dim', tap, rules)] : [])].join('\n')
 }
 
-function problemLines(problem: Reply['problem'], labels: Labels): readonly string[] {
-  if (!problem) return []
-  const { token, expected, example } = problem
-  const lines = [`${labels.expected}: ${expected}`, `${labels.example}: ${example}`]
-  return token === undefined ? lines : [`${labels.at}: "${token}"`, ...lines]
+/** One layer of it. */
+export function renderLayer(reply: Reply, layer: Layer, rules: TextRules): string {
+  const { title, lines, closing } = openLayer(reply, layer)
+  return [...listed(title, lines, rules), ...closing.map(line => wrapped(line, rules))].join('\n')
 }
 
-function figureLines(figures: readonly Figure[]): string[] {
-  const widest = Math.max(0, ...figures.map(({ label }) => stringWidth(label)))
-  return figures.map(({ label, text }) => `  ${label}${' '.repeat(widest - stringWidth(label))}  ${text}`)
+/** All of it. */
+export function renderFull(reply: Reply, rules: TextRules): string {
+  const { whatIf } = labelsIn(reply.locale)
+  const asks = reply.followUps.map(({ label, question }) => `${label}: ${question}`)
+  return [
+    renderText(reply, rules),
+    ...layersOf(reply).map(layer => {
+      const { title, lines } = openLayer(reply, layer)
+      return listed(title, lines, rules).join('\n')
+    }),
+    ...(asks.length > 0 ? [listed(whatIf, asks, rules).join('\n')] : []),
+  ].join('\n\n')
 }
+
+const styled = (style: Style, text: string, { colour }: TextRules): string =>
+  colour ? styleText(style, text, { validateStream: false }) : text
+
+function wrapped(text: string, { width }: TextRules, first = '', rest = first): string {
+  const lines = wrapAnsi(text, Math.max(20, width - stringWidth(rest)), { hard: true }).split('\n')
+  return lines.map((line, at) => (at === 0 ? first : rest) + line).join('\n')
+}
+
+const listed = (title: string, items: readonly string[], rules: TextRules): readonly string[] => [
+  styled('bold', title, rules),
+  ...items.map(item => wrapped(item, rules, '  - ', '    ')),
+]

@@ -12,8 +12,9 @@ import { demoClub } from './demo-club.ts'
 import { keepFiles } from './files.ts'
 import { historyIn } from './history.ts'
 import { createRoomNoticeboard } from './noticeboard.ts'
-import { renderText } from './render-text.ts'
+import { renderFull, renderLayer, renderText, type TextRules } from './render-text.ts'
 import { welcome } from './room.words.ts'
+import { nextOf, tapsOf } from './typed-next.ts'
 
 export interface RoomParts {
   readonly assistant: Assistant
@@ -36,15 +37,22 @@ export async function openRoom(parts: RoomParts): Promise<void> {
   const interactive = Boolean(input.isTTY && output.isTTY)
   const colour = interactive && output.hasColors()
   const print = (text: string) => output.write(`${text}\n`)
-  const printReply = (reply: Reply) =>
-    print(`${renderText(reply, { width: Math.min(output.columns ?? widest, widest), colour })}\n`)
-  const answer = async (question: string) => {
-    const reply = await assistant.answer(question, occasion)
-    printReply(reply)
-    return reply
+  const rules = (): TextRules => ({ width: Math.min(output.columns ?? widest, widest), colour })
+  const printReply = (reply: Reply) => print(`${renderText(reply, rules(), tapsOf(reply))}\n`)
+  let last: Reply | undefined
+  /** Undefined where it only shows more of the last answer. */
+  const answer = async (line: string): Promise<Reply | undefined> => {
+    const next = nextOf(line, last)
+    if (last && next.kind === 'layer') print(`${renderLayer(last, next.layer, rules())}\n`)
+    if (last && next.kind === 'full') print(`${renderFull(last, rules())}\n`)
+    if (next.kind !== 'question') return undefined
+    last = await assistant.answer(next.question, occasion)
+    printReply(last)
+    return last
   }
   // A full disk costs the pictures, not the answers.
-  const printFiles = async (reply: Reply) => {
+  const printFiles = async (reply: Reply | undefined) => {
+    if (!reply) return
     for (const line of await keepFiles(reply, folder).catch(() => [])) print(line)
   }
 

@@ -2,6 +2,7 @@
 
 import { describe, expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
+import { verdictWords } from '../../src/assistant/layers/short.words.ts'
 import type { Occasion } from '../../src/assistant/occasion.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 import { deferenceIn } from '../../src/assistant/reply.words.ts'
@@ -67,12 +68,13 @@ describe('the same reply on every surface', () => {
   it.each(replies.map((reply, at) => [questions[at]?.slice(0, 70), reply] as const))('%s', (_, reply) => {
     for (const [surface, text] of Object.entries(textsOf(reply))) {
       const must = [
-        reply.headline,
-        ...(reply.verdict ? [reply.verdict] : []),
+        ...reply.lines,
+        ...(reply.verdict && surface !== 'room JSON' ? [verdictWords(reply.locale)[reply.verdict]] : []),
         ...reply.figures.map(figure => figure.text),
         ...reply.cautions.map(caution => caution.text),
         ...reply.assumed,
-        ...(reply.problem ? [reply.problem.expected, reply.problem.example] : []),
+        ...(reply.problem?.token === undefined ? [] : [reply.problem.expected]),
+        ...(reply.problem ? reply.followUps.map(({ label }) => label) : []),
         deference,
       ]
       const missing = must.map(folded).filter(said => !text.includes(said))

@@ -53,7 +53,7 @@ const only = () => {
   return message
 }
 
-test('a card is posted once for its key, calls nobody, and has a link and a button for its working', async () => {
+test('a card is posted once for its key, calls nobody, and has a link and buttons for its layers', async () => {
   const first = await posted()
   expect(await posted()).toEqual(first)
   const { id, body } = only()
@@ -63,7 +63,7 @@ test('a card is posted once for its key, calls nobody, and has a link and a butt
     link: `https://discord.com/channels/${server}/${bench}/${id}`,
   })
   expect(body.embeds[0].description).toContain('Set 0.5 A')
-  expect(body.embeds[0].fields[0].value).toContain(generalCaution(english('.')).text)
+  expect(body.embeds[0].description).toContain(generalCaution(english('.')).short)
   expect(body.allowed_mentions.parse).toEqual([])
   expect(body.content).toBeUndefined()
   const [button] = body.components[0].components

@@ -9,7 +9,7 @@ import { callbackFaults, faultsOf, registrationFaults } from '../support/discord
 
 const command = { type: 1, name: 'bench', description: 'What to set', options: [] }
 const text = (name: string, required = false) => ({ type: 3, name, description: 'words', required })
-const button = { type: 2, style: 2, label: 'Show working', custom_id: 'v1:working:AAAAAAAAAAAAAAAA' }
+const button = { type: 2, style: 2, label: 'Why', custom_id: 'v1:why:AAAAAAAAAAAAAAAA' }
 const row = { type: 1, components: [button] }
 const message = { embeds: [{ description: 'an answer' }], allowed_mentions: { parse: [] } }
 

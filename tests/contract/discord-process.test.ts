@@ -61,7 +61,7 @@ describe('the program', () => {
 
     const asked = discord.send(slash('current', { pack: '3S 720 LiHV', charger: '0.5/1/2/4A' }))
     await vi.waitFor(() => expect(asked.told).toHaveLength(1), patient)
-    expect(asked.told[0]?.body.data.embeds[0].description).toContain('4.35 V per cell')
+    expect(asked.told[0]?.body.data.embeds[0].description).toContain('4.35 V a cell')
     expect(await (await get('/metrics')).text()).toContain('command="current",surface="discord"')
 
     running.kill('SIGTERM')

@@ -85,7 +85,7 @@ const state = (joinedAt_ms = Date.now() - 600_000) => [
   member(self, joinedAt_ms),
 ]
 const question = '!charge current pack: 3S 720 LiHV charger: 0.5/1/2/4A'
-const answers = () => homeserver.requests.filter(({ path }) => path.includes('/send/'))
+const answers = () => homeserver.requests.filter(({ path }) => path.includes('/send/m.room.message/'))
 
 async function start(timeline: object[] = [], joinedAt_ms?: number): Promise<void> {
   homeserver.first(joined(timeline, state(joinedAt_ms)))
@@ -193,8 +193,12 @@ describe('answers', () => {
   })
 
   test('a server that asks to wait gets the same event again, under the same transaction', async () => {
-    homeserver.once('PUT', /\/send\//, 429, { errcode: 'M_LIMIT_EXCEEDED', error: 'slow', retry_after_ms: 50 })
-    homeserver.once('PUT', /\/send\//, 502, {})
+    homeserver.once('PUT', /\/send\/m\.room\.message/, 429, {
+      errcode: 'M_LIMIT_EXCEEDED',
+      error: 'slow',
+      retry_after_ms: 50,
+    })
+    homeserver.once('PUT', /\/send\/m\.room\.message/, 502, {})
     await start()
     homeserver.sync(joined([text(question)]))
     await vi.waitFor(() => expect(answers()).toHaveLength(3), patient)
@@ -203,7 +207,7 @@ describe('answers', () => {
   })
 
   test('an answer that the server refuses does not hold back the next', async () => {
-    homeserver.once('PUT', /\/send\//, 413, { errcode: 'M_TOO_LARGE', error: 'too large' })
+    homeserver.once('PUT', /\/send\/m\.room\.message/, 413, { errcode: 'M_TOO_LARGE', error: 'too large' })
     await start()
     const [refused, taken] = [text(question), text(question)]
     homeserver.sync(joined([refused, taken]))
@@ -231,7 +235,7 @@ test('nothing reaches the console, whatever the server does', async () => {
   const spies = (['log', 'debug', 'info', 'warn', 'error', 'trace'] as const).map(method =>
     vi.spyOn(console, method).mockImplementation((...words) => void written.push(words)),
   )
-  homeserver.once('PUT', /\/send\//, 403, { errcode: 'M_FORBIDDEN', error: 'no' })
+  homeserver.once('PUT', /\/send\/m\.room\.message/, 403, { errcode: 'M_FORBIDDEN', error: 'no' })
   homeserver.once('POST', /keys\/upload$/, 500, {})
   await start([text(question), text(question), event('m.room.encrypted', { algorithm: 'm.unheard.of' })])
   await vi.waitFor(() => expect(answers()).toHaveLength(2), patient)

@@ -3,6 +3,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
 import { readWritten } from '../../src/assistant/asking/written.ts'
+import { layers } from '../../src/assistant/layers/opened.ts'
 import type { Occasion } from '../../src/assistant/occasion.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 import { type Assistant, createAssistant } from '../../src/assistant/running/assistant.ts'
@@ -14,7 +15,7 @@ import type { Question } from '../../src/language/sentence/question.ts'
 import { renderReply as renderMatrix } from '../../src/matrix/messages/render.ts'
 import type { Memory } from '../../src/memory/memory.ts'
 import { renderJson } from '../../src/room/render-json.ts'
-import { renderText } from '../../src/room/render-text.ts'
+import { renderFull } from '../../src/room/render-text.ts'
 import { moderator } from '../support/ask.ts'
 import { type FakeBoard, fakeBoard } from '../support/fake-noticeboard.ts'
 import { pseudo, unmarked } from '../support/pseudo-locale.ts'
@@ -80,20 +81,24 @@ const names = /!charge|\bchart-\d\.png|\bhttps?:\S+/g
 
 /** Words that no locale has made, in any part of a reply and on any surface. */
 function slipping(reply: Reply): readonly string[] {
-  const matrix = renderMatrix(reply, { prefix: '!charge', working: true })
-  const brief = renderMatrix(reply, { prefix: '!charge', working: false })
-  const discord = renderDiscord(reply, { view: 'working', ids: everyId, pictures: [] })
+  const matrix = [undefined, ...layers].map(open => renderMatrix(reply, { open }))
+  const discord = (['brief', ...layers] as const).map(view =>
+    renderDiscord(reply, { view, ids: everyId, pictures: [] }),
+  )
   const json = JSON.parse(renderJson(reply))
   const texts = [
-    renderText(reply, { width: 100_000, colour: false }),
+    renderFull(reply, { width: 100_000, colour: false }),
     ...stringsIn({ ...json, ...keysOnly, problem: { ...json.problem, verdict: '' } }),
     ...reply.figures.flatMap(({ label, text }) => [label, text]),
     ...stringsIn(reply.charts.map(({ kind: _, ...chart }) => ({ ...chart, xScale: '' }))),
-    matrix.body,
-    matrix.formatted_body.replace(/<[^>]*>/g, ' ').replace(/&\w+;|&#\d+;/g, ' '),
-    brief.body,
-    ...stringsIn(discord.embeds).map(text => text.replace(/\\(.)/g, '$1')),
-    ...discord.components.flatMap(({ components }) => components.map(({ label = '' }) => label)),
+    ...matrix.flatMap(({ body, formatted_body }) => [
+      body,
+      formatted_body.replace(/<[^>]*>/g, ' ').replace(/&\w+;|&#\d+;/g, ' '),
+    ]),
+    ...stringsIn(discord.map(({ embeds }) => embeds)).map(text => text.replace(/\\(.)/g, '$1')),
+    ...discord.flatMap(({ components: rows }) =>
+      rows.flatMap(({ components }) => components.map(({ label = '' }) => label)),
+    ),
   ]
   const own = asIs(reply)
   return [...new Set(texts.flatMap(text => unmarked(without(text.replace(names, ' '), own))))]

@@ -1,12 +1,13 @@
 // Where the type of the cells was assumed: what the answer would be for each other type.
 
 import { chemistries } from '../../charging/things/chemistries.ts'
+import { present } from '../../ground/present.ts'
 import type { Text } from '../../ground/text.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { Entry } from '../command.ts'
 import type { Context } from '../context.ts'
 import type { Answer } from '../reply.ts'
-import { alternative } from './ask-back.words.ts'
+import { alternative, nothingPrinted } from './ask-back.words.ts'
 import { understand } from './inputs.ts'
 
 /** Figures that somebody sets or goes by: where they differ, the type matters. */
@@ -21,17 +22,23 @@ export async function alternatives(
 ): Promise<readonly Text[]> {
   const shown = figuresOf(answer)
   const lines = await Promise.all(
-    chemistries.map(async ({ name }) => {
-      const options = withChemistry(question.options, name)
+    chemistries.map(async chemistry => {
+      const options = withChemistry(question.options, chemistry.name)
       if (!options || shown.length === 0) return undefined
       const other = await command.answer(understand(command, options, context.locale).inputs, context)
       const figures = figuresOf(other)
       const isSame = figures.join() === shown.join()
-      return isSame || figures.length === 0 ? undefined : alternative(name, figures, context.locale)
+      const printed_V = chemistry.nominal_V.value * seriesIn(options)
+      return isSame || figures.length === 0 ? undefined : alternative(chemistry, printed_V, figures, context.locale)
     }),
   )
-  return lines.filter(line => line !== undefined)
+  const others = present(lines)
+  return others.length > 0 ? [...others, nothingPrinted(context.locale)] : []
 }
+
+/** One where the count was not told. */
+const seriesIn = (options: Readonly<Record<string, string>>): number =>
+  Number(/(\d+)S\b/.exec(options.pack ?? options.chemistry ?? '')?.[1] ?? 1)
 
 const figuresOf = ({ figures = [] }: Answer): readonly string[] =>
   figures.filter(({ key }) => telling.includes(key)).map(({ text }) => text)

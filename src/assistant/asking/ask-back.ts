@@ -1,8 +1,11 @@
 // Asks one thing back, or offers questions that are near to what was not understood.
 
 import type { Locale } from '../../ground/locale.ts'
-import { Problem } from '../../ground/problem.ts'
+import { attempt, Problem } from '../../ground/problem.ts'
+import { readCapacity } from '../../language/quantities/quantities.ts'
 import type { Meant, MeantInPart } from '../../language/reading/meant.ts'
+import { wholePack } from '../../language/reading/told-pack.ts'
+import { writeQuestion } from '../../language/sentence/question.ts'
 import type { Entry } from '../command.ts'
 import type { Registry } from '../registry.ts'
 import { capacityMissing, choicesWords, detailMissing, notClear, notOurs, sampleQuestions } from './ask-back.words.ts'
@@ -25,6 +28,13 @@ export function askedBack(meant: MeantInPart, command: Entry, choices: readonly 
   ]
     .filter(part => part !== undefined)
     .join(', ')
+  const options = (choice: string): Readonly<Record<string, string>> | undefined => {
+    if (missing !== 'capacity') return { ...question.options, [missing.option]: choice }
+    const capacity_Ah = attempt(() => readCapacity(choice))
+    // What was only assumed of the pack must stay so: then the choice alone answers what is asked.
+    const pack = told?.series !== undefined && told.chemistry && wholePack({ ...told, capacity_Ah }).text
+    return pack ? { ...question.options, pack } : undefined
+  }
   const example = missing === 'capacity' ? '1300mAh' : (choices[0] ?? command.examples[0] ?? command.name)
   return new Problem({
     what:
@@ -33,6 +43,10 @@ export function askedBack(meant: MeantInPart, command: Entry, choices: readonly 
         : detailMissing(command.words(locale).takes[missing.option]?.about ?? locale.own(missing.option), soFar),
     expected: choicesWords(choices),
     example,
+    choices: choices.map(label => {
+      const whole = options(label)
+      return { label, question: whole ? writeQuestion({ command: command.name, options: whole }) : label }
+    }),
   })
 }
 
@@ -46,6 +60,7 @@ export function unclear({ kind, near }: Extract<Meant, { near: unknown }>, { com
   return new Problem({
     what: kind === 'notours' ? notOurs : notClear,
     expected: sampleQuestions(samples),
+    choices: samples.map(question => ({ label: question, question })),
     example: samples[0] ?? 'help',
   })
 }

@@ -1,5 +1,6 @@
 // What is asked back: one thing, with a few choices, and what is known so far.
 
+import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { type Locale, type Said, told } from '../../ground/locale.ts'
 import { joined, type Text } from '../../ground/text.ts'
 
@@ -31,5 +32,17 @@ export const notOurs: Said = ({ say }) =>
 
 export const sampleQuestions = told(({ own }, samples: readonly string[]) => joined(samples.map(own), ' · '))
 
-export const alternative = (name: string, figures: readonly string[], { say, own }: Locale): Text =>
-  say`Were it ${own(name)}: ${own(figures.join(', '))}.`
+/** What it would be were it of another type, which the printed volts tell. */
+export const alternative = (
+  { name, roundCells }: Chemistry,
+  printed_V: number,
+  figures: readonly string[],
+  { say, show, own }: Locale,
+): Text => {
+  const instead = own(`${name}, ${figures.join(', ')}`)
+  return roundCells
+    ? say`${show.voltage(printed_V)} printed, or round cells: ${instead}.`
+    : say`${show.voltage(printed_V)} printed: ${instead}.`
+}
+
+export const nothingPrinted = ({ say }: Locale): Text => say`Nothing printed: do not charge it.`

@@ -35,12 +35,13 @@ export function dangerReply(
   locale: Locale,
 ): Reply {
   const settled = settle([judge(situationOf({ act: 'look' }, { house: {}, dangers, doubts: [] }))], [])
-  const isRefused = settled.verdict === 'do not charge'
+  const lines = settled.verdict === 'do not charge' ? refusalOf(settled, locale) : leadOf(settled, locale)
   const reply = completeReply(
     { command: 'handbook', readAs },
     {
       verdict: settled.verdict,
-      headline: isRefused ? refusalOf(settled, locale) : joined(leadOf(settled, locale)),
+      headline: joined(lines),
+      lines: lines as unknown as Reply['lines'],
       working: sourcesOf(settled, locale),
       cautions: cautionsOf(settled, locale),
     },

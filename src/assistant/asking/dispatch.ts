@@ -173,19 +173,23 @@ async function answerKnown(around: Around, known: Known): Promise<Reply> {
     const others = doubts.includes('chemistryAssumed')
       ? await alternatives(definition, understood.question, answer, context)
       : []
-    const said = new Set([
-      ...[...understood.assumed, ...assumed].map(one => one(locale)),
+    const alsoAssumed = new Set([
+      ...assumed.map(one => one(locale)),
       ...(recalled?.assumed ?? []),
       ...(answer.assumed ?? []),
     ])
+    const said = new Set([...understood.assumed.map(one => one(locale)), ...alsoAssumed])
+    const lines = [...(answer.lines ?? [answer.headline]), ...others] as unknown as Reply['lines']
     const told = toldWith(command, [...dangers, ...doubts], registry)
     conversation.keep({ question: understood.question, pending: undefined, doubts })
     const reply = completeReply(
       { command, readAs, question: writeQuestion({ ...understood.question, told }) },
       {
         ...answer,
-        headline: joined([answer.headline, ...others]),
+        headline: joined(lines),
+        lines,
         assumed: [...said],
+        alsoAssumed: [...alsoAssumed],
         followUps: answer.followUps?.map(next => ({ ...next, question: withTold(next.question, told, registry) })),
       },
       locale,

@@ -4,7 +4,7 @@ import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
 import { completeReply, type Reply } from '../reply.ts'
-import { generalCaution } from '../verdict.words.ts'
+import { untilClear } from '../verdict.words.ts'
 import { afterFault, faultWords, nothingAsked } from './asking.words.ts'
 
 const shownLength = 120
@@ -18,10 +18,15 @@ export function asTyped(question: string, locale: Locale): Text {
 
 /** The asker can mend it: says what is wrong, where, and what would do. */
 export function problemReply(command: string, readAs: Text, told: Problem, locale: Locale): Reply {
-  const problem = told.saidIn(locale)
+  const { choices = [], ...problem } = told.saidIn(locale)
   return completeReply(
     { command, readAs, problem },
-    { headline: problem.what, verdict: problem.verdict, cautions: [generalCaution(locale)] },
+    {
+      headline: problem.what,
+      verdict: problem.verdict,
+      cautions: [untilClear(locale)],
+      followUps: choices.map(({ label, question }) => ({ label: locale.own(label), question })),
+    },
     locale,
   )
 }
@@ -31,7 +36,7 @@ export function faultReply(command: string, readAs: Text, reference: string, loc
   const what = faultWords(reference, locale)
   return completeReply(
     { command, readAs, fault: reference, problem: { what, expected: afterFault(locale), example: 'help' } },
-    { headline: what, cautions: [generalCaution(locale)] },
+    { headline: what, cautions: [untilClear(locale)] },
     locale,
   )
 }

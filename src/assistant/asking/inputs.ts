@@ -1,12 +1,12 @@
 // From the words of a question to the typed inputs of its command, and back to words for the read-as line.
 
 import type { Locale, Said } from '../../ground/locale.ts'
-import { Problem } from '../../ground/problem.ts'
+import { attempt, Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import type { Earlier } from '../../language/kinds/value-kind.ts'
 import { oneOfDetails, takesNone } from '../../language/sentence/option-pairs.words.ts'
-import type { Question } from '../../language/sentence/question.ts'
-import type { Entry, OptionWords } from '../command.ts'
+import { type Question, writeQuestion } from '../../language/sentence/question.ts'
+import type { Entry, Option, OptionWords } from '../command.ts'
 import { needed } from './asking.words.ts'
 
 export interface Understood {
@@ -32,7 +32,7 @@ export function understand(command: Entry, options: Readonly<Record<string, stri
       if (option.required) throw missing(name, described[name], command)
       continue
     }
-    const read = option.kind.read(text, inputs as Earlier)
+    const read = readOption(name, option, text, inputs as Earlier, { command: command.name, options })
     inputs[name] = read.value
     assumed.push(...read.assumed)
     const written = option.kind.write(read.value)
@@ -46,6 +46,22 @@ export function understand(command: Entry, options: Readonly<Record<string, stri
     assumed,
     question: { command: command.name, options: canonical },
     readAs: joined(phrases.length > 0 ? phrases : [own(command.name)], ', '),
+  }
+}
+
+/** Throws a Problem that offers the asker's own question with a value that can be read. */
+function readOption(name: string, { kind }: Option, text: string, earlier: Earlier, asked: Question) {
+  try {
+    return kind.read(text, earlier)
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error
+    const { token = text, example } = error.details
+    const mended = [...[example, ...example.split(' ')].map(part => text.replace(token, part)), kind.example].find(
+      one => one !== text && attempt(() => kind.read(one, earlier)),
+    )
+    if (mended === undefined || error.details.choices) throw error
+    const question = writeQuestion({ ...asked, options: { ...asked.options, [name]: mended } })
+    throw error.offering([{ label: question, question }])
   }
 }
 

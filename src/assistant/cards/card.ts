@@ -15,8 +15,16 @@ export async function cardOf(
 ): Promise<Reply> {
   if (kind === 'question') {
     const reply = await ask(content)
+    const [first, ...others] = reply.lines
     const headline = entitled(title, reply.headline, locale)
-    return { ...reply, headline, followUps: [], charts: [], documents: [] }
+    return {
+      ...reply,
+      headline,
+      lines: [entitled(title, first, locale), ...others],
+      followUps: [],
+      charts: [],
+      documents: [],
+    }
   }
   return completeReply(
     { command: 'answer show', readAs: ownWords(locale) },

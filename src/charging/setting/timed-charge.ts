@@ -7,6 +7,7 @@ import type { State } from '../things/level.ts'
 import { goalOf, startOf } from '../things/level.ts'
 import { type ChargeTimes, chargeTimeBand } from './band.ts'
 import { type Setting, settingFor } from './setting.ts'
+import { type ChargerStops, chargerStops } from './stops.ts'
 
 export interface Details {
   /** Current set on the charger, in A; the advised one when absent. */
@@ -27,6 +28,8 @@ export interface TimedCharge extends ChargeTimes {
   readonly input_A: number | undefined
   /** How often the source carries this charge whole; absent where it is not drained. */
   readonly carried: number | undefined
+  /** To be set on the charger, for when it does not see the end. */
+  readonly stops: ChargerStops
 }
 
 /** Too little power of charger or source only bends the charge to constant power. Without a start it is landed. */
@@ -51,6 +54,7 @@ export function timedCharge(permit: Permit, details: Details = {}): TimedCharge 
     rate_C: current_A / pack.capacity_Ah,
     input_A: feed && times.charge.peakPower_W / efficiency / feed.lowest_V,
     carried: source && carriedBy(permit, setting, times.charge),
+    stops: chargerStops(pack, times.time_s.high),
   }
 }
 

@@ -116,6 +116,7 @@ export const liIon: Chemistry = {
   ...lipo,
   name: 'Li-ion',
   written: ['li-ion', 'lithium ion', 'ion'],
+  roundCells: true,
   nominal_V: practice(3.6, 'printed on cell labels'),
   storage_V: practice(3.7, 'cell makers store at 40 to 50 % charge'),
   gentleFull_V: practice(4.1, 'a tenth of the capacity given up for longer life'),

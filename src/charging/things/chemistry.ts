@@ -63,6 +63,8 @@ export interface Chemistry {
   readonly written: readonly string[]
   /** What labels print besides the name, where only cells so labelled may be charged as these. */
   readonly onlyAsLabelled?: readonly string[]
+  /** Sold as round cells, some of which print the volts of another type. */
+  readonly roundCells?: true
   /** Voltages are per cell. */
   readonly nominal_V: Cited
   readonly full_V: Cited

@@ -97,7 +97,9 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
       return deliver(refusal, to, { inPlace: false, privately: true, patience_ms }, log)
     }
     const answer = compose(question, alone(occasion), pressed.view)
-    return deliver(answer, to, { inPlace, privately: true, patience_ms }, log)
+    // A layer stands beside its answer.
+    const instead = inPlace && pressed.view === 'brief'
+    return deliver(answer, to, { inPlace: instead, privately: true, patience_ms }, log)
   }
 
   async function kept(questionId: string): Promise<string | undefined> {

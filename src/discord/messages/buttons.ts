@@ -1,8 +1,9 @@
-// The buttons under an answer: its working, and the "what if" questions it suggests.
+// The buttons under an answer: its layers, and the "what if" questions it suggests.
 
 import { type APIActionRowComponent, type APIButtonComponentWithCustomId, ButtonStyle, ComponentType } from 'discord.js'
 import { labelsIn } from '../../assistant/labels.words.ts'
-import type { Reply } from '../../assistant/reply.ts'
+import { layersOf } from '../../assistant/layers/opened.ts'
+import type { FollowUp, Reply } from '../../assistant/reply.ts'
 import { present } from '../../ground/present.ts'
 import { type View, writeCustomId } from './custom-id.ts'
 
@@ -10,6 +11,7 @@ const perRow = 5
 /** More would push the answer off a phone's screen. */
 const mostFollowUps = 10
 const longestLabel = 80
+const longestChoice = 25
 
 /** The id under which the memory keeps a question; a question without one gets no button. */
 export type QuestionIds = ReadonlyMap<string, string>
@@ -18,34 +20,33 @@ export type QuestionIds = ReadonlyMap<string, string>
 export const questionsBehind = ({ question, followUps }: Reply): string[] =>
   present([question, ...followUps.slice(0, mostFollowUps).map(followUp => followUp.question)])
 
-/** Where there is no verdict and no figure, as in help, the working is the answer: it is shown at once. */
-export const isAllWorking = ({ verdict, figures }: Reply): boolean => verdict === undefined && figures.length === 0
 export type ButtonRow = APIActionRowComponent<APIButtonComponentWithCustomId>
 
-export function buttonRows(reply: Reply, view: View, ids: QuestionIds): ButtonRow[] {
+export function buttonRows(reply: Reply, ids: QuestionIds): ButtonRow[] {
   const used = new Set<string>()
-  const button = (label: string, question: string | undefined, pressed: View) => {
+  const button = (label: string, question: string | undefined, view: View) => {
     const questionId = question === undefined ? undefined : ids.get(question)
     if (questionId === undefined) return []
-    const custom_id = writeCustomId({ view: pressed, questionId })
+    const custom_id = writeCustomId({ view, questionId })
     // Discord refuses a message that bears the same custom id twice.
     if (used.has(custom_id)) return []
     used.add(custom_id)
     const text = label.length > longestLabel ? `${label.slice(0, longestLabel - 1)}…` : label
     return [{ type: ComponentType.Button, style: ButtonStyle.Secondary, label: text, custom_id } as const]
   }
-  const { hideWorking, showWorking } = labelsIn(reply.locale)
-  const other: View = view === 'working' ? 'brief' : 'working'
-  const working =
-    reply.working.length > 0 && !isAllWorking(reply)
-      ? button(view === 'working' ? hideWorking : showWorking, reply.question, other)
-      : []
-  const whatIf = reply.followUps
+  const opens = layersOf(reply).flatMap(layer => button(labelsIn(reply.locale).layers[layer], reply.question, layer))
+  const asks = reply.followUps
     .slice(0, mostFollowUps)
-    .flatMap(({ label, question }) => button(label, question, 'brief'))
-  return [working, ...chunks(whatIf, perRow)]
+    .flatMap((one, index) => button(nameOf(one, index, reply), one.question, 'brief'))
+  return [opens, ...chunks(asks, perRow)]
     .filter(row => row.length > 0)
     .map(components => ({ type: ComponentType.ActionRow, components }))
+}
+
+/** A whole question stands in the text, with its number where there are several. */
+function nameOf({ label }: FollowUp, index: number, { problem, followUps, locale }: Reply): string {
+  if (!problem || label.length <= longestChoice) return label
+  return followUps.length > 1 ? String(index + 1) : labelsIn(locale).askThat
 }
 
 function chunks<T>(items: readonly T[], size: number): T[][] {

@@ -43,7 +43,7 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
     }
   }
 
-  /** To show the working of an answer its question is asked again: not where that would change something again. */
+  /** To open a layer of an answer its question is asked again: not where that would change something again. */
   function buttonQuestions(reply: Reply): string[] {
     const changes = assistant.registry.find(reply.command)?.changes ?? false
     return [...new Set(questionsBehind(reply))].filter(text => !(changes && text === reply.question))
@@ -51,17 +51,18 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
 
   return async (question, occasion, view) => {
     const reply = await assistant.answer(question, occasion)
+    const [charts, documents] = view === 'brief' ? [reply.charts, reply.documents] : [[], []]
     const [ids, drawn] = await Promise.all([
       orWithout('buttons', keepQuestions(questions, buttonQuestions(reply)), new Map()),
-      orWithout('pictures', Promise.all(reply.charts.map(chart => draw(chart))), []),
+      orWithout('pictures', Promise.all(charts.map(chart => draw(chart))), []),
     ])
     const pictures: Picture[] = drawn.map((_, at) => ({
       filename: `chart-${at + 1}.png`,
-      alternative: reply.charts[at]?.alternative ?? '',
+      alternative: charts[at]?.alternative ?? '',
     }))
     const files: RawFile[] = [
       ...drawn.map((data, at) => ({ name: `chart-${at + 1}.png`, data: Buffer.from(data), contentType: 'image/png' })),
-      ...reply.documents.map(({ name, text, mediaType }) => ({ name, data: text, contentType: mediaType })),
+      ...documents.map(({ name, text, mediaType }) => ({ name, data: text, contentType: mediaType })),
     ]
     try {
       return { reply, message: renderReply(reply, { view, ids, pictures }), files }

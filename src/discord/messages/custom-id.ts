@@ -1,7 +1,9 @@
-// What a button says when it is pressed: which kept question to answer, and whether with its working.
+// What a button says when it is pressed: which kept question to answer, and how much of the answer to show.
 
-/** `brief` answers the question, `working` answers it with the working shown. */
-export type View = 'brief' | 'working'
+import { type Layer, layers } from '../../assistant/layers/opened.ts'
+
+/** `brief` answers the question, a layer opens that of the answer. */
+export type View = 'brief' | Layer
 
 export interface Press {
   readonly view: View
@@ -9,13 +11,20 @@ export interface Press {
   readonly questionId: string
 }
 
-const shape = /^v1:(brief|working):([\w-]{16})$/
+/** Under earlier answers a button says "working". */
+const shape = /^v1:(\w+):([\w-]{16})$/
+const views: ReadonlyMap<string, View> = new Map<string, View>([
+  ['brief', 'brief'],
+  ['working', 'why'],
+  ...layers.map(layer => [layer, layer] as const),
+])
 
 /** 30 characters at most, of the 100 that Discord allows. */
 export const writeCustomId = ({ view, questionId }: Press): string => `v1:${view}:${questionId}`
 
 /** Undefined for what no version of ours that still counts has written. */
 export function readCustomId(customId: string): Press | undefined {
-  const [, view, questionId] = shape.exec(customId) ?? []
-  return view && questionId ? { view: view as View, questionId } : undefined
+  const [, name = '', questionId] = shape.exec(customId) ?? []
+  const view = views.get(name)
+  return view && questionId ? { view, questionId } : undefined
 }

@@ -5,7 +5,7 @@ import type { WordsOf } from './lines.ts'
 
 export const doubtWords: WordsOf<typeof doubts> = ({ say, own }) => ({
   chemistryAssumed: ({ found }) => [
-    say`If it is ${own(found.known.situation.pack?.chemistry.name ?? '')}, as most are (the label tells):`,
+    say`If it is ${own(found.known.situation.pack?.chemistry.name ?? '')}, as most are (the volts printed on it tell):`,
   ],
   cellsUnknown: () => [say`The number of cells was not said, so volts are those of one cell.`],
   suspected: () => [

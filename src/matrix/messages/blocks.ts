@@ -4,15 +4,16 @@
 export type Span = string | { readonly strong: string } | { readonly code: string }
 
 export type Block =
-  | { readonly line: readonly Span[] }
+  /** Lines close together. */
+  | { readonly lines: readonly (readonly Span[])[] }
   | { readonly title: string; readonly items: readonly (readonly Span[])[] }
 
 export function plainText(blocks: readonly Block[]): string {
   const spans = (line: readonly Span[]) => line.map(textOf).join('')
   return blocks
     .map(block =>
-      'line' in block
-        ? spans(block.line)
+      'lines' in block
+        ? block.lines.map(spans).join('\n')
         : [`${block.title}:`, ...block.items.map(item => `- ${spans(item)}`)].join('\n'),
     )
     .join('\n\n')
@@ -22,8 +23,8 @@ export function plainText(blocks: readonly Block[]): string {
 export function html(blocks: readonly Block[]): string {
   return blocks
     .map(block =>
-      'line' in block
-        ? `<p>${spansHtml(block.line)}</p>`
+      'lines' in block
+        ? `<p>${block.lines.map(spansHtml).join('<br>')}</p>`
         : `<p>${escapeHtml(block.title)}:</p><ul>${block.items.map(item => `<li>${spansHtml(item)}</li>`).join('')}</ul>`,
     )
     .join('')

@@ -1,15 +1,16 @@
-// How the working of an answer is shown and hidden, said below it.
+// What is said below an answer of what can be opened, and of what is left out.
 
 import type { Locale } from '../../ground/locale.ts'
-import type { Text } from '../../ground/text.ts'
+import { joined, type Text } from '../../ground/text.ts'
 
-/** What a person reacts with, and what they may write instead. */
-interface Wish {
-  readonly reaction: string
-  readonly words: string
-}
+/** "React: ❔ why · 🔢 figures" */
+export const reactWords = (
+  taps: readonly { readonly sign: string; readonly label: Text | undefined }[],
+  { own }: Locale,
+): Text =>
+  joined(
+    taps.map(({ sign, label }) => joined([own(sign), label])),
+    ' · ',
+  )
 
-export const showHint = ({ reaction, words }: Wish, { say, own }: Locale): Text =>
-  say`To show the working, react with ${own(reaction)} or reply "${own(words)}".`
-export const hideHint = ({ reaction, words }: Wish, { say, own }: Locale): Text =>
-  say`To hide the working, react with ${own(reaction)} or reply "${own(words)}".`
+export const leftOut = ({ say }: Locale): Text => say`The rest does not fit this message.`

@@ -2,7 +2,7 @@
 
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
 import { english, type Locale, type Said } from '../../ground/locale.ts'
-import type { Log } from '../../program/log.ts'
+import { describeError, type Log } from '../../program/log.ts'
 import { directRoomWith } from '../client/account-data.ts'
 import { missingPermission } from '../client/room-facts.ts'
 import { answerContent, editContent } from './content.ts'
@@ -14,11 +14,13 @@ import { moderatorCanChange } from './told.words.ts'
 export interface Speaker {
   /**
    * Answers the message and gives the answer's id; undefined where we may not speak. Said once for each `key`,
-   * which is the message's id when absent.
+   * which is the message's id when absent; in reply to the message `about`, which is the same one when absent.
    */
-  answer(event: MatrixEvent, room: Room, rendered: Rendered, key?: string): Promise<string | undefined>
+  answer(event: MatrixEvent, room: Room, rendered: Rendered, key?: string, about?: string): Promise<string | undefined>
   /** The same with words of our own. */
   tell(event: MatrixEvent, room: Room, said: Said, key?: string): Promise<string | undefined>
+  /** Puts the signs below an answer, for people to tap; where that fails the answer goes without. */
+  offer(room: Room, answerId: string, signs: readonly string[]): void
   /** Puts new words in the place of an answer; `because` is the event that calls for it. */
   replace(because: MatrixEvent, room: Room, answerId: string, asker: string, rendered: Rendered): Promise<void>
 }
@@ -28,6 +30,7 @@ export type LocaleOf = (room: Room, asker: string) => Promise<Locale>
 
 export function createSpeaker(client: MatrixClient, sender: Sender, localeOf: LocaleOf, log: Log): Speaker {
   const told = new Set<string>()
+  const offering = new Set<string>()
 
   /** Told once per room: in the log, and to the asker where we have direct messages with them. */
   async function tellMissing(what: Said, room: Room, asker: string): Promise<void> {
@@ -41,22 +44,41 @@ export function createSpeaker(client: MatrixClient, sender: Sender, localeOf: Lo
     await sender.send(elsewhere, 'm.room.message', renderText(text), `${room.roomId} ${what(locale)}`)
   }
 
-  const answer: Speaker['answer'] = async (event, room, rendered, key) => {
-    const question = event.getId() ?? ''
+  const answer: Speaker['answer'] = async (event, room, rendered, key, about) => {
+    const question = about ?? event.getId() ?? ''
     const asker = event.getSender() ?? ''
     const missing = missingPermission(room, 'send messages')
     if (missing !== undefined) {
       await tellMissing(missing, room, asker)
       return undefined
     }
-    const content = answerContent(rendered, { question, asker, thread: threadOf(event) })
-    return sender.send(room.roomId, 'm.room.message', content, key ?? question)
+    const content = answerContent(rendered, {
+      question,
+      asker,
+      thread: threadOf(room.findEventById(question) ?? event),
+    })
+    return sender.send(room.roomId, 'm.room.message', content, key ?? event.getId() ?? '')
   }
 
   return {
     answer,
     tell: async (event, room, said, key) =>
       answer(event, room, renderText(said(await localeOf(room, event.getSender() ?? ''))), key),
+    offer: (room, answerId, signs) => {
+      // A server takes so many events at a time: answers go first.
+      if (offering.has(room.roomId)) return
+      offering.add(room.roomId)
+      const react = (key: string) => {
+        const content = { 'm.relates_to': { rel_type: 'm.annotation', event_id: answerId, key } }
+        return sender.send(room.roomId, 'm.reaction', content, `${answerId} ${key}`)
+      }
+      signs
+        .reduce<Promise<unknown>>((before, sign) => before.then(() => react(sign)), Promise.resolve())
+        .catch(error =>
+          log.info({ room: room.roomId, error: describeError(error) }, 'an answer goes without its signs'),
+        )
+        .finally(() => offering.delete(room.roomId))
+    },
     async replace(because, room, answerId, asker, rendered) {
       const content = editContent(rendered, answerId, asker)
       await sender.send(room.roomId, 'm.room.message', content, because.getId() ?? '')

@@ -1,6 +1,7 @@
-// What we do about what we hear in a room: answer it, answer its edit in place, show or hide the working, leave.
+// What we do about what we hear in a room: answer it, answer its edit in place, open or close a layer of it, leave.
 
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
+import type { Layer } from '../../assistant/layers/opened.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import { amendedQuestion } from '../../assistant/running/amend.ts'
 import { commandAtStart } from '../../language/sentence/typed.ts'
@@ -12,8 +13,10 @@ import { type Asking, readAsking } from '../messages/asking.ts'
 import type { SendDocuments } from '../messages/documents.ts'
 import { messageIn } from '../messages/message.ts'
 import type { ShowPictures } from '../messages/pictures.ts'
-import { hideWorking, renderReply, showWorking } from '../messages/render.ts'
+import { signsOf, type Tap, tapIn } from '../messages/reactions.ts'
+import { renderReply } from '../messages/render.ts'
 import type { Speaker } from '../messages/speak.ts'
+import { createSuggested } from '../messages/suggested.ts'
 import { leavingNow, onlyModeratorsSendAway } from '../messages/told.words.ts'
 
 /** Does what an accepted message or reaction calls for; encrypted ones come decrypted. */
@@ -32,12 +35,13 @@ type ConversationParts = Pick<MatrixParts, 'settings' | 'assistant' | 'answered'
 export function createConversation(parts: ConversationParts): Converse {
   const { client, settings, assistant, answered, speaker, showPictures, sendDocuments } = parts
   const self = client.getSafeUserId()
+  const suggested = createSuggested()
 
   return async (event, room) => {
     const relation = event.getRelation()
     if (event.getType() === 'm.reaction') {
-      const working = workingWished(relation?.key ?? '')
-      if (working !== undefined) await showAnew(event, room, relation?.event_id, working)
+      const tap = tapIn(relation?.key ?? '')
+      if (tap) await follow(event, room, relation?.event_id, tap)
     } else if (relation?.rel_type === 'm.replace' && relation.event_id !== undefined) {
       await hearEdit(event, room, relation.event_id)
     } else {
@@ -48,12 +52,16 @@ export function createConversation(parts: ConversationParts): Converse {
   async function hearMessage(event: MatrixEvent, room: Room, asking: Asking | undefined): Promise<void> {
     if (!asking) return
     if (asking.addressed && asking.words.toLowerCase() === 'leave') return leave(event, room)
-    const working = workingWished(asking.words)
-    if (working !== undefined) return showAnew(event, room, asking.repliesTo, working)
-
+    const tap = tapIn(asking.words)
+    if (tap && asking.repliesTo !== undefined) return follow(event, room, asking.repliesTo, tap)
     const reply = await replyTo(event, room, asking)
-    const answer = reply && (await speaker.answer(event, room, rendered(reply, room, false)))
-    if (!reply || answer === undefined) return
+    if (reply) await giveAnswer(event, room, reply)
+  }
+
+  /** In reply to the event, or to the message `about`. */
+  async function giveAnswer(event: MatrixEvent, room: Room, reply: Reply, about?: string): Promise<void> {
+    const answer = await speaker.answer(event, room, rendered(reply), undefined, about)
+    if (answer === undefined) return
     const given: AnsweredQuestion = {
       place: idOf(room.roomId),
       askedBy: idOf(event.getSender() ?? ''),
@@ -63,8 +71,21 @@ export function createConversation(parts: ConversationParts): Converse {
       answeredAt: new Date(),
     }
     await answered.record(given)
+    suggested.keep(answer, reply.followUps)
+    if (!changesWhatIsKept(reply)) {
+      speaker.offer(room, answer, signsOf(reply))
+    }
     await showPictures(event, room, given, reply)
     await sendDocuments(event, room, reply)
+  }
+
+  /** Opens a layer of our answer, closes it, or asks what the answer suggested. */
+  async function follow(event: MatrixEvent, room: Room, answerId: string | undefined, tap: Tap): Promise<void> {
+    if (tap.kind !== 'ask') return showAnew(event, room, answerId, tap.kind === 'layer' ? tap.layer : undefined)
+    const question = answerId === undefined ? undefined : suggested.questionsOf(answerId)[tap.index]
+    if (question === undefined) return
+    const occasion = occasionOf(client, room, event.getSender() ?? '')
+    await giveAnswer(event, room, await assistant.answer(question, occasion), answerId)
   }
 
   /** The answer is edited as the question was; a message that was no question before is answered now. */
@@ -80,7 +101,7 @@ export function createConversation(parts: ConversationParts): Converse {
     const reply = asking && (await replyTo(event, room, asking))
     if (!reply) return
     const given = { ...earlier, question: reply.question ?? '' }
-    await replace(event, room, given, reply, false)
+    await replace(event, room, given, reply)
     await showPictures(event, room, given, reply)
   }
 
@@ -88,12 +109,12 @@ export function createConversation(parts: ConversationParts): Converse {
     event: MatrixEvent,
     room: Room,
     answerId: string | undefined,
-    working: boolean,
+    open: Layer | undefined,
   ): Promise<void> {
     const earlier = answerId === undefined ? undefined : await answered.byAnswer(idOf(answerId))
     if (!earlier || earlier.place !== idOf(room.roomId) || !mayAskAgain(earlier.question)) return
     const occasion = occasionOf(client, room, matrixIdOf(earlier.askedBy))
-    await replace(event, room, earlier, await assistant.answer(earlier.question, occasion), working)
+    await replace(event, room, earlier, await assistant.answer(earlier.question, occasion), open)
   }
 
   /** Not what could not be read, nor what would change again what is kept. */
@@ -108,9 +129,9 @@ export function createConversation(parts: ConversationParts): Converse {
     room: Room,
     answer: AnsweredQuestion,
     reply: Reply,
-    working: boolean,
+    open?: Layer,
   ): Promise<void> {
-    const words = rendered(reply, room, working)
+    const words = rendered(reply, open)
     await speaker.replace(because, room, matrixIdOf(answer.answerMessage), matrixIdOf(answer.askedBy), words)
     await answered.record(answer)
   }
@@ -137,15 +158,11 @@ export function createConversation(parts: ConversationParts): Converse {
     return message && readAsking(message, { prefix: settings.prefix, self, name, direct: isDirect(client, room) })
   }
 
-  function rendered(reply: Reply, room: Room, working: boolean) {
-    const { changes = false } = assistant.registry.find(reply.command) ?? {}
-    return renderReply(reply, { prefix: isDirect(client, room) ? '' : settings.prefix, working, once: changes })
+  function changesWhatIsKept({ command }: Reply): boolean {
+    return assistant.registry.find(command)?.changes ?? false
   }
-}
 
-/** Whether the working is to be shown or hidden, where a reaction or the words of a reply say so. */
-function workingWished(said: string): boolean | undefined {
-  const bare = said.replace(/\ufe0f/g, '').toLowerCase()
-  if (bare === showWorking.reaction || bare === showWorking.words) return true
-  return bare === hideWorking.reaction || bare === hideWorking.words ? false : undefined
+  function rendered(reply: Reply, open?: Layer) {
+    return renderReply(reply, { open, once: changesWhatIsKept(reply) })
+  }
 }

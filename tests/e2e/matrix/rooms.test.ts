@@ -180,30 +180,30 @@ describe('threads and edits', () => {
     expect(ada.edits(room, answer)).toHaveLength(0)
   })
 
-  test('a reaction shows the working, another hides it, and words do the same', async () => {
+  test('a reaction opens a layer, another closes it, and words do the same', async () => {
     const asked = await ada.say(room, `!charge ${question}`)
     const answer = (await ada.answer(room, asked, self)).getId() ?? ''
     const edited = async (count: number): Promise<string> => {
       const edit = await until(`edit ${count} of the answer`, () => ada.edits(room, answer)[count - 1])
       return edit.getOriginalContent()['m.new_content']?.body
     }
-    expect((await ada.said(room, asked, self)).body).not.toContain('Working:')
-    await ben.react(room, answer, '➕')
-    expect(await edited(1)).toContain('Working:')
+    expect((await ada.said(room, asked, self)).body).not.toContain('Why:')
+    await ben.react(room, answer, '❔')
+    expect(await edited(1)).toContain('Why:')
     await ben.react(room, answer, '➖')
-    expect(await edited(2)).not.toContain('Working:')
-    await ben.say(room, 'show working', { 'm.relates_to': { 'm.in_reply_to': { event_id: answer } } })
-    expect(await edited(3)).toContain('Working:')
+    expect(await edited(2)).not.toContain('Why:')
+    await ben.say(room, 'why', { 'm.relates_to': { 'm.in_reply_to': { event_id: answer } } })
+    expect(await edited(3)).toContain('Why:')
     await ben.react(room, answer, '👍')
     await sleep(quiet_ms)
     expect(ada.edits(room, answer)).toHaveLength(3)
   })
 })
 
-test('what a question has changed is not changed again to show its working', async () => {
+test('what a question has changed is not changed again to open a layer', async () => {
   const asked = await ada.say(room, '!charge kit save name: wren pack: 3S 720 LiHV')
   const answer = (await ada.answer(room, asked, self)).getId() ?? ''
-  await ada.react(room, answer, '➕')
+  await ada.react(room, answer, '❔')
   await sleep(quiet_ms)
   expect(ada.edits(room, answer)).toHaveLength(0)
 })

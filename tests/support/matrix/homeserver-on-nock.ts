@@ -39,6 +39,7 @@ const known: readonly (readonly [method: string, path: RegExp, body: object])[] 
   ['POST', /^\/v3\/keys\/device_signing\/upload$/, {}],
   ['POST', /^\/v3\/keys\/signatures\/upload$/, { failures: {} }],
   ['PUT', /^\/v3\/rooms\/[^/]+\/send\/m\.room\.message\/[\w-]+$/, { event_id: '$answer' }],
+  ['PUT', /^\/v3\/rooms\/[^/]+\/send\/m\.reaction\/[\w-]+$/, { event_id: '$sign' }],
   ['POST', /^\/v3\/rooms\/[^/]+\/leave$/, {}],
 ]
 

@@ -5,7 +5,7 @@ import type { Occasion } from '../../../src/assistant/occasion.ts'
 import { createRegistry } from '../../../src/assistant/registry.ts'
 import { deferenceIn } from '../../../src/assistant/reply.words.ts'
 import { createAssistant } from '../../../src/assistant/running/assistant.ts'
-import { generalCaution } from '../../../src/assistant/verdict.words.ts'
+import { generalCaution, untilClear } from '../../../src/assistant/verdict.words.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { Problem } from '../../../src/ground/problem.ts'
 import { currentKind, packKind } from '../../../src/language/kinds/values.ts'
@@ -72,7 +72,7 @@ describe('dispatch', () => {
     const { assistant } = assistantWithFaults()
     const reply = await assistant.answer('weigh pack: 3S 720 LiHV current: 7A', occasion)
     expect(reply.problem).toEqual({ what: 'Not seven.', token: '7A', expected: 'less', example: '6A' })
-    expect(reply.cautions).toEqual([generalCaution(english('.'))])
+    expect(reply.cautions).toEqual([untilClear(english('.'))])
   })
 
   it('turns a fault into a reply with a reference, and tells only the log what it was', async () => {

@@ -87,7 +87,7 @@ describe('what is missing', () => {
     const reply = await asking.ask('what amps for a 4s 1500')
     expect(reply.verdict).toBe('go with care')
     expect(reply.headline).toMatch(/^If it is LiPo, as most are/)
-    expect(spaced(reply.headline)).toContain('Were it LiHV: 1.5 A, 17.4 V')
+    expect(spaced(reply.headline)).toContain('15.2 V printed: LiHV, 1.5 A, 17.4 V')
     expect(reply.assumed.join(' ')).toContain('no type was said')
   })
 })

@@ -66,7 +66,7 @@ describe('a standard answer that is saved', () => {
     expect(reply.working.join()).toContain('https://example.org/1')
     const card = onlyCard()
     expect(card).toMatchObject({ place: 'room:bench-talk', pinned: true })
-    expect(card.reply.headline).toMatch(/^Wren: Set 0\.5 A/)
+    expect(card.reply.headline).toMatch(/^Wren: 3S LiHV, balance charge, 0\.5 A/)
     expect(card.reply.verdict).toBe('go')
     expect(card.reply.figures.length).toBeGreaterThan(3)
     expect(card.reply.cautions.length).toBeGreaterThan(0)
@@ -161,7 +161,7 @@ describe('only moderators', () => {
   test('everybody may look', async () => {
     await saveWren()
     expect((await done('answer list', member)).headline).toBe('Standard answers: Wren.')
-    expect((await done('answer show title: wren', member)).headline).toMatch(/^Wren: Set 0\.5 A/)
+    expect((await done('answer show title: wren', member)).headline).toMatch(/^Wren: 3S LiHV, balance charge, 0\.5 A/)
     expect(await problemOf('answer show title: owl', member)).toBeDefined()
   })
 })

@@ -41,7 +41,7 @@ describe.each(commands.map(command => [command.name, command] as const))('%s', (
 describe('current', () => {
   it('says what to set in the first line, and why', async () => {
     const reply = await ask('current pack: 3S 650 LiHV charger: 1/2/3/5A')
-    expect(reply.headline).toMatch(/^Set 1 A and 4\.35 V per cell \(13\.05 V for 3S\)\./)
+    expect(reply.headline).toMatch(/^3S LiHV, balance charge, 1 A, ends at 13\.05 V \(4\.35 V a cell\)\./)
     expect(reply.verdict).toBe('go with care')
     expect(reply.cautions.map(({ text }) => text).join(' ')).toContain('1.54C, more than the usual 1C')
     expect(keys(reply)).toEqual([
@@ -52,6 +52,8 @@ describe('current', () => {
       'wantedCurrent',
       'highestCurrent',
       'inputPower',
+      'stopCapacity',
+      'stopTimer',
     ])
     expect(value(reply, 'cRate')).toBeCloseTo(1 / 0.65, 9)
   })
@@ -148,7 +150,7 @@ describe('time', () => {
 
   it('names a percentage as the goal where one was asked for', async () => {
     const reply = await ask('time pack: 3S 1500 LiPo from: 10% to: 30%')
-    expect(reply.headline).toContain('at 1.5 A to 30 %.')
+    expect(reply.headline).toContain('3S LiPo, 1.5 A, unplug it at 30 %.')
     expect(value(reply, 'endCharge')).toBeCloseTo(30, 6)
   })
 
@@ -238,6 +240,6 @@ describe('the rules of the club', () => {
     expect((await strict.ask('time pack: 3S 1000 LiPo current: 1A')).verdict).toBe('do not charge')
     await strict.memory.house.change(member.community.id, [{ rule: 'gentleLiIon', value: true }])
     const gentle = await strict.ask('time pack: 2S 2600 Li-ion to: 4.2V per cell')
-    expect(gentle.headline).toContain('The rules of this club stop at 4.10 V per cell.')
+    expect(gentle.headline).toContain('The rules of this club stop at 4.10 V a cell.')
   })
 })

@@ -294,7 +294,7 @@ describe('supply', () => {
 
   it('sets no pack above its limit, whatever the supply has', async () => {
     const reply = await answered(`supply source: PD 100W charger: ${charger} pack: 3S 450 LiPo`)
-    expect(reply.headline).toMatch(/Set 0\.[45]\d*.A/)
+    expect(reply.headline).toMatch(/balance charge, 0\.[45]\d*.A/)
   })
 
   it('finds the smallest that carries a setting', async () => {

@@ -2,6 +2,7 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { layers } from '../../../src/assistant/layers/opened.ts'
 import { readCustomId, writeCustomId } from '../../../src/discord/messages/custom-id.ts'
 import { createInFlight } from '../../../src/discord/platform/in-flight.ts'
 import { moderates } from '../../../src/discord/platform/occasion.ts'
@@ -9,7 +10,7 @@ import { createRecentIds } from '../../../src/discord/platform/recent-ids.ts'
 
 describe('custom ids', () => {
   it('come back as they were given and fit', () => {
-    const view = fc.constantFrom('brief', 'working')
+    const view = fc.constantFrom('brief', ...layers)
     fc.assert(
       fc.property(view, fc.stringMatching(/^[\w-]{16}$/), (view, questionId) => {
         const customId = writeCustomId({ view, questionId })

@@ -3,6 +3,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { problemReply } from '../../../src/assistant/asking/failures.ts'
+import { layers } from '../../../src/assistant/layers/opened.ts'
 import type { Answer, Reply } from '../../../src/assistant/reply.ts'
 import { questionsBehind } from '../../../src/discord/messages/buttons.ts'
 import { renderReply } from '../../../src/discord/messages/render.ts'
@@ -16,7 +17,7 @@ const answer: Plain<Answer> = {
   headline: 'Do not charge this pack.',
   figures: [{ key: 'setCurrent', label: 'current to set', value: 0, unit: 'A', text: '0 A' }],
   working: ['2.1 V is under 2.5 V (common practice)'],
-  cautions: [{ key: 'damaged', text: 'Take it outside and let it rest.' }],
+  cautions: [{ key: 'damaged', text: 'Take it outside and let it rest.', must: true }],
 }
 const replyTo = (changes: Partial<Plain<Answer>> = {}): Reply =>
   plainReply(
@@ -30,12 +31,11 @@ const labels = (rendered: ReturnType<typeof renderReply>) =>
   rendered.components.flatMap(row => row.components.map(({ label }) => label))
 
 describe('renderReply', () => {
-  it('says the answer first, then the verdict in words beside its colour', () => {
+  it('says the verdict and the answer first, in words beside its colour', () => {
     const [embed] = renderReply(replyTo()).embeds
-    expect(embed?.description?.split('\n').slice(0, 3)).toEqual([
-      '**Do not charge this pack.**',
-      'Verdict: **do not charge**',
-      'Read as: 3S 720 LiHV',
+    expect(embed?.description?.split('\n').slice(0, 2)).toEqual([
+      '**NO ⛔ Do not charge this pack.**',
+      'Take it outside and let it rest.',
     ])
     const colours = (['go', 'go with care', 'do not charge'] as const).map(
       verdict => renderReply(replyTo({ verdict })).embeds[0]?.color,
@@ -43,14 +43,15 @@ describe('renderReply', () => {
     expect(new Set(colours).size).toBe(3)
   })
 
-  it('keeps the working behind a button until it is asked for', () => {
+  it('keeps each layer behind a button until it is asked for, and closes it with the deference', () => {
     const reply = replyTo()
     const ids = idsOf(reply)
     const brief = renderReply(reply, { view: 'brief', ids, pictures: [] })
-    const full = renderReply(reply, { view: 'working', ids, pictures: [] })
+    const why = renderReply(reply, { view: 'why', ids, pictures: [] })
     expect(JSON.stringify(brief.embeds)).not.toContain('2.1 V is under')
-    expect(JSON.stringify(full.embeds)).toContain('2.1 V is under')
-    expect([labels(brief), labels(full)]).toEqual([['Show working'], ['Hide working']])
+    expect(why.embeds[0]?.description).toContain('• 2.1 V is under 2.5 V (common practice)\nTake it outside')
+    expect(why.embeds[0]?.description?.endsWith(reply.deference)).toBe(true)
+    expect([labels(brief), labels(why)]).toEqual([['Why', 'Figures', 'Care'], []])
   })
 
   it('shows at once what has nothing but working, as help has', () => {
@@ -59,8 +60,7 @@ describe('renderReply', () => {
       { headline: 'Ask.', working: ['time: how long'], cautions: answer.cautions },
     )
     const rendered = renderReply(reply, { view: 'brief', ids: idsOf(reply), pictures: [] })
-    expect(rendered.embeds[0]?.fields?.at(-1)).toEqual({ name: 'Details', value: '• time: how long' })
-    expect(labels(rendered)).toEqual([])
+    expect(rendered.embeds[0]?.description).toContain('**Ask.**\ntime: how long\n')
   })
 
   it('says what is wrong with a question, where, and what would do', () => {
@@ -72,7 +72,7 @@ describe('renderReply', () => {
     })
     const text = renderReply(problemReply('bench', english('.').own('9*9S'), problem, english('.'))).embeds[0]
       ?.description
-    expect(text).toContain('At: 9\\*9S\nExpected: 1S to 14S\nFor example: 3S 720 LiHV')
+    expect(text).toContain('**ASK ❓ No.**\nAt "9\\*9S" I need 1S to 14S.\nTry: 3S 720 LiHV')
   })
 
   it('pings nobody and takes no markup from what was typed', () => {
@@ -87,9 +87,9 @@ describe('renderReply', () => {
       question: `bench pack: ${at % 14}`,
     }))
     const reply = replyTo({ followUps: [{ label: 'again', question: 'bench pack: 3S 720 LiHV' }, ...followUps] })
-    const rendered = renderReply(reply, { view: 'working', ids: idsOf(reply), pictures: [] })
+    const rendered = renderReply(reply, { view: 'brief', ids: idsOf(reply), pictures: [] })
     expect(faultsOf('message', rendered)).toEqual([])
-    expect(labels(rendered)).toHaveLength(10)
+    expect(labels(rendered)).toHaveLength(3 + 10)
   })
 
   it('describes its pictures in words', () => {
@@ -103,14 +103,18 @@ describe('renderReply', () => {
   })
 
   it('throws rather than cut a caution', () => {
-    const cautions = [{ key: 'long', text: 'x '.repeat(3000) }] as const
+    const cautions = [{ key: 'long', text: 'x '.repeat(4000), must: true }] as const
     expect(() => renderReply(replyTo({ cautions }))).toThrow(RangeError)
   })
 })
 
 describe('any reply', () => {
   const text = (maxLength: number) => fc.string({ unit: 'grapheme', minLength: 1, maxLength })
-  const caution = fc.record({ key: fc.constant('k'), text: text(400).filter(value => value.trim() !== '') })
+  const caution = fc.record({
+    key: fc.constant('k'),
+    text: text(400).filter(value => value.trim() !== ''),
+    must: fc.boolean(),
+  })
   const anyAnswer = fc.record({
     verdict: fc.constantFrom('go', 'go with care', 'do not charge'),
     headline: text(3000),
@@ -130,18 +134,19 @@ describe('any reply', () => {
     followUps: fc.array(fc.record({ label: text(200), question: text(200) }), { maxLength: 40 }),
   }) as unknown as fc.Arbitrary<Plain<Answer>>
 
-  it('becomes a message that Discord takes, with every caution whole and the deference', () => {
+  it('becomes a message that Discord takes, with what must be said whole and the deference', () => {
     fc.assert(
-      fc.property(anyAnswer, text(3000), fc.constantFrom('brief', 'working'), (answer, readAs, view) => {
+      fc.property(anyAnswer, text(3000), fc.constantFrom('brief', ...layers), (answer, readAs, view) => {
         const reply = plainReply({ command: 'bench', readAs, question: 'q' }, answer)
         const rendered = renderReply(reply, { view, ids: idsOf(reply), pictures: [] })
         expect(callbackFaults({ type: 4, data: rendered })).toEqual([])
         const [embed] = rendered.embeds
-        const cautions = (embed?.fields ?? []).map(({ value }) => value).join(' ')
+        const said = [embed?.description, ...(embed?.fields ?? []).map(({ value }) => value)].join(' ')
         const unspaced = (value: string) => value.replace(/\s+/g, '')
-        const unescaped = unspaced(cautions.replace(/\\([^0-9A-Za-z\s])/g, '$1'))
-        for (const { text } of reply.cautions) expect(unescaped).toContain(unspaced(text))
-        expect(embed?.footer?.text).toBe(reply.deference)
+        const unescaped = unspaced(said.replace(/\\([^0-9A-Za-z\s])/g, '$1'))
+        for (const { text, must } of reply.cautions)
+          if (must || view === 'care') expect(unescaped).toContain(unspaced(text))
+        expect(unescaped).toContain(unspaced(reply.deference))
       }),
       { numRuns: 300 },
     )

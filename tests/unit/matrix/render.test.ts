@@ -3,10 +3,12 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { problemReply } from '../../../src/assistant/asking/failures.ts'
+import { layers } from '../../../src/assistant/layers/opened.ts'
 import type { Answer, Reply } from '../../../src/assistant/reply.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { Problem } from '../../../src/ground/problem.ts'
 import { answerContent, editContent } from '../../../src/matrix/messages/content.ts'
+import { offeredBy, tapIn } from '../../../src/matrix/messages/reactions.ts'
 import { renderReply } from '../../../src/matrix/messages/render.ts'
 import { type Plain, plainReply } from '../../support/plain-command.ts'
 
@@ -15,7 +17,7 @@ const answer: Plain<Answer> = {
   headline: 'Do not charge this pack.',
   figures: [{ key: 'setCurrent', label: 'current to set', value: 0, unit: 'A', text: '0 A' }],
   working: ['2.1 V is under 2.5 V (common practice)'],
-  cautions: [{ key: 'damaged', text: 'Take it outside and let it rest.' }],
+  cautions: [{ key: 'damaged', text: 'Take it outside and let it rest.', must: true }],
   followUps: [{ label: 'At storage', question: 'bench pack: 3S 720 LiHV to: storage' }],
 }
 const replyTo = (changes: Partial<Plain<Answer>> = {}): Reply =>
@@ -23,47 +25,41 @@ const replyTo = (changes: Partial<Plain<Answer>> = {}): Reply =>
     { command: 'bench', readAs: '3S 720 LiHV', question: 'bench pack: 3S 720 LiHV' },
     { ...answer, ...changes },
   )
-const hidden = { prefix: '!charge', working: false }
 
 describe('renderReply', () => {
-  it('says the answer first, then the verdict in words, in both forms', () => {
+  it('says the verdict and the answer first, line by line, in both forms', () => {
     const { msgtype, body, formatted_body } = renderReply(replyTo())
     expect(msgtype).toBe('m.notice')
-    expect(body.split('\n\n').slice(0, 3)).toEqual([
-      'Do not charge this pack.',
-      'Verdict: do not charge',
-      'Read as: 3S 720 LiHV',
-    ])
-    expect(formatted_body).toMatch(/^<p><strong>Do not charge this pack\.<\/strong><\/p><p>Verdict: <strong>do not/)
+    expect(body.split('\n').slice(0, 2)).toEqual(['NO ⛔ Do not charge this pack.', 'Take it outside and let it rest.'])
+    expect(formatted_body).toMatch(/^<p><strong>NO ⛔ Do not charge this pack\.<\/strong><br>Take it outside/)
   })
 
   it('uses only tags that the specification names', () => {
-    const tags = renderReply(replyTo(), { ...hidden, working: true }).formatted_body.match(/<\/?[a-z]+/g) ?? []
-    expect(new Set(tags.map(tag => tag.replace(/<\/?/, '')))).toEqual(new Set(['p', 'strong', 'ul', 'li', 'code']))
+    const tags = renderReply(replyTo(), { open: 'why' }).formatted_body.match(/<\/?[a-z]+/g) ?? []
+    expect(new Set(tags.map(tag => tag.replace(/<\/?/, '')))).toEqual(new Set(['p', 'strong', 'br', 'ul', 'li']))
   })
 
-  it('offers the working, shows it, and offers to hide it', () => {
-    const brief = renderReply(replyTo(), hidden).body
-    const full = renderReply(replyTo(), { ...hidden, working: true }).body
-    expect(brief).not.toContain('2.1 V is under')
-    expect(brief).toContain('To show the working, react with ➕ or reply "show working".')
-    expect(full).toContain('- 2.1 V is under')
-    expect(full).toContain('To hide the working, react with ➖ or reply "hide working".')
+  it('offers what can be opened, and shows it below the answer', () => {
+    const short = renderReply(replyTo()).body
+    expect(short).not.toContain('2.1 V is under')
+    expect(short).toContain('❔ Why · 🔢 Figures · 🩹 Care · 1️⃣ At storage')
+    const opened = renderReply(replyTo(), { open: 'why' }).body
+    expect(opened).toContain('- 2.1 V is under')
+    expect(opened).not.toContain('🔢')
   })
 
-  it('shows at once what has nothing but working, and what may not be asked again', () => {
-    const { verdict: _, ...plain } = answer
-    const help = plainReply({ command: 'help', readAs: 'help', question: 'help' }, { ...plain, figures: [] })
-    for (const body of [renderReply(help).body, renderReply(replyTo(), { ...hidden, once: true }).body]) {
-      expect(body).toContain('- 2.1 V is under')
-      expect(body).not.toContain('react with')
-    }
+  it('offers nothing where it may not be asked again', () => {
+    expect(renderReply(replyTo(), { once: true }).body).not.toContain('🔢')
   })
 
-  it('writes what-ifs as commands to copy, with the prefix where one is needed', () => {
-    const asked = 'bench pack: 3S 720 LiHV to: storage'
-    expect(renderReply(replyTo()).formatted_body).toContain(`<code>!charge ${asked}</code>`)
-    expect(renderReply(replyTo(), { ...hidden, prefix: '' }).formatted_body).toContain(`<code>${asked}</code>`)
+  it('understands the signs and the words that open a layer, close it, or ask what was suggested', () => {
+    for (const { sign, tap } of offeredBy(replyTo())) expect(tapIn(sign)).toEqual(tap)
+    expect([tapIn('Figures'), tapIn('less'), tapIn('1️⃣'), tapIn('at 2A')]).toEqual([
+      { kind: 'layer', layer: 'figures' },
+      { kind: 'less' },
+      { kind: 'ask', index: 0 },
+      undefined,
+    ])
   })
 
   it('says what is wrong with a question, where, and what would do', () => {
@@ -74,17 +70,17 @@ describe('renderReply', () => {
       example: '3S 720 LiHV',
     })
     const { body } = renderReply(problemReply('bench', english('.').own('9*9S'), problem, english('.')))
-    expect(body).toContain('At: 9*9S\n\nExpected: 1S to 14S\n\nFor example: 3S 720 LiHV')
+    expect(body).toContain('ASK ❓ No.\nAt "9*9S" I need 1S to 14S.\nTry: 3S 720 LiHV')
   })
 
   it('takes no markup from what was typed', () => {
     const { formatted_body, body } = renderReply(replyTo({ headline: `<a href="x">&'</a>\n- item\u202eltr` }))
     expect(formatted_body).toContain('&lt;a href=&quot;x&quot;&gt;&amp;&#39;&lt;/a&gt; - itemltr')
-    expect(body.split('\n')[0]).toBe(`<a href="x">&'</a> - itemltr`)
+    expect(body.split('\n')[0]).toBe(`NO ⛔ <a href="x">&'</a> - itemltr`)
   })
 
   it('throws rather than cut a caution', () => {
-    const cautions = [{ key: 'long', text: 'x '.repeat(10_000) }] as const
+    const cautions = [{ key: 'long', text: 'x '.repeat(10_000), must: true }] as const
     expect(() => renderReply(replyTo({ cautions }))).toThrow(RangeError)
   })
 })
@@ -106,16 +102,19 @@ describe('any reply', () => {
     working: fc.array(text(3000), { maxLength: 60 }),
     assumed: fc.array(text(3000), { maxLength: 20 }),
     cautions: fc
-      .array(fc.record({ key: fc.constant('k'), text: fc.lorem({ maxCount: 40 }) }), { minLength: 1, maxLength: 8 })
+      .array(fc.record({ key: fc.constant('k'), text: fc.lorem({ maxCount: 40 }), must: fc.boolean() }), {
+        minLength: 1,
+        maxLength: 8,
+      })
       .map(cautions => cautions as unknown as Plain<Answer['cautions']>),
   })
 
-  it('fits an event, also encrypted and as an edit, with every caution and the deference', () => {
+  it('fits an event, also encrypted and as an edit, with what must be said and the deference', () => {
     fc.assert(
-      fc.property(anyAnswer, fc.boolean(), (changes, working) => {
+      fc.property(anyAnswer, fc.constantFrom(undefined, ...layers), (changes, open) => {
         const reply = replyTo(changes)
-        const rendered = renderReply(reply, { ...hidden, working })
-        for (const { text } of reply.cautions) expect(rendered.body).toContain(text)
+        const rendered = renderReply(reply, { open })
+        for (const { text, must } of reply.cautions) if (must || open === 'care') expect(rendered.body).toContain(text)
         expect(rendered.body).toContain(reply.deference)
         const edit = JSON.stringify(editContent(rendered, '$answer', '@ada:club.test'))
         // Base64 is a third longer; the rest is the envelope. https://spec.matrix.org/v1.15/client-server-api/#size-limits
@@ -149,7 +148,7 @@ describe('content', () => {
   it('replaces an answer without mentioning anybody anew', () => {
     expect(editContent(rendered, '$answer', '@ada:club.test')).toEqual({
       msgtype: 'm.notice',
-      body: '* Do not charge this pack.',
+      body: '* NO ⛔ Do not charge this pack.',
       'm.mentions': {},
       'm.new_content': { ...rendered, 'm.mentions': { user_ids: ['@ada:club.test'] } },
       'm.relates_to': { rel_type: 'm.replace', event_id: '$answer' },

@@ -160,7 +160,7 @@ const lines = dangerWords(locale) as unknown as Readonly<Record<Danger, () => re
 /** What must be said stands whole in what each surface shows in its shortest view. */
 function expectSaid(reply: Reply, toldOf: readonly Danger[]): void {
   const must = [
-    reply.headline,
+    ...reply.lines,
     ...reply.cautions.filter(({ must }) => must).map(({ text }) => text),
     ...toldOf.flatMap(danger =>
       // Of a refusal that is no longer the first reason, that it is one.

@@ -1,0 +1,28 @@
+// How much a phone held upright shows at once, with the start of an answer still on its screen.
+
+import stringWidth from 'string-width'
+import wrapAnsi from 'wrap-ansi'
+
+export const budget = { lines: 12, characters: 900, columns: 42, rows: 18 } as const
+
+/** Rows that a line takes on the phone. */
+export const rowsOf = (line: string): number => wrapAnsi(line, budget.columns, { hard: true }).split('\n').length
+
+/** What the lines use of it. */
+export const usedBy = (lines: readonly string[]) => ({
+  lines: lines.length,
+  characters: lines.join('\n').length,
+  rows: lines.reduce((sum, line) => sum + rowsOf(line), 0),
+})
+
+export function fits(lines: readonly string[]): boolean {
+  const used = usedBy(lines)
+  return used.lines <= budget.lines && used.characters <= budget.characters && used.rows <= budget.rows
+}
+
+/** So much of a text as fills `rows`, ended by "…" where that is not all; a character is not parted. */
+export function cutToRows(text: string, rows: number): string {
+  if (rowsOf(text) <= rows) return text
+  const kept = wrapAnsi(text, budget.columns, { hard: true }).split('\n').slice(0, rows).join(' ')
+  return `${stringWidth(kept) < rows * budget.columns ? kept : kept.slice(0, -1)}…`
+}

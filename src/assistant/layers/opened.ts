@@ -1,0 +1,41 @@
+// What lies under a short answer, each opened by itself. None goes without what must be said, nor without the deference.
+
+import type { Locale } from '../../ground/locale.ts'
+import type { Text } from '../../ground/text.ts'
+import { labelsIn } from '../labels.words.ts'
+import type { Reply } from '../reply.ts'
+
+export const layers = ['why', 'figures', 'care'] as const
+export type Layer = (typeof layers)[number]
+
+export interface Opened {
+  readonly title: Text
+  readonly lines: readonly Text[]
+  /** What must be said, and the deference. */
+  readonly closing: readonly Text[]
+}
+
+/** Those that hold anything; where there is but working, as in a list, it stands in the answer already. */
+export const layersOf = (reply: Reply): readonly Layer[] =>
+  layers.filter(layer => contents[layer](reply, labelsIn(reply.locale)).length > 0)
+
+export function openLayer(reply: Reply, layer: Layer): Opened {
+  const { cautions, deference, locale } = reply
+  const labels = labelsIn(locale)
+  const musts = layer === 'care' ? [] : cautions.filter(({ must }) => must).map(({ text }) => text)
+  return { title: labels.layers[layer], lines: contents[layer](reply, labels), closing: [...musts, deference] }
+}
+
+type Labels = ReturnType<typeof labelsIn>
+
+const contents: Readonly<Record<Layer, (reply: Reply, labels: Labels) => readonly Text[]>> = {
+  why: ({ readAs, working, assumed, locale }, { readAs: read, assumed: label }) => [
+    labelled(read, readAs, locale),
+    ...working,
+    ...assumed.map(text => labelled(label, text, locale)),
+  ],
+  figures: ({ figures, locale }) => figures.map(({ label, text }) => labelled(label, text, locale)),
+  care: ({ cautions }) => cautions.map(({ text }) => text),
+}
+
+const labelled = (label: Text, text: Text, { say }: Locale): Text => say`${label}: ${text}`

@@ -1,0 +1,140 @@
+// The short answer: what a phone shows at once, composed here for every surface alike.
+
+import type { Locale } from '../../ground/locale.ts'
+import { present } from '../../ground/present.ts'
+import { joined, type Text } from '../../ground/text.ts'
+import type { Caution, Reply } from '../reply.ts'
+import { budget, cutToRows, fits } from './budget.ts'
+import { expectedWords, readingWords, standingLine, step, tryWords, verdictWords, warned } from './short.words.ts'
+
+export type Part =
+  | 'answer'
+  | 'choice'
+  | 'item'
+  | 'reading'
+  | 'standing'
+  | 'start'
+  | 'must'
+  | 'caution'
+  | 'care'
+  | 'deference'
+
+export interface ShortLine {
+  readonly part: Part
+  readonly text: Text
+}
+
+/** A line with shorter ways to say it, down to nothing at all where the last is undefined. */
+interface Draft {
+  readonly part: Part
+  readonly ways: readonly [Text, ...(Text | undefined)[]]
+}
+
+/** What yields first where the lines are too many. */
+const yielding: readonly Part[] = ['standing', 'reading', 'caution', 'item']
+const mostCautions = 2
+const readingRows = 2
+
+/** In reading order: verdict and answer, what was understood, what to look at before the start, cautions, deference. */
+export function shortOf(reply: Reply): readonly ShortLine[] {
+  const { verdict, problem, deference } = reply
+  const said = problem ? askedBack(reply) : verdict === 'do not charge' ? refused(reply) : answered(reply)
+  const drafts: readonly Draft[] = [...said, { part: 'deference', ways: [deference] }]
+  return yielding.reduce(yielded, drafts).map(({ part, ways: [text] }) => ({ part, text }))
+}
+
+export const linesOf = (reply: Reply): readonly Text[] => shortOf(reply).map(({ text }) => text)
+
+/** Takes shorter ways from the last line of a part upwards until all fit. */
+function yielded(drafts: readonly Draft[], part: Part): readonly Draft[] {
+  const at = drafts.findLastIndex(draft => draft.part === part && draft.ways.length > 1)
+  if (at < 0 || fits(drafts.map(({ ways: [text] }) => text))) return drafts
+  const [, shorter, ...others] = (drafts[at] as Draft).ways
+  const instead = shorter === undefined ? [] : [{ part, ways: [shorter, ...others] as const }]
+  return yielded(drafts.toSpliced(at, 1, ...instead), part)
+}
+
+const fixed = (part: Part, ...texts: readonly Text[]): readonly Draft[] => texts.map(text => ({ part, ways: [text] }))
+/** What must be said is said whole. */
+const shortest = ({ short, text, must }: Caution): Text => (must ? text : (short ?? text))
+
+/** The verdict stands before the first line. */
+function opened({ verdict, lines, problem, locale }: Reply): readonly Text[] {
+  const words = verdictWords(locale)
+  const mark = problem && verdict === undefined ? words.ask : verdict && words[verdict]
+  const [first, ...others] = lines
+  return [joined([mark, first]), ...others]
+}
+
+function answered(reply: Reply): readonly Draft[] {
+  const { readAs, alsoAssumed, seeAlso, start, working, locale, cautions } = reply
+  const [musts, others] = [true, false].map(must => cautions.filter(one => !one.usual && (one.must ?? false) === must))
+  const room = Math.max(0, mostCautions - (musts?.length ?? 0))
+  const cut = locale.own(cutToRows(readingWords(readAs, [], locale), readingRows))
+  const reads = !isListing(reply)
+  const reading = [...new Set([readingWords(readAs, alsoAssumed, locale), readingWords(readAs, [], locale), cut])]
+  return present([
+    ...fixed('answer', ...opened(reply)),
+    ...(isListing(reply) ? working.map(text => ({ part: 'item' as const, ways: [text, undefined] as const })) : []),
+    reads ? { part: 'reading' as const, ways: reading as unknown as Draft['ways'] } : undefined,
+    seeAlso && { part: 'standing' as const, ways: [standingLine(seeAlso, locale), undefined] as const },
+    ...(start ? fixed('start', start) : []),
+    ...[...(musts ?? []), ...(others ?? []).slice(0, room)].map((one, index) => ({
+      part: one.must ? ('must' as const) : ('caution' as const),
+      ways: index === 0 ? ([warned(shortest(one), locale)] as const) : ([shortest(one), ...yields(one)] as const),
+    })),
+    ...fixed('care', ...usual(cautions)),
+  ])
+}
+
+const yields = ({ must }: Caution): readonly undefined[] => (must ? [] : [undefined])
+
+/** Where nothing is judged nor measured, the working is the answer: what was listed, taught or explained. */
+const isListing = ({ verdict, figures }: Reply): boolean =>
+  verdict === undefined && figures.every(({ unit }) => unit === 'count')
+
+/** One line stands for all that is said of every charge. */
+const usual = (cautions: readonly Caution[]): readonly Text[] => {
+  const last = cautions.findLast(one => one.usual)
+  return last ? [shortest(last)] : []
+}
+
+/** The danger first, then what to do, step by step. */
+function refused(reply: Reply): readonly Draft[] {
+  const { cautions, locale } = reply
+  const [first, ...steps] = opened(reply)
+  const todo = [...steps, ...cautions.filter(({ must }) => must).map(shortest)]
+  return [
+    ...fixed('answer', first as Text),
+    ...fixed('must', ...numbered(todo, locale)),
+    ...fixed('care', ...cautions.filter(({ must }) => !must).map(shortest)),
+  ]
+}
+
+const numbered = (texts: readonly Text[], locale: Locale): readonly Text[] =>
+  texts.length < 2 ? texts : texts.map((text, index) => step(index + 1, text, locale))
+
+/** One thing that is missing or cannot be read, and what there is to choose from. */
+function askedBack(reply: Reply): readonly Draft[] {
+  const { problem, followUps, cautions, locale } = reply
+  const choices = followUps.map(({ label }) => label)
+  const isBrief = choices.every(({ length }) => length < budget.columns / 2)
+  return [
+    ...fixed('answer', ...opened(reply)),
+    ...fixed(
+      'answer',
+      ...(problem?.token === undefined ? [] : [expectedWords(problem.token, problem.expected, locale)]),
+    ),
+    ...fixed(
+      'choice',
+      ...(choices.length === 0
+        ? [tryWords(locale.own(problem?.example ?? ''), locale)]
+        : choices.length === 1
+          ? choices.map(one => tryWords(one, locale))
+          : isBrief
+            ? [joined(numbered(choices, locale), ' · ')]
+            : numbered(choices, locale)),
+    ),
+    ...fixed('care', ...cautions.map(shortest)),
+  ]
+}

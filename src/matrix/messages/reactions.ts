@@ -1,0 +1,64 @@
+// What a person can react with below an answer, and the words that do the same in a reply.
+
+import { labelsIn } from '../../assistant/labels.words.ts'
+import { type Layer, layersOf } from '../../assistant/layers/opened.ts'
+import type { Reply } from '../../assistant/reply.ts'
+import type { Text } from '../../ground/text.ts'
+
+export type Tap =
+  | { readonly kind: 'layer'; readonly layer: Layer }
+  | { readonly kind: 'less' }
+  /** One of the questions that the answer suggests. */
+  | { readonly kind: 'ask'; readonly index: number }
+
+const layerSigns: Readonly<Record<Layer, string>> = { why: '❔', figures: '🔢', care: '🩹' }
+const lessSign = '➖'
+const numberSigns = ['1️⃣', '2️⃣', '3️⃣', '4️⃣']
+const mostSuggested = 2
+
+/** A tap that the answer offers. */
+export interface Offered {
+  readonly sign: string
+  readonly label: Text | undefined
+  readonly tap: Tap
+}
+
+/** Layers first; where something is asked back, its choices, whose numbers stand in the answer already. */
+export function offeredBy(reply: Reply): readonly Offered[] {
+  const { layers } = labelsIn(reply.locale)
+  const asks = (most: number): readonly Offered[] =>
+    reply.followUps
+      .slice(0, most)
+      .map(({ label }, index) => ({
+        sign: numberSigns[index] ?? '',
+        label: reply.problem ? undefined : label,
+        tap: { kind: 'ask', index },
+      }))
+  if (reply.problem) return asks(numberSigns.length)
+  const opens = reply.question === undefined ? [] : layersOf(reply)
+  return [
+    ...opens.map(layer => ({ sign: layerSigns[layer], label: layers[layer], tap: { kind: 'layer', layer } as const })),
+    ...asks(mostSuggested),
+  ]
+}
+
+/** Those that we place ourselves: what people ask next they number themselves. */
+export const signsOf = (reply: Reply): readonly string[] =>
+  offeredBy(reply).flatMap(({ sign, tap }) => (reply.problem || tap.kind === 'layer' ? [sign] : []))
+
+const bare = (said: string): string =>
+  said
+    .replace(/\ufe0f/g, '')
+    .trim()
+    .toLowerCase()
+const meanings: ReadonlyMap<string, Tap> = new Map<string, Tap>([
+  ...Object.entries(layerSigns).flatMap(([layer, sign]) => {
+    const tap = { kind: 'layer', layer: layer as Layer } as const
+    return [[layer, tap] as const, [bare(sign), tap] as const]
+  }),
+  ...['less', lessSign].map(word => [word, { kind: 'less' }] as const),
+  ...numberSigns.map((sign, index) => [bare(sign), { kind: 'ask', index }] as const),
+])
+
+/** What a reaction, or the words of a reply, call for; undefined where they are nothing of the kind. */
+export const tapIn = (said: string): Tap | undefined => meanings.get(bare(said))
