@@ -2,6 +2,7 @@
 
 import type { Danger } from '../charging/situation/dangers.ts'
 import type { Doubt } from '../charging/situation/doubts.ts'
+import type { KeptDanger } from '../charging/situation/kept.ts'
 import type { Locale } from '../ground/locale.ts'
 import type { Show } from '../ground/show.ts'
 import type { Vocabulary } from '../language/sentence/vocabulary.ts'
@@ -17,6 +18,8 @@ export interface Context extends Occasion {
   /** What the question's words told of dangers, and what of them was left in doubt. */
   readonly dangers: readonly Danger[]
   readonly doubts: readonly Doubt[]
+  /** Dangers that were told before, of whichever pack. */
+  readonly kept: readonly KeptDanger[]
   readonly memory: Memory
   readonly vocabulary: Vocabulary
   readonly cards: Cards

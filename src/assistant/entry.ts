@@ -1,8 +1,11 @@
 // Ties a command to its words: judges what was told, has computed what is permitted, judges that again, and says it.
 
-import { judge } from '../charging/envelope/judge.ts'
+import { type Judgement, judge } from '../charging/envelope/judge.ts'
+import { limits } from '../charging/envelope/limits/index.ts'
+import type { Limits } from '../charging/envelope/limits/row.ts'
 import { type Settled, settle } from '../charging/envelope/settle.ts'
-import { situationOf } from '../charging/situation/situation.ts'
+import { type KeptDanger, markOf } from '../charging/situation/kept.ts'
+import { situationOf, type Told } from '../charging/situation/situation.ts'
 import type { Locale } from '../ground/locale.ts'
 import { present } from '../ground/present.ts'
 import { joined, type Text } from '../ground/text.ts'
@@ -24,11 +27,38 @@ async function answerTo<T extends Takes, R extends Unjudged, F extends string>(
   asked: Asked<T>,
   context: Context,
 ): Promise<Answer> {
-  const { locale, house, dangers, doubts } = context
-  const around = { house, dangers, doubts }
+  const { house, dangers, doubts, kept } = context
+  const around = { house, dangers, doubts, kept }
   const told = await command.situations(asked, context)
   // Also where no battery is dealt with, what the words told of danger is judged.
   const first = (told.length > 0 ? told : [{ act: 'look' as const }]).map(one => judge(situationOf(one, around)))
+  const answer = await answerJudged(command, words, asked, context, told, first)
+  return { ...answer, stood: stoodIn(first), leaves: first.flatMap(leavesOf) }
+}
+
+/** What was told before of the packs, each once. */
+const stoodIn = (first: readonly Judgement[]): readonly KeptDanger[] => [
+  ...new Set(first.flatMap(({ situation }) => situation.kept ?? [])),
+]
+
+/** What was found of a pack that stays with it. Of cells without a pack only readings of their own are told. */
+function leavesOf({ found, situation: { pack, kindOnly, cells_V, doubts } }: Judgement) {
+  if (!pack || (kindOnly && !cells_V)) return []
+  return found.flatMap(({ key }) => {
+    const danger = key in limits ? (limits as Limits)[key]?.leaves : undefined
+    return danger ? [{ danger, of: markOf(pack, doubts, kindOnly) }] : []
+  })
+}
+
+async function answerJudged<T extends Takes, R extends Unjudged, F extends string>(
+  command: Command<T, R, F>,
+  words: (locale: Locale) => Words<T, R, F>,
+  asked: Asked<T>,
+  context: Context,
+  told: readonly Told[],
+  first: readonly Judgement[],
+): Promise<Answer> {
+  const { locale } = context
   const refused = (settled: Settled, changed?: Text) =>
     refusal(settled, locale, changed, words(locale).whyNot?.(asked, settled.found))
   if (first.every(({ verdict }) => verdict === 'do not charge')) return refused(settle(first, []))

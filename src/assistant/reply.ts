@@ -1,6 +1,7 @@
 // What every answer, refusal and error looks like before a surface renders it.
 
 import type { Verdict } from '../charging/envelope/judge.ts'
+import type { KeptDanger } from '../charging/situation/kept.ts'
 import type { Chart } from '../charts/chart.ts'
 import type { Locale } from '../ground/locale.ts'
 import type { ProblemDetails } from '../ground/problem.ts'
@@ -88,12 +89,18 @@ export interface Answer {
   readonly assumed?: readonly Text[]
   /** Of that, what the read-as line does not show. */
   readonly alsoAssumed?: readonly Text[]
+  /** What was told before of the packs that it deals with. */
+  readonly stood?: readonly KeptDanger[]
+  /** What was measured of them that stays with them. */
+  readonly leaves?: readonly Pick<KeptDanger, 'danger' | 'of'>[]
 }
 
 declare const complete: unique symbol
 
 /** Only `completeReply` makes one, so none can lack its read-as line, cautions or deference. */
-export interface Reply extends Required<Omit<Answer, 'verdict' | 'start'>>, Pick<Answer, 'verdict' | 'start'> {
+export interface Reply
+  extends Required<Omit<Answer, 'verdict' | 'start' | 'stood' | 'leaves'>>,
+    Pick<Answer, 'verdict' | 'start'> {
   readonly [complete]: true
   /** In which it is said; what a surface adds is said in it too. */
   readonly locale: Locale
@@ -115,8 +122,9 @@ export interface Reply extends Required<Omit<Answer, 'verdict' | 'start'>>, Pick
 type Frame = Pick<Reply, 'command' | 'readAs' | 'question' | 'problem' | 'fault'>
 
 export function completeReply(frame: Frame, answer: Answer, locale: Locale): Reply {
-  const { figures = [], working = [], followUps = [], charts = [], documents = [], assumed = [] } = answer
-  const { lines = [answer.headline], alsoAssumed = assumed } = answer
+  const { stood: _, leaves: __, ...said } = answer
+  const { figures = [], working = [], followUps = [], charts = [], documents = [], assumed = [] } = said
+  const { lines = [said.headline], alsoAssumed = assumed } = said
   const lists = { lines, figures, working, followUps, charts, documents, assumed, alsoAssumed }
-  return { ...answer, ...lists, ...frame, deference: deferenceIn(locale), locale } as unknown as Reply
+  return { ...said, ...lists, ...frame, deference: deferenceIn(locale), locale } as unknown as Reply
 }

@@ -94,13 +94,7 @@ export const somePowerBank: fc.Arbitrary<Source> = fc
 
 export const someBattery: fc.Arbitrary<Source> = somePack.map(pack => ({ kind: 'battery' as const, pack }))
 
-export const someWatts: fc.Arbitrary<Source> = fc.record({
-  kind: fc.constant('watts' as const),
-  of: fc.constantFrom('supply' as const, 'mains' as const, 'panel' as const),
-  power_W: fc.integer({ min: 1, max: 10_000 }),
-})
-
-export const someSource = fc.oneof(someSupply, someVehicle, somePowerBank, someBattery, someWatts)
+export const someSource = fc.oneof(someSupply, someVehicle, somePowerBank, someBattery)
 
 const perChemistry = (value: fc.Arbitrary<number>) =>
   sometimes({ LiPo: value, LiHV: value, 'Li-ion': value, LiFe: value })

@@ -3,7 +3,7 @@
 import { judge } from '../../charging/envelope/judge.ts'
 import { settle } from '../../charging/envelope/settle.ts'
 import { type Danger, dangers, emergencies } from '../../charging/situation/dangers.ts'
-import { situationOf } from '../../charging/situation/situation.ts'
+import { type Around as DangersAround, situationOf } from '../../charging/situation/situation.ts'
 import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
@@ -16,7 +16,7 @@ import { cautionsOf, leadOf, refusalOf, sourcesOf } from '../verdict.words.ts'
 export function urgentReply({ told: found }: DangersIn, readAs: Text, locale: Locale): Reply | undefined {
   const told = found.map(({ danger }) => danger)
   if (!told.some(danger => emergencies.includes(danger))) return undefined
-  return dangerReply(told, readAs, undefined, locale)
+  return dangerReply({ dangers: told }, readAs, undefined, locale)
 }
 
 /** What forbids to use a pack, of the word that no value could be read from: "3S 720 LiHV swollen". */
@@ -29,12 +29,13 @@ export function dangersAt(problem: Problem): readonly Danger[] {
 
 /** What is told of those dangers, where nothing else of the question is answered. */
 export function dangerReply(
-  dangers: readonly Danger[],
+  { dangers = [], doubts = [], kept = [] }: Partial<Omit<DangersAround, 'house'>>,
   readAs: Text,
   understanding: Understanding | undefined,
   locale: Locale,
 ): Reply {
-  const settled = settle([judge(situationOf({ act: 'look' }, { house: {}, dangers, doubts: [] }))], [])
+  const around = { house: {}, dangers, doubts, kept }
+  const settled = settle([judge({ ...situationOf({ act: 'look' }, around), kept })], [])
   const lines = settled.verdict === 'do not charge' ? refusalOf(settled, locale) : leadOf(settled, locale)
   const reply = completeReply(
     { command: 'handbook', readAs },

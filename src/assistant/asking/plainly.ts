@@ -21,6 +21,8 @@ export interface Heard {
   readonly about: string | undefined
   /** The saved things that were named. */
   readonly used: readonly KitEntry[]
+  /** The text with what they stand for in their place. */
+  readonly named: string
 }
 
 export async function hear(
@@ -40,6 +42,7 @@ export async function hear(
     dangers: [...new Set(told.map(({ danger }) => danger))],
     suspected,
     used,
+    named,
   }
 }
 

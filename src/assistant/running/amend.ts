@@ -23,7 +23,7 @@ export async function amendedQuestion(
   const typed = earlier && readTyped(earlier.question, vocabulary)
   if (!typed) return undefined
   const values = bestCover(candidatesOf(words))
-  const frame = { question: typed.question, pending: undefined, doubts: [] }
+  const frame = { question: typed.question, pending: undefined, doubts: [], names: [] }
   const choice = amended(words, values, intentsOf(words, values), frame, vocabulary)
   const fitted = choice && choice.score >= leastScore ? choice.fitted : undefined
   return fitted && !fitted.missing ? questionOf(fitted) : undefined

@@ -3,9 +3,10 @@
 import { randomInt } from 'node:crypto'
 import { english, type Locale } from '../../ground/locale.ts'
 import type { DecimalMark } from '../../ground/show.ts'
-import { createFrames, type Frame } from '../../language/conversation/frame.ts'
+import { createFrames } from '../../language/conversation/frame.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { Memory } from '../../memory/memory.ts'
+import { type Conversation, noConversation } from '../asking/around.ts'
 import { dispatch } from '../asking/dispatch.ts'
 import { createCards } from '../cards/live-cards.ts'
 import { createNoticeboards, type Noticeboards, surfaceOf } from '../cards/noticeboard.ts'
@@ -75,7 +76,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
     return localeFor((await memory.house.rules(community)).decimalMark ?? '.')
   }
 
-  async function contextFor(occasion: Occasion, now: Date | undefined): Promise<Context> {
+  async function contextFor(occasion: Occasion, now: Date | undefined, { talk } = noConversation): Promise<Context> {
     const house = await memory.house.rules(occasion.community.id)
     const locale = localeFor(house.decimalMark ?? '.')
     return {
@@ -85,6 +86,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
       show: locale.show,
       dangers: [],
       doubts: [],
+      kept: [],
       memory,
       vocabulary: registry.vocabulary,
       cards,
@@ -98,6 +100,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
           () => contextFor(occasion, now),
           onFault,
           localeFor('.'),
+          { ...noConversation, talk },
         ),
       now,
     }
@@ -118,14 +121,15 @@ export function createAssistant(parts: AssistantParts): Assistant {
     const [asker, place] = [occasion.asker.id, occasion.place.id]
     const now = clock?.()
     const now_ms = (now ?? new Date()).getTime()
-    const conversation = {
-      frame: frames.get(asker, place, now_ms),
-      keep: (frame: Frame) => frames.set(asker, place, frame, now_ms),
+    const conversation: Conversation = {
+      talk: frames.get(asker, place, now_ms),
+      keep: frame => frames.set(asker, place, { frame }, now_ms),
+      keepTold: told => frames.set(asker, place, { told }, now_ms),
     }
     const reply = await dispatch(
       registry,
       question,
-      () => contextFor(occasion, now),
+      () => contextFor(occasion, now, conversation),
       onFault,
       localeFor('.'),
       conversation,

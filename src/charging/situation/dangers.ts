@@ -1,8 +1,21 @@
-// Dangers that people tell in words. A row each: how much it weighs, and who says so.
+// Dangers that people tell in words. A row each: how much it weighs, who says so, and how long it stands.
 
 import { practice, type Rule, type Weight } from './rule.ts'
 
-const told = <const W extends Weight>(weight: W, from: string): Rule<W> => ({ weight, from })
+/**
+ * How long it stands once it was told. It lasts with its pack until a fact corrects it, it passes from its pack or is of
+ * what stands around until something else is told, or it is of one question.
+ */
+export type Stays = 'lasts' | 'passes' | 'around' | 'once'
+
+export interface DangerRule<W extends Weight = Weight> extends Rule<W> {
+  readonly stays: Stays
+}
+
+const row =
+  (stays: Stays) =>
+  <const W extends Weight>(weight: W, from: string): DangerRule<W> => ({ weight, from, stays })
+const [lasts, passes, around, once] = [row('lasts'), row('passes'), row('around'), row('once')]
 const packMakers = practice('printed on packs and in their leaflets')
 const clubs = practice('the safety rules of flying clubs')
 const fireServices = 'published advice of fire services on lithium batteries'
@@ -10,53 +23,53 @@ const electricians = practice('electrical trade; local codes stand above it')
 
 /** Most pressing first: where several are told, the first line speaks of the earlier one. */
 export const dangers = {
-  fire: told('refuse', fireServices),
-  injury: told('refuse', 'first aid guides: rinse or cool under running water for 20 minutes, and call'),
-  swollen: told('refuse', packMakers),
-  pierced: told('refuse', packMakers),
-  wet: told('refuse', packMakers),
-  hotPack: told('refuse', packMakers),
-  overfull: told('refuse', packMakers),
-  homework: told('refuse', packMakers),
-  bypass: told('refuse', packMakers),
-  revive: told('refuse', packMakers),
-  folkRemedy: told('refuse', fireServices),
-  noCharger: told('refuse', packMakers),
-  wrongCharger: told('refuse', packMakers),
-  wrongMode: told('refuse', packMakers),
-  wrongCount: told('refuse', packMakers),
-  noBalance: told('refuse', packMakers),
-  errorIgnored: told('refuse', packMakers),
-  tooFast: told('refuse', packMakers),
-  keptApart: told('refuse', practice('a pack that may be hurt waits apart from the others')),
-  boardMixed: told('refuse', practice('parallel boards take packs of one kind and one state')),
-  reversed: told('refuse', packMakers),
-  crossedLeads: told('refuse', packMakers),
-  seriesCharge: told('refuse', packMakers),
-  badLead: told('refuse', electricians),
-  mainsWet: told('refuse', electricians),
-  unknownPack: told('refuse', practice('what nothing is known of is not charged')),
-  unattended: told('refuse', packMakers),
-  movingVehicle: told('refuse', clubs),
-  softBed: told('refuse', clubs),
-  burnsNear: told('refuse', clubs),
-  wayBlocked: told('refuse', fireServices),
-  children: told('refuse', packMakers),
-  medical: told('refuse', practice('who charges is fit to act')),
-  exhaust: told('refuse', 'published warnings on carbon monoxide'),
-  hotPlace: told('refuse', packMakers),
-  badTransport: told('refuse', 'ICAO Technical Instructions, IATA DGR 2.3, UN 3480/3481 rules for damaged cells'),
-  propeller: told('refuse', clubs),
-  crashed: told('must', practice('watched apart for half an hour, then judged')),
-  tooLow: told('must', practice('a pack run down is measured first')),
-  coldPack: told('must', 'cell datasheets: no charging below 0 °C'),
-  storedFull: told('must', practice('a pack left full or empty is measured first')),
-  drainsSource: told('must', practice('a source keeps what starts the engine or saves its cells')),
-  leftOnCharger: told('must', packMakers),
-  sealedBox: told('must', fireServices),
-  loose: told('must', 'IATA DGR 2.3: terminals protected against short circuit'),
-  disposal: told('must', 'battery rules of waste collection: lithium goes to a collection point'),
-} as const satisfies Readonly<Record<string, Rule>>
+  fire: lasts('refuse', fireServices),
+  injury: once('refuse', 'first aid guides: rinse or cool under running water for 20 minutes, and call'),
+  swollen: lasts('refuse', packMakers),
+  pierced: lasts('refuse', packMakers),
+  wet: lasts('refuse', packMakers),
+  hotPack: passes('refuse', packMakers),
+  overfull: lasts('refuse', packMakers),
+  homework: lasts('refuse', packMakers),
+  bypass: lasts('refuse', packMakers),
+  revive: lasts('refuse', packMakers),
+  folkRemedy: once('refuse', fireServices),
+  noCharger: around('refuse', packMakers),
+  wrongCharger: around('refuse', packMakers),
+  wrongMode: passes('refuse', packMakers),
+  wrongCount: passes('refuse', packMakers),
+  noBalance: passes('refuse', packMakers),
+  errorIgnored: passes('refuse', packMakers),
+  tooFast: once('refuse', packMakers),
+  keptApart: once('refuse', practice('a pack that may be hurt waits apart from the others')),
+  boardMixed: once('refuse', practice('parallel boards take packs of one kind and one state')),
+  reversed: lasts('refuse', packMakers),
+  crossedLeads: passes('refuse', packMakers),
+  seriesCharge: passes('refuse', packMakers),
+  badLead: around('refuse', electricians),
+  mainsWet: around('refuse', electricians),
+  unknownPack: lasts('refuse', practice('what nothing is known of is not charged')),
+  unattended: around('refuse', packMakers),
+  movingVehicle: around('refuse', clubs),
+  softBed: around('refuse', clubs),
+  burnsNear: around('refuse', clubs),
+  wayBlocked: around('refuse', fireServices),
+  children: around('refuse', packMakers),
+  medical: around('refuse', practice('who charges is fit to act')),
+  exhaust: around('refuse', 'published warnings on carbon monoxide'),
+  hotPlace: around('refuse', packMakers),
+  badTransport: once('refuse', 'ICAO Technical Instructions, IATA DGR 2.3, UN 3480/3481 rules for damaged cells'),
+  propeller: around('refuse', clubs),
+  crashed: lasts('must', practice('watched apart for half an hour, then judged')),
+  tooLow: lasts('must', practice('a pack run down is measured first')),
+  coldPack: passes('must', 'cell datasheets: no charging below 0 °C'),
+  storedFull: lasts('must', practice('a pack left full or empty is measured first')),
+  drainsSource: once('must', practice('a source keeps what starts the engine or saves its cells')),
+  leftOnCharger: once('must', packMakers),
+  sealedBox: around('must', fireServices),
+  loose: once('must', 'IATA DGR 2.3: terminals protected against short circuit'),
+  disposal: once('must', 'battery rules of waste collection: lithium goes to a collection point'),
+} as const satisfies Readonly<Record<string, DangerRule>>
 
 export type Danger = keyof typeof dangers
 

@@ -12,6 +12,8 @@ export const doubts = {
   cellsUnknown: doubted('must'),
   /** The likeliest was taken; the answer says what the others would be. */
   chemistryAssumed: doubted('must'),
+  /** A danger was told before, and taken back or only asked about. */
+  toldBefore: doubted('must'),
   /** Something in the words sounds dangerous and cannot be named. */
   suspected: doubted('must'),
   /** Words of the question that may matter were not understood. */

@@ -7,6 +7,7 @@ import type { Pack } from '../things/pack.ts'
 import type { Source } from '../things/source.ts'
 import type { Danger } from './dangers.ts'
 import type { Doubt } from './doubts.ts'
+import { type KeptDanger, keptIn } from './kept.ts'
 
 /** What somebody is about to do with the battery; `look` is to judge it only. */
 export type Act = 'charge' | 'drain' | 'store' | 'carry' | 'board' | 'look'
@@ -58,17 +59,27 @@ export interface Around {
   readonly house: HouseLimits
   readonly dangers: readonly Danger[]
   readonly doubts: readonly Doubt[]
+  /** What was told before, of whichever pack. */
+  readonly kept?: readonly KeptDanger[]
 }
 
+/** Of what was told before, only what is told of its packs. */
 export interface Situation extends Omit<Told, 'dangers' | 'doubts'>, Around {}
 
 /** What is told of one pack of a board is a danger to the whole board. */
-export const situationOf = ({ dangers = [], doubts = [], ...told }: Told, around: Around): Situation => ({
-  ...told,
-  ...around,
-  dangers: [...new Set([...dangers, ...(told.board ?? []).flatMap(one => one.dangers ?? []), ...around.dangers])],
-  doubts: [...new Set([...doubts, ...around.doubts])],
-})
+export function situationOf({ dangers = [], doubts = [], ...told }: Told, around: Around): Situation {
+  const doubted = [...doubts, ...around.doubts]
+  const kept = keptIn(around.kept ?? [], told, doubted)
+  const standing = kept.filter(one => !one.doubted).map(({ danger }) => danger)
+  const beside = (told.board ?? []).flatMap(one => one.dangers ?? [])
+  return {
+    ...told,
+    ...around,
+    kept,
+    dangers: [...new Set([...dangers, ...beside, ...around.dangers, ...standing])],
+    doubts: [...new Set([...doubted, ...(kept.length > standing.length ? ['toldBefore' as const] : [])])],
+  }
+}
 
 /** What an answer has somebody do, as far as it decides: judged again once it is computed. */
 export interface Planned {

@@ -1,13 +1,25 @@
 // What is said where an answer rests on what nobody told.
 
 import type { doubts } from '../../charging/situation/doubts.ts'
+import type { KeptDanger } from '../../charging/situation/kept.ts'
 import type { WordsOf } from './lines.ts'
+
+const quotesOf = (kept: readonly KeptDanger[] = []): string =>
+  [...new Set(kept.map(({ typed }) => `"${typed}"`))].join(', ')
 
 export const doubtWords: WordsOf<typeof doubts> = ({ say, own }) => ({
   chemistryAssumed: ({ found }) => [
     say`If it is ${own(found.known.situation.pack?.chemistry.name ?? '')}, as most are (the volts printed on it tell):`,
   ],
   cellsUnknown: () => [say`The number of cells was not said, so volts are those of one cell.`],
+  toldBefore: ({ found }) => {
+    const quotes = quotesOf(found.known.situation.kept)
+    return [
+      quotes === ''
+        ? say`You spoke before of something that is wrong: follow this only if you made sure that it does not hold.`
+        : say`You spoke before of ${own(quotes)}: follow this only if you made sure that it does not hold.`,
+    ]
+  },
   suspected: () => [
     say`Something in your words sounds wrong: a pack that is puffed, hurt, wet or hot is not charged, and no charge is left alone.`,
   ],

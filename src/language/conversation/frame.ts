@@ -4,6 +4,7 @@ import type { Doubt } from '../../charging/situation/doubts.ts'
 import type { Missing } from '../reading/fit.ts'
 import type { PackTold } from '../reading/told-pack.ts'
 import type { Question } from '../sentence/question.ts'
+import type { StayingDanger } from './staying.ts'
 
 export interface Pending {
   readonly missing: Missing
@@ -19,11 +20,21 @@ export interface Frame {
   readonly pending: Pending | undefined
   /** What was only assumed of the pack. */
   readonly doubts: readonly Doubt[]
+  /** The names in the kit of the packs that it is about. */
+  readonly names: readonly string[]
 }
 
+/** What was said: the last question, and dangers that stay. */
+export interface Talk {
+  readonly frame: Frame | undefined
+  readonly told: readonly StayingDanger[]
+}
+
+export const noTalk: Talk = { frame: undefined, told: [] }
+
 export interface Frames {
-  get(asker: string, place: string, now_ms: number): Frame | undefined
-  set(asker: string, place: string, frame: Frame, now_ms: number): void
+  get(asker: string, place: string, now_ms: number): Talk
+  set(asker: string, place: string, talk: Partial<Talk>, now_ms: number): void
   /** All of one person's. */
   forget(asker: string): void
 }
@@ -34,7 +45,7 @@ const mostFrames = 20_000
 
 /** Kept in the working memory alone, and no longer than their half hour. */
 export function createFrames(): Frames {
-  const frames = new Map<string, { readonly frame: Frame; readonly asker: string; readonly at: number }>()
+  const frames = new Map<string, { readonly talk: Talk; readonly asker: string; readonly at: number }>()
   const key = (asker: string, place: string) => `${asker}\n${place}`
   const drop = (now_ms: number) => {
     for (const [id, { at }] of frames) {
@@ -42,16 +53,17 @@ export function createFrames(): Frames {
       frames.delete(id)
     }
   }
+  const get = (asker: string, place: string, now_ms: number): Talk => {
+    drop(now_ms)
+    return frames.get(key(asker, place))?.talk ?? noTalk
+  }
   return {
-    get: (asker, place, now_ms) => {
-      drop(now_ms)
-      return frames.get(key(asker, place))?.frame
-    },
-    set: (asker, place, frame, now_ms) => {
-      drop(now_ms)
+    get,
+    set: (asker, place, said, now_ms) => {
+      const talk = { ...get(asker, place, now_ms), ...said }
       // Set anew it stands last: the map is in the order of age.
       frames.delete(key(asker, place))
-      frames.set(key(asker, place), { frame, asker, at: now_ms })
+      frames.set(key(asker, place), { talk, asker, at: now_ms })
     },
     forget: asker => {
       for (const [id, kept] of frames) if (kept.asker === asker) frames.delete(id)

@@ -10,7 +10,8 @@ import { rules } from './rules/index.ts'
 import { foreignRules } from './tongues/index.ts'
 
 export const lexicon = new Lexicon(concepts, ordinaryWords)
-export const ready = new Rules(lexicon, new Scope(lexicon), [...rules, ...foreignRules])
+export const scope = new Scope(lexicon)
+export const ready = new Rules(lexicon, scope, [...rules, ...foreignRules])
 
 /** By the number that a concept has in the lexicon, one that its name gives on every machine. */
 export const conceptNumbers: ReadonlyMap<number, number> = new Map(

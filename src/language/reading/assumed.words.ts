@@ -27,4 +27,9 @@ export const notUnderstood = told(
   ({ say, own }, words: readonly string[]) => say`not understood: ${own(quotes(words))}`,
 )
 
+export const toldBefore = told(
+  ({ say, own }, kept: readonly { readonly typed: string }[]) =>
+    say`told before: ${own(quotes([...new Set(kept.map(({ typed }) => typed))]))}`,
+)
+
 export const readAsAmps = told(({ say, own }, typed: string) => say`${own(typed)} is read as amps`)

@@ -60,8 +60,8 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
   const label = list ? undefined : values.find(isOfLabel)
   const labelled = label && attempt(() => ({ labelRate_C: readRate(label.text) }))
   const told = packs.charged || before ? { ...before, ...packs.charged, ...labelled } : isOpen ? {} : undefined
-  // A command that says what it must be told does without a type of which nothing is.
-  if (told && (command.anyOf === undefined || Object.keys(told).length > 0)) {
+  // How many cells there are is not answered by their type.
+  if (told && (cellType?.name !== 'cells' || Object.keys(told).length > 0)) {
     const whole = wholePack(told)
     const filled = fillPack(whole, takes('pack')?.name, cellType)
     Object.assign(options, filled)
@@ -91,7 +91,7 @@ export const isOfLabel = ({ kind, cue = '', next }: Candidate): boolean =>
 
 /** "Storage for 3S": the word that asks for the command is no detail of it. */
 const isNamedByCommand = ({ kind, text }: Candidate, { name, options }: CommandWords): boolean =>
-  (kind === 'state' || kind === 'source') && text === name && !options.some(option => option.name === 'to')
+  kind === 'state' && text === name && !options.some(option => option.name === 'to')
 
 function fillPack(
   { text, cells, chemistry }: WholePack,
@@ -111,7 +111,7 @@ function missingOf(
   const isOpen = (name: string) => options[name] === undefined
   const open =
     taken.find(({ name, required }) => required && isOpen(name)) ??
-    taken.find(({ name }) => name === anyOf?.find(names => names.every(isOpen))?.[0])
+    taken.find(({ name }) => name === anyOf?.[0] && anyOf.every(isOpen))
   if (!open) return undefined
   return open.kind === 'pack' && told !== undefined ? 'capacity' : { option: open.name }
 }

@@ -89,7 +89,7 @@ describe('plan', () => {
 
   it('refuses where nothing can be charged, and ends the question where a pack smokes', async () => {
     expect((await answered('plan packs: 6S 1300 LiPo chargers: 1A 1-4S')).verdict).toBe('do not charge')
-    const fire = await asking.ask('plan packs: 6S 1300 LiPo smoking chargers: 1A')
+    const fire = await asking.ask('plan packs: 6S 1050 LiPo smoking chargers: 1A')
     expect(fire.verdict).toBe('do not charge')
     expect(fire.headline).toMatch(/call the fire service/)
   })

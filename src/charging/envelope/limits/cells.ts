@@ -5,7 +5,7 @@ import type { Act } from '../../situation/situation.ts'
 import { type Spreads, spreadShare, spreads } from '../../upkeep/cell-spread.ts'
 import { flat_V } from '../../upkeep/lookalike.ts'
 import type { Known } from './facts.ts'
-import { above, always, below, cells, type Limits, ofCell } from './row.ts'
+import { above, always, below, cells, type Limits, leaving, ofCell } from './row.ts'
 
 const judging: readonly Act[] = ['charge', 'board', 'look', 'drain']
 const chargerParts = 'precharge thresholds of charger parts, cell datasheets'
@@ -19,8 +19,11 @@ const spreadOf =
 
 /** Most pressing first within a weight. */
 export const cellsLimits = {
-  deadCell: below('refuse', always, 'lowest_V', cells, ofCell('damage_V')),
-  overCharged: above('refuse', always, 'highest_V', 'tolerance of IEC 62133-2 (from memory)', ofCell('full_V', 0.05)),
+  deadCell: leaving('revive', below('refuse', always, 'lowest_V', cells, ofCell('damage_V'))),
+  overCharged: leaving(
+    'overfull',
+    above('refuse', always, 'highest_V', 'tolerance of IEC 62133-2 (from memory)', ofCell('full_V', 0.05)),
+  ),
   overFull: above('refuse', ['charge', 'board', 'look'], 'highest_V', cells, ofCell('full_V')),
   cellsFarApart: above('refuse', judging, 'spread_V', apart, spreadOf('farApart_V')),
   slowStart: below('must', ['charge', 'look'], 'lowest_V', chargerParts, ofCell('precharge_V')),

@@ -1,6 +1,7 @@
 // What a limit is: a number of the situation, on one side of which a rule fits.
 
 import type { Provenance } from '../../setting/limit.ts'
+import type { Danger } from '../../situation/dangers.ts'
 import type { Rule, Weight } from '../../situation/rule.ts'
 import type { Act } from '../../situation/situation.ts'
 import { type FactName, type Known, type Unit, unitOf } from './facts.ts'
@@ -17,6 +18,8 @@ export interface Limit<W extends Weight = Weight> extends Rule<W> {
   readonly besides: boolean
   /** It speaks of all that was asked for together, and not of one pack. */
   readonly ofAll: boolean
+  /** What was met stays with the pack as this danger, whatever is asked of it next. */
+  readonly leaves?: Danger
   /** The limit for this situation; undefined where it has none. */
   than(known: Known): number | undefined
 }
@@ -44,6 +47,9 @@ export const upTo = row('upTo')
 
 /** It speaks of another thing than the other rows of its number. */
 export const besides = <L extends Limit>(limit: L): L => ({ ...limit, besides: true })
+
+/** What was met stays with the pack. */
+export const leaving = <L extends Limit>(danger: Danger, limit: L): L => ({ ...limit, leaves: danger })
 
 /** It speaks of all that was asked for together. */
 export const ofAll = <L extends Limit>(limit: L): L => ({ ...limit, ofAll: true })

@@ -1,0 +1,84 @@
+// A question that was understood becomes its reply: its command answers, and what was taken for granted is said.
+
+import { randomUUID } from 'node:crypto'
+import type { KeptDanger } from '../../charging/situation/kept.ts'
+import type { Locale } from '../../ground/locale.ts'
+import { Problem } from '../../ground/problem.ts'
+import { joined, type Text } from '../../ground/text.ts'
+import { together } from '../../language/conversation/told-dangers.ts'
+import { toldBefore } from '../../language/reading/assumed.words.ts'
+import { writeQuestion } from '../../language/sentence/question.ts'
+import type { FaultListener } from '../fault-listener.ts'
+import { withNames } from '../kit/kit-names.ts'
+import { completeReply, type Reply } from '../reply.ts'
+import { alternatives } from './alternatives.ts'
+import type { Around, Known } from './around.ts'
+import { dangerReply, dangersAt } from './danger-first.ts'
+import { faultReply, problemReply } from './failures.ts'
+import { understand } from './inputs.ts'
+import { keptFor } from './remembering.ts'
+import { toldWith, withTold } from './told-with.ts'
+
+export async function answerKnown(around: Around, known: Known): Promise<Reply> {
+  const { registry, conversation, onFault } = around
+  const { question, used, assumed, dangers, doubts, understanding } = known
+  const { kept, names } = keptFor(known.kept, around, question, used)
+  const context = { ...around.context, dangers, doubts, kept }
+  const { locale } = context
+  const { command } = question
+  let readAs = around.typed
+  try {
+    const definition = registry.get(command)
+    const recalled = await definition.recall?.(question.options, used, context)
+    const understood = understand(definition, { ...recalled?.options, ...question.options }, locale)
+    readAs = withNames(understood.readAs, used, locale)
+    const answer = await definition.answer(understood.inputs, context)
+    const others = doubts.includes('chemistryAssumed')
+      ? await alternatives(definition, understood.question, answer, context)
+      : []
+    const { stood = [], leaves = [] } = answer
+    const alsoAssumed = new Set([
+      ...[...assumed, ...(stood.length > 0 ? [toldBefore(stood)] : [])].map(one => one(locale)),
+      ...(recalled?.assumed ?? []),
+      ...(answer.assumed ?? []),
+    ])
+    const said = new Set([...understood.assumed.map(one => one(locale)), ...alsoAssumed])
+    const lines = [...(answer.lines ?? [answer.headline]), ...others] as unknown as Reply['lines']
+    const told = toldWith(command, [...dangers, ...doubts, ...standing(stood)], registry)
+    conversation.keep({ question: understood.question, pending: undefined, doubts, names })
+    // Who writes notation tries values; what is told in words is told of a pack.
+    if (understanding && leaves.length > 0) {
+      const left = leaves.map(one => ({ ...one, typed: around.typed, names, doubted: false }))
+      conversation.keepTold(together(known.kept, left))
+    }
+    const reply = completeReply(
+      { command, readAs, question: writeQuestion({ ...understood.question, told }) },
+      {
+        ...answer,
+        headline: joined(lines),
+        lines,
+        assumed: [...said],
+        alsoAssumed: [...alsoAssumed],
+        followUps: answer.followUps?.map(next => ({ ...next, question: withTold(next.question, told, registry) })),
+      },
+      locale,
+    )
+    return understanding ? { ...reply, understood: { ...understanding, dangers } } : reply
+  } catch (error) {
+    if (!(error instanceof Problem)) return faultOf(onFault, error, command, readAs, locale)
+    // A name that is to be kept tells nothing of a pack.
+    const heard = registry.find(command)?.changes ? dangers : [...dangers, ...dangersAt(error)]
+    if (heard.length > 0) return dangerReply({ dangers: heard }, readAs, understanding, locale)
+    return { ...problemReply(command, readAs, error, locale), understood: understanding }
+  }
+}
+
+const standing = (stood: readonly KeptDanger[]) =>
+  stood.map(({ danger, doubted }) => (doubted ? ('toldBefore' as const) : danger))
+
+/** What only we can mend is told to whoever listens, and the asker gets its reference. */
+export function faultOf(onFault: FaultListener, error: unknown, command: string, readAs: Text, locale: Locale): Reply {
+  const reference = randomUUID().slice(0, 8)
+  onFault(error, reference)
+  return faultReply(command, readAs, reference, locale)
+}

@@ -1,0 +1,97 @@
+// A plain sentence and its reply: what is meant is answered, danger first, or one thing is asked back.
+
+import { dangers as rows } from '../../charging/situation/dangers.ts'
+import { mayBeSame } from '../../charging/situation/kept.ts'
+import type { Problem } from '../../ground/problem.ts'
+import type { StayingDanger } from '../../language/conversation/staying.ts'
+import type { Meant } from '../../language/reading/meant.ts'
+import type { KitEntry } from '../../memory/memory.ts'
+import type { Reply } from '../reply.ts'
+import type { Around, Known } from './around.ts'
+import { askedBack, choicesFor, unclear } from './ask-back.ts'
+import { dangerReply } from './danger-first.ts'
+import { problemReply } from './failures.ts'
+import { answerKnown } from './known.ts'
+import { hear } from './plainly.ts'
+import { packNames, remember } from './remembering.ts'
+
+export async function answerPlain(around: Around, text: string): Promise<Reply> {
+  const { registry, context, typed, conversation, heard } = around
+  const { frame } = conversation.talk
+  const { locale } = context
+  const { meant, dangers, suspected, about, used, named } = await hear(text, heard, registry, context, frame)
+  const { understanding } = meant
+  const { kept, isCorrected, isOfStanding } = remember(conversation, named, heard.told, used)
+  const plain = { used, dangers, understanding, kept, assumed: [], doubts: suspected ? (['suspected'] as const) : [] }
+  const inHandbook = () =>
+    answerKnown(around, {
+      ...ofStanding(plain, text),
+      question: { command: 'handbook', options: { about: about ?? text } },
+    })
+  const unanswered = (command: string, problem: Problem): Reply => ({
+    ...problemReply(command, typed, problem, locale),
+    understood: understanding,
+  })
+  // What was told turns out otherwise: what was asked before is answered anew.
+  if (isCorrected && frame && !frame.pending && !namesAnew(text, used))
+    return answerKnown(around, { ...plain, question: frame.question, doubts: frame.doubts })
+  const stands = standing(kept, meant)
+  const repeated = () => dangerReply({ dangers: stands.map(({ danger }) => danger) }, typed, understanding, locale)
+  const isRepeated = isOfStanding && stands.length > 0 && dangers.length === 0 && asksNothing(meant, text)
+  if (isRepeated) return repeated()
+  if (meant.kind === 'question')
+    return answerKnown(around, { ...plain, ...meant, doubts: [...plain.doubts, ...meant.doubts] })
+  if (dangers.length > 0) return dangerReply({ dangers }, typed, understanding, locale)
+  if (isCorrected) return dangerReply({ doubts: ['toldBefore'], kept }, typed, understanding, locale)
+  if (stands.length > 0 && isOpen(meant, about)) return repeated()
+  switch (meant.kind) {
+    case 'smalltalk':
+      return answerKnown(around, { ...plain, question: { command: 'hello', options: {} } })
+    case 'handbook':
+      return inHandbook()
+    case 'asks back': {
+      // What somebody wants to know in words is not asked for in figures.
+      if (meant.told === undefined && about !== undefined) return inHandbook()
+      const command = registry.get(meant.question.command)
+      const { question, missing, told } = meant
+      const choices = choicesFor(meant, command)
+      conversation.keep({ question, pending: { missing, choices, told }, doubts: [], names: packNames(used) })
+      return unanswered(command.name, askedBack(meant, command, choices, locale))
+    }
+    case 'unclear':
+    case 'notours':
+      return about === undefined ? unanswered('', unclear(meant, registry)) : inHandbook()
+  }
+}
+
+/** Numbers and names tell of another question than the one before. */
+const namesAnew = (text: string, used: readonly KitEntry[]): boolean => used.length > 0 || /\d/.test(text)
+
+/** What was told before and stands, of a pack that may be the one that is asked about. */
+function standing(kept: readonly StayingDanger[], meant: Meant): readonly StayingDanger[] {
+  const told = meant.kind === 'asks back' ? meant.told : undefined
+  return kept.filter(
+    ({ danger, of, doubted }) => !doubted && rows[danger].stays === 'lasts' && mayBeSame(of, told ?? {}),
+  )
+}
+
+const opensAsking =
+  /\?|^\W*(?:(?:and|so|but|ok|then) )*(?:wh\w+|how|is|are|can|may|should|does|do|did|will|would|could|shall)\b/i
+
+/** It only says something: no details are asked about, and no reason. */
+function asksNothing(meant: Meant, text: string): boolean {
+  if (meant.kind === 'question') return Object.keys(meant.question.options).length === 0
+  return meant.kind !== 'handbook' || !opensAsking.test(text)
+}
+
+/** Nothing but the pack itself is asked about, as far as can be read. */
+const isOpen = ({ kind }: Meant, about: string | undefined): boolean =>
+  kind === 'asks back' || (kind === 'unclear' && about === undefined)
+
+const pointsBack = /\b(?:it|its|this|that|them|they|these|those|he|she)\b/i
+
+/** What the handbook answers of a pack that something was told of rests on that. */
+function ofStanding<K extends Omit<Known, 'question'>>(plain: K, text: string): K {
+  const stands = plain.kept.some(({ doubted }) => !doubted) && pointsBack.test(text)
+  return stands ? { ...plain, doubts: [...plain.doubts, 'toldBefore'] } : plain
+}

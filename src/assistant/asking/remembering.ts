@@ -1,0 +1,68 @@
+// What a question tells of dangers, put beside what was told before it: what is left of that, and of which packs.
+
+import { asksLeave } from '../../handbook/leave.ts'
+import type { StayingDanger } from '../../language/conversation/staying.ts'
+import {
+  corrected,
+  lastSpoken,
+  namedBy,
+  spokenPacks,
+  staying,
+  together,
+} from '../../language/conversation/told-dangers.ts'
+import { correctionsIn } from '../../language/dangers/corrections.ts'
+import type { ToldDanger } from '../../language/dangers/index.ts'
+import type { KitEntry } from '../../memory/memory.ts'
+import type { Around, Conversation } from './around.ts'
+
+export interface Remembered {
+  readonly kept: readonly StayingDanger[]
+  /** It corrected something that was told. */
+  readonly isCorrected: boolean
+  /** It speaks of something that was told and still stands. */
+  readonly isOfStanding: boolean
+}
+
+type Told = Pick<ToldDanger, 'danger' | 'typed'> & Partial<ToldDanger>
+
+const packsOf = (used: readonly KitEntry[]): readonly KitEntry[] => used.filter(({ kind }) => kind === 'pack')
+export const packNames = (used: readonly KitEntry[]): readonly string[] => packsOf(used).map(({ name }) => name)
+
+/** A pack in particular, one's own or one that was spoken of. */
+const definite = /\b(?:my|mine|our|ours|his|her|its|their|it|this|that|the|these|those|he|she)\b/i
+
+/** `text` has what saved names stand for in their place. */
+export function remember(
+  conversation: Conversation,
+  text: string,
+  told: readonly Told[],
+  used: readonly KitEntry[],
+): Remembered {
+  const { frame, told: before } = conversation.talk
+  if (before.length === 0 && told.length === 0) return { kept: [], isCorrected: false, isOfStanding: false }
+  const said = correctionsIn(text)
+  const [spoken, last] = [spokenPacks(text, packsOf(used)), lastSpoken(frame)]
+  const left = corrected(before, said, spoken, last)
+  const isGeneral = !definite.test(text) && last === undefined
+  const kept = together(left, staying(told, { spoken, last, said, isAsked: asksLeave(text), isGeneral }))
+  conversation.keepTold(kept)
+  return {
+    kept,
+    isCorrected: left.some((one, index) => one !== before[index]) || left.length < before.length,
+    isOfStanding: left.some(({ danger, doubted }) => !doubted && (said.isWish || said.otherwise.has(danger))),
+  }
+}
+
+/** Those of the packs that are asked about: by the names that they have in the kit, or all where none is named. */
+export function keptFor(
+  kept: readonly StayingDanger[],
+  { conversation }: Around,
+  question: { readonly options: Readonly<Record<string, string>> },
+  used: readonly KitEntry[],
+): { readonly kept: readonly StayingDanger[]; readonly names: readonly string[] } {
+  const { frame } = conversation.talk
+  const named = packNames(used)
+  const isSame = named.length === 0 && frame !== undefined && frame.question.options.pack === question.options.pack
+  const names = isSame ? frame.names : named
+  return { kept: namedBy(kept, names), names }
+}

@@ -1,0 +1,114 @@
+// A danger that was told stays: with its pack or around the asker, until a fact ends it and never by a wish.
+
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { commands } from '../../../commands/index.ts'
+import type { Reply } from '../../../src/assistant/reply.ts'
+import { stockDemoKit } from '../../../src/room/demo-club.ts'
+import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
+
+let asking: Asking
+let now = new Date('2031-05-03T10:00:00Z')
+
+beforeEach(async () => {
+  asking = await askingOf(commands, { clock: () => now })
+  await stockDemoKit(asking.memory.kit)
+})
+afterEach(async () => {
+  expect(asking.faults).toEqual([])
+  await asking.memory.close()
+})
+
+/** The verdicts of one after another. */
+async function verdicts(...texts: readonly string[]): Promise<readonly Reply['verdict'][]> {
+  const found: Reply['verdict'][] = []
+  for (const text of texts) found.push((await asking.ask(text)).verdict)
+  return found
+}
+const last = async (...texts: readonly string[]) => (await verdicts(...texts)).at(-1)
+
+describe('what lasts', () => {
+  it('stays with the pack of that name, whatever is asked of it', async () => {
+    await asking.ask('my wren is puffed')
+    for (const text of ['how long for wren', 'thanks', 'and at 0.3A?', 'storage for the wren', 'current pack: wren']) {
+      const { verdict, command } = await asking.ask(text)
+      expect([text, verdict]).toEqual([text, command === 'hello' ? undefined : 'do not charge'])
+    }
+  })
+
+  it('stays with a pack that was described', async () => {
+    const told = ['what amps for a 3s 850 lihv', 'it got wet on sunday', 'so how long at 0.5A', 'amps for my 3s 850']
+    expect(await verdicts(...told)).toEqual(['go', 'do not charge', 'do not charge', 'do not charge'])
+  })
+
+  it('keeps no other pack out', async () => {
+    expect(await last('my wren is puffed', 'what amps for plover')).toBe('go')
+    expect(await last('what amps for a 6s 1300 lipo')).toBe('go')
+  })
+
+  it('is of the pack that feeds as of the pack that is charged', async () => {
+    expect(await last('my heron is puffed', 'can heron charge 2 plovers')).toBe('do not charge')
+  })
+
+  it('was told by one person in one place, and is gone after half an hour', async () => {
+    await asking.ask('my wren is puffed')
+    const elsewhere = { ...member, place: { id: 'room:field', direct: false } }
+    for (const occasion of [otherMember, elsewhere])
+      expect((await asking.ask('what amps for wren', occasion)).verdict).toBe('go')
+    now = new Date(now.getTime() + 31 * 60_000)
+    expect((await asking.ask('what amps for wren')).verdict).toBe('go')
+  })
+
+  it('is forgotten with the rest', async () => {
+    expect(await last('my wren is puffed', 'forget me confirm: forget', 'what amps for wren')).toBe('go')
+  })
+
+  for (const wish of ['it went down again', 'looks fine now', 'it is flat again', 'it is not swollen any more']) {
+    it(`is not wished away: ${wish}`, async () => {
+      expect(await verdicts('my wren is puffed', wish, 'how long for wren')).toEqual([
+        'do not charge',
+        'do not charge',
+        'do not charge',
+      ])
+    })
+  }
+
+  for (const fact of ['i looked again: flat and firm', 'sorry, that was another pack', 'false alarm, it is flat']) {
+    it(`is a doubt after a fact, and says what was told: ${fact}`, async () => {
+      await asking.ask('my wren is puffed')
+      for (const text of [fact, 'how long for wren']) {
+        const reply = await asking.ask(text)
+        expect([text, reply.verdict]).toEqual([text, 'go with care'])
+        expect(reply.headline).toContain('"puffed"')
+      }
+    })
+  }
+
+  it('a meter mends no swelling', async () => {
+    expect(await last('my wren is puffed', 'i measured again, 3.8 each', 'how long for wren')).toBe('do not charge')
+  })
+
+  it('too low stays too low, whatever it reads later', async () => {
+    const after = ['what current for my 3s 850 lihv from 2.1V', 'and from 3.7V?', 'how long at 0.5A']
+    expect(await verdicts(...after)).toEqual(['do not charge', 'do not charge', 'do not charge'])
+  })
+})
+
+describe('what passes', () => {
+  const leaving = 'how long for my 3s 850 lihv at 0.5A, i am off to the shop meanwhile'
+  it('holds until something else is told', async () => {
+    expect(await verdicts(leaving, 'what about 0.4A', 'what current for plover')).toEqual([
+      'do not charge',
+      'do not charge',
+      'do not charge',
+    ])
+    expect(await verdicts("i'll stay with it", 'what current for plover')).toEqual(['go', 'go'])
+  })
+
+  it('of which leave was asked is spoken of again, and refused no more', async () => {
+    const reply = await asking.ask('can i leave it overnight')
+    expect(reply.verdict).toBe('do not charge')
+    const next = await asking.ask('what amps for a 3s 850 lihv')
+    expect(next.verdict).toBe('go with care')
+    expect(next.headline).toContain('"leave it overnight"')
+  })
+})
