@@ -10,6 +10,7 @@ export const answerListWords: WordsOf<typeof answerList> = locale => {
   const { say, own } = locale
   return {
     summary: say`Lists the standard answers of this club.`,
+    asks: [own('which standard answers are there')],
     takes: {},
     answer: ({ answers }) => {
       const titles = answers.map(({ title }) => own(title))

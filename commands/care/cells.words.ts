@@ -10,9 +10,10 @@ import { cite } from '../shared/setting.words.ts'
 import { type cells, usualBalance_A } from './cells.ts'
 
 export const cellsWords: WordsOf<typeof cells> = locale => {
-  const { say, show } = locale
+  const { say, show, own } = locale
   return {
     summary: say`Judge measured cell voltages: spread, which cell, go or not, balancing time.`,
+    asks: [own('are 3.82 3.83 3.79 3.83 V fine on a 4S 1500 LiPo')],
     takes: {
       pack: { about: say`as its label says`, as: text => text },
       chemistry: { about: say`where the capacity does not matter: no balancing time then`, as: text => text },

@@ -12,9 +12,10 @@ import { cite } from '../shared/setting.words.ts'
 import type { health } from './health.ts'
 
 export const healthWords: WordsOf<typeof health> = locale => {
-  const { say, show } = locale
+  const { say, show, own } = locale
   return {
     summary: say`The age of a pack by its cell resistance, read or from two loads.`,
+    asks: [own('is a 4S 1500 LiPo with 9 mohm a cell worn out')],
     takes: {
       pack: ofChargeWords(locale).pack,
       resistance: {

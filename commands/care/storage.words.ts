@@ -16,6 +16,7 @@ export const storageWords: WordsOf<typeof storage> = locale => {
   const { pack, from, temperature } = ofChargeWords(locale)
   return {
     summary: say`Bring a pack to storage: charge or discharge, how much, how long, by when.`,
+    asks: [own('bring my full 4S 1500 LiPo to storage')],
     takes: {
       pack,
       chemistry: { about: say`where only the storage voltage is asked for`, as: text => text },

@@ -10,9 +10,10 @@ import { cite } from '../shared/setting.words.ts'
 import type { trim } from './trim.ts'
 
 export const trimWords: WordsOf<typeof trim> = locale => {
-  const { say } = locale
+  const { say, own } = locale
   return {
     summary: say`The cutoff to set, from those a charger has, or a charger's cutoff against a meter.`,
+    asks: [own('my charger says 4.20 V and the meter says 4.21 V on a LiPo')],
     takes: {
       pack: { about: say`the pack it was measured on`, as: text => text },
       chemistry: { about: say`where no pack is named`, as: text => text },

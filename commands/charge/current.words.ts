@@ -14,9 +14,10 @@ import { stopFigureNames } from '../shared/stop-figures.words.ts'
 import { current } from './current.ts'
 
 export const currentWords: WordsOf<typeof current> = locale => {
-  const { say, show } = locale
+  const { say, show, own } = locale
   return {
     summary: say`Which cutoff voltage and current to set for a pack.`,
+    asks: [own('what current for a 4S 1500 LiPo'), own('what do I set for a 3S 720 LiHV on a 0.3/0.8/1.5/3A charger')],
     takes: {
       ...ofChargeWords(locale),
       current: { about: say`one that you have in mind; the advised one when not said`, as: text => say`at ${text}` },
@@ -25,7 +26,9 @@ export const currentWords: WordsOf<typeof current> = locale => {
       menuWords(setting, pack, locale),
       costWords(setting, locale),
       ...heldDown(setting, locale),
-      setting.askable.kind === 'label' && setting.askable.value_A > setting.limits[0].value_A
+      typeof setting.bound !== 'object' &&
+      setting.askable.kind === 'label' &&
+      setting.askable.value_A > setting.limits[0].value_A
         ? say`The label allows up to ${show.current(setting.askable.value_A)}; less is gentler.`
         : undefined,
     ],

@@ -3,8 +3,9 @@
 import type { WordsOf } from '../../src/assistant/command.ts'
 import type { energy } from './energy.ts'
 
-export const energyWords: WordsOf<typeof energy> = ({ say, show }) => ({
+export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
   summary: say`Watt-hours of a pack, and sums between volts, amps, amp-hours and watts.`,
+  asks: [own('how many watt hours has a 6S 5000 LiPo')],
   takes: {
     pack: { about: say`the pack whose watt-hours are wanted`, as: text => text },
     count: { about: say`how many such packs`, as: text => say`${text} of them` },

@@ -13,6 +13,7 @@ export const percentWords: WordsOf<typeof percent> = locale => {
   const { say, show, own } = locale
   return {
     summary: say`How full a resting pack is by its volts, or its volts at a charge.`,
+    asks: [own('how full is a LiPo at 3.8 V')],
     takes: {
       pack: { about: say`the pack, for pack volts and mAh`, as: text => text },
       chemistry: { about: say`where no pack is named`, as: text => text },

@@ -23,6 +23,10 @@ export const timeWords: WordsOf<typeof time> = locale => {
   const stages = stageNames(locale)
   return {
     summary: say`How long a charge takes, with its stages and what goes into the pack.`,
+    asks: [
+      own('how long does a 2S 450 LiPo take at 0.5A'),
+      own('when is my 6S 1300 LiPo full from 3.7 V a cell at 1.3A'),
+    ],
     takes: {
       ...ofChargeWords(locale),
       from: { about: say`where the pack stands now; its floor when not said`, as: text => say`from ${text}` },

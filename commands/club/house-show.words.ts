@@ -9,6 +9,7 @@ export const houseShowWords: WordsOf<typeof houseShow> = locale => {
   const names = ruleNames(locale)
   return {
     summary: say`Shows the charging rules of this club.`,
+    asks: [own('what has this club set')],
     takes: {},
     answer: ({ rules, house }) => [
       rules.some(({ isSet }) => isSet) || house.gentleLiIon

@@ -13,15 +13,16 @@ export const rulesWords: WordsOf<typeof rules> = locale => {
   const { say, show, own } = locale
   return {
     summary: say`The charging rules of this club on one card.`,
+    asks: [own('what are the rules here')],
     takes: {},
     answer: () => [
-      joined(
-        [
-          say`Charge here only what is sound, in sight, with the right setting, where nothing can burn.`,
-          ...dangerLines(locale),
-        ],
-        '\n',
-      ),
+      say`Charge only what is sound, in sight and set right, on bare stone or tile.`,
+      say`Smoke, fire, injury: people first, and call for help.`,
+      say`Never charge a pack that is swollen, cut, wet, hot or of unknown type.`,
+      say`Balance lead on; type and cell count as on the label; 1C unless it says more.`,
+      say`Never alone, asleep, driving, on cloth, near fuel or in the way out.`,
+      say`After a crash, a cold night or a low cell: put that right first.`,
+      say`Not flying within two days? To storage.`,
     ],
     figures: Object.fromEntries(chemistries.map(one => [fullKey(one), own(one.name)])),
     shown: (number, { key }, { cells }) => {
@@ -41,6 +42,7 @@ export const rulesWords: WordsOf<typeof rules> = locale => {
       )
     },
     working: () => [
+      ...dangerLines(locale),
       say`Where a label or datasheet says less, less holds. The highest rate is for labels that give none (${cite(chemistries[0].highestRate_C, locale)}).`,
       say`Landing is at rest after a flight (${own(limits.belowFloor.from)}); a source is stopped under load, cell by cell (${own(limits.sourceAtFloor.from)}); below dead a cell is retired (${own(limits.deadCell.from)}).`,
       say`Temperatures: ${own(limits.tooCold.from)}. In the cold less current is right: "current" works it out.`,

@@ -25,11 +25,12 @@ export const handbookWords: WordsOf<typeof handbook> = locale => {
     }
     // What the envelope says of its dangers stands before it and has answered already.
     const answer = dangers.length > 0 ? entry.answer.slice(1) : entry.answer
-    return [joined([own(answer.join(' ')), own(entry.why), own(entry.do)], '\n')]
+    return [own(answer.join(' ')), own(entry.why), own(entry.do)]
   }
 
   return {
     summary: say`What, why and may I: short answers from the club's handbook.`,
+    asks: [own('why is the last bit so slow')],
     takes: {
       about: {
         about: say`your question, in your own words`,

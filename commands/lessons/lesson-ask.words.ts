@@ -5,9 +5,10 @@ import { answerButtons, lessonTitle, questionLines, readLesson } from './lesson.
 import type { lessonAsk } from './lesson-ask.ts'
 
 export const lessonAskWords: WordsOf<typeof lessonAsk> = locale => {
-  const { say } = locale
+  const { say, own } = locale
   return {
     summary: say`Asks you a question of a lesson, with new values each time.`,
+    asks: [own('ask me a question')],
     takes: {
       lesson: {
         about: say`which one; the next that you have not done when not said`,

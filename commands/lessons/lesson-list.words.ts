@@ -10,6 +10,7 @@ export const lessonListWords: WordsOf<typeof lessonList> = locale => {
   const count = (value: number) => show.number(value, 0)
   return {
     summary: say`Lists the lessons for newcomers, and how far you have come.`,
+    asks: [own('show me the lessons')],
     takes: {},
     answer: ({ progress: { done, next } }) => [
       done === lessons.length

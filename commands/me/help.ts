@@ -1,36 +1,59 @@
-// What the assistant answers: every command in a line, or one command in full.
+// What the assistant answers: by theme, the commands of one theme, or one command in full.
 
 import { type Entry, optional, service } from '../../src/assistant/command.ts'
 import { noSuchCommand, oneOfCommands } from '../../src/assistant/registry.words.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
 
+/** What people ask about, and what answers it: the first stands for its theme. */
+export const themes = {
+  charging: ['current', 'time', 'plan', 'percent', 'energy', 'compare', 'remind me', 'remind list', 'remind cancel'],
+  sources: ['source', 'supply', 'lend', 'lead'],
+  packs: [
+    ...['cells', 'storage', 'parallel', 'health', 'trim', 'travel', 'log charge', 'log show', 'log meter', 'log undo'],
+    ...['kit save', 'kit list', 'kit rename', 'kit remove'],
+  ],
+  club: [
+    ...['rules', 'house show', 'house set', 'answer save', 'answer list', 'answer show', 'answer edit', 'answer move'],
+    ...['answer post', 'answer remove', 'export me', 'forget me'],
+  ],
+  learning: ['handbook', 'lesson list', 'lesson read', 'lesson ask', 'lesson answer', 'hello', 'help'],
+} as const satisfies Readonly<Record<string, readonly string[]>>
+
+export type Theme = keyof typeof themes
+export type About =
+  | { readonly kind: 'theme'; readonly theme: Theme }
+  | { readonly kind: 'command'; readonly command: Entry }
+
 /** Help on those commands; they are looked at when help is asked, so that it can be one of them. */
 export const helpOn = (commands: () => readonly Entry[]) =>
   service({
     name: 'help',
-    takes: { about: optional(commandKind(commands)) },
-    examples: ['help', 'help about: current'],
+    takes: { about: optional(aboutKind(commands)) },
+    examples: ['help', 'help about: charging', 'help about: current'],
     run: () => ({ commands: commands() }),
   })
 
-function commandKind(commands: () => readonly Entry[]): ValueKind<Entry> {
-  const names = () => commands().map(({ name }) => name)
+const isTheme = (name: string): name is Theme => Object.hasOwn(themes, name)
+
+function aboutKind(commands: () => readonly Entry[]): ValueKind<About> {
+  const names = () => [...Object.keys(themes), ...commands().map(({ name }) => name)]
   return {
     name: 'command',
-    example: 'time',
+    example: 'charging',
     read: text => {
       const wanted = text.trim().toLowerCase()
+      if (isTheme(wanted)) return { value: { kind: 'theme', theme: wanted }, assumed: [] }
       const command = commands().find(({ name }) => name === wanted)
-      if (command) return { value: command, assumed: [] }
+      if (command) return { value: { kind: 'command', command }, assumed: [] }
       throw new Problem({
         what: noSuchCommand(wanted),
         token: text,
-        expected: oneOfCommands(names()),
-        example: 'help about: time',
+        expected: oneOfCommands(Object.keys(themes)),
+        example: 'charging',
       })
     },
-    write: ({ name }) => name,
+    write: about => (about.kind === 'theme' ? about.theme : about.command.name),
     complete: prefix => names().filter(name => name.startsWith(prefix.trim().toLowerCase())),
   }
 }

@@ -1,42 +1,71 @@
-// How to ask, in words: of everything, or of one command.
+// How to ask, in words: by theme, of one theme, or of one command.
 
 import type { Entry, WordsOf } from '../../src/assistant/command.ts'
 import type { Locale } from '../../src/ground/locale.ts'
-import type { Text } from '../../src/ground/text.ts'
-import type { helpOn } from './help.ts'
+import { joined, type Text } from '../../src/ground/text.ts'
+import { followUp } from '../shared/next.ts'
+import { type helpOn, type Theme, themes } from './help.ts'
+
+const names = Object.keys(themes) as Theme[]
 
 export const helpWords: WordsOf<ReturnType<typeof helpOn>> = locale => {
   const { say, own } = locale
+  const of = (theme: Theme, commands: readonly Entry[]) =>
+    themes[theme].flatMap(name => commands.filter(command => command.name === name))
   return {
-    summary: say`What I answer; with a command, how to ask it.`,
-    takes: { about: { about: say`a command` } },
+    summary: say`What I answer; with a theme or a command, how to ask it.`,
+    takes: { about: { about: say`a theme or a command` } },
     answer: (_, { about }) => [
-      about
-        ? summaryOf(about, locale)
-        : say`Ask in plain words or with a command and its details, for example: ${own('how long for 2S 450 LiPo at 0.5A')}`,
+      about === undefined
+        ? say`Ask in your own words, as in:`
+        : about.kind === 'theme'
+          ? say`Ask about ${themeNames(locale)[about.theme]}, as in:`
+          : about.command.words(locale).summary,
     ],
     figures: {},
-    working: ({ commands }, { about }) => (about ? waysToAsk(about, locale) : everything(commands, locale)),
+    working: ({ commands }, { about }) => {
+      if (about === undefined)
+        return [
+          ...names.map(theme => {
+            const [first] = of(theme, commands)
+            return say`${themeNames(locale)[theme]}: ${first ? asked(first, locale) : own('')}`
+          }),
+          say`More of each: ${own(names.map(name => `help ${name}`).join(' · '))}`,
+        ]
+      return about.kind === 'theme'
+        ? of(about.theme, commands).map(command => asked(command, locale))
+        : waysToAsk(about.command, locale)
+    },
+    next: (_, { about }) =>
+      about === undefined ? names.map(name => followUp(themeNames(locale)[name], 'help', { about: name })) : [],
   }
 }
 
-const summaryOf = (command: Entry, locale: Locale): Text =>
-  locale.say`${locale.own(command.name)}: ${command.words(locale).summary}`
+const themeNames = ({ say }: Locale): Readonly<Record<Theme, Text>> => ({
+  charging: say`charging`,
+  sources: say`sources`,
+  packs: say`packs`,
+  club: say`club`,
+  learning: say`learning`,
+})
 
-const everything = (commands: readonly Entry[], locale: Locale): readonly Text[] => {
-  const { say, own } = locale
-  return [
-    ...commands.map(command => summaryOf(command, locale)),
-    say`Details go by name in any order (${own('time pack: 3S 720 LiHV current: 1A')}). "${own('help about: time')}" tells more of one.`,
-  ]
-}
+/** As people put it, or in notation. */
+const asked = ({ words, examples: [example = ''] }: Entry, locale: Locale): Text =>
+  words(locale).asks?.[0] ?? locale.own(example)
 
-function waysToAsk({ takes, examples, words }: Entry, locale: Locale): readonly Text[] {
+/** As people put it first, the grammar last. */
+function waysToAsk({ name, takes, examples, words }: Entry, locale: Locale): readonly Text[] {
   const { say, own } = locale
-  const described = words(locale).takes
+  const { takes: described, asks = [] } = words(locale)
   const details = Object.entries(takes).map(([option, { required, kind }]) => {
-    const name = required ? own(option) : say`${own(option)} (if you like)`
-    return say`${name}: ${described[option]?.about ?? own('')}, such as ${own(kind.example)}`
+    const about = described[option]?.about ?? own('')
+    return required
+      ? say`${own(`${option}:`)} ${about}, such as ${own(kind.example)}`
+      : say`${own(`${option}:`)} ${about}, such as ${own(kind.example)} (if you like)`
   })
-  return [...details, ...examples.map(example => say`Try: ${own(example)}`)]
+  return [
+    ...[...asks, ...examples.map(own)].map(one => say`Ask: ${one}`),
+    details.length > 0 ? joined([say`Its details, by name and in any order after`, own(`"${name}"`)]) : own(''),
+    ...details,
+  ].filter(text => text !== '')
 }

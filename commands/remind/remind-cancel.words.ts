@@ -3,8 +3,9 @@
 import type { WordsOf } from '../../src/assistant/command.ts'
 import type { remindCancel } from './remind-cancel.ts'
 
-export const remindCancelWords: WordsOf<typeof remindCancel> = ({ say, show }) => ({
+export const remindCancelWords: WordsOf<typeof remindCancel> = ({ say, show, own }) => ({
   summary: say`Cancels your reminders: those of one code, or all.`,
+  asks: [own('cancel my reminders')],
   takes: { code: { about: say`as "remind list" shows it; all of them when not said` } },
   answer: ({ cancelled }) => [
     cancelled === 0

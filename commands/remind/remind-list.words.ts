@@ -7,9 +7,10 @@ import type { Reminder } from '../../src/memory/reminder.ts'
 import type { remindList } from './remind-list.ts'
 
 export const remindListWords: WordsOf<typeof remindList> = locale => {
-  const { say, show } = locale
+  const { say, show, own } = locale
   return {
     summary: say`Lists your reminders that are still to come.`,
+    asks: [own('which reminders do I have')],
     takes: {},
     answer: ({ reminders }) => [
       reminders.length > 0

@@ -5,6 +5,7 @@ import type { remindMe } from './remind-me.ts'
 
 export const remindMeWords: WordsOf<typeof remindMe> = ({ say, show, own }) => ({
   summary: say`Reminds you to check a charge that starts now.`,
+  asks: [own('remind me in 45min')],
   takes: {
     in: { about: say`after so long`, as: text => say`in ${text}` },
     place: {

@@ -16,9 +16,10 @@ import type { parallel } from './parallel.ts'
 type Joined = Board & TimedCharge & { readonly whole: Pack }
 
 export const parallelWords: WordsOf<typeof parallel> = locale => {
-  const { say, show } = locale
+  const { say, show, own } = locale
   return {
     summary: say`May these packs charge on one parallel board, and what to set for them.`,
+    asks: [own('may two 3S 850 LiPo at 3.8 V charge on one board')],
     takes: {
       packs: { about: say`the packs with ";" between them, each with its resting volts behind "at"`, as: text => text },
       charger: ofChargeWords(locale).charger,
@@ -28,9 +29,9 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
     answer: ({ apart_V, packs, setting, current_A, whole, ...timed }) => [
       apart_V === undefined
         ? say`When they rest within ${show.voltage(mostApart_V.value)} a cell of each other, connect them and wait ten minutes.`
-        : say`They may share a board: they are ${fine_V(apart_V, locale)} a cell apart. Connect them, wait ten minutes, check that they have met.`,
+        : say`They may share a board, ${fine_V(apart_V, locale)} a cell apart: connect them, wait ten minutes, see that they meet.`,
       say`Then for all ${show.number(packs.length, 0)}: ${menuWords({ ...setting, current_A }, whole, locale)}`,
-      say`That takes ${takesWords(timed, locale)} from where the lowest stands.`,
+      say`It takes ${takesWords(timed, locale)}.`,
       ...heldDown(setting, locale),
     ],
     start: ({ whole, apart_V, ...timed }) => startWords(whole, timed, apart_V !== undefined, locale),

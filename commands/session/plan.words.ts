@@ -20,10 +20,11 @@ import {
 } from './session.words.ts'
 
 export const planWords: WordsOf<typeof plan> = locale => {
-  const { say, show } = locale
+  const { say, show, own } = locale
   const sourceName = (of: number, { field }: Planned) => namesIn(field, locale).source(of - 1)
   return {
     summary: say`A field session: the order, charger, setting and times for a bag of packs.`,
+    asks: [own('plan four 3S 720 LiHV on two 0.1-5A chargers')],
     takes: {
       packs: {
         about: say`the packs, with ";" between them, "4x" before four alike and "at 3.7V" or "at 20%" behind them`,
@@ -159,9 +160,7 @@ function withCharges(planned: Planned, locale: Locale): readonly (Text | undefin
         ? say`The pack is ${result}.`
         : say`All ${packsWords(wanted, locale)} are ${result}.`,
     say`Start with ${others.reduce((all, one) => say`${all}, and ${one}`, first)}.`,
-    pace === 'hurried'
-      ? say`To make the time, currents are above the recommended ones, within every limit.`
-      : undefined,
+    pace === 'hurried' ? say`To make the time, currents are above the usual ones.` : undefined,
     leftWords(planned, locale),
   ]
 }

@@ -25,6 +25,7 @@ export const leadWords: WordsOf<typeof lead> = locale => {
   const named = (gauge: number) => own(gaugeKind.write(gauge))
   return {
     summary: say`What a lead drops and how warm it grows, or the thinnest wire that will do.`,
+    asks: [own('which wire for 10A over 1m at 12V')],
     takes: {
       gauge: { about: say`of the wire; the thinnest that will do when not said`, as: text => text },
       length: { about: say`of the lead from end to end; a metre when not said`, as: text => say`${text} long` },

@@ -11,9 +11,10 @@ import { cite } from '../shared/setting.words.ts'
 import type { lend } from './lend.ts'
 
 export const lendWords: WordsOf<typeof lend> = locale => {
-  const { say, show } = locale
+  const { say, show, own } = locale
   return {
     summary: say`A flight pack as supply for a phone or other device: energy, time, where to stop.`,
+    asks: [own('can a 4S 1500 LiPo run a 10W phone charger')],
     takes: {
       pack: { about: say`the pack that lends`, as: text => text },
       power: { about: say`what the device takes`, as: text => say`lent at ${text}` },

@@ -16,10 +16,14 @@ import { source } from './source.ts'
 import { drainPictures } from './source-picture.words.ts'
 
 export const sourceWords: WordsOf<typeof source> = locale => {
-  const { say, show } = locale
+  const { say, show, own } = locale
   const { charger, from, to, temperature } = ofChargeWords(locale)
   return {
     summary: say`How many packs a source charges, what is left of it, and where to stop.`,
+    asks: [
+      own('how many 3S 720 LiHV can a 4S 5000 Li-ion charge'),
+      own('can a car with a 10A fuse charge 6 of my 4S 1500 LiPo'),
+    ],
     takes: {
       source: { about: say`a supply, a vehicle outlet, a power bank or a battery`, as: text => text },
       pack: { about: say`the packs to charge, all alike`, as: text => say`for ${text}` },

@@ -24,7 +24,7 @@ export function neededWords(
   const pack = own(packKind.write(permit.situation.pack))
   return [
     say`${show.current(current_A)} into ${pack} takes ${show.power(Math.ceil(input_W))} from the supply.`,
-    heldBy && say`That is all that ${limitHolders(locale)[heldBy.kind]}.`,
+    heldBy && say`All that ${limitHolders(locale)[heldBy.kind]}.`,
     usb
       ? say`The smallest USB supply that carries it is ${own(usbNamed(usb))} (${show.voltage(usb.offer.voltage_V)}, ${show.current(usb.offer.current_A)}).`
       : say`No USB supply carries it for this charger.`,

@@ -21,6 +21,7 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
   const { say, own } = locale
   return {
     summary: say`What a supply gives a charger by cell count, or the smallest supply for a setting.`,
+    asks: [own('what does a PD 65W give my 0.1-10A by 0.1 charger')],
     takes: {
       source: { about: say`the supply; left out to find one for a pack`, as: text => text },
       charger: { about: say`what it feeds`, as: text => say`for a charger with ${text}` },

@@ -154,6 +154,8 @@ export interface OptionWords {
 export interface Described<T extends Takes = Takes> {
   /** What it answers, in one line of at most 100 characters. */
   readonly summary: Text
+  /** Questions as people put them, that it answers with nothing saved. */
+  readonly asks?: readonly Text[]
   readonly takes: { readonly [K in keyof T]: OptionWords }
 }
 

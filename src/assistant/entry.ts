@@ -95,11 +95,14 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
   asked: Asked<T>,
   locale: Locale,
 ): Answer {
-  const lines = underLead(leadOf(settled, locale), present(words.answer(result, asked, settled.verdict)))
+  const leads = leadOf(settled, locale)
+  const said = present(words.answer(result, asked, settled.verdict))
+  const lines = underLead(leads, said)
   const isVerdict = judged || settled.verdict !== 'go'
   return {
     verdict: isVerdict ? settled.verdict : undefined,
     ...inLines(lines),
+    leads: lines.length - said.length,
     start: words.start?.(result, asked),
     figures: command.figures(result).flatMap(one => {
       if (one?.value === undefined) return []

@@ -76,6 +76,8 @@ export interface Answer {
   readonly headline: Text
   /** The same line by line, where it has more than one. */
   readonly lines?: NonEmpty<Text>
+  /** How many of them stand before the answer: what must be known first, cut by nothing. */
+  readonly leads?: number
   /** What the charger must show before the start, and where it must stop by itself. */
   readonly start?: Text
   readonly figures?: readonly Figure[]
@@ -124,7 +126,7 @@ type Frame = Pick<Reply, 'command' | 'readAs' | 'question' | 'problem' | 'fault'
 export function completeReply(frame: Frame, answer: Answer, locale: Locale): Reply {
   const { stood: _, leaves: __, ...said } = answer
   const { figures = [], working = [], followUps = [], charts = [], documents = [], assumed = [] } = said
-  const { lines = [said.headline], alsoAssumed = assumed } = said
-  const lists = { lines, figures, working, followUps, charts, documents, assumed, alsoAssumed }
+  const { lines = [said.headline], leads = 0, alsoAssumed = assumed } = said
+  const lists = { lines, leads, figures, working, followUps, charts, documents, assumed, alsoAssumed }
   return { ...said, ...lists, ...frame, deference: deferenceIn(locale), locale } as unknown as Reply
 }

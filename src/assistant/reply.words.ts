@@ -4,7 +4,7 @@ import type { Locale } from '../ground/locale.ts'
 import { joined, type Text } from '../ground/text.ts'
 import type { StandardAnswer } from '../memory/standard-answer.ts'
 
-export const deferenceIn = ({ say }: Locale): Text => say`The maker's datasheet and your local rules come first.`
+export const deferenceIn = ({ say }: Locale): Text => say`The datasheet and local rules come first.`
 
 /** Where the community has the answer standing already. */
 export const standingWords = ({ title, card }: Pick<StandardAnswer, 'title' | 'card'>, { say, own }: Locale): Text => {

@@ -1,6 +1,7 @@
 // Asks one thing back, or offers questions that are near to what was not understood.
 
 import type { Locale } from '../../ground/locale.ts'
+import { present } from '../../ground/present.ts'
 import { attempt, Problem } from '../../ground/problem.ts'
 import { readCapacity } from '../../language/quantities/quantities.ts'
 import type { Meant, MeantInPart } from '../../language/reading/meant.ts'
@@ -16,18 +17,18 @@ const mostSamples = 3
 /** What is offered for a missing detail, in notation. */
 export function choicesFor({ missing }: MeantInPart, { takes }: Entry): readonly string[] {
   if (missing === 'capacity') return ['450mAh', '1300mAh', '2200mAh', '5000mAh']
-  return takes[missing.option]?.kind.complete('').slice(0, mostChoices) ?? []
+  const offered = takes[missing.option]?.kind.complete('') ?? []
+  // Of each sort one.
+  const sorts = Map.groupBy(offered, choice => choice.split(' ')[0])
+  return [...sorts.values()].flatMap(([first]) => first ?? []).slice(0, mostChoices)
 }
 
 export function askedBack(meant: MeantInPart, command: Entry, choices: readonly string[], locale: Locale): Problem {
   const { missing, question, told } = meant
-  const soFar = [
-    told?.series === undefined ? undefined : `${told.series}S`,
-    told?.chemistry,
-    ...Object.values(question.options),
-  ]
-    .filter(part => part !== undefined)
-    .join(', ')
+  const cells = present([told?.series === undefined ? undefined : `${told.series}S`, told?.chemistry]).join(' ')
+  const isWhole = question.options.pack !== undefined || cells === ''
+  const { pack: whole, ...others } = question.options
+  const soFar = present([isWhole ? whole : cells, ...Object.values(others)]).join(', ')
   const options = (choice: string): Readonly<Record<string, string>> | undefined => {
     if (missing !== 'capacity') return { ...question.options, [missing.option]: choice }
     const capacity_Ah = attempt(() => readCapacity(choice))
@@ -51,11 +52,15 @@ export function askedBack(meant: MeantInPart, command: Entry, choices: readonly 
 }
 
 /** Sample questions near to what may have been meant, never the grammar. */
-export function unclear({ kind, near }: Extract<Meant, { near: unknown }>, { commands, find }: Registry): Problem {
+export function unclear(
+  { kind, near }: Extract<Meant, { near: unknown }>,
+  { commands, find }: Registry,
+  locale: Locale,
+): Problem {
   const likely = kind === 'notours' ? [] : near.flatMap(intent => find(intent) ?? [])
   const samples = [...new Set([...likely, ...commands])]
     .filter(({ changes, takes }) => !changes && Object.keys(takes).length > 0)
-    .flatMap(({ examples }) => examples.slice(0, 1))
+    .flatMap(({ words, examples }) => (words(locale).asks ?? examples).slice(0, 1))
     .slice(0, mostSamples)
   return new Problem({
     what: kind === 'notours' ? notOurs : notClear,

@@ -43,6 +43,7 @@ export function dangerReply(
       verdict: settled.verdict,
       headline: joined(lines),
       lines: lines as unknown as Reply['lines'],
+      leads: lines.length,
       working: sourcesOf(settled, locale),
       cautions: cautionsOf(settled, locale),
     },

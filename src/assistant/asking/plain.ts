@@ -60,7 +60,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     }
     case 'unclear':
     case 'notours':
-      return about === undefined ? unanswered('', unclear(meant, registry)) : inHandbook()
+      return about === undefined ? unanswered('', unclear(meant, registry, locale)) : inHandbook()
   }
 }
 

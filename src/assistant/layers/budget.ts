@@ -23,6 +23,7 @@ export function fits(lines: readonly string[]): boolean {
 /** So much of a text as fills `rows`, ended by "…" where that is not all; a character is not parted. */
 export function cutToRows(text: string, rows: number): string {
   if (rowsOf(text) <= rows) return text
-  const kept = wrapAnsi(text, budget.columns, { hard: true }).split('\n').slice(0, rows).join(' ')
-  return `${stringWidth(kept) < rows * budget.columns ? kept : kept.slice(0, -1)}…`
+  const shown = wrapAnsi(text, budget.columns, { hard: true }).split('\n').slice(0, rows)
+  const last = shown.at(-1) ?? ''
+  return [...shown.slice(0, -1), `${stringWidth(last) < budget.columns ? last : last.slice(0, -1)}…`].join(' ')
 }

@@ -8,6 +8,7 @@ import { budget, cutToRows, fits } from './budget.ts'
 import { expectedWords, readingWords, standingLine, step, tryWords, verdictWords, warned } from './short.words.ts'
 
 export type Part =
+  | 'lead'
   | 'answer'
   | 'choice'
   | 'item'
@@ -67,27 +68,30 @@ function opened({ verdict, lines, problem, locale }: Reply): readonly Text[] {
 }
 
 function answered(reply: Reply): readonly Draft[] {
-  const { readAs, alsoAssumed, seeAlso, start, working, locale, cautions } = reply
+  const { readAs, alsoAssumed, leads, seeAlso, start, working, locale, cautions } = reply
   const [musts, others] = [true, false].map(must => cautions.filter(one => !one.usual && (one.must ?? false) === must))
   const room = Math.max(0, mostCautions - (musts?.length ?? 0))
   const cut = locale.own(cutToRows(readingWords(readAs, [], locale), readingRows))
-  const reads = !isListing(reply)
+  const reads = !isListing(reply) && String(readAs) !== reply.command
   const reading = [...new Set([readingWords(readAs, alsoAssumed, locale), readingWords(readAs, [], locale), cut])]
   return present([
-    ...fixed('answer', ...opened(reply)),
+    ...fixed('lead', ...opened(reply).slice(0, leads)),
+    ...fixed('answer', ...opened(reply).slice(leads)),
     ...(isListing(reply) ? working.map(text => ({ part: 'item' as const, ways: [text, undefined] as const })) : []),
     reads ? { part: 'reading' as const, ways: reading as unknown as Draft['ways'] } : undefined,
     seeAlso && { part: 'standing' as const, ways: [standingLine(seeAlso, locale), undefined] as const },
     ...(start ? fixed('start', start) : []),
     ...[...(musts ?? []), ...(others ?? []).slice(0, room)].map((one, index) => ({
       part: one.must ? ('must' as const) : ('caution' as const),
-      ways: index === 0 ? ([warned(shortest(one), locale)] as const) : ([shortest(one), ...yields(one)] as const),
+      ways: [
+        index === 0 ? warned(shortest(one), locale) : shortest(one),
+        // The first of a go with care is the reason for it.
+        ...(one.must || (index === 0 && reply.verdict === 'go with care') ? [] : [undefined]),
+      ] as const,
     })),
     ...fixed('care', ...usual(cautions)),
   ])
 }
-
-const yields = ({ must }: Caution): readonly undefined[] => (must ? [] : [undefined])
 
 /** Where nothing is judged nor measured, the working is the answer: what was listed, taught or explained. */
 const isListing = ({ verdict, figures }: Reply): boolean =>

@@ -11,7 +11,8 @@ export const traitWords: WordsOf<typeof traits> = ({ say, show, own }) => ({
     const { share, restFloor_V, loadFloor_V } = leadAcidLimitsOf(source)
     const of = (block_V: number) => show.voltage(starterBlocks(source) * block_V)
     return [
-      say`The battery of the vehicle was not measured: measure it at rest first. Stop at ${of(restFloor_V.value)} at rest or ${of(loadFloor_V.value)} under load at its poles, and take ${show.percent(share.value)} of its label at most.`,
+      say`The battery of the vehicle was not measured: measure it at rest first.`,
+      say`Stop at ${of(restFloor_V.value)} at rest or ${of(loadFloor_V.value)} under load at its poles, and take ${show.percent(share.value)} of its label at most.`,
     ]
   },
   starter: () => [say`With the engine off the vehicle may not start again: watch the volts, and stop in time.`],
@@ -21,7 +22,8 @@ export const traitWords: WordsOf<typeof traits> = ({ say, show, own }) => ({
   ],
   powerBank: () => [say`Keep the power bank in the shade and uncovered. If it switches off, lower the current.`],
   board: () => [
-    say`Measure every pack before you plug it in: main plugs first, balance plugs after, a fuse for each pack. One bad cell is fed by all the others.`,
+    say`Measure every pack before you plug it in; main plugs first, balance plugs after.`,
+    say`A fuse for each pack: one bad cell is fed by all the others.`,
   ],
   onlyAsLabelled: ({ found }) => [
     say`Use the ${own(found.known.situation.pack?.chemistry.name ?? '')} cutoff only where the label says so: it overcharges other packs.`,

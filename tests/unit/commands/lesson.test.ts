@@ -2,6 +2,7 @@
 
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
+import type { Reply } from '../../../src/assistant/reply.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { findQuestion, lessons } from '../../../src/handbook/lessons/index.ts'
 import { drawFrom } from '../../../src/handbook/teaching/draw.ts'
@@ -40,11 +41,15 @@ async function rightAnswer({ asker }: Occasion = member): Promise<string> {
   return found.question.draw(drawFrom(pending.seed), { house: {}, locale: english('.') }).right
 }
 
+const nextOf = ({ followUps }: Reply) => followUps.find(({ label }) => label === 'Next')?.question
+
 test('a newcomer goes from the first lesson to the last', async () => {
   for (const [at, lesson] of lessons.entries()) {
     const read = await done('lesson read')
     expect(read.headline).toContain(`Lesson ${at + 1} of ${lessons.length}, ${lesson.title(english('.'))}`)
-    expect(read.working.at(-1)).toContain('Example: ')
+    let screen = read
+    for (let next = nextOf(screen); next !== undefined; next = nextOf(screen)) screen = await done(next)
+    expect(screen.headline).toContain('Example: ')
     for (const _ of lesson.questions) {
       await done('lesson ask')
       expect((await done(`lesson answer ${await rightAnswer()}`)).headline).toMatch(/^Right\./)

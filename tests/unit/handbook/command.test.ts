@@ -14,7 +14,7 @@ describe('handbook', () => {
     const reply = await asking.ask('handbook why is the last bit so slow')
     expect(reply.verdict).toBeUndefined()
     expect(reply.headline).toMatch(/^Near full the charger holds the volts/)
-    expect(reply.headline.split('\n')).toHaveLength(3)
+    expect(reply.lines).toHaveLength(3)
     expect(reply.working[0]).toMatch(/^From: /)
     expect(reply.followUps.length).toBeGreaterThan(1)
     expect(reply.followUps[0]?.question).toMatch(/^time pack: /)

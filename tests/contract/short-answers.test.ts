@@ -1,0 +1,168 @@
+// What a phone shows of an answer: how much, in which order, and nothing that its surface cannot do.
+
+import fc from 'fast-check'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { commands } from '../../commands/index.ts'
+import { budget, fits, rowsOf, usedBy } from '../../src/assistant/layers/budget.ts'
+import { layersOf } from '../../src/assistant/layers/opened.ts'
+import { type Part, type ShortLine, shortOf } from '../../src/assistant/layers/short.ts'
+import { verdictWords } from '../../src/assistant/layers/short.words.ts'
+import type { Reply } from '../../src/assistant/reply.ts'
+import { deferenceIn } from '../../src/assistant/reply.words.ts'
+import { buttonRows, questionsBehind } from '../../src/discord/messages/buttons.ts'
+import { renderReply as renderDiscord } from '../../src/discord/messages/render.ts'
+import { english } from '../../src/ground/locale.ts'
+import { handbook } from '../../src/handbook/entries.ts'
+import { offeredBy, tapIn } from '../../src/matrix/messages/reactions.ts'
+import { renderReply as renderMatrix } from '../../src/matrix/messages/render.ts'
+import { stockDemoKit } from '../../src/room/demo-club.ts'
+import { renderText } from '../../src/room/render-text.ts'
+import { nextOf, tapsOf } from '../../src/room/typed-next.ts'
+import { type Asking, askingOf, moderator } from '../support/ask.ts'
+import { cases } from '../support/cases.ts'
+import { type Clubs, openClubs } from '../support/every-command/clubs.ts'
+import { someStyle } from '../support/every-command/notation.ts'
+import { type AskedAs, askedAs } from '../support/every-command/questions.ts'
+import { someScene } from '../support/every-command/scene.ts'
+import { fakeBoard } from '../support/fake-noticeboard.ts'
+
+let clubs: Clubs
+let asking: Asking
+beforeAll(async () => {
+  clubs = await openClubs()
+  asking = await askingOf(commands, {
+    noticeboard: fakeBoard().noticeboard,
+    clock: () => new Date('2031-05-04T10:00:00Z'),
+    newSeed: () => 1,
+  })
+  await stockDemoKit(asking.memory.kit)
+})
+afterAll(async () => {
+  await clubs.close()
+  expect(asking.faults).toEqual([])
+  await asking.memory.close()
+})
+
+/** In reading order. */
+const order: readonly Part[] = [
+  'lead',
+  'answer',
+  'choice',
+  'item',
+  'reading',
+  'standing',
+  'start',
+  'must',
+  'caution',
+  'care',
+]
+const marks = Object.values(verdictWords(english('.')))
+
+/** What must be said may go over. */
+const ordinary = (lines: readonly ShortLine[]): readonly string[] =>
+  lines.flatMap(({ part, text }) => (part === 'must' || part === 'lead' ? [] : [text]))
+
+function expectShort(reply: Reply): void {
+  const lines = shortOf(reply)
+  const asked = reply.question ?? reply.readAs
+  const shown = ordinary(lines)
+  expect(fits(shown), [asked, JSON.stringify(usedBy(shown)), ...shown].join('\n')).toBe(true)
+  const parts = lines.slice(0, -1).map(({ part }) => order.indexOf(part))
+  expect(
+    parts.toSorted((a, b) => a - b),
+    asked,
+  ).toEqual(parts)
+  expect(lines.at(-1), asked).toEqual({ part: 'deference', text: deferenceIn(reply.locale) })
+  for (const { text, must } of reply.cautions)
+    if (must) expect(lines.map(line => line.text).join('\n'), asked).toContain(text)
+  if (reply.verdict) expect(lines[0]?.text.startsWith(verdictWords(reply.locale)[reply.verdict]), asked).toBe(true)
+  expect(
+    lines.slice(1).some(({ text }) => marks.some(mark => text.startsWith(mark))),
+    asked,
+  ).toBe(false)
+}
+
+/** Every surface shows the same lines, within what a phone has room for, and each tap that it offers leads on. */
+function expectOnSurfaces(reply: Reply): void {
+  const lines = shortOf(reply).map(({ text }) => text)
+  const isOrdinary = fits(lines)
+  const room = renderText(reply, { width: budget.columns, colour: false }, tapsOf(reply)).split('\n')
+  const ids = new Map(questionsBehind(reply).map((question, at) => [question, `id-${String(at).padStart(13, '0')}`]))
+  const [embed] = renderDiscord(reply, { view: 'brief', ids, pictures: [] }).embeds
+  const matrix = renderMatrix(reply).body.split('\n')
+  if (isOrdinary) {
+    expect(room.length, reply.question).toBeLessThanOrEqual(budget.rows)
+    expect(embed?.description?.length, reply.question).toBeLessThanOrEqual(1000)
+    expect(embed?.fields, reply.question).toBeUndefined()
+    expect(fits(matrix), `${matrix.join('\n')}`).toBe(true)
+  }
+  for (const layer of layersOf(reply)) expect(nextOf(layer, reply)).toEqual({ kind: 'layer', layer })
+  for (const { sign, tap } of offeredBy(reply)) expect(tapIn(sign)).toEqual(tap)
+  const buttons = buttonRows(reply, ids).flatMap(({ components }) => components)
+  if (reply.question !== undefined) expect(buttons.length).toBeGreaterThanOrEqual(layersOf(reply).length)
+  const said = [...room, embed?.description ?? '', ...matrix].join('\n')
+  expect(said).not.toMatch(/show working|\bfigure\b|\bsituation\b|\benvelope\b|\.ts\b/i)
+  expect(embed?.description).not.toContain('--full')
+}
+
+describe('a short answer', () => {
+  it.each(
+    commands.map(({ name, examples, words }) => [name, [...examples, ...(words(english('.')).asks ?? [])]] as const),
+  )('to %s, as in its examples', async (_, questions) => {
+    for (const question of questions) {
+      const reply = await asking.ask(question, moderator)
+      expectShort(reply)
+      expectOnSurfaces(reply)
+    }
+  })
+
+  it.each(
+    commands.flatMap(({ name, words }) => (words(english('.')).asks ?? []).map(question => [name, question] as const)),
+  )('%s is asked so: %s', async (name, question) => {
+    const { command, problem } = await asking.ask(question, { ...moderator, place: { id: question, direct: true } })
+    expect({ command, problem }).toEqual({ command: name, problem: undefined })
+  })
+
+  it.each([
+    '',
+    'flibber',
+    'what current for my 2S lipo',
+    'how many can I charge with a 4S 5000 Li-ion',
+    'current pack: 99S 720 LiHV',
+    'time pack: 3S 720 LiHV current: -5A',
+    'current pack: 3S 1,234 LiHV',
+    'my pack is puffed, can I charge it',
+    'it is on fire',
+    'may I charge overnight',
+    'current 3S 2200',
+  ])('to %j', async question => {
+    const reply = await asking.ask(question, { ...moderator, place: { id: `short ${question}`, direct: true } })
+    expectShort(reply)
+    expectOnSurfaces(reply)
+  })
+
+  it('to what the handbook knows', async () => {
+    for (const { title } of handbook) expectShort(await asking.ask(`handbook about: ${title}`, moderator))
+  })
+
+  it('to whatever is asked', async () => {
+    const asked = Object.entries(askedAs).filter((entry): entry is [string, AskedAs] => 'weight' in entry[1])
+    const someCommand = fc.constantFrom(...asked.map(([command]) => command))
+    await fc.assert(
+      fc.asyncProperty(someCommand, someScene, someStyle, async (command, scene, style) => {
+        const reply = await clubs.answered(command, scene, style)
+        if (!reply) return
+        expectShort(reply)
+        expectOnSurfaces(reply)
+      }),
+      cases(300),
+    )
+  })
+})
+
+describe('the budget', () => {
+  it('counts rows as a narrow screen wraps them', () => {
+    expect([rowsOf('x'.repeat(42)), rowsOf('x'.repeat(43)), rowsOf('GO ✅ yes')]).toEqual([1, 2, 1])
+    expect(fits(Array.from({ length: budget.lines + 1 }, () => 'x'))).toBe(false)
+  })
+})
