@@ -26,6 +26,10 @@ import { travel } from './care/travel.ts'
 import { travelWords } from './care/travel.words.ts'
 import { trim } from './care/trim.ts'
 import { trimWords } from './care/trim.words.ts'
+import { history } from './changes/history.ts'
+import { historyWords } from './changes/history.words.ts'
+import { undo } from './changes/undo.ts'
+import { undoWords } from './changes/undo.words.ts'
 import { compare } from './charge/compare.ts'
 import { compareWords } from './charge/compare.words.ts'
 import { current } from './charge/current.ts'
@@ -118,6 +122,8 @@ const answering: readonly Entry[] = [
   entry(kitRemove, kitRemoveWords),
   entry(houseShow, houseShowWords),
   entry(houseSet, houseSetWords),
+  entry(history, historyWords),
+  entry(undo, undoWords),
   entry(answerSave, answerSaveWords),
   entry(answerList, answerListWords),
   entry(answerShow, answerShowWords),

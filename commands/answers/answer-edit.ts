@@ -1,10 +1,11 @@
 // Changes a standard answer; its card changes where it stands.
 
 import { newTitleKind, titleKind } from '../../src/assistant/cards/title.ts'
+import { changing } from '../../src/assistant/changing.ts'
 import { optional, required, service } from '../../src/assistant/command.ts'
 import { questionKind, textKind } from '../../src/language/kinds/text-kinds.ts'
 import { nothingToChange, titleTaken } from './answer-problems.words.ts'
-import { answerTitled, contentOf, refuseMembers } from './standing-answer.ts'
+import { answerKept, answerTitled, contentOf, refuseMembers } from './standing-answer.ts'
 
 export const answerEdit = service({
   name: 'answer edit',
@@ -22,8 +23,15 @@ export const answerEdit = service({
     const title = newTitle ?? answer.title
     const content = await contentOf(title, told, context)
     if (!content && newTitle === undefined) throw nothingToChange
-    const outcome = await context.memory.answers.change(answer.id, { ...content, title: newTitle })
-    if (outcome === 'taken') throw titleTaken(title)
+    const outcome = await changing(context, async ({ answers }) => {
+      const result = await answers.change(answer.id, { ...content, title: newTitle })
+      if (result === 'taken') throw titleTaken(title)
+      const before = answerKept(answer)
+      return {
+        result,
+        change: result === 'changed' ? { of: 'answer', before, after: { ...before, ...content, title } } : undefined,
+      }
+    })
     return { title, isThere: outcome === 'changed', hasCard: answer.card !== undefined }
   },
 })

@@ -1,6 +1,7 @@
 // What is said of a standard answer that was changed.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import { undoLine } from '../shared/undo.words.ts'
 import type { answerEdit } from './answer-edit.ts'
 import { questionWords, textWords, titleWords } from './standing-answer.words.ts'
 
@@ -21,5 +22,6 @@ export const answerEditWords: WordsOf<typeof answerEdit> = locale => {
         : [say`The standard answer "${own(title)}" is changed; it has no card now.`]
     },
     figures: {},
+    working: () => [undoLine(locale)],
   }
 }

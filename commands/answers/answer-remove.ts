@@ -1,8 +1,9 @@
 // Removes a standard answer and takes its card away.
 
 import { titleKind } from '../../src/assistant/cards/title.ts'
+import { changing } from '../../src/assistant/changing.ts'
 import { required, service } from '../../src/assistant/command.ts'
-import { answerTitled, refuseMembers } from './standing-answer.ts'
+import { answerKept, answerTitled, refuseMembers } from './standing-answer.ts'
 
 export const answerRemove = service({
   name: 'answer remove',
@@ -13,7 +14,10 @@ export const answerRemove = service({
   run: async ({ title }, context) => {
     refuseMembers(context)
     const { id } = await answerTitled(title, context)
-    const removed = await context.memory.answers.remove(id)
+    const removed = await changing(context, async ({ answers }) => {
+      const gone = await answers.remove(id)
+      return { result: gone, change: gone && { of: 'answer', before: answerKept(gone) } }
+    })
     if (removed) await context.cards.takeAway(removed)
     return { content: removed?.content }
   },

@@ -1,6 +1,7 @@
 // What is said of a standard answer that was removed.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import { undoLine } from '../shared/undo.words.ts'
 import type { answerRemove } from './answer-remove.ts'
 import { titleWords } from './standing-answer.words.ts'
 
@@ -11,6 +12,6 @@ export const answerRemoveWords: WordsOf<typeof answerRemove> = locale => {
     takes: { title: titleWords(locale, say`its title`) },
     answer: (_, { title }) => [say`Removed: "${own(title)}" is no standard answer any longer.`],
     figures: {},
-    working: ({ content }) => [content === undefined ? undefined : say`It was: ${own(content)}`],
+    working: ({ content }) => [content === undefined ? undefined : say`It was: ${own(content)}`, undoLine(locale)],
   }
 }

@@ -1,13 +1,14 @@
 // Saves a standard answer of the club, posts its card where it is asked, and pins it.
 
 import { newTitleKind } from '../../src/assistant/cards/title.ts'
+import { changing } from '../../src/assistant/changing.ts'
 import { optional, required, service } from '../../src/assistant/command.ts'
 import { questionKind, textKind } from '../../src/language/kinds/text-kinds.ts'
 import { noMoreFit, nothingToSave, savedAlready } from './answer-problems.words.ts'
-import { contentOf, refuseMembers } from './standing-answer.ts'
+import { answerKept, contentOf, refuseMembers } from './standing-answer.ts'
 
 /** More pinned messages than a club reads. */
-const mostAnswers = 100
+export const mostAnswers = 100
 
 export const answerSave = service({
   name: 'answer save',
@@ -21,10 +22,14 @@ export const answerSave = service({
     refuseMembers(context)
     const content = await contentOf(title, told, context)
     if (!content) throw nothingToSave
-    const { community, place, memory, cards } = context
-    const added = await memory.answers.add({ community: community.id, place: place.id, title, ...content }, mostAnswers)
-    if (added === 'full') throw noMoreFit(mostAnswers)
-    if (added === 'taken') throw savedAlready(title)
-    return { standing: await cards.post(added.id, place.id) }
+    const { community, place, cards } = context
+    const { id } = await changing(context, async ({ answers }) => {
+      const answer = { community: community.id, place: place.id, title, ...content }
+      const added = await answers.add(answer, mostAnswers)
+      if (added === 'full') throw noMoreFit(mostAnswers)
+      if (added === 'taken') throw savedAlready(title)
+      return { result: added, change: { of: 'answer', after: answerKept(added) } }
+    })
+    return { standing: await cards.post(id, place.id) }
   },
 })

@@ -2,6 +2,7 @@
 
 import type { Context } from '../../src/assistant/context.ts'
 import { Problem } from '../../src/ground/problem.ts'
+import type { AnswerKept } from '../../src/memory/memory.ts'
 import type { NewAnswer, StandardAnswer } from '../../src/memory/standard-answer.ts'
 import { notBoth, onlyModeratorsChange, untitled } from './answer-problems.words.ts'
 
@@ -41,3 +42,13 @@ export async function contentOf(
   if (reply.problem) throw new Problem(reply.problem)
   return { kind: 'question', content: question, canonical: reply.question ?? '' }
 }
+
+/** Without its card, which comes and goes. */
+export const answerKept = ({ id, title, kind, content, canonical, place }: StandardAnswer): AnswerKept => ({
+  id,
+  title,
+  kind,
+  content,
+  canonical,
+  place,
+})

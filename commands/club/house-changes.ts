@@ -6,7 +6,7 @@ import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { rateKind, voltageKind } from '../../src/language/kinds/values.ts'
 import { chemistryNames } from '../../src/language/things/chemistry.ts'
-import type { HouseChange } from '../../src/memory/memory.ts'
+import type { HouseChange, HouseRules } from '../../src/memory/memory.ts'
 import { forWhichCells, forWhichCellsExpected, outside, outsideExpected } from './house-problems.words.ts'
 
 /** A rule for cells as asked for; `null` lifts it, undefined leaves it. */
@@ -53,3 +53,10 @@ function refuseOutside({ rule, option, value }: LimitAsked & { readonly value: n
     example: `house set chemistry: ${chemistry.name} ${option}: ${write(bound.value)}`,
   })
 }
+
+/** The rules that the changes name, as they are now: to change them back. */
+export const standingRules = (changes: readonly HouseChange[], rules: HouseRules): readonly HouseChange[] =>
+  changes.map(change => {
+    const value = 'chemistry' in change ? rules[change.rule]?.[change.chemistry] : rules[change.rule]
+    return { ...change, value: value ?? null } as HouseChange
+  })

@@ -1,5 +1,6 @@
 // Lets moderators tighten the charging rules of their club, and choose how it is answered there.
 
+import { changing } from '../../src/assistant/changing.ts'
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
 import { Problem } from '../../src/ground/problem.ts'
@@ -7,7 +8,7 @@ import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
 import { chemistryKind, rateKind, voltageKind } from '../../src/language/kinds/values.ts'
 import type { HouseChange } from '../../src/memory/memory.ts'
-import { limitChanges } from './house-changes.ts'
+import { limitChanges, standingRules } from './house-changes.ts'
 import { moderatorsOnly, moderatorsOnlyExpected, oneOrMoreOf, onlyEnglish, whichRule } from './house-problems.words.ts'
 
 const lifted = 'none'
@@ -45,9 +46,13 @@ export const houseSet = service({
   changes: true,
   run: async (asked, context) => {
     refuseMembers(context)
-    const changes = changesFrom(asked)
-    await context.memory.house.change(context.community.id, changes)
-    return { changes }
+    const after = changesFrom(asked)
+    const { id } = context.community
+    return changing(context, async ({ house }) => {
+      const before = standingRules(after, await house.rules(id))
+      await house.change(id, after)
+      return { result: { changes: after, before }, change: { of: 'rules', before, after } }
+    })
   },
 })
 

@@ -2,8 +2,8 @@
 
 import type { WordsOf } from '../../src/assistant/command.ts'
 import { liIon } from '../../src/charging/things/chemistries.ts'
-import { joined } from '../../src/ground/text.ts'
-import { changeWords } from './house.words.ts'
+import { undoLine } from '../shared/undo.words.ts'
+import { changesWords } from './house.words.ts'
 import type { houseSet } from './house-set.ts'
 
 export const houseSetWords: WordsOf<typeof houseSet> = locale => {
@@ -21,15 +21,13 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
       language: { about: say`English; no other so far` },
       'private-answers': { about: say`who may have an answer that only they see` },
     },
-    answer: ({ changes }) => [
-      say`The rules of this club are changed.`,
-      say`${joined(
-        changes.map(change => changeWords(change, locale)),
-        '; ',
-      )}.`,
+    answer: ({ changes, before }) => [
+      say`Set for this club: ${changesWords(changes, locale)}.`,
+      say`Before: ${changesWords(before, locale)}.`,
     ],
     figures: {},
     working: () => [
+      undoLine(locale),
       say`"house show" shows them all. A rule only ever tightens what the chemistry and the label allow.`,
     ],
   }

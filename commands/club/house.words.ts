@@ -1,9 +1,9 @@
 // The words for the rules of a club, shared by the command that sets them and the one that shows them.
 
 import type { ChemistryRule } from '../../src/charging/setting/house-range.ts'
-import { liIon } from '../../src/charging/things/chemistries.ts'
+import { chemistries, liIon } from '../../src/charging/things/chemistries.ts'
 import type { Locale } from '../../src/ground/locale.ts'
-import type { Text } from '../../src/ground/text.ts'
+import { joined, type Text } from '../../src/ground/text.ts'
 import type { HouseChange } from '../../src/memory/memory.ts'
 
 export const ruleNames = ({ say }: Locale): Readonly<Record<HouseChange['rule'], Text>> => ({
@@ -19,15 +19,24 @@ export const ruleNames = ({ say }: Locale): Readonly<Record<HouseChange['rule'],
 export const limitWords = (rule: ChemistryRule, value: number, { say, show }: Locale): Text =>
   rule === 'maxRate_C' ? show.rate(value) : say`${show.perCell(value)} per cell`
 
-/** One rule and its value as a moderator reads it. */
-export function changeWords(change: HouseChange, locale: Locale): Text {
+/** The rules and their values as a moderator reads them; what is alike for several chemistries is said once. */
+export function changesWords(changes: readonly HouseChange[], locale: Locale): Text {
   const { say, own } = locale
-  const name = ruleNames(locale)[change.rule]
-  if ('chemistry' in change) {
-    const value = change.value === null ? say`as the chemistry has it` : limitWords(change.rule, change.value, locale)
-    return say`${own(change.chemistry)}, ${name}: ${value}`
-  }
-  return say`${name}: ${change.value === null ? say`not set` : settingWords(change.rule, change.value, locale)}`
+  const alike = Map.groupBy(changes, ({ rule, value }) => `${rule} ${value}`)
+  const said = [...alike.values()].map(([change, ...others]) => {
+    const { rule, value } = change as HouseChange
+    const named = [change, ...others].flatMap(one => (one && 'chemistry' in one ? [own(one.chemistry)] : []))
+    const concerned = named.length === chemistries.length ? [say`every type`] : named
+    const name = ruleNames(locale)[rule]
+    const told = say`${name} ${valueWords(rule, value, locale)}`
+    return concerned.length > 0 ? say`${joined(concerned, ', ')}: ${told}` : told
+  })
+  return joined(said, '; ')
+}
+
+function valueWords(rule: HouseChange['rule'], value: HouseChange['value'], locale: Locale): Text {
+  if (typeof value === 'number') return limitWords(rule as ChemistryRule, value, locale)
+  return value === null ? locale.say`not set` : settingWords(rule, value, locale)
 }
 
 export function settingWords(rule: HouseChange['rule'], value: string | boolean, locale: Locale): Text {

@@ -1,5 +1,6 @@
 // Removes something that is saved by name.
 
+import { changing } from '../../src/assistant/changing.ts'
 import { required, service } from '../../src/assistant/command.ts'
 import { kitNameKind } from '../../src/assistant/kit/kit-name.ts'
 import { ownerToChange, whose } from './kit-owner.ts'
@@ -10,10 +11,13 @@ export const kitRemove = service({
   examples: ['kit remove name: wren'],
   changes: true,
   run: async ({ name, for: of = 'me' }, context) => {
-    const { kit } = context.memory
     const owner = ownerToChange(of, context)
-    const [entry] = await kit.find([owner], [name])
-    const isRemoved = entry !== undefined && (await kit.remove(owner, name))
-    return { owner, removed: isRemoved ? entry : undefined }
+    return changing(context, async ({ kit, log }) => {
+      const [before] = await kit.find([owner], [name])
+      const charges = await log.of(owner, name)
+      await kit.remove(owner, name)
+      const result = { owner, removed: before }
+      return { result, change: before && { of: 'kit', before, log: charges } }
+    })
   },
 })

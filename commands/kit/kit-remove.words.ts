@@ -1,6 +1,7 @@
 // What is said of a name that was removed.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import { undoLine } from '../shared/undo.words.ts'
 import { inWhoseKit, noSuchEntry, whereNamesAre, whoseChanged } from './kit-owner.words.ts'
 import type { kitRemove } from './kit-remove.ts'
 
@@ -17,7 +18,8 @@ export const kitRemoveWords: WordsOf<typeof kitRemove> = locale => {
     figures: {},
     working: ({ owner, removed }) => {
       if (!removed) return whereNamesAre(owner, locale)
-      return [removed.kind === 'pack' ? say`Charges that were noted of it went with it.` : undefined]
+      const charges = removed.kind === 'pack' ? say`Charges that were noted of it went with it.` : undefined
+      return [charges, undoLine(locale)]
     },
   }
 }

@@ -1,5 +1,6 @@
 // Gives something that is saved another name.
 
+import { changing } from '../../src/assistant/changing.ts'
 import { required, service } from '../../src/assistant/command.ts'
 import { kitNameKind, newNameKind, refuseTakenName } from '../../src/assistant/kit/kit-name.ts'
 import { ownerToChange, whose } from './kit-owner.ts'
@@ -13,8 +14,11 @@ export const kitRename = service({
   run: async ({ name, to, for: of = 'me' }, context) => {
     const owner = ownerToChange(of, context)
     refuseTakenName(to, context.vocabulary)
-    const outcome = await context.memory.kit.rename(owner, name, to)
-    if (outcome === 'taken') throw takenName(to, owner)
-    return { owner, outcome }
+    return changing(context, async ({ kit }) => {
+      const [before] = await kit.find([owner], [name])
+      const outcome = await kit.rename(owner, name, to)
+      if (outcome === 'taken') throw takenName(to, owner)
+      return { result: { owner, outcome }, change: before && { of: 'kit', before, after: { ...before, name: to } } }
+    })
   },
 })

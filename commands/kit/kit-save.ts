@@ -1,5 +1,6 @@
 // Saves a pack, a charger or a source under a name that then stands for it in questions.
 
+import { changing } from '../../src/assistant/changing.ts'
 import { optional, required, service } from '../../src/assistant/command.ts'
 import { kitNameKind, refuseTakenName } from '../../src/assistant/kit/kit-name.ts'
 import type { Charger } from '../../src/charging/things/charger.ts'
@@ -30,14 +31,20 @@ export const kitSave = service({
   ],
   changes: true,
   run: async ({ name, for: of = 'me', ...gear }, context) => {
-    const { memory, vocabulary } = context
+    const { vocabulary } = context
     const owner = ownerToChange(of, context)
     refuseTakenName(name, vocabulary)
     const entry: KitEntry = { owner, name, ...theOneOf(gear) }
-    const [earlier] = await memory.kit.find([owner], [name])
-    const most = mostEntries[owner.scope]
-    if ((await memory.kit.save(entry, most)) === 'full') throw fullKit(most, owner)
-    return { entry, before: earlier?.notation === entry.notation ? undefined : earlier?.notation }
+    return changing(context, async ({ kit }) => {
+      const [before] = await kit.find([owner], [name])
+      const most = mostEntries[owner.scope]
+      if ((await kit.save(entry, most)) === 'full') throw fullKit(most, owner)
+      const isSame = before?.notation === entry.notation
+      return {
+        result: { entry, before: isSame ? undefined : before?.notation },
+        change: isSame ? undefined : { of: 'kit', before, after: entry },
+      }
+    })
   },
 })
 

@@ -11,6 +11,7 @@ const kindsOf = ({ say }: Locale): Readonly<Record<keyof MemberData, Text>> => (
   log: say`charges noted of your own packs`,
   learned: say`questions of the lessons that you have answered right`,
   pending: say`question of a lesson that waits for your answer`,
+  changed: say`changes that you made, with your name`,
 })
 
 export function memberLines(data: MemberData, locale: Locale): readonly Text[] {

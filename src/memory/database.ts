@@ -63,9 +63,25 @@ export interface Tables {
     at: string
     note: string
   }
+  /** `change` is JSON, only ever read as a whole; `undone` is 0 or 1; `undoes` the id of another change, or empty. */
+  changes: {
+    id: string
+    community: string
+    scope: 'person' | 'community'
+    person: string
+    name: string
+    at: string
+    change: string
+    undone: number
+    undoes: string
+  }
   lesson_learned: { person: string; question: string }
   /** At most one a person. */
   lesson_pending: { person: string; question: string; seed: number }
 }
 
 export type Database = Kysely<Tables>
+
+/** All of the work or none of it; part of a larger one where that is under way already. */
+export const inTransaction = <T>(db: Database, work: (transaction: Database) => Promise<T>): Promise<T> =>
+  db.isTransaction ? work(db) : db.transaction().execute(work)

@@ -7,7 +7,7 @@ import type { LogMemory, NotedCharge } from './charge-log.ts'
 import type { Owner } from './owner.ts'
 import type { LessonMemory, PendingQuestion } from './progress.ts'
 import type { Reminder, ReminderMemory } from './reminder.ts'
-import type { AnswerMemory } from './standard-answer.ts'
+import type { AnswerMemory, StandardAnswer } from './standard-answer.ts'
 
 /** Questions kept so that a short id on a button can stand for them, also after a restart. */
 export interface QuestionMemory {
@@ -95,6 +95,59 @@ export interface HouseMemory {
   change(community: string, changes: readonly HouseChange[]): Promise<void>
 }
 
+export type AnswerKept = Pick<StandardAnswer, 'id' | 'title' | 'kind' | 'content' | 'canonical' | 'place'>
+
+/** What it was and what it became; absent where there was nothing, or is nothing any longer. */
+export type Change =
+  | { readonly of: 'rules'; readonly before: readonly HouseChange[]; readonly after: readonly HouseChange[] }
+  | { readonly of: 'answer'; readonly before?: AnswerKept | undefined; readonly after?: AnswerKept | undefined }
+  | {
+      readonly of: 'kit'
+      readonly before?: KitEntry | undefined
+      readonly after?: KitEntry | undefined
+      /** Charges noted of a pack that went with it. */
+      readonly log?: readonly NotedCharge[]
+    }
+
+/** Who changed something that a community shares, or lately their own kit. */
+export interface Author {
+  readonly community: string
+  /** The person's id, and how people know them; both empty where they asked to be forgotten. */
+  readonly person: string
+  readonly name: string
+  readonly at: Date
+}
+
+export interface NotedChange extends Author {
+  readonly id: string
+  /** Whose it is that was changed. */
+  readonly scope: Owner['scope']
+  readonly change: Change
+  readonly undone: boolean
+  /** The change that this one took back; empty where it took back none. */
+  readonly undoes: string
+}
+
+export interface Worked<T> {
+  readonly result: T
+  /** Absent where nothing was changed after all. */
+  readonly change?: Change | undefined
+}
+
+export interface HistoryMemory {
+  /**
+   * Has `work` change something and notes it, both or neither. `work` uses only the memory that it is handed.
+   * `undoes` is the change that is taken back by it.
+   */
+  noting<T>(by: Author, work: (memory: Memory) => Promise<Worked<T>>, undoes?: NotedChange): Promise<T>
+  /** Of what the community shares, the latest first. */
+  latest(community: string, most: number): Promise<readonly NotedChange[]>
+  /** The last of this person there that was not taken back, and takes back none. */
+  lastOf(person: string, community: string): Promise<NotedChange | undefined>
+  /** Drops what is older. */
+  forgetBefore(time: Date): Promise<void>
+}
+
 /** Everything that is kept about one person, for handing it out and for deleting it. */
 export interface MemberMemory {
   export(person: string): Promise<MemberData>
@@ -112,6 +165,8 @@ export interface MemberData {
   readonly learned: readonly string[]
   /** One at most. */
   readonly pending: readonly PendingQuestion[]
+  /** What they changed of what a community shares, and lately of their own. */
+  readonly changed: readonly NotedChange[]
 }
 
 export interface Memory {
@@ -122,6 +177,7 @@ export interface Memory {
   readonly answers: AnswerMemory
   readonly reminders: ReminderMemory
   readonly log: LogMemory
+  readonly history: HistoryMemory
   readonly lessons: LessonMemory
   readonly members: MemberMemory
   close(): Promise<void>

@@ -35,8 +35,8 @@ export interface StandardAnswer extends Saying {
 export type NewAnswer = Pick<StandardAnswer, 'community' | 'title' | 'kind' | 'content' | 'canonical' | 'place'>
 
 export interface AnswerMemory {
-  /** Titles are told apart without regard to case. `most` is for the community. */
-  add(answer: NewAnswer, most: number): Promise<StandardAnswer | 'taken' | 'full'>
+  /** Titles are told apart without regard to case. `most` is for the community. With an `id` it is one that was removed. */
+  add(answer: NewAnswer & { readonly id?: string }, most: number): Promise<StandardAnswer | 'taken' | 'full'>
   get(id: string): Promise<StandardAnswer | undefined>
   find(community: string, title: string): Promise<StandardAnswer | undefined>
   /** Those whose question is this one. */

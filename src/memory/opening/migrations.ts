@@ -89,4 +89,13 @@ export const migrations: Readonly<Record<string, Migration>> = {
       await addTable(db, 'lesson_pending', 'person key, question, seed integer')
     },
   },
+  /** Who changed what of all that a community shares. */
+  '009-changes': {
+    async up(db) {
+      const who = 'id key, community, scope, person, name, at'
+      await addTable(db, 'changes', `${who}, change, undone integer, undoes`)
+      await db.schema.createIndex('changes_latest').on('changes').columns(['community', 'scope', 'at']).execute()
+      await addIndexes(db, 'changes', 'person', 'at')
+    },
+  },
 }

@@ -4,6 +4,7 @@ import type { Database } from '../database.ts'
 import type { Memory } from '../memory.ts'
 import { answeredMemory } from '../stores/answered.ts'
 import { answerMemory } from '../stores/answers.ts'
+import { historyMemory } from '../stores/history.ts'
 import { houseMemory } from '../stores/house.ts'
 import { kitMemory } from '../stores/kit.ts'
 import { lessonMemory } from '../stores/lessons.ts'
@@ -40,6 +41,7 @@ export function memoryIn(db: Database): Memory {
     answers: answerMemory(db),
     reminders: reminderMemory(db),
     log: logMemory(db),
+    history: historyMemory(db, memoryIn),
     lessons: lessonMemory(db),
     members: memberMemory(db),
     close: () => db.destroy(),

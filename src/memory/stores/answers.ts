@@ -2,7 +2,7 @@
 
 import { randomUUID } from 'node:crypto'
 import type { Selectable, Updateable } from 'kysely'
-import type { Database, Tables } from '../database.ts'
+import { type Database, inTransaction, type Tables } from '../database.ts'
 import type { AnswerMemory, Card, StandardAnswer } from '../standard-answer.ts'
 
 export function answerMemory(db: Database): AnswerMemory {
@@ -16,7 +16,7 @@ export function answerMemory(db: Database): AnswerMemory {
         .where('community', '=', answer.community)
         .executeTakeFirstOrThrow()
       if (Number(count) >= most) return 'full'
-      const added: StandardAnswer = { ...answer, id: randomUUID(), revision: 1 }
+      const added: StandardAnswer = { id: randomUUID(), ...answer, revision: 1 }
       const { numInsertedOrUpdatedRows } = await db
         .insertInto('answers')
         .values(toRow(added))
@@ -43,7 +43,7 @@ export function answerMemory(db: Database): AnswerMemory {
       return rows.map(({ community }) => community)
     },
     change: (id, changes) =>
-      db.transaction().execute(async transaction => {
+      inTransaction(db, async transaction => {
         const { title } = changes
         const here = await transaction.selectFrom('answers').select('community').where('id', '=', id).executeTakeFirst()
         if (!here) return 'missing'

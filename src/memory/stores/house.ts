@@ -1,7 +1,7 @@
 // The rules that moderators have set for their community.
 
 import type { Selectable } from 'kysely'
-import type { Database, Tables } from '../database.ts'
+import { type Database, inTransaction, type Tables } from '../database.ts'
 import type { HouseChange, HouseMemory, HouseRules } from '../memory.ts'
 
 export function houseMemory(db: Database): HouseMemory {
@@ -10,7 +10,7 @@ export function houseMemory(db: Database): HouseMemory {
       return rulesFrom(await db.selectFrom('house').selectAll().where('community', '=', community).execute())
     },
     change: (community, changes) =>
-      db.transaction().execute(async transaction => {
+      inTransaction(db, async transaction => {
         for (const change of changes.toSorted(inOneOrder)) {
           const chemistry = 'chemistry' in change ? change.chemistry : everyChemistry
           const key = { community, rule: change.rule, chemistry }

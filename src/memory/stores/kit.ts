@@ -1,14 +1,14 @@
 // The kit: packs, chargers and sources by name, of a person or of a community.
 
 import type { Selectable } from 'kysely'
-import type { Database, Tables } from '../database.ts'
+import { type Database, inTransaction, type Tables } from '../database.ts'
 import type { KitEntry, KitMemory } from '../memory.ts'
 import type { Owner } from '../owner.ts'
 
 export function kitMemory(db: Database): KitMemory {
   return {
     save: (entry, most) =>
-      db.transaction().execute(async transaction => {
+      inTransaction(db, async transaction => {
         const others = await countOf(entriesOf(transaction, entry.owner).where('name', '!=', entry.name))
         if (others >= most) return 'full'
         const row = toRow(entry)
@@ -43,7 +43,7 @@ export function kitMemory(db: Database): KitMemory {
     },
 
     rename: (owner, from, to) =>
-      db.transaction().execute(async transaction => {
+      inTransaction(db, async transaction => {
         const row = await entriesOf(transaction, owner).where('name', '=', from).executeTakeFirst()
         if (!row) return 'missing'
         const { numInsertedOrUpdatedRows: saved } = await transaction
@@ -66,7 +66,7 @@ export function kitMemory(db: Database): KitMemory {
       }),
 
     remove: (owner, name) =>
-      db.transaction().execute(async transaction => {
+      inTransaction(db, async transaction => {
         const { numDeletedRows } = await deletion(transaction, owner).where('name', '=', name).executeTakeFirst()
         await logOf(transaction, owner, name).execute()
         return numDeletedRows > 0n

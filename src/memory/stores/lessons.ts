@@ -1,7 +1,7 @@
 // What each person has learned, and the question that waits for their answer.
 
 import type { Selectable } from 'kysely'
-import type { Database, Tables } from '../database.ts'
+import { type Database, inTransaction, type Tables } from '../database.ts'
 import type { LessonMemory, PendingQuestion } from '../progress.ts'
 
 export function lessonMemory(db: Database): LessonMemory {
@@ -17,7 +17,7 @@ export function lessonMemory(db: Database): LessonMemory {
       return (await pendingOf(db, person).execute()).map(pendingFromRow)[0]
     },
     settle: (person, { question, seed }, right) =>
-      db.transaction().execute(async transaction => {
+      inTransaction(db, async transaction => {
         const { numDeletedRows } = await transaction
           .deleteFrom('lesson_pending')
           .where('person', '=', person)

@@ -2,13 +2,13 @@
 
 import type { Selectable } from 'kysely'
 import type { LogMemory, NotedCharge } from '../charge-log.ts'
-import type { Database, Tables } from '../database.ts'
+import { type Database, inTransaction, type Tables } from '../database.ts'
 import type { Owner } from '../owner.ts'
 
 export function logMemory(db: Database): LogMemory {
   return {
     add: (charge, most) =>
-      db.transaction().execute(async transaction => {
+      inTransaction(db, async transaction => {
         await transaction.insertInto('log').values(toRow(charge)).execute()
         const surplus = await chargesOf(transaction, charge.owner)
           .where('name', '=', charge.name)

@@ -1,8 +1,9 @@
 // Everything kept about one person, to hand it out or to delete it. Whoever adds a table with people in it adds it here.
 
-import type { Database } from '../database.ts'
+import { type Database, inTransaction } from '../database.ts'
 import type { MemberMemory } from '../memory.ts'
 import { answeredFromRow } from './answered.ts'
+import { changeFromRow, changesBy } from './history.ts'
 import { entriesOf, entryFromRow } from './kit.ts'
 import { learnedBy, pendingFromRow, pendingOf } from './lessons.ts'
 import { chargeFromRow, chargesOf } from './log.ts'
@@ -21,14 +22,19 @@ export function memberMemory(db: Database): MemberMemory {
       ),
       learned: (await learnedBy(db, person).orderBy('question').execute()).map(({ question }) => question),
       pending: (await pendingOf(db, person).execute()).map(pendingFromRow),
+      changed: (await changesBy(db, person).orderBy('at').execute()).map(changeFromRow),
     }),
     forget: person =>
-      db.transaction().execute(async transaction => {
+      inTransaction(db, async transaction => {
         await transaction.deleteFrom('kit').where('scope', '=', 'person').where('owner', '=', person).execute()
         await transaction.deleteFrom('answered').where('asked_by', '=', person).execute()
         await transaction.deleteFrom('reminders').where('person', '=', person).execute()
         await transaction.deleteFrom('log').where('scope', '=', 'person').where('owner', '=', person).execute()
         await transaction.deleteFrom('lesson_learned').where('person', '=', person).execute()
+        // What the community shares keeps its history, without the person.
+        const theirs = transaction.updateTable('changes').set({ person: '', name: '' })
+        await theirs.where('person', '=', person).where('scope', '=', 'community').execute()
+        await transaction.deleteFrom('changes').where('person', '=', person).execute()
         await transaction.deleteFrom('lesson_pending').where('person', '=', person).execute()
       }),
   }

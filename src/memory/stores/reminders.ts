@@ -1,7 +1,7 @@
 // Reminders that are still to come; one that was given is deleted.
 
 import type { Selectable } from 'kysely'
-import type { Database, Tables } from '../database.ts'
+import { type Database, inTransaction, type Tables } from '../database.ts'
 import type { Reminder, ReminderMemory } from '../reminder.ts'
 
 /** In one round; the next round is soon. */
@@ -10,7 +10,7 @@ const mostClaimed = 50
 export function reminderMemory(db: Database): ReminderMemory {
   return {
     add: (reminders, most) =>
-      db.transaction().execute(async transaction => {
+      inTransaction(db, async transaction => {
         const people = [...new Set(reminders.map(({ person }) => person))]
         for (const person of people) {
           const there = await remindersOf(transaction, person).execute()

@@ -38,7 +38,9 @@ describe('a rule that is set', () => {
     const question = 'current pack: 2S 1000mAh LiPo 2C charger: 0.5/1/2A'
     expect(figureOf(await done(question), 'setCurrent')).toBe(2)
     const reply = await done('house set chemistry: LiPo rate: 0.5C')
-    expect(reply.headline).toBe('The rules of this club are changed. LiPo, highest charge rate: 0.5C.')
+    expect(reply.headline).toBe(
+      'Set for this club: LiPo: highest charge rate 0.5C. Before: LiPo: highest charge rate not set.',
+    )
     const bound = await done(question, member)
     expect(figureOf(bound, 'setCurrent')).toBe(0.5)
     expect(JSON.stringify([bound.headline, bound.working])).toContain('rules of this club')

@@ -25,7 +25,7 @@ const kept = async (person = member) =>
 
 test('the export is a document with everything', async () => {
   const { headline, documents } = await asking.ask('export me', alone)
-  expect(headline).toBe('Records that I keep about you: 1. All of them are here.')
+  expect(headline).toBe('Records that I keep about you: 2. All of them are here.')
   expect(JSON.parse(documents[0]?.text ?? '')).toEqual({
     kit: [{ owner: { scope: 'person', id: 'room:wim' }, name: 'wren', kind: 'pack', notation: '3S 720mAh LiHV' }],
     answered: [],
@@ -33,6 +33,7 @@ test('the export is a document with everything', async () => {
     log: [],
     learned: [],
     pending: [],
+    changed: [expect.objectContaining({ person: 'room:wim', name: 'Wim' })],
   })
 })
 

@@ -56,6 +56,12 @@ const chargeOf = (person: string) => ({
   charge_Ah: 0.64,
   to: { kind: 'soc' as const, soc: 1 },
 })
+const authorOf = (person: string) => ({
+  community: 'room:club',
+  person,
+  name: 'somebody',
+  at: new Date('2031-05-04T10:00:00Z'),
+})
 const learned = 'c-rate/amps'
 const pending = { question: 'label/volts', seed: 7 }
 
@@ -74,6 +80,8 @@ async function fillEveryTable(): Promise<void> {
     await memory.lessons.ask(person, first)
     await memory.lessons.settle(person, first, true)
     await memory.lessons.ask(person, pending)
+    const change = { of: 'kit' as const, after: entryOf(person) }
+    await memory.history.noting(authorOf(person), async () => ({ result: undefined, change }))
   }
 }
 
@@ -110,6 +118,7 @@ test('the export has everything that forgetting deletes', async () => {
     log: [chargeOf('room:ada')],
     learned: [learned],
     pending: [pending],
+    changed: [expect.objectContaining(authorOf('room:ada'))],
   })
   await memory.members.forget('room:ada')
   expect(await memory.members.export('room:ada')).toEqual({
@@ -119,6 +128,7 @@ test('the export has everything that forgetting deletes', async () => {
     log: [],
     learned: [],
     pending: [],
+    changed: [],
   })
   expect((await memory.members.export('room:bo')).kit).toHaveLength(1)
 })

@@ -1,0 +1,15 @@
+// What is said where a change cannot be taken back.
+
+import { Problem } from '../../src/ground/problem.ts'
+
+export const changedSince = new Problem({
+  what: ({ say }) => say`It was changed again since, so I leave it as it is.`,
+  expected: ({ say }) => say`a look at what was changed, and a change by hand`,
+  example: 'history',
+})
+
+export const onlyModeratorsUndo = new Problem({
+  what: ({ say }) => say`Only moderators change what the club shares.`,
+  expected: ({ say }) => say`a moderator to ask for it`,
+  example: 'history',
+})

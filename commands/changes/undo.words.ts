@@ -1,0 +1,22 @@
+// What is said of a change that was taken back.
+
+import type { WordsOf } from '../../src/assistant/command.ts'
+import { changeSaid, whenWords } from './change.words.ts'
+import type { undo } from './undo.ts'
+
+export const undoWords: WordsOf<typeof undo> = locale => {
+  const { say } = locale
+  return {
+    summary: say`Takes back your own last change, for ten minutes.`,
+    takes: {},
+    answer: ({ last, isTooOld }) => {
+      if (!last) return [say`You have changed nothing here that I could take back.`]
+      const said = changeSaid(last.change, locale)
+      return isTooOld
+        ? [say`Your last change here is older than ten minutes, so I leave it: ${whenWords(last.at, locale)}, ${said}.`]
+        : [say`Taken back: ${said}. All is as it was before.`]
+    },
+    figures: {},
+    working: () => [say`"history" shows who changed what. Somebody else's change is changed back by hand.`],
+  }
+}

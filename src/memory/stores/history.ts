@@ -1,0 +1,79 @@
+// Changes as they were made, with who made them.
+
+import { randomUUID } from 'node:crypto'
+import type { Selectable } from 'kysely'
+import { type Database, inTransaction, type Tables } from '../database.ts'
+import type { Change, HistoryMemory, Memory, NotedChange } from '../memory.ts'
+import { undoable_ms } from '../retention.ts'
+
+/** `memoryIn` gives the memory in a transaction. */
+export function historyMemory(db: Database, memoryIn: (transaction: Database) => Memory): HistoryMemory {
+  return {
+    noting: (by, work, undoes) =>
+      inTransaction(db, async transaction => {
+        const { result, change } = await work(memoryIn(transaction))
+        if (undoes) await transaction.updateTable('changes').set({ undone: 1 }).where('id', '=', undoes.id).execute()
+        if (!change) return result
+        const noted = { ...by, change, scope: scopeOf(change), undone: false, undoes: undoes?.id ?? '' }
+        await transaction
+          .insertInto('changes')
+          .values(toRow({ id: randomUUID(), ...noted }))
+          .execute()
+        const earliest = new Date(by.at.getTime() - undoable_ms)
+        await changesBefore(transaction, earliest).where('scope', '=', 'person').execute()
+        return result
+      }),
+    async latest(community, most) {
+      const rows = await db
+        .selectFrom('changes')
+        .selectAll()
+        .where('community', '=', community)
+        .where('scope', '=', 'community')
+        .orderBy('at', 'desc')
+        .orderBy('id')
+        .limit(most)
+        .execute()
+      return rows.map(changeFromRow)
+    },
+    async lastOf(person, community) {
+      const row = await changesBy(db, person)
+        .where('community', '=', community)
+        .where('undone', '=', 0)
+        .where('undoes', '=', '')
+        .orderBy('at', 'desc')
+        .orderBy('id')
+        .limit(1)
+        .executeTakeFirst()
+      return row && changeFromRow(row)
+    },
+    async forgetBefore(time) {
+      await changesBefore(db, time).execute()
+    },
+  }
+}
+
+const scopeOf = (change: Change): NotedChange['scope'] =>
+  change.of === 'kit' ? ((change.before ?? change.after)?.owner.scope ?? 'community') : 'community'
+
+const changesBefore = (db: Database, time: Date) => db.deleteFrom('changes').where('at', '<', time.toISOString())
+export const changesBy = (db: Database, person: string) =>
+  db.selectFrom('changes').selectAll().where('person', '=', person)
+
+type Row = Selectable<Tables['changes']>
+
+const toRow = ({ change, at, undone, ...rest }: NotedChange): Row => ({
+  ...rest,
+  at: at.toISOString(),
+  change: JSON.stringify(change),
+  undone: undone ? 1 : 0,
+})
+
+export const changeFromRow = ({ change, at, undone, ...rest }: Row): NotedChange => ({
+  ...rest,
+  at: new Date(at),
+  change: JSON.parse(change, withDates) as Change,
+  undone: undone === 1,
+})
+
+/** Charges in it have the day on which they were noted. */
+const withDates = (key: string, value: unknown): unknown => (key === 'at' ? new Date(value as string) : value)
