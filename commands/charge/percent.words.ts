@@ -1,7 +1,10 @@
-// What is said of charge by volts, and of volts by charge.
+// What is said of charge by volts, of volts by charge, and of what went back in.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import type { Pack } from '../../src/charging/things/pack.ts'
+import { chargeGivenBack, mostUsed } from '../../src/charging/upkeep/flight-meter.ts'
 import { meterError_V, type Telling } from '../../src/charging/upkeep/rest-charge.ts'
+import { storageTolerance_V } from '../../src/charging/upkeep/storage.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { packKind } from '../../src/language/kinds/values.ts'
@@ -12,24 +15,32 @@ import type { percent } from './percent.ts'
 export const percentWords: WordsOf<typeof percent> = locale => {
   const { say, show, own } = locale
   return {
-    summary: say`How full a resting pack is by its volts, or its volts at a charge.`,
     asks: [own('how full is a LiPo at 3.8 V')],
+    summary: say`How full a resting pack is by its volts, its volts at a charge, or what share went back in.`,
     takes: {
       pack: { about: say`the pack, for pack volts and mAh`, as: text => text },
       chemistry: { about: say`where no pack is named`, as: text => text },
       at: { about: say`resting volts per cell or of the pack, or a percentage`, as: text => say`at ${text}` },
+      back: { about: say`mAh that the charger put back after a flight`, as: text => say`${text} put back` },
     },
-    answer: ({ by, soc, socBand, perCell_V, voltsBand, restPack_V, telling, permit }) => {
+    answer: ({ used, permit, ...result }) => {
       const { pack } = permit.situation
       const name = own(pack.chemistry.name)
+      const back =
+        used &&
+        say`${show.capacity(used.back_Ah)} put back is ${show.percent(used.share)} of the label: about that much was used. Land with a fifth left, so that no more than ${show.capacity(used.most_Ah)} goes back.`
+      if (result.by === 'back') return [back]
+      const { by, soc, socBand, perCell_V, voltsBand, restPack_V, telling } = result
       return [
         by === 'volts'
           ? say`${show.perCell(perCell_V)} per cell at rest is about ${show.percent(soc)} of a ${name} cell's charge (${show.percent(socBand?.low ?? soc)} to ${show.percent(socBand?.high ?? soc)}).`
           : say`At ${show.percent(soc)} a ${name} cell rests at about ${show.perCell(perCell_V)} (${show.perCell(voltsBand?.low ?? perCell_V)} to ${show.perCell(voltsBand?.high ?? perCell_V)}).`,
+        by === 'volts' ? markWords(result, pack, locale) : undefined,
         by === 'volts' || restPack_V === undefined
           ? undefined
           : say`That is ${show.voltage(restPack_V)} for ${own(`${pack.series}S`)}.`,
         tellingWords(telling, locale),
+        back,
       ]
     },
     figures: {
@@ -37,10 +48,19 @@ export const percentWords: WordsOf<typeof percent> = locale => {
       restPerCell: say`volts per cell at rest`,
       restPack: say`volts of the pack`,
       chargeLeft: say`left in the pack, about`,
+      putBack: say`put back`,
+      usedShare: say`of the label`,
+      mostUsed: say`most to put back`,
     },
-    working: ({ permit }) => {
+    working: ({ permit, by, used }) => {
       const { curve, name } = permit.situation.pack.chemistry
+      const back = used && [
+        say`${show.capacity(used.back_Ah)} ÷ ${show.capacity(permit.situation.pack.capacity_Ah)} = ${show.percent(used.share)}; ${cite(chargeGivenBack, locale)}.`,
+        say`Most: ${show.percent(mostUsed.value)} (${cite(mostUsed, locale)}).`,
+      ]
+      if (by === 'back') return back ?? []
       return [
+        ...(back ?? []),
         say`Curve of ${own(name)} at rest: ${cite(curve, locale)}.`,
         say`The range spans published cells of the kind and a meter that is off by ${show.perCell(meterError_V.value)} (${cite(meterError_V, locale)}).`,
         say`At rest means unplugged for half an hour or more (common practice): volts climb for that long after a flight, and sink after a charge.`,
@@ -50,6 +70,19 @@ export const percentWords: WordsOf<typeof percent> = locale => {
       pack && by === 'volts' ? followUp(say`What to set?`, 'current', { pack: packKind.write(pack) }) : undefined,
     ],
   }
+}
+
+/** Which of the volts that pilots go by it is: full, storage, or lower than they land. */
+function markWords(
+  { perCell_V, storage_V }: { readonly perCell_V: number; readonly storage_V: number },
+  { chemistry }: Pack,
+  { say, show }: Locale,
+): Text | undefined {
+  const floor_V = chemistry.restFloor_V.value
+  if (perCell_V < floor_V) return say`That is lower than to land with, ${show.perCell(floor_V)} at rest.`
+  if (Math.abs(perCell_V - storage_V) <= storageTolerance_V.value) return say`That is storage level.`
+  const full_V = chemistry.full_V.value
+  return perCell_V >= full_V - storageTolerance_V.value ? say`That is full, ${show.perCell(full_V)}.` : undefined
 }
 
 function tellingWords(telling: Telling, { say }: Locale): Text | undefined {

@@ -12,3 +12,10 @@ export const sumMissing = (): Problem =>
     expected: ({ say }) => say`a pack for its watt-hours, or two quantities that give a third`,
     example: 'energy capacity: 2200mAh voltage: 11.1V',
   })
+
+export const capacityForShare = (): Problem =>
+  new Problem({
+    what: ({ say }) => say`What share of the pack that is hangs on the capacity on its label.`,
+    expected: ({ say }) => say`the pack with its capacity`,
+    example: 'percent pack: 3S 720 LiHV back: 560mAh',
+  })

@@ -39,13 +39,15 @@ export function judge(situation: Situation, planned: Planned = {}): Judgement {
   const found = byWeight([
     ...told(dangers, toldDangers, known),
     ...measured(known),
-    ...told(doubts, situation.pack ? toldDoubts : toldDoubts.filter(one => !ofPack.includes(one)), known),
+    ...told(doubts, hangsOnCells(situation) ? toldDoubts : toldDoubts.filter(one => !ofPack.includes(one)), known),
     ...fitting(known),
   ])
   const verdict = verdictOf(found)
   const permitted = verdict !== 'do not charge' && situation.pack !== undefined
   return { situation, verdict, found, permit: permitted ? ({ situation } as Permit) : undefined }
 }
+
+const hangsOnCells = ({ pack, labelOnly }: Situation): boolean => pack !== undefined && !labelOnly
 
 export const byWeight = (found: readonly Found[]): readonly Found[] =>
   found.toSorted((a, b) => weights.indexOf(a.weight) - weights.indexOf(b.weight))

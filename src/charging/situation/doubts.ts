@@ -10,6 +10,8 @@ const doubted = <const W extends Weight>(weight: W): Rule<W> => ({
 export const doubts = {
   /** The count of cells was not told: volts are told of one. */
   cellsUnknown: doubted('must'),
+  /** The count of cells was not told: it is taken from the volts of the pack. */
+  cellsByVolts: doubted('must'),
   /** The likeliest was taken; the answer says what the others would be. */
   chemistryAssumed: doubted('must'),
   /** A danger was told before, and taken back or only asked about. */
@@ -25,4 +27,4 @@ export const doubts = {
 export type Doubt = keyof typeof doubts
 
 /** Doubts about the pack: where none is dealt with they decide nothing. */
-export const ofPack: readonly Doubt[] = ['cellsUnknown', 'chemistryAssumed']
+export const ofPack: readonly Doubt[] = ['cellsUnknown', 'cellsByVolts', 'chemistryAssumed']

@@ -35,6 +35,8 @@ export interface Told {
   readonly meter?: { readonly shown_V: number; readonly measured_V: number }
   /** Only the kind of the cells is known: what hangs on their number or capacity is not spoken of. */
   readonly kindOnly?: boolean
+  /** Only what the label says it holds is asked about: which cells and how many decides nothing. */
+  readonly labelOnly?: boolean
   readonly charger?: Charger
   readonly source?: Source
   /** State of charge of a battery source, 0 to 1; full when not said. */
@@ -118,8 +120,9 @@ export interface Planned {
   /** What it holds by its log over its label, taken in its favour, and over what it held when the log began. */
   readonly labelShare?: number
   readonly startShare?: number
-  /** What a charge put back over the label, and its current on average, in A. */
-  readonly putBackShare?: number
+  /** What a charge put back over the label, what a flight used over it, and the current of a charge on average, in A. */
+  readonly putBackShare?: number | undefined
+  readonly usedShare?: number | undefined
   readonly charged_A?: number
   /** Readings of its cells that came with it, in V, and when they were read. */
   readonly cells_V?: readonly number[]

@@ -28,6 +28,9 @@ export const chargeGivenBack = practice(
   'a sound lithium pack gives back about 99 % of the mAh that a charge puts in',
 )
 
+/** Of its label, the most that a pilot uses in a flight. */
+export const mostUsed = practice(0.8, 'pilots land with a fifth of the label left')
+
 /** Long flights count for more than short ones. Undefined where there is none. */
 export function meterCorrection(flights: readonly FlightCount[], scale?: number): MeterCorrection | undefined {
   if (flights.length === 0) return undefined

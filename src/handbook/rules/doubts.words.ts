@@ -20,6 +20,9 @@ export const doubtWords: WordsOf<typeof doubts> = ({ say, own }) => ({
         : say`You spoke before of ${own(quotes)}: follow this only if you made sure that it does not hold.`,
     ]
   },
+  cellsByVolts: ({ found }) => [
+    say`The number of cells was not said: its volts fit ${own(`${found.known.situation.pack?.series}S`)}, so it is taken as that.`,
+  ],
   suspected: () => [
     say`Something in your words sounds wrong: a pack that is puffed, hurt, wet or hot is not charged, and no charge is left alone.`,
   ],

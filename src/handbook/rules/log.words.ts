@@ -25,6 +25,9 @@ export const logWords: WordsOf<typeof logLimits> = locale => {
       say`It was charged at ${met} on average, and ${than} is the most: feel it now.`,
       say`Hot or swollen, put it outdoors on stone and do not use it again. Set less the next time, unless the label of the maker names a higher charge rate.`,
     ],
+    usedDeep: ({ met, than }) => [
+      say`${met} of the label was used, more than ${than}: land earlier, deep flights age a pack fast. Measure every cell.`,
+    ],
     faded: met => [say`It has lost some of what it held: ${gentleUse(met, locale)}`],
     resistanceUp: met => [
       say`Its cells have ${met.met} times the resistance that they should: ${gentleUse(met, locale)}`,

@@ -151,6 +151,25 @@ describe('percent', () => {
     expect((await answered(question)).verdict).toBe('do not charge')
   })
 
+  it.each([
+    ['3.87V', 'storage level'],
+    ['4.19V', 'That is full'],
+    ['3.52V', 'lower than to land with'],
+  ])('says what pilots know %s as', async (volts, words) => {
+    expect((await answered(`percent chemistry: LiPo at: ${volts}`)).headline).toContain(words)
+  })
+
+  it('tells what share went back in, and what was too deep or cannot be', async () => {
+    const shallow = await answered('percent pack: 3S 900 LiPo back: 600mAh')
+    expect(shallow.verdict).toBe('go')
+    expect(figure(shallow, 'usedShare')?.value).toBeCloseTo(66.7, 1)
+    const deep = await answered('percent pack: 3S 900 LiPo back: 800mAh')
+    expect(deep.verdict).toBe('go with care')
+    expect(deep.cautions.map(({ key }) => key)).toContain('usedDeep')
+    expect((await answered('percent pack: 3S 900 LiPo back: 1000mAh')).verdict).toBe('do not charge')
+    expect((await asking.ask('percent chemistry: LiPo back: 600mAh')).problem?.what).toContain('capacity')
+  })
+
   it('wants a chemistry, as the same volts mean other charges', async () => {
     expect((await asking.ask('percent at: 3.8V')).problem?.what).toContain('chemistry')
   })

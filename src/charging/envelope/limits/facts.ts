@@ -83,6 +83,7 @@ export const unitOf = {
   labelShare: 'percent',
   startShare: 'percent',
   putBackShare: 'percent',
+  usedShare: 'percent',
   charged_A: 'current',
 } as const satisfies Readonly<Record<string, Unit>>
 

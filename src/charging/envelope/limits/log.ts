@@ -2,6 +2,7 @@
 
 import { capacityLeft } from '../../upkeep/age-signs.ts'
 import { mostPutBack } from '../../upkeep/charge-note.ts'
+import { mostUsed } from '../../upkeep/flight-meter.ts'
 import { ages } from '../../upkeep/health.ts'
 import type { Known } from './facts.ts'
 import { above, below, cells, type Limits, saidBy } from './row.ts'
@@ -17,6 +18,7 @@ export const logLimits = {
   lostToStart: below('refuse', ['look'], 'startShare', saidBy(capacityLeft), capacityLeft.value.retire),
   lostToLabel: below('refuse', ['look'], 'labelShare', saidBy(capacityLeft), capacityLeft.value.retire),
   chargedTooFast: above('must', ['look'], 'charged_A', cells, mostCharge_A),
+  usedDeep: above('care', ['look'], 'usedShare', saidBy(mostUsed), mostUsed.value + 1e-9),
   faded: below('care', ['look'], 'startShare', saidBy(capacityLeft), capacityLeft.value.ageing),
   resistanceUp: above('care', ['look'], 'agedTimes', saidBy(ages), reached(ages.value.aged)),
 } as const satisfies Limits
