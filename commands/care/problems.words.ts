@@ -32,9 +32,6 @@ export const resistanceOrLoads: Said = ({ say, own }) =>
 export const moreShowFewer: Said = ({ say }) => say`More amps must show fewer volts; these two readings do not.`
 export const twoLoads: Said = ({ say }) => say`two loads that differ, the volts of the pack under each`
 
-export const hangsOnCapacity: Said = ({ say }) => say`How much and how long hangs on the capacity of the pack.`
-export const capacityWanted: Said = ({ say }) => say`the pack with its capacity`
-
 export const bothReadings: Said = ({ say }) => say`I need both what the charger shows and what the meter says.`
 export const bothOptions: Said = ({ say, own }) => say`${own('shown:')} and ${own('measured:')} in volts`
 

@@ -8,8 +8,8 @@ import type { Permit } from '../../src/charging/situation/permit.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import { type Level, startOf, storageVoltage_V } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
+import { largestStep_A } from '../../src/charging/things/steps.ts'
 import { type StorageMove, storageMove } from '../../src/charging/upkeep/storage.ts'
-import { Problem } from '../../src/ground/problem.ts'
 import {
   cellsKind,
   chargerKind,
@@ -20,7 +20,6 @@ import {
   temperatureKind,
 } from '../../src/language/kinds/values.ts'
 import { packOrCell } from '../shared/one-cell.ts'
-import { capacityWanted, hangsOnCapacity } from './problems.words.ts'
 
 const takes = {
   pack: optional(packKind),
@@ -61,11 +60,12 @@ export const storage = command({
     }
   },
   compute: (permit, asked) => {
-    const { pack, house, from, kindOnly } = permit.situation
-    const level = { storage_V: storageVoltage_V(pack.chemistry, house), series: pack.series }
+    const { pack, house, from, kindOnly = false } = permit.situation
+    const level = { storage_V: storageVoltage_V(pack.chemistry, house), series: pack.series, kindOnly }
     if (from === undefined) return { way: 'unknown' as const, ...level }
-    if (kindOnly) throw capacityMissing(pack)
     const move = moveOf(pack, from, house)
+    if (kindOnly && move.way !== 'stay')
+      return { way: move.way === 'charge' ? ('up' as const) : ('down' as const), ...level }
     switch (move.way) {
       case 'stay':
         return { way: move.way, ...level, move }
@@ -87,14 +87,14 @@ export const storage = command({
         return {}
     }
   },
-  figures: ({ storage_V, series, ...result }) => {
-    const ofPack = result.way !== 'unknown' || series > 1
+  figures: ({ storage_V, series, kindOnly, ...result }) => {
+    const move = 'move' in result ? result.move : undefined
     const timed = result.way === 'charge' ? result.timed : undefined
     const drained = result.way === 'discharge' ? result : undefined
     return [
       figure.perCell('storagePerCell', storage_V),
-      figure.voltage('storagePack', ofPack ? storage_V * series : undefined),
-      figure.capacity('chargeMoved', result.way === 'unknown' ? undefined : result.move.moved_Ah),
+      figure.voltage('storagePack', move || series > 1 ? storage_V * series : undefined),
+      figure.capacity('chargeMoved', kindOnly ? undefined : move?.moved_Ah),
       figure.duration('chargeTime', timed?.charge.duration_s, timed?.time_s),
       figure.current('setCurrent', timed?.current_A),
       figure.energy('energyIn', timed?.charge.energy_Wh),
@@ -110,23 +110,17 @@ export const storage = command({
 function drained(
   { situation: { pack, temperature_C, current_A: asked_A } }: Permit,
   { fromSoc, toSoc }: StorageMove,
-  { power: power_W }: Asked<typeof takes>,
+  { power: power_W, charger }: Asked<typeof takes>,
 ) {
   const runAt = (current_A: number) => ({
     current_A,
     run: simulateDischarge({ pack, fromSoc, toSoc, current_A, power_W, temperature_C }),
   })
-  const gentle_A = Math.min(1, pack.capacity_Ah)
+  // What a charger takes out is never more than what it puts in.
+  const gentle_A = Math.min(1, pack.capacity_Ah, charger ? largestStep_A(charger.currents) : Number.POSITIVE_INFINITY)
   const tried = asked_A === undefined ? [1, 0.5, 0.25].map(share => runAt(gentle_A * share)) : [runAt(asked_A)]
   const holds = tried.find(({ run }) => run.lowestPerCell_V >= pack.chemistry.loadFloor_V.value)
   const { current_A, run } = holds ?? (tried.at(-1) as ReturnType<typeof runAt>)
   const spread = pack.chemistry.capacitySpread.value
   return { current_A, run, time_s: { low: run.duration_s * (1 - spread), high: run.duration_s * (1 + spread) } }
 }
-
-const capacityMissing = ({ series, chemistry }: Pack): Problem =>
-  new Problem({
-    what: hangsOnCapacity,
-    expected: capacityWanted,
-    example: `storage pack: ${series}S 1500 ${chemistry.name} from: 4V per cell`,
-  })

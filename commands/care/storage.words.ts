@@ -36,6 +36,13 @@ export const storageWords: WordsOf<typeof storage> = locale => {
             levelWords(result, locale),
             say`Say the pack and where it stands, as in "${own('from 4.2V per cell')}", and I work out which way, how much and how long.`,
           ]
+        case 'up':
+        case 'down':
+          return [
+            say`${result.way === 'up' ? say`Charge it up` : say`Discharge it today, within two days at the latest; a flight does it as well`}.`,
+            levelWords(result, locale),
+            say`With the capacity of the pack I work out how much and how long.`,
+          ]
         case 'stay':
           return [
             say`Leave it as it is: ${show.perCell(result.move.rest_V)} per cell is within ${show.perCell(storageTolerance_V.value)} of storage, ${show.perCell(result.storage_V)}.`,
@@ -126,7 +133,7 @@ function storageLine({ storage_V, permit }: Result, locale: Locale): Text {
 }
 
 function moveLine(result: Result, locale: Locale): Text | undefined {
-  if (result.way === 'unknown') return undefined
+  if (!('move' in result) || result.kindOnly) return undefined
   const { say, show } = locale
   const { chemistry, capacity_Ah } = result.permit.situation.pack
   const { rest_V, storage_V, fromSoc, toSoc, moved_Ah } = result.move

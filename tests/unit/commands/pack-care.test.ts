@@ -155,6 +155,20 @@ describe('storage', () => {
     expect((await answered('storage pack: 3S 720 LiHV from: 3.84V per cell')).headline).toMatch(/^Leave it/)
     expect((await answered('storage pack: 3S 720 LiHV from: 2.2V per cell')).verdict).toBe('do not charge')
   })
+
+  it('says which way without a capacity, and neither how much nor how long', async () => {
+    const up = await answered('storage chemistry: 3S LiHV from: 3.6V per cell')
+    expect(up.headline).toMatch(/^Charge it up/)
+    expect(figure(up, 'chargeMoved')).toBeUndefined()
+    expect((await answered('storage chemistry: LiPo from: full')).headline).toMatch(/^Discharge it today/)
+    expect((await answered('storage chemistry: LiPo from: 3.86V per cell')).headline).toMatch(/^Leave it/)
+    expect((await answered('storage chemistry: LiPo from: 2.2V per cell')).verdict).toBe('do not charge')
+  })
+
+  it('takes no more out than the charger puts in', async () => {
+    const reply = await answered('storage pack: 4S 1500 LiPo from: full charger: 0.1-0.5A by 0.1')
+    expect(figure(reply, 'dischargeCurrent')?.value).toBe(0.5)
+  })
 })
 
 describe('what is told of the cells is judged, whatever is asked', () => {
