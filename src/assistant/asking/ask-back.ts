@@ -1,15 +1,24 @@
 // Asks one thing back, or offers questions that are near to what was not understood.
 
-import type { Locale } from '../../ground/locale.ts'
+import type { Locale, Said } from '../../ground/locale.ts'
 import { present } from '../../ground/present.ts'
 import { attempt, Problem } from '../../ground/problem.ts'
 import { readCapacity } from '../../language/quantities/quantities.ts'
+import type { Missing } from '../../language/reading/fit.ts'
 import type { Meant, MeantInPart } from '../../language/reading/meant.ts'
 import { wholePack } from '../../language/reading/told-pack.ts'
 import { writeQuestion } from '../../language/sentence/question.ts'
 import type { Entry } from '../command.ts'
 import type { Registry } from '../registry.ts'
-import { capacityMissing, choicesWords, detailMissing, notClear, notOurs, sampleQuestions } from './ask-back.words.ts'
+import {
+  capacityMissing,
+  cellsMissing,
+  choicesWords,
+  detailMissing,
+  notClear,
+  notOurs,
+  sampleQuestions,
+} from './ask-back.words.ts'
 
 const mostChoices = 4
 const mostSamples = 3
@@ -17,6 +26,7 @@ const mostSamples = 3
 /** What is offered for a missing detail, in notation. */
 export function choicesFor({ missing }: MeantInPart, { takes }: Entry): readonly string[] {
   if (missing === 'capacity') return ['450mAh', '1300mAh', '2200mAh', '5000mAh']
+  if ('cells' in missing) return (missing.cells.length > 0 ? missing.cells : [2, 3, 4, 6]).map(cells => `${cells}S`)
   const offered = takes[missing.option]?.kind.complete('') ?? []
   // Of each sort one.
   const sorts = Map.groupBy(offered, choice => choice.split(' ')[0])
@@ -30,7 +40,8 @@ export function askedBack(meant: MeantInPart, command: Entry, choices: readonly 
   const { pack: whole, ...others } = question.options
   const soFar = present([isWhole ? whole : cells, ...Object.values(others)]).join(', ')
   const options = (choice: string): Readonly<Record<string, string>> | undefined => {
-    if (missing !== 'capacity') return { ...question.options, [missing.option]: choice }
+    if (missing !== 'capacity')
+      return 'cells' in missing ? undefined : { ...question.options, [missing.option]: choice }
     const capacity_Ah = attempt(() => readCapacity(choice))
     // What was only assumed of the pack must stay so: then the choice alone answers what is asked.
     const pack = told?.series !== undefined && told.chemistry && wholePack({ ...told, capacity_Ah }).text
@@ -38,10 +49,7 @@ export function askedBack(meant: MeantInPart, command: Entry, choices: readonly 
   }
   const example = missing === 'capacity' ? '1300mAh' : (choices[0] ?? command.examples[0] ?? command.name)
   return new Problem({
-    what:
-      missing === 'capacity'
-        ? capacityMissing(soFar)
-        : detailMissing(command.words(locale).takes[missing.option]?.about ?? locale.own(missing.option), soFar),
+    what: missingWords(missing, command, soFar, locale),
     expected: choicesWords(choices),
     example,
     choices: choices.map(label => {
@@ -49,6 +57,12 @@ export function askedBack(meant: MeantInPart, command: Entry, choices: readonly 
       return { label, question: whole ? writeQuestion({ command: command.name, options: whole }) : label }
     }),
   })
+}
+
+function missingWords(missing: Missing, { words }: Entry, soFar: string, locale: Locale): Said {
+  if (missing === 'capacity') return capacityMissing(soFar)
+  if ('cells' in missing) return cellsMissing(soFar)
+  return detailMissing(words(locale).takes[missing.option]?.about ?? locale.own(missing.option), soFar)
 }
 
 /** Sample questions near to what may have been meant, never the grammar. */

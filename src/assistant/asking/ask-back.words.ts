@@ -20,6 +20,12 @@ export const capacityMissing = told(({ say, own }, soFar: string) =>
     : say`How many mAh has the ${own(soFar)}? It is printed on its label.`,
 )
 
+export const cellsMissing = told(({ say, own }, soFar: string) =>
+  soFar === ''
+    ? say`How many cells has the pack? It is printed on its label.`
+    : say`How many cells has the pack (${own(soFar)})? It is printed on its label.`,
+)
+
 /** `about` says what the detail is. */
 export const detailMissing = told(({ say, own }, about: Text, soFar: string) =>
   soFar === '' ? say`I need one thing more: ${about}.` : say`For ${own(soFar)} I need one thing more: ${about}.`,

@@ -39,8 +39,12 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   const repeated = () => dangerReply({ dangers: stands.map(({ danger }) => danger) }, typed, understanding, locale)
   const isRepeated = isOfStanding && stands.length > 0 && dangers.length === 0 && asksNothing(meant, text)
   if (isRepeated) return repeated()
-  if (meant.kind === 'question')
-    return answerKnown(around, { ...plain, ...meant, doubts: [...plain.doubts, ...meant.doubts] })
+  if (meant.kind === 'question') {
+    const reply = await answerKnown(around, { ...plain, ...meant, doubts: [...plain.doubts, ...meant.doubts] })
+    // Nothing that was typed is wrong, but too little was told: what is asked in words is answered in words.
+    const lacks = reply.problem && reply.problem.token === undefined && !reply.verdict && dangers.length === 0
+    return lacks && about !== undefined ? inHandbook() : reply
+  }
   if (dangers.length > 0) return dangerReply({ dangers }, typed, understanding, locale)
   if (isCorrected) return dangerReply({ doubts: ['toldBefore'], kept }, typed, understanding, locale)
   if (stands.length > 0 && isOpen(meant, about)) return repeated()

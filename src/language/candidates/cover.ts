@@ -14,7 +14,9 @@ const composed: ReadonlySet<Candidate['kind']> = new Set(['charger', 'source', '
 /** A cover without overlaps, in the order of the text. */
 export function bestCover(candidates: readonly Candidate[]): readonly Candidate[] {
   const plain = candidates.filter(({ kind }) => !composed.has(kind))
-  const within = ({ start, end }: Candidate) => plain.filter(one => one.start >= start && one.end <= end)
+  // Volts that say where a pack stands are volts, or nothing.
+  const within = ({ start, end, kind: of }: Candidate) =>
+    plain.filter(one => one.start >= start && one.end <= end && (of !== 'state' || one.kind === 'voltage'))
   return coverOf(candidates).map(one => (composed.has(one.kind) ? { ...one, parts: coverOf(within(one)) } : one))
 }
 

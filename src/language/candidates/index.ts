@@ -2,6 +2,7 @@
 
 import { longestText, plainText } from '../../ground/plain-text.ts'
 import { cueBefore } from './cues.ts'
+import { deviceOfReading } from './levels/devices.ts'
 import { holdersBefore } from './levels/holders.ts'
 import { findLevels } from './levels/levels.ts'
 import { findReadings } from './levels/readings.ts'
@@ -51,8 +52,9 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
   const typed = sentence.text.slice(start, end)
   const cue = cueBefore(sentence, first)
   const next = sentence.word(after) || undefined
-  const holders = levelKinds.has(kind) ? holdersBefore(sentence, first) : undefined
-  return { kind, text, start, end, typed, score: Math.round(score * 1000) / 1000, cue, next, pack, holders }
+  const found: Candidate = { kind, text, start, end, typed, score: Math.round(score * 1000) / 1000, cue, next, pack }
+  if (!levelKinds.has(kind)) return found
+  return { ...found, holders: holdersBefore(sentence, first), device: deviceOfReading(sentence, first, after) }
 }
 
 /** The surest of those that say the same of the same words. */

@@ -92,6 +92,14 @@ function answerTo(
     if (capacity_Ah === undefined) return undefined
     return choiceOf(fitTo(command, [], question.options, { ...told, capacity_Ah }), question.options)
   }
+  if ('cells' in missing) {
+    const bare = given.find(({ kind }) => kind === 'number' || kind === 'count')
+    const series =
+      given.map(value => toldBy(value)?.series).find(one => one !== undefined) ?? (bare && Number(bare.text))
+    return series === undefined
+      ? undefined
+      : choiceOf(fitTo(command, [], question.options, { ...told, series }), question.options)
+  }
   const fitted = fitTo(command, given, question.options, told)
   const isFilled = fitted.options[missing.option] !== undefined
   return isFilled ? choiceOf(fitted, question.options) : undefined

@@ -82,7 +82,8 @@ const stillAssumed = (frame: Frame | undefined, values: readonly Candidate[]): r
   (frame?.doubts ?? []).filter(
     doubt =>
       (doubt === 'chemistryAssumed' && !values.some(value => toldBy(value)?.chemistry !== undefined)) ||
-      (doubt === 'cellsUnknown' && !values.some(value => toldBy(value)?.series !== undefined)),
+      ((doubt === 'cellsUnknown' || doubt === 'cellsByVolts') &&
+        !values.some(value => toldBy(value)?.series !== undefined)),
   )
 
 /** A setting for lithium would be wrong for cells of another kind. */

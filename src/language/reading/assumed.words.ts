@@ -33,3 +33,8 @@ export const toldBefore = told(
 )
 
 export const readAsAmps = told(({ say, own }, typed: string) => say`${own(typed)} is read as amps`)
+
+export const readAsAh = told(
+  ({ say, own, show }, typed: string, capacity_Ah: number) =>
+    say`${own(typed)} is read as Ah: ${show.capacity(capacity_Ah)}`,
+)

@@ -7,14 +7,17 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { readRate } from '../quantities/quantities.ts'
 import type { Question } from '../sentence/question.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
-import { readAsAmps } from './assumed.words.ts'
+import { readAsAh, readAsAmps } from './assumed.words.ts'
+import { bareCapacity } from './bare-capacity.ts'
+import { cellsByVolts, cellsRead } from './cells-told.ts'
 import { chargersListed } from './charger-told.ts'
 import { listed } from './listed.ts'
 import { goalsFirst, slotFor } from './slots.ts'
 import { suited } from './suited.ts'
 import { contradict, type PackTold, together, toldBy, toldIn, type WholePack, wholePack } from './told-pack.ts'
 
-export type Missing = 'capacity' | { readonly option: string }
+/** What is asked back; of cells the counts that fit what was told. */
+export type Missing = 'capacity' | { readonly option: string } | { readonly cells: readonly number[] }
 
 export interface Fitted {
   readonly command: string
@@ -45,35 +48,53 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
   for (const one of [list, chargers]) if (one) options[one.option] = one.text
   const packs = list ? { charged: undefined, feeding: undefined, used: list.used } : packsOf(values, command)
   if (packs.feeding) options.source = wholePack(packs.feeding).text ?? ''
-  for (const value of goalsFirst(values)) {
-    if (packs.used.has(value) || chargers?.used.has(value) || isNamedByCommand(value, command) || isOfLabel(value))
-      continue
-    const slot = slotFor(value, command, name => options[name] !== undefined)
+  const bare = packs.charged && takes('pack') ? bareCapacity(values, packs.charged) : undefined
+  for (const value of goalsFirst(values, command)) {
+    if (packs.used.has(value) || chargers?.used.has(value) || value === bare?.of) continue
+    if (isNamedByCommand(value, command) || isOfLabel(value)) continue
+    // Of two packs that contradict each other the other one is left over.
+    const slot = value.kind === 'pack' ? undefined : slotFor(value, command, name => options[name] !== undefined)
     if (slot) options[slot.name] = value.text
     else left.push(value)
   }
   const assumed: Said[] = [...(list?.assumed ?? []), ...amps(left, command, options)]
   const doubts: Doubt[] = [...(list?.doubts ?? [])]
+  if (bare) {
+    assumed.push(readAsAh(bare.of.typed, bare.capacity_Ah))
+    doubts.push('notUnderstood')
+  }
   const cellType = takes('cells') ?? takes('chemistry')
   // Volts alone say nothing of cells whose type is open: the commonest are taken, and that is said.
   const isOpen = cellType !== undefined && kept.pack === undefined && kept[cellType.name] === undefined
   const label = list ? undefined : values.find(isOfLabel)
   const labelled = label && attempt(() => ({ labelRate_C: readRate(label.text) }))
-  const told = packs.charged || before ? { ...before, ...packs.charged, ...labelled } : isOpen ? {} : undefined
+  const read = cellsRead(values, command)
+  const isTold = packs.charged !== undefined || before !== undefined
+  const parts = isTold ? { ...before, ...packs.charged, ...labelled } : isOpen || read ? {} : undefined
+  const byVolts =
+    parts && parts.series === undefined ? cellsByVolts({ ...kept, ...options }, command, parts) : undefined
+  // What only volts decide goes by the cells that they fit; what is charged is asked for.
+  const [fitting, ...others] = cellType?.kind === 'cells' && byVolts ? byVolts : []
+  const isByVolts = fitting !== undefined && others.length === 0 && parts?.capacity_Ah === undefined
+  const seen = { series: read ?? (isByVolts ? fitting : undefined), capacity_Ah: bare?.capacity_Ah }
+  const told = parts && together([parts, seen])
+  const asksCells = byVolts !== undefined && told?.series === undefined
   // How many cells there are is not answered by their type.
   if (told && (cellType?.name !== 'cells' || Object.keys(told).length > 0)) {
     const whole = wholePack(told)
-    const filled = fillPack(whole, takes('pack')?.name, cellType)
+    const filled = asksCells ? {} : fillPack(whole, takes('pack')?.name, cellType)
     Object.assign(options, filled)
     if (Object.keys(filled).length > 0) {
       assumed.push(...whole.assumed)
       doubts.push(...whole.doubts.filter(doubt => doubt !== 'cellsUnknown' || whole.text !== undefined))
     }
   }
+  if (isByVolts) doubts.push('cellsByVolts')
   for (const [name, text] of Object.entries(kept)) {
     if (options[name] === undefined && command.options.some(option => option.name === name)) options[name] = text
   }
-  return { command: command.name, options, assumed, doubts, left, missing: missingOf(command, options, told), told }
+  const missing = asksCells ? { cells: byVolts ?? [] } : missingOf(command, options, told)
+  return { command: command.name, options, assumed, doubts, left: unasked(left, options), missing, told }
 }
 
 /** The question that came of it, with the words that it leaves unused. */
@@ -92,6 +113,10 @@ export const isOfLabel = ({ kind, cue = '', next }: Candidate): boolean =>
 /** "Storage for 3S": the word that asks for the command is no detail of it. */
 const isNamedByCommand = ({ kind, text }: Candidate, { name, options }: CommandWords): boolean =>
   kind === 'state' && text === name && !options.some(option => option.name === 'to')
+
+/** "Is it full" beside volts that say where it stands: what is asked, and no detail left over. */
+const unasked = (left: readonly Candidate[], { at }: Readonly<Record<string, string>>): readonly Candidate[] =>
+  at === undefined ? left : left.filter(({ kind, text }) => kind !== 'state' || /\d/.test(text))
 
 function fillPack(
   { text, cells, chemistry }: WholePack,
@@ -142,10 +167,10 @@ function packsOf(values: readonly Candidate[], { options }: CommandWords): Packs
     } else if (!clashes) {
       charged.push(pack)
       used.add(value)
-    } else if (takesSource && feeding === undefined && pack.capacity_Ah !== undefined) {
+    } else if (takesSource && feeding === undefined && isWhole(pack) && isWhole(together(charged))) {
       // The larger of two feeds the smaller.
       const first = together(charged)
-      const isLarger = pack.capacity_Ah > (first.capacity_Ah ?? 0)
+      const isLarger = (pack.capacity_Ah ?? 0) > (first.capacity_Ah ?? 0)
       feeding = isLarger ? pack : first
       if (!isLarger) charged = [pack]
       used.add(value)
@@ -153,6 +178,8 @@ function packsOf(values: readonly Candidate[], { options }: CommandWords): Packs
   }
   return { charged: charged.length > 0 ? together(charged) : undefined, feeding, used }
 }
+
+const isWhole = ({ series, capacity_Ah }: PackTold): boolean => series !== undefined && capacity_Ah !== undefined
 
 /** "At 15 then": a bare number behind "at", where only a current is open. */
 function amps(left: Candidate[], { options }: CommandWords, filled: Record<string, string>): Said[] {

@@ -34,9 +34,13 @@ export function slotFor(
   { options }: CommandWords,
   isFilled: (option: string) => boolean,
 ): OptionWords | undefined {
-  const { kind, cue = '' } = candidate
+  const { kind, cue = '', device } = candidate
   const free = (option: OptionWords | undefined) => (option && !isFilled(option.name) ? option : undefined)
   const named = (name: string) => free(options.find(option => option.name === name))
+  if (device && (kind === 'state' || kind === 'voltage')) {
+    const reading = named(device === 'charger' ? 'shown' : 'measured')
+    if (reading) return reading
+  }
   if (kind === 'state') return stateSlot(candidate, named, kindOf => free(options.find(o => o.kind === kindOf)))
   if (kind === 'current' && endCues.has(cue)) return named('until')
   const kinds = readers[kind] ?? []
@@ -61,8 +65,18 @@ function stateSlot(
   return isGoal ? (named('to') ?? start()) : start()
 }
 
-/** Goals that are told as such come first: what stands beside them is where the pack stands. */
-export const goalsFirst = (values: readonly Candidate[]): readonly Candidate[] =>
-  values.toSorted((a, b) => Number(isToldGoal(b)) - Number(isToldGoal(a)))
+/**
+ * Goals that are told as such come first, where there is a detail for them: what stands beside them is where the pack
+ * stands. Where a number says that, a word does not: "how full is 3.8".
+ */
+export function goalsFirst(values: readonly Candidate[], { options }: CommandWords): readonly Candidate[] {
+  const takesGoal = options.some(({ name }) => name === 'to')
+  const rank = (value: Candidate): number => {
+    if (value.kind !== 'state') return 1
+    if (isToldGoal(value)) return takesGoal ? 0 : 3
+    return /\d/.test(value.text) ? 1 : 2
+  }
+  return values.toSorted((a, b) => rank(a) - rank(b))
+}
 
 export const isToldGoal = ({ kind, cue = '' }: Candidate): boolean => kind === 'state' && goalCues.has(cue)

@@ -8,7 +8,7 @@ import { withChargers } from './charger-told.ts'
 const takenBy: Readonly<Partial<Record<Candidate['kind'], readonly string[]>>> = {
   charger: ['charger', 'session chargers'],
   source: ['source', 'session sources'],
-  state: ['from', 'to', 'session packs'],
+  state: ['from', 'to', 'session packs', 'cell volts'],
 }
 
 /** Values of the text, in its order. */
@@ -18,5 +18,27 @@ export function suited(values: readonly Candidate[], command: CommandWords): rea
     const { kind, parts = [] } = value
     return parts.length > 0 && !takes(takenBy[kind]) ? parts : [value]
   })
-  return withChargers(plain, command)
+  return withChargers(takes(['cell volts']) ? withReadings(plain) : plain, command)
+}
+
+const ofCell = /^[2-4]\.\d+(?=V(?: per cell)?$)/
+
+/** "One cell is 3.96, the other two 4.05": volts of cells told one by one are the readings of a pack. */
+function withReadings(values: readonly Candidate[]): readonly Candidate[] {
+  const told = values.filter(({ kind, text, holders }) => kind === 'state' && ofCell.test(text) && holders !== 'all')
+  const [first] = told
+  if (!first || told.length < 2 || values.some(({ kind }) => kind === 'cellVolts')) return values
+  const readings = told.flatMap(({ text, holders }) =>
+    Array<string>(typeof holders === 'number' ? holders : 1).fill(ofCell.exec(text)?.[0] ?? ''),
+  )
+  const row: Candidate = {
+    ...first,
+    kind: 'cellVolts',
+    text: readings.join(' '),
+    typed: told.map(({ typed }) => typed).join(' '),
+  }
+  // "One cell" is one of those read, and no pack.
+  const counts = (value: Candidate) =>
+    value.kind === 'count' ? told.some(({ holders }) => `${holders}` === value.text) : value.pack?.series === 1
+  return values.flatMap(value => (value === first ? [row] : told.includes(value) || counts(value) ? [] : [value]))
 }

@@ -21,6 +21,7 @@ function rowAt(sentence: Sentence, first: number): Row | undefined {
   const values: number[] = []
   let [at, after] = [first, first]
   let unit: Measure | undefined
+  let units = false
   while (values.length < mostReadings) {
     const numeral = sentence.numerals[at]
     if (!numeral || numeral.needsUnit || numeral.spelled) break
@@ -33,6 +34,9 @@ function rowAt(sentence: Sentence, first: number): Row | undefined {
     values.push(numeral.value)
     unit = own ?? unit
     after = own?.after ?? numeral.after
+    // A unit behind several numbers is that of all, and ends them.
+    if (own && values.length > 1 && !units) break
+    units = own !== undefined
     at = separatorEnd(sentence, after)
   }
   return values.length < 2 ? undefined : { values, decimals, after, unit }
@@ -74,7 +78,9 @@ function cellVolts(first: number, { values, decimals, after, unit }: Row, two: b
   return { kind: 'cellVolts', text: decimals.join(' '), first, after, score }
 }
 
-const resistanceWords = wordSet('ir resistance resistances mohm mω milliohm milliohms mohms ri')
+const resistanceWords = wordSet(
+  'ir resistance resistances mohm mω milliohm milliohms mohms ri innenwiderstand résistance résistances resistencia',
+)
 
 function resistances(first: number, { values, decimals, after, unit }: Row, talk: boolean): Found | undefined {
   const inOhm = unit?.dimension === 'resistance'
@@ -89,7 +95,9 @@ function findResistances(sentence: Sentence, talk: boolean): readonly Found[] {
   const found: Found[] = []
   for (let first = 0; first < sentence.tokens.length; first += 1) {
     const measure = sentence.measures[first]?.find(({ dimension }) => dimension === 'resistance')
-    const numeral = talk ? sentence.bareNumeral(first) : undefined
+    // "cell 4" is the fourth one.
+    const isName = /^(?:cell|no|nr|number|#)$/.test(sentence.word(first - 1))
+    const numeral = talk && !isName ? sentence.bareNumeral(first) : undefined
     if (measure) {
       const text = measure.value === Number(measure.decimal) ? `${measure.decimal}Ω` : `${measure.decimal}mΩ`
       found.push({ kind: 'resistance', text, first, after: measure.after, score: 0.85 })

@@ -46,6 +46,9 @@ export interface ToldPack {
 /** How many packs stand at a level: all that are spoken of, or so many. */
 export type Holders = number | 'all'
 
+/** What shows a number. */
+export type Device = 'charger' | 'meter'
+
 export interface Candidate {
   readonly kind: ValueName
   /**
@@ -71,4 +74,6 @@ export interface Candidate {
   readonly parts?: readonly Candidate[]
   /** Of a level: how many packs the words right before it say that stand there. */
   readonly holders?: Holders | undefined
+  /** Of a level: what shows it, where the words about it say so. */
+  readonly device?: Device | undefined
 }

@@ -121,6 +121,8 @@ function measureOf(
   if (short === 'a' && !glued && articleBefore.test(sentence.word(after))) return undefined
   if (numeral.needsUnit && /^[acfms]$/.test(short) && !(short === 'c' && numeral.value < 1)) return undefined
   if (short === 's' && numeral.value <= 14) return undefined
+  // "12.48 meter 12.55": what shows the next number.
+  if (short === 'meter' && sentence.tokens[after]?.kind === 'number') return undefined
   const half = numeral.needsUnit && numeral.value === 1 ? halfEnd(sentence, after) : undefined
   const typed = half === undefined ? decimalOf(numeral, dimension, exponent) : '1.5'
   return {

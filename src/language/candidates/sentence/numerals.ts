@@ -119,8 +119,10 @@ function wholeAt(sentence: Tokens, first: number): { value: number; after: numbe
     const word = sentence.word(at)
     const value = small.get(word)
     if (value !== undefined) {
+      // "fifteen hundred four cell": the cells are another number.
+      const ofCells = last === 100 && /^(?:cells?|s)$/.test(sentence.word(at + 1))
       const fits = part === 0 || (last === 100 && value < 100) || (last >= 20 && last < 100 && value < 10)
-      if (!fits || (last > 0 && value === 0)) break
+      if (!fits || ofCells || (last > 0 && value === 0)) break
       part += value
       last = value || 1
       after = at + 1

@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest'
+import { commands } from '../../../../commands/index.ts'
+import { createRegistry } from '../../../../src/assistant/registry.ts'
+import { bestCover, candidatesOf } from '../../../../src/language/candidates/index.ts'
+import { fitTo } from '../../../../src/language/reading/fit.ts'
+
+const { vocabulary } = createRegistry(commands)
+const fitted = (name: string, text: string) => {
+  const command = vocabulary.find(one => one.name === name)
+  if (!command) throw new Error(`no command ${name}`)
+  return fitTo(command, bestCover(candidatesOf(text)))
+}
+
+describe('how many cells', () => {
+  it('are as many as were read', () => {
+    expect(fitted('cells', '4.18 4.17 4.12 4.18 on the 1900 lipo').options.pack).toBe('4S 1900mAh LiPo')
+    expect(fitted('health', '7 8 15 mohm, a 2400 lipo').options.pack).toBe('3S 2400mAh LiPo')
+    expect(fitted('health', '7 8 15 mohm').missing).toBe('capacity')
+  })
+
+  it('are told one by one', () => {
+    expect(fitted('cells', 'one cell is 3.91 and the other three 3.97').options.volts).toBe('3.91 3.97 3.97 3.97')
+    expect(fitted('cells', '3.88 and 3.93, lihv').options).toEqual({ volts: '3.88 3.93', chemistry: '2S LiHV' })
+  })
+
+  it('are those that volts of the whole pack fit, where only volts matter', () => {
+    const { options, doubts } = fitted('percent', 'what percent is 18.9V lipo')
+    expect(options).toEqual({ at: '18.9V pack', chemistry: '5S LiPo' })
+    expect(doubts).toEqual(['cellsByVolts'])
+  })
+
+  it('are asked back where volts fit several, or something is charged', () => {
+    expect(fitted('percent', 'lipo at 25.1V, what percent').missing).toEqual({ cells: [6, 7] })
+    expect(fitted('time', 'a 1700 lipo at 11.3V to full').missing).toEqual({ cells: [3] })
+    expect(fitted('time', 'a 1700 lipo at 11.3V to full').options.pack).toBeUndefined()
+  })
+})
+
+describe('a capacity without its unit', () => {
+  it.each([
+    ['3S 2.4 lipo', '3S 2400mAh LiPo'],
+    ['five cell 4,5 lipo', undefined],
+    ['3S lipo at 2.4', undefined],
+    ['3S lihv 3.9', undefined],
+  ])('is Ah beside the cells, where it cannot be volts or amps: %j', (text, pack) => {
+    expect(fitted('current', text).options.pack).toBe(pack)
+  })
+
+  it('is said', () => {
+    expect(fitted('current', '3S 2.4 lipo').doubts).toEqual(['notUnderstood'])
+  })
+})
+
+describe('where a pack stands', () => {
+  it('is told by a number before a word', () => {
+    expect(fitted('percent', 'how full is 3.77').options.at).toBe('3.77V')
+    expect(fitted('percent', 'at storage since may, reads 3.81 now').options.at).toBe('3.81V')
+    expect(fitted('storage', '3S 900 lipo 4.1 to 3.85').options.from).toBe('4.1V')
+  })
+})
+
+describe('what a charger and a meter show', () => {
+  it.each([
+    ['my tester says 12.41 where the charger claims 12.57', { shown: '12.57V pack', measured: '12.41V pack' }],
+    ['16.71 on the display, 16.62 on a good multimeter', { shown: '16.71V', measured: '16.62V' }],
+    ['charger 8.37 meter 8.31', { shown: '8.37V', measured: '8.31V' }],
+  ])('each on its side: %j', (text, readings) => {
+    expect(fitted('trim', text).options).toMatchObject(readings)
+    expect(fitted('trim', text).options.chemistry).toMatch(/^[2-4]S LiPo$/)
+  })
+})
+
+describe('two packs that contradict each other', () => {
+  it('feed each other only where both are told whole', () => {
+    const { options, left } = fitted('current', '6S 4400 lipo for my 600')
+    expect(options).toEqual({ pack: '6S 4400mAh LiPo' })
+    expect(left.map(({ typed }) => typed)).toEqual(['600'])
+  })
+})
