@@ -157,6 +157,8 @@ describe('storage', () => {
   })
 
   it('says which way without a capacity, and neither how much nor how long', async () => {
+    // What was told of other packs before is not told here.
+    asking = await askingOf([...commands, houseSet, kitSave])
     const up = await answered('storage chemistry: 3S LiHV from: 3.6V per cell')
     expect(up.headline).toMatch(/^Charge it up/)
     expect(figure(up, 'chargeMoved')).toBeUndefined()
