@@ -70,6 +70,7 @@ function sumOf({ pack, count = 1, cells, voltage = 0, capacity, current, power, 
 export const energy = service({
   name: 'energy',
   takes,
+  anyOf: [['pack', 'capacity', 'voltage', 'cells', 'energy']],
   examples: [
     'energy pack: 6S 5000 LiPo',
     'energy capacity: 2200mAh voltage: 11.1V',

@@ -92,7 +92,7 @@ export function inputWorking(setting: Setting, locale: Locale): Text {
   const { current_A, cutoffPack_V, efficiency, input_W, input_A, feed } = setting
   const rule = efficiency === chargerEfficiency.value ? cite(chargerEfficiency, locale) : say`efficiency of the charger`
   const power = say`Input: ${show.current(current_A)} × ${show.voltage(cutoffPack_V)} ÷ ${show.number(efficiency, 2)} = ${show.power(input_W)} (${rule})`
-  return feed && input_A !== undefined
+  return feed?.lowest_V !== undefined && input_A !== undefined
     ? say`${power}; ÷ ${show.voltage(feed.lowest_V)} = ${show.current(input_A)} at the source's lowest.`
     : say`${power}.`
 }

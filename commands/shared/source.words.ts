@@ -16,8 +16,9 @@ import {
   fuseShare,
   plainUsbOffer,
   powerBankEfficiency,
+  wattsShare,
 } from '../../src/charging/things/practice.ts'
-import type { BatterySource, PowerBank, Source, VehicleOutlet } from '../../src/charging/things/source.ts'
+import type { BatterySource, PowerBank, Source, VehicleOutlet, WattsSource } from '../../src/charging/things/source.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { cite } from './setting.words.ts'
@@ -37,6 +38,7 @@ export function sourceAssumed(
       say`the power bank is taken to give ${show.voltage(voltage_V)}, ${show.current(current_A)} (${cite(plainUsbOffer, locale)})`,
     ]
   }
+  if (source?.kind === 'watts') return [wattsAssumed(source, locale)]
   if (source?.kind !== 'vehicle outlet' || source.engine === 'running') return []
   return [
     source.rest_V === undefined && toldSoc === undefined
@@ -46,6 +48,13 @@ export function sourceAssumed(
       ? say`the vehicle's battery is taken to hold ${show.capacity(starterCapacity_Ah.value)} (${cite(starterCapacity_Ah, locale)})`
       : undefined,
   ]
+}
+
+function wattsAssumed({ of }: WattsSource, { say }: Locale): Text {
+  if (of === 'supply') return say`the volts of the supply are taken to lie inside the charger's input`
+  return of === 'mains'
+    ? say`between it and the charger stands a supply whose volts and watts suit the charger`
+    : say`the sun is strong, and a battery or a power station stands between the panel and the charger`
 }
 
 /** How the power of the source came about. */
@@ -70,6 +79,8 @@ function offerLine(source: Source, { offer, power_W }: Feed, { say, show, own }:
 
 function kindLines(source: Source, feed: Feed, locale: Locale): readonly (Text | undefined)[] {
   switch (source.kind) {
+    case 'watts':
+      return [wattsLine(source, feed, locale)]
     case 'supply':
       return []
     case 'power bank':
@@ -81,6 +92,9 @@ function kindLines(source: Source, feed: Feed, locale: Locale): readonly (Text |
   }
 }
 
+const wattsLine = ({ of, power_W }: WattsSource, { power_W: given_W }: Feed, locale: Locale): Text =>
+  locale.say`Of its watts: ${locale.show.power(power_W)} × ${locale.show.number(wattsShare[of].value, 2)} = ${locale.show.power(given_W)} (${cite(wattsShare[of], locale)}).`
+
 function bankLine({ label_Wh }: PowerBank, locale: Locale): Text {
   const { say, show } = locale
   const { value } = powerBankEfficiency
@@ -89,7 +103,7 @@ function bankLine({ label_Wh }: PowerBank, locale: Locale): Text {
 
 function outletLines(
   outlet: VehicleOutlet,
-  { current_A, lowest_V, power_W, store }: Feed,
+  { current_A = 0, lowest_V = 0, power_W, store }: Feed,
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show } = locale
@@ -110,7 +124,7 @@ function outletLines(
 
 function batteryLines(
   { pack }: BatterySource,
-  { current_A, store }: Feed,
+  { current_A = 0, store }: Feed,
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show, own } = locale

@@ -32,13 +32,16 @@ const takes = {
 export const usualShare = 0.03
 export const usual_V = 12
 export const usualAir_C = 20
-/** Where no length is told the answer is one for each metre. */
+/** Where no length of a gauge is told the answer is one for each metre. */
 export const usualLength_m = 1
 
 export const lead = service({
   name: 'lead',
   takes,
-  anyOf: ['current', 'gauge', 'power'],
+  anyOf: [
+    ['current', 'gauge', 'power'],
+    ['length', 'gauge'],
+  ],
   examples: [
     'lead gauge: AWG 16 length: 1m current: 10A voltage: 12V',
     'lead length: 2m current: 8A voltage: 12V drop: 3%',

@@ -28,7 +28,7 @@ export const leadWords: WordsOf<typeof lead> = locale => {
     asks: [own('which wire for 10A over 1m at 12V')],
     takes: {
       gauge: { about: say`of the wire; the thinnest that will do when not said`, as: text => text },
-      length: { about: say`of the lead from end to end; a metre when not said`, as: text => say`${text} long` },
+      length: { about: say`of the lead from end to end`, as: text => say`${text} long` },
       current: {
         about: say`the current that flows through the lead, or the watts of its charger`,
         as: text => say`at ${text}`,

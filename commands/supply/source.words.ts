@@ -12,14 +12,15 @@ import { houseWorking } from '../shared/house.words.ts'
 import { asksAgain } from '../shared/next.ts'
 import { cite, heldDown, inputWorking, menuWords, settingWorking } from '../shared/setting.words.ts'
 import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
-import { source } from './source.ts'
+import { type Counted, source } from './source.ts'
 import { drainPictures } from './source-picture.words.ts'
+import { sizeWords, sizeWorking } from './source-size.words.ts'
 
 export const sourceWords: WordsOf<typeof source> = locale => {
   const { say, show, own } = locale
   const { charger, from, to, temperature } = ofChargeWords(locale)
   return {
-    summary: say`How many packs a source charges, what is left of it, and where to stop.`,
+    summary: say`How many packs a source charges and where to stop, or how large a source so many packs need.`,
     asks: [
       own('how many 3S 720 LiHV can a 4S 5000 Li-ion charge'),
       own('can a car with a 10A fuse charge 6 of my 4S 1500 LiPo'),
@@ -30,23 +31,32 @@ export const sourceWords: WordsOf<typeof source> = locale => {
       charger,
       from: { ...from, about: say`where the packs stand now; their floor when not said` },
       to: { ...to, about: say`where they are to go; full when not said` },
-      count: { about: say`how many packs; as many as it carries when not said`, as: text => say`${text} of them` },
+      count: {
+        about: say`how many packs; as many as the source carries when not said`,
+        as: text => say`${text} of them`,
+      },
+      time: { about: say`how long there is, or the sun shines`, as: text => say`in ${text}` },
       charged: {
         about: say`how full the source battery is; full when not said`,
         as: text => say`the source at ${text}`,
       },
       temperature,
     },
-    answer: plan => [
-      carriedWords(plan, locale),
-      menuWords(plan.setting, plan.permit.situation.pack, locale),
-      stopWords(plan, locale),
-      ...heldDown(plan.setting, locale),
-    ],
+    answer: plan =>
+      plan.kind === 'size'
+        ? sizeWords(plan, locale)
+        : [
+            carriedWords(plan, locale),
+            menuWords(plan.setting, plan.permit.situation.pack, locale),
+            stopWords(plan, locale),
+            ...heldDown(plan.setting, locale),
+          ],
     figures: {
       packCount: say`packs`,
+      inTime: say`packs in the time at hand`,
+      perHour: say`packs an hour in good sun`,
       chargeTime: say`time for one pack`,
-      totalTime: (_, { planned }) => say`time for ${show.number(planned, 0)}`,
+      totalTime: (_, plan) => say`time for ${show.number(plan.kind === 'plan' ? plan.planned : plan.count, 0)}`,
       stopVoltage: say`stop the source at`,
       stopPerCell: say`per cell of the source`,
       stopAtRest: say`or where it rests at`,
@@ -60,9 +70,13 @@ export const sourceWords: WordsOf<typeof source> = locale => {
       cutoffPerCell: say`cutoff per cell`,
       inputPower: say`input power at most`,
       inputCurrent: say`input current at most`,
+      inputEnergy: say`into the charger, for all`,
+      station: say`power bank or power station, on its label`,
+      deepCycle: say`leisure battery of 12 V, on its label`,
+      starter: say`starter battery of 12 V, on its label`,
     },
     working: (plan, { source: feeding, pack: charged }) => [
-      ...planWorking(plan, locale),
+      ...(plan.kind === 'plan' ? planWorking(plan, locale) : sizeWorking(plan, locale)),
       ...sourceWorking(feeding, plan.setting.feed, locale),
       ...settingWorking(plan.setting, charged, locale),
       inputWorking(plan.setting, locale),
@@ -75,15 +89,16 @@ export const sourceWords: WordsOf<typeof source> = locale => {
       asked.charger === undefined
         ? say`the charger is taken to pass on ${show.percent(setting.efficiency)} of its input, at any current and input voltage`
         : undefined,
-      asked.source.kind === 'battery' && asked.charged === undefined
+      asked.source?.kind === 'battery' && asked.charged === undefined
         ? say`the source battery is taken to be full and to hold what its label says`
         : undefined,
       ...sourceAssumed(asked.source, locale, asked.charged),
     ],
-    next: ({ most, enough }, asked) => {
+    next: (plan, asked) => {
       const again = asksAgain(source.takes, asked)
+      const most = plan.kind === 'plan' ? plan.most : undefined
       return [
-        most && !enough
+        most && plan.kind === 'plan' && !plan.enough
           ? again(say`Only ${show.number(most, 0)}`, 'source', { count: countKind.write(most) })
           : undefined,
         asked.count !== undefined && most !== undefined
@@ -94,16 +109,18 @@ export const sourceWords: WordsOf<typeof source> = locale => {
           : again(say`To storage`, 'source', { to: 'storage' }),
       ]
     },
-    charts: plan => drainPictures(plan, locale),
+    charts: plan => (plan.kind === 'plan' ? drainPictures(plan, locale) : []),
   }
 }
 
-type Plan = Parameters<ReturnType<typeof sourceWords>['answer']>[0]
-
 /** How many packs it carries, and how long that takes; where it does not carry all, that has been said before. */
-function carriedWords({ most, planned, enough, each, count }: Plan, { say, show }: Locale): Text {
+function carriedWords({ most, planned, enough, each, count, inTime, perHour }: Counted, locale: Locale): Text {
+  const { say, show } = locale
   const one = show.roughly(each.charge.duration_s)
   const all = show.roughly(planned * each.charge.duration_s)
+  if (perHour !== undefined) return sunWords(perHour, one, count, inTime, locale)
+  if (inTime !== undefined)
+    return say`In that time it charges ${show.number(inTime, 0)}, one after another: about ${one} each.`
   const inTurn = planned > 1 ? say`, one after another,` : say``
   if (most === undefined) {
     if (count === undefined) return say`Yes: it carries one pack after another, about ${one} each.`
@@ -125,8 +142,23 @@ function carriedWords({ most, planned, enough, each, count }: Plan, { say, show 
       : say`Those take about ${all}, one after another.`
 }
 
+/** What a panel feeds while the sun shines on it. */
+function sunWords(
+  perHour: number,
+  one: Text,
+  count: number | undefined,
+  inTime: number | undefined,
+  { say, show }: Locale,
+): Text {
+  const rate = say`In good sun it feeds about ${show.number(Number(perHour.toPrecision(2)), 1)} packs an hour, into a battery or a power station that charges them at about ${one} each`
+  if (inTime !== undefined) return say`${rate}: about ${show.number(inTime, 0)} in that time.`
+  return count === undefined
+    ? say`${rate}.`
+    : say`${rate}: ${show.number(count, 0)} of them take about ${show.roughly((count / perHour) * 3600)} of sun.`
+}
+
 /** Where to stop, for a source that can be harmed by being drained. */
-function stopWords({ setting, permit }: Plan, { say, show }: Locale): Text | undefined {
+function stopWords({ setting, permit }: Counted, { say, show }: Locale): Text | undefined {
   const store = setting.feed?.store
   const { source: feeding } = permit.situation
   if (!store) return undefined
@@ -141,7 +173,7 @@ function stopWords({ setting, permit }: Plan, { say, show }: Locale): Text | und
 }
 
 /** The energies of one pack and of all, and that they add up. */
-function planWorking({ setting, each, planned, balance }: Plan, locale: Locale): readonly Text[] {
+function planWorking({ setting, each, planned, balance }: Counted, locale: Locale): readonly Text[] {
   const { say, show } = locale
   const { energy_Wh } = each.charge
   const { efficiency } = setting

@@ -4,6 +4,7 @@ import type { Feed } from '../../src/charging/setting/input.ts'
 import type { Setting } from '../../src/charging/setting/setting.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import { type Carried, plainCable_A } from '../../src/charging/sources/supply.ts'
+import type { Charger } from '../../src/charging/things/charger.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { chargerEfficiency } from '../../src/charging/things/practice.ts'
 import type { Source } from '../../src/charging/things/source.ts'
@@ -16,6 +17,8 @@ import { sourceWorking } from '../shared/source.words.ts'
 interface Given {
   readonly feed: Feed
   readonly carried: readonly Carried[]
+  /** What all chargers take at the watts on their labels, in W. */
+  readonly flatOut_W: number | undefined
   /** Where a pack was named. */
   readonly setting: Setting | undefined
   readonly permit: Permit
@@ -29,11 +32,21 @@ export const wantsFullCable = ({ offer }: Feed, source: Source | undefined): boo
   'usbPd_W' in source &&
   source.usbPd_W !== undefined
 
+interface AskedOf {
+  readonly source?: Source | undefined
+  readonly charger?: Charger | undefined
+  readonly count?: number | undefined
+}
+
 export const suppliedWords = (
-  { feed, carried }: Given,
-  source: Source | undefined,
+  { feed, carried, flatOut_W }: Given,
+  { source, charger, count = 1 }: AskedOf,
   locale: Locale,
-): readonly (Text | undefined)[] => [source && gives(source, feed, locale), atMost(carried, locale)]
+): readonly (Text | undefined)[] => [
+  source && gives(source, feed, locale),
+  charger && flatOut_W !== undefined ? flatOutWords(feed, charger, count, flatOut_W, locale) : undefined,
+  atMost(carried, count, locale),
+]
 
 function gives(source: Source, { offer, power_W }: Feed, { say, show, own }: Locale): Text {
   const name = own(sourceKind.write(source))
@@ -42,13 +55,34 @@ function gives(source: Source, { offer, power_W }: Feed, { say, show, own }: Loc
     : say`${name} feeds this with at least ${show.power(power_W)}.`
 }
 
-function atMost(carried: readonly Carried[], { say, show, own }: Locale): Text {
+/** Whether it carries the chargers at the watts on their labels, and what each may put out where not. */
+function flatOutWords(
+  { power_W }: Feed,
+  { efficiency = chargerEfficiency.value }: Charger,
+  count: number,
+  all_W: number,
+  { say, show }: Locale,
+): Text {
+  const takes = show.power(Math.ceil(all_W))
+  const whole =
+    count === 1
+      ? say`Flat out the charger takes ${takes}`
+      : say`Flat out ${show.number(count, 0)} of them take ${takes}`
+  if (all_W <= power_W) return say`${whole}: that is carried.`
+  const held = show.power(Math.floor((power_W * efficiency) / count))
+  return count === 1
+    ? say`${whole}: more than that. Hold it to ${held} into the pack.`
+    : say`${whole}: more than that. Hold each to ${held} into its pack.`
+}
+
+function atMost(carried: readonly Carried[], count: number, { say, show, own }: Locale): Text {
   const parts = carried.map(({ series, current_A }) =>
     current_A === undefined
       ? say`${own(`${series}S`)} not at all`
       : say`${own(`${series}S`)} ${show.current(current_A)}`,
   )
-  return say`It carries at most: ${joined(parts, ', ')}.`
+  const list = joined(parts, ', ')
+  return count === 1 ? say`It carries at most: ${list}.` : say`It carries at most, on each charger: ${list}.`
 }
 
 export function suppliedWorking(
@@ -77,11 +111,12 @@ export function suppliedWorking(
 /** How the current of one cell count came about. */
 function shareLine(
   { series, cutoffPack_V }: Carried,
-  { power_W }: Feed,
-  { situation: { charger, pack } }: Permit,
+  feed: Feed,
+  { situation: { charger, pack, sourceShare_W = feed.power_W } }: Permit,
   locale: Locale,
 ): Text {
   const { say, show, own } = locale
+  const power_W = Math.min(feed.power_W, sourceShare_W)
   const efficiency = charger?.efficiency ?? chargerEfficiency.value
   const name = own(`${series}S ${pack.chemistry.name}`)
   const into_A = (power_W * efficiency) / cutoffPack_V

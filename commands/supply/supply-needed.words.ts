@@ -1,52 +1,113 @@
-// The smallest supply that carries a setting, in words.
+// The smallest supply that carries a setting, or chargers flat out, in words.
 
 import type { Permit } from '../../src/charging/situation/permit.ts'
-import { type Needed, soldPowers_W, type UsbChoice } from '../../src/charging/sources/supply.ts'
+import { type Needed, type Supplies, soldPowers_W, type UsbChoice } from '../../src/charging/sources/supply.ts'
+import type { Charger } from '../../src/charging/things/charger.ts'
+import type { Pack } from '../../src/charging/things/pack.ts'
+import { chargerEfficiency } from '../../src/charging/things/practice.ts'
 import { pdOffers } from '../../src/charging/things/usb-pd.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
 import { limitHolders } from '../../src/handbook/rules/holders.words.ts'
 import { packKind, sourceKind } from '../../src/language/kinds/values.ts'
+import { type CellType, writeCellType } from '../../src/language/things/cell-type.ts'
 import { cite, settingWorking } from '../shared/setting.words.ts'
 
-interface Wanted extends Needed {
+interface Permitted {
   readonly permit: Permit
+}
+
+/** What of the question shapes the words. */
+interface AskedOf {
+  readonly pack?: Pack | undefined
+  readonly chemistry?: CellType | undefined
+  readonly charger?: Charger | undefined
+  readonly count?: number | undefined
+  readonly voltage?: number | undefined
 }
 
 export const usbNamed = ({ supply_W }: UsbChoice): string =>
   sourceKind.write({ kind: 'supply', offers: pdOffers(supply_W), usbPd_W: supply_W })
 
 export function neededWords(
-  { current_A, input_W, usb, benches, heldBy, permit }: Wanted,
+  { current_A, heldBy, ...supplies }: Needed,
+  { pack, chemistry, ...asked }: AskedOf,
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show, own } = locale
-  const pack = own(packKind.write(permit.situation.pack))
+  const what = own(pack ? packKind.write(pack) : chemistry ? writeCellType(chemistry) : '')
+  const each = asked.count === undefined ? say`` : say` on ${show.number(asked.count, 0)} chargers`
   return [
-    say`${show.current(current_A)} into ${pack} takes ${show.power(Math.ceil(input_W))} from the supply.`,
+    say`${show.current(current_A)} into ${what}${each} takes ${show.power(Math.ceil(supplies.input_W))} from the supply.`,
     heldBy && say`All that ${limitHolders(locale)[heldBy.kind]}.`,
-    usb
-      ? say`The smallest USB supply that carries it is ${own(usbNamed(usb))} (${show.voltage(usb.offer.voltage_V)}, ${show.current(usb.offer.current_A)}).`
-      : say`No USB supply carries it for this charger.`,
-    benchWords(benches, locale),
+    ...suppliesWords(supplies, asked, locale),
   ]
 }
 
-function benchWords(benches: Needed['benches'], { say, show }: Locale): Text | undefined {
+/** What chargers take at the watts on their labels, and what carries that. */
+export function flatOutWords(supplies: Supplies, asked: AskedOf, locale: Locale): readonly (Text | undefined)[] {
+  const { say, show } = locale
+  const { charger, count = 1 } = asked
+  const [out, into] = [show.power(charger?.power_W ?? 0), show.power(Math.ceil(supplies.input_W))]
+  return [
+    count === 1
+      ? say`Flat out, with ${out} into the pack, the charger takes ${into} from its supply.`
+      : say`Flat out, with ${out} each into the packs, ${show.number(count, 0)} chargers take ${into} from their supply.`,
+    ...suppliesWords(supplies, asked, locale),
+  ]
+}
+
+function suppliesWords(
+  { input_W, usb, benches }: Supplies,
+  { count = 1, voltage }: AskedOf,
+  locale: Locale,
+): readonly (Text | undefined)[] {
+  const { say, show, own } = locale
+  if (voltage !== undefined) {
+    const [bench] = benches
+    if (!bench) return [say`No supply of ${show.voltage(voltage)} feeds a charger.`]
+    return [
+      say`At ${show.voltage(voltage)} that is ${show.current(input_W / voltage)}: take a supply of ${show.current(bench.current_A)} or more, so that it does not run at its limit.`,
+    ]
+  }
+  return [
+    usb
+      ? say`The smallest USB supply that carries it is ${own(usbNamed(usb))} (${show.voltage(usb.offer.voltage_V)}, ${show.current(usb.offer.current_A)}).`
+      : count === 1
+        ? say`No USB supply carries it for this charger.`
+        : undefined,
+    benchWords(benches, usb !== undefined, locale),
+  ]
+}
+
+function benchWords(benches: Needed['benches'], isOther: boolean, { say, show }: Locale): Text | undefined {
   if (benches.length === 0) return undefined
   const list = benches.map(bench => joined([show.voltage(bench.voltage_V), show.current(bench.current_A)]))
-  return say`Or a bench or wall supply, one of these: ${joined(list, ', ')}.`
+  return isOther
+    ? say`Or a bench or wall supply, one of these: ${joined(list, ', ')}.`
+    : say`Take a bench or wall supply, one of these: ${joined(list, ', ')}.`
 }
 
 export function neededWorking(
-  { setting, current_A, input_W, permit }: Wanted,
+  result: (Needed & Permitted) | (Supplies & { readonly setting: undefined }),
+  { charger, count = 1, voltage }: AskedOf,
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show } = locale
+  const efficiency = show.number(charger?.efficiency ?? chargerEfficiency.value, 2)
+  const times = count === 1 ? say`` : say` × ${show.number(count, 0)}`
   return [
-    ...settingWorking(setting, permit.situation.pack, locale),
-    say`Input: ${show.current(current_A)} × ${show.voltage(setting.cutoffPack_V)} ÷ ${show.number(setting.efficiency, 2)} = ${show.power(input_W)}.`,
-    say`USB: the first of the classes sold (${cite(soldPowers_W, locale)}) with an offer inside the charger's input that gives this (USB Power Delivery Specification R3.x, power rules).`,
+    ...(result.setting
+      ? [
+          ...settingWorking(result.setting, result.permit.situation.pack, locale),
+          say`Input: ${show.current(result.current_A)} × ${show.voltage(result.setting.cutoffPack_V)} ÷ ${efficiency}${times} = ${show.power(result.input_W)}.`,
+        ]
+      : [
+          say`Input: ${show.power(charger?.power_W ?? 0)} ÷ ${efficiency}${times} = ${show.power(result.input_W)} (${cite(chargerEfficiency, locale)}).`,
+        ]),
+    voltage === undefined && count === 1
+      ? say`USB: the first of the classes sold (${cite(soldPowers_W, locale)}) with an offer inside the charger's input that gives this (USB Power Delivery Specification R3.x, power rules).`
+      : undefined,
     say`Bench and wall supplies: a fifth more than this (common practice), so that they do not run at their limit.`,
   ]
 }

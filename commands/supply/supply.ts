@@ -1,24 +1,44 @@
-// What a supply can give this charger, by cell count; or the smallest supply that carries a setting.
+// What a supply can give this charger, by cell count; or the smallest supply that carries a setting, or a charger flat out.
 
 import { type Asked, command, optional } from '../../src/assistant/command.ts'
 import { figure, type Quantified } from '../../src/assistant/quantified.ts'
+import { inputOf } from '../../src/charging/setting/input.ts'
 import { settingFor } from '../../src/charging/setting/setting.ts'
 import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import type { Told } from '../../src/charging/situation/situation.ts'
-import { behindCable, neededFor, suppliedTo } from '../../src/charging/sources/supply.ts'
+import {
+  behindCable,
+  flatOut_W,
+  neededFor,
+  type Supplies,
+  suppliedTo,
+  suppliesFor,
+} from '../../src/charging/sources/supply.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
+import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
-import { chargerKind, chemistryKind, currentKind, packKind, sourceKind } from '../../src/language/kinds/values.ts'
+import type { Source } from '../../src/charging/things/source.ts'
+import {
+  cellsKind,
+  chargerKind,
+  countKind,
+  currentKind,
+  packKind,
+  sourceKind,
+  voltageKind,
+} from '../../src/language/kinds/values.ts'
 import { currentOn } from '../shared/asked-current.ts'
 import { nothingToSupply } from './supply-problems.words.ts'
 
 const takes = {
   source: optional(sourceKind),
   charger: optional(chargerKind),
+  count: optional(countKind),
   pack: optional(packKind),
-  chemistry: optional(chemistryKind),
+  chemistry: optional(cellsKind),
   current: optional(currentKind),
+  voltage: optional(voltageKind),
   cable: optional(currentKind),
 }
 
@@ -26,61 +46,93 @@ type AskedSupply = Asked<typeof takes>
 
 /** A cable that carries 5 A is assumed out loud where an offer above 3 A hangs on it. */
 const fullCable_A = 5
+const least_V = 2
 
-const told = (asked: AskedSupply): Told & { readonly pack: Pack } => {
-  const { source, charger, current, cable = fullCable_A } = asked
-  const around = { act: 'charge', charger, source: source && behindCable(source, cable) } as const
-  if (asked.pack) {
-    const current_A = current === undefined ? undefined : currentOn(charger, current)
-    return { ...around, pack: asked.pack, current_A }
-  }
+const told = (asked: AskedSupply, house: HouseLimits): Told & { readonly pack: Pack } => {
+  const { charger, current, cable = fullCable_A, count = 1 } = asked
+  const source = asked.source ? behindCable(asked.source, cable) : ofVolts(asked.voltage)
+  const feed = source && inputOf({ source, house, ...(charger && { charger }) }).feed
+  const around = {
+    act: 'charge',
+    charger,
+    source,
+    sourceShare_W: feed && feed.power_W / count,
+    current_A: current === undefined || !cellsOf(asked) ? undefined : currentOn(charger, current),
+  } as const
+  if (asked.pack) return { ...around, pack: asked.pack }
   return {
     ...around,
     pack: standIn(asked),
     // No pack is meant, so none lacks the lead that the charger looks for.
     balanceLead: true,
-    doubts: asked.chemistry || !source ? [] : ['chemistryAssumed'],
+    doubts: asked.chemistry || !asked.source ? [] : ['chemistryAssumed'],
   }
 }
 
+/** Volts that are looked for are judged as a supply that has all the amps that are wanted. */
+const ofVolts = (voltage_V = 0): Source | undefined =>
+  voltage_V < least_V ? undefined : { kind: 'supply', offers: [{ voltage_V, current_A: 1000 }] }
+
+/** Cells in series, where they were told. */
+const cellsOf = ({ pack, chemistry }: AskedSupply): number | undefined => pack?.series ?? chemistry?.series
+
 /** For packs that nobody named: so large that only charger and supply hold the current down. */
-const standIn = ({ chemistry = chemistries[0], charger }: AskedSupply): Pack => ({
-  chemistry,
-  series: charger?.minSeries ?? 1,
+const standIn = ({ chemistry, charger }: AskedSupply): Pack => ({
+  chemistry: chemistry?.chemistry ?? chemistries[0],
+  series: chemistry?.series ?? charger?.minSeries ?? 1,
   parallel: 1,
   capacity_Ah: 60,
 })
 
-const supplied = (permit: Permit, { pack }: AskedSupply) => {
+const supplied = (permit: Permit, asked: AskedSupply) => {
+  const { pack, charger, count = 1 } = asked
   const { feed, carried } = suppliedTo(permit)
+  const cells = cellsOf(asked)
+  const one_W = charger && flatOut_W(charger)
   return {
     kind: 'supplied' as const,
     feed,
-    carried: pack ? carried.filter(({ series }) => series === pack.series) : carried,
+    carried: cells === undefined ? carried : carried.filter(({ series }) => series === cells),
+    /** What all chargers take at the watts on their labels, in W. */
+    flatOut_W: one_W && one_W * count,
     setting: pack && settingFor(permit),
     timed: pack && timedCharge(permit, { current_A: permit.situation.current_A }),
     permit,
   }
 }
 
-const needed = (permit: Permit) => {
-  const found = neededFor(permit)
-  const timed = timedCharge(permit, { current_A: found.current_A })
+const needed = (permit: Permit, { pack, voltage: voltage_V, count }: AskedSupply) => {
+  const found = neededFor(permit, { voltage_V, count })
+  const timed = pack && timedCharge(permit, { current_A: found.current_A })
   return { kind: 'needed' as const, ...found, timed, permit }
 }
+
+const flatOut = (permit: Permit, one_W: number, { charger, voltage: voltage_V, count }: AskedSupply) => ({
+  kind: 'flat out' as const,
+  ...suppliesFor(one_W, charger, { voltage_V, count }),
+  setting: undefined,
+  current_A: undefined,
+  timed: undefined,
+  permit,
+})
 
 export const supply = command({
   name: 'supply',
   takes,
+  anyOf: [['source', 'pack', 'charger', 'current']],
   examples: [
     'supply source: PD 65W charger: 0.1-10A by 0.1 200W 6S 10-30V',
     'supply source: PD 100W charger: 0.3/0.8/1.5/3A 60W 1-5S 10-26V cable: 3A',
     'supply pack: 4S 1500 LiPo current: 2A charger: 0.1-10A by 0.1 200W 6S 10-30V',
+    'supply charger: 0.1-10A by 0.1 200W 6S 10-30V count: 2 voltage: 24V',
   ],
-  situation: told,
+  situation: (asked, { house }) => told(asked, house),
   compute: (permit, asked) => {
-    if (asked.source) return supplied(permit, asked)
-    if (asked.pack) return needed(permit)
+    const { source, pack, chemistry, current, charger } = asked
+    if (source) return supplied(permit, asked)
+    if (pack || (chemistry?.series !== undefined && current !== undefined)) return needed(permit, asked)
+    const one_W = charger && flatOut_W(charger)
+    if (one_W !== undefined) return flatOut(permit, one_W, asked)
     throw nothingToSupply()
   },
   planned: result => ({
@@ -88,11 +140,17 @@ export const supply = command({
     carried: result.timed?.carried,
     ...(result.kind === 'supplied'
       ? { set_A: result.setting?.current_A, input_A: result.setting?.input_A ?? result.feed.current_A }
-      : { set_A: result.current_A, input_A: result.usb && result.input_W / result.usb.offer.voltage_V }),
+      : { set_A: result.current_A, input_A: inputAt_A(result) }),
   }),
   figures: (result): readonly Quantified<SupplyFigure>[] =>
     result.kind === 'supplied' ? suppliedFigures(result) : neededFigures(result),
 })
+
+/** At the supply that is advised: the USB one, or the only one. */
+function inputAt_A({ input_W, usb, benches }: Supplies): number | undefined {
+  const voltage_V = usb?.offer.voltage_V ?? (benches.length === 1 ? benches[0]?.voltage_V : undefined)
+  return voltage_V && input_W / voltage_V
+}
 
 type SupplyFigure =
   | 'supplyPower'
@@ -103,19 +161,26 @@ type SupplyFigure =
   | 'cutoffPack'
   | 'inputPower'
   | 'usbSupply'
-  | `supplyCurrent${number}V`
+  | 'supplyCurrent#V'
 
-const suppliedFigures = ({ feed, carried }: ReturnType<typeof supplied>) => [
+const suppliedFigures = ({ feed, carried, flatOut_W: all_W }: ReturnType<typeof supplied>) => [
   figure.power('supplyPower', feed.power_W),
   figure.voltage('supplyVoltage', feed.lowest_V),
   figure.current('supplyCurrent', feed.current_A),
+  figure.power('inputPower', all_W),
   ...carried.map(({ series, current_A }) => figure.current(`current${series}S`, current_A)),
 ]
 
-const neededFigures = ({ setting, current_A, input_W, usb, benches }: ReturnType<typeof needed>) => [
+const neededFigures = ({
+  setting,
+  current_A,
+  input_W,
+  usb,
+  benches,
+}: ReturnType<typeof needed> | ReturnType<typeof flatOut>) => [
   figure.current('setCurrent', current_A),
-  figure.voltage('cutoffPack', setting.cutoffPack_V),
+  figure.voltage('cutoffPack', setting?.cutoffPack_V),
   figure.power('inputPower', input_W),
   figure.power('usbSupply', usb?.supply_W),
-  ...benches.map(bench => figure.current(`supplyCurrent${bench.voltage_V}V`, bench.current_A)),
+  ...benches.map(bench => figure.current('supplyCurrent#V', bench.current_A, undefined, bench.voltage_V)),
 ]

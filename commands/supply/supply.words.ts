@@ -1,7 +1,6 @@
 // What is said of a supply, and what could be asked next.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
-import { usualSupplies_V } from '../../src/charging/sources/supply.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
@@ -12,33 +11,43 @@ import { heldDown, menuWords } from '../shared/setting.words.ts'
 import { sourceAssumed } from '../shared/source.words.ts'
 import type { supply } from './supply.ts'
 import { suppliedWords, suppliedWorking, wantsFullCable } from './supply-given.words.ts'
-import { neededWords, neededWorking, usbNamed } from './supply-needed.words.ts'
+import { flatOutWords, neededWords, neededWorking, usbNamed } from './supply-needed.words.ts'
 
 /** More cells in series no charger is told to have. */
 const mostSeries = 14
 
 export const supplyWords: WordsOf<typeof supply> = locale => {
-  const { say, own } = locale
+  const { say, show, own } = locale
   return {
     summary: say`What a supply gives a charger by cell count, or the smallest supply for a setting.`,
     asks: [own('what does a PD 65W give my 0.1-10A by 0.1 charger')],
     takes: {
-      source: { about: say`the supply; left out to find one for a pack`, as: text => text },
+      source: { about: say`the supply that feeds the charger; one is looked for when not said`, as: text => text },
       charger: { about: say`what it feeds`, as: text => say`for a charger with ${text}` },
+      count: { about: say`how many such chargers at once; one when not said`, as: text => say`${text} of them` },
       pack: { about: say`the pack that is to be charged`, as: text => say`to charge ${text}` },
-      chemistry: { about: say`of the packs, where none is named; ${own(chemistries[0].name)} when not said` },
+      chemistry: {
+        about: say`of the packs, with their cells or without, where none is named; ${own(chemistries[0].name)} when not said`,
+        as: text => text,
+      },
       current: { about: say`the charge current wanted`, as: text => say`at ${text}` },
+      voltage: {
+        about: say`of the supply that is looked for; those that are sold when not said`,
+        as: text => say`on ${text}`,
+      },
       cable: { about: say`what the USB-C cable carries, 3 A or 5 A`, as: text => say`over a ${text} cable` },
     },
     answer: (result, asked) =>
       result.kind === 'needed'
-        ? neededWords(result, locale)
-        : [
-            ...suppliedWords(result, asked.source, locale),
-            ...(result.setting && asked.pack
-              ? [menuWords(result.setting, asked.pack, locale), ...heldDown(result.setting, locale)]
-              : []),
-          ],
+        ? neededWords(result, asked, locale)
+        : result.kind === 'flat out'
+          ? flatOutWords(result, asked, locale)
+          : [
+              ...suppliedWords(result, asked, locale),
+              ...(result.setting && asked.pack
+                ? [menuWords(result.setting, asked.pack, locale), ...heldDown(result.setting, locale)]
+                : []),
+            ],
     start: ({ timed }, { pack }) => timed && pack && startWords(pack, timed, false, locale),
     figures: {
       supplyPower: say`power of the supply`,
@@ -49,12 +58,12 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
       inputPower: say`input power at most`,
       usbSupply: say`smallest USB supply`,
       ...currentNames(locale),
-      ...benchNames(locale),
+      'supplyCurrent#V': of => say`supply of ${show.voltage(of)}`,
     },
     working: (result, asked) =>
-      result.kind === 'needed' ? neededWorking(result, locale) : suppliedWorking(result, asked, locale),
+      result.kind === 'supplied' ? suppliedWorking(result, asked, locale) : neededWorking(result, asked, locale),
     assumed: (result, { source, pack, chemistry, cable }) =>
-      result.kind === 'needed'
+      result.kind !== 'supplied'
         ? []
         : [
             pack || chemistry ? undefined : say`the packs are ${own(chemistries[0].name)}`,
@@ -80,11 +89,5 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
       `current${number}S`,
       Text
     >
-  }
-
-  function benchNames({ say: tell, show: as }: Locale): Readonly<Record<`supplyCurrent${number}V`, Text>> {
-    return Object.fromEntries(
-      usualSupplies_V.value.map(volts => [`supplyCurrent${volts}V`, tell`supply of ${as.voltage(volts)}`]),
-    ) as Record<`supplyCurrent${number}V`, Text>
   }
 }

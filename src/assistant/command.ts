@@ -52,8 +52,8 @@ interface Shape<T extends Takes> {
   readonly name: string
   /** In the order in which they are read and shown. */
   readonly takes: T
-  /** Of these details one at least must be told; the first is asked for. */
-  readonly anyOf?: readonly string[]
+  /** Of each of these details one at least must be told; the first is asked for. */
+  readonly anyOf?: readonly (readonly string[])[]
   /** Whole questions that work as they stand; shown by help and run by a test. */
   readonly examples: readonly string[]
   /** It changes what is kept: asked again it would do so again, so no button only to show more asks it. */

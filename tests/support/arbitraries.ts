@@ -94,7 +94,13 @@ export const somePowerBank: fc.Arbitrary<Source> = fc
 
 export const someBattery: fc.Arbitrary<Source> = somePack.map(pack => ({ kind: 'battery' as const, pack }))
 
-export const someSource = fc.oneof(someSupply, someVehicle, somePowerBank, someBattery)
+export const someWatts: fc.Arbitrary<Source> = fc.record({
+  kind: fc.constant('watts' as const),
+  of: fc.constantFrom('supply' as const, 'mains' as const, 'panel' as const),
+  power_W: fc.integer({ min: 1, max: 10_000 }),
+})
+
+export const someSource = fc.oneof(someSupply, someVehicle, somePowerBank, someBattery, someWatts)
 
 const perChemistry = (value: fc.Arbitrary<number>) =>
   sometimes({ LiPo: value, LiHV: value, 'Li-ion': value, LiFe: value })

@@ -39,8 +39,8 @@ export function understand(command: Entry, options: Readonly<Record<string, stri
     canonical[name] = written
     phrases.push(described[name]?.as?.(own(written)) ?? own(`${name} ${written}`))
   }
-  const [first = '', ...others] = command.anyOf ?? []
-  if (first && ![first, ...others].some(name => name in inputs)) throw missing(first, described[first], command)
+  const [open] = (command.anyOf ?? []).find(names => !names.some(name => name in inputs)) ?? []
+  if (open !== undefined) throw missing(open, described[open], command)
   return {
     inputs,
     assumed,

@@ -43,6 +43,16 @@ export const traits = {
     practice('power banks switch off when they are asked too much'),
     ({ source }) => source?.kind === 'power bank',
   ),
+  mains: trait(
+    'note',
+    practice('a supply stands between mains and a charger; engines run in the open'),
+    ({ source }) => source?.kind === 'watts' && source.of === 'mains',
+  ),
+  panel: trait(
+    'care',
+    practice('what the sun gives changes by the minute'),
+    ({ source }) => source?.kind === 'watts' && source.of === 'panel',
+  ),
   board: trait('care', practice('a board hides what one pack does'), ({ act }) => act === 'board'),
   onlyAsLabelled: trait('note', packMakers, s => charges(s) && fullBeside(s) > 0),
   neverOtherMode: trait('note', packMakers, s => charges(s) && fullBeside(s) < 0),

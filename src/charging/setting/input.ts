@@ -4,16 +4,16 @@ import { type BatteryStore, batteryStore, starterStore } from '../things/battery
 import type { Charger } from '../things/charger.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
 import { starterBlocks } from '../things/lead-acid.ts'
-import { batterySourceRate_C, engineRunning_V, fuseShare, plainUsbOffer } from '../things/practice.ts'
+import { batterySourceRate_C, engineRunning_V, fuseShare, plainUsbOffer, wattsShare } from '../things/practice.ts'
 import type { Offer, Source, VehicleOutlet } from '../things/source.ts'
 import { pdOffers } from '../things/usb-pd.ts'
 
 export interface Feed {
-  /** Lowest and highest voltage while it feeds, in V. */
-  readonly lowest_V: number
-  readonly highest_V: number
+  /** Lowest and highest voltage while it feeds, in V; with the current absent where only watts were told. */
+  readonly lowest_V?: number
+  readonly highest_V?: number
   /** Most current it gives, in A. */
-  readonly current_A: number
+  readonly current_A?: number
   /** Power that it gives for sure, also at its lowest voltage, in W. */
   readonly power_W: number
   /** The chosen one of a supply's offers. */
@@ -44,6 +44,8 @@ interface Fed {
 
 export function inputOf({ source, charger, house, sourceSoc }: Fed): Input {
   switch (source.kind) {
+    case 'watts':
+      return unbroken({ power_W: source.power_W * wattsShare[source.of].value })
     case 'supply':
       return byOffer(source.offers, charger)
     case 'power bank':
@@ -60,6 +62,15 @@ export function inputOf({ source, charger, house, sourceSoc }: Fed): Input {
       )
   }
 }
+
+/** Its volts are taken to suit the charger, and nothing of it is drained. */
+const unbroken = (feed: Feed): Input => ({
+  gives_V: [0, Number.POSITIVE_INFINITY],
+  outside_V: 0,
+  aboveFloor_V: undefined,
+  floor_V: undefined,
+  feed,
+})
 
 /** How far a span of volts lies outside what the charger takes. */
 function outsideOf([low_V, high_V]: readonly [number, number], charger: Charger | undefined): number {

@@ -54,7 +54,7 @@ function settingAt({ situation: { pack, charger } }: Permit, bounds: Bounds, cur
     rate_C: current_A / pack.capacity_Ah,
     bound: limit.value_A < wanted_A ? limit : charger && current_A !== wanted_A ? 'steps' : undefined,
     input_W,
-    input_A: input?.feed && input_W / input.feed.lowest_V,
+    input_A: input?.feed?.lowest_V && input_W / input.feed.lowest_V,
     feed: input?.feed,
   }
 }

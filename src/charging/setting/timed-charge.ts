@@ -52,7 +52,7 @@ export function timedCharge(permit: Permit, details: Details = {}): TimedCharge 
     from: request.from,
     current_A,
     rate_C: current_A / pack.capacity_Ah,
-    input_A: feed && times.charge.peakPower_W / efficiency / feed.lowest_V,
+    input_A: feed?.lowest_V && times.charge.peakPower_W / efficiency / feed.lowest_V,
     carried: source && carriedBy(permit, setting, times.charge),
     stops: chargerStops(pack, times.time_s.high),
   }

@@ -27,6 +27,8 @@ export interface SourcePlan {
   readonly planned: number
   /** Whether the wanted count is carried; true where none was named and at least one is. */
   readonly enough: boolean
+  /** Packs an hour that the sun feeds, of a panel. */
+  readonly perHour: number | undefined
   /** For the planned packs. */
   readonly balance: EnergyBalance
   /** Energy that it could still deliver above its floor after the planned packs, in Wh. */
@@ -61,8 +63,13 @@ export function planSource(permit: Permit, count?: number): SourcePlan {
     most,
     planned,
     enough: planned >= wanted,
+    perHour:
+      source.kind === 'watts' && source.of === 'panel' ? givenIn(setting, 3600) / totalsOf(draws).energy_Wh : undefined,
     balance: { sourceOut_Wh: delivered_Wh + sourceLoss_Wh, intoPacks_Wh, converterLoss_Wh, sourceLoss_Wh },
     left_Wh,
     leftSoc,
   }
 }
+
+/** What the source gives in `time_s` at its full power, in Wh. */
+const givenIn = ({ feed }: Setting, time_s: number): number => ((feed?.power_W ?? 0) * time_s) / 3600

@@ -37,17 +37,18 @@ export interface Supplied {
 export function suppliedTo({ situation }: Permit): Supplied {
   const feed = boundsOf(situation).input?.feed
   if (!feed) throw new RangeError('what a source gives needs one that feeds the charger')
-  return { feed, carried: carriedBySeries(feed, situation.charger, situation.pack) }
+  const { sourceShare_W = Number.POSITIVE_INFINITY, charger, pack } = situation
+  return { feed, carried: carriedBySeries(Math.min(feed.power_W, sourceShare_W), charger, pack) }
 }
 
-function carriedBySeries(feed: Feed, charger: Charger | undefined, { chemistry, series: told }: Pack): Carried[] {
+function carriedBySeries(given_W: number, charger: Charger | undefined, { chemistry, series: told }: Pack): Carried[] {
   const { minSeries = usualSeries.min, maxSeries = Math.max(usualSeries.max, told) } = charger ?? {}
   const currents = charger?.currents ?? anyCurrent
   const efficiency = charger?.efficiency ?? chargerEfficiency.value
   return Array.from({ length: maxSeries - minSeries + 1 }, (_, index) => {
     const series = minSeries + index
     const cutoffPack_V = chemistry.full_V.value * series
-    const power_W = Math.min(feed.power_W * efficiency, charger?.power_W ?? Number.POSITIVE_INFINITY)
+    const power_W = Math.min(given_W * efficiency, charger?.power_W ?? Number.POSITIVE_INFINITY)
     const limit_A = Math.min(power_W / cutoffPack_V, largestStep_A(currents))
     const current_A = charger ? nearestStep_A(currents, limit_A, limit_A + 1e-9) : shownDown_A(limit_A)
     return { series, cutoffPack_V, current_A }
@@ -103,38 +104,60 @@ export const usualSupplies_V = practice<readonly number[]>(
 /** A supply that runs at its limit has no room for the dip of a lead or a warm day. */
 const headroom = 1.2
 
-export interface Needed {
-  readonly setting: Setting
-  /** Into the pack: the one asked for, as far as charger and its power go, or the advised one. */
-  readonly current_A: number
-  /** What held it below the one that was asked for. */
-  readonly heldBy: Limit | undefined
+/** The supplies that give so many watts. */
+export interface Supplies {
   readonly input_W: number
   readonly usb: UsbChoice | undefined
   /** Supplies of one voltage inside the charger's window, rated a fifth above the need, rounded up to 0.1 A. */
   readonly benches: readonly Offer[]
 }
 
+export interface Needed extends Supplies {
+  readonly setting: Setting
+  /** Into the pack: the one asked for, as far as charger and its power go, or the advised one. */
+  readonly current_A: number
+  /** What held it below the one that was asked for. */
+  readonly heldBy: Limit | undefined
+}
+
+/** What a supply has to fit. */
+export interface Wanted {
+  /** The only volts that are of interest; those that supplies are sold for when absent. */
+  readonly voltage_V?: number | undefined
+  /** Chargers that hang on it at once, all alike; 1 when absent. */
+  readonly count?: number | undefined
+}
+
 /** What charging the pack of the permit takes from a supply, and the supplies that carry it. */
-export function neededFor(permit: Permit): Needed {
+export function neededFor(permit: Permit, wanted: Wanted = {}): Needed {
   const { charger, current_A: asked_A } = permit.situation
   const setting = settingFor(permit)
   const { cutoffPack_V, efficiency, limits } = setting
   const ofCharger = limits.find(({ kind }) => kind === 'charger' || kind === 'charger power')
   const isHeld = asked_A !== undefined && ofCharger !== undefined && ofCharger.value_A < asked_A
   const current_A = isHeld ? ofCharger.value_A : (asked_A ?? setting.current_A)
-  const input_W = (cutoffPack_V * current_A) / efficiency
-  const { minInput_V = 0, maxInput_V = Number.POSITIVE_INFINITY } = charger ?? {}
-  const fitting_V = usualSupplies_V.value.filter(volts => volts >= minInput_V && volts <= maxInput_V)
   return {
     setting,
     current_A,
     heldBy: isHeld ? ofCharger : undefined,
+    ...suppliesFor((cutoffPack_V * current_A) / efficiency, charger, wanted),
+  }
+}
+
+/** What a charger takes at the full watts on its label, in W; undefined where it has none. */
+export const flatOut_W = ({ power_W, efficiency = chargerEfficiency.value }: Charger): number | undefined =>
+  power_W && power_W / efficiency
+
+/** `one_W` is what one charger takes. */
+export function suppliesFor(one_W: number, charger: Charger | undefined, { voltage_V, count = 1 }: Wanted): Supplies {
+  const input_W = one_W * count
+  const { minInput_V = 0, maxInput_V = Number.POSITIVE_INFINITY } = charger ?? {}
+  const volts = voltage_V === undefined ? usualSupplies_V.value : [voltage_V]
+  return {
     input_W,
-    usb: smallestUsbSupply(input_W, charger),
-    benches: fitting_V.map(voltage_V => ({
-      voltage_V,
-      current_A: Math.ceil(((input_W * headroom) / voltage_V) * 10 - 1e-6) / 10,
-    })),
+    usb: count > 1 || voltage_V !== undefined ? undefined : smallestUsbSupply(input_W, charger),
+    benches: volts
+      .filter(one_V => one_V > 0 && one_V >= minInput_V && one_V <= maxInput_V)
+      .map(one_V => ({ voltage_V: one_V, current_A: Math.ceil(((input_W * headroom) / one_V) * 10 - 1e-6) / 10 })),
   }
 }

@@ -7,6 +7,19 @@ export const chargerEfficiency = practice(0.85, 'a switching charger passes on 8
 export const powerBankEfficiency = practice(0.85, 'about 85 % of the label energy of a power bank reaches its output')
 export const fuseShare = practice(0.8, 'load a fuse for long with 80 % of its rating at most')
 
+/** Of the watts on the label of what is told by its watts alone, what reaches the charger. */
+export const wattsShare = {
+  supply: practice(1, 'a supply gives the watts on its label'),
+  mains: practice(
+    0.65,
+    'load a generator or an inverter for long with four fifths of its watts; the supply behind it passes on 80 to 90 %',
+  ),
+  panel: practice(
+    0.5,
+    'a panel in good sun gives 60 to 70 % of its label; regulator and battery behind it pass on about 80 %',
+  ),
+} as const
+
 export const batterySourceRate_C = practice(
   2,
   'without a discharge rate on the label take no more than 2C from a battery used as a source',

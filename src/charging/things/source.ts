@@ -1,4 +1,4 @@
-// What feeds a charger: a regulated supply, a vehicle outlet, a power bank, or another battery with its own floor.
+// What feeds a charger: a supply, a vehicle outlet, a power bank, a generator, a panel, or another battery with its own floor.
 
 import type { Pack } from './pack.ts'
 
@@ -48,4 +48,15 @@ export interface BatterySource {
   readonly pack: Pack
 }
 
-export type Source = RegulatedSupply | VehicleOutlet | PowerBank | BatterySource
+/**
+ * Of which only the watts are told: a supply, an outlet of mains or a generator behind which one stands, or a solar
+ * panel in good sun with a battery between. Its volts are taken to suit the charger.
+ */
+export interface WattsSource {
+  readonly kind: 'watts'
+  readonly of: 'supply' | 'mains' | 'panel'
+  /** On its label, in W. */
+  readonly power_W: number
+}
+
+export type Source = WattsSource | RegulatedSupply | VehicleOutlet | PowerBank | BatterySource

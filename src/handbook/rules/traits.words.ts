@@ -21,6 +21,12 @@ export const traitWords: WordsOf<typeof traits> = ({ say, show, own }) => ({
     say`The source is a battery too: set an alarm at its stop volts, watch its lowest cell, and unplug it there.`,
   ],
   powerBank: () => [say`Keep the power bank in the shade and uncovered. If it switches off, lower the current.`],
+  mains: () => [
+    say`Feed the charger from a supply inside its input range, dry and behind a residual-current breaker. A generator runs in the open only, downwind of everybody.`,
+  ],
+  panel: () => [
+    say`A panel by itself stops a charger at every cloud: let it fill a battery or a power station, charge from that, and count on a fraction when the sun is low or veiled.`,
+  ],
   board: () => [
     say`Measure every pack before you plug it in; main plugs first, balance plugs after.`,
     say`A fuse for each pack: one bad cell is fed by all the others.`,

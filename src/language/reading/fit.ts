@@ -79,8 +79,9 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
   const seen = { series: read ?? (isByVolts ? fitting : undefined), capacity_Ah: bare?.capacity_Ah }
   const told = parts && together([parts, seen])
   const asksCells = byVolts !== undefined && told?.series === undefined
-  // How many cells there are is not answered by their type.
-  if (told && (cellType?.name !== 'cells' || Object.keys(told).length > 0)) {
+  // How many cells there are is not answered by their type; nor is a type assumed where any of several details will do.
+  const typeAnswers = cellType?.name !== 'cells' && command.anyOf === undefined
+  if (told && (typeAnswers || Object.keys(told).length > 0)) {
     const whole = wholePack(told)
     const filled = asksCells ? {} : fillPack(whole, takes('pack')?.name, cellType)
     Object.assign(options, filled)
@@ -112,7 +113,7 @@ export const isOfLabel = ({ kind, cue = '', next }: Candidate): boolean =>
 
 /** "Storage for 3S": the word that asks for the command is no detail of it. */
 const isNamedByCommand = ({ kind, text }: Candidate, { name, options }: CommandWords): boolean =>
-  kind === 'state' && text === name && !options.some(option => option.name === 'to')
+  (kind === 'state' || kind === 'source') && text === name && !options.some(option => option.name === 'to')
 
 /** "Is it full" beside volts that say where it stands: what is asked, and no detail left over. */
 const unasked = (left: readonly Candidate[], { at }: Readonly<Record<string, string>>): readonly Candidate[] =>
@@ -136,7 +137,7 @@ function missingOf(
   const isOpen = (name: string) => options[name] === undefined
   const open =
     taken.find(({ name, required }) => required && isOpen(name)) ??
-    taken.find(({ name }) => name === anyOf?.[0] && anyOf.every(isOpen))
+    taken.find(({ name }) => name === anyOf?.find(names => names.every(isOpen))?.[0])
   if (!open) return undefined
   return open.kind === 'pack' && told !== undefined ? 'capacity' : { option: open.name }
 }

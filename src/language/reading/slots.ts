@@ -34,7 +34,7 @@ export function slotFor(
   { options }: CommandWords,
   isFilled: (option: string) => boolean,
 ): OptionWords | undefined {
-  const { kind, cue = '', device } = candidate
+  const { kind, text, cue = '', device } = candidate
   const free = (option: OptionWords | undefined) => (option && !isFilled(option.name) ? option : undefined)
   const named = (name: string) => free(options.find(option => option.name === name))
   if (device && (kind === 'state' || kind === 'voltage')) {
@@ -43,6 +43,8 @@ export function slotFor(
   }
   if (kind === 'state') return stateSlot(candidate, named, kindOf => free(options.find(o => o.kind === kindOf)))
   if (kind === 'current' && endCues.has(cue)) return named('until')
+  // "My bench supply": of which nothing is told.
+  if (kind === 'source' && text === 'supply') return undefined
   const kinds = readers[kind] ?? []
   return (
     named(kind) ??

@@ -11,8 +11,8 @@ export interface CommandWords {
   /** One or two lower-case words. */
   readonly name: string
   readonly options: readonly OptionWords[]
-  /** Of these one at least must be told; the first is asked for. */
-  readonly anyOf?: readonly string[] | undefined
+  /** Of each of these one at least must be told; the first is asked for. */
+  readonly anyOf?: readonly (readonly string[])[] | undefined
 }
 
 export type Vocabulary = readonly CommandWords[]

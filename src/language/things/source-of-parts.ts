@@ -17,12 +17,15 @@ import {
   fuseTaken,
   lacksCurrentOrPower,
   lacksVoltsAndAmps,
+  needsBatteryBehind,
   needsFuse,
+  needsSupplyBehind,
   needsWattHours,
   notOneOutlet,
   notOnePowerBank,
   notOneSupply,
   plainUsbGives,
+  stationSocket,
   unknownKind,
   usbPdPhrase,
   wattHoursCount,
@@ -34,6 +37,8 @@ const powerDelivery = { phrase: usbPdPhrase, min: 5, max: 240, example: 'PD 65W'
 /** The voltage of its cells that a power bank's mAh are counted at: common practice. */
 const bankCell_V = 3.7
 const usb_V = 5
+/** The car socket of a power station: common practice. */
+const stationOffer: Offer = { voltage_V: 12, current_A: 10 }
 /** Of the outlets of cars, where nothing is said: common practice. */
 const usualFuse_A = 10
 
@@ -41,9 +46,13 @@ const usualFuse_A = 10
 export function sourceOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
   if (draft.kind === 'vehicle' || (draft.deepCycle && !draft.kind)) return vehicleOf(draft, text, assumed)
   if (draft.kind === 'power bank') return bankOf(draft, text, assumed)
+  if (draft.kind !== undefined) return wattsOf(draft, text, draft.kind)
   if (draft.energy_Wh ?? draft.capacity_Ah ?? draft.engine ?? draft.rest_V) {
     throw refusal(text, unknownKind, 'power bank 74Wh')
   }
+  const { offers, voltage_V, current_A, power_W, usb } = draft
+  const others = offers ?? voltage_V ?? current_A ?? usb
+  if (draft.supply && power_W !== undefined && others === undefined) return { kind: 'watts', of: 'supply', power_W }
   const supply = supplyOf(draft, text, assumed)
   if (supply) return { kind: 'supply', ...supply }
   throw refusal(text, lacksVoltsAndAmps, '12V 5A')
@@ -76,11 +85,18 @@ function supplyOf(draft: SourceDraft, text: string, assumed: Said[]): Supply | u
   throw refusal(text, lacksCurrentOrPower, given === 'voltage_V' ? `${voltage_V}V 5A` : wantedSource.example)
 }
 
+/** What feeds the thing that feeds the charger: its watts decide, whatever its volts. */
+function wattsOf({ power_W, ...draft }: SourceDraft, text: string, of: 'mains' | 'panel'): Source {
+  const more = Object.keys(draft).length > 1
+  if (power_W !== undefined && !more) return { kind: 'watts', of, power_W }
+  throw refusal(text, of === 'mains' ? needsSupplyBehind : needsBatteryBehind, `${of} 1000W`)
+}
+
 function vehicleOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
   const { offers: [offer, second] = [], capacity_Ah, engine = 'off' } = draft
   const told_A = draft.current_A ?? offer?.current_A
-  // A battery told by its label, its volts or its engine is no mere "car".
-  const battery = capacity_Ah ?? draft.rest_V ?? draft.voltage_V ?? draft.engine
+  // A battery told as one, or by its label, its volts or its engine, is no mere "car".
+  const battery = draft.battery ?? draft.deepCycle ?? capacity_Ah ?? draft.rest_V ?? draft.voltage_V ?? draft.engine
   const fuse_A = told_A ?? (battery === undefined ? undefined : usualFuse_A)
   const volts = draft.voltage_V ?? offer?.voltage_V
   if (fuse_A === undefined) {
@@ -117,9 +133,15 @@ function bankOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
   } else if (capacity_Ah > 0) {
     assumed.push(wattHoursCount)
   }
-  const label_Wh = energy_Wh ?? Number((capacity_Ah * bankCell_V).toPrecision(12))
-  return { kind: 'power bank', label_Wh, ...supplyOf(draft, text, assumed) }
+  if (draft.station && draft.offers === undefined && draft.usb === undefined) {
+    assumed.push(stationSocket(stationOffer))
+    return { kind: 'power bank', label_Wh: stored_Wh(draft), offers: [stationOffer] }
+  }
+  return { kind: 'power bank', label_Wh: stored_Wh(draft), ...supplyOf(draft, text, assumed) }
 }
+
+const stored_Wh = ({ energy_Wh, capacity_Ah = 0 }: SourceDraft): number =>
+  energy_Wh ?? Number((capacity_Ah * bankCell_V).toPrecision(12))
 
 function refusal(text: string, what: Said, example: string): Problem {
   return new Problem({ what, token: shortened(text), expected: wantedSource.expected, example })

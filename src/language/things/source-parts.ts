@@ -8,7 +8,7 @@ import type { Scanner } from '../scan/scanner.ts'
 import { capacityPhrase, leadRestPhrase, powerPhrase, supplyPhrase } from './source.words.ts'
 
 export interface SourceDraft {
-  kind?: 'vehicle' | 'power bank'
+  kind?: 'vehicle' | 'power bank' | 'mains' | 'panel'
   usb?: 'PD' | 'USB-C' | 'USB'
   /** Volts with amps, or with watts. */
   offers?: readonly Offer[]
@@ -19,6 +19,12 @@ export interface SourceDraft {
   capacity_Ah?: number
   engine?: 'running' | 'off'
   deepCycle?: true
+  /** Called a battery, not only a car. */
+  battery?: true
+  /** Called a supply. */
+  supply?: true
+  /** A power bank with outlets of its own. */
+  station?: true
   rest_V?: number
   /** A bare number, read as mAh on a power bank. */
   bare?: string
@@ -69,6 +75,11 @@ function takeOffers(scan: Scanner): readonly Offer[] | undefined {
 const kinds: readonly (readonly [NonNullable<SourceDraft['kind']>, RegExp])[] = [
   ['power bank', /power ?-?bank(?!\p{L})/iuy],
   [
+    'mains',
+    /(?:generator|genny|genset|inverter|mains(?! (?:supply|adapt[eo]r|brick|psu)))(?: (?:outlet|socket))?(?!\p{L})/iuy,
+  ],
+  ['panel', /(?:solar )?panel(?!\p{L})/iuy],
+  [
     'vehicle',
     /(?:(?:car|vehicle|cigarette lighter|van|truck)(?: (?:outlet|socket|battery))?|(?:starter|lead(?:[ -]acid)?|agm|gel) battery|lead[ -]acid|agm)(?!\p{L})/iuy,
   ],
@@ -85,7 +96,8 @@ const engines: readonly (readonly ['running' | 'off', RegExp])[] = [
   ['off', /(?:with )?(?:the )?(?:engine|motor) (?:is )?(?:off|stopped)(?!\p{L})/iuy],
 ]
 
-const suppliers = /(?:bench|wall|mains|laptop|power supply|supply|psu|adapt[eo]r|brick|outlet|socket|port)(?!\p{L})/iuy
+const suppliers = /(?:bench|laptop|power supply|supply|psu|adapt[eo]r|brick)(?!\p{L})/iuy
+const sockets = /(?:wall|mains|outlet|socket|port)(?!\p{L})/iuy
 
 const oneOf =
   <T>(words: readonly (readonly [T, RegExp])[]) =>
@@ -121,8 +133,26 @@ function takeBareRest(scan: Scanner): number | undefined {
   return numeral === undefined ? undefined : quantityOf(numeral, 'V', 'voltage', leadRest)
 }
 
+const batteryWords = /^(?:.* battery|lead.*|agm)$/i
+
+const kind: Part<SourceDraft> = (scan, draft) => {
+  const start = scan.at
+  if (draft.kind !== undefined) return false
+  draft.kind = oneOf(kinds)(scan)
+  if (draft.kind === 'vehicle' && batteryWords.test(scan.text.slice(start, scan.at))) draft.battery = true
+  return draft.kind !== undefined
+}
+
+const station: Part<SourceDraft> = (scan, draft) => {
+  if (draft.kind !== undefined || !scan.take(/(?:power )?station(?!\p{L})/iuy)) return false
+  draft.kind = 'power bank'
+  draft.station = true
+  return true
+}
+
 export const sourceParts: readonly Part<SourceDraft>[] = [
-  once('kind', oneOf(kinds)),
+  kind,
+  station,
   once('usb', oneOf(usbKinds)),
   once('engine', oneOf(engines)),
   once('deepCycle', scan => (scan.take(/(?:deep[ -]?cycle|leisure)(?: battery)?(?!\p{L})/iuy) ? true : undefined)),
@@ -130,10 +160,11 @@ export const sourceParts: readonly Part<SourceDraft>[] = [
   restAt,
   once('offers', takeOffers),
   once('energy_Wh', scan => takeQuantity(scan, 'energy')),
-  once('power_W', scan => takeQuantity(scan, 'power')),
+  once('power_W', scan => takeQuantity(scan, 'power', { max: 10_000 })),
   once('voltage_V', scan => takeQuantity(scan, 'voltage')),
   once('current_A', scan => takeQuantity(scan, 'current')),
   once('capacity_Ah', scan => takeQuantity(scan, 'capacity', capacity)),
-  scan => scan.take(suppliers) !== undefined,
+  scan => scan.take(sockets) !== undefined,
+  (scan, draft) => (scan.take(suppliers) ? Object.assign(draft, { supply: true }) : undefined) !== undefined,
   bareCapacity,
 ]

@@ -2,14 +2,12 @@
 
 import type { Source } from '../../charging/things/source.ts'
 import type { Said } from '../../ground/locale.ts'
-import { plainText, shortened } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
+import { plainText } from '../../ground/plain-text.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
 import { readParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
 import { readBattery, writePack } from './pack.ts'
-import { needsBatteryBehind, needsSupplyBehind } from './source.words.ts'
 import { type Supply, sourceOf, wantedSource } from './source-of-parts.ts'
 import { type SourceDraft, sourceParts } from './source-parts.ts'
 
@@ -25,23 +23,11 @@ export function readSource(text: string): Read<Source> {
     const { value: pack, assumed } = readBattery(scan.text)
     return { value: { kind: 'battery', pack }, assumed }
   }
-  refuseUnfed(scan.text)
   const draft: SourceDraft = {}
   readParts(scan, sourceParts, draft, wantedSource)
   const assumed: Said[] = []
   const value = sourceOf(draft, scan.text, assumed)
   return { value, assumed }
-}
-
-const mains = /^(?:.* )?(?:generator|genny|inverter)(?:$| )/iu
-const panel = /^(?:.* )?(?:solar )?panel(?:$| )/iu
-
-/** What feeds the thing that feeds a charger is named often, but the charger sees only the latter. */
-function refuseUnfed(text: string): void {
-  const what = mains.test(text) ? needsSupplyBehind : panel.test(text) ? needsBatteryBehind : undefined
-  if (what === undefined) return
-  const example = what === needsSupplyBehind ? '13.8V 20A' : 'car 10A 60Ah'
-  throw new Problem({ what, token: shortened(text), expected: wantedSource.expected, example })
 }
 
 /** Canonical text; reading it gives the same source. */
@@ -52,6 +38,7 @@ export function writeSource(source: Source): string {
     const bank = `power bank ${writeQuantity(source.label_Wh, 'energy')}`
     return source.offers ? `${bank} ${writeSupply({ ...source, offers: source.offers })}` : bank
   }
+  if (source.kind === 'watts') return `${source.of} ${writeQuantity(source.power_W, 'power')}`
   const { fuse_A, engine, battery, nominal_V, rest_V, capacity_Ah } = source
   const words = [`car ${writeQuantity(fuse_A, 'current')}`, `engine ${engine}`]
   if (nominal_V !== undefined) words.splice(1, 0, writeQuantity(nominal_V, 'voltage'))

@@ -1,9 +1,10 @@
 // What is said of sources that cannot be read, and of what their readers had to assume.
 
+import type { Offer } from '../../charging/things/source.ts'
 import { type Said, told } from '../../ground/locale.ts'
 
 export const aSource: Said = ({ say }) =>
-  say`a USB PD supply, volts with amps or watts, a vehicle outlet, a power bank or a battery`
+  say`a USB PD supply, volts with amps or watts, a vehicle outlet, a power bank, a battery or the watts of a generator`
 export const unknownKind: Said = ({ say }) => say`I cannot tell what kind of source that is.`
 export const lacksVoltsAndAmps: Said = ({ say }) => say`That source lacks its volts and amps.`
 export const lacksCurrentOrPower: Said = ({ say }) => say`That source lacks its current or power.`
@@ -13,9 +14,9 @@ export const notOneOutlet: Said = ({ say }) => say`That does not add up to one v
 export const needsWattHours: Said = ({ say }) => say`I need the watt-hours on the power bank.`
 export const notOnePowerBank: Said = ({ say }) => say`That does not add up to one power bank.`
 export const needsSupplyBehind: Said = ({ say }) =>
-  say`That feeds no charger by itself: I need the supply that stands between them.`
+  say`I need its watts, or the supply that stands between it and the charger.`
 export const needsBatteryBehind: Said = ({ say }) =>
-  say`A panel gives what the sun gives: I need the battery or power bank that it fills.`
+  say`A panel gives what the sun gives: I need the watts on its label, or the battery that it fills.`
 export const supplyPhrase: Said = ({ say }) => say`a supply voltage`
 export const powerPhrase: Said = ({ say }) => say`watts and volts that make a current`
 export const capacityPhrase: Said = ({ say }) => say`a source's capacity`
@@ -25,6 +26,11 @@ export const asPowerDelivery: Said = ({ say }) => say`a USB-C supply named by it
 
 export const plainUsbGives = told(
   ({ say, show }, volts: number) => say`plain USB is taken to give ${show.voltage(volts)}`,
+)
+
+export const stationSocket = told(
+  ({ say, show }, { voltage_V, current_A }: Offer) =>
+    say`the power station's car socket is taken, ${show.voltage(voltage_V)} and ${show.current(current_A)}`,
 )
 
 export const engineTakenOff: Said = ({ say }) => say`the engine is taken to be off`

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { countedPacks } from '../../../src/charging/simulation/supply-run.ts'
 import type { Told } from '../../../src/charging/situation/situation.ts'
 import { planSource, type SourcePlan } from '../../../src/charging/sources/source-plan.ts'
+import { sizeFor } from '../../../src/charging/sources/source-size.ts'
 import { lihv, liIon, lipo } from '../../../src/charging/things/chemistries.ts'
 import type { HouseLimits } from '../../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
@@ -23,7 +24,24 @@ interface Wanted extends Partial<Told> {
 const told = ({ count: _, limits: __, ...rest }: Wanted): Told => ({ act: 'charge', pack: wren, from, ...rest })
 const planned = (wanted: Wanted): SourcePlan => planSource(permitFor(told(wanted), wanted.limits), wanted.count)
 
+describe('the size of a source', () => {
+  it('is what carries so many: a station of that label carries them, one of a little less does not', () => {
+    const size = sizeFor(permitFor({ act: 'charge', pack: wren, from }), 7)
+    const offers = [{ voltage_V: 12, current_A: 10 }]
+    const station = (label_Wh: number) => planned({ source: { kind: 'power bank', label_Wh, offers } }).most
+    expect(station(size.station_Wh * 1.0001)).toBe(7)
+    expect(station(size.station_Wh * 0.999)).toBe(6)
+    expect(size.deepCycle_Ah * 12.2 * 0.5).toBeCloseTo(size.all_Wh, 6)
+  })
+})
+
 describe('planSource', () => {
+  it('counts what the sun feeds in an hour, and says nothing of that where there is none', () => {
+    const { perHour = 0, balance } = planned({ source: { kind: 'watts', of: 'panel', power_W: 100 } })
+    expect(perHour * balance.sourceOut_Wh).toBeCloseTo(50, 6)
+    expect(planned({ source: { kind: 'watts', of: 'mains', power_W: 100 } }).perHour).toBeUndefined()
+  })
+
   it('says whether a wanted count will do, and what is the most', () => {
     const source = { kind: 'battery', pack: heron } as const
     const { most = 0 } = planned({ source })

@@ -3,10 +3,12 @@ import { describe, expect, it } from 'vitest'
 import { inputOf } from '../../../src/charging/setting/input.ts'
 import {
   behindCable,
+  flatOut_W,
   neededFor,
   smallestUsbSupply,
   soldPowers_W,
   suppliedTo,
+  suppliesFor,
 } from '../../../src/charging/sources/supply.ts'
 import { lipo } from '../../../src/charging/things/chemistries.ts'
 import { noHouseLimits } from '../../../src/charging/things/house-limits.ts'
@@ -98,6 +100,36 @@ describe('what a pack needs of a supply', () => {
     const needed = neededFor(permitFor({ act: 'charge', pack, current_A: 2 }))
     expect(needed).toMatchObject({ current_A: 2, heldBy: undefined, usb: { supply_W: 45 } })
     expect(needed.benches.map(({ voltage_V }) => voltage_V)).toEqual([12, 15, 19, 24])
+  })
+})
+
+describe('what chargers need flat out', () => {
+  const charger = {
+    currents: { kind: 'list', steps_A: [1, 10] },
+    power_W: 170,
+    minInput_V: 13,
+    maxInput_V: 20,
+  } as const
+
+  it('is the power on the label over what the charger passes on, times as many', () => {
+    const one_W = flatOut_W(charger) ?? 0
+    expect(one_W).toBeCloseTo(200, 9)
+    expect(flatOut_W({ ...charger, efficiency: 0.5 })).toBe(340)
+    const { input_W, usb, benches } = suppliesFor(one_W, charger, { count: 3 })
+    expect(input_W).toBeCloseTo(600, 9)
+    expect(usb).toBeUndefined()
+    // A fifth more than 600 W, at 15 and 19 V: the others lie outside of the input.
+    expect(benches).toEqual([
+      { voltage_V: 15, current_A: 48 },
+      { voltage_V: 19, current_A: 37.9 },
+    ])
+  })
+
+  it('is looked for at one voltage where one is told', () => {
+    expect(suppliesFor(100, undefined, { voltage_V: 10 })).toMatchObject({
+      usb: undefined,
+      benches: [{ voltage_V: 10, current_A: 12 }],
+    })
   })
 })
 

@@ -334,7 +334,34 @@ describe('supply', () => {
     expect((await answered('supply source: PD 65W pack: 6S 1300 LiPo charger: 1A 1-4S')).verdict).toBe('do not charge')
   })
 
+  it('shares the supply among chargers, and says what flat out takes', async () => {
+    // By hand: 2 x 200 W / 0.85 = 470.6 W of 360 W; each has 180 W x 0.85 = 153 W; / 25.2 V = 6.07 A.
+    const reply = await answered(`supply source: 12V 30A charger: ${charger} count: 2`)
+    expect(reply.headline).toMatch(/Flat out 2 of them take 471.W: more than that\. Hold each to 153.W/)
+    expect(figure(reply, 'current6S')?.value).toBe(6)
+    expect((await answered(`supply source: 24V 30A charger: ${charger} count: 2`)).headline).toContain(
+      'that is carried',
+    )
+  })
+
+  it('finds the amps of a supply for chargers flat out', async () => {
+    const reply = await answered(`supply charger: ${charger} count: 2 voltage: 24V`)
+    // By hand: 470.6 W / 24 V = 19.6 A, a fifth more 23.6 A.
+    expect(reply.headline).toMatch(/take 471.W .* that is 19\.61.A: take a supply of 23\.6.A/)
+    expect((await answered(`supply charger: ${charger} voltage: 5V`)).verdict).toBe('do not charge')
+  })
+
+  it('finds what a setting takes where only cells are told', async () => {
+    // By hand: 6 A x 25.2 V / 0.85.
+    expect(figure(await answered('supply chemistry: 6S LiPo current: 6A'), 'inputPower')?.value).toBeCloseTo(177.9, 1)
+  })
+
+  it('takes of a generator what a supply behind it passes on', async () => {
+    expect(figure(await answered(`supply source: generator 1000W charger: ${charger}`), 'supplyPower')?.value).toBe(650)
+  })
+
   it('wants a supply or a pack', async () => {
-    expect((await asking.ask('supply')).problem?.what).toContain('supply')
+    expect((await asking.ask('supply')).problem?.expected).toContain('supply')
+    expect((await asking.ask('supply current: 2A')).problem?.what).toContain('the supply, or the pack')
   })
 })

@@ -45,6 +45,11 @@ describe('sources', () => {
     ['power bank 74Wh', { kind: 'power bank', label_Wh: 74 }],
     ['power bank 74Wh PD 45W', { kind: 'power bank', label_Wh: 74, usbPd_W: 45, offers: pdOffers(45) }],
     ['74Wh power bank 5V 3A', { kind: 'power bank', label_Wh: 74, offers: [{ voltage_V: 5, current_A: 3 }] }],
+    ['generator 1000W', { kind: 'watts', of: 'mains', power_W: 1000 }],
+    ['mains socket 2kW', { kind: 'watts', of: 'mains', power_W: 2000 }],
+    ['solar panel 100W', { kind: 'watts', of: 'panel', power_W: 100 }],
+    ['60W supply', { kind: 'watts', of: 'supply', power_W: 60 }],
+    ['mains adapter 12V 5A', supply([12, 5])],
     ['4S 5000mAh Li-ion', { kind: 'battery', pack: { chemistry: liIon, series: 4, parallel: 1, capacity_Ah: 5 } }],
   ])('reads %j and assumes nothing', (text, value) => {
     expect(readSource(text)).toEqual({ value, assumed: [] })
@@ -67,6 +72,12 @@ describe('sources', () => {
       'leisure battery 100 A·h',
       { kind: 'vehicle outlet', fuse_A: 10, engine: 'off', battery: 'deep-cycle', capacity_Ah: 100 },
       ['10 A', 'engine'],
+    ],
+    ['car battery', { kind: 'vehicle outlet', fuse_A: 10, engine: 'off' }, ['10 A', 'engine']],
+    [
+      'power station 500Wh',
+      { kind: 'power bank', label_Wh: 500, offers: [{ voltage_V: 12, current_A: 10 }] },
+      ["power station's car socket is taken, 12 V and 10 A"],
     ],
     ['car engine running', { kind: 'vehicle outlet', fuse_A: 10, engine: 'running' }, ['10 A']],
     ['power bank 20000mAh', { kind: 'power bank', label_Wh: 74 }, ['3.7 V']],
@@ -111,8 +122,10 @@ describe('sources', () => {
     ['car 10A 120W', 'car 10A 120W'],
     ['car 12V 10A 15A', 'car 12V 10A 15A'],
     ['bench', 'bench'],
-    ['generator 1000W', 'generator 1000W'],
-    ['solar panel 20W', 'solar panel 20W'],
+    ['generator', 'generator'],
+    ['solar panel', 'solar panel'],
+    ['inverter 12V 300W', 'inverter 12V 300W'],
+    ['generator 20kW', '20kW'],
   ])('refuses %j', (text, token) => {
     const problem = problemOf(() => readSource(text))
     expect(problem.token).toBe(token)

@@ -112,6 +112,8 @@ function power_W(source: Source): number {
       return 2 * source.pack.capacity_Ah * source.pack.series * full_V[nameOf(source.pack.chemistry)]
     case 'vehicle outlet':
       return 0.8 * source.fuse_A * 30
+    case 'watts':
+      return { supply: 1, mains: 0.8 * 0.9, panel: 0.7 * 0.8 }[source.of] * source.power_W
     case 'supply':
       return Math.max(...source.offers.map(({ voltage_V, current_A }) => voltage_V * current_A))
     case 'power bank':

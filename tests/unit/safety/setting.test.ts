@@ -79,6 +79,8 @@ function sourcePower_W({ source, charger, house }: Request): number {
     }
     case 'vehicle outlet':
       return 0.8 * source.fuse_A * (source.engine === 'running' ? 13.5 : 12.65)
+    case 'watts':
+      return { supply: 1, mains: 0.8 * 0.9, panel: 0.7 * 0.8 }[source.of] * source.power_W
     default: {
       const offers = source.offers ?? [{ voltage_V: 5, current_A: 1.5 }]
       const inside = offers.filter(({ voltage_V }) => voltage_V >= min_V && voltage_V <= max_V)

@@ -1,0 +1,30 @@
+// How large a source must be, in words.
+
+import { leadAcidLimits } from '../../src/charging/things/lead-acid.ts'
+import { powerBankEfficiency } from '../../src/charging/things/practice.ts'
+import type { Locale } from '../../src/ground/locale.ts'
+import type { Text } from '../../src/ground/text.ts'
+import { cite } from '../shared/setting.words.ts'
+import type { Sized } from './source.ts'
+
+export function sizeWords({ count, all_Wh, station_Wh, deepCycle_Ah, setting }: Sized, { say, show }: Locale): Text[] {
+  const packs = count === 1 ? say`One pack takes` : say`${show.number(count, 0)} packs take`
+  return [
+    say`${packs} about ${show.energy(all_Wh)} at the charger's input.`,
+    say`That is a power bank or power station of ${show.energy(Math.ceil(station_Wh))} or more, or a 12 V leisure battery of ${show.capacity(Math.ceil(deepCycle_Ah))} or more, which gives half of its label.`,
+    say`It must give ${show.power(Math.ceil(setting.input_W))} for each pack that is charged at the same time, at ${show.current(setting.current_A)} and ${show.perCell(setting.cutoff.perCell_V)} per cell.`,
+  ]
+}
+
+export function sizeWorking(
+  { count, one_Wh, all_Wh, each, setting, starter_Ah }: Sized,
+  locale: Locale,
+): readonly Text[] {
+  const { say, show } = locale
+  const { starter, 'deep-cycle': deepCycle } = leadAcidLimits
+  return [
+    say`One pack: ${show.energy(each.charge.energy_Wh)} ÷ ${show.number(setting.efficiency, 2)} = ${show.energy(one_Wh)} at the charger's input; × ${show.number(count, 0)} = ${show.energy(all_Wh)}.`,
+    say`Power bank or power station: ÷ ${show.number(powerBankEfficiency.value, 2)} (${cite(powerBankEfficiency, locale)}).`,
+    say`Leisure battery: ÷ ${show.voltage(deepCycle.restFloor_V.value)} ÷ ${show.number(deepCycle.share.value, 1)} (${cite(deepCycle.share, locale)}). A starter battery would have to be of ${show.capacity(Math.ceil(starter_Ah))} (${cite(starter.share, locale)}).`,
+  ]
+}
