@@ -20,7 +20,7 @@ const takes = {
 export const percent = command({
   name: 'percent',
   takes,
-  anyOf: ['at', 'back'],
+  anyOf: [['at', 'back']],
   examples: [
     'percent pack: 3S 720 LiHV at: 11.55V',
     'percent chemistry: LiFe at: 3.3V',

@@ -79,8 +79,8 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
   const seen = { series: read ?? (isByVolts ? fitting : undefined), capacity_Ah: bare?.capacity_Ah }
   const told = parts && together([parts, seen])
   const asksCells = byVolts !== undefined && told?.series === undefined
-  // How many cells there are is not answered by their type; nor is a type assumed where any of several details will do.
-  const typeAnswers = cellType?.name !== 'cells' && command.anyOf === undefined
+  // How many cells there are is not answered by their type; nor is a type assumed where other details than the pack will do.
+  const typeAnswers = cellType?.name !== 'cells' && !command.anyOf?.flat().includes('pack')
   if (told && (typeAnswers || Object.keys(told).length > 0)) {
     const whole = wholePack(told)
     const filled = asksCells ? {} : fillPack(whole, takes('pack')?.name, cellType)
