@@ -45,7 +45,7 @@ export const storageWords: WordsOf<typeof storage> = locale => {
           ]
         case 'stay':
           return [
-            say`Leave it as it is: ${show.perCell(result.move.rest_V)} per cell is within ${show.perCell(storageTolerance_V.value)} of storage, ${show.perCell(result.storage_V)}.`,
+            say`Leave it as it is: ${show.perCell(result.move.rest_V)} a cell is within ${show.perCell(storageTolerance_V.value)} of storage, ${show.perCell(result.storage_V)}.`,
           ]
         case 'charge':
           return chargeWords(result, locale)
@@ -97,7 +97,7 @@ type ResultOf<W extends Result['way']> = Extract<Result, { readonly way: W }>
 
 function levelWords({ storage_V, series, permit }: Result, { say, show, own }: Locale): Text {
   const { chemistry } = permit.situation.pack
-  const store = say`Store ${own(chemistry.name)} at ${show.perCell(storage_V)} per cell`
+  const store = say`Store ${own(chemistry.name)} at ${show.perCell(storage_V)} a cell`
   return series > 1 ? say`${store} (${show.voltage(storage_V * series)} for ${own(`${series}S`)}).` : say`${store}.`
 }
 
@@ -119,7 +119,7 @@ function dischargeWords(
   return [
     run.heldByPower && power_W !== undefined ? say`${out} or ${show.power(power_W)}, whichever is less.` : say`${out}.`,
     say`That takes about ${show.roughly(run.duration_s)} (${show.roughly(time_s.low, Math.floor)} to ${show.roughly(time_s.high, Math.ceil)}).`,
-    say`Stop where it rests at ${show.perCell(storage_V)} per cell (${show.voltage(storage_V * series)} for ${own(`${series}S`)}).`,
+    say`Stop where it rests at ${show.perCell(storage_V)} a cell (${show.voltage(storage_V * series)} for ${own(`${series}S`)}).`,
     say`Do it within two days; a flight does it as well.`,
   ]
 }
@@ -128,8 +128,8 @@ function storageLine({ storage_V, permit }: Result, locale: Locale): Text {
   const { say, show } = locale
   const usual_V = permit.situation.pack.chemistry.storage_V
   return storage_V === usual_V.value
-    ? say`Storage: ${show.perCell(storage_V)} per cell (${cite(usual_V, locale)}).`
-    : say`Storage: ${show.perCell(storage_V)} per cell (the rules of this club).`
+    ? say`Storage: ${show.perCell(storage_V)} a cell (${cite(usual_V, locale)}).`
+    : say`Storage: ${show.perCell(storage_V)} a cell (the rules of this club).`
 }
 
 function moveLine(result: Result, locale: Locale): Text | undefined {

@@ -61,8 +61,8 @@ function anyWords(result: ResultOf<'any'>, locale: Locale): Text {
   const { set_V, most_V, pack_V, permit } = result
   const name = nameOf(result, locale)
   return pack_V === undefined
-    ? say`Set ${show.perCell(set_V)} per cell for ${name}, and never more than ${show.perCell(most_V)}.`
-    : say`Set ${show.perCell(set_V)} per cell (${show.voltage(pack_V)} for ${own(`${permit.situation.pack.series}S`)}) for ${name}, and never more than ${show.perCell(most_V)}.`
+    ? say`Set ${show.perCell(set_V)} a cell for ${name}, and never more than ${show.perCell(most_V)}.`
+    : say`Set ${show.perCell(set_V)} a cell (${show.voltage(pack_V)} for ${own(`${permit.situation.pack.series}S`)}) for ${name}, and never more than ${show.perCell(most_V)}.`
 }
 
 function chosenWords(result: ResultOf<'chosen'>, locale: Locale): readonly Text[] {
@@ -70,7 +70,7 @@ function chosenWords(result: ResultOf<'chosen'>, locale: Locale): readonly Text[
   const { set_V, gets_V, wanted_V, charge } = result
   const wanted = show.perCell(wanted_V)
   return [
-    say`Choose ${show.perCell(set_V)} per cell: it fills ${nameOf(result, locale)} cells to about ${show.percent(charge.soc)} (${show.percent(charge.band.low)} to ${show.percent(charge.band.high)}).`,
+    say`Choose ${show.perCell(set_V)} a cell: it fills ${nameOf(result, locale)} cells to about ${show.percent(charge.soc)} (${show.percent(charge.band.low)} to ${show.percent(charge.band.high)}).`,
     Math.abs(gets_V - wanted_V) < 0.005
       ? say`That is the cutoff wanted.`
       : set_V > wanted_V
@@ -85,7 +85,7 @@ function judgedWords({ kind, error_V, set_V }: ResultOf<'judged'>, { say, show }
     case 'within tolerance':
       return say`Leave the charger as it is: ${off} V per cell is inside the tolerance.`
     case 'charges high':
-      return say`The cells get ${off} V more than the charger says: set ${show.perCell(set_V)} per cell at most, or correct its calibration by that much.`
+      return say`The cells get ${off} V more than the charger says: set ${show.perCell(set_V)} a cell at most, or correct its calibration by that much.`
     case 'charges low':
       return say`The cells get ${off} V less than the charger says: no harm, the pack is only less full. Correct its calibration if it has one, and do not make up for it with a cutoff above full.`
   }
@@ -96,7 +96,7 @@ function ownWorking(result: Result, locale: Locale): readonly (Text | undefined)
   const { full_V } = result.permit.situation.pack.chemistry
   switch (result.way) {
     case 'any':
-      return [say`Full is ${show.perCell(full_V.value)} per cell (${cite(full_V, locale)}).`]
+      return [say`Full is ${show.perCell(full_V.value)} a cell (${cite(full_V, locale)}).`]
     case 'chosen':
       return [
         say`The charger has ${joined(result.cutoffs_V.map(show.perCell), ', ')}; wanted ${show.perCell(result.wanted_V)}; full is ${show.perCell(full_V.value)} (${cite(full_V, locale)}).`,
@@ -118,7 +118,7 @@ function houseLine({ permit }: Result, { say, show, own }: Locale): Text | undef
   const { pack, house } = permit.situation
   const most_V = fullVoltage_V(pack.chemistry, house)
   return most_V < pack.chemistry.full_V.value
-    ? say`The rules of this club charge ${own(pack.chemistry.name)} to ${show.perCell(most_V)} per cell at most.`
+    ? say`The rules of this club charge ${own(pack.chemistry.name)} to ${show.perCell(most_V)} a cell at most.`
     : undefined
 }
 

@@ -33,7 +33,7 @@ export const percentWords: WordsOf<typeof percent> = locale => {
       const { by, soc, socBand, perCell_V, voltsBand, restPack_V, telling } = result
       return [
         by === 'volts'
-          ? say`${show.perCell(perCell_V)} per cell at rest is about ${show.percent(soc)} of a ${name} cell's charge (${show.percent(socBand?.low ?? soc)} to ${show.percent(socBand?.high ?? soc)}).`
+          ? say`${show.perCell(perCell_V)} a cell at rest is about ${show.percent(soc)} of a ${name} cell's charge (${show.percent(socBand?.low ?? soc)} to ${show.percent(socBand?.high ?? soc)}).`
           : say`At ${show.percent(soc)} a ${name} cell rests at about ${show.perCell(perCell_V)} (${show.perCell(voltsBand?.low ?? perCell_V)} to ${show.perCell(voltsBand?.high ?? perCell_V)}).`,
         by === 'volts' ? markWords(result, pack, locale) : undefined,
         by === 'volts' || restPack_V === undefined

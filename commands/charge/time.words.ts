@@ -75,7 +75,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
     },
     assumed: ({ from, current_A, setting: { bound } }, asked) => [
       asked.from === undefined && from.kind === 'rest'
-        ? say`the pack is taken to be flown down to its floor, ${show.perCell(from.perCell_V)} per cell at rest`
+        ? say`the pack is taken to be flown down to its floor, ${show.perCell(from.perCell_V)} a cell at rest`
         : undefined,
       asked.current !== undefined
         ? asked.current === current_A
@@ -122,7 +122,7 @@ function setWords(timed: Timed, locale: Locale): Text {
 /** Where the charge ends: as it was asked, or the volts of a cell. */
 function goal({ permit, setting }: Timed, { say, show }: Locale): Text {
   const { to } = permit.situation
-  return to?.kind === 'soc' ? show.percent(to.soc) : say`${show.perCell(setting.cutoff.perCell_V)} per cell`
+  return to?.kind === 'soc' ? show.percent(to.soc) : say`${show.perCell(setting.cutoff.perCell_V)} a cell`
 }
 
 /** When it would end if it started now, by the clock of the machine that answers. */

@@ -16,7 +16,7 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
       rate: { about: say`highest charge rate, or none to lift the rule` },
       storage: { about: say`storage voltage per cell, or none` },
       floor: { about: say`voltage per cell at which a battery used as a source is stopped, or none` },
-      gentle: { about: say`yes: ${own(name)} is charged to ${show.perCell(gentleFull_V.value)} per cell only` },
+      gentle: { about: say`yes: ${own(name)} is charged to ${show.perCell(gentleFull_V.value)} a cell only` },
       decimal: { about: say`point or comma` },
       language: { about: say`English; no other so far` },
       'private-answers': { about: say`who may have an answer that only they see` },

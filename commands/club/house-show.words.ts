@@ -20,7 +20,7 @@ export const houseShowWords: WordsOf<typeof houseShow> = locale => {
       shownRules().map(({ key, rule, chemistry }) => [key, say`${own(chemistry.name)}, ${names[rule]}`]),
     ),
     shown: (number, { key, shown }, { rules }) => {
-      const value = shown === 'perCell' ? say`${number} per cell` : number
+      const value = shown === 'perCell' ? say`${number} a cell` : number
       return rules.find(rule => rule.key === key)?.isSet ? say`${value} (this club)` : say`${value} (chemistry)`
     },
     working: ({ house }) => [

@@ -17,7 +17,7 @@ export const ruleNames = ({ say }: Locale): Readonly<Record<HouseChange['rule'],
 })
 
 export const limitWords = (rule: ChemistryRule, value: number, { say, show }: Locale): Text =>
-  rule === 'maxRate_C' ? show.rate(value) : say`${show.perCell(value)} per cell`
+  rule === 'maxRate_C' ? show.rate(value) : say`${show.perCell(value)} a cell`
 
 /** The rules and their values as a moderator reads them; what is alike for several chemistries is said once. */
 export function changesWords(changes: readonly HouseChange[], locale: Locale): Text {
@@ -43,7 +43,7 @@ export function settingWords(rule: HouseChange['rule'], value: string | boolean,
   const { say, show, own } = locale
   const { name, full_V, gentleFull_V = full_V } = liIon
   if (rule === 'gentleLiIon') {
-    return value ? say`yes, ${own(name)} is charged to ${show.perCell(gentleFull_V.value)} per cell` : say`no`
+    return value ? say`yes, ${own(name)} is charged to ${show.perCell(gentleFull_V.value)} a cell` : say`no`
   }
   if (rule === 'decimalMark') return value === ',' ? say`comma` : say`point`
   if (rule === 'privateAnswers') return value === 'moderators' ? say`moderators only` : say`everyone`

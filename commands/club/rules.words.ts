@@ -30,7 +30,7 @@ export const rulesWords: WordsOf<typeof rules> = locale => {
       if (!cell) return number
       return joined(
         [
-          say`full ${number} per cell`,
+          say`full ${number} a cell`,
           say`storage ${show.perCell(cell.storage_V)}`,
           say`landing ${show.perCell(cell.landing_V)}`,
           say`dead ${show.perCell(cell.dead_V)}`,

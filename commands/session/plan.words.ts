@@ -149,7 +149,7 @@ function withCharges(planned: Planned, locale: Locale): readonly (Text | undefin
     .filter(({ start_s }) => start_s === 0)
     .map(
       charge =>
-        say`${names.pack(charge.group, charge.number)} on ${names.port(charge.port)} at ${settingText(charge, locale)} per cell`,
+        say`${names.pack(charge.group, charge.number)} on ${names.port(charge.port)} at ${settingText(charge, locale)} a cell`,
     ) as [Text, ...Text[]]
   return [
     ready < wanted

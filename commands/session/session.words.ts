@@ -56,7 +56,7 @@ export function chargeLine(charge: PlannedCharge, names: SessionNames, locale: L
   const set =
     current_A > 1.1 * wanted_A ? say`${show.current(current_A)} (${show.rate(rate_C)})` : show.current(current_A)
   const begin = start_s === 0 ? say`Start` : show.duration(start_s)
-  const line = say`${begin} to ${show.duration(end_s)}: ${names.pack(group, number)} on ${place}. Set ${set} and ${show.perCell(cutoff.perCell_V)} per cell`
+  const line = say`${begin} to ${show.duration(end_s)}: ${names.pack(group, number)} on ${place}. Set ${set} and ${show.perCell(cutoff.perCell_V)} a cell`
   return typeof bound === 'object' ? say`${line} (all that ${limitHolders(locale)[bound.kind]}).` : say`${line}.`
 }
 

@@ -51,7 +51,7 @@ export function chargeWorking(
   const tapers = charge.stages.some(({ kind }) => kind === 'constant voltage')
   return [
     from.kind === 'rest'
-      ? say`Start: ${show.perCell(from.perCell_V)} per cell at rest is ${soc} of the charge (curve ${cite(curve, locale)}).`
+      ? say`Start: ${show.perCell(from.perCell_V)} a cell at rest is ${soc} of the charge (curve ${cite(curve, locale)}).`
       : say`Start: ${soc} of the charge (curve ${cite(curve, locale)}).`,
     say`Stages: ${joined(stages, ', ')}.`,
     !tapers

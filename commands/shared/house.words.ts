@@ -15,7 +15,7 @@ export function houseWorking(situation: Situation, cutoff: Cutoff, locale: Local
 function storageBound({ pack, to, house }: Situation, { say, show }: Locale): Text | undefined {
   const storage_V = pack && house.storagePerCell_V?.[pack.chemistry.name]
   if (storage_V === undefined || !isToStorage(to)) return undefined
-  return say`Storage is ${show.perCell(storage_V)} per cell by the rules of this club.`
+  return say`Storage is ${show.perCell(storage_V)} a cell by the rules of this club.`
 }
 
 /** Volts that were asked for are bound only where they were lowered; full and a percentage start from the club's full. */
@@ -29,7 +29,7 @@ function fullBound(
   const meansFull = to === undefined || to.kind === 'soc' || (to.kind === 'named' && to.name === 'full')
   const isBound = meansFull || loweredBy === 'house'
   if (!isBound || perCell_V !== full_V || full_V === pack.chemistry.full_V.value) return undefined
-  return say`Full is ${show.perCell(full_V)} per cell for ${own(pack.chemistry.name)} by the rules of this club.`
+  return say`Full is ${show.perCell(full_V)} a cell for ${own(pack.chemistry.name)} by the rules of this club.`
 }
 
 function floorBound({ source, house }: Situation, { say, show }: Locale): Text | undefined {
@@ -37,5 +37,5 @@ function floorBound({ source, house }: Situation, { say, show }: Locale): Text |
   const { name, loadFloor_V } = source.pack.chemistry
   const floor_V = house.sourceFloorPerCell_V?.[name]
   if (floor_V === undefined || floor_V <= loadFloor_V.value) return undefined
-  return say`The source is stopped at ${show.perCell(floor_V)} per cell at the lowest by the rules of this club.`
+  return say`The source is stopped at ${show.perCell(floor_V)} a cell at the lowest by the rules of this club.`
 }

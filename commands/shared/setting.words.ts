@@ -59,7 +59,7 @@ export function settingWorking(setting: Setting, pack: Pack, locale: Locale): re
     bound === 'steps'
       ? say`The charger's step nearest to that within every limit is ${show.current(current_A)}.`
       : bound && say`What binds: ${show.current(bound.value_A)} is all that ${limitHolders(locale)[bound.kind]}.`,
-    say`Cutoff: ${show.perCell(cutoff.perCell_V)} × ${own(String(pack.series))} = ${show.voltage(cutoffPack_V)}; full is ${show.perCell(full_V.value)} per cell (${cite(full_V, locale)}).`,
+    say`Cutoff: ${show.perCell(cutoff.perCell_V)} × ${own(String(pack.series))} = ${show.voltage(cutoffPack_V)}; full is ${show.perCell(full_V.value)} a cell (${cite(full_V, locale)}).`,
   ]
 }
 

@@ -132,7 +132,7 @@ function batteryLines(
   return [
     say`Source current: at most ${show.rate(batterySourceRate_C.value)} × ${show.capacity(pack.capacity_Ah)} = ${show.current(current_A)} (${cite(batterySourceRate_C, locale)}).`,
     store &&
-      say`Its floor: ${show.perCell(store.loadFloor_V / pack.series)} per cell under load, ${show.voltage(store.loadFloor_V)} in all, and ${show.perCell(store.restFloor_V / pack.series)} at rest; ${own(name)} must not go below ${show.perCell(loadFloor_V.value)} (${cite(loadFloor_V, locale)}) nor rest below ${show.perCell(restFloor_V.value)} (${cite(restFloor_V, locale)}), and the charger and the club may ask for more.`,
+      say`Its floor: ${show.perCell(store.loadFloor_V / pack.series)} a cell under load, ${show.voltage(store.loadFloor_V)} in all, and ${show.perCell(store.restFloor_V / pack.series)} at rest; ${own(name)} must not go below ${show.perCell(loadFloor_V.value)} (${cite(loadFloor_V, locale)}) nor rest below ${show.perCell(restFloor_V.value)} (${cite(restFloor_V, locale)}), and the charger and the club may ask for more.`,
     store && say`Its sag: ${show.resistance(store.resistance_ohm)} in all.`,
   ]
 }

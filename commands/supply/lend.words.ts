@@ -79,7 +79,7 @@ function lendWorking(
   const drawn = show.power(power / lent.efficiency)
   const passed = show.number(lent.efficiency, 2)
   return [
-    say`Floor: ${show.perCell(lent.stopPerCell_V)} per cell under load (${byClub ? say`the rules of this club` : cite(loadFloor_V, locale)}), ${show.perCell(lent.restStopPerCell_V)} at rest (${cite(restFloor_V, locale)}), whichever comes first.`,
+    say`Floor: ${show.perCell(lent.stopPerCell_V)} a cell under load (${byClub ? say`the rules of this club` : cite(loadFloor_V, locale)}), ${show.perCell(lent.restStopPerCell_V)} at rest (${cite(restFloor_V, locale)}), whichever comes first.`,
     say`Out of the pack: ${show.power(power)} ÷ ${passed} = ${drawn} (${efficiency === undefined ? cite(converterEfficiency, locale) : say`efficiency as given`}), down to the floor with the sag of its own resistance: ${show.energy(lent.given_Wh / lent.efficiency)}.`,
     say`Into the device: × ${passed} = ${show.energy(lent.given_Wh)}; ÷ ${show.power(power)} = ${show.duration(lent.duration_s)}.`,
     device === undefined || lent.fills === undefined

@@ -84,7 +84,7 @@ export const sourceWords: WordsOf<typeof source> = locale => {
     ],
     assumed: ({ from: start, setting }, asked) => [
       asked.from === undefined && start.kind === 'rest'
-        ? say`the packs are taken to be flown down to their floor, ${show.perCell(start.perCell_V)} per cell at rest`
+        ? say`the packs are taken to be flown down to their floor, ${show.perCell(start.perCell_V)} a cell at rest`
         : undefined,
       asked.charger === undefined
         ? say`the charger is taken to pass on ${show.percent(setting.efficiency)} of its input, at any current and input voltage`

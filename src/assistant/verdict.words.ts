@@ -23,8 +23,9 @@ export const generalCaution = ({ say }: Locale, care?: Text): Caution => ({
 /** The usual care in a line, by what is about to be done. */
 function careOf({ found }: Settled, { say }: Locale): Text | undefined {
   const is = (key: Found['key']) => found.some(one => one.key === key)
-  if (is('carried')) return say`Care: plugs covered, each pack in a bag of its own.`
+  if (is('carried')) return say`Care: cabin only, plugs covered, a bag for each; ask the airline.`
   if (is('drained')) return say`Care: alarm on the balance plug, and stay with it.`
+  if (found[0]?.known.situation.act === 'store') return say`Care: keep it cool and dry, out of the sun and the car.`
   return is('balance') ? say`Care: balance lead on, bare stone or tile, stay with it.` : undefined
 }
 
@@ -40,7 +41,7 @@ export const untilClear = ({ say }: Locale): Caution => ({
 /** Nobody stays with what burns. */
 const smokeCaution = ({ say }: Locale): Caution => ({
   key: 'smoke',
-  text: say`Whoever breathed the smoke sees a doctor, also when nothing hurts yet.`,
+  text: say`The smoke is poison: who breathed it sees a doctor, also when nothing hurts yet.`,
 })
 
 /** So many musts stand before an answer; the rest stand among the cautions. */

@@ -21,19 +21,26 @@ export async function alternatives(
   context: Context,
 ): Promise<readonly Text[]> {
   const shown = figuresOf(answer)
-  const lines = await Promise.all(
+  if (shown.length === 0) return []
+  const others = await Promise.all(
     chemistries.map(async chemistry => {
       const options = withChemistry(question.options, chemistry.name)
-      if (!options || shown.length === 0) return undefined
-      const other = await command.answer(understand(command, options, context.locale).inputs, context)
-      const figures = figuresOf(other)
-      const isSame = figures.join() === shown.join()
-      const printed_V = chemistry.nominal_V.value * seriesIn(options)
-      return isSame || figures.length === 0 ? undefined : alternative(chemistry, printed_V, figures, context.locale)
+      const other = options && (await command.answer(understand(command, options, context.locale).inputs, context))
+      const figures = other ? figuresOf(other) : []
+      const printed_V = options && chemistry.nominal_V.value * seriesIn(options)
+      return printed_V === undefined || figures.length === 0 ? undefined : { chemistry, printed_V, figures }
     }),
   )
-  const others = present(lines)
-  return others.length > 0 ? [...others, nothingPrinted(context.locale)] : []
+  const told = present(others)
+  // What is the same for every type tells nothing.
+  const differs = shown.map((text, at) => told.some(({ figures }) => figures[at] !== text))
+  const lines = told
+    .filter(({ figures }) => figures.join() !== shown.join())
+    .map(({ chemistry, printed_V, figures }) => {
+      const telling = figures.filter((_, at) => differs[at] ?? true)
+      return alternative(chemistry, printed_V, telling, context.locale)
+    })
+  return lines.length > 0 ? [...lines, nothingPrinted(context.locale)] : []
 }
 
 /** One where the count was not told. */

@@ -49,7 +49,7 @@ export function askedBack(meant: MeantInPart, command: Entry, choices: readonly 
   }
   const example = missing === 'capacity' ? '1300mAh' : (choices[0] ?? command.examples[0] ?? command.name)
   return new Problem({
-    what: missingWords(missing, command, soFar, locale),
+    what: missingWords(missing, command, { cells, soFar }, locale),
     expected: choicesWords(choices),
     example,
     choices: choices.map(label => {
@@ -59,8 +59,14 @@ export function askedBack(meant: MeantInPart, command: Entry, choices: readonly 
   })
 }
 
-function missingWords(missing: Missing, { words }: Entry, soFar: string, locale: Locale): Said {
-  if (missing === 'capacity') return capacityMissing(soFar)
+/** Of the pack, and in all. */
+interface Known {
+  readonly cells: string
+  readonly soFar: string
+}
+
+function missingWords(missing: Missing, { words }: Entry, { cells, soFar }: Known, locale: Locale): Said {
+  if (missing === 'capacity') return capacityMissing(cells)
   if ('cells' in missing) return cellsMissing(soFar)
   return detailMissing(words(locale).takes[missing.option]?.about ?? locale.own(missing.option), soFar)
 }

@@ -31,7 +31,7 @@ export const boardWords: WordsOf<typeof boardsLimits> = locale => {
       say`Set aside what may be hurt, and ask again for the others.`,
     ],
     boardUnknown: () => [
-      say`Measure every pack at rest before you connect it: packs further apart than 0.1 V a cell drive a great current into each other.`,
+      say`Measure every pack at rest before you connect it: 0.1 V a cell apart, they drive a great current into each other.`,
       say`Tell me the volts of each, and I say what would flow. Same type, same cell count, none puffed or hurt.`,
     ],
     boardSeries: met => [
@@ -47,7 +47,7 @@ export const boardWords: WordsOf<typeof boardsLimits> = locale => {
       say`Charge the lower one alone until they are within ${than} a cell, then ask again; or charge them one by one.`,
     ],
     boardFlow: ({ met, found: { met: share = 1, known } }) => [
-      say`Do not connect them yet: they are ${fine_V(known.facts.apart_V)} a cell apart, and in the first minute ${met} of what one of them may take or give would flow.`,
+      say`Do not connect them yet: they are ${fine_V(known.facts.apart_V)} a cell apart, and ${met} of what one of them may take or give would flow at first.`,
       // The flow goes with the volts; a millivolt is what a meter can tell.
       say`Charge the lower one alone until they are within ${fine_V(Math.floor(((known.facts.apart_V ?? 0) / share) * 1000) / 1000)} a cell, or charge them one by one.`,
     ],

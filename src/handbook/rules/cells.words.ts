@@ -57,7 +57,7 @@ export const cellsWords: WordsOf<typeof cellsLimits> = locale => {
       say`If they drift apart again, retire the pack.`,
     ],
     overFullElsewhere: ({ met, than }) => [
-      say`${met} a cell is above full, ${than}: check it with a second meter, and keep it outdoors on stone and in sight until it is lower.`,
+      say`${met} a cell is above full, ${than}: check it with a second meter. Keep it outdoors on stone, in sight, until it is lower.`,
     ],
     cellsUneven: met => [
       atFull(met)

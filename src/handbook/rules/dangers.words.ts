@@ -7,9 +7,8 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
   fire: () => [
     say`Get away from it now, everybody out of the smoke, and call the fire service.`,
     say`Do not touch, move or unplug it unless that is safe from where you stand.`,
-    say`Close the door behind you; from outside tell them: lithium battery.`,
-    say`Burning packs flare up again and the smoke is poison: do not go back in for anything.`,
-    say`Water in plenty from a distance cools what stands around; it does not put the pack out.`,
+    say`Close the door; from outside tell them: lithium battery. Do not go back in for anything.`,
+    say`It may flare up again. Water from a distance cools what stands around; it does not put the pack out.`,
   ],
   injury: () => [
     say`First aid first, and let somebody call for help while you do it.`,
@@ -20,9 +19,10 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
   ],
   swollen: () => [
     say`Do not charge, discharge or fly it: a swollen pack can catch fire.`,
-    say`If it is hot, hisses or smokes, get away and call the fire service; else unplug it.`,
-    say`Put it outdoors, alone, on stone, far from anything that burns. Never press, pierce or bathe it.`,
-    say`Tape the plugs and hand it in where batteries are collected: say that it is damaged lithium.`,
+    say`Hot, hissing or smoking? Get away and call the fire service.`,
+    say`Else unplug it. Put it outdoors, alone, on stone, far from anything that burns.`,
+    say`Never press, pierce or bathe it.`,
+    say`Tape the plugs and hand it in: tell them "damaged lithium".`,
   ],
   pierced: () => [
     say`Do not charge it: a cut, dented, leaking or burnt cell can catch fire hours later.`,
@@ -123,11 +123,11 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
     say`Nothing printed, no maker to ask: hand it in where batteries are collected.`,
   ],
   unattended: () => [
-    say`No: never leave a charge alone, not for a moment, not asleep, not from another room.`,
+    say`Never leave a charge alone, not for a moment, not asleep, not from another room.`,
     say`Charge when you can stay with it, or stop the charge before you go; it can be ended at any time.`,
   ],
   movingVehicle: () => [
-    say`No: never charge in a vehicle that moves, nor sleep beside a charge.`,
+    say`Never charge in a vehicle that moves, nor sleep beside a charge.`,
     say`Park, take the pack out of the cabin to a bare spot, and stay with it.`,
   ],
   softBed: () => [

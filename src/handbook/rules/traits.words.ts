@@ -37,7 +37,7 @@ export const traitWords: WordsOf<typeof traits> = ({ say, show, own }) => ({
   neverOtherMode: ({ found }) => [
     say`Set the charger to ${own(found.known.situation.pack?.chemistry.name ?? '')}: the cutoff of other types overcharges these cells (${show.perCell(found.known.situation.pack?.chemistry.full_V.value ?? 0)} is full).`,
   ],
-  singleCell: () => [say`Single cells share plugs of opposite polarity: check plus and minus before you connect it.`],
+  singleCell: () => [say`Plugs of single cells differ in plus and minus: check both before you connect it.`],
   balance: () => [say`Balance lead on, balance mode, and the cell count on the charger is the one on the label.`],
   labelRate: () => [
     say`Take the charge rate from the label, not the large C number beside it: that one is for flying.`,
@@ -51,7 +51,8 @@ export const traitWords: WordsOf<typeof traits> = ({ say, show, own }) => ({
     say`Measure at the balance plug, cell by cell, with thin insulated probes: one slip there shorts a cell.`,
   ],
   carried: () => [
-    say`In the cabin only, every plug covered, each pack in a bag of its own; ask the airline before you travel: it may allow less.`,
+    say`In the cabin only, every plug covered, each pack in a bag of its own.`,
+    say`Ask the airline before you travel: it may allow less.`,
     say`If the cabin bag is taken from you at the gate, take the packs out of it first. A swollen, damaged or recalled pack does not fly at all.`,
   ],
   looked: () => [say`Look at the pack and feel it first: swollen, dented, pierced or hot is not charged.`],

@@ -197,7 +197,7 @@ describe('a chemistry of its own', () => {
   it('has its line among the rules, and its limits in the house', async () => {
     const reply = await answered('rules')
     expect(figure(reply, 'fullLTO')).toMatchObject({ label: 'LTO', value: 2.8 })
-    expect(figure(reply, 'fullLTO')?.text).toContain('2.80 V per cell; storage 2.30 V')
+    expect(figure(reply, 'fullLTO')?.text).toContain('2.80 V a cell; storage 2.30 V')
     expect(figure(await answered('house show'), 'storageLTO')?.value).toBe(2.3)
   })
 

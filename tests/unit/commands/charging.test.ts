@@ -118,7 +118,7 @@ describe('time', () => {
     const reply = await ask('time pack: 3S 720 LiHV')
     expect(reply.assumed).toEqual(
       expect.arrayContaining([
-        expect.stringContaining('flown down to its floor, 3.60 V per cell'),
+        expect.stringContaining('flown down to its floor, 3.60 V a cell'),
         'set to the advised current, 0.72 A',
       ]),
     )

@@ -100,12 +100,12 @@ describe('a reply that a rule bound says so', () => {
   test.each([
     ['current pack: 2S 1000mAh LiPo', 'the rules of this club'],
     ['time pack: 2S 1000mAh LiPo', 'the rules of this club'],
-    ['current pack: 2S 1000mAh LiPo to: storage', 'Storage is 3.80 V per cell by the rules of this club.'],
-    ['current pack: 2S 2600mAh Li-ion', 'Full is 4.10 V per cell for Li-ion by the rules of this club.'],
-    ['current pack: 2S 2600mAh Li-ion to: 4.15V per cell', 'Full is 4.10 V per cell'],
-    ['time pack: 2S 2600mAh Li-ion to: 80%', 'Full is 4.10 V per cell'],
-    ['source source: 4S 5000mAh LiPo pack: 2S 450mAh LiHV', 'The source is stopped at 3.60 V per cell'],
-    ['current pack: 2S 450mAh LiHV source: 4S 5000mAh LiPo', 'The source is stopped at 3.60 V per cell'],
+    ['current pack: 2S 1000mAh LiPo to: storage', 'Storage is 3.80 V a cell by the rules of this club.'],
+    ['current pack: 2S 2600mAh Li-ion', 'Full is 4.10 V a cell for Li-ion by the rules of this club.'],
+    ['current pack: 2S 2600mAh Li-ion to: 4.15V per cell', 'Full is 4.10 V a cell'],
+    ['time pack: 2S 2600mAh Li-ion to: 80%', 'Full is 4.10 V a cell'],
+    ['source source: 4S 5000mAh LiPo pack: 2S 450mAh LiHV', 'The source is stopped at 3.60 V a cell'],
+    ['current pack: 2S 450mAh LiHV source: 4S 5000mAh LiPo', 'The source is stopped at 3.60 V a cell'],
   ])('%s', async (question, words) => {
     const { headline, working, assumed } = await done(question, member)
     expect([headline, ...working, ...assumed].join('\n')).toContain(words)

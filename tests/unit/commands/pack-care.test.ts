@@ -137,7 +137,7 @@ describe('storage', () => {
   it('discharges a full pack: how much, how long, where to stop, by when', async () => {
     const reply = await answered('storage pack: 4S 1500 LiPo from: 4.2V per cell discharge: 1A')
     expect(spaced(reply.headline)).toMatch(
-      /^Discharge it: .*Stop where it rests at 3\.85 V per cell \(15\.4 V for 4S\).*within two days/,
+      /^Discharge it: .*Stop where it rests at 3\.85 V a cell \(15\.4 V for 4S\).*within two days/,
     )
     const moved_Ah = figure(reply, 'chargeMoved')?.value ?? 0
     expect(figure(reply, 'dischargeTime')?.value).toBeCloseTo(moved_Ah * 3600, 6)

@@ -31,7 +31,7 @@ describe('the rules card', () => {
     expect(figures.map(({ label }) => label)).toEqual(chemistries.map(({ name }) => name))
     const { text } = figures[0] ?? { text: '' }
     expect(text.replaceAll('\u00a0', ' ')).toBe(
-      'full 4.20 V per cell; storage 3.85 V; landing 3.60 V; dead 2.50 V; source 3.40 V; to 2C; 0 °C to 45 °C',
+      'full 4.20 V a cell; storage 3.85 V; landing 3.60 V; dead 2.50 V; source 3.40 V; to 2C; 0 °C to 45 °C',
     )
   })
 

@@ -91,7 +91,7 @@ describe('travel', () => {
     for (const words of [
       'In the cabin only',
       'every plug covered',
-      'ask the airline',
+      'Ask the airline',
       'damaged or recalled pack does not fly',
     ])
       expect(carried?.text).toContain(words)

@@ -24,7 +24,7 @@ describe('handbook', () => {
   it('leaves the verdict to the envelope where leave is asked, and says why below it', async () => {
     const reply = await asking.ask('handbook about: may i let it charge while i sleep: it is only 1A')
     expect(reply.verdict).toBe('do not charge')
-    expect(reply.headline).toMatch(/^No: never leave a charge alone/)
+    expect(reply.headline).toMatch(/^Never leave a charge alone/)
     expect(reply.working[0]).toMatch(/smoke/)
   })
 
