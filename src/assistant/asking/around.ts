@@ -18,11 +18,13 @@ import type { Registry } from '../registry.ts'
 export interface Conversation {
   readonly talk: Talk
   keep(frame: Frame): void
+  /** What the handbook was asked. */
+  keepAbout(about: string): void
   keepTold(told: readonly StayingDanger[]): void
 }
 
 /** For whoever asks by themselves: nothing was said before. */
-export const noConversation: Conversation = { talk: noTalk, keep: () => {}, keepTold: () => {} }
+export const noConversation: Conversation = { talk: noTalk, keep: () => {}, keepAbout: () => {}, keepTold: () => {} }
 
 export interface Around {
   readonly registry: Registry

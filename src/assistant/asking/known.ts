@@ -45,7 +45,11 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     const said = new Set([...understood.assumed.map(one => one(locale)), ...alsoAssumed])
     const lines = [...(answer.lines ?? [answer.headline]), ...others] as unknown as Reply['lines']
     const told = toldWith(command, [...dangers, ...doubts, ...standing(stood)], registry)
-    conversation.keep({ question: understood.question, pending: undefined, doubts, names })
+    const { about } = understood.question.options
+    // A greeting, a list or the handbook in between lets what was asked before stand.
+    if (command === 'handbook') conversation.keepAbout(about ?? '')
+    else if (Object.keys(understood.question.options).length > 0)
+      conversation.keep({ question: understood.question, pending: undefined, doubts, names })
     // Who writes notation tries values; what is told in words is told of a pack.
     if (understanding && leaves.length > 0) {
       const left = leaves.map(one => ({ ...one, typed: around.typed, names, doubted: false }))

@@ -4,6 +4,7 @@ import { dangers as rows } from '../../charging/situation/dangers.ts'
 import { mayBeSame } from '../../charging/situation/kept.ts'
 import type { Problem } from '../../ground/problem.ts'
 import type { StayingDanger } from '../../language/conversation/staying.ts'
+import { packFrame } from '../../language/conversation/told-dangers.ts'
 import type { Meant } from '../../language/reading/meant.ts'
 import type { KitEntry } from '../../memory/memory.ts'
 import type { Reply } from '../reply.ts'
@@ -17,9 +18,10 @@ import { packNames, remember } from './remembering.ts'
 
 export async function answerPlain(around: Around, text: string): Promise<Reply> {
   const { registry, context, typed, conversation, heard } = around
-  const { frame } = conversation.talk
+  const { talk } = conversation
+  const { frame } = talk
   const { locale } = context
-  const { meant, dangers, suspected, about, used, named } = await hear(text, heard, registry, context, frame)
+  const { meant, dangers, suspected, about, used, named } = await hear(text, heard, registry, context, talk)
   const { understanding } = meant
   const { kept, isCorrected, isOfStanding } = remember(conversation, named, heard.told, used)
   const plain = { used, dangers, understanding, kept, assumed: [], doubts: suspected ? (['suspected'] as const) : [] }
@@ -39,13 +41,19 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   const repeated = () => dangerReply({ dangers: stands.map(({ danger }) => danger) }, typed, understanding, locale)
   const isRepeated = isOfStanding && stands.length > 0 && dangers.length === 0 && asksNothing(meant, text)
   if (isRepeated) return repeated()
+  const told = () => {
+    const frameOfPack = packFrame(named, packNames(used))
+    if (frameOfPack) conversation.keep(frameOfPack)
+    return dangerReply({ dangers }, typed, understanding, locale)
+  }
+  if (meant.kind === 'question' && dangers.length > 0 && asksNothing(meant, text)) return told()
   if (meant.kind === 'question') {
     const reply = await answerKnown(around, { ...plain, ...meant, doubts: [...plain.doubts, ...meant.doubts] })
     // Nothing that was typed is wrong, but too little was told: what is asked in words is answered in words.
     const lacks = reply.problem && reply.problem.token === undefined && !reply.verdict && dangers.length === 0
     return lacks && about !== undefined ? inHandbook() : reply
   }
-  if (dangers.length > 0) return dangerReply({ dangers }, typed, understanding, locale)
+  if (dangers.length > 0) return told()
   if (isCorrected) return dangerReply({ doubts: ['toldBefore'], kept }, typed, understanding, locale)
   if (stands.length > 0 && isOpen(meant, about)) return repeated()
   switch (meant.kind) {

@@ -2,7 +2,7 @@
 
 import type { Danger } from '../../charging/situation/dangers.ts'
 import { askedOf } from '../../handbook/asked.ts'
-import type { Frame } from '../../language/conversation/frame.ts'
+import type { Talk } from '../../language/conversation/frame.ts'
 import { readPlainly } from '../../language/conversation/read-plainly.ts'
 import { type DangersIn, dangersIn } from '../../language/dangers/index.ts'
 import { knownShare } from '../../language/model/index.ts'
@@ -30,12 +30,12 @@ export async function hear(
   { told, suspected }: DangersIn,
   registry: Registry,
   context: Context,
-  frame: Frame | undefined,
+  { frame, about: before }: Talk,
 ): Promise<Heard> {
   const { text: named, used } = await namesReplaced(text, registry, context.memory.kit, context)
   // Spans of dangers hold for the sentence as typed; where names were replaced, words are accounted for by their form.
   const accounted = named === text ? told : dangersIn(named).told
-  const about = aboutIn(text, frame)
+  const about = aboutIn(text, before)
   return {
     about,
     meant: readPlainly(named, registry.vocabulary, frame, accounted, about !== undefined),
@@ -49,9 +49,9 @@ export async function hear(
 const fewWords = 6
 
 /** The words themselves, else few words as they go on from what the handbook was asked before: "is it dangerous". */
-function aboutIn(text: string, frame: Frame | undefined): string | undefined {
+function aboutIn(text: string, asked: string | undefined): string | undefined {
   const isShort = isKnown(text) && text.trim().split(/\s+/).length <= fewWords
-  const before = isShort && frame?.question.command === 'handbook' ? frame.question.options.about : undefined
+  const before = isShort ? asked : undefined
   const ways = before === undefined ? [text] : [text, `${before} ${text}`]
   return ways.find(words => askedOf(words).entry !== undefined)
 }

@@ -123,7 +123,8 @@ export function createAssistant(parts: AssistantParts): Assistant {
     const now_ms = (now ?? new Date()).getTime()
     const conversation: Conversation = {
       talk: frames.get(asker, place, now_ms),
-      keep: frame => frames.set(asker, place, { frame }, now_ms),
+      keep: frame => frames.set(asker, place, { frame, about: undefined }, now_ms),
+      keepAbout: about => frames.set(asker, place, { about }, now_ms),
       keepTold: told => frames.set(asker, place, { told }, now_ms),
     }
     const reply = await dispatch(

@@ -52,7 +52,7 @@ export const boardWords: WordsOf<typeof boardsLimits> = locale => {
       say`Charge the lower one alone until they are within ${fine_V(Math.floor(((known.facts.apart_V ?? 0) / share) * 1000) / 1000)} a cell, or charge them one by one.`,
     ],
     boardCharge: ({ met }) => [
-      say`Their charge is ${met} apart, which volts do not show where the curve is flat: charge them one by one, or the emptier one first.`,
+      say`Their charge is ${met} apart, and volts do not show it: charge them one by one, or the emptier one first.`,
     ],
   }
 }

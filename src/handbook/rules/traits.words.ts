@@ -22,10 +22,12 @@ export const traitWords: WordsOf<typeof traits> = ({ say, show, own }) => ({
   ],
   powerBank: () => [say`Keep the power bank in the shade and uncovered. If it switches off, lower the current.`],
   mains: () => [
-    say`Feed the charger from a supply inside its input range, dry and behind a residual-current breaker. A generator runs in the open only, downwind of everybody.`,
+    say`Use a supply inside the charger's input range, kept dry, behind a safety breaker.`,
+    say`A generator runs out in the open only, downwind of all.`,
   ],
   panel: () => [
-    say`A panel by itself stops a charger at every cloud: let it fill a battery or a power station, charge from that, and count on a fraction when the sun is low or veiled.`,
+    say`A panel alone stops a charger at each cloud. Let it fill a battery, and charge from that.`,
+    say`Count on much less of it when the sun is low or veiled.`,
   ],
   board: () => [
     say`Measure every pack before you plug it in; main plugs first, balance plugs after.`,

@@ -24,13 +24,14 @@ export interface Frame {
   readonly names: readonly string[]
 }
 
-/** What was said: the last question, and dangers that stay. */
+/** What was said: the last question with details, what the handbook was asked since, and dangers that stay. */
 export interface Talk {
   readonly frame: Frame | undefined
+  readonly about: string | undefined
   readonly told: readonly StayingDanger[]
 }
 
-export const noTalk: Talk = { frame: undefined, told: [] }
+export const noTalk: Talk = { frame: undefined, about: undefined, told: [] }
 
 export interface Frames {
   get(asker: string, place: string, now_ms: number): Talk

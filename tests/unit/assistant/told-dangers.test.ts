@@ -112,3 +112,12 @@ describe('what passes', () => {
     expect(next.headline).toContain('"leave it overnight"')
   })
 })
+
+describe('what was asked before', () => {
+  for (const between of ['thanks', 'hello', 'kit list', 'what does C mean', 'help'])
+    it(`outlives "${between}"`, async () => {
+      await asking.ask('how long for a 3s 850 lihv at 1A')
+      await asking.ask(between)
+      expect((await asking.ask('and at 0.5A?')).question).toBe('time pack: 3S 850mAh LiHV current: 0.5A')
+    })
+})

@@ -18,7 +18,7 @@ function note(judgement: ReturnType<typeof judge>): void {
   for (const found of judgement.found) said.set(found.key, linesOf(found, english('.')))
 }
 const someCase = fc.oneof(someSituation('charge', 'drain', 'store', 'carry', 'look'), someBoard)
-for (const [situation, planned] of fc.sample(fc.tuple(someCase, somePlanned), { numRuns: 3000, seed: 1 }))
+for (const [situation, planned] of fc.sample(fc.tuple(someCase, somePlanned), { numRuns: 6000, seed: 1 }))
   note(judge(situation as Parameters<typeof judge>[0], planned))
 note(judge(situationOf({ act: 'look' }, { house: {}, dangers: allDangers, doubts: allDoubts })))
 
