@@ -6,11 +6,11 @@ import { commandPages, pagesFolder } from './command-pages.ts'
 import { pictures, picturesFolder } from './pictures.ts'
 
 function write(folder: string, files: ReadonlyMap<string, string | Buffer>): void {
-  rmSync(folder, { recursive: true, force: true })
   mkdirSync(folder, { recursive: true })
   for (const [file, content] of files) writeFileSync(join(folder, file), content)
   console.log(`${files.size} files in ${folder}`)
 }
 
+rmSync(pagesFolder, { recursive: true, force: true })
 write(pagesFolder, await commandPages())
 write(picturesFolder, await pictures())

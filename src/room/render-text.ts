@@ -5,7 +5,7 @@ import stringWidth from 'string-width'
 import wrapAnsi from 'wrap-ansi'
 import { labelsIn } from '../assistant/labels.words.ts'
 import { fits } from '../assistant/layers/budget.ts'
-import { type Layer, layersOf, openLayer } from '../assistant/layers/opened.ts'
+import { type Layer, layers, openLayer } from '../assistant/layers/opened.ts'
 import { shortOf } from '../assistant/layers/short.ts'
 import type { Reply, Verdict } from '../assistant/reply.ts'
 import type { Text } from '../ground/text.ts'
@@ -40,9 +40,9 @@ export function renderFull(reply: Reply, rules: TextRules): string {
   const asks = reply.followUps.map(({ label, question }) => `${label}: ${question}`)
   return [
     renderText(reply, rules),
-    ...layersOf(reply).map(layer => {
+    ...layers.flatMap(layer => {
       const { title, lines } = openLayer(reply, layer)
-      return listed(title, lines, rules).join('\n')
+      return lines.length > 0 ? [listed(title, lines, rules).join('\n')] : []
     }),
     ...(asks.length > 0 ? [listed(whatIf, asks, rules).join('\n')] : []),
   ].join('\n\n')

@@ -86,7 +86,7 @@ describe('a slash command', () => {
     await Promise.all([told(hidden), told(mistaken)])
     expect(callback(hidden).data.flags).toBe(64)
     expect(callback(mistaken).data.flags).toBe(64)
-    expect(callback(mistaken).data.embeds[0].description).toContain('At: nonsense')
+    expect(callback(mistaken).data.embeds[0].description).toContain('At "nonsense"')
   })
 
   it('is refused in private where the house keeps private answers to moderators', async () => {

@@ -4,6 +4,7 @@ import type { Locale } from '../../ground/locale.ts'
 import type { Text } from '../../ground/text.ts'
 import { labelsIn } from '../labels.words.ts'
 import type { Reply } from '../reply.ts'
+import { linesOf } from './short.ts'
 
 export const layers = ['why', 'figures', 'care'] as const
 export type Layer = (typeof layers)[number]
@@ -15,9 +16,17 @@ export interface Opened {
   readonly closing: readonly Text[]
 }
 
-/** Those that hold anything; where there is but working, as in a list, it stands in the answer already. */
-export const layersOf = (reply: Reply): readonly Layer[] =>
-  layers.filter(layer => contents[layer](reply, labelsIn(reply.locale)).length > 0)
+/** Those that hold more than the short answer shows. */
+export function layersOf(reply: Reply): readonly Layer[] {
+  const { working, assumed, figures, cautions } = reply
+  const shown = new Set(linesOf(reply))
+  const has: Readonly<Record<Layer, boolean>> = {
+    why: assumed.length > 0 || working.some(text => !shown.has(text)),
+    figures: figures.length > 0,
+    care: cautions.length > 1,
+  }
+  return layers.filter(layer => has[layer])
+}
 
 export function openLayer(reply: Reply, layer: Layer): Opened {
   const { cautions, deference, locale } = reply

@@ -57,7 +57,9 @@ const meanings: ReadonlyMap<string, Tap> = new Map<string, Tap>([
     return [[layer, tap] as const, [bare(sign), tap] as const]
   }),
   ...['less', lessSign].map(word => [word, { kind: 'less' }] as const),
-  ...numberSigns.map((sign, index) => [bare(sign), { kind: 'ask', index }] as const),
+  ...numberSigns.flatMap((sign, index) =>
+    [bare(sign), String(index + 1)].map(said => [said, { kind: 'ask', index }] as const),
+  ),
 ])
 
 /** What a reaction, or the words of a reply, call for; undefined where they are nothing of the kind. */

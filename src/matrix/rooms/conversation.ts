@@ -53,7 +53,7 @@ export function createConversation(parts: ConversationParts): Converse {
     if (!asking) return
     if (asking.addressed && asking.words.toLowerCase() === 'leave') return leave(event, room)
     const tap = tapIn(asking.words)
-    if (tap && asking.repliesTo !== undefined) return follow(event, room, asking.repliesTo, tap)
+    if (tap && (await follow(event, room, asking.repliesTo, tap))) return
     const reply = await replyTo(event, room, asking)
     if (reply) await giveAnswer(event, room, reply)
   }
@@ -79,13 +79,15 @@ export function createConversation(parts: ConversationParts): Converse {
     await sendDocuments(event, room, reply)
   }
 
-  /** Opens a layer of our answer, closes it, or asks what the answer suggested. */
-  async function follow(event: MatrixEvent, room: Room, answerId: string | undefined, tap: Tap): Promise<void> {
+  /** Opens a layer of our answer, closes it, or asks what the answer suggested; false where it is no such answer. */
+  async function follow(event: MatrixEvent, room: Room, answerId: string | undefined, tap: Tap): Promise<boolean> {
+    if (answerId === undefined) return false
     if (tap.kind !== 'ask') return showAnew(event, room, answerId, tap.kind === 'layer' ? tap.layer : undefined)
-    const question = answerId === undefined ? undefined : suggested.questionsOf(answerId)[tap.index]
-    if (question === undefined) return
+    const question = suggested.questionsOf(answerId)[tap.index]
+    if (question === undefined) return false
     const occasion = occasionOf(client, room, event.getSender() ?? '')
     await giveAnswer(event, room, await assistant.answer(question, occasion), answerId)
+    return true
   }
 
   /** The answer is edited as the question was; a message that was no question before is answered now. */
@@ -105,16 +107,14 @@ export function createConversation(parts: ConversationParts): Converse {
     await showPictures(event, room, given, reply)
   }
 
-  async function showAnew(
-    event: MatrixEvent,
-    room: Room,
-    answerId: string | undefined,
-    open: Layer | undefined,
-  ): Promise<void> {
-    const earlier = answerId === undefined ? undefined : await answered.byAnswer(idOf(answerId))
-    if (!earlier || earlier.place !== idOf(room.roomId) || !mayAskAgain(earlier.question)) return
-    const occasion = occasionOf(client, room, matrixIdOf(earlier.askedBy))
-    await replace(event, room, earlier, await assistant.answer(earlier.question, occasion), open)
+  async function showAnew(event: MatrixEvent, room: Room, answerId: string, open: Layer | undefined): Promise<boolean> {
+    const earlier = await answered.byAnswer(idOf(answerId))
+    if (!earlier || earlier.place !== idOf(room.roomId)) return false
+    if (mayAskAgain(earlier.question)) {
+      const occasion = occasionOf(client, room, matrixIdOf(earlier.askedBy))
+      await replace(event, room, earlier, await assistant.answer(earlier.question, occasion), open)
+    }
+    return true
   }
 
   /** Not what could not be read, nor what would change again what is kept. */

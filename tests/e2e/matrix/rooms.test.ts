@@ -45,7 +45,7 @@ describe('ways to ask', () => {
       msgtype: 'm.notice',
       body: expect.stringContaining('Read as: 3S 720mAh LiHV'),
       format: 'org.matrix.custom.html',
-      formatted_body: expect.stringContaining('<strong>Set 0.5'),
+      formatted_body: expect.stringContaining('<strong>GO ✅ 3S LiHV, balance charge, 0.5'),
       'm.mentions': { user_ids: [ada.id] },
     })
   })
@@ -198,6 +198,15 @@ describe('threads and edits', () => {
     await sleep(quiet_ms)
     expect(ada.edits(room, answer)).toHaveLength(3)
   })
+
+  test('a number asks what an answer suggests, for whoever taps it', async () => {
+    const asked = await ada.say(room, `!charge ${question}`)
+    const answer = (await ada.answer(room, asked, self)).getId() ?? ''
+    await ben.react(room, answer, '1️⃣')
+    const next = await ada.answer(room, answer, self)
+    expect(next.getOriginalContent()['m.mentions']).toEqual({ user_ids: [ben.id] })
+    expect(next.getOriginalContent().body).toContain('It takes about')
+  })
 })
 
 test('what a question has changed is not changed again to open a layer', async () => {
@@ -224,7 +233,7 @@ describe('load and size', () => {
   test('a message of 60 kB gets a short answer that says what is wrong', async () => {
     const asked = await ada.say(room, `!charge current pack: ${'3S '.repeat(20_000)}`)
     const { body } = await ada.said(room, asked, self)
-    expect(body).toContain('Expected:')
+    expect(body).toContain('I need a question of at most 4000 characters')
     expect(body.length).toBeLessThan(3_000)
   })
 

@@ -42,7 +42,7 @@ describe('renderReply', () => {
   it('offers what can be opened, and shows it below the answer', () => {
     const short = renderReply(replyTo()).body
     expect(short).not.toContain('2.1 V is under')
-    expect(short).toContain('❔ Why · 🔢 Figures · 🩹 Care · 1️⃣ At storage')
+    expect(short).toContain('❔ Why · 🔢 Figures · 1️⃣ At storage')
     const opened = renderReply(replyTo(), { open: 'why' }).body
     expect(opened).toContain('- 2.1 V is under')
     expect(opened).not.toContain('🔢')

@@ -1,0 +1,49 @@
+// Answers as a phone held upright shows them, in a plain chat column: npm run docs:phone, where a Chromium is installed.
+
+import { execFileSync } from 'node:child_process'
+import { writeFileSync } from 'node:fs'
+import { join, resolve } from 'node:path'
+import { renderReply } from '../../src/matrix/messages/render.ts'
+import { roomOccasion } from '../../src/room/occasion.ts'
+import { withDemoAssistant } from '../../tests/support/demo-assistant.ts'
+import { picturesFolder } from './pictures.ts'
+
+export const phonePage = join(picturesFolder, 'phone.html')
+const picture = join(picturesFolder, 'phone.png')
+const phone_px = { width: 360, height: 740 }
+
+export const onPhone: readonly string[] = [
+  'current for a 4S 1500 LiPo at 3.7V a cell on a 0.3/0.8/1.5/3A charger',
+  'current 3S 2200',
+  'my pack is puffed, can I charge it',
+]
+
+const style = `body{margin:0;display:flex;font:15px/1.35 'DejaVu Sans',sans-serif;color:#222}
+section{width:360px;height:740px;background:#f4f2ee;display:flex;flex-direction:column;outline:1px solid #ccc}
+header{background:#3b4a54;color:#fff;padding:12px 14px}
+main{flex:1;display:flex;flex-direction:column;justify-content:flex-end;gap:8px;padding:8px;overflow:hidden}
+.a,.q{border-radius:10px;padding:7px 10px;max-width:318px}.q{background:#dfe8ee;align-self:flex-end}.a{background:#fff}
+small{color:#777}p{margin:0}`
+
+/** The newest message stands at the bottom, as in every chat. */
+export async function phoneHtml(): Promise<string> {
+  const columns = await withDemoAssistant(assistant =>
+    Promise.all(
+      onPhone.map(async (question, index) => {
+        const reply = await assistant.answer(question, roomOccasion({ conversation: index }))
+        const { formatted_body } = renderReply(reply)
+        return `<section><header>Heron Meadow bench</header><main>
+<div class="q"><small>Ines</small><br>${question}</div>
+<div class="a"><small>Chargehand</small><br>${formatted_body}</div></main></section>`
+      }),
+    ),
+  )
+  return `<!doctype html><meta charset="utf-8"><style>${style}</style>\n${columns.join('\n')}\n`
+}
+
+if (import.meta.main) {
+  writeFileSync(phonePage, await phoneHtml())
+  const size = `--window-size=${onPhone.length * phone_px.width},${phone_px.height}`
+  const flags = ['--headless', '--no-sandbox', '--disable-gpu', '--hide-scrollbars', size]
+  execFileSync('chromium', [...flags, `--screenshot=${resolve(picture)}`, resolve(phonePage)], { stdio: 'ignore' })
+}
