@@ -57,8 +57,9 @@ export function choices(
 
 /** How well what is no command answers: the handbook by what it holds, small talk where no pack is told. */
 function heeds(intent: Intent, values: readonly Candidate[], isInHandbook: boolean): number {
-  const isTold = values.some(({ pack }) => pack?.capacity_Ah !== undefined)
-  if (aside.get(intent) === 'handbook') return (isInHandbook ? 1 : 0.35) * (isTold ? 0.4 : 1)
+  // Each pack that is told in full speaks against it.
+  const told = values.filter(({ pack }) => pack?.capacity_Ah !== undefined).length
+  if (aside.get(intent) === 'handbook') return (isInHandbook ? 1 : 0.35) * 0.4 ** told
   return tellsOfPacks(values) ? 0.2 : 1
 }
 
