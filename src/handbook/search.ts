@@ -3,7 +3,7 @@
 import MiniSearch from 'minisearch'
 import { handbook } from './entries.ts'
 import type { HandbookEntry } from './entry.ts'
-import { likenessTo } from './search/likeness.ts'
+import { type Likeness, likenessTo } from './search/likeness.ts'
 import { familiesOfStem, isAmount, isCommon, isFamily, stem, wordsOf } from './search/words.ts'
 
 export interface FoundEntry {
@@ -13,10 +13,16 @@ export interface FoundEntry {
 }
 
 /** Four of five remarks on other things stay below, nine of ten questions for the handbook above. */
-export const leastScore = 7
+export const leastScore = 6.2
 
 /** A question or a title of the handbook, word by word; no other comes near it. */
 const certain = 100
+
+/** A question about the very things that a question of the handbook is about, in other words between. */
+const nearlyCertain = 50
+
+/** Found on the questions of people for whom no entry was written: how much it weighs that an entry covers a question. */
+const [coverWeighs, halfCovered, fewWords] = [1.2, 0.45, 4]
 
 /** So many candidates are compared phrase by phrase. */
 const candidates = 12
@@ -58,20 +64,46 @@ export function finderOf(entries: readonly HandbookEntry[]): Finder {
   const byHeart = new Map(
     entries.flatMap(({ title, questions }, id) => [title, ...questions].map(phrase => [plain(phrase), id])),
   )
+  const byAbout = Map.groupBy(
+    entries.flatMap(({ title, questions }, id) =>
+      [title, ...questions].map(phrase => ({ about: aboutOf(phrase), id })),
+    ),
+    ({ about }) => about,
+  )
+  const aboutTheSame = (text: string): number | undefined => {
+    const ids = new Set(byAbout.get(aboutOf(text))?.map(({ id }) => id))
+    return ids.size === 1 && aboutOf(text) !== '' ? [...ids][0] : undefined
+  }
   return text => {
     const likenessOf = likeness(text)
-    const same = byHeart.get(plain(text))
+    const alike = byHeart.get(plain(text))
+    const same = alike ?? aboutTheSame(text)
     return index
       .search(text)
       .slice(0, candidates)
       .filter(({ id }) => id !== same)
-      .map(({ id, score }) => ({ entry: entries[id] as HandbookEntry, score: Math.sqrt(score * likenessOf(id)) }))
-      .concat(same === undefined ? [] : { entry: entries[same] as HandbookEntry, score: certain })
+      .map(({ id, score }) => ({ entry: entries[id] as HandbookEntry, score: scoreOf(score, likenessOf(id)) }))
+      .concat(
+        same === undefined
+          ? []
+          : { entry: entries[same] as HandbookEntry, score: alike === undefined ? nearlyCertain : certain },
+      )
       .toSorted((a, b) => b.score - a.score)
   }
 }
 
+/** Of few words each one counts: what an entry says nothing of is not what it answers. */
+const scoreOf = (found: number, { nearest, covered, words }: Likeness): number =>
+  Math.sqrt(found * nearest) * (1 + coverWeighs * (covered - halfCovered) * Math.min(1, fewWords / Math.max(1, words)))
+
 const plain = (phrase: string): string => wordsOf(phrase).map(stem).join(' ')
+
+/** The words that say what a phrase is about, whatever their order. */
+const aboutOf = (phrase: string): string =>
+  [...new Set(wordsOf(phrase).map(stem))]
+    .filter(one => !isCommon(one))
+    .toSorted()
+    .join(' ')
 
 const termsOf = (word: string): string[] => [stem(word), ...familiesOfStem(stem(word))]
 

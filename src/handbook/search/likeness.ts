@@ -1,6 +1,6 @@
 // How like two short texts are: the cosine between their words, their families of words and their pairs of words.
 
-import { familiesOfStem, isAmount, stem, wordsOf } from './words.ts'
+import { familiesOfStem, isAmount, isCommon, stem, wordsOf } from './words.ts'
 
 /** Weights of a text by term. */
 type Terms = ReadonlyMap<string, number>
@@ -27,8 +27,17 @@ const scaled = (terms: Terms, rarity: (term: string) => number): Terms => {
   return new Map(weighed.map(([term, weight]) => [term, weight / length]))
 }
 
-/** For groups of phrases: how like a text is to the nearest phrase of a group, 0 to 1. */
-export function likenessTo(groups: readonly (readonly string[])[]): (text: string) => (group: number) => number {
+export interface Likeness {
+  /** How like the text is to the nearest phrase of the group, 0 to 1. */
+  readonly nearest: number
+  /** How much of what the text is about the group speaks of at all, 0 to 1. */
+  readonly covered: number
+  /** So many words of the text say what it is about. */
+  readonly words: number
+}
+
+/** For groups of phrases: how like a text is to each of them. */
+export function likenessTo(groups: readonly (readonly string[])[]): (text: string) => (group: number) => Likeness {
   const terms = groups.map(phrases => phrases.map(termsOf))
   const groupsWith = new Map<string, number>()
   for (const phrases of terms) {
@@ -41,10 +50,28 @@ export function likenessTo(groups: readonly (readonly string[])[]): (text: strin
     return Math.log(1 + (groups.length - having + 0.5) / (having + 0.5))
   }
   const vectors = terms.map(phrases => phrases.map(phrase => scaled(phrase, rarity)))
+  const spoken = terms.map(phrases => new Set(phrases.flatMap(phrase => [...phrase.keys()])))
   return text => {
     const asked = scaled(termsOf(text), rarity)
-    return group => Math.max(0, ...(vectors[group] ?? []).map(phrase => product(phrase, asked)))
+    const about = [...new Set(wordsOf(text).map(stem))].filter(one => !isCommon(one) && !isAmount(one))
+    return group => ({
+      nearest: Math.max(0, ...(vectors[group] ?? []).map(phrase => product(phrase, asked))),
+      words: about.length,
+      covered: coverage(about, spoken[group] ?? new Set(), rarity),
+    })
   }
+}
+
+/** A word of the same family counts for half. */
+function coverage(about: readonly string[], spoken: ReadonlySet<string>, rarity: (term: string) => number): number {
+  let [whole, covered] = [0, 0]
+  for (const one of about) {
+    const weight = rarity(one)
+    whole += weight
+    if (spoken.has(one)) covered += weight
+    else if (familiesOfStem(one).some(family => spoken.has(family))) covered += weight / 2
+  }
+  return whole === 0 ? 0 : covered / whole
 }
 
 function product(one: Terms, other: Terms): number {
