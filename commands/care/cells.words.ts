@@ -28,7 +28,7 @@ export const cellsWords: WordsOf<typeof cells> = locale => {
       spreadWords(found, locale),
       found.evenness === 'balanced' || found.balance_s === undefined
         ? undefined
-        : say`Balancing takes at least ${show.duration(found.balance_s)} at ${show.current(found.balance_A)}.`,
+        : say`Balancing takes at least ${show.roughly(found.balance_s, Math.ceil)} at ${show.current(found.balance_A)}.`,
       found.endedShort ? shortWords(found, locale) : undefined,
     ],
     figures: {
