@@ -184,6 +184,8 @@ export const askedAs: Readonly<Record<string, AskedAs | NoBattery>> = {
   'kit remove': keeps,
   'house show': keeps,
   'house set': keeps,
+  history: keeps,
+  undo: keeps,
   'answer save': keeps,
   'answer list': keeps,
   'answer edit': keeps,

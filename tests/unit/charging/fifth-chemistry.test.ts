@@ -176,7 +176,7 @@ describe('a chemistry of its own', () => {
     const reply = await answered(
       'plan packs: 2x 6S 1300 LTO at 2.1V per cell chargers: 0.1-10A by 0.1 200W sources: PD 65W',
     )
-    expect(told(reply)).toContain('2.80 V per cell')
+    expect(told(reply)).toContain('2.80 V a cell')
   })
 
   it('is compared', async () => {
