@@ -3,6 +3,7 @@
 import alarms from './entries/alarms.json' with { type: 'json' }
 import balance from './entries/balance.json' with { type: 'json' }
 import basics from './entries/basics.json' with { type: 'json' }
+import chargers from './entries/chargers.json' with { type: 'json' }
 import charging from './entries/charging.json' with { type: 'json' }
 import club from './entries/club.json' with { type: 'json' }
 import cutoff from './entries/cutoff.json' with { type: 'json' }
@@ -28,6 +29,7 @@ export const handbook: readonly HandbookEntry[] = [
   ...basics,
   ...labels,
   ...charging,
+  ...chargers,
   ...balance,
   ...cutoff,
   ...storage,
