@@ -11,6 +11,8 @@ export interface AskedOfHandbook {
   readonly entry: HandbookEntry | undefined
   /** Other entries that it may have meant, the nearest first, at most three. */
   readonly nearest: readonly HandbookEntry[]
+  /** How far above the least that will do it was found; 0 where it has none. */
+  readonly sureness: number
   /** What somebody asks leave for, and emergencies however they are asked about. */
   readonly dangers: readonly Danger[]
 }
@@ -25,7 +27,7 @@ export function askedOf(text: string): AskedOfHandbook {
   const [first, ...titles] = text.split(between)
   if (first === nothing) {
     const nearest = titles.flatMap(title => handbook.find(entry => entry.title === title) ?? [])
-    return { entry: undefined, nearest, dangers: [] }
+    return { entry: undefined, nearest, sureness: 0, dangers: [] }
   }
   const found = entriesFor(text)
   const [best, ...others] = found
@@ -33,14 +35,14 @@ export function askedOf(text: string): AskedOfHandbook {
   const least = best && isEmergency(best.entry) ? leastScore / 3 : leastScore
   if (!best || best.score < least) {
     const near = found.slice(0, most).filter(({ score }) => score >= leastScore / 2)
-    return { entry: undefined, nearest: near.map(({ entry }) => entry), dangers: [] }
+    return { entry: undefined, nearest: near.map(({ entry }) => entry), sureness: 0, dangers: [] }
   }
   const { entry, score } = best
   const near = others.filter(other => other.score >= score / 2).map(other => other.entry)
   const nearest = [...new Set([...near, ...besides(entry)])].slice(0, most)
   const { dangers = [] } = entry
   const judged = asksLeave(text) || isEmergency(entry) ? dangers : []
-  return { entry, nearest, dangers: judged }
+  return { entry, nearest, sureness: Math.max(1, score / leastScore), dangers: judged }
 }
 
 const isEmergency = ({ dangers = [] }: HandbookEntry): boolean => dangers.some(danger => emergencies.includes(danger))

@@ -19,9 +19,7 @@ const { vocabulary } = createRegistry(commands)
 const name = vocabulary[0]?.name ?? ''
 
 const read = (text: string) =>
-  attempt(
-    () => readTyped(text, vocabulary) ?? readPlainly(text.slice(0, longestText), vocabulary, undefined, [], false),
-  )
+  attempt(() => readTyped(text, vocabulary) ?? readPlainly(text.slice(0, longestText), vocabulary, undefined, [], 0))
 const everyReader = [
   read,
   (text: string) => read(`${name} ${text}`),

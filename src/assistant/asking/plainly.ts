@@ -35,10 +35,10 @@ export async function hear(
   const { text: named, used } = await namesReplaced(text, registry, context.memory.kit, context)
   // Spans of dangers hold for the sentence as typed; where names were replaced, words are accounted for by their form.
   const accounted = named === text ? told : dangersIn(named).told
-  const about = aboutIn(text, before)
+  const { about, sureness } = aboutIn(text, before)
   return {
     about,
-    meant: readPlainly(named, registry.vocabulary, frame, accounted, about !== undefined),
+    meant: readPlainly(named, registry.vocabulary, frame, accounted, sureness),
     dangers: [...new Set(told.map(({ danger }) => danger))],
     suspected,
     used,
@@ -49,11 +49,12 @@ export async function hear(
 const fewWords = 6
 
 /** The words themselves, else few words as they go on from what the handbook was asked before: "is it dangerous". */
-function aboutIn(text: string, asked: string | undefined): string | undefined {
+function aboutIn(text: string, asked: string | undefined): { about: string | undefined; sureness: number } {
   const isShort = isKnown(text) && text.trim().split(/\s+/).length <= fewWords
   const before = isShort ? asked : undefined
   const ways = before === undefined ? [text] : [text, `${before} ${text}`]
-  return ways.find(words => askedOf(words).entry !== undefined)
+  const found = ways.map(about => ({ about, ...askedOf(about) })).find(({ entry }) => entry !== undefined)
+  return found ?? { about: undefined, sureness: 0 }
 }
 
 /** No number and no word that is strange. */

@@ -22,18 +22,18 @@ const leastScore = 0.12
 
 /**
  * `frame` is the last question of this asker in this place; `accounted` are spans that names and dangers account for;
- * `isInHandbook` says whether the handbook answers the text.
+ * `inHandbook` says how surely the handbook answers the text, 1 and above where it does.
  */
 export function readPlainly(
   text: string,
   vocabulary: Vocabulary,
   frame: Frame | undefined,
   accounted: readonly Span[],
-  isInHandbook: boolean,
+  inHandbook: number,
 ): Meant {
   const values = bestCover(candidatesOf(text))
   const ranked = intentsOf(text, values)
-  const own = choices(ranked, values, vocabulary, command => keptFrom(frame, command, values), isInHandbook)
+  const own = choices(ranked, values, vocabulary, command => keptFrom(frame, command, values), inHandbook)
   const follows = frame && amended(text, values, ranked, frame, vocabulary)
   const found = follows ? [...own, follows].toSorted((a, b) => b.score - a.score) : own
   const [best] = found

@@ -26,13 +26,16 @@ export const aside = new Map([
 /** So many intents are tried: one that is less likely is not what somebody means. */
 const tried = 5
 
-/** Best first. `keptFor` gives what an earlier question lends to a command; `isInHandbook` whether the handbook answers. */
+/**
+ * Best first. `keptFor` gives what an earlier question lends to a command; `inHandbook` how
+ * surely the handbook answers, 1 and above where it does.
+ */
 export function choices(
   ranked: readonly Ranked[],
   values: readonly Candidate[],
   vocabulary: Vocabulary,
   keptFor: (command: CommandWords) => Kept,
-  isInHandbook: boolean,
+  inHandbook: number,
 ): readonly Choice[] {
   // An amendment of nothing is none: what else the sentence may be shares its likelihood.
   const own = ranked.filter(({ intent }) => intent !== 'amend')
@@ -42,7 +45,7 @@ export function choices(
     .map(({ intent, share: told }): Choice => {
       const share = told / whole
       const command = aside.has(intent) ? undefined : vocabulary.find(({ name }) => name === intent)
-      if (!command) return { intent, fitted: undefined, score: share * heeds(intent, values, isInHandbook), kept: [] }
+      if (!command) return { intent, fitted: undefined, score: heeded(intent, share, values, inHandbook), kept: [] }
       const kept = keptFor(command)
       const fitted = fitTo(command, values, kept)
       return {
@@ -55,12 +58,16 @@ export function choices(
     .toSorted((a, b) => b.score - a.score)
 }
 
-/** How well what is no command answers: the handbook by what it holds, small talk where no pack is told. */
-function heeds(intent: Intent, values: readonly Candidate[], isInHandbook: boolean): number {
+/**
+ * How well what is no command answers: the handbook by what it holds, small talk where no pack is told. The surer the
+ * handbook knows a question without figures, the less it matters what else the words sound like.
+ */
+function heeded(intent: Intent, share: number, values: readonly Candidate[], inHandbook: number): number {
+  if (aside.get(intent) !== 'handbook') return share * (tellsOfPacks(values) ? 0.2 : 1)
   // Each pack that is told in full speaks against it.
   const told = values.filter(({ pack }) => pack?.capacity_Ah !== undefined).length
-  if (aside.get(intent) === 'handbook') return (isInHandbook ? 1 : 0.35) * 0.4 ** told
-  return tellsOfPacks(values) ? 0.2 : 1
+  if (inHandbook < 1) return share * 0.35 * 0.4 ** told
+  return values.every(({ kind }) => kind === 'chemistry') ? share ** (inHandbook ** -1.5) : share * 0.4 ** told
 }
 
 export const tellsOfPacks = (values: readonly Candidate[]): boolean =>

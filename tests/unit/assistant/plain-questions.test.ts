@@ -112,6 +112,16 @@ describe('what is not a question about a setting', () => {
     expect(reply.problem).toBeUndefined()
   })
 
+  it.each([
+    ['a good charger for a newcomer to buy?', 'Choosing a first charger'],
+    ['the screen of the charger has a number that counts up', "What the charger's screen shows"],
+    ['my lipo came new from the shop and shows 3.8, ok?', 'A new pack is half full'],
+    ['dual charger, what is that', 'Chargers with two or more outputs'],
+    ['sag, what is it', 'Voltage sag'],
+  ])('goes to the handbook where that surely knows it, whatever else it sounds like: %j', async (text, title) => {
+    expect((await asking.ask(text)).readAs).toBe(`"${title}"`)
+  })
+
   it('is answered from the handbook where the cells are of a kind that no setting here fits', async () => {
     for (const text of ['what amps for a 6 cell 2000 nimh', 'charge current for my 8 cell nicd 1700']) {
       const reply = await asking.ask(text)
