@@ -10,19 +10,17 @@ export type Next =
   | { readonly kind: 'full' }
   | { readonly kind: 'question'; readonly question: string }
 
-/** A label is typed without the question mark, or by its number where it is a choice. */
+/** A label is typed without the question mark. */
 export function nextOf(line: string, last: Reply | undefined): Next {
   const said = plain(line)
   const layer = last && layersOf(last).find(one => one === said)
   if (layer) return { kind: 'layer', layer }
   if (last && said === 'more') return { kind: 'full' }
-  const asked = last?.followUps.find(({ label }, index) => plain(label) === said || isChoice(last, index, said))
+  const asked = last?.followUps.find(({ label }) => plain(label) === said)
   return { kind: 'question', question: asked?.question ?? line }
 }
 
 export const tapsOf = (reply: Reply): readonly Text[] =>
   tapsIn(layersOf(reply), reply.problem ? [] : reply.followUps.map(({ label }: FollowUp) => label), reply.locale)
 
-const isChoice = ({ problem }: Reply, index: number, said: string): boolean =>
-  problem !== undefined && said === String(index + 1)
 const plain = (text: string): string => text.replace(/\?$/, '').trim().toLowerCase()

@@ -61,6 +61,11 @@ export interface AssistantParts {
 }
 
 const mostCompletions = 25
+
+/** The question that a bare number picks of those that were offered; else what was typed. */
+const numbered = (typed: string, offered: readonly string[]): string =>
+  offered[Number(/^[\s#(]*([1-9])[\s).!]*$/.exec(typed)?.[1] ?? 0) - 1] ?? typed
+
 const anySeed = (): number => randomInt(2 ** 31)
 
 export function createAssistant(parts: AssistantParts): Assistant {
@@ -127,14 +132,17 @@ export function createAssistant(parts: AssistantParts): Assistant {
       keepAbout: about => frames.set(asker, place, { about }, now_ms),
       keepTold: told => frames.set(asker, place, { told }, now_ms),
     }
+    const { offered } = conversation.talk
     const reply = await dispatch(
       registry,
-      question,
+      typeof question === 'string' ? numbered(question, offered) : question,
       () => contextFor(occasion, now, conversation),
       onFault,
       localeFor('.'),
       conversation,
     )
+    const offers = reply.problem ? reply.followUps.map(one => one.question) : []
+    if (offers.length + offered.length > 0) frames.set(asker, place, { offered: offers }, now_ms)
     if (reply.question === undefined) return reply
     if (registry.find(reply.command)?.changes) refreshSoon(occasion.community.id)
     return pointing(reply, occasion)

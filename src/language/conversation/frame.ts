@@ -29,9 +29,11 @@ export interface Talk {
   readonly frame: Frame | undefined
   readonly about: string | undefined
   readonly told: readonly StayingDanger[]
+  /** Questions that the last reply offered by number. */
+  readonly offered: readonly string[]
 }
 
-export const noTalk: Talk = { frame: undefined, about: undefined, told: [] }
+export const noTalk: Talk = { frame: undefined, about: undefined, told: [], offered: [] }
 
 export interface Frames {
   get(asker: string, place: string, now_ms: number): Talk

@@ -101,6 +101,17 @@ describe('words between a command and its details', () => {
 })
 
 describe('what is not a question about a setting', () => {
+  it('has its questions picked by their number, once', async () => {
+    const { followUps } = await asking.ask('flibber')
+    const { question, problem } = await asking.ask('2')
+    expect(problem).toBeUndefined()
+    expect(question).toBe((await asking.ask(followUps[1]?.question ?? '')).question)
+    expect((await asking.ask('2')).question).not.toBe(question)
+    const mended = await asking.ask('current pack: 99S 720 LiHV')
+    expect((await asking.ask('1')).question).toBe('current pack: 3S 720mAh LiHV')
+    expect(mended.followUps).toHaveLength(1)
+  })
+
   it.each(['', '   ', '👍', 'flibber', 'qwxz plorb'])('%j gets questions to choose from', async text => {
     const { problem } = await asking.ask(text)
     expect(problem?.example).toBe('what current for a 4S 1500 LiPo')
