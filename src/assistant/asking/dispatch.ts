@@ -2,6 +2,7 @@
 
 import type { Locale } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
+import { turnsRound } from '../../language/conversation/amend.ts'
 import { type DangersIn, dangersIn } from '../../language/dangers/index.ts'
 import { changesNothing } from '../../language/reading/assumed.words.ts'
 import { apart, type Question, writeQuestion } from '../../language/sentence/question.ts'
@@ -38,7 +39,9 @@ export async function dispatch(
   let locale = unknownClub
   const typed = asTyped(writtenOf(asked), locale)
   try {
-    const heard = typeof asked === 'string' ? dangersIn(spokenOf(asked, registry.vocabulary)) : nothingHeard
+    const { source, pack } = conversation.talk.frame?.question.options ?? {}
+    const isTurn = typeof asked === 'string' && source !== undefined && pack !== undefined && turnsRound.test(asked)
+    const heard = typeof asked === 'string' && !isTurn ? dangersIn(spokenOf(asked, registry.vocabulary)) : nothingHeard
     // An emergency waits for no memory.
     const urgent = urgentReply(heard, typed, locale)
     if (urgent) {

@@ -3,10 +3,13 @@
 import { dangers as rows } from '../../charging/situation/dangers.ts'
 import { mayBeSame } from '../../charging/situation/kept.ts'
 import type { Problem } from '../../ground/problem.ts'
+import { joined } from '../../ground/text.ts'
+import { asksWhy } from '../../language/conversation/amend.ts'
 import type { StayingDanger } from '../../language/conversation/staying.ts'
 import { packFrame } from '../../language/conversation/told-dangers.ts'
 import type { Meant } from '../../language/reading/meant.ts'
 import type { KitEntry } from '../../memory/memory.ts'
+import { type Layer, layersOf, openLayer } from '../layers/opened.ts'
 import type { Reply } from '../reply.ts'
 import type { Around, Known } from './around.ts'
 import { askedBack, choicesFor, unclear } from './ask-back.ts'
@@ -25,11 +28,8 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   const { understanding } = meant
   const { kept, isCorrected, isOfStanding } = remember(conversation, named, heard.told, used)
   const plain = { used, dangers, understanding, kept, assumed: [], doubts: suspected ? (['suspected'] as const) : [] }
-  const inHandbook = () =>
-    answerKnown(around, {
-      ...ofStanding(plain, text),
-      question: { command: 'handbook', options: { about: about ?? text } },
-    })
+  const inHandbook = (of = about ?? text) =>
+    answerKnown(around, { ...ofStanding(plain, text), question: { command: 'handbook', options: { about: of } } })
   const unanswered = (command: string, problem: Problem): Reply => ({
     ...problemReply(command, typed, problem, locale),
     understood: understanding,
@@ -47,6 +47,11 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     return dangerReply({ dangers }, typed, understanding, locale)
   }
   if (meant.kind === 'question' && dangers.length > 0 && asksNothing(meant, text)) return told()
+  if (frame && meant.kind === 'question' && asksWhy.test(text)) {
+    const [known, layer] = [{ ...plain, ...meant, doubts: meant.doubts }, 'why'] as const
+    // The handbook answers why of what it was asked last.
+    return talk.about === undefined ? opened(await answerKnown(around, known), layer) : inHandbook(talk.about)
+  }
   if (meant.kind === 'question') {
     const reply = await answerKnown(around, { ...plain, ...meant, doubts: [...plain.doubts, ...meant.doubts] })
     // Nothing that was typed is wrong, but too little was told: what is asked in words is answered in words.
@@ -58,6 +63,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   if (stands.length > 0 && isOpen(meant, about)) return repeated()
   switch (meant.kind) {
     case 'smalltalk':
+      if (about === text) return inHandbook()
       return answerKnown(around, { ...plain, question: { command: 'hello', options: {} } })
     case 'handbook':
       return inHandbook()
@@ -74,6 +80,13 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     case 'notours':
       return about === undefined ? unanswered('', unclear(meant, registry, locale)) : inHandbook()
   }
+}
+
+/** The answer with a layer of it in the first place. */
+function opened(reply: Reply, layer: Layer): Reply {
+  if (reply.problem || !layersOf(reply).includes(layer)) return reply
+  const lines = [...(reply.verdict === 'do not charge' ? reply.lines : []), ...openLayer(reply, layer).lines]
+  return { ...reply, headline: joined(lines), lines: lines as unknown as Reply['lines'] }
 }
 
 /** Numbers and names tell of another question than the one before. */

@@ -2,9 +2,11 @@
 
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
 import { amended } from '../../language/conversation/amend.ts'
+import { stillAssumed } from '../../language/conversation/read-plainly.ts'
+import { dangersIn } from '../../language/dangers/index.ts'
 import { intentsOf } from '../../language/model/index.ts'
 import { questionOf } from '../../language/reading/fit.ts'
-import type { Question } from '../../language/sentence/question.ts'
+import { apart, type Question } from '../../language/sentence/question.ts'
 import { readTyped } from '../../language/sentence/typed.ts'
 import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
 import type { AnsweredMemory } from '../../memory/memory.ts'
@@ -23,8 +25,14 @@ export async function amendedQuestion(
   const typed = earlier && readTyped(earlier.question, vocabulary)
   if (!typed) return undefined
   const values = bestCover(candidatesOf(words))
-  const frame = { question: typed.question, pending: undefined, doubts: [], names: [] }
+  const { told = [] } = typed.question
+  const frame = { question: typed.question, pending: undefined, doubts: apart(told).doubts, names: [] }
   const choice = amended(words, values, intentsOf(words, values), frame, vocabulary)
   const fitted = choice && choice.score >= leastScore ? choice.fitted : undefined
-  return fitted && !fitted.missing ? questionOf(fitted) : undefined
+  if (!fitted || fitted.missing) return undefined
+  // What was told of dangers stands for whoever goes on, and what was only assumed stays so.
+  const heard = dangersIn(words)
+  const now = [...heard.told.map(({ danger }) => danger), ...(heard.suspected ? (['suspected'] as const) : [])]
+  const still = [...apart(told).dangers, ...stillAssumed(frame, values)]
+  return { ...questionOf(fitted), told: [...new Set([...still, ...fitted.doubts, ...now])] }
 }

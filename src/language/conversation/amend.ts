@@ -9,6 +9,7 @@ import { type Fitted, fitTo, isOfLabel, type Kept } from '../reading/fit.ts'
 import { type PackTold, toldBy, toldIn } from '../reading/told-pack.ts'
 import { readPairs } from '../sentence/option-pairs.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
+import { readCellType } from '../things/cell-type.ts'
 import type { Frame } from './frame.ts'
 
 /** Words that go on from what was said before. */
@@ -18,6 +19,12 @@ const fewWords = 5
 /** How much each sign speaks for an amendment, beside what the model says. */
 const goingOn = 0.35
 const short = 0.15
+/** All that a short text holds are details of what was asked. */
+const fits = 0.3
+
+/** Nothing but the question for the reason: of the answer before. */
+export const asksWhy =
+  /^\W*(?:(?:but|and|so|ok|hm+|oh|no|hang on|wait) )*(?:why|how come|how so)(?: (?:that|so|is that|though|tho|not))?\W*$/i
 
 /** What a sentence makes of the frame's question: an answer to what we asked back, or a change of it; undefined where neither. */
 export function amended(
@@ -33,14 +40,18 @@ export function amended(
   if (!command) return undefined
   const written = attempt(() => readPairs(text, command, true))
   if (written?.before === '') return choiceOf(fitTo(command, [], { ...frame.question.options, ...written.options }), {})
-  if (values.length === 0 && !/\bwhy\b/i.test(text)) return undefined
-  const isShort = text.trim().split(/\s+/).length <= fewWords
+  if (asksWhy.test(text))
+    return { ...choiceOf(fitTo(command, [], frame.question.options), frame.question.options), score: 1 }
+  if (turnsRound.test(text)) return turned(command, frame)
+  // Whoever asks for a reason changes nothing.
+  if (values.length === 0 || /^\W*(?:but |and |so )*(?:why|how come)\b/i.test(text)) return undefined
+  const isShort = isFewWords(text)
   const share = ranked.find(({ intent }) => intent === 'amend')?.share ?? 0
   // The same question of another pack, told in full, stands on its own.
   const isSame = !values.some(namesPack)
   const same = isSame ? (ranked.find(({ intent }) => intent === command.name)?.share ?? 0) : 0
   const score = share + same + (goesOn.test(text) ? goingOn : 0) + (isShort ? short : 0)
-  return changed(command, values, frame, score)
+  return changed(command, values, frame, score, isShort)
 }
 
 /** The details of the frame hold on, but for those that the sentence gives anew. */
@@ -49,21 +60,40 @@ function changed(
   values: readonly Candidate[],
   { question }: Frame,
   score: number,
+  isShort: boolean,
 ): Choice | undefined {
   const { pack, ...rest } = question.options
   const told = values.some(value => toldBy(value) !== undefined || isOfLabel(value))
   const isNewPack = values.some(namesPack)
-  const before = told && pack !== undefined ? toldBefore(pack, isNewPack) : undefined
+  const before = told ? (pack === undefined ? cellsBefore(question.options) : toldBefore(pack, isNewPack)) : undefined
   // What was measured of a pack does not hold for another one.
   const { capacity: _, resistance: __, ...unmeasured } = rest
   const kept: Kept = told ? unmeasured : question.options
   const fitted = fitTo(command, values, kept, before)
   // What changes nothing is no amendment.
   if (values.length > 0 && fitted.left.length === values.length) return undefined
-  return { ...choiceOf(fitted, kept), score: score * takes(fitted, values) }
+  const isAllTaken = isShort && fitted.left.length === 0 && fitted.missing === undefined
+  return { ...choiceOf(fitted, kept), score: (score + (isAllTaken ? fits : 0)) * takes(fitted, values) }
 }
 
+/** Nothing but that what feeds and what is charged change places; of leads it is a danger, and tells of them. */
+export const turnsRound = /^\W*(?:(?:and|or|so|what about|how about|if) )*(?:the )?other way (?:a)?round\W*$/i
+
+function turned(command: CommandWords, { question: { options } }: Frame): Choice | undefined {
+  const { source = '', pack } = options
+  if (pack === undefined || !toldIn(source)) return undefined
+  return choiceOf(fitTo(command, [], { ...options, source: pack, pack: source }), {})
+}
+
+export const isFewWords = (text: string): boolean => text.trim().split(/\s+/).length <= fewWords
+
 const namesPack = ({ pack }: Candidate): boolean => pack?.capacity_Ah !== undefined && pack.series !== undefined
+
+/** Cells without a capacity: "it is a 4S" leaves their type as it was told. */
+function cellsBefore({ cells, chemistry = cells }: Kept): PackTold | undefined {
+  const told = chemistry === undefined ? undefined : attempt(() => readCellType(chemistry).value)
+  return told && { chemistry: told.chemistry.name, ...(told.series !== undefined && { series: told.series }) }
+}
 
 /** Of another pack only the type holds on. */
 function toldBefore(text: string, isNewPack: boolean): PackTold | undefined {

@@ -12,7 +12,7 @@ import { toldBy } from '../reading/told-pack.ts'
 import { type Span, spansOf, wordsLeft } from '../reading/words-left.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
 import { namesForeign } from '../things/foreign-chemistries.ts'
-import { amended, keptFrom } from './amend.ts'
+import { amended, isFewWords, keptFrom } from './amend.ts'
 import type { Frame } from './frame.ts'
 
 /** Less of the words known than this, and nothing that fits: it is not ours. */
@@ -33,7 +33,8 @@ export function readPlainly(
 ): Meant {
   const values = bestCover(candidatesOf(text))
   const ranked = intentsOf(text, values)
-  const own = choices(ranked, values, vocabulary, command => keptFrom(frame, command, values), inHandbook)
+  const asked = choices(ranked, values, vocabulary, command => keptFrom(frame, command, values), inHandbook)
+  const own = frame && isFewWords(text) ? asked.map(lessOfNothing).toSorted((a, b) => b.score - a.score) : asked
   const follows = frame && amended(text, values, ranked, frame, vocabulary)
   const found = follows ? [...own, follows].toSorted((a, b) => b.score - a.score) : own
   const [best] = found
@@ -77,8 +78,15 @@ export function readPlainly(
   }
 }
 
+/** Few words in a conversation rarely ask for a list, or for what they give no detail of. */
+const lessOfNothing = (choice: Choice): Choice => {
+  const { fitted, score } = choice
+  const isEmpty = fitted && (Object.keys(fitted.options).length === 0 || fitted.missing !== undefined)
+  return isEmpty && !aside.has(choice.intent) ? { ...choice, score: score * 0.4 } : choice
+}
+
 /** What was assumed of the pack before and is not told now. */
-const stillAssumed = (frame: Frame | undefined, values: readonly Candidate[]): readonly Doubt[] =>
+export const stillAssumed = (frame: Frame | undefined, values: readonly Candidate[]): readonly Doubt[] =>
   (frame?.doubts ?? []).filter(
     doubt =>
       (doubt === 'chemistryAssumed' && !values.some(value => toldBy(value)?.chemistry !== undefined)) ||

@@ -1,0 +1,69 @@
+// Short answers go on from what was asked before, whichever command answered it.
+
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { commands } from '../../../commands/index.ts'
+import { stockDemoKit } from '../../../src/room/demo-club.ts'
+import { type Asking, askingOf } from '../../support/ask.ts'
+
+let asking: Asking
+beforeEach(async () => {
+  asking = await askingOf(commands)
+  await stockDemoKit(asking.memory.kit)
+})
+afterEach(async () => {
+  expect(asking.faults).toEqual([])
+  await asking.memory.close()
+})
+
+const chains: readonly (readonly (readonly [string, string])[])[] = [
+  [
+    ['how many wh has a 3s 2200 lipo', 'energy pack: 3S 2200mAh LiPo'],
+    ['same for the 6s', 'energy pack: 6S 2200mAh LiPo'],
+    ['no, 5 packs', 'energy pack: 6S 2200mAh LiPo count: 5'],
+    ["it's LiFe", 'energy pack: 6S 2200mAh LiFe count: 5'],
+  ],
+  [
+    ['how full is a 4s at 15.4', 'percent chemistry: 4S LiPo at: 15.4V pack told: chemistryAssumed'],
+    ['lihv sorry', 'percent chemistry: 4S LiHV at: 15.4V pack'],
+  ],
+  [
+    ['what amps for my 3s 1300 lipo', 'current pack: 3S 1300mAh LiPo'],
+    ['and a 6s', 'current pack: 6S 1300mAh LiPo'],
+    ['3S', 'current pack: 3S 1300mAh LiPo'],
+  ],
+  [
+    ['what wire for 10A over 2m at 12V', 'lead length: 2m current: 10A voltage: 12V'],
+    ['and 3m', 'lead length: 3m current: 10A voltage: 12V'],
+    ['with 14 awg', 'lead gauge: AWG 14 length: 3m current: 10A voltage: 12V'],
+  ],
+  [
+    ['can heron charge plover', 'source source: 4S 5000mAh Li-ion pack: 2S 450mAh LiPo'],
+    ['the other way round', 'source source: 2S 450mAh LiPo pack: 4S 5000mAh Li-ion'],
+  ],
+]
+
+describe('a chain of short answers', () => {
+  it.each(chains)('from %j', async (...chain) => {
+    for (const [text, question] of chain) expect([text, (await asking.ask(text)).question]).toEqual([text, question])
+  })
+})
+
+describe('why', () => {
+  it('opens the working of the answer before', async () => {
+    const first = await asking.ask('how long for a 3s 2200 lipo at 2A from 3.7V')
+    const reply = await asking.ask('why?')
+    expect(reply.question).toBe(first.question)
+    expect(first.working.length).toBeGreaterThan(0)
+    expect(reply.headline).toContain(first.working[0])
+  })
+
+  it('goes by what the handbook was asked last', async () => {
+    await asking.ask('how long for a 3s 2200 lipo at 2A from 3.7V')
+    await asking.ask('what is a balance charge')
+    expect((await asking.ask('but why')).command).toBe('handbook')
+  })
+})
+
+it('that a lead was plugged in the other way round is a danger where nothing could change places', async () => {
+  expect((await asking.ask('the other way round')).verdict).toBe('do not charge')
+})

@@ -1,0 +1,53 @@
+// A reply to an answer of ours goes on from it, with what was told of dangers and what was only assumed.
+
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { commands } from '../../../commands/index.ts'
+import { amendedQuestion } from '../../../src/assistant/running/amend.ts'
+import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
+
+let asking: Asking
+beforeEach(async () => {
+  asking = await askingOf(commands)
+})
+afterEach(async () => {
+  expect(asking.faults).toEqual([])
+  await asking.memory.close()
+})
+
+/** What another member gets who replies so to the answer. */
+async function replying(question: string, words: string) {
+  const { answered } = asking.memory
+  const answer = await asking.ask(question)
+  await answered.record({
+    place: 'room:bench-talk',
+    askedBy: member.asker.id,
+    questionMessage: 'q',
+    answerMessage: 'a',
+    question: answer.question ?? '',
+    answeredAt: new Date(),
+  })
+  const amended = await amendedQuestion('a', words, answered, asking.assistant.registry.vocabulary)
+  return amended && asking.assistant.answer(amended, otherMember)
+}
+
+describe('a reply of another member', () => {
+  it('changes a detail', async () => {
+    const reply = await replying('how long for a 4s 1500 lipo at 1A from 3.7V', 'and at 1.5A?')
+    expect(reply?.question).toBe('time pack: 4S 1500mAh LiPo current: 1.5A from: 3.7V per cell')
+  })
+
+  it('makes a danger no smaller', async () => {
+    const reply = await replying('how long for my puffed 4s 1500 lipo at 1A from 3.7V', 'and at 0.5A?')
+    expect(reply?.verdict).toBe('do not charge')
+  })
+
+  it('never makes sure of what was only assumed', async () => {
+    const reply = await replying('how long for a 4s 1500 at 1A from 3.7V', 'and at 1.5A?')
+    expect(reply?.verdict).toBe('go with care')
+  })
+
+  it('is heard for dangers of its own', async () => {
+    const reply = await replying('how long for a 4s 1500 lipo at 1A from 3.7V', 'at 1.5A, i am off to the shop')
+    expect(reply?.verdict).toBe('do not charge')
+  })
+})
