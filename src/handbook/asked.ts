@@ -18,6 +18,7 @@ export interface AskedOfHandbook {
 }
 
 const most = 3
+const fewWords = 8
 
 /** Stands for a question that the handbook has nothing on, before the titles that lie near. */
 const nothing = '?'
@@ -32,7 +33,8 @@ export function askedOf(text: string): AskedOfHandbook {
   const found = entriesFor(text)
   const [best, ...others] = found
   // An emergency may be told in very few words: "it hisses".
-  const least = best && isEmergency(best.entry) ? leastScore / 3 : leastScore
+  const isShort = text.trim().split(/\s+/).length <= fewWords
+  const least = best && isEmergency(best.entry) && isShort ? leastScore / 3 : leastScore
   if (!best || best.score < least) {
     const near = found.slice(0, most).filter(({ score }) => score >= leastScore / 2)
     return { entry: undefined, nearest: near.map(({ entry }) => entry), sureness: 0, dangers: [] }

@@ -4,7 +4,7 @@ import MiniSearch from 'minisearch'
 import { handbook } from './entries.ts'
 import type { HandbookEntry } from './entry.ts'
 import { type Likeness, likenessTo } from './search/likeness.ts'
-import { familiesOfStem, isAmount, isCommon, isFamily, stem, wordsOf } from './search/words.ts'
+import { commonplace, familiesOfStem, isAmount, isCommon, isFamily, stem, wordsOf } from './search/words.ts'
 
 export interface FoundEntry {
   readonly entry: HandbookEntry
@@ -72,7 +72,7 @@ export function finderOf(entries: readonly HandbookEntry[]): Finder {
   )
   const aboutTheSame = (text: string): number | undefined => {
     const ids = new Set(byAbout.get(aboutOf(text))?.map(({ id }) => id))
-    return ids.size === 1 && aboutOf(text) !== '' ? [...ids][0] : undefined
+    return ids.size === 1 && saysMuch(aboutOf(text)) ? [...ids][0] : undefined
   }
   return text => {
     const likenessOf = likeness(text)
@@ -104,6 +104,10 @@ const aboutOf = (phrase: string): string =>
     .filter(one => !isCommon(one))
     .toSorted()
     .join(' ')
+
+/** Packs and charging alone are what everything here is about. */
+const saysMuch = (about: string): boolean =>
+  about.split(' ').some(one => one !== '' && ![one, ...familiesOfStem(one)].some(word => commonplace.has(word)))
 
 const termsOf = (word: string): string[] => [stem(word), ...familiesOfStem(stem(word))]
 

@@ -9,7 +9,7 @@ const common: ReadonlySet<string> = new Set(
     'somebody someone people what whats which who where when why how is are am was were be been do does did done',
     'doing can could may might must should shall will would have has had of for to in on at by with from and or but',
     'if then than as so too not no yes ok okay please just only really any some there here with about into out up',
-    'down need want get gets got use used using now put take tell mean means meaning good bad normal allowed possible',
+    'down help need want get gets got use used using now put take tell mean means meaning good bad normal allowed possible',
   ]
     .join(' ')
     .split(' ')
@@ -35,6 +35,9 @@ function familiesOf(lines: readonly string[]): Map<string, string[]> {
   }
   return found
 }
+
+/** Of packs, of charging, of amps and of volts: the first families of the list; and the charger, which is in none. */
+export const commonplace: ReadonlySet<string> = new Set(['~0', '~1', '~2', '~3', stem('charger')])
 
 /** The families that a stem belongs to, marked so that they are no word. */
 export const familiesOfStem = (of: string): readonly string[] => family.get(of) ?? []

@@ -23,13 +23,20 @@ export function suited(values: readonly Candidate[], command: CommandWords): rea
 
 const ofCell = /^[2-4]\.\d+(?=V(?: per cell)?$)/
 
+const countOf = (holders: Candidate['holders']): number => (typeof holders === 'number' ? holders : 1)
+
 /** "One cell is 3.96, the other two 4.05": volts of cells told one by one are the readings of a pack. */
 function withReadings(values: readonly Candidate[]): readonly Candidate[] {
   const told = values.filter(({ kind, text, holders }) => kind === 'state' && ofCell.test(text) && holders !== 'all')
   const [first] = told
   if (!first || told.length < 2 || values.some(({ kind }) => kind === 'cellVolts')) return values
+  const sum = told.reduce((all, { holders }) => all + countOf(holders), 0)
+  const cells = values.find(({ pack }) => (pack?.series ?? 1) > 1)?.pack?.series ?? sum
+  // "The others": as many as the pack has besides.
   const readings = told.flatMap(({ text, holders }) =>
-    Array<string>(typeof holders === 'number' ? holders : 1).fill(ofCell.exec(text)?.[0] ?? ''),
+    Array<string>(holders === 'rest' ? Math.max(1, cells - sum + 1) : countOf(holders)).fill(
+      ofCell.exec(text)?.[0] ?? '',
+    ),
   )
   const row: Candidate = {
     ...first,

@@ -81,6 +81,8 @@ const sought: ReadonlySet<string> = new Set(
 /** The first detail, where all that follows the command belongs to it. */
 function openOption({ options: [first] }: CommandWords, before: string): string | undefined {
   if (!first || before === '') return undefined
+  // The name of a command is one word or two: more of them ask for help with something.
+  if (first.kind === 'command' && before.split(' ').length > 2) return undefined
   if (listKinds.has(first.kind)) return listed.test(before) ? first.name : undefined
   return sought.has(first.kind) ? undefined : first.name
 }

@@ -126,7 +126,7 @@ describe('what is not a question about a setting', () => {
   it.each([
     ['a good charger for a newcomer to buy?', 'Choosing a first charger'],
     ['the screen of the charger has a number that counts up', "What the charger's screen shows"],
-    ['my lipo came new from the shop and shows 3.8, ok?', 'A new pack is half full'],
+    ['my lipo came new from the shop and only half full, ok?', 'A new pack is half full'],
     ['dual charger, what is that', 'Chargers with two or more outputs'],
     ['sag, what is it', 'Voltage sag'],
   ])('goes to the handbook where that surely knows it, whatever else it sounds like: %j', async (text, title) => {

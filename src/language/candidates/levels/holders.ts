@@ -5,6 +5,7 @@ import type { Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'
 
 const every = wordSet('all both each every everything everyone alle toutes todos')
+const others = wordSet('others rest remaining')
 const another = wordSet('other another')
 const parting = wordSet('and or but n if')
 const mostBetween = 5
@@ -15,6 +16,7 @@ export function holdersBefore(sentence: Sentence, first: number): Holders | unde
   for (let at = first - 1; at >= 0 && at >= first - mostBetween; at -= 1) {
     const word = sentence.word(at)
     if (every.has(word)) return 'all'
+    if (others.has(word)) return 'rest'
     const numeral = sentence.numerals[at]
     if (numeral) return isCount(sentence, at) ? numeral.value : undefined
     if (another.has(word)) return 1

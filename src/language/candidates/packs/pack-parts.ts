@@ -87,7 +87,9 @@ function besideCells(sentence: Sentence, at: number, draft: Draft): { value: num
   const numeral = sentence.numerals[at]
   if (draft.series === undefined || !numeral || sentence.glued(numeral.after)) return undefined
   const typed = sentence.word(at)
-  return /^[1-9]\d{2,4}$/.test(typed) ? { value: Number(typed) / 1000, after: at + 1 } : undefined
+  return /^[1-9]\d{2,4}$/.test(typed) && !formats.has(typed)
+    ? { value: Number(typed) / 1000, after: at + 1 }
+    : undefined
 }
 
 const formats = wordSet('18650 21700 26650 18350 14500 20700')
@@ -95,7 +97,8 @@ const formats = wordSet('18650 21700 26650 18350 14500 20700')
 /** `1500`, `2200s`, `220ish`, `fifteen hundred`: 60 to 30,000, and nothing behind it that makes it something else. */
 export function bareCapacityAt(sentence: Sentence, at: number): { value: number; after: number } | undefined {
   const numeral = sentence.numerals[at]
-  if (!numeral || numeral.needsUnit) return undefined
+  // The size of a round cell is no capacity.
+  if (!numeral || numeral.needsUnit || formats.has(sentence.word(at))) return undefined
   const mAh = Number(numeral.thousands ?? numeral.decimal)
   if (!Number.isInteger(mAh) || mAh < (numeral.spelled ? 250 : 60) || mAh > 30_000) return undefined
   if (sentence.word(at).startsWith('0') || (sentence.word(at - 1) === ':' && sentence.glued(at))) return undefined

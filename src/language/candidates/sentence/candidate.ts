@@ -43,8 +43,8 @@ export interface ToldPack {
   mass_kg?: number
 }
 
-/** How many packs stand at a level: all that are spoken of, or so many. */
-export type Holders = number | 'all'
+/** How many stand at a level: all that are spoken of, so many, or all others. */
+export type Holders = number | 'all' | 'rest'
 
 /** What shows a number. */
 export type Device = 'charger' | 'meter'

@@ -20,6 +20,7 @@ describe('how many cells', () => {
 
   it('are told one by one', () => {
     expect(fitted('cells', 'one cell is 3.91 and the other three 3.97').options.volts).toBe('3.91 3.97 3.97 3.97')
+    expect(fitted('cells', '4S lihv with one at 3.71 and the others 3.94').options.volts).toBe('3.71 3.94 3.94 3.94')
     expect(fitted('cells', '3.88 and 3.93, lihv').options).toEqual({ volts: '3.88 3.93', chemistry: '2S LiHV' })
   })
 
@@ -48,6 +49,13 @@ describe('a capacity without its unit', () => {
 
   it('is said', () => {
     expect(fitted('current', '3S 2.4 lipo').doubts).toEqual(['notUnderstood'])
+  })
+})
+
+describe('the size of a round cell', () => {
+  it('is no capacity', () => {
+    expect(fitted('current', '2S 18650 li-ion').missing).toBe('capacity')
+    expect(fitted('current', 'one 21700 with 4800 mAh li-ion').options.pack).toBe('1S 4800mAh Li-ion')
   })
 })
 
