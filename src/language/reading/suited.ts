@@ -23,6 +23,9 @@ export function suited(values: readonly Candidate[], command: CommandWords): rea
 
 const ofCell = /^[2-4]\.\d+(?=V(?: per cell)?$)/
 
+const isCountOf = ({ pack, end }: Candidate, { holders, start }: Candidate): boolean =>
+  pack?.capacity_Ah === undefined && pack?.series === holders && end < start
+
 const countOf = (holders: Candidate['holders']): number => (typeof holders === 'number' ? holders : 1)
 
 /** "One cell is 3.96, the other two 4.05": volts of cells told one by one are the readings of a pack. */
@@ -44,8 +47,10 @@ function withReadings(values: readonly Candidate[]): readonly Candidate[] {
     text: readings.join(' '),
     typed: told.map(({ typed }) => typed).join(' '),
   }
-  // "One cell" is one of those read, and no pack.
+  // "One cell", "two cells at 3.8": some of those read, and no pack.
   const counts = (value: Candidate) =>
-    value.kind === 'count' ? told.some(({ holders }) => `${holders}` === value.text) : value.pack?.series === 1
+    value.kind === 'count'
+      ? told.some(({ holders }) => `${holders}` === value.text)
+      : value.pack?.series === 1 || told.some(level => isCountOf(value, level))
   return values.flatMap(value => (value === first ? [row] : told.includes(value) || counts(value) ? [] : [value]))
 }

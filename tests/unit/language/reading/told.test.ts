@@ -21,6 +21,10 @@ describe('how many cells', () => {
   it('are told one by one', () => {
     expect(fitted('cells', 'one cell is 3.91 and the other three 3.97').options.volts).toBe('3.91 3.97 3.97 3.97')
     expect(fitted('cells', '4S lihv with one at 3.71 and the others 3.94').options.volts).toBe('3.71 3.94 3.94 3.94')
+    expect(fitted('cells', 'two cells at 3.81 and one at 3.64 on my 3S').options).toEqual({
+      volts: '3.81 3.81 3.64',
+      chemistry: '3S LiPo',
+    })
     expect(fitted('cells', '3.88 and 3.93, lihv').options).toEqual({ volts: '3.88 3.93', chemistry: '2S LiHV' })
   })
 
