@@ -29,8 +29,11 @@ export const kitListWords: WordsOf<typeof kitList> = locale => {
     figures: { savedNames: say`saved names` },
     working: ({ kits }) =>
       kits.flatMap(({ whose, entries, more }) => [
-        ...entries.map(
-          ({ name, kind, notation }) => say`${titles[whose]}: ${own(name)}, ${kinds[kind]} ${own(notation)}`,
+        ...entries.map(({ name, kind, notation, note }) =>
+          joined(
+            [say`${titles[whose]}: ${own(name)}, ${kinds[kind]} ${own(notation)}`, note && say`noted: ${own(note)}`],
+            ', ',
+          ),
         ),
         more
           ? say`${titles[whose]}: there are more. Say how the name starts: ${own('kit list starts: wr')}`

@@ -3,9 +3,11 @@
 import { changing } from '../../src/assistant/changing.ts'
 import { optional, required, service } from '../../src/assistant/command.ts'
 import { kitNameKind, refuseTakenName } from '../../src/assistant/kit/kit-name.ts'
+import { type Danger, dangers } from '../../src/charging/situation/dangers.ts'
 import type { Charger } from '../../src/charging/things/charger.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Source } from '../../src/charging/things/source.ts'
+import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import { chargerKind, packKind, sourceKind } from '../../src/language/kinds/values.ts'
 import type { KitEntry } from '../../src/memory/memory.ts'
 import type { Owner } from '../../src/memory/owner.ts'
@@ -15,6 +17,9 @@ import { fullKit, oneThing } from './kit-problems.words.ts'
 /** What fits a person's bag and a large club's sheds; more would be a mistake or a misuse. */
 export const mostEntries: Readonly<Record<Owner['scope'], number>> = { person: 200, community: 10_000 }
 
+const lasting = (Object.keys(dangers) as Danger[]).filter(danger => dangers[danger].stays === 'lasts')
+const kitNoteKind = choiceKind<Danger | 'none'>('note', ['none', ...lasting])
+
 export const kitSave = service({
   name: 'kit save',
   takes: {
@@ -22,6 +27,7 @@ export const kitSave = service({
     pack: optional(packKind),
     charger: optional(chargerKind),
     source: optional(sourceKind),
+    note: optional(kitNoteKind),
     for: whose,
   },
   examples: [
@@ -30,18 +36,21 @@ export const kitSave = service({
     'kit save name: shed source: 12V 10A',
   ],
   changes: true,
-  run: async ({ name, for: of = 'me', ...gear }, context) => {
+  run: async ({ name, for: of = 'me', note, ...gear }, context) => {
     const { vocabulary } = context
     const owner = ownerToChange(of, context)
     refuseTakenName(name, vocabulary)
-    const entry: KitEntry = { owner, name, ...theOneOf(gear) }
+    const saved = { owner, name, ...theOneOf(gear) }
     return changing(context, async ({ kit }) => {
       const [before] = await kit.find([owner], [name])
+      // A note holds until it is taken off.
+      const noted = note ?? before?.note
+      const entry: KitEntry = { ...saved, note: saved.kind === 'pack' && noted !== 'none' ? noted : undefined }
       const most = mostEntries[owner.scope]
       if ((await kit.save(entry, most)) === 'full') throw fullKit(most, owner)
-      const isSame = before?.notation === entry.notation
+      const isSame = before?.notation === entry.notation && before.note === entry.note
       return {
-        result: { entry, before: isSame ? undefined : before?.notation },
+        result: { entry, before: before?.notation === entry.notation ? undefined : before?.notation },
         change: isSame ? undefined : { of: 'kit', before, after: entry },
       }
     })

@@ -14,11 +14,13 @@ export const kitSaveWords: WordsOf<typeof kitSave> = locale => {
       pack: { about: say`the pack that the name stands for` },
       charger: { about: say`or the charger` },
       source: { about: say`or the source` },
+      note: { about: say`a danger of the pack that holds for everybody; ${own('none')} takes it off` },
       for: whoseChanged(locale),
     },
-    answer: ({ entry: { owner, name, notation }, before }) => [
+    answer: ({ entry: { owner, name, notation, note }, before }) => [
       say`Saved: ${own(name)} stands for ${own(notation)} ${inWhoseKit(owner, locale)}.`,
       before === undefined ? undefined : say`Before, it stood for ${own(before)}.`,
+      note && say`Noted of it: ${own(note)}. To take that off: ${own('note: none')}`,
     ],
     figures: {},
     working: ({ entry: { kind, name } }) => [

@@ -19,6 +19,8 @@ export interface Tables {
     name: string
     kind: 'pack' | 'charger' | 'source'
     notation: string
+    /** The danger that was noted of a pack; none is empty. */
+    note: string
   }
   /** One row a rule, so that two moderators who change different rules at once do not undo each other. */
   house: { community: string; rule: string; chemistry: string; value: string }

@@ -1,5 +1,6 @@
 // What the assistant remembers for its communities, behind one interface whatever database keeps it.
 
+import type { Danger } from '../charging/situation/dangers.ts'
 import type { ChemistryName } from '../charging/things/chemistry.ts'
 import type { HouseLimits } from '../charging/things/house-limits.ts'
 import type { DecimalMark } from '../ground/show.ts'
@@ -49,6 +50,8 @@ export interface KitEntry {
   readonly kind: KitKind
   /** In canonical notation. */
   readonly notation: string
+  /** A danger of the pack that holds until it is taken off. */
+  readonly note?: Danger | undefined
 }
 
 export interface KitMemory {

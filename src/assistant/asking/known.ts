@@ -16,7 +16,7 @@ import type { Around, Known } from './around.ts'
 import { dangerReply, dangersAt } from './danger-first.ts'
 import { faultReply, problemReply } from './failures.ts'
 import { understand } from './inputs.ts'
-import { keptFor } from './remembering.ts'
+import { keptFor, notesOffered } from './remembering.ts'
 import { toldWith, withTold } from './told-with.ts'
 
 export async function answerKnown(around: Around, known: Known): Promise<Reply> {
@@ -63,7 +63,10 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
         lines,
         assumed: [...said],
         alsoAssumed: [...alsoAssumed],
-        followUps: answer.followUps?.map(next => ({ ...next, question: withTold(next.question, told, registry) })),
+        followUps: [...notesOffered(kept, used, context), ...(answer.followUps ?? [])].map(next => ({
+          ...next,
+          question: withTold(next.question, told, registry),
+        })),
       },
       locale,
     )

@@ -17,7 +17,7 @@ import { dangerReply } from './danger-first.ts'
 import { problemReply } from './failures.ts'
 import { answerKnown } from './known.ts'
 import { hear } from './plainly.ts'
-import { packNames, remember } from './remembering.ts'
+import { notesOffered, packNames, remember } from './remembering.ts'
 
 export async function answerPlain(around: Around, text: string): Promise<Reply> {
   const { registry, context, typed, conversation, heard } = around
@@ -44,7 +44,8 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   const told = () => {
     const frameOfPack = packFrame(named, packNames(used))
     if (frameOfPack) conversation.keep(frameOfPack)
-    return dangerReply({ dangers }, typed, understanding, locale)
+    const reply = dangerReply({ dangers }, typed, understanding, locale)
+    return { ...reply, followUps: [...notesOffered(kept, used, context), ...reply.followUps] }
   }
   if (meant.kind === 'question' && dangers.length > 0 && asksNothing(meant, text)) return told()
   if (frame && meant.kind === 'question' && asksWhy.test(text)) {

@@ -1,18 +1,24 @@
 // What a question tells of dangers, put beside what was told before it: what is left of that, and of which packs.
 
+import { dangers } from '../../charging/situation/dangers.ts'
 import { asksLeave } from '../../handbook/leave.ts'
 import type { StayingDanger } from '../../language/conversation/staying.ts'
 import {
   corrected,
   lastSpoken,
   namedBy,
+  noted,
   spokenPacks,
   staying,
   together,
 } from '../../language/conversation/told-dangers.ts'
 import { correctionsIn } from '../../language/dangers/corrections.ts'
 import type { ToldDanger } from '../../language/dangers/index.ts'
+import { writeQuestion } from '../../language/sentence/question.ts'
 import type { KitEntry } from '../../memory/memory.ts'
+import type { Context } from '../context.ts'
+import { noteIt } from '../kit/kit.words.ts'
+import type { FollowUp } from '../reply.ts'
 import type { Around, Conversation } from './around.ts'
 
 export interface Remembered {
@@ -64,5 +70,21 @@ export function keptFor(
   const named = packNames(used)
   const isSame = named.length === 0 && frame !== undefined && frame.question.options.pack === question.options.pack
   const names = isSame ? frame.names : named
-  return { kept: namedBy(kept, names), names }
+  return { kept: [...namedBy(kept, names), ...noted(used)], names }
+}
+
+/** For packs of the kit that may be changed here: to note what was told, so that it holds for everybody. */
+export function notesOffered(
+  told: readonly StayingDanger[],
+  used: readonly KitEntry[],
+  { asker, locale }: Context,
+): readonly FollowUp[] {
+  return packsOf(used).flatMap(({ name, notation, note, owner }) => {
+    const one = told.find(
+      ({ danger, names, doubted }) => dangers[danger].stays === 'lasts' && names.includes(name) && !doubted,
+    )
+    if (!one || note || (owner.scope === 'community' && !asker.moderates)) return []
+    const options = { name, pack: notation, note: one.danger, ...(owner.scope === 'community' && { for: 'club' }) }
+    return [{ label: noteIt(name, locale), question: writeQuestion({ command: 'kit save', options }) }]
+  })
 }

@@ -39,3 +39,6 @@ export const fittingWanted = told(
 /** Behind the line that says how a question was read. */
 export const standsFor = (readAs: Text, { name, notation }: KitEntry, { say, own }: Locale): Text =>
   say`${readAs}, where ${own(name)} is ${own(notation)}`
+
+/** Offered where a danger was told of a pack of the kit. */
+export const noteIt = (name: string, { say, own }: Locale): Text => say`Note it for ${own(name)}`

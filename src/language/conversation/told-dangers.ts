@@ -61,6 +61,15 @@ export function packFrame(text: string, names: readonly string[]): Frame | undef
   return { question: { command: 'current', options: { pack } }, pending: undefined, doubts, names }
 }
 
+/** What is noted of packs of the kit, as if it had just been told. */
+export const noted = (
+  named: readonly (NamedPack & { readonly note?: Danger | undefined })[],
+): readonly StayingDanger[] =>
+  named.flatMap(({ name, notation, note }) => {
+    const of = markIn(notation, [])
+    return note && of ? [{ danger: note, typed: `${name}: ${note}`, names: [name], of, doubted: false }] : []
+  })
+
 /** Those that were told of one of the names, or of a pack without one that may be it. */
 export const namedBy = (kept: readonly StayingDanger[], names: readonly string[]): readonly StayingDanger[] =>
   kept.filter(one => isOf(one, names))

@@ -98,4 +98,11 @@ export const migrations: Readonly<Record<string, Migration>> = {
       await addIndexes(db, 'changes', 'person', 'at')
     },
   },
+  /** A danger that was noted of a pack of the kit; none is empty. */
+  '010-kit-note': {
+    async up(db) {
+      const added = db.schema.alterTable('kit').addColumn('note', 'text', column => column.notNull().defaultTo(''))
+      await added.execute()
+    },
+  },
 }

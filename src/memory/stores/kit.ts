@@ -1,6 +1,7 @@
 // The kit: packs, chargers and sources by name, of a person or of a community.
 
 import type { Selectable } from 'kysely'
+import { type Danger, dangers } from '../../charging/situation/dangers.ts'
 import { type Database, inTransaction, type Tables } from '../database.ts'
 import type { KitEntry, KitMemory } from '../memory.ts'
 import type { Owner } from '../owner.ts'
@@ -101,17 +102,19 @@ function byName(entries: readonly KitEntry[]): readonly KitEntry[] {
 
 type Row = Selectable<Tables['kit']>
 
-const toRow = ({ owner, name, kind, notation }: KitEntry): Row => ({
+const toRow = ({ owner, name, kind, notation, note }: KitEntry): Row => ({
   scope: owner.scope,
   owner: owner.id,
   name,
   kind,
   notation,
+  note: note ?? '',
 })
 
-export const entryFromRow = ({ scope, owner, name, kind, notation }: Row): KitEntry => ({
+export const entryFromRow = ({ scope, owner, name, kind, notation, note }: Row): KitEntry => ({
   owner: { scope, id: owner },
   name,
   kind,
   notation,
+  ...(Object.hasOwn(dangers, note) && { note: note as Danger }),
 })
