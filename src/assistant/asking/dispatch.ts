@@ -1,5 +1,6 @@
 // One way in, one way out: a question becomes a reply here, whatever happens on the way.
 
+import { maybe } from '../../charging/situation/doubts.ts'
 import type { Locale } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
 import { turnsRound } from '../../language/conversation/amend.ts'
@@ -21,7 +22,7 @@ import { remember } from './remembering.ts'
 import { readWritten } from './written.ts'
 
 /** A question that comes as a command with its options tells nothing in words. */
-const nothingHeard: DangersIn = { told: [], suspected: false }
+const nothingHeard: DangersIn = { told: [], suspected: [] }
 
 /**
  * Answers one question: text to be read, or a command with its options already apart. Never throws: a
@@ -75,7 +76,7 @@ async function answerIn(around: Around, asked: string | Question): Promise<Reply
     used,
     assumed: notUsed ? [changesNothing(notUsed)] : [],
     dangers: [...again.dangers, ...told.map(({ danger }) => danger)],
-    doubts: [...again.doubts, ...(suspected ? ['suspected' as const] : [])],
+    doubts: [...again.doubts, ...suspected.map(maybe)],
     kept,
     understanding: undefined,
   })

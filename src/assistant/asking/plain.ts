@@ -1,6 +1,7 @@
 // A plain sentence and its reply: what is meant is answered, danger first, or one thing is asked back.
 
 import { dangers as rows } from '../../charging/situation/dangers.ts'
+import { maybe } from '../../charging/situation/doubts.ts'
 import { mayBeSame } from '../../charging/situation/kept.ts'
 import type { Problem } from '../../ground/problem.ts'
 import { joined } from '../../ground/text.ts'
@@ -27,7 +28,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   const { meant, dangers, suspected, about, used, named } = await hear(text, heard, registry, context, talk)
   const { understanding } = meant
   const { kept, isCorrected, isOfStanding } = remember(conversation, named, heard.told, used)
-  const plain = { used, dangers, understanding, kept, assumed: [], doubts: suspected ? (['suspected'] as const) : [] }
+  const plain = { used, dangers, understanding, kept, assumed: [], doubts: suspected.map(maybe) }
   const inHandbook = (of = about ?? text) =>
     answerKnown(around, { ...ofStanding(plain, text), question: { command: 'handbook', options: { about: of } } })
   const unanswered = (command: string, problem: Problem): Reply => ({

@@ -15,8 +15,8 @@ import type { Registry } from '../registry.ts'
 export interface Heard {
   readonly meant: Meant
   readonly dangers: readonly Danger[]
-  /** Something sounds dangerous that cannot be named: never a plain go. */
-  readonly suspected: boolean
+  /** Dangers that it may well tell: never a plain go. */
+  readonly suspected: readonly Danger[]
   /** What the handbook is asked; absent where it has nothing on that. */
   readonly about: string | undefined
   /** The saved things that were named. */

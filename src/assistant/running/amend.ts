@@ -1,5 +1,6 @@
 // A reply to an earlier answer that changes a thing of its question: "at 2A", "from 3.6V", "and for storage".
 
+import { maybe } from '../../charging/situation/doubts.ts'
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
 import { amended } from '../../language/conversation/amend.ts'
 import { stillAssumed } from '../../language/conversation/read-plainly.ts'
@@ -32,7 +33,7 @@ export async function amendedQuestion(
   if (!fitted || fitted.missing) return undefined
   // What was told of dangers stands for whoever goes on, and what was only assumed stays so.
   const heard = dangersIn(words)
-  const now = [...heard.told.map(({ danger }) => danger), ...(heard.suspected ? (['suspected'] as const) : [])]
+  const now = [...heard.told.map(({ danger }) => danger), ...heard.suspected.map(maybe)]
   const still = [...apart(told).dangers, ...stillAssumed(frame, values)]
   return { ...questionOf(fitted), told: [...new Set([...still, ...fitted.doubts, ...now])] }
 }

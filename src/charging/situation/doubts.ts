@@ -1,11 +1,19 @@
 // What the answer rests on though nobody said it: never a plain go.
 
+import { type Danger, dangers } from './dangers.ts'
 import { practice, type Rule, type Weight } from './rule.ts'
 
 const doubted = <const W extends Weight>(weight: W): Rule<W> => ({
   weight,
   from: practice('what was not told is not taken for fine'),
 })
+
+/** A danger that the words may well tell, though not for certain. */
+export type Maybe = `maybe${Capitalize<Danger>}`
+
+export const maybe = (danger: Danger): Maybe => `maybe${danger[0]?.toUpperCase()}${danger.slice(1)}` as Maybe
+
+const maybes = Object.fromEntries((Object.keys(dangers) as Danger[]).map(danger => [maybe(danger), doubted('must')]))
 
 export const doubts = {
   /** The count of cells was not told: volts are told of one. */
@@ -16,8 +24,7 @@ export const doubts = {
   chemistryAssumed: doubted('must'),
   /** A danger was told before, and taken back or only asked about. */
   toldBefore: doubted('must'),
-  /** Something in the words sounds dangerous and cannot be named. */
-  suspected: doubted('must'),
+  ...(maybes as Readonly<Record<Maybe, Rule<'must'>>>),
   /** Words of the question that may matter were not understood. */
   notUnderstood: doubted('care'),
   /** Asked in a language that is read in part only. */

@@ -3,31 +3,33 @@
 import type { doubts } from '../../charging/situation/doubts.ts'
 import type { KeptDanger } from '../../charging/situation/kept.ts'
 import type { WordsOf } from './lines.ts'
+import { maybeWords } from './maybe.words.ts'
 
 const quotesOf = (kept: readonly KeptDanger[] = []): string =>
   [...new Set(kept.map(({ typed }) => `"${typed}"`))].join(', ')
 
-export const doubtWords: WordsOf<typeof doubts> = ({ say, own }) => ({
-  chemistryAssumed: ({ found }) => [
-    say`If it is ${own(found.known.situation.pack?.chemistry.name ?? '')}, as most are (the volts printed on it tell):`,
-  ],
-  cellsUnknown: () => [say`The number of cells was not said, so volts are those of one cell.`],
-  toldBefore: ({ found }) => {
-    const quotes = quotesOf(found.known.situation.kept)
-    return [
-      quotes === ''
-        ? say`You spoke before of something that is wrong: follow this only if you made sure that it does not hold.`
-        : say`You spoke before of ${own(quotes)}: follow this only if you made sure that it does not hold.`,
-    ]
-  },
-  cellsByVolts: ({ found }) => [
-    say`The number of cells was not said: its volts fit ${own(`${found.known.situation.pack?.series}S`)}, so it is taken as that.`,
-  ],
-  suspected: () => [
-    say`Something in your words sounds wrong: a pack that is puffed, hurt, wet or hot is not charged, and no charge is left alone.`,
-  ],
-  notUnderstood: () => [
-    say`Some words of the question were not understood: look at what was read before you follow this.`,
-  ],
-  foreignTongue: () => [say`Only a part of this was understood: look at what was read before you follow it.`],
-})
+export const doubtWords: WordsOf<typeof doubts> = locale => {
+  const { say, own } = locale
+  return {
+    chemistryAssumed: ({ found }) => [
+      say`If it is ${own(found.known.situation.pack?.chemistry.name ?? '')}, as most are (the volts printed on it tell):`,
+    ],
+    cellsUnknown: () => [say`The number of cells was not said, so volts are those of one cell.`],
+    toldBefore: ({ found }) => {
+      const quotes = quotesOf(found.known.situation.kept)
+      return [
+        quotes === ''
+          ? say`You spoke before of something that is wrong: follow this only if you made sure that it does not hold.`
+          : say`You spoke before of ${own(quotes)}: follow this only if you made sure that it does not hold.`,
+      ]
+    },
+    cellsByVolts: ({ found }) => [
+      say`The number of cells was not said: its volts fit ${own(`${found.known.situation.pack?.series}S`)}, so it is taken as that.`,
+    ],
+    ...maybeWords(locale),
+    notUnderstood: () => [
+      say`Some words of the question were not understood: look at what was read before you follow this.`,
+    ],
+    foreignTongue: () => [say`Only a part of this was understood: look at what was read before you follow it.`],
+  }
+}

@@ -3,9 +3,8 @@
 import { type Danger, emergencies } from '../../charging/situation/dangers.ts'
 import type { Evidence } from './engine/evidence.ts'
 import type { Marked } from './engine/matcher.ts'
-import { families } from './opinion/families.ts'
 import { featuresOf } from './opinion/features.ts'
-import { opinionOf, readWeights } from './opinion/opinion.ts'
+import { judged, opinionOf, readWeights } from './opinion/opinion.ts'
 import { conceptNumbers, lexicon, ready } from './reader.ts'
 import { relations } from './relations/index.ts'
 import { toldOf } from './relations/relation.ts'
@@ -24,12 +23,16 @@ export interface ToldDanger {
 export interface DangersIn {
   /** Each danger once, in the order of the text. */
   readonly told: readonly ToldDanger[]
-  /** Something sounds dangerous but cannot be named: never a plain go. */
-  readonly suspected: boolean
+  /** Dangers that it may well tell, the likeliest first: said before any answer, never a plain go. */
+  readonly suspected: readonly Danger[]
 }
 
-/** Likelihoods of the second opinion, as they came out best on authors that it has not seen. */
-const likely = { sure: 0.75, suspect: 0.4, withHint: 0.3, unlikely: 0.1 } as const
+/** Likelihoods from which a danger counts as told and as suspected; with what a rule found, less is enough. */
+const likely = { told: 0.7, suspected: 0.5, toldByRule: 0.35, suspectedByRule: 0.02 } as const
+/** What a rule found of a danger adds so much to its share. */
+const worthOfRule = 0.3
+/** A further danger is named from this share on. */
+const alsoLikely = 0.25
 
 const weights = readWeights()
 
@@ -37,24 +40,20 @@ const weights = readWeights()
 export function dangersIn(text: string): DangersIn {
   const marked = ready.mark(text)
   const evidence = ready.evidenceIn(marked)
-  const opinion = opinionOf(featuresOf(marked, conceptNumbers), weights)
+  const { any, shares } = opinionOf(featuresOf(marked, evidence, conceptNumbers), weights)
   const values = toldOf(marked, valuesOf(marked.words), lexicon)
-  const found = [...byRules(evidence), ...byRelations(values)]
-  const isTalk = values.has('adminTalk')
-  const isSound = healthyVolts(values)
-  const stands = ({ danger, isForeign, isByRule }: Span) =>
-    isForeign ||
-    !isByRule ||
-    emergencies.includes(danger) ||
-    (opinion.any > likely.unlikely && !isTalk && !(danger === 'tooLow' && isSound))
-  const told = once(found.filter(stands))
-  const named =
-    told.length === 0 && opinion.any > likely.sure && !isTalk ? bySecondOpinion(evidence, opinion.families) : []
-  const hinted = evidence.some(({ hints, tells }) => hints.length + tells.length > 0)
-  return {
-    told: [...told, ...named].map(span => toldDanger(span, marked, text)),
-    suspected: found.length > told.length || opinion.any > (hinted ? likely.withHint : likely.suspect),
-  }
+  const tells = evidence.filter(one => one.tells.length > 0 && !one.excused)
+  const from = (alone: number, withRule: number) => any > (tells.length > 0 ? withRule : alone)
+  const likeliest = named(shares, tells).filter(danger => !(danger === 'tooLow' && healthyVolts(values)))
+  const byWords = from(likely.told, likely.toldByRule) ? likeliest : []
+  const told = once([
+    ...relations.map(relation => relation(values)).filter(found => found !== undefined),
+    ...[...tells.filter(isByRule).map(({ danger }) => danger), ...byWords].map(danger =>
+      spanOf(danger, evidence, marked),
+    ),
+  ])
+  const isSuspected = told.length === 0 && from(likely.suspected, likely.suspectedByRule)
+  return { told: told.map(span => toldDanger(span, marked, text)), suspected: isSuspected ? likeliest : [] }
 }
 
 interface Span {
@@ -62,35 +61,26 @@ interface Span {
   /** Words from, up to, not including. */
   readonly from: number
   readonly to: number
-  /** Told in another tongue than English, of which the second opinion knows little. */
-  readonly isForeign?: boolean
-  readonly isByRule?: boolean
 }
 
-function byRules(evidence: readonly Evidence[]): Span[] {
-  return evidence
-    .filter(({ tells, excused }) => tells.length > 0 && !excused)
-    .map(({ danger, rule, tells }) => ({
-      danger,
-      from: tells[0]?.from ?? 0,
-      to: tells[0]?.to ?? 0,
-      isForeign: foreignRules.includes(rule),
-      isByRule: true,
-    }))
+/** The likeliest, and another where it is nearly as likely; in the order of likelihood. */
+function named(shares: readonly number[], tells: readonly Evidence[]): readonly Danger[] {
+  const worth = new Map(judged.map((danger, n) => [danger, shares[n] ?? 0]))
+  for (const { danger } of tells) worth.set(danger, (worth.get(danger) ?? 0) + worthOfRule)
+  return [...worth]
+    .sort(([, a], [, b]) => b - a)
+    .slice(0, 2)
+    .filter(([, share], n) => n === 0 || share > alsoLikely)
+    .map(([danger]) => danger)
 }
 
-function byRelations(values: ReturnType<typeof toldOf>): Span[] {
-  return relations.map(relation => relation(values)).filter(judged => judged !== undefined)
-}
+/** What rules alone decide: emergencies, and other tongues, of which the opinion knows little. */
+const isByRule = ({ danger, rule }: Evidence): boolean => emergencies.includes(danger) || foreignRules.includes(rule)
 
-/** The danger that the likeliest family has a hint of; none where there is no hint. */
-function bySecondOpinion(evidence: readonly Evidence[], byFamily: readonly number[]): Span[] {
-  const family = families[byFamily.indexOf(Math.max(...byFamily))] ?? []
-  for (const { danger, tells, hints } of evidence) {
-    const clue = tells[0] ?? hints[0]
-    if (clue !== undefined && family.includes(danger)) return [{ danger, from: clue.from, to: clue.to }]
-  }
-  return []
+/** Where the rules have a clue of it, else the whole. */
+function spanOf(danger: Danger, evidence: readonly Evidence[], { words }: Marked): Span {
+  const clues = evidence.filter(one => one.danger === danger).flatMap(({ tells, hints }) => [...tells, ...hints])
+  return { danger, from: clues[0]?.from ?? 0, to: clues[0]?.to ?? words.length }
 }
 
 const once = (spans: readonly Span[]): Span[] =>

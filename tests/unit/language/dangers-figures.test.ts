@@ -17,19 +17,23 @@ const share = (of: readonly Message[], holds: (message: Message) => boolean): nu
 const isTold = ({ text }: Message): boolean => dangersIn(text).told.length > 0
 const isSuspected = ({ text }: Message): boolean => {
   const { told, suspected } = dangersIn(text)
-  return suspected && told.length === 0
+  return suspected.length > 0 && told.length === 0
 }
 
 test('dangers of unseen people are told or suspected, and their harmless messages left alone', () => {
   const marked = messages.filter(({ dangers }) => dangers.length > 0)
   const twins = messages.filter(({ part, dangers }) => part === 'B' && dangers.length === 0)
   const plain = messages.filter(({ part, dangers }) => part === 'A' && dangers.length === 0)
-  const isNamed = ({ text, dangers }: Message) => dangersIn(text).told.some(({ danger }) => dangers.includes(danger))
-  expect(share(marked, isNamed)).toBeGreaterThan(0.73)
-  expect(share(marked, message => isTold(message) || isSuspected(message))).toBeGreaterThan(0.88)
-  expect(share(twins, isTold)).toBeLessThan(0.23)
-  expect(share(plain, isTold)).toBeLessThan(0.085)
-  expect(share(plain, isSuspected)).toBeLessThan(0.12)
+  const isNamed = ({ text, dangers }: Message) => {
+    const { told, suspected } = dangersIn(text)
+    return [...told.map(({ danger }) => danger), ...suspected].some(danger => dangers.includes(danger))
+  }
+  expect(share(marked, isTold)).toBeGreaterThan(0.78)
+  expect(share(marked, isNamed)).toBeGreaterThan(0.75)
+  expect(share(marked, message => isTold(message) || isSuspected(message))).toBeGreaterThan(0.85)
+  expect(share(twins, isTold)).toBeLessThan(0.22)
+  expect(share(plain, isTold)).toBeLessThan(0.07)
+  expect(share(plain, isSuspected)).toBeLessThan(0.09)
 })
 
 test('the weights are what training gives', () => {

@@ -1,39 +1,89 @@
-// What the second opinion looks at: words, pairs of words, concepts, and concepts that stand near each other, denied or not.
+// What a message is judged by: its words, pairs of words, pieces of words, concepts, concepts that stand near each
+// other, denied or not, and what the rules found.
 
+import type { Evidence } from '../engine/evidence.ts'
 import type { Marked } from '../engine/matcher.ts'
 
 /** Features share this many places; a power of two. */
 export const places = 65536
-/** For the families places are folded to so many. */
-export const familyPlaces = 16384
+/** Which danger is told is judged by features folded to so many places. */
+export const fewerPlaces = 8192
 
 const window = 5
 const denialReach = 8
 const number = 7919
+const pieces = [3, 4, 5] as const
 
-/** The places of the features of a text, each once. `concepts` gives the number of each concept that a sign is. */
-export function featuresOf(marked: Marked, concepts: ReadonlyMap<number, number>): ReadonlySet<number> {
+export interface Features {
+  /** Places of all that stands in the message, each once. */
+  readonly all: readonly number[]
+  /** Of the same without pieces of words, which tell little of which danger it is. */
+  readonly telling: readonly number[]
+}
+
+/** `concepts` gives the number of each concept that a sign is. */
+export function featuresOf(
+  marked: Marked,
+  evidence: readonly Evidence[],
+  concepts: ReadonlyMap<number, number>,
+): Features {
+  const telling = new Set<number>()
+  addWords(marked, telling)
+  addConcepts(marked, concepts, telling)
+  addEvidence(evidence, telling)
+  const all = new Set(telling)
+  addPieces(marked, all)
+  return { all: [...all], telling: [...telling] }
+}
+
+function addWords(marked: Marked, features: Set<number>): void {
   const { words } = marked
-  const features = new Set<number>()
   const denied = deniedWords(marked)
   const word = words.map(({ w, value }, i) => mixed(value === undefined ? hashOf(w) : number, denied[i] ? 3 : 1))
-  const ideas = words.map((_, i) => ideasAt(marked, i, concepts, denied[i] ? 5 : 2))
   for (let i = 0; i < words.length; i += 1) {
     const here = word[i] ?? 0
     features.add(place(here))
     const next = words[i + 1]
     const next2 = words[i + 2]
-    if (next !== undefined && next.cut < 2) {
-      features.add(place(mixed(here, word[i + 1] ?? 0)))
-      if (next2 !== undefined && next2.cut < 2) features.add(place(mixed(mixed(here, 11), word[i + 2] ?? 0)))
-    }
+    if (next === undefined || next.cut === 2) continue
+    features.add(place(mixed(here, word[i + 1] ?? 0)))
+    if (next2 !== undefined && next2.cut < 2) features.add(place(mixed(mixed(here, 11), word[i + 2] ?? 0)))
+  }
+}
+
+function addConcepts(marked: Marked, concepts: ReadonlyMap<number, number>, features: Set<number>): void {
+  const { words } = marked
+  const denied = deniedWords(marked)
+  const ideas = words.map((_, i) => ideasAt(marked, i, concepts, denied[i] ? 5 : 2))
+  for (let i = 0; i < words.length; i += 1) {
     for (const idea of ideas[i] ?? []) features.add(place(idea))
     for (let j = i + 1; j <= i + window; j += 1) {
       if (words[j] === undefined || words[j]?.cut === 2) break
       for (const a of ideas[i] ?? []) for (const b of ideas[j] ?? []) features.add(place(mixed(a, b)))
     }
   }
-  return features
+}
+
+/** What the rules found is evidence among others: how much each weighs is learned. */
+function addEvidence(evidence: readonly Evidence[], features: Set<number>): void {
+  for (const { danger, tells, hints, excused } of evidence) {
+    const of = hashOf(danger)
+    if (tells.length > 0) features.add(place(mixed(of, excused ? 23 : 21)))
+    if (tells.length > 0 && !excused) features.add(place(29))
+    if (hints.length > 0) features.add(place(mixed(of, 25)))
+    if (excused) features.add(place(mixed(of, 27)))
+  }
+}
+
+function addPieces({ words }: Marked, features: Set<number>): void {
+  const text = ` ${words.map(({ w }) => w).join(' ')} `
+  for (const length of pieces) {
+    for (let from = 0; from + length <= text.length; from += 1) {
+      let hash: number = length
+      for (let i = from; i < from + length; i += 1) hash = Math.imul(hash ^ text.charCodeAt(i), 16777619)
+      features.add(place(mixed(hash, 31)))
+    }
+  }
 }
 
 function deniedWords({ words, denies }: Marked): boolean[] {

@@ -1,62 +1,73 @@
-// The second opinion: how likely a text tells any danger, and one of each family.
+// How likely a message tells any danger, and which one it would be.
 
-import { familyPlaces } from './features.ts'
+import { type Danger, dangers } from '../../../charging/situation/dangers.ts'
+import { type Features, fewerPlaces } from './features.ts'
 import file from './weights.json' with { type: 'json' }
+
+/** In the order of the weights. */
+export const judged = Object.keys(dangers) as readonly Danger[]
 
 export interface Opinion {
   /** 0 to 1: that it tells any danger. */
   readonly any: number
-  /** 0 to 1, by family. */
-  readonly families: readonly number[]
+  /** Each danger's share, 0 to 1, were it one; in the order of `judged`. */
+  readonly shares: readonly number[]
 }
 
-/** Logistic weights of whole steps, as a step is worth little and small numbers take little room. */
+/** Logistic weights in whole steps, as a step is worth little and small numbers take little room. */
 export interface Weights {
   readonly step: number
-  /** Of any danger, then of each family. */
-  readonly biases: readonly number[]
+  readonly bias: number
   /** For any danger, by place. */
   readonly any: Int8Array
-  /** By place folded to fewer, then by family. */
-  readonly families: Int8Array
+  readonly whichStep: number
+  /** By place folded to fewer, then by danger. */
+  readonly which: Int8Array
 }
 
 /** As they are kept: lists in base 64. */
 export interface StoredWeights {
   readonly step: number
-  /** With spaces between. */
-  readonly biases: string
+  readonly bias: number
   readonly any: string
-  readonly families: string
+  readonly whichStep: number
+  readonly which: string
 }
 
-export function opinionOf(features: ReadonlySet<number>, { step, biases, any, families }: Weights): Opinion {
-  const count = biases.length - 1
-  const sums = new Float64Array(count)
+/** Long messages hold more features: each weighs less. */
+export const weightOf = (features: readonly number[]): number => 1 / Math.sqrt(Math.max(1, features.length))
+
+export function opinionOf({ all, telling }: Features, { step, bias, any, whichStep, which }: Weights): Opinion {
   let sum = 0
-  for (const place of features) {
-    sum += any[place] ?? 0
-    const from = (place % familyPlaces) * count
-    for (let family = 0; family < count; family += 1)
-      sums[family] = (sums[family] ?? 0) + (families[from + family] ?? 0)
+  for (const place of all) sum += any[place] ?? 0
+  const scores = new Float64Array(judged.length)
+  for (const place of telling) {
+    const from = (place % fewerPlaces) * judged.length
+    for (let n = 0; n < judged.length; n += 1) scores[n] = (scores[n] ?? 0) + (which[from + n] ?? 0)
   }
-  const likely = (steps: number, bias = 0): number => 1 / (1 + Math.exp(-(bias + step * steps)))
+  const scale = whichStep * weightOf(telling)
   return {
-    any: likely(sum, biases[0]),
-    families: Array.from(sums, (steps, family) => likely(steps, biases[family + 1])),
+    any: 1 / (1 + Math.exp(-(bias + step * weightOf(all) * sum))),
+    shares: sharesOf(Array.from(scores, score => score * scale)),
   }
+}
+
+export function sharesOf(scores: readonly number[]): number[] {
+  const most = Math.max(...scores)
+  const powers = scores.map(score => Math.exp(score - most))
+  const sum = powers.reduce((total, power) => total + power, 0)
+  return powers.map(power => power / sum)
 }
 
 export function readWeights(): Weights {
-  const { step, biases, any, families }: StoredWeights = file
-  return { step, biases: biases.split(' ').map(Number), any: listOf(any), families: listOf(families) }
+  const { any, which, ...rest }: StoredWeights = file
+  return { ...rest, any: listOf(any), which: listOf(which) }
 }
 
-export const storedWeights = ({ step, biases, any, families }: Weights): StoredWeights => ({
-  step,
-  biases: biases.join(' '),
+export const storedWeights = ({ any, which, ...rest }: Weights): StoredWeights => ({
+  ...rest,
   any: base64(any),
-  families: base64(families),
+  which: base64(which),
 })
 
 const base64 = (list: Int8Array): string =>
