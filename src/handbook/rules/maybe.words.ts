@@ -19,7 +19,7 @@ export function maybeWords({ say }: Locale): Readonly<Record<Maybe, () => readon
     maybeRevive: () => [say`If it was run down below its damage volts: do not try to revive it.`],
     maybeFolkRemedy: () => [say`No salt water, lamp, freezer or pressing: they make a bad pack worse.`],
     maybeNoCharger: () => [
-      say`Without a charger between, do not: a supply, a panel or a battery straight on a pack does not stop at full.`,
+      say`Without a charger in between, do not: a supply or a panel on the pack does not stop at full.`,
     ],
     maybeWrongCharger: () => [say`If that charger is not made for lithium: do not use it.`],
     maybeWrongMode: () => [say`If the type set on the charger is not the one on the label: do not start.`],

@@ -27,8 +27,8 @@ export interface DangersIn {
   readonly suspected: readonly Danger[]
 }
 
-/** Likelihoods from which a danger counts as told and as suspected; with what a rule found, less is enough. */
-const likely = { told: 0.7, suspected: 0.5, toldByRule: 0.35, suspectedByRule: 0.02 } as const
+/** Likelihoods from which a danger counts as told and as suspected; with what a rule found, or a clue, less is enough. */
+const likely = { told: 0.7, suspected: 0.5, toldByRule: 0.35, suspectedByClue: 0.3 } as const
 /** What a rule found of a danger adds so much to its share. */
 const worthOfRule = 0.3
 /** A further danger is named from this share on. */
@@ -43,16 +43,17 @@ export function dangersIn(text: string): DangersIn {
   const { any, shares } = opinionOf(featuresOf(marked, evidence, conceptNumbers), weights)
   const values = toldOf(marked, valuesOf(marked.words), lexicon)
   const tells = evidence.filter(one => one.tells.length > 0 && !one.excused)
-  const from = (alone: number, withRule: number) => any > (tells.length > 0 ? withRule : alone)
   const likeliest = named(shares, tells).filter(danger => !(danger === 'tooLow' && healthyVolts(values)))
-  const byWords = from(likely.told, likely.toldByRule) ? likeliest : []
+  const byWords = any > (tells.length > 0 ? likely.toldByRule : likely.told) ? likeliest : []
   const told = once([
     ...relations.map(relation => relation(values)).filter(found => found !== undefined),
     ...[...tells.filter(isByRule).map(({ danger }) => danger), ...byWords].map(danger =>
       spanOf(danger, evidence, marked),
     ),
   ])
-  const isSuspected = told.length === 0 && from(likely.suspected, likely.suspectedByRule)
+  const hasClue = evidence.some(one => one.danger === likeliest[0] && one.tells.length + one.hints.length > 0)
+  const isLikely = any > (hasClue ? likely.suspectedByClue : likely.suspected)
+  const isSuspected = told.length === 0 && (tells.length > 0 || isLikely)
   return { told: told.map(span => toldDanger(span, marked, text)), suspected: isSuspected ? likeliest : [] }
 }
 

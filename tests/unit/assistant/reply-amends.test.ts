@@ -47,7 +47,10 @@ describe('a reply of another member', () => {
   })
 
   it('is heard for dangers of its own', async () => {
-    const reply = await replying('how long for a 4s 1500 lipo at 1A from 3.7V', 'at 1.5A, i am off to the shop')
+    const reply = await replying(
+      'how long for a 4s 1500 lipo at 1A from 3.7V',
+      'at 1.5A, i leave it on and go shopping',
+    )
     expect(reply?.verdict).toBe('do not charge')
   })
 })
