@@ -3,8 +3,11 @@
 import { type Asked, command, optional } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import { type TimedCharge, timedCharge } from '../../src/charging/setting/timed-charge.ts'
-import type { StageKind } from '../../src/charging/simulation/charge.ts'
-import { capacityKind, currentKind, resistanceKind } from '../../src/language/kinds/values.ts'
+import type { Charge, StageKind } from '../../src/charging/simulation/charge.ts'
+import { socAfter } from '../../src/charging/simulation/progress.ts'
+import type { Pack } from '../../src/charging/things/pack.ts'
+import { capacityKind, clockKind, currentKind, durationKind, resistanceKind } from '../../src/language/kinds/values.ts'
+import { lengthBetween_s } from '../../src/language/quantities/clock.ts'
 import { recallFromLog } from '../log/log-recall.ts'
 import { currentOn, refuseLateEnd } from '../shared/asked-current.ts'
 import { chargeTold, ofCharge } from '../shared/charging.ts'
@@ -14,6 +17,7 @@ const { pack, charger, source, from, to, temperature } = ofCharge
 const takes = {
   pack,
   current: optional(currentKind),
+  or: optional(currentKind),
   charger,
   source,
   from,
@@ -22,14 +26,24 @@ const takes = {
   resistance: optional(resistanceKind),
   capacity: optional(capacityKind),
   temperature,
+  within: optional(durationKind),
+  start: optional(clockKind),
+  ready: optional(clockKind),
 }
 
-/** A resistance given apart counts as one on the pack; a current is one that the charger can be set to. */
-const asTold = ({ resistance, ...asked }: Asked<typeof takes>) => ({
-  ...asked,
-  pack: { ...asked.pack, cellResistance_ohm: resistance ?? asked.pack.cellResistance_ohm },
-  current: asked.current === undefined ? undefined : currentOn(asked.charger, asked.current),
-})
+/** The currents that are asked about, as the charger can be set to them. */
+const currentsOf = ({ charger: on, current, or }: Asked<typeof takes>): readonly number[] =>
+  [current, or].filter(asked_A => asked_A !== undefined).map(asked_A => currentOn(on, asked_A))
+
+/** A resistance given apart counts as one on the pack; of two currents the larger is judged. */
+const asTold = ({ resistance, ...asked }: Asked<typeof takes>) => {
+  const currents_A = currentsOf(asked)
+  return {
+    ...asked,
+    pack: { ...asked.pack, cellResistance_ohm: resistance ?? asked.pack.cellResistance_ohm },
+    current: currents_A.length > 0 ? Math.max(...currents_A) : undefined,
+  }
+}
 
 export const time = command({
   name: 'time',
@@ -38,22 +52,39 @@ export const time = command({
     'time pack: 3S 720 LiHV current: 1A from: 3.7V per cell to: full',
     'time pack: 6S 1300 LiPo charger: 0.1-10A by 0.1 80W from: 20% to: storage',
     'time pack: 2S 2600 Li-ion current: 1.3A from: 10% resistance: 30mΩ',
+    'time pack: 4S 1500 LiPo current: 1.5A or: 3A from: 3.7V per cell start: 18:30 ready: 19:15',
   ],
   recall: recallFromLog,
   situation: asked => chargeTold(asTold(asked)),
   compute: (permit, asked, { now, speaksFirst }) => {
-    const details = {
-      current_A: permit.situation.current_A,
-      termination_A: asked.until,
-      measuredCapacity_Ah: asked.capacity,
-    }
+    const details = { current_A: currentsOf(asked)[0], termination_A: asked.until, measuredCapacity_Ah: asked.capacity }
     const timed = timedCharge(permit, details)
     if (asked.until !== undefined) refuseLateEnd(asked.until, timed.current_A)
-    return { ...timed, ...details, current_A: timed.current_A, now, speaksFirst }
+    const other_A = currentsOf(asked)[1]
+    const other = other_A === undefined ? undefined : timedCharge(permit, { ...details, current_A: other_A })
+    const within_s = asked.within ?? (asked.start && asked.ready && lengthBetween_s(asked.start, asked.ready))
+    const within = within_s === undefined ? undefined : progressAt(within_s, timed.charge, asked.pack)
+    return { ...timed, ...details, current_A: timed.current_A, other, within, now, speaksFirst }
   },
-  planned: ({ current_A, input_A, time_s, carried }) => ({ set_A: current_A, input_A, takes_s: time_s.high, carried }),
+  planned: ({ other, ...timed }) => {
+    const harder = other && other.current_A > timed.current_A ? other : timed
+    const { current_A, input_A, carried } = harder
+    return { set_A: current_A, input_A, carried, takes_s: Math.max(timed.time_s.high, other?.time_s.high ?? 0) }
+  },
   figures: timed => [...timeFigures(timed), ...stopFigures(timed)],
 })
+
+export interface Progress {
+  readonly length_s: number
+  /** How full it is then, and what went in; absent where the charge is over by then. */
+  readonly soc: number | undefined
+  readonly charge_Ah: number | undefined
+}
+
+function progressAt(length_s: number, charge: Charge, { capacity_Ah }: Pack): Progress {
+  const soc = socAfter(charge, length_s)
+  return { length_s, soc, charge_Ah: soc && (soc - charge.startSoc) * capacity_Ah }
+}
 
 export const stageKeys = {
   precharge: 'prechargeTime',
@@ -62,8 +93,16 @@ export const stageKeys = {
   'constant voltage': 'constantVoltageTime',
 } as const satisfies Record<StageKind, string>
 
-const timeFigures = ({ charge, setting, ...timed }: TimedCharge) => [
+interface Answered extends TimedCharge {
+  readonly other: TimedCharge | undefined
+  readonly within: Progress | undefined
+}
+
+const timeFigures = ({ charge, setting, other, within, ...timed }: Answered) => [
   figure.duration('chargeTime', charge.duration_s, timed.time_s),
+  figure.duration('otherTime', other?.charge.duration_s, other?.time_s),
+  figure.capacity('chargeWithin', within?.charge_Ah),
+  figure.percent('percentWithin', within?.soc),
   figure.duration('timeToCutoff', charge.timeToCutoff_s, timed.timeToCutoff_s),
   ...charge.stages.map(({ kind, duration_s }) => figure.duration(stageKeys[kind], duration_s)),
   figure.current('setCurrent', timed.current_A),

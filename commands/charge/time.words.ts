@@ -1,6 +1,7 @@
 // What is said of how long a charge takes, and what could be asked next.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
 import type { Band } from '../../src/charging/things/chemistry.ts'
 import { chargeChart } from '../../src/charts/charge-chart.ts'
 import type { Locale } from '../../src/ground/locale.ts'
@@ -8,7 +9,8 @@ import type { Text } from '../../src/ground/text.ts'
 import { limitHolders } from '../../src/handbook/rules/holders.words.ts'
 import { stageNames } from '../../src/handbook/stages.words.ts'
 import { currentKind, packKind } from '../../src/language/kinds/values.ts'
-import { chargeWorking, costWords, startWords } from '../shared/charge.words.ts'
+import { type Clock, clockAfter, writeClock } from '../../src/language/quantities/clock.ts'
+import { chargeWorking, costWords, startWords, takesWords } from '../shared/charge.words.ts'
 import { isToStorage } from '../shared/charging.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
 import { houseWorking } from '../shared/house.words.ts'
@@ -31,15 +33,21 @@ export const timeWords: WordsOf<typeof time> = locale => {
       ...ofChargeWords(locale),
       from: { about: say`where the pack stands now; its floor when not said`, as: text => say`from ${text}` },
       current: { about: say`set on the charger; the advised one when not said`, as: text => say`at ${text}` },
+      or: { about: say`another current, to compare`, as: text => say`or at ${text}` },
       until: {
         about: say`current at which the charge ends; a tenth of the set one when not said`,
         as: text => say`until the current is down to ${text}`,
       },
       resistance: { about: say`measured, of one cell`, as: text => say`${text} a cell` },
       capacity: { about: say`measured, of the whole pack`, as: text => say`measured to hold ${text}` },
+      within: { about: say`how long there is; says whether that does`, as: text => say`within ${text}` },
+      start: { about: say`the time of day when it starts`, as: text => say`started at ${text}` },
+      ready: { about: say`the time of day by which it is wanted`, as: text => say`ready by ${text}` },
     },
-    answer: timed => [
-      costWords(timed, locale),
+    answer: (timed, asked) => [
+      timed.other ? besideWords(timed, timed.other, locale) : costWords(timed, locale),
+      ...endWords(timed.time_s, asked, locale),
+      withinWords(timed, locale),
       setWords(timed, locale),
       ...heldDown({ ...timed.setting, bound: undefined }, locale),
     ],
@@ -47,6 +55,9 @@ export const timeWords: WordsOf<typeof time> = locale => {
     figures: {
       ...stopFigureNames(locale),
       chargeTime: say`time`,
+      otherTime: say`time at the other current`,
+      chargeWithin: say`charge in by then`,
+      percentWithin: say`charged by then`,
       timeToCutoff: say`time to the cutoff voltage`,
       [stageKeys.precharge]: stages.precharge,
       [stageKeys['constant current']]: stages['constant current'],
@@ -64,13 +75,13 @@ export const timeWords: WordsOf<typeof time> = locale => {
       peakInputPower: say`input power at most`,
       peakInputCurrent: say`input current at most`,
     },
-    working: timed => {
+    working: (timed, asked) => {
       const { situation } = timed.permit
       return [
         ...chargeWorking({ ...timed, pack: situation.pack }, timed, locale),
         ...sourceWorking(situation.source, timed.setting.feed, locale),
         ...houseWorking(situation, timed.setting.cutoff, locale),
-        timed.now && clockWords(timed.time_s, timed.now, locale),
+        timed.now && asked.start === undefined ? clockWords(timed.time_s, timed.now, locale) : undefined,
       ]
     },
     assumed: ({ from, current_A, setting: { bound } }, asked) => [
@@ -109,6 +120,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
 }
 
 type Timed = Parameters<ReturnType<typeof timeWords>['answer']>[0]
+type Clocks = Pick<Parameters<ReturnType<typeof timeWords>['answer']>[1], 'start' | 'ready'>
 
 /** What to set; a share of the charge as its end is on no charger's menu. */
 function setWords(timed: Timed, locale: Locale): Text {
@@ -123,6 +135,30 @@ function setWords(timed: Timed, locale: Locale): Text {
 function goal({ permit, setting }: Timed, { say, show }: Locale): Text {
   const { to } = permit.situation
   return to?.kind === 'soc' ? show.percent(to.soc) : say`${show.perCell(setting.cutoff.perCell_V)} a cell`
+}
+
+function besideWords(one: TimedCharge, other: TimedCharge, locale: Locale): Text {
+  const { say, show } = locale
+  return say`At ${show.current(one.current_A)} it takes ${takesWords(one, locale)}, at ${show.current(other.current_A)} ${takesWords(other, locale)}.`
+}
+
+/** What is left of the day, or of the time that there is. */
+function endWords({ low, high }: Band, { start, ready }: Clocks, { say, own }: Locale): readonly (Text | undefined)[] {
+  const at = (clock: Clock, later_s: number) => own(writeClock(clockAfter(clock, later_s)))
+  return [
+    start && say`Started at ${at(start, 0)} it ends between ${at(start, low)} and ${at(start, high + 59)}.`,
+    ready && !start ? say`To be ready by ${at(ready, 0)} it must start by ${at(ready, -high)}.` : undefined,
+  ]
+}
+
+function withinWords({ within, time_s }: Timed, { say, show }: Locale): Text | undefined {
+  if (!within) return undefined
+  const { length_s, soc, charge_Ah } = within
+  const there = show.duration(length_s)
+  if (length_s >= time_s.high) return say`That fits into ${there}.`
+  if (soc === undefined || charge_Ah === undefined) return say`It may just fit into ${there}.`
+  const by = say`after ${there} about ${show.capacity(charge_Ah)} are in, and it is at about ${show.percent(soc)}`
+  return length_s > time_s.low ? say`It may not be done by then: ${by}.` : say`It is not done by then: ${by}.`
 }
 
 /** When it would end if it started now, by the clock of the machine that answers. */

@@ -7,18 +7,23 @@ import type { FieldPlan, FieldSession, FieldSource } from '../../src/charging/pl
 import { planField } from '../../src/charging/plan/plan.ts'
 import { standOf } from '../../src/charging/plan/stand.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
+import type { Charger } from '../../src/charging/things/charger.ts'
 import { socAt } from '../../src/charging/things/curve.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import { startOf } from '../../src/charging/things/level.ts'
 import { sessionChargersKind, sessionPacksKind, sessionSourcesKind } from '../../src/language/kinds/session-kinds.ts'
-import { countKind, durationKind, temperatureKind } from '../../src/language/kinds/values.ts'
+import { clockKind, countKind, durationKind, temperatureKind } from '../../src/language/kinds/values.ts'
+import { lengthBetween_s } from '../../src/language/quantities/clock.ts'
+import type { Counted } from '../../src/language/quantities/list.ts'
 import type { StandingSource } from '../../src/language/things/standing.ts'
 
 const takes = {
   packs: required(sessionPacksKind),
-  chargers: required(sessionChargersKind),
+  chargers: optional(sessionChargersKind),
   sources: optional(sessionSourcesKind),
   by: optional(durationKind),
+  start: optional(clockKind),
+  ready: optional(clockKind),
   flights: optional(countKind),
   temperature: optional(temperatureKind),
 }
@@ -28,7 +33,7 @@ export const plan = session({
   takes,
   examples: [
     'plan packs: 4x 3S 720 LiHV at 3.7V; 2x 2S 450 LiPo at 20% chargers: 2x 0.3/0.8/1.5/3A 60W 1-5S 10-26V sources: 4S 5000 Li-ion by: 2h30 flights: 6',
-    'plan packs: 6x 6S 1300 LiPo chargers: 2x 0.1-10A by 0.1 200W sources: car 20A engine running',
+    'plan packs: 6x 6S 1300 LiPo chargers: 2x 0.1-10A by 0.1 200W sources: car 20A engine running start: 7:30 ready: 10:00',
     'plan packs: 3x 1S 550 LiHV; 2x 3S 850 LiPo chargers: 0.1-2A by 0.1 20W; 0.3/0.8/1.5/3A 50W sources: power bank 74Wh PD 45W; PD 65W by: 1h30',
   ],
   situations: (asked, context) => {
@@ -65,15 +70,20 @@ export interface Planned extends FieldPlan {
   readonly permits: readonly (Permit | undefined)[]
 }
 
+/** Where nobody tells of a charger: one that gives each pack what it may take. */
+const oneAfterTheOther: readonly Counted<Charger>[] = [
+  { count: 1, item: { currents: { kind: 'range', from_A: 0.1, to_A: 40, increment_A: 0.1 } } },
+]
+
 function fieldOf(
-  { packs, chargers, sources = [], by, flights, temperature }: Asked<typeof takes>,
+  { packs, chargers = oneAfterTheOther, sources = [], by, start, ready, flights, temperature }: Asked<typeof takes>,
   { house, dangers, doubts }: Context,
 ): FieldSession {
   return {
     packs: packs.map(({ count, item }) => ({ ...item, count })),
     chargers: chargers.flatMap(({ count, item }) => Array.from({ length: count }, () => item)),
     sources: sources.flatMap(({ count, item }) => Array.from({ length: count }, () => fieldSource(item, house))),
-    readyBy_s: by,
+    readyBy_s: by ?? (start && ready && lengthBetween_s(start, ready)),
     flights,
     around: { house, dangers, doubts },
     temperature_C: temperature,

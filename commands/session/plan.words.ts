@@ -4,6 +4,7 @@ import type { WordsOf } from '../../src/assistant/command.ts'
 import { planChart } from '../../src/charts/plan-chart.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
+import { type Clock, clockAfter, writeClock } from '../../src/language/quantities/clock.ts'
 import { asksAgain } from '../shared/next.ts'
 import { sourceAssumed } from '../shared/source.words.ts'
 import { type Planned, plan, sum } from './plan.ts'
@@ -31,16 +32,18 @@ export const planWords: WordsOf<typeof plan> = locale => {
         as: text => text,
       },
       chargers: {
-        about: say`the chargers, with ";" between them; one with two outputs is written "2x"`,
+        about: say`the chargers, with ";" between them; one with two outputs is written "2x"; one that gives each pack what it may take when not said`,
         as: text => say`on ${text}`,
       },
       sources: { about: say`what feeds the chargers, with ";" between them`, as: text => say`fed by ${text}` },
       by: { about: say`the time from now by which they must be ready`, as: text => say`ready within ${text}` },
+      start: { about: say`the time of day when the first may start`, as: text => say`starting at ${text}` },
+      ready: { about: say`the time of day by which they must be ready`, as: text => say`ready by ${text}` },
       flights: { about: say`how many packs are wanted ready; all when not said`, as: text => say`for ${text} flights` },
       temperature: { about: say`of the cells; a room when not said`, as: text => say`cells at ${text}` },
     },
-    answer: planned => {
-      const said = planned.charges.length === 0 ? withoutCharges(planned, locale) : withCharges(planned, locale)
+    answer: (planned, asked) => {
+      const said = planned.charges.length === 0 ? withoutCharges(planned, locale) : withCharges(planned, asked, locale)
       return [...said, ...neverWords(planned, planned.field, locale)]
     },
     figures: {
@@ -66,10 +69,14 @@ export const planWords: WordsOf<typeof plan> = locale => {
         charges.length > 0 ? provenWords(planned, locale) : undefined,
       ]
     },
-    assumed: ({ field, fullAlready }, { packs, flights = 0 }) => {
+    assumed: ({ field, fullAlready }, asked) => {
+      const { packs, flights = 0 } = asked
       const total = sum(field.packs.map(({ count }) => count))
       const { sources, chargers } = field
       return [
+        asked.chargers === undefined
+          ? say`no charger was told: one that gives each pack what it may take, one after the other`
+          : undefined,
         packs.some(({ item }) => item.from === undefined && item.dangers === undefined)
           ? say`packs without a state are taken to be flown down to their floor`
           : undefined,
@@ -84,11 +91,11 @@ export const planWords: WordsOf<typeof plan> = locale => {
         ...new Set(sources.flatMap(({ source }) => sourceAssumed(source, locale))),
       ]
     },
-    next: ({ left }, asked) => {
+    next: ({ left, field }, asked) => {
       const again = asksAgain(plan.takes, asked)
       return [
-        asked.by !== undefined && left.some(({ why }) => why.kind === 'time')
-          ? again(say`Without the time`, 'plan', { by: undefined })
+        field.readyBy_s !== undefined && left.some(({ why }) => why.kind === 'time')
+          ? again(say`Without the time`, 'plan', { by: undefined, ready: undefined })
           : undefined,
         asked.flights === undefined ? undefined : again(say`All packs`, 'plan', { flights: undefined }),
       ]
@@ -107,6 +114,8 @@ export const planWords: WordsOf<typeof plan> = locale => {
     },
   }
 }
+
+type Clocks = Pick<Parameters<ReturnType<typeof planWords>['answer']>[1], 'start' | 'ready'>
 
 const wantedOf = ({ field: { flights = Number.POSITIVE_INFINITY, packs } }: Planned): number =>
   Math.min(flights, sum(packs.map(({ count }) => count)))
@@ -138,11 +147,21 @@ function withoutCharges(planned: Planned, locale: Locale): readonly (Text | unde
       ]
 }
 
-function withCharges(planned: Planned, locale: Locale): readonly (Text | undefined)[] {
-  const { say, show } = locale
+function withCharges(
+  planned: Planned,
+  { start, ready: wantedBy }: Clocks,
+  locale: Locale,
+): readonly (Text | undefined)[] {
+  const { say, show, own } = locale
   const { charges, ready, pace, field } = planned
   const wanted = wantedOf(planned)
-  const after = say`ready after ${show.duration(Math.max(...charges.map(({ end_s }) => end_s)))}`
+  const end_s = Math.max(...charges.map(({ end_s: one_s }) => one_s))
+  const at = (clock: Clock, later_s: number) => own(writeClock(clockAfter(clock, later_s)))
+  const isToday = end_s < 24 * 3600
+  const after =
+    start && isToday
+      ? say`ready after ${show.duration(end_s)}, at ${at(start, end_s + 59)}`
+      : say`ready after ${show.duration(end_s)}`
   const result = field.readyBy_s === undefined ? after : say`${after}, within the ${show.duration(field.readyBy_s)}`
   const names = namesIn(field, locale)
   const [first, ...others] = charges
@@ -159,6 +178,9 @@ function withCharges(planned: Planned, locale: Locale): readonly (Text | undefin
       : wanted === 1
         ? say`The pack is ${result}.`
         : say`All ${packsWords(wanted, locale)} are ${result}.`,
+    wantedBy && !start && isToday
+      ? say`To have them by ${at(wantedBy, 0)}, start by ${at(wantedBy, -end_s)}.`
+      : undefined,
     say`Start with ${others.reduce((all, one) => say`${all}, and ${one}`, first)}.`,
     pace === 'hurried' ? say`To make the time, currents are above the usual ones.` : undefined,
     leftWords(planned, locale),

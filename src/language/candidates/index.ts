@@ -8,7 +8,7 @@ import { findLevels } from './levels/levels.ts'
 import { findReadings } from './levels/readings.ts'
 import { findChemistries } from './packs/chemistries.ts'
 import { findPacks } from './packs/packs.ts'
-import { findClocks } from './quantities/clocks.ts'
+import { findClocks, roleOf } from './quantities/clocks.ts'
 import { findCounts } from './quantities/counts.ts'
 import { findDurations } from './quantities/durations.ts'
 import { findNumbers } from './quantities/numbers.ts'
@@ -50,8 +50,9 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
   const start = sentence.tokens[first]?.start ?? 0
   const end = sentence.tokens[after - 1]?.end ?? start
   const typed = sentence.text.slice(start, end)
-  const cue = cueBefore(sentence, first)
   const next = sentence.word(after) || undefined
+  const isNow = kind === 'clock' && next === 'now'
+  const cue = isNow ? 'start' : ((kind === 'clock' ? roleOf(sentence, first) : undefined) ?? cueBefore(sentence, first))
   const found: Candidate = { kind, text, start, end, typed, score: Math.round(score * 1000) / 1000, cue, next, pack }
   if (!levelKinds.has(kind)) return found
   return { ...found, holders: holdersBefore(sentence, first), device: deviceOfReading(sentence, first, after) }

@@ -5,6 +5,7 @@ import type { Chemistry } from '../../charging/things/chemistry.ts'
 import type { Pack } from '../../charging/things/pack.ts'
 import type { Source } from '../../charging/things/source.ts'
 import { plainText } from '../../ground/plain-text.ts'
+import { readClock, writeClock } from '../quantities/clock.ts'
 import { readDuration, writeDuration } from '../quantities/duration.ts'
 import * as notation from '../quantities/quantities.ts'
 import { fahrenheitIs, gaugeTaken } from '../quantities/quantity.words.ts'
@@ -119,5 +120,6 @@ export const gaugeKind: ValueKind<number> = {
     return { value, assumed: /awg|gauge/i.test(typed) ? [] : [gaugeTaken(typed, value)] }
   },
 }
+export const clockKind = plainKind('clock', readClock, writeClock, ['14:30', '9:00', '18:15'])
 export const countKind = plainKind('count', text => notation.readCount(text), notation.writeCount, ['6', '4', '10'])
 export const durationKind = plainKind('duration', readDuration, writeDuration, ['1h20', '45min', '90min'])

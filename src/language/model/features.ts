@@ -58,6 +58,8 @@ function lengthOf(words: number): string {
   return words < 25 ? 'long' : 'very long'
 }
 
+const ways: ReadonlySet<string> = new Set(['from', 'to'])
+
 /** The kinds of value that are there, in the surest reading and in any, in pairs, and the units as typed. */
 function valueFeatures(text: string, clauses: readonly Clause[], candidates: readonly Candidate[], emit: Emit): void {
   const counts = new Map<string, number>()
@@ -69,7 +71,13 @@ function valueFeatures(text: string, clauses: readonly Clause[], candidates: rea
       emit(hashOf(`${times} of ${kind}`), times > 2 ? 1 : weights.kind)
     for (const other of kinds.slice(index + 1)) emit(hashOf(`${kind} with ${other}`), 1)
   })
-  for (const { kind, score } of candidates) if (score >= 0.5) emit(hashOf(`maybe ${kind}`), 1)
+  for (const { kind, score, text: value, cue } of candidates) {
+    if (score < 0.5) continue
+    emit(hashOf(`maybe ${kind}`), 1)
+    // From where to where tells what is to be done.
+    if (kind === 'state' && ways.has(cue ?? ''))
+      emit(hashOf(`state ${cue} ${/\d/.test(value) ? '#' : value}`), weights.kind)
+  }
   const plain = folded(plainText(text.slice(0, longestText)))
   for (const [, unit] of plain.matchAll(/\d\s?([a-z%°²ωµ]+)/g)) emit(hashOf(`unit ${unit}`), 1)
 }

@@ -30,6 +30,24 @@ export function readClock(text: string): Clock {
   throw new Problem({ what: notAClock, ...quoted(plain), expected: aTimeOfDay, example: '14:30' })
 }
 
+const day_s = 24 * 3600
+
+const secondsOf = ({ hour = 0, minute = 0 }: Clock): number => hour * 3600 + minute * 60
+
+/** How long from one time to the next such other: by which half of the day the sooner, where both may be of either. */
+export function lengthBetween_s(start: Clock, end: Clock): number {
+  const whole_s = secondsOf(end) - secondsOf(start)
+  const isSure = whole_s > 0 && Math.max(start.hour ?? 0, end.hour ?? 0) > 12
+  const wrap_s = isSure ? day_s : day_s / 2
+  return (whole_s + day_s) % wrap_s || wrap_s
+}
+
+/** The time of day so much later, or earlier; whole minutes, and no later than that. */
+export function clockAfter(clock: Clock, later_s: number): Clock {
+  const minutes = Math.floor((((secondsOf(clock) + later_s) % day_s) + day_s) / 60) % (day_s / 60)
+  return { hour: Math.floor(minutes / 60), minute: minutes % 60 }
+}
+
 /** Canonical text; reading it gives the same time. */
 export const writeClock = ({ day, hour, minute = 0 }: Clock): string =>
   [day, hour === undefined ? undefined : `${hour}:${String(minute).padStart(2, '0')}`]

@@ -19,7 +19,8 @@ export function withChargers(values: readonly Candidate[], { options }: CommandW
     const [value, next] = [values[at], values[at + 1]] as [Candidate, Candidate | undefined]
     const pair = next !== undefined && isPair(value, next)
     // "At 2 A" is what somebody wants to set.
-    const alone = value.kind === 'power' || (several && value.kind === 'current' && value.cue !== 'at')
+    const gives = value.kind === 'current' && value.cue !== 'at' && (/a/i.test(value.typed) || value.cue === 'than')
+    const alone = value.kind === 'power' || (several && gives)
     found.push(pair ? chargerOf(value, next) : alone ? chargerOf(value) : value)
     if (pair) at += 1
   }

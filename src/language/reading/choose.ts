@@ -5,6 +5,7 @@ import type { Intent } from '../corpus/intents.ts'
 import type { Ranked } from '../model/index.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { type Fitted, fitTo, type Kept } from './fit.ts'
+import { isToldGoal } from './slots.ts'
 
 export interface Choice {
   readonly intent: Intent
@@ -78,5 +79,7 @@ export function takes({ left, missing }: Fitted, values: readonly Candidate[]): 
   const used = values.length === 0 ? 1 : 1 - left.length / values.length
   // Several packs where one is asked about: it is a question about several.
   const several = left.some(({ kind, text }) => kind === 'count' && Number(text) > 1)
-  return (0.4 + 0.6 * used) * (missing === undefined ? 1 : 0.35) * (several ? 0.5 : 1)
+  // Where a pack is to go is what somebody wants.
+  const goes = left.some(isToldGoal)
+  return (0.4 + 0.6 * used) * (missing === undefined ? 1 : 0.35) * (several ? 0.5 : 1) * (goes ? 0.3 : 1)
 }

@@ -112,8 +112,11 @@ export const isOfLabel = ({ kind, cue = '', next }: Candidate): boolean =>
   kind === 'rate' && (labelCues.has(cue) || (next === 'charge' && cue !== 'at'))
 
 /** "Storage for 3S": the word that asks for the command is no detail of it. */
-const isNamedByCommand = ({ kind, text }: Candidate, { name, options }: CommandWords): boolean =>
-  (kind === 'state' || kind === 'source') && text === name && !options.some(option => option.name === 'to')
+const isNamedByCommand = ({ kind, text, cue }: Candidate, { name, options }: CommandWords): boolean =>
+  (kind === 'state' || kind === 'source') &&
+  text === name &&
+  cue !== 'from' &&
+  !options.some(option => option.name === 'to')
 
 /** "Is it full" beside volts that say where it stands: what is asked, and no detail left over. */
 const unasked = (left: readonly Candidate[], { at }: Readonly<Record<string, string>>): readonly Candidate[] =>

@@ -53,7 +53,7 @@ export function listed(
       const last = told.at(-1)
       const levels = levelsOf(value, list, last?.levels.at(-1))
       const weighs = value.kind === 'mass' && list.kind === 'packs' && last?.mass === undefined
-      if (levels.length === 0 && !(weighs && last)) continue
+      if (levels.length === 0 && !(weighs && last) && !isToBeFull(value)) continue
       if (weighs && last) last.mass = value.text
       else (last?.levels ?? early).push(...levels)
     }
@@ -63,6 +63,9 @@ export function listed(
   if (told.length === 0 && kept) begin(kept)
   return told.length === 0 ? undefined : writtenList(list, told, values, used)
 }
+
+/** What a charge does anyway. */
+const isToBeFull = (value: Candidate): boolean => value.text === 'full' && isToldGoal(value)
 
 const namesPack = (value: Candidate): value is Candidate & { readonly pack: PackTold } =>
   value.kind === 'pack' && value.pack?.capacity_Ah !== undefined

@@ -26,6 +26,10 @@ const readers: Readonly<Partial<Record<ValueName, readonly string[]>>> = {
 }
 
 const goalCues: ReadonlySet<string> = new Set(['to', 'until', 'till', 'into', 'up', 'til', 'reach', 'for'])
+/** Not a day alone. */
+const timeOfDay = /\d:\d/
+/** Behind a duration: it is over. */
+const past: ReadonlySet<string> = new Set(['ago', 'in', 'old', 'already', 'gone', 'late'])
 const endCues: ReadonlySet<string> = new Set(['until', 'till', 'til'])
 
 /** The detail that a value fills; undefined where the command takes none of its kind, or it is filled already. */
@@ -45,6 +49,8 @@ export function slotFor(
   if (kind === 'current' && endCues.has(cue)) return named('until')
   // "My bench supply": of which nothing is told.
   if (kind === 'source' && text === 'supply') return undefined
+  if (kind === 'clock') return timeOfDay.test(candidate.text) ? named(cue === 'start' ? 'start' : 'ready') : undefined
+  if (kind === 'duration' && past.has(candidate.next ?? '')) return undefined
   const kinds = readers[kind] ?? []
   return (
     named(kind) ??
@@ -64,7 +70,9 @@ function stateSlot(
   const stands = cue === 'from' || cue === 'at'
   const isGoal = text !== 'empty' && (goalCues.has(cue) || (isNamedGoal && !stands))
   const start = () => named('from') ?? ofKind('from') ?? named('at')
-  return isGoal ? (named('to') ?? start()) : start()
+  if (!isGoal) return start()
+  // Where it is to go is never taken for where it stands.
+  return named('to') ?? (goalCues.has(cue) ? named('at') : start())
 }
 
 /**

@@ -18,7 +18,7 @@ export function suited(values: readonly Candidate[], command: CommandWords): rea
     const { kind, parts = [] } = value
     return parts.length > 0 && !takes(takenBy[kind]) ? parts : [value]
   })
-  return withChargers(takes(['cell volts']) ? withReadings(plain) : plain, command)
+  return withStart(withChargers(takes(['cell volts']) ? withReadings(plain) : plain, command))
 }
 
 const ofCell = /^[2-4]\.\d+(?=V(?: per cell)?$)/
@@ -53,4 +53,12 @@ function withReadings(values: readonly Candidate[]): readonly Candidate[] {
       ? told.some(({ holders }) => `${holders}` === value.text)
       : value.pack?.series === 1 || told.some(level => isCountOf(value, level))
   return values.flatMap(value => (value === first ? [row] : told.includes(value) || counts(value) ? [] : [value]))
+}
+
+/** "From 7 to 10", "it is 8, out by 9": of two times that both could be the end the first is the start. */
+function withStart(values: readonly Candidate[]): readonly Candidate[] {
+  const clocks = values.filter(({ kind }) => kind === 'clock')
+  const [first, ...others] = clocks
+  const isOpen = first !== undefined && others.length > 0 && clocks.every(({ cue }) => cue !== 'start')
+  return isOpen ? values.map(value => (value === first ? { ...value, cue: 'start' } : value)) : values
 }

@@ -37,6 +37,27 @@ export const findClocks: Family = sentence => {
   return found
 }
 
+const starting = wordSet('start started starting begin began plug plugged connect connected arrive come')
+const fromThen = wordSet('since from')
+const ending = wordSet(
+  'by before until till til to ready done finished finish full fly flying flies leave leaves starts begins must over',
+)
+const mostBefore = 10
+
+/** Whether something begins then or is to be over by then, by the nearest word that tells; "its five" is now. */
+export function roleOf(sentence: Sentence, first: number): 'start' | 'by' | undefined {
+  const [before, earlier] = [sentence.word(first - 1), sentence.word(first - 2)]
+  if (/^(?:its|it's|now)$/.test(before) || (before === 'is' && /^(?:it|time|now)$/.test(earlier))) return 'start'
+  for (let at = first - 1; at >= 0 && at >= first - mostBefore; at -= 1) {
+    const word = sentence.word(at)
+    if (/^[.?!]$/.test(word)) return undefined
+    if (starting.has(word) || (fromThen.has(word) && at >= first - 2 && !ending.has(sentence.word(at - 1))))
+      return 'start'
+    if (ending.has(word)) return 'by'
+  }
+  return undefined
+}
+
 const timeAt = (sentence: Sentence, first: number): Clock | undefined =>
   namedAt(sentence, first) ?? saidAt(sentence, first) ?? digitalAt(sentence, first) ?? hourAt(sentence, first)
 
@@ -156,7 +177,8 @@ function hourAt(sentence: Sentence, first: number): Clock | undefined {
     return { after: numeral.after + 1, text: written(numeral.value, 0), score: 0.5 }
   }
   const units = sentence.measures[first]?.length ?? 0
-  if (units > 0 || numeral.value < 1 || !cues.has(cue)) return undefined
+  const ends = (cue === 'to' || cue === 'and') && /^(?:from|between)$/.test(sentence.word(first - 3))
+  if (units > 0 || numeral.value < 1 || !(cues.has(cue) || ends)) return undefined
   if (sentence.isStuck(numeral.after)) return undefined
   const strong = strongCues.has(cue) || (numeral.spelled && cue === 'at')
   return { after: numeral.after, text: written(numeral.value, 0), score: bareHour(sentence, numeral, strong) }
