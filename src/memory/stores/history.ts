@@ -17,7 +17,7 @@ export function historyMemory(db: Database, memoryIn: (transaction: Database) =>
         const noted = { ...by, change, scope: scopeOf(change), undone: false, undoes: undoes?.id ?? '' }
         await transaction
           .insertInto('changes')
-          .values(toRow({ id: randomUUID(), ...noted }))
+          .values(toRow({ id: risingId(), ...noted }))
           .execute()
         const earliest = new Date(by.at.getTime() - undoable_ms)
         await changesBefore(transaction, earliest).where('scope', '=', 'person').execute()
@@ -30,7 +30,7 @@ export function historyMemory(db: Database, memoryIn: (transaction: Database) =>
         .where('community', '=', community)
         .where('scope', '=', 'community')
         .orderBy('at', 'desc')
-        .orderBy('id')
+        .orderBy('id', 'desc')
         .limit(most)
         .execute()
       return rows.map(changeFromRow)
@@ -41,7 +41,7 @@ export function historyMemory(db: Database, memoryIn: (transaction: Database) =>
         .where('undone', '=', 0)
         .where('undoes', '=', '')
         .orderBy('at', 'desc')
-        .orderBy('id')
+        .orderBy('id', 'desc')
         .limit(1)
         .executeTakeFirst()
       return row && changeFromRow(row)
@@ -50,6 +50,13 @@ export function historyMemory(db: Database, memoryIn: (transaction: Database) =>
       await changesBefore(db, time).execute()
     },
   }
+}
+
+let noted = 0
+/** Of changes in one millisecond the later one has the greater id. */
+function risingId(): string {
+  noted += 1
+  return `${String(noted).padStart(12, '0')}-${randomUUID()}`
 }
 
 const scopeOf = (change: Change): NotedChange['scope'] =>
