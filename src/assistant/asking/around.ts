@@ -9,6 +9,7 @@ import type { StayingDanger } from '../../language/conversation/staying.ts'
 import type { DangersIn } from '../../language/dangers/index.ts'
 import type { Understanding } from '../../language/reading/meant.ts'
 import type { Question } from '../../language/sentence/question.ts'
+import type { Language } from '../../language/tongues/tongue.ts'
 import type { KitEntry } from '../../memory/memory.ts'
 import type { Context } from '../context.ts'
 import type { FaultListener } from '../fault-listener.ts'
@@ -31,6 +32,8 @@ export interface Around {
   readonly context: Context
   /** The question as it was typed. */
   readonly typed: Text
+  /** In which it is asked. */
+  readonly language: Language
   /** The dangers that its words tell. */
   readonly heard: DangersIn
   readonly conversation: Conversation

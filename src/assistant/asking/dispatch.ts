@@ -3,11 +3,14 @@
 import { maybe } from '../../charging/situation/doubts.ts'
 import type { Locale } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
+import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
 import { turnsRound } from '../../language/conversation/amend.ts'
 import { type DangersIn, dangersIn } from '../../language/dangers/index.ts'
 import { changesNothing } from '../../language/reading/assumed.words.ts'
+import { spansOf, wordsLeft } from '../../language/reading/words-left.ts'
 import { apart, type Question, writeQuestion } from '../../language/sentence/question.ts'
 import { spokenOf } from '../../language/sentence/typed.ts'
+import { languageOf } from '../../language/tongues/tongue.ts'
 import type { Context } from '../context.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import { withSavedNames } from '../kit/kit-names.ts'
@@ -16,6 +19,7 @@ import type { Reply } from '../reply.ts'
 import { type Around, type Conversation, noConversation } from './around.ts'
 import { urgentReply } from './danger-first.ts'
 import { asTyped, problemReply } from './failures.ts'
+import { inTongue } from './in-tongue.ts'
 import { answerKnown, faultOf } from './known.ts'
 import { answerPlain } from './plain.ts'
 import { remember } from './remembering.ts'
@@ -45,13 +49,14 @@ export async function dispatch(
     const heard = typeof asked === 'string' && !isTurn ? dangersIn(spokenOf(asked, registry.vocabulary)) : nothingHeard
     // An emergency waits for no memory.
     const urgent = urgentReply(heard, typed, locale)
+    const language = typeof asked === 'string' ? languageOf(asked) : 'en'
     if (urgent) {
       remember(conversation, writtenOf(asked), heard.told, [])
-      return urgent
+      return inTongue(urgent, language, heard.told)
     }
     const context = await contextOf()
     locale = context.locale
-    return await answerIn({ registry, context, typed, heard, conversation, onFault }, asked)
+    return await answerIn({ registry, context, typed, language, heard, conversation, onFault }, asked)
   } catch (error) {
     if (error instanceof Problem) return problemReply('', typed, error, locale)
     return faultOf(onFault, error, '', typed, locale)
@@ -63,12 +68,13 @@ const writtenOf = (asked: string | Question): string => (typeof asked === 'strin
 async function answerIn(around: Around, asked: string | Question): Promise<Reply> {
   const { registry, context } = around
   const written = typeof asked === 'string' ? readWritten(asked, registry.vocabulary) : { question: asked, spoken: '' }
-  if (!written) return answerPlain(around, String(asked))
+  if (!written) return inTongue(await answerPlain(around, String(asked)), around.language, around.heard.told)
   const { question, used } = await withSavedNames(written.question, registry, context.memory.kit, context)
   const { notUsed, told: before = [] } = written.question
   const again = apart(before)
   // What stands in notation is judged as values; only what is told in words beside it is heard.
-  const { told, suspected } = dangersIn(written.spoken)
+  const { spoken } = written
+  const { told, suspected } = dangersIn(spoken)
   const stays = [...again.dangers.map(danger => ({ danger, typed: danger })), ...told]
   const { kept } = remember(around.conversation, writeQuestion({ ...question, told: [] }), stays, used)
   return answerKnown(around, {
@@ -76,8 +82,11 @@ async function answerIn(around: Around, asked: string | Question): Promise<Reply
     used,
     assumed: notUsed ? [changesNothing(notUsed)] : [],
     dangers: [...again.dangers, ...told.map(({ danger }) => danger)],
-    doubts: [...again.doubts, ...suspected.map(maybe)],
+    doubts: [...again.doubts, ...suspected.map(maybe), ...(isAllKnown(spoken) ? [] : ['notUnderstood' as const])],
     kept,
     understanding: undefined,
   })
 }
+
+/** Words between a command and its details are values or known, else they may matter. */
+const isAllKnown = (spoken: string): boolean => wordsLeft(spoken, spansOf(bestCover(candidatesOf(spoken)))).length === 0

@@ -21,14 +21,21 @@ import { hear } from './plainly.ts'
 import { notesOffered, packNames, remember } from './remembering.ts'
 
 export async function answerPlain(around: Around, text: string): Promise<Reply> {
-  const { registry, context, typed, conversation, heard } = around
+  const { registry, context, typed, language, conversation, heard } = around
   const { talk } = conversation
   const { frame } = talk
   const { locale } = context
-  const { meant, dangers, suspected, about, used, named } = await hear(text, heard, registry, context, talk)
+  const { meant, dangers, suspected, about, used, named } = await hear(text, language, heard, registry, context, talk)
   const { understanding } = meant
   const { kept, isCorrected, isOfStanding } = remember(conversation, named, heard.told, used)
-  const plain = { used, dangers, understanding, kept, assumed: [], doubts: suspected.map(maybe) }
+  const plain = {
+    used,
+    dangers,
+    understanding,
+    kept,
+    assumed: [],
+    doubts: [...suspected.map(maybe), ...(language === 'en' ? [] : (['foreignTongue'] as const))],
+  }
   const inHandbook = (of = about ?? text) =>
     answerKnown(around, { ...ofStanding(plain, text), question: { command: 'handbook', options: { about: of } } })
   const unanswered = (command: string, problem: Problem): Reply => ({

@@ -4,9 +4,12 @@ import type { Danger } from '../../charging/situation/dangers.ts'
 import { askedOf } from '../../handbook/asked.ts'
 import type { Talk } from '../../language/conversation/frame.ts'
 import { readPlainly } from '../../language/conversation/read-plainly.ts'
-import { type DangersIn, dangersIn } from '../../language/dangers/index.ts'
-import { knownShare } from '../../language/model/index.ts'
-import type { Meant } from '../../language/reading/meant.ts'
+import { type DangersIn, dangersIn, dangersInGloss } from '../../language/dangers/index.ts'
+import { intentsOf, knownShare } from '../../language/model/index.ts'
+import type { Meant, Understanding } from '../../language/reading/meant.ts'
+import { type Glossed, glossed } from '../../language/tongues/gloss.ts'
+import { typedWords } from '../../language/tongues/glossaries.ts'
+import { isReadInPart, type Language } from '../../language/tongues/tongue.ts'
 import type { KitEntry } from '../../memory/memory.ts'
 import type { Context } from '../context.ts'
 import { namesReplaced } from '../kit/kit-names.ts'
@@ -27,23 +30,50 @@ export interface Heard {
 
 export async function hear(
   text: string,
+  language: Language,
   { told, suspected }: DangersIn,
   registry: Registry,
   context: Context,
   { frame, about: before }: Talk,
 ): Promise<Heard> {
   const { text: named, used } = await namesReplaced(text, registry, context.memory.kit, context)
-  // Spans of dangers hold for the sentence as typed; where names were replaced, words are accounted for by their form.
-  const accounted = named === text ? told : dangersIn(named).told
-  const { about, sureness } = aboutIn(text, before)
+  const gloss = isReadInPart(language) ? glossed(named, language) : undefined
+  const english = gloss?.text ?? named
+  // Spans of dangers hold for the sentence as typed; where its words were replaced they are accounted for by their form.
+  const accounted = gloss ? dangersInGloss(english).told : named === text ? told : dangersIn(named).told
+  // What the handbook says is said in English, to those who read that.
+  const { about, sureness } = language === 'en' ? aboutIn(text, before) : { about: undefined, sureness: 0 }
+  const read = readPlainly(english, registry.vocabulary, frame, accounted, sureness)
+  const meant = gloss ? { ...read, understanding: placed(read.understanding, gloss) } : read
   return {
     about,
-    meant: readPlainly(named, registry.vocabulary, frame, accounted, sureness),
+    meant:
+      language === 'en' || isCertain(read, english)
+        ? meant
+        : { kind: 'unclear', near: [read.understanding.intent], understanding: meant.understanding },
     dangers: [...new Set(told.map(({ danger }) => danger))],
     suspected,
     used,
     named,
   }
+}
+
+/** With its values where they stand in the text as typed. */
+const placed = (understanding: Understanding, { spanOf }: Glossed): Understanding => ({
+  ...understanding,
+  values: understanding.values.map(value => ({ ...value, ...spanOf(value.start, value.end) })),
+})
+
+/** An intent less likely than this is not certain. */
+const certainly = 0.5
+
+/** Of a text that was put into English word for word: what is wanted stands out, and half of its words are understood. */
+function isCertain({ kind, understanding }: Meant, english: string): boolean {
+  if (kind !== 'question' && kind !== 'asks back') return kind === 'smalltalk'
+  const [likeliest] = intentsOf(english)
+  const isWanted = likeliest?.intent === understanding.intent || likeliest?.intent === 'amend'
+  const words = typedWords(english).length
+  return isWanted && (likeliest?.share ?? 0) >= certainly && understanding.notUnderstood.length * 2 < words
 }
 
 const fewWords = 6

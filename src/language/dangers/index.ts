@@ -1,6 +1,8 @@
 // Dangers that a text tells in words, whatever else it asks.
 
 import { type Danger, emergencies } from '../../charging/situation/dangers.ts'
+import { glossed } from '../tongues/gloss.ts'
+import { isReadInPart, languageOf } from '../tongues/tongue.ts'
 import type { Evidence } from './engine/evidence.ts'
 import type { Marked } from './engine/matcher.ts'
 import { featuresOf } from './opinion/features.ts'
@@ -10,7 +12,6 @@ import { relations } from './relations/index.ts'
 import { toldOf } from './relations/relation.ts'
 import { valuesOf } from './relations/values.ts'
 import { healthyVolts } from './relations/volts.ts'
-import { foreignRules } from './tongues/index.ts'
 
 export interface ToldDanger {
   readonly danger: Danger
@@ -38,6 +39,18 @@ const weights = readWeights()
 
 /** All dangers that a text tells, from its words; relations that values alone show are for the core. Never throws. */
 export function dangersIn(text: string): DangersIn {
+  const language = languageOf(text)
+  if (!isReadInPart(language)) return dangersInEnglish(text)
+  const { text: english, spanOf } = glossed(text, language)
+  const { told, suspected } = dangersInGloss(english)
+  const typed = told.map(({ danger, start, end }) => ({ danger, ...spanOf(start, end) }))
+  return { told: typed.map(one => ({ ...one, typed: text.slice(one.start, one.end) })), suspected }
+}
+
+/** What the opinion says of words that were put into English one by one counts for little: the rules alone will do. */
+export const dangersInGloss = (text: string): DangersIn => dangersInEnglish(text, () => true)
+
+function dangersInEnglish(text: string, isByRule = isEmergency): DangersIn {
   const marked = ready.mark(text)
   const evidence = ready.evidenceIn(marked)
   const { any, shares } = opinionOf(featuresOf(marked, evidence, conceptNumbers), weights)
@@ -75,8 +88,8 @@ function named(shares: readonly number[], tells: readonly Evidence[]): readonly 
     .map(([danger]) => danger)
 }
 
-/** What rules alone decide: emergencies, and other tongues, of which the opinion knows little. */
-const isByRule = ({ danger, rule }: Evidence): boolean => emergencies.includes(danger) || foreignRules.includes(rule)
+/** What rules alone decide. */
+const isEmergency = ({ danger }: Evidence): boolean => emergencies.includes(danger)
 
 /** Where the rules have a clue of it, else the whole. */
 function spanOf(danger: Danger, evidence: readonly Evidence[], { words }: Marked): Span {

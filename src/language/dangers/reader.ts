@@ -7,11 +7,10 @@ import { concepts } from './lexicon/index.ts'
 import { ordinaryWords } from './lexicon/ordinary.ts'
 import { hashOf } from './opinion/features.ts'
 import { rules } from './rules/index.ts'
-import { foreignRules } from './tongues/index.ts'
 
 export const lexicon = new Lexicon(concepts, ordinaryWords)
 export const scope = new Scope(lexicon)
-export const ready = new Rules(lexicon, scope, [...rules, ...foreignRules])
+export const ready = new Rules(lexicon, scope, rules)
 
 /** By the number that a concept has in the lexicon, one that its name gives on every machine. */
 export const conceptNumbers: ReadonlyMap<number, number> = new Map(
