@@ -1,6 +1,23 @@
 // What is said where a standard answer cannot be saved or changed as it was asked.
 
+import { told } from '../../src/ground/locale.ts'
 import { Problem } from '../../src/ground/problem.ts'
+import { joined } from '../../src/ground/text.ts'
+import type { StandardAnswer } from '../../src/memory/standard-answer.ts'
+
+export const removesAnswer = told(
+  ({ say, own }, { title, content }: StandardAnswer) =>
+    say`Remove the standard answer "${own(title)}"? It says: ${own(content)}`,
+)
+
+export const changesAnswer = told(
+  ({ say, own }, { title, content }: StandardAnswer, newTitle: string | undefined, instead: string | undefined) =>
+    joined([
+      say`Change the standard answer "${own(title)}"?`,
+      newTitle === undefined ? undefined : say`Its title would be "${own(newTitle)}".`,
+      instead === undefined ? undefined : say`It says: ${own(content)} It would say: ${own(instead)}`,
+    ]),
+)
 
 export const onlyModeratorsChange = new Problem({
   what: ({ say }) => say`Only moderators change the standard answers of this club.`,

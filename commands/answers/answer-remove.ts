@@ -3,6 +3,7 @@
 import { titleKind } from '../../src/assistant/cards/title.ts'
 import { changing } from '../../src/assistant/changing.ts'
 import { required, service } from '../../src/assistant/command.ts'
+import { removesAnswer } from './answer-problems.words.ts'
 import { answerKept, answerTitled, refuseMembers } from './standing-answer.ts'
 
 export const answerRemove = service({
@@ -10,6 +11,10 @@ export const answerRemove = service({
   takes: { title: required(titleKind) },
   examples: ['answer remove title: Where we charge'],
   changes: true,
+  confirm: async ({ title }, context) => {
+    refuseMembers(context)
+    return removesAnswer(await answerTitled(title, context))
+  },
   /** What it was; undefined where somebody else has just removed it. */
   run: async ({ title }, context) => {
     refuseMembers(context)

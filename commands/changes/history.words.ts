@@ -8,7 +8,7 @@ export const historyWords: WordsOf<typeof history> = locale => {
   const { say } = locale
   return {
     summary: say`Who changed what in this club, and when: its rules, standard answers and kit.`,
-    takes: {},
+    takes: { about: { about: say`rules, answers or kit; all of them if you say nothing` } },
     answer: ({ changes: [last] }) =>
       last
         ? [say`The last change here: ${changedBy(last, locale)}.`]

@@ -4,12 +4,18 @@ import type { ChemistryRule } from '../../src/charging/setting/house-range.ts'
 import type { Chemistry, Cited } from '../../src/charging/things/chemistry.ts'
 import { type Said, told } from '../../src/ground/locale.ts'
 import { joined } from '../../src/ground/text.ts'
+import type { HouseChange } from '../../src/memory/memory.ts'
 import { cite } from '../shared/setting.words.ts'
-import { limitWords, ruleNames } from './house.words.ts'
+import { changesWords, limitWords, ruleNames } from './house.words.ts'
 
 export const onlyEnglish: Said = ({ say }) => say`So far I answer in English only.`
 export const moderatorsOnly: Said = ({ say }) => say`Only moderators change the rules of this club.`
 export const moderatorsOnlyExpected: Said = ({ say }) => say`a moderator to ask for it; anyone can look at the rules`
+export const replacesRules = told(
+  (locale, before: readonly HouseChange[], after: readonly HouseChange[]) =>
+    locale.say`Change the rules of this club? Now: ${changesWords(before, locale)}. Then: ${changesWords(after, locale)}.`,
+)
+
 export const whichRule: Said = ({ say }) => say`I need to know which rule to set.`
 
 export const oneOrMoreOf = told(

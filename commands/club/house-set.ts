@@ -1,5 +1,6 @@
 // Lets moderators tighten the charging rules of their club, and choose how it is answered there.
 
+import { isDeepStrictEqual } from 'node:util'
 import { changing } from '../../src/assistant/changing.ts'
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
@@ -9,7 +10,14 @@ import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
 import { chemistryKind, rateKind, voltageKind } from '../../src/language/kinds/values.ts'
 import type { HouseChange } from '../../src/memory/memory.ts'
 import { limitChanges, standingRules } from './house-changes.ts'
-import { moderatorsOnly, moderatorsOnlyExpected, oneOrMoreOf, onlyEnglish, whichRule } from './house-problems.words.ts'
+import {
+  moderatorsOnly,
+  moderatorsOnlyExpected,
+  oneOrMoreOf,
+  onlyEnglish,
+  replacesRules,
+  whichRule,
+} from './house-problems.words.ts'
 
 const lifted = 'none'
 
@@ -38,20 +46,29 @@ const takes = {
 export const houseSet = service({
   name: 'house set',
   takes,
+  everyType: true,
   examples: [
     'house set chemistry: LiPo rate: 1C storage: 3.80V',
     'house set chemistry: Li-ion floor: 3.2V gentle: yes',
     'house set decimal: comma private-answers: moderators',
   ],
   changes: true,
+  confirm: async (asked, context) => {
+    refuseMembers(context)
+    const after = changesFrom(asked)
+    const before = standingRules(after, context.house)
+    const isKept = before.every(({ value }) => value === null) || isDeepStrictEqual(before, after)
+    return isKept ? undefined : replacesRules(before, after)
+  },
   run: async (asked, context) => {
     refuseMembers(context)
     const after = changesFrom(asked)
     const { id } = context.community
     return changing(context, async ({ house }) => {
       const before = standingRules(after, await house.rules(id))
+      const isSame = isDeepStrictEqual(before, after)
       await house.change(id, after)
-      return { result: { changes: after, before }, change: { of: 'rules', before, after } }
+      return { result: { changes: after, before, isSame }, change: isSame ? undefined : { of: 'rules', before, after } }
     })
   },
 })

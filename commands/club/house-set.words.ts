@@ -21,10 +21,10 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
       language: { about: say`English; no other so far` },
       'private-answers': { about: say`who may have an answer that only they see` },
     },
-    answer: ({ changes, before }) => [
-      say`Set for this club: ${changesWords(changes, locale)}.`,
-      say`Before: ${changesWords(before, locale)}.`,
-    ],
+    answer: ({ changes, before, isSame }) =>
+      isSame
+        ? [say`It is set so already: ${changesWords(changes, locale)}.`]
+        : [say`Set for this club: ${changesWords(changes, locale)}.`, say`Before: ${changesWords(before, locale)}.`],
     figures: {},
     working: () => [
       undoLine(locale),

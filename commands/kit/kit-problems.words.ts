@@ -1,6 +1,8 @@
 // What is said where the kit cannot be changed as it was asked.
 
+import { told } from '../../src/ground/locale.ts'
 import { Problem } from '../../src/ground/problem.ts'
+import type { KitEntry } from '../../src/memory/memory.ts'
 import type { Owner } from '../../src/memory/owner.ts'
 import { inWhoseKit } from './kit-owner.words.ts'
 
@@ -11,6 +13,16 @@ export const onlyModeratorsChange = new Problem({
   token: 'club',
   expected: ({ say, own }) => say`"${own('for: me')}", which is your own kit, or ask a moderator`,
   example: `${example} for: me`,
+})
+
+export const removesEntry = told((locale, { name, notation, owner }: KitEntry) => {
+  const { say, own } = locale
+  return say`Remove ${own(name)} (${own(notation)})? It is ${inWhoseKit(owner, locale)}.`
+})
+
+export const replacesEntry = told((locale, { name, notation, owner }: KitEntry, instead: string) => {
+  const { say, own } = locale
+  return say`${own(name)} stands for ${own(notation)} ${inWhoseKit(owner, locale)}. Shall it be ${own(instead)}?`
 })
 
 export const takenName = (name: string, owner: Owner): Problem =>

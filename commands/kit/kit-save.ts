@@ -12,7 +12,7 @@ import { chargerKind, packKind, sourceKind } from '../../src/language/kinds/valu
 import type { KitEntry } from '../../src/memory/memory.ts'
 import type { Owner } from '../../src/memory/owner.ts'
 import { ownerToChange, whose } from './kit-owner.ts'
-import { fullKit, oneThing } from './kit-problems.words.ts'
+import { fullKit, oneThing, replacesEntry } from './kit-problems.words.ts'
 
 /** What fits a person's bag and a large club's sheds; more would be a mistake or a misuse. */
 export const mostEntries: Readonly<Record<Owner['scope'], number>> = { person: 200, community: 10_000 }
@@ -36,6 +36,11 @@ export const kitSave = service({
     'kit save name: shed source: 12V 10A',
   ],
   changes: true,
+  confirm: async ({ name, for: of = 'me', ...gear }, context) => {
+    const [before] = await context.memory.kit.find([ownerToChange(of, context)], [name])
+    const { notation } = theOneOf(gear)
+    return before && before.notation !== notation ? replacesEntry(before, notation) : undefined
+  },
   run: async ({ name, for: of = 'me', note, ...gear }, context) => {
     const { vocabulary } = context
     const owner = ownerToChange(of, context)

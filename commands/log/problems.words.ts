@@ -4,11 +4,13 @@ import { kindNames } from '../../src/assistant/kit/kit.words.ts'
 import type { Level } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { ReadingFault } from '../../src/charging/upkeep/cell-spread.ts'
-import type { Locale } from '../../src/ground/locale.ts'
+import { type Locale, told } from '../../src/ground/locale.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { capacityKind, packKind, targetKind } from '../../src/language/kinds/values.ts'
+import type { NotedCharge } from '../../src/memory/charge-log.ts'
 import type { KitKind } from '../../src/memory/memory.ts'
+import { dayWords } from './log.words.ts'
 
 /** `kind` is what is saved by that name. */
 export const noLogOf = (name: string, kind: KitKind | undefined): Problem =>
@@ -23,6 +25,11 @@ export const noLogOf = (name: string, kind: KitKind | undefined): Problem =>
     expected: ({ say, own }) => say`the name of a saved pack; "${own('kit list')}" shows them`,
     example: `kit save name: ${kind ? 'wren' : name} pack: 3S 720 LiHV`,
   })
+
+export const takesBack = told((locale, { at, charge_Ah, name }: NotedCharge) => {
+  const { say, show, own } = locale
+  return say`Take back the charge of ${dayWords(at, locale)} that put ${show.capacity(charge_Ah)} into ${own(name)}?`
+})
 
 export const onlyModeratorsUndo = (name: string): Problem =>
   new Problem({

@@ -6,7 +6,7 @@ import type { Permit } from '../charging/situation/permit.ts'
 import type { Planned, Told } from '../charging/situation/situation.ts'
 import type { Pack } from '../charging/things/pack.ts'
 import type { Chart } from '../charts/chart.ts'
-import type { Locale } from '../ground/locale.ts'
+import type { Locale, Said } from '../ground/locale.ts'
 import type { Text } from '../ground/text.ts'
 import type { ValueKind } from '../language/kinds/value-kind.ts'
 import type { KitEntry } from '../memory/memory.ts'
@@ -54,8 +54,15 @@ interface Shape<T extends Takes> {
   readonly takes: T
   /** Of each of these details one at least must be told; the first is asked for. */
   readonly anyOf?: readonly (readonly string[])[]
+  /** Where no type of cell is told it is about all of them. */
+  readonly everyType?: boolean
   /** Whole questions that work as they stand; shown by help and run by a test. */
   readonly examples: readonly string[]
+  /**
+   * What it would overwrite or remove, as a question: asked first where the command was said in plain words. Undefined
+   * where it would neither. Throws a Problem as the command itself would.
+   */
+  confirm?(asked: Asked<T>, context: Context): Promise<Said | undefined>
   /** It changes what is kept: asked again it would do so again, so no button only to show more asks it. */
   readonly changes?: true
   /** Its answer is for one asker or about the standard answers themselves, so it cannot be one. */

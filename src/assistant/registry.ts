@@ -23,13 +23,13 @@ export function createRegistry(commands: readonly Entry[]): Registry {
   }
   return {
     commands,
-    vocabulary: commands.map(({ name, takes, anyOf }) => {
+    vocabulary: commands.map(({ name, takes, anyOf, everyType }) => {
       const options = Object.entries(takes).map(([option, { kind, required }]) => ({
         name: option,
         kind: kind.name,
         required,
       }))
-      return { name, options, anyOf }
+      return { name, options, anyOf, everyType }
     }),
     find: name => byName.get(name),
     get: name => {

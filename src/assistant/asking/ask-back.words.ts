@@ -31,6 +31,9 @@ export const detailMissing = told(({ say, own }, about: Text, soFar: string) =>
   soFar === '' ? say`I need one thing more: ${about}.` : say`For ${own(soFar)} I need one thing more: ${about}.`,
 )
 
+export const yesOrNoWanted: Said = ({ say }) => say`yes or no`
+export const nothingChanged: Said = ({ say }) => say`All right, nothing was changed.`
+
 export const notClear: Said = ({ say }) => say`I did not get what you want to know. Did you mean one of these?`
 
 export const notOurs: Said = ({ say }) =>

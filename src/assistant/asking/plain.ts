@@ -3,31 +3,53 @@
 import { dangers as rows } from '../../charging/situation/dangers.ts'
 import { maybe } from '../../charging/situation/doubts.ts'
 import { mayBeSame } from '../../charging/situation/kept.ts'
+import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
-import { joined } from '../../ground/text.ts'
+import { joined, type Text } from '../../ground/text.ts'
 import { asksWhy } from '../../language/conversation/amend.ts'
 import type { StayingDanger } from '../../language/conversation/staying.ts'
 import { packFrame } from '../../language/conversation/told-dangers.ts'
+import { yesOrNo } from '../../language/conversation/yes-or-no.ts'
 import type { Meant } from '../../language/reading/meant.ts'
 import type { KitEntry } from '../../memory/memory.ts'
 import { type Layer, layersOf, openLayer } from '../layers/opened.ts'
-import type { Reply } from '../reply.ts'
+import { completeReply, type Reply } from '../reply.ts'
+import { generalCaution } from '../verdict.words.ts'
 import type { Around, Known } from './around.ts'
 import { askedBack, choicesFor, unclear } from './ask-back.ts'
+import { nothingChanged } from './ask-back.words.ts'
 import { dangerReply } from './danger-first.ts'
 import { problemReply } from './failures.ts'
 import { answerKnown } from './known.ts'
 import { hear } from './plainly.ts'
 import { notesOffered, packNames, remember } from './remembering.ts'
+import { storedFor } from './stored.ts'
 
 export async function answerPlain(around: Around, text: string): Promise<Reply> {
   const { registry, context, typed, language, conversation, heard } = around
   const { talk } = conversation
   const { frame } = talk
   const { locale } = context
-  const { meant, dangers, suspected, about, used, named } = await hear(text, language, heard, registry, context, talk)
+  if (frame?.waits) {
+    const { question, doubts } = frame
+    const said = yesOrNo(text)
+    const nothingElse = { used: [], assumed: [], dangers: [], kept: [], understanding: undefined }
+    conversation.keep({ ...frame, waits: false })
+    if (said === 'yes') return answerKnown(around, { ...nothingElse, question, doubts })
+    if (said === 'no') return leftAlone(question.command, typed, locale)
+  }
+  const {
+    meant,
+    dangers,
+    suspected,
+    about,
+    used,
+    named,
+    told: ofPacks,
+    answers,
+  } = await hear(text, language, heard, registry, context, talk)
   const { understanding } = meant
-  const { kept, isCorrected, isOfStanding } = remember(conversation, named, heard.told, used)
+  const { kept, isCorrected, isOfStanding } = remember(conversation, named, ofPacks, used)
   const plain = {
     used,
     dangers,
@@ -64,7 +86,13 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   if (meant.kind === 'question') {
     const reply = await answerKnown(around, { ...plain, ...meant, doubts: [...plain.doubts, ...meant.doubts] })
     // Nothing that was typed is wrong, but too little was told: what is asked in words is answered in words.
-    const lacks = reply.problem && reply.problem.token === undefined && !reply.verdict && dangers.length === 0
+    // A question before a change stands: a yes to it must never be given to something else.
+    const lacks =
+      !registry.get(meant.question.command).changes &&
+      reply.problem &&
+      reply.problem.token === undefined &&
+      !reply.verdict &&
+      dangers.length === 0
     return lacks && about !== undefined ? inHandbook() : reply
   }
   if (dangers.length > 0) return told()
@@ -77,12 +105,13 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     case 'handbook':
       return inHandbook()
     case 'asks back': {
-      // What somebody wants to know in words is not asked for in figures.
-      if (meant.told === undefined && about !== undefined) return inHandbook()
       const command = registry.get(meant.question.command)
-      const { question, missing, told } = meant
-      const choices = choicesFor(meant, command)
-      conversation.keep({ question, pending: { missing, choices, told }, doubts: [], names: packNames(used) })
+      const { question, missing, told: pack } = meant
+      const stored = await storedFor(missing, command, text, answers, context)
+      // What somebody wants to know in words is not asked for in figures.
+      if (meant.told === undefined && about !== undefined && !(command.changes && stored)) return inHandbook()
+      const choices = stored ?? choicesFor(meant, command)
+      conversation.keep({ question, pending: { missing, choices, told: pack }, doubts: [], names: packNames(used) })
       return unanswered(command.name, askedBack(meant, command, choices, locale))
     }
     case 'unclear':
@@ -97,6 +126,9 @@ function opened(reply: Reply, layer: Layer): Reply {
   const lines = [...(reply.verdict === 'do not charge' ? reply.lines : []), ...openLayer(reply, layer).lines]
   return { ...reply, headline: joined(lines), lines: lines as unknown as Reply['lines'] }
 }
+
+const leftAlone = (command: string, readAs: Text, locale: Locale): Reply =>
+  completeReply({ command, readAs }, { headline: nothingChanged(locale), cautions: [generalCaution(locale)] }, locale)
 
 /** Numbers and names tell of another question than the one before. */
 const namesAnew = (text: string, used: readonly KitEntry[]): boolean => used.length > 0 || /\d/.test(text)

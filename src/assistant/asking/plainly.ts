@@ -11,8 +11,10 @@ import { type Glossed, glossed } from '../../language/tongues/gloss.ts'
 import { typedWords } from '../../language/tongues/glossaries.ts'
 import { isReadInPart, type Language } from '../../language/tongues/tongue.ts'
 import type { KitEntry } from '../../memory/memory.ts'
+import type { StandardAnswer } from '../../memory/standard-answer.ts'
 import type { Context } from '../context.ts'
 import { namesReplaced } from '../kit/kit-names.ts'
+import { freeDetails } from '../naming/free-details.ts'
 import type { Registry } from '../registry.ts'
 
 export interface Heard {
@@ -24,6 +26,9 @@ export interface Heard {
   readonly about: string | undefined
   /** The saved things that were named. */
   readonly used: readonly KitEntry[]
+  readonly answers: readonly StandardAnswer[]
+  /** The dangers that are told of packs. */
+  readonly told: DangersIn['told']
   /** The text with what they stand for in their place. */
   readonly named: string
 }
@@ -31,7 +36,7 @@ export interface Heard {
 export async function hear(
   text: string,
   language: Language,
-  { told, suspected }: DangersIn,
+  heard: DangersIn,
   registry: Registry,
   context: Context,
   { frame, about: before }: Talk,
@@ -40,17 +45,22 @@ export async function hear(
   const gloss = isReadInPart(language) ? glossed(named, language) : undefined
   const english = gloss?.text ?? named
   // Spans of dangers hold for the sentence as typed; where its words were replaced they are accounted for by their form.
-  const accounted = gloss ? dangersInGloss(english).told : named === text ? told : dangersIn(named).told
+  const accounted = gloss ? dangersInGloss(english).told : named === text ? heard.told : dangersIn(named).told
   // What the handbook says is said in English, to those who read that.
   const { about, sureness } = language === 'en' ? aboutIn(text, before) : { about: undefined, sureness: 0 }
-  const read = readPlainly(english, registry.vocabulary, frame, accounted, sureness)
+  const answers = await context.memory.answers.list(context.community.id)
+  const of = freeDetails(text, { used, answers }, frame)
+  const read = readPlainly(english, registry.vocabulary, frame, accounted, sureness, { typed: text, of })
   const meant = gloss ? { ...read, understanding: placed(read.understanding, gloss) } : read
+  const { told, suspected } = besidesTitle(heard, text, meant, answers)
   return {
     about,
+    answers,
     meant:
       language === 'en' || isCertain(read, english)
         ? meant
         : { kind: 'unclear', near: [read.understanding.intent], understanding: meant.understanding },
+    told,
     dangers: [...new Set(told.map(({ danger }) => danger))],
     suspected,
     used,
@@ -75,6 +85,18 @@ function isCertain({ kind, understanding }: Meant, english: string): boolean {
   const words = typedWords(english).length
   return isWanted && (likeliest?.share ?? 0) >= certainly && understanding.notUnderstood.length * 2 < words
 }
+
+/** The words of a standard answer's title tell of no pack: "delete the answer on puffed packs". The rest is heard. */
+function besidesTitle(heard: DangersIn, text: string, meant: Meant, answers: readonly StandardAnswer[]): DangersIn {
+  const asked = meant.kind === 'question' ? meant.question.options.title : undefined
+  if (asked === undefined || !answers.some(({ title }) => title === asked)) return heard
+  const ofTitle = new Set(asked.toLowerCase().match(word))
+  const rest = dangersIn(text.replace(word, one => (ofTitle.has(one.toLowerCase()) ? '' : one)))
+  const told = heard.told.filter(({ danger }) => rest.told.some(one => one.danger === danger))
+  return { told, suspected: heard.suspected.filter(danger => rest.suspected.includes(danger)) }
+}
+
+const word = /[\p{L}\p{N}]+/gu
 
 const fewWords = 6
 

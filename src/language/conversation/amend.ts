@@ -1,11 +1,13 @@
 // A short answer to what was asked before: it changes a detail, corrects one, or asks another thing about the same pack.
 
+import { nearest } from '../../ground/nearest.ts'
 import { attempt } from '../../ground/problem.ts'
 import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { Ranked } from '../model/index.ts'
 import { type Choice, takes } from '../reading/choose.ts'
 import { type Fitted, fitTo, isOfLabel, type Kept } from '../reading/fit.ts'
+import { isNamedKind } from '../reading/free-words.ts'
 import { type PackTold, toldBy, toldIn } from '../reading/told-pack.ts'
 import { readPairs } from '../sentence/option-pairs.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
@@ -130,10 +132,21 @@ function answerTo(
       ? undefined
       : choiceOf(fitTo(command, [], question.options, { ...told, series }), question.options)
   }
+  const free = command.options.find(({ name }) => name === missing.option)
+  const word = free && isNamedKind(free.kind) ? (offered ?? wordsFor(text, choices)) : undefined
+  if (word !== undefined) {
+    const options = { ...question.options, [missing.option]: word }
+    return choiceOf(fitTo(command, [], options), question.options)
+  }
   const fitted = fitTo(command, given, question.options, told)
   const isFilled = fitted.options[missing.option] !== undefined
   return isFilled ? choiceOf(fitted, question.options) : undefined
 }
+
+/** A name or a title as somebody types it in answer: one of the choices, or few words that ask nothing. */
+const wordsFor = (text: string, choices: readonly string[]): string | undefined =>
+  nearest(text.trim(), choices) ??
+  (text.trim().split(/\s+/).length <= 3 && !text.includes('?') ? text.trim() : undefined)
 
 const choiceOf = (fitted: Fitted, kept: Kept): Choice => ({
   intent: fitted.command as Choice['intent'],

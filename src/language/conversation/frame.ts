@@ -22,6 +22,8 @@ export interface Frame {
   readonly doubts: readonly Doubt[]
   /** The names in the kit of the packs that it is about. */
   readonly names: readonly string[]
+  /** It is to be answered once somebody has said yes. */
+  readonly waits?: boolean
 }
 
 /** What was said: the last question with details, what the handbook was asked since, and dangers that stay. */

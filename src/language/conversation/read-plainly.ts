@@ -5,12 +5,13 @@ import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { intentsOf, knownShare } from '../model/index.ts'
 import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/assumed.words.ts'
-import { aside, type Choice, choices, tellsOfPacks } from '../reading/choose.ts'
+import { aside, type Choice, choices, type Reading, tellsOfPacks } from '../reading/choose.ts'
 import type { Fitted } from '../reading/fit.ts'
+import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Understanding } from '../reading/meant.ts'
 import { toldBy } from '../reading/told-pack.ts'
 import { type Span, spansOf, wordsLeft } from '../reading/words-left.ts'
-import type { Vocabulary } from '../sentence/vocabulary.ts'
+import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { namesForeign } from '../things/foreign-chemistries.ts'
 import { amended, isFewWords, keptFrom } from './amend.ts'
 import type { Frame } from './frame.ts'
@@ -30,10 +31,11 @@ export function readPlainly(
   frame: Frame | undefined,
   accounted: readonly Span[],
   inHandbook: number,
+  free: FreeWords = { typed: text, of: () => ({}) },
 ): Meant {
   const values = bestCover(candidatesOf(text))
-  const ranked = intentsOf(text, values)
-  const asked = choices(ranked, values, vocabulary, command => keptFrom(frame, command, values), inHandbook)
+  const { ranked, by } = readings(text, values, free, vocabulary)
+  const asked = choices(ranked, values, vocabulary, by, command => keptFrom(frame, command, values), inHandbook)
   const own = frame && isFewWords(text) ? asked.map(lessOfNothing).toSorted((a, b) => b.score - a.score) : asked
   const follows = frame && amended(text, values, ranked, frame, vocabulary)
   const found = follows ? [...own, follows].toSorted((a, b) => b.score - a.score) : own
@@ -58,8 +60,13 @@ export function readPlainly(
   }
   const question = { command: fitted.command, options: fitted.options }
   if (fitted.missing) return { kind: 'asks back', question, missing: fitted.missing, told: fitted.told, understanding }
-  const unplaced = fitted.left.map(({ typed }) => typed)
-  const { notUnderstood: strange } = understanding
+  const command = vocabulary.find(({ name }) => name === fitted.command)
+  const told = command && isOfNamed(command) ? fitted.options : {}
+  const unplaced = outside(fitted.left, told).map(({ typed }) => typed)
+  const strange = outside(
+    understanding.notUnderstood.map(typed => ({ typed })),
+    told,
+  ).map(({ typed }) => typed)
   const { kept } = best
   return {
     kind: 'question',
@@ -83,6 +90,25 @@ const lessOfNothing = (choice: Choice): Choice => {
   const { fitted, score } = choice
   const isEmpty = fitted && (Object.keys(fitted.options).length === 0 || fitted.missing !== undefined)
   return isEmpty && !aside.has(choice.intent) ? { ...choice, score: score * 0.4 } : choice
+}
+
+/** Commands about what bears a name read the sentence as typed, all others with what saved names stand for. */
+function readings(text: string, values: readonly Candidate[], { typed, of }: FreeWords, vocabulary: Vocabulary) {
+  const isSame = typed === text
+  const asTyped = isSame ? values : bestCover(candidatesOf(typed))
+  const ofText = intentsOf(text, values)
+  const ofTyped = isSame ? ofText : intentsOf(typed, asTyped)
+  const named = new Set(vocabulary.filter(isOfNamed).map(({ name }) => name))
+  return {
+    ranked: ofText
+      .map(one => (named.has(one.intent) ? (ofTyped.find(({ intent }) => intent === one.intent) ?? one) : one))
+      .toSorted((a, b) => b.share - a.share),
+    by: (command: CommandWords): Reading => {
+      if (!named.has(command.name)) return { values, free: {} }
+      const free = of(command)
+      return { values: outside(asTyped, free), free }
+    },
+  }
 }
 
 /** What was assumed of the pack before and is not told now. */

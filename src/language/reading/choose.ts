@@ -27,14 +27,22 @@ export const aside = new Map([
 /** So many intents are tried: one that is less likely is not what somebody means. */
 const tried = 5
 
+/** A sentence as a command reads it. */
+export interface Reading {
+  readonly values: readonly Candidate[]
+  /** Details told in free words. */
+  readonly free: Kept
+}
+
 /**
- * Best first. `keptFor` gives what an earlier question lends to a command; `inHandbook` how
- * surely the handbook answers, 1 and above where it does.
+ * Best first. `readBy` gives how a command reads the sentence; `keptFor` what an earlier question lends to it;
+ * `inHandbook` how surely the handbook answers, 1 and above where it does.
  */
 export function choices(
   ranked: readonly Ranked[],
   values: readonly Candidate[],
   vocabulary: Vocabulary,
+  readBy: (command: CommandWords) => Reading,
   keptFor: (command: CommandWords) => Kept,
   inHandbook: number,
 ): readonly Choice[] {
@@ -48,11 +56,12 @@ export function choices(
       const command = aside.has(intent) ? undefined : vocabulary.find(({ name }) => name === intent)
       if (!command) return { intent, fitted: undefined, score: heeded(intent, share, values, inHandbook), kept: [] }
       const kept = keptFor(command)
-      const fitted = fitTo(command, values, kept)
+      const own = readBy(command)
+      const fitted = fitTo(command, own.values, { ...kept, ...own.free })
       return {
         intent,
         fitted,
-        score: share * takes(fitted, values),
+        score: share * takes(fitted, own.values),
         kept: Object.keys(kept).filter(name => fitted.options[name] === kept[name]),
       }
     })

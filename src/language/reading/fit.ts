@@ -65,7 +65,8 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
   }
   const cellType = takes('cells') ?? takes('chemistry')
   // Volts alone say nothing of cells whose type is open: the commonest are taken, and that is said.
-  const isOpen = cellType !== undefined && kept.pack === undefined && kept[cellType.name] === undefined
+  const isOpen =
+    cellType !== undefined && !command.everyType && kept.pack === undefined && kept[cellType.name] === undefined
   const label = list ? undefined : values.find(isOfLabel)
   const labelled = label && attempt(() => ({ labelRate_C: readRate(label.text) }))
   const read = cellsRead(values, command)

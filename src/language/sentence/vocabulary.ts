@@ -13,6 +13,8 @@ export interface CommandWords {
   readonly options: readonly OptionWords[]
   /** Of each of these one at least must be told; the first is asked for. */
   readonly anyOf?: readonly (readonly string[])[] | undefined
+  /** Where no type of cell is told it is about all of them: none is taken for granted. */
+  readonly everyType?: boolean | undefined
 }
 
 export type Vocabulary = readonly CommandWords[]

@@ -1,0 +1,31 @@
+// What is stored that a missing name or title may be: offered as choices, the likeliest first.
+
+import type { Missing } from '../../language/reading/fit.ts'
+import type { StandardAnswer } from '../../memory/standard-answer.ts'
+import { titleKind } from '../cards/title.ts'
+import type { Entry } from '../command.ts'
+import type { Context } from '../context.ts'
+import { namesStartingWith } from '../kit/kit-names.ts'
+import { titlesLike } from '../naming/told-answers.ts'
+
+const mostChoices = 4
+
+/** Undefined where nothing that is stored would do. */
+export async function storedFor(
+  missing: Missing,
+  { takes }: Entry,
+  text: string,
+  answers: readonly StandardAnswer[],
+  context: Context,
+): Promise<readonly string[] | undefined> {
+  const kind = missing === 'capacity' || 'cells' in missing ? undefined : takes[missing.option]?.kind.name
+  if (kind === undefined) return undefined
+  const found =
+    kind === titleKind.name
+      ? titlesLike(
+          text,
+          answers.map(({ title }) => title),
+        ).ranked.slice(0, mostChoices)
+      : await namesStartingWith('', kind, mostChoices, context.memory.kit, context)
+  return found.length > 0 ? found : undefined
+}

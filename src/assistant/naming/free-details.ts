@@ -1,0 +1,82 @@
+// The details of a command that are told in free words: names, titles, texts. Numbers are read elsewhere.
+
+import { plainText } from '../../ground/plain-text.ts'
+import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
+import type { Frame } from '../../language/conversation/frame.ts'
+import { type Question, writeQuestion } from '../../language/sentence/question.ts'
+import type { CommandWords } from '../../language/sentence/vocabulary.ts'
+import type { KitEntry } from '../../memory/memory.ts'
+import type { StandardAnswer } from '../../memory/standard-answer.ts'
+import { nameForm } from '../kit/kit-name.ts'
+import { answerTold } from './told-answers.ts'
+import { namesTold } from './told-names.ts'
+
+/** What is stored that the sentence may mean. */
+export interface Stored {
+  /** Saved things whose names stand in it. */
+  readonly used: readonly KitEntry[]
+  readonly answers: readonly StandardAnswer[]
+}
+
+export type FreeDetails = (command: CommandWords) => Question['options']
+
+/** "This", of something that was just answered. */
+const pointsBack = /\b(?:this|that|it|what you)\b/iu
+const forClub = /\b(?:for|of|in|from|off|into) (?:the |our )?club\b|\bclub'?s? (?:kit|packs?|chargers?|list)\b/iu
+
+/** For each command what its free details are, so far as the sentence tells them. */
+export function freeDetails(text: string, { used, answers }: Stored, frame: Frame | undefined): FreeDetails {
+  const plain = plainText(text)
+  const lower = nameForm(text)
+  const saved = used.map(({ name }) => name).filter(name => lower.includes(name))
+  const names = namesTold(plain, bestCover(candidatesOf(plain)), saved)
+  const titles = answers.map(({ title }) => title)
+  const told = answerTold(plain, titles)
+  const isClubs = forClub.test(plain)
+  const before = frame && pointsBack.test(plain) ? writeQuestion(frame.question) : undefined
+  const content = (isNew: boolean) =>
+    isNew
+      ? told.text
+      : (changedText(
+          plain,
+          answers.find(({ title }) => title === told.title),
+        ) ?? told.text)
+  const byKind = ({ name: command }: CommandWords): Readonly<Record<string, string | undefined>> => ({
+    'kit name':
+      told.title && command !== 'kit save' && saved.length === 0
+        ? undefined
+        : (names.name ?? (pointsBack.test(plain) && command !== 'kit save' ? frame?.names[0] : undefined)),
+    'pack name': names.name ?? frame?.question.options.name ?? frame?.names[0],
+    matter: matterOf(plain, told.title !== undefined),
+    'new name': names.to,
+    title: told.title,
+    'new title': told.newTitle,
+    text: content(command === 'answer save'),
+    question: command === 'answer save' && told.text === undefined ? before : undefined,
+    owner: isClubs || (command !== 'kit save' && used[0]?.owner.scope === 'community') ? 'club' : undefined,
+  })
+  return command => {
+    const kinds = byKind(command)
+    const given = command.options.map(({ name, kind }) => [name, kinds[kind]] as const)
+    return Object.fromEntries(given.filter((pair): pair is [string, string] => pair[1] !== undefined))
+  }
+}
+
+/** What somebody wants the history of. */
+function matterOf(plain: string, isTitled: boolean): string | undefined {
+  const found = Object.entries(matters).find(([, words]) => words.test(plain))
+  return isTitled ? 'answers' : found?.[0]
+}
+
+const matters = {
+  answers: /\b(?:answers?|pin(?:s|ned)?|cards?|titles?|word(?:ed|ing)|re(?:worded|wrote))\b/iu,
+  rules: /\b(?:rules?|limits?|max(?:imum)?|rate|settings?|storage|floor|\d[\d.,]* ?c)\b/iu,
+  kit: /\b(?:kit|packs?|chargers?|source|list)\b/iu,
+}
+
+/** "Change 0.1 V to 0.05 V" in the words that are stored; undefined where they hold nothing of that. */
+function changedText(plain: string, answer: StandardAnswer | undefined): string | undefined {
+  const [, from = '', to = ''] = /\b(?:change|replace) "?(.+?)"? (?:to|by|with|into) "?([^,"]+)"?/iu.exec(plain) ?? []
+  if (!answer || from === '' || !answer.content.includes(from)) return undefined
+  return answer.content.replace(from, () => to.trim())
+}

@@ -1,0 +1,83 @@
+// The names that a plain sentence gives: of something saved, and of something that is to be saved.
+
+import type { Candidate } from '../../language/candidates/index.ts'
+import { spansOf, wordsLeft } from '../../language/reading/words-left.ts'
+import { isNameShaped, nameForm } from '../kit/kit-name.ts'
+import { nameAt, quotesIn } from './quotes.ts'
+
+export interface ToldNames {
+  readonly name: string | undefined
+  /** Of what is called otherwise from now on. */
+  readonly to: string | undefined
+}
+
+/** Stands for a value while the words around it are looked at. */
+const aValue = '\u25a1'
+
+/** What something is called by, with the name behind it. */
+const naming =
+  /\b(?:as|called|named|call (?:it|them|this|that|him|her)|under(?: the)? name|under|(?:with|by) the name(?: of)?|name(?: it)?)[ :]+/giu
+const callingIt = new RegExp(`\\bcall .*?(?:\\bone|\\bpack|\\bbattery|\\bcharger|\\bsupply|${aValue}) `, 'giu')
+const isCalled = new RegExp(`([^${aValue}]+?) ?[=:]+ ?(?:(?:a|an|my|the) )?${aValue}`, 'iu')
+const saving = new RegExp(`\\b(?:save|store|add|keep|enter|register)[ :]+([^${aValue},.]+?)[,:]? ${aValue}`, 'iu')
+/** What joins the name that something has to the one it gets. */
+const becoming =
+  /^(?:'s)?[ ,]*(?:(?:should|shall|must|had|better|will|can|is|are|be|to|into|as|called|named|call|rename|now|from|on|henceforth|today|becomes?|gets|the|new|name|->|=>|=)[ :]+)+/iu
+const renaming = /\b(?:rename|change|make|call) (.+?) (?:to|into|from now on) /iu
+
+/** `saved` are the saved names in it, as typed. */
+export function namesTold(plain: string, values: readonly Candidate[], saved: readonly string[]): ToldNames {
+  const masked = maskedIn(plain, values)
+  const [known] = saved
+  const own = quotesIn(plain).map(nameForm).filter(isNameShaped)
+  const at = known === undefined ? -1 : plain.toLowerCase().indexOf(known)
+  const behind = at < 0 ? undefined : plain.slice(at + (known ?? '').length)
+  const renamed = renaming.exec(plain)
+  const before = known ?? (renamed ? nameAt(renamed[1] ?? '') : undefined)
+  const rest = behind ?? (renamed ? plain.slice(renamed.index + renamed[0].length) : becomes(plain))
+  const to = own.find(name => name !== known) ?? (rest && nameAt(rest.replace(becoming, '')))
+  const name = before ?? own[0] ?? nameGiven(masked) ?? strangeIn(plain, values) ?? nameGiven(plain)
+  return { name, to: to === name ? undefined : to }
+}
+
+const maskedIn = (plain: string, values: readonly Candidate[]): string =>
+  values
+    .filter(({ kind }) => kind !== 'count' && kind !== 'number')
+    .toReversed()
+    .reduce((text, { start, end }) => text.slice(0, start) + aValue + text.slice(end), plain)
+
+/** "Magpie" of "save the red one as magpie", "magpie = 3S 2200 LiPo", "save magpie 3S 2200 LiPo". */
+function nameGiven(masked: string): string | undefined {
+  const given = [naming, callingIt].flatMap(cue =>
+    [...masked.matchAll(cue)].map(({ index, 0: found }) => masked.slice(index + found.length)),
+  )
+  const before = [saving, isCalled].flatMap(pattern => lastWords(pattern.exec(masked)?.[1] ?? ''))
+  return [...given, ...before].map(nameAt).find(name => name !== undefined)
+}
+
+/** "Save: Kestrel" of which Kestrel alone is the name. */
+const lastWords = (text: string): readonly string[] => {
+  const words = text
+    .replace(/^.*[:,]/u, '')
+    .replace(/^\W*(?:please |pls )?(?:save|store|add|keep|enter) /iu, '')
+    .trim()
+  return words === '' ? [] : [words]
+}
+
+/** Behind the first words that join a name to another. */
+function becomes(plain: string): string | undefined {
+  const found = /(?:^|\s)(?:should be|shall be|must be|is called|to be called|is now|becomes) /iu.exec(plain)
+  return found ? plain.slice(found.index + found[0].length) : undefined
+}
+
+/** A word that nothing else accounts for, where a name would stand: first of all, or behind "of", "into" and the like. */
+function strangeIn(plain: string, values: readonly Candidate[]): string | undefined {
+  const isPlace = (at: number) =>
+    /(?:^|[.!?:]|\b(?:of|for|from|into|in|on|with|has|have|show|the|log|remove|delete)) *$/i.test(plain.slice(0, at))
+  const word = wordsLeft(plain, spansOf(values)).find(one => isPlace(plain.indexOf(one)))
+  return word === undefined
+    ? undefined
+    : nameAt(
+        plain.slice(plain.indexOf(word), plain.indexOf(word) + word.length + 3).replace(/(?<=\S{2}) (?!\d+$).*$/, ''),
+      )
+}

@@ -1,0 +1,25 @@
+// Details told in free words: names, titles and texts. A sentence that gives them is read as typed.
+
+import type { Candidate } from '../candidates/sentence/candidate.ts'
+import type { CommandWords } from '../sentence/vocabulary.ts'
+import type { Kept } from './fit.ts'
+
+export interface FreeWords {
+  /** As typed: saved names stand in it, not what they stand for. */
+  readonly typed: string
+  /** What it tells for the command. */
+  of(command: CommandWords): Kept
+}
+
+const named: ReadonlySet<string> = new Set(['kit name', 'new name', 'pack name', 'title', 'new title', 'matter'])
+
+export const isNamedKind = (kind: string): boolean => named.has(kind)
+
+/** Whether it is about what bears a name or a title. */
+export const isOfNamed = ({ options }: CommandWords): boolean => options.some(({ kind }) => named.has(kind))
+
+/** Without what stands within a detail that is told in free words. */
+export function outside<V extends Pick<Candidate, 'typed'>>(values: readonly V[], free: Kept): readonly V[] {
+  const taken = Object.values(free).map(text => text.toLowerCase())
+  return values.filter(({ typed }) => !taken.some(text => text.includes(typed.toLowerCase())))
+}

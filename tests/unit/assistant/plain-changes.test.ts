@@ -1,0 +1,128 @@
+// What is kept, changed in plain words: names and titles are found, and nothing goes without a yes to that very question.
+
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { commands } from '../../../commands/index.ts'
+import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'
+import { fakeBoard } from '../../support/fake-noticeboard.ts'
+
+let asking: Asking
+beforeEach(async () => {
+  const { noticeboard } = fakeBoard()
+  let now_ms = Date.parse('2031-05-04T10:00:00Z')
+  const clock = () => {
+    now_ms += 1000
+    return new Date(now_ms)
+  }
+  asking = await askingOf(commands, { noticeboard, clock })
+})
+afterEach(async () => {
+  await asking.assistant.settled()
+  expect(asking.faults).toEqual([])
+  await asking.memory.close()
+})
+
+const titles = async () => (await asking.memory.answers.list(moderator.community.id)).map(({ title }) => title)
+const rules = () => asking.memory.house.rules(moderator.community.id)
+const kit = async () => (await asking.memory.members.export(member.asker.id)).kit.map(one => [one.name, one.notation])
+
+describe('names as people type them', () => {
+  test.each([
+    ['save wren 3S 720 LiHV', 'wren', '3S 720mAh LiHV'],
+    ['save "big one" = 6S 5000 LiPo', 'big one', '6S 5000mAh LiPo'],
+    ['save “big one” = 6S 5000 LiPo', 'big one', '6S 5000mAh LiPo'],
+    ['call my 4s 1500 lipo hawk', 'hawk', '4S 1500mAh LiPo'],
+    ['please save the yellow 2S 800 LiPo as Tit Two', 'tit two', '2S 800mAh LiPo'],
+  ])('%s', async (words, name, notation) => {
+    expect((await asking.ask(words)).problem).toBeUndefined()
+    expect(await kit()).toEqual([[name, notation]])
+  })
+
+  test('one that means something else is refused', async () => {
+    expect((await asking.ask('save my 2S 450 LiPo as storage')).problem?.what).toContain('storage')
+    expect(await kit()).toEqual([])
+  })
+
+  test('one that stands for another pack is asked about first', async () => {
+    await asking.ask('save wren 3S 720 LiHV')
+    expect((await asking.ask('save wren 3S 850 LiHV')).problem?.what).toContain('3S 720mAh LiHV')
+    await asking.ask('no')
+    expect(await kit()).toEqual([['wren', '3S 720mAh LiHV']])
+    await asking.ask('save wren 3S 850 LiHV')
+    await asking.ask('yes')
+    expect(await kit()).toEqual([['wren', '3S 850mAh LiHV']])
+  })
+})
+
+describe('standard answers', () => {
+  beforeEach(async () => {
+    for (const title of ['Adapters', 'Cold packs', 'Puffed packs'])
+      await asking.ask(`answer save title: ${title} text: Ask at the bench.`, moderator)
+  })
+
+  test('one is found by likeness, and removed after a yes', async () => {
+    const { problem, followUps } = await asking.ask('delete the answer on adapters', moderator)
+    expect(problem?.what).toContain('Remove the standard answer "Adapters"?')
+    expect(followUps.map(({ question }) => question)).toEqual(['answer remove title: Adapters', 'no'])
+    expect(await titles()).toContain('Adapters')
+    await asking.ask('yes', moderator)
+    expect(await titles()).not.toContain('Adapters')
+    await asking.ask('undo', moderator)
+    expect(await titles()).toContain('Adapters')
+  })
+
+  test('a yes to nothing, of another or after something else changes nothing', async () => {
+    await asking.ask('yes', moderator)
+    await asking.ask('delete the answer on adapters', moderator)
+    await asking.ask('yes', otherMember)
+    await asking.ask('what current for a 3S 720 LiHV', moderator)
+    await asking.ask('yes', moderator)
+    expect(await titles()).toEqual(['Adapters', 'Cold packs', 'Puffed packs'])
+  })
+
+  test('its title tells of no pack', async () => {
+    const { verdict, problem } = await asking.ask('delete the answer on puffed packs', moderator)
+    expect(verdict).toBeUndefined()
+    expect(problem?.what).toContain('Puffed packs')
+  })
+
+  test('a danger of a pack beside it is answered first, and a yes to that removes nothing', async () => {
+    for (const words of [
+      'My pack is leaking, and delete the answer on puffed packs',
+      'delete the answer on puffed packs. My own pack is leaking',
+    ]) {
+      const { verdict, problem } = await asking.ask(words, moderator)
+      expect(problem).toBeUndefined()
+      expect(['go with care', 'do not charge']).toContain(verdict)
+      await asking.ask('yes', moderator)
+      expect(await titles()).toContain('Puffed packs')
+    }
+  })
+
+  test('a title that is missing is asked back with those that are stored', async () => {
+    const { problem, followUps } = await asking.ask('delete the pinned answer', moderator)
+    expect(problem).toBeDefined()
+    expect(followUps.map(({ label }) => label)).toEqual(expect.arrayContaining(['Adapters', 'Cold packs']))
+  })
+
+  test('a member is told that it takes a moderator, and nothing is asked', async () => {
+    const { problem } = await asking.ask('delete the answer on adapters')
+    expect(problem?.what).toContain('Only moderators')
+    await asking.ask('yes')
+    expect(await titles()).toContain('Adapters')
+  })
+})
+
+describe('rules of the club', () => {
+  test('a limit without a type is for every type', async () => {
+    await asking.ask('set our max to 1C', moderator)
+    expect(await rules()).toEqual({ maxRate_C: { LiPo: 1, LiHV: 1, 'Li-ion': 1, LiFe: 1 } })
+  })
+
+  test('one that stands is changed after a yes', async () => {
+    await asking.ask('set our max to 1.5C for LiPo', moderator)
+    expect((await asking.ask('set our max to 1C for LiPo', moderator)).problem?.what).toContain('1.5C')
+    expect(await rules()).toEqual({ maxRate_C: { LiPo: 1.5 } })
+    await asking.ask('yes please', moderator)
+    expect(await rules()).toEqual({ maxRate_C: { LiPo: 1 } })
+  })
+})
