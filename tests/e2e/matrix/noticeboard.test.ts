@@ -74,7 +74,7 @@ describe.each([false, true])('a card, in a room that is encrypted: %s', encrypte
     const [shown] = notices(room)
     expect(shown?.getOriginalContent()).toMatchObject({
       msgtype: 'm.notice',
-      body: expect.stringMatching(/^Wren: Set 0\.5/),
+      body: expect.stringMatching(/^GO ✅ Wren: 3S LiHV, balance charge, 0\.5 A/),
       'm.mentions': {},
     })
     expect(await asked(room, 'current pack: 3S 720 LiHV charger: 0.5/1/2A', ben)).toContain(
