@@ -74,7 +74,7 @@ async function answerIn(around: Around, asked: string | Question): Promise<Reply
   const again = apart(before)
   // What stands in notation is judged as values; only what is told in words beside it is heard.
   const { spoken } = written
-  const { told, suspected } = dangersIn(spoken)
+  const { told, suspected } = spoken === '' ? nothingHeard : dangersIn(spoken)
   const stays = [...again.dangers.map(danger => ({ danger, typed: danger })), ...told]
   const { kept } = remember(around.conversation, writeQuestion({ ...question, told: [] }), stays, used)
   return answerKnown(around, {

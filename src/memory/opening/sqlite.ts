@@ -1,7 +1,7 @@
 // Node's own SQLite under Kysely: one file, nothing to install.
 
-import { DatabaseSync, type SQLInputValue } from 'node:sqlite'
-import { SqliteAdapter, type SqliteDatabase, SqliteDialect } from 'kysely'
+import { DatabaseSync, type SQLInputValue, type StatementSync } from 'node:sqlite'
+import { SqliteAdapter, type SqliteDatabase, SqliteDialect, type SqliteStatement } from 'kysely'
 
 /**
  * Opens the file, or a database in memory for ':memory:'. Write-ahead log with full synchronisation: a
@@ -26,18 +26,28 @@ class TransactionalAdapter extends SqliteAdapter {
   }
 }
 
+const mostKept = 200
+
+/** Statements are kept ready: the memory asks the same few again and again. */
 function adapt(database: DatabaseSync): SqliteDatabase {
+  const ready = new Map<string, SqliteStatement>()
   return {
     close: () => database.close(),
     prepare: query => {
-      const statement = database.prepare(query)
-      const values = (parameters: readonly unknown[]) => parameters as SQLInputValue[]
-      return {
-        reader: statement.columns().length > 0,
-        all: parameters => statement.all(...values(parameters)),
-        run: parameters => statement.run(...values(parameters)),
-        iterate: parameters => statement.iterate(...values(parameters)),
-      }
+      const statement = ready.get(query) ?? adaptStatement(database.prepare(query))
+      if (ready.size >= mostKept) ready.clear()
+      ready.set(query, statement)
+      return statement
     },
+  }
+}
+
+function adaptStatement(statement: StatementSync): SqliteStatement {
+  const values = (parameters: readonly unknown[]) => parameters as SQLInputValue[]
+  return {
+    reader: statement.columns().length > 0,
+    all: parameters => statement.all(...values(parameters)),
+    run: parameters => statement.run(...values(parameters)),
+    iterate: parameters => statement.iterate(...values(parameters)),
   }
 }

@@ -2,7 +2,7 @@
 
 import type { Danger } from '../../../charging/situation/dangers.ts'
 import type { DangerRule } from '../rules/rule.ts'
-import type { Lexicon } from './lexicon.ts'
+import { type Lexicon, sourcesIn } from './lexicon.ts'
 import { type Found, Index, type Marked } from './matcher.ts'
 import type { Scope } from './scope.ts'
 import { wordsOf } from './words.ts'
@@ -36,9 +36,8 @@ export class Rules {
     this.#scope = scope
     for (const rule of rules) {
       for (const part of ['tells', 'hints', 'excuses'] as const) {
-        for (const source of (rule[part] ?? '').split(',')) {
-          const plain = source.trim().replace(/\s+/g, ' ')
-          if (plain !== '') this.#index.add(lexicon.pattern(plain), { danger: rule.danger, part, rule, source: plain })
+        for (const source of sourcesIn(rule[part] ?? '')) {
+          this.#index.add(lexicon.pattern(source), { danger: rule.danger, part, rule, source })
         }
       }
     }

@@ -1,7 +1,7 @@
 // Makes a lexicon of concepts ready: which words stand for which, and which sequences of words.
 
 import { Index, type Marked } from './matcher.ts'
-import { Names, patternOf } from './pattern.ts'
+import { patternOf } from './pattern.ts'
 import { Signs, signOf, standingFor } from './signs.ts'
 import type { Word } from './words.ts'
 
@@ -9,8 +9,9 @@ import type { Word } from './words.ts'
 export type Concepts = Readonly<Record<string, string>>
 
 export class Lexicon {
-  readonly names = new Names()
-  readonly #stands = new Map<string, Set<number>>()
+  /** Every word, stem, beginning and concept of the patterns has a number of its own. */
+  readonly #ids = new Map<string, number>()
+  readonly #stands = new Map<string, number[]>()
   /** Sequences by how deep they stand on other sequences. */
   readonly #levels: Index<number>[] = []
   readonly #depths = new Map<string, number>()
@@ -18,18 +19,16 @@ export class Lexicon {
 
   constructor(concepts: Concepts, ordinary: ReadonlySet<string>) {
     for (const [name, list] of Object.entries(concepts)) this.#learn(`@${name}`, list)
-    this.#signs = new Signs(this.names, this.#stands, ordinary)
+    this.#signs = new Signs(this.#stands, ordinary)
   }
 
   /** Reads a pattern on this lexicon. Throws an Error where it names a concept that is not there. */
   pattern(source: string) {
-    const pattern = patternOf(source, this.names, word => {
+    return patternOf(source, word => {
       const sign = signOf(word)
       if (sign.startsWith('@') && !this.#depths.has(sign)) throw new Error(`No concept ${sign} in "${source}"`)
-      if (!sign.startsWith('@')) this.#stand(sign, this.names.id(sign))
-      return sign
+      return this.#idOf(sign)
     })
-    return pattern
   }
 
   /** Every word of the lists, in its common forms. */
@@ -39,7 +38,7 @@ export class Lexicon {
 
   /** The number of a concept. */
   concept(name: string): number {
-    const id = this.names.get(`@${name}`)
+    const id = this.#ids.get(`@${name}`)
     if (id === undefined) throw new Error(`No concept @${name}`)
     return id
   }
@@ -57,12 +56,20 @@ export class Lexicon {
     return marked
   }
 
+  #idOf(sign: string): number {
+    const known = this.#ids.get(sign)
+    if (known !== undefined) return known
+    const id = this.#ids.size
+    this.#ids.set(sign, id)
+    if (!sign.startsWith('@')) this.#stand(sign, id)
+    return id
+  }
+
   #learn(concept: string, list: string): void {
-    const id = this.names.id(concept)
+    const id = this.#idOf(concept)
     let deepest = 0
     const sequences: string[] = []
-    for (const source of list.split(',').map(part => part.trim().replace(/\s+/g, ' '))) {
-      if (source === '') continue
+    for (const source of sourcesIn(list)) {
       if (/^[^ #|?]+$/.test(source) && !source.startsWith('@')) this.#stand(signOf(source), id)
       else if (/^@\S+$/.test(source) && this.#depths.get(source) === 0) this.#inherit(source, id)
       else sequences.push(source)
@@ -82,17 +89,25 @@ export class Lexicon {
   #stand(sign: string, id: number): void {
     for (const word of standingFor(sign)) {
       const there = this.#stands.get(word)
-      if (there === undefined) this.#stands.set(word, new Set([id]))
-      else there.add(id)
+      if (there === undefined) this.#stands.set(word, [id])
+      else if (!there.includes(id)) there.push(id)
     }
   }
 
   /** The words of one concept are words of another too. */
   #inherit(from: string, to: number): void {
-    const id = this.names.id(from)
-    for (const ids of this.#stands.values()) if (ids.has(id)) ids.add(to)
+    const id = this.#idOf(from)
+    for (const ids of this.#stands.values()) if (ids.includes(id) && !ids.includes(to)) ids.push(to)
   }
 }
+
+/** The patterns of a list. */
+export const sourcesIn = (list: string): readonly string[] =>
+  list
+    .replace(/\s+/g, ' ')
+    .split(',')
+    .map(part => part.trim())
+    .filter(part => part !== '')
 
 function place(sequences: readonly Map<number, number[]>[], id: number, from: number, to: number): void {
   const here = sequences[from]

@@ -32,10 +32,11 @@ export class Index<T> {
   readonly #byFirst = new Map<number, Entry<T>[]>()
 
   add(pattern: Pattern, what: T): void {
-    const words = pattern.items.filter(item => item.kind === 'word')
-    const needs = words.slice(1).flatMap(({ ids, optional }) => (optional ? [] : [ids]))
+    const [first = [], ...needs] = pattern.items.flatMap(item =>
+      item.kind === 'word' && !item.optional ? [item.ids] : [],
+    )
     const entry = { pattern, what, needs }
-    for (const id of words[0]?.ids ?? []) {
+    for (const id of first) {
       const there = this.#byFirst.get(id)
       if (there === undefined) this.#byFirst.set(id, [entry])
       else there.push(entry)

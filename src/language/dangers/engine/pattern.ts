@@ -23,30 +23,11 @@ export interface Pattern {
   readonly source: string
 }
 
-/** Gives every word, stem, beginning and concept of the patterns a number of its own. */
-export class Names {
-  readonly #ids = new Map<string, number>()
-  /** By kind of sign: exact words, stems, beginnings, concepts. */
-  id(sign: string): number {
-    const known = this.#ids.get(sign)
-    if (known !== undefined) return known
-    const id = this.#ids.size
-    this.#ids.set(sign, id)
-    return id
-  }
-  get(sign: string): number | undefined {
-    return this.#ids.get(sign)
-  }
-  signs(): IterableIterator<string> {
-    return this.#ids.keys()
-  }
-}
-
 export const anyNumber = '#'
 
-/** Reads one pattern. Throws an Error where it begins with something that may be missing. */
-export function patternOf(source: string, names: Names, signOf: (word: string) => string): Pattern {
-  const items = source.split(' ').map(part => itemOf(part, names, signOf))
+/** Reads one pattern, with the number of each of its signs. Throws an Error where it begins with something that may be missing. */
+export function patternOf(source: string, idOf: (word: string) => number): Pattern {
+  const items = source.split(' ').map(part => itemOf(part, idOf))
   const first = items[0]
   if (first?.kind !== 'word' || first.optional) throw new Error(`A pattern begins with a word: ${source}`)
   return { items, source }
@@ -54,24 +35,23 @@ export function patternOf(source: string, names: Names, signOf: (word: string) =
 
 const span = /^#(?:<(?<below>[\d.]+)|>(?<above>[\d.]+)|(?<low>[\d.]+)-(?<high>[\d.]+))?$/
 
-function itemOf(part: string, names: Names, signOf: (word: string) => string): Item {
+function itemOf(part: string, idOf: (word: string) => number): Item {
   const gap = /^([.:])(\d+)$/.exec(part)
   if (gap) return { kind: 'gap', most: Number(gap[2]), acrossSentences: gap[1] === ':' }
-  if (part.startsWith('!')) return { kind: 'not', ids: idsOf(part.slice(1), names, signOf) }
+  if (part.startsWith('!')) return { kind: 'not', ids: idsOf(part.slice(1), idOf) }
   const optional = part.endsWith('?')
   const body = optional ? part.slice(0, -1) : part
   const number = span.exec(body)?.groups
-  if (number === undefined) return { kind: 'word', ids: idsOf(body, names, signOf), optional }
+  if (number === undefined) return { kind: 'word', ids: idsOf(body, idOf), optional }
   const low = number.above ?? number.low
   const high = number.below ?? number.high
   return {
     kind: 'word',
-    ids: [names.id(anyNumber)],
+    ids: [idOf(anyNumber)],
     optional,
     low: low === undefined ? undefined : Number(low),
     high: high === undefined ? undefined : Number(high),
   }
 }
 
-const idsOf = (body: string, names: Names, signOf: (word: string) => string): number[] =>
-  body.split('|').map(word => names.id(signOf(word)))
+const idsOf = (body: string, idOf: (word: string) => number): number[] => body.split('|').map(idOf)

@@ -1,7 +1,7 @@
 // Which signs of the patterns a typed word stands for: itself, its stem, its beginning, a concept, a near word.
 
 import { NearWords } from './near.ts'
-import { anyNumber, type Names } from './pattern.ts'
+import { anyNumber } from './pattern.ts'
 import { formsOf, type Word } from './words.ts'
 
 const longestMemory = 4000
@@ -16,16 +16,14 @@ export function signOf(word: string): string {
 
 /** Knows the signs of each word. `plain` are all single words of the lists, with the signs they stand for. */
 export class Signs {
-  readonly #names: Names
-  readonly #stands: ReadonlyMap<string, ReadonlySet<number>>
+  readonly #stands: ReadonlyMap<string, readonly number[]>
   #beginnings: readonly string[] | undefined
   readonly #ordinary: ReadonlySet<string>
   readonly #known = new Map<string, ReadonlySet<number>>()
   #near: NearWords | undefined
 
   /** `stands`: for every word and beginning, the numbers of the concepts it is one of, and its own. */
-  constructor(names: Names, stands: ReadonlyMap<string, ReadonlySet<number>>, ordinary: ReadonlySet<string>) {
-    this.#names = names
+  constructor(stands: ReadonlyMap<string, readonly number[]>, ordinary: ReadonlySet<string>) {
     this.#stands = stands
     this.#ordinary = ordinary
   }
@@ -34,15 +32,10 @@ export class Signs {
     const key = word.value === undefined ? word.w : anyNumber
     const known = this.#known.get(key)
     if (known !== undefined) return known
-    const found = word.value === undefined ? this.#find(word) : new Set(this.#numberSigns())
+    const found = word.value === undefined ? this.#find(word) : new Set(this.#stands.get(anyNumber))
     if (this.#known.size > longestMemory) this.#known.clear()
     this.#known.set(key, found)
     return found
-  }
-
-  #numberSigns(): number[] {
-    const id = this.#names.get(anyNumber)
-    return id === undefined ? [] : [id, ...(this.#stands.get(anyNumber) ?? [])]
   }
 
   #find(word: Word): ReadonlySet<number> {
