@@ -1,10 +1,13 @@
 // Answers what, why and may I from the handbook of the club. Where leave is asked for a danger, the envelope answers.
 
-import { required, session } from '../../src/assistant/command.ts'
+import { optional, required, session } from '../../src/assistant/command.ts'
+import { chemistries } from '../../src/charging/things/chemistries.ts'
+import type { Pack } from '../../src/charging/things/pack.ts'
 import { type AskedOfHandbook, askedOf, wordedBy } from '../../src/handbook/asked.ts'
 import { handbook as entries } from '../../src/handbook/entries.ts'
 import { textKind } from '../../src/language/kinds/text-kinds.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
+import { temperatureKind } from '../../src/language/kinds/values.ts'
 
 /** A question in a person's own words: all the words that follow. */
 const questionKind: ValueKind<AskedOfHandbook> = {
@@ -24,15 +27,32 @@ const questionKind: ValueKind<AskedOfHandbook> = {
   },
 }
 
+const likeliest: Pack = { chemistry: chemistries[0], series: 1, parallel: 1, capacity_Ah: 1 }
+
 export const handbook = session({
   name: 'handbook',
-  takes: { about: required(questionKind) },
+  takes: { about: required(questionKind), temperature: optional(temperatureKind) },
   examples: [
     'handbook about: why is the last bit so slow',
     'handbook about: what is storage voltage',
     'handbook about: may i charge overnight',
   ],
-  situations: ({ about: { dangers } }) => (dangers.length > 0 ? [{ act: 'look', dangers }] : []),
+  // How warm the cells are decides whether they may be charged, whatever else is asked.
+  situations: ({ about: { dangers }, temperature }) =>
+    temperature !== undefined
+      ? [
+          {
+            act: 'charge',
+            pack: likeliest,
+            kindOnly: true,
+            dangers,
+            temperature_C: temperature,
+            doubts: ['chemistryAssumed'],
+          },
+        ]
+      : dangers.length > 0
+        ? [{ act: 'look', dangers }]
+        : [],
   compute: (_, { about }) => about,
   deeds: () => [],
 })

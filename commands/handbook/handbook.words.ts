@@ -36,6 +36,7 @@ export const handbookWords: WordsOf<typeof handbook> = locale => {
         about: say`your question, in your own words`,
         as: value => (isNothing(value) ? say`nothing in the handbook` : say`"${value}"`),
       },
+      temperature: { about: say`of the cells`, as: text => say`cells at ${text}` },
     },
     answer,
     figures: {},

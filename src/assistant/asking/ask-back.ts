@@ -3,6 +3,7 @@
 import type { Locale, Said } from '../../ground/locale.ts'
 import { present } from '../../ground/present.ts'
 import { attempt, Problem } from '../../ground/problem.ts'
+import type { HandbookEntry } from '../../handbook/entry.ts'
 import { readCapacity } from '../../language/quantities/quantities.ts'
 import type { Missing } from '../../language/reading/fit.ts'
 import type { Meant, MeantInPart } from '../../language/reading/meant.ts'
@@ -16,7 +17,9 @@ import {
   choicesWords,
   detailMissing,
   notClear,
+  nothingOnThat,
   notOurs,
+  otherWords,
   sampleQuestions,
 } from './ask-back.words.ts'
 
@@ -89,3 +92,12 @@ export function unclear(
     example: samples[0] ?? 'help',
   })
 }
+
+/** The entries that lie nearest to what the handbook has nothing on. */
+export const notInHandbook = (nearest: readonly HandbookEntry[]): Problem =>
+  new Problem({
+    what: nothingOnThat,
+    expected: nearest.length > 0 ? sampleQuestions(nearest.map(({ title }) => title)) : otherWords,
+    choices: nearest.map(({ title }) => ({ label: title, question: `handbook about: ${title}` })),
+    example: nearest[0]?.title ?? 'what does 1C mean',
+  })

@@ -39,6 +39,13 @@ export const notClear: Said = ({ say }) => say`I did not get what you want to kn
 export const notOurs: Said = ({ say }) =>
   say`That is none of my business: I know about charging batteries of small electric aircraft. Ask me one of these, for example.`
 
+export const restNotClear: Said = ({ say }) => say`What else you want to know I did not get: say it in other words.`
+
+export const nothingOnThat: Said = ({ say }) =>
+  say`The handbook has nothing on that, or not in these words. Do you mean one of these?`
+
+export const otherWords: Said = ({ say }) => say`the same in other words; or ask a club mate`
+
 export const sampleQuestions = told(({ own }, samples: readonly string[]) => joined(samples.map(own), ' · '))
 
 /** What it would be were it of another type, which the printed volts tell. */

@@ -6,18 +6,20 @@ import { mayBeSame } from '../../charging/situation/kept.ts'
 import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
+import { askedOf } from '../../handbook/asked.ts'
 import { asksWhy } from '../../language/conversation/amend.ts'
 import type { StayingDanger } from '../../language/conversation/staying.ts'
 import { packFrame } from '../../language/conversation/told-dangers.ts'
 import { yesOrNo } from '../../language/conversation/yes-or-no.ts'
-import type { Meant } from '../../language/reading/meant.ts'
+import { aside } from '../../language/reading/choose.ts'
+import type { Meant, MeantOther } from '../../language/reading/meant.ts'
 import type { KitEntry } from '../../memory/memory.ts'
 import { type Layer, layersOf, openLayer } from '../layers/opened.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
 import type { Around, Known } from './around.ts'
-import { askedBack, choicesFor, unclear } from './ask-back.ts'
-import { nothingChanged } from './ask-back.words.ts'
+import { askedBack, choicesFor, notInHandbook, unclear } from './ask-back.ts'
+import { nothingChanged, restNotClear } from './ask-back.words.ts'
 import { dangerReply } from './danger-first.ts'
 import { problemReply } from './failures.ts'
 import { answerKnown } from './known.ts'
@@ -58,12 +60,26 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     assumed: [],
     doubts: [...suspected.map(maybe), ...(language === 'en' ? [] : (['foreignTongue'] as const))],
   }
+  const { temperature } = 'near' in meant ? meant : {}
+  const warmth: Record<string, string> = temperature === undefined ? {} : { temperature }
   const inHandbook = (of = about ?? text) =>
-    answerKnown(around, { ...ofStanding(plain, text), question: { command: 'handbook', options: { about: of } } })
+    answerKnown(around, {
+      ...ofStanding(plain, text),
+      question: { command: 'handbook', options: { about: of, ...warmth } },
+    })
   const unanswered = (command: string, problem: Problem): Reply => ({
     ...problemReply(command, typed, problem, locale),
     understood: understanding,
   })
+  // What it may well tell is said, though nothing else can be.
+  const notKnown = () => {
+    const asked =
+      meant.kind === 'handbook'
+        ? unanswered('handbook', notInHandbook(askedOf(text).nearest))
+        : unanswered('', unclear(meant as MeantOther, registry, locale))
+    const may = dangerReply({ doubts: suspected.map(maybe) }, typed, understanding, locale)
+    return suspected.length === 0 ? asked : { ...withLine(may, restNotClear(locale)), followUps: asked.followUps }
+  }
   // What was told turns out otherwise: what was asked before is answered anew.
   if (isCorrected && frame && !frame.pending && !namesAnew(text, used))
     return answerKnown(around, { ...plain, question: frame.question, doubts: frame.doubts })
@@ -85,6 +101,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   }
   if (meant.kind === 'question') {
     const reply = await answerKnown(around, { ...plain, ...meant, doubts: [...plain.doubts, ...meant.doubts] })
+    if (about !== undefined && aside.has(understanding.intent)) return withEntry(reply, about, locale)
     // Nothing that was typed is wrong, but too little was told: what is asked in words is answered in words.
     // A question before a change stands: a yes to it must never be given to something else.
     const lacks =
@@ -103,7 +120,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
       if (about === text) return inHandbook()
       return answerKnown(around, { ...plain, question: { command: 'hello', options: {} } })
     case 'handbook':
-      return inHandbook()
+      return about === undefined && temperature === undefined ? notKnown() : inHandbook()
     case 'asks back': {
       const command = registry.get(meant.question.command)
       const { question, missing, told: pack } = meant
@@ -116,8 +133,19 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     }
     case 'unclear':
     case 'notours':
-      return about === undefined ? unanswered('', unclear(meant, registry, locale)) : inHandbook()
+      return about === undefined ? notKnown() : inHandbook()
   }
+}
+
+/** What was worked out, and what the handbook says on the question beside it, in one line. */
+function withEntry(reply: Reply, about: string, { own }: Locale): Reply {
+  const [line] = askedOf(about).entry?.answer ?? []
+  return reply.problem || reply.verdict === 'do not charge' || line === undefined ? reply : withLine(reply, own(line))
+}
+
+function withLine(reply: Reply, line: Text): Reply {
+  const lines = [...reply.lines, line] as unknown as Reply['lines']
+  return { ...reply, headline: joined(lines), lines }
 }
 
 /** The answer with a layer of it in the first place. */

@@ -9,6 +9,7 @@ import { aside, type Choice, choices, type Reading, tellsOfPacks } from '../read
 import type { Fitted } from '../reading/fit.ts'
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Understanding } from '../reading/meant.ts'
+import { standsAt, warmthTold } from '../reading/stands.ts'
 import { toldBy } from '../reading/told-pack.ts'
 import { type Span, spansOf, wordsLeft } from '../reading/words-left.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
@@ -39,7 +40,9 @@ export function readPlainly(
   const own = frame && isFewWords(text) ? asked.map(lessOfNothing).toSorted((a, b) => b.score - a.score) : asked
   const follows = frame && amended(text, values, ranked, frame, vocabulary)
   const found = follows ? [...own, follows].toSorted((a, b) => b.score - a.score) : own
-  const [best] = found
+  const [likeliest] = found
+  const state = aside.get(likeliest?.intent ?? '') === 'handbook' ? standsAt(text, values, vocabulary) : undefined
+  const best = likeliest && state ? { ...likeliest, fitted: state, kept: [] } : likeliest
   const understanding = understandingOf(text, best, values, accounted)
   const near = found.map(({ intent }) => intent)
   if (!follows && values.length === 0 && !/\p{L}/u.test(text)) return { kind: 'unclear', near, understanding }
@@ -56,7 +59,8 @@ export function readPlainly(
   const { fitted } = best
   if (!fitted) {
     const other = aside.get(best.intent)
-    return { kind: other === 'notours' && tellsOfPacks(values) ? 'unclear' : (other ?? 'unclear'), near, understanding }
+    const kind = other === 'notours' && tellsOfPacks(values) ? 'unclear' : (other ?? 'unclear')
+    return { kind, near, understanding, temperature: warmthTold(text, values) }
   }
   const question = { command: fitted.command, options: fitted.options }
   if (fitted.missing) return { kind: 'asks back', question, missing: fitted.missing, told: fitted.told, understanding }

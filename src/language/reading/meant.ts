@@ -45,6 +45,8 @@ export interface MeantOther {
   readonly kind: 'handbook' | 'smalltalk' | 'notours' | 'unclear'
   /** The likeliest, for sample questions near to it. */
   readonly near: readonly Intent[]
+  /** How warm the cells are, in notation, where the question tells. */
+  readonly temperature?: string | undefined
   readonly understanding: Understanding
 }
 

@@ -75,6 +75,9 @@ function levelsOf(sentence: Sentence, volts: Volts, series: readonly number[], m
   if (cell !== undefined && (unit || decimal.includes('.'))) {
     return [state(`${decimal}V per cell`, cell, 0.95), state(`${decimal}V per cell`, after, 0.6), voltage(0.3)]
   }
+  if (value <= highestCell_V && decimal.includes('.') && tellsOfCell(sentence, first)) {
+    return [state(`${decimal}V per cell`, after, 0.85), voltage(0.3)]
+  }
   const pack = unit || decimal.includes('.') ? sentence.phraseEnd(after, ofPack) : undefined
   if (pack !== undefined) {
     return [state(`${decimal}V pack`, pack, 0.9), state(`${decimal}V pack`, after, 0.6), voltage(0.4)]
@@ -96,6 +99,12 @@ function levelsOf(sentence: Sentence, volts: Volts, series: readonly number[], m
   if (likely === 0) return unit ? [voltage(0.5)] : fits && cued ? [voltage(0.15)] : none
   const bare = decimal.includes('.') ? 0.35 : 0.1
   return [state(`${decimal}V pack`, after, likely * doubt), voltage((unit ? 0.5 : bare) + reading)]
+}
+
+/** "Cell 3 reads 2.4", "one cell is at 3.1". */
+function tellsOfCell(sentence: Sentence, first: number): boolean {
+  if (!standing.has(sentence.word(first - 1)) && sentence.word(first - 1) !== 'is') return false
+  return [2, 3, 4].some(back => /^cells?$/.test(sentence.word(first - back)))
 }
 
 /** How surely volts above those of one cell are where a pack stands: 12V sharp are a supply's, 12.4V most often a pack's. */

@@ -1,0 +1,46 @@
+// Where a pack stands, told beside a question in words ("shows 11.9 V on the 3S, what now"): that is judged first.
+
+import type { Candidate } from '../candidates/sentence/candidate.ts'
+import type { Vocabulary } from '../sentence/vocabulary.ts'
+import { type Fitted, fitTo } from './fit.ts'
+
+/** The command that judges where a pack stands. */
+const judging = 'percent'
+
+/** Words before volts that say that something stands there now, and not where it is to go. */
+const standsBefore =
+  /\b(?:shows?|showing|reads?|reading|says?|said|is|are|was|sits?|rests?|stands?|stays?|landed|after|now|stop(?:s|ped)|ended)(?: (?:me|only|just|still|at|about|around|now|down|a))*\W*$/i
+
+/** Who wants to know how things are in general tells of no pack. */
+const asksInGeneral =
+  /\b(?:why|how come|what (?:if|happens|does)|what(?:'?s| is| are) (?:a|the|all)|difference|explain|set|limit|alarm|cutoff|storage|throttle|under load|stop)\b/i
+
+const ofPack = /\b(?:packs?|batter(?:y|ies)|akkus?|cells?|li\w+|it|mine|they)\b[^.,;:?!\d]{0,25}$/i
+const ofAir = /\b(?:out|outside|outdoors|air|shade|weather|room|inside)\b/i
+
+/** How warm the pack is, beside a question in words; undefined where nothing or more than one thing was told. */
+export function warmthTold(text: string, values: readonly Candidate[]): string | undefined {
+  const [told, ...others] = values.filter(({ kind }) => kind === 'temperature')
+  if (!told || others.length > 0 || asksInGeneral.test(text) || ofAir.test(text)) return undefined
+  return ofPack.test(text.slice(0, told.start)) ? told.text : undefined
+}
+
+const cellVolts = /^([0-4](?:\.\d+)?)V(?: per cell)?$/
+const isVolts = ({ kind, text }: Candidate): boolean => kind === 'state' && /\dV/.test(text)
+const ofCell_V = ({ text }: Candidate): number => Number(cellVolts.exec(text)?.[1] ?? Number.POSITIVE_INFINITY)
+
+/** What judges it; undefined where no pack is told to stand anywhere, or where it is not clear of which cells. */
+export function standsAt(text: string, values: readonly Candidate[], vocabulary: Vocabulary): Fitted | undefined {
+  const command = vocabulary.find(({ name }) => name === judging)
+  if (!command || asksInGeneral.test(text)) return undefined
+  const volts = values.filter(isVolts).toSorted((a, b) => ofCell_V(a) - ofCell_V(b))
+  // Of several cells the lowest decides.
+  const [told, ...others] = volts
+  if (!told || !standsBefore.test(text.slice(0, told.start)) || others.some(one => !cellVolts.test(one.text)))
+    return undefined
+  const fitted = fitTo(
+    command,
+    values.filter(one => !others.includes(one)),
+  )
+  return fitted.missing === undefined && fitted.options.at === told.text ? fitted : undefined
+}

@@ -1,0 +1,55 @@
+// A question in words that tells where a pack stands or how warm it is: that is judged, whatever else is asked.
+
+import { beforeEach, describe, expect, it } from 'vitest'
+import { commands } from '../../../commands/index.ts'
+import { type Asking, askingOf } from '../../support/ask.ts'
+
+let asking: Asking
+beforeEach(async () => {
+  asking = await askingOf(commands)
+})
+
+describe('where a pack stands', () => {
+  it('is worked out, and the handbook says one line beside it', async () => {
+    const reply = await asking.ask('charger stopped at 12.4 volts on my 3s and says finished, is it broken')
+    expect(reply.readAs).toContain('3S LiPo, at 12.4V pack')
+    expect(reply.headline).toMatch(/4\.13 V a cell at rest is about 94 %/)
+    expect(reply.headline).toMatch(/It is full when every cell stands at its full volts/)
+  })
+
+  it.each([
+    'cell 3 reads 2.4 and the others 3.7 what now',
+    'it says 6.9 volts on the 3s, what can i do about it',
+    'the screen shows 2.1 per cell, is it broken',
+  ])('is refused where it is too low: %s', async text => {
+    expect((await asking.ask(text)).verdict).toBe('do not charge')
+  })
+
+    'is not told where somebody asks in general: %s',
+    async text => {
+      const reply = await asking.ask(text)
+      expect(reply.command).toBe('handbook')
+    },
+  )
+})
+
+describe('how warm a pack is', () => {
+  it('forbids a charge of a hot or a frozen one', async () => {
+    expect((await asking.ask('mine is 50 degrees')).headline).toMatch(/Do not charge at 50 °C: 45 °C is the most/)
+    expect((await asking.ask('handbook about: first flight of the day temperature: -4°C')).verdict).toBe(
+      'do not charge',
+    )
+  })
+
+  it('says nothing of the air', async () => {
+    const reply = await asking.ask('47 degrees outside, what does CV mean')
+    expect(reply.verdict).not.toBe('do not charge')
+  })
+})
+
+describe('what the handbook has nothing on', () => {
+  it('is asked back, with what lies near', async () => {
+    const { problem } = await asking.ask('can the handbook tell me about seaplanes and their floats')
+    expect(problem?.what).toMatch(/has nothing on that/)
+  })
+})
