@@ -25,12 +25,10 @@ describe('where a pack stands', () => {
     expect((await asking.ask(text)).verdict).toBe('do not charge')
   })
 
-    'is not told where somebody asks in general: %s',
-    async text => {
-      const reply = await asking.ask(text)
-      expect(reply.command).toBe('handbook')
-    },
-  )
+  it('is not told where somebody asks in general', async () => {
+    const reply = await asking.ask('why does my 4s drop to 13.8 when i give throttle')
+    expect(reply.command).toBe('handbook')
+  })
 })
 
 describe('how warm a pack is', () => {
