@@ -61,17 +61,17 @@ export const trim = command({
     return meter ? judged(permit, meter) : anyCutoff(permit)
   },
   planned: ({ gets_V }) => ({ cutoff_V: gets_V }),
-  figures: result => [
-    ...(result.way === 'judged'
-      ? [
-          figure.offset('error', result.error_V),
-          figure.perCell('measuredPerCell', result.measured_V),
-          figure.perCell('highestSetting', result.set_V),
-        ]
-      : [figure.perCell('cutoffPerCell', result.set_V), figure.voltage('cutoffPack', result.pack_V)]),
-    figure.percent('soc', result.charge.soc, result.charge.band),
-  ],
+  figures: result => [...cutoffFigures(result), figure.percent('soc', result.charge.soc, result.charge.band)],
 })
+
+const cutoffFigures = (result: Chosen) =>
+  result.way === 'judged'
+    ? [
+        figure.offset('error', result.error_V),
+        figure.perCell('measuredPerCell', result.measured_V),
+        figure.perCell('highestSetting', result.set_V),
+      ]
+    : [figure.perCell('cutoffPerCell', result.set_V), figure.voltage('cutoffPack', result.pack_V)]
 
 const cutoffsOf = ({ cutoffs, charger }: TrimAsked): readonly number[] | undefined => cutoffs ?? charger?.cutoffs_V
 
@@ -92,6 +92,8 @@ interface Wish {
   readonly house: HouseLimits
   readonly meter?: Told['meter']
 }
+
+type Chosen = ReturnType<typeof chosen> | ReturnType<typeof judged> | ReturnType<typeof anyCutoff>
 
 function choiceOf({ pack, to, house, meter }: Wish, cutoffs_V: readonly number[]) {
   const goal = goalOf(to ?? { kind: 'named', name: 'full' }, pack.chemistry, house)

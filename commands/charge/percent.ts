@@ -57,8 +57,10 @@ export const percent = command({
     if (result.by === 'back') return back
     const charge = figure.percent('soc', result.soc, result.socBand)
     const volts = figure.perCell('restPerCell', result.perCell_V, result.voltsBand)
+    const [first, second] = result.by === 'volts' ? [charge, volts] : [volts, charge]
     return [
-      ...(result.by === 'volts' ? [charge, volts] : [volts, charge]),
+      first,
+      second,
       figure.voltage('restPack', result.restPack_V),
       figure.capacity('chargeLeft', result.left_Ah),
       ...back,

@@ -54,13 +54,15 @@ export const percentWords: WordsOf<typeof percent> = locale => {
     },
     working: ({ permit, by, used }) => {
       const { curve, name } = permit.situation.pack.chemistry
-      const back = used && [
-        say`${show.capacity(used.back_Ah)} ÷ ${show.capacity(permit.situation.pack.capacity_Ah)} = ${show.percent(used.share)}; ${cite(chargeGivenBack, locale)}.`,
-        say`Most: ${show.percent(mostUsed.value)} (${cite(mostUsed, locale)}).`,
-      ]
-      if (by === 'back') return back ?? []
+      const back = !used
+        ? []
+        : [
+            say`${show.capacity(used.back_Ah)} ÷ ${show.capacity(permit.situation.pack.capacity_Ah)} = ${show.percent(used.share)}; ${cite(chargeGivenBack, locale)}.`,
+            say`Most: ${show.percent(mostUsed.value)} (${cite(mostUsed, locale)}).`,
+          ]
+      if (by === 'back') return back
       return [
-        ...(back ?? []),
+        ...back,
         say`Curve of ${own(name)} at rest: ${cite(curve, locale)}.`,
         say`The range spans published cells of the kind and a meter that is off by ${show.perCell(meterError_V.value)} (${cite(meterError_V, locale)}).`,
         say`At rest means unplugged for half an hour or more (common practice): volts climb for that long after a flight, and sink after a charge.`,

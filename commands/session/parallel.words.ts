@@ -53,7 +53,7 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
         joined.apart_V === undefined
           ? undefined
           : say`Apart: ${fine_V(joined.apart_V, locale)} a cell; ${cite(mostApart_V, locale)}.`,
-        ...(joined.flows.length === 0 ? [] : flowLines(joined, locale)),
+        ...flowLines(joined, locale),
         ...currentLines(joined, locale),
         joined.flows.length === 0
           ? undefined
@@ -68,6 +68,7 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
 const fine_V = (value_V: number, { say, show }: Locale): Text => say`${show.number(value_V, 3)} V`
 
 function flowLines({ packs, flows }: Joined, locale: Locale): readonly Text[] {
+  if (flows.length === 0) return []
   const { say, show, own } = locale
   const signed = (current_A: number) =>
     current_A >= 0 ? say`${show.current(current_A)} in` : say`${show.current(-current_A)} out`

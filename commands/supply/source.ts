@@ -44,7 +44,8 @@ export const source = command({
     set_A: result.setting.current_A,
     input_A: result.setting.input_A,
     takes_s: result.each.time_s.high,
-    ...(result.kind === 'plan' && { carried: result.most, wanted: result.count }),
+    carried: result.kind === 'plan' ? result.most : undefined,
+    wanted: result.kind === 'plan' ? result.count : undefined,
   }),
   figures: (result): readonly (Quantified<SourceFigure> | undefined)[] =>
     result.kind === 'plan' ? planFigures(result) : sizeFigures(result),

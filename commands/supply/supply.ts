@@ -51,7 +51,7 @@ const least_V = 2
 const told = (asked: AskedSupply, house: HouseLimits): Told & { readonly pack: Pack } => {
   const { charger, current, cable = fullCable_A, count = 1 } = asked
   const source = asked.source ? behindCable(asked.source, cable) : ofVolts(asked.voltage)
-  const feed = source && inputOf({ source, house, ...(charger && { charger }) }).feed
+  const feed = source && inputOf({ source, house, charger }).feed
   const around = {
     act: 'charge',
     charger,
@@ -135,12 +135,11 @@ export const supply = command({
     if (one_W !== undefined) return flatOut(permit, one_W, asked)
     throw nothingToSupply()
   },
-  planned: result => ({
-    takes_s: result.timed?.time_s.high,
-    carried: result.timed?.carried,
-    ...(result.kind === 'supplied'
-      ? { set_A: result.setting?.current_A, input_A: result.setting?.input_A ?? result.feed.current_A }
-      : { set_A: result.current_A, input_A: inputAt_A(result) }),
+  planned: ({ timed, ...result }) => ({
+    takes_s: timed?.time_s.high,
+    carried: timed?.carried,
+    set_A: result.kind === 'supplied' ? result.setting?.current_A : result.current_A,
+    input_A: result.kind === 'supplied' ? (result.setting?.input_A ?? result.feed.current_A) : inputAt_A(result),
   }),
   figures: (result): readonly Quantified<SupplyFigure>[] =>
     result.kind === 'supplied' ? suppliedFigures(result) : neededFigures(result),

@@ -36,6 +36,12 @@ const closedToUs = 50007
 const noPermission = 50013
 const request_ms = 10_000
 
+/** Names the member whom a notice is for, so that it rings. */
+const calling = (
+  person: string | undefined,
+): Pick<RESTPostAPIChannelMessageJSONBody, 'content' | 'allowed_mentions'> =>
+  person === undefined ? {} : { content: `<@${snowflake(person)}>`, allowed_mentions: { users: [snowflake(person)] } }
+
 export function createDiscordNoticeboard({ api, token, questions }: DiscordNoticeboardParts): Noticeboard {
   const rest = new REST({ api, timeout: request_ms }).setToken(token)
 
@@ -48,10 +54,7 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
     const channelId = snowflake(place)
     const body: RESTPostAPIChannelMessageJSONBody = {
       ...(await rendered(reply)),
-      ...(calls !== undefined && {
-        content: `<@${snowflake(calls)}>`,
-        allowed_mentions: { users: [snowflake(calls)] },
-      }),
+      ...calling(calls),
       nonce: nonceOf(key),
       enforce_nonce: true,
     }

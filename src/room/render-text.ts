@@ -8,6 +8,7 @@ import { fits } from '../assistant/layers/budget.ts'
 import { type Layer, layers, openLayer } from '../assistant/layers/opened.ts'
 import { shortOf } from '../assistant/layers/short.ts'
 import type { Reply, Verdict } from '../assistant/reply.ts'
+import { present } from '../ground/present.ts'
 import type { Text } from '../ground/text.ts'
 
 export interface TextRules {
@@ -25,7 +26,7 @@ export function renderText(reply: Reply, rules: TextRules, taps: readonly Text[]
   const tap = taps.find(one => fits([...lines, one]))
   const [first, ...others] = lines.map(line => wrapped(line, rules))
   const style = reply.verdict === undefined ? 'bold' : (['bold', verdictStyle[reply.verdict]] as const)
-  return [styled(style as Style, first ?? '', rules), ...others, ...(tap ? [styled('dim', tap, rules)] : [])].join('\n')
+  return present([styled(style as Style, first ?? '', rules), ...others, tap && styled('dim', tap, rules)]).join('\n')
 }
 
 /** One layer of it. */
@@ -38,14 +39,14 @@ export function renderLayer(reply: Reply, layer: Layer, rules: TextRules): strin
 export function renderFull(reply: Reply, rules: TextRules): string {
   const { whatIf } = labelsIn(reply.locale)
   const asks = reply.followUps.map(({ label, question }) => `${label}: ${question}`)
-  return [
+  return present([
     renderText(reply, rules),
     ...layers.flatMap(layer => {
       const { title, lines } = openLayer(reply, layer)
       return lines.length > 0 ? [listed(title, lines, rules).join('\n')] : []
     }),
-    ...(asks.length > 0 ? [listed(whatIf, asks, rules).join('\n')] : []),
-  ].join('\n\n')
+    asks.length > 0 ? listed(whatIf, asks, rules).join('\n') : undefined,
+  ]).join('\n\n')
 }
 
 const styled = (style: Style, text: string, { colour }: TextRules): string =>

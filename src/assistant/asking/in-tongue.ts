@@ -32,7 +32,7 @@ export function inTongue(reply: Reply, language: Language, told: readonly Pick<T
 /** With a line before all others. */
 const opened = (reply: Reply, first: Text): Reply => ({
   ...withLines(reply, [first, ...reply.lines]),
-  ...(reply.leads === undefined ? {} : { leads: reply.leads + 1 }),
+  leads: reply.leads + 1,
 })
 
 const withLines = (reply: Reply, lines: readonly Text[]): Reply => ({

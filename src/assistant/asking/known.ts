@@ -3,6 +3,7 @@
 import { randomUUID } from 'node:crypto'
 import type { KeptDanger } from '../../charging/situation/kept.ts'
 import type { Locale } from '../../ground/locale.ts'
+import { present } from '../../ground/present.ts'
 import { Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import { together } from '../../language/conversation/told-dangers.ts'
@@ -46,14 +47,13 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     const others = doubts.includes('chemistryAssumed')
       ? await alternatives(definition, understood.question, answer, context)
       : []
-    const { stood = [], leaves = [] } = answer
+    const { stood = [], leaves = [], followUps = [] } = answer
     const alsoAssumed = new Set([
-      ...[...assumed, ...(stood.length > 0 ? [toldBefore(stood)] : [])].map(one => one(locale)),
-      ...(recalled?.assumed ?? []),
-      ...(answer.assumed ?? []),
+      ...present([...assumed, stood.length > 0 ? toldBefore(stood) : undefined]).map(one => one(locale)),
+      ...[recalled, answer].flatMap(from => from?.assumed ?? []),
     ])
     const said = new Set([...understood.assumed.map(one => one(locale)), ...alsoAssumed])
-    const lines = [...(answer.lines ?? [answer.headline]), ...others] as unknown as Reply['lines']
+    const lines = (answer.lines ?? [answer.headline]).concat(others) as unknown as Reply['lines']
     const told = toldWith(command, [...dangers, ...doubts, ...standing(stood)], registry)
     const { about } = understood.question.options
     // A greeting, a list or the handbook in between lets what was asked before stand.
@@ -73,7 +73,7 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
         lines,
         assumed: [...said],
         alsoAssumed: [...alsoAssumed],
-        followUps: [...notesOffered(kept, used, context), ...(answer.followUps ?? [])].map(next => ({
+        followUps: [...notesOffered(kept, used, context), ...followUps].map(next => ({
           ...next,
           question: withTold(next.question, told, registry),
         })),

@@ -83,8 +83,10 @@ export function notesOffered(
     const one = told.find(
       ({ danger, names, doubted }) => dangers[danger].stays === 'lasts' && names.includes(name) && !doubted,
     )
-    if (!one || note || (owner.scope === 'community' && !asker.moderates)) return []
-    const options = { name, pack: notation, note: one.danger, ...(owner.scope === 'community' && { for: 'club' }) }
+    const isOfClub = owner.scope === 'community'
+    if (!one || note || (isOfClub && !asker.moderates)) return []
+    const saved = { name, pack: notation, note: one.danger }
+    const options = isOfClub ? { ...saved, for: 'club' } : saved
     return [{ label: noteIt(name, locale), question: writeQuestion({ command: 'kit save', options }) }]
   })
 }

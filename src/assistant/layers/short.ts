@@ -69,26 +69,30 @@ function opened({ verdict, lines, problem, locale }: Reply): readonly Text[] {
 
 function answered(reply: Reply): readonly Draft[] {
   const { readAs, alsoAssumed, leads, seeAlso, start, working, locale, cautions } = reply
-  const [musts, others] = [true, false].map(must => cautions.filter(one => !one.usual && (one.must ?? false) === must))
-  const room = Math.max(0, mostCautions - (musts?.length ?? 0))
+  const { musts = [], others = [] } = Object.groupBy(
+    cautions.filter(one => !one.usual),
+    one => (one.must ? 'musts' : 'others'),
+  )
+  const room = Math.max(0, mostCautions - musts.length)
   const cut = locale.own(cutToRows(readingWords(readAs, [], locale), readingRows))
   const reads = !isListing(reply) && String(readAs) !== reply.command
   const reading = [...new Set([readingWords(readAs, alsoAssumed, locale), readingWords(readAs, [], locale), cut])]
+  const items = isListing(reply) ? working : []
+  const isReason = (index: number) => index === 0 && reply.verdict === 'go with care'
   return present([
     ...fixed('lead', ...opened(reply).slice(0, leads)),
     ...fixed('answer', ...opened(reply).slice(leads)),
-    ...(isListing(reply) ? working.map(text => ({ part: 'item' as const, ways: [text, undefined] as const })) : []),
+    ...items.map(text => ({ part: 'item' as const, ways: [text, undefined] as const })),
     reads ? { part: 'reading' as const, ways: reading as unknown as Draft['ways'] } : undefined,
     seeAlso && { part: 'standing' as const, ways: [standingLine(seeAlso, locale), undefined] as const },
-    ...(start ? fixed('start', start) : []),
-    ...[...(musts ?? []), ...(others ?? []).slice(0, room)].map((one, index) => ({
-      part: one.must ? ('must' as const) : ('caution' as const),
-      ways: [
-        index === 0 ? warned(shortest(one), locale) : shortest(one),
-        // The first of a go with care is the reason for it.
-        ...(one.must || (index === 0 && reply.verdict === 'go with care') ? [] : [undefined]),
-      ] as const,
-    })),
+    start && { part: 'start' as const, ways: [start] as const },
+    ...[...musts, ...others.slice(0, room)].map((one, index) => {
+      const text = index === 0 ? warned(shortest(one), locale) : shortest(one)
+      // The first of a go with care is the reason for it.
+      if (one.must || isReason(index))
+        return { part: one.must ? ('must' as const) : ('caution' as const), ways: [text] as const }
+      return { part: 'caution' as const, ways: [text, undefined] as const }
+    }),
     ...fixed('care', ...usual(cautions)),
   ])
 }

@@ -125,16 +125,16 @@ function cutoffOf(chemistry: Chemistry, { to, house, charger }: Omit<Situation, 
 function rateLimits(pack: Pack, { house, dangers }: Omit<Situation, 'pack'>, warm_C: number): Limit[] {
   const { chemistry, capacity_Ah } = pack
   const { highestRate_C, temperatureBands } = chemistry
-  const byRate = (kind: LimitKind, rate_C: number | undefined, from: Provenance): Limit[] =>
-    rate_C === undefined ? [] : [{ kind, rate_C, value_A: rate_C * capacity_Ah, from }]
+  const byRate = (kind: LimitKind, rate_C: number | undefined, from: Provenance): Limit | undefined =>
+    rate_C === undefined ? undefined : { kind, rate_C, value_A: rate_C * capacity_Ah, from }
   const full_C = Math.max(...temperatureBands.value.map(({ maxRate_C }) => maxRate_C))
   return [
-    ...byRate('chemistry', highestRate_C.value, highestRate_C),
-    ...byRate('label', labelRate_C(pack), theLabel),
-    ...byRate('house', house.maxRate_C?.[chemistry.name], theHouse),
-    ...byRate('temperature', warm_C < full_C ? warm_C : undefined, temperatureBands),
-    ...byRate('condition', dangers.includes('crashed') ? afterCrash_C : undefined, theCrash),
-  ]
+    byRate('chemistry', highestRate_C.value, highestRate_C),
+    byRate('label', labelRate_C(pack), theLabel),
+    byRate('house', house.maxRate_C?.[chemistry.name], theHouse),
+    byRate('temperature', warm_C < full_C ? warm_C : undefined, temperatureBands),
+    byRate('condition', dangers.includes('crashed') ? afterCrash_C : undefined, theCrash),
+  ].filter(limit => limit !== undefined)
 }
 
 /** What charger and source give, whatever the pack. */
@@ -144,15 +144,15 @@ function powerLimits(
   cutoffPack_V: number,
   efficiency: number,
 ): Limit[] {
-  const byPower = (kind: LimitKind, power_W: number | undefined, from: Provenance): Limit[] =>
-    power_W === undefined ? [] : [{ kind, power_W, value_A: power_W / cutoffPack_V, from }]
+  const byPower = (kind: LimitKind, power_W: number | undefined, from: Provenance): Limit | undefined =>
+    power_W === undefined ? undefined : { kind, power_W, value_A: power_W / cutoffPack_V, from }
   const feed_W = input?.feed?.power_W
   const given_W = feed_W && Math.min(feed_W, sourceShare_W)
   return [
-    ...(charger ? [{ kind: 'charger' as const, value_A: largestStep_A(charger.currents), from: theCharger }] : []),
-    ...byPower('charger power', charger?.power_W, theCharger),
-    ...byPower('source', given_W && given_W * efficiency, given_W === feed_W ? theSource : theShare),
-  ]
+    charger && { kind: 'charger' as const, value_A: largestStep_A(charger.currents), from: theCharger },
+    byPower('charger power', charger?.power_W, theCharger),
+    byPower('source', given_W && given_W * efficiency, given_W === feed_W ? theSource : theShare),
+  ].filter(limit => limit !== undefined)
 }
 
 /** The smallest pack of this kind that a step suits, in Ah; undefined where a limit that does not grow with the pack is below it. */

@@ -55,9 +55,9 @@ export function keptIn<K extends KeptDanger>(
   doubts: readonly Doubt[],
 ): readonly K[] {
   const marks = [
-    ...(pack ? [markOf(pack, doubts, kindOnly)] : []),
+    pack && markOf(pack, doubts, kindOnly),
     ...board.map(beside => markOf(beside.pack, doubts)),
-    ...(source?.kind === 'battery' ? [markOf(source.pack, [])] : []),
+    source?.kind === 'battery' ? markOf(source.pack, []) : undefined,
   ]
-  return kept.filter(({ of }) => marks.some(mark => mayBeSame(of, mark)))
+  return kept.filter(({ of }) => marks.some(mark => mark && mayBeSame(of, mark)))
 }

@@ -79,7 +79,7 @@ export function situationOf({ dangers = [], doubts = [], ...told }: Told, around
     ...around,
     kept,
     dangers: [...new Set([...dangers, ...beside, ...around.dangers, ...standing])],
-    doubts: [...new Set([...doubted, ...(kept.length > standing.length ? ['toldBefore' as const] : [])])],
+    doubts: [...new Set(kept.length > standing.length ? [...doubted, 'toldBefore' as const] : doubted)],
   }
 }
 

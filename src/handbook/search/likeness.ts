@@ -55,7 +55,7 @@ export function likenessTo(groups: readonly (readonly string[])[]): (text: strin
     const asked = scaled(termsOf(text), rarity)
     const about = [...new Set(wordsOf(text).map(stem))].filter(one => !isCommon(one) && !isAmount(one))
     return group => ({
-      nearest: Math.max(0, ...(vectors[group] ?? []).map(phrase => product(phrase, asked))),
+      nearest: (vectors[group] ?? []).reduce((most, phrase) => Math.max(most, product(phrase, asked)), 0),
       words: about.length,
       covered: coverage(about, spoken[group] ?? new Set(), rarity),
     })

@@ -1,6 +1,7 @@
 // Reads a plain sentence: values first, then what is wanted, then both fitted, with every word accounted for.
 
 import type { Doubt } from '../../charging/situation/doubts.ts'
+import { present } from '../../ground/present.ts'
 import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { intentsOf, knownShare } from '../model/index.ts'
@@ -72,19 +73,20 @@ export function readPlainly(
     told,
   ).map(({ typed }) => typed)
   const { kept } = best
+  const still = best === follows || kept.length > 0 ? stillAssumed(frame, values) : []
   return {
     kind: 'question',
     question,
-    assumed: [
-      ...(kept.length > 0 ? [saidKept(kept)] : []),
+    assumed: present([
+      kept.length > 0 ? saidKept(kept) : undefined,
       ...fitted.assumed,
-      ...(unplaced.length > 0 ? [changesNothing(unplaced)] : []),
-      ...(strange.length > 0 ? [notUnderstood(strange)] : []),
-    ],
-    doubts: [
-      ...new Set([...fitted.doubts, ...(best === follows || kept.length > 0 ? stillAssumed(frame, values) : [])]),
-      ...(unplaced.length > 0 || strange.length > 0 ? (['notUnderstood'] as const) : []),
-    ],
+      unplaced.length > 0 ? changesNothing(unplaced) : undefined,
+      strange.length > 0 ? notUnderstood(strange) : undefined,
+    ]),
+    doubts: present([
+      ...new Set([...fitted.doubts, ...still]),
+      unplaced.length > 0 || strange.length > 0 ? 'notUnderstood' : undefined,
+    ]),
     understanding,
   }
 }

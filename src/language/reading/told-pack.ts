@@ -3,6 +3,7 @@
 import type { Doubt } from '../../charging/situation/doubts.ts'
 import { chemistries, chemistryNamed } from '../../charging/things/chemistries.ts'
 import type { Said } from '../../ground/locale.ts'
+import { present } from '../../ground/present.ts'
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate, ToldPack } from '../candidates/sentence/candidate.ts'
 import { readCapacity } from '../quantities/quantities.ts'
@@ -52,27 +53,27 @@ export interface WholePack {
 export function wholePack(told: PackTold): WholePack {
   const named = told.chemistry === undefined ? undefined : chemistryNamed(told.chemistry)
   const chemistry = named ?? commonest
-  const doubts: readonly Doubt[] = [
-    ...(named ? [] : ['chemistryAssumed' as const]),
-    ...(told.series === undefined && told.capacity_Ah !== undefined ? ['cellsUnknown' as const] : []),
-  ]
-  const parts = [
+  const doubts = present<Doubt>([
+    named ? undefined : 'chemistryAssumed',
+    told.series === undefined && told.capacity_Ah !== undefined ? 'cellsUnknown' : undefined,
+  ])
+  const parts = present([
     `${told.series ?? 1}S${told.parallel !== undefined && told.parallel > 1 ? `${told.parallel}P` : ''}`,
     told.capacity_Ah === undefined ? undefined : writeQuantity(told.capacity_Ah, 'capacity'),
     chemistry.name,
     told.labelRate_C === undefined ? undefined : `${writeQuantity(told.labelRate_C, 'rate')} charge`,
     told.dischargeRate_C === undefined ? undefined : writeQuantity(told.dischargeRate_C, 'rate'),
     told.cellResistance_ohm === undefined ? undefined : writeQuantity(told.cellResistance_ohm, 'resistance'),
-  ]
+  ])
   return {
-    text: told.capacity_Ah === undefined ? undefined : parts.filter(part => part !== undefined).join(' '),
+    text: told.capacity_Ah === undefined ? undefined : parts.join(' '),
     cells: told.series === undefined ? chemistry.name : `${told.series}S ${chemistry.name}`,
     chemistry: chemistry.name,
-    assumed: [
-      ...(told.label_Wh === undefined ? [] : [capacityFrom(told.label_Wh, told.capacity_Ah ?? 0)]),
-      ...(named ? [] : [chemistryAssumed(chemistry.name)]),
-      ...(doubts.includes('cellsUnknown') ? [cellsAssumed] : []),
-    ],
+    assumed: present([
+      told.label_Wh === undefined ? undefined : capacityFrom(told.label_Wh, told.capacity_Ah ?? 0),
+      named ? undefined : chemistryAssumed(chemistry.name),
+      doubts.includes('cellsUnknown') ? cellsAssumed : undefined,
+    ]),
     doubts,
   }
 }

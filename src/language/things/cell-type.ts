@@ -8,17 +8,17 @@ import { readChemistry } from './chemistry.ts'
 export interface CellType {
   readonly chemistry: Chemistry
   /** 1 to 14; absent where only the chemistry was said. */
-  readonly series?: number
+  readonly series?: number | undefined
 }
 
-const cellsInSeries = /(?:^|\s)(1[0-4]|[1-9]) ?-?(?:s|cells?)(?=\s|$)/i
+const cellsInSeries = /(?:^|\s)(?<series>1[0-4]|[1-9]) ?-?(?:s|cells?)(?=\s|$)/i
 
 /** Throws a Problem where the rest is no chemistry. */
 export function readCellType(text: string): Read<CellType> {
   const plain = plainText(text)
-  const series = cellsInSeries.exec(plain)?.[1]
+  const { series } = cellsInSeries.exec(plain)?.groups ?? {}
   const chemistry = readChemistry(plain.replace(cellsInSeries, ' '))
-  return { value: { chemistry, ...(series !== undefined && { series: Number(series) }) }, assumed: [] }
+  return { value: { chemistry, series: series === undefined ? undefined : Number(series) }, assumed: [] }
 }
 
 /** Canonical text; reading it gives the same cells. */

@@ -59,17 +59,18 @@ const clipped = (text: string, most = longestLine): string =>
 
 function blocksOf(reply: Reply, { open, once = false }: RenderRules, share: number): readonly Block[] {
   const [first, ...others] = shortOf(reply)
+  const taps = once || open ? [] : tapLine(reply)
   const short: Block = {
     lines: [
       [{ strong: clipped(first?.text ?? '', longestAnswer) }],
       ...others.map(({ part, text }) => [whole.includes(part) ? text : clipped(text)]),
-      ...(once || open ? [] : tapLine(reply)).map(text => [text]),
+      ...taps.map(text => [text]),
     ],
   }
   if (!open) return [short]
   const { title, lines } = openLayer(reply, open)
   const shown = open === 'care' ? lines : lines.slice(0, Math.ceil(lines.length * share)).map(line => clipped(line))
-  const items = [...shown, ...(shown.length < lines.length ? [leftOut(reply.locale)] : [])]
+  const items = shown.length < lines.length ? [...shown, leftOut(reply.locale)] : shown
   return [short, { title, items: items.map(item => [item]) }]
 }
 

@@ -116,5 +116,5 @@ export const entryFromRow = ({ scope, owner, name, kind, notation, note }: Row):
   name,
   kind,
   notation,
-  ...(Object.hasOwn(dangers, note) && { note: note as Danger }),
+  note: Object.hasOwn(dangers, note) ? (note as Danger) : undefined,
 })

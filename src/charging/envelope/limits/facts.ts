@@ -11,20 +11,7 @@ import { anyCurrent, smallestStep_A } from '../../things/steps.ts'
 import { besideFlat_V } from '../../upkeep/lookalike.ts'
 import { labelEnergy_Wh } from '../../upkeep/transport.ts'
 
-/** How a number is shown. */
-export type Unit =
-  | 'perCell'
-  | 'voltage'
-  | 'current'
-  | 'rate'
-  | 'temperature'
-  | 'duration'
-  | 'energy'
-  | 'percent'
-  | 'count'
-  | 'times'
-
-/** Every number that a rule may look at. */
+/** Every number that a rule may look at, and how it is shown. */
 export const unitOf = {
   /** Rest volts of the lowest and the highest cell that is told of, and how far apart they are. */
   lowest_V: 'perCell',
@@ -85,9 +72,10 @@ export const unitOf = {
   putBackShare: 'percent',
   usedShare: 'percent',
   charged_A: 'current',
-} as const satisfies Readonly<Record<string, Unit>>
+} as const
 
 export type FactName = keyof typeof unitOf
+export type Unit = (typeof unitOf)[FactName]
 export type Facts = { readonly [K in FactName]?: number | undefined }
 
 /** Facts, and the bounds that some limits come from. */
@@ -106,7 +94,7 @@ export function knownOf(told: Situation, planned: Planned): Known {
   const facts: Facts = {
     ...asPlanned,
     ...stateFacts(situation),
-    ...(bounds && chargeFacts(situation, bounds, planned)),
+    ...chargeFacts(situation, bounds, planned),
     temperature_C: situation.temperature_C,
     labelRate_C: pack?.labelRate_C,
     dischargeRate_C: pack?.dischargeRate_C,
@@ -160,10 +148,11 @@ function stateFacts(situation: Situation): Facts {
 
 function chargeFacts(
   { pack, from, to, house, charger, current_A: asked_A }: Situation,
-  { cutoff, input }: Bounds,
+  bounds: Bounds | undefined,
   { set_A, cutoff_V }: Planned,
 ): Facts {
-  if (!pack) return {}
+  if (!pack || !bounds) return {}
+  const { cutoff, input } = bounds
   const { chemistry } = pack
   const current_A = set_A ?? asked_A
   // Without a start the pack has landed: a goal below that is nothing to charge either.
