@@ -4,6 +4,7 @@ import type { Locale, Said } from '../../ground/locale.ts'
 import { attempt, Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import type { Earlier } from '../../language/kinds/value-kind.ts'
+import { takingAll } from '../../language/sentence/option-pairs.ts'
 import { oneOfDetails, takesNone } from '../../language/sentence/option-pairs.words.ts'
 import { type Question, writeQuestion } from '../../language/sentence/question.ts'
 import type { Entry, Option, OptionWords } from '../command.ts'
@@ -44,9 +45,15 @@ export function understand(command: Entry, options: Readonly<Record<string, stri
   return {
     inputs,
     assumed,
-    question: { command: command.name, options: canonical },
+    question: { command: command.name, options: textLast(canonical, command) },
     readAs: joined(phrases.length > 0 ? phrases : [own(command.name)], ', '),
   }
+}
+
+/** What takes all the words that follow is written behind the rest. */
+function textLast(options: Readonly<Record<string, string>>, { takes }: Entry): Readonly<Record<string, string>> {
+  const takesAll = (name: string) => Number(takingAll.has(takes[name]?.kind.name ?? ''))
+  return Object.fromEntries(Object.entries(options).toSorted(([a], [b]) => takesAll(a) - takesAll(b)))
 }
 
 /** Throws a Problem that offers the asker's own question with a value that can be read. */

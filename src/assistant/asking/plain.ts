@@ -65,7 +65,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   const inHandbook = (of = about ?? text) =>
     answerKnown(around, {
       ...ofStanding(plain, text),
-      question: { command: 'handbook', options: { about: of, ...warmth } },
+      question: { command: 'handbook', options: { ...warmth, about: of } },
     })
   const unanswered = (command: string, problem: Problem): Reply => ({
     ...problemReply(command, typed, problem, locale),
