@@ -1,47 +1,80 @@
 // What is said of packs on one board: whether they may be joined, what flows between them, what to set for all.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import type { Limit } from '../../src/charging/setting/limit.ts'
+import type { Room } from '../../src/charging/setting/shared-charger.ts'
 import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { mostApart_V } from '../../src/charging/things/practice.ts'
 import { type Board, boardResistance_ohm } from '../../src/charging/upkeep/parallel.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
+import { limitHolders } from '../../src/handbook/rules/holders.words.ts'
 import { writePack } from '../../src/language/things/pack.ts'
 import { startWords, takesWords } from '../shared/charge.words.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
 import { cite, heldDown, menuWords } from '../shared/setting.words.ts'
 import type { parallel } from './parallel.ts'
 
-type Joined = Board & TimedCharge & { readonly whole: Pack }
+interface Shared {
+  readonly whole: Pack
+  readonly count: number
+  readonly each_A: number
+  readonly power_W: number
+  /** What was asked for all, or is advised. */
+  readonly wanted_A: number
+  readonly held: Limit | undefined
+  readonly room: Room | undefined
+  /** How many packs it takes is what was asked. */
+  readonly isSought: boolean
+  readonly rounds: number
+}
+type Joined = Board & TimedCharge & Shared
 
 export const parallelWords: WordsOf<typeof parallel> = locale => {
   const { say, show, own } = locale
   return {
-    summary: say`May these packs charge on one parallel board, and what to set for them.`,
-    asks: [own('may two 3S 850 LiPo at 3.8 V charge on one board')],
+    summary: say`Packs on one parallel board: may they share it, what to set, how many the charger takes at once.`,
+    asks: [
+      own('may two 3S 850 LiPo at 3.8 V charge on one board'),
+      own('how many 6S 1050 LiPo fit on a board at 1C with my 180W charger'),
+    ],
     takes: {
-      packs: { about: say`the packs with ";" between them, each with its resting volts behind "at"`, as: text => text },
+      packs: {
+        about: say`the packs with ";" between them, each with its resting volts behind "at"; one with a charger asks for how many it is enough`,
+        as: text => text,
+      },
       charger: ofChargeWords(locale).charger,
       source: ofChargeWords(locale).source,
-      current: { about: say`for all together; the advised one when not said`, as: text => say`at ${text}` },
+      places: { about: say`how many packs the board holds at once`, as: text => say`${text} at a time` },
+      current: {
+        about: say`for all together, as a rate, or behind it "each"; the advised one when not said`,
+        as: text => say`at ${text}`,
+      },
     },
-    answer: ({ apart_V, packs, setting, current_A, whole, ...timed }) => [
+    answer: ({ apart_V, setting, current_A, whole, ...more }) => [
+      more.isSought ? roomWords({ ...more, current_A }, locale) : undefined,
+      say`For all ${show.number(more.count, 0)}: ${menuWords({ ...setting, current_A }, whole, locale)}`,
+      shareWords({ ...more, current_A }, whole, locale),
+      say`It takes ${takesWords(more, locale)}.`,
+      more.rounds > 1 ? roundsWords(more, locale) : undefined,
+      ...heldDown({ ...setting, bound: more.held ? undefined : setting.bound }, locale),
       apart_V === undefined
-        ? say`When they rest within ${show.voltage(mostApart_V.value)} a cell of each other, connect them and wait ten minutes.`
+        ? say`When they rest within ${show.voltage(mostApart_V.value)} a cell of each other, connect them and wait ten minutes before the charge.`
         : say`They may share a board, ${fine_V(apart_V, locale)} a cell apart: connect them, wait ten minutes, see that they meet.`,
-      say`Then for all ${show.number(packs.length, 0)}: ${menuWords({ ...setting, current_A }, whole, locale)}`,
-      say`It takes ${takesWords(timed, locale)}.`,
-      ...heldDown(setting, locale),
     ],
     start: ({ whole, apart_V, ...timed }) => startWords(whole, timed, apart_V !== undefined, locale),
     figures: {
+      atOnce: say`packs at once`,
       apart: say`apart per cell`,
       equalisingCurrent: say`largest current as they are connected`,
       equalisingCurrentMinute: say`over the first minute`,
       equalisingCurrentLater: say`ten minutes later`,
       setCurrent: say`current to set for all`,
+      eachCurrent: say`for each`,
+      boardPower: say`power into all at full`,
       chargeTime: say`time`,
+      totalTime: say`time of all rounds`,
       cutoffPerCell: say`cutoff per cell`,
       cutoffPack: say`cutoff of the board`,
       boardCapacity: say`capacity together`,
@@ -62,6 +95,42 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
       ]
     },
   }
+}
+
+type Spread = Omit<Shared, 'whole'> & Pick<TimedCharge, 'current_A'>
+
+/** "7 fit at 1.1 A each. 8 would be 8.8 A, 222 W: more than the charger's power allows; each then gets 1 A." */
+function roomWords({ room, count, power_W, current_A }: Spread, locale: Locale): Text | undefined {
+  const { say, show } = locale
+  if (!room) return undefined
+  const { each_A, limit } = room
+  const most = Math.min(count, room.count)
+  const next = most + 1
+  const fit =
+    most === 0
+      ? say`None fits at ${show.current(each_A)}.`
+      : most === 1
+        ? say`1 fits at ${show.current(each_A)}.`
+        : say`${show.number(most, 0)} fit at ${show.current(each_A)} each.`
+  if (next * each_A <= limit.value_A) return say`${fit} Charger and source would carry more.`
+  const volts_V = power_W / current_A
+  return say`${fit} ${show.number(next, 0)} would take ${show.current(next * each_A)}, ${show.power(next * each_A * volts_V)}: more than ${limitHolders(locale)[limit.kind]}, which leaves ${show.current(Math.floor((limit.value_A / next) * 100) / 100)} a pack.`
+}
+
+/** What each gets and what all take, and which limit of charger or source keeps it from what was wanted. */
+function shareWords({ each_A, power_W, held, wanted_A, current_A }: Spread, whole: Pack, locale: Locale): Text {
+  const { say, show } = locale
+  const share = say`That is ${show.current(each_A)} for each (${show.rate(current_A / whole.capacity_Ah)}), ${show.power(power_W)} at the end`
+  return held
+    ? say`${share}: all that ${limitHolders(locale)[held.kind]}; ${show.current(wanted_A)} would take ${show.power((power_W / current_A) * wanted_A)}.`
+    : say`${share}.`
+}
+
+function roundsWords(
+  { rounds, charge, time_s }: Pick<Joined, 'rounds' | 'charge' | 'time_s'>,
+  { say, show }: Locale,
+): Text {
+  return say`In ${show.number(rounds, 0)} rounds: about ${show.roughly(rounds * charge.duration_s)} in all, ${show.roughly(rounds * time_s.high, Math.ceil)} at most, and the waits between.`
 }
 
 /** Hundredths hide what decides here. */

@@ -69,6 +69,7 @@ const limitNames = ({ say }: Locale): Readonly<Record<LimitKind, Text>> => ({
   house: say`club`,
   temperature: say`temperature`,
   condition: say`state of the pack`,
+  board: say`board`,
   charger: say`charger`,
   'charger power': say`charger's power`,
   source: say`source`,

@@ -45,6 +45,7 @@ export interface Bounds {
 
 const theLabel: Provenance = { source: 'the label' }
 const cappedLabel: Provenance = { source: 'the label, held to the limit of the chemistry' }
+const theBoard: Provenance = { source: 'what the others take where one comes unplugged', standing: 'common practice' }
 const theCharger: Provenance = { source: 'the charger' }
 const theSource: Provenance = { source: 'the source' }
 const theShare: Provenance = { source: 'its share of the source' }
@@ -77,7 +78,14 @@ export function boundsOf({ pack, ...situation }: Situation & { readonly pack: Pa
     input,
     wantedRate_C,
     wanted_A: wantedRate_C * pack.capacity_Ah,
-    wantedFrom: labelled_C === undefined ? recommendedRate_C : labelled_C === held_C ? theLabel : cappedLabel,
+    wantedFrom:
+      labelled_C === undefined
+        ? recommendedRate_C
+        : labelled_C === held_C
+          ? situation.board
+            ? theBoard
+            : theLabel
+          : cappedLabel,
     limits: limits as [Limit, ...Limit[]],
     askable: (labelled_C === undefined ? rates : rates.filter(({ kind }) => kind !== 'chemistry')).toSorted(
       byValue,
@@ -122,7 +130,7 @@ function cutoffOf(chemistry: Chemistry, { to, house, charger }: Omit<Situation, 
 }
 
 /** What grows with the pack. */
-function rateLimits(pack: Pack, { house, dangers }: Omit<Situation, 'pack'>, warm_C: number): Limit[] {
+function rateLimits(pack: Pack, { house, dangers, board }: Omit<Situation, 'pack'>, warm_C: number): Limit[] {
   const { chemistry, capacity_Ah } = pack
   const { highestRate_C, temperatureBands } = chemistry
   const byRate = (kind: LimitKind, rate_C: number | undefined, from: Provenance): Limit | undefined =>
@@ -130,7 +138,7 @@ function rateLimits(pack: Pack, { house, dangers }: Omit<Situation, 'pack'>, war
   const full_C = Math.max(...temperatureBands.value.map(({ maxRate_C }) => maxRate_C))
   return [
     byRate('chemistry', highestRate_C.value, highestRate_C),
-    byRate('label', labelRate_C(pack), theLabel),
+    byRate(board ? 'board' : 'label', labelRate_C(pack), board ? theBoard : theLabel),
     byRate('house', house.maxRate_C?.[chemistry.name], theHouse),
     byRate('temperature', warm_C < full_C ? warm_C : undefined, temperatureBands),
     byRate('condition', dangers.includes('crashed') ? afterCrash_C : undefined, theCrash),

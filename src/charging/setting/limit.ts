@@ -8,6 +8,8 @@ export type LimitKind =
   | 'house'
   | 'temperature'
   | 'condition'
+  /** What packs on one board may take, should one of them come unplugged. */
+  | 'board'
   | 'charger'
   | 'charger power'
   | 'source'

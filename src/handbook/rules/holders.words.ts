@@ -10,6 +10,7 @@ export const limitHolders = ({ say }: Locale): Readonly<Record<LimitKind, Text>>
   house: say`the rules of this club allow`,
   temperature: say`this temperature allows`,
   condition: say`a pack in this state takes`,
+  board: say`packs on one board take, of which one may come unplugged`,
   charger: say`the charger gives`,
   'charger power': say`the charger's power allows`,
   source: say`the source carries`,

@@ -9,6 +9,9 @@ import type { CellType } from '../things/cell-type.ts'
 export interface Earlier {
   readonly pack?: Pack
   readonly chemistry?: Chemistry | CellType
+  readonly packs?: readonly { readonly count: number; readonly item: { readonly pack: Pack } }[]
+  /** Of so many packs the first share a board. */
+  readonly places?: number
 }
 
 export interface ValueKind<T> {

@@ -83,11 +83,15 @@ export const cellsKind: ValueKind<CellType> = {
   complete: startingWith(chemistryNames),
 }
 
-/** In A, or in C of the pack that the question names before it. */
+/** In A, or in C of the pack or the packs that the question names before it; of several packs also what each is to get. */
 export const currentKind: ValueKind<number> = {
   name: 'current',
   example: '1A',
-  read: (text, { pack }) => ({ value: notation.readChargeCurrent(text, pack?.capacity_Ah), assumed: [] }),
+  read: (text, { pack, packs = [], places }) => {
+    const named = pack ? [pack] : packs.flatMap(({ count, item }) => Array.from({ length: count }, () => item.pack))
+    const sizes_Ah = named.slice(0, places).map(({ capacity_Ah }) => capacity_Ah)
+    return { value: notation.readChargeCurrent(text, ...sizes_Ah), assumed: [] }
+  },
   write: notation.writeCurrent,
   complete: prefix => completions('current', prefix),
 }

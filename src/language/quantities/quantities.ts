@@ -97,9 +97,13 @@ function thinnerThan(area: string): number {
 
 export const writeGauge: Writer = value => `AWG ${value}`
 
-/** A charging current in A, given as such or as a C-rate of the pack's capacity: `1A`, `1C`, `C/2`. */
-export function readChargeCurrent(text: string, capacity_Ah?: number): number {
-  const plain = plainText(text)
-  if (capacity_Ah === undefined || !/^[+\d.,]+ ?c$|^c ?\//i.test(plain)) return readCurrent(plain)
-  return checked(Number((readRate(plain) * capacity_Ah).toPrecision(6)), plain, 'current')
+/** A charging current in A into packs of these sizes, as such or as a C-rate (`1A`, `1C`, `C/2`), or for `each` of them. */
+export function readChargeCurrent(text: string, ...sizes_Ah: readonly number[]): number {
+  const whole = plainText(text)
+  const plain = whole.replace(/ (?:each|per pack)$/i, '')
+  const isRate = sizes_Ah.length > 0 && /^[+\d.,]+ ?c$|^c ?\//i.test(plain)
+  if (!isRate && plain === whole) return readCurrent(plain)
+  const all_Ah = sizes_Ah.reduce((sum, size_Ah) => sum + size_Ah, 0)
+  const value_A = isRate ? readRate(plain) * all_Ah : readCurrent(plain) * Math.max(1, sizes_Ah.length)
+  return checked(Number(value_A.toPrecision(6)), whole, 'current')
 }

@@ -276,6 +276,39 @@ describe('parallel', () => {
     expect(figure(unlike, 'setCurrent')?.value).toBeLessThanOrEqual(2 * 0.5)
   })
 
+  it.each([
+    [
+      '6x 4S 1100 LiPo charger: 0.1-10A by 0.1 100W current: 1C',
+      5.9,
+      /99 W at the end: all that the charger's power allows; 6.6 A would take 111 W/,
+    ],
+    ['5x 3S 800 LiPo charger: 0.1-3A by 0.1 current: 1C', 3, /0.6 A for each .* all that the charger gives/],
+    ['5x 3S 800 LiPo current: 0.6A each', 3, /0.6 A for each \(0.75C\), 38 W/],
+    ['5x 3S 800 LiPo current: 4A', 4, /0.8 A for each/],
+  ])('gives a board what its charger gives: %s', async (asked, set_A, words) => {
+    const reply = await answered(`parallel packs: ${asked}`)
+    expect(figure(reply, 'setCurrent')?.value).toBe(set_A)
+    expect(spaced(reply.headline)).toMatch(words)
+  })
+
+  it.each([
+    ['6S 1050 LiPo charger: 0.1-12A by 0.1 180W current: 1C', 6, /6 fit at 1.05 A each. 7 would take 7.35 A, 185 W/],
+    ['2S 300 LiPo charger: 0.1-2A by 0.1 50W', 6, /more than the charger gives/],
+    ['2S 300 LiPo charger: 0.1-2A by 0.1 50W places: 4', 4, /would carry more/],
+    ['6S 4000 LiPo charger: 0.1-5A by 0.1 60W current: 1C', 0, /None fits at 4 A/],
+  ])('counts the packs that a charger takes at once: %s', async (asked, count, words) => {
+    const reply = await answered(`parallel packs: ${asked}`)
+    expect(figure(reply, 'atOnce')?.value).toBe(count)
+    expect(spaced(reply.headline)).toMatch(words)
+  })
+
+  it('charges more packs than the board has places for in rounds', async () => {
+    const reply = await answered('parallel packs: 10x 4S 1200 LiPo places: 4 current: 1C')
+    expect(figure(reply, 'setCurrent')?.value).toBe(4.8)
+    expect(figure(reply, 'totalTime')?.value).toBeCloseTo((figure(reply, 'chargeTime')?.value ?? 0) * 3, 6)
+    expect(spaced(reply.headline)).toMatch(/In 3 rounds/)
+  })
+
   it('says that the charge is far apart where the curve is flat, and what takes too long', async () => {
     const flat = await answered('parallel packs: 2S 2500 LiFe at 3.28V per cell; 2S 2500 LiFe at 3.31V per cell')
     expect(spaced(flat.headline)).toMatch(/Their charge is 35 % apart/)
