@@ -3,12 +3,13 @@
 import type { Feed } from '../../src/charging/setting/input.ts'
 import {
   leadAcidLimitsOf,
-  leadAcidResistance_ohm,
+  leadAcidRate_C,
+  leadAcidResistance_ohmAh,
   leadAcidRest,
   outletWiring_ohm,
   starterBlocks,
   starterCapacity_Ah,
-  starterRest_V,
+  usualRest_V,
 } from '../../src/charging/things/lead-acid.ts'
 import {
   batterySourceRate_C,
@@ -40,12 +41,14 @@ export function sourceAssumed(
   }
   if (source?.kind === 'watts') return [wattsAssumed(source, locale)]
   if (source?.kind !== 'vehicle outlet' || source.engine === 'running') return []
+  const { battery = 'starter' } = source
+  const rest_V = usualRest_V[battery]
   return [
     source.rest_V === undefined && toldSoc === undefined
-      ? say`the vehicle's battery is taken to rest at ${show.voltage(starterBlocks(source) * starterRest_V.value)} (${cite(starterRest_V, locale)})`
+      ? say`the lead battery is taken to rest at ${show.voltage(starterBlocks(source) * rest_V.value)} (${cite(rest_V, locale)})`
       : undefined,
     source.capacity_Ah === undefined
-      ? say`the vehicle's battery is taken to hold ${show.capacity(starterCapacity_Ah.value)} (${cite(starterCapacity_Ah, locale)})`
+      ? say`the lead battery is taken to hold ${show.capacity(starterCapacity_Ah.value)} (${cite(starterCapacity_Ah, locale)})`
       : undefined,
   ]
 }
@@ -110,15 +113,18 @@ function outletLines(
   const { fuse_A, engine, battery = 'starter' } = outlet
   const { share, restFloor_V, loadFloor_V } = leadAcidLimitsOf(outlet)
   const what = battery === 'starter' ? say`Starter battery` : say`Deep-cycle battery`
+  const fused_A = fuse_A * fuseShare.value
   return [
-    say`Fuse: ${show.current(fuse_A)} × ${show.number(fuseShare.value, 1)} = ${show.current(current_A)} (${cite(fuseShare, locale)}); at ${show.voltage(lowest_V)} that is ${show.power(power_W)}.`,
+    say`Fuse: ${show.current(fuse_A)} × ${show.number(fuseShare.value, 1)} = ${show.current(fused_A)} (${cite(fuseShare, locale)}).`,
+    current_A < fused_A ? say`Lead-acid battery: ${cite(leadAcidRate_C, locale)}.` : undefined,
+    say`At ${show.voltage(lowest_V)} and ${show.current(current_A)} that is ${show.power(power_W)}.`,
     engine === 'running' ? say`Voltage: ${cite(engineRunning_V, locale)}.` : undefined,
     store &&
       say`${what}: ${show.percent(store.soc)} at ${show.voltage(store.rest_V(store.soc))} at rest (${cite(leadAcidRest, locale)}).`,
     store &&
       say`It is stopped at ${show.voltage(store.restFloor_V)} at rest (${show.percent(share.value)} of its label at most, ${cite(share, locale)}; ${cite(restFloor_V, locale)}) or at ${show.voltage(store.loadFloor_V)} at its poles under load (${cite(loadFloor_V, locale)}), whichever comes first.`,
     store &&
-      say`Its sag: ${show.resistance(store.resistance_ohm)} (${cite(leadAcidResistance_ohm, locale)}; ${cite(outletWiring_ohm, locale)}).`,
+      say`Its sag: ${show.resistance(store.resistance_ohm)} (${cite(leadAcidResistance_ohmAh, locale)}; ${cite(outletWiring_ohm, locale)}).`,
   ]
 }
 

@@ -146,11 +146,16 @@ function replaceNames(text: string, entries: readonly KitEntry[]): { text: strin
   const used = new Set<KitEntry>()
   const replaced = plainText(text)
     .normalize('NFC')
-    .replace(pattern, (found, name: string) => {
+    .replace(pattern, (found, name: string, at: number, whole: string) => {
       const entry = byName.get(name.toLowerCase())
-      if (!entry) return found
+      if (!entry || (entry.kind === 'source' && hasFigures(whole.slice(0, at), whole.slice(at + found.length))))
+        return found
       used.add(entry)
       return entry.notation
     })
   return { text: replaced, used: [...used] }
 }
+
+/** "180W laptop brick", "brick 19V 3A": a source that is told by its own figures is not the saved one. */
+const hasFigures = (before: string, behind: string): boolean =>
+  /\d ?(?:v|w|a)(?: [\p{L}-]+)? $/iu.test(before) || /^,? \d[\d.]* ?(?:v|w)(?!\p{L})/iu.test(behind)

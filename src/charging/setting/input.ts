@@ -3,7 +3,7 @@
 import { type BatteryStore, batteryStore, starterStore } from '../things/battery-store.ts'
 import type { Charger } from '../things/charger.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
-import { starterBlocks } from '../things/lead-acid.ts'
+import { leadAcidRate_C, starterBlocks } from '../things/lead-acid.ts'
 import { batterySourceRate_C, engineRunning_V, fuseShare, plainUsbOffer, wattsShare } from '../things/practice.ts'
 import type { Offer, Source, VehicleOutlet } from '../things/source.ts'
 import { pdOffers } from '../things/usb-pd.ts'
@@ -51,9 +51,7 @@ export function inputOf({ source, charger, house, sourceSoc }: Fed): Input {
     case 'power bank':
       return byOffer(source.offers ?? (source.usbPd_W ? pdOffers(source.usbPd_W) : [plainUsbOffer.value]), charger)
     case 'vehicle outlet':
-      return source.engine === 'running'
-        ? running(source, charger)
-        : stored(starterStore(source, sourceSoc), source.fuse_A * fuseShare.value, charger, source.rest_V)
+      return source.engine === 'running' ? running(source, charger) : leadFed(source, charger, sourceSoc)
     case 'battery':
       return stored(
         batteryStore(source.pack, house, sourceSoc ?? 1),
@@ -61,6 +59,14 @@ export function inputOf({ source, charger, house, sourceSoc }: Fed): Input {
         charger,
       )
   }
+}
+
+/** Its fuse holds the current down, and what its label says that it holds. */
+function leadFed(source: VehicleOutlet, charger: Charger | undefined, sourceSoc: number | undefined): Input {
+  const store = starterStore(source, sourceSoc)
+  const { fuse_A, capacity_Ah = Number.POSITIVE_INFINITY } = source
+  const most_A = Math.min(fuse_A * fuseShare.value, capacity_Ah * leadAcidRate_C.value)
+  return stored(store, most_A, charger, source.rest_V)
 }
 
 /** Its volts are taken to suit the charger, and nothing of it is drained. */

@@ -4,12 +4,12 @@ import { integrateCurve, interpolate, restingVoltage } from './curve.ts'
 import type { HouseLimits } from './house-limits.ts'
 import {
   leadAcidLimitsOf,
-  leadAcidResistance_ohm,
+  leadAcidResistance_ohmAh,
   leadAcidRest,
   outletWiring_ohm,
   starterBlocks,
   starterCapacity_Ah,
-  starterRest_V,
+  usualRest_V,
 } from './lead-acid.ts'
 import type { Pack } from './pack.ts'
 import type { VehicleOutlet } from './source.ts'
@@ -65,17 +65,17 @@ export function batteryStore(pack: Pack, limits: HouseLimits, soc: number): Batt
  * above a state of charge that was told, and that above what is usual. Its share of the label is a floor at rest.
  */
 export function starterStore(outlet: VehicleOutlet, toldSoc?: number): BatteryStore {
-  const { rest_V, capacity_Ah = starterCapacity_Ah.value } = outlet
+  const { rest_V, capacity_Ah = starterCapacity_Ah.value, battery = 'starter' } = outlet
   const { share, restFloor_V, loadFloor_V } = leadAcidLimitsOf(outlet)
   const curve = leadAcidRest.value
   const held = (value: number) => Math.min(1, Math.max(0, value))
   const blocks = starterBlocks(outlet)
   const restAt_V = (at: number) => blocks * interpolate(curve.soc, curve.perCell_V, held(at))
   const socOf = (block_V: number) => held(interpolate(curve.perCell_V, curve.soc, block_V))
-  const soc = rest_V === undefined ? (toldSoc ?? socOf(starterRest_V.value)) : socOf(rest_V / blocks)
+  const soc = rest_V === undefined ? (toldSoc ?? socOf(usualRest_V[battery].value)) : socOf(rest_V / blocks)
   return {
     capacity_Ah,
-    resistance_ohm: blocks * (leadAcidResistance_ohm.value + outletWiring_ohm.value),
+    resistance_ohm: blocks * (leadAcidResistance_ohmAh.value / capacity_Ah + outletWiring_ohm.value),
     leads_ohm: blocks * outletWiring_ohm.value,
     soc,
     loadFloor_V: blocks * loadFloor_V.value,

@@ -37,15 +37,27 @@ export const leadAcidLimits: Readonly<Record<LeadAcidKind, LeadAcidLimits>> = {
 
 export const leadAcidLimitsOf = ({ battery = 'starter' }: VehicleOutlet): LeadAcidLimits => leadAcidLimits[battery]
 
-export const starterRest_V = practice(
-  12.45,
-  'a vehicle in daily use stands at about 75 %; 12.45 V at rest (Battery Council International)',
-)
+/** Where it stands when nothing was told: one that is made to be drained is brought full, the other comes off the road. */
+export const usualRest_V: Readonly<Record<LeadAcidKind, Cited>> = {
+  starter: practice(
+    12.45,
+    'a vehicle in daily use stands at about 75 %; 12.45 V at rest (Battery Council International)',
+  ),
+  'deep-cycle': published(12.65, 'a charged battery at rest (Battery Council International)'),
+}
 
 export const starterCapacity_Ah = practice(45, 'the starter battery of a small car holds about 45 Ah')
 
-/** Of one battery of 12 V. */
-export const leadAcidResistance_ohm = remembered(0.01, 'about 10 mΩ for an aged starter battery')
+/** Of one battery of 12 V, times its capacity. */
+export const leadAcidResistance_ohmAh = remembered(
+  0.45,
+  'about 10 mΩ for an aged starter battery of 45 Ah, more for a smaller one in proportion',
+)
+
+export const leadAcidRate_C = practice(
+  0.3,
+  'for longer than minutes take no more than 0.3C from a lead-acid battery: its label holds for a current of a twentieth',
+)
 
 /** Of all that lies between the poles of one battery and the outlet. */
 export const outletWiring_ohm = remembered(0.04, 'about 40 mΩ for fuse, socket and wiring of a vehicle')

@@ -18,7 +18,17 @@ export function suited(values: readonly Candidate[], command: CommandWords): rea
     const { kind, parts = [] } = value
     return parts.length > 0 && !takes(takenBy[kind]) ? parts : [value]
   })
-  return withStart(withChargers(takes(['cell volts']) ? withReadings(plain) : plain, command))
+  return withStart(withStore(withChargers(takes(['cell volts']) ? withReadings(plain) : plain, command), command))
+}
+
+/** Watt-hours that nothing else of the command can be are those of what feeds it: "the 650 Wh one". */
+function withStore(values: readonly Candidate[], { options }: CommandWords): readonly Candidate[] {
+  const takes = (name: string) => options.some(({ kind }) => kind === name)
+  const store = values.find(({ kind }) => kind === 'energy')
+  if (!store || takes('energy') || !takes('source') || values.some(({ kind }) => kind === 'source')) return values
+  return values.map(value =>
+    value === store ? { ...value, kind: 'source', text: `power station ${value.text}` } : value,
+  )
 }
 
 const ofCell = /^[2-4]\.\d+(?=V(?: per cell)?$)/

@@ -12,6 +12,7 @@ import {
   asNominal,
   asPowerDelivery,
   bareAsMilliampHours,
+  clipsTaken,
   countedAt,
   engineTakenOff,
   fuseTaken,
@@ -25,6 +26,7 @@ import {
   notOnePowerBank,
   notOneSupply,
   plainUsbGives,
+  startsNothing,
   stationSocket,
   unknownKind,
   usbPdPhrase,
@@ -41,10 +43,13 @@ const usb_V = 5
 const stationOffer: Offer = { voltage_V: 12, current_A: 10 }
 /** Of the outlets of cars, where nothing is said: common practice. */
 const usualFuse_A = 10
+/** Of a lead clipped to a battery, where nothing is said: common practice. */
+const usualClips_A = 30
 
 /** Throws a Problem that quotes `text`; what is taken for granted is added to `assumed`. */
 export function sourceOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
-  if (draft.kind === 'vehicle' || (draft.deepCycle && !draft.kind)) return vehicleOf(draft, text, assumed)
+  if (draft.kind === 'vehicle' || ((draft.deepCycle ?? draft.lead) && !draft.kind))
+    return vehicleOf(draft, text, assumed)
   if (draft.kind === 'power bank') return bankOf(draft, text, assumed)
   if (draft.kind !== undefined) return wattsOf(draft, text, draft.kind)
   if (draft.energy_Wh ?? draft.capacity_Ah ?? draft.engine ?? draft.rest_V) {
@@ -96,16 +101,20 @@ function vehicleOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
   const { offers: [offer, second] = [], capacity_Ah, engine = 'off' } = draft
   const told_A = draft.current_A ?? offer?.current_A
   // A battery told as one, or by its label, its volts or its engine, is no mere "car".
-  const battery = draft.battery ?? draft.deepCycle ?? capacity_Ah ?? draft.rest_V ?? draft.voltage_V ?? draft.engine
-  const fuse_A = told_A ?? (battery === undefined ? undefined : usualFuse_A)
+  const battery =
+    draft.battery ?? draft.deepCycle ?? draft.lead ?? capacity_Ah ?? draft.rest_V ?? draft.voltage_V ?? draft.engine
+  // A lead battery that stands by itself starts no engine.
+  const isDrained = draft.deepCycle ?? (draft.lead && draft.kind === undefined && draft.engine === undefined)
+  const fuse_A = told_A ?? (battery === undefined ? undefined : isDrained ? usualClips_A : usualFuse_A)
   const volts = draft.voltage_V ?? offer?.voltage_V
   if (fuse_A === undefined) {
     throw refusal(text, needsFuse, 'car 10A engine off')
   }
   const tooMuch = second ?? draft.usb ?? draft.power_W ?? draft.energy_Wh ?? (offer && draft.current_A)
   if (tooMuch !== undefined) throw refusal(text, notOneOutlet, 'car 10A engine off')
-  if (told_A === undefined) assumed.push(fuseTaken(fuse_A))
-  if (draft.engine === undefined) assumed.push(engineTakenOff)
+  if (told_A === undefined) assumed.push(isDrained ? clipsTaken(fuse_A) : fuseTaken(fuse_A))
+  if (isDrained && !draft.deepCycle) assumed.push(startsNothing)
+  if (draft.engine === undefined && !isDrained) assumed.push(engineTakenOff)
   const nominal = volts === 12 || volts === 24
   if (nominal) assumed.push(asNominal(volts))
   if (volts !== undefined && !nominal) checked(volts, `${volts}V`, 'voltage', leadRest)
@@ -114,7 +123,7 @@ function vehicleOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
     kind: 'vehicle outlet',
     fuse_A,
     engine,
-    battery: draft.deepCycle && 'deep-cycle',
+    battery: isDrained ? 'deep-cycle' : undefined,
     nominal_V: volts === 24 ? 24 : undefined,
     rest_V,
     capacity_Ah,
@@ -126,7 +135,8 @@ function bankOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
   if (energy_Wh === undefined && capacity_Ah === 0) {
     throw refusal(text, needsWattHours, 'power bank 74Wh')
   }
-  if (draft.engine ?? draft.rest_V ?? draft.deepCycle) throw refusal(text, notOnePowerBank, 'power bank 74Wh')
+  if (draft.engine ?? draft.rest_V ?? draft.deepCycle ?? draft.lead)
+    throw refusal(text, notOnePowerBank, 'power bank 74Wh')
   if (bare !== undefined) assumed.push(bareAsMilliampHours(bare))
   if (energy_Wh === undefined) {
     assumed.push(countedAt(bankCell_V))

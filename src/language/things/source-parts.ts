@@ -19,6 +19,8 @@ export interface SourceDraft {
   capacity_Ah?: number
   engine?: 'running' | 'off'
   deepCycle?: true
+  /** A lead-acid battery of which nobody said what it is made for. */
+  lead?: true
   /** Called a battery, not only a car. */
   battery?: true
   /** Called a supply. */
@@ -81,7 +83,7 @@ const kinds: readonly (readonly [NonNullable<SourceDraft['kind']>, RegExp])[] = 
   ['panel', /(?:solar )?panel(?!\p{L})/iuy],
   [
     'vehicle',
-    /(?:(?:car|vehicle|cigarette lighter|van|truck)(?: (?:outlet|socket|battery))?|(?:starter|lead(?:[ -]acid)?|agm|gel) battery|lead[ -]acid|agm)(?!\p{L})/iuy,
+    /(?:(?:car|vehicle|cigarette lighter|van|truck)(?: (?:outlet|socket|battery))?|starter battery)(?!\p{L})/iuy,
   ],
 ]
 
@@ -118,7 +120,7 @@ const bareCapacity: Part<SourceDraft> = (scan, draft) => {
 
 /** "60Ah car battery at 12.5V": where a lead-acid battery rests. */
 const restAt: Part<SourceDraft> = (scan, draft) => {
-  if (draft.rest_V !== undefined || !(draft.kind === 'vehicle' || draft.deepCycle)) return false
+  if (draft.rest_V !== undefined || !(draft.kind === 'vehicle' || draft.deepCycle || draft.lead)) return false
   const rest_V = scan.attempt(() => {
     if (!scan.take(/(?:at|@|is at) ?(?=\d)/iuy)) return undefined
     return takeQuantity(scan, 'voltage', leadRest) ?? takeBareRest(scan)
@@ -133,7 +135,7 @@ function takeBareRest(scan: Scanner): number | undefined {
   return numeral === undefined ? undefined : quantityOf(numeral, 'V', 'voltage', leadRest)
 }
 
-const batteryWords = /^(?:.* battery|lead.*|agm)$/i
+const batteryWords = /^.* battery$/i
 
 const kind: Part<SourceDraft> = (scan, draft) => {
   const start = scan.at
@@ -156,6 +158,9 @@ export const sourceParts: readonly Part<SourceDraft>[] = [
   once('usb', oneOf(usbKinds)),
   once('engine', oneOf(engines)),
   once('deepCycle', scan => (scan.take(/(?:deep[ -]?cycle|leisure)(?: battery)?(?!\p{L})/iuy) ? true : undefined)),
+  once('lead', scan =>
+    scan.take(/(?:(?:lead(?:[ -]acid)?|agm|gel) battery|lead[ -]acid|agm)(?!\p{L})/iuy) ? true : undefined,
+  ),
   once('rest_V', scan => (scan.take(/rest(?:ing)?(?: at)? /iuy) ? takeQuantity(scan, 'voltage', leadRest) : undefined)),
   restAt,
   once('offers', takeOffers),

@@ -4,6 +4,7 @@ import type { Source } from '../../charging/things/source.ts'
 import type { Said } from '../../ground/locale.ts'
 import { plainText } from '../../ground/plain-text.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
+import { shiftedDecimal } from '../scan/number.ts'
 import { readParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
@@ -40,12 +41,18 @@ export function writeSource(source: Source): string {
   }
   if (source.kind === 'watts') return `${source.of} ${writeQuantity(source.power_W, 'power')}`
   const { fuse_A, engine, battery, nominal_V, rest_V, capacity_Ah } = source
-  const words = [`car ${writeQuantity(fuse_A, 'current')}`, `engine ${engine}`]
-  if (nominal_V !== undefined) words.splice(1, 0, writeQuantity(nominal_V, 'voltage'))
-  if (battery === 'deep-cycle') words.push(battery)
-  if (rest_V !== undefined) words.push(`rest ${writeQuantity(rest_V, 'voltage')}`)
-  if (capacity_Ah !== undefined) words.push(writeQuantity(capacity_Ah, 'capacity'))
-  return words.join(' ')
+  const isDrained = battery === 'deep-cycle' && engine === 'off'
+  return [
+    isDrained ? 'deep-cycle battery' : 'car',
+    writeQuantity(fuse_A, 'current'),
+    nominal_V !== undefined && writeQuantity(nominal_V, 'voltage'),
+    !isDrained && `engine ${engine}`,
+    battery === 'deep-cycle' && !isDrained && battery,
+    rest_V !== undefined && `rest ${writeQuantity(rest_V, 'voltage')}`,
+    capacity_Ah !== undefined && `${shiftedDecimal(capacity_Ah, 0)}Ah`,
+  ]
+    .filter(Boolean)
+    .join(' ')
 }
 
 function writeSupply({ offers, usbPd_W }: Supply): string {

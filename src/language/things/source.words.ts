@@ -33,10 +33,17 @@ export const stationSocket = told(
     say`the power station's car socket is taken, ${show.voltage(voltage_V)} and ${show.current(current_A)}`,
 )
 
+export const startsNothing: Said = ({ say }) =>
+  say`the lead battery is taken to start no engine: half of its label may be used, of a starter battery a fifth`
+
 export const engineTakenOff: Said = ({ say }) => say`the engine is taken to be off`
 
 export const fuseTaken = told(
   ({ say, show }, fuse_A: number) => say`a fuse of ${show.current(fuse_A)} is taken, as most such outlets have`,
+)
+
+export const clipsTaken = told(
+  ({ say, show }, fuse_A: number) => say`a lead with a fuse of ${show.current(fuse_A)} is taken, clipped to its poles`,
 )
 
 export const asNominal = told(

@@ -70,8 +70,13 @@ describe('sources', () => {
     ],
     [
       'leisure battery 100 A·h',
-      { kind: 'vehicle outlet', fuse_A: 10, engine: 'off', battery: 'deep-cycle', capacity_Ah: 100 },
-      ['10 A', 'engine'],
+      { kind: 'vehicle outlet', fuse_A: 30, engine: 'off', battery: 'deep-cycle', capacity_Ah: 100 },
+      ['30 A'],
+    ],
+    [
+      'lead battery 9Ah',
+      { kind: 'vehicle outlet', fuse_A: 30, engine: 'off', battery: 'deep-cycle', capacity_Ah: 9 },
+      ['30 A', 'start no engine'],
     ],
     ['car battery', { kind: 'vehicle outlet', fuse_A: 10, engine: 'off' }, ['10 A', 'engine']],
     [

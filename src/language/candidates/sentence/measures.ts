@@ -35,7 +35,7 @@ const hours = (prefixes: string): string =>
     .join(', ')
 
 const listed: readonly (readonly [string, Unit])[] = [
-  ...unit('current', 0, 'a, amp, amps, ampere, amperes, ampère, ampères, amperios'),
+  ...unit('current', 0, 'a, amp, amps, amper, ampers, ampere, amperes, ampère, ampères, amperios'),
   ...unit('current', -3, 'ma, milliamp, milliamps, milliampere, milliamperes'),
   ...unit('voltage', 0, 'v, volt, volts, voltios'),
   ...unit('voltage', -3, 'mv, millivolt, millivolts'),

@@ -14,6 +14,8 @@ export interface SourceDraft {
   rest?: string
   amps?: number
   watts?: number
+  /** Of a supply with several steps: those before the last, in notation. */
+  steps?: string
   energy_Wh?: number
   capacity_Ah?: number
   engine?: 'off' | 'running'
@@ -28,8 +30,10 @@ const strength: Readonly<Record<SourceKind, number>> = {
   pd: 4,
   mains: 4,
   panel: 5,
-  lead: 6,
+  lead: 2.5,
+  starter: 6,
   leisure: 6.5,
+  tool: 6.5,
   station: 7,
   bank: 8,
 }
@@ -40,7 +44,7 @@ export function sourcePart(sentence: Sentence, at: number, draft: SourceDraft): 
   if (engine !== undefined) return engine
   const word = namedSource(sentence, at)
   if (word) {
-    if (draft.kind === undefined || strength[word.kind] > strength[draft.kind]) draft.kind = word.kind
+    draft.kind = kindOf(word.kind, draft.kind)
     draft.sure = Math.max(draft.sure, word.sure)
     return word.after
   }
@@ -52,6 +56,14 @@ export function sourcePart(sentence: Sentence, at: number, draft: SourceDraft): 
     return run.after
   }
   return draft.kind !== undefined && fillers.has(sentence.word(at)) ? at + 1 : undefined
+}
+
+/** What says more stands; a lead battery of a vehicle starts its engine. */
+function kindOf(named: SourceKind, told: SourceKind | undefined): SourceKind {
+  if (told === undefined) return named
+  const both = new Set([named, told])
+  if (both.has('lead') && both.has('vehicle')) return 'starter'
+  return strength[named] > strength[told] ? named : told
 }
 
 function engineEnd(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
@@ -77,11 +89,34 @@ function figureEnd(sentence: Sentence, at: number, draft: SourceDraft): number |
   for (const measure of sentence.measures[at] ?? []) {
     const most = largest[measure.dimension]
     if (most === undefined || measure.value > most || measure.value <= 0 || measure.numeral.needsUnit) continue
+    if (measure.dimension === 'voltage' && isNextStep(sentence, measure, draft)) {
+      draft.steps = [draft.steps, pairOf(draft)].filter(Boolean).join(', ')
+      draft.volts = draft.amps = undefined
+    }
     if (takeFigure(measure, draft)) return measure.after
   }
   const bare = bareFigure(sentence, at, draft)
   return bare
 }
+
+const stepSigns = /^(?:[@/x,]|at)$/
+
+/** "5V 3A, 9V 3A": volts with amps behind volts with amps are another step of one supply. */
+function isNextStep(sentence: Sentence, { after }: Measure, draft: SourceDraft): boolean {
+  if (isLead(draft) || draft.volts === undefined || draft.amps === undefined) return false
+  const next = stepSigns.test(sentence.word(after)) ? after + 1 : after
+  return sentence.measures[next]?.some(({ dimension }) => dimension === 'current') ?? false
+}
+
+/** Volts with amps, or else with watts, in notation. */
+export const pairOf = ({ volts, amps, watts }: SourceDraft): string =>
+  [
+    volts !== undefined && `${volts}V`,
+    amps !== undefined && `${decimalText(amps)}A`,
+    amps === undefined && watts !== undefined && `${decimalText(watts)}W`,
+  ]
+    .filter(Boolean)
+    .join(' ')
 
 function takeFigure({ dimension, value, decimal }: Measure, draft: SourceDraft): boolean {
   if (dimension === 'voltage') {
@@ -110,7 +145,7 @@ function bareFigure(sentence: Sentence, at: number, draft: SourceDraft): number 
   if (!numeral) return undefined
   const { value, decimal, after } = numeral
   if (draft.kind === 'pd' && draft.watts === undefined && value >= 15 && value <= 240) draft.watts = value
-  else if (draft.kind === 'bank' && draft.capacity_Ah === undefined && value >= 2000 && value <= 60_000) {
+  else if (isOfBank(sentence, after, draft) && draft.capacity_Ah === undefined && value >= 2000 && value <= 60_000) {
     draft.capacity_Ah = value / 1000
   } else if (isLead(draft) && draft.rest === undefined && value > 10.5 && value < 15 && decimal.includes('.')) {
     draft.rest = decimal
@@ -118,5 +153,10 @@ function bareFigure(sentence: Sentence, at: number, draft: SourceDraft): number 
   return after
 }
 
+/** "power bank 20000", "20000 power bank". */
+const isOfBank = (sentence: Sentence, after: number, { kind }: SourceDraft): boolean =>
+  kind === 'bank' || (kind === undefined && namedSource(sentence, after)?.kind === 'bank')
+
 export const isLead = ({ kind, chemistry }: SourceDraft): boolean =>
-  (kind === 'lead' || kind === 'leisure' || kind === 'vehicle') && (chemistry === undefined || chemistry === 'AGM')
+  (kind === 'lead' || kind === 'starter' || kind === 'leisure' || kind === 'vehicle') &&
+  (chemistry === undefined || chemistry === 'AGM')

@@ -6,6 +6,7 @@ import { phrasesOf, wordSet } from '../sentence/tokens.ts'
 export type SourceKind =
   | 'vehicle'
   | 'lead'
+  | 'starter'
   | 'leisure'
   | 'bank'
   | 'station'
@@ -15,6 +16,7 @@ export type SourceKind =
   | 'supply'
   | 'mains'
   | 'panel'
+  | 'tool'
 
 /** What each phrase says; the later kind of a run stands where it says more. */
 const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
@@ -27,19 +29,36 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
       ],
       ['vehicle', 0.25, 'car, van, truck, vehicle, minibus, lorry, motorhome, kombi, estate, fourgon, coche, voiture'],
       [
+        'starter',
+        0.7,
+        "starter battery, starter, car battery, van battery, car's battery, battery in car, battery in the car, battery of the car, tractor battery, truck battery, motorbike battery",
+      ],
+      [
         'lead',
         0.7,
-        "starter battery, starter, car battery, van battery, car's battery, lead battery, lead acid, lead - acid, lead gel, lead, agm, gel, gel battery, battery in car, battery in the car, battery of the car, boat battery, tractor battery, truck battery, buttery, 12 v battery, motorbike battery, aku",
+        'lead battery, lead acid, lead - acid, lead acid battery, lead gel, lead, agm, gel, gel battery, sla, sealed lead, boat battery, buttery, 12 v battery, aku',
       ],
       [
         'leisure',
         0.7,
         'leisure battery, leisure batt, leasure battery, leisure, deep cycle, deep - cycle, deep cycle battery, camping battery, inverter battery, caravan battery, batterie auxiliaire',
       ],
-      ['bank', 0.8, 'power bank, powerbank, power - bank, powerbanks'],
-      ['station', 0.75, 'power station, powerstation, camping box, power box'],
+      ['bank', 0.8, 'power bank, powerbank, power - bank, powerbanks, usb bank'],
+      ['bank', 0.5, 'bank'],
+      ['station', 0.75, 'power station, powerstation, camping box, power box, power cube'],
+      ['station', 0.5, 'station'],
+      [
+        'tool',
+        0.6,
+        'tool battery, drill battery, driver battery, saw battery, mower battery, cordless battery, e - bike battery, ebike battery, bike battery, scooter battery',
+      ],
+      ['tool', 0.3, 'drill, impact driver, cordless, e - bike, ebike'],
       ['pd', 0.85, 'pd, usb pd, usb - c pd, usb c pd, power delivery, usb - pd'],
-      ['usb-c', 0.75, 'usb c, usb - c, usbc, type c, type - c, usb type c'],
+      [
+        'usb-c',
+        0.75,
+        'usb c, usb - c, usbc, type c, type - c, usb type c, phone adapter, phone adaptor, phone charger, phone plug, phone brick, tablet charger',
+      ],
       ['usb', 0.6, 'usb, usb a, usb - a, usb socket, usb port, usb plug'],
       [
         'supply',
@@ -80,6 +99,6 @@ export function namedSource(
   const [kind, sure] = named.get(phrase) ?? ['supply', 0]
   if (phrase === 'lead' && notLead.has(sentence.word(at - 1))) return undefined
   // "car charger" is one that the car feeds, "usb charger" one that a pack hangs on.
-  if (/^chargers?$/.test(sentence.word(after)) && kind !== 'supply') return undefined
+  if (/^chargers?$/.test(sentence.word(after)) && kind !== 'supply' && kind !== 'tool') return undefined
   return { kind, sure: phrase === 'lead' ? 0.4 : sure, after }
 }

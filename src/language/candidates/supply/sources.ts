@@ -45,8 +45,11 @@ function isOther(sentence: Sentence, at: number, told: SourceDraft, draft: Sourc
   // "22.3V at 10A" is where a pack stands, and what it is given; "supply at 2A" most often is that too.
   if (before !== 'at') return false
   if (told.kind === undefined) return figures !== undefined
-  return draft.amps !== told.amps && told.volts === undefined
+  return draft.amps !== told.amps && told.volts === undefined && !rated.has(sentence.word(at - 2))
 }
+
+/** "Fused at 8 A" is what it gives. */
+const rated = wordSet('fused fuse rated limited')
 
 /** Behind the words that may stand between two parts. */
 function glueEnd(sentence: Sentence, after: number, draft: SourceDraft): number {
@@ -59,7 +62,10 @@ function glueEnd(sentence: Sentence, after: number, draft: SourceDraft): number 
 }
 
 export const findSources: Family = (sentence, before) => {
-  const packs = before.filter(({ kind, score, pack }) => kind === 'pack' && score >= 0.5 && isOwnPack(pack))
+  const packs = before.filter(
+    ({ kind, score, pack, after }) =>
+      kind === 'pack' && score >= 0.5 && isOwnPack(pack) && namedSource(sentence, after)?.kind !== 'tool',
+  )
   const taken = new Set(packs.flatMap(({ first, after }) => Array.from({ length: after - first }, (_, i) => first + i)))
   const found: Found[] = [...packSources(sentence, packs)]
   let inside = 0
@@ -94,6 +100,12 @@ function withoutGarnish(sentence: Sentence, { first, after, draft }: Run, score:
   ]
 }
 
+/** Smaller ones are seldom told by these volts. */
+const leastLead_Ah = 4
+/** No lithium pack is labelled so. */
+const isLeadVolts = ({ volts, chemistry }: SourceDraft): boolean =>
+  (chemistry === undefined || chemistry === 'AGM') && (volts === '12' || volts === '24')
+
 function scoreOf({ draft }: Run): number {
   const { kind, sure, volts, amps, watts, capacity_Ah, energy_Wh, engine } = draft
   const figures = [volts, amps, watts, capacity_Ah, energy_Wh, engine].filter(one => one !== undefined).length
@@ -101,7 +113,7 @@ function scoreOf({ draft }: Run): number {
     if (volts !== undefined && amps !== undefined) return Number(volts) >= 5 ? 0.85 : 0
     // Lamps and heaters are told by volts and watts too.
     if (volts !== undefined && watts !== undefined) return 0.4
-    if (capacity_Ah !== undefined && capacity_Ah >= 12) {
+    if (capacity_Ah !== undefined && capacity_Ah >= (isLeadVolts(draft) ? leastLead_Ah : 12)) {
       return draft.chemistry !== undefined || volts !== undefined ? 0.9 : 0.75
     }
     return draft.chemistry === 'AGM' ? 0.3 : 0

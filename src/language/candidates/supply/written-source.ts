@@ -1,29 +1,29 @@
 // A source that was told, in notation, as far as it was told.
 
 import { decimalText } from '../sentence/written.ts'
-import type { SourceDraft } from './source-parts.ts'
+import { pairOf, type SourceDraft } from './source-parts.ts'
 
 const figures = (...words: readonly (string | false | undefined)[]): string => words.filter(Boolean).join(' ')
 
 /** In notation, as far as it was told. */
 export function writtenSource(draft: SourceDraft): string {
-  const { kind, chemistry, volts, rest, amps, watts, energy_Wh, capacity_Ah, engine } = draft
-  const ampsText = amps !== undefined && `${decimalText(amps)}A`
+  const { kind, chemistry, volts, amps, watts, energy_Wh, capacity_Ah, steps } = draft
   const wattsText = watts !== undefined && `${decimalText(watts)}W`
-  const capacityText = capacity_Ah !== undefined && `${decimalText(capacity_Ah)}Ah`
-  const pair = figures(volts !== undefined && `${volts}V`, ampsText, amps === undefined && wattsText)
+  if (kind === 'tool') return writtenLithium({ chemistry: 'Li-ion', ...draft })
   if (chemistry !== undefined && chemistry !== 'AGM') return writtenLithium(draft)
+  const pair = steps === undefined ? pairOf(draft) : `${steps}, ${pairOf(draft)}`
+  const isPair = amps !== undefined && volts !== undefined
   switch (kind) {
     case 'bank':
     case 'station': {
       const energy = energy_Wh !== undefined && `${decimalText(energy_Wh)}Wh`
-      const output = amps !== undefined && volts !== undefined ? pair : wattsText && `PD ${wattsText}`
+      const output = isPair ? pair : wattsText && `PD ${wattsText}`
       const mAh = energy_Wh === undefined && capacity_Ah !== undefined && `${decimalText(capacity_Ah, 3)}mAh`
-      return figures('power bank', energy, mAh, output)
+      return figures(kind === 'bank' ? 'power bank' : 'power station', energy, mAh, output)
     }
     case 'pd':
     case 'usb-c':
-      return volts !== undefined && amps !== undefined ? `USB ${pair}` : figures('PD', wattsText)
+      return isPair ? `USB ${pair}` : figures('PD', wattsText)
     case 'usb':
       return watts !== undefined && watts > 15 && volts === undefined ? `PD ${wattsText}` : figures('USB', pair)
     case 'mains':
@@ -31,26 +31,37 @@ export function writtenSource(draft: SourceDraft): string {
     case 'panel':
       return figures('solar panel', pair)
     case 'vehicle':
+    case 'starter':
     case 'leisure':
-    case 'lead': {
-      const isRest = rest === undefined && volts !== undefined && volts.includes('.')
-      const rested = rest ?? (isRest ? volts : undefined)
-      const nominal = volts !== undefined && Number(volts) === 24 && '24V'
-      const battery = kind === 'lead' || capacity_Ah !== undefined
-      const word = kind === 'leisure' ? 'leisure battery' : battery ? 'car battery' : 'car'
-      const state = engine !== undefined && `engine ${engine}`
-      return figures(word, nominal, ampsText, state, rested !== undefined && `rest ${rested}V`, capacityText)
-    }
+    case 'lead':
+      return writtenLead(draft)
     default:
-      return capacity_Ah === undefined
-        ? pair || 'supply'
-        : figures('car battery', rest !== undefined && `rest ${rest}V`, capacityText)
+      if (capacity_Ah !== undefined) return writtenLead({ ...draft, kind: 'lead' })
+      return figures((pair === '' || pair === wattsText) && 'supply', pair)
   }
+}
+
+function writtenLead({ kind, volts, rest, amps, engine, capacity_Ah }: SourceDraft): string {
+  const isRest = rest === undefined && volts !== undefined && volts.includes('.')
+  const rested = rest ?? (isRest ? volts : undefined)
+  const isPlain = kind === 'lead' && engine === undefined
+  const started = kind === 'vehicle' && capacity_Ah === undefined ? 'car' : 'car battery'
+  return figures(
+    kind === 'leisure' ? 'leisure battery' : isPlain ? 'lead battery' : started,
+    volts !== undefined && Number(volts) === 24 && '24V',
+    amps !== undefined && `${decimalText(amps)}A`,
+    engine !== undefined && `engine ${engine}`,
+    rested !== undefined && `rest ${rested}V`,
+    capacity_Ah !== undefined && `${decimalText(capacity_Ah)}Ah`,
+  )
 }
 
 /** "100ah lifepo 12v": a battery as a pack is written, its cells by its volts. */
 function writtenLithium({ chemistry = '', volts = '12', capacity_Ah }: SourceDraft): string {
   const perCell = chemistry === 'LiFe' ? 3.2 : 3.6
-  const series = Math.max(1, Math.round(Number(volts) / perCell))
+  const told_V = Number(volts)
+  // Tools print the volts of their full cells, 4 V each, and round them; else those that a cell keeps.
+  const isFull = chemistry === 'Li-ion' && (told_V === 12 || told_V % 20 === 0)
+  const series = Math.max(1, isFull ? told_V / 4 : Math.round(told_V / perCell))
   return figures(`${series}S`, capacity_Ah !== undefined && `${decimalText(capacity_Ah, 3)}mAh`, chemistry)
 }

@@ -62,6 +62,17 @@ describe('sources', () => {
     ['100ah lifepo 12v', '4S 100000mAh LiFe'],
     ['generator 1000w', 'generator 1000W'],
     ['a solar panel of 20W', 'solar panel 20W'],
+    ['the 430Wh power station', 'power station 430Wh'],
+    ['12v 18ah gate battery', 'lead battery 18Ah'],
+    ['an agm of 80 ah in the van', 'car battery 80Ah'],
+    ['14.4V 3Ah drill battery', '4S 3000mAh Li-ion'],
+    ['a 40v 2.5ah mower battery', '10S 2500mAh Li-ion'],
+    ['16000 power bank', 'power bank 16000mAh'],
+    ['plug with 5V 2.4A, 9V 2A and 12V 1.6A', '5V 2.4A, 9V 2A, 12V 1.6A'],
+    ['cigarette socket fused at 7.5 amps', 'car 7.5A'],
+    ['18W phone adapter', 'PD 18W'],
+    ['a supply of 350 watt', 'supply 350W'],
+    ['28 volt supply 6 amper', '28V 6A'],
   ])('of %j', (text, expected) => {
     expect(coveredTexts(text, 'source')).toContain(expected)
     const source = readSource(expected).value
