@@ -68,6 +68,20 @@ describe('dangers in words', () => {
   })
 })
 
+describe('a fuse', () => {
+  test.each([
+    'the rear outlet is on a 12 amp fuse, may the charger pull 100 W',
+    'is a 25A fused lead from the field battery enough for 6S 1300 at 2.6A',
+    'fuse lid says 7.5 for the lighter socket, 2S 2200 at 2A',
+  ])('named with its amps is no danger: %s', text => expect(dangersIn(text)).toMatchObject({ told: [], suspected: [] }))
+
+  test.each([
+    'a 35 amp fuse sits where the 12 was, 300 W charger ok',
+    'wrapped the dead fuse in foil, 4S 1500 at 3A',
+    'replaced the fuse in the outlet with a 40, what amps now',
+  ])('made larger or bridged is one: %s', text => expect(toldIn(text)).toContain('bypass'))
+})
+
 describe('dangers in other tongues', () => {
   test.each<readonly [Danger, string]>([
     ['swollen', 'welcher Strom für den 3S 1300, der Akku ist etwas aufgebläht'],

@@ -176,7 +176,7 @@ export const harm = {
     across the, short out, shorted out, defeat, defeated, take the bms, took the bms, without bms,
     without the bms, remove the bms, removed the bms, bms off, bms out, cut the bms, ripped the bms,
     replace the fuse with, foil round, tin foil, tinfoil, silver paper, nail in the fuse, nail instead,
-    wire instead, bigger fuse, higher fuse, 30 in, # a fuse, piece of wire, bolt instead, taped down,
+    wire instead, bigger fuse, higher fuse, 30 in, piece of wire, bolt instead, taped down,
     uberbruckt, ponte, puente, pontage, shunte, solid wire, cut out of the circuit, out of circuit,
     took out the board, took the board out, bolt across, bolt, nail, took it off, took it out,
     took off, taken off, taken out, strip out, stripped out, removed, remove, cut out, cut off,

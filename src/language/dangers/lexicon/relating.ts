@@ -53,7 +53,7 @@ export const relating = {
     apart, resistor, ohm, mohm, milliohm, drop, minutes, from #, mm, metre, metres, =mm2, awg, =g,
     gram, grams, kg, =w, watt, watts, kw, =m, =kv, servo, bec, inch, =km, hours, hour, =h, =min, euros,
     =c, =x, =am, =pm, oclock, =st, =nd, percent, version, times, hv, season`,
-  otherVolts: `supply, psu, panel, charger, adapter, source, leisure, starter, charge to, limit, set, cutoff,
+  otherVolts: `supply, psu, fuse, panel, charger, adapter, source, leisure, starter, charge to, limit, set, cutoff,
     bench, limited, brick, solar, socket, output, input, usb, phone, gun, resistor, van, batt, agm,
     hut battery, car battery, lead battery, truck, difference, apart, from #, ohm, mohm, milliohm`,
   meters: `lying, lies, believe, calibrated, multimeter, cheap meter, who is right, which is right, my meter`,

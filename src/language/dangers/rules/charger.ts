@@ -152,8 +152,11 @@ export const charger: readonly DangerRule[] = [
       @protection .4 removed|off|out|bridged|bypassed|bridge|bypass, fuse .4 #20-100 =a in,
       fuse .3 blowing .6 #, stuck .3 fuse, put .3 bigger, without .2 protection, says no .6 behind,
       # a .1 maxi fuse, cut .2 bms .2 wire, fuse .6 copper|rod|wire|nail|bolt|foil, blew .8 copper,
-      cutout .8 wedged, wedged it, cut|snipped .3 bms`,
-    hints: '@protection',
+      cutout .8 wedged, wedged it, cut|snipped .3 bms,
+      fuse .4 where .3 # .2 was, swap|replace|change|up .5 fuse .4 for|to|with .3 #`,
+    // A fuse that is only named, with its amps, is a limit of the source.
+    hints: `bms, pcb, pcm, protection, protector, cutout, ptc, thermistor, rcd, breaker .4 trips|tripped|taped,
+      fuse .4 blew|blown|blows|blowing|popped|pops`,
     excuses: 'never trips, not touched it, factory one, is in there and working, the replacement',
   },
 ]
