@@ -14,12 +14,12 @@ import { startOf } from '../../src/charging/things/level.ts'
 import { sessionChargersKind, sessionPacksKind, sessionSourcesKind } from '../../src/language/kinds/session-kinds.ts'
 import { clockKind, countKind, durationKind, temperatureKind } from '../../src/language/kinds/values.ts'
 import { lengthBetween_s } from '../../src/language/quantities/clock.ts'
-import type { Counted } from '../../src/language/quantities/list.ts'
 import type { StandingSource } from '../../src/language/things/standing.ts'
 
 const takes = {
   packs: required(sessionPacksKind),
   chargers: optional(sessionChargersKind),
+  ports: optional(countKind),
   sources: optional(sessionSourcesKind),
   by: optional(durationKind),
   start: optional(clockKind),
@@ -28,12 +28,15 @@ const takes = {
   temperature: optional(temperatureKind),
 }
 
+type AskedPlan = Asked<typeof takes>
+
 export const plan = session({
   name: 'plan',
   takes,
   examples: [
     'plan packs: 4x 3S 720 LiHV at 3.7V; 2x 2S 450 LiPo at 20% chargers: 2x 0.3/0.8/1.5/3A 60W 1-5S 10-26V sources: 4S 5000 Li-ion by: 2h30 flights: 6',
     'plan packs: 6x 6S 1300 LiPo chargers: 2x 0.1-10A by 0.1 200W sources: car 20A engine running start: 7:30 ready: 10:00',
+    'plan packs: 6S 2200 LiPo at 2.2A; 3S 1500 LiPo at 1.5A chargers: 0.1-10A by 0.1 100W ports: 2',
     'plan packs: 3x 1S 550 LiHV; 2x 3S 850 LiPo chargers: 0.1-2A by 0.1 20W; 0.3/0.8/1.5/3A 50W sources: power bank 74Wh PD 45W; PD 65W by: 1h30',
   ],
   situations: (asked, context) => {
@@ -45,11 +48,12 @@ export const plan = session({
     return { ...planField(field), field, permits }
   },
   deeds: deedsOf,
-  figures: ({ charges, ready, left, wait_min, sources }) => {
+  figures: ({ charges, ready, left, wait_min, sources, output_W }) => {
     const ends_s = charges.map(({ end_s }) => end_s)
     return [
       figure.count('packsReady', ready),
       figure.count('packsLeft', sum(left.map(({ count }) => count))),
+      figure.power('outputPower', output_W > 0 ? output_W : undefined),
       figure.duration('firstReady', ofSome(Math.min(...ends_s))),
       figure.duration('lastReady', ofSome(Math.max(...ends_s))),
       figure.duration('meanWait', ofSome((wait_min * 60) / charges.length)),
@@ -71,17 +75,21 @@ export interface Planned extends FieldPlan {
 }
 
 /** Where nobody tells of a charger: one that gives each pack what it may take. */
-const oneAfterTheOther: readonly Counted<Charger>[] = [
-  { count: 1, item: { currents: { kind: 'range', from_A: 0.1, to_A: 40, increment_A: 0.1 } } },
-]
+const anyCharger: Charger = { currents: { kind: 'range', from_A: 0.1, to_A: 40, increment_A: 0.1 } }
 
-function fieldOf(
-  { packs, chargers = oneAfterTheOther, sources = [], by, start, ready, flights, temperature }: Asked<typeof takes>,
-  { house, dangers, doubts }: Context,
-): FieldSession {
+/** One for each output. */
+function outputsOf({ chargers, ports = 1 }: AskedPlan): readonly Charger[] {
+  const each = chargers?.flatMap(({ count, item }) => Array.from({ length: count }, () => item)) ?? [anyCharger]
+  const [only, ...others] = each as [Charger, ...Charger[]]
+  return others.length > 0 ? each : Array.from({ length: ports }, () => only)
+}
+
+function fieldOf(asked: AskedPlan, { house, dangers, doubts }: Context): FieldSession {
+  const { packs, sources = [], by, start, ready, flights, temperature } = asked
   return {
     packs: packs.map(({ count, item }) => ({ ...item, count })),
-    chargers: chargers.flatMap(({ count, item }) => Array.from({ length: count }, () => item)),
+    chargers: outputsOf(asked),
+    shared_W: asked.chargers?.length === 1 && (asked.ports ?? 1) > 1 ? asked.chargers[0]?.item.power_W : undefined,
     sources: sources.flatMap(({ count, item }) => Array.from({ length: count }, () => fieldSource(item, house))),
     readyBy_s: by ?? (start && ready && lengthBetween_s(start, ready)),
     flights,

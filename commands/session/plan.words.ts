@@ -28,12 +28,16 @@ export const planWords: WordsOf<typeof plan> = locale => {
     asks: [own('plan four 3S 720 LiHV on two 0.1-5A chargers')],
     takes: {
       packs: {
-        about: say`the packs, with ";" between them, "4x" before four alike and "at 3.7V" or "at 20%" behind them`,
+        about: say`the packs, with ";" between them, "4x" before four alike, behind them "at 3.7V" or "at 20%" and "at 1.3A" where that is to be set`,
         as: text => text,
       },
       chargers: {
         about: say`the chargers, with ";" between them; one with two outputs is written "2x"; one that gives each pack what it may take when not said`,
         as: text => say`on ${text}`,
+      },
+      ports: {
+        about: say`outputs that share the watts of one charger, or packs at once where no charger is told`,
+        as: text => say`${text} at once`,
       },
       sources: { about: say`what feeds the chargers, with ";" between them`, as: text => say`fed by ${text}` },
       by: { about: say`the time from now by which they must be ready`, as: text => say`ready within ${text}` },
@@ -49,6 +53,7 @@ export const planWords: WordsOf<typeof plan> = locale => {
     figures: {
       packsReady: say`packs ready`,
       packsLeft: say`packs not charged`,
+      outputPower: say`into the packs at once, at most`,
       firstReady: say`first pack ready after`,
       lastReady: say`last pack ready after`,
       meanWait: say`ready on average after`,
@@ -74,9 +79,11 @@ export const planWords: WordsOf<typeof plan> = locale => {
       const total = sum(field.packs.map(({ count }) => count))
       const { sources, chargers } = field
       return [
-        asked.chargers === undefined
-          ? say`no charger was told: one that gives each pack what it may take, one after the other`
-          : undefined,
+        asked.chargers !== undefined
+          ? undefined
+          : chargers.length === 1
+            ? say`no charger was told: one that gives each pack what it may take, one after the other`
+            : say`no charger was told: each of these outputs gives its pack what it may take`,
         packs.some(({ item }) => item.from === undefined && item.dangers === undefined)
           ? say`packs without a state are taken to be flown down to their floor`
           : undefined,
@@ -178,6 +185,7 @@ function withCharges(
       : wanted === 1
         ? say`The pack is ${result}.`
         : say`All ${packsWords(wanted, locale)} are ${result}.`,
+    sharedWords(planned, locale),
     wantedBy && !start && isToday
       ? say`To have them by ${at(wantedBy, 0)}, start by ${at(wantedBy, -end_s)}.`
       : undefined,
@@ -185,4 +193,13 @@ function withCharges(
     pace === 'hurried' ? say`To make the time, currents are above the usual ones.` : undefined,
     leftWords(planned, locale),
   ]
+}
+
+/** Whether the outputs that share the watts of a charger may all run as wanted. */
+function sharedWords({ field, output_W, share_W }: Planned, { say, show }: Locale): Text | undefined {
+  if (field.shared_W === undefined) return undefined
+  const [taken, shared] = [show.power(output_W), show.power(field.shared_W)]
+  return share_W === undefined
+    ? say`Yes, at once: together they take ${taken} of the ${shared} that the outputs share.`
+    : say`Not all at once like that: together ${taken}, and the outputs share ${shared}. Each gets ${show.power(share_W)}.`
 }

@@ -11,6 +11,8 @@ import type { Worth } from './model.ts'
 /** Packs that are alike and stand alike; landed where nobody told where. */
 export interface PackGroup extends BesidePack {
   readonly count: number
+  /** What it is to be charged with, in A; the usual one when absent. */
+  readonly current_A?: number
 }
 
 export interface FieldSource {
@@ -23,6 +25,8 @@ export interface FieldSession {
   readonly packs: readonly PackGroup[]
   /** One for each output, all used at once. */
   readonly chargers: readonly Charger[]
+  /** What all outputs together give, in W, where they share it. */
+  readonly shared_W?: number
   /** None where the chargers are taken to get what they ask for. */
   readonly sources: readonly FieldSource[]
   /** From the start, in s. */
@@ -97,6 +101,10 @@ export interface FieldPlan extends Worth {
   readonly fullAlready: readonly number[]
   readonly left: readonly LeftPacks[]
   readonly sources: readonly SourceUse[]
+  /** What all outputs at once would take, in W. */
+  readonly output_W: number
+  /** What is left to each of the outputs that share too few watts for that, in W. */
+  readonly share_W?: number
   /** No plan in which each port keeps to one source and one share of its power is better. */
   readonly bound: Worth
 }

@@ -2,9 +2,10 @@
 
 import { judge } from '../envelope/judge.ts'
 import { chargeTimeBand } from '../setting/band.ts'
-import { hurriedSettingFor, settingFor } from '../setting/setting.ts'
+import { hurriedSettingFor, settingAsAsked, settingFor } from '../setting/setting.ts'
 import { chargeOf } from '../setting/timed-charge.ts'
 import type { Situation } from '../situation/situation.ts'
+import { smallestStep_A } from '../things/steps.ts'
 import type { Pace, SetCharge } from './field.ts'
 import type { Job } from './model.ts'
 
@@ -14,7 +15,11 @@ const connect_min = 1
 /** The charge and its setting where the situation permits it. */
 export function permitted(situation: Situation, pace: Pace): SetCharge | undefined {
   const { permit } = judge(situation)
-  return permit && { permit, setting: pace === 'calm' ? settingFor(permit) : hurriedSettingFor(permit) }
+  if (!permit) return undefined
+  const { current_A, charger } = situation
+  const isSettable = current_A !== undefined && (!charger || smallestStep_A(charger.currents) <= current_A)
+  if (isSettable) return { permit, setting: settingAsAsked(permit, current_A) }
+  return { permit, setting: pace === 'calm' ? settingFor(permit) : hurriedSettingFor(permit) }
 }
 
 /** Makes jobs, and remembers charges of a kind of pack that come up again on another port or source. */

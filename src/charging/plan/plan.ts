@@ -25,6 +25,16 @@ import { type Stand, standOf } from './stand.ts'
  * late overloads nothing. Never throws for what a pilot can own: what cannot be charged is left out with its reason.
  */
 export function planField(field: FieldSession): FieldPlan {
+  const plan = planUnshared(field)
+  const { shared_W = Number.POSITIVE_INFINITY, chargers } = field
+  if (plan.output_W <= shared_W) return plan
+  const share_W = shared_W / chargers.length
+  const held = planUnshared({ ...field, chargers: chargers.map(charger => ({ ...charger, power_W: share_W })) })
+  return { ...held, output_W: plan.output_W, share_W }
+}
+
+/** As if every output had the watts of its charger for itself. */
+function planUnshared(field: FieldSession): FieldPlan {
   const stands = field.packs.map(group => standOf(field, group))
   const fullAlready = stands.map(({ kind }, group) => (kind === 'full' ? sizeOf(field, group) : 0))
   const ready = sum(fullAlready)
@@ -38,6 +48,7 @@ export function planField(field: FieldSession): FieldPlan {
     bound: { ...solved.bound, ready: ready + solved.bound.ready },
     pace,
     charges,
+    output_W: outputOf(charges, field),
     fullAlready,
     left: [
       ...stands.flatMap((stand, group) => refused(stand, group, sizeOf(field, group))),
@@ -58,6 +69,14 @@ function atTheRightPace(field: FieldSession, groups: readonly number[], wanted: 
   const hurried = at('hurried')
   return hurried.solved.ready > calm.solved.ready ? hurried : calm
 }
+
+/** The largest charge of each output, at its end. */
+const outputOf = (charges: readonly PlannedCharge[], { chargers }: FieldSession): number =>
+  sum(
+    chargers.map((_, port) =>
+      Math.max(0, ...charges.map(one => (one.port === port ? one.setting.current_A * one.setting.cutoffPack_V : 0))),
+    ),
+  )
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
 const sizeOf = ({ packs }: FieldSession, group: number): number => (packs[group] as PackGroup).count

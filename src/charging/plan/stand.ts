@@ -17,7 +17,7 @@ export interface Fed {
 /** Charging a pack of the group: on this charger and source, or, without a charger, at all. */
 export function chargingOf(
   { around, temperature_C }: FieldSession,
-  { pack, from, dangers }: PackGroup,
+  { pack, from, dangers, current_A }: PackGroup,
   charger?: Charger,
   { fieldSource, share_W }: Fed = { fieldSource: undefined },
 ): Situation {
@@ -32,6 +32,7 @@ export function chargingOf(
       sourceSoc: fieldSource?.soc,
       sourceShare_W: share_W,
       temperature_C,
+      current_A,
     },
     around,
   )

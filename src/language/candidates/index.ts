@@ -15,6 +15,8 @@ import { findNumbers } from './quantities/numbers.ts'
 import { findQuantities } from './quantities/quantities.ts'
 import type { Candidate } from './sentence/candidate.ts'
 import { type Family, type Found, Sentence } from './sentence/sentence.ts'
+import { wordSet } from './sentence/tokens.ts'
+import { findBoards } from './supply/boards.ts'
 import { findChargers } from './supply/chargers.ts'
 import { findSources } from './supply/sources.ts'
 
@@ -31,11 +33,13 @@ const families: readonly Family[] = [
   findDurations,
   findClocks,
   findCounts,
+  findBoards,
   findChargers,
   findSources,
   findNumbers,
 ]
 
+const eachAfter = /^(?:each|apiece)$/
 const levelKinds: ReadonlySet<string> = new Set(['state', 'voltage'])
 
 /** Never throws. All candidates, overlapping ones too, best reading first among those that overlap. */
@@ -54,8 +58,30 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
   const isNow = kind === 'clock' && next === 'now'
   const cue = isNow ? 'start' : ((kind === 'clock' ? roleOf(sentence, first) : undefined) ?? cueBefore(sentence, first))
   const found: Candidate = { kind, text, start, end, typed, score: Math.round(score * 1000) / 1000, cue, next, pack }
+  if (kind === 'current' || kind === 'rate') return { ...found, each: isOfEach(sentence, first, after) }
+  if (kind === 'power' || kind === 'charger') return { ...found, shared: isShared(sentence, first, after) }
   if (!levelKinds.has(kind)) return found
   return { ...found, holders: holdersBefore(sentence, first), device: deviceOfReading(sentence, first, after) }
+}
+
+/** "2.2A each", "each at 2.2A", "1A per pack", "each pack getting 1A". */
+function isOfEach(sentence: Sentence, first: number, after: number): true | undefined {
+  const behind = sentence.word(after)
+  const isPer = /^(?:per|a)$/.test(behind) && /^(?:pack|battery|lipo)$/.test(sentence.word(after + 1))
+  const before = [1, 2, 3, 4].map(back => sentence.word(first - back))
+  const stop = before.findIndex(word => /^[,.;?]$|^and$/.test(word) || /^\d/.test(word))
+  const isBefore = before.slice(0, stop < 0 ? before.length : stop).includes('each')
+  return isPer || isBefore || eachAfter.test(behind) ? true : undefined
+}
+
+const sharing = wordSet('share shares shared sharing split between total altogether combined together both overall')
+
+/** "150W shared", "200W in all", "split 100W between": what several outputs divide. */
+function isShared(sentence: Sentence, first: number, after: number): true | undefined {
+  const near = [-4, -3, -2, -1].map(step => sentence.word(first + step))
+  const behind = [0, 1, 2, 3].map(step => sentence.word(after + step))
+  const inAll = behind.some((word, at) => word === 'in' && behind[at + 1] === 'all')
+  return inAll || [...near, ...behind].some(word => sharing.has(word)) ? true : undefined
 }
 
 /** The surest of those that say the same of the same words. */

@@ -6,7 +6,7 @@ import { writeQuantity } from '../quantities/quantity.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 
 /** So many characters may stand between the two: a space, a comma, a stroke. */
-const mostBetween = 3
+const mostBetween = 5
 
 /** The values, with watts and amps that nothing else of the command can be as the chargers that give them. */
 export function withChargers(values: readonly Candidate[], { options }: CommandWords): readonly Candidate[] {
@@ -19,7 +19,8 @@ export function withChargers(values: readonly Candidate[], { options }: CommandW
     const [value, next] = [values[at], values[at + 1]] as [Candidate, Candidate | undefined]
     const pair = next !== undefined && isPair(value, next)
     // "At 2 A" is what somebody wants to set.
-    const gives = value.kind === 'current' && value.cue !== 'at' && (/a/i.test(value.typed) || value.cue === 'than')
+    const gives =
+      value.kind === 'current' && !value.each && value.cue !== 'at' && (/a/i.test(value.typed) || value.cue === 'than')
     const alone = value.kind === 'power' || (several && gives)
     found.push(pair ? chargerOf(value, next) : alone ? chargerOf(value) : value)
     if (pair) at += 1
@@ -48,28 +49,44 @@ function chargerOf(value: Candidate, other?: Candidate): Candidate {
   }
 }
 
-/** What counts of chargers are of: "two ports", "two with 60 W". */
-const outlets = /^(?:chargers?|outputs?|ports?|channels?|sides?|with|that)$/
+/** What packs hang on: "two ports". */
+export const outlets = /^(?:chargers?|outputs?|ports?|channels?|sides?)$/
+/** "Two with 60 W": counts of chargers too, where one is told. */
+const described = /^(?:with|that)$/
 
-/** All the chargers as the list that one detail takes: "2x 100W charger; 30W charger". */
-export function chargersListed(
-  values: readonly Candidate[],
-  { options }: CommandWords,
-): { readonly option: string; readonly text: string; readonly used: ReadonlySet<Candidate> } | undefined {
+export interface ChargersListed {
+  readonly options: Readonly<Record<string, string>>
+  readonly used: ReadonlySet<Candidate>
+}
+
+/** All the chargers as the list that one detail takes: "2x 100W charger; 30W charger"; what outputs share as one with ports. */
+export function chargersListed(values: readonly Candidate[], { options }: CommandWords): ChargersListed | undefined {
   const list = options.find(({ kind }) => kind === 'session chargers')
   const used = new Set<Candidate>()
   const chargers: string[] = []
+  const isShared = values.some(({ kind, shared }) => kind === 'charger' && shared)
+  let ports = 1
   let count = 1
   for (const value of list ? values : []) {
     const { kind, text, next = '', end } = value
     const isBeside = values.some(
       ({ kind: of, start }) => of === 'charger' && start >= end && start - end <= mostBetween,
     )
-    if (kind === 'count' && (outlets.test(next) || isBeside || text === '1')) count = Number(text)
+    if (kind === 'count' && (outlets.test(next) || described.test(next) || isBeside || text === '1')) {
+      count = Number(text)
+      if (outlets.test(next)) {
+        ports = Math.max(ports, count)
+        used.add(value)
+      }
+    }
     if (kind !== 'charger' || text === '') continue
-    chargers.push(`${count > 1 ? `${count}x ` : ''}${text}`)
+    chargers.push(`${count > 1 && !isShared ? `${count}x ` : ''}${text}`)
     count = 1
     used.add(value)
   }
-  return list && chargers.length > 0 ? { option: list.name, text: chargers.join('; '), used } : undefined
+  if (!list || used.size === 0) return undefined
+  const told: Record<string, string> = chargers.length > 0 ? { [list.name]: chargers.join('; ') } : {}
+  if (isShared && ports === 1 && values.some(value => value.pack !== undefined)) ports = 2
+  if (ports > 1 && (isShared || chargers.length === 0)) told.ports = String(ports)
+  return { options: told, used }
 }

@@ -5,6 +5,7 @@ import type { Intent } from '../corpus/intents.ts'
 import type { Ranked } from '../model/index.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { type Fitted, fitTo, type Kept } from './fit.ts'
+import { ofJoined } from './joined.ts'
 import { isToldGoal } from './slots.ts'
 
 export interface Choice {
@@ -47,7 +48,7 @@ export function choices(
   inHandbook: number,
 ): readonly Choice[] {
   // An amendment of nothing is none: what else the sentence may be shares its likelihood.
-  const own = ranked.filter(({ intent }) => intent !== 'amend')
+  const own = ofJoined(ranked, values, vocabulary).filter(({ intent }) => intent !== 'amend')
   const whole = own.reduce((sum, { share }) => sum + share, 0) || 1
   return own
     .slice(0, tried)
@@ -77,18 +78,32 @@ function heeded(intent: Intent, share: number, values: readonly Candidate[], inH
   // Each pack that is told in full speaks against it.
   const told = values.filter(({ pack }) => pack?.capacity_Ah !== undefined).length
   if (inHandbook < 1) return share * 0.35 * 0.4 ** told
-  return values.every(({ kind }) => kind === 'chemistry') ? share ** (inHandbook ** -1.5) : share * 0.4 ** told
+  return values.every(({ kind }) => kind === 'chemistry' || kind === 'board')
+    ? share ** (inHandbook ** -1.5)
+    : share * 0.4 ** told
 }
 
 export const tellsOfPacks = (values: readonly Candidate[]): boolean =>
-  values.some(({ kind }) => kind !== 'number' && kind !== 'count')
+  values.some(({ kind }) => kind !== 'number' && kind !== 'count' && kind !== 'board')
 
 /** A value that a command has no use for speaks against it, and so does a detail that it lacks. */
-export function takes({ left, missing }: Fitted, values: readonly Candidate[]): number {
+export function takes({ left, missing, options }: Fitted, values: readonly Candidate[]): number {
   const used = values.length === 0 ? 1 : 1 - left.length / values.length
   // Several packs where one is asked about: it is a question about several.
   const several = left.some(({ kind, text }) => kind === 'count' && Number(text) > 1)
   // Where a pack is to go is what somebody wants.
   const goes = left.some(isToldGoal)
-  return (0.4 + 0.6 * used) * (missing === undefined ? 1 : 0.35) * (several ? 0.5 : 1) * (goes ? 0.3 : 1)
+  // A list of one pack, and nothing that several hang on: it is a question about that pack.
+  const { packs, chargers, charger, ports, places } = options
+  const alone = packs !== undefined && !/;|^\d+x/.test(packs) && !(chargers ?? charger ?? ports ?? places)
+  // How packs hang together decides what they get.
+  const joined = left.some(({ kind }) => kind === 'board' || kind === 'batch')
+  return (
+    (joined ? 0.25 : 1) *
+    (alone ? 0.5 : 1) *
+    (0.4 + 0.6 * used) *
+    (missing === undefined ? 1 : 0.35) *
+    (several ? 0.5 : 1) *
+    (goes ? 0.3 : 1)
+  )
 }

@@ -11,7 +11,7 @@ import { readAsAh, readAsAmps } from './assumed.words.ts'
 import { bareCapacity } from './bare-capacity.ts'
 import { cellsByVolts, cellsRead } from './cells-told.ts'
 import { chargersListed } from './charger-told.ts'
-import { listed } from './listed.ts'
+import { type KeptPacks, keptList, listed } from './listed.ts'
 import { goalsFirst, slotFor } from './slots.ts'
 import { suited } from './suited.ts'
 import { contradict, type PackTold, together, toldBy, toldIn, type WholePack, wholePack } from './told-pack.ts'
@@ -43,18 +43,19 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
   const options: Record<string, string> = {}
   const left: Candidate[] = []
   const takes = (kind: string) => command.options.find(option => option.kind === kind)
-  const list = listed(values, command, kept.pack === undefined ? undefined : toldIn(kept.pack))
+  const list = listed(values, command, keptPacks(kept))
   const chargers = chargersListed(values, command)
-  for (const one of [list, chargers]) if (one) options[one.option] = one.text
+  if (list) options[list.option] = list.text
+  Object.assign(options, chargers?.options)
   const packs = list ? { charged: undefined, feeding: undefined, used: list.used } : packsOf(values, command)
   if (packs.feeding) options.source = wholePack(packs.feeding).text ?? ''
   const bare = packs.charged && takes('pack') ? bareCapacity(values, packs.charged) : undefined
   for (const value of goalsFirst(values, command)) {
     if (packs.used.has(value) || chargers?.used.has(value) || value === bare?.of) continue
-    if (isNamedByCommand(value, command) || isOfLabel(value)) continue
+    if (isNamedByCommand(value, command) || isToldByCount(value, command) || isOfLabel(value)) continue
     // Of two packs that contradict each other the other one is left over.
     const slot = value.kind === 'pack' ? undefined : slotFor(value, command, name => options[name] !== undefined)
-    if (slot) options[slot.name] = value.text
+    if (slot) options[slot.name] = value.each && list ? `${value.text} each` : value.text
     else left.push(value)
   }
   const assumed: Said[] = [...(list?.assumed ?? []), ...amps(left, command, options)]
@@ -118,6 +119,15 @@ const isNamedByCommand = ({ kind, text, cue }: Candidate, { name, options }: Com
   text === name &&
   cue !== 'from' &&
   !options.some(option => option.name === 'to')
+
+function keptPacks({ pack, packs }: Kept): KeptPacks | undefined {
+  const told = pack === undefined ? undefined : toldIn(pack)
+  return told ? { pack: told } : packs === undefined ? undefined : keptList(packs)
+}
+
+/** "On one board", "at once" of what is counted or listed anyway. */
+const isToldByCount = ({ kind, text }: Candidate, { options }: CommandWords): boolean =>
+  kind === 'board' && text === '' && options.some(({ name }) => name === 'places' || name === 'count')
 
 /** "Is it full" beside volts that say where it stands: what is asked, and no detail left over. */
 const unasked = (left: readonly Candidate[], { at }: Readonly<Record<string, string>>): readonly Candidate[] =>

@@ -4,7 +4,7 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
 import { deal, type ToldLevel, type ToldPacks } from './dealt.ts'
 import { isToldGoal } from './slots.ts'
-import { type PackTold, type WholePack, wholePack } from './told-pack.ts'
+import { type PackTold, toldIn, type WholePack, wholePack } from './told-pack.ts'
 
 export interface Listed extends Pick<WholePack, 'assumed' | 'doubts'> {
   readonly option: string
@@ -24,19 +24,44 @@ interface Told {
   count: number | undefined
   mass?: string
   readonly levels: ToldLevel[]
+  /** What it is to be charged with, in notation. */
+  current?: string | undefined
+}
+
+/** Packs of the question before, where they were all alike. */
+export interface KeptPacks {
+  readonly pack: PackTold
+  readonly count?: number
+  /** Where they all stood, in notation. */
+  readonly level?: string | undefined
+}
+
+/** What is kept as a list holds where neither its number nor its levels are told anew. */
+export function keptList(text: string): KeptPacks | undefined {
+  const entries = text.split('; ').map(entry => {
+    const [, count = '1', pack = '', level] = /^(?:(\d+)x )?(.*?)(?: at (\d.*V.*|\d.*%))?$/.exec(entry) ?? []
+    return { count: Number(count), pack, level }
+  })
+  const [first] = entries
+  const pack = first && toldIn(first.pack)
+  if (!pack || entries.some(one => one.pack !== first.pack)) return undefined
+  const isLevel = entries.every(({ level }) => level === first.level)
+  return { pack, count: entries.reduce((sum, { count }) => sum + count, 0), level: isLevel ? first.level : undefined }
 }
 
 /** The packs, each with its count, its mass or where it stands; undefined where the command lists none. `kept` stands where none is named. */
 export function listed(
   values: readonly Candidate[],
   { options }: CommandWords,
-  kept: PackTold | undefined,
+  kept: KeptPacks | undefined,
 ): Listed | undefined {
   const list = options.find(({ kind }) => listKinds.has(kind))
   if (!list || options.some(({ kind }) => kind === 'pack')) return undefined
   const used = new Set<Candidate>()
   const told: Told[] = []
   let counted: number | undefined
+  let ofAll: string | undefined
+  const setsEach = list.kind === 'session packs' && !options.some(({ name }) => name === 'current')
   const early: ToldLevel[] = []
   const begin = (pack: PackTold) => {
     told.push({ pack, count: pack.count ?? counted, levels: early.splice(0) })
@@ -48,7 +73,13 @@ export function listed(
     else if (value.kind === 'count') {
       const last = told.at(-1)
       if (last && last.count === undefined && countsBehind(value, told.length)) last.count = Number(value.text)
-      else if (!device.test(value.next ?? '')) counted = Number(value.text)
+      // "Only three, one is lent out": what one of them does.
+      else if (!device.test(value.next ?? '') && (value.text !== '1' || counted === undefined))
+        counted = Number(value.text)
+    } else if (setsEach && (value.kind === 'current' || value.kind === 'rate') && value.cue !== 'than') {
+      const last = told.at(-1)
+      if (last && !value.each) last.current ??= value.text
+      else ofAll ??= value.text
     } else {
       const last = told.at(-1)
       const levels = levelsOf(value, list, last?.levels.at(-1))
@@ -60,7 +91,15 @@ export function listed(
     used.add(value)
   }
   // "Six of them at 3.8": the pack of the question before.
-  if (told.length === 0 && kept) begin(kept)
+  const isAnew = kept?.count === undefined || counted !== undefined || early.length > 0
+  if (told.length === 0 && kept && isAnew) {
+    if (early.length === 0 && kept.level !== undefined) early.push({ text: kept.level, holders: 'all' })
+    counted ??= kept.count
+    begin(kept.pack)
+  }
+  // Behind the last pack it is for all of which nothing else was said.
+  ofAll ??= told.slice(0, -1).every(({ current }) => current === undefined) ? told.at(-1)?.current : undefined
+  for (const one of told) one.current ??= ofAll
   return told.length === 0 ? undefined : writtenList(list, told, values, used)
 }
 
@@ -105,7 +144,13 @@ function writtenList(
   const [chemistry] = named.size === 1 ? named : []
   if (chemistry !== undefined) for (const type of types) used.add(type)
   const wholes = told.map(({ pack }) => wholePack(chemistry === undefined ? pack : { ...pack, chemistry }))
-  const packs = told.map(({ count, levels }, at): ToldPacks => ({ pack: wholes[at]?.text ?? '', count, levels }))
+  const packs = told.map(
+    ({ count, levels }, at): ToldPacks => ({
+      pack: [wholes[at]?.text ?? '', told[at]?.current].filter(text => text !== undefined).join(' at '),
+      count,
+      levels,
+    }),
+  )
   const entries =
     list.kind === 'packs'
       ? packs.map(({ pack, count = 1 }, at) => times(count, [pack, told[at]?.mass]))

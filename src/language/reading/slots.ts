@@ -32,6 +32,9 @@ const timeOfDay = /\d:\d/
 const past: ReadonlySet<string> = new Set(['ago', 'in', 'old', 'already', 'gone', 'late'])
 const endCues: ReadonlySet<string> = new Set(['until', 'till', 'til'])
 
+/** Details that a value of their kind alone does not mean. */
+const toldByName: ReadonlySet<string> = new Set(['until', 'places', 'ports'])
+
 /** The detail that a value fills; undefined where the command takes none of its kind, or it is filled already. */
 export function slotFor(
   candidate: Candidate,
@@ -49,13 +52,16 @@ export function slotFor(
   if (kind === 'current' && endCues.has(cue)) return named('until')
   // "My bench supply": of which nothing is told.
   if (kind === 'source' && text === 'supply') return undefined
+  if (kind === 'board' || kind === 'batch') return /\d/.test(text) ? (named('places') ?? named('ports')) : undefined
   if (kind === 'clock') return timeOfDay.test(candidate.text) ? named(cue === 'start' ? 'start' : 'ready') : undefined
   if (kind === 'duration' && past.has(candidate.next ?? '')) return undefined
   const kinds = readers[kind] ?? []
   return (
     named(kind) ??
     kinds
-      .map(wanted => free(options.find(({ kind: of, name }) => of === wanted && name !== 'until' && !isFilled(name))))
+      .map(wanted =>
+        free(options.find(({ kind: of, name }) => of === wanted && !toldByName.has(name) && !isFilled(name))),
+      )
       .find(option => option !== undefined)
   )
 }

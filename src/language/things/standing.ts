@@ -5,6 +5,7 @@ import type { Pack } from '../../charging/things/pack.ts'
 import type { Source } from '../../charging/things/source.ts'
 import { plainText, quoted } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
+import { readChargeCurrent, writeCurrent } from '../quantities/quantities.ts'
 import type { Read } from '../scan/read.ts'
 import { readPack, writePack } from './pack.ts'
 import { readSource, writeSource } from './source.ts'
@@ -14,6 +15,8 @@ import { type Level, readState, writeLevel } from './state.ts'
 export interface StandingPack {
   readonly pack: Pack
   readonly from?: Level
+  /** What it is to be charged with, in A. */
+  readonly current_A?: number
   /** What says that it is not fit, as typed, and which dangers it tells of. */
   readonly unsound?: string
   readonly dangers?: readonly Danger[]
@@ -24,6 +27,8 @@ export interface StandingSource {
   readonly charged?: Level
 }
 
+/** `at 1.3A`, `at 1C`: what is to be set, apart from where the pack stands. */
+const setTo = / (?:at|@) ?([\d.,]+ ?m?[ac])(?= |$)/iu
 const standing = /^(.*\S) (?:at|from|@) ?(\S.*)$/iu
 /** Behind a pack of a list they leave that one out; a pack that burns or smokes ends the question instead. */
 const unsoundWords: readonly (readonly [RegExp, readonly Danger[]])[] = [
@@ -44,24 +49,28 @@ function unsoundWord(plain: string): { word: string; dangers: readonly Danger[] 
 }
 
 /**
- * Reads a pack and, behind "at", its state; a last word like "swollen" is kept apart. Throws a Problem as
+ * Reads a pack and, behind "at", its state and the current that it is to get; a last word like "swollen" is kept apart. Throws a Problem as
  * `readPack`.
  */
 export function readStandingPack(text: string): Read<StandingPack> {
   const plain = plainText(text)
   const unsound = unsoundWord(plain)
   const sound = unsound ? plain.replace(` ${unsound.word}`, '') : plain
-  const [, head = sound, state] = standing.exec(sound) ?? []
+  const set = setTo.exec(sound)
+  const rest = set ? sound.replace(set[0], '') : sound
+  const [, head = rest, state] = standing.exec(rest) ?? []
   const { value: pack, assumed } = readPack(head)
   const from = state === undefined ? undefined : readState(state, pack)
+  const current_A = set?.[1] === undefined ? undefined : readChargeCurrent(set[1], pack.capacity_Ah)
   return {
-    value: { pack, from: from?.value, unsound: unsound?.word.toLowerCase(), dangers: unsound?.dangers },
+    value: { pack, current_A, from: from?.value, unsound: unsound?.word.toLowerCase(), dangers: unsound?.dangers },
     assumed: [...assumed, ...(from?.assumed ?? [])],
   }
 }
 
-export function writeStandingPack({ pack, from, unsound }: StandingPack): string {
-  return [writePack(pack), from && `at ${writeLevel(from)}`, unsound].filter(Boolean).join(' ')
+export function writeStandingPack({ pack, from, current_A, unsound }: StandingPack): string {
+  const set = current_A === undefined ? undefined : `at ${writeCurrent(current_A)}`
+  return [writePack(pack), set, from && `at ${writeLevel(from)}`, unsound].filter(Boolean).join(' ')
 }
 
 /** Reads a source and, behind "at", how full its battery is. Throws a Problem as `readSource`. */

@@ -250,6 +250,28 @@ describe('cells', () => {
   })
 })
 
+describe('plan on outputs that share watts', () => {
+  const two = '6S 2200 LiPo at 2.2A; 3S 1500 LiPo at 1.5A'
+
+  it('says what both take together, and runs them at once where it fits', async () => {
+    const reply = await answered(`plan packs: ${two} chargers: 0.1-10A by 0.1 100W ports: 2`)
+    expect(figure(reply, 'outputPower')?.value).toBeCloseTo(2.2 * 25.2 + 1.5 * 12.6, 6)
+    expect(spaced(reply.headline)).toMatch(/Yes, at once: together they take 74 W of the 100 W/)
+  })
+
+  it('gives each its part where it does not', async () => {
+    const reply = await answered(`plan packs: ${two} chargers: 0.1-10A by 0.1 60W ports: 2`)
+    expect(spaced(reply.headline)).toMatch(/Not all at once like that: together 74 W.* share 60 W. Each gets 30 W/)
+    expect(spaced(reply.headline)).toMatch(/at 1.1 A to 4.20 V/)
+  })
+
+  it('sets for each pack what was asked for, and refuses what it may not have', async () => {
+    const reply = await answered('plan packs: 4x 3S 450 LiPo at 0.3A ports: 4')
+    expect(spaced(reply.headline)).toMatch(/#4 on charger 4 at 0.3 A/)
+    expect(spaced((await answered('plan packs: 2x 3S 450 LiPo at 2A')).headline)).toMatch(/Do not charge at 2 A/)
+  })
+})
+
 describe('parallel', () => {
   it.each([
     ['3S 850 LiPo at 3.8V per cell; 4S 850 LiPo at 3.8V per cell', /packs of 3S and 4S/],

@@ -21,6 +21,10 @@ export type ValueName =
   | 'gauge'
   | 'mass'
   | 'count'
+  /** Packs that share a board, with its places where they were told. */
+  | 'board'
+  /** So many at a time, or each on a port of its own. */
+  | 'batch'
   | 'cellVolts'
   | 'percent'
   | 'number'
@@ -74,6 +78,10 @@ export interface Candidate {
   readonly parts?: readonly Candidate[]
   /** Of a level: how many packs the words right before it say that stand there. */
   readonly holders?: Holders | undefined
+  /** Of a current or a rate: it is for each pack. */
+  readonly each?: true | undefined
+  /** Of watts: several outputs share them. */
+  readonly shared?: true | undefined
   /** Of a level: what shows it, where the words about it say so. */
   readonly device?: Device | undefined
 }

@@ -2,7 +2,10 @@ import { describe, expect, it } from 'vitest'
 import { commands } from '../../../../commands/index.ts'
 import { createRegistry } from '../../../../src/assistant/registry.ts'
 import { bestCover, candidatesOf } from '../../../../src/language/candidates/index.ts'
+import { readPlainly } from '../../../../src/language/conversation/read-plainly.ts'
 import { fitTo } from '../../../../src/language/reading/fit.ts'
+import type { CommandWords } from '../../../../src/language/sentence/vocabulary.ts'
+import { covered } from '../../../support/covered.ts'
 
 const { vocabulary } = createRegistry(commands)
 const fitted = (name: string, text: string) => {
@@ -45,5 +48,50 @@ describe('chargers of a sentence', () => {
     ['two 3S 900 LiPo, 9A 180W', '0.1-9A by 0.1 180W'],
   ])('each counted: %j', (text, chargers) => {
     expect(fitted('plan', text).options.chargers).toBe(chargers)
+  })
+})
+
+describe('packs that hang together', () => {
+  const ask = (text: string) => readPlainly(text, vocabulary, undefined, [], 0)
+  const optionsOf = (text: string) => {
+    const meant = ask(text)
+    return meant.kind === 'question' ? meant.question : undefined
+  }
+
+  it.each([
+    ['four 5S 900 lipo on the parallel board at 1C, what current', { packs: '4x 5S 900mAh LiPo', current: '1C' }],
+    ['seven 2S 520 lihv paralleled, 0.4A each, ok?', { packs: '7x 2S 520mAh LiHV', current: '0.4A each' }],
+    [
+      '3x 4S 950 lipo all at once on my 130W charger, how long',
+      { packs: '3x 4S 950mAh LiPo', charger: '130W charger' },
+    ],
+    ['ten 3S 650 lipo on a 5 way board, how long', { packs: '10x 3S 650mAh LiPo', places: '5' }],
+  ])('share a board: %j', (text, options) => {
+    expect(optionsOf(text)).toMatchObject({ command: 'parallel', options })
+  })
+
+  it.each([
+    ['eight 3S 650 lipo, two at a time at 0.6A, how long in all', { packs: '8x 3S 650mAh LiPo at 0.6A', ports: '2' }],
+    ['nine 2S 520 lihv on three ports at 1C, when are all done', { packs: '9x 2S 520mAh LiHV at 1C', ports: '3' }],
+    [
+      '5S 900 lipo at 0.9A and 3S 1400 lipo at 1.4A on two outputs that share 70W, does it fit',
+      { packs: '5S 900mAh LiPo at 0.9A; 3S 1400mAh LiPo at 1.4A', chargers: '70W charger', ports: '2' },
+    ],
+  ])('have ports of their own: %j', (text, options) => {
+    expect(optionsOf(text)).toMatchObject({ command: 'plan', options })
+  })
+
+  it('says nothing of cells in parallel, nor of another board', () => {
+    expect(covered('two cells in parallel', 'board')).toEqual([])
+    expect(covered('pin it on the notice board', 'board')).toEqual([])
+  })
+
+  it('keeps the packs of the question before, in another number or at other volts', () => {
+    const command = vocabulary.find(({ name }) => name === 'parallel') as CommandWords
+    const kept = { packs: '4x 3S 1300mAh LiPo at 3.8V per cell', current: '4A' }
+    const next = (text: string) => fitTo(command, bestCover(candidatesOf(text)), kept).options.packs
+    expect(next('only three, one is lent out')).toBe('3x 3S 1300mAh LiPo at 3.8V per cell')
+    expect(next('all of them at 3.75')).toBe('4x 3S 1300mAh LiPo at 3.75V')
+    expect(next('at 3A')).toBe(kept.packs)
   })
 })
