@@ -15,8 +15,10 @@ import { toldBy } from '../reading/told-pack.ts'
 import { type Span, spansOf, wordsLeft } from '../reading/words-left.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { namesForeign } from '../things/foreign-chemistries.ts'
-import { amended, isFewWords, keptFrom } from './amend.ts'
+import { amended } from './amend.ts'
+import { isFewWords } from './follow-up.ts'
 import type { Frame } from './frame.ts'
+import { lentTo } from './lend.ts'
 
 /** Less of the words known than this, and nothing that fits: it is not ours. */
 const leastKnown = 0.5
@@ -37,10 +39,15 @@ export function readPlainly(
 ): Meant {
   const values = bestCover(candidatesOf(text))
   const { ranked, by } = readings(text, values, free, vocabulary)
-  const asked = choices(ranked, values, vocabulary, by, command => keptFrom(frame, command, values), inHandbook)
+  const asked = choices(ranked, values, vocabulary, by, command => lentTo(frame, command, text, values), inHandbook)
   const own = frame && isFewWords(text) ? asked.map(lessOfNothing).toSorted((a, b) => b.score - a.score) : asked
-  const follows = frame && amended(text, values, ranked, frame, vocabulary)
-  const found = follows ? [...own, follows].toSorted((a, b) => b.score - a.score) : own
+  const follows = frame && amended(text, values, ranked, frame, vocabulary, by)
+  // The surer it goes on, the less it is a question of its own.
+  const found = follows
+    ? [...own.map(one => ({ ...one, score: one.score * (1 - follows.score) })), follows].toSorted(
+        (a, b) => b.score - a.score,
+      )
+    : own
   const [likeliest] = found
   const state = aside.get(likeliest?.intent ?? '') === 'handbook' ? standsAt(text, values, vocabulary) : undefined
   const best = likeliest && state ? { ...likeliest, fitted: state, kept: [] } : likeliest

@@ -1,5 +1,6 @@
 // Chargers told by their figures: "200W 10A" beside a pack, "one with 100 W and one with 30 W", "two ports of 6 A".
 
+import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { readCurrent, readPower } from '../quantities/quantities.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
@@ -22,8 +23,10 @@ export function withChargers(values: readonly Candidate[], { options }: CommandW
     const gives =
       value.kind === 'current' && !value.each && value.cue !== 'at' && (/a/i.test(value.typed) || value.cue === 'than')
     const alone = value.kind === 'power' || (several && gives)
-    found.push(pair ? chargerOf(value, next) : alone ? chargerOf(value) : value)
-    if (pair) at += 1
+    const charger = pair || alone ? attempt(() => chargerOf(value, pair ? next : undefined)) : undefined
+    // Beyond what is worked with it stays what it is, to be spoken of by whoever is asked.
+    found.push(charger ?? value)
+    if (pair && charger) at += 1
   }
   return found
 }

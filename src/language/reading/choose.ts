@@ -7,6 +7,7 @@ import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { type Fitted, fitTo, type Kept } from './fit.ts'
 import { ofJoined } from './joined.ts'
 import { isToldGoal } from './slots.ts'
+import type { PackTold } from './told-pack.ts'
 
 export interface Choice {
   readonly intent: Intent
@@ -36,7 +37,7 @@ export interface Reading {
 }
 
 /**
- * Best first. `readBy` gives how a command reads the sentence; `keptFor` what an earlier question lends to it;
+ * Best first. `readBy` gives how a command reads the sentence; `lentTo` what an earlier question lends to it;
  * `inHandbook` how surely the handbook answers, 1 and above where it does.
  */
 export function choices(
@@ -44,7 +45,7 @@ export function choices(
   values: readonly Candidate[],
   vocabulary: Vocabulary,
   readBy: (command: CommandWords) => Reading,
-  keptFor: (command: CommandWords) => Kept,
+  lentTo: (command: CommandWords) => { readonly kept: Kept; readonly before?: PackTold | undefined },
   inHandbook: number,
 ): readonly Choice[] {
   // An amendment of nothing is none: what else the sentence may be shares its likelihood.
@@ -56,9 +57,9 @@ export function choices(
       const share = told / whole
       const command = aside.has(intent) ? undefined : vocabulary.find(({ name }) => name === intent)
       if (!command) return { intent, fitted: undefined, score: heeded(intent, share, values, inHandbook), kept: [] }
-      const kept = keptFor(command)
+      const { kept, before } = lentTo(command)
       const own = readBy(command)
-      const fitted = fitTo(command, own.values, { ...kept, ...own.free })
+      const fitted = fitTo(command, own.values, { ...kept, ...own.free }, before)
       return {
         intent,
         fitted,

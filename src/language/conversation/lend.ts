@@ -1,0 +1,73 @@
+// What the last question lends to the next: all of it that the next does not tell anew.
+
+import { attempt } from '../../ground/problem.ts'
+import type { Candidate } from '../candidates/sentence/candidate.ts'
+import { isOfLabel, type Kept } from '../reading/fit.ts'
+import { isOfNamed } from '../reading/free-words.ts'
+import { type PackTold, toldBy, toldIn } from '../reading/told-pack.ts'
+import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
+import { readCellType } from '../things/cell-type.ts'
+import { mayGoOn, namesPack } from './follow-up.ts'
+import type { Frame } from './frame.ts'
+
+export interface Lent {
+  readonly kept: Kept
+  /** What was told of the pack, where the sentence tells another part of it. */
+  readonly before?: PackTold | undefined
+}
+
+/** For the same question with other details. */
+export function heldOn(options: Kept, values: readonly Candidate[]): Lent {
+  const { pack, ...rest } = options
+  if (!values.some(value => toldBy(value) !== undefined || isOfLabel(value))) return { kept: options }
+  // What was measured of a pack does not hold for another one.
+  const { capacity: _, resistance: __, ...unmeasured } = rest
+  return {
+    kept: unmeasured,
+    before: pack === undefined ? cellsBefore(options) : toldBefore(pack, values.some(namesPack)),
+  }
+}
+
+/** Cells without a capacity: "it is a 4S" leaves their type as it was told. */
+function cellsBefore({ cells, chemistry = cells }: Kept): PackTold | undefined {
+  const told = chemistry === undefined ? undefined : attempt(() => readCellType(chemistry).value)
+  return told && { chemistry: told.chemistry.name, ...(told.series !== undefined && { series: told.series }) }
+}
+
+/** Of another pack only the type holds on. */
+function toldBefore(text: string, isNewPack: boolean): PackTold | undefined {
+  const pack = toldIn(text)
+  return isNewPack && pack ? { chemistry: pack.chemistry } : pack
+}
+
+/** For another question that names no pack, or goes on with a part of one: all that the two have in common. */
+export function lentTo(
+  frame: Frame | undefined,
+  command: CommandWords,
+  text: string,
+  values: readonly Candidate[],
+): Lent {
+  const isOfPacks = command.options.some(({ kind }) => packKinds.has(kind))
+  const told = values.filter(value => toldBy(value) !== undefined)
+  // What is to bear a name is told whole.
+  const mayBePart = mayGoOn(text) && !isOfNamed(command)
+  if (!frame || !isOfPacks || told.some(namesPack) || (told.length > 0 && !mayBePart)) return { kept: {} }
+  const { kept, before } = heldOn(frame.question.options, values)
+  return { kept: inTermsOf(command, kept), before }
+}
+
+const packKinds: ReadonlySet<string> = new Set(['pack', 'packs', 'session packs'])
+
+/** A detail that bears another name there goes by its kind; one pack is a list of packs too. */
+function inTermsOf({ options }: CommandWords, kept: Kept): Kept {
+  const has = (name: string) => options.some(option => option.name === name)
+  const like = (name: string): OptionWords | undefined =>
+    name === 'pack'
+      ? options.find(({ kind }) => kind !== 'pack' && packKinds.has(kind))
+      : name === 'from' || name === 'at'
+        ? options.find(({ name: other }) => other === 'from' || other === 'at')
+        : undefined
+  return Object.fromEntries(
+    Object.entries(kept).map(([name, text]) => [has(name) ? name : (like(name)?.name ?? name), text]),
+  )
+}
