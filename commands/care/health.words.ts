@@ -1,8 +1,8 @@
 // What is said of the age of a pack.
 
 import type { Asked, WordsOf } from '../../src/assistant/command.ts'
-import { resistanceFactor, wholeOverReading } from '../../src/charging/simulation/cell.ts'
-import { ages, oddCell, publishedResistance } from '../../src/charging/upkeep/health.ts'
+import { resistanceFactor } from '../../src/charging/simulation/resistance.ts'
+import { ages, likeReadings, oddCell } from '../../src/charging/upkeep/health.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { packKind } from '../../src/language/kinds/values.ts'
@@ -120,6 +120,6 @@ function likeLine({ like_ohmAh }: Found, { pack, new: fresh }: HealthAsked, loca
   const { say, show, own } = locale
   if (fresh !== undefined)
     return say`Itself: ${show.resistance(fresh)} × ${show.capacity(pack.capacity_Ah)} = ${show.resistance(like_ohmAh.high)} for 1 Ah.`
-  const known = publishedResistance(pack.chemistry)
-  return say`Its like, for 1 Ah: ${show.resistance(known.value.low)} to ${show.resistance(known.value.high)} through a long charge (${cite(known, locale)}); a reading of some seconds shows 1 / ${show.number(wholeOverReading, 2)} of that (fitted on measured charges). What yours has when new tells more: note it, and give it as "${own('new')}".`
+  const known = likeReadings(pack.chemistry)
+  return say`Its like, for 1 Ah: ${show.resistance(known.value.low)} to ${show.resistance(known.value.high)} (${cite(known, locale)}). What yours has when new tells more: note it, and give it as "${own('new')}".`
 }

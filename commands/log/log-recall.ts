@@ -2,7 +2,7 @@
 
 import type { Recalled } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
-import { resistanceFactor } from '../../src/charging/simulation/cell.ts'
+import { resistanceFactor } from '../../src/charging/simulation/resistance.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { judgeLog, type PackLog } from '../../src/charging/upkeep/pack-log.ts'
 import { present } from '../../src/ground/present.ts'

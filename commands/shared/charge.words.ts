@@ -1,6 +1,7 @@
 // A charge in words: where it starts, its stages, when it ends, and what its band comes from.
 
 import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
+import { drawCount } from '../../src/charging/simulation/design.ts'
 import { restingVoltage } from '../../src/charging/things/curve.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Locale } from '../../src/ground/locale.ts'
@@ -42,7 +43,7 @@ export function chargeWorking(
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show } = locale
-  const { curve, resistance } = pack.chemistry
+  const { curve, classes } = pack.chemistry
   const soc = show.percent(charge.startSoc)
   const stages = charge.stages.map(
     ({ kind, duration_s, charge_Ah }) =>
@@ -59,17 +60,17 @@ export function chargeWorking(
       : termination_A === undefined
         ? say`It ends when the current is down to ${show.current(current_A / 10)}, a tenth of the set one (common practice).`
         : say`It ends when the current is down to ${show.current(termination_A)}.`,
-    say`Cell model: that curve, a series resistance and two resistor-capacitor pairs (${cite(resistance, locale)}).`,
+    say`Cell model: that curve, a series resistance and two resistor-capacitor pairs, warmed by what they lose (${cite(classes, locale)}).`,
     bandLine(pack, measuredCapacity_Ah !== undefined, locale),
   ]
 }
 
-function bandLine({ chemistry, cellResistance_ohm }: Pack, knowsCapacity: boolean, locale: Locale): Text {
-  const { say, show } = locale
-  const { capacitySpread, resistanceSpread } = chemistry
+/** How the band comes about, and what narrowed it. */
+function bandLine({ cellResistance_ohm }: Pack, knowsCapacity: boolean, { say, show }: Locale): Text {
+  const cells = say`Band: where nine of ten lie of ${show.number(drawCount, 0)} cells that this pack may be made of, with what a charger may be off`
   const knowsResistance = cellResistance_ohm !== undefined
-  if (knowsCapacity && knowsResistance) return say`Band: narrowed by the measured capacity and resistance.`
-  if (knowsCapacity) return say`Band: narrowed by the measured capacity.`
-  if (knowsResistance) return say`Band: narrowed by the measured resistance.`
-  return say`Band: packs differ by about ${show.percent(capacitySpread.value)} in capacity (${cite(capacitySpread, locale)}) and ${show.percent(resistanceSpread.value)} in resistance (${cite(resistanceSpread, locale)}); a measured capacity or resistance narrows it.`
+  if (knowsCapacity && knowsResistance) return say`${cells}; narrowed by the measured capacity and resistance.`
+  if (knowsCapacity) return say`${cells}; narrowed by the measured capacity.`
+  if (knowsResistance) return say`${cells}; narrowed by the measured resistance.`
+  return say`${cells}; a measured capacity or resistance narrows it.`
 }

@@ -1,7 +1,7 @@
 // Curves, charge fractions, temperature rules and thresholds of the chemistries against published values.
 
 import { describe, expect, test } from 'vitest'
-import { resistanceFactor } from '../../src/charging/simulation/cell.ts'
+import { resistanceFactor } from '../../src/charging/simulation/resistance.ts'
 import { socBandAt } from '../../src/charging/things/charge-fraction.ts'
 import { chemistries, liFe, lihv, liIon, lipo } from '../../src/charging/things/chemistries.ts'
 import type { Chemistry, Cited, VoltageCurve } from '../../src/charging/things/chemistry.ts'

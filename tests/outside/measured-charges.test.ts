@@ -1,82 +1,72 @@
-// Simulated charges against charges measured on real cells, from the open datasets that charge-runs.ts cites.
+// Simulated charges against charges measured on real cells of many laboratories: charges/datasets.ts says which.
 
 import { describe, expect, test } from 'vitest'
-import { chargeTimeBand } from '../../src/charging/setting/band.ts'
-import { lipo } from '../../src/charging/things/chemistries.ts'
-import { chargeRuns, datasets } from './charge-runs.ts'
-import { bestFactor, errorsOf, leaveOneOut, requestOf } from './resistance-fit.ts'
+import { familiesIn, figuresOf, isHeldOut, restedRuns, type Told, timesBy } from './charges/figures.ts'
+import { chargeRuns } from './charges/runs.ts'
 
-// What is fitted on these runs: one number, how much more resistance a long charge meets than a short reading
-// shows (all runs with a reading), and how it is shared among series, fast and slow part. Two more things come
-// from them: the LiHV curve from melasta_hv_step06, and the resistance of each chemistry where no reading is
-// given. The phone cell is no part of the fit. What the fit is worth on cells it has not seen, the
-// leave-one-out check says.
+// What is fitted, and on which families: the classes of cell in chemistries.ts, how they grow with age in resistance.ts,
+// the curve of high-voltage pouches. The families held out took no part; a figure below is what the model is worth on them.
 
-describe('capacity and resistance known', () => {
-  test.each(chargeRuns)('$id: times to cutoff and to the end within 5 %', run => {
-    for (const error of errorsOf(run)) expect(Math.abs(error)).toBeLessThan(0.05)
-  })
+const heldOut = chargeRuns.filter(isHeldOut)
+const inUse = ({ nameplate_Ah, measured_Ah }: (typeof chargeRuns)[number]) => measured_Ah > 0.9 * nameplate_Ah
 
-  test('the median error is within 2 %', () => {
-    const errors = chargeRuns
-      .flatMap(run => errorsOf(run))
-      .map(Math.abs)
-      .sort((a, b) => a - b)
-    expect(errors[Math.ceil(errors.length / 2)]).toBeLessThan(0.02)
-  })
-
-  test.each(chargeRuns)('$id: the measured times lie inside the band, and the band is narrower', run => {
-    const known = chargeTimeBand(requestOf(run))
-    const { measuredCapacity_Ah: _, ...unmeasured } = requestOf(run)
-    const { cellResistance_ohm: __, ...plainPack } = unmeasured.pack
-    const label = chargeTimeBand({ ...unmeasured, pack: plainPack })
-    expectInside(run.timeToCutoff_s, known.timeToCutoff_s)
-    expectInside(run.timeToTermination_s, known.time_s)
-    expect(relativeWidth(known)).toBeLessThan(0.6 * relativeWidth(label))
-  })
+test('four families of other cells are held out of every fit, by name', () => {
+  expect([...new Set(heldOut.map(({ dataset }) => dataset))].toSorted()).toEqual([
+    'aircraftLot',
+    'carPouch',
+    'conditioned18650',
+    'cycled18650',
+  ])
+  expect(heldOut.length).toBeGreaterThan(40)
 })
 
-describe('the fit', () => {
-  test('is the best for these runs', () => {
-    expect(bestFactor()).toBeCloseTo(1, 1)
+describe('label, measured capacity and one reading of the resistance known', () => {
+  const { total, cutoff } = timesBy(heldOut, 'inputs')
+
+  test('held-out totals: median within 2 %, 95 of 100 within 8 %', () => {
+    expect(figuresOf(total).median).toBeLessThan(0.02)
+    expect(figuresOf(total).most).toBeLessThan(0.08)
   })
 
-  test.each(leaveOneOut())('made without $dataset it keeps that dataset within 5 %', ({ errors }) => {
-    for (const error of errors) expect(Math.abs(error)).toBeLessThan(0.05)
+  test('held-out times to the cutoff: median within 3 %, 95 of 100 within 12 %', () => {
+    expect(figuresOf(cutoff).median).toBeLessThan(0.03)
+    expect(figuresOf(cutoff).most).toBeLessThan(0.12)
   })
 
-  test('a lithium cobalt oxide prismatic asked as LiPo is within 5 % too', () => {
-    for (const run of chargeRuns.filter(({ dataset }) => dataset === 'prismatic')) {
-      const request = requestOf(run)
-      const { charge } = chargeTimeBand({ ...request, pack: { ...request.pack, chemistry: lipo } })
-      expect(Math.abs(charge.timeToCutoff_s / run.timeToCutoff_s - 1)).toBeLessThan(0.05)
-      expect(Math.abs(charge.duration_s / run.timeToTermination_s - 1)).toBeLessThan(0.05)
-    }
+  // The two that have aged further are off by 16 and 36 %, and lie in their bands.
+  test('no total of a cell that holds 90 % of its label is off by more than 15 %', () => {
+    expect(figuresOf(timesBy(heldOut.filter(inUse), 'inputs').total).worst).toBeLessThan(0.15)
+  })
+
+  test('nine of ten lie in the band, which is far narrower than by the label', () => {
+    const byLabel = timesBy(heldOut, 'label')
+    expectHeld(total)
+    expectHeld(cutoff)
+    expect(figuresOf(total).halfWidth).toBeLessThan(0.7 * figuresOf(byLabel.total).halfWidth)
   })
 })
 
 describe('from the label alone', () => {
-  test.each(chargeRuns)('$id: the measured times lie inside a band of at most 20 % either way', run => {
-    const { dataset, nameplate_Ah, cutoff_V, current_A, start, termination_A } = run
-    const { charge, time_s, timeToCutoff_s } = chargeTimeBand({
-      pack: { chemistry: datasets[dataset].chemistry, series: 1, parallel: 1, capacity_Ah: nameplate_Ah },
-      current_A,
-      from: { kind: 'soc', soc: start },
-      target: { kind: 'voltage', perCell_V: cutoff_V },
-      termination_A,
-    })
-    expectInside(run.timeToCutoff_s, timeToCutoff_s)
-    expectInside(run.timeToTermination_s, time_s)
-    expect(time_s.high).toBeLessThanOrEqual(1.2001 * charge.duration_s)
-    expect(time_s.low).toBeGreaterThanOrEqual(0.7999 * charge.duration_s)
+  const { total, cutoff } = timesBy(heldOut, 'label')
+
+  test('93 of 100 held-out totals and 90 of 100 times to the cutoff lie in the band, of 18 % either way on average', () => {
+    expect(figuresOf(total).inside).toBeGreaterThanOrEqual(0.93)
+    expect(figuresOf(cutoff).inside).toBeGreaterThanOrEqual(0.9)
+    expect(figuresOf(total).halfWidth).toBeLessThanOrEqual(0.18)
+  })
+
+  test.each([...familiesIn(total)])('of %s no fewer than four of five', (_, times) => {
+    expect(figuresOf(times).inside).toBeGreaterThanOrEqual(0.8)
   })
 })
 
-function expectInside(measured: number, band: { low: number; high: number }): void {
-  expect(measured).toBeGreaterThanOrEqual(band.low)
-  expect(measured).toBeLessThanOrEqual(band.high)
-}
+test('from resting volts nine of ten lie in the band', () => {
+  const { total, cutoff } = timesBy(restedRuns, 'rest')
+  expect(total.length).toBeGreaterThan(10)
+  expectHeld(total)
+  expectHeld(cutoff)
+})
 
-function relativeWidth({ charge, time_s }: ReturnType<typeof chargeTimeBand>): number {
-  return (time_s.high - time_s.low) / charge.duration_s
+function expectHeld(times: readonly Told[]): void {
+  expect(figuresOf(times).inside).toBeGreaterThanOrEqual(0.88)
 }

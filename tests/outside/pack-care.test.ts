@@ -2,8 +2,9 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { cellOf, resistanceFactor, scaleResistance } from '../../src/charging/simulation/cell.ts'
+import { cellOf, scaleResistance } from '../../src/charging/simulation/cell.ts'
 import { simulateDischarge } from '../../src/charging/simulation/discharge.ts'
+import { resistanceFactor } from '../../src/charging/simulation/resistance.ts'
 import { lend } from '../../src/charging/sources/lend.ts'
 import { batteryStore } from '../../src/charging/things/battery-store.ts'
 import { lihv, liIon, lipo } from '../../src/charging/things/chemistries.ts'
@@ -182,7 +183,7 @@ describe('health', () => {
     ['2.28 Ah energy pouch, Ai et al. 2020', 0.137],
     ['5.45 Ah high-rate pouch, from its measured charges', 0.056],
   ])('finds the %s sound when its reading is half of %f ohm·Ah', (_, whole_ohmAh) => {
-    // A reading of seconds is about half of what a long charge meets: fitted in tests/outside/resistance-fit.ts.
+    // A reading of seconds is about half of what a long charge meets: measured cells of tests/outside/charges.
     const cells_ohm = [whole_ohmAh / 2.05 / 1.5]
     expect(judgeHealth({ pack: pack(), cells_ohm }).age).toBe('as its like')
   })

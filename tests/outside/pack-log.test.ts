@@ -9,8 +9,8 @@ import { capacityLeft } from '../../src/charging/upkeep/age-signs.ts'
 import { capacityReading } from '../../src/charging/upkeep/charge-note.ts'
 import { meterCorrection } from '../../src/charging/upkeep/flight-meter.ts'
 import { judgeLog } from '../../src/charging/upkeep/pack-log.ts'
-import { type ChargeRun, chargeRuns, datasets } from './charge-runs.ts'
-import { requestOf } from './resistance-fit.ts'
+import { requestOf } from './charges/figures.ts'
+import { type ChargeRun, cellOfRun, chargeRuns } from './charges/runs.ts'
 
 describe('the verdict', () => {
   it('retires a pack under 80 % of what it held, and calls it ageing under 90 % (common practice)', () => {
@@ -59,18 +59,13 @@ describe('times by the log', () => {
     ])
   }
 
+  const sameAge = (one: ChargeRun, other: ChargeRun) => Math.abs(one.measured_Ah / other.measured_Ah - 1) < 0.03
   const pairs = chargeRuns.flatMap(noted =>
     chargeRuns
-      .filter(({ dataset, id }) => dataset === noted.dataset && id !== noted.id)
-      .map(asked => [noted.id, asked.id, noted, asked] as const),
+      .filter(run => cellOfRun(run) === cellOfRun(noted) && run !== noted && sameAge(run, noted))
+      .map(asked => [noted, asked] as const),
   )
-  const rate_C = ({ current_A, nameplate_Ah }: ChargeRun) => current_A / nameplate_Ah
-  const ratesApart = (one: ChargeRun, other: ChargeRun) =>
-    Math.max(rate_C(one) / rate_C(other), rate_C(other) / rate_C(one))
-  const alike = pairs.filter(([, , noted, asked]) => ratesApart(noted, asked) < 2)
-  const unlike = pairs.filter(([, , noted, asked]) => ratesApart(noted, asked) >= 2)
-
-  /** The time of one run by the label alone, and by what the other told; and how far each is off. */
+  /** The time of one run by what the other told, and how far it is off. */
   function timesOf(noted: ChargeRun, asked: ChargeRun) {
     const { capacity, resistance } = logOf(noted)
     const { measuredCapacity_Ah: _, ...request } = requestOf(asked)
@@ -80,30 +75,19 @@ describe('times by the log', () => {
       pack: { ...label, ...(resistance && { cellResistance_ohm: resistance.now_ohm }) },
       ...(capacity && { measuredCapacity_Ah: capacity.now_Ah }),
     })
-    const byLabel = chargeTimeBand({ ...request, pack: label })
-    const off = (duration_s: number) => Math.abs(duration_s / asked.timeToTermination_s - 1)
-    return { byLog, off: off(byLog.charge.duration_s), offByLabel: off(byLabel.charge.duration_s) }
+    return { byLog, off: Math.abs(byLog.charge.duration_s / asked.timeToTermination_s - 1) }
   }
 
-  // Runs in the open datasets that charge-runs.ts cites; one factor of the model is fitted on them, no capacity is.
-  it.each(alike)('%s noted, %s is told within 4 %, nearer than by the label', (_, __, noted, asked) => {
-    const { byLog, off, offByLabel } = timesOf(noted, asked)
-    expect(off).toBeLessThan(0.04)
-    expect(off).toBeLessThan(offByLabel)
-    expect(asked.timeToTermination_s).toBeGreaterThanOrEqual(byLog.time_s.low)
-    expect(asked.timeToTermination_s).toBeLessThanOrEqual(byLog.time_s.high)
-  })
-
-  // The known limit: at 3C the cell heats itself and its resistance falls, which a log of 1C charges cannot tell.
-  // Here the label is nearer, and the measured time lies outside the band of the log.
-  it.each(unlike)('%s noted, %s at three times another rate is told within 13 %', (_, __, noted, asked) => {
-    expect(timesOf(noted, asked).off).toBeLessThan(0.13)
-  })
-
-  it('has charges of one cell to compare', () => {
-    expect(alike.length).toBeGreaterThan(5)
-    expect(unlike.length).toBeGreaterThan(0)
-    expect(new Set(alike.map(([, , { dataset }]) => datasets[dataset].chemistry)).size).toBeGreaterThan(1)
+  it('tells the next charges of a cell from one of them: within 3 % in the middle, nine of ten in the band', () => {
+    const told = pairs.map(([noted, asked]) => ({ asked, ...timesOf(noted, asked) }))
+    const offs = told.map(({ off }) => off).toSorted((a, b) => a - b)
+    expect(told.length).toBeGreaterThan(60)
+    expect(offs[offs.length >> 1]).toBeLessThan(0.03)
+    const held = told.filter(
+      ({ asked, byLog }) =>
+        asked.timeToTermination_s >= byLog.time_s.low && asked.timeToTermination_s <= byLog.time_s.high,
+    )
+    expect(held.length).toBeGreaterThan(0.9 * told.length)
   })
 })
 

@@ -1,8 +1,11 @@
 // One cell position of a pack as a circuit: open-circuit voltage, a series resistance and two resistor-capacitor pairs.
 
+import { type CellClass, likelyClasses, type Resistances, typicalResistance } from '../things/cell-class.ts'
 import type { VoltageCurve } from '../things/chemistry.ts'
-import { interpolate } from '../things/curve.ts'
+import { computed } from '../things/cited.ts'
+import { belowEmpty, interpolate } from '../things/curve.ts'
 import type { Pack } from '../things/pack.ts'
+import { agedBy_ohmAh, resistanceFactor } from './resistance.ts'
 
 /** A resistor beside a capacitor: its voltage follows the current with a time constant. */
 export interface RcPair {
@@ -19,43 +22,42 @@ export interface Cell {
   readonly slow: RcPair
 }
 
-/**
- * Resistance at a temperature over that at 25 °C: geometric middle of two published production battery
- * tables, straight in the logarithm between their temperatures.
- */
-const byTemperature = { temperature_C: [-20, 0, 25, 40, 60], log: [11.26, 2.387, 1, 0.86, 0.8].map(Math.log) } as const
+/** Of what comes on top within minutes, how much within half a minute; and how long the rest takes. */
+export const laterParts = computed(
+  { fastShare: 0.2, fast_s: 30, slow_s: 240 },
+  'measured charges of five datasets, whose totals are nearest at 200 to 400 s (tests/outside/charges)',
+)
 
-/** Resistance of a cell at `temperature_C` over its resistance at 25 °C; beyond -20 and 60 °C the end value holds. */
-export function resistanceFactor(temperature_C: number): number {
-  const within_C = Math.min(60, Math.max(-20, temperature_C))
-  return Math.exp(interpolate(byTemperature.temperature_C, byTemperature.log, within_C))
+/**
+ * Most likely resistances of a cell of `pack` that holds `capacity_Ah`. A reading, taken at `temperature_C`, stands for
+ * what a reading shows; what comes on top is that of the classes that it fits, and what age has added by the capacity lost.
+ */
+export function resistancesOf(pack: Pack, temperature_C: number, capacity_Ah = pack.capacity_Ah): Resistances {
+  const reading_ohmAh = readingOf(pack, temperature_C)
+  const { atOnce_ohmAh, later_ohmAh } = typicalResistance(classesOf(pack, reading_ohmAh), reading_ohmAh)
+  return { atOnce_ohmAh, later_ohmAh: later_ohmAh + agedBy_ohmAh(capacity_Ah / pack.capacity_Ah) }
 }
 
-/**
- * Resistance that a long charge meets over one read from a step of one to ten seconds, which most meters and
- * chargers do. Fitted on measured charges of six datasets (tests/outside/charge-runs.ts); those whose time hangs on
- * it ask for 1.5 to 2.5.
- */
-export const wholeOverReading = 2.05
+/** A reading of a cell for 1 Ah at 25 °C, in ohm; taken at `temperature_C`. */
+export function readingOf({ cellResistance_ohm, capacity_Ah }: Pack, temperature_C: number): number | undefined {
+  return cellResistance_ohm && (cellResistance_ohm * capacity_Ah) / resistanceFactor(temperature_C)
+}
 
-/**
- * The circuit of one cell position of `pack` at `temperature_C`. A measured resistance counts as read at that
- * temperature and scales the parts of the chemistry's own.
- */
-export function cellOf(pack: Pack, temperature_C: number): Cell {
-  const { curve, resistance } = pack.chemistry
-  const model = resistance.value
-  const whole_ohmAh = model.series_ohmAh + model.fast_ohmAh + model.slow_ohmAh
-  const perOhmAh =
-    pack.cellResistance_ohm === undefined
-      ? resistanceFactor(temperature_C) / pack.capacity_Ah
-      : (wholeOverReading * pack.cellResistance_ohm) / whole_ohmAh
+/** The classes that a cell of `pack` may be of, by what its label and a reading tell. */
+export const classesOf = ({ chemistry, dischargeRate_C }: Pack, reading_ohmAh?: number): readonly CellClass[] =>
+  likelyClasses(chemistry.classes.value, { dischargeRate_C, reading_ohmAh })
+
+/** The circuit of one cell position of `pack` that holds `capacity_Ah`, at `temperature_C`: of the most likely cell. */
+export function cellOf(pack: Pack, temperature_C: number, capacity_Ah = pack.capacity_Ah): Cell {
+  const { atOnce_ohmAh, later_ohmAh } = resistancesOf(pack, temperature_C, capacity_Ah)
+  const perOhmAh = resistanceFactor(temperature_C) / pack.capacity_Ah
+  const { fastShare, fast_s, slow_s } = laterParts.value
   return {
-    capacity_Ah: pack.capacity_Ah,
-    curve: curve.value,
-    series_ohm: model.series_ohmAh * perOhmAh,
-    fast: { resistance_ohm: model.fast_ohmAh * perOhmAh, timeConstant_s: model.fast_s },
-    slow: { resistance_ohm: model.slow_ohmAh * perOhmAh, timeConstant_s: model.slow_s },
+    capacity_Ah,
+    curve: belowEmpty(pack.chemistry),
+    series_ohm: atOnce_ohmAh * perOhmAh,
+    fast: { resistance_ohm: fastShare * later_ohmAh * perOhmAh, timeConstant_s: fast_s },
+    slow: { resistance_ohm: (1 - fastShare) * later_ohmAh * perOhmAh, timeConstant_s: slow_s },
   }
 }
 

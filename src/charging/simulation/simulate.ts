@@ -1,20 +1,16 @@
 // Simulates one charge of one pack: precharge, constant current, constant power, constant voltage.
 
 import type { Chemistry } from '../things/chemistry.ts'
-import { interpolate } from '../things/curve.ts'
+import { belowEmpty, interpolate } from '../things/curve.ts'
 import type { State } from '../things/level.ts'
-import { type Cell, cellOf, type Moment, terminalVoltage } from './cell.ts'
+import { type Cell, cellOf, type Moment, scaleResistance, terminalVoltage } from './cell.ts'
 import type { Charge, ChargeRequest, StageKind } from './charge.ts'
 import { checkRequest } from './check-request.ts'
 import { bookStage, type Entry } from './ledger.ts'
 import { type Law, march } from './march.ts'
+import { resistanceFactor } from './resistance.ts'
+import { termsOf } from './terms.ts'
 
-/** Precharge current over set current: the share that charge-management chips use (Microchip MCP73831, Maxim MAX8819). */
-const prechargeShare = 0.1
-/** Termination current over set current when the request names none. */
-const terminationShare = 0.1
-/** No charger sees so small a share of its set current: a lower termination counts as this. */
-const leastTerminationShare = 1e-4
 const usualTemperature_C = 25
 
 /**
@@ -26,18 +22,19 @@ const usualTemperature_C = 25
  * taper had begun. A charge to a state of charge stops there, or at the end of its taper where the cutoff
  * does not reach it.
  *
- * The cell keeps one temperature. Whether a charge is safe is not asked here.
+ * The cell keeps one temperature, by `warmed_K` above the one told. Whether a charge is safe is not asked here.
  * @throws RangeError on a number that is not finite, or not above zero where it must be
  */
-export function simulateCharge(request: ChargeRequest): Charge {
+export function simulateCharge(request: ChargeRequest, warmed_K = 0): Charge {
   checkRequest(request)
-  return chargeCell(request, requestedCell(request))
+  return chargeCell(request, requestedCell(request, warmed_K))
 }
 
 /** The cell that a request is about: its measured capacity stands above the label's. */
-export function requestedCell({ pack, measuredCapacity_Ah, temperature_C }: ChargeRequest): Cell {
-  const capacity_Ah = measuredCapacity_Ah ?? pack.capacity_Ah
-  return cellOf({ ...pack, capacity_Ah }, temperature_C ?? usualTemperature_C)
+export function requestedCell({ pack, measuredCapacity_Ah, temperature_C }: ChargeRequest, warmed_K = 0): Cell {
+  const told_C = temperature_C ?? usualTemperature_C
+  const factor = resistanceFactor(told_C + warmed_K) / resistanceFactor(told_C)
+  return scaleResistance(cellOf(pack, told_C, measuredCapacity_Ah), factor)
 }
 
 /** Simulates a checked request on a cell of the caller's choice. */
@@ -61,16 +58,8 @@ interface PlannedStage {
   readonly isOver: (at: Moment) => number
 }
 
-function stagesOf({ pack, current_A, target, ...request }: ChargeRequest, cell: Cell): PlannedStage[] {
-  const cutoff_V = target.kind === 'voltage' ? target.perCell_V : target.cutoffPerCell_V
-  const endSoc = target.kind === 'soc' ? target.soc : Number.POSITIVE_INFINITY
-  const power_W = (request.power_W ?? Number.POSITIVE_INFINITY) / pack.series
-  const precharge_V = Math.min(pack.chemistry.precharge_V.value, cutoff_V)
-  const precharge_A = Math.min(current_A * prechargeShare, power_W / precharge_V)
-  const termination_A = Math.max(
-    request.termination_A ?? current_A * terminationShare,
-    current_A * leastTerminationShare,
-  )
+function stagesOf(request: ChargeRequest, cell: Cell): PlannedStage[] {
+  const { current_A, cutoff_V, precharge_V, precharge_A, power_W, termination_A, endSoc } = termsOf(request)
   const above = (volts: number) => (at: Moment) => terminalVoltage(cell, at) - volts
   const planned: PlannedStage[] = [
     { kind: 'precharge', law: { hold: 'current', limit_A: precharge_A }, isOver: above(precharge_V) },
@@ -90,10 +79,10 @@ function stagesOf({ pack, current_A, target, ...request }: ChargeRequest, cell: 
   return possible.map(stage => ({ ...stage, isOver: at => Math.max(stage.isOver(at), at.soc - endSoc) }))
 }
 
-/** State of charge at the start; below 0 for a cell that rests below the curve, so that its precharge counts. */
+/** State of charge at the start; a little below 0 for a cell that rests below the curve. */
 function socOf(chemistry: Chemistry, from: State): number {
   if (from.kind === 'soc') return from.soc
-  const { soc, perCell_V } = chemistry.curve.value
+  const { soc, perCell_V } = belowEmpty(chemistry)
   return Math.min(1, interpolate(perCell_V, soc, from.perCell_V))
 }
 

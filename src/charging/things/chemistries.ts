@@ -1,6 +1,7 @@
 // The four chemistries, every number with where it comes from.
 
-import type { Chemistry, Cited, ResistanceModel, TemperatureBand, VoltageCurve } from './chemistry.ts'
+import type { CellClass, CellClassName } from './cell-class.ts'
+import type { Chemistry, Cited, TemperatureBand, VoltageCurve } from './chemistry.ts'
 import { computed, practice, published } from './cited.ts'
 import {
   chargeOf4V20Cells,
@@ -9,6 +10,7 @@ import {
   lcoPouch,
   liFeCells,
   liIonCells,
+  pouchCells,
 } from './published-curves.ts'
 
 const jeita =
@@ -39,35 +41,24 @@ function mean(curves: readonly Cited<VoltageCurve>[]): VoltageCurve {
   return { soc: first.soc, perCell_V }
 }
 
-/**
- * A resistance shared out among the circuit's parts. One sharing serves all chemistries: it brings the times of
- * all fitted charges within 5 %, and it lets a reading of a few seconds see half of the whole, as those charges
- * ask. They tell the parts apart only loosely: tests/outside/fit-resistance.ts prints how other sharings do.
- */
-function shared(total_ohmAh: number, source: string): Cited<ResistanceModel> {
-  const model = {
-    series_ohmAh: 0.4 * total_ohmAh,
-    fast_ohmAh: 0.1 * total_ohmAh,
-    fast_s: 40,
-    slow_ohmAh: 0.5 * total_ohmAh,
-    slow_s: 200,
-  }
-  return computed(model, source)
-}
+/** A class with its resistances in ohm·Ah at 25 °C, and the factor that two of three cells stay within. */
+const cellClass = (
+  name: CellClassName,
+  share: number,
+  [atOnce, atOnceTimes]: readonly [number, number],
+  [later, laterTimes]: readonly [number, number],
+  measuredCells: number,
+): CellClass => ({
+  name,
+  share,
+  atOnce_ohmAh: { middle: atOnce, times: atOnceTimes },
+  later_ohmAh: { middle: later, times: laterTimes },
+  measuredCells,
+})
 
 const sources = (curves: readonly Cited<VoltageCurve>[]) => curves.map(curve => curve.source).join('; ')
 const prechargeChips =
   'Microchip MCP73831 (2.79 to 3.0 V, DS20001984), MCP73861 (2.8 to 2.85 V) and Maxim MAX8819 (3.0 V) datasheets'
-
-const pouches: Chemistry['measuredResistance_ohmAh'] = computed(
-  { low: 0.04, high: 0.137 },
-  'high-rate pouch 0.04 to 0.056 from its measured charges, power pouch 0.0495 (Ecker et al. 2015), energy pouch 0.12 to 0.137 (Ai et al. 2020)',
-)
-
-const cans: Chemistry['measuredResistance_ohmAh'] = computed(
-  { low: 0.17, high: 0.29 },
-  'NMC 18650 0.17 to 0.22 and LCO prismatic 0.25 to 0.29, from their measured charges',
-)
 
 export const lipo: Chemistry = {
   name: 'LiPo',
@@ -84,11 +75,16 @@ export const lipo: Chemistry = {
   temperatureBands: bands(2, 4.2),
   curve: lcoPouch,
   cells: chargeOf4V20Cells,
-  measuredResistance_ohmAh: pouches,
-  resistance: shared(
-    0.05,
-    'high-rate pouches: 0.0495 ohm·Ah (Ecker et al. 2015), 0.04 to 0.06 from measured 1C and 3C charges (SAE 2023-01-0522)',
+  curves: pouchCells,
+  classes: computed(
+    [
+      cellClass('high drain', 0.7, [0.027, 1.35], [0.03, 1.5], 1),
+      cellClass('energy', 0.3, [0.05, 1.4], [0.07, 1.5], 0),
+    ],
+    'high drain: measured 1C and 3C charges of a pouch (SAE 2023-01-0522) and 0.0495 ohm·Ah in all of a power pouch (Ecker et al. 2015); energy: not measured, 0.12 ohm·Ah in all by a published parameter set (Ai et al. 2020)',
   ),
+  restSpread_V: practice(0.006, 'a cell checker is good to about 0.01 V; rested minutes, not hours'),
+  energyPerMass_Whkg: practice(160, 'LiPo cells weigh about 6 g a watt-hour'),
   capacitySpread: computed(
     0.18,
     'six open cells hold 13 % less to 11 % more than their label; packs in use lose up to a fifth before they retire',
@@ -106,9 +102,13 @@ export const lihv: Chemistry = {
   temperatureBands: bands(2, 4.35),
   curve: computed(between(3.0, 4.35, highVoltagePouch.value), highVoltagePouch.source),
   cells: [highVoltagePouch, highVoltagePhoneCells],
-  resistance: shared(
-    0.08,
-    'between 0.07 ohm·Ah from measured C/3 charges (SINTEF SLPBA842124HV, Zenodo 17295469) and 0.12 of an energy pouch (Ai et al. 2020)',
+  curves: [highVoltagePouch, highVoltagePhoneCells],
+  classes: computed(
+    [
+      cellClass('high drain', 0.6, [0.035, 1.35], [0.03, 1.5], 1),
+      cellClass('energy', 0.4, [0.06, 1.4], [0.07, 1.5], 0),
+    ],
+    'high drain: measured C/3 charges of a pouch (SINTEF SLPBA842124HV, Zenodo 17295469); energy: not measured, between it and 0.12 ohm·Ah in all of a published parameter set (Ai et al. 2020)',
   ),
 }
 
@@ -128,11 +128,15 @@ export const liIon: Chemistry = {
   highestRate_C: practice(1, 'rapid charge of most cell datasheets; a datasheet may say less or more'),
   temperatureBands: bands(1, 4.2),
   curve: computed(between(3.0, 4.2, mean(liIonCells)), `mean of five: ${sources(liIonCells)}`),
-  measuredResistance_ohmAh: cans,
-  resistance: shared(
-    0.2,
-    'measured charges: 0.18 ohm·Ah for an NMC 18650 (doi:10.17632/cp3473x7xv.3), 0.25 for a LiCoO2 prismatic (CALCE CS2)',
+  curves: liIonCells,
+  classes: computed(
+    [
+      cellClass('high drain', 0.5, [0.06, 1.35], [0.09, 1.35], 2),
+      cellClass('energy', 0.5, [0.12, 1.35], [0.18, 1.35], 4),
+    ],
+    'measured charges: high drain of an NMC 18650 (doi:10.17632/cp3473x7xv.3) and a 21700 (HKUST H24); energy of LiCoO2 prismatics (CALCE CS2), an NCA 21700 (BEEP) and an 18650 (NASA PCoE B0005)',
   ),
+  energyPerMass_Whkg: practice(220, 'an 18650 of 3 Ah weighs about 48 g'),
 }
 
 export const liFe: Chemistry = {
@@ -151,11 +155,13 @@ export const liFe: Chemistry = {
   temperatureBands: bands(2, 3.6),
   curve: computed(between(2.5, 3.6, mean(liFeCells)), `mean of two: ${sources(liFeCells)}`),
   cells: liFeCells,
-  measuredResistance_ohmAh: undefined,
-  resistance: shared(
-    0.13,
-    'volts above the open-circuit curve halfway through measured C/3 charges of a 26650 (Plett, ESC toolbox)',
+  curves: liFeCells,
+  classes: computed(
+    [cellClass('high drain', 0.6, [0.022, 1.4], [0.1, 1.4], 1), cellClass('energy', 0.4, [0.05, 1.5], [0.15, 1.5], 0)],
+    'high drain: steps and C/3 charges of a 26650 (Plett, ESC toolbox); energy: not measured, one and a half times that',
   ),
+  restSpread_V: practice(0.012, 'LiFePO4 cells rest 10 to 25 mV lower after a discharge than after a charge'),
+  energyPerMass_Whkg: practice(105, 'a 26650 of 2.3 Ah weighs about 70 g'),
 }
 
 /** In the order in which they are listed; the first is meant where none is said. */

@@ -1,5 +1,7 @@
 // What a cell chemistry allows: its voltages, charge rates and temperatures, each with where it comes from.
 
+import type { CellClass } from './cell-class.ts'
+
 /** What house rules and stored things call a chemistry: the `name` of its entry. */
 export type ChemistryName = string
 
@@ -33,18 +35,6 @@ export interface TemperatureBand {
 export interface VoltageCurve {
   readonly soc: readonly number[]
   readonly perCell_V: readonly number[]
-}
-
-/**
- * Series resistance and two resistor-capacitor pairs at 25 °C. Resistances are in ohm·Ah: divide by the
- * capacity in Ah to get the ohms of one cell; so one set serves a chemistry at any capacity.
- */
-export interface ResistanceModel {
-  readonly series_ohmAh: number
-  readonly fast_ohmAh: number
-  readonly fast_s: number
-  readonly slow_ohmAh: number
-  readonly slow_s: number
 }
 
 /** Least and most charge that published cells have at rest, in percent of their capacity when full. */
@@ -86,9 +76,13 @@ export interface Chemistry {
   readonly curve: Cited<VoltageCurve>
   /** Published cells that tell how far the charge lies apart at one voltage: their table, or their curves. */
   readonly cells: Cited<ChargeTable> | readonly Cited<VoltageCurve>[]
-  readonly resistance: Cited<ResistanceModel>
-  /** Resistance that a long charge meets in published cells, in ohm·Ah at 25 °C, where there are such. */
-  readonly measuredResistance_ohmAh?: Cited<{ readonly low: number; readonly high: number }>
+  /** Curves of published cells, between the ends of `curve`. */
+  readonly curves: readonly Cited<VoltageCurve>[]
+  readonly classes: Cited<readonly CellClass[]>
+  /** How far two of three rested cells stand from their curve, in V. */
+  readonly restSpread_V: Cited
+  /** Energy at nominal voltage over the mass of the cells: the lighter, the faster they warm. */
+  readonly energyPerMass_Whkg: Cited
   /** Relative spread of real packs of this chemistry about the model (0.1 = ±10 %). */
   readonly capacitySpread: Cited
   readonly resistanceSpread: Cited

@@ -1,6 +1,26 @@
-// The open-circuit curve of a chemistry, read both ways, and the energy under it.
+// The open-circuit curve of a chemistry, read both ways and beyond its empty end, and the energy under it.
 
 import type { Chemistry, VoltageCurve } from './chemistry.ts'
+
+/** What a cell holds between the volts at which it counts as damaged and its empty end: about a hundredth. */
+const shareBelowEmpty = 0.01
+
+/** Where the curve falls from its empty end, in V a share of charge. */
+export const slopeBelowEmpty_V = ({ curve, damage_V }: Chemistry): number =>
+  Math.max(0.1, (curve.value.perCell_V[0] as number) - damage_V.value) / shareBelowEmpty
+
+const extended = new WeakMap<Chemistry, VoltageCurve>()
+
+/** The curve of a chemistry with the little that is left in a cell drained below its empty end. */
+export function belowEmpty(chemistry: Chemistry): VoltageCurve {
+  const known = extended.get(chemistry)
+  if (known) return known
+  const { soc, perCell_V } = chemistry.curve.value
+  const lowest_V = (perCell_V[0] as number) - slopeBelowEmpty_V(chemistry) * shareBelowEmpty
+  const curve = { soc: [-shareBelowEmpty, ...soc], perCell_V: [lowest_V, ...perCell_V] }
+  extended.set(chemistry, curve)
+  return curve
+}
 
 /** Straight-line interpolation through rising `xs`; beyond the ends the end segments go on. */
 export function interpolate(xs: readonly number[], ys: readonly number[], x: number): number {

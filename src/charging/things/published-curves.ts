@@ -105,3 +105,16 @@ export const chargeOf4V20Cells = computed<ChargeTable>(
   },
   'open-circuit tables of the cells in this file and of Ramadass 2004, an NMC111 pouch (BPX examples) and production gauge tables',
 )
+
+/** Pouches of 4.20 V: cobalt, a power cell and two that are sold as cans too. */
+export const pouchCells: readonly Cited<VoltageCurve>[] = [
+  lcoPouch,
+  published(
+    'Li(Ni,Co)O2 power pouch, Ecker et al., J. Electrochem. Soc. 162 (2015) A1836, doi:10.1149/2.0551509jes',
+    [
+      2.5, 3.2938, 3.4586, 3.5277, 3.587, 3.6565, 3.7094, 3.743, 3.77, 3.7805, 3.7873, 3.7979, 3.8155, 3.8417, 3.8823,
+      3.94, 3.9868, 4.0304, 4.0789, 4.1353, 4.2,
+    ],
+  ),
+  ...liIonCells.slice(3),
+]

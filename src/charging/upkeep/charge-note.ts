@@ -1,6 +1,6 @@
 // A charge as a pilot notes it, and what it alone tells of the pack: capacity and resistance.
 
-import { resistanceFactor } from '../simulation/cell.ts'
+import { resistanceFactor } from '../simulation/resistance.ts'
 import type { Band } from '../things/chemistry.ts'
 import { practice } from '../things/cited.ts'
 import type { State } from '../things/level.ts'

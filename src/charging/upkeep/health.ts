@@ -1,6 +1,6 @@
 // What the resistance of a pack's cells says about its age: measured or read, at 1 Ah and 25 °C, beside its like.
 
-import { resistanceFactor, wholeOverReading } from '../simulation/cell.ts'
+import { resistanceFactor } from '../simulation/resistance.ts'
 import type { Band, Chemistry, Cited } from '../things/chemistry.ts'
 import { practice } from '../things/cited.ts'
 import type { Pack } from '../things/pack.ts'
@@ -51,17 +51,14 @@ export const ages = practice<{ readonly aged: number; readonly tired: number; re
   'a pack whose resistance has doubled is kept for gentle use, at three times it is retired',
 )
 
-/** What published cells of the chemistry have; where there are none the fitted model with its spread. */
-export function publishedResistance({
-  measuredResistance_ohmAh,
-  resistance,
-  resistanceSpread,
-}: Chemistry): Cited<Band> {
-  if (measuredResistance_ohmAh) return measuredResistance_ohmAh
-  const { series_ohmAh, fast_ohmAh, slow_ohmAh } = resistance.value
-  const whole_ohmAh = series_ohmAh + fast_ohmAh + slow_ohmAh
-  const [least, most] = [1 - resistanceSpread.value, 1 + resistanceSpread.value]
-  return { ...resistance, value: { low: least * whole_ohmAh, high: most * whole_ohmAh } }
+/** What a reading of some seconds shows of two in three cells of each class of the chemistry, in ohm·Ah. */
+export function likeReadings({ classes }: Chemistry): Cited<Band> {
+  const ends = classes.value.map(({ atOnce_ohmAh: { middle, times } }) => ({
+    low: middle / times,
+    high: middle * times,
+  }))
+  const value = { low: Math.min(...ends.map(({ low }) => low)), high: Math.max(...ends.map(({ high }) => high)) }
+  return { ...classes, value }
 }
 
 export const oddCell = practice(1.4, 'a cell with 1.4 times the resistance of the middle one ages ahead of the others')
@@ -70,7 +67,8 @@ export function judgeHealth({ pack, cells_ohm, temperature_C = 25, fresh_ohm }: 
   const cell_ohm = cells_ohm.reduce((sum, ohm) => sum + ohm, 0) / cells_ohm.length
   const at25C_ohm = cell_ohm / resistanceFactor(temperature_C)
   const at25C_ohmAh = at25C_ohm * pack.capacity_Ah
-  const like_ohmAh = fresh_ohm === undefined ? likeOf(pack) : ofItself(fresh_ohm * pack.capacity_Ah)
+  const like_ohmAh =
+    fresh_ohm === undefined ? likeReadings(pack.chemistry).value : ofItself(fresh_ohm * pack.capacity_Ah)
   const times = at25C_ohmAh / like_ohmAh.high
   const worst = worstOf(cells_ohm)
   return {
@@ -83,12 +81,6 @@ export function judgeHealth({ pack, cells_ohm, temperature_C = 25, fresh_ohm }: 
     odd: worst && worst.times > oddCell.value ? worst.cell : undefined,
     oddTimes: worst?.times,
   }
-}
-
-/** What a reading of some seconds shows of it. */
-function likeOf({ chemistry }: Pack): Band {
-  const { low, high } = publishedResistance(chemistry).value
-  return { low: low / wholeOverReading, high: high / wholeOverReading }
 }
 
 const ofItself = (fresh_ohmAh: number): Band => ({ low: fresh_ohmAh, high: fresh_ohmAh })

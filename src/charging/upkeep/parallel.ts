@@ -1,7 +1,15 @@
 // Packs on one parallel board: what they are together, and what flows between them as they are connected.
 
 import { labelRate_C } from '../setting/bounds.ts'
-import { advance, type Cell, cellOf, innerVoltage, type Moment, scaleResistance } from '../simulation/cell.ts'
+import {
+  advance,
+  type Cell,
+  cellOf,
+  innerVoltage,
+  type Moment,
+  type RcPair,
+  scaleResistance,
+} from '../simulation/cell.ts'
 import type { Permit } from '../situation/permit.ts'
 import type { BesidePack, Told } from '../situation/situation.ts'
 import type { Charger } from '../things/charger.ts'
@@ -137,7 +145,12 @@ function connectedCell(pack: Pack): Cell {
   const { resistanceSpread } = pack.chemistry
   const spread = pack.cellResistance_ohm === undefined ? resistanceSpread.value : measuredResistanceSpread
   const cell = scaleResistance(cellOf(pack, 25), 1 - spread)
-  return { ...cell, series_ohm: cell.series_ohm + boardResistance_ohm.value / 2 / pack.series }
+  const later_ohm = cell.fast.resistance_ohm + cell.slow.resistance_ohm
+  // A pack that reads low may be a better one in all: no more is counted to come on top than the reading itself.
+  const share = pack.cellResistance_ohm === undefined ? 1 : Math.min(1, cell.series_ohm / later_ohm)
+  const least = (pair: RcPair): RcPair => ({ ...pair, resistance_ohm: pair.resistance_ohm * share })
+  const series_ohm = cell.series_ohm + boardResistance_ohm.value / 2 / pack.series
+  return { ...cell, fast: least(cell.fast), slow: least(cell.slow), series_ohm }
 }
 
 function startingCell({ pack, from }: BoardPack): Moment {

@@ -35,7 +35,18 @@ const lto: Chemistry = {
   ]),
   curve,
   cells: [curve],
-  resistance: sheet({ series_ohmAh: 0.01, fast_ohmAh: 0.0025, fast_s: 40, slow_ohmAh: 0.0125, slow_s: 200 }),
+  curves: [curve],
+  classes: sheet([
+    {
+      name: 'high drain',
+      share: 1,
+      atOnce_ohmAh: { middle: 0.01, times: 1.4 },
+      later_ohmAh: { middle: 0.015, times: 1.4 },
+      measuredCells: 0,
+    },
+  ]),
+  restSpread_V: sheet(0.006),
+  energyPerMass_Whkg: sheet(80),
   capacitySpread: sheet(0.18),
   resistanceSpread: sheet(0.5),
 }

@@ -3,7 +3,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { judge, type Verdict } from '../../../src/charging/envelope/judge.ts'
-import { resistanceFactor } from '../../../src/charging/simulation/cell.ts'
+import { resistanceFactor } from '../../../src/charging/simulation/resistance.ts'
 import { situationOf } from '../../../src/charging/situation/situation.ts'
 import { lihv, lipo } from '../../../src/charging/things/chemistries.ts'
 import { socAt } from '../../../src/charging/things/curve.ts'

@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest'
 import type { Charge, ChargeRequest } from '../../../src/charging/simulation/charge.ts'
 import { simulateCharge } from '../../../src/charging/simulation/simulate.ts'
 import { chemistries, lipo } from '../../../src/charging/things/chemistries.ts'
-import { integrateCurve } from '../../../src/charging/things/curve.ts'
+import { belowEmpty, integrateCurve } from '../../../src/charging/things/curve.ts'
 
 const pack3S = { chemistry: lipo, series: 3, parallel: 1, capacity_Ah: 2.2 } as const
 const plain: ChargeRequest = {
@@ -112,7 +112,7 @@ describe('for any request', () => {
         fc.property(anyRequest, request => {
           const { energy_Wh, heat_Wh, startSoc, endSoc, charge_Ah } = simulateCharge(request)
           const { series, capacity_Ah, chemistry } = request.pack
-          const curve = chemistry.curve.value
+          const curve = belowEmpty(chemistry)
           const stored_Wh = series * capacity_Ah * integrateCurve(curve, startSoc, endSoc)
           expect(Math.abs(energy_Wh - stored_Wh - heat_Wh)).toBeLessThanOrEqual(0.001 * energy_Wh)
           expect(charge_Ah).toBeCloseTo((endSoc - startSoc) * capacity_Ah, 6)
@@ -176,6 +176,16 @@ describe('the stages', () => {
     expect(charge.stages[0]?.kind).toBe('precharge')
     expect(charge.curve[0]?.current_A).toBeCloseTo(0.22, 9)
     expect(charge.startSoc).toBeLessThan(0)
+  })
+
+  test('a cell drained to its damage threshold lacks about a hundredth of its charge, which goes in slowly', () => {
+    const charge = simulateCharge({ ...plain, from: { kind: 'rest', perCell_V: 2.51 } })
+    expect(charge.startSoc).toBeGreaterThan(-0.0101)
+    const [slow] = charge.stages
+    expect(slow).toMatchObject({ kind: 'precharge' })
+    // A hundredth of 2.2 Ah at 0.22 A is six minutes.
+    expect(slow?.duration_s).toBeGreaterThan(300)
+    expect(slow?.duration_s).toBeLessThan(420)
   })
 
   test('a power limit puts constant power between them', () => {

@@ -282,7 +282,7 @@ describe('parallel', () => {
     ['3S 850 LiPo at 3.8V per cell', /one pack/],
     ['3S 850 LiPo at 20%; 3S 850 LiPo at 60%', /0.141 V a cell apart/],
     ['3S 850 LiPo at 2.9V per cell; 3S 850 LiPo at 2.95V per cell', /must start slowly, which no board does/],
-    ['4S 1500 LiPo 4mΩ at 3.78V per cell; 4S 1300 LiPo 5mΩ at 3.7V per cell', /within 0.035 V a cell/],
+    ['4S 1500 LiPo 4mΩ at 3.78V per cell; 4S 1300 LiPo 5mΩ at 3.7V per cell', /within 0.037 V a cell/],
     ['2x 3S 850 LiPo at full', /nothing to charge/],
     ['2x 3S 850 LiPo at 3.8V per cell; 3S 850 LiPo crashed at 3.8V per cell', /after a crash/],
   ])('refuses %s', async (packs, words) => {

@@ -1,0 +1,126 @@
+// A charge in a few dozen steps and with the heat it makes, for the many cells of a band: times within a fifth of a per cent.
+
+import { follow, type QuickCell, type QuickLaw, QuickRun } from './quick-run.ts'
+
+export interface QuickCharge {
+  readonly duration_s: number
+  readonly timeToCutoff_s: number
+  readonly charge_Ah: number
+  readonly heat_Wh: number
+  /** Of the cell at its warmest and on average over the time, in °C. */
+  readonly warmest_C: number
+  readonly mean_C: number
+}
+
+/** Charge of one step at constant current, finer where the curve is steep; fall of the current at constant voltage. */
+const stepSoc = 1 / 30
+const fineSoc = 1 / 120
+const steepBelow = 0.1
+const fall = 0.08
+const firstStep_s = 4
+const mostSteps = 4000
+
+/** Charges `cell` from rest. */
+export function quickCharge(cell: QuickCell, law: QuickLaw): QuickCharge {
+  const run = new QuickRun(cell, law)
+  const last_A = holdCurrent(run)
+  const timeToCutoff_s = run.time_s
+  if (run.soc < law.endSoc) holdVoltage(run, last_A)
+  return {
+    duration_s: run.time_s,
+    timeToCutoff_s,
+    charge_Ah: (run.soc - law.startSoc) * cell.capacity_Ah,
+    heat_Wh: run.heat_J / 3600,
+    warmest_C: run.warmest_C,
+    mean_C: run.time_s > 0 ? run.warmth_Ks / run.time_s : cell.ambient_C,
+  }
+}
+
+/** Slow start, constant current and constant power up to the cutoff; returns the current there. */
+function holdCurrent(run: QuickRun): number {
+  const { law, cell } = run
+  const capacity_As = cell.capacity_Ah * 3600
+  let isPrecharged = false
+  let amps = law.precharge_A
+  for (let step = 0; step < mostSteps; step++) {
+    const inner_V = run.inner_V()
+    isPrecharged ||= inner_V + law.precharge_A * run.series_ohm() >= law.precharge_V
+    const terminal_V = inner_V + amps * run.series_ohm()
+    const ceiling_V = isPrecharged ? law.cutoff_V : law.precharge_V
+    amps = Math.min(isPrecharged ? law.current_A : law.precharge_A, law.power_W / terminal_V)
+    if (inner_V + amps * run.series_ohm() >= law.cutoff_V || run.soc >= law.endSoc) return amps
+    const width = step < 3 || run.soc < steepBelow ? fineSoc : stepSoc
+    const step_s = (Math.min(width, law.endSoc - run.soc) * capacity_As) / amps
+    run.go(firstReaching(run, amps, ceiling_V, step_s), amps, amps)
+  }
+  return amps
+}
+
+/** The part of a step until the terminals reach `ceiling_V`, by halving; the whole step where they do not. */
+function firstReaching(run: QuickRun, amps: number, ceiling_V: number, step_s: number): number {
+  const { fast_ohm, fast_s, slow_ohm, slow_s, capacity_Ah } = run.cell
+  const over = (after_s: number) =>
+    run.openCircuit_V(run.soc + (amps * after_s) / 3600 / capacity_Ah) +
+      follow(fast_ohm * run.factor, fast_s, run.fast_V, amps, amps, after_s) +
+      follow(slow_ohm * run.factor, slow_s, run.slow_V, amps, amps, after_s) +
+      amps * run.series_ohm() >
+    ceiling_V
+  if (!over(step_s)) return step_s
+  let early_s = 0
+  let late_s = step_s
+  for (let halving = 0; halving < 12; halving++) {
+    const middle_s = (early_s + late_s) / 2
+    if (over(middle_s)) late_s = middle_s
+    else early_s = middle_s
+  }
+  return late_s
+}
+
+/** Constant voltage until the current is down, or the charge that was asked for is in. */
+function holdVoltage(run: QuickRun, last_A: number): void {
+  const { law, cell } = run
+  const capacity_As = cell.capacity_Ah * 3600
+  let amps = Math.min(last_A, (law.cutoff_V - run.inner_V()) / run.series_ohm())
+  let step_s = firstStep_s
+  for (let step = 0; step < mostSteps && amps > law.termination_A; step++) {
+    const end_A = Math.min(law.current_A, endCurrent(run, amps, step_s))
+    const fell = Math.abs(amps - end_A) / amps
+    if (fell > 3 * fall) {
+      step_s *= fall / fell
+      continue
+    }
+    const share = Math.min(
+      end_A < law.termination_A ? Math.log(amps / law.termination_A) / Math.log(amps / Math.max(end_A, 1e-9)) : 1,
+      (2 * (law.endSoc - run.soc) * capacity_As) / (amps + end_A) / step_s,
+    )
+    run.go(step_s * share, amps, amps + (end_A - amps) * share)
+    if (share < 1) return
+    amps = end_A
+    step_s *= Math.min(2, fall / Math.max(fell, 1e-9))
+  }
+}
+
+/** The current after a step at which the terminals still stand at the cutoff: two Newton steps on a nearly straight function. */
+function endCurrent(run: QuickRun, amps: number, step_s: number): number {
+  const { law, factor, cell } = run
+  const { fast_ohm, fast_s, slow_ohm, slow_s } = cell
+  const perAmp = step_s / 7200 / cell.capacity_Ah
+  const held_V = (end_A: number) =>
+    run.openCircuit_V(run.soc + (amps + end_A) * perAmp) +
+    follow(fast_ohm * factor, fast_s, run.fast_V, amps, end_A, step_s) +
+    follow(slow_ohm * factor, slow_s, run.slow_V, amps, end_A, step_s) +
+    end_A * run.series_ohm()
+  let before_A = 0.9 * amps
+  let before_V = held_V(before_A)
+  let end_A = amps
+  for (let round = 0; round < 3; round++) {
+    const end_V = held_V(end_A)
+    const slope = (end_V - before_V) / (end_A - before_A)
+    if (!(slope > 0)) break
+    before_A = end_A
+    before_V = end_V
+    end_A -= (end_V - law.cutoff_V) / slope
+    if (Math.abs(end_A - before_A) <= 1e-6 * amps) break
+  }
+  return end_A
+}
