@@ -7,10 +7,11 @@ import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import { askedOf } from '../../handbook/asked.ts'
-import { asksWhy } from '../../language/conversation/amend.ts'
+import { ofAnswer } from '../../language/conversation/of-answer.ts'
 import type { StayingDanger } from '../../language/conversation/staying.ts'
 import { packFrame } from '../../language/conversation/told-dangers.ts'
 import { yesOrNo } from '../../language/conversation/yes-or-no.ts'
+import { knownShare } from '../../language/model/index.ts'
 import { aside } from '../../language/reading/choose.ts'
 import type { Meant, MeantOther } from '../../language/reading/meant.ts'
 import type { KitEntry } from '../../memory/memory.ts'
@@ -45,6 +46,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     dangers,
     suspected,
     about,
+    isOfTheme,
     used,
     named,
     told: ofPacks,
@@ -94,11 +96,14 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     return { ...reply, followUps: [...notesOffered(kept, used, context), ...reply.followUps] }
   }
   if (meant.kind === 'question' && dangers.length > 0 && asksNothing(meant, text)) return told()
-  if (frame && meant.kind === 'question' && asksWhy.test(text)) {
-    const [known, layer] = [{ ...plain, ...meant, doubts: meant.doubts }, 'why'] as const
-    // The handbook answers why of what it was asked last.
-    return talk.about === undefined ? opened(await answerKnown(around, known), layer) : inHandbook(talk.about)
+  const asksOf = frame?.pending || dangers.length > 0 ? undefined : (ofAnswer(text) ?? pointsAt(meant, text))
+  if (asksOf && talk.about !== undefined && about !== text) return opened(await inHandbook(talk.about), asksOf)
+  if (asksOf && talk.about === undefined && frame) {
+    const { question, doubts } = frame
+    return opened(await answerKnown(around, { ...plain, question, doubts: [...plain.doubts, ...doubts] }), asksOf)
   }
+  // What goes on from the handbook's last answer is asked of it.
+  if (isOfTheme && understanding.values.length === 0 && dangers.length === 0) return inHandbook()
   if (meant.kind === 'question') {
     const reply = await answerKnown(around, { ...plain, ...meant, doubts: [...plain.doubts, ...meant.doubts] })
     if (about !== undefined && aside.has(understanding.intent)) return withEntry(reply, about, locale)
@@ -148,9 +153,10 @@ function withLine(reply: Reply, line: Text): Reply {
   return { ...reply, headline: joined(lines), lines }
 }
 
-/** The answer with a layer of it in the first place. */
-function opened(reply: Reply, layer: Layer): Reply {
-  if (reply.problem || !layersOf(reply).includes(layer)) return reply
+/** The answer with a layer of it in the first place, or its first line alone. */
+function opened(reply: Reply, layer: Layer | 'short'): Reply {
+  if (reply.problem || (layer !== 'short' && !layersOf(reply).includes(layer))) return reply
+  if (layer === 'short') return { ...reply, headline: reply.lines[0], lines: [reply.lines[0]] }
   const lines = [...(reply.verdict === 'do not charge' ? reply.lines : []), ...openLayer(reply, layer).lines]
   return { ...reply, headline: joined(lines), lines: lines as unknown as Reply['lines'] }
 }
@@ -181,6 +187,15 @@ function asksNothing(meant: Meant, text: string): boolean {
 /** Nothing but the pack itself is asked about, as far as can be read. */
 const isOpen = ({ kind }: Meant, about: string | undefined): boolean =>
   kind === 'asks back' || (kind === 'unclear' && about === undefined)
+
+/** Nothing of its own, in words that are all known: it speaks of the answer before. */
+const pointsAt = ({ kind, understanding }: Meant, text: string) =>
+  (kind === 'unclear' || kind === 'notours') &&
+  understanding.values.length === 0 &&
+  knownShare(text) === 1 &&
+  pointsBack.test(text)
+    ? 'why'
+    : undefined
 
 const pointsBack = /\b(?:it|its|this|that|them|they|these|those|he|she)\b/i
 

@@ -2,6 +2,7 @@
 
 import type { Danger } from '../../charging/situation/dangers.ts'
 import { askedOf } from '../../handbook/asked.ts'
+import { goesOn } from '../../language/conversation/follow-up.ts'
 import type { Talk } from '../../language/conversation/frame.ts'
 import { readPlainly } from '../../language/conversation/read-plainly.ts'
 import { type DangersIn, dangersIn, dangersInGloss } from '../../language/dangers/index.ts'
@@ -24,6 +25,8 @@ export interface Heard {
   readonly suspected: readonly Danger[]
   /** What the handbook is asked; absent where it has nothing on that. */
   readonly about: string | undefined
+  /** It goes on from what the handbook was asked before. */
+  readonly isOfTheme: boolean
   /** The saved things that were named. */
   readonly used: readonly KitEntry[]
   readonly answers: readonly StandardAnswer[]
@@ -47,7 +50,7 @@ export async function hear(
   // Spans of dangers hold for the sentence as typed; where its words were replaced they are accounted for by their form.
   const accounted = gloss ? dangersInGloss(english).told : named === text ? heard.told : dangersIn(named).told
   // What the handbook says is said in English, to those who read that.
-  const { about, sureness } = language === 'en' ? aboutIn(text, before) : { about: undefined, sureness: 0 }
+  const { about, sureness, isOfTheme } = language === 'en' ? aboutIn(text, before) : nothingAbout
   const answers = await context.memory.answers.list(context.community.id)
   const of = freeDetails(text, { used, answers }, frame)
   const read = readPlainly(english, registry.vocabulary, frame, accounted, sureness, { typed: text, of })
@@ -55,6 +58,7 @@ export async function hear(
   const { told, suspected } = besidesTitle(heard, text, meant, answers)
   return {
     about,
+    isOfTheme,
     answers,
     meant:
       language === 'en' || isCertain(read, english)
@@ -98,16 +102,37 @@ function besidesTitle(heard: DangersIn, text: string, meant: Meant, answers: rea
 
 const word = /[\p{L}\p{N}]+/gu
 
-const fewWords = 6
+const fewWords = 9
 
-/** The words themselves, else few words as they go on from what the handbook was asked before: "is it dangerous". */
-function aboutIn(text: string, asked: string | undefined): { about: string | undefined; sureness: number } {
-  const isShort = isKnown(text) && text.trim().split(/\s+/).length <= fewWords
-  const before = isShort ? asked : undefined
-  const ways = before === undefined ? [text] : [text, `${before} ${text}`]
-  const found = ways.map(about => ({ about, ...askedOf(about) })).find(({ entry }) => entry !== undefined)
-  return found ?? { about: undefined, sureness: 0 }
+interface About {
+  readonly about: string | undefined
+  readonly sureness: number
+  readonly isOfTheme: boolean
+}
+const nothingAbout: About = { about: undefined, sureness: 0, isOfTheme: false }
+
+/**
+ * The words as they go on from what the handbook was asked before ("is it dangerous"), where they do; else the words
+ * themselves, and few words that find nothing with what was asked before.
+ */
+function aboutIn(text: string, before: string | undefined): About {
+  const isShort = before !== undefined && isKnown(text) && text.trim().split(/\s+/).length <= fewWords
+  const goes = isShort && (goesOn.test(text) || pointsBack.test(text.replace(pointsAhead, '')))
+  const ways = [
+    { about: text, isOfTheme: false },
+    ...(isShort ? [{ about: `${before} ${text}`, isOfTheme: goes }] : []),
+  ]
+  const found = (goes ? ways.toReversed() : ways)
+    .map(way => ({ ...way, ...askedOf(way.about) }))
+    .find(({ entry }) => entry !== undefined)
+  return found ?? nothingAbout
 }
 
-/** No number and no word that is strange. */
-const isKnown = (text: string): boolean => !/\d/.test(text) && knownShare(text) === 1
+const pointsBack = /\b(?:it|its|this|that|them|they|these|those|there|else)\b/i
+/** "Is it bad to …": what it stands for follows. */
+const pointsAhead =
+  /\b(?:it|that)(?:'?s| is)?(?: \w+){1,2} (?:to|if|when|that)\b|\b(?:is|was|are) (?:it|there) (?:\w+ )?(?:to|if|when|that|a|an|any)\b/i
+
+/** No number, and hardly a word that is strange. */
+const isKnown = (text: string): boolean => !/\d/.test(text) && knownShare(text) >= mostlyKnown
+const mostlyKnown = 0.65

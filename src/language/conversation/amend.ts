@@ -14,10 +14,6 @@ import { followsSurely } from './follow-up.ts'
 import type { Frame } from './frame.ts'
 import { heldOn } from './lend.ts'
 
-/** Nothing but the question for the reason: of the answer before. */
-export const asksWhy =
-  /^\W*(?:(?:but|and|so|ok|hm+|oh|no|hang on|wait) )*(?:why|how come|how so)(?: (?:that|so|is that|though|tho|not))?\W*$/i
-
 /** What a sentence makes of the frame's question: an answer to what we asked back, or a change of it; undefined where neither. */
 export function amended(
   text: string,
@@ -33,8 +29,6 @@ export function amended(
   if (!command) return undefined
   const written = attempt(() => readPairs(text, command, true))
   if (written?.before === '') return choiceOf(fitTo(command, [], { ...frame.question.options, ...written.options }), {})
-  if (asksWhy.test(text))
-    return { ...choiceOf(fitTo(command, [], frame.question.options), frame.question.options), score: 1 }
   if (turnsRound.test(text)) return turned(command, frame)
   // Whoever asks for a reason changes nothing.
   if (values.length === 0 || /^\W*(?:but |and |so )*(?:why|how come)\b/i.test(text)) return undefined

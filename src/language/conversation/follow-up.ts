@@ -10,7 +10,7 @@ import type { Vocabulary } from '../sentence/vocabulary.ts'
 import { wordsBeside } from './words-beside.ts'
 
 /** Words that go on from what was said before. */
-const goesOn =
+export const goesOn =
   /^(?:and|or|but|no+|nope|nah|not|so|ok(?:ay)?|then|what about|how about|what if|and what|same|also|instead|rather|with|make (?:it|that)|now|if|it'?s|it is|they'?re|they are|that'?s|sorry|i meant|i mean|actually|wait|oh|hm+|only|just|why)\b/i
 
 /** Words of these say what somebody wants to know. */

@@ -64,6 +64,41 @@ describe('why', () => {
   })
 })
 
+describe('what is asked of the answer itself', () => {
+  it('is its reasons, where somebody wonders what to think of it', async () => {
+    const first = await asking.ask('how long for a 4s 1300 lipo at 1.3A')
+    const reply = await asking.ask('isnt that a bit much for the pack')
+    expect(reply.question).toBe(first.question)
+    expect(reply.headline).toContain(first.working[0])
+  })
+
+  it('is its first line, where it was too long', async () => {
+    const first = await asking.ask('how long for a 4s 1300 lipo at 1.3A')
+    const reply = await asking.ask('could you put that in plainer words please')
+    expect([reply.question, reply.headline]).toEqual([first.question, first.lines[0]])
+    expect(reply.verdict).toBe(first.verdict)
+  })
+
+  it.each([
+    ['how do i get rid of an old pack', 'where would i take it', 'Old packs'],
+    ['what is internal resistance', 'how do i measure it', 'Measuring internal resistance'],
+    ['are lipo bags any good', 'and what else can i use', 'Bags, pots'],
+  ])('goes on from what the handbook said of %j', async (before, text, title) => {
+    await asking.ask(before)
+    const reply = await asking.ask(text)
+    expect([reply.command, reply.question?.toLowerCase()]).toEqual([
+      'handbook',
+      expect.stringContaining(title.toLowerCase()),
+    ])
+  })
+
+  it('is not what a new question asks', async () => {
+    await asking.ask('what is internal resistance')
+    expect((await asking.ask('is it normal that a pack is warm')).question).toContain('Warm while charging')
+    expect((await asking.ask('what current for a 3s 1300 lipo')).command).toBe('current')
+  })
+})
+
 it('that a lead was plugged in the other way round is a danger where nothing could change places', async () => {
   expect((await asking.ask('the other way round')).verdict).toBe('do not charge')
 })
