@@ -51,8 +51,9 @@ export function choices(
   // An amendment of nothing is none: what else the sentence may be shares its likelihood.
   const own = ofJoined(ranked, values, vocabulary).filter(({ intent }) => intent !== 'amend')
   const whole = own.reduce((sum, { share }) => sum + share, 0) || 1
-  return own
-    .slice(0, tried)
+  // What the handbook surely answers is meant, however little it sounds like other questions for it.
+  const likely = own.filter(({ intent }, index) => index < tried || (intent === 'handbook' && inHandbook >= 1))
+  return likely
     .map(({ intent, share: told }): Choice => {
       const share = told / whole
       const command = aside.has(intent) ? undefined : vocabulary.find(({ name }) => name === intent)
