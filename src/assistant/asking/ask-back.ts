@@ -8,7 +8,7 @@ import { readCapacity } from '../../language/quantities/quantities.ts'
 import type { Missing } from '../../language/reading/fit.ts'
 import type { Meant, MeantInPart } from '../../language/reading/meant.ts'
 import { wholePack } from '../../language/reading/told-pack.ts'
-import { writeQuestion } from '../../language/sentence/question.ts'
+import { type Question, writeQuestion } from '../../language/sentence/question.ts'
 import type { Entry } from '../command.ts'
 import type { Registry } from '../registry.ts'
 import {
@@ -80,18 +80,29 @@ export function unclear(
   { commands, find }: Registry,
   locale: Locale,
 ): Problem {
-  const likely = kind === 'notours' ? [] : near.flatMap(intent => find(intent) ?? [])
-  const samples = [...new Set([...likely, ...commands])]
-    .filter(({ changes, takes }) => !changes && Object.keys(takes).length > 0)
+  const likely = kind === 'notours' ? [] : near
+  const told = likely.flatMap(({ question }) => (question && hasDetails(question) ? [question] : []))
+  const asOf = new Set(told.map(({ command }) => command))
+  const samples = [...new Set([...likely.flatMap(({ intent }) => find(intent) ?? []), ...commands])]
+    .filter(({ name, changes, takes }) => !asOf.has(name) && !changes && Object.keys(takes).length > 0)
     .flatMap(({ words, examples }) => (words(locale).asks ?? examples).slice(0, 1))
-    .slice(0, mostSamples)
+  // What was told fits some of them: those first, with it filled in.
+  const choices = [
+    ...told
+      .filter(({ command }) => !find(command)?.changes)
+      .map(question => ({ label: labelOf(question), question: writeQuestion(question) })),
+    ...samples.map(question => ({ label: question, question })),
+  ].slice(0, mostSamples)
   return new Problem({
     what: kind === 'notours' ? notOurs : notClear,
-    expected: sampleQuestions(samples),
-    choices: samples.map(question => ({ label: question, question })),
-    example: samples[0] ?? 'help',
+    expected: sampleQuestions(choices.map(({ label }) => label)),
+    choices,
+    example: choices[0]?.label ?? 'help',
   })
 }
+
+const hasDetails = ({ options }: Question): boolean => Object.keys(options).length > 0
+const labelOf = ({ command, options }: Question): string => `${command}: ${Object.values(options).join(', ')}`
 
 /** The entries that lie nearest to what the handbook has nothing on. */
 export const notInHandbook = (nearest: readonly HandbookEntry[]): Problem =>

@@ -63,7 +63,11 @@ export async function hear(
     meant:
       language === 'en' || isCertain(read, english)
         ? meant
-        : { kind: 'unclear', near: [read.understanding.intent], understanding: meant.understanding },
+        : {
+            kind: 'unclear',
+            near: [{ intent: read.understanding.intent, question: undefined }],
+            understanding: meant.understanding,
+          },
     told,
     dangers: [...new Set(told.map(({ danger }) => danger))],
     suspected,

@@ -9,7 +9,7 @@ import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/
 import { aside, type Choice, choices, type Reading, tellsOfPacks } from '../reading/choose.ts'
 import type { Fitted } from '../reading/fit.ts'
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
-import type { Meant, Understanding } from '../reading/meant.ts'
+import type { Meant, Near, Understanding } from '../reading/meant.ts'
 import { standsAt, warmthTold } from '../reading/stands.ts'
 import { toldBy } from '../reading/told-pack.ts'
 import { type Span, spansOf, wordsLeft } from '../reading/words-left.ts'
@@ -52,7 +52,7 @@ export function readPlainly(
   const state = aside.get(likeliest?.intent ?? '') === 'handbook' ? standsAt(text, values, vocabulary) : undefined
   const best = likeliest && state ? { ...likeliest, fitted: state, kept: [] } : likeliest
   const understanding = understandingOf(text, best, values, accounted)
-  const near = found.map(({ intent }) => intent)
+  const near = found.map(nearOf)
   if (!follows && values.length === 0 && !/\p{L}/u.test(text)) return { kind: 'unclear', near, understanding }
   if (
     !best ||
@@ -97,6 +97,12 @@ export function readPlainly(
     understanding,
   }
 }
+
+const nearOf = ({ intent, fitted }: Choice): Near => ({
+  intent,
+  question:
+    fitted?.missing || !fitted ? undefined : { command: fitted.command, options: fitted.options, told: fitted.doubts },
+})
 
 /** Few words in a conversation rarely ask for a list, or for what they give no detail of. */
 const lessOfNothing = (choice: Choice): Choice => {

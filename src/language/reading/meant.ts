@@ -40,11 +40,17 @@ export interface MeantInPart {
   readonly understanding: Understanding
 }
 
+/** What may have been meant, and what was told as a question for it, where nothing is missing. */
+export interface Near {
+  readonly intent: Intent
+  readonly question: Question | undefined
+}
+
 export interface MeantOther {
   /** The handbook answers, small talk, none of our business, or not clear enough to say. */
   readonly kind: 'handbook' | 'smalltalk' | 'notours' | 'unclear'
   /** The likeliest, for sample questions near to it. */
-  readonly near: readonly Intent[]
+  readonly near: readonly Near[]
   /** How warm the cells are, in notation, where the question tells. */
   readonly temperature?: string | undefined
   readonly understanding: Understanding
