@@ -43,9 +43,11 @@ export function freeDetails(text: string, { used, answers }: Stored, frame: Fram
         ) ?? told.text)
   const byKind = ({ name: command }: CommandWords): Readonly<Record<string, string | undefined>> => ({
     'kit name':
-      told.title && command !== 'kit save' && saved.length === 0
-        ? undefined
-        : (names.name ?? (pointsBack.test(plain) && command !== 'kit save' ? frame?.names[0] : undefined)),
+      command === 'kit save'
+        ? names.given
+        : told.title && saved.length === 0
+          ? undefined
+          : (names.name ?? (pointsBack.test(plain) ? frame?.names[0] : undefined)),
     'pack name': names.name ?? frame?.question.options.name ?? frame?.names[0],
     matter: matterOf(plain, told.title !== undefined),
     'new name': names.to,

@@ -7,6 +7,8 @@ import { nameAt, quotesIn } from './quotes.ts'
 
 export interface ToldNames {
   readonly name: string | undefined
+  /** The same where it was said to be a name, not only a word that nothing else accounts for. */
+  readonly given: string | undefined
   /** Of what is called otherwise from now on. */
   readonly to: string | undefined
 }
@@ -36,8 +38,9 @@ export function namesTold(plain: string, values: readonly Candidate[], saved: re
   const before = known ?? (renamed ? nameAt(renamed[1] ?? '') : undefined)
   const rest = behind ?? (renamed ? plain.slice(renamed.index + renamed[0].length) : becomes(plain))
   const to = own.find(name => name !== known) ?? (rest && nameAt(rest.replace(becoming, '')))
-  const name = before ?? own[0] ?? nameGiven(masked) ?? strangeIn(plain, values) ?? nameGiven(plain)
-  return { name, to: to === name ? undefined : to }
+  const given = before ?? own[0] ?? nameGiven(masked)
+  const name = given ?? strangeIn(plain, values) ?? nameGiven(plain)
+  return { name, given: given ?? nameGiven(plain), to: to === name ? undefined : to }
 }
 
 const maskedIn = (plain: string, values: readonly Candidate[]): string =>

@@ -37,6 +37,11 @@ describe('names as people type them', () => {
     expect(await kit()).toEqual([[name, notation]])
   })
 
+  test('no word is taken for one that was not given as one', async () => {
+    expect((await asking.ask('my 3S 850mAh LiHV: it slammed into the runway')).verdict).toBe('go with care')
+    expect(await kit()).toEqual([])
+  })
+
   test('one that means something else is refused', async () => {
     expect((await asking.ask('save my 2S 450 LiPo as storage')).problem?.what).toContain('storage')
     expect(await kit()).toEqual([])

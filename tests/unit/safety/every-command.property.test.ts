@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { type Danger, dangers } from '../../../src/charging/situation/dangers.ts'
+import { socAt } from '../../../src/charging/things/curve.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { dangerWords } from '../../../src/handbook/rules/dangers.words.ts'
 import { cases } from '../../support/cases.ts'
@@ -28,8 +29,11 @@ const asked = entries.filter((entry): entry is [string, AskedAs] => 'weight' in 
 const someCommand = fc.oneof(...asked.map(([command, { weight }]) => ({ weight, arbitrary: fc.constant(command) })))
 
 /** Packs that are full are ready without a charge, whatever would feed it. */
-const isReady = (command: string, { stand }: Scene): boolean =>
-  command === 'plan' && (stand?.kind === 'word' ? stand.word === 'full' : stand?.kind === 'share' && stand.percent > 97)
+function isReady(command: string, { stand, pack }: Scene): boolean {
+  if (command !== 'plan' || !stand) return false
+  if (stand.kind === 'word') return stand.word === 'full'
+  return (stand.kind === 'share' ? stand.percent / 100 : socAt(pack.chemistry, stand.perCell_V)) > 0.97
+}
 
 const isToldOf = (command: string, scene: Scene, worse: Scene): boolean => {
   if (isReady(command, worse)) return false
