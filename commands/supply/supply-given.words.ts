@@ -3,8 +3,8 @@
 import type { Feed } from '../../src/charging/setting/input.ts'
 import type { Setting } from '../../src/charging/setting/setting.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
+import type { Chargers, Demand } from '../../src/charging/sources/load.ts'
 import { type Carried, plainCable_A } from '../../src/charging/sources/supply.ts'
-import type { Charger } from '../../src/charging/things/charger.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { chargerEfficiency } from '../../src/charging/things/practice.ts'
 import type { Source } from '../../src/charging/things/source.ts'
@@ -17,8 +17,13 @@ import { sourceWorking } from '../shared/source.words.ts'
 interface Given {
   readonly feed: Feed
   readonly carried: readonly Carried[]
-  /** What all chargers take at the watts on their labels, in W. */
-  readonly flatOut_W: number | undefined
+  readonly load: Chargers
+  /** Of a pack, or of cells with a current, that were named. */
+  readonly demand: Demand | undefined
+  readonly mostChargers: number | undefined
+  readonly usable_Wh: number | undefined
+  /** What is taken of it, in W. */
+  readonly taken_W: number | undefined
   /** Where a pack was named. */
   readonly setting: Setting | undefined
   readonly permit: Permit
@@ -32,50 +37,81 @@ export const wantsFullCable = ({ offer }: Feed, source: Source | undefined): boo
   'usbPd_W' in source &&
   source.usbPd_W !== undefined
 
-interface AskedOf {
-  readonly source?: Source | undefined
-  readonly charger?: Charger | undefined
-  readonly count?: number | undefined
-}
-
 export const suppliedWords = (
-  { feed, carried, flatOut_W }: Given,
-  { source, charger, count = 1 }: AskedOf,
+  given: Given,
+  { source }: { readonly source?: Source | undefined },
   locale: Locale,
 ): readonly (Text | undefined)[] => [
-  source && gives(source, feed, locale),
-  charger && flatOut_W !== undefined ? flatOutWords(feed, charger, count, flatOut_W, locale) : undefined,
-  atMost(carried, count, locale),
+  enoughWords(given, locale),
+  source && gives(source, given.feed, locale),
+  lastsWords(given, locale),
+  given.demand ? undefined : atMost(given.carried, given.load.count, locale),
 ]
 
 function gives(source: Source, { offer, power_W }: Feed, { say, show, own }: Locale): Text {
   const name = own(sourceKind.write(source))
   return offer
-    ? say`${name} feeds this with ${show.voltage(offer.voltage_V)} and up to ${show.current(offer.current_A)}, ${show.power(power_W)}.`
-    : say`${name} feeds this with at least ${show.power(power_W)}.`
+    ? say`${name} gives ${show.power(power_W)} here: ${show.voltage(offer.voltage_V)} and up to ${show.current(offer.current_A)}.`
+    : say`${name} gives at least ${show.power(power_W)}.`
 }
 
-/** Whether it carries the chargers at the watts on their labels, and what each may put out where not. */
-function flatOutWords(
-  { power_W }: Feed,
-  { efficiency = chargerEfficiency.value }: Charger,
-  count: number,
-  all_W: number,
-  { say, show }: Locale,
-): Text {
+/** Whether it carries what was named: packs at a current, or chargers at the watts on their labels. */
+function enoughWords(given: Given, locale: Locale): Text | undefined {
+  if (given.demand) return packsWords(given, given.demand, locale)
+  return given.load.flatOut_W === undefined ? undefined : flatOutWords(given, given.load.flatOut_W, locale)
+}
+
+function packsWords({ feed, load, permit }: Given, { current_A, input_W }: Demand, locale: Locale): Text {
+  const { say, show, own } = locale
+  const { pack, charger } = permit.situation
+  const { efficiency = chargerEfficiency.value } = charger ?? {}
+  const each = load.count === 1 ? say`` : say` each`
+  const takes = say`${show.current(current_A)} into ${own(`${pack.series}S`)}${each} takes ${show.power(Math.ceil(input_W))}`
+  const given_W = show.power(Math.floor(feed.power_W))
+  if (input_W <= feed.power_W + 1e-9) return say`Yes: ${takes} of the ${given_W} that it gives.`
+  const held_W = (feed.power_W * efficiency) / load.count
+  return say`No: ${takes}, and it gives ${given_W}. That is enough for ${show.current(Math.floor((held_W / pack.chemistry.full_V.value / pack.series) * 100) / 100)}${each}.`
+}
+
+/** What each may put out, or all of them, where it does not carry them. */
+function flatOutWords({ feed, load, permit, mostChargers }: Given, all_W: number, { say, show }: Locale): Text {
+  const { count, isAlike } = load
+  const { efficiency = chargerEfficiency.value } = permit.situation.charger ?? {}
   const takes = show.power(Math.ceil(all_W))
+  const gives_W = show.power(Math.floor(feed.power_W))
+  if (mostChargers !== undefined && mostChargers > 1) {
+    return say`Yes: it carries up to ${show.number(mostChargers, 0)} of them flat out, which take ${takes} each of its ${gives_W}.`
+  }
   const whole =
     count === 1
-      ? say`Flat out the charger takes ${takes}`
-      : say`Flat out ${show.number(count, 0)} of them take ${takes}`
-  if (all_W <= power_W) return say`${whole}: that is carried.`
-  const held = show.power(Math.floor((power_W * efficiency) / count))
+      ? say`flat out the charger takes ${takes}`
+      : isAlike
+        ? say`flat out ${show.number(count, 0)} of them take ${takes}`
+        : say`flat out they take ${takes} together`
+  if (all_W <= feed.power_W + 1e-9) {
+    return mostChargers === 1
+      ? say`Yes: ${whole} of its ${gives_W}; a second one would be too much.`
+      : say`Yes: ${whole} of its ${gives_W}.`
+  }
+  const held = show.power(Math.floor((feed.power_W * efficiency) / (isAlike ? count : 1)))
   return count === 1
-    ? say`${whole}: more than that. Hold it to ${held} into the pack.`
-    : say`${whole}: more than that. Hold each to ${held} into its pack.`
+    ? say`No: ${whole}, and it gives ${gives_W}. Hold it to ${held} into the pack.`
+    : isAlike
+      ? say`No: ${whole}, and it gives ${gives_W}. Hold each to ${held} into its pack.`
+      : say`No: ${whole}, and it gives ${gives_W}. Hold them to ${held} into the packs together.`
 }
 
-function atMost(carried: readonly Carried[], count: number, { say, show, own }: Locale): Text {
+/** What a source that is drained holds, and for how long. */
+function lastsWords({ feed, usable_Wh, taken_W }: Given, { say, show }: Locale): Text | undefined {
+  if (usable_Wh === undefined) return undefined
+  const energy = show.energy(Math.floor(usable_Wh))
+  return taken_W === undefined
+    ? say`In all it can give about ${energy}.`
+    : say`In all it can give about ${energy}: ${show.roughly((usable_Wh * 3600) / Math.min(taken_W, feed.power_W))} of that.`
+}
+
+function atMost(carried: readonly Carried[], count: number, { say, show, own }: Locale): Text | undefined {
+  if (carried.length === 0) return undefined
   const parts = carried.map(({ series, current_A }) =>
     current_A === undefined
       ? say`${own(`${series}S`)} not at all`

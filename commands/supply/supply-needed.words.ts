@@ -1,8 +1,8 @@
 // The smallest supply that carries a setting, or chargers flat out, in words.
 
 import type { Permit } from '../../src/charging/situation/permit.ts'
+import type { Chargers } from '../../src/charging/sources/load.ts'
 import { type Needed, type Supplies, soldPowers_W, type UsbChoice } from '../../src/charging/sources/supply.ts'
-import type { Charger } from '../../src/charging/things/charger.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { chargerEfficiency } from '../../src/charging/things/practice.ts'
 import { pdOffers } from '../../src/charging/things/usb-pd.ts'
@@ -21,8 +21,7 @@ interface Permitted {
 interface AskedOf {
   readonly pack?: Pack | undefined
   readonly chemistry?: CellType | undefined
-  readonly charger?: Charger | undefined
-  readonly count?: number | undefined
+  readonly load: Chargers
   readonly voltage?: number | undefined
 }
 
@@ -36,7 +35,8 @@ export function neededWords(
 ): readonly (Text | undefined)[] {
   const { say, show, own } = locale
   const what = own(pack ? packKind.write(pack) : chemistry ? writeCellType(chemistry) : '')
-  const each = asked.count === undefined ? say`` : say` on ${show.number(asked.count, 0)} chargers`
+  const { count } = asked.load
+  const each = count === 1 ? say`` : say` on ${show.number(count, 0)} chargers`
   return [
     say`${show.current(current_A)} into ${what}${each} takes ${show.power(Math.ceil(supplies.input_W))} from the supply.`,
     heldBy && say`All that ${limitHolders(locale)[heldBy.kind]}.`,
@@ -47,19 +47,21 @@ export function neededWords(
 /** What chargers take at the watts on their labels, and what carries that. */
 export function flatOutWords(supplies: Supplies, asked: AskedOf, locale: Locale): readonly (Text | undefined)[] {
   const { say, show } = locale
-  const { charger, count = 1 } = asked
+  const { charger, count, isAlike } = asked.load
   const [out, into] = [show.power(charger?.power_W ?? 0), show.power(Math.ceil(supplies.input_W))]
   return [
-    count === 1
-      ? say`Flat out, with ${out} into the pack, the charger takes ${into} from its supply.`
-      : say`Flat out, with ${out} each into the packs, ${show.number(count, 0)} chargers take ${into} from their supply.`,
+    !isAlike
+      ? say`Flat out the ${show.number(count, 0)} chargers take ${into} together from their supply.`
+      : count === 1
+        ? say`Flat out, with ${out} into the pack, the charger takes ${into} from its supply.`
+        : say`Flat out, with ${out} each into the packs, ${show.number(count, 0)} chargers take ${into} from their supply.`,
     ...suppliesWords(supplies, asked, locale),
   ]
 }
 
 function suppliesWords(
   { input_W, usb, benches }: Supplies,
-  { count = 1, voltage }: AskedOf,
+  { load: { count }, voltage }: AskedOf,
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show, own } = locale
@@ -90,12 +92,12 @@ function benchWords(benches: Needed['benches'], isOther: boolean, { say, show }:
 
 export function neededWorking(
   result: (Needed & Permitted) | (Supplies & { readonly setting: undefined }),
-  { charger, count = 1, voltage }: AskedOf,
+  { load: { charger, count, isAlike, flatOut_W }, voltage }: AskedOf,
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show } = locale
   const efficiency = show.number(charger?.efficiency ?? chargerEfficiency.value, 2)
-  const times = count === 1 ? say`` : say` × ${show.number(count, 0)}`
+  const times = count === 1 || !isAlike ? say`` : say` × ${show.number(count, 0)}`
   return [
     ...(result.setting
       ? [
@@ -103,7 +105,7 @@ export function neededWorking(
           say`Input: ${show.current(result.current_A)} × ${show.voltage(result.setting.cutoffPack_V)} ÷ ${efficiency}${times} = ${show.power(result.input_W)}.`,
         ]
       : [
-          say`Input: ${show.power(charger?.power_W ?? 0)} ÷ ${efficiency}${times} = ${show.power(result.input_W)} (${cite(chargerEfficiency, locale)}).`,
+          say`Input: ${show.power(isAlike ? (charger?.power_W ?? 0) : (flatOut_W ?? 0) * (charger?.efficiency ?? chargerEfficiency.value))} ÷ ${efficiency}${times} = ${show.power(result.input_W)} (${cite(chargerEfficiency, locale)}).`,
         ]),
     voltage === undefined && count === 1
       ? say`USB: the first of the classes sold (${cite(soldPowers_W, locale)}) with an offer inside the charger's input that gives this (USB Power Delivery Specification R3.x, power rules).`

@@ -5,23 +5,19 @@ import { figure, type Quantified } from '../../src/assistant/quantified.ts'
 import { inputOf } from '../../src/charging/setting/input.ts'
 import { settingFor } from '../../src/charging/setting/setting.ts'
 import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
+import { usable_Wh } from '../../src/charging/simulation/supply-run.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import type { Told } from '../../src/charging/situation/situation.ts'
-import {
-  behindCable,
-  flatOut_W,
-  neededFor,
-  type Supplies,
-  suppliedTo,
-  suppliesFor,
-} from '../../src/charging/sources/supply.ts'
+import { chargersOf, demandOf } from '../../src/charging/sources/load.ts'
+import { behindCable, neededFor, type Supplies, suppliedTo, suppliesFor } from '../../src/charging/sources/supply.ts'
+import type { Charger } from '../../src/charging/things/charger.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Source } from '../../src/charging/things/source.ts'
+import { sessionChargersKind } from '../../src/language/kinds/session-kinds.ts'
 import {
   cellsKind,
-  chargerKind,
   countKind,
   currentKind,
   packKind,
@@ -33,7 +29,7 @@ import { nothingToSupply } from './supply-problems.words.ts'
 
 const takes = {
   source: optional(sourceKind),
-  charger: optional(chargerKind),
+  charger: optional(sessionChargersKind),
   count: optional(countKind),
   pack: optional(packKind),
   chemistry: optional(cellsKind),
@@ -48,8 +44,12 @@ type AskedSupply = Asked<typeof takes>
 const fullCable_A = 5
 const least_V = 2
 
+/** What hangs on the supply. */
+export const loadOf = ({ charger, count }: Pick<AskedSupply, 'charger' | 'count'>) => chargersOf(charger, count)
+
 const told = (asked: AskedSupply, house: HouseLimits): Told & { readonly pack: Pack } => {
-  const { charger, current, cable = fullCable_A, count = 1 } = asked
+  const { current, cable = fullCable_A } = asked
+  const { charger, count } = loadOf(asked)
   const source = asked.source ? behindCable(asked.source, cable) : ofVolts(asked.voltage)
   const feed = source && inputOf({ source, house, charger }).feed
   const around = {
@@ -62,7 +62,7 @@ const told = (asked: AskedSupply, house: HouseLimits): Told & { readonly pack: P
   if (asked.pack) return { ...around, pack: asked.pack }
   return {
     ...around,
-    pack: standIn(asked),
+    pack: standIn(asked, charger),
     // No pack is meant, so none lacks the lead that the charger looks for.
     balanceLead: true,
     doubts: asked.chemistry || !asked.source ? [] : ['chemistryAssumed'],
@@ -77,44 +77,62 @@ const ofVolts = (voltage_V = 0): Source | undefined =>
 const cellsOf = ({ pack, chemistry }: AskedSupply): number | undefined => pack?.series ?? chemistry?.series
 
 /** For packs that nobody named: so large that only charger and supply hold the current down. */
-const standIn = ({ chemistry, charger }: AskedSupply): Pack => ({
+const standIn = ({ chemistry }: AskedSupply, charger: Charger | undefined): Pack => ({
   chemistry: chemistry?.chemistry ?? chemistries[0],
   series: chemistry?.series ?? charger?.minSeries ?? 1,
   parallel: 1,
   capacity_Ah: 60,
 })
 
-const supplied = (permit: Permit, asked: AskedSupply) => {
-  const { pack, charger, count = 1 } = asked
+/** A lead-acid battery and a pack give the most of what they hold where little is taken. */
+const gentleShare = 0.25
+
+const supplied = (permit: Permit, asked: AskedSupply, source: Source) => {
+  const { pack, current } = asked
   const { feed, carried } = suppliedTo(permit)
+  const load = loadOf(asked)
   const cells = cellsOf(asked)
-  const one_W = charger && flatOut_W(charger)
+  const isSetting = pack !== undefined || (cells !== undefined && current !== undefined)
+  const demand = isSetting ? demandOf(permit, load.count) : undefined
+  const taken_W = demand?.input_W ?? load.flatOut_W
   return {
     kind: 'supplied' as const,
     feed,
-    carried: cells === undefined ? carried : carried.filter(({ series }) => series === cells),
-    /** What all chargers take at the watts on their labels, in W. */
-    flatOut_W: one_W && one_W * count,
+    carried: !load.isAlike ? [] : cells === undefined ? carried : carried.filter(({ series }) => series === cells),
+    load,
+    demand,
+    /** How many such chargers it carries flat out, where nobody said how many there are. */
+    mostChargers:
+      load.flatOut_W === undefined || asked.count !== undefined || load.count > 1 || isSetting
+        ? undefined
+        : Math.floor(feed.power_W / load.flatOut_W + 1e-9),
+    usable_Wh: usable_Wh(source, feed.store, Math.min(taken_W ?? feed.power_W * gentleShare, feed.power_W)),
+    taken_W,
     setting: pack && settingFor(permit),
     timed: pack && timedCharge(permit, { current_A: permit.situation.current_A }),
     permit,
   }
 }
 
-const needed = (permit: Permit, { pack, voltage: voltage_V, count }: AskedSupply) => {
-  const found = neededFor(permit, { voltage_V, count })
+const needed = (permit: Permit, asked: AskedSupply) => {
+  const { pack, voltage: voltage_V } = asked
+  const found = neededFor(permit, { voltage_V, count: loadOf(asked).count })
   const timed = pack && timedCharge(permit, { current_A: found.current_A })
   return { kind: 'needed' as const, ...found, timed, permit }
 }
 
-const flatOut = (permit: Permit, one_W: number, { charger, voltage: voltage_V, count }: AskedSupply) => ({
-  kind: 'flat out' as const,
-  ...suppliesFor(one_W, charger, { voltage_V, count }),
-  setting: undefined,
-  current_A: undefined,
-  timed: undefined,
-  permit,
-})
+const flatOut = (permit: Permit, input_W: number, asked: AskedSupply) => {
+  const load = loadOf(asked)
+  return {
+    kind: 'flat out' as const,
+    ...suppliesFor(input_W, load.charger, { voltage_V: asked.voltage, count: load.count }),
+    load,
+    setting: undefined,
+    current_A: undefined,
+    timed: undefined,
+    permit,
+  }
+}
 
 export const supply = command({
   name: 'supply',
@@ -128,11 +146,11 @@ export const supply = command({
   ],
   situation: (asked, { house }) => told(asked, house),
   compute: (permit, asked) => {
-    const { source, pack, chemistry, current, charger } = asked
-    if (source) return supplied(permit, asked)
+    const { source, pack, chemistry, current } = asked
+    if (source) return supplied(permit, asked, source)
     if (pack || (chemistry?.series !== undefined && current !== undefined)) return needed(permit, asked)
-    const one_W = charger && flatOut_W(charger)
-    if (one_W !== undefined) return flatOut(permit, one_W, asked)
+    const { flatOut_W } = loadOf(asked)
+    if (flatOut_W !== undefined) return flatOut(permit, flatOut_W, asked)
     throw nothingToSupply()
   },
   planned: ({ timed, ...result }) => ({
@@ -141,7 +159,7 @@ export const supply = command({
     set_A: result.kind === 'supplied' ? result.setting?.current_A : result.current_A,
     input_A: result.kind === 'supplied' ? (result.setting?.input_A ?? result.feed.current_A) : inputAt_A(result),
   }),
-  figures: (result): readonly Quantified<SupplyFigure>[] =>
+  figures: (result): readonly (Quantified<SupplyFigure> | undefined)[] =>
     result.kind === 'supplied' ? suppliedFigures(result) : neededFigures(result),
 })
 
@@ -159,14 +177,20 @@ type SupplyFigure =
   | 'setCurrent'
   | 'cutoffPack'
   | 'inputPower'
+  | 'chargerCount'
+  | 'usable'
+  | 'lasts'
   | 'usbSupply'
   | 'supplyCurrent#V'
 
-const suppliedFigures = ({ feed, carried, flatOut_W: all_W }: ReturnType<typeof supplied>) => [
+const suppliedFigures = ({ feed, carried, taken_W, mostChargers, ...held }: ReturnType<typeof supplied>) => [
   figure.power('supplyPower', feed.power_W),
   figure.voltage('supplyVoltage', feed.lowest_V),
   figure.current('supplyCurrent', feed.current_A),
-  figure.power('inputPower', all_W),
+  figure.power('inputPower', taken_W),
+  mostChargers === undefined ? undefined : figure.count('chargerCount', mostChargers),
+  figure.energy('usable', held.usable_Wh),
+  figure.duration('lasts', held.usable_Wh && taken_W && (held.usable_Wh * 3600) / Math.min(taken_W, feed.power_W)),
   ...carried.map(({ series, current_A }) => figure.current(`current${series}S`, current_A)),
 ]
 

@@ -9,7 +9,7 @@ import { startWords } from '../shared/charge.words.ts'
 import { followUp } from '../shared/next.ts'
 import { heldDown, menuWords } from '../shared/setting.words.ts'
 import { sourceAssumed } from '../shared/source.words.ts'
-import type { supply } from './supply.ts'
+import { loadOf, type supply } from './supply.ts'
 import { suppliedWords, suppliedWorking, wantsFullCable } from './supply-given.words.ts'
 import { flatOutWords, neededWords, neededWorking, usbNamed } from './supply-needed.words.ts'
 
@@ -23,7 +23,7 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
     asks: [own('what does a PD 65W give my 0.1-10A by 0.1 charger')],
     takes: {
       source: { about: say`the supply that feeds the charger; one is looked for when not said`, as: text => text },
-      charger: { about: say`what it feeds`, as: text => say`for a charger with ${text}` },
+      charger: { about: say`what it feeds, several with ";" between`, as: text => say`for a charger with ${text}` },
       count: { about: say`how many such chargers at once; one when not said`, as: text => say`${text} of them` },
       pack: { about: say`the pack that is to be charged`, as: text => say`to charge ${text}` },
       chemistry: {
@@ -39,9 +39,9 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
     },
     answer: (result, asked) =>
       result.kind === 'needed'
-        ? neededWords(result, asked, locale)
+        ? neededWords(result, { ...asked, load: loadOf(asked) }, locale)
         : result.kind === 'flat out'
-          ? flatOutWords(result, asked, locale)
+          ? flatOutWords(result, { ...asked, load: result.load }, locale)
           : [
               ...suppliedWords(result, asked, locale),
               ...(result.setting && asked.pack
@@ -56,12 +56,17 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
       setCurrent: say`charge current`,
       cutoffPack: say`cutoff of the pack`,
       inputPower: say`input power at most`,
+      chargerCount: say`such chargers flat out`,
+      usable: say`what it can give in all`,
+      lasts: say`for how long`,
       usbSupply: say`smallest USB supply`,
       ...currentNames(locale),
       'supplyCurrent#V': of => say`supply of ${show.voltage(of)}`,
     },
     working: (result, asked) =>
-      result.kind === 'supplied' ? suppliedWorking(result, asked, locale) : neededWorking(result, asked, locale),
+      result.kind === 'supplied'
+        ? suppliedWorking(result, asked, locale)
+        : neededWorking(result, { ...asked, load: loadOf(asked) }, locale),
     assumed: (result, { source, pack, chemistry, cable }) =>
       result.kind !== 'supplied'
         ? []
@@ -72,8 +77,9 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
               : undefined,
             ...sourceAssumed(source, locale),
           ],
-    next: (result, { source, pack, charger }) => {
+    next: (result, { source, pack, ...asked }) => {
       if (!pack) return []
+      const { charger } = loadOf(asked)
       const details = { pack: packKind.write(pack), charger: charger && chargerKind.write(charger) }
       if (source) {
         return [followUp(say`What to set?`, 'current', { ...details, source: sourceKind.write(source) })]

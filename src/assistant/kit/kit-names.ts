@@ -158,4 +158,4 @@ function replaceNames(text: string, entries: readonly KitEntry[]): { text: strin
 
 /** "180W laptop brick", "brick 19V 3A": a source that is told by its own figures is not the saved one. */
 const hasFigures = (before: string, behind: string): boolean =>
-  /\d ?(?:v|w|a)(?: [\p{L}-]+)? $/iu.test(before) || /^,? \d[\d.]* ?(?:v|w)(?!\p{L})/iu.test(behind)
+  /\d ?(?:v|w|a)(?: [\p{L}-]+){0,2} $/iu.test(before) || /^,? \d[\d.]* ?(?:v|w)(?!\p{L})/iu.test(behind)

@@ -56,17 +56,32 @@ function batteryRun(store: BatteryStore, draws: readonly Draw[]): SupplyRun {
     most: states.length - 1,
     after: times => {
       const { soc, sourceLoss_Wh } = states[times] as (typeof states)[number]
-      return { sourceLoss_Wh, leftSoc: soc, left_Wh: deliverable_Wh(store, soc, draws) }
+      return { sourceLoss_Wh, leftSoc: soc, left_Wh: deliverable_Wh(store, soc, meanOf(draws)) }
     },
   }
 }
 
-/** What the battery gives down to its floor at the mean power of the draws, in Wh. */
-function deliverable_Wh(store: BatteryStore, soc: number, draws: readonly Draw[]): number {
-  const { energy_Wh, duration_s } = totalsOf(draws)
-  const power_W = (energy_Wh * 3600) / duration_s
+/** What a source holds for a charger that takes `power_W` of it, in Wh; undefined where it is not drained. */
+export function usable_Wh(
+  source: Source,
+  store: BatteryStore | undefined,
+  power_W: number,
+  soc = 1,
+): number | undefined {
+  if (store) return deliverable_Wh(store, store.soc, power_W)
+  return source.kind === 'power bank' ? source.label_Wh * soc * powerBankEfficiency.value : undefined
+}
+
+/** What the battery gives down to its floor at a power, in Wh. */
+function deliverable_Wh(store: BatteryStore, soc: number, power_W: number): number {
   const longest_s = (store.energyBetween_Wh(0, soc) * 3600) / power_W
   return drain(store, soc, [{ power_W, duration_s: longest_s }]).delivered_Wh
+}
+
+/** The mean power of draws, in W. */
+function meanOf(draws: readonly Draw[]): number {
+  const { energy_Wh, duration_s } = totalsOf(draws)
+  return (energy_Wh * 3600) / duration_s
 }
 
 /** Energy of the draws together, in Wh, and how long they take, in s. */

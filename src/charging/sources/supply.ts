@@ -140,17 +140,12 @@ export function neededFor(permit: Permit, wanted: Wanted = {}): Needed {
     setting,
     current_A,
     heldBy: isHeld ? ofCharger : undefined,
-    ...suppliesFor((cutoffPack_V * current_A) / efficiency, charger, wanted),
+    ...suppliesFor((cutoffPack_V * current_A * (wanted.count ?? 1)) / efficiency, charger, wanted),
   }
 }
 
-/** What a charger takes at the full watts on its label, in W; undefined where it has none. */
-export const flatOut_W = ({ power_W, efficiency = chargerEfficiency.value }: Charger): number | undefined =>
-  power_W && power_W / efficiency
-
-/** `one_W` is what one charger takes. */
-export function suppliesFor(one_W: number, charger: Charger | undefined, { voltage_V, count = 1 }: Wanted): Supplies {
-  const input_W = one_W * count
+/** `input_W` is what all `count` chargers take. */
+export function suppliesFor(input_W: number, charger: Charger | undefined, { voltage_V, count = 1 }: Wanted): Supplies {
   const { minInput_V = 0, maxInput_V = Number.POSITIVE_INFINITY } = charger ?? {}
   const volts = voltage_V === undefined ? usualSupplies_V.value : [voltage_V]
   return {

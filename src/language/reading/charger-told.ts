@@ -77,6 +77,7 @@ export function chargersListed(values: readonly Candidate[], { options }: Comman
     )
     if (kind === 'count' && (outlets.test(next) || described.test(next) || isBeside || text === '1')) {
       count = Number(text)
+      if (isBeside) used.add(value)
       if (outlets.test(next)) {
         ports = Math.max(ports, count)
         used.add(value)
@@ -90,6 +91,7 @@ export function chargersListed(values: readonly Candidate[], { options }: Comman
   if (!list || used.size === 0) return undefined
   const told: Record<string, string> = chargers.length > 0 ? { [list.name]: chargers.join('; ') } : {}
   if (isShared && ports === 1 && values.some(value => value.pack !== undefined)) ports = 2
-  if (ports > 1 && (isShared || chargers.length === 0)) told.ports = String(ports)
+  const takesPorts = options.some(({ name }) => name === 'ports')
+  if (takesPorts && ports > 1 && (isShared || chargers.length === 0)) told.ports = String(ports)
   return { options: told, used }
 }

@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { inputOf } from '../../../src/charging/setting/input.ts'
+import { flatOut_W } from '../../../src/charging/sources/load.ts'
 import {
   behindCable,
-  flatOut_W,
   neededFor,
   smallestUsbSupply,
   soldPowers_W,
@@ -115,7 +115,7 @@ describe('what chargers need flat out', () => {
     const one_W = flatOut_W(charger) ?? 0
     expect(one_W).toBeCloseTo(200, 9)
     expect(flatOut_W({ ...charger, efficiency: 0.5 })).toBe(340)
-    const { input_W, usb, benches } = suppliesFor(one_W, charger, { count: 3 })
+    const { input_W, usb, benches } = suppliesFor(3 * one_W, charger, { count: 3 })
     expect(input_W).toBeCloseTo(600, 9)
     expect(usb).toBeUndefined()
     // A fifth more than 600 W, at 15 and 19 V: the others lie outside of the input.

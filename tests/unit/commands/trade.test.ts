@@ -337,11 +337,35 @@ describe('supply', () => {
   it('shares the supply among chargers, and says what flat out takes', async () => {
     // By hand: 2 x 200 W / 0.85 = 470.6 W of 360 W; each has 180 W x 0.85 = 153 W; / 25.2 V = 6.07 A.
     const reply = await answered(`supply source: 12V 30A charger: ${charger} count: 2`)
-    expect(reply.headline).toMatch(/Flat out 2 of them take 471.W: more than that\. Hold each to 153.W/)
+    expect(reply.headline).toMatch(/No: flat out 2 of them take 471.W, and it gives 360.W\. Hold each to 153.W/)
     expect(figure(reply, 'current6S')?.value).toBe(6)
-    expect((await answered(`supply source: 24V 30A charger: ${charger} count: 2`)).headline).toContain(
-      'that is carried',
+    const larger = await answered(`supply source: 24V 30A charger: ${charger} count: 2`)
+    expect(larger.headline).toMatch(/Yes: flat out 2 of them take 471.W of its 720.W/)
+  })
+
+  it('adds up chargers that differ, and counts those that are alike', async () => {
+    // By hand: (300 + 2 x 50) W / 0.85 = 470.6 W.
+    const mixed = await answered('supply source: 24V 18A charger: 0.1-20A 300W; 2x 0.1-5A 50W')
+    expect(mixed.headline).toMatch(/No: flat out they take 471.W together, and it gives 432.W/)
+    // By hand: 2500 W x 0.65 = 1625 W; 300 W / 0.85 = 352.9 W: four times.
+    expect(figure(await answered('supply source: generator 2.5kW charger: 0.1-20A 300W'), 'chargerCount')?.value).toBe(
+      4,
     )
+  })
+
+  it('says first whether packs at a current are carried, and how long a battery does', async () => {
+    // By hand: 3 x 1.3 A x 16.8 V / 0.85 = 77.1 W.
+    expect((await answered('supply source: 12V 7A pack: 4S 1300 LiPo current: 1.3A count: 3')).headline).toMatch(
+      /Yes: 1\.3.A into 4S each takes 78.W of the 84.W/,
+    )
+    const short = await answered('supply source: 12V 5A pack: 4S 1300 LiPo current: 1.3A count: 3')
+    expect(short.headline).toMatch(
+      /No: 1\.3.A into 4S each takes 78.W, and it gives 60.W\. That is enough for 1\.01.A each/,
+    )
+    // By hand: 300 Wh x 0.85 = 255 Wh, at 50 W / 0.85 that is 4.3 h.
+    const bank = await answered('supply source: power bank 300Wh 12V 10A charger: 0.1-5A 50W')
+    expect(figure(bank, 'usable')?.value).toBeCloseTo(255, 6)
+    expect(figure(bank, 'lasts')?.value).toBeCloseTo((255 * 3600) / (50 / 0.85), 3)
   })
 
   it('finds the amps of a supply for chargers flat out', async () => {

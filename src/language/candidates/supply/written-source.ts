@@ -5,6 +5,8 @@ import { pairOf, type SourceDraft } from './source-parts.ts'
 
 const figures = (...words: readonly (string | false | undefined)[]): string => words.filter(Boolean).join(' ')
 
+const mostUsb_W = 240
+
 /** In notation, as far as it was told. */
 export function writtenSource(draft: SourceDraft): string {
   const { kind, chemistry, volts, amps, watts, energy_Wh, capacity_Ah, steps } = draft
@@ -17,7 +19,8 @@ export function writtenSource(draft: SourceDraft): string {
     case 'bank':
     case 'station': {
       const energy = energy_Wh !== undefined && `${decimalText(energy_Wh)}Wh`
-      const output = isPair ? pair : wattsText && `PD ${wattsText}`
+      // Beyond what USB gives they are those of a socket, whose volts are taken to suit.
+      const output = isPair ? pair : wattsText && (watts > mostUsb_W ? `12V ${wattsText}` : `PD ${wattsText}`)
       const mAh = energy_Wh === undefined && capacity_Ah !== undefined && `${decimalText(capacity_Ah, 3)}mAh`
       return figures(kind === 'bank' ? 'power bank' : 'power station', energy, mAh, output)
     }

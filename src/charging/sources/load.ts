@@ -1,0 +1,60 @@
+// What chargers take of one source, and whether it carries that.
+
+import { type Bounds, boundsOf } from '../setting/bounds.ts'
+import type { Permit } from '../situation/permit.ts'
+import type { Charger } from '../things/charger.ts'
+import { chargerEfficiency } from '../things/practice.ts'
+
+/** What a charger takes at the full watts on its label, in W; undefined where it has none. */
+export const flatOut_W = ({ power_W, efficiency = chargerEfficiency.value }: Charger): number | undefined =>
+  power_W && power_W / efficiency
+
+export interface Chargers {
+  readonly count: number
+  /** Stands for all of them: where they differ it takes only what each can take. */
+  readonly charger: Charger | undefined
+  readonly isAlike: boolean
+  /** What all take at the watts on their labels, in W; undefined where one has none. */
+  readonly flatOut_W: number | undefined
+}
+
+/** Chargers on one source; `count` of them where one was named. */
+export function chargersOf(
+  listed: readonly { readonly count: number; readonly item: Charger }[] = [],
+  count?: number,
+): Chargers {
+  const [first, ...others] = listed
+  const named = listed.reduce((sum, one) => sum + one.count, 0)
+  if (!first || others.length === 0) {
+    const many = named > 1 ? named : (count ?? 1)
+    const one_W = first && flatOut_W(first.item)
+    return { count: many, charger: first?.item, isAlike: true, flatOut_W: one_W && one_W * many }
+  }
+  const each_W = listed.map(one => flatOut_W(one.item))
+  const all_W = listed.reduce((sum, one, at) => sum + one.count * (each_W[at] ?? 0), 0)
+  return {
+    count: named,
+    charger: {
+      ...first.item,
+      minInput_V: Math.max(...listed.map(({ item }) => item.minInput_V ?? 0)),
+      maxInput_V: Math.min(...listed.map(({ item }) => item.maxInput_V ?? Number.POSITIVE_INFINITY)),
+    },
+    isAlike: false,
+    flatOut_W: each_W.includes(undefined) ? undefined : all_W,
+  }
+}
+
+export interface Demand {
+  /** Wanted into each pack: what was asked for, else what suits the pack and its charger, in A. */
+  readonly current_A: number
+  /** Of all chargers together, at the cutoff, in W. */
+  readonly input_W: number
+}
+
+/** What charging `count` packs like that of the permit takes of the source, whatever the source gives. */
+export function demandOf({ situation }: Permit, count: number): Demand {
+  const { limits, wanted_A, cutoffPack_V, efficiency }: Bounds = boundsOf(situation)
+  const others = limits.filter(({ kind }) => kind !== 'source')
+  const current_A = Math.min(situation.current_A ?? wanted_A, ...others.map(({ value_A }) => value_A))
+  return { current_A, input_W: (current_A * cutoffPack_V * count) / efficiency }
+}
