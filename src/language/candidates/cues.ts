@@ -15,6 +15,7 @@ const same: ReadonlyMap<string, string> = new Map([
   ["it's", 'is'],
   ['til', 'until'],
 ])
+const ends = wordSet('stop stopping end ending finish finishing')
 const mostFillers = 4
 
 /** Undefined where none stands there, but for articles and the like. */
@@ -23,6 +24,8 @@ export function cueBefore(sentence: Sentence, first: number): string | undefined
     const word = sentence.word(at)
     if (word === '>' && sentence.word(at - 1) === '-') return 'to'
     if (fillers.has(word) && !isVerb(sentence, at)) continue
+    // "Stop at 4.1": where it is to end.
+    if (word === 'at' && ends.has(sentence.word(at - 1))) return 'until'
     return cues.has(word) ? (same.get(word) ?? word) : undefined
   }
   return undefined

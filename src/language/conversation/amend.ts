@@ -9,6 +9,7 @@ import { toldIn } from '../reading/told-pack.ts'
 import { readPairs } from '../sentence/option-pairs.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { answerTo } from './answer-to.ts'
+import { asBefore, isPartOfBefore } from './as-before.ts'
 import { choiceOf } from './choice-of.ts'
 import { followsSurely } from './follow-up.ts'
 import type { Frame } from './frame.ts'
@@ -32,14 +33,13 @@ export function amended(
   if (turnsRound.test(text)) return turned(command, frame)
   // Whoever asks for a reason changes nothing.
   if (values.length === 0 || /^\W*(?:but |and |so )*(?:why|how come)\b/i.test(text)) return undefined
-  const read = readBy(command)
+  const own = readBy(command)
+  const read = { ...own, values: asBefore(text, own.values, command, frame.question.options) }
   const change = changed(command, read, frame)
   if (!change) return undefined
   const { fitted, kept } = change
-  return {
-    ...choiceOf(fitted, kept),
-    score: followsSurely(text, read.values, ranked, fitted, vocabulary) * takes(fitted, read.values),
-  }
+  const surely = isPartOfBefore(text) ? 1 : followsSurely(text, read.values, ranked, fitted, vocabulary)
+  return { ...choiceOf(fitted, kept), score: surely * takes(fitted, read.values) }
 }
 
 export interface Change {

@@ -3,7 +3,8 @@
 import type { Candidate } from '../candidates/index.ts'
 import { lookedUp } from '../model/words.ts'
 
-const word = /\p{L}[\p{L}'’-]*/gu
+/** A letter alone is an article, or a unit. */
+const word = /\p{L}[\p{L}'’-]+/gu
 
 export function wordsBeside(text: string, values: readonly Candidate[]): readonly string[] {
   const isOfValue = (at: number) => values.some(({ start, end }) => at >= start && at < end)

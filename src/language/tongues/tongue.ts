@@ -11,6 +11,8 @@ export type Language = Tongue | 'en' | 'other'
 const leastKnown = 0.5
 /** So much of the words known, English stands where another tongue has as many signs. */
 const surelyKnown = 0.75
+/** What cells are of is of no tongue. */
+const parted = /\bli[- ](?:ion|po|poly|fe|hv)\b/gi
 const latin = /\p{Script=Latin}/gu
 const letters = /\p{L}/gu
 
@@ -18,7 +20,7 @@ const letters = /\p{L}/gu
 export function languageOf(text: string): Language {
   const read = text.slice(0, longestText)
   if (countOf(read, latin) * 2 < countOf(read, letters)) return 'other'
-  const words = typedWords(read).filter(({ word }) => word.length > 1)
+  const words = typedWords(read.replace(parted, '')).filter(({ word }) => word.length > 1)
   const signs = (tongue: string) => words.filter(({ word }) => wordsOfTongues.get(tongue)?.has(word)).length
   const english = signs('en')
   const [best = 'en', most = 0] = [...wordsOfTongues.keys()]

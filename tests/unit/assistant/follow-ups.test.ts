@@ -40,6 +40,16 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
     ['can heron charge plover', 'source source: 4S 5000mAh Li-ion pack: 2S 450mAh LiPo'],
     ['the other way round', 'source source: 2S 450mAh LiPo pack: 4S 5000mAh Li-ion'],
   ],
+  [
+    ['how long for a 4s 1300 lipo at 1.2A from 14.8V', 'time pack: 4S 1300mAh LiPo current: 1.2A from: 14.8V pack'],
+    ['15.1', 'time pack: 4S 1300mAh LiPo current: 1.2A from: 15.1V pack'],
+    ['half that current', 'time pack: 4S 1300mAh LiPo current: 0.6A from: 15.1V pack'],
+    ['let it stop at 4.1', 'time pack: 4S 1300mAh LiPo current: 0.6A from: 15.1V pack to: 4.1V per cell'],
+  ],
+  [
+    ['how many 3s 850 lipo from a 4s 5000 li-ion', 'source source: 4S 5000mAh Li-ion pack: 3S 850mAh LiPo'],
+    ['it stands at 60%', 'source source: 4S 5000mAh Li-ion pack: 3S 850mAh LiPo charged: 60%'],
+  ],
 ]
 
 describe('a chain of short answers', () => {

@@ -24,7 +24,10 @@ const named: ReadonlyMap<string, string> = new Map(
         'half, half full, half charged, half empty, half way, halfway, half gone, half left, half charge, about half, 50 / 50, half capacity',
       ],
       ['25%', 'quarter full, a quarter full, a quarter, a quarter left, quarter left, quarter charge'],
-      ['75%', 'three quarters, three quarters full, 3 / 4, 3 / 4 full, three quarter full'],
+      [
+        '75%',
+        'three quarters, three quarters full, 3 quarters, 3 quarters full, 3 / 4, 3 / 4 full, three quarter full',
+      ],
       ['33%', 'third full, a third full, a third, about a third, one third, third left, a third left'],
       ['67%', 'two thirds, two thirds full, two third'],
       ['', 'dead, stone dead, dead flat, completely dead, totally dead, zero, nothing left, 0'],

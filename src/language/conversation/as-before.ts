@@ -1,0 +1,112 @@
+// Values that are told by the last question: "half the amps", a bare "11.7" behind volts, how full what feeds is.
+
+import { attempt } from '../../ground/problem.ts'
+import type { Candidate, ValueName } from '../candidates/index.ts'
+import { readCurrent, readPower } from '../quantities/quantities.ts'
+import { writeQuantity } from '../quantities/quantity.ts'
+import type { Kept } from '../reading/fit.ts'
+import type { CommandWords } from '../sentence/vocabulary.ts'
+
+/** The values of the text as they are meant behind a question with these details. */
+export function asBefore(
+  text: string,
+  values: readonly Candidate[],
+  command: CommandWords,
+  options: Kept,
+): readonly Candidate[] {
+  const part = partOfBefore(text, options)
+  const told = part
+    ? [...values.filter(({ start, end }) => end <= part.start || start >= part.end), ...part.value].toSorted(
+        (a, b) => a.start - b.start,
+      )
+    : values
+  return told.map(value => feedingStands(text, value, command, options) ?? sameKind(value, command, options) ?? value)
+}
+
+const factors: readonly (readonly [RegExp, number])[] = [
+  [/half/, 1 / 2],
+  [/third/, 1 / 3],
+  [/quarter/, 1 / 4],
+  [/twice|double/, 2],
+  [/triple/, 3],
+]
+const relative =
+  /\b(half|(?:a |one )?third|(?:a |one )?quarter|twice|double|triple)(?: of)?(?: (?:the|its?|my))? (that|this|as much|amps?|amperes?|current|watts?|power|speed|rate)\b/i
+
+/** Nothing but what was said before tells how much it is. */
+export const isPartOfBefore = (text: string): boolean => relative.test(text)
+
+interface Part {
+  readonly start: number
+  readonly end: number
+  /** None where it cannot be told of what it is a part. */
+  readonly value: readonly Candidate[]
+}
+
+/** So many times what was told before of the quantity that is named, or of the only one. */
+function partOfBefore(text: string, options: Kept): Part | undefined {
+  const found = relative.exec(text)
+  if (!found) return undefined
+  const [typed, named = '', of = ''] = found
+  const factor = factors.find(([pattern]) => pattern.test(named.toLowerCase()))?.[1] ?? 1
+  const [start, end] = [found.index, found.index + typed.length]
+  const current = options.current ?? options.discharge
+  const wantsPower = /watt|power/i.test(of) || (current === undefined && options.power !== undefined)
+  const before = wantsPower ? options.power : current
+  const read = attempt(() => (wantsPower ? readPower : readCurrent)(before ?? ''))
+  if (read === undefined) return { start, end, value: [] }
+  const kind = wantsPower ? 'power' : 'current'
+  return {
+    start,
+    end,
+    value: [{ kind, text: writeQuantity(read * factor, kind), start, end, typed, score: 1, cue: 'at' }],
+  }
+}
+
+const ofThePacks = /\b(?:they|them|their|these|those|packs?|each|every|lipos?)\b/i
+const shares: Readonly<Record<string, string>> = { full: '100%', empty: '0%' }
+
+/** How full, said of a single thing where one feeds others: what feeds. It is the safe way to take it, too. */
+function feedingStands(text: string, value: Candidate, { options }: CommandWords, before: Kept): Candidate | undefined {
+  const stands = value.kind === 'state' && (/^\d+%$/.test(value.text) || value.text in shares)
+  const takes = options.some(({ name }) => name === 'charged') && before.source !== undefined
+  if (!stands || !takes || value.cue === 'from' || value.cue === 'to' || ofThePacks.test(text)) return undefined
+  return { ...value, kind: 'percent', text: shares[value.text] ?? value.text }
+}
+
+/** How far a number of the same kind may lie from the one before it: volts lie near, others may be doubled. */
+const nearVolts = 1.4
+const near = 4
+const kinds: Readonly<Record<string, ValueName>> = {
+  from: 'state',
+  to: 'state',
+  current: 'current',
+  power: 'power',
+  temperature: 'temperature',
+  resistance: 'resistance',
+  voltage: 'voltage',
+  length: 'length',
+}
+const bare: ReadonlySet<ValueName> = new Set(['number', 'count', 'voltage', 'current'])
+const leading = /^\d+(?:\.\d+)?/
+
+/** A bare number is of the kind of the detail that it lies nearest to; one without decimals may be a count. */
+function sameKind(value: Candidate, command: CommandWords, before: Kept): Candidate | undefined {
+  const typed = Number(value.typed.replace(',', '.'))
+  const isBare = bare.has(value.kind) && typed > 0
+  if (!isBare || (value.kind === 'count' && command.options.some(({ kind }) => countable.has(kind)))) return undefined
+  const [nearest] = command.options
+    .flatMap(({ name, kind }) => {
+      const [number] = leading.exec(before[name] ?? '') ?? []
+      const of = kinds[kind]
+      if (number === undefined || of === undefined) return []
+      const apart = Math.abs(Math.log(typed / Number(number)))
+      const most = Math.log(/V/.test(before[name] ?? '') ? nearVolts : near)
+      return apart > most ? [] : [{ of, kind, text: (before[name] ?? '').replace(leading, `${typed}`), apart }]
+    })
+    .toSorted((a, b) => a.apart - b.apart)
+  if (!nearest) return undefined
+  return { ...value, kind: nearest.of, text: nearest.text, ...(nearest.of === 'state' && { cue: nearest.kind }) }
+}
+
+const countable: ReadonlySet<string> = new Set(['count', 'packs', 'session packs'])
