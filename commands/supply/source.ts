@@ -99,14 +99,26 @@ type SourceFigure =
   | 'starter'
 
 /** `packCount` is the most that the source carries; for one that is not drained, the count that was asked for. */
-function planFigures({ setting, each, planned, balance, most, count, inTime, perHour, permit, ...left }: Counted) {
+function planFigures({
+  setting,
+  each,
+  planned,
+  balance,
+  most,
+  between,
+  count,
+  inTime,
+  perHour,
+  permit,
+  ...left
+}: Counted) {
   const packCount = most ?? count
   const { source: feeding } = permit.situation
   const store = setting.feed?.store
   const battery = feeding?.kind === 'battery' ? feeding.pack : undefined
   const whole_s = { low: planned * each.time_s.low, high: planned * each.time_s.high }
   return [
-    figure.count('packCount', packCount),
+    figure.count('packCount', packCount, between),
     figure.count('inTime', inTime),
     figure.factor('perHour', perHour),
     figure.duration('chargeTime', each.charge.duration_s, each.time_s),

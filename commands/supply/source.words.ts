@@ -114,7 +114,8 @@ export const sourceWords: WordsOf<typeof source> = locale => {
 }
 
 /** How many packs it carries, and how long that takes; where it does not carry all, that has been said before. */
-function carriedWords({ most, planned, enough, each, count, inTime, perHour }: Counted, locale: Locale): Text {
+function carriedWords(plan: Counted, locale: Locale): Text {
+  const { most, planned, enough, each, count, inTime, perHour, between, left_Wh = 0 } = plan
   const { say, show } = locale
   const one = show.roughly(each.charge.duration_s)
   const all = show.roughly(planned * each.charge.duration_s)
@@ -122,24 +123,32 @@ function carriedWords({ most, planned, enough, each, count, inTime, perHour }: C
   if (inTime !== undefined)
     return say`In that time it charges ${show.number(inTime, 0)}, one after another: about ${one} each.`
   const inTurn = planned > 1 ? say`, one after another,` : say``
-  if (most === undefined) {
+  if (most === undefined || !between) {
     if (count === undefined) return say`Yes: it carries one pack after another, about ${one} each.`
     return count === 1
       ? say`Yes: it carries the pack in about ${all}.`
       : say`Yes: it carries all ${show.number(count, 0)}${inTurn} in about ${all}.`
   }
   const packs = (number: number): Text => (number === 1 ? say`1 pack` : say`${show.number(number, 0)} packs`)
-  const atMost = most >= countedPacks ? say`at least ${show.number(most, 0)}` : say`${show.number(most, 0)}`
+  const maybe = between.high > between.low ? say`, maybe ${show.number(between.high, 0)}` : say``
+  const isEndless = most >= countedPacks
   if (count === undefined) {
-    return most >= countedPacks
+    return isEndless
       ? say`It charges at least ${packs(most)}${inTurn} in about ${all}.`
-      : say`It charges ${packs(most)}${inTurn} in about ${all}.`
+      : say`It charges ${packs(between.low)}${maybe}${inTurn} in about ${all}.`
   }
-  return enough
-    ? say`Yes: it charges ${packs(count)}${inTurn} in about ${all}; ${atMost} would be the most.`
-    : planned === 1
-      ? say`That one takes about ${all}.`
-      : say`Those take about ${all}, one after another.`
+  if (!enough)
+    return planned === 1 ? say`That one takes about ${all}.` : say`Those take about ${all}, one after another.`
+  if (count > between.low) {
+    return say`Just about: it charges ${packs(count)}${inTurn} in about ${all} where it loses no more than is usual; ${show.number(between.low, 0)} are sure.`
+  }
+  const atMost = isEndless
+    ? say`at least ${show.number(most, 0)}`
+    : between.high > between.low
+      ? say`${show.number(between.low, 0)} to ${show.number(between.high, 0)}`
+      : show.number(most, 0)
+  const stays = show.energy(Math.max(0, Math.floor(left_Wh)))
+  return say`Yes: it charges ${packs(count)}${inTurn} in about ${all}; about ${stays} are left to take, enough for ${atMost} in all.`
 }
 
 /** What a panel feeds while the sun shines on it. */
@@ -164,7 +173,7 @@ function stopWords({ setting, permit }: Counted, { say, show }: Locale): Text | 
   if (!store) return undefined
   const [load, rest] = [show.voltage(store.loadFloor_V), show.voltage(store.restFloor_V)]
   if (feeding?.kind !== 'battery') {
-    return say`Stop where the vehicle's battery rests at ${rest}, or shows ${load} at its poles under load.`
+    return say`Stop where the lead battery rests at ${rest}, or shows ${load} at its poles under load.`
   }
   const perCell = show.perCell(store.loadFloor_V / feeding.pack.series)
   return store.restFloor_V > store.loadFloor_V

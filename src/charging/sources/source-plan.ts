@@ -3,8 +3,9 @@
 import { type ChargeTimes, chargeTimeBand } from '../setting/band.ts'
 import { type Setting, settingFor } from '../setting/setting.ts'
 import { chargeOf } from '../setting/timed-charge.ts'
-import { drawsOf, supplyOf, totalsOf } from '../simulation/supply-run.ts'
+import { countedPacks, drawsOf, supplyOf, totalsOf } from '../simulation/supply-run.ts'
 import type { Permit } from '../situation/permit.ts'
+import { practice } from '../things/cited.ts'
 import type { State } from '../things/level.ts'
 
 export interface EnergyBalance {
@@ -23,7 +24,9 @@ export interface SourcePlan {
   readonly each: ChargeTimes
   /** Most packs that the source carries whole, rounded down; absent where it is not drained. */
   readonly most: number | undefined
-  /** Packs of this plan: the wanted count where the source carries it, else the most. */
+  /** Of those, how many it carries where charger and source lose more than is usual, and how many where less. */
+  readonly between: { readonly low: number; readonly high: number } | undefined
+  /** Packs of this plan: the wanted count where the source carries it, else the most; where none is wanted, the sure ones. */
   readonly planned: number
   /** Whether the wanted count is carried; true where none was named and at least one is. */
   readonly enough: boolean
@@ -50,7 +53,9 @@ export function planSource(permit: Permit, count?: number): SourcePlan {
   const draws = drawsOf(each.charge, pack.series, setting.efficiency)
   const supply = supplyOf(source, setting.feed?.store, draws, sourceSoc)
   const { most } = supply
-  const wanted = count ?? Math.max(1, most ?? 1)
+  const between =
+    most === undefined ? undefined : countsAbout(most, supply.after(most).left_Wh, totalsOf(draws).energy_Wh)
+  const wanted = count ?? Math.max(1, between?.low ?? 1)
   const planned = Math.min(wanted, most ?? wanted)
   const intoPacks_Wh = planned * each.charge.energy_Wh
   const delivered_Wh = planned * totalsOf(draws).energy_Wh
@@ -61,6 +66,7 @@ export function planSource(permit: Permit, count?: number): SourcePlan {
     from: request.from,
     each,
     most,
+    between,
     planned,
     enough: planned >= wanted,
     perHour:
@@ -69,6 +75,16 @@ export function planSource(permit: Permit, count?: number): SourcePlan {
     left_Wh,
     leftSoc,
   }
+}
+
+/** What charger and source pass on, and how far packs are flown, differ by so much. */
+const spread = practice(0.1, 'chargers, sources and flown packs are a tenth better or worse than is usual')
+
+/** Around `most` packs, above which so much is left; one that it carries is at least one. */
+function countsAbout(most: number, left_Wh = 0, one_Wh: number): { low: number; high: number } {
+  if (most === 0 || most >= countedPacks) return { low: most, high: most }
+  const exact = most + left_Wh / one_Wh
+  return { low: Math.max(1, Math.floor(exact * (1 - spread.value))), high: Math.floor(exact * (1 + spread.value)) }
 }
 
 /** What the source gives in `time_s` at its full power, in Wh. */

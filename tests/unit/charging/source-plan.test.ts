@@ -50,6 +50,14 @@ describe('planSource', () => {
     expect(planned({ source, count: most + 3 })).toMatchObject({ planned: most, enough: false, most })
   })
 
+  it('counts a tenth less and a tenth more, and plans what is sure', () => {
+    const offers = [{ voltage_V: 12, current_A: 10 }]
+    const { station_Wh } = sizeFor(permitFor({ act: 'charge', pack: wren, from }), 10)
+    const source = (share: number) => ({ kind: 'power bank', label_Wh: station_Wh * share, offers }) as const
+    expect(planned({ source: source(1.05) })).toMatchObject({ most: 10, between: { low: 9, high: 11 }, planned: 9 })
+    expect(planned({ source: source(0.11) })).toMatchObject({ most: 1, between: { low: 1, high: 1 } })
+  })
+
   it('charges fewer from a source that is half charged', () => {
     const source = { kind: 'battery', pack: heron } as const
     expect(planned({ source, sourceSoc: 0.5 }).most).toBeLessThan(planned({ source }).most ?? 0)

@@ -212,6 +212,18 @@ describe('source', () => {
     expect(value(reply, 'sourceChargeLeft')).toBeGreaterThanOrEqual(55)
   })
 
+  it('says what is left of a source after the packs, and when a count is on the edge', async () => {
+    const bank = (count: number) =>
+      ask(`source source: power bank 100Wh PD 45W pack: 3S 1300 LiPo from: 3.6V per cell count: ${count}`)
+    const three = await bank(3)
+    expect(three.headline).toMatch(
+      /^Yes: it charges 3 packs, .* about \d+.Wh are left to take, enough for \d to \d in all/,
+    )
+    const most = value(three, 'packCount') ?? 0
+    expect((await bank(most)).headline).toMatch(/^Just about: /)
+    expect((await bank(most + 2)).headline).toMatch(/^No: /)
+  })
+
   it('does not count packs on a supply without end', async () => {
     const reply = await ask('source source: PD 65W pack: 3S 720 LiHV')
     expect(reply.headline).toMatch(/^Yes: it carries one pack after another/)
