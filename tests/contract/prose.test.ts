@@ -52,9 +52,14 @@ const inCall = (found: Found, ...names: readonly string[]): boolean =>
 const inNew = (found: Found, name: RegExp): boolean =>
   ofType(found, 'NewExpression').some(({ callee }) => name.test(nameIn(callee)))
 
+/** The text of a `say` itself, not of a value in it. */
+const isSaid = ({ within: [, tagged] }: Found): boolean =>
+  tagged?.type === 'TaggedTemplateExpression' && nameIn(tagged.tag) === 'say'
+
 const sql = /^\s*(?:select|insert|update|delete|create|pragma|order by)\b/i
 const listeners = /^src\/language\/(?:candidates|conversation|corpus|dangers|model|reading|sentence|tongues)\//
 const commandNames = commands.map(({ name }) => name)
+const details = new Set(commands.flatMap(({ takes }) => Object.keys(takes)))
 
 /** Texts that nobody reads in a reply. */
 const allowed: readonly (readonly [string, (found: Found, path: string) => boolean])[] = [
@@ -70,7 +75,10 @@ const allowed: readonly (readonly [string, (found: Found, path: string) => boole
   ['the core, which cites and has no way to say anything', (_, path) => path.startsWith('src/charging/')],
   ['a word of notation', ({ text }) => text === 'needs balance lead'],
   ['the sentence in which a single word is heard', ({ text }) => text === 'my pack is '],
-  ['notation', ({ text }) => commandNames.some(name => text.trimStart().startsWith(`${name} `))],
+  ['notation', ({ text }) => commandNames.some(name => /^[\s"]*(.*)$/s.exec(text)?.[1]?.startsWith(`${name} `))],
+  ['names of details', ({ text }) => text.split(', ').every(name => details.has(name))],
+  ['a question about a pack, as it would be typed', ({ text }) => /\b\dS \d{3,4} Li/.test(text)],
+  ['a standard by its number', ({ text }) => /\bIEC \d/.test(text)],
   ['an example of notation', found => inProperty(found, 'example', 'examples')],
   ['the demo club, its name and its questions', (_, path) => path === 'src/room/demo-club.ts'],
   ['SQL, and columns of tables', ({ text }, path) => sql.test(text) || path === 'src/memory/opening/migrations.ts'],
@@ -106,6 +114,18 @@ describe('prose', () => {
       .flatMap(([path, found]) =>
         found
           .filter(({ text }) => prose.test(text))
+          .filter(one => !allowed.some(([, is]) => is(one, path)))
+          .map(({ text }) => `${path}: ${text}`),
+      )
+    expect(offences).toEqual([])
+  })
+
+  it('is said by a locale, also where it may stand', () => {
+    const offences = texts
+      .filter(([path]) => path.endsWith('.words.ts'))
+      .flatMap(([path, found]) =>
+        found
+          .filter(one => prose.test(one.text) && !isSaid(one) && !inProperty(one, 'asks', 'plainWords'))
           .filter(one => !allowed.some(([, is]) => is(one, path)))
           .map(({ text }) => `${path}: ${text}`),
       )
