@@ -18,7 +18,7 @@ interface LimitAsked {
 }
 
 /**
- * A rate is for every chemistry where none is named; a voltage always belongs to one. Throws a Problem for
+ * A rate is for every chemistry that may have as much where none is named; a voltage always belongs to one. Throws a Problem for
  * a voltage without a chemistry and for a value looser than the chemistry allows.
  */
 export function limitChanges(
@@ -34,7 +34,10 @@ export function limitChanges(
       example: `house set chemistry: LiPo ${option}: 3.80V`,
     })
   }
-  const concerned = chemistry === undefined ? chemistries : [chemistry]
+  // A rate for all leaves those alone that may not have as much anyway.
+  const isTighter = (one: Chemistry) => value === null || value <= houseRange(rule, one).highest.value
+  const concerned = chemistry === undefined ? chemistries.filter(isTighter) : [chemistry]
+  if (concerned.length === 0) refuseOutside({ rule, option, value: value as number }, chemistries[0])
   return concerned.map(one => {
     if (value !== null) refuseOutside({ rule, option, value }, one)
     return { rule, chemistry: one.name, value }

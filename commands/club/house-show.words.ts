@@ -1,7 +1,8 @@
 // What is said of the rules of a club.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
-import { ruleNames, settingWords } from './house.words.ts'
+import { joined } from '../../src/ground/text.ts'
+import { limitWords, ruleNames, settingWords } from './house.words.ts'
 import { type houseShow, shownRules } from './house-show.ts'
 
 export const houseShowWords: WordsOf<typeof houseShow> = locale => {
@@ -15,6 +16,13 @@ export const houseShowWords: WordsOf<typeof houseShow> = locale => {
       rules.some(({ isSet }) => isSet) || house.gentleLiIon
         ? say`This club has tightened some limits; where it has not, the chemistry stands.`
         : say`This club has tightened no limit: the chemistry stands.`,
+      ...[...Map.groupBy(rules, ({ rule }) => rule)].map(
+        ([rule, each]) =>
+          say`${names[rule]}: ${joined(
+            each.map(({ chemistry, value }) => say`${own(chemistry.name)} ${limitWords(rule, value, locale)}`),
+            ', ',
+          )}.`,
+      ),
     ],
     figures: Object.fromEntries(
       shownRules().map(({ key, rule, chemistry }) => [key, say`${own(chemistry.name)}, ${names[rule]}`]),

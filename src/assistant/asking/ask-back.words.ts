@@ -31,6 +31,11 @@ export const detailMissing = told(({ say, own }, about: Text, soFar: string) =>
   soFar === '' ? say`I need one thing more: ${about}.` : say`For ${own(soFar)} I need one thing more: ${about}.`,
 )
 
+/** `readAs` are the details of what would be done. */
+export const changeMeant = told(({ say, own }, command: string, readAs: Text) =>
+  `${readAs}` === command ? say`Shall I do that: ${own(command)}?` : say`Shall I do that: ${own(command)}, ${readAs}?`,
+)
+
 export const yesOrNoWanted: Said = ({ say }) => say`yes or no`
 export const nothingChanged: Said = ({ say }) => say`All right, nothing was changed.`
 

@@ -2,8 +2,19 @@
 
 import type { Said } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
+import type { Text } from '../../ground/text.ts'
 import { type Question, writeQuestion } from '../../language/sentence/question.ts'
-import { yesOrNoWanted } from './ask-back.words.ts'
+import type { Entry } from '../command.ts'
+import type { Known } from './around.ts'
+import { changeMeant, yesOrNoWanted } from './ask-back.words.ts'
+
+/** Nine of ten such messages that are likelier than this name the change by its own words. */
+const surely = 0.8
+
+/** What changes something and may not be what was meant, as a question. */
+export function unsure({ changes }: Entry, { question, understanding }: Known, readAs: Text): Said | undefined {
+  return changes && (understanding?.likelihood ?? 1) < surely ? changeMeant(question.command, readAs) : undefined
+}
 
 /** Yes asks the same in notation, which is not asked about again. */
 export const sureOf = (sure: Said, question: Question): Problem =>

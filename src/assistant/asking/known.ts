@@ -14,7 +14,7 @@ import { withNames } from '../kit/kit-names.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { alternatives } from './alternatives.ts'
 import type { Around, Known } from './around.ts'
-import { sureOf } from './confirming.ts'
+import { sureOf, unsure } from './confirming.ts'
 import { dangerReply, dangersAt } from './danger-first.ts'
 import { faultReply, problemReply } from './failures.ts'
 import { understand } from './inputs.ts'
@@ -34,7 +34,8 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     const recalled = await definition.recall?.(question.options, used, context)
     const understood = understand(definition, { ...recalled?.options, ...question.options }, locale)
     readAs = withNames(understood.readAs, used, locale)
-    const sure = understanding && (await definition.confirm?.(understood.inputs, context))
+    const sure =
+      understanding && ((await definition.confirm?.(understood.inputs, context)) ?? unsure(definition, known, readAs))
     // A danger is answered first, and nothing is changed meanwhile.
     const sounds = doubts.filter(doubt => doubt.startsWith('maybe'))
     if (sure && dangers.length + sounds.length > 0)

@@ -51,7 +51,9 @@ export function readPlainly(
   const [likeliest] = found
   const state = aside.get(likeliest?.intent ?? '') === 'handbook' ? standsAt(text, values, vocabulary) : undefined
   const best = likeliest && state ? { ...likeliest, fitted: state, kept: [] } : likeliest
-  const understanding = understandingOf(text, best, values, accounted)
+  const share =
+    follows && likeliest === follows ? 1 : (ranked.find(({ intent }) => intent === best?.intent)?.share ?? 0)
+  const understanding = understandingOf(text, best, share, values, accounted)
   const near = found.map(nearOf)
   if (!follows && values.length === 0 && !/\p{L}/u.test(text)) return { kind: 'unclear', near, understanding }
   if (
@@ -151,10 +153,12 @@ const isOurs = (text: string, values: readonly Candidate[]): boolean =>
 const understandingOf = (
   text: string,
   best: Choice | undefined,
+  likelihood: number,
   values: readonly Candidate[],
   accounted: readonly Span[],
 ): Understanding => ({
   intent: best?.intent ?? 'notours',
+  likelihood,
   values: values.map(({ kind, typed, start, end }) => ({ kind, text: typed, start, end })),
   notUnderstood: wordsLeft(text, [...spansOf(values), ...accounted]),
 })

@@ -11,6 +11,8 @@ import type { PackTold } from './told-pack.ts'
 /** How a sentence was understood, for whoever wants to see it. */
 export interface Understanding {
   readonly intent: Intent
+  /** How likely it is that this is meant, 0 to 1. */
+  readonly likelihood: number
   /** Values with their place in the text. */
   readonly values: readonly {
     readonly kind: string

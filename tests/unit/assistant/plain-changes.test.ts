@@ -25,6 +25,16 @@ const titles = async () => (await asking.memory.answers.list(moderator.community
 const rules = () => asking.memory.house.rules(moderator.community.id)
 const kit = async () => (await asking.memory.members.export(member.asker.id)).kit.map(one => [one.name, one.notation])
 
+describe('what may not have been meant', () => {
+  test('is asked about before anything is changed', async () => {
+    const reply = await asking.ask('heavy 6s 5000')
+    expect(reply.problem?.what).toMatch(/^Shall I do that: kit save/)
+    expect(await kit()).toEqual([])
+    await asking.ask('yes')
+    expect(await kit()).toEqual([['heavy', '6S 5000mAh LiPo']])
+  })
+})
+
 describe('names as people type them', () => {
   test.each([
     ['save wren 3S 720 LiHV', 'wren', '3S 720mAh LiHV'],

@@ -33,6 +33,15 @@ async function done(question: string, by: Occasion = moderator) {
 const figureOf = (reply: Awaited<ReturnType<typeof done>>, key: string) =>
   reply.figures.find(figure => figure.key === key)?.value
 
+describe('a rate for all', () => {
+  test('leaves those as they are that may not have as much anyway', async () => {
+    const reply = await done('house set rate: 1.5C')
+    expect(reply.headline).toContain('LiPo, LiHV, LiFe: highest charge rate 1.5C')
+    expect((await rules()).maxRate_C).toEqual({ LiPo: 1.5, LiHV: 1.5, LiFe: 1.5 })
+    expect((await asking.ask('house set rate: 4C', moderator)).problem?.what).toMatch(/LiPo to 4C/)
+  })
+})
+
 describe('a rule that is set', () => {
   test('binds the advice from then on, says so, and is lifted again', async () => {
     const question = 'current pack: 2S 1000mAh LiPo 2C charger: 0.5/1/2A'
