@@ -13,6 +13,7 @@ import { type StorageMove, storageMove } from '../../src/charging/upkeep/storage
 import {
   cellsKind,
   chargerKind,
+  countKind,
   currentKind,
   packKind,
   powerKind,
@@ -23,6 +24,7 @@ import { packOrCell } from '../shared/one-cell.ts'
 
 const takes = {
   pack: optional(packKind),
+  count: optional(countKind),
   chemistry: optional(cellsKind),
   from: optional(stateKind),
   charger: optional(chargerKind),
@@ -41,6 +43,7 @@ export const storage = command({
   takes,
   examples: [
     'storage pack: 4S 1500 LiPo from: 4.2V per cell discharge: 1A power: 10W',
+    'storage pack: 4S 1500 LiPo count: 3 from: full power: 40W',
     'storage pack: 3S 720 LiHV from: 3.6V per cell charger: 0.3/0.8/1.5/3A',
     'storage pack: 2S 2600 Li-ion from: full',
     'storage chemistry: 3S LiPo',
@@ -69,8 +72,17 @@ export const storage = command({
     switch (move.way) {
       case 'stay':
         return { way: move.way, ...level, move }
-      case 'charge':
-        return { way: move.way, ...level, move, timed: timedCharge(permit) }
+      case 'charge': {
+        const timed = timedCharge(permit)
+        const { count = 1 } = asked
+        return {
+          way: move.way,
+          ...level,
+          move,
+          timed,
+          inAll_s: count > 1 ? count * timed.charge.duration_s : undefined,
+        }
+      }
       case 'discharge':
         return { way: move.way, ...level, move, ...drained(permit, move, asked) }
     }
@@ -91,9 +103,11 @@ export const storage = command({
     const move = 'move' in result ? result.move : undefined
     const timed = result.way === 'charge' ? result.timed : undefined
     const drained = result.way === 'discharge' ? result : undefined
+    const inAll_s = drained?.inAll_s ?? (result.way === 'charge' ? result.inAll_s : undefined)
     return [
       figure.perCell('storagePerCell', storage_V),
       figure.voltage('storagePack', move || series > 1 ? storage_V * series : undefined),
+      figure.duration('totalTime', inAll_s),
       figure.capacity('chargeMoved', kindOnly ? undefined : move?.moved_Ah),
       figure.duration('chargeTime', timed?.charge.duration_s, timed?.time_s),
       figure.current('setCurrent', timed?.current_A),
@@ -110,8 +124,10 @@ export const storage = command({
 function drained(
   { situation: { pack, temperature_C, current_A: asked_A } }: Permit,
   { fromSoc, toSoc }: StorageMove,
-  { power: power_W, charger }: Asked<typeof takes>,
+  { power, charger, count = 1 }: Asked<typeof takes>,
 ) {
+  // The watts of a load are for all that hang on it at once; without them packs take turns.
+  const power_W = power === undefined ? undefined : power / count
   const runAt = (current_A: number) => ({
     current_A,
     run: simulateDischarge({ pack, fromSoc, toSoc, current_A, power_W, temperature_C }),
@@ -122,5 +138,12 @@ function drained(
   const holds = tried.find(({ run }) => run.lowestPerCell_V >= pack.chemistry.loadFloor_V.value)
   const { current_A, run } = holds ?? (tried.at(-1) as ReturnType<typeof runAt>)
   const spread = pack.chemistry.capacitySpread.value
-  return { current_A, run, time_s: { low: run.duration_s * (1 - spread), high: run.duration_s * (1 + spread) } }
+  const inAll_s = count > 1 ? run.duration_s * (power === undefined ? count : 1) : undefined
+  return {
+    current_A,
+    run,
+    power_W,
+    inAll_s,
+    time_s: { low: run.duration_s * (1 - spread), high: run.duration_s * (1 + spread) },
+  }
 }

@@ -19,6 +19,10 @@ export const storageWords: WordsOf<typeof storage> = locale => {
     asks: [own('bring my full 4S 1500 LiPo to storage')],
     takes: {
       pack,
+      count: {
+        about: say`how many such packs; those that share the watts of a load at once`,
+        as: text => say`${text} of them`,
+      },
       chemistry: { about: say`where only the storage voltage is asked for`, as: text => text },
       from,
       charger: { about: say`for a pack that must be charged up`, as: text => say`on a charger with ${text}` },
@@ -48,9 +52,9 @@ export const storageWords: WordsOf<typeof storage> = locale => {
             say`Leave it as it is: ${show.perCell(result.move.rest_V)} a cell is within ${show.perCell(storageTolerance_V.value)} of storage, ${show.perCell(result.storage_V)}.`,
           ]
         case 'charge':
-          return chargeWords(result, locale)
+          return [...chargeWords(result, locale), inTurnWords(result.inAll_s, asked.count, locale)]
         case 'discharge':
-          return dischargeWords(result, asked.power, locale)
+          return dischargeWords(result, asked, locale)
       }
     },
     start: (result, { from }) =>
@@ -60,6 +64,7 @@ export const storageWords: WordsOf<typeof storage> = locale => {
     figures: {
       storagePerCell: say`storage per cell`,
       storagePack: say`storage of the pack`,
+      totalTime: say`time for all`,
       chargeMoved: say`charge to move`,
       chargeTime: say`time`,
       setCurrent: say`current to set`,
@@ -69,12 +74,12 @@ export const storageWords: WordsOf<typeof storage> = locale => {
       energyOut: say`energy out`,
       lowestPerCell: say`a cell under the load at the end`,
     },
-    working: (result, { power }) => [
+    working: result => [
       storageLine(result, locale),
       moveLine(result, locale),
       say`By when: ${cite(storeWithin_s, locale)}.`,
       result.way === 'stay' ? say`Near enough: ${cite(storageTolerance_V, locale)}.` : undefined,
-      ...wayWorking(result, power, locale),
+      ...wayWorking(result, locale),
     ],
     assumed: (result, { discharge }) => [
       result.way === 'discharge' && discharge === undefined
@@ -111,18 +116,29 @@ function chargeWords({ timed, permit }: ResultOf<'charge'>, locale: Locale): rea
 }
 
 function dischargeWords(
-  { run, time_s, current_A, storage_V, series }: ResultOf<'discharge'>,
-  power_W: number | undefined,
-  { say, show, own }: Locale,
-): readonly Text[] {
-  const out = say`Discharge it: take out about ${show.capacity(run.charge_Ah)} at ${show.current(current_A)}`
+  { run, time_s, current_A, storage_V, series, power_W, inAll_s }: ResultOf<'discharge'>,
+  { power, count = 1 }: { readonly power?: number | undefined; readonly count?: number | undefined },
+  locale: Locale,
+): readonly (Text | undefined)[] {
+  const { say, show, own } = locale
+  const each = count > 1 ? say` of each` : say``
+  const out = say`Discharge it: take out about ${show.capacity(run.charge_Ah)}${each} at ${show.current(current_A)}`
+  const takes = say`about ${show.roughly(run.duration_s)} (${show.roughly(time_s.low, Math.floor)} to ${show.roughly(time_s.high, Math.ceil)})`
   return [
     run.heldByPower && power_W !== undefined ? say`${out} or ${show.power(power_W)}, whichever is less.` : say`${out}.`,
-    say`That takes about ${show.roughly(run.duration_s)} (${show.roughly(time_s.low, Math.floor)} to ${show.roughly(time_s.high, Math.ceil)}).`,
+    count > 1 && power !== undefined
+      ? say`For all ${show.number(count, 0)} at once, which share ${show.power(power)}, that takes ${takes}.`
+      : say`That takes ${takes}.`,
+    power === undefined ? inTurnWords(inAll_s, count, locale) : undefined,
     say`Stop where it rests at ${show.perCell(storage_V)} a cell (${show.voltage(storage_V * series)} for ${own(`${series}S`)}).`,
     say`Do it within two days; a flight does it as well.`,
   ]
 }
+
+const inTurnWords = (inAll_s: number | undefined, count = 1, { say, show }: Locale): Text | undefined =>
+  inAll_s === undefined
+    ? undefined
+    : say`One after another, all ${show.number(count, 0)} take about ${show.roughly(inAll_s)}.`
 
 function storageLine({ storage_V, permit }: Result, locale: Locale): Text {
   const { say, show } = locale
@@ -140,16 +156,12 @@ function moveLine(result: Result, locale: Locale): Text | undefined {
   return say`By the curve at rest ${show.perCell(rest_V)} is ${show.percent(fromSoc)} and ${show.perCell(storage_V)} is ${show.percent(toSoc)} (${cite(chemistry.curve, locale)}): ${show.percent(Math.abs(fromSoc - toSoc))} × ${show.capacity(capacity_Ah)} = ${show.capacity(moved_Ah)}.`
 }
 
-function wayWorking(result: Result, power_W: number | undefined, locale: Locale): readonly (Text | undefined)[] {
+function wayWorking(result: Result, locale: Locale): readonly (Text | undefined)[] {
   if (result.way === 'charge') return settingWorking(result.timed.setting, result.permit.situation.pack, locale)
-  return result.way === 'discharge' ? dischargeWorking(result, power_W, locale) : []
+  return result.way === 'discharge' ? dischargeWorking(result, locale) : []
 }
 
-function dischargeWorking(
-  { run, current_A, permit }: ResultOf<'discharge'>,
-  power_W: number | undefined,
-  locale: Locale,
-): readonly Text[] {
+function dischargeWorking({ run, current_A, permit, power_W }: ResultOf<'discharge'>, locale: Locale): readonly Text[] {
   const { say, show } = locale
   const { capacitySpread } = permit.situation.pack.chemistry
   const plain = say`Time: ${show.capacity(run.charge_Ah)} ÷ ${show.current(current_A)}`

@@ -1,7 +1,12 @@
 // What is said of a setting, and what could be asked next.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
-import { neighbourStep_A } from '../../src/charging/things/steps.ts'
+import type { Setting } from '../../src/charging/setting/setting.ts'
+import { heldBelow } from '../../src/charging/setting/shared-charger.ts'
+import type { Charger } from '../../src/charging/things/charger.ts'
+import { largestStep_A, neighbourStep_A } from '../../src/charging/things/steps.ts'
+import type { Locale } from '../../src/ground/locale.ts'
+import type { Text } from '../../src/ground/text.ts'
 import { currentKind } from '../../src/language/kinds/values.ts'
 import { costWords, startWords } from '../shared/charge.words.ts'
 import { isToStorage } from '../shared/charging.ts'
@@ -22,10 +27,11 @@ export const currentWords: WordsOf<typeof current> = locale => {
       ...ofChargeWords(locale),
       current: { about: say`one that you have in mind; the advised one when not said`, as: text => say`at ${text}` },
     },
-    answer: (setting, { pack }) => [
+    answer: (setting, { pack, charger }) => [
       menuWords(setting, pack, locale),
       costWords(setting, locale),
       ...heldDown(setting, locale),
+      wattsWords(setting, charger, locale),
       typeof setting.bound !== 'object' &&
       setting.askable.kind === 'label' &&
       setting.askable.value_A > setting.limits[0].value_A
@@ -68,4 +74,12 @@ export const currentWords: WordsOf<typeof current> = locale => {
       ]
     },
   }
+}
+
+/** What a charger gives whose watts end below its amps, where that is not what held the current down. */
+function wattsWords(setting: Setting, charger: Charger | undefined, { say, show }: Locale): Text | undefined {
+  const held = charger && heldBelow(setting, largestStep_A(charger.currents))
+  if (held?.power_W === undefined || held === setting.bound) return undefined
+  const whose = held.kind === 'source' ? say`the source lets the charger give` : say`the charger gives`
+  return say`For this pack ${whose} up to ${show.current(Math.floor(held.value_A * 100) / 100)}: ${show.power(held.power_W)} at ${show.voltage(setting.cutoffPack_V)}.`
 }

@@ -2,7 +2,9 @@
 
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
+import type { Pack } from '../../src/charging/things/pack.ts'
 import { labelEnergy_Wh } from '../../src/charging/upkeep/transport.ts'
+import { sessionPacksKind } from '../../src/language/kinds/session-kinds.ts'
 import { plainKind } from '../../src/language/kinds/value-kind.ts'
 import {
   cellsKind,
@@ -14,6 +16,7 @@ import {
   voltageKind,
 } from '../../src/language/kinds/values.ts'
 import { readCapacity, writeCapacity } from '../../src/language/quantities/quantities.ts'
+import type { StandingPack } from '../../src/language/things/standing.ts'
 import { sumMissing } from './problems.words.ts'
 
 /** Of what feeds chargers too: far more than what flies. */
@@ -25,6 +28,7 @@ const anyCapacityKind = plainKind('capacity', text => readCapacity(text, { max: 
 const takes = {
   pack: optional(packKind),
   count: optional(countKind),
+  packs: optional(sessionPacksKind),
   cells: optional(cellsKind),
   capacity: optional(anyCapacityKind),
   voltage: optional(voltageKind),
@@ -35,21 +39,37 @@ const takes = {
 
 /** What follows from what was given; the kind says by which sum. */
 export interface Sum {
-  readonly kind: 'pack' | 'rate' | 'energy' | 'charge' | 'capacity' | 'power' | 'current'
+  readonly kind: 'pack' | 'packs' | 'rate' | 'energy' | 'charge' | 'capacity' | 'power' | 'current'
   readonly voltage_V?: number
   readonly capacity_Ah?: number
   readonly energy_Wh?: number
   readonly current_A?: number
-  readonly power_W?: number
+  readonly power_W?: number | undefined
   readonly rate_C?: number
 }
 
+const fullOf_V = ({ chemistry, series }: Pack): number => chemistry.full_V.value * series
+
 /** By the pack where there is one, else by two quantities that give a third. Throws a Problem where they give none. */
-function sumOf({ pack, count = 1, cells, voltage = 0, capacity, current, power, energy }: Asked<typeof takes>): Sum {
+function sumOf({
+  pack,
+  count = 1,
+  packs,
+  cells,
+  voltage = 0,
+  capacity,
+  current,
+  power,
+  energy,
+}: Asked<typeof takes>): Sum {
+  if (packs) {
+    const sum = (of: (item: StandingPack) => number) => packs.reduce((all, one) => all + one.count * of(one.item), 0)
+    const power_W = sum(one => (one.current_A ?? current ?? 0) * fullOf_V(one.pack))
+    return { kind: 'packs', energy_Wh: sum(one => labelEnergy_Wh(one.pack)), power_W: power_W || undefined }
+  }
   if (pack && current !== undefined) {
-    const full_V = pack.chemistry.full_V.value * pack.series
-    const rate_C = current / pack.capacity_Ah
-    return { kind: 'rate', voltage_V: full_V, current_A: current, power_W: current * full_V, rate_C }
+    const power_W = current * fullOf_V(pack) * count
+    return { kind: 'rate', voltage_V: fullOf_V(pack), current_A: current, power_W, rate_C: current / pack.capacity_Ah }
   }
   if (pack) return { kind: 'pack', voltage_V: voltage, energy_Wh: labelEnergy_Wh(pack) * count }
   const { series = 0, chemistry } = cells ?? {}
@@ -70,9 +90,11 @@ function sumOf({ pack, count = 1, cells, voltage = 0, capacity, current, power, 
 export const energy = service({
   name: 'energy',
   takes,
-  anyOf: [['pack', 'capacity', 'voltage', 'cells', 'energy']],
+  anyOf: [['pack', 'packs', 'capacity', 'voltage', 'cells', 'energy']],
   examples: [
     'energy pack: 6S 5000 LiPo',
+    'energy packs: 2x 6S 1300 LiPo; 3x 3S 2200 LiPo',
+    'energy packs: 6S 1300 LiPo at 1.3A; 4S 1500 LiPo at 1.5A',
     'energy capacity: 2200mAh voltage: 11.1V',
     'energy voltage: 20V current: 5A',
     'energy cells: 6S LiPo current: 5A',

@@ -9,6 +9,10 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
   takes: {
     pack: { about: say`the pack whose watt-hours are wanted`, as: text => text },
     count: { about: say`how many such packs`, as: text => say`${text} of them` },
+    packs: {
+      about: say`several kinds of packs, with ";" between them, and "at 1.3A" behind one for the watts of its charge`,
+      as: text => text,
+    },
     cells: { about: say`how many cells in series, of which type`, as: text => text },
     capacity: { about: say`mAh or Ah` },
     voltage: { about: say`volts` },
@@ -29,10 +33,17 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
             ? say`${show.number(count, 0)} packs hold ${energy}, ${show.energy(energy_Wh / count)} each.`
             : say`It holds ${energy}: ${show.perCell(pack?.chemistry.nominal_V.value ?? 0)} × ${show.number(pack?.series ?? 1, 0)} × ${show.capacity(pack?.capacity_Ah ?? 0)}.`,
         ]
+      case 'packs':
+        return [
+          power_W > 0 ? say`Charged at once they take ${watts} at the end.` : undefined,
+          say`All together hold ${energy}.`,
+        ]
       case 'rate':
         return [
           say`${amps} into ${show.capacity(pack?.capacity_Ah ?? 0)} is ${show.rate(rate_C)}.`,
-          say`At the end of the charge that is ${watts}.`,
+          count > 1
+            ? say`At the end of the charge that is ${show.power(power_W / count)} each, ${watts} for all ${show.number(count, 0)}.`
+            : say`At the end of the charge that is ${watts}.`,
         ]
       case 'energy':
         return [say`${charge} × ${volts} = ${energy}.`]

@@ -56,12 +56,13 @@ export function listed(
   kept: KeptPacks | undefined,
 ): Listed | undefined {
   const list = options.find(({ kind }) => listKinds.has(kind))
-  if (!list || options.some(({ kind }) => kind === 'pack')) return undefined
+  const kinds = new Set(values.filter(namesPack).map(({ text }) => text))
+  if (!list || (kinds.size < 2 && options.some(({ kind }) => kind === 'pack'))) return undefined
   const used = new Set<Candidate>()
   const told: Told[] = []
   let counted: number | undefined
   let ofAll: string | undefined
-  const setsEach = list.kind === 'session packs' && !options.some(({ name }) => name === 'current')
+  const setsEach = list.kind === 'session packs' && !options.some(({ name }) => name === 'places')
   const early: ToldLevel[] = []
   const begin = (pack: PackTold) => {
     told.push({ pack, count: pack.count ?? counted, levels: early.splice(0) })

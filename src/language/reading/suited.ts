@@ -3,6 +3,7 @@
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { withChargers } from './charger-told.ts'
+import { withoutMadeOf } from './made-of.ts'
 
 /** The kinds of option that take what is told by several figures, or by volts that say where a pack stands. */
 const takenBy: Readonly<Partial<Record<Candidate['kind'], readonly string[]>>> = {
@@ -14,7 +15,7 @@ const takenBy: Readonly<Partial<Record<Candidate['kind'], readonly string[]>>> =
 /** Values of the text, in its order. */
 export function suited(values: readonly Candidate[], command: CommandWords): readonly Candidate[] {
   const takes = (kinds: readonly string[] = []) => command.options.some(({ kind }) => kinds.includes(kind))
-  const plain = values.flatMap(value => {
+  const plain = withoutMadeOf(values, command).flatMap(value => {
     const { kind, parts = [] } = value
     return parts.length > 0 && !takes(takenBy[kind]) ? parts : [value]
   })

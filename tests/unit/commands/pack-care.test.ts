@@ -144,6 +144,17 @@ describe('storage', () => {
     expect(keys(reply)).toContain('drained')
   })
 
+  it('shares the watts of a load among several packs, and else takes them in turn', async () => {
+    const one = await answered('storage pack: 4S 1500 LiPo from: full discharge: 1A')
+    const alone_s = figure(one, 'dischargeTime')?.value ?? 0
+    const inTurn = await answered('storage pack: 4S 1500 LiPo count: 3 from: full discharge: 1A')
+    expect(figure(inTurn, 'totalTime')?.value).toBeCloseTo(3 * alone_s, 6)
+    const atOnce = await answered('storage pack: 4S 1500 LiPo count: 4 from: full discharge: 1A power: 40W')
+    // 40 W on four packs of about 16 V are 0.625 A each.
+    expect((figure(atOnce, 'totalTime')?.value ?? 0) / alone_s).toBeCloseTo(1 / 0.63, 1)
+    expect(spaced(atOnce.headline)).toMatch(/For all 4 at once, which share 40 W/)
+  })
+
   it('takes longer where the power holds the current down', async () => {
     const free = await answered('storage pack: 4S 1500 LiPo from: full discharge: 2A')
     const held = await answered('storage pack: 4S 1500 LiPo from: full discharge: 2A power: 10W')

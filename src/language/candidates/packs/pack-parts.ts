@@ -108,7 +108,8 @@ export function bareCapacityAt(sentence: Sentence, at: number): { value: number;
     return { value: mAh / 1000, after: numeral.after + 1 }
   }
   const other = sentence.measures[at]?.some(({ after }) => after > numeral.after)
-  if (other || sentence.isStuck(numeral.after)) return undefined
+  const isTimes = suffix === 'x' && glued && sentence.numerals[numeral.after + 1] !== undefined
+  if (other || (sentence.isStuck(numeral.after) && !isTimes)) return undefined
   return { value: mAh / 1000, after: numeral.after }
 }
 
@@ -160,15 +161,21 @@ const rate: DraftPart = (sentence, at, draft) => {
   return after
 }
 
+/** The cells in series whose label says these volts. */
+function labelledSeries(measure: Measure | undefined): number | undefined {
+  const count = nominal_V
+    .map(volts => (measure?.value ?? 0) / volts)
+    .find(cells => Math.abs(cells - Math.round(cells)) < 0.003)
+  const series = Math.round(count ?? 0)
+  return series >= 2 && series <= mostSeries ? series : undefined
+}
+
 /** `11.1V` beside cells or capacity is what the label says, where it is that. */
 const nominal: DraftPart = (sentence, at, draft) => {
   const measure = measured(sentence, at, 'voltage')
-  if (draft.nominal !== undefined || !measure) return undefined
-  const { value } = measure
-  const count = nominal_V.map(volts => value / volts).find(cells => Math.abs(cells - Math.round(cells)) < 0.003)
-  if (count === undefined || Math.round(count) < 2) return undefined
-  const series = Math.round(count)
-  if (draft.series === undefined ? series > mostSeries : draft.series !== series) return undefined
+  const series = labelledSeries(measure)
+  if (draft.nominal !== undefined || !measure || series === undefined) return undefined
+  if (draft.series !== undefined && draft.series !== series) return undefined
   draft.nominal = series
   return measure.after
 }
@@ -177,10 +184,12 @@ const energy: DraftPart = (sentence, at, draft) => {
   const measure = measured(sentence, at, 'energy')
   if (!measure || draft.energy) return undefined
   if (draft.capacity_Ah === undefined) {
-    // Of named cells the watt-hours tell the capacity.
-    if (draft.series === undefined || measure.value > mostEnergy_Wh) return undefined
+    // Of named cells, or of volts on a label, the watt-hours tell the capacity.
+    const behind = /^[,/]$/.test(sentence.word(measure.after)) ? measure.after + 1 : measure.after
+    const series = draft.series ?? draft.nominal ?? labelledSeries(measured(sentence, behind, 'voltage'))
+    if (series === undefined || measure.value > mostEnergy_Wh) return undefined
     const perCell_V = chemistryNamed(draft.chemistry ?? '')?.nominal_V.value ?? nominal_V[0]
-    draft.capacity_Ah = Number((measure.value / draft.series / perCell_V).toPrecision(4))
+    draft.capacity_Ah = Number((measure.value / series / perCell_V).toPrecision(4))
     draft.label_Wh = measure.value
   }
   draft.energy = true

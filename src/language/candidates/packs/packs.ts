@@ -60,6 +60,8 @@ function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
   const numeral = sentence.numerals[at]
   if (!numeral) return false
   if (measured(sentence, at, 'capacity')) return draft.capacity_Ah === undefined
+  if (measured(sentence, at, 'energy')) return draft.capacity_Ah === undefined && draft.nominal !== undefined
+  if (measured(sentence, at, 'voltage')) return draft.energy === true && draft.series === undefined
   if (draft.series === undefined && draft.capacity_Ah === undefined) {
     return /^(?:s|cells?)$/.test(sentence.word(numeral.after))
   }

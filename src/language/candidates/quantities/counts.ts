@@ -34,7 +34,9 @@ function numeralAt(sentence: Sentence, first: number, packs: ReadonlySet<number>
   if (numeral.value < 1 || numeral.value > mostCounted || /^0|[.,]/.test(sentence.word(first))) return undefined
   const times = sentence.word(numeral.after) === 'x'
   const crossed = sentence.word(first - 1) === 'x' && sentence.glued(first)
-  const before = crossed && !sentence.glued(first - 1) ? first - 1 : first
+  // "4s1500x6": behind a capacity it counts, as it does by itself.
+  const isBehind = Number(sentence.word(first - 2)) >= 60
+  const before = crossed && (isBehind || !sentence.glued(first - 1)) ? first - 1 : first
   const after = times && sentence.glued(numeral.after) ? numeral.after + 1 : numeral.after
   const units = sentence.measures[first]?.some(({ sure }) => sure > 0.8) ?? false
   const stuck = sentence.isStuck(after) && !times

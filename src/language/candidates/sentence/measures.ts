@@ -1,5 +1,6 @@
 // Numbers with their units, whatever people call them.
 
+import { distance } from 'fastest-levenshtein'
 import type { DimensionName } from '../../quantities/dimensions.ts'
 import { halfEnd, type Numeral } from './numerals.ts'
 import type { Tokens } from './tokens.ts'
@@ -43,7 +44,7 @@ const listed: readonly (readonly [string, Unit])[] = [
   ...unit('capacity', -3, `mah, ma h, ma · h, mahs, m ah, milliamperehours, ${hours('milliamp, milliampere')}`),
   ...unit('energy', 0, `wh, w h, w · h, ${hours('watt')}`),
   ...unit('energy', 3, `kwh, ${hours('kilowatt')}`),
-  ...unit('power', 0, 'w, watt, watts, vatios, va'),
+  ...unit('power', 0, 'w, wat, watt, watts, vatios, va'),
   ...unit('power', 3, 'kw, kilowatt, kilowatts, kva'),
   ...unit('resistance', 0, 'ω, ohm, ohms'),
   ...unit('resistance', -3, 'mω, m ω, mohm, mohms, milliohm, milliohms, miliohm, miliohms, milli ohm, milli ohms'),
@@ -92,6 +93,27 @@ export function measuresAt(sentence: Tokens, numeral: Numeral): readonly Measure
   return end.units.flatMap(one => measureOf(sentence, numeral, one, end.after) ?? [])
 }
 
+/** Units that only a slip of the finger changes into another word: "wats", "ampss", "minuts". */
+const longUnits: readonly string[] = [
+  'watts',
+  'watt',
+  'amps',
+  'ampere',
+  'volts',
+  'minutes',
+  'hours',
+  'percent',
+  'celsius',
+]
+/** Words of the trade that are near to them. */
+const noUnits = new Set(['want', 'wants', 'wait', 'waits', 'warts', 'alps', 'apps'])
+
+function misspelled(word: string): readonly Unit[] | undefined {
+  if (word.length < 4 || noUnits.has(word)) return undefined
+  const meant = longUnits.find(name => name[0] === word[0] && distance(name, word) === 1)
+  return meant === undefined ? undefined : units.get(meant)
+}
+
 /** The longest unit at this token; a hyphen between a number and its unit, or inside of one, says nothing. */
 function unitEnd(sentence: Tokens, at: number): { units: readonly Unit[]; after: number } | undefined {
   const first = sentence.word(at) === '-' && sentence.glued(at) && sentence.glued(at + 1) ? at + 1 : at
@@ -101,7 +123,7 @@ function unitEnd(sentence: Tokens, at: number): { units: readonly Unit[]; after:
     const word = sentence.word(next)
     if (word === '-' && next > first && sentence.glued(next)) continue
     name = name === '' ? word : `${name} ${word}`
-    const named = units.get(name)
+    const named = units.get(name) ?? (next === first ? misspelled(name) : undefined)
     if (named) found = { units: named, after: next + 1 }
   }
   return found

@@ -36,6 +36,9 @@ describe('packs', () => {
     ['a lithium polymer pack of 3 cells and 2200 milliampere-hours', '3S 2200mAh LiPo'],
     ['lithium iron phosphate, two cells, 2100 mAh', '2S 2100mAh LiFe'],
     ['8 cell nimh 2000', '8S 2000mAh NiMH'],
+    ['18.5V 24.1Wh lipo', '5S 1303mAh LiPo'],
+    ['7.4V, 4.8 Wh', '2S 648.6mAh'],
+    ['5s950x3', '5S 950mAh'],
     ['4s 2200 wh?', '4S 2200mAh'],
     ['IR 14 15 38 mohm, 3s 1550 lipo', '3S 1550mAh LiPo'],
   ])('of %j', (text, expected) => {
