@@ -29,7 +29,7 @@ export const usbNamed = ({ supply_W }: UsbChoice): string =>
   sourceKind.write({ kind: 'supply', offers: pdOffers(supply_W), usbPd_W: supply_W })
 
 export function neededWords(
-  { current_A, heldBy, ...supplies }: Needed,
+  { current_A, heldBy, setting, ...supplies }: Needed,
   { pack, chemistry, ...asked }: AskedOf,
   locale: Locale,
 ): readonly (Text | undefined)[] {
@@ -38,7 +38,7 @@ export function neededWords(
   const { count } = asked.load
   const each = count === 1 ? say`` : say` on ${show.number(count, 0)} chargers`
   return [
-    say`${show.current(current_A)} into ${what}${each} takes ${show.power(Math.ceil(supplies.input_W))} from the supply.`,
+    say`${show.current(current_A)} into ${what}${each} is ${show.power(current_A * setting.cutoffPack_V * count)} into the cells at the end; for that the supply gives ${show.power(Math.ceil(supplies.input_W))}.`,
     heldBy && say`All that ${limitHolders(locale)[heldBy.kind]}.`,
     ...suppliesWords(supplies, asked, locale),
   ]

@@ -17,7 +17,9 @@ export function suited(values: readonly Candidate[], command: CommandWords): rea
   const takes = (kinds: readonly string[] = []) => command.options.some(({ kind }) => kinds.includes(kind))
   const plain = withoutMadeOf(values, command).flatMap(value => {
     const { kind, parts = [] } = value
-    return parts.length > 0 && !takes(takenBy[kind]) ? parts : [value]
+    // Volts are volts where they are asked for as such.
+    const isPlain = kind === 'state' && takes(['voltage']) && !takes(['from', 'to'])
+    return parts.length > 0 && (isPlain || !takes(takenBy[kind])) ? parts : [value]
   })
   return withStart(withStore(withChargers(takes(['cell volts']) ? withReadings(plain) : plain, command), command))
 }

@@ -94,9 +94,9 @@ describe('current', () => {
 
 describe('the watts of a charger', () => {
   it('are said as amps into this pack where they end below its own', async () => {
-    const reply = await asking.ask('current pack: 5S 1200 LiPo charger: 0.1-5A by 0.1 50W')
+    const reply = await ask('current pack: 5S 1200 LiPo charger: 0.1-5A by 0.1 50W')
     expect(reply.headline.replaceAll('\u00a0', ' ')).toContain('the charger gives up to 2.38 A: 50 W at 21 V')
-    expect((await asking.ask('current pack: 5S 1200 LiPo charger: 0.1-5A by 0.1 150W')).headline).not.toContain('up to')
+    expect((await ask('current pack: 5S 1200 LiPo charger: 0.1-5A by 0.1 150W')).headline).not.toContain('up to')
   })
 })
 
