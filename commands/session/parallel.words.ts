@@ -61,7 +61,7 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
       ...heldDown({ ...setting, bound: more.held ? undefined : setting.bound }, locale),
       apart_V === undefined
         ? say`When they rest within ${show.voltage(mostApart_V.value)} a cell of each other, connect them and wait ten minutes before the charge.`
-        : say`They may share a board, ${fine_V(apart_V, locale)} a cell apart: connect them, wait ten minutes, see that they meet.`,
+        : say`They may share a board, ${fine_V(apart_V, locale)} a cell apart: connect them and wait ten minutes.`,
     ],
     start: ({ whole, apart_V, ...timed }) => startWords(whole, timed, apart_V !== undefined, locale),
     figures: {
@@ -85,7 +85,7 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
       return [
         joined.apart_V === undefined
           ? undefined
-          : say`Apart: ${fine_V(joined.apart_V, locale)} a cell; ${cite(mostApart_V, locale)}.`,
+          : say`Apart: ${fine_V(joined.apart_V, locale)} a cell; ${cite(mostApart_V, locale)}. Once connected they must meet within ten minutes, else charge them one by one.`,
         ...flowLines(joined, locale),
         ...currentLines(joined, locale),
         joined.flows.length === 0
@@ -118,12 +118,10 @@ function roomWords({ room, count, power_W, current_A }: Spread, locale: Locale):
 }
 
 /** What each gets and what all take, and which limit of charger or source keeps it from what was wanted. */
-function shareWords({ each_A, power_W, held, wanted_A, current_A }: Spread, whole: Pack, locale: Locale): Text {
+function shareWords({ each_A, power_W, held, current_A }: Spread, whole: Pack, locale: Locale): Text {
   const { say, show } = locale
-  const share = say`That is ${show.current(each_A)} for each (${show.rate(current_A / whole.capacity_Ah)}), ${show.power(power_W)} at the end`
-  return held
-    ? say`${share}: all that ${limitHolders(locale)[held.kind]}; ${show.current(wanted_A)} would take ${show.power((power_W / current_A) * wanted_A)}.`
-    : say`${share}.`
+  const share = say`Each gets ${show.current(each_A)} (${show.rate(current_A / whole.capacity_Ah)}), ${show.power(power_W)} at the end`
+  return held ? say`${share}: all that ${limitHolders(locale)[held.kind]}.` : say`${share}.`
 }
 
 function roundsWords(
@@ -151,13 +149,15 @@ function flowLines({ packs, flows }: Joined, locale: Locale): readonly Text[] {
   ]
 }
 
-function currentLines({ packs, setting, whole }: Joined, locale: Locale): readonly Text[] {
+function currentLines({ packs, setting, whole, held, ...more }: Joined, locale: Locale): readonly Text[] {
   const { say, show } = locale
   const { chemistry, capacity_Ah } = whole
   const { recommendedRate_C, highestRate_C } = chemistry
   const [first, ...others] = packs.map(({ capacity_Ah: one_Ah }) => show.capacity(one_Ah)) as [Text, ...Text[]]
   const sizes = others.reduce((all, one) => say`${all} + ${one}`, first)
+  const asWanted_W = (more.power_W / more.current_A) * more.wanted_A
   return [
+    ...(held ? [say`${show.current(more.wanted_A)} would take ${show.power(asWanted_W)}.`] : []),
     say`Together: ${sizes} = ${show.capacity(capacity_Ah)}; × ${show.rate(setting.wantedRate_C)} = ${show.current(setting.wanted_A)}.`,
     say`The rate is the lowest that label, chemistry (${show.rate(recommendedRate_C.value)}, ${cite(recommendedRate_C, locale)}) and club leave, and low enough that the others may take it all where the largest pack comes unplugged (${show.rate(highestRate_C.value)} at most, ${cite(highestRate_C, locale)}).`,
   ]

@@ -315,9 +315,9 @@ describe('parallel', () => {
       5.9,
       /99 W at the end: all that the charger's power allows; 6.6 A would take 111 W/,
     ],
-    ['5x 3S 800 LiPo charger: 0.1-3A by 0.1 current: 1C', 3, /0.6 A for each .* all that the charger gives/],
-    ['5x 3S 800 LiPo current: 0.6A each', 3, /0.6 A for each \(0.75C\), 38 W/],
-    ['5x 3S 800 LiPo current: 4A', 4, /0.8 A for each/],
+    ['5x 3S 800 LiPo charger: 0.1-3A by 0.1 current: 1C', 3, /Each gets 0.6 A .* all that the charger gives/],
+    ['5x 3S 800 LiPo current: 0.6A each', 3, /Each gets 0.6 A \(0.75C\), 38 W/],
+    ['5x 3S 800 LiPo current: 4A', 4, /Each gets 0.8 A/],
   ])('gives a board what its charger gives: %s', async (asked, set_A, words) => {
     const reply = await answered(`parallel packs: ${asked}`)
     expect(figure(reply, 'setCurrent')?.value).toBe(set_A)
