@@ -313,7 +313,7 @@ describe('parallel', () => {
     [
       '6x 4S 1100 LiPo charger: 0.1-10A by 0.1 100W current: 1C',
       5.9,
-      /99 W at the end: all that the charger's power allows; 6.6 A would take 111 W/,
+      /99 W at the end: all that the charger's power allows/,
     ],
     ['5x 3S 800 LiPo charger: 0.1-3A by 0.1 current: 1C', 3, /Each gets 0.6 A .* all that the charger gives/],
     ['5x 3S 800 LiPo current: 0.6A each', 3, /Each gets 0.6 A \(0.75C\), 38 W/],
