@@ -7,13 +7,16 @@ import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import { askedOf } from '../../handbook/asked.ts'
+import { isFewWords } from '../../language/conversation/follow-up.ts'
+import type { Frame } from '../../language/conversation/frame.ts'
 import { ofAnswer } from '../../language/conversation/of-answer.ts'
 import type { StayingDanger } from '../../language/conversation/staying.ts'
-import { packFrame } from '../../language/conversation/told-dangers.ts'
+import { lastSpoken, packFrame } from '../../language/conversation/told-dangers.ts'
 import { yesOrNo } from '../../language/conversation/yes-or-no.ts'
 import { knownShare } from '../../language/model/index.ts'
 import { aside } from '../../language/reading/choose.ts'
 import type { Meant, MeantOther } from '../../language/reading/meant.ts'
+import { warmthAfter } from '../../language/reading/stands.ts'
 import type { KitEntry } from '../../memory/memory.ts'
 import { type Layer, layersOf, openLayer } from '../layers/opened.ts'
 import { completeReply, type Reply } from '../reply.ts'
@@ -62,7 +65,9 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     assumed: [],
     doubts: [...suspected.map(maybe), ...(language === 'en' ? [] : (['foreignTongue'] as const))],
   }
-  const { temperature } = 'near' in meant ? meant : {}
+  const theme = talk.about === undefined || !isFewWords(text) ? undefined : askedOf(talk.about).entry?.title
+  const warm = theme && warmthAfter(theme, text)
+  const { temperature = warm } = 'near' in meant ? meant : {}
   const warmth: Record<string, string> = temperature === undefined ? {} : { temperature }
   const inHandbook = (of = about ?? text) =>
     answerKnown(around, {
@@ -85,7 +90,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   // What was told turns out otherwise: what was asked before is answered anew.
   if (isCorrected && frame && !frame.pending && !namesAnew(text, used))
     return answerKnown(around, { ...plain, question: frame.question, doubts: frame.doubts })
-  const stands = standing(kept, meant)
+  const stands = standing(kept, meant, frame)
   const repeated = () => dangerReply({ dangers: stands.map(({ danger }) => danger) }, typed, understanding, locale)
   const isRepeated = isOfStanding && stands.length > 0 && dangers.length === 0 && asksNothing(meant, text)
   if (isRepeated) return repeated()
@@ -102,6 +107,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     const { question, doubts } = frame
     return opened(await answerKnown(around, { ...plain, question, doubts: [...plain.doubts, ...doubts] }), asksOf)
   }
+  if (warm && dangers.length === 0) return inHandbook(theme)
   // What goes on from the handbook's last answer is asked of it.
   if (isOfTheme && understanding.values.length === 0 && dangers.length === 0) return inHandbook()
   if (meant.kind === 'question') {
@@ -137,8 +143,12 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
       return unanswered(command.name, askedBack(meant, command, choices, locale))
     }
     case 'unclear':
-    case 'notours':
+    case 'notours': {
+      // What was told of a pack holds for what is asked next.
+      const frameOfPack = packFrame(named, packNames(used))
+      if (frameOfPack) conversation.keep(frameOfPack)
       return about === undefined ? notKnown() : inHandbook()
+    }
   }
 }
 
@@ -168,8 +178,8 @@ const leftAlone = (command: string, readAs: Text, locale: Locale): Reply =>
 const namesAnew = (text: string, used: readonly KitEntry[]): boolean => used.length > 0 || /\d/.test(text)
 
 /** What was told before and stands, of a pack that may be the one that is asked about. */
-function standing(kept: readonly StayingDanger[], meant: Meant): readonly StayingDanger[] {
-  const told = meant.kind === 'asks back' ? meant.told : undefined
+function standing(kept: readonly StayingDanger[], meant: Meant, frame: Frame | undefined): readonly StayingDanger[] {
+  const told = meant.kind === 'asks back' ? meant.told : lastSpoken(frame)?.of
   return kept.filter(
     ({ danger, of, doubted }) => !doubted && rows[danger].stays === 'lasts' && mayBeSame(of, told ?? {}),
   )

@@ -34,7 +34,8 @@ export function amended(
   // Whoever asks for a reason changes nothing.
   if (values.length === 0 || /^\W*(?:but |and |so )*(?:why|how come)\b/i.test(text)) return undefined
   const own = readBy(command)
-  const read = { ...own, values: asBefore(text, own.values, command, frame.question.options) }
+  // Other words than values tell of no other name.
+  const read = { free: {}, values: asBefore(text, own.values, command, frame.question.options) }
   const change = changed(command, read, frame)
   if (!change) return undefined
   const { fitted, kept } = change

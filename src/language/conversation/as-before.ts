@@ -5,6 +5,7 @@ import type { Candidate, ValueName } from '../candidates/index.ts'
 import { readCurrent, readPower } from '../quantities/quantities.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
 import type { Kept } from '../reading/fit.ts'
+import { toldBy } from '../reading/told-pack.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 
 /** The values of the text as they are meant behind a question with these details. */
@@ -20,7 +21,14 @@ export function asBefore(
         (a, b) => a.start - b.start,
       )
     : values
-  return told.map(value => feedingStands(text, value, command, options) ?? sameKind(value, command, options) ?? value)
+  return told.map(
+    value =>
+      feedingStands(text, value, command, options) ??
+      sameKind(value, command, options) ??
+      ofItsLabel(text, value, options) ??
+      standsFull(text, value) ??
+      value,
+  )
 }
 
 const factors: readonly (readonly [RegExp, number])[] = [
@@ -73,6 +81,24 @@ function feedingStands(text: string, value: Candidate, { options }: CommandWords
   if (!stands || !takes || value.cue === 'from' || value.cue === 'to' || ofThePacks.test(text)) return undefined
   return { ...value, kind: 'percent', text: shares[value.text] ?? value.text }
 }
+
+const measured = /\b(?:took|takes?|put|went|back|measured|tested|really|actually|left|holds? only)\b/i
+
+/** "Its 2200 mAh": of a pack that was told its label, unless somebody says that it was measured. */
+function ofItsLabel(text: string, value: Candidate, { pack }: Kept): Candidate | undefined {
+  const capacity_Ah = value.kind === 'capacity' ? toldBy(value)?.capacity_Ah : undefined
+  if (capacity_Ah === undefined || pack === undefined || measured.test(text)) return undefined
+  return { ...value, kind: 'pack', pack: { capacity_Ah } }
+}
+
+const tellsOfIt =
+  /^\W*(?:(?:and|but|no|oh|well|sorry|so|ok) )*(?:it|they|these|those|both|all|mine)(?:'?s|'?re| is| are| were| was)?\b/i
+
+/** "They are full already": where they stand, and not where they are to go. */
+const standsFull = (text: string, value: Candidate): Candidate | undefined =>
+  value.kind === 'state' && value.text === 'full' && tellsOfIt.test(text) && !text.includes('?')
+    ? { ...value, cue: 'from' }
+    : undefined
 
 /** How far a number of the same kind may lie from the one before it: volts lie near, others may be doubled. */
 const nearVolts = 1.4

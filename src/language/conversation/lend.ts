@@ -5,7 +5,7 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { isOfLabel, type Kept } from '../reading/fit.ts'
 import { isOfNamed } from '../reading/free-words.ts'
 import { type PackTold, toldBy, toldIn } from '../reading/told-pack.ts'
-import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
+import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readCellType } from '../things/cell-type.ts'
 import { mayGoOn, namesPack } from './follow-up.ts'
 import type { Frame } from './frame.ts'
@@ -58,16 +58,21 @@ export function lentTo(
 
 const packKinds: ReadonlySet<string> = new Set(['pack', 'packs', 'session packs'])
 
-/** A detail that bears another name there goes by its kind; one pack is a list of packs too. */
+/** A detail that bears another name there goes by its kind; one pack is a list of packs too, and a list of one kind a pack. */
 function inTermsOf({ options }: CommandWords, kept: Kept): Kept {
   const has = (name: string) => options.some(option => option.name === name)
-  const like = (name: string): OptionWords | undefined =>
-    name === 'pack'
-      ? options.find(({ kind }) => kind !== 'pack' && packKinds.has(kind))
-      : name === 'from' || name === 'at'
-        ? options.find(({ name: other }) => other === 'from' || other === 'at')
-        : undefined
-  return Object.fromEntries(
-    Object.entries(kept).map(([name, text]) => [has(name) ? name : (like(name)?.name ?? name), text]),
-  )
+  const lists = options.filter(({ kind }) => kind !== 'pack' && packKinds.has(kind))
+  const states = options.filter(({ name }) => name === 'from' || name === 'at')
+  const terms = Object.entries(kept).flatMap(([name, text]): readonly (readonly [string, string])[] => {
+    if (has(name)) return [[name, text]]
+    if (name === 'pack' && lists[0]) return [[lists[0].name, text]]
+    if ((name === 'from' || name === 'at') && states[0]) return [[states[0].name, text]]
+    const [, count, pack] = name === 'packs' ? (oneKind.exec(text) ?? []) : []
+    if (pack === undefined) return []
+    return [['pack', pack], ...(count !== undefined && has('count') ? [['count', count] as const] : [])]
+  })
+  return Object.fromEntries(terms)
 }
+
+/** "3x 4S 1500mAh LiPo at 3.7V". */
+const oneKind = /^(?:(\d+)x )?([^;]+?)(?: at [^;]+)?$/

@@ -1,5 +1,6 @@
 // Where a pack stands, told beside a question in words ("shows 11.9 V on the 3S, what now"): that is judged first.
 
+import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
 import { type Fitted, fitTo } from './fit.ts'
@@ -23,6 +24,17 @@ export function warmthTold(text: string, values: readonly Candidate[]): string |
   const [told, ...others] = values.filter(({ kind }) => kind === 'temperature')
   if (!told || others.length > 0 || asksInGeneral.test(text) || ofAir.test(text)) return undefined
   return ofPack.test(text.slice(0, told.start)) ? told.text : undefined
+}
+
+const ofWarmth = /\b(?:cold|cool|hot|heat|warm|freez|temperature|winter|summer|frost|landing|fridge)/i
+
+/** "Mine is at 3 degrees", behind words on what it may be; a bare "3C" tells that only where they were of warmth. */
+export function warmthAfter(about: string, text: string): string | undefined {
+  const found = candidatesOf(text)
+  const [told, ...others] = found.filter(({ kind }) => kind === 'temperature')
+  const isOther = ({ kind, pack }: Candidate) => kind === 'chemistry' || pack !== undefined
+  if (!told || others.length > 0 || found.some(isOther)) return undefined
+  return ofWarmth.test(about) || bestCover(found).includes(told) ? told.text : undefined
 }
 
 const cellVolts = /^([0-4](?:\.\d+)?)V(?: per cell)?$/

@@ -44,7 +44,17 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
     ['how long for a 4s 1300 lipo at 1.2A from 14.8V', 'time pack: 4S 1300mAh LiPo current: 1.2A from: 14.8V pack'],
     ['15.1', 'time pack: 4S 1300mAh LiPo current: 1.2A from: 15.1V pack'],
     ['half that current', 'time pack: 4S 1300mAh LiPo current: 0.6A from: 15.1V pack'],
-    ['let it stop at 4.1', 'time pack: 4S 1300mAh LiPo current: 0.6A from: 15.1V pack to: 4.1V per cell'],
+    ['and let it end at 4.1', 'time pack: 4S 1300mAh LiPo current: 0.6A from: 15.1V pack to: 4.1V per cell'],
+  ],
+  [
+    ['how long for a 3s 1500 lipo', 'time pack: 3S 1500mAh LiPo'],
+    ['its 1400 mah', 'time pack: 3S 1400mAh LiPo'],
+    ['and the 6s', 'time pack: 6S 1400mAh LiPo'],
+    ['they are full', 'time pack: 6S 1400mAh LiPo from: full'],
+  ],
+  [
+    ['amps for 6x 1s 450 lihv on a board', 'parallel packs: 6x 1S 450mAh LiHV'],
+    ['how many watt hours are those', 'energy pack: 1S 450mAh LiHV count: 6'],
   ],
   [
     ['how many 3s 850 lipo from a 4s 5000 li-ion', 'source source: 4S 5000mAh Li-ion pack: 3S 850mAh LiPo'],
@@ -100,6 +110,13 @@ describe('what is asked of the answer itself', () => {
       'handbook',
       expect.stringContaining(title.toLowerCase()),
     ])
+  })
+
+  it('is judged where it tells how warm a pack is', async () => {
+    await asking.ask('is it ok to charge outside in winter')
+    expect((await asking.ask('ours read -4 degrees')).verdict).toBe('do not charge')
+    await asking.ask('why does heat harm packs')
+    expect((await asking.ask('mine reads 51 degrees')).verdict).toBe('do not charge')
   })
 
   it('is not what a new question asks', async () => {
