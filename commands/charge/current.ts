@@ -5,18 +5,21 @@ import { figure } from '../../src/assistant/quantified.ts'
 import { settingAsAsked } from '../../src/charging/setting/setting.ts'
 import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { currentKind } from '../../src/language/kinds/values.ts'
+import { byLog, recallFromLog } from '../log/log-recall.ts'
 import { currentOn } from '../shared/asked-current.ts'
 import { chargeTold, ofCharge } from '../shared/charging.ts'
 import { stopFigures } from '../shared/stop-figures.ts'
 
 export const current = command({
   name: 'current',
-  takes: { ...ofCharge, current: optional(currentKind) },
+  takes: { ...ofCharge, current: optional(currentKind), ...byLog },
+
   examples: [
     'current pack: 3S 720 LiHV charger: 0.3/0.8/1.5/3A',
     'current pack: 2S 2600 Li-ion charger: 0.3/0.8/1.5/3A source: PD 45W',
     'current pack: 6S 1300 LiPo source: 12V 10A temperature: 8°C',
   ],
+  recall: recallFromLog,
   situation: asked =>
     chargeTold({
       ...asked,

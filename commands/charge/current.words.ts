@@ -8,6 +8,7 @@ import { largestStep_A, neighbourStep_A } from '../../src/charging/things/steps.
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { currentKind } from '../../src/language/kinds/values.ts'
+import { logWords } from '../log/learned.words.ts'
 import { costWords, startWords } from '../shared/charge.words.ts'
 import { isToStorage } from '../shared/charging.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
@@ -26,6 +27,7 @@ export const currentWords: WordsOf<typeof current> = locale => {
     takes: {
       ...ofChargeWords(locale),
       current: { about: say`one that you have in mind; the advised one when not said`, as: text => say`at ${text}` },
+      ...logWords(locale),
     },
     answer: (setting, { pack, charger }) => [
       menuWords(setting, pack, locale),

@@ -8,7 +8,7 @@ import { socAfter } from '../../src/charging/simulation/progress.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { capacityKind, clockKind, currentKind, durationKind, resistanceKind } from '../../src/language/kinds/values.ts'
 import { lengthBetween_s } from '../../src/language/quantities/clock.ts'
-import { recallFromLog } from '../log/log-recall.ts'
+import { byLog, recallFromLog } from '../log/log-recall.ts'
 import { currentOn, refuseLateEnd } from '../shared/asked-current.ts'
 import { chargeTold, ofCharge } from '../shared/charging.ts'
 import { stopFigures } from '../shared/stop-figures.ts'
@@ -29,6 +29,7 @@ const takes = {
   within: optional(durationKind),
   start: optional(clockKind),
   ready: optional(clockKind),
+  ...byLog,
 }
 
 /** The currents that are asked about, as the charger can be set to them. */

@@ -10,6 +10,7 @@ import { limitHolders } from '../../src/handbook/rules/holders.words.ts'
 import { stageNames } from '../../src/handbook/stages.words.ts'
 import { currentKind, packKind } from '../../src/language/kinds/values.ts'
 import { type Clock, clockAfter, writeClock } from '../../src/language/quantities/clock.ts'
+import { logWords } from '../log/learned.words.ts'
 import { chargeWorking, costWords, startWords, takesWords } from '../shared/charge.words.ts'
 import { isToStorage } from '../shared/charging.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
@@ -43,6 +44,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
       within: { about: say`how long there is; says whether that does`, as: text => say`within ${text}` },
       start: { about: say`the time of day when it starts`, as: text => say`started at ${text}` },
       ready: { about: say`the time of day by which it is wanted`, as: text => say`ready by ${text}` },
+      ...logWords(locale),
     },
     answer: (timed, asked) => [
       timed.other ? besideWords(timed, timed.other, locale) : costWords(timed, locale),

@@ -7,7 +7,13 @@ import { goalOf, type State, startOf } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { ChargeNote } from '../../src/charging/upkeep/charge-note.ts'
 import { cellResistancesKind, cellVoltsKind } from '../../src/language/kinds/reading-kinds.ts'
-import { capacityKind, durationKind, targetKind, temperatureKind } from '../../src/language/kinds/values.ts'
+import {
+  capacityKind,
+  currentKind,
+  durationKind,
+  targetKind,
+  temperatureKind,
+} from '../../src/language/kinds/values.ts'
 import { beforeKind } from './before-kind.ts'
 
 export const noteTakes = {
@@ -16,6 +22,9 @@ export const noteTakes = {
   from: optional(beforeKind),
   to: optional(targetKind),
   took: optional(durationKind),
+  current: optional(currentKind),
+  until: optional(currentKind),
+  'to-cutoff': optional(durationKind),
   cells: optional(cellVoltsKind),
   resistance: optional(cellResistancesKind),
   temperature: optional(temperatureKind),
@@ -34,6 +43,10 @@ export function noteOf(asked: NoteAsked, { chemistry }: Pack, house: HouseLimits
     cells_V: asked.cells,
     cells_ohm: asked.resistance,
     temperature_C: asked.temperature,
+    current_A: asked.current,
+    termination_A: asked.until,
+    duration_s: asked.took,
+    timeToCutoff_s: asked['to-cutoff'],
   }
 }
 

@@ -4,6 +4,7 @@ import { randomUUID } from 'node:crypto'
 import { session } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import { capacityReading, endsFull, resistanceReading } from '../../src/charging/upkeep/charge-note.ts'
+import { learnedFrom } from '../../src/charging/upkeep/learned-once.ts'
 import { chargeShown, meanCurrent_A } from '../../src/charging/upkeep/log-shown.ts'
 import { isEmptied } from './before-kind.ts'
 import { noteOf, noteTakes } from './charge-note.ts'
@@ -21,6 +22,7 @@ export const logCharge = session({
     'log charge name: wren put-back: 640mAh from: 3.6V took: 50min',
     'log charge name: wren put-back: 690mAh from: empty resistance: 12 13 12 mΩ temperature: 20°C',
     'log charge name: wren put-back: 610mAh counted: 560mAh cells: 4.35 4.34 4.35',
+    'log charge name: wren current: 0.72A from: 3.70V to: 4.35V until: 0.07A put-back: 610mAh took: 62min to-cutoff: 47min',
   ],
   changes: true,
   notStanding: true,
@@ -33,16 +35,21 @@ export const logCharge = session({
   compute: async ([permit], asked, context) => {
     const { house, memory, now } = context
     if (!now) throw noClock
-    const { entry, pack } = await loggedPack(asked.name, context)
-    refuseSlips(asked, pack)
+    const { entry, pack, charges } = await loggedPack(asked.name, context)
+    refuseSlips(asked, pack, house)
     const note = noteOf(asked, pack, house)
     const { owner, name, notation } = entry
-    const told = { duration_s: asked.took, counted_Ah: asked.counted }
-    await memory.log.add({ ...note, ...told, id: randomUUID(), owner, name, notation, at: now }, mostNoted)
+    await memory.log.add(
+      { ...note, counted_Ah: asked.counted, id: randomUUID(), owner, name, notation, at: now },
+      mostNoted,
+    )
+    const learned = learnedFrom(pack, [...charges, note])
     return {
       permit,
       pack,
       note,
+      learned,
+      isOdd: learned?.odd.includes(charges.length) ?? false,
       took_s: asked.took,
       when: endsFull(pack, note.to) ? ('full' as const) : ('rest' as const),
       capacity: capacityReading(pack, note),

@@ -22,6 +22,12 @@ export const logChargeWords: WordsOf<typeof logCharge> = locale => {
       from: { about: say`volts per cell at rest before it; empty after a full discharge` },
       to: { about: say`where the charge ended; full when not said` },
       took: { about: say`how long it took`, as: text => say`in ${text}` },
+      current: { about: say`set on the charger`, as: text => say`at ${text}` },
+      until: { about: say`current at which it ended`, as: text => say`until ${text}` },
+      'to-cutoff': {
+        about: say`how long until the current began to fall`,
+        as: text => say`${text} of it to the cutoff`,
+      },
       cells: { about: say`volts of each cell at its end`, as: text => say`cells at its end ${text}` },
       resistance: { about: say`of one cell, or one for each cell`, as: text => say`cells of ${text}` },
       temperature: {
@@ -33,9 +39,11 @@ export const logChargeWords: WordsOf<typeof logCharge> = locale => {
         as: text => say`counted in flight ${text}`,
       },
     },
-    answer: ({ note, capacity }, { name }) => [
+    answer: ({ note, capacity, isOdd }, { name }) => [
       say`Noted: ${own(name)} took back ${show.capacity(note.charge_Ah)}.`,
-      capacity && say`By that it holds about ${capacityWords(capacity, locale)}.`,
+      isOdd
+        ? say`It does not go with its other charges: another pack, a charge that was stopped, or a slip of the pen? It is left aside until another is like it.`
+        : capacity && say`By that it holds about ${capacityWords(capacity, locale)}.`,
     ],
     changed: (_, { name }) =>
       say`The charge is noted; if a number was a slip of the pen, "${own(`log undo name: ${name}`)}" takes it back.`,

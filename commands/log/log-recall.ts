@@ -1,65 +1,63 @@
-// What the log of a saved pack knows better than its label: its own capacity and resistance, for a question of time.
+// What the logs of saved packs know better than their labels, for a question about charging them.
 
-import type { Recalled } from '../../src/assistant/command.ts'
+import { optional, type Recalled } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
-import { resistanceFactor } from '../../src/charging/simulation/resistance.ts'
-import type { Pack } from '../../src/charging/things/pack.ts'
-import { judgeLog, type PackLog } from '../../src/charging/upkeep/pack-log.ts'
+import { ownersFor } from '../../src/assistant/kit/kit-names.ts'
+import { isAlike, type Learned } from '../../src/charging/things/learned.ts'
+import { learnedFrom } from '../../src/charging/upkeep/learned-once.ts'
+import { judgeLog } from '../../src/charging/upkeep/pack-log.ts'
 import { present } from '../../src/ground/present.ts'
-import { attempt } from '../../src/ground/problem.ts'
-import { capacityKind, packKind, resistanceKind, stateKind, temperatureKind } from '../../src/language/kinds/values.ts'
+import type { Text } from '../../src/ground/text.ts'
 import type { KitEntry } from '../../src/memory/memory.ts'
+import { learnedWords, oddWords, retireWords } from './learned.words.ts'
 import { logOf } from './logged-pack.ts'
-import { recalledWords, retireWords } from './problems.words.ts'
+import { logsKind } from './logs-kind.ts'
 
 type Texts = Readonly<Record<string, string>>
 
-/** Capacity and resistance of the pack that was named, as options of the question, where it gives none itself. */
-export async function recallFromLog(
-  options: Texts,
-  named: readonly KitEntry[],
-  { memory, locale }: Context,
-): Promise<Recalled> {
-  const entry = named.find(({ kind, notation }) => kind === 'pack' && options.pack?.includes(notation))
-  const pack = attempt(() => packKind.read(options.pack ?? '', {}).value)
-  if (!entry || !pack) return { options: {}, assumed: [] }
-  const { charges } = await logOf(entry, memory)
-  const log = judgeLog(pack, charges)
-  const known = { ...capacityFrom(log, options, pack), ...resistanceFrom(log, options, pack) }
-  const told = {
-    capacity_Ah: known.capacity === undefined ? undefined : capacityKind.read(known.capacity, {}).value,
-    cell_ohm: known.resistance === undefined ? undefined : resistanceKind.read(known.resistance, {}).value,
-  }
-  const assumed = [
-    recalledWords(entry.name, told, locale),
-    log.condition === 'retire' ? retireWords(entry.name, locale) : undefined,
-  ]
-  return { options: known, assumed: present(assumed) }
-}
+/** The option that tells by whose charges an answer goes; its words are `logWords`. */
+export const byLog = { log: optional(logsKind) }
 
-/** So near must the readings put the capacity where the start is a percentage of it. */
-const nearly = 0.06
+interface Known {
+  readonly name: string
+  readonly learned: Learned | undefined
+  readonly assumed: readonly Text[]
+}
 
 /**
- * A capacity told by volts leans on the same curve as a start told by volts, and the errors cancel; beside a start in
- * percent it must be known by itself.
+ * What was learned of the packs that the question names, unless it gives a capacity or a resistance itself. Of two packs
+ * with one label nothing is taken: the question does not tell them apart.
  */
-function capacityFrom({ capacity }: PackLog, options: Texts, pack: Pack): { capacity?: string } {
-  if (!capacity || options.capacity) return {}
-  const { now_Ah, band_Ah } = capacity
-  const start = options.from && attempt(() => stateKind.read(options.from ?? '', { pack }).value)
-  const byVolts = !start || start.kind === 'rest'
-  const isKnown = band_Ah.high <= now_Ah * (1 + nearly) && band_Ah.low >= now_Ah * (1 - nearly)
-  return byVolts || isKnown ? { capacity: capacityKind.write(short(now_Ah)) } : {}
+export async function recallFromLog(options: Texts, named: readonly KitEntry[], context: Context): Promise<Recalled> {
+  const entries = options.log ? await entriesOf(options.log, context) : named
+  const packs = entries.filter(({ kind }) => kind === 'pack')
+  const known = await Promise.all(packs.map(entry => knownOf(entry, context)))
+  const assumed = known.flatMap(one => one.assumed)
+  const told = options.capacity || options.resistance ? [] : known.filter(({ learned }) => isOnly(learned, known))
+  const learned = present(told.map(one => one.learned))
+  if (learned.length === 0) return { options: {}, assumed }
+  const byThese = present(told.map(one => one.learned && learnedWords(one.name, one.learned, context.locale)))
+  return { options: { log: logsKind.write(told.map(({ name }) => name)) }, assumed: [...byThese, ...assumed], learned }
 }
 
-/** As it would be read at the temperature of the question. */
-function resistanceFrom({ resistance }: PackLog, options: Texts, pack: Pack): { resistance?: string } {
-  if (!resistance || options.resistance || pack.cellResistance_ohm !== undefined) return {}
-  const { temperature = '25°C' } = options
-  const temperature_C = attempt(() => temperatureKind.read(temperature, {}).value)
-  if (temperature_C === undefined) return {}
-  return { resistance: resistanceKind.write(short(resistance.now_ohm * resistanceFactor(temperature_C))) }
-}
+const isOnly = (learned: Learned | undefined, known: readonly Known[]): boolean =>
+  learned !== undefined &&
+  known.every(one => one.learned === learned || !one.learned || !isAlike(one.learned.pack, learned.pack))
 
-const short = (value: number): number => Number(value.toPrecision(3))
+/** Names that are gone, or another's, teach nothing. */
+const entriesOf = (names: string, context: Context): Promise<readonly KitEntry[]> =>
+  context.memory.kit.find(ownersFor(context), logsKind.read(names, {}).value)
+
+async function knownOf(entry: KitEntry, { memory, locale }: Context): Promise<Known> {
+  const { pack, charges } = await logOf(entry, memory)
+  const learned = learnedFrom(pack, charges)
+  const retire = judgeLog(pack, charges).condition === 'retire'
+  return {
+    name: entry.name,
+    learned,
+    assumed: present([
+      learned && learned.odd.length > 0 ? oddWords(entry.name, charges, learned, locale) : undefined,
+      retire ? retireWords(entry.name, locale) : undefined,
+    ]),
+  }
+}

@@ -2,6 +2,7 @@
 
 import type { Context } from '../../src/assistant/context.ts'
 import { ownersFor } from '../../src/assistant/kit/kit-names.ts'
+import { isAlike } from '../../src/charging/things/learned.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { packKind } from '../../src/language/kinds/values.ts'
 import type { NotedCharge } from '../../src/memory/charge-log.ts'
@@ -26,15 +27,8 @@ export async function logOf(entry: KitEntry, { log }: Memory): Promise<LoggedPac
   const pack = packOf(entry)
   const charges = await log.of(entry.owner, entry.name)
   const notations = [...new Set(charges.map(({ notation }) => notation))]
-  const own = new Set(notations.filter(notation => isSame(packOf({ notation }), pack)))
+  const own = new Set(notations.filter(notation => isAlike(packOf({ notation }), pack)))
   return { entry, pack, charges: charges.filter(({ notation }) => own.has(notation)) }
 }
 
 const packOf = ({ notation }: Pick<KitEntry, 'notation'>): Pack => packKind.read(notation, {}).value
-
-/** What else stands on the label may be added later. */
-const isSame = (one: Pack, other: Pack): boolean =>
-  one.chemistry === other.chemistry &&
-  one.series === other.series &&
-  one.parallel === other.parallel &&
-  one.capacity_Ah === other.capacity_Ah

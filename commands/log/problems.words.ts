@@ -4,10 +4,9 @@ import { kindNames } from '../../src/assistant/kit/kit.words.ts'
 import type { Level } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { ReadingFault } from '../../src/charging/upkeep/cell-spread.ts'
-import { type Locale, told } from '../../src/ground/locale.ts'
+import { told } from '../../src/ground/locale.ts'
 import { Problem } from '../../src/ground/problem.ts'
-import type { Text } from '../../src/ground/text.ts'
-import { capacityKind, packKind, targetKind } from '../../src/language/kinds/values.ts'
+import { capacityKind, durationKind, packKind, targetKind } from '../../src/language/kinds/values.ts'
 import type { NotedCharge } from '../../src/memory/charge-log.ts'
 import type { KitKind } from '../../src/memory/memory.ts'
 import { dayWords } from './log.words.ts'
@@ -55,6 +54,31 @@ export const slipOfPen = (put_Ah: number, most_Ah: number, pack: Pack): Problem 
     verdict: 'do not charge',
   })
 
+/** More charge than such a current gives in such a time; `most_Ah` is what it does. */
+export const notInThatTime = (put_Ah: number, most_Ah: number): Problem =>
+  new Problem({
+    what: ({ say, show }) => say`That current gives no more than ${show.capacity(most_Ah)} in that time.`,
+    token: capacityKind.write(put_Ah),
+    expected: ({ say, show }) => say`at most ${show.capacity(most_Ah)}, or the current and the time that gave it`,
+    example: 'put-back: 610mAh took: 62min current: 0.72A',
+  })
+
+export const cutoffAfterEnd = (cutoff_s: number, took_s: number): Problem =>
+  new Problem({
+    what: ({ say }) => say`The current begins to fall before the charge ends, not after it.`,
+    token: durationKind.write(cutoff_s),
+    expected: ({ say, show }) => say`at most ${show.duration(took_s)}`,
+    example: 'took: 62min to-cutoff: 47min',
+  })
+
+export const endsBelowStart = (to: Level): Problem =>
+  new Problem({
+    what: ({ say }) => say`A charge does not end below where it began.`,
+    token: targetKind.write(to),
+    expected: ({ say }) => say`an end above the start`,
+    example: 'from: 3.70V to: 4.35V',
+  })
+
 export const notFromFull = (to: Level): Problem =>
   new Problem({
     what: ({ say }) => say`Only a charge to full puts back what was counted in a flight from full.`,
@@ -86,23 +110,3 @@ export function notOfItsCells(fault: ReadingFault, pack: Pack): Problem {
     verdict: 'do not charge',
   })
 }
-
-interface Told {
-  readonly capacity_Ah: number | undefined
-  readonly cell_ohm: number | undefined
-}
-
-export function recalledWords(
-  name: string,
-  { capacity_Ah, cell_ohm }: Told,
-  { say, show, own }: Locale,
-): Text | undefined {
-  const holds = capacity_Ah === undefined ? undefined : say`it holds ${show.capacity(capacity_Ah)}`
-  const has = cell_ohm === undefined ? undefined : say`a cell has ${show.resistance(cell_ohm)}`
-  if (holds && has) return say`by the log of ${own(name)} ${holds} and ${has}`
-  const told = holds ?? has
-  return told && say`by the log of ${own(name)} ${told}`
-}
-
-export const retireWords = (name: string, { say, own }: Locale): Text =>
-  say`the log of ${own(name)} says to retire it: ${own(`"log show name: ${name}"`)} tells why`

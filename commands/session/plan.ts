@@ -15,6 +15,7 @@ import { sessionChargersKind, sessionPacksKind, sessionSourcesKind } from '../..
 import { clockKind, countKind, durationKind, temperatureKind } from '../../src/language/kinds/values.ts'
 import { lengthBetween_s } from '../../src/language/quantities/clock.ts'
 import type { StandingSource } from '../../src/language/things/standing.ts'
+import { byLog, recallFromLog } from '../log/log-recall.ts'
 
 const takes = {
   packs: required(sessionPacksKind),
@@ -26,6 +27,7 @@ const takes = {
   ready: optional(clockKind),
   flights: optional(countKind),
   temperature: optional(temperatureKind),
+  ...byLog,
 }
 
 type AskedPlan = Asked<typeof takes>
@@ -39,6 +41,7 @@ export const plan = session({
     'plan packs: 6S 2200 LiPo at 2.2A; 3S 1500 LiPo at 1.5A chargers: 0.1-10A by 0.1 100W ports: 2',
     'plan packs: 3x 1S 550 LiHV; 2x 3S 850 LiPo chargers: 0.1-2A by 0.1 20W; 0.3/0.8/1.5/3A 50W sources: power bank 74Wh PD 45W; PD 65W by: 1h30',
   ],
+  recall: recallFromLog,
   situations: (asked, context) => {
     const field = fieldOf(asked, context)
     return field.packs.map(group => standOf(field, group).situation)
@@ -84,7 +87,7 @@ function outputsOf({ chargers, ports = 1 }: AskedPlan): readonly Charger[] {
   return others.length > 0 ? each : Array.from({ length: ports }, () => only)
 }
 
-function fieldOf(asked: AskedPlan, { house, dangers, doubts }: Context): FieldSession {
+function fieldOf(asked: AskedPlan, { house, dangers, doubts, learned }: Context): FieldSession {
   const { packs, sources = [], by, start, ready, flights, temperature } = asked
   return {
     packs: packs.map(({ count, item }) => ({ ...item, count })),
@@ -93,7 +96,7 @@ function fieldOf(asked: AskedPlan, { house, dangers, doubts }: Context): FieldSe
     sources: sources.flatMap(({ count, item }) => Array.from({ length: count }, () => fieldSource(item, house))),
     readyBy_s: by ?? (start && ready && lengthBetween_s(start, ready)),
     flights,
-    around: { house, dangers, doubts },
+    around: { house, dangers, doubts, learned },
     temperature_C: temperature,
   }
 }

@@ -5,6 +5,7 @@ import { planChart } from '../../src/charts/plan-chart.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { type Clock, clockAfter, writeClock } from '../../src/language/quantities/clock.ts'
+import { logWords } from '../log/learned.words.ts'
 import { asksAgain } from '../shared/next.ts'
 import { sourceAssumed } from '../shared/source.words.ts'
 import { type Planned, plan, sum } from './plan.ts'
@@ -45,6 +46,7 @@ export const planWords: WordsOf<typeof plan> = locale => {
       ready: { about: say`the time of day by which they must be ready`, as: text => say`ready by ${text}` },
       flights: { about: say`how many packs are wanted ready; all when not said`, as: text => say`for ${text} flights` },
       temperature: { about: say`of the cells; a room when not said`, as: text => say`cells at ${text}` },
+      ...logWords(locale),
     },
     answer: (planned, asked) => {
       const said = planned.charges.length === 0 ? withoutCharges(planned, locale) : withCharges(planned, asked, locale)

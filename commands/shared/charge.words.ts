@@ -2,6 +2,7 @@
 
 import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { drawCount } from '../../src/charging/simulation/design.ts'
+import type { Band } from '../../src/charging/things/chemistry.ts'
 import { restingVoltage } from '../../src/charging/things/curve.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Locale } from '../../src/ground/locale.ts'
@@ -39,7 +40,7 @@ export interface MeasuredPack {
 
 export function chargeWorking(
   { pack, termination_A, measuredCapacity_Ah }: MeasuredPack,
-  { charge, current_A, from }: TimedCharge,
+  { charge, current_A, from, byLabel_s }: TimedCharge,
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show } = locale
@@ -61,13 +62,20 @@ export function chargeWorking(
         ? say`It ends when the current is down to ${show.current(current_A / 10)}, a tenth of the set one (common practice).`
         : say`It ends when the current is down to ${show.current(termination_A)}.`,
     say`Cell model: that curve, a series resistance and two resistor-capacitor pairs, warmed by what they lose (${cite(classes, locale)}).`,
-    bandLine(pack, measuredCapacity_Ah !== undefined, locale),
+    bandLine(pack, measuredCapacity_Ah !== undefined, byLabel_s, locale),
   ]
 }
 
 /** How the band comes about, and what narrowed it. */
-function bandLine({ cellResistance_ohm }: Pack, knowsCapacity: boolean, { say, show }: Locale): Text {
+function bandLine(
+  { cellResistance_ohm }: Pack,
+  knowsCapacity: boolean,
+  byLabel_s: Band | undefined,
+  { say, show }: Locale,
+): Text {
   const cells = say`Band: where nine of ten lie of ${show.number(drawCount, 0)} cells that this pack may be made of, with what a charger may be off`
+  if (byLabel_s)
+    return say`${cells}; narrowed by its own charges: by the label alone it would be ${show.roughly(byLabel_s.low, Math.floor)} to ${show.roughly(byLabel_s.high, Math.ceil)}.`
   const knowsResistance = cellResistance_ohm !== undefined
   if (knowsCapacity && knowsResistance) return say`${cells}; narrowed by the measured capacity and resistance.`
   if (knowsCapacity) return say`${cells}; narrowed by the measured capacity.`

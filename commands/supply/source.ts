@@ -6,6 +6,7 @@ import type { Permit } from '../../src/charging/situation/permit.ts'
 import { planSource, type SourcePlan } from '../../src/charging/sources/source-plan.ts'
 import { type SourceSize, sizeFor } from '../../src/charging/sources/source-size.ts'
 import { countKind, durationKind, percentKind, sourceKind } from '../../src/language/kinds/values.ts'
+import { byLog, recallFromLog } from '../log/log-recall.ts'
 import { chargeTold, ofCharge } from '../shared/charging.ts'
 
 const { pack, charger, from, to, temperature } = ofCharge
@@ -19,6 +20,7 @@ const takes = {
   time: optional(durationKind),
   charged: optional(percentKind),
   temperature,
+  ...byLog,
 }
 
 export const source = command({
@@ -32,6 +34,7 @@ export const source = command({
     'source pack: 6S 1300 LiPo count: 10',
     'source source: panel 100W pack: 3S 2200 LiPo time: 4h',
   ],
+  recall: recallFromLog,
   situation: asked => ({ ...chargeTold(asked), sourceSoc: asked.charged }),
   compute: (permit, asked): Counted | Sized => {
     const { count = 1, time } = asked

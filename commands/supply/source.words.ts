@@ -6,6 +6,7 @@ import { chargerEfficiency } from '../../src/charging/things/practice.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { countKind } from '../../src/language/kinds/values.ts'
+import { logWords } from '../log/learned.words.ts'
 import { isToStorage } from '../shared/charging.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
 import { houseWorking } from '../shared/house.words.ts'
@@ -41,6 +42,7 @@ export const sourceWords: WordsOf<typeof source> = locale => {
         as: text => say`the source at ${text}`,
       },
       temperature,
+      ...logWords(locale),
     },
     answer: plan =>
       plan.kind === 'size'

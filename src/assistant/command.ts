@@ -4,6 +4,7 @@
 import type { Found, Verdict } from '../charging/envelope/judge.ts'
 import type { Permit } from '../charging/situation/permit.ts'
 import type { Planned, Told } from '../charging/situation/situation.ts'
+import type { Learned } from '../charging/things/learned.ts'
 import type { Pack } from '../charging/things/pack.ts'
 import type { Chart } from '../charts/chart.ts'
 import type { Locale, Said } from '../ground/locale.ts'
@@ -45,6 +46,7 @@ export interface Deed extends Planned {
 export interface Recalled {
   readonly options: Readonly<Record<string, string>>
   readonly assumed: readonly Text[]
+  readonly learned?: readonly Learned[]
 }
 
 interface Shape<T extends Takes> {

@@ -3,6 +3,7 @@
 import type { Danger } from '../charging/situation/dangers.ts'
 import type { Doubt } from '../charging/situation/doubts.ts'
 import type { KeptDanger } from '../charging/situation/kept.ts'
+import type { Learned } from '../charging/things/learned.ts'
 import type { Locale } from '../ground/locale.ts'
 import type { Show } from '../ground/show.ts'
 import type { Vocabulary } from '../language/sentence/vocabulary.ts'
@@ -20,6 +21,8 @@ export interface Context extends Occasion {
   readonly doubts: readonly Doubt[]
   /** Dangers that were told before, of whichever pack. */
   readonly kept: readonly KeptDanger[]
+  /** What own charges have told of the packs that the question names. */
+  readonly learned?: readonly Learned[] | undefined
   readonly memory: Memory
   readonly vocabulary: Vocabulary
   readonly cards: Cards

@@ -27,8 +27,8 @@ async function answerTo<T extends Takes, R extends Unjudged, F extends string>(
   asked: Asked<T>,
   context: Context,
 ): Promise<Answer> {
-  const { house, dangers, doubts, kept } = context
-  const around = { house, dangers, doubts, kept }
+  const { house, dangers, doubts, kept, learned } = context
+  const around = { house, dangers, doubts, kept, learned }
   const told = await command.situations(asked, context)
   // Also where no battery is dealt with, what the words told of danger is judged.
   const first = (told.length > 0 ? told : [{ act: 'look' as const }]).map(one => judge(situationOf(one, around)))

@@ -12,7 +12,6 @@ export interface NotedCharge extends ChargeNote {
   /** What the name stood for then: another pack may bear it later. */
   readonly notation: string
   readonly at: Date
-  readonly duration_s?: number
   /** What the flight controller had counted as used, in Ah. */
   readonly counted_Ah?: number
 }

@@ -1,7 +1,7 @@
 // Simulated charges against charges measured on real cells of many laboratories: charges/datasets.ts says which.
 
 import { describe, expect, test } from 'vitest'
-import { familiesIn, figuresOf, isHeldOut, restedRuns, type Told, timesBy } from './charges/figures.ts'
+import { familiesIn, figuresOf, isHeldOut, restedRuns, type Told, timesBy, timesByLog } from './charges/figures.ts'
 import { chargeRuns } from './charges/runs.ts'
 
 // What is fitted, and on which families: the classes of cell in chemistries.ts, how they grow with age in resistance.ts,
@@ -65,6 +65,25 @@ test('from resting volts nine of ten lie in the band', () => {
   expect(total.length).toBeGreaterThan(10)
   expectHeld(total)
   expectHeld(cutoff)
+})
+
+describe('by the charges of the same held-out cell before it, and nothing else but the label', () => {
+  test('from one on: median within 1 %, 95 of 100 within 3 %, nine of ten in the band', () => {
+    const { total, cutoff } = timesByLog(heldOut, 1)
+    expect(total.length).toBeGreaterThan(25)
+    for (const times of [total, cutoff]) {
+      expect(figuresOf(times).median).toBeLessThan(0.01)
+      expect(figuresOf(times).most).toBeLessThan(0.03)
+      expectHeld(times)
+    }
+    expect(figuresOf(total).halfWidth).toBeLessThan(0.03)
+  })
+
+  test('from three on: none is off by more than 2 %', () => {
+    const { total, cutoff } = timesByLog(heldOut, 3)
+    expect(total.length).toBeGreaterThan(6)
+    for (const times of [total, cutoff]) expect(figuresOf(times).worst).toBeLessThan(0.02)
+  })
 })
 
 function expectHeld(times: readonly Told[]): void {

@@ -44,9 +44,10 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
       conversation.keep({ question: understood.question, pending: undefined, doubts, names, waits: true })
       return { ...problemReply(command, readAs, sureOf(sure, understood.question), locale), understood: understanding }
     }
-    const answer = await definition.answer(understood.inputs, context)
+    const informed = { ...context, learned: recalled?.learned }
+    const answer = await definition.answer(understood.inputs, informed)
     const others = doubts.includes('chemistryAssumed')
-      ? await alternatives(definition, understood.question, answer, context)
+      ? await alternatives(definition, understood.question, answer, informed)
       : []
     const { stood = [], leaves = [], followUps = [] } = answer
     const alsoAssumed = new Set([

@@ -3,6 +3,8 @@
 import type { Charge, ChargeRequest } from '../simulation/charge.ts'
 import { drawsOf, supplyOf } from '../simulation/supply-run.ts'
 import type { Permit } from '../situation/permit.ts'
+import type { Band } from '../things/chemistry.ts'
+import { learnedOf } from '../things/learned.ts'
 import type { State } from '../things/level.ts'
 import { goalOf, startOf } from '../things/level.ts'
 import { type ChargeTimes, chargeTimeBand } from './band.ts'
@@ -28,6 +30,8 @@ export interface TimedCharge extends ChargeTimes {
   readonly input_A: number | undefined
   /** How often the source carries this charge whole; absent where it is not drained. */
   readonly carried: number | undefined
+  /** What its label alone would say of the time, where its own charges say more. */
+  readonly byLabel_s: Band | undefined
   /** To be set on the charger, for when it does not see the end. */
   readonly stops: ChargerStops
 }
@@ -48,6 +52,7 @@ export function timedCharge(permit: Permit, details: Details = {}): TimedCharge 
   const { feed, efficiency } = setting
   return {
     ...times,
+    byLabel_s: request.learned && chargeTimeBand({ ...request, learned: undefined }).time_s,
     setting,
     from: request.from,
     current_A,
@@ -60,7 +65,7 @@ export function timedCharge(permit: Permit, details: Details = {}): TimedCharge 
 
 /** The charge that a setting gives: its current and cutoff, from where the pack stands to where it is to go. */
 export function chargeOf({ situation }: Permit, { current_A, cutoff }: Setting): ChargeRequest {
-  const { pack, house, from, to, temperature_C } = situation
+  const { pack, house, from, to, temperature_C, learned } = situation
   const goal = goalOf(to ?? { kind: 'named', name: 'full' }, pack.chemistry, house)
   const cutoffPerCell_V = cutoff.perCell_V
   return {
@@ -69,6 +74,7 @@ export function chargeOf({ situation }: Permit, { current_A, cutoff }: Setting):
     from: startOf(from ?? { kind: 'named', name: 'empty' }, pack.chemistry, house),
     target: goal.kind === 'soc' ? { ...goal, cutoffPerCell_V } : { kind: 'voltage', perCell_V: cutoffPerCell_V },
     temperature_C,
+    learned: learnedOf(learned, pack),
   }
 }
 

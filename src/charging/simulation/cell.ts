@@ -49,15 +49,26 @@ export const classesOf = ({ chemistry, dischargeRate_C }: Pack, reading_ohmAh?: 
 
 /** The circuit of one cell position of `pack` that holds `capacity_Ah`, at `temperature_C`: of the most likely cell. */
 export function cellOf(pack: Pack, temperature_C: number, capacity_Ah = pack.capacity_Ah): Cell {
-  const { atOnce_ohmAh, later_ohmAh } = resistancesOf(pack, temperature_C, capacity_Ah)
+  const resistances = resistancesOf(pack, temperature_C, capacity_Ah)
+  return cellWith(pack, temperature_C, { ...resistances, capacity_Ah, slow_s: laterParts.value.slow_s })
+}
+
+/** What a cell is made of besides its curve. */
+export interface CellParts extends Resistances {
+  readonly capacity_Ah: number
+  readonly slow_s: number
+}
+
+/** The circuit of one cell position of `pack` with such parts, at `temperature_C`. */
+export function cellWith(pack: Pack, temperature_C: number, parts: CellParts): Cell {
   const perOhmAh = resistanceFactor(temperature_C) / pack.capacity_Ah
-  const { fastShare, fast_s, slow_s } = laterParts.value
+  const { fastShare, fast_s } = laterParts.value
   return {
-    capacity_Ah,
+    capacity_Ah: parts.capacity_Ah,
     curve: belowEmpty(pack.chemistry),
-    series_ohm: atOnce_ohmAh * perOhmAh,
-    fast: { resistance_ohm: fastShare * later_ohmAh * perOhmAh, timeConstant_s: fast_s },
-    slow: { resistance_ohm: (1 - fastShare) * later_ohmAh * perOhmAh, timeConstant_s: slow_s },
+    series_ohm: parts.atOnce_ohmAh * perOhmAh,
+    fast: { resistance_ohm: fastShare * parts.later_ohmAh * perOhmAh, timeConstant_s: fast_s },
+    slow: { resistance_ohm: (1 - fastShare) * parts.later_ohmAh * perOhmAh, timeConstant_s: parts.slow_s },
   }
 }
 

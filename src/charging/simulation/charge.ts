@@ -1,5 +1,6 @@
 // One charge of one pack, simulated: precharge, constant current, constant power, constant voltage.
 
+import type { Learned } from '../things/learned.ts'
 import type { State, Target } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 
@@ -17,6 +18,8 @@ export interface ChargeRequest {
   readonly temperature_C?: number
   /** Measured capacity of the whole pack, in Ah, where known: narrows the band. */
   readonly measuredCapacity_Ah?: number
+  /** What earlier charges of this very pack have told: stands above its label and a reading. */
+  readonly learned?: Learned | undefined
 }
 
 export type StageKind = 'precharge' | 'constant current' | 'constant power' | 'constant voltage'

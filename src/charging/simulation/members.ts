@@ -1,16 +1,17 @@
 // The cells that a pack may be made of, each with the charger that may stand beside it: what a band is taken over.
 
-import { type CellClass, laterAfter, type Spread } from '../things/cell-class.ts'
 import type { Chemistry } from '../things/chemistry.ts'
-import { computed } from '../things/cited.ts'
-import { interpolate, slopeBelowEmpty_V } from '../things/curve.ts'
+import { slopeBelowEmpty_V } from '../things/curve.ts'
+import type { Learned } from '../things/learned.ts'
 import type { State } from '../things/level.ts'
-import { classesOf, laterParts, readingOf } from './cell.ts'
+import type { Pack } from '../things/pack.ts'
+import { laterParts } from './cell.ts'
 import type { ChargeRequest } from './charge.ts'
-import { draws, shareBelow } from './design.ts'
+import { drawCount, draws, shareBelow } from './design.ts'
+import { curvesOf, socOn } from './member-curves.ts'
 import type { QuickCell, QuickLaw } from './quick-run.ts'
-import { agedBy_ohmAh, growth_ohmAh, newShare } from './resistance.ts'
 import { termsOf } from './terms.ts'
+import { likelyTraits } from './traits.ts'
 
 /** One of the cells that a pack may be made of, charged as it may be. */
 export interface Member {
@@ -20,28 +21,19 @@ export interface Member {
   readonly timeFactor: number
 }
 
-/** Share of the label that packs in use hold, at standard normal numbers: a long tail to the tired ones. */
-const capacityShares = computed(
-  { at: [-2.4, -1.6, -0.7, 0, 0.7, 1.6, 2.4], share: [0.7, 0.82, 0.915, 0.96, 1.01, 1.1, 1.14] },
-  'cells of nine open datasets: new 0.90 to 1.11 of their label; packs in use lose up to a fifth before they retire',
-)
-
-/** Two of three lie within these, where the quantity was told. */
+/** Two of three lie within these. */
 const errors = {
-  /** Of a measured capacity and of a reading, as shares. */
-  capacity: 0.016,
-  reading: 0.08,
   /** Of a charge that was told. */
   soc: 0.01,
   /** Of a charger: current as a share, volts a cell. */
   current: 0.012,
   cutoff_V: 0.005,
-  /** Of the model: of the times, and where nobody measured of the temperature, in °C. */
-  time: 0.012,
+  /** Of the temperature where nobody measured, in °C. */
   temperature_C: 5,
-  /** Of the time of the slow part and of how much a new cell holds. */
-  slow_s: 0.3,
-  newShare: 0.03,
+  /** Of the times by the model; of a pack at a rate that it was charged at before; and more for each time e as fast. */
+  time: 0.012,
+  timeLearned: 0.004,
+  timePerRate: 0.025,
 } as const
 
 /** Shares of chargers that end at a tenth of the set current, at a tenth of the capacity, at a twentieth of the current. */
@@ -52,76 +44,65 @@ const surface_WperM2K = 10
 const density_kgPerM3 = 2300
 const heat_JperKgK = 1000
 
-const atRoom_C = 23
+export const atRoom_C = 23
 
-/** One member for each draw of the design. */
-export function membersOf(request: ChargeRequest): Member[] {
-  const { pack, temperature_C, measuredCapacity_Ah } = request
-  const { chemistry, series, capacity_Ah: label_Ah } = pack
-  const reading_ohmAh = readingOf(pack, temperature_C ?? atRoom_C)
-  const classes = classesOf(pack, reading_ohmAh)
+/**
+ * One member for each draw of the design. What is known by chance of one charge only, its start and its warmth, is drawn
+ * anew for each `turn`.
+ */
+export function membersOf(request: ChargeRequest, turn = 0): Member[] {
+  const { pack, temperature_C, measuredCapacity_Ah, learned, current_A } = request
+  const { chemistry, capacity_Ah: label_Ah } = pack
+  const traits = learned?.traits ?? likelyTraits(pack, temperature_C ?? atRoom_C, measuredCapacity_Ah)
   const curves = curvesOf(chemistry)
-  const mass_kg = (series * label_Ah * chemistry.nominal_V.value) / chemistry.energyPerMass_Whkg.value
-  const cooled = {
-    heat_JperK: (mass_kg * heat_JperKgK) / series,
-    loss_WperK: (surface_WperM2K * 6 * (mass_kg / density_kgPerM3) ** (2 / 3)) / series,
-  }
+  const body = bodyOf(pack)
+  const timeError = learned ? timeErrorOf(learned, current_A / label_Ah) : errors.time
+  const { fastShare, fast_s } = laterParts.value
   return draws.map((draw, index) => {
-    const [capacity, atOnce, later, slow, kind, start, current, cutoff, end, warmth, growth, model] = draw as Twelve
-    const share =
-      measuredCapacity_Ah === undefined
-        ? interpolate(capacityShares.value.at, capacityShares.value.share, capacity)
-        : (measuredCapacity_Ah / label_Ah) * (1 + errors.capacity * capacity)
-    const made = classAt(classes, shareBelow(kind))
-    const aged_ohmAh = agedBy_ohmAh(
-      share,
-      newShare.value + errors.newShare * model,
-      growth_ohmAh.value.middle * growth_ohmAh.value.times ** growth,
-    )
-    const series_ohm =
-      (reading_ohmAh === undefined ? drawn(made.atOnce_ohmAh, atOnce) : reading_ohmAh * (1 + errors.reading * atOnce)) /
-      label_Ah
-    const later_ohm = (drawn(made.later_ohmAh, later) * laterAfter(made, reading_ohmAh) + aged_ohmAh) / label_Ah
-    const { fastShare, fast_s, slow_s } = laterParts.value
+    const { share, atOnce_ohmAh, later_ohmAh, slow_s } = traits[index] as (typeof traits)[number]
+    const [current = 0, cutoff = 0, end = 0, model = 0] = draw.slice(7)
+    const [start = 0, warmth = 0] = (draws[(index + 17 * turn) % drawCount] as typeof draw).slice(11)
     const curve_V = curves[index] as Float64Array
     const asked = {
       ...request,
-      current_A: request.current_A * (1 + errors.current * current),
+      current_A: current_A * (1 + errors.current * current),
       termination_A: request.termination_A ?? endCurrent_A(request, shareBelow(end)),
     }
     return {
       cell: {
         capacity_Ah: share * label_Ah,
         curve_V,
-        series_ohm,
-        fast_ohm: fastShare * later_ohm,
+        series_ohm: atOnce_ohmAh / label_Ah,
+        fast_ohm: (fastShare * later_ohmAh) / label_Ah,
         fast_s,
-        slow_ohm: (1 - fastShare) * later_ohm,
-        slow_s: slow_s * Math.exp(errors.slow_s * slow),
+        slow_ohm: ((1 - fastShare) * later_ohmAh) / label_Ah,
+        slow_s,
         ambient_C: temperature_C ?? atRoom_C + errors.temperature_C * warmth,
-        ...cooled,
+        ...body,
       },
       law: {
         ...termsOf(asked, errors.cutoff_V * cutoff),
         startSoc: startOf(chemistry, request.from, curve_V, start),
         belowEmpty_V: slopeBelowEmpty_V(chemistry),
       },
-      timeFactor: 1 + errors.time * model,
+      timeFactor: 1 + timeError * model,
     }
   })
 }
 
-type Twelve = readonly [number, number, number, number, number, number, number, number, number, number, number, number]
-
-const drawn = ({ middle, times }: Spread, z: number): number => middle * times ** z
-
-function classAt(classes: readonly CellClass[], share: number): CellClass {
-  let left = share
-  for (const one of classes) {
-    if (left <= one.share) return one
-    left -= one.share
+/** How a cell position of the pack warms and gives off heat: by its share of mass and surface. */
+function bodyOf({ chemistry, series, capacity_Ah }: Pack): Pick<QuickCell, 'heat_JperK' | 'loss_WperK'> {
+  const mass_kg = (series * capacity_Ah * chemistry.nominal_V.value) / chemistry.energyPerMass_Whkg.value
+  return {
+    heat_JperK: (mass_kg * heat_JperKgK) / series,
+    loss_WperK: (surface_WperM2K * 6 * (mass_kg / density_kgPerM3) ** (2 / 3)) / series,
   }
-  return classes.at(-1) as CellClass
+}
+
+/** The further from the rates of the log, the less it says of this one. */
+function timeErrorOf({ rates_C }: Learned, rate_C: number): number {
+  const apart = Math.min(...rates_C.map(known_C => Math.abs(Math.log(rate_C / known_C))))
+  return errors.timeLearned + errors.timePerRate * apart
 }
 
 function endCurrent_A({ current_A, pack }: ChargeRequest, share: number): number {
@@ -129,39 +110,8 @@ function endCurrent_A({ current_A, pack }: ChargeRequest, share: number): number
   return share < ends[1] ? Math.min(pack.capacity_Ah, current_A) / 10 : current_A / 20
 }
 
+/** Told in percent it is off by little, and not at all where it was emptied to measure it. */
 function startOf(chemistry: Chemistry, from: State, curve_V: Float64Array, z: number): number {
-  if (from.kind === 'soc') return Math.min(1, Math.max(0, from.soc + errors.soc * z))
-  const rest_V = from.perCell_V + chemistry.restSpread_V.value * z
-  const empty_V = curve_V[0] as number
-  if (rest_V < empty_V) return (rest_V - empty_V) / slopeBelowEmpty_V(chemistry)
-  const last = curve_V.length - 1
-  let i = 0
-  while (i < last - 1 && (curve_V[i + 1] as number) <= rest_V) i++
-  const left_V = curve_V[i] as number
-  return Math.min(1, (i + (rest_V - left_V) / ((curve_V[i + 1] as number) - left_V)) / last)
-}
-
-/** Points of a curve at equal steps of charge. */
-const points = 41
-const curvesKnown = new WeakMap<Chemistry, readonly Float64Array[]>()
-
-/** A curve for each draw: between the chemistry's own and those of its published cells, ends where its own has them. */
-function curvesOf(chemistry: Chemistry): readonly Float64Array[] {
-  const known = curvesKnown.get(chemistry)
-  if (known) return known
-  const own = chemistry.curve.value
-  const ends_V = [own.perCell_V[0] as number, own.perCell_V.at(-1) as number] as const
-  const made = draws.map((_, index) => {
-    // In turn through the cells, and at even distances from the chemistry's own.
-    const other = chemistry.curves[index % chemistry.curves.length]?.value ?? own
-    const share = (index * 0.618034) % 1
-    const otherV = [ends_V[0], ...other.perCell_V.slice(1, -1), ends_V[1]]
-    return Float64Array.from({ length: points }, (_, point) => {
-      const soc = point / (points - 1)
-      const own_V = interpolate(own.soc, own.perCell_V, soc)
-      return own_V + share * (interpolate(other.soc, otherV, soc) - own_V)
-    })
-  })
-  curvesKnown.set(chemistry, made)
-  return made
+  if (from.kind === 'rest') return socOn(curve_V, from.perCell_V + chemistry.restSpread_V.value * z, chemistry)
+  return from.soc === 0 ? 0 : Math.min(1, Math.max(0, from.soc + errors.soc * z))
 }

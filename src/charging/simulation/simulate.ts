@@ -3,13 +3,14 @@
 import type { Chemistry } from '../things/chemistry.ts'
 import { belowEmpty, interpolate } from '../things/curve.ts'
 import type { State } from '../things/level.ts'
-import { type Cell, cellOf, type Moment, scaleResistance, terminalVoltage } from './cell.ts'
+import { type Cell, cellOf, cellWith, type Moment, scaleResistance, terminalVoltage } from './cell.ts'
 import type { Charge, ChargeRequest, StageKind } from './charge.ts'
 import { checkRequest } from './check-request.ts'
 import { bookStage, type Entry } from './ledger.ts'
 import { type Law, march } from './march.ts'
 import { resistanceFactor } from './resistance.ts'
 import { termsOf } from './terms.ts'
+import { typicalTraits } from './traits.ts'
 
 const usualTemperature_C = 25
 
@@ -30,11 +31,16 @@ export function simulateCharge(request: ChargeRequest, warmed_K = 0): Charge {
   return chargeCell(request, requestedCell(request, warmed_K))
 }
 
-/** The cell that a request is about: its measured capacity stands above the label's. */
-export function requestedCell({ pack, measuredCapacity_Ah, temperature_C }: ChargeRequest, warmed_K = 0): Cell {
+/** The most likely cell of a request: by its own charges, else by its measured capacity, else by its label. */
+export function requestedCell(
+  { pack, measuredCapacity_Ah, temperature_C, learned }: ChargeRequest,
+  warmed_K = 0,
+): Cell {
   const told_C = temperature_C ?? usualTemperature_C
   const factor = resistanceFactor(told_C + warmed_K) / resistanceFactor(told_C)
-  return scaleResistance(cellOf(pack, told_C, measuredCapacity_Ah), factor)
+  if (!learned) return scaleResistance(cellOf(pack, told_C, measuredCapacity_Ah), factor)
+  const { share, ...parts } = typicalTraits(learned.traits)
+  return scaleResistance(cellWith(pack, told_C, { ...parts, capacity_Ah: share * pack.capacity_Ah }), factor)
 }
 
 /** Simulates a checked request on a cell of the caller's choice. */

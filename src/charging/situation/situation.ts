@@ -2,6 +2,7 @@
 
 import type { Charger } from '../things/charger.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
+import type { Learned } from '../things/learned.ts'
 import type { Level } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import type { Source } from '../things/source.ts'
@@ -63,6 +64,8 @@ export interface Around {
   readonly doubts: readonly Doubt[]
   /** What was told before, of whichever pack. */
   readonly kept?: readonly KeptDanger[]
+  /** What own charges have told of packs, whichever they are. */
+  readonly learned?: readonly Learned[] | undefined
 }
 
 /** Of what was told before, only what is told of its packs. */

@@ -20,6 +20,12 @@ export interface ChargeNote {
   readonly cells_ohm?: readonly number[]
   /** When the resistance was read, in °C; 25 when absent. */
   readonly temperature_C?: number
+  /** Set on the charger, in A, and where the charge ended. */
+  readonly current_A?: number
+  readonly termination_A?: number
+  /** Of the whole charge, and until the current began to fall, in s. */
+  readonly duration_s?: number
+  readonly timeToCutoff_s?: number
 }
 
 /** Capacity worked out from one charge, in Ah, with what real cells may hold at those volts. */

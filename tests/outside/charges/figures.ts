@@ -4,8 +4,10 @@ import { type ChargeTimes, chargeTimeBand } from '../../../src/charging/setting/
 import type { ChargeRequest } from '../../../src/charging/simulation/charge.ts'
 import type { Band } from '../../../src/charging/things/chemistry.ts'
 import { socAt } from '../../../src/charging/things/curve.ts'
+import type { ChargeNote } from '../../../src/charging/upkeep/charge-note.ts'
+import { learn } from '../../../src/charging/upkeep/learn.ts'
 import { type Dataset, type DatasetName, datasets } from './datasets.ts'
-import { type ChargeRun, chargeRuns } from './runs.ts'
+import { type ChargeRun, cellOfRun, chargeRuns } from './runs.ts'
 
 /** What somebody who asks about a run could know of it. */
 export type Knowledge = 'inputs' | 'label' | 'rest'
@@ -112,3 +114,43 @@ export const isHeldOut = ({ dataset }: { readonly dataset: DatasetName }): boole
 
 export const familiesIn = (times: readonly Told[]): ReadonlyMap<DatasetName, readonly Told[]> =>
   Map.groupBy(times, ({ dataset }) => dataset)
+
+/** A run as its pilot would have noted it. */
+export function noteOf(run: ChargeRun): ChargeNote {
+  const { current_A, from, target, termination_A, temperature_C } = requestOf(run, 'label')
+  if (target.kind !== 'voltage') throw new Error('a run to a voltage')
+  return {
+    charge_Ah: run.putBack_Ah,
+    from,
+    to: { kind: 'rest', perCell_V: target.perCell_V },
+    current_A,
+    termination_A,
+    duration_s: run.timeToTermination_s,
+    timeToCutoff_s: run.timeToCutoff_s,
+    temperature_C,
+  }
+}
+
+/** Between charges that follow each other so much of the capacity goes at most; else years lie between. */
+const sameAge = 0.03
+
+/** Each run with the ones of its cell before it, `least` or more. */
+export function followingRuns(runs: readonly ChargeRun[], least: number): ReadonlyMap<ChargeRun, readonly ChargeRun[]> {
+  const following = new Map<ChargeRun, readonly ChargeRun[]>()
+  for (const run of runs) {
+    const before = runs
+      .slice(0, runs.indexOf(run))
+      .filter(one => cellOfRun(one) === cellOfRun(run) && Math.abs(one.measured_Ah / run.measured_Ah - 1) < sameAge)
+    if (before.length >= least) following.set(run, before)
+  }
+  return following
+}
+
+/** The times of runs by what those before them told, and nothing else but the label. */
+export function timesByLog(runs: readonly ChargeRun[], least: number): Times {
+  const following = followingRuns(runs, least)
+  return timesOf([...following.keys()], run => {
+    const request = requestOf(run, 'label')
+    return chargeTimeBand({ ...request, learned: learn(request.pack, (following.get(run) ?? []).map(noteOf)) })
+  })
+}

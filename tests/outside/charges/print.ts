@@ -1,6 +1,15 @@
 // Prints how near the model comes to measured charges, by family: npm run check:charges.
 
-import { type Figures, familiesIn, figuresOf, isHeldOut, restedRuns, type Told, timesBy } from './figures.ts'
+import {
+  type Figures,
+  familiesIn,
+  figuresOf,
+  isHeldOut,
+  restedRuns,
+  type Told,
+  timesBy,
+  timesByLog,
+} from './figures.ts'
 import { chargeRuns } from './runs.ts'
 
 const percent = (share: number) => `${(100 * share).toFixed(1)} %`.padStart(8)
@@ -23,6 +32,8 @@ const ways = [
   ['label, capacity and a reading', timesBy(chargeRuns, 'inputs')],
   ['label alone', timesBy(chargeRuns, 'label')],
   ['label, from resting volts', timesBy(restedRuns, 'rest')],
+  ['its own log of 1 and more', timesByLog(chargeRuns, 1)],
+  ['its own log of 3 and more', timesByLog(chargeRuns, 3)],
 ] as const
 
 for (const [way, { total, cutoff }] of ways) {

@@ -14,7 +14,8 @@ const logMeter = commandNamed('log meter')
 const logShow = commandNamed('log show')
 const logUndo = commandNamed('log undo')
 
-const commands = [kitSave, kitRemove, logCharge, logShow, logMeter, logUndo, time]
+const others = [commandNamed('current'), commandNamed('source'), commandNamed('plan')]
+const commands = [kitSave, kitRemove, logCharge, logShow, logMeter, logUndo, time, ...others]
 const day_ms = 86_400_000
 
 let asking: Asking
@@ -40,6 +41,10 @@ async function done(question: string, by?: Occasion): Promise<Reply> {
 }
 const refused = async (question: string, by?: Occasion) => (await asking.ask(question, by)).problem
 const figure = (reply: Reply, key: string) => reply.figures.find(one => one.key === key)?.value
+function widthOf(reply: Reply): number {
+  const { low = 0, high = 0 } = reply.figures.find(({ key }) => key === 'chargeTime') ?? {}
+  return high - low
+}
 const wim = { scope: 'person', id: member.asker.id } as const
 const noted = (owner: typeof wim | { scope: 'community'; id: string } = wim) => asking.memory.log.of(owner, 'wren')
 
@@ -223,37 +228,59 @@ describe('log meter', () => {
 describe('the time of a pack with a log', () => {
   const ask = 'time pack: wren current: 1A from: 3.7V per cell'
 
-  test('goes by its own capacity and resistance, and says so', async () => {
+  test('goes by its own charges, says so and how the band narrowed, and asked again answers alike', async () => {
     const before = await done(ask)
-    await done('log charge name: wren put-back: 600mAh from: empty resistance: 12mΩ')
+    await done('log charge name: wren put-back: 600mAh from: empty current: 1A took: 44min resistance: 12mΩ')
     const after = await done(ask)
-    expect(after.assumed).toEqual(['by the log of wren it holds 600 mAh and a cell has 12 mΩ'])
-    expect(after.question).toBe(
-      'time pack: 3S 720mAh LiHV current: 1A from: 3.7V per cell resistance: 12mΩ capacity: 600mAh',
-    )
+    expect(after.assumed).toContainEqual(expect.stringMatching(/^from 1 charge of wren: it holds about 6\d0 mAh$/))
+    expect(after.question).toBe('time pack: 3S 720mAh LiHV current: 1A from: 3.7V per cell log: wren')
     expect(figure(after, 'chargeTime')).toBeLessThan(figure(before, 'chargeTime') ?? 0)
+    expect(widthOf(after)).toBeLessThan(0.7 * widthOf(before))
+    expect(after.working.join(' ')).toContain('narrowed by its own charges: by the label alone it would be')
     const asked = await done(after.question ?? '')
     expect(asked.figures).toEqual(after.figures)
   })
 
-  test('takes the resistance as it would be read at the temperature of the question', async () => {
-    await done('log charge name: wren put-back: 600mAh resistance: 12mΩ')
-    const { question } = await done('time pack: wren current: 0.36A temperature: 5°C')
-    expect(question).toMatch(/resistance: 2\d(\.\d+)?mΩ/)
+  test('is taken for the current, a source and a plan too', async () => {
+    for (let i = 0; i < 3; i++)
+      await done('log charge name: wren put-back: 500mAh from: empty current: 0.72A took: 58min')
+    const goIn = async (question: string) => figure(await done(question), 'chargeIn')
+    expect(await goIn('time pack: wren from: empty')).toBeLessThan((await goIn('time pack: 3S 720 LiHV')) ?? 0)
+    for (const question of ['current pack: wren', 'source source: 4S 5000 Li-ion pack: wren', 'plan packs: wren']) {
+      const { assumed, question: again } = await done(question)
+      expect(assumed, question).toContainEqual(
+        expect.stringMatching(/^from 3 charges of wren: it holds about 5\d0 mAh$/),
+      )
+      expect(again).toContain('log: wren')
+    }
   })
 
   test('keeps to what the question says itself', async () => {
     await done('log charge name: wren put-back: 600mAh from: empty resistance: 12mΩ')
     const { question, assumed } = await done(`${ask} capacity: 700mAh resistance: 9mΩ`)
     expect(question).toContain('resistance: 9mΩ capacity: 700mAh')
+    expect(question).not.toContain('log:')
     expect(assumed).toEqual([])
   })
 
-  test('leaves a capacity that volts told out where the start is a percentage', async () => {
-    await done('kit save name: owl pack: 3S 720 LiPo')
-    await done('log charge name: owl put-back: 600mAh from: 3.6V')
-    expect((await done('time pack: owl current: 0.5A from: 3.7V per cell')).question).toContain('capacity:')
-    expect((await done('time pack: owl current: 0.5A from: 20%')).question).not.toContain('capacity:')
+  test('of two packs with one label takes neither, as the question does not tell them apart', async () => {
+    await done('kit save name: lark pack: 3S 720 LiHV')
+    await done('log charge name: wren put-back: 600mAh from: empty')
+    await done('log charge name: lark put-back: 700mAh from: empty')
+    expect((await done('plan packs: wren; lark')).question).not.toContain('log:')
+  })
+
+  test('leaves a charge aside that does not go with the others, asks about it, and is not led astray', async () => {
+    for (let i = 0; i < 3; i++)
+      await done('log charge name: wren put-back: 690mAh from: empty current: 0.72A took: 75min')
+    const before = await done(ask)
+    const odd = await done('log charge name: wren put-back: 350mAh from: empty current: 0.72A took: 40min')
+    expect(odd.headline).toContain('does not go with its other charges')
+    const after = await done(ask)
+    expect(after.figures).toEqual(before.figures)
+    expect(after.assumed.join(' ')).toMatch(/left aside of the log of wren: 2031-\d\d-\d\d, /)
+    await done('log undo name: wren')
+    expect((await done(ask)).assumed.join(' ')).not.toContain('left aside')
   })
 
   test('warns of a pack that its log says to retire', async () => {
@@ -264,6 +291,22 @@ describe('the time of a pack with a log', () => {
   test('is as ever for a pack that is not named, and in plain words for one that is', async () => {
     await done('log charge name: wren put-back: 600mAh from: empty')
     expect((await done('time pack: 3S 720 LiHV current: 1A')).question).not.toContain('capacity')
-    expect((await done('how long for my wren at 1A')).question).toContain('capacity: 600mAh')
+    expect((await done('how long for my wren at 1A')).question).toContain('log: wren')
+  })
+})
+
+describe('a charge that cannot have been', () => {
+  test.each([
+    ['put-back: 690mAh from: 3.6V current: 0.5A took: 30min', /gives no more than 250 mAh in that time/],
+    [
+      'put-back: 610mAh from: 3.7V current: 0.72A took: 50min to-cutoff: 62min',
+      /begins to fall before the charge ends/,
+    ],
+    ['put-back: 610mAh from: 4.1V to: 3.85V', /does not end below where it began/],
+    ['put-back: 960mAh from: 3.6V', /do not charge the pack again before you know why/],
+  ])('%s is not noted, and it is said why', async (told, why) => {
+    const problem = await refused(`log charge name: wren ${told}`)
+    expect(problem?.what).toMatch(why)
+    expect(await noted()).toEqual([])
   })
 })

@@ -1,0 +1,41 @@
+// The voltage curves of the cells that a pack may be made of, and where a rested cell stands on its own.
+
+import type { Chemistry } from '../things/chemistry.ts'
+import { interpolate, slopeBelowEmpty_V } from '../things/curve.ts'
+import { draws } from './design.ts'
+
+/** Points of a curve at equal steps of charge. */
+const points = 41
+const curvesKnown = new WeakMap<Chemistry, readonly Float64Array[]>()
+
+/** A curve for each draw: between the chemistry's own and those of its published cells, ends where its own has them. */
+export function curvesOf(chemistry: Chemistry): readonly Float64Array[] {
+  const known = curvesKnown.get(chemistry)
+  if (known) return known
+  const own = chemistry.curve.value
+  const ends_V = [own.perCell_V[0] as number, own.perCell_V.at(-1) as number] as const
+  const made = draws.map((_, index) => {
+    // In turn through the cells, and at even distances from the chemistry's own.
+    const other = chemistry.curves[index % chemistry.curves.length]?.value ?? own
+    const share = (index * 0.618034) % 1
+    const otherV = [ends_V[0], ...other.perCell_V.slice(1, -1), ends_V[1]]
+    return Float64Array.from({ length: points }, (_, point) => {
+      const soc = point / (points - 1)
+      const own_V = interpolate(own.soc, own.perCell_V, soc)
+      return own_V + share * (interpolate(other.soc, otherV, soc) - own_V)
+    })
+  })
+  curvesKnown.set(chemistry, made)
+  return made
+}
+
+/** The charge of a cell that rests at `rest_V`; a little below 0 under the curve's empty end, 1 above its full one. */
+export function socOn(curve_V: Float64Array, rest_V: number, chemistry: Chemistry): number {
+  const empty_V = curve_V[0] as number
+  if (rest_V < empty_V) return (rest_V - empty_V) / slopeBelowEmpty_V(chemistry)
+  const last = curve_V.length - 1
+  let i = 0
+  while (i < last - 1 && (curve_V[i + 1] as number) <= rest_V) i++
+  const left_V = curve_V[i] as number
+  return Math.min(1, (i + (rest_V - left_V) / ((curve_V[i + 1] as number) - left_V)) / last)
+}
