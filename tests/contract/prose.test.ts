@@ -88,7 +88,6 @@ const allowed: readonly (readonly [string, (found: Found, path: string) => boole
     (found, path) =>
       path === 'src/assistant/kit/question-words.ts' ||
       found.text.startsWith('no one two three ') ||
-      path === 'src/language/model/concept-words.ts' ||
       path === 'src/assistant/kit/question-words.ts' ||
       (listeners.test(path) && !inProperty(found, 'what', 'expected') && !inNew(found, /^Problem$/)),
   ],

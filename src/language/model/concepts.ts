@@ -1,7 +1,9 @@
 // What a word is about, slips of the finger forgiven.
 
-import { conceptWords } from './concept-words.ts'
+import conceptWords from './concept-words.json' with { type: 'json' }
 
+// In the file a row for each thing that words of the trade tell, so that what is learned of one word holds for all: with
+// a star every word that begins so. A word may stand in several rows.
 const whole = new Map<string, readonly string[]>()
 const beginnings: (readonly [string, string])[] = []
 for (const [concept, words] of Object.entries(conceptWords)) {
