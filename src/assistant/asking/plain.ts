@@ -69,11 +69,18 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   const warm = theme && warmthAfter(theme, text)
   const { temperature = warm } = 'near' in meant ? meant : {}
   const warmth: Record<string, string> = temperature === undefined ? {} : { temperature }
-  const inHandbook = (of = about ?? text) =>
-    answerKnown(around, {
+  // What is told of a pack holds for what is asked next, whatever is answered now.
+  const keepPack = () => {
+    const frameOfPack = packFrame(named, packNames(used))
+    if (frameOfPack) conversation.keep(frameOfPack)
+  }
+  const inHandbook = (of = about ?? text) => {
+    keepPack()
+    return answerKnown(around, {
       ...ofStanding(plain, text),
       question: { command: 'handbook', options: { ...warmth, about: of } },
     })
+  }
   const unanswered = (command: string, problem: Problem): Reply => ({
     ...problemReply(command, typed, problem, locale),
     understood: understanding,
@@ -95,8 +102,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   const isRepeated = isOfStanding && stands.length > 0 && dangers.length === 0 && asksNothing(meant, text)
   if (isRepeated) return repeated()
   const told = () => {
-    const frameOfPack = packFrame(named, packNames(used))
-    if (frameOfPack) conversation.keep(frameOfPack)
+    keepPack()
     const reply = dangerReply({ dangers }, typed, understanding, locale)
     return { ...reply, followUps: [...notesOffered(kept, used, context), ...reply.followUps] }
   }
@@ -131,6 +137,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
       if (about === text) return inHandbook()
       return answerKnown(around, { ...plain, question: { command: 'hello', options: {} } })
     case 'handbook':
+      keepPack()
       return about === undefined && temperature === undefined ? notKnown() : inHandbook()
     case 'asks back': {
       const command = registry.get(meant.question.command)
@@ -143,12 +150,9 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
       return unanswered(command.name, askedBack(meant, command, choices, locale))
     }
     case 'unclear':
-    case 'notours': {
-      // What was told of a pack holds for what is asked next.
-      const frameOfPack = packFrame(named, packNames(used))
-      if (frameOfPack) conversation.keep(frameOfPack)
+    case 'notours':
+      keepPack()
       return about === undefined ? notKnown() : inHandbook()
-    }
   }
 }
 

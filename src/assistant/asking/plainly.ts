@@ -5,6 +5,7 @@ import { askedOf } from '../../handbook/asked.ts'
 import { goesOn } from '../../language/conversation/follow-up.ts'
 import type { Talk } from '../../language/conversation/frame.ts'
 import { readPlainly } from '../../language/conversation/read-plainly.ts'
+import { themeOf } from '../../language/conversation/theme.ts'
 import { type DangersIn, dangersIn, dangersInGloss } from '../../language/dangers/index.ts'
 import { intentsOf, knownShare } from '../../language/model/index.ts'
 import type { Meant, Understanding } from '../../language/reading/meant.ts'
@@ -42,7 +43,7 @@ export async function hear(
   heard: DangersIn,
   registry: Registry,
   context: Context,
-  { frame, about: before }: Talk,
+  talk: Talk,
 ): Promise<Heard> {
   const { text: named, used } = await namesReplaced(text, registry, context.memory.kit, context)
   const gloss = isReadInPart(language) ? glossed(named, language) : undefined
@@ -50,10 +51,10 @@ export async function hear(
   // Spans of dangers hold for the sentence as typed; where its words were replaced they are accounted for by their form.
   const accounted = gloss ? dangersInGloss(english).told : named === text ? heard.told : dangersIn(named).told
   // What the handbook says is said in English, to those who read that.
-  const { about, sureness, isOfTheme } = language === 'en' ? aboutIn(text, before) : nothingAbout
+  const { about, sureness, isOfTheme } = language === 'en' ? aboutIn(text, talk) : nothingAbout
   const answers = await context.memory.answers.list(context.community.id)
-  const of = freeDetails(text, { used, answers }, frame)
-  const read = readPlainly(english, registry.vocabulary, frame, accounted, sureness, { typed: text, of })
+  const of = freeDetails(text, { used, answers }, talk.frame)
+  const read = readPlainly(english, registry.vocabulary, talk.frame, accounted, sureness, { typed: text, of })
   const meant = gloss ? { ...read, understanding: placed(read.understanding, gloss) } : read
   const { told, suspected } = besidesTitle(heard, text, meant, answers)
   return {
@@ -119,12 +120,13 @@ const nothingAbout: About = { about: undefined, sureness: 0, isOfTheme: false }
  * The words as they go on from what the handbook was asked before ("is it dangerous"), where they do; else the words
  * themselves, and few words that find nothing with what was asked before.
  */
-function aboutIn(text: string, before: string | undefined): About {
+function aboutIn(text: string, talk: Talk): About {
+  const before = themeOf(talk)
   const isShort = before !== undefined && isKnown(text) && text.trim().split(/\s+/).length <= fewWords
   const goes = isShort && (goesOn.test(text) || pointsBack.test(text.replace(pointsAhead, '')))
   const ways = [
     { about: text, isOfTheme: false },
-    ...(isShort ? [{ about: `${before} ${text}`, isOfTheme: goes }] : []),
+    ...(isShort ? [{ about: `${before} ${text}`, isOfTheme: goes && talk.about !== undefined }] : []),
   ]
   const found = (goes ? ways.toReversed() : ways)
     .map(way => ({ ...way, ...askedOf(way.about) }))

@@ -11,7 +11,7 @@ import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { answerTo } from './answer-to.ts'
 import { asBefore, isPartOfBefore } from './as-before.ts'
 import { choiceOf } from './choice-of.ts'
-import { followsSurely } from './follow-up.ts'
+import { followsSurely, namesPack } from './follow-up.ts'
 import type { Frame } from './frame.ts'
 import { heldOn } from './lend.ts'
 
@@ -36,7 +36,7 @@ export function amended(
   const own = readBy(command)
   // Other words than values tell of no other name.
   const read = { free: {}, values: asBefore(text, own.values, command, frame.question.options) }
-  const change = changed(command, read, frame)
+  const change = changed(command, read, frame, adds.test(text))
   if (!change) return undefined
   const { fitted, kept } = change
   const surely = isPartOfBefore(text) ? 1 : followsSurely(text, read.values, ranked, fitted, vocabulary)
@@ -48,12 +48,22 @@ export interface Change {
   readonly kept: Kept
 }
 
-/** The details of the frame hold on, but for those that the sentence gives anew. */
-export function changed(command: CommandWords, { values, free }: Reading, { question }: Frame): Change | undefined {
+const adds = /^\W*(?:and|plus|add|also|another)\b(?! (?:if|what|how|only|just|with only)\b)/i
+
+/** The details of the frame hold on, but for those that the sentence gives anew; what it adds to a list stands behind it. */
+export function changed(
+  command: CommandWords,
+  { values, free }: Reading,
+  { question }: Frame,
+  isMore = false,
+): Change | undefined {
   const { kept, before } = heldOn(question.options, values)
   const fitted = fitTo(command, values, { ...kept, ...free }, before)
   // What changes nothing is no amendment.
-  return values.length > 0 && fitted.left.length === values.length ? undefined : { fitted, kept }
+  if (values.length > 0 && fitted.left.length === values.length) return undefined
+  const [list, more] = [question.options.packs, fitted.options.packs]
+  const isAdded = isMore && list !== undefined && more !== undefined && values.some(namesPack)
+  return { fitted: isAdded ? { ...fitted, options: { ...fitted.options, packs: `${list}; ${more}` } } : fitted, kept }
 }
 
 /** Nothing but that what feeds and what is charged change places; of leads it is a danger, and tells of them. */

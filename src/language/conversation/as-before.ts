@@ -21,15 +21,22 @@ export function asBefore(
         (a, b) => a.start - b.start,
       )
     : values
-  return told.map(
+  // "And one of 65 W", "the 2S one": it stands for what is meant.
+  const isWord = ({ kind, typed, score }: Candidate) => kind === 'count' && /^ones?$/i.test(typed) && score < surely
+  const meant = told.length > 1 ? told.filter(value => !isWord(value)) : told
+  return meant.map(
     value =>
       feedingStands(text, value, command, options) ??
       sameKind(value, command, options) ??
       ofItsLabel(text, value, options) ??
+      ofItsSource(value, options) ??
       standsFull(text, value) ??
       value,
   )
 }
+
+/** A count less sure than this may be no count. */
+const surely = 0.3
 
 const factors: readonly (readonly [RegExp, number])[] = [
   [/half/, 1 / 2],
@@ -90,6 +97,14 @@ function ofItsLabel(text: string, value: Candidate, { pack }: Kept): Candidate |
   if (capacity_Ah === undefined || pack === undefined || measured.test(text)) return undefined
   return { ...value, kind: 'pack', pack: { capacity_Ah } }
 }
+
+const sourceWatts = /\d+(?:\.\d+)?W\b/
+
+/** "And with 65 W", where a source was told by its watts and no charger was told. */
+const ofItsSource = (value: Candidate, { source = '', charger }: Kept): Candidate | undefined =>
+  value.kind === 'power' && charger === undefined && sourceWatts.test(source)
+    ? { ...value, kind: 'source', text: source.replace(sourceWatts, value.text) }
+    : undefined
 
 const tellsOfIt =
   /^\W*(?:(?:and|but|no|oh|well|sorry|so|ok) )*(?:it|they|these|those|both|all|mine)(?:'?s|'?re| is| are| were| was)?\b/i

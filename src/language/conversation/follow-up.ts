@@ -82,7 +82,8 @@ export function followsSurely(
   return namesWanted(text, values) ? follows * (1 - (othersOf(ranked, fitted)[0]?.share ?? 0)) : follows
 }
 
-const namesWanted = (text: string, values: readonly Candidate[]): boolean =>
+/** Whether it names what somebody wants to know, beside its values. */
+export const namesWanted = (text: string, values: readonly Candidate[]): boolean =>
   wordsBeside(text, values).some(word => conceptsOf(word).some(concept => wanted.has(concept)))
 
 /** What else it may be, as if it could be no amendment. */

@@ -16,7 +16,7 @@ import { type Span, spansOf, wordsLeft } from '../reading/words-left.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { namesForeign } from '../things/foreign-chemistries.ts'
 import { amended } from './amend.ts'
-import { isFewWords } from './follow-up.ts'
+import { goesOn, isFewWords, namesWanted } from './follow-up.ts'
 import type { Frame } from './frame.ts'
 import { lentTo } from './lend.ts'
 
@@ -40,7 +40,7 @@ export function readPlainly(
   const values = bestCover(candidatesOf(text))
   const { ranked, by } = readings(text, values, free, vocabulary)
   const asked = choices(ranked, values, vocabulary, by, command => lentTo(frame, command, text, values), inHandbook)
-  const own = frame && isFewWords(text) ? asked.map(lessOfNothing).toSorted((a, b) => b.score - a.score) : asked
+  const own = frame ? asked.map(inTalk(text, values)).toSorted((a, b) => b.score - a.score) : asked
   const follows = frame && amended(text, values, ranked, frame, vocabulary, by)
   // The surer it goes on, the less it is a question of its own.
   const found = follows
@@ -106,12 +106,19 @@ const nearOf = ({ intent, fitted }: Choice): Near => ({
     fitted?.missing || !fitted ? undefined : { command: fitted.command, options: fitted.options, told: fitted.doubts },
 })
 
-/** Few words in a conversation rarely ask for a list, or for what they give no detail of. */
-const lessOfNothing = (choice: Choice): Choice => {
-  const { fitted, score } = choice
-  const isEmpty = fitted && (Object.keys(fitted.options).length === 0 || fitted.missing !== undefined)
-  return isEmpty && !aside.has(choice.intent) ? { ...choice, score: score * 0.4 } : choice
-}
+/**
+ * In a conversation few words rarely ask for a list, or for what they give no detail of; and what says what it wants to
+ * know is seldom idle.
+ */
+const inTalk =
+  (text: string, values: readonly Candidate[]) =>
+  (choice: Choice): Choice => {
+    const { fitted, score, intent } = choice
+    const isEmpty = fitted && (Object.keys(fitted.options).length === 0 || fitted.missing !== undefined)
+    if (isEmpty && isFewWords(text)) return { ...choice, score: score * (goesOn.test(text) ? 0.2 : 0.4) }
+    const isIdle = intent === 'notours' || intent === 'smalltalk'
+    return isIdle && namesWanted(text, values) ? { ...choice, score: score * 0.3 } : choice
+  }
 
 /** Commands about what bears a name read the sentence as typed, all others with what saved names stand for. */
 function readings(text: string, values: readonly Candidate[], { typed, of }: FreeWords, vocabulary: Vocabulary) {

@@ -53,8 +53,17 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
     ['they are full', 'time pack: 6S 1400mAh LiPo from: full'],
   ],
   [
+    ['compare 3s 1300 lipo 110g with 3s 1500 lipo 128g', 'compare packs: 3S 1300mAh LiPo 110g; 3S 1500mAh LiPo 128g'],
+    ['and a 3s 1500 lihv of 120g', 'compare packs: 3S 1300mAh LiPo 110g; 3S 1500mAh LiPo 128g; 3S 1500mAh LiHV 120g'],
+  ],
+  [
+    ['does a 100W usb c brick do for 6s 1400 lipo at 2A', 'supply source: PD 100W pack: 6S 1400mAh LiPo current: 2A'],
+    ['and one of 65W', 'supply source: PD 65W pack: 6S 1400mAh LiPo current: 2A'],
+    ['for how long then', 'time pack: 6S 1400mAh LiPo current: 2A source: PD 65W'],
+  ],
+  [
     ['amps for 6x 1s 450 lihv on a board', 'parallel packs: 6x 1S 450mAh LiHV'],
-    ['how many watt hours are those', 'energy pack: 1S 450mAh LiHV count: 6'],
+    ['how many watt hours are those', 'energy packs: 6x 1S 450mAh LiHV'],
   ],
   [
     ['how many 3s 850 lipo from a 4s 5000 li-ion', 'source source: 4S 5000mAh Li-ion pack: 3S 850mAh LiPo'],

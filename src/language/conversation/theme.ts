@@ -1,0 +1,17 @@
+// What a conversation is about, in words of the handbook: what it was asked last, or what the last answer was on.
+
+import type { Talk } from './frame.ts'
+
+/** Of the commands whose answers raise questions of their own. */
+const themes: Readonly<Record<string, string>> = {
+  storage: 'storage',
+  parallel: 'parallel board',
+  cells: 'cells apart balance',
+  health: 'internal resistance',
+  lead: 'wire lead',
+  travel: 'flight cabin luggage',
+  source: 'source battery',
+}
+
+/** Undefined where nothing was spoken of that the handbook has words for. */
+export const themeOf = ({ about, frame }: Talk): string | undefined => about ?? themes[frame?.question.command ?? '']
