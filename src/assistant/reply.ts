@@ -83,6 +83,8 @@ export interface Answer {
   readonly figures?: readonly Figure[]
   /** Formulas with the numbers in them, and where each rule comes from. */
   readonly working?: readonly Text[]
+  /** The working is what was asked for. */
+  readonly lists?: boolean
   readonly cautions: NonEmpty<Caution>
   readonly followUps?: readonly FollowUp[]
   readonly charts?: readonly Chart[]
@@ -101,8 +103,8 @@ declare const complete: unique symbol
 
 /** Only `completeReply` makes one, so none can lack its read-as line, cautions or deference. */
 export interface Reply
-  extends Required<Omit<Answer, 'verdict' | 'start' | 'stood' | 'leaves'>>,
-    Pick<Answer, 'verdict' | 'start'> {
+  extends Required<Omit<Answer, 'verdict' | 'start' | 'lists' | 'stood' | 'leaves'>>,
+    Pick<Answer, 'verdict' | 'start' | 'lists'> {
   readonly [complete]: true
   /** In which it is said; what a surface adds is said in it too. */
   readonly locale: Locale

@@ -30,7 +30,11 @@ function careOf({ found }: Settled, { say }: Locale): Text | undefined {
 }
 
 /** Where nothing may go on yet. */
-const leaveIt = ({ say }: Locale): Caution => ({ key: 'leaveIt', text: say`Until then it stays unplugged.` })
+const leaveIt = ({ say }: Locale): Caution => ({
+  key: 'leaveIt',
+  text: say`Until then it stays unplugged.`,
+  usual: true,
+})
 
 /** Where nothing is known yet. */
 export const untilClear = ({ say }: Locale): Caution => ({
@@ -41,7 +45,8 @@ export const untilClear = ({ say }: Locale): Caution => ({
 /** Nobody stays with what burns. */
 const smokeCaution = ({ say }: Locale): Caution => ({
   key: 'smoke',
-  text: say`The smoke is poison: who breathed it sees a doctor, also when nothing hurts yet.`,
+  text: say`It may flare up again. The smoke is poison: who breathed it sees a doctor, even if nothing hurts.`,
+  must: true,
 })
 
 /** So many musts stand before an answer; the rest stand among the cautions. */
@@ -110,9 +115,6 @@ export const underLead = (leads: readonly Text[], answer: readonly Text[]): read
     : [...leads, ...answer]
 }
 
-/** Of so many reasons not to do it each is told whole; of any further one that it is a reason. */
-const mostWhole = 4
-
 /** Notes of which the line of usual care speaks. */
 const usualNotes: readonly string[] = ['balance', 'looked', 'drained', 'carried'] satisfies Found['key'][]
 
@@ -134,13 +136,16 @@ export function cautionsOf(settled: Settled, locale: Locale): NonEmpty<Caution> 
   const [refuse, ...refuses] = weighs('refuse')
   const musts = weighs('must').filter(one => !isFraming(one))
   if (refuse) {
-    const left = isEmergency(refuse) ? [] : refuse.lines.slice(2)
+    const isUrgent = isEmergency(refuse)
+    const left = isUrgent ? [] : refuse.lines.slice(2)
+    const others = [...refuses, ...musts.filter(({ key }) => !(key in doubts))]
     return [
       ...left.map(text => ({ key: refuse.key, text, must: true })),
-      ...[...refuses, ...musts.filter(({ key }) => !(key in doubts))].flatMap((one, index) =>
-        from(one, 0, true, index < mostWhole ? undefined : 1),
-      ),
-      isEmergency(refuse) ? smokeCaution(locale) : leaveIt(locale),
+      ...(isUrgent ? [smokeCaution(locale)] : []),
+      // Beside an emergency nothing but another one must be read now.
+      ...others.flatMap(one => from(one, 0, !isUrgent || isEmergency(one), 1)),
+      ...others.flatMap(one => from(one, 1, isEmergency(one))),
+      ...(isUrgent ? [] : [leaveIt(locale)]),
     ] as never as NonEmpty<Caution>
   }
   return [

@@ -34,7 +34,8 @@ interface Draft {
 /** What yields first where the lines are too many. */
 const yielding: readonly Part[] = ['standing', 'reading', 'caution', 'item']
 const mostCautions = 2
-const readingRows = 2
+/** A reading that is too long is cut to so many rows, and to fewer where that is not enough. */
+const readingRows = [2, 1] as const
 
 /** In reading order: verdict and answer, what was understood, what to look at before the start, cautions, deference. */
 export function shortOf(reply: Reply): readonly ShortLine[] {
@@ -74,9 +75,9 @@ function answered(reply: Reply): readonly Draft[] {
     one => (one.must ? 'musts' : 'others'),
   )
   const room = Math.max(0, mostCautions - musts.length)
-  const cut = locale.own(cutToRows(readingWords(readAs, [], locale), readingRows))
-  const reads = !isListing(reply) && String(readAs) !== reply.command
-  const reading = [...new Set([readingWords(readAs, alsoAssumed, locale), readingWords(readAs, [], locale), cut])]
+  const cuts = readingRows.map(rows => locale.own(cutToRows(readingWords(readAs, [], locale), rows)))
+  const reads = reply.question !== undefined && !isListing(reply) && String(readAs) !== reply.command
+  const reading = [...new Set([readingWords(readAs, alsoAssumed, locale), readingWords(readAs, [], locale), ...cuts])]
   const items = isListing(reply) ? working : []
   const isReason = (index: number) => index === 0 && reply.verdict === 'go with care'
   return present([
@@ -97,9 +98,9 @@ function answered(reply: Reply): readonly Draft[] {
   ])
 }
 
-/** Where nothing is judged nor measured, the working is the answer: what was listed, taught or explained. */
-const isListing = ({ verdict, figures }: Reply): boolean =>
-  verdict === undefined && figures.every(({ unit }) => unit === 'count')
+/** Where nothing is judged nor measured, what was listed is the answer. */
+const isListing = ({ lists, verdict, figures }: Reply): boolean =>
+  lists === true && verdict === undefined && figures.every(({ unit }) => unit === 'count')
 
 /** One line stands for all that is said of every charge. */
 const usual = (cautions: readonly Caution[]): readonly Text[] => {
@@ -115,7 +116,7 @@ function refused(reply: Reply): readonly Draft[] {
   return [
     ...fixed('answer', first as Text),
     ...fixed('must', ...numbered(todo, locale)),
-    ...fixed('care', ...cautions.filter(({ must }) => !must).map(shortest)),
+    ...fixed('care', ...usual(cautions)),
   ]
 }
 

@@ -8,14 +8,11 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
     say`Get away from it now, everybody out of the smoke, and call the fire service.`,
     say`Do not touch, move or unplug it unless that is safe from where you stand.`,
     say`Close the door; from outside tell them: lithium battery. Do not go back in for anything.`,
-    say`It may flare up again. Water from a distance cools what stands around; it does not put the pack out.`,
   ],
   injury: () => [
     say`First aid first, and let somebody call for help while you do it.`,
-    say`In the eye or on the skin: rinse under running water for 20 minutes at once, and have it seen.`,
-    say`A burn: cool it under running water for 20 minutes. Smoke breathed in: fresh air, and call even if you feel well.`,
-    say`A shock from the mains: switch the power off before you touch anybody.`,
-    say`Leave the pack alone until everybody is safe: do not charge, open or move it.`,
+    say`A burn, or something in the eye or on the skin: cool running water for 20 minutes at once, then have it seen.`,
+    say`A shock from the mains: power off before you touch anybody. The pack waits: do not charge, open or move it.`,
   ],
   swollen: () => [
     say`Do not charge, discharge or fly it: a swollen pack can catch fire.`,
