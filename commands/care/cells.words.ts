@@ -47,7 +47,7 @@ export const cellsWords: WordsOf<typeof cells> = locale => {
     ],
     assumed: ({ balance_s }, { balance }) => [
       balance === undefined && balance_s !== undefined
-        ? say`the balancer bleeds ${show.current(usualBalance_A.value)} (${cite(usualBalance_A, locale)})`
+        ? { text: say`the balancer bleeds ${show.current(usualBalance_A.value)}`, from: cite(usualBalance_A, locale) }
         : undefined,
     ],
     next: (_, { pack }) => [pack && followUp(say`What to set?`, 'current', { pack: packKind.write(pack) })],

@@ -96,7 +96,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
           : say`the charger has no step of ${show.current(asked.current)}; ${show.current(current_A)} is taken`
         : typeof bound === 'object'
           ? say`set to the advised current, ${show.current(current_A)}, all that ${limitHolders(locale)[bound.kind]}`
-          : say`set to the advised current, ${show.current(current_A)}`,
+          : { text: say`set to the advised current, ${show.current(current_A)}`, isShown: true },
       ...sourceAssumed(asked.source, locale),
     ],
     next: ({ current_A, setting, speaksFirst }, asked) => {

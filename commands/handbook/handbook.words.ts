@@ -25,7 +25,7 @@ export const handbookWords: WordsOf<typeof handbook> = locale => {
     }
     // What the envelope says of its dangers stands before it and has answered already.
     const answer = dangers.length > 0 ? entry.answer.slice(1) : entry.answer
-    return [own(answer.join(' ')), own(entry.why), own(entry.do)]
+    return [own(answer.join(' ')), own(entry.do)]
   }
 
   return {
@@ -40,7 +40,7 @@ export const handbookWords: WordsOf<typeof handbook> = locale => {
     },
     answer,
     figures: {},
-    working: ({ entry }) => [entry && say`From: ${own(entry.source)}.`],
+    working: ({ entry }) => (entry ? [own(entry.why), say`From: ${own(entry.source)}.`] : []),
     whyNot: ({ about: { entry } }, found) =>
       entry?.dangers?.some(danger => found.some(({ key }) => key === danger)) ? [own(entry.why), own(entry.do)] : [],
     next: ({ entry, nearest }) =>

@@ -1,5 +1,6 @@
 // What a source gives a charger, in words: what was taken for granted, and how its power came about.
 
+import type { Assumption } from '../../src/assistant/command.ts'
 import type { Feed } from '../../src/charging/setting/input.ts'
 import {
   leadAcidLimitsOf,
@@ -31,12 +32,15 @@ export function sourceAssumed(
   source: Source | undefined,
   locale: Locale,
   toldSoc?: number,
-): readonly (Text | undefined)[] {
+): readonly (Assumption | undefined)[] {
   const { say, show } = locale
   if (source?.kind === 'power bank' && !source.offers && source.usbPd_W === undefined) {
     const { voltage_V, current_A } = plainUsbOffer.value
     return [
-      say`the power bank is taken to give ${show.voltage(voltage_V)}, ${show.current(current_A)} (${cite(plainUsbOffer, locale)})`,
+      {
+        text: say`the power bank is taken to give ${show.voltage(voltage_V)}, ${show.current(current_A)}`,
+        from: cite(plainUsbOffer, locale),
+      },
     ]
   }
   if (source?.kind === 'watts') return [wattsAssumed(source, locale)]
@@ -45,10 +49,16 @@ export function sourceAssumed(
   const rest_V = usualRest_V[battery]
   return [
     source.rest_V === undefined && toldSoc === undefined
-      ? say`the lead battery is taken to rest at ${show.voltage(starterBlocks(source) * rest_V.value)} (${cite(rest_V, locale)})`
+      ? {
+          text: say`the lead battery is taken to rest at ${show.voltage(starterBlocks(source) * rest_V.value)}`,
+          from: cite(rest_V, locale),
+        }
       : undefined,
     source.capacity_Ah === undefined
-      ? say`the lead battery is taken to hold ${show.capacity(starterCapacity_Ah.value)} (${cite(starterCapacity_Ah, locale)})`
+      ? {
+          text: say`the lead battery is taken to hold ${show.capacity(starterCapacity_Ah.value)}`,
+          from: cite(starterCapacity_Ah, locale),
+        }
       : undefined,
   ]
 }

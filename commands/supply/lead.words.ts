@@ -63,10 +63,16 @@ export const leadWords: WordsOf<typeof lead> = locale => {
         ? say`it is fed with ${show.voltage(usual_V)}`
         : undefined,
       current === undefined && power !== undefined
-        ? say`the charger is taken to pass on ${show.percent(chargerEfficiency.value)} of its input (${cite(chargerEfficiency, locale)})`
+        ? {
+            text: say`the charger is taken to pass on ${show.percent(chargerEfficiency.value)} of its input`,
+            from: cite(chargerEfficiency, locale),
+          }
         : undefined,
       gauge === undefined && drop === undefined
-        ? say`it may drop ${show.percent(usualShare)} of the voltage (common practice for low-voltage leads)`
+        ? {
+            text: say`it may drop ${show.percent(usualShare)} of the voltage`,
+            from: say`common practice for low-voltage leads`,
+          }
         : undefined,
     ],
     next: ({ told, wire, better, load }, asked) => {

@@ -42,7 +42,10 @@ export const lendWords: WordsOf<typeof lend> = locale => {
     assumed: (_, { from, efficiency }) => [
       from === undefined ? say`the pack is taken to be full` : undefined,
       efficiency === undefined
-        ? say`the converter is taken to pass on ${show.percent(converterEfficiency.value)} (${cite(converterEfficiency, locale)})`
+        ? {
+            text: say`the converter is taken to pass on ${show.percent(converterEfficiency.value)}`,
+            from: cite(converterEfficiency, locale),
+          }
         : undefined,
     ],
     next: ({ leftSoc }, { pack }) => [

@@ -85,6 +85,8 @@ export interface Command<T extends Takes, R extends Unjudged, F extends string> 
   restsOn(result: R): Reply | undefined
   /** A reply to another question that the answer hands on, with its verdict and its cautions. */
   handsOn?(result: R): Reply
+  /** Its working is what was asked for: a list, a lesson. */
+  readonly lists?: true
 }
 
 interface Computing<T extends Takes, R extends Unjudged, F extends string> extends Shape<T> {
@@ -144,6 +146,7 @@ export function service<const T extends Takes, R extends Unjudged, F extends str
 }): Command<T, R, F> {
   return {
     ...shape,
+    lists: true,
     situations: nothing,
     compute: (_, asked, context) => run(asked, context),
     deeds: nothing,
@@ -174,6 +177,9 @@ export interface Entry extends Shape<Takes> {
   answer(asked: Readonly<Record<string, unknown>>, context: Context): Answer | Promise<Answer>
 }
 
+/** Something taken for granted; where there is room with who says that it is usual, and what the answer shows anyway. */
+export type Assumption = Text | { readonly text: Text; readonly from?: Text; readonly isShown?: true }
+
 /** What a command says, in one language. */
 export interface Words<T extends Takes, R, F extends string> extends Described<T> {
   /** The answer first, then what must be known at once: a line each. */
@@ -189,7 +195,7 @@ export interface Words<T extends Takes, R, F extends string> extends Described<T
   /** Formulas with the numbers in them, and where each rule comes from. */
   readonly working?: (result: R, asked: Asked<T>) => readonly (Text | undefined)[]
   /** What was taken for granted because the question did not say it. */
-  readonly assumed?: (result: R, asked: Asked<T>) => readonly (Text | undefined)[]
+  readonly assumed?: (result: R, asked: Asked<T>) => readonly (Assumption | undefined)[]
   /** The reason behind a refusal, where the question has one of its own. */
   readonly whyNot?: (asked: Asked<T>, found: readonly Found[]) => readonly Text[]
   readonly next?: (result: R, asked: Asked<T>) => readonly (FollowUp | undefined)[]

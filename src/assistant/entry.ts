@@ -98,12 +98,16 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
   const leads = leadOf(settled, locale)
   const said = present(words.answer(result, asked, settled.verdict))
   const lines = underLead(leads, said)
+  const assumed = present(words.assumed?.(result, asked) ?? []).map(one =>
+    typeof one === 'string' ? { text: one } : one,
+  )
   const isVerdict = judged || settled.verdict !== 'go'
   return {
     verdict: isVerdict ? settled.verdict : undefined,
     ...inLines(lines),
     leads: lines.length - said.length,
     start: words.start?.(result, asked),
+    lists: command.lists,
     figures: command.figures(result).flatMap(one => {
       if (one?.value === undefined) return []
       const label: Text | ((of: number, result: R) => Text) = words.figures[one.key]
@@ -120,7 +124,8 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
     followUps: present(words.next?.(result, asked) ?? []),
     charts: words.charts?.(result, asked) ?? [],
     documents: command.documents(result),
-    assumed: present(words.assumed?.(result, asked) ?? []),
+    assumed: assumed.map(({ text, from }) => (from ? locale.say`${text} (${from})` : text)),
+    alsoAssumed: assumed.flatMap(({ text, isShown }) => (isShown ? [] : [text])),
   }
 }
 

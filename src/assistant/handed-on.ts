@@ -7,7 +7,7 @@ const heaviness: readonly (Verdict | undefined)[] = [undefined, 'go', 'go with c
 
 /** The heavier verdict and the cautions of both; figures and working of the reply come after the answer's own. */
 export function handingOn(answer: Answer, reply: Reply): Answer {
-  const { figures = [], working = [], assumed = [], cautions, verdict } = answer
+  const { figures = [], working = [], assumed = [], alsoAssumed = [], cautions, verdict } = answer
   const isSaid = (key: string) => reply.cautions.some(caution => caution.key === key)
   return {
     ...answer,
@@ -15,6 +15,7 @@ export function handingOn(answer: Answer, reply: Reply): Answer {
     figures: [...figures, ...reply.figures],
     working: [...working, ...reply.working],
     assumed: [...assumed, ...reply.assumed],
+    alsoAssumed: [...alsoAssumed, ...reply.alsoAssumed],
     cautions: [...cautions.filter(({ key }) => !isSaid(key)), ...reply.cautions] as never as NonEmpty<
       Answer['cautions'][number]
     >,

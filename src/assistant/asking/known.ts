@@ -2,12 +2,13 @@
 
 import { randomUUID } from 'node:crypto'
 import type { KeptDanger } from '../../charging/situation/kept.ts'
+import { chemistries } from '../../charging/things/chemistries.ts'
 import type { Locale } from '../../ground/locale.ts'
 import { present } from '../../ground/present.ts'
 import { Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import { together } from '../../language/conversation/told-dangers.ts'
-import { toldBefore } from '../../language/reading/assumed.words.ts'
+import { cellsAssumed, chemistryAssumed, toldBefore } from '../../language/reading/assumed.words.ts'
 import { writeQuestion } from '../../language/sentence/question.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import { withNames } from '../kit/kit-names.ts'
@@ -50,11 +51,12 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
       ? await alternatives(definition, understood.question, answer, informed)
       : []
     const { stood = [], leaves = [], followUps = [] } = answer
-    const alsoAssumed = new Set([
-      ...present([...assumed, stood.length > 0 ? toldBefore(stood) : undefined]).map(one => one(locale)),
-      ...[recalled, answer].flatMap(from => from?.assumed ?? []),
-    ])
-    const said = new Set([...understood.assumed.map(one => one(locale)), ...alsoAssumed])
+    const read = present([...assumed, stood.length > 0 ? toldBefore(stood) : undefined]).map(one => one(locale))
+    const { assumed: rests = [], alsoAssumed: also = rests } = answer
+    const before = [...read, ...(recalled?.assumed ?? [])]
+    const said = new Set([...understood.assumed.map(one => one(locale)), ...before, ...rests])
+    const led = answer.verdict === 'go with care' ? ofPackAssumed(locale) : noTexts
+    const alsoAssumed = new Set([...before, ...also]).difference(led)
     const lines = (answer.lines ?? [answer.headline]).concat(others) as unknown as Reply['lines']
     const told = toldWith(command, [...dangers, ...doubts, ...standing(stood)], registry)
     const { about } = understood.question.options
@@ -91,6 +93,11 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     return { ...problemReply(command, readAs, error, locale), understood: understanding }
   }
 }
+
+/** What an answer that stands under a doubt says in its first line already. */
+const ofPackAssumed = (locale: Locale): ReadonlySet<Text> =>
+  new Set([cellsAssumed(locale), ...chemistries.map(({ name }) => chemistryAssumed(name)(locale))])
+const noTexts: ReadonlySet<Text> = new Set()
 
 const standing = (stood: readonly KeptDanger[]) =>
   stood.map(({ danger, doubted }) => (doubted ? ('toldBefore' as const) : danger))

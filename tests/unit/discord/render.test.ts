@@ -57,7 +57,7 @@ describe('renderReply', () => {
   it('shows at once what has nothing but working, as help has', () => {
     const reply = plainReply(
       { command: 'help', readAs: 'help', question: 'help' },
-      { headline: 'Ask.', working: ['time: how long'], cautions: answer.cautions },
+      { headline: 'Ask.', working: ['time: how long'], lists: true, cautions: answer.cautions },
     )
     const rendered = renderReply(reply, { view: 'brief', ids: idsOf(reply), pictures: [] })
     expect(rendered.embeds[0]?.description).toContain('**Ask.**\ntime: how long\n')
