@@ -43,7 +43,9 @@ export const storageWords: WordsOf<typeof storage> = locale => {
         case 'up':
         case 'down':
           return [
-            say`${result.way === 'up' ? say`Charge it up` : say`Discharge it today, within two days at the latest; a flight does it as well`}.`,
+            result.way === 'up'
+              ? say`Too low to store: charge it up.`
+              : say`Too full to store: discharge it today, within two days at the latest; a flight does it as well.`,
             levelWords(result, locale),
             say`With the capacity of the pack I work out how much and how long.`,
           ]

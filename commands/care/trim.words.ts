@@ -60,9 +60,10 @@ function anyWords(result: ResultOf<'any'>, locale: Locale): Text {
   const { say, show, own } = locale
   const { set_V, most_V, pack_V, permit } = result
   const name = nameOf(result, locale)
+  const most = most_V === set_V ? say`never more` : say`never more than ${show.perCell(most_V)}`
   return pack_V === undefined
-    ? say`Set ${show.perCell(set_V)} a cell for ${name}, and never more than ${show.perCell(most_V)}.`
-    : say`Set ${show.perCell(set_V)} a cell (${show.voltage(pack_V)} for ${own(`${permit.situation.pack.series}S`)}) for ${name}, and never more than ${show.perCell(most_V)}.`
+    ? say`Set ${show.perCell(set_V)} a cell for ${name}, and ${most}.`
+    : say`Set ${show.perCell(set_V)} a cell (${show.voltage(pack_V)} for ${own(`${permit.situation.pack.series}S`)}) for ${name}, and ${most}.`
 }
 
 function chosenWords(result: ResultOf<'chosen'>, locale: Locale): readonly Text[] {

@@ -8,7 +8,7 @@ import type { Pack } from '../../src/charging/things/pack.ts'
 import { mostApart_V } from '../../src/charging/things/practice.ts'
 import { type Board, boardResistance_ohm } from '../../src/charging/upkeep/parallel.ts'
 import type { Locale } from '../../src/ground/locale.ts'
-import type { Text } from '../../src/ground/text.ts'
+import { joined, type Text } from '../../src/ground/text.ts'
 import { limitHolders } from '../../src/handbook/rules/holders.words.ts'
 import { writePack } from '../../src/language/things/pack.ts'
 import { startWords, takesWords } from '../shared/charge.words.ts'
@@ -54,14 +54,17 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
     },
     answer: ({ apart_V, setting, current_A, whole, ...more }) => [
       more.isSought ? roomWords({ ...more, current_A }, locale) : undefined,
-      say`For all ${show.number(more.count, 0)}: ${menuWords({ ...setting, current_A }, whole, locale)}`,
+      joined([
+        apart_V === undefined || more.isSought ? undefined : matchWords(apart_V, locale),
+        say`For all ${show.number(more.count, 0)}: ${menuWords({ ...setting, current_A }, whole, locale)}`,
+      ]),
       shareWords({ ...more, current_A }, whole, locale),
       say`It takes ${takesWords(more, locale)}.`,
       more.rounds > 1 ? roundsWords(more, locale) : undefined,
       ...heldDown({ ...setting, bound: more.held ? undefined : setting.bound }, locale),
       apart_V === undefined
         ? say`When they rest within ${show.voltage(mostApart_V.value)} a cell of each other, connect them and wait ten minutes before the charge.`
-        : say`They may share a board, ${fine_V(apart_V, locale)} a cell apart: connect them and wait ten minutes.`,
+        : say`Connect them and wait ten minutes.`,
     ],
     start: ({ whole, apart_V, ...timed }) => startWords(whole, timed, apart_V !== undefined, locale),
     figures: {
@@ -80,15 +83,15 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
       boardCapacity: say`capacity together`,
       cRate: say`rate`,
     },
-    working: joined => {
-      const largest_A = Math.max(...joined.flows.map(({ atOnce_A }) => Math.abs(atOnce_A)))
+    working: board => {
+      const largest_A = Math.max(...board.flows.map(({ atOnce_A }) => Math.abs(atOnce_A)))
       return [
-        joined.apart_V === undefined
+        board.apart_V === undefined
           ? undefined
-          : say`Apart: ${fine_V(joined.apart_V, locale)} a cell; ${cite(mostApart_V, locale)}. Once connected they must meet within ten minutes, else charge them one by one.`,
-        ...flowLines(joined, locale),
-        ...currentLines(joined, locale),
-        joined.flows.length === 0
+          : say`Apart: ${fine_V(board.apart_V, locale)} a cell; ${cite(mostApart_V, locale)}. Once connected they must meet within ten minutes, else charge them one by one.`,
+        ...flowLines(board, locale),
+        ...currentLines(board, locale),
+        board.flows.length === 0
           ? undefined
           : say`As they are connected up to ${show.current(largest_A)} flows between them.`,
         say`Check before you plug in: cell count and type on every label, volts of every pack, polarity, no swollen or damaged pack, a fused board; the balance plugs last.`,
@@ -130,6 +133,9 @@ function roundsWords(
 ): Text {
   return say`In ${show.number(rounds, 0)} rounds: about ${show.roughly(rounds * charge.duration_s)} in all, ${show.roughly(rounds * time_s.high, Math.ceil)} at most, and the waits between.`
 }
+
+const matchWords = (apart_V: number, locale: Locale): Text =>
+  apart_V === 0 ? locale.say`Yes, they match.` : locale.say`Yes, they match (${fine_V(apart_V, locale)} a cell apart).`
 
 /** Hundredths hide what decides here. */
 const fine_V = (value_V: number, { say, show }: Locale): Text => say`${show.number(value_V, 3)} V`

@@ -47,8 +47,13 @@ export async function alternatives(
 const seriesIn = (options: Readonly<Record<string, string>>): number =>
   Number(/(\d+)S\b/.exec(options.pack ?? options.chemistry ?? '')?.[1] ?? 1)
 
-const figuresOf = ({ figures = [] }: Answer): readonly string[] =>
-  figures.filter(({ key }) => telling.includes(key)).map(({ text }) => text)
+/** Of one cell the volts of the pack are those of the cell. */
+const figuresOf = ({ figures = [] }: Answer): readonly string[] => {
+  const told = figures.filter(({ key }) => telling.includes(key))
+  return told
+    .filter(({ value, unit }, at) => told.findIndex(one => one.value === value && one.unit === unit) === at)
+    .map(({ text }) => text)
+}
 
 /** The same question of cells of another type; undefined where it names no cells. */
 function withChemistry(options: Question['options'], name: string): Readonly<Record<string, string>> | undefined {

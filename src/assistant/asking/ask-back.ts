@@ -4,6 +4,7 @@ import type { Locale, Said } from '../../ground/locale.ts'
 import { present } from '../../ground/present.ts'
 import { attempt, Problem } from '../../ground/problem.ts'
 import type { HandbookEntry } from '../../handbook/entry.ts'
+import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
 import { readCapacity } from '../../language/quantities/quantities.ts'
 import type { Missing } from '../../language/reading/fit.ts'
 import type { Meant, MeantInPart } from '../../language/reading/meant.ts'
@@ -19,7 +20,6 @@ import {
   notClear,
   nothingOnThat,
   notOurs,
-  otherWords,
   sampleQuestions,
 } from './ask-back.words.ts'
 
@@ -41,7 +41,7 @@ export function askedBack(meant: MeantInPart, command: Entry, choices: readonly 
   const cells = present([told?.series === undefined ? undefined : `${told.series}S`, told?.chemistry]).join(' ')
   const isWhole = question.options.pack !== undefined || cells === ''
   const { pack: whole, ...others } = question.options
-  const soFar = present([isWhole ? whole : cells, ...Object.values(others)]).join(', ')
+  const soFar = [...new Set(present([isWhole ? whole : cells, ...Object.values(others)]))].join(', ')
   const options = (choice: string): Readonly<Record<string, string>> | undefined => {
     if (missing !== 'capacity')
       return 'cells' in missing ? undefined : { ...question.options, [missing.option]: choice }
@@ -90,7 +90,10 @@ export function unclear(
   const choices = [
     ...told
       .filter(({ command }) => !find(command)?.changes)
-      .map(question => ({ label: labelOf(question), question: writeQuestion(question) })),
+      .map(question => ({
+        label: labelOf(question, find(question.command), locale),
+        question: writeQuestion(question),
+      })),
     ...samples.map(question => ({ label: question, question })),
   ].slice(0, mostSamples)
   return new Problem({
@@ -102,13 +105,25 @@ export function unclear(
 }
 
 const hasDetails = ({ options }: Question): boolean => Object.keys(options).length > 0
-const labelOf = ({ command, options }: Question): string => `${command}: ${Object.values(options).join(', ')}`
 
-/** The entries that lie nearest to what the handbook has nothing on. */
-export const notInHandbook = (nearest: readonly HandbookEntry[]): Problem =>
-  new Problem({
+/** As people ask it, where the pack is all that was told; else in notation. */
+function labelOf({ command, options }: Question, entry: Entry | undefined, locale: Locale): string {
+  const { pack, ...others } = options
+  const [ask = ''] = entry?.words(locale).asks ?? []
+  const [value, ...more] = bestCover(candidatesOf(ask))
+  return pack !== undefined && value?.kind === 'pack' && more.length + Object.keys(others).length === 0
+    ? ask.slice(0, value.start) + pack + ask.slice(value.end)
+    : `${command}: ${Object.values(options).join(', ')}`
+}
+
+/** The entries that lie nearest to what the handbook has nothing on, and other questions where they are few. */
+export function notInHandbook(nearest: readonly HandbookEntry[], { details }: Problem): Problem {
+  const entries = nearest.map(({ title }) => ({ label: title, question: `handbook about: ${title}` }))
+  const choices = [...entries, ...(details.choices ?? [])].slice(0, mostSamples)
+  return new Problem({
     what: nothingOnThat,
-    expected: nearest.length > 0 ? sampleQuestions(nearest.map(({ title }) => title)) : otherWords,
-    choices: nearest.map(({ title }) => ({ label: title, question: `handbook about: ${title}` })),
-    example: nearest[0]?.title ?? 'what does 1C mean',
+    expected: sampleQuestions(choices.map(({ label }) => label)),
+    choices,
+    example: choices[0]?.label ?? 'help',
   })
+}

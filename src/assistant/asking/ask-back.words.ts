@@ -49,8 +49,6 @@ export const restNotClear: Said = ({ say }) => say`What else you want to know I 
 export const nothingOnThat: Said = ({ say }) =>
   say`The handbook has nothing on that, or not in these words. Do you mean one of these?`
 
-export const otherWords: Said = ({ say }) => say`the same in other words; or ask a club mate`
-
 export const sampleQuestions = told(({ own }, samples: readonly string[]) => joined(samples.map(own), ' · '))
 
 /** What it would be were it of another type, which the printed volts tell. */

@@ -87,10 +87,11 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   })
   // What it may well tell is said, though nothing else can be.
   const notKnown = () => {
+    const near = unclear(meant as MeantOther, registry, locale)
     const asked =
       meant.kind === 'handbook'
-        ? unanswered('handbook', notInHandbook(askedOf(text).nearest))
-        : unanswered('', unclear(meant as MeantOther, registry, locale))
+        ? unanswered('handbook', notInHandbook(askedOf(text).nearest, near))
+        : unanswered('', near)
     const may = dangerReply({ doubts: suspected.map(maybe) }, typed, understanding, locale)
     return suspected.length === 0 ? asked : { ...withLine(may, restNotClear(locale)), followUps: asked.followUps }
   }

@@ -21,5 +21,7 @@ export const isOfNamed = ({ options }: CommandWords): boolean => options.some(({
 /** Without what stands within a detail that is told in free words. */
 export function outside<V extends Pick<Candidate, 'typed'>>(values: readonly V[], free: Kept): readonly V[] {
   const taken = Object.values(free).map(text => text.toLowerCase())
-  return values.filter(({ typed }) => !taken.some(text => text.includes(typed.toLowerCase())))
+  // A value may end in a quote that closes the name: "big one".
+  const bare = (typed: string) => typed.toLowerCase().replace(/^["']|["']$/g, '')
+  return values.filter(({ typed }) => !taken.some(text => text.includes(bare(typed))))
 }

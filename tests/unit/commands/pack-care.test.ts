@@ -171,9 +171,9 @@ describe('storage', () => {
     // What was told of other packs before is not told here.
     asking = await askingOf([...commands, houseSet, kitSave])
     const up = await answered('storage chemistry: 3S LiHV from: 3.6V per cell')
-    expect(up.headline).toMatch(/^Charge it up/)
+    expect(up.headline).toMatch(/^Too low to store: charge it up/)
     expect(figure(up, 'chargeMoved')).toBeUndefined()
-    expect((await answered('storage chemistry: LiPo from: full')).headline).toMatch(/^Discharge it today/)
+    expect((await answered('storage chemistry: LiPo from: full')).headline).toMatch(/^Too full to store: discharge/)
     expect((await answered('storage chemistry: LiPo from: 3.86V per cell')).headline).toMatch(/^Leave it/)
     expect((await answered('storage chemistry: LiPo from: 2.2V per cell')).verdict).toBe('do not charge')
   })
