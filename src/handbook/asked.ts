@@ -4,11 +4,13 @@ import { type Danger, emergencies } from '../charging/situation/dangers.ts'
 import { handbook } from './entries.ts'
 import type { HandbookEntry } from './entry.ts'
 import { asksLeave } from './leave.ts'
-import { entriesFor, leastScore } from './search.ts'
+import { entriesFor, type FoundEntry, leastScore } from './search.ts'
 
 export interface AskedOfHandbook {
   /** Absent where the handbook has none on it. */
   readonly entry: HandbookEntry | undefined
+  /** Where it has none: the one that lies nearest, if that stands out from the others. */
+  readonly guess: HandbookEntry | undefined
   /** Other entries that it may have meant, the nearest first, at most three. */
   readonly nearest: readonly HandbookEntry[]
   /** How far above the least that will do it was found; 0 where it has none. */
@@ -28,7 +30,7 @@ export function askedOf(text: string): AskedOfHandbook {
   const [first, ...titles] = text.split(between)
   if (first === nothing) {
     const nearest = titles.flatMap(title => handbook.find(entry => entry.title === title) ?? [])
-    return { entry: undefined, nearest, sureness: 0, dangers: [] }
+    return { entry: undefined, guess: undefined, nearest, sureness: 0, dangers: [] }
   }
   const found = entriesFor(text)
   const [best, ...others] = found
@@ -37,14 +39,28 @@ export function askedOf(text: string): AskedOfHandbook {
   const least = best && isEmergency(best.entry) && isShort ? leastScore / 3 : leastScore
   if (!best || best.score < least) {
     const near = found.slice(0, most).filter(({ score }) => score >= leastScore / 2)
-    return { entry: undefined, nearest: near.map(({ entry }) => entry), sureness: 0, dangers: [] }
+    return {
+      entry: undefined,
+      guess: standingOut(found),
+      nearest: near.map(one => one.entry),
+      sureness: 0,
+      dangers: [],
+    }
   }
   const { entry, score } = best
   const near = others.filter(other => other.score >= score / 2).map(other => other.entry)
   const nearest = [...new Set([...near, ...besides(entry)])].slice(0, most)
   const { dangers = [] } = entry
   const judged = asksLeave(text) || isEmergency(entry) ? dangers : []
-  return { entry, nearest, sureness: Math.max(1, score / leastScore), dangers: judged }
+  return { entry, guess: undefined, nearest, sureness: Math.max(1, score / leastScore), dangers: judged }
+}
+
+/** Of people's questions that were too unlike any entry, seven of eight of those that passed were meant so. */
+const [leastOfGuess, standsOut] = [0.6 * leastScore, 1.25]
+
+function standingOut([first, second]: readonly FoundEntry[]): HandbookEntry | undefined {
+  if (!first || first.score < leastOfGuess || first.score < standsOut * (second?.score ?? 0)) return undefined
+  return first.entry
 }
 
 const isEmergency = ({ dangers = [] }: HandbookEntry): boolean => dangers.some(danger => emergencies.includes(danger))

@@ -12,7 +12,11 @@ import { changeMeant, yesOrNoWanted } from './ask-back.words.ts'
 const surely = 0.8
 
 /** What changes something and may not be what was meant, as a question. */
-export function unsure({ changes }: Entry, { question, understanding }: Known, readAs: Text): Said | undefined {
+export function unsure(
+  { changes }: Entry,
+  { question, understanding }: Pick<Known, 'question' | 'understanding'>,
+  readAs: Text,
+): Said | undefined {
   return changes && (understanding?.likelihood ?? 1) < surely ? changeMeant(question.command, readAs) : undefined
 }
 

@@ -5,7 +5,6 @@ import { maybe } from '../../charging/situation/doubts.ts'
 import { mayBeSame } from '../../charging/situation/kept.ts'
 import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
-import { joined, type Text } from '../../ground/text.ts'
 import { askedOf } from '../../handbook/asked.ts'
 import { isFewWords } from '../../language/conversation/follow-up.ts'
 import type { Frame } from '../../language/conversation/frame.ts'
@@ -18,15 +17,15 @@ import { aside } from '../../language/reading/choose.ts'
 import type { Meant, MeantOther } from '../../language/reading/meant.ts'
 import { warmthAfter } from '../../language/reading/stands.ts'
 import type { KitEntry } from '../../memory/memory.ts'
-import { type Layer, layersOf, openLayer } from '../layers/opened.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
 import type { Around, Known } from './around.ts'
 import { askedBack, choicesFor, notInHandbook, unclear } from './ask-back.ts'
-import { nothingChanged, restNotClear } from './ask-back.words.ts'
+import { nearestHeld, nothingChanged, restNotClear } from './ask-back.words.ts'
 import { dangerReply } from './danger-first.ts'
 import { problemReply } from './failures.ts'
 import { answerKnown } from './known.ts'
+import { opened, withEntry, withLine } from './other-lines.ts'
 import { hear } from './plainly.ts'
 import { notesOffered, packNames, remember } from './remembering.ts'
 import { storedFor } from './stored.ts'
@@ -137,9 +136,13 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     case 'smalltalk':
       if (about === text) return inHandbook()
       return answerKnown(around, { ...plain, question: { command: 'hello', options: {} } })
-    case 'handbook':
+    case 'handbook': {
       keepPack()
-      return about === undefined && temperature === undefined ? notKnown() : inHandbook()
+      if (about !== undefined || temperature !== undefined) return inHandbook()
+      const { guess } = askedOf(text)
+      if (!guess || suspected.length > 0) return notKnown()
+      return withLine(await inHandbook(guess.title), nearestHeld(locale.own(guess.title))(locale), 'first')
+    }
     case 'asks back': {
       const command = registry.get(meant.question.command)
       const { question, missing, told: pack } = meant
@@ -155,25 +158,6 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
       keepPack()
       return about === undefined ? notKnown() : inHandbook()
   }
-}
-
-/** What was worked out, and what the handbook says on the question beside it, in one line. */
-function withEntry(reply: Reply, about: string, { own }: Locale): Reply {
-  const [line] = askedOf(about).entry?.answer ?? []
-  return reply.problem || reply.verdict === 'do not charge' || line === undefined ? reply : withLine(reply, own(line))
-}
-
-function withLine(reply: Reply, line: Text): Reply {
-  const lines = [...reply.lines, line] as unknown as Reply['lines']
-  return { ...reply, headline: joined(lines), lines }
-}
-
-/** The answer with a layer of it in the first place, or its first line alone. */
-function opened(reply: Reply, layer: Layer | 'short'): Reply {
-  if (reply.problem || (layer !== 'short' && !layersOf(reply).includes(layer))) return reply
-  if (layer === 'short') return { ...reply, headline: reply.lines[0], lines: [reply.lines[0]] }
-  const lines = [...(reply.verdict === 'do not charge' ? reply.lines : []), ...openLayer(reply, layer).lines]
-  return { ...reply, headline: joined(lines), lines: lines as unknown as Reply['lines'] }
 }
 
 const leftAlone = (command: string, readAs: Text, locale: Locale): Reply =>

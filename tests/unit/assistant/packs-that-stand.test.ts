@@ -50,4 +50,9 @@ describe('what the handbook has nothing on', () => {
     const { problem } = await asking.ask('what is the reason that a charger has four screws')
     expect(problem?.what).toMatch(/has nothing on that/)
   })
+
+  it('is answered by the nearest entry, named, where that stands out', async () => {
+    const reply = await asking.ask('how deep do you fly them down, i stop at 15 and mates go to 6')
+    expect(reply.headline).toMatch(/^The nearest that the handbook has is "How far down|^Land so that/)
+  })
 })

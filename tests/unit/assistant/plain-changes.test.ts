@@ -2,7 +2,10 @@
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { commands } from '../../../commands/index.ts'
+import { unsure } from '../../../src/assistant/asking/confirming.ts'
+import { english } from '../../../src/ground/locale.ts'
 import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'
+import { commandNamed } from '../../support/commands.ts'
 import { fakeBoard } from '../../support/fake-noticeboard.ts'
 
 let asking: Asking
@@ -26,12 +29,16 @@ const rules = () => asking.memory.house.rules(moderator.community.id)
 const kit = async () => (await asking.memory.members.export(member.asker.id)).kit.map(one => [one.name, one.notation])
 
 describe('what may not have been meant', () => {
-  test('is asked about before anything is changed', async () => {
-    const reply = await asking.ask('heavy 6s 5000')
-    expect(reply.problem?.what).toMatch(/^Shall I do that: kit save/)
-    expect(await kit()).toEqual([])
-    await asking.ask('yes')
-    expect(await kit()).toEqual([['heavy', '6S 5000mAh LiPo']])
+  test.each([
+    [0.5, true],
+    [0.9, false],
+  ])('is asked about where it is as likely as %d: %s', (likelihood, asks) => {
+    const locale = english('.')
+    const question = { command: 'kit save', options: {} }
+    const understanding = { intent: 'kit save' as const, likelihood, values: [], notUnderstood: [] }
+    const said = unsure(commandNamed('kit save'), { question, understanding }, locale.own('wren'))
+    expect(said && `${said(locale)}`).toEqual(asks ? 'Shall I do that: kit save, wren?' : undefined)
+    expect(unsure(commandNamed('kit list'), { question, understanding }, locale.own('wren'))).toBeUndefined()
   })
 })
 

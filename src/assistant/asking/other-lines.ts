@@ -1,0 +1,26 @@
+// A reply with another line, or with a part of it in the first place.
+
+import type { Locale } from '../../ground/locale.ts'
+import { joined, type Text } from '../../ground/text.ts'
+import { askedOf } from '../../handbook/asked.ts'
+import { type Layer, layersOf, openLayer } from '../layers/opened.ts'
+import type { Reply } from '../reply.ts'
+
+/** What was worked out, and what the handbook says on the question beside it, in one line. */
+export function withEntry(reply: Reply, about: string, { own }: Locale): Reply {
+  const [line] = askedOf(about).entry?.answer ?? []
+  return reply.problem || reply.verdict === 'do not charge' || line === undefined ? reply : withLine(reply, own(line))
+}
+
+export function withLine(reply: Reply, line: Text, where: 'first' | 'last' = 'last'): Reply {
+  const lines = (where === 'first' ? [line, ...reply.lines] : [...reply.lines, line]) as unknown as Reply['lines']
+  return { ...reply, headline: joined(lines), lines }
+}
+
+/** The answer with a layer of it in the first place, or its first line alone. */
+export function opened(reply: Reply, layer: Layer | 'short'): Reply {
+  if (reply.problem || (layer !== 'short' && !layersOf(reply).includes(layer))) return reply
+  if (layer === 'short') return { ...reply, headline: reply.lines[0], lines: [reply.lines[0]] }
+  const lines = [...(reply.verdict === 'do not charge' ? reply.lines : []), ...openLayer(reply, layer).lines]
+  return { ...reply, headline: joined(lines), lines: lines as unknown as Reply['lines'] }
+}
