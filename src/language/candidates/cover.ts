@@ -11,8 +11,16 @@ const worth = ({ score, typed }: Candidate): number =>
 
 const composed: ReadonlySet<Candidate['kind']> = new Set(['charger', 'source', 'state'])
 
-/** A cover without overlaps, in the order of the text. */
+const covers = new WeakMap<readonly Candidate[], readonly Candidate[]>()
+
+/** A cover without overlaps, in the order of the text; the same for the same list. */
 export function bestCover(candidates: readonly Candidate[]): readonly Candidate[] {
+  const known = covers.get(candidates) ?? coverAnew(candidates)
+  covers.set(candidates, known)
+  return known
+}
+
+function coverAnew(candidates: readonly Candidate[]): readonly Candidate[] {
   const plain = candidates.filter(({ kind }) => !composed.has(kind))
   // Volts that say where a pack stands are volts, or nothing.
   const within = ({ start, end, kind: of }: Candidate) =>

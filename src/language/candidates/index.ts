@@ -1,5 +1,6 @@
 // All values that a text may tell, whatever way people write them.
 
+import { lately } from '../../ground/lately.ts'
 import { longestText, plainText } from '../../ground/plain-text.ts'
 import { cueBefore } from './cues.ts'
 import { deviceOfReading } from './levels/devices.ts'
@@ -43,12 +44,12 @@ const eachAfter = /^(?:each|apiece)$/
 const levelKinds: ReadonlySet<string> = new Set(['state', 'voltage'])
 
 /** Never throws. All candidates, overlapping ones too, best reading first among those that overlap. */
-export function candidatesOf(text: string): readonly Candidate[] {
+export const candidatesOf = lately((text: string): readonly Candidate[] => {
   const sentence = new Sentence(plainText(text.slice(0, longestText)))
   const found: Found[] = []
   for (const family of families) found.push(...family(sentence, found))
   return ordered(unique(found).map(one => candidateOf(sentence, one)))
-}
+})
 
 function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack }: Found): Candidate {
   const start = sentence.tokens[first]?.start ?? 0
