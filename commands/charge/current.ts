@@ -31,7 +31,13 @@ export const current = command({
     const timed = timedCharge(permit, { current_A: asked?.current_A })
     return { ...timed, ...(asked ?? timed.setting) }
   },
-  planned: ({ current_A, input_A, time_s, carried }) => ({ set_A: current_A, input_A, takes_s: time_s.high, carried }),
+  planned: ({ current_A, input_A, time_s, warmest_C, carried }) => ({
+    set_A: current_A,
+    input_A,
+    takes_s: time_s.high,
+    warmest_C: warmest_C.middle,
+    carried,
+  }),
   figures: setting => [
     figure.current('setCurrent', setting.current_A),
     figure.perCell('cutoffPerCell', setting.cutoff.perCell_V),

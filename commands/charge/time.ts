@@ -70,8 +70,14 @@ export const time = command({
   },
   planned: ({ other, ...timed }) => {
     const harder = other && other.current_A > timed.current_A ? other : timed
-    const { current_A, input_A, carried } = harder
-    return { set_A: current_A, input_A, carried, takes_s: Math.max(timed.time_s.high, other?.time_s.high ?? 0) }
+    const { current_A, input_A, carried, warmest_C } = harder
+    return {
+      set_A: current_A,
+      input_A,
+      carried,
+      warmest_C: warmest_C.middle,
+      takes_s: Math.max(timed.time_s.high, other?.time_s.high ?? 0),
+    }
   },
   figures: timed => [...timeFigures(timed), ...stopFigures(timed)],
 })
@@ -95,6 +101,9 @@ export const stageKeys = {
   'constant voltage': 'constantVoltageTime',
 } as const satisfies Record<StageKind, string>
 
+/** Cooler cells are not worth a figure. */
+const warm_C = 40
+
 interface Answered extends TimedCharge {
   readonly other: TimedCharge | undefined
   readonly within: Progress | undefined
@@ -111,9 +120,10 @@ const timeFigures = ({ charge, setting, other, within, ...timed }: Answered) => 
   figure.rate('cRate', timed.rate_C),
   figure.perCell('cutoffPerCell', setting.cutoff.perCell_V),
   figure.voltage('cutoffPack', setting.cutoffPack_V),
-  figure.capacity('chargeIn', charge.charge_Ah),
+  figure.capacity('chargeIn', charge.charge_Ah, timed.charge_Ah),
   figure.energy('energyIn', charge.energy_Wh),
-  figure.energy('heat', charge.heat_Wh),
+  figure.energy('heat', charge.heat_Wh, timed.heat_Wh),
+  figure.temperature('warmest', timed.warmest_C.middle > warm_C ? timed.warmest_C.middle : undefined, timed.warmest_C),
   figure.percent('startCharge', charge.startSoc),
   figure.percent('endCharge', charge.endSoc),
   figure.power('peakInputPower', charge.peakPower_W / setting.efficiency),

@@ -72,6 +72,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
       chargeIn: say`charge in`,
       energyIn: say`energy in`,
       heat: say`of it heat in the pack`,
+      warmest: say`cells at their warmest`,
       startCharge: say`charged at the start`,
       endCharge: say`charged at the end`,
       peakInputPower: say`input power at most`,

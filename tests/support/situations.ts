@@ -60,6 +60,7 @@ export const somePlanned: fc.Arbitrary<Planned> = fc.record({
   takes_s: perhaps(between(0, 200_000)),
   lasts_s: perhaps(between(0, 200_000)),
   input_A: perhaps(between(0, 40)),
+  warmest_C: perhaps(between(-10, 70)),
   carried: perhaps(fc.integer({ min: 0, max: 20 })),
   wanted: perhaps(fc.integer({ min: 0, max: 20 })),
   flowShare: perhaps(between(0, 3)),

@@ -17,8 +17,8 @@ export interface ChargeTimes {
   readonly charge_Ah: Band
   /** In the pack, in Wh. */
   readonly heat_Wh: Band
-  /** Of the cells at their warmest, in °C. */
-  readonly warmest_C: Band
+  /** Of the cells at their warmest, in °C: of the middle one, and of nine of ten. */
+  readonly warmest_C: Band & { readonly middle: number }
 }
 
 /** Shares of the cells below the two ends of a band. */
@@ -48,7 +48,10 @@ export function chargeTimeBand(request: ChargeRequest): ChargeTimes {
     timeToCutoff_s: band(run => run.timeToCutoff_s * run.timeFactor, charge.timeToCutoff_s),
     charge_Ah: band(run => run.charge_Ah, charge.charge_Ah),
     heat_Wh: band(run => run.heat_Wh * request.pack.series, charge.heat_Wh),
-    warmest_C: band(run => run.warmest_C),
+    warmest_C: {
+      ...band(run => run.warmest_C),
+      middle: runs.reduce((sum, run) => sum + run.warmest_C, 0) / runs.length,
+    },
   }
 }
 

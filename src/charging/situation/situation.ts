@@ -98,6 +98,8 @@ export interface Planned {
   readonly underLoad_V?: number
   /** What the charger takes from its source, in A. */
   readonly input_A?: number
+  /** What the cells warm to while they are charged, in °C. */
+  readonly warmest_C?: number
   /** How many of the wanted charges the source carries whole. */
   readonly carried?: number
   /** Packs that were wanted. */

@@ -133,6 +133,9 @@ export const limitWords: WordsOf<typeof limits> = locale => {
       say`At ${met} half of the capacity an hour is the most: cold cells are hurt by more, and it does not show.`,
     ],
     warm: ({ met }) => [say`${met} is warm: let the pack cool in the shade before it goes on the charger.`],
+    warmsUp: ({ met }) => [
+      say`By the end its cells are at about ${met}: less current keeps them cooler. Too hot to hold means stop.`,
+    ],
     warmStore: ({ met }) => [say`${met} is warm for storing: packs keep best in a cool room.`],
     aboveUsual: ({ found: { known } }) => [
       say`That is ${show.rate(known.facts.rate_C ?? 0)}, more than the usual ${show.rate(known.bounds?.wantedRate_C ?? 0)}: only for packs whose label allows it.`,

@@ -149,6 +149,15 @@ describe('time', () => {
     expect(await width(`${plain} capacity: 1500mAh`)).toBeLessThan(await width(plain))
   })
 
+  it('tells how warm the cells grow where that is much, and has a care for it', async () => {
+    const hard = await ask('time pack: 6S 5000 LiPo 4C charge current: 20A temperature: 30°C')
+    expect(value(hard, 'warmest')).toBeGreaterThan(40)
+    expect(cautions(hard)).toContain('warmsUp')
+    const gentle = await ask('time pack: 6S 5000 LiPo current: 5A temperature: 20°C')
+    expect(keys(gentle)).not.toContain('warmest')
+    expect(cautions(gentle)).not.toContain('warmsUp')
+  })
+
   it('has nothing to do where the pack is there already', async () => {
     const reply = await ask('time pack: 3S 1500 LiPo from: 4.1V per cell to: storage')
     expect(reply.verdict).toBe('do not charge')

@@ -117,7 +117,7 @@ describe('moving a number towards or beyond its limit never improves a verdict',
         fc.double({ min: 1, max: 4, noNaN: true }),
         (situation, planned, times) => {
           const { verdict } = judge(situation, planned)
-          for (const key of ['takes_s', 'flowShare', 'energy_Wh', 'input_A'] as const) {
+          for (const key of ['takes_s', 'flowShare', 'energy_Wh', 'input_A', 'warmest_C'] as const) {
             const more = { ...planned, [key]: planned[key] === undefined ? undefined : planned[key] * times }
             expect(worse(judge(situation, more).verdict, verdict)).toBe(true)
           }

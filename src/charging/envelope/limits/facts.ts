@@ -31,6 +31,8 @@ export const unitOf = {
   /** How far below what is allowed the charger's next cutoff lies, in V. */
   cutoffMissed_V: 'perCell',
   temperature_C: 'temperature',
+  /** What the cells warm to while they are charged. */
+  warmest_C: 'temperature',
   labelRate_C: 'rate',
   dischargeRate_C: 'rate',
   /** Asked for or planned: into the pack, over its capacity. */

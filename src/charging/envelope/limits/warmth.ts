@@ -25,6 +25,7 @@ export const warmthLimits = {
   veryCold: below('care', charging, 'temperature_C', jeita, 5),
   cold: below('care', charging, 'temperature_C', jeita, 10),
   warm: above('care', charging, 'temperature_C', jeita, 40),
+  warmsUp: above('care', charging, 'warmest_C', jeita, 40),
   warmStore: above('care', ['store'], 'temperature_C', cells, 30),
   cool: below('note', charging, 'temperature_C', practice('cells feel the cold'), 15),
 } as const satisfies Limits
