@@ -54,6 +54,8 @@ function scoreOf(
   spelled: boolean,
 ): number {
   const one = sentence.word(first) === 'one'
+  // "One of 65W" stands for the thing itself.
+  if (one && sentence.word(after) === 'of') return 0.1
   const ofPack = packs.has(after) || packs.has(after + 1)
   if (ofPack || things.has(sentence.word(after))) return one ? 0.7 : 0.88
   if (one) return 0.15
