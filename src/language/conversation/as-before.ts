@@ -22,7 +22,8 @@ export function asBefore(
       )
     : values
   // "And one of 65 W", "the 2S one": it stands for what is meant.
-  const isWord = ({ kind, typed, score }: Candidate) => kind === 'count' && /^ones?$/i.test(typed) && score < surely
+  const isWord = ({ kind, typed, score, next }: Candidate) =>
+    kind === 'count' && /^ones?$/i.test(typed) && (score < surely || next === 'of')
   const meant = told.length > 1 ? told.filter(value => !isWord(value)) : told
   return meant.map(
     value =>
