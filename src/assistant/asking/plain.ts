@@ -56,7 +56,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     answers,
   } = await hear(text, language, heard, registry, context, talk)
   const { understanding } = meant
-  const { kept, isCorrected, isOfStanding } = remember(conversation, named, ofPacks, used)
+  const { kept, isCorrected, isOfStanding } = remember(conversation, named, ofPacks, used, suspected)
   const plain = {
     used,
     dangers,

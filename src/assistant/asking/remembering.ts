@@ -1,6 +1,7 @@
 // What a question tells of dangers, put beside what was told before it: what is left of that, and of which packs.
 
-import { dangers } from '../../charging/situation/dangers.ts'
+import { type Danger, dangers } from '../../charging/situation/dangers.ts'
+import { shortened } from '../../ground/plain-text.ts'
 import { asksLeave } from '../../handbook/leave.ts'
 import type { StayingDanger } from '../../language/conversation/staying.ts'
 import {
@@ -43,15 +44,28 @@ export function remember(
   text: string,
   told: readonly Told[],
   used: readonly KitEntry[],
+  suspected: readonly Danger[] = [],
 ): Remembered {
   const { frame, told: before } = conversation.talk
-  if (before.length === 0 && told.length === 0) return { kept: [], isCorrected: false, isOfStanding: false }
+  const lasting = suspected.filter(danger => dangers[danger].stays === 'lasts')
+  if (before.length + told.length + lasting.length === 0) return { kept: [], isCorrected: false, isOfStanding: false }
   const said = correctionsIn(text)
   const [spoken, last] = [spokenPacks(text, packsOf(used)), lastSpoken(frame)]
   const left = corrected(before, said, spoken, last)
   const isGeneral = !definite.test(text) && last === undefined
-  const kept = together(left, staying(told, { spoken, last, said, isAsked: asksLeave(text), isGeneral }))
-  conversation.keepTold(kept)
+  const telling = { spoken, last, said, isAsked: asksLeave(text), isGeneral }
+  const kept = together(left, staying(told, telling))
+  // What it may only tell is spoken of now, and stays as a doubt of the pack.
+  const may = staying(
+    lasting.map(danger => ({ danger, typed: shortened(text) })),
+    telling,
+  ).filter(one => !kept.some(({ danger }) => danger === one.danger))
+  conversation.keepTold(
+    together(
+      kept,
+      may.map(one => ({ ...one, doubted: true, suspected: true })),
+    ),
+  )
   return {
     kept,
     isCorrected: left.some((one, index) => one !== before[index]) || left.length < before.length,

@@ -4,4 +4,6 @@ import type { KeptDanger } from '../../charging/situation/kept.ts'
 
 export interface StayingDanger extends KeptDanger {
   readonly names: readonly string[]
+  /** It may only have sounded so: it ends when it is said to be otherwise. */
+  readonly suspected?: boolean
 }

@@ -95,6 +95,7 @@ export function corrected(
       said.otherPack || (said.mistaken && spoken.length > 0 && !spoken.some(({ of }) => mayBeSame(one.of, of)))
     if (dangers[one.danger].stays !== 'lasts') return said.otherwise.has(one.danger) || isOther ? [] : [one]
     const isSound = said.foundSound || said.mistaken || (said.measured && ofVolts.has(one.danger))
+    if (one.suspected && (isOther || isSound || said.otherwise.has(one.danger))) return []
     return [isOther || isSound ? { ...one, doubted: true } : one]
   })
 }

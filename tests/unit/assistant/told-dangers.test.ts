@@ -113,6 +113,19 @@ describe('what passes', () => {
   })
 })
 
+describe('what only sounds like a danger of a pack', () => {
+  it('stays a doubt of that pack, until it is said to be otherwise', async () => {
+    const first = await asking.ask('my 4s 1500 lipo got a funny bump on one side, amps?')
+    expect(first.question).toContain('maybeSwollen')
+    expect(await verdicts('how long for it at 1A', 'how long for a 3s 850 lihv at 0.8A')).toEqual([
+      'go with care',
+      'go',
+    ])
+    await asking.ask('i looked again, the 4s 1500 is flat and firm')
+    expect(await verdicts('how long for a 4s 1500 lipo at 1A')).toEqual(['go'])
+  })
+})
+
 describe('what was asked before', () => {
   for (const between of ['thanks', 'hello', 'kit list', 'what does C mean', 'help'])
     it(`outlives "${between}"`, async () => {
