@@ -1,13 +1,20 @@
 // From what a moderator asks to the changes of rules it means, none of them looser than the chemistry.
 
-import { type ChemistryRule, houseRange } from '../../src/charging/setting/house-range.ts'
+import { type ChemistryRule, coldestRange_C, houseRange } from '../../src/charging/setting/house-range.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import { Problem } from '../../src/ground/problem.ts'
-import { rateKind, voltageKind } from '../../src/language/kinds/values.ts'
+import { rateKind, temperatureKind, voltageKind } from '../../src/language/kinds/values.ts'
 import { chemistryNames } from '../../src/language/things/chemistry.ts'
 import type { HouseChange, HouseRules } from '../../src/memory/memory.ts'
-import { forWhichCells, forWhichCellsExpected, outside, outsideExpected } from './house-problems.words.ts'
+import {
+  coldestExpected,
+  coldestOutside,
+  forWhichCells,
+  forWhichCellsExpected,
+  outside,
+  outsideExpected,
+} from './house-problems.words.ts'
 
 /** A rule for cells as asked for; `null` lifts it, undefined leaves it. */
 interface LimitAsked {
@@ -42,6 +49,20 @@ export function limitChanges(
     if (value !== null) refuseOutside({ rule, option, value }, one)
     return { rule, chemistry: one.name, value }
   })
+}
+
+/** Throws a Problem for cells colder than any may be charged, and for a limit that no field day meets. */
+export function coldestChange(value: number | null): HouseChange {
+  const { lowest, highest } = coldestRange_C
+  if (value !== null && (value < lowest || value > highest)) {
+    throw new Problem({
+      what: coldestOutside(value),
+      token: temperatureKind.write(value),
+      expected: coldestExpected,
+      example: 'house set coldest: 10°C',
+    })
+  }
+  return { rule: 'coldest_C', value }
 }
 
 function refuseOutside({ rule, option, value }: LimitAsked & { readonly value: number }, chemistry: Chemistry): void {

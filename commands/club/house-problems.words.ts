@@ -1,6 +1,6 @@
 // What is said where a rule of the club cannot be set as asked.
 
-import type { ChemistryRule } from '../../src/charging/setting/house-range.ts'
+import { type ChemistryRule, coldestRange_C } from '../../src/charging/setting/house-range.ts'
 import type { Chemistry, Cited } from '../../src/charging/things/chemistry.ts'
 import { type Said, told } from '../../src/ground/locale.ts'
 import { joined } from '../../src/ground/text.ts'
@@ -32,6 +32,13 @@ export const outside = told(
   (locale, rule: ChemistryRule, { name }: Chemistry, value: number) =>
     locale.say`A club cannot set the ${ruleNames(locale)[rule]} of ${locale.own(name)} to ${limitWords(rule, value, locale)}.`,
 )
+
+export const coldestOutside = told(
+  ({ say, show }, value: number) => say`A club cannot set the coldest cells to charge to ${show.temperature(value)}.`,
+)
+
+export const coldestExpected: Said = ({ say, show }) =>
+  say`${show.temperature(coldestRange_C.lowest)} to ${show.temperature(coldestRange_C.highest)}; below the first no cell may be charged`
 
 export const outsideExpected = told(
   (locale, rule: ChemistryRule, [lowest, highest]: readonly [Cited, Cited], bound: Cited) => {

@@ -7,9 +7,9 @@ import type { Context } from '../../src/assistant/context.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
-import { chemistryKind, rateKind, voltageKind } from '../../src/language/kinds/values.ts'
+import { chemistryKind, rateKind, temperatureKind, voltageKind } from '../../src/language/kinds/values.ts'
 import type { HouseChange } from '../../src/memory/memory.ts'
-import { limitChanges, standingRules } from './house-changes.ts'
+import { coldestChange, limitChanges, standingRules } from './house-changes.ts'
 import {
   moderatorsOnly,
   moderatorsOnlyExpected,
@@ -35,8 +35,10 @@ function orNone<T>(kind: ValueKind<T>): ValueKind<T | null> {
 const takes = {
   chemistry: optional(chemistryKind),
   rate: optional(orNone(rateKind)),
+  full: optional(orNone(voltageKind)),
   storage: optional(orNone(voltageKind)),
   floor: optional(orNone(voltageKind)),
+  coldest: optional(orNone(temperatureKind)),
   gentle: optional(choiceKind('choice', ['yes', 'no'])),
   decimal: optional(choiceKind('decimal mark', ['point', 'comma'])),
   language: optional(choiceKind('language', ['English'], onlyEnglish)),
@@ -50,6 +52,7 @@ export const houseSet = service({
   examples: [
     'house set chemistry: LiPo rate: 1C storage: 3.80V',
     'house set chemistry: Li-ion floor: 3.2V gentle: yes',
+    'house set coldest: 10°C',
     'house set decimal: comma private-answers: moderators',
   ],
   changes: true,
@@ -79,13 +82,15 @@ function refuseMembers({ asker }: Context): void {
 }
 
 function changesFrom(asked: Asked<typeof takes>): readonly HouseChange[] {
-  const { chemistry, rate, storage, floor, gentle, decimal, language } = asked
+  const { chemistry, rate, full, storage, floor, coldest, gentle, decimal, language } = asked
   const privateAnswers = asked['private-answers']
   const changes: HouseChange[] = [
     ...limitChanges({ rule: 'maxRate_C', option: 'rate', value: rate }, chemistry),
+    ...limitChanges({ rule: 'fullPerCell_V', option: 'full', value: full }, chemistry),
     ...limitChanges({ rule: 'storagePerCell_V', option: 'storage', value: storage }, chemistry),
     ...limitChanges({ rule: 'sourceFloorPerCell_V', option: 'floor', value: floor }, chemistry),
   ]
+  if (coldest !== undefined) changes.push(coldestChange(coldest))
   if (gentle) changes.push({ rule: 'gentleLiIon', value: gentle === 'yes' ? true : null })
   if (decimal) changes.push({ rule: 'decimalMark', value: decimal === 'comma' ? ',' : '.' })
   if (language) changes.push({ rule: 'language', value: language })

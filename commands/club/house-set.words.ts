@@ -12,10 +12,12 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
   return {
     summary: say`Tightens the charging rules of this club; for moderators.`,
     takes: {
-      chemistry: { about: say`which cells rate, storage and floor are for` },
+      chemistry: { about: say`which cells rate, full, storage and floor are for` },
       rate: { about: say`highest charge rate, or none to lift the rule` },
+      full: { about: say`highest voltage per cell of a charge, or none` },
       storage: { about: say`storage voltage per cell, or none` },
       floor: { about: say`voltage per cell at which a battery used as a source is stopped, or none` },
+      coldest: { about: say`temperature of the cells below which nobody charges, or none` },
       gentle: { about: say`yes: ${own(name)} is charged to ${show.perCell(gentleFull_V.value)} a cell only` },
       decimal: { about: say`point or comma` },
       language: { about: say`English; no other so far` },

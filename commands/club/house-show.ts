@@ -9,6 +9,7 @@ import { inKey } from './chemistry-key.ts'
 
 const keys: Readonly<Record<ChemistryRule, string>> = {
   maxRate_C: 'highestRate',
+  fullPerCell_V: 'highestVolts',
   storagePerCell_V: 'storage',
   sourceFloorPerCell_V: 'sourceFloor',
 }
@@ -45,7 +46,12 @@ export const houseShow = service({
 })
 
 function chemistryValue({ rule, chemistry }: ShownRule): number {
-  const { highestRate_C, storage_V, loadFloor_V } = chemistry
-  const limits = { maxRate_C: highestRate_C, storagePerCell_V: storage_V, sourceFloorPerCell_V: loadFloor_V }
+  const { highestRate_C, full_V, storage_V, loadFloor_V } = chemistry
+  const limits = {
+    maxRate_C: highestRate_C,
+    fullPerCell_V: full_V,
+    storagePerCell_V: storage_V,
+    sourceFloorPerCell_V: loadFloor_V,
+  }
   return limits[rule].value
 }

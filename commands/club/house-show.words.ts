@@ -6,14 +6,14 @@ import { limitWords, ruleNames, settingWords } from './house.words.ts'
 import { type houseShow, shownRules } from './house-show.ts'
 
 export const houseShowWords: WordsOf<typeof houseShow> = locale => {
-  const { say, own } = locale
+  const { say, own, show } = locale
   const names = ruleNames(locale)
   return {
     summary: say`Shows the charging rules of this club.`,
     asks: [own('what has this club set')],
     takes: {},
     answer: ({ rules, house }) => [
-      rules.some(({ isSet }) => isSet) || house.gentleLiIon
+      rules.some(({ isSet }) => isSet) || house.gentleLiIon || house.coldest_C !== undefined
         ? say`This club has tightened some limits; where it has not, the chemistry stands.`
         : say`This club has tightened no limit: the chemistry stands.`,
       ...[...Map.groupBy(rules, ({ rule }) => rule)].map(
@@ -23,6 +23,7 @@ export const houseShowWords: WordsOf<typeof houseShow> = locale => {
             ', ',
           )}.`,
       ),
+      house.coldest_C === undefined ? undefined : say`${names.coldest_C}: ${show.temperature(house.coldest_C)}.`,
     ],
     figures: Object.fromEntries(
       shownRules().map(({ key, rule, chemistry }) => [key, say`${own(chemistry.name)}, ${names[rule]}`]),

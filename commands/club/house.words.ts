@@ -8,8 +8,10 @@ import type { HouseChange } from '../../src/memory/memory.ts'
 
 export const ruleNames = ({ say }: Locale): Readonly<Record<HouseChange['rule'], Text>> => ({
   maxRate_C: say`highest charge rate`,
+  fullPerCell_V: say`highest volts of a charge`,
   storagePerCell_V: say`storage voltage`,
   sourceFloorPerCell_V: say`floor of a battery used as a source`,
+  coldest_C: say`coldest cells to charge`,
   gentleLiIon: say`gentle Li-ion`,
   decimalMark: say`decimal mark`,
   language: say`language`,
@@ -35,6 +37,7 @@ export function changesWords(changes: readonly HouseChange[], locale: Locale): T
 }
 
 function valueWords(rule: HouseChange['rule'], value: HouseChange['value'], locale: Locale): Text {
+  if (typeof value === 'number' && rule === 'coldest_C') return locale.show.temperature(value)
   if (typeof value === 'number') return limitWords(rule as ChemistryRule, value, locale)
   return value === null ? locale.say`not set` : settingWords(rule, value, locale)
 }

@@ -83,10 +83,11 @@ export interface HouseRules extends HouseLimits {
 /** A change of one rule; `null` lifts it. Rules for one chemistry name it. */
 export type HouseChange =
   | {
-      readonly rule: 'maxRate_C' | 'storagePerCell_V' | 'sourceFloorPerCell_V'
+      readonly rule: 'maxRate_C' | 'fullPerCell_V' | 'storagePerCell_V' | 'sourceFloorPerCell_V'
       readonly chemistry: ChemistryName
       readonly value: number | null
     }
+  | { readonly rule: 'coldest_C'; readonly value: number | null }
   | { readonly rule: 'gentleLiIon'; readonly value: boolean | null }
   | { readonly rule: 'decimalMark'; readonly value: DecimalMark | null }
   | { readonly rule: 'language'; readonly value: 'English' | null }

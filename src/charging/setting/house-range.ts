@@ -3,7 +3,7 @@
 import type { Chemistry, Cited } from '../things/chemistry.ts'
 import { practice } from '../things/cited.ts'
 
-export type ChemistryRule = 'maxRate_C' | 'storagePerCell_V' | 'sourceFloorPerCell_V'
+export type ChemistryRule = 'maxRate_C' | 'fullPerCell_V' | 'storagePerCell_V' | 'sourceFloorPerCell_V'
 
 export interface HouseRange {
   readonly lowest: Cited
@@ -16,14 +16,19 @@ const slowestRate_C = practice(0.1, 'slow charges are at 0.1C')
 /** The values that a house may set, both ends included: C for the rate, V per cell for the others. */
 export function houseRange(
   rule: ChemistryRule,
-  { highestRate_C, restFloor_V, loadFloor_V, storage_V }: Chemistry,
+  { highestRate_C, restFloor_V, loadFloor_V, storage_V, full_V }: Chemistry,
 ): HouseRange {
   switch (rule) {
     case 'maxRate_C':
       return { lowest: slowestRate_C, highest: highestRate_C }
+    case 'fullPerCell_V':
+      return { lowest: storage_V, highest: full_V }
     case 'storagePerCell_V':
       return { lowest: restFloor_V, highest: storage_V }
     case 'sourceFloorPerCell_V':
       return { lowest: loadFloor_V, highest: storage_V }
   }
 }
+
+/** What a house may set as the coldest, in °C: from where every chemistry may be charged to a warm room. */
+export const coldestRange_C = { lowest: 0, highest: 20 } as const

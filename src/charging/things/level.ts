@@ -18,9 +18,10 @@ export type LevelName = 'full' | 'storage' | 'empty'
 export type Level = State | { readonly kind: 'named'; readonly name: LevelName }
 
 /** Full voltage of one cell under the rules of the house, in V. */
-export function fullVoltage_V(chemistry: Chemistry, { gentleLiIon }: HouseLimits): number {
+export function fullVoltage_V(chemistry: Chemistry, { gentleLiIon, fullPerCell_V }: HouseLimits): number {
   const gentle_V = gentleLiIon ? chemistry.gentleFull_V : undefined
-  return (gentle_V ?? chemistry.full_V).value
+  const house_V = fullPerCell_V?.[chemistry.name] ?? Number.POSITIVE_INFINITY
+  return Math.min((gentle_V ?? chemistry.full_V).value, house_V)
 }
 
 /** Storage voltage of one cell under the rules of the house, in V: never above that of the chemistry. */

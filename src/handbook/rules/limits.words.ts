@@ -29,6 +29,10 @@ export const limitWords: WordsOf<typeof limits> = locale => {
       say`Do not charge at ${met}: below ${than} a charge hurts the cells, and it does not show.`,
       say`Warm the pack to room temperature first, slowly and without a heater on it.`,
     ],
+    colderThanClub: ({ met, than }) => [
+      say`Do not charge at ${met}: this club charges no cells colder than ${than}.`,
+      say`Warm the pack to room temperature first, slowly and without a heater on it.`,
+    ],
     tooHot: ({ met, than }) => [
       say`Do not charge at ${met}: ${than} is the most for these cells.`,
       say`Let it cool in the shade until it is no warmer than the air, then ask again. If it grew hot by itself, keep away from it.`,

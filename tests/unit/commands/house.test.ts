@@ -33,6 +33,24 @@ async function done(question: string, by: Occasion = moderator) {
 const figureOf = (reply: Awaited<ReturnType<typeof done>>, key: string) =>
   reply.figures.find(figure => figure.key === key)?.value
 
+describe('what may be charged here', () => {
+  test('is nothing colder than the club says', async () => {
+    await done('house set coldest: 10°C')
+    const cold = await done('current pack: 3S 720 LiHV temperature: 8°C')
+    expect(cold.verdict).toBe('do not charge')
+    expect(cold.headline).toContain('no cells colder than 10')
+    expect((await done('current pack: 3S 720 LiHV temperature: 11°C')).verdict).not.toBe('do not charge')
+    expect((await asking.ask('house set coldest: -1°C', moderator)).problem?.what).toMatch(/coldest cells/)
+  })
+
+  test('is nothing fuller than the club says', async () => {
+    await done('house set chemistry: LiPo full: 4.15V')
+    expect(figureOf(await done('current pack: 3S 720 LiPo'), 'cutoffPack')).toBeCloseTo(12.45)
+    expect(figureOf(await done('current pack: 3S 720 LiHV'), 'cutoffPack')).toBeCloseTo(13.05)
+    expect((await asking.ask('house set chemistry: LiPo full: 4.3V', moderator)).problem?.what).toMatch(/4.30/)
+  })
+})
+
 describe('a rate for all', () => {
   test('leaves those as they are that may not have as much anyway', async () => {
     const reply = await done('house set rate: 1.5C')
@@ -205,6 +223,6 @@ test('anyone may see the rules, the chemistry’s limit where the club has none'
   const text = (key: string) => reply.figures.find(figure => figure.key === key)?.text
   expect(text('highestRateLiPo')).toBe('1C (this club)')
   expect(text('highestRateLiHV')).toBe('2C (chemistry)')
-  expect(reply.figures).toHaveLength(12)
+  expect(reply.figures).toHaveLength(16)
   expect(reply.working.join('\n')).toContain('private answers: everyone')
 })

@@ -15,6 +15,13 @@ const bandEnd =
 /** Most pressing first within a weight. */
 export const warmthLimits = {
   tooCold: below('refuse', charging, 'temperature_C', jeita, bandEnd('from_C', Math.min)),
+  colderThanClub: below(
+    'refuse',
+    charging,
+    'temperature_C',
+    'the rules of this club',
+    ({ situation }) => situation.house.coldest_C,
+  ),
   tooHot: above('refuse', charging, 'temperature_C', jeita, bandEnd('to_C', Math.max)),
   tooColdToDrain: below('refuse', ['drain'], 'temperature_C', cells, -20),
   tooHotToDrain: above('refuse', ['drain'], 'temperature_C', cells, 60),
