@@ -51,7 +51,9 @@ export function answerTo(
   return isFilled ? choiceOf(fitted, question.options) : undefined
 }
 
+const speaks = /\?|^\W*(?:it|its|it's|they|they're|that|that's|this|these|those|and|but|no)\b/i
+
 /** A name or a title as somebody types it in answer: one of the choices, or few words that ask nothing. */
 const wordsFor = (text: string, choices: readonly string[]): string | undefined =>
   nearest(text.trim(), choices) ??
-  (text.trim().split(/\s+/).length <= 3 && !text.includes('?') ? text.trim() : undefined)
+  (text.trim().split(/\s+/).length <= 3 && !speaks.test(text) ? text.trim() : undefined)

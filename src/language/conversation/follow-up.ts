@@ -76,6 +76,8 @@ export function followsSurely(
   fitted: Fitted,
   vocabulary: Vocabulary,
 ): number {
+  // Values alone say nothing of what is wanted.
+  if (fitted.left.length === 0 && wordsBeside(text, values).length === 0) return surely
   const signs = Object.entries(signsOf(text, values, ranked, fitted, vocabulary))
   const sum = signs.reduce((all, [name, sign]) => all + weights[name as keyof Signs] * sign, 0)
   const follows = 1 / (1 + Math.exp(-sum))
@@ -96,6 +98,7 @@ function othersOf(ranked: readonly Ranked[], { command }: Fitted): readonly Rank
     .map(({ intent, share }) => ({ intent, share: share / whole }))
 }
 
+const surely = 0.95
 const tried = 4
 
 const takesAlone = ({ intent }: Ranked, values: readonly Candidate[], vocabulary: Vocabulary): number => {

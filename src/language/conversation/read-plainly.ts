@@ -117,7 +117,7 @@ const inTalk =
     const isEmpty = fitted && (Object.keys(fitted.options).length === 0 || fitted.missing !== undefined)
     if (isEmpty && isFewWords(text)) return { ...choice, score: score * (goesOn.test(text) ? 0.2 : 0.4) }
     const isIdle = intent === 'notours' || intent === 'smalltalk'
-    return isIdle && namesWanted(text, values) ? { ...choice, score: score * 0.3 } : choice
+    return isIdle && namesWanted(text, values) ? { ...choice, score: score * 0.2 } : choice
   }
 
 /** Commands about what bears a name read the sentence as typed, all others with what saved names stand for. */
