@@ -1,15 +1,15 @@
-// The corpus: what 57 imagined members of a club write, a file each. For the trainer and the tests.
+// The corpus: what 69 imagined members of a club write, a file each. For the trainer and the tests.
 
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { type FurtherMessage, furtherMessage, type MarkedMessage, markedMessage } from './schema.ts'
 
-export const authors: readonly number[] = Array.from({ length: 57 }, (_, index) => index + 1)
+export const authors: readonly number[] = Array.from({ length: 69 }, (_, index) => index + 1)
 
 const corpus = import.meta.dirname
 
 /** Whole people that nothing is learned from and no rule looks at: how well people are read is measured on them. */
-export const heldOut: ReadonlySet<number> = new Set([5, 8, 12, 16, 22, 26, 30, 32, 39, 42, 46, 50, 53, 56])
+export const heldOut: ReadonlySet<number> = new Set([5, 8, 12, 16, 22, 26, 30, 32, 39, 42, 46, 50, 53, 56, 60, 66])
 
 function linesOf(file: string): readonly unknown[] {
   const text = readFileSync(join(corpus, file), 'utf8')
