@@ -2,8 +2,7 @@
 
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { Danger } from '../../src/charging/situation/dangers.ts'
-import { judged } from '../../src/language/dangers/opinion/opinion.ts'
+import { type Danger, dangerNamed } from '../../src/charging/situation/dangers.ts'
 import { authors, heldOut, messagesOf } from '../corpus/read-corpus.ts'
 
 export interface Example {
@@ -46,7 +45,7 @@ function pairs(): Example[] {
       ? texts.map(text => ({ text, dangers: [], weight: 1, isKnownToRules: false }))
       : texts.flatMap((text, twin) => {
           const example = {
-            dangers: twin > 0 ? [] : marks.split(',').map(dangerNamed),
+            dangers: twin > 0 ? [] : marks.split(',').map(mark => dangerNamed(mark.trim())),
             weight: weightOfPairs,
             isKnownToRules: false,
           }
@@ -74,9 +73,3 @@ const linesOf = (path: string): string[] =>
   readFileSync(path, 'utf8')
     .split('\n')
     .filter(line => line !== '')
-
-function dangerNamed(name: string): Danger {
-  const danger = judged.find(known => known === name.trim())
-  if (danger === undefined) throw new Error(`no danger: ${name}`)
-  return danger
-}

@@ -3,6 +3,8 @@
 import { type Features, featuresOf, fewerPlaces, places } from '../../src/language/dangers/opinion/features.ts'
 import { judged, sharesOf, type Weights, weightOf } from '../../src/language/dangers/opinion/opinion.ts'
 import { conceptNumbers, ready } from '../../src/language/dangers/reader.ts'
+import { figuresIn } from '../../src/language/dangers/relations/figures.ts'
+import { valuesOf } from '../../src/language/dangers/relations/values.ts'
 import { allExamples, type Example } from './examples.ts'
 
 interface Seen extends Example {
@@ -31,7 +33,8 @@ export function trainedWeights(): Weights {
 function featuresIn({ text, isKnownToRules }: Example, n: number): Features {
   const marked = ready.mark(text)
   const isTrusting = !isKnownToRules || n % 2 === 0
-  return featuresOf(marked, isTrusting ? ready.evidenceIn(marked) : [], conceptNumbers)
+  const evidence = isTrusting ? ready.evidenceIn(marked) : []
+  return featuresOf(marked, evidence, figuresIn(valuesOf(marked.words)), conceptNumbers)
 }
 
 /** In the same order each time, yet no two alike beside each other. */

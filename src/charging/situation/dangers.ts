@@ -73,5 +73,12 @@ export const dangers = {
 
 export type Danger = keyof typeof dangers
 
+/** The danger of that name, as data write it. Throws an Error where there is none. */
+export function dangerNamed(name: string): Danger {
+  const danger = (Object.keys(dangers) as Danger[]).find(known => known === name)
+  if (danger === undefined) throw new Error(`no danger: ${name}`)
+  return danger
+}
+
 /** Answered before anything else, past every queue and limit. */
 export const emergencies: readonly Danger[] = ['fire', 'injury']

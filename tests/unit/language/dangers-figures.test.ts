@@ -28,12 +28,12 @@ test('dangers of unseen people are told or suspected, and their harmless message
     const { told, suspected } = dangersIn(text)
     return [...told.map(({ danger }) => danger), ...suspected].some(danger => dangers.includes(danger))
   }
-  expect(share(marked, isTold)).toBeGreaterThan(0.81)
-  expect(share(marked, isNamed)).toBeGreaterThan(0.78)
+  expect(share(marked, isTold)).toBeGreaterThan(0.78)
+  expect(share(marked, isNamed)).toBeGreaterThan(0.76)
   expect(share(marked, message => isTold(message) || isSuspected(message))).toBeGreaterThan(0.89)
-  expect(share(twins, isTold)).toBeLessThan(0.26)
-  expect(share(plain, isTold)).toBeLessThan(0.08)
-  expect(share(plain, isSuspected)).toBeLessThan(0.115)
+  expect(share(twins, isTold)).toBeLessThan(0.21)
+  expect(share(plain, isTold)).toBeLessThan(0.065)
+  expect(share(plain, message => isTold(message) || isSuspected(message))).toBeLessThan(0.18)
 })
 
 test('the weights are what training gives', () => {

@@ -1,29 +1,6 @@
-// All concepts, each on those before it.
+// All concepts by name, each on those before it: lists of patterns with commas between, as `engine/pattern.ts` reads them.
 
-import { away } from './away.ts'
-import { denial } from './denial.ts'
-import { doing } from './doing.ts'
-import { harm } from './harm.ts'
-import { mending } from './mending.ts'
-import { minding } from './minding.ts'
-import { people } from './people.ts'
-import { places } from './places.ts'
-import { relating } from './relating.ts'
-import { things } from './things.ts'
-import { unsound } from './unsound.ts'
-import { warmth } from './warmth.ts'
+import type { Concepts } from '../engine/lexicon.ts'
+import file from './concepts.json' with { type: 'json' }
 
-export const concepts = {
-  ...denial,
-  ...people,
-  ...away,
-  ...minding,
-  ...things,
-  ...unsound,
-  ...warmth,
-  ...places,
-  ...doing,
-  ...mending,
-  ...harm,
-  ...relating,
-} as const
+export const concepts: Concepts = file

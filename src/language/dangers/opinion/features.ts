@@ -1,15 +1,17 @@
-// What a message is judged by: its words, pairs of words, pieces of words, concepts, concepts that stand near each
-// other, denied or not, and what the rules found.
+// What a message is judged by: its words, pairs of words, pieces of words, concepts, what stands near them, denied or
+// not, how the clauses beside theirs are meant, and what the rules found.
 
 import type { Evidence } from '../engine/evidence.ts'
 import type { Marked } from '../engine/matcher.ts'
 
 /** Features share this many places; a power of two. */
-export const places = 65536
+export const places = 131072
 /** Which danger is told is judged by features folded to so many places. */
 export const fewerPlaces = 8192
 
 const window = 5
+/** Words of a clause tell what a concept in it is about, so far before and behind it. */
+const aboutReach = 8
 const denialReach = 8
 const number = 7919
 const pieces = [3, 4, 5] as const
@@ -17,21 +19,24 @@ const pieces = [3, 4, 5] as const
 export interface Features {
   /** Places of all that stands in the message, each once. */
   readonly all: readonly number[]
-  /** Of the same without pieces of words, which tell little of which danger it is. */
+  /** Of the same without clauses and pieces of words, which tell little of which danger it is. */
   readonly telling: readonly number[]
 }
 
-/** `concepts` gives the number of each concept that a sign is. */
+/** `figures`: what the numbers amount to. `concepts` gives the number of each concept that a sign is. */
 export function featuresOf(
   marked: Marked,
   evidence: readonly Evidence[],
+  figures: readonly string[],
   concepts: ReadonlyMap<number, number>,
 ): Features {
   const telling = new Set<number>()
   addWords(marked, telling)
   addConcepts(marked, concepts, telling)
   addEvidence(evidence, telling)
+  addFigures(figures, telling)
   const all = new Set(telling)
+  addClauses(marked, concepts, all)
   addPieces(marked, all)
   return { all: [...all], telling: [...telling] }
 }
@@ -64,6 +69,45 @@ function addConcepts(marked: Marked, concepts: ReadonlyMap<number, number>, feat
   }
 }
 
+/** Of each concept the words around it in its clause, and whether the clauses beside it deny, look back or ask. */
+function addClauses(marked: Marked, concepts: ReadonlyMap<number, number>, features: Set<number>): void {
+  const { words } = marked
+  const clauses = clausesOf(marked)
+  const moods = clauses.map(([from, to]) => moodOf(marked, from, to))
+  for (const [n, [from, to]] of clauses.entries()) {
+    const mood = moods[n] ?? 0
+    for (let i = from; i < to; i += 1) {
+      features.add(place(mixed(hashOf(words[i]?.w ?? ''), 40 + (mood & asks))))
+      for (const idea of ideasAt(marked, i, concepts, 37)) {
+        features.add(place(mixed(idea, 50 + (moods[n - 1] ?? 8))))
+        features.add(place(mixed(idea, 60 + (moods[n + 1] ?? 8))))
+        const last = Math.min(to - 1, i + aboutReach)
+        for (let j = Math.max(from, i - aboutReach); j <= last; j += 1)
+          if (j !== i) features.add(place(mixed(idea, hashOf(words[j]?.w ?? ''))))
+      }
+    }
+  }
+}
+
+const [denies, looksBack, asks] = [1, 2, 4]
+const past = new Set(['was', 'were', 'had', 'did', 'got', 'took', 'came', 'fell', 'ago', 'once', 'yesterday', 'last'])
+const askers = new Set(['what', 'how', 'which', 'when', 'where', 'who', 'why', 'amps', 'minutes'])
+
+function moodOf({ words, denies: isDenying }: Marked, from: number, to: number): number {
+  const said = words.slice(from, to)
+  return (
+    (isDenying.slice(from, to).includes(true) ? denies : 0) +
+    (said.some(({ w }) => past.has(w)) ? looksBack : 0) +
+    (said.some(({ w }) => askers.has(w)) ? asks : 0)
+  )
+}
+
+/** The first word of each clause, and the first behind it. */
+function clausesOf({ words }: Marked): (readonly [number, number])[] {
+  const starts = words.flatMap(({ cut }, i) => (i === 0 || cut > 0 ? [i] : []))
+  return starts.map((from, n) => [from, starts[n + 1] ?? words.length])
+}
+
 /** What the rules found is evidence among others: how much each weighs is learned. */
 function addEvidence(evidence: readonly Evidence[], features: Set<number>): void {
   for (const { danger, tells, hints, excused } of evidence) {
@@ -72,6 +116,14 @@ function addEvidence(evidence: readonly Evidence[], features: Set<number>): void
     if (tells.length > 0 && !excused) features.add(place(29))
     if (hints.length > 0) features.add(place(mixed(of, 25)))
     if (excused) features.add(place(mixed(of, 27)))
+  }
+}
+
+/** Each figure, and each beside another. */
+function addFigures(figures: readonly string[], features: Set<number>): void {
+  for (const [n, figure] of figures.entries()) {
+    features.add(place(mixed(hashOf(figure), 71)))
+    for (const other of figures.slice(0, n)) features.add(place(mixed(mixed(hashOf(figure), 73), hashOf(other))))
   }
 }
 

@@ -22,6 +22,7 @@ const numerals: Readonly<Record<string, number>> = {
   six: 6,
   seven: 7,
   eight: 8,
+  nine: 9,
   ten: 10,
   twelve: 12,
   single: 1,
@@ -110,6 +111,7 @@ function numberAt(words: readonly Word[], i: number): Value | undefined {
     const unit = next?.w
     if (unit === 'cell' || unit === 'cells') return { kind: 'count', value: spoken, from: i, to: i + 2 }
     if (unit === 's' && next?.cut === 0) return { kind: 'count', value: spoken, from: i, to: i + 2 }
+    if (units[unit ?? ''] === 'minutes') return { kind: 'minutes', value: spoken, from: i, to: i + 2 }
     return undefined
   }
   if (word.value === undefined) return undefined
@@ -135,7 +137,8 @@ function numberAt(words: readonly Word[], i: number): Value | undefined {
   if (unit === 'percent' || unit === '%') return { kind: 'percent', value: word.value, from: i, to: i + 2 }
   if (kind === 'amps' && /^(?:h|hour|hours)$/.test(words[i + 2]?.w ?? ''))
     return { kind: 'mAh', value: word.value * 1000, from: i, to: i + 3 }
-  if (kind !== undefined) return { kind, value: word.value, from: i, to: i + 2 }
+  const isBelowZero = kind === 'celsius' && words[i - 1]?.w === 'minus'
+  if (kind !== undefined) return { kind, value: isBelowZero ? -word.value : word.value, from: i, to: i + 2 }
   return { kind: 'bare', value: word.value, from: i, to: i + 1 }
 }
 

@@ -1,20 +1,7 @@
 // All rules of told dangers.
 
-import { charger } from './charger.ts'
-import { emergency } from './emergency.ts'
-import { handling } from './handling.ts'
-import { minding } from './minding.ts'
-import { place } from './place.ts'
+import { dangerNamed } from '../../../charging/situation/dangers.ts'
 import type { DangerRule } from './rule.ts'
-import { unsound } from './unsound.ts'
-import { warmth } from './warmth.ts'
+import file from './rules.json' with { type: 'json' }
 
-export const rules: readonly DangerRule[] = [
-  ...emergency,
-  ...unsound,
-  ...warmth,
-  ...minding,
-  ...place,
-  ...charger,
-  ...handling,
-]
+export const rules: readonly DangerRule[] = file.rules.map(rule => ({ ...rule, danger: dangerNamed(rule.danger) }))
