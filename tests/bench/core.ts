@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { commands } from '../../commands/index.ts'
 import { createAssistant } from '../../src/assistant/running/assistant.ts'
+import { chargeTimeBand } from '../../src/charging/setting/band.ts'
 import type { ChargeRequest } from '../../src/charging/simulation/charge.ts'
 import { requestedCell, simulateCharge } from '../../src/charging/simulation/simulate.ts'
 import { lihv } from '../../src/charging/things/chemistries.ts'
@@ -38,12 +39,14 @@ export default async function core(): Promise<Row[]> {
 
 async function simulation(): Promise<Row[]> {
   const ours = await timesOf(2000, () => simulateCharge(request))
+  const banded = await timesOf(500, () => chargeTimeBand(request))
   const library = await timesOf(100, () =>
     odeCharge({ cell: requestedCell(request), startSoc: 0.3, current_A: 0.72, cutoff_V, termination_A: 0.072 }),
   )
   const [ours_ms, library_ms] = [percentile(ours, 50), percentile(library, 50)]
   return [
     { name: 'one charge simulated, median', value: `${ours_ms.toFixed(3)} ms` },
+    { name: 'one charge with its band over 64 cells, median', value: `${percentile(banded, 50).toFixed(3)} ms` },
     { name: 'charges simulated per second', value: (1000 / ours_ms).toFixed(0) },
     {
       name: 'the same charge by the ODE library, median',

@@ -14,7 +14,6 @@ SETS = {
     "Mohtat2020": "Li-ion",
     "Ai2020": "LiPo",
     "Ecker2015": "LiPo",
-    "Marquis2019": "LiPo",
     "Prada2013": "LiFe",
 }
 RATES_C = [0.3, 0.5, 1, 2]
@@ -59,7 +58,7 @@ def rows(short):
         cell = {
             "set": name,
             "chemistry": chemistry,
-            "label_Ah": float(values["Nominal cell capacity [A.h]"]),
+            "nominal_Ah": float(values["Nominal cell capacity [A.h]"]),
             "capacity_Ah": capacity_Ah,
             "reading_ohm": reading_ohm(model, values),
             "cutoff_V": float(values["Upper voltage cut-off [V]"]),

@@ -6,6 +6,11 @@ import { draws } from './design.ts'
 
 /** Points of a curve at equal steps of charge. */
 const points = 41
+/** How far off its chemistry's curve a cell is, over how far published ones are. */
+const nearest = 0.5
+const furthest = 1.25
+/** A curve never falls from point to point. */
+const leastRise_V = 1e-4
 const curvesKnown = new WeakMap<Chemistry, readonly Float64Array[]>()
 
 /** A curve for each draw: between the chemistry's own and those of its published cells, ends where its own has them. */
@@ -15,14 +20,16 @@ export function curvesOf(chemistry: Chemistry): readonly Float64Array[] {
   const own = chemistry.curve.value
   const ends_V = [own.perCell_V[0] as number, own.perCell_V.at(-1) as number] as const
   const made = draws.map((_, index) => {
-    // In turn through the cells, and at even distances from the chemistry's own.
+    // In turn through the cells, as far off the chemistry's own as they are, a half nearer to a quarter further.
     const other = chemistry.curves[index % chemistry.curves.length]?.value ?? own
-    const share = (index * 0.618034) % 1
+    const times = nearest + (furthest - nearest) * ((index * 0.618034) % 1)
     const otherV = [ends_V[0], ...other.perCell_V.slice(1, -1), ends_V[1]]
+    let last_V = ends_V[0] - leastRise_V
     return Float64Array.from({ length: points }, (_, point) => {
       const soc = point / (points - 1)
       const own_V = interpolate(own.soc, own.perCell_V, soc)
-      return own_V + share * (interpolate(other.soc, otherV, soc) - own_V)
+      last_V = Math.max(last_V + leastRise_V, own_V + times * (interpolate(other.soc, otherV, soc) - own_V))
+      return last_V
     })
   })
   curvesKnown.set(chemistry, made)

@@ -33,7 +33,7 @@ const errors = {
   /** Of the times by the model; of a pack at a rate that it was charged at before; and more for each time e as fast. */
   time: 0.012,
   timeLearned: 0.004,
-  timePerRate: 0.025,
+  timePerRate: 0.035,
 } as const
 
 /** Shares of chargers that end at a tenth of the set current, at a tenth of the capacity, at a twentieth of the current. */

@@ -105,11 +105,14 @@ function endCurrent(run: QuickRun, amps: number, step_s: number): number {
   const { law, factor, cell } = run
   const { fast_ohm, fast_s, slow_ohm, slow_s } = cell
   const perAmp = step_s / 7200 / cell.capacity_Ah
-  const held_V = (end_A: number) =>
-    run.openCircuit_V(run.soc + (amps + end_A) * perAmp) +
+  // All but the open circuit goes in a straight line with the current at the end.
+  const rest_V = (end_A: number) =>
     follow(fast_ohm * factor, fast_s, run.fast_V, amps, end_A, step_s) +
     follow(slow_ohm * factor, slow_s, run.slow_V, amps, end_A, step_s) +
     end_A * run.series_ohm()
+  const none_V = rest_V(0)
+  const perAmp_V = (rest_V(amps) - none_V) / amps
+  const held_V = (end_A: number) => run.openCircuit_V(run.soc + (amps + end_A) * perAmp) + none_V + end_A * perAmp_V
   let before_A = 0.9 * amps
   let before_V = held_V(before_A)
   let end_A = amps

@@ -45,7 +45,7 @@ export const restedRuns = chargeRuns.filter(({ rest_V, start }) => rest_V !== un
 
 /** One time of one run. */
 export interface Told {
-  readonly dataset: DatasetName
+  readonly family: string
   readonly id: string
   /** Relative error of the central time. */
   readonly error: number
@@ -54,9 +54,15 @@ export interface Told {
   readonly halfWidth: number
 }
 
-const told = (run: ChargeRun, measured_s: number, central_s: number, { low, high }: Band): Told => ({
-  dataset: run.dataset,
-  id: run.id,
+export const toldOf = (
+  family: string,
+  id: string,
+  measured_s: number,
+  central_s: number,
+  { low, high }: Band,
+): Told => ({
+  family,
+  id,
   error: central_s / measured_s - 1,
   isInside: measured_s >= low && measured_s <= high,
   halfWidth: (high - low) / 2 / measured_s,
@@ -72,9 +78,13 @@ export type Estimate = (run: ChargeRun) => ChargeTimes
 export function timesOf(runs: readonly ChargeRun[], estimate: Estimate): Times {
   const all = runs.map(run => ({ run, ...estimate(run) }))
   return {
-    total: all.map(({ run, charge, time_s }) => told(run, run.timeToTermination_s, charge.duration_s, time_s)),
+    total: all.map(({ run, charge, time_s }) =>
+      toldOf(run.dataset, run.id, run.timeToTermination_s, charge.duration_s, time_s),
+    ),
     cutoff: all.flatMap(({ run, charge, timeToCutoff_s }) =>
-      run.timeToCutoff_s ? [told(run, run.timeToCutoff_s, charge.timeToCutoff_s, timeToCutoff_s)] : [],
+      run.timeToCutoff_s
+        ? [toldOf(run.dataset, run.id, run.timeToCutoff_s, charge.timeToCutoff_s, timeToCutoff_s)]
+        : [],
     ),
   }
 }
@@ -109,11 +119,10 @@ export function figuresOf(times: readonly Told[]): Figures {
   }
 }
 
-export const isHeldOut = ({ dataset }: { readonly dataset: DatasetName }): boolean =>
-  (datasets[dataset] as Dataset).heldOut === true
+export const isHeldOut = (family: string): boolean => (datasets[family as DatasetName] as Dataset).heldOut === true
 
-export const familiesIn = (times: readonly Told[]): ReadonlyMap<DatasetName, readonly Told[]> =>
-  Map.groupBy(times, ({ dataset }) => dataset)
+export const familiesIn = (times: readonly Told[]): ReadonlyMap<string, readonly Told[]> =>
+  Map.groupBy(times, ({ family }) => family)
 
 /** A run as its pilot would have noted it. */
 export function noteOf(run: ChargeRun): ChargeNote {

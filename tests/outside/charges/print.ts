@@ -22,9 +22,9 @@ function line(name: string, { runs, median, bias, most, worst, inside, halfWidth
 function print(title: string, times: readonly Told[]): void {
   console.log(`\n${title.padEnd(28)} runs ${'median     bias     95 %    worst   inside   half'.padStart(8)}`)
   for (const [family, those] of familiesIn(times))
-    console.log(line(`${family}${those.some(isHeldOut) ? ' (held out)' : ''}`, figuresOf(those)))
+    console.log(line(`${family}${isHeldOut(family) ? ' (held out)' : ''}`, figuresOf(those)))
   console.log(line('all', figuresOf(times)))
-  const kept = times.filter(isHeldOut)
+  const kept = times.filter(one => isHeldOut(one.family))
   if (kept.length > 0) console.log(line('all held out', figuresOf(kept)))
 }
 
