@@ -126,6 +126,7 @@ const kinds: Readonly<Record<string, ValueName>> = {
   power: 'power',
   temperature: 'temperature',
   resistance: 'resistance',
+  'cell resistances': 'resistance',
   voltage: 'voltage',
   length: 'length',
 }

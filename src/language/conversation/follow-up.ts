@@ -77,7 +77,7 @@ export function followsSurely(
   vocabulary: Vocabulary,
 ): number {
   // Values alone say nothing of what is wanted.
-  if (fitted.left.length === 0 && wordsBeside(text, values).length === 0) return surely
+  if (fitted.left.length === 0 && wordsBeside(text, values).every(word => joining.has(word))) return surely
   const signs = Object.entries(signsOf(text, values, ranked, fitted, vocabulary))
   const sum = signs.reduce((all, [name, sign]) => all + weights[name as keyof Signs] * sign, 0)
   const follows = 1 / (1 + Math.exp(-sum))
@@ -98,6 +98,11 @@ function othersOf(ranked: readonly Ranked[], { command }: Fitted): readonly Rank
     .map(({ intent, share }) => ({ intent, share: share / whole }))
 }
 
+const joining: ReadonlySet<string> = new Set(
+  'and or one ones at the an for with of on by to from then please pls instead rather now same too also it is its im are they'.split(
+    ' ',
+  ),
+)
 const surely = 0.95
 const tried = 4
 

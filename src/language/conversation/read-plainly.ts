@@ -115,7 +115,8 @@ const inTalk =
   (choice: Choice): Choice => {
     const { fitted, score, intent } = choice
     const isEmpty = fitted && (Object.keys(fitted.options).length === 0 || fitted.missing !== undefined)
-    if (isEmpty && isFewWords(text)) return { ...choice, score: score * (goesOn.test(text) ? 0.2 : 0.4) }
+    if (isEmpty && (isFewWords(text) || values.length === 0))
+      return { ...choice, score: score * (goesOn.test(text) ? 0.2 : 0.4) }
     const isIdle = intent === 'notours' || intent === 'smalltalk'
     return isIdle && namesWanted(text, values) ? { ...choice, score: score * 0.2 } : choice
   }

@@ -66,6 +66,14 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
     ['how many watt hours are those', 'energy packs: 6x 1S 450mAh LiHV'],
   ],
   [
+    ['what amps for a 4s 1100 lipo', 'current pack: 4S 1100mAh LiPo'],
+    ['the 6s 1400 one', 'current pack: 6S 1400mAh LiPo'],
+  ],
+  [
+    ['is a 4s 1400 lipo with 11 mohm worn out', 'health pack: 4S 1400mAh LiPo resistance: 11mΩ'],
+    ['8 it is', 'health pack: 4S 1400mAh LiPo resistance: 8mΩ'],
+  ],
+  [
     ['how many 3s 850 lipo from a 4s 5000 li-ion', 'source source: 4S 5000mAh Li-ion pack: 3S 850mAh LiPo'],
     ['it stands at 60%', 'source source: 4S 5000mAh Li-ion pack: 3S 850mAh LiPo charged: 60%'],
   ],
