@@ -9,6 +9,7 @@ export const answerEditWords: WordsOf<typeof answerEdit> = locale => {
   const { say, own } = locale
   return {
     summary: say`Changes a standard answer and its card; for moderators.`,
+    tells: [own('edit the answer Small packs: never in the car')],
     takes: {
       title: titleWords(locale, say`the title it has`),
       'new-title': { about: say`the title it gets`, as: text => say`now "${text}"` },

@@ -8,6 +8,7 @@ export const answerMoveWords: WordsOf<typeof answerMove> = locale => {
   const { say, own } = locale
   return {
     summary: say`Takes the card of a standard answer to this channel; for moderators.`,
+    tells: [own('move the answer Small packs here')],
     takes: { title: titleWords(locale, say`its title`) },
     answer: ({ standing }, { title }) => {
       if (!standing) return [say`The card of "${own(title)}" is in this channel already.`]

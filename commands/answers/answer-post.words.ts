@@ -8,6 +8,7 @@ export const answerPostWords: WordsOf<typeof answerPost> = locale => {
   const { say, own } = locale
   return {
     summary: say`Posts the card of a standard answer again where it was deleted; for moderators.`,
+    tells: [own('post the answer Small packs')],
     takes: { title: titleWords(locale, say`its title`) },
     answer: ({ standing }, { title }) => [
       standing.posted

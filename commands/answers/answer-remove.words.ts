@@ -9,6 +9,7 @@ export const answerRemoveWords: WordsOf<typeof answerRemove> = locale => {
   const { say, own } = locale
   return {
     summary: say`Removes a standard answer and its card; for moderators.`,
+    tells: [own('remove the answer Small packs')],
     takes: { title: titleWords(locale, say`its title`) },
     answer: (_, { title }) => [say`Removed: "${own(title)}" is no standard answer any longer.`],
     figures: {},

@@ -9,6 +9,7 @@ export const answerSaveWords: WordsOf<typeof answerSave> = locale => {
   const quoted = (command: string) => own(`"${command}"`)
   return {
     summary: say`Saves a standard answer under a title and pins its card here; for moderators.`,
+    tells: [own('save a standard answer titled Small packs: charge at the bench')],
     takes: {
       title: titleWords(locale, say`what its card is headed`),
       question: questionWords(locale),

@@ -8,6 +8,7 @@ export const answerShowWords: WordsOf<typeof answerShow> = locale => {
   const { say, own } = locale
   return {
     summary: say`Shows a standard answer of this club as it is now.`,
+    tells: [own('show the answer Small packs')],
     takes: { title: titleWords(locale, say`its title`) },
     answer: ({ shown }) => [
       own(shown.headline),

@@ -5,9 +5,10 @@ import { changedBy } from './change.words.ts'
 import type { history } from './history.ts'
 
 export const historyWords: WordsOf<typeof history> = locale => {
-  const { say } = locale
+  const { say, own } = locale
   return {
     summary: say`Who changed what in this club, and when: its rules, standard answers and kit.`,
+    asks: [own('who changed the rules')],
     takes: { about: { about: say`rules, answers or kit; all of them if you say nothing` } },
     answer: ({ changes: [last] }) =>
       last

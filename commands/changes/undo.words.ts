@@ -5,9 +5,10 @@ import { changeSaid, whenWords } from './change.words.ts'
 import type { undo } from './undo.ts'
 
 export const undoWords: WordsOf<typeof undo> = locale => {
-  const { say } = locale
+  const { say, own } = locale
   return {
     summary: say`Takes back your own last change, for ten minutes.`,
+    tells: [own('take that back')],
     takes: {},
     answer: ({ last, isTooOld }) => {
       if (!last) return [say`You have changed nothing here that I could take back.`]

@@ -11,6 +11,7 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
   const { name, full_V, gentleFull_V = full_V } = liIon
   return {
     summary: say`Tightens the charging rules of this club; for moderators.`,
+    tells: [own('limit LiPo to 1C in this club')],
     takes: {
       chemistry: { about: say`which cells rate, full, storage and floor are for` },
       rate: { about: say`highest charge rate, or none to lift the rule` },

@@ -9,6 +9,7 @@ export const kitRemoveWords: WordsOf<typeof kitRemove> = locale => {
   const { say, own } = locale
   return {
     summary: say`Removes a saved pack, charger or source.`,
+    tells: [own('remove wren from my kit')],
     takes: { name: { about: say`its name` }, for: whoseChanged(locale) },
     answer: ({ owner, removed }, { name }) => [
       removed

@@ -8,6 +8,7 @@ export const kitRenameWords: WordsOf<typeof kitRename> = locale => {
   const { say, own } = locale
   return {
     summary: say`Gives a saved pack, charger or source another name.`,
+    tells: [own('rename wren to robin')],
     takes: { name: { about: say`the name it has` }, to: { about: say`the name it gets` }, for: whoseChanged(locale) },
     answer: ({ owner, outcome }, { name, to }) => [
       outcome === 'missing'

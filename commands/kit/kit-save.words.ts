@@ -9,6 +9,7 @@ export const kitSaveWords: WordsOf<typeof kitSave> = locale => {
   const { say, own } = locale
   return {
     summary: say`Saves a pack, charger or source by name, for you or for the club.`,
+    tells: [own('save wren as 3S 720 LiHV')],
     takes: {
       name: { about: say`the name, as you would say it` },
       pack: { about: say`the pack that the name stands for` },

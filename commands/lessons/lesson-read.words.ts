@@ -9,9 +9,10 @@ import { askLesson, lessonTitle, readLesson } from './lesson.words.ts'
 import type { lessonRead } from './lesson-read.ts'
 
 export const lessonReadWords: WordsOf<typeof lessonRead> = locale => {
-  const { say, show } = locale
+  const { say, show, own } = locale
   return {
     summary: say`A short lesson about charging, with an example worked out.`,
+    asks: [own('give me the next lesson')],
     takes: {
       lesson: {
         about: say`which one; the next that you have not done when not said`,

@@ -16,6 +16,7 @@ export const logChargeWords: WordsOf<typeof logCharge> = locale => {
   const { say, show, own } = locale
   return {
     summary: say`Notes a charge of a saved pack, to follow its capacity and resistance.`,
+    tells: [own('I put 640 mAh back into wren')],
     takes: {
       name: { about: say`of the saved pack`, as: text => text },
       'put-back': { about: say`what the charger counted into the pack`, as: text => say`took back ${text}` },

@@ -19,6 +19,7 @@ export const logShowWords: WordsOf<typeof logShow> = locale => {
   const { say, show, own } = locale
   return {
     summary: say`Capacity and resistance of a saved pack over time: healthy, ageing or to retire.`,
+    tells: [own('show the log of wren')],
     takes: { name: { about: say`of the saved pack`, as: text => say`the log of ${text}` } },
     answer: ({ charges, log }, { name }) =>
       charges.length > 0

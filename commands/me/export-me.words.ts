@@ -5,9 +5,10 @@ import type { exportMe } from './export-me.ts'
 import { memberLines } from './member-lines.words.ts'
 
 export const exportMeWords: WordsOf<typeof exportMe> = locale => {
-  const { say, show } = locale
+  const { say, show, own } = locale
   return {
     summary: say`Hands you everything I keep about you; in direct messages.`,
+    asks: [own('give me a copy of my data')],
     takes: {},
     answer: ({ kept, count }) => {
       if (!kept) return [say`Ask me this in a direct message: here everybody would read it.`]

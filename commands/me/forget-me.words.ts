@@ -8,7 +8,7 @@ export const forgetMeWords: WordsOf<typeof forgetMe> = locale => {
   const { say, own } = locale
   return {
     summary: say`Deletes everything I keep about you, once you confirm it.`,
-    asks: [own('forget everything about me')],
+    asks: [own('delete everything about me')],
     takes: { confirm: { about: say`the word ${own('forget')}; without it I only say what would go` } },
     answer: (_, { confirm }) => [
       confirm

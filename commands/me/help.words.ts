@@ -50,13 +50,15 @@ const themeNames = ({ say }: Locale): Readonly<Record<Theme, Text>> => ({
 })
 
 /** As people put it, or in notation. */
-const asked = ({ words, examples: [example = ''] }: Entry, locale: Locale): Text =>
-  words(locale).asks?.[0] ?? locale.own(example)
+function asked({ words, examples: [example = ''] }: Entry, locale: Locale): Text {
+  const { asks = [], tells = [] } = words(locale)
+  return asks[0] ?? tells[0] ?? locale.own(example)
+}
 
 /** As people put it first, the grammar last. */
 function waysToAsk({ name, takes, examples, words }: Entry, locale: Locale): readonly Text[] {
   const { say, own } = locale
-  const { takes: described, asks = [] } = words(locale)
+  const { takes: described, asks = [], tells = [] } = words(locale)
   const details = Object.entries(takes).map(([option, { required, kind }]) => {
     const about = described[option]?.about ?? own('')
     return required
@@ -64,7 +66,7 @@ function waysToAsk({ name, takes, examples, words }: Entry, locale: Locale): rea
       : say`${own(`${option}:`)} ${about}, such as ${own(kind.example)} (if you like)`
   })
   return [
-    ...[...asks, ...examples.map(own)].map(one => say`Ask: ${one}`),
+    ...[...asks, ...tells, ...examples.map(own)].map(one => say`Ask: ${one}`),
     details.length > 0 ? joined([say`Its details, by name and in any order after`, own(`"${name}"`)]) : own(''),
     ...details,
   ].filter(text => text !== '')

@@ -32,7 +32,7 @@ export const heldDown = (setting: Pick<Setting, 'bound' | 'cutoff'>, locale: Loc
 
 /** Which limit held the current down, where one did. */
 const heldWords = (bound: Setting['bound'], locale: Locale): Text | undefined =>
-  typeof bound === 'object' ? locale.say`All that ${limitHolders(locale)[bound.kind]}.` : undefined
+  typeof bound === 'object' ? locale.say`That is all that ${limitHolders(locale)[bound.kind]}.` : undefined
 
 /** Why the cutoff is lower than what was asked for, where it is. */
 function loweredWords({ cutoff }: Pick<Setting, 'cutoff'>, { say, show }: Locale): Text | undefined {

@@ -39,7 +39,7 @@ export function neededWords(
   const each = count === 1 ? say`` : say` on ${show.number(count, 0)} chargers`
   return [
     say`${show.current(current_A)} into ${what}${each} is ${show.power(current_A * setting.cutoffPack_V * count)} into the cells at the end; for that the supply gives ${show.power(Math.ceil(supplies.input_W))}.`,
-    heldBy && say`All that ${limitHolders(locale)[heldBy.kind]}.`,
+    heldBy && say`That is all that ${limitHolders(locale)[heldBy.kind]}.`,
     ...suppliesWords(supplies, asked, locale),
   ]
 }

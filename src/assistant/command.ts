@@ -168,6 +168,8 @@ export interface Described<T extends Takes = Takes> {
   readonly summary: Text
   /** Questions as people put them, that it answers with nothing saved. */
   readonly asks?: readonly Text[]
+  /** Sentences as people put them that need something saved, or change it. */
+  readonly tells?: readonly Text[]
   readonly takes: { readonly [K in keyof T]: OptionWords }
 }
 

@@ -37,6 +37,10 @@ export function plainText(text: string): string {
   return plain.trim()
 }
 
+/** Without the quotes around the whole of it. */
+export const unquoted = (plain: string): string =>
+  /^"([^"]+)"$|^'([^']+)'$/.exec(plain)?.slice(1).find(Boolean)?.trim() ?? plain
+
 /** A token short enough to be quoted in a reply. */
 export function shortened(token: string, length = 40): string {
   const characters = [...token.slice(0, length * 2)]

@@ -26,15 +26,13 @@ import { type AskedAs, askedAs } from '../support/every-command/questions.ts'
 import { someScene } from '../support/every-command/scene.ts'
 import { fakeBoard } from '../support/fake-noticeboard.ts'
 
+const clock = () => new Date('2031-05-04T10:00:00Z')
+
 let clubs: Clubs
 let asking: Asking
 beforeAll(async () => {
   clubs = await openClubs()
-  asking = await askingOf(commands, {
-    noticeboard: fakeBoard().noticeboard,
-    clock: () => new Date('2031-05-04T10:00:00Z'),
-    newSeed: () => 1,
-  })
+  asking = await askingOf(commands, { noticeboard: fakeBoard().noticeboard, clock, newSeed: () => 1 })
   await stockDemoKit(asking.memory.kit)
 })
 afterAll(async () => {
@@ -123,8 +121,32 @@ describe('a short answer', () => {
     expect({ command, problem }).toEqual({ command: name, problem: undefined })
   })
 
+  it('is given to what people tell of what is saved, and it is that which is read', async () => {
+    const told = commands.flatMap(({ name, words }) =>
+      (words(english('.')).tells ?? []).map(sentence => [name, sentence] as const),
+    )
+    expect(told.length).toBeGreaterThan(10)
+    for (const [name, sentence] of told) {
+      const apart = await askingOf(commands, { noticeboard: fakeBoard().noticeboard, clock })
+      if (name !== 'kit save') await apart.ask('kit save name: wren pack: 3S 720 LiHV', moderator)
+      if (name !== 'answer save') await apart.ask('answer save title: Small packs text: At the bench.', moderator)
+      const reply = await apart.ask(sentence, moderator)
+      // What removes or overwrites asks once more.
+      const isSure = reply.problem === undefined || reply.followUps.some(({ label }) => label === 'yes')
+      expect({ command: reply.command, isSure }, `${sentence}: ${reply.headline}`).toEqual({
+        command: name,
+        isSure: true,
+      })
+      expectShort(reply)
+      expect(apart.faults).toEqual([])
+      await apart.memory.close()
+    }
+  })
+
   it.each([
     '',
+    'b',
+    'what current for a 99S 720 LiHV',
     'flibber',
     'what current for my 2S lipo',
     'how many can I charge with a 4S 5000 Li-ion',

@@ -14,6 +14,7 @@ import type { StayingDanger } from '../../language/conversation/staying.ts'
 import { lastSpoken, packFrame } from '../../language/conversation/told-dangers.ts'
 import { yesOrNo } from '../../language/conversation/yes-or-no.ts'
 import { knownShare } from '../../language/model/index.ts'
+import { refuseCellsBeyond } from '../../language/reading/cells-beyond.ts'
 import { aside } from '../../language/reading/choose.ts'
 import type { Meant, MeantOther } from '../../language/reading/meant.ts'
 import { warmthAfter } from '../../language/reading/stands.ts'
@@ -55,6 +56,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     told: ofPacks,
     answers,
   } = await hear(text, language, heard, registry, context, talk)
+  if (dangers.length === 0) refuseCellsBeyond(named)
   const { understanding } = meant
   const { kept, isCorrected, isOfStanding } = remember(conversation, named, ofPacks, used, suspected)
   const plain = {

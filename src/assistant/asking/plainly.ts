@@ -51,7 +51,7 @@ export async function hear(
   // Spans of dangers hold for the sentence as typed; where its words were replaced they are accounted for by their form.
   const accounted = gloss ? dangersInGloss(english).told : named === text ? heard.told : dangersIn(named).told
   // What the handbook says is said in English, to those who read that.
-  const { about, sureness, isOfTheme } = language === 'en' ? aboutIn(text, talk) : nothingAbout
+  const { about, sureness, isOfTheme } = language === 'en' && hasWord.test(text) ? aboutIn(text, talk) : nothingAbout
   const answers = await context.memory.answers.list(context.community.id)
   const of = freeDetails(text, { used, answers }, talk.frame)
   const read = readPlainly(english, registry.vocabulary, talk.frame, accounted, sureness, { typed: text, of })
@@ -114,6 +114,8 @@ interface About {
   readonly sureness: number
   readonly isOfTheme: boolean
 }
+/** A sign alone asks nothing. */
+const hasWord = /\p{L}{2}/u
 const nothingAbout: About = { about: undefined, sureness: 0, isOfTheme: false }
 
 /**

@@ -1,6 +1,6 @@
 // Titles of standard answers.
 
-import { plainText, shortened } from '../../ground/plain-text.ts'
+import { plainText, shortened, unquoted } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import type { ValueKind } from '../../language/kinds/value-kind.ts'
 import type { AnswerMemory } from '../../memory/standard-answer.ts'
@@ -22,7 +22,7 @@ export const newTitleKind: ValueKind<string> = { ...titleKind, name: 'new title'
 
 /** A colon would part the title in two where its question is written out. */
 function readTitle(text: string): string {
-  const title = plainText(text)
+  const title = unquoted(plainText(text))
   if (title.length <= longestTitle && !title.includes(':') && /[\p{L}\p{N}]/u.test(title)) return title
   throw new Problem({
     what: noTitle,

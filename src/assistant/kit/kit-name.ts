@@ -1,6 +1,6 @@
 // Names for the kit: short, plain words that mean nothing else in a question.
 
-import { plainText, shortened } from '../../ground/plain-text.ts'
+import { plainText, shortened, unquoted } from '../../ground/plain-text.ts'
 import { attempt, Problem } from '../../ground/problem.ts'
 import { candidatesOf } from '../../language/candidates/index.ts'
 import { dangersIn } from '../../language/dangers/index.ts'
@@ -29,7 +29,7 @@ export const kitNameKind: ValueKind<string> = {
   name: 'kit name',
   example: 'wren',
   read: text => {
-    const name = nameForm(text)
+    const name = unquoted(nameForm(text))
     if (isNameShaped(name)) return { value: name, assumed: [] }
     throw new Problem({ what: noName, token: shortened(text), ...wanted })
   },

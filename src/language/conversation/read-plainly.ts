@@ -55,7 +55,8 @@ export function readPlainly(
     follows && likeliest === follows ? 1 : (ranked.find(({ intent }) => intent === best?.intent)?.share ?? 0)
   const understanding = understandingOf(text, best, share, values, accounted)
   const near = found.map(nearOf)
-  if (!follows && values.length === 0 && !/\p{L}/u.test(text)) return { kind: 'unclear', near, understanding }
+  if (!follows && (oneSign.test(text) || (values.length === 0 && !/\p{L}/u.test(text))))
+    return { kind: 'unclear', near, understanding }
   if (
     !best ||
     best.score < leastScore ||
@@ -76,11 +77,13 @@ export function readPlainly(
   if (fitted.missing) return { kind: 'asks back', question, missing: fitted.missing, told: fitted.told, understanding }
   const command = vocabulary.find(({ name }) => name === fitted.command)
   const told = command && isOfNamed(command) ? fitted.options : {}
-  const unplaced = outside(fitted.left, told).map(({ typed }) => typed)
+  const named = new Set(fitted.command.split(' '))
+  const isNamed = (typed: string) => named.has(typed.toLowerCase())
+  const unplaced = outside(fitted.left, told).flatMap(({ typed }) => (isNamed(typed) ? [] : [typed]))
   const strange = outside(
     understanding.notUnderstood.map(typed => ({ typed })),
     told,
-  ).map(({ typed }) => typed)
+  ).flatMap(({ typed }) => (isNamed(typed) ? [] : [typed]))
   const { kept } = best
   const still = best === follows || kept.length > 0 ? stillAssumed(frame, values) : []
   return {
@@ -99,6 +102,9 @@ export function readPlainly(
     understanding,
   }
 }
+
+/** "2" or "b": an answer, but nothing was asked. */
+const oneSign = /^\W*[\p{L}\d]\W*$/u
 
 const nearOf = ({ intent, fitted }: Choice): Near => ({
   intent,

@@ -1,6 +1,6 @@
 // Kinds of value that take all the words that follow: a whole question, or text in a person's own words.
 
-import { plainText, quoted, shortened } from '../../ground/plain-text.ts'
+import { plainText, quoted, shortened, unquoted } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
 import { atMost, tooLong } from './kinds.words.ts'
 import type { ValueKind } from './value-kind.ts'
@@ -21,7 +21,7 @@ export const textKind: ValueKind<string> = {
   name: 'text',
   example: 'Charge at the bench by the door, never in the car.',
   read: text => {
-    const plain = plainText(text)
+    const plain = unquoted(plainText(text))
     if (plain.length <= longestOwnText) return { value: plain, assumed: [] }
     throw new Problem({
       what: tooLong(plain.length),

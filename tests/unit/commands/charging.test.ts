@@ -63,7 +63,7 @@ describe('current', () => {
     // 65 W x 0.85 / 25.2 V = 2.19 A; the input is then at most 65 W / 20 V.
     expect(value(reply, 'setCurrent')).toBe(2.19)
     expect(value(reply, 'inputCurrent')).toBeLessThanOrEqual(3.25)
-    expect(reply.headline).toContain('All that the source carries.')
+    expect(reply.headline).toContain('That is all that the source carries.')
     expect(reply.working.join(' ')).toContain('20 V × 3.25 A = 65 W')
   })
 
