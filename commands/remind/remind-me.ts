@@ -67,7 +67,7 @@ export const remindMe = service({
       throw new Problem({
         what: onlyAnswers,
         expected: onlyAnswersExpected,
-        example: 'time pack: 3S 720 LiHV current: 1A',
+        example: 'how long does a 2S 450 LiPo take at 0.5A',
       })
     }
     if ((delay_s === undefined) === (question === undefined)) {
@@ -126,7 +126,8 @@ async function askTime(question: string, { ask }: Context): Promise<Reply> {
 
 function waitOf({ figures, question = '' }: Reply): Wait {
   const time = figures.find(({ key }) => key === 'chargeTime')
-  if (!time) throw new Error('the answer to a time question names no time')
+  // What speaks of a danger alone names no time.
+  if (!time) throw new Problem({ what: needsTime, expected: needsTimeExpected, example: 'remind me in: 45min' })
   const { value, low = value, high = value } = time
   return { about: question, low_s: Math.ceil(low), high_s: Math.ceil(high) }
 }
