@@ -1,6 +1,6 @@
 // How many packs a source charges, what is left of it, and where to stop; or how large one must be for so many.
 
-import { type Asked, command, optional } from '../../src/assistant/command.ts'
+import { command, optional } from '../../src/assistant/command.ts'
 import { figure, type Quantified } from '../../src/assistant/quantified.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import { planSource, type SourcePlan } from '../../src/charging/sources/source-plan.ts'
@@ -53,8 +53,6 @@ export const source = command({
   figures: (result): readonly (Quantified<SourceFigure> | undefined)[] =>
     result.kind === 'plan' ? planFigures(result) : sizeFigures(result),
 })
-
-export type AskedSource = Asked<typeof takes>
 
 export interface Counted extends SourcePlan {
   readonly kind: 'plan'

@@ -21,15 +21,6 @@ export interface Corrections {
   readonly isWish: boolean
 }
 
-export const noCorrections: Corrections = {
-  otherwise: new Set(),
-  otherPack: false,
-  foundSound: false,
-  measured: false,
-  mistaken: false,
-  isWish: false,
-}
-
 const bySign = indexOf(signs)
 const byEnding = indexOf(endings)
 
