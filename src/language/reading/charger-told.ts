@@ -69,6 +69,7 @@ export function chargersListed(values: readonly Candidate[], { options }: Comman
   const chargers: string[] = []
   const isShared = values.some(({ kind, shared }) => kind === 'charger' && shared)
   let ports = 1
+  let isOfEach = false
   let count = 1
   for (const value of list ? values : []) {
     const { kind, text, next = '', end } = value
@@ -84,14 +85,20 @@ export function chargersListed(values: readonly Candidate[], { options }: Comman
       }
     }
     if (kind !== 'charger' || text === '') continue
+    isOfEach ||= /\b(?:per|each)\b/i.test(`${value.typed} ${next}`)
     chargers.push(`${count > 1 && !isShared ? `${count}x ` : ''}${text}`)
     count = 1
     used.add(value)
   }
   if (!list || used.size === 0) return undefined
+  // "20W per port, 4 ports": what was told is each one's; else ports told behind it divide its watts.
+  const [only = '', ...more] = chargers
+  const isBehind = ports > 1 && more.length === 0 && only !== '' && !/^\d+x/.test(only) && !isShared
+  if (isBehind && (isOfEach || !/W/.test(only))) chargers[0] = `${ports}x ${only}`
   const told: Record<string, string> = chargers.length > 0 ? { [list.name]: chargers.join('; ') } : {}
   if (isShared && ports === 1 && values.some(value => value.pack !== undefined)) ports = 2
   const takesPorts = options.some(({ name }) => name === 'ports')
-  if (takesPorts && ports > 1 && (isShared || chargers.length === 0)) told.ports = String(ports)
+  const divides = isShared || (isBehind && !/^\d+x/.test(chargers[0] ?? ''))
+  if (takesPorts && ports > 1 && (divides || chargers.length === 0)) told.ports = String(ports)
   return { options: told, used }
 }

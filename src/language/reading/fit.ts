@@ -96,6 +96,12 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
   for (const [name, text] of Object.entries(kept)) {
     if (options[name] === undefined && command.options.some(option => option.name === name)) options[name] = text
   }
+  // "Make it three ports": as many of the charger that was told before.
+  const [, one] = /^(?:\d+x )?([^;]+)$/.exec(kept.chargers ?? '') ?? []
+  if (one !== undefined && chargers && chargers.options.chargers === undefined && options.ports !== undefined) {
+    options.chargers = `${options.ports}x ${one}`
+    delete options.ports
+  }
   const missing = asksCells ? { cells: byVolts ?? [] } : missingOf(command, options, told)
   return { command: command.name, options, assumed, doubts, left: unasked(left, options), missing, told }
 }

@@ -77,7 +77,7 @@ export function listed(
       // "Only three, one is lent out": what one of them does.
       else if (!device.test(value.next ?? '') && (value.text !== '1' || counted === undefined))
         counted = Number(value.text)
-    } else if (setsEach && (value.kind === 'current' || value.kind === 'rate') && value.cue !== 'than') {
+    } else if (setsEach && isToBeSet(value)) {
       const last = told.at(-1)
       if (last && !value.each) last.current ??= value.text
       else ofAll ??= value.text
@@ -103,6 +103,10 @@ export function listed(
   for (const one of told) one.current ??= ofAll
   return told.length === 0 ? undefined : writtenList(list, told, values, used)
 }
+
+/** A current for a pack; without its unit a number is one only where it is each one's. */
+const isToBeSet = ({ kind, typed, each, cue }: Candidate): boolean =>
+  cue !== 'than' && (kind === 'rate' || (kind === 'current' && (each === true || /[a-z]/i.test(typed))))
 
 /** What a charge does anyway. */
 const isToBeFull = (value: Candidate): boolean => value.text === 'full' && isToldGoal(value)

@@ -6,21 +6,23 @@ import type { CommandWords } from '../sentence/vocabulary.ts'
 /** Labels are rounded. */
 const tolerance = 0.01
 
-const isMadeOf = (whole: Candidate['pack'], part: Candidate['pack']): boolean => {
-  const { count = 1, capacity_Ah: part_Ah = 0 } = part ?? {}
-  const { series, capacity_Ah: whole_Ah = 0 } = whole ?? {}
-  return (
-    count > 1 &&
-    whole_Ah > 0 &&
-    (part?.series ?? series) === series &&
-    Math.abs(whole_Ah - count * part_Ah) <= tolerance * whole_Ah
-  )
+/** "Two 4S 1500", "2 packs of 4S 1500": how many parts there are. */
+function countOf(part: Candidate, values: readonly Candidate[]): number {
+  const before = values[values.indexOf(part) - 1]
+  return part.pack?.count ?? (before?.kind === 'count' ? Number(before.text) : 1)
+}
+
+function isMadeOf({ pack: whole }: Candidate, { pack: part }: Candidate, count: number): boolean {
+  const [whole_Ah, part_Ah] = [whole?.capacity_Ah ?? 0, part?.capacity_Ah ?? 0]
+  const isAlike = part?.series === undefined || part.series === whole?.series
+  return count > 1 && part_Ah > 0 && isAlike && Math.abs(whole_Ah - count * part_Ah) <= tolerance * whole_Ah
 }
 
 /** Where packs are listed the parts alone, for they are what is connected; elsewhere the whole alone. */
 export function withoutMadeOf(values: readonly Candidate[], { options }: CommandWords): readonly Candidate[] {
-  const part = values.find(({ pack }) => values.some(whole => isMadeOf(whole.pack, pack)))
-  const whole = values.find(({ pack }) => part && isMadeOf(pack, part.pack))
+  const wholeOf = (part: Candidate) => values.find(whole => isMadeOf(whole, part, countOf(part, values)))
+  const part = values.find(wholeOf)
+  const whole = part && wholeOf(part)
   if (!part || !whole) return values
   if (options.some(({ kind }) => kind === 'session packs')) return values.filter(value => value !== whole)
   const count = values[values.indexOf(part) - 1]

@@ -28,7 +28,14 @@ export function holdersBefore(sentence: Sentence, first: number): Holders | unde
 /** Not the capacity of a pack, and not another level. */
 function isCount(sentence: Sentence, at: number): boolean {
   const numeral = sentence.numerals[at]
-  if (!numeral || !Number.isInteger(numeral.value) || numeral.value < 1 || numeral.value > mostPacks) return false
+  if (
+    !numeral ||
+    numeral.needsUnit ||
+    !Number.isInteger(numeral.value) ||
+    numeral.value < 1 ||
+    numeral.value > mostPacks
+  )
+    return false
   return (
     !sentence.isStuck(numeral.after) &&
     sentence.measures[at]?.length === 0 &&

@@ -4,7 +4,7 @@ import { type Family, type Found, none, type Sentence } from '../sentence/senten
 import { phraseSet, wordSet } from '../sentence/tokens.ts'
 
 /** "Parallel" in the spellings that people give it, and what it is done on. */
-const board = /^(?:par(?:a(?!$)|al+el|al+e|arel+)\p{L}*|boards?|paraboards?)$/u
+const board = /^(?:par|par(?:a(?!$)|al+el|al+e|arel+)\p{L}*|boards?|paraboards?)$/u
 const otherBoards = wordSet('notice circuit flight control white bulletin main committee message meeting members')
 /** Cells, not packs, are in parallel there. */
 const ofCells = wordSet('cell cells string strings element elements')
@@ -17,7 +17,7 @@ const holds = phraseSet('way, ways, slot, slots, place, places, way board, slot 
 const inGroups: ReadonlyMap<string, number> = new Map(
   Object.entries({ pairs: 2, twos: 2, threes: 3, fours: 4, fives: 5, sixes: 6 }),
 )
-const howMany = wordSet('many')
+const howMany = wordSet('many number')
 const outlet = /^(?:ports?|outputs?|channels?|chargers?|sides?|sockets?)$/
 const most = 24
 
@@ -51,6 +51,8 @@ function openedAt(sentence: Sentence, first: number): number {
 }
 
 const isOfPacks = (sentence: Sentence, at: number): boolean =>
+  // "On par with" is no board.
+  (sentence.word(at) !== 'par' || sentence.word(at - 1) === 'in' || /^(?:board|charg)/.test(sentence.word(at + 1))) &&
   !otherBoards.has(sentence.word(at - 1)) &&
   !otherBoards.has(sentence.word(at + 1)) &&
   !ofCells.has(sentence.word(at - 1)) &&

@@ -1,6 +1,6 @@
 // The parts that people tell a charger by.
 
-import { measured } from '../packs/pack-parts.ts'
+import { bareCapacityAt, measured } from '../packs/pack-parts.ts'
 import type { Sentence } from '../sentence/sentence.ts'
 import { decimalText } from '../sentence/written.ts'
 
@@ -132,7 +132,8 @@ function cellsAt(sentence: Sentence, at: number, draft: ChargerDraft): number | 
     draft.cells = `${low.value}-${high.value}S`
     return high.after + 1
   }
-  if (own === low.after || !isDefinite(draft)) return undefined
+  // Cells with a capacity behind them are a pack.
+  if (own === low.after || !isDefinite(draft) || bareCapacityAt(sentence, own)) return undefined
   draft.cells = `${low.value}S`
   return own
 }

@@ -80,7 +80,9 @@ export const findChargers: Family = sentence => {
 }
 
 const callers = wordSet('a an the my double old hers his other one small dual second single on')
-const loads = wordSet('generator genny inverter solar panel lamp vest heater fan goggles light iron cool runs run')
+const loads = wordSet(
+  'discharger dischargers bulb generator genny inverter solar panel lamp vest heater fan goggles light iron cool runs run',
+)
 
 function scoreOf(sentence: Sentence, run: Run, talk: boolean): number {
   const { draft } = run

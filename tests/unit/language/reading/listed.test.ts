@@ -46,6 +46,7 @@ describe('chargers of a sentence', () => {
     ['two 3S 900 LiPo, the charger has two outputs of 7A', '2x 0.1-7A'],
     ['two 3S 900 LiPo, I own three chargers, one with 50 W and two with 70 W', '50W charger; 2x 70W charger'],
     ['two 3S 900 LiPo, 9A 180W', '0.1-9A by 0.1 180W'],
+    ['six 3S 900 LiPo, 25W per port and three ports', '3x 25W charger'],
   ])('each counted: %j', (text, chargers) => {
     expect(fitted('plan', text).options.chargers).toBe(chargers)
   })
@@ -65,6 +66,8 @@ describe('packs that hang together', () => {
       '3x 4S 950 lipo all at once on my 130W charger, how long',
       { packs: '3x 4S 950mAh LiPo', charger: '130W charger' },
     ],
+    ['two 5S 900 lipo in par at 0.8A each, watts', { packs: '2x 5S 900mAh LiPo', current: '0.8A each' }],
+    ['three 5S 900 lipo on the board at 2A from 3.72V', { packs: '3x 5S 900mAh LiPo at 3.72V', current: '2A' }],
     ['ten 3S 650 lipo on a 5 way board, how long', { packs: '10x 3S 650mAh LiPo', places: '5' }],
   ])('share a board: %j', (text, options) => {
     expect(optionsOf(text)).toMatchObject({ command: 'parallel', options })
@@ -79,6 +82,19 @@ describe('packs that hang together', () => {
     ],
   ])('have ports of their own: %j', (text, options) => {
     expect(optionsOf(text)).toMatchObject({ command: 'plan', options })
+  })
+
+  it('takes a time of day for no current', () => {
+    expect(fitted('plan', 'two 5S 900 lipo, can they fly at 11').options.packs).toBe('2x 5S 900mAh LiPo')
+  })
+
+  it('counts ports anew of the charger that was told before', () => {
+    const command = vocabulary.find(({ name }) => name === 'plan') as CommandWords
+    const kept = { packs: '6x 5S 900mAh LiPo', chargers: '2x 90W charger' }
+    expect(fitTo(command, bestCover(candidatesOf('make it 3 ports')), kept).options).toEqual({
+      ...kept,
+      chargers: '3x 90W charger',
+    })
   })
 
   it('says nothing of cells in parallel, nor of another board', () => {
@@ -101,6 +117,8 @@ describe('a pack made of smaller ones', () => {
     const text = 'a 5S 2400 lipo made of two 5S 1200, on my 120W charger'
     expect(fitted('current', text).options.pack).toBe('5S 2400mAh LiPo')
     expect(fitted('parallel', text).options.packs).toBe('2x 5S 1200mAh LiPo')
+    const flown = 'two packs of 3S 1600 lipo that I fly as 3S 3200'
+    expect(fitted('parallel', flown).options.packs).toBe('2x 3S 1600mAh LiPo')
   })
 })
 
