@@ -3,6 +3,8 @@
 import { required, session } from '../../src/assistant/command.ts'
 import { packNameKind } from '../../src/assistant/kit/kit-name.ts'
 import { figure } from '../../src/assistant/quantified.ts'
+import { capacityLeft } from '../../src/charging/upkeep/age-signs.ts'
+import { fadeTo } from '../../src/charging/upkeep/fade.ts'
 import { logShown, tellsOfPack } from '../../src/charging/upkeep/log-shown.ts'
 import { judgeLog } from '../../src/charging/upkeep/pack-log.ts'
 import { loggedPack } from './logged-pack.ts'
@@ -17,7 +19,12 @@ export const logShow = session({
   },
   compute: async ([permit], { name }, context) => {
     const { pack, charges } = await loggedPack(name, context)
-    return { pack, charges, log: judgeLog(pack, charges), permit }
+    const log = judgeLog(pack, charges)
+    const held = charges.flatMap(({ at }, index) => {
+      const reading = log.readings[index]?.capacity
+      return reading ? [{ at, capacity_Ah: reading.capacity_Ah }] : []
+    })
+    return { pack, charges, log, fade: fadeTo(held, capacityLeft.value.retire * pack.capacity_Ah), permit }
   },
   deeds: ({ pack, charges, log, permit }) => (permit ? [{ ...logShown(pack, log, charges), permit }] : []),
   figures: ({ pack, charges, log: { capacity, resistance } }) => {

@@ -3,6 +3,7 @@
 import type { WordsOf } from '../../src/assistant/command.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { capacityLeft } from '../../src/charging/upkeep/age-signs.ts'
+import type { Fade } from '../../src/charging/upkeep/fade.ts'
 import type { PackLog } from '../../src/charging/upkeep/pack-log.ts'
 import type { Chart } from '../../src/charts/chart.ts'
 import { logChart } from '../../src/charts/log-chart.ts'
@@ -21,9 +22,9 @@ export const logShowWords: WordsOf<typeof logShow> = locale => {
     summary: say`Capacity and resistance of a saved pack over time: healthy, ageing or to retire.`,
     tells: [own('show the log of wren')],
     takes: { name: { about: say`of the saved pack`, as: text => say`the log of ${text}` } },
-    answer: ({ charges, log }, { name }) =>
+    answer: ({ charges, log, fade }, { name }) =>
       charges.length > 0
-        ? [conditionWords(name, log, locale)]
+        ? [conditionWords(name, log, locale), fade && fadeWords(fade, locale)]
         : [
             say`No charge of ${own(name)} is noted yet.`,
             say`To note one: ${own(`log charge name: ${name} put-back: 640mAh from: 3.6V`)}`,
@@ -71,6 +72,16 @@ function conditionWords(name: string, { condition, signs }: PackLog, locale: Loc
     '; ',
   )
   return say`${own(name)} is ageing: ${why}.`
+}
+
+/** "At the pace of its log it holds less than 80 % of its label from about 2032-01 on (2031-11 to 2032-05)." */
+function fadeWords({ at, earliest, latest }: Fade, locale: Locale): Text {
+  const { say, show, own } = locale
+  const month = (day: Date) => own(day.toISOString().slice(0, 7))
+  const about = say`At the pace of its log it holds less than ${show.percent(capacityLeft.value.retire)} of its label from about ${month(at)} on`
+  return latest
+    ? say`${about} (${month(earliest)} to ${month(latest)}).`
+    : say`${about} (${month(earliest)}, or years later).`
 }
 
 /** The last charges, with what each told. */

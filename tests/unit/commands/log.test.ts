@@ -206,6 +206,15 @@ describe('log show', () => {
   })
 })
 
+describe('the pace of a log', () => {
+  test('tells when the pack will hold too little', async () => {
+    for (let i = 0; i < 40; i++) await done(`log charge name: wren put-back: ${720 - 2 * i}mAh from: empty`)
+    expect((await done('log show name: wren')).headline).toMatch(
+      /less than 80 % of its label from about 2031-\d\d on \(2031-\d\d to 2031-\d\d\)/,
+    )
+  })
+})
+
 describe('log meter', () => {
   test('gives the factor for both ways in which it may work', async () => {
     await done('log charge name: wren put-back: 600mAh counted: 500mAh')
