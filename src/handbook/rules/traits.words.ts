@@ -11,7 +11,7 @@ export const traitWords: WordsOf<typeof traits> = ({ say, show, own }) => ({
     const { share, restFloor_V, loadFloor_V } = leadAcidLimitsOf(source)
     const of = (block_V: number) => show.voltage(starterBlocks(source) * block_V)
     return [
-      say`The battery of the vehicle was not measured: measure it at rest first.`,
+      say`The source battery was not measured: measure it at rest first.`,
       say`Stop at ${of(restFloor_V.value)} at rest or ${of(loadFloor_V.value)} under load at its poles, and take ${show.percent(share.value)} of its label at most.`,
     ]
   },
