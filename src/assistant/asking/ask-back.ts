@@ -57,7 +57,10 @@ export function askedBack(meant: MeantInPart, command: Entry, choices: readonly 
     example,
     choices: choices.map(label => {
       const whole = options(label)
-      return { label, question: whole ? writeQuestion({ command: command.name, options: whole }) : label }
+      return {
+        label,
+        question: whole ? writeQuestion({ command: command.name, options: whole, told: question.told }) : label,
+      }
     }),
   })
 }

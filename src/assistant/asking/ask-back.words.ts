@@ -36,6 +36,13 @@ export const changeMeant = told(({ say, own }, command: string, readAs: Text) =>
   `${readAs}` === command ? say`Shall I do that: ${own(command)}?` : say`Shall I do that: ${own(command)}, ${readAs}?`,
 )
 
+export const cellOrPackWords = told(
+  ({ say, show, own }, volts_V: number, pack: string) =>
+    say`${show.voltage(volts_V)} on ${own(pack)}: one cell, or the whole pack?`,
+)
+export const oneCell: Said = ({ say }) => say`one cell`
+export const theWholePack: Said = ({ say }) => say`the whole pack`
+
 export const yesOrNoWanted: Said = ({ say }) => say`yes or no`
 export const nothingChanged: Said = ({ say }) => say`All right, nothing was changed.`
 

@@ -18,12 +18,14 @@ import { refuseCellsBeyond } from '../../language/reading/cells-beyond.ts'
 import { aside } from '../../language/reading/choose.ts'
 import type { Meant, MeantOther } from '../../language/reading/meant.ts'
 import { warmthAfter } from '../../language/reading/stands.ts'
+import { apart } from '../../language/sentence/question.ts'
 import type { KitEntry } from '../../memory/memory.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
 import type { Around, Known } from './around.ts'
 import { askedBack, choicesFor, notInHandbook, unclear } from './ask-back.ts'
 import { nearestHeld, nothingChanged, restNotClear } from './ask-back.words.ts'
+import { cellOrPack } from './cell-or-pack.ts'
 import { dangerReply } from './danger-first.ts'
 import { problemReply } from './failures.ts'
 import { answerKnown } from './known.ts'
@@ -119,6 +121,14 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   if (warm && dangers.length === 0) return inHandbook(theme)
   // What goes on from the handbook's last answer is asked of it.
   if (isOfTheme && understanding.values.length === 0 && dangers.length === 0) return inHandbook()
+  if (meant.kind === 'question' && dangers.length === 0) {
+    const doubts = [...plain.doubts, ...meant.doubts]
+    const open = cellOrPack({ ...meant.question, told: doubts }, text, locale)
+    if (open) {
+      conversation.keep({ ...open.frame, doubts, names: packNames(used) })
+      return unanswered(meant.question.command, open.problem)
+    }
+  }
   if (meant.kind === 'question') {
     const reply = await answerKnown(around, { ...plain, ...meant, doubts: [...plain.doubts, ...meant.doubts] })
     if (about !== undefined && aside.has(understanding.intent)) return withEntry(reply, about, locale)
@@ -153,7 +163,8 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
       // What somebody wants to know in words is not asked for in figures.
       if (meant.told === undefined && about !== undefined && !(command.changes && stored)) return inHandbook()
       const choices = stored ?? choicesFor(meant, command)
-      conversation.keep({ question, pending: { missing, choices, told: pack }, doubts: [], names: packNames(used) })
+      const { doubts } = apart(question.told ?? [])
+      conversation.keep({ question, pending: { missing, choices, told: pack }, doubts, names: packNames(used) })
       return unanswered(command.name, askedBack(meant, command, choices, locale))
     }
     case 'unclear':

@@ -55,8 +55,8 @@ export function readPlainly(
     follows && likeliest === follows ? 1 : (ranked.find(({ intent }) => intent === best?.intent)?.share ?? 0)
   const understanding = understandingOf(text, best, share, values, accounted)
   const near = found.map(nearOf)
-  if (!follows && (oneSign.test(text) || (values.length === 0 && !/\p{L}/u.test(text))))
-    return { kind: 'unclear', near, understanding }
+  if (!follows && oneSign.test(text)) return { kind: 'unclear', near: [], understanding }
+  if (!follows && values.length === 0 && !/\p{L}/u.test(text)) return { kind: 'unclear', near, understanding }
   if (
     !best ||
     best.score < leastScore ||
@@ -74,7 +74,11 @@ export function readPlainly(
     return { kind, near, understanding, temperature: warmthTold(text, values) }
   }
   const question = { command: fitted.command, options: fitted.options }
-  if (fitted.missing) return { kind: 'asks back', question, missing: fitted.missing, told: fitted.told, understanding }
+  // What is only assumed stays so, whatever is chosen.
+  if (fitted.missing) {
+    const open = { ...question, told: fitted.doubts }
+    return { kind: 'asks back', question: open, missing: fitted.missing, told: fitted.told, understanding }
+  }
   const command = vocabulary.find(({ name }) => name === fitted.command)
   const told = command && isOfNamed(command) ? fitted.options : {}
   const named = new Set(fitted.command.split(' '))

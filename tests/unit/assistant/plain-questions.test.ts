@@ -36,6 +36,29 @@ describe('a short answer to what was asked before', () => {
     expect((await asking.ask('at 0.5A')).question).toBe('time pack: 3S 850mAh LiHV current: 0.5A')
   })
 
+  it('asks whether low volts are those of a cell or of the pack, and takes a number or the words', async () => {
+    const where = async (text: string, answer: string) => {
+      const { problem, followUps } = await asking.ask(text)
+      expect([text, problem?.what]).toEqual([text, expect.stringContaining('one cell, or the whole pack?')])
+      return asking.ask(followUps.find(({ label }) => label === answer)?.question ?? answer)
+    }
+    expect((await where('2s 450 3.2V', 'one cell')).question).toContain('told: chemistryAssumed')
+    expect((await where('2s 450 lipo 3.2V', '1')).question).toBe('percent pack: 2S 450mAh LiPo at: 3.2V per cell')
+    expect((await where('2s 450 lipo 3.2V', 'the whole pack')).verdict).toBe('do not charge')
+    expect((await asking.ask('2s 450 lipo 3.7V')).problem).toBeUndefined()
+    expect((await asking.ask('2s 450 lipo at 3.2V a cell')).problem).toBeUndefined()
+  })
+
+  it('keeps what was only assumed through a choice', async () => {
+    await asking.ask('kit save name: brick source: PD 65W')
+    const { followUps, problem } = await asking.ask('how many 4s 1500 can i charge')
+    expect(problem?.what).toContain('one thing more')
+    const [first] = followUps
+    expect((await asking.ask(first?.question ?? '')).verdict).toBe('go with care')
+    await asking.ask('how many 4s 1500 can i charge')
+    expect((await asking.ask('1')).verdict).toBe('go with care')
+  })
+
   it('never makes sure of what was only assumed', async () => {
     await asking.ask('what amps for a 4s 1500')
     for (const text of ['and 6s 1300?', 'how long at 1A from 3.7V']) {
