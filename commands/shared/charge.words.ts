@@ -31,6 +31,9 @@ export function startWords(
   return say`Its screen must show ${shows}. Its own stops: ${show.capacity(stops.capacity_Ah)}, ${show.duration(stops.timer_s)}.`
 }
 
+/** Fewer measured cells than these say little of a kind. */
+const fewCells = 3
+
 /** What was measured of the pack, and so narrows the band. */
 export interface MeasuredPack {
   readonly pack: Pack
@@ -59,9 +62,12 @@ export function chargeWorking(
     !tapers
       ? undefined
       : termination_A === undefined
-        ? say`It ends when the current is down to ${show.current(current_A / 10)}, a tenth of the set one (common practice).`
+        ? say`It ends when the current is down to ${show.current(current_A / 10)}, a tenth of the set one (common practice); the band counts chargers too that end at a tenth of the capacity or a twentieth of the set one.`
         : say`It ends when the current is down to ${show.current(termination_A)}.`,
     say`Cell model: that curve, a series resistance and two resistor-capacitor pairs, warmed by what they lose (${cite(classes, locale)}).`,
+    classes.value.some(({ measuredCells }) => measuredCells < fewCells)
+      ? say`Of some of its kinds of cell fewer than ${show.number(fewCells, 0)} were measured: there published parameter sets stand in, and the band is wider.`
+      : undefined,
     bandLine(pack, measuredCapacity_Ah !== undefined, byLabel_s, locale),
   ]
 }
