@@ -86,7 +86,18 @@ const spoken = (names: readonly Text[], lines: readonly Text[], { say }: Locale)
   names.length === 0 ? joined(lines) : say`${joined(names, ', ')}: ${joined(lines)}`
 const isEmergency = ({ key }: Saying): boolean => (emergencies as readonly string[]).includes(key)
 const weighing = (settled: Settled, weight: Found['weight'], locale: Locale): readonly Saying[] =>
-  sayingsOf(settled, one => one.weight === weight && settled.found.includes(one), locale)
+  sayingsOf(
+    settled,
+    one => one.weight === weight && settled.found.includes(one) && !isSaidExactly(one, settled),
+    locale,
+  )
+
+/** A danger that was told, which a limit tells of these very packs. */
+const exactly: Partial<Record<Found['key'], readonly LimitKey[]>> = {
+  boardMixed: ['boardSeries', 'boardChemistries', 'boardApart', 'boardFlow'],
+}
+const isSaidExactly = ({ key }: Found, { found }: Settled): boolean =>
+  found.some(one => one.weight === 'refuse' && exactly[key]?.some(limit => limit === one.key))
 
 /** The danger first, then what to do; of an emergency all there is to do. */
 export function refusalOf(settled: Settled, locale: Locale): readonly Text[] {
