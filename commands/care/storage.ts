@@ -90,8 +90,8 @@ export const storage = command({
   planned: result => {
     switch (result.way) {
       case 'charge': {
-        const { current_A, input_A, time_s } = result.timed
-        return { set_A: current_A, input_A, takes_s: time_s.high }
+        const { current_A, input_A, time_s, warmest_C } = result.timed
+        return { set_A: current_A, input_A, takes_s: time_s.high, warmest_C: warmest_C.middle }
       }
       case 'discharge':
         return { set_A: result.current_A, takes_s: result.time_s.high, underLoad_V: result.run.lowestPerCell_V }

@@ -105,11 +105,12 @@ export const parallel = command({
       rounds: isSought ? 1 : Math.ceil(named(asked).length / count),
     }
   },
-  planned: ({ current_A, input_A, time_s, flowShare, carried }) => ({
+  planned: ({ current_A, input_A, time_s, warmest_C, flowShare, carried }) => ({
     carried,
     set_A: current_A,
     input_A,
     takes_s: time_s.high,
+    warmest_C: warmest_C.middle,
     flowShare,
   }),
   figures: ({ apart_V, flows, setting, whole, charge, time_s, current_A, rate_C, ...shared }) => {

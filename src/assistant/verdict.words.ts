@@ -153,8 +153,8 @@ export function cautionsOf(settled: Settled, locale: Locale): NonEmpty<Caution> 
     return [
       ...left.map(text => ({ key: refuse.key, text, must: true })),
       ...(isUrgent ? [smokeCaution(locale)] : []),
-      // Beside an emergency nothing but another one must be read now.
-      ...others.flatMap(one => from(one, 0, !isUrgent || isEmergency(one), 1)),
+      // Each reason is named; what to do about it is read now only where it is an emergency too.
+      ...others.flatMap(one => from(one, 0, true, 1)),
       ...others.flatMap(one => from(one, 1, isEmergency(one))),
       ...(isUrgent ? [] : [leaveIt(locale)]),
     ] as never as NonEmpty<Caution>
