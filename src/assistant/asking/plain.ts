@@ -25,6 +25,7 @@ import { generalCaution } from '../verdict.words.ts'
 import type { Around, Known } from './around.ts'
 import { askedBack, choicesFor, notInHandbook, unclear } from './ask-back.ts'
 import { nearestHeld, nothingChanged, restNotClear } from './ask-back.words.ts'
+import { asksNothing } from './asks-nothing.ts'
 import { cellOrPack } from './cell-or-pack.ts'
 import { dangerReply } from './danger-first.ts'
 import { problemReply } from './failures.ts'
@@ -104,14 +105,15 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     return answerKnown(around, { ...plain, question: frame.question, doubts: frame.doubts })
   const stands = standing(kept, meant, frame)
   const repeated = () => dangerReply({ dangers: stands.map(({ danger }) => danger) }, typed, understanding, locale)
-  const isRepeated = isOfStanding && stands.length > 0 && dangers.length === 0 && asksNothing(meant, text)
+  const onlyTells = asksNothing(meant, text, registry)
+  const isRepeated = isOfStanding && stands.length > 0 && dangers.length === 0 && onlyTells
   if (isRepeated) return repeated()
   const told = () => {
     keepPack()
     const reply = dangerReply({ dangers }, typed, understanding, locale)
     return { ...reply, followUps: [...notesOffered(kept, used, context), ...reply.followUps] }
   }
-  if (meant.kind === 'question' && dangers.length > 0 && asksNothing(meant, text)) return told()
+  if (meant.kind === 'question' && dangers.length > 0 && onlyTells) return told()
   const asksOf = frame?.pending || dangers.length > 0 ? undefined : (ofAnswer(text) ?? pointsAt(meant, text))
   if (asksOf && talk.about !== undefined && about !== text) return opened(await inHandbook(talk.about), asksOf)
   if (asksOf && talk.about === undefined && frame) {
@@ -186,15 +188,6 @@ function standing(kept: readonly StayingDanger[], meant: Meant, frame: Frame | u
   return kept.filter(
     ({ danger, of, doubted }) => !doubted && rows[danger].stays === 'lasts' && mayBeSame(of, told ?? {}),
   )
-}
-
-const opensAsking =
-  /\?|^\W*(?:(?:and|so|but|ok|then) )*(?:wh\w+|how|is|are|can|may|should|does|do|did|will|would|could|shall)\b/i
-
-/** It only says something: no details are asked about, and no reason. */
-function asksNothing(meant: Meant, text: string): boolean {
-  if (meant.kind === 'question') return Object.keys(meant.question.options).length === 0
-  return meant.kind !== 'handbook' || !opensAsking.test(text)
 }
 
 /** Nothing but the pack itself is asked about, as far as can be read. */

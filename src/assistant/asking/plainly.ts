@@ -99,9 +99,15 @@ function isCertain({ kind, understanding }: Meant, english: string): boolean {
 function besidesTitle(heard: DangersIn, text: string, meant: Meant, answers: readonly StandardAnswer[]): DangersIn {
   const asked = meant.kind === 'question' ? meant.question.options.title : undefined
   if (asked === undefined || !answers.some(({ title }) => title === asked)) return heard
+  const at = text.toLowerCase().indexOf(asked.toLowerCase())
   const ofTitle = new Set(asked.toLowerCase().match(word))
-  const rest = dangersIn(text.replace(word, one => (ofTitle.has(one.toLowerCase()) ? '' : one)))
-  const told = heard.told.filter(({ danger }) => rest.told.some(one => one.danger === danger))
+  const rest = dangersIn(
+    at >= 0
+      ? `${text.slice(0, at)}${text.slice(at + asked.length)}`
+      : text.replace(word, one => (ofTitle.has(one.toLowerCase()) ? '' : one)),
+  )
+  const still = new Set([...rest.told.map(({ danger }) => danger), ...rest.suspected])
+  const told = heard.told.filter(({ danger }) => still.has(danger))
   return { told, suspected: heard.suspected.filter(danger => rest.suspected.includes(danger)) }
 }
 

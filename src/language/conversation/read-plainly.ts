@@ -67,11 +67,15 @@ export function readPlainly(
   const sources = values.filter(({ kind }) => kind === 'source')
   if (best.fitted && chargesPack(best.fitted) && namesForeign(text, sources))
     return { kind: 'handbook', near, understanding }
+  // "Mine is 50 degrees" tells of a pack, and sets no rule.
+  const temperature = warmthTold(text, values)
+  if (temperature !== undefined && best.fitted?.options.coldest !== undefined)
+    return { kind: 'handbook', near, understanding, temperature }
   const { fitted } = best
   if (!fitted) {
     const other = aside.get(best.intent)
     const kind = other === 'notours' && tellsOfPacks(values) ? 'unclear' : (other ?? 'unclear')
-    return { kind, near, understanding, temperature: warmthTold(text, values) }
+    return { kind, near, understanding, temperature }
   }
   const question = { command: fitted.command, options: fitted.options }
   // What is only assumed stays so, whatever is chosen.

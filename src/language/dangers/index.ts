@@ -1,6 +1,6 @@
 // Dangers that a text tells in words, whatever else it asks.
 
-import { type Danger, emergencies } from '../../charging/situation/dangers.ts'
+import { type Danger, emergencies, dangers as rows } from '../../charging/situation/dangers.ts'
 import { glossed } from '../tongues/gloss.ts'
 import { isReadInPart, languageOf } from '../tongues/tongue.ts'
 import type { Evidence } from './engine/evidence.ts'
@@ -55,7 +55,7 @@ export function dangersIn(text: string): DangersIn {
 /** What the opinion says of words that were put into English one by one counts for little: the rules alone will do. */
 export const dangersInGloss = (text: string): DangersIn => dangersInEnglish(text, () => true)
 
-function dangersInEnglish(text: string, isByRule = isEmergency): DangersIn {
+function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): DangersIn {
   const marked = ready.mark(text)
   const evidence = ready.evidenceIn(marked)
   const values = toldOf(marked, valuesOf(marked.words), lexicon)
@@ -66,9 +66,12 @@ function dangersInEnglish(text: string, isByRule = isEmergency): DangersIn {
   const byWords = any > (tells.length > 0 ? likely.toldByRule : likely.told) ? likeliest : []
   const told = once([
     ...relations.map(relation => relation(values)).filter(found => found !== undefined),
-    ...[...tells.filter(isByRule).map(({ danger }) => danger), ...byWords].map(danger =>
-      spanOf(danger, evidence, marked),
-    ),
+    ...[
+      ...tells
+        .filter(one => isByRule?.(one) ?? (isEmergency(one) || isOfThePack(one, marked)))
+        .map(({ danger }) => danger),
+      ...byWords,
+    ].map(danger => spanOf(danger, evidence, marked)),
   ])
   const has = (part: 'tells' | 'hints'): boolean => evidence.some(one => one[part].length > 0)
   const enough = has('tells') ? likely.suspectedByExcused : has('hints') ? likely.suspectedByClue : likely.suspected
@@ -99,6 +102,40 @@ function named(shares: readonly number[], evidence: readonly Evidence[], tells: 
 
 /** What rules alone decide. */
 const isEmergency = ({ danger }: Evidence): boolean => emergencies.includes(danger)
+
+const packWords: ReadonlySet<string> = new Set([
+  'lipo',
+  'lihv',
+  'life',
+  'pack',
+  'packs',
+  'battery',
+  'batteries',
+  'cell',
+  'akku',
+])
+
+const ofOne: ReadonlySet<string> = new Set([
+  'my',
+  'a',
+  'an',
+  'the',
+  'this',
+  'that',
+  'our',
+  'his',
+  'her',
+  'one',
+  'these',
+])
+
+/** "My puffed 4S": a word for what lasts, right before the pack itself, needs no second opinion. */
+function isOfThePack({ danger, tells }: Evidence, { words }: Marked): boolean {
+  const isPack = (at: number) =>
+    packWords.has(words[at]?.w ?? '') || (words[at]?.value !== undefined && words[at + 1]?.w === 's')
+  const isOne = (at: number) => ofOne.has(words[at]?.w ?? '')
+  return rows[danger].stays === 'lasts' && tells.some(({ from, to }) => isOne(from - 1) && isPack(to))
+}
 
 /** Where the rules have a clue of it, else the whole. */
 function spanOf(danger: Danger, evidence: readonly Evidence[], { words }: Marked): Span {

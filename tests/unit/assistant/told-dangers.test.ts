@@ -94,7 +94,7 @@ describe('what lasts', () => {
 })
 
 describe('what passes', () => {
-  const leaving = 'how long for my 3s 850 lihv at 0.5A, i am off to the shop meanwhile'
+  const leaving = 'how long for my 3s 850 lihv at 0.5A, i leave the house while it charges'
   it('holds until something else is told', async () => {
     expect(await verdicts(leaving, 'what about 0.4A', 'what current for plover')).toEqual([
       'do not charge',
