@@ -2,7 +2,9 @@
 
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
+import { fromWall_Wh } from '../../src/charging/sources/load.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
+import { type Mass, massOf } from '../../src/charging/upkeep/mass.ts'
 import { labelEnergy_Wh } from '../../src/charging/upkeep/transport.ts'
 import { sessionPacksKind } from '../../src/language/kinds/session-kinds.ts'
 import { plainKind } from '../../src/language/kinds/value-kind.ts'
@@ -39,13 +41,17 @@ const takes = {
 
 /** What follows from what was given; the kind says by which sum. */
 export interface Sum {
-  readonly kind: 'pack' | 'packs' | 'rate' | 'energy' | 'charge' | 'capacity' | 'power' | 'current'
+  readonly kind: 'pack' | 'packs' | 'rate' | 'wall' | 'energy' | 'charge' | 'capacity' | 'power' | 'current'
   readonly voltage_V?: number
   readonly capacity_Ah?: number
   readonly energy_Wh?: number
   readonly current_A?: number
   readonly power_W?: number | undefined
   readonly rate_C?: number
+  /** What a full charge takes from a wall socket, in Wh. */
+  readonly wall_Wh?: number
+  /** About what it weighs. */
+  readonly mass?: Mass
 }
 
 const fullOf_V = ({ chemistry, series }: Pack): number => chemistry.full_V.value * series
@@ -65,16 +71,21 @@ function sumOf({
   if (packs) {
     const sum = (of: (item: StandingPack) => number) => packs.reduce((all, one) => all + one.count * of(one.item), 0)
     const power_W = sum(one => (one.current_A ?? current ?? 0) * fullOf_V(one.pack))
-    return { kind: 'packs', energy_Wh: sum(one => labelEnergy_Wh(one.pack)), power_W: power_W || undefined }
+    const energy_Wh = sum(one => labelEnergy_Wh(one.pack))
+    return { kind: 'packs', energy_Wh, power_W: power_W || undefined, wall_Wh: fromWall_Wh(energy_Wh) }
   }
   if (pack && current !== undefined) {
     const power_W = current * fullOf_V(pack) * count
     return { kind: 'rate', voltage_V: fullOf_V(pack), current_A: current, power_W, rate_C: current / pack.capacity_Ah }
   }
-  if (pack) return { kind: 'pack', voltage_V: voltage, energy_Wh: labelEnergy_Wh(pack) * count }
+  if (pack) {
+    const energy_Wh = labelEnergy_Wh(pack) * count
+    return { kind: 'pack', voltage_V: voltage, energy_Wh, wall_Wh: fromWall_Wh(energy_Wh), mass: massOf(pack, count) }
+  }
   const { series = 0, chemistry } = cells ?? {}
   const label_V = voltage || series * (chemistry?.nominal_V.value ?? 0)
   if (label_V === 0 && capacity !== undefined) return { kind: 'charge', capacity_Ah: capacity }
+  if (label_V === 0 && energy !== undefined) return { kind: 'wall', energy_Wh: energy, wall_Wh: fromWall_Wh(energy) }
   if (label_V === 0) throw sumMissing()
   if (capacity !== undefined)
     return { kind: 'energy', voltage_V: label_V, capacity_Ah: capacity, energy_Wh: capacity * label_V }
@@ -106,5 +117,11 @@ export const energy = service({
     figure.power('power', sum.power_W),
     figure.current('current', sum.current_A),
     figure.rate('cRate', sum.rate_C),
+    figure.energy('wallEnergy', sum.wall_Wh),
+    sum.mass &&
+      figure.mass('mass', ((sum.mass.low_kg + sum.mass.high_kg) / 2) * 1000, {
+        low: sum.mass.low_kg * 1000,
+        high: sum.mass.high_kg * 1000,
+      }),
   ],
 })

@@ -4,7 +4,7 @@ import type { WordsOf } from '../../src/assistant/command.ts'
 import type { energy } from './energy.ts'
 
 export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
-  summary: say`Watt-hours of a pack, and sums between volts, amps, amp-hours and watts.`,
+  summary: say`Watt-hours and weight of a pack, and sums between volts, amps, amp-hours and watts.`,
   asks: [own('how many watt hours has a 6S 5000 LiPo')],
   takes: {
     pack: { about: say`the pack whose watt-hours are wanted`, as: text => text },
@@ -21,10 +21,12 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
     energy: { about: say`watt-hours` },
   },
   answer: (
-    { kind, voltage_V = 0, capacity_Ah = 0, energy_Wh = 0, current_A = 0, power_W = 0, rate_C = 0 },
+    { kind, voltage_V = 0, capacity_Ah = 0, energy_Wh = 0, current_A = 0, power_W = 0, rate_C = 0, wall_Wh = 0, mass },
     { pack, cells, count = 1 },
   ) => {
     const [volts, charge, energy] = [show.voltage(voltage_V), show.capacity(capacity_Ah), show.energy(energy_Wh)]
+    // No guess is good for more than two digits.
+    const grams = (mass_kg: number) => say`${show.number(Number((mass_kg * 1000).toPrecision(2)), 0)} g`
     const [amps, watts] = [show.current(current_A), show.power(power_W)]
     switch (kind) {
       case 'pack':
@@ -32,6 +34,12 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
           count > 1
             ? say`${show.number(count, 0)} packs hold ${energy}, ${show.energy(energy_Wh / count)} each.`
             : say`It holds ${energy}: ${show.perCell(pack?.chemistry.nominal_V.value ?? 0)} × ${show.number(pack?.series ?? 1, 0)} × ${show.capacity(pack?.capacity_Ah ?? 0)}.`,
+          mass &&
+            say`${count > 1 ? say`They weigh` : say`It weighs`} about ${grams(mass.low_kg)} to ${grams(mass.high_kg)}; a full charge takes about ${show.energy(Math.round(wall_Wh))} from the wall.`,
+        ]
+      case 'wall':
+        return [
+          say`About ${show.energy(Math.round(wall_Wh))} from the wall for ${energy} into the packs: charger and supply lose about a quarter.`,
         ]
       case 'packs':
         return [
@@ -69,5 +77,7 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
     power: say`power`,
     current: say`current`,
     cRate: say`C rate`,
+    wallEnergy: say`from the wall for a full charge`,
+    mass: say`weight, about`,
   },
 })

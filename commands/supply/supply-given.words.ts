@@ -48,11 +48,13 @@ export const suppliedWords = (
   given.demand ? undefined : atMost(given.carried, given.load.count, locale),
 ]
 
-function gives(source: Source, { offer, power_W }: Feed, { say, show, own }: Locale): Text {
+function gives(source: Source, { offer, power_W, current_A, lowest_V }: Feed, { say, show, own }: Locale): Text {
   const name = own(sourceKind.write(source))
-  return offer
-    ? say`${name} gives ${show.power(power_W)} here: ${show.voltage(offer.voltage_V)} and up to ${show.current(offer.current_A)}.`
-    : say`${name} gives at least ${show.power(power_W)}.`
+  if (offer)
+    return say`${name} gives ${show.power(power_W)} here: ${show.voltage(offer.voltage_V)} and up to ${show.current(offer.current_A)}.`
+  return current_A === undefined || lowest_V === undefined
+    ? say`${name} gives at least ${show.power(power_W)}.`
+    : say`${name} gives at least ${show.power(power_W)}: ${show.current(current_A)} at ${show.voltage(lowest_V)} or more.`
 }
 
 /** Whether it carries what was named: packs at a current, or chargers at the watts on their labels. */

@@ -1,6 +1,6 @@
 // Where the type of the cells was assumed: what the answer would be for each other type.
 
-import { chemistries } from '../../charging/things/chemistries.ts'
+import { chemistries, liFe, liIon } from '../../charging/things/chemistries.ts'
 import { present } from '../../ground/present.ts'
 import type { Text } from '../../ground/text.ts'
 import type { Question } from '../../language/sentence/question.ts'
@@ -23,7 +23,7 @@ export async function alternatives(
   const shown = figuresOf(answer)
   if (shown.length === 0) return []
   const others = await Promise.all(
-    chemistries.map(async chemistry => {
+    possible(question).map(async chemistry => {
       const options = withChemistry(question.options, chemistry.name)
       const other = options && (await command.answer(understand(command, options, context.locale).inputs, context))
       const figures = other ? figuresOf(other) : []
@@ -43,9 +43,13 @@ export async function alternatives(
   return lines.length > 0 ? [...lines, nothingPrinted(context.locale)] : []
 }
 
+/** Li-ion is assumed of round cells alone, and they are none in pouches. */
+const possible = ({ options }: Question) =>
+  `${options.pack} ${options.chemistry}`.includes(liIon.name) ? [liIon, liFe] : chemistries
+
 /** One where the count was not told. */
 const seriesIn = (options: Readonly<Record<string, string>>): number =>
-  Number(/(\d+)S\b/.exec(options.pack ?? options.chemistry ?? '')?.[1] ?? 1)
+  Number(/(\d+)S(?:\d+P)?\b/.exec(options.pack ?? options.chemistry ?? '')?.[1] ?? 1)
 
 /** Of one cell the volts of the pack are those of the cell. */
 const figuresOf = ({ figures = [] }: Answer): readonly string[] => {

@@ -3,6 +3,7 @@
 import { type Bounds, boundsOf } from '../setting/bounds.ts'
 import type { Permit } from '../situation/permit.ts'
 import type { Charger } from '../things/charger.ts'
+import { practice } from '../things/cited.ts'
 import { chargerEfficiency } from '../things/practice.ts'
 
 /** What a charger takes at the full watts on its label, in W; undefined where it has none. */
@@ -58,3 +59,11 @@ export function demandOf({ situation }: Permit, count: number): Demand {
   const current_A = Math.min(situation.current_A ?? wanted_A, ...others.map(({ value_A }) => value_A))
   return { current_A, input_W: (current_A * cutoffPack_V * count) / efficiency }
 }
+
+const wallEfficiency = practice(
+  0.75,
+  'a charger passes on 80 to 90 % of what it takes, and so does the supply before it',
+)
+
+/** What the wall socket gives for so much into packs, in Wh. */
+export const fromWall_Wh = (energy_Wh: number): number => energy_Wh / wallEfficiency.value

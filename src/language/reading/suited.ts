@@ -21,7 +21,20 @@ export function suited(values: readonly Candidate[], command: CommandWords): rea
     const isPlain = kind === 'state' && takes(['voltage']) && !takes(['from', 'to'])
     return parts.length > 0 && (isPlain || !takes(takenBy[kind])) ? parts : [value]
   })
-  return withStart(withStore(withChargers(takes(['cell volts']) ? withReadings(plain) : plain, command), command))
+  return withoutUnknownStore(
+    withStart(withStore(withChargers(takes(['cell volts']) ? withReadings(plain) : plain, command), command)),
+    command,
+  )
+}
+
+const unknownStore = /^(?:power bank|power station|leisure battery|lead battery)$/
+
+/** A store of which only the kind is told, beside so many packs: how large it must be is what is open. */
+function withoutUnknownStore(values: readonly Candidate[], { name }: CommandWords): readonly Candidate[] {
+  const isCounted = values.some(({ kind }) => kind === 'count')
+  return name === 'source' && isCounted
+    ? values.filter(({ kind, text }) => kind !== 'source' || !unknownStore.test(text))
+    : values
 }
 
 /** Watt-hours that nothing else of the command can be are those of what feeds it: "the 650 Wh one". */

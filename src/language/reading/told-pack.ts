@@ -1,7 +1,7 @@
 // A pack as people tell it, in parts and places of a sentence, made whole: what is missing is assumed and said, or asked for.
 
 import type { Doubt } from '../../charging/situation/doubts.ts'
-import { chemistries, chemistryNamed } from '../../charging/things/chemistries.ts'
+import { chemistries, chemistryNamed, liIon } from '../../charging/things/chemistries.ts'
 import type { Said } from '../../ground/locale.ts'
 import { present } from '../../ground/present.ts'
 import { attempt } from '../../ground/problem.ts'
@@ -52,7 +52,7 @@ export interface WholePack {
 /** The commonest cells where none were told; a count that was not told is left open, with its doubt. */
 export function wholePack(told: PackTold): WholePack {
   const named = told.chemistry === undefined ? undefined : chemistryNamed(told.chemistry)
-  const chemistry = named ?? commonest
+  const chemistry = named ?? (told.isRound ? liIon : commonest)
   const doubts = present<Doubt>([
     named ? undefined : 'chemistryAssumed',
     told.series === undefined && told.capacity_Ah !== undefined ? 'cellsUnknown' : undefined,

@@ -4,7 +4,7 @@ import { chemistryNamed } from '../../../charging/things/chemistries.ts'
 import type { ToldPack } from '../sentence/candidate.ts'
 import type { Measure } from '../sentence/measures.ts'
 import type { Sentence } from '../sentence/sentence.ts'
-import { phraseSet, wordSet } from '../sentence/tokens.ts'
+import { phraseSet } from '../sentence/tokens.ts'
 import { chemistryAt } from './chemistries.ts'
 
 export const mostSeries = 14
@@ -19,7 +19,10 @@ export interface Draft extends ToldPack {
   /** Label energy and volts add nothing beside cells and capacity, but they belong to the pack. */
   energy?: true
   nominal?: number
-  format?: true
+  /** Most that one round cell of its size holds, in Ah. */
+  format?: number
+  /** The capacity is that of the pack already. */
+  summed?: true
   bare?: true
   /** A rate below 5C that was not said to be on the label, at this token. */
   bareRateAt?: number
@@ -79,6 +82,7 @@ const capacity: DraftPart = (sentence, at, draft) => {
   const each = sentence.phraseEnd(told.after, eachCell)
   if (each === undefined || draft.parallel === undefined) return told.after
   draft.capacity_Ah = Number((told.value * draft.parallel).toPrecision(12))
+  draft.summed = true
   return each
 }
 
@@ -92,7 +96,15 @@ function besideCells(sentence: Sentence, at: number, draft: Draft): { value: num
     : undefined
 }
 
-const formats = wordSet('18650 21700 26650 18350 14500 20700')
+/** Sizes of round cells, and the most that one holds, in Ah: common practice. */
+const formats: ReadonlyMap<string, number> = new Map([
+  ['18650', 3.7],
+  ['21700', 6],
+  ['26650', 6],
+  ['18350', 1.5],
+  ['14500', 1.2],
+  ['20700', 4.5],
+])
 
 /** `1500`, `2200s`, `220ish`, `fifteen hundred`: 60 to 30,000, and nothing behind it that makes it something else. */
 export function bareCapacityAt(sentence: Sentence, at: number): { value: number; after: number } | undefined {
@@ -116,9 +128,15 @@ export function bareCapacityAt(sentence: Sentence, at: number): { value: number;
 const format: DraftPart = (sentence, at, draft) => {
   if (draft.format || !formats.has(sentence.word(at))) return undefined
   if (draft.capacity_Ah === undefined && !moreCapacityBehind(sentence, at + 1)) return undefined
-  draft.format = true
+  draft.format = formats.get(sentence.word(at))
   return at + 1
 }
+
+/** Beside the size of its cells a capacity that one of them can hold is that of one: "3s2p 21700 4000". */
+export const packCapacity_Ah = ({ capacity_Ah, parallel = 1, format = 0, summed }: Draft): number | undefined =>
+  capacity_Ah === undefined || summed || capacity_Ah > format
+    ? capacity_Ah
+    : Number((capacity_Ah * parallel).toPrecision(12))
 
 function moreCapacityBehind(sentence: Sentence, at: number): boolean {
   for (let next = at; next < at + 4; next += 1) {

@@ -4,7 +4,7 @@ import type { ToldPack } from '../sentence/candidate.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'
 import { decimalText } from '../sentence/written.ts'
-import { bareCapacityAt, type Draft, draftParts, measured } from './pack-parts.ts'
+import { bareCapacityAt, type Draft, draftParts, measured, packCapacity_Ah } from './pack-parts.ts'
 
 interface Run {
   readonly first: number
@@ -71,7 +71,8 @@ function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
 
 /** What was told, without what only helped to read it. */
 function toldOf({ draft }: Run): ToldPack {
-  const { sure: _, energy: _e, nominal, format: _f, bare: _b, bareRateAt: _r, cellsSure: _c, ...told } = draft
+  const { sure: _, energy: _e, nominal, format, summed: _s, bare: _b, bareRateAt: _r, cellsSure: _c, ...parts } = draft
+  const told = { ...parts, capacity_Ah: packCapacity_Ah(draft), isRound: format === undefined ? undefined : true }
   return told.series === undefined && nominal !== undefined ? { ...told, series: nominal } : told
 }
 

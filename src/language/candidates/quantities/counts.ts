@@ -32,6 +32,7 @@ function numeralAt(sentence: Sentence, first: number, packs: ReadonlySet<number>
   const numeral = sentence.numerals[first]
   if (!numeral || numeral.needsUnit || !Number.isInteger(numeral.value)) return undefined
   if (numeral.value < 1 || numeral.value > mostCounted || /^0|[.,]/.test(sentence.word(first))) return undefined
+  if (sentence.word(first) === 'one' && isStandIn(sentence, first)) return undefined
   const times = sentence.word(numeral.after) === 'x'
   const crossed = sentence.word(first - 1) === 'x' && sentence.glued(first)
   // "4s1500x6": behind a capacity it counts, as it does by itself.
@@ -45,6 +46,11 @@ function numeralAt(sentence: Sentence, first: number, packs: ReadonlySet<number>
   if (times || before < first) return { kind: 'count', text, first: before, after, score: 0.85 }
   return { kind: 'count', text, first, after, score: scoreOf(sentence, first, after, packs, numeral.spelled) }
 }
+
+/** "The 700 Wh one", "one of 65 W": it stands for what is told by that. */
+const isStandIn = (sentence: Sentence, first: number): boolean =>
+  (sentence.word(first + 1) === 'of' && (sentence.measures[first + 2]?.length ?? 0) > 0) ||
+  sentence.measures.some(row => row.some(({ after }) => after === first))
 
 function scoreOf(
   sentence: Sentence,

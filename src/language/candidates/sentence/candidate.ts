@@ -36,6 +36,8 @@ export interface ToldPack {
   /** Of the whole pack, also where the text tells that of one cell. */
   capacity_Ah?: number
   chemistry?: string
+  /** Of round cells, which are no LiPo. */
+  isRound?: boolean
   /** What the capacity was worked out from, where only watt-hours were told. */
   label_Wh?: number
   labelRate_C?: number

@@ -73,7 +73,7 @@ export const findSources: Family = (sentence, before) => {
     if (first < inside || taken.has(first)) continue
     const run = runAt(sentence, first, taken)
     if (!run) continue
-    const score = scoreOf(run)
+    const score = isMadeOf(sentence, run) ? 0 : scoreOf(run)
     if (score === 0) continue
     inside = run.after
     found.push({ kind: 'source', text: writtenSource(run.draft), first, after: run.after, score })
@@ -99,6 +99,14 @@ function withoutGarnish(sentence: Sentence, { first, after, draft }: Run, score:
     },
   ]
 }
+
+/** "A power bank made of 3s2p cells": what is built there is charged, and told by its cells. */
+const isMadeOf = (sentence: Sentence, { after, draft }: Run): boolean =>
+  (draft.kind === 'bank' || draft.kind === 'station') &&
+  draft.energy_Wh === undefined &&
+  draft.capacity_Ah === undefined &&
+  makers.has(sentence.word(after))
+const makers = wordSet('made built of from out')
 
 /** Smaller ones are seldom told by these volts. */
 const leastLead_Ah = 4

@@ -65,7 +65,9 @@ function isSet(told: Told, { from }: Value): boolean {
     const believer = before(told, at, 'believes', 7)
     return believer !== undefined && !crossesClause(told, believer, from)
   }
-  return words.slice(at + 1, from).every(({ w }) => !/^(?:pack|my|sticker|label|packet|lipo|akku)$/.test(w))
+  return words
+    .slice(at + 1, from)
+    .every(({ w }) => !/^(?:pack|my|sticker|label|packet|lipo|akku|battery|source|supply)$/.test(w))
 }
 
 function isMode(told: Told, { from, to, chemistry }: Value): boolean {

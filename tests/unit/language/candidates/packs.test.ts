@@ -16,6 +16,8 @@ describe('packs', () => {
     ['850 4s label 3C charge', '4S 850mAh 3C charge'],
     ['save 6s 1300 lipo 5c max charge', '6S 1300mAh LiPo 5C charge'],
     ['4s2p 21700 4000 per cell', '4S2P 8000mAh'],
+    ['2s3p 18650 3400', '2S3P 10200mAh'],
+    ['2s3p 18650 9000mah', '2S3P 9000mAh'],
     ['2s2p li-ion 5.2Ah', '2S2P 5200mAh Li-ion'],
     ['1s 450 hv', '1S 450mAh LiHV'],
     ['2200mah 3 cell', '3S 2200mAh'],

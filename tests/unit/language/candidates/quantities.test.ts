@@ -132,4 +132,10 @@ describe('quantities', () => {
       expect(read(write(value), {})).toEqual({ value, assumed: [] })
     }
   })
+
+  it('count no "one" that stands for what is told by its figure', () => {
+    expect(coveredTexts('and one of 45W', 'count')).toEqual([])
+    expect(coveredTexts('the 480 Wh one', 'count')).toEqual([])
+    expect(coveredTexts('two boards', 'count')).toEqual(['2'])
+  })
 })

@@ -59,6 +59,9 @@ describe('a capacity without its unit', () => {
 describe('the size of a round cell', () => {
   it('is no capacity', () => {
     expect(fitted('current', '2S 18650 li-ion').missing).toBe('capacity')
+    // No LiPo comes in round cells.
+    expect(fitted('current', '3s1p 21700 4500').options.pack).toBe('3S 4500mAh Li-ion')
+    expect(fitted('current', '3s1p 21700 4500').doubts).toContain('chemistryAssumed')
     expect(fitted('current', 'one 21700 with 4800 mAh li-ion').options.pack).toBe('1S 4800mAh Li-ion')
   })
 })
