@@ -47,7 +47,7 @@ export function remember(
   suspected: readonly Danger[] = [],
 ): Remembered {
   const { frame, told: before } = conversation.talk
-  const lasting = suspected.filter(danger => dangers[danger].stays === 'lasts')
+  const lasting = suspected.filter(danger => dangers[danger].stays !== 'once')
   if (before.length + told.length + lasting.length === 0) return { kept: [], isCorrected: false, isOfStanding: false }
   const said = correctionsIn(text)
   const [spoken, last] = [spokenPacks(text, packsOf(used)), lastSpoken(frame)]

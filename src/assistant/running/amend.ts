@@ -34,6 +34,7 @@ export async function amendedQuestion(
   // What was told of dangers stands for whoever goes on, and what was only assumed stays so.
   const heard = dangersIn(words)
   const now = [...heard.told.map(({ danger }) => danger), ...heard.suspected.map(maybe)]
-  const still = [...apart(told).dangers, ...stillAssumed(frame, values)]
+  const suspected = frame.doubts.filter(doubt => doubt === 'toldBefore' || doubt.startsWith('maybe'))
+  const still = [...apart(told).dangers, ...suspected, ...stillAssumed(frame, values)]
   return { ...questionOf(fitted), told: [...new Set([...still, ...fitted.doubts, ...now])] }
 }

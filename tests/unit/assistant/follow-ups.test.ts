@@ -44,7 +44,7 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
     ['how long for a 4s 1300 lipo at 1.2A from 14.8V', 'time pack: 4S 1300mAh LiPo current: 1.2A from: 14.8V pack'],
     ['15.1', 'time pack: 4S 1300mAh LiPo current: 1.2A from: 15.1V pack'],
     ['half that current', 'time pack: 4S 1300mAh LiPo current: 0.6A from: 15.1V pack'],
-    ['and let it end at 4.1', 'time pack: 4S 1300mAh LiPo current: 0.6A from: 15.1V pack to: 4.1V per cell'],
+    ['and until 4.1V', 'time pack: 4S 1300mAh LiPo current: 0.6A from: 15.1V pack to: 4.1V per cell'],
   ],
   [
     ['how long for a 3s 1500 lipo', 'time pack: 3S 1500mAh LiPo'],
@@ -104,7 +104,7 @@ describe('why', () => {
 describe('what is asked of the answer itself', () => {
   it('is its reasons, where somebody wonders what to think of it', async () => {
     const first = await asking.ask('how long for a 4s 1300 lipo at 1.3A')
-    const reply = await asking.ask('isnt that a bit much for the pack')
+    const reply = await asking.ask('is that a lot')
     expect(reply.question).toBe(first.question)
     expect(reply.headline).toContain(first.working[0])
   })
