@@ -23,9 +23,9 @@ describe('intents', () => {
       ranked.slice(0, within).some(({ intent }) => intent === message.intent || intent === message.also),
     ).length / guesses.length
 
-  it('of people held out are the likeliest in 87 of 100 messages, or one of two in 94', () => {
-    expect(fitting(1)).toBeGreaterThan(0.87)
-    expect(fitting(2)).toBeGreaterThan(0.94)
+  it('of people held out are the likeliest in 85 of 100 messages, or one of two in 93', () => {
+    expect(fitting(1)).toBeGreaterThan(0.85)
+    expect(fitting(2)).toBeGreaterThan(0.93)
   })
 
   it('that are real are hardly ever taken for idle talk', () => {
