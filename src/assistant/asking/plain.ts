@@ -7,6 +7,7 @@ import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
 import { askedOf } from '../../handbook/asked.ts'
+import { asksNothing } from '../../language/conversation/asks-nothing.ts'
 import { isFewWords } from '../../language/conversation/follow-up.ts'
 import type { Frame } from '../../language/conversation/frame.ts'
 import { ofAnswer } from '../../language/conversation/of-answer.ts'
@@ -20,17 +21,16 @@ import type { Meant, MeantOther } from '../../language/reading/meant.ts'
 import { warmthAfter } from '../../language/reading/stands.ts'
 import { apart } from '../../language/sentence/question.ts'
 import type { KitEntry } from '../../memory/memory.ts'
+import { opened, withEntry, withLine } from '../layers/other-lines.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
 import type { Around, Known } from './around.ts'
 import { askedBack, choicesFor, notInHandbook, unclear } from './ask-back.ts'
 import { nearestHeld, nothingChanged, restNotClear } from './ask-back.words.ts'
-import { asksNothing } from './asks-nothing.ts'
 import { cellOrPack } from './cell-or-pack.ts'
 import { dangerReply } from './danger-first.ts'
 import { problemReply } from './failures.ts'
 import { answerKnown } from './known.ts'
-import { opened, withEntry, withLine } from './other-lines.ts'
 import { hear } from './plainly.ts'
 import { notesOffered, packNames, remember } from './remembering.ts'
 import { storedFor } from './stored.ts'
@@ -105,7 +105,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     return answerKnown(around, { ...plain, question: frame.question, doubts: frame.doubts })
   const stands = standing(kept, meant, frame)
   const repeated = () => dangerReply({ dangers: stands.map(({ danger }) => danger) }, typed, understanding, locale)
-  const onlyTells = asksNothing(meant, text, registry)
+  const onlyTells = asksNothing(meant, text, registry.vocabulary)
   const isRepeated = isOfStanding && stands.length > 0 && dangers.length === 0 && onlyTells
   if (isRepeated) return repeated()
   const told = () => {

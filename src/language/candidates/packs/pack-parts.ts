@@ -6,11 +6,10 @@ import type { Measure } from '../sentence/measures.ts'
 import type { Sentence } from '../sentence/sentence.ts'
 import { phraseSet } from '../sentence/tokens.ts'
 import { chemistryAt } from './chemistries.ts'
+import { labelledSeries, mostSeries, nominal_V } from './label-volts.ts'
+import { formats } from './round-cells.ts'
 
-export const mostSeries = 14
 const mostParallel = 8
-/** What labels print on a lithium pack, in V for one cell. */
-const nominal_V = [3.7, 3.8, 3.6] as const
 /** More than this no pack holds that flies here. */
 const mostEnergy_Wh = 400
 
@@ -96,16 +95,6 @@ function besideCells(sentence: Sentence, at: number, draft: Draft): { value: num
     : undefined
 }
 
-/** Sizes of round cells, and the most that one holds, in Ah: common practice. */
-const formats: ReadonlyMap<string, number> = new Map([
-  ['18650', 3.7],
-  ['21700', 6],
-  ['26650', 6],
-  ['18350', 1.5],
-  ['14500', 1.2],
-  ['20700', 4.5],
-])
-
 /** `1500`, `2200s`, `220ish`, `fifteen hundred`: 60 to 30,000, and nothing behind it that makes it something else. */
 export function bareCapacityAt(sentence: Sentence, at: number): { value: number; after: number } | undefined {
   const numeral = sentence.numerals[at]
@@ -177,15 +166,6 @@ const rate: DraftPart = (sentence, at, draft) => {
   draft.labelRate_C = measure.value
   if (!charging && !labelled) draft.bareRateAt = at
   return after
-}
-
-/** The cells in series whose label says these volts. */
-function labelledSeries(measure: Measure | undefined): number | undefined {
-  const count = nominal_V
-    .map(volts => (measure?.value ?? 0) / volts)
-    .find(cells => Math.abs(cells - Math.round(cells)) < 0.003)
-  const series = Math.round(count ?? 0)
-  return series >= 2 && series <= mostSeries ? series : undefined
 }
 
 /** `11.1V` beside cells or capacity is what the label says, where it is that. */

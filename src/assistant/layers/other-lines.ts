@@ -3,8 +3,8 @@
 import type { Locale } from '../../ground/locale.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import { askedOf } from '../../handbook/asked.ts'
-import { type Layer, layersOf, openLayer } from '../layers/opened.ts'
 import type { Reply } from '../reply.ts'
+import { type Layer, layersOf, openLayer } from './opened.ts'
 
 /** What was worked out, and what the handbook says on the question beside it, in one line. */
 export function withEntry(reply: Reply, about: string, { own }: Locale): Reply {
