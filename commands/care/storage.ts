@@ -2,7 +2,7 @@
 
 import { type Asked, command, optional } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
-import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
+import { plannedOf, timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { simulateDischarge } from '../../src/charging/simulation/discharge.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
@@ -89,10 +89,8 @@ export const storage = command({
   },
   planned: result => {
     switch (result.way) {
-      case 'charge': {
-        const { current_A, input_A, time_s, warmest_C } = result.timed
-        return { set_A: current_A, input_A, takes_s: time_s.high, warmest_C: warmest_C.middle }
-      }
+      case 'charge':
+        return plannedOf(result.timed)
       case 'discharge':
         return { set_A: result.current_A, takes_s: result.time_s.high, underLoad_V: result.run.lowestPerCell_V }
       default:

@@ -3,7 +3,7 @@
 import { command, optional } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import { settingAsAsked } from '../../src/charging/setting/setting.ts'
-import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
+import { plannedOf, timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { currentKind } from '../../src/language/kinds/values.ts'
 import { byLog, recallFromLog } from '../log/log-recall.ts'
 import { currentOn } from '../shared/asked-current.ts'
@@ -31,13 +31,7 @@ export const current = command({
     const timed = timedCharge(permit, { current_A: asked?.current_A })
     return { ...timed, ...(asked ?? timed.setting) }
   },
-  planned: ({ current_A, input_A, time_s, warmest_C, carried }) => ({
-    set_A: current_A,
-    input_A,
-    takes_s: time_s.high,
-    warmest_C: warmest_C.middle,
-    carried,
-  }),
+  planned: setting => ({ ...plannedOf(setting), carried: setting.carried }),
   figures: setting => [
     figure.current('setCurrent', setting.current_A),
     figure.perCell('cutoffPerCell', setting.cutoff.perCell_V),

@@ -2,7 +2,7 @@
 
 import { type Asked, command, optional } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
-import { type TimedCharge, timedCharge } from '../../src/charging/setting/timed-charge.ts'
+import { plannedOf, type TimedCharge, timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import type { Charge, StageKind } from '../../src/charging/simulation/charge.ts'
 import { socAfter } from '../../src/charging/simulation/progress.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
@@ -70,12 +70,9 @@ export const time = command({
   },
   planned: ({ other, ...timed }) => {
     const harder = other && other.current_A > timed.current_A ? other : timed
-    const { current_A, input_A, carried, warmest_C } = harder
     return {
-      set_A: current_A,
-      input_A,
-      carried,
-      warmest_C: warmest_C.middle,
+      ...plannedOf(harder),
+      carried: harder.carried,
       takes_s: Math.max(timed.time_s.high, other?.time_s.high ?? 0),
     }
   },

@@ -5,7 +5,7 @@ import { figure } from '../../src/assistant/quantified.ts'
 import { boundsOf } from '../../src/charging/setting/bounds.ts'
 import { settingAsAsked } from '../../src/charging/setting/setting.ts'
 import { heldBelow, roomFor } from '../../src/charging/setting/shared-charger.ts'
-import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
+import { plannedOf, timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import type { BesidePack, Told } from '../../src/charging/situation/situation.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
@@ -105,14 +105,7 @@ export const parallel = command({
       rounds: isSought ? 1 : Math.ceil(named(asked).length / count),
     }
   },
-  planned: ({ current_A, input_A, time_s, warmest_C, flowShare, carried }) => ({
-    carried,
-    set_A: current_A,
-    input_A,
-    takes_s: time_s.high,
-    warmest_C: warmest_C.middle,
-    flowShare,
-  }),
+  planned: ({ flowShare, carried, ...timed }) => ({ ...plannedOf(timed), carried, flowShare }),
   figures: ({ apart_V, flows, setting, whole, charge, time_s, current_A, rate_C, ...shared }) => {
     const largest = (key: Flowing, of: (flow: Flow) => number) =>
       flows.length === 0 ? undefined : figure.current(key, Math.max(...flows.map(flow => Math.abs(of(flow)))))

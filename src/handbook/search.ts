@@ -1,6 +1,7 @@
 // Finds the entry of the handbook that a question asks for: candidates by their words, then by the nearest phrase.
 
 import MiniSearch from 'minisearch'
+import { lately } from '../ground/lately.ts'
 import { handbook } from './entries.ts'
 import type { HandbookEntry } from './entry.ts'
 import { type Likeness, likenessTo } from './search/likeness.ts'
@@ -34,10 +35,10 @@ type Finder = (text: string) => readonly FoundEntry[]
 let ofHandbook: Finder | undefined
 
 /** The best first; empty where no word is known. The index is built at the first call. */
-export function entriesFor(text: string): readonly FoundEntry[] {
+export const entriesFor = lately((text: string): readonly FoundEntry[] => {
   ofHandbook ??= finderOf(handbook)
   return ofHandbook(text)
-}
+})
 
 /** Searches those entries. */
 export function finderOf(entries: readonly HandbookEntry[]): Finder {

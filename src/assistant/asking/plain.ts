@@ -97,8 +97,9 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
       meant.kind === 'handbook'
         ? unanswered('handbook', notInHandbook(askedOf(text).nearest, near))
         : unanswered('', near)
+    if (suspected.length === 0) return asked
     const may = dangerReply({ doubts: suspected.map(maybe) }, typed, understanding, locale)
-    return suspected.length === 0 ? asked : { ...withLine(may, restNotClear(locale)), followUps: asked.followUps }
+    return { ...withLine(may, restNotClear(locale)), followUps: asked.followUps }
   }
   // What was told turns out otherwise: what was asked before is answered anew.
   if (isCorrected && frame && !frame.pending && !namesAnew(text, used))

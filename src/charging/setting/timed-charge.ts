@@ -3,6 +3,7 @@
 import type { Charge, ChargeRequest } from '../simulation/charge.ts'
 import { drawsOf, supplyOf } from '../simulation/supply-run.ts'
 import type { Permit } from '../situation/permit.ts'
+import type { Planned } from '../situation/situation.ts'
 import type { Band } from '../things/chemistry.ts'
 import { learnedOf } from '../things/learned.ts'
 import type { State } from '../things/level.ts'
@@ -62,6 +63,19 @@ export function timedCharge(permit: Permit, details: Details = {}): TimedCharge 
     stops: chargerStops(pack, times.time_s.high),
   }
 }
+
+/** What it decides of what may be done: judged again once it is computed. */
+export const plannedOf = ({
+  current_A,
+  input_A,
+  time_s,
+  warmest_C,
+}: Pick<TimedCharge, 'current_A' | 'input_A' | 'time_s' | 'warmest_C'>): Planned => ({
+  set_A: current_A,
+  input_A,
+  takes_s: time_s.high,
+  warmest_C: warmest_C.middle,
+})
 
 /** The charge that a setting gives: its current and cutoff, from where the pack stands to where it is to go. */
 export function chargeOf({ situation }: Permit, { current_A, cutoff }: Setting): ChargeRequest {

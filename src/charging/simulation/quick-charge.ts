@@ -1,5 +1,6 @@
 // A charge in a few dozen steps and with the heat it makes, for the many cells of a band: times within a fifth of a per cent.
 
+import { firstWhere } from '../things/halving.ts'
 import { follow, type QuickCell, type QuickLaw, QuickRun } from './quick-run.ts'
 
 export interface QuickCharge {
@@ -66,14 +67,7 @@ function firstReaching(run: QuickRun, amps: number, ceiling_V: number, step_s: n
       amps * run.series_ohm() >
     ceiling_V
   if (!over(step_s)) return step_s
-  let early_s = 0
-  let late_s = step_s
-  for (let halving = 0; halving < 12; halving++) {
-    const middle_s = (early_s + late_s) / 2
-    if (over(middle_s)) late_s = middle_s
-    else early_s = middle_s
-  }
-  return late_s
+  return firstWhere(0, step_s, 12, over)
 }
 
 /** Constant voltage until the current is down, or the charge that was asked for is in. */

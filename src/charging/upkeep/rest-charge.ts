@@ -4,6 +4,7 @@ import { socBandAt } from '../things/charge-fraction.ts'
 import type { Band, Chemistry } from '../things/chemistry.ts'
 import { practice } from '../things/cited.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
+import { firstWhere } from '../things/halving.ts'
 
 /** How far the reading of a pocket voltmeter may be off one cell, in V. */
 export const meterError_V = practice(0.01, 'a cell checker is good to about 0.01 V')
@@ -45,19 +46,7 @@ export function voltsAtRest(chemistry: Chemistry, soc: number): RestVolts {
   const perCell_V = restingVoltage(chemistry, soc)
   const full_V = chemistry.full_V.value
   const reached = (side: 'low' | 'high') =>
-    firstVolts(chemistry.damage_V.value, full_V, volts => socBandAt(chemistry, volts)[side] >= soc - 1e-9)
+    firstWhere(chemistry.damage_V.value, full_V, 30, volts => socBandAt(chemistry, volts)[side] >= soc - 1e-9)
   // The cell with most charge at some volts needs the least volts for this charge.
   return { perCell_V, band: { low: Math.min(perCell_V, reached('high')), high: Math.max(perCell_V, reached('low')) } }
-}
-
-/** The least volts from which `holds` is true, where it stays true above: by halving. */
-function firstVolts(low_V: number, high_V: number, holds: (volts: number) => boolean): number {
-  let low = low_V
-  let high = high_V
-  for (let halving = 0; halving < 30; halving++) {
-    const middle = (low + high) / 2
-    if (holds(middle)) high = middle
-    else low = middle
-  }
-  return high
 }
