@@ -63,6 +63,10 @@ function standingOut([first, second]: readonly FoundEntry[]): HandbookEntry | un
   return first.entry
 }
 
+/** What the handbook has on the first of these. */
+export const entryOn = ([danger]: readonly Danger[]): HandbookEntry | undefined =>
+  danger && handbook.find(({ dangers = [] }) => dangers.includes(danger))
+
 const isEmergency = ({ dangers = [] }: HandbookEntry): boolean => dangers.some(danger => emergencies.includes(danger))
 
 /** The same question as the handbook words it: what a person wrote need not be kept to ask it again. */

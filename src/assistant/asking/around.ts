@@ -20,7 +20,7 @@ export interface Conversation {
   readonly talk: Talk
   keep(frame: Frame): void
   /** What the handbook was asked. */
-  keepAbout(about: string): void
+  keepAbout(about: string | undefined): void
   keepTold(told: readonly StayingDanger[]): void
 }
 

@@ -6,13 +6,14 @@ import { mayBeSame } from '../../charging/situation/kept.ts'
 import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
-import { askedOf } from '../../handbook/asked.ts'
+import { askedOf, entryOn } from '../../handbook/asked.ts'
 import { asksNothing } from '../../language/conversation/asks-nothing.ts'
 import { isFewWords } from '../../language/conversation/follow-up.ts'
 import type { Frame } from '../../language/conversation/frame.ts'
 import { ofAnswer } from '../../language/conversation/of-answer.ts'
 import type { StayingDanger } from '../../language/conversation/staying.ts'
-import { lastSpoken, packFrame } from '../../language/conversation/told-dangers.ts'
+import { lastSpoken } from '../../language/conversation/told-dangers.ts'
+import { toldFrame } from '../../language/conversation/told-frame.ts'
 import { yesOrNo } from '../../language/conversation/yes-or-no.ts'
 import { knownShare } from '../../language/model/index.ts'
 import { refuseCellsBeyond } from '../../language/reading/cells-beyond.ts'
@@ -76,8 +77,9 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   const warmth: Record<string, string> = temperature === undefined ? {} : { temperature }
   // What is told of a pack holds for what is asked next, whatever is answered now.
   const keepPack = () => {
-    const frameOfPack = packFrame(named, packNames(used))
+    const frameOfPack = toldFrame(named, packNames(used), registry.vocabulary, frame)
     if (frameOfPack) conversation.keep(frameOfPack)
+    return frameOfPack
   }
   const inHandbook = (of = about ?? text) => {
     keepPack()
@@ -111,16 +113,16 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   if (isRepeated) return repeated()
   const told = () => {
     keepPack()
+    conversation.keepAbout(about ?? entryOn(dangers)?.title)
     const reply = dangerReply({ dangers }, typed, understanding, locale)
     return { ...reply, followUps: [...notesOffered(kept, used, context), ...reply.followUps] }
   }
   if (meant.kind === 'question' && dangers.length > 0 && onlyTells) return told()
-  const asksOf = frame?.pending || dangers.length > 0 ? undefined : (ofAnswer(text) ?? pointsAt(meant, text))
+  const isOpenAsked = frame?.pending !== undefined && talk.about === undefined
+  const asksOf = isOpenAsked || dangers.length > 0 ? undefined : (ofAnswer(text) ?? pointsAt(meant, text))
   if (asksOf && talk.about !== undefined && about !== text) return opened(await inHandbook(talk.about), asksOf)
-  if (asksOf && talk.about === undefined && frame) {
-    const { question, doubts } = frame
-    return opened(await answerKnown(around, { ...plain, question, doubts: [...plain.doubts, ...doubts] }), asksOf)
-  }
+  if (asksOf && talk.about === undefined && frame)
+    return opened(await answerKnown(around, { ...plain, ...frame, doubts: [...plain.doubts, ...frame.doubts] }), asksOf)
   if (warm && dangers.length === 0) return inHandbook(theme)
   // What goes on from the handbook's last answer is asked of it.
   if (isOfTheme && understanding.values.length === 0 && dangers.length === 0) return inHandbook()
@@ -171,9 +173,13 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
       return unanswered(command.name, askedBack(meant, command, choices, locale))
     }
     case 'unclear':
-    case 'notours':
-      keepPack()
+    case 'notours': {
+      const of = keepPack()
+      // A pack that is only told is asked about as by itself.
+      if (of && !of.pending && about === undefined && meant.kind === 'unclear' && language === 'en')
+        return answerKnown(around, { ...plain, ...of, doubts: [...plain.doubts, ...of.doubts] })
       return about === undefined ? notKnown() : inHandbook()
+    }
   }
 }
 

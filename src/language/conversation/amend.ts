@@ -54,14 +54,14 @@ const adds = /^\W*(?:and|plus|add|also|another)\b(?! (?:if|what|how|only|just|wi
 export function changed(
   command: CommandWords,
   { values, free }: Reading,
-  { question }: Frame,
+  frame: Frame,
   isMore = false,
 ): Change | undefined {
-  const { kept, before } = heldOn(question.options, values)
+  const { kept, before } = heldOn(frame, values)
   const fitted = fitTo(command, values, { ...kept, ...free }, before)
   // What changes nothing is no amendment.
   if (values.length > 0 && fitted.left.length === values.length) return undefined
-  const [list, more] = [question.options.packs, fitted.options.packs]
+  const [list, more] = [frame.question.options.packs, fitted.options.packs]
   const isAdded = isMore && list !== undefined && more !== undefined && values.some(namesPack)
   return { fitted: isAdded ? { ...fitted, options: { ...fitted.options, packs: `${list}; ${more}` } } : fitted, kept }
 }

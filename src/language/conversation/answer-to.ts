@@ -9,6 +9,7 @@ import { isNamedKind } from '../reading/free-words.ts'
 import { toldBy } from '../reading/told-pack.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
 import { choiceOf } from './choice-of.ts'
+import { namesPack, namesWanted } from './follow-up.ts'
 import type { Frame } from './frame.ts'
 
 /** "2", "lihv" or "1300" to a question that we asked back; undefined where it is no answer to that. */
@@ -24,21 +25,14 @@ export function answerTo(
   const chosen = /^\W*([1-9])\W*$/.exec(text)?.[1]
   const offered = chosen === undefined ? undefined : choices[Number(chosen) - 1]
   const given = offered === undefined ? values : bestCover(candidatesOf(offered))
-  if (missing === 'capacity') {
-    const bare = given.find(({ kind }) => kind === 'number')
-    const capacity_Ah =
-      given.map(value => toldBy(value)?.capacity_Ah).find(one => one !== undefined) ??
-      (bare && Number(bare.text) >= 20 ? Number(bare.text) / 1000 : undefined)
-    if (capacity_Ah === undefined) return undefined
-    return choiceOf(fitTo(command, [], question.options, { ...told, capacity_Ah }), question.options)
-  }
-  if ('cells' in missing) {
-    const bare = given.find(({ kind }) => kind === 'number' || kind === 'count')
-    const series =
-      given.map(value => toldBy(value)?.series).find(one => one !== undefined) ?? (bare && Number(bare.text))
-    return series === undefined
-      ? undefined
-      : choiceOf(fitTo(command, [], question.options, { ...told, series }), question.options)
+  if (missing === 'capacity' || 'cells' in missing) {
+    const part = missing === 'capacity' ? 'capacity_Ah' : 'series'
+    // A question of its own that tells the whole pack is none of ours.
+    if (given.some(namesPack) && namesWanted(text, given)) return undefined
+    const telling = given.map(value => asPart(value, part))
+    return telling.some(value => toldBy(value)?.[part] !== undefined)
+      ? choiceOf(fitTo(command, telling, question.options, told), question.options)
+      : undefined
   }
   const free = command.options.find(({ name }) => name === missing.option)
   const word = free && isNamedKind(free.kind) ? (offered ?? wordsFor(text, choices)) : undefined
@@ -50,6 +44,18 @@ export function answerTo(
   const isFilled = fitted.options[missing.option] !== undefined
   return isFilled ? choiceOf(fitted, question.options) : undefined
 }
+
+/** A bare number, or a capacity that a command may take for a measured one, is the part of the pack that was asked for. */
+function asPart(value: Candidate, part: 'capacity_Ah' | 'series'): Candidate {
+  const { kind, text } = value
+  const isBare = kind === 'number' || kind === 'count'
+  const number = Number(text)
+  if (part === 'series') return isBare ? { ...value, kind: 'pack', pack: { series: number } } : value
+  const capacity_Ah = isBare && number >= leastBare_mAh ? number / 1000 : toldBy(value)?.capacity_Ah
+  return kind === 'pack' || capacity_Ah === undefined ? value : { ...value, kind: 'pack', pack: { capacity_Ah } }
+}
+
+const leastBare_mAh = 20
 
 const speaks = /\?|^\W*(?:it|its|it's|they|they're|that|that's|this|these|those|and|but|no)\b/i
 

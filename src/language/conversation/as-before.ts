@@ -132,17 +132,19 @@ const kinds: Readonly<Record<string, ValueName>> = {
 }
 const bare: ReadonlySet<ValueName> = new Set(['number', 'count', 'voltage', 'current'])
 const leading = /^\d+(?:\.\d+)?/
+const onlyNumber = /^\d+(?:[.,]\d+)?$/
 
 /** A bare number is of the kind of the detail that it lies nearest to; one without decimals may be a count. */
 function sameKind(value: Candidate, command: CommandWords, before: Kept): Candidate | undefined {
-  const typed = Number(value.typed.replace(',', '.'))
-  const isBare = bare.has(value.kind) && typed > 0
+  const typed = Number(leading.exec(value.text)?.[0])
+  const isVolts = value.kind === 'voltage' && !onlyNumber.test(value.typed)
+  const isBare = bare.has(value.kind) && typed > 0 && (isVolts || onlyNumber.test(value.typed))
   if (!isBare || (value.kind === 'count' && command.options.some(({ kind }) => countable.has(kind)))) return undefined
   const [nearest] = command.options
     .flatMap(({ name, kind }) => {
       const [number] = leading.exec(before[name] ?? '') ?? []
       const of = kinds[kind]
-      if (number === undefined || of === undefined) return []
+      if (number === undefined || of === undefined || (isVolts && !/V/.test(before[name] ?? ''))) return []
       const apart = Math.abs(Math.log(typed / Number(number)))
       const most = Math.log(/V/.test(before[name] ?? '') ? nearVolts : near)
       return apart > most ? [] : [{ of, kind, text: (before[name] ?? '').replace(leading, `${typed}`), apart }]

@@ -4,7 +4,8 @@ import { isOfNamed } from '../reading/free-words.ts'
 import type { Meant } from '../reading/meant.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
 
-const opensAsking =
+/** A question mark, or a word that asks in the first place. */
+export const opensAsking =
   /\?|^\W*(?:(?:and|so|but|ok|then) )*(?:wh\w+|how|is|are|can|may|should|does|do|did|will|would|could|shall)\b/i
 
 /** It only says something: no details are asked about, and no reason. */

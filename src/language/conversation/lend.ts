@@ -17,14 +17,15 @@ export interface Lent {
 }
 
 /** For the same question with other details. */
-export function heldOn(options: Kept, values: readonly Candidate[]): Lent {
+export function heldOn({ question: { options }, pending }: Frame, values: readonly Candidate[]): Lent {
   const { pack, ...rest } = options
-  if (!values.some(value => toldBy(value) !== undefined || isOfLabel(value))) return { kept: options }
+  const part = pack === undefined ? pending?.told : undefined
+  if (!values.some(value => toldBy(value) !== undefined || isOfLabel(value))) return { kept: options, before: part }
   // What was measured of a pack does not hold for another one.
   const { capacity: _, resistance: __, ...unmeasured } = rest
   return {
     kept: unmeasured,
-    before: pack === undefined ? cellsBefore(options) : toldBefore(pack, values.some(namesPack)),
+    before: pack === undefined ? (part ?? cellsBefore(options)) : toldBefore(pack, values.some(namesPack)),
   }
 }
 
@@ -52,7 +53,7 @@ export function lentTo(
   // What is to bear a name is told whole.
   const mayBePart = mayGoOn(text) && !isOfNamed(command)
   if (!frame || !isOfPacks || told.some(namesPack) || (told.length > 0 && !mayBePart)) return { kept: {} }
-  const { kept, before } = heldOn(frame.question.options, values)
+  const { kept, before } = heldOn(frame, values)
   return { kept: inTermsOf(command, kept), before }
 }
 

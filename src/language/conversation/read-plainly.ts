@@ -16,6 +16,7 @@ import { type Span, spansOf, wordsLeft } from '../reading/words-left.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { namesForeign } from '../things/foreign-chemistries.ts'
 import { amended } from './amend.ts'
+import { opensAsking } from './asks-nothing.ts'
 import { goesOn, isFewWords, namesWanted } from './follow-up.ts'
 import type { Frame } from './frame.ts'
 import { lentTo } from './lend.ts'
@@ -61,7 +62,8 @@ export function readPlainly(
     !best ||
     best.score < leastScore ||
     (best.fitted === undefined && !aside.has(best.intent)) ||
-    isStrange(text, values)
+    isStrange(text, values) ||
+    (understanding.notUnderstood.length > 0 && isList(best) && !opensAsking.test(text))
   )
     return { kind: isOurs(text, values) ? 'unclear' : 'notours', near, understanding }
   const sources = values.filter(({ kind }) => kind === 'source')
@@ -162,6 +164,9 @@ export const stillAssumed = (frame: Frame | undefined, values: readonly Candidat
       ((doubt === 'cellsUnknown' || doubt === 'cellsByVolts') &&
         !values.some(value => toldBy(value)?.series !== undefined)),
   )
+
+/** It takes no details: what it would be asked by is the words alone. */
+const isList = ({ fitted }: Choice): boolean => fitted !== undefined && Object.keys(fitted.options).length === 0
 
 /** A setting for lithium would be wrong for cells of another kind. */
 const chargesPack = ({ options }: Fitted): boolean =>

@@ -7,7 +7,7 @@ import { attempt } from '../../ground/problem.ts'
 import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Corrections } from '../dangers/corrections.ts'
 import type { ToldDanger } from '../dangers/index.ts'
-import { toldBy, together as toldTogether, wholePack } from '../reading/told-pack.ts'
+import { toldBy } from '../reading/told-pack.ts'
 import { readPack } from '../things/pack.ts'
 import type { Frame } from './frame.ts'
 import type { StayingDanger } from './staying.ts'
@@ -50,15 +50,6 @@ const markIn = (notation: string, doubts: readonly Doubt[]): PackMark | undefine
 export function lastSpoken(frame: Frame | undefined): SpokenPack | undefined {
   const of = frame && markIn(frame.question.options.pack ?? '', frame.doubts)
   return frame && of && { names: frame.names, of }
-}
-
-/** A pack that is only told of is what the next question is about; undefined where none is told in full. */
-export function packFrame(text: string, names: readonly string[]): Frame | undefined {
-  const { text: pack, doubts } = wholePack(
-    toldTogether(bestCover(candidatesOf(text)).flatMap(one => toldBy(one) ?? [])),
-  )
-  if (pack === undefined) return undefined
-  return { question: { command: 'current', options: { pack } }, pending: undefined, doubts, names }
 }
 
 /** What is noted of packs of the kit, as if it had just been told. */

@@ -93,6 +93,9 @@ export function takes({ left, missing, options }: Fitted, values: readonly Candi
   const used = values.length === 0 ? 1 : 1 - left.length / values.length
   // Several packs where one is asked about: it is a question about several.
   const several = left.some(({ kind, text }) => kind === 'count' && Number(text) > 1)
+  // Whoever tells of a pack asks for none of the lists that take no details.
+  const isList =
+    Object.keys(options).length === 0 && missing === undefined && values.some(({ kind }) => kind === 'pack')
   // Where a pack is to go is what somebody wants.
   const goes = left.some(isToldGoal)
   // A list of one pack, and nothing that several hang on: it is a question about that pack.
@@ -106,6 +109,7 @@ export function takes({ left, missing, options }: Fitted, values: readonly Candi
     (0.4 + 0.6 * used) *
     (missing === undefined ? 1 : 0.35) *
     (several ? 0.5 : 1) *
+    (isList ? 0.2 : 1) *
     (goes ? 0.3 : 1)
   )
 }

@@ -26,11 +26,15 @@ export function warmthTold(text: string, values: readonly Candidate[]): string |
   return ofPack.test(text.slice(0, told.start)) ? told.text : undefined
 }
 
+const onlyNumber = /^-?\d{1,2}$/
 const ofWarmth = /\b(?:cold|cool|hot|heat|warm|freez|temperature|winter|summer|frost|landing|fridge)/i
 
 /** "Mine is at 3 degrees", behind words on what it may be; a bare "3C" tells that only where they were of warmth. */
 export function warmthAfter(about: string, text: string): string | undefined {
   const found = candidatesOf(text)
+  const [bare, ...more] = bestCover(found)
+  // Behind words on warmth a number alone is so many degrees.
+  if (bare && more.length === 0 && onlyNumber.test(bare.typed) && ofWarmth.test(about)) return `${bare.typed}°C`
   const [told, ...others] = found.filter(({ kind }) => kind === 'temperature')
   const isOther = ({ kind, pack }: Candidate) => kind === 'chemistry' || pack !== undefined
   if (!told || others.length > 0 || found.some(isOther)) return undefined

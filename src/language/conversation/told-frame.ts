@@ -1,0 +1,33 @@
+// What is only told, of a pack or of what feeds one, is what the next question is about.
+
+import { bestCover, candidatesOf } from '../candidates/index.ts'
+import { fitTo } from '../reading/fit.ts'
+import type { Vocabulary } from '../sentence/vocabulary.ts'
+import type { Frame } from './frame.ts'
+
+/** That ask for little; the first of the vocabulary that takes all that was told stands for it. */
+const commands: readonly string[] = ['current', 'supply', 'source']
+
+/**
+ * As the question that it would be by itself; of a pack that is told in part its capacity is open. Undefined where
+ * nothing of the kind is told, and where a part tells less than what was spoken of `before`.
+ */
+export function toldFrame(
+  text: string,
+  names: readonly string[],
+  vocabulary: Vocabulary,
+  before: Frame | undefined,
+): Frame | undefined {
+  const values = bestCover(candidatesOf(text))
+  const [frame] = vocabulary
+    .filter(({ name }) => commands.includes(name))
+    .flatMap((command): Frame[] => {
+      const { left, options, missing, told, doubts } = fitTo(command, values)
+      const isPart = missing === 'capacity' && told?.series !== undefined
+      const isWhole = missing === undefined && (options.pack ?? options.source ?? options.supply) !== undefined
+      if (left.length > 0 || !(isWhole || (isPart && !before))) return []
+      const pending = isPart ? { missing, choices: [], told } : undefined
+      return [{ question: { command: command.name, options }, pending, doubts, names }]
+    })
+  return frame
+}
