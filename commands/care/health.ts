@@ -1,11 +1,14 @@
 // The age of a pack by the resistance of its cells, read from a charger or worked out from two loads.
 
-import { type Asked, command, optional, required } from '../../src/assistant/command.ts'
+import { type Asked, command, optional } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
-import { judgeHealth, resistanceFromLoads } from '../../src/charging/upkeep/health.ts'
+import { chemistries } from '../../src/charging/things/chemistries.ts'
+import type { Pack } from '../../src/charging/things/pack.ts'
+import { judgeHealth, likeReadings, resistanceFromLoads, worstOf } from '../../src/charging/upkeep/health.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { cellResistancesKind, loadKind } from '../../src/language/kinds/reading-kinds.ts'
-import { packKind, resistanceKind, temperatureKind } from '../../src/language/kinds/values.ts'
+import { cellsKind, packKind, resistanceKind, temperatureKind } from '../../src/language/kinds/values.ts'
+import { packOrCell } from '../shared/one-cell.ts'
 import {
   moreShowFewer,
   oneOrEach,
@@ -16,7 +19,8 @@ import {
 } from './problems.words.ts'
 
 const takes = {
-  pack: required(packKind),
+  pack: optional(packKind),
+  chemistry: optional(cellsKind),
   resistance: optional(cellResistancesKind),
   one: optional(loadKind),
   other: optional(loadKind),
@@ -27,40 +31,52 @@ const takes = {
 export const health = command({
   name: 'health',
   takes,
+  anyOf: [['pack', 'resistance', 'one']],
   examples: [
     'health pack: 4S 1500 LiPo resistance: 9 10 9 15 mΩ temperature: 20°C',
     'health pack: 6S 1300 LiPo one: rest 23.8V other: 20A 21.9V',
     'health pack: 3S 720 LiHV resistance: 28mΩ new: 20mΩ',
+    'health chemistry: 4S LiPo one: rest 16.6V other: 40A 15.1V',
   ],
-  situation: ({ pack, temperature, one, other }) => {
+  situation: ({ pack: told, chemistry, temperature, one, other }) => {
     const rest = [one, other].find(load => load?.current_A === 0)
+    const pack = packOrCell(told, chemistry ?? { chemistry: chemistries[0] }, '')
     return {
       act: 'look',
       pack,
-      from: rest && { kind: 'rest', perCell_V: rest.pack_V / pack.series },
+      from: rest && (told ?? chemistry?.series) ? { kind: 'rest', perCell_V: rest.pack_V / pack.series } : undefined,
       temperature_C: temperature,
+      kindOnly: told === undefined,
+      doubts: told || chemistry ? [] : ['chemistryAssumed'],
     }
   },
-  compute: ({ situation: { pack, temperature_C } }, asked) => {
-    const cells_ohm = resistancesOf(asked)
+  compute: ({ situation: { pack, temperature_C, kindOnly } }, asked) => {
+    const cells_ohm = resistancesOf(asked, pack)
+    const isOpen = asked.pack === undefined && asked.chemistry?.series === undefined
     return {
-      ...judgeHealth({ pack, cells_ohm, temperature_C, fresh_ohm: asked.new }),
+      // What of a pack of one cell is read goes for one of which nobody told how many it has.
+      series: isOpen ? undefined : pack.series,
+      cell_ohm: cells_ohm.reduce((sum, ohm) => sum + ohm, 0) / cells_ohm.length,
       cells_ohm,
+      worst: worstOf(cells_ohm),
+      // How much is much hangs on the capacity.
+      aged: kindOnly ? undefined : judgeHealth({ pack, cells_ohm, temperature_C, fresh_ohm: asked.new }),
+      like: likeReadings(pack.chemistry),
       isBesideItself: asked.new !== undefined,
     }
   },
-  planned: ({ times, oddTimes }) => ({ ageTimes: times, oddTimes }),
-  figures: ({ cell_ohm, at25C_ohm, at25C_ohmAh, like_ohmAh, times }) => [
+  planned: ({ aged, worst }) => ({ ageTimes: aged?.times, oddTimes: worst?.times }),
+  figures: ({ cell_ohm, aged }) => [
     figure.resistance('cellResistance', cell_ohm),
-    figure.resistance('cellResistance25C', at25C_ohm),
-    figure.resistance('resistanceFor1Ah', at25C_ohmAh),
-    figure.resistance('likeFor1Ah', like_ohmAh.high),
-    figure.times('times', times),
+    figure.resistance('cellResistance25C', aged?.at25C_ohm),
+    figure.resistance('resistanceFor1Ah', aged?.at25C_ohmAh),
+    figure.resistance('likeFor1Ah', aged?.like_ohmAh.high),
+    aged && figure.times('times', aged.times),
   ],
 })
 
 /** Throws a Problem where neither a resistance nor two loads are given, or they tell nothing. */
-function resistancesOf({ pack, resistance, one, other }: Asked<typeof takes>): readonly number[] {
+function resistancesOf({ resistance, one, other }: Asked<typeof takes>, pack: Pack): readonly number[] {
   if (resistance) {
     if (resistance.length === 1 || resistance.length === pack.series) return resistance
     throw new Problem({

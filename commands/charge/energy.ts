@@ -1,25 +1,34 @@
 // Sums between volts, amps, amp-hours, watts and watt-hours, and the watt-hours of a pack.
 
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
+import type { Context } from '../../src/assistant/context.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import { fromWall_Wh } from '../../src/charging/sources/load.ts'
+import { type Level, socOf, startOf } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
+import { mostUsed } from '../../src/charging/upkeep/flight-meter.ts'
 import { type Mass, massOf } from '../../src/charging/upkeep/mass.ts'
 import { labelEnergy_Wh } from '../../src/charging/upkeep/transport.ts'
+import { type Price, priceKind } from '../../src/language/kinds/price-kind.ts'
 import { sessionPacksKind } from '../../src/language/kinds/session-kinds.ts'
 import { plainKind } from '../../src/language/kinds/value-kind.ts'
 import {
+  anyStateKind,
   cellsKind,
   countKind,
   currentKind,
+  durationKind,
   energyKind,
   packKind,
   powerKind,
+  resistanceKind,
+  targetKind,
   voltageKind,
 } from '../../src/language/kinds/values.ts'
 import { readCapacity, writeCapacity } from '../../src/language/quantities/quantities.ts'
 import type { StandingPack } from '../../src/language/things/standing.ts'
 import { sumMissing } from './problems.words.ts'
+import { type Known, type SumName, sumFrom } from './sums.ts'
 
 /** Of what feeds chargers too: far more than what flies. */
 const anyCapacityKind = plainKind('capacity', text => readCapacity(text, { max: 400 }), writeCapacity, [
@@ -37,19 +46,32 @@ const takes = {
   current: optional(currentKind),
   power: optional(powerKind),
   energy: optional(energyKind),
+  duration: optional(durationKind),
+  resistance: optional(resistanceKind),
+  from: optional(anyStateKind),
+  to: optional(targetKind),
+  price: optional(priceKind),
+}
+
+type AskedEnergy = Asked<typeof takes>
+
+/** How much of a pack is meant, as shares of what it holds. */
+interface Part {
+  readonly from: number | undefined
+  readonly to: number | undefined
+  readonly energy_Wh: number
 }
 
 /** What follows from what was given; the kind says by which sum. */
-export interface Sum {
-  readonly kind: 'pack' | 'packs' | 'rate' | 'wall' | 'energy' | 'charge' | 'capacity' | 'power' | 'current'
-  readonly voltage_V?: number
-  readonly capacity_Ah?: number
-  readonly energy_Wh?: number
-  readonly current_A?: number
-  readonly power_W?: number | undefined
+export interface EnergyFound extends Known {
+  readonly kind: 'pack' | 'packs' | 'rate' | 'flight' | 'wall' | 'charge' | SumName
   readonly rate_C?: number
-  /** What a full charge takes from a wall socket, in Wh. */
+  /** What stays in the pack, 0 to 1. */
+  readonly leftSoc?: number
+  readonly part?: Part | undefined
+  /** What a full charge, or that part of one, takes from a wall socket, in Wh, and what that costs. */
   readonly wall_Wh?: number
+  readonly cost?: Price | undefined
   /** About what it weighs. */
   readonly mass?: Mass
 }
@@ -57,51 +79,82 @@ export interface Sum {
 const fullOf_V = ({ chemistry, series }: Pack): number => chemistry.full_V.value * series
 
 /** By the pack where there is one, else by two quantities that give a third. Throws a Problem where they give none. */
-function sumOf({
-  pack,
-  count = 1,
-  packs,
-  cells,
-  voltage = 0,
-  capacity,
-  current,
-  power,
-  energy,
-}: Asked<typeof takes>): Sum {
+function found(asked: AskedEnergy, { house }: Context): EnergyFound {
+  const { pack, count = 1, packs, current: current_A, price } = asked
+  const atWall = (energy_Wh: number) => {
+    const wall_Wh = fromWall_Wh(energy_Wh)
+    return { wall_Wh, cost: price && { ...price, amount: (price.amount * wall_Wh) / 1000 } }
+  }
   if (packs) {
     const sum = (of: (item: StandingPack) => number) => packs.reduce((all, one) => all + one.count * of(one.item), 0)
-    const power_W = sum(one => (one.current_A ?? current ?? 0) * fullOf_V(one.pack))
+    const power_W = sum(one => (one.current_A ?? current_A ?? 0) * fullOf_V(one.pack))
     const energy_Wh = sum(one => labelEnergy_Wh(one.pack))
-    return { kind: 'packs', energy_Wh, power_W: power_W || undefined, wall_Wh: fromWall_Wh(energy_Wh) }
-  }
-  if (pack && current !== undefined) {
-    const power_W = current * fullOf_V(pack) * count
-    return { kind: 'rate', voltage_V: fullOf_V(pack), current_A: current, power_W, rate_C: current / pack.capacity_Ah }
+    return { kind: 'packs', energy_Wh, power_W: power_W || undefined, ...atWall(energy_Wh) }
   }
   if (pack) {
+    const socAt = (level: Level) => socOf(startOf(level, pack.chemistry, house), pack.chemistry)
+    const load = loadOn(pack, asked, socAt)
+    if (load) return load
     const energy_Wh = labelEnergy_Wh(pack) * count
-    return { kind: 'pack', voltage_V: voltage, energy_Wh, wall_Wh: fromWall_Wh(energy_Wh), mass: massOf(pack, count) }
+    const part = partOf(asked, energy_Wh, socAt)
+    return { kind: 'pack', energy_Wh, part, ...atWall(part?.energy_Wh ?? energy_Wh), mass: massOf(pack, count) }
   }
+  return sumOf(asked) ?? alone(asked, atWall)
+}
+
+/** Amps or watts with a pack: more than it is charged with is what it gives in the air. */
+function loadOn(
+  pack: Pack,
+  { count = 1, current, power, from, to }: AskedEnergy,
+  socAt: (level: Level) => number,
+): EnergyFound | undefined {
+  const { chemistry, series, capacity_Ah } = pack
+  const current_A = current ?? (power && power / chemistry.nominal_V.value / series / count)
+  if (current_A === undefined) return undefined
+  const rate_C = current_A / capacity_Ah
+  const leftSoc = to ? socAt(to) : 1 - mostUsed.value
+  const duration_s = ((from ? socAt(from) : 1) - leftSoc) * (3600 / rate_C)
+  const isFlown = power !== undefined || rate_C > chemistry.highestRate_C.value
+  const power_W = power ?? current_A * fullOf_V(pack) * count
+  return { kind: isFlown ? 'flight' : 'rate', current_A, power_W, rate_C, duration_s, leftSoc }
+}
+
+function partOf({ from, to }: AskedEnergy, whole_Wh: number, socAt: (level: Level) => number): Part | undefined {
+  if (!from && !to) return undefined
+  const ends = { from: from && socAt(from), to: to && socAt(to) }
+  return { ...ends, energy_Wh: whole_Wh * Math.abs((ends.to ?? 1) - (ends.from ?? 0)) }
+}
+
+function sumOf({ cells, voltage, capacity, current, power, energy, duration, resistance }: AskedEnergy) {
   const { series = 0, chemistry } = cells ?? {}
-  const label_V = voltage || series * (chemistry?.nominal_V.value ?? 0)
-  if (label_V === 0 && capacity !== undefined) return { kind: 'charge', capacity_Ah: capacity }
-  if (label_V === 0 && energy !== undefined) return { kind: 'wall', energy_Wh: energy, wall_Wh: fromWall_Wh(energy) }
-  if (label_V === 0) throw sumMissing()
-  if (capacity !== undefined)
-    return { kind: 'energy', voltage_V: label_V, capacity_Ah: capacity, energy_Wh: capacity * label_V }
-  if (energy !== undefined)
-    return { kind: 'capacity', voltage_V: label_V, capacity_Ah: energy / label_V, energy_Wh: energy }
-  // A charge takes most from its charger where the pack is nearly full.
-  const voltage_V = voltage || series * (chemistry?.full_V.value ?? 0)
-  if (current !== undefined) return { kind: 'power', voltage_V, current_A: current, power_W: current * voltage_V }
-  if (power !== undefined) return { kind: 'current', voltage_V, current_A: power / voltage_V, power_W: power }
+  // A charge takes most from its charger where the pack is nearly full; what a pack holds goes by its label.
+  const isOfLabel = capacity !== undefined || energy !== undefined
+  const perCell_V = (isOfLabel ? chemistry?.nominal_V : chemistry?.full_V)?.value ?? 0
+  return sumFrom({
+    voltage_V: voltage ?? (resistance === undefined ? series * perCell_V : undefined),
+    capacity_Ah: capacity,
+    energy_Wh: energy,
+    current_A: current,
+    power_W: power,
+    duration_s: duration,
+    resistance_ohm: resistance,
+  })
+}
+
+/** One quantity says the same in other units, or at the wall. */
+function alone({ capacity, energy }: AskedEnergy, atWall: (energy_Wh: number) => Partial<EnergyFound>): EnergyFound {
+  if (capacity !== undefined) return { kind: 'charge', capacity_Ah: capacity }
+  if (energy !== undefined) return { kind: 'wall', energy_Wh: energy, ...atWall(energy) }
   throw sumMissing()
 }
 
 export const energy = service({
   name: 'energy',
   takes,
-  anyOf: [['pack', 'packs', 'capacity', 'voltage', 'cells', 'energy']],
+  alone: ({ pack, packs, count, cells, ...quantities }) =>
+    (pack ?? packs ?? count ?? (quantities.resistance ? undefined : cells)) === undefined &&
+    Object.keys(quantities).length === 2,
+  anyOf: [['pack', 'packs', 'capacity', 'voltage', 'cells', 'energy', 'current', 'power']],
   examples: [
     'energy pack: 6S 5000 LiPo',
     'energy packs: 2x 6S 1300 LiPo; 3x 3S 2200 LiPo',
@@ -109,14 +162,19 @@ export const energy = service({
     'energy capacity: 2200mAh voltage: 11.1V',
     'energy voltage: 20V current: 5A',
     'energy cells: 6S LiPo current: 5A',
+    'energy current: 3A duration: 10min',
+    'energy pack: 4S 2200 LiPo from: 20% to: 80% price: 30 cents/kWh',
   ],
-  run: asked => sumOf(asked),
+  run: found,
   figures: sum => [
     figure.energy('energy', sum.energy_Wh),
     figure.capacity('capacity', sum.capacity_Ah),
     figure.power('power', sum.power_W),
     figure.current('current', sum.current_A),
+    figure.voltage('voltage', sum.voltage_V),
+    figure.duration('duration', sum.duration_s),
     figure.rate('cRate', sum.rate_C),
+    figure.energy('partEnergy', sum.part?.energy_Wh),
     figure.energy('wallEnergy', sum.wall_Wh),
     sum.mass &&
       figure.mass('mass', ((sum.mass.low_kg + sum.mass.high_kg) / 2) * 1000, {

@@ -1,7 +1,10 @@
 // What is said of a sum.
 
-import type { WordsOf } from '../../src/assistant/command.ts'
-import type { energy } from './energy.ts'
+import type { Asked, WordsOf } from '../../src/assistant/command.ts'
+import { mostUsed } from '../../src/charging/upkeep/flight-meter.ts'
+import type { Locale } from '../../src/ground/locale.ts'
+import type { Text } from '../../src/ground/text.ts'
+import type { EnergyFound, energy } from './energy.ts'
 
 export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
   summary: say`Watt-hours and weight of a pack, and sums between volts, amps, amp-hours and watts.`,
@@ -19,65 +22,148 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
     current: { about: say`amps` },
     power: { about: say`watts` },
     energy: { about: say`watt-hours` },
+    duration: { about: say`how long`, as: text => say`for ${text}` },
+    resistance: { about: say`of a pack, a cell or a lead` },
+    from: { about: say`where the pack stands`, as: text => say`from ${text}` },
+    to: { about: say`where it is to go`, as: text => say`to ${text}` },
+    price: { about: say`what a kWh costs`, as: text => say`at ${text}` },
   },
-  answer: (
-    { kind, voltage_V = 0, capacity_Ah = 0, energy_Wh = 0, current_A = 0, power_W = 0, rate_C = 0, wall_Wh = 0, mass },
-    { pack, cells, count = 1 },
-  ) => {
-    const [volts, charge, energy] = [show.voltage(voltage_V), show.capacity(capacity_Ah), show.energy(energy_Wh)]
-    // No guess is good for more than two digits.
-    const grams = (mass_kg: number) => say`${show.number(Number((mass_kg * 1000).toPrecision(2)), 0)} g`
-    const [amps, watts] = [show.current(current_A), show.power(power_W)]
-    switch (kind) {
-      case 'pack':
-        return [
-          count > 1
-            ? say`${show.number(count, 0)} packs hold ${energy}, ${show.energy(energy_Wh / count)} each.`
-            : say`It holds ${energy}: ${show.perCell(pack?.chemistry.nominal_V.value ?? 0)} × ${show.number(pack?.series ?? 1, 0)} × ${show.capacity(pack?.capacity_Ah ?? 0)}.`,
-          mass &&
-            say`${count > 1 ? say`They weigh` : say`It weighs`} about ${grams(mass.low_kg)} to ${grams(mass.high_kg)}; a full charge takes about ${show.energy(Math.round(wall_Wh))} from the wall.`,
-        ]
-      case 'wall':
-        return [
-          say`About ${show.energy(Math.round(wall_Wh))} from the wall for ${energy} into the packs: charger and supply lose about a quarter.`,
-        ]
-      case 'packs':
-        return [
-          power_W > 0 ? say`Charged at once they take ${watts} at the end.` : undefined,
-          say`All together hold ${energy}.`,
-        ]
-      case 'rate':
-        return [
-          say`${amps} into ${show.capacity(pack?.capacity_Ah ?? 0)} is ${show.rate(rate_C)}.`,
-          count > 1
-            ? say`At the end of the charge that is ${show.power(power_W / count)} each, ${watts} for all ${show.number(count, 0)}.`
-            : say`At the end of the charge that is ${watts}.`,
-        ]
-      case 'energy':
-        return [say`${charge} × ${volts} = ${energy}.`]
-      case 'charge':
-        return [
-          say`${show.number(capacity_Ah * 1000, 0)} mAh are ${show.number(capacity_Ah, 3)} Ah: a thousand to one. For watt-hours tell me the volts too.`,
-        ]
-      case 'capacity':
-        return [say`${energy} ÷ ${volts} = ${charge}.`]
-      case 'power':
-        return [
-          say`${volts} × ${amps} = ${watts}.`,
-          cells &&
-            say`That is what the charge takes when the pack is nearly full; the charger itself draws a fifth more.`,
-        ]
-      case 'current':
-        return [say`${watts} ÷ ${volts} = ${amps}.`]
-    }
-  },
+  answer: (found, asked) => answerLines(found, asked, { say, show, own }),
   figures: {
     energy: say`energy`,
     capacity: say`capacity`,
     power: say`power`,
     current: say`current`,
+    voltage: say`volts`,
+    duration: say`time`,
     cRate: say`C rate`,
-    wallEnergy: say`from the wall for a full charge`,
+    partEnergy: say`of that`,
+    wallEnergy: say`from the wall`,
     mass: say`weight, about`,
   },
 })
+
+type Told = Asked<(typeof energy)['takes']>
+type Speaking = Pick<Locale, 'say' | 'show' | 'own'>
+
+function answerLines(found: EnergyFound, asked: Told, speaking: Speaking): readonly (Text | undefined)[] {
+  const { say, show } = speaking
+  const { pack, count = 1 } = asked
+  const [amps, watts] = [show.current(found.current_A ?? 0), show.power(found.power_W ?? 0)]
+  switch (found.kind) {
+    case 'pack':
+      return packWords(found, asked, speaking)
+    case 'wall':
+      return [wallWords(found, speaking)]
+    case 'packs':
+      return [
+        found.power_W ? say`Charged at once they take ${watts} at the end.` : undefined,
+        say`All together hold ${show.energy(found.energy_Wh ?? 0)}.`,
+        found.cost && wallWords(found, speaking),
+      ]
+    case 'rate':
+      return [
+        say`${amps} into ${show.capacity(pack?.capacity_Ah ?? 0)} is ${show.rate(found.rate_C ?? 0)}.`,
+        count > 1
+          ? say`At the end of the charge that is ${show.power((found.power_W ?? 0) / count)} each, ${watts} for all ${show.number(count, 0)}.`
+          : say`At the end of the charge that is ${watts}.`,
+      ]
+    case 'flight':
+      return [
+        say`${amps} out of ${show.capacity(pack?.capacity_Ah ?? 0)} is ${show.rate(found.rate_C ?? 0)}: about ${minutesOf(found, speaking)} to ${show.percent(found.leftSoc ?? 0)}.`,
+        asked.power === undefined ? undefined : say`${watts} is ${amps} at the volts on the label.`,
+        say`Averages of your own flights tell more: land when the charger puts back four fifths at most.`,
+      ]
+    case 'charge':
+      return [
+        say`${show.number((found.capacity_Ah ?? 0) * 1000, 0)} mAh are ${show.number(found.capacity_Ah ?? 0, 3)} Ah: a thousand to one. For watt-hours tell me the volts too.`,
+      ]
+    default:
+      return sumWords(found, asked, speaking)
+  }
+}
+
+function packWords(found: EnergyFound, { pack, count = 1 }: Told, speaking: Speaking): readonly (Text | undefined)[] {
+  const { say, show } = speaking
+  const { energy_Wh = 0, part, mass } = found
+  const energy = show.energy(energy_Wh)
+  // No guess is good for more than two digits.
+  const grams = (mass_kg: number) => say`${show.number(Number((mass_kg * 1000).toPrecision(2)), 0)} g`
+  const range = mass && say`about ${grams(mass.low_kg)} to ${grams(mass.high_kg)}`
+  const wall = wallWords(found, speaking)
+  return [
+    found.cost && wall,
+    part && partWords(part, energy_Wh, speaking),
+    count > 1
+      ? say`${show.number(count, 0)} packs hold ${energy}, ${show.energy(energy_Wh / count)} each.`
+      : say`It holds ${energy}: ${show.perCell(pack?.chemistry.nominal_V.value ?? 0)} × ${show.number(pack?.series ?? 1, 0)} × ${show.capacity(pack?.capacity_Ah ?? 0)}.`,
+    range && (count > 1 ? say`They weigh ${range}.` : say`It weighs ${range}.`),
+    found.cost ? undefined : wall,
+  ]
+}
+
+function partWords(part: NonNullable<EnergyFound['part']>, whole_Wh: number, { say, show }: Speaking): Text {
+  const { from, to, energy_Wh } = part
+  if (from !== undefined && to !== undefined)
+    return say`From ${show.percent(from)} to ${show.percent(to)} are ${show.energy(energy_Wh)}.`
+  const level = from ?? to ?? 1
+  return say`At ${show.percent(level)} it holds ${show.energy(level * whole_Wh)}.`
+}
+
+/** What it takes from the wall, and what that costs where a price was told. */
+function wallWords({ energy_Wh = 0, part, wall_Wh = 0, cost }: EnergyFound, { say, show, own }: Speaking): Text {
+  const into = show.energy(part?.energy_Wh ?? energy_Wh)
+  const wall = say`About ${show.energy(Math.round(wall_Wh))} from the wall for ${into} into the packs: charger and supply lose about a quarter.`
+  if (!cost) return wall
+  const amount = show.number(Number(cost.amount.toPrecision(2)), 5)
+  return say`That costs about ${cost.money === '' ? amount : own(`${amount} ${cost.money}`)}. ${wall}`
+}
+
+const minutesOf = ({ duration_s = 0 }: EnergyFound, { say, show }: Pick<Speaking, 'say' | 'show'>): Text =>
+  duration_s < 3600 ? say`${show.number(duration_s / 60, 1)} min` : show.duration(duration_s)
+
+/** The sum with its two quantities, and what is worth knowing beside it. */
+function sumWords(found: EnergyFound, { cells }: Told, { say, show }: Speaking): readonly (Text | undefined)[] {
+  const { voltage_V = 0, duration_s = 0, resistance_ohm = 0 } = found
+  const [volts, amps, watts] = [
+    show.voltage(voltage_V),
+    show.current(found.current_A ?? 0),
+    show.power(found.power_W ?? 0),
+  ]
+  const [charge, energy] = [show.capacity(found.capacity_Ah ?? 0), show.energy(found.energy_Wh ?? 0)]
+  const minutes = minutesOf(found, { say, show })
+  const series = cells?.series ?? 1
+  switch (found.kind) {
+    case 'energy':
+      return [say`${charge} × ${volts} = ${energy}.`]
+    case 'capacity':
+      return [say`${energy} ÷ ${volts} = ${charge}.`]
+    case 'power':
+      return [
+        say`${volts} × ${amps} = ${watts}.`,
+        cells &&
+          say`That is what the charge takes when the pack is nearly full; the charger itself draws a fifth more.`,
+      ]
+    case 'current':
+      return [say`${watts} ÷ ${volts} = ${amps}.`]
+    case 'moved':
+      return [say`${amps} for ${minutes} is ${charge}.`]
+    case 'lasts':
+      return [
+        say`${charge} at ${amps} lasts ${minutes}; landed with a fifth left ${show.number((duration_s * mostUsed.value) / 60, 1)} min.`,
+      ]
+    case 'drawn':
+      return [say`${charge} in ${minutes} is ${amps} on average.`]
+    case 'runs':
+      return [say`${energy} at ${watts} last ${minutes}, without what is lost on the way.`]
+    case 'work':
+      return [say`${watts} for ${minutes} is ${energy}.`]
+    default:
+      return [
+        say`${show.resistance(resistance_ohm)} × ${amps} is a sag of ${volts}, and ${watts} of heat.`,
+        series > 1
+          ? say`Is that of each cell, ${show.number(series, 0)} cells sag ${show.voltage(voltage_V * series)} and make ${show.power((found.power_W ?? 0) * series)}.`
+          : undefined,
+      ]
+  }
+}

@@ -8,9 +8,8 @@ import { planField } from '../../src/charging/plan/plan.ts'
 import { standOf } from '../../src/charging/plan/stand.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import type { Charger } from '../../src/charging/things/charger.ts'
-import { socAt } from '../../src/charging/things/curve.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
-import { startOf } from '../../src/charging/things/level.ts'
+import { socOf, startOf } from '../../src/charging/things/level.ts'
 import { sessionChargersKind, sessionPacksKind, sessionSourcesKind } from '../../src/language/kinds/session-kinds.ts'
 import { clockKind, countKind, durationKind, temperatureKind } from '../../src/language/kinds/values.ts'
 import { lengthBetween_s } from '../../src/language/quantities/clock.ts'
@@ -106,7 +105,7 @@ function fieldSource({ source, charged }: StandingSource, house: HouseLimits): F
   if (source.kind !== 'battery') return { source, soc: charged.kind === 'soc' ? charged.soc : undefined }
   const { chemistry } = source.pack
   const stands = startOf(charged, chemistry, house)
-  return { source, soc: stands.kind === 'soc' ? stands.soc : socAt(chemistry, stands.perCell_V) }
+  return { source, soc: socOf(stands, chemistry) }
 }
 
 /** Every charge is judged; where there is none, what is left out is. */

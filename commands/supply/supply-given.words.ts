@@ -41,12 +41,18 @@ export const suppliedWords = (
   given: Given,
   { source }: { readonly source?: Source | undefined },
   locale: Locale,
-): readonly (Text | undefined)[] => [
-  enoughWords(given, locale),
-  source && gives(source, given.feed, locale),
-  lastsWords(given, locale),
-  given.demand ? undefined : atMost(given.carried, given.load.count, locale),
-]
+): readonly (Text | undefined)[] => {
+  const most = given.demand ? undefined : atMost(given.carried, given.load.count, locale)
+  // Of cells that were told it is what was asked.
+  const isOfCells = given.carried.length === 1
+  return [
+    isOfCells ? most : undefined,
+    enoughWords(given, locale),
+    source && gives(source, given.feed, locale),
+    lastsWords(given, locale),
+    isOfCells ? undefined : most,
+  ]
+}
 
 function gives(source: Source, { offer, power_W, current_A, lowest_V }: Feed, { say, show, own }: Locale): Text {
   const name = own(sourceKind.write(source))

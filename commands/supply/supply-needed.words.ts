@@ -2,7 +2,13 @@
 
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import type { Chargers } from '../../src/charging/sources/load.ts'
-import { type Needed, type Supplies, soldPowers_W, type UsbChoice } from '../../src/charging/sources/supply.ts'
+import {
+  type Carried,
+  type Needed,
+  type Supplies,
+  soldPowers_W,
+  type UsbChoice,
+} from '../../src/charging/sources/supply.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { chargerEfficiency } from '../../src/charging/things/practice.ts'
 import { pdOffers } from '../../src/charging/things/usb-pd.ts'
@@ -45,11 +51,18 @@ export function neededWords(
 }
 
 /** What chargers take at the watts on their labels, and what carries that. */
-export function flatOutWords(supplies: Supplies, asked: AskedOf, locale: Locale): readonly (Text | undefined)[] {
-  const { say, show } = locale
+export function flatOutWords(
+  { carried, ...supplies }: Supplies & { readonly carried?: Carried | undefined },
+  asked: AskedOf,
+  locale: Locale,
+): readonly (Text | undefined)[] {
+  const { say, show, own } = locale
   const { charger, count, isAlike } = asked.load
   const [out, into] = [show.power(charger?.power_W ?? 0), show.power(Math.ceil(supplies.input_W))]
   return [
+    carried?.current_A === undefined
+      ? undefined
+      : say`Into ${own(`${carried.series}S`)} the charger gives up to ${show.current(carried.current_A)}, at ${show.voltage(carried.cutoffPack_V)}. Set no more than the pack takes: 1C, its Ah as amps, where its label names no charge rate.`,
     !isAlike
       ? say`Flat out the ${show.number(count, 0)} chargers take ${into} together from their supply.`
       : count === 1

@@ -9,7 +9,14 @@ import { usable_Wh } from '../../src/charging/simulation/supply-run.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import type { Told } from '../../src/charging/situation/situation.ts'
 import { chargersOf, demandOf } from '../../src/charging/sources/load.ts'
-import { behindCable, neededFor, type Supplies, suppliedTo, suppliesFor } from '../../src/charging/sources/supply.ts'
+import {
+  behindCable,
+  carriedAlone,
+  neededFor,
+  type Supplies,
+  suppliedTo,
+  suppliesFor,
+} from '../../src/charging/sources/supply.ts'
 import type { Charger } from '../../src/charging/things/charger.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
@@ -123,10 +130,12 @@ const needed = (permit: Permit, asked: AskedSupply) => {
 
 const flatOut = (permit: Permit, input_W: number, asked: AskedSupply) => {
   const load = loadOf(asked)
+  const cells = cellsOf(asked) ?? load.charger?.maxSeries
   return {
     kind: 'flat out' as const,
     ...suppliesFor(input_W, load.charger, { voltage_V: asked.voltage, count: load.count }),
     load,
+    carried: cells === undefined || !load.isAlike ? undefined : carriedAlone(permit, cells),
     setting: undefined,
     current_A: undefined,
     timed: undefined,
@@ -138,6 +147,11 @@ export const supply = command({
   name: 'supply',
   takes,
   anyOf: [['source', 'pack', 'charger', 'current']],
+  // What a charger or its source gives so many cells.
+  alone: ({ source, charger, chemistry = '', pack }, instead) =>
+    instead === 'current' &&
+    pack === undefined &&
+    /^\d+S|\dS\b/.test(`${(source ?? charger) ? chemistry : ''} ${charger}`),
   examples: [
     'supply source: PD 65W charger: 0.1-10A by 0.1 200W 6S 10-30V',
     'supply source: PD 100W charger: 0.3/0.8/1.5/3A 60W 1-5S 10-26V cable: 3A',
@@ -201,8 +215,12 @@ const neededFigures = ({
   input_W,
   usb,
   benches,
+  ...rest
 }: ReturnType<typeof needed> | ReturnType<typeof flatOut>) => [
   figure.current('setCurrent', current_A),
+  'carried' in rest && rest.carried
+    ? figure.current(`current${rest.carried.series}S`, rest.carried.current_A)
+    : undefined,
   figure.voltage('cutoffPack', setting?.cutoffPack_V),
   figure.power('inputPower', input_W),
   figure.power('usbSupply', usb?.supply_W),

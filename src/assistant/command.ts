@@ -58,6 +58,8 @@ interface Shape<T extends Takes> {
   readonly anyOf?: readonly (readonly string[])[]
   /** Where no type of cell is told it is about all of them. */
   readonly everyType?: boolean
+  /** Whether these options, where another command (by its name) lacks a pack, are all that a question for this one takes. */
+  readonly alone?: (options: Readonly<Record<string, string>>, instead: string) => boolean
   /** Whole questions that work as they stand; shown by help and run by a test. */
   readonly examples: readonly string[]
   /**

@@ -23,13 +23,13 @@ export function createRegistry(commands: readonly Entry[]): Registry {
   }
   return {
     commands,
-    vocabulary: commands.map(({ name, takes, anyOf, everyType }) => {
+    vocabulary: commands.map(({ name, takes, anyOf, everyType, alone }) => {
       const options = Object.entries(takes).map(([option, { kind, required }]) => ({
         name: option,
         kind: kind.name,
         required,
       }))
-      return { name, options, anyOf, everyType }
+      return { name, options, anyOf, everyType, alone }
     }),
     find: name => byName.get(name),
     get: name => {

@@ -20,6 +20,12 @@ it.each([
   ['energy capacity: 4400mAh voltage: 11.1V', 'energy', 48.84],
   ['energy energy: 48.84Wh voltage: 11.1V', 'capacity', 4.4],
   ['energy power: 60W voltage: 12V', 'current', 5],
+  // Definitions of the ampere-hour, of Ohm's law and of the watt-hour.
+  ['energy current: 6A duration: 15min', 'capacity', 1.5],
+  ['energy current: 45A resistance: 8mΩ', 'voltage', 0.36],
+  ['energy energy: 100Wh power: 50W', 'duration', 7200],
+  // 5 Ah at 30 A until a fifth is left.
+  ['energy pack: 6S 5000 LiPo current: 30A', 'duration', 480],
   // 22.2 V nominal × 5 Ah.
   ['energy pack: 6S 5000 LiPo', 'energy', 111],
   ['energy pack: 6S 5000 LiPo count: 2', 'energy', 222],

@@ -4,7 +4,7 @@ import { type Found, judge } from '../envelope/judge.ts'
 import { type Situation, situationOf } from '../situation/situation.ts'
 import type { Charger } from '../things/charger.ts'
 import { socAt } from '../things/curve.ts'
-import { fullVoltage_V, startOf } from '../things/level.ts'
+import { fullVoltage_V, socOf, startOf } from '../things/level.ts'
 import type { FieldSession, FieldSource, PackGroup } from './field.ts'
 
 /** What feeds a port: nothing that is known, or a share of a source. */
@@ -74,6 +74,6 @@ const fullShare = 0.99
 function isFull({ around: { house } }: FieldSession, { pack: { chemistry }, from }: PackGroup): boolean {
   if (!from) return false
   const start = startOf(from, chemistry, house)
-  const soc = start.kind === 'soc' ? start.soc : socAt(chemistry, start.perCell_V)
+  const soc = socOf(start, chemistry)
   return soc >= fullShare * socAt(chemistry, fullVoltage_V(chemistry, house))
 }

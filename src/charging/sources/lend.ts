@@ -4,9 +4,8 @@ import { drain } from '../simulation/drain.ts'
 import type { Permit } from '../situation/permit.ts'
 import { batteryStore } from '../things/battery-store.ts'
 import { practice } from '../things/cited.ts'
-import { socAt } from '../things/curve.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
-import { startOf } from '../things/level.ts'
+import { socOf, startOf } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import { batterySourceRate_C } from '../things/practice.ts'
 
@@ -51,8 +50,7 @@ export interface Lending {
 export function lend({ situation }: Permit, load: Load): Lending {
   const { pack, house, from = { kind: 'named', name: 'full' } } = situation
   const { power_W, device_Wh, efficiency = converterEfficiency.value } = load
-  const start = startOf(from, pack.chemistry, house)
-  const soc = start.kind === 'soc' ? start.soc : socAt(pack.chemistry, start.perCell_V)
+  const soc = socOf(startOf(from, pack.chemistry, house), pack.chemistry)
   const store = batteryStore(pack, house, soc)
   const drawn_W = power_W / efficiency
   const longest_s = (store.energyBetween_Wh(0, soc) * 3600) / drawn_W

@@ -41,6 +41,10 @@ export function suppliedTo({ situation }: Permit): Supplied {
   return { feed, carried: carriedBySeries(Math.min(feed.power_W, sourceShare_W), charger, pack) }
 }
 
+/** What the charger of the permit gives so many cells, whatever feeds it and whatever a pack may take. */
+export const carriedAlone = ({ situation: { charger, pack } }: Permit, cells: number): Carried | undefined =>
+  carriedBySeries(Number.POSITIVE_INFINITY, charger, pack).find(({ series }) => series === cells)
+
 function carriedBySeries(given_W: number, charger: Charger | undefined, { chemistry, series: told }: Pack): Carried[] {
   const { minSeries = usualSeries.min, maxSeries = Math.max(usualSeries.max, told) } = charger ?? {}
   const currents = charger?.currents ?? anyCurrent

@@ -1,6 +1,7 @@
 // Where a pack stands or is to go, as people tell it: what `full` and `storage` are is for the chemistry and the house to say.
 
 import type { Chemistry } from './chemistry.ts'
+import { socAt } from './curve.ts'
 import type { HouseLimits } from './house-limits.ts'
 
 /** Where a charge starts or ends. Voltages are per cell; `soc` is 0 to 1. */
@@ -40,6 +41,10 @@ export function startOf(level: Level, chemistry: Chemistry, house: HouseLimits):
       return { kind: 'rest', perCell_V: chemistry.restFloor_V.value }
   }
 }
+
+/** State of charge, 0 to 1. */
+export const socOf = (state: State, chemistry: Chemistry): number =>
+  state.kind === 'soc' ? state.soc : socAt(chemistry, state.perCell_V)
 
 /** An end in the core's terms; `empty` is none, and its reader refuses it. */
 export function goalOf(level: Level, chemistry: Chemistry, house: HouseLimits): Target {

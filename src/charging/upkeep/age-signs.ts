@@ -5,7 +5,7 @@ import { practice } from '../things/cited.ts'
 import type { Pack } from '../things/pack.ts'
 import { cellSpread, evenness, readingFault } from './cell-spread.ts'
 import { type ChargeNote, endsFull } from './charge-note.ts'
-import { type Age, judgeHealth } from './health.ts'
+import { type Age, judgeHealth, worstOf } from './health.ts'
 
 export type Condition = 'healthy' | 'ageing' | 'retire'
 
@@ -86,9 +86,9 @@ export function resistanceSigns(pack: Pack, resistance: ResistanceOver | undefin
 export function cellSigns(pack: Pack, notes: readonly ChargeNote[]): Sign[] {
   const signs: Sign[] = []
   const read = notes.findLast(({ cells_ohm }) => cells_ohm && cells_ohm.length > 1)
-  const health = read?.cells_ohm && judgeHealth({ pack, cells_ohm: read.cells_ohm })
-  if (health?.odd !== undefined && health.oddTimes !== undefined) {
-    signs.push({ kind: 'odd cell', condition: 'ageing', cell: health.odd, times: health.oddTimes })
+  const worst = read?.cells_ohm && worstOf(read.cells_ohm)
+  if (worst?.odd !== undefined) {
+    signs.push({ kind: 'odd cell', condition: 'ageing', cell: worst.odd, times: worst.times })
   }
   const measured = notes.findLast(({ cells_V }) => cells_V)
   const spread = measured && spreadAfter(pack, measured)

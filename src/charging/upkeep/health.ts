@@ -39,10 +39,6 @@ export interface Health {
   readonly like_ohmAh: Band
   /** Times the most of that. */
   readonly times: number
-  /** Index of a cell that stands out from the others; absent where none does. */
-  readonly odd: number | undefined
-  /** The largest resistance over that of the middle cell; absent where one was read for all. */
-  readonly oddTimes: number | undefined
 }
 
 /** Times the most of its like, or of itself when new. */
@@ -70,17 +66,7 @@ export function judgeHealth({ pack, cells_ohm, temperature_C = 25, fresh_ohm }: 
   const like_ohmAh =
     fresh_ohm === undefined ? likeReadings(pack.chemistry).value : ofItself(fresh_ohm * pack.capacity_Ah)
   const times = at25C_ohmAh / like_ohmAh.high
-  const worst = worstOf(cells_ohm)
-  return {
-    age: ageAt(times),
-    cell_ohm,
-    at25C_ohm,
-    at25C_ohmAh,
-    like_ohmAh,
-    times,
-    odd: worst && worst.times > oddCell.value ? worst.cell : undefined,
-    oddTimes: worst?.times,
-  }
+  return { age: ageAt(times), cell_ohm, at25C_ohm, at25C_ohmAh, like_ohmAh, times }
 }
 
 const ofItself = (fresh_ohmAh: number): Band => ({ low: fresh_ohmAh, high: fresh_ohmAh })
@@ -92,10 +78,20 @@ function ageAt(times: number): Age {
   return times < worn ? 'tired' : 'worn out'
 }
 
-function worstOf(cells_ohm: readonly number[]) {
+export interface Worst {
+  readonly ohm: number
+  /** The largest resistance over that of the middle cell. */
+  readonly times: number
+  /** Its place where it stands out from the others. */
+  readonly odd: number | undefined
+}
+
+/** The cell with the most, beside the others; undefined where one was read for all. */
+export function worstOf(cells_ohm: readonly number[]): Worst | undefined {
   if (cells_ohm.length < 2) return undefined
   const sorted = cells_ohm.toSorted((a, b) => a - b)
   const middle = sorted[Math.floor((sorted.length - 1) / 2)] as number
-  const largest = Math.max(...cells_ohm)
-  return { cell: cells_ohm.indexOf(largest), times: largest / middle }
+  const ohm = Math.max(...cells_ohm)
+  const times = ohm / middle
+  return { ohm, times, odd: times > oddCell.value ? cells_ohm.indexOf(ohm) : undefined }
 }

@@ -14,9 +14,9 @@ import type { Permit } from '../situation/permit.ts'
 import type { BesidePack, Told } from '../situation/situation.ts'
 import type { Charger } from '../things/charger.ts'
 import { remembered } from '../things/cited.ts'
-import { restingVoltage, socAt } from '../things/curve.ts'
+import { restingVoltage } from '../things/curve.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
-import { type State, startOf } from '../things/level.ts'
+import { type State, socOf, startOf } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import { batterySourceRate_C } from '../things/practice.ts'
 
@@ -154,7 +154,7 @@ function connectedCell(pack: Pack): Cell {
 }
 
 function startingCell({ pack, from }: BoardPack): Moment {
-  const soc = from.kind === 'soc' ? from.soc : socAt(pack.chemistry, from.perCell_V)
+  const soc = socOf(from, pack.chemistry)
   return { time_s: 0, soc, current_A: 0, fast_V: 0, slow_V: 0 }
 }
 

@@ -3,7 +3,7 @@
 import { practice } from '../things/cited.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
-import { type State, storageVoltage_V } from '../things/level.ts'
+import { type State, socOf, storageVoltage_V } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 
 export const storageTolerance_V = practice(
@@ -33,7 +33,7 @@ export function storageMove(pack: Pack, from: State, house: HouseLimits): Storag
   const chemistry = pack.chemistry
   const storage_V = storageVoltage_V(chemistry, house)
   const rest_V = from.kind === 'rest' ? from.perCell_V : restingVoltage(chemistry, from.soc)
-  const fromSoc = from.kind === 'soc' ? from.soc : socAt(chemistry, from.perCell_V)
+  const fromSoc = socOf(from, chemistry)
   const toSoc = socAt(chemistry, storage_V)
   const isNear = Math.abs(rest_V - storage_V) <= storageTolerance_V.value + 1e-9
   // On a flat curve near volts can hide far charge.

@@ -40,7 +40,15 @@ export function readPlainly(
 ): Meant {
   const values = bestCover(candidatesOf(text))
   const { ranked, by } = readings(text, values, free, vocabulary)
-  const asked = choices(ranked, values, vocabulary, by, command => lentTo(frame, command, text, values), inHandbook)
+  const asked = choices(
+    ranked,
+    values,
+    vocabulary,
+    by,
+    command => lentTo(frame, command, text, values),
+    inHandbook,
+    !frame,
+  )
   const own = frame ? asked.map(inTalk(text, values)).toSorted((a, b) => b.score - a.score) : asked
   const follows = frame && amended(text, values, ranked, frame, vocabulary, by)
   // The surer it goes on, the less it is a question of its own.

@@ -48,3 +48,5 @@ export const atMost = told(
   ({ say, show }, characters: number) =>
     say`at most ${show.number(characters, 0)} characters, so that it fits a message`,
 )
+export const notAPrice: Said = ({ say }) => say`I cannot read that as a price.`
+export const aPrice: Said = ({ say }) => say`what a kWh costs`

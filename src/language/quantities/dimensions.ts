@@ -43,7 +43,7 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     },
     written: 'A',
     min: 0.01,
-    max: 60,
+    max: 500,
     example: '1.5A',
   },
   voltage: {

@@ -17,7 +17,7 @@ const of = (dimension: DimensionName): readonly [Reader, Writer] => [
   value => writeQuantity(value, dimension),
 ]
 
-/** A, 0.01 to 60 unless narrowed. */
+/** A, 0.01 to 500 unless narrowed. */
 export const [readCurrent, writeCurrent] = of('current')
 /** V, 0 to 100. */
 export const [readVoltage, writeVoltage] = of('voltage')

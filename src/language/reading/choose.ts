@@ -38,7 +38,7 @@ export interface Reading {
 
 /**
  * Best first. `readBy` gives how a command reads the sentence; `lentTo` what an earlier question lends to it;
- * `inHandbook` how surely the handbook answers, 1 and above where it does.
+ * `inHandbook` how surely the handbook answers, 1 and above where it does; `isFirst` says that nothing was asked before.
  */
 export function choices(
   ranked: readonly Ranked[],
@@ -47,13 +47,14 @@ export function choices(
   readBy: (command: CommandWords) => Reading,
   lentTo: (command: CommandWords) => { readonly kept: Kept; readonly before?: PackTold | undefined },
   inHandbook: number,
+  isFirst: boolean,
 ): readonly Choice[] {
   // An amendment of nothing is none: what else the sentence may be shares its likelihood.
   const own = ofJoined(ranked, values, vocabulary).filter(({ intent }) => intent !== 'amend')
   const whole = own.reduce((sum, { share }) => sum + share, 0) || 1
   // What the handbook surely answers is meant, however little it sounds like other questions for it.
   const likely = own.filter(({ intent }, index) => index < tried || (intent === 'handbook' && inHandbook >= 1))
-  return likely
+  const found = likely
     .map(({ intent, share: told }): Choice => {
       const share = told / whole
       const command = aside.has(intent) ? undefined : vocabulary.find(({ name }) => name === intent)
@@ -69,6 +70,26 @@ export function choices(
       }
     })
     .toSorted((a, b) => b.score - a.score)
+  return isFirst ? [...withoutPack(found[0], vocabulary, readBy), ...found] : found
+}
+
+/** Less likely than this it is not clear what is asked. */
+const clear = 0.25
+
+/** "8 min at 4 A", "300 W on 6S, how many amps": what lacks a pack as a charge, another command answers without one. */
+function withoutPack(
+  best: Choice | undefined,
+  vocabulary: Vocabulary,
+  readBy: (command: CommandWords) => Reading,
+): readonly Choice[] {
+  if (!best || (best.score >= clear && best.fitted?.missing === undefined)) return []
+  return vocabulary.flatMap((command): readonly Choice[] => {
+    const fitted = command.alone && fitTo(command, readBy(command).values)
+    const isWhole = fitted && fitted.missing === undefined && fitted.left.length === 0
+    return isWhole && command.alone?.(fitted.options, best.intent)
+      ? [{ intent: command.name as Intent, fitted, score: Math.max(best.score, clear), kept: [] }]
+      : []
+  })
 }
 
 /**

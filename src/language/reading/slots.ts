@@ -22,6 +22,8 @@ const readers: Readonly<Partial<Record<ValueName, readonly string[]>>> = {
   count: ['count'],
   cellVolts: ['cell volts'],
   percent: ['percent', 'from'],
+  price: ['price'],
+  load: ['load'],
   state: ['from'],
 }
 
@@ -48,7 +50,9 @@ export function slotFor(
     const reading = named(device === 'charger' ? 'shown' : 'measured')
     if (reading) return reading
   }
-  if (kind === 'state') return stateSlot(candidate, named, kindOf => free(options.find(o => o.kind === kindOf)))
+  // "2 % to 80 %": beside another share one of them is where it goes.
+  if (kind === 'state' || (kind === 'percent' && goalCues.has(cue) && named('to')))
+    return stateSlot(candidate, named, kindOf => free(options.find(o => o.kind === kindOf)))
   if (kind === 'current' && endCues.has(cue)) return named('until')
   // "My bench supply": of which nothing is told.
   if (kind === 'source' && text === 'supply') return undefined

@@ -15,16 +15,15 @@ const takenBy: Readonly<Partial<Record<Candidate['kind'], readonly string[]>>> =
 /** Values of the text, in its order. */
 export function suited(values: readonly Candidate[], command: CommandWords): readonly Candidate[] {
   const takes = (kinds: readonly string[] = []) => command.options.some(({ kind }) => kinds.includes(kind))
+  const isOfPack = values.some(({ pack }) => pack?.capacity_Ah !== undefined)
   const plain = withoutMadeOf(values, command).flatMap(value => {
     const { kind, parts = [] } = value
-    // Volts are volts where they are asked for as such.
-    const isPlain = kind === 'state' && takes(['voltage']) && !takes(['from', 'to'])
+    // Volts are volts where they are asked for as such, and no pack stands at them.
+    const isPlain = kind === 'state' && takes(['voltage']) && !(takes(['from', 'to']) && isOfPack)
     return parts.length > 0 && (isPlain || !takes(takenBy[kind])) ? parts : [value]
   })
-  return withoutUnknownStore(
-    withStart(withStore(withChargers(takes(['cell volts']) ? withReadings(plain) : plain, command), command)),
-    command,
-  )
+  const read = takes(['cell volts']) ? withReadings(plain) : takes(['load']) ? withLoads(plain) : plain
+  return withoutUnknownStore(withStart(withStore(withChargers(read, command), command)), command)
 }
 
 const unknownStore = /^(?:power bank|power station|leisure battery|lead battery)$/
@@ -45,6 +44,23 @@ function withStore(values: readonly Candidate[], { options }: CommandWords): rea
   return values.map(value =>
     value === store ? { ...value, kind: 'source', text: `power station ${value.text}` } : value,
   )
+}
+
+const packVolts = /^(\d+(?:\.\d+)?)V/
+
+/** "16.6 at rest and 15.1 at 40 A": the less it gives the higher its volts, so which belong together is clear. */
+function withLoads(values: readonly Candidate[]): readonly Candidate[] {
+  const volts = values.filter(({ kind, text }) => (kind === 'state' || kind === 'voltage') && packVolts.test(text))
+  const amps = values.filter(({ kind }) => kind === 'current')
+  if (volts.length !== 2 || amps.length < 1 || amps.length > 2) return values
+  const by = (of: readonly Candidate[]) => of.toSorted((a, b) => Number.parseFloat(a.text) - Number.parseFloat(b.text))
+  const loads = ['rest', ...by(amps).map(({ text }) => text)].slice(-2)
+  const readings = by(volts).toReversed()
+  const rows = readings.map((value, at): Candidate => {
+    const text = `${loads[at]} ${packVolts.exec(value.text)?.[0]}`
+    return { ...value, kind: 'load', text, cue: undefined }
+  })
+  return [...values.filter(value => !volts.includes(value) && !amps.includes(value)), ...rows]
 }
 
 const ofCell = /^[2-4]\.\d+(?=V(?: per cell)?$)/

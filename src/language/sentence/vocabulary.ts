@@ -15,6 +15,8 @@ export interface CommandWords {
   readonly anyOf?: readonly (readonly string[])[] | undefined
   /** Where no type of cell is told it is about all of them: none is taken for granted. */
   readonly everyType?: boolean | undefined
+  /** Whether these options, where another command (by its name) lacks a pack, are all that a question for this one takes. */
+  readonly alone?: ((options: Readonly<Record<string, string>>, instead: string) => boolean) | undefined
 }
 
 export type Vocabulary = readonly CommandWords[]

@@ -33,7 +33,7 @@ export interface SourceDraft {
 }
 
 const supply = { phrase: supplyPhrase, min: 2, max: 60, example: '20V 5A' }
-const ofPower = { phrase: powerPhrase, example: '12V 120W' }
+const ofPower = { phrase: powerPhrase, max: 200, example: '12V 120W' }
 const capacity = { phrase: capacityPhrase, min: 0.2, max: 300, example: '20000mAh' }
 export const leadRest = { phrase: leadRestPhrase, min: 8, max: 30, example: '12.6V' }
 const pairing = /,? ?(?:[@/x]|at)? ?/iuy

@@ -17,6 +17,17 @@ it.each([
   ['wire for a 240w charger at 12v, 2m', 'lead length: 2m power: 240W voltage: 12V'],
   ['wh of 230ah at 12v', 'energy capacity: 230000mAh voltage: 12V'],
   ['3300 mah at 22.2 V how many watt hours', 'energy capacity: 3300mAh voltage: 22.2V'],
+  ['6 amps for a quarter of an hour, how much went in', 'energy current: 6A duration: 15min'],
+  [
+    'what sag is it with 7 mohm a cell at 45A, 4s',
+    'energy cells: 4S LiPo current: 45A resistance: 7mΩ told: chemistryAssumed',
+  ],
+  ['a 150w charger on 5s, amps', 'supply charger: 0.1-15A by 0.1 150W chemistry: 5S LiPo told: chemistryAssumed'],
+  ['rested 12.6 V and 11.9 V with 18 A, what resistance is that', 'health one: rest 12.6V other: 18A 11.9V'],
+  [
+    'what do nine 4s 1300 cost at 31 cents per kwh',
+    'energy pack: 4S 1300mAh LiPo count: 9 price: 31 cents/kWh told: chemistryAssumed',
+  ],
   [
     'how long does a 3S 24.4Wh lihv take at 1C from storage',
     'time pack: 3S 2198mAh LiHV current: 2.198A from: storage',

@@ -4,7 +4,7 @@ import { type Bounds, boundsOf } from '../../setting/bounds.ts'
 import type { Planned, Situation } from '../../situation/situation.ts'
 import { sourceRestFloor_V } from '../../things/battery-store.ts'
 import { restingVoltage, socAt } from '../../things/curve.ts'
-import { goalOf, type Level, startOf } from '../../things/level.ts'
+import { goalOf, type Level, socOf, startOf } from '../../things/level.ts'
 import type { Pack } from '../../things/pack.ts'
 import { batterySourceRate_C, longDrainShare } from '../../things/practice.ts'
 import { anyCurrent, smallestStep_A } from '../../things/steps.ts'
@@ -163,7 +163,7 @@ function chargeFacts(
   return {
     toGo:
       goal.kind === 'soc'
-        ? goal.soc - (start.kind === 'soc' ? start.soc : socAt(chemistry, start.perCell_V))
+        ? goal.soc - socOf(start, chemistry)
         : cutoff.perCell_V - (start.kind === 'rest' ? start.perCell_V : restingVoltage(chemistry, start.soc)),
     cutoff_V: cutoff_V ?? cutoff.asked_V,
     aboveWish_V: cutoff_V === undefined ? undefined : cutoff_V - cutoff.asked_V,

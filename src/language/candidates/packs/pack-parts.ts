@@ -45,6 +45,8 @@ const cells: DraftPart = (sentence, at, draft) => {
   const word = sentence.word(hyphen)
   if (word !== 's' && word !== 'cell' && word !== 'cells' && word !== 'zellen' && word !== 'series') return undefined
   if (word === 's' && sentence.word(hyphen + 1) === '/') return undefined
+  // "5 mohm a cell": of each.
+  if (numeral.needsUnit && sentence.measures.some(row => row.some(({ after }) => after === at))) return undefined
   draft.series = numeral.value
   draft.cellsSure = cellsSure(sentence, numeral.after, hyphen, numeral.value)
   return sentence.phraseEnd(hyphen, inSeries) ?? hyphen + 1

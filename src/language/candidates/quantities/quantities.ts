@@ -38,7 +38,7 @@ export const findQuantities: Family = sentence => {
     }
     found.push(...degreesOrRate(sentence, first, weather), ...bareTemperature(sentence, first, weather))
     found.push(...gaugeBefore(sentence, first), ...wireMillimetres(sentence, first, wire))
-    found.push(...bareCurrent(sentence, first))
+    found.push(...bareCurrent(sentence, first), ...priceAt(sentence, first))
   }
   return [...found, ...findSaidRates(sentence)]
 }
@@ -143,6 +143,23 @@ function bareCurrent(sentence: Sentence, first: number): readonly Found[] {
   const low = numeral.value < 3
   const score = fraction ? (low ? 0.45 : 0.25) + (cued ? 0.15 : 0) : numeral.value <= 20 ? 0.4 : 0.2
   return [{ kind: 'current', text: `${numeral.decimal}A`, first, after: numeral.after, score }]
+}
+
+const money = /^(?:cents?|ct|c|p|pence|penny|pennies|€|\$|£|euros?|dollars?|pounds?|francs?|chf|kr|zł|zl)$/
+
+/** "30 cents a kWh", "0.28 per kWh", "30p/kwh". */
+function priceAt(sentence: Sentence, first: number): readonly Found[] {
+  const numeral = sentence.numerals[first]
+  if (!numeral || numeral.needsUnit) return none
+  const isNamed = money.test(sentence.word(numeral.after))
+  const per = numeral.after + (isNamed ? 1 : 0)
+  if (!/^(?:per|a|an|the|each|\/|for)$/.test(sentence.word(per))) return none
+  const unit = /^(?:1|one|a)$/.test(sentence.word(per + 1)) ? per + 2 : per + 1
+  const isWhole = sentence.word(unit) === 'kwh'
+  if (!isWhole && !/^kilowatt$|^kw$/.test(sentence.word(unit))) return none
+  const before = isNamed || !money.test(sentence.word(first - 1)) ? undefined : sentence.word(first - 1)
+  const text = `${numeral.decimal} ${isNamed ? sentence.word(numeral.after) : (before ?? '')}/kWh`
+  return [{ kind: 'price', text, first, after: isWhole ? unit + 1 : unit + 2, score: 0.96 }]
 }
 
 /** "half a C", "C/2", "a tenth of capacity". */

@@ -27,6 +27,10 @@ export type ValueName =
   | 'batch'
   | 'cellVolts'
   | 'percent'
+  /** Amps out of a pack, or none, with its volts then. */
+  | 'load'
+  /** Of a kilowatt-hour. */
+  | 'price'
   | 'number'
 
 /** What was told of a pack; its parts in the units of a pack. */

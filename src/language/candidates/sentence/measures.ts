@@ -47,7 +47,7 @@ const listed: readonly (readonly [string, Unit])[] = [
   ...unit('power', 0, 'w, wat, watt, watts, vatios, va'),
   ...unit('power', 3, 'kw, kilowatt, kilowatts, kva'),
   ...unit('resistance', 0, 'ω, ohm, ohms'),
-  ...unit('resistance', -3, 'mω, m ω, mohm, mohms, milliohm, milliohms, miliohm, miliohms, milli ohm, milli ohms'),
+  ...unit('resistance', -3, 'mω, m ω, mr, mohm, mohms, milliohm, milliohms, miliohm, miliohms, milli ohm, milli ohms'),
   ...unit(
     'temperature',
     0,

@@ -15,7 +15,7 @@ describe('how many cells', () => {
   it('are as many as were read', () => {
     expect(fitted('cells', '4.18 4.17 4.12 4.18 on the 1900 lipo').options.pack).toBe('4S 1900mAh LiPo')
     expect(fitted('health', '7 8 15 mohm, a 2400 lipo').options.pack).toBe('3S 2400mAh LiPo')
-    expect(fitted('health', '7 8 15 mohm').missing).toBe('capacity')
+    expect(fitted('health', '7 8 15 mohm')).toMatchObject({ missing: undefined, options: { chemistry: '3S LiPo' } })
   })
 
   it('are told one by one', () => {

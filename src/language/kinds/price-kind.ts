@@ -1,0 +1,29 @@
+// What a kilowatt-hour costs, in whatever money it is told.
+
+import { plainText, quoted } from '../../ground/plain-text.ts'
+import { Problem } from '../../ground/problem.ts'
+import { aPrice, notAPrice } from './kinds.words.ts'
+import { plainKind } from './value-kind.ts'
+
+export interface Price {
+  readonly amount: number
+  /** As typed; empty where none was named. */
+  readonly money: string
+}
+
+const form = /^(\d{1,4}(?:[.,]\d{1,4})?) ?(\p{L}{0,8}|\p{Sc}) ?\/ ?kwh$/iu
+
+export const priceKind = plainKind<Price>(
+  'price',
+  text => {
+    const [, amount = '', money = ''] = form.exec(plainText(text)) ?? []
+    if (amount !== '') return { amount: Number(amount.replace(',', '.')), money }
+    throw new Problem({ what: notAPrice, ...quoted(text), expected: aPrice, example: '30 cents/kWh' })
+  },
+  ({ amount, money }) =>
+    [amount, money]
+      .filter(part => part !== '')
+      .join(' ')
+      .concat('/kWh'),
+  ['30 cents/kWh', '0.3/kWh'],
+)
