@@ -15,12 +15,16 @@ const rounds = 20
 /** How strongly weights are drawn to nothing, and how fast they learn. */
 const pull = 2e-4
 const pace = 0.15
+/** The largest weight is so many steps: coarse ones take little room. */
+const steps = { any: 63, which: 15 } as const
+/** From errors smaller than this nothing is learned. */
+const leastError = 3e-3
 
 export function trainedWeights(): Weights {
   const examples = allExamples().map((example, n) => ({ ...example, features: featuresIn(example, n) }))
   const { weights: any, bias } = anyDanger(examples)
   const which = whichDanger(examples.filter(({ dangers }) => dangers.length > 0))
-  const [step, whichStep] = [stepOf(any), stepOf(which)]
+  const [step, whichStep] = [stepOf(any, steps.any), stepOf(which, steps.which)]
   return {
     step,
     bias: Number(bias.toFixed(4)),
@@ -78,25 +82,26 @@ function anyDanger(examples: readonly Seen[]): { weights: Float64Array; bias: nu
 /** Which one, of messages that tell one. */
 function whichDanger(examples: readonly Seen[]): Float64Array {
   const learned = new Learned(fewerPlaces * judged.length)
+  const scores = new Float64Array(judged.length)
   for (let round = 0; round < rounds / 2; round += 1) {
     for (const { features, dangers } of inTurn(examples, round)) {
       const value = weightOf(features.telling)
       const from = features.telling.map(place => (place % fewerPlaces) * judged.length)
-      const scores = judged.map((_, n) => value * from.reduce((sum, at) => sum + (learned.weights[at + n] ?? 0), 0))
-      const errors = sharesOf(scores).map((share, n) => {
+      scores.fill(0)
+      for (const at of from)
+        for (let n = 0; n < scores.length; n += 1) scores[n] = (scores[n] ?? 0) + value * (learned.weights[at + n] ?? 0)
+      const errors = sharesOf(Array.from(scores)).map((share, n) => {
         const isTold = dangers.some(danger => danger === judged[n])
         return share - (isTold ? 1 / dangers.length : 0)
       })
-      for (const [n, error] of errors.entries()) {
-        if (Math.abs(error) < 1e-3) continue
-        for (const at of from) learned.step(at + n, error * value)
-      }
+      const felt = errors.flatMap((error, n) => (Math.abs(error) < leastError ? [] : [n]))
+      for (const at of from) for (const n of felt) learned.step(at + n, (errors[n] ?? 0) * value)
     }
   }
   return learned.weights
 }
 
-function stepOf(weights: Float64Array): number {
-  const largest = weights.reduce((most, weight) => Math.max(most, Math.abs(weight)), 1e-9)
-  return Number((largest / 127).toPrecision(6))
+function stepOf(weights: Float64Array, most: number): number {
+  const largest = weights.reduce((so, weight) => Math.max(so, Math.abs(weight)), 1e-9)
+  return Number((largest / most).toPrecision(6))
 }

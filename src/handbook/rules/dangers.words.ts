@@ -36,7 +36,7 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
     say`Warm from a flight is normal: half an hour in the shade, then ask again.`,
   ],
   overfull: () => [
-    say`Stop the charge now: it has taken more than it should.`,
+    say`Stop the charge now, do not let it go on: it has taken more than it should.`,
     say`Unplug it if it is neither hot nor swollen, put it outdoors on stone, and watch it from a distance.`,
     say`Check the cell count and the type set on the charger. Do not charge it again until you know why.`,
   ],
@@ -87,7 +87,7 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
     say`Charge at 1C unless the label names a charge rate: that is the capacity in Ah as amps.`,
   ],
   keptApart: () => [
-    say`Leave it out: after a crash a pack waits apart from the others, outdoors, and is looked at by itself.`,
+    say`Leave it out, do not charge it with the others: after a crash a pack waits apart, outdoors, and is looked at by itself.`,
     say`Watched for half an hour and found sound, ask for it alone.`,
   ],
   boardMixed: () => [
@@ -128,19 +128,19 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
     say`Park, take the pack out of the cabin to a bare spot, and stay with it.`,
   ],
   softBed: () => [
-    say`Not there: a pack that fails on cloth, foam or carpet sets it alight.`,
+    say`Do not charge there: a pack that fails on cloth, foam or carpet sets it alight.`,
     say`Charge on bare stone, tile or metal, a metre from anything that burns.`,
   ],
   burnsNear: () => [
-    say`Not there: keep a charge well away from fuel, gas, paper, curtains and other packs.`,
+    say`Do not charge there: keep a charge well away from fuel, gas, paper, curtains and other packs.`,
     say`Charge on bare stone or tile with nothing that burns within a metre.`,
   ],
   wayBlocked: () => [
-    say`Not there: if it burns, that is your way out.`,
+    say`Do not charge there: if it burns, that is your way out.`,
     say`Charge where you can leave without passing it.`,
   ],
   children: () => [
-    say`Not like that: a charge stays in the hands and the sight of an adult who knows it.`,
+    say`Never leave it to children or animals: a charge stays in the hands and the sight of an adult who knows it.`,
     say`Keep children and animals away from it, and have the adult stay until it is unplugged.`,
   ],
   medical: () => [
@@ -152,7 +152,7 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
     say`Run it outdoors, downwind, far from doors and fuel, and charge away from it.`,
   ],
   hotPlace: () => [
-    say`Not in the heat: full packs in a hot car or in the sun can swell and burn.`,
+    say`Do not leave them in the heat: full packs in a hot car or in the sun can swell and burn.`,
     say`Take them to the shade, below 30 °C, and bring what does not fly to storage.`,
   ],
   badTransport: () => [
@@ -160,39 +160,39 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
     say`Sound packs go in the cabin, plugs covered, each in a bag of its own; ask the airline. Damaged ones are fetched or handed in nearby.`,
   ],
   propeller: () => [
-    say`Take the pack out of the aircraft, or the propeller off, before anything is plugged in.`,
+    say`Do not charge with a propeller on: take the pack out of the aircraft, or the propeller off, before anything is plugged in.`,
     say`A motor that starts by itself on the bench cuts to the bone. Charge packs outside the aircraft.`,
   ],
   crashed: () => [
-    say`After a crash: first outdoors, apart, and watched for half an hour.`,
+    say`Do not charge it straight after a crash: first outdoors, apart, and watched for half an hour.`,
     say`A dent, a cut, swelling or a cell astray: do not charge it, hand it in. Else charge it at 0.5C at most, and stay beside it.`,
   ],
   tooLow: () => [
-    say`Measure every cell at rest first: what was run down that far may be past saving.`,
+    say`Do not charge before every cell is measured at rest: what was run down that far may be past saving.`,
     say`Tell me the volts of its lowest cell; until then it stays off the charger.`,
   ],
   coldPack: () => [
-    say`Warm the cells to room temperature first: cold cells are hurt by a charge, and it does not show.`,
+    say`Do not charge it cold, warm the cells to room temperature first: a charge hurts cold cells, and it does not show.`,
     say`Bring it indoors for an hour or two, slowly and without a heater on it.`,
   ],
   storedFull: () => [
-    say`Measure every cell before you charge it: a pack left full or empty for long may have gone bad.`,
+    say`Do not charge it before every cell is measured: a pack left full or empty for long may have gone bad.`,
     say`Swollen, a cell astray or below its damage volts: hand it in. From now on store it at storage volts.`,
   ],
   drainsSource: () => [
-    say`Stop before the source is low: a starter battery must still start the engine, a pack must keep its floor.`,
+    say`Do not empty the source, stop before it is low: a starter battery must still start the engine, a pack must keep its floor.`,
     say`Measure the source, note where to stop, and look at it after each charge.`,
   ],
   leftOnCharger: () => [
-    say`Take it off: a pack is unplugged when it is full, from the charger and from the model.`,
+    say`Do not leave it connected: a pack is unplugged when it is full, from the charger and from the model.`,
     say`Look at it and feel it, and bring it to storage if it does not fly today or tomorrow.`,
   ],
   sealedBox: () => [
-    say`Not in a tight box: gas must be able to get out, or the box bursts.`,
+    say`Do not charge in a tight box: gas must be able to get out, or the box bursts.`,
     say`Use a box that cannot burn and is not sealed, and never charge in it with the lid shut.`,
   ],
   loose: () => [
-    say`Cover the plugs first: keys, coins and other packs short a bare plug.`,
+    say`Do not carry or charge it so, cover the plugs first: keys, coins and other packs short a bare plug.`,
     say`Each pack with its plugs covered, in a bag or box of its own.`,
   ],
   disposal: () => [

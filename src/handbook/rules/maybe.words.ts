@@ -7,17 +7,19 @@ import type { Text } from '../../ground/text.ts'
 /** Stand before the answer, which holds where it is not so. */
 export function maybeWords({ say }: Locale): Readonly<Record<Maybe, () => readonly [Text]>> {
   return {
-    maybeFire: () => [say`If it smokes, hisses or smells: get away from it and call the fire service.`],
-    maybeInjury: () => [say`If somebody is hurt: first aid first, and call for help.`],
+    maybeFire: () => [say`If it smokes, hisses or smells: do not stay near it, get away and call the fire service.`],
+    maybeInjury: () => [say`If somebody is hurt: do not go on, first aid first, and call for help.`],
     maybeSwollen: () => [say`If it is swollen, even a little: do not charge or fly it.`],
     maybePierced: () => [say`If it is cut, dented or leaking: do not charge it.`],
     maybeWet: () => [say`If it got wet: do not charge it.`],
     maybeHotPack: () => [say`If the pack is hot: do not charge it before it has cooled to the air.`],
-    maybeOverfull: () => [say`If more went in than it holds, or a cell is above full: stop the charge and unplug it.`],
+    maybeOverfull: () => [
+      say`If more went in than it holds, or a cell is above full: do not go on, stop the charge and unplug it.`,
+    ],
     maybeHomework: () => [say`If you mean to open, solder or short a pack: do not.`],
     maybeBypass: () => [say`If a fuse or its protection is bridged: do not charge it that way.`],
     maybeRevive: () => [say`If it was run down below its damage volts: do not try to revive it.`],
-    maybeFolkRemedy: () => [say`No salt water, lamp, freezer or pressing: they make a bad pack worse.`],
+    maybeFolkRemedy: () => [say`Never use salt water, a lamp, a freezer or pressing: they make a bad pack worse.`],
     maybeNoCharger: () => [
       say`Without a charger in between, do not: a supply or a panel on the pack does not stop at full.`,
     ],
@@ -27,7 +29,7 @@ export function maybeWords({ say }: Locale): Readonly<Record<Maybe, () => readon
     maybeNoBalance: () => [say`Without its balance lead do not charge a pack of several cells.`],
     maybeErrorIgnored: () => [say`If the charger shows an error or ends by its timer: do not override it.`],
     maybeTooFast: () => [say`If the label names no such charge rate: do not charge it that fast; 1C is usual.`],
-    maybeKeptApart: () => [say`If one of them is hurt: it stays apart from the others, outdoors.`],
+    maybeKeptApart: () => [say`If one of them is hurt: do not charge or keep it beside the others; outdoors with it.`],
     maybeBoardMixed: () => [say`If they differ in type, cell count, size or volts: do not put them on one board.`],
     maybeReversed: () => [say`If it was connected the wrong way round or sparked: unplug it and do not charge it.`],
     maybeCrossedLeads: () => [say`If main lead and balance lead are not of one pack: do not start.`],
@@ -43,23 +45,29 @@ export function maybeWords({ say }: Locale): Readonly<Record<Maybe, () => readon
     maybeBurnsNear: () => [say`If fuel, paper, curtains or other things that burn are near: do not charge there.`],
     maybeWayBlocked: () => [say`If it stands in your way out: do not charge it there.`],
     maybeChildren: () => [say`If children or animals are alone with it: do not charge.`],
-    maybeMedical: () => [say`Whoever is drunk, ill or half asleep does not charge: let somebody else stay with it.`],
+    maybeMedical: () => [say`If you are drunk, ill or half asleep: do not charge, let somebody else stay with it.`],
     maybeExhaust: () => [
-      say`If an engine or generator runs indoors, in a tent or a closed car: stop it, the exhaust kills.`,
+      say`If an engine or generator runs indoors, in a tent or a closed car: never do that, the exhaust kills.`,
     ],
     maybeHotPlace: () => [say`If it lies in the sun, in a hot car or at a heater: do not charge or leave it there.`],
     maybeBadTransport: () => [say`If it is damaged, over size or with bare plugs: do not carry or send it so.`],
-    maybePropeller: () => [say`If a propeller is on: take it or the pack off before anything is plugged in.`],
+    maybePropeller: () => [say`If a propeller is on: do not charge before it or the pack is off the model.`],
     maybeCrashed: () => [
-      say`If it crashed or fell: outdoors and apart for half an hour first; dented or swollen, do not charge it.`,
+      say`If it crashed or fell: do not charge it before half an hour outdoors and apart; dented or swollen, never.`,
     ],
-    maybeTooLow: () => [say`If a cell was run below its lowest volts: measure each at rest before you charge it.`],
-    maybeColdPack: () => [say`If the pack is cold: warm it to room temperature first; below 0 °C do not charge.`],
-    maybeStoredFull: () => [say`If it was left full or empty for weeks: measure every cell before you charge it.`],
-    maybeDrainsSource: () => [say`If that empties the source too far: stop before; an engine must still start.`],
-    maybeLeftOnCharger: () => [say`If it stays connected after the end: take it off when it is full.`],
+    maybeTooLow: () => [say`If a cell was run below its lowest volts: do not charge before each is measured at rest.`],
+    maybeColdPack: () => [say`If the pack is cold: do not charge it below 0 °C; warm it to room temperature first.`],
+    maybeStoredFull: () => [
+      say`If it was left full or empty for weeks: do not charge it before every cell is measured.`,
+    ],
+    maybeDrainsSource: () => [say`If that empties the source too far: do not; an engine must still start.`],
+    maybeLeftOnCharger: () => [
+      say`If it stays connected after the end: do not leave it so, take it off when it is full.`,
+    ],
     maybeSealedBox: () => [say`If the box is shut tight: do not charge in it, gas must get out.`],
-    maybeLoose: () => [say`If its plugs are bare beside keys, coins or packs: cover them first.`],
-    maybeDisposal: () => [say`Not into the bin or the fire: lithium goes where batteries are collected.`],
+    maybeLoose: () => [
+      say`If its plugs are bare beside keys, coins or packs: do not carry or charge it so, cover them first.`,
+    ],
+    maybeDisposal: () => [say`Never into the bin or the fire: lithium goes where batteries are collected.`],
   }
 }

@@ -33,7 +33,15 @@ export interface DangersIn {
  * Likelihoods from which a danger counts as told and as suspected; with what a rule found, excused or not, or a clue,
  * less is enough. Chosen on people left out of the training in turn: of their ordinary messages 14 % are suspected or told.
  */
-const likely = { told: 0.7, toldByRule: 0.35, suspected: 0.45, suspectedByClue: 0.4, suspectedByExcused: 0.2 } as const
+const likely = {
+  told: 0.88,
+  toldByRule: 0.55,
+  suspected: 0.54,
+  suspectedByClue: 0.48,
+  suspectedByExcused: 0.28,
+} as const
+/** Of words that were put into English one by one, where a suspicion can say little. */
+const likelyInGloss = { ...likely, told: 0.7, toldByRule: 0.35 } as const
 /** What a rule found of a danger adds so much to its share, and what only sounds like it. */
 const worthOfRule = 0.3
 const worthOfHint = 0.1
@@ -63,7 +71,8 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const { any, shares } = opinionOf(features, weights)
   const tells = evidence.filter(one => one.tells.length > 0 && !one.excused)
   const likeliest = named(shares, evidence, tells).filter(danger => !(danger === 'tooLow' && healthyVolts(values)))
-  const byWords = any > (tells.length > 0 ? likely.toldByRule : likely.told) ? likeliest : []
+  const enoughToTell = isByRule ? likelyInGloss : likely
+  const byWords = any > (tells.length > 0 ? enoughToTell.toldByRule : enoughToTell.told) ? likeliest : []
   const told = once([
     ...relations.map(relation => relation(values)).filter(found => found !== undefined),
     ...[

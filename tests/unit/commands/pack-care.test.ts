@@ -103,7 +103,7 @@ describe('plan', () => {
     const crashed = await answered('plan packs: 3S 850 LiPo; 6S 1300 LiPo crashed chargers: 0.1-5A by 0.1')
     expect(crashed.verdict).toBe('go with care')
     expect(figure(crashed, 'packsReady')?.value).toBe(1)
-    expect(crashed.headline).toContain('6S 1300mAh LiPo: Leave it out: after a crash')
+    expect(crashed.headline).toContain('6S 1300mAh LiPo: Leave it out, do not charge it with the others')
   })
 
   it('says that packs are full, and that none is ready in time', async () => {

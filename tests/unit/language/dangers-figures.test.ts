@@ -28,11 +28,11 @@ test('dangers of unseen people are told or suspected, and their harmless message
     const { told, suspected } = dangersIn(text)
     return [...told.map(({ danger }) => danger), ...suspected].some(danger => dangers.includes(danger))
   }
-  expect(share(marked, isTold)).toBeGreaterThan(0.78)
-  expect(share(marked, isNamed)).toBeGreaterThan(0.76)
-  expect(share(marked, message => isTold(message) || isSuspected(message))).toBeGreaterThan(0.89)
-  expect(share(twins, isTold)).toBeLessThan(0.21)
-  expect(share(plain, isTold)).toBeLessThan(0.065)
+  expect(share(marked, isTold)).toBeGreaterThan(0.68)
+  expect(share(marked, isNamed)).toBeGreaterThan(0.79)
+  expect(share(marked, message => isTold(message) || isSuspected(message))).toBeGreaterThan(0.88)
+  expect(share(twins, isTold)).toBeLessThan(0.17)
+  expect(share(plain, isTold)).toBeLessThan(0.05)
   expect(share(plain, message => isTold(message) || isSuspected(message))).toBeLessThan(0.18)
 })
 

@@ -7,7 +7,7 @@ import type { Marked } from '../engine/matcher.ts'
 /** Features share this many places; a power of two. */
 export const places = 131072
 /** Which danger is told is judged by features folded to so many places. */
-export const fewerPlaces = 8192
+export const fewerPlaces = 32768
 
 const window = 5
 /** Words of a clause tell what a concept in it is about, so far before and behind it. */
@@ -19,7 +19,7 @@ const pieces = [3, 4, 5] as const
 export interface Features {
   /** Places of all that stands in the message, each once. */
   readonly all: readonly number[]
-  /** Of the same without clauses and pieces of words, which tell little of which danger it is. */
+  /** Of the same without pieces of words, which tell little of which danger it is. */
   readonly telling: readonly number[]
 }
 
@@ -35,8 +35,8 @@ export function featuresOf(
   addConcepts(marked, concepts, telling)
   addEvidence(evidence, telling)
   addFigures(figures, telling)
+  addClauses(marked, concepts, telling)
   const all = new Set(telling)
-  addClauses(marked, concepts, all)
   addPieces(marked, all)
   return { all: [...all], telling: [...telling] }
 }

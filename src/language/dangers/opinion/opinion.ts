@@ -1,5 +1,6 @@
 // How likely a message tells any danger, and which one it would be.
 
+import { deflateSync, inflateSync } from 'node:zlib'
 import { type Danger, dangers } from '../../../charging/situation/dangers.ts'
 import { type Features, fewerPlaces } from './features.ts'
 import file from './weights.json' with { type: 'json' }
@@ -25,7 +26,7 @@ export interface Weights {
   readonly which: Int8Array
 }
 
-/** As they are kept: lists in base 64. */
+/** As they are kept: lists deflated, for most weights are nothing, and in base 64. */
 export interface StoredWeights {
   readonly step: number
   readonly bias: number
@@ -71,5 +72,5 @@ export const storedWeights = ({ any, which, ...rest }: Weights): StoredWeights =
 })
 
 const base64 = (list: Int8Array): string =>
-  Buffer.from(list.buffer, list.byteOffset, list.byteLength).toString('base64')
-const listOf = (text: string): Int8Array => Int8Array.from(Buffer.from(text, 'base64'))
+  deflateSync(Buffer.from(list.buffer, list.byteOffset, list.byteLength), { level: 9 }).toString('base64')
+const listOf = (text: string): Int8Array => new Int8Array(inflateSync(Buffer.from(text, 'base64')))
