@@ -1,6 +1,7 @@
 // An entry of the handbook, the answer first. The entries are data and speak for themselves, so they go through `own`.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import { present } from '../../src/ground/present.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
 import { type AskedOfHandbook, isNothing } from '../../src/handbook/asked.ts'
 import type { HandbookEntry } from '../../src/handbook/entry.ts'
@@ -11,7 +12,7 @@ export const handbookWords: WordsOf<typeof handbook> = locale => {
   const { say, own } = locale
   const titled = ({ title }: HandbookEntry) => followUp(own(title), 'handbook', { about: title })
 
-  function answer({ entry, nearest, dangers }: AskedOfHandbook): readonly Text[] {
+  function answer({ entry, rival, nearest, dangers }: AskedOfHandbook): readonly Text[] {
     if (!entry) {
       return nearest.length > 0
         ? [
@@ -25,7 +26,8 @@ export const handbookWords: WordsOf<typeof handbook> = locale => {
     }
     // What the envelope says of its dangers stands before it and has answered already.
     const answer = dangers.length > 0 ? entry.answer.slice(1) : entry.answer
-    return [own(answer.join(' ')), own(entry.do)]
+    const other = rival && say`Or is it "${own(rival.title)}"? ${own(rival.answer[0] ?? '')}`
+    return present([own(answer.join(' ')), other, own(entry.do)])
   }
 
   return {

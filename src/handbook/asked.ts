@@ -13,6 +13,8 @@ export interface AskedOfHandbook {
   readonly guess: HandbookEntry | undefined
   /** Other entries that it may have meant, the nearest first, at most three. */
   readonly nearest: readonly HandbookEntry[]
+  /** Found nearly as surely: it may as well be what is asked. */
+  readonly rival: HandbookEntry | undefined
   /** How far above the least that will do it was found; 0 where it has none. */
   readonly sureness: number
   /** What somebody asks leave for, and emergencies however they are asked about. */
@@ -21,39 +23,49 @@ export interface AskedOfHandbook {
 
 const most = 3
 const fewWords = 8
+const closely = 0.45
 
 /** Stands for a question that the handbook has nothing on, before the titles that lie near. */
 const nothing = '?'
 const between = '; '
 
+const nothingFound: AskedOfHandbook = {
+  entry: undefined,
+  guess: undefined,
+  rival: undefined,
+  nearest: [],
+  sureness: 0,
+  dangers: [],
+}
+
 export function askedOf(text: string): AskedOfHandbook {
   const [first, ...titles] = text.split(between)
   if (first === nothing) {
     const nearest = titles.flatMap(title => handbook.find(entry => entry.title === title) ?? [])
-    return { entry: undefined, guess: undefined, nearest, sureness: 0, dangers: [] }
+    return { ...nothingFound, nearest }
   }
-  const found = entriesFor(text)
+  // Of smoke and injuries the dangers' own reader tells; here they are only what is asked in nearly such words.
+  const found = entriesFor(text).filter(({ entry, nearest }) => nearest >= closely || !isEmergency(entry))
   const [best, ...others] = found
   // An emergency may be told in very few words: "it hisses".
   const isShort = text.trim().split(/\s+/).length <= fewWords
   const least = best && isEmergency(best.entry) && isShort ? leastScore / 3 : leastScore
   if (!best || best.score < least) {
     const near = found.slice(0, most).filter(({ score }) => score >= leastScore / 2)
-    return {
-      entry: undefined,
-      guess: standingOut(found),
-      nearest: near.map(one => one.entry),
-      sureness: 0,
-      dangers: [],
-    }
+    return { ...nothingFound, guess: standingOut(found), nearest: near.map(one => one.entry) }
   }
   const { entry, score } = best
   const near = others.filter(other => other.score >= score / 2).map(other => other.entry)
   const nearest = [...new Set([...near, ...besides(entry)])].slice(0, most)
   const { dangers = [] } = entry
   const judged = asksLeave(text) || isEmergency(entry) ? dangers : []
-  return { entry, guess: undefined, nearest, sureness: Math.max(1, score / leastScore), dangers: judged }
+  const [second] = others
+  const rival = second && second.score >= score * asSurely ? second.entry : undefined
+  return { entry, guess: undefined, rival, nearest, sureness: Math.max(1, score / leastScore), dangers: judged }
 }
+
+/** Where the second is so near, it is the one that was asked for in one of four. */
+const asSurely = 0.8
 
 /** Of people's questions that were too unlike any entry, seven of eight of those that passed were meant so. */
 const [leastOfGuess, standsOut] = [0.6 * leastScore, 1.25]

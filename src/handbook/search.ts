@@ -11,10 +11,12 @@ export interface FoundEntry {
   readonly entry: HandbookEntry
   /** Comparable between questions; below `leastScore` it is not what was asked. */
   readonly score: number
+  /** How like the nearest of its phrases is, 0 to 1. */
+  readonly nearest: number
 }
 
 /** Four of five remarks on other things stay below, nine of ten questions for the handbook above. */
-export const leastScore = 6.2
+export const leastScore = 4.6
 
 /** A question or a title of the handbook, word by word; no other comes near it. */
 const certain = 100
@@ -22,8 +24,11 @@ const certain = 100
 /** A question about the very things that a question of the handbook is about, in other words between. */
 const nearlyCertain = 50
 
-/** Found on the questions of people for whom no entry was written: how much it weighs that an entry covers a question. */
-const [coverWeighs, halfCovered, fewWords] = [1.2, 0.45, 4]
+/**
+ * Found on the entries' own questions, each left out, and on those of people for whom no entry was written: how much it
+ * weighs that an entry covers a question, that one of its phrases is near, and that its questions are of that kind.
+ */
+const [coverWeighs, halfCovered, fewWords, nearWeighs, formWeighs] = [1.2, 0.45, 4, 1.2, 0.6]
 
 /** So many candidates are compared phrase by phrase. */
 const candidates = 12
@@ -83,19 +88,24 @@ export function finderOf(entries: readonly HandbookEntry[]): Finder {
       .search(text)
       .slice(0, candidates)
       .filter(({ id }) => id !== same)
-      .map(({ id, score }) => ({ entry: entries[id] as HandbookEntry, score: scoreOf(score, likenessOf(id)) }))
+      .map(({ id, score }) => {
+        const like = likenessOf(id)
+        return { entry: entries[id] as HandbookEntry, score: scoreOf(score, like), nearest: like.nearest }
+      })
       .concat(
         same === undefined
           ? []
-          : { entry: entries[same] as HandbookEntry, score: alike === undefined ? nearlyCertain : certain },
+          : { entry: entries[same] as HandbookEntry, score: alike === undefined ? nearlyCertain : certain, nearest: 1 },
       )
       .toSorted((a, b) => b.score - a.score)
   }
 }
 
 /** Of few words each one counts: what an entry says nothing of is not what it answers. */
-const scoreOf = (found: number, { nearest, covered, words }: Likeness): number =>
-  Math.sqrt(found * nearest) * (1 + coverWeighs * (covered - halfCovered) * Math.min(1, fewWords / Math.max(1, words)))
+const scoreOf = (found: number, { nearest, form, covered, words }: Likeness): number =>
+  Math.sqrt(found * nearest) *
+  Math.exp(nearWeighs * (nearest - 0.5) + formWeighs * (form - 0.5)) *
+  (1 + coverWeighs * (covered - halfCovered) * Math.min(1, fewWords / Math.max(1, words)))
 
 const plain = (phrase: string): string => wordsOf(phrase).map(stem).join(' ')
 

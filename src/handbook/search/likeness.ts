@@ -1,6 +1,6 @@
 // How like two short texts are: the cosine between their words, their families of words and their pairs of words.
 
-import { familiesOfStem, isAmount, isCommon, stem, wordsOf } from './words.ts'
+import { familiesOfStem, isAmount, isCommon, isOfForm, stem, wordsOf } from './words.ts'
 
 /** Weights of a text by term. */
 type Terms = ReadonlyMap<string, number>
@@ -21,10 +21,20 @@ function termsOf(text: string): Terms {
   return terms
 }
 
-const scaled = (terms: Terms, rarity: (term: string) => number): Terms => {
+const scaled = (terms: Terms, rarity: (term: string) => number = () => 1): Terms => {
   const weighed = [...terms].map(([term, weight]) => [term, weight * rarity(term)] as const)
   const length = Math.hypot(...weighed.map(([, weight]) => weight)) || 1
   return new Map(weighed.map(([term, weight]) => [term, weight / length]))
+}
+
+/** "How long", "why is", "can I": what kind of question it is, whatever it is about. */
+const formOf = (terms: Terms): Terms => scaled(new Map([...terms].filter(([term]) => isOfForm(term))))
+
+/** What several texts have in common, as one. */
+function together(all: readonly Terms[]): Terms {
+  const sum = new Map<string, number>()
+  for (const [term, weight] of all.flatMap(terms => [...terms])) sum.set(term, (sum.get(term) ?? 0) + weight)
+  return scaled(sum)
 }
 
 export interface Likeness {
@@ -32,6 +42,8 @@ export interface Likeness {
   readonly nearest: number
   /** How much of what the text is about the group speaks of at all, 0 to 1. */
   readonly covered: number
+  /** How like the kind of question is to those of the group, 0 to 1. */
+  readonly form: number
   /** So many words of the text say what it is about. */
   readonly words: number
 }
@@ -51,11 +63,14 @@ export function likenessTo(groups: readonly (readonly string[])[]): (text: strin
   }
   const vectors = terms.map(phrases => phrases.map(phrase => scaled(phrase, rarity)))
   const spoken = terms.map(phrases => new Set(phrases.flatMap(phrase => [...phrase.keys()])))
+  const forms = terms.map(phrases => together(phrases.map(formOf)))
   return text => {
     const asked = scaled(termsOf(text), rarity)
+    const form = formOf(termsOf(text))
     const about = [...new Set(wordsOf(text).map(stem))].filter(one => !isCommon(one) && !isAmount(one))
     return group => ({
       nearest: (vectors[group] ?? []).reduce((most, phrase) => Math.max(most, product(phrase, asked)), 0),
+      form: product(form, forms[group] ?? new Map()),
       words: about.length,
       covered: coverage(about, spoken[group] ?? new Set(), rarity),
     })

@@ -9,7 +9,7 @@ const common: ReadonlySet<string> = new Set(
     'somebody someone people what whats which who where when why how is are am was were be been do does did done',
     'doing can could may might must should shall will would have has had of for to in on at by with from and or but',
     'if then than as so too not no yes ok okay please just only really any some there here with about into out up',
-    'down help need want get gets got use used using now put take tell mean means meaning good bad normal allowed possible',
+    'down help need want get gets got use used using now put take tell mean means meaning good bad normal allowed possible happen usually actually exactly',
   ]
     .join(' ')
     .split(' ')
@@ -17,6 +17,11 @@ const common: ReadonlySet<string> = new Set(
 )
 
 export const isCommon = (stem: string): boolean => common.has(stem) || stem === aNumber
+
+const measures: ReadonlySet<string> = new Set(['long', 'much', 'many', 'far', 'often'].map(stem))
+
+/** A word, or a pair of words, that tells only what kind of question it is. */
+export const isOfForm = (term: string): boolean => term.split(' ').every(one => isCommon(one) || measures.has(one))
 
 /** A pack or an amount, whatever its numbers. */
 export const isAmount = (stem: string): boolean => stem === aPack || stem === aNumber

@@ -60,7 +60,7 @@ describe('handbook', () => {
     const none = await asking.ask('handbook a recipe for pancakes')
     expect(none.headline).toMatch(/has nothing on that/)
     expect(none.verdict).toBeUndefined()
-    const near = await asking.ask('handbook the carpet of our club is old')
+    const near = await asking.ask('handbook the carpet of our club is old and its window red')
     expect(near.headline).toMatch(/Do you mean one of these/)
     expect(near.followUps.length).toBeGreaterThan(0)
     // What was asked is not kept, but asked again it says the same.
