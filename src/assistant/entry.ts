@@ -28,8 +28,10 @@ async function answerTo<T extends Takes, R extends Unjudged, F extends string>(
   context: Context,
 ): Promise<Answer> {
   const { house, dangers, doubts, kept, learned } = context
-  const around = { house, dangers, doubts, kept, learned }
   const told = await command.situations(asked, context)
+  // A strange word matters where a battery is dealt with.
+  const heeded = told.length > 0 ? doubts : doubts.filter(doubt => doubt !== 'notUnderstood')
+  const around = { house, dangers, doubts: heeded, kept, learned }
   // Also where no battery is dealt with, what the words told of danger is judged.
   const first = (told.length > 0 ? told : [{ act: 'look' as const }]).map(one => judge(situationOf(one, around)))
   const answer = await answerJudged(command, words, asked, context, told, first)

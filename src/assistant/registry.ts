@@ -23,13 +23,13 @@ export function createRegistry(commands: readonly Entry[]): Registry {
   }
   return {
     commands,
-    vocabulary: commands.map(({ name, takes, anyOf, everyType, alone }) => {
+    vocabulary: commands.map(({ name, takes, anyOf, everyType, alone, changes }) => {
       const options = Object.entries(takes).map(([option, { kind, required }]) => ({
         name: option,
         kind: kind.name,
         required,
       }))
-      return { name, options, anyOf, everyType, alone }
+      return { name, options, anyOf, everyType, alone, changes }
     }),
     find: name => byName.get(name),
     get: name => {

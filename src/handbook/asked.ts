@@ -24,6 +24,8 @@ export interface AskedOfHandbook {
 const most = 3
 const fewWords = 8
 const closely = 0.45
+/** So high a score is well above the least that will do. */
+const surely = 6.5
 
 /** Stands for a question that the handbook has nothing on, before the titles that lie near. */
 const nothing = '?'
@@ -61,7 +63,7 @@ export function askedOf(text: string): AskedOfHandbook {
   const judged = asksLeave(text) || isEmergency(entry) ? dangers : []
   const [second] = others
   const rival = second && second.score >= score * asSurely ? second.entry : undefined
-  return { entry, guess: undefined, rival, nearest, sureness: Math.max(1, score / leastScore), dangers: judged }
+  return { entry, guess: undefined, rival, nearest, sureness: Math.max(1, score / surely), dangers: judged }
 }
 
 /** Where the second is so near, it is the one that was asked for in one of four. */

@@ -67,7 +67,8 @@ export function stem(word: string): string {
   if (/^\d+s(?:\d+p)?$/.test(word)) return word === '1s' ? word : aPack
   if (/^\d+(?:\.\d+)?c$/.test(word)) return word === '1c' ? word : Number.parseFloat(word) > mostCharge_C ? '#C' : '#c'
   if (/^\d+p$/.test(word)) return '#p'
-  if (/^\d/.test(word)) return /^[\d.]+(?:v|volts?)?$/.test(word) ? String(Number.parseFloat(word)) : aNumber
+  // Three digits and more are a capacity, or minutes.
+  if (/^\d/.test(word)) return /^\d{0,2}(?:\.\d+)?(?:v|volts?)?$/.test(word) ? String(Number.parseFloat(word)) : aNumber
   return word
     .replace(/(?<=..)ies$/, 'y')
     .replace(/(?<=...)(?:ing|ed|es|s)$/, '')

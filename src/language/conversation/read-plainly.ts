@@ -40,15 +40,8 @@ export function readPlainly(
 ): Meant {
   const values = bestCover(candidatesOf(text))
   const { ranked, by } = readings(text, values, free, vocabulary)
-  const asked = choices(
-    ranked,
-    values,
-    vocabulary,
-    by,
-    command => lentTo(frame, command, text, values),
-    inHandbook,
-    !frame,
-  )
+  const lent = (command: CommandWords) => lentTo(frame, command, text, values)
+  const asked = choices(ranked, values, vocabulary, by, lent, inHandbook, text, !frame)
   const own = frame ? asked.map(inTalk(text, values)).toSorted((a, b) => b.score - a.score) : asked
   const follows = frame && amended(text, values, ranked, frame, vocabulary, by)
   // The surer it goes on, the less it is a question of its own.
@@ -64,8 +57,8 @@ export function readPlainly(
     follows && likeliest === follows ? 1 : (ranked.find(({ intent }) => intent === best?.intent)?.share ?? 0)
   const understanding = understandingOf(text, best, share, values, accounted)
   const near = found.map(nearOf)
-  if (!follows && oneSign.test(text)) return { kind: 'unclear', near: [], understanding }
-  if (!follows && values.length === 0 && !/\p{L}/u.test(text)) return { kind: 'unclear', near, understanding }
+  const isWordless = values.length === 0 && !/\p{L}/u.test(text)
+  if (!follows && (isWordless || oneSign.test(text))) return { kind: 'unclear', near: [], understanding }
   if (
     !best ||
     best.score < leastScore ||

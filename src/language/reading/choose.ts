@@ -47,8 +47,10 @@ export function choices(
   readBy: (command: CommandWords) => Reading,
   lentTo: (command: CommandWords) => { readonly kept: Kept; readonly before?: PackTold | undefined },
   inHandbook: number,
+  text: string,
   isFirst: boolean,
 ): readonly Choice[] {
+  const [isAboutIt, isWhoMay] = [asksAboutIt.test(text), values.length === 0 && whoMay.test(text)]
   // An amendment of nothing is none: what else the sentence may be shares its likelihood.
   const own = ofJoined(ranked, values, vocabulary).filter(({ intent }) => intent !== 'amend')
   const whole = own.reduce((sum, { share }) => sum + share, 0) || 1
@@ -65,7 +67,7 @@ export function choices(
       return {
         intent,
         fitted,
-        score: share * takes(fitted, own.values),
+        score: share * takes(fitted, own.values) * ((command.changes && isAboutIt) || isWhoMay ? 0.3 : 1),
         kept: Object.keys(kept).filter(name => fitted.options[name] === kept[name]),
       }
     })
@@ -91,6 +93,13 @@ function withoutPack(
       : []
   })
 }
+
+/** "What happens if", "who may", "can a member", "even if": it asks about a change, and does not want it made. */
+const asksAboutIt =
+  /^\W*(?:(?:and|so|but|ok|hi|hello|please) )*(?:why|how (?:come|long|far|often)|what (?!about)|who|whose|which|is|are|does|do (?!it|that|this)|(?:may|can|could|would|will) (?!you|we|i|u)\w+)\b|\b(?:even if|although|even though)\b/i
+
+/** It asks about people, and about nothing that a command works out. */
+const whoMay = /\bwho (?:may|can|could|should|is|gets?|has|decides?)\b|\b(?:allowed|able|permitted|right) to\b/i
 
 /**
  * How well what is no command answers: the handbook by what it holds, small talk where no pack is told. The surer the

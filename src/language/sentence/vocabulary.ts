@@ -17,6 +17,8 @@ export interface CommandWords {
   readonly everyType?: boolean | undefined
   /** Whether these options, where another command (by its name) lacks a pack, are all that a question for this one takes. */
   readonly alone?: ((options: Readonly<Record<string, string>>, instead: string) => boolean) | undefined
+  /** It changes what is stored. */
+  readonly changes?: boolean | undefined
 }
 
 export type Vocabulary = readonly CommandWords[]
