@@ -59,9 +59,13 @@ export function readPlainly(
   const near = found.map(nearOf)
   const isWordless = values.length === 0 && !/\p{L}/u.test(text)
   if (!follows && (isWordless || oneSign.test(text))) return { kind: 'unclear', near: [], understanding }
+  // "Mine is 50 degrees" tells of a pack, and sets no rule.
+  const temperature = warmthTold(text, values)
+  const isClear = best !== undefined && best.score >= leastScore
+  if (temperature !== undefined && !(isClear && best.fitted?.options.coldest === undefined))
+    return { kind: 'handbook', near, understanding, temperature }
   if (
-    !best ||
-    best.score < leastScore ||
+    !isClear ||
     (best.fitted === undefined && !aside.has(best.intent)) ||
     isStrange(text, values) ||
     (understanding.notUnderstood.length > 0 && isList(best) && !opensAsking.test(text))
@@ -70,10 +74,6 @@ export function readPlainly(
   const sources = values.filter(({ kind }) => kind === 'source')
   if (best.fitted && chargesPack(best.fitted) && namesForeign(text, sources))
     return { kind: 'handbook', near, understanding }
-  // "Mine is 50 degrees" tells of a pack, and sets no rule.
-  const temperature = warmthTold(text, values)
-  if (temperature !== undefined && best.fitted?.options.coldest !== undefined)
-    return { kind: 'handbook', near, understanding, temperature }
   const { fitted } = best
   if (!fitted) {
     const other = aside.get(best.intent)

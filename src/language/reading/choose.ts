@@ -111,7 +111,7 @@ function heeded(intent: Intent, share: number, values: readonly Candidate[], inH
   const told = values.filter(({ pack }) => pack?.capacity_Ah !== undefined).length
   if (inHandbook < 1) return share * 0.35 * 0.4 ** told
   return values.every(({ kind }) => kind === 'chemistry' || kind === 'board')
-    ? share ** (inHandbook ** -1.5)
+    ? share ** (1 / inHandbook)
     : share * 0.4 ** told
 }
 
