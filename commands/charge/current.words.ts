@@ -4,6 +4,7 @@ import type { WordsOf } from '../../src/assistant/command.ts'
 import type { Setting } from '../../src/charging/setting/setting.ts'
 import { heldBelow } from '../../src/charging/setting/shared-charger.ts'
 import type { Charger } from '../../src/charging/things/charger.ts'
+import type { Pack } from '../../src/charging/things/pack.ts'
 import { largestStep_A, neighbourStep_A } from '../../src/charging/things/steps.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
@@ -29,8 +30,9 @@ export const currentWords: WordsOf<typeof current> = locale => {
       current: { about: say`one that you have in mind; the advised one when not said`, as: text => say`at ${text}` },
       ...logWords(locale),
     },
-    answer: (setting, { pack, charger }) => [
+    answer: (setting, { pack, charger, current: asked }) => [
       menuWords(setting, pack, locale),
+      asked === undefined ? undefined : rateWords(setting, pack, locale),
       costWords(setting, locale),
       ...heldDown(setting, locale),
       wattsWords(setting, charger, locale),
@@ -76,6 +78,15 @@ export const currentWords: WordsOf<typeof current> = locale => {
       ]
     },
   }
+}
+
+/** How hard the asked current is for the cells. */
+function rateWords({ current_A, rate_C }: Setting, { chemistry, capacity_Ah }: Pack, { say, show }: Locale): Text {
+  const usual_C = chemistry.recommendedRate_C.value
+  const rate = say`${show.current(current_A)} is ${show.rate(rate_C)}`
+  return rate_C <= usual_C + 1e-9
+    ? say`${rate}: no more than the usual ${show.rate(usual_C)}.`
+    : say`${rate}, above the usual ${show.rate(usual_C)}: ${show.current(usual_C * capacity_Ah)} is gentler.`
 }
 
 /** What a charger gives whose watts end below its amps, where that is not what held the current down. */

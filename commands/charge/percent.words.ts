@@ -28,13 +28,16 @@ export const percentWords: WordsOf<typeof percent> = locale => {
       const name = own(pack.chemistry.name)
       const back =
         used &&
-        say`${show.capacity(used.back_Ah)} put back is ${show.percent(used.share)} of the label: about that much was used. Land with a fifth left, so that no more than ${show.capacity(used.most_Ah)} goes back.`
+        say`${show.capacity(used.back_Ah)} put back is ${show.percent(used.share)} of the label: about that much was used, ${show.percent(Math.max(0, 1 - used.share))} (${show.capacity(Math.max(0, pack.capacity_Ah - used.back_Ah))}) was left. Land with a fifth left, so that no more than ${show.capacity(used.most_Ah)} goes back.`
       if (result.by === 'back') return [back]
-      const { by, soc, socBand, perCell_V, voltsBand, restPack_V, telling } = result
+      const { by, soc, socBand, perCell_V, voltsBand, restPack_V, telling, left_Ah } = result
       return [
         by === 'volts'
           ? say`${show.perCell(perCell_V)} a cell at rest is about ${show.percent(soc)} of a ${name} cell's charge (${show.percent(socBand?.low ?? soc)} to ${show.percent(socBand?.high ?? soc)}).`
           : say`At ${show.percent(soc)} a ${name} cell rests at about ${show.perCell(perCell_V)} (${show.perCell(voltsBand?.low ?? perCell_V)} to ${show.perCell(voltsBand?.high ?? perCell_V)}).`,
+        left_Ah === undefined
+          ? undefined
+          : say`Of ${show.capacity(pack.capacity_Ah)} that leaves about ${show.capacity(left_Ah)}.`,
         by === 'volts' ? markWords(result, pack, locale) : undefined,
         by === 'volts' || restPack_V === undefined
           ? undefined

@@ -35,6 +35,7 @@ const takes = {
   charger: optional(chargerKind),
   source: optional(sourceKind),
   places: optional(countKind),
+  boards: optional(countKind),
   current: optional(currentKind),
 }
 
@@ -102,7 +103,7 @@ export const parallel = command({
       held: heldBelow(setting, wanted_A),
       room: charger && roomFor(setting, wanted_A / count),
       isSought,
-      rounds: isSought ? 1 : Math.ceil(named(asked).length / count),
+      rounds: isSought ? 1 : Math.ceil(named(asked).length / count / (asked.boards ?? 1)),
     }
   },
   planned: ({ flowShare, carried, ...timed }) => ({ ...plannedOf(timed), carried, flowShare }),

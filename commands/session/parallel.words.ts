@@ -47,6 +47,7 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
       charger: ofChargeWords(locale).charger,
       source: ofChargeWords(locale).source,
       places: { about: say`how many packs the board holds at once`, as: text => say`${text} at a time` },
+      boards: { about: say`how many such boards charge at once`, as: text => say`${text} boards` },
       current: {
         about: say`for all together, as a rate, or behind it "each"; the advised one when not said`,
         as: text => say`at ${text}`,

@@ -38,10 +38,7 @@ export const usualLength_m = 1
 export const lead = service({
   name: 'lead',
   takes,
-  anyOf: [
-    ['current', 'gauge', 'power'],
-    ['length', 'gauge'],
-  ],
+  anyOf: [['current', 'gauge', 'power']],
   examples: [
     'lead gauge: AWG 16 length: 1m current: 10A voltage: 12V',
     'lead length: 2m current: 8A voltage: 12V drop: 3%',
@@ -49,21 +46,46 @@ export const lead = service({
     'lead gauge: AWG 14',
   ],
   run: (asked): LeadFound => {
-    const {
-      gauge,
-      length: length_m = usualLength_m,
-      power: gives_W = 0,
-      voltage = usual_V,
-      temperature: air_C = usualAir_C,
-    } = asked
-    const drawn_A = () => checked(gives_W / chargerEfficiency.value / voltage, writePower(gives_W), 'current')
-    const load: LeadLoad = { length_m, current_A: asked.current ?? (gives_W && drawn_A()), air_C }
-    if (gauge === undefined) return chosen(load, asked)
-    if (load.current_A > 0) return judged(gauge, load, asked)
-    return { ...judged(gauge, { ...load, current_A: roundedDown_A(mostCurrent_A(gauge, air_C)) }, asked), isMost: true }
+    const found = leadFor(asked)
+    return { ...found, fuse_A: fuseOf(found) }
   },
-  figures: ({ wire, load, voltage_V }) => (wire ? wireFigures(wire, load, voltage_V) : []),
+  figures: ({ wire, load, voltage_V, fuse_A }) => [
+    figure.current('fuse', fuse_A),
+    ...(wire ? wireFigures(wire, load, voltage_V) : []),
+  ],
 })
+
+function leadFor(asked: AskedLead): LeadFound {
+  const {
+    gauge,
+    length: length_m = usualLength_m,
+    power: gives_W = 0,
+    voltage = usual_V,
+    temperature: air_C = usualAir_C,
+  } = asked
+  const drawn_A = () => checked(gives_W / chargerEfficiency.value / voltage, writePower(gives_W), 'current')
+  const load: LeadLoad = { length_m, current_A: asked.current ?? (gives_W && drawn_A()), air_C }
+  if (gauge === undefined) return chosen(load, asked)
+  if (load.current_A > 0) return judged(gauge, load, asked)
+  return { ...judged(gauge, { ...load, current_A: roundedDown_A(mostCurrent_A(gauge, air_C)) }, asked), isMost: true }
+}
+
+/** Fuses are sold in these sizes, in A. */
+const fuses_A = [1, 2, 3, 5, 7.5, 10, 15, 20, 25, 30, 35, 40, 50, 60, 70, 80, 100, 125, 150, 200]
+/** A fuse is loaded with four fifths at most for long. */
+const fuseLoad = 0.8
+
+/** A wire that is hand-warm at its most is far from harm at somewhat more. */
+const wireReserve = 1.3
+
+/** The smallest fuse that carries the current for long, or at all where a larger one would not protect the wire. */
+function fuseOf({ wire, load: { current_A, air_C }, tooWarm, isMost }: LeadFound): number | undefined {
+  if (isMost) return fuses_A.findLast(size_A => size_A <= current_A)
+  if (!wire || tooWarm) return undefined
+  const most_A = mostCurrent_A(wire.gauge, air_C) * wireReserve
+  const fitting = fuses_A.filter(size_A => size_A >= current_A && size_A <= most_A)
+  return fitting.find(size_A => size_A * fuseLoad >= current_A) ?? fitting.at(-1)
+}
 
 /** To two digits. */
 const roundedDown_A = (current_A: number): number => {
@@ -83,6 +105,8 @@ export interface LeadFound {
   /** The current is not one that was asked for, but the most that the wire bears. */
   readonly isMost?: true
   readonly load: LeadLoad
+  /** Close to what feeds it. */
+  readonly fuse_A?: number | undefined
   /** Absent where no single wire will do. */
   readonly wire: Wire | undefined
   readonly voltage_V: number | undefined

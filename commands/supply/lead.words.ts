@@ -41,9 +41,12 @@ export const leadWords: WordsOf<typeof lead> = locale => {
     answer: found => [
       found.isMost && found.wire ? mostWords(found.wire, found.load, locale) : undefined,
       found.isMost ? undefined : found.told ? toldWords(found, locale) : chosenWords(found, locale),
-      say`Fuse it near the battery, and feel it after some minutes: one too warm to hold is too thin or badly joined.`,
+      found.fuse_A === undefined
+        ? say`Fuse it near the battery, and feel it after some minutes: one too warm to hold is too thin or badly joined.`
+        : say`Fuse it near the battery with ${show.current(found.fuse_A)}, and feel it after some minutes: one too warm to hold is too thin or badly joined.`,
     ],
     figures: {
+      fuse: say`fuse`,
       gauge: say`wire, AWG`,
       area: say`cross-section`,
       resistance: say`resistance, out and back`,
@@ -109,7 +112,7 @@ function toldWords(
   return tooMuch
     ? say`${name} is too thin here: it drops ${drops}, more than ${show.voltage(most_V)}. ${instead}`
     : joined([
-        say`${name} drops ${drops} and grows about ${degrees(wire, locale)} warmer than the air.`,
+        say`${name} will do: it drops ${drops} and grows about ${degrees(wire, locale)} warmer than the air.`,
         arrives(wire, voltage_V, locale),
       ])
 }
@@ -153,6 +156,7 @@ function leadWorking({ wire, load, told, most_V = 0 }: LeadFound, locale: Locale
     told
       ? undefined
       : say`The limit is ${show.voltage(most_V)}; the next thinner wire passes it or grows warmer than allowed.`,
+    say`Fuse: the next size of which the current is four fifths at most (common practice), and no more than the wire bears.`,
     copper,
     place,
   ]

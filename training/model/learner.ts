@@ -8,6 +8,8 @@ import { type Row, rowOf, sharedFeatures } from './rows.ts'
 /** Chosen by asking models of three quarters of the people about the others. */
 const settings = {
   rounds: 24,
+  /** The weights are the mean of as many runs, each with chance of its own. */
+  runs: 3,
   rate: 0.3,
   /** Pulls weights back to 0. */
   pull: 0.4,
@@ -32,19 +34,29 @@ export interface Learned {
 export function learn(examples: readonly Example[], intents: number): Learned {
   const features = sharedFeatures(examples)
   const rows = examples.map(example => rowOf(example, features))
-  const descent = new Descent(features.length, intents, rows, settings)
   const counts = weightsOf(examples, intents)
   const lessons = rows.map((row, at) => ({
     row,
     target: targetOf(examples[at] as Example, intents),
     importance: counts[at] ?? 1,
   }))
+  const mean = new Float64Array(features.length * intents)
+  for (let run = 0; run < settings.runs; run += 1) {
+    const descent = new Descent(features.length, intents, rows, { ...settings, seed: settings.seed + run })
+    descend(descent, lessons)
+    descent.weights.forEach((weight, at) => {
+      mean[at] = (mean[at] ?? 0) + weight / settings.runs
+    })
+  }
+  return { features, weights: mean }
+}
+
+function descend(descent: Descent, lessons: Lesson[]): void {
   for (let round = 0; round < settings.rounds; round += 1) {
     descent.shuffle(lessons)
     const rate = settings.rate * (1 - (0.9 * round) / settings.rounds)
     for (const { row, target, importance } of lessons) descent.step(row, target, importance, rate)
   }
-  return { features, weights: descent.weights }
 }
 
 export interface Lesson {

@@ -59,8 +59,9 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
   const isNow = kind === 'clock' && next === 'now'
   const cue = isNow ? 'start' : ((kind === 'clock' ? roleOf(sentence, first) : undefined) ?? cueBefore(sentence, first))
   const found: Candidate = { kind, text, start, end, typed, score: Math.round(score * 1000) / 1000, cue, next, pack }
-  if (kind === 'current' || kind === 'rate') return { ...found, each: isOfEach(sentence, first, after) }
-  if (kind === 'power' || kind === 'charger') return { ...found, shared: isShared(sentence, first, after) }
+  const drawn = isNear(sentence, first, after, flying)
+  if (kind === 'current' || kind === 'rate') return { ...found, drawn, each: isOfEach(sentence, first, after) }
+  if (kind === 'power' || kind === 'charger') return { ...found, drawn, shared: isShared(sentence, first, after) }
   if (!levelKinds.has(kind)) return found
   return { ...found, holders: holdersBefore(sentence, first), device: deviceOfReading(sentence, first, after) }
 }
@@ -75,14 +76,21 @@ function isOfEach(sentence: Sentence, first: number, after: number): true | unde
   return isPer || isBefore || eachAfter.test(behind) ? true : undefined
 }
 
+const flying = wordSet(
+  'draw draws drawing drew pull pulls pulling cruise cruises cruising hover hovers hovering throttle flight flying fly flies average avg climb climbing airborne',
+)
 const sharing = wordSet('share shares shared sharing split between total altogether combined together both overall')
 
 /** "150W shared", "200W in all", "split 100W between": what several outputs divide. */
 function isShared(sentence: Sentence, first: number, after: number): true | undefined {
-  const near = [-4, -3, -2, -1].map(step => sentence.word(first + step))
-  const behind = [0, 1, 2, 3].map(step => sentence.word(after + step))
-  const inAll = behind.some((word, at) => word === 'in' && behind[at + 1] === 'all')
-  return inAll || [...near, ...behind].some(word => sharing.has(word)) ? true : undefined
+  const behind = [0, 1, 2].map(step => `${sentence.word(after + step)} ${sentence.word(after + step + 1)}`)
+  return behind.includes('in all') ? true : isNear(sentence, first, after, sharing)
+}
+
+/** One of the words stands right before it or behind it. */
+function isNear(sentence: Sentence, first: number, after: number, words: ReadonlySet<string>): true | undefined {
+  const near = [first - 4, first - 3, first - 2, first - 1, after, after + 1, after + 2, after + 3]
+  return near.some(at => words.has(sentence.word(at))) ? true : undefined
 }
 
 /** The surest of those that say the same of the same words. */

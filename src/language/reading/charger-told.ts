@@ -15,13 +15,18 @@ export function withChargers(values: readonly Candidate[], { options }: CommandW
   const several = takes('session chargers')
   const isTold = values.some(({ kind }) => kind === 'charger')
   if (takes('power') || !(several || (takes('charger') && !isTold))) return values
+  const isForPack = takes('current') && values.some(({ pack }) => pack !== undefined)
   const found: Candidate[] = []
   for (let at = 0; at < values.length; at += 1) {
     const [value, next] = [values[at], values[at + 1]] as [Candidate, Candidate | undefined]
     const pair = next !== undefined && isPair(value, next)
-    // "At 2 A" is what somebody wants to set.
+    // "At 2 A", "3 A into a 4S" is what somebody wants to set.
     const gives =
-      value.kind === 'current' && !value.each && value.cue !== 'at' && (/a/i.test(value.typed) || value.cue === 'than')
+      value.kind === 'current' &&
+      !isForPack &&
+      !value.each &&
+      value.cue !== 'at' &&
+      (/a/i.test(value.typed) || value.cue === 'than')
     const alone = value.kind === 'power' || (several && gives)
     const charger = pair || alone ? attempt(() => chargerOf(value, pair ? next : undefined)) : undefined
     // Beyond what is worked with it stays what it is, to be spoken of by whoever is asked.

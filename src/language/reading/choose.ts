@@ -5,7 +5,7 @@ import type { Intent } from '../corpus/intents.ts'
 import type { Ranked } from '../model/index.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { type Fitted, fitTo, type Kept } from './fit.ts'
-import { ofJoined } from './joined.ts'
+import { ofFlown, ofJoined } from './joined.ts'
 import { isToldGoal } from './slots.ts'
 import type { PackTold } from './told-pack.ts'
 
@@ -52,7 +52,9 @@ export function choices(
 ): readonly Choice[] {
   const [isAboutIt, isWhoMay] = [asksAboutIt.test(text), values.length === 0 && whoMay.test(text)]
   // An amendment of nothing is none: what else the sentence may be shares its likelihood.
-  const own = ofJoined(ranked, values, vocabulary).filter(({ intent }) => intent !== 'amend')
+  const own = ofFlown(ofJoined(ranked, values, vocabulary), values, vocabulary).filter(
+    ({ intent }) => intent !== 'amend',
+  )
   const whole = own.reduce((sum, { share }) => sum + share, 0) || 1
   // What the handbook surely answers is meant, however little it sounds like other questions for it.
   const likely = own.filter(({ intent }, index) => index < tried || (intent === 'handbook' && inHandbook >= 1))
@@ -84,7 +86,8 @@ function withoutPack(
   vocabulary: Vocabulary,
   readBy: (command: CommandWords) => Reading,
 ): readonly Choice[] {
-  if (!best || (best.score >= clear && best.fitted?.missing === undefined)) return []
+  const isOpen = best?.fitted && (best.fitted.missing !== undefined || best.fitted.left.length > 0)
+  if (!best || (best.score >= clear && !isOpen)) return []
   return vocabulary.flatMap((command): readonly Choice[] => {
     const fitted = command.alone && fitTo(command, readBy(command).values)
     const isWhole = fitted && fitted.missing === undefined && fitted.left.length === 0
@@ -107,8 +110,10 @@ const whoMay = /\bwho (?:may|can|could|should|is|gets?|has|decides?)\b|\b(?:allo
  */
 function heeded(intent: Intent, share: number, values: readonly Candidate[], inHandbook: number): number {
   if (aside.get(intent) !== 'handbook') return share * (tellsOfPacks(values) ? 0.2 : 1)
-  // Each pack that is told in full speaks against it.
-  const told = values.filter(({ pack }) => pack?.capacity_Ah !== undefined).length
+  // Each pack that is told in full speaks against it, and so do several figures.
+  const packs = values.filter(({ pack }) => pack?.capacity_Ah !== undefined).length
+  const figures = values.filter(({ kind, text }) => kind !== 'count' && kind !== 'number' && /\d/.test(text)).length
+  const told = packs + Math.max(0, figures - packs - 1) / 2
   if (inHandbook < 1) return share * 0.35 * 0.4 ** told
   return values.every(({ kind }) => kind === 'chemistry' || kind === 'board')
     ? share ** (1 / inHandbook)

@@ -33,15 +33,46 @@ export function ofJoined(
   const meant = by && vocabulary.find(command => takes(command, 'packs', by))
   if (!meant || !values.some(({ pack }) => pack?.capacity_Ah !== undefined)) return ranked
   const others = by === 'places' ? ['packs', 'ports'] : ['packs', 'places']
-  const gives = new Set(vocabulary.filter(one => isOfOne(one) || takes(one, ...others)).map(({ name }) => name))
-  const given = ranked.reduce((sum, { intent, share }) => (gives.has(intent) ? sum + share : sum), 0)
+  return given(ranked, meant, one => isOfOne(one) || takes(one, ...others), vocabulary)
+}
+
+/** What sounds like the one command is the other. */
+function given(
+  ranked: readonly Ranked[],
+  { name: to }: CommandWords,
+  gives: (command: CommandWords) => boolean,
+  vocabulary: Vocabulary,
+): readonly Ranked[] {
+  const from = new Set(vocabulary.filter(gives).map(({ name }) => name))
+  const sum = ranked.reduce((all, { intent, share }) => (from.has(intent) ? all + share : all), 0)
   return ranked
     .map(one =>
-      one.intent === meant.name
-        ? { ...one, share: one.share + given }
-        : gives.has(one.intent)
-          ? { ...one, share: 0 }
-          : one,
+      one.intent === to ? { ...one, share: one.share + sum } : from.has(one.intent) ? { ...one, share: 0 } : one,
     )
     .toSorted((a, b) => b.share - a.share)
+}
+
+/** More than this, in C, no charge is asked about as what is drawn; a cell of the commonest type gives about so many volts. */
+const [charged_C, cell_V] = [2, 3.7]
+
+/** "I draw 35 A from a 4S 3700, how long": what a pack gives in the air is no charge, but a sum. */
+export function ofFlown(
+  ranked: readonly Ranked[],
+  values: readonly Candidate[],
+  vocabulary: Vocabulary,
+): readonly Ranked[] {
+  const meant = vocabulary.find(command => command.alone && takes(command, 'pack', 'current', 'power'))
+  const { series = 1, capacity_Ah } = values.find(({ pack }) => pack?.capacity_Ah !== undefined)?.pack ?? {}
+  const drawn_A = values.flatMap(({ drawn, kind, text }) =>
+    drawn ? Number.parseFloat(text) / (kind === 'current' ? 1 : series * cell_V) : [],
+  )[0]
+  const isFed = values.some(({ kind }) => kind === 'source')
+  if (!meant || capacity_Ah === undefined || drawn_A === undefined || isFed || drawn_A <= charged_C * capacity_Ah)
+    return ranked
+  return given(
+    ranked,
+    meant,
+    one => one !== meant && takes(one, 'pack') && (takes(one, 'current') || takes(one, 'power')),
+    vocabulary,
+  )
 }

@@ -69,6 +69,7 @@ export function listed(
     counted = undefined
   }
   for (const value of values) {
+    if (value.kind === 'count' && value.next === 'boards') continue
     const isPack = namesPack(value)
     if (isPack) begin(value.pack)
     else if (value.kind === 'count') {
@@ -91,6 +92,16 @@ export function listed(
     }
     used.add(value)
   }
+  // "Two packs on one board, one at … and one at …": the count of those that are listed.
+  const [head, ...others] = told
+  if (
+    head &&
+    others.length > 0 &&
+    head.count === told.length &&
+    head.pack.count === undefined &&
+    others.every(({ count }) => count === undefined)
+  )
+    head.count = undefined
   // "Six of them at 3.8": the pack of the question before.
   const isAnew = kept?.count === undefined || counted !== undefined || early.length > 0
   if (told.length === 0 && kept && isAnew) {

@@ -35,7 +35,7 @@ const past: ReadonlySet<string> = new Set(['ago', 'in', 'old', 'already', 'gone'
 const endCues: ReadonlySet<string> = new Set(['until', 'till', 'til'])
 
 /** Details that a value of their kind alone does not mean. */
-const toldByName: ReadonlySet<string> = new Set(['until', 'places', 'ports'])
+const toldByName: ReadonlySet<string> = new Set(['until', 'places', 'ports', 'boards'])
 
 /** The detail that a value fills; undefined where the command takes none of its kind, or it is filled already. */
 export function slotFor(
@@ -51,6 +51,7 @@ export function slotFor(
     if (reading) return reading
   }
   // "2 % to 80 %": beside another share one of them is where it goes.
+  if (kind === 'count' && candidate.next === 'boards' && named('boards')) return named('boards')
   if (kind === 'state' || (kind === 'percent' && goalCues.has(cue) && named('to')))
     return stateSlot(candidate, named, kindOf => free(options.find(o => o.kind === kindOf)))
   if (kind === 'current' && endCues.has(cue)) return named('until')

@@ -4,6 +4,7 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { withChargers } from './charger-told.ts'
 import { withoutMadeOf } from './made-of.ts'
+import { toldBy } from './told-pack.ts'
 
 /** The kinds of option that take what is told by several figures, or by volts that say where a pack stands. */
 const takenBy: Readonly<Partial<Record<Candidate['kind'], readonly string[]>>> = {
@@ -16,14 +17,17 @@ const takenBy: Readonly<Partial<Record<Candidate['kind'], readonly string[]>>> =
 export function suited(values: readonly Candidate[], command: CommandWords): readonly Candidate[] {
   const takes = (kinds: readonly string[] = []) => command.options.some(({ kind }) => kinds.includes(kind))
   const isOfPack = values.some(({ pack }) => pack?.capacity_Ah !== undefined)
-  const plain = withoutMadeOf(values, command).flatMap(value => {
+  const plain = withoutMadeOf(ofAllPeople(values), command).flatMap(value => {
     const { kind, parts = [] } = value
     // Volts are volts where they are asked for as such, and no pack stands at them.
     const isPlain = kind === 'state' && takes(['voltage']) && !(takes(['from', 'to']) && isOfPack)
-    return parts.length > 0 && (isPlain || !takes(takenBy[kind])) ? parts : [value]
+    // "A 13.8 V supply": its amps are what is looked for.
+    const isVolts = kind === 'source' && /^\d+(?:\.\d+)?V$/.test(value.text) && takes(['voltage'])
+    return parts.length > 0 && (isPlain || isVolts || !takes(takenBy[kind])) ? parts : [value]
   })
   const read = takes(['cell volts']) ? withReadings(plain) : takes(['load']) ? withLoads(plain) : plain
-  return withoutUnknownStore(withStart(withStore(withChargers(read, command), command)), command)
+  const labelled = takes(['pack']) && takes(['capacity']) ? withLabel(read) : read
+  return withoutUnknownStore(withStart(withStore(withChargers(labelled, command), command)), command)
 }
 
 const unknownStore = /^(?:power bank|power station|leisure battery|lead battery)$/
@@ -44,6 +48,32 @@ function withStore(values: readonly Candidate[], { options }: CommandWords): rea
   return values.map(value =>
     value === store ? { ...value, kind: 'source', text: `power station ${value.text}` } : value,
   )
+}
+
+/** "1900 out of 2200 mAh": of two capacities the one that the other is out of, else the larger, is the pack's. */
+function withLabel(values: readonly Candidate[]): readonly Candidate[] {
+  const told = values.filter(({ kind }) => kind === 'capacity')
+  if (told.length !== 2 || values.some(({ pack }) => pack?.capacity_Ah !== undefined)) return values
+  const whole =
+    told.find(({ cue = '' }) => /^(?:of|from|in|into)$/.test(cue)) ?? told.toSorted((a, b) => sizeOf(b) - sizeOf(a))[0]
+  return values.map(value => (value === whole ? { ...value, kind: 'pack', pack: toldBy(value) } : value))
+}
+
+const sizeOf = ({ text }: Candidate): number => Number.parseFloat(text)
+
+const people = /^(?:people|persons|members|pilots|guys|friends|pupils|kids|of|flyers|fliers)$/
+
+/** "Nine people bring four 3S 2200 each": as many as all of them have. */
+function ofAllPeople(values: readonly Candidate[]): readonly Candidate[] {
+  const who = values.find(({ kind, text, next = '' }) => kind === 'count' && Number(text) > 1 && people.test(next))
+  const packs = values.find(({ pack, next }) => (pack?.count ?? 1) > 1 && /^(?:each|apiece)$/.test(next ?? ''))
+  if (!who || !packs?.pack) return values
+  const count = Number(who.text) * (packs.pack.count ?? 1)
+  return values.flatMap(value => {
+    if (value === packs) return [{ ...value, pack: { ...packs.pack, count } }]
+    const isOfPacks = value.kind === 'count' && value.end <= packs.start && packs.start - value.end < 3
+    return value === who ? [] : [isOfPacks ? { ...value, text: String(count) } : value]
+  })
 }
 
 const packVolts = /^(\d+(?:\.\d+)?)V/

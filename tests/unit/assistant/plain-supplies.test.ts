@@ -28,6 +28,17 @@ it.each([
     'what do nine 4s 1300 cost at 31 cents per kwh',
     'energy pack: 4S 1300mAh LiPo count: 9 price: 31 cents/kWh told: chemistryAssumed',
   ],
+  ['at 27 amps on average, what flight time has a 4s 2500 lipo', 'energy pack: 4S 2500mAh LiPo current: 27A'],
+  [
+    'used 820 of 1100 mah, what is left',
+    'percent pack: 1S 1100mAh LiPo back: 820mAh told: chemistryAssumed, cellsUnknown',
+  ],
+  ['3 A into a 5S lipo from 19 V, what does the supply give', 'supply chemistry: 5S LiPo current: 3A voltage: 19V'],
+  ['10.8V 2600 laptop pack, what current', 'current pack: 3S 2600mAh Li-ion told: chemistryAssumed'],
+  [
+    '8 of us bring two 4S 1300 lipo each, two boards of four, rounds?',
+    'parallel packs: 16x 4S 1300mAh LiPo places: 4 boards: 2',
+  ],
   [
     'how long does a 3S 24.4Wh lihv take at 1C from storage',
     'time pack: 3S 2198mAh LiHV current: 2.198A from: storage',

@@ -63,6 +63,8 @@ export function findStateWords(sentence: Sentence): readonly Found[] {
 
 function scoreOf(sentence: Sentence, first: number, after: number, length: number): number {
   if (otherThing.has(sentence.word(after)) && length === 1) return 0.15
+  // "How full": what is asked, and nothing told.
+  if (sentence.word(first - 1) === 'how') return 0.15
   if (sentence.word(after) === '-' && sentence.glued(after)) return 0.3
   if (length > 1) return 0.85
   const likely = cues.has(sentence.word(first - 1)) ? 0.9 : 0.6

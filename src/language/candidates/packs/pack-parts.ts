@@ -6,7 +6,7 @@ import type { Measure } from '../sentence/measures.ts'
 import type { Sentence } from '../sentence/sentence.ts'
 import { phraseSet } from '../sentence/tokens.ts'
 import { chemistryAt } from './chemistries.ts'
-import { labelledSeries, mostSeries, nominal_V } from './label-volts.ts'
+import { isRoundLabel, labelledSeries, mostSeries, nominal_V } from './label-volts.ts'
 import { formats } from './round-cells.ts'
 
 const mostParallel = 8
@@ -18,6 +18,8 @@ export interface Draft extends ToldPack {
   /** Label energy and volts add nothing beside cells and capacity, but they belong to the pack. */
   energy?: true
   nominal?: number
+  /** Its volts are those of so many round cells. */
+  roundLabel?: boolean
   /** Most that one round cell of its size holds, in Ah. */
   format?: number
   /** The capacity is that of the pack already. */
@@ -61,6 +63,13 @@ function cellsSure(sentence: Sentence, after: number, at: number, value: number)
   return sentence.glued(after) ? 1 : 0.9
 }
 
+/** "800 milliamps" that may be meant for mAh: none that a charger gives or that is to be set. */
+export function milliampsAt(sentence: Sentence, at: number): Measure | undefined {
+  const measure = measured(sentence, at, 'current')
+  const isMilli = measure !== undefined && /^m/.test(sentence.word(measure.numeral.after)) && measure.value >= 0.06
+  return isMilli && !/^(?:charg|output|current|adapt|supply)/.test(sentence.word(measure.after)) ? measure : undefined
+}
+
 const strings: DraftPart = (sentence, at, draft) => {
   const numeral = sentence.numerals[at]
   if (draft.parallel !== undefined || !numeral || sentence.word(numeral.after) !== 'p') return undefined
@@ -73,7 +82,8 @@ const eachCell = phraseSet('per cell, a cell, each cell, each')
 
 const capacity: DraftPart = (sentence, at, draft) => {
   if (draft.capacity_Ah !== undefined) return undefined
-  const measure = measured(sentence, at, 'capacity')
+  const measure =
+    measured(sentence, at, 'capacity') ?? (draft.series === undefined ? undefined : milliampsAt(sentence, at))
   const bare = measure ? undefined : (bareCapacityAt(sentence, at) ?? besideCells(sentence, at, draft))
   const told = measure ? { value: measure.value, after: measure.after } : bare
   if (!told || told.value < 0.02 || told.value > 300) return undefined
@@ -177,6 +187,8 @@ const nominal: DraftPart = (sentence, at, draft) => {
   if (draft.nominal !== undefined || !measure || series === undefined) return undefined
   if (draft.series !== undefined && draft.series !== series) return undefined
   draft.nominal = series
+  // Beside cells such volts may be where a LiPo stands.
+  if (draft.series === undefined) draft.roundLabel = isRoundLabel(measure.value, series)
   return measure.after
 }
 

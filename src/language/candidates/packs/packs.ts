@@ -4,7 +4,7 @@ import type { ToldPack } from '../sentence/candidate.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'
 import { decimalText } from '../sentence/written.ts'
-import { bareCapacityAt, type Draft, draftParts, measured, packCapacity_Ah } from './pack-parts.ts'
+import { bareCapacityAt, type Draft, draftParts, measured, milliampsAt, packCapacity_Ah } from './pack-parts.ts'
 
 interface Run {
   readonly first: number
@@ -71,8 +71,23 @@ function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
 
 /** What was told, without what only helped to read it. */
 function toldOf({ draft }: Run): ToldPack {
-  const { sure: _, energy: _e, nominal, format, summed: _s, bare: _b, bareRateAt: _r, cellsSure: _c, ...parts } = draft
-  const told = { ...parts, capacity_Ah: packCapacity_Ah(draft), isRound: format === undefined ? undefined : true }
+  const {
+    sure: _,
+    energy: _e,
+    nominal,
+    roundLabel,
+    format,
+    summed: _s,
+    bare: _b,
+    bareRateAt: _r,
+    cellsSure: _c,
+    ...parts
+  } = draft
+  const told = {
+    ...parts,
+    capacity_Ah: packCapacity_Ah(draft),
+    isRound: format !== undefined || (roundLabel && draft.series === undefined) || undefined,
+  }
   return told.series === undefined && nominal !== undefined ? { ...told, series: nominal } : told
 }
 
@@ -96,7 +111,7 @@ const owners = wordSet(
 )
 
 /** How surely these parts are a pack; 0 where they are none. */
-function scoreOf(sentence: Sentence, { first, draft }: Run): number {
+function scoreOf(sentence: Sentence, { first, after, draft }: Run): number {
   const { series, capacity_Ah, chemistry, nominal, bare } = draft
   if (chemistry === 'AGM') return 0
   // As large a one is told by its volts and feeds things.
@@ -108,6 +123,7 @@ function scoreOf(sentence: Sentence, { first, draft }: Run): number {
   if (series !== undefined) return 0.86 * (draft.cellsSure ?? 1)
   if (capacity_Ah === undefined) return 0
   const owned = owners.has(sentence.word(first - 1))
+  if (bare && /^(?:pack|battery|accu|akku)$/.test(sentence.word(after))) return 0.8
   if (!bare) return owned ? 0.6 : 0.4
   return isYear(sentence, first) ? 0 : owned || capacity_Ah >= 1 ? 0.45 : 0.3
 }
@@ -163,15 +179,20 @@ function massBehind(sentence: Sentence, after: number): number | undefined {
   return undefined
 }
 
-const putIn = wordSet('put puts went took takes gave in back out used says said counted showed reads of')
+const putIn = wordSet('put puts went took takes gave in into back out used says said counted showed reads of')
+const usedUp = wordSet('used took went gone consumed drained flown back out')
 
 /** A capacity by itself: mAh that were put in, or what a label says. */
 function partsAt(sentence: Sentence, first: number): readonly Found[] {
-  const measure = measured(sentence, first, 'capacity')
+  const isBeside = (words: ReadonlySet<string>, after: number) =>
+    words.has(sentence.word(first - 1)) || words.has(sentence.word(after))
+  const milliamps = milliampsAt(sentence, first)
+  // "Used 700 milliamps": as people say for mAh.
+  const isUsed = milliamps !== undefined && isBeside(usedUp, milliamps.after)
+  const measure = measured(sentence, first, 'capacity') ?? (isUsed ? milliamps : undefined)
   const bare = measure || isYear(sentence, first) ? undefined : bareCapacityAt(sentence, first)
   const told = measure ?? bare
   if (!told || told.value > 300) return none
-  const moved = putIn.has(sentence.word(first - 1)) || putIn.has(sentence.word(told.after))
-  const score = measure ? 0.7 * measure.sure : moved ? 0.5 : 0.35
+  const score = isUsed ? 0.85 : measure ? 0.7 * measure.sure : isBeside(putIn, told.after) ? 0.5 : 0.35
   return [{ kind: 'capacity', text: `${decimalText(told.value, 3)}mAh`, first, after: told.after, score }]
 }

@@ -10,6 +10,9 @@ const things = wordSet(
   'pack packs battery batteries accu accus akku akkus board boards charger chargers time times cycle cycles pcs pc piece pieces nos no lipos slots ports outputs channels of sets pairs lipo lihv flights more x others quads models planes identical',
 )
 const mostCounted = 1000
+/** One thing behind such a number is told by it, and not counted. */
+const leastCapacity = 60
+const single = /^(?:pack|battery|accu|akku|lipo|of|out)$/
 
 export const findCounts: Family = (sentence, before) => {
   const packs = new Set(before.filter(({ kind, score }) => kind === 'pack' && score > 0.4).map(({ first }) => first))
@@ -60,6 +63,8 @@ function scoreOf(
   spelled: boolean,
 ): number {
   const one = sentence.word(first) === 'one'
+  // "His 1000 battery": its capacity.
+  if (!spelled && Number(sentence.word(first)) >= leastCapacity && single.test(sentence.word(after))) return 0.2
   // "One of 65W" stands for the thing itself.
   if (one && sentence.word(after) === 'of') return 0.1
   const ofPack = packs.has(after) || packs.has(after + 1)

@@ -86,6 +86,8 @@ export interface Candidate {
   readonly holders?: Holders | undefined
   /** Of a current or a rate: it is for each pack. */
   readonly each?: true | undefined
+  /** Of a current or of watts: a pack gives them in the air. */
+  readonly drawn?: true | undefined
   /** Of watts: several outputs share them. */
   readonly shared?: true | undefined
   /** Of a level: what shows it, where the words about it say so. */

@@ -1,5 +1,6 @@
 // Numbers as people write and say them: "2.2", "3,7", "1.500", "two point two", "fifteen hundred", "one and a half".
 
+import { shiftedDecimal } from '../../scan/number.ts'
 import type { Tokens } from './tokens.ts'
 
 export interface Numeral {
@@ -56,6 +57,9 @@ function digitsAt(sentence: Tokens, first: number): Numeral | undefined {
   const vulgar = sentence.glued(first + 1) ? signs.get(sentence.word(first + 1)) : undefined
   if (vulgar !== undefined && /^\d+$/.test(token.word)) return plain(first, first + 2, `${token.word}${vulgar}`)
   const decimal = token.word.replace(',', '.').replace(/^\./, '0.')
+  // "20k": thousands.
+  if (sentence.word(first + 1) === 'k' && sentence.glued(first + 1))
+    return plain(first, first + 2, shiftedDecimal(Number(decimal), 3))
   const numeral = plain(first, first + 1, decimal)
   return ambiguous.test(token.word)
     ? { ...numeral, thousands: token.word.replace(/[.,]/, '') }

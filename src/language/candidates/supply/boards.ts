@@ -32,13 +32,37 @@ export const findBoards: Family = (sentence, before) => {
   for (let first = 0; first < sentence.tokens.length; first += 1) {
     const group = groupAt(sentence, first)
     if (group) found.push(group)
-    else if (board.test(sentence.word(first)) && isOfPacks(sentence, first))
-      found.push({ kind: 'board', text: '', first: openedAt(sentence, first), after: first + 1, score: 0.7 })
+    else if (board.test(sentence.word(first)) && isOfPacks(sentence, first)) {
+      const after = first + 1
+      found.push({
+        kind: 'board',
+        text: '',
+        first: openedAt(sentence, first),
+        after,
+        score: 0.7,
+        ...placesBehind(sentence, after),
+      })
+    }
     const end = several && !apart ? sentence.phraseEnd(first, atOnce) : undefined
     if (end !== undefined) found.push({ kind: 'board', text: '', first, after: end, score: 0.6 })
     found.push(...ownPorts(sentence, first))
   }
   return found
+}
+
+const holding = wordSet('of for with take takes hold holds carry carries has have fit fits')
+
+/** "Boards of six", "a board that takes four": how many it holds, and where that ends. */
+function placesBehind(sentence: Sentence, after: number): Pick<Found, 'text' | 'after' | 'score'> | undefined {
+  const at = sentence.word(after) === 'that' ? after + 1 : after
+  const numeral = holding.has(sentence.word(at)) ? sentence.numerals[at + 1] : undefined
+  const isCount =
+    numeral !== undefined &&
+    !numeral.needsUnit &&
+    Number.isInteger(numeral.value) &&
+    sentence.measures[at + 1]?.length === 0
+  if (!isCount || numeral.value < 2 || numeral.value > most || sentence.isStuck(numeral.after)) return undefined
+  return { text: String(numeral.value), after: numeral.after, score: 0.9 }
 }
 
 const openers = wordSet('in on one the a my our same single')

@@ -78,7 +78,7 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
 const phrases = phrasesOf(named.keys())
 /** Words that say more of what is named already. */
 export const fillers = wordSet(
-  'battery batteries batt socket outlet output power petrol diesel folding starter starts fuse fused new',
+  'battery batteries batt cell accu socket outlet output power petrol diesel folding starter starts fuse fused new',
 )
 
 /** A battery is none where it is a thing of the model, a lead none where it is a wire. */
