@@ -17,12 +17,13 @@ export interface AskedOfHandbook {
   readonly rival: HandbookEntry | undefined
   /** How far above the least that will do it was found; 0 where it has none. */
   readonly sureness: number
-  /** What somebody asks leave for, and emergencies however they are asked about. */
+  /** What somebody asks leave for in nearly such words, and emergencies however they are asked about. */
   readonly dangers: readonly Danger[]
 }
 
 const most = 3
 const fewWords = 8
+/** So like is what is asked to a question of an entry where nine of ten mean just that. */
 const closely = 0.45
 /** So high a score is well above the least that will do. */
 const surely = 6.5
@@ -56,11 +57,11 @@ export function askedOf(text: string): AskedOfHandbook {
     const near = found.slice(0, most).filter(({ score }) => score >= leastScore / 2)
     return { ...nothingFound, guess: standingOut(found), nearest: near.map(one => one.entry) }
   }
-  const { entry, score } = best
+  const { entry, score, nearest: like } = best
   const near = others.filter(other => other.score >= score / 2).map(other => other.entry)
   const nearest = [...new Set([...near, ...besides(entry)])].slice(0, most)
   const { dangers = [] } = entry
-  const judged = asksLeave(text) || isEmergency(entry) ? dangers : []
+  const judged = (asksLeave(text) && like >= closely) || isEmergency(entry) ? dangers : []
   const [second] = others
   const rival = second && second.score >= score * asSurely ? second.entry : undefined
   return { entry, guess: undefined, rival, nearest, sureness: Math.max(1, score / surely), dangers: judged }

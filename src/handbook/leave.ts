@@ -1,5 +1,7 @@
 // Whether somebody asks leave to do something, rather than why it is so: then the answer is a verdict.
 
+import { opensAsking } from '../language/conversation/asks-nothing.ts'
+
 const explained =
   /^(?:\W|and |but |so |ok |sir |please |hi |hello |hey )*(?:why|how come|what(?! if)|whats|which|explain|tell me|wieso|warum)(?!\p{L})/iu
 
@@ -12,3 +14,6 @@ const asked = [
 ]
 
 export const asksLeave = (text: string): boolean => !explained.test(text) && asked.some(one => one.test(text))
+
+/** It asks what or why, and for no leave: nothing is about to be done that only sounds like a danger. */
+export const asksToKnow = (text: string): boolean => opensAsking.test(text) && !asksLeave(text)

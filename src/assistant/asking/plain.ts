@@ -7,6 +7,7 @@ import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
 import { askedOf, entryOn } from '../../handbook/asked.ts'
+import { asksToKnow } from '../../handbook/leave.ts'
 import { asksNothing } from '../../language/conversation/asks-nothing.ts'
 import { isFewWords } from '../../language/conversation/follow-up.ts'
 import type { Frame } from '../../language/conversation/frame.ts'
@@ -63,14 +64,8 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   if (dangers.length === 0) refuseCellsBeyond(named)
   const { understanding } = meant
   const { kept, isCorrected, isOfStanding } = remember(conversation, named, ofPacks, used, suspected)
-  const plain = {
-    used,
-    dangers,
-    understanding,
-    kept,
-    assumed: [],
-    doubts: [...suspected.map(maybe), ...(language === 'en' ? [] : (['foreignTongue'] as const))],
-  }
+  const tongue = language === 'en' ? [] : (['foreignTongue'] as const)
+  const plain = { used, dangers, understanding, kept, assumed: [], doubts: [...suspected.map(maybe), ...tongue] }
   const theme = talk.about === undefined || !isFewWords(text) ? undefined : askedOf(talk.about).entry?.title
   const warm = theme && warmthAfter(theme, text)
   const { temperature = warm } = 'near' in meant ? meant : {}
@@ -84,7 +79,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   const inHandbook = (of = about ?? text) => {
     keepPack()
     return answerKnown(around, {
-      ...ofStanding(plain, text),
+      ...ofStanding(asksToKnow(text) ? { ...plain, doubts: tongue } : plain, text),
       question: { command: 'handbook', options: { ...warmth, about: of } },
     })
   }

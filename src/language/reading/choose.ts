@@ -59,23 +59,34 @@ export function choices(
   // What the handbook surely answers is meant, however little it sounds like other questions for it.
   const likely = own.filter(({ intent }, index) => index < tried || (intent === 'handbook' && inHandbook >= 1))
   const found = likely
-    .map(({ intent, share: told }): Choice => {
-      const share = told / whole
+    .map(({ intent, share: ofAll }): Choice => {
+      const share = ofAll / whole
       const command = aside.has(intent) ? undefined : vocabulary.find(({ name }) => name === intent)
       if (!command) return { intent, fitted: undefined, score: heeded(intent, share, values, inHandbook), kept: [] }
       const { kept, before } = lentTo(command)
       const own = readBy(command)
-      const fitted = fitTo(command, own.values, { ...kept, ...own.free }, before)
+      const told = { ...kept, ...own.free }
+      const fitted = fitTo(command, own.values, told, before)
+      const isBare = values.every(isWord) && Object.keys(told).length === 0 && isOfPacks(command)
       return {
         intent,
         fitted,
-        score: share * takes(fitted, own.values) * ((command.changes && isAboutIt) || isWhoMay ? 0.3 : 1),
+        score:
+          share *
+          takes(fitted, own.values) *
+          ((command.changes && isAboutIt) || isWhoMay ? 0.3 : 1) *
+          // Nothing is told that could be worked out: what the handbook knows is asked in words.
+          (isBare ? 0.4 ** inHandbook : 1),
         kept: Object.keys(kept).filter(name => fitted.options[name] === kept[name]),
       }
     })
     .toSorted((a, b) => b.score - a.score)
   return isFirst ? [...withoutPack(found[0], vocabulary, readBy), ...found] : found
 }
+
+/** "Storage", "the supply": it tells no number and no pack. */
+const isWord = ({ typed, kind }: Candidate): boolean => kind !== 'chemistry' && !/\d/.test(typed)
+const isOfPacks = ({ options }: CommandWords): boolean => options.some(({ kind }) => kind === 'pack')
 
 /** Less likely than this it is not clear what is asked. */
 const clear = 0.25
