@@ -9,8 +9,10 @@ import { featuresOf } from './opinion/features.ts'
 import { judged, opinionOf, readWeights } from './opinion/opinion.ts'
 import { conceptNumbers, lexicon, ready } from './reader.ts'
 import { figuresIn } from './relations/figures.ts'
+import { asksInGeneral } from './relations/general.ts'
 import { relations } from './relations/index.ts'
-import { toldOf } from './relations/relation.ts'
+import { type Told, toldOf } from './relations/relation.ts'
+import { isWithinLabel } from './relations/speed.ts'
 import { valuesOf } from './relations/values.ts'
 import { healthyVolts } from './relations/volts.ts'
 
@@ -36,10 +38,13 @@ export interface DangersIn {
 const likely = {
   told: 0.88,
   toldByRule: 0.55,
-  suspected: 0.54,
+  plainly: 0.08,
+  suspected: 0.52,
   suspectedByClue: 0.48,
   suspectedByExcused: 0.28,
 } as const
+/** Of so few words nothing stands around that would make it another matter. */
+const fewWords = 9
 /** Of words that were put into English one by one, where a suspicion can say little. */
 const likelyInGloss = { ...likely, told: 0.7, toldByRule: 0.35 } as const
 /** What a rule found of a danger adds so much to its share, and what only sounds like it. */
@@ -67,17 +72,19 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const marked = ready.mark(text)
   const evidence = ready.evidenceIn(marked)
   const values = toldOf(marked, valuesOf(marked.words), lexicon)
+  if (asksInGeneral(values)) return { told: [], suspected: [] }
   const features = featuresOf(marked, evidence, figuresIn(values.values), conceptNumbers)
   const { any, shares } = opinionOf(features, weights)
   const tells = evidence.filter(one => one.tells.length > 0 && !one.excused)
-  const likeliest = named(shares, evidence, tells).filter(danger => !(danger === 'tooLow' && healthyVolts(values)))
-  const enoughToTell = isByRule ? likelyInGloss : likely
-  const byWords = any > (tells.length > 0 ? enoughToTell.toldByRule : enoughToTell.told) ? likeliest : []
+  const likeliest = named(shares, evidence, tells).filter(danger => !disproved[danger]?.(values))
+  const isPlain = marked.words.length <= fewWords
+  const { told: sure, toldByRule } = isByRule ? likelyInGloss : likely
+  const byWords = any > (tells.length === 0 ? sure : isPlain ? likely.plainly : toldByRule) ? likeliest : []
   const told = once([
     ...relations.map(relation => relation(values)).filter(found => found !== undefined),
     ...[
       ...tells
-        .filter(one => isByRule?.(one) ?? (isEmergency(one) || isOfThePack(one, marked)))
+        .filter(one => isByRule?.(one) ?? ((isEmergency(one) && any > likely.plainly) || isOfThePack(one, marked)))
         .map(({ danger }) => danger),
       ...byWords,
     ].map(danger => spanOf(danger, evidence, marked)),
@@ -88,6 +95,9 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const isSuspected = told.length === 0 && (tells.length > 0 || isLikely)
   return { told: told.map(span => toldDanger(span, marked, text)), suspected: isSuspected ? likeliest : [] }
 }
+
+/** Dangers that the values told show not to be there, whatever the words sound like. */
+const disproved: Partial<Record<Danger, (told: Told) => boolean>> = { tooLow: healthyVolts, overfull: isWithinLabel }
 
 interface Span {
   readonly danger: Danger
@@ -112,38 +122,23 @@ function named(shares: readonly number[], evidence: readonly Evidence[], tells: 
 /** What rules alone decide. */
 const isEmergency = ({ danger }: Evidence): boolean => emergencies.includes(danger)
 
-const packWords: ReadonlySet<string> = new Set([
-  'lipo',
-  'lihv',
-  'life',
-  'pack',
-  'packs',
-  'battery',
-  'batteries',
-  'cell',
-  'akku',
-])
+const packWords: ReadonlySet<string> = new Set('lipo lihv life pack packs battery batteries cell akku'.split(' '))
+const ofOne: ReadonlySet<string> = new Set('my a an the this that our his her one these own'.split(' '))
+const links: ReadonlySet<string> = new Set('is are has got looks feels a bit very all now little gone went'.split(' '))
 
-const ofOne: ReadonlySet<string> = new Set([
-  'my',
-  'a',
-  'an',
-  'the',
-  'this',
-  'that',
-  'our',
-  'his',
-  'her',
-  'one',
-  'these',
-])
-
-/** "My puffed 4S": a word for what lasts, right before the pack itself, needs no second opinion. */
+/** "My puffed 4S", "my pack is puffed": a word for what lasts, right beside the pack itself, needs no second opinion. */
 function isOfThePack({ danger, tells }: Evidence, { words }: Marked): boolean {
   const isPack = (at: number) =>
     packWords.has(words[at]?.w ?? '') || (words[at]?.value !== undefined && words[at + 1]?.w === 's')
   const isOne = (at: number) => ofOne.has(words[at]?.w ?? '')
-  return rows[danger].stays === 'lasts' && tells.some(({ from, to }) => isOne(from - 1) && isPack(to))
+  const isSaidOf = (from: number) => {
+    let at = from
+    while (at > from - 4 && words[at]?.cut === 0 && links.has(words[at - 1]?.w ?? '')) at -= 1
+    return at < from && words[at]?.cut === 0 && packWords.has(words[at - 1]?.w ?? '') && isOne(at - 2)
+  }
+  const holds = ({ from, to }: { readonly from: number; readonly to: number }) =>
+    isOne(from - 1) ? isPack(to) || (packWords.has(words[from]?.w ?? '') && to - from <= 4) : isSaidOf(from)
+  return rows[danger].stays === 'lasts' && tells.some(holds)
 }
 
 /** Where the rules have a clue of it, else the whole. */

@@ -6,9 +6,9 @@ import type { Value } from './values.ts'
 /** A charger set to another count than the pack has, unless it was set right again. */
 export const wrongCount: Relation = told => {
   const counts = countsIn(told)
-  if (counts.length < 2) return undefined
+  if (counts.length < 2 || told.marked.words.some(({ w }) => w === 'series')) return undefined
   const set = counts.filter(count => isSet(told, count))
-  const pack = counts.filter(count => !set.includes(count))
+  const pack = counts.filter(count => !set.includes(count) && !isOfAnother(told, count))
   const wrong = set.filter(one => pack.every(other => other.value !== one.value) && !isDeniedAt(told, one))
   const last = wrong.at(-1)
   if (last === undefined || pack.length === 0 || told.has('countRight') || told.has('putRight')) return undefined
@@ -55,19 +55,48 @@ export const wrongMode: Relation = told => {
   return corrected || told.has('putRight') ? undefined : { danger: 'wrongMode', from: last.from, to: last.to }
 }
 
+const packWord = /^(?:packs?|my|mine|stickers?|labels?|packet|lipos?|akku|battery|source|supply|actually|really)$/
+const turn = /^(?:but|although|though|whereas|while)$/
+/** "The one before was 4S", "a 3S is next". */
+const isOfAnother = (told: Told, { from, to }: Value): boolean =>
+  before(told, from, 'otherOne', 4) !== undefined || [to, to + 1].some(at => told.is(at, 'otherOne'))
+
 /** Whether a count is what the charger shows or is told, not what the pack is. */
-function isSet(told: Told, { from }: Value): boolean {
-  const words = told.marked.words
+function isSet(told: Told, { from, to }: Value): boolean {
+  const { words } = told.marked
+  const said = (at: number) => words[at]?.w ?? ''
+  if (told.is(to, 'programWord') || isForPack(told, to)) return true
+  if (/^on (?:a|my|this)$/.test(`${said(from - 2)} ${said(from - 1)}`)) return false
   const at = before(told, from, 'countCue', 4)
-  if (at === undefined) return false
-  if (/^(?:is|its)$/.test(words[at]?.w ?? '')) {
-    if (/^(?:pack|mine|battery|lipo|actually|really)$/.test(words[at - 1]?.w ?? '')) return false
+  if (at === undefined || packWord.test(said(at - 1)) || isPack(told, from, to)) return false
+  if (/^(?:is|its)$/.test(said(at))) {
     const believer = before(told, at, 'believes', 7)
-    return believer !== undefined && !crossesClause(told, believer, from)
+    if (believer === undefined || crossesClause(told, believer, from)) return false
+    return words.slice(believer, from).every(({ w }) => !turn.test(w))
   }
-  return words
-    .slice(at + 1, from)
-    .every(({ w }) => !/^(?:pack|my|sticker|label|packet|lipo|akku|battery|source|supply)$/.test(w))
+  return words.slice(at + 1, from).every(({ w }) => !packWord.test(w) && !turn.test(w))
+}
+
+/** "A 4S pack", "my 4S 1500". */
+function isPack({ marked: { words } }: Told, from: number, to: number): boolean {
+  const next = words[to]
+  if (next === undefined || next.cut > 0) return false
+  return (
+    /^(?:packs?|battery)$/.test(next.w) ||
+    ((next.value ?? 0) >= 80 && /^(?:a|my|the|our)$/.test(words[from - 1]?.w ?? ''))
+  )
+}
+
+/** "4S for my 3S pack": a count alone, for a pack of which another is told. */
+function isForPack({ values, marked: { words }, is }: Told, to: number): boolean {
+  const pack = values.find(({ kind, from }) => kind === 'count' && from > to && from <= to + 2)
+  const joined = words.slice(to, pack?.from).map(({ w }) => w)
+  return (
+    pack !== undefined &&
+    !is(pack.to, 'programWord') &&
+    !is(pack.to, 'balanceLead') &&
+    /^(?:for|on|with) (?:a|my|the|this)$/.test(joined.join(' '))
+  )
 }
 
 function isMode(told: Told, { from, to, chemistry }: Value): boolean {

@@ -42,25 +42,26 @@ const isCorrected = (told: Told, { to }: Value): boolean =>
     told.has('chargeAt') &&
     told.values.some(({ kind, value, from }) => kind === 'rate' && value <= 2 && from > to))
 
-/** More put in than the label says, and it goes on. */
-export const overfull: Relation = told => {
-  const given = told.values.find(
-    one =>
-      (one.kind === 'bare' || one.kind === 'mAh') &&
-      one.value >= 100 &&
-      (before(told, one.from, 'putIn', 3) !== undefined || told.is(one.to, 'goneIn')),
-  )
-  if (given === undefined) return undefined
-  const others = told.values.filter(
-    one => one !== given && (one.kind === 'bare' || one.kind === 'mAh') && one.value >= 100,
-  )
+/** What was put in, and its share of what the label says. */
+function goneIn(told: Told): { readonly given: Value; readonly share: number } | undefined {
+  const amounts = told.values.filter(({ kind, value }) => (kind === 'bare' || kind === 'mAh') && value >= 100)
+  const given = amounts.find(one => before(told, one.from, 'putIn', 3) !== undefined || told.is(one.to, 'goneIn'))
+  const others = amounts.filter(one => one !== given)
   const label = others.find(one => one.kind === 'mAh') ?? others[0]
-  if (label === undefined || told.has('severalPacks')) return undefined
-  const share = given.value / label.value
-  return share > 1.07 && share < 3 && told.has('goesOn')
-    ? { danger: 'overfull', from: given.from, to: given.to }
-    : undefined
+  if (given === undefined || label === undefined || told.has('severalPacks')) return undefined
+  return { given, share: given.value / label.value }
 }
+
+/** More put in than the label says, and it goes on, or far more. */
+export const overfull: Relation = told => {
+  const found = goneIn(told)
+  if (found === undefined || found.share >= 3) return undefined
+  const isTooMuch = found.share > 1.25 || (found.share > 1.07 && told.has('goesOn'))
+  return isTooMuch ? { danger: 'overfull', from: found.given.from, to: found.given.to } : undefined
+}
+
+/** Whether no more was put in than the label says: it goes on as it should. */
+export const isWithinLabel = (told: Told): boolean => (goneIn(told)?.share ?? 2) <= 1
 
 /** More volts per cell than plain cells take. */
 export const tooHigh: Relation = told => {
