@@ -15,7 +15,6 @@ import { plainKind } from '../../src/language/kinds/value-kind.ts'
 import {
   anyStateKind,
   cellsKind,
-  countKind,
   currentKind,
   durationKind,
   energyKind,
@@ -25,7 +24,7 @@ import {
   targetKind,
   voltageKind,
 } from '../../src/language/kinds/values.ts'
-import { readCapacity, writeCapacity } from '../../src/language/quantities/quantities.ts'
+import { readCapacity, readCount, writeCapacity, writeCount } from '../../src/language/quantities/quantities.ts'
 import type { StandingPack } from '../../src/language/things/standing.ts'
 import { sumMissing } from './problems.words.ts'
 import { type Known, type SumName, sumFrom } from './sums.ts'
@@ -36,9 +35,12 @@ const anyCapacityKind = plainKind('capacity', text => readCapacity(text, { max: 
   '100Ah',
 ])
 
+/** Of charges in a year too. */
+const manyKind = plainKind('count', text => readCount(text, { max: 1000 }), writeCount, ['6', '300'])
+
 const takes = {
   pack: optional(packKind),
-  count: optional(countKind),
+  count: optional(manyKind),
   packs: optional(sessionPacksKind),
   cells: optional(cellsKind),
   capacity: optional(anyCapacityKind),
@@ -119,9 +121,12 @@ function loadOn(
   return { kind: isFlown ? 'flight' : 'rate', current_A, power_W, rate_C, duration_s, leftSoc }
 }
 
+/** Where a charge to full ends, within what a curve tells. */
+const fullSoc = 0.99
+
 function partOf({ from, to }: AskedEnergy, whole_Wh: number, socAt: (level: Level) => number): Part | undefined {
-  if (!from && !to) return undefined
   const ends = { from: from && socAt(from), to: to && socAt(to) }
+  if (ends.from === undefined && (ends.to ?? 1) > fullSoc) return undefined
   return { ...ends, energy_Wh: whole_Wh * Math.abs((ends.to ?? 1) - (ends.from ?? 0)) }
 }
 

@@ -43,6 +43,9 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
   },
 })
 
+/** Fewer volts are what something loses. */
+const leastSupply_V = 2.5
+
 type Told = Asked<(typeof energy)['takes']>
 type Speaking = Pick<Locale, 'say' | 'show' | 'own'>
 
@@ -141,6 +144,9 @@ function sumWords(found: EnergyFound, { cells }: Told, { say, show }: Speaking):
     case 'power':
       return [
         say`${volts} × ${amps} = ${watts}.`,
+        voltage_V < leastSupply_V
+          ? say`As a drop it is ${show.resistance(voltage_V / (found.current_A ?? 1))}.`
+          : undefined,
         cells &&
           say`That is what the charge takes when the pack is nearly full; the charger itself draws a fifth more.`,
       ]

@@ -37,7 +37,7 @@ export const percentWords: WordsOf<typeof percent> = locale => {
           : say`At ${show.percent(soc)} a ${name} cell rests at about ${show.perCell(perCell_V)} (${show.perCell(voltsBand?.low ?? perCell_V)} to ${show.perCell(voltsBand?.high ?? perCell_V)}).`,
         left_Ah === undefined
           ? undefined
-          : say`Of ${show.capacity(pack.capacity_Ah)} that leaves about ${show.capacity(left_Ah)}.`,
+          : say`Of ${show.capacity(pack.capacity_Ah)} about ${show.capacity(left_Ah)} are left, and ${show.capacity(pack.capacity_Ah - left_Ah)} fill it.`,
         by === 'volts' ? markWords(result, pack, locale) : undefined,
         by === 'volts' || restPack_V === undefined
           ? undefined

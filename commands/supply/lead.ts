@@ -3,8 +3,10 @@
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import { type Lead, type LeadLoad, leadOf, thinnestLead } from '../../src/charging/sources/lead.ts'
+import { plugNames } from '../../src/charging/things/plug.ts'
 import { chargerEfficiency } from '../../src/charging/things/practice.ts'
 import { mostCurrent_A, mostRise_K, wireArea_mm2 } from '../../src/charging/things/wire.ts'
+import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import { type DropLimit, dropKind } from '../../src/language/kinds/drop-kind.ts'
 import {
   currentKind,
@@ -18,6 +20,8 @@ import { writePower } from '../../src/language/quantities/quantities.ts'
 import { checked } from '../../src/language/quantities/quantity.ts'
 import { shareOfNothing } from './supply-problems.words.ts'
 
+const plugKind = choiceKind('plug', plugNames)
+
 const takes = {
   gauge: optional(gaugeKind),
   length: optional(lengthKind),
@@ -26,6 +30,7 @@ const takes = {
   voltage: optional(voltageKind),
   drop: optional(dropKind),
   temperature: optional(temperatureKind),
+  plug: optional(plugKind),
 }
 
 /** Where a gauge is wanted and no limit is named. */

@@ -2,6 +2,7 @@
 
 import type { WordsOf } from '../../src/assistant/command.ts'
 import type { LeadLoad } from '../../src/charging/sources/lead.ts'
+import { type PlugName, plugs_A } from '../../src/charging/things/plug.ts'
 import { chargerEfficiency } from '../../src/charging/things/practice.ts'
 import {
   airCooling_W,
@@ -37,8 +38,10 @@ export const leadWords: WordsOf<typeof lead> = locale => {
       voltage: { about: say`that is fed in`, as: text => say`fed with ${text}` },
       drop: { about: say`the most it may drop, in volts or percent`, as: text => say`dropping ${text} at most` },
       temperature: { about: say`of the air about it; 20 °C when not said`, as: text => say`in air at ${text}` },
+      plug: { about: say`that the current goes through`, as: text => say`through ${text}` },
     },
-    answer: found => [
+    answer: (found, { plug }) => [
+      plug && plugWords(plug, found.load.current_A, locale),
       found.isMost && found.wire ? mostWords(found.wire, found.load, locale) : undefined,
       found.isMost ? undefined : found.told ? toldWords(found, locale) : chosenWords(found, locale),
       found.fuse_A === undefined
@@ -88,6 +91,15 @@ export const leadWords: WordsOf<typeof lead> = locale => {
       ]
     },
   }
+}
+
+function plugWords(plug: PlugName, current_A: number, { say, show, own }: Locale): Text {
+  const { low, high } = plugs_A.value[plug]
+  const [amps, most] = [show.current(current_A), show.current(high)]
+  if (current_A <= low) return say`${own(plug)} bears ${amps} for as long as you like: ${show.current(low)} at most.`
+  return current_A <= high
+    ? say`${own(plug)} bears ${amps} for some minutes, as in a flight; for longer ${show.current(low)} are its most.`
+    : say`${amps} are too much for ${own(plug)}: it bears ${most} for minutes. Take a larger plug.`
 }
 
 function toldWords(
@@ -156,6 +168,7 @@ function leadWorking({ wire, load, told, most_V = 0 }: LeadFound, locale: Locale
     told
       ? undefined
       : say`The limit is ${show.voltage(most_V)}; the next thinner wire passes it or grows warmer than allowed.`,
+    say`Plugs: ${cite(plugs_A, locale)}.`,
     say`Fuse: the next size of which the current is four fifths at most (common practice), and no more than the wire bears.`,
     copper,
     place,

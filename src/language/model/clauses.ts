@@ -30,7 +30,16 @@ const questionWords = new Set(
 const surely = 0.3
 
 /** Of these the words stay too: "leisure battery" tells more than that there is a source. */
-const wordsTell: ReadonlySet<string> = new Set(['state', 'source', 'charger', 'chemistry', 'clock', 'board', 'batch'])
+const wordsTell: ReadonlySet<string> = new Set([
+  'state',
+  'source',
+  'charger',
+  'chemistry',
+  'clock',
+  'board',
+  'batch',
+  'plug',
+])
 const units = new Set(['mah', 'volt', 'volts', 'amp', 'amps', 'watt', 'watts', 'amperes', 'ampere'])
 
 /** A sentence's end, a comma, a dash; a question mark; a word; a number that is no value. */

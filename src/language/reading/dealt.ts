@@ -40,22 +40,30 @@ export function deal(told: readonly ToldPacks[]): readonly Dealt[] {
 
 /** As many levels as were told say how many packs there are, where nobody did. */
 function dealOne({ pack, count, levels }: ToldPacks): readonly Dealt[] {
-  const told = levels.reduce((sum, { holders }) => sum + (typeof holders === 'number' ? holders : 1), 0)
-  const packs = count ?? Math.max(1, levels.length > 1 ? told : 1)
+  const packs = count ?? Math.max(1, levels.length > 1 ? holdersOf(levels) : 1)
   return spreadOver(levels, packs).map(level => ({ pack, count: 1, level }))
 }
+
+const holdersOf = (levels: readonly ToldLevel[]): number =>
+  levels.reduce((sum, { holders }) => sum + (typeof holders === 'number' ? holders : 1), 0)
 
 /**
  * The level of each of so many packs. Of several levels each stands for one pack or as many as were told, the highest
  * of those that do not say for all others: so they stand as far apart as they can.
  */
-function spreadOver(levels: readonly ToldLevel[], packs: number): readonly (string | undefined)[] {
+function spreadOver(told: readonly ToldLevel[], packs: number): readonly (string | undefined)[] {
+  // "Two packs at 3.82 and 3.90": the count is that of all, and not of those at the first.
+  const levels =
+    holdersOf(told) > packs && told.length <= packs ? told.map(({ text }) => ({ text, holders: undefined })) : told
   const isOpen = ({ holders }: ToldLevel) => typeof holders !== 'number'
   const open = levels.filter(isOpen)
   const highest = open.reduce<ToldLevel | undefined>((a, b) => (a && size(a) >= size(b) ? a : b), undefined)
-  const told = levels.reduce((sum, { holders }) => sum + (typeof holders === 'number' ? holders : 1), 0)
   const counts = levels.map(level =>
-    level === highest ? 1 + Math.max(0, packs - told) : typeof level.holders === 'number' ? level.holders : 1,
+    level === highest
+      ? 1 + Math.max(0, packs - holdersOf(levels))
+      : typeof level.holders === 'number'
+        ? level.holders
+        : 1,
   )
   const spread = levels.flatMap(({ text }, at) => Array<string>(counts[at] ?? 1).fill(text))
   return Array.from({ length: packs }, (_, at) => spread[at])

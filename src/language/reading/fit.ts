@@ -52,6 +52,8 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
   const bare = packs.charged && takes('pack') ? bareCapacity(values, packs.charged) : undefined
   for (const value of goalsFirst(values, command)) {
     if (packs.used.has(value) || chargers?.used.has(value) || value === bare?.of) continue
+    // What is charged through which plug changes nothing.
+    if (value.kind === 'plug' && !takes('plug')) continue
     if (isNamedByCommand(value, command) || isToldByCount(value, command) || isOfLabel(value)) continue
     // Of two packs that contradict each other the other one is left over.
     const slot = value.kind === 'pack' ? undefined : slotFor(value, command, name => options[name] !== undefined)

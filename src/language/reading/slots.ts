@@ -23,6 +23,7 @@ const readers: Readonly<Partial<Record<ValueName, readonly string[]>>> = {
   cellVolts: ['cell volts'],
   percent: ['percent', 'from'],
   price: ['price'],
+  plug: ['plug'],
   load: ['load'],
   state: ['from'],
 }

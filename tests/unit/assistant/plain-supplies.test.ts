@@ -39,6 +39,11 @@ it.each([
     '8 of us bring two 4S 1300 lipo each, two boards of four, rounds?',
     'parallel packs: 16x 4S 1300mAh LiPo places: 4 boards: 2',
   ],
+  ['an XT90 with 70 A, is that ok', 'lead current: 70A plug: XT90'],
+  [
+    'two packs at 3.77 and 3.84, both 4S 1300 lipo, on one board',
+    'parallel packs: 4S 1300mAh LiPo at 3.77V per cell; 4S 1300mAh LiPo at 3.84V per cell',
+  ],
   [
     'how long does a 3S 24.4Wh lihv take at 1C from storage',
     'time pack: 3S 2198mAh LiHV current: 2.198A from: storage',

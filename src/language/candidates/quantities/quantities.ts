@@ -1,5 +1,6 @@
 // Plain quantities: currents, rates, power, energy, temperatures, lengths, masses and wires.
 
+import { plugNames } from '../../../charging/things/plug.ts'
 import type { Measure } from '../sentence/measures.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'
@@ -38,7 +39,7 @@ export const findQuantities: Family = sentence => {
     }
     found.push(...degreesOrRate(sentence, first, weather), ...bareTemperature(sentence, first, weather))
     found.push(...gaugeBefore(sentence, first), ...wireMillimetres(sentence, first, wire))
-    found.push(...bareCurrent(sentence, first), ...priceAt(sentence, first))
+    found.push(...bareCurrent(sentence, first), ...priceAt(sentence, first), ...plugAt(sentence, first))
   }
   return [...found, ...findSaidRates(sentence)]
 }
@@ -145,6 +146,15 @@ function bareCurrent(sentence: Sentence, first: number): readonly Found[] {
   return [{ kind: 'current', text: `${numeral.decimal}A`, first, after: numeral.after, score }]
 }
 
+/** "XT60", "ec 5", "a jst". */
+function plugAt(sentence: Sentence, first: number): readonly Found[] {
+  const [word, size] = [sentence.word(first), sentence.word(first + 1)]
+  const name = plugNames.find(plug => [word, word + size].includes(plug.toLowerCase()))
+  const after = name?.length === word.length ? first + 1 : first + 2
+  return name ? [{ kind: 'plug', text: name, first, after, score: 0.9 }] : none
+}
+
+const paid = wordSet('electric electricity power current strom energy kwh unit units bill tariff meter')
 const money = /^(?:cents?|ct|c|p|pence|penny|pennies|€|\$|£|euros?|dollars?|pounds?|francs?|chf|kr|zł|zl)$/
 
 /** "30 cents a kWh", "0.28 per kWh", "30p/kwh". */
@@ -152,14 +162,21 @@ function priceAt(sentence: Sentence, first: number): readonly Found[] {
   const numeral = sentence.numerals[first]
   if (!numeral || numeral.needsUnit) return none
   const isNamed = money.test(sentence.word(numeral.after))
+  const found = (name: string, after: number, score: number): readonly Found[] => [
+    { kind: 'price', text: `${numeral.decimal} ${name}/kWh`, first, after, score },
+  ]
+  // "When a kWh costs 0.30", "38 cents": where nothing but electricity is paid.
+  const isOfWhole = [1, 2, 3].some(back => sentence.word(first - back) === 'kwh')
+  const named = isNamed ? sentence.word(numeral.after) : ''
+  if (isOfWhole || (isNamed && named.length > 1 && sentence.mentions(paid)))
+    return found(named, numeral.after + (isNamed ? 1 : 0), 0.9)
   const per = numeral.after + (isNamed ? 1 : 0)
   if (!/^(?:per|a|an|the|each|\/|for)$/.test(sentence.word(per))) return none
   const unit = /^(?:1|one|a)$/.test(sentence.word(per + 1)) ? per + 2 : per + 1
   const isWhole = sentence.word(unit) === 'kwh'
   if (!isWhole && !/^kilowatt$|^kw$/.test(sentence.word(unit))) return none
   const before = isNamed || !money.test(sentence.word(first - 1)) ? undefined : sentence.word(first - 1)
-  const text = `${numeral.decimal} ${isNamed ? sentence.word(numeral.after) : (before ?? '')}/kWh`
-  return [{ kind: 'price', text, first, after: isWhole ? unit + 1 : unit + 2, score: 0.96 }]
+  return found(before ?? named, isWhole ? unit + 1 : unit + 2, 0.96)
 }
 
 /** "half a C", "C/2", "a tenth of capacity". */

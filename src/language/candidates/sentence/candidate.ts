@@ -29,6 +29,8 @@ export type ValueName =
   | 'percent'
   /** Amps out of a pack, or none, with its volts then. */
   | 'load'
+  /** By its name. */
+  | 'plug'
   /** Of a kilowatt-hour. */
   | 'price'
   | 'number'
