@@ -7,6 +7,7 @@ import type { Locale } from '../../ground/locale.ts'
 import { present } from '../../ground/present.ts'
 import { Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
+import { ofChanges } from '../../language/conversation/theme.ts'
 import { together } from '../../language/conversation/told-dangers.ts'
 import { cellsAssumed, chemistryAssumed, toldBefore } from '../../language/reading/assumed.words.ts'
 import { writeQuestion } from '../../language/sentence/question.ts'
@@ -63,7 +64,13 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     // A greeting, a list or the handbook in between lets what was asked before stand.
     if (command === 'handbook') conversation.keepAbout(about ?? '')
     else if (Object.keys(understood.question.options).length > 0)
-      conversation.keep({ question: understood.question, pending: undefined, doubts, names })
+      conversation.keep({
+        question: understood.question,
+        pending: undefined,
+        doubts,
+        names,
+        figures: answer.figures ?? [],
+      })
     // Who writes notation tries values; what is told in words is told of a pack.
     if (understanding && leaves.length > 0) {
       const left = leaves.map(one => ({ ...one, typed: around.typed, names, doubted: false }))
@@ -89,6 +96,8 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     if (!(error instanceof Problem)) return faultOf(onFault, error, command, readAs, locale)
     // A name that is to be kept tells nothing of a pack.
     const heard = registry.find(command)?.changes ? dangers : [...dangers, ...dangersAt(error)]
+    if (understanding && registry.find(command)?.changes) conversation.keepAbout(ofChanges)
+    else if (understanding) conversation.keep({ question, pending: undefined, doubts, names })
     if (heard.length > 0) return dangerReply({ dangers: heard }, readAs, understanding, locale)
     return { ...problemReply(command, readAs, error, locale), understood: understanding }
   }

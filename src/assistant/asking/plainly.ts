@@ -129,16 +129,16 @@ const nothingAbout: About = { about: undefined, sureness: 0, isOfTheme: false }
  * themselves, and few words that find nothing with what was asked before.
  */
 function aboutIn(text: string, talk: Talk): About {
-  const before = themeOf(talk)
-  const isShort = before !== undefined && isKnown(text) && text.trim().split(/\s+/).length <= fewWords
+  const theme = themeOf(talk)
+  const isShort = theme !== undefined && isKnown(text) && text.trim().split(/\s+/).length <= fewWords
   const goes = isShort && (goesOn.test(text) || pointsBack.test(text.replace(pointsAhead, '')))
-  const ways = [
-    { about: text, isOfTheme: false },
-    ...(isShort ? [{ about: `${before} ${text}`, isOfTheme: goes && talk.about !== undefined }] : []),
-  ]
-  const found = (goes ? ways.toReversed() : ways)
-    .map(way => ({ ...way, ...askedOf(way.about) }))
-    .find(({ entry }) => entry !== undefined)
+  const own = { about: text, isOfTheme: false }
+  const behind = (before: string) => ({ about: `${before} ${text}`, isOfTheme: goes && talk.about !== undefined })
+  // An entry's own short name says what it is about, and no word beside.
+  const name = isShort ? askedOf(theme).entry?.id.replaceAll('-', ' ') : undefined
+  const short = name === undefined ? [] : [behind(name)]
+  const ways = [...(goes ? [...short, own] : [own, ...short]), ...(isShort ? [behind(theme)] : [])]
+  const found = ways.map(way => ({ ...way, ...askedOf(way.about) })).find(({ entry }) => entry !== undefined)
   return found ?? nothingAbout
 }
 

@@ -11,9 +11,11 @@ import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { answerTo } from './answer-to.ts'
 import { asBefore, isPartOfBefore } from './as-before.ts'
 import { choiceOf } from './choice-of.ts'
-import { followsSurely, namesPack } from './follow-up.ts'
+import { followsSurely, namesPack, pointsTo } from './follow-up.ts'
 import type { Frame } from './frame.ts'
+import { goesBack } from './go-back.ts'
 import { heldOn } from './lend.ts'
+import { ofList } from './part-of-list.ts'
 
 /** What a sentence makes of the frame's question: an answer to what we asked back, or a change of it; undefined where neither. */
 export function amended(
@@ -26,21 +28,43 @@ export function amended(
 ): Choice | undefined {
   const answered = frame.pending ? answerTo(text, values, frame, vocabulary) : undefined
   if (answered) return answered
+  const back = goesBack(text, frame)
+  if (back) return asIs(back, vocabulary)
   const command = vocabulary.find(({ name }) => name === frame.question.command)
   if (!command) return undefined
   const written = attempt(() => readPairs(text, command, true))
   if (written?.before === '') return choiceOf(fitTo(command, [], { ...frame.question.options, ...written.options }), {})
   if (turnsRound.test(text)) return turned(command, frame)
-  // Whoever asks for a reason changes nothing.
+  // Whoever asks for a reason changes nothing, and "storage for a 6S" asks for another thing.
+  if (values.some(value => asksFor(value, command, vocabulary))) return undefined
   if (values.length === 0 || /^\W*(?:but |and |so )*(?:why|how come)\b/i.test(text)) return undefined
   const own = readBy(command)
   // Other words than values tell of no other name.
-  const read = { free: {}, values: asBefore(text, own.values, command, frame.question.options) }
-  const change = changed(command, read, frame, adds.test(text))
+  const told = asBefore(text, own.values, command, frame)
+  const read = { free: {}, values: ofList(text, told, frame.question.options.packs) }
+  const change = changed(command, read, frame, adds.test(text) && told.some(namesPack))
   if (!change) return undefined
   const { fitted, kept } = change
-  const surely = isPartOfBefore(text) ? 1 : followsSurely(text, read.values, ranked, fitted, vocabulary)
+  const surely =
+    isPartOfBefore(text) || isFedByIt(text, read.values, frame.question.options)
+      ? 1
+      : followsSurely(text, read.values, ranked, fitted, vocabulary)
   return { ...choiceOf(fitted, kept), score: surely * takes(fitted, read.values) }
+}
+
+/** "Could it charge a 2S 850": it is what was told to feed. */
+const isFedByIt = (text: string, values: readonly Candidate[], { source }: Kept): boolean =>
+  source !== undefined && pointsTo(text, values)
+
+/** A level that is the name of another command, and no goal. */
+const asksFor = ({ kind, text, cue = '' }: Candidate, { name }: CommandWords, vocabulary: Vocabulary): boolean =>
+  kind === 'state' && text !== name && vocabulary.some(other => other.name === text) && !ofGoals.has(cue)
+const ofGoals: ReadonlySet<string> = new Set(['to', 'from', 'at', 'until', 'till'])
+
+/** The same once more, with what was only assumed of it. */
+function asIs({ question, doubts }: Frame, vocabulary: Vocabulary): Choice | undefined {
+  const command = vocabulary.find(({ name }) => name === question.command)
+  return command && choiceOf({ ...fitTo(command, [], question.options), doubts }, {})
 }
 
 export interface Change {

@@ -4,18 +4,24 @@ import { attempt } from '../../ground/problem.ts'
 import type { Candidate, ValueName } from '../candidates/index.ts'
 import { readCurrent, readPower } from '../quantities/quantities.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
+import { asChargerBefore } from '../reading/charger-told.ts'
 import type { Kept } from '../reading/fit.ts'
+import { feedCues } from '../reading/packs-told.ts'
 import { toldBy } from '../reading/told-pack.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
+import { readSource } from '../things/source.ts'
+import { bankCell_V } from '../things/source-of-parts.ts'
+import { namesPack } from './follow-up.ts'
+import type { FigureSaid, Frame } from './frame.ts'
 
 /** The values of the text as they are meant behind a question with these details. */
 export function asBefore(
   text: string,
   values: readonly Candidate[],
   command: CommandWords,
-  options: Kept,
+  { question: { options }, figures = [] }: Frame,
 ): readonly Candidate[] {
-  const part = partOfBefore(text, options)
+  const part = partOfBefore(text, options, figures)
   const told = part
     ? [...values.filter(({ start, end }) => end <= part.start || start >= part.end), ...part.value].toSorted(
         (a, b) => a.start - b.start,
@@ -27,8 +33,9 @@ export function asBefore(
   const meant = told.length > 1 ? told.filter(value => !isWord(value)) : told
   return meant.map(
     value =>
+      asChargerBefore(text, value, options.chargers ?? options.charger) ??
       feedingStands(text, value, command, options) ??
-      sameKind(value, command, options) ??
+      sameKind(text, value, command, options) ??
       ofItsLabel(text, value, options) ??
       ofItsSource(value, options) ??
       standsFull(text, value) ??
@@ -60,7 +67,7 @@ interface Part {
 }
 
 /** So many times what was told before of the quantity that is named, or of the only one. */
-function partOfBefore(text: string, options: Kept): Part | undefined {
+function partOfBefore(text: string, options: Kept, figures: readonly FigureSaid[]): Part | undefined {
   const found = relative.exec(text)
   if (!found) return undefined
   const [typed, named = '', of = ''] = found
@@ -69,7 +76,8 @@ function partOfBefore(text: string, options: Kept): Part | undefined {
   const current = options.current ?? options.discharge
   const wantsPower = /watt|power/i.test(of) || (current === undefined && options.power !== undefined)
   const before = wantsPower ? options.power : current
-  const read = attempt(() => (wantsPower ? readPower : readCurrent)(before ?? ''))
+  const said = figures.find(({ key }) => key === (wantsPower ? 'power' : 'setCurrent'))?.value
+  const read = attempt(() => (wantsPower ? readPower : readCurrent)(before ?? '')) ?? said
   if (read === undefined) return { start, end, value: [] }
   const kind = wantsPower ? 'power' : 'current'
   return {
@@ -99,59 +107,90 @@ function ofItsLabel(text: string, value: Candidate, { pack }: Kept): Candidate |
   return { ...value, kind: 'pack', pack: { capacity_Ah } }
 }
 
+/** What a source is told by, of which a figure was missing. */
+const ofSources: ReadonlySet<ValueName> = new Set(['power', 'current', 'voltage', 'energy', 'capacity'])
+export const isSource = (text: string): boolean => attempt(() => readSource(text)) !== undefined
+
 const sourceWatts = /\d+(?:\.\d+)?W\b/
 
-/** "And with 65 W", where a source was told by its watts and no charger was told. */
-const ofItsSource = (value: Candidate, { source = '', charger }: Kept): Candidate | undefined =>
-  value.kind === 'power' && charger === undefined && sourceWatts.test(source)
-    ? { ...value, kind: 'source', text: source.replace(sourceWatts, value.text) }
+/** "And with 65 W", where a source was told by its watts and no charger was told; "from a 4S 8000", where one was told. */
+function ofItsSource(value: Candidate, { source, charger }: Kept): Candidate | undefined {
+  if (source === undefined) return undefined
+  const isWatts = value.kind === 'power' && charger === undefined && sourceWatts.test(source)
+  if (isWatts) return { ...value, kind: 'source', text: source.replace(sourceWatts, value.text) }
+  if (!isSource(source)) {
+    const { kind, text, parts = [] } = value
+    const whole = [source, ...(ofSources.has(kind) ? [text] : parts.map(part => part.text))].join(' ')
+    if (isSource(whole)) return { ...value, kind: 'source', text: whole }
+  }
+  const { pack, ...others } = value
+  return pack && namesPack(value) && value.cue !== 'with' && feedCues.has(value.cue ?? '')
+    ? { ...others, kind: 'source' }
     : undefined
+}
 
 const tellsOfIt =
-  /^\W*(?:(?:and|but|no|oh|well|sorry|so|ok) )*(?:it|they|these|those|both|all|mine)(?:'?s|'?re| is| are| were| was)?\b/i
+  /(?<!\b(?:until|till|before|when) )\b(?:it|they|these|those|both|all|mine|packs?|batter(?:y|ies))(?:'?s|'?re| is| are| were| was)?(?: already| now| still)? $/i
 
 /** "They are full already": where they stand, and not where they are to go. */
 const standsFull = (text: string, value: Candidate): Candidate | undefined =>
-  value.kind === 'state' && value.text === 'full' && tellsOfIt.test(text) && !text.includes('?')
+  value.kind === 'state' && value.text === 'full' && tellsOfIt.test(text.slice(0, value.start)) && !text.includes('?')
     ? { ...value, cue: 'from' }
     : undefined
 
 /** How far a number of the same kind may lie from the one before it: volts lie near, others may be doubled. */
 const nearVolts = 1.4
 const near = 4
-const kinds: Readonly<Record<string, ValueName>> = {
-  from: 'state',
-  to: 'state',
-  current: 'current',
-  power: 'power',
-  temperature: 'temperature',
-  resistance: 'resistance',
-  'cell resistances': 'resistance',
-  voltage: 'voltage',
-  length: 'length',
-}
-const bare: ReadonlySet<ValueName> = new Set(['number', 'count', 'voltage', 'current'])
 const leading = /^\d+(?:\.\d+)?/
+/** Of each kind of detail, the value that a bare number is, and the number in it that it stands for. */
+const kinds: Readonly<Record<string, readonly [ValueName, RegExp]>> = {
+  from: ['state', leading],
+  to: ['state', leading],
+  current: ['current', leading],
+  power: ['power', leading],
+  temperature: ['temperature', leading],
+  resistance: ['resistance', leading],
+  'cell resistances': ['resistance', leading],
+  voltage: ['voltage', leading],
+  length: ['length', leading],
+  pack: ['pack', /\d+(?=mAh)/],
+  source: ['source', /\d+(?:\.\d+)?(?=(?:W|mAh|Ah)\b)/],
+  charger: ['charger', /\d+(?:\.\d+)?(?=W\b)/],
+}
+/** A power bank by the mAh on its label, as people tell it. */
+const asLabelled = (source: string): string =>
+  source.replace(
+    /^(power bank) ([\d.]+)Wh/,
+    (_, bank, energy_Wh) => `${bank} ${Math.round((1000 * energy_Wh) / bankCell_V)}mAh`,
+  )
+const ofVolts: ReadonlySet<ValueName> = new Set(['state', 'voltage'])
+const bare: ReadonlySet<ValueName> = new Set(['number', 'count', 'voltage', 'current', 'pack', 'capacity'])
 const onlyNumber = /^\d+(?:[.,]\d+)?$/
 
+/** What a number counts stands behind it: "5 packs". */
+const countsWhat = /^ (?!instead|then|now|please|pls|and|or|if|maybe|rather|too|in|on|for|at|with|is|but|so)\p{L}{3,}/iu
+
 /** A bare number is of the kind of the detail that it lies nearest to; one without decimals may be a count. */
-function sameKind(value: Candidate, command: CommandWords, before: Kept): Candidate | undefined {
-  const typed = Number(leading.exec(value.text)?.[0])
+function sameKind(text: string, value: Candidate, command: CommandWords, before: Kept): Candidate | undefined {
+  if (countsWhat.test(text.slice(value.end))) return undefined
   const isVolts = value.kind === 'voltage' && !onlyNumber.test(value.typed)
-  const isBare = bare.has(value.kind) && typed > 0 && (isVolts || onlyNumber.test(value.typed))
+  const typed = isVolts ? (leading.exec(value.text)?.[0] ?? '') : value.typed.replace(',', '.')
+  const isBare = bare.has(value.kind) && (isVolts || onlyNumber.test(value.typed)) && Number(typed) > 0
   if (!isBare || (value.kind === 'count' && command.options.some(({ kind }) => countable.has(kind)))) return undefined
   const [nearest] = command.options
     .flatMap(({ name, kind }) => {
-      const [number] = leading.exec(before[name] ?? '') ?? []
-      const of = kinds[kind]
-      if (number === undefined || of === undefined || (isVolts && !/V/.test(before[name] ?? ''))) return []
-      const apart = Math.abs(Math.log(typed / Number(number)))
-      const most = Math.log(/V/.test(before[name] ?? '') ? nearVolts : near)
-      return apart > most ? [] : [{ of, kind, text: (before[name] ?? '').replace(leading, `${typed}`), apart }]
+      const text = kind === 'source' ? asLabelled(before[name] ?? '') : (before[name] ?? '')
+      const [of, number] = kinds[kind] ?? []
+      const [told] = number?.exec(text) ?? []
+      if (told === undefined || of === undefined || number === undefined || (isVolts && !/V/.test(text))) return []
+      const apart = Math.abs(Math.log(Number(typed) / Number(told)))
+      const most = Math.log(ofVolts.has(of) && /V/.test(text) ? nearVolts : near)
+      return apart > most ? [] : [{ of, kind, text: text.replace(number, typed), apart }]
     })
     .toSorted((a, b) => a.apart - b.apart)
-  if (!nearest) return undefined
-  return { ...value, kind: nearest.of, text: nearest.text, ...(nearest.of === 'state' && { cue: nearest.kind }) }
+  if (!nearest || nearest.of === 'pack') return undefined
+  const { pack: _, ...others } = value
+  return { ...others, kind: nearest.of, text: nearest.text, ...(nearest.of === 'state' && { cue: nearest.kind }) }
 }
 
 const countable: ReadonlySet<string> = new Set(['count', 'packs', 'session packs'])

@@ -14,6 +14,13 @@ export interface Pending {
   readonly told: PackTold | undefined
 }
 
+/** A figure of an answer, in base units. */
+export interface FigureSaid {
+  readonly key: string
+  readonly value: number
+  readonly unit: string
+}
+
 export interface Frame {
   readonly question: Question
   /** What was asked back, where something was, with the choices that were offered. */
@@ -22,6 +29,10 @@ export interface Frame {
   readonly doubts: readonly Doubt[]
   /** The names in the kit of the packs that it is about. */
   readonly names: readonly string[]
+  /** What its answer named. */
+  readonly figures?: readonly FigureSaid[]
+  /** The question that was asked before it, and so on. */
+  readonly before?: Frame | undefined
   /** It is to be answered once somebody has said yes. */
   readonly waits?: boolean
 }
@@ -48,6 +59,18 @@ const keeps_ms = 30 * 60_000
 /** So many at most: the oldest go first. */
 const mostFrames = 20_000
 
+/** So many questions back can be asked again. */
+const mostBefore = 5
+
+/** The chain of questions behind one: what was only asked back, and the same once more, is none of its own. */
+function beforeIt(frame: Frame, last: Frame | undefined): Frame | undefined {
+  const isSame = last && JSON.stringify(last.question) === JSON.stringify(frame.question)
+  return isSame || last?.pending ? last.before : shortened(last, mostBefore)
+}
+
+const shortened = (frame: Frame | undefined, most: number): Frame | undefined =>
+  most === 0 || !frame ? undefined : { ...frame, before: shortened(frame.before, most - 1) }
+
 /** Kept in the working memory alone, and no longer than their half hour. */
 export function createFrames(): Frames {
   const frames = new Map<string, { readonly talk: Talk; readonly asker: string; readonly at: number }>()
@@ -65,7 +88,9 @@ export function createFrames(): Frames {
   return {
     get,
     set: (asker, place, said, now_ms) => {
-      const talk = { ...get(asker, place, now_ms), ...said }
+      const last = get(asker, place, now_ms)
+      const frame = said.frame && { ...said.frame, before: beforeIt(said.frame, last.frame) }
+      const talk = { ...last, ...said, ...(frame && { frame }) }
       // Set anew it stands last: the map is in the order of age.
       frames.delete(key(asker, place))
       frames.set(key(asker, place), { talk, asker, at: now_ms })

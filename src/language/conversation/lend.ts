@@ -7,7 +7,8 @@ import { isOfNamed } from '../reading/free-words.ts'
 import { type PackTold, toldBy, toldIn } from '../reading/told-pack.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readCellType } from '../things/cell-type.ts'
-import { mayGoOn, namesPack } from './follow-up.ts'
+import { isSource } from './as-before.ts'
+import { mayGoOn, namesPack, pointsTo } from './follow-up.ts'
 import type { Frame } from './frame.ts'
 
 export interface Lent {
@@ -52,19 +53,42 @@ export function lentTo(
   const told = values.filter(value => toldBy(value) !== undefined)
   // What is to bear a name is told whole.
   const mayBePart = mayGoOn(text) && !isOfNamed(command)
-  if (!frame || !isOfPacks || told.some(namesPack) || (told.length > 0 && !mayBePart)) return { kept: {} }
+  if (!frame || !isOfPacks) return { kept: {} }
+  // "And can it do a 6S 1300": what was told to feed or to charge, as where no pack was spoken of.
+  const { pack, packs = pack } = frame.question.options
+  if (pointsTo(text, values) || (packs === undefined && told.some(namesPack)))
+    return {
+      kept: inTermsOf(
+        command,
+        onlyOf(frame.question.options, name => feeds.has(name)),
+      ),
+    }
+  if (told.some(namesPack) || (told.length > 0 && !mayBePart)) return { kept: {} }
   const { kept, before } = heldOn(frame, values)
-  return { kept: inTermsOf(command, kept), before }
+  // With a current it would be asked for watts.
+  const asksWh = command.name === 'energy' && ofEnergy.test(text)
+  // What could not be read of a source was asked for, and is no part of another question.
+  const readable = onlyOf(
+    kept,
+    (name, text) => (name !== 'source' || isSource(text)) && !(name === 'current' && asksWh),
+  )
+  return { kept: inTermsOf(command, readable), before }
 }
 
+const ofEnergy = /\b(?:wh|watt-?\s?hours?|energy)\b/i
+const onlyOf = (kept: Kept, isWanted: (name: string, text: string) => boolean): Kept =>
+  Object.fromEntries(Object.entries(kept).filter(([name, text]) => isWanted(name, text)))
+const feeds: ReadonlySet<string> = new Set(['source', 'charger', 'chargers'])
 const packKinds: ReadonlySet<string> = new Set(['pack', 'packs', 'session packs'])
 
 /** A detail that bears another name there goes by its kind; one pack is a list of packs too, and a list of one kind a pack. */
-function inTermsOf({ options }: CommandWords, kept: Kept): Kept {
+function inTermsOf(command: CommandWords, kept: Kept): Kept {
+  const { options } = command
   const has = (name: string) => options.some(option => option.name === name)
   const lists = options.filter(({ kind }) => kind !== 'pack' && packKinds.has(kind))
   const states = options.filter(({ name }) => name === 'from' || name === 'at')
   const terms = Object.entries(kept).flatMap(([name, text]): readonly (readonly [string, string])[] => {
+    if (name === 'charger' || name === 'chargers') return chargersIn(command, text)
     if (has(name)) return [[name, text]]
     if (name === 'pack' && lists[0]) return [[lists[0].name, text]]
     if ((name === 'from' || name === 'at') && states[0]) return [[states[0].name, text]]
@@ -73,6 +97,15 @@ function inTermsOf({ options }: CommandWords, kept: Kept): Kept {
     return [['pack', pack], ...(count !== undefined && has('count') ? [['count', count] as const] : [])]
   })
   return Object.fromEntries(terms)
+}
+
+/** Several chargers, or one of them where one is all that there is room for. */
+function chargersIn({ options }: CommandWords, text: string): readonly (readonly [string, string])[] {
+  const many = options.find(({ kind }) => kind === 'session chargers')
+  const one = options.find(({ kind }) => kind === 'charger')
+  const [, single] = /^(?:\d+x )?([^;]+)$/.exec(text) ?? []
+  if (many) return [[many.name, text]]
+  return one && single !== undefined ? [[one.name, single]] : []
 }
 
 /** "3x 4S 1500mAh LiPo at 3.7V". */

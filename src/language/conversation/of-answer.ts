@@ -32,6 +32,8 @@ const beside = wordSet(
   'a an the one is isnt are arent was be for in on of to with and but so or oh hm well please pls can could cant would will you u me i my we us say said show tell give put make do does dont did how what whats again then now just really very too more less bit kind pack packs battery batteries lipo lipos cell cells charger answer word words only get here from all your at not no',
 )
 
+/** So few words that ask speak of what was said last. */
+const few = 3
 const letters = /\p{L}[\p{L}'’-]*/gu
 
 /** Undefined where a word or a number tells of anything else. */
@@ -42,6 +44,7 @@ export function ofAnswer(text: string): OfAnswer | undefined {
   const asked = askedBy.find(([, set]) => words.some(word => set.has(word)))
   const isOnly = (set: ReadonlySet<string>) => words.every(word => set.has(word) || isPlain(word))
   if (asked) return isOnly(asked[1]) ? asked[0] : undefined
-  const judges = words.some(word => judging.has(word)) && words.some(word => pointing.has(word))
+  const isOfIt = words.some(word => pointing.has(word)) || (words.length <= few && text.includes('?'))
+  const judges = words.some(word => judging.has(word)) && isOfIt
   return judges && isOnly(judging) && !words.includes('not') ? 'why' : undefined
 }

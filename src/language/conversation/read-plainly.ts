@@ -17,9 +17,10 @@ import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { namesForeign } from '../things/foreign-chemistries.ts'
 import { amended } from './amend.ts'
 import { opensAsking } from './asks-nothing.ts'
-import { goesOn, isFewWords, namesWanted } from './follow-up.ts'
 import type { Frame } from './frame.ts'
+import { inTalk } from './in-talk.ts'
 import { lentTo } from './lend.ts'
+import { stays } from './stay.ts'
 
 /** Less of the words known than this, and nothing that fits: it is not ours. */
 const leastKnown = 0.5
@@ -42,8 +43,9 @@ export function readPlainly(
   const { ranked, by } = readings(text, values, free, vocabulary)
   const lent = (command: CommandWords) => lentTo(frame, command, text, values)
   const asked = choices(ranked, values, vocabulary, by, lent, inHandbook, text, !frame)
-  const own = frame ? asked.map(inTalk(text, values)).toSorted((a, b) => b.score - a.score) : asked
-  const follows = frame && amended(text, values, ranked, frame, vocabulary, by)
+  const own = frame ? inTalk(asked, text, values, ranked, vocabulary).toSorted((a, b) => b.score - a.score) : asked
+  const follows =
+    frame && (stays(text, values, own[0], frame, vocabulary) ?? amended(text, values, ranked, frame, vocabulary, by))
   // The surer it goes on, the less it is a question of its own.
   const found = follows
     ? [...own.map(one => ({ ...one, score: one.score * (1 - follows.score) })), follows].toSorted(
@@ -122,21 +124,6 @@ const nearOf = ({ intent, fitted }: Choice): Near => ({
   question:
     fitted?.missing || !fitted ? undefined : { command: fitted.command, options: fitted.options, told: fitted.doubts },
 })
-
-/**
- * In a conversation few words rarely ask for a list, or for what they give no detail of; and what says what it wants to
- * know is seldom idle.
- */
-const inTalk =
-  (text: string, values: readonly Candidate[]) =>
-  (choice: Choice): Choice => {
-    const { fitted, score, intent } = choice
-    const isEmpty = fitted && (Object.keys(fitted.options).length === 0 || fitted.missing !== undefined)
-    if (isEmpty && (isFewWords(text) || values.length === 0))
-      return { ...choice, score: score * (goesOn.test(text) ? 0.2 : 0.4) }
-    const isIdle = intent === 'notours' || intent === 'smalltalk'
-    return isIdle && namesWanted(text, values) ? { ...choice, score: score * 0.2 } : choice
-  }
 
 /** Commands about what bears a name read the sentence as typed, all others with what saved names stand for. */
 function readings(text: string, values: readonly Candidate[], { typed, of }: FreeWords, vocabulary: Vocabulary) {

@@ -2,6 +2,9 @@
 
 import type { Talk } from './frame.ts'
 
+/** Of what changes something in the club, and who may. */
+export const ofChanges = 'moderators'
+
 /** Of the commands whose answers raise questions of their own. */
 const themes: Readonly<Record<string, string>> = {
   storage: 'storage',
@@ -11,6 +14,7 @@ const themes: Readonly<Record<string, string>> = {
   lead: 'wire lead',
   travel: 'flight cabin luggage',
   source: 'source battery',
+  'house set': ofChanges,
 }
 
 /** Undefined where nothing was spoken of that the handbook has words for. */

@@ -1,4 +1,4 @@
-// What is only told, of a pack or of what feeds one, is what the next question is about.
+// What is only told, of a pack, its cells or what feeds one, is what the next question is about.
 
 import { bestCover, candidatesOf } from '../candidates/index.ts'
 import { fitTo } from '../reading/fit.ts'
@@ -6,7 +6,7 @@ import type { Vocabulary } from '../sentence/vocabulary.ts'
 import type { Frame } from './frame.ts'
 
 /** That ask for little; the first of the vocabulary that takes all that was told stands for it. */
-const commands: readonly string[] = ['current', 'supply', 'source']
+const commands: readonly string[] = ['current', 'supply', 'source', 'cells']
 
 /**
  * As the question that it would be by itself; of a pack that is told in part its capacity is open. Undefined where
@@ -24,7 +24,7 @@ export function toldFrame(
     .flatMap((command): Frame[] => {
       const { left, options, missing, told, doubts } = fitTo(command, values)
       const isPart = missing === 'capacity' && told?.series !== undefined
-      const isWhole = missing === undefined && (options.pack ?? options.source ?? options.supply) !== undefined
+      const isWhole = missing === undefined && (options.pack ?? options.source ?? options.volts) !== undefined
       if (left.length > 0 || !(isWhole || (isPart && !before))) return []
       const pending = isPart ? { missing, choices: [], told } : undefined
       return [{ question: { command: command.name, options }, pending, doubts, names }]

@@ -107,3 +107,20 @@ export function chargersListed(values: readonly Candidate[], { options }: Comman
   if (takesPorts && ports > 1 && (divides || chargers.length === 0)) told.ports = String(ports)
   return { options: told, used }
 }
+
+const suchChargers = /^ (?:(?:such|more|of (?:the|those|these)|equal|identical) )?chargers?\b/i
+const ofPort = /\b(?:each|per|every|ports?|outputs?|channels?)\b/i
+
+/** "Two such chargers", "each port is 5 A at most": what it makes of the charger that was told before. */
+export function asChargerBefore(text: string, value: Candidate, before: string | undefined): Candidate | undefined {
+  const [, count = '', one] = /^(\d+x )?([^;]+)$/.exec(before ?? '') ?? []
+  if (one === undefined) return undefined
+  if (value.kind === 'count' && suchChargers.test(text.slice(value.end)))
+    return { ...value, kind: 'charger', text: `${value.text}x ${one}` }
+  const [most] = /[\d.]+A/.exec(value.text.replace(/^[\d.]+-/, '')) ?? []
+  const isLimit = (value.kind === 'charger' || value.kind === 'current') && !/W/.test(value.text) && ofPort.test(text)
+  const [watts = ''] = / [\d.]+W$/.exec(one) ?? []
+  return isLimit && most !== undefined
+    ? { ...value, kind: 'charger', text: `${count}0.1-${most} by 0.1${watts}` }
+    : undefined
+}

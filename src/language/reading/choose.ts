@@ -26,6 +26,9 @@ export const aside = new Map([
   ['notours', 'notours'],
 ] as const) as ReadonlyMap<string, 'handbook' | 'smalltalk' | 'notours'>
 
+/** What changes something is never guessed where it may be something else as well. */
+const [surely, unsurely] = [0.5, 0.6]
+
 /** So many intents are tried: one that is less likely is not what somebody means. */
 const tried = 5
 
@@ -75,6 +78,7 @@ export function choices(
           share *
           takes(fitted, own.values) *
           ((command.changes && isAboutIt) || isWhoMay ? 0.3 : 1) *
+          (command.changes && share < surely ? unsurely : 1) *
           // Nothing is told that could be worked out: what the handbook knows is asked in words.
           (isBare ? 0.4 ** inHandbook : 1),
         kept: Object.keys(kept).filter(name => fitted.options[name] === kept[name]),
@@ -139,9 +143,10 @@ export function takes({ left, missing, options }: Fitted, values: readonly Candi
   const used = values.length === 0 ? 1 : 1 - left.length / values.length
   // Several packs where one is asked about: it is a question about several.
   const several = left.some(({ kind, text }) => kind === 'count' && Number(text) > 1)
-  // Whoever tells of a pack asks for none of the lists that take no details.
-  const isList =
-    Object.keys(options).length === 0 && missing === undefined && values.some(({ kind }) => kind === 'pack')
+  // Whoever tells a value asks for none of the lists that take no details.
+  const isList = Object.keys(options).length === 0 && missing === undefined && tellsOfPacks(values)
+  // Volts of several cells are no state of one.
+  const isReadings = left.filter(({ kind, text }) => kind === 'state' && /V/.test(text)).length > 1
   // Where a pack is to go is what somebody wants.
   const goes = left.some(isToldGoal)
   // A list of one pack, and nothing that several hang on: it is a question about that pack.
@@ -155,7 +160,7 @@ export function takes({ left, missing, options }: Fitted, values: readonly Candi
     (0.4 + 0.6 * used) *
     (missing === undefined ? 1 : 0.35) *
     (several ? 0.5 : 1) *
-    (isList ? 0.2 : 1) *
+    (isList || isReadings ? 0.2 : 1) *
     (goes ? 0.3 : 1)
   )
 }

@@ -7,14 +7,15 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { readRate } from '../quantities/quantities.ts'
 import type { Question } from '../sentence/question.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
-import { readAsAh, readAsAmps } from './assumed.words.ts'
+import { chemistryAssumed, readAsAh, readAsAmps } from './assumed.words.ts'
 import { bareCapacity } from './bare-capacity.ts'
 import { cellsByVolts, cellsRead } from './cells-told.ts'
 import { chargersListed } from './charger-told.ts'
 import { type KeptPacks, keptList, listed } from './listed.ts'
+import { packsOf, withType } from './packs-told.ts'
 import { goalsFirst, slotFor } from './slots.ts'
 import { suited } from './suited.ts'
-import { contradict, type PackTold, together, toldBy, toldIn, type WholePack, wholePack } from './told-pack.ts'
+import { commonest, type PackTold, together, toldIn, type WholePack, wholePack } from './told-pack.ts'
 
 /** What is asked back; of cells the counts that fit what was told. */
 export type Missing = 'capacity' | { readonly option: string } | { readonly cells: readonly number[] }
@@ -61,6 +62,11 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
     else left.push(value)
   }
   const assumed: Said[] = [...(list?.assumed ?? []), ...amps(left, command, options)]
+  const feeding = withType(options.source)
+  if (feeding !== undefined) {
+    options.source = feeding
+    assumed.push(chemistryAssumed(commonest))
+  }
   const doubts: Doubt[] = [...(list?.doubts ?? [])]
   if (bare) {
     assumed.push(readAsAh(bare.of.typed, bare.capacity_Ah))
@@ -96,7 +102,10 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
   }
   if (isByVolts) doubts.push('cellsByVolts')
   for (const [name, text] of Object.entries(kept)) {
-    if (options[name] === undefined && command.options.some(option => option.name === name)) options[name] = text
+    // Cells alone that were told before are those of the pack that is told now.
+    const isToldByPack = name === cellType?.name && options.pack !== undefined
+    if (options[name] === undefined && !isToldByPack && command.options.some(option => option.name === name))
+      options[name] = text
   }
   // "Make it three ports": as many of the charger that was told before.
   const [, one] = /^(?:\d+x )?([^;]+)$/.exec(kept.chargers ?? '') ?? []
@@ -163,46 +172,6 @@ function missingOf(
   if (!open) return undefined
   return open.kind === 'pack' && told !== undefined ? 'capacity' : { option: open.name }
 }
-
-interface Packs {
-  readonly charged: PackTold | undefined
-  readonly feeding: PackTold | undefined
-  readonly used: ReadonlySet<Candidate>
-}
-
-const feedCues: ReadonlySet<string> = new Set(['from', 'off', 'using', 'out', 'with'])
-/** Parts of one pack are put together; of two that contradict each other one feeds, where the command knows a source. */
-function packsOf(values: readonly Candidate[], { options }: CommandWords): Packs {
-  const takesCapacity = options.some(({ kind }) => kind === 'capacity')
-  const told = values.filter(value => toldBy(value) && !(value.kind === 'capacity' && takesCapacity))
-  const takesSource = options.some(({ kind }) => kind === 'source')
-  const used = new Set<Candidate>()
-  let charged: PackTold[] = []
-  let feeding: PackTold | undefined
-  for (const value of told) {
-    const { cue = '' } = value
-    const pack = toldBy(value) as PackTold
-    const clashes = charged.length > 0 && contradict(together(charged), pack)
-    const feeds = takesSource && feeding === undefined && pack.capacity_Ah !== undefined && feedCues.has(cue)
-    if (feeds && (clashes || told.length > 1)) {
-      feeding = pack
-      used.add(value)
-    } else if (!clashes) {
-      charged.push(pack)
-      used.add(value)
-    } else if (takesSource && feeding === undefined && isWhole(pack) && isWhole(together(charged))) {
-      // The larger of two feeds the smaller.
-      const first = together(charged)
-      const isLarger = (pack.capacity_Ah ?? 0) > (first.capacity_Ah ?? 0)
-      feeding = isLarger ? pack : first
-      if (!isLarger) charged = [pack]
-      used.add(value)
-    }
-  }
-  return { charged: charged.length > 0 ? together(charged) : undefined, feeding, used }
-}
-
-const isWhole = ({ series, capacity_Ah }: PackTold): boolean => series !== undefined && capacity_Ah !== undefined
 
 /** "At 15 then": a bare number behind "at", where only a current is open. */
 function amps(left: Candidate[], { options }: CommandWords, filled: Record<string, string>): Said[] {

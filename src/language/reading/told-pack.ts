@@ -52,7 +52,7 @@ export interface WholePack {
 /** The commonest cells where none were told; a count that was not told is left open, with its doubt. */
 export function wholePack(told: PackTold): WholePack {
   const named = told.chemistry === undefined ? undefined : chemistryNamed(told.chemistry)
-  const chemistry = named ?? (told.isRound ? liIon : commonest)
+  const chemistry = named ?? (told.isRound ? liIon : first)
   const doubts = present<Doubt>([
     named ? undefined : 'chemistryAssumed',
     told.series === undefined && told.capacity_Ah !== undefined ? 'cellsUnknown' : undefined,
@@ -78,4 +78,6 @@ export function wholePack(told: PackTold): WholePack {
   }
 }
 
-const [commonest] = chemistries as [(typeof chemistries)[number]]
+const [first] = chemistries as [(typeof chemistries)[number]]
+/** The type that is taken where none is told. */
+export const commonest = first.name

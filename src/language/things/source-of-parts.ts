@@ -37,7 +37,7 @@ import { leadRest, type SourceDraft } from './source-parts.ts'
 export const wantedSource: Wanted = { expected: aSource, example: 'PD 65W' }
 const powerDelivery = { phrase: usbPdPhrase, min: 5, max: 240, example: 'PD 65W' }
 /** The voltage of its cells that a power bank's mAh are counted at: common practice. */
-const bankCell_V = 3.7
+export const bankCell_V = 3.7
 const usb_V = 5
 /** The car socket of a power station: common practice. */
 const stationOffer: Offer = { voltage_V: 12, current_A: 10 }

@@ -73,7 +73,7 @@ export const findSources: Family = (sentence, before) => {
     if (first < inside || taken.has(first)) continue
     const run = runAt(sentence, first, taken)
     if (!run) continue
-    const score = isMadeOf(sentence, run) ? 0 : scoreOf(run)
+    const score = isMadeOf(sentence, run) ? 0 : scoreOf(run, feeding.has(cueOf(sentence, first)))
     if (score === 0) continue
     inside = run.after
     found.push({ kind: 'source', text: writtenSource(run.draft), first, after: run.after, score })
@@ -114,7 +114,7 @@ const leastLead_Ah = 4
 const isLeadVolts = ({ volts, chemistry }: SourceDraft): boolean =>
   (chemistry === undefined || chemistry === 'AGM') && (volts === '12' || volts === '24')
 
-function scoreOf({ draft }: Run): number {
+function scoreOf({ draft }: Run, isFeeding: boolean): number {
   const { kind, sure, volts, amps, watts, capacity_Ah, energy_Wh, engine } = draft
   const figures = [volts, amps, watts, capacity_Ah, energy_Wh, engine].filter(one => one !== undefined).length
   if (kind === undefined) {
@@ -126,21 +126,27 @@ function scoreOf({ draft }: Run): number {
     }
     return draft.chemistry === 'AGM' ? 0.3 : 0
   }
-  if (figures === 0) return sure < 0.4 ? 0 : sure * 0.85
+  // "From the car": behind such a word a thing that can feed does.
+  if (figures === 0) return sure < 0.4 ? (isFeeding ? 0.4 : 0) : sure * 0.85
   return isLead(draft) || sure > 0.5 ? 0.88 : 0.75
 }
 
 const feeding = wordSet('off using from out via with')
 const between = wordSet('my the a an of our his')
 
+/** The word that stands before it, an article aside. */
+function cueOf(sentence: Sentence, first: number): string {
+  let at = first - 1
+  while (at > first - 4 && between.has(sentence.word(at))) at -= 1
+  return sentence.word(at)
+}
+
 /** A pack that feeds: behind "from", "off" or "using". */
 function packSources(sentence: Sentence, packs: readonly Found[]): readonly Found[] {
   return packs.flatMap(({ text, first, after, score, pack }) => {
     if (pack?.capacity_Ah === undefined) return []
     if (pack.capacity_Ah > 60) return [{ kind: 'source' as const, text, first, after, score: 0.99 }]
-    let at = first - 1
-    while (at > first - 4 && between.has(sentence.word(at))) at -= 1
-    const cue = sentence.word(at)
+    const cue = cueOf(sentence, first)
     if (!feeding.has(cue)) return []
     const likely = cue === 'with' ? 0.4 : cue === 'from' && packs.length < 2 ? 0.7 : 0.99
     return [{ kind: 'source' as const, text, first, after, score: likely * Math.min(1, score / 0.94) }]

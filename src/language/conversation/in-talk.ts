@@ -1,0 +1,49 @@
+// What a message may be by itself, weighed as one of a conversation.
+
+import type { Candidate } from '../candidates/index.ts'
+import { conceptsOf } from '../model/concepts.ts'
+import type { Ranked } from '../model/index.ts'
+import { wordsOf } from '../model/words.ts'
+import type { Choice } from '../reading/choose.ts'
+import type { Fitted } from '../reading/fit.ts'
+import type { Vocabulary } from '../sentence/vocabulary.ts'
+import { goesOn, isFewWords, namesWanted } from './follow-up.ts'
+
+/**
+ * In a conversation few words rarely ask for a list, or for what they give no detail of, and never for what bears a name
+ * that nobody told, but of a log; and what says what it wants to know is seldom idle.
+ */
+export function inTalk(
+  asked: readonly Choice[],
+  text: string,
+  values: readonly Candidate[],
+  ranked: readonly Ranked[],
+  vocabulary: Vocabulary,
+): readonly Choice[] {
+  const isOfLog = wordsOf(text).some(word => conceptsOf(word).includes('log'))
+  const nameless = isOfLog
+    ? []
+    : asked.filter(({ fitted }) => fitted?.missing !== undefined && lacksName(fitted, vocabulary))
+  const lost = ranked.filter(one => nameless.some(({ intent }) => intent === one.intent))
+  const rest = 1 - lost.reduce((sum, { share }) => sum + share, 0)
+  return asked
+    .filter(one => !nameless.includes(one))
+    .map(choice => {
+      const { fitted, intent } = choice
+      const score = Math.min(1, choice.score / rest)
+      const isEmpty = fitted && (Object.keys(fitted.options).length === 0 || fitted.missing !== undefined)
+      if (isEmpty && (isFewWords(text) || values.length === 0))
+        return { ...choice, score: score * (goesOn.test(text) ? 0.2 : 0.4) }
+      const isIdle = intent === 'notours' || intent === 'smalltalk'
+      return { ...choice, score: isIdle && namesWanted(text, values) ? score * 0.2 : score }
+    })
+}
+
+/** Of the log of a pack that bears a name, and none was told. */
+const lacksName = ({ command, missing }: Fitted, vocabulary: Vocabulary): boolean =>
+  vocabulary
+    .find(({ name }) => name === command)
+    ?.options.some(
+      ({ name, kind }) =>
+        kind === 'pack name' && typeof missing === 'object' && 'option' in missing && missing.option === name,
+    ) ?? false
