@@ -2,7 +2,6 @@
 
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate, ValueName } from '../candidates/index.ts'
-import { readCurrent, readPower } from '../quantities/quantities.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
 import { asChargerBefore } from '../reading/charger-told.ts'
 import type { Kept } from '../reading/fit.ts'
@@ -54,7 +53,7 @@ const factors: readonly (readonly [RegExp, number])[] = [
   [/triple/, 3],
 ]
 const relative =
-  /\b(half|(?:a |one )?third|(?:a |one )?quarter|twice|double|triple)(?: of)?(?: (?:the|its?|my))? (that|this|as much|amps?|amperes?|current|watts?|power|speed|rate)\b/i
+  /\b(half|(?:a |one )?third|(?:a |one )?quarter|twice|double|triple)(?: of)?(?: (?:the|its?|my))? (that|this|as much|amps?|amperes?|current|watts?|power|speed|rate|length|distance)\b/i
 
 /** Nothing but what was said before tells how much it is. */
 export const isPartOfBefore = (text: string): boolean => relative.test(text)
@@ -73,17 +72,18 @@ function partOfBefore(text: string, options: Kept, figures: readonly FigureSaid[
   const [typed, named = '', of = ''] = found
   const factor = factors.find(([pattern]) => pattern.test(named.toLowerCase()))?.[1] ?? 1
   const [start, end] = [found.index, found.index + typed.length]
-  const current = options.current ?? options.discharge
-  const wantsPower = /watt|power/i.test(of) || (current === undefined && options.power !== undefined)
-  const before = wantsPower ? options.power : current
-  const said = figures.find(({ key }) => key === (wantsPower ? 'power' : 'setCurrent'))?.value
-  const read = attempt(() => (wantsPower ? readPower : readCurrent)(before ?? '')) ?? said
-  if (read === undefined) return { start, end, value: [] }
-  const kind = wantsPower ? 'power' : 'current'
+  const [kind, before, said] = /length|distance/i.test(of)
+    ? (['length', options.length, undefined] as const)
+    : /watt|power/i.test(of) || ((options.current ?? options.discharge) === undefined && options.power !== undefined)
+      ? (['power', options.power, 'power'] as const)
+      : (['current', options.current ?? options.discharge, 'setCurrent'] as const)
+  const figure = figures.find(({ key }) => key === said)?.value
+  const whole = before ?? (figure && writeQuantity(figure, kind))
+  const times = (number: string) => `${Number((Number(number) * factor).toFixed(3))}`
   return {
     start,
     end,
-    value: [{ kind, text: writeQuantity(read * factor, kind), start, end, typed, score: 1, cue: 'at' }],
+    value: whole ? [{ kind, text: whole.replace(leading, times), start, end, typed, score: 1, cue: 'at' }] : [],
   }
 }
 

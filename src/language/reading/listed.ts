@@ -34,19 +34,27 @@ export interface KeptPacks {
   readonly count?: number
   /** Where they all stood, in notation. */
   readonly level?: string | undefined
+  /** What each was to be charged with. */
+  readonly current?: string | undefined
 }
 
 /** What is kept as a list holds where neither its number nor its levels are told anew. */
 export function keptList(text: string): KeptPacks | undefined {
   const entries = text.split('; ').map(entry => {
-    const [, count = '1', pack = '', level] = /^(?:(\d+)x )?(.*?)(?: at (\d.*V.*|\d.*%))?$/.exec(entry) ?? []
-    return { count: Number(count), pack, level }
+    const [, count = '1', pack = '', current, level] =
+      /^(?:(\d+)x )?(.*?)(?: at ([\d.]+A))?(?: at (\d.*V.*|\d.*%))?$/.exec(entry) ?? []
+    return { count: Number(count), pack, level, current }
   })
   const [first] = entries
   const pack = first && toldIn(first.pack)
   if (!pack || entries.some(one => one.pack !== first.pack)) return undefined
   const isLevel = entries.every(({ level }) => level === first.level)
-  return { pack, count: entries.reduce((sum, { count }) => sum + count, 0), level: isLevel ? first.level : undefined }
+  return {
+    pack,
+    count: entries.reduce((sum, { count }) => sum + count, 0),
+    level: isLevel ? first.level : undefined,
+    current: entries.every(({ current }) => current === first.current) ? first.current : undefined,
+  }
 }
 
 /** The packs, each with its count, its mass or where it stands; undefined where the command lists none. `kept` stands where none is named. */
@@ -103,10 +111,11 @@ export function listed(
   )
     head.count = undefined
   // "Six of them at 3.8": the pack of the question before.
-  const isAnew = kept?.count === undefined || counted !== undefined || early.length > 0
+  const isAnew = kept?.count === undefined || counted !== undefined || early.length > 0 || ofAll !== undefined
   if (told.length === 0 && kept && isAnew) {
     if (early.length === 0 && kept.level !== undefined) early.push({ text: kept.level, holders: 'all' })
     counted ??= kept.count
+    ofAll ??= kept.current
     begin(kept.pack)
   }
   // Behind the last pack it is for all of which nothing else was said.
