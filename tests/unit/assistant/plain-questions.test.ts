@@ -43,7 +43,9 @@ describe('a short answer to what was asked before', () => {
       return asking.ask(followUps.find(({ label }) => label === answer)?.question ?? answer)
     }
     expect((await where('2s 450 3.2V', 'one cell')).question).toContain('told: chemistryAssumed')
-    expect((await where('how full is a 2s 450 lipo at 3.2V', '1')).question).toBe('percent pack: 2S 450mAh LiPo at: 3.2V per cell')
+    expect((await where('how full is a 2s 450 lipo at 3.2V', '1')).question).toBe(
+      'percent pack: 2S 450mAh LiPo at: 3.2V per cell',
+    )
     expect((await where('2s 450 lipo 3.2V', 'the whole pack')).verdict).toBe('do not charge')
     expect((await asking.ask('2s 450 lipo 3.7V')).problem).toBeUndefined()
     expect((await asking.ask('2s 450 lipo at 3.2V a cell')).problem).toBeUndefined()
