@@ -33,7 +33,7 @@ const [coverWeighs, halfCovered, fewWords, nearWeighs, formWeighs] = [1.2, 0.45,
 /** So many candidates are compared phrase by phrase. */
 const candidates = 12
 
-const boost = { title: 1, questions: 0.7, keywords: 2, answer: 0.1 }
+const boost = { title: 1, questions: 0.7, keywords: 2, answer: 0.4 }
 
 type Finder = (text: string) => readonly FoundEntry[]
 
