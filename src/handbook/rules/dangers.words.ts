@@ -160,7 +160,7 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
     say`Sound packs go in the cabin, plugs covered, each in a bag of its own; ask the airline. Damaged ones are fetched or handed in nearby.`,
   ],
   propeller: () => [
-    say`Do not charge with a propeller on: take the pack out of the aircraft, or the propeller off, before anything is plugged in.`,
+    say`Do not charge with a propeller on: first take the pack out of the aircraft, or the propeller off.`,
     say`A motor that starts by itself on the bench cuts to the bone. Charge packs outside the aircraft.`,
   ],
   crashed: () => [
