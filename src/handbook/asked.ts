@@ -13,6 +13,8 @@ export interface AskedOfHandbook {
   readonly guess: HandbookEntry | undefined
   /** Other entries that it may have meant, the nearest first, at most three. */
   readonly nearest: readonly HandbookEntry[]
+  /** It is asked in very nearly its own words. */
+  readonly isClose: boolean
   /** Found nearly as surely: it may as well be what is asked. */
   readonly rival: HandbookEntry | undefined
   /** How far above the least that will do it was found; 0 where it has none. */
@@ -24,7 +26,7 @@ export interface AskedOfHandbook {
 const most = 3
 const fewWords = 8
 /** So like is what is asked to a question of an entry where nine of ten mean just that. */
-const closely = 0.45
+const [closely, veryClosely] = [0.45, 0.55]
 /** So high a score is well above the least that will do. */
 const surely = 6.5
 
@@ -35,6 +37,7 @@ const between = '; '
 const nothingFound: AskedOfHandbook = {
   entry: undefined,
   guess: undefined,
+  isClose: false,
   rival: undefined,
   nearest: [],
   sureness: 0,
@@ -64,7 +67,8 @@ export function askedOf(text: string): AskedOfHandbook {
   const judged = (asksLeave(text) && like >= closely) || isEmergency(entry) ? dangers : []
   const [second] = others
   const rival = second && second.score >= score * asSurely ? second.entry : undefined
-  return { entry, guess: undefined, rival, nearest, sureness: Math.max(1, score / surely), dangers: judged }
+  const sureness = Math.max(1, score / surely)
+  return { entry, guess: undefined, isClose: like >= veryClosely, rival, nearest, sureness, dangers: judged }
 }
 
 /** Where the second is so near, it is the one that was asked for in one of four. */
@@ -85,7 +89,9 @@ export const entryOn = ([danger]: readonly Danger[]): HandbookEntry | undefined 
 const isEmergency = ({ dangers = [] }: HandbookEntry): boolean => dangers.some(danger => emergencies.includes(danger))
 
 /** The same question as the handbook words it: what a person wrote need not be kept to ask it again. */
-export function wordedBy({ entry, nearest, dangers }: AskedOfHandbook): string {
+type Worded = Pick<AskedOfHandbook, 'entry' | 'nearest' | 'dangers'>
+
+export function wordedBy({ entry, nearest, dangers }: Worded): string {
   if (!entry) return [nothing, ...nearest.map(({ title }) => title)].join(between)
   return dangers.length > 0 ? (entry.questions.find(asksLeave) ?? entry.title) : entry.title
 }

@@ -110,7 +110,10 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     keepPack()
     conversation.keepAbout(about ?? entryOn(dangers)?.title)
     const reply = dangerReply({ dangers }, typed, understanding, locale)
-    return { ...reply, followUps: [...notesOffered(kept, used, context), ...reply.followUps] }
+    // What or why is answered too, below the danger, where just that is asked.
+    const { entry, isClose } = askedOf(text)
+    const answered = entry && isClose && asksToKnow(text) ? withLine(reply, locale.own(entry.answer.join(' '))) : reply
+    return { ...answered, followUps: [...notesOffered(kept, used, context), ...reply.followUps] }
   }
   if (meant.kind === 'question' && dangers.length > 0 && onlyTells) return told()
   const isOpenAsked = frame?.pending !== undefined && talk.about === undefined

@@ -79,14 +79,7 @@ describe('what the envelope refuses', () => {
   const withDangers = handbook.filter(entry => entry.dangers)
 
   it.each(withDangers.map(entry => [entry.id, entry] as const))('%s: leave for it is judged there', (_, entry) => {
-    const question = wordedBy({
-      entry,
-      guess: undefined,
-      rival: undefined,
-      nearest: [],
-      sureness: 1,
-      dangers: entry.dangers ?? [],
-    })
+    const question = wordedBy({ entry, nearest: [], dangers: entry.dangers ?? [] })
     const asked = askedOf(question)
     expect(asked.entry?.id).toBe(entry.id)
     expect(asked.dangers).toEqual(entry.dangers)
