@@ -53,6 +53,7 @@ export function choices(
   text: string,
   isFirst: boolean,
 ): readonly Choice[] {
+  const isYesOrNo = asksYesOrNo.test(text)
   const [isAboutIt, isWhoMay] = [asksAboutIt.test(text), values.length === 0 && whoMay.test(text)]
   // An amendment of nothing is none: what else the sentence may be shares its likelihood.
   const own = ofFlown(ofJoined(ranked, values, vocabulary), values, vocabulary).filter(
@@ -70,7 +71,7 @@ export function choices(
       const own = readBy(command)
       const told = { ...kept, ...own.free }
       const fitted = fitTo(command, own.values, told, before)
-      const isBare = values.every(isWord) && Object.keys(told).length === 0 && isOfPacks(command)
+      const isBare = values.every(isWord) && Object.keys(told).length === 0 && (isYesOrNo || isOfPacks(command))
       return {
         intent,
         fitted,
@@ -112,9 +113,15 @@ function withoutPack(
   })
 }
 
-/** "What happens if", "who may", "can a member", "even if": it asks about a change, and does not want it made. */
-const asksAboutIt =
-  /^\W*(?:(?:and|so|but|ok|hi|hello|please) )*(?:why|how (?:come|long|far|often)|what (?!about)|who|whose|which|is|are|does|do (?!it|that|this)|(?:may|can|could|would|will) (?!you|we|i|u)\w+)\b|\b(?:even if|although|even though)\b/i
+const opening = String.raw`^\W*(?:(?:and|so|but|ok|hi|hello|please) )*`
+const yesOrNo = String.raw`(?:why|how come|is|are|does|do (?!it|that|this)|(?:may|can|could|would|will) (?!you|we|i|u)\w+)\b`
+/** "Does it", "can anybody", "why is": neither a list nor a number answers it. */
+const asksYesOrNo = new RegExp(`${opening}${yesOrNo}`, 'i')
+/** "What happens if", "who may", "even if" too: it asks about a change, and does not want it made. */
+const asksAboutIt = new RegExp(
+  String.raw`${opening}(?:${yesOrNo}|(?:how (?:long|far|often)|what (?!about)|who|whose|which)\b)|\b(?:even if|although|even though)\b`,
+  'i',
+)
 
 /** It asks about people, and about nothing that a command works out. */
 const whoMay = /\bwho (?:may|can|could|should|is|gets?|has|decides?)\b|\b(?:allowed|able|permitted|right) to\b/i
