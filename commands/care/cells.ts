@@ -27,6 +27,8 @@ const takes = {
 export const cells = command({
   name: 'cells',
   takes,
+  // Volts of cells one by one are judged, whatever is asked of them.
+  alone: ({ volts }, instead) => volts !== undefined && instead === 'handbook',
   examples: [
     'cells pack: 4S 1500 LiPo volts: 3.82 3.83 3.79 3.83 balance: 0.2A',
     'cells pack: 3S 720 LiHV volts: 4.35 4.34 4.31 when: full',

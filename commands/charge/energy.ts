@@ -87,6 +87,8 @@ function found(asked: AskedEnergy, { house }: Context): EnergyFound {
     const wall_Wh = fromWall_Wh(energy_Wh)
     return { wall_Wh, cost: price && { ...price, amount: (price.amount * wall_Wh) / 1000 } }
   }
+  const sag = asked.resistance === undefined ? undefined : sumOf(asked)
+  if (sag) return sag
   if (packs) {
     const sum = (of: (item: StandingPack) => number) => packs.reduce((all, one) => all + one.count * of(one.item), 0)
     const power_W = sum(one => (one.current_A ?? current_A ?? 0) * fullOf_V(one.pack))

@@ -46,6 +46,9 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
 /** Fewer volts are what something loses. */
 const leastSupply_V = 2.5
 
+/** With fewer amps little is flown and much is charged. */
+const leastFlown_A = 6
+
 type Told = Asked<(typeof energy)['takes']>
 type Speaking = Pick<Locale, 'say' | 'show' | 'own'>
 
@@ -126,7 +129,7 @@ const minutesOf = ({ duration_s = 0 }: EnergyFound, { say, show }: Pick<Speaking
   duration_s < 3600 ? say`${show.number(duration_s / 60, 1)} min` : show.duration(duration_s)
 
 /** The sum with its two quantities, and what is worth knowing beside it. */
-function sumWords(found: EnergyFound, { cells }: Told, { say, show }: Speaking): readonly (Text | undefined)[] {
+function sumWords(found: EnergyFound, { cells, pack }: Told, { say, show }: Speaking): readonly (Text | undefined)[] {
   const { voltage_V = 0, duration_s = 0, resistance_ohm = 0 } = found
   const [volts, amps, watts] = [
     show.voltage(voltage_V),
@@ -135,7 +138,7 @@ function sumWords(found: EnergyFound, { cells }: Told, { say, show }: Speaking):
   ]
   const [charge, energy] = [show.capacity(found.capacity_Ah ?? 0), show.energy(found.energy_Wh ?? 0)]
   const minutes = minutesOf(found, { say, show })
-  const series = cells?.series ?? 1
+  const series = (cells ?? pack)?.series ?? 1
   switch (found.kind) {
     case 'energy':
       return [say`${charge} × ${volts} = ${energy}.`]
@@ -153,7 +156,12 @@ function sumWords(found: EnergyFound, { cells }: Told, { say, show }: Speaking):
     case 'current':
       return [say`${watts} ÷ ${volts} = ${amps}.`]
     case 'moved':
-      return [say`${amps} for ${minutes} is ${charge}.`]
+      return [
+        say`${amps} for ${minutes} is ${charge}.`,
+        (found.current_A ?? 0) < leastFlown_A
+          ? undefined
+          : say`To fly so and land with a fifth left takes a pack of ${show.capacity((found.capacity_Ah ?? 0) / mostUsed.value)}.`,
+      ]
     case 'lasts':
       return [
         say`${charge} at ${amps} lasts ${minutes}; landed with a fifth left ${show.number((duration_s * mostUsed.value) / 60, 1)} min.`,

@@ -86,7 +86,7 @@ export function choices(
       }
     })
     .toSorted((a, b) => b.score - a.score)
-  return isFirst ? [...withoutPack(found[0], vocabulary, readBy), ...found] : found
+  return isFirst ? [...withoutPack(found[0], values, vocabulary, readBy), ...found] : found
 }
 
 /** "Storage", "the supply": it tells no number and no pack. */
@@ -99,10 +99,13 @@ const clear = 0.25
 /** "8 min at 4 A", "300 W on 6S, how many amps": what lacks a pack as a charge, another command answers without one. */
 function withoutPack(
   best: Choice | undefined,
+  sentence: readonly Candidate[],
   vocabulary: Vocabulary,
   readBy: (command: CommandWords) => Reading,
 ): readonly Choice[] {
-  const isOpen = best?.fitted && (best.fitted.missing !== undefined || best.fitted.left.length > 0)
+  const isOpen = best?.fitted
+    ? best.fitted.missing !== undefined || best.fitted.left.length > 0
+    : best?.intent === 'handbook' && sentence.filter(({ text }) => /\d/.test(text)).length > 1
   if (!best || (best.score >= clear && !isOpen)) return []
   return vocabulary.flatMap((command): readonly Choice[] => {
     const fitted = command.alone && fitTo(command, readBy(command).values)

@@ -55,6 +55,8 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
     if (packs.used.has(value) || chargers?.used.has(value) || value === bare?.of) continue
     // What is charged through which plug changes nothing.
     if (value.kind === 'plug' && !takes('plug')) continue
+    // One is meant where no count is told.
+    if (value.kind === 'count' && value.text === '1' && takes('count')) continue
     if (isNamedByCommand(value, command) || isToldByCount(value, command) || isOfLabel(value)) continue
     // Of two packs that contradict each other the other one is left over.
     const slot = value.kind === 'pack' ? undefined : slotFor(value, command, name => options[name] !== undefined)

@@ -57,7 +57,7 @@ export function slotFor(
     return stateSlot(candidate, named, kindOf => free(options.find(o => o.kind === kindOf)))
   if (kind === 'current' && endCues.has(cue)) return named('until')
   // "My bench supply": of which nothing is told.
-  if (kind === 'source' && text === 'supply') return undefined
+  if (kind === 'source' && /^(?:supply|usb(?:-c)?)$/i.test(text)) return undefined
   if (kind === 'board' || kind === 'batch') return /\d/.test(text) ? (named('places') ?? named('ports')) : undefined
   if (kind === 'clock') return timeOfDay.test(candidate.text) ? named(cue === 'start' ? 'start' : 'ready') : undefined
   if (kind === 'duration' && past.has(candidate.next ?? '')) return undefined

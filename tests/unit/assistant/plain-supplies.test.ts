@@ -39,6 +39,8 @@ it.each([
     '8 of us bring two 4S 1300 lipo each, two boards of four, rounds?',
     'parallel packs: 16x 4S 1300mAh LiPo places: 4 boards: 2',
   ],
+  ['a 3S 1400 that is to have a quiet life, what amps', 'current pack: 3S 1400mAh LiPo told: chemistryAssumed'],
+  ['how many 120 W chargers run on one 24V 20A supply', 'supply source: 24V 20A charger: 0.1-12A by 0.1 120W'],
   ['an XT90 with 70 A, is that ok', 'lead current: 70A plug: XT90'],
   [
     'two packs at 3.77 and 3.84, both 4S 1300 lipo, on one board',

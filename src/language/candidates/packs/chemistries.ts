@@ -26,9 +26,15 @@ const loose: ReadonlyMap<string, string> = new Map(
     lithiumion: 'Li-ion',
   }),
 )
-/** Words before "life" that make it a life. */
-const lives = wordSet(
-  'battery cycle shelf my your our his her real long longer short half in of pack better for second',
+/** As sure as what is none. */
+const noType = 0.1
+
+/** Beside these "life" is a type of cells, and otherwise what somebody lives. */
+const beforeType = wordSet(
+  "is it its it's are they was were that those these on to as or and no not , : ( set type chemistry a the",
+)
+const behindType = wordSet(
+  'pack packs battery batteries cell cells mode program setting or and instead charge charges charger',
 )
 
 export function chemistryAt(sentence: Sentence, first: number): ChemistryRun | undefined {
@@ -90,7 +96,9 @@ function scoreOf(sentence: Sentence, first: number, after: number): number {
   if (sentence.typed(first, after) !== 'life') return 0.9
   const beside = /^(?:s|p|cell|cells|mah|\d{3,5})$/
   if (beside.test(sentence.word(first - 1)) || /^\d/.test(sentence.word(first + 1))) return 0.9
-  return lives.has(sentence.word(first - 1)) ? 0.1 : 0.4
+  const isAlone = first === 0 && sentence.word(after) === ''
+  const isType = beforeType.has(sentence.word(first - 1)) || behindType.has(sentence.word(after))
+  return isAlone || isType ? 0.4 : noType
 }
 
 /** A chemistry that stands alone; inside of a pack it is a part of that. */
@@ -98,7 +106,8 @@ export const findChemistries: Family = sentence => {
   const found: Found[] = []
   for (let first = 0; first < sentence.tokens.length; first += 1) {
     const run = chemistryAt(sentence, first)
-    if (run) found.push({ kind: 'chemistry', text: run.name, first, after: run.after, score: run.score })
+    if (run && run.score > noType)
+      found.push({ kind: 'chemistry', text: run.name, first, after: run.after, score: run.score })
   }
   return found
 }

@@ -83,7 +83,7 @@ export const fillers = wordSet(
 
 /** A battery is none where it is a thing of the model, a lead none where it is a wire. */
 const notLead = wordSet(
-  'balance charge charging main the a my this that test extension power second same wire jumper one its of metre m',
+  'balance charge charging main the a my this that test extension power second same wire jumper one its of metre m usb adapter adaptor plug y',
 )
 
 export function namedSource(
