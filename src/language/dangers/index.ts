@@ -47,11 +47,10 @@ const likely = {
 const fewWords = 9
 /** Of words that were put into English one by one, where a suspicion can say little. */
 const likelyInGloss = { ...likely, told: 0.7, toldByRule: 0.35 } as const
-/** What a rule found of a danger adds so much to its share, and what only sounds like it. */
-const worthOfRule = 0.3
-const worthOfHint = 0.1
-/** A further danger is named from this share on. */
-const alsoLikely = 0.25
+/** What a rule found of a danger adds so much to its share, more where little else is said. */
+const worthOfRule = { amid: 0.05, plainly: 0.6 } as const
+/** A further danger is suspected, and told, from this share on: the first line must not speak of the wrong one. */
+const alsoLikely = { suspected: 0.25, told: 0.45 } as const
 
 const weights = readWeights()
 
@@ -76,10 +75,12 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const features = featuresOf(marked, evidence, figuresIn(values.values), conceptNumbers)
   const { any, shares } = opinionOf(features, weights)
   const tells = evidence.filter(one => one.tells.length > 0 && !one.excused)
-  const likeliest = named(shares, evidence, tells).filter(danger => !disproved[danger]?.(values))
   const isPlain = marked.words.length <= fewWords
+  const worth = worthOfRule[isPlain ? 'plainly' : 'amid']
+  const all = ranked(shares, tells, worth).filter(({ danger }) => !disproved[danger]?.(values))
   const { told: sure, toldByRule } = isByRule ? likelyInGloss : likely
-  const byWords = any > (tells.length === 0 ? sure : isPlain ? likely.plainly : toldByRule) ? likeliest : []
+  const byWords =
+    any > (tells.length === 0 ? sure : isPlain ? likely.plainly : toldByRule) ? likeliest(all, alsoLikely.told) : []
   const told = once([
     ...relations.map(relation => relation(values)).filter(found => found !== undefined),
     ...[
@@ -93,7 +94,10 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const enough = has('tells') ? likely.suspectedByExcused : has('hints') ? likely.suspectedByClue : likely.suspected
   const isLikely = any > enough
   const isSuspected = told.length === 0 && (tells.length > 0 || isLikely)
-  return { told: told.map(span => toldDanger(span, marked, text)), suspected: isSuspected ? likeliest : [] }
+  return {
+    told: told.map(span => toldDanger(span, marked, text)),
+    suspected: isSuspected ? likeliest(all, alsoLikely.suspected) : [],
+  }
 }
 
 /** Dangers that the values told show not to be there, whatever the words sound like. */
@@ -106,18 +110,25 @@ interface Span {
   readonly to: number
 }
 
-/** The likeliest, and another where it is nearly as likely; in the order of likelihood. */
-function named(shares: readonly number[], evidence: readonly Evidence[], tells: readonly Evidence[]) {
-  const worth = new Map(judged.map((danger, n) => [danger, shares[n] ?? 0]))
-  const add = (danger: Danger, more: number) => worth.set(danger, (worth.get(danger) ?? 0) + more)
-  for (const { danger } of tells) add(danger, worthOfRule)
-  for (const { danger, hints } of evidence) if (hints.length > 0) add(danger, worthOfHint)
-  return [...worth]
-    .sort(([, a], [, b]) => b - a)
-    .slice(0, 2)
-    .filter(([, share], n) => n === 0 || share > alsoLikely)
-    .map(([danger]) => danger)
+interface Share {
+  readonly danger: Danger
+  readonly share: number
 }
+
+/** In the order of likelihood, with what the rules found. */
+function ranked(shares: readonly number[], tells: readonly Evidence[], worth: number): readonly Share[] {
+  const found = (of: Danger) => (tells.some(({ danger }) => danger === of) ? worth : 0)
+  return judged
+    .map((danger, n) => ({ danger, share: (shares[n] ?? 0) + found(danger) }))
+    .sort((a, b) => b.share - a.share)
+}
+
+/** The likeliest, and another where it is nearly as likely. */
+const likeliest = (of: readonly Share[], also: number): readonly Danger[] =>
+  of
+    .slice(0, 2)
+    .filter(({ share }, n) => n === 0 || share > also)
+    .map(({ danger }) => danger)
 
 /** What rules alone decide. */
 const isEmergency = ({ danger }: Evidence): boolean => emergencies.includes(danger)

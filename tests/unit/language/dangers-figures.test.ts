@@ -2,6 +2,7 @@
 
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
+import { dangers as rows } from '../../../src/charging/situation/dangers.ts'
 import { dangersIn } from '../../../src/language/dangers/index.ts'
 import { storedWeights } from '../../../src/language/dangers/opinion/opinion.ts'
 import { heldOut, messagesOf } from '../../../training/corpus/read-corpus.ts'
@@ -28,6 +29,16 @@ test('dangers of unseen people are told or suspected, and their harmless message
     const { told, suspected } = dangersIn(text)
     return [...told.map(({ danger }) => danger), ...suspected].some(danger => dangers.includes(danger))
   }
+  // The reply's first line speaks of the most pressing one told, or of the likeliest one suspected.
+  const pressing = Object.keys(rows)
+  const isFirst = ({ text, dangers }: Message) => {
+    const { told, suspected } = dangersIn(text)
+    const [first = suspected[0]] = told
+      .map(({ danger }) => danger)
+      .sort((a, b) => pressing.indexOf(a) - pressing.indexOf(b))
+    return first !== undefined && dangers.includes(first)
+  }
+  expect(share(marked, isFirst)).toBeGreaterThan(0.77)
   expect(share(marked, isTold)).toBeGreaterThan(0.68)
   expect(share(marked, isNamed)).toBeGreaterThan(0.79)
   expect(share(marked, message => isTold(message) || isSuspected(message))).toBeGreaterThan(0.88)

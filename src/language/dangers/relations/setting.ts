@@ -12,7 +12,10 @@ export const wrongCount: Relation = told => {
   const wrong = set.filter(one => pack.every(other => other.value !== one.value) && !isDeniedAt(told, one))
   const last = wrong.at(-1)
   if (last === undefined || pack.length === 0 || told.has('countRight') || told.has('putRight')) return undefined
-  const isRight = ({ value, from }: Value) => from > last.from && pack.some(other => other.value === value)
+  const isRight = ({ value, from }: Value) =>
+    from > last.from &&
+    pack.some(other => other.value === value) &&
+    before(told, from, 'countCue', from - last.to) !== undefined
   return set.some(isRight) ? undefined : { danger: 'wrongCount', from: last.from, to: last.to }
 }
 
