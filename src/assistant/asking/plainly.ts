@@ -2,7 +2,8 @@
 
 import type { Danger } from '../../charging/situation/dangers.ts'
 import { askedOf } from '../../handbook/asked.ts'
-import { goesOn } from '../../language/conversation/follow-up.ts'
+import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
+import { goesOn, isOnlyValues } from '../../language/conversation/follow-up.ts'
 import type { Talk } from '../../language/conversation/frame.ts'
 import { readPlainly } from '../../language/conversation/read-plainly.ts'
 import { themeOf } from '../../language/conversation/theme.ts'
@@ -56,7 +57,7 @@ export async function hear(
   const of = freeDetails(text, { used, answers }, talk.frame)
   const read = readPlainly(english, registry.vocabulary, talk.frame, accounted, sureness, { typed: text, of })
   const meant = gloss ? { ...read, understanding: placed(read.understanding, gloss) } : read
-  const { told, suspected } = besidesTitle(heard, text, meant, answers)
+  const { told, suspected } = besidesTitle(besidesSource(heard, text, talk), text, meant, answers)
   return {
     about,
     isOfTheme,
@@ -93,6 +94,16 @@ function isCertain({ kind, understanding }: Meant, english: string): boolean {
   const isWanted = likeliest?.intent === understanding.intent || likeliest?.intent === 'amend'
   const words = typedWords(english).length
   return isWanted && (likeliest?.share ?? 0) >= certainly && understanding.notUnderstood.length * 2 < words
+}
+
+/** "From the car instead", behind a question, tells what feeds, and of nobody who is away. */
+function besidesSource(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
+  const values = frame ? bestCover(candidatesOf(text)) : []
+  if (!values.some(({ kind }) => kind === 'source') || !isOnlyValues(text, values)) return heard
+  return {
+    told: heard.told.filter(({ danger }) => danger !== 'unattended'),
+    suspected: heard.suspected.filter(danger => danger !== 'unattended'),
+  }
 }
 
 /** The words of a standard answer's title tell of no pack: "delete the answer on puffed packs". The rest is heard. */

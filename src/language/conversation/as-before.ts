@@ -111,6 +111,8 @@ function ofItsLabel(text: string, value: Candidate, { pack }: Kept): Candidate |
 const ofSources: ReadonlySet<ValueName> = new Set(['power', 'current', 'voltage', 'energy', 'capacity'])
 export const isSource = (text: string): boolean => attempt(() => readSource(text)) !== undefined
 
+/** USB without more volts, as it is written. */
+const usbOffer = /^(5V) [\d.]+A$/
 const sourceWatts = /\d+(?:\.\d+)?W\b/
 
 /** "And with 65 W", where a source was told by its watts and no charger was told; "from a 4S 8000", where one was told. */
@@ -118,6 +120,8 @@ function ofItsSource(value: Candidate, { source, charger }: Kept): Candidate | u
   if (source === undefined) return undefined
   const isWatts = value.kind === 'power' && charger === undefined && sourceWatts.test(source)
   if (isWatts) return { ...value, kind: 'source', text: source.replace(sourceWatts, value.text) }
+  const [, usb] = value.kind === 'power' && charger === undefined ? (usbOffer.exec(source) ?? []) : []
+  if (usb !== undefined) return { ...value, kind: 'source', text: `PD ${value.text}` }
   if (!isSource(source)) {
     const { kind, text, parts = [] } = value
     const whole = [source, ...(ofSources.has(kind) ? [text] : parts.map(part => part.text))].join(' ')

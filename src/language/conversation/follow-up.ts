@@ -74,12 +74,16 @@ export function followsSurely(
   vocabulary: Vocabulary,
 ): number {
   // Values alone say nothing of what is wanted.
-  if (fitted.left.length === 0 && wordsBeside(text, values).every(word => joining.has(word))) return surely
+  if (fitted.left.length === 0 && isOnlyValues(text, values)) return surely
   const signs = Object.entries(signsOf(text, values, ranked, fitted, vocabulary))
   const sum = signs.reduce((all, [name, sign]) => all + weights[name as keyof Signs] * sign, 0)
   const follows = 1 / (1 + Math.exp(-sum))
   return namesWanted(text, values) ? follows * (1 - (othersOf(ranked, fitted)[0]?.share ?? 0)) : follows
 }
+
+/** Values, and words that only join them. */
+export const isOnlyValues = (text: string, values: readonly Candidate[]): boolean =>
+  values.length > 0 && wordsBeside(text, values).every(word => joining.has(word))
 
 /** Whether it names what somebody wants to know, beside its values. */
 export const namesWanted = (text: string, values: readonly Candidate[]): boolean =>

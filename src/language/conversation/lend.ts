@@ -25,7 +25,7 @@ export function heldOn({ question: { options }, pending }: Frame, values: readon
   // What was measured of a pack does not hold for another one.
   const { capacity: _, resistance: __, ...unmeasured } = rest
   return {
-    kept: unmeasured,
+    kept: pack === undefined ? rest : unmeasured,
     before: pack === undefined ? (part ?? cellsBefore(options)) : toldBefore(pack, values.some(namesPack)),
   }
 }

@@ -7,7 +7,7 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { intentsOf, knownShare } from '../model/index.ts'
 import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/assumed.words.ts'
 import { aside, type Choice, choices, type Reading, tellsOfPacks } from '../reading/choose.ts'
-import type { Fitted } from '../reading/fit.ts'
+import { type Fitted, fitTo } from '../reading/fit.ts'
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Near, Understanding } from '../reading/meant.ts'
 import { standsAt, warmthTold } from '../reading/stands.ts'
@@ -17,9 +17,11 @@ import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { namesForeign } from '../things/foreign-chemistries.ts'
 import { amended } from './amend.ts'
 import { opensAsking } from './asks-nothing.ts'
+import { choiceOf } from './choice-of.ts'
+import { isOnlyValues, namesPack } from './follow-up.ts'
 import type { Frame } from './frame.ts'
 import { inTalk } from './in-talk.ts'
-import { lentTo } from './lend.ts'
+import { type Lent, lentTo } from './lend.ts'
 import { stays } from './stay.ts'
 
 /** Less of the words known than this, and nothing that fits: it is not ours. */
@@ -43,7 +45,8 @@ export function readPlainly(
   const { ranked, by } = readings(text, values, free, vocabulary)
   const lent = (command: CommandWords) => lentTo(frame, command, text, values)
   const asked = choices(ranked, values, vocabulary, by, lent, inHandbook, text, !frame)
-  const own = frame ? inTalk(asked, text, values, ranked, vocabulary).toSorted((a, b) => b.score - a.score) : asked
+  const talked = frame ? inTalk(asked, text, values, ranked, vocabulary).toSorted((a, b) => b.score - a.score) : asked
+  const own = isBarePack(text, values) ? [...settingOf(values, vocabulary, lent), ...talked] : talked
   const follows =
     frame && (stays(text, values, own[0], frame, vocabulary) ?? amended(text, values, ranked, frame, vocabulary, by))
   // The surer it goes on, the less it is a question of its own.
@@ -152,6 +155,21 @@ export const stillAssumed = (frame: Frame | undefined, values: readonly Candidat
       ((doubt === 'cellsUnknown' || doubt === 'cellsByVolts') &&
         !values.some(value => toldBy(value)?.series !== undefined)),
   )
+
+/** A pack and nothing else: what is set for it is the first thing to know. */
+const isBarePack = (text: string, values: readonly Candidate[]): boolean =>
+  values.every(namesPack) && values.length === 1 && isOnlyValues(text, values)
+
+function settingOf(
+  values: readonly Candidate[],
+  vocabulary: Vocabulary,
+  lent: (command: CommandWords) => Lent,
+): readonly Choice[] {
+  const command = vocabulary.find(({ name }) => name === 'current')
+  if (!command) return []
+  const { kept, before } = lent(command)
+  return [choiceOf(fitTo(command, values, kept, before), kept)]
+}
 
 /** It takes no details: what it would be asked by is the words alone. */
 const isList = ({ fitted }: Choice): boolean => fitted !== undefined && Object.keys(fitted.options).length === 0

@@ -6,6 +6,7 @@ import { pairOf, type SourceDraft } from './source-parts.ts'
 const figures = (...words: readonly (string | false | undefined)[]): string => words.filter(Boolean).join(' ')
 
 const mostUsb_W = 240
+const usb_V = 5
 
 /** In notation, as far as it was told. */
 export function writtenSource(draft: SourceDraft): string {
@@ -28,7 +29,8 @@ export function writtenSource(draft: SourceDraft): string {
     case 'usb-c':
       return isPair ? `USB ${pair}` : figures('PD', wattsText)
     case 'usb':
-      return watts !== undefined && watts > 15 && volts === undefined ? `PD ${wattsText}` : figures('USB', pair)
+      if (watts === undefined || volts !== undefined || amps !== undefined) return figures('USB', pair)
+      return watts > 15 ? `PD ${wattsText}` : `USB 5V ${decimalText(watts / usb_V)}A`
     case 'mains':
       return figures('generator', pair)
     case 'panel':
