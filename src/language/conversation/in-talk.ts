@@ -5,9 +5,11 @@ import { conceptsOf } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import { wordsOf } from '../model/words.ts'
 import type { Choice } from '../reading/choose.ts'
-import type { Fitted } from '../reading/fit.ts'
-import type { Vocabulary } from '../sentence/vocabulary.ts'
+import { type Fitted, fitTo } from '../reading/fit.ts'
+import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
+import { choiceOf } from './choice-of.ts'
 import { goesOn, isFewWords, namesWanted } from './follow-up.ts'
+import type { Lent } from './lend.ts'
 
 /**
  * In a conversation few words rarely ask for a list, or for what they give no detail of, and never for what bears a name
@@ -47,3 +49,21 @@ const lacksName = ({ command, missing }: Fitted, vocabulary: Vocabulary): boolea
       ({ name, kind }) =>
         kind === 'pack name' && typeof missing === 'object' && 'option' in missing && missing.option === name,
     ) ?? false
+
+const others: readonly string[] = ['supply', 'source', 'plan', 'time']
+
+/** What the question before has no use for, as a question of another command about the same things that takes all of it. */
+export function elsewhere(
+  values: readonly Candidate[],
+  vocabulary: Vocabulary,
+  lent: (command: CommandWords) => Lent,
+): Choice | undefined {
+  if (values.length === 0) return undefined
+  return vocabulary
+    .filter(({ name }) => others.includes(name))
+    .map(command => {
+      const { kept, before } = lent(command)
+      return choiceOf(fitTo(command, values, kept, before), kept)
+    })
+    .find(({ fitted, kept }) => fitted?.left.length === 0 && fitted.missing === undefined && kept.length > 0)
+}

@@ -20,7 +20,7 @@ import { opensAsking } from './asks-nothing.ts'
 import { choiceOf } from './choice-of.ts'
 import { isOnlyValues, namesPack } from './follow-up.ts'
 import type { Frame } from './frame.ts'
-import { inTalk } from './in-talk.ts'
+import { elsewhere, inTalk } from './in-talk.ts'
 import { type Lent, lentTo } from './lend.ts'
 import { stays } from './stay.ts'
 
@@ -28,6 +28,8 @@ import { stays } from './stay.ts'
 const leastKnown = 0.5
 /** Less likely than this, nothing is clear enough to answer. */
 const leastScore = 0.12
+/** As likely as this it changes what was asked before. */
+const surelyChange = 0.5
 
 /**
  * `frame` is the last question of this asker in this place; `accounted` are spans that names and dangers account for;
@@ -55,7 +57,10 @@ export function readPlainly(
         (a, b) => b.score - a.score,
       )
     : own
-  const [likeliest] = found
+  const [first] = found
+  const isChange = (ranked.find(({ intent }) => intent === 'amend')?.share ?? 0) >= surelyChange
+  const other = frame && isChange && (first?.score ?? 0) < leastScore ? elsewhere(values, vocabulary, lent) : undefined
+  const likeliest = other ?? first
   const state = aside.get(likeliest?.intent ?? '') === 'handbook' ? standsAt(text, values, vocabulary) : undefined
   const best = likeliest && state ? { ...likeliest, fitted: state, kept: [] } : likeliest
   const share =
