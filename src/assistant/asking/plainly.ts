@@ -4,7 +4,7 @@ import type { Danger } from '../../charging/situation/dangers.ts'
 import { askedOf } from '../../handbook/asked.ts'
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
 import { goesOn, isOnlyValues } from '../../language/conversation/follow-up.ts'
-import type { Talk } from '../../language/conversation/frame.ts'
+import type { Frame, Talk } from '../../language/conversation/frame.ts'
 import { readPlainly } from '../../language/conversation/read-plainly.ts'
 import { themeOf } from '../../language/conversation/theme.ts'
 import { type DangersIn, dangersIn, dangersInGloss } from '../../language/dangers/index.ts'
@@ -52,10 +52,14 @@ export async function hear(
   // Spans of dangers hold for the sentence as typed; where its words were replaced they are accounted for by their form.
   const accounted = gloss ? dangersInGloss(english).told : named === text ? heard.told : dangersIn(named).told
   // What the handbook says is said in English, to those who read that.
-  const { about, sureness, isOfTheme } = language === 'en' && hasWord.test(text) ? aboutIn(text, talk) : nothingAbout
+  const { about, sureness, isOfTheme } =
+    language === 'en' && hasWord.test(text) && !isOnlyValues(text, bestCover(candidatesOf(text)))
+      ? aboutIn(text, talk)
+      : nothingAbout
   const answers = await context.memory.answers.list(context.community.id)
   const of = freeDetails(text, { used, answers }, talk.frame)
-  const read = readPlainly(english, registry.vocabulary, talk.frame, accounted, sureness, { typed: text, of })
+  const frame = talk.frame ?? frameOfEntry(talk.about, registry)
+  const read = readPlainly(english, registry.vocabulary, frame, accounted, sureness, { typed: text, of })
   const meant = gloss ? { ...read, understanding: placed(read.understanding, gloss) } : read
   const { told, suspected } = besidesTitle(besidesSource(heard, text, talk), text, meant, answers)
   return {
@@ -94,6 +98,13 @@ function isCertain({ kind, understanding }: Meant, english: string): boolean {
   const isWanted = likeliest?.intent === understanding.intent || likeliest?.intent === 'amend'
   const words = typedWords(english).length
   return isWanted && (likeliest?.share ?? 0) >= certainly && understanding.notUnderstood.length * 2 < words
+}
+
+/** What the handbook answered last has a question that works it out with numbers: they may follow. */
+function frameOfEntry(about: string | undefined, { vocabulary }: Registry): Frame | undefined {
+  const asked = about === undefined ? undefined : askedOf(about).entry?.command
+  const command = vocabulary.find(({ name }) => asked?.startsWith(`${name} `))
+  return command && { question: { command: command.name, options: {} }, pending: undefined, doubts: [], names: [] }
 }
 
 /** "From the car instead", behind a question, tells what feeds, and of nobody who is away. */

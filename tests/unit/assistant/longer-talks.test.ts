@@ -85,6 +85,17 @@ describe('a conversation', () => {
       ['what amps for 4s 1300', 'storage for 6s 1100'],
       /^storage pack: 6S 1100mAh LiPo$/,
     ],
+    ['of volts at the input', ['what amps for 4s 1500 lipo', 'and at 24V'], /^supply .*voltage: 24V/],
+    [
+      'that puts numbers to the handbook',
+      ['what do you mean by storage voltage', 'and for a 3s'],
+      /^storage .*3S LiPo$/,
+    ],
+    [
+      'of the car in place of a pack',
+      ['charge 4s 1500 off a 6s 5000', 'from the car instead', '10A'],
+      /source: car 10A/,
+    ],
   ])('%s', async (_, turns, question) => {
     expect(await lastOf(turns)).toMatch(question)
   })
