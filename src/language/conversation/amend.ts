@@ -37,7 +37,8 @@ export function amended(
   if (turnsRound.test(text)) return turned(command, frame)
   // Whoever asks for a reason changes nothing, and "storage for a 6S" asks for another thing.
   if (values.some(value => asksFor(value, command, vocabulary))) return undefined
-  if (values.length === 0 || /^\W*(?:but |and |so )*(?:why|how come)\b/i.test(text)) return undefined
+  if ((values.length === 0 && !isPartOfBefore(text)) || /^\W*(?:but |and |so )*(?:why|how come)\b/i.test(text))
+    return undefined
   const own = readBy(command)
   // Other words than values tell of no other name.
   const told = asBefore(text, own.values, command, frame)

@@ -53,7 +53,7 @@ const factors: readonly (readonly [RegExp, number])[] = [
   [/triple/, 3],
 ]
 const relative =
-  /\b(half|(?:a |one )?third|(?:a |one )?quarter|twice|double|triple)(?: of)?(?: (?:the|its?|my))? (that|this|as much|amps?|amperes?|current|watts?|power|speed|rate|length|distance)\b/i
+  /\b(half|(?:a |one )?third|(?:a |one )?quarter|twice|double|triple)(?: of)?(?: (?:the|its?|my))? (that|this|it|as much|amps?|amperes?|current|watts?|power|speed|rate|length|distance)\b/i
 
 /** Nothing but what was said before tells how much it is. */
 export const isPartOfBefore = (text: string): boolean => relative.test(text)
@@ -107,6 +107,14 @@ function ofItsLabel(text: string, value: Candidate, { pack }: Kept): Candidate |
   return { ...value, kind: 'pack', pack: { capacity_Ah } }
 }
 
+const wattsIn = (text: string | undefined): number => Number(/([\d.]+)W\b/.exec(text ?? '')?.[1] ?? Number.NaN)
+
+/** Watts lie nearer to those of the source than to those of the charger, where that has any. */
+function isNearer(power: string, source: string, charger: string | undefined): boolean {
+  const apart = (text: string | undefined) => Math.abs(Math.log(wattsIn(power) / wattsIn(text)))
+  return !(apart(charger) <= apart(source))
+}
+
 /** What a source is told by, of which a figure was missing. */
 const ofSources: ReadonlySet<ValueName> = new Set(['power', 'current', 'voltage', 'energy', 'capacity'])
 export const isSource = (text: string): boolean => attempt(() => readSource(text)) !== undefined
@@ -118,7 +126,7 @@ const sourceWatts = /\d+(?:\.\d+)?W\b/
 /** "And with 65 W", where a source was told by its watts and no charger was told; "from a 4S 8000", where one was told. */
 function ofItsSource(value: Candidate, { source, charger }: Kept): Candidate | undefined {
   if (source === undefined) return undefined
-  const isWatts = value.kind === 'power' && charger === undefined && sourceWatts.test(source)
+  const isWatts = value.kind === 'power' && sourceWatts.test(source) && isNearer(value.text, source, charger)
   if (isWatts) return { ...value, kind: 'source', text: source.replace(sourceWatts, value.text) }
   const [, usb] = value.kind === 'power' && charger === undefined ? (usbOffer.exec(source) ?? []) : []
   if (usb !== undefined) return { ...value, kind: 'source', text: `PD ${value.text}` }
