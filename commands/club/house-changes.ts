@@ -25,7 +25,7 @@ interface LimitAsked {
 }
 
 /**
- * A rate is for every chemistry that may have as much where none is named; a voltage always belongs to one. Throws a Problem for
+ * A rate is for every chemistry that may have as much where none is named, and so is what is lifted; a voltage belongs to one. Throws a Problem for
  * a voltage without a chemistry and for a value looser than the chemistry allows.
  */
 export function limitChanges(
@@ -33,7 +33,7 @@ export function limitChanges(
   chemistry: Chemistry | undefined,
 ): readonly HouseChange[] {
   if (value === undefined) return []
-  if (chemistry === undefined && rule !== 'maxRate_C') {
+  if (chemistry === undefined && rule !== 'maxRate_C' && value !== null) {
     throw new Problem({
       what: forWhichCells(rule),
       token: option,

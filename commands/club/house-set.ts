@@ -4,6 +4,7 @@ import { isDeepStrictEqual } from 'node:util'
 import { changing } from '../../src/assistant/changing.ts'
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
+import { lifted, ruleKind } from '../../src/assistant/naming/told-rules.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
@@ -19,12 +20,11 @@ import {
   whichRule,
 } from './house-problems.words.ts'
 
-const lifted = 'none'
-
 /** A value of the kind, or "none" to lift the rule. */
 function orNone<T>(kind: ValueKind<T>): ValueKind<T | null> {
   return {
     ...kind,
+    name: ruleKind,
     read: (text, earlier) =>
       text.trim().toLowerCase() === lifted ? { value: null, assumed: [] } : kind.read(text, earlier),
     write: value => (value === null ? lifted : kind.write(value)),
@@ -39,10 +39,10 @@ const takes = {
   storage: optional(orNone(voltageKind)),
   floor: optional(orNone(voltageKind)),
   coldest: optional(orNone(temperatureKind)),
-  gentle: optional(choiceKind('choice', ['yes', 'no'])),
-  decimal: optional(choiceKind('decimal mark', ['point', 'comma'])),
+  gentle: optional(choiceKind(ruleKind, ['yes', 'no'])),
+  decimal: optional(choiceKind(ruleKind, ['point', 'comma'])),
   language: optional(choiceKind('language', ['English'], onlyEnglish)),
-  'private-answers': optional(choiceKind('choice', ['everyone', 'moderators'])),
+  'private-answers': optional(choiceKind(ruleKind, ['everyone', 'moderators'])),
 }
 
 export const houseSet = service({

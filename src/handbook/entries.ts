@@ -1,6 +1,7 @@
 // Every entry of the handbook, theme by theme.
 
 import alarms from './entries/alarms.json' with { type: 'json' }
+import assistant from './entries/assistant.json' with { type: 'json' }
 import balance from './entries/balance.json' with { type: 'json' }
 import basics from './entries/basics.json' with { type: 'json' }
 import chargers from './entries/chargers.json' with { type: 'json' }
@@ -48,4 +49,5 @@ export const handbook: readonly HandbookEntry[] = [
   ...flying,
   ...otherTypes,
   ...club,
+  ...assistant,
 ] as readonly HandbookEntry[]

@@ -23,6 +23,6 @@ function linesOf(file: string): readonly unknown[] {
 export const messagesOf = (author: number): readonly MarkedMessage[] =>
   linesOf(`author-${String(author).padStart(2, '0')}.jsonl`).map(line => markedMessage.parse(line))
 
-/** Of a dozen more people, about what the authors seldom ask. Throws a ZodError as above. */
+/** Of some thirty more people, about what the authors seldom ask. Throws a ZodError as above. */
 export const furtherMessages = (): readonly FurtherMessage[] =>
   linesOf('more.jsonl').map(line => furtherMessage.parse(line))

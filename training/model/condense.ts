@@ -8,7 +8,7 @@ import type { Example } from './examples.ts'
 import type { Learned } from './learner.ts'
 
 /** Weights nearer to 0 than so many of 127 parts of the greatest are left out. */
-const least = 6
+const least = 7
 
 export function condensed(learned: Learned, words: Uint32Array, intents: number): Model {
   const unit = learned.weights.reduce((most, weight) => Math.max(most, Math.abs(weight)), 0) / 127

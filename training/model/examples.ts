@@ -8,6 +8,8 @@ import { authors, furtherMessages, messagesOf } from '../corpus/read-corpus.ts'
 export interface Example {
   /** Who wrote it; those of further messages follow the authors. */
   readonly person: number
+  /** Of a further person, who was asked for what is seldom asked. */
+  readonly isFurther: boolean
   readonly text: string
   /** Places in the list of intents. */
   readonly intent: number
@@ -31,6 +33,7 @@ export function allExamples(): readonly Example[] {
   }))
   return [...marked, ...further].map(({ person, text, intent, also }) => ({
     person,
+    isFurther: person > authors.length,
     text,
     intent: placeOf(intent),
     also: also && placeOf(also),

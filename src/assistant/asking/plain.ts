@@ -35,7 +35,7 @@ import { problemReply } from './failures.ts'
 import { answerKnown } from './known.ts'
 import { hear } from './plainly.ts'
 import { notesOffered, packNames, remember } from './remembering.ts'
-import { storedFor } from './stored.ts'
+import { storedFor, takesTitle } from './stored.ts'
 
 export async function answerPlain(around: Around, text: string): Promise<Reply> {
   const { registry, context, typed, language, conversation, heard } = around
@@ -87,6 +87,8 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     ...problemReply(command, typed, problem, locale),
     understood: understanding,
   })
+  const mayBe = () =>
+    withLine(dangerReply({ doubts: suspected.map(maybe) }, typed, understanding, locale), restNotClear(locale))
   // What it may well tell is said, though nothing else can be.
   const notKnown = () => {
     const near = unclear(meant as MeantOther, registry, locale)
@@ -94,9 +96,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
       meant.kind === 'handbook'
         ? unanswered('handbook', notInHandbook(askedOf(text).nearest, near))
         : unanswered('', near)
-    if (suspected.length === 0) return asked
-    const may = dangerReply({ doubts: suspected.map(maybe) }, typed, understanding, locale)
-    return { ...withLine(may, restNotClear(locale)), followUps: asked.followUps }
+    return suspected.length === 0 ? asked : { ...mayBe(), followUps: asked.followUps }
   }
   // What was told turns out otherwise: what was asked before is answered anew.
   if (isCorrected && frame && !frame.pending && !namesAnew(text, used))
@@ -162,7 +162,11 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     case 'asks back': {
       const command = registry.get(meant.question.command)
       const { question, missing, told: pack } = meant
+      if (command.changes && suspected.length > 0) return mayBe()
       const stored = await storedFor(missing, command, text, answers, context)
+      // Which of none is no question: that there are none is the answer.
+      if (answers.length === 0 && takesTitle(missing, command))
+        return answerKnown(around, { ...plain, question: listed })
       // What somebody wants to know in words is not asked for in figures.
       if (meant.told === undefined && about !== undefined && !(command.changes && stored)) return inHandbook()
       const choices = stored ?? choicesFor(meant, command)
@@ -180,6 +184,8 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     }
   }
 }
+
+const listed = { command: 'answer list', options: {} }
 
 const leftAlone = (command: string, readAs: Text, locale: Locale): Reply =>
   completeReply({ command, readAs }, { headline: nothingChanged(locale), cautions: [generalCaution(locale)] }, locale)

@@ -18,7 +18,7 @@ export async function storedFor(
   answers: readonly StandardAnswer[],
   context: Context,
 ): Promise<readonly string[] | undefined> {
-  const kind = missing === 'capacity' || 'cells' in missing ? undefined : takes[missing.option]?.kind.name
+  const kind = kindOf(missing, takes)
   if (kind === undefined) return undefined
   const found =
     kind === titleKind.name
@@ -29,3 +29,10 @@ export async function storedFor(
       : await namesStartingWith('', kind, mostChoices, context.memory.kit, context)
   return found.length > 0 ? found : undefined
 }
+
+/** Of a standard answer that is there, not of one to be saved. */
+export const takesTitle = (missing: Missing, { takes, name }: Entry): boolean =>
+  kindOf(missing, takes) === titleKind.name && name !== 'answer save'
+
+const kindOf = (missing: Missing, takes: Entry['takes']): string | undefined =>
+  missing === 'capacity' || 'cells' in missing ? undefined : takes[missing.option]?.kind.name

@@ -10,6 +10,7 @@ import type { StandardAnswer } from '../../memory/standard-answer.ts'
 import { nameForm } from '../kit/kit-name.ts'
 import { answerTold } from './told-answers.ts'
 import { namesTold } from './told-names.ts'
+import { ruleKind, rulesTold } from './told-rules.ts'
 
 /** What is stored that the sentence may mean. */
 export interface Stored {
@@ -29,7 +30,9 @@ export function freeDetails(text: string, { used, answers }: Stored, frame: Fram
   const plain = plainText(text)
   const lower = nameForm(text)
   const saved = used.map(({ name }) => name).filter(name => lower.includes(name))
-  const names = namesTold(plain, bestCover(candidatesOf(plain)), saved)
+  const values = bestCover(candidatesOf(plain))
+  const names = namesTold(plain, values, saved)
+  const rules = rulesTold(plain, values)
   const titles = answers.map(({ title }) => title)
   const told = answerTold(plain, titles)
   const isClubs = forClub.test(plain)
@@ -59,7 +62,9 @@ export function freeDetails(text: string, { used, answers }: Stored, frame: Fram
   })
   return command => {
     const kinds = byKind(command)
-    const given = command.options.map(({ name, kind }) => [name, kinds[kind]] as const)
+    const given = command.options.map(
+      ({ name, kind }) => [name, kind === ruleKind ? rules[name] : kinds[kind]] as const,
+    )
     return Object.fromEntries(given.filter((pair): pair is [string, string] => pair[1] !== undefined))
   }
 }

@@ -11,7 +11,15 @@ export interface FreeWords {
   of(command: CommandWords): Kept
 }
 
-const named: ReadonlySet<string> = new Set(['kit name', 'new name', 'pack name', 'title', 'new title', 'matter'])
+const named: ReadonlySet<string> = new Set([
+  'kit name',
+  'new name',
+  'pack name',
+  'title',
+  'new title',
+  'matter',
+  'club rule',
+])
 
 export const isNamedKind = (kind: string): boolean => named.has(kind)
 
@@ -19,9 +27,14 @@ export const isNamedKind = (kind: string): boolean => named.has(kind)
 export const isOfNamed = ({ options }: CommandWords): boolean => options.some(({ kind }) => named.has(kind))
 
 /** Without what stands within a detail that is told in free words. */
-export function outside<V extends Pick<Candidate, 'typed'>>(values: readonly V[], free: Kept): readonly V[] {
+export function outside<V extends Pick<Candidate, 'typed'> & { readonly text?: string }>(
+  values: readonly V[],
+  free: Kept,
+): readonly V[] {
   const taken = Object.values(free).map(text => text.toLowerCase())
   // A value may end in a quote that closes the name: "big one".
   const bare = (typed: string) => typed.toLowerCase().replace(/^["']|["']$/g, '')
-  return values.filter(({ typed }) => !taken.some(text => text.includes(bare(typed))))
+  return values.filter(
+    ({ typed, text }) => !taken.some(one => one.includes(bare(typed)) || one === text?.toLowerCase()),
+  )
 }

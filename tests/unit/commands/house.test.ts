@@ -35,7 +35,7 @@ const figureOf = (reply: Awaited<ReturnType<typeof done>>, key: string) =>
 
 describe('what may be charged here', () => {
   test('is nothing colder than the club says', async () => {
-    await done('house set coldest: 10°C')
+    await done('no charging below 10 °C in our club, set that as a rule')
     const cold = await done('current pack: 3S 720 LiHV temperature: 8°C')
     expect(cold.verdict).toBe('do not charge')
     expect(cold.headline).toContain('no cells colder than 10')

@@ -13,7 +13,7 @@ export interface Word {
   readonly asked?: boolean
 }
 
-const wordOrNumber = /\d+(?:[.,]\d+)*|[\p{L}\p{M}'’´`]+|[^\s]/gu
+const wordOrNumber = /\d+(?:[.,]\d+)*|[°º](?: ?[cC](?!\p{L}))?|[\p{L}\p{M}'’´`]+|[^\s]/gu
 const clauseEnd = /[,;:()[\]–—"“”|/*]/u
 const sentenceEnd = /[.!?…\n]/u
 const marks = /\p{M}/gu
@@ -54,6 +54,12 @@ export function wordsOf(text: string): readonly Word[] {
     } else {
       if (typed === '%') {
         words.push({ w: '%', start, end: start + 1, cut, asked })
+        cut = 0
+        continue
+      }
+      // Its letter is no C rate.
+      if (/^[°º]/u.test(typed)) {
+        words.push({ w: 'degrees', start, end: start + typed.length, cut, asked })
         cut = 0
         continue
       }

@@ -1,0 +1,55 @@
+// The rules of a club as a moderator tells them in words: which rule, and its value or that it is lifted.
+
+import type { Candidate } from '../../language/candidates/index.ts'
+
+/** The kind of value of every rule that a sentence may set. */
+export const ruleKind = 'club rule'
+/** Stands for a rule that is lifted. */
+export const lifted = 'none'
+
+const lifting =
+  /\b(?:lift|remove|drop|cancel|reset|clear|delete|scrap|revoke|abolish|unset|end|forget)(?:s|ed|ing|t?ed|t?ing)?\b|\b(?:take|get rid of|do away|done away)\b|\b(?:back|return) to (?:the )?(?:normal|default|usual|standard)|\bno (?:longer|more)\b|\bwithout (?:a|any) (?:limit|rule)\b|\bany ?more\b|\boff\b/iu
+
+/** What a rule is called in a sentence, where its value does not say it. */
+const matters = {
+  storage: /\bstor(?:age|es?|ed|ing)\b/iu,
+  floor: /\b(?:floor|sources?|donor|field batter(?:y|ies)|drain(?:ed)?|discharged?)\b/iu,
+  coldest: /\b(?:cold(?:est)?|freez(?:e|ing)|frost|temperature|degrees?)\b|°/iu,
+  rate: /\b(?:rates?|fast(?:er|est)?|speed|amps?|currents?)\b|\b\d[\d.,]* ?c\b/iu,
+  full: /\b(?:full|top|tops|high(?:est)?|charge[ds]? (?:volt|to)|cut-?off|max(?:imum)?|volts?|voltage|end)\b/iu,
+}
+type Limit = keyof typeof matters
+const limits = Object.keys(matters) as Limit[]
+
+/** The details of the command that sets them, so far as the sentence tells them. */
+export function rulesTold(plain: string, values: readonly Candidate[]): Readonly<Record<string, string>> {
+  const isLifted = lifting.test(plain)
+  const called = limits.filter(limit => matters[limit].test(plain))
+  const ofVolts = called.find(limit => limit === 'storage' || limit === 'floor') ?? 'full'
+  const told: Record<string, string> = {}
+  for (const { kind, text } of values) {
+    const limit = kind === 'rate' ? 'rate' : kind === 'temperature' ? 'coldest' : isVolts(kind, text) && ofVolts
+    if (limit) told[limit] ??= isLifted ? lifted : withoutCells(text)
+  }
+  if (isLifted && Object.keys(told).length === 0) {
+    const isOfCells = values.some(({ kind }) => kind === 'chemistry')
+    for (const limit of called.length > 0 ? called.slice(0, 1) : limits)
+      if (!(isOfCells && limit === 'coldest')) told[limit] = lifted
+  }
+  return { ...told, ...choicesTold(plain) }
+}
+
+const isVolts = (kind: string, text: string): boolean =>
+  (kind === 'state' || kind === 'voltage') && /^[\d.]+ ?V\b/.test(text)
+
+/** "3.8V per cell": rules are for a cell anyway. */
+const withoutCells = (text: string): string => text.replace(/ per cell$/, '')
+
+function choicesTold(plain: string): Readonly<Record<string, string>> {
+  const told: Record<string, string> = {}
+  const mark = /\bcommas?\b/iu.test(plain) ? 'comma' : /\bpoints?\b/iu.test(plain) ? 'point' : undefined
+  if (mark && /\bdecimals?\b|\bnumbers?\b/iu.test(plain)) told.decimal = mark
+  if (/\bprivate(?:ly)?\b/iu.test(plain)) told['private-answers'] = /\bmod/iu.test(plain) ? 'moderators' : 'everyone'
+  if (/\bgentl[ey]\b/iu.test(plain)) told.gentle = lifting.test(plain) || /\bno\b/iu.test(plain) ? 'no' : 'yes'
+  return told
+}
