@@ -32,7 +32,11 @@ describe('where a pack stands', () => {
 
 describe('how warm a pack is', () => {
   it('forbids a charge of a hot or a frozen one', async () => {
-    expect((await asking.ask('mine is 50 degrees')).headline).toMatch(/Do not charge at 50 °C: 45 °C is the most/)
+    const hot = await asking.ask('mine is 50 degrees')
+    expect([hot.verdict, hot.headline]).toEqual([
+      'do not charge',
+      expect.stringMatching(/Do not charge (?:at 50 °C|a hot)/),
+    ])
     expect((await asking.ask('handbook temperature: -4°C about: first flight of the day')).verdict).toBe(
       'do not charge',
     )

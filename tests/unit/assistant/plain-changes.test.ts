@@ -50,7 +50,9 @@ describe('names as people type them', () => {
     ['call my 4s 1500 lipo hawk', 'hawk', '4S 1500mAh LiPo'],
     ['please save the yellow 2S 800 LiPo as Tit Two', 'tit two', '2S 800mAh LiPo'],
   ])('%s', async (words, name, notation) => {
-    expect((await asking.ask(words)).problem).toBeUndefined()
+    const { problem } = await asking.ask(words)
+    // What is not quite sure is asked about first.
+    if (problem) expect((await asking.ask(problem.example)).problem).toBeUndefined()
     expect(await kit()).toEqual([[name, notation]])
   })
 
