@@ -31,7 +31,7 @@ const noType = 0.1
 
 /** Beside these "life" is a type of cells, and otherwise what somebody lives. */
 const beforeType = wordSet(
-  "is it its it's are they was were that those these on to as or and no not , : ( set type chemistry a the",
+  "is it its it's are they was were that those these on to as or and no not , : ( set type chemistry",
 )
 const behindType = wordSet(
   'pack packs battery batteries cell cells mode program setting or and instead charge charges charger',
