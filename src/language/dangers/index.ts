@@ -6,13 +6,13 @@ import { isReadInPart, languageOf } from '../tongues/tongue.ts'
 import type { Evidence } from './engine/evidence.ts'
 import type { Marked } from './engine/matcher.ts'
 import { featuresOf } from './opinion/features.ts'
-import { judged, opinionOf, readWeights } from './opinion/opinion.ts'
+import { judged, type Opinion, opinionOf, readWeights } from './opinion/opinion.ts'
 import { conceptNumbers, lexicon, ready } from './reader.ts'
 import { figuresIn } from './relations/figures.ts'
 import { asksInGeneral } from './relations/general.ts'
 import { relations } from './relations/index.ts'
 import { type Told, toldOf } from './relations/relation.ts'
-import { isWithinLabel } from './relations/speed.ts'
+import { isUsualRate, isWithinLabel } from './relations/speed.ts'
 import { valuesOf } from './relations/values.ts'
 import { healthyVolts } from './relations/volts.ts'
 
@@ -73,11 +73,13 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const values = toldOf(marked, valuesOf(marked.words), lexicon)
   if (asksInGeneral(values)) return { told: [], suspected: [] }
   const features = featuresOf(marked, evidence, figuresIn(values.values), conceptNumbers)
-  const { any, shares } = opinionOf(features, weights)
+  const opinion = opinionOf(features, weights)
+  const isOut = (danger: Danger) => disproved[danger]?.(values) ?? false
+  const any = withoutThose(opinion, isOut)
   const tells = evidence.filter(one => one.tells.length > 0 && !one.excused)
   const isPlain = marked.words.length <= fewWords
   const worth = worthOfRule[isPlain ? 'plainly' : 'amid']
-  const all = ranked(shares, tells, worth).filter(({ danger }) => !disproved[danger]?.(values))
+  const all = ranked(opinion.shares, tells, worth).filter(({ danger }) => !isOut(danger))
   const { told: sure, toldByRule } = isByRule ? likelyInGloss : likely
   const byWords =
     any > (tells.length === 0 ? sure : isPlain ? likely.plainly : toldByRule) ? likeliest(all, alsoLikely.told) : []
@@ -101,7 +103,17 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
 }
 
 /** Dangers that the values told show not to be there, whatever the words sound like. */
-const disproved: Partial<Record<Danger, (told: Told) => boolean>> = { tooLow: healthyVolts, overfull: isWithinLabel }
+const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
+  tooLow: healthyVolts,
+  overfull: isWithinLabel,
+  tooFast: isUsualRate,
+}
+
+/** How likely any danger is that is not out of the question. */
+function withoutThose({ any, shares }: Opinion, isOut: (danger: Danger) => boolean): number {
+  const out = judged.reduce((sum, danger, n) => sum + (isOut(danger) ? (shares[n] ?? 0) : 0), 0)
+  return (any * (1 - out)) / (1 - any * out)
+}
 
 interface Span {
   readonly danger: Danger

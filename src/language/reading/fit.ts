@@ -128,7 +128,7 @@ export const questionOf = ({ command, options, left }: Fitted): Question => ({
 
 const labelCues: ReadonlySet<string> = new Set(['says', 'say', 'allows', 'reads', 'printed', 'label', 'states'])
 
-/** "Label says 3C", "3C charge": what the label allows, not what is to be set. */
+/** "Label says 3C", "3C charge", "charging 3C" of a label: what that allows, not what is to be set. */
 export const isOfLabel = ({ kind, cue = '', next }: Candidate): boolean =>
   kind === 'rate' && (labelCues.has(cue) || (next === 'charge' && cue !== 'at'))
 

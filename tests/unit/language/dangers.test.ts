@@ -161,3 +161,11 @@ describe('any text', () => {
     expect(time(long)).toBeLessThan(10 * time(long.slice(0, 1000)) + 20)
   })
 })
+
+test.each(['the label says 2C for charging', 'sticker: 1.5C charge', 'charged at 1C as always'])(
+  'a usual rate is not too fast: "%s"',
+  text => {
+    const { told, suspected } = dangersIn(text)
+    expect([...told.map(({ danger }) => danger), ...suspected]).not.toContain('tooFast')
+  },
+)

@@ -42,6 +42,15 @@ const isCorrected = (told: Told, { to }: Value): boolean =>
     told.has('chargeAt') &&
     told.values.some(({ kind, value, from }) => kind === 'rate' && value <= 2 && from > to))
 
+/** In C: cells may be charged so, and the envelope judges whether these may. */
+const usual_C = 2
+
+/** Whether rates are told and none is above the usual ones, and no amps beside them. */
+export function isUsualRate({ values }: Told): boolean {
+  const rates = values.filter(({ kind }) => kind === 'rate')
+  return rates.length > 0 && rates.every(({ value }) => value <= usual_C) && !values.some(({ kind }) => kind === 'amps')
+}
+
 /** What was put in, and its share of what the label says. */
 function goneIn(told: Told): { readonly given: Value; readonly share: number } | undefined {
   const amounts = told.values.filter(({ kind, value }) => (kind === 'bare' || kind === 'mAh') && value >= 100)
