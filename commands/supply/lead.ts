@@ -2,10 +2,10 @@
 
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
-import { type Lead, type LeadLoad, leadOf, thinnestLead } from '../../src/charging/sources/lead.ts'
-import { plugNames } from '../../src/charging/things/plug.ts'
+import { type Lead, type LeadLoad, leadOf, thinnestLead } from '../../src/charging/leads/lead.ts'
+import { plugNames } from '../../src/charging/leads/plug.ts'
+import { mostCurrent_A, mostRise_K, wireArea_mm2 } from '../../src/charging/leads/wire.ts'
 import { chargerEfficiency } from '../../src/charging/things/practice.ts'
-import { mostCurrent_A, mostRise_K, wireArea_mm2 } from '../../src/charging/things/wire.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import { type DropLimit, dropKind } from '../../src/language/kinds/drop-kind.ts'
 import {

@@ -1,9 +1,8 @@
 // What is said of a lead, and what could be asked next.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
-import type { LeadLoad } from '../../src/charging/sources/lead.ts'
-import { type PlugName, plugs_A } from '../../src/charging/things/plug.ts'
-import { chargerEfficiency } from '../../src/charging/things/practice.ts'
+import type { LeadLoad } from '../../src/charging/leads/lead.ts'
+import { type PlugName, plugs_A } from '../../src/charging/leads/plug.ts'
 import {
   airCooling_W,
   copperCoefficient_perK,
@@ -13,7 +12,8 @@ import {
   wireArea_mm2,
   wireDiameter_mm,
   wireResistance_ohm,
-} from '../../src/charging/things/wire.ts'
+} from '../../src/charging/leads/wire.ts'
+import { chargerEfficiency } from '../../src/charging/things/practice.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
 import { gaugeKind, lengthKind } from '../../src/language/kinds/values.ts'

@@ -1,95 +1,16 @@
 // What a supply can give this charger, by cell count; or the smallest supply that carries a setting, or a charger flat out.
 
-import { type Asked, command, optional } from '../../src/assistant/command.ts'
+import { command } from '../../src/assistant/command.ts'
 import { figure, type Quantified } from '../../src/assistant/quantified.ts'
-import { inputOf } from '../../src/charging/setting/input.ts'
 import { settingFor } from '../../src/charging/setting/setting.ts'
 import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { usable_Wh } from '../../src/charging/simulation/supply-run.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
-import type { Told } from '../../src/charging/situation/situation.ts'
-import { chargersOf, demandOf } from '../../src/charging/sources/load.ts'
-import {
-  behindCable,
-  carriedAlone,
-  neededFor,
-  type Supplies,
-  suppliedTo,
-  suppliesFor,
-} from '../../src/charging/sources/supply.ts'
-import type { Charger } from '../../src/charging/things/charger.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
-import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
-import type { Pack } from '../../src/charging/things/pack.ts'
+import { demandOf } from '../../src/charging/sources/load.ts'
+import { carriedAlone, neededFor, type Supplies, suppliedTo, suppliesFor } from '../../src/charging/sources/supply.ts'
 import type { Source } from '../../src/charging/things/source.ts'
-import { sessionChargersKind } from '../../src/language/kinds/session-kinds.ts'
-import {
-  cellsKind,
-  countKind,
-  currentKind,
-  packKind,
-  sourceKind,
-  voltageKind,
-} from '../../src/language/kinds/values.ts'
-import { currentOn } from '../shared/asked-current.ts'
+import { type AskedSupply, cellsOf, loadOf, takes, told } from './supply-asked.ts'
 import { nothingToSupply } from './supply-problems.words.ts'
-
-const takes = {
-  source: optional(sourceKind),
-  charger: optional(sessionChargersKind),
-  count: optional(countKind),
-  pack: optional(packKind),
-  chemistry: optional(cellsKind),
-  current: optional(currentKind),
-  voltage: optional(voltageKind),
-  cable: optional(currentKind),
-}
-
-type AskedSupply = Asked<typeof takes>
-
-/** A cable that carries 5 A is assumed out loud where an offer above 3 A hangs on it. */
-const fullCable_A = 5
-const least_V = 2
-
-/** What hangs on the supply. */
-export const loadOf = ({ charger, count }: Pick<AskedSupply, 'charger' | 'count'>) => chargersOf(charger, count)
-
-const told = (asked: AskedSupply, house: HouseLimits): Told & { readonly pack: Pack } => {
-  const { current, cable = fullCable_A } = asked
-  const { charger, count } = loadOf(asked)
-  const source = asked.source ? behindCable(asked.source, cable) : ofVolts(asked.voltage)
-  const feed = source && inputOf({ source, house, charger }).feed
-  const around = {
-    act: 'charge',
-    charger,
-    source,
-    sourceShare_W: feed && feed.power_W / count,
-    current_A: current === undefined || !cellsOf(asked) ? undefined : currentOn(charger, current),
-  } as const
-  if (asked.pack) return { ...around, pack: asked.pack }
-  return {
-    ...around,
-    pack: standIn(asked, charger),
-    // No pack is meant, so none lacks the lead that the charger looks for.
-    balanceLead: true,
-    doubts: asked.chemistry || !asked.source ? [] : ['chemistryAssumed'],
-  }
-}
-
-/** Volts that are looked for are judged as a supply that has all the amps that are wanted. */
-const ofVolts = (voltage_V = 0): Source | undefined =>
-  voltage_V < least_V ? undefined : { kind: 'supply', offers: [{ voltage_V, current_A: 1000 }] }
-
-/** Cells in series, where they were told. */
-const cellsOf = ({ pack, chemistry }: AskedSupply): number | undefined => pack?.series ?? chemistry?.series
-
-/** For packs that nobody named: so large that only charger and supply hold the current down. */
-const standIn = ({ chemistry }: AskedSupply, charger: Charger | undefined): Pack => ({
-  chemistry: chemistry?.chemistry ?? chemistries[0],
-  series: chemistry?.series ?? charger?.minSeries ?? 1,
-  parallel: 1,
-  capacity_Ah: 60,
-})
 
 /** A lead-acid battery and a pack give the most of what they hold where little is taken. */
 const gentleShare = 0.25

@@ -1,7 +1,7 @@
 // Copper wire against published tables.
 
 import { describe, expect, it } from 'vitest'
-import { wireArea_mm2, wireDiameter_mm, wireResistance_ohm, wireRise_K } from '../../src/charging/things/wire.ts'
+import { wireArea_mm2, wireDiameter_mm, wireResistance_ohm, wireRise_K } from '../../src/charging/leads/wire.ts'
 
 // ASTM B258 (diameters, mm) with IEC 60028 copper (1.7241e-8 ohm·m at 20 °C); the resistances of gauges 10, 12,
 // 14, 16, 18, 20, 22, 24 and 30 agree with printed tables of solid wire to 1 %.

@@ -1,8 +1,6 @@
 // A plain sentence and its reply: what is meant is answered, danger first, or one thing is asked back.
 
-import { dangers as rows } from '../../charging/situation/dangers.ts'
 import { maybe } from '../../charging/situation/doubts.ts'
-import { mayBeSame } from '../../charging/situation/kept.ts'
 import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
@@ -10,10 +8,8 @@ import { askedOf, entryOn } from '../../handbook/asked.ts'
 import { asksToKnow } from '../../handbook/leave.ts'
 import { asksNothing } from '../../language/conversation/asks-nothing.ts'
 import { isFewWords } from '../../language/conversation/follow-up.ts'
-import type { Frame } from '../../language/conversation/frame.ts'
 import { ofAnswer } from '../../language/conversation/of-answer.ts'
-import type { StayingDanger } from '../../language/conversation/staying.ts'
-import { lastSpoken } from '../../language/conversation/told-dangers.ts'
+import { isOpen, standing } from '../../language/conversation/told-dangers.ts'
 import { toldFrame } from '../../language/conversation/told-frame.ts'
 import { yesOrNo } from '../../language/conversation/yes-or-no.ts'
 import { knownShare } from '../../language/model/index.ts'
@@ -192,18 +188,6 @@ const leftAlone = (command: string, readAs: Text, locale: Locale): Reply =>
 
 /** Numbers and names tell of another question than the one before. */
 const namesAnew = (text: string, used: readonly KitEntry[]): boolean => used.length > 0 || /\d/.test(text)
-
-/** What was told before and stands, of a pack that may be the one that is asked about. */
-function standing(kept: readonly StayingDanger[], meant: Meant, frame: Frame | undefined): readonly StayingDanger[] {
-  const told = meant.kind === 'asks back' ? meant.told : lastSpoken(frame)?.of
-  return kept.filter(
-    ({ danger, of, doubted }) => !doubted && rows[danger].stays === 'lasts' && mayBeSame(of, told ?? {}),
-  )
-}
-
-/** Nothing but the pack itself is asked about, as far as can be read. */
-const isOpen = ({ kind }: Meant, about: string | undefined): boolean =>
-  kind === 'asks back' || (kind === 'unclear' && about === undefined)
 
 /** Nothing of its own, in words that are all known: it speaks of the answer before. */
 const pointsAt = ({ kind, understanding }: Meant, text: string) =>

@@ -7,6 +7,7 @@ import { attempt } from '../../ground/problem.ts'
 import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Corrections } from '../dangers/corrections.ts'
 import type { ToldDanger } from '../dangers/index.ts'
+import type { Meant } from '../reading/meant.ts'
 import { toldBy } from '../reading/told-pack.ts'
 import { readPack } from '../things/pack.ts'
 import type { Frame } from './frame.ts'
@@ -147,3 +148,19 @@ export function together(kept: readonly StayingDanger[], told: readonly StayingD
 
 /** Of one conversation; nobody tells more of one pack after another in half an hour. */
 const mostKept = 40
+
+/** What was told before and stands, of a pack that may be the one that is asked about. */
+export function standing(
+  kept: readonly StayingDanger[],
+  meant: Meant,
+  frame: Frame | undefined,
+): readonly StayingDanger[] {
+  const told = meant.kind === 'asks back' ? meant.told : lastSpoken(frame)?.of
+  return kept.filter(
+    ({ danger, of, doubted }) => !doubted && dangers[danger].stays === 'lasts' && mayBeSame(of, told ?? {}),
+  )
+}
+
+/** Nothing but the pack itself is asked about, as far as can be read. */
+export const isOpen = ({ kind }: Meant, about: string | undefined): boolean =>
+  kind === 'asks back' || (kind === 'unclear' && about === undefined)

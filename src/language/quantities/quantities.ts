@@ -1,6 +1,6 @@
 // One reader for each quantity that a question can carry. All throw a Problem that names the token.
 
-import { thickestGauge, thinnestGauge, wireArea_mm2 } from '../../charging/things/wire.ts'
+import { thickestGauge, thinnestGauge, wireArea_mm2 } from '../../charging/leads/wire.ts'
 import type { Said } from '../../ground/locale.ts'
 import { plainText, quoted } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'

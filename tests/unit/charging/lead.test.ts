@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { leadOf, thinnestLead } from '../../../src/charging/sources/lead.ts'
-import { mostCurrent_A, wireResistance_ohm, wireRise_K } from '../../../src/charging/things/wire.ts'
+import { leadOf, thinnestLead } from '../../../src/charging/leads/lead.ts'
+import { mostCurrent_A, wireResistance_ohm, wireRise_K } from '../../../src/charging/leads/wire.ts'
 
 const load = fc.record({
   length_m: fc.double({ min: 0.05, max: 20, noNaN: true }),

@@ -1,6 +1,6 @@
 // Where a pack stands or is to go: "3.7 a cell", "12.6v" of a 3S, "30%", "half full", "just landed", "storage".
 
-import { measured } from '../packs/pack-parts.ts'
+import { measured } from '../packs/draft.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { phraseSet, wordSet } from '../sentence/tokens.ts'
 import { findStateWords } from './state-words.ts'

@@ -4,7 +4,8 @@ import type { ToldPack } from '../sentence/candidate.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'
 import { decimalText } from '../sentence/written.ts'
-import { bareCapacityAt, type Draft, draftParts, measured, milliampsAt, packCapacity_Ah } from './pack-parts.ts'
+import { type Draft, measured } from './draft.ts'
+import { bareCapacityAt, draftParts, milliampsAt, packCapacity_Ah } from './pack-parts.ts'
 
 interface Run {
   readonly first: number

@@ -1,6 +1,6 @@
 // Plain quantities: currents, rates, power, energy, temperatures, lengths, masses and wires.
 
-import { plugNames } from '../../../charging/things/plug.ts'
+import { plugNames } from '../../../charging/leads/plug.ts'
 import type { Measure } from '../sentence/measures.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'

@@ -1,7 +1,7 @@
 // What the plugs of packs bear.
 
-import type { Band } from './chemistry.ts'
-import { practice } from './cited.ts'
+import type { Band } from '../things/chemistry.ts'
+import { practice } from '../things/cited.ts'
 
 const band = (low: number, high = low): Band => ({ low, high })
 

@@ -1,6 +1,6 @@
 // Copper wire by American gauge: its size, its resistance, and how warm a current makes it.
 
-import { practice, published } from './cited.ts'
+import { practice, published } from '../things/cited.ts'
 
 /** Annealed copper at 20 °C, in ohm·m. */
 export const copperResistivity_ohmm = published(1.7241e-8, 'IEC 60028, resistivity of annealed copper at 20 °C')

@@ -1,6 +1,6 @@
 // A lead of two wires, out and back: what it takes from the volts, and the thinnest gauge that will do.
 
-import { mostRise_K, thickestGauge, thinnestGauge, wireResistance_ohm, wireRise_K } from '../things/wire.ts'
+import { mostRise_K, thickestGauge, thinnestGauge, wireResistance_ohm, wireRise_K } from './wire.ts'
 
 export interface LeadLoad {
   /** From one end of the lead to the other; the current flows this far out and back. */

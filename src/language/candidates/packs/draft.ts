@@ -1,0 +1,30 @@
+// A pack as far as its parts were read.
+
+import type { ToldPack } from '../sentence/candidate.ts'
+import type { Measure } from '../sentence/measures.ts'
+import type { Sentence } from '../sentence/sentence.ts'
+
+/** The draft of a pack, and how surely its parts are some. */
+export interface Draft extends ToldPack {
+  /** Label energy and volts add nothing beside cells and capacity, but they belong to the pack. */
+  energy?: true
+  nominal?: number
+  /** Its volts are those of so many round cells. */
+  roundLabel?: boolean
+  /** Most that one round cell of its size holds, in Ah. */
+  format?: number
+  /** The capacity is that of the pack already. */
+  summed?: true
+  bare?: true
+  /** A rate below 5C that was not said to be on the label, at this token. */
+  bareRateAt?: number
+  sure: number
+  /** How surely its cells are those of a pack, where nothing else says so. */
+  cellsSure?: number
+}
+
+/** Reads the part at this token into the draft and gives the token behind it; undefined where none stands. */
+export type DraftPart = (sentence: Sentence, at: number, draft: Draft) => number | undefined
+
+export const measured = (sentence: Sentence, at: number, dimension: Measure['dimension']): Measure | undefined =>
+  sentence.measures[at]?.find(measure => measure.dimension === dimension)
