@@ -140,7 +140,7 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
     say`Charge where you can leave without passing it.`,
   ],
   children: () => [
-    say`Never leave it to children or animals: a charge stays in the hands and the sight of an adult who knows it.`,
+    say`Never leave children or animals alone with it: a charge stays in the hands and the sight of an adult who knows it.`,
     say`Keep children and animals away from it, and have the adult stay until it is unplugged.`,
   ],
   medical: () => [
