@@ -27,7 +27,7 @@ function runAt(sentence: Sentence, first: number, taken: ReadonlySet<number>): R
   while (at < sentence.tokens.length && !taken.has(at)) {
     const more = { ...draft }
     const end = sourcePart(sentence, at, more)
-    if (end === undefined || isOther(sentence, at, draft, more)) break
+    if (end === undefined || isOther(sentence, at, end, draft, more)) break
     draft = more
     after = end
     at = glueEnd(sentence, after, draft)
@@ -36,7 +36,7 @@ function runAt(sentence: Sentence, first: number, taken: ReadonlySet<number>): R
 }
 
 /** What stands at this token is no part of the source that was told so far. */
-function isOther(sentence: Sentence, at: number, told: SourceDraft, draft: SourceDraft): boolean {
+function isOther(sentence: Sentence, at: number, end: number, told: SourceDraft, draft: SourceDraft): boolean {
   const before = sentence.word(at - 1)
   const figures = told.volts ?? told.amps ?? told.watts ?? told.capacity_Ah ?? told.energy_Wh
   const started = figures !== undefined || told.kind !== undefined
@@ -45,10 +45,11 @@ function isOther(sentence: Sentence, at: number, told: SourceDraft, draft: Sourc
   // "22.3V at 10A" is where a pack stands, and what it is given; "supply at 2A" most often is that too.
   if (before !== 'at') return false
   if (told.kind === undefined) return figures !== undefined
-  return draft.amps !== told.amps && told.volts === undefined && !rated.has(sentence.word(at - 2))
+  const isRated = rated.has(sentence.word(at - 2)) || rated.has(sentence.word(end))
+  return draft.amps !== told.amps && told.volts === undefined && !isRated
 }
 
-/** "Fused at 8 A" is what it gives. */
+/** "Fused at 8 A", "at a 10 A fuse" is what it gives. */
 const rated = wordSet('fused fuse rated limited')
 
 /** Behind the words that may stand between two parts. */
