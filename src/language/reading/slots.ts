@@ -66,7 +66,12 @@ export function slotFor(
     named(kind) ??
     kinds
       .map(wanted =>
-        free(options.find(({ kind: of, name }) => of === wanted && !toldByName.has(name) && !isFilled(name))),
+        free(
+          options.find(
+            ({ kind: of, name }) =>
+              of === wanted && !toldByName.has(name) && !isFilled(name) && !(kind === 'rate' && name === 'balance'),
+          ),
+        ),
       )
       .find(option => option !== undefined)
   )

@@ -94,6 +94,10 @@ describe('a short answer to what was asked before', () => {
   })
 })
 
+it('takes a rate beside the volts of cells for no balance current', async () => {
+  expect((await asking.ask('4s rested 3.96 3.97 3.71 3.96, put it on at 1C?')).headline).toMatch(/0\.26 V apart/)
+})
+
 describe('what is missing', () => {
   it('is asked for once, with choices that a number picks', async () => {
     const asked = await asking.ask('what current for my 4s lihv')

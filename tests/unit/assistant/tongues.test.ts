@@ -26,6 +26,16 @@ const asked: readonly (readonly [Tongue, string, string])[] = [
   ['it', 'Quanti ampere per una lipo 4S 1500?', 'carico la 3S 2200 a 1 A mentre dormo'],
 ]
 
+test.each([
+  'kann ich einen 3S und einen 4S Akku zusammen ans Parallelboard hängen',
+  'on peut charger une 2S et une 3S ensemble sur la planche parallèle',
+  'se pueden cargar una 3S y una 2S juntas en la placa paralela',
+  'kunnen een 2S en een 4S samen op het parallelbord',
+  'metto una 2S e una 3S insieme sulla scheda parallela',
+])('packs that differ on one board are refused: %s', async question => {
+  expect((await asking.ask(question)).verdict).toBe('do not charge')
+})
+
 describe('a question in another tongue', () => {
   test.each(asked)('is answered with figures and care where it is certain: %s', async (tongue, question) => {
     const reply = await asking.ask(question)

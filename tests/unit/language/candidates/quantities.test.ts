@@ -47,6 +47,8 @@ describe('quantities', () => {
     ['temperature', '50C in the sun', '50°C'],
     ['temperature', '-5°C', '-5°C'],
     ['temperature', 'minus five', '-5°C'],
+    ['temperature', 'seven below freezing', '-7°C'],
+    ['temperature', '3 degrees under zero', '-3°C'],
     ['temperature', 'it is – 6 outside', undefined],
     ['temperature', 'it is –6 outside', '-6°C'],
     ['temperature', '28F', '28°F'],
