@@ -33,10 +33,12 @@ const goalCues: ReadonlySet<string> = new Set(['to', 'until', 'till', 'into', 'u
 const timeOfDay = /\d:\d/
 /** Behind a duration: it is over. */
 const past: ReadonlySet<string> = new Set(['ago', 'in', 'old', 'already', 'gone', 'late'])
+/** Cells are evened out with so little. */
+const bleeds = /^(?:0?\.[0-5]\d*A|[1-5]?\d{2}mA)$/i
 const endCues: ReadonlySet<string> = new Set(['until', 'till', 'til'])
 
 /** Details that a value of their kind alone does not mean. */
-const toldByName: ReadonlySet<string> = new Set(['until', 'places', 'ports', 'boards'])
+const toldByName: ReadonlySet<string> = new Set(['until', 'places', 'ports', 'boards', 'balance'])
 
 /** The detail that a value fills; undefined where the command takes none of its kind, or it is filled already. */
 export function slotFor(
@@ -56,6 +58,7 @@ export function slotFor(
   if (kind === 'state' || (kind === 'percent' && goalCues.has(cue) && named('to')))
     return stateSlot(candidate, named, kindOf => free(options.find(o => o.kind === kindOf)))
   if (kind === 'current' && endCues.has(cue)) return named('until')
+  if (kind === 'current' && bleeds.test(text) && named('balance')) return named('balance')
   // "My bench supply": of which nothing is told.
   if (kind === 'source' && /^(?:supply|usb(?:-c)?)$/i.test(text)) return undefined
   if (kind === 'board' || kind === 'batch') return /\d/.test(text) ? (named('places') ?? named('ports')) : undefined
@@ -66,12 +69,7 @@ export function slotFor(
     named(kind) ??
     kinds
       .map(wanted =>
-        free(
-          options.find(
-            ({ kind: of, name }) =>
-              of === wanted && !toldByName.has(name) && !isFilled(name) && !(kind === 'rate' && name === 'balance'),
-          ),
-        ),
+        free(options.find(({ kind: of, name }) => of === wanted && !toldByName.has(name) && !isFilled(name))),
       )
       .find(option => option !== undefined)
   )
