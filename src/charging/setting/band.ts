@@ -2,7 +2,7 @@
 
 import type { Charge, ChargeRequest } from '../simulation/charge.ts'
 import { checkRequest } from '../simulation/check-request.ts'
-import { membersOf } from '../simulation/members.ts'
+import { membersOf, middleMember } from '../simulation/members.ts'
 import { quickCharge } from '../simulation/quick-charge.ts'
 import { simulateCharge } from '../simulation/simulate.ts'
 import type { Band } from '../things/chemistry.ts'
@@ -37,6 +37,8 @@ export function chargeTimeBand(request: ChargeRequest): ChargeTimes {
     return { ...run, timeFactor, warmed_K: run.mean_C - cell.ambient_C }
   })
   const charge = simulateCharge(request, runs.reduce((sum, { warmed_K }) => sum + warmed_K, 0) / runs.length)
+  // From where it is told to stand, in whatever notation: what is judged by it is judged alike.
+  const middle = middleMember(request, charge.startSoc)
   const band = (of: (run: (typeof runs)[number]) => number, likely?: number): Band => {
     const sorted = Float64Array.from(runs, of).sort()
     const [low, high] = tails.map(share => quantile(sorted, share)) as [number, number]
@@ -48,10 +50,7 @@ export function chargeTimeBand(request: ChargeRequest): ChargeTimes {
     timeToCutoff_s: band(run => run.timeToCutoff_s * run.timeFactor, charge.timeToCutoff_s),
     charge_Ah: band(run => run.charge_Ah, charge.charge_Ah),
     heat_Wh: band(run => run.heat_Wh * request.pack.series, charge.heat_Wh),
-    warmest_C: {
-      ...band(run => run.warmest_C),
-      middle: runs.reduce((sum, run) => sum + run.warmest_C, 0) / runs.length,
-    },
+    warmest_C: { ...band(run => run.warmest_C), middle: quickCharge(middle.cell, middle.law).warmest_C },
   }
 }
 

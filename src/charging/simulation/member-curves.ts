@@ -13,6 +13,13 @@ const furthest = 1.25
 const leastRise_V = 1e-4
 const curvesKnown = new WeakMap<Chemistry, readonly Float64Array[]>()
 
+const sampled = (of: (soc: number) => number): Float64Array =>
+  Float64Array.from({ length: points }, (_, point) => of(point / (points - 1)))
+
+/** The chemistry's own curve, as those of the draws are kept. */
+export const ownCurveOf = ({ curve: { value: own } }: Chemistry): Float64Array =>
+  sampled(soc => interpolate(own.soc, own.perCell_V, soc))
+
 /** A curve for each draw: between the chemistry's own and those of its published cells, ends where its own has them. */
 export function curvesOf(chemistry: Chemistry): readonly Float64Array[] {
   const known = curvesKnown.get(chemistry)
@@ -25,8 +32,7 @@ export function curvesOf(chemistry: Chemistry): readonly Float64Array[] {
     const times = nearest + (furthest - nearest) * ((index * 0.618034) % 1)
     const otherV = [ends_V[0], ...other.perCell_V.slice(1, -1), ends_V[1]]
     let last_V = ends_V[0] - leastRise_V
-    return Float64Array.from({ length: points }, (_, point) => {
-      const soc = point / (points - 1)
+    return sampled(soc => {
       const own_V = interpolate(own.soc, own.perCell_V, soc)
       last_V = Math.max(last_V + leastRise_V, own_V + times * (interpolate(other.soc, otherV, soc) - own_V))
       return last_V

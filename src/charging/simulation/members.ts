@@ -2,16 +2,16 @@
 
 import type { Chemistry } from '../things/chemistry.ts'
 import { slopeBelowEmpty_V } from '../things/curve.ts'
-import type { Learned } from '../things/learned.ts'
+import type { Learned, Traits } from '../things/learned.ts'
 import type { State } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import { laterParts } from './cell.ts'
 import type { ChargeRequest } from './charge.ts'
 import { drawCount, draws, shareBelow } from './design.ts'
-import { curvesOf, socOn } from './member-curves.ts'
+import { curvesOf, ownCurveOf, socOn } from './member-curves.ts'
 import type { QuickCell, QuickLaw } from './quick-run.ts'
 import { termsOf } from './terms.ts'
-import { likelyTraits } from './traits.ts'
+import { likelyTraits, typicalTraits } from './traits.ts'
 
 /** One of the cells that a pack may be made of, charged as it may be. */
 export interface Member {
@@ -57,9 +57,7 @@ export function membersOf(request: ChargeRequest, turn = 0): Member[] {
   const curves = curvesOf(chemistry)
   const body = bodyOf(pack)
   const timeError = learned ? timeErrorOf(learned, current_A / label_Ah) : errors.time
-  const { fastShare, fast_s } = laterParts.value
   return draws.map((draw, index) => {
-    const { share, atOnce_ohmAh, later_ohmAh, slow_s } = traits[index] as (typeof traits)[number]
     const [current = 0, cutoff = 0, end = 0, model = 0] = draw.slice(7)
     const [start = 0, warmth = 0] = (draws[(index + 17 * turn) % drawCount] as typeof draw).slice(11)
     const curve_V = curves[index] as Float64Array
@@ -70,13 +68,8 @@ export function membersOf(request: ChargeRequest, turn = 0): Member[] {
     }
     return {
       cell: {
-        capacity_Ah: share * label_Ah,
+        ...cellOf(traits[index] as Traits, label_Ah),
         curve_V,
-        series_ohm: atOnce_ohmAh / label_Ah,
-        fast_ohm: (fastShare * later_ohmAh) / label_Ah,
-        fast_s,
-        slow_ohm: ((1 - fastShare) * later_ohmAh) / label_Ah,
-        slow_s,
         ambient_C: temperature_C ?? atRoom_C + errors.temperature_C * warmth,
         ...body,
       },
@@ -88,6 +81,33 @@ export function membersOf(request: ChargeRequest, turn = 0): Member[] {
       timeFactor: 1 + timeError * model,
     }
   })
+}
+
+/** The middle of the members, as it is charged from there where nothing is off. */
+export function middleMember(request: ChargeRequest, startSoc: number): Pick<Member, 'cell' | 'law'> {
+  const { pack, temperature_C, measuredCapacity_Ah, learned } = request
+  const traits = learned?.traits ?? likelyTraits(pack, temperature_C ?? atRoom_C, measuredCapacity_Ah)
+  return {
+    cell: {
+      ...cellOf(typicalTraits(traits), pack.capacity_Ah),
+      curve_V: ownCurveOf(pack.chemistry),
+      ambient_C: temperature_C ?? atRoom_C,
+      ...bodyOf(pack),
+    },
+    law: { ...termsOf(request), startSoc, belowEmpty_V: slopeBelowEmpty_V(pack.chemistry) },
+  }
+}
+
+function cellOf({ share, atOnce_ohmAh, later_ohmAh, slow_s }: Traits, label_Ah: number) {
+  const { fastShare, fast_s } = laterParts.value
+  return {
+    capacity_Ah: share * label_Ah,
+    series_ohm: atOnce_ohmAh / label_Ah,
+    fast_ohm: (fastShare * later_ohmAh) / label_Ah,
+    fast_s,
+    slow_ohm: ((1 - fastShare) * later_ohmAh) / label_Ah,
+    slow_s,
+  }
 }
 
 /** How a cell position of the pack warms and gives off heat: by its share of mass and surface. */
