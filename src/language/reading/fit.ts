@@ -109,6 +109,11 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
     if (options[name] === undefined && !isToldByPack && command.options.some(option => option.name === name))
       options[name] = text
   }
+  // "A board for five packs, 6S 1300": so many of them.
+  if (options.places !== undefined && options.packs !== undefined && !/;|^\d+x/.test(options.packs)) {
+    options.packs = `${options.places}x ${options.packs}`
+    delete options.places
+  }
   // "Make it three ports": as many of the charger that was told before.
   const [, one] = /^(?:\d+x )?([^;]+)$/.exec(kept.chargers ?? '') ?? []
   if (one !== undefined && chargers && chargers.options.chargers === undefined && options.ports !== undefined) {

@@ -98,6 +98,11 @@ it('takes a rate beside the volts of cells for no balance current', async () => 
   expect((await asking.ask('4s rested 3.96 3.97 3.71 3.96, put it on at 1C?')).headline).toMatch(/0\.26 V apart/)
 })
 
+it('takes the places of a board for so many packs of the one that is named', async () => {
+  const reply = await asking.ask('which charger for a board for 5 packs, all 6s 1300 lipo')
+  expect(reply.readAs).toContain('5x 6S 1300mAh LiPo')
+})
+
 describe('what is missing', () => {
   it('is asked for once, with choices that a number picks', async () => {
     const asked = await asking.ask('what current for my 4s lihv')
