@@ -4,7 +4,7 @@ import { type Asked, command, optional } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
-import { judgeHealth, likeReadings, resistanceFromLoads, worstOf } from '../../src/charging/upkeep/health.ts'
+import { judgeHealth, likeReadings, meanOf, resistanceFromLoads, worstOf } from '../../src/charging/upkeep/health.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { cellResistancesKind, loadKind } from '../../src/language/kinds/reading-kinds.ts'
 import { cellsKind, packKind, resistanceKind, temperatureKind } from '../../src/language/kinds/values.ts'
@@ -56,7 +56,7 @@ export const health = command({
     return {
       // What of a pack of one cell is read goes for one of which nobody told how many it has.
       series: isOpen ? undefined : pack.series,
-      cell_ohm: cells_ohm.reduce((sum, ohm) => sum + ohm, 0) / cells_ohm.length,
+      cell_ohm: meanOf(cells_ohm),
       cells_ohm,
       worst: worstOf(cells_ohm),
       // How much is much hangs on the capacity.

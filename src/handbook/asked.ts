@@ -88,9 +88,9 @@ export const entryOn = ([danger]: readonly Danger[]): HandbookEntry | undefined 
 
 const isEmergency = ({ dangers = [] }: HandbookEntry): boolean => dangers.some(danger => emergencies.includes(danger))
 
-/** The same question as the handbook words it: what a person wrote need not be kept to ask it again. */
 type Worded = Pick<AskedOfHandbook, 'entry' | 'nearest' | 'dangers'>
 
+/** The same question as the handbook words it: what a person wrote need not be kept to ask it again. */
 export function wordedBy({ entry, nearest, dangers }: Worded): string {
   if (!entry) return [nothing, ...nearest.map(({ title }) => title)].join(between)
   return dangers.length > 0 ? (entry.questions.find(asksLeave) ?? entry.title) : entry.title

@@ -94,9 +94,10 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     return understanding ? { ...reply, understood: { ...understanding, dangers } } : reply
   } catch (error) {
     if (!(error instanceof Problem)) return faultOf(onFault, error, command, readAs, locale)
+    const isChange = registry.find(command)?.changes
     // A name that is to be kept tells nothing of a pack.
-    const heard = registry.find(command)?.changes ? dangers : [...dangers, ...dangersAt(error)]
-    if (understanding && registry.find(command)?.changes) conversation.keepAbout(ofChanges)
+    const heard = isChange ? dangers : [...dangers, ...dangersAt(error)]
+    if (understanding && isChange) conversation.keepAbout(ofChanges)
     else if (understanding) conversation.keep({ question, pending: undefined, doubts, names })
     if (heard.length > 0) return dangerReply({ dangers: heard }, readAs, understanding, locale)
     return { ...problemReply(command, readAs, error, locale), understood: understanding }

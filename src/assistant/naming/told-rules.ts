@@ -8,7 +8,7 @@ export const ruleKind = 'club rule'
 export const lifted = 'none'
 
 const lifting =
-  /\b(?:lift|remove|drop|cancel|reset|clear|delete|scrap|revoke|abolish|unset|end|forget)(?:s|ed|ing|t?ed|t?ing)?\b|\b(?:take|get rid of|do away|done away)\b|\b(?:back|return) to (?:the )?(?:normal|default|usual|standard)|\bno (?:longer|more)\b|\bwithout (?:a|any) (?:limit|rule)\b|\bany ?more\b|\boff\b/iu
+  /\b(?:lift|remove|drop|cancel|reset|clear|delete|scrap|revoke|abolish|unset|end|forget)(?:s|t?ed|t?ing)?\b|\b(?:take|get rid of|do away|done away)\b|\b(?:back|return) to (?:the )?(?:normal|default|usual|standard)|\bno (?:longer|more)\b|\bwithout (?:a|any) (?:limit|rule)\b|\bany ?more\b|\boff\b/iu
 
 /** What a rule is called in a sentence, where its value does not say it. */
 const matters = {
@@ -36,7 +36,7 @@ export function rulesTold(plain: string, values: readonly Candidate[]): Readonly
     for (const limit of called.length > 0 ? called.slice(0, 1) : limits)
       if (!(isOfCells && limit === 'coldest')) told[limit] = lifted
   }
-  return { ...told, ...choicesTold(plain) }
+  return { ...told, ...choicesTold(plain, isLifted) }
 }
 
 const isVolts = (kind: string, text: string): boolean =>
@@ -45,11 +45,11 @@ const isVolts = (kind: string, text: string): boolean =>
 /** "3.8V per cell": rules are for a cell anyway. */
 const withoutCells = (text: string): string => text.replace(/ per cell$/, '')
 
-function choicesTold(plain: string): Readonly<Record<string, string>> {
+function choicesTold(plain: string, isLifted: boolean): Readonly<Record<string, string>> {
   const told: Record<string, string> = {}
   const mark = /\bcommas?\b/iu.test(plain) ? 'comma' : /\bpoints?\b/iu.test(plain) ? 'point' : undefined
   if (mark && /\bdecimals?\b|\bnumbers?\b/iu.test(plain)) told.decimal = mark
   if (/\bprivate(?:ly)?\b/iu.test(plain)) told['private-answers'] = /\bmod/iu.test(plain) ? 'moderators' : 'everyone'
-  if (/\bgentl[ey]\b/iu.test(plain)) told.gentle = lifting.test(plain) || /\bno\b/iu.test(plain) ? 'no' : 'yes'
+  if (/\bgentl[ey]\b/iu.test(plain)) told.gentle = isLifted || /\bno\b/iu.test(plain) ? 'no' : 'yes'
   return told
 }

@@ -11,33 +11,38 @@ const nearest = 0.5
 const furthest = 1.25
 /** A curve never falls from point to point. */
 const leastRise_V = 1e-4
-const curvesKnown = new WeakMap<Chemistry, readonly Float64Array[]>()
+const curvesKnown = new WeakMap<Chemistry, Curves>()
+
+interface Curves {
+  /** The chemistry's own. */
+  readonly own: Float64Array
+  /** One for each draw. */
+  readonly drawn: readonly Float64Array[]
+}
 
 const sampled = (of: (soc: number) => number): Float64Array =>
   Float64Array.from({ length: points }, (_, point) => of(point / (points - 1)))
 
-/** The chemistry's own curve, as those of the draws are kept. */
-export const ownCurveOf = ({ curve: { value: own } }: Chemistry): Float64Array =>
-  sampled(soc => interpolate(own.soc, own.perCell_V, soc))
-
-/** A curve for each draw: between the chemistry's own and those of its published cells, ends where its own has them. */
-export function curvesOf(chemistry: Chemistry): readonly Float64Array[] {
+/** The chemistry's own curve, and one for each draw: between the chemistry's own and those of its published cells, ends where its own has them. */
+export function curvesOf(chemistry: Chemistry): Curves {
   const known = curvesKnown.get(chemistry)
   if (known) return known
   const own = chemistry.curve.value
   const ends_V = [own.perCell_V[0] as number, own.perCell_V.at(-1) as number] as const
-  const made = draws.map((_, index) => {
+  const own_V = (soc: number) => interpolate(own.soc, own.perCell_V, soc)
+  const drawn = draws.map((_, index) => {
     // In turn through the cells, as far off the chemistry's own as they are, a half nearer to a quarter further.
     const other = chemistry.curves[index % chemistry.curves.length]?.value ?? own
     const times = nearest + (furthest - nearest) * ((index * 0.618034) % 1)
     const otherV = [ends_V[0], ...other.perCell_V.slice(1, -1), ends_V[1]]
     let last_V = ends_V[0] - leastRise_V
     return sampled(soc => {
-      const own_V = interpolate(own.soc, own.perCell_V, soc)
-      last_V = Math.max(last_V + leastRise_V, own_V + times * (interpolate(other.soc, otherV, soc) - own_V))
+      const there_V = own_V(soc)
+      last_V = Math.max(last_V + leastRise_V, there_V + times * (interpolate(other.soc, otherV, soc) - there_V))
       return last_V
     })
   })
+  const made = { own: sampled(own_V), drawn }
   curvesKnown.set(chemistry, made)
   return made
 }

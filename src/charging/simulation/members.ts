@@ -8,7 +8,7 @@ import type { Pack } from '../things/pack.ts'
 import { laterParts } from './cell.ts'
 import type { ChargeRequest } from './charge.ts'
 import { drawCount, draws, shareBelow } from './design.ts'
-import { curvesOf, ownCurveOf, socOn } from './member-curves.ts'
+import { curvesOf, socOn } from './member-curves.ts'
 import type { QuickCell, QuickLaw } from './quick-run.ts'
 import { termsOf } from './terms.ts'
 import { likelyTraits, typicalTraits } from './traits.ts'
@@ -51,10 +51,10 @@ export const atRoom_C = 23
  * anew for each `turn`.
  */
 export function membersOf(request: ChargeRequest, turn = 0): Member[] {
-  const { pack, temperature_C, measuredCapacity_Ah, learned, current_A } = request
+  const { pack, temperature_C, learned, current_A } = request
   const { chemistry, capacity_Ah: label_Ah } = pack
-  const traits = learned?.traits ?? likelyTraits(pack, temperature_C ?? atRoom_C, measuredCapacity_Ah)
-  const curves = curvesOf(chemistry)
+  const traits = traitsOf(request)
+  const { drawn: curves } = curvesOf(chemistry)
   const body = bodyOf(pack)
   const timeError = learned ? timeErrorOf(learned, current_A / label_Ah) : errors.time
   return draws.map((draw, index) => {
@@ -85,18 +85,21 @@ export function membersOf(request: ChargeRequest, turn = 0): Member[] {
 
 /** The middle of the members, as it is charged from there where nothing is off. */
 export function middleMember(request: ChargeRequest, startSoc: number): Pick<Member, 'cell' | 'law'> {
-  const { pack, temperature_C, measuredCapacity_Ah, learned } = request
-  const traits = learned?.traits ?? likelyTraits(pack, temperature_C ?? atRoom_C, measuredCapacity_Ah)
+  const { pack, temperature_C } = request
   return {
     cell: {
-      ...cellOf(typicalTraits(traits), pack.capacity_Ah),
-      curve_V: ownCurveOf(pack.chemistry),
+      ...cellOf(typicalTraits(traitsOf(request)), pack.capacity_Ah),
+      curve_V: curvesOf(pack.chemistry).own,
       ambient_C: temperature_C ?? atRoom_C,
       ...bodyOf(pack),
     },
     law: { ...termsOf(request), startSoc, belowEmpty_V: slopeBelowEmpty_V(pack.chemistry) },
   }
 }
+
+/** What the cells may be like, by draw. */
+const traitsOf = ({ pack, temperature_C, measuredCapacity_Ah, learned }: ChargeRequest): readonly Traits[] =>
+  learned?.traits ?? likelyTraits(pack, temperature_C ?? atRoom_C, measuredCapacity_Ah)
 
 function cellOf({ share, atOnce_ohmAh, later_ohmAh, slow_s }: Traits, label_Ah: number) {
   const { fastShare, fast_s } = laterParts.value

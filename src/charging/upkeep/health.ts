@@ -60,7 +60,7 @@ export function likeReadings({ classes }: Chemistry): Cited<Band> {
 export const oddCell = practice(1.4, 'a cell with 1.4 times the resistance of the middle one ages ahead of the others')
 
 export function judgeHealth({ pack, cells_ohm, temperature_C = 25, fresh_ohm }: HealthRequest): Health {
-  const cell_ohm = cells_ohm.reduce((sum, ohm) => sum + ohm, 0) / cells_ohm.length
+  const cell_ohm = meanOf(cells_ohm)
   const at25C_ohm = cell_ohm / resistanceFactor(temperature_C)
   const at25C_ohmAh = at25C_ohm * pack.capacity_Ah
   const like_ohmAh =
@@ -68,6 +68,10 @@ export function judgeHealth({ pack, cells_ohm, temperature_C = 25, fresh_ohm }: 
   const times = at25C_ohmAh / like_ohmAh.high
   return { age: ageAt(times), cell_ohm, at25C_ohm, at25C_ohmAh, like_ohmAh, times }
 }
+
+/** Of a pack's cells, in ohm. */
+export const meanOf = (cells_ohm: readonly number[]): number =>
+  cells_ohm.reduce((sum, ohm) => sum + ohm, 0) / cells_ohm.length
 
 const ofItself = (fresh_ohmAh: number): Band => ({ low: fresh_ohmAh, high: fresh_ohmAh })
 

@@ -5,9 +5,9 @@ import { conceptsOf } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import { wordsOf } from '../model/words.ts'
 import type { Choice } from '../reading/choose.ts'
-import { type Fitted, fitTo } from '../reading/fit.ts'
+import type { Fitted } from '../reading/fit.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
-import { choiceOf } from './choice-of.ts'
+import { choiceBy } from './choice-of.ts'
 import { goesOn, isFewWords, namesWanted } from './follow-up.ts'
 import type { Lent } from './lend.ts'
 
@@ -61,9 +61,6 @@ export function elsewhere(
   if (values.length === 0) return undefined
   return vocabulary
     .filter(({ name }) => others.includes(name))
-    .map(command => {
-      const { kept, before } = lent(command)
-      return choiceOf(fitTo(command, values, kept, before), kept)
-    })
+    .map(command => choiceBy(command, values, lent(command)))
     .find(({ fitted, kept }) => fitted?.left.length === 0 && fitted.missing === undefined && kept.length > 0)
 }

@@ -2,6 +2,7 @@
 
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
+import { alike } from '../reading/charger-told.ts'
 import { isOfLabel, type Kept } from '../reading/fit.ts'
 import { isOfNamed } from '../reading/free-words.ts'
 import { type PackTold, toldBy, toldIn } from '../reading/told-pack.ts'
@@ -103,7 +104,7 @@ function inTermsOf(command: CommandWords, kept: Kept): Kept {
 function chargersIn({ options }: CommandWords, text: string): readonly (readonly [string, string])[] {
   const many = options.find(({ kind }) => kind === 'session chargers')
   const one = options.find(({ kind }) => kind === 'charger')
-  const [, single] = /^(?:\d+x )?([^;]+)$/.exec(text) ?? []
+  const { one: single } = alike(text)
   if (many) return [[many.name, text]]
   return one && single !== undefined ? [[one.name, single]] : []
 }

@@ -7,7 +7,7 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { intentsOf, knownShare } from '../model/index.ts'
 import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/assumed.words.ts'
 import { aside, type Choice, choices, type Reading, tellsOfPacks } from '../reading/choose.ts'
-import { type Fitted, fitTo } from '../reading/fit.ts'
+import type { Fitted } from '../reading/fit.ts'
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Near, Understanding } from '../reading/meant.ts'
 import { standsAt, warmthTold } from '../reading/stands.ts'
@@ -17,7 +17,7 @@ import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { namesForeign } from '../things/foreign-chemistries.ts'
 import { amended } from './amend.ts'
 import { opensAsking } from './asks-nothing.ts'
-import { choiceOf } from './choice-of.ts'
+import { choiceBy } from './choice-of.ts'
 import { isOnlyValues, namesPack } from './follow-up.ts'
 import type { Frame } from './frame.ts'
 import { elsewhere, inTalk } from './in-talk.ts'
@@ -171,9 +171,7 @@ function settingOf(
   lent: (command: CommandWords) => Lent,
 ): readonly Choice[] {
   const command = vocabulary.find(({ name }) => name === 'current')
-  if (!command) return []
-  const { kept, before } = lent(command)
-  return [choiceOf(fitTo(command, values, kept, before), kept)]
+  return command ? [choiceBy(command, values, lent(command))] : []
 }
 
 /** It takes no details: what it would be asked by is the words alone. */

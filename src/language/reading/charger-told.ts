@@ -108,12 +108,18 @@ export function chargersListed(values: readonly Candidate[], { options }: Comman
   return { options: told, used }
 }
 
+/** Chargers that are all alike, in notation: "2x " before one of them, or nothing. Without `one` where they differ. */
+export function alike(chargers: string | undefined): { readonly count: string; readonly one: string | undefined } {
+  const [, count = '', one] = /^(\d+x )?([^;]+)$/.exec(chargers ?? '') ?? []
+  return { count, one }
+}
+
 const suchChargers = /^ (?:(?:such|more|of (?:the|those|these)|equal|identical) )?chargers?\b/i
 const ofPort = /\b(?:each|per|every|ports?|outputs?|channels?)\b/i
 
 /** "Two such chargers", "each port is 5 A at most": what it makes of the charger that was told before. */
 export function asChargerBefore(text: string, value: Candidate, before: string | undefined): Candidate | undefined {
-  const [, count = '', one] = /^(\d+x )?([^;]+)$/.exec(before ?? '') ?? []
+  const { count, one } = alike(before)
   if (one === undefined) return undefined
   if (value.kind === 'count' && suchChargers.test(text.slice(value.end)))
     return { ...value, kind: 'charger', text: `${value.text}x ${one}` }

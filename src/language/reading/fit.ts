@@ -10,7 +10,7 @@ import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
 import { chemistryAssumed, readAsAh, readAsAmps } from './assumed.words.ts'
 import { bareCapacity } from './bare-capacity.ts'
 import { cellsByVolts, cellsRead } from './cells-told.ts'
-import { chargersListed } from './charger-told.ts'
+import { alike, chargersListed } from './charger-told.ts'
 import { type KeptPacks, keptList, listed } from './listed.ts'
 import { packsOf, withType } from './packs-told.ts'
 import { goalsFirst, slotFor } from './slots.ts'
@@ -115,7 +115,7 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
     delete options.places
   }
   // "Make it three ports": as many of the charger that was told before.
-  const [, one] = /^(?:\d+x )?([^;]+)$/.exec(kept.chargers ?? '') ?? []
+  const { one } = alike(kept.chargers)
   if (one !== undefined && chargers && chargers.options.chargers === undefined && options.ports !== undefined) {
     options.chargers = `${options.ports}x ${one}`
     delete options.ports
@@ -133,7 +133,7 @@ export const questionOf = ({ command, options, left }: Fitted): Question => ({
 
 const labelCues: ReadonlySet<string> = new Set(['says', 'say', 'allows', 'reads', 'printed', 'label', 'states'])
 
-/** "Label says 3C", "3C charge", "charging 3C" of a label: what that allows, not what is to be set. */
+/** "Label says 3C", "3C charge": what the label allows, not what is to be set. */
 export const isOfLabel = ({ kind, cue = '', next }: Candidate): boolean =>
   kind === 'rate' && (labelCues.has(cue) || (next === 'charge' && cue !== 'at'))
 

@@ -53,8 +53,8 @@ export function slotFor(
     const reading = named(device === 'charger' ? 'shown' : 'measured')
     if (reading) return reading
   }
-  // "2 % to 80 %": beside another share one of them is where it goes.
   if (kind === 'count' && candidate.next === 'boards' && named('boards')) return named('boards')
+  // "2 % to 80 %": beside another share one of them is where it goes.
   if (kind === 'state' || (kind === 'percent' && goalCues.has(cue) && named('to')))
     return stateSlot(candidate, named, kindOf => free(options.find(o => o.kind === kindOf)))
   if (kind === 'current' && endCues.has(cue)) return named('until')

@@ -38,7 +38,8 @@ export const wantedSource: Wanted = { expected: aSource, example: 'PD 65W' }
 const powerDelivery = { phrase: usbPdPhrase, min: 5, max: 240, example: 'PD 65W' }
 /** The voltage of its cells that a power bank's mAh are counted at: common practice. */
 export const bankCell_V = 3.7
-const usb_V = 5
+/** What USB gives where no more volts are agreed on. */
+export const usb_V = 5
 /** The car socket of a power station: common practice. */
 const stationOffer: Offer = { voltage_V: 12, current_A: 10 }
 /** Of the outlets of cars, where nothing is said: common practice. */

@@ -62,13 +62,14 @@ function degreesOrRate(sentence: Sentence, first: number, weather: boolean): rea
   const degrees = measures.find(({ dimension }) => dimension === 'temperature')
   const rate = measures.find(({ dimension }) => dimension === 'rate')
   if (!degrees) return rate ? [rateOf(rate, 0.8)] : none
-  const below = belowZero(sentence, degrees.after)
-  const negative = below ?? isNegative(sentence, first)
-  const start = negative ? negative.first : first
+  const belowEnd = belowZero(sentence, degrees.after)
+  const signed = isNegative(sentence, first)
+  const negative = belowEnd !== undefined || signed !== undefined
   const sign = negative ? '-' : ''
   const score = rate ? (negative ? 0.9 : weather && degrees.value > 5 ? 0.75 : 0.2) : 0.85
   const found = foundOf(degrees, 'temperature', `${sign}${degrees.decimal}°C`, score)
-  const temperature: Found = below ? { ...found, after: below.after } : { ...found, first: start }
+  const temperature: Found =
+    belowEnd === undefined ? { ...found, first: signed?.first ?? first } : { ...found, after: belowEnd }
   if (degrees.value > 150) return rate ? [rateOf(rate, 0.8)] : none
   if (!rate || negative) return [temperature]
   return [temperature, rateOf(rate, weather && rate.value > 5 ? 0.4 : 0.8)]
@@ -86,10 +87,8 @@ function isNegative(sentence: Sentence, first: number): { first: number } | unde
 }
 
 /** "Six below zero", "3 degrees below freezing": the token behind it. */
-function belowZero(sentence: Sentence, after: number): { readonly first: number; readonly after: number } | undefined {
-  const isBelow = /^(?:below|under)$/.test(sentence.word(after)) && zero.has(sentence.word(after + 1))
-  return isBelow ? { first: after, after: after + 2 } : undefined
-}
+const belowZero = (sentence: Sentence, after: number): number | undefined =>
+  /^(?:below|under)$/.test(sentence.word(after)) && zero.has(sentence.word(after + 1)) ? after + 2 : undefined
 const zero = wordSet('zero freezing nought null 0')
 
 const placeBehind = wordSet('in outside here by on under overnight today this and , . ? ! when but with so c')
@@ -99,10 +98,8 @@ function bareTemperature(sentence: Sentence, first: number, weather: boolean): r
   const numeral = sentence.bareNumeral(first)
   if (!numeral) return none
   if (!Number.isInteger(numeral.value) || numeral.value > 80) return none
-  const below = belowZero(sentence, numeral.after)
-  if (below) {
-    return [{ kind: 'temperature', text: `-${numeral.decimal}°C`, first, after: below.after, score: 0.85 }]
-  }
+  const after = belowZero(sentence, numeral.after)
+  if (after !== undefined) return [{ kind: 'temperature', text: `-${numeral.decimal}°C`, first, after, score: 0.85 }]
   const negative = isNegative(sentence, first)
   const text = `${negative ? '-' : ''}${numeral.decimal}°C`
   if (negative) return [{ kind: 'temperature', text, first: negative.first, after: numeral.after, score: 0.8 }]

@@ -1,12 +1,12 @@
 // A source that was told, in notation, as far as it was told.
 
+import { usb_V } from '../../things/source-of-parts.ts'
 import { decimalText } from '../sentence/written.ts'
 import { pairOf, type SourceDraft } from './source-parts.ts'
 
 const figures = (...words: readonly (string | false | undefined)[]): string => words.filter(Boolean).join(' ')
 
 const mostUsb_W = 240
-const usb_V = 5
 
 /** In notation, as far as it was told. */
 export function writtenSource(draft: SourceDraft): string {

@@ -52,14 +52,10 @@ export function wordsOf(text: string): readonly Word[] {
       }
       words.push({ w: typed, start, end: start + typed.length, value, cut, asked })
     } else {
-      if (typed === '%') {
-        words.push({ w: '%', start, end: start + 1, cut, asked })
-        cut = 0
-        continue
-      }
-      // Its letter is no C rate.
-      if (/^[°º]/u.test(typed)) {
-        words.push({ w: 'degrees', start, end: start + typed.length, cut, asked })
+      // The letter of a temperature is no C rate.
+      const sign = typed === '%' ? '%' : /^[°º]/u.test(typed) ? 'degrees' : undefined
+      if (sign) {
+        words.push({ w: sign, start, end: start + typed.length, cut, asked })
         cut = 0
         continue
       }
