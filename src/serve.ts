@@ -9,6 +9,7 @@ import { createHttpServer, type Route } from './http/server.ts'
 import { startForgetting } from './memory/retention.ts'
 import { type Config, redacted } from './program/config.ts'
 import { endOnUncaught } from './program/crash.ts'
+import { endingOf } from './program/ending.ts'
 import { describeError, type Log } from './program/log.ts'
 import { type Opened, openAssistant } from './program/open-assistant.ts'
 import { hasDiscord, hasMatrix } from './program/platforms.ts'
@@ -22,21 +23,34 @@ export async function serve(config: Config, log: Log): Promise<void> {
   const metrics = createMetrics()
   const parts = { ...opened, assistant: metrics.measured(opened.assistant), draw: drawPng, log }
   const { surfaces, routes } = await surfacesFor(config, parts)
-  const http =
-    config.CHARGEHAND_HTTP_PORT === undefined
-      ? undefined
-      : createHttpServer(config.CHARGEHAND_HTTP_PORT, [...healthRoutes(surfaces, metrics), ...routes], log)
+  const health = healthRoutes(surfaces, metrics, config.CHARGEHAND_HEALTH_TOKEN)
+  const { CHARGEHAND_HTTP_HOST: host, CHARGEHAND_HTTP_PORT: own, CHARGEHAND_HEALTH_PORT: ofHealth = own } = config
+  const ports = Map.groupBy(
+    [...health.map(route => ({ route, port: ofHealth })), ...routes.map(route => ({ route, port: own }))],
+    ({ port }) => port,
+  )
+  const servers = [...ports].flatMap(([port, on]) =>
+    port === undefined
+      ? []
+      : [
+          createHttpServer(
+            { host, port },
+            on.map(({ route }) => route),
+            log,
+          ),
+        ],
+  )
   const stopForgetting = startForgetting(opened.memory, fault =>
     log.error({ error: describeError(fault) }, 'could not drop what is old'),
   )
   stopOnSignal(log, async () => {
     await Promise.all([opened.rounds.stop(), ...surfaces.map(surface => surface.stop())])
     await opened.assistant.settled()
-    await http?.stop()
+    await Promise.all(servers.map(server => server.stop()))
     stopForgetting()
     await opened.memory.close()
   })
-  await http?.start()
+  for (const server of servers) await server.start()
   await Promise.all(surfaces.map(surface => surface.start()))
   opened.rounds.start()
   log.info({ surfaces: surfaces.map(({ name }) => name) }, 'ready')
@@ -54,7 +68,7 @@ async function surfacesFor(config: Config, parts: Parts): Promise<{ surfaces: Su
       import('./discord/surface.ts'),
       import('./discord/noticeboard.ts'),
     ])
-    const discord = createDiscordSurface({ config, ...parts })
+    const discord = createDiscordSurface({ config, ...parts, onClosed: end })
     if (discord) {
       surfaces.push(discord)
       routes.push(...discord.routes)
@@ -73,7 +87,7 @@ async function surfacesFor(config: Config, parts: Parts): Promise<{ surfaces: Su
     const folder = join(config.CHARGEHAND_DATA, 'matrix')
     const { answered } = memory
     if (settings) {
-      const matrix = createMatrixSurface({ settings, folder, answered, ...parts }, endOn(parts.log))
+      const matrix = createMatrixSurface({ settings, folder, answered, ...parts }, end)
       surfaces.push(matrix)
       noticeboard.add('matrix', createMatrixNoticeboard(matrix.session))
     }
@@ -81,19 +95,23 @@ async function surfacesFor(config: Config, parts: Parts): Promise<{ surfaces: Su
   return { surfaces, routes }
 }
 
-/** Message keys that are not on disk would be lost with the process: better to end while all is still whole. */
-const endOn = (log: Log) => (error: unknown) => {
-  log.fatal({ error: describeError(error) }, 'the message keys could not be written')
-  process.exit(1)
-}
+/** For good, where no new try would heal it: a process that only seems to live is worse than none. */
+const end = (error: unknown) => process.exit(endingOf(error))
 
-/** The first signal stops with answers finished; a second one ends at once. */
+/** A container or a service manager kills what takes longer. */
+const longestStop_ms = 9000
+
+/** The first signal stops with answers finished, as far as there is time; a second one ends at once. */
 function stopOnSignal(log: Log, stop: () => Promise<void>): void {
   let stopping = false
   const onSignal = (signal: string) => {
     if (stopping) process.exit(1)
     stopping = true
     log.info({ signal }, 'stopping')
+    setTimeout(() => {
+      log.warn('not everything under way was finished in time')
+      process.exit(0)
+    }, longestStop_ms)
     stop().then(
       () => process.exit(0),
       error => {

@@ -1,11 +1,11 @@
 // Puts the parts together: the chats that are configured or, without any, the room in this terminal.
 
-import { MemoryError } from './memory/memory-error.ts'
-import { ConfigError, readConfig } from './program/config.ts'
+import { readConfig } from './program/config.ts'
+import { endingOf } from './program/ending.ts'
 import { createLog } from './program/log.ts'
 import { hasPlatform } from './program/platforms.ts'
 
-/** What cannot be used is said in plain words, with exit code 1. */
+/** What cannot be used is said in plain words, with an exit code of its kind. */
 export async function start(): Promise<void> {
   try {
     const config = readConfig()
@@ -13,8 +13,6 @@ export async function start(): Promise<void> {
     if (hasPlatform(config)) await (await import('./serve.ts')).serve(config, log)
     else await (await import('./room/visit.ts')).visitRoom(config, log)
   } catch (error) {
-    if (!(error instanceof ConfigError || error instanceof MemoryError)) throw error
-    process.stderr.write(`${error.message}\n`)
-    process.exitCode = 1
+    process.exit(endingOf(error))
   }
 }

@@ -24,7 +24,7 @@ import { createCompose } from './messages/compose.ts'
 import { usualPatience_ms } from './messages/deliver.ts'
 import type { Rendered } from './messages/render.ts'
 import { restResponder } from './messages/responder.ts'
-import { describeFault, onceMore } from './platform/faults.ts'
+import { closedForGood, describeFault, notLetIn, onceMore } from './platform/faults.ts'
 import { createInFlight } from './platform/in-flight.ts'
 import type { DiscordParts } from './platform/parts.ts'
 import { createRecentIds } from './platform/recent-ids.ts'
@@ -34,6 +34,8 @@ export interface DiscordGatewayParts extends DiscordParts {
   readonly token: string
   /** The server whose commands are ours; the application's own where absent. */
   readonly serverId?: string
+  /** Told where Discord closed the connection in a way that no new one heals. */
+  readonly onClosed: (error: Error) => void
   /** How long one request to Discord may take before it is tried again; ten seconds when absent. */
   readonly request_ms?: number
 }
@@ -42,7 +44,7 @@ export interface DiscordGatewayParts extends DiscordParts {
 const intents = [GatewayIntentBits.Guilds, GatewayIntentBits.GuildMessages, GatewayIntentBits.DirectMessages]
 
 export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
-  const { assistant, log, api, token, serverId, request_ms = 10_000 } = parts
+  const { assistant, log, api, token, serverId, onClosed, request_ms = 10_000 } = parts
   const client = new Client({
     intents,
     partials: [Partials.Channel],
@@ -74,7 +76,7 @@ export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
   client.on(Events.ShardError, error => log.warn({ error: describeFault(error) }, 'the connection broke'))
   client.on(Events.ShardReconnecting, () => log.info('reconnecting to Discord'))
   client.on(Events.ShardResume, () => log.info('resumed at Discord'))
-  client.on(Events.ShardDisconnect, ({ code }) => log.error({ code }, 'Discord closed the connection for good'))
+  client.on(Events.ShardDisconnect, ({ code }) => onClosed(closedForGood(code)))
 
   return {
     name: 'discord',
@@ -86,7 +88,7 @@ export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
       } catch (error) {
         open = false
         await client.destroy()
-        throw new Error(`Discord does not let us in: ${describeFault(error).message}`)
+        throw notLetIn(error)
       }
       await isReady
       inFlight.add(logDifference(client.rest, assistant.registry.commands, serverId, log))

@@ -15,6 +15,7 @@ export interface DiscordSurfaceParts {
   readonly memory: Pick<Memory, 'questions' | 'answered'>
   readonly draw: (chart: Chart) => Promise<Uint8Array>
   readonly log: Log
+  readonly onClosed: (error: Error) => void
 }
 
 /** `routes` are for the HTTP server that the program has anyway. */
@@ -23,7 +24,12 @@ export interface DiscordSurface extends Surface {
 }
 
 /** Undefined where no token, and no key for requests, is configured. */
-export function createDiscordSurface({ config, memory, ...rest }: DiscordSurfaceParts): DiscordSurface | undefined {
+export function createDiscordSurface({
+  config,
+  memory,
+  onClosed,
+  ...rest
+}: DiscordSurfaceParts): DiscordSurface | undefined {
   const parts = { ...rest, questions: memory.questions, api: config.DISCORD_API }
   if (config.DISCORD_INTERACTIONS === 'http') {
     const publicKey = config.DISCORD_PUBLIC_KEY
@@ -37,6 +43,7 @@ export function createDiscordSurface({ config, memory, ...rest }: DiscordSurface
     answered: memory.answered,
     token: config.DISCORD_TOKEN,
     serverId: config.DISCORD_SERVER_ID,
+    onClosed,
   })
   return { ...gateway, routes: [] }
 }

@@ -1,13 +1,22 @@
 // What a host asks a running assistant: alive, ready, and its numbers.
 
+import { createHash, timingSafeEqual } from 'node:crypto'
 import type { Surface } from '../assistant/running/assistant.ts'
 import type { Metrics } from './metrics.ts'
 import type { Route } from './server.ts'
 
-export function healthRoutes(surfaces: readonly Surface[], metrics: Metrics): Route[] {
+/** With a token, only who bears it is told more than that the program is alive. */
+export function healthRoutes(surfaces: readonly Surface[], metrics: Metrics, token?: string): Route[] {
+  const guarded = (route: Route): Route => ({
+    ...route,
+    answer: request =>
+      token === undefined || same(request.headers.authorization ?? '', `Bearer ${token}`)
+        ? route.answer(request)
+        : { status: 401, body: 'needs the token\n' },
+  })
   return [
     { method: 'GET', path: '/health', answer: () => ({ status: 200, body: 'alive\n' }) },
-    {
+    guarded({
       method: 'GET',
       path: '/ready',
       answer: () => {
@@ -16,11 +25,15 @@ export function healthRoutes(surfaces: readonly Surface[], metrics: Metrics): Ro
           ? { status: 200, body: 'ready\n' }
           : { status: 503, body: `not ready: ${waiting.join(', ')}\n` }
       },
-    },
-    {
+    }),
+    guarded({
       method: 'GET',
       path: '/metrics',
       answer: async () => ({ status: 200, body: await metrics.text(), contentType: metrics.contentType }),
-    },
+    }),
   ]
 }
+
+/** In a time that does not tell how much of it was right. */
+const same = (one: string, other: string): boolean => timingSafeEqual(digestOf(one), digestOf(other))
+const digestOf = (text: string): Buffer => createHash('sha256').update(text).digest()

@@ -1,8 +1,15 @@
 // A small HTTP server for a handful of fixed routes.
 
-import { createServer, type IncomingHttpHeaders, type IncomingMessage, type ServerResponse } from 'node:http'
+import {
+  createServer,
+  type IncomingHttpHeaders,
+  type IncomingMessage,
+  type ServerOptions,
+  type ServerResponse,
+} from 'node:http'
 import type { AddressInfo } from 'node:net'
-import type { Log } from '../program/log.ts'
+import { ConfigError } from '../program/config.ts'
+import { describeError, type Log } from '../program/log.ts'
 
 export interface HttpRequest {
   readonly headers: IncomingHttpHeaders
@@ -21,32 +28,53 @@ export interface Route {
   answer(request: HttpRequest): Promise<HttpAnswer> | HttpAnswer
 }
 
+export interface HttpAddress {
+  readonly host: string
+  readonly port: number
+}
+
 export interface HttpServer {
-  /** The port that requests can come to; `port` where that was not 0. Rejects where it is taken. */
+  /** The port that requests can come to; `port` where that was not 0. Rejects where it cannot be had. */
   start(): Promise<number>
-  /** Takes no new connections; resolves when the requests under way are answered. */
+  /** Takes no new connections; resolves when the requests under way are answered, or cut off where they take their time. */
   stop(): Promise<void>
 }
 
 /** More than any interaction of ours, far less than would strain the memory. */
 const longestBody = 256 * 1024
 const slowest_ms = 10_000
+/** Reverse proxies keep a few open; more is somebody who wants to fill the memory. */
+const mostConnections = 1000
+/** For what is being sent when the server stops. */
+const farewell_ms = 1000
+const limits: ServerOptions = {
+  requestTimeout: slowest_ms,
+  headersTimeout: slowest_ms,
+  maxHeaderSize: 8 * 1024,
+  // How often Node looks for requests that are too slow.
+  connectionsCheckingInterval: 1000,
+}
 
-export function createHttpServer(port: number, routes: readonly Route[], log: Log): HttpServer {
-  const server = createServer({ requestTimeout: slowest_ms, headersTimeout: slowest_ms }, (request, response) => {
+export function createHttpServer({ host, port }: HttpAddress, routes: readonly Route[], log: Log): HttpServer {
+  const server = createServer(limits, (request, response) => {
     answerTo(request, routes)
       .catch((error: unknown) => {
-        log.error({ message: error instanceof Error ? error.message : 'unknown' }, 'an HTTP request failed')
+        // A client that goes away in the middle of its request is no fault of ours.
+        if (!request.destroyed) log.error({ error: describeError(error) }, 'an HTTP request failed')
         return { status: 500, body: 'fault' }
       })
       .then(answer => send(response, answer))
   })
+  server.maxConnections = mostConnections
+  server.setTimeout(slowest_ms)
   return {
     start: () =>
       new Promise((resolve, reject) => {
-        server.once('error', reject)
-        server.listen(port, () => {
-          server.off('error', reject)
+        const refuse = ({ message }: Error) =>
+          reject(new ConfigError(`CHARGEHAND_HTTP_HOST and the HTTP ports: ${message}`))
+        server.once('error', refuse)
+        server.listen(port, host, () => {
+          server.off('error', refuse)
           resolve((server.address() as AddressInfo).port)
         })
       }),
@@ -54,6 +82,7 @@ export function createHttpServer(port: number, routes: readonly Route[], log: Lo
       new Promise(resolve => {
         server.close(() => resolve())
         server.closeIdleConnections()
+        setTimeout(() => server.closeAllConnections(), farewell_ms).unref()
       }),
   }
 }

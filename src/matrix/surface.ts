@@ -2,6 +2,7 @@
 
 import { ClientEvent, HttpApiEvent, type MatrixClient, PendingEventOrdering, RoomEvent, SyncState } from 'matrix-js-sdk'
 import type { Surface } from '../assistant/running/assistant.ts'
+import { EndingError } from '../program/ending.ts'
 import { describeError } from '../program/log.ts'
 import { type OpenClient, openClient } from './client/client.ts'
 import { crossSign } from './client/cross-sign.ts'
@@ -29,8 +30,8 @@ export interface MatrixSurface extends Surface {
   session(): { readonly client: MatrixClient; readonly sender: Sender } | undefined
 }
 
-/** `onLost` is told when message keys could not be written to disk: the process should then end. */
-export function createMatrixSurface(parts: MatrixParts, onLost: (error: unknown) => void): MatrixSurface {
+/** `onLost` is told when message keys could not be written to disk, or our session is over: the process should then end. */
+export function createMatrixSurface(parts: MatrixParts, onLost: (error: EndingError) => void): MatrixSurface {
   const { settings, folder, log } = parts
   let open: OpenClient | undefined
   let ears: ReturnType<typeof listen> | undefined
@@ -40,7 +41,9 @@ export function createMatrixSurface(parts: MatrixParts, onLost: (error: unknown)
     name: 'matrix',
     async start() {
       open = await openClient(settings, folder, log, error => {
-        if (open) onLost(error)
+        const { message } = describeError(error)
+        if (open)
+          onLost(new EndingError(`The message keys of Matrix cannot be written: ${message}. Make room.`, 'full'))
       })
       const { client } = open
       const synced = firstSync(client)
@@ -49,7 +52,7 @@ export function createMatrixSurface(parts: MatrixParts, onLost: (error: unknown)
         syncing = state === SyncState.Prepared || state === SyncState.Syncing
       })
       client.on(HttpApiEvent.SessionLoggedOut, () =>
-        log.error('the Matrix server ended our session: restart to log in again'),
+        onLost(new EndingError('The Matrix server ended our session. Start again: that logs in anew.', 'later')),
       )
       await client.startClient({ initialSyncLimit: timelineLimit, pendingEventOrdering: PendingEventOrdering.Detached })
       await synced

@@ -4,12 +4,10 @@ import { existsSync } from 'node:fs'
 import { open, rename } from 'node:fs/promises'
 import { backUp } from '../memory/opening/backup.ts'
 import { connect, memoryFile } from '../memory/opening/connect.ts'
-import { readConfig } from './config.ts'
-import { fileArgument, placeFrom, run } from './memory-place.ts'
+import { fileArgument, run } from './memory-place.ts'
 
-await run(async () => {
+await run(async place => {
   const file = fileArgument('backup')
-  const place = placeFrom(readConfig())
   if (!place.databaseUrl && !existsSync(memoryFile(place.dataFolder))) {
     throw new Error(`There is no memory in ${place.dataFolder}.`)
   }

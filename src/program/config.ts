@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs'
 import { config as dotenv } from 'dotenv'
 import { z } from 'zod'
+import { EndingError } from './ending.ts'
 
 const list = z
   .string()
@@ -16,6 +17,12 @@ const variables = z.object({
   CHARGEHAND_LOG_LEVEL: z.enum(['debug', 'info', 'warn', 'error', 'silent']).default('info'),
   /** Health, readiness, metrics and Discord's HTTP interactions; none where absent. */
   CHARGEHAND_HTTP_PORT: port.optional(),
+  /** From where the HTTP ports can be reached: this machine only, or "0.0.0.0" and "::" from everywhere. */
+  CHARGEHAND_HTTP_HOST: z.string().min(1).default('127.0.0.1'),
+  /** Health, readiness and metrics on a port of their own. */
+  CHARGEHAND_HEALTH_PORT: port.optional(),
+  /** Readiness and metrics only for whoever bears it. */
+  CHARGEHAND_HEALTH_TOKEN: z.string().min(16, 'at least 16 characters').optional(),
   DATABASE_URL: z.url({ protocol: /^postgres(ql)?$/ }).optional(),
 
   DISCORD_TOKEN: z.string().min(1).optional(),
@@ -62,11 +69,22 @@ export const variableNames: readonly string[] = Object.keys(variables.shape)
 export type Config = z.infer<typeof schema>
 
 /** Variables that may come from a file named in a variable of the same name with _FILE. */
-const secrets = ['DISCORD_TOKEN', 'DATABASE_URL', 'MATRIX_PASSWORD', 'MATRIX_ACCESS_TOKEN', 'MATRIX_STORE_KEY'] as const
+const secrets = [
+  'DISCORD_TOKEN',
+  'DATABASE_URL',
+  'MATRIX_PASSWORD',
+  'MATRIX_ACCESS_TOKEN',
+  'MATRIX_STORE_KEY',
+  'CHARGEHAND_HEALTH_TOKEN',
+] as const
 
 /** What is wrong with the environment, each fault with the variable's name and never its value. */
-export class ConfigError extends Error {
+export class ConfigError extends EndingError {
   override name = 'ConfigError'
+
+  constructor(message: string) {
+    super(message, 'settings')
+  }
 }
 
 /** Reads and checks the environment. Throws a ConfigError that names each bad variable. */

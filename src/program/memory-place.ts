@@ -1,8 +1,11 @@
 // What the backup and restore scripts share: their argument, where the memory is, and how they end.
 
 import { parseArgs } from 'node:util'
+import { MemoryError } from '../memory/memory-error.ts'
 import type { MemoryPlace } from '../memory/opening/connect.ts'
-import type { Config } from './config.ts'
+import { asMemoryError } from '../memory/opening/unusable.ts'
+import { readConfig } from './config.ts'
+import { EndingError, endingOf } from './ending.ts'
 
 export function fileArgument(script: string): string {
   const [file, ...more] = parseArgs({ allowPositionals: true }).positionals
@@ -10,17 +13,17 @@ export function fileArgument(script: string): string {
   return file
 }
 
-export const placeFrom = ({ CHARGEHAND_DATA, DATABASE_URL }: Config): MemoryPlace => ({
-  dataFolder: CHARGEHAND_DATA,
-  databaseUrl: DATABASE_URL,
-})
-
-/** Prints what `work` says, or in one line why it failed; then the exit code is 1. */
-export async function run(work: () => Promise<string>): Promise<void> {
+/** Prints what `work` says of the memory there, or in one line why it failed; then the exit code says of what kind. */
+export async function run(work: (place: MemoryPlace) => Promise<string>): Promise<void> {
   try {
-    process.stdout.write(`${await work()}\n`)
+    const { CHARGEHAND_DATA: dataFolder, DATABASE_URL: databaseUrl } = readConfig()
+    const place = { dataFolder, databaseUrl }
+    const said = await work(place).catch(error => Promise.reject(asMemoryError(error, place)))
+    process.stdout.write(`${said}\n`)
   } catch (error) {
-    process.stderr.write(`${error instanceof Error ? error.message : error}\n`)
-    process.exitCode = 1
+    const { message } = error as Error
+    process.exitCode = endingOf(
+      error instanceof EndingError || error instanceof MemoryError ? error : new EndingError(message, 'fault'),
+    )
   }
 }

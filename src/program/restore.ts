@@ -4,13 +4,12 @@ import { readFile } from 'node:fs/promises'
 import { restore } from '../memory/opening/backup.ts'
 import { connect } from '../memory/opening/connect.ts'
 import { migrations } from '../memory/opening/migrations.ts'
-import { readConfig } from './config.ts'
-import { fileArgument, placeFrom, run } from './memory-place.ts'
+import { fileArgument, run } from './memory-place.ts'
 
-await run(async () => {
+await run(async place => {
   const file = fileArgument('restore')
   const lines = (await readFile(file, 'utf8')).split('\n')
-  const db = connect(placeFrom(readConfig()))
+  const db = connect(place)
   const rows = await restore(db, lines, migrations).finally(() => db.destroy())
   return `Restored ${rows} rows from ${file}.`
 })

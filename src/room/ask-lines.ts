@@ -7,7 +7,7 @@ import { roomOccasion } from './occasion.ts'
 import { renderJson } from './render-json.ts'
 
 /** What the club's board shows goes to standard error: standard output holds answers only. */
-export const askLines = (asked: AskedHow): Promise<0 | 1> =>
+export const askLines = (asked: AskedHow): Promise<number> =>
   inClubhouse(async ({ assistant, noticeboard }) => {
     const write = (text: string) => process.stdout.write(`${text}\n`)
     noticeboard.add(

@@ -1,8 +1,8 @@
 // What both ways of asking from the command line share: the clubhouse of the configuration, and what goes wrong with it.
 
 import type { Reply } from '../assistant/reply.ts'
-import { MemoryError } from '../memory/memory-error.ts'
-import { type Config, ConfigError, readConfig } from '../program/config.ts'
+import { type Config, readConfig } from '../program/config.ts'
+import { endingOf } from '../program/ending.ts'
 import { createLog } from '../program/log.ts'
 import { endOnBrokenPipe } from './broken-pipe.ts'
 import { type Clubhouse, openClubhouse } from './clubhouse.ts'
@@ -20,10 +20,8 @@ export interface AskedHow {
 export const renderAsked = (reply: Reply, { full }: AskedHow, rules: TextRules): string =>
   full ? renderFull(reply, rules) : renderText(reply, rules, [fullHint(reply.locale)])
 
-/** Runs `visit` in the clubhouse; 1 where the configuration or the memory cannot be used, said on standard error. */
-export async function inClubhouse<T extends number>(
-  visit: (clubhouse: Clubhouse, config: Config) => Promise<T>,
-): Promise<T | 1> {
+/** Runs `visit` in the clubhouse; where the configuration or the memory cannot be used, standard error says so. */
+export async function inClubhouse(visit: (clubhouse: Clubhouse, config: Config) => Promise<number>): Promise<number> {
   endOnBrokenPipe(process.stdout)
   try {
     const config = readConfig()
@@ -34,8 +32,6 @@ export async function inClubhouse<T extends number>(
       await clubhouse.close()
     }
   } catch (error) {
-    if (!(error instanceof ConfigError || error instanceof MemoryError)) throw error
-    process.stderr.write(`${error.message}\n`)
-    return 1
+    return endingOf(error)
   }
 }

@@ -31,7 +31,8 @@ export default async function discord(): Promise<Row[]> {
   const memory = await openMemory({ dataFolder: folder })
   const log = createLog('silent')
   const assistant = createAssistant({ commands, memory, onFault: fault => console.error(fault) })
-  const parts = { assistant, questions: memory.questions, answered: memory.answered, draw: drawPng, log }
+  const onClosed = (error: Error) => console.error(error)
+  const parts = { assistant, questions: memory.questions, answered: memory.answered, draw: drawPng, log, onClosed }
   try {
     return [...(await byGateway(parts)), ...(await byHttp(parts))]
   } finally {
@@ -94,7 +95,7 @@ const publicHex = Buffer.from(publicKey.export({ format: 'jwk' }).x ?? '', 'base
 async function byHttp(parts: Parts): Promise<Row[]> {
   const endpoint = createDiscordEndpoint({ ...parts, api: 'http://127.0.0.1:1/api', publicKey: publicHex })
   await endpoint.start()
-  const server = createHttpServer(0, [endpoint.route], parts.log)
+  const server = createHttpServer({ host: '127.0.0.1', port: 0 }, [endpoint.route], parts.log)
   const own = await requestsPerSecond(await server.start())
   await server.stop()
 

@@ -39,7 +39,7 @@ async function opened(rules: Parameters<typeof openDiscordRoom>[0] & { charts?: 
     clock: () => now,
   })
   await endpoint.start()
-  server = createHttpServer(0, [endpoint.route], keptLog().log)
+  server = createHttpServer({ host: '127.0.0.1', port: 0 }, [endpoint.route], keptLog().log)
   const url = `http://127.0.0.1:${await server.start()}/discord/interactions`
   const post = (body: string, headers: Record<string, string>) => fetch(url, { method: 'POST', body, headers })
   const ask = (interaction: object) => {

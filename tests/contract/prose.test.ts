@@ -64,10 +64,17 @@ const details = new Set(commands.flatMap(({ takes }) => Object.keys(takes)))
 /** Texts that nobody reads in a reply. */
 const allowed: readonly (readonly [string, (found: Found, path: string) => boolean])[] = [
   ['an error for programmers or for whoever runs it', found => inNew(found, /Error$/)],
+  [
+    'what whoever runs it can do',
+    found => ofType(found, 'VariableDeclarator').some(({ id }) => nameIn(id) === 'mending'),
+  ],
   ['a line of the log', found => inCall(found, 'fatal', 'error', 'warn', 'info', 'debug', 'log', 'onFault')],
   ['what the settings lack, said at the start', (_, path) => path === 'src/program/config.ts'],
   ['what a measure counts', (found, path) => path === 'src/http/metrics.ts' && inProperty(found, 'help')],
-  ['what Discord is told', (found, path) => path === 'src/discord/endpoint.ts' && inProperty(found, 'body')],
+  [
+    'what a client of ours is told by HTTP',
+    (found, path) => /^src\/(?:discord\/endpoint|http\/\w+)\.ts$/.test(path) && inProperty(found, 'body'),
+  ],
   [
     'a citation of a source',
     found => inProperty(found, 'source', 'from') || inCall(found, 'practice', 'published', 'computed', 'remembered'),

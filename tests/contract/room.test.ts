@@ -71,12 +71,12 @@ describe('one question', () => {
     expect(reply.figures.map((figure: { key: string }) => figure.key)).toEqual(expect.arrayContaining(keys))
   })
 
-  it('a data folder that cannot be used: exit 1 and one plain line', () => {
+  it('a data folder that cannot be used: an exit code of its kind and one plain line', () => {
     const broken = spawnSync(process.execPath, ['src/room/ask.ts', 'help'], {
       env: { ...env, CHARGEHAND_DATA: '/dev/null/nowhere' },
       encoding: 'utf8',
     })
-    expect(broken.status).toBe(1)
+    expect(broken.status).toBe(73)
     expect(broken.stdout).toBe('')
     expect(broken.stderr).not.toContain('.ts:')
   })

@@ -58,6 +58,7 @@ export async function openDiscordRoom({ commands = [], ...rules }: RoomRules = {
     answered: memory.answered,
     draw: async () => picture,
     log,
+    onClosed: (error: Error) => log.fatal(error.message),
     api: discord.api,
     ...(rules.patience_ms === undefined ? {} : { patience_ms: rules.patience_ms }),
     ...(rules.request_ms === undefined ? {} : { request_ms: rules.request_ms }),

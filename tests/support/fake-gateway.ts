@@ -24,6 +24,8 @@ export interface FakeGateway {
   dispatch(event: string, data: unknown): void
   /** Kills the connection without a word, as a cable pulled out does. */
   cut(): void
+  /** Closes it with one of Discord's codes. */
+  closeWith(code: number): void
   /** At the next resume, sends the last `count` events again, though they were sent before. */
   replay(count: number): void
   close(): Promise<void>
@@ -79,6 +81,7 @@ export function fakeGateway(
     sessions,
     dispatch,
     cut: () => connected?.terminate(),
+    closeWith: code => connected?.close(code),
     replay: count => {
       replayed = count
     },

@@ -76,7 +76,7 @@ async function writeUntilKilled(whileWriting: boolean, settings: readonly string
 }
 
 /** Whole lines only: the last one may have been cut by the kill. */
-function acknowledgements(output: string): readonly (readonly [number, string])[] {
+export function acknowledgements(output: string): readonly (readonly [number, string])[] {
   const lines = output
     .slice(0, output.lastIndexOf('\n') + 1)
     .split('\n')
@@ -87,7 +87,7 @@ function acknowledgements(output: string): readonly (readonly [number, string])[
   })
 }
 
-async function missingFrom(memory: Memory, known: ReadonlyMap<number, string>): Promise<readonly string[]> {
+export async function missingFrom(memory: Memory, known: ReadonlyMap<number, string>): Promise<readonly string[]> {
   const missing: string[] = []
   for (const [number, id] of known) {
     if ((await memory.questions.find(id)) !== questionOf(number)) missing.push(`question ${number}`)

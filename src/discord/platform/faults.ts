@@ -1,6 +1,7 @@
 // What of an error may be logged: Discord's errors carry the interaction's token in their URL.
 
-import { DiscordAPIError, HTTPError } from 'discord.js'
+import { DiscordAPIError, DiscordjsError, GatewayCloseCodes, HTTPError } from 'discord.js'
+import { EndingError } from '../../program/ending.ts'
 import { describeError } from '../../program/log.ts'
 
 /** Discord's codes: https://docs.discord.com/developers/topics/opcodes-and-status-codes#json */
@@ -26,6 +27,29 @@ export async function onceMore<T>(send: () => Promise<T>): Promise<T> {
     if (error instanceof DiscordAPIError || error instanceof HTTPError) throw error
     return await send()
   }
+}
+
+/** At the start: a wrong token stays wrong, a network that is down may come back. */
+export function notLetIn(error: unknown): EndingError {
+  const isRefusal = error instanceof DiscordjsError || (error instanceof DiscordAPIError && error.status < 500)
+  const { message } = describeError(error)
+  return new EndingError(`Discord does not let us in: ${message}`, isRefusal ? 'refused' : 'later')
+}
+
+const mending = {
+  other: 'look at the bot in the developer portal',
+  [GatewayCloseCodes.AuthenticationFailed]: 'the token holds no longer. Put the new one in its place',
+  [GatewayCloseCodes.InvalidAPIVersion]: 'this version of the program is too old for it. Upgrade',
+  [GatewayCloseCodes.ShardingRequired]: 'the bot is in too many servers for one connection',
+}
+
+/** https://docs.discord.com/developers/topics/opcodes-and-status-codes#gateway-gateway-close-event-codes */
+export function closedForGood(code: number): EndingError {
+  const how = mending[code as keyof typeof mending] ?? mending.other
+  return new EndingError(
+    `Discord closed the connection for good (${code} ${GatewayCloseCodes[code]}): ${how}.`,
+    'refused',
+  )
 }
 
 /** Chosen fields only: the rest of these errors holds the interaction's token and what was sent. */

@@ -6,6 +6,7 @@ import { join } from 'node:path'
 import { ConnectionError, MatrixClient, MatrixError } from 'matrix-js-sdk'
 import { z } from 'zod'
 import { ConfigError } from '../../program/config.ts'
+import { EndingError } from '../../program/ending.ts'
 import type { Log } from '../../program/log.ts'
 import { quiet } from './quiet.ts'
 import type { MatrixSettings } from './settings.ts'
@@ -91,7 +92,7 @@ async function logIn(settings: MatrixSettings, device: string | undefined): Prom
       : await withPassword(settings, login, device)
   } catch (error) {
     if (error instanceof ConnectionError) {
-      throw new ConfigError(`MATRIX_HOMESERVER: ${homeserver} cannot be reached for the first login.`)
+      throw new EndingError(`MATRIX_HOMESERVER: ${homeserver} cannot be reached for the first login.`, 'later')
     }
     if (!(error instanceof MatrixError)) throw error
     const secret = 'accessToken' in login ? 'MATRIX_ACCESS_TOKEN' : 'MATRIX_PASSWORD'

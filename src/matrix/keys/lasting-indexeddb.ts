@@ -3,6 +3,7 @@
 
 import 'fake-indexeddb/auto'
 import { IDBFactory } from 'fake-indexeddb'
+import { ownersFile } from '../../memory/opening/owner-only.ts'
 import type { Database, Factory, Request } from './indexeddb-types.ts'
 import { type KeptDatabase, KeyFile } from './key-file.ts'
 import { recordChanges, recordUpgrade, type Write } from './recorder.ts'
@@ -19,6 +20,7 @@ export interface LastingIndexedDB {
  * transaction could not be written (a full disk): then memory is ahead of the file, and the process should end.
  */
 export async function openLastingIndexedDB(path: string, onLost: (error: unknown) => void): Promise<LastingIndexedDB> {
+  ownersFile(path)
   const file = new KeyFile(path)
   const memory = new MemoryFactory()
   for (const kept of file.databases()) await restore(memory, kept)

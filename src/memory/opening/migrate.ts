@@ -28,5 +28,6 @@ async function refuseNewer(db: Database, known: readonly string[]): Promise<void
   throw new MemoryError(
     `The memory was written by a newer version of this program (it has ${unknown.join(', ')}). ` +
       'Run that version or a later one, or restore an older backup.',
+    'newer',
   )
 }

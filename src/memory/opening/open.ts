@@ -15,20 +15,31 @@ import { reminderMemory } from '../stores/reminders.ts'
 import { connect, type MemoryPlace } from './connect.ts'
 import { migrate } from './migrate.ts'
 import { migrations } from './migrations.ts'
+import { impatient } from './postgres.ts'
+import { readyToWrite } from './sqlite.ts'
+import { asMemoryError } from './unusable.ts'
 
 /**
  * Ready to use when the promise resolves. What a promise of the memory has acknowledged by resolving is on
- * the disk. Throws a MemoryError where a newer program wrote the database.
+ * the disk. Throws a MemoryError where the database cannot be used, or a newer program wrote it.
  */
 export async function openMemory(place: MemoryPlace): Promise<Memory> {
+  return memoryIn(await openDatabase(place).catch(error => Promise.reject(asMemoryError(error, place))))
+}
+
+/** A change of the schema may take its time; what people ask may not. */
+async function openDatabase(place: MemoryPlace): Promise<Database> {
   const db = connect(place)
   try {
     await migrate(db, migrations)
+    if (!place.databaseUrl) await readyToWrite(db)
   } catch (error) {
     await db.destroy()
     throw error
   }
-  return memoryIn(db)
+  if (!place.databaseUrl) return db
+  await db.destroy()
+  return connect(place, impatient)
 }
 
 /** The memory in a database of this program's schema. */

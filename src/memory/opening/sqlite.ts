@@ -1,7 +1,8 @@
 // Node's own SQLite under Kysely: one file, nothing to install.
 
 import { DatabaseSync, type SQLInputValue, type StatementSync } from 'node:sqlite'
-import { SqliteAdapter, type SqliteDatabase, SqliteDialect, type SqliteStatement } from 'kysely'
+import { SqliteAdapter, type SqliteDatabase, SqliteDialect, type SqliteStatement, sql } from 'kysely'
+import type { Database } from '../database.ts'
 
 /**
  * Opens the file, or a database in memory for ':memory:'. Write-ahead log with full synchronisation: a
@@ -9,8 +10,18 @@ import { SqliteAdapter, type SqliteDatabase, SqliteDialect, type SqliteStatement
  */
 export function sqliteDialect(file: string): SqliteDialect {
   const database = new DatabaseSync(file, { timeout: 5000 })
-  database.exec('pragma journal_mode = wal; pragma synchronous = full; pragma foreign_keys = on')
+  const safely = 'pragma journal_mode = wal; pragma synchronous = full; pragma foreign_keys = on'
+  database.exec(`${safely}; pragma secure_delete = on`)
   return new NodeSqliteDialect({ database: adapt(database) })
+}
+
+/** Throws where another program holds the file, or it can only be read. From now on nobody waits long for a lock. */
+export async function readyToWrite(db: Database): Promise<void> {
+  await db.connection().execute(async one => {
+    await sql`begin immediate`.execute(one)
+    await sql`rollback`.execute(one)
+    await sql`pragma busy_timeout = 500`.execute(one)
+  })
 }
 
 class NodeSqliteDialect extends SqliteDialect {

@@ -28,7 +28,7 @@ afterEach(async () => server?.stop())
 
 async function served(surfaces: Surface[]) {
   const metrics = createMetrics()
-  server = createHttpServer(0, healthRoutes(surfaces, metrics), keptLog().log)
+  server = createHttpServer({ host: '127.0.0.1', port: 0 }, healthRoutes(surfaces, metrics), keptLog().log)
   const port = await server.start()
   return { metrics, get: (path: string) => fetch(`http://127.0.0.1:${port}${path}`) }
 }
