@@ -45,7 +45,8 @@ export const handbook = session({
             act: 'charge',
             pack: likeliest,
             kindOnly: true,
-            dangers,
+            // A number says it better.
+            dangers: dangers.filter(danger => danger !== 'coldPack'),
             temperature_C: temperature,
             doubts: ['chemistryAssumed'],
           },
@@ -53,6 +54,6 @@ export const handbook = session({
       : dangers.length > 0
         ? [{ act: 'look', dangers }]
         : [],
-  compute: (_, { about }) => about,
+  compute: (_, { about, temperature }) => (temperature === undefined ? about : { ...about, dangers: [] }),
   deeds: () => [],
 })

@@ -8,7 +8,7 @@ export const helloWords: WordsOf<typeof hello> = ({ say, own }) => ({
   summary: say`Says in a line what I am for, and what to ask first.`,
   takes: {},
   answer: () => [
-    say`Glad to help: I know about charging packs of small electric aircraft.`,
+    say`Glad to help. I am a program, no person: I know about charging packs of small electric aircraft, and nothing else.`,
     say`Try: ${own('what current for a 3S 720 LiHV')}`,
   ],
   figures: {},

@@ -46,7 +46,8 @@ export const theWholePack: Said = ({ say }) => say`the whole pack`
 export const yesOrNoWanted: Said = ({ say }) => say`yes or no`
 export const nothingChanged: Said = ({ say }) => say`All right, nothing was changed.`
 
-export const notClear: Said = ({ say }) => say`I did not get what you want to know. Did you mean one of these?`
+export const notClear: Said = ({ say }) =>
+  say`I did not get what you want to know of charging or keeping packs. Did you mean one of these?`
 
 export const notOurs: Said = ({ say }) =>
   say`That is none of my business: I know about charging batteries of small electric aircraft. Ask me one of these, for example.`

@@ -9,6 +9,7 @@ import { asksToKnow } from '../../handbook/leave.ts'
 import { asksNothing } from '../../language/conversation/asks-nothing.ts'
 import { isFewWords } from '../../language/conversation/follow-up.ts'
 import { ofAnswer } from '../../language/conversation/of-answer.ts'
+import { themeOfWarmth } from '../../language/conversation/theme.ts'
 import { isOpen, standing } from '../../language/conversation/told-dangers.ts'
 import { toldFrame } from '../../language/conversation/told-frame.ts'
 import { yesOrNo } from '../../language/conversation/yes-or-no.ts'
@@ -72,7 +73,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     if (frameOfPack) conversation.keep(frameOfPack)
     return frameOfPack
   }
-  const inHandbook = (of = about ?? text) => {
+  const inHandbook = (of = about ?? (temperature ? themeOfWarmth(temperature) : text)) => {
     keepPack()
     return answerKnown(around, {
       ...ofStanding(asksToKnow(text) ? { ...plain, doubts: tongue } : plain, text),
@@ -146,7 +147,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   if (stands.length > 0 && isOpen(meant, about)) return repeated()
   switch (meant.kind) {
     case 'smalltalk':
-      if (about === text) return inHandbook()
+      if (about === text && askedOf(text).isClose) return inHandbook()
       return answerKnown(around, { ...plain, question: { command: 'hello', options: {} } })
     case 'handbook': {
       keepPack()

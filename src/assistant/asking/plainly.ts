@@ -6,10 +6,11 @@ import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
 import { goesOn, isOnlyValues } from '../../language/conversation/follow-up.ts'
 import type { Frame, Talk } from '../../language/conversation/frame.ts'
 import { readPlainly } from '../../language/conversation/read-plainly.ts'
-import { themeOf } from '../../language/conversation/theme.ts'
+import { themeOf, themeOfWarmth } from '../../language/conversation/theme.ts'
 import { type DangersIn, dangersIn, dangersInGloss } from '../../language/dangers/index.ts'
 import { intentsOf, knownShare } from '../../language/model/index.ts'
 import type { Meant, Understanding } from '../../language/reading/meant.ts'
+import { warmthToCharge } from '../../language/reading/stands.ts'
 import { type Glossed, glossed } from '../../language/tongues/gloss.ts'
 import { typedWords } from '../../language/tongues/glossaries.ts'
 import { isReadInPart, type Language } from '../../language/tongues/tongue.ts'
@@ -154,7 +155,8 @@ function aboutIn(text: string, talk: Talk): About {
   const theme = themeOf(talk)
   const isShort = theme !== undefined && isKnown(text) && text.trim().split(/\s+/).length <= fewWords
   const goes = isShort && (goesOn.test(text) || pointsBack.test(text.replace(pointsAhead, '')))
-  const own = { about: text, isOfTheme: false }
+  const warmth = warmthToCharge(text)
+  const own = { about: warmth ? themeOfWarmth(warmth) : text, isOfTheme: false }
   const behind = (before: string) => ({ about: `${before} ${text}`, isOfTheme: goes && talk.about !== undefined })
   // An entry's own short name says what it is about, and no word beside.
   const name = isShort ? askedOf(theme).entry?.id.replaceAll('-', ' ') : undefined

@@ -17,13 +17,22 @@ const asksInGeneral =
   /\b(?:why|how come|what (?:if|happens|does)|what(?:'?s| is| are) (?:a|the|all)|difference|explain|set|limit|alarm|cutoff|storage|throttle|under load|stop)\b/i
 
 const ofPack = /\b(?:packs?|batter(?:y|ies)|akkus?|cells?|li\w+|it|mine|they)\b[^.,;:?!\d]{0,25}$/i
+const charged = /\bcharg(?:e|ed|ing)\b/i
+const toBeCharged = /\bcharg(?:e|ing)\b[^.,;:?!\d]{0,25}$/i
 const ofAir = /\b(?:out|outside|outdoors|air|shade|weather|room|inside)\b/i
+
+/** How warm cells are that somebody wants to charge: "can I charge at 2 degrees", "when it is 1 degree outside". */
+export function warmthToCharge(text: string): string | undefined {
+  const told = bestCover(candidatesOf(text)).find(({ kind }) => kind === 'temperature')
+  const before = text.slice(0, told?.start)
+  return told && (toBeCharged.test(before) || (ofPack.test(before) && charged.test(text))) ? told.text : undefined
+}
 
 /** How warm the pack is, beside a question in words; undefined where nothing or more than one thing was told. */
 export function warmthTold(text: string, values: readonly Candidate[]): string | undefined {
   const [told, ...others] = values.filter(({ kind }) => kind === 'temperature')
   if (!told || others.length > 0 || asksInGeneral.test(text) || ofAir.test(text)) return undefined
-  return ofPack.test(text.slice(0, told.start)) ? told.text : undefined
+  return [ofPack, toBeCharged].some(one => one.test(text.slice(0, told.start))) ? told.text : undefined
 }
 
 const onlyNumber = /^-?\d{1,2}$/
