@@ -70,6 +70,7 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
         doubts,
         names,
         figures: answer.figures ?? [],
+        typed: `${around.typed}`,
       })
     // Who writes notation tries values; what is told in words is told of a pack.
     if (understanding && leaves.length > 0) {

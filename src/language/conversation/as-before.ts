@@ -11,15 +11,17 @@ import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readSource } from '../things/source.ts'
 import { bankCell_V } from '../things/source-of-parts.ts'
 import { namesPack } from './follow-up.ts'
-import type { FigureSaid, Frame } from './frame.ts'
+import { type FigureSaid, type Frame, typedIn } from './frame.ts'
 
 /** The values of the text as they are meant behind a question with these details. */
 export function asBefore(
   text: string,
   values: readonly Candidate[],
   command: CommandWords,
-  { question: { options }, figures = [] }: Frame,
+  frame: Frame,
 ): readonly Candidate[] {
+  const { question, figures = [] } = frame
+  const { options } = question
   const part = partOfBefore(text, options, figures)
   const told = part
     ? [...values.filter(({ start, end }) => end <= part.start || start >= part.end), ...part.value].toSorted(
@@ -32,7 +34,7 @@ export function asBefore(
   const meant = told.length > 1 ? told.filter(value => !isWord(value)) : told
   return meant.map(
     value =>
-      asChargerBefore(text, value, options.chargers ?? options.charger) ??
+      asChargerBefore(text, value, options.chargers ?? options.charger, typedIn(frame)) ??
       feedingStands(text, value, command, options) ??
       sameKind(text, value, command, options) ??
       ofItsLabel(text, value, options) ??

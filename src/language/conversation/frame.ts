@@ -29,6 +29,8 @@ export interface Frame {
   readonly doubts: readonly Doubt[]
   /** The names in the kit of the packs that it is about. */
   readonly names: readonly string[]
+  /** The words that it was asked in. */
+  readonly typed?: string
   /** What its answer named. */
   readonly figures?: readonly FigureSaid[]
   /** The question that was asked before it, and so on. */
@@ -36,6 +38,9 @@ export interface Frame {
   /** It is to be answered once somebody has said yes. */
   readonly waits?: boolean
 }
+
+/** The words of a question and of those before it. */
+export const typedIn = ({ typed = '', before }: Frame): string => (before ? `${typedIn(before)}\n${typed}` : typed)
 
 /** What was said: the last question with details, what the handbook was asked since, and dangers that stay. */
 export interface Talk {

@@ -22,6 +22,7 @@ import { isOnlyValues, namesPack } from './follow-up.ts'
 import type { Frame } from './frame.ts'
 import { elsewhere, inTalk } from './in-talk.ts'
 import { type Lent, lentTo } from './lend.ts'
+import { withOneMore } from './more-of.ts'
 import { stays } from './stay.ts'
 
 /** Less of the words known than this, and nothing that fits: it is not ours. */
@@ -50,7 +51,10 @@ export function readPlainly(
   const talked = frame ? inTalk(asked, text, values, ranked, vocabulary).toSorted((a, b) => b.score - a.score) : asked
   const own = isBarePack(text, values) ? [...settingOf(values, vocabulary, lent), ...talked] : talked
   const follows =
-    frame && (stays(text, values, own[0], frame, vocabulary) ?? amended(text, values, ranked, frame, vocabulary, by))
+    frame &&
+    (withOneMore(text, values, frame, vocabulary) ??
+      stays(text, values, own[0], frame, vocabulary) ??
+      amended(text, values, ranked, frame, vocabulary, by))
   // The surer it goes on, the less it is a question of its own.
   const found = follows
     ? [...own.map(one => ({ ...one, score: one.score * (1 - follows.score) })), follows].toSorted(

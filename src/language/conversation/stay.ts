@@ -49,7 +49,9 @@ export function stays(
   )
     return undefined
   const asked = new Set(
-    wordsOf(text).flatMap(word => (word === 'times' ? [] : conceptsOf(word).map(concept => units[concept]))),
+    wordsOf(text).flatMap(word =>
+      word === 'times' || word === 'a' ? [] : conceptsOf(word).map(concept => units[concept]),
+    ),
   )
   // Of a discharge it is known once it is told where the pack stands.
   const isNamed = figures.some(({ unit }) => asked.has(unit)) || (question.command === 'storage' && asked.has('s'))

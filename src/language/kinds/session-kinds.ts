@@ -38,7 +38,7 @@ export const sessionPacksKind = listKind<StandingPack>(
 
 export const sessionChargersKind = listKind<Charger>(
   'session chargers',
-  { listed: 'chargers', most: 6, example: '2x 0.1-5A by 0.1 80W; 0.3/0.8/1.5/3A 60W' },
+  { listed: 'chargers', most: 24, example: '2x 0.1-5A by 0.1 80W; 0.3/0.8/1.5/3A 60W' },
   readCharger,
   writeCharger,
 )

@@ -58,7 +58,7 @@ function chargerOf(value: Candidate, other?: Candidate): Candidate {
 }
 
 /** What packs hang on: "two ports". */
-export const outlets = /^(?:chargers?|outputs?|ports?|channels?|sides?)$/
+export const outlets = /^(?:chargers?|outputs?|outlets?|ports?|channels?|sides?)$/
 /** "Two with 60 W": counts of chargers too, where one is told. */
 const described = /^(?:with|that)$/
 
@@ -114,15 +114,33 @@ export function alike(chargers: string | undefined): { readonly count: string; r
   return { count, one }
 }
 
-const suchChargers = /^ (?:(?:such|more|of (?:the|those|these)|equal|identical) )?chargers?\b/i
-const ofPort = /\b(?:each|per|every|ports?|outputs?|channels?)\b/i
+const suchChargers =
+  /^ (?:(?:such|more|of (?:the|those|these)|equal|identical) )?chargers?\b|^ of (?:those|these|them)\b|^\W*$/i
+const outletsTold = /\b(\d+|one|two|three|four|five|six|eight)[ -]?(?:port|output|outlet|channel|slot|way)s?\b/gi
+const numbers: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, five: 5, six: 6, eight: 8 }
+
+/** How many of these chargers hang on one device, as it was told: "a charger with four outlets". */
+export function outletsOfOne(chargers: string | undefined, typed: string): number {
+  const all = Number.parseInt(alike(chargers).count, 10) || 1
+  const told = [...typed.matchAll(outletsTold)].map(([, word = '']) => numbers[word.toLowerCase()] ?? Number(word))
+  return told.includes(all) ? all : 1
+}
+const ofPort = /\b(?:each|per|every|ports?|outputs?|outlets?|channels?)\b/i
 
 /** "Two such chargers", "each port is 5 A at most": what it makes of the charger that was told before. */
-export function asChargerBefore(text: string, value: Candidate, before: string | undefined): Candidate | undefined {
+export function asChargerBefore(
+  text: string,
+  value: Candidate,
+  before: string | undefined,
+  typed = '',
+): Candidate | undefined {
   const { count, one } = alike(before)
   if (one === undefined) return undefined
-  if (value.kind === 'count' && suchChargers.test(text.slice(value.end)))
-    return { ...value, kind: 'charger', text: `${value.text}x ${one}` }
+  const behind = suchChargers.exec(text.slice(value.end))?.[0]
+  // "With only one": what packs are charged with.
+  const isSuch = behind !== undefined && (/charger/i.test(behind) || value.cue === 'with' || value.cue === 'on')
+  if (value.kind === 'count' && isSuch)
+    return { ...value, kind: 'charger', text: `${Number(value.text) * outletsOfOne(before, typed)}x ${one}` }
   const [most] = /[\d.]+A/.exec(value.text.replace(/^[\d.]+-/, '')) ?? []
   const isLimit = (value.kind === 'charger' || value.kind === 'current') && !/W/.test(value.text) && ofPort.test(text)
   const [watts = ''] = / [\d.]+W$/.exec(one) ?? []

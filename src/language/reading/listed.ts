@@ -15,7 +15,7 @@ export interface Listed extends Pick<WholePack, 'assumed' | 'doubts'> {
 const listKinds: ReadonlySet<string> = new Set(['packs', 'session packs'])
 /** What such words count is no pack, but what packs hang on. */
 const device =
-  /^(?:chargers?|boards?|outputs?|ports?|channels?|slots?|sides?|sources?|suppl(?:y|ies)|pilots?|people|heats?|rounds?|hours?|dual|double)$/
+  /^(?:chargers?|boards?|outputs?|outlets?|ports?|channels?|slots?|sides?|sources?|suppl(?:y|ies)|pilots?|people|heats?|rounds?|hours?|dual|double)$/
 /** What says behind a pack that it was counted: "4S 1500, two of them". */
 const ofThem = /^(?:of|pieces?|pcs?|packs?|nos|total|altogether)$/
 
@@ -38,13 +38,17 @@ export interface KeptPacks {
   readonly current?: string | undefined
 }
 
+/** A list in notation by its entries; `text` is one of them without its count. */
+export const keptEntries = (text: string) =>
+  text.split('; ').map(entry => {
+    const [, count = '1', one = ''] = /^(?:(\d+)x )?(.*)$/.exec(entry) ?? []
+    const [, pack = '', current, level] = /^(.*?)(?: at ([\d.]+A))?(?: at (\d.*V.*|\d.*%))?$/.exec(one) ?? []
+    return { count: Number(count), text: one, pack, level, current }
+  })
+
 /** What is kept as a list holds where neither its number nor its levels are told anew. */
 export function keptList(text: string): KeptPacks | undefined {
-  const entries = text.split('; ').map(entry => {
-    const [, count = '1', pack = '', current, level] =
-      /^(?:(\d+)x )?(.*?)(?: at ([\d.]+A))?(?: at (\d.*V.*|\d.*%))?$/.exec(entry) ?? []
-    return { count: Number(count), pack, level, current }
-  })
+  const entries = keptEntries(text)
   const [first] = entries
   const pack = first && toldIn(first.pack)
   if (!pack || entries.some(one => one.pack !== first.pack)) return undefined

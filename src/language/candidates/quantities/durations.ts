@@ -16,6 +16,8 @@ export const findDurations: Family = sentence => {
   for (let first = 0; first < sentence.tokens.length; first += 1) {
     const measure = timeAt(sentence, first)
     if (!measure) continue
+    // "A second charger": one more of them.
+    if (measure.numeral.needsUnit && sentence.word(measure.after - 1) === 'second') continue
     const { value, after } = withMinutes(sentence, measure)
     if (value < 1) continue
     const text = value <= longestWritten_s ? writeDuration(value) : `${shiftedDecimal(value / 86_400, 0)} days`
@@ -41,7 +43,6 @@ function scoreOf(sentence: Sentence, { first, after, sure, numeral }: Measure): 
   // "heures" and "h30" are read as a clock where the hour fits one.
   // "25 m" of lead, "6 s" of cells.
   if (unit === 'm' || unit === 's') return likelyMinutes.has(sentence.word(first - 1)) ? 0.6 : 0.2
-  if (numeral.needsUnit && numeral.value === 1 && /^(?:minute|second|sec|day|week|month|year)s?$/.test(unit))
-    return 0.45
+  if (numeral.needsUnit && numeral.value === 1 && /^(?:minute|sec|day|week|month|year)s?$/.test(unit)) return 0.45
   return 0.85 * sure
 }

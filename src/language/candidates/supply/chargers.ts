@@ -5,7 +5,7 @@ import { wordSet } from '../sentence/tokens.ts'
 import { type ChargerDraft, chargerPart, isDefinite, writtenCharger } from './charger-parts.ts'
 
 const chargerWords = wordSet(
-  'charger chargers charge-box channel channels port ports output outputs lader chargeur cargador',
+  'charger chargers charge-box channel channels port ports output outputs outlet outlets lader chargeur cargador',
 )
 const glue = wordSet(
   '/ of with does do wants needs takes that goes go to up has have gives is , and at max maximum a an the can do : ( ) - each it says only can per by my old new little small big single double dual',
