@@ -82,9 +82,9 @@ function standingOut([first, second]: readonly FoundEntry[]): HandbookEntry | un
   return first.entry
 }
 
-/** What the handbook has on the first of these. */
-export const entryOn = ([danger]: readonly Danger[]): HandbookEntry | undefined =>
-  danger && handbook.find(({ dangers = [] }) => dangers.includes(danger))
+/** What the handbook has on the first of these, nearest to the words that told it. */
+export const entryOn = ([danger]: readonly Danger[], text: string): HandbookEntry | undefined =>
+  danger && [...entriesFor(text).map(({ entry }) => entry), ...handbook].find(one => one.dangers?.includes(danger))
 
 const isEmergency = ({ dangers = [] }: HandbookEntry): boolean => dangers.some(danger => emergencies.includes(danger))
 

@@ -105,11 +105,13 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   if (isRepeated) return repeated()
   const told = () => {
     keepPack()
-    conversation.keepAbout(about ?? entryOn(dangers)?.title)
+    const on = entryOn(dangers, text)
+    conversation.keepAbout(about ?? on?.title)
     const reply = dangerReply({ dangers }, typed, understanding, locale)
     // What or why is answered too, below the danger, where just that is asked.
     const { entry, isClose } = askedOf(text)
-    const answered = entry && isClose && asksToKnow(text) ? withLine(reply, locale.own(entry.answer.join(' '))) : reply
+    const asked = isClose ? entry : asksReason.test(text) ? on : undefined
+    const answered = asked && asksToKnow(text) ? withLine(reply, locale.own(asked.answer.join(' '))) : reply
     return { ...answered, followUps: [...notesOffered(kept, used, context), ...reply.followUps] }
   }
   if (meant.kind === 'question' && dangers.length > 0 && onlyTells) return told()
@@ -181,6 +183,8 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     }
   }
 }
+
+const asksReason = /\b(?:why|how come|what happens|what can happen)\b/i
 
 const listed = { command: 'answer list', options: {} }
 

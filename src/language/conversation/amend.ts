@@ -37,8 +37,9 @@ export function amended(
   if (turnsRound.test(text)) return turned(command, frame)
   // Whoever asks for a reason changes nothing, and "storage for a 6S" asks for another thing.
   if (values.some(value => asksFor(value, command, vocabulary))) return undefined
-  if ((values.length === 0 && !isPartOfBefore(text)) || /^\W*(?:but |and |so )*(?:why|how come)\b/i.test(text))
-    return undefined
+  const isNumber = values.some(value => /\d/.test(value.text)) && /\bwhy not\b/i.test(text)
+  const asksWhy = !isNumber && /^\W*(?:but |and |so )*(?:why|how come)\b/i.test(text)
+  if (asksWhy || (values.length === 0 && !isPartOfBefore(text))) return undefined
   const own = readBy(command)
   // Other words than values tell of no other name.
   const told = asBefore(text, own.values, command, frame)
@@ -47,7 +48,7 @@ export function amended(
   if (!change) return undefined
   const { fitted, kept } = change
   const surely =
-    isPartOfBefore(text) || isFedByIt(text, read.values, frame.question.options)
+    isNumber || isPartOfBefore(text) || isFedByIt(text, read.values, frame.question.options)
       ? 1
       : followsSurely(text, read.values, ranked, fitted, vocabulary)
   return { ...choiceOf(fitted, kept), score: surely * takes(fitted, read.values) }

@@ -9,7 +9,45 @@ import type { Fitted } from '../reading/fit.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { choiceBy } from './choice-of.ts'
 import { goesOn, isFewWords, namesWanted } from './follow-up.ts'
-import type { Lent } from './lend.ts'
+import type { Frame } from './frame.ts'
+import { type Lent, packKinds } from './lend.ts'
+
+/** What tells of them, beside the words of their own names. */
+const toldBy: Readonly<Record<string, readonly string[]>> = {
+  'house set': ['rules', 'limit', 'club', 'storage'],
+  'house show': ['rules', 'limit', 'club'],
+  undo: ['changed'],
+  history: ['changed', 'back'],
+  'remind me': ['when', 'time'],
+  'log charge': ['took'],
+}
+
+/**
+ * The intents behind a question about packs: what is not about packs is hardly meant by words that name nothing of it,
+ * nor is anything taken back by many words where nothing was changed.
+ */
+export function rankedInTalk(
+  ranked: readonly Ranked[],
+  text: string,
+  { question }: Frame,
+  vocabulary: Vocabulary,
+): readonly Ranked[] {
+  const isOfPacks = (name: string) =>
+    vocabulary.some(one => one.name === name && one.options.some(({ kind }) => packKinds.has(kind)))
+  if (!isOfPacks(question.command) || Object.keys(question.options).length === 0) return ranked
+  const said = new Set(wordsOf(text).flatMap(conceptsOf))
+  const isNamed = (name: string) =>
+    [...name.split(' ').flatMap(conceptsOf), ...(toldBy[name] ?? [])].some(concept => said.has(concept)) &&
+    (name !== 'undo' || isFewWords(text))
+  const weighed = ranked.map(one => {
+    const command = vocabulary.find(({ name }) => name === one.intent)
+    return !command || isOfPacks(command.name) || isNamed(command.name) ? one : { ...one, share: one.share * unnamed }
+  })
+  const whole = weighed.reduce((sum, { share }) => sum + share, 0) || 1
+  return weighed.map(one => ({ ...one, share: one.share / whole })).toSorted((a, b) => b.share - a.share)
+}
+
+const unnamed = 0.05
 
 /**
  * In a conversation few words rarely ask for a list, or for what they give no detail of, and never for what bears a name

@@ -5,6 +5,7 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { alike } from '../reading/charger-told.ts'
 import { isOfLabel, type Kept } from '../reading/fit.ts'
 import { isOfNamed } from '../reading/free-words.ts'
+import { keptEntries, keptList } from '../reading/listed.ts'
 import { type PackTold, toldBy, toldIn } from '../reading/told-pack.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readCellType } from '../things/cell-type.ts'
@@ -80,7 +81,7 @@ const ofEnergy = /\b(?:wh|watt-?\s?hours?|energy)\b/i
 const onlyOf = (kept: Kept, isWanted: (name: string, text: string) => boolean): Kept =>
   Object.fromEntries(Object.entries(kept).filter(([name, text]) => isWanted(name, text)))
 const feeds: ReadonlySet<string> = new Set(['source', 'charger', 'chargers'])
-const packKinds: ReadonlySet<string> = new Set(['pack', 'packs', 'session packs'])
+export const packKinds: ReadonlySet<string> = new Set(['pack', 'packs', 'session packs'])
 
 /** A detail that bears another name there goes by its kind; one pack is a list of packs too, and a list of one kind a pack. */
 function inTermsOf(command: CommandWords, kept: Kept): Kept {
@@ -93,9 +94,13 @@ function inTermsOf(command: CommandWords, kept: Kept): Kept {
     if (has(name)) return [[name, text]]
     if (name === 'pack' && lists[0]) return [[lists[0].name, text]]
     if ((name === 'from' || name === 'at') && states[0]) return [[states[0].name, text]]
-    const [, count, pack] = name === 'packs' ? (oneKind.exec(text) ?? []) : []
-    if (pack === undefined) return []
-    return [['pack', pack], ...(count !== undefined && has('count') ? [['count', count] as const] : [])]
+    const list = name === 'packs' ? keptList(text) : undefined
+    if (!list) return []
+    const { count = 1 } = list
+    return [
+      ['pack', keptEntries(text)[0]?.pack ?? ''],
+      ...(count > 1 && has('count') ? [['count', `${count}`] as const] : []),
+    ]
   })
   return Object.fromEntries(terms)
 }
@@ -108,6 +113,3 @@ function chargersIn({ options }: CommandWords, text: string): readonly (readonly
   if (many) return [[many.name, text]]
   return one && single !== undefined ? [[one.name, single]] : []
 }
-
-/** "3x 4S 1500mAh LiPo at 3.7V". */
-const oneKind = /^(?:(\d+)x )?([^;]+?)(?: at [^;]+)?$/

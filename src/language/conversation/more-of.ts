@@ -12,9 +12,10 @@ import { namesPack } from './follow-up.ts'
 import { type Frame, typedIn } from './frame.ts'
 
 const ordinals = 'second third fourth fifth sixth seventh eighth ninth tenth'.split(' ')
-const thing = '(?: (?:one|pack|battery|lipo|charger|port|output|outlet|channel|slot))?'
+const thing = '(?:one|pack|battery|lipo|charger|port|output|outlet|channel|slot)'
+const behind = String.raw`\W*$|[,:;]| (?:at|is|was|has|reads|shows|with|of|in|stands|sits|rests)\b`
 const nth = new RegExp(
-  String.raw`\b(?:a|an|the|my|his|her|our|and) (${ordinals.join('|')}|last|next|other)${thing}(?=\W*$|[,:;]| (?:at|is|was|has|reads|shows|with|of|in|stands|sits|rests)\b)`,
+  String.raw`\b(?:an?|the|my|his|her|our|and) (${ordinals.join('|')}|last|next|other)(?: ${thing}\b|(?=${behind}))`,
   'i',
 )
 const another =

@@ -20,10 +20,10 @@ import { opensAsking } from './asks-nothing.ts'
 import { choiceBy } from './choice-of.ts'
 import { isOnlyValues, namesPack } from './follow-up.ts'
 import type { Frame } from './frame.ts'
-import { elsewhere, inTalk } from './in-talk.ts'
+import { elsewhere, inTalk, rankedInTalk } from './in-talk.ts'
 import { type Lent, lentTo } from './lend.ts'
 import { withOneMore } from './more-of.ts'
-import { stays } from './stay.ts'
+import { endVolts, stays } from './stay.ts'
 
 /** Less of the words known than this, and nothing that fits: it is not ours. */
 const leastKnown = 0.5
@@ -45,7 +45,8 @@ export function readPlainly(
   free: FreeWords = { typed: text, of: () => ({}) },
 ): Meant {
   const values = bestCover(candidatesOf(text))
-  const { ranked, by } = readings(text, values, free, vocabulary)
+  const { ranked: all, by } = readings(text, values, free, vocabulary)
+  const ranked = frame ? rankedInTalk(all, text, frame, vocabulary) : all
   const lent = (command: CommandWords) => lentTo(frame, command, text, values)
   const asked = choices(ranked, values, vocabulary, by, lent, inHandbook, text, !frame)
   const talked = frame ? inTalk(asked, text, values, ranked, vocabulary).toSorted((a, b) => b.score - a.score) : asked
@@ -53,6 +54,7 @@ export function readPlainly(
   const follows =
     frame &&
     (withOneMore(text, values, frame, vocabulary) ??
+      endVolts(text, values, frame, vocabulary) ??
       stays(text, values, own[0], frame, vocabulary) ??
       amended(text, values, ranked, frame, vocabulary, by))
   // The surer it goes on, the less it is a question of its own.

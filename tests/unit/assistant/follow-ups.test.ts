@@ -62,6 +62,37 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
     ['for how long then', 'time pack: 6S 1400mAh LiPo current: 2A source: PD 65W'],
   ],
   [
+    [
+      'two 3s 850 lipo in parallel at 11.9 and 11.8',
+      'parallel packs: 3S 850mAh LiPo at 11.9V pack; 3S 850mAh LiPo at 11.8V pack',
+    ],
+    [
+      'found another, 11.85',
+      'parallel packs: 3S 850mAh LiPo at 11.9V pack; 3S 850mAh LiPo at 11.8V pack; 3S 850mAh LiPo at 11.85V pack',
+    ],
+    [
+      'the second one is at 11.1',
+      'parallel packs: 3S 850mAh LiPo at 11.9V pack; 3S 850mAh LiPo at 11.1V pack; 3S 850mAh LiPo at 11.85V pack',
+    ],
+    ['and the end volts', 'trim pack: 3S 850mAh LiPo'],
+  ],
+  [
+    [
+      '10x 2s 600 lipo, charger with 2 ports 0.6A each, how long',
+      'plan packs: 10x 2S 600mAh LiPo chargers: 2x 0.1-0.6A by 0.1',
+    ],
+    ['and with a second charger like that', 'plan packs: 10x 2S 600mAh LiPo chargers: 4x 0.1-0.6A by 0.1'],
+    ['only one charger', 'plan packs: 10x 2S 600mAh LiPo chargers: 2x 0.1-0.6A by 0.1'],
+  ],
+  [
+    ['storage volts for a 5s lipo', 'storage chemistry: 5S LiPo'],
+    ['and full', 'trim chemistry: 5S LiPo'],
+  ],
+  [
+    ['time for a 4s 900 lipo at 1A', 'time pack: 4S 900mAh LiPo current: 1A'],
+    ['why not 3A', 'time pack: 4S 900mAh LiPo current: 3A'],
+  ],
+  [
     ['amps for 6x 1s 450 lihv on a board', 'parallel packs: 6x 1S 450mAh LiHV'],
     ['how many watt hours are those', 'energy packs: 6x 1S 450mAh LiHV'],
   ],
