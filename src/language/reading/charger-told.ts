@@ -123,7 +123,7 @@ const numbers: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, f
 export function outletsOfOne(chargers: string | undefined, typed: string): number {
   const all = Number.parseInt(alike(chargers).count, 10) || 1
   const told = [...typed.matchAll(outletsTold)].map(([, word = '']) => numbers[word.toLowerCase()] ?? Number(word))
-  return told.includes(all) ? all : 1
+  return told.find(outlets => all % outlets === 0) ?? 1
 }
 const ofPort = /\b(?:each|per|every|ports?|outputs?|outlets?|channels?)\b/i
 
