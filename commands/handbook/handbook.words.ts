@@ -2,7 +2,7 @@
 
 import type { WordsOf } from '../../src/assistant/command.ts'
 import { present } from '../../src/ground/present.ts'
-import { joined, type Text } from '../../src/ground/text.ts'
+import type { Text } from '../../src/ground/text.ts'
 import { type AskedOfHandbook, isNothing } from '../../src/handbook/asked.ts'
 import type { HandbookEntry } from '../../src/handbook/entry.ts'
 import { followUp } from '../shared/next.ts'
@@ -14,15 +14,12 @@ export const handbookWords: WordsOf<typeof handbook> = locale => {
 
   function answer({ entry, rival, nearest, dangers }: AskedOfHandbook): readonly Text[] {
     if (!entry) {
-      return nearest.length > 0
-        ? [
-            say`The handbook has nothing on that, or not in these words.`,
-            say`Do you mean one of these? ${joined(
-              nearest.map(({ title }) => own(title)),
-              '; ',
-            )}`,
-          ]
-        : [say`The handbook has nothing on that, or not in these words. Say it another way, or ask a club mate.`]
+      const [first, second] = nearest.map(one => say`"${own(one.title)}": ${own(one.answer[0] ?? '')}`)
+      if (!first)
+        return [say`The handbook has nothing on that, or not in these words. Say it another way, or ask a club mate.`]
+      return second
+        ? [say`Which of these do you mean? ${first}`, second]
+        : [say`The nearest that the handbook has is ${first}`]
     }
     // What the envelope says of its dangers stands before it and has answered already.
     const answer = dangers.length > 0 ? entry.answer.slice(1) : entry.answer
@@ -36,7 +33,7 @@ export const handbookWords: WordsOf<typeof handbook> = locale => {
     takes: {
       about: {
         about: say`your question, in your own words`,
-        as: value => (isNothing(value) ? say`nothing in the handbook` : say`"${value}"`),
+        as: value => (isNothing(value) ? say`nothing in just these words` : say`"${value}"`),
       },
       temperature: { about: say`of the cells`, as: text => say`cells at ${text}` },
     },

@@ -7,17 +7,15 @@ import { asksLeave } from './leave.ts'
 import { entriesFor, type FoundEntry, leastScore } from './search.ts'
 
 export interface AskedOfHandbook {
-  /** Absent where the handbook has none on it. */
+  /** Absent where the handbook has none on it, or where it is not clear which of the nearest is asked for. */
   readonly entry: HandbookEntry | undefined
-  /** Where it has none: the one that lies nearest, if that stands out from the others. */
-  readonly guess: HandbookEntry | undefined
   /** Other entries that it may have meant, the nearest first, at most three. */
   readonly nearest: readonly HandbookEntry[]
   /** It is asked in very nearly its own words. */
   readonly isClose: boolean
   /** Found nearly as surely: it may as well be what is asked. */
   readonly rival: HandbookEntry | undefined
-  /** How far above the least that will do it was found; 0 where it has none. */
+  /** How far above the least that will do one was found; 0 where it has none. */
   readonly sureness: number
   /** What somebody asks leave for in nearly such words, and emergencies however they are asked about. */
   readonly dangers: readonly Danger[]
@@ -36,7 +34,6 @@ const between = '; '
 
 const nothingFound: AskedOfHandbook = {
   entry: undefined,
-  guess: undefined,
   isClose: false,
   rival: undefined,
   nearest: [],
@@ -56,31 +53,34 @@ export function askedOf(text: string): AskedOfHandbook {
   // An emergency may be told in very few words: "it hisses".
   const isShort = text.trim().split(/\s+/).length <= fewWords
   const least = best && isEmergency(best.entry) && isShort ? leastScore / 3 : leastScore
-  if (!best || best.score < least) {
-    const near = found.slice(0, most).filter(({ score }) => score >= leastScore / 2)
-    return { ...nothingFound, guess: standingOut(found), nearest: near.map(one => one.entry) }
+  const [second] = others
+  const isFound = best !== undefined && best.score >= least
+  if (!isFound || !isClear(best, second)) {
+    const near = found.slice(0, most).filter(({ score }) => score >= leastOfNearest)
+    return { ...nothingFound, nearest: near.map(one => one.entry), sureness: isFound ? 1 : 0 }
   }
   const { entry, score, nearest: like } = best
   const near = others.filter(other => other.score >= score / 2).map(other => other.entry)
   const nearest = [...new Set([...near, ...besides(entry)])].slice(0, most)
   const { dangers = [] } = entry
   const judged = (asksLeave(text) && like >= closely) || isEmergency(entry) ? dangers : []
-  const [second] = others
   const rival = second && second.score >= score * asSurely ? second.entry : undefined
   const sureness = Math.max(1, score / surely)
-  return { entry, guess: undefined, isClose: like >= veryClosely, rival, nearest, sureness, dangers: judged }
+  return { entry, isClose: like >= veryClosely, rival, nearest, sureness, dangers: judged }
 }
 
-/** Where the second is so near, it is the one that was asked for in one of four. */
-const asSurely = 0.8
+/** Where the second is so near, it is the one that was asked for in one of five. */
+const asSurely = 0.75
 
-/** Of people's questions that were too unlike any entry, seven of eight of those that passed were meant so. */
-const [leastOfGuess, standsOut] = [0.6 * leastScore, 1.25]
+/** Below it the nearest have nothing to do with what is asked. */
+const leastOfNearest = 0.6 * leastScore
 
-function standingOut([first, second]: readonly FoundEntry[]): HandbookEntry | undefined {
-  if (!first || first.score < leastOfGuess || first.score < standsOut * (second?.score ?? 0)) return undefined
-  return first.entry
-}
+/** Of the answers that this leaves one of ten is wrong, of all that are found one of five. */
+const clearly = 8
+
+/** It stands out from the second, the more the less surely it was found; or it is asked in very nearly its own words. */
+const isClear = ({ score, nearest, entry }: FoundEntry, second: FoundEntry | undefined): boolean =>
+  nearest >= veryClosely || isEmergency(entry) || score ** 2 >= clearly * (second?.score ?? 0)
 
 /** What the handbook has on the first of these, nearest to the words that told it. */
 export const entryOn = ([danger]: readonly Danger[], text: string): HandbookEntry | undefined =>

@@ -54,8 +54,6 @@ export const notOurs: Said = ({ say }) =>
 
 export const restNotClear: Said = ({ say }) => say`What else you want to know I did not get: say it in other words.`
 
-export const nearestHeld = told(({ say }, title: Text) => say`The nearest that the handbook has is "${title}".`)
-
 export const nothingOnThat: Said = ({ say }) =>
   say`The handbook has nothing on that, or not in these words. Do you mean one of these?`
 

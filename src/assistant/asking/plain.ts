@@ -25,7 +25,7 @@ import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
 import type { Around, Known } from './around.ts'
 import { askedBack, choicesFor, notInHandbook, unclear } from './ask-back.ts'
-import { nearestHeld, nothingChanged, restNotClear } from './ask-back.words.ts'
+import { nothingChanged, restNotClear } from './ask-back.words.ts'
 import { cellOrPack } from './cell-or-pack.ts'
 import { dangerReply } from './danger-first.ts'
 import { problemReply } from './failures.ts'
@@ -154,9 +154,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     case 'handbook': {
       keepPack()
       if (about !== undefined || temperature !== undefined) return inHandbook()
-      const { guess } = askedOf(text)
-      if (!guess || suspected.length > 0) return notKnown()
-      return withLine(await inHandbook(guess.title), nearestHeld(locale.own(guess.title))(locale), 'first')
+      return askedOf(text).nearest.length > 0 && suspected.length === 0 ? inHandbook(text) : notKnown()
     }
     case 'asks back': {
       const command = registry.get(meant.question.command)

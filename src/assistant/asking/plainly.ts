@@ -162,7 +162,7 @@ function aboutIn(text: string, talk: Talk): About {
   const name = isShort ? askedOf(theme).entry?.id.replaceAll('-', ' ') : undefined
   const short = name === undefined ? [] : [behind(name)]
   const ways = [...(goes ? [...short, own] : [own, ...short]), ...(isShort ? [behind(theme)] : [])]
-  const found = ways.map(way => ({ ...way, ...askedOf(way.about) })).find(({ entry }) => entry !== undefined)
+  const found = ways.map(way => ({ ...way, ...askedOf(way.about) })).find(({ sureness }) => sureness > 0)
   return found ?? nothingAbout
 }
 

@@ -12,8 +12,8 @@ export function withEntry(reply: Reply, about: string, { own }: Locale): Reply {
   return reply.problem || reply.verdict === 'do not charge' || line === undefined ? reply : withLine(reply, own(line))
 }
 
-export function withLine(reply: Reply, line: Text, where: 'first' | 'last' = 'last'): Reply {
-  const lines = (where === 'first' ? [line, ...reply.lines] : [...reply.lines, line]) as unknown as Reply['lines']
+export function withLine(reply: Reply, line: Text): Reply {
+  const lines = [...reply.lines, line] as unknown as Reply['lines']
   return { ...reply, headline: joined(lines), lines }
 }
 

@@ -54,8 +54,8 @@ describe('what the handbook has nothing on', () => {
     expect(problem?.what).toMatch(/has nothing on that/)
   })
 
-  it('is answered by the nearest entry, named, where that stands out', async () => {
+  it('is answered by what the nearest entries say, each by its name, without choosing between them', async () => {
     const reply = await asking.ask('how deep do you fly them down, i stop at 15 and mates go to 6')
-    expect(reply.headline).toMatch(/^The nearest that the handbook has is "How far down|^Land so that/)
+    expect(reply.headline).toMatch(/^Which of these do you mean\? .*"How far down/)
   })
 })
