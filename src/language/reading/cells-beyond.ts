@@ -4,7 +4,8 @@ import { Problem } from '../../ground/problem.ts'
 import { readPack } from '../things/pack.ts'
 
 /** A count that is no pack's, with the capacity behind it; so many seconds have none. */
-const beyond = /(?<![\p{L}\d.,])(0|1[5-9]|[2-9]\d)s(?: ?\d+p)?[ ,]+(?:\d{3,5}(?! ?m?V\b)|\d{1,2}[.,]\d+ ?ah)\b/iu
+const beyond =
+  /(?<![\p{L}\d.,])(0|1[5-9]|[2-9]\d|[1-9]\d\d)s(?: ?\d+p)?[ ,]+(?:\d{3,5}(?! ?m?V\b)|\d{1,2}[.,]\d+ ?ah)\b/iu
 
 /** Throws a Problem that offers the same question with cells that can be. */
 export function refuseCellsBeyond(text: string): void {

@@ -134,6 +134,23 @@ describe('words between a command and its details', () => {
   })
 })
 
+describe('a value that nobody can mean', () => {
+  it.each([
+    ['charge 4S 1500 lipo at 5000 A', '5000A'],
+    ['how long for 3S 2200 at 0 A', '0A'],
+    ['charge 4S 1500 lipo at 300 degrees', '300°C'],
+    ['charge 4S 1500 lipo from 150 %', '150%'],
+    ['charge 4S 900000 mAh lipo', '900000mAh'],
+    ['current 3S 99999999 lipo', '99999999mAh'],
+    ['charge a 500S 1300 lipo', '500S'],
+  ])('%s is pointed at, not passed over', async (question, token) => {
+    const { problem, verdict } = await asking.ask(question)
+    expect(problem?.token?.replace(' ', '')).toBe(token)
+    expect(problem?.expected).toBeDefined()
+    expect(verdict).toBeUndefined()
+  })
+})
+
 describe('what is not a question about a setting', () => {
   it('has its questions picked by their number, once', async () => {
     const { followUps } = await asking.ask('flibber')

@@ -134,7 +134,7 @@ const notCharge = wordSet('more less off out of higher lower worse better cheape
 
 function shareAt(sentence: Sentence, first: number): readonly Found[] {
   const measure = measured(sentence, first, 'share')
-  if (!measure || measure.numeral.needsUnit || measure.value > 100) return barePercent(sentence, first)
+  if (!measure || measure.numeral.needsUnit) return barePercent(sentence, first)
   const { decimal, value, after } = measure
   // Nothing left is no place to start from: how many volts are there must be asked.
   if (value === 0) return [{ kind: 'state', text: '', first, after, score: 0 }]

@@ -61,7 +61,7 @@ const capacity: DraftPart = (sentence, at, draft) => {
     measured(sentence, at, 'capacity') ?? (draft.series === undefined ? undefined : milliampsAt(sentence, at))
   const bare = measure ? undefined : (bareCapacityAt(sentence, at) ?? besideCells(sentence, at, draft))
   const told = measure ? { value: measure.value, after: measure.after } : bare
-  if (!told || told.value < 0.02 || told.value > 300) return undefined
+  if (!told || (!draft.series && (told.value < 0.02 || told.value > 300))) return undefined
   draft.capacity_Ah = told.value
   draft.sure *= measure?.sure ?? 1
   if (bare) draft.bare = true
@@ -77,9 +77,7 @@ function besideCells(sentence: Sentence, at: number, draft: Draft): { value: num
   const numeral = sentence.numerals[at]
   if (draft.series === undefined || !numeral || sentence.glued(numeral.after)) return undefined
   const typed = sentence.word(at)
-  return /^[1-9]\d{2,4}$/.test(typed) && !formats.has(typed)
-    ? { value: Number(typed) / 1000, after: at + 1 }
-    : undefined
+  return /^[1-9]\d{2,}$/.test(typed) && !formats.has(typed) ? { value: Number(typed) / 1000, after: at + 1 } : undefined
 }
 
 /** `1500`, `2200s`, `220ish`, `fifteen hundred`: 60 to 30,000, and nothing behind it that makes it something else. */

@@ -107,6 +107,9 @@ export function writtenPack(told: ToldPack): string {
     .join(' ')
 }
 
+/** Too large to fly, and not so large that it is a slip of the finger. */
+export const feedsBySize = (capacity_Ah = 0): boolean => capacity_Ah > 60 && capacity_Ah <= 400
+
 const owners = wordSet(
   'a an the my our his her your this that one of for old new each small big little two three four another',
 )
@@ -115,9 +118,9 @@ const owners = wordSet(
 function scoreOf(sentence: Sentence, { first, after, draft }: Run): number {
   const { series, capacity_Ah, chemistry, nominal, bare } = draft
   if (chemistry === 'AGM') return 0
-  // As large a one is told by its volts and feeds things.
+  // As large a one is told by its volts and feeds things; larger ones there are none.
   if (series === undefined && (capacity_Ah ?? 0) >= 20) return 0.3
-  if ((capacity_Ah ?? 0) > 60) return 0.5
+  if (feedsBySize(capacity_Ah)) return 0.5
   const named = [series ?? nominal, capacity_Ah, chemistry].filter(part => part !== undefined).length
   if (named === 3) return 0.98 * draft.sure
   if (named === 2) return 0.94 * draft.sure

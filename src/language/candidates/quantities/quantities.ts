@@ -17,9 +17,9 @@ const within = (min: number, max: number, write: (measure: Measure) => string) =
   measure.value >= min && measure.value <= max ? write(measure) : undefined
 
 const forms: Readonly<Partial<Record<Measure['dimension'], Form>>> = {
-  current: { kind: 'current', score: 0.8, write: within(0.001, 500, ({ value }) => `${decimalText(value)}A`) },
-  power: { kind: 'power', score: 0.6, write: within(0.5, 20_000, ({ value }) => `${decimalText(value)}W`) },
-  energy: { kind: 'energy', score: 0.75, write: within(0.1, 20_000, ({ value }) => `${decimalText(value)}Wh`) },
+  current: { kind: 'current', score: 0.8, write: ({ value }) => `${decimalText(value)}A` },
+  power: { kind: 'power', score: 0.6, write: ({ value }) => `${decimalText(value)}W` },
+  energy: { kind: 'energy', score: 0.75, write: ({ value }) => `${decimalText(value)}Wh` },
   fahrenheit: { kind: 'temperature', score: 0.85, write: ({ decimal }) => `${decimal}°F` },
   length: { kind: 'length', score: 0.7, write: within(0.0001, 1000, ({ value }) => `${decimalText(value)}m`) },
   mass: { kind: 'mass', score: 0.8, write: within(0.0001, 50, ({ value }) => `${decimalText(value, 3)}g`) },
@@ -70,13 +70,11 @@ function degreesOrRate(sentence: Sentence, first: number, weather: boolean): rea
   const found = foundOf(degrees, 'temperature', `${sign}${degrees.decimal}°C`, score)
   const temperature: Found =
     belowEnd === undefined ? { ...found, first: signed?.first ?? first } : { ...found, after: belowEnd }
-  if (degrees.value > 150) return rate ? [rateOf(rate, 0.8)] : none
   if (!rate || negative) return [temperature]
   return [temperature, rateOf(rate, weather && rate.value > 5 ? 0.4 : 0.8)]
 }
 
-const rateOf = (measure: Measure, score: number): Found =>
-  foundOf(measure, 'rate', `${measure.decimal}C`, measure.value > 0 && measure.value <= 300 ? score : 0)
+const rateOf = (measure: Measure, score: number): Found => foundOf(measure, 'rate', `${measure.decimal}C`, score)
 
 /** "-5", "minus five": the token of its sign. */
 function isNegative(sentence: Sentence, first: number): { first: number } | undefined {

@@ -1,5 +1,6 @@
 // What feeds a charger: "12v 60ah car battery at 12.5", "cig lighter 10A", "65w usb-c", "laptop brick 20v 3.25a", "generator".
 
+import { feedsBySize } from '../packs/packs.ts'
 import type { Family, Found, Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'
 import { isLead, type SourceDraft, sourcePart } from './source-parts.ts'
@@ -146,7 +147,7 @@ function cueOf(sentence: Sentence, first: number): string {
 function packSources(sentence: Sentence, packs: readonly Found[]): readonly Found[] {
   return packs.flatMap(({ text, first, after, score, pack }) => {
     if (pack?.capacity_Ah === undefined) return []
-    if (pack.capacity_Ah > 60) return [{ kind: 'source' as const, text, first, after, score: 0.99 }]
+    if (feedsBySize(pack.capacity_Ah)) return [{ kind: 'source' as const, text, first, after, score: 0.99 }]
     const cue = cueOf(sentence, first)
     if (!feeding.has(cue)) return []
     const likely = cue === 'with' ? 0.4 : cue === 'from' && packs.length < 2 ? 0.7 : 0.99
