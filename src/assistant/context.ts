@@ -9,6 +9,7 @@ import type { Show } from '../ground/show.ts'
 import type { Vocabulary } from '../language/sentence/vocabulary.ts'
 import type { HouseRules, Memory } from '../memory/memory.ts'
 import type { Cards } from './cards.ts'
+import type { Lookup } from './lookup.ts'
 import type { Occasion } from './occasion.ts'
 import type { Reply } from './reply.ts'
 
@@ -23,7 +24,9 @@ export interface Context extends Occasion {
   readonly kept: readonly KeptDanger[]
   /** What own charges have told of the packs that the question names. */
   readonly learned?: readonly Learned[] | undefined
+  /** For what a command itself reads and writes: rejects where it is away. */
   readonly memory: Memory
+  readonly lookup: Lookup
   readonly vocabulary: Vocabulary
   readonly cards: Cards
   /** Drops what the asker said last, in every place. */

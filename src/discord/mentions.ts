@@ -53,15 +53,16 @@ export function createAnswerMessage({ assistant, answered, compose, reply, log }
     return amended?.notUsed ? undefined : amended
   }
 
-  function record(message: Message, answerId: string, question: string): Promise<void> {
-    return answered.record({
+  async function record(message: Message, answerId: string, question: string): Promise<void> {
+    const given = {
       place: idOf(message.channelId),
       askedBy: idOf(message.author.id),
       questionMessage: idOf(message.id),
       answerMessage: idOf(answerId),
       question,
       answeredAt: new Date(),
-    })
+    }
+    await answered.record(given).catch(error => log.error({ error: describeFault(error) }, 'an answer was not noted'))
   }
 
   /** Without them an answer would fail or arrive empty; the log says what a moderator has to grant. */

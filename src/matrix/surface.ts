@@ -91,7 +91,16 @@ function listen(
   const sendDocuments = createSendDocuments(sender, upload)
   const roomParts = { client, persistence, rule: settings.invites, log }
   const undecryptable = createUndecryptable(speaker, onFault)
-  const converse = createConversation({ client, settings, assistant, answered, speaker, showPictures, sendDocuments })
+  const converse = createConversation({
+    client,
+    settings,
+    assistant,
+    answered,
+    log,
+    speaker,
+    showPictures,
+    sendDocuments,
+  })
   const ears = createEars({ client, answered, undecryptable, lanes, synced, converse })
 
   client.on(RoomEvent.Timeline, (event, room, toStartOfTimeline, removed, { liveEvent }) => {

@@ -14,6 +14,8 @@ import type { AnswerMemory, StandardAnswer } from './standard-answer.ts'
 export interface QuestionMemory {
   /** Keeps the question and returns its id: 16 characters, the same for the same question. */
   keep(question: string): Promise<string>
+  /** All of them or none; their ids in the same order. */
+  keepAll(questions: readonly string[]): Promise<readonly string[]>
   find(id: string): Promise<string | undefined>
   /** Drops what was last kept before that day. */
   forgetBefore(time: Date): Promise<void>
@@ -95,6 +97,8 @@ export type HouseChange =
 
 export interface HouseMemory {
   rules(community: string): Promise<HouseRules>
+  /** Of every community that has any. */
+  everyones(): Promise<Map<string, HouseRules>>
   /** All changes or none. Rules not named stay: of two moderators at once, the last holds rule by rule. */
   change(community: string, changes: readonly HouseChange[]): Promise<void>
 }

@@ -21,6 +21,7 @@ export interface Opened {
 /** Throws a MemoryError where the data folder or the database cannot be used. */
 export async function openAssistant(place: MemoryPlace, log: Log): Promise<Opened> {
   const memory = await openMemory(place)
+  const knownRules = await memory.house.everyones()
   const noticeboard = createNoticeboards()
   const parts = {
     noticeboard,
@@ -28,7 +29,7 @@ export async function openAssistant(place: MemoryPlace, log: Log): Promise<Opene
     onFault: (fault: unknown, reference: string) =>
       log.error({ reference, fault: describeError(fault) }, 'a question failed'),
   }
-  const assistant = createAssistant({ ...parts, commands, memory })
+  const assistant = createAssistant({ ...parts, commands, memory, knownRules })
   const rounds = createRounds({ ...parts, assistant, reminders: memory.reminders })
   return { assistant, memory, noticeboard, rounds }
 }

@@ -389,7 +389,7 @@ describe('stop', () => {
 describe('the log', () => {
   it('never holds a token, though errors of HTTP clients do', async () => {
     const { discord, surface, logged, memory } = await opened()
-    memory.questions.keep = () => Promise.reject(leakyError('a-secret-token'))
+    memory.questions.keepAll = () => Promise.reject(leakyError('a-secret-token'))
     discord.mishap(/callback$/, 'cut')
     discord.mishap(/callback$/, 'cut')
     const asked = discord.send(slash('bench', pack))

@@ -21,6 +21,7 @@ import { urgentReply } from './danger-first.ts'
 import { asTyped, problemReply } from './failures.ts'
 import { inTongue } from './in-tongue.ts'
 import { answerKnown, faultOf } from './known.ts'
+import { notLookedUp } from './lookup.words.ts'
 import { answerPlain } from './plain.ts'
 import { remember } from './remembering.ts'
 import { readWritten } from './written.ts'
@@ -56,10 +57,13 @@ export async function dispatch(
     }
     const context = await contextOf()
     locale = context.locale
-    return await answerIn({ registry, context, typed, language, heard, conversation, onFault }, asked)
+    const reply = await answerIn({ registry, context, typed, language, heard, conversation, onFault }, asked)
+    // Of a refusal no rule of the club could make a go.
+    const isLooser = context.lookup.missed() && reply.verdict !== 'do not charge'
+    return isLooser ? { ...reply, cautions: [notLookedUp(locale), ...reply.cautions] } : reply
   } catch (error) {
     if (error instanceof Problem) return problemReply('', typed, error, locale)
-    return faultOf(onFault, error, '', typed, locale)
+    return faultOf(onFault, error, registry, '', typed, locale)
   }
 }
 
@@ -69,7 +73,7 @@ async function answerIn(around: Around, asked: string | Question): Promise<Reply
   const { registry, context } = around
   const written = typeof asked === 'string' ? readWritten(asked, registry.vocabulary) : { question: asked, spoken: '' }
   if (!written) return inTongue(await answerPlain(around, String(asked)), around.language, around.heard.told)
-  const { question, used } = await withSavedNames(written.question, registry, context.memory.kit, context)
+  const { question, used } = await withSavedNames(written.question, registry, context.lookup.memory.kit, context)
   const { notUsed, told: before = [] } = written.question
   const again = apart(before)
   // What stands in notation is judged as values; only what is told in words beside it is heard.

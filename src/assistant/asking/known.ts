@@ -11,8 +11,10 @@ import { ofChanges } from '../../language/conversation/theme.ts'
 import { together } from '../../language/conversation/told-dangers.ts'
 import { cellsAssumed, chemistryAssumed, toldBefore } from '../../language/reading/assumed.words.ts'
 import { writeQuestion } from '../../language/sentence/question.ts'
+import { faultOfMemory } from '../../memory/memory-error.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import { withNames } from '../kit/kit-names.ts'
+import type { Registry } from '../registry.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { alternatives } from './alternatives.ts'
 import type { Around, Known } from './around.ts'
@@ -20,6 +22,7 @@ import { sureOf, unsure } from './confirming.ts'
 import { dangerReply, dangersAt } from './danger-first.ts'
 import { faultReply, problemReply } from './failures.ts'
 import { understand } from './inputs.ts'
+import { notRead, notSaved } from './lookup.words.ts'
 import { keptFor, notesOffered } from './remembering.ts'
 import { toldWith, withTold } from './told-with.ts'
 
@@ -33,7 +36,7 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
   let readAs = around.typed
   try {
     const definition = registry.get(command)
-    const recalled = await definition.recall?.(question.options, used, context)
+    const recalled = await definition.recall?.(question.options, used, { ...context, memory: context.lookup.memory })
     const understood = understand(definition, { ...recalled?.options, ...question.options }, locale)
     readAs = withNames(understood.readAs, used, locale)
     const sure =
@@ -94,7 +97,7 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     )
     return understanding ? { ...reply, understood: { ...understanding, dangers } } : reply
   } catch (error) {
-    if (!(error instanceof Problem)) return faultOf(onFault, error, command, readAs, locale)
+    if (!(error instanceof Problem)) return faultOf(onFault, error, registry, command, readAs, locale)
     const isChange = registry.find(command)?.changes
     // A name that is to be kept tells nothing of a pack.
     const heard = isChange ? dangers : [...dangers, ...dangersAt(error)]
@@ -113,9 +116,18 @@ const noTexts: ReadonlySet<Text> = new Set()
 const standing = (stood: readonly KeptDanger[]) =>
   stood.map(({ danger, doubted }) => (doubted ? ('toldBefore' as const) : danger))
 
-/** What only we can mend is told to whoever listens, and the asker gets its reference. */
-export function faultOf(onFault: FaultListener, error: unknown, command: string, readAs: Text, locale: Locale): Reply {
+/** What only we can mend is told to whoever listens, and the asker gets its reference. A memory that is away comes back. */
+export function faultOf(
+  onFault: FaultListener,
+  error: unknown,
+  { find }: Registry,
+  command: string,
+  readAs: Text,
+  locale: Locale,
+): Reply {
   const reference = randomUUID().slice(0, 8)
   onFault(error, reference)
+  if (faultOfMemory(error) !== undefined)
+    return problemReply(command, readAs, find(command)?.changes ? notSaved : notRead, locale)
   return faultReply(command, readAs, reference, locale)
 }

@@ -47,7 +47,7 @@ export async function hear(
   context: Context,
   talk: Talk,
 ): Promise<Heard> {
-  const { text: named, used } = await namesReplaced(text, registry, context.memory.kit, context)
+  const { text: named, used } = await namesReplaced(text, registry, context.lookup.memory.kit, context)
   const gloss = isReadInPart(language) ? glossed(named, language) : undefined
   const english = gloss?.text ?? named
   // Spans of dangers hold for the sentence as typed; where its words were replaced they are accounted for by their form.
@@ -57,7 +57,7 @@ export async function hear(
     language === 'en' && hasWord.test(text) && !isOnlyValues(text, bestCover(candidatesOf(text)))
       ? aboutIn(text, talk)
       : nothingAbout
-  const answers = await context.memory.answers.list(context.community.id)
+  const answers = await context.lookup.memory.answers.list(context.community.id)
   const of = freeDetails(text, { used, answers }, talk.frame)
   const frame = talk.frame ?? frameOfEntry(talk.about, registry)
   const read = readPlainly(english, registry.vocabulary, frame, accounted, sureness, { typed: text, of })

@@ -26,7 +26,7 @@ export async function storedFor(
           text,
           answers.map(({ title }) => title),
         ).ranked.slice(0, mostChoices)
-      : await namesStartingWith('', kind, mostChoices, context.memory.kit, context)
+      : await namesStartingWith('', kind, mostChoices, context.lookup.memory.kit, context)
   return found.length > 0 ? found : undefined
 }
 

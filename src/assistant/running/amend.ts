@@ -11,6 +11,7 @@ import { apart, type Question } from '../../language/sentence/question.ts'
 import { readTyped } from '../../language/sentence/typed.ts'
 import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
 import type { AnsweredMemory } from '../../memory/memory.ts'
+import { lookedUp } from '../lookup.ts'
 
 /** Less sure than this, a reply among people is none of our business. */
 const leastScore = 0.3
@@ -22,7 +23,7 @@ export async function amendedQuestion(
   answered: AnsweredMemory,
   vocabulary: Vocabulary,
 ): Promise<Question | undefined> {
-  const earlier = await answered.byAnswer(answerMessage)
+  const earlier = await lookedUp(answered.byAnswer(answerMessage))
   const typed = earlier && readTyped(earlier.question, vocabulary)
   if (!typed) return undefined
   const values = bestCover(candidatesOf(words))

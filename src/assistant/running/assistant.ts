@@ -15,6 +15,7 @@ import type { Entry } from '../command.ts'
 import type { Context } from '../context.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import { namesStartingWith } from '../kit/kit-names.ts'
+import { createLookup, type KnownRules, type Lookup } from '../lookup.ts'
 import type { Occasion } from '../occasion.ts'
 import { createRegistry, type Registry } from '../registry.ts'
 import type { Reply } from '../reply.ts'
@@ -56,6 +57,8 @@ export interface AssistantParts {
   readonly newSeed?: () => number
   /** Reaches nobody where absent. */
   readonly noticeboard?: Noticeboards
+  /** Of every community; none where absent. */
+  readonly knownRules?: KnownRules
   /** English where absent. */
   readonly localeFor?: (mark: DecimalMark) => Locale
 }
@@ -70,19 +73,25 @@ const anySeed = (): number => randomInt(2 ** 31)
 
 export function createAssistant(parts: AssistantParts): Assistant {
   const { commands, memory, onFault, clock, newSeed = anySeed, noticeboard = createNoticeboards() } = parts
-  const { localeFor = english } = parts
+  const { localeFor = english, knownRules = new Map() } = parts
   const registry = createRegistry(commands)
   const standingRegistry = createRegistry(commands.filter(({ changes, notStanding }) => !changes && !notStanding))
   const cards = createCards({ ...memory, noticeboard, onFault, localeOf, ask: askForClub })
   const background = new Set<Promise<void>>()
   const frames = createFrames()
+  const lookup = () => createLookup(memory, knownRules, onFault)
 
   async function localeOf(community: string): Promise<Locale> {
-    return localeFor((await memory.house.rules(community)).decimalMark ?? '.')
+    return localeFor((await lookup().memory.house.rules(community)).decimalMark ?? '.')
   }
 
-  async function contextFor(occasion: Occasion, now: Date | undefined, { talk } = noConversation): Promise<Context> {
-    const house = await memory.house.rules(occasion.community.id)
+  async function contextFor(
+    occasion: Occasion,
+    now: Date | undefined,
+    { talk } = noConversation,
+    looked = lookup(),
+  ): Promise<Context> {
+    const house = await looked.memory.house.rules(occasion.community.id)
     const locale = localeFor(house.decimalMark ?? '.')
     return {
       ...occasion,
@@ -93,6 +102,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
       doubts: [],
       kept: [],
       memory,
+      lookup: looked,
       vocabulary: registry.vocabulary,
       cards,
       forgetConversations: () => frames.forget(occasion.asker.id),
@@ -102,7 +112,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
         dispatch(
           createRegistry([registry.get(command)]),
           question,
-          () => contextFor(occasion, now),
+          () => contextFor(occasion, now, noConversation, looked),
           onFault,
           localeFor('.'),
           { ...noConversation, talk },
@@ -133,10 +143,11 @@ export function createAssistant(parts: AssistantParts): Assistant {
       keepTold: told => frames.set(asker, place, { told }, now_ms),
     }
     const { offered } = conversation.talk
+    const looked = lookup()
     const reply = await dispatch(
       registry,
       typeof question === 'string' ? numbered(question, offered) : question,
-      () => contextFor(occasion, now, conversation),
+      () => contextFor(occasion, now, conversation, looked),
       onFault,
       localeFor('.'),
       conversation,
@@ -145,19 +156,21 @@ export function createAssistant(parts: AssistantParts): Assistant {
     if (offers.length + offered.length > 0) frames.set(asker, place, { offered: offers }, now_ms)
     if (reply.question === undefined) return reply
     if (registry.find(reply.command)?.changes) refreshSoon(occasion.community.id)
-    return pointing(reply, occasion)
+    return pointing(reply, occasion, looked)
   }
 
   function refreshSoon(community: string): void {
-    const work = cards.refresh(community).catch(fault => onFault(fault, 'bringing cards up to date'))
+    // Its rules may be those that changed: they are known anew, should the memory go away next.
+    const refreshed = localeOf(community).then(() => cards.refresh(community))
+    const work = refreshed.catch(fault => onFault(fault, 'bringing cards up to date'))
     background.add(work)
     void work.then(() => background.delete(work))
   }
 
   /** The reply, with the standard answer to the same question where the community has one. */
-  async function pointing(reply: Reply, { community }: Occasion): Promise<Reply> {
+  async function pointing(reply: Reply, { community }: Occasion, looked: Lookup): Promise<Reply> {
     try {
-      const [same] = await memory.answers.asking(community.id, reply.question ?? '')
+      const [same] = await looked.memory.answers.asking(community.id, reply.question ?? '')
       if (!same) return reply
       return { ...reply, seeAlso: standingWords(same, await localeOf(community.id)) }
     } catch (fault) {
@@ -168,8 +181,8 @@ export function createAssistant(parts: AssistantParts): Assistant {
 
   async function savedStartingWith(prefix: string, kind: string, occasion: Occasion): Promise<readonly string[]> {
     try {
-      if (kind === titleKind.name) return await titlesStartingWith(prefix, memory.answers, occasion)
-      return await namesStartingWith(prefix, kind, mostCompletions, memory.kit, occasion)
+      if (kind === titleKind.name) return await titlesStartingWith(prefix, lookup().memory.answers, occasion)
+      return await namesStartingWith(prefix, kind, mostCompletions, lookup().memory.kit, occasion)
     } catch (fault) {
       onFault(fault, `completing a ${kind}`)
       return []
@@ -191,7 +204,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
         return localeFor('.')
       }),
     mayAskPrivately: async ({ asker, community }) =>
-      asker.moderates || (await memory.house.rules(community.id)).privateAnswers !== 'moderators',
+      asker.moderates || (await lookup().memory.house.rules(community.id)).privateAnswers !== 'moderators',
     refreshCards: async () => {
       try {
         for (const community of await memory.answers.communities()) await cards.refresh(community)

@@ -3,10 +3,12 @@
 import { randomUUID } from 'node:crypto'
 import type { RawFile } from 'discord.js'
 import { faultReply } from '../../assistant/asking/failures.ts'
+import { patience_ms } from '../../assistant/lookup.ts'
 import type { Occasion } from '../../assistant/occasion.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Assistant } from '../../assistant/running/assistant.ts'
 import type { Chart } from '../../charts/chart.ts'
+import { within } from '../../ground/within.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { QuestionMemory } from '../../memory/memory.ts'
 import type { Log } from '../../program/log.ts'
@@ -49,11 +51,18 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
     return [...new Set(questionsBehind(reply))].filter(text => !(changes && text === reply.question))
   }
 
+  /** A memory that is slow holds up no answer. */
+  async function keepSoon(texts: readonly string[]): Promise<QuestionIds> {
+    const ids = await within(patience_ms, keepQuestions(questions, texts))
+    if (!ids) throw new Error('the memory takes too long')
+    return ids
+  }
+
   return async (question, occasion, view) => {
     const reply = await assistant.answer(question, occasion)
     const [charts, documents] = view === 'brief' ? [reply.charts, reply.documents] : [[], []]
     const [ids, drawn] = await Promise.all([
-      orWithout('buttons', keepQuestions(questions, buttonQuestions(reply)), new Map()),
+      orWithout('buttons', keepSoon(buttonQuestions(reply)), new Map()),
       orWithout('pictures', Promise.all(charts.map(chart => draw(chart))), []),
     ])
     const pictures: Picture[] = drawn.map((_, at) => ({
@@ -79,5 +88,6 @@ export const asComposed = (reply: Reply): Composed => ({ reply, message: renderR
 
 /** So that buttons can ask them. */
 export async function keepQuestions(questions: QuestionMemory, texts: readonly string[]): Promise<QuestionIds> {
-  return new Map(await Promise.all(texts.map(async text => [text, await questions.keep(text)] as const)))
+  const ids = await questions.keepAll(texts)
+  return new Map(texts.map((text, at) => [text, ids[at] ?? '']))
 }

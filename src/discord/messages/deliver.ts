@@ -1,6 +1,7 @@
 // An answer on its way to Discord: within three seconds or promised, and never twice.
 
 import { type APIInteractionResponse, InteractionResponseType, MessageFlags } from 'discord.js'
+import { within } from '../../ground/within.ts'
 import type { Log } from '../../program/log.ts'
 import { isAlreadyDelivered, isExpired } from '../platform/faults.ts'
 import type { Composed } from './compose.ts'
@@ -67,17 +68,5 @@ export async function isAcknowledged(sending: Promise<void>, log: Log): Promise<
     if (!isExpired(error)) throw error
     log.warn('an interaction expired before Discord had its answer')
     return false
-  }
-}
-
-async function within<T>(patience_ms: number, promise: Promise<T>): Promise<T | undefined> {
-  let timer: NodeJS.Timeout | undefined
-  const patience = new Promise<undefined>(resolve => {
-    timer = setTimeout(resolve, patience_ms, undefined)
-  })
-  try {
-    return await Promise.race([promise, patience])
-  } finally {
-    clearTimeout(timer)
   }
 }

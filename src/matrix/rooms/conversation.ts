@@ -6,6 +6,7 @@ import type { Reply } from '../../assistant/reply.ts'
 import { amendedQuestion } from '../../assistant/running/amend.ts'
 import { commandAtStart } from '../../language/sentence/typed.ts'
 import type { AnsweredQuestion } from '../../memory/memory.ts'
+import { describeError } from '../../program/log.ts'
 import { idOf, matrixIdOf, occasionOf } from '../client/occasion.ts'
 import type { MatrixParts } from '../client/parts.ts'
 import { isDirect, moderates } from '../client/room-facts.ts'
@@ -25,7 +26,7 @@ export type Converse = (event: MatrixEvent, room: Room) => Promise<void>
 /** An edit that comes later than this leaves the answer as it is. */
 const latestEdit_ms = 300_000
 
-type ConversationParts = Pick<MatrixParts, 'settings' | 'assistant' | 'answered'> & {
+type ConversationParts = Pick<MatrixParts, 'settings' | 'assistant' | 'answered' | 'log'> & {
   readonly client: MatrixClient
   readonly speaker: Speaker
   readonly showPictures: ShowPictures
@@ -33,7 +34,7 @@ type ConversationParts = Pick<MatrixParts, 'settings' | 'assistant' | 'answered'
 }
 
 export function createConversation(parts: ConversationParts): Converse {
-  const { client, settings, assistant, answered, speaker, showPictures, sendDocuments } = parts
+  const { client, settings, assistant, answered, log, speaker, showPictures, sendDocuments } = parts
   const self = client.getSafeUserId()
   const suggested = createSuggested()
 
@@ -70,7 +71,7 @@ export function createConversation(parts: ConversationParts): Converse {
       question: reply.question ?? '',
       answeredAt: new Date(),
     }
-    await answered.record(given)
+    await note(given)
     suggested.keep(answer, reply.followUps)
     if (!changesWhatIsKept(reply)) {
       speaker.offer(room, answer, signsOf(reply))
@@ -133,7 +134,11 @@ export function createConversation(parts: ConversationParts): Converse {
   ): Promise<void> {
     const words = rendered(reply, open)
     await speaker.replace(because, room, matrixIdOf(answer.answerMessage), matrixIdOf(answer.askedBy), words)
-    await answered.record(answer)
+    await note(answer)
+  }
+
+  function note(given: AnsweredQuestion): Promise<void> {
+    return answered.record(given).catch(error => log.error({ error: describeError(error) }, 'an answer was not noted'))
   }
 
   async function leave(event: MatrixEvent, room: Room): Promise<void> {

@@ -1,6 +1,7 @@
 // Hears every event of our rooms and lets through what is said to us now and can be read.
 
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
+import { lookedUp } from '../../assistant/lookup.ts'
 import type { AnsweredMemory } from '../../memory/memory.ts'
 import { idOf } from '../client/occasion.ts'
 import { joinedAt_ms } from '../client/room-facts.ts'
@@ -21,6 +22,7 @@ export interface EarsParts {
 
 export function createEars({ client, answered, undecryptable, lanes, synced, converse }: EarsParts) {
   const self = client.getSafeUserId()
+  const startedAt_ms = Date.now()
 
   async function listen(event: MatrixEvent, room: Room, now_ms: number): Promise<void> {
     const heard = { sender: event.getSender() ?? '', sentAt_ms: event.getTs() }
@@ -34,7 +36,9 @@ export function createEars({ client, answered, undecryptable, lanes, synced, con
       undecryptable.await(event, room, () => hear(event, room, now_ms))
       return
     }
-    const wasAnswered = (await answered.byQuestion(idOf(event.getId() ?? ''))) !== undefined
+    const found = await lookedUp(answered.byQuestion(idOf(event.getId() ?? '')).then(earlier => ({ earlier })))
+    // Where the memory is away, only what was said before our start may have been answered already.
+    const wasAnswered = found ? found.earlier !== undefined : event.getTs() < startedAt_ms
     const decision = accept({ ...heard, what: kindOf(event) }, { ...situation, answered: wasAnswered })
     if (decision === 'accepted') await converse(event, room)
   }

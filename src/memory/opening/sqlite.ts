@@ -45,6 +45,9 @@ function adapt(database: DatabaseSync): SqliteDatabase {
   return {
     close: () => database.close(),
     prepare: query => {
+      // A full disk made SQLite undo it already; an error about that would hide why.
+      if (query === 'rollback' && !database.isTransaction)
+        return adaptStatement(database.prepare('select 1 where false'))
       const statement = ready.get(query) ?? adaptStatement(database.prepare(query))
       if (ready.size >= mostKept) ready.clear()
       ready.set(query, statement)

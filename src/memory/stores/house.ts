@@ -9,6 +9,11 @@ export function houseMemory(db: Database): HouseMemory {
     async rules(community) {
       return rulesFrom(await db.selectFrom('house').selectAll().where('community', '=', community).execute())
     },
+    async everyones() {
+      const rows = await db.selectFrom('house').selectAll().execute()
+      const ofEach = [...Map.groupBy(rows, ({ community }) => community)]
+      return new Map(ofEach.map(([community, theirs]) => [community, rulesFrom(theirs)]))
+    },
     change: (community, changes) =>
       inTransaction(db, async transaction => {
         for (const change of changes.toSorted(inOneOrder)) {

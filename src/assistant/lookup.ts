@@ -1,0 +1,84 @@
+// What a question looks up besides its own words: the club's rules, saved names, answers. It waits a moment for them and
+// does without where the memory is away: then the rules hold that were known last.
+
+import { within } from '../ground/within.ts'
+import type { HouseRules, Memory } from '../memory/memory.ts'
+import { faultOfMemory } from '../memory/memory-error.ts'
+import type { FaultListener } from './fault-listener.ts'
+
+/** The rules that each community was last known to have; none is not kept. */
+export type KnownRules = Map<string, HouseRules>
+
+export interface Lookup {
+  /** The memory, where it lacks nothing that is read around a question. */
+  readonly memory: Memory
+  /** Something could not be looked up. */
+  missed(): boolean
+}
+
+/** For all that one question looks up, together. */
+export const patience_ms = 700
+
+/** Undefined also where the memory is away, or takes its time. */
+export async function lookedUp<T>(
+  reading: Promise<T>,
+  within_ms: number = patience_ms,
+  onAway: (fault: unknown) => void = () => {},
+): Promise<T | undefined> {
+  try {
+    return await within(within_ms, reading)
+  } catch (fault) {
+    if (faultOfMemory(fault) === undefined) throw fault
+    onAway(fault)
+    return undefined
+  }
+}
+
+export function createLookup(memory: Memory, known: KnownRules, onFault: FaultListener): Lookup {
+  const until_ms = performance.now() + patience_ms
+  let missed = false
+
+  async function or<T extends object>(absent: () => T, read: () => Promise<T>): Promise<T> {
+    if (missed) return absent()
+    const left_ms = until_ms - performance.now()
+    const found = await lookedUp(read(), left_ms, fault => onFault(fault, 'looking up names and rules'))
+    missed = found === undefined
+    return found ?? absent()
+  }
+  const nothing = () => []
+
+  /** What comes too late for this question is known to the next. */
+  async function rulesOf(community: string): Promise<HouseRules> {
+    const rules = await memory.house.rules(community)
+    if (Object.keys(rules).length > 0) known.set(community, rules)
+    else known.delete(community)
+    return rules
+  }
+
+  const { house, kit, answers, log } = memory
+  return {
+    missed: () => missed,
+    memory: {
+      ...memory,
+      house: {
+        ...house,
+        rules: community =>
+          or(
+            () => known.get(community) ?? {},
+            () => rulesOf(community),
+          ),
+      },
+      kit: {
+        ...kit,
+        find: (...of) => or(nothing, () => kit.find(...of)),
+        startingWith: (...of) => or(nothing, () => kit.startingWith(...of)),
+      },
+      answers: {
+        ...answers,
+        list: community => or(nothing, () => answers.list(community)),
+        asking: (...of) => or(nothing, () => answers.asking(...of)),
+      },
+      log: { ...log, of: (...of) => or(nothing, () => log.of(...of)) },
+    },
+  }
+}
