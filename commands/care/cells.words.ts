@@ -60,8 +60,8 @@ type Found = Parameters<ReturnType<typeof cellsWords>['answer']>[0]
 function spreadWords(found: Found, { say, show }: Locale): Text {
   const apart = show.voltage(found.spread_V)
   const [cell, low] = [show.number(found.lowest + 1, 0), show.perCell(found.lowest_V)]
-  if (found.spread_V === 0) return say`The cells are balanced: all read the same.`
-  if (found.evenness === 'balanced') return say`The cells are balanced, ${apart} apart.`
+  if (found.spread_V === 0) return say`Balanced: all cells read the same.`
+  if (found.evenness === 'balanced') return say`Balanced: the cells are ${apart} apart.`
   if (found.evenness !== 'uneven') return say`Cell ${cell} is lowest at ${low}.`
   return found.permit.situation.when === 'full'
     ? say`Leave the pack on the balancer until they meet: cell ${cell} is lowest at ${low}, ${apart} below the highest.`

@@ -68,16 +68,16 @@ const rounded = (ohm: number): number => Number(Math.min(1, Math.max(1e-5, ohm))
 
 function ageWords(found: Health, asked: HealthAsked, locale: Locale): Text {
   const { say, show } = locale
-  const measured = say`A cell has ${show.resistance(found.at25C_ohm)} at ${show.temperature(25)}, ${besideWords(found, asked, locale)}`
+  const measured = say`a cell has ${show.resistance(found.at25C_ohm)} at ${show.temperature(25)}, ${besideWords(found, asked, locale)}`
   switch (found.age) {
     case 'as its like':
-      return say`${measured}.`
+      return say`As its like: ${measured}.`
     case 'aged':
-      return say`${measured}: the pack has aged, and will sag and warm more.`
+      return say`The pack has aged, and will sag and warm more: ${measured}.`
     case 'tired':
-      return say`${measured}: the pack is tired.`
+      return say`The pack is tired: ${measured}.`
     case 'worn out':
-      return say`${measured}: the pack is worn out.`
+      return say`The pack is worn out: ${measured}.`
   }
 }
 

@@ -9,6 +9,7 @@ import type { KitEntry } from '../../memory/memory.ts'
 import type { StandardAnswer } from '../../memory/standard-answer.ts'
 import { nameForm } from '../kit/kit-name.ts'
 import { answerTold } from './told-answers.ts'
+import { lessonTold } from './told-lessons.ts'
 import { namesTold } from './told-names.ts'
 import { ruleKind, rulesTold } from './told-rules.ts'
 
@@ -52,6 +53,7 @@ export function freeDetails(text: string, { used, answers }: Stored, frame: Fram
           ? undefined
           : (names.name ?? (pointsBack.test(plain) ? frame?.names[0] : undefined)),
     'pack name': names.name ?? frame?.question.options.name ?? frame?.names[0],
+    lesson: lessonTold(plain, values),
     matter: matterOf(plain, told.title !== undefined),
     'new name': names.to,
     title: told.title,

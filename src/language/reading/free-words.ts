@@ -18,6 +18,7 @@ const named: ReadonlySet<string> = new Set([
   'title',
   'new title',
   'matter',
+  'lesson',
   'club rule',
 ])
 

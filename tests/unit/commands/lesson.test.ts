@@ -142,3 +142,11 @@ test('an unknown lesson is refused with those that there are', async () => {
   expect(problem?.token).toBe('aerobatics')
   expect(problem?.expected).toContain('c-rate')
 })
+
+test.each([
+  ['lesson storage', 'Storage'],
+  ['read me the lesson about where to charge', 'Where and how to charge'],
+  ['lesson three please', 'The cutoff voltage'],
+])('%s is the lesson that it names', async (question, title) => {
+  expect((await done(question)).headline).toContain(title)
+})

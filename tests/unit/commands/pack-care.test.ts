@@ -126,7 +126,7 @@ describe('plan', () => {
     expect((await answered(bag)).working.join(' ')).toContain('this plan is proven best')
     const kinds = Array.from(
       { length: 20 },
-      (_, index) => `2x 3S ${700 + 37 * index} LiHV at ${3.5 + index / 100}V per cell`,
+      (_, index) => `3x 3S ${700 + 37 * index} LiHV at ${3.5 + index / 100}V per cell`,
     )
     const large = await answered(`plan packs: ${kinds.join('; ')} chargers: 2x 0.1-5A by 0.1; 2x 0.5/1/2A`)
     expect(large.working.join(' ')).toMatch(/no plan has the packs ready after less than|of any plan at most/)
@@ -212,7 +212,7 @@ describe('what is told of the cells is judged, whatever is asked', () => {
 
 describe('cells', () => {
   it.each([
-    ['3.82 3.83 3.81 3.83', 'go', /balanced, 0\.02.V apart/],
+    ['3.82 3.83 3.81 3.83', 'go', /^Balanced: .* 0\.02.V apart/],
     ['3.82 3.83 3.79 3.83', 'go with care', /^Balance first: cell 3 is lowest/],
     ['3.82 3.83 3.66 3.83', 'go with care', /^The cells are 0\.17.V apart: balance them first/],
     ['3.92 3.93 3.61 3.93', 'do not charge', /Retire the pack/],
