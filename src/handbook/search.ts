@@ -5,7 +5,7 @@ import { lately } from '../ground/lately.ts'
 import { handbook } from './entries.ts'
 import type { HandbookEntry } from './entry.ts'
 import { type Likeness, likenessTo } from './search/likeness.ts'
-import { commonplace, familiesOfStem, isAmount, isCommon, isFamily, stem, wordsOf } from './search/words.ts'
+import { commonplace, familiesOfStem, isAmount, isCommon, isFamily, stem, stemsOf, wordsOf } from './search/words.ts'
 
 export interface FoundEntry {
   readonly entry: HandbookEntry
@@ -67,23 +67,20 @@ export function finderOf(entries: readonly HandbookEntry[]): Finder {
   })
   index.addAll(entries.map(fieldsOf))
   const likeness = likenessTo(entries.map(({ title, questions, keywords = [] }) => [title, ...questions, ...keywords]))
-  const byHeart = new Map(
-    entries.flatMap(({ title, questions }, id) => [title, ...questions].map(phrase => [plain(phrase), id])),
+  const phrases = entries.flatMap(({ title, questions }, id) =>
+    [title, ...questions].map(phrase => ({ stems: stemsOf(phrase), id })),
   )
-  const byAbout = Map.groupBy(
-    entries.flatMap(({ title, questions }, id) =>
-      [title, ...questions].map(phrase => ({ about: aboutOf(phrase), id })),
-    ),
-    ({ about }) => about,
-  )
-  const aboutTheSame = (text: string): number | undefined => {
-    const ids = new Set(byAbout.get(aboutOf(text))?.map(({ id }) => id))
-    return ids.size === 1 && saysMuch(aboutOf(text)) ? [...ids][0] : undefined
+  const byHeart = new Map(phrases.map(({ stems, id }) => [stems.join(' '), id]))
+  const byAbout = Map.groupBy(phrases, ({ stems }) => aboutOf(stems))
+  const aboutTheSame = (about: string): number | undefined => {
+    const ids = new Set(byAbout.get(about)?.map(({ id }) => id))
+    return ids.size === 1 && saysMuch(about) ? [...ids][0] : undefined
   }
   return text => {
     const likenessOf = likeness(text)
-    const alike = byHeart.get(plain(text))
-    const same = alike ?? aboutTheSame(text)
+    const stems = stemsOf(text)
+    const alike = byHeart.get(stems.join(' '))
+    const same = alike ?? aboutTheSame(aboutOf(stems))
     return index
       .search(text)
       .slice(0, candidates)
@@ -107,11 +104,9 @@ const scoreOf = (found: number, { nearest, form, covered, words }: Likeness): nu
   Math.exp(nearWeighs * (nearest - 0.5) + formWeighs * (form - 0.5)) *
   (1 + coverWeighs * (covered - halfCovered) * Math.min(1, fewWords / Math.max(1, words)))
 
-const plain = (phrase: string): string => wordsOf(phrase).map(stem).join(' ')
-
 /** The words that say what a phrase is about, whatever their order. */
-const aboutOf = (phrase: string): string =>
-  [...new Set(wordsOf(phrase).map(stem))]
+const aboutOf = (stems: readonly string[]): string =>
+  [...new Set(stems)]
     .filter(one => !isCommon(one))
     .toSorted()
     .join(' ')

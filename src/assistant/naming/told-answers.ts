@@ -1,7 +1,7 @@
 // What a plain sentence tells of a standard answer: its title, by likeness to those that are stored, and its words.
 
 import { nearest } from '../../ground/nearest.ts'
-import { isCommon, stem, wordsOf } from '../../handbook/search/words.ts'
+import { isCommon, stemsOf } from '../../handbook/search/words.ts'
 import { quotesIn } from './quotes.ts'
 
 /** So much of the words of a title stands in a sentence that means it, and so much more than of any other. */
@@ -10,12 +10,12 @@ const margin = 0.15
 /** Shorter words are too near to others. */
 const shortestSlip = 5
 
-const stemsOf = (text: string): readonly string[] => [...new Set(wordsOf(text).map(stem))].filter(one => !isCommon(one))
+const aboutOf = (text: string): readonly string[] => [...new Set(stemsOf(text))].filter(one => !isCommon(one))
 
 /** How much of the title stands in the text, 0 to 1. */
 function shareOf(title: string, said: readonly string[]): number {
-  const wanted = stemsOf(title)
-  const all = wanted.length > 0 ? wanted : wordsOf(title).map(stem)
+  const wanted = aboutOf(title)
+  const all = wanted.length > 0 ? wanted : stemsOf(title)
   const found = all.filter(
     one => said.includes(one) || (one.length >= shortestSlip && nearest(one, said.filter(isLong)) !== undefined),
   )
@@ -26,7 +26,7 @@ const isLong = (word: string): boolean => word.length >= shortestSlip
 
 /** The stored titles most like the text first, and the one that is meant where that is clear. */
 export function titlesLike(text: string, titles: readonly string[]) {
-  const said = wordsOf(text).map(stem)
+  const said = stemsOf(text)
   const ranked = titles
     .map(title => ({ title, share: shareOf(title, said) }))
     .toSorted((a, b) => b.share - a.share || b.title.length - a.title.length)
@@ -37,7 +37,7 @@ export function titlesLike(text: string, titles: readonly string[]) {
 
 /** "Cold packs at the field" told in full is not "Cold packs". */
 const contains = (one: { title: string; share: number }, other: { title: string; share: number }): boolean =>
-  one.share === 1 && other.share === 1 && stemsOf(other.title).every(word => stemsOf(one.title).includes(word))
+  one.share === 1 && other.share === 1 && aboutOf(other.title).every(word => aboutOf(one.title).includes(word))
 
 export interface ToldAnswer {
   /** One that is stored. */

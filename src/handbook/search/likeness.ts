@@ -1,6 +1,6 @@
 // How like two short texts are: the cosine between their words, their families of words and their pairs of words.
 
-import { familiesOfStem, isAmount, isCommon, isOfForm, stem, wordsOf } from './words.ts'
+import { familiesOfStem, isAmount, isCommon, isOfForm, stemsOf } from './words.ts'
 
 /** Weights of a text by term. */
 type Terms = ReadonlyMap<string, number>
@@ -11,7 +11,7 @@ const ofPair = 0.5
 const ofAmount = 0.3
 
 function termsOf(text: string): Terms {
-  const stems = wordsOf(text).map(stem)
+  const stems = stemsOf(text)
   const terms = new Map<string, number>()
   for (const [index, one] of stems.entries()) {
     terms.set(one, isAmount(one) ? ofAmount : 1)
@@ -61,19 +61,27 @@ export function likenessTo(groups: readonly (readonly string[])[]): (text: strin
     const having = groupsWith.get(term) ?? 0
     return Math.log(1 + (groups.length - having + 0.5) / (having + 0.5))
   }
-  const vectors = terms.map(phrases => phrases.map(phrase => scaled(phrase, rarity)))
-  const spoken = terms.map(phrases => new Set(phrases.flatMap(phrase => [...phrase.keys()])))
-  const forms = terms.map(phrases => together(phrases.map(formOf)))
+  // Few groups are ever compared: each is weighed when it first is.
+  const weighed = new Map<number, { vectors: readonly Terms[]; form: Terms; spoken: ReadonlySet<string> }>()
+  const weigh = (group: number) => {
+    const phrases = terms[group] ?? []
+    const vectors = phrases.map(phrase => scaled(phrase, rarity))
+    return { vectors, form: together(phrases.map(formOf)), spoken: new Set(phrases.flatMap(one => [...one.keys()])) }
+  }
   return text => {
     const asked = scaled(termsOf(text), rarity)
     const form = formOf(termsOf(text))
-    const about = [...new Set(wordsOf(text).map(stem))].filter(one => !isCommon(one) && !isAmount(one))
-    return group => ({
-      nearest: (vectors[group] ?? []).reduce((most, phrase) => Math.max(most, product(phrase, asked)), 0),
-      form: product(form, forms[group] ?? new Map()),
-      words: about.length,
-      covered: coverage(about, spoken[group] ?? new Set(), rarity),
-    })
+    const about = [...new Set(stemsOf(text))].filter(one => !isCommon(one) && !isAmount(one))
+    return group => {
+      const weights = weighed.get(group) ?? weigh(group)
+      weighed.set(group, weights)
+      return {
+        nearest: weights.vectors.reduce((most, phrase) => Math.max(most, product(phrase, asked)), 0),
+        form: product(form, weights.form),
+        words: about.length,
+        covered: coverage(about, weights.spoken, rarity),
+      }
+    }
   }
 }
 

@@ -75,3 +75,5 @@ export function stem(word: string): string {
     .replace(/(?<=...)(.)\1$/, '$1')
     .replace(/(?<=...)e$/, '')
 }
+
+export const stemsOf = (text: string): readonly string[] => wordsOf(text).map(stem)
