@@ -27,7 +27,7 @@ export interface Show {
   number(value: number, decimals: number): Text
 }
 
-/** Space that keeps a number and its unit on one line. */
+/** Between a number and its unit. */
 const joint = ' '
 
 export function showIn(mark: DecimalMark): Show {
