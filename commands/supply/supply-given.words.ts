@@ -74,7 +74,11 @@ function packsWords({ feed, load, permit }: Given, { current_A, input_W }: Deman
   const { pack, charger } = permit.situation
   const { efficiency = chargerEfficiency.value } = charger ?? {}
   const each = load.count === 1 ? say`` : say` each`
-  const takes = say`${show.current(current_A)} into ${own(`${pack.series}S`)}${each} takes ${show.power(Math.ceil(input_W))}`
+  const drawn =
+    feed.offer || feed.lowest_V === undefined
+      ? say``
+      : say` (${show.current(input_W / feed.lowest_V)} at ${show.voltage(feed.lowest_V)})`
+  const takes = say`${show.current(current_A)} into ${own(`${pack.series}S`)}${each} takes ${show.power(Math.ceil(input_W))}${drawn}`
   const given_W = show.power(Math.floor(feed.power_W))
   if (input_W <= feed.power_W + 1e-9) return say`Yes: ${takes} of the ${given_W} that it gives.`
   const held_W = (feed.power_W * efficiency) / load.count

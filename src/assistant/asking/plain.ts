@@ -13,23 +13,22 @@ import { themeOfWarmth } from '../../language/conversation/theme.ts'
 import { isOpen, standing } from '../../language/conversation/told-dangers.ts'
 import { toldFrame } from '../../language/conversation/told-frame.ts'
 import { yesOrNo } from '../../language/conversation/yes-or-no.ts'
-import { knownShare } from '../../language/model/index.ts'
 import { refuseCellsBeyond } from '../../language/reading/cells-beyond.ts'
 import { aside } from '../../language/reading/choose.ts'
-import type { Meant, MeantOther } from '../../language/reading/meant.ts'
+import type { MeantOther } from '../../language/reading/meant.ts'
 import { warmthAfter } from '../../language/reading/stands.ts'
 import { apart } from '../../language/sentence/question.ts'
-import type { KitEntry } from '../../memory/memory.ts'
 import { opened, withEntry, withLine } from '../layers/other-lines.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
-import type { Around, Known } from './around.ts'
+import type { Around } from './around.ts'
 import { askedBack, choicesFor, notInHandbook, unclear } from './ask-back.ts'
 import { nothingChanged, restNotClear } from './ask-back.words.ts'
 import { cellOrPack } from './cell-or-pack.ts'
 import { dangerReply } from './danger-first.ts'
 import { problemReply } from './failures.ts'
 import { answerKnown } from './known.ts'
+import { namesAnew, ofStanding, pleads, pointsAt } from './of-before.ts'
 import { hear } from './plainly.ts'
 import { notesOffered, packNames, remember } from './remembering.ts'
 import { storedFor, takesTitle } from './stored.ts'
@@ -103,6 +102,11 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   const onlyTells = asksNothing(meant, text, registry.vocabulary)
   const isRepeated = isOfStanding && stands.length > 0 && dangers.length === 0 && onlyTells
   if (isRepeated) return repeated()
+  // Whoever only pleads hears what was refused once more.
+  if (talk.refused && dangers.length === 0 && pleads(meant, text, about)) {
+    if (talk.refused.length > 0) return dangerReply({ dangers: talk.refused }, typed, understanding, locale)
+    if (frame) return answerKnown(around, { ...plain, ...frame, doubts: [...plain.doubts, ...frame.doubts] })
+  }
   const told = () => {
     keepPack()
     const on = entryOn(dangers, text)
@@ -188,23 +192,3 @@ const listed = { command: 'answer list', options: {} }
 
 const leftAlone = (command: string, readAs: Text, locale: Locale): Reply =>
   completeReply({ command, readAs }, { headline: nothingChanged(locale), cautions: [generalCaution(locale)] }, locale)
-
-/** Numbers and names tell of another question than the one before. */
-const namesAnew = (text: string, used: readonly KitEntry[]): boolean => used.length > 0 || /\d/.test(text)
-
-/** Nothing of its own, in words that are all known: it speaks of the answer before. */
-const pointsAt = ({ kind, understanding }: Meant, text: string) =>
-  (kind === 'unclear' || kind === 'notours') &&
-  understanding.values.length === 0 &&
-  knownShare(text) === 1 &&
-  pointsBack.test(text)
-    ? 'why'
-    : undefined
-
-const pointsBack = /\b(?:it|its|this|that|them|they|these|those|he|she)\b/i
-
-/** What the handbook answers of a pack that something was told of rests on that. */
-function ofStanding<K extends Omit<Known, 'question'>>(plain: K, text: string): K {
-  const stands = plain.kept.some(({ doubted }) => !doubted) && pointsBack.test(text)
-  return stands ? { ...plain, doubts: [...plain.doubts, 'toldBefore'] } : plain
-}

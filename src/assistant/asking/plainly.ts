@@ -3,6 +3,7 @@
 import type { Danger } from '../../charging/situation/dangers.ts'
 import { askedOf } from '../../handbook/asked.ts'
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
+import { opensAsking } from '../../language/conversation/asks-nothing.ts'
 import { goesOn, isOnlyValues } from '../../language/conversation/follow-up.ts'
 import type { Frame, Talk } from '../../language/conversation/frame.ts'
 import { readPlainly } from '../../language/conversation/read-plainly.ts'
@@ -20,6 +21,7 @@ import type { Context } from '../context.ts'
 import { namesReplaced } from '../kit/kit-names.ts'
 import { freeDetails } from '../naming/free-details.ts'
 import type { Registry } from '../registry.ts'
+import { thanks } from './of-before.ts'
 
 export interface Heard {
   readonly meant: Meant
@@ -62,7 +64,7 @@ export async function hear(
   const frame = talk.frame ?? frameOfEntry(talk.about, registry)
   const read = readPlainly(english, registry.vocabulary, frame, accounted, sureness, { typed: text, of })
   const meant = gloss ? { ...read, understanding: placed(read.understanding, gloss) } : read
-  const { told, suspected } = besidesTitle(besidesSource(heard, text, talk), text, meant, answers)
+  const { told, suspected } = besidesTitle(inCharge(besidesSource(heard, text, talk), text, talk), text, meant, answers)
   return {
     about,
     isOfTheme,
@@ -108,14 +110,34 @@ function frameOfEntry(about: string | undefined, { vocabulary }: Registry): Fram
   return command && { question: { command: command.name, options: {} }, pending: undefined, doubts: [], names: [] }
 }
 
+const speaker = /\b(?:i|we|i'?m|i'?ll|we'?re)\b/i
+
 /** "From the car instead", behind a question, tells what feeds, and of nobody who is away. */
 function besidesSource(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
-  const values = frame ? bestCover(candidatesOf(text)) : []
-  if (!values.some(({ kind }) => kind === 'source') || !isOnlyValues(text, values)) return heard
+  const source = frame && bestCover(candidatesOf(text)).find(({ kind }) => kind === 'source')
+  const isAway = (danger: Danger) => danger === 'unattended'
+  if (!source || speaker.test(text) || ![...heard.told.map(({ danger }) => danger), ...heard.suspected].some(isAway))
+    return heard
+  const rest = dangersIn(`${text.slice(0, source.start)}a supply${text.slice(source.end)}`)
+  if (rest.told.some(({ danger }) => isAway(danger))) return heard
   return {
-    told: heard.told.filter(({ danger }) => danger !== 'unattended'),
-    suspected: heard.suspected.filter(danger => danger !== 'unattended'),
+    told: heard.told.filter(({ danger }) => !isAway(danger)),
+    suspected: heard.suspected.filter(danger => !isAway(danger) || rest.suspected.includes(danger)),
   }
+}
+
+const goodNight = /\bbed ?time\b|\b(?:to|into|for) bed\b|\b(?:good ?)?night\b(?! flights?\b)|\bsleep/i
+
+/** Behind a question about a charge, what is only said of a leaving or of sleep is said of that charge. */
+function inCharge(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
+  const charges = frame && (frame.question.options.pack ?? frame.question.options.packs) !== undefined
+  if (!charges || opensAsking.test(text) || heard.told.some(({ danger }) => danger === 'unattended')) return heard
+  const [told] = heard.suspected.includes('unattended')
+    ? dangersIn(`my pack is charging, ${text}`).told.filter(({ danger }) => danger === 'unattended')
+    : []
+  const others = heard.suspected.filter(danger => danger !== 'unattended')
+  if (told) return { told: [...heard.told, { ...told, typed: text }], suspected: others }
+  return goodNight.test(text) ? { ...heard, suspected: [...others, 'unattended'] } : heard
 }
 
 /** The words of a standard answer's title tell of no pack: "delete the answer on puffed packs". The rest is heard. */
@@ -153,7 +175,7 @@ const nothingAbout: About = { about: undefined, sureness: 0, isOfTheme: false }
  */
 function aboutIn(text: string, talk: Talk): About {
   const theme = themeOf(talk)
-  const isShort = theme !== undefined && isKnown(text) && text.trim().split(/\s+/).length <= fewWords
+  const isShort = theme !== undefined && !thanks(text) && isKnown(text) && text.trim().split(/\s+/).length <= fewWords
   const goes = isShort && (goesOn.test(text) || pointsBack.test(text.replace(pointsAhead, '')))
   const warmth = warmthToCharge(text)
   const own = { about: warmth ? themeOfWarmth(warmth) : text, isOfTheme: false }

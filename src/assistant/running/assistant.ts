@@ -142,7 +142,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
       keepAbout: about => frames.set(asker, place, { about }, now_ms),
       keepTold: told => frames.set(asker, place, { told }, now_ms),
     }
-    const { offered } = conversation.talk
+    const { offered, refused: before } = conversation.talk
     const looked = lookup()
     const reply = await dispatch(
       registry,
@@ -153,7 +153,9 @@ export function createAssistant(parts: AssistantParts): Assistant {
       conversation,
     )
     const offers = reply.problem ? reply.followUps.map(one => one.question) : []
-    if (offers.length + offered.length > 0) frames.set(asker, place, { offered: offers }, now_ms)
+    const refused = reply.verdict === 'do not charge' ? (reply.understood?.dangers ?? []) : undefined
+    if (offers.length + offered.length > 0 || refused || before)
+      frames.set(asker, place, { offered: offers, refused }, now_ms)
     if (reply.question === undefined) return reply
     if (registry.find(reply.command)?.changes) refreshSoon(occasion.community.id)
     return pointing(reply, occasion, looked)

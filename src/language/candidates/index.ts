@@ -60,7 +60,9 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
   const cue = isNow ? 'start' : ((kind === 'clock' ? roleOf(sentence, first) : undefined) ?? cueBefore(sentence, first))
   const found: Candidate = { kind, text, start, end, typed, score: Math.round(score * 1000) / 1000, cue, next, pack }
   const drawn = isNear(sentence, first, after, flying)
-  if (kind === 'current' || kind === 'rate') return { ...found, drawn, each: isOfEach(sentence, first, after) }
+  if (kind === 'current') return { ...found, drawn, each: isOfEach(sentence, first, after) }
+  if (kind === 'rate')
+    return { ...found, drawn, each: isOfEach(sentence, first, after), ofLabel: isOfLabel(sentence, found, after) }
   if (kind === 'power' || kind === 'charger') return { ...found, drawn, shared: isShared(sentence, first, after) }
   if (!levelKinds.has(kind)) return found
   return { ...found, holders: holdersBefore(sentence, first), device: deviceOfReading(sentence, first, after) }
@@ -74,6 +76,22 @@ function isOfEach(sentence: Sentence, first: number, after: number): true | unde
   const stop = before.findIndex(word => /^[,.;?]$|^and$/.test(word) || /^\d/.test(word))
   const isBefore = before.slice(0, stop < 0 ? before.length : stop).includes('each')
   return isPer || isBefore || eachAfter.test(behind) ? true : undefined
+}
+
+const labels = wordSet('label labels sticker stickers printed wrapper datasheet maker makers manufacturer')
+const labelCues = wordSet('says say allows reads printed label states')
+const itSays = /\b(?:it|they|packs?|lipos?|batter(?:y|ies)) (?:only |even |just )?(?:says?|states?|allows?|reads?)\b/
+const rates = /\d ?c\b/gi
+
+/** "Label says 3C", "3C charge", "it has 3C on it": what the label allows, not what is to be set. */
+function isOfLabel(sentence: Sentence, { cue = '', next, start }: Candidate, after: number): true | undefined {
+  const isBeside = labelCues.has(cue) || (next === 'charge' && cue !== 'at')
+  const isOnIt = next === 'on' && /^(?:it|them|the|its)$/.test(sentence.word(after + 1))
+  const isOnly = (sentence.text.match(rates) ?? []).length === 1
+  const before = sentence.text.slice(0, start)
+  const isSaid =
+    cue === 'at' ? /\b(?:says?|allows?|states?)\b/.test(before) : sentence.mentions(labels) || itSays.test(before)
+  return isBeside || (isOnly && (isOnIt || isSaid)) ? true : undefined
 }
 
 const flying = wordSet(

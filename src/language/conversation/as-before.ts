@@ -166,6 +166,7 @@ const kinds: Readonly<Record<string, readonly [ValueName, RegExp]>> = {
   resistance: ['resistance', leading],
   'cell resistances': ['resistance', leading],
   voltage: ['voltage', leading],
+  duration: ['duration', /^\d+(?=(?:min|h|s)$)/],
   length: ['length', leading],
   pack: ['pack', /\d+(?=mAh)/],
   source: ['source', /\d+(?:\.\d+)?(?=(?:W|mAh|Ah)\b)/],

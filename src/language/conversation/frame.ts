@@ -1,5 +1,6 @@
 // The last question of an asker in a place, for half an hour: what a short answer amends.
 
+import type { Danger } from '../../charging/situation/dangers.ts'
 import type { Doubt } from '../../charging/situation/doubts.ts'
 import type { Missing } from '../reading/fit.ts'
 import type { PackTold } from '../reading/told-pack.ts'
@@ -49,6 +50,8 @@ export interface Talk {
   readonly told: readonly StayingDanger[]
   /** Questions that the last reply offered by number. */
   readonly offered: readonly string[]
+  /** Where the last reply refused: the dangers that it spoke of. */
+  readonly refused?: readonly Danger[] | undefined
 }
 
 export const noTalk: Talk = { frame: undefined, about: undefined, told: [], offered: [] }

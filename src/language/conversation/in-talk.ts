@@ -5,9 +5,10 @@ import { conceptsOf } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import { wordsOf } from '../model/words.ts'
 import type { Choice } from '../reading/choose.ts'
-import type { Fitted } from '../reading/fit.ts'
+import { type Fitted, fitTo } from '../reading/fit.ts'
+import { toldIn } from '../reading/told-pack.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
-import { choiceBy } from './choice-of.ts'
+import { choiceBy, choiceOf } from './choice-of.ts'
 import { goesOn, isFewWords, namesWanted } from './follow-up.ts'
 import type { Frame } from './frame.ts'
 import { type Lent, packKinds } from './lend.ts'
@@ -29,6 +30,7 @@ const toldBy: Readonly<Record<string, readonly string[]>> = {
 export function rankedInTalk(
   ranked: readonly Ranked[],
   text: string,
+  values: readonly Candidate[],
   { question }: Frame,
   vocabulary: Vocabulary,
 ): readonly Ranked[] {
@@ -38,7 +40,8 @@ export function rankedInTalk(
   const said = new Set(wordsOf(text).flatMap(conceptsOf))
   const isNamed = (name: string) =>
     [...name.split(' ').flatMap(conceptsOf), ...(toldBy[name] ?? [])].some(concept => said.has(concept)) &&
-    (name !== 'undo' || isFewWords(text))
+    (name !== 'undo' || isFewWords(text)) &&
+    !(name === 'house set' && values.some(({ ofLabel }) => ofLabel))
   const weighed = ranked.map(one => {
     const command = vocabulary.find(({ name }) => name === one.intent)
     return !command || isOfPacks(command.name) || isNamed(command.name) ? one : { ...one, share: one.share * unnamed }
@@ -102,3 +105,31 @@ export function elsewhere(
     .map(command => choiceBy(command, values, lent(command)))
     .find(({ fitted, kept }) => fitted?.left.length === 0 && fitted.missing === undefined && kept.length > 0)
 }
+
+const asksAmps = /\b(?:amps?|amperes?|current|draws?|drawn|pulls?)\b/i
+const fed = /\b(?:from|off|on|at|car|socket|supply|psu|battery|input|side)\b/i
+
+/** "How many amps is that from 12 V": what a supply of those volts gives for what was asked about. */
+export function drawnFrom(
+  text: string,
+  values: readonly Candidate[],
+  vocabulary: Vocabulary,
+  lent: (command: CommandWords) => Lent,
+): Choice | undefined {
+  const command = vocabulary.find(({ name }) => name === 'supply')
+  const [volts, ...others] = values.flatMap(({ kind, text, parts = [] }) =>
+    ['voltage', 'state', 'source'].includes(kind)
+      ? (supplyVolts.exec([text, ...parts.map(part => part.text)].join(' ')) ?? [])
+      : [],
+  )
+  const isAsked = asksAmps.test(text) && fed.test(text) && values.length === 1 && !/\bwh\b/i.test(text)
+  if (!command || volts === undefined || others.length > 0 || !isAsked) return undefined
+  const { source: _, voltage: __, ...kept } = lent(command).kept
+  // Whole volts are those of a supply; others may be where the pack itself stands.
+  const perCell_V = Number.parseFloat(volts) / (toldIn(kept.pack ?? '')?.series ?? 1)
+  if (volts.includes('.') && perCell_V > lowestCell_V && perCell_V < highestCell_V) return undefined
+  return kept.pack === undefined ? undefined : choiceOf(fitTo(command, [], { ...kept, voltage: volts }), kept)
+}
+const [lowestCell_V, highestCell_V] = [3, 4.4]
+/** Of what feeds chargers: 12 V from a car, 24 V, what a battery that is charged shows. */
+const supplyVolts = /\b(?:1[1-5]|24|48)(?:\.\d)?V(?! per cell)/

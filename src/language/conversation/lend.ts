@@ -3,7 +3,7 @@
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { alike } from '../reading/charger-told.ts'
-import { isOfLabel, type Kept } from '../reading/fit.ts'
+import type { Kept } from '../reading/fit.ts'
 import { isOfNamed } from '../reading/free-words.ts'
 import { keptEntries, keptList } from '../reading/listed.ts'
 import { type PackTold, toldBy, toldIn } from '../reading/told-pack.ts'
@@ -23,7 +23,7 @@ export interface Lent {
 export function heldOn({ question: { options }, pending }: Frame, values: readonly Candidate[]): Lent {
   const { pack, ...rest } = options
   const part = pack === undefined ? pending?.told : undefined
-  if (!values.some(value => toldBy(value) !== undefined || isOfLabel(value))) return { kept: options, before: part }
+  if (!values.some(value => toldBy(value) !== undefined || value.ofLabel)) return { kept: options, before: part }
   // What was measured of a pack does not hold for another one.
   const { capacity: _, resistance: __, ...unmeasured } = rest
   return {

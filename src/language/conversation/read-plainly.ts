@@ -20,7 +20,7 @@ import { opensAsking } from './asks-nothing.ts'
 import { choiceBy } from './choice-of.ts'
 import { isOnlyValues, namesPack } from './follow-up.ts'
 import type { Frame } from './frame.ts'
-import { elsewhere, inTalk, rankedInTalk } from './in-talk.ts'
+import { drawnFrom, elsewhere, inTalk, rankedInTalk } from './in-talk.ts'
 import { type Lent, lentTo } from './lend.ts'
 import { withOneMore } from './more-of.ts'
 import { endVolts, stays } from './stay.ts'
@@ -46,7 +46,7 @@ export function readPlainly(
 ): Meant {
   const values = bestCover(candidatesOf(text))
   const { ranked: all, by } = readings(text, values, free, vocabulary)
-  const ranked = frame ? rankedInTalk(all, text, frame, vocabulary) : all
+  const ranked = frame ? rankedInTalk(all, text, values, frame, vocabulary) : all
   const lent = (command: CommandWords) => lentTo(frame, command, text, values)
   const asked = choices(ranked, values, vocabulary, by, lent, inHandbook, text, !frame)
   const talked = frame ? inTalk(asked, text, values, ranked, vocabulary).toSorted((a, b) => b.score - a.score) : asked
@@ -54,6 +54,7 @@ export function readPlainly(
   const follows =
     frame &&
     (withOneMore(text, values, frame, vocabulary) ??
+      drawnFrom(text, values, vocabulary, lent) ??
       endVolts(text, values, frame, vocabulary) ??
       stays(text, values, own[0], frame, vocabulary) ??
       amended(text, values, ranked, frame, vocabulary, by))

@@ -57,7 +57,7 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
     if (value.kind === 'plug' && !takes('plug')) continue
     // One is meant where no count is told.
     if (value.kind === 'count' && value.text === '1' && takes('count')) continue
-    if (isNamedByCommand(value, command) || isToldByCount(value, command) || isOfLabel(value)) continue
+    if (isNamedByCommand(value, command) || isToldByCount(value, command) || value.ofLabel) continue
     // Of two packs that contradict each other the other one is left over.
     const slot = value.kind === 'pack' ? undefined : slotFor(value, command, name => options[name] !== undefined)
     if (slot) options[slot.name] = value.each && list ? `${value.text} each` : value.text
@@ -78,7 +78,7 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
   // Volts alone say nothing of cells whose type is open: the commonest are taken, and that is said.
   const isOpen =
     cellType !== undefined && !command.everyType && kept.pack === undefined && kept[cellType.name] === undefined
-  const label = list ? undefined : values.find(isOfLabel)
+  const label = list ? undefined : values.find(value => value.ofLabel)
   const labelled = label && attempt(() => ({ labelRate_C: readRate(label.text) }))
   const read = cellsRead(values, command)
   const isTold = packs.charged !== undefined || before !== undefined
@@ -130,12 +130,6 @@ export const questionOf = ({ command, options, left }: Fitted): Question => ({
   options,
   notUsed: left.length > 0 ? left.map(({ typed }) => typed) : undefined,
 })
-
-const labelCues: ReadonlySet<string> = new Set(['says', 'say', 'allows', 'reads', 'printed', 'label', 'states'])
-
-/** "Label says 3C", "3C charge": what the label allows, not what is to be set. */
-export const isOfLabel = ({ kind, cue = '', next }: Candidate): boolean =>
-  kind === 'rate' && (labelCues.has(cue) || (next === 'charge' && cue !== 'at'))
 
 /** "Storage for 3S": the word that asks for the command is no detail of it. */
 const isNamedByCommand = ({ kind, text, cue }: Candidate, { name, options }: CommandWords): boolean =>

@@ -89,6 +89,15 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
     ['and full', 'trim chemistry: 5S LiPo'],
   ],
   [
+    ['amps for a 3s 1800 lipo', 'current pack: 3S 1800mAh LiPo'],
+    ['the wrapper says 4C charge rate', 'current pack: 3S 1800mAh LiPo 4C charge'],
+    ['how many amps does that pull from 24 V', 'supply pack: 3S 1800mAh LiPo 4C charge voltage: 24V'],
+  ],
+  [
+    ['5s 1000 lipo stands at 3.7 a cell', 'percent pack: 5S 1000mAh LiPo at: 3.7V per cell'],
+    ['how full would that be', 'percent pack: 5S 1000mAh LiPo at: 3.7V per cell'],
+  ],
+  [
     ['time for a 4s 900 lipo at 1A', 'time pack: 4S 900mAh LiPo current: 1A'],
     ['why not 3A', 'time pack: 4S 900mAh LiPo current: 3A'],
   ],
@@ -172,6 +181,25 @@ describe('what is asked of the answer itself', () => {
     expect((await asking.ask('is it normal that a pack is warm')).question).toContain('Warm while charging')
     expect((await asking.ask('what current for a 3s 1300 lipo')).command).toBe('current')
   })
+})
+
+it.each([
+  ['4A for a 2s 700 lipo ok?', 'come on, only this time'],
+  ['can i charge on my bed', 'just for today'],
+])('refuses %j once more to whoever only pleads', async (refused, plea) => {
+  const before = await asking.ask(refused)
+  const after = await asking.ask(plea)
+  expect([after.verdict, after.lines[0]]).toEqual(['do not charge', before.lines[0]])
+  expect((await asking.ask('ok thanks')).verdict).toBeUndefined()
+})
+
+it.each([
+  ['nice, plugging it in and off to the cinema', 'do not charge'],
+  ['thanks, good night', 'go with care'],
+  ['thanks, bye', undefined],
+])('takes %j for said of the charge that was asked about', async (text, verdict) => {
+  await asking.ask('how long for a 3s 1000 lipo at 1A')
+  expect((await asking.ask(text)).verdict).toBe(verdict)
 })
 
 it('that a lead was plugged in the other way round is a danger where nothing could change places', async () => {

@@ -51,6 +51,8 @@ export function findStateWords(sentence: Sentence): readonly Found[] {
     const words = sentence.tokens.slice(first, after).map(({ word }) => word)
     const phrase = words.join(' ')
     const text = named.get(phrase) ?? ''
+    // "How full": what is asked, and nothing told.
+    if (sentence.word(first - 1) === 'how') continue
     // "A third charger", "a third at 3.8": one more of them.
     if (/third$/.test(phrase) && /^(?!(?:of|or|and|then|now|to|in)$)[a-z]/.test(sentence.word(after))) continue
     if (phrase === '0' && (sentence.glued(after) || sentence.glued(first))) continue
@@ -65,8 +67,6 @@ export function findStateWords(sentence: Sentence): readonly Found[] {
 
 function scoreOf(sentence: Sentence, first: number, after: number, length: number): number {
   if (otherThing.has(sentence.word(after)) && length === 1) return 0.15
-  // "How full": what is asked, and nothing told.
-  if (sentence.word(first - 1) === 'how') return 0.15
   if (sentence.word(after) === '-' && sentence.glued(after)) return 0.3
   if (length > 1) return 0.85
   const likely = cues.has(sentence.word(first - 1)) ? 0.9 : 0.6

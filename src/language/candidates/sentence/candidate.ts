@@ -88,6 +88,8 @@ export interface Candidate {
   readonly holders?: Holders | undefined
   /** Of a current or a rate: it is for each pack. */
   readonly each?: true | undefined
+  /** Of a rate: the label allows it. */
+  readonly ofLabel?: true | undefined
   /** Of a current or of watts: a pack gives them in the air. */
   readonly drawn?: true | undefined
   /** Of watts: several outputs share them. */

@@ -1,0 +1,46 @@
+// What only speaks of what was said before: it points at it, pleads against it, or rests on it.
+
+import { opensAsking } from '../../language/conversation/asks-nothing.ts'
+import { conceptsOf } from '../../language/model/concepts.ts'
+import { knownShare } from '../../language/model/index.ts'
+import { wordsOf } from '../../language/model/words.ts'
+import type { Meant } from '../../language/reading/meant.ts'
+import type { KitEntry } from '../../memory/memory.ts'
+import type { Known } from './around.ts'
+
+/** It asks nothing, tells nothing and thanks for nothing. */
+export const pleads = ({ kind, understanding }: Meant, text: string, about: string | undefined): boolean =>
+  (kind === 'unclear' ||
+    kind === 'notours' ||
+    kind === 'smalltalk' ||
+    (kind === 'handbook' && about === undefined) ||
+    understanding.intent === 'hello') &&
+  understanding.values.every(value => !/\d/.test(value.text)) &&
+  !opensAsking.test(text) &&
+  !thanks(text)
+
+const polite: ReadonlySet<string> = new Set(['thanks', 'greeting'])
+
+/** A greeting or thanks are in it. */
+export const thanks = (text: string): boolean =>
+  wordsOf(text).some(word => conceptsOf(word).some(concept => polite.has(concept)))
+
+/** Numbers and names tell of another question than the one before. */
+export const namesAnew = (text: string, used: readonly KitEntry[]): boolean => used.length > 0 || /\d/.test(text)
+
+/** Nothing of its own, in words that are all known: it speaks of the answer before. */
+export const pointsAt = ({ kind, understanding }: Meant, text: string) =>
+  (kind === 'unclear' || kind === 'notours') &&
+  understanding.values.length === 0 &&
+  knownShare(text) === 1 &&
+  pointsBack.test(text)
+    ? 'why'
+    : undefined
+
+const pointsBack = /\b(?:it|its|this|that|them|they|these|those|he|she)\b/i
+
+/** What the handbook answers of a pack that something was told of rests on that. */
+export function ofStanding<K extends Omit<Known, 'question'>>(plain: K, text: string): K {
+  const stands = plain.kept.some(({ doubted }) => !doubted) && pointsBack.test(text)
+  return stands ? { ...plain, doubts: [...plain.doubts, 'toldBefore'] } : plain
+}
