@@ -3,9 +3,9 @@
 import type { Danger } from '../../charging/situation/dangers.ts'
 import { askedOf } from '../../handbook/asked.ts'
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
-import { opensAsking } from '../../language/conversation/asks-nothing.ts'
 import { goesOn, isOnlyValues } from '../../language/conversation/follow-up.ts'
 import type { Frame, Talk } from '../../language/conversation/frame.ts'
+import { besidesSource, inCharge } from '../../language/conversation/heard-in-talk.ts'
 import { readPlainly } from '../../language/conversation/read-plainly.ts'
 import { themeOf, themeOfWarmth } from '../../language/conversation/theme.ts'
 import { type DangersIn, dangersIn, dangersInGloss } from '../../language/dangers/index.ts'
@@ -108,36 +108,6 @@ function frameOfEntry(about: string | undefined, { vocabulary }: Registry): Fram
   const asked = about === undefined ? undefined : askedOf(about).entry?.command
   const command = vocabulary.find(({ name }) => asked?.startsWith(`${name} `))
   return command && { question: { command: command.name, options: {} }, pending: undefined, doubts: [], names: [] }
-}
-
-const speaker = /\b(?:i|we|i'?m|i'?ll|we'?re)\b/i
-
-/** "From the car instead", behind a question, tells what feeds, and of nobody who is away. */
-function besidesSource(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
-  const source = frame && bestCover(candidatesOf(text)).find(({ kind }) => kind === 'source')
-  const isAway = (danger: Danger) => danger === 'unattended'
-  if (!source || speaker.test(text) || ![...heard.told.map(({ danger }) => danger), ...heard.suspected].some(isAway))
-    return heard
-  const rest = dangersIn(`${text.slice(0, source.start)}a supply${text.slice(source.end)}`)
-  if (rest.told.some(({ danger }) => isAway(danger))) return heard
-  return {
-    told: heard.told.filter(({ danger }) => !isAway(danger)),
-    suspected: heard.suspected.filter(danger => !isAway(danger) || rest.suspected.includes(danger)),
-  }
-}
-
-const goodNight = /\bbed ?time\b|\b(?:to|into|for) bed\b|\b(?:good ?)?night\b(?! flights?\b)|\bsleep/i
-
-/** Behind a question about a charge, what is only said of a leaving or of sleep is said of that charge. */
-function inCharge(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
-  const charges = frame && (frame.question.options.pack ?? frame.question.options.packs) !== undefined
-  if (!charges || opensAsking.test(text) || heard.told.some(({ danger }) => danger === 'unattended')) return heard
-  const [told] = heard.suspected.includes('unattended')
-    ? dangersIn(`my pack is charging, ${text}`).told.filter(({ danger }) => danger === 'unattended')
-    : []
-  const others = heard.suspected.filter(danger => danger !== 'unattended')
-  if (told) return { told: [...heard.told, { ...told, typed: text }], suspected: others }
-  return goodNight.test(text) ? { ...heard, suspected: [...others, 'unattended'] } : heard
 }
 
 /** The words of a standard answer's title tell of no pack: "delete the answer on puffed packs". The rest is heard. */
