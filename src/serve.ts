@@ -2,7 +2,6 @@
 
 import { join } from 'node:path'
 import type { Surface } from './assistant/running/assistant.ts'
-import { drawPng } from './charts/drawing/draw.ts'
 import { healthRoutes } from './http/health.ts'
 import { createMetrics } from './http/metrics.ts'
 import { createHttpServer, type Route } from './http/server.ts'
@@ -13,15 +12,17 @@ import { endingOf } from './program/ending.ts'
 import { describeError, type Log } from './program/log.ts'
 import { type Opened, openAssistant } from './program/open-assistant.ts'
 import { hasDiscord, hasMatrix } from './program/platforms.ts'
+import { openWorkers, type Workers } from './program/workers/workers.ts'
 
 /** Resolves when all surfaces take questions. Rejects where one cannot. */
 export async function serve(config: Config, log: Log): Promise<void> {
   endOnUncaught(log)
   log.info({ config: redacted(config) }, 'starting')
   const { CHARGEHAND_DATA: dataFolder, DATABASE_URL: databaseUrl } = config
-  const opened = await openAssistant({ dataFolder, databaseUrl }, log)
+  const workers = openWorkers()
+  const opened = await openAssistant({ dataFolder, databaseUrl }, log, workers)
   const metrics = createMetrics()
-  const parts = { ...opened, assistant: metrics.measured(opened.assistant), draw: drawPng, log }
+  const parts = { ...opened, assistant: metrics.measured(opened.assistant), draw: workers.draw, log }
   const { surfaces, routes } = await surfacesFor(config, parts)
   const health = healthRoutes(surfaces, metrics, config.CHARGEHAND_HEALTH_TOKEN)
   const { CHARGEHAND_HTTP_HOST: host, CHARGEHAND_HTTP_PORT: own, CHARGEHAND_HEALTH_PORT: ofHealth = own } = config
@@ -46,6 +47,7 @@ export async function serve(config: Config, log: Log): Promise<void> {
   stopOnSignal(log, async () => {
     await Promise.all([opened.rounds.stop(), ...surfaces.map(surface => surface.stop())])
     await opened.assistant.settled()
+    await workers.close()
     await Promise.all(servers.map(server => server.stop()))
     stopForgetting()
     await opened.memory.close()
@@ -56,7 +58,7 @@ export async function serve(config: Config, log: Log): Promise<void> {
   log.info({ surfaces: surfaces.map(({ name }) => name) }, 'ready')
 }
 
-type Parts = Opened & { readonly draw: typeof drawPng; readonly log: Log }
+type Parts = Opened & { readonly draw: Workers['draw']; readonly log: Log }
 
 /** A platform's library is loaded only where that platform is configured. */
 async function surfacesFor(config: Config, parts: Parts): Promise<{ surfaces: Surface[]; routes: Route[] }> {

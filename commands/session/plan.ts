@@ -4,7 +4,6 @@ import { type Asked, type Deed, optional, required, session } from '../../src/as
 import type { Context } from '../../src/assistant/context.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import type { FieldPlan, FieldSession, FieldSource } from '../../src/charging/plan/field.ts'
-import { planField } from '../../src/charging/plan/plan.ts'
 import { standOf } from '../../src/charging/plan/stand.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import type { Charger } from '../../src/charging/things/charger.ts'
@@ -45,9 +44,9 @@ export const plan = session({
     const field = fieldOf(asked, context)
     return field.packs.map(group => standOf(field, group).situation)
   },
-  compute: (permits, asked, context) => {
+  compute: async (permits, asked, context) => {
     const field = fieldOf(asked, context)
-    return { ...planField(field), field, permits }
+    return { ...(await context.plan(field)), field, permits }
   },
   deeds: deedsOf,
   figures: ({ charges, ready, left, wait_min, sources, output_W }) => {

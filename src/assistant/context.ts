@@ -1,5 +1,6 @@
 // What a command may know besides its inputs: who asks, where, the rules of the club, and how to show numbers.
 
+import type { FieldPlan, FieldSession } from '../charging/plan/field.ts'
 import type { Danger } from '../charging/situation/dangers.ts'
 import type { Doubt } from '../charging/situation/doubts.ts'
 import type { KeptDanger } from '../charging/situation/kept.ts'
@@ -33,6 +34,8 @@ export interface Context extends Occasion {
   forgetConversations(): void
   /** Whether a message can be posted here that answers nobody. */
   readonly speaksFirst: boolean
+  /** Plans a session; rejects with a Problem where too much is asked at once. */
+  plan(field: FieldSession): Promise<FieldPlan>
   /** Asks another question for the same asker, which only the command of that name may answer. */
   ask(command: string, question: string): Promise<Reply>
   /** A whole number from 0 to below 2^31 to draw by: the same one draws the same. */

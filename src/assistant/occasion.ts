@@ -30,3 +30,14 @@ export interface Occasion {
   readonly community: Community
   readonly place: Place
 }
+
+/** Whose turn it is where many want work done at once. */
+export interface Turn {
+  readonly club: string
+  readonly member: string
+}
+
+export const turnOf = ({ community, asker }: Pick<Occasion, 'community' | 'asker'>): Turn => ({
+  club: community.id,
+  member: asker.id,
+})

@@ -1,5 +1,6 @@
 // Discord as the configuration wants it: by gateway, by HTTP, or not at all.
 
+import type { Turn } from '../assistant/occasion.ts'
 import type { Assistant, Surface } from '../assistant/running/assistant.ts'
 import type { Chart } from '../charts/chart.ts'
 import type { Route } from '../http/server.ts'
@@ -13,7 +14,7 @@ export interface DiscordSurfaceParts {
   readonly config: Config
   readonly assistant: Assistant
   readonly memory: Pick<Memory, 'questions' | 'answered'>
-  readonly draw: (chart: Chart) => Promise<Uint8Array>
+  readonly draw: (chart: Chart, turn: Turn) => Promise<Uint8Array>
   readonly log: Log
   readonly onClosed: (error: Error) => void
 }

@@ -2,7 +2,7 @@
 
 import { commands } from '../../commands/index.ts'
 import { createNoticeboards, type Noticeboards } from '../assistant/cards/noticeboard.ts'
-import { type Assistant, createAssistant } from '../assistant/running/assistant.ts'
+import { type Assistant, type AssistantParts, createAssistant } from '../assistant/running/assistant.ts'
 import { createRounds, type Rounds } from '../assistant/running/rounds.ts'
 import type { Memory } from '../memory/memory.ts'
 import type { MemoryPlace } from '../memory/opening/connect.ts'
@@ -19,7 +19,11 @@ export interface Opened {
 }
 
 /** Throws a MemoryError where the data folder or the database cannot be used. */
-export async function openAssistant(place: MemoryPlace, log: Log): Promise<Opened> {
+export async function openAssistant(
+  place: MemoryPlace,
+  log: Log,
+  { plan }: Pick<AssistantParts, 'plan'> = {},
+): Promise<Opened> {
   const memory = await openMemory(place)
   const knownRules = await memory.house.everyones()
   const noticeboard = createNoticeboards()
@@ -29,7 +33,7 @@ export async function openAssistant(place: MemoryPlace, log: Log): Promise<Opene
     onFault: (fault: unknown, reference: string) =>
       log.error({ reference, fault: describeError(fault) }, 'a question failed'),
   }
-  const assistant = createAssistant({ ...parts, commands, memory, knownRules })
+  const assistant = createAssistant({ ...parts, commands, memory, knownRules, plan })
   const rounds = createRounds({ ...parts, assistant, reminders: memory.reminders })
   return { assistant, memory, noticeboard, rounds }
 }

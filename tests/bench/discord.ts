@@ -8,6 +8,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { commands } from '../../commands/index.ts'
 import { createAssistant } from '../../src/assistant/running/assistant.ts'
+import type { Chart } from '../../src/charts/chart.ts'
 import { drawPng } from '../../src/charts/drawing/draw.ts'
 import { createDiscordEndpoint } from '../../src/discord/endpoint.ts'
 import { createDiscordGateway } from '../../src/discord/gateway.ts'
@@ -32,7 +33,14 @@ export default async function discord(): Promise<Row[]> {
   const log = createLog('silent')
   const assistant = createAssistant({ commands, memory, onFault: fault => console.error(fault) })
   const onClosed = (error: Error) => console.error(error)
-  const parts = { assistant, questions: memory.questions, answered: memory.answered, draw: drawPng, log, onClosed }
+  const parts = {
+    assistant,
+    questions: memory.questions,
+    answered: memory.answered,
+    draw: (chart: Chart) => drawPng(chart),
+    log,
+    onClosed,
+  }
   try {
     return [...(await byGateway(parts)), ...(await byHttp(parts))]
   } finally {

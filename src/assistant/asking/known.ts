@@ -16,6 +16,7 @@ import type { FaultListener } from '../fault-listener.ts'
 import { withNames } from '../kit/kit-names.ts'
 import type { Registry } from '../registry.ts'
 import { completeReply, type Reply } from '../reply.ts'
+import { TooMuchAtOnce } from '../too-much.ts'
 import { alternatives } from './alternatives.ts'
 import type { Around, Known } from './around.ts'
 import { sureOf, unsure } from './confirming.ts'
@@ -104,7 +105,9 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     if (understanding && isChange) conversation.keepAbout(ofChanges)
     else if (understanding) conversation.keep({ question, pending: undefined, doubts, names })
     if (heard.length > 0) return dangerReply({ dangers: heard }, readAs, understanding, locale)
-    return { ...problemReply(command, readAs, error, locale), understood: understanding }
+    const told =
+      error instanceof TooMuchAtOnce ? error.offering([{ label: readAs, question: writeQuestion(question) }]) : error
+    return { ...problemReply(command, readAs, told, locale), understood: understanding }
   }
 }
 

@@ -1,6 +1,8 @@
 // The assistant as a surface sees it: ask, and get a reply; and what a surface must be.
 
 import { randomInt } from 'node:crypto'
+import type { FieldPlan, FieldSession } from '../../charging/plan/field.ts'
+import { planField } from '../../charging/plan/plan.ts'
 import { english, type Locale } from '../../ground/locale.ts'
 import type { DecimalMark } from '../../ground/show.ts'
 import { createFrames } from '../../language/conversation/frame.ts'
@@ -16,7 +18,7 @@ import type { Context } from '../context.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import { namesStartingWith } from '../kit/kit-names.ts'
 import { createLookup, type KnownRules, type Lookup } from '../lookup.ts'
-import type { Occasion } from '../occasion.ts'
+import { type Occasion, type Turn, turnOf } from '../occasion.ts'
 import { createRegistry, type Registry } from '../registry.ts'
 import type { Reply } from '../reply.ts'
 import { standingWords } from '../reply.words.ts'
@@ -59,6 +61,8 @@ export interface AssistantParts {
   readonly noticeboard?: Noticeboards
   /** Of every community; none where absent. */
   readonly knownRules?: KnownRules
+  /** Done at once, where the question is answered, where absent. */
+  readonly plan?: (field: FieldSession, turn: Turn) => Promise<FieldPlan>
   /** English where absent. */
   readonly localeFor?: (mark: DecimalMark) => Locale
 }
@@ -73,7 +77,7 @@ const anySeed = (): number => randomInt(2 ** 31)
 
 export function createAssistant(parts: AssistantParts): Assistant {
   const { commands, memory, onFault, clock, newSeed = anySeed, noticeboard = createNoticeboards() } = parts
-  const { localeFor = english, knownRules = new Map() } = parts
+  const { localeFor = english, knownRules = new Map(), plan = async field => planField(field) } = parts
   const registry = createRegistry(commands)
   const standingRegistry = createRegistry(commands.filter(({ changes, notStanding }) => !changes && !notStanding))
   const cards = createCards({ ...memory, noticeboard, onFault, localeOf, ask: askForClub })
@@ -105,6 +109,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
       lookup: looked,
       vocabulary: registry.vocabulary,
       cards,
+      plan: field => plan(field, turnOf(occasion)),
       forgetConversations: () => frames.forget(occasion.asker.id),
       newSeed,
       speaksFirst: noticeboard.reachable().includes(occasion.surface),

@@ -105,10 +105,16 @@ function chargesOf(field: FieldSession, groups: readonly number[], solved: Sessi
         number,
         ...when,
         source: field.sources.length > 0 ? hookup.source : undefined,
-        ...(hookup.charges[kind] as SetCharge),
+        ...asData(hookup.charges[kind] as SetCharge),
         energy_Wh: hookup.jobs[kind]?.energy_Wh as number,
       }
     })
+}
+
+/** A plan may be made by a worker: what it tells of a battery that feeds is its numbers, and no longer how it drains. */
+function asData({ permit, setting }: SetCharge): SetCharge {
+  const fed = setting.feed && { ...setting.feed, store: undefined }
+  return { permit, setting: { ...setting, feed: fed, input: setting.input && { ...setting.input, feed: fed } } }
 }
 
 function leftOut(

@@ -4,7 +4,7 @@ import { randomUUID } from 'node:crypto'
 import type { RawFile } from 'discord.js'
 import { faultReply } from '../../assistant/asking/failures.ts'
 import { patience_ms } from '../../assistant/lookup.ts'
-import type { Occasion } from '../../assistant/occasion.ts'
+import { type Occasion, type Turn, turnOf } from '../../assistant/occasion.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Assistant } from '../../assistant/running/assistant.ts'
 import type { Chart } from '../../charts/chart.ts'
@@ -21,7 +21,7 @@ export interface ComposeParts {
   readonly assistant: Assistant
   readonly questions: QuestionMemory
   /** Draws a chart as PNG. */
-  readonly draw: (chart: Chart) => Promise<Uint8Array>
+  readonly draw: (chart: Chart, turn: Turn) => Promise<Uint8Array>
   readonly log: Log
 }
 
@@ -63,7 +63,7 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
     const [charts, documents] = view === 'brief' ? [reply.charts, reply.documents] : [[], []]
     const [ids, drawn] = await Promise.all([
       orWithout('buttons', keepSoon(buttonQuestions(reply)), new Map()),
-      orWithout('pictures', Promise.all(charts.map(chart => draw(chart))), []),
+      orWithout('pictures', Promise.all(charts.map(chart => draw(chart, turnOf(occasion)))), []),
     ])
     const pictures: Picture[] = drawn.map((_, at) => ({
       filename: `chart-${at + 1}.png`,

@@ -1,5 +1,6 @@
 // What the Matrix surface is made of.
 
+import type { Turn } from '../../assistant/occasion.ts'
 import type { Assistant } from '../../assistant/running/assistant.ts'
 import type { Chart } from '../../charts/chart.ts'
 import type { AnsweredMemory } from '../../memory/memory.ts'
@@ -13,6 +14,6 @@ export interface MatrixParts {
   readonly assistant: Assistant
   readonly answered: AnsweredMemory
   /** Draws a chart as PNG. */
-  readonly draw: (chart: Chart) => Promise<Uint8Array>
+  readonly draw: (chart: Chart, turn: Turn) => Promise<Uint8Array>
   readonly log: Log
 }

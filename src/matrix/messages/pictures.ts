@@ -1,6 +1,7 @@
 // Sends the charts of an answer as images, and keeps them in step when the answer is edited.
 
 import type { MatrixEvent, Room } from 'matrix-js-sdk'
+import type { Turn } from '../../assistant/occasion.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Chart } from '../../charts/chart.ts'
 import type { AnsweredMemory, AnsweredQuestion } from '../../memory/memory.ts'
@@ -17,7 +18,7 @@ export interface PictureParts {
   readonly upload: Upload
   readonly answered: AnsweredMemory
   /** Draws a chart as PNG. */
-  readonly draw: (chart: Chart) => Promise<Uint8Array>
+  readonly draw: (chart: Chart, turn: Turn) => Promise<Uint8Array>
 }
 
 /** Shows the charts of the reply to `answer`; `event` asked for it, or edited the question. */
@@ -32,7 +33,9 @@ export function createShowPictures({ sender, upload, answered, draw }: PicturePa
       const earlier = await answered.byQuestion(questionMessage)
       const chart = charts[at]
       if (!chart && !earlier) return
-      const shown = chart ? await imageOf(chart, room, `chart-${at + 1}.png`) : renderText(pictureIsStale(locale))
+      const shown = chart
+        ? await imageOf(chart, event, room, `chart-${at + 1}.png`)
+        : renderText(pictureIsStale(locale))
       const content = earlier
         ? editContent(shown, matrixIdOf(earlier.answerMessage))
         : answerContent(shown, { question, thread })
@@ -41,8 +44,8 @@ export function createShowPictures({ sender, upload, answered, draw }: PicturePa
     }
   }
 
-  async function imageOf(chart: Chart, room: Room, filename: string) {
-    const picture = await draw(chart)
+  async function imageOf(chart: Chart, event: MatrixEvent, room: Room, filename: string) {
+    const picture = await draw(chart, { club: room.roomId, member: event.getSender() ?? '' })
     const info = { mimetype: 'image/png', size: picture.length, ...sizeOf(picture) }
     const place = await upload(picture, info.mimetype, room)
     return { msgtype: 'm.image', body: chart.alternative, filename, info, ...place } as const

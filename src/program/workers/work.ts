@@ -1,0 +1,8 @@
+// What workers do: all that would hold the connections for longer than a few milliseconds.
+
+import { planField } from '../../charging/plan/plan.ts'
+import type { Chart } from '../../charts/chart.ts'
+import { drawPng } from '../../charts/drawing/draw.ts'
+
+export const plan = planField
+export const draw = (chart: Chart): Promise<Buffer> => drawPng(chart)
