@@ -16,7 +16,6 @@ import type { FaultListener } from '../fault-listener.ts'
 import { withNames } from '../kit/kit-names.ts'
 import type { Registry } from '../registry.ts'
 import { completeReply, type Reply } from '../reply.ts'
-import { TooMuchAtOnce } from '../too-much.ts'
 import { alternatives } from './alternatives.ts'
 import type { Around, Known } from './around.ts'
 import { sureOf, unsure } from './confirming.ts'
@@ -26,6 +25,7 @@ import { understand } from './inputs.ts'
 import { notRead, notSaved } from './lookup.words.ts'
 import { keptFor, notesOffered } from './remembering.ts'
 import { toldWith, withTold } from './told-with.ts'
+import { TooMuchAtOnce } from './too-much.ts'
 
 export async function answerKnown(around: Around, known: Known): Promise<Reply> {
   const { registry, conversation, onFault } = around

@@ -1,6 +1,7 @@
 // The live cards of standard answers: posted and pinned once, edited where what they show has changed.
 
 import { randomUUID } from 'node:crypto'
+import { setImmediate as nextTurn } from 'node:timers/promises'
 import type { Locale } from '../../ground/locale.ts'
 import type { QuestionMemory } from '../../memory/memory.ts'
 import type { AnswerMemory, Card, Saying, StandardAnswer } from '../../memory/standard-answer.ts'
@@ -106,6 +107,8 @@ export function createCards({ answers, questions, noticeboard, ask, localeOf, on
     refresh: async community => {
       for (const { id } of await answers.list(community)) {
         await refreshOne(id, false).catch(fault => onFault(fault, 'bringing a card up to date'))
+        // Each is worked out anew: between them others have their turn.
+        await nextTurn()
       }
     },
   }

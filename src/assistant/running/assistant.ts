@@ -22,6 +22,7 @@ import { type Occasion, type Turn, turnOf } from '../occasion.ts'
 import { createRegistry, type Registry } from '../registry.ts'
 import type { Reply } from '../reply.ts'
 import { standingWords } from '../reply.words.ts'
+import { createTurnstile } from './turnstile.ts'
 
 export interface Assistant {
   readonly registry: Registry
@@ -83,6 +84,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
   const cards = createCards({ ...memory, noticeboard, onFault, localeOf, ask: askForClub })
   const background = new Set<Promise<void>>()
   const frames = createFrames()
+  const myTurn = createTurnstile()
   const lookup = () => createLookup(memory, knownRules, onFault)
 
   async function localeOf(community: string): Promise<Locale> {
@@ -138,6 +140,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
   }
 
   async function answer(question: string | Question, occasion: Occasion): Promise<Reply> {
+    await myTurn()
     const [asker, place] = [occasion.asker.id, occasion.place.id]
     const now = clock?.()
     const now_ms = (now ?? new Date()).getTime()

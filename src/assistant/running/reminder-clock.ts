@@ -68,8 +68,8 @@ export function createReminderClock({
   return {
     strike: async () => {
       try {
-        const due = await reminders.claim(clock(), lease_s, noticeboard.reachable())
-        await Promise.all(due.map(give))
+        const claim = () => reminders.claim(clock(), lease_s, noticeboard.reachable())
+        for (let due = await claim(); due.length > 0; due = await claim()) await Promise.all(due.map(give))
       } catch (fault) {
         onFault(fault, 'looking for reminders')
       }

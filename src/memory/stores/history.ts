@@ -5,6 +5,7 @@ import type { Selectable } from 'kysely'
 import { type Database, inTransaction, type Tables } from '../database.ts'
 import type { Change, HistoryMemory, Memory, NotedChange } from '../memory.ts'
 import { undoable_ms } from '../retention.ts'
+import { inSlices } from './slices.ts'
 
 /** `memoryIn` gives the memory in a transaction. */
 export function historyMemory(db: Database, memoryIn: (transaction: Database) => Memory): HistoryMemory {
@@ -20,7 +21,11 @@ export function historyMemory(db: Database, memoryIn: (transaction: Database) =>
           .values(toRow({ id: risingId(), ...noted }))
           .execute()
         const earliest = new Date(by.at.getTime() - undoable_ms)
-        await changesBefore(transaction, earliest).where('scope', '=', 'person').execute()
+        await transaction
+          .deleteFrom('changes')
+          .where('at', '<', earliest.toISOString())
+          .where('scope', '=', 'person')
+          .execute()
         return result
       }),
     async latest(community, most) {
@@ -47,7 +52,8 @@ export function historyMemory(db: Database, memoryIn: (transaction: Database) =>
       return row && changeFromRow(row)
     },
     async forgetBefore(time) {
-      await changesBefore(db, time).execute()
+      const old = db.selectFrom('changes').select('id').where('at', '<', time.toISOString())
+      await inSlices(most => db.deleteFrom('changes').where('id', 'in', old.limit(most)))
     },
   }
 }
@@ -62,7 +68,6 @@ function risingId(): string {
 const scopeOf = (change: Change): NotedChange['scope'] =>
   change.of === 'kit' ? ((change.before ?? change.after)?.owner.scope ?? 'community') : 'community'
 
-const changesBefore = (db: Database, time: Date) => db.deleteFrom('changes').where('at', '<', time.toISOString())
 export const changesBy = (db: Database, person: string) =>
   db.selectFrom('changes').selectAll().where('person', '=', person)
 

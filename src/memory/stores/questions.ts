@@ -3,6 +3,7 @@
 import { createHash } from 'node:crypto'
 import type { Database } from '../database.ts'
 import type { QuestionMemory } from '../memory.ts'
+import { inSlices } from './slices.ts'
 
 /** 96 bits of SHA-256 in 16 URL-safe characters. */
 const idOf = (question: string): string => createHash('sha256').update(question).digest('base64url').slice(0, 16)
@@ -29,7 +30,8 @@ export function questionMemory(db: Database): QuestionMemory {
       return row?.question
     },
     async forgetBefore(time) {
-      await db.deleteFrom('questions').where('kept_on', '<', dayOf(time)).execute()
+      const old = db.selectFrom('questions').select('id').where('kept_on', '<', dayOf(time))
+      await inSlices(most => db.deleteFrom('questions').where('id', 'in', old.limit(most)))
     },
   }
 }

@@ -4,7 +4,7 @@ import type { Selectable } from 'kysely'
 import { type Database, inTransaction, type Tables } from '../database.ts'
 import type { Reminder, ReminderMemory } from '../reminder.ts'
 
-/** In one round; the next round is soon. */
+/** At once. */
 const mostClaimed = 50
 
 export function reminderMemory(db: Database): ReminderMemory {

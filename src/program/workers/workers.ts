@@ -2,8 +2,8 @@
 
 import { availableParallelism } from 'node:os'
 import { Piscina, queueOptionsSymbol } from 'piscina'
+import { TooMuchAtOnce } from '../../assistant/asking/too-much.ts'
 import type { Turn } from '../../assistant/occasion.ts'
-import { TooMuchAtOnce } from '../../assistant/too-much.ts'
 import type { FieldPlan, FieldSession } from '../../charging/plan/field.ts'
 import type { Chart } from '../../charts/chart.ts'
 import { fairQueue } from './fair-queue.ts'
