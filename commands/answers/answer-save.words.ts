@@ -11,7 +11,7 @@ export const answerSaveWords: WordsOf<typeof answerSave> = locale => {
     summary: say`Saves a standard answer under a title and pins its card here; for moderators.`,
     tells: [own('save a standard answer titled Small packs: charge at the bench')],
     takes: {
-      title: titleWords(locale, say`what its card is headed`),
+      title: titleWords(locale, say`the title that it is pinned under`),
       question: questionWords(locale),
       text: textWords(locale),
     },

@@ -169,7 +169,12 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
       if (answers.length === 0 && takesTitle(missing, command))
         return answerKnown(around, { ...plain, question: listed })
       // What somebody wants to know in words is not asked for in figures.
-      if (meant.told === undefined && about !== undefined && !(command.changes && stored)) return inHandbook()
+      if (
+        meant.told === undefined &&
+        about !== undefined &&
+        !(command.changes && (stored ?? question.options.question))
+      )
+        return inHandbook()
       const choices = stored ?? choicesFor(meant, command)
       const { doubts } = apart(question.told ?? [])
       conversation.keep({ question, pending: { missing, choices, told: pack }, doubts, names: packNames(used) })

@@ -5,7 +5,7 @@ import { askedOf } from '../../handbook/asked.ts'
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
 import { goesOn, isOnlyValues } from '../../language/conversation/follow-up.ts'
 import type { Frame, Talk } from '../../language/conversation/frame.ts'
-import { besidesSource, inCharge } from '../../language/conversation/heard-in-talk.ts'
+import { heardInTalk } from '../../language/conversation/heard-in-talk.ts'
 import { readPlainly } from '../../language/conversation/read-plainly.ts'
 import { themeOf, themeOfWarmth } from '../../language/conversation/theme.ts'
 import { type DangersIn, dangersIn, dangersInGloss } from '../../language/dangers/index.ts'
@@ -64,7 +64,7 @@ export async function hear(
   const frame = talk.frame ?? frameOfEntry(talk.about, registry)
   const read = readPlainly(english, registry.vocabulary, frame, accounted, sureness, { typed: text, of })
   const meant = gloss ? { ...read, understanding: placed(read.understanding, gloss) } : read
-  const { told, suspected } = besidesTitle(inCharge(besidesSource(heard, text, talk), text, talk), text, meant, answers)
+  const { told, suspected } = besidesTitle(heardInTalk(heard, text, talk), text, meant, answers)
   return {
     about,
     isOfTheme,

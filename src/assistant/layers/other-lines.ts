@@ -18,9 +18,13 @@ export function withLine(reply: Reply, line: Text): Reply {
 }
 
 /** The answer with a layer of it in the first place, or its first line alone. */
-export function opened(reply: Reply, layer: Layer | 'short'): Reply {
+export function opened(reply: Reply, wanted: Layer | 'short' | 'judged'): Reply {
+  const layer = wanted === 'judged' ? 'why' : wanted
   if (reply.problem || (layer !== 'short' && !layersOf(reply).includes(layer))) return reply
   if (layer === 'short') return { ...reply, headline: reply.lines[0], lines: [reply.lines[0]] }
-  const lines = [...(reply.verdict === 'do not charge' ? reply.lines : []), ...openLayer(reply, layer).lines]
+  const lines = [
+    ...(reply.verdict === 'do not charge' || wanted === 'judged' ? reply.lines : []),
+    ...openLayer(reply, layer).lines,
+  ]
   return { ...reply, headline: joined(lines), lines: lines as unknown as Reply['lines'] }
 }

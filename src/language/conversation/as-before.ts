@@ -22,6 +22,8 @@ export function asBefore(
 ): readonly Candidate[] {
   const { question, figures = [] } = frame
   const { options } = question
+  // Where no pack was told a number counts what charges.
+  const isOfChargers = (options.pack ?? options.packs) === undefined && options.source !== undefined
   const part = partOfBefore(text, options, figures)
   const told = part
     ? [...values.filter(({ start, end }) => end <= part.start || start >= part.end), ...part.value].toSorted(
@@ -34,7 +36,7 @@ export function asBefore(
   const meant = told.length > 1 ? told.filter(value => !isWord(value)) : told
   return meant.map(
     value =>
-      asChargerBefore(text, value, options.chargers ?? options.charger, typedIn(frame)) ??
+      asChargerBefore(text, value, options.chargers ?? options.charger, typedIn(frame), isOfChargers) ??
       feedingStands(text, value, command, options) ??
       sameKind(text, value, command, options) ??
       ofItsLabel(text, value, options) ??

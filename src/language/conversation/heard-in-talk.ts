@@ -1,20 +1,26 @@
 // The dangers that a text tells, heard as one of a conversation: a car that feeds is no leaving, and who leaves leaves a charge.
 
 import type { Danger } from '../../charging/situation/dangers.ts'
+import { attempt } from '../../ground/problem.ts'
 import { bestCover, candidatesOf } from '../candidates/index.ts'
 import { type DangersIn, dangersIn } from '../dangers/index.ts'
+import { readPack } from '../things/pack.ts'
 import { opensAsking } from './asks-nothing.ts'
 import type { Talk } from './frame.ts'
+
+/** What a text tells behind what was said before. */
+export const heardInTalk = (heard: DangersIn, text: string, talk: Talk): DangersIn =>
+  leftLow(inCharge(besidesSource(heard, text, talk), text, talk), text, talk)
 
 const speaker = /\b(?:i|we|i'?m|i'?ll|we'?re)\b/i
 
 /** "From the car instead", behind a question, tells what feeds, and of nobody who is away. */
-export function besidesSource(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
-  const source = frame && bestCover(candidatesOf(text)).find(({ kind }) => kind === 'source')
-  const isAway = (danger: Danger) => danger === 'unattended'
+function besidesSource(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
+  const source = frame && bestCover(candidatesOf(text)).find(({ kind }) => kind === 'source' || kind === 'voltage')
+  const isAway = (danger: Danger) => danger === 'unattended' || danger === 'revive'
   if (!source || speaker.test(text) || ![...heard.told.map(({ danger }) => danger), ...heard.suspected].some(isAway))
     return heard
-  const rest = dangersIn(`${text.slice(0, source.start)}a supply${text.slice(source.end)}`)
+  const rest = dangersIn(`${text.slice(0, source.start)}a supply${text.slice(source.end)}`.replace(/\bcar'?s\b/, ''))
   if (rest.told.some(({ danger }) => isAway(danger))) return heard
   return {
     told: heard.told.filter(({ danger }) => !isAway(danger)),
@@ -25,7 +31,7 @@ export function besidesSource(heard: DangersIn, text: string, { frame }: Talk): 
 const goodNight = /\bbed ?time\b|\b(?:to|into|for) bed\b|\b(?:good ?)?night\b(?! flights?\b)|\bsleep/i
 
 /** Behind a question about a charge, what is only said of a leaving or of sleep is said of that charge. */
-export function inCharge(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
+function inCharge(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
   const charges = frame && (frame.question.options.pack ?? frame.question.options.packs) !== undefined
   if (!charges || opensAsking.test(text) || heard.told.some(({ danger }) => danger === 'unattended')) return heard
   const [told] = heard.suspected.includes('unattended')
@@ -34,4 +40,19 @@ export function inCharge(heard: DangersIn, text: string, { frame }: Talk): Dange
   const others = heard.suspected.filter(danger => danger !== 'unattended')
   if (told) return { told: [...heard.told, { ...told, typed: text }], suspected: others }
   return goodNight.test(text) ? { ...heard, suspected: [...others, 'unattended'] } : heard
+}
+
+const forLong =
+  /\b(?:no (?:idea|clue)|don'?t know|dunno|not sure|nobody knows|unknown|who knows|can'?t (?:say|tell|remember)|no one knows)\b.*\b(?:long|since|when)\b|\b(?:for|since|after) (?:[\w-]+ )?(?:days|weeks?|months?|years?|ages|winter|summer|spring|autumn|christmas)\b/i
+
+/** "No idea since when", of a pack that was told to stand so low: it is not tricked awake. */
+function leftLow(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
+  const { pack = '', from, at = from } = frame?.question.options ?? {}
+  const told = attempt(() => readPack(pack).value)
+  const volts = Number.parseFloat(at ?? '')
+  const isLow =
+    told && at?.includes('V') && volts / (at.includes('pack') ? told.series : 1) < told.chemistry.precharge_V.value
+  return isLow && forLong.test(text)
+    ? { ...heard, told: [...heard.told, { danger: 'revive', typed: text, start: 0, end: text.length }] }
+    : heard
 }

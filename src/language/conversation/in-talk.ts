@@ -7,7 +7,9 @@ import { wordsOf } from '../model/words.ts'
 import type { Choice } from '../reading/choose.ts'
 import { type Fitted, fitTo } from '../reading/fit.ts'
 import { toldIn } from '../reading/told-pack.ts'
+import { writeQuestion } from '../sentence/question.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
+import { opensAsking } from './asks-nothing.ts'
 import { choiceBy, choiceOf } from './choice-of.ts'
 import { goesOn, isFewWords, namesWanted } from './follow-up.ts'
 import type { Frame } from './frame.ts'
@@ -21,6 +23,7 @@ const toldBy: Readonly<Record<string, readonly string[]>> = {
   history: ['changed', 'back'],
   'remind me': ['when', 'time'],
   'log charge': ['took'],
+  'answer post': ['place'],
 }
 
 /**
@@ -133,3 +136,41 @@ export function drawnFrom(
 const [lowestCell_V, highestCell_V] = [3, 4.4]
 /** Of what feeds chargers: 12 V from a car, 24 V, what a battery that is charged shows. */
 const supplyVolts = /\b(?:1[1-5]|24|48)(?:\.\d)?V(?! per cell)/
+
+const pointing = /\b(?:this|that|it|these|those|them)\b/i
+const likely = 0.3
+const pins: ReadonlySet<string> = new Set(['answer post', 'answer save'])
+
+/** "Pin that", of what was just worked out: its answer becomes one of the club's, and only its title is open. */
+export function pinned(
+  text: string,
+  values: readonly Candidate[],
+  ranked: readonly Ranked[],
+  { question }: Frame,
+  vocabulary: Vocabulary,
+): Choice | undefined {
+  const isOfLast =
+    values.length === 0 &&
+    pointing.test(text) &&
+    ranked.slice(0, 2).some(one => pins.has(one.intent) && one.share > likely)
+  const command = vocabulary.find(({ name }) => name === 'answer save')
+  const last = vocabulary.find(({ name }) => name === question.command)
+  if (!command || !isOfLast || !last || last.changes || Object.keys(question.options).length === 0) return undefined
+  return choiceOf(fitTo(command, [], { question: writeQuestion(question) }), {})
+}
+
+const takenAlong =
+  /\b(?:on|onto|in|by) (?:a|an|the|my) (?:plane|aeroplane|airplane|airliner|flight)\b|\b(?:airlines?|cabin|airports?|(?:hand )?luggage|baggage|suitcase)\b/i
+
+/** "Can i take those on the plane": the packs that were spoken of, taken along. */
+export function flownWith(
+  text: string,
+  values: readonly Candidate[],
+  vocabulary: Vocabulary,
+  lent: (command: CommandWords) => Lent,
+): Choice | undefined {
+  const command = vocabulary.find(({ name }) => name === 'travel')
+  if (!command || !takenAlong.test(text) || !opensAsking.test(text.replace(/^.*,/, ''))) return undefined
+  const choice = choiceBy(command, values, lent(command))
+  return choice.fitted?.missing === undefined ? choice : undefined
+}

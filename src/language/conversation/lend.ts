@@ -92,7 +92,8 @@ function inTermsOf(command: CommandWords, kept: Kept): Kept {
   const terms = Object.entries(kept).flatMap(([name, text]): readonly (readonly [string, string])[] => {
     if (name === 'charger' || name === 'chargers') return chargersIn(command, text)
     if (has(name)) return [[name, text]]
-    if (name === 'pack' && lists[0]) return [[lists[0].name, text]]
+    if (name === 'pack' && lists[0])
+      return [[lists[0].name, kept.count && !has('count') ? `${kept.count}x ${text}` : text]]
     if ((name === 'from' || name === 'at') && states[0]) return [[states[0].name, text]]
     const list = name === 'packs' ? keptList(text) : undefined
     if (!list) return []

@@ -2,7 +2,7 @@
 
 import { lookedUp } from '../model/words.ts'
 
-export type OfAnswer = 'why' | 'figures' | 'short'
+export type OfAnswer = 'why' | 'figures' | 'short' | 'judged'
 
 const wordSet = (words: string): ReadonlySet<string> => new Set(words.split(' '))
 
@@ -24,7 +24,7 @@ const askedBy: readonly (readonly [OfAnswer, ReadonlySet<string>])[] = [
 ]
 /** What somebody thinks of an answer: its reasons tell. */
 const judging = wordSet(
-  'bad good much little normal safe dangerous harmful harm harms fine high low fast slow worth mean means meaning hard gentle right wrong sure serious risky ok okay problem lot worse better healthy wise sensible exaggerated ages loads',
+  'bad good much little normal safe dangerous harmful harm harms fine high low fast slow worth mean means meaning hard gentle right wrong sure serious risky ok okay problem lot worse better healthy wise sensible exaggerated ages loads enough suffice carry carries hold holds manage manages cope copes',
 )
 const pointing = wordSet('it its this that thats these those they them')
 /** Words that may stand beside these and tell nothing. */
@@ -46,5 +46,5 @@ export function ofAnswer(text: string): OfAnswer | undefined {
   if (asked) return isOnly(asked[1]) ? asked[0] : undefined
   const isOfIt = words.some(word => pointing.has(word)) || (words.length <= few && text.includes('?'))
   const judges = words.some(word => judging.has(word)) && isOfIt
-  return judges && isOnly(judging) && !words.includes('not') ? 'why' : undefined
+  return judges && isOnly(judging) && !words.includes('not') ? 'judged' : undefined
 }

@@ -133,12 +133,14 @@ export function asChargerBefore(
   value: Candidate,
   before: string | undefined,
   typed = '',
+  isOfChargers = false,
 ): Candidate | undefined {
   const { count, one } = alike(before)
   if (one === undefined) return undefined
   const behind = suchChargers.exec(text.slice(value.end))?.[0]
   // "With only one": what packs are charged with.
-  const isSuch = behind !== undefined && (/charger/i.test(behind) || value.cue === 'with' || value.cue === 'on')
+  const isSuch =
+    behind !== undefined && (/charger/i.test(behind) || isOfChargers || value.cue === 'with' || value.cue === 'on')
   if (value.kind === 'count' && isSuch)
     return { ...value, kind: 'charger', text: `${Number(value.text) * outletsOfOne(before, typed)}x ${one}` }
   const [most] = /[\d.]+A/.exec(value.text.replace(/^[\d.]+-/, '')) ?? []

@@ -98,6 +98,15 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
     ['how full would that be', 'percent pack: 5S 1000mAh LiPo at: 3.7V per cell'],
   ],
   [
+    ['watt hours of a 5s 2200 lipo', 'energy pack: 5S 2200mAh LiPo'],
+    ['i own three. allowed in hand luggage, are they?', 'travel packs: 3x 5S 2200mAh LiPo'],
+  ],
+  [
+    ['700 W generator, two chargers of 150 W', 'supply source: mains 700W charger: 2x 0.1-15A by 0.1 150W'],
+    ['and for three', 'supply source: mains 700W charger: 3x 0.1-15A by 0.1 150W'],
+    ['does it cope with that', 'supply source: mains 700W charger: 3x 0.1-15A by 0.1 150W'],
+  ],
+  [
     ['time for a 4s 900 lipo at 1A', 'time pack: 4S 900mAh LiPo current: 1A'],
     ['why not 3A', 'time pack: 4S 900mAh LiPo current: 3A'],
   ],
@@ -191,6 +200,20 @@ it.each([
   const after = await asking.ask(plea)
   expect([after.verdict, after.lines[0]]).toEqual(['do not charge', before.lines[0]])
   expect((await asking.ask('ok thanks')).verdict).toBeUndefined()
+})
+
+it('pins what was just worked out, once it has a title', async () => {
+  await asking.ask('current for a 2s 350 lipo')
+  expect((await asking.ask('please pin this for everybody')).problem?.what).toContain('title')
+  expect((await asking.ask('Indoor packs')).readAs).toContain('current pack: 2S 350mAh LiPo')
+})
+
+it.each([
+  ['3s 1000 lipo at 8.5 V', 'do not charge'],
+  ['3s 1000 lipo at 11.4 V', 'go with care'],
+])('knows that a pack that stands too low for weeks is past saving: %j', async (text, verdict) => {
+  await asking.ask(text)
+  expect((await asking.ask('no idea since when it is like that, what current')).verdict).toBe(verdict)
 })
 
 it.each([

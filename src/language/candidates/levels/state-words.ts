@@ -38,7 +38,7 @@ const phrases = phrasesOf(named.keys())
 const cues = wordSet('from to at is are till until its was now came be them it all up down "s and or')
 /** Behind these words a full or flat thing is another one. */
 const otherThing = wordSet(
-  'throttle size speed power stop of screen time moon day days bag bags box boxes room shelf unit tin cupboard bench surface spot tyre battery curve hour an a the year house container bunker drawer case rack out',
+  'throttle sun size speed power stop of screen time moon day days bag bags box boxes room shelf unit tin cupboard bench surface spot tyre battery curve hour an a the year house container bunker drawer case rack out',
 )
 const weak = wordSet('half charged filled landed flown store zero 0 dead drained discharged plein')
 
