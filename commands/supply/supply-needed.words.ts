@@ -41,10 +41,16 @@ export function neededWords(
 ): readonly (Text | undefined)[] {
   const { say, show, own } = locale
   const what = own(pack ? packKind.write(pack) : chemistry ? writeCellType(chemistry) : '')
-  const { count } = asked.load
+  const { count, charger } = asked.load
+  const [given_W, most_W] = [current_A * setting.cutoffPack_V, charger?.power_W]
   const each = count === 1 ? say`` : say` on ${show.number(count, 0)} chargers`
   return [
-    say`${show.current(current_A)} into ${what}${each} is ${show.power(current_A * setting.cutoffPack_V * count)} into the cells at the end; for that the supply gives ${show.power(Math.ceil(supplies.input_W))}.`,
+    most_W === undefined
+      ? undefined
+      : heldBy
+        ? say`No: the charger gives at most ${show.current(current_A)} here.`
+        : say`Yes: that is ${show.power(given_W)} of the charger's ${show.power(most_W)}.`,
+    say`${show.current(current_A)} into ${what}${each} is ${show.power(given_W * count)} into the cells at the end; for that the supply gives ${show.power(Math.ceil(supplies.input_W))}.`,
     heldBy && say`That is all that ${limitHolders(locale)[heldBy.kind]}.`,
     ...suppliesWords(supplies, asked, locale),
   ]

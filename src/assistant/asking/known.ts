@@ -10,7 +10,7 @@ import { joined, type Text } from '../../ground/text.ts'
 import { ofChanges } from '../../language/conversation/theme.ts'
 import { together } from '../../language/conversation/told-dangers.ts'
 import { cellsAssumed, chemistryAssumed, toldBefore } from '../../language/reading/assumed.words.ts'
-import { writeQuestion } from '../../language/sentence/question.ts'
+import { withRates, writeQuestion } from '../../language/sentence/question.ts'
 import { faultOfMemory } from '../../memory/memory-error.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import { withNames } from '../kit/kit-names.ts'
@@ -69,7 +69,7 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     if (command === 'handbook') conversation.keepAbout(about ?? '')
     else if (Object.keys(understood.question.options).length > 0)
       conversation.keep({
-        question: understood.question,
+        question: withRates(understood.question, question),
         pending: undefined,
         doubts,
         names,

@@ -74,10 +74,15 @@ export function checked(value: number, token: string, dimension: DimensionName, 
   const { min, max } = { ...dimensions[dimension], ...narrower }
   if (value >= min && value <= max) return value
   const side = value < min ? 'below' : 'above'
+  const told = wanted(dimension, narrower)
+  // "2200 A": the unit of the label stands behind it.
+  const thousandth = value / 1000
+  const isSlip = side === 'above' && thousandth >= min && thousandth <= max
   throw new Problem({
     what: outOfRange(dimensionWords[dimension].name, side),
     token: shortened(token),
-    ...wanted(dimension, narrower),
+    ...told,
+    example: isSlip ? writeQuantity(thousandth, dimension) : told.example,
   })
 }
 

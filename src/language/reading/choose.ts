@@ -5,7 +5,7 @@ import type { Intent } from '../corpus/intents.ts'
 import type { Ranked } from '../model/index.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { type Fitted, fitTo, type Kept } from './fit.ts'
-import { ofFlown, ofJoined } from './joined.ts'
+import { ofDrained, ofFlown, ofJoined } from './joined.ts'
 import { isToldGoal } from './slots.ts'
 import type { PackTold } from './told-pack.ts'
 
@@ -56,9 +56,9 @@ export function choices(
   const isYesOrNo = asksYesOrNo.test(text)
   const [isAboutIt, isWhoMay] = [asksAboutIt.test(text), values.length === 0 && whoMay.test(text)]
   // An amendment of nothing is none: what else the sentence may be shares its likelihood.
-  const own = ofFlown(ofJoined(ranked, values, vocabulary), values, vocabulary).filter(
-    ({ intent }) => intent !== 'amend',
-  )
+  const own = [ofJoined, ofFlown, ofDrained]
+    .reduce((likely, told) => told(likely, values, vocabulary), ranked)
+    .filter(({ intent }) => intent !== 'amend')
   const whole = own.reduce((sum, { share }) => sum + share, 0) || 1
   // What the handbook surely answers is meant, however little it sounds like other questions for it.
   const likely = own.filter(({ intent }, index) => index < tried || (intent === 'handbook' && inHandbook >= 1))

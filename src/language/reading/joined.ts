@@ -1,9 +1,15 @@
-// How packs hang together, on one board or on ports of their own, decides which command answers for all of them.
+// What the values of a sentence say of which command is meant, whatever its words sound like: how packs hang together, what
+// they give in flight, and whether they are drained.
 
+import { lipo } from '../../charging/things/chemistries.ts'
+import { socOf, startOf } from '../../charging/things/level.ts'
+import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { Ranked } from '../model/index.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
+import { readAnyState } from '../things/state.ts'
 import { outlets } from './charger-told.ts'
+import { isToldGoal } from './slots.ts'
 
 const takes = ({ options }: CommandWords, ...names: readonly string[]): boolean =>
   names.every(name => options.some(option => option.name === name))
@@ -76,3 +82,24 @@ export function ofFlown(
     vocabulary,
   )
 }
+
+/** "From full down to storage at 1 A": what is stored from above is drained, and no charge is meant. */
+export function ofDrained(
+  ranked: readonly Ranked[],
+  values: readonly Candidate[],
+  vocabulary: Vocabulary,
+): readonly Ranked[] {
+  const meant = vocabulary.find(command => takes(command, 'pack', 'discharge'))
+  const levels = values.filter(({ kind }) => kind === 'state')
+  const [goal, from] = [levels.find(isToldGoal), levels.find(one => !isToldGoal(one))].map(fullness)
+  const stored = fullness({ text: meant?.name ?? '' })
+  if (!meant || goal === undefined || from === undefined || stored === undefined) return ranked
+  if (from <= goal + aLittle || Math.abs(goal - stored) > aLittle) return ranked
+  return given(ranked, meant, command => takes(command, 'from', 'to'), vocabulary)
+}
+
+const aLittle = 0.05
+
+/** 0 to 1, as of the commonest cells. */
+const fullness = (level: Pick<Candidate, 'text'> | undefined): number | undefined =>
+  level && attempt(() => socOf(startOf(readAnyState(level.text).value, lipo, {}), lipo))

@@ -36,3 +36,13 @@ export const apart = (told: readonly (Danger | Doubt)[]) => ({
   dangers: told.filter((key): key is Danger => Object.hasOwn(dangers, key)),
   doubts: told.filter((key): key is Doubt => Object.hasOwn(doubts, key)),
 })
+
+/** In canonical notation, but what was asked as a rate stays one: for another pack it is another current. */
+export function withRates(canonical: Question, { options: asked }: Question): Question {
+  const rates = Object.entries(asked).filter(
+    ([name, text]) => canonical.options[name] !== undefined && isRate.test(text),
+  )
+  return { ...canonical, options: { ...canonical.options, ...Object.fromEntries(rates) } }
+}
+
+const isRate = /^(?:[\d.,]+ ?C|C ?\/ ?\d+)$/

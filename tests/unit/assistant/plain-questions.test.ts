@@ -218,3 +218,29 @@ describe('a danger that is told beside the question', () => {
     expect(reply.headline).toContain('is saved')
   })
 })
+
+describe('what a sentence tells by its values', () => {
+  it.each([
+    [
+      'drain a 6S 4000 lipo from full down to storage at 1 A: hours?',
+      'storage pack: 6S 4000mAh LiPo from: full discharge: 1A',
+    ],
+    [
+      'charge a 6S 4000 lipo from storage to full at 4 A, how long',
+      'time pack: 6S 4000mAh LiPo current: 4A from: storage to: full',
+    ],
+    ['how long for a 3S2P 5000 Li-ion of 21700s at 2.5 A', 'time pack: 3S2P 5000mAh Li-ion current: 2.5A'],
+  ])('%s', async (question, meant) => {
+    expect((await asking.ask(question)).question?.replace(' told: notUnderstood', '')).toBe(meant)
+  })
+
+  it('keeps a rate a rate where the pack changes', async () => {
+    await asking.ask('4S 2200 lipo at 1C')
+    expect((await asking.ask('and for 5000?')).question).toContain('5000mAh LiPo current: 5A')
+  })
+
+  it('says first whether a charger gives what is asked of it', async () => {
+    expect((await asking.ask('can a 60 W charger give 2 A into a 6S lipo')).headline).toMatch(/^Yes: that is 50.W/)
+    expect((await asking.ask('can a 50 W charger give 4 A into a 4S lipo')).headline).toMatch(/^No: /)
+  })
+})

@@ -146,7 +146,8 @@ function measureOf(
   // "3.7 a cell", "twice a day": an article, no ampere.
   if (short === 'a' && !glued && articleBefore.test(sentence.word(after))) return undefined
   if (numeral.needsUnit && /^[acfms]$/.test(short) && !(short === 'c' && numeral.value < 1)) return undefined
-  if (short === 's' && numeral.value <= 14) return undefined
+  // Cells in series, and "2200s", "21700s": packs and cells by what stands on them.
+  if (short === 's' && (numeral.value <= 14 || numeral.value >= 1000)) return undefined
   // "12.48 meter 12.55": what shows the next number.
   if (short === 'meter' && sentence.tokens[after]?.kind === 'number') return undefined
   const half = numeral.needsUnit && numeral.value === 1 ? halfEnd(sentence, after) : undefined
