@@ -35,7 +35,9 @@ export const findQuantities: Family = sentence => {
     for (const measure of sentence.measures[first] ?? []) {
       const form = forms[measure.dimension]
       const text = form?.write(measure)
-      if (form && text !== undefined) found.push(foundOf(measure, form.kind, text, form.score))
+      // "It shows 0 A" asks for nothing of that.
+      const isShown = measure.value === 0 && !setting.has(sentence.word(first - 1))
+      if (form && text !== undefined && !isShown) found.push(foundOf(measure, form.kind, text, form.score))
     }
     found.push(...degreesOrRate(sentence, first, weather), ...bareTemperature(sentence, first, weather))
     found.push(...gaugeBefore(sentence, first), ...wireMillimetres(sentence, first, wire))

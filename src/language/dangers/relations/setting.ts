@@ -44,7 +44,7 @@ export const wrongMode: Relation = told => {
   const pack = all.filter(one => !set.includes(one))
   const isPlain = pack.length === 0 && told.has('plainPack')
   const differs = ({ chemistry }: Value) =>
-    isPlain ? chemistry !== 'lipo' : pack.length > 0 && pack.every(other => other.chemistry !== chemistry)
+    isPlain ? chemistry !== 'lipo' : pack.length > 0 && !pack.some(other => suits(chemistry, other.chemistry))
   const wrong = set.filter(one => differs(one) && !isDeniedAt(told, one))
   const last = wrong.at(-1)
   const high = told.values.find(({ kind, value }) => kind !== 'count' && Math.abs(value - 4.35) < 0.011)
@@ -57,6 +57,10 @@ export const wrongMode: Relation = told => {
   const corrected = set.some(one => pack.some(other => other.chemistry === one.chemistry) && one.from > last.from)
   return corrected || told.has('putRight') ? undefined : { danger: 'wrongMode', from: last.from, to: last.to }
 }
+
+/** A LiHV pack that is charged as LiPo ends below its own volts: less goes in, and that is all. */
+const suits = (mode: Value['chemistry'], pack: Value['chemistry']): boolean =>
+  mode === pack || (mode === 'lipo' && pack === 'lihv')
 
 const packWord = /^(?:packs?|my|mine|stickers?|labels?|packet|lipos?|akku|battery|source|supply|actually|really)$/
 const turn = /^(?:but|although|though|whereas|while)$/

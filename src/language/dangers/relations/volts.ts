@@ -16,7 +16,7 @@ export const tooLow: Relation = told => {
     if (value.kind !== 'volts' && value.kind !== 'bare') continue
     const perCell = cellVolts(told, value, count)
     if (pastAt(told, value)) continue
-    if (perCell === undefined || perCell >= lowest[chemistry] || perCell < 0.05) continue
+    if (perCell === undefined || perCell >= lowest[chemistry] || isNothing(perCell)) continue
     return { danger: 'tooLow', from: value.from, to: value.to }
   }
   return undefined
@@ -45,17 +45,16 @@ function cellVolts(told: Told, value: Value, count: number | undefined): number 
   if (isVolts && !read && !told.has('forgot')) return undefined
   if (count !== undefined && count > 1 && value.value >= 5 && value.value < 5 * count && !isRound(value.value))
     return value.value / count
-  if (
-    value.value < 2.8 &&
-    value.value >= 0.1 &&
-    (isVolts || listed || before(told, value.from, 'readsOut', 5) !== undefined)
-  )
-    return value.value
+  const isOut = isVolts || listed || before(told, value.from, 'readsOut', 5) !== undefined
+  if (value.value < 2.8 && !isNothing(value.value) && isOut) return value.value
   if (value.value < 5.3 && value.value > 4.4 && count !== undefined && count >= 2 && isVolts) return value.value / count
   if (count === undefined && isVolts && told.has('forgot') && value.value < 5.6 && value.value > 4.3)
     return value.value / 2
   return undefined
 }
+
+/** A spread, and no reading; nothing at all is one. */
+const isNothing = (perCell_V: number): boolean => perCell_V !== 0 && perCell_V < 0.2
 
 const isRound = (value: number): boolean => [5, 9, 12, 13.8, 15, 18, 19, 20, 24].includes(value)
 
