@@ -24,7 +24,7 @@ export async function serve(config: Config, log: Log): Promise<void> {
   const metrics = createMetrics()
   const parts = { ...opened, assistant: metrics.measured(opened.assistant), draw: workers.draw, log }
   const { surfaces, routes } = await surfacesFor(config, parts)
-  const health = healthRoutes(surfaces, metrics, config.CHARGEHAND_HEALTH_TOKEN)
+  const health = healthRoutes(surfaces, opened.memory, metrics, config.CHARGEHAND_HEALTH_TOKEN)
   const { CHARGEHAND_HTTP_HOST: host, CHARGEHAND_HTTP_PORT: own, CHARGEHAND_HEALTH_PORT: ofHealth = own } = config
   const ports = Map.groupBy(
     [...health.map(route => ({ route, port: ofHealth })), ...routes.map(route => ({ route, port: own }))],

@@ -1,12 +1,19 @@
 // What a host asks a running assistant: alive, ready, and its numbers.
 
 import { createHash, timingSafeEqual } from 'node:crypto'
+import { lookedUp } from '../assistant/lookup.ts'
 import type { Surface } from '../assistant/running/assistant.ts'
+import type { Memory } from '../memory/memory.ts'
 import type { Metrics } from './metrics.ts'
 import type { Route } from './server.ts'
 
 /** With a token, only who bears it is told more than that the program is alive. */
-export function healthRoutes(surfaces: readonly Surface[], metrics: Metrics, token?: string): Route[] {
+export function healthRoutes(
+  surfaces: readonly Surface[],
+  memory: Pick<Memory, 'house'>,
+  metrics: Metrics,
+  token?: string,
+): Route[] {
   const guarded = (route: Route): Route => ({
     ...route,
     answer: request =>
@@ -19,8 +26,9 @@ export function healthRoutes(surfaces: readonly Surface[], metrics: Metrics, tok
     guarded({
       method: 'GET',
       path: '/ready',
-      answer: () => {
+      answer: async () => {
         const waiting = surfaces.filter(surface => !surface.ready()).map(({ name }) => name)
+        if (!(await lookedUp(memory.house.rules('')))) waiting.push('memory')
         return waiting.length === 0
           ? { status: 200, body: 'ready\n' }
           : { status: 503, body: `not ready: ${waiting.join(', ')}\n` }

@@ -1,6 +1,6 @@
 // The tables, the same on SQLite and PostgreSQL. Times are ISO 8601 text in UTC, which also sorts by time.
 
-import type { Kysely } from 'kysely'
+import { type Kysely, PostgresAdapter, SqliteAdapter, sql } from 'kysely'
 
 export interface Tables {
   /** `kept_on` is a day, so that a question asked all day long is written once. */
@@ -87,3 +87,19 @@ export type Database = Kysely<Tables>
 /** All of the work or none of it; part of a larger one where that is under way already. */
 export const inTransaction = <T>(db: Database, work: (transaction: Database) => Promise<T>): Promise<T> =>
   db.isTransaction ? work(db) : db.transaction().execute(work)
+
+/**
+ * Whoever comes second with the same key waits until the first has ended: so no two find room for the last one. SQLite
+ * writes for one at a time anyway.
+ */
+export async function oneAtATime(transaction: Database, key: string): Promise<void> {
+  if (transaction.getExecutor().adapter instanceof PostgresAdapter)
+    await sql`select pg_advisory_xact_lock(hashtextextended(${key}, 0))`.execute(transaction)
+}
+
+/** What was deleted is gone from SQLite's files too, also where an earlier version had only let go of it. */
+export async function leaveNoTrace(db: Database): Promise<void> {
+  if (!(db.getExecutor().adapter instanceof SqliteAdapter)) return
+  await sql`vacuum`.execute(db)
+  await sql`pragma wal_checkpoint(truncate)`.execute(db)
+}

@@ -6,3 +6,6 @@ export interface Owner {
   /** Of the person or the community, unique across surfaces. */
   readonly id: string
 }
+
+/** The community of one that somebody's direct messages with us are. */
+export const directCommunityOf = (person: string): string => person.replace(':', ':direct:')

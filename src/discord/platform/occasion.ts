@@ -2,6 +2,7 @@
 
 import { type APIInteraction, InteractionContextType, PermissionsBitField } from 'discord.js'
 import type { Community, Occasion, Person } from '../../assistant/occasion.ts'
+import { directCommunityOf } from '../../memory/owner.ts'
 
 /** The name of a server where the connection knows it; Discord's events carry only the id. */
 export type ServerName = (serverId: string) => string | undefined
@@ -20,7 +21,7 @@ export function directOccasion(user: { id: string; name: string }, channelId: st
   return {
     surface: 'discord',
     asker: { ...person(user), moderates: true },
-    community: { id: `discord:direct:${user.id}` },
+    community: { id: directCommunityOf(idOf(user.id)) },
     place: { id: idOf(channelId), direct: true },
   }
 }

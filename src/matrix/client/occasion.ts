@@ -2,6 +2,7 @@
 
 import type { MatrixClient, Room } from 'matrix-js-sdk'
 import type { Occasion } from '../../assistant/occasion.ts'
+import { directCommunityOf } from '../../memory/owner.ts'
 import { firstRoomOf } from './account-data.ts'
 import { isDirect, moderates, spaceOf } from './room-facts.ts'
 
@@ -13,7 +14,7 @@ export function occasionOf(client: MatrixClient, room: Room, sender: string): Oc
   const asker = { id: idOf(sender), name: room.getMember(sender)?.name ?? sender }
   const place = { id: idOf(room.roomId), direct: isDirect(client, room) }
   if (place.direct) {
-    const community = { id: `matrix:direct:${sender}` }
+    const community = { id: directCommunityOf(asker.id) }
     return { surface: 'matrix', asker: { ...asker, moderates: true }, community, place }
   }
   const home = spaceOf(client, room) ?? room

@@ -1,16 +1,20 @@
 // A backup: the whole memory as lines of JSON, the same from SQLite and PostgreSQL, to be restored into either.
 
+import { createHash } from 'node:crypto'
 import { sql } from 'kysely'
 import { type Migration, Migrator } from 'kysely/migration'
 import { z } from 'zod'
 import type { Database, Tables } from '../database.ts'
 import { MemoryError } from '../memory-error.ts'
+import { connect } from './connect.ts'
 import { migrationsDone } from './migrate.ts'
 
 const headSchema = z.object({ backupOf: z.literal('chargehand memory'), migrations: z.array(z.string()).min(1) })
 const rowSchema = z.object({ table: z.string(), row: z.record(z.string(), z.json()) })
-const endSchema = z.object({ rows: z.number() })
+/** The checksum is of all lines before it; backups of earlier versions have none. */
+const endSchema = z.object({ rows: z.number(), sha256: z.string().optional() })
 type TableName = keyof Tables & string
+type Migrations = Readonly<Record<string, Migration>>
 
 /** Rows to an insert: far below what either database takes in one statement. */
 const batch = 500
@@ -29,25 +33,45 @@ export async function backUp(db: Database): Promise<readonly string[]> {
         for (const row of found.rows) rows.push(JSON.stringify({ table: name, row }))
       }
       const head = JSON.stringify({ backupOf: 'chargehand memory', migrations })
-      return [head, ...rows, JSON.stringify({ rows: rows.length })]
+      const lines = [head, ...rows]
+      return [...lines, JSON.stringify({ rows: rows.length, sha256: checksumOf(lines) })]
     })
+}
+
+const checksumOf = (lines: readonly string[]): string => createHash('sha256').update(lines.join('\n')).digest('hex')
+
+export interface Backup {
+  readonly migrations: readonly string[]
+  readonly rows: readonly z.infer<typeof rowSchema>[]
+}
+
+/**
+ * Reads a backup and restores it into a database in memory first, so that nothing else is touched before all of it
+ * is known to fit. Throws a MemoryError for one that is not whole or does not fit, and one from a newer program.
+ */
+export async function checkBackup(lines: readonly string[], known: Migrations): Promise<Backup> {
+  const backup = readBackup(lines)
+  const unknown = backup.migrations.filter(name => !(name in known))
+  if (unknown.length > 0) {
+    const what = `The backup is from a newer version of this program (it has ${unknown.join(', ')}).`
+    throw new MemoryError(what, 'newer')
+  }
+  const rehearsal = connect({ dataFolder: ':memory:' })
+  try {
+    await restore(rehearsal, backup, known)
+  } catch (error) {
+    throw new MemoryError(`The backup does not fit the tables of its version: ${(error as Error).message}.`, 'broken')
+  } finally {
+    await rehearsal.destroy()
+  }
+  return backup
 }
 
 /**
  * Fills an empty database and brings it to the schema of this program; all or nothing. Returns the number
- * of rows. Throws a MemoryError for a database that is not empty, a backup that is not whole, and one from
- * a newer program.
+ * of rows. Throws a MemoryError for a database that is not empty.
  */
-export async function restore(
-  db: Database,
-  lines: readonly string[],
-  known: Readonly<Record<string, Migration>>,
-): Promise<number> {
-  const { migrations, rows } = readBackup(lines)
-  const unknown = migrations.filter(name => !(name in known))
-  if (unknown.length > 0) {
-    throw new MemoryError(`The backup is from a newer version of this program (it has ${unknown.join(', ')}).`)
-  }
+export async function restore(db: Database, { migrations, rows }: Backup, known: Migrations): Promise<number> {
   return db.transaction().execute(async transaction => {
     const tables = await transaction.introspection.getTables({ withInternalKyselyTables: true })
     if (tables.length > 0) {
@@ -69,14 +93,16 @@ export async function restore(
   })
 }
 
-function readBackup(lines: readonly string[]) {
+function readBackup(lines: readonly string[]): Backup {
   try {
-    const [head, ...rest] = lines.filter(line => line !== '').map(line => JSON.parse(line))
-    const { rows: count } = endSchema.parse(rest.pop())
+    const whole = lines.filter(line => line !== '')
+    const [head, ...rest] = whole.map(line => JSON.parse(line))
+    const { rows: count, sha256 } = endSchema.parse(rest.pop())
+    if (sha256 !== undefined && sha256 !== checksumOf(whole.slice(0, -1))) throw new Error('another checksum')
     const rows = z.array(rowSchema).length(count).parse(rest)
     return { ...headSchema.parse(head), rows }
   } catch {
-    throw new MemoryError('This is not a whole backup of the memory.')
+    throw new MemoryError('This is not a whole backup of the memory.', 'broken')
   }
 }
 

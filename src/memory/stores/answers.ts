@@ -2,28 +2,30 @@
 
 import { randomUUID } from 'node:crypto'
 import type { Selectable, Updateable } from 'kysely'
-import { type Database, inTransaction, type Tables } from '../database.ts'
+import { type Database, inTransaction, oneAtATime, type Tables } from '../database.ts'
 import type { AnswerMemory, Card, StandardAnswer } from '../standard-answer.ts'
 
 export function answerMemory(db: Database): AnswerMemory {
   const rowsOf = (community: string) => db.selectFrom('answers').selectAll().where('community', '=', community)
 
   return {
-    async add(answer, most) {
-      const { count } = await db
-        .selectFrom('answers')
-        .select(({ fn }) => fn.countAll().as('count'))
-        .where('community', '=', answer.community)
-        .executeTakeFirstOrThrow()
-      if (Number(count) >= most) return 'full'
-      const added: StandardAnswer = { id: randomUUID(), ...answer, revision: 1 }
-      const { numInsertedOrUpdatedRows } = await db
-        .insertInto('answers')
-        .values(toRow(added))
-        .onConflict(conflict => conflict.columns(['community', 'title_key']).doNothing())
-        .executeTakeFirstOrThrow()
-      return numInsertedOrUpdatedRows ? added : 'taken'
-    },
+    add: (answer, most) =>
+      inTransaction(db, async transaction => {
+        await oneAtATime(transaction, `answers of ${answer.community}`)
+        const { count } = await transaction
+          .selectFrom('answers')
+          .select(({ fn }) => fn.countAll().as('count'))
+          .where('community', '=', answer.community)
+          .executeTakeFirstOrThrow()
+        if (Number(count) >= most) return 'full'
+        const added: StandardAnswer = { id: randomUUID(), ...answer, revision: 1 }
+        const { numInsertedOrUpdatedRows } = await transaction
+          .insertInto('answers')
+          .values(toRow(added))
+          .onConflict(conflict => conflict.columns(['community', 'title_key']).doNothing())
+          .executeTakeFirstOrThrow()
+        return numInsertedOrUpdatedRows ? added : 'taken'
+      }),
     async get(id) {
       const row = await db.selectFrom('answers').selectAll().where('id', '=', id).executeTakeFirst()
       return row && fromRow(row)

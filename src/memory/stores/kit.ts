@@ -2,7 +2,7 @@
 
 import type { Selectable } from 'kysely'
 import { type Danger, dangers } from '../../charging/situation/dangers.ts'
-import { type Database, inTransaction, type Tables } from '../database.ts'
+import { type Database, inTransaction, oneAtATime, type Tables } from '../database.ts'
 import type { KitEntry, KitMemory } from '../memory.ts'
 import type { Owner } from '../owner.ts'
 
@@ -10,6 +10,7 @@ export function kitMemory(db: Database): KitMemory {
   return {
     save: (entry, most) =>
       inTransaction(db, async transaction => {
+        await oneAtATime(transaction, `kit of ${entry.owner.scope} ${entry.owner.id}`)
         const others = await countOf(entriesOf(transaction, entry.owner).where('name', '!=', entry.name))
         if (others >= most) return 'full'
         const row = toRow(entry)

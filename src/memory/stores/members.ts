@@ -1,7 +1,8 @@
 // Everything kept about one person, to hand it out or to delete it. Whoever adds a table with people in it adds it here.
 
-import { type Database, inTransaction } from '../database.ts'
+import { type Database, inTransaction, leaveNoTrace } from '../database.ts'
 import type { MemberMemory } from '../memory.ts'
+import { directCommunityOf } from '../owner.ts'
 import { answeredFromRow } from './answered.ts'
 import { changeFromRow, changesBy } from './history.ts'
 import { entriesOf, entryFromRow } from './kit.ts'
@@ -24,18 +25,26 @@ export function memberMemory(db: Database): MemberMemory {
       pending: (await pendingOf(db, person).execute()).map(pendingFromRow),
       changed: (await changesBy(db, person).orderBy('at').execute()).map(changeFromRow),
     }),
-    forget: person =>
-      inTransaction(db, async transaction => {
-        await transaction.deleteFrom('kit').where('scope', '=', 'person').where('owner', '=', person).execute()
+    forget: async person => {
+      await inTransaction(db, async transaction => {
+        const alone = directCommunityOf(person)
+        const owners = [person, alone]
+        await transaction.deleteFrom('kit').where('owner', 'in', owners).execute()
         await transaction.deleteFrom('answered').where('asked_by', '=', person).execute()
         await transaction.deleteFrom('reminders').where('person', '=', person).execute()
-        await transaction.deleteFrom('log').where('scope', '=', 'person').where('owner', '=', person).execute()
+        await transaction.deleteFrom('log').where('owner', 'in', owners).execute()
+        await transaction.deleteFrom('house').where('community', '=', alone).execute()
+        await transaction.deleteFrom('answers').where('community', '=', alone).execute()
+        await transaction.deleteFrom('changes').where('community', '=', alone).execute()
         await transaction.deleteFrom('lesson_learned').where('person', '=', person).execute()
         // What the community shares keeps its history, without the person.
         const theirs = transaction.updateTable('changes').set({ person: '', name: '' })
         await theirs.where('person', '=', person).where('scope', '=', 'community').execute()
         await transaction.deleteFrom('changes').where('person', '=', person).execute()
         await transaction.deleteFrom('lesson_pending').where('person', '=', person).execute()
-      }),
+      })
+      // It is deleted whatever becomes of this: a reader, or a full disk, may hinder it.
+      await leaveNoTrace(db).catch(() => {})
+    },
   }
 }

@@ -1,7 +1,7 @@
 // Reminders that are still to come; one that was given is deleted.
 
 import type { Selectable } from 'kysely'
-import { type Database, inTransaction, type Tables } from '../database.ts'
+import { type Database, inTransaction, oneAtATime, type Tables } from '../database.ts'
 import type { Reminder, ReminderMemory } from '../reminder.ts'
 
 /** At once. */
@@ -12,7 +12,8 @@ export function reminderMemory(db: Database): ReminderMemory {
     add: (reminders, most) =>
       inTransaction(db, async transaction => {
         const people = [...new Set(reminders.map(({ person }) => person))]
-        for (const person of people) {
+        for (const person of people.toSorted()) {
+          await oneAtATime(transaction, `reminders of ${person}`)
           const there = await remindersOf(transaction, person).execute()
           const added = reminders.filter(reminder => reminder.person === person)
           if (there.length + added.length > most) return 'full'

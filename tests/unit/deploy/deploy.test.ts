@@ -29,6 +29,13 @@ describe('the container', () => {
     const allowed = read('Containerfile.dockerignore').match(/(?<=^!).+/gm)
     expect([...new Set(copied)].sort()).toEqual([...(allowed ?? [])].sort())
   })
+
+  it('listens where its published port leads, and publishes it on the host alone', () => {
+    expect(read('Containerfile')).toContain('CHARGEHAND_HTTP_HOST=0.0.0.0')
+    const compose = read('compose.yaml')
+    expect(compose).toContain('CHARGEHAND_HTTP_HOST: 0.0.0.0')
+    expect(compose).toContain('- "127.0.0.1:8080:8080"')
+  })
 })
 
 describe('the configuration', () => {

@@ -6,6 +6,7 @@ import { createAssistant, type Surface } from '../../../src/assistant/running/as
 import { healthRoutes } from '../../../src/http/health.ts'
 import { createMetrics } from '../../../src/http/metrics.ts'
 import { createHttpServer, type HttpServer } from '../../../src/http/server.ts'
+import type { Memory } from '../../../src/memory/memory.ts'
 import { bench, broken, trayList } from '../../support/discord-commands.ts'
 import { keptLog } from '../../support/discord-room.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
@@ -26,9 +27,12 @@ const occasion: Occasion = {
 let server: HttpServer | undefined
 afterEach(async () => server?.stop())
 
-async function served(surfaces: Surface[]) {
+const here = { house: { rules: async () => ({}) } } as unknown as Memory
+const away = { house: { rules: () => Promise.reject(Object.assign(new Error(), { code: 'ECONNREFUSED' })) } }
+
+async function served(surfaces: Surface[], memory = here) {
   const metrics = createMetrics()
-  server = createHttpServer({ host: '127.0.0.1', port: 0 }, healthRoutes(surfaces, metrics), keptLog().log)
+  server = createHttpServer({ host: '127.0.0.1', port: 0 }, healthRoutes(surfaces, memory, metrics), keptLog().log)
   const port = await server.start()
   return { metrics, get: (path: string) => fetch(`http://127.0.0.1:${port}${path}`) }
 }
@@ -41,6 +45,11 @@ describe('the health routes', () => {
     expect([ready.status, await ready.text()]).toEqual([503, 'not ready: matrix\n'])
     await server?.stop()
     expect((await (await served([surface('discord', true)])).get('/ready')).status).toBe(200)
+  })
+
+  it('say which is away where the memory is', async () => {
+    const ready = await (await served([surface('discord', true)], away as unknown as Memory)).get('/ready')
+    expect([ready.status, await ready.text()]).toEqual([503, 'not ready: memory\n'])
   })
 
   it('count answers by command, surface and outcome, and never by what a person typed', async () => {

@@ -7,7 +7,7 @@ import { join } from 'node:path'
 import type { Migration } from 'kysely/migration'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import type { Database } from '../../../src/memory/database.ts'
-import { backUp, restore } from '../../../src/memory/opening/backup.ts'
+import { backUp, checkBackup, restore } from '../../../src/memory/opening/backup.ts'
 import { migrate } from '../../../src/memory/opening/migrate.ts'
 import { migrations } from '../../../src/memory/opening/migrations.ts'
 import { memoryIn, openMemory } from '../../../src/memory/opening/open.ts'
@@ -18,6 +18,9 @@ const feathers: Migration = {
     await db.schema.createTable('feathers').addColumn('id', 'text').execute()
   },
 }
+
+const restoreInto = async (db: Database, lines: readonly string[], known: typeof migrations = migrations) =>
+  restore(db, await checkBackup(lines, known), known)
 
 describe('a backup', () => {
   let from: Database
@@ -45,26 +48,26 @@ describe('a backup', () => {
     await memory.kit.save(wren, 10)
     await memory.house.change('room:club', [{ rule: 'gentleLiIon', value: true }])
     const lines = await backUp(from)
-    expect(await restore(to, lines, migrations)).toBe(1203)
+    expect(await restoreInto(to, lines)).toBe(1203)
     expect((await backUp(to)).toSorted()).toEqual(lines.toSorted())
     expect(await memoryIn(to).kit.find([wren.owner], [wren.name])).toEqual([wren])
   })
 
   test('of an older program is brought to this one’s schema', async () => {
     const id = await memoryIn(from).questions.keep('help')
-    await restore(to, await backUp(from), { ...migrations, '999-feathers': feathers })
+    await restoreInto(to, await backUp(from), { ...migrations, '999-feathers': feathers })
     expect(await memoryIn(to).questions.find(id)).toBe('help')
     expect((await to.introspection.getTables()).map(({ name }) => name)).toContain('feathers')
   })
 
   test('of a newer program is refused', async () => {
     await migrate(from, { ...migrations, '999-feathers': feathers })
-    await expect(restore(to, await backUp(from), migrations)).rejects.toThrow('newer version')
+    await expect(restoreInto(to, await backUp(from))).rejects.toThrow('newer version')
   })
 
   test('is not restored over a memory', async () => {
     await migrate(to, migrations)
-    await expect(restore(to, await backUp(from), migrations)).rejects.toThrow('There is a memory already.')
+    await expect(restoreInto(to, await backUp(from))).rejects.toThrow('There is a memory already.')
   })
 
   test('that lost a line, its end or its sense is refused and leaves nothing behind', async () => {
@@ -72,11 +75,31 @@ describe('a backup', () => {
     const lines = await backUp(from)
     const broken = [[], lines.slice(0, -1), lines.toSpliced(1, 1), ['{}', ...lines.slice(1)], ['nonsense']]
     for (const some of broken) {
-      await expect(restore(to, some, migrations)).rejects.toThrow('not a whole backup')
+      await expect(restoreInto(to, some)).rejects.toThrow('not a whole backup')
     }
     const alien = [lines[0] ?? '', '{"table":"nest","row":{"id":"1"}}', '{"rows":1}']
-    await expect(restore(to, alien, migrations)).rejects.toThrow()
+    await expect(restoreInto(to, alien)).rejects.toThrow('does not fit the tables')
     expect(await to.introspection.getTables({ withInternalKyselyTables: true })).toEqual([])
+  })
+
+  test('in which one letter is another is refused by its checksum, and so is one line in another place', async () => {
+    const memory = memoryIn(from)
+    await memory.kit.save(wren, 10)
+    await memory.questions.keep('help')
+    const lines = await backUp(from)
+    const changed = lines.map(line => line.replace('720mAh', '7200mAh'))
+    expect(changed).not.toEqual(lines)
+    const [head = '', first = '', second = '', ...rest] = lines
+    for (const wrong of [changed, [head, second, first, ...rest]]) {
+      await expect(restoreInto(to, wrong)).rejects.toThrow('not a whole backup')
+    }
+  })
+
+  test('of an earlier version, which had no checksum, is restored', async () => {
+    await memoryIn(from).questions.keep('help')
+    const lines = (await backUp(from)).map(line => line.replace(/,"sha256":"\w+"/, ''))
+    expect(lines.join()).not.toContain('sha256')
+    expect(await restoreInto(to, lines)).toBe(1)
   })
 
   test('of nothing is refused', async () => {
@@ -123,6 +146,10 @@ describe('the scripts', { timeout: 60_000 }, () => {
     writeFileSync(join(folder, 'kept'), 'mine')
     expect(runScript('backup', 'one', 'kept').said).toContain('is there already')
     expect(readFileSync(join(folder, 'kept'), 'utf8')).toBe('mine')
-    expect(runScript('restore', 'one', 'kept').said).toBe('This is not a whole backup of the memory.\n')
+    expect(runScript('restore', 'new', 'kept')).toEqual({
+      status: 65,
+      said: 'This is not a whole backup of the memory.\n',
+    })
+    expect(existsSync(join(folder, 'new'))).toBe(false)
   })
 })

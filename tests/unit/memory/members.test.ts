@@ -7,6 +7,7 @@ import type { Memory } from '../../../src/memory/memory.ts'
 import { migrate } from '../../../src/memory/opening/migrate.ts'
 import { migrations } from '../../../src/memory/opening/migrations.ts'
 import { memoryIn } from '../../../src/memory/opening/open.ts'
+import { directCommunityOf } from '../../../src/memory/owner.ts'
 import { connectTestDatabase } from '../../support/test-memory.ts'
 
 let db: Database
@@ -80,6 +81,11 @@ async function fillEveryTable(): Promise<void> {
     await memory.lessons.ask(person, first)
     await memory.lessons.settle(person, first, true)
     await memory.lessons.ask(person, pending)
+    const direct = directCommunityOf(person)
+    await memory.house.change(direct, [{ rule: 'gentleLiIon', value: true }])
+    await memory.answers.add({ community: direct, place: direct, ...saying }, 10)
+    await memory.kit.save({ ...entryOf(person), owner: { scope: 'community', id: direct } }, 10)
+    await memory.log.add({ ...chargeOf(person), id: `at ${direct}`, owner: { scope: 'community', id: direct } }, 10)
     const change = { of: 'kit' as const, after: entryOf(person) }
     await memory.history.noting(authorOf(person), async () => ({ result: undefined, change }))
   }
@@ -105,7 +111,7 @@ test('after forgetting a person no cell of any table names them, and the others 
   await memory.members.forget('room:ada')
   const after = await everyRow()
   for (const [table, rows] of before) {
-    expect(after.get(table)).toEqual(rows.filter(row => !row.includes('room:ada')))
+    expect(after.get(table)).toEqual(rows.filter(row => !/room:(?:direct:)?ada/.test(row)))
   }
 })
 
