@@ -2,6 +2,7 @@
 
 import { join } from 'node:path'
 import type { Surface } from './assistant/running/assistant.ts'
+import { withFairUse } from './assistant/running/fair-use.ts'
 import { healthRoutes } from './http/health.ts'
 import { createMetrics } from './http/metrics.ts'
 import { createHttpServer, type Route } from './http/server.ts'
@@ -22,7 +23,12 @@ export async function serve(config: Config, log: Log): Promise<void> {
   const workers = openWorkers()
   const opened = await openAssistant({ dataFolder, databaseUrl }, log, workers)
   const metrics = createMetrics()
-  const parts = { ...opened, assistant: metrics.measured(opened.assistant), draw: workers.draw, log }
+  const parts = {
+    ...opened,
+    assistant: metrics.measured(withFairUse(opened.assistant, () => performance.now())),
+    draw: workers.draw,
+    log,
+  }
   const { surfaces, routes } = await surfacesFor(config, parts)
   const health = healthRoutes(surfaces, opened.memory, metrics, config.CHARGEHAND_HEALTH_TOKEN)
   const { CHARGEHAND_HTTP_HOST: host, CHARGEHAND_HTTP_PORT: own, CHARGEHAND_HEALTH_PORT: ofHealth = own } = config
@@ -101,7 +107,7 @@ async function surfacesFor(config: Config, parts: Parts): Promise<{ surfaces: Su
 const end = (error: unknown) => process.exit(endingOf(error))
 
 /** A container or a service manager kills what takes longer. */
-const longestStop_ms = 9000
+const longestStop_ms = 8000
 
 /** The first signal stops with answers finished, as far as there is time; a second one ends at once. */
 function stopOnSignal(log: Log, stop: () => Promise<void>): void {

@@ -100,6 +100,28 @@ describe('the program', { timeout: 60_000 }, () => {
     expect(performance.now() - since).toBeLessThan(10_000)
   })
 
+  it('stops within ten seconds though Discord does not take an answer', async () => {
+    const { running } = await startReady()
+    for (let count = 0; count < 5; count++) discord.mishap(/callback$/, 'lost')
+    discord.send(slash('current', { pack: '3S 720 LiHV' }))
+    await vi.waitFor(() => expect(discord.requests.join()).toContain('callback'), patient)
+    const since = performance.now()
+    running.process.kill('SIGTERM')
+    expect(await running.ended()).toBe(0)
+    expect(performance.now() - since).toBeLessThan(10_000)
+    expect(running.errors()).toContain('not everything under way was finished in time')
+  })
+
+  it('stops though Discord has not let it in yet', async () => {
+    discord.mishap(/^\/gateway/, 'lost')
+    const running = start(await freePort())
+    await vi.waitFor(() => expect(discord.requests.join()).toContain('/gateway'), patient)
+    const since = performance.now()
+    running.process.kill('SIGTERM')
+    expect(await running.ended()).toBe(0)
+    expect(performance.now() - since).toBeLessThan(10_000)
+  })
+
   it('stops at once where it is told a second time', async () => {
     const { running, port } = await startReady()
     client = trickle(port)

@@ -11,6 +11,8 @@ import {
   MessageFlags,
 } from 'discord.js'
 import { problemReply } from '../../assistant/asking/failures.ts'
+import { notRead } from '../../assistant/asking/lookup.words.ts'
+import { lookedUp } from '../../assistant/lookup.ts'
 import type { Occasion } from '../../assistant/occasion.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Assistant } from '../../assistant/running/assistant.ts'
@@ -90,10 +92,14 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
     const flags = interaction.message.flags ?? 0
     const inPlace = occasion.place.direct || (flags & MessageFlags.Ephemeral) !== 0
     const pressed = readCustomId(interaction.data.custom_id)
-    const question = pressed && (await kept(pressed.questionId))
+    const found = pressed && (await kept(pressed.questionId))
+    const question = found?.question
     if (!pressed || question === undefined) {
       log.warn({ interaction: interaction.id }, 'a button that we do not know was pressed')
-      const refusal = assistant.localeOf(occasion).then(locale => asComposed(unknownButton(locale)))
+      const why = pressed && !found ? notRead : noQuestionBehind
+      const refusal = assistant
+        .localeOf(occasion)
+        .then(locale => asComposed(problemReply('', earlierButton(locale), why, locale)))
       return deliver(refusal, to, { inPlace: false, privately: true, patience_ms }, log)
     }
     const answer = compose(question, alone(occasion), pressed.view)
@@ -102,9 +108,10 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
     return deliver(answer, to, { inPlace: instead, privately: true, patience_ms }, log)
   }
 
-  async function kept(questionId: string): Promise<string | undefined> {
+  /** Undefined where it cannot be looked up. */
+  async function kept(questionId: string): Promise<{ readonly question: string | undefined } | undefined> {
     try {
-      return await questions.find(questionId)
+      return await lookedUp(questions.find(questionId).then(question => ({ question })))
     } catch (error) {
       log.error({ error: describeFault(error) }, 'the question behind a button cannot be read')
       return undefined
@@ -114,7 +121,6 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
 
 /** Only the asker will see the answer, though others are in the channel. */
 const alone = (occasion: Occasion): Occasion => ({ ...occasion, place: { ...occasion.place, direct: true } })
-const unknownButton = (locale: Locale): Reply => problemReply('', earlierButton(locale), noQuestionBehind, locale)
 const publicOnly = (locale: Locale): Reply =>
   problemReply('', privateQuestion(locale), onlyModerators(privateOption), locale)
 

@@ -96,7 +96,10 @@ async function logIn(settings: MatrixSettings, device: string | undefined): Prom
     }
     if (!(error instanceof MatrixError)) throw error
     const secret = 'accessToken' in login ? 'MATRIX_ACCESS_TOKEN' : 'MATRIX_PASSWORD'
-    throw new ConfigError(`${secret}: the Matrix server does not let us in (${error.errcode}: ${error.error}).`)
+    throw new EndingError(
+      `${secret}: the Matrix server does not let us in (${error.errcode}: ${error.error}).`,
+      'refused',
+    )
   }
 }
 

@@ -53,8 +53,7 @@ export async function checkBackup(lines: readonly string[], known: Migrations): 
   const backup = readBackup(lines)
   const unknown = backup.migrations.filter(name => !(name in known))
   if (unknown.length > 0) {
-    const what = `The backup is from a newer version of this program (it has ${unknown.join(', ')}).`
-    throw new MemoryError(what, 'newer')
+    throw new MemoryError(`The backup is from a newer version of this program (it has ${unknown.join(', ')}).`, 'newer')
   }
   const rehearsal = connect({ dataFolder: ':memory:' })
   try {

@@ -20,6 +20,12 @@ export async function readyToWrite(db: Database): Promise<void> {
   await db.connection().execute(async one => {
     await sql`begin immediate`.execute(one)
     await sql`rollback`.execute(one)
+    // Versions before the first only let go of what was deleted. The file is written anew once: later it may be large.
+    const { rows } = await sql<{ user_version: number }>`pragma user_version`.execute(one)
+    if (rows[0]?.user_version === 0) {
+      await sql`vacuum`.execute(one)
+      await sql`pragma user_version = 1`.execute(one)
+    }
     await sql`pragma busy_timeout = 500`.execute(one)
   })
 }

@@ -6,7 +6,7 @@ import { createServer, connect as dial, type Server, type Socket } from 'node:ne
 import { setTimeout as pause } from 'node:timers/promises'
 import { Client } from 'pg'
 import { afterAll, afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest'
-import { moderatorPermissions, slash } from '../../support/discord-events.ts'
+import { type Interaction, moderatorPermissions, press, slash } from '../../support/discord-events.ts'
 import { type FakeDiscord, startFakeDiscord } from '../../support/fake-discord.ts'
 import { findPostgres, freePort, type PostgresServer, startPostgres } from '../../support/postgres.ts'
 import { type Program, startProgram } from '../../support/program.ts'
@@ -79,9 +79,12 @@ afterEach(async () => {
 })
 
 /** What it said in the end, and how long the first sign of it took. */
-async function heard(command: string, options: Readonly<Record<string, string>>) {
+const heard = (command: string, options: Readonly<Record<string, string>>) =>
+  answered(slash(command, options, { permissions: moderatorPermissions }))
+
+async function answered(interaction: Interaction) {
   const since = performance.now()
-  const asked = discord.send(slash(command, options, { permissions: moderatorPermissions }))
+  const asked = discord.send(interaction)
   await vi.waitFor(() => expect(asked.told.length).toBeGreaterThan(0), { timeout: 15_000, interval: 10 })
   const first_ms = performance.now() - since
   const text = () => JSON.stringify(asked.told.map(({ body }) => body))
@@ -94,8 +97,11 @@ const saving = () => heard('kit save', { name: 'wren', pack: '3S 720 LiPo' })
 const backAgain = () => vi.waitFor(async () => expect((await charging()).text).not.toContain('unconfirmed'), patient)
 
 test('stopped, it goes on by the limit that it knew last, and comes back', { timeout: 120_000 }, async () => {
-  expect((await charging()).text).toContain('0.5 A')
+  const before = (await charging()).text
+  expect(before).toContain('0.5 A')
   await postgres.stop()
+  const [, button = ''] = /"custom_id":"(v1:why:[^"]+)"/.exec(before) ?? []
+  expect((await answered(press(button))).text).toContain('I cannot look that up')
   const { text, first_ms } = await charging()
   expect(text).toContain('0.5 A')
   expect(text).toContain('could not be looked up')
