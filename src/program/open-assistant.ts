@@ -34,6 +34,13 @@ export async function openAssistant(
       log.error({ reference, fault: describeError(fault) }, 'a question failed'),
   }
   const assistant = createAssistant({ ...parts, commands, memory, knownRules, plan })
-  const rounds = createRounds({ ...parts, assistant, reminders: memory.reminders })
+  const learnRules = async () => {
+    try {
+      for (const [community, rules] of await memory.house.everyones()) knownRules.set(community, rules)
+    } catch (fault) {
+      parts.onFault(fault, 'learning the rules of all communities')
+    }
+  }
+  const rounds = createRounds({ ...parts, assistant, reminders: memory.reminders, learnRules })
   return { assistant, memory, noticeboard, rounds }
 }

@@ -192,6 +192,16 @@ describe('answers', () => {
     ])
   })
 
+  test('while the memory is away what is asked now is answered, and what may have been answered before the start is not', async () => {
+    const away = () => Promise.reject(Object.assign(new Error('away'), { code: 'ECONNREFUSED' }))
+    Object.assign(memory.answered, { byQuestion: away, record: away })
+    await start([text(question, { origin_server_ts: Date.now() - 5000 })])
+    const now = text(question, { origin_server_ts: Date.now() + 100 })
+    homeserver.sync(joined([now]))
+    await vi.waitFor(() => expect(answers()).not.toHaveLength(0), patient)
+    expect(answers().map(({ body }) => body['m.relates_to'])).toEqual([{ 'm.in_reply_to': { event_id: now.event_id } }])
+  })
+
   test('a server that asks to wait gets the same event again, under the same transaction', async () => {
     homeserver.once('PUT', /\/send\/m\.room\.message/, 429, {
       errcode: 'M_LIMIT_EXCEEDED',

@@ -1,7 +1,7 @@
 // A start that cannot be: one line that says what is wrong and how to mend it, and an exit code of its kind.
 
 import { spawnSync } from 'node:child_process'
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -43,6 +43,16 @@ test('a memory that another program holds', async () => {
 
 test('a memory that is damaged', async () => {
   writeFileSync(file(), 'nonsense '.repeat(1000))
+  expect(await failed()).toEqual({ code: 65, said: oneLine('is damaged. Move it away and restore a backup') })
+})
+
+test('a memory of which one page is damaged', async () => {
+  const memory = await openMemory({ dataFolder: data })
+  for (let count = 0; count < 200; count++) await memory.questions.keep(`current pack: 3S ${count}mAh LiPo`)
+  await memory.close()
+  const bytes = readFileSync(file())
+  const page = bytes.indexOf('3S 100mAh LiPo') & ~0xfff
+  writeFileSync(file(), bytes.fill(0xff, page, page + 4096))
   expect(await failed()).toEqual({ code: 65, said: oneLine('is damaged. Move it away and restore a backup') })
 })
 

@@ -4,6 +4,8 @@ import type { Assistant } from './assistant.ts'
 import { createReminderClock, type ReminderParts } from './reminder-clock.ts'
 
 export interface RoundsParts extends ReminderParts {
+  /** Learns the rules that communities have set by way of other replicas. Never throws. */
+  readonly learnRules: () => Promise<void>
   readonly assistant: Pick<Assistant, 'refreshCards' | 'settled'>
 }
 
@@ -14,12 +16,17 @@ export interface Rounds {
 }
 
 const reminders_ms = 5000
+const rules_ms = 60_000
 /** A card is edited as soon as something changes; this mends what failed then, or a crash or a new version left. */
 const cards_ms = 15 * 60_000
 
-export function createRounds({ assistant, ...parts }: RoundsParts): Rounds {
+export function createRounds({ assistant, learnRules, ...parts }: RoundsParts): Rounds {
   const reminderClock = createReminderClock(parts)
-  const rounds = [createRound(reminders_ms, reminderClock.strike), createRound(cards_ms, assistant.refreshCards)]
+  const rounds = [
+    createRound(reminders_ms, reminderClock.strike),
+    createRound(cards_ms, assistant.refreshCards),
+    createRound(rules_ms, learnRules),
+  ]
   return {
     start: () => {
       for (const round of rounds) round.start()

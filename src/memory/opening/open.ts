@@ -16,7 +16,7 @@ import { connect, type MemoryPlace } from './connect.ts'
 import { migrate } from './migrate.ts'
 import { migrations } from './migrations.ts'
 import { impatient } from './postgres.ts'
-import { readyToWrite } from './sqlite.ts'
+import { readyToWrite, waitLess } from './sqlite.ts'
 import { asMemoryError } from './unusable.ts'
 
 /**
@@ -31,8 +31,9 @@ export async function openMemory(place: MemoryPlace): Promise<Memory> {
 async function openDatabase(place: MemoryPlace): Promise<Database> {
   const db = connect(place)
   try {
-    await migrate(db, migrations)
     if (!place.databaseUrl) await readyToWrite(db)
+    await migrate(db, migrations)
+    if (!place.databaseUrl) await waitLess(db)
   } catch (error) {
     await db.destroy()
     throw error

@@ -15,20 +15,27 @@ export function sqliteDialect(file: string): SqliteDialect {
   return new NodeSqliteDialect({ database: adapt(database) })
 }
 
-/** Throws where another program holds the file, or it can only be read. From now on nobody waits long for a lock. */
+/** Throws where another program holds the file, it can only be read, or a page of it is damaged. */
 export async function readyToWrite(db: Database): Promise<void> {
   await db.connection().execute(async one => {
     await sql`begin immediate`.execute(one)
     await sql`rollback`.execute(one)
+    const [found] = (await sql<{ quick_check: string }>`pragma quick_check(1)`.execute(one)).rows
+    if (found?.quick_check !== 'ok') throw Object.assign(new Error(found?.quick_check), { errcode: damaged })
     // Versions before the first only let go of what was deleted. The file is written anew once: later it may be large.
     const { rows } = await sql<{ user_version: number }>`pragma user_version`.execute(one)
     if (rows[0]?.user_version === 0) {
       await sql`vacuum`.execute(one)
       await sql`pragma user_version = 1`.execute(one)
     }
-    await sql`pragma busy_timeout = 500`.execute(one)
   })
 }
+
+/** SQLITE_CORRUPT */
+const damaged = 11
+
+/** From now on nobody waits long for a lock: while it waits, the whole program does. */
+export const waitLess = (db: Database): Promise<unknown> => sql`pragma busy_timeout = 500`.execute(db)
 
 class NodeSqliteDialect extends SqliteDialect {
   override createAdapter(): SqliteAdapter {

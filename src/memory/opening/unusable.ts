@@ -17,5 +17,6 @@ export function asMemoryError(error: unknown, { dataFolder, databaseUrl }: Memor
   const fault = faultOfMemory(error)
   if (fault === undefined || error instanceof MemoryError) return error
   const where = databaseUrl ? 'memory (DATABASE_URL)' : `memory ${memoryFile(dataFolder)} (CHARGEHAND_DATA)`
-  return new MemoryError(`The ${where} ${mending[fault as keyof typeof mending]}: ${(error as Error).message}.`, fault)
+  const said = (error as Error).message.replace(/\s+/g, ' ').replace(/\.$/, '')
+  return new MemoryError(`The ${where} ${mending[fault as keyof typeof mending]}: ${said}.`, fault)
 }

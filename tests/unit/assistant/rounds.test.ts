@@ -15,7 +15,7 @@ afterEach(() => {
 const refuse = () => Promise.reject(new Error('not in a round'))
 
 function roundsOf(refreshCards: () => Promise<void>) {
-  const done = { claims: 0, settled: 0 }
+  const done = { claims: 0, settled: 0, learned: 0 }
   const reminders: ReminderMemory = {
     add: refuse,
     of: refuse,
@@ -36,6 +36,9 @@ function roundsOf(refreshCards: () => Promise<void>) {
     noticeboard: createNoticeboards(),
     clock: () => new Date(),
     onFault: fault => faults.push(fault),
+    learnRules: async () => {
+      done.learned += 1
+    },
   })
   return { done, rounds, faults }
 }
@@ -46,9 +49,9 @@ test('both at once, then each in its own time, and none after the stop', async (
     refreshes += 1
   })
   rounds.start()
-  expect([done.claims, refreshes]).toEqual([1, 1])
+  expect([done.claims, refreshes, done.learned]).toEqual([1, 1, 1])
   await vi.advanceTimersByTimeAsync(15 * 60_000)
-  expect([done.claims, refreshes]).toEqual([181, 2])
+  expect([done.claims, refreshes, done.learned]).toEqual([181, 2, 16])
   await rounds.stop()
   await vi.advanceTimersByTimeAsync(15 * 60_000)
   expect([done.claims, refreshes, done.settled]).toEqual([181, 2, 1])
