@@ -1,7 +1,7 @@
 // What a question looks up besides its own words: the club's rules, saved names, answers. It waits a moment for them and
 // does without where the memory is away: then the rules hold that were known last.
 
-import { within } from '../ground/within.ts'
+import { patiently } from '../ground/within.ts'
 import type { HouseRules, Memory } from '../memory/memory.ts'
 import { faultOfMemory } from '../memory/memory-error.ts'
 import type { FaultListener } from './fault-listener.ts'
@@ -18,6 +18,8 @@ export interface Lookup {
 
 /** For all that one question looks up, together. */
 export const patience_ms = 700
+/** For each, also where reading the question took its time. */
+const least_ms = 100
 
 /** Undefined also where the memory is away, or takes its time. */
 export async function lookedUp<T>(
@@ -26,7 +28,7 @@ export async function lookedUp<T>(
   onAway: (fault: unknown) => void = () => {},
 ): Promise<T | undefined> {
   try {
-    return await within(within_ms, reading)
+    return await patiently(within_ms, reading)
   } catch (fault) {
     if (faultOfMemory(fault) === undefined) throw fault
     onAway(fault)
@@ -40,7 +42,7 @@ export function createLookup(memory: Memory, known: KnownRules, onFault: FaultLi
 
   async function or<T extends object>(absent: () => T, read: () => Promise<T>): Promise<T> {
     if (missed) return absent()
-    const left_ms = until_ms - performance.now()
+    const left_ms = Math.max(least_ms, until_ms - performance.now())
     const found = await lookedUp(read(), left_ms, fault => onFault(fault, 'looking up names and rules'))
     missed = found === undefined
     return found ?? absent()

@@ -8,7 +8,7 @@ import { type Occasion, type Turn, turnOf } from '../../assistant/occasion.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Assistant } from '../../assistant/running/assistant.ts'
 import type { Chart } from '../../charts/chart.ts'
-import { within } from '../../ground/within.ts'
+import { patiently } from '../../ground/within.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { QuestionMemory } from '../../memory/memory.ts'
 import type { Log } from '../../program/log.ts'
@@ -53,7 +53,7 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
 
   /** A memory that is slow holds up no answer. */
   async function keepSoon(texts: readonly string[]): Promise<QuestionIds> {
-    const ids = await within(patience_ms, keepQuestions(questions, texts))
+    const ids = await patiently(patience_ms, keepQuestions(questions, texts))
     if (!ids) throw new Error('the memory takes too long')
     return ids
   }
