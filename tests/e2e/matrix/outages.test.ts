@@ -152,7 +152,7 @@ describe('the account', () => {
   test('keys stored under another passphrase: refused in plain words, and left as they are', async () => {
     await assistant.stop()
     const refused = assistant.start({ MATRIX_STORE_KEY: 'another passphrase altogether' })
-    await expect(refused).rejects.toThrow(/ended with 1: .*MATRIX_STORE_KEY: does not open the stored message keys/s)
+    await expect(refused).rejects.toThrow(/ended with 78: .*MATRIX_STORE_KEY: does not open the stored message keys/s)
     expect(assistant.log()).not.toMatch(/^ +at /m)
     await assistant.start()
     await expectOneAnswerEach([await ada.say(room, question)])
