@@ -35,6 +35,8 @@ export async function openAssistant(
   }
   const assistant = createAssistant({ ...parts, commands, memory, knownRules, plan })
   const learnRules = async () => {
+    // SQLite has no other replica that could have set any.
+    if (!place.databaseUrl) return
     try {
       for (const [community, rules] of await memory.house.everyones()) knownRules.set(community, rules)
     } catch (fault) {
