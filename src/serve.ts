@@ -32,21 +32,10 @@ export async function serve(config: Config, log: Log): Promise<void> {
   const { surfaces, routes } = await surfacesFor(config, parts)
   const health = healthRoutes(surfaces, opened.memory, metrics, config.CHARGEHAND_HEALTH_TOKEN)
   const { CHARGEHAND_HTTP_HOST: host, CHARGEHAND_HTTP_PORT: own, CHARGEHAND_HEALTH_PORT: ofHealth = own } = config
-  const ports = Map.groupBy(
-    [...health.map(route => ({ route, port: ofHealth })), ...routes.map(route => ({ route, port: own }))],
-    ({ port }) => port,
-  )
-  const servers = [...ports].flatMap(([port, on]) =>
-    port === undefined
-      ? []
-      : [
-          createHttpServer(
-            { host, port },
-            on.map(({ route }) => route),
-            log,
-          ),
-        ],
-  )
+  const serverOn = (port: number | undefined, on: readonly Route[]) =>
+    port === undefined || on.length === 0 ? [] : [createHttpServer({ host, port }, on, log)]
+  const servers =
+    own === ofHealth ? serverOn(own, [...health, ...routes]) : [...serverOn(own, routes), ...serverOn(ofHealth, health)]
   const stopForgetting = startForgetting(opened.memory, fault =>
     log.error({ error: describeError(fault) }, 'could not drop what is old'),
   )
