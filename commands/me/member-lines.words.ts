@@ -9,6 +9,7 @@ const kindsOf = ({ say }: Locale): Readonly<Record<keyof MemberData, Text>> => (
   answered: say`questions that I answered in a message, to know which answer belongs to which question`,
   reminders: say`reminders that are still to come`,
   log: say`charges noted of your own packs`,
+  alone: say`rules and answers that you have set in direct messages`,
   learned: say`questions of the lessons that you have answered right`,
   pending: say`question of a lesson that waits for your answer`,
   changed: say`changes that you made, with your name`,

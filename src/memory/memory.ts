@@ -169,6 +169,8 @@ export interface MemberData {
   readonly reminders: readonly Reminder[]
   /** Charges of their own packs. */
   readonly log: readonly NotedCharge[]
+  /** Rules, where there are any, and standard answers of their direct messages. */
+  readonly alone: readonly (HouseRules | StandardAnswer)[]
   /** Questions of the lessons that they have answered right. */
   readonly learned: readonly string[]
   /** One at most. */

@@ -2,25 +2,41 @@
 
 import { type Database, inTransaction, leaveNoTrace } from '../database.ts'
 import type { MemberMemory } from '../memory.ts'
-import { directCommunityOf } from '../owner.ts'
+import { directCommunityOf, type Owner } from '../owner.ts'
 import { answeredFromRow } from './answered.ts'
+import { answerMemory } from './answers.ts'
 import { changeFromRow, changesBy } from './history.ts'
+import { houseMemory } from './house.ts'
 import { entriesOf, entryFromRow } from './kit.ts'
 import { learnedBy, pendingFromRow, pendingOf } from './lessons.ts'
 import { chargeFromRow, chargesOf } from './log.ts'
 import { reminderFromRow, remindersOf } from './reminders.ts'
 
+/** Their own, and what they set as the only moderator of their direct messages. */
+const ownersOf = (person: string): readonly Owner[] => [
+  { scope: 'person', id: person },
+  { scope: 'community', id: directCommunityOf(person) },
+]
+
 export function memberMemory(db: Database): MemberMemory {
   return {
     export: async person => ({
-      kit: (await entriesOf(db, { scope: 'person', id: person }).orderBy('name').execute()).map(entryFromRow),
+      kit: (await Promise.all(ownersOf(person).map(owner => entriesOf(db, owner).orderBy('name').execute())))
+        .flat()
+        .map(entryFromRow),
       answered: (
         await db.selectFrom('answered').selectAll().where('asked_by', '=', person).orderBy('answered_at').execute()
       ).map(answeredFromRow),
       reminders: (await remindersOf(db, person).orderBy('due_at').execute()).map(reminderFromRow),
-      log: (await chargesOf(db, { scope: 'person', id: person }).orderBy('name').orderBy('at').execute()).map(
-        chargeFromRow,
-      ),
+      log: (
+        await Promise.all(ownersOf(person).map(owner => chargesOf(db, owner).orderBy('name').orderBy('at').execute()))
+      )
+        .flat()
+        .map(chargeFromRow),
+      alone: [
+        ...[await houseMemory(db).rules(directCommunityOf(person))].filter(rules => Object.keys(rules).length > 0),
+        ...(await answerMemory(db).list(directCommunityOf(person))),
+      ],
       learned: (await learnedBy(db, person).orderBy('question').execute()).map(({ question }) => question),
       pending: (await pendingOf(db, person).execute()).map(pendingFromRow),
       changed: (await changesBy(db, person).orderBy('at').execute()).map(changeFromRow),

@@ -31,6 +31,7 @@ test('the export is a document with everything', async () => {
     answered: [],
     reminders: [],
     log: [],
+    alone: [],
     learned: [],
     pending: [],
     changed: [expect.objectContaining({ person: 'room:wim', name: 'Wim' })],

@@ -116,12 +116,14 @@ test('after forgetting a person no cell of any table names them, and the others 
 })
 
 test('the export has everything that forgetting deletes', async () => {
+  const alone = { scope: 'community' as const, id: directCommunityOf('room:ada') }
   await fillEveryTable()
   expect(await memory.members.export('room:ada')).toEqual({
-    kit: [entryOf('room:ada')],
+    kit: [entryOf('room:ada'), { ...entryOf('room:ada'), owner: alone }],
     answered: [answerTo('room:ada')],
     reminders: [reminderOf('room:ada')],
-    log: [chargeOf('room:ada')],
+    log: [chargeOf('room:ada'), { ...chargeOf('room:ada'), id: `at ${alone.id}`, owner: alone }],
+    alone: [{ gentleLiIon: true }, expect.objectContaining({ community: alone.id, content: 'Ask at the bench.' })],
     learned: [learned],
     pending: [pending],
     changed: [expect.objectContaining(authorOf('room:ada'))],
@@ -132,9 +134,10 @@ test('the export has everything that forgetting deletes', async () => {
     answered: [],
     reminders: [],
     log: [],
+    alone: [],
     learned: [],
     pending: [],
     changed: [],
   })
-  expect((await memory.members.export('room:bo')).kit).toHaveLength(1)
+  expect((await memory.members.export('room:bo')).kit).toHaveLength(2)
 })
