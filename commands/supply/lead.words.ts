@@ -4,7 +4,7 @@ import type { WordsOf } from '../../src/assistant/command.ts'
 import type { LeadLoad } from '../../src/charging/leads/lead.ts'
 import { type PlugName, plugs_A } from '../../src/charging/leads/plug.ts'
 import {
-  airCooling_W,
+  airCooling,
   copperCoefficient_perK,
   copperResistivity_ohmm,
   insulation_mm,
@@ -164,7 +164,7 @@ function leadWorking({ wire, load, told, most_V = 0 }: LeadFound, locale: Locale
     say`${own(gaugeKind.write(gauge))}: diameter 0.127 mm × 92^((36 − ${number(gauge, 0)}) ÷ 39) = ${number(wireDiameter_mm(gauge), 3)} mm (ASTM B258), ${number(wireArea_mm2(gauge), 2)} mm².`,
     say`Resistance: ${number(meter_mohm, 2)} mΩ a metre at 20 °C (${cite(copperResistivity_ohmm, locale)}), × (1 + ${number(copperCoefficient_perK.value, 5)} × (${number(air_C, 0)} − 20)) × 2 × ${number(length_m, 2)} m = ${show.resistance(resistance_ohm)}.`,
     say`Drop: ${show.current(current_A)} × ${show.resistance(resistance_ohm)} = ${number(drop_V, 3)} V while the wire is cold. Flexible wire of the same gauge may have 5 % more (common practice).`,
-    say`Warming: the heat of each metre leaves through its surface (${cite(airCooling_W, locale)}; ${cite(insulation_mm, locale)}). Limit ${show.temperature(mostRise_K.value)} above the air (${cite(mostRise_K, locale)}); an estimate for a straight lead in still air: a coiled or covered one grows warmer.`,
+    say`Warming: the heat of each metre leaves through its surface (${cite(airCooling, locale)}; ${cite(insulation_mm, locale)}). Limit ${show.temperature(mostRise_K.value)} above the air (${cite(mostRise_K, locale)}); an estimate for a straight lead in still air: a coiled or covered one grows warmer.`,
     told
       ? undefined
       : say`The limit is ${show.voltage(most_V)}; the next thinner wire passes it or grows warmer than allowed.`,

@@ -3,7 +3,7 @@
 import { type Asked, optional } from '../../src/assistant/command.ts'
 import { inputOf } from '../../src/charging/setting/input.ts'
 import type { Told } from '../../src/charging/situation/situation.ts'
-import { chargersOf } from '../../src/charging/sources/load.ts'
+import { type Chargers, chargersOf } from '../../src/charging/sources/load.ts'
 import { behindCable } from '../../src/charging/sources/supply.ts'
 import type { Charger } from '../../src/charging/things/charger.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
@@ -15,6 +15,7 @@ import {
   cellsKind,
   countKind,
   currentKind,
+  drawnPowerKind,
   packKind,
   sourceKind,
   voltageKind,
@@ -30,6 +31,7 @@ export const takes = {
   current: optional(currentKind),
   voltage: optional(voltageKind),
   cable: optional(currentKind),
+  draws: optional(drawnPowerKind),
 }
 
 export type AskedSupply = Asked<typeof takes>
@@ -39,7 +41,10 @@ const fullCable_A = 5
 const least_V = 2
 
 /** What hangs on the supply. */
-export const loadOf = ({ charger, count }: Pick<AskedSupply, 'charger' | 'count'>) => chargersOf(charger, count)
+export function loadOf({ charger, count, draws }: Pick<AskedSupply, 'charger' | 'count' | 'draws'>): Chargers {
+  const load = chargersOf(charger, count)
+  return draws === undefined ? load : { ...load, flatOut_W: draws * load.count }
+}
 
 export const told = (asked: AskedSupply, house: HouseLimits): Told & { readonly pack: Pack } => {
   const { current, cable = fullCable_A } = asked
@@ -59,7 +64,7 @@ export const told = (asked: AskedSupply, house: HouseLimits): Told & { readonly 
     pack: standIn(asked, charger),
     // No pack is meant, so none lacks the lead that the charger looks for.
     balanceLead: true,
-    doubts: asked.chemistry || !asked.source ? [] : ['chemistryAssumed'],
+    doubts: asked.chemistry || asked.draws || !asked.source ? [] : ['chemistryAssumed'],
   }
 }
 

@@ -10,7 +10,7 @@ import {
   type UsbChoice,
 } from '../../src/charging/sources/supply.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
-import { chargerEfficiency } from '../../src/charging/things/practice.ts'
+import { chargerEfficiency, plugShare } from '../../src/charging/things/practice.ts'
 import { pdOffers } from '../../src/charging/things/usb-pd.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
@@ -58,22 +58,28 @@ export function neededWords(
 
 /** What chargers take at the watts on their labels, and what carries that. */
 export function flatOutWords(
-  { carried, ...supplies }: Supplies & { readonly carried?: Carried | undefined },
+  { carried, generator_W, ...supplies }: Supplies & { readonly carried?: Carried | undefined; generator_W?: number },
   asked: AskedOf,
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show, own } = locale
   const { charger, count, isAlike } = asked.load
+  if (generator_W !== undefined)
+    return [
+      say`Take a generator, an inverter or an outlet of ${show.power(Math.ceil(generator_W))} or more for ${show.power(Math.ceil(supplies.input_W))} at its plug: ${cite(plugShare, locale)}.`,
+    ]
   const [out, into] = [show.power(charger?.power_W ?? 0), show.power(Math.ceil(supplies.input_W))]
   return [
     carried?.current_A === undefined
       ? undefined
       : say`Into ${own(`${carried.series}S`)} the charger gives up to ${show.current(carried.current_A)}, at ${show.voltage(carried.cutoffPack_V)}. Set no more than the pack takes: 1C, its Ah as amps, where its label names no charge rate.`,
-    !isAlike
-      ? say`Flat out the ${show.number(count, 0)} chargers take ${into} together from their supply.`
-      : count === 1
-        ? say`Flat out, with ${out} into the pack, the charger takes ${into} from its supply.`
-        : say`Flat out, with ${out} each into the packs, ${show.number(count, 0)} chargers take ${into} from their supply.`,
+    charger === undefined
+      ? undefined
+      : !isAlike
+        ? say`Flat out the ${show.number(count, 0)} chargers take ${into} together from their supply.`
+        : count === 1
+          ? say`Flat out, with ${out} into the pack, the charger takes ${into} from its supply.`
+          : say`Flat out, with ${out} each into the packs, ${show.number(count, 0)} chargers take ${into} from their supply.`,
     ...suppliesWords(supplies, asked, locale),
   ]
 }
@@ -123,9 +129,11 @@ export function neededWorking(
           ...settingWorking(result.setting, result.permit.situation.pack, locale),
           say`Input: ${show.current(result.current_A)} × ${show.voltage(result.setting.cutoffPack_V)} ÷ ${efficiency}${times} = ${show.power(result.input_W)}.`,
         ]
-      : [
-          say`Input: ${show.power(isAlike ? (charger?.power_W ?? 0) : (flatOut_W ?? 0) * (charger?.efficiency ?? chargerEfficiency.value))} ÷ ${efficiency}${times} = ${show.power(result.input_W)} (${cite(chargerEfficiency, locale)}).`,
-        ]),
+      : charger === undefined
+        ? []
+        : [
+            say`Input: ${show.power(isAlike ? (charger.power_W ?? 0) : (flatOut_W ?? 0) * (charger.efficiency ?? chargerEfficiency.value))} ÷ ${efficiency}${times} = ${show.power(result.input_W)} (${cite(chargerEfficiency, locale)}).`,
+          ]),
     voltage === undefined && count === 1
       ? say`USB: the first of the classes sold (${cite(soldPowers_W, locale)}) with an offer inside the charger's input that gives this (USB Power Delivery Specification R3.x, power rules).`
       : undefined,

@@ -8,6 +8,7 @@ import { usable_Wh } from '../../src/charging/simulation/supply-run.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import { demandOf } from '../../src/charging/sources/load.ts'
 import { carriedAlone, neededFor, type Supplies, suppliedTo, suppliesFor } from '../../src/charging/sources/supply.ts'
+import { plugShare } from '../../src/charging/things/practice.ts'
 import type { Source } from '../../src/charging/things/source.ts'
 import { type AskedSupply, cellsOf, loadOf, takes, told } from './supply-asked.ts'
 import { nothingToSupply } from './supply-problems.words.ts'
@@ -17,8 +18,11 @@ const gentleShare = 0.25
 
 const supplied = (permit: Permit, asked: AskedSupply, source: Source) => {
   const { pack, current } = asked
-  const { feed, carried } = suppliedTo(permit)
+  const { feed: fed, carried } = suppliedTo(permit)
   const load = loadOf(asked)
+  // What chargers take at the plug needs no supply between.
+  const isAtPlug = asked.draws !== undefined && source.kind === 'watts' && source.of === 'mains'
+  const feed = isAtPlug ? { ...fed, power_W: source.power_W * plugShare.value } : fed
   const cells = cellsOf(asked)
   const isSetting = pack !== undefined || (cells !== undefined && current !== undefined)
   const demand = isSetting ? demandOf(permit, load.count) : undefined
@@ -26,7 +30,12 @@ const supplied = (permit: Permit, asked: AskedSupply, source: Source) => {
   return {
     kind: 'supplied' as const,
     feed,
-    carried: !load.isAlike ? [] : cells === undefined ? carried : carried.filter(({ series }) => series === cells),
+    carried:
+      !load.isAlike || asked.draws
+        ? []
+        : cells === undefined
+          ? carried
+          : carried.filter(({ series }) => series === cells),
     load,
     demand,
     /** How many such chargers it carries flat out, where nobody said how many there are. */
@@ -49,12 +58,17 @@ const needed = (permit: Permit, asked: AskedSupply) => {
   return { kind: 'needed' as const, ...found, timed, permit }
 }
 
+/** What hangs on mains needs no supply, but a generator or an inverter that is large enough. */
+const ofPlug = (input_W: number) => ({ input_W, usb: undefined, benches: [], generator_W: input_W / plugShare.value })
+
 const flatOut = (permit: Permit, input_W: number, asked: AskedSupply) => {
   const load = loadOf(asked)
   const cells = cellsOf(asked) ?? load.charger?.maxSeries
   return {
     kind: 'flat out' as const,
-    ...suppliesFor(input_W, load.charger, { voltage_V: asked.voltage, count: load.count }),
+    ...(asked.draws && !asked.voltage
+      ? ofPlug(input_W)
+      : suppliesFor(input_W, load.charger, { voltage_V: asked.voltage, count: load.count })),
     load,
     carried: cells === undefined || !load.isAlike ? undefined : carriedAlone(permit, cells),
     setting: undefined,
@@ -67,7 +81,7 @@ const flatOut = (permit: Permit, input_W: number, asked: AskedSupply) => {
 export const supply = command({
   name: 'supply',
   takes,
-  anyOf: [['source', 'pack', 'charger', 'current']],
+  anyOf: [['source', 'pack', 'charger', 'current', 'draws']],
   // What a charger or its source gives so many cells.
   alone: ({ source, charger, chemistry = '', pack }, instead) =>
     instead === 'current' &&

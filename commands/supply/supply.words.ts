@@ -36,6 +36,7 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
         about: say`of the supply that is looked for; those that are sold when not said`,
         as: text => say`on ${text}`,
       },
+      draws: { about: say`what a charger takes at its plug`, as: text => say`each takes ${text}` },
       cable: { about: say`what the USB-C cable carries, 3 A or 5 A`, as: text => say`over a ${text} cable` },
     },
     answer: (result, asked) =>

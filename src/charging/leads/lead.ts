@@ -1,6 +1,6 @@
 // A lead of two wires, out and back: what it takes from the volts, and the thinnest gauge that will do.
 
-import { mostRise_K, thickestGauge, thinnestGauge, wireResistance_ohm, wireRise_K } from './wire.ts'
+import { mostCurrent_A, thickestGauge, thinnestGauge, wireResistance_ohm, wireRise_K } from './wire.ts'
 
 export interface LeadLoad {
   /** From one end of the lead to the other; the current flows this far out and back. */
@@ -38,8 +38,7 @@ export function leadOf(gauge: number, { length_m, current_A, air_C }: LeadLoad):
 /** The thinnest gauge whose warm wire drops no more than `most_V` and stays within the rise that is allowed. */
 export function thinnestLead(load: LeadLoad, most_V = Number.POSITIVE_INFINITY): number | undefined {
   for (let gauge = thinnestGauge; gauge >= thickestGauge; gauge--) {
-    const { rise_K, warmDrop_V } = leadOf(gauge, load)
-    if (rise_K <= mostRise_K.value && warmDrop_V <= most_V) return gauge
+    if (load.current_A <= mostCurrent_A(gauge, load.air_C) && leadOf(gauge, load).warmDrop_V <= most_V) return gauge
   }
   return undefined
 }

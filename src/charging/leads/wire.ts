@@ -14,11 +14,14 @@ export const copperCoefficient_perK = published(
 /** Insulation about a flexible lead. */
 export const insulation_mm = practice(0.8, 'flexible leads have about 0.8 mm of insulation')
 
-/** Heat that a lead gives off to still air for each m² and kelvin, in W. */
-export const airCooling_W = practice(
-  10,
-  'still air takes about 10 W from each m² and kelvin, by convection and radiation together',
+/** What still air carries off a thin cylinder that lies in it. */
+export const airCooling = published(
+  'Churchill and Chu',
+  'Churchill and Chu 1975, free convection from a horizontal cylinder; what is radiated comes on top',
 )
+
+/** Of what a black body would radiate. */
+const emissivity = practice(0.9, 'rubber and plastic radiate nine tenths of what a black body does')
 
 /** A lead this much warmer than the air about it is at its limit, in K. */
 export const mostRise_K = practice(30, 'a lead may grow hand-warm, 30 K above the air')
@@ -37,26 +40,56 @@ export function wireResistance_ohm(gauge: number, length_m: number, temperature_
   return at20_ohm * (1 + copperCoefficient_perK.value * (temperature_C - 20))
 }
 
+/** No lead lives so warm, in K: there its own warming has carried the resistance away with it. */
+const beyond_K = 1000
+/** Halvings that leave less than a millionth of a kelvin. */
+const halvings = 40
+
 /**
- * How much warmer than the air a long lead in still air grows, in K; Infinity where its own warming carries
- * the resistance away with it. What it makes, I²R of the warm wire, equals what its surface gives off.
+ * How much warmer than the air a long lead in still air grows, in K; Infinity where that has no end. What it makes,
+ * I²R of the warm wire, equals what its surface gives off.
  */
-export function wireRise_K(gauge: number, current_A: number, air_C: number): number {
-  const cold_K = (current_A ** 2 * wireResistance_ohm(gauge, 1, air_C)) / coolingPerMetre_W(gauge)
-  const perK = warmingPerK(air_C)
-  return cold_K * perK < 1 ? cold_K / (1 - cold_K * perK) : Number.POSITIVE_INFINITY
+export function wireRise_K(gauge: number, current_A: number, air_C: number, wall_mm = insulation_mm.value): number {
+  if (currentAt_A(gauge, beyond_K, air_C, wall_mm) < current_A) return Number.POSITIVE_INFINITY
+  let [low_K, high_K] = [0, beyond_K]
+  for (let step = 0; step < halvings; step += 1) {
+    const rise_K = (low_K + high_K) / 2
+    if (currentAt_A(gauge, rise_K, air_C, wall_mm) < current_A) low_K = rise_K
+    else high_K = rise_K
+  }
+  return high_K
 }
 
 /** The current at which a long lead in still air grows as warm as it may, in A. */
-export function mostCurrent_A(gauge: number, air_C: number): number {
-  const cold_K = mostRise_K.value / (1 + mostRise_K.value * warmingPerK(air_C))
-  return Math.sqrt((cold_K * coolingPerMetre_W(gauge)) / wireResistance_ohm(gauge, 1, air_C))
+export const mostCurrent_A = (gauge: number, air_C: number): number =>
+  currentAt_A(gauge, mostRise_K.value, air_C, insulation_mm.value)
+
+/** The current that keeps a lead so much warmer than the air. */
+function currentAt_A(gauge: number, rise_K: number, air_C: number, wall_mm: number): number {
+  const across_m = (wireDiameter_mm(gauge) + 2 * wall_mm) * 1e-3
+  const given_W = rise_K * Math.PI * across_m * (convection_W(across_m, rise_K, air_C) + radiation_W(rise_K, air_C))
+  return Math.sqrt(given_W / wireResistance_ohm(gauge, 1, air_C + rise_K))
 }
 
-/** What a metre of one wire gives off for each kelvin above the air. */
-const coolingPerMetre_W = (gauge: number): number =>
-  airCooling_W.value * Math.PI * (wireDiameter_mm(gauge) + 2 * insulation_mm.value) * 1e-3
+const zero_K = 273.15
+const stefanBoltzmann_W = 5.670374e-8
+const gravity_mps2 = 9.80665
+/** Of air: how much it spreads heat less than it spreads motion. */
+const prandtl = 0.71
+/** Of dry air at 0 °C and one atmosphere; both grow by a power of the temperature. */
+const [conductivity_W, viscosity_m2ps] = [0.0241, 1.33e-5]
+const [conductivityPower, viscosityPower] = [0.81, 1.77]
 
-/** How the resistance grows for each kelvin, as a share of that in the air. */
-const warmingPerK = (air_C: number): number =>
-  copperCoefficient_perK.value / (1 + copperCoefficient_perK.value * (air_C - 20))
+/** From each m² and kelvin, in W. */
+function convection_W(across_m: number, rise_K: number, air_C: number): number {
+  const film_K = zero_K + air_C + rise_K / 2
+  const viscosity = viscosity_m2ps * (film_K / zero_K) ** viscosityPower
+  const rayleigh = (gravity_mps2 * rise_K * across_m ** 3 * prandtl) / (film_K * viscosity ** 2)
+  const nusselt = (0.6 + (0.387 * rayleigh ** (1 / 6)) / (1 + (0.559 / prandtl) ** (9 / 16)) ** (8 / 27)) ** 2
+  return (nusselt * conductivity_W * (film_K / zero_K) ** conductivityPower) / across_m
+}
+
+function radiation_W(rise_K: number, air_C: number): number {
+  const [air_K, lead_K] = [zero_K + air_C, zero_K + air_C + rise_K]
+  return emissivity.value * stefanBoltzmann_W * (air_K + lead_K) * (air_K ** 2 + lead_K ** 2)
+}

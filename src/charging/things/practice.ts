@@ -7,6 +7,9 @@ export const chargerEfficiency = practice(0.85, 'a switching charger passes on 8
 export const powerBankEfficiency = practice(0.85, 'about 85 % of the label energy of a power bank reaches its output')
 export const fuseShare = practice(0.8, 'load a fuse for long with 80 % of its rating at most')
 
+/** Of the watts of a generator, an inverter or an outlet, what may be drawn at its plug for long. */
+export const plugShare = practice(0.8, 'load a generator or an inverter for long with four fifths of its watts')
+
 /** Of the watts on the label of what is told by its watts alone, what reaches the charger. */
 export const wattsShare = {
   supply: practice(1, 'a supply gives the watts on its label'),

@@ -63,7 +63,8 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
   if (kind === 'current') return { ...found, drawn, each: isOfEach(sentence, first, after) }
   if (kind === 'rate')
     return { ...found, drawn, each: isOfEach(sentence, first, after), ofLabel: isOfLabel(sentence, found, after) }
-  if (kind === 'power' || kind === 'charger') return { ...found, drawn, shared: isShared(sentence, first, after) }
+  if (kind === 'power' || kind === 'charger')
+    return { ...found, drawn, shared: isShared(sentence, first, after), taken: isTaken(sentence, first, after) }
   if (!levelKinds.has(kind)) return found
   return { ...found, holders: holdersBefore(sentence, first), device: deviceOfReading(sentence, first, after) }
 }
@@ -104,6 +105,18 @@ function isShared(sentence: Sentence, first: number, after: number): true | unde
   const behind = [0, 1, 2].map(step => `${sentence.word(after + step)} ${sentence.word(after + step + 1)}`)
   return behind.includes('in all') ? true : isNear(sentence, first, after, sharing)
 }
+
+const taking = wordSet(
+  'takes took taking take draws draw drawing pulls pull pulling eats eating wants needs consumes consuming uses using',
+)
+const plugs = wordSet('plug wall socket mains outlet meter input')
+
+/** "Takes 450 W at the plug", "pulls 300 W": what goes into a charger, and not what it gives. */
+const isTaken = (sentence: Sentence, first: number, after: number): true | undefined =>
+  [first, first - 1, first + 1, first + 2].some(at => at < after && taking.has(sentence.word(at))) ||
+  [after, after + 1, after + 2, after + 3].some(at => plugs.has(sentence.word(at)))
+    ? true
+    : undefined
 
 /** One of the words stands right before it or behind it. */
 function isNear(sentence: Sentence, first: number, after: number, words: ReadonlySet<string>): true | undefined {

@@ -99,6 +99,8 @@ export const voltageKind = plainKind('voltage', notation.readVoltage, notation.w
 export const capacityKind = plainKind('capacity', notation.readCapacity, notation.writeCapacity, ['690mAh', '1.3Ah'])
 export const energyKind = plainKind('energy', notation.readEnergy, notation.writeEnergy, ['74Wh', '20Wh'])
 export const powerKind = plainKind('power', notation.readPower, notation.writePower, ['20W', '65W', '100W'])
+/** What a charger takes, never what it gives. */
+export const drawnPowerKind = { ...powerKind, name: 'drawn power' }
 export const resistanceKind = plainKind('resistance', notation.readResistance, notation.writeResistance, [
   '6mΩ',
   '12mΩ',

@@ -9,6 +9,8 @@ import type { CommandWords } from '../sentence/vocabulary.ts'
 /** So many characters may stand between the two: a space, a comma, a stroke. */
 const mostBetween = 5
 
+const watts = /\d[\d.]*W/
+
 /** The values, with watts and amps that nothing else of the command can be as the chargers that give them. */
 export function withChargers(values: readonly Candidate[], { options }: CommandWords): readonly Candidate[] {
   const takes = (kind: string) => options.some(option => option.kind === kind)
@@ -19,6 +21,10 @@ export function withChargers(values: readonly Candidate[], { options }: CommandW
   const found: Candidate[] = []
   for (let at = 0; at < values.length; at += 1) {
     const [value, next] = [values[at], values[at + 1]] as [Candidate, Candidate | undefined]
+    if (value.taken && takes('drawn power') && !/A/.test(value.text)) {
+      found.push({ ...value, kind: 'power', text: watts.exec(value.text)?.[0] ?? '' })
+      continue
+    }
     const pair = next !== undefined && isPair(value, next)
     // "At 2 A", "3 A into a 4S" is what somebody wants to set.
     const gives =
@@ -95,14 +101,14 @@ export function chargersListed(values: readonly Candidate[], { options }: Comman
     count = 1
     used.add(value)
   }
-  if (!list || used.size === 0) return undefined
+  const takesPorts = options.some(({ name }) => name === 'ports')
+  if (!list || used.size === 0 || (chargers.length === 0 && !takesPorts)) return undefined
   // "20W per port, 4 ports": what was told is each one's; else ports told behind it divide its watts.
   const [only = '', ...more] = chargers
   const isBehind = ports > 1 && more.length === 0 && only !== '' && !/^\d+x/.test(only) && !isShared
   if (isBehind && (isOfEach || !/W/.test(only))) chargers[0] = `${ports}x ${only}`
   const told: Record<string, string> = chargers.length > 0 ? { [list.name]: chargers.join('; ') } : {}
   if (isShared && ports === 1 && values.some(value => value.pack !== undefined)) ports = 2
-  const takesPorts = options.some(({ name }) => name === 'ports')
   const divides = isShared || (isBehind && !/^\d+x/.test(chargers[0] ?? ''))
   if (takesPorts && ports > 1 && (divides || chargers.length === 0)) told.ports = String(ports)
   return { options: told, used }

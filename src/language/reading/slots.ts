@@ -10,7 +10,7 @@ const readers: Readonly<Partial<Record<ValueName, readonly string[]>>> = {
   current: ['current'],
   rate: ['rate', 'current'],
   voltage: ['voltage'],
-  power: ['power'],
+  power: ['power', 'drawn power'],
   energy: ['energy'],
   capacity: ['capacity'],
   duration: ['duration'],

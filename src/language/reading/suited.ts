@@ -17,7 +17,7 @@ const takenBy: Readonly<Partial<Record<Candidate['kind'], readonly string[]>>> =
 export function suited(values: readonly Candidate[], command: CommandWords): readonly Candidate[] {
   const takes = (kinds: readonly string[] = []) => command.options.some(({ kind }) => kinds.includes(kind))
   const isOfPack = values.some(({ pack }) => pack?.capacity_Ah !== undefined)
-  const plain = withoutMadeOf(ofAllPeople(values), command).flatMap(value => {
+  const plain = withoutMadeOf(ofOneCar(ofAllPeople(values)), command).flatMap(value => {
     const { kind, parts = [] } = value
     // Volts are volts where they are asked for as such, and no pack stands at them.
     const isPlain = kind === 'state' && takes(['voltage']) && !(takes(['from', 'to']) && isOfPack)
@@ -27,17 +27,28 @@ export function suited(values: readonly Candidate[], command: CommandWords): rea
   })
   const read = takes(['cell volts']) ? withReadings(plain) : takes(['load']) ? withLoads(plain) : plain
   const labelled = takes(['pack']) && takes(['capacity']) ? withLabel(read) : read
-  return withoutUnknownStore(withStart(withStore(withChargers(labelled, command), command)), command)
+  return withoutUnknown(withStart(withStore(withChargers(labelled, command), command)), command)
 }
 
-const unknownStore = /^(?:power bank|power station|leisure battery|lead battery)$/
+const unknown = /^(?:power bank|power station|leisure battery|lead battery|generator)$/
 
-/** A store of which only the kind is told, beside so many packs: how large it must be is what is open. */
-function withoutUnknownStore(values: readonly Candidate[], { name }: CommandWords): readonly Candidate[] {
-  const isCounted = values.some(({ kind }) => kind === 'count')
-  return name === 'source' && isCounted
-    ? values.filter(({ kind, text }) => kind !== 'source' || !unknownStore.test(text))
+/** What feeds, of which only the kind is told beside so many packs or what chargers take: how large it must be is open. */
+function withoutUnknown(values: readonly Candidate[], { name }: CommandWords): readonly Candidate[] {
+  const isLoad = values.some(({ kind, taken }) => (name === 'supply' ? taken : kind === 'count'))
+  return isLoad && (name === 'source' || name === 'supply')
+    ? values.filter(({ kind, text }) => kind !== 'source' || !unknown.test(text))
     : values
+}
+
+const [car, itsBattery] = [/^car(?: battery)?(?!.*Ah)/, /^(?:car|lead) battery (?=.*Ah)/]
+
+/** "With the car, its battery has 60 Ah": one source told twice. */
+function ofOneCar(values: readonly Candidate[]): readonly Candidate[] {
+  const of = (text: RegExp) => values.find(value => value.kind === 'source' && text.test(value.text))
+  const [whole, part] = [of(car), of(itsBattery)]
+  if (!whole || !part) return values
+  const text = `${whole.text} ${part.text.replace(itsBattery, '')}`
+  return values.flatMap(value => (value === part ? [] : [value === whole ? { ...value, text } : value]))
 }
 
 /** Watt-hours that nothing else of the command can be are those of what feeds it: "the 650 Wh one". */

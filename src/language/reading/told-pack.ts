@@ -5,6 +5,7 @@ import { chemistries, chemistryNamed, liIon } from '../../charging/things/chemis
 import type { Said } from '../../ground/locale.ts'
 import { present } from '../../ground/present.ts'
 import { attempt } from '../../ground/problem.ts'
+import { ofStrings_Ah } from '../candidates/packs/pack-parts.ts'
 import type { Candidate, ToldPack } from '../candidates/sentence/candidate.ts'
 import { readCapacity } from '../quantities/quantities.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
@@ -57,9 +58,11 @@ export function wholePack(told: PackTold): WholePack {
     named ? undefined : 'chemistryAssumed',
     told.series === undefined && told.capacity_Ah !== undefined ? 'cellsUnknown' : undefined,
   ])
+  const { parallel = 1, ofCell } = told
+  const capacity_Ah = told.capacity_Ah && ofCell ? ofStrings_Ah(told.capacity_Ah, parallel) : told.capacity_Ah
   const parts = present([
-    `${told.series ?? 1}S${told.parallel !== undefined && told.parallel > 1 ? `${told.parallel}P` : ''}`,
-    told.capacity_Ah === undefined ? undefined : writeQuantity(told.capacity_Ah, 'capacity'),
+    `${told.series ?? 1}S${parallel > 1 ? `${parallel}P` : ''}`,
+    capacity_Ah === undefined ? undefined : writeQuantity(capacity_Ah, 'capacity'),
     chemistry.name,
     told.labelRate_C === undefined ? undefined : `${writeQuantity(told.labelRate_C, 'rate')} charge`,
     told.dischargeRate_C === undefined ? undefined : writeQuantity(told.dischargeRate_C, 'rate'),

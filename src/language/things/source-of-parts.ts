@@ -16,10 +16,10 @@ import {
   countedAt,
   engineTakenOff,
   fuseTaken,
+  holdsEnough,
   lacksCurrentOrPower,
   lacksVoltsAndAmps,
   needsBatteryBehind,
-  needsFuse,
   needsSupplyBehind,
   needsWattHours,
   notOneOutlet,
@@ -101,16 +101,10 @@ function wattsOf({ power_W, ...draft }: SourceDraft, text: string, of: 'mains' |
 function vehicleOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
   const { offers: [offer, second] = [], capacity_Ah, engine = 'off' } = draft
   const told_A = draft.current_A ?? offer?.current_A
-  // A battery told as one, or by its label, its volts or its engine, is no mere "car".
-  const battery =
-    draft.battery ?? draft.deepCycle ?? draft.lead ?? capacity_Ah ?? draft.rest_V ?? draft.voltage_V ?? draft.engine
   // A lead battery that stands by itself starts no engine.
   const isDrained = draft.deepCycle ?? (draft.lead && draft.kind === undefined && draft.engine === undefined)
-  const fuse_A = told_A ?? (battery === undefined ? undefined : isDrained ? usualClips_A : usualFuse_A)
+  const fuse_A = told_A ?? (isDrained ? usualClips_A : usualFuse_A)
   const volts = draft.voltage_V ?? offer?.voltage_V
-  if (fuse_A === undefined) {
-    throw refusal(text, needsFuse, 'car 10A engine off')
-  }
   const tooMuch = second ?? draft.usb ?? draft.power_W ?? draft.energy_Wh ?? (offer && draft.current_A)
   if (tooMuch !== undefined) throw refusal(text, notOneOutlet, 'car 10A engine off')
   if (told_A === undefined) assumed.push(isDrained ? clipsTaken(fuse_A) : fuseTaken(fuse_A))
@@ -133,11 +127,14 @@ function vehicleOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
 
 function bankOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
   const { energy_Wh, capacity_Ah = 0, bare } = draft
-  if (energy_Wh === undefined && capacity_Ah === 0) {
-    throw refusal(text, needsWattHours, 'power bank 74Wh')
-  }
   if (draft.engine ?? draft.rest_V ?? draft.deepCycle ?? draft.lead)
     throw refusal(text, notOnePowerBank, 'power bank 74Wh')
+  if (energy_Wh === undefined && capacity_Ah === 0) {
+    const supply = supplyOf(draft, text, assumed)
+    if (!supply) throw refusal(text, needsWattHours, 'power bank 74Wh')
+    assumed.push(holdsEnough)
+    return { kind: 'supply', ...supply }
+  }
   if (bare !== undefined) assumed.push(bareAsMilliampHours(bare))
   if (energy_Wh === undefined) {
     assumed.push(countedAt(bankCell_V))

@@ -9,9 +9,9 @@ export const unknownKind: Said = ({ say }) => say`I cannot tell what kind of sou
 export const lacksVoltsAndAmps: Said = ({ say }) => say`That source lacks its volts and amps.`
 export const lacksCurrentOrPower: Said = ({ say }) => say`That source lacks its current or power.`
 export const notOneSupply: Said = ({ say }) => say`That does not add up to one supply.`
-export const needsFuse: Said = ({ say }) => say`I need the rating of the outlet's fuse.`
 export const notOneOutlet: Said = ({ say }) => say`That does not add up to one vehicle outlet.`
 export const needsWattHours: Said = ({ say }) => say`I need the watt-hours on the power bank.`
+export const holdsEnough: Said = ({ say }) => say`its watt-hours were not told: it is taken to hold enough`
 export const notOnePowerBank: Said = ({ say }) => say`That does not add up to one power bank.`
 export const needsSupplyBehind: Said = ({ say }) =>
   say`I need its watts, or the supply that stands between it and the charger.`

@@ -27,7 +27,9 @@ describe('a lead', () => {
     const rise_K = wireRise_K(18, 8, 20)
     const made_W = 8 ** 2 * wireResistance_ohm(18, 1, 20 + rise_K)
     const surface_m2 = Math.PI * (1.0237 + 1.6) * 1e-3
-    expect(made_W).toBeCloseTo(10 * surface_m2 * rise_K, 3)
+    // Thin leads in still air: some 15 by convection, 6 by radiation.
+    expect(made_W / surface_m2 / rise_K).toBeGreaterThan(17)
+    expect(made_W / surface_m2 / rise_K).toBeLessThan(22)
   })
 
   it('is as warm as it may be at the most that it bears', () => {

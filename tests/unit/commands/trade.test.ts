@@ -41,7 +41,7 @@ describe('lead', () => {
 
   it('refuses a wire that would grow hot, and names one that will do', async () => {
     const reply = await answered('lead gauge: AWG 24 length: 30cm current: 10A')
-    expect(reply.headline).toMatch(/^Do not run 10.A through AWG 24: .*Use AWG 18 or thicker/)
+    expect(reply.headline).toMatch(/^Do not run 10.A through AWG 24: .*Use AWG 21 or thicker/)
   })
 
   it('never chooses by drop alone: a short thin lead may drop little and still burn', async () => {
@@ -56,7 +56,7 @@ describe('lead', () => {
 
   it('tells what a gauge is and bears where nothing else is said', async () => {
     const reply = await answered('lead gauge: AWG 16')
-    expect(reply.headline).toMatch(/1\.31.mm² .* bears about 13.A/)
+    expect(reply.headline).toMatch(/1\.31.mm² .* bears about 19.A/)
     expect(reply.assumed.join()).toContain('1m long')
   })
 
@@ -382,6 +382,13 @@ describe('supply', () => {
 
   it('takes of a generator what a supply behind it passes on', async () => {
     expect(figure(await answered(`supply source: generator 1000W charger: ${charger}`), 'supplyPower')?.value).toBe(650)
+  })
+
+  it('weighs what chargers take at their plugs against four fifths of what a generator gives', async () => {
+    const carries = async (asked: string) => (await answered(`supply source: generator 1000W ${asked}`)).headline
+    expect(await carries('draws: 790W')).toContain('Yes')
+    expect(await carries('draws: 410W count: 2')).toContain('No')
+    expect((await answered('supply draws: 400W')).headline).toContain('500 W or more')
   })
 
   it('wants a supply or a pack', async () => {

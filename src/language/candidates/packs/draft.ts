@@ -13,8 +13,6 @@ export interface Draft extends ToldPack {
   roundLabel?: boolean
   /** Most that one round cell of its size holds, in Ah. */
   format?: number
-  /** The capacity is that of the pack already. */
-  summed?: true
   bare?: true
   /** A rate below 5C that was not said to be on the label, at this token. */
   bareRateAt?: number

@@ -53,7 +53,21 @@ const strings: DraftPart = (sentence, at, draft) => {
   return numeral.after + 1
 }
 
-const eachCell = phraseSet('per cell, a cell, each cell, each')
+/** Larger ones are seldom built into packs: common practice. */
+const largestCell_Ah = 10
+const each = phraseSet('per cell, a cell, each cell, each, apiece')
+const cellsSay =
+  /(?:^| )(?:(?:single |each |one |per )cell|cells)(?: (?:label|says|is|are|has|have|holds?|of|with|at|:|rated))*$/
+
+/** "3000 mAh cells", "cells of 3 Ah", "3 Ah apiece": what one cell of it holds. */
+function cellEnd(sentence: Sentence, at: number, { value, after }: { value: number; after: number }) {
+  if (value > largestCell_Ah) return undefined
+  const said = Array.from({ length: 4 }, (_, back) => sentence.word(at - 4 + back)).join(' ')
+  const told = sentence.phraseEnd(after, each)
+  if (told !== undefined) return told
+  const kind = formats.has(sentence.word(after)) ? after + 1 : (chemistryAt(sentence, after)?.after ?? after)
+  return sentence.word(kind) === 'cells' || cellsSay.test(said.trim()) ? after : undefined
+}
 
 const capacity: DraftPart = (sentence, at, draft) => {
   if (draft.capacity_Ah !== undefined) return undefined
@@ -65,11 +79,9 @@ const capacity: DraftPart = (sentence, at, draft) => {
   draft.capacity_Ah = told.value
   draft.sure *= measure?.sure ?? 1
   if (bare) draft.bare = true
-  const each = sentence.phraseEnd(told.after, eachCell)
-  if (each === undefined || draft.parallel === undefined) return told.after
-  draft.capacity_Ah = Number((told.value * draft.parallel).toPrecision(12))
-  draft.summed = true
-  return each
+  const ofCell = cellEnd(sentence, at, told)
+  if (ofCell !== undefined) draft.ofCell = true
+  return ofCell ?? told.after
 }
 
 /** "4s 2200 wh?", "3s 1300 amps": behind cells it is their capacity, whatever is asked about it. */
@@ -106,11 +118,12 @@ const format: DraftPart = (sentence, at, draft) => {
   return at + 1
 }
 
-/** Beside the size of its cells a capacity that one of them can hold is that of one: "3s2p 21700 4000". */
-export const packCapacity_Ah = ({ capacity_Ah, parallel = 1, format = 0, summed }: Draft): number | undefined =>
-  capacity_Ah === undefined || summed || capacity_Ah > format
-    ? capacity_Ah
-    : Number((capacity_Ah * parallel).toPrecision(12))
+/** That of one cell as often as cells stand side by side; so is one that a cell of the named size can hold: "3s2p 21700 4000". */
+export const packCapacity_Ah = ({ capacity_Ah, parallel = 1, format = 0, ofCell }: Draft): number | undefined =>
+  capacity_Ah !== undefined && (ofCell || capacity_Ah <= format) ? ofStrings_Ah(capacity_Ah, parallel) : capacity_Ah
+
+/** Of so many strings of cells side by side. */
+export const ofStrings_Ah = (cell_Ah: number, parallel: number): number => Number((cell_Ah * parallel).toPrecision(12))
 
 function moreCapacityBehind(sentence: Sentence, at: number): boolean {
   for (let next = at; next < at + 4; next += 1) {

@@ -15,7 +15,8 @@ interface Run {
 
 /** Longest packs have this many parts; it also bounds the work. */
 const mostParts = 9
-const glueWords = wordSet('of with and pack packs battery batteries rated at')
+const glueWords = wordSet('of with and pack packs battery batteries rated at built made up from using out cells each')
+const mostGlue = 5
 const glueSigns = wordSet('- , / ( ) ;')
 
 /** All the parts that stand together from this token on. */
@@ -45,15 +46,12 @@ function partEnd(sentence: Sentence, at: number, draft: Draft): number | undefin
 
 /** Where the next part may stand: a sign says little, words only where what follows them has its unit. */
 function gapEnd(sentence: Sentence, after: number, draft: Draft): number | undefined {
-  if (glueSigns.has(sentence.word(after))) {
-    if (sentence.word(after) !== ',') return after + 1
-    const word = glueWords.has(sentence.word(after + 1)) ? after + 2 : after + 1
-    return isExplicit(sentence, word, draft) ? word : undefined
-  }
-  if (!glueWords.has(sentence.word(after))) return after
-  const behind = glueWords.has(sentence.word(after + 1)) ? after + 2 : after + 1
-  const next = sentence.word(behind) === ',' ? behind + 1 : behind
-  return isExplicit(sentence, next, draft) ? next : undefined
+  const sign = sentence.word(after)
+  if (glueSigns.has(sign) && sign !== ',') return after + 1
+  let at = sign === ',' ? after + 1 : after
+  while (at < after + mostGlue && glueWords.has(sentence.word(at))) at += 1
+  const next = at > after && sign !== ',' && sentence.word(at) === ',' ? at + 1 : at
+  return next === after || isExplicit(sentence, next, draft) ? next : undefined
 }
 
 /** A capacity with its unit, or cells in a word, of which the draft has none yet. */
@@ -72,21 +70,11 @@ function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
 
 /** What was told, without what only helped to read it. */
 function toldOf({ draft }: Run): ToldPack {
-  const {
-    sure: _,
-    energy: _e,
-    nominal,
-    roundLabel,
-    format,
-    summed: _s,
-    bare: _b,
-    bareRateAt: _r,
-    cellsSure: _c,
-    ...parts
-  } = draft
+  const { sure: _, energy: _e, nominal, roundLabel, format, bare: _b, bareRateAt: _r, cellsSure: _c, ...parts } = draft
   const told = {
     ...parts,
     capacity_Ah: packCapacity_Ah(draft),
+    ofCell: (parts.ofCell && parts.parallel === undefined) || undefined,
     isRound: format !== undefined || (roundLabel && draft.series === undefined) || undefined,
   }
   return told.series === undefined && nominal !== undefined ? { ...told, series: nominal } : told
@@ -116,7 +104,7 @@ const owners = wordSet(
 
 /** How surely these parts are a pack; 0 where they are none. */
 function scoreOf(sentence: Sentence, { first, after, draft }: Run): number {
-  const { series, capacity_Ah, chemistry, nominal, bare } = draft
+  const { series, capacity_Ah, chemistry, nominal, bare, ofCell } = draft
   if (chemistry === 'AGM') return 0
   // As large a one is told by its volts and feeds things; larger ones there are none.
   if (series === undefined && (capacity_Ah ?? 0) >= 20) return 0.3
@@ -128,6 +116,7 @@ function scoreOf(sentence: Sentence, { first, after, draft }: Run): number {
   if (capacity_Ah === undefined) return 0
   const owned = owners.has(sentence.word(first - 1))
   if (bare && /^(?:pack|battery|accu|akku)$/.test(sentence.word(after))) return 0.8
+  if (ofCell) return 0.8
   if (!bare) return owned ? 0.6 : 0.4
   return isYear(sentence, first) ? 0 : owned || capacity_Ah >= 1 ? 0.45 : 0.3
 }

@@ -39,8 +39,10 @@ export type ValueName =
 export interface ToldPack {
   series?: number
   parallel?: number
-  /** Of the whole pack, also where the text tells that of one cell. */
+  /** Of the whole pack, unless it is told to be that of one cell. */
   capacity_Ah?: number
+  /** The capacity is that of one cell, and how many stand side by side is told elsewhere or not at all. */
+  ofCell?: boolean
   chemistry?: string
   /** Of round cells, which are no LiPo. */
   isRound?: boolean
@@ -92,6 +94,8 @@ export interface Candidate {
   readonly ofLabel?: true | undefined
   /** Of a current or of watts: a pack gives them in the air. */
   readonly drawn?: true | undefined
+  /** Of watts: a charger takes them at its plug. */
+  readonly taken?: true | undefined
   /** Of watts: several outputs share them. */
   readonly shared?: true | undefined
   /** Of a level: what shows it, where the words about it say so. */

@@ -45,6 +45,8 @@ function runAt(sentence: Sentence, start: number): Run | undefined {
   return after > start ? { first: start, after, draft } : undefined
 }
 
+const articles = wordSet('the my our a')
+
 /** A current behind "at" or a comma is one that is to be set; a word behind a comma begins another thing. */
 function isOther(
   sentence: Sentence,
@@ -54,7 +56,7 @@ function isOther(
   told: ChargerDraft,
   draft: ChargerDraft,
 ): boolean {
-  const before = sentence.word(at - 1)
+  const before = sentence.word(isWord && articles.has(sentence.word(at - 1)) ? at - 2 : at - 1)
   // "30A charger", but not "at 2A on my charger".
   const several = told.power_W !== undefined || told.several !== undefined
   if (isWord) return isDefinite(told) && !beside && (before === ',' || !several)

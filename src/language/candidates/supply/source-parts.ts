@@ -24,9 +24,9 @@ export interface SourceDraft {
 
 const strength: Readonly<Record<SourceKind, number>> = {
   supply: 0,
-  usb: 1,
-  'usb-c': 2,
   vehicle: 3,
+  usb: 3.1,
+  'usb-c': 3.2,
   pd: 4,
   mains: 4,
   panel: 5,
@@ -55,7 +55,9 @@ export function sourcePart(sentence: Sentence, at: number, draft: SourceDraft): 
     draft.chemistry = run.name
     return run.after
   }
-  return draft.kind !== undefined && fillers.has(sentence.word(at)) ? at + 1 : undefined
+  // "A 1 kW petrol generator".
+  const isNamed = draft.kind !== undefined || namedSource(sentence, at + 1) !== undefined
+  return isNamed && fillers.has(sentence.word(at)) ? at + 1 : undefined
 }
 
 /** What says more stands; a lead battery of a vehicle starts its engine. */
@@ -68,10 +70,12 @@ function kindOf(named: SourceKind, told: SourceKind | undefined): SourceKind {
 
 function engineEnd(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
   if (!/^(?:engine|motor)$/.test(sentence.word(at)) || draft.engine !== undefined) return undefined
-  const next = /^(?:is|was|turned|switched)$/.test(sentence.word(at + 1)) ? at + 2 : at + 1
+  const between = /^(?:is|was|turned|switched)$/.test(sentence.word(at + 1)) ? at + 2 : at + 1
+  const isNot = sentence.word(between) === 'not'
+  const next = isNot ? between + 1 : between
   const state = sentence.word(next)
-  if (!/^(?:off|stopped|on|running|idling)$/.test(state)) return undefined
-  draft.engine = /^(?:off|stopped)$/.test(state) ? 'off' : 'running'
+  if (!/^(?:off|out|stopped|on|running|idling)$/.test(state)) return undefined
+  draft.engine = isNot || /^(?:off|out|stopped)$/.test(state) ? 'off' : 'running'
   draft.sure = Math.max(draft.sure, 0.5)
   draft.kind ??= 'vehicle'
   return next + 1

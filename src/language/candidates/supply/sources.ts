@@ -14,11 +14,11 @@ interface Run {
 }
 
 const glue = wordSet(
-  ', @ - / and at with of limit gives give says output on resting rest is wound in has reads showing shows sits ( ) only : rated',
+  ', @ - / and at with of limit limited to gives give does do makes delivers says output on resting rest is wound in has reads showing shows sits ( ) only : rated',
 )
 const articles = wordSet('the my our a old to')
 /** Between a source and its volts these mean where it stands. */
-const mostGlue = 2
+const mostGlue = 3
 
 /** All that stands together of a source from this token on. */
 function runAt(sentence: Sentence, first: number, taken: ReadonlySet<number>): Run | undefined {
