@@ -92,3 +92,8 @@ describe('two packs that contradict each other', () => {
     expect(left.map(({ typed }) => typed)).toEqual(['600'])
   })
 })
+
+it('a car and its battery told apart are one source', () => {
+  const { options } = fitted('source', 'from the car, its battery says 75 Ah, engine off. how many 4S 1300 lipo')
+  expect(options).toEqual({ source: 'car engine off 75Ah', pack: '4S 1300mAh LiPo' })
+})
