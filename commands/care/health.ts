@@ -59,18 +59,22 @@ export const health = command({
       cell_ohm: meanOf(cells_ohm),
       cells_ohm,
       worst: worstOf(cells_ohm),
-      // How much is much hangs on the capacity.
-      aged: kindOnly ? undefined : judgeHealth({ pack, cells_ohm, temperature_C, fresh_ohm: asked.new }),
+      // How much is much hangs on the capacity, but beside what the cell had itself.
+      aged:
+        kindOnly && asked.new === undefined
+          ? undefined
+          : judgeHealth({ pack, cells_ohm, temperature_C, fresh_ohm: asked.new }),
       like: likeReadings(pack.chemistry),
       isBesideItself: asked.new !== undefined,
+      kindOnly,
     }
   },
   planned: ({ aged, worst }) => ({ ageTimes: aged?.times, oddTimes: worst?.times }),
-  figures: ({ cell_ohm, aged }) => [
+  figures: ({ cell_ohm, aged, kindOnly }) => [
     figure.resistance('cellResistance', cell_ohm),
     figure.resistance('cellResistance25C', aged?.at25C_ohm),
-    figure.resistance('resistanceFor1Ah', aged?.at25C_ohmAh),
-    figure.resistance('likeFor1Ah', aged?.like_ohmAh.high),
+    figure.resistance('resistanceFor1Ah', kindOnly ? undefined : aged?.at25C_ohmAh),
+    figure.resistance('likeFor1Ah', kindOnly ? undefined : aged?.like_ohmAh.high),
     aged && figure.times('times', aged.times),
   ],
 })

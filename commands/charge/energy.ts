@@ -6,7 +6,6 @@ import { figure } from '../../src/assistant/quantified.ts'
 import { fromWall_Wh } from '../../src/charging/sources/load.ts'
 import { type Level, socOf, startOf } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
-import { mostUsed } from '../../src/charging/upkeep/flight-meter.ts'
 import { type Mass, massOf } from '../../src/charging/upkeep/mass.ts'
 import { labelEnergy_Wh } from '../../src/charging/upkeep/transport.ts'
 import { type Price, priceKind } from '../../src/language/kinds/price-kind.ts'
@@ -26,6 +25,7 @@ import {
 } from '../../src/language/kinds/values.ts'
 import { readCapacity, readCount, writeCapacity, writeCount } from '../../src/language/quantities/quantities.ts'
 import type { StandingPack } from '../../src/language/things/standing.ts'
+import { flightOn } from './flights.ts'
 import { sumMissing } from './problems.words.ts'
 import { type Known, type SumName, sumFrom } from './sums.ts'
 
@@ -38,7 +38,7 @@ const anyCapacityKind = plainKind('capacity', text => readCapacity(text, { max: 
 /** Of charges in a year too. */
 const manyKind = plainKind('count', text => readCount(text, { max: 1000 }), writeCount, ['6', '300'])
 
-const takes = {
+export const takes = {
   pack: optional(packKind),
   count: optional(manyKind),
   packs: optional(sessionPacksKind),
@@ -66,10 +66,12 @@ interface Part {
 
 /** What follows from what was given; the kind says by which sum. */
 export interface EnergyFound extends Known {
-  readonly kind: 'pack' | 'packs' | 'rate' | 'flight' | 'wall' | 'charge' | SumName
+  readonly kind: 'pack' | 'packs' | 'rate' | 'flight' | 'flown' | 'wall' | 'charge' | SumName
   readonly rate_C?: number
   /** What stays in the pack, 0 to 1. */
   readonly leftSoc?: number
+  /** How long a flight was. */
+  readonly flown_s?: number
   readonly part?: Part | undefined
   /** What a full charge, or that part of one, takes from a wall socket, in Wh, and what that costs. */
   readonly wall_Wh?: number
@@ -97,30 +99,13 @@ function found(asked: AskedEnergy, { house }: Context): EnergyFound {
   }
   if (pack) {
     const socAt = (level: Level) => socOf(startOf(level, pack.chemistry, house), pack.chemistry)
-    const load = loadOn(pack, asked, socAt)
+    const load = flightOn(pack, asked, socAt)
     if (load) return load
     const energy_Wh = labelEnergy_Wh(pack) * count
     const part = partOf(asked, energy_Wh, socAt)
     return { kind: 'pack', energy_Wh, part, ...atWall(part?.energy_Wh ?? energy_Wh), mass: massOf(pack, count) }
   }
   return sumOf(asked) ?? alone(asked, atWall)
-}
-
-/** Amps or watts with a pack: more than it is charged with is what it gives in the air. */
-function loadOn(
-  pack: Pack,
-  { count = 1, current, power, from, to }: AskedEnergy,
-  socAt: (level: Level) => number,
-): EnergyFound | undefined {
-  const { chemistry, series, capacity_Ah } = pack
-  const current_A = current ?? (power && power / chemistry.nominal_V.value / series / count)
-  if (current_A === undefined) return undefined
-  const rate_C = current_A / capacity_Ah
-  const leftSoc = to ? socAt(to) : 1 - mostUsed.value
-  const duration_s = ((from ? socAt(from) : 1) - leftSoc) * (3600 / rate_C)
-  const isFlown = power !== undefined || rate_C > chemistry.highestRate_C.value
-  const power_W = power ?? current_A * fullOf_V(pack) * count
-  return { kind: isFlown ? 'flight' : 'rate', current_A, power_W, rate_C, duration_s, leftSoc }
 }
 
 /** Where a charge to full ends, within what a curve tells. */
@@ -170,6 +155,7 @@ export const energy = service({
     'energy voltage: 20V current: 5A',
     'energy cells: 6S LiPo current: 5A',
     'energy current: 3A duration: 10min',
+    'energy pack: 4S 1500 LiPo capacity: 1100mAh duration: 5min',
     'energy pack: 4S 2200 LiPo from: 20% to: 80% price: 30 cents/kWh',
   ],
   run: found,

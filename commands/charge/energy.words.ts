@@ -80,6 +80,8 @@ function answerLines(found: EnergyFound, asked: Told, speaking: Speaking): reado
         asked.power === undefined ? undefined : say`${watts} is ${amps} at the volts on the label.`,
         say`Averages of your own flights tell more: land when the charger puts back four fifths at most.`,
       ]
+    case 'flown':
+      return flownWords(found, pack, speaking)
     case 'charge':
       return [
         say`${show.number((found.capacity_Ah ?? 0) * 1000, 0)} mAh are ${show.number(found.capacity_Ah ?? 0, 3)} Ah: a thousand to one. For watt-hours tell me the volts too.`,
@@ -87,6 +89,19 @@ function answerLines(found: EnergyFound, asked: Told, speaking: Speaking): reado
     default:
       return sumWords(found, asked, speaking)
   }
+}
+
+/** What was used on average, and how long that may go on. */
+function flownWords(found: EnergyFound, pack: Told['pack'], speaking: Speaking): readonly Text[] {
+  const { say, show } = speaking
+  const { capacity_Ah = 0, flown_s = 0, duration_s = 0, current_A = 0, rate_C = 0, leftSoc = 0 } = found
+  const label_Ah = pack?.capacity_Ah ?? 1
+  const minutes = minutesOf({ ...found, duration_s: flown_s }, speaking)
+  const perMinute = say`${show.number((capacity_Ah * 1000 * 60) / flown_s, 0)} mAh a minute`
+  return [
+    say`${show.capacity(capacity_Ah)} in ${minutes} is ${show.current(current_A)} on average, ${perMinute}: ${show.percent(capacity_Ah / label_Ah)} of the label, at ${show.rate(rate_C)}.`,
+    say`To ${show.percent(leftSoc)} that allows ${minutesOf({ ...found, duration_s }, speaking)}.`,
+  ]
 }
 
 function packWords(found: EnergyFound, { pack, count = 1 }: Told, speaking: Speaking): readonly (Text | undefined)[] {
@@ -167,7 +182,9 @@ function sumWords(found: EnergyFound, { cells, pack }: Told, { say, show }: Spea
         say`${charge} at ${amps} lasts ${minutes}; landed with a fifth left ${show.number((duration_s * mostUsed.value) / 60, 1)} min.`,
       ]
     case 'drawn':
-      return [say`${charge} in ${minutes} is ${amps} on average.`]
+      return [
+        say`${charge} in ${minutes} is ${amps} on average, ${show.number(((found.capacity_Ah ?? 0) * 60_000) / duration_s, 0)} mAh a minute.`,
+      ]
     case 'runs':
       return [say`${energy} at ${watts} last ${minutes}, without what is lost on the way.`]
     case 'work':

@@ -56,7 +56,12 @@ export function slotFor(
   if (kind === 'count' && candidate.next === 'boards' && named('boards')) return named('boards')
   // "2 % to 80 %": beside another share one of them is where it goes.
   if (kind === 'state' || (kind === 'percent' && goalCues.has(cue) && named('to')))
-    return stateSlot(candidate, named, kindOf => free(options.find(o => o.kind === kindOf)))
+    return stateSlot(
+      candidate,
+      named,
+      kindOf => free(options.find(o => o.kind === kindOf)),
+      options.some(({ name }) => name === 'duration'),
+    )
   if (kind === 'current' && endCues.has(cue)) return named('until')
   if (kind === 'current' && bleeds.test(text) && named('balance')) return named('balance')
   // "My bench supply": of which nothing is told.
@@ -80,10 +85,14 @@ function stateSlot(
   { cue = '', text }: Candidate,
   named: (name: string) => OptionWords | undefined,
   ofKind: (kind: string) => OptionWords | undefined,
+  isOfFlights: boolean,
 ): OptionWords | undefined {
   const isNamedGoal = text === 'storage' || text === 'full'
   const stands = cue === 'from' || cue === 'at'
-  const isGoal = text !== 'empty' && (goalCues.has(cue) || (isNamedGoal && !stands))
+  // Of a flight a share is what may be used or what stays, unless it is told as a start.
+  const isGoal =
+    text !== 'empty' &&
+    ((isOfFlights && text.endsWith('%') && !stands) || goalCues.has(cue) || (isNamedGoal && !stands))
   const start = () => named('from') ?? ofKind('from') ?? named('at')
   if (!isGoal) return start()
   // Where it is to go is never taken for where it stands.

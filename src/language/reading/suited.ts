@@ -17,7 +17,7 @@ const takenBy: Readonly<Partial<Record<Candidate['kind'], readonly string[]>>> =
 export function suited(values: readonly Candidate[], command: CommandWords): readonly Candidate[] {
   const takes = (kinds: readonly string[] = []) => command.options.some(({ kind }) => kinds.includes(kind))
   const isOfPack = values.some(({ pack }) => pack?.capacity_Ah !== undefined)
-  const plain = withoutMadeOf(ofOneCar(ofAllPeople(values)), command).flatMap(value => {
+  const plain = withoutMadeOf(grown(ofOneCar(ofAllPeople(values))), command).flatMap(value => {
     const { kind, parts = [] } = value
     // Volts are volts where they are asked for as such, and no pack stands at them.
     const isPlain = kind === 'state' && takes(['voltage']) && !(takes(['from', 'to']) && isOfPack)
@@ -85,6 +85,14 @@ function ofAllPeople(values: readonly Candidate[]): readonly Candidate[] {
     const isOfPacks = value.kind === 'count' && value.end <= packs.start && packs.start - value.end < 3
     return value === who ? [] : [isOfPacks ? { ...value, text: String(count) } : value]
   })
+}
+
+/** "From 4 to 15 mohm, the others are at 5": resistance only grows, so the most is now, the least was at first. */
+function grown(values: readonly Candidate[]): readonly Candidate[] {
+  const told = values.filter(({ kind }) => kind === 'resistance').toSorted((a, b) => sizeOf(b) - sizeOf(a))
+  const [most, ...others] = told
+  const first = others.find(({ cue = '' }) => /^(?:from|was|were)$/.test(cue)) ?? others.at(-1)
+  return most && first ? [...values.filter(value => !told.includes(value)), most, first] : values
 }
 
 const packVolts = /^(\d+(?:\.\d+)?)V/

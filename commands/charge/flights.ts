@@ -1,0 +1,54 @@
+// What a flight takes of a pack: the average of one that was flown, and the minutes that a draw allows.
+
+import type { Asked } from '../../src/assistant/command.ts'
+import type { Level } from '../../src/charging/things/level.ts'
+import type { Pack } from '../../src/charging/things/pack.ts'
+import { mostUsed } from '../../src/charging/upkeep/flight-meter.ts'
+import type { EnergyFound, takes } from './energy.ts'
+
+type AskedFlight = Pick<Asked<typeof takes>, 'count' | 'capacity' | 'current' | 'power' | 'duration' | 'from' | 'to'>
+
+/** A flight of so long, or amps or watts with a pack: more than it is charged with is what it gives in the air. */
+export function flightOn(pack: Pack, asked: AskedFlight, socAt: (level: Level) => number): EnergyFound | undefined {
+  const { count = 1, capacity, current, power, duration } = asked
+  const { chemistry, series, capacity_Ah } = pack
+  const nominal_V = chemistry.nominal_V.value * series
+  const { start, left } = spanOf(asked, socAt)
+  const told_A = current ?? (power && power / nominal_V / count)
+  const isLevelled = asked.from !== undefined || asked.to !== undefined
+  const used_Ah = capacity ?? (told_A === undefined ? (isLevelled ? (start - left) * capacity_Ah : undefined) : 0)
+  if (duration !== undefined && used_Ah !== undefined) {
+    const current_A = told_A ?? (used_Ah / duration) * 3600
+    const rate_C = current_A / capacity_Ah
+    return {
+      kind: 'flown',
+      current_A,
+      power_W: current_A * nominal_V,
+      rate_C,
+      capacity_Ah: used_Ah || (current_A * duration) / 3600,
+      flown_s: duration,
+      duration_s: (start - left) * (3600 / rate_C),
+      leftSoc: left,
+    }
+  }
+  if (told_A === undefined) return undefined
+  const rate_C = told_A / capacity_Ah
+  const isFlown = power !== undefined || rate_C > chemistry.highestRate_C.value
+  return {
+    kind: isFlown ? 'flight' : 'rate',
+    current_A: told_A,
+    power_W: power ?? told_A * chemistry.full_V.value * series * count,
+    rate_C,
+    duration_s: (start - left) * (3600 / rate_C),
+    leftSoc: left,
+  }
+}
+
+/** Of one level alone: more than half is what may be used, less is what stays; told as a start it is one. */
+function spanOf({ from, to }: AskedFlight, socAt: (level: Level) => number) {
+  const usual = 1 - mostUsed.value
+  const [first, last] = [from && socAt(from), to && socAt(to)]
+  if (last !== undefined)
+    return { start: first ?? 1, left: to?.kind === 'soc' && !from && last > 0.5 ? 1 - last : last }
+  return first === undefined || first > 0.5 ? { start: first ?? 1, left: usual } : { start: 1, left: first }
+}
