@@ -84,7 +84,10 @@ function markWords(
   { say, show }: Locale,
 ): Text | undefined {
   const floor_V = chemistry.restFloor_V.value
-  if (perCell_V < floor_V) return say`That is lower than to land with, ${show.perCell(floor_V)} at rest.`
+  if (perCell_V < floor_V)
+    return perCell_V < chemistry.precharge_V.value
+      ? say`That is lower than to land with, ${show.perCell(floor_V)} at rest.`
+      : say`That is lower than to land with, ${show.perCell(floor_V)} at rest, but a charge from there is an ordinary one.`
   if (Math.abs(perCell_V - storage_V) <= storageTolerance_V.value) return say`That is storage level.`
   const full_V = chemistry.full_V.value
   return perCell_V >= full_V - storageTolerance_V.value ? say`That is full, ${show.perCell(full_V)}.` : undefined

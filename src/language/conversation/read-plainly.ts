@@ -10,7 +10,7 @@ import { aside, type Choice, choices, type Reading, tellsOfPacks } from '../read
 import type { Fitted } from '../reading/fit.ts'
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Near, Understanding } from '../reading/meant.ts'
-import { standsAt, warmthTold } from '../reading/stands.ts'
+import { standsAt, tellsLoad, warmthTold } from '../reading/stands.ts'
 import { toldBy } from '../reading/told-pack.ts'
 import { type Span, spansOf, wordsLeft } from '../reading/words-left.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
@@ -70,8 +70,14 @@ export function readPlainly(
   const isChange = (ranked.find(({ intent }) => intent === 'amend')?.share ?? 0) >= surelyChange
   const other = frame && isChange && (first?.score ?? 0) < leastScore ? elsewhere(values, vocabulary, lent) : undefined
   const likeliest = other ?? first
-  const state = aside.get(likeliest?.intent ?? '') === 'handbook' ? standsAt(text, values, vocabulary) : undefined
-  const best = likeliest && state ? { ...likeliest, fitted: state, kept: [] } : likeliest
+  const isOpen =
+    likeliest?.fitted === undefined || likeliest.fitted.missing !== undefined || likeliest.score < leastScore
+  const judges = aside.get(likeliest?.intent ?? '') === 'handbook' || (isOpen && tellsLoad(values))
+  const state = judges ? standsAt(text, values, vocabulary) : undefined
+  const best =
+    likeliest && state
+      ? { ...likeliest, fitted: state, kept: [], score: Math.max(likeliest.score, leastScore) }
+      : likeliest
   const share =
     follows && likeliest === follows ? 1 : (ranked.find(({ intent }) => intent === best?.intent)?.share ?? 0)
   const understanding = understandingOf(text, best, share, values, accounted)

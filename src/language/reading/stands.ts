@@ -54,14 +54,22 @@ const cellVolts = /^([0-4](?:\.\d+)?)V(?: per cell)?$/
 const isVolts = ({ kind, text }: Candidate): boolean => kind === 'state' && /\dV/.test(text)
 const ofCell_V = ({ text }: Candidate): number => Number(cellVolts.exec(text)?.[1] ?? Number.POSITIVE_INFINITY)
 
+/** Volts under load were told too: those at rest are what is asked about. */
+export const tellsLoad = (values: readonly Candidate[]): boolean => values.some(({ kind }) => kind === 'load')
+
 /** What judges it; undefined where no pack is told to stand anywhere, or where it is not clear of which cells. */
 export function standsAt(text: string, values: readonly Candidate[], vocabulary: Vocabulary): Fitted | undefined {
   const command = vocabulary.find(({ name }) => name === judging)
-  if (!command || asksInGeneral.test(text)) return undefined
+  const isLoaded = tellsLoad(values)
+  if (!command || (asksInGeneral.test(text) && !isLoaded)) return undefined
   const volts = values.filter(isVolts).toSorted((a, b) => ofCell_V(a) - ofCell_V(b))
   // Of several cells the lowest decides.
   const [told, ...others] = volts
-  if (!told || !standsBefore.test(text.slice(0, told.start)) || others.some(one => !cellVolts.test(one.text)))
+  if (
+    !told ||
+    !(isLoaded || standsBefore.test(text.slice(0, told.start))) ||
+    others.some(one => !cellVolts.test(one.text))
+  )
     return undefined
   const fitted = fitTo(
     command,

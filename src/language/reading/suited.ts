@@ -17,7 +17,10 @@ const takenBy: Readonly<Partial<Record<Candidate['kind'], readonly string[]>>> =
 export function suited(values: readonly Candidate[], command: CommandWords): readonly Candidate[] {
   const takes = (kinds: readonly string[] = []) => command.options.some(({ kind }) => kinds.includes(kind))
   const isOfPack = values.some(({ pack }) => pack?.capacity_Ah !== undefined)
-  const plain = withoutMadeOf(grown(ofOneCar(ofAllPeople(values))), command).flatMap(value => {
+  const plain = withoutMadeOf(
+    grown(ofOneCar(ofAllPeople(values.filter(({ kind }) => kind !== 'load')))),
+    command,
+  ).flatMap(value => {
     const { kind, parts = [] } = value
     // Volts are volts where they are asked for as such, and no pack stands at them.
     const isPlain = kind === 'state' && takes(['voltage']) && !(takes(['from', 'to']) && isOfPack)

@@ -3,6 +3,7 @@
 import { measured } from '../packs/draft.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { phraseSet, wordSet } from '../sentence/tokens.ts'
+import { loadedApart } from './loaded.ts'
 import { findStateWords } from './state-words.ts'
 
 const ofCell = phraseSet(
@@ -64,7 +65,7 @@ export const findLevels: Family = (sentence, before) => {
     const volts = voltsAt(sentence, first)
     if (volts) found.push(...levelsOf(sentence, volts, series, measures))
   }
-  return found
+  return loadedApart(sentence, found)
 }
 
 function levelsOf(sentence: Sentence, volts: Volts, series: readonly number[], measures: boolean): readonly Found[] {
