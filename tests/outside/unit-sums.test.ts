@@ -26,6 +26,11 @@ it.each([
   ['energy energy: 100Wh power: 50W', 'duration', 7200],
   // 5 Ah at 30 A until a fifth is left.
   ['energy pack: 6S 5000 LiPo current: 30A', 'duration', 480],
+  // 980 mAh in 4 min are 245 mAh a minute: four fifths of 1300 mAh last 1040 ÷ 245 min.
+  ['energy pack: 4S 1300 LiPo capacity: 980mAh duration: 4min to: 80%', 'duration', (1040 / 245) * 60],
+  // 1.2 Ah in a twelfth of an hour.
+  ['energy pack: 4S 1500 LiPo duration: 5min to: 20%', 'current', 14.4],
+  ['energy pack: 4S 1500 LiPo duration: 5min current: 6A', 'capacity', 0.5],
   // 22.2 V nominal × 5 Ah.
   ['energy pack: 6S 5000 LiPo', 'energy', 111],
   ['energy pack: 6S 5000 LiPo count: 2', 'energy', 222],

@@ -97,3 +97,32 @@ it('a car and its battery told apart are one source', () => {
   const { options } = fitted('source', 'from the car, its battery says 75 Ah, engine off. how many 4S 1300 lipo')
   expect(options).toEqual({ source: 'car engine off 75Ah', pack: '4S 1300mAh LiPo' })
 })
+
+it('a resistance that grew is the larger now, whichever was told first', () => {
+  const grown = { resistance: '15mΩ', new: '4mΩ' }
+  expect(fitted('health', 'cell 3 went from 4 to 15 mohm').options).toMatchObject(grown)
+  expect(fitted('health', 'cell 3 has 15 mohm, it was 4 mohm, the others 5 mohm').options).toMatchObject(grown)
+})
+
+describe('volts under load', () => {
+  it.each([
+    'sagged to 2.9 a cell in the climb, now they rest at 3.52 a cell',
+    'they rest at 3.52 a cell, under load it was 2.9 a cell',
+    'dipped to 2.9 in flight, 3.52 an hour later',
+  ])('are not where a pack stands: %s', text => {
+    expect(fitted('percent', text).options.at).toMatch(/^3\.52V/)
+  })
+
+  it('are that where none at rest are told', () => {
+    expect(fitted('percent', 'it sagged to 2.9 a cell in flight').options.at).toBe('2.9V per cell')
+  })
+})
+
+it('of a flight a share is what may be used or stays, but for a start', () => {
+  const levels = (text: string) => {
+    const { from, to } = fitted('energy', text).options
+    return { from, to }
+  }
+  expect(levels('900 mAh in 4 min with a 4S 1300, 80% is the limit')).toEqual({ from: undefined, to: '80%' })
+  expect(levels('20 A from 90% with a 4S 1300')).toEqual({ from: '90%', to: undefined })
+})
