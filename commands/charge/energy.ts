@@ -25,7 +25,7 @@ import {
 } from '../../src/language/kinds/values.ts'
 import { readCapacity, readCount, writeCapacity, writeCount } from '../../src/language/quantities/quantities.ts'
 import type { StandingPack } from '../../src/language/things/standing.ts'
-import { flightOn } from './flights.ts'
+import { type Flight, flightOn } from './flights.ts'
 import { sumMissing } from './problems.words.ts'
 import { type Known, type SumName, sumFrom } from './sums.ts'
 
@@ -38,7 +38,7 @@ const anyCapacityKind = plainKind('capacity', text => readCapacity(text, { max: 
 /** Of charges in a year too. */
 const manyKind = plainKind('count', text => readCount(text, { max: 1000 }), writeCount, ['6', '300'])
 
-export const takes = {
+const takes = {
   pack: optional(packKind),
   count: optional(manyKind),
   packs: optional(sessionPacksKind),
@@ -66,7 +66,7 @@ interface Part {
 
 /** What follows from what was given; the kind says by which sum. */
 export interface EnergyFound extends Known {
-  readonly kind: 'pack' | 'packs' | 'rate' | 'flight' | 'flown' | 'wall' | 'charge' | SumName
+  readonly kind: 'pack' | 'packs' | Flight['kind'] | 'wall' | 'charge' | SumName
   readonly rate_C?: number
   /** What stays in the pack, 0 to 1. */
   readonly leftSoc?: number

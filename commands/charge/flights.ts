@@ -1,15 +1,35 @@
 // What a flight takes of a pack: the average of one that was flown, and the minutes that a draw allows.
 
-import type { Asked } from '../../src/assistant/command.ts'
 import type { Level } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { mostUsed } from '../../src/charging/upkeep/flight-meter.ts'
-import type { EnergyFound, takes } from './energy.ts'
 
-type AskedFlight = Pick<Asked<typeof takes>, 'count' | 'capacity' | 'current' | 'power' | 'duration' | 'from' | 'to'>
+interface AskedFlight {
+  readonly count?: number | undefined
+  /** Used in the air. */
+  readonly capacity?: number | undefined
+  readonly current?: number | undefined
+  readonly power?: number | undefined
+  readonly duration?: number | undefined
+  readonly from?: Level | undefined
+  readonly to?: Level | undefined
+}
+
+export interface Flight {
+  readonly kind: 'rate' | 'flight' | 'flown'
+  readonly current_A: number
+  readonly power_W: number
+  readonly rate_C: number
+  /** Used, and how long that took. */
+  readonly capacity_Ah?: number
+  readonly flown_s?: number
+  /** How long that may go on, and what stays in the pack then, 0 to 1. */
+  readonly duration_s: number
+  readonly leftSoc: number
+}
 
 /** A flight of so long, or amps or watts with a pack: more than it is charged with is what it gives in the air. */
-export function flightOn(pack: Pack, asked: AskedFlight, socAt: (level: Level) => number): EnergyFound | undefined {
+export function flightOn(pack: Pack, asked: AskedFlight, socAt: (level: Level) => number): Flight | undefined {
   const { count = 1, capacity, current, power, duration } = asked
   const { chemistry, series, capacity_Ah } = pack
   const nominal_V = chemistry.nominal_V.value * series

@@ -84,7 +84,7 @@ export const supply = command({
   anyOf: [['source', 'pack', 'charger', 'current', 'draws']],
   // What a charger or its source gives so many cells.
   alone: ({ source, charger, chemistry = '', pack }, instead) =>
-    instead === 'current' &&
+    (instead === 'current' || (instead === 'percent' && charger !== undefined)) &&
     pack === undefined &&
     /^\d+S|\dS\b/.test(`${(source ?? charger) ? chemistry : ''} ${charger}`),
   examples: [

@@ -110,8 +110,9 @@ function withoutPack(
   return vocabulary.flatMap((command): readonly Choice[] => {
     const fitted = command.alone && fitTo(command, readBy(command).values)
     // Volts of cells one by one are judged, whatever they are to be charged with.
-    const isSpare = ({ kind }: Candidate) =>
-      fitted?.options.volts !== undefined && (kind === 'rate' || kind === 'current')
+    // A charge ends full anyway.
+    const isSpare = ({ kind, text }: Candidate) =>
+      text === 'full' || (fitted?.options.volts !== undefined && (kind === 'rate' || kind === 'current'))
     const isWhole = fitted && fitted.missing === undefined && fitted.left.every(isSpare)
     return isWhole && command.alone?.(fitted.options, best.intent)
       ? [{ intent: command.name as Intent, fitted, score: Math.max(best.score, clear), kept: [] }]

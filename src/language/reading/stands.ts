@@ -19,7 +19,8 @@ const asksInGeneral =
 const ofPack = /\b(?:packs?|batter(?:y|ies)|akkus?|cells?|li\w+|it|mine|they)\b[^.,;:?!\d]{0,25}$/i
 const charged = /\bcharg(?:e|ed|ing)\b/i
 const toBeCharged = /\bcharg(?:e|ing)\b[^.,;:?!\d]{0,25}$/i
-const ofAir = /\b(?:out|outside|outdoors|air|shade|weather|room|inside)\b/i
+const ofAir =
+  /\b(?:(?<!\b(?:com(?:e|es|ing)|came|are|take|took|taken|get|got) )out|outside|outdoors|air|shade|weather|room|inside)\b/i
 
 /** How warm cells are that somebody wants to charge: "can I charge at 2 degrees", "when it is 1 degree outside". */
 export function warmthToCharge(text: string): string | undefined {

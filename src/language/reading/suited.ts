@@ -66,11 +66,14 @@ function withStore(values: readonly Candidate[], { options }: CommandWords): rea
 
 /** "1900 out of 2200 mAh": of two capacities the one that the other is out of, else the larger, is the pack's. */
 function withLabel(values: readonly Candidate[]): readonly Candidate[] {
-  const told = values.filter(({ kind }) => kind === 'capacity')
-  if (told.length !== 2 || values.some(({ pack }) => pack?.capacity_Ah !== undefined)) return values
+  const told = values.filter(({ kind, pack }) => kind === 'capacity' || (pack?.capacity_Ah && !pack.series))
+  if (told.length !== 2 || values.some(value => !told.includes(value) && value.pack?.capacity_Ah)) return values
   const whole =
-    told.find(({ cue = '' }) => /^(?:of|from|in|into)$/.test(cue)) ?? told.toSorted((a, b) => sizeOf(b) - sizeOf(a))[0]
-  return values.map(value => (value === whole ? { ...value, kind: 'pack', pack: toldBy(value) } : value))
+    told.find(({ cue = '' }) => /^(?:of|from|into)$/.test(cue)) ?? told.toSorted((a, b) => sizeOf(b) - sizeOf(a))[0]
+  return values.map(value => {
+    if (value === whole) return { ...value, kind: 'pack', pack: toldBy(value) }
+    return told.includes(value) ? { ...value, kind: 'capacity', pack: undefined } : value
+  })
 }
 
 const sizeOf = ({ text }: Candidate): number => Number.parseFloat(text)

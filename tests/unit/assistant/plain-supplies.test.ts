@@ -41,10 +41,6 @@ it.each([
   ],
   ['each cell is 4 Ah, the pack is a 6S2P lipo. how many Wh', 'energy pack: 6S2P 8000mAh LiPo'],
   ['2 kW generator, two chargers pulling 500 W each, enough?', 'supply source: mains 2000W count: 2 draws: 500W'],
-  [
-    'from the car, its battery says 75 Ah, engine off. how many 4S 1300 lipo',
-    'source source: car 10A engine off 75Ah pack: 4S 1300mAh LiPo told: maybeDrainsSource',
-  ],
   ['a 3S 1400 that is to have a quiet life, what amps', 'current pack: 3S 1400mAh LiPo told: chemistryAssumed'],
   ['how many 120 W chargers run on one 24V 20A supply', 'supply source: 24V 20A charger: 0.1-12A by 0.1 120W'],
   ['an XT90 with 70 A, is that ok', 'lead current: 70A plug: XT90'],

@@ -47,7 +47,8 @@ export function findStateWords(sentence: Sentence): readonly Found[] {
   let inside = 0
   for (let first = 0; first < sentence.tokens.length; first += 1) {
     const after = sentence.phraseEnd(first, phrases)
-    if (after === undefined || first < inside) continue
+    // "How full": what is asked, and nothing told.
+    if (after === undefined || first < inside || sentence.word(first - 1) === 'how') continue
     const words = sentence.tokens.slice(first, after).map(({ word }) => word)
     const phrase = words.join(' ')
     const text = named.get(phrase) ?? ''

@@ -37,7 +37,11 @@ export const findQuantities: Family = sentence => {
       const text = form?.write(measure)
       // "It shows 0 A" asks for nothing of that.
       const isShown = measure.value === 0 && !setting.has(sentence.word(first - 1))
-      if (form && text !== undefined && !isShown) found.push(foundOf(measure, form.kind, text, form.score))
+      if (!form || text === undefined || isShown) continue
+      const one = foundOf(measure, form.kind, text, form.score)
+      // Less than nothing is for the reader to refuse.
+      const sign = form.kind === 'current' ? isNegative(sentence, first) : undefined
+      found.push(sign ? { ...one, ...sign, text: `-${text}` } : one)
     }
     found.push(...degreesOrRate(sentence, first, weather), ...bareTemperature(sentence, first, weather))
     found.push(...gaugeBefore(sentence, first), ...wireMillimetres(sentence, first, wire))
@@ -55,7 +59,7 @@ const foundOf = (measure: Measure, kind: Found['kind'], text: string, score: num
 })
 
 const weatherWords = wordSet(
-  'weather thermometer hallway cellar warmer cooler cold hot warm cool outside outdoors garage shed degree degrees sun shade winter summer frost freezing frozen infrared temperature temp heat fridge freezer balcony heated room workshop hangar °',
+  'weather thermometer hallway cellar warmer cooler cold hot warm cool outside outdoors garage shed landing landed wait degree degrees sun shade winter summer frost freezing frozen infrared temperature temp heat fridge freezer balcony heated room workshop hangar °',
 )
 
 /** "50C": a rate beside a pack or a charge, degrees beside words of weather or heat. */

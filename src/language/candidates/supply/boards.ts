@@ -13,12 +13,15 @@ const atOnce = phraseSet(
   'at once, all at once, at the same time, at one time, simultaneously, together, all together, in one go, at one go',
 )
 const atATime = phraseSet('at a time, at the time, per round, per batch, per go, a go, up')
-const holds = phraseSet('way, ways, slot, slots, place, places, way board, slot board, port board, place board')
+const holds = phraseSet(
+  'way, ways, slot, slots, bay, bays, hole, holes, place, places, way board, slot board, port board, place board',
+)
 const inGroups: ReadonlyMap<string, number> = new Map(
   Object.entries({ pairs: 2, twos: 2, threes: 3, fours: 4, fives: 5, sixes: 6 }),
 )
 const howMany = wordSet('many number')
 const outlet = /^(?:ports?|outputs?|outlets?|channels?|chargers?|sides?|sockets?)$/
+const chargerWords = wordSet('charger chargers charge-box')
 const most = 24
 
 export const findBoards: Family = (sentence, before) => {
@@ -94,7 +97,15 @@ function groupAt(sentence: Sentence, first: number): Found | undefined {
   const [together, places] = [sentence.phraseEnd(at, atATime), sentence.phraseEnd(at, holds)]
   const after = together ?? places
   if (after === undefined) return undefined
-  return { kind: together === undefined ? 'board' : 'batch', text: String(numeral.value), first, after, score: 0.9 }
+  // "A charger with six slots" has so many outlets of its own.
+  const isCharger = sentence.mentions(chargerWords) && !sentence.tokens.some(({ word }) => board.test(word))
+  return {
+    kind: together === undefined && !isCharger ? 'board' : 'batch',
+    text: String(numeral.value),
+    first,
+    after,
+    score: 0.9,
+  }
 }
 
 const owners = wordSet('its their his own a one separate different')

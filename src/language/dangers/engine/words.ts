@@ -60,6 +60,7 @@ export function wordsOf(text: string): readonly Word[] {
         continue
       }
       const w = folded(typed)
+      if (w === 'minus' && isOfAmps(text, start + typed.length)) continue
       if (!/^\p{L}/u.test(w)) {
         if (sentenceEnd.test(typed)) {
           cut = 2
@@ -79,7 +80,15 @@ export function wordsOf(text: string): readonly Word[] {
 
 /** A sign that stands free before its number: "-6 last night", not "10-12". */
 const isBelowZero = (text: string, start: number): boolean =>
-  (text[start - 1] === '-' || text[start - 1] === '\u2212') && (start < 2 || /[\s(]/u.test(text[start - 2] ?? ''))
+  (text[start - 1] === '-' || text[start - 1] === '\u2212') &&
+  (start < 2 || /[\s(]/u.test(text[start - 2] ?? '')) &&
+  !isOfAmps(text, start)
+
+const amps = /^\s?\d+(?:[.,]\d+)?\s?m?a(?:mps?)?(?!\p{L})/iu
+const longestAmps = 12
+
+/** Less than no current is a slip, and nothing cold. */
+const isOfAmps = (text: string, at: number): boolean => amps.test(text.slice(at, at + longestAmps))
 
 function numberOf(typed: string): number {
   const comma = typed.includes('.') ? typed : typed.replace(',', '.')
