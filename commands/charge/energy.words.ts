@@ -99,7 +99,7 @@ function flownWords(found: EnergyFound, pack: Told['pack'], speaking: Speaking):
   const minutes = minutesOf({ ...found, duration_s: flown_s }, speaking)
   const perMinute = say`${show.number((capacity_Ah * 1000 * 60) / flown_s, 0)} mAh a minute`
   return [
-    say`${show.capacity(capacity_Ah)} in ${minutes} is ${show.current(current_A)} on average, ${perMinute}: ${show.percent(capacity_Ah / label_Ah)} of the label, at ${show.rate(rate_C)}.`,
+    say`${show.capacity(capacity_Ah)} in ${minutes} is ${show.current(current_A)} on average (${show.power(found.power_W ?? 0)} at the volts on the label), ${perMinute}: ${show.percent(capacity_Ah / label_Ah)} of the label, at ${show.rate(rate_C)}.`,
     say`To ${show.percent(leftSoc)} that allows ${minutesOf({ ...found, duration_s }, speaking)}.`,
   ]
 }

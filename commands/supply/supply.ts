@@ -84,7 +84,9 @@ export const supply = command({
   anyOf: [['source', 'pack', 'charger', 'current', 'draws']],
   // What a charger or its source gives so many cells.
   alone: ({ source, charger, chemistry = '', pack }, instead) =>
-    (instead === 'current' || (instead === 'percent' && charger !== undefined)) &&
+    (instead === 'current' ||
+      (instead === 'percent' && charger !== undefined) ||
+      (instead === 'source' && source !== undefined)) &&
     pack === undefined &&
     /^\d+S|\dS\b/.test(`${(source ?? charger) ? chemistry : ''} ${charger}`),
   examples: [

@@ -64,7 +64,7 @@ function chargerOf(value: Candidate, other?: Candidate): Candidate {
 }
 
 /** What packs hang on: "two ports". */
-export const outlets = /^(?:chargers?|outputs?|outlets?|ports?|channels?|sides?)$/
+export const outlets = /^(?:chargers?|outputs?|outlets?|sockets?|ports?|channels?|sides?)$/
 /** "Two with 60 W": counts of chargers too, where one is told. */
 const described = /^(?:with|that)$/
 

@@ -164,13 +164,13 @@ export function takes({ left, missing, options }: Fitted, values: readonly Candi
   // Where a pack is to go is what somebody wants.
   const goes = left.some(isToldGoal)
   // A list of one pack, and nothing that several hang on: it is a question about that pack.
-  const { packs, chargers, charger, ports, places } = options
-  const alone = packs !== undefined && !/;|^\d+x/.test(packs) && !(chargers ?? charger ?? ports ?? places)
+  const { packs, chargers, ports, places } = options
+  const alone = packs !== undefined && !/;|^\d+x/.test(packs) && !(chargers ?? ports ?? places)
   // How packs hang together decides what they get.
   const joined = left.some(({ kind }) => kind === 'board' || kind === 'batch')
   return (
     (joined ? 0.25 : 1) *
-    (alone ? 0.5 : 1) *
+    (alone ? 0.3 : 1) *
     (0.4 + 0.6 * used) *
     (missing === undefined ? 1 : 0.35) *
     (several ? 0.5 : 1) *

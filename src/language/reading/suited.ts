@@ -30,7 +30,7 @@ export function suited(values: readonly Candidate[], command: CommandWords): rea
   })
   const read = takes(['cell volts']) ? withReadings(plain) : takes(['load']) ? withLoads(plain) : plain
   const labelled = takes(['pack']) && takes(['capacity']) ? withLabel(read) : read
-  return withoutUnknown(withStart(withStore(withChargers(labelled, command), command)), command)
+  return withoutUnknown(withoutFuse(withStart(withStore(withChargers(labelled, command), command))), command)
 }
 
 const unknown = /^(?:power bank|power station|leisure battery|lead battery|generator)$/
@@ -151,6 +151,15 @@ function withReadings(values: readonly Candidate[]): readonly Candidate[] {
       : value.pack?.series === 1 || told.some(level => isCountOf(value, level))
   return values.flatMap(value => (value === first ? [row] : told.includes(value) || counts(value) ? [] : [value]))
 }
+
+/** "A 30 A fuse for a 12 A charger": what a fuse is made for loads nothing. */
+function withoutFuse(values: readonly Candidate[]): readonly Candidate[] {
+  const amps = values.filter(({ kind }) => kind === 'current')
+  return amps.some(({ next }) => !isFuse.test(next ?? ''))
+    ? values.filter(value => !(amps.includes(value) && isFuse.test(value.next ?? '')))
+    : values
+}
+const isFuse = /^fuses?$/
 
 /** "From 7 to 10", "it is 8, out by 9": of two times that both could be the end the first is the start. */
 function withStart(values: readonly Candidate[]): readonly Candidate[] {

@@ -54,7 +54,9 @@ const likeCell = (value: number, decimal: string): boolean => decimal.includes('
 export const findReadings: Family = (sentence, before) => {
   const two = before.some(({ pack }) => pack?.series === 2)
   const found: Found[] = []
-  const talk = sentence.mentions(resistanceWords)
+  const talk =
+    sentence.mentions(resistanceWords) ||
+    sentence.measures.some(row => row.some(({ dimension }) => dimension === 'resistance'))
   let inside = 0
   for (let first = 0; first < sentence.tokens.length; first += 1) {
     if (first < inside) continue
@@ -102,7 +104,7 @@ function findResistances(sentence: Sentence, talk: boolean): readonly Found[] {
       const text = measure.value === Number(measure.decimal) ? `${measure.decimal}Ω` : `${measure.decimal}mΩ`
       found.push({ kind: 'resistance', text, first, after: measure.after, score: 0.85 })
     } else if (numeral) {
-      const named = /^(?:ir|avg|average|resistance|ri)$/.test(sentence.word(first - 1))
+      const named = /^(?:ir|avg|average|resistance|ri|from|to|was|now|today|has|had)$/.test(sentence.word(first - 1))
       if (numeral.value <= 0 || numeral.value > 300 || numeral.decimal.length > 4) continue
       found.push({
         kind: 'resistance',

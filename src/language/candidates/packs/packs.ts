@@ -15,7 +15,9 @@ interface Run {
 
 /** Longest packs have this many parts; it also bounds the work. */
 const mostParts = 9
-const glueWords = wordSet('of with and pack packs battery batteries rated at built made up from using out cells each')
+const glueWords = wordSet(
+  'of with and pack packs battery batteries rated at built made up from using out cells each total',
+)
 const mostGlue = 5
 const glueSigns = wordSet('- , / ( ) ;')
 

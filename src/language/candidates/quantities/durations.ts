@@ -26,16 +26,25 @@ export const findDurations: Family = sentence => {
   return found
 }
 
-/** "1h20", "1 hour 20 min", "an hour and 20 minutes". */
-function withMinutes(sentence: Sentence, hours: Measure): { value: number; after: number } {
-  const alone = { value: hours.value, after: hours.after }
-  if (!/^(?:h|hr|hrs|hour|hours)$/.test(sentence.word(hours.after - 1))) return alone
-  const at = sentence.word(hours.after) === 'and' ? hours.after + 1 : hours.after
-  const minutes = timeAt(sentence, at)
-  if (minutes && minutes.value < 3600) return { value: hours.value + minutes.value, after: minutes.after }
-  const bare = sentence.glued(hours.after) ? sentence.numerals[hours.after] : undefined
-  const fits = bare && Number.isInteger(bare.value) && bare.value < 60 && bare.after === hours.after + 1
-  return fits ? { value: hours.value + bare.value * 60, after: bare.after } : alone
+const smaller: readonly (readonly [unit: RegExp, most_s: number, each_s: number])[] = [
+  [/^(?:h|hr|hrs|hour|hours)$/, 3600, 60],
+  [/^(?:min|mins|minute|minutes)$/, 60, 1],
+]
+/** Behind "7 min 30" as behind any length of time. */
+const ends = /^$|^\P{L}$|^(?:with|of|flight|on|at|in|and|used|for|to|from|per)$/u
+
+/** "1h20", "an hour and 20 minutes", "7 min 30". */
+function withMinutes(sentence: Sentence, whole: Measure): { value: number; after: number } {
+  const alone = { value: whole.value, after: whole.after }
+  const [, most_s, each_s] = smaller.find(([unit]) => unit.test(sentence.word(whole.after - 1))) ?? []
+  if (!most_s || !each_s) return alone
+  const at = sentence.word(whole.after) === 'and' ? whole.after + 1 : whole.after
+  const part = timeAt(sentence, at)
+  if (part && part.value < most_s) return { value: whole.value + part.value, after: part.after }
+  const bare = each_s === 1 ? sentence.bareNumeral(at) : sentence.glued(at) ? sentence.numerals[at] : undefined
+  const fits = bare && Number.isInteger(bare.value) && bare.value < 60 && bare.after === at + 1
+  const isEnd = each_s > 1 || (sentence.word(at).length === 2 && ends.test(sentence.word(at + 1)))
+  return fits && isEnd ? { value: whole.value + bare.value * each_s, after: bare.after } : alone
 }
 
 function scoreOf(sentence: Sentence, { first, after, sure, numeral }: Measure): number {

@@ -20,7 +20,7 @@ const inGroups: ReadonlyMap<string, number> = new Map(
   Object.entries({ pairs: 2, twos: 2, threes: 3, fours: 4, fives: 5, sixes: 6 }),
 )
 const howMany = wordSet('many number')
-const outlet = /^(?:ports?|outputs?|outlets?|channels?|chargers?|sides?|sockets?)$/
+const outlet = /^(?:ports?|outputs?|channels?|chargers?|sides?|sockets?|outlets?)$/
 const chargerWords = wordSet('charger chargers charge-box')
 const most = 24
 

@@ -25,7 +25,7 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
       [
         'vehicle',
         0.75,
-        'cig lighter, cigarette lighter, lighter socket, car socket, car outlet, 12v socket, ciggy lighter, cig socket, car lighter, vehicle outlet, 12 v socket, cigarette socket',
+        'cig lighter, cigarette lighter, lighter socket, car socket, car outlet, 12v socket, ciggy lighter, cig socket, cig plug, cigarette plug, car lighter, vehicle outlet, 12 v socket, cigarette socket',
       ],
       ['vehicle', 0.25, 'car, van, truck, vehicle, minibus, lorry, motorhome, kombi, estate, fourgon, coche, voiture'],
       [
@@ -45,7 +45,7 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
       ],
       ['bank', 0.8, 'power bank, powerbank, power - bank, powerbanks, usb bank'],
       ['bank', 0.5, 'bank'],
-      ['station', 0.75, 'power station, powerstation, camping box, power box, power cube'],
+      ['station', 0.75, 'power station, powerstation, camping box, field box, power box, power cube'],
       ['station', 0.5, 'station'],
       [
         'tool',
@@ -69,7 +69,7 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
       [
         'mains',
         0.7,
-        'generator, genny, inverter, invertor, agregat, generador, groupe électrogène, clubhouse socket, a socket, hookup, hook up, mains post, mains, mains socket, genset',
+        'generator, gen, genny, inverter, invertor, agregat, generador, groupe électrogène, clubhouse socket, a socket, hookup, hook up, mains post, mains, mains socket, genset',
       ],
       ['mains', 0.3, 'socket, outlet, wall socket, wall outlet, club socket, power point'],
       ['panel', 0.75, 'solar panel, panel, solar, folding panel, solar panels, panneau solaire'],
@@ -79,7 +79,7 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
 const phrases = phrasesOf(named.keys())
 /** Words that say more of what is named already. */
 export const fillers = wordSet(
-  'battery batteries batt cell accu socket outlet output power petrol diesel folding starter starts fuse fused new',
+  'battery batteries batt cell accu socket outlet output power petrol diesel folding starter starts fuse fused new continuous rated peak',
 )
 
 /** A battery is none where it is a thing of the model, a lead none where it is a wire. */

@@ -126,3 +126,18 @@ it('of a flight a share is what may be used or stays, but for a start', () => {
   expect(levels('900 mAh in 4 min with a 4S 1300, 80% is the limit')).toEqual({ from: undefined, to: '80%' })
   expect(levels('20 A from 90% with a 4S 1300')).toEqual({ from: '90%', to: undefined })
 })
+
+it('what a fuse is made for is not what a lead carries', () => {
+  expect(fitted('lead', 'is a 30 A fuse right for a charger that draws 12 A').options.current).toBe('12A')
+  expect(fitted('lead', 'a lead with a 30 A fuse').options.current).toBe('30A')
+})
+
+it('slots and sockets of a charger are its outlets', () => {
+  expect(fitted('plan', 'ten 1S 550 lipo on a charger with five slots').options.ports).toBe('5')
+  expect(fitted('parallel', 'ten 1S 550 lipo on a board with five slots').options.places).toBe('5')
+})
+
+it('less than no current is handed on, for its reader to refuse', () => {
+  expect(fitted('current', 'charge the 4S 1300 with -2 A').options.current).toBe('-2A')
+  expect(fitted('current', 'a 4S 1300 - 2 A').options.current).toBe('2A')
+})
