@@ -33,10 +33,10 @@ export function flightOn(pack: Pack, asked: AskedFlight, socAt: (level: Level) =
   const { count = 1, capacity, current, power, duration } = asked
   const { chemistry, series, capacity_Ah } = pack
   const nominal_V = chemistry.nominal_V.value * series
-  const { start, left } = spanOf(asked, socAt)
+  const { start, left, used } = spanOf(asked, socAt)
   const told_A = current ?? (power && power / nominal_V / count)
   const isLevelled = asked.from !== undefined || asked.to !== undefined
-  const used_Ah = capacity ?? (told_A === undefined ? (isLevelled ? (start - left) * capacity_Ah : undefined) : 0)
+  const used_Ah = capacity ?? (told_A === undefined ? (isLevelled ? used * capacity_Ah : undefined) : 0)
   if (duration !== undefined && used_Ah !== undefined) {
     const current_A = told_A ?? (used_Ah / duration) * 3600
     const rate_C = current_A / capacity_Ah
@@ -64,11 +64,14 @@ export function flightOn(pack: Pack, asked: AskedFlight, socAt: (level: Level) =
   }
 }
 
-/** Of one level alone: more than half is what may be used, less is what stays; told as a start it is one. */
+/** Of one level alone more than half is what may be used, less is what stays; told as a start it is one. Of two that rise both are used. */
 function spanOf({ from, to }: AskedFlight, socAt: (level: Level) => number) {
-  const usual = 1 - mostUsed.value
   const [first, last] = [from && socAt(from), to && socAt(to)]
-  if (last !== undefined)
-    return { start: first ?? 1, left: to?.kind === 'soc' && !from && last > 0.5 ? 1 - last : last }
-  return first === undefined || first > 0.5 ? { start: first ?? 1, left: usual } : { start: 1, left: first }
+  const usual = 1 - mostUsed.value
+  if (first !== undefined && last !== undefined)
+    return first > last ? { start: first, left: last, used: first - last } : { start: 1, left: 1 - last, used: first }
+  const left = last ?? (first !== undefined && first <= 0.5 ? first : usual)
+  const stays = to?.kind === 'soc' && left > 0.5 ? 1 - left : left
+  const start = first !== undefined && first > 0.5 ? first : 1
+  return { start, left: stays, used: start - stays }
 }

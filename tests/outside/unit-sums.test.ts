@@ -31,6 +31,8 @@ it.each([
   // 1.2 Ah in a twelfth of an hour.
   ['energy pack: 4S 1500 LiPo duration: 5min to: 20%', 'current', 14.4],
   ['energy pack: 4S 1500 LiPo duration: 5min current: 6A', 'capacity', 0.5],
+  // Told as used: 60 % of 2.2 Ah in 8 min.
+  ['energy pack: 3S 2200 LiPo duration: 8min from: 60% to: 80%', 'capacity', 1.32],
   // 22.2 V nominal × 5 Ah.
   ['energy pack: 6S 5000 LiPo', 'energy', 111],
   ['energy pack: 6S 5000 LiPo count: 2', 'energy', 222],

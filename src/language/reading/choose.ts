@@ -152,6 +152,8 @@ function heeded(intent: Intent, share: number, values: readonly Candidate[], inH
 export const tellsOfPacks = (values: readonly Candidate[]): boolean =>
   values.some(({ kind }) => kind !== 'number' && kind !== 'count' && kind !== 'board')
 
+const isJoining = ({ kind }: Candidate): boolean => kind === 'board' || kind === 'batch'
+
 /** A value that a command has no use for speaks against it, and so does a detail that it lacks. */
 export function takes({ left, missing, options }: Fitted, values: readonly Candidate[]): number {
   const used = values.length === 0 ? 1 : 1 - left.length / values.length
@@ -167,10 +169,10 @@ export function takes({ left, missing, options }: Fitted, values: readonly Candi
   const { packs, chargers, ports, places } = options
   const alone = packs !== undefined && !/;|^\d+x/.test(packs) && !(chargers ?? ports ?? places)
   // How packs hang together decides what they get.
-  const joined = left.some(({ kind }) => kind === 'board' || kind === 'batch')
+  const joined = left.some(isJoining)
   return (
     (joined ? 0.25 : 1) *
-    (alone ? 0.3 : 1) *
+    (alone ? (values.some(isJoining) ? 0.5 : 0.15) : 1) *
     (0.4 + 0.6 * used) *
     (missing === undefined ? 1 : 0.35) *
     (several ? 0.5 : 1) *

@@ -58,6 +58,9 @@ function given(
     .toSorted((a, b) => b.share - a.share)
 }
 
+const isWatts = ({ kind, text, typed }: Candidate): boolean =>
+  kind === 'power' || (kind === 'charger' && !/charg/i.test(typed) && /^[\d.]+W charger$/.test(text))
+
 /** More than this, in C, no charge is asked about as what is drawn; a cell of the commonest type gives about so many volts. */
 const [charged_C, cell_V] = [2, 3.7]
 
@@ -68,6 +71,10 @@ export function ofFlown(
   vocabulary: Vocabulary,
 ): readonly Ranked[] {
   const meant = vocabulary.find(command => command.alone && takes(command, 'pack', 'current', 'power'))
+  // "150 W at 25.2 V, how many amps": of watts and volts alone the amps are asked.
+  const isSum =
+    values.length === 2 && values.some(isWatts) && values.some(({ text }) => /^[\d.]+V(?: pack)?$/.test(text))
+  if (meant && isSum) return given(ranked, meant, one => one !== meant && takes(one, 'source'), vocabulary)
   const { series = 1, capacity_Ah } = values.find(({ pack }) => pack?.capacity_Ah !== undefined)?.pack ?? {}
   const drawn_A = values.flatMap(({ drawn, kind, text }) =>
     drawn ? Number.parseFloat(text) / (kind === 'current' ? 1 : series * cell_V) : [],

@@ -37,6 +37,9 @@ const past: ReadonlySet<string> = new Set(['ago', 'in', 'old', 'already', 'gone'
 const bleeds = /^(?:0?\.[0-5]\d*A|[1-5]?\d{2}mA)$/i
 const endCues: ReadonlySet<string> = new Set(['until', 'till', 'til'])
 
+/** What such words count brings packs. */
+export const people = /^(?:people|persons|members|pilots|guys|friends|pupils|kids|flyers|fliers)$/
+
 /** Details that a value of their kind alone does not mean. */
 const toldByName: ReadonlySet<string> = new Set(['until', 'places', 'ports', 'boards', 'balance'])
 
@@ -68,6 +71,7 @@ export function slotFor(
   if (kind === 'source' && /^(?:supply|usb(?:-c)?)$/i.test(text)) return undefined
   if (kind === 'board' || kind === 'batch') return /\d/.test(text) ? (named('places') ?? named('ports')) : undefined
   if (kind === 'clock') return timeOfDay.test(candidate.text) ? named(cue === 'start' ? 'start' : 'ready') : undefined
+  if (kind === 'count' && people.test(candidate.next ?? '')) return undefined
   if (kind === 'duration' && past.has(candidate.next ?? '')) return undefined
   const kinds = readers[kind] ?? []
   return (

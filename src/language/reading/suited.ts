@@ -4,6 +4,7 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { withChargers } from './charger-told.ts'
 import { withoutMadeOf } from './made-of.ts'
+import { people } from './slots.ts'
 import { toldBy } from './told-pack.ts'
 
 /** The kinds of option that take what is told by several figures, or by volts that say where a pack stands. */
@@ -12,6 +13,8 @@ const takenBy: Readonly<Partial<Record<Candidate['kind'], readonly string[]>>> =
   source: ['source', 'session sources'],
   state: ['from', 'to', 'session packs', 'cell volts'],
 }
+
+const highestCell_V = 4.5
 
 /** Values of the text, in its order. */
 export function suited(values: readonly Candidate[], command: CommandWords): readonly Candidate[] {
@@ -23,10 +26,11 @@ export function suited(values: readonly Candidate[], command: CommandWords): rea
   ).flatMap(value => {
     const { kind, parts = [] } = value
     // Volts are volts where they are asked for as such, and no pack stands at them.
+    const isOfCell = kind === 'state' && isOfPack && Number.parseFloat(value.text) < highestCell_V
     const isPlain = kind === 'state' && takes(['voltage']) && !(takes(['from', 'to']) && isOfPack)
     // "A 13.8 V supply": its amps are what is looked for.
     const isVolts = kind === 'source' && /^\d+(?:\.\d+)?V$/.test(value.text) && takes(['voltage'])
-    return parts.length > 0 && (isPlain || isVolts || !takes(takenBy[kind])) ? parts : [value]
+    return parts.length > 0 && !isOfCell && (isPlain || isVolts || !takes(takenBy[kind])) ? parts : [value]
   })
   const read = takes(['cell volts']) ? withReadings(plain) : takes(['load']) ? withLoads(plain) : plain
   const labelled = takes(['pack']) && takes(['capacity']) ? withLabel(read) : read
@@ -78,11 +82,11 @@ function withLabel(values: readonly Candidate[]): readonly Candidate[] {
 
 const sizeOf = ({ text }: Candidate): number => Number.parseFloat(text)
 
-const people = /^(?:people|persons|members|pilots|guys|friends|pupils|kids|of|flyers|fliers)$/
-
 /** "Nine people bring four 3S 2200 each": as many as all of them have. */
 function ofAllPeople(values: readonly Candidate[]): readonly Candidate[] {
-  const who = values.find(({ kind, text, next = '' }) => kind === 'count' && Number(text) > 1 && people.test(next))
+  const who = values.find(
+    ({ kind, text, next = '' }) => kind === 'count' && Number(text) > 1 && (next === 'of' || people.test(next)),
+  )
   const packs = values.find(({ pack, next }) => (pack?.count ?? 1) > 1 && /^(?:each|apiece)$/.test(next ?? ''))
   if (!who || !packs?.pack) return values
   const count = Number(who.text) * (packs.pack.count ?? 1)

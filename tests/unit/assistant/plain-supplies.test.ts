@@ -39,6 +39,11 @@ it.each([
     '8 of us bring two 4S 1300 lipo each, two boards of four, rounds?',
     'parallel packs: 16x 4S 1300mAh LiPo places: 4 boards: 2',
   ],
+  ['180 W into 21 V, how many amps', 'energy voltage: 21V power: 180W'],
+  [
+    '3100 mah in 7 min 30 from a 6s 4000 lipo, average amps',
+    'energy pack: 6S 4000mAh LiPo capacity: 3100mAh duration: 7min30s',
+  ],
   ['each cell is 4 Ah, the pack is a 6S2P lipo. how many Wh', 'energy pack: 6S2P 8000mAh LiPo'],
   ['2 kW generator, two chargers pulling 500 W each, enough?', 'supply source: mains 2000W count: 2 draws: 500W'],
   ['a 3S 1400 that is to have a quiet life, what amps', 'current pack: 3S 1400mAh LiPo told: chemistryAssumed'],

@@ -115,7 +115,7 @@ const format: DraftPart = (sentence, at, draft) => {
   if (draft.format || !formats.has(sentence.word(at))) return undefined
   if (draft.capacity_Ah === undefined && !moreCapacityBehind(sentence, at + 1)) return undefined
   draft.format = formats.get(sentence.word(at))
-  return at + 1
+  return sentence.word(at + 1) === 's' ? at + 2 : at + 1
 }
 
 /** That of one cell as often as cells stand side by side; so is one that a cell of the named size can hold: "3s2p 21700 4000". */

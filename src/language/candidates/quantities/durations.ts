@@ -2,6 +2,7 @@
 
 import { writeDuration } from '../../quantities/duration.ts'
 import { shiftedDecimal } from '../../scan/number.ts'
+import { formats } from '../packs/round-cells.ts'
 import type { Measure } from '../sentence/measures.ts'
 import type { Family, Found, Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'
@@ -15,7 +16,8 @@ export const findDurations: Family = sentence => {
   const found: Found[] = []
   for (let first = 0; first < sentence.tokens.length; first += 1) {
     const measure = timeAt(sentence, first)
-    if (!measure) continue
+    // "18650s" are round cells.
+    if (!measure || formats.has(sentence.word(first))) continue
     // "A second charger": one more of them.
     if (measure.numeral.needsUnit && sentence.word(measure.after - 1) === 'second') continue
     const { value, after } = withMinutes(sentence, measure)

@@ -69,7 +69,7 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
       [
         'mains',
         0.7,
-        'generator, gen, genny, inverter, invertor, agregat, generador, groupe électrogène, clubhouse socket, a socket, hookup, hook up, mains post, mains, mains socket, genset',
+        'generator, gen, gen set, genny, inverter, invertor, agregat, generador, groupe électrogène, clubhouse socket, a socket, hookup, hook up, mains post, mains, mains socket, genset',
       ],
       ['mains', 0.3, 'socket, outlet, wall socket, wall outlet, club socket, power point'],
       ['panel', 0.75, 'solar panel, panel, solar, folding panel, solar panels, panneau solaire'],
