@@ -8,16 +8,20 @@ import type { Meant } from '../../language/reading/meant.ts'
 import type { KitEntry } from '../../memory/memory.ts'
 import type { Known } from './around.ts'
 
-/** It asks nothing, tells nothing and thanks for nothing. */
+export const asksWhatNow =
+  /^\W*(?:(?:and|so|but|ok|then) )*(?:now what|what(?: (?:now|then|else|instead)\b|(?: do| should| can| shall) (?:i|we) do\b))/i
+
+/** It asks nothing but what to do then, tells nothing and thanks for nothing. */
 export const pleads = ({ kind, understanding }: Meant, text: string, about: string | undefined): boolean =>
-  (kind === 'unclear' ||
+  (asksWhatNow.test(text) && understanding.values.length === 0) ||
+  ((kind === 'unclear' ||
     kind === 'notours' ||
     kind === 'smalltalk' ||
     (kind === 'handbook' && about === undefined) ||
     understanding.intent === 'hello') &&
-  understanding.values.every(value => !/\d/.test(value.text)) &&
-  !opensAsking.test(text) &&
-  !thanks(text)
+    understanding.values.every(value => !/\d/.test(value.text)) &&
+    !opensAsking.test(text) &&
+    !thanks(text))
 
 const polite: ReadonlySet<string> = new Set(['thanks', 'greeting'])
 

@@ -28,7 +28,7 @@ import { cellOrPack } from './cell-or-pack.ts'
 import { dangerReply } from './danger-first.ts'
 import { problemReply } from './failures.ts'
 import { answerKnown } from './known.ts'
-import { namesAnew, ofStanding, pleads, pointsAt } from './of-before.ts'
+import { asksWhatNow, namesAnew, ofStanding, pleads, pointsAt } from './of-before.ts'
 import { hear } from './plainly.ts'
 import { notesOffered, packNames, remember } from './remembering.ts'
 import { storedFor, takesTitle } from './stored.ts'
@@ -104,7 +104,9 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   if (isRepeated) return repeated()
   // Whoever only pleads hears what was refused once more.
   if (talk.refused && dangers.length === 0 && pleads(meant, text, about)) {
-    if (talk.refused.length > 0) return dangerReply({ dangers: talk.refused }, typed, understanding, locale)
+    const again = () => dangerReply({ dangers: talk.refused ?? [] }, typed, understanding, locale)
+    const todo = asksWhatNow.test(text) ? entryOn(talk.refused, talk.about ?? text)?.do : undefined
+    if (talk.refused.length > 0) return todo === undefined ? again() : withLine(again(), locale.own(todo))
     if (frame) return answerKnown(around, { ...plain, ...frame, doubts: [...plain.doubts, ...frame.doubts] })
   }
   const told = () => {
@@ -126,7 +128,8 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     return opened(await answerKnown(around, { ...plain, ...frame, doubts: [...plain.doubts, ...frame.doubts] }), asksOf)
   if (warm && dangers.length === 0) return inHandbook(theme)
   // What goes on from the handbook's last answer is asked of it.
-  if (isOfTheme && understanding.values.length === 0 && dangers.length === 0) return inHandbook()
+  if (isOfTheme && understanding.values.every(({ kind }) => kind === 'chemistry') && dangers.length === 0)
+    return inHandbook()
   if (meant.kind === 'question' && dangers.length === 0) {
     const doubts = [...plain.doubts, ...meant.doubts]
     const open = cellOrPack({ ...meant.question, told: doubts }, text, locale)

@@ -55,8 +55,10 @@ export async function hear(
   // Spans of dangers hold for the sentence as typed; where its words were replaced they are accounted for by their form.
   const accounted = gloss ? dangersInGloss(english).told : named === text ? heard.told : dangersIn(named).told
   // What the handbook says is said in English, to those who read that.
+  const values = bestCover(candidatesOf(text))
+  const isType = talk.about !== undefined && values.every(({ kind }) => kind === 'chemistry')
   const { about, sureness, isOfTheme } =
-    language === 'en' && hasWord.test(text) && !isOnlyValues(text, bestCover(candidatesOf(text)))
+    language === 'en' && hasWord.test(text) && (isType || !isOnlyValues(text, values))
       ? aboutIn(text, talk)
       : nothingAbout
   const answers = await context.lookup.memory.answers.list(context.community.id)

@@ -11,7 +11,7 @@ import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { answerTo } from './answer-to.ts'
 import { asBefore, isPartOfBefore } from './as-before.ts'
 import { choiceOf } from './choice-of.ts'
-import { followsSurely, namesPack, pointsTo } from './follow-up.ts'
+import { followsSurely, isFewWords, namesPack, pointsTo } from './follow-up.ts'
 import type { Frame } from './frame.ts'
 import { goesBack } from './go-back.ts'
 import { heldOn } from './lend.ts'
@@ -36,23 +36,34 @@ export function amended(
   if (written?.before === '') return choiceOf(fitTo(command, [], { ...frame.question.options, ...written.options }), {})
   if (turnsRound.test(text)) return turned(command, frame)
   // Whoever asks for a reason changes nothing, and "storage for a 6S" asks for another thing.
+  const own = readBy(command)
+  if (command.name === 'house set' && isFewWords(text) && Object.keys(own.free).length > 0)
+    return choiceOf(fitTo(command, [], own.free), {})
   if (values.some(value => asksFor(value, command, vocabulary))) return undefined
   const isNumber = values.some(value => /\d/.test(value.text)) && /\bwhy not\b/i.test(text)
   const asksWhy = !isNumber && /^\W*(?:but |and |so )*(?:why|how come)\b/i.test(text)
   if (asksWhy || (values.length === 0 && !isPartOfBefore(text))) return undefined
-  const own = readBy(command)
   // Other words than values tell of no other name.
   const told = asBefore(text, own.values, command, frame)
+  if (told.length === 0 && own.values.length > 0) return undefined
   const read = { free: {}, values: ofList(text, told, frame.question.options.packs) }
   const change = changed(command, read, frame, adds.test(text) && told.some(namesPack))
   if (!change) return undefined
   const { fitted, kept } = change
   const surely =
-    isNumber || isPartOfBefore(text) || isFedByIt(text, read.values, frame.question.options)
+    isNumber ||
+    isSamePack(values, frame) ||
+    isPartOfBefore(text) ||
+    isFedByIt(text, read.values, frame.question.options)
       ? 1
       : followsSurely(text, read.values, ranked, fitted, vocabulary)
   return { ...choiceOf(fitted, kept), score: surely * takes(fitted, read.values) }
 }
+
+/** The pack of the cells that were asked about, now with its capacity. */
+const isSamePack = (values: readonly Candidate[], { question: { options } }: Frame): boolean =>
+  options.pack === undefined &&
+  values.some(one => namesPack(one) && options.chemistry?.startsWith(`${one.pack?.series}S `))
 
 /** "Could it charge a 2S 850": it is what was told to feed. */
 const isFedByIt = (text: string, values: readonly Candidate[], { source }: Kept): boolean =>

@@ -6,7 +6,7 @@ import { writeQuantity } from '../quantities/quantity.ts'
 import { asChargerBefore } from '../reading/charger-told.ts'
 import type { Kept } from '../reading/fit.ts'
 import { feedCues } from '../reading/packs-told.ts'
-import { toldBy } from '../reading/told-pack.ts'
+import { toldBy, toldIn } from '../reading/told-pack.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readSource } from '../things/source.ts'
 import { bankCell_V } from '../things/source-of-parts.ts'
@@ -33,7 +33,11 @@ export function asBefore(
   // "And one of 65 W", "the 2S one": it stands for what is meant.
   const isWord = ({ kind, typed, score, next }: Candidate) =>
     kind === 'count' && /^ones?$/i.test(typed) && (score < surely || next === 'of')
-  const meant = told.length > 1 ? told.filter(value => !isWord(value)) : told
+  // "One cell has 35", "half sun": it is no pack of one cell, and no state.
+  const cells = toldIn(options.pack ?? '')?.series ?? 1
+  const isOther = ({ kind, score, pack }: Candidate) =>
+    (kind === 'state' && score < surely) || (pack?.series === 1 && pack.capacity_Ah === undefined && cells > 1)
+  const meant = told.filter(value => !isOther(value) && !(told.length > 1 && isWord(value)))
   return meant.map(
     value =>
       asChargerBefore(text, value, options.chargers ?? options.charger, typedIn(frame), isOfChargers) ??
@@ -46,7 +50,7 @@ export function asBefore(
   )
 }
 
-/** A count less sure than this may be no count. */
+/** A count or a level less sure than this may be none. */
 const surely = 0.3
 
 const factors: readonly (readonly [RegExp, number])[] = [
@@ -130,6 +134,10 @@ const sourceWatts = /\d+(?:\.\d+)?W\b/
 /** "And with 65 W", where a source was told by its watts and no charger was told; "from a 4S 8000", where one was told. */
 function ofItsSource(value: Candidate, { source, charger }: Kept): Candidate | undefined {
   if (source === undefined) return undefined
+  // "Engine off": of the battery that was told.
+  const [engine] = value.kind === 'source' ? (/engine \w+$/.exec(value.text) ?? []) : []
+  if (engine !== undefined && /engine \w+ /.test(source) && value.text.split(' ')[0] === source.split(' ')[0])
+    return { ...value, text: source.replace(/engine \w+/, engine) }
   const isWatts = value.kind === 'power' && sourceWatts.test(source) && isNearer(value.text, source, charger)
   if (isWatts) return { ...value, kind: 'source', text: source.replace(sourceWatts, value.text) }
   const [, usb] = value.kind === 'power' && charger === undefined ? (usbOffer.exec(source) ?? []) : []

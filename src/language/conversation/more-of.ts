@@ -19,11 +19,12 @@ const nth = new RegExp(
   'i',
 )
 const another =
-  /\b(?:another|extra|additional|(?:one|a|\d+|two|three|four|five|six) (?:more|extra|others?)|(?:plus|add) (?:a|one))\b/i
+  /\b(?:another|extra|additional|(?:one|a|\d+|two|three|four|five|six) (?:more|extra|others?)|(?:plus|add) (?:a|one)|(?:and|with|plus) one (?:at|that|on))\b/i
 const several: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, five: 5, six: 6 }
 const howMany = /\b(\d+|two|three|four|five|six) (?:more|extra|others)\b/i
 const outlet = /\b(?:port|output|outlet|channel|slot)s?\b/i
 const ofPack = /\b(?:packs?|lipos?|batter(?:y|ies))\b/i
+const all = /\b(?:all|both|each|every|they|them)\b/i
 const mostFew = 12
 
 /** The question before with one more of the packs, or of what charges them; undefined where nothing adds. */
@@ -44,6 +45,15 @@ export function withOneMore(
 function moreOf(text: string, values: readonly Candidate[], frame: Frame): Kept | undefined {
   const { packs, chargers, ports } = frame.question.options
   const [, which = ''] = nth.exec(text) ?? []
+  const entries = keptEntries(packs ?? '')
+  // Of packs that differ, where all of them stand.
+  const atAll =
+    all.test(text) && entries.length > 1 && entries.every(one => one.level === undefined) && !values.some(namesPack)
+  const levelOfAll = atAll ? levelIn(values, packs ?? '') : undefined
+  if (levelOfAll !== undefined)
+    return {
+      packs: entries.map(one => `${one.count > 1 ? `${one.count}x ` : ''}${one.text} at ${levelOfAll}`).join('; '),
+    }
   const isFew = text.trim().split(/\s+/).length <= mostFew
   if (packs === undefined || !isFew || !(which || another.test(text)) || values.some(namesPack)) return undefined
   const said = howMany.exec(text)?.[1]?.toLowerCase() ?? '1'

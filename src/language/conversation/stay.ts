@@ -60,6 +60,10 @@ export function endVolts(
   return isOfPack ? choiceOf({ ...fitted, doubts: frame.doubts }, lent) : undefined
 }
 
+/** Their answers tell how much goes into a pack, or out of it. */
+const fills: ReadonlySet<string> = new Set(['current', 'time', 'storage', 'percent', 'parallel'])
+const whatGoesIn = /\bhow (?:much|many)\b.*\b(?:goes?|going|put|takes?|comes?|get) (?:\w+ )?(?:in|into|out|back)\b/i
+
 /** Their answers tell of all that hangs together; one pack alone is asked about anew. */
 const ofMany: ReadonlySet<string> = new Set(['plan', 'parallel', 'source', 'lend', 'storage', 'trim'])
 
@@ -76,6 +80,8 @@ export function stays(
 ): Choice | undefined {
   const { question, figures = [], pending } = frame
   const command = vocabulary.find(({ name }) => name === question.command)
+  if (command && fills.has(command.name) && !pending && values.length === 0 && whatGoesIn.test(text))
+    return choiceOf(fitTo(command, [], question.options), question.options)
   if (
     !command ||
     !ofMany.has(question.command) ||

@@ -56,6 +56,7 @@ export function findStateWords(sentence: Sentence): readonly Found[] {
     if (sentence.word(first - 1) === 'how') continue
     // "A third charger", "a third at 3.8": one more of them.
     if (/third$/.test(phrase) && /^(?!(?:of|or|and|then|now|to|in)$)[a-z]/.test(sentence.word(after))) continue
+    if (phrase === 'half' && otherThing.has(sentence.word(after))) continue
     if (phrase === '0' && (sentence.glued(after) || sentence.glued(first))) continue
     if (/^(?:to full|the top|to the top)$/.test(phrase) && words[0] !== 'to' && text === 'full') continue
     const offset = phrase === 'to full' ? 1 : 0
