@@ -52,7 +52,6 @@ export function asBefore(
 
 /** A count or a level less sure than this may be none. */
 const surely = 0.3
-
 const factors: readonly (readonly [RegExp, number])[] = [
   [/half/, 1 / 2],
   [/third/, 1 / 3],

@@ -107,6 +107,15 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
     ['does it cope with that', 'supply source: mains 700W charger: 3x 0.1-15A by 0.1 150W'],
   ],
   [
+    ['3s 1000 and 3s 1200 lipo on one board', 'parallel packs: 3S 1000mAh LiPo; 3S 1200mAh LiPo'],
+    ['they both stand at 11.6', 'parallel packs: 3S 1000mAh LiPo at 11.6V pack; 3S 1200mAh LiPo at 11.6V pack'],
+  ],
+  [
+    ['storage volts for a 5s li-ion', 'storage chemistry: 5S Li-ion'],
+    ['its a 5s 2500, at 4.0 a cell', 'storage pack: 5S 2500mAh Li-ion from: 4V per cell'],
+    ['how much do i have to take out', 'storage pack: 5S 2500mAh Li-ion from: 4V per cell'],
+  ],
+  [
     ['time for a 4s 900 lipo at 1A', 'time pack: 4S 900mAh LiPo current: 1A'],
     ['why not 3A', 'time pack: 4S 900mAh LiPo current: 3A'],
   ],
@@ -190,39 +199,6 @@ describe('what is asked of the answer itself', () => {
     expect((await asking.ask('is it normal that a pack is warm')).question).toContain('Warm while charging')
     expect((await asking.ask('what current for a 3s 1300 lipo')).command).toBe('current')
   })
-})
-
-it.each([
-  ['4A for a 2s 700 lipo ok?', 'come on, only this time'],
-  ['can i charge on my bed', 'just for today'],
-])('refuses %j once more to whoever only pleads', async (refused, plea) => {
-  const before = await asking.ask(refused)
-  const after = await asking.ask(plea)
-  expect([after.verdict, after.lines[0]]).toEqual(['do not charge', before.lines[0]])
-  expect((await asking.ask('ok thanks')).verdict).toBeUndefined()
-})
-
-it('pins what was just worked out, once it has a title', async () => {
-  await asking.ask('current for a 2s 350 lipo')
-  expect((await asking.ask('please pin this for everybody')).problem?.what).toContain('title')
-  expect((await asking.ask('Indoor packs')).readAs).toContain('current pack: 2S 350mAh LiPo')
-})
-
-it.each([
-  ['3s 1000 lipo at 8.5 V', 'do not charge'],
-  ['3s 1000 lipo at 11.4 V', 'go with care'],
-])('knows that a pack that stands too low for weeks is past saving: %j', async (text, verdict) => {
-  await asking.ask(text)
-  expect((await asking.ask('no idea since when it is like that, what current')).verdict).toBe(verdict)
-})
-
-it.each([
-  ['nice, plugging it in and off to the cinema', 'do not charge'],
-  ['thanks, good night', 'go with care'],
-  ['thanks, bye', undefined],
-])('takes %j for said of the charge that was asked about', async (text, verdict) => {
-  await asking.ask('how long for a 3s 1000 lipo at 1A')
-  expect((await asking.ask(text)).verdict).toBe(verdict)
 })
 
 it('that a lead was plugged in the other way round is a danger where nothing could change places', async () => {

@@ -1,0 +1,49 @@
+// What is said behind an answer without a question of its own: pleas, leave-takings, pins.
+
+import { afterEach, beforeEach, expect, it } from 'vitest'
+import { commands } from '../../../commands/index.ts'
+import { stockDemoKit } from '../../../src/room/demo-club.ts'
+import { type Asking, askingOf } from '../../support/ask.ts'
+
+let asking: Asking
+beforeEach(async () => {
+  asking = await askingOf(commands)
+  await stockDemoKit(asking.memory.kit)
+})
+afterEach(async () => {
+  expect(asking.faults).toEqual([])
+  await asking.memory.close()
+})
+
+it.each([
+  ['4A for a 2s 700 lipo ok?', 'come on, only this time'],
+  ['can i charge on my bed', 'just for today'],
+])('refuses %j once more to whoever only pleads', async (refused, plea) => {
+  const before = await asking.ask(refused)
+  const after = await asking.ask(plea)
+  expect([after.verdict, after.lines[0]]).toEqual(['do not charge', before.lines[0]])
+  expect((await asking.ask('ok thanks')).verdict).toBeUndefined()
+})
+
+it('pins what was just worked out, once it has a title', async () => {
+  await asking.ask('current for a 2s 350 lipo')
+  expect((await asking.ask('please pin this for everybody')).problem?.what).toContain('title')
+  expect((await asking.ask('Indoor packs')).readAs).toContain('current pack: 2S 350mAh LiPo')
+})
+
+it.each([
+  ['3s 1000 lipo at 8.5 V', 'do not charge'],
+  ['3s 1000 lipo at 11.4 V', 'go with care'],
+])('knows that a pack that stands too low for weeks is past saving: %j', async (text, verdict) => {
+  await asking.ask(text)
+  expect((await asking.ask('no idea since when it is like that, what current')).verdict).toBe(verdict)
+})
+
+it.each([
+  ['nice, plugging it in and off to the cinema', 'do not charge'],
+  ['thanks, good night', 'go with care'],
+  ['thanks, bye', undefined],
+])('takes %j for said of the charge that was asked about', async (text, verdict) => {
+  await asking.ask('how long for a 3s 1000 lipo at 1A')
+  expect((await asking.ask(text)).verdict).toBe(verdict)
+})
