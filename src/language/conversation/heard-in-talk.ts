@@ -10,7 +10,22 @@ import type { Talk } from './frame.ts'
 
 /** What a text tells behind what was said before. */
 export const heardInTalk = (heard: DangersIn, text: string, talk: Talk): DangersIn =>
-  leftLow(inCharge(besidesSource(heard, text, talk), text, talk), text, talk)
+  leftLow(inCharge(ofOtherType(besidesSource(heard, text, talk), text, talk), text, talk), text, talk)
+
+const bareType =
+  /^\W*(?:(?:and|or|but|no|so|ok|if|what|about|how|as|for|with|a|an|it|its|it's|is|was|were|the|same|then|instead|plain|please)\b\W*)*$/i
+
+/** "And as lipo?": the same of another type of cells, and nothing is charged in a wrong mode. */
+function ofOtherType(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
+  const values = frame ? bestCover(candidatesOf(text)) : []
+  const [type] = values
+  if (values.length !== 1 || type?.kind !== 'chemistry') return heard
+  if (!bareType.test(text.slice(0, type.start) + text.slice(type.end))) return heard
+  return {
+    told: heard.told.filter(({ danger }) => danger !== 'wrongMode'),
+    suspected: heard.suspected.filter(danger => danger !== 'wrongMode'),
+  }
+}
 
 const speaker = /\b(?:i|we|i'?m|i'?ll|we'?re)\b/i
 

@@ -40,7 +40,7 @@ export function rankedInTalk(
   const isOfPacks = (name: string) =>
     vocabulary.some(one => one.name === name && one.options.some(({ kind }) => packKinds.has(kind)))
   if (!isOfPacks(question.command) || Object.keys(question.options).length === 0) return ranked
-  const said = new Set(wordsOf(text).flatMap(conceptsOf))
+  const said = new Set(wordsOf(text).flatMap(word => (word === 'do' ? [] : conceptsOf(word))))
   const isNamed = (name: string) =>
     [...name.split(' ').flatMap(conceptsOf), ...(toldBy[name] ?? [])].some(concept => said.has(concept)) &&
     (name !== 'undo' || isFewWords(text)) &&
@@ -81,7 +81,8 @@ export function inTalk(
       if (isEmpty && (isFewWords(text) || values.length === 0))
         return { ...choice, score: score * (goesOn.test(text) ? 0.2 : 0.4) }
       const isIdle = intent === 'notours' || intent === 'smalltalk'
-      return { ...choice, score: isIdle && namesWanted(text, values) ? score * 0.2 : score }
+      const asksOn = namesWanted(text, values) || (goesOn.test(text) && text.includes('?'))
+      return { ...choice, score: isIdle && asksOn ? score * 0.2 : score }
     })
 }
 

@@ -26,7 +26,7 @@ const askedBy: readonly (readonly [OfAnswer, ReadonlySet<string>])[] = [
 const judging = wordSet(
   'bad good much little normal safe dangerous harmful harm harms fine high low fast slow worth mean means meaning hard gentle right wrong sure serious risky ok okay problem lot worse better healthy wise sensible exaggerated ages loads enough suffice carry carries hold holds manage manages cope copes',
 )
-const pointing = wordSet('it its this that thats these those they them')
+const pointing = wordSet('it its this that thats these those they them car supply psu generator inverter brick')
 /** Words that may stand beside these and tell nothing. */
 const beside = wordSet(
   'a an the one is isnt are arent was be for in on of to with and but so or oh hm well please pls can could cant would will you u me i my we us say said show tell give put make do does dont did how what whats again then now just really very too more less bit kind pack packs battery batteries lipo lipos cell cells charger answer word words only get here from all your at not no',

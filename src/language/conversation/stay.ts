@@ -62,7 +62,8 @@ export function endVolts(
 
 /** Their answers tell how much goes into a pack, or out of it. */
 const fills: ReadonlySet<string> = new Set(['current', 'time', 'storage', 'percent', 'parallel'])
-const whatGoesIn = /\bhow (?:much|many)\b.*\b(?:goes?|going|put|takes?|comes?|get) (?:\w+ )?(?:in|into|out|back)\b/i
+const whatGoesIn =
+  /\bhow (?:much|many)\b.*\b(?:goes?|going|put|takes?|comes?|get) (?:\w+ )?(?:in|into|out|back)\b|\b(?:have|need|got) to (?:dis)?charge\b/i
 
 /** Their answers tell of all that hangs together; one pack alone is asked about anew. */
 const ofMany: ReadonlySet<string> = new Set(['plan', 'parallel', 'source', 'lend', 'storage', 'trim'])
