@@ -10,6 +10,7 @@ import { readPairs } from '../sentence/option-pairs.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { answerTo } from './answer-to.ts'
 import { asBefore, isPartOfBefore } from './as-before.ts'
+import { opensAsking } from './asks-nothing.ts'
 import { choiceOf } from './choice-of.ts'
 import { followsSurely, isFewWords, namesPack, pointsTo } from './follow-up.ts'
 import type { Frame } from './frame.ts'
@@ -52,6 +53,7 @@ export function amended(
   const { fitted, kept } = change
   const surely =
     isNumber ||
+    tellsWarmth(text, read.values) ||
     isSamePack(values, frame) ||
     isPartOfBefore(text) ||
     isFedByIt(text, read.values, frame.question.options)
@@ -59,6 +61,10 @@ export function amended(
       : followsSurely(text, read.values, ranked, fitted, vocabulary)
   return { ...choiceOf(fitted, kept), score: surely * takes(fitted, read.values) }
 }
+
+/** "Cold though, about 4 degrees": only how warm the pack is. */
+const tellsWarmth = (text: string, values: readonly Candidate[]): boolean =>
+  values.length === 1 && values[0]?.kind === 'temperature' && !opensAsking.test(text)
 
 /** The pack of the cells that were asked about, now with its capacity. */
 const isSamePack = (values: readonly Candidate[], { question: { options } }: Frame): boolean =>

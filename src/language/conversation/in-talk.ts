@@ -175,3 +175,21 @@ export function flownWith(
   const choice = choiceBy(command, values, lent(command))
   return choice.fitted?.missing === undefined ? choice : undefined
 }
+
+const givesUp =
+  /\b(?:lose|losing|lost|give (?:away|up)|giving (?:away|up)|sacrifice|(?:how much|what) less|do without)\b/i
+
+/** "What do i lose at 4.1": how full the pack that was spoken of is there. */
+export function givenUp(
+  text: string,
+  values: readonly Candidate[],
+  vocabulary: Vocabulary,
+  lent: (command: CommandWords) => Lent,
+): Choice | undefined {
+  const command = vocabulary.find(({ name }) => name === 'percent')
+  const [level, ...others] = values
+  if (!command || level?.kind !== 'state' || others.length > 0 || !givesUp.test(text)) return undefined
+  const { kept, before } = lent(command)
+  const fitted = fitTo(command, [], { ...kept, at: level.text }, before)
+  return fitted.missing === undefined ? choiceOf(fitted, kept) : undefined
+}

@@ -20,7 +20,7 @@ import { opensAsking } from './asks-nothing.ts'
 import { choiceBy } from './choice-of.ts'
 import { isOnlyValues, namesPack } from './follow-up.ts'
 import type { Frame } from './frame.ts'
-import { drawnFrom, elsewhere, flownWith, inTalk, pinned, rankedInTalk } from './in-talk.ts'
+import { drawnFrom, elsewhere, flownWith, givenUp, inTalk, pinned, rankedInTalk } from './in-talk.ts'
 import { type Lent, lentTo } from './lend.ts'
 import { withOneMore } from './more-of.ts'
 import { endVolts, stays } from './stay.ts'
@@ -56,6 +56,7 @@ export function readPlainly(
     (withOneMore(text, values, frame, vocabulary) ??
       pinned(text, values, ranked, frame, vocabulary) ??
       flownWith(text, values, vocabulary, lent) ??
+      givenUp(text, values, vocabulary, lent) ??
       drawnFrom(text, values, vocabulary, lent) ??
       endVolts(text, values, frame, vocabulary) ??
       stays(text, values, own[0], frame, vocabulary) ??
