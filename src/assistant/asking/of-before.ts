@@ -11,9 +11,12 @@ import type { Known } from './around.ts'
 export const asksWhatNow =
   /^\W*(?:(?:and|so|but|ok|then) )*(?:now what|what(?: (?:now|then|else|instead)\b|(?: do| should| can| shall) (?:i|we) do\b))/i
 
+const asksToUse =
+  /\b(?:can|may|could|should|shall) (?:i|we) (?:still |just |now )*(?:use|fly|charge|keep) (?:it|them|this|that)\b/i
+
 /** It asks nothing but what to do then, tells nothing and thanks for nothing. */
 export const pleads = ({ kind, understanding }: Meant, text: string, about: string | undefined): boolean =>
-  (asksWhatNow.test(text) && understanding.values.length === 0) ||
+  (understanding.values.length === 0 && (asksWhatNow.test(text) || asksToUse.test(text))) ||
   ((kind === 'unclear' ||
     kind === 'notours' ||
     kind === 'smalltalk' ||
@@ -28,6 +31,12 @@ const polite: ReadonlySet<string> = new Set(['thanks', 'greeting'])
 /** A greeting or thanks are in it. */
 export const thanks = (text: string): boolean =>
   wordsOf(text).some(word => conceptsOf(word).some(concept => polite.has(concept)))
+
+const afterThanks =
+  /^\W*(?:(?:ok(?:ay)?|great|perfect|super|cool)\W+)?(?:many )?(?:thanks?(?: you)?|thx|ta|cheers)\b[^.!?,;]{0,20}[.!,;]+\s*(?=\S+\s+\S)(.+\?)\s*$/is
+
+/** What is asked behind thanks for the answer before. */
+export const askedBehind = (text: string): string | undefined => afterThanks.exec(text)?.[1]
 
 /** Numbers and names tell of another question than the one before. */
 export const namesAnew = (text: string, used: readonly KitEntry[]): boolean => used.length > 0 || /\d/.test(text)

@@ -28,7 +28,7 @@ import { cellOrPack } from './cell-or-pack.ts'
 import { dangerReply } from './danger-first.ts'
 import { problemReply } from './failures.ts'
 import { answerKnown } from './known.ts'
-import { asksWhatNow, namesAnew, ofStanding, pleads, pointsAt } from './of-before.ts'
+import { askedBehind, asksWhatNow, namesAnew, ofStanding, pleads, pointsAt } from './of-before.ts'
 import { hear } from './plainly.ts'
 import { notesOffered, packNames, remember } from './remembering.ts'
 import { storedFor, takesTitle } from './stored.ts'
@@ -155,9 +155,12 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   if (isCorrected) return dangerReply({ doubts: ['toldBefore'], kept }, typed, understanding, locale)
   if (stands.length > 0 && isOpen(meant, about)) return repeated()
   switch (meant.kind) {
-    case 'smalltalk':
+    case 'smalltalk': {
+      const rest = askedBehind(text)
+      if (rest !== undefined) return answerPlain(around, rest)
       if (about === text && askedOf(text).isClose) return inHandbook()
       return answerKnown(around, { ...plain, question: { command: 'hello', options: {} } })
+    }
     case 'handbook': {
       keepPack()
       if (about !== undefined || temperature !== undefined) return inHandbook()

@@ -15,11 +15,23 @@ export const heardInTalk = (heard: DangersIn, text: string, talk: Talk): Dangers
 const bareType =
   /^\W*(?:(?:and|or|but|no|so|ok|if|what|about|how|as|for|with|a|an|it|its|it's|is|was|were|the|same|then|instead|plain|please)\b\W*)*$/i
 
-/** "And as lipo?": the same of another type of cells, and nothing is charged in a wrong mode. */
+const setsIt =
+  /\b(?:i|we|i'll|we'll|i'm)\b.*\b(?:charg(?:e|ed|ing)|set|put|run)\b.*\b(?:as|to|on|in)(?: an?| the)?\s*$/i
+const correctsIt = /\b(?:it'?s|it is|they'?re|mean|meant|sorry|label|actually)\b/i
+
+/**
+ * "And as lipo?": the same of another type of cells, and nothing is charged in a wrong mode. "I set it to lihv": it is,
+ * where another type was told.
+ */
 function ofOtherType(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
   const values = frame ? bestCover(candidatesOf(text)) : []
   const [type] = values
   if (values.length !== 1 || type?.kind !== 'chemistry') return heard
+  const pack = frame?.doubts.includes('chemistryAssumed') ? undefined : frame?.question.options.pack
+  if (pack && !pack.includes(type.text) && setsIt.test(text.slice(0, type.start)) && !correctsIt.test(text)) {
+    const wrong = { danger: 'wrongMode' as const, typed: text, start: 0, end: text.length }
+    return { ...heard, told: [...heard.told.filter(({ danger }) => danger !== 'wrongMode'), wrong] }
+  }
   if (!bareType.test(text.slice(0, type.start) + text.slice(type.end))) return heard
   return {
     told: heard.told.filter(({ danger }) => danger !== 'wrongMode'),

@@ -40,7 +40,7 @@ export function rankedInTalk(
   const isOfPacks = (name: string) =>
     vocabulary.some(one => one.name === name && one.options.some(({ kind }) => packKinds.has(kind)))
   if (!isOfPacks(question.command) || Object.keys(question.options).length === 0) return ranked
-  const said = new Set(wordsOf(text).flatMap(word => (word === 'do' ? [] : conceptsOf(word))))
+  const said = new Set(wordsOf(text).flatMap(word => (slight.has(word) ? [] : conceptsOf(word))))
   const isNamed = (name: string) =>
     [...name.split(' ').flatMap(conceptsOf), ...(toldBy[name] ?? [])].some(concept => said.has(concept)) &&
     (name !== 'undo' || isFewWords(text)) &&
@@ -53,7 +53,11 @@ export function rankedInTalk(
   return weighed.map(one => ({ ...one, share: one.share / whole })).toSorted((a, b) => b.share - a.share)
 }
 
+const goesFurther = /^\W*(?:and|or|if|what about|how about|with|instead)\b/i
+const polite = /\b(?:thank|thx|cheers|bye|night|you)/i
 const unnamed = 0.05
+/** Words of every question. */
+const slight: ReadonlySet<string> = new Set(['do', 'have', 'got', 'a'])
 
 /**
  * In a conversation few words rarely ask for a list, or for what they give no detail of, and never for what bears a name
@@ -81,7 +85,7 @@ export function inTalk(
       if (isEmpty && (isFewWords(text) || values.length === 0))
         return { ...choice, score: score * (goesOn.test(text) ? 0.2 : 0.4) }
       const isIdle = intent === 'notours' || intent === 'smalltalk'
-      const asksOn = namesWanted(text, values) || (goesOn.test(text) && text.includes('?'))
+      const asksOn = namesWanted(text, values) || (goesFurther.test(text) && !polite.test(text))
       return { ...choice, score: isIdle && asksOn ? score * 0.2 : score }
     })
 }

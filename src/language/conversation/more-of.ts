@@ -43,7 +43,10 @@ export function withOneMore(
 }
 
 function moreOf(text: string, values: readonly Candidate[], frame: Frame): Kept | undefined {
-  const { packs, chargers, ports } = frame.question.options
+  const { packs, pack, charger, chargers, ports } = frame.question.options
+  // Of a supply that feeds chargers.
+  const isFed =
+    packs === undefined && pack === undefined && charger !== undefined && frame.question.command === 'supply'
   const [, which = ''] = nth.exec(text) ?? []
   const entries = keptEntries(packs ?? '')
   // Of packs that differ, where all of them stand.
@@ -55,18 +58,21 @@ function moreOf(text: string, values: readonly Candidate[], frame: Frame): Kept 
       packs: entries.map(one => `${one.count > 1 ? `${one.count}x ` : ''}${one.text} at ${levelOfAll}`).join('; '),
     }
   const isFew = text.trim().split(/\s+/).length <= mostFew
-  if (packs === undefined || !isFew || !(which || another.test(text)) || values.some(namesPack)) return undefined
+  if ((packs === undefined && !isFed) || !isFew || !(which || another.test(text)) || values.some(namesPack))
+    return undefined
   const said = howMany.exec(text)?.[1]?.toLowerCase() ?? '1'
   const more = several[said] ?? Number(said)
-  const level = levelIn(values, packs)
+  const level = levelIn(values, packs ?? '')
   if (level === undefined && /^(?:last|next|other)$/i.test(which)) return undefined
   const isOfPacks = level !== undefined || (chargers ?? ports) === undefined || ofPack.test(text)
-  if (!/charger/i.test(text) && !outlet.test(text) && isOfPacks)
+  if (packs !== undefined && !/charger/i.test(text) && !outlet.test(text) && isOfPacks)
     return { packs: withMore(packs, placeOf(which.toLowerCase()), more, level) }
   if (ports !== undefined) return { ports: `${Number(ports) + more * (outlet.test(text) ? 1 : Number(ports))}` }
-  const { count, one } = alike(chargers)
+  const { count, one } = alike(chargers ?? charger)
   const each = outlet.test(text) ? 1 : outletsOfOne(chargers, typedIn(frame))
-  return one === undefined ? undefined : { chargers: `${(Number.parseInt(count, 10) || 1) + more * each}x ${one}` }
+  return one === undefined
+    ? undefined
+    : { [isFed ? 'charger' : 'chargers']: `${(Number.parseInt(count, 10) || 1) + more * each}x ${one}` }
 }
 
 /** Below 0 the last of those that are told; 0 behind them. */

@@ -29,6 +29,8 @@ import { endVolts, stays } from './stay.ts'
 const leastKnown = 0.5
 /** Less likely than this, nothing is clear enough to answer. */
 const leastScore = 0.12
+/** Less likely than this it is another question. */
+const faintest = 0.002
 /** As likely as this it changes what was asked before. */
 const surelyChange = 0.5
 
@@ -87,7 +89,15 @@ export function readPlainly(
   if (!follows && (isWordless || oneSign.test(text))) return { kind: 'unclear', near: [], understanding }
   // "Mine is 50 degrees" tells of a pack, and sets no rule.
   const temperature = warmthTold(text, values)
-  const isClear = best !== undefined && best.score >= leastScore
+  // What surely changes what was asked before, and fits nothing, is no other question.
+  const isFaint =
+    frame !== undefined &&
+    isChange &&
+    best !== follows &&
+    best !== other &&
+    best?.intent !== frame.question.command &&
+    share < faintest
+  const isClear = best !== undefined && best.score >= leastScore && !isFaint
   if (temperature !== undefined && !(isClear && best.fitted?.options.coldest === undefined))
     return { kind: 'handbook', near, understanding, temperature }
   if (

@@ -62,6 +62,7 @@ export function endVolts(
 
 /** Their answers tell how much goes into a pack, or out of it. */
 const fills: ReadonlySet<string> = new Set(['current', 'time', 'storage', 'percent', 'parallel'])
+const atWhatTime = /^\W*(?:(?:and|so|ok|but) )*(?:when|(?:at )?what time)\b/i
 const whatGoesIn =
   /\bhow (?:much|many)\b.*\b(?:goes?|going|put|takes?|comes?|get) (?:\w+ )?(?:in|into|out|back)\b|\b(?:have|need|got) to (?:dis)?charge\b/i
 
@@ -81,8 +82,10 @@ export function stays(
 ): Choice | undefined {
   const { question, figures = [], pending } = frame
   const command = vocabulary.find(({ name }) => name === question.command)
-  if (command && fills.has(command.name) && !pending && values.length === 0 && whatGoesIn.test(text))
-    return choiceOf(fitTo(command, [], question.options), question.options)
+  const isOfIt =
+    command &&
+    ((fills.has(command.name) && whatGoesIn.test(text)) || (command.name === 'plan' && atWhatTime.test(text)))
+  if (isOfIt && !pending && values.length === 0) return choiceOf(fitTo(command, [], question.options), question.options)
   if (
     !command ||
     !ofMany.has(question.command) ||

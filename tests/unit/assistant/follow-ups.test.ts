@@ -104,7 +104,8 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
   [
     ['700 W generator, two chargers of 150 W', 'supply source: mains 700W charger: 2x 0.1-15A by 0.1 150W'],
     ['and for three', 'supply source: mains 700W charger: 3x 0.1-15A by 0.1 150W'],
-    ['does it cope with that', 'supply source: mains 700W charger: 3x 0.1-15A by 0.1 150W'],
+    ['one more charger', 'supply source: mains 700W charger: 4x 0.1-15A by 0.1 150W'],
+    ['does it cope with that', 'supply source: mains 700W charger: 4x 0.1-15A by 0.1 150W'],
   ],
   [
     ['3s 1000 and 3s 1200 lipo on one board', 'parallel packs: 3S 1000mAh LiPo; 3S 1200mAh LiPo'],

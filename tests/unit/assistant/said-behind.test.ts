@@ -47,3 +47,13 @@ it.each([
   await asking.ask('how long for a 3s 1000 lipo at 1A')
   expect((await asking.ask(text)).verdict).toBe(verdict)
 })
+
+it.each([
+  ['my 3s 900 has a cell at 4.31 V', 'can i still fly it', 'do not charge'],
+  ['amps for a 2s 800 life', 'and as lihv?', 'go'],
+  ['amps for a 2s 800 life', "i'll set it to lihv", 'do not charge'],
+  ['amps for a 2s 800 lipo', 'thanks! and how long does that take?', 'go'],
+])('judges behind %j what %j means', async (before, text, verdict) => {
+  await asking.ask(before)
+  expect((await asking.ask(text)).verdict).toBe(verdict)
+})
