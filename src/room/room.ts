@@ -28,7 +28,7 @@ export interface RoomParts {
   readonly rounds: Rounds
 }
 
-const leaving = ['quit', 'exit', 'bye']
+const leaving = /^[/:]?(?:quit|exit|bye)$/i
 const widest = 100
 
 /** Opens the room; resolves when the asker leaves or the input ends, after the last answer is out. */
@@ -87,7 +87,7 @@ export async function openRoom(parts: RoomParts): Promise<void> {
   if (interactive) lines.on('history', history.keep).prompt()
   for await (const line of lines) {
     const question = line.trim()
-    if (leaving.includes(question.toLowerCase())) break
+    if (leaving.test(question)) break
     // The welcome goes without pictures: drawing the first one takes a moment.
     if (question !== '') await printFiles(await answer(question))
     if (interactive) lines.prompt()

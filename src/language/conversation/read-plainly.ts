@@ -150,8 +150,8 @@ export function readPlainly(
   }
 }
 
-/** "2" or "b": an answer, but nothing was asked. */
-const oneSign = /^\W*[\p{L}\d]\W*$/u
+/** "2", "b" or "2200": an answer, but nothing was asked. */
+const oneSign = /^\W*(?:\p{L}|\d[\d.,]*)\W*$/u
 
 const nearOf = ({ intent, fitted }: Choice): Near => ({
   intent,
