@@ -22,7 +22,7 @@ export async function serve(config: Config, log: Log): Promise<void> {
   const { CHARGEHAND_DATA: dataFolder, DATABASE_URL: databaseUrl } = config
   const workers = openWorkers()
   const opened = await openAssistant({ dataFolder, databaseUrl }, log, workers)
-  const metrics = createMetrics()
+  const metrics = createMetrics(workers.waiting)
   const parts = {
     ...opened,
     assistant: metrics.measured(withFairUse(opened.assistant, () => performance.now())),

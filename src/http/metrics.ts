@@ -1,6 +1,6 @@
 // Numbers about the assistant at work, for Prometheus.
 
-import { Counter, collectDefaultMetrics, Histogram, Registry } from 'prom-client'
+import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom-client'
 import type { Reply } from '../assistant/reply.ts'
 import type { Assistant } from '../assistant/running/assistant.ts'
 
@@ -12,9 +12,18 @@ export interface Metrics {
   measured(assistant: Assistant): Assistant
 }
 
-export function createMetrics(): Metrics {
+/** `waiting` says how many plans and pictures wait for a worker. */
+export function createMetrics(waiting: () => number = () => 0): Metrics {
   const registry = new Registry()
   collectDefaultMetrics({ register: registry })
+  new Gauge({
+    name: 'chargehand_work_waiting',
+    help: 'Plans and pictures that wait for a worker',
+    registers: [registry],
+    collect() {
+      this.set(waiting())
+    },
+  })
   const answers = new Counter({
     name: 'chargehand_answers_total',
     help: 'Questions answered, by command, surface and outcome',

@@ -13,6 +13,8 @@ export interface Workers {
   plan(field: FieldSession, turn: Turn): Promise<FieldPlan>
   /** A chart as PNG. */
   draw(chart: Chart, turn: Turn): Promise<Uint8Array>
+  /** How many of them wait. */
+  waiting(): number
   /** Ends what is under way. */
   close(): Promise<void>
 }
@@ -53,6 +55,7 @@ export function openWorkers(): Workers {
   return {
     plan: (field, turn) => run('plan', { ...field }, turn),
     draw: (chart, turn) => run('draw', { ...chart }, turn),
+    waiting: () => pool.queueSize,
     close: () => pool.destroy(),
   }
 }

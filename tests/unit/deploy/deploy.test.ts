@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs'
 import { parseEnv } from 'node:util'
 import { describe, expect, it } from 'vitest'
+import { createMetrics } from '../../../src/http/metrics.ts'
 import { readConfig, variableNames } from '../../../src/program/config.ts'
 
 const read = (name: string) => readFileSync(new URL(`../../../deploy/${name}`, import.meta.url), 'utf8')
@@ -35,6 +36,18 @@ describe('the container', () => {
     const compose = read('compose.yaml')
     expect(compose).toContain('CHARGEHAND_HTTP_HOST: 0.0.0.0')
     expect(compose).toContain('- "127.0.0.1:8080:8080"')
+  })
+})
+
+describe('the dashboard and the alerts', () => {
+  it('ask for nothing that is not measured', async () => {
+    const measured = await createMetrics().text()
+    const { panels } = JSON.parse(read('dashboard.json')) as { panels: { targets: { expr: string }[] }[] }
+    const asked = [...panels.flatMap(({ targets }) => targets.map(({ expr }) => expr)), read('alerts.yml')].join('\n')
+    const names = new Set(asked.match(/\b(?:chargehand|nodejs|process)_[a-z0-9_]+/g))
+    expect(names.size).toBeGreaterThan(4)
+    for (const name of names) expect(measured).toContain(`# HELP ${name.replace(/_bucket$/, '')} `)
+    expect(read('alerts.yml').match(/- alert: /g)).toHaveLength(4)
   })
 })
 
