@@ -32,7 +32,7 @@ const goalCues: ReadonlySet<string> = new Set(['to', 'until', 'till', 'into', 'u
 /** Not a day alone. */
 const timeOfDay = /\d:\d/
 /** Behind a duration: it is over. */
-const past: ReadonlySet<string> = new Set(['ago', 'in', 'old', 'already', 'gone', 'late'])
+const past: ReadonlySet<string> = new Set(['ago', 'in', 'old', 'already', 'gone', 'late', 'after', 'later', 'rest'])
 /** Cells are evened out with so little. */
 const bleeds = /^(?:0?\.[0-5]\d*A|[1-5]?\d{2}mA)$/i
 const endCues: ReadonlySet<string> = new Set(['until', 'till', 'til'])

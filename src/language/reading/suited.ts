@@ -33,7 +33,10 @@ export function suited(values: readonly Candidate[], command: CommandWords): rea
     return parts.length > 0 && !isOfCell && (isPlain || isVolts || !takes(takenBy[kind])) ? parts : [value]
   })
   const read = takes(['cell volts']) ? withReadings(plain) : takes(['load']) ? withLoads(plain) : plain
-  const labelled = takes(['pack']) && takes(['capacity']) ? withLabel(read) : read
+  const told = takes(['pack']) && takes(['capacity']) ? withLabel(read) : read
+  // A sum weighs what was used, a charge begins behind it.
+  const weighs = command.options.some(({ name }) => name === 'duration' || name === 'back')
+  const labelled = takes(['from']) && !weighs ? withUsed(told) : told
   return withoutUnknown(withoutFuse(withStart(withStore(withChargers(labelled, command), command))), command)
 }
 
@@ -79,6 +82,19 @@ function withLabel(values: readonly Candidate[]): readonly Candidate[] {
     return told.includes(value) ? { ...value, kind: 'capacity', pack: undefined } : value
   })
 }
+
+/** "4S 1300, 800 mAh out": where it stands now, unless that is told too. */
+function withUsed(values: readonly Candidate[]): readonly Candidate[] {
+  const used = values.find(({ kind, cue, next = '' }) => kind === 'capacity' && (cue === 'used' || usedUp.test(next)))
+  const { capacity_Ah: whole_Ah = 0 } = values.find(({ pack }) => pack?.capacity_Ah)?.pack ?? {}
+  const left = used && 1 - (toldBy(used)?.capacity_Ah ?? 0) / whole_Ah
+  if (left === undefined || !(left > 0) || values.some(({ kind, text }) => kind === 'state' && text !== 'full'))
+    return values
+  return values.map(value =>
+    value === used ? { ...value, kind: 'state', text: `${Math.round(left * 100)}%`, cue: 'from' } : value,
+  )
+}
+const usedUp = /^(?:used|out|gone|drained|flown)$/
 
 const sizeOf = ({ text }: Candidate): number => Number.parseFloat(text)
 

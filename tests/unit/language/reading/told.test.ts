@@ -141,3 +141,20 @@ it('less than no current is handed on, for its reader to refuse', () => {
   expect(fitted('current', 'charge the 4S 1300 with -2 A').options.current).toBe('-2A')
   expect(fitted('current', 'a 4S 1300 - 2 A').options.current).toBe('2A')
 })
+
+describe('what was used of a pack', () => {
+  it('tells where its charge begins', () => {
+    expect(fitted('time', 'used 800 mAh of my 4S 1250 lipo, how long').options.from).toBe('36%')
+    expect(fitted('current', '4S 1250 lipo, 800 mAh out').options.from).toBe('36%')
+    expect(fitted('time', '800 mAh out of my 4S 1250 lipo at 3.7 a cell').options.from).toBe('3.7V per cell')
+  })
+
+  it('stays what it is where it is weighed', () => {
+    expect(fitted('percent', 'used 800 mAh of my 4S 1250 lipo').options.back).toBe('800mAh')
+    expect(fitted('energy', 'used 800 mAh in 4 min, 4S 1250 lipo').options.capacity).toBe('800mAh')
+  })
+})
+
+it('so long after a flight is no time that a charge has', () => {
+  expect(fitted('time', '4S 1300 lipo at 3.7 a cell half an hour after landing').options.within).toBeUndefined()
+})
