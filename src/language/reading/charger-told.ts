@@ -23,6 +23,8 @@ export function withChargers(values: readonly Candidate[], { options }: CommandW
     const [value, next] = [values[at], values[at + 1]] as [Candidate, Candidate | undefined]
     if (value.taken && takes('drawn power') && !/A/.test(value.text)) {
       found.push({ ...value, kind: 'power', text: watts.exec(value.text)?.[0] ?? '' })
+      // "The two together draw 900 W": told for all of them.
+      if (value.shared) found.splice(0, found.length, ...found.filter(({ kind }) => kind !== 'count'))
       continue
     }
     const pair = next !== undefined && isPair(value, next)

@@ -39,6 +39,7 @@ it.each([
     '8 of us bring two 4S 1300 lipo each, two boards of four, rounds?',
     'parallel packs: 16x 4S 1300mAh LiPo places: 4 boards: 2',
   ],
+  ['generator of 2 kW, both chargers together draw 900 W at the plug, ok', 'supply source: mains 2000W draws: 900W'],
   ['180 W into 21 V, how many amps', 'energy voltage: 21V power: 180W'],
   [
     '3100 mah in 7 min 30 from a 6s 4000 lipo, average amps',

@@ -4,7 +4,7 @@ import type { Found, Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'
 
 const loads = wordSet(
-  'sag sags sagged sagging dip dips dipped load throttle punch punched punchout climb climbed climbing flight flying flew air airborne hover wot landed landing',
+  'sag sags sagged sagging dip dips dipped load throttle punch punched punchout climb climbed climbing flight flying flew air airborne hover wot landed landing takeoff launch loop',
 )
 const rests = wordSet('rest rests rested resting later after recovered recovers back now sits again hour')
 const parting = /^[,.;:]$|^(?:but|then|and|while|now)$/

@@ -104,7 +104,9 @@ function findResistances(sentence: Sentence, talk: boolean): readonly Found[] {
       const text = measure.value === Number(measure.decimal) ? `${measure.decimal}Ω` : `${measure.decimal}mΩ`
       found.push({ kind: 'resistance', text, first, after: measure.after, score: 0.85 })
     } else if (numeral) {
-      const named = /^(?:ir|avg|average|resistance|ri|from|to|was|now|today|has|had)$/.test(sentence.word(first - 1))
+      const named = /^(?:ir|avg|average|resistance|ri|from|to|was|now|today|has|had|shows|reads|is)$/.test(
+        sentence.word(first - 1),
+      )
       if (numeral.value <= 0 || numeral.value > 300 || numeral.decimal.length > 4) continue
       found.push({
         kind: 'resistance',

@@ -32,8 +32,8 @@ const smaller: readonly (readonly [unit: RegExp, most_s: number, each_s: number]
   [/^(?:h|hr|hrs|hour|hours)$/, 3600, 60],
   [/^(?:min|mins|minute|minutes)$/, 60, 1],
 ]
-/** Behind "7 min 30" as behind any length of time. */
-const ends = /^$|^\P{L}$|^(?:with|of|flight|on|at|in|and|used|for|to|from|per)$/u
+/** Behind "7 min 30" stands nothing that 30 would count. */
+const counted = /^(?:packs?|batter(?:y|ies)|lipos?|lihvs?|cells?|times?|more|x|p|s|[a-z]*amps?|[cvw]|mah|\d.*)$/
 
 /** "1h20", "an hour and 20 minutes", "7 min 30". */
 function withMinutes(sentence: Sentence, whole: Measure): { value: number; after: number } {
@@ -45,7 +45,7 @@ function withMinutes(sentence: Sentence, whole: Measure): { value: number; after
   if (part && part.value < most_s) return { value: whole.value + part.value, after: part.after }
   const bare = each_s === 1 ? sentence.bareNumeral(at) : sentence.glued(at) ? sentence.numerals[at] : undefined
   const fits = bare && Number.isInteger(bare.value) && bare.value < 60 && bare.after === at + 1
-  const isEnd = each_s > 1 || (sentence.word(at).length === 2 && ends.test(sentence.word(at + 1)))
+  const isEnd = each_s > 1 || (sentence.word(at).length === 2 && !counted.test(sentence.word(at + 1)))
   return fits && isEnd ? { value: whole.value + bare.value * each_s, after: bare.after } : alone
 }
 

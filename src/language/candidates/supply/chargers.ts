@@ -11,6 +11,8 @@ const glue = wordSet(
   '/ of with does do wants needs takes that goes go to up has have gives is , and at max maximum a an the can do : ( ) - each it says only can per by my old new little small big single double dual',
 )
 const lead = wordSet('max maximum up only little old small big single dual double')
+/** "A wall outlet" gives what mains give. */
+const ofWall = wordSet('wall mains club power')
 const mostGlue = 3
 
 interface Run {
@@ -26,7 +28,7 @@ function runAt(sentence: Sentence, start: number): Run | undefined {
   let at = start
   let skipped = 0
   while (skipped <= mostGlue && at < sentence.tokens.length) {
-    const isWord = chargerWords.has(sentence.word(at))
+    const isWord = chargerWords.has(sentence.word(at)) && !ofWall.has(sentence.word(at - 1))
     const more: ChargerDraft = { ...draft }
     const end = isWord ? at + 1 : chargerPart(sentence, at, more)
     if (end !== undefined) {

@@ -43,7 +43,9 @@ export function sourcePart(sentence: Sentence, at: number, draft: SourceDraft): 
   const engine = engineEnd(sentence, at, draft)
   if (engine !== undefined) return engine
   const word = namedSource(sentence, at)
-  if (word) {
+  // "12 V at the socket": where it hangs on, and none of mains.
+  const isPlace = word?.kind === 'mains' && word.sure < 0.5 && (draft.kind ?? draft.volts) !== undefined
+  if (word && !isPlace) {
     draft.kind = kindOf(word.kind, draft.kind)
     draft.sure = Math.max(draft.sure, word.sure)
     return word.after

@@ -43,6 +43,9 @@ function isOther(sentence: Sentence, at: number, end: number, told: SourceDraft,
   const started = figures !== undefined || told.kind !== undefined
   // "brick, generator" names two.
   if (before === ',' && started && namedSource(sentence, at)) return true
+  // "450 W at the plug" is what a charger takes.
+  const isPlace = before === 'the' && /^(?:at|from)$/.test(sentence.word(at - 2))
+  if (isPlace && told.kind === undefined && told.watts !== undefined) return true
   // "22.3V at 10A" is where a pack stands, and what it is given; "supply at 2A" most often is that too.
   if (before !== 'at') return false
   if (told.kind === undefined) return figures !== undefined
