@@ -14,7 +14,7 @@ const order = Object.keys(dangers)
 /** `told` are the dangers that the question told. */
 export function inTongue(reply: Reply, language: Language, told: readonly Pick<ToldDanger, 'danger'>[]): Reply {
   if (language === 'en') return reply
-  const { locale, verdict, problem, readAs, figures, lines, understood } = reply
+  const { locale, command, verdict, problem, readAs, figures, lines, understood } = reply
   const say = (text: TongueText, behind?: Text): Text =>
     language === 'other' ? inEnglish(text, behind, locale) : joined([locale.own(textIn(language, text)), behind])
   const [danger] = told.map(one => one.danger).toSorted((a, b) => order.indexOf(a) - order.indexOf(b))
@@ -26,7 +26,10 @@ export function inTongue(reply: Reply, language: Language, told: readonly Pick<T
   const pack = understood?.values.find(({ kind }) => kind === 'pack')?.text
   const needsEnglish = () => say('english', exampleOf(pack, locale))
   if (problem) return opened(reply, needsEnglish())
-  return withLines(reply, [...lines, figures.length > 0 ? say('partly', readAs) : needsEnglish()])
+  return withLines(reply, [
+    ...lines,
+    figures.length > 0 || command === 'handbook' ? say('partly', readAs) : needsEnglish(),
+  ])
 }
 
 /** With a line before all others. */

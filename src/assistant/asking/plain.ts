@@ -64,7 +64,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   const plain = { used, dangers, understanding, kept, assumed: [], doubts: [...suspected.map(maybe), ...tongue] }
   const theme = talk.about === undefined || !isFewWords(text) ? undefined : askedOf(talk.about).entry?.title
   const warm = theme && warmthAfter(theme, text)
-  const { temperature = warm } = 'near' in meant ? meant : {}
+  const { temperature = warm } = 'near' in meant ? meant : meant.question.options
   const warmth: Record<string, string> = temperature === undefined ? {} : { temperature }
   // What is told of a pack holds for what is asked next, whatever is answered now.
   const keepPack = () => {
@@ -146,7 +146,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     const lacks =
       !registry.get(meant.question.command).changes &&
       reply.problem &&
-      reply.problem.token === undefined &&
+      (reply.problem.token === undefined || askedOf(about ?? '').sureness > 1) &&
       !reply.verdict &&
       dangers.length === 0
     return lacks && about !== undefined ? inHandbook() : reply

@@ -54,13 +54,12 @@ export async function hear(
   const english = gloss?.text ?? named
   // Spans of dangers hold for the sentence as typed; where its words were replaced they are accounted for by their form.
   const accounted = gloss ? dangersInGloss(english).told : named === text ? heard.told : dangersIn(named).told
-  // What the handbook says is said in English, to those who read that.
-  const values = bestCover(candidatesOf(text))
+  const spoken = gloss?.text ?? text
+  const values = bestCover(candidatesOf(spoken))
   const isType = talk.about !== undefined && values.every(({ kind }) => kind === 'chemistry')
-  const { about, sureness, isOfTheme } =
-    language === 'en' && hasWord.test(text) && (isType || !isOnlyValues(text, values))
-      ? aboutIn(text, talk)
-      : nothingAbout
+  const found = hasWord.test(spoken) && (isType || !isOnlyValues(spoken, values)) ? aboutIn(spoken, talk) : nothingAbout
+  // What the handbook says is said in English: of what was put into that word for word only what is surely found.
+  const { about, sureness, isOfTheme } = language === 'en' || found.sureness > 1 ? found : nothingAbout
   const answers = await context.lookup.memory.answers.list(context.community.id)
   const of = freeDetails(text, { used, answers }, talk.frame)
   const frame = talk.frame ?? frameOfEntry(talk.about, registry)

@@ -9,6 +9,7 @@ const common: ReadonlySet<string> = new Set(
     'somebody someone people what whats which who where when why how is are am was were be been do does did done',
     'doing can could may might must should shall will would have has had of for to in on at by with from and or but',
     'if then than as so too not no yes ok okay please just only really any some there here with about into out up',
+    'difference between versus vs compared plain simple simply explain worth really true correct believe claim reckon',
     'down help need want get gets got use used using now put take tell mean means meaning good bad normal allowed possible happen usually actually exactly',
   ]
     .join(' ')

@@ -36,6 +36,16 @@ test.each([
   expect((await asking.ask(question)).verdict).toBe('do not charge')
 })
 
+test.each([
+  ['was heißt 45C auf dem Aufkleber vom Akku?', 'What 30C on a label means'],
+  ['wat is de opslagspanning', 'Which volts are storage volts'],
+  ['cosa significa 1C', 'What 1C means'],
+])('what the handbook surely has is said, and that only a part was read: %s', async (question, title) => {
+  const reply = await asking.ask(question)
+  expect(reply.readAs).toContain(title)
+  expect([reply.verdict, reply.lines.length]).toEqual(['go with care', 3])
+})
+
 describe('a question in another tongue', () => {
   test.each(asked)('is answered with figures and care where it is certain: %s', async (tongue, question) => {
     const reply = await asking.ask(question)

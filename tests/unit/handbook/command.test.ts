@@ -69,4 +69,14 @@ describe('handbook', () => {
       expect((await asking.ask(reply.question ?? '')).headline).toBe(reply.headline)
     }
   })
+
+  it.each([
+    ['is charging at 7 celsius possible', 'go with care', /from 0 to 10 °C gently/],
+    ['the packs are at 4°C, shall i charge them', 'go with care', /under 5 °C at a fifth/],
+    ['may we charge at 43 degrees', 'go with care', /to 45 °C only with care/],
+    ['my pack is at 48 degrees, may i charge it', 'do not charge', /48 °C/],
+  ])('judges a charge by how warm the cells are: %s', async (question, verdict, said) => {
+    const reply = await (await askingOf(commands)).ask(question)
+    expect([reply.verdict, reply.headline]).toEqual([verdict, expect.stringMatching(said)])
+  })
 })
