@@ -146,7 +146,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     const lacks =
       !registry.get(meant.question.command).changes &&
       reply.problem &&
-      (reply.problem.token === undefined || askedOf(about ?? '').sureness > 1) &&
+      (reply.problem.token === undefined || (asksToKnow(text) && askedOf(about ?? '').sureness > 1)) &&
       !reply.verdict &&
       dangers.length === 0
     return lacks && about !== undefined ? inHandbook() : reply
