@@ -5,7 +5,7 @@ import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
 import { askedOf, entryOn } from '../../handbook/asked.ts'
-import { asksToKnow } from '../../handbook/leave.ts'
+import { asksLeave, asksToKnow } from '../../handbook/leave.ts'
 import { asksNothing } from '../../language/conversation/asks-nothing.ts'
 import { isFewWords } from '../../language/conversation/follow-up.ts'
 import { ofAnswer } from '../../language/conversation/of-answer.ts'
@@ -114,10 +114,13 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     const on = entryOn(dangers, text)
     conversation.keepAbout(about ?? on?.title)
     const reply = dangerReply({ dangers }, typed, understanding, locale)
-    // What or why is answered too, below the danger, where just that is asked.
-    const { entry, isClose } = askedOf(text)
-    const asked = isClose ? entry : asksReason.test(text) ? on : undefined
-    const answered = asked && asksToKnow(text) ? withLine(reply, locale.own(asked.answer.join(' '))) : reply
+    // What or why is answered too, below the danger, where no leave is asked.
+    const { entry, isClose, sureness } = askedOf(text)
+    const asked = isClose || sureness > 1 ? entry : asksReason.test(text) ? on : undefined
+    const answered =
+      asked && !asksLeave(text) && (asksToKnow(text) || meant.kind === 'handbook')
+        ? withLine(reply, locale.own(asked.answer.join(' ')))
+        : reply
     return { ...answered, followUps: [...notesOffered(kept, used, context), ...reply.followUps] }
   }
   if (meant.kind === 'question' && dangers.length > 0 && onlyTells) return told()
