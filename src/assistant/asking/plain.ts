@@ -5,6 +5,7 @@ import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
 import { askedOf, entryOn } from '../../handbook/asked.ts'
+import type { HandbookEntry } from '../../handbook/entry.ts'
 import { asksLeave, asksToKnow } from '../../handbook/leave.ts'
 import { asksNothing } from '../../language/conversation/asks-nothing.ts'
 import { isFewWords } from '../../language/conversation/follow-up.ts'
@@ -109,18 +110,20 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     if (talk.refused.length > 0) return todo === undefined ? again() : withLine(again(), locale.own(todo))
     if (frame) return answerKnown(around, { ...plain, ...frame, doubts: [...plain.doubts, ...frame.doubts] })
   }
+  // What or why is answered too, below what is refused, where no leave is asked.
+  const withKnown = (reply: Reply, on?: HandbookEntry): Reply => {
+    const { entry, isClose, sureness } = askedOf(text)
+    const asksWhy = asksReason.test(text)
+    const asked = isClose || sureness > 1 ? entry : asksWhy ? on : undefined
+    const isAsked = !asksLeave(text) && (asksWhy || asksToKnow(text) || meant.kind === 'handbook')
+    return asked && isAsked ? withLine(reply, locale.own(asked.answer.join(' '))) : reply
+  }
   const told = () => {
     keepPack()
     const on = entryOn(dangers, text)
     conversation.keepAbout(about ?? on?.title)
     const reply = dangerReply({ dangers }, typed, understanding, locale)
-    // What or why is answered too, below the danger, where no leave is asked.
-    const { entry, isClose, sureness } = askedOf(text)
-    const asked = isClose || sureness > 1 ? entry : asksReason.test(text) ? on : undefined
-    const answered =
-      asked && !asksLeave(text) && (asksToKnow(text) || meant.kind === 'handbook')
-        ? withLine(reply, locale.own(asked.answer.join(' ')))
-        : reply
+    const answered = withKnown(reply, on)
     return { ...answered, followUps: [...notesOffered(kept, used, context), ...reply.followUps] }
   }
   if (meant.kind === 'question' && dangers.length > 0 && onlyTells) return told()
@@ -152,7 +155,8 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
       (reply.problem.token === undefined || (asksToKnow(text) && askedOf(about ?? '').sureness > 1)) &&
       !reply.verdict &&
       dangers.length === 0
-    return lacks && about !== undefined ? inHandbook() : reply
+    if (lacks && about !== undefined) return inHandbook()
+    return dangers.length > 0 && asksReason.test(text) ? withKnown(reply) : reply
   }
   if (dangers.length > 0) return told()
   if (isCorrected) return dangerReply({ doubts: ['toldBefore'], kept }, typed, understanding, locale)
@@ -195,7 +199,8 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
       // A pack that is only told is asked about as by itself.
       if (of && !of.pending && about === undefined && meant.kind === 'unclear' && language === 'en')
         return answerKnown(around, { ...plain, ...of, doubts: [...plain.doubts, ...of.doubts] })
-      return about === undefined ? notKnown() : inHandbook()
+      const isElse = understanding.intent === 'notours' && understanding.likelihood >= 0.5 && !askedOf(text).isClose
+      return about === undefined || isElse ? notKnown() : inHandbook()
     }
   }
 }

@@ -79,7 +79,7 @@ export function choices(
           share *
           takes(fitted, own.values) *
           ((command.changes && isAboutIt) || isWhoMay ? 0.3 : 1) *
-          (command.changes && share < surely ? unsurely : 1) *
+          (command.changes && share < surely ? (values.length > 0 ? unsurely : 0.3) : 1) *
           // Nothing is told that could be worked out: what the handbook knows is asked in words.
           (isBare ? 0.4 ** inHandbook : 1),
         kept: Object.keys(kept).filter(name => fitted.options[name] === kept[name]),
@@ -150,7 +150,7 @@ function heeded(intent: Intent, share: number, values: readonly Candidate[], inH
 }
 
 export const tellsOfPacks = (values: readonly Candidate[]): boolean =>
-  values.some(({ kind }) => kind !== 'number' && kind !== 'count' && kind !== 'board')
+  values.some(({ kind }) => !['number', 'count', 'board', 'clock'].includes(kind))
 
 const isJoining = ({ kind }: Candidate): boolean => kind === 'board' || kind === 'batch'
 
