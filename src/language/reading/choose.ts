@@ -78,8 +78,8 @@ export function choices(
         score:
           share *
           takes(fitted, own.values) *
-          ((command.changes && isAboutIt) || isWhoMay ? 0.3 : 1) *
-          (command.changes && share < surely ? (values.length > 0 ? unsurely : 0.3) : 1) *
+          ((command.changes && isAboutIt) || isWhoMay ? 0.2 : 1) *
+          (share >= surely ? 1 : values.length === 0 && isList(fitted) ? 0.4 : command.changes ? unsurely : 1) *
           // Nothing is told that could be worked out: what the handbook knows is asked in words.
           (isBare ? 0.4 ** inHandbook : 1),
         kept: Object.keys(kept).filter(name => fitted.options[name] === kept[name]),
@@ -121,8 +121,8 @@ function withoutPack(
 }
 
 const opening = String.raw`^\W*(?:(?:and|so|but|ok|hi|hello|please) )*`
-const yesOrNo = String.raw`(?:why|how come|is|are|does|do (?!it|that|this)|(?:may|can|could|would|will) (?!you|we|i|u)\w+)\b`
-/** "Does it", "can anybody", "why is": neither a list nor a number answers it. */
+const yesOrNo = String.raw`(?:why|how come|is|are|does|do (?!it|that|this)|(?:may|can|could|would|will) (?!you|we|i|u)\w+|who (?!(?:has |have )?(?:set|did|put|\w+ed)\b)\w+)\b`
+/** "Does it", "can anybody", "why is", "who sees": neither a list nor a number answers it. */
 const asksYesOrNo = new RegExp(`${opening}${yesOrNo}`, 'i')
 /** "What happens if", "who may", "even if" too: it asks about a change, and does not want it made. */
 const asksAboutIt = new RegExp(
@@ -154,13 +154,17 @@ export const tellsOfPacks = (values: readonly Candidate[]): boolean =>
 
 const isJoining = ({ kind }: Candidate): boolean => kind === 'board' || kind === 'batch'
 
+/** It takes no details: the words alone ask for it. */
+const isList = ({ options, missing }: Pick<Fitted, 'options' | 'missing'>): boolean =>
+  Object.keys(options).length === 0 && missing === undefined
+
 /** A value that a command has no use for speaks against it, and so does a detail that it lacks. */
 export function takes({ left, missing, options }: Fitted, values: readonly Candidate[]): number {
   const used = values.length === 0 ? 1 : 1 - left.length / values.length
   // Several packs where one is asked about: it is a question about several.
   const several = left.some(({ kind, text }) => kind === 'count' && Number(text) > 1)
   // Whoever tells a value asks for none of the lists that take no details.
-  const isList = Object.keys(options).length === 0 && missing === undefined && tellsOfPacks(values)
+  const isBareList = isList({ options, missing }) && tellsOfPacks(values)
   // Volts of several cells are no state of one.
   const isReadings = left.filter(({ kind, text }) => kind === 'state' && /V/.test(text)).length > 1
   // Where a pack is to go is what somebody wants.
@@ -176,7 +180,7 @@ export function takes({ left, missing, options }: Fitted, values: readonly Candi
     (0.4 + 0.6 * used) *
     (missing === undefined ? 1 : 0.35) *
     (several ? 0.5 : 1) *
-    (isList || isReadings ? 0.2 : 1) *
+    (isBareList || isReadings ? 0.2 : 1) *
     (goes ? 0.3 : 1)
   )
 }
