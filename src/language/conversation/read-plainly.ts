@@ -20,10 +20,11 @@ import { opensAsking } from './asks-nothing.ts'
 import { choiceBy } from './choice-of.ts'
 import { isOnlyValues, namesPack } from './follow-up.ts'
 import type { Frame } from './frame.ts'
-import { drawnFrom, elsewhere, flownWith, givenUp, inTalk, pinned, rankedInTalk } from './in-talk.ts'
+import { elsewhere, inTalk, rankedInTalk } from './in-talk.ts'
 import { type Lent, lentTo } from './lend.ts'
 import { withOneMore } from './more-of.ts'
-import { endVolts, stays } from './stay.ts'
+import { otherQuestion } from './other-question.ts'
+import { stays } from './stay.ts'
 
 /** Less of the words known than this, and nothing that fits: it is not ours. */
 const leastKnown = 0.5
@@ -56,11 +57,7 @@ export function readPlainly(
   const follows =
     frame &&
     (withOneMore(text, values, frame, vocabulary) ??
-      pinned(text, values, ranked, frame, vocabulary) ??
-      flownWith(text, values, vocabulary, lent) ??
-      givenUp(text, values, vocabulary, lent) ??
-      drawnFrom(text, values, vocabulary, lent) ??
-      endVolts(text, values, frame, vocabulary) ??
+      otherQuestion({ text, values, ranked, frame }, vocabulary, lent) ??
       stays(text, values, own[0], frame, vocabulary) ??
       amended(text, values, ranked, frame, vocabulary, by))
   // The surer it goes on, the less it is a question of its own.

@@ -11,7 +11,6 @@ import { asBefore } from './as-before.ts'
 import { choiceOf } from './choice-of.ts'
 import { isFewWords, namesPack } from './follow-up.ts'
 import type { Frame } from './frame.ts'
-import { lentTo } from './lend.ts'
 
 const units: Readonly<Record<string, string>> = {
   long: 's',
@@ -23,41 +22,6 @@ const units: Readonly<Record<string, string>> = {
   wh: 'Wh',
   volts: 'V',
   percent: '%',
-}
-
-/** What volts stand for beside the end of a charge. */
-const otherVolts = new Set(
-  'storage cells apart supply down meter percent lead plug balance fly lies ok why wh'.split(' '),
-)
-/** Those that tell of volts by themselves, where the question before was of volts. */
-const ofVolts: ReadonlySet<string> = new Set(['storage', 'trim', 'percent'])
-
-const conceptsIn = (text: string): readonly string[] => wordsOf(text).flatMap(conceptsOf)
-
-/**
- * "And volts", "and full?" behind another question about a pack: those at the end of its charge. "Full" alone is that
- * only where volts were asked for before; else the pack stands there.
- */
-export function endVolts(
-  text: string,
-  values: readonly Candidate[],
-  frame: Frame,
-  vocabulary: Vocabulary,
-): Choice | undefined {
-  const { question, pending, typed = '' } = frame
-  const command = vocabulary.find(({ name }) => name === 'trim')
-  const concepts = conceptsIn(text)
-  const isOfFull = values.every(({ text }) => text === 'full')
-  if (!command || pending || !isFewWords(text) || !isOfFull || concepts.some(concept => otherVolts.has(concept)))
-    return undefined
-  const asked = ofVolts.has(question.command)
-    ? values.length > 0 && question.options.from === undefined && conceptsIn(typed)
-    : concepts
-  if (!asked || asked.indexOf('volts') < 0) return undefined
-  const { source: _, to: __, ...lent } = lentTo(frame, command, text, values).kept
-  const fitted = fitTo(command, [], lent)
-  const isOfPack = fitted.options.pack !== undefined || fitted.options.chemistry !== undefined
-  return isOfPack ? choiceOf({ ...fitted, doubts: frame.doubts }, lent) : undefined
 }
 
 /** Their answers tell how much goes into a pack, or out of it. */

@@ -1,0 +1,128 @@
+// Another question about what was spoken of, where a sign tells which: to pin it, to fly with it, what it draws or ends at.
+
+import type { Candidate } from '../candidates/index.ts'
+import { conceptsOf } from '../model/concepts.ts'
+import type { Ranked } from '../model/index.ts'
+import { wordsOf } from '../model/words.ts'
+import type { Choice } from '../reading/choose.ts'
+import { fitTo, type Kept } from '../reading/fit.ts'
+import { toldIn } from '../reading/told-pack.ts'
+import { writeQuestion } from '../sentence/question.ts'
+import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
+import { opensAsking } from './asks-nothing.ts'
+import { choiceOf } from './choice-of.ts'
+import { isFewWords, isOnlyValues } from './follow-up.ts'
+import type { Frame } from './frame.ts'
+import type { Lent } from './lend.ts'
+
+interface Said {
+  readonly text: string
+  readonly values: readonly Candidate[]
+  readonly ranked: readonly Ranked[]
+  readonly frame: Frame
+}
+
+interface Sign {
+  readonly command: string
+  /** Details that it puts beside those that hold on; undefined where it is not asked. */
+  puts(said: Said, vocabulary: Vocabulary): Kept | undefined
+  /** Details of the question before that do not hold on. */
+  readonly without?: readonly string[]
+  /** Its values are details, too. */
+  readonly takesValues?: true
+  /** Nothing of the question before is a detail of it. */
+  readonly alone?: true
+}
+
+const pointing = /\b(?:this|that|it|these|those|them)\b/i
+const likely = 0.3
+const pins: ReadonlySet<string> = new Set(['answer post', 'answer save'])
+const takenAlong =
+  /\b(?:on|onto|in|by) (?:a|an|the|my) (?:plane|aeroplane|airplane|airliner|flight)\b|\b(?:airlines?|cabin|airports?|luggage|baggage|suitcase)\b/i
+const givesUp = /\b(?:los[et]|losing|giv(?:e|ing) (?:away|up)|sacrifice|(?:how much|what) less|do without)\b/i
+const asksAmps = /\b(?:amps?|amperes?|current|draws?|drawn|pulls?)\b/i
+const fed = /\b(?:from|off|on|at|car|socket|supply|psu|battery|input|side)\b/i
+/** Of what feeds chargers. */
+const supplyVolts = /\b(?:1[1-5]|24|48)(?:\.\d)?V(?! per cell)/
+const [lowestCell_V, highestCell_V] = [3, 4.4]
+
+/** What volts stand for beside the end of a charge. */
+const otherVolts = new Set(
+  'storage cells apart supply down meter percent lead plug balance fly lies ok why wh'.split(' '),
+)
+/** Those that tell of volts by themselves, where the question before was of volts. */
+const ofVolts: ReadonlySet<string> = new Set(['storage', 'trim', 'percent'])
+const conceptsIn = (text: string): readonly string[] => wordsOf(text).flatMap(conceptsOf)
+
+const signs: readonly Sign[] = [
+  // "Pin that": its answer becomes one of the club's, and only its title is open.
+  {
+    command: 'answer save',
+    alone: true,
+    puts: ({ text, values, ranked, frame: { question } }, vocabulary) => {
+      const isOfLast = values.length === 0 && pointing.test(text) && Object.keys(question.options).length > 0
+      const isPinned = ranked.slice(0, 2).some(({ intent, share }) => pins.has(intent) && share > likely)
+      const isChange = vocabulary.some(({ name, changes }) => name === question.command && changes)
+      return isOfLast && isPinned && !isChange ? { question: writeQuestion(question) } : undefined
+    },
+  },
+  // "Can i take those on the plane".
+  {
+    command: 'travel',
+    takesValues: true,
+    puts: ({ text }) => (takenAlong.test(text) && opensAsking.test(text.replace(/^.*,/, '')) ? {} : undefined),
+  },
+  // "What do i lose at 4.1": how full it is there.
+  {
+    command: 'percent',
+    puts: ({ text, values: [level, ...others] }) =>
+      level?.kind === 'state' && others.length === 0 && givesUp.test(text) ? { at: level.text } : undefined,
+  },
+  // "How many amps is that from 12 V": whole volts are those of a supply, others may be where the pack stands.
+  {
+    command: 'supply',
+    without: ['source'],
+    puts: ({ text, values, frame: { question } }) => {
+      const [value, ...others] = values
+      const told = ['voltage', 'state', 'source'].includes(value?.kind ?? '') ? [value, ...(value?.parts ?? [])] : []
+      const [volts] = supplyVolts.exec(told.map(one => one?.text).join(' ')) ?? []
+      const isAsked = (asksAmps.test(text) && fed.test(text) && !/\bwh\b/i.test(text)) || isOnlyValues(text, values)
+      if (volts === undefined || others.length > 0 || !isAsked || question.options.voltage) return undefined
+      const perCell_V = Number.parseFloat(volts) / (toldIn(question.options.pack ?? '')?.series ?? 1)
+      const mayBePacks = perCell_V > lowestCell_V && perCell_V < highestCell_V
+      return mayBePacks && (volts.includes('.') || !asksAmps.test(text)) ? undefined : { voltage: volts }
+    },
+  },
+  // "And volts", "and full?": those at the end of its charge; full alone only where volts were asked for before.
+  {
+    command: 'trim',
+    without: ['source', 'to'],
+    puts: ({ text, values, frame: { question, typed = '' } }) => {
+      const concepts = conceptsIn(text)
+      const isOfEnd = isFewWords(text) && values.every(value => value.text === 'full')
+      if (!isOfEnd || concepts.some(concept => otherVolts.has(concept))) return undefined
+      const isOfLevel = values.length > 0 && question.options.from === undefined
+      const asked = !ofVolts.has(question.command) ? concepts : isOfLevel ? conceptsIn(typed) : []
+      return asked.includes('volts') ? {} : undefined
+    },
+  },
+]
+
+/** Undefined where no sign of one is there, or what it lacks was not spoken of. */
+export function otherQuestion(
+  said: Said,
+  vocabulary: Vocabulary,
+  lent: (command: CommandWords) => Lent,
+): Choice | undefined {
+  for (const { command: name, puts, without = [], takesValues, alone } of said.frame.pending ? [] : signs) {
+    const command = vocabulary.find(one => one.name === name)
+    const put = command && puts(said, vocabulary)
+    if (!put) continue
+    const { kept, before } = alone ? { kept: {} } : lent(command)
+    const held = Object.fromEntries(Object.entries(kept).filter(([detail]) => !without.includes(detail)))
+    const fitted = fitTo(command, takesValues ? said.values : [], { ...held, ...put }, before)
+    const { pack, packs, chemistry } = fitted.options
+    if (alone || (fitted.missing === undefined && (pack ?? packs ?? chemistry))) return choiceOf(fitted, held)
+  }
+  return undefined
+}
