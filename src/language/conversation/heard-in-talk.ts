@@ -4,13 +4,15 @@ import type { Danger } from '../../charging/situation/dangers.ts'
 import { attempt } from '../../ground/problem.ts'
 import { bestCover, candidatesOf } from '../candidates/index.ts'
 import { type DangersIn, dangersIn } from '../dangers/index.ts'
+import { keptEntries } from '../reading/listed.ts'
+import { toldBy, toldIn } from '../reading/told-pack.ts'
 import { readPack } from '../things/pack.ts'
 import { opensAsking } from './asks-nothing.ts'
 import type { Talk } from './frame.ts'
 
 /** What a text tells behind what was said before. */
 export const heardInTalk = (heard: DangersIn, text: string, talk: Talk): DangersIn =>
-  leftLow(inCharge(ofOtherType(besidesSource(heard, text, talk), text, talk), text, talk), text, talk)
+  [besidesSource, ofOtherType, inCharge, leftLow, onBoard].reduce((sofar, hear) => hear(sofar, text, talk), heard)
 
 const bareType =
   /^\W*(?:(?:and|or|but|no|so|ok|if|what|about|how|as|for|with|a|an|it|its|it's|is|was|were|the|same|then|instead|plain|please)\b\W*)*$/i
@@ -29,8 +31,7 @@ function ofOtherType(heard: DangersIn, text: string, { frame }: Talk): DangersIn
   if (values.length !== 1 || type?.kind !== 'chemistry') return heard
   const pack = frame?.doubts.includes('chemistryAssumed') ? undefined : frame?.question.options.pack
   if (pack && !pack.includes(type.text) && setsIt.test(text.slice(0, type.start)) && !correctsIt.test(text)) {
-    const wrong = { danger: 'wrongMode' as const, typed: text, start: 0, end: text.length }
-    return { ...heard, told: [...heard.told.filter(({ danger }) => danger !== 'wrongMode'), wrong] }
+    return withTold(heard, 'wrongMode', text)
   }
   if (!bareType.test(text.slice(0, type.start) + text.slice(type.end))) return heard
   return {
@@ -79,7 +80,26 @@ function leftLow(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
   const volts = Number.parseFloat(at ?? '')
   const isLow =
     told && at?.includes('V') && volts / (at.includes('pack') ? told.series : 1) < told.chemistry.precharge_V.value
-  return isLow && forLong.test(text)
-    ? { ...heard, told: [...heard.told, { danger: 'revive', typed: text, start: 0, end: text.length }] }
-    : heard
+  return isLow && forLong.test(text) ? withTold(heard, 'revive', text) : heard
 }
+
+const joins =
+  /\b(?:with|to|beside|among) (?:them|it|these|those|the others?)\b|\b(?:add|adding|plus|along|as well|too)\b|\bon (?:it|the board)\b/i
+
+/** "And a 4S LiHV with them": a pack that differs joins the board that was asked about. */
+function onBoard(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
+  const { packs } = frame?.question.command === 'parallel' ? frame.question.options : {}
+  const before = packs === undefined ? undefined : toldIn(keptEntries(packs)[0]?.pack ?? '')
+  if (!before || !joins.test(text)) return heard
+  const differs = bestCover(candidatesOf(text)).some(value => {
+    const { series = before.series, chemistry = before.chemistry } = toldBy(value) ?? {}
+    return series !== before.series || chemistry !== before.chemistry
+  })
+  return differs ? withTold(heard, 'boardMixed', text) : heard
+}
+
+/** The whole text tells it. */
+const withTold = (heard: DangersIn, danger: Danger, typed: string): DangersIn => ({
+  ...heard,
+  told: [...heard.told.filter(one => one.danger !== danger), { danger, typed, start: 0, end: typed.length }],
+})

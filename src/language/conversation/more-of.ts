@@ -84,6 +84,7 @@ const cellsAt = (volts: number, series: number): boolean => volts / series >= 2 
 function levelIn(values: readonly Candidate[], packs: string): string | undefined {
   const series = toldIn(keptEntries(packs)[0]?.pack ?? '')?.series ?? 1
   return values
+    .filter(({ kind }) => kind !== 'pack')
     .toSorted((a, b) => Number(a.text.endsWith('%')) - Number(b.text.endsWith('%')))
     .map(({ kind, text, typed }) => {
       const number = /^[\d.]+/.exec(typed.replace(',', '.'))?.[0] ?? ''

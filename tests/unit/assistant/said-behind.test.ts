@@ -52,6 +52,8 @@ it.each([
   ['my 3s 900 has a cell at 4.31 V', 'can i still fly it', 'do not charge'],
   ['amps for a 2s 800 life', 'and as lihv?', 'go'],
   ['amps for a 2s 800 life', "i'll set it to lihv", 'do not charge'],
+  ['two 3s 900 lipo on a board, both at 11.7', 'and a 4s with them', 'do not charge'],
+  ['two 3s 900 lipo on a board, both at 11.7', 'one more at 11.7', 'go with care'],
   ['amps for a 2s 800 lipo', 'thanks! and how long does that take?', 'go'],
 ])('judges behind %j what %j means', async (before, text, verdict) => {
   await asking.ask(before)
