@@ -17,6 +17,8 @@ const pull = 2e-4
 const pace = 0.15
 /** The largest weight is so many steps: coarse ones take little room. */
 const steps = { any: 63, which: 15 } as const
+/** What stands as often beside dangers as elsewhere is heard so far. */
+const leastHeard = 0.3
 /** From errors smaller than this nothing is learned. */
 const leastError = 3e-3
 
@@ -63,20 +65,33 @@ class Learned {
   }
 }
 
+/** What stands much oftener beside dangers than elsewhere, or much seldomer, is listened to first. */
+function lopsided(examples: readonly Seen[]): Float64Array {
+  const counts = [true, false].map(isDanger => {
+    const count = new Float64Array(places).fill(0.5)
+    for (const { features, dangers, weight } of examples)
+      if (dangers.length > 0 === isDanger) for (const at of features.all) count[at] = (count[at] ?? 0) + weight
+    return { count, sum: count.reduce((sum, one) => sum + one, 0) }
+  })
+  const share = (of: number, at: number): number => (counts[of]?.count[at] ?? 0) / (counts[of]?.sum ?? 1)
+  return Float64Array.from({ length: places }, (_, at) => leastHeard + Math.abs(Math.log(share(0, at) / share(1, at))))
+}
+
 function anyDanger(examples: readonly Seen[]): { weights: Float64Array; bias: number } {
   const learned = new Learned(places)
+  const heard = lopsided(examples)
   let bias = -1
   for (let round = 0; round < rounds; round += 1) {
     for (const { features, dangers, weight } of inTurn(examples, round)) {
       const value = weightOf(features.all)
       let sum = 0
-      for (const place of features.all) sum += learned.weights[place] ?? 0
+      for (const at of features.all) sum += (learned.weights[at] ?? 0) * (heard[at] ?? 0)
       const error = weight * (1 / (1 + Math.exp(-(bias + value * sum))) - (dangers.length > 0 ? 1 : 0))
       bias -= 0.01 * error
-      for (const place of features.all) learned.step(place, error * value)
+      for (const at of features.all) learned.step(at, error * value * (heard[at] ?? 0))
     }
   }
-  return { weights: learned.weights, bias }
+  return { weights: learned.weights.map((weight, at) => weight * (heard[at] ?? 0)), bias }
 }
 
 /** Which one, of messages that tell one. */
