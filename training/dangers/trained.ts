@@ -16,7 +16,7 @@ const rounds = 20
 const pull = 2e-4
 const pace = 0.15
 /** The largest weight is so many steps: coarse ones take little room. */
-const steps = { any: 63, which: 15 } as const
+const steps = { any: 31, which: 10 } as const
 /** What stands as often beside dangers as elsewhere is heard so far. */
 const leastHeard = 0.3
 /** From errors smaller than this nothing is learned. */

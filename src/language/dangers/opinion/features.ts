@@ -5,7 +5,7 @@ import type { Evidence } from '../engine/evidence.ts'
 import type { Marked } from '../engine/matcher.ts'
 
 /** Features share this many places; a power of two. */
-export const places = 131072
+export const places = 1048576
 /** Which danger is told is judged by features folded to so many places. */
 export const fewerPlaces = 32768
 
@@ -186,4 +186,4 @@ const mixed = (a: number, b: number): number => {
   return x ^ (x >>> 13)
 }
 
-const place = (hash: number): number => (Math.imul(hash, 0xc2b2ae35) >>> 15) & (places - 1)
+const place = (hash: number): number => (Math.imul(hash, 0xc2b2ae35) >>> 12) & (places - 1)

@@ -35,8 +35,8 @@ export interface StoredWeights {
   readonly which: string
 }
 
-/** Long messages hold more features: each weighs less. */
-export const weightOf = (features: readonly number[]): number => 1 / Math.sqrt(Math.max(1, features.length))
+/** Long messages hold more features: each weighs less. Of a short one the few that it holds prove little. */
+export const weightOf = (features: readonly number[]): number => 1 / Math.sqrt(features.length + 100)
 
 export function opinionOf({ all, telling }: Features, { step, bias, any, whichStep, which }: Weights): Opinion {
   let sum = 0
