@@ -19,6 +19,8 @@ const pace = 0.15
 const steps = { any: 31, which: 10 } as const
 /** What stands as often beside dangers as elsewhere is heard so far. */
 const leastHeard = 0.3
+/** What stood in fewer messages than about so many says nothing of others. */
+const leastOften = 1.9
 /** From errors smaller than this nothing is learned. */
 const leastError = 3e-3
 
@@ -65,16 +67,25 @@ class Learned {
   }
 }
 
-/** What stands much oftener beside dangers than elsewhere, or much seldomer, is listened to first. */
+/** What stands much oftener beside dangers than elsewhere, or much seldomer, is heard first; what hardly ever stood, never. */
 function lopsided(examples: readonly Seen[]): Float64Array {
-  const counts = [true, false].map(isDanger => {
-    const count = new Float64Array(places).fill(0.5)
+  const [beside, elsewhere] = [true, false].map(isDanger => {
+    const count = new Float64Array(places)
     for (const { features, dangers, weight } of examples)
       if (dangers.length > 0 === isDanger) for (const at of features.all) count[at] = (count[at] ?? 0) + weight
-    return { count, sum: count.reduce((sum, one) => sum + one, 0) }
-  })
-  const share = (of: number, at: number): number => (counts[of]?.count[at] ?? 0) / (counts[of]?.sum ?? 1)
-  return Float64Array.from({ length: places }, (_, at) => leastHeard + Math.abs(Math.log(share(0, at) / share(1, at))))
+    const sum = count.reduce((so, one) => so + one, places / 2)
+    return { of: (at: number) => count[at] ?? 0, share: (at: number) => ((count[at] ?? 0) + 0.5) / sum }
+  }) as [Counted, Counted]
+  return Float64Array.from({ length: places }, (_, at) =>
+    beside.of(at) + elsewhere.of(at) < leastOften
+      ? 0
+      : leastHeard + Math.abs(Math.log(beside.share(at) / elsewhere.share(at))),
+  )
+}
+
+interface Counted {
+  readonly of: (at: number) => number
+  readonly share: (at: number) => number
 }
 
 function anyDanger(examples: readonly Seen[]): { weights: Float64Array; bias: number } {

@@ -12,9 +12,9 @@ import { figuresIn } from './relations/figures.ts'
 import { asksInGeneral } from './relations/general.ts'
 import { relations } from './relations/index.ts'
 import { type Told, toldOf } from './relations/relation.ts'
-import { isUsualRate, isWithinLabel } from './relations/speed.ts'
+import { isInFlight, isUsualRate, isWithinLabel } from './relations/speed.ts'
 import { valuesOf } from './relations/values.ts'
-import { healthyVolts } from './relations/volts.ts'
+import { healthyVolts, isAlike, isMild } from './relations/volts.ts'
 
 export interface ToldDanger {
   readonly danger: Danger
@@ -111,6 +111,10 @@ const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
   tooLow: healthyVolts,
   overfull: isWithinLabel,
   tooFast: isUsualRate,
+  boardMixed: isAlike,
+  hotPack: isMild,
+  badLead: isInFlight,
+  seriesCharge: isInFlight,
 }
 
 /** Whether nothing tells it, and what sounds like it is all denied or said to be otherwise. */

@@ -1,12 +1,13 @@
 // What the charger is told against what the pack is: cell count and chemistry.
 
 import { before, crossesClause, type Relation, type Told } from './relation.ts'
+import { isInFlight } from './speed.ts'
 import type { Value } from './values.ts'
 
 /** A charger set to another count than the pack has, unless it was set right again. */
 export const wrongCount: Relation = told => {
   const counts = countsIn(told)
-  if (counts.length < 2 || told.marked.words.some(({ w }) => w === 'series')) return undefined
+  if (counts.length < 2 || isInFlight(told) || told.marked.words.some(({ w }) => w === 'series')) return undefined
   const set = counts.filter(count => isSet(told, count))
   const pack = counts.filter(count => !set.includes(count) && !isOfAnother(told, count))
   const wrong = set.filter(one => pack.every(other => other.value !== one.value) && !isDeniedAt(told, one))

@@ -94,3 +94,12 @@ function isTooHigh(told: Told, { kind, value, from, to }: Value): boolean {
   if (value <= 4.215 || value >= 4.34) return false
   return told.is(to, 'perCell') || told.has('plainOrPunch') || before(told, from, 'reads', 3) !== undefined
 }
+
+/** In A: what no charger puts in, and motors draw. */
+const leastDrawn_A = 30
+
+/** Whether it is spoken of flying, not of charging: what is joined and gets hot there is another matter. */
+export const isInFlight = ({ values, has, marked: { words } }: Told): boolean =>
+  !has('charging') &&
+  (words.some(({ w }) => /^(?:fly|flies|flying|flight|throttle|hover)/.test(w)) ||
+    values.some(({ kind, value }) => kind === 'amps' && value >= leastDrawn_A))

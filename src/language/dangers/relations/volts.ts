@@ -91,6 +91,13 @@ export const boardMixed: Relation = told => {
   return voltsApart(told) ?? percentApart(told) ?? kindsApart(told)
 }
 
+/** Whether two packs and more are told by their volts, and nothing of them lies apart. */
+export const isAlike = (told: Told): boolean =>
+  told.has('board') &&
+  told.values.filter(({ value, kind }) => (kind === 'volts' || kind === 'bare') && !Number.isInteger(value)).length >
+    1 &&
+  boardMixed(told) === undefined
+
 function voltsApart(told: Told): Judged | undefined {
   const count = countIn(told.values)
   const readings = told.values.filter(one => isReading(told, one))
@@ -141,4 +148,14 @@ function kindsApart(told: Told): Judged | undefined {
       return { danger: 'boardMixed', from: all[0].from, to: other.to }
   }
   return undefined
+}
+
+/** The last degree at which cells may be charged, less and less current from 40 °C on: the core judges that. */
+const warmest_C = 45
+const heat = /^(?:too|hot|hotter|burn|boil|roast|scorch|overheat|steam|cant|cannot|hardly|barely)/
+
+/** Whether degrees are told that no cell is hot at, and nothing that one cannot hold. */
+export function isMild({ values, marked: { words } }: Told): boolean {
+  const degrees = values.filter(({ kind }) => kind === 'celsius')
+  return degrees.length > 0 && degrees.every(({ value }) => value <= warmest_C) && !words.some(({ w }) => heat.test(w))
 }
