@@ -38,10 +38,10 @@ export interface DangersIn {
 const likely = {
   told: 0.6,
   toldByRule: 0.43,
-  plainly: 0.05,
+  plainly: 0.03,
   suspected: 0.3,
-  suspectedByClue: 0.24,
-  suspectedByRule: 0.12,
+  suspectedByClue: 0.21,
+  suspectedByRule: 0.1,
 } as const
 /** Of so few words nothing stands around that would make it another matter. */
 const fewWords = { told: 9, suspected: 21 } as const
@@ -78,7 +78,8 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const opinion = opinionOf(features, weights)
   const lifted = new Set(evidence.filter(isLifted).map(({ danger }) => danger))
   const isOut = (danger: Danger) => lifted.has(danger) || (disproved[danger]?.(values) ?? false)
-  const any = withoutThose(opinion, isOut)
+  const possible = opinion.shares.filter((_, n) => !isOut(judged[n] as Danger))
+  const any = asSureAsWhich(withoutThose(opinion, isOut), Math.max(...possible))
   const tells = evidence.filter(one => one.tells.length > 0 && !one.excused)
   const isPlain = marked.words.length <= fewWords.told
   const worth = worthOfRule[isPlain ? 'plainly' : 'amid']
@@ -125,6 +126,12 @@ const isLifted = ({ tells, hints, denied, excused }: Evidence): boolean =>
 function withoutThose({ any, shares }: Opinion, isOut: (danger: Danger) => boolean): number {
   const out = judged.reduce((sum, danger, n) => sum + (isOut(danger) ? (shares[n] ?? 0) : 0), 0)
   return (any * (1 - out)) / (1 - any * out)
+}
+
+/** Who cannot tell which danger it is has little to say for there being any. Fitted on people left out of the training. */
+function asSureAsWhich(any: number, share: number): number {
+  const odds = (any / (1 - any)) * Math.exp(1.9 * (share - 0.45))
+  return odds / (1 + odds)
 }
 
 interface Span {

@@ -115,7 +115,7 @@ describe('what passes', () => {
 
 describe('what only sounds like a danger of a pack', () => {
   it('stays a doubt of that pack, until it is said to be otherwise', async () => {
-    const first = await asking.ask('has my 4s 1500 lipo got fatter or is that the new strap, amps?')
+    const first = await asking.ask('should i worry that my 4s 1500 lipo feels a little softer, and how many amps')
     expect(first.question).toContain('maybeSwollen')
     expect(await verdicts('how long for it at 1A', 'how long for a 3s 850 lihv at 0.8A')).toEqual([
       'go with care',

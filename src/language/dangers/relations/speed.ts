@@ -42,8 +42,8 @@ const isCorrected = (told: Told, { to }: Value): boolean =>
     told.has('chargeAt') &&
     told.values.some(({ kind, value, from }) => kind === 'rate' && value <= 2 && from > to))
 
-/** In C: cells may be charged so, and the envelope judges whether these may. */
-const usual_C = 2
+/** In C: packs are labelled for as much, and the envelope judges whether these are. */
+const usual_C = 5
 
 /** Whether rates are told and none is above the usual ones, and no amps beside them. */
 export function isUsualRate({ values }: Told): boolean {
