@@ -91,12 +91,16 @@ export const boardMixed: Relation = told => {
   return voltsApart(told) ?? percentApart(told) ?? kindsApart(told)
 }
 
-/** Whether two packs and more are told by their volts, and nothing of them lies apart. */
-export const isAlike = (told: Told): boolean =>
-  told.has('board') &&
-  told.values.filter(({ value, kind }) => (kind === 'volts' || kind === 'bare') && !Number.isInteger(value)).length >
-    1 &&
-  boardMixed(told) === undefined
+const states = /^(?:full|empty|flat|half|fresh|landed|topped|used|drained|new|old|charged|puff|swoll|another|different)/
+
+/** Whether two packs and more are told by their volts, or by what they are and nothing else, and none lies apart. */
+export function isAlike(told: Told): boolean {
+  const { marked, values } = told
+  const told_V = values.filter(({ value, kind }) => (kind === 'volts' || kind === 'bare') && !Number.isInteger(value))
+  const isBare =
+    values.filter(({ kind }) => kind === 'count').length > 1 && !marked.words.some(({ w }) => states.test(w))
+  return told.has('board') && (told_V.length > 1 || isBare) && boardMixed(told) === undefined
+}
 
 function voltsApart(told: Told): Judged | undefined {
   const count = countIn(told.values)
