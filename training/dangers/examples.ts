@@ -3,7 +3,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { type Danger, dangerNamed } from '../../src/charging/situation/dangers.ts'
-import { authors, heldOut, messagesOf } from '../corpus/read-corpus.ts'
+import { authors, furtherMessages, heldOut, messagesOf } from '../corpus/read-corpus.ts'
 
 export interface Example {
   readonly text: string
@@ -18,7 +18,7 @@ const writtenFrom = 36
 /** Pairs are harder than what people usually write, and there are many. */
 const weightOfPairs = 0.4
 
-export const allExamples = (): readonly Example[] => [...messages(), ...pairs(), ...ownSentences()]
+export const allExamples = (): readonly Example[] => [...messages(), ...pairs(), ...ownSentences(), ...saidToUs()]
 
 const messages = (): Example[] =>
   authors
@@ -68,6 +68,15 @@ function ownSentences(): Example[] {
   }
   return examples
 }
+
+/** What is asked of the assistant itself, of cards, rules and names, tells no danger whatever they speak of. */
+const saidToUs = (): Example[] =>
+  furtherMessages()
+    .filter(({ intent }) => ofUs.test(intent))
+    .map(({ text }) => ({ text, dangers: [], weight: weightOfPairs, isKnownToRules: false }))
+
+const ofUs =
+  /^(?:answer|house|undo|history|rules|help|kit (?:list|rename|remove)|remind (?:list|cancel)|lesson|forget|export|lend|hello|small|notours|energy|percent)/
 
 const linesOf = (path: string): string[] =>
   readFileSync(path, 'utf8')
