@@ -75,9 +75,9 @@ export function checked(value: number, token: string, dimension: DimensionName, 
   if (value >= min && value <= max) return value
   const side = value < min ? 'below' : 'above'
   const told = wanted(dimension, narrower)
-  // "2200 A": the unit of the label stands behind it.
+  // "2200 A": the unit of the label stands behind it. Of what is a part of a thing the whole is the example.
   const thousandth = value / 1000
-  const isSlip = side === 'above' && thousandth >= min && thousandth <= max
+  const isSlip = narrower?.example === undefined && side === 'above' && thousandth >= min && thousandth <= max
   throw new Problem({
     what: outOfRange(dimensionWords[dimension].name, side),
     token: shortened(token),
