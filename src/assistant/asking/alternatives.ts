@@ -4,10 +4,10 @@ import { chemistries, liFe, liIon } from '../../charging/things/chemistries.ts'
 import { present } from '../../ground/present.ts'
 import type { Text } from '../../ground/text.ts'
 import type { Question } from '../../language/sentence/question.ts'
+import { alternative, nothingPrinted } from '../asking-back/ask-back.words.ts'
 import type { Entry } from '../command.ts'
 import type { Context } from '../context.ts'
 import type { Answer } from '../reply.ts'
-import { alternative, nothingPrinted } from './ask-back.words.ts'
 import { understand } from './inputs.ts'
 
 /** Figures that somebody sets or goes by: where they differ, the type matters. */

@@ -4,9 +4,9 @@ import type { Said } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
 import { type Question, writeQuestion } from '../../language/sentence/question.ts'
+import { changeMeant, yesOrNoWanted } from '../asking-back/ask-back.words.ts'
 import type { Entry } from '../command.ts'
 import type { Known } from './around.ts'
-import { changeMeant, yesOrNoWanted } from './ask-back.words.ts'
 
 /** Nine of ten such messages that are likelier than this name the change by its own words. */
 const surely = 0.8

@@ -3,7 +3,9 @@
 import { type Danger, dangers } from '../../charging/situation/dangers.ts'
 import { shortened } from '../../ground/plain-text.ts'
 import { asksLeave } from '../../handbook/leave.ts'
-import type { StayingDanger } from '../../language/conversation/staying.ts'
+import { correctionsIn } from '../../language/dangers/corrections.ts'
+import type { ToldDanger } from '../../language/dangers/index.ts'
+import type { StayingDanger } from '../../language/frames/staying.ts'
 import {
   corrected,
   lastSpoken,
@@ -12,9 +14,7 @@ import {
   spokenPacks,
   staying,
   together,
-} from '../../language/conversation/told-dangers.ts'
-import { correctionsIn } from '../../language/dangers/corrections.ts'
-import type { ToldDanger } from '../../language/dangers/index.ts'
+} from '../../language/frames/told-dangers.ts'
 import { writeQuestion } from '../../language/sentence/question.ts'
 import type { KitEntry } from '../../memory/memory.ts'
 import type { Context } from '../context.ts'

@@ -2,7 +2,7 @@
 
 import { plainText } from '../../ground/plain-text.ts'
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
-import type { Frame } from '../../language/conversation/frame.ts'
+import type { Frame } from '../../language/frames/frame.ts'
 import { type Question, writeQuestion } from '../../language/sentence/question.ts'
 import type { CommandWords } from '../../language/sentence/vocabulary.ts'
 import type { KitEntry } from '../../memory/memory.ts'

@@ -5,31 +5,29 @@ import type { FieldPlan, FieldSession } from '../../charging/plan/field.ts'
 import { planField } from '../../charging/plan/plan.ts'
 import { english, type Locale } from '../../ground/locale.ts'
 import type { DecimalMark } from '../../ground/show.ts'
-import { createFrames } from '../../language/conversation/frame.ts'
+import { createFrames } from '../../language/frames/frame.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { Memory } from '../../memory/memory.ts'
 import { type Conversation, noConversation } from '../asking/around.ts'
 import { dispatch } from '../asking/dispatch.ts'
 import { createCards } from '../cards/live-cards.ts'
 import { createNoticeboards, type Noticeboards, surfaceOf } from '../cards/noticeboard.ts'
-import { titleKind, titlesStartingWith } from '../cards/title.ts'
 import type { Entry } from '../command.ts'
 import type { Context } from '../context.ts'
 import type { FaultListener } from '../fault-listener.ts'
-import { namesStartingWith } from '../kit/kit-names.ts'
 import { createLookup, type KnownRules, type Lookup } from '../lookup.ts'
 import { type Occasion, type Turn, turnOf } from '../occasion.ts'
 import { createRegistry, type Registry } from '../registry.ts'
 import type { Reply } from '../reply.ts'
 import { standingWords } from '../reply.words.ts'
+import { type Complete, completerOf } from './completing.ts'
 import { createTurnstile } from './turnstile.ts'
 
 export interface Assistant {
   readonly registry: Registry
   /** Always gives a reply, never throws. */
   answer(question: string | Question, occasion: Occasion): Promise<Reply>
-  /** Up to 25 values for an option that start as `prefix` does: saved names first. Never throws. */
-  complete(command: string, option: string, prefix: string, occasion: Occasion): Promise<readonly string[]>
+  readonly complete: Complete
   /** In which the asker's community is spoken to. Never throws. */
   localeOf(occasion: Occasion): Promise<Locale>
   /** Whether the house lets this asker have an answer that only they see. */
@@ -67,8 +65,6 @@ export interface AssistantParts {
   /** English where absent. */
   readonly localeFor?: (mark: DecimalMark) => Locale
 }
-
-const mostCompletions = 25
 
 /** The question that a bare number picks of those that were offered; else what was typed. */
 const numbered = (typed: string, offered: readonly string[]): string =>
@@ -189,25 +185,10 @@ export function createAssistant(parts: AssistantParts): Assistant {
     }
   }
 
-  async function savedStartingWith(prefix: string, kind: string, occasion: Occasion): Promise<readonly string[]> {
-    try {
-      if (kind === titleKind.name) return await titlesStartingWith(prefix, lookup().memory.answers, occasion)
-      return await namesStartingWith(prefix, kind, mostCompletions, lookup().memory.kit, occasion)
-    } catch (fault) {
-      onFault(fault, `completing a ${kind}`)
-      return []
-    }
-  }
-
   return {
     registry,
     answer,
-    complete: async (command, option, prefix, occasion) => {
-      const kind = registry.find(command)?.takes[option]?.kind
-      if (!kind) return []
-      const saved = await savedStartingWith(prefix, kind.name, occasion)
-      return [...new Set([...saved, ...kind.complete(prefix)])].slice(0, mostCompletions)
-    },
+    complete: completerOf(registry, () => lookup().memory, onFault),
     localeOf: ({ community }) =>
       localeOf(community.id).catch(fault => {
         onFault(fault, 'the locale of a community')

@@ -3,6 +3,7 @@
 import { nearest } from '../../ground/nearest.ts'
 import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
+import type { Frame } from '../frames/frame.ts'
 import type { Choice } from '../reading/choose.ts'
 import { fitTo } from '../reading/fit.ts'
 import { isNamedKind } from '../reading/free-words.ts'
@@ -10,7 +11,6 @@ import { toldBy } from '../reading/told-pack.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
 import { choiceOf } from './choice-of.ts'
 import { namesPack, namesWanted } from './follow-up.ts'
-import type { Frame } from './frame.ts'
 
 /** "2", "lihv" or "1300" to a question that we asked back; undefined where it is no answer to that. */
 export function answerTo(

@@ -2,6 +2,7 @@
 
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate, ValueName } from '../candidates/index.ts'
+import { type FigureSaid, type Frame, typedIn } from '../frames/frame.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
 import { asChargerBefore } from '../reading/charger-told.ts'
 import type { Kept } from '../reading/fit.ts'
@@ -11,7 +12,6 @@ import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readSource } from '../things/source.ts'
 import { bankCell_V } from '../things/source-of-parts.ts'
 import { namesPack } from './follow-up.ts'
-import { type FigureSaid, type Frame, typedIn } from './frame.ts'
 
 /** The values of the text as they are meant behind a question with these details. */
 export function asBefore(

@@ -1,7 +1,7 @@
 // "The first one again": a question from before the last one.
 
+import type { Frame } from '../frames/frame.ts'
 import { lookedUp } from '../model/words.ts'
-import type { Frame } from './frame.ts'
 
 const wordSet = (words: string): ReadonlySet<string> => new Set(words.split(' '))
 const oldest = wordSet('first original initial')

@@ -4,11 +4,11 @@ import type { Danger } from '../../charging/situation/dangers.ts'
 import { attempt } from '../../ground/problem.ts'
 import { bestCover, candidatesOf } from '../candidates/index.ts'
 import { type DangersIn, dangersIn } from '../dangers/index.ts'
+import type { Talk } from '../frames/frame.ts'
 import { keptEntries } from '../reading/listed.ts'
 import { toldBy, toldIn } from '../reading/told-pack.ts'
 import { readPack } from '../things/pack.ts'
 import { opensAsking } from './asks-nothing.ts'
-import type { Talk } from './frame.ts'
 
 /** What a text tells behind what was said before. */
 export const heardInTalk = (heard: DangersIn, text: string, talk: Talk): DangersIn =>

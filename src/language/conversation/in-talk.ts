@@ -1,6 +1,7 @@
 // What a message may be by itself, weighed as one of a conversation.
 
 import type { Candidate } from '../candidates/index.ts'
+import type { Frame } from '../frames/frame.ts'
 import { conceptsOf } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import { wordsOf } from '../model/words.ts'
@@ -9,7 +10,6 @@ import type { Fitted } from '../reading/fit.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { choiceBy } from './choice-of.ts'
 import { goesOn, isFewWords, namesWanted } from './follow-up.ts'
-import type { Frame } from './frame.ts'
 import { type Lent, packKinds } from './lend.ts'
 
 /** What tells of them, beside the words of their own names. */

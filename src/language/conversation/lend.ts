@@ -2,6 +2,7 @@
 
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
+import type { Frame } from '../frames/frame.ts'
 import { alike } from '../reading/charger-told.ts'
 import type { Kept } from '../reading/fit.ts'
 import { isOfNamed } from '../reading/free-words.ts'
@@ -11,7 +12,6 @@ import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readCellType } from '../things/cell-type.ts'
 import { isSource } from './as-before.ts'
 import { mayGoOn, namesPack, pointsTo } from './follow-up.ts'
-import type { Frame } from './frame.ts'
 
 export interface Lent {
   readonly kept: Kept

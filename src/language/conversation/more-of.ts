@@ -1,6 +1,7 @@
 // One more of what was told: "a fourth at 12.05", "the third one is 14.2", "another charger of that kind".
 
 import type { Candidate } from '../candidates/index.ts'
+import { type Frame, typedIn } from '../frames/frame.ts'
 import { alike, outletsOfOne } from '../reading/charger-told.ts'
 import type { Choice } from '../reading/choose.ts'
 import { fitTo, type Kept } from '../reading/fit.ts'
@@ -9,7 +10,6 @@ import { toldIn } from '../reading/told-pack.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
 import { choiceOf } from './choice-of.ts'
 import { namesPack } from './follow-up.ts'
-import { type Frame, typedIn } from './frame.ts'
 
 const ordinals = 'second third fourth fifth sixth seventh eighth ninth tenth'.split(' ')
 const thing = '(?:one|pack|battery|lipo|charger|port|output|outlet|channel|slot)'

@@ -1,6 +1,7 @@
 // Another question about what was spoken of, where a sign tells which: to pin it, to fly with it, what it draws or ends at.
 
 import type { Candidate } from '../candidates/index.ts'
+import type { Frame } from '../frames/frame.ts'
 import { conceptsOf } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import { wordsOf } from '../model/words.ts'
@@ -12,7 +13,6 @@ import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { opensAsking } from './asks-nothing.ts'
 import { choiceOf } from './choice-of.ts'
 import { isFewWords, isOnlyValues } from './follow-up.ts'
-import type { Frame } from './frame.ts'
 import type { Lent } from './lend.ts'
 
 interface Said {

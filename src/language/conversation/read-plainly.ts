@@ -4,9 +4,10 @@ import type { Doubt } from '../../charging/situation/doubts.ts'
 import { present } from '../../ground/present.ts'
 import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
-import { intentsOf, knownShare } from '../model/index.ts'
+import type { Frame } from '../frames/frame.ts'
+import { knownShare } from '../model/index.ts'
 import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/assumed.words.ts'
-import { aside, type Choice, choices, type Reading, tellsOfPacks } from '../reading/choose.ts'
+import { aside, type Choice, choices, tellsOfPacks } from '../reading/choose.ts'
 import type { Fitted } from '../reading/fit.ts'
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Near, Understanding } from '../reading/meant.ts'
@@ -19,11 +20,11 @@ import { amended } from './amend.ts'
 import { opensAsking } from './asks-nothing.ts'
 import { choiceBy } from './choice-of.ts'
 import { isOnlyValues, namesPack } from './follow-up.ts'
-import type { Frame } from './frame.ts'
 import { elsewhere, inTalk, rankedInTalk } from './in-talk.ts'
 import { type Lent, lentTo } from './lend.ts'
 import { withOneMore } from './more-of.ts'
 import { otherQuestion } from './other-question.ts'
+import { readings } from './readings.ts'
 import { stays } from './stay.ts'
 
 /** Less of the words known than this, and nothing that fits: it is not ours. */
@@ -155,25 +156,6 @@ const nearOf = ({ intent, fitted }: Choice): Near => ({
   question:
     fitted?.missing || !fitted ? undefined : { command: fitted.command, options: fitted.options, told: fitted.doubts },
 })
-
-/** Commands about what bears a name read the sentence as typed, all others with what saved names stand for. */
-function readings(text: string, values: readonly Candidate[], { typed, of }: FreeWords, vocabulary: Vocabulary) {
-  const isSame = typed === text
-  const asTyped = isSame ? values : bestCover(candidatesOf(typed))
-  const ofText = intentsOf(text, values)
-  const ofTyped = isSame ? ofText : intentsOf(typed, asTyped)
-  const named = new Set(vocabulary.filter(isOfNamed).map(({ name }) => name))
-  return {
-    ranked: ofText
-      .map(one => (named.has(one.intent) ? (ofTyped.find(({ intent }) => intent === one.intent) ?? one) : one))
-      .toSorted((a, b) => b.share - a.share),
-    by: (command: CommandWords): Reading => {
-      if (!named.has(command.name)) return { values, free: {} }
-      const free = of(command)
-      return { values: outside(asTyped, free), free }
-    },
-  }
-}
 
 /** What was assumed of the pack before and is not told now. */
 export const stillAssumed = (frame: Frame | undefined, values: readonly Candidate[]): readonly Doubt[] =>

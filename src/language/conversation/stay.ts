@@ -1,6 +1,7 @@
 // Another quantity of what was asked, where the answer before names it already: "how long" behind a plan, "amps" behind a board.
 
 import type { Candidate } from '../candidates/index.ts'
+import type { Frame } from '../frames/frame.ts'
 import { conceptsOf } from '../model/concepts.ts'
 import { wordsOf } from '../model/words.ts'
 import type { Choice } from '../reading/choose.ts'
@@ -10,7 +11,6 @@ import { changed } from './amend.ts'
 import { asBefore } from './as-before.ts'
 import { choiceOf } from './choice-of.ts'
 import { isFewWords, namesPack } from './follow-up.ts'
-import type { Frame } from './frame.ts'
 
 const units: Readonly<Record<string, string>> = {
   long: 's',

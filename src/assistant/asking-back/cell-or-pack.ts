@@ -2,7 +2,7 @@
 
 import type { Locale } from '../../ground/locale.ts'
 import { attempt, Problem } from '../../ground/problem.ts'
-import type { Frame } from '../../language/conversation/frame.ts'
+import type { Frame } from '../../language/frames/frame.ts'
 import { type Question, writeQuestion } from '../../language/sentence/question.ts'
 import { readPack } from '../../language/things/pack.ts'
 import { cellOrPackWords, oneCell, theWholePack } from './ask-back.words.ts'
