@@ -45,10 +45,15 @@ const isCorrected = (told: Told, { to }: Value): boolean =>
 /** In C: packs are labelled for as much, and the envelope judges whether these are. */
 const usual_C = 5
 
-/** Whether rates are told and none is above the usual ones, and no amps beside them. */
+/** Whether rates are told and none is above the usual ones, nor amps beside them above what they come to. */
 export function isUsualRate({ values }: Told): boolean {
-  const rates = values.filter(({ kind }) => kind === 'rate')
-  return rates.length > 0 && rates.every(({ value }) => value <= usual_C) && !values.some(({ kind }) => kind === 'amps')
+  const rates = values.flatMap(({ kind, value }) => (kind === 'rate' ? [value] : []))
+  const most_A = (Math.max(...rates) * (capacityIn(values) ?? 0)) / 1000
+  return (
+    rates.length > 0 &&
+    rates.every(rate_C => rate_C <= usual_C) &&
+    values.every(({ kind, value }) => kind !== 'amps' || value <= most_A)
+  )
 }
 
 /** What was put in, and its share of what the label says. */
