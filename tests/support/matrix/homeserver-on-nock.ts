@@ -88,6 +88,7 @@ export function homeserverOnNock(): Homeserver {
     return { next_batch: `batch-${mine}`, ...next }
   }
 
+  if (!nock.isActive()) nock.activate()
   for (const method of ['get', 'post', 'put'] as const) {
     nock(url)
       .persist()
@@ -110,6 +111,8 @@ export function homeserverOnNock(): Homeserver {
       open = false
       wake()
       nock.cleanAll()
+      // Files share a process: on its way through nock a request that trickles never leaves it.
+      nock.restore()
     },
   }
 }
