@@ -3,7 +3,7 @@
 import type { Device } from '../sentence/candidate.ts'
 import type { Sentence } from '../sentence/sentence.ts'
 
-const meters = /^(?:(?:multi|volt)?m[eè]t(?:er|re)s?|multimetr\p{L}*|dmm|fluke|testers?|checkers?)$/u
+const meters = /^(?:(?:multi|volt)?m[eè]t(?:er|re)s?|multimetr\p{L}*|dmm|testers?|checkers?)$/u
 const chargers = /^(?:chargers?|displays?|screens?|ladeger\p{L}*|lader|chargeurs?)$/u
 const mostBetween = 12
 

@@ -18,7 +18,7 @@ export const standing = wordSet(
 )
 /** Words of somebody who holds a meter, or of a setting: volts then are a reading or a limit, no state. */
 const measuring = wordSet(
-  'meter multimeter dmm fluke calibrate calibrated trim cutoff cutout alarm supply psu input terminate',
+  'meter multimeter dmm calibrate calibrated trim cutoff cutout alarm supply psu input terminate',
 )
 const highestCell_V = 4.5
 const lowestCell_V = 2
