@@ -21,6 +21,8 @@ const told: readonly (readonly [Danger, string])[] = [
   ['tooFast', 'the label says 75C so I put 30 A on the 3s 1300 lipo'],
   ['tooFast', 'it should be full in 5 minutes'],
   ['tooLow', 'cells are 2.1 2.0 2.2 on my 3s 1300 lipo, what do I start with'],
+  ['tooLow', 'cell 2 reads 0.15 V on my 3s 1300'],
+  ['tooLow', 'cell 2 reads 0 V on my 3s 1300'],
   ['overfull', 'my 3s 2200 lipo has taken 2610 and it still goes on, when does it stop'],
   ['boardMixed', 'board with three 3s 1300 lipo, two at 3.7 and one at 4.15, what amps'],
   ['noBalance', 'the balance plug is torn off, 2S 800 at 0.8 A over the thick wires?'],

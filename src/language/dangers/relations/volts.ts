@@ -16,7 +16,7 @@ export const tooLow: Relation = told => {
     if (value.kind !== 'volts' && value.kind !== 'bare') continue
     const perCell = cellVolts(told, value, count)
     if (pastAt(told, value)) continue
-    if (perCell === undefined || perCell >= lowest[chemistry] || isNothing(perCell)) continue
+    if (perCell === undefined || perCell >= lowest[chemistry] || isSpread(perCell, 0.05)) continue
     return { danger: 'tooLow', from: value.from, to: value.to }
   }
   return undefined
@@ -46,15 +46,15 @@ function cellVolts(told: Told, value: Value, count: number | undefined): number 
   if (count !== undefined && count > 1 && value.value >= 5 && value.value < 5 * count && !isRound(value.value))
     return value.value / count
   const isOut = isVolts || listed || before(told, value.from, 'readsOut', 5) !== undefined
-  if (value.value < 2.8 && !isNothing(value.value) && isOut) return value.value
+  if (value.value < 2.8 && !isSpread(value.value, 0.1) && isOut) return value.value
   if (value.value < 5.3 && value.value > 4.4 && count !== undefined && count >= 2 && isVolts) return value.value / count
   if (count === undefined && isVolts && told.has('forgot') && value.value < 5.6 && value.value > 4.3)
     return value.value / 2
   return undefined
 }
 
-/** A spread, and no reading; nothing at all is one. */
-const isNothing = (perCell_V: number): boolean => perCell_V !== 0 && perCell_V < 0.2
+/** So little is how far cells are apart, and no reading; nothing at all is one. */
+const isSpread = (perCell_V: number, least_V: number): boolean => perCell_V !== 0 && perCell_V < least_V
 
 const isRound = (value: number): boolean => [5, 9, 12, 13.8, 15, 18, 19, 20, 24].includes(value)
 
