@@ -15,11 +15,11 @@ import { english } from '../../src/ground/locale.ts'
 import { handbook } from '../../src/handbook/entries.ts'
 import { offeredBy, tapIn } from '../../src/matrix/messages/reactions.ts'
 import { renderReply as renderMatrix } from '../../src/matrix/messages/render.ts'
-import { stockDemoKit } from '../../src/room/demo-club.ts'
 import { renderText } from '../../src/room/render-text.ts'
 import { nextOf, tapsOf } from '../../src/room/typed-next.ts'
 import { type Asking, askingOf, moderator } from '../support/ask.ts'
 import { cases } from '../support/cases.ts'
+import { demoAsking } from '../support/demo-asking.ts'
 import { type Clubs, openClubs } from '../support/every-command/clubs.ts'
 import { someStyle } from '../support/every-command/notation.ts'
 import { type AskedAs, askedAs } from '../support/every-command/questions.ts'
@@ -32,8 +32,7 @@ let clubs: Clubs
 let asking: Asking
 beforeAll(async () => {
   clubs = await openClubs()
-  asking = await askingOf(commands, { noticeboard: fakeBoard().noticeboard, clock, newSeed: () => 1 })
-  await stockDemoKit(asking.memory.kit)
+  asking = await demoAsking(commands, { noticeboard: fakeBoard().noticeboard, clock, newSeed: () => 1 })
 })
 afterAll(async () => {
   await clubs.close()

@@ -8,6 +8,7 @@ import { join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
 import type { Memory } from '../../src/memory/memory.ts'
 import { openMemory } from '../../src/memory/opening/open.ts'
+import { spokenBy } from './spoken.ts'
 import { testDatabaseUrl } from './test-memory.ts'
 
 export const countingCommunity = 'room:counting'
@@ -59,20 +60,13 @@ export async function killRounds(rounds: number): Promise<KillReport> {
 
 async function writeUntilKilled(whileWriting: boolean, settings: readonly string[]): Promise<string> {
   const writing = spawn(process.execPath, [join(import.meta.dirname, 'memory-writer.ts'), ...settings])
-  let output = ''
-  let complaint = ''
-  writing.stdout.on('data', chunk => {
-    output += chunk
-  })
-  writing.stderr.on('data', chunk => {
-    complaint += chunk
-  })
+  const said = spokenBy(writing)
   const closed = new Promise<NodeJS.Signals | null>(resolve => writing.on('close', (_, signal) => resolve(signal)))
   if (whileWriting) await Promise.race([closed, once(writing.stdout, 'data')])
   await Promise.race([closed, pause(Math.random() * (whileWriting ? longestWriting_ms : longestStart_ms))])
   writing.kill('SIGKILL')
-  if ((await closed) !== 'SIGKILL') throw new Error(`the writer ended by itself: ${complaint}`)
-  return output
+  if ((await closed) !== 'SIGKILL') throw new Error(`the writer ended by itself: ${said.complaint()}`)
+  return said.output()
 }
 
 /** Whole lines only: the last one may have been cut by the kill. */

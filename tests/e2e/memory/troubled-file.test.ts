@@ -1,7 +1,6 @@
 // A real SQLite file that another program holds, or whose disk is full: charging goes on, and saving says that it did not.
 
-import { spawnSync } from 'node:child_process'
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { DatabaseSync } from 'node:sqlite'
@@ -9,6 +8,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import { openMemory } from '../../../src/memory/opening/open.ts'
 import { askingOf } from '../../support/ask.ts'
+import { onSmallDisk } from '../../support/small-disk.ts'
 
 let folder: string
 beforeEach(() => {
@@ -41,13 +41,8 @@ test('held by another program, it waits half a second and comes back by itself',
   await memory.close()
 })
 
-test('on a full disk, it answers and says that it saved nothing', async context => {
-  const small = join(folder, 'small')
-  mkdirSync(small)
-  // Only an administrator may mount one that is small enough to fill.
-  const { status } = spawnSync('mount', ['-t', 'tmpfs', '-o', 'size=2m', 'tmpfs', small])
-  if (status !== 0) return context.skip('no small disk can be mounted here')
-  try {
+test('on a full disk, it answers and says that it saved nothing', context =>
+  onSmallDisk(context, folder, '2m', async small => {
     const { memory, headlineOf, save } = await openAsking(join(small, 'data'))
     await save('wren')
     expect(() => writeFileSync(join(small, 'ballast'), Buffer.alloc(4 * 1024 * 1024))).toThrow('ENOSPC')
@@ -59,7 +54,4 @@ test('on a full disk, it answers and says that it saved nothing', async context 
     rmSync(join(small, 'ballast'))
     expect(await save('siskin')).not.toBe(notSaved)
     await memory.close()
-  } finally {
-    spawnSync('umount', [small])
-  }
-})
+  }))

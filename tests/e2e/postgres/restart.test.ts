@@ -8,6 +8,7 @@ import { expect, test } from 'vitest'
 import { openMemory } from '../../../src/memory/opening/open.ts'
 import { acknowledgements, missingFrom } from '../../support/kill-rounds.ts'
 import { findPostgres, startPostgres } from '../../support/postgres.ts'
+import { spokenBy } from '../../support/spoken.ts'
 
 const restarts = 50
 
@@ -15,28 +16,21 @@ test('fifty restarts under writes end no process and lose no acknowledged write'
   const server = await startPostgres(findPostgres() ?? '')
   const writer = join(import.meta.dirname, '../../support/memory-writer.ts')
   const writing = spawn(process.execPath, [writer, tmpdir(), '0', server.url])
-  let output = ''
-  let complaint = ''
-  writing.stdout.on('data', chunk => {
-    output += chunk
-  })
-  writing.stderr.on('data', chunk => {
-    complaint += chunk
-  })
+  const said = spokenBy(writing)
   const ended = once(writing, 'exit')
   try {
     for (let round = 0; round < restarts; round++) {
-      const before = output.length
+      const before = said.output().length
       // Only what was written since the last restart shows that it came back by itself.
-      await expect.poll(() => output.length, { timeout: 20_000 }).toBeGreaterThan(before + 200)
+      await expect.poll(() => said.output().length, { timeout: 20_000 }).toBeGreaterThan(before + 200)
       await server.stop(round % 2 === 0 ? 'SIGINT' : 'SIGQUIT')
       await server.start()
     }
-    expect(complaint).toBe('')
+    expect(said.complaint()).toBe('')
     expect(writing.exitCode).toBeNull()
     writing.kill('SIGKILL')
     await ended
-    const known = new Map(acknowledgements(output))
+    const known = new Map(acknowledgements(said.output()))
     const memory = await openMemory({ dataFolder: ':memory:', databaseUrl: server.url })
     const lost = await missingFrom(memory, known)
     await memory.close()

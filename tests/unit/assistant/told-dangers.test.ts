@@ -3,20 +3,16 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
-import { stockDemoKit } from '../../../src/room/demo-club.ts'
-import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
+import { type Asking, member, otherMember } from '../../support/ask.ts'
+import { demoAsking, endFaultless } from '../../support/demo-asking.ts'
 
 let asking: Asking
 let now = new Date('2031-05-03T10:00:00Z')
 
 beforeEach(async () => {
-  asking = await askingOf(commands, { clock: () => now })
-  await stockDemoKit(asking.memory.kit)
+  asking = await demoAsking(commands, { clock: () => now })
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 
 /** The verdicts of one after another. */
 async function verdicts(...texts: readonly string[]): Promise<readonly Reply['verdict'][]> {

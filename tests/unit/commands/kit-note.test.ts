@@ -2,18 +2,14 @@
 
 import { afterEach, beforeEach, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
-import { stockDemoKit } from '../../../src/room/demo-club.ts'
-import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
+import { type Asking, member, moderator } from '../../support/ask.ts'
+import { demoAsking, endFaultless } from '../../support/demo-asking.ts'
 
 let asking: Asking
 beforeEach(async () => {
-  asking = await askingOf(commands)
-  await stockDemoKit(asking.memory.kit)
+  asking = await demoAsking(commands)
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 const verdict = async (text: string, by = member) => (await asking.ask(text, by)).verdict
 
 it('is offered to who may change the kit, and holds for others and in every command', async () => {

@@ -5,20 +5,16 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import { type Danger, dangers } from '../../../src/charging/situation/dangers.ts'
 import { dangersIn } from '../../../src/language/dangers/index.ts'
-import { stockDemoKit } from '../../../src/room/demo-club.ts'
-import { type Asking, askingOf, member } from '../../support/ask.ts'
+import { type Asking, member } from '../../support/ask.ts'
 import { cases } from '../../support/cases.ts'
+import { demoAsking, endFaultless } from '../../support/demo-asking.ts'
 import { dangerWordings } from '../language/danger-wordings.ts'
 
 let asking: Asking
 beforeAll(async () => {
-  asking = await askingOf(commands)
-  await stockDemoKit(asking.memory.kit)
+  asking = await demoAsking(commands)
 })
-afterAll(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterAll(() => endFaultless(asking))
 
 const lasting = (Object.keys(dangers) as Danger[]).filter(danger => dangers[danger].stays === 'lasts')
 const tellings = lasting.flatMap(danger => (dangerWordings.get(danger) ?? []).map(wording => ({ danger, wording })))
