@@ -1,8 +1,7 @@
 // Discord as the configuration wants it: by gateway, by HTTP, or not at all.
 
-import type { Turn } from '../assistant/occasion.ts'
+import type { Draw } from '../assistant/draw.ts'
 import type { Assistant, Surface } from '../assistant/running/assistant.ts'
-import type { Chart } from '../charts/chart.ts'
 import type { Route } from '../http/server.ts'
 import type { Memory } from '../memory/memory.ts'
 import type { Config } from '../program/config.ts'
@@ -14,7 +13,7 @@ export interface DiscordSurfaceParts {
   readonly config: Config
   readonly assistant: Assistant
   readonly memory: Pick<Memory, 'questions' | 'answered'>
-  readonly draw: (chart: Chart, turn: Turn) => Promise<Uint8Array>
+  readonly draw: Draw
   readonly log: Log
   readonly onClosed: (error: Error) => void
 }

@@ -5,7 +5,17 @@ import { lately } from '../ground/lately.ts'
 import { handbook } from './entries.ts'
 import type { HandbookEntry } from './entry.ts'
 import { type Likeness, likenessTo } from './search/likeness.ts'
-import { commonplace, familiesOfStem, isAmount, isCommon, isFamily, stem, stemsOf, wordsOf } from './search/words.ts'
+import {
+  commonplace,
+  contentOf,
+  familiesOfStem,
+  isAmount,
+  isCommon,
+  isFamily,
+  stem,
+  stemsOf,
+  wordsOf,
+} from './search/words.ts'
 
 export interface FoundEntry {
   readonly entry: HandbookEntry
@@ -105,17 +115,16 @@ const scoreOf = (found: number, { nearest, form, covered, words }: Likeness): nu
   (1 + coverWeighs * (covered - halfCovered) * Math.min(1, fewWords / Math.max(1, words)))
 
 /** The words that say what a phrase is about, whatever their order. */
-const aboutOf = (stems: readonly string[]): string =>
-  [...new Set(stems)]
-    .filter(one => !isCommon(one))
-    .toSorted()
-    .join(' ')
+const aboutOf = (stems: readonly string[]): string => contentOf(stems).toSorted().join(' ')
 
 /** Packs and charging alone are what everything here is about. */
 const saysMuch = (about: string): boolean =>
   about.split(' ').some(one => one !== '' && ![one, ...familiesOfStem(one)].some(word => commonplace.has(word)))
 
-const termsOf = (word: string): string[] => [stem(word), ...familiesOfStem(stem(word))]
+function termsOf(word: string): string[] {
+  const of = stem(word)
+  return [of, ...familiesOfStem(of)]
+}
 
 const mayBeMistyped = (term: string): boolean => /^[a-z]{4}/.test(term)
 

@@ -8,9 +8,6 @@ export const faultWords = (reference: string, { say, own }: Locale): Text =>
   say`Something went wrong on my side (reference ${own(reference)}). Nothing was changed on your charger.`
 export const afterFault = ({ say }: Locale): Text => say`try again; if it happens again, tell a moderator the reference`
 
-export const tooMuch = ({ say }: Locale): Text => say`That is too much at once: ask again in a minute.`
-export const aMinute = ({ say }: Locale): Text => say`a minute until the questions before it are done`
-
 /** `about` says what the option is. */
 export const needed = told(({ say, own }, option: string, about: string, readsAsThing: boolean) =>
   readsAsThing ? say`I need the ${own(option)} to answer that.` : say`I need to know ${own(about)}.`,

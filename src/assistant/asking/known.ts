@@ -25,7 +25,7 @@ import { understand } from './inputs.ts'
 import { notRead, notSaved } from './lookup.words.ts'
 import { keptFor, notesOffered } from './remembering.ts'
 import { toldWith, withTold } from './told-with.ts'
-import { TooMuchAtOnce } from './too-much.ts'
+import { tooMuchAtOnce } from './too-much.words.ts'
 
 export async function answerKnown(around: Around, known: Known): Promise<Reply> {
   const { registry, conversation, onFault } = around
@@ -74,7 +74,7 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
         doubts,
         names,
         figures: answer.figures ?? [],
-        typed: `${around.typed}`,
+        typed: around.typed,
       })
     // Who writes notation tries values; what is told in words is told of a pack.
     if (understanding && leaves.length > 0) {
@@ -106,7 +106,7 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     else if (understanding) conversation.keep({ question, pending: undefined, doubts, names })
     if (heard.length > 0) return dangerReply({ dangers: heard }, readAs, understanding, locale)
     const told =
-      error instanceof TooMuchAtOnce ? error.offering([{ label: readAs, question: writeQuestion(question) }]) : error
+      error === tooMuchAtOnce ? error.offering([{ label: readAs, question: writeQuestion(question) }]) : error
     return { ...problemReply(command, readAs, told, locale), understood: understanding }
   }
 }

@@ -1,9 +1,8 @@
 // What only speaks of what was said before: it points at it, pleads against it, or rests on it.
 
 import { opensAsking } from '../../language/conversation/asks-nothing.ts'
-import { conceptsOf } from '../../language/model/concepts.ts'
+import { conceptsIn } from '../../language/model/concepts.ts'
 import { knownShare } from '../../language/model/index.ts'
-import { wordsOf } from '../../language/model/words.ts'
 import type { Meant } from '../../language/reading/meant.ts'
 import type { KitEntry } from '../../memory/memory.ts'
 import type { Known } from './around.ts'
@@ -29,8 +28,7 @@ export const pleads = ({ kind, understanding }: Meant, text: string, about: stri
 const polite: ReadonlySet<string> = new Set(['thanks', 'greeting'])
 
 /** A greeting or thanks are in it. */
-export const thanks = (text: string): boolean =>
-  wordsOf(text).some(word => conceptsOf(word).some(concept => polite.has(concept)))
+export const thanks = (text: string): boolean => conceptsIn(text).some(concept => polite.has(concept))
 
 const afterThanks =
   /^\W*(?:(?:ok(?:ay)?|great|perfect|super|cool)\W+)?(?:many )?(?:thanks?(?: you)?|thx|ta|cheers)\b[^.!?,;]{0,20}[.!,;]+\s*(?=\S+\s+\S)(.+\?)\s*$/is

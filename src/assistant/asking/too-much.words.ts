@@ -1,11 +1,9 @@
-// More was asked at once than can be worked out in good time.
+// What is said where more was asked at once than can be worked out in good time.
 
 import { Problem } from '../../ground/problem.ts'
-import { aMinute, tooMuch } from './asking.words.ts'
 
-/** Says when to ask again; nothing of it is kept. */
-export class TooMuchAtOnce extends Problem {
-  constructor() {
-    super({ what: tooMuch, expected: aMinute, example: 'help' })
-  }
-}
+export const tooMuchAtOnce = new Problem({
+  what: ({ say }) => say`That is too much at once: ask again in a minute.`,
+  expected: ({ say }) => say`a minute until the questions before it are done`,
+  example: 'help',
+})

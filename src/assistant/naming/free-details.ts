@@ -34,6 +34,7 @@ export function freeDetails(text: string, { used, answers }: Stored, frame: Fram
   const values = bestCover(candidatesOf(plain))
   const names = namesTold(plain, values, saved)
   const rules = rulesTold(plain, values)
+  const lesson = lessonTold(plain, values)
   const titles = answers.map(({ title }) => title)
   const told = answerTold(plain, titles)
   const isClubs = forClub.test(plain)
@@ -53,7 +54,7 @@ export function freeDetails(text: string, { used, answers }: Stored, frame: Fram
           ? undefined
           : (names.name ?? (pointsBack.test(plain) ? frame?.names[0] : undefined)),
     'pack name': names.name ?? frame?.question.options.name ?? frame?.names[0],
-    lesson: lessonTold(plain, values),
+    lesson,
     matter: matterOf(plain, told.title !== undefined),
     'new name': names.to,
     title: told.title,

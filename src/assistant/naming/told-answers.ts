@@ -1,7 +1,7 @@
 // What a plain sentence tells of a standard answer: its title, by likeness to those that are stored, and its words.
 
 import { nearest } from '../../ground/nearest.ts'
-import { isCommon, stemsOf } from '../../handbook/search/words.ts'
+import { contentOf, stemsOf } from '../../handbook/search/words.ts'
 import { quotesIn } from './quotes.ts'
 
 /** So much of the words of a title stands in a sentence that means it, and so much more than of any other. */
@@ -10,7 +10,7 @@ const margin = 0.15
 /** Shorter words are too near to others. */
 const shortestSlip = 5
 
-const aboutOf = (text: string): readonly string[] => [...new Set(stemsOf(text))].filter(one => !isCommon(one))
+const aboutOf = (text: string): readonly string[] => contentOf(stemsOf(text))
 
 /** How much of the title stands in the text, 0 to 1. */
 function shareOf(title: string, said: readonly string[]): number {

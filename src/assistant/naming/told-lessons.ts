@@ -2,14 +2,13 @@
 
 import { english } from '../../ground/locale.ts'
 import { lessons } from '../../handbook/lessons/index.ts'
-import { commonplace, familiesOfStem, isCommon, stemsOf } from '../../handbook/search/words.ts'
+import { commonplace, contentOf, familiesOfStem, stemsOf } from '../../handbook/search/words.ts'
 import type { Candidate } from '../../language/candidates/index.ts'
 
 /** What its words are about: families of words, or a word that is in none. */
 const aboutOf = (text: string): ReadonlySet<string> =>
   new Set(
-    stemsOf(text)
-      .filter(one => !isCommon(one))
+    contentOf(stemsOf(text))
       .flatMap(one => {
         const families = familiesOfStem(one)
         return families.length > 0 ? families : [one]

@@ -1,4 +1,5 @@
-// Lets work begin one after the other, each in a turn of the event loop of its own, so that what waits for the loop never waits for a crowd.
+// Lets work begin one after the other, each in a turn of the event loop of its own: what waits for the loop never waits for
+// a crowd.
 
 import { setImmediate as nextTurn } from 'node:timers/promises'
 

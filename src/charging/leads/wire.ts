@@ -1,6 +1,7 @@
 // Copper wire by American gauge: its size, its resistance, and how warm a current makes it.
 
 import { practice, published } from '../things/cited.ts'
+import { firstWhere } from '../things/halving.ts'
 
 /** Annealed copper at 20 °C, in ohm·m. */
 export const copperResistivity_ohmm = published(1.7241e-8, 'IEC 60028, resistivity of annealed copper at 20 °C')
@@ -51,13 +52,7 @@ const halvings = 40
  */
 export function wireRise_K(gauge: number, current_A: number, air_C: number, wall_mm = insulation_mm.value): number {
   if (currentAt_A(gauge, beyond_K, air_C, wall_mm) < current_A) return Number.POSITIVE_INFINITY
-  let [low_K, high_K] = [0, beyond_K]
-  for (let step = 0; step < halvings; step += 1) {
-    const rise_K = (low_K + high_K) / 2
-    if (currentAt_A(gauge, rise_K, air_C, wall_mm) < current_A) low_K = rise_K
-    else high_K = rise_K
-  }
-  return high_K
+  return firstWhere(0, beyond_K, halvings, rise_K => currentAt_A(gauge, rise_K, air_C, wall_mm) >= current_A)
 }
 
 /** The current at which a long lead in still air grows as warm as it may, in A. */

@@ -3,11 +3,11 @@
 import { randomUUID } from 'node:crypto'
 import type { RawFile } from 'discord.js'
 import { faultReply } from '../../assistant/asking/failures.ts'
+import type { Draw } from '../../assistant/draw.ts'
 import { patience_ms } from '../../assistant/lookup.ts'
-import { type Occasion, type Turn, turnOf } from '../../assistant/occasion.ts'
+import { type Occasion, turnOf } from '../../assistant/occasion.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Assistant } from '../../assistant/running/assistant.ts'
-import type { Chart } from '../../charts/chart.ts'
 import { patiently } from '../../ground/within.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { QuestionMemory } from '../../memory/memory.ts'
@@ -20,8 +20,7 @@ import { type Picture, type Rendered, renderReply } from './render.ts'
 export interface ComposeParts {
   readonly assistant: Assistant
   readonly questions: QuestionMemory
-  /** Draws a chart as PNG. */
-  readonly draw: (chart: Chart, turn: Turn) => Promise<Uint8Array>
+  readonly draw: Draw
   readonly log: Log
 }
 

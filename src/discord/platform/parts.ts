@@ -1,16 +1,14 @@
 // What both ways into Discord need.
 
-import type { Turn } from '../../assistant/occasion.ts'
+import type { Draw } from '../../assistant/draw.ts'
 import type { Assistant } from '../../assistant/running/assistant.ts'
-import type { Chart } from '../../charts/chart.ts'
 import type { QuestionMemory } from '../../memory/memory.ts'
 import type { Log } from '../../program/log.ts'
 
 export interface DiscordParts {
   readonly assistant: Assistant
   readonly questions: QuestionMemory
-  /** Draws a chart as PNG. */
-  readonly draw: (chart: Chart, turn: Turn) => Promise<Uint8Array>
+  readonly draw: Draw
   readonly log: Log
   /** Where Discord's REST API is, without its version: https://discord.com/api */
   readonly api: string

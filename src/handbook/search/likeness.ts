@@ -1,6 +1,6 @@
 // How like two short texts are: the cosine between their words, their families of words and their pairs of words.
 
-import { familiesOfStem, isAmount, isCommon, isOfForm, stemsOf } from './words.ts'
+import { contentOf, familiesOfStem, isAmount, isOfForm, stemsOf } from './words.ts'
 
 /** Weights of a text by term. */
 type Terms = ReadonlyMap<string, number>
@@ -71,7 +71,7 @@ export function likenessTo(groups: readonly (readonly string[])[]): (text: strin
   return text => {
     const asked = scaled(termsOf(text), rarity)
     const form = formOf(termsOf(text))
-    const about = [...new Set(stemsOf(text))].filter(one => !isCommon(one) && !isAmount(one))
+    const about = contentOf(stemsOf(text)).filter(one => !isAmount(one))
     return group => {
       const weights = weighed.get(group) ?? weigh(group)
       weighed.set(group, weights)

@@ -78,3 +78,7 @@ export function stem(word: string): string {
 }
 
 export const stemsOf = (text: string): readonly string[] => wordsOf(text).map(stem)
+
+/** What says what a text is about, each once. */
+export const contentOf = (stems: readonly string[]): readonly string[] =>
+  [...new Set(stems)].filter(one => !isCommon(one))

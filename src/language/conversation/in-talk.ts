@@ -2,7 +2,7 @@
 
 import type { Candidate } from '../candidates/index.ts'
 import type { Frame } from '../frames/frame.ts'
-import { conceptsOf } from '../model/concepts.ts'
+import { conceptsIn, conceptsOf } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import { wordsOf } from '../model/words.ts'
 import type { Choice } from '../reading/choose.ts'
@@ -67,7 +67,7 @@ export function inTalk(
   ranked: readonly Ranked[],
   vocabulary: Vocabulary,
 ): readonly Choice[] {
-  const isOfLog = wordsOf(text).some(word => conceptsOf(word).includes('log'))
+  const isOfLog = conceptsIn(text).includes('log')
   const nameless = isOfLog
     ? []
     : asked.filter(({ fitted }) => fitted?.missing !== undefined && lacksName(fitted, vocabulary))

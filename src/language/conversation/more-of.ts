@@ -2,6 +2,7 @@
 
 import type { Candidate } from '../candidates/index.ts'
 import { type Frame, typedIn } from '../frames/frame.ts'
+import { numberNamed } from '../quantities/quantities.ts'
 import { alike, outletsOfOne } from '../reading/charger-told.ts'
 import type { Choice } from '../reading/choose.ts'
 import { fitTo, type Kept } from '../reading/fit.ts'
@@ -20,7 +21,6 @@ const nth = new RegExp(
 )
 const another =
   /\b(?:another|extra|additional|(?:one|a|\d+|two|three|four|five|six) (?:more|extra|others?)|(?:plus|add) (?:a|one)|(?:and|with|plus) one (?:at|that|on))\b/i
-const several: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, five: 5, six: 6 }
 const howMany = /\b(\d+|two|three|four|five|six) (?:more|extra|others)\b/i
 const outlet = /\b(?:port|output|outlet|channel|slot)s?\b/i
 const ofPack = /\b(?:packs?|lipos?|batter(?:y|ies))\b/i
@@ -60,8 +60,8 @@ function moreOf(text: string, values: readonly Candidate[], frame: Frame): Kept 
   const isFew = text.trim().split(/\s+/).length <= mostFew
   if ((packs === undefined && !isFed) || !isFew || !(which || another.test(text)) || values.some(namesPack))
     return undefined
-  const said = howMany.exec(text)?.[1]?.toLowerCase() ?? '1'
-  const more = several[said] ?? Number(said)
+  const said = howMany.exec(text)?.[1] ?? '1'
+  const more = numberNamed(said) ?? Number(said)
   const level = levelIn(values, packs ?? '')
   if (level === undefined && /^(?:last|next|other)$/i.test(which)) return undefined
   const isOfPacks = level !== undefined || (chargers ?? ports) === undefined || ofPack.test(text)

@@ -2,9 +2,8 @@
 
 import type { Candidate } from '../candidates/index.ts'
 import type { Frame } from '../frames/frame.ts'
-import { conceptsOf } from '../model/concepts.ts'
+import { conceptsIn } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
-import { wordsOf } from '../model/words.ts'
 import type { Choice } from '../reading/choose.ts'
 import { fitTo, type Kept } from '../reading/fit.ts'
 import { toldIn } from '../reading/told-pack.ts'
@@ -52,7 +51,6 @@ const otherVolts = new Set(
 )
 /** Those that tell of volts by themselves, where the question before was of volts. */
 const ofVolts: ReadonlySet<string> = new Set(['storage', 'trim', 'percent'])
-const conceptsIn = (text: string): readonly string[] => wordsOf(text).flatMap(conceptsOf)
 
 const signs: readonly Sign[] = [
   // "Pin that": its answer becomes one of the club's, and only its title is open.

@@ -1,11 +1,11 @@
 // A part of a pack told behind packs that were all alike: "and with 2200s", "one of them is 1800".
 
 import type { Candidate } from '../candidates/index.ts'
+import { numberNamed } from '../quantities/quantities.ts'
 import { keptList } from '../reading/listed.ts'
 import { type PackTold, together, toldBy, wholePack } from '../reading/told-pack.ts'
 import { namesPack } from './follow-up.ts'
 
-const numbers: Readonly<Record<string, number>> = { one: 1, two: 2, three: 3, four: 4 }
 const some =
   /\b(one|two|three|four|\d)(?: (?:pack|battery|of (?:them|these|those|the packs)))? (?:is|are|has|have|says?)\b/i
 
@@ -16,7 +16,7 @@ export function ofList(text: string, values: readonly Candidate[], packs: string
   if (!before?.count || !part || more.length > 0 || namesPack(part)) return values
   const { pack, count: all } = before
   const named = some.exec(text)?.[1]?.toLowerCase() ?? ''
-  const count = Math.min(numbers[named] ?? (Number(named) || all), all)
+  const count = Math.min(numberNamed(named) ?? (Number(named) || all), all)
   const changed = { ...together([toldBy(part) ?? {}, pack]), count }
   const rest = { ...pack, count: all - count }
   const asPack = (of: PackTold): Candidate => ({ ...part, kind: 'pack', text: wholePack(of).text ?? '', pack: of })

@@ -1,6 +1,7 @@
 // What a word is about, slips of the finger forgiven.
 
 import conceptWords from './concept-words.json' with { type: 'json' }
+import { wordsOf } from './words.ts'
 
 // In the file a row for each thing that words of the trade tell, so that what is learned of one word holds for all: with
 // a star every word that begins so. A word may stand in several rows.
@@ -28,6 +29,9 @@ export function conceptsOf(word: string): readonly string[] {
   }
   return found
 }
+
+/** Of all the words of a text. */
+export const conceptsIn = (text: string): readonly string[] => wordsOf(text).flatMap(conceptsOf)
 
 function conceptsAnew(word: string): readonly string[] {
   const found = new Set(whole.get(word))

@@ -60,6 +60,12 @@ export interface WholeNumberRange {
 
 const numberWords = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ')
 
+/** A number in a word, up to twelve. */
+export function numberNamed(word: string): number | undefined {
+  const number = numberWords.indexOf(word.toLowerCase())
+  return number < 0 ? undefined : number
+}
+
 /** A whole number: `6`, `6x`, `x6`, `6 packs`, `six`. */
 export function readCount(text: string, range: WholeNumberRange = {}): number {
   const { phrase = numberOfPacks, min = 1, max = 100, example = '6' } = range
@@ -68,8 +74,7 @@ export function readCount(text: string, range: WholeNumberRange = {}): number {
   const odd = oddNumberProblem(plain, wanted)
   if (odd) throw odd
   const said = /^(?:x ?)?([+-]?[\d.,]+|[a-z]+)(?: ?(?:x|packs?|batter(?:y|ies)|times|pcs?))?$/i.exec(plain)?.[1] ?? ''
-  const word = numberWords.indexOf(said.toLowerCase())
-  const count = word >= 0 ? word : /\d/.test(said) ? Number(decimalText(said, wanted)) : Number.NaN
+  const count = numberNamed(said) ?? (/\d/.test(said) ? Number(decimalText(said, wanted)) : Number.NaN)
   if (Number.isInteger(count) && count >= min && count <= max) return count
   throw new Problem({ what: cannotReadAs(phrase), ...quoted(plain), ...wanted })
 }

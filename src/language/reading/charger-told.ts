@@ -2,7 +2,7 @@
 
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
-import { readCurrent, readPower } from '../quantities/quantities.ts'
+import { numberNamed, readCurrent, readPower } from '../quantities/quantities.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 
@@ -125,12 +125,11 @@ export function alike(chargers: string | undefined): { readonly count: string; r
 const suchChargers =
   /^ (?:(?:such|more|of (?:the|those|these)|equal|identical) )?chargers?\b|^ of (?:those|these|them)\b|^\W*$/i
 const outletsTold = /\b(\d+|one|two|three|four|five|six|eight)[ -]?(?:port|output|outlet|channel|slot|way)s?\b/gi
-const numbers: Readonly<Record<string, number>> = { two: 2, three: 3, four: 4, five: 5, six: 6, eight: 8 }
 
 /** How many of these chargers hang on one device, as it was told: "a charger with four outlets". */
 export function outletsOfOne(chargers: string | undefined, typed: string): number {
   const all = Number.parseInt(alike(chargers).count, 10) || 1
-  const told = [...typed.matchAll(outletsTold)].map(([, word = '']) => numbers[word.toLowerCase()] ?? Number(word))
+  const told = [...typed.matchAll(outletsTold)].map(([, word = '']) => numberNamed(word) ?? Number(word))
   return told.find(outlets => all % outlets === 0) ?? 1
 }
 const perOutlet = /\b(?:a|per|each|every) (?:port|output|outlet|channel|charger)\b|\beach\b/i

@@ -1,7 +1,7 @@
 // Sends the charts of an answer as images, and keeps them in step when the answer is edited.
 
 import type { MatrixEvent, Room } from 'matrix-js-sdk'
-import type { Turn } from '../../assistant/occasion.ts'
+import type { Draw } from '../../assistant/draw.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Chart } from '../../charts/chart.ts'
 import type { AnsweredMemory, AnsweredQuestion } from '../../memory/memory.ts'
@@ -17,8 +17,7 @@ export interface PictureParts {
   readonly sender: Sender
   readonly upload: Upload
   readonly answered: AnsweredMemory
-  /** Draws a chart as PNG. */
-  readonly draw: (chart: Chart, turn: Turn) => Promise<Uint8Array>
+  readonly draw: Draw
 }
 
 /** Shows the charts of the reply to `answer`; `event` asked for it, or edited the question. */

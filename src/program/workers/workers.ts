@@ -2,17 +2,16 @@
 
 import { availableParallelism } from 'node:os'
 import { Piscina, queueOptionsSymbol } from 'piscina'
-import { TooMuchAtOnce } from '../../assistant/asking/too-much.ts'
+import { tooMuchAtOnce } from '../../assistant/asking/too-much.words.ts'
+import type { Draw } from '../../assistant/draw.ts'
 import type { Turn } from '../../assistant/occasion.ts'
 import type { FieldPlan, FieldSession } from '../../charging/plan/field.ts'
-import type { Chart } from '../../charts/chart.ts'
 import { fairQueue } from './fair-queue.ts'
 
 export interface Workers {
-  /** Both reject with `TooMuchAtOnce` where the asker has too much under way already, or it takes too long. */
+  /** Rejects with `tooMuchAtOnce` where the asker has too much under way already, or it takes too long. */
   plan(field: FieldSession, turn: Turn): Promise<FieldPlan>
-  /** A chart as PNG. */
-  draw(chart: Chart, turn: Turn): Promise<Uint8Array>
+  readonly draw: Draw
   /** How many of them wait. */
   waiting(): number
   /** Ends what is under way. */
@@ -30,7 +29,6 @@ export function openWorkers(): Workers {
     minThreads: 0,
     maxThreads: Math.max(1, availableParallelism() - 1),
     idleTimeout: idle_ms,
-    maxQueue: mostWaiting,
     taskQueue: fairQueue(),
   })
   const under = new Map<string, number>()
@@ -38,13 +36,13 @@ export function openWorkers(): Workers {
   async function run<R>(name: 'plan' | 'draw', task: object, turn: Turn): Promise<R> {
     const key = `${turn.club} ${turn.member}`
     const mine = under.get(key) ?? 0
-    if (mine >= mostOfMember || pool.queueSize >= mostWaiting) throw new TooMuchAtOnce()
+    if (mine >= mostOfMember || pool.queueSize >= mostWaiting) throw tooMuchAtOnce
     under.set(key, mine + 1)
     try {
       const signal = AbortSignal.timeout(longest_ms)
       return await pool.run(Object.assign(task, { [queueOptionsSymbol]: turn }), { name, signal })
     } catch (error) {
-      throw error instanceof Error && error.name === 'AbortError' ? new TooMuchAtOnce() : error
+      throw error instanceof Error && error.name === 'AbortError' ? tooMuchAtOnce : error
     } finally {
       const left = (under.get(key) ?? 1) - 1
       if (left > 0) under.set(key, left)
