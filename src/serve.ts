@@ -6,7 +6,6 @@ import { withFairUse } from './assistant/running/fair-use.ts'
 import { healthRoutes } from './http/health.ts'
 import { createMetrics } from './http/metrics.ts'
 import { createHttpServer, type Route } from './http/server.ts'
-import { startForgetting } from './memory/retention.ts'
 import { type Config, redacted } from './program/config.ts'
 import { endOnUncaught } from './program/crash.ts'
 import { endingOf } from './program/ending.ts'
@@ -36,15 +35,11 @@ export async function serve(config: Config, log: Log): Promise<void> {
     port === undefined || on.length === 0 ? [] : [createHttpServer({ host, port }, on, log)]
   const servers =
     own === ofHealth ? serverOn(own, [...health, ...routes]) : [...serverOn(own, routes), ...serverOn(ofHealth, health)]
-  const stopForgetting = startForgetting(opened.memory, fault =>
-    log.error({ error: describeError(fault) }, 'could not drop what is old'),
-  )
   stopOnSignal(log, async () => {
     await Promise.all([opened.rounds.stop(), ...surfaces.map(surface => surface.stop())])
     await opened.assistant.settled()
     await workers.close()
     await Promise.all(servers.map(server => server.stop()))
-    stopForgetting()
     await opened.memory.close()
   })
   for (const server of servers) await server.start()

@@ -40,20 +40,17 @@ export interface Tables {
     digest: string
     revision: number
   }
-  /** Free to be given when `leased_until` is past; empty where nobody took it yet. */
-  reminders: {
+  /** `body` is JSON, only ever read as a whole; no `latest_at` is empty, as `done_at` is of what waits. */
+  due: {
     id: string
-    code: string
+    kind: string
     person: string
     place: string
-    channel: 'here' | 'direct'
-    kind: 'stay' | 'end'
-    about: string
-    set_at: string
+    body: string
     due_at: string
-    low_s: number
-    high_s: number
-    leased_until: string
+    latest_at: string
+    done_at: string
+    tries: number
   }
   /** `note` is what was noted of the charge, as JSON: it is only ever read as a whole. */
   log: {

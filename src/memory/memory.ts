@@ -5,6 +5,7 @@ import type { ChemistryName } from '../charging/things/chemistry.ts'
 import type { HouseLimits } from '../charging/things/house-limits.ts'
 import type { DecimalMark } from '../ground/show.ts'
 import type { LogMemory, NotedCharge } from './charge-log.ts'
+import type { DueMemory } from './due.ts'
 import type { Owner } from './owner.ts'
 import type { LessonMemory, PendingQuestion } from './progress.ts'
 import type { Reminder, ReminderMemory } from './reminder.ts'
@@ -185,6 +186,7 @@ export interface Memory {
   readonly kit: KitMemory
   readonly house: HouseMemory
   readonly answers: AnswerMemory
+  readonly due: DueMemory
   readonly reminders: ReminderMemory
   readonly log: LogMemory
   readonly history: HistoryMemory

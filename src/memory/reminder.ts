@@ -1,5 +1,7 @@
 // Reminders that people have set.
 
+import type { Due } from './due.ts'
+
 export interface Reminder {
   readonly id: string
   /** What its person calls it by; shared by the reminders that were set together. */
@@ -19,6 +21,7 @@ export interface Reminder {
   readonly high_s: number
 }
 
+/** They are due as work of the kind `reminder`. */
 export interface ReminderMemory {
   /** All of them or, where the person would then have more than `most` to come, none. */
   add(reminders: readonly Reminder[], most: number): Promise<'set' | 'full'>
@@ -26,10 +29,10 @@ export interface ReminderMemory {
   of(person: string): Promise<readonly Reminder[]>
   /** Those of the code, all where absent; gives how many there were. */
   cancel(person: string, code?: string): Promise<number>
-  /**
-   * Takes what is due on these surfaces for `lease_s` seconds: until then nobody else is given it, whatever the
-   * number of replicas. What is not `done` by then is given again.
-   */
-  claim(now: Date, lease_s: number, surfaces: readonly string[]): Promise<readonly Reminder[]>
-  done(id: string): Promise<void>
+}
+
+/** From what is due. */
+export function reminderFrom({ id, person, place, body }: Due): Reminder {
+  const told = body as Omit<Reminder, 'id' | 'person' | 'place'>
+  return { ...told, id, person, place, setAt: new Date(told.setAt), dueAt: new Date(told.dueAt) }
 }

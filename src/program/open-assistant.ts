@@ -43,6 +43,6 @@ export async function openAssistant(
       parts.onFault(fault, 'learning the rules of all communities')
     }
   }
-  const rounds = createRounds({ ...parts, assistant, reminders: memory.reminders, learnRules })
+  const rounds = createRounds({ assistant, learnRules })
   return { assistant, memory, noticeboard, rounds }
 }

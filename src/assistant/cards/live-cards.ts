@@ -1,13 +1,13 @@
 // The live cards of standard answers: posted and pinned once, edited where what they show has changed.
 
 import { randomUUID } from 'node:crypto'
-import { setImmediate as nextTurn } from 'node:timers/promises'
 import type { Locale } from '../../ground/locale.ts'
 import type { QuestionMemory } from '../../memory/memory.ts'
 import type { AnswerMemory, Card, Saying, StandardAnswer } from '../../memory/standard-answer.ts'
 import type { Cards, Standing } from '../cards.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import type { Reply } from '../reply.ts'
+import { createTurnstile } from '../turnstile.ts'
 import { cardOf, digestOf } from './card.ts'
 import { notTaken } from './cards.words.ts'
 import { type Missing, type Noticeboards, type Posted, surfaceOf } from './noticeboard.ts'
@@ -23,6 +23,7 @@ export interface CardParts {
 }
 
 export function createCards({ answers, questions, noticeboard, ask, localeOf, onFault }: CardParts): Cards {
+  const myTurn = createTurnstile()
   const render = async (community: string, saying: Saying) =>
     cardOf(saying, question => ask(community, question), await localeOf(community))
 
@@ -106,9 +107,9 @@ export function createCards({ answers, questions, noticeboard, ask, localeOf, on
     takeAway,
     refresh: async community => {
       for (const { id } of await answers.list(community)) {
-        await refreshOne(id, false).catch(fault => onFault(fault, 'bringing a card up to date'))
         // Each is worked out anew: between them others have their turn.
-        await nextTurn()
+        await myTurn()
+        await refreshOne(id, false).catch(fault => onFault(fault, 'bringing a card up to date'))
       }
     },
   }

@@ -14,16 +14,21 @@ import { createCards } from '../cards/live-cards.ts'
 import { createNoticeboards, type Noticeboards, surfaceOf } from '../cards/noticeboard.ts'
 import type { Entry } from '../command.ts'
 import type { Context } from '../context.ts'
+import { createDueLoop, type DueLoop } from '../due/due-loop.ts'
+import { forgetting } from '../due/forgetting.ts'
+import { givingReminders } from '../due/giving-reminders.ts'
+import { refreshingCards } from '../due/refreshing-cards.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import { createLookup, type KnownRules, type Lookup } from '../lookup.ts'
 import { type Occasion, type Turn, turnOf } from '../occasion.ts'
 import { createRegistry, type Registry } from '../registry.ts'
 import type { Reply } from '../reply.ts'
 import { standingWords } from '../reply.words.ts'
+import { createTurnstile } from '../turnstile.ts'
 import { type Complete, completerOf } from './completing.ts'
-import { createTurnstile } from './turnstile.ts'
 
-export interface Assistant {
+/** What is due is done by its loop. */
+export interface Assistant extends DueLoop {
   readonly registry: Registry
   /** Always gives a reply, never throws. */
   answer(question: string | Question, occasion: Occasion): Promise<Reply>
@@ -32,8 +37,6 @@ export interface Assistant {
   localeOf(occasion: Occasion): Promise<Locale>
   /** Whether the house lets this asker have an answer that only they see. */
   mayAskPrivately(occasion: Occasion): Promise<boolean>
-  /** Brings the cards of all communities up to date. Never throws. */
-  refreshCards(): Promise<void>
   /** Resolves when what answers have set going in the background has ended. */
   settled(): Promise<void>
 }
@@ -79,6 +82,12 @@ export function createAssistant(parts: AssistantParts): Assistant {
   const standingRegistry = createRegistry(commands.filter(({ changes, notStanding }) => !changes && !notStanding))
   const cards = createCards({ ...memory, noticeboard, onFault, localeOf, ask: askForClub })
   const background = new Set<Promise<void>>()
+  const refreshing = refreshingCards(cards, memory)
+  const timed = () => clock?.() ?? new Date()
+  const loop = createDueLoop(
+    { reminder: givingReminders(noticeboard), cards: refreshing, forgetting: forgetting(memory) },
+    { due: memory.due, clock: timed, onFault },
+  )
   const frames = createFrames()
   const myTurn = createTurnstile()
   const lookup = () => createLookup(memory, knownRules, onFault)
@@ -167,8 +176,12 @@ export function createAssistant(parts: AssistantParts): Assistant {
 
   function refreshSoon(community: string): void {
     // Its rules may be those that changed: they are known anew, should the memory go away next.
-    const refreshed = localeOf(community).then(() => cards.refresh(community))
-    const work = refreshed.catch(fault => onFault(fault, 'bringing cards up to date'))
+    const work = localeOf(community)
+      .then(() => refreshing.soon(community, timed))
+      .then(
+        isDue => (isDue ? loop.strike('cards') : undefined),
+        fault => onFault(fault, 'bringing cards up to date'),
+      )
     background.add(work)
     void work.then(() => background.delete(work))
   }
@@ -186,6 +199,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
   }
 
   return {
+    ...loop,
     registry,
     answer,
     complete: completerOf(registry, () => lookup().memory, onFault),
@@ -196,13 +210,6 @@ export function createAssistant(parts: AssistantParts): Assistant {
       }),
     mayAskPrivately: async ({ asker, community }) =>
       asker.moderates || (await lookup().memory.house.rules(community.id)).privateAnswers !== 'moderators',
-    refreshCards: async () => {
-      try {
-        for (const community of await memory.answers.communities()) await cards.refresh(community)
-      } catch (fault) {
-        onFault(fault, 'bringing all cards up to date')
-      }
-    },
     settled: async () => void (await Promise.all(background)),
   }
 }

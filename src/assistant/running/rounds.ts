@@ -1,12 +1,11 @@
-// What the assistant does unasked, round after round: it gives reminders and keeps cards up to date.
+// What the assistant does unasked, round after round: all that is due, and learning what other replicas were told.
 
-import type { Assistant } from './assistant.ts'
-import { createReminderClock, type ReminderParts } from './reminder-clock.ts'
+import type { DueLoop } from '../due/due-loop.ts'
 
-export interface RoundsParts extends ReminderParts {
+export interface RoundsParts {
+  readonly assistant: DueLoop & { settled(): Promise<void> }
   /** Learns the rules that communities have set by way of other replicas. Never throws. */
   readonly learnRules: () => Promise<void>
-  readonly assistant: Pick<Assistant, 'refreshCards' | 'settled'>
 }
 
 export interface Rounds {
@@ -15,18 +14,17 @@ export interface Rounds {
   stop(): Promise<void>
 }
 
-const reminders_ms = 5000
+const due_ms = 5000
 const rules_ms = 60_000
-/** A card is edited as soon as something changes; this mends what failed then, or a crash or a new version left. */
-const cards_ms = 15 * 60_000
 
-export function createRounds({ assistant, learnRules, ...parts }: RoundsParts): Rounds {
-  const reminderClock = createReminderClock(parts)
-  const rounds = [
-    createRound(reminders_ms, reminderClock.strike),
-    createRound(cards_ms, assistant.refreshCards),
-    createRound(rules_ms, learnRules),
-  ]
+export function createRounds({ assistant, learnRules }: RoundsParts): Rounds {
+  let isBegun = false
+  const strike = async () => {
+    if (!isBegun) await assistant.begin()
+    isBegun = true
+    await assistant.strike()
+  }
+  const rounds = [createRound(due_ms, strike), createRound(rules_ms, learnRules)]
   return {
     start: () => {
       for (const round of rounds) round.start()

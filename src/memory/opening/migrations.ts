@@ -105,4 +105,21 @@ export const migrations: Readonly<Record<string, Migration>> = {
       await added.execute()
     },
   },
+  /** Work that is due, whatever it is; the reminders that wait are the first of it. */
+  '011-due': {
+    async up(db) {
+      await addTable(db, 'due', 'id key, kind, person, place, body, due_at, latest_at, done_at, tries integer')
+      await addIndexes(db, 'due', 'person', 'done_at')
+      await db.schema.createIndex('due_next').on('due').columns(['kind', 'done_at', 'due_at']).execute()
+      for (const reminder of await db.selectFrom('reminders').selectAll().execute()) {
+        const { id, code, person, place, channel, kind, about, set_at, due_at, low_s, high_s } = reminder
+        const over_ms = kind === 'stay' ? Date.parse(set_at) + low_s * 1000 : Number.POSITIVE_INFINITY
+        const latest_at = new Date(Math.min(Date.parse(due_at) + 86_400_000, over_ms)).toISOString()
+        const body = JSON.stringify({ code, channel, kind, about, setAt: set_at, dueAt: due_at, low_s, high_s })
+        const row = { id, kind: 'reminder', person, place, body, due_at, latest_at, done_at: '', tries: 0 }
+        await db.insertInto('due').values(row).execute()
+      }
+      await db.schema.dropTable('reminders').execute()
+    },
+  },
 }

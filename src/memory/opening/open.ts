@@ -4,6 +4,7 @@ import type { Database } from '../database.ts'
 import type { Memory } from '../memory.ts'
 import { answeredMemory } from '../stores/answered.ts'
 import { answerMemory } from '../stores/answers.ts'
+import { dueMemory } from '../stores/due.ts'
 import { historyMemory } from '../stores/history.ts'
 import { houseMemory } from '../stores/house.ts'
 import { kitMemory } from '../stores/kit.ts'
@@ -51,6 +52,7 @@ export function memoryIn(db: Database): Memory {
     kit: kitMemory(db),
     house: houseMemory(db),
     answers: answerMemory(db),
+    due: dueMemory(db),
     reminders: reminderMemory(db),
     log: logMemory(db),
     history: historyMemory(db, memoryIn),

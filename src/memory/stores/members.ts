@@ -10,7 +10,7 @@ import { houseMemory } from './house.ts'
 import { entriesOf, entryFromRow } from './kit.ts'
 import { learnedBy, pendingFromRow, pendingOf } from './lessons.ts'
 import { chargeFromRow, chargesOf } from './log.ts'
-import { reminderFromRow, remindersOf } from './reminders.ts'
+import { reminderMemory } from './reminders.ts'
 
 /** Their own, and what they set as the only moderator of their direct messages. */
 const ownersOf = (person: string): readonly Owner[] => [
@@ -27,7 +27,7 @@ export function memberMemory(db: Database): MemberMemory {
       answered: (
         await db.selectFrom('answered').selectAll().where('asked_by', '=', person).orderBy('answered_at').execute()
       ).map(answeredFromRow),
-      reminders: (await remindersOf(db, person).orderBy('due_at').execute()).map(reminderFromRow),
+      reminders: await reminderMemory(db).of(person),
       log: (
         await Promise.all(ownersOf(person).map(owner => chargesOf(db, owner).orderBy('name').orderBy('at').execute()))
       )
@@ -47,7 +47,7 @@ export function memberMemory(db: Database): MemberMemory {
         const owners = [person, alone]
         await transaction.deleteFrom('kit').where('owner', 'in', owners).execute()
         await transaction.deleteFrom('answered').where('asked_by', '=', person).execute()
-        await transaction.deleteFrom('reminders').where('person', '=', person).execute()
+        await transaction.deleteFrom('due').where('person', '=', person).execute()
         await transaction.deleteFrom('log').where('owner', 'in', owners).execute()
         await transaction.deleteFrom('house').where('community', '=', alone).execute()
         await transaction.deleteFrom('answers').where('community', '=', alone).execute()

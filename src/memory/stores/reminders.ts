@@ -1,77 +1,45 @@
-// Reminders that are still to come; one that was given is deleted.
+// Reminders that are still to come.
 
-import type { Selectable } from 'kysely'
-import { type Database, inTransaction, oneAtATime, type Tables } from '../database.ts'
-import type { Reminder, ReminderMemory } from '../reminder.ts'
+import { type Database, inTransaction, oneAtATime } from '../database.ts'
+import type { NewDue } from '../due.ts'
+import { type Reminder, type ReminderMemory, reminderFrom } from '../reminder.ts'
+import { dueMemory } from './due.ts'
 
-/** At once. */
-const mostClaimed = 50
+const kind = 'reminder'
+/** What could not be sent by then is of no use any more. */
+const latest_ms = 24 * 3_600_000
 
 export function reminderMemory(db: Database): ReminderMemory {
+  const due = dueMemory(db)
   return {
     add: (reminders, most) =>
       inTransaction(db, async transaction => {
+        const waiting = dueMemory(transaction)
         const people = [...new Set(reminders.map(({ person }) => person))]
         for (const person of people.toSorted()) {
           await oneAtATime(transaction, `reminders of ${person}`)
-          const there = await remindersOf(transaction, person).execute()
+          const there = await waiting.of(person, kind)
           const added = reminders.filter(reminder => reminder.person === person)
           if (there.length + added.length > most) return 'full'
         }
-        await transaction.insertInto('reminders').values(reminders.map(toRow)).execute()
+        await waiting.add(...reminders.map(dueOf))
         return 'set'
       }),
-    async of(person) {
-      return (await remindersOf(db, person).orderBy('due_at').execute()).map(reminderFromRow)
-    },
+    of: async person => (await due.of(person, kind)).map(reminderFrom),
     async cancel(person, code) {
-      const ofPerson = db.deleteFrom('reminders').where('person', '=', person)
-      const { numDeletedRows } = await (code === undefined
-        ? ofPerson
-        : ofPerson.where('code', '=', code)
-      ).executeTakeFirst()
+      const theirs = (await due.of(person, kind)).map(reminderFrom)
+      const ids = theirs.filter(one => code === undefined || one.code === code).map(({ id }) => id)
+      if (ids.length === 0) return 0
+      const { numDeletedRows } = await db.deleteFrom('due').where('id', 'in', ids).executeTakeFirst()
       return Number(numDeletedRows)
-    },
-    async claim(now, lease_s, surfaces) {
-      if (surfaces.length === 0) return []
-      const time = now.toISOString()
-      const due = db
-        .selectFrom('reminders')
-        .select('id')
-        .where('due_at', '<=', time)
-        .where('leased_until', '<=', time)
-        .where(({ eb, or }) => or(surfaces.map(surface => eb('place', 'like', `${surface}%`))))
-        .orderBy('due_at')
-        .limit(mostClaimed)
-      const rows = await db
-        .updateTable('reminders')
-        .set({ leased_until: new Date(now.getTime() + lease_s * 1000).toISOString() })
-        .where('id', 'in', due)
-        // Said again, as PostgreSQL looks at this once more where another replica was first.
-        .where('leased_until', '<=', time)
-        .returningAll()
-        .execute()
-      return rows.map(reminderFromRow)
-    },
-    async done(id) {
-      await db.deleteFrom('reminders').where('id', '=', id).execute()
     },
   }
 }
 
-export const remindersOf = (db: Database, person: string) =>
-  db.selectFrom('reminders').selectAll().where('person', '=', person)
-type Row = Selectable<Tables['reminders']>
-
-const toRow = ({ setAt, dueAt, ...reminder }: Reminder): Row => ({
-  ...reminder,
-  set_at: setAt.toISOString(),
-  due_at: dueAt.toISOString(),
-  leased_until: '',
-})
-
-export const reminderFromRow = ({ set_at, due_at, leased_until: _, ...row }: Row): Reminder => ({
-  ...row,
-  setAt: new Date(set_at),
-  dueAt: new Date(due_at),
-})
+/** Whether somebody is with a charge is not asked once it may be over: the other reminder says that. */
+function dueOf({ id, person, place, ...told }: Reminder): NewDue {
+  const { dueAt, setAt, low_s } = told
+  const over_ms = told.kind === 'stay' ? setAt.getTime() + low_s * 1000 : Number.POSITIVE_INFINITY
+  const latestAt = new Date(Math.min(dueAt.getTime() + latest_ms, over_ms))
+  return { id, kind, person, place, body: told, dueAt, latestAt }
+}

@@ -52,6 +52,11 @@ const problemOf = async (question: string, by: Occasion = moderator) => (await a
 
 const saveWren = () => done('answer save title: Wren question: current pack: 3S 720 LiHV charger: 0.5/1/2A')
 const field: Occasion = { ...moderator, place: { id: 'room:field', direct: false } }
+/** As at the start of the program. */
+async function allCards({ assistant }: Asking) {
+  await assistant.begin()
+  await assistant.strike('cards')
+}
 const onlyCard = () => {
   expect(board.standing).toHaveLength(1)
   const [card] = board.standing
@@ -190,7 +195,7 @@ describe('the card is live', () => {
     await saveWren()
     await done('house set chemistry: LiFe rate: 0.5C')
     await done('kit save name: owl pack: 2S 450 LiPo for: club')
-    await asking.assistant.refreshCards()
+    await allCards(asking)
     expect(onlyCard().edits).toBe(0)
   })
 
@@ -211,7 +216,7 @@ describe('the card is live', () => {
       }),
     }
     const newer = await askingOf([otherWords, ...family], { noticeboard: board.noticeboard, memory: asking.memory })
-    await newer.assistant.refreshCards()
+    await allCards(newer)
     expect(newer.faults).toEqual([])
     expect(onlyCard().reply.headline).toBe('Wren: Set less.')
     expect(onlyCard().pinned).toBe(true)
@@ -226,7 +231,7 @@ describe('the card is live', () => {
       },
     }
     const newer = await askingOf([broken, ...family], { noticeboard: board.noticeboard, memory: asking.memory })
-    await newer.assistant.refreshCards()
+    await allCards(newer)
     expect(newer.faults).toHaveLength(1)
     expect(onlyCard().edits).toBe(0)
   })
@@ -238,7 +243,7 @@ describe('the card is live', () => {
     expect(onlyCard().edits).toBe(0)
     ;(asking.faults as unknown[]).length = 0
     delete board.hindered.platform
-    await asking.assistant.refreshCards()
+    await allCards(asking)
     expect(onlyCard().edits).toBe(1)
   })
 
@@ -246,7 +251,7 @@ describe('the card is live', () => {
     await saveWren()
     board.standing.length = 0
     await done('house set chemistry: LiHV rate: 0.5C')
-    await asking.assistant.refreshCards()
+    await allCards(asking)
     expect(board.standing).toEqual([])
     await done('answer post title: Wren')
     expect(onlyCard().pinned).toBe(true)

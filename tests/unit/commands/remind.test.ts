@@ -1,7 +1,7 @@
 // Reminders in use: set for a charge that starts now, given when due, once, and by a way that is open.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { createReminderClock } from '../../../src/assistant/running/reminder-clock.ts'
+import { createAssistant } from '../../../src/assistant/running/assistant.ts'
 import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
 import { type FakeBoard, fakeBoard } from '../../support/fake-noticeboard.ts'
@@ -33,15 +33,10 @@ afterEach(async () => {
 })
 
 const faults: unknown[] = []
-/** As after a restart: a clock of its own on the same memory. */
-const clockOf = (one = asking) =>
-  createReminderClock({
-    reminders: one.memory.reminders,
-    noticeboard: board.noticeboard,
-    clock,
-    onFault: fault => faults.push(fault),
-  })
-const strike = () => clockOf().strike()
+/** As after a restart: an assistant of its own on the same memory. */
+const assistantOn = (noticeboard = board.noticeboard) =>
+  createAssistant({ commands, memory: asking.memory, noticeboard, clock, onFault: fault => faults.push(fault) })
+const strike = () => assistantOn().strike()
 afterEach(() => {
   expect(faults.splice(0)).toEqual([])
 })
@@ -217,26 +212,21 @@ describe('each comes once', () => {
     await done('remind me in: 5min place: direct')
     const { promise: open, resolve } = Promise.withResolvers<void>()
     const { promise: begun, resolve: begin } = Promise.withResolvers<void>()
-    const slow = createReminderClock({
-      reminders: asking.memory.reminders,
-      noticeboard: {
-        ...board.noticeboard,
-        direct: async (person, notice) => {
-          begin()
-          await open
-          return board.noticeboard.direct(person, notice)
-        },
+    const slow = assistantOn({
+      ...board.noticeboard,
+      direct: async (person, notice) => {
+        begin()
+        await open
+        return board.noticeboard.direct(person, notice)
       },
-      clock,
-      onFault: fault => faults.push(fault),
     })
     wait(5)
     const first = slow.strike()
     await begun
     wait(5)
-    await slow.strike()
+    const second = slow.strike()
     resolve()
-    await first
+    await Promise.all([first, second])
     expect(board.notices).toHaveLength(1)
   })
 })

@@ -8,8 +8,10 @@ import { Client } from 'pg'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
+import { createAssistant } from '../../../src/assistant/running/assistant.ts'
 import { openMemory } from '../../../src/memory/opening/open.ts'
 import { type Asking, askingOf } from '../../support/ask.ts'
+import { fakeBoard } from '../../support/fake-noticeboard.ts'
 import { testDatabaseUrl } from '../../support/test-memory.ts'
 
 const fixture = (name: string) =>
@@ -81,4 +83,26 @@ it('hands out all that is kept of a person', async () => {
   expect(data.reminders).toHaveLength(2)
   expect(data.log).toHaveLength(2)
   expect(data.answered).toHaveLength(1)
+})
+
+it('gives the reminders that wait in it', async () => {
+  const [first, ...others] = await asking.memory.reminders.of('room:wim')
+  if (!first) throw new Error('there is none')
+  const board = fakeBoard()
+  const { noticeboard } = board
+  const faults: unknown[] = []
+  const at = (clock: Date) =>
+    createAssistant({
+      commands,
+      memory: asking.memory,
+      noticeboard,
+      clock: () => clock,
+      onFault: fault => faults.push(fault),
+    })
+  await at(new Date(first.dueAt.getTime() - 1)).strike()
+  expect(board.notices).toEqual([])
+  await at(first.dueAt).strike()
+  expect(board.notices).toMatchObject([{ key: first.id, calls: 'room:wim' }])
+  expect(await asking.memory.reminders.of('room:wim')).toEqual(others)
+  expect(faults).toEqual([])
 })

@@ -2,7 +2,7 @@
 
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Memory } from '../../../src/memory/memory.ts'
-import { forgetOld, startForgetting } from '../../../src/memory/retention.ts'
+import { forgetOld } from '../../../src/memory/retention.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
 
 let memory: Memory
@@ -74,16 +74,4 @@ test('a question is kept for a year after it was last asked, an answered message
   expect(await kept()).toEqual(['help', undefined])
   await forgetOld(memory, daysOn(366))
   expect(await kept()).toEqual([undefined, undefined])
-})
-
-test('forgetting starts at once, tells of a failure, and is ended', async () => {
-  const old = { ...answered, answeredAt: new Date('2001-05-04T10:00:00Z') }
-  await memory.answered.record(old)
-  const end = startForgetting(memory, () => {})
-  await expect.poll(() => memory.answered.byQuestion('discord:3')).toBeUndefined()
-  end()
-  const broken = { ...memory, answered: { ...memory.answered, forgetBefore: () => Promise.reject('no disk') } }
-  const faults: unknown[] = []
-  startForgetting(broken, fault => faults.push(fault))()
-  await expect.poll(() => faults).toEqual(['no disk'])
 })

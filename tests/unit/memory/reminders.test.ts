@@ -1,4 +1,4 @@
-// Reminders as they are kept: each is given to one taker at a time until it is done.
+// Reminders as they are kept; how they are taken is told of all work that is due.
 
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Memory } from '../../../src/memory/memory.ts'
@@ -31,9 +31,6 @@ function reminder(id: string, minutes: number, rest: Partial<Reminder> = {}): Re
   }
 }
 
-const claimed = async (minutes: number, surfaces: readonly string[] = ['room']) =>
-  (await memory.reminders.claim(after(minutes), 120, surfaces)).map(({ id }) => id).toSorted()
-
 test('they come back whole, in the order in which they are due', async () => {
   const [late, soon] = [reminder('late', 45), reminder('soon', 15, { kind: 'stay' })]
   await memory.reminders.add([late, soon], 10)
@@ -44,44 +41,6 @@ test('they come back whole, in the order in which they are due', async () => {
 test('none is set where a person would have too many', async () => {
   expect(await memory.reminders.add([reminder('a', 1), reminder('b', 2)], 1)).toBe('full')
   expect(await memory.reminders.of('room:wim')).toEqual([])
-})
-
-test('what is due is given, what is not yet due waits', async () => {
-  await memory.reminders.add([reminder('soon', 15), reminder('late', 45)], 10)
-  expect(await claimed(14)).toEqual([])
-  expect(await claimed(15)).toEqual(['soon'])
-  expect(await claimed(45)).toEqual(['late', 'soon'])
-})
-
-test('what was taken is not given again before its time is over, and never once it is done', async () => {
-  await memory.reminders.add([reminder('one', 15)], 10)
-  expect(await claimed(15)).toEqual(['one'])
-  expect(await claimed(16)).toEqual([])
-  expect(await claimed(17)).toEqual(['one'])
-  await memory.reminders.done('one')
-  expect(await claimed(60)).toEqual([])
-})
-
-test('of many takers at once each reminder goes to one', async () => {
-  const takers = Array.from({ length: 8 })
-  // So that all have a connection of their own, and none is late.
-  await Promise.all(takers.map(() => claimed(0)))
-  for (let round = 1; round <= 10; round += 1) {
-    const ids = Array.from({ length: 20 }, (_, at) => `reminder ${round}.${at}`).toSorted()
-    await memory.reminders.add(
-      ids.map(id => reminder(id, 15)),
-      1000,
-    )
-    const taken = (await Promise.all(takers.map(() => claimed(15)))).flat()
-    expect(taken.toSorted()).toEqual(ids)
-    await memory.reminders.cancel('room:wim')
-  }
-})
-
-test('a taker gets only what it can send', async () => {
-  await memory.reminders.add([reminder('here', 1), reminder('there', 1, { place: 'matrix:!shed' })], 10)
-  expect(await claimed(1, [])).toEqual([])
-  expect(await claimed(1, ['matrix', 'discord'])).toEqual(['there'])
 })
 
 test('cancelling takes those of a code, or all, and only the person’s own', async () => {

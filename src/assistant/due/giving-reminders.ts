@@ -1,0 +1,31 @@
+// Gives a reminder that is due, also late, after a downtime.
+
+import { english, type Locale } from '../../ground/locale.ts'
+import { reminderFrom } from '../../memory/reminder.ts'
+import type { Missing, Noticeboards } from '../cards/noticeboard.ts'
+import type { Doing } from './due-loop.ts'
+import { reminderReply } from './reminder.words.ts'
+
+/** By the other way where the one that was chosen is closed: a reminder that nobody sees protects nobody. */
+export function givingReminders(noticeboard: Noticeboards, locale: Locale = english('.')): Doing {
+  return {
+    surfaces: noticeboard.reachable,
+    work: async (due, now) => {
+      const reminder = reminderFrom(due)
+      const { id, person, place, channel } = reminder
+      const notice = { reply: reminderReply(reminder, now, locale), key: id, calls: person }
+      const here = () => noticeboard.post(place, notice)
+      const direct = () => noticeboard.direct(person, notice)
+      const [chosen, other] = channel === 'here' ? [here, direct] : [direct, here]
+      const first = await chosen()
+      if (!isMissing(first)) return undefined
+      const second = await other()
+      if (!isMissing(second)) return undefined
+      const why = [first, second].map(({ missing }) => missing(english('.')))
+      return { givenUp: why.join(' ') }
+    },
+  }
+}
+
+const isMissing = (outcome: unknown): outcome is Missing =>
+  typeof outcome === 'object' && outcome !== null && 'missing' in outcome
