@@ -65,7 +65,17 @@ export async function hear(
   const frame = talk.frame ?? frameOfEntry(talk.about, registry)
   const read = readPlainly(english, registry.vocabulary, frame, accounted, sureness, { typed: text, of })
   const meant = gloss ? { ...read, understanding: placed(read.understanding, gloss) } : read
-  const { told, suspected } = besidesTitle(heardInTalk(heard, text, talk), text, meant, answers)
+  const { told, suspected } = besidesTitle(
+    heardInTalk(
+      heard,
+      text,
+      talk,
+      used.some(({ kind }) => kind === 'charger'),
+    ),
+    text,
+    meant,
+    answers,
+  )
   return {
     about,
     isOfTheme,

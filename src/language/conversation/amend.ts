@@ -59,7 +59,7 @@ export function amended(
     isFedByIt(text, read.values, frame.question.options)
       ? 1
       : followsSurely(text, read.values, ranked, fitted, vocabulary)
-  return { ...choiceOf(fitted, kept), score: surely * takes(fitted, read.values) }
+  return { ...choiceOf(fitted, kept), score: surely * takes(command, fitted, read.values) }
 }
 
 /** "Cold though, about 4 degrees": only how warm the pack is. */

@@ -161,7 +161,7 @@ const standsFull = (text: string, value: Candidate): Candidate | undefined =>
     ? { ...value, cue: 'from' }
     : undefined
 
-/** How far a number of the same kind may lie from the one before it: volts lie near, others may be doubled. */
+/** How far a number may lie from the one whose place it takes: volts lie near, others may be doubled twice. */
 const nearVolts = 1.4
 const near = 4
 const leading = /^\d+(?:\.\d+)?/
@@ -180,6 +180,7 @@ const kinds: Readonly<Record<string, readonly [ValueName, RegExp]>> = {
   pack: ['pack', /\d+(?=mAh)/],
   source: ['source', /\d+(?:\.\d+)?(?=(?:W|mAh|Ah)\b)/],
   charger: ['charger', /\d+(?:\.\d+)?(?=W\b)/],
+  'session chargers': ['charger', /\d+(?:\.\d+)?(?=W\b)/],
 }
 /** A power bank by the mAh on its label, as people tell it. */
 const asLabelled = (source: string): string =>
@@ -207,8 +208,11 @@ function sameKind(text: string, value: Candidate, command: CommandWords, before:
       const [of, number] = kinds[kind] ?? []
       const [told] = number?.exec(text) ?? []
       if (told === undefined || of === undefined || number === undefined || (isVolts && !/V/.test(text))) return []
-      const apart = Math.abs(Math.log(Number(typed) / Number(told)))
       const most = Math.log(ofVolts.has(of) && /V/.test(text) ? nearVolts : near)
+      const between = Math.abs(Math.log(Number(typed) / Number(told)))
+      // Shares and degrees may be any, where nothing lies nearer.
+      const isAny = text.endsWith('%') ? Number(typed) <= 100 : of === 'temperature'
+      const apart = isAny ? Math.min(between, most) : between
       return apart > most ? [] : [{ of, kind, text: text.replace(number, typed), apart }]
     })
     .toSorted((a, b) => a.apart - b.apart)

@@ -109,7 +109,7 @@ const tried = 4
 
 const takesAlone = ({ intent }: Ranked, values: readonly Candidate[], vocabulary: Vocabulary): number => {
   const command = aside.has(intent) ? undefined : vocabulary.find(({ name }) => name === intent)
-  return command ? takes(fitTo(command, values), values) : 1
+  return command ? takes(command, fitTo(command, values), values) : 1
 }
 
 export const namesPack = ({ pack }: Candidate): boolean => pack?.capacity_Ah !== undefined && pack.series !== undefined
@@ -119,4 +119,4 @@ export const pointsTo = (text: string, values: readonly Candidate[]): boolean =>
   values.some(value => namesPack(value) && pointing.test(text.slice(0, value.start)))
 const pointing = /\b(?:it|that|this|they|those|these)\b/i
 
-const countOf = (text: string): number => text.trim().split(/\s+/).length
+export const countOf = (text: string): number => text.trim().split(/\s+/).length

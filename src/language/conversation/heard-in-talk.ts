@@ -10,9 +10,12 @@ import { toldBy, toldIn } from '../reading/told-pack.ts'
 import { readPack } from '../things/pack.ts'
 import { opensAsking } from './asks-nothing.ts'
 
-/** What a text tells behind what was said before. */
-export const heardInTalk = (heard: DangersIn, text: string, talk: Talk): DangersIn =>
-  [besidesSource, ofOtherType, inCharge, leftLow, onBoard].reduce((sofar, hear) => hear(sofar, text, talk), heard)
+/** What a text tells behind what was said before; `namesCharger` where it names a charger of the kit. */
+export const heardInTalk = (heard: DangersIn, text: string, talk: Talk, namesCharger: boolean): DangersIn =>
+  [besidesSource, ofOtherType, inCharge, leftLow, onBoard].reduce(
+    (sofar, hear) => hear(sofar, text, talk, namesCharger),
+    heard,
+  )
 
 const bareType =
   /^\W*(?:(?:and|or|but|no|so|ok|if|what|about|how|as|for|with|a|an|it|its|it's|is|was|were|the|same|then|instead|plain|please)\b\W*)*$/i
@@ -40,19 +43,24 @@ function ofOtherType(heard: DangersIn, text: string, { frame }: Talk): DangersIn
   }
 }
 
+/** Chargers for what is charged here. */
+const ofLithium = /\b(?:pocket|field|club|bench|lipo|lithium|balance|smart|dual) charger\b/i
 const speaker = /\b(?:i|we|i'?m|i'?ll|we'?re)\b/i
 
-/** "From the car instead", behind a question, tells what feeds, and of nobody who is away. */
-function besidesSource(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
-  const source = frame && bestCover(candidatesOf(text)).find(({ kind }) => kind === 'source' || kind === 'voltage')
-  const isAway = (danger: Danger) => danger === 'unattended' || danger === 'revive'
-  if (!source || speaker.test(text) || ![...heard.told.map(({ danger }) => danger), ...heard.suspected].some(isAway))
+/** "From the car instead" tells what feeds: behind a question nobody who is away, beside a charger that is known no other charger. */
+function besidesSource(heard: DangersIn, text: string, { frame }: Talk, namesCharger: boolean): DangersIn {
+  const found = bestCover(candidatesOf(text))
+  const source = found.find(({ kind }) => kind === 'source' || kind === 'voltage')
+  const isCharger = namesCharger || ofLithium.test(text) || found.some(({ kind }) => kind === 'charger')
+  const mayBe = (danger: Danger) =>
+    danger === 'wrongCharger' ? isCharger : frame && (danger === 'unattended' || danger === 'revive')
+  if (!source || speaker.test(text) || ![...heard.told.map(({ danger }) => danger), ...heard.suspected].some(mayBe))
     return heard
-  const rest = dangersIn(`${text.slice(0, source.start)}a supply${text.slice(source.end)}`.replace(/\bcar'?s\b/, ''))
-  if (rest.told.some(({ danger }) => isAway(danger))) return heard
+  const rest = dangersIn(`${text.slice(0, source.start)}a supply${text.slice(source.end)}`.replace(/\bcar'?s?\b/, ''))
+  if (rest.told.some(({ danger }) => mayBe(danger))) return heard
   return {
-    told: heard.told.filter(({ danger }) => !isAway(danger)),
-    suspected: heard.suspected.filter(danger => !isAway(danger) || rest.suspected.includes(danger)),
+    told: heard.told.filter(({ danger }) => !mayBe(danger)),
+    suspected: heard.suspected.filter(danger => !mayBe(danger) || rest.suspected.includes(danger)),
   }
 }
 

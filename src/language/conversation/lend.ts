@@ -52,7 +52,7 @@ export function lentTo(
   values: readonly Candidate[],
 ): Lent {
   const isOfPacks = command.options.some(({ kind }) => packKinds.has(kind))
-  const told = values.filter(value => toldBy(value) !== undefined)
+  const told = values.filter(value => toldBy(value) !== undefined && !isOneCell(value))
   // What is to bear a name is told whole.
   const mayBePart = mayGoOn(text) && !isOfNamed(command)
   if (!frame || !isOfPacks) return { kept: {} }
@@ -76,6 +76,10 @@ export function lentTo(
   )
   return { kept: inTermsOf(command, readable), before }
 }
+
+/** "One cell is at 3.5": of the pack that was told, and no pack. */
+export const isOneCell = ({ pack, typed }: Candidate): boolean =>
+  pack?.series === 1 && /^(?:one|1|a|single)\b.*\bcell/i.test(typed)
 
 const ofEnergy = /\b(?:wh|watt-?\s?hours?|energy)\b/i
 const onlyOf = (kept: Kept, isWanted: (name: string, text: string) => boolean): Kept =>

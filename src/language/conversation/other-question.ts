@@ -1,17 +1,20 @@
 // Another question about what was spoken of, where a sign tells which: to pin it, to fly with it, what it draws or ends at.
 
+import { chemistryNamed } from '../../charging/things/chemistries.ts'
 import type { Candidate } from '../candidates/index.ts'
 import type { Frame } from '../frames/frame.ts'
 import { conceptsIn } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
+import { writeQuantity } from '../quantities/quantity.ts'
 import type { Choice } from '../reading/choose.ts'
 import { fitTo, type Kept } from '../reading/fit.ts'
+import { takenAlong } from '../reading/joined.ts'
 import { toldIn } from '../reading/told-pack.ts'
 import { writeQuestion } from '../sentence/question.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { opensAsking } from './asks-nothing.ts'
 import { choiceOf } from './choice-of.ts'
-import { isFewWords, isOnlyValues } from './follow-up.ts'
+import { countOf, isFewWords, isOnlyValues } from './follow-up.ts'
 import type { Lent } from './lend.ts'
 
 interface Said {
@@ -22,7 +25,8 @@ interface Said {
 }
 
 interface Sign {
-  readonly command: string
+  /** That of the question before where none is named. */
+  readonly command?: string
   /** Details that it puts beside those that hold on; undefined where it is not asked. */
   puts(said: Said, vocabulary: Vocabulary): Kept | undefined
   /** Details of the question before that do not hold on. */
@@ -36,8 +40,6 @@ interface Sign {
 const pointing = /\b(?:this|that|it|these|those|them)\b/i
 const likely = 0.3
 const pins: ReadonlySet<string> = new Set(['answer post', 'answer save'])
-const takenAlong =
-  /\b(?:on|onto|in|by) (?:a|an|the|my) (?:plane|aeroplane|airplane|airliner|flight)\b|\b(?:airlines?|cabin|airports?|luggage|baggage|suitcase)\b/i
 const givesUp = /\b(?:los[et]|losing|giv(?:e|ing) (?:away|up)|sacrifice|(?:how much|what) less|do without)\b/i
 const asksAmps = /\b(?:amps?|amperes?|current|draws?|drawn|pulls?)\b/i
 const fed = /\b(?:from|off|on|at|car|socket|supply|psu|battery|input|side)\b/i
@@ -52,7 +54,24 @@ const otherVolts = new Set(
 /** Those that tell of volts by themselves, where the question before was of volts. */
 const ofVolts: ReadonlySet<string> = new Set(['storage', 'trim', 'percent'])
 
+/** As much as may be, or as soon. */
+const utmost =
+  /(?<!\bno )\b(?:hurry|rush|max(?:imum)?|most(?! of\b)|fastest|quickest|as (?:fast|quick|high|much) as)\b/i
+const mostWords = 8
+
 const signs: readonly Sign[] = [
+  // "At most?", "in a hurry": the most that cells of this type take, of what was asked about a current.
+  {
+    puts: ({ text, values, frame: { question } }, vocabulary) => {
+      const pack = toldIn(question.options.pack ?? '')
+      const command = vocabulary.find(({ name }) => name === question.command)
+      const isOfCurrent = command?.options.some(({ name }) => name === 'current') && question.command !== 'energy'
+      if (!pack || !isOfCurrent || values.length > 0 || !utmost.test(text) || countOf(text) > mostWords)
+        return undefined
+      const rate_C = Math.max(pack.labelRate_C ?? 0, chemistryNamed(pack.chemistry ?? '')?.highestRate_C.value ?? 0)
+      return { current: writeQuantity(rate_C * (pack.capacity_Ah ?? 0), 'current') }
+    },
+  },
   // "Pin that": its answer becomes one of the club's, and only its title is open.
   {
     command: 'answer save',
@@ -112,7 +131,10 @@ export function otherQuestion(
   vocabulary: Vocabulary,
   lent: (command: CommandWords) => Lent,
 ): Choice | undefined {
-  for (const { command: name, puts, without = [], takesValues, alone } of said.frame.pending ? [] : signs) {
+  for (const { command: name = said.frame.question.command, puts, without = [], takesValues, alone } of said.frame
+    .pending
+    ? []
+    : signs) {
     const command = vocabulary.find(one => one.name === name)
     const put = command && puts(said, vocabulary)
     if (!put) continue

@@ -9,6 +9,9 @@ import { namesPack } from './follow-up.ts'
 const some =
   /\b(one|two|three|four|\d)(?: (?:pack|battery|of (?:them|these|those|the packs)))? (?:is|are|has|have|says?)\b/i
 
+/** So near stands what counts it. */
+const nextTo = 5
+
 /** The values with whole packs in the place of the part: of all, or of some with the others beside them. */
 export function ofList(text: string, values: readonly Candidate[], packs: string | undefined): readonly Candidate[] {
   const before = packs === undefined ? undefined : keptList(packs)
@@ -16,10 +19,15 @@ export function ofList(text: string, values: readonly Candidate[], packs: string
   if (!before?.count || !part || more.length > 0 || namesPack(part)) return values
   const { pack, count: all } = before
   const named = some.exec(text)?.[1]?.toLowerCase() ?? ''
-  const count = Math.min(numberNamed(named) ?? (Number(named) || all), all)
+  // "Six of 1800": so many now.
+  const counted = values.find(({ kind, end }) => kind === 'count' && end <= part.start && part.start - end < nextTo)
+  const isAnew = named === '' && counted !== undefined
+  const count = isAnew ? Number(counted.text) : Math.min(numberNamed(named) ?? (Number(named) || all), all)
   const changed = { ...together([toldBy(part) ?? {}, pack]), count }
-  const rest = { ...pack, count: all - count }
+  const rest = { ...pack, count: isAnew ? 0 : all - count }
   const asPack = (of: PackTold): Candidate => ({ ...part, kind: 'pack', text: wholePack(of).text ?? '', pack: of })
-  const others = values.filter(value => value !== part && !(named !== '' && value.kind === 'count'))
+  const others = values.filter(
+    value => value !== part && value !== counted && !(named !== '' && value.kind === 'count'),
+  )
   return [...others, asPack(changed), ...(rest.count > 0 ? [asPack(rest)] : [])]
 }

@@ -73,8 +73,10 @@ export function readPlainly(
   const likeliest = other ?? first
   const isOpen =
     likeliest?.fitted === undefined || likeliest.fitted.missing !== undefined || likeliest.score < leastScore
-  const judges = aside.get(likeliest?.intent ?? '') === 'handbook' || (isOpen && tellsLoad(values))
-  const state = judges ? standsAt(text, values, vocabulary) : undefined
+  // Volts of a whole pack tell enough: those of its cells are not asked for.
+  const asksReadings = isOpen && likeliest?.intent === 'cells'
+  const judges = aside.get(likeliest?.intent ?? '') === 'handbook' || asksReadings || (isOpen && tellsLoad(values))
+  const state = judges ? standsAt(text, values, vocabulary, asksReadings) : undefined
   const best =
     likeliest && state
       ? { ...likeliest, fitted: state, kept: [], score: Math.max(likeliest.score, leastScore) }

@@ -5,7 +5,7 @@ import type { Intent } from '../corpus/intents.ts'
 import type { Ranked } from '../model/index.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { type Fitted, fitTo, type Kept } from './fit.ts'
-import { ofDrained, ofFlown, ofJoined } from './joined.ts'
+import { bySigns } from './joined.ts'
 import { isToldGoal } from './slots.ts'
 import type { PackTold } from './told-pack.ts'
 
@@ -56,9 +56,7 @@ export function choices(
   const isYesOrNo = asksYesOrNo.test(text)
   const [isAboutIt, isWhoMay] = [asksAboutIt.test(text), values.length === 0 && whoMay.test(text)]
   // An amendment of nothing is none: what else the sentence may be shares its likelihood.
-  const own = [ofJoined, ofFlown, ofDrained]
-    .reduce((likely, told) => told(likely, values, vocabulary), ranked)
-    .filter(({ intent }) => intent !== 'amend')
+  const own = bySigns(ranked, text, values, vocabulary).filter(({ intent }) => intent !== 'amend')
   const whole = own.reduce((sum, { share }) => sum + share, 0) || 1
   // What the handbook surely answers is meant, however little it sounds like other questions for it.
   const likely = own.filter(({ intent }, index) => index < tried || (intent === 'handbook' && inHandbook >= 1))
@@ -77,7 +75,7 @@ export function choices(
         fitted,
         score:
           share *
-          takes(fitted, own.values) *
+          takes(command, fitted, own.values) *
           ((command.changes && isAboutIt) || isWhoMay ? 0.2 : 1) *
           (share >= surely ? 1 : values.length === 0 && isList(fitted) ? 0.4 : command.changes ? unsurely : 1) *
           // Nothing is told that could be worked out: what the handbook knows is asked in words.
@@ -159,19 +157,21 @@ const isList = ({ options, missing }: Pick<Fitted, 'options' | 'missing'>): bool
   Object.keys(options).length === 0 && missing === undefined
 
 /** A value that a command has no use for speaks against it, and so does a detail that it lacks. */
-export function takes({ left, missing, options }: Fitted, values: readonly Candidate[]): number {
+export function takes(command: CommandWords, { left, missing, options }: Fitted, values: readonly Candidate[]): number {
   const used = values.length === 0 ? 1 : 1 - left.length / values.length
   // Several packs where one is asked about: it is a question about several.
   const several = left.some(({ kind, text }) => kind === 'count' && Number(text) > 1)
   // Whoever tells a value asks for none of the lists that take no details.
   const isBareList = isList({ options, missing }) && tellsOfPacks(values)
   // Volts of several cells are no state of one.
-  const isReadings = left.filter(({ kind, text }) => kind === 'state' && /V/.test(text)).length > 1
+  const volts = left.filter(({ kind, text }) => kind === 'state' && /V/.test(text))
+  const isReadings = volts.length > 1 || volts.some(({ holders }) => holders === 'rest')
   // Where a pack is to go is what somebody wants.
   const goes = left.some(isToldGoal)
   // A list of one pack, and nothing that several hang on: it is a question about that pack.
   const { packs, chargers, ports, places } = options
-  const alone = packs !== undefined && !/;|^\d+x/.test(packs) && !(chargers ?? ports ?? places)
+  const isSession = command.options.some(({ kind }) => kind === 'session packs')
+  const alone = isSession && packs !== undefined && !/;|^\d+x/.test(packs) && !(chargers ?? ports ?? places)
   // How packs hang together decides what they get.
   const joined = left.some(isJoining)
   return (

@@ -40,7 +40,7 @@ export type Kept = Readonly<Record<string, string>>
  * pack earlier, which the sentence's own parts replace.
  */
 export function fitTo(command: CommandWords, found: readonly Candidate[], kept: Kept = {}, before?: PackTold): Fitted {
-  const values = suited(found, command)
+  const values = suited(found, command, before?.series ?? toldIn(kept.pack ?? '')?.series)
   const options: Record<string, string> = {}
   const left: Candidate[] = []
   const takes = (kind: string) => command.options.find(option => option.kind === kind)

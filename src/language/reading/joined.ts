@@ -1,15 +1,31 @@
-// What the values of a sentence say of which command is meant, whatever its words sound like: how packs hang together, what
-// they give in flight, and whether they are drained.
+// What the values of a sentence say of which command is meant, whatever its words sound like: one row for each such sign.
 
 import { lipo } from '../../charging/things/chemistries.ts'
 import { socOf, startOf } from '../../charging/things/level.ts'
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
+import { conceptsIn } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { readAnyState } from '../things/state.ts'
 import { outlets } from './charger-told.ts'
 import { isToldGoal } from './slots.ts'
+
+interface Sentence {
+  readonly text: string
+  readonly values: readonly Candidate[]
+  /** The pack that is told with its capacity. */
+  readonly pack: Candidate['pack']
+}
+
+/** Where it holds, `meant` takes what else goes to those it takes from. */
+interface Sign {
+  readonly meant: (command: CommandWords) => boolean
+  readonly from: (command: CommandWords) => boolean
+  readonly holds: (sentence: Sentence, meant: CommandWords) => boolean
+  /** Nor does the handbook answer it. */
+  readonly isNoWords?: true
+}
 
 const takes = ({ options }: CommandWords, ...names: readonly string[]): boolean =>
   names.every(name => options.some(option => option.name === name))
@@ -18,45 +34,14 @@ const takes = ({ options }: CommandWords, ...names: readonly string[]): boolean 
 const isOfOne = (command: CommandWords): boolean =>
   takes(command, 'pack', 'charger', 'current') && !takes(command, 'count')
 
-/** The detail that only the command for such packs has: places on a board, or ports; undefined where they are charged one by one. */
-function joinedBy(values: readonly Candidate[]): 'places' | 'ports' | undefined {
-  const isApart = values.some(
+const onOutlets = ({ values }: Sentence): boolean =>
+  values.some(
     ({ kind, text, next = '' }) => kind === 'batch' || (kind === 'count' && Number(text) > 1 && outlets.test(next)),
   )
-  const isBoard = values.some(
-    ({ kind, typed }) => kind === 'board' && (!isApart || !/^(?:at|all|in one|together|simul)/i.test(typed)),
+const onBoard = (sentence: Sentence): boolean =>
+  sentence.values.some(
+    ({ kind, typed }) => kind === 'board' && !(onOutlets(sentence) && /^(?:at|all|in one|together|simul)/i.test(typed)),
   )
-  return isBoard ? 'places' : isApart ? 'ports' : undefined
-}
-
-/** Of packs that hang together the command for that is meant, where the words sound like a charge of one. */
-export function ofJoined(
-  ranked: readonly Ranked[],
-  values: readonly Candidate[],
-  vocabulary: Vocabulary,
-): readonly Ranked[] {
-  const by = joinedBy(values)
-  const meant = by && vocabulary.find(command => takes(command, 'packs', by))
-  if (!meant || !values.some(({ pack }) => pack?.capacity_Ah !== undefined)) return ranked
-  const others = by === 'places' ? ['packs', 'ports'] : ['packs', 'places']
-  return given(ranked, meant, one => isOfOne(one) || takes(one, ...others), vocabulary)
-}
-
-/** What sounds like the one command is the other. */
-function given(
-  ranked: readonly Ranked[],
-  { name: to }: CommandWords,
-  gives: (command: CommandWords) => boolean,
-  vocabulary: Vocabulary,
-): readonly Ranked[] {
-  const from = new Set(vocabulary.filter(gives).map(({ name }) => name))
-  const sum = ranked.reduce((all, { intent, share }) => (from.has(intent) ? all + share : all), 0)
-  return ranked
-    .map(one =>
-      one.intent === to ? { ...one, share: one.share + sum } : from.has(one.intent) ? { ...one, share: 0 } : one,
-    )
-    .toSorted((a, b) => b.share - a.share)
-}
 
 const isWatts = ({ kind, text, typed }: Candidate): boolean =>
   kind === 'power' || (kind === 'charger' && !/charg/i.test(typed) && /^[\d.]+W charger$/.test(text))
@@ -64,49 +49,107 @@ const isWatts = ({ kind, text, typed }: Candidate): boolean =>
 /** More than this, in C, no charge is asked about as what is drawn; a cell of the commonest type gives about so many volts. */
 const [charged_C, cell_V] = [2, 3.7]
 
-/** "I draw 35 A from a 4S 3700, how long": what a pack gives in the air is no charge, but a sum. */
-export function ofFlown(
-  ranked: readonly Ranked[],
-  values: readonly Candidate[],
-  vocabulary: Vocabulary,
-): readonly Ranked[] {
-  const meant = vocabulary.find(command => command.alone && takes(command, 'pack', 'current', 'power'))
-  // "150 W at 25.2 V, how many amps": of watts and volts alone the amps are asked.
-  const isSum =
-    values.length === 2 && values.some(isWatts) && values.some(({ text }) => /^[\d.]+V(?: pack)?$/.test(text))
-  if (meant && isSum) return given(ranked, meant, one => one !== meant && takes(one, 'source'), vocabulary)
-  const { series = 1, capacity_Ah } = values.find(({ pack }) => pack?.capacity_Ah !== undefined)?.pack ?? {}
-  const drawn_A = values.flatMap(({ drawn, kind, text }) =>
-    drawn ? Number.parseFloat(text) / (kind === 'current' ? 1 : series * cell_V) : [],
-  )[0]
-  const isFed = values.some(({ kind }) => kind === 'source')
-  if (!meant || capacity_Ah === undefined || drawn_A === undefined || isFed || drawn_A <= charged_C * capacity_Ah)
-    return ranked
-  return given(
-    ranked,
-    meant,
-    one => one !== meant && takes(one, 'pack') && (takes(one, 'current') || takes(one, 'power')),
-    vocabulary,
-  )
-}
+const drawnOf = ({ values, pack }: Sentence): number =>
+  values.flatMap(({ drawn, kind, text }) =>
+    drawn ? Number.parseFloat(text) / (kind === 'current' ? 1 : (pack?.series ?? 1) * cell_V) : [],
+  )[0] ?? 0
 
-/** "From full down to storage at 1 A": what is stored from above is drained, and no charge is meant. */
-export function ofDrained(
-  ranked: readonly Ranked[],
-  values: readonly Candidate[],
-  vocabulary: Vocabulary,
-): readonly Ranked[] {
-  const meant = vocabulary.find(command => takes(command, 'pack', 'discharge'))
-  const levels = values.filter(({ kind }) => kind === 'state')
-  const [goal, from] = [levels.find(isToldGoal), levels.find(one => !isToldGoal(one))].map(fullness)
-  const stored = fullness({ text: meant?.name ?? '' })
-  if (!meant || goal === undefined || from === undefined || stored === undefined) return ranked
-  if (from <= goal + aLittle || Math.abs(goal - stored) > aLittle) return ranked
-  return given(ranked, meant, command => takes(command, 'from', 'to'), vocabulary)
-}
+/** Packs in an aeroplane. */
+export const takenAlong =
+  /\b(?:on|onto|in|by) (?:a|an|the) (?:plane|aeroplane|airplane|airliner|flight)\b|\b(?:airlines?|cabin|airports?|luggage|baggage|suitcase)\b/i
+const ofPacks: ReadonlySet<string> = new Set(['pack', 'count', 'chemistry', 'board'])
+
+const needs = /\b(?:need|needs|needed|require|required)\b/i
+/** A pack of which a cell stands lower is none that somebody charges. */
+const leastCell_V = 2.6
 
 const aLittle = 0.05
-
 /** 0 to 1, as of the commonest cells. */
-const fullness = (level: Pick<Candidate, 'text'> | undefined): number | undefined =>
-  level && attempt(() => socOf(startOf(readAnyState(level.text).value, lipo, {}), lipo))
+const fullness = (level: Pick<Candidate, 'text'> | undefined): number =>
+  (level && attempt(() => socOf(startOf(readAnyState(level.text).value, lipo, {}), lipo))) ?? Number.NaN
+
+const signs: readonly Sign[] = [
+  // How packs hang together decides what they get: places on a board, or ports.
+  {
+    meant: command => takes(command, 'packs', 'places'),
+    from: command => isOfOne(command) || takes(command, 'packs', 'ports'),
+    holds: sentence => sentence.pack !== undefined && onBoard(sentence),
+  },
+  {
+    meant: command => takes(command, 'packs', 'ports'),
+    from: command => isOfOne(command) || takes(command, 'packs', 'places'),
+    holds: sentence => sentence.pack !== undefined && !onBoard(sentence) && onOutlets(sentence),
+  },
+  // "150 W at 25.2 V, how many amps": of watts and volts alone the amps are asked.
+  {
+    meant: command => command.alone !== undefined && takes(command, 'pack', 'current', 'power'),
+    from: command => takes(command, 'source'),
+    holds: ({ values }) =>
+      values.length === 2 && values.some(isWatts) && values.some(({ text }) => /^[\d.]+V(?: pack)?$/.test(text)),
+  },
+  // "I draw 35 A from a 4S 3700, how long": what a pack gives in the air is no charge, but a sum.
+  {
+    meant: command => command.alone !== undefined && takes(command, 'pack', 'current', 'power'),
+    from: command => takes(command, 'pack') && (takes(command, 'current') || takes(command, 'power')),
+    holds: sentence => drawnOf(sentence) > charged_C * (sentence.pack?.capacity_Ah ?? Number.POSITIVE_INFINITY),
+  },
+  // "From full down to storage at 1 A": what is stored from above is drained, and no charge is meant.
+  {
+    meant: command => takes(command, 'pack', 'discharge'),
+    from: command => takes(command, 'from', 'to'),
+    holds: ({ values }, { name }) => {
+      const levels = values.filter(({ kind }) => kind === 'state')
+      const goal = fullness(levels.find(isToldGoal))
+      const from = fullness(levels.find(one => !isToldGoal(one)))
+      return from > goal + aLittle && Math.abs(goal - fullness({ text: name })) <= aLittle
+    },
+  },
+  // "What do I need for a 6S at 2C from 12 V": volts that no such cells have are those of what feeds them.
+  {
+    meant: command => takes(command, 'source', 'pack', 'voltage'),
+    from: command => isOfOne(command) || takes(command, 'pack', 'from'),
+    holds: ({ text, values, pack }) =>
+      needs.test(text) &&
+      values.some(one => /V pack$/.test(one.text) && Number.parseFloat(one.text) < leastCell_V * (pack?.series ?? 0)),
+  },
+  // "Is a 3S 5000 allowed on the plane": packs are taken along, and not charged.
+  {
+    meant: ({ options }) => options.length === 1 && options[0]?.kind === 'packs',
+    from: command => takes(command, 'pack') || takes(command, 'packs'),
+    holds: ({ text, values }) =>
+      values.length > 0 && values.every(({ kind }) => ofPacks.has(kind)) && takenAlong.test(text),
+    isNoWords: true,
+  },
+  // "What cutoff for a LiFe 2S": of cells alone no charge can be worked out.
+  {
+    meant: command => takes(command, 'cutoffs'),
+    from: isOfOne,
+    holds: ({ text, values, pack }) => !pack && values.length === 1 && conceptsIn(text).includes('cutoff'),
+  },
+]
+
+/** What sounds like one command is another, where a sign says so. */
+export const bySigns = (
+  ranked: readonly Ranked[],
+  text: string,
+  values: readonly Candidate[],
+  vocabulary: Vocabulary,
+): readonly Ranked[] => {
+  const sentence = { text, values, pack: values.find(({ pack }) => pack?.capacity_Ah !== undefined)?.pack }
+  return signs.reduce((likely, { meant: isMeant, from, holds, isNoWords }) => {
+    const meant = vocabulary.find(isMeant)
+    if (!meant || !holds(sentence, meant)) return likely
+    const givers = new Set<string>(vocabulary.filter(one => one !== meant && from(one)).map(({ name }) => name))
+    if (isNoWords) givers.add('handbook')
+    const sum = likely.reduce((all, { intent, share }) => (givers.has(intent) ? all + share : all), 0)
+    return likely
+      .map(one =>
+        one.intent === meant.name
+          ? { ...one, share: one.share + sum }
+          : givers.has(one.intent)
+            ? { ...one, share: 0 }
+            : one,
+      )
+      .toSorted((a, b) => b.share - a.share)
+  }, ranked)
+}

@@ -59,7 +59,12 @@ const ofCell_V = ({ text }: Candidate): number => Number(cellVolts.exec(text)?.[
 export const tellsLoad = (values: readonly Candidate[]): boolean => values.some(({ kind }) => kind === 'load')
 
 /** What judges it; undefined where no pack is told to stand anywhere, or where it is not clear of which cells. */
-export function standsAt(text: string, values: readonly Candidate[], vocabulary: Vocabulary): Fitted | undefined {
+export function standsAt(
+  text: string,
+  values: readonly Candidate[],
+  vocabulary: Vocabulary,
+  isPlain: boolean,
+): Fitted | undefined {
   const command = vocabulary.find(({ name }) => name === judging)
   const isLoaded = tellsLoad(values)
   if (!command || (asksInGeneral.test(text) && !isLoaded)) return undefined
@@ -68,7 +73,7 @@ export function standsAt(text: string, values: readonly Candidate[], vocabulary:
   const [told, ...others] = volts
   if (
     !told ||
-    !(isLoaded || standsBefore.test(text.slice(0, told.start))) ||
+    !(isLoaded || isPlain || standsBefore.test(text.slice(0, told.start))) ||
     others.some(one => !cellVolts.test(one.text))
   )
     return undefined

@@ -17,7 +17,7 @@ const takenBy: Readonly<Partial<Record<Candidate['kind'], readonly string[]>>> =
 const highestCell_V = 4.5
 
 /** Values of the text, in its order. */
-export function suited(values: readonly Candidate[], command: CommandWords): readonly Candidate[] {
+export function suited(values: readonly Candidate[], command: CommandWords, series?: number): readonly Candidate[] {
   const takes = (kinds: readonly string[] = []) => command.options.some(({ kind }) => kinds.includes(kind))
   const isOfPack = values.some(({ pack }) => pack?.capacity_Ah !== undefined)
   const plain = withoutMadeOf(
@@ -32,7 +32,7 @@ export function suited(values: readonly Candidate[], command: CommandWords): rea
     const isVolts = kind === 'source' && /^\d+(?:\.\d+)?V$/.test(value.text) && takes(['voltage'])
     return parts.length > 0 && !isOfCell && (isPlain || isVolts || !takes(takenBy[kind])) ? parts : [value]
   })
-  const read = takes(['cell volts']) ? withReadings(plain) : takes(['load']) ? withLoads(plain) : plain
+  const read = takes(['cell volts']) ? withReadings(plain, series) : takes(['load']) ? withLoads(plain) : plain
   const told = takes(['pack']) && takes(['capacity']) ? withLabel(read) : read
   // A sum weighs what was used, a charge begins behind it.
   const weighs = command.options.some(({ name }) => name === 'duration' || name === 'back')
@@ -146,12 +146,12 @@ const isCountOf = ({ pack, end }: Candidate, { holders, start }: Candidate): boo
 const countOf = (holders: Candidate['holders']): number => (typeof holders === 'number' ? holders : 1)
 
 /** "One cell is 3.96, the other two 4.05": volts of cells told one by one are the readings of a pack. */
-function withReadings(values: readonly Candidate[]): readonly Candidate[] {
+function withReadings(values: readonly Candidate[], series: number | undefined): readonly Candidate[] {
   const told = values.filter(({ kind, text, holders }) => kind === 'state' && ofCell.test(text) && holders !== 'all')
   const [first] = told
   if (!first || told.length < 2 || values.some(({ kind }) => kind === 'cellVolts')) return values
   const sum = told.reduce((all, { holders }) => all + countOf(holders), 0)
-  const cells = values.find(({ pack }) => (pack?.series ?? 1) > 1)?.pack?.series ?? sum
+  const cells = values.find(({ pack }) => (pack?.series ?? 1) > 1)?.pack?.series ?? Math.max(series ?? sum, sum)
   // "The others": as many as the pack has besides.
   const readings = told.flatMap(({ text, holders }) =>
     Array<string>(holders === 'rest' ? Math.max(1, cells - sum + 1) : countOf(holders)).fill(

@@ -96,7 +96,7 @@ function scoreOf(sentence: Sentence, first: number, after: number): number {
   if (sentence.typed(first, after) !== 'life') return 0.9
   const beside = /^(?:s|p|cell|cells|mah|\d{3,5})$/
   if (beside.test(sentence.word(first - 1)) || /^\d/.test(sentence.word(first + 1))) return 0.9
-  const isAlone = first === 0 && sentence.word(after) === ''
+  const isAlone = first === 0 && /^[?!.]?$/.test(sentence.word(after))
   const isType = beforeType.has(sentence.word(first - 1)) || behindType.has(sentence.word(after))
   return isAlone || isType ? 0.4 : noType
 }
