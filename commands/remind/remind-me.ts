@@ -57,11 +57,12 @@ export const remindMe = service({
   takes: {
     in: optional(durationKind),
     place: optional(choiceKind('place', ['here', 'direct'])),
+    instead: optional(choiceKind('instead', ['last'])),
     for: optional(questionKind),
   },
   examples: ['remind me in: 45min', 'remind me place: direct for: time pack: 3S 720 LiHV current: 1A'],
   changes: true,
-  run: async ({ in: delay_s, place: chosen, for: question }, context): Promise<Result> => {
+  run: async ({ in: delay_s, place: chosen, instead, for: question }, context): Promise<Result> => {
     const { now, place } = context
     if (!now || !context.speaksFirst) {
       throw new Problem({
@@ -77,6 +78,7 @@ export const remindMe = service({
     if (timed?.verdict === 'do not charge') return { timed, reminder: undefined }
     const wait = timed ? waitOf(timed) : { about: '', low_s: delay_s ?? 0, high_s: delay_s ?? 0 }
     refuseOutside(wait)
+    if (instead) await cancelLast(context)
     const channel = chosen ?? (place.direct ? 'direct' : 'here')
     return { timed, reminder: await setReminder(wait, channel, now, context) }
   },
@@ -86,6 +88,12 @@ export const remindMe = service({
     figure.duration('stayIn', reminder?.stay_s),
   ],
 })
+
+/** Of those that are still to come, the one that was set last. */
+async function cancelLast({ asker, memory: { reminders } }: Context): Promise<void> {
+  const last = (await reminders.of(asker.id)).toSorted((a, b) => b.setAt.getTime() - a.setAt.getTime())[0]
+  if (last) await reminders.cancel(asker.id, last.code)
+}
 
 /** Throws a Problem where the person has too many already. */
 async function setReminder(

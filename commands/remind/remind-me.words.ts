@@ -12,6 +12,7 @@ export const remindMeWords: WordsOf<typeof remindMe> = ({ say, show, own }) => (
       about: say`here, or in a direct message; the same way as you ask when not said`,
       as: text => (text === 'here' ? say`here` : say`in a direct message`),
     },
+    instead: { about: say`in the place of the last one that you set`, as: () => say`not the last one` },
     for: { about: say`or a time question, for when it is estimated to end; takes all that follows, so it stands last` },
   },
   answer: ({ reminder }) => {

@@ -7,7 +7,7 @@ import type { Text } from '../../ground/text.ts'
 import { askedOf, entryOn } from '../../handbook/asked.ts'
 import type { HandbookEntry } from '../../handbook/entry.ts'
 import { asksLeave, asksToKnow } from '../../handbook/leave.ts'
-import { asksNothing } from '../../language/conversation/asks-nothing.ts'
+import { asksNothing, opensAsking } from '../../language/conversation/asks-nothing.ts'
 import { isFewWords } from '../../language/conversation/follow-up.ts'
 import { ofAnswer } from '../../language/conversation/of-answer.ts'
 import { yesOrNo } from '../../language/conversation/yes-or-no.ts'
@@ -159,7 +159,9 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     return dangers.length > 0 && asksReason.test(text) ? withKnown(reply) : reply
   }
   if (dangers.length > 0) return told()
-  if (isCorrected) return dangerReply({ doubts: ['toldBefore'], kept }, typed, understanding, locale)
+  // A question tells nothing otherwise: "do I need a thicker one".
+  if (isCorrected && !opensAsking.test(text))
+    return dangerReply({ doubts: ['toldBefore'], kept }, typed, understanding, locale)
   if (stands.length > 0 && isOpen(meant, about)) return repeated()
   switch (meant.kind) {
     case 'smalltalk': {

@@ -169,7 +169,8 @@ function aboutIn(text: string, talk: Talk): About {
   return found ?? nothingAbout
 }
 
-const pointsBack = /\b(?:it|its|this|that|them|they|these|those|there|else)\b/i
+/** "A bigger one": of what was spoken of. */
+const pointsBack = /\b(?:it|its|this|that|them|they|these|those|there|else|\w+(?:er|other|new) ones?)\b/i
 /** "Is it bad to …": what it stands for follows. */
 const pointsAhead =
   /\b(?:it|that)(?:'?s| is)?(?: \w+){1,2} (?:to|if|when|that)\b|\b(?:is|was|are) (?:it|there) (?:\w+ )?(?:to|if|when|that|a|an|any)\b/i

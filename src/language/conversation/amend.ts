@@ -43,11 +43,14 @@ export function amended(
   if (values.some(value => asksFor(value, command, vocabulary))) return undefined
   const isNumber = values.some(value => /\d/.test(value.text)) && /\bwhy not\b/i.test(text)
   const asksWhy = !isNumber && /^\W*(?:but |and |so )*(?:why|how come)\b/i.test(text)
-  if (asksWhy || (values.length === 0 && !isPartOfBefore(text))) return undefined
+  if (asksWhy || asksWhatItIs.test(text) || (values.length === 0 && !isPartOfBefore(text))) return undefined
   // Other words than values tell of no other name.
   const told = asBefore(text, own.values, command, frame)
   if (told.length === 0 && own.values.length > 0) return undefined
-  const read = { free: {}, values: ofList(text, told, frame.question.options.packs) }
+  // What was set is set anew, and not once more.
+  const isAnew = !adds.test(text) && command.options.some(({ name }) => name === 'instead')
+  const free: Kept = isAnew ? { instead: 'last' } : {}
+  const read = { free, values: ofList(text, told, frame.question.options.packs) }
   const change = changed(command, read, frame, adds.test(text) && told.some(namesPack))
   if (!change) return undefined
   const { fitted, kept } = change
@@ -61,6 +64,9 @@ export function amended(
       : followsSurely(text, read.values, ranked, fitted, vocabulary)
   return { ...choiceOf(fitted, kept), score: surely * takes(command, fitted, read.values) }
 }
+
+/** Of a thing itself, and not of it behind the question before. */
+const asksWhatItIs = /^\W*(?:(?:and|but|so) )*what(?:'?s| is| are)(?: an?)? [\w-]+\W*$/i
 
 /** "Cold though, about 4 degrees": only how warm the pack is. */
 const tellsWarmth = (text: string, values: readonly Candidate[]): boolean =>

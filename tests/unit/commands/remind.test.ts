@@ -49,6 +49,20 @@ async function done(question: string, by = member) {
 const problemOf = async (question: string, by = member) => (await asking.ask(question, by)).problem
 const said = () => board.notices.map(({ reply }) => reply.headline)
 
+describe('a reminder that is changed', () => {
+  test.each([
+    ['remind me in 45 min', 'make it 50', 1, 50],
+    ['remind me in 45 min', 'no, 30 min', 1, 30],
+    ['remind me in 45 min', 'and in 2 hours too', 2, 120],
+  ])('%s, %s: %d to come', async (first, then, count, last_min) => {
+    await done(first)
+    await done(then)
+    const ends = (await asking.memory.reminders.of(member.asker.id)).filter(({ kind }) => kind === 'end')
+    expect(ends).toHaveLength(count)
+    expect(ends.at(-1)?.dueAt).toEqual(new Date(now.getTime() + last_min * 60_000))
+  })
+})
+
 describe('a reminder after a time', () => {
   test('asks first whether somebody is with the charge, then to check it', async () => {
     const { headline, cautions } = await done('remind me in: 45min')

@@ -1,0 +1,128 @@
+// What few words mean behind a question, by what was asked; and what a first question means by its values.
+
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { commands } from '../../../commands/index.ts'
+import type { Asking } from '../../support/ask.ts'
+import { demoAsking, endFaultless } from '../../support/demo-asking.ts'
+
+let asking: Asking
+beforeEach(async () => {
+  asking = await demoAsking(commands)
+})
+afterEach(() => endFaultless(asking))
+
+/** The canonical text of the last answer's question, and its first lines. */
+async function saidOf(turns: readonly string[]): Promise<string> {
+  let said = ''
+  for (const turn of turns) {
+    const { question, command, verdict, headline } = await asking.ask(turn)
+    said = `${question ?? command} ${verdict} ${headline}`.replaceAll('\n', ' ')
+  }
+  return said
+}
+
+type Talk = readonly [turns: readonly string[], said: RegExp]
+
+const talks: readonly (readonly [string, readonly Talk[]])[] = [
+  [
+    'a number takes the place of the one before that it is like',
+    [
+      [['6s 1300 from 20 %, how long at 2C', 'and when at 90?'], /time .*6S 1300mAh.*from: 90%/],
+      [['3s 2200 is at 10%, time to full at 1c', 'and if 60'], /3S 2200mAh.*from: 60%/],
+      [['charge 4s 1500 at 5 degrees', 'and at 18'], /temperature: 18°C/],
+      [['4S 1500 at 3.7 V per cell, how long to full at 1C?', 'and at 3.85?'], /from: 3.85V per cell/],
+      [['6s 1300 from 20 %, how long at 2C', 'and 4s 1500?'], /4S 1500mAh/],
+      [['3s 2200 at 10%, how long', 'and a 2200 4s'], /4S 2200mAh/],
+      [['4s 1500 at 40 %, how long', 'and 2200 mAh?'], /2200mAh.*from: 40%/],
+    ],
+  ],
+  [
+    'a rate holds for another pack, and amps stay amps',
+    [
+      [['amps for 4s 2600 at 1C', 'and for 5000?'], /5000mAh.*current: 5A/],
+      [['6s 1300 at 2C how long', 'and the 1800?'], /1800mAh.*current: 3.6A/],
+      [['time for 4s 4000 at half C', 'and for 2000'], /2000mAh.*current: 1A/],
+      [['how long at 2A for 3s 1000', 'and for 2000?'], /2000mAh.*current: 2A/],
+    ],
+  ],
+  [
+    'another type keeps what was asked',
+    [
+      [['storage voltage for a 3s lipo', 'and li-ion?'], /storage .*3S Li-ion/],
+      [['storage voltage 4s', 'life?'], /storage .*4S LiFe/],
+      [['what cutoff LiFe 2S', 'and lihv'], /trim .*2S LiHV/],
+      [['how full is lipo at 3.8', 'life?'], /percent .*LiFe.*3.8/],
+      [['storage 4s', 'what is lihv?'], /handbook/],
+    ],
+  ],
+  [
+    'what is taken along',
+    [
+      [['can i take a 4s 1300 in the cabin', 'and the 6s 4500'], /travel .*6S 4500/],
+      [['is a 3S 5000 allowed on the plane?', 'And a 4S of that size?'], /travel .*4S 5000/],
+      [['can i take a 6s 8000 on the plane', 'ok and two 4s 5000'], /travel .*4S 5000/],
+      [['may I bring a 12S 5000 on the aeroplane', 'or as two 6S?'], /travel .*2x 6S 5000/],
+      [['travel 6s 4500 cabin', 'how long to charge it'], /time .*6S 4500/],
+    ],
+  ],
+  [
+    'a rate for packs on chargers',
+    [
+      [['i have a 60W charger and four 3s 1000', 'at 1C?'], /plan .*3S 1000mAh.*at 1A.*60W/],
+      [['two chargers 80W each and six 4s 1500, how long', 'at 1C?'], /plan .*at 1.5A/],
+    ],
+  ],
+  [
+    'the most, or the soonest',
+    [
+      [['what amps for 4s 1500', 'in a hurry'], /current .*4S 1500mAh.*current: 3A/],
+      [['what amps for 4s 1500', 'at most?'], /current .*current: 3A/],
+      [['Current for 3S 2200 LiPo?', 'What is the most I may use?'], /current .*current: 4.4A/],
+      [['li-ion 4s2p 6000, amps', 'max?'], /current .*current: 6A/],
+      [['amps for 2s 1000 life', 'fastest?'], /current: 2A/],
+      [['what amps for 4s 1500', 'most of them are old'], /^(?!.*current: 3A)/],
+      [['storage 4s 1500', 'max'], /^(?!.*current:)/],
+      [['how long for 4s 1500', 'no hurry'], /^(?!.*current: 3A)/],
+    ],
+  ],
+  [
+    'one cell of a pack',
+    [
+      [['one cell of my 4s 2200 is at 3.62, rest 3.80'], /cells .*4S.*3.62V 3.8V 3.8V 3.8V/],
+      [['4s 1500 after flight, cell 3 is 3.4, others 3.7'], /cells .*4S/],
+      [['how long 4s 1500 at 1C', 'one cell is at 3.5, others at 3.75'], /cells .*4S/],
+      [['how full is one cell at 3.7'], /percent/],
+    ],
+  ],
+  [
+    'so many of another size',
+    [
+      [['6s 5000 from a leisure battery 100Ah, how many', 'three of 2200 3s'], /source .*3S 2200.*count: 3/],
+      [['board with four 2s 450', 'six of 600'], /6x 2S 600/],
+      [['plan for 4x 6s 1300 with 100W', 'six of 1800'], /6x 6S 1800/],
+    ],
+  ],
+  [
+    'a first question',
+    [
+      [['4s 1300 lipo on the pocket charger from the car'], /^(?!.*rongCharger)/],
+      [['4s 1300 lipo on the flightbox from the car'], /^(?!.*rongCharger)/],
+      [['4s 1300 lipo on the charger from the toy car'], /do not charge/],
+      [['can I use the charger from the car for my 3s lipo'], /Charger/],
+      [['What current for a 4S 1500 on the pocket charger in the car?'], /4S 1500/],
+      [['charge 4s 1300 with a car charger for lead batteries'], /do not charge/],
+      [['my 3S reads 9.6 V after a flight, ok to charge?'], /.*9.6V/],
+      [['6s reads 19.8, safe to charge?'], /.*19.8V/],
+      [['3s at 8.7v ok to charge?'], /.*8.7V/],
+      [['my 3s 1300 reads 9.6 v after flight, what amps'], /current .*3S 1300mAh.*from: 9.6V/],
+      [['what do i need for 6S 1300 at 2C from 12 V'], /supply .*(12V|voltage: 12V)/],
+      [['what supply for 4s 2200 at 1c from 12v'], /supply .*12V/],
+    ],
+  ],
+]
+
+describe.each(talks)('%s', (_, cases) => {
+  it.each(cases)('%j', async (turns, said) => {
+    expect(await saidOf(turns)).toMatch(said)
+  })
+})
