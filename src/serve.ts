@@ -43,6 +43,7 @@ export async function serve(config: Config, log: Log): Promise<void> {
     await opened.memory.close()
   })
   for (const server of servers) await server.start()
+  for (const surface of surfaces) opened.ways.set(surface.name, surface)
   await Promise.all(surfaces.map(surface => surface.start()))
   opened.rounds.start()
   log.info({ surfaces: surfaces.map(({ name }) => name) }, 'ready')

@@ -10,6 +10,7 @@ export const answerMove = service({
   takes: { title: required(titleKind) },
   examples: ['answer move title: Where we charge'],
   changes: true,
+  apart: true,
   /** Where the card stands now; undefined where it stood here already. */
   run: async ({ title }, context) => {
     refuseMembers(context)

@@ -9,6 +9,7 @@ export const answerPost = service({
   takes: { title: required(titleKind) },
   examples: ['answer post title: Where we charge'],
   changes: true,
+  apart: true,
   run: async ({ title }, context) => {
     refuseMembers(context)
     const { id } = await answerTitled(title, context)

@@ -23,7 +23,7 @@ export const answerRemove = service({
       const gone = await answers.remove(id)
       return { result: gone, change: gone && { of: 'answer', before: answerKept(gone) } }
     })
-    if (removed) await context.cards.takeAway(removed)
+    if (removed) await context.afterwards(({ cards }) => cards.takeAway(removed))
     return { content: removed?.content }
   },
 })

@@ -18,6 +18,7 @@ export const answerSave = service({
     'answer save title: Where we charge text: At the bench by the door. Nobody charges in a car.',
   ],
   changes: true,
+  apart: true,
   run: async ({ title, ...told }, context) => {
     refuseMembers(context)
     const content = await contentOf(title, told, context)

@@ -51,7 +51,7 @@ async function restoreKit({ before, after, log: charges = [] }: Of<'kit'>, { kit
 /** Its card comes back, goes or moves with it. */
 async function takeBackAnswer(noted: NotedChange, change: Of<'answer'>, context: Context): Promise<void> {
   const { before, after } = change
-  const { community, cards } = context
+  const { community } = context
   const gone = await changing(
     context,
     async ({ answers }) => {
@@ -67,8 +67,10 @@ async function takeBackAnswer(noted: NotedChange, change: Of<'answer'>, context:
     },
     noted,
   )
-  if (gone) await cards.takeAway(gone)
-  else if (before && before.place !== after?.place) await cards.post(before.id, before.place)
+  await context.afterwards(async ({ cards }) => {
+    if (gone) await cards.takeAway(gone)
+    else if (before && before.place !== after?.place) await cards.post(before.id, before.place)
+  })
 }
 
 /** Its place goes back with its card. */

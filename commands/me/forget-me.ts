@@ -10,11 +10,12 @@ export const forgetMe = service({
   examples: ['forget me'],
   changes: true,
   /** What was kept before. */
-  run: async ({ confirm }, { asker, memory, forgetConversations }) => {
+  run: async ({ confirm }, { asker, memory, forgetConversations, afterwards }) => {
     const kept = await memory.members.export(asker.id)
     if (confirm) {
       await memory.members.forget(asker.id)
       forgetConversations()
+      await afterwards(({ memory }) => memory.members.leaveNoTrace())
     }
     return { kept }
   },

@@ -8,6 +8,7 @@ const kindsOf = ({ say }: Locale): Readonly<Record<keyof MemberData, Text>> => (
   kit: say`saved packs, chargers and sources`,
   answered: say`questions that I answered in a message, to know which answer belongs to which question`,
   reminders: say`reminders that are still to come`,
+  waiting: say`questions and answers on their way`,
   log: say`charges noted of your own packs`,
   alone: say`rules and answers that you have set in direct messages`,
   learned: say`questions of the lessons that you have answered right`,

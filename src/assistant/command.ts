@@ -69,6 +69,8 @@ interface Shape<T extends Takes> {
   confirm?(asked: Asked<T>, context: Context): Promise<Said | undefined>
   /** It changes what is kept: asked again it would do so again, so no button only to show more asks it. */
   readonly changes?: true
+  /** It speaks on a platform meanwhile, which no transaction waits for: done twice, it does no harm. */
+  readonly apart?: true
   /** Its answer is for one asker or about the standard answers themselves, so it cannot be one. */
   readonly notStanding?: true
   /** What is known of the saved things that the question names, for options that it leaves open. */

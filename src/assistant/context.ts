@@ -14,6 +14,24 @@ import type { Lookup } from './lookup.ts'
 import type { Occasion } from './occasion.ts'
 import type { Reply } from './reply.ts'
 
+/** What a command uses of the memory: all of it, or a transaction of it. */
+export type Kept = Pick<Context, 'memory' | 'lookup' | 'cards' | 'ask'>
+
+/** What follows a change once that is kept; nothing waits for it. */
+export type After = (outside: Pick<Context, 'memory' | 'cards'>) => Promise<unknown>
+
+/** A question that changes something. */
+export interface Change {
+  /** In canonical notation. */
+  readonly question: string
+  readonly isApart: boolean
+  readonly locale: Locale
+  /** With another memory where it is handed one. */
+  work(kept: Partial<Kept & Pick<Context, 'afterwards'>>): Promise<Reply>
+  /** The reply where it failed; then it changed nothing. */
+  failed(error: unknown): Reply
+}
+
 export interface Context extends Occasion {
   readonly house: HouseRules
   readonly locale: Locale
@@ -40,6 +58,9 @@ export interface Context extends Occasion {
   ask(command: string, question: string): Promise<Reply>
   /** A whole number from 0 to below 2^31 to draw by: the same one draws the same. */
   newSeed(): number
+  /** Has it done once, however often its question comes. */
+  once(change: Change): Promise<Reply>
+  afterwards(work: After): Promise<unknown>
   /** Absent where no clock is known: then only durations are told. */
   readonly now?: Date
 }

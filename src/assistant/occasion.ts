@@ -24,11 +24,24 @@ export interface Place {
 
 export type SurfaceName = 'room' | 'discord' | 'matrix'
 
+/** What asked. */
+export interface Asked {
+  /** Unique across surfaces, and the same whenever the platform tells of it again. */
+  readonly id: string
+  /** When it was asked, by the platform's clock. */
+  readonly at_ms: number
+  /** What the surface needs to answer it later, as JSON has it, and for how long it can. */
+  readonly way: unknown
+  readonly openFor_s: number
+}
+
 export interface Occasion {
   readonly surface: SurfaceName
   readonly asker: Person
   readonly community: Community
   readonly place: Place
+  /** Absent where it comes once and is answered at once. */
+  readonly asked?: Asked
 }
 
 /** Whose turn it is where many want work done at once. */

@@ -6,6 +6,7 @@ import type { HttpAnswer, HttpRequest, Route } from '../http/server.ts'
 import { createAnswerInteraction } from './commands/interactions.ts'
 import { createCompose } from './messages/compose.ts'
 import { usualPatience_ms } from './messages/deliver.ts'
+import { createDeliverLater } from './messages/later.ts'
 import { type Responder, restResponder } from './messages/responder.ts'
 import { createInFlight } from './platform/in-flight.ts'
 import type { DiscordParts } from './platform/parts.ts'
@@ -25,12 +26,8 @@ export function createDiscordEndpoint(parts: DiscordEndpointParts): Surface & { 
   const rest = new REST({ api })
   const seen = createRecentIds()
   const inFlight = createInFlight()
-  const answerInteraction = createAnswerInteraction({
-    ...parts,
-    compose: createCompose(parts),
-    serverName: () => undefined,
-    patience_ms,
-  })
+  const compose = createCompose(parts)
+  const answerInteraction = createAnswerInteraction({ ...parts, compose, serverName: () => undefined, patience_ms })
   let open = false
 
   async function answer({ headers, body }: HttpRequest): Promise<HttpAnswer> {
@@ -63,6 +60,7 @@ export function createDiscordEndpoint(parts: DiscordEndpointParts): Surface & { 
       await inFlight.settled()
     },
     ready: () => open,
+    deliver: createDeliverLater(rest, compose),
   }
 }
 

@@ -2,17 +2,12 @@
 
 import {
   type APIInteraction,
-  type APIMessage,
   Client,
   Events,
   GatewayDispatchEvents,
   GatewayIntentBits,
-  type Message,
   Options,
   Partials,
-  type RawFile,
-  type RESTPostAPIChannelMessageJSONBody,
-  Routes,
   Status,
 } from 'discord.js'
 import type { Surface } from '../assistant/running/assistant.ts'
@@ -22,9 +17,10 @@ import { logDifference } from './commands/registration.ts'
 import { createAnswerMessage } from './mentions.ts'
 import { createCompose } from './messages/compose.ts'
 import { usualPatience_ms } from './messages/deliver.ts'
-import type { Rendered } from './messages/render.ts'
+import { createDeliverLater } from './messages/later.ts'
+import { createReplying } from './messages/replies.ts'
 import { restResponder } from './messages/responder.ts'
-import { closedForGood, describeFault, notLetIn, onceMore } from './platform/faults.ts'
+import { closedForGood, describeFault, notLetIn } from './platform/faults.ts'
 import { createInFlight } from './platform/in-flight.ts'
 import type { DiscordParts } from './platform/parts.ts'
 import { createRecentIds } from './platform/recent-ids.ts'
@@ -60,7 +56,9 @@ export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
     serverName: id => client.guilds.cache.get(id)?.name,
     patience_ms: parts.patience_ms ?? usualPatience_ms,
   })
-  const answerMessage = createAnswerMessage({ ...parts, compose, reply: replyBy(client) })
+  const reply = createReplying({ ...parts, rest: client.rest })
+  const answerMessage = createAnswerMessage({ ...parts, compose, reply })
+  const ready = () => open && client.isReady() && client.ws.shards.every(({ status }) => status === Status.Ready)
   let open = false
 
   // As it came, not as discord.js wraps it: the HTTP endpoint gets the same, so that one adapter answers both.
@@ -98,21 +96,7 @@ export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
       await inFlight.settled()
       await client.destroy()
     },
-    ready: () => open && client.isReady() && client.ws.shards.every(({ status }) => status === Status.Ready),
-  }
-}
-
-/** The nonce makes a request that is tried again harmless: Discord gives back the message it already has. */
-function replyBy({ rest }: Client) {
-  return async ({ id, channelId }: Message, answer: Rendered, files: readonly RawFile[]): Promise<string> => {
-    const body: RESTPostAPIChannelMessageJSONBody = {
-      ...answer,
-      message_reference: { message_id: id, fail_if_not_exists: false },
-      nonce: id,
-      enforce_nonce: true,
-    }
-    const route = Routes.channelMessages(channelId)
-    const sent = await onceMore(() => rest.post(route, { body, files: [...files] }))
-    return (sent as APIMessage).id
+    ready,
+    deliver: createDeliverLater(client.rest, compose, reply),
   }
 }

@@ -1,6 +1,6 @@
 // Answers a message that speaks to us: one that mentions us, a direct one, or a reply that amends our answer.
 
-import { type Message, MessageType, type RawFile } from 'discord.js'
+import { type Message, MessageType } from 'discord.js'
 import type { Occasion } from '../assistant/occasion.ts'
 import { amendedQuestion } from '../assistant/running/amend.ts'
 import type { Assistant } from '../assistant/running/assistant.ts'
@@ -8,7 +8,8 @@ import type { Question } from '../language/sentence/question.ts'
 import type { AnsweredMemory } from '../memory/memory.ts'
 import type { Log } from '../program/log.ts'
 import type { Compose } from './messages/compose.ts'
-import type { Rendered } from './messages/render.ts'
+import { askedIn } from './messages/later.ts'
+import type { Replying } from './messages/replies.ts'
 import { describeFault } from './platform/faults.ts'
 import { directOccasion, idOf, moderates, server } from './platform/occasion.ts'
 import { neededPermissions } from './platform/permissions.ts'
@@ -17,8 +18,7 @@ export interface MentionParts {
   readonly assistant: Assistant
   readonly answered: AnsweredMemory
   readonly compose: Compose
-  /** Sends a reply to the message and gives the id of what was sent. */
-  readonly reply: (to: Message, answer: Rendered, files: readonly RawFile[]) => Promise<string>
+  readonly reply: Replying
   readonly log: Log
 }
 
@@ -32,9 +32,10 @@ export function createAnswerMessage({ assistant, answered, compose, reply, log }
     try {
       const asked = await questionIn(message)
       if (asked === undefined || lacksPermission(message)) return
-      const { reply: given, message: answer, files } = await compose(asked, occasionOf(message), 'brief')
-      const sent = await reply(message, answer, files)
-      if (given.question !== undefined) await record(message, sent, given.question)
+      const way = { channel: message.channelId, message: message.id }
+      const occasion = { ...occasionOf(message), asked: askedIn(way) }
+      await reply(occasion, way, await compose.ask(asked, occasion, 'brief'))
+      await assistant.delivered(occasion)
     } catch (error) {
       log.error({ error: describeFault(error), message: message.id }, 'a mention was not answered')
     }
@@ -51,18 +52,6 @@ export function createAnswerMessage({ assistant, answered, compose, reply, log }
     if (isSpokenTo) return amended ?? text
     // A reply among people that happens to hold a quantity says more than that quantity.
     return amended?.notUsed ? undefined : amended
-  }
-
-  async function record(message: Message, answerId: string, question: string): Promise<void> {
-    const given = {
-      place: idOf(message.channelId),
-      askedBy: idOf(message.author.id),
-      questionMessage: idOf(message.id),
-      answerMessage: idOf(answerId),
-      question,
-      answeredAt: new Date(),
-    }
-    await answered.record(given).catch(error => log.error({ error: describeFault(error) }, 'an answer was not noted'))
   }
 
   /** Without them an answer would fail or arrive empty; the log says what a moderator has to grant. */

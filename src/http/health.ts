@@ -27,7 +27,7 @@ export function healthRoutes(
       method: 'GET',
       path: '/ready',
       answer: async () => {
-        const waiting = surfaces.filter(surface => !surface.ready()).map(({ name }) => name)
+        const waiting: string[] = surfaces.filter(surface => !surface.ready()).map(({ name }) => name)
         if (!(await lookedUp(memory.house.rules('')))) waiting.push('memory')
         return waiting.length === 0
           ? { status: 200, body: 'ready\n' }

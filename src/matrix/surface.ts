@@ -65,6 +65,10 @@ export function createMatrixSurface(parts: MatrixParts, onLost: (error: EndingEr
       close?.()
     },
     ready: () => syncing,
+    deliver: async (occasion, reply) => {
+      if (!ears) throw new Error('Matrix is not connected')
+      return ears.deliver(occasion, reply)
+    },
     session: () => (open && ears && syncing ? { client: open.client, sender: ears.sender } : undefined),
   }
 }
@@ -91,7 +95,7 @@ function listen(
   const sendDocuments = createSendDocuments(sender, upload)
   const roomParts = { client, persistence, rule: settings.invites, log }
   const undecryptable = createUndecryptable(speaker, onFault)
-  const converse = createConversation({
+  const { converse, deliver } = createConversation({
     client,
     settings,
     assistant,
@@ -121,6 +125,7 @@ function listen(
 
   return {
     sender,
+    deliver,
     async stop() {
       listening = false
       persistence.close()

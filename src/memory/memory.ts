@@ -162,12 +162,16 @@ export interface MemberMemory {
   export(person: string): Promise<MemberData>
   /** All of it or, where that fails, nothing. */
   forget(person: string): Promise<void>
+  /** After a transaction in which somebody was forgotten: takes what is left of it out of the files. */
+  leaveNoTrace(): Promise<void>
 }
 
 export interface MemberData {
   readonly kit: readonly KitEntry[]
   readonly answered: readonly AnsweredQuestion[]
   readonly reminders: readonly Reminder[]
+  /** Questions and answers on their way. */
+  readonly waiting: readonly unknown[]
   /** Charges of their own packs. */
   readonly log: readonly NotedCharge[]
   /** Rules, where there are any, and standard answers of their direct messages. */
@@ -192,5 +196,7 @@ export interface Memory {
   readonly history: HistoryMemory
   readonly lessons: LessonMemory
   readonly members: MemberMemory
+  /** All of the work or none of it; it uses only the memory that it is handed. */
+  together<T>(work: (memory: Memory) => Promise<T>): Promise<T>
   close(): Promise<void>
 }

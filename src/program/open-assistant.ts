@@ -2,6 +2,7 @@
 
 import { commands } from '../../commands/index.ts'
 import { createNoticeboards, type Noticeboards } from '../assistant/cards/noticeboard.ts'
+import type { Ways } from '../assistant/due/inbox.ts'
 import { type Assistant, type AssistantParts, createAssistant } from '../assistant/running/assistant.ts'
 import { createRounds, type Rounds } from '../assistant/running/rounds.ts'
 import type { Memory } from '../memory/memory.ts'
@@ -14,6 +15,8 @@ export interface Opened {
   readonly memory: Memory
   /** Empty: the platforms add their boards. */
   readonly noticeboard: Noticeboards
+  /** Empty: the surfaces add theirs. */
+  readonly ways: Ways
   /** Not started. */
   readonly rounds: Rounds
 }
@@ -27,8 +30,10 @@ export async function openAssistant(
   const memory = await openMemory(place)
   const knownRules = await memory.house.everyones()
   const noticeboard = createNoticeboards()
+  const ways: Ways = new Map()
   const parts = {
     noticeboard,
+    ways,
     clock: () => new Date(),
     onFault: (fault: unknown, reference: string) =>
       log.error({ reference, fault: describeError(fault) }, 'a question failed'),
@@ -44,5 +49,5 @@ export async function openAssistant(
     }
   }
   const rounds = createRounds({ assistant, learnRules })
-  return { assistant, memory, noticeboard, rounds }
+  return { assistant, memory, noticeboard, ways, rounds }
 }

@@ -7,7 +7,7 @@ import { findPostgres, startPostgres } from './postgres.ts'
 
 /** Every test that asks for a memory by way of the test support, and those of the server itself. */
 const tests = globSync(['tests/unit/**/*.test.ts', 'tests/e2e/{memory,postgres}/*.test.ts']).filter(file =>
-  /support\/(?:ask|test-memory|kill-rounds|postgres)\.ts/.test(readFileSync(file, 'utf8')),
+  /support\/(?:ask|test-memory|kill-rounds|inbox-kills|postgres)\.ts/.test(readFileSync(file, 'utf8')),
 )
 
 const binaries = findPostgres()

@@ -35,6 +35,20 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
   const { locale } = context
   const { command } = question
   let readAs = around.typed
+
+  function failed(error: unknown): Reply {
+    if (!(error instanceof Problem)) return faultOf(onFault, error, registry, command, readAs, locale)
+    const isChange = registry.find(command)?.changes
+    // A name that is to be kept tells nothing of a pack.
+    const heard = isChange ? dangers : [...dangers, ...dangersAt(error)]
+    if (understanding && isChange) conversation.keepAbout(ofChanges)
+    else if (understanding) conversation.keep({ question, pending: undefined, doubts, names })
+    if (heard.length > 0) return dangerReply({ dangers: heard }, readAs, understanding, locale)
+    const told =
+      error === tooMuchAtOnce ? error.offering([{ label: readAs, question: writeQuestion(question) }]) : error
+    return { ...problemReply(command, readAs, told, locale), understood: understanding }
+  }
+
   try {
     const definition = registry.get(command)
     const recalled = await definition.recall?.(question.options, used, { ...context, memory: context.lookup.memory })
@@ -50,64 +64,61 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
       conversation.keep({ question: understood.question, pending: undefined, doubts, names, waits: true })
       return { ...problemReply(command, readAs, sureOf(sure, understood.question), locale), understood: understanding }
     }
-    const informed = { ...context, learned: recalled?.learned }
-    const answer = await definition.answer(understood.inputs, informed)
-    const others = doubts.includes('chemistryAssumed')
-      ? await alternatives(definition, understood.question, answer, informed)
-      : []
-    const { stood = [], leaves = [], followUps = [] } = answer
-    const read = present([...assumed, stood.length > 0 ? toldBefore(stood) : undefined]).map(one => one(locale))
-    const { assumed: rests = [], alsoAssumed: also = rests } = answer
-    const before = [...read, ...(recalled?.assumed ?? [])]
-    const said = new Set([...understood.assumed.map(one => one(locale)), ...before, ...rests])
-    const led = answer.verdict === 'go with care' ? ofPackAssumed(locale) : noTexts
-    const alsoAssumed = new Set([...before, ...also]).difference(led)
-    const lines = (answer.lines ?? [answer.headline]).concat(others) as unknown as Reply['lines']
-    const told = toldWith(command, [...dangers, ...doubts, ...standing(stood)], registry)
-    const { about } = understood.question.options
-    // A greeting, a list or the handbook in between lets what was asked before stand.
-    if (command === 'handbook') conversation.keepAbout(about ?? '')
-    else if (Object.keys(understood.question.options).length > 0)
-      conversation.keep({
-        question: withRates(understood.question, question),
-        pending: undefined,
-        doubts,
-        names,
-        figures: answer.figures ?? [],
-        typed: around.typed,
-      })
-    // Who writes notation tries values; what is told in words is told of a pack.
-    if (understanding && leaves.length > 0) {
-      const left = leaves.map(one => ({ ...one, typed: around.typed, names, doubted: false }))
-      conversation.keepTold(together(known.kept, left))
+    const answered = async (changed: object = {}): Promise<Reply> => {
+      const inside = { ...context, learned: recalled?.learned, ...changed }
+      const answer = await definition.answer(understood.inputs, inside)
+      const others = doubts.includes('chemistryAssumed')
+        ? await alternatives(definition, understood.question, answer, inside)
+        : []
+      const { stood = [], leaves = [], followUps = [] } = answer
+      const read = present([...assumed, stood.length > 0 ? toldBefore(stood) : undefined]).map(one => one(locale))
+      const { assumed: rests = [], alsoAssumed: also = rests } = answer
+      const before = [...read, ...(recalled?.assumed ?? [])]
+      const said = new Set([...understood.assumed.map(one => one(locale)), ...before, ...rests])
+      const led = answer.verdict === 'go with care' ? ofPackAssumed(locale) : noTexts
+      const alsoAssumed = new Set([...before, ...also]).difference(led)
+      const lines = (answer.lines ?? [answer.headline]).concat(others) as unknown as Reply['lines']
+      const told = toldWith(command, [...dangers, ...doubts, ...standing(stood)], registry)
+      const { about } = understood.question.options
+      // A greeting, a list or the handbook in between lets what was asked before stand.
+      if (command === 'handbook') conversation.keepAbout(about ?? '')
+      else if (Object.keys(understood.question.options).length > 0)
+        conversation.keep({
+          question: withRates(understood.question, question),
+          pending: undefined,
+          doubts,
+          names,
+          figures: answer.figures ?? [],
+          typed: around.typed,
+        })
+      // Who writes notation tries values; what is told in words is told of a pack.
+      if (understanding && leaves.length > 0) {
+        const left = leaves.map(one => ({ ...one, typed: around.typed, names, doubted: false }))
+        conversation.keepTold(together(known.kept, left))
+      }
+      const reply = completeReply(
+        { command, readAs, question: writeQuestion({ ...understood.question, told }) },
+        {
+          ...answer,
+          headline: joined(lines),
+          lines,
+          assumed: [...said],
+          alsoAssumed: [...alsoAssumed],
+          followUps: [...notesOffered(kept, used, context), ...followUps].map(next => ({
+            ...next,
+            question: withTold(next.question, told, registry),
+          })),
+        },
+        locale,
+      )
+      return understanding ? { ...reply, understood: { ...understanding, dangers } } : reply
     }
-    const reply = completeReply(
-      { command, readAs, question: writeQuestion({ ...understood.question, told }) },
-      {
-        ...answer,
-        headline: joined(lines),
-        lines,
-        assumed: [...said],
-        alsoAssumed: [...alsoAssumed],
-        followUps: [...notesOffered(kept, used, context), ...followUps].map(next => ({
-          ...next,
-          question: withTold(next.question, told, registry),
-        })),
-      },
-      locale,
-    )
-    return understanding ? { ...reply, understood: { ...understanding, dangers } } : reply
+    if (!definition.changes) return await answered()
+    const asks = { ...understood.question, told: toldWith(command, [...dangers, ...doubts], registry) }
+    const isApart = definition.apart === true
+    return await context.once({ question: writeQuestion(asks), isApart, locale, work: answered, failed })
   } catch (error) {
-    if (!(error instanceof Problem)) return faultOf(onFault, error, registry, command, readAs, locale)
-    const isChange = registry.find(command)?.changes
-    // A name that is to be kept tells nothing of a pack.
-    const heard = isChange ? dangers : [...dangers, ...dangersAt(error)]
-    if (understanding && isChange) conversation.keepAbout(ofChanges)
-    else if (understanding) conversation.keep({ question, pending: undefined, doubts, names })
-    if (heard.length > 0) return dangerReply({ dangers: heard }, readAs, understanding, locale)
-    const told =
-      error === tooMuchAtOnce ? error.offering([{ label: readAs, question: writeQuestion(question) }]) : error
-    return { ...problemReply(command, readAs, told, locale), understood: understanding }
+    return failed(error)
   }
 }
 

@@ -11,6 +11,8 @@ export interface Doing {
    * another try.
    */
   work(due: Due, now: Date): Promise<undefined | { readonly again: Date } | { readonly givenUp: string }>
+  /** Told of what came too late. */
+  late?(due: Due): void
   /** At the start: makes due what is to be done from then on. */
   begin?(now: Date): Promise<unknown>
 }
@@ -50,11 +52,12 @@ export function createDueLoop(doings: Readonly<Record<string, Doing>>, { due, cl
     await working.catch(fault => onFault(fault, kind))
   }
 
-  async function attempt(taken: Due, { work }: Doing): Promise<void> {
+  async function attempt(taken: Due, { work, late }: Doing): Promise<void> {
     const { id, kind, latestAt, tries } = taken
     try {
       const now = clock()
-      const outcome = latestAt && now > latestAt ? undefined : await work(taken, now)
+      const isLate = latestAt !== undefined && now > latestAt
+      const outcome = isLate ? late?.(taken) : await work(taken, now)
       if (outcome && 'again' in outcome) return await due.later(taken, outcome.again)
       if (outcome) onFault(new Error(outcome.givenUp), `${kind} given up`)
       await due.done(id, clock())

@@ -8,30 +8,32 @@ import type { DecimalMark } from '../../ground/show.ts'
 import { createFrames } from '../../language/frames/frame.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { Memory } from '../../memory/memory.ts'
-import { type Conversation, noConversation } from '../asking/around.ts'
+import type { Conversation } from '../asking/around.ts'
 import { dispatch } from '../asking/dispatch.ts'
-import { createCards } from '../cards/live-cards.ts'
-import { createNoticeboards, type Noticeboards, surfaceOf } from '../cards/noticeboard.ts'
+import { createNoticeboards, type Noticeboards } from '../cards/noticeboard.ts'
 import type { Entry } from '../command.ts'
-import type { Context } from '../context.ts'
 import { createDueLoop, type DueLoop } from '../due/due-loop.ts'
 import { forgetting } from '../due/forgetting.ts'
 import { givingReminders } from '../due/giving-reminders.ts'
+import { createInbox, type Way, type Ways } from '../due/inbox.ts'
 import { refreshingCards } from '../due/refreshing-cards.ts'
 import type { FaultListener } from '../fault-listener.ts'
-import { createLookup, type KnownRules, type Lookup } from '../lookup.ts'
-import { type Occasion, type Turn, turnOf } from '../occasion.ts'
+import type { KnownRules, Lookup } from '../lookup.ts'
+import type { Occasion, SurfaceName, Turn } from '../occasion.ts'
 import { createRegistry, type Registry } from '../registry.ts'
 import type { Reply } from '../reply.ts'
 import { standingWords } from '../reply.words.ts'
 import { createTurnstile } from '../turnstile.ts'
 import { type Complete, completerOf } from './completing.ts'
+import { keptIn } from './kept.ts'
 
 /** What is due is done by its loop. */
 export interface Assistant extends DueLoop {
   readonly registry: Registry
   /** Always gives a reply, never throws. */
   answer(question: string | Question, occasion: Occasion): Promise<Reply>
+  /** To be told of every reply that is out, so that it is not delivered again. Never throws. */
+  delivered(occasion: Pick<Occasion, 'asked'>): Promise<void>
   readonly complete: Complete
   /** In which the asker's community is spoken to. Never throws. */
   localeOf(occasion: Occasion): Promise<Locale>
@@ -42,13 +44,12 @@ export interface Assistant extends DueLoop {
 }
 
 /** A way in for questions: a chat platform, or the room. */
-export interface Surface {
-  readonly name: string
+export interface Surface extends Way {
+  readonly name: SurfaceName
   /** Resolves when questions can come; rejects where the platform will not have us. */
   start(): Promise<void>
   /** Takes no new questions, finishes the answers in flight, then resolves. */
   stop(): Promise<void>
-  ready(): boolean
 }
 
 export interface AssistantParts {
@@ -61,6 +62,8 @@ export interface AssistantParts {
   readonly newSeed?: () => number
   /** Reaches nobody where absent. */
   readonly noticeboard?: Noticeboards
+  /** For replies that did not go out with their question; none where absent. */
+  readonly ways?: Ways
   /** Of every community; none where absent. */
   readonly knownRules?: KnownRules
   /** Done at once, where the question is answered, where absent. */
@@ -78,74 +81,39 @@ const anySeed = (): number => randomInt(2 ** 31)
 export function createAssistant(parts: AssistantParts): Assistant {
   const { commands, memory, onFault, clock, newSeed = anySeed, noticeboard = createNoticeboards() } = parts
   const { localeFor = english, knownRules = new Map(), plan = async field => planField(field) } = parts
+  const { ways = new Map() } = parts
   const registry = createRegistry(commands)
-  const standingRegistry = createRegistry(commands.filter(({ changes, notStanding }) => !changes && !notStanding))
-  const cards = createCards({ ...memory, noticeboard, onFault, localeOf, ask: askForClub })
+  const standing = createRegistry(commands.filter(({ changes, notStanding }) => !changes && !notStanding))
   const background = new Set<Promise<void>>()
-  const refreshing = refreshingCards(cards, memory)
-  const timed = () => clock?.() ?? new Date()
-  const loop = createDueLoop(
-    { reminder: givingReminders(noticeboard), cards: refreshing, forgetting: forgetting(memory) },
-    { due: memory.due, clock: timed, onFault },
-  )
   const frames = createFrames()
   const myTurn = createTurnstile()
-  const lookup = () => createLookup(memory, knownRules, onFault)
-
-  async function localeOf(community: string): Promise<Locale> {
-    return localeFor((await lookup().memory.house.rules(community)).decimalMark ?? '.')
-  }
-
-  async function contextFor(
-    occasion: Occasion,
-    now: Date | undefined,
-    { talk } = noConversation,
-    looked = lookup(),
-  ): Promise<Context> {
-    const house = await looked.memory.house.rules(occasion.community.id)
-    const locale = localeFor(house.decimalMark ?? '.')
-    return {
-      ...occasion,
-      house,
-      locale,
-      show: locale.show,
-      dangers: [],
-      doubts: [],
-      kept: [],
-      memory,
-      lookup: looked,
-      vocabulary: registry.vocabulary,
-      cards,
-      plan: field => plan(field, turnOf(occasion)),
-      forgetConversations: () => frames.forget(occasion.asker.id),
-      newSeed,
-      speaksFirst: noticeboard.reachable().includes(occasion.surface),
-      ask: (command, question) =>
-        dispatch(
-          createRegistry([registry.get(command)]),
-          question,
-          () => contextFor(occasion, now, noConversation, looked),
-          onFault,
-          localeFor('.'),
-          { ...noConversation, talk },
-        ),
-      now,
-    }
-  }
-
-  /** What a card says is the same whoever looks at it, and whenever. */
-  function askForClub(community: string, question: string): Promise<Reply> {
-    const occasion: Occasion = {
-      surface: surfaceOf(community),
-      asker: { id: 'nobody', name: 'the club', moderates: false },
-      community: { id: community, name: 'the club' },
-      place: { id: community, direct: false },
-    }
-    return dispatch(standingRegistry, question, () => contextFor(occasion, undefined), onFault, localeFor('.'))
-  }
+  const around = keptIn(memory, {
+    registry,
+    standing,
+    noticeboard,
+    knownRules,
+    localeFor,
+    plan,
+    newSeed,
+    onFault,
+    forgetConversations: person => frames.forget(person),
+    once: (...of) => inbox.once(...of),
+  })
+  const { lookup, cards, localeOf, contextFor } = around
+  const timed = () => clock?.() ?? new Date()
+  const redo = (question: string, occasion: Occasion) =>
+    dispatch(registry, question, () => contextFor(occasion, clock?.()), onFault, localeFor('.'))
+  const inbox = createInbox({ memory, cards, ways, clock: timed, onFault, localeOf, redo })
+  const refreshing = refreshingCards(cards, memory)
+  const loop = createDueLoop(
+    { question: inbox, reminder: givingReminders(noticeboard), cards: refreshing, forgetting: forgetting(memory) },
+    { due: memory.due, clock: timed, onFault },
+  )
 
   async function answer(question: string | Question, occasion: Occasion): Promise<Reply> {
     await myTurn()
+    const earlier = await inbox.before(occasion)
+    if (earlier) return earlier
     const [asker, place] = [occasion.asker.id, occasion.place.id]
     const now = clock?.()
     const now_ms = (now ?? new Date()).getTime()
@@ -202,6 +170,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
     ...loop,
     registry,
     answer,
+    delivered: inbox.delivered,
     complete: completerOf(registry, () => lookup().memory, onFault),
     localeOf: ({ community }) =>
       localeOf(community.id).catch(fault => {

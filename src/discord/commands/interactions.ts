@@ -23,6 +23,7 @@ import type { Log } from '../../program/log.ts'
 import { asComposed, type Compose, type Composed } from '../messages/compose.ts'
 import { readCustomId } from '../messages/custom-id.ts'
 import { deliver, isAcknowledged } from '../messages/deliver.ts'
+import { askedBy } from '../messages/later.ts'
 import type { Responder } from '../messages/responder.ts'
 import { describeFault } from '../platform/faults.ts'
 import { occasionOf, type ServerName } from '../platform/occasion.ts'
@@ -50,13 +51,15 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
 
   return async (interaction, responder) => {
     try {
-      const occasion = occasionOf(interaction, serverName)
-      if (!occasion) return log.warn({ type: interaction.type }, 'an interaction without an asker is left')
+      const asking = occasionOf(interaction, serverName)
+      if (!asking) return log.warn({ type: interaction.type }, 'an interaction without an asker is left')
+      const occasion = { ...asking, asked: askedBy(interaction) }
       if (isSlash(interaction)) await slash(interaction, responder, occasion)
       else if (interaction.type === InteractionType.ApplicationCommandAutocomplete)
         await suggest(interaction, responder, occasion)
       else if (interaction.type === InteractionType.MessageComponent) await press(interaction, responder, occasion)
       else log.warn({ type: interaction.type }, 'an interaction of a kind that we never offer is left')
+      await assistant.delivered(occasion)
     } catch (error) {
       log.error({ error: describeFault(error), interaction: interaction.id }, 'an answer was not delivered')
     }
@@ -64,7 +67,7 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
 
   function slash({ data }: APIChatInputApplicationCommandInteraction, to: Responder, occasion: Occasion) {
     const { question, privately } = readSlash(data)
-    const answer = privately ? askPrivately(question, alone(occasion)) : compose(question, occasion, 'brief')
+    const answer = privately ? askPrivately(question, alone(occasion)) : compose.ask(question, occasion, 'brief')
     return deliver(answer, to, { inPlace: false, privately, patience_ms }, log)
   }
 
@@ -74,7 +77,7 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
       log.error({ error: describeFault(error) }, 'who may ask privately cannot be read')
       return false
     })
-    return may ? compose(question, occasion, 'brief') : asComposed(publicOnly(await assistant.localeOf(occasion)))
+    return may ? compose.ask(question, occasion, 'brief') : asComposed(publicOnly(await assistant.localeOf(occasion)))
   }
 
   async function suggest({ data }: APIApplicationCommandAutocompleteInteraction, to: Responder, occasion: Occasion) {
@@ -102,7 +105,7 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
         .then(locale => asComposed(problemReply('', earlierButton(locale), why, locale)))
       return deliver(refusal, to, { inPlace: false, privately: true, patience_ms }, log)
     }
-    const answer = compose(question, alone(occasion), pressed.view)
+    const answer = compose.ask(question, alone(occasion), pressed.view)
     // A layer stands beside its answer.
     const instead = inPlace && pressed.view === 'brief'
     return deliver(answer, to, { inPlace: instead, privately: true, patience_ms }, log)

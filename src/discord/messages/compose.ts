@@ -30,8 +30,12 @@ export interface Composed {
   readonly files: readonly RawFile[]
 }
 
-/** Never rejects: an answer that cannot be shown becomes one that says so. */
-export type Compose = (question: string | Question, occasion: Occasion, view: View) => Promise<Composed>
+/** Neither rejects: an answer that cannot be shown becomes one that says so. */
+export interface Compose {
+  ask(question: string | Question, occasion: Occasion, view: View): Promise<Composed>
+  /** A reply that was given before. */
+  dress(reply: Reply, occasion: Occasion, view: View): Promise<Composed>
+}
 
 export function createCompose({ assistant, questions, draw, log }: ComposeParts): Compose {
   /** A failure costs the answer its buttons or its picture, not the asker the answer. */
@@ -57,8 +61,7 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
     return ids
   }
 
-  return async (question, occasion, view) => {
-    const reply = await assistant.answer(question, occasion)
+  async function dress(reply: Reply, occasion: Occasion, view: View): Promise<Composed> {
     const [charts, documents] = view === 'brief' ? [reply.charts, reply.documents] : [[], []]
     const [ids, drawn] = await Promise.all([
       orWithout('buttons', keepSoon(buttonQuestions(reply)), new Map()),
@@ -79,6 +82,11 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
       log.error({ error: describeFault(error), reference }, 'an answer cannot be shown')
       return asComposed(faultReply(reply.command, reply.readAs, reference, reply.locale))
     }
+  }
+
+  return {
+    dress,
+    ask: async (question, occasion, view) => dress(await assistant.answer(question, occasion), occasion, view),
   }
 }
 

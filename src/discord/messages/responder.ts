@@ -20,7 +20,10 @@ export interface Responder {
 }
 
 /** The interaction's own token stands for a login: none of these requests carries the bot's. */
-export function restResponder(rest: REST, { id, token, application_id }: APIInteraction): Responder {
+export function restResponder(
+  rest: REST,
+  { id, token, application_id }: Pick<APIInteraction, 'id' | 'token' | 'application_id'>,
+): Responder {
   const answer = Routes.webhookMessage(application_id, token)
   return {
     acknowledge: async (body, files) => {

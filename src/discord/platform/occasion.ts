@@ -1,6 +1,6 @@
 // Who asks on Discord, and where: the facts of an event as the assistant knows them.
 
-import { type APIInteraction, InteractionContextType, PermissionsBitField } from 'discord.js'
+import { type APIInteraction, InteractionContextType, PermissionsBitField, SnowflakeUtil } from 'discord.js'
 import type { Community, Occasion, Person } from '../../assistant/occasion.ts'
 import { directCommunityOf } from '../../memory/owner.ts'
 
@@ -11,6 +11,8 @@ export type ServerName = (serverId: string) => string | undefined
 const moderating = [PermissionsBitField.Flags.ManageMessages, PermissionsBitField.Flags.ManageGuild]
 export const moderates = (permissions: bigint): boolean => new PermissionsBitField(permissions).any(moderating)
 export const idOf = (snowflake: string): string => `discord:${snowflake}`
+/** When it was made. */
+export const atOf = (snowflake: string): number => SnowflakeUtil.timestampFrom(snowflake)
 
 export function server(serverId: string, nameOf: ServerName): Community {
   return { id: idOf(serverId), name: nameOf(serverId) }

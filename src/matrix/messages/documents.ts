@@ -1,18 +1,16 @@
 // Sends the documents of an answer as files.
 
-import type { MatrixEvent, Room } from 'matrix-js-sdk'
+import type { Room } from 'matrix-js-sdk'
 import type { Reply } from '../../assistant/reply.ts'
 import { answerContent } from './content.ts'
-import { threadOf } from './message.ts'
+import type { Call } from './message.ts'
 import type { Sender } from './send.ts'
 import type { Upload } from './upload.ts'
 
-/** Sends the documents of the reply to `event`. */
-export type SendDocuments = (event: MatrixEvent, room: Room, reply: Reply) => Promise<void>
+export type SendDocuments = (call: Call, room: Room, reply: Reply) => Promise<void>
 
 export function createSendDocuments(sender: Sender, upload: Upload): SendDocuments {
-  return async (event, room, { documents }) => {
-    const question = event.getId() ?? ''
+  return async ({ event: question, thread }, room, { documents }) => {
     for (const [at, { name, mediaType, text }] of documents.entries()) {
       const bytes = Buffer.from(text)
       const file = {
@@ -22,7 +20,7 @@ export function createSendDocuments(sender: Sender, upload: Upload): SendDocumen
         info: { mimetype: mediaType, size: bytes.length },
         ...(await upload(bytes, mediaType, room)),
       } as const
-      const content = answerContent(file, { question, thread: threadOf(event) })
+      const content = answerContent(file, { question, thread })
       await sender.send(room.roomId, 'm.room.message', content, `${question} document ${at + 1}`)
     }
   }

@@ -1,7 +1,21 @@
 // What a text message says, taken from its event: also of one that edits another.
 
-import type { MatrixEvent } from 'matrix-js-sdk'
+import type { MatrixEvent, Room } from 'matrix-js-sdk'
 import type { Message } from './asking.ts'
+
+/** The message or reaction that an answer is for. */
+export interface Call {
+  readonly event: string
+  readonly asker: string
+  /** To which the answer replies. */
+  readonly about: string
+  readonly thread?: string | undefined
+}
+
+export function callOf(event: MatrixEvent, room: Room, about = event.getId() ?? ''): Call {
+  const thread = threadOf(room.findEventById(about) ?? event)
+  return { event: event.getId() ?? '', asker: event.getSender() ?? '', about, thread }
+}
 
 /** Undefined where the event holds no text. An edit speaks with its new words, in reply to what `original` was. */
 export function messageIn(event: MatrixEvent, original: MatrixEvent | undefined = event): Message | undefined {
@@ -17,7 +31,7 @@ export function messageIn(event: MatrixEvent, original: MatrixEvent | undefined 
 }
 
 /** The root of the thread that the message stands in. */
-export const threadOf = (event: MatrixEvent): string | undefined => {
+const threadOf = (event: MatrixEvent): string | undefined => {
   const relation = event.getWireContent()['m.relates_to']
   return relation?.rel_type === 'm.thread' ? relation.event_id : undefined
 }

@@ -1,13 +1,13 @@
 // Sends the charts of an answer as images, and keeps them in step when the answer is edited.
 
-import type { MatrixEvent, Room } from 'matrix-js-sdk'
+import type { Room } from 'matrix-js-sdk'
 import type { Draw } from '../../assistant/draw.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Chart } from '../../charts/chart.ts'
 import type { AnsweredMemory, AnsweredQuestion } from '../../memory/memory.ts'
 import { idOf, matrixIdOf } from '../client/occasion.ts'
 import { answerContent, editContent } from './content.ts'
-import { threadOf } from './message.ts'
+import type { Call } from './message.ts'
 import { renderText } from './render.ts'
 import type { Sender } from './send.ts'
 import { pictureIsStale } from './told.words.ts'
@@ -20,31 +20,30 @@ export interface PictureParts {
   readonly draw: Draw
 }
 
-/** Shows the charts of the reply to `answer`; `event` asked for it, or edited the question. */
-export type ShowPictures = (event: MatrixEvent, room: Room, answer: AnsweredQuestion, reply: Reply) => Promise<void>
+/** Shows the charts of the reply to `answer`; `call` asked for it, or edited the question. */
+export type ShowPictures = (call: Call, room: Room, answer: AnsweredQuestion, reply: Reply) => Promise<void>
 
 export function createShowPictures({ sender, upload, answered, draw }: PictureParts): ShowPictures {
-  return async (event, room, answer, { charts, locale }) => {
+  return async (call, room, answer, { charts, locale }) => {
     const question = matrixIdOf(answer.questionMessage)
-    const thread = threadOf(room.findEventById(question) ?? event)
     for (let at = 0; ; at += 1) {
       const questionMessage = `${answer.questionMessage}#picture-${at + 1}`
       const earlier = await answered.byQuestion(questionMessage)
       const chart = charts[at]
       if (!chart && !earlier) return
       const shown = chart
-        ? await imageOf(chart, event, room, `chart-${at + 1}.png`)
+        ? await imageOf(chart, call.asker, room, `chart-${at + 1}.png`)
         : renderText(pictureIsStale(locale))
       const content = earlier
         ? editContent(shown, matrixIdOf(earlier.answerMessage))
-        : answerContent(shown, { question, thread })
-      const sent = await sender.send(room.roomId, 'm.room.message', content, `${event.getId()} picture ${at + 1}`)
+        : answerContent(shown, { question, thread: call.thread })
+      const sent = await sender.send(room.roomId, 'm.room.message', content, `${call.event} picture ${at + 1}`)
       if (!earlier) await answered.record({ ...answer, questionMessage, answerMessage: idOf(sent) })
     }
   }
 
-  async function imageOf(chart: Chart, event: MatrixEvent, room: Room, filename: string) {
-    const picture = await draw(chart, { club: room.roomId, member: event.getSender() ?? '' })
+  async function imageOf(chart: Chart, asker: string, room: Room, filename: string) {
+    const picture = await draw(chart, { club: room.roomId, member: asker })
     const info = { mimetype: 'image/png', size: picture.length, ...sizeOf(picture) }
     const place = await upload(picture, info.mimetype, room)
     return { msgtype: 'm.image', body: chart.alternative, filename, info, ...place } as const

@@ -6,17 +6,17 @@ import { describeError, type Log } from '../../program/log.ts'
 import { directRoomWith } from '../client/account-data.ts'
 import { missingPermission } from '../client/room-facts.ts'
 import { answerContent, editContent } from './content.ts'
-import { threadOf } from './message.ts'
+import { type Call, callOf } from './message.ts'
 import { type Rendered, renderText } from './render.ts'
 import type { Sender } from './send.ts'
 import { moderatorCanChange } from './told.words.ts'
 
 export interface Speaker {
   /**
-   * Answers the message and gives the answer's id; undefined where we may not speak. Said once for each `key`,
-   * which is the message's id when absent; in reply to the message `about`, which is the same one when absent.
+   * Gives the answer's id; undefined where we may not speak. Said once for each `key`, which is the id of what calls
+   * for it when absent.
    */
-  answer(event: MatrixEvent, room: Room, rendered: Rendered, key?: string, about?: string): Promise<string | undefined>
+  answer(call: Call, room: Room, rendered: Rendered, key?: string): Promise<string | undefined>
   /** The same with words of our own. */
   tell(event: MatrixEvent, room: Room, said: Said, key?: string): Promise<string | undefined>
   /** Puts the signs below an answer, for people to tap; where that fails the answer goes without. */
@@ -44,26 +44,20 @@ export function createSpeaker(client: MatrixClient, sender: Sender, localeOf: Lo
     await sender.send(elsewhere, 'm.room.message', renderText(text), `${room.roomId} ${what(locale)}`)
   }
 
-  const answer: Speaker['answer'] = async (event, room, rendered, key, about) => {
-    const question = about ?? event.getId() ?? ''
-    const asker = event.getSender() ?? ''
+  const answer: Speaker['answer'] = async ({ event, asker, about, thread }, room, rendered, key = event) => {
     const missing = missingPermission(room, 'send messages')
     if (missing !== undefined) {
       await tellMissing(missing, room, asker)
       return undefined
     }
-    const content = answerContent(rendered, {
-      question,
-      asker,
-      thread: threadOf(room.findEventById(question) ?? event),
-    })
-    return sender.send(room.roomId, 'm.room.message', content, key ?? event.getId() ?? '')
+    const content = answerContent(rendered, { question: about, asker, thread })
+    return sender.send(room.roomId, 'm.room.message', content, key)
   }
 
   return {
     answer,
     tell: async (event, room, said, key) =>
-      answer(event, room, renderText(said(await localeOf(room, event.getSender() ?? ''))), key),
+      answer(callOf(event, room), room, renderText(said(await localeOf(room, event.getSender() ?? ''))), key),
     offer: (room, answerId, signs) => {
       // A server takes so many events at a time: answers go first.
       if (offering.has(room.roomId)) return

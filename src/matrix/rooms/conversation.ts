@@ -1,7 +1,9 @@
 // What we do about what we hear in a room: answer it, answer its edit in place, open or close a layer of it, leave.
 
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
+import type { Way } from '../../assistant/due/inbox.ts'
 import type { Layer } from '../../assistant/layers/opened.ts'
+import type { Asked } from '../../assistant/occasion.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import { amendedQuestion } from '../../assistant/running/amend.ts'
 import { commandAtStart } from '../../language/sentence/typed.ts'
@@ -12,7 +14,7 @@ import type { MatrixParts } from '../client/parts.ts'
 import { isDirect, moderates } from '../client/room-facts.ts'
 import { type Asking, readAsking } from '../messages/asking.ts'
 import type { SendDocuments } from '../messages/documents.ts'
-import { messageIn } from '../messages/message.ts'
+import { type Call, callOf, messageIn } from '../messages/message.ts'
 import type { ShowPictures } from '../messages/pictures.ts'
 import { signsOf, type Tap, tapIn } from '../messages/reactions.ts'
 import { renderReply } from '../messages/render.ts'
@@ -20,8 +22,17 @@ import type { Speaker } from '../messages/speak.ts'
 import { createSuggested } from '../messages/suggested.ts'
 import { leavingNow, onlyModeratorsSendAway } from '../messages/told.words.ts'
 
-/** Does what an accepted message or reaction calls for; encrypted ones come decrypted. */
-export type Converse = (event: MatrixEvent, room: Room) => Promise<void>
+export interface Conversation extends Pick<Way, 'deliver'> {
+  /** Does what an accepted message or reaction calls for; encrypted ones come decrypted. */
+  converse(event: MatrixEvent, room: Room): Promise<void>
+}
+
+/** An answer that could not be sent for a day is of no use. */
+const openFor_s = 24 * 3600
+const askedBy = (event: MatrixEvent, room: Room, about?: string): Asked => {
+  const way = callOf(event, room, about)
+  return { id: idOf(way.event), at_ms: event.getTs(), way, openFor_s }
+}
 
 /** An edit that comes later than this leaves the answer as it is. */
 const latestEdit_ms = 300_000
@@ -33,12 +44,12 @@ type ConversationParts = Pick<MatrixParts, 'settings' | 'assistant' | 'answered'
   readonly sendDocuments: SendDocuments
 }
 
-export function createConversation(parts: ConversationParts): Converse {
+export function createConversation(parts: ConversationParts): Conversation {
   const { client, settings, assistant, answered, log, speaker, showPictures, sendDocuments } = parts
   const self = client.getSafeUserId()
   const suggested = createSuggested()
 
-  return async (event, room) => {
+  async function converse(event: MatrixEvent, room: Room): Promise<void> {
     const relation = event.getRelation()
     if (event.getType() === 'm.reaction') {
       const tap = tapIn(relation?.key ?? '')
@@ -50,23 +61,33 @@ export function createConversation(parts: ConversationParts): Converse {
     }
   }
 
+  return {
+    converse,
+    async deliver({ asked, place }, reply) {
+      const room = client.getRoom(matrixIdOf(place.id))
+      if (!asked || room?.getMyMembership() !== 'join') return { closed: place.id }
+      await giveAnswer(asked, room, reply)
+      return 'delivered'
+    },
+  }
+
   async function hearMessage(event: MatrixEvent, room: Room, asking: Asking | undefined): Promise<void> {
     if (!asking) return
     if (asking.addressed && asking.words.toLowerCase() === 'leave') return leave(event, room)
     const tap = tapIn(asking.words)
     if (tap && (await follow(event, room, asking.repliesTo, tap))) return
     const reply = await replyTo(event, room, asking)
-    if (reply) await giveAnswer(event, room, reply)
+    if (reply) await giveAnswer(askedBy(event, room), room, reply)
   }
 
-  /** In reply to the event, or to the message `about`. */
-  async function giveAnswer(event: MatrixEvent, room: Room, reply: Reply, about?: string): Promise<void> {
-    const answer = await speaker.answer(event, room, rendered(reply), undefined, about)
-    if (answer === undefined) return
+  async function giveAnswer(asked: Asked, room: Room, reply: Reply): Promise<void> {
+    const call = asked.way as Call
+    const answer = await speaker.answer(call, room, rendered(reply))
+    if (answer === undefined) return assistant.delivered({ asked })
     const given: AnsweredQuestion = {
       place: idOf(room.roomId),
-      askedBy: idOf(event.getSender() ?? ''),
-      questionMessage: idOf(event.getId() ?? ''),
+      askedBy: idOf(call.asker),
+      questionMessage: asked.id,
       answerMessage: idOf(answer),
       question: reply.question ?? '',
       answeredAt: new Date(),
@@ -76,8 +97,9 @@ export function createConversation(parts: ConversationParts): Converse {
     if (!changesWhatIsKept(reply)) {
       speaker.offer(room, answer, signsOf(reply))
     }
-    await showPictures(event, room, given, reply)
-    await sendDocuments(event, room, reply)
+    await showPictures(call, room, given, reply)
+    await sendDocuments(call, room, reply)
+    await assistant.delivered({ asked })
   }
 
   /** Opens a layer of our answer, closes it, or asks what the answer suggested; false where it is no such answer. */
@@ -86,8 +108,9 @@ export function createConversation(parts: ConversationParts): Converse {
     if (tap.kind !== 'ask') return showAnew(event, room, answerId, tap.kind === 'layer' ? tap.layer : undefined)
     const question = suggested.questionsOf(answerId)[tap.index]
     if (question === undefined) return false
+    const asked = askedBy(event, room, answerId)
     const occasion = occasionOf(client, room, event.getSender() ?? '')
-    await giveAnswer(event, room, await assistant.answer(question, occasion), answerId)
+    await giveAnswer(asked, room, await assistant.answer(question, { ...occasion, asked }))
     return true
   }
 
@@ -105,7 +128,8 @@ export function createConversation(parts: ConversationParts): Converse {
     if (!reply) return
     const given = { ...earlier, question: reply.question ?? '' }
     await replace(event, room, given, reply)
-    await showPictures(event, room, given, reply)
+    await showPictures(callOf(event, room, questionId), room, given, reply)
+    await assistant.delivered({ asked: askedBy(event, room) })
   }
 
   async function showAnew(event: MatrixEvent, room: Room, answerId: string, open: Layer | undefined): Promise<boolean> {
@@ -154,7 +178,8 @@ export function createConversation(parts: ConversationParts): Converse {
     const amended = repliesTo && (await amendedQuestion(idOf(repliesTo), words, answered, vocabulary))
     const question = amended || (addressed ? words || 'help' : undefined)
     if (question === undefined) return undefined
-    return assistant.answer(question, occasionOf(client, room, event.getSender() ?? ''))
+    const occasion = occasionOf(client, room, event.getSender() ?? '')
+    return assistant.answer(question, { ...occasion, asked: askedBy(event, room) })
   }
 
   function askingIn(event: MatrixEvent, room: Room, original: MatrixEvent | undefined): Asking | undefined {

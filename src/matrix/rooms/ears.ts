@@ -6,7 +6,7 @@ import type { AnsweredMemory } from '../../memory/memory.ts'
 import { idOf } from '../client/occasion.ts'
 import { joinedAt_ms } from '../client/room-facts.ts'
 import { accept } from './accept.ts'
-import type { Converse } from './conversation.ts'
+import type { Conversation } from './conversation.ts'
 import type { Lanes } from './lanes.ts'
 import type { Undecryptable } from './undecryptable.ts'
 
@@ -17,7 +17,7 @@ export interface EarsParts {
   readonly lanes: Lanes
   /** Resolves when the first sync has ended: before that, rooms are half known and nothing is answered. */
   readonly synced: Promise<void>
-  readonly converse: Converse
+  readonly converse: Conversation['converse']
 }
 
 export function createEars({ client, answered, undecryptable, lanes, synced, converse }: EarsParts) {

@@ -1,6 +1,6 @@
 // Opens the memory and puts its parts together.
 
-import type { Database } from '../database.ts'
+import { type Database, inTransaction } from '../database.ts'
 import type { Memory } from '../memory.ts'
 import { answeredMemory } from '../stores/answered.ts'
 import { answerMemory } from '../stores/answers.ts'
@@ -58,6 +58,7 @@ export function memoryIn(db: Database): Memory {
     history: historyMemory(db, memoryIn),
     lessons: lessonMemory(db),
     members: memberMemory(db),
+    together: work => inTransaction(db, transaction => work(memoryIn(transaction))),
     close: () => db.destroy(),
   }
 }

@@ -5,6 +5,7 @@ import type { MemberMemory } from '../memory.ts'
 import { directCommunityOf, type Owner } from '../owner.ts'
 import { answeredFromRow } from './answered.ts'
 import { answerMemory } from './answers.ts'
+import { dueMemory } from './due.ts'
 import { changeFromRow, changesBy } from './history.ts'
 import { houseMemory } from './house.ts'
 import { entriesOf, entryFromRow } from './kit.ts'
@@ -19,6 +20,9 @@ const ownersOf = (person: string): readonly Owner[] => [
 ]
 
 export function memberMemory(db: Database): MemberMemory {
+  /** It is deleted whatever becomes of this: a reader, or a full disk, may hinder it. */
+  const withoutTrace = () => leaveNoTrace(db).catch(() => {})
+
   return {
     export: async person => ({
       kit: (await Promise.all(ownersOf(person).map(owner => entriesOf(db, owner).orderBy('name').execute())))
@@ -28,6 +32,7 @@ export function memberMemory(db: Database): MemberMemory {
         await db.selectFrom('answered').selectAll().where('asked_by', '=', person).orderBy('answered_at').execute()
       ).map(answeredFromRow),
       reminders: await reminderMemory(db).of(person),
+      waiting: (await dueMemory(db).of(person, 'question')).map(({ body }) => body),
       log: (
         await Promise.all(ownersOf(person).map(owner => chargesOf(db, owner).orderBy('name').orderBy('at').execute()))
       )
@@ -59,8 +64,8 @@ export function memberMemory(db: Database): MemberMemory {
         await transaction.deleteFrom('changes').where('person', '=', person).execute()
         await transaction.deleteFrom('lesson_pending').where('person', '=', person).execute()
       })
-      // It is deleted whatever becomes of this: a reader, or a full disk, may hinder it.
-      await leaveNoTrace(db).catch(() => {})
+      if (!db.isTransaction) await withoutTrace()
     },
+    leaveNoTrace: withoutTrace,
   }
 }

@@ -30,6 +30,7 @@ test('the export is a document with everything', async () => {
     kit: [{ owner: { scope: 'person', id: 'room:wim' }, name: 'wren', kind: 'pack', notation: '3S 720mAh LiHV' }],
     answered: [],
     reminders: [],
+    waiting: [],
     log: [],
     alone: [],
     learned: [],

@@ -11,11 +11,12 @@ import { bench, broken, trayList } from '../../support/discord-commands.ts'
 import { keptLog } from '../../support/discord-room.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
 
-const surface = (name: string, ready: boolean): Surface => ({
+const surface = (name: Surface['name'], ready: boolean): Surface => ({
   name,
   start: async () => {},
   stop: async () => {},
   ready: () => ready,
+  deliver: async () => 'delivered',
 })
 const occasion: Occasion = {
   surface: 'discord',

@@ -48,6 +48,15 @@ const reminderOf = (person: string) => ({
   high_s: 2700,
 })
 
+const questionOf = (person: string) => ({
+  id: `question that ${person} has asked`,
+  kind: 'question',
+  person,
+  place: 'room:shed',
+  body: { question: 'help' },
+  dueAt: new Date('2031-05-04T10:00:00Z'),
+})
+
 const chargeOf = (person: string) => ({
   id: `charge of ${person}`,
   owner: { scope: 'person' as const, id: person },
@@ -74,6 +83,7 @@ async function fillEveryTable(): Promise<void> {
   await memory.answers.add({ community: 'room:club', place: 'room:shed', ...saying }, 10)
   for (const person of ['room:ada', 'room:bo']) {
     await memory.reminders.add([reminderOf(person)], 10)
+    await memory.due.add(questionOf(person))
     await memory.kit.save(entryOf(person), 10)
     await memory.answered.record(answerTo(person))
     await memory.log.add(chargeOf(person), 10)
@@ -122,6 +132,7 @@ test('the export has everything that forgetting deletes', async () => {
     kit: [entryOf('room:ada'), { ...entryOf('room:ada'), owner: alone }],
     answered: [answerTo('room:ada')],
     reminders: [reminderOf('room:ada')],
+    waiting: [{ question: 'help' }],
     log: [chargeOf('room:ada'), { ...chargeOf('room:ada'), id: `at ${alone.id}`, owner: alone }],
     alone: [{ gentleLiIon: true }, expect.objectContaining({ community: alone.id, content: 'Ask at the bench.' })],
     learned: [learned],
@@ -133,6 +144,7 @@ test('the export has everything that forgetting deletes', async () => {
     kit: [],
     answered: [],
     reminders: [],
+    waiting: [],
     log: [],
     alone: [],
     learned: [],

@@ -1,0 +1,68 @@
+// Delivers a reply later than it was asked for, by the way that its question left open.
+
+import {
+  type APIInteraction,
+  type APIInteractionResponse,
+  DiscordAPIError,
+  InteractionResponseType,
+  MessageFlags,
+  type REST,
+} from 'discord.js'
+import type { Way } from '../../assistant/due/inbox.ts'
+import type { Asked } from '../../assistant/occasion.ts'
+import { describeFault, isAlreadyDelivered } from '../platform/faults.ts'
+import { atOf, idOf } from '../platform/occasion.ts'
+import type { Compose, Composed } from './compose.ts'
+import type { MessageWay, Replying } from './replies.ts'
+import { restResponder } from './responder.ts'
+
+type InteractionWay = Pick<APIInteraction, 'id' | 'token' | 'application_id'>
+
+/** Discord takes answers to an interaction for a quarter of an hour. */
+const interactionOpen_s = 14 * 60
+const messageOpen_s = 24 * 3600
+
+export const askedBy = ({ id, token, application_id }: APIInteraction): Asked => ({
+  id: idOf(id),
+  at_ms: atOf(id),
+  way: { id, token, application_id } satisfies InteractionWay,
+  openFor_s: interactionOpen_s,
+})
+
+export const askedIn = (way: MessageWay): Asked => ({
+  id: idOf(way.message),
+  at_ms: atOf(way.message),
+  way,
+  openFor_s: messageOpen_s,
+})
+
+/** `replying` is absent where there is no bot token to write messages with. */
+export function createDeliverLater(rest: REST, compose: Compose, replying?: Replying): Way['deliver'] {
+  return async (occasion, reply) => {
+    const way = occasion.asked?.way as InteractionWay | MessageWay
+    const answer = await compose.dress(reply, occasion, 'brief')
+    try {
+      if ('token' in way) await inPlaceOfPromise(way, answer)
+      else await replying?.(occasion, way, answer)
+      return 'delivered'
+    } catch (error) {
+      const isRefusal = error instanceof DiscordAPIError && error.status < 500
+      if (!isRefusal || isAlreadyDelivered(error)) throw error
+      return { closed: String(describeFault(error).message) }
+    }
+  }
+
+  /** What was promised is changed as often as it takes; where nothing was yet, it may still be in time to answer. */
+  async function inPlaceOfPromise(way: InteractionWay, { message, files }: Composed): Promise<void> {
+    const responder = restResponder(rest, way)
+    try {
+      await responder.edit(message, files)
+    } catch (error) {
+      if (!(error instanceof DiscordAPIError && error.status === 404)) throw error
+      const type = InteractionResponseType.ChannelMessageWithSource
+      // Whoever asked may have asked for themselves alone.
+      const data = { ...message, flags: MessageFlags.Ephemeral }
+      await responder.acknowledge({ type, data } as APIInteractionResponse, files)
+    }
+  }
+}
