@@ -4,7 +4,7 @@ import { type Danger, emergencies } from '../charging/situation/dangers.ts'
 import { handbook } from './entries.ts'
 import type { HandbookEntry } from './entry.ts'
 import { asksLeave } from './leave.ts'
-import { entriesFor, type FoundEntry, leastScore } from './search.ts'
+import { entriesFor, type FoundEntry } from './search.ts'
 
 export interface AskedOfHandbook {
   /** Absent where the handbook has none on it, or where it is not clear which of the nearest is asked for. */
@@ -15,7 +15,7 @@ export interface AskedOfHandbook {
   readonly isClose: boolean
   /** Found nearly as surely: it may as well be what is asked. */
   readonly rival: HandbookEntry | undefined
-  /** How far above the least that will do one was found; 0 where it has none. */
+  /** 0 where it has none, 1 where it may be meant, above where it surely is: twice as much where it is certain. */
   readonly sureness: number
   /** What somebody asks leave for in nearly such words, and emergencies however they are asked about. */
   readonly dangers: readonly Danger[]
@@ -25,8 +25,6 @@ const most = 3
 const fewWords = 8
 /** So like is what is asked to a question of an entry where nine of ten mean just that. */
 const [closely, veryClosely] = [0.45, 0.55]
-/** So high a score is well above the least that will do. */
-const surely = 6.5
 
 /** Stands for a question that the handbook has nothing on, before the titles that lie near. */
 const nothing = '?'
@@ -50,37 +48,36 @@ export function askedOf(text: string): AskedOfHandbook {
   // Of smoke and injuries the dangers' own reader tells; here they are only what is asked in nearly such words.
   const found = entriesFor(text).filter(({ entry, nearest }) => nearest >= closely || !isEmergency(entry))
   const [best, ...others] = found
-  // An emergency may be told in very few words: "it hisses".
-  const isShort = text.trim().split(/\s+/).length <= fewWords
-  const least = best && isEmergency(best.entry) && isShort ? leastScore / 3 : leastScore
-  const [second] = others
-  const isFound = best !== undefined && best.score >= least
-  if (!isFound || !isClear(best, second)) {
-    const near = found.slice(0, most).filter(({ score }) => score >= leastOfNearest)
+  const isFound = best !== undefined && best.share >= maybe
+  if (!isFound || !isClear(best, text)) {
+    const near = found.slice(0, most).filter(({ share }) => share >= hardly)
     return { ...nothingFound, nearest: near.map(one => one.entry), sureness: isFound ? 1 : 0 }
   }
-  const { entry, score, nearest: like } = best
-  const near = others.filter(other => other.score >= score / 2).map(other => other.entry)
+  const { entry, share, nearest: like } = best
+  const near = others.filter(other => other.share >= hardly).map(other => other.entry)
   const nearest = [...new Set([...near, ...besides(entry)])].slice(0, most)
   const { dangers = [] } = entry
   const judged = (asksLeave(text) && like >= closely) || isEmergency(entry) ? dangers : []
-  const rival = second && second.score >= score * asSurely ? second.entry : undefined
-  const sureness = Math.max(1, score / surely)
+  const [second] = others
+  const rival = second && second.share >= share * asSurely ? second.entry : undefined
+  const sureness = Math.max(1, share / surely)
   return { entry, isClose: like >= veryClosely, rival, nearest, sureness, dangers: judged }
 }
 
 /** Where the second is so near, it is the one that was asked for in one of five. */
-const asSurely = 0.75
+const asSurely = 0.4
 
-/** Below it the nearest have nothing to do with what is asked. */
-const leastOfNearest = 0.6 * leastScore
+/** Of the answers above it one of twelve is wrong; below it the nearest are asked about. */
+const clearly = 0.5
+/** Below it the handbook has likely nothing on that. */
+const maybe = 0.3
+/** Below it an entry is not even asked about. */
+const hardly = 0.08
+const surely = 0.75
 
-/** Of the answers that this leaves one of ten is wrong, of all that are found one of five. */
-const clearly = 8
-
-/** It stands out from the second, the more the less surely it was found; or it is asked in very nearly its own words. */
-const isClear = ({ score, nearest, entry }: FoundEntry, second: FoundEntry | undefined): boolean =>
-  nearest >= veryClosely || isEmergency(entry) || score ** 2 >= clearly * (second?.score ?? 0)
+/** It stands out, or it is asked in very nearly its own words; an emergency may be told in very few: "it hisses". */
+const isClear = ({ share, nearest, entry }: FoundEntry, text: string): boolean =>
+  share >= clearly || nearest >= veryClosely || (isEmergency(entry) && text.trim().split(/\s+/).length <= fewWords)
 
 /** What the handbook has on the first of these, nearest to the words that told it. */
 export const entryOn = ([danger]: readonly Danger[], text: string): HandbookEntry | undefined =>

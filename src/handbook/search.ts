@@ -1,9 +1,10 @@
-// Finds the entry of the handbook that a question asks for: candidates by their words, then by the nearest phrase.
+// Finds the entry of the handbook that a question asks for: by its words, by the nearest phrase, and by what was learned.
 
 import MiniSearch from 'minisearch'
 import { lately } from '../ground/lately.ts'
 import { handbook } from './entries.ts'
 import type { HandbookEntry } from './entry.ts'
+import { likelyEntries } from './search/likely.ts'
 import { type Likeness, likenessTo } from './search/likeness.ts'
 import {
   commonplace,
@@ -19,20 +20,20 @@ import {
 
 export interface FoundEntry {
   readonly entry: HandbookEntry
-  /** Comparable between questions; below `leastScore` it is not what was asked. */
-  readonly score: number
+  /** How likely it is what was asked, 0 to 1. */
+  readonly share: number
   /** How like the nearest of its phrases is, 0 to 1. */
   readonly nearest: number
 }
 
-/** Four of five remarks on other things stay below, nine of ten questions for the handbook above. */
-export const leastScore = 4.6
-
-/** A question or a title of the handbook, word by word; no other comes near it. */
-const certain = 100
+/** A question or a title of the handbook, word by word. */
+const certain = 1
 
 /** A question about the very things that a question of the handbook is about, in other words between. */
-const nearlyCertain = 50
+const nearlyCertain = 0.95
+
+/** How much the words found weigh beside what was learned, and what they come to where nothing is found. */
+const [foundWeighs, foundNothing] = [2.5, 3]
 
 /**
  * Found on the entries' own questions, each left out, and on those of people for whom no entry was written: how much it
@@ -55,8 +56,8 @@ export const entriesFor = lately((text: string): readonly FoundEntry[] => {
   return ofHandbook(text)
 })
 
-/** Searches those entries. */
-export function finderOf(entries: readonly HandbookEntry[]): Finder {
+/** Searches those entries; `likely` tells what was learned of them, in their order. */
+export function finderOf(entries: readonly HandbookEntry[], likely = likelyEntries): Finder {
   const known = new Set<string>()
   const index = new MiniSearch<Record<keyof typeof boost, string> & { id: number }>({
     fields: Object.keys(boost),
@@ -91,20 +92,25 @@ export function finderOf(entries: readonly HandbookEntry[]): Finder {
     const stems = stemsOf(text)
     const alike = byHeart.get(stems.join(' '))
     const same = alike ?? aboutTheSame(aboutOf(stems))
-    return index
+    const learned = likely(text)
+    const found = index
       .search(text)
       .slice(0, candidates)
-      .filter(({ id }) => id !== same)
       .map(({ id, score }) => {
         const like = likenessOf(id)
-        return { entry: entries[id] as HandbookEntry, score: scoreOf(score, like), nearest: like.nearest }
+        const evidence = (learned[id] ?? 0) * (scoreOf(score, like) + 0.5) ** foundWeighs
+        return { id, evidence, nearest: like.nearest }
       })
-      .concat(
-        same === undefined
-          ? []
-          : { entry: entries[same] as HandbookEntry, score: alike === undefined ? nearlyCertain : certain, nearest: 1 },
-      )
-      .toSorted((a, b) => b.score - a.score)
+    const nothing = (learned[entries.length] ?? 0) * foundNothing ** foundWeighs
+    const all = found.reduce((sum, { evidence }) => sum + evidence, nothing)
+    const sure = alike === undefined ? nearlyCertain : certain
+    const left = same === undefined ? 1 : 1 - sure
+    return found
+      .filter(({ id }) => id !== same)
+      .map(({ id, evidence, nearest }) => ({ id, share: (left * evidence) / all, nearest }))
+      .concat(same === undefined ? [] : { id: same, share: sure, nearest: 1 })
+      .map(({ id, ...rest }) => ({ entry: entries[id] as HandbookEntry, ...rest }))
+      .toSorted((a, b) => b.share - a.share)
   }
 }
 

@@ -11,7 +11,7 @@ const quarters = 4
 const examples = allExamples()
 const others = authors.filter(author => !heldOut.has(author))
 const by = (people: ReadonlySet<number>): readonly Example[] => examples.filter(({ person }) => people.has(person))
-const further = new Set(examples.map(({ person }) => person).filter(person => person > authors.length))
+const further = new Set(examples.filter(one => one.isFurther && !one.isHeldOut).map(({ person }) => person))
 const crossed: Guessed[] = []
 for (let quarter = 0; quarter < quarters; quarter += 1) {
   const asked = new Set(others.filter((_, index) => index % quarters === quarter))

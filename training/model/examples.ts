@@ -3,13 +3,15 @@
 import { candidatesOf } from '../../src/language/candidates/index.ts'
 import { type Intent, intents } from '../../src/language/corpus/intents.ts'
 import { features } from '../../src/language/model/features.ts'
-import { authors, furtherMessages, messagesOf } from '../corpus/read-corpus.ts'
+import { authors, furtherMessages, heldOut, heldOutFurther, messagesOf } from '../corpus/read-corpus.ts'
 
 export interface Example {
   /** Who wrote it; those of further messages follow the authors. */
   readonly person: number
   /** Of a further person, who was asked for what is seldom asked. */
   readonly isFurther: boolean
+  /** Nothing is learned from it: how well people are read is measured on it. */
+  readonly isHeldOut: boolean
   readonly text: string
   /** Places in the list of intents. */
   readonly intent: number
@@ -23,16 +25,24 @@ const placeOf = (intent: Intent): number => intents.indexOf(intent)
 /** All of them, in the order of the files. */
 export function allExamples(): readonly Example[] {
   const marked = authors.flatMap(person =>
-    messagesOf(person).map(({ text, intent, also }) => ({ person, text, intent, also })),
+    messagesOf(person).map(({ text, intent, also }) => ({
+      person,
+      isHeldOut: heldOut.has(person),
+      text,
+      intent,
+      also,
+    })),
   )
   const further = furtherMessages().map(({ person, text, intent }) => ({
     person: authors.length + person,
+    isHeldOut: heldOutFurther.has(person),
     text,
     intent,
     also: undefined,
   }))
-  return [...marked, ...further].map(({ person, text, intent, also }) => ({
+  return [...marked, ...further].map(({ person, isHeldOut, text, intent, also }) => ({
     person,
+    isHeldOut,
     isFurther: person > authors.length,
     text,
     intent: placeOf(intent),
@@ -41,7 +51,7 @@ export function allExamples(): readonly Example[] {
   }))
 }
 
-function featuresOf(text: string): ReadonlyMap<number, number> {
+export function featuresOf(text: string): ReadonlyMap<number, number> {
   const found = new Map<number, number>()
   features(text, candidatesOf(text), (feature, weight) => {
     found.set(feature, Math.max(weight, found.get(feature) ?? 0))

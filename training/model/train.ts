@@ -2,7 +2,6 @@
 
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { heldOut } from '../corpus/read-corpus.ts'
 import { allExamples } from './examples.ts'
 import { report } from './report.ts'
 import { fileOf, guessedBy, trained } from './trained.ts'
@@ -12,6 +11,9 @@ const model = trained(examples)
 const text = fileOf(model)
 writeFileSync(join(import.meta.dirname, '../../src/language/model/model.json'), text)
 
-const others = examples.filter(({ person }) => heldOut.has(person))
+const others = examples.filter(({ isHeldOut }) => isHeldOut)
 console.log(`${model.features.length} features, ${model.weights.length} weights, ${text.length} bytes`)
-console.log(report(guessedBy(model, others), model.temperature))
+for (const isFurther of [false, true]) {
+  const asked = others.filter(other => other.isFurther === isFurther)
+  console.log(report(guessedBy(model, asked), model.temperature))
+}

@@ -4,7 +4,6 @@ import { candidatesOf } from '../../src/language/candidates/index.ts'
 import { intents } from '../../src/language/corpus/intents.ts'
 import { type Model, scoresOf } from '../../src/language/model/model.ts'
 import { stored } from '../../src/language/model/stored.ts'
-import { heldOut } from '../corpus/read-corpus.ts'
 import { condensed, sharedWords } from './condense.ts'
 import type { Example } from './examples.ts'
 import { bestTemperature, type Guessed } from './judged.ts'
@@ -18,8 +17,8 @@ export const guessedBy = (model: Model, examples: readonly Example[]): readonly 
 
 /** Learned from all but the people held out, who only say how sure it may be. */
 export function trained(all: readonly Example[]): Model {
-  const model = modelOf(all.filter(({ person }) => !heldOut.has(person)))
-  const others = all.filter(({ person }) => heldOut.has(person))
+  const model = modelOf(all.filter(({ isHeldOut }) => !isHeldOut))
+  const others = all.filter(({ isHeldOut }) => isHeldOut)
   return { ...model, temperature: bestTemperature(guessedBy(model, others)) }
 }
 

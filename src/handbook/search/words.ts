@@ -2,6 +2,10 @@
 
 import families from './families.json' with { type: 'json' }
 
+/** Words come again and again while the handbook is read. */
+const stems = new Map<string, string>()
+const most = 20_000
+
 /** Words that any question may hold. They find nothing, but they tell questions of like form from others. */
 const common: ReadonlySet<string> = new Set(
   [
@@ -65,6 +69,12 @@ const mostCharge_C = 5
 
 /** Packs and amounts are all alike, but volts, C figures and single cells are asked about by their number. */
 export function stem(word: string): string {
+  const known = stems.get(word) ?? stemAnew(word)
+  if (stems.size < most) stems.set(word, known)
+  return known
+}
+
+function stemAnew(word: string): string {
   if (/^\d+s(?:\d+p)?$/.test(word)) return word === '1s' ? word : aPack
   if (/^\d+(?:\.\d+)?c$/.test(word)) return word === '1c' ? word : Number.parseFloat(word) > mostCharge_C ? '#C' : '#c'
   if (/^\d+p$/.test(word)) return '#p'

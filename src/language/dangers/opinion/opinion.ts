@@ -1,7 +1,7 @@
 // How likely a message tells any danger, and which one it would be.
 
-import { deflateSync, inflateSync } from 'node:zlib'
 import { type Danger, dangers } from '../../../charging/situation/dangers.ts'
+import { packed, unpacked } from '../../../ground/packed.ts'
 import { type Features, fewerPlaces } from './features.ts'
 import file from './weights.json' with { type: 'json' }
 
@@ -26,7 +26,7 @@ export interface Weights {
   readonly which: Int8Array
 }
 
-/** As they are kept: lists deflated, for most weights are nothing, and in base 64. */
+/** As they are kept: lists packed, for most weights are nothing. */
 export interface StoredWeights {
   readonly step: number
   readonly bias: number
@@ -62,15 +62,11 @@ export function sharesOf(scores: readonly number[]): number[] {
 
 export function readWeights(): Weights {
   const { any, which, ...rest }: StoredWeights = file
-  return { ...rest, any: listOf(any), which: listOf(which) }
+  return { ...rest, any: new Int8Array(unpacked(any)), which: new Int8Array(unpacked(which)) }
 }
 
 export const storedWeights = ({ any, which, ...rest }: Weights): StoredWeights => ({
   ...rest,
-  any: base64(any),
-  which: base64(which),
+  any: packed(any),
+  which: packed(which),
 })
-
-const base64 = (list: Int8Array): string =>
-  deflateSync(Buffer.from(list.buffer, list.byteOffset, list.byteLength), { level: 9 }).toString('base64')
-const listOf = (text: string): Int8Array => new Int8Array(inflateSync(Buffer.from(text, 'base64')))

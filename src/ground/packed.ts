@@ -1,0 +1,13 @@
+// Long lists of small numbers as text of a JSON file: compressed, then base 64.
+
+import { brotliCompressSync, brotliDecompressSync } from 'node:zlib'
+
+type List = Uint8Array | Int8Array | Uint32Array
+
+/** The same list gives the same text. */
+export const packed = (list: List): string =>
+  brotliCompressSync(new Uint8Array(list.buffer, list.byteOffset, list.byteLength)).toString('base64')
+
+/** In a buffer of their own: numbers of four bytes must stand where four divides the place. */
+export const unpacked = (text: string): ArrayBuffer =>
+  new Uint8Array(brotliDecompressSync(Buffer.from(text, 'base64'))).buffer

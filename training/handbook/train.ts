@@ -1,0 +1,13 @@
+// Trains what tells the entries of the handbook apart and writes its file. The same questions and code give the same bytes.
+
+import { writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { condensed } from '../model/condense.ts'
+import { learn } from '../model/learner.ts'
+import { fileOf } from '../model/trained.ts'
+import { allExamples, places } from './examples.ts'
+
+const noWords = new Uint32Array()
+const text = fileOf(condensed(learn(allExamples(), places), noWords, places))
+writeFileSync(join(import.meta.dirname, '../../src/handbook/search/model.json'), text)
+console.log(`${text.length} bytes of weights for the handbook`)
