@@ -1,12 +1,9 @@
 // How well dangers are told on the messages of people whom neither rules nor weights have seen.
 
-import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { dangers as rows } from '../../../src/charging/situation/dangers.ts'
 import { dangersIn } from '../../../src/language/dangers/index.ts'
-import { storedWeights } from '../../../src/language/dangers/opinion/opinion.ts'
 import { heldOut, messagesOf } from '../../../training/corpus/read-corpus.ts'
-import { trainedWeights } from '../../../training/dangers/trained.ts'
 
 type Message = ReturnType<typeof messagesOf>[number]
 
@@ -45,9 +42,4 @@ test('dangers of unseen people are told or suspected, and their harmless message
   expect(share(twins, isTold)).toBeLessThan(0.17)
   expect(share(plain, isTold)).toBeLessThan(0.05)
   expect(share(plain, message => isTold(message) || isSuspected(message))).toBeLessThan(0.18)
-})
-
-test('the weights are what training gives', () => {
-  const path = 'src/language/dangers/opinion/weights.json'
-  expect(JSON.parse(readFileSync(path, 'utf8'))).toEqual(storedWeights(trainedWeights()))
 })

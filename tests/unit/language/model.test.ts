@@ -1,18 +1,13 @@
-// The model reads people whom nothing was learned from, and its file is what training gives.
+// The model reads people whom nothing was learned from.
 
-import { readFileSync } from 'node:fs'
 import fc from 'fast-check'
-import { beforeAll, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { bestCover, candidatesOf } from '../../../src/language/candidates/index.ts'
 import { intents } from '../../../src/language/corpus/intents.ts'
 import { clausesOf } from '../../../src/language/model/clauses.ts'
 import { conceptsOf } from '../../../src/language/model/concepts.ts'
 import { intentsOf, isKnownWord, knownShare } from '../../../src/language/model/index.ts'
 import { heldOut, messagesOf } from '../../../training/corpus/read-corpus.ts'
-import { allExamples } from '../../../training/model/examples.ts'
-import { fileOf, trained } from '../../../training/model/trained.ts'
-
-const path = 'src/language/model/model.json'
 
 describe('intents', () => {
   const guesses = [...heldOut].flatMap(author =>
@@ -74,21 +69,6 @@ describe('intents', () => {
       }),
       { numRuns: 100 },
     )
-  })
-})
-
-describe('the file of the model', () => {
-  let text = ''
-  beforeAll(() => {
-    text = fileOf(trained(allExamples()))
-  })
-
-  it('is what training gives, byte for byte: after a change of corpus, candidates or features `npm run train`', () => {
-    expect(text === readFileSync(path, 'utf8')).toBe(true)
-  })
-
-  it('is small', () => {
-    expect(text.length).toBeLessThan(1_000_000)
   })
 })
 
