@@ -1,5 +1,7 @@
 // What the model learns from: the messages of the corpus, as features and the intents they are marked with.
 
+import { commands } from '../../commands/index.ts'
+import { english } from '../../src/ground/locale.ts'
 import { candidatesOf } from '../../src/language/candidates/index.ts'
 import { type Intent, intents } from '../../src/language/corpus/intents.ts'
 import { features } from '../../src/language/model/features.ts'
@@ -22,7 +24,19 @@ export interface Example {
 
 const placeOf = (intent: Intent): number => intents.indexOf(intent)
 
-/** All of them, in the order of the files. */
+/** What help shows of each command is read as just that. */
+const helped = () =>
+  commands.flatMap(({ name, words }) =>
+    (words(english('.')).asks ?? []).map(text => ({
+      person: 0,
+      isHeldOut: false,
+      text,
+      intent: name as Intent,
+      also: undefined,
+    })),
+  )
+
+/** All of them: of the files in their order, then of help. */
 export function allExamples(): readonly Example[] {
   const marked = authors.flatMap(person =>
     messagesOf(person).map(({ text, intent, also }) => ({
@@ -40,7 +54,7 @@ export function allExamples(): readonly Example[] {
     intent,
     also: undefined,
   }))
-  return [...marked, ...further].map(({ person, isHeldOut, text, intent, also }) => ({
+  return [...marked, ...further, ...helped()].map(({ person, isHeldOut, text, intent, also }) => ({
     person,
     isHeldOut,
     isFurther: person > authors.length,

@@ -50,12 +50,12 @@ describe('how warm a pack is', () => {
 
 describe('what the handbook has nothing on', () => {
   it('is asked back, with what lies near', async () => {
-    const { problem } = await asking.ask('what is the reason that a charger has four screws')
+    const { problem } = await asking.ask('what does the colour of a screw say')
     expect(problem?.what).toMatch(/has nothing on that/)
   })
 
   it('is answered by what the nearest entries say, each by its name, without choosing between them', async () => {
-    const reply = await asking.ask('how deep do you fly them down, i stop at 15 and mates go to 6')
-    expect(reply.headline).toMatch(/^Which of these do you mean\? .*"How far down/)
+    const reply = await asking.ask('why do my chargers have screws')
+    expect(reply.headline).toMatch(/^Which of these do you mean\? ".+": .+/)
   })
 })
