@@ -14,8 +14,8 @@ import { yesOrNo } from '../../language/conversation/yes-or-no.ts'
 import { themeOfWarmth } from '../../language/frames/theme.ts'
 import { isOpen, standing } from '../../language/frames/told-dangers.ts'
 import { toldFrame } from '../../language/frames/told-frame.ts'
-import { refuseCellsBeyond } from '../../language/reading/cells-beyond.ts'
 import { aside } from '../../language/reading/choose.ts'
+import { refuseImpossible } from '../../language/reading/impossible.ts'
 import type { MeantOther } from '../../language/reading/meant.ts'
 import { warmthAfter } from '../../language/reading/stands.ts'
 import { apart } from '../../language/sentence/question.ts'
@@ -58,7 +58,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     told: ofPacks,
     answers,
   } = await hear(text, language, heard, registry, context, talk)
-  if (dangers.length === 0) refuseCellsBeyond(named)
+  if (dangers.length === 0) refuseImpossible(named)
   const { understanding } = meant
   const { kept, isCorrected, isOfStanding } = remember(conversation, named, ofPacks, used, suspected)
   const tongue = language === 'en' ? [] : (['foreignTongue'] as const)

@@ -36,16 +36,21 @@ export interface Judgement {
 export function judge(situation: Situation, planned: Planned = {}): Judgement {
   const known = knownOf(situation, planned)
   const { dangers: toldDangers, doubts: toldDoubts } = situation
-  const found = byWeight([
+  const all = [
     ...told(dangers, toldDangers, known),
     ...measured(known),
     ...told(doubts, hangsOnCells(situation) ? toldDoubts : toldDoubts.filter(one => !ofPack.includes(one)), known),
     ...fitting(known),
-  ])
+  ]
+  // Who may not charge is told no current to charge with.
+  const isForbidden = all.some(one => one.weight === 'refuse' && !guides(one))
+  const found = byWeight(isForbidden ? all.filter(one => !guides(one)) : all)
   const verdict = verdictOf(found)
   const permitted = verdict !== 'do not charge' && situation.pack !== undefined
   return { situation, verdict, found, permit: permitted ? ({ situation } as Permit) : undefined }
 }
+
+const guides = ({ key }: Found): boolean => (limits as Readonly<Record<string, Limit>>)[key]?.guides === true
 
 const hangsOnCells = ({ pack, labelOnly }: Situation): boolean => pack !== undefined && !labelOnly
 

@@ -197,3 +197,22 @@ it('every rule that fits has words, and a refusal says what to do', () => {
     cases(5_000),
   )
 })
+
+it('whoever may not charge is told no current to charge with', () => {
+  const locale = english('.')
+  const ofCurrent: readonly string[] = ['currentTooHigh', 'stepTooLarge', 'slowStartOnBoard']
+  let forbidden = 0
+  fc.assert(
+    fc.property(anySituation, somePlanned, fc.subarray(allDangers, { maxLength: 2 }), (situation, planned, dangers) => {
+      const { found } = judge({ ...situation, dangers }, planned)
+      if (!found.some(({ weight, key }) => weight === 'refuse' && !ofCurrent.includes(key))) return
+      forbidden++
+      const said = found.flatMap(one => linesOf(one, locale).map(String)).join(' ')
+      expect(said).not.toMatch(
+        /\bset [\d.]+ m?A\b|hold the charger to|all that .*allows|(?:tenth|fifth) of the (?:usual )?current/i,
+      )
+    }),
+    cases(10_000),
+  )
+  expect(forbidden).toBeGreaterThan(500)
+})

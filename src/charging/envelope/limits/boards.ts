@@ -2,18 +2,14 @@
 
 import { practice } from '../../situation/rule.ts'
 import { mostApart_V } from '../../things/practice.ts'
-import { above, below, type Limits, ofCell } from './row.ts'
+import { above, below, guiding, type Limits, ofCell } from './row.ts'
 
 const boards = practice('packs of one kind and one state on a board')
 
 /** Most pressing first within a weight. */
 export const boardsLimits = {
-  slowStartOnBoard: below(
-    'refuse',
-    ['board'],
-    'lowest_V',
-    practice('a slow start never on a board'),
-    ofCell('precharge_V'),
+  slowStartOnBoard: guiding(
+    below('refuse', ['board'], 'lowest_V', practice('a slow start never on a board'), ofCell('precharge_V')),
   ),
   boardOfOne: below('refuse', ['board'], 'boardPacks', boards, 2),
   boardHurt: above('refuse', ['board'], 'boardHurt', boards, 0),

@@ -5,7 +5,7 @@ import type { Act } from '../../situation/situation.ts'
 import { type Spreads, spreadShare, spreads } from '../../upkeep/cell-spread.ts'
 import { flat_V } from '../../upkeep/lookalike.ts'
 import type { Known } from './facts.ts'
-import { above, always, below, cells, type Limits, leaving, ofCell } from './row.ts'
+import { above, always, below, cells, guiding, type Limits, leaving, ofCell } from './row.ts'
 
 const judging: readonly Act[] = ['charge', 'board', 'look', 'drain']
 const chargerParts = 'precharge thresholds of charger parts, cell datasheets'
@@ -26,8 +26,8 @@ export const cellsLimits = {
   ),
   overFull: above('refuse', ['charge', 'board', 'look'], 'highest_V', cells, ofCell('full_V')),
   cellsFarApart: above('refuse', judging, 'spread_V', apart, spreadOf('farApart_V')),
-  slowStart: below('must', ['charge', 'look'], 'lowest_V', chargerParts, ofCell('precharge_V')),
-  cellsApart: above('must', judging, 'spread_V', apart, spreadOf('apart_V')),
+  slowStart: guiding(below('must', ['charge', 'look'], 'lowest_V', chargerParts, ofCell('precharge_V'))),
+  cellsApart: guiding(above('must', judging, 'spread_V', apart, spreadOf('apart_V'))),
   cellsUneven: above('care', judging, 'spread_V', apart, spreadOf('uneven_V')),
   overFullElsewhere: above('must', ['drain', 'store', 'carry'], 'highest_V', cells, ofCell('full_V')),
   looksFlat: below(

@@ -18,6 +18,8 @@ export interface Limit<W extends Weight = Weight> extends Rule<W> {
   readonly besides: boolean
   /** It speaks of all that was asked for together, and not of one pack. */
   readonly ofAll: boolean
+  /** It tells how to charge: not said where something else forbids the charge. */
+  readonly guides: boolean
   /** What was met stays with the pack as this danger, whatever is asked of it next. */
   readonly leaves?: Danger
   /** The limit for this situation; undefined where it has none. */
@@ -38,6 +40,7 @@ const row =
     from,
     besides: false,
     ofAll: false,
+    guides: false,
     than: typeof than === 'number' ? () => than : than,
   })
 
@@ -53,6 +56,10 @@ export const leaving = <L extends Limit>(danger: Danger, limit: L): L => ({ ...l
 
 /** It speaks of all that was asked for together. */
 export const ofAll = <L extends Limit>(limit: L): L => ({ ...limit, ofAll: true })
+
+/** It tells with how much to charge. */
+export const guiding = <L extends Limit>(limit: L): L => ({ ...limit, guides: true })
+
 export const always: readonly Act[] = ['charge', 'drain', 'store', 'carry', 'board', 'look']
 export const charging: readonly Act[] = ['charge', 'board']
 

@@ -3,7 +3,7 @@
 import { believedRate_C } from '../../setting/bounds.ts'
 import { practice } from '../../situation/rule.ts'
 import { cutoffStepDown_V } from '../../things/practice.ts'
-import { above, always, below, besides, cells, charging, type Limits, ofAll, ofCell, upTo } from './row.ts'
+import { above, always, below, besides, cells, charging, guiding, type Limits, ofAll, ofCell, upTo } from './row.ts'
 
 const toBeStayedWith = practice('somebody stays with a charge')
 const largeFigure = practice('the large C figure on a pack is its discharge rate')
@@ -24,14 +24,10 @@ export const settingLimits = {
     ofCell('restFloor_V'),
   ),
   noFittingCutoff: above('refuse', charging, 'cutoffMissed_V', cutoffStepDown_V.source, cutoffStepDown_V.value + 1e-9),
-  currentTooHigh: above(
-    'refuse',
-    charging,
-    'current_A',
-    cells,
-    ({ bounds }) => bounds && bounds.askable.value_A + rounding_A,
+  currentTooHigh: guiding(
+    above('refuse', charging, 'current_A', cells, ({ bounds }) => bounds && bounds.askable.value_A + rounding_A),
   ),
-  stepTooLarge: above('refuse', charging, 'smallestStep_A', cells, ({ bounds }) => bounds?.limits[0].value_A),
+  stepTooLarge: guiding(above('refuse', charging, 'smallestStep_A', cells, ({ bounds }) => bounds?.limits[0].value_A)),
   tooFewCells: below('refuse', charging, 'series', 'the charger', ({ situation: { charger } }) => charger?.minSeries),
   tooManyCells: above('refuse', charging, 'series', 'the charger', ({ situation: { charger } }) => charger?.maxSeries),
   noLeadToSee: below('refuse', charging, 'series', 'the charger', ({ situation: { charger, balanceLead } }) =>
@@ -39,14 +35,16 @@ export const settingLimits = {
   ),
   nothingToCharge: upTo('refuse', charging, 'toGo', practice('a pack at its goal is left alone'), aMeterApart_V),
   rateQuestioned: above('must', charging, 'labelRate_C', largeFigure, believedRate_C),
-  aboveUsual: above(
-    'care',
-    charging,
-    'current_A',
-    practice('faster than the usual rate wears the cells'),
-    ({ bounds }) => bounds && bounds.wanted_A * 1.1,
+  aboveUsual: guiding(
+    above(
+      'care',
+      charging,
+      'current_A',
+      practice('faster than the usual rate wears the cells'),
+      ({ bounds }) => bounds && bounds.wanted_A * 1.1,
+    ),
   ),
-  tooSlow: below('care', charging, 'rate_C', practice('a charge so slow may never end'), 0.05),
+  tooSlow: guiding(below('care', charging, 'rate_C', practice('a charge so slow may never end'), 0.05)),
   notAllReady: ofAll(above('care', charging, 'short', practice('a charge is never hurried'), 0)),
   severalAtOnce: ofAll(above('care', charging, 'atOnce', practice('a pack that fails sets none alight'), 1)),
   dischargeRate: above('note', charging, 'dischargeRate_C', largeFigure, 0),

@@ -3,7 +3,7 @@
 import { practice } from '../../situation/rule.ts'
 import { airLimits } from '../../upkeep/transport.ts'
 import { mostDrain_A } from './facts.ts'
-import { above, below, besides, charging, type Limits, ofAll, ofCell, upTo } from './row.ts'
+import { above, below, besides, charging, guiding, type Limits, ofAll, ofCell, upTo } from './row.ts'
 
 const keepsEnough = practice('a source keeps enough')
 
@@ -29,13 +29,15 @@ export const sourcesLimits = {
   ),
   sinksAtOnce: below('refuse', ['drain'], 'lasts_s', practice('a load that a pack carries for a minute at least'), 60),
   notAllCarried: ofAll(above('must', charging, 'missing', keepsEnough, 0)),
-  aboveSource: besides(
-    above(
-      'care',
-      charging,
-      'current_A',
-      'the source',
-      ({ bounds }) => bounds?.limits.find(({ kind }) => kind === 'source')?.value_A,
+  aboveSource: guiding(
+    besides(
+      above(
+        'care',
+        charging,
+        'current_A',
+        'the source',
+        ({ bounds }) => bounds?.limits.find(({ kind }) => kind === 'source')?.value_A,
+      ),
     ),
   ),
   thickInput: above('note', charging, 'input_A', practice('thin leads and small sockets grow hot'), 8),

@@ -70,7 +70,8 @@ function cellEnd(sentence: Sentence, at: number, { value, after }: { value: numb
 }
 
 const capacity: DraftPart = (sentence, at, draft) => {
-  if (draft.capacity_Ah !== undefined) return undefined
+  // Less than nothing is no capacity: it is asked for.
+  if (draft.capacity_Ah !== undefined || sentence.minusBefore(at) !== undefined) return undefined
   const measure =
     measured(sentence, at, 'capacity') ?? (draft.series === undefined ? undefined : milliampsAt(sentence, at))
   const bare = measure ? undefined : (bareCapacityAt(sentence, at) ?? besideCells(sentence, at, draft))

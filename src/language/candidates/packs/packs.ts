@@ -179,6 +179,7 @@ const usedUp = wordSet('used took went gone consumed drained flown back out')
 
 /** A capacity by itself: mAh that were put in, or what a label says. */
 function partsAt(sentence: Sentence, first: number): readonly Found[] {
+  if (sentence.minusBefore(first) !== undefined) return none
   const isBeside = (words: ReadonlySet<string>, after: number) =>
     words.has(sentence.word(first - 1)) || words.has(sentence.word(after))
   const milliamps = milliampsAt(sentence, first)

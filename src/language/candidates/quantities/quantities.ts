@@ -40,8 +40,8 @@ export const findQuantities: Family = sentence => {
       if (!form || text === undefined || isShown) continue
       const one = foundOf(measure, form.kind, text, form.score)
       // Less than nothing is for the reader to refuse.
-      const sign = form.kind === 'current' ? isNegative(sentence, first) : undefined
-      found.push(sign ? { ...one, ...sign, text: `-${text}` } : one)
+      const sign = form.kind === 'current' ? sentence.minusBefore(first) : undefined
+      found.push(sign === undefined ? one : { ...one, first: sign, text: `-${text}` })
     }
     found.push(...degreesOrRate(sentence, first, weather), ...bareTemperature(sentence, first, weather))
     found.push(...gaugeBefore(sentence, first), ...wireMillimetres(sentence, first, wire))
@@ -69,26 +69,18 @@ function degreesOrRate(sentence: Sentence, first: number, weather: boolean): rea
   const rate = measures.find(({ dimension }) => dimension === 'rate')
   if (!degrees) return rate ? [rateOf(rate, 0.8)] : none
   const belowEnd = belowZero(sentence, degrees.after)
-  const signed = isNegative(sentence, first)
+  const signed = sentence.minusBefore(first)
   const negative = belowEnd !== undefined || signed !== undefined
   const sign = negative ? '-' : ''
   const score = rate ? (negative ? 0.9 : weather && degrees.value > 5 ? 0.75 : 0.2) : 0.85
   const found = foundOf(degrees, 'temperature', `${sign}${degrees.decimal}°C`, score)
   const temperature: Found =
-    belowEnd === undefined ? { ...found, first: signed?.first ?? first } : { ...found, after: belowEnd }
+    belowEnd === undefined ? { ...found, first: signed ?? first } : { ...found, after: belowEnd }
   if (!rate || negative) return [temperature]
   return [temperature, rateOf(rate, weather && rate.value > 5 ? 0.4 : 0.8)]
 }
 
 const rateOf = (measure: Measure, score: number): Found => foundOf(measure, 'rate', `${measure.decimal}C`, score)
-
-/** "-5", "minus five": the token of its sign. */
-function isNegative(sentence: Sentence, first: number): { first: number } | undefined {
-  const before = sentence.word(first - 1)
-  if (/^(?:minus|menos|moins)$/.test(before)) return { first: first - 1 }
-  const isSign = before === '-' && sentence.glued(first) && !sentence.glued(first - 1)
-  return isSign ? { first: first - 1 } : undefined
-}
 
 /** "Six below zero", "3 degrees below freezing": the token behind it. */
 const belowZero = (sentence: Sentence, after: number): number | undefined =>
@@ -104,9 +96,9 @@ function bareTemperature(sentence: Sentence, first: number, weather: boolean): r
   if (!Number.isInteger(numeral.value) || numeral.value > 80) return none
   const after = belowZero(sentence, numeral.after)
   if (after !== undefined) return [{ kind: 'temperature', text: `-${numeral.decimal}°C`, first, after, score: 0.85 }]
-  const negative = isNegative(sentence, first)
-  const text = `${negative ? '-' : ''}${numeral.decimal}°C`
-  if (negative) return [{ kind: 'temperature', text, first: negative.first, after: numeral.after, score: 0.8 }]
+  const negative = sentence.minusBefore(first)
+  const text = `${negative === undefined ? '' : '-'}${numeral.decimal}°C`
+  if (negative !== undefined) return [{ kind: 'temperature', text, first: negative, after: numeral.after, score: 0.8 }]
   // A dash with spaces about it may be a minus: neither sign is sure.
   if (!weather || numeral.value < 1 || sentence.word(first - 1) === '-') return none
   if (/^(?:plus|\+)$/.test(sentence.word(first - 1))) {
@@ -151,7 +143,8 @@ function bareCurrent(sentence: Sentence, first: number): readonly Found[] {
   const numeral = sentence.bareNumeral(first)
   if (!numeral) return none
   if (numeral.value < 0.05 || numeral.value > 40 || numeral.decimal.split('.')[1]?.length === 3) return none
-  if ((sentence.word(first - 1) === ':' && sentence.glued(first)) || isNegative(sentence, first)) return none
+  if ((sentence.word(first - 1) === ':' && sentence.glued(first)) || sentence.minusBefore(first) !== undefined)
+    return none
   const fraction = !Number.isInteger(numeral.value)
   const cued = setting.has(sentence.word(first - 1))
   if (!cued && !fraction) return none

@@ -25,6 +25,13 @@ export class Sentence extends Tokens {
     if (numeral.spelled && numeral.value === 1) return undefined
     return this.isStuck(numeral.after) ? undefined : numeral
   }
+
+  /** "-5", "minus five": the token of the sign before this number; undefined where it has none. */
+  minusBefore(at: number): number | undefined {
+    const sign = this.word(at - 1)
+    const isMinus = /^(?:minus|menos|moins)$/.test(sign) || (sign === '-' && this.glued(at) && !this.glued(at - 1))
+    return isMinus ? at - 1 : undefined
+  }
 }
 
 /** A candidate before its surroundings are looked at; `after` is the token behind it. */

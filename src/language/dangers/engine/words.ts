@@ -60,7 +60,7 @@ export function wordsOf(text: string): readonly Word[] {
         continue
       }
       const w = folded(typed)
-      if (w === 'minus' && isOfAmps(text, start + typed.length)) continue
+      if (w === 'minus' && isOfPack(text, start + typed.length)) continue
       if (!/^\p{L}/u.test(w)) {
         if (sentenceEnd.test(typed)) {
           cut = 2
@@ -82,13 +82,13 @@ export function wordsOf(text: string): readonly Word[] {
 const isBelowZero = (text: string, start: number): boolean =>
   (text[start - 1] === '-' || text[start - 1] === '\u2212') &&
   (start < 2 || /[\s(]/u.test(text[start - 2] ?? '')) &&
-  !isOfAmps(text, start)
+  !isOfPack(text, start)
 
-const amps = /^\s?\d+(?:[.,]\d+)?\s?m?a(?:mps?)?(?!\p{L})/iu
-const longestAmps = 12
+const ofPack = /^\s?(?:\d{3}|\d+(?:[.,]\d+)?\s?m?a(?:mps?|h)?(?!\p{L}))/iu
+const longestOfPack = 12
 
-/** Less than no current is a slip, and nothing cold. */
-const isOfAmps = (text: string, at: number): boolean => amps.test(text.slice(at, at + longestAmps))
+/** Less than no current and no capacity is a slip, and nothing cold. */
+const isOfPack = (text: string, at: number): boolean => ofPack.test(text.slice(at, at + longestOfPack))
 
 function numberOf(typed: string): number {
   const comma = typed.includes('.') ? typed : typed.replace(',', '.')
