@@ -4,8 +4,8 @@ import { newTitleKind, titleKind } from '../../src/assistant/cards/title.ts'
 import { changing } from '../../src/assistant/changing.ts'
 import { optional, required, service } from '../../src/assistant/command.ts'
 import { questionKind, textKind } from '../../src/language/kinds/text-kinds.ts'
-import { changesAnswer, nothingToChange, titleTaken } from './answer-problems.words.ts'
-import { answerKept, answerTitled, contentOf, refuseMembers } from './standing-answer.ts'
+import { changesAnswer, nothingToChange, onlyModeratorsChange, titleTaken } from './answer-problems.words.ts'
+import { answerKept, answerTitled, contentOf } from './standing-answer.ts'
 
 export const answerEdit = service({
   name: 'answer edit',
@@ -17,15 +17,14 @@ export const answerEdit = service({
   },
   examples: ['answer edit title: Where we charge text: At the bench by the door, and in the steel box.'],
   changes: true,
+  moderators: onlyModeratorsChange,
   confirm: async ({ title, 'new-title': newTitle, question, text }, context) => {
-    refuseMembers(context)
     const answer = await answerTitled(title, context)
     const content = question ?? text
     if (content === undefined && newTitle === undefined) throw nothingToChange
     return changesAnswer(answer, newTitle, content)
   },
   run: async ({ title: asked, 'new-title': newTitle, ...told }, context) => {
-    refuseMembers(context)
     const answer = await answerTitled(asked, context)
     const title = newTitle ?? answer.title
     const content = await contentOf(title, told, context)

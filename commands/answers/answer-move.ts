@@ -3,7 +3,8 @@
 import { titleKind } from '../../src/assistant/cards/title.ts'
 import { changing } from '../../src/assistant/changing.ts'
 import { required, service } from '../../src/assistant/command.ts'
-import { answerKept, answerTitled, refuseMembers } from './standing-answer.ts'
+import { onlyModeratorsChange } from './answer-problems.words.ts'
+import { answerKept, answerTitled } from './standing-answer.ts'
 
 export const answerMove = service({
   name: 'answer move',
@@ -11,9 +12,9 @@ export const answerMove = service({
   examples: ['answer move title: Where we charge'],
   changes: true,
   apart: true,
+  moderators: onlyModeratorsChange,
   /** Where the card stands now; undefined where it stood here already. */
   run: async ({ title }, context) => {
-    refuseMembers(context)
     const answer = await answerTitled(title, context)
     const { id, place, card } = answer
     const here = context.place.id

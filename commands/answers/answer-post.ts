@@ -2,7 +2,8 @@
 
 import { titleKind } from '../../src/assistant/cards/title.ts'
 import { required, service } from '../../src/assistant/command.ts'
-import { answerTitled, refuseMembers } from './standing-answer.ts'
+import { onlyModeratorsChange } from './answer-problems.words.ts'
+import { answerTitled } from './standing-answer.ts'
 
 export const answerPost = service({
   name: 'answer post',
@@ -10,8 +11,8 @@ export const answerPost = service({
   examples: ['answer post title: Where we charge'],
   changes: true,
   apart: true,
+  moderators: onlyModeratorsChange,
   run: async ({ title }, context) => {
-    refuseMembers(context)
     const { id } = await answerTitled(title, context)
     return { standing: await context.cards.restore(id) }
   },

@@ -4,8 +4,8 @@ import { newTitleKind } from '../../src/assistant/cards/title.ts'
 import { changing } from '../../src/assistant/changing.ts'
 import { optional, required, service } from '../../src/assistant/command.ts'
 import { questionKind, textKind } from '../../src/language/kinds/text-kinds.ts'
-import { noMoreFit, nothingToSave, savedAlready } from './answer-problems.words.ts'
-import { answerKept, contentOf, refuseMembers } from './standing-answer.ts'
+import { noMoreFit, nothingToSave, onlyModeratorsChange, savedAlready } from './answer-problems.words.ts'
+import { answerKept, contentOf } from './standing-answer.ts'
 
 /** More pinned messages than a club reads. */
 export const mostAnswers = 100
@@ -19,8 +19,8 @@ export const answerSave = service({
   ],
   changes: true,
   apart: true,
+  moderators: onlyModeratorsChange,
   run: async ({ title, ...told }, context) => {
-    refuseMembers(context)
     const content = await contentOf(title, told, context)
     if (!content) throw nothingToSave
     const { community, place, cards } = context

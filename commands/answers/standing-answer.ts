@@ -1,15 +1,10 @@
-// What the commands about standard answers share: who may change them, which one is meant, what one is made of.
+// What the commands about standard answers share: which one is meant, what one is made of.
 
 import type { Context } from '../../src/assistant/context.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { AnswerKept } from '../../src/memory/memory.ts'
 import type { NewAnswer, StandardAnswer } from '../../src/memory/standard-answer.ts'
-import { notBoth, onlyModeratorsChange, untitled } from './answer-problems.words.ts'
-
-/** Throws a Problem where the asker does not moderate. */
-export function refuseMembers({ asker }: Context): void {
-  if (!asker.moderates) throw onlyModeratorsChange
-}
+import { notBoth, untitled } from './answer-problems.words.ts'
 
 /** Throws a Problem where the community has none of that title. */
 export async function answerTitled(title: string, { memory, community }: Context): Promise<StandardAnswer> {

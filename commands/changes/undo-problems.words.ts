@@ -1,6 +1,13 @@
 // What is said where a change cannot be taken back.
 
+import { told } from '../../src/ground/locale.ts'
 import { Problem } from '../../src/ground/problem.ts'
+import type { Change } from '../../src/memory/memory.ts'
+import { changeSaid } from './change.words.ts'
+
+export const takesBack = told(
+  (locale, change: Change) => locale.say`Undo this change of yours: ${changeSaid(change, locale)}?`,
+)
 
 export const changedSince = new Problem({
   what: ({ say }) => say`It was changed again since, so I leave it as it is.`,

@@ -9,7 +9,10 @@ export const undoWords: WordsOf<typeof undo> = locale => {
   return {
     summary: say`Takes back your own last change, for ten minutes.`,
     tells: [own('take that back')],
-    takes: {},
+    takes: {
+      about: { about: say`the last one of rules, answers or kit; of all of them if you say nothing` },
+      of: { about: say`the title or name of what was changed` },
+    },
     answer: ({ last, isTooOld }) => {
       if (!last) return [say`You have changed nothing here that I could take back.`]
       const said = changeSaid(last.change, locale)

@@ -3,14 +3,18 @@
 import { type ChemistryRule, coldestRange_C } from '../../src/charging/setting/house-range.ts'
 import type { Chemistry, Cited } from '../../src/charging/things/chemistry.ts'
 import { type Said, told } from '../../src/ground/locale.ts'
+import { Problem } from '../../src/ground/problem.ts'
 import { joined } from '../../src/ground/text.ts'
 import type { HouseChange } from '../../src/memory/memory.ts'
 import { cite } from '../shared/setting.words.ts'
 import { changesWords, limitWords, ruleNames } from './house.words.ts'
 
 export const onlyEnglish: Said = ({ say }) => say`So far I answer in English only.`
-export const moderatorsOnly: Said = ({ say }) => say`Only moderators change the rules of this club.`
-export const moderatorsOnlyExpected: Said = ({ say }) => say`a moderator to ask for it; anyone can look at the rules`
+export const onlyModeratorsSet = new Problem({
+  what: ({ say }) => say`Only moderators change the rules of this club.`,
+  expected: ({ say }) => say`a moderator to ask for it; anyone can look at the rules`,
+  example: 'house show',
+})
 export const replacesRules = told(
   (locale, before: readonly HouseChange[], after: readonly HouseChange[]) =>
     locale.say`Change the rules of this club? Now: ${changesWords(before, locale)}. Then: ${changesWords(after, locale)}.`,

@@ -3,22 +3,14 @@
 import { isDeepStrictEqual } from 'node:util'
 import { changing } from '../../src/assistant/changing.ts'
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
-import type { Context } from '../../src/assistant/context.ts'
 import { lifted, ruleKind } from '../../src/assistant/naming/told-rules.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
 import { chemistryKind, rateKind, temperatureKind, voltageKind } from '../../src/language/kinds/values.ts'
-import type { HouseChange } from '../../src/memory/memory.ts'
+import type { HouseChange, HouseRules } from '../../src/memory/memory.ts'
 import { coldestChange, limitChanges, standingRules } from './house-changes.ts'
-import {
-  moderatorsOnly,
-  moderatorsOnlyExpected,
-  oneOrMoreOf,
-  onlyEnglish,
-  replacesRules,
-  whichRule,
-} from './house-problems.words.ts'
+import { oneOrMoreOf, onlyEnglish, onlyModeratorsSet, replacesRules, whichRule } from './house-problems.words.ts'
 
 /** A value of the kind, or "none" to lift the rule. */
 function orNone<T>(kind: ValueKind<T>): ValueKind<T | null> {
@@ -32,7 +24,7 @@ function orNone<T>(kind: ValueKind<T>): ValueKind<T | null> {
   }
 }
 
-const takes = {
+export const takes = {
   chemistry: optional(chemistryKind),
   rate: optional(orNone(rateKind)),
   full: optional(orNone(voltageKind)),
@@ -56,16 +48,15 @@ export const houseSet = service({
     'house set decimal: comma private-answers: moderators',
   ],
   changes: true,
-  confirm: async (asked, context) => {
-    refuseMembers(context)
-    const after = changesFrom(asked)
-    const before = standingRules(after, context.house)
+  moderators: onlyModeratorsSet,
+  confirm: async (asked, { house }) => {
+    const after = changesFrom(asked, house)
+    const before = standingRules(after, house)
     const isKept = before.every(({ value }) => value === null) || isDeepStrictEqual(before, after)
     return isKept ? undefined : replacesRules(before, after)
   },
   run: async (asked, context) => {
-    refuseMembers(context)
-    const after = changesFrom(asked)
+    const after = changesFrom(asked, context.house)
     const { id } = context.community
     return changing(context, async ({ house }) => {
       const before = standingRules(after, await house.rules(id))
@@ -76,12 +67,8 @@ export const houseSet = service({
   },
 })
 
-function refuseMembers({ asker }: Context): void {
-  if (asker.moderates) return
-  throw new Problem({ what: moderatorsOnly, expected: moderatorsOnlyExpected, example: 'house show' })
-}
-
-function changesFrom(asked: Asked<typeof takes>): readonly HouseChange[] {
+/** What is lifted and stands nowhere is left out, unless nothing stands. */
+function changesFrom(asked: Asked<typeof takes>, rules: HouseRules): readonly HouseChange[] {
   const { chemistry, rate, full, storage, floor, coldest, gentle, decimal, language } = asked
   const privateAnswers = asked['private-answers']
   const changes: HouseChange[] = [
@@ -95,7 +82,9 @@ function changesFrom(asked: Asked<typeof takes>): readonly HouseChange[] {
   if (decimal) changes.push({ rule: 'decimalMark', value: decimal === 'comma' ? ',' : '.' })
   if (language) changes.push({ rule: 'language', value: language })
   if (privateAnswers) changes.push({ rule: 'privateAnswers', value: privateAnswers })
-  if (changes.length > 0) return changes
+  const standing = standingRules(changes, rules)
+  const made = changes.filter(({ value }, at) => value !== null || standing[at]?.value !== null)
+  if (changes.length > 0) return made.length > 0 ? made : changes
   throw new Problem({
     what: whichRule,
     expected: oneOrMoreOf(Object.keys(takes)),

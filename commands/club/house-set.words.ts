@@ -1,10 +1,12 @@
 // What is said of rules of the club that were changed.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import { lifted, limits } from '../../src/assistant/naming/told-rules.ts'
 import { liIon } from '../../src/charging/things/chemistries.ts'
+import { asksAgain } from '../shared/next.ts'
 import { undoLine } from '../shared/undo.words.ts'
 import { changesWords } from './house.words.ts'
-import type { houseSet } from './house-set.ts'
+import { type houseSet, takes } from './house-set.ts'
 
 export const houseSetWords: WordsOf<typeof houseSet> = locale => {
   const { say, show, own } = locale
@@ -26,9 +28,18 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
     },
     answer: ({ changes, before, isSame }) =>
       isSame
-        ? [say`It is set so already: ${changesWords(changes, locale)}.`]
+        ? [
+            changes.every(({ value }) => value === null)
+              ? say`There is no such limit of this club.`
+              : say`It is set so already: ${changesWords(changes, locale)}.`,
+          ]
         : [say`Set for this club: ${changesWords(changes, locale)}.`, say`Before: ${changesWords(before, locale)}.`],
     figures: {},
+    next: ({ isSame }, asked) => {
+      const standing = limits.filter(limit => asked[limit] != null)
+      const lifting = Object.fromEntries(standing.map(limit => [limit, lifted]))
+      return isSame && standing.length > 0 ? [asksAgain(takes, asked)(say`Lift it`, 'house set', lifting)] : []
+    },
     working: () => [
       undoLine(locale),
       say`"house show" shows them all. A rule only ever tightens what the chemistry and the label allow.`,

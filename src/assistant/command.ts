@@ -8,6 +8,7 @@ import type { Learned } from '../charging/things/learned.ts'
 import type { Pack } from '../charging/things/pack.ts'
 import type { Chart } from '../charts/chart.ts'
 import type { Locale, Said } from '../ground/locale.ts'
+import type { Problem } from '../ground/problem.ts'
 import type { Text } from '../ground/text.ts'
 import type { ValueKind } from '../language/kinds/value-kind.ts'
 import type { KitEntry } from '../memory/memory.ts'
@@ -64,9 +65,11 @@ interface Shape<T extends Takes> {
   readonly examples: readonly string[]
   /**
    * What it would overwrite or remove, as a question: asked first where the command was said in plain words. Undefined
-   * where it would neither. Throws a Problem as the command itself would.
+   * where it would neither. Throws a Problem as the command itself would. `isNext` says that it is surely meant, and a change was asked for just before.
    */
-  confirm?(asked: Asked<T>, context: Context): Promise<Said | undefined>
+  confirm?(asked: Asked<T>, context: Context, isNext: boolean): Promise<Said | undefined>
+  /** What is said to whoever does not moderate and asks for it; absent where anybody may. */
+  readonly moderators?: Problem
   /** It changes what is kept: asked again it would do so again, so no button only to show more asks it. */
   readonly changes?: true
   /** It speaks on a platform meanwhile, which no transaction waits for: done twice, it does no harm. */

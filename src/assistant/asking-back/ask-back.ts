@@ -44,7 +44,7 @@ export function askedBack(meant: MeantInPart, command: Entry, choices: readonly 
   const soFar = [...new Set(present([isWhole ? whole : cells, ...Object.values(others)]))].join(', ')
   const options = (choice: string): Readonly<Record<string, string>> | undefined => {
     if (missing !== 'capacity')
-      return 'cells' in missing ? undefined : { ...question.options, [missing.option]: choice }
+      return 'cells' in missing ? undefined : { [missing.option]: choice, ...question.options }
     const capacity_Ah = attempt(() => readCapacity(choice))
     // What was only assumed of the pack must stay so: then the choice alone answers what is asked.
     const pack = told?.series !== undefined && told.chemistry && wholePack({ ...told, capacity_Ah }).text

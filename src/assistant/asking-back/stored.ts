@@ -1,8 +1,9 @@
 // What is stored that a missing name or title may be: offered as choices, the likeliest first.
 
+import { shortened } from '../../ground/plain-text.ts'
 import type { Missing } from '../../language/reading/fit.ts'
 import type { StandardAnswer } from '../../memory/standard-answer.ts'
-import { titleKind } from '../cards/title.ts'
+import { newTitleKind, titleKind } from '../cards/title.ts'
 import type { Entry } from '../command.ts'
 import type { Context } from '../context.ts'
 import { namesStartingWith } from '../kit/kit-names.ts'
@@ -14,12 +15,14 @@ const mostChoices = 4
 export async function storedFor(
   missing: Missing,
   { takes }: Entry,
+  options: Readonly<Record<string, string>>,
   text: string,
   answers: readonly StandardAnswer[],
   context: Context,
 ): Promise<readonly string[] | undefined> {
   const kind = kindOf(missing, takes)
   if (kind === undefined) return undefined
+  if (kind === newTitleKind.name) return titleFor(options)
   const found =
     kind === titleKind.name
       ? titlesLike(
@@ -28,6 +31,13 @@ export async function storedFor(
         ).ranked.slice(0, mostChoices)
       : await namesStartingWith('', kind, mostChoices, context.lookup.memory.kit, context)
   return found.length > 0 ? found : undefined
+}
+
+/** What is to be kept, in few words. */
+function titleFor({ question, text }: Readonly<Record<string, string>>): readonly string[] | undefined {
+  const words =
+    question?.replace(/ told: .*$/, '').replace(/^handbook about: |[\w-]+: /g, '') ?? text?.split(/[.:;!?]/)[0]
+  return words ? [shortened(words)] : undefined
 }
 
 /** Of a standard answer that is there, not of one to be saved. */

@@ -51,11 +51,14 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
 
   try {
     const definition = registry.get(command)
+    if (definition.moderators && !context.asker.moderates) throw definition.moderators
     const recalled = await definition.recall?.(question.options, used, { ...context, memory: context.lookup.memory })
     const understood = understand(definition, { ...recalled?.options, ...question.options }, locale)
     readAs = withNames(understood.readAs, used, locale)
-    const sure =
-      understanding && ((await definition.confirm?.(understood.inputs, context)) ?? unsure(definition, known, readAs))
+    const { frame, about: since } = conversation.talk
+    const notSure = unsure(definition, known, readAs)
+    const isNext = !notSure && since === undefined && registry.find(frame?.question.command ?? '')?.changes === true
+    const sure = understanding && ((await definition.confirm?.(understood.inputs, context, isNext)) ?? notSure)
     // A danger is answered first, and nothing is changed meanwhile.
     const sounds = doubts.filter(doubt => doubt.startsWith('maybe'))
     if (sure && dangers.length + sounds.length > 0)

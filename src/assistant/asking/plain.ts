@@ -52,6 +52,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     dangers,
     suspected,
     about,
+    isSure,
     isOfTheme,
     used,
     named,
@@ -128,7 +129,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   }
   if (meant.kind === 'question' && dangers.length > 0 && onlyTells) return told()
   const isOpenAsked = frame?.pending !== undefined && talk.about === undefined
-  const asksOf = isOpenAsked || dangers.length > 0 ? undefined : (ofAnswer(text) ?? pointsAt(meant, text))
+  const asksOf = isSure || isOpenAsked || dangers.length > 0 ? undefined : (ofAnswer(text) ?? pointsAt(meant, text))
   if (asksOf && talk.about !== undefined && about !== text) return opened(await inHandbook(talk.about), asksOf)
   if (asksOf && talk.about === undefined && frame)
     return opened(await answerKnown(around, { ...plain, ...frame, doubts: [...plain.doubts, ...frame.doubts] }), asksOf)
@@ -179,7 +180,9 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
       const command = registry.get(meant.question.command)
       const { question, missing, told: pack } = meant
       if (command.changes && suspected.length > 0) return mayBe()
-      const stored = await storedFor(missing, command, text, answers, context)
+      // Nobody is asked for the details of what they may not do.
+      if (command.moderators && !context.asker.moderates) return answerKnown(around, { ...plain, question })
+      const stored = await storedFor(missing, command, question.options, text, answers, context)
       // Which of none is no question: that there are none is the answer.
       if (answers.length === 0 && takesTitle(missing, command))
         return answerKnown(around, { ...plain, question: listed })

@@ -1,6 +1,7 @@
 // A plain sentence: its dangers, the saved names in it, and what is meant by the rest.
 
 import type { Danger } from '../../charging/situation/dangers.ts'
+import { present } from '../../ground/present.ts'
 import { askedOf } from '../../handbook/asked.ts'
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
 import { goesOn, isOnlyValues } from '../../language/conversation/follow-up.ts'
@@ -19,7 +20,8 @@ import type { KitEntry } from '../../memory/memory.ts'
 import type { StandardAnswer } from '../../memory/standard-answer.ts'
 import type { Context } from '../context.ts'
 import { namesReplaced } from '../kit/kit-names.ts'
-import { freeDetails } from '../naming/free-details.ts'
+import { besideDeeds, deedsIn } from '../naming/deeds.ts'
+import { freeDetails, type ToldFreely } from '../naming/free-details.ts'
 import type { Registry } from '../registry.ts'
 import { thanks } from './of-before.ts'
 
@@ -30,6 +32,8 @@ export interface Heard {
   readonly suspected: readonly Danger[]
   /** What the handbook is asked; absent where it has nothing on that. */
   readonly about: string | undefined
+  /** Verbs and names tell what is wanted, whatever the words sound like. */
+  readonly isSure: boolean
   /** It goes on from what the handbook was asked before. */
   readonly isOfTheme: boolean
   /** The saved things that were named. */
@@ -56,14 +60,17 @@ export async function hear(
   const accounted = gloss ? dangersInGloss(english).told : named === text ? heard.told : dangersIn(named).told
   const spoken = gloss?.text ?? text
   const values = bestCover(candidatesOf(spoken))
+  const answers = await context.lookup.memory.answers.list(context.community.id)
+  const gone = deedsIn(spoken).includes('restore') ? await removedBy(context) : []
+  const free = freeDetails(text, { used, answers, gone }, talk)
+  const isSure = free.meant !== undefined
   const isType = talk.about !== undefined && values.every(({ kind }) => kind === 'chemistry')
-  const found = hasWord.test(spoken) && (isType || !isOnlyValues(spoken, values)) ? aboutIn(spoken, talk) : nothingAbout
+  const asksWords = !isSure && hasWord.test(spoken) && (isType || !isOnlyValues(spoken, values))
+  const found = asksWords ? aboutIn(spoken, talk) : nothingAbout
   // What the handbook says is said in English: of what was put into that word for word only what is surely found.
   const { about, sureness, isOfTheme } = language === 'en' || found.sureness > 1 ? found : nothingAbout
-  const answers = await context.lookup.memory.answers.list(context.community.id)
-  const of = freeDetails(text, { used, answers }, talk.frame)
   const frame = talk.frame ?? frameOfEntry(talk.about, registry)
-  const read = readPlainly(english, registry.vocabulary, frame, accounted, sureness, { typed: text, of })
+  const read = readPlainly(english, registry.vocabulary, frame, accounted, sureness, { typed: text, ...free })
   const meant = gloss ? { ...read, understanding: placed(read.understanding, gloss) } : read
   const { told, suspected } = besidesTitle(
     heardInTalk(
@@ -73,11 +80,12 @@ export async function hear(
       used.some(({ kind }) => kind === 'charger'),
     ),
     text,
+    free,
     meant,
-    answers,
   )
   return {
     about,
+    isSure,
     isOfTheme,
     answers,
     meant:
@@ -121,20 +129,37 @@ function frameOfEntry(about: string | undefined, { vocabulary }: Registry): Fram
   return command && { question: { command: command.name, options: {} }, pending: undefined, doubts: [], names: [] }
 }
 
-/** The words of a standard answer's title tell of no pack: "delete the answer on puffed packs". The rest is heard. */
-function besidesTitle(heard: DangersIn, text: string, meant: Meant, answers: readonly StandardAnswer[]): DangersIn {
-  const asked = meant.kind === 'question' ? meant.question.options.title : undefined
-  if (asked === undefined || !answers.some(({ title }) => title === asked)) return heard
-  const at = text.toLowerCase().indexOf(asked.toLowerCase())
-  const ofTitle = new Set(asked.toLowerCase().match(word))
-  const rest = dangersIn(
-    at >= 0
-      ? `${text.slice(0, at)}${text.slice(at + asked.length)}`
-      : text.replace(word, one => (ofTitle.has(one.toLowerCase()) ? '' : one)),
-  )
+/** The titles and names of what the asker removed lately. */
+async function removedBy({ asker, community, lookup }: Context): Promise<readonly string[]> {
+  const changes = await lookup.memory.history.changesOf(asker.id, community.id)
+  return changes.flatMap(({ change }) => {
+    if (change.of === 'rules' || change.after) return []
+    return change.of === 'answer' ? (change.before?.title ?? []) : (change.before?.name ?? [])
+  })
+}
+
+/**
+ * The words of a standard answer's title tell of no pack, nor do those that it is to have: "delete the answer on puffed
+ * packs". The rest is heard, and so is what somebody says of something of their own.
+ */
+function besidesTitle(heard: DangersIn, text: string, { about, meant: sure }: ToldFreely, meant: Meant): DangersIn {
+  const { title = about, 'new-title': newTitle, text: words } = 'question' in meant ? meant.question.options : {}
+  const names = present([about ?? title, newTitle, words !== undefined && ofOwn.test(words) ? undefined : words])
+  if (names.length + (sure ? 1 : 0) === 0) return heard
+  const left = names.reduce(leftOut, text)
+  const rest = dangersIn(sure ? besideDeeds(left) : left)
   const still = new Set([...rest.told.map(({ danger }) => danger), ...rest.suspected])
   const told = heard.told.filter(({ danger }) => still.has(danger))
   return { told, suspected: heard.suspected.filter(danger => rest.suspected.includes(danger)) }
+}
+
+const ofOwn = /\b(?:i|i'm|my|mine)\b/i
+
+function leftOut(text: string, name: string): string {
+  const at = text.toLowerCase().indexOf(name.toLowerCase())
+  if (at >= 0) return `${text.slice(0, at)}${text.slice(at + name.length)}`
+  const ofName = new Set(name.toLowerCase().match(word))
+  return text.replace(word, one => (ofName.has(one.toLowerCase()) ? '' : one))
 }
 
 const word = /[\p{L}\p{N}]+/gu

@@ -2,32 +2,48 @@
 
 import { plainText } from '../../ground/plain-text.ts'
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
-import type { Frame } from '../../language/frames/frame.ts'
-import { type Question, writeQuestion } from '../../language/sentence/question.ts'
+import type { Talk } from '../../language/frames/frame.ts'
+import type { Question } from '../../language/sentence/question.ts'
 import type { CommandWords } from '../../language/sentence/vocabulary.ts'
 import type { KitEntry } from '../../memory/memory.ts'
 import type { StandardAnswer } from '../../memory/standard-answer.ts'
 import { nameForm } from '../kit/kit-name.ts'
+import { commandMeant, isOfAnswer } from './deeds.ts'
 import { answerTold } from './told-answers.ts'
 import { lessonTold } from './told-lessons.ts'
 import { namesTold } from './told-names.ts'
-import { ruleKind, rulesTold } from './told-rules.ts'
+import { lifted, ruleKind, rulesTold } from './told-rules.ts'
 
 /** What is stored that the sentence may mean. */
 export interface Stored {
   /** Saved things whose names stand in it. */
   readonly used: readonly KitEntry[]
   readonly answers: readonly StandardAnswer[]
+  /** Titles and names of what the asker removed lately. */
+  readonly gone: readonly string[]
 }
 
 export type FreeDetails = (command: CommandWords) => Question['options']
 
 /** "This", of something that was just answered. */
-const pointsBack = /\b(?:this|that|it|what you)\b/iu
+const pointsBack =
+  /\b(?:this|that|it|these|those|that's|what (?:you|was)|(?:your|the) (?:last|answer|reply|previous|above))\b/iu
 const forClub = /\b(?:for|of|in|from|off|into) (?:the |our )?club\b|\bclub'?s? (?:kit|packs?|chargers?|list)\b/iu
 
-/** For each command what its free details are, so far as the sentence tells them. */
-export function freeDetails(text: string, { used, answers }: Stored, frame: Frame | undefined): FreeDetails {
+export interface ToldFreely {
+  /** For each command what its free details are, so far as the sentence tells them. */
+  readonly of: FreeDetails
+  /** The command that verbs and names tell for sure. */
+  readonly meant: string | undefined
+  /** The title of the standard answer that it is about, where it is about one. */
+  readonly about: string | undefined
+}
+
+export function freeDetails(
+  text: string,
+  { used, answers, gone }: Stored,
+  { frame, answered }: Pick<Talk, 'frame' | 'answered'>,
+): ToldFreely {
   const plain = plainText(text)
   const lower = nameForm(text)
   const saved = used.map(({ name }) => name).filter(name => lower.includes(name))
@@ -38,7 +54,14 @@ export function freeDetails(text: string, { used, answers }: Stored, frame: Fram
   const titles = answers.map(({ title }) => title)
   const told = answerTold(plain, titles)
   const isClubs = forClub.test(plain)
-  const before = frame && pointsBack.test(plain) ? writeQuestion(frame.question) : undefined
+  const before = answered !== undefined && pointsBack.test(plain) ? answered : undefined
+  const named = { ...told, gone: gone.find(one => lower.includes(one.toLowerCase())), saved }
+  const meant = commandMeant(plain, {
+    named,
+    isLifting: Object.values(rules).includes(lifted),
+    values,
+    isOfPack: answered === undefined ? undefined : /\bpack: /.test(answered),
+  })
   const content = (isNew: boolean) =>
     isNew
       ? told.text
@@ -56,20 +79,22 @@ export function freeDetails(text: string, { used, answers }: Stored, frame: Fram
     'pack name': names.name ?? frame?.question.options.name ?? frame?.names[0],
     lesson,
     matter: matterOf(plain, told.title !== undefined),
+    changed: named.gone,
     'new name': names.to,
     title: told.title,
-    'new title': told.newTitle,
+    'new title': command === 'answer save' ? told.heading : told.newTitle,
     text: content(command === 'answer save'),
     question: command === 'answer save' && told.text === undefined ? before : undefined,
     owner: isClubs || (command !== 'kit save' && used[0]?.owner.scope === 'community') ? 'club' : undefined,
   })
-  return command => {
+  const of: FreeDetails = command => {
     const kinds = byKind(command)
     const given = command.options.map(
       ({ name, kind }) => [name, kind === ruleKind ? rules[name] : kinds[kind]] as const,
     )
     return Object.fromEntries(given.filter((pair): pair is [string, string] => pair[1] !== undefined))
   }
+  return { of, meant, about: isOfAnswer(plain, named) ? told.title : undefined }
 }
 
 /** What somebody wants the history of. */

@@ -42,27 +42,82 @@ const contains = (one: { title: string; share: number }, other: { title: string;
 export interface ToldAnswer {
   /** One that is stored. */
   readonly title: string | undefined
+  /** It stands in the sentence in its very words, or nearly so in quotes. */
+  readonly isVerbatim: boolean
+  /** What it is to bear from now on. */
   readonly newTitle: string | undefined
+  /** What something new is to bear. */
+  readonly heading: string | undefined
   readonly text: string | undefined
 }
 
-const heading = /\b(?:title[d]?|headed|called|call it|under|named?)(?: is| of)?[ :,]+(?!["'])([^:;,."]+)/iu
-/** Behind words that are quoted. */
-const headingAs = /["'] (?:as|under) ([^:;,."]+)/iu
+/** Behind it stands a title. */
+const heading =
+  /(?:\b(?:as|under|titled?|headed|named?|called?|name it|(?:call|title) (?:it|this|that|them))\b|->|=)(?: is| of| the name| the title| the heading)*[ :]+/giu
+/** "Our answer on", of which the title is what follows. */
+const answerOn =
+  /^(?:(?:our|the|a|an|my|new|standard|standing|official|usual|club|fixed|final|pinned) )*(?:answer|reply|card|pin|faq|note|entry|rule)s?\b(?: (?:on|about|for|to|of|regarding))?[ :]*/iu
+const onWhat = /\b(?:answer|reply|card|faq|note)s? (?:on|about|regarding) /giu
+/** What joins the title that something has to the one it gets. */
+const becoming =
+  /^["']?[ ,]*(?:(?:card|answer|pin|should|shall|must|had|better|will|can|could|is|are|be|to|into|as|called|named|titled|call|rename|retitle|it|now|from|on|today|becomes?|gets|gets the|new|title|name|->|=>|=|:)[ :]+)+/iu
+/** What ends a title: a sign, or what is said for politeness. */
+const titleEnd =
+  /[:;,.?!"]|(?:^| )(?:please|pls|plz|thanks?|thx|ta|cheers|from now on|henceforth|would you|will you|could you|if you|for (?:everyone|everybody|all|us|the club)|so that|because|instead|ok|then|text)(?= |$)/iu
 const wording = /\b(?:text|say|says|saying|put|wording|words?)\b ?: ?(.+)$/iu
+/** What is told to come instead are words, and no title. */
+const saysText = /\b(?:re(?:word|writ|wrote)\w*|says?|text|wording|content)\b/iu
+const rule =
+  /\b(?:write|put|add|note|enter|record|make|new)\b[^:]*\b(?:rules?|rule ?book|board|notice ?board)\b[^:]{0,20}?(?:(?<!\btitled?|\bnamed?|\bheading|\bcalled):|\bthat\b) ?(.+)$/iu
+
+/** The title that a text begins with, as it would be written. */
+function titleAt(text: string): string | undefined {
+  const quote = /^ *["']([^"']+)["']/u.exec(text)?.[1]
+  const bare = text.replace(answerOn, '').replace(/^(?:the|a|an) (?=\p{L})/iu, '')
+  const title = (quote ?? bare.slice(0, titleEnd.exec(bare)?.index)).trim().replace(/^'|'$/g, '')
+  return /[\p{L}\d]/u.test(title) ? title.charAt(0).toUpperCase() + title.slice(1) : undefined
+}
+
+const behind = (plain: string, cue: RegExp): readonly string[] =>
+  [...plain.matchAll(cue)].map(({ index, 0: found }) => plain.slice(index + found.length))
+
+const headingIn = (plain: string): string | undefined =>
+  [heading, onWhat].flatMap(cue => behind(plain, cue)).flatMap(text => titleAt(text) ?? [])[0]
 
 export function answerTold(plain: string, titles: readonly string[]): ToldAnswer {
   const quotes = quotesIn(plain)
-  const quotedTitle = quotes.map(quote => nearest(quote, titles)).find(title => title !== undefined)
-  const title = quotedTitle ?? titlesLike(plain, titles).meant
+  const lower = plain.toLowerCase()
+  const inWords = titles
+    .filter(title =>
+      new RegExp(`(?<![\\p{L}\\d])${RegExp.escape(title.toLowerCase())}(?![\\p{L}\\d])`, 'u').test(lower),
+    )
+    .toSorted((a, b) => b.length - a.length)[0]
+  const verbatim = quotes.map(quote => nearest(quote, titles)).find(title => title !== undefined) ?? inWords
+  const title = verbatim ?? titlesLike(plain, titles).meant
   const others = quotes.filter(quote => quote !== title && (!title || nearest(quote, [title]) === undefined))
+  const colon =
+    rule.exec(plain)?.[1] ?? /(?<=[\p{L}\d"'])(?<!\b(?:titled?|named?|heading|called)): (.+)$/u.exec(plain)?.[1]
+  const at = verbatim === undefined ? -1 : lower.lastIndexOf(verbatim.toLowerCase())
+  const tail = at < 0 ? plain : plain.slice(at + (verbatim ?? '').length)
+  const told = others[0] ?? becomes(tail, at >= 0)
+  const renamed = title === undefined || saysText.test(plain) ? undefined : told
+  const headed = headingIn(plain) ?? (title === undefined ? others[0] : undefined)
   const [longest] = others.toSorted((a, b) => b.length - a.length)
-  const headed = (heading.exec(plain) ?? (longest ? headingAs.exec(plain) : null))?.[1]
-    ?.replace(/,? text$/iu, '')
-    .trim()
-  const colon = /(?<=[\p{L}\d"']): (.+)$/u.exec(plain)?.[1]
-  const quoted = others.length > 1 || headed ? longest : undefined
+  const quoted =
+    others.length > 1 || [renamed, headed].some(one => one !== undefined && one !== longest) ? longest : undefined
   const text = wording.exec(plain)?.[1] ?? (quoted === colon ? quoted : (colon ?? quoted))
-  const newTitle = headed ?? others.find(quote => quote !== text)
-  return { title, newTitle, text: text?.trim() || (title && newTitle !== longest ? longest : undefined) }
+  return {
+    title,
+    isVerbatim: verbatim !== undefined,
+    newTitle: renamed === text ? undefined : renamed,
+    heading: headed === text ? undefined : headed,
+    text: text?.trim() ?? (title !== undefined && saysText.test(plain) ? told : undefined),
+  }
+}
+
+/** The title behind the one that stands before it, or behind what joins them. */
+function becomes(tail: string, isBehind: boolean): string | undefined {
+  if (isBehind) return becoming.test(tail) ? titleAt(tail.replace(becoming, '')) : undefined
+  const joined = / (?:to|into|as|->|=>) (?=[^ ])/iu.exec(tail)
+  return joined ? titleAt(tail.slice(joined.index + joined[0].length)) : undefined
 }

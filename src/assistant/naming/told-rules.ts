@@ -7,8 +7,25 @@ export const ruleKind = 'club rule'
 /** Stands for a rule that is lifted. */
 export const lifted = 'none'
 
-const lifting =
-  /\b(?:lift|remove|drop|cancel|reset|clear|delete|scrap|revoke|abolish|unset|end|forget)(?:s|t?ed|t?ing)?\b|\b(?:take|get rid of|do away|done away)\b|\b(?:back|return) to (?:the )?(?:normal|default|usual|standard)|\bno (?:longer|more)\b|\bwithout (?:a|any) (?:limit|rule)\b|\bany ?more\b|\boff\b/iu
+/** Whatever it is said of goes. */
+const lifts =
+  /\b(?:lift|remov|cancel|delet|scrap|suspend|revok|abolish|rescind|repeal|waiv|abandon|withdraw|unset|forget|ditch|bin|axe)(?:e|n?ed|e?s|n?ing|al)?\b|\b(?:get(?:ting)? rid of|(?:do|done|live) (?:away|without)|without (?:a|any) (?:limit|rule|cap)|no (?:limit|cap|ceiling)|(?:can|may|should|must|has to) (?:now |finally )?go(?= ?(?:$|[.,;:!?]|now|again|please|away))|gone|goes away|unlimited|no (?:longer|more)|any ?more)\b|(?<!cut[ -])\boff\b|\bends? (?:the|that|this|our)\b/iu
+/** The same, where no other value is told to come instead: "drop it to 0.8C". */
+const loosens =
+  /\b(?:drop(?:s|ped|ping)?|tak(?:e|es|en|ing)|reset(?:s|ting)?|clear(?:s|ed|ing)?|relax(?:es|ed|ing)?|loosen(?:s|ed|ing)?|eas(?:e|ed|ing)|free(?:s|d|ing)?|(?:back|return) to (?:the )?(?:normal|default|usual|standard))\b|\b(?:let|allow|may|can)\b.* (?:above|over|beyond|(?:more|faster) than)\b/iu
+/** Who says what nobody may any longer tightens. */
+const tightens = /\b(?:nobody|no ?one|none of|never|no (?:longer|more) (?:than|charg\w*|going|above|over))\b/iu
+
+function isLiftedIn(plain: string, values: readonly Candidate[]): boolean {
+  if (tightens.test(plain)) return false
+  return lifts.test(plain) || (loosens.test(plain) && !values.some(isGoalIn(plain)))
+}
+
+/** "From 1C to 0.8C": the second is what is wanted. */
+const isGoalIn =
+  (plain: string) =>
+  ({ start }: Candidate) =>
+    /\b(?:to|at|with|by) (?:only |just |a |max )*$/iu.test(plain.slice(0, start))
 
 /** What a rule is called in a sentence, where its value does not say it. */
 const matters = {
@@ -19,15 +36,17 @@ const matters = {
   full: /\b(?:full|top|tops|high(?:est)?|charge[ds]? (?:volt|to)|cut-?off|max(?:imum)?|volts?|voltage|end)\b/iu,
 }
 type Limit = keyof typeof matters
-const limits = Object.keys(matters) as Limit[]
+/** Those that can be lifted. */
+export const limits = Object.keys(matters) as Limit[]
 
 /** The details of the command that sets them, so far as the sentence tells them. */
 export function rulesTold(plain: string, values: readonly Candidate[]): Readonly<Record<string, string>> {
-  const isLifted = lifting.test(plain)
+  const isLifted = isLiftedIn(plain, values)
   const called = limits.filter(limit => matters[limit].test(plain))
   const ofVolts = called.find(limit => limit === 'storage' || limit === 'floor') ?? 'full'
   const told: Record<string, string> = {}
-  for (const { kind, text } of values) {
+  const isGoal = isGoalIn(plain)
+  for (const { kind, text } of values.toSorted((a, b) => Number(isGoal(b)) - Number(isGoal(a)))) {
     const limit = kind === 'rate' ? 'rate' : kind === 'temperature' ? 'coldest' : isVolts(kind, text) && ofVolts
     if (limit) told[limit] ??= isLifted ? lifted : withoutCells(text)
   }

@@ -35,7 +35,10 @@ export function answerTo(
       : undefined
   }
   const free = command.options.find(({ name }) => name === missing.option)
-  const word = free && isNamedKind(free.kind) ? (offered ?? wordsFor(text, choices)) : undefined
+  const word =
+    free && isNamedKind(free.kind)
+      ? (offered ?? wordsFor(text, choices, free.kind === 'new title' ? mostOfTitle : mostOfName))
+      : undefined
   if (word !== undefined) {
     const options = { ...question.options, [missing.option]: word }
     return choiceOf(fitTo(command, [], options), question.options)
@@ -57,9 +60,10 @@ function asPart(value: Candidate, part: 'capacity_Ah' | 'series'): Candidate {
 
 const leastBare_mAh = 20
 
-const speaks = /\?|^\W*(?:it|its|it's|they|they're|that|that's|this|these|those|and|but|no)\b/i
+const [mostOfName, mostOfTitle] = [3, 8]
+const speaks = /\?|^\W*(?:(?:what|how|can|is) |(?:it|its|it's|they|they're|that|that's|this|these|those|and|but|no)\b)/i
 
 /** A name or a title as somebody types it in answer: one of the choices, or few words that ask nothing. */
-const wordsFor = (text: string, choices: readonly string[]): string | undefined =>
+const wordsFor = (text: string, choices: readonly string[], most: number): string | undefined =>
   nearest(text.trim(), choices) ??
-  (text.trim().split(/\s+/).length <= 3 && !speaks.test(text) ? text.trim() : undefined)
+  (text.trim().split(/\s+/).length <= most && !speaks.test(text) ? text.trim() : undefined)

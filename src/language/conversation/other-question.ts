@@ -1,16 +1,14 @@
-// Another question about what was spoken of, where a sign tells which: to pin it, to fly with it, what it draws or ends at.
+// Another question about what was spoken of, where a sign tells which: to fly with it, what it draws or ends at.
 
 import { chemistryNamed } from '../../charging/things/chemistries.ts'
 import type { Candidate } from '../candidates/index.ts'
 import type { Frame } from '../frames/frame.ts'
 import { conceptsIn } from '../model/concepts.ts'
-import type { Ranked } from '../model/index.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
 import type { Choice } from '../reading/choose.ts'
 import { fitTo, type Kept } from '../reading/fit.ts'
 import { takenAlong } from '../reading/joined.ts'
 import { toldIn } from '../reading/told-pack.ts'
-import { writeQuestion } from '../sentence/question.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { opensAsking } from './asks-nothing.ts'
 import { choiceOf } from './choice-of.ts'
@@ -20,7 +18,6 @@ import type { Lent } from './lend.ts'
 interface Said {
   readonly text: string
   readonly values: readonly Candidate[]
-  readonly ranked: readonly Ranked[]
   readonly frame: Frame
 }
 
@@ -33,13 +30,8 @@ interface Sign {
   readonly without?: readonly string[]
   /** Its values are details, too. */
   readonly takesValues?: true
-  /** Nothing of the question before is a detail of it. */
-  readonly alone?: true
 }
 
-const pointing = /\b(?:this|that|it|these|those|them)\b/i
-const likely = 0.3
-const pins: ReadonlySet<string> = new Set(['answer post', 'answer save'])
 const givesUp = /\b(?:los[et]|losing|giv(?:e|ing) (?:away|up)|sacrifice|(?:how much|what) less|do without)\b/i
 const asksAmps = /\b(?:amps?|amperes?|current|draws?|drawn|pulls?)\b/i
 const fed = /\b(?:from|off|on|at|car|socket|supply|psu|battery|input|side)\b/i
@@ -70,17 +62,6 @@ const signs: readonly Sign[] = [
         return undefined
       const rate_C = Math.max(pack.labelRate_C ?? 0, chemistryNamed(pack.chemistry ?? '')?.highestRate_C.value ?? 0)
       return { current: writeQuantity(rate_C * (pack.capacity_Ah ?? 0), 'current') }
-    },
-  },
-  // "Pin that": its answer becomes one of the club's, and only its title is open.
-  {
-    command: 'answer save',
-    alone: true,
-    puts: ({ text, values, ranked, frame: { question } }, vocabulary) => {
-      const isOfLast = values.length === 0 && pointing.test(text) && Object.keys(question.options).length > 0
-      const isPinned = ranked.slice(0, 2).some(({ intent, share }) => pins.has(intent) && share > likely)
-      const isChange = vocabulary.some(({ name, changes }) => name === question.command && changes)
-      return isOfLast && isPinned && !isChange ? { question: writeQuestion(question) } : undefined
     },
   },
   // "Can i take those on the plane".
@@ -131,18 +112,17 @@ export function otherQuestion(
   vocabulary: Vocabulary,
   lent: (command: CommandWords) => Lent,
 ): Choice | undefined {
-  for (const { command: name = said.frame.question.command, puts, without = [], takesValues, alone } of said.frame
-    .pending
+  for (const { command: name = said.frame.question.command, puts, without = [], takesValues } of said.frame.pending
     ? []
     : signs) {
     const command = vocabulary.find(one => one.name === name)
     const put = command && puts(said, vocabulary)
     if (!put) continue
-    const { kept, before } = alone ? { kept: {} } : lent(command)
+    const { kept, before } = lent(command)
     const held = Object.fromEntries(Object.entries(kept).filter(([detail]) => !without.includes(detail)))
     const fitted = fitTo(command, takesValues ? said.values : [], { ...held, ...put }, before)
     const { pack, packs, chemistry } = fitted.options
-    if (alone || (fitted.missing === undefined && (pack ?? packs ?? chemistry))) return choiceOf(fitted, held)
+    if (fitted.missing === undefined && (pack ?? packs ?? chemistry)) return choiceOf(fitted, held)
   }
   return undefined
 }

@@ -7,7 +7,7 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { Frame } from '../frames/frame.ts'
 import { knownShare } from '../model/index.ts'
 import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/assumed.words.ts'
-import { aside, type Choice, choices, tellsOfPacks } from '../reading/choose.ts'
+import { aside, type Choice, choices, fitRead, tellsOfPacks } from '../reading/choose.ts'
 import type { Fitted } from '../reading/fit.ts'
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Near, Understanding } from '../reading/meant.ts'
@@ -18,7 +18,7 @@ import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { namesForeign } from '../things/foreign-chemistries.ts'
 import { amended } from './amend.ts'
 import { opensAsking } from './asks-nothing.ts'
-import { choiceBy } from './choice-of.ts'
+import { choiceBy, choiceOf } from './choice-of.ts'
 import { isOnlyValues, namesPack } from './follow-up.ts'
 import { elsewhere, inTalk, rankedInTalk } from './in-talk.ts'
 import { type Lent, lentTo } from './lend.ts'
@@ -55,12 +55,15 @@ export function readPlainly(
   const asked = choices(ranked, values, vocabulary, by, lent, inHandbook, text, !frame)
   const talked = frame ? inTalk(asked, text, values, ranked, vocabulary).toSorted((a, b) => b.score - a.score) : asked
   const own = isBarePack(text, values) ? [...settingOf(values, vocabulary, lent), ...talked] : talked
+  const command = vocabulary.find(({ name }) => name === free.meant)
+  const meant = command && choiceOf(fitRead(command, by(command)), {})
   const follows =
-    frame &&
-    (withOneMore(text, values, frame, vocabulary) ??
-      otherQuestion({ text, values, ranked, frame }, vocabulary, lent) ??
-      stays(text, values, own[0], frame, vocabulary) ??
-      amended(text, values, ranked, frame, vocabulary, by))
+    meant ??
+    (frame &&
+      (withOneMore(text, values, frame, vocabulary) ??
+        otherQuestion({ text, values, frame }, vocabulary, lent) ??
+        stays(text, values, own[0], frame, vocabulary) ??
+        amended(text, values, ranked, frame, vocabulary, by)))
   // The surer it goes on, the less it is a question of its own.
   const found = follows
     ? [...own.map(one => ({ ...one, score: one.score * (1 - follows.score) })), follows].toSorted(
@@ -104,7 +107,7 @@ export function readPlainly(
     !isClear ||
     (best.fitted === undefined && !aside.has(best.intent)) ||
     isStrange(text, values) ||
-    (understanding.notUnderstood.length > 0 && isList(best) && !opensAsking.test(text))
+    (understanding.notUnderstood.length > 0 && !meant && isList(best) && !opensAsking.test(text))
   )
     return { kind: isOurs(text, values) ? 'unclear' : 'notours', near, understanding }
   const sources = values.filter(({ kind }) => kind === 'source')
@@ -122,8 +125,8 @@ export function readPlainly(
     const open = { ...question, told: fitted.doubts }
     return { kind: 'asks back', question: open, missing: fitted.missing, told: fitted.told, understanding }
   }
-  const command = vocabulary.find(({ name }) => name === fitted.command)
-  const told = command && isOfNamed(command) ? fitted.options : {}
+  const ofNamed = vocabulary.find(({ name }) => name === fitted.command)
+  const told = ofNamed && isOfNamed(ofNamed) ? fitted.options : {}
   const named = new Set(fitted.command.split(' '))
   const isNamed = (typed: string) => named.has(typed.toLowerCase())
   const unplaced = outside(fitted.left, told).flatMap(({ typed }) => (isNamed(typed) ? [] : [typed]))
@@ -132,7 +135,7 @@ export function readPlainly(
     told,
   ).flatMap(({ typed }) => (isNamed(typed) ? [] : [typed]))
   const { kept } = best
-  const still = best === follows || kept.length > 0 ? stillAssumed(frame, values) : []
+  const still = (best === follows && !meant) || kept.length > 0 ? stillAssumed(frame, values) : []
   return {
     kind: 'question',
     question,

@@ -48,6 +48,8 @@ export interface Talk {
   readonly frame: Frame | undefined
   readonly about: string | undefined
   readonly told: readonly StayingDanger[]
+  /** The last question that was answered, in notation, where its answer can be kept. */
+  readonly answered?: string | undefined
   /** Questions that the last reply offered by number. */
   readonly offered: readonly string[]
   /** Where the last reply refused: the dangers that it spoke of. */

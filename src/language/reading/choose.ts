@@ -39,6 +39,12 @@ export interface Reading {
   readonly free: Kept
 }
 
+/** What it tells in words stands above a value in it: "lift the 1C limit". */
+export function fitRead(command: CommandWords, { values, free }: Reading, kept: Kept = {}, before?: PackTold): Fitted {
+  const fitted = fitTo(command, values, { ...kept, ...free }, before)
+  return { ...fitted, options: { ...fitted.options, ...free } }
+}
+
 /**
  * Best first. `readBy` gives how a command reads the sentence; `lentTo` what an earlier question lends to it;
  * `inHandbook` how surely the handbook answers, 1 and above where it does; `isFirst` says that nothing was asked before.
@@ -67,9 +73,9 @@ export function choices(
       if (!command) return { intent, fitted: undefined, score: heeded(intent, share, values, inHandbook), kept: [] }
       const { kept, before } = lentTo(command)
       const own = readBy(command)
-      const told = { ...kept, ...own.free }
-      const fitted = fitTo(command, own.values, told, before)
-      const isBare = values.every(isWord) && Object.keys(told).length === 0 && (isYesOrNo || isOfPacks(command))
+      const fitted = fitRead(command, own, kept, before)
+      const isBare =
+        values.every(isWord) && Object.keys({ ...kept, ...own.free }).length === 0 && (isYesOrNo || isOfPacks(command))
       return {
         intent,
         fitted,

@@ -7,6 +7,8 @@ import type { Kept } from './fit.ts'
 export interface FreeWords {
   /** As typed: saved names stand in it, not what they stand for. */
   readonly typed: string
+  /** The command that its verbs and names tell for sure. */
+  readonly meant?: string | undefined
   /** What it tells for the command. */
   of(command: CommandWords): Kept
 }
@@ -18,6 +20,7 @@ const named: ReadonlySet<string> = new Set([
   'title',
   'new title',
   'matter',
+  'changed',
   'lesson',
   'club rule',
 ])

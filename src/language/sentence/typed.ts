@@ -73,7 +73,7 @@ const listed = /[;|+]/
 const listKinds: ReadonlySet<string> = new Set(['packs', 'session packs'])
 /** Kinds of value that a plain sentence is searched for; words of any other kind belong to the detail as they stand. */
 const sought: ReadonlySet<string> = new Set(
-  'pack,chemistry,cells,charger,source,from,to,current,voltage,power,energy,capacity,duration,temperature,resistance,cell resistances,length,gauge,mass,count,cell volts,percent,rate,session chargers,session sources'.split(
+  'pack,chemistry,cells,charger,source,from,to,current,voltage,power,energy,capacity,duration,temperature,resistance,cell resistances,length,gauge,mass,count,cell volts,percent,rate,session chargers,session sources,matter'.split(
     ',',
   ),
 )

@@ -40,16 +40,16 @@ export function historyMemory(db: Database, memoryIn: (transaction: Database) =>
         .execute()
       return rows.map(changeFromRow)
     },
-    async lastOf(person, community) {
-      const row = await changesBy(db, person)
+    async changesOf(person, community) {
+      const rows = await changesBy(db, person)
         .where('community', '=', community)
         .where('undone', '=', 0)
         .where('undoes', '=', '')
         .orderBy('at', 'desc')
         .orderBy('id', 'desc')
-        .limit(1)
-        .executeTakeFirst()
-      return row && changeFromRow(row)
+        .limit(lastFew)
+        .execute()
+      return rows.map(changeFromRow)
     },
     async forgetBefore(time) {
       const old = db.selectFrom('changes').select('id').where('at', '<', time.toISOString())
@@ -57,6 +57,9 @@ export function historyMemory(db: Database, memoryIn: (transaction: Database) =>
     },
   }
 }
+
+/** More than anybody changes within the time to take it back. */
+const lastFew = 50
 
 let noted = 0
 /** Of changes in one millisecond the later one has the greater id. */

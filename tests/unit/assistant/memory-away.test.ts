@@ -11,7 +11,7 @@ type Trouble = 'none' | 'down' | 'slow' | 'read-only'
 type Call = (...of: unknown[]) => Promise<unknown>
 
 const reading =
-  /^(?:rules|find|startingWith|list|asking|of|get|count|latest|lastOf|communities|export|learned|pending)$/
+  /^(?:rules|find|startingWith|list|asking|of|get|count|latest|changesOf|communities|export|learned|pending)$/
 const away = () => Object.assign(new Error('connect ECONNREFUSED'), { code: 'ECONNREFUSED' })
 const readOnly = () => Object.assign(new Error('cannot execute INSERT'), { code: '25006' })
 

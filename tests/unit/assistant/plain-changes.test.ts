@@ -131,8 +131,30 @@ describe('standard answers', () => {
   test('a member is told that it takes a moderator, and nothing is asked', async () => {
     const { problem } = await asking.ask('delete the answer on adapters')
     expect(problem?.what).toContain('Only moderators')
+    expect((await asking.ask('delete the pinned answer')).problem?.what).toContain('Only moderators')
     await asking.ask('yes')
     expect(await titles()).toContain('Adapters')
+  })
+})
+
+describe('a change taken back in plain words', () => {
+  test('is done at once behind it, and asked about once something else was spoken of', async () => {
+    await asking.ask('set our max to 1C', moderator)
+    await asking.ask('undo that please', moderator)
+    expect(await rules()).toEqual({})
+    await asking.ask('set our max to 1C', moderator)
+    await asking.ask('what current for a 3S 720 LiHV', moderator)
+    expect((await asking.ask('take that back', moderator)).problem?.what).toContain('highest charge rate 1C')
+    await asking.ask('no', moderator)
+    expect(await rules()).toMatchObject({ maxRate_C: { LiPo: 1 } })
+  })
+
+  test('is the last one of what is named', async () => {
+    await asking.ask('house set rate: 1C', moderator)
+    await asking.ask('answer save title: Bench text: By the door.', moderator)
+    await asking.ask('undo about: rules', moderator)
+    expect(await rules()).toEqual({})
+    expect(await titles()).toEqual(['Bench'])
   })
 })
 
@@ -140,6 +162,21 @@ describe('rules of the club', () => {
   test('a limit without a type is for every type', async () => {
     await asking.ask('set our max to 1C', moderator)
     expect(await rules()).toEqual({ maxRate_C: { LiPo: 1, LiHV: 1, 'Li-ion': 1, LiFe: 1 } })
+  })
+
+  test('one that is lifted in any words is never set, and goes after a yes', async () => {
+    await asking.ask('set our max to 1C', moderator)
+    const { problem } = await asking.ask('we have decided to suspend the 1C limit', moderator)
+    expect(problem?.what).toContain('Then: every type: highest charge rate not set')
+    await asking.ask('yes', moderator)
+    expect(await rules()).toEqual({})
+  })
+
+  test('one that is set already can be lifted by what is offered', async () => {
+    await asking.ask('house set rate: 1C', moderator)
+    const { followUps } = await asking.ask('house set rate: 1C', moderator)
+    await asking.ask(followUps[0]?.question ?? '', moderator)
+    expect(await rules()).toEqual({})
   })
 
   test('one that stands is changed after a yes', async () => {

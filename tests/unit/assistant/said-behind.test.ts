@@ -2,7 +2,7 @@
 
 import { afterEach, beforeEach, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
-import type { Asking } from '../../support/ask.ts'
+import { type Asking, moderator } from '../../support/ask.ts'
 import { demoAsking, endFaultless } from '../../support/demo-asking.ts'
 
 let asking: Asking
@@ -22,9 +22,9 @@ it.each([
 })
 
 it('pins what was just worked out, once it has a title', async () => {
-  await asking.ask('current for a 2s 350 lipo')
-  expect((await asking.ask('please pin this for everybody')).problem?.what).toContain('title')
-  expect((await asking.ask('Indoor packs')).readAs).toContain('current pack: 2S 350mAh LiPo')
+  await asking.ask('current for a 2s 350 lipo', moderator)
+  expect((await asking.ask('please pin this for everybody', moderator)).problem?.what).toContain('title')
+  expect((await asking.ask('Indoor packs', moderator)).readAs).toContain('current pack: 2S 350mAh LiPo')
 })
 
 it.each([

@@ -1,0 +1,130 @@
+// What is to be done with something that is kept: told by verbs and by what is named, whatever its name sounds like.
+
+import { stemsOf } from '../../handbook/search/words.ts'
+import type { Candidate } from '../../language/candidates/index.ts'
+import deedWords from './deed-words.json' with { type: 'json' }
+
+type Deed = keyof typeof deedWords
+
+const phrases = (Object.keys(deedWords) as Deed[]).flatMap(deed =>
+  deedWords[deed].split(', ').map(phrase => ({ deed, stems: stemsOf(phrase) })),
+)
+
+const ofDeeds: ReadonlySet<string> = new Set(phrases.flatMap(({ stems }) => stems))
+
+/** What is told beside it. */
+export const besideDeeds = (text: string): string =>
+  text.replace(/[\p{L}\p{N}]+/gu, word => (stemsOf(word).some(one => ofDeeds.has(one)) ? '' : word))
+
+/** What the words tell first of all, the longer phrase before the shorter; a name among them is none of them. */
+export function deedsIn(text: string): readonly Deed[] {
+  const said = stemsOf(text)
+  return phrases
+    .flatMap(({ deed, stems }) => {
+      const at = placeOf(stems, said)
+      return at < 0 ? [] : [{ deed, at, length: stems.length }]
+    })
+    .toSorted((a, b) => a.at - b.at || b.length - a.length)
+    .map(({ deed }) => deed)
+}
+
+/** Where the first of them stands that has the others somewhere behind it; below 0 where they do not stand so. */
+function placeOf([first = '', ...others]: readonly string[], said: readonly string[]): number {
+  const start = said.indexOf(first)
+  if (start < 0) return -1
+  let at = start
+  for (const one of others) at = at < 0 ? at : said.indexOf(one, at + 1)
+  return at < 0 ? -1 : start
+}
+
+/** It asks about doing it, and wants nothing done: whoever asks whether you would wants it. */
+const asksAbout =
+  /^\W*(?:(?:and|so|but|ok|hi|hey|hello|please) )*(?:how|what|why|who|whose|which|when|where|if|is|are|was|were|do|does|did|has|am|(?:may|can|could|should) (?:i|members?|any\w*|every\w*|some\w*|people|one|a)|(?:would|will) \w+ing)\b|\b(?:what happens|who may|allowed to|even if)\b/iu
+const saysWhat = /\bwhat (?:do|does|did|is|'s)\b/iu
+
+/** What a sentence is about that speaks of a standard answer. */
+const answerNoun =
+  /\b(?:answers?|cards?|pins?|pinned|notices?|faqs?|replies|reply|titles?|headings?|what we (?:say|said|have) (?:about|on|of))\b/iu
+const otherNoun =
+  /\b(?:charges?|log(?:ged)?|logbook|entry|entries|reminders?|alarms?|timers?|pings?|notes?|limits?|rules?|caps?|lessons?)\b/iu
+/** "This", of what was just answered. */
+const ofLast =
+  /\b(?:this|that|it|these|those|that's|(?:the|your) (?:last|previous|above|latest) (?:one|answer|reply|message|thing|bit)|(?:the|your) (?:answer|reply)(?: above)?|what you(?:'ve)? (?:just |have )?(?:said|told|wrote|written|answered|gave)|what was (?:just )?said)\b/iu
+const ofAnswers =
+  /\b(?:pin\w*|post\w*|board|answers?|reply|replies|cards?|faq|everybody|everyone|all of us|official|standing|standard|what you)\b/iu
+const ofPack = /\b(?:packs?|batter(?:y|ies)|chargers?|my|mine)\b/iu
+const ofBefore = /\b(?:old|previous|former|earlier|word(?:ing|s)|text|was|were|before)\b/iu
+const toRules =
+  /\b(?:write|put|add|note|enter|record|make|new)\b[^:]*\b(?:rules?|rule ?book|board|notice ?board)\b[^:]{0,20}(?::|\bthat\b)/iu
+const limitNoun = /\b(?:limit(?:s|ation|ations)?|caps?|ceiling|restrictions?|rules?)\b/iu
+/** What a rule of the club is made of. */
+const ofRules: ReadonlySet<string> = new Set([
+  'rate',
+  'voltage',
+  'state',
+  'temperature',
+  'chemistry',
+  'number',
+  'count',
+])
+
+export interface Named {
+  /** Of a standard answer that is there. */
+  readonly title: string | undefined
+  /** Its very words, or in quotes. */
+  readonly isVerbatim: boolean
+  /** What the asker removed lately. */
+  readonly gone: string | undefined
+  /** Names of the kit that stand in it. */
+  readonly saved: readonly string[]
+  /** What somebody wants to keep is to bear. */
+  readonly heading: string | undefined
+}
+
+export interface Told {
+  readonly named: Named
+  /** Details of rules that it lifts. */
+  readonly isLifting: boolean
+  readonly values: readonly Candidate[]
+  /** Whether the last answer was about a pack; undefined where there was none. */
+  readonly isOfPack: boolean | undefined
+}
+
+/** Whether the sentence is about a standard answer that is there. */
+export const isOfAnswer = (plain: string, { title, isVerbatim }: Named): boolean =>
+  title !== undefined && (answerNoun.test(plain) || (isVerbatim && deedsIn(without(plain, title)).length > 0))
+
+/** The command that verbs and names tell for sure; undefined where they leave it to what the words sound like. */
+export function commandMeant(plain: string, { named, isLifting, values, isOfPack }: Told): string | undefined {
+  const { title, gone, saved, heading } = named
+  const figures = values.filter(({ kind, text }) => kind !== 'count' && /\d/.test(text))
+  const isInName = ({ typed }: Candidate) => (heading ?? '').toLowerCase().includes(typed.toLowerCase())
+  const hasValues = !figures.every(isInName)
+  const rest = without(plain, title ?? gone ?? heading)
+  const deeds = deedsIn(rest)
+  const does = (deed: Deed) => deeds.includes(deed)
+  if (isOfAnswer(plain, named) && does('show') && saysWhat.test(rest)) return 'answer show'
+  if (asksAbout.test(rest)) return undefined
+  if (gone !== undefined && title === undefined && does('restore')) return 'undo'
+  if (isOfAnswer(plain, named)) {
+    const [first] = deeds.filter(deed => deed !== 'keep')
+    if (first === 'restore') return ofBefore.test(rest) ? 'undo' : 'answer post'
+    return first && `answer ${first}`
+  }
+  if (toRules.test(plain) && !hasValues) return 'answer save'
+  if (isOfPack !== undefined && !hasValues && does('keep') && ofLast.test(rest) && !isForKit(rest, heading, isOfPack))
+    return 'answer save'
+  const isOfRules = saved.length === 0 && values.every(({ kind }) => ofRules.has(kind))
+  if (isLifting && limitNoun.test(plain) && !answerNoun.test(plain) && isOfRules) return 'house set'
+  if (deeds[0] === 'remove' && saved.length > 0 && !hasValues && !otherNoun.test(plain)) return 'kit remove'
+  return undefined
+}
+
+/** "Save that pack as hawk": what is kept is the pack, not what was said of it. */
+const isForKit = (rest: string, heading: string | undefined, isOfPack: boolean): boolean =>
+  isOfPack && !ofAnswers.test(rest) && (ofPack.test(rest) || heading === undefined || !heading.includes(' '))
+
+const without = (plain: string, name: string | undefined): string => {
+  const at = name === undefined ? -1 : plain.toLowerCase().indexOf(name.toLowerCase())
+  return at < 0 ? plain : `${plain.slice(0, at)}\u25a1${plain.slice(at + (name ?? '').length)}`
+}
