@@ -57,7 +57,8 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     readAs = withNames(understood.readAs, used, locale)
     const { frame, about: since } = conversation.talk
     const notSure = unsure(definition, known, readAs)
-    const isNext = !notSure && since === undefined && registry.find(frame?.question.command ?? '')?.changes === true
+    const last = since === undefined ? (frame?.question.command ?? command) : command
+    const isNext = !notSure && last !== command && registry.find(last)?.changes === true
     const sure = understanding && ((await definition.confirm?.(understood.inputs, context, isNext)) ?? notSure)
     // A danger is answered first, and nothing is changed meanwhile.
     const sounds = doubts.filter(doubt => doubt.startsWith('maybe'))

@@ -143,8 +143,8 @@ async function removedBy({ asker, community, lookup }: Context): Promise<readonl
  * packs". The rest is heard, and so is what somebody says of something of their own.
  */
 function besidesTitle(heard: DangersIn, text: string, { about, meant: sure }: ToldFreely, meant: Meant): DangersIn {
-  const { title = about, 'new-title': newTitle, text: words } = 'question' in meant ? meant.question.options : {}
-  const names = present([about ?? title, newTitle, words !== undefined && ofOwn.test(words) ? undefined : words])
+  const { title, of = title, 'new-title': newTitle, text: words } = 'question' in meant ? meant.question.options : {}
+  const names = present([about ?? of, newTitle, words !== undefined && ofOwn.test(words) ? undefined : words])
   if (names.length + (sure ? 1 : 0) === 0) return heard
   const left = names.reduce(leftOut, text)
   const rest = dangersIn(sure ? besideDeeds(left) : left)

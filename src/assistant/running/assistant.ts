@@ -138,10 +138,11 @@ export function createAssistant(parts: AssistantParts): Assistant {
     if (offers.length + offered.length > 0 || refused || before)
       frames.set(asker, place, { offered: offers, refused }, now_ms)
     if (reply.question === undefined) return reply
+    const { changes, notStanding } = registry.get(reply.command)
     // What only offers entries of the handbook answers nothing.
-    if (standingRegistry.find(reply.command))
-      frames.set(asker, place, { answered: /about: \?/.test(reply.question) ? undefined : reply.question }, now_ms)
-    if (registry.find(reply.command)?.changes) refreshSoon(occasion.community.id)
+    const answered = /about: \?/.test(reply.question) ? undefined : reply.question
+    if (!changes && !notStanding) frames.set(asker, place, { answered }, now_ms)
+    if (changes) refreshSoon(occasion.community.id)
     return pointing(reply, occasion, looked)
   }
 

@@ -95,10 +95,10 @@ describe('the last answer', () => {
     await ask('why not overnight')
     const { followUps } = await ask('pin that one')
     expect(followUps.map(({ label }) => label)).toEqual(['Charging overnight'])
-    await ask('No nights, never')
+    await ask('Nights at home')
     await ask('pin that one')
     await ask('1')
-    expect((await answers()).map(([title]) => title)).toEqual(['Charging overnight', 'No nights, never'])
+    expect((await answers()).map(([title]) => title)).toEqual(['Charging overnight', 'Nights at home'])
   })
 
   test('is no pack, and a pack is no answer', async () => {
