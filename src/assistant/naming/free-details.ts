@@ -78,7 +78,7 @@ export function freeDetails(
           : (names.name ?? (pointsBack.test(plain) ? frame?.names[0] : undefined)),
     'pack name': names.name ?? frame?.question.options.name ?? frame?.names[0],
     lesson,
-    matter: matterOf(plain, told.title !== undefined),
+    matter: named.gone === undefined ? matterOf(plain, told.title !== undefined) : undefined,
     changed: named.gone,
     'new name': names.to,
     title: told.title,
