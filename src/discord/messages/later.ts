@@ -43,7 +43,8 @@ export function createDeliverLater(rest: REST, compose: Compose, replying?: Repl
     const answer = await compose.dress(reply, occasion, 'brief')
     try {
       if ('token' in way) await inPlaceOfPromise(way, answer)
-      else await replying?.(occasion, way, answer)
+      else if (replying) await replying(occasion, way, answer)
+      else return { closed: way.channel }
       return 'delivered'
     } catch (error) {
       const isRefusal = error instanceof DiscordAPIError && error.status < 500

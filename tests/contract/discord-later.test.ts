@@ -1,0 +1,87 @@
+// A reply that comes later than its question, by the way that the question left open: once, and to whom it belongs.
+
+import { afterEach, beforeEach, expect, test } from 'vitest'
+import type { Occasion } from '../../src/assistant/occasion.ts'
+import type { Reply } from '../../src/assistant/reply.ts'
+import type { Surface } from '../../src/assistant/running/assistant.ts'
+import { createDiscordEndpoint } from '../../src/discord/endpoint.ts'
+import { askedBy, askedIn } from '../../src/discord/messages/later.ts'
+import { occasionOf } from '../../src/discord/platform/occasion.ts'
+import { bareChannelId, channelId, type Interaction, newId, slash } from '../support/discord-events.ts'
+import { type DiscordRoom, openDiscordRoom } from '../support/discord-room.ts'
+
+const expiry_ms = 400
+let room: DiscordRoom
+let surface: Surface
+let reply: Reply
+beforeEach(async () => {
+  room = await openDiscordRoom({ expiry_ms })
+  surface = room.surface()
+  await surface.start()
+  const occasion = occasionBy(slash('bench', { pack: '3S 720 LiHV' }))
+  reply = await room.assistant.answer('bench pack: 3S 720 LiHV', occasion)
+})
+afterEach(() => room.close())
+
+function occasionBy(interaction: Interaction): Occasion {
+  const one = interaction as never
+  const occasion = occasionOf(one, () => undefined)
+  if (!occasion) throw new Error('nobody asks')
+  return { ...occasion, asked: askedBy(one) }
+}
+const inMessage = (channel = channelId): Occasion => ({
+  ...occasionBy(slash('bench')),
+  asked: askedIn({ channel, message: newId() }),
+})
+/** As the table of what is due gives it back. */
+const kept = (occasion: Occasion): Occasion => JSON.parse(JSON.stringify(occasion))
+const deliver = (occasion: Occasion) => surface.deliver(kept(occasion), reply)
+
+test('in place of what was promised, as often as it takes', async () => {
+  const interaction = slash('bench')
+  const asked = room.discord.expect(interaction)
+  asked.acknowledged = true
+  const occasion = occasionBy(interaction)
+  expect(await deliver(occasion)).toBe('delivered')
+  expect(await deliver(occasion)).toBe('delivered')
+  expect(asked.told.map(({ what }) => what)).toEqual(['edit', 'edit'])
+  expect(asked.told[0]?.body.embeds[0].description).toContain('3S 720 LiHV')
+})
+
+test('where nothing was promised and it is in time, to the asker alone', async () => {
+  const interaction = slash('bench')
+  const asked = room.discord.expect(interaction)
+  expect(await deliver(occasionBy(interaction))).toBe('delivered')
+  expect(asked.told).toMatchObject([{ what: 'callback', body: { data: { flags: 64 } } }])
+})
+
+test('where nothing was promised and it is too late, never', async () => {
+  const interaction = slash('bench')
+  const asked = room.discord.expect(interaction)
+  await new Promise(resolve => setTimeout(resolve, expiry_ms + 50))
+  expect(await deliver(occasionBy(interaction))).toEqual({ closed: 'Unknown interaction' })
+  expect(asked.told).toEqual([])
+})
+
+test('in reply to a message, once, and noted', async () => {
+  const occasion = inMessage()
+  await deliver(occasion)
+  await deliver(occasion)
+  expect(room.discord.messages).toHaveLength(1)
+  const noted = await room.memory.answered.byQuestion(occasion.asked?.id ?? '')
+  expect(noted).toMatchObject({ askedBy: occasion.asker.id, answerMessage: `discord:${room.discord.messages[0]?.id}` })
+})
+
+test('a connection that breaks is worth another try, a refusal is not', async () => {
+  const occasion = inMessage(bareChannelId)
+  for (const _ of [1, 2]) room.discord.mishap(/messages$/, 'cut')
+  await expect(deliver(occasion)).rejects.toThrow()
+  expect(await deliver(occasion)).toBe('delivered')
+  const wrong = { ...occasion, asked: askedIn({ channel: 'no-channel', message: newId() }) }
+  expect(await deliver(wrong)).toMatchObject({ closed: expect.any(String) })
+})
+
+test('the HTTP endpoint, which may write no messages, says so', async () => {
+  const endpoint = createDiscordEndpoint({ ...room.parts(), publicKey: '00'.repeat(32) })
+  expect(await endpoint.deliver(kept(inMessage()), reply)).toMatchObject({ closed: channelId })
+})
