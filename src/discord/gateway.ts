@@ -11,6 +11,7 @@ import {
   Status,
 } from 'discord.js'
 import type { Surface } from '../assistant/running/assistant.ts'
+import { createInFlight } from '../ground/in-flight.ts'
 import type { AnsweredMemory } from '../memory/memory.ts'
 import { createAnswerInteraction } from './commands/interactions.ts'
 import { logDifference } from './commands/registration.ts'
@@ -21,7 +22,6 @@ import { createDeliverLater } from './messages/later.ts'
 import { createReplying } from './messages/replies.ts'
 import { restResponder } from './messages/responder.ts'
 import { closedForGood, describeFault, notLetIn } from './platform/faults.ts'
-import { createInFlight } from './platform/in-flight.ts'
 import type { DiscordParts } from './platform/parts.ts'
 import { createRecentIds } from './platform/recent-ids.ts'
 

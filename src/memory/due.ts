@@ -38,6 +38,4 @@ export interface DueMemory {
   put(work: NewDue): Promise<void>
   /** Marks it: its content goes, and whose it was. */
   done(id: string, now: Date): Promise<void>
-  /** Drops marks that are older. */
-  forgetBefore(time: Date): Promise<void>
 }

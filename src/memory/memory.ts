@@ -18,8 +18,6 @@ export interface QuestionMemory {
   /** All of them or none; their ids in the same order. */
   keepAll(questions: readonly string[]): Promise<readonly string[]>
   find(id: string): Promise<string | undefined>
-  /** Drops what was last kept before that day. */
-  forgetBefore(time: Date): Promise<void>
 }
 
 /** One question that was answered: which message asked, which answered. */
@@ -39,8 +37,6 @@ export interface AnsweredMemory {
   record(answered: AnsweredQuestion): Promise<void>
   byQuestion(questionMessage: string): Promise<AnsweredQuestion | undefined>
   byAnswer(answerMessage: string): Promise<AnsweredQuestion | undefined>
-  /** Drops what is older. */
-  forgetBefore(time: Date): Promise<void>
 }
 
 export type KitKind = 'pack' | 'charger' | 'source'
@@ -153,8 +149,6 @@ export interface HistoryMemory {
   latest(community: string, most: number): Promise<readonly NotedChange[]>
   /** The last few of this person there that were not taken back, and take back none; the latest first. */
   changesOf(person: string, community: string): Promise<readonly NotedChange[]>
-  /** Drops what is older. */
-  forgetBefore(time: Date): Promise<void>
 }
 
 /** Everything that is kept about one person, for handing it out and for deleting it. */
@@ -196,6 +190,8 @@ export interface Memory {
   readonly history: HistoryMemory
   readonly lessons: LessonMemory
   readonly members: MemberMemory
+  /** Drops what nobody needs any longer. */
+  forgetOld(now: Date): Promise<void>
   /** All of the work or none of it; it uses only the memory that it is handed. */
   together<T>(work: (memory: Memory) => Promise<T>): Promise<T>
   close(): Promise<void>

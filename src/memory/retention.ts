@@ -1,23 +1,36 @@
-// What nobody needs any longer is dropped.
+// What nobody needs any longer is dropped, a slice at a time, so that nobody waits behind it.
 
-import type { Memory } from './memory.ts'
+import { setImmediate as nextTurn } from 'node:timers/promises'
+import { sql } from 'kysely'
+import type { Database } from './database.ts'
 
 /** So long a change can be taken back by whoever made it; of a person's own kit none is noted for longer. */
 export const undoable_ms = 10 * 60_000
 
-export const day_ms = 86_400_000
-/** Long after the last edit of a question or reply to an answer, and after any late delivery. */
-const answeredKept_days = 90
-/** The buttons under an older answer say that they are too old. */
-const questionsKept_days = 365
-const changesKept_days = 365
-/** Longer than any platform tells the same again. */
-const doneKept_days = 30
+const day_ms = 86_400_000
+const slice = 500
 
-export async function forgetOld({ questions, answered, history, due }: Memory, now: Date): Promise<void> {
-  const before = (days: number) => new Date(now.getTime() - days * day_ms)
-  await answered.forgetBefore(before(answeredKept_days))
-  await questions.forgetBefore(before(questionsKept_days))
-  await history.forgetBefore(before(changesKept_days))
-  await due.forgetBefore(before(doneKept_days))
+/** Rows go by the time in a column, as text; where that is empty too, unless they are `dated`. */
+const kept = [
+  /** Long after the last edit of a question or reply to an answer, and after any late delivery. */
+  { table: 'answered', key: 'question_message', at: 'answered_at', days: 90 },
+  /** The buttons under an older answer say that they are too old. A day is noted, no time. */
+  { table: 'questions', key: 'id', at: 'kept_on', days: 365, digits: 10 },
+  { table: 'changes', key: 'id', at: 'at', days: 365 },
+  /** Longer than any platform tells the same again. */
+  { table: 'due', key: 'id', at: 'done_at', days: 30, dated: true },
+  /** What no surface that could do it was there for. */
+  { table: 'due', key: 'id', at: 'latest_at', days: 30, dated: true },
+]
+
+export async function forgetOld(db: Database, now: Date): Promise<void> {
+  for (const { table, key, at, days, digits, dated } of kept) {
+    const before = new Date(now.getTime() - days * day_ms).toISOString().slice(0, digits)
+    const [rows, id, time] = [sql.table(table), sql.ref(key), sql.ref(at)]
+    const old = sql`select ${id} from ${rows} where ${time} < ${before} and ${time} >= ${dated ? '0' : ''} limit ${slice}`
+    for (let gone = slice; gone === slice; await nextTurn()) {
+      const { numAffectedRows } = await sql`delete from ${rows} where ${id} in (${old})`.execute(db)
+      gone = Number(numAffectedRows)
+    }
+  }
 }

@@ -3,6 +3,7 @@
 import { randomInt } from 'node:crypto'
 import type { FieldPlan, FieldSession } from '../../charging/plan/field.ts'
 import { planField } from '../../charging/plan/plan.ts'
+import { createInFlight } from '../../ground/in-flight.ts'
 import { english, type Locale } from '../../ground/locale.ts'
 import type { DecimalMark } from '../../ground/show.ts'
 import { createFrames } from '../../language/frames/frame.ts'
@@ -84,7 +85,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
   const { ways = new Map() } = parts
   const registry = createRegistry(commands)
   const standing = createRegistry(commands.filter(({ changes, notStanding }) => !changes && !notStanding))
-  const background = new Set<Promise<void>>()
+  const background = createInFlight()
   const frames = createFrames()
   const myTurn = createTurnstile()
   const around = keptIn(memory, {
@@ -155,7 +156,6 @@ export function createAssistant(parts: AssistantParts): Assistant {
         fault => onFault(fault, 'bringing cards up to date'),
       )
     background.add(work)
-    void work.then(() => background.delete(work))
   }
 
   /** The reply, with the standard answer to the same question where the community has one. */
@@ -183,6 +183,6 @@ export function createAssistant(parts: AssistantParts): Assistant {
       }),
     mayAskPrivately: async ({ asker, community }) =>
       asker.moderates || (await lookup().memory.house.rules(community.id)).privateAnswers !== 'moderators',
-    settled: async () => void (await Promise.all(background)),
+    settled: background.settled,
   }
 }

@@ -1,5 +1,6 @@
 // What the assistant does unasked, round after round: all that is due, and learning what other replicas were told.
 
+import { createInFlight } from '../../ground/in-flight.ts'
 import type { DueLoop } from '../due/due-loop.ts'
 
 export interface RoundsParts {
@@ -18,41 +19,23 @@ const due_ms = 5000
 const rules_ms = 60_000
 
 export function createRounds({ assistant, learnRules }: RoundsParts): Rounds {
-  let isBegun = false
-  const strike = async () => {
-    if (!isBegun) await assistant.begin()
-    isBegun = true
-    await assistant.strike()
+  const underway = createInFlight()
+  const timers: NodeJS.Timeout[] = []
+  /** At once, then every so often. A round that takes longer than that does not hold up the next. */
+  const every = (time_ms: number, work: () => Promise<void>) => {
+    timers.push(setInterval(() => underway.add(work()), time_ms))
+    underway.add(work())
   }
-  const rounds = [createRound(due_ms, strike), createRound(rules_ms, learnRules)]
   return {
     start: () => {
-      for (const round of rounds) round.start()
+      const begun = assistant.begin()
+      every(due_ms, () => begun.then(() => assistant.strike()))
+      every(rules_ms, learnRules)
     },
     stop: async () => {
-      await Promise.all(rounds.map(round => round.stop()))
+      for (const timer of timers) clearInterval(timer)
+      await underway.settled()
       await assistant.settled()
-    },
-  }
-}
-
-/** At once, then every so often. A round that takes longer than that does not hold up the next. */
-function createRound(every_ms: number, work: () => Promise<void>): Rounds {
-  const underway = new Set<Promise<void>>()
-  let timer: NodeJS.Timeout | undefined
-  const round = () => {
-    const working = work()
-    underway.add(working)
-    void working.finally(() => underway.delete(working))
-  }
-  return {
-    start: () => {
-      timer = setInterval(round, every_ms)
-      round()
-    },
-    stop: async () => {
-      clearInterval(timer)
-      await Promise.all(underway)
     },
   }
 }

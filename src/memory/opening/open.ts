@@ -2,6 +2,7 @@
 
 import { type Database, inTransaction } from '../database.ts'
 import type { Memory } from '../memory.ts'
+import { forgetOld } from '../retention.ts'
 import { answeredMemory } from '../stores/answered.ts'
 import { answerMemory } from '../stores/answers.ts'
 import { dueMemory } from '../stores/due.ts'
@@ -58,6 +59,7 @@ export function memoryIn(db: Database): Memory {
     history: historyMemory(db, memoryIn),
     lessons: lessonMemory(db),
     members: memberMemory(db),
+    forgetOld: now => forgetOld(db, now),
     together: work => inTransaction(db, transaction => work(memoryIn(transaction))),
     close: () => db.destroy(),
   }

@@ -3,7 +3,6 @@
 import type { Selectable } from 'kysely'
 import type { Database, Tables } from '../database.ts'
 import type { AnsweredMemory, AnsweredQuestion } from '../memory.ts'
-import { inSlices } from './slices.ts'
 
 export function answeredMemory(db: Database): AnsweredMemory {
   const by = async (column: 'question_message' | 'answer_message', message: string) => {
@@ -22,10 +21,6 @@ export function answeredMemory(db: Database): AnsweredMemory {
     },
     byQuestion: message => by('question_message', message),
     byAnswer: message => by('answer_message', message),
-    async forgetBefore(time) {
-      const old = db.selectFrom('answered').select('question_message').where('answered_at', '<', time.toISOString())
-      await inSlices(most => db.deleteFrom('answered').where('question_message', 'in', old.limit(most)))
-    },
   }
 }
 

@@ -3,7 +3,6 @@
 import { PostgresAdapter, type Selectable } from 'kysely'
 import type { Database, Tables } from '../database.ts'
 import type { Due, DueMemory, NewDue } from '../due.ts'
-import { inSlices } from './slices.ts'
 
 /** At once. */
 const mostClaimed = 50
@@ -66,11 +65,6 @@ export function dueMemory(db: Database): DueMemory {
     async done(id, now) {
       const gone = { body: '', person: '', place: '', done_at: now.toISOString() }
       await db.updateTable('due').set(gone).where('id', '=', id).execute()
-    },
-    async forgetBefore(time) {
-      const marks = db.selectFrom('due').select('id').where('done_at', '>', '')
-      const old = marks.where('done_at', '<', time.toISOString())
-      await inSlices(most => db.deleteFrom('due').where('id', 'in', old.limit(most)))
     },
   }
 }

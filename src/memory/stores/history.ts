@@ -5,7 +5,6 @@ import type { Selectable } from 'kysely'
 import { type Database, inTransaction, type Tables } from '../database.ts'
 import type { Change, HistoryMemory, Memory, NotedChange } from '../memory.ts'
 import { undoable_ms } from '../retention.ts'
-import { inSlices } from './slices.ts'
 
 /** `memoryIn` gives the memory in a transaction. */
 export function historyMemory(db: Database, memoryIn: (transaction: Database) => Memory): HistoryMemory {
@@ -50,10 +49,6 @@ export function historyMemory(db: Database, memoryIn: (transaction: Database) =>
         .limit(lastFew)
         .execute()
       return rows.map(changeFromRow)
-    },
-    async forgetBefore(time) {
-      const old = db.selectFrom('changes').select('id').where('at', '<', time.toISOString())
-      await inSlices(most => db.deleteFrom('changes').where('id', 'in', old.limit(most)))
     },
   }
 }

@@ -3,7 +3,6 @@
 import { createHash } from 'node:crypto'
 import type { Database } from '../database.ts'
 import type { QuestionMemory } from '../memory.ts'
-import { inSlices } from './slices.ts'
 
 /** 96 bits of SHA-256 in 16 URL-safe characters. */
 const idOf = (question: string): string => createHash('sha256').update(question).digest('base64url').slice(0, 16)
@@ -28,10 +27,6 @@ export function questionMemory(db: Database): QuestionMemory {
     async find(id) {
       const row = await db.selectFrom('questions').select('question').where('id', '=', id).executeTakeFirst()
       return row?.question
-    },
-    async forgetBefore(time) {
-      const old = db.selectFrom('questions').select('id').where('kept_on', '<', dayOf(time))
-      await inSlices(most => db.deleteFrom('questions').where('id', 'in', old.limit(most)))
     },
   }
 }

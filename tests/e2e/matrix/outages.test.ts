@@ -79,7 +79,7 @@ describe('the assistant stops', () => {
     await ada.answer(room, asked, self)
     await assistant.kill()
     const before = await openMemory({ dataFolder: assistant.folder })
-    await before.answered.forgetBefore(new Date(Date.now() + 60_000))
+    await before.forgetOld(new Date(Date.now() + 91 * 86_400_000))
     await before.close()
 
     await assistant.start()

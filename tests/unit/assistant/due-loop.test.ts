@@ -112,7 +112,7 @@ test('what is old is dropped at the start, and the next day, whatever fails', as
   }
   const parts = { due: memory.due, clock: () => now, onFault: (fault: unknown) => faults.push(fault) }
   const loop = createDueLoop({ forgetting: forgetting(memory) }, parts)
-  const broken = { ...memory, answered: { ...memory.answered, forgetBefore: () => Promise.reject('no disk') } }
+  const broken = { ...memory, forgetOld: () => Promise.reject('no disk') }
   await memory.answered.record(old)
   const failing = createDueLoop({ forgetting: forgetting(broken) }, parts)
   await failing.begin()

@@ -4,9 +4,9 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { layers } from '../../../src/assistant/layers/opened.ts'
 import { readCustomId, writeCustomId } from '../../../src/discord/messages/custom-id.ts'
-import { createInFlight } from '../../../src/discord/platform/in-flight.ts'
 import { moderates } from '../../../src/discord/platform/occasion.ts'
 import { createRecentIds } from '../../../src/discord/platform/recent-ids.ts'
+import { createInFlight } from '../../../src/ground/in-flight.ts'
 
 describe('custom ids', () => {
   it('come back as they were given and fit', () => {

@@ -59,6 +59,6 @@ test('what is old goes in slices, all of it, and nothing else', async () => {
   const [old, young] = [new Date('2031-01-01'), new Date('2031-06-01')]
   for (let count = 0; count < 1201; count++) await memory.answered.record(answered(count, old))
   await memory.answered.record(answered(5000, young))
-  await memory.answered.forgetBefore(new Date('2031-05-01'))
+  await memory.forgetOld(new Date('2031-07-30'))
   expect((await memory.members.export(owner.id)).answered).toEqual([answered(5000, young)])
 })

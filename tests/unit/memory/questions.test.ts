@@ -2,7 +2,6 @@
 
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Memory } from '../../../src/memory/memory.ts'
-import { forgetOld } from '../../../src/memory/retention.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
 
 let memory: Memory
@@ -55,7 +54,7 @@ test('what is older than a time is dropped, and only that', async () => {
   const newer = { ...answered, questionMessage: 'discord:6', answerMessage: 'discord:7' }
   await memory.answered.record(answered)
   await memory.answered.record({ ...newer, answeredAt: new Date('2031-05-04T10:00:00.251Z') })
-  await memory.answered.forgetBefore(new Date('2031-05-04T10:00:00.251Z'))
+  await memory.forgetOld(new Date(Date.parse('2031-05-04T10:00:00.251Z') + 90 * 86_400_000))
   expect(await memory.answered.byQuestion('discord:3')).toBeUndefined()
   expect(await memory.answered.byQuestion('discord:6')).toBeDefined()
 })
@@ -66,12 +65,12 @@ test('a question is kept for a year after it was last asked, an answered message
   const id = await memory.questions.keep('help')
   await memory.answered.record({ ...answered, answeredAt: now })
   const kept = async () => [await memory.questions.find(id), (await memory.answered.byQuestion('discord:3'))?.question]
-  await forgetOld(memory, daysOn(90))
+  await memory.forgetOld(daysOn(90))
   expect(await kept()).toEqual(['help', answered.question])
-  await forgetOld(memory, daysOn(91))
+  await memory.forgetOld(daysOn(91))
   expect(await kept()).toEqual(['help', undefined])
-  await forgetOld(memory, daysOn(365))
+  await memory.forgetOld(daysOn(365))
   expect(await kept()).toEqual(['help', undefined])
-  await forgetOld(memory, daysOn(366))
+  await memory.forgetOld(daysOn(366))
   expect(await kept()).toEqual([undefined, undefined])
 })

@@ -1,4 +1,4 @@
-// The answers under way: so that a stop can wait for them.
+// Work under way: so that a stop can wait for it.
 
 export interface InFlight {
   add(work: Promise<unknown>): void
