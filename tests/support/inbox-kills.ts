@@ -37,8 +37,9 @@ interface Asked {
 
 const roundsEach = 10
 const questionsEach = 12
-/** The lease of a question is over in the next round. */
-const ahead_s = 40
+/** Nobody is left alone with a question of the round before; who took one for the loop is until the very last. */
+const ahead_s = 31
+const atLast = roundsEach + 5
 
 /** None of it does the same where it is done twice. */
 const questions = ['remind me in: 45min', 'log charge name: wren put-back: 640mAh', 'undo']
@@ -75,7 +76,7 @@ export async function inboxKills(rounds: number): Promise<InboxReport> {
       // Nobody kills these: the first hears what is told until it is answered, the second delivers what still waits.
       const open = all.filter(({ id, comesAgain }) => comesAgain && !answers.has(id))
       await hear(open, roundsEach, true)
-      await hear([], roundsEach + 1, true)
+      await hear([], atLast, true)
       count.asked += all.length
       for (const one of all) {
         const [times, told] = [await timesDone(one, memory), answers.get(one.id) ?? 0]
