@@ -13,28 +13,25 @@ export const asksWhatNow =
 const asksToUse =
   /\b(?:can|may|could|should|shall) (?:i|we) (?:still |just |now )*(?:use|fly|charge|keep) (?:it|them|this|that)\b/i
 
-/** It asks nothing but what to do then, tells nothing and thanks for nothing. */
-export const pleads = ({ kind, understanding }: Meant, text: string, about: string | undefined): boolean =>
-  (understanding.values.length === 0 && (asksWhatNow.test(text) || asksToUse.test(text))) ||
-  ((kind === 'unclear' ||
-    kind === 'notours' ||
-    kind === 'smalltalk' ||
-    (kind === 'handbook' && about === undefined) ||
-    understanding.intent === 'hello') &&
-    understanding.values.every(value => !/\d/.test(value.text)) &&
-    !opensAsking.test(text) &&
-    !thanks(text))
+interface Plea {
+  readonly meant: Meant
+  readonly text: string
+  readonly about: string | undefined
+}
 
+/** It asks nothing but what to do then, tells nothing and thanks for nothing. */
+export function pleads({ meant: { kind, understanding }, text, about }: Plea): boolean {
+  const isIdle = idle.has(kind) || (kind === 'handbook' && about === undefined) || understanding.intent === 'hello'
+  return understanding.values.length === 0 && (asksWhatNow.test(text) || asksToUse.test(text))
+    ? true
+    : isIdle && !understanding.values.some(value => /\d/.test(value.text)) && !opensAsking.test(text) && !thanks(text)
+}
+
+const idle: ReadonlySet<string> = new Set(['unclear', 'notours', 'smalltalk'])
 const polite: ReadonlySet<string> = new Set(['thanks', 'greeting'])
 
 /** A greeting or thanks are in it. */
 export const thanks = (text: string): boolean => conceptsIn(text).some(concept => polite.has(concept))
-
-const afterThanks =
-  /^\W*(?:(?:ok(?:ay)?|great|perfect|super|cool)\W+)?(?:many )?(?:thanks?(?: you)?|thx|ta|cheers)\b[^.!?,;]{0,20}[.!,;]+\s*(?=\S+\s+\S)(.+\?)\s*$/is
-
-/** What is asked behind thanks for the answer before. */
-export const askedBehind = (text: string): string | undefined => afterThanks.exec(text)?.[1]
 
 /** Numbers and names tell of another question than the one before. */
 export const namesAnew = (text: string, used: readonly KitEntry[]): boolean => used.length > 0 || /\d/.test(text)

@@ -2,7 +2,7 @@
 
 import { maybe } from '../../charging/situation/doubts.ts'
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
-import { amended } from '../../language/conversation/amend.ts'
+import { followUp } from '../../language/conversation/follow.ts'
 import { stillAssumed } from '../../language/conversation/read-plainly.ts'
 import { dangersIn } from '../../language/dangers/index.ts'
 import { intentsOf } from '../../language/model/index.ts'
@@ -29,7 +29,7 @@ export async function amendedQuestion(
   const values = bestCover(candidatesOf(words))
   const { told = [] } = typed.question
   const frame = { question: typed.question, pending: undefined, doubts: apart(told).doubts, names: [] }
-  const choice = amended(words, values, intentsOf(words, values), frame, vocabulary)
+  const choice = followUp({ text: words, values, ranked: intentsOf(words, values), frame, vocabulary })
   const fitted = choice && choice.score >= leastScore ? choice.fitted : undefined
   if (!fitted || fitted.missing) return undefined
   // What was told of dangers stands for whoever goes on, and what was only assumed stays so.

@@ -1,9 +1,8 @@
-// Values that are told by the last question: "half the amps", a bare "11.7" behind volts, how full what feeds is.
+// Values that are told by the last question: a bare "11.7" behind volts, how full what feeds is, two such chargers.
 
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate, ValueName } from '../candidates/index.ts'
-import { type FigureSaid, type Frame, typedIn } from '../frames/frame.ts'
-import { writeQuantity } from '../quantities/quantity.ts'
+import { type Frame, typedIn } from '../frames/frame.ts'
 import { asChargerBefore } from '../reading/charger-told.ts'
 import type { Kept } from '../reading/fit.ts'
 import { feedCues } from '../reading/packs-told.ts'
@@ -12,6 +11,38 @@ import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readSource } from '../things/source.ts'
 import { bankCell_V } from '../things/source-of-parts.ts'
 import { namesPack } from './follow-up.ts'
+import { withPartOfBefore } from './part-of-before.ts'
+
+/** What a value is looked at beside. */
+interface Beside {
+  readonly text: string
+  readonly command: CommandWords
+  /** Details of the question before. */
+  readonly before: Kept
+  readonly frame: Frame
+}
+
+/** What a value is meant as behind a question; the first that holds, else what it is by itself. */
+const meanings: readonly ((value: Candidate, beside: Beside) => Candidate | undefined)[] = [
+  // Where no pack was told a number counts what charges.
+  (value, { text, before, frame }) =>
+    asChargerBefore(
+      text,
+      value,
+      before.chargers ?? before.charger,
+      typedIn(frame),
+      (before.pack ?? before.packs) === undefined && before.source !== undefined,
+    ),
+  feedingStands,
+  ofItsKind,
+  ofItsLabel,
+  ofItsSource,
+  // "They are full already": where they stand, and not where they are to go.
+  (value, { text }) =>
+    value.kind === 'state' && value.text === 'full' && tellsOfIt.test(text.slice(0, value.start))
+      ? { ...value, cue: 'from' }
+      : undefined,
+]
 
 /** The values of the text as they are meant behind a question with these details. */
 export function asBefore(
@@ -20,85 +51,27 @@ export function asBefore(
   command: CommandWords,
   frame: Frame,
 ): readonly Candidate[] {
-  const { question, figures = [] } = frame
-  const { options } = question
-  // Where no pack was told a number counts what charges.
-  const isOfChargers = (options.pack ?? options.packs) === undefined && options.source !== undefined
-  const part = partOfBefore(text, options, figures)
-  const told = part
-    ? [...values.filter(({ start, end }) => end <= part.start || start >= part.end), ...part.value].toSorted(
-        (a, b) => a.start - b.start,
-      )
-    : values
-  // "And one of 65 W", "the 2S one": it stands for what is meant.
-  const isWord = ({ kind, typed, score, next }: Candidate) =>
-    kind === 'count' && /^ones?$/i.test(typed) && (score < surely || next === 'of')
-  // "One cell has 35", "half sun": it is no pack of one cell, and no state.
-  const cells = toldIn(options.pack ?? '')?.series ?? 1
-  const isOther = ({ kind, score, pack }: Candidate) =>
-    (kind === 'state' && score < surely) || (pack?.series === 1 && pack.capacity_Ah === undefined && cells > 1)
-  const meant = told.filter(value => !isOther(value) && !(told.length > 1 && isWord(value)))
-  return meant.map(
-    value =>
-      asChargerBefore(text, value, options.chargers ?? options.charger, typedIn(frame), isOfChargers) ??
-      feedingStands(text, value, command, options) ??
-      sameKind(text, value, command, options) ??
-      ofItsLabel(text, value, options) ??
-      ofItsSource(value, options) ??
-      standsFull(text, value) ??
-      value,
-  )
+  const { options: before } = frame.question
+  const told = withPartOfBefore(text, values, frame)
+  const cells = toldIn(before.pack ?? '')?.series ?? 1
+  // "And one of 65 W", "half sun", "one cell has 35": no count, no state and no pack of one cell.
+  const isNone = ({ kind, typed, score, pack }: Candidate) =>
+    (kind === 'count' && told.length > 1 && score < surely && /^ones?$/i.test(typed)) ||
+    (kind === 'state' && score < surely) ||
+    (pack?.series === 1 && pack.capacity_Ah === undefined && cells > 1)
+  return told
+    .filter(value => !isNone(value))
+    .map(value => meanings.map(as => as(value, { text, command, before, frame })).find(meant => meant) ?? value)
 }
 
 /** A count or a level less sure than this may be none. */
 const surely = 0.3
-const factors: readonly (readonly [RegExp, number])[] = [
-  [/half/, 1 / 2],
-  [/third/, 1 / 3],
-  [/quarter/, 1 / 4],
-  [/twice|double/, 2],
-  [/triple/, 3],
-]
-const relative =
-  /\b(half|(?:a |one )?third|(?:a |one )?quarter|twice|double|triple)(?: of)?(?: (?:the|its?|my))? (that|this|it|as much|amps?|amperes?|current|watts?|power|speed|rate|length|distance)\b/i
-
-/** Nothing but what was said before tells how much it is. */
-export const isPartOfBefore = (text: string): boolean => relative.test(text)
-
-interface Part {
-  readonly start: number
-  readonly end: number
-  /** None where it cannot be told of what it is a part. */
-  readonly value: readonly Candidate[]
-}
-
-/** So many times what was told before of the quantity that is named, or of the only one. */
-function partOfBefore(text: string, options: Kept, figures: readonly FigureSaid[]): Part | undefined {
-  const found = relative.exec(text)
-  if (!found) return undefined
-  const [typed, named = '', of = ''] = found
-  const factor = factors.find(([pattern]) => pattern.test(named.toLowerCase()))?.[1] ?? 1
-  const [start, end] = [found.index, found.index + typed.length]
-  const [kind, before, said] = /length|distance/i.test(of)
-    ? (['length', options.length, undefined] as const)
-    : /watt|power/i.test(of) || ((options.current ?? options.discharge) === undefined && options.power !== undefined)
-      ? (['power', options.power, 'power'] as const)
-      : (['current', options.current ?? options.discharge, 'setCurrent'] as const)
-  const figure = figures.find(({ key }) => key === said)?.value
-  const whole = before ?? (figure && writeQuantity(figure, kind))
-  const times = (number: string) => `${Number((Number(number) * factor).toFixed(3))}`
-  return {
-    start,
-    end,
-    value: whole ? [{ kind, text: whole.replace(leading, times), start, end, typed, score: 1, cue: 'at' }] : [],
-  }
-}
 
 const ofThePacks = /\b(?:they|them|their|these|those|packs?|each|every|lipos?)\b/i
 const shares: Readonly<Record<string, string>> = { full: '100%', empty: '0%' }
 
 /** How full, said of a single thing where one feeds others: what feeds. It is the safe way to take it, too. */
-function feedingStands(text: string, value: Candidate, { options }: CommandWords, before: Kept): Candidate | undefined {
+function feedingStands(value: Candidate, { text, command: { options }, before }: Beside): Candidate | undefined {
   const stands = value.kind === 'state' && (/^\d+%$/.test(value.text) || value.text in shares)
   const takes = options.some(({ name }) => name === 'charged') && before.source !== undefined
   if (!stands || !takes || value.cue === 'from' || value.cue === 'to' || ofThePacks.test(text)) return undefined
@@ -108,39 +81,27 @@ function feedingStands(text: string, value: Candidate, { options }: CommandWords
 const measured = /\b(?:took|takes?|put|went|back|measured|tested|really|actually|left|holds? only)\b/i
 
 /** "Its 2200 mAh": of a pack that was told its label, unless somebody says that it was measured. */
-function ofItsLabel(text: string, value: Candidate, { pack }: Kept): Candidate | undefined {
+function ofItsLabel(value: Candidate, { text, before: { pack } }: Beside): Candidate | undefined {
   const capacity_Ah = value.kind === 'capacity' ? toldBy(value)?.capacity_Ah : undefined
   if (capacity_Ah === undefined || pack === undefined || measured.test(text)) return undefined
   return { ...value, kind: 'pack', pack: { capacity_Ah } }
-}
-
-const wattsIn = (text: string | undefined): number => Number(/([\d.]+)W\b/.exec(text ?? '')?.[1] ?? Number.NaN)
-
-/** Watts lie nearer to those of the source than to those of the charger, where that has any. */
-function isNearer(power: string, source: string, charger: string | undefined): boolean {
-  const apart = (text: string | undefined) => Math.abs(Math.log(wattsIn(power) / wattsIn(text)))
-  return !(apart(charger) <= apart(source))
 }
 
 /** What a source is told by, of which a figure was missing. */
 const ofSources: ReadonlySet<ValueName> = new Set(['power', 'current', 'voltage', 'energy', 'capacity'])
 export const isSource = (text: string): boolean => attempt(() => readSource(text)) !== undefined
 
-/** USB without more volts, as it is written. */
-const usbOffer = /^(5V) [\d.]+A$/
 const sourceWatts = /\d+(?:\.\d+)?W\b/
 
 /** "And with 65 W", where a source was told by its watts and no charger was told; "from a 4S 8000", where one was told. */
-function ofItsSource(value: Candidate, { source, charger }: Kept): Candidate | undefined {
+function ofItsSource(value: Candidate, { before: { source } }: Beside): Candidate | undefined {
   if (source === undefined) return undefined
   // "Engine off": of the battery that was told.
   const [engine] = value.kind === 'source' ? (/engine \w+$/.exec(value.text) ?? []) : []
   if (engine !== undefined && /engine \w+ /.test(source) && value.text.split(' ')[0] === source.split(' ')[0])
     return { ...value, text: source.replace(/engine \w+/, engine) }
-  const isWatts = value.kind === 'power' && sourceWatts.test(source) && isNearer(value.text, source, charger)
+  const isWatts = value.kind === 'power' && sourceWatts.test(source)
   if (isWatts) return { ...value, kind: 'source', text: source.replace(sourceWatts, value.text) }
-  const [, usb] = value.kind === 'power' && charger === undefined ? (usbOffer.exec(source) ?? []) : []
-  if (usb !== undefined) return { ...value, kind: 'source', text: `PD ${value.text}` }
   if (!isSource(source)) {
     const { kind, text, parts = [] } = value
     const whole = [source, ...(ofSources.has(kind) ? [text] : parts.map(part => part.text))].join(' ')
@@ -154,12 +115,6 @@ function ofItsSource(value: Candidate, { source, charger }: Kept): Candidate | u
 
 const tellsOfIt =
   /(?<!\b(?:until|till|before|when) )\b(?:it|they|these|those|both|all|mine|packs?|batter(?:y|ies))(?:'?s|'?re| is| are| were| was)?(?: already| now| still)? $/i
-
-/** "They are full already": where they stand, and not where they are to go. */
-const standsFull = (text: string, value: Candidate): Candidate | undefined =>
-  value.kind === 'state' && value.text === 'full' && tellsOfIt.test(text.slice(0, value.start)) && !text.includes('?')
-    ? { ...value, cue: 'from' }
-    : undefined
 
 /** How far a number may lie from the one whose place it takes: volts lie near, others may be doubled twice. */
 const nearVolts = 1.4
@@ -196,7 +151,7 @@ const onlyNumber = /^\d+(?:[.,]\d+)?$/
 const countsWhat = /^ (?!instead|then|now|please|pls|and|or|if|maybe|rather|too|in|on|for|at|with|is|but|so)\p{L}{3,}/iu
 
 /** A bare number is of the kind of the detail that it lies nearest to; one without decimals may be a count. */
-function sameKind(text: string, value: Candidate, command: CommandWords, before: Kept): Candidate | undefined {
+function ofItsKind(value: Candidate, { text, command, before }: Beside): Candidate | undefined {
   if (countsWhat.test(text.slice(value.end))) return undefined
   const isVolts = value.kind === 'voltage' && !onlyNumber.test(value.typed)
   const typed = isVolts ? (leading.exec(value.text)?.[0] ?? '') : value.typed.replace(',', '.')

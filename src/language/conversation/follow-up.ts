@@ -21,9 +21,6 @@ const wanted: ReadonlySet<string> = new Set(
 const [few, many] = [5, 9]
 export const isFewWords = (text: string): boolean => countOf(text) <= few
 
-/** Whether it begins as what goes on does, or says little. */
-export const mayGoOn = (text: string): boolean => isFewWords(text) || goesOn.test(text)
-
 /** In halves, set by hand: tests/unit/language/follows.test.ts says how well they tell what follows from what begins anew. */
 const weights = {
   always: -1,
@@ -113,10 +110,5 @@ const takesAlone = ({ intent }: Ranked, values: readonly Candidate[], vocabulary
 }
 
 export const namesPack = ({ pack }: Candidate): boolean => pack?.capacity_Ah !== undefined && pack.series !== undefined
-
-/** Before a pack that is told whole it stands for something else that was spoken of. */
-export const pointsTo = (text: string, values: readonly Candidate[]): boolean =>
-  values.some(value => namesPack(value) && pointing.test(text.slice(0, value.start)))
-const pointing = /\b(?:it|that|this|they|those|these)\b/i
 
 export const countOf = (text: string): number => text.trim().split(/\s+/).length

@@ -6,7 +6,6 @@ import { conceptsIn, conceptsOf } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import { wordsOf } from '../model/words.ts'
 import type { Choice } from '../reading/choose.ts'
-import type { Fitted } from '../reading/fit.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { choiceBy } from './choice-of.ts'
 import { goesOn, isFewWords, namesWanted } from './follow-up.ts'
@@ -22,6 +21,9 @@ const toldBy: Readonly<Record<string, readonly string[]>> = {
   'log charge': ['took'],
   'answer post': ['place'],
 }
+const unnamed = 0.05
+/** Words of every question. */
+const slight: ReadonlySet<string> = new Set(['do', 'have', 'got', 'a'])
 
 /**
  * The intents behind a question about packs: what is not about packs is hardly meant by words that name nothing of it,
@@ -30,31 +32,24 @@ const toldBy: Readonly<Record<string, readonly string[]>> = {
 export function rankedInTalk(
   ranked: readonly Ranked[],
   text: string,
-  values: readonly Candidate[],
   { question }: Frame,
   vocabulary: Vocabulary,
 ): readonly Ranked[] {
-  const isOfPacks = (name: string) =>
-    vocabulary.some(one => one.name === name && one.options.some(({ kind }) => packKinds.has(kind)))
-  if (!isOfPacks(question.command) || Object.keys(question.options).length === 0) return ranked
+  const ofPacks = new Set<string>(
+    vocabulary.filter(({ options }) => options.some(({ kind }) => packKinds.has(kind))).map(({ name }) => name),
+  )
+  if (!ofPacks.has(question.command) || Object.keys(question.options).length === 0) return ranked
   const said = new Set(wordsOf(text).flatMap(word => (slight.has(word) ? [] : conceptsOf(word))))
   const isNamed = (name: string) =>
     [...name.split(' ').flatMap(conceptsOf), ...(toldBy[name] ?? [])].some(concept => said.has(concept)) &&
-    (name !== 'undo' || isFewWords(text)) &&
-    !(name === 'house set' && values.some(({ ofLabel }) => ofLabel))
-  const weighed = ranked.map(one => {
-    const command = vocabulary.find(({ name }) => name === one.intent)
-    return !command || isOfPacks(command.name) || isNamed(command.name) ? one : { ...one, share: one.share * unnamed }
-  })
-  const whole = weighed.reduce((sum, { share }) => sum + share, 0) || 1
+    (name !== 'undo' || isFewWords(text))
+  const isOther = (name: string) => vocabulary.some(one => one.name === name) && !ofPacks.has(name) && !isNamed(name)
+  const weighed = ranked.map(one => (isOther(one.intent) ? { ...one, share: one.share * unnamed } : one))
+  const whole = weighed.reduce((sum, { share }) => sum + share, 0)
   return weighed.map(one => ({ ...one, share: one.share / whole })).toSorted((a, b) => b.share - a.share)
 }
 
 const goesFurther = /^\W*(?:and|or|if|what about|how about|with|instead)\b/i
-const polite = /\b(?:thank|thx|cheers|bye|night|you)/i
-const unnamed = 0.05
-/** Words of every question. */
-const slight: ReadonlySet<string> = new Set(['do', 'have', 'got', 'a'])
 
 /**
  * In a conversation few words rarely ask for a list, or for what they give no detail of, and never for what bears a name
@@ -68,45 +63,44 @@ export function inTalk(
   vocabulary: Vocabulary,
 ): readonly Choice[] {
   const isOfLog = conceptsIn(text).includes('log')
-  const nameless = isOfLog
-    ? []
-    : asked.filter(({ fitted }) => fitted?.missing !== undefined && lacksName(fitted, vocabulary))
-  const lost = ranked.filter(one => nameless.some(({ intent }) => intent === one.intent))
-  const rest = 1 - lost.reduce((sum, { share }) => sum + share, 0)
+  const nameless = new Set(asked.filter(one => !isOfLog && lacksName(one, vocabulary)).map(({ intent }) => intent))
+  const rest = 1 - ranked.reduce((sum, { intent, share }) => (nameless.has(intent) ? sum + share : sum), 0)
+  const asksOn = namesWanted(text, values) || goesFurther.test(text)
   return asked
-    .filter(one => !nameless.includes(one))
+    .filter(({ intent }) => !nameless.has(intent))
     .map(choice => {
       const { fitted, intent } = choice
-      const score = Math.min(1, choice.score / rest)
       const isEmpty = fitted && (Object.keys(fitted.options).length === 0 || fitted.missing !== undefined)
-      if (isEmpty && (isFewWords(text) || values.length === 0))
-        return { ...choice, score: score * (goesOn.test(text) ? 0.2 : 0.4) }
       const isIdle = intent === 'notours' || intent === 'smalltalk'
-      const asksOn = namesWanted(text, values) || (goesFurther.test(text) && !polite.test(text))
-      return { ...choice, score: isIdle && asksOn ? score * 0.2 : score }
+      const share =
+        isEmpty && (isFewWords(text) || values.length === 0)
+          ? goesOn.test(text)
+            ? 0.2
+            : 0.4
+          : isIdle && asksOn
+            ? 0.2
+            : 1
+      return { ...choice, score: Math.min(1, choice.score / rest) * share }
     })
 }
 
 /** Of the log of a pack that bears a name, and none was told. */
-const lacksName = ({ command, missing }: Fitted, vocabulary: Vocabulary): boolean =>
-  vocabulary
-    .find(({ name }) => name === command)
-    ?.options.some(
-      ({ name, kind }) =>
-        kind === 'pack name' && typeof missing === 'object' && 'option' in missing && missing.option === name,
-    ) ?? false
+function lacksName({ fitted }: Choice, vocabulary: Vocabulary): boolean {
+  const missing = fitted?.missing
+  const open = typeof missing === 'object' && 'option' in missing ? missing.option : undefined
+  const command = vocabulary.find(({ name }) => name === fitted?.command)
+  return command?.options.some(({ name, kind }) => kind === 'pack name' && name === open) ?? false
+}
 
-const others: readonly string[] = ['supply', 'source', 'plan', 'time']
+const others: ReadonlySet<string> = new Set(['supply', 'source', 'plan', 'time'])
 
 /** What the question before has no use for, as a question of another command about the same things that takes all of it. */
-export function elsewhere(
+export const elsewhere = (
   values: readonly Candidate[],
   vocabulary: Vocabulary,
   lent: (command: CommandWords) => Lent,
-): Choice | undefined {
-  if (values.length === 0) return undefined
-  return vocabulary
-    .filter(({ name }) => others.includes(name))
+): Choice | undefined =>
+  vocabulary
+    .filter(({ name }) => values.length > 0 && others.has(name))
     .map(command => choiceBy(command, values, lent(command)))
     .find(({ fitted, kept }) => fitted?.left.length === 0 && fitted.missing === undefined && kept.length > 0)
-}

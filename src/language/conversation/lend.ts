@@ -11,7 +11,7 @@ import { type PackTold, toldBy, toldIn } from '../reading/told-pack.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readCellType } from '../things/cell-type.ts'
 import { isSource } from './as-before.ts'
-import { mayGoOn, namesPack, pointsTo } from './follow-up.ts'
+import { namesPack } from './follow-up.ts'
 
 export interface Lent {
   readonly kept: Kept
@@ -54,11 +54,11 @@ export function lentTo(
   const isOfPacks = command.options.some(({ kind }) => packKinds.has(kind))
   const told = values.filter(value => toldBy(value) !== undefined && !isOneCell(value))
   // What is to bear a name is told whole.
-  const mayBePart = mayGoOn(text) && !isOfNamed(command)
+  const mayBePart = !isOfNamed(command)
   if (!frame || !isOfPacks) return { kept: {} }
   // "And can it do a 6S 1300": what was told to feed or to charge, as where no pack was spoken of.
   const { pack, packs = pack } = frame.question.options
-  if (pointsTo(text, values) || (packs === undefined && told.some(namesPack)))
+  if (packs === undefined && told.some(namesPack))
     return {
       kept: inTermsOf(
         command,

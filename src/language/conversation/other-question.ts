@@ -1,31 +1,22 @@
 // Another question about what was spoken of, where a sign tells which: to fly with it, what it draws or ends at.
 
 import { chemistryNamed } from '../../charging/things/chemistries.ts'
-import type { Candidate } from '../candidates/index.ts'
-import type { Frame } from '../frames/frame.ts'
 import { conceptsIn } from '../model/concepts.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
-import type { Choice } from '../reading/choose.ts'
 import { fitTo, type Kept } from '../reading/fit.ts'
 import { takenAlong } from '../reading/joined.ts'
 import { toldIn } from '../reading/told-pack.ts'
-import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { opensAsking } from './asks-nothing.ts'
+import type { Behind, Way } from './behind.ts'
 import { choiceOf } from './choice-of.ts'
 import { countOf, isFewWords, isOnlyValues } from './follow-up.ts'
-import type { Lent } from './lend.ts'
-
-interface Said {
-  readonly text: string
-  readonly values: readonly Candidate[]
-  readonly frame: Frame
-}
+import { lentTo } from './lend.ts'
 
 interface Sign {
   /** That of the question before where none is named. */
   readonly command?: string
   /** Details that it puts beside those that hold on; undefined where it is not asked. */
-  puts(said: Said, vocabulary: Vocabulary): Kept | undefined
+  puts(behind: Behind): Kept | undefined
   /** Details of the question before that do not hold on. */
   readonly without?: readonly string[]
   /** Its values are details, too. */
@@ -54,7 +45,7 @@ const mostWords = 8
 const signs: readonly Sign[] = [
   // "At most?", "in a hurry": the most that cells of this type take, of what was asked about a current.
   {
-    puts: ({ text, values, frame: { question } }, vocabulary) => {
+    puts: ({ text, values, frame: { question }, vocabulary }) => {
       const pack = toldIn(question.options.pack ?? '')
       const command = vocabulary.find(({ name }) => name === question.command)
       const isOfCurrent = command?.options.some(({ name }) => name === 'current') && question.command !== 'energy'
@@ -107,20 +98,15 @@ const signs: readonly Sign[] = [
 ]
 
 /** Undefined where no sign of one is there, or what it lacks was not spoken of. */
-export function otherQuestion(
-  said: Said,
-  vocabulary: Vocabulary,
-  lent: (command: CommandWords) => Lent,
-): Choice | undefined {
-  for (const { command: name = said.frame.question.command, puts, without = [], takesValues } of said.frame.pending
-    ? []
-    : signs) {
+export const otherQuestion: Way = (behind, { name: own }) => {
+  const { text, values, frame, vocabulary } = behind
+  for (const { command: name = own, puts, without = [], takesValues } of frame.pending ? [] : signs) {
     const command = vocabulary.find(one => one.name === name)
-    const put = command && puts(said, vocabulary)
+    const put = command && puts(behind)
     if (!put) continue
-    const { kept, before } = lent(command)
+    const { kept, before } = lentTo(frame, command, text, values)
     const held = Object.fromEntries(Object.entries(kept).filter(([detail]) => !without.includes(detail)))
-    const fitted = fitTo(command, takesValues ? said.values : [], { ...held, ...put }, before)
+    const fitted = fitTo(command, takesValues ? values : [], { ...held, ...put }, before)
     const { pack, packs, chemistry } = fitted.options
     if (fitted.missing === undefined && (pack ?? packs ?? chemistry)) return choiceOf(fitted, held)
   }

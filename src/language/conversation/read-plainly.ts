@@ -8,24 +8,20 @@ import type { Frame } from '../frames/frame.ts'
 import { knownShare } from '../model/index.ts'
 import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/assumed.words.ts'
 import { aside, type Choice, choices, fitRead, tellsOfPacks } from '../reading/choose.ts'
-import type { Fitted } from '../reading/fit.ts'
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Near, Understanding } from '../reading/meant.ts'
-import { standsAt, tellsLoad, warmthTold } from '../reading/stands.ts'
+import { standsAt, warmthTold } from '../reading/stands.ts'
 import { toldBy } from '../reading/told-pack.ts'
 import { type Span, spansOf, wordsLeft } from '../reading/words-left.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { namesForeign } from '../things/foreign-chemistries.ts'
-import { amended } from './amend.ts'
 import { opensAsking } from './asks-nothing.ts'
 import { choiceBy, choiceOf } from './choice-of.ts'
+import { followUp } from './follow.ts'
 import { isOnlyValues, namesPack } from './follow-up.ts'
 import { elsewhere, inTalk, rankedInTalk } from './in-talk.ts'
 import { type Lent, lentTo } from './lend.ts'
-import { withOneMore } from './more-of.ts'
-import { otherQuestion } from './other-question.ts'
 import { readings } from './readings.ts'
-import { stays } from './stay.ts'
 
 /** Less of the words known than this, and nothing that fits: it is not ours. */
 const leastKnown = 0.5
@@ -50,92 +46,65 @@ export function readPlainly(
 ): Meant {
   const values = bestCover(candidatesOf(text))
   const { ranked: all, by } = readings(text, values, free, vocabulary)
-  const ranked = frame ? rankedInTalk(all, text, values, frame, vocabulary) : all
+  const ranked = frame ? rankedInTalk(all, text, frame, vocabulary) : all
   const lent = (command: CommandWords) => lentTo(frame, command, text, values)
   const asked = choices(ranked, values, vocabulary, by, lent, inHandbook, text, !frame)
   const talked = frame ? inTalk(asked, text, values, ranked, vocabulary).toSorted((a, b) => b.score - a.score) : asked
   const own = isBarePack(text, values) ? [...settingOf(values, vocabulary, lent), ...talked] : talked
   const command = vocabulary.find(({ name }) => name === free.meant)
   const meant = command && choiceOf(fitRead(command, by(command)), {})
-  const follows =
-    meant ??
-    (frame &&
-      (withOneMore(text, values, frame, vocabulary) ??
-        otherQuestion({ text, values, frame }, vocabulary, lent) ??
-        stays(text, values, own[0], frame, vocabulary) ??
-        amended(text, values, ranked, frame, vocabulary, by)))
+  const follows = meant ?? (frame && followUp({ text, values, ranked, frame, vocabulary, readBy: by, other: own[0] }))
   // The surer it goes on, the less it is a question of its own.
   const found = follows
     ? [...own.map(one => ({ ...one, score: one.score * (1 - follows.score) })), follows].toSorted(
         (a, b) => b.score - a.score,
       )
     : own
+  const shareOf = (intent: string | undefined) => ranked.find(one => one.intent === intent)?.share ?? 0
+  const isChange = frame !== undefined && shareOf('amend') >= surelyChange
   const [first] = found
-  const isChange = (ranked.find(({ intent }) => intent === 'amend')?.share ?? 0) >= surelyChange
-  const other = frame && isChange && (first?.score ?? 0) < leastScore ? elsewhere(values, vocabulary, lent) : undefined
-  const likeliest = other ?? first
-  const isOpen =
-    likeliest?.fitted === undefined || likeliest.fitted.missing !== undefined || likeliest.score < leastScore
-  // Volts of a whole pack tell enough: those of its cells are not asked for.
-  const asksReadings = isOpen && likeliest?.intent === 'cells'
-  const judges = aside.get(likeliest?.intent ?? '') === 'handbook' || asksReadings || (isOpen && tellsLoad(values))
-  const state = judges ? standsAt(text, values, vocabulary, asksReadings) : undefined
-  const best =
-    likeliest && state
-      ? { ...likeliest, fitted: state, kept: [], score: Math.max(likeliest.score, leastScore) }
-      : likeliest
-  const share =
-    follows && likeliest === follows ? 1 : (ranked.find(({ intent }) => intent === best?.intent)?.share ?? 0)
+  const other = isChange && (first?.score ?? 0) < leastScore ? elsewhere(values, vocabulary, lent) : undefined
+  const best = other ?? judgedAt(text, values, first, vocabulary) ?? first
+  const share = best === follows ? 1 : shareOf(best?.intent)
   const understanding = understandingOf(text, best, share, values, accounted)
   const near = found.map(nearOf)
-  const isWordless = values.length === 0 && !/\p{L}/u.test(text)
-  if (!follows && (isWordless || oneSign.test(text))) return { kind: 'unclear', near: [], understanding }
-  // "Mine is 50 degrees" tells of a pack, and sets no rule.
-  const temperature = warmthTold(text, values)
+  if (!follows && values.length === 0 && !/\p{L}/u.test(text)) return { kind: 'unclear', near: [], understanding }
   // What surely changes what was asked before, and fits nothing, is no other question.
   const isFaint =
-    frame !== undefined &&
-    isChange &&
-    best !== follows &&
-    best !== other &&
-    best?.intent !== frame.question.command &&
-    share < faintest
+    isChange && best !== follows && best !== other && share < faintest && best?.intent !== frame.question.command
   const isClear = best !== undefined && best.score >= leastScore && !isFaint
+  // "Mine is 50 degrees" tells of a pack, and sets no rule.
+  const temperature = warmthTold(text, values)
   if (temperature !== undefined && !(isClear && best.fitted?.options.coldest === undefined))
     return { kind: 'handbook', near, understanding, temperature }
-  if (
-    !isClear ||
-    (best.fitted === undefined && !aside.has(best.intent)) ||
-    isStrange(text, values) ||
-    (understanding.notUnderstood.length > 0 && !meant && isList(best) && !opensAsking.test(text))
-  )
-    return { kind: isOurs(text, values) ? 'unclear' : 'notours', near, understanding }
-  const sources = values.filter(({ kind }) => kind === 'source')
-  if (best.fitted && chargesPack(best.fitted) && namesForeign(text, sources))
-    return { kind: 'handbook', near, understanding }
-  const { fitted } = best
+  const isStrange = values.length === 0 && knownShare(text) === 0
+  const isListAlone =
+    best !== undefined && understanding.notUnderstood.length > 0 && !meant && isList(best) && !opensAsking.test(text)
+  if (!isClear || isStrange || isListAlone)
+    return { kind: tellsOfPacks(values) || knownShare(text) >= leastKnown ? 'unclear' : 'notours', near, understanding }
+  const { fitted, kept } = best
   if (!fitted) {
-    const other = aside.get(best.intent)
-    const kind = other === 'notours' && tellsOfPacks(values) ? 'unclear' : (other ?? 'unclear')
-    return { kind, near, understanding, temperature }
+    const kind = aside.get(best.intent) ?? 'unclear'
+    return { kind: kind === 'notours' && tellsOfPacks(values) ? 'unclear' : kind, near, understanding, temperature }
   }
+  // A setting for lithium would be wrong for cells of another kind.
+  const { pack, packs, chemistry } = fitted.options
+  const sources = values.filter(({ kind }) => kind === 'source')
+  if ((pack ?? packs ?? chemistry) && namesForeign(text, sources)) return { kind: 'handbook', near, understanding }
   const question = { command: fitted.command, options: fitted.options }
   // What is only assumed stays so, whatever is chosen.
   if (fitted.missing) {
     const open = { ...question, told: fitted.doubts }
     return { kind: 'asks back', question: open, missing: fitted.missing, told: fitted.told, understanding }
   }
-  const ofNamed = vocabulary.find(({ name }) => name === fitted.command)
-  const told = ofNamed && isOfNamed(ofNamed) ? fitted.options : {}
-  const named = new Set(fitted.command.split(' '))
-  const isNamed = (typed: string) => named.has(typed.toLowerCase())
-  const unplaced = outside(fitted.left, told).flatMap(({ typed }) => (isNamed(typed) ? [] : [typed]))
-  const strange = outside(
-    understanding.notUnderstood.map(typed => ({ typed })),
-    told,
-  ).flatMap(({ typed }) => (isNamed(typed) ? [] : [typed]))
-  const { kept } = best
-  const still = (best === follows && !meant) || kept.length > 0 ? stillAssumed(frame, values) : []
+  const isNamed = vocabulary.some(one => one.name === fitted.command && isOfNamed(one))
+  const ofCommand = new Set(fitted.command.split(' '))
+  const strangeOf = (typed: readonly string[]) =>
+    outside(
+      typed.filter(word => !ofCommand.has(word.toLowerCase())).map(word => ({ typed: word })),
+      isNamed ? fitted.options : {},
+    ).map(one => one.typed)
+  const [unplaced, strange] = [strangeOf(fitted.left.map(({ typed }) => typed)), strangeOf(understanding.notUnderstood)]
   return {
     kind: 'question',
     question,
@@ -146,15 +115,30 @@ export function readPlainly(
       strange.length > 0 ? notUnderstood(strange) : undefined,
     ]),
     doubts: present([
-      ...new Set([...fitted.doubts, ...still]),
+      ...new Set([
+        ...fitted.doubts,
+        ...((best === follows && !meant) || kept.length > 0 ? stillAssumed(frame, values) : []),
+      ]),
       unplaced.length > 0 || strange.length > 0 ? 'notUnderstood' : undefined,
     ]),
     understanding,
   }
 }
 
-/** "2", "b" or "2200": an answer, but nothing was asked. */
-const oneSign = /^\W*(?:\p{L}|\d[\d.,]*)\W*$/u
+/** Where a pack stands, of what asks in words or for readings of its cells: volts of all of it tell enough. */
+function judgedAt(
+  text: string,
+  values: readonly Candidate[],
+  likeliest: Choice | undefined,
+  vocabulary: Vocabulary,
+): Choice | undefined {
+  if (!likeliest) return undefined
+  const { fitted, intent, score } = likeliest
+  const asksReadings = intent === 'cells' && (fitted?.missing !== undefined || score < leastScore)
+  if (!asksReadings && aside.get(intent) !== 'handbook') return undefined
+  const state = standsAt(text, values, vocabulary, asksReadings)
+  return state && { ...likeliest, fitted: state, kept: [], score: Math.max(score, leastScore) }
+}
 
 const nearOf = ({ intent, fitted }: Choice): Near => ({
   intent,
@@ -186,15 +170,6 @@ function settingOf(
 
 /** It takes no details: what it would be asked by is the words alone. */
 const isList = ({ fitted }: Choice): boolean => fitted !== undefined && Object.keys(fitted.options).length === 0
-
-/** A setting for lithium would be wrong for cells of another kind. */
-const chargesPack = ({ options }: Fitted): boolean =>
-  options.pack !== undefined || options.packs !== undefined || options.chemistry !== undefined
-
-const isStrange = (text: string, values: readonly Candidate[]): boolean => values.length === 0 && knownShare(text) === 0
-
-const isOurs = (text: string, values: readonly Candidate[]): boolean =>
-  tellsOfPacks(values) || knownShare(text) >= leastKnown
 
 const understandingOf = (
   text: string,

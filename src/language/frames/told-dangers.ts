@@ -160,7 +160,3 @@ export function standing(
     ({ danger, of, doubted }) => !doubted && dangers[danger].stays === 'lasts' && mayBeSame(of, told ?? {}),
   )
 }
-
-/** Nothing but the pack itself is asked about, as far as can be read. */
-export const isOpen = ({ kind }: Meant, about: string | undefined): boolean =>
-  kind === 'asks back' || (kind === 'unclear' && about === undefined)

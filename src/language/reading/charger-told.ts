@@ -132,7 +132,6 @@ export function outletsOfOne(chargers: string | undefined, typed: string): numbe
   const told = [...typed.matchAll(outletsTold)].map(([, word = '']) => numberNamed(word) ?? Number(word))
   return told.find(outlets => all % outlets === 0) ?? 1
 }
-const perOutlet = /\b(?:a|per|each|every) (?:port|output|outlet|channel|charger)\b|\beach\b/i
 const ofPort = /\b(?:each|per|every|ports?|outputs?|outlets?|channels?)\b/i
 
 /** "Two such chargers", "each port is 5 A at most": what it makes of the charger that was told before. */
@@ -154,9 +153,6 @@ export function asChargerBefore(
   const [most] = /[\d.]+A/.exec(value.text.replace(/^[\d.]+-/, '')) ?? []
   const isLimit = (value.kind === 'charger' || value.kind === 'current') && !/W/.test(value.text) && ofPort.test(text)
   const [watts = ''] = / [\d.]+W$/.exec(one) ?? []
-  // "With 100W a port": each of as many.
-  if (value.kind === 'charger' && /W/.test(value.text) && count !== '' && perOutlet.test(text))
-    return { ...value, text: `${count}${value.text}` }
   return isLimit && most !== undefined
     ? { ...value, kind: 'charger', text: `${count}0.1-${most} by 0.1${watts}` }
     : undefined

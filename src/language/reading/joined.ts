@@ -43,9 +43,6 @@ const onBoard = (sentence: Sentence): boolean =>
     ({ kind, typed }) => kind === 'board' && !(onOutlets(sentence) && /^(?:at|all|in one|together|simul)/i.test(typed)),
   )
 
-const isWatts = ({ kind, text, typed }: Candidate): boolean =>
-  kind === 'power' || (kind === 'charger' && !/charg/i.test(typed) && /^[\d.]+W charger$/.test(text))
-
 /** More than this, in C, no charge is asked about as what is drawn; a cell of the commonest type gives about so many volts. */
 const [charged_C, cell_V] = [2, 3.7]
 
@@ -80,12 +77,14 @@ const signs: readonly Sign[] = [
     from: command => isOfOne(command) || takes(command, 'packs', 'places'),
     holds: sentence => sentence.pack !== undefined && !onBoard(sentence) && onOutlets(sentence),
   },
-  // "150 W at 25.2 V, how many amps": of watts and volts alone the amps are asked.
+  // "180 W into 21 V, how many amps": of watts and volts alone the amps are asked.
   {
     meant: command => command.alone !== undefined && takes(command, 'pack', 'current', 'power'),
     from: command => takes(command, 'source'),
     holds: ({ values }) =>
-      values.length === 2 && values.some(isWatts) && values.some(({ text }) => /^[\d.]+V(?: pack)?$/.test(text)),
+      values.length === 2 &&
+      values.some(({ kind, text }) => kind === 'power' || /^[\d.]+W charger$/.test(text)) &&
+      values.some(({ text }) => /^[\d.]+V(?: pack)?$/.test(text)),
   },
   // "I draw 35 A from a 4S 3700, how long": what a pack gives in the air is no charge, but a sum.
   {

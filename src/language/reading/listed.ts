@@ -98,7 +98,7 @@ export function listed(
       const last = told.at(-1)
       const levels = levelsOf(value, list, last?.levels.at(-1))
       const weighs = value.kind === 'mass' && list.kind === 'packs' && last?.mass === undefined
-      if (levels.length === 0 && !(weighs && last) && !isToBeFull(value)) continue
+      if (levels.length === 0 && !(weighs && last)) continue
       if (weighs && last) last.mass = value.text
       else (last?.levels ?? early).push(...levels)
     }
@@ -131,9 +131,6 @@ export function listed(
 /** A current for a pack; without its unit a number is one only where it is each one's. */
 const isToBeSet = ({ kind, typed, each, cue }: Candidate): boolean =>
   cue !== 'than' && (kind === 'rate' || (kind === 'current' && (each === true || /[a-z]/i.test(typed))))
-
-/** What a charge does anyway. */
-const isToBeFull = (value: Candidate): boolean => value.text === 'full' && isToldGoal(value)
 
 const namesPack = (value: Candidate): value is Candidate & { readonly pack: PackTold } =>
   value.kind === 'pack' && value.pack?.capacity_Ah !== undefined

@@ -57,8 +57,7 @@ export function slotFor(
     if (reading) return reading
   }
   if (kind === 'count' && candidate.next === 'boards' && named('boards')) return named('boards')
-  // "2 % to 80 %": beside another share one of them is where it goes.
-  if (kind === 'state' || (kind === 'percent' && goalCues.has(cue) && named('to')))
+  if (kind === 'state')
     return stateSlot(
       candidate,
       named,

@@ -36,28 +36,6 @@ export function warmthTold(text: string, values: readonly Candidate[]): string |
   return [ofPack, toBeCharged].some(one => one.test(text.slice(0, told.start))) ? told.text : undefined
 }
 
-const onlyNumber = /^-?\d{1,2}$/
-const ofWarmth = /\b(?:cold|cool|hot|heat|warm|freez|temperature|winter|summer|frost|landing|fridge)/i
-
-/** "Mine is at 3 degrees", behind words on what it may be; a bare "3C" tells that only where they were of warmth. */
-export function warmthAfter(about: string, text: string): string | undefined {
-  const found = candidatesOf(text)
-  const [bare, ...more] = bestCover(found)
-  // Behind words on warmth a number alone is so many degrees.
-  if (bare && more.length === 0 && onlyNumber.test(bare.typed) && ofWarmth.test(about)) return `${bare.typed}°C`
-  const [told, ...others] = found.filter(({ kind }) => kind === 'temperature')
-  const isOther = ({ kind, pack }: Candidate) => kind === 'chemistry' || pack !== undefined
-  if (!told || others.length > 0 || found.some(isOther)) return undefined
-  return ofWarmth.test(about) || bestCover(found).includes(told) ? told.text : undefined
-}
-
-const cellVolts = /^([0-4](?:\.\d+)?)V(?: per cell)?$/
-const isVolts = ({ kind, text }: Candidate): boolean => kind === 'state' && /\dV/.test(text)
-const ofCell_V = ({ text }: Candidate): number => Number(cellVolts.exec(text)?.[1] ?? Number.POSITIVE_INFINITY)
-
-/** Volts under load were told too: those at rest are what is asked about. */
-export const tellsLoad = (values: readonly Candidate[]): boolean => values.some(({ kind }) => kind === 'load')
-
 /** What judges it; undefined where no pack is told to stand anywhere, or where it is not clear of which cells. */
 export function standsAt(
   text: string,
@@ -66,20 +44,9 @@ export function standsAt(
   isPlain: boolean,
 ): Fitted | undefined {
   const command = vocabulary.find(({ name }) => name === judging)
-  const isLoaded = tellsLoad(values)
-  if (!command || (asksInGeneral.test(text) && !isLoaded)) return undefined
-  const volts = values.filter(isVolts).toSorted((a, b) => ofCell_V(a) - ofCell_V(b))
-  // Of several cells the lowest decides.
-  const [told, ...others] = volts
-  if (
-    !told ||
-    !(isLoaded || isPlain || standsBefore.test(text.slice(0, told.start))) ||
-    others.some(one => !cellVolts.test(one.text))
-  )
-    return undefined
-  const fitted = fitTo(
-    command,
-    values.filter(one => !others.includes(one)),
-  )
+  const [told, ...others] = values.filter(({ kind, text }) => kind === 'state' && /\dV/.test(text))
+  if (!command || !told || others.length > 0 || asksInGeneral.test(text)) return undefined
+  if (!isPlain && !standsBefore.test(text.slice(0, told.start))) return undefined
+  const fitted = fitTo(command, values)
   return fitted.missing === undefined && fitted.options.at === told.text ? fitted : undefined
 }

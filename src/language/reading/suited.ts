@@ -16,44 +16,68 @@ const takenBy: Readonly<Partial<Record<Candidate['kind'], readonly string[]>>> =
 
 const highestCell_V = 4.5
 
-/** Values of the text, in its order. */
-export function suited(values: readonly Candidate[], command: CommandWords, series?: number): readonly Candidate[] {
-  const takes = (kinds: readonly string[] = []) => command.options.some(({ kind }) => kinds.includes(kind))
-  const isOfPack = values.some(({ pack }) => pack?.capacity_Ah !== undefined)
-  const plain = withoutMadeOf(
-    grown(ofOneCar(ofAllPeople(values.filter(({ kind }) => kind !== 'load')))),
-    command,
-  ).flatMap(value => {
-    const { kind, parts = [] } = value
-    // Volts are volts where they are asked for as such, and no pack stands at them.
-    const isOfCell = kind === 'state' && isOfPack && Number.parseFloat(value.text) < highestCell_V
-    const isPlain = kind === 'state' && takes(['voltage']) && !(takes(['from', 'to']) && isOfPack)
-    // "A 13.8 V supply": its amps are what is looked for.
-    const isVolts = kind === 'source' && /^\d+(?:\.\d+)?V$/.test(value.text) && takes(['voltage'])
-    return parts.length > 0 && !isOfCell && (isPlain || isVolts || !takes(takenBy[kind])) ? parts : [value]
-  })
-  const read = takes(['cell volts']) ? withReadings(plain, series) : takes(['load']) ? withLoads(plain) : plain
-  const told = takes(['pack']) && takes(['capacity']) ? withLabel(read) : read
+type Values = readonly Candidate[]
+
+const takes = ({ options }: CommandWords, ...kinds: readonly string[]): boolean =>
+  options.some(({ kind }) => kinds.includes(kind))
+const has = ({ options }: CommandWords, ...names: readonly string[]): boolean =>
+  options.some(({ name }) => names.includes(name))
+
+/** What a command makes of the values, one after another, and of which commands. */
+const rows: readonly (readonly [
+  holds: (of: CommandWords) => boolean,
+  (values: Values, of: CommandWords, series?: number) => Values,
+])[] = [
+  [() => true, values => values.filter(({ kind }) => kind !== 'load')],
+  [() => true, ofAllPeople],
+  [() => true, ofOneCar],
+  [() => true, grown],
+  [() => true, withoutMadeOf],
+  [() => true, parted],
+  [of => takes(of, 'cell volts'), withReadings],
+  [of => takes(of, 'load'), withLoads],
+  [of => takes(of, 'pack') && takes(of, 'capacity'), withLabel],
   // A sum weighs what was used, a charge begins behind it.
-  const weighs = command.options.some(({ name }) => name === 'duration' || name === 'back')
-  const labelled = takes(['from']) && !weighs ? withUsed(told) : told
-  return withoutUnknown(withoutFuse(withStart(withStore(withChargers(labelled, command), command))), command)
+  [of => takes(of, 'from') && !has(of, 'duration', 'back'), withUsed],
+  [() => true, withChargers],
+  [({ name }) => name === 'source', withStore],
+  [of => takes(of, 'clock'), withStart],
+  [() => true, withoutFuse],
+  [({ name }) => name === 'source' || name === 'supply', withoutUnknown],
+]
+
+/** Values of the text, in its order; `series` are the cells of the pack that was told before. */
+export const suited = (values: Values, command: CommandWords, series?: number): Values =>
+  rows.reduce((sofar, [holds, make]) => (holds(command) ? make(sofar, command, series) : sofar), values)
+
+/** What is told by several figures, or by volts, in its parts where nothing takes the whole. */
+function parted(values: Values, command: CommandWords): Values {
+  const isOfPack = values.some(({ pack }) => pack?.capacity_Ah !== undefined)
+  const takesVolts = takes(command, 'voltage')
+  return values.flatMap(value => {
+    const { kind, text, parts = [] } = value
+    // Volts are volts where they are asked for as such, and no pack stands at them.
+    const isOfCell = kind === 'state' && isOfPack && Number.parseFloat(text) < highestCell_V
+    const isPlain = kind === 'state' && takesVolts && !(takes(command, 'from', 'to') && isOfPack)
+    // "A 13.8 V supply": its amps are what is looked for.
+    const isVolts = kind === 'source' && /^\d+(?:\.\d+)?V$/.test(text) && takesVolts
+    const isWhole = takes(command, ...(takenBy[kind] ?? []))
+    return parts.length > 0 && !isOfCell && (isPlain || isVolts || !isWhole) ? parts : [value]
+  })
 }
 
 const unknown = /^(?:power bank|power station|leisure battery|lead battery|generator)$/
 
 /** What feeds, of which only the kind is told beside so many packs or what chargers take: how large it must be is open. */
-function withoutUnknown(values: readonly Candidate[], { name }: CommandWords): readonly Candidate[] {
+function withoutUnknown(values: Values, { name }: CommandWords): Values {
   const isLoad = values.some(({ kind, taken }) => (name === 'supply' ? taken : kind === 'count'))
-  return isLoad && (name === 'source' || name === 'supply')
-    ? values.filter(({ kind, text }) => kind !== 'source' || !unknown.test(text))
-    : values
+  return isLoad ? values.filter(({ kind, text }) => kind !== 'source' || !unknown.test(text)) : values
 }
 
 const [car, itsBattery] = [/^car(?: battery)?(?!.*Ah)/, /^(?:car|lead) battery (?=.*Ah)/]
 
 /** "With the car, its battery has 60 Ah": one source told twice. */
-function ofOneCar(values: readonly Candidate[]): readonly Candidate[] {
+function ofOneCar(values: Values): Values {
   const of = (text: RegExp) => values.find(value => value.kind === 'source' && text.test(value.text))
   const [whole, part] = [of(car), of(itsBattery)]
   if (!whole || !part) return values
@@ -61,18 +85,16 @@ function ofOneCar(values: readonly Candidate[]): readonly Candidate[] {
   return values.flatMap(value => (value === part ? [] : [value === whole ? { ...value, text } : value]))
 }
 
-/** Watt-hours that nothing else of the command can be are those of what feeds it: "the 650 Wh one". */
-function withStore(values: readonly Candidate[], { options }: CommandWords): readonly Candidate[] {
-  const takes = (name: string) => options.some(({ kind }) => kind === name)
-  const store = values.find(({ kind }) => kind === 'energy')
-  if (!store || takes('energy') || !takes('source') || values.some(({ kind }) => kind === 'source')) return values
+/** "The 650 Wh one": watt-hours beside the packs are those of what is to charge so many. */
+function withStore(values: Values): Values {
+  if (values.some(({ kind }) => kind === 'source')) return values
   return values.map(value =>
-    value === store ? { ...value, kind: 'source', text: `power station ${value.text}` } : value,
+    value.kind === 'energy' ? { ...value, kind: 'source', text: `power station ${value.text}` } : value,
   )
 }
 
 /** "1900 out of 2200 mAh": of two capacities the one that the other is out of, else the larger, is the pack's. */
-function withLabel(values: readonly Candidate[]): readonly Candidate[] {
+function withLabel(values: Values): Values {
   const told = values.filter(({ kind, pack }) => kind === 'capacity' || (pack?.capacity_Ah && !pack.series))
   if (told.length !== 2 || values.some(value => !told.includes(value) && value.pack?.capacity_Ah)) return values
   const whole =
@@ -84,7 +106,7 @@ function withLabel(values: readonly Candidate[]): readonly Candidate[] {
 }
 
 /** "4S 1300, 800 mAh out": where it stands now, unless that is told too. */
-function withUsed(values: readonly Candidate[]): readonly Candidate[] {
+function withUsed(values: Values): Values {
   const used = values.find(({ kind, cue, next = '' }) => kind === 'capacity' && (cue === 'used' || usedUp.test(next)))
   const { capacity_Ah: whole_Ah = 0 } = values.find(({ pack }) => pack?.capacity_Ah)?.pack ?? {}
   const left = used && 1 - (toldBy(used)?.capacity_Ah ?? 0) / whole_Ah
@@ -99,7 +121,7 @@ const usedUp = /^(?:used|out|gone|drained|flown)$/
 const sizeOf = ({ text }: Candidate): number => Number.parseFloat(text)
 
 /** "Nine people bring four 3S 2200 each": as many as all of them have. */
-function ofAllPeople(values: readonly Candidate[]): readonly Candidate[] {
+function ofAllPeople(values: Values): Values {
   const who = values.find(
     ({ kind, text, next = '' }) => kind === 'count' && Number(text) > 1 && (next === 'of' || people.test(next)),
   )
@@ -114,7 +136,7 @@ function ofAllPeople(values: readonly Candidate[]): readonly Candidate[] {
 }
 
 /** "From 4 to 15 mohm, the others are at 5": resistance only grows, so the most is now, the least was at first. */
-function grown(values: readonly Candidate[]): readonly Candidate[] {
+function grown(values: Values): Values {
   const told = values.filter(({ kind }) => kind === 'resistance').toSorted((a, b) => sizeOf(b) - sizeOf(a))
   const [most, ...others] = told
   const first = others.find(({ cue = '' }) => /^(?:from|was|were)$/.test(cue)) ?? others.at(-1)
@@ -124,7 +146,7 @@ function grown(values: readonly Candidate[]): readonly Candidate[] {
 const packVolts = /^(\d+(?:\.\d+)?)V/
 
 /** "16.6 at rest and 15.1 at 40 A": the less it gives the higher its volts, so which belong together is clear. */
-function withLoads(values: readonly Candidate[]): readonly Candidate[] {
+function withLoads(values: Values): Values {
   const volts = values.filter(({ kind, text }) => (kind === 'state' || kind === 'voltage') && packVolts.test(text))
   const amps = values.filter(({ kind }) => kind === 'current')
   if (volts.length !== 2 || amps.length < 1 || amps.length > 2) return values
@@ -146,7 +168,7 @@ const isCountOf = ({ pack, end }: Candidate, { holders, start }: Candidate): boo
 const countOf = (holders: Candidate['holders']): number => (typeof holders === 'number' ? holders : 1)
 
 /** "One cell is 3.96, the other two 4.05": volts of cells told one by one are the readings of a pack. */
-function withReadings(values: readonly Candidate[], series: number | undefined): readonly Candidate[] {
+function withReadings(values: Values, _: CommandWords, series?: number): Values {
   const told = values.filter(({ kind, text, holders }) => kind === 'state' && ofCell.test(text) && holders !== 'all')
   const [first] = told
   if (!first || told.length < 2 || values.some(({ kind }) => kind === 'cellVolts')) return values
@@ -173,7 +195,7 @@ function withReadings(values: readonly Candidate[], series: number | undefined):
 }
 
 /** "A 30 A fuse for a 12 A charger": what a fuse is made for loads nothing. */
-function withoutFuse(values: readonly Candidate[]): readonly Candidate[] {
+function withoutFuse(values: Values): Values {
   const amps = values.filter(({ kind }) => kind === 'current')
   return amps.some(({ next }) => !isFuse.test(next ?? ''))
     ? values.filter(value => !(amps.includes(value) && isFuse.test(value.next ?? '')))
@@ -182,7 +204,7 @@ function withoutFuse(values: readonly Candidate[]): readonly Candidate[] {
 const isFuse = /^fuses?$/
 
 /** "From 7 to 10", "it is 8, out by 9": of two times that both could be the end the first is the start. */
-function withStart(values: readonly Candidate[]): readonly Candidate[] {
+function withStart(values: Values): Values {
   const clocks = values.filter(({ kind }) => kind === 'clock')
   const [first, ...others] = clocks
   const isOpen = first !== undefined && others.length > 0 && clocks.every(({ cue }) => cue !== 'start')

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import { createRegistry } from '../../../src/assistant/registry.ts'
 import { bestCover, candidatesOf } from '../../../src/language/candidates/index.ts'
-import { amended } from '../../../src/language/conversation/amend.ts'
+import { followUp } from '../../../src/language/conversation/follow.ts'
 import { readPlainly } from '../../../src/language/conversation/read-plainly.ts'
 import type { Frame } from '../../../src/language/frames/frame.ts'
 import { intentsOf } from '../../../src/language/model/index.ts'
@@ -20,7 +20,7 @@ function frameOf(text: string): Frame | undefined {
 /** 0 where it changes nothing of the question before. */
 function follows(text: string, frame: Frame): number {
   const values = bestCover(candidatesOf(text))
-  return amended(text, values, intentsOf(text, values), frame, vocabulary)?.score ?? 0
+  return followUp({ text, values, ranked: intentsOf(text, values), frame, vocabulary })?.score ?? 0
 }
 
 const byAuthor = [...heldOut].map(author => messagesOf(author).filter(({ part }) => part === 'A'))

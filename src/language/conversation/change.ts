@@ -1,0 +1,71 @@
+// A message that changes a detail of the question before it, or adds one.
+
+import type { Candidate } from '../candidates/sentence/candidate.ts'
+import type { Frame } from '../frames/frame.ts'
+import { type Reading, takes } from '../reading/choose.ts'
+import { type Fitted, fitTo, type Kept } from '../reading/fit.ts'
+import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
+import { asBefore } from './as-before.ts'
+import type { Way } from './behind.ts'
+import { choiceOf } from './choice-of.ts'
+import { followsSurely, namesPack } from './follow-up.ts'
+import { heldOn } from './lend.ts'
+import { isPartOfBefore } from './part-of-before.ts'
+import { ofList } from './part-of-list.ts'
+
+const asksWhy = /^\W*(?:but |and |so )*(?:why|how come)\b/i
+/** "Why not 3C": it is asked about as a change. */
+const butWhyNot = /\bwhy not\b.*\d/i
+/** Of a thing itself, and not of it behind the question before. */
+const asksWhatItIs = /^\W*(?:(?:and|but|so) )*what(?:'?s| is| are)(?: an?)? [\w-]+\W*$/i
+const adds = /^\W*(?:and|plus|add|also|another)\b(?! (?:if|what|how|only|just|with only)\b)/i
+
+/** A detail that is told anew, or another one. */
+export const withChange: Way = ({ text, values, ranked, frame, vocabulary, readBy }, command) => {
+  const isPart = isPartOfBefore(text)
+  const asksAnew =
+    (asksWhy.test(text) && !butWhyNot.test(text)) ||
+    asksWhatItIs.test(text) ||
+    values.some(value => asksFor(value, command, vocabulary))
+  if (asksAnew || (values.length === 0 && !isPart)) return undefined
+  // Other words than values tell of no other name.
+  const own = readBy?.(command).values ?? values
+  const told = asBefore(text, own, command, frame)
+  if (told.length === 0 && own.length > 0) return undefined
+  const isMore = adds.test(text)
+  // What was set is set anew, and not once more.
+  const isAnew = !isMore && command.options.some(({ name }) => name === 'instead')
+  const free: Kept = isAnew ? { instead: 'last' } : {}
+  const read = { free, values: ofList(text, told, frame.question.options.packs) }
+  const change = changed(command, read, frame, isMore && told.some(namesPack))
+  if (!change) return undefined
+  const { fitted, kept } = change
+  const surely = butWhyNot.test(text) || isPart ? 1 : followsSurely(text, read.values, ranked, fitted, vocabulary)
+  return { ...choiceOf(fitted, kept), score: surely * takes(command, fitted, read.values) }
+}
+
+/** A level that is the name of another command, and no goal: "storage for a 6S". */
+const asksFor = ({ kind, text, cue = '' }: Candidate, { name }: CommandWords, vocabulary: Vocabulary): boolean =>
+  kind === 'state' && text !== name && vocabulary.some(other => other.name === text) && !ofGoals.has(cue)
+const ofGoals: ReadonlySet<string> = new Set(['to', 'from', 'at', 'until', 'till'])
+
+export interface Change {
+  readonly fitted: Fitted
+  readonly kept: Kept
+}
+
+/** The details of the frame hold on, but for those that the sentence gives anew; what it adds to a list stands behind it. */
+export function changed(
+  command: CommandWords,
+  { values, free }: Reading,
+  frame: Frame,
+  isMore = false,
+): Change | undefined {
+  const { kept, before } = heldOn(frame, values)
+  const fitted = fitTo(command, values, { ...kept, ...free }, before)
+  // What changes nothing is no amendment.
+  if (values.length > 0 && fitted.left.length === values.length) return undefined
+  const [list, more] = [frame.question.options.packs, fitted.options.packs]
+  const packs: Kept = isMore && list && more ? { packs: `${list}; ${more}` } : {}
+  return { fitted: { ...fitted, options: { ...fitted.options, ...packs } }, kept }
+}
