@@ -91,17 +91,22 @@ function ofItsLabel(value: Candidate, { text, before: { pack } }: Beside): Candi
 const ofSources: ReadonlySet<ValueName> = new Set(['power', 'current', 'voltage', 'energy', 'capacity'])
 export const isSource = (text: string): boolean => attempt(() => readSource(text)) !== undefined
 
-const sourceWatts = /\d+(?:\.\d+)?W\b/
+const [sourceWatts, sourceVolts] = [/\d+(?:\.\d+)?W\b/, /\d+(?:\.\d+)?V\b/]
+const onlyWatts = /^[\d.]+W charger$/
 
 /** "And with 65 W", where a source was told by its watts and no charger was told; "from a 4S 8000", where one was told. */
-function ofItsSource(value: Candidate, { before: { source } }: Beside): Candidate | undefined {
+function ofItsSource(value: Candidate, { before: { source, charger, voltage } }: Beside): Candidate | undefined {
   if (source === undefined) return undefined
   // "Engine off": of the battery that was told.
   const [engine] = value.kind === 'source' ? (/engine \w+$/.exec(value.text) ?? []) : []
   if (engine !== undefined && /engine \w+ /.test(source) && value.text.split(' ')[0] === source.split(' ')[0])
     return { ...value, text: source.replace(/engine \w+/, engine) }
-  const isWatts = value.kind === 'power' && sourceWatts.test(source)
-  if (isWatts) return { ...value, kind: 'source', text: source.replace(sourceWatts, value.text) }
+  // "The 100 W one", "if it were 24 V": a figure of it that is told anew.
+  const isPower =
+    value.kind === 'power' || (charger === undefined && onlyWatts.test(value.text) && !/charg/i.test(value.typed))
+  const figure = isPower ? sourceWatts : value.kind === 'voltage' && voltage === undefined ? sourceVolts : undefined
+  const [told] = figure?.exec(value.text) ?? []
+  if (figure?.test(source) && told) return { ...value, kind: 'source', text: source.replace(figure, told) }
   if (!isSource(source)) {
     const { kind, text, parts = [] } = value
     const whole = [source, ...(ofSources.has(kind) ? [text] : parts.map(part => part.text))].join(' ')

@@ -86,9 +86,10 @@ export function chargersListed(values: readonly Candidate[], { options }: Comman
   let count = 1
   for (const value of list ? values : []) {
     const { kind, text, next = '', end } = value
-    const isBeside = values.some(
-      ({ kind: of, start }) => of === 'charger' && start >= end && start - end <= mostBetween,
-    )
+    // "X8, charger 400 W" counts packs.
+    const isBeside =
+      !/^x/i.test(value.typed) &&
+      values.some(({ kind: of, start }) => of === 'charger' && start >= end && start - end <= mostBetween)
     if (kind === 'count' && (outlets.test(next) || described.test(next) || isBeside || text === '1')) {
       count = Number(text)
       if (isBeside) used.add(value)

@@ -119,6 +119,17 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
       [['what supply for 4s 2200 at 1c from 12v'], /supply .*12V/],
     ],
   ],
+  [
+    'a figure of what feeds, and other words for a change',
+    [
+      [['what does my 65W usb brick do for a 4s 1500', 'the 100W one then'], /source: PD 100W/],
+      [['12v 20A supply, two 200W chargers', 'and if it were 24v'], /source: 24V 20A/],
+      [['60W charger 4s 1500 how long', 'and the 100W one'], /charger: .*100W/],
+      [['how long 6s 5000 at 5A', 'can you make that 10'], /6S 5000mAh.*current: 10A/],
+      [['cells of my 6s: 3.81 3.82 3.80 3.65 3.82 3.81', 'is it dead'], /^cells .*0\.17 V apart/],
+      [['4s 1300 packs x8, charger 400W, 2 outputs'], /^plan packs: 8x .*chargers: 0\.1-20A by 0\.1 400W ports: 2/],
+    ],
+  ],
 ]
 
 describe.each(talks)('%s', (_, cases) => {
