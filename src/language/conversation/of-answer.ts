@@ -24,7 +24,7 @@ const askedBy: readonly (readonly [OfAnswer, ReadonlySet<string>])[] = [
 ]
 /** What somebody thinks of an answer: its reasons tell. */
 const judging = wordSet(
-  'bad good much little normal safe dangerous harmful harm harms fine high low fast slow worth mean means meaning hard gentle right wrong sure serious risky ok okay problem lot worse better healthy wise sensible exaggerated ages loads allowed permitted legal enough suffice dead carry carries hold holds manage manages cope copes',
+  'bad good much little normal safe dangerous harmful harm harms fine high low fast slow worth mean means meaning hard gentle right wrong sure serious risky ok okay problem lot worse better healthy wise sensible exaggerated ages loads allowed permitted legal enough suffice carry carries hold holds manage manages cope copes',
 )
 const pointing = wordSet('it its this that thats these those they them car supply psu generator inverter brick')
 /** Words that may stand beside these and tell nothing. */

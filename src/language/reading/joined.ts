@@ -10,6 +10,7 @@ import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { readAnyState } from '../things/state.ts'
 import { outlets } from './charger-told.ts'
 import { isToldGoal } from './slots.ts'
+import { toldBy } from './told-pack.ts'
 
 interface Sentence {
   readonly text: string
@@ -85,6 +86,15 @@ const signs: readonly Sign[] = [
       values.length === 2 &&
       values.some(({ kind, text }) => kind === 'power' || /^[\d.]+W charger$/.test(text)) &&
       values.some(({ text }) => /^[\d.]+V(?: pack)?$/.test(text)),
+  },
+  // "I put 1450 into a 1300": of two capacities one goes into the other, and that is judged.
+  {
+    meant: command => takes(command, 'at', 'back'),
+    from: command => takes(command, 'pack'),
+    holds: ({ values }) => {
+      const told = values.filter(value => toldBy(value)?.capacity_Ah !== undefined)
+      return told.length === 2 && told[1]?.cue === 'into'
+    },
   },
   // "I draw 35 A from a 4S 3700, how long": what a pack gives in the air is no charge, but a sum.
   {
