@@ -47,16 +47,24 @@ export function createSender(client: MatrixClient, persistence: Persistence): Se
     return id
   }
 
+  async function sendOnce(roomId: string, type: string, content: object, key: string): Promise<string> {
+    try {
+      return await sendOrFind(roomId, type, content, key)
+    } catch (error) {
+      // One that failed would hold back all later events of its room.
+      const { event } = pending(client, roomId, transactionId(key))
+      if (event) client.cancelPendingEvent(event)
+      throw error
+    }
+  }
+
+  /** The client takes no second event of a transaction while it tries the first. */
+  const underway = new Map<string, Promise<string>>()
   return {
-    async send(roomId, type, content, key) {
-      try {
-        return await sendOrFind(roomId, type, content, key)
-      } catch (error) {
-        // One that failed would hold back all later events of its room.
-        const { event } = pending(client, roomId, transactionId(key))
-        if (event) client.cancelPendingEvent(event)
-        throw error
-      }
+    send(roomId, type, content, key) {
+      const sending = underway.get(key) ?? sendOnce(roomId, type, content, key).finally(() => underway.delete(key))
+      underway.set(key, sending)
+      return sending
     },
   }
 }
