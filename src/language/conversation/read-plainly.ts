@@ -7,11 +7,12 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { Frame } from '../frames/frame.ts'
 import { knownShare } from '../model/index.ts'
 import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/assumed.words.ts'
-import { aside, type Choice, choices, fitRead, tellsOfPacks } from '../reading/choose.ts'
+import { aside, type Choice, choicesAt, fitRead } from '../reading/choose.ts'
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Near, Understanding } from '../reading/meant.ts'
 import { standsAt, warmthTold } from '../reading/stands.ts'
 import { toldBy } from '../reading/told-pack.ts'
+import { tellsOfPacks } from '../reading/weighing.ts'
 import { type Span, spansOf, wordsLeft } from '../reading/words-left.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { namesForeign } from '../things/foreign-chemistries.ts'
@@ -48,7 +49,7 @@ export function readPlainly(
   const { ranked: all, by } = readings(text, values, free, vocabulary)
   const ranked = frame ? rankedInTalk(all, text, frame, vocabulary) : all
   const lent = (command: CommandWords) => lentTo(frame, command, text, values)
-  const asked = choices(ranked, values, vocabulary, by, lent, inHandbook, text, !frame)
+  const asked = choicesAt(!frame, ranked, values, vocabulary, by, lent, inHandbook, text)
   const talked = frame ? inTalk(asked, text, values, ranked, vocabulary).toSorted((a, b) => b.score - a.score) : asked
   const own = isBarePack(text, values) ? [...settingOf(values, vocabulary, lent), ...talked] : talked
   const command = vocabulary.find(({ name }) => name === free.meant)
