@@ -33,7 +33,7 @@ const certain = 1
 const nearlyCertain = 0.95
 
 /** How much the words found weigh beside what was learned, and what they come to where nothing is found. */
-const [foundWeighs, foundNothing] = [2.5, 3]
+const [foundWeighs, foundNothing] = [2.5, 4]
 
 /**
  * Found on the entries' own questions, each left out, and on those of people for whom no entry was written: how much it
