@@ -108,7 +108,7 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
       [['4s 1300 lipo on the pocket charger from the car'], /^(?!.*rongCharger)/],
       [['4s 1300 lipo on the flightbox from the car'], /^(?!.*rongCharger)/],
       [['4s 1300 lipo on the charger from the toy car'], /do not charge/],
-      [['can I use the charger from the car for my 3s lipo'], /Charger/],
+      [['can I use the charger from the car for my 3s lipo'], /Charger|Do not use that/],
       [['What current for a 4S 1500 on the pocket charger in the car?'], /4S 1500/],
       [['charge 4s 1300 with a car charger for lead batteries'], /do not charge/],
       [['my 3S reads 9.6 V after a flight, ok to charge?'], /.*9.6V/],
