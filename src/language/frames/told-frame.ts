@@ -18,7 +18,8 @@ export function toldFrame(
   vocabulary: Vocabulary,
   before: Frame | undefined,
 ): Frame | undefined {
-  const values = bestCover(candidatesOf(text))
+  // When something happened tells nothing of what it happened to.
+  const values = bestCover(candidatesOf(text)).filter(({ kind }) => kind !== 'clock')
   const [frame] = vocabulary
     .filter(({ name }) => commands.includes(name))
     .flatMap((command): Frame[] => {

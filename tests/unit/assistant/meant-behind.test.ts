@@ -126,6 +126,7 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
       [['12v 20A supply, two 200W chargers', 'and if it were 24v'], /source: 24V 20A/],
       [['60W charger 4s 1500 how long', 'and the 100W one'], /charger: .*100W/],
       [['how long 6s 5000 at 5A', 'can you make that 10'], /6S 5000mAh.*current: 10A/],
+      [['3s 1300 crashed today, looks ok', 'what amps'], /^current pack: 3S 1300mAh LiPo.*crashed go with care/],
       [['i put 1450 into a 1300'], /^percent .*back: 1450mAh.* do not charge/],
       [['charged 1700 into a 1500 pack, ok?'], /back: 1700mAh.* do not charge/],
       [['4s 1300 packs x8, charger 400W, 2 outputs'], /^plan packs: 8x .*chargers: 0\.1-20A by 0\.1 400W ports: 2/],
