@@ -18,7 +18,7 @@ export const logChargeWords: WordsOf<typeof logCharge> = locale => {
     summary: say`Notes a charge of a saved pack, to follow its capacity and resistance.`,
     tells: [own('I put 640 mAh back into wren')],
     takes: {
-      name: { about: say`of the saved pack`, as: text => text },
+      name: { about: say`the name of the saved pack`, as: text => text },
       'put-back': { about: say`what the charger counted into the pack`, as: text => say`took back ${text}` },
       from: { about: say`volts per cell at rest before it; empty after a full discharge` },
       to: { about: say`where the charge ended; full when not said` },

@@ -21,7 +21,7 @@ export const logShowWords: WordsOf<typeof logShow> = locale => {
   return {
     summary: say`Capacity and resistance of a saved pack over time: healthy, ageing or to retire.`,
     tells: [own('show the log of wren')],
-    takes: { name: { about: say`of the saved pack`, as: text => say`the log of ${text}` } },
+    takes: { name: { about: say`the name of the saved pack`, as: text => say`the log of ${text}` } },
     answer: ({ charges, log, fade }, { name }) =>
       charges.length > 0
         ? [conditionWords(name, log, locale), fade && fadeWords(fade, locale)]

@@ -4,7 +4,7 @@ import { optional, service } from '../../src/assistant/command.ts'
 import { shortened } from '../../src/ground/plain-text.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
-import { noCode, noCodeExpected } from './reminder-problems.words.ts'
+import { cancelsAll, noCode, noCodeExpected } from './reminder-problems.words.ts'
 
 const codeKind: ValueKind<string> = {
   name: 'code',
@@ -23,5 +23,9 @@ export const remindCancel = service({
   takes: { code: optional(codeKind) },
   examples: ['remind cancel', 'remind cancel code: k7f3'],
   changes: true,
+  confirm: async ({ code }, { asker, memory }) => {
+    const codes = new Set((await memory.reminders.of(asker.id)).map(reminder => reminder.code))
+    return code === undefined && codes.size > 1 ? cancelsAll(codes.size) : undefined
+  },
   run: async ({ code }, { asker, memory }) => ({ cancelled: await memory.reminders.cancel(asker.id, code) }),
 })

@@ -3,6 +3,9 @@
 import { type Said, told } from '../../src/ground/locale.ts'
 
 export const noCode: Said = ({ say }) => say`That is no code of a reminder.`
+export const cancelsAll = told(
+  ({ say, show }, count: number) => say`Cancel all ${show.number(count, 0)} of your reminders?`,
+)
 export const noCodeExpected: Said = ({ say }) => say`four letters and digits, as "remind list" shows them`
 export const needsTime: Said = ({ say }) => say`I need to know when to remind you.`
 export const needsTimeExpected: Said = ({ say }) => say`either "in" and how long, or "for" and a time question`

@@ -3,6 +3,7 @@
 import { stemsOf } from '../../handbook/search/words.ts'
 import type { Candidate } from '../../language/candidates/index.ts'
 import deedWords from './deed-words.json' with { type: 'json' }
+import { ruleIn } from './told-answers.ts'
 
 type Deed = keyof typeof deedWords
 
@@ -22,11 +23,18 @@ export function deedsIn(text: string): readonly Deed[] {
   return phrases
     .flatMap(({ deed, stems }) => {
       const at = placeOf(stems, said)
-      return at < 0 ? [] : [{ deed, at, length: stems.length }]
+      return at < 0 || said.slice(Math.max(0, at - 2), at).some(one => denials.has(one))
+        ? []
+        : [{ deed, at, length: stems.length }]
     })
     .toSorted((a, b) => a.at - b.at || b.length - a.length)
     .map(({ deed }) => deed)
 }
+
+/** "Don't delete", "never just drop": it is not to be done. */
+const denials: ReadonlySet<string> = new Set(
+  stemsOf("not never don't won't didn't doesn't shouldn't mustn't can't cannot"),
+)
 
 /** Where the first of them stands that has the others somewhere behind it; below 0 where they do not stand so. */
 function placeOf([first = '', ...others]: readonly string[], said: readonly string[]): number {
@@ -46,16 +54,16 @@ const saysWhat = /\bwhat (?:do|does|did|is|'s)\b/iu
 const answerNoun =
   /\b(?:answers?|cards?|pins?|pinned|notices?|faqs?|replies|reply|titles?|headings?|what we (?:say|said|have) (?:about|on|of))\b/iu
 const otherNoun =
-  /\b(?:charges?|log(?:ged)?|logbook|entry|entries|reminders?|alarms?|timers?|pings?|notes?|limits?|rules?|caps?|lessons?)\b/iu
+  /\b(?:charges?|log\w*|entry|entries|reminders?|alarms?|timers?|pings?|notes?|limits?|rules?|caps?|lessons?)\b/iu
 /** "This", of what was just answered. */
 const ofLast =
   /\b(?:this|that|it|these|those|that's|(?:the|your) (?:last|previous|above|latest) (?:one|answer|reply|message|thing|bit)|(?:the|your) (?:answer|reply)(?: above)?|what you(?:'ve)? (?:just |have )?(?:said|told|wrote|written|answered|gave)|what was (?:just )?said)\b/iu
+/** "Save under …". */
+const ofNothing = /^\W*(?:please |pls )?(?:pin|keep|save|store|post)(?: please| pls)? (?:under|as)\b/iu
 const ofAnswers =
   /\b(?:pin\w*|post\w*|board|answers?|reply|replies|cards?|faq|everybody|everyone|all of us|official|standing|standard|what you)\b/iu
 const ofPack = /\b(?:packs?|batter(?:y|ies)|chargers?|my|mine)\b/iu
 const ofBefore = /\b(?:old|previous|former|earlier|word(?:ing|s)|text|was|were|before)\b/iu
-const toRules =
-  /\b(?:write|put|add|note|enter|record|make|new)\b[^:]*\b(?:rules?|rule ?book|board|notice ?board)\b[^:]{0,20}(?::|\bthat\b)/iu
 const limitNoun = /\b(?:limit(?:s|ation|ations)?|caps?|ceiling|restrictions?|rules?)\b/iu
 /** What a rule of the club is made of. */
 const ofRules: ReadonlySet<string> = new Set([
@@ -92,7 +100,8 @@ export interface Told {
 
 /** Whether the sentence is about a standard answer that is there. */
 export const isOfAnswer = (plain: string, { title, isVerbatim }: Named): boolean =>
-  title !== undefined && (answerNoun.test(plain) || (isVerbatim && deedsIn(without(plain, title)).length > 0))
+  title !== undefined &&
+  (answerNoun.test(plain) || (isVerbatim && (deedsIn(without(plain, title)).length > 0 || /->|=>/.test(plain))))
 
 /** The command that verbs and names tell for sure; undefined where they leave it to what the words sound like. */
 export function commandMeant(plain: string, { named, isLifting, values, isOfPack }: Told): string | undefined {
@@ -107,12 +116,19 @@ export function commandMeant(plain: string, { named, isLifting, values, isOfPack
   if (asksAbout.test(rest)) return undefined
   if (gone !== undefined && title === undefined && does('restore')) return 'undo'
   if (isOfAnswer(plain, named)) {
-    const [first] = deeds.filter(deed => deed !== 'keep')
+    const [first] = /\u25a1\W*(?:->|=>)/u.test(rest) ? ['edit' as const] : deeds.filter(deed => deed !== 'keep')
     if (first === 'restore') return ofBefore.test(rest) ? 'undo' : 'answer post'
     return first && `answer ${first}`
   }
-  if (toRules.test(plain) && !hasValues) return 'answer save'
-  if (isOfPack !== undefined && !hasValues && does('keep') && ofLast.test(rest) && !isForKit(rest, heading, isOfPack))
+  const isLimit = figures.some(({ kind }) => kind !== 'clock' && ofRules.has(kind))
+  if (ruleIn(plain) !== undefined && !isLimit) return 'answer save'
+  if (
+    isOfPack !== undefined &&
+    !hasValues &&
+    does('keep') &&
+    (ofLast.test(rest) || ofNothing.test(rest)) &&
+    !isForKit(rest, heading, isOfPack)
+  )
     return 'answer save'
   const isOfRules = saved.length === 0 && values.every(({ kind }) => ofRules.has(kind))
   if (isLifting && limitNoun.test(plain) && !answerNoun.test(plain) && isOfRules) return 'house set'

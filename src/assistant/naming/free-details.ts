@@ -9,7 +9,7 @@ import type { KitEntry } from '../../memory/memory.ts'
 import type { StandardAnswer } from '../../memory/standard-answer.ts'
 import { nameForm } from '../kit/kit-name.ts'
 import { commandMeant, isOfAnswer } from './deeds.ts'
-import { answerTold } from './told-answers.ts'
+import { answerTold, ruleIn } from './told-answers.ts'
 import { lessonTold } from './told-lessons.ts'
 import { namesTold } from './told-names.ts'
 import { lifted, ruleKind, rulesTold } from './told-rules.ts'
@@ -54,14 +54,20 @@ export function freeDetails(
   const titles = answers.map(({ title }) => title)
   const told = answerTold(plain, titles)
   const isClubs = forClub.test(plain)
-  const before = answered !== undefined && pointsBack.test(plain) ? answered : undefined
-  const named = { ...told, gone: gone.find(one => lower.includes(one.toLowerCase())), saved }
+  // "Make this one of our answers: wren setting".
+  const heading = told.heading ?? (isShort(told.text) && !ruleIn(plain) ? told.text : undefined)
+  const named = { ...told, gone: gone.find(one => lower.includes(one.toLowerCase())), saved, heading }
   const meant = commandMeant(plain, {
     named,
     isLifting: Object.values(rules).includes(lifted),
     values,
     isOfPack: answered === undefined ? undefined : /\bpack: /.test(answered),
   })
+  const before =
+    pointsBack.test(plain) || (meant === 'answer save' && (told.text === undefined || told.text === heading))
+      ? answered
+      : undefined
+  const isTitled = before !== undefined && heading !== undefined && heading === told.text
   const content = (isNew: boolean) =>
     isNew
       ? told.text
@@ -82,9 +88,9 @@ export function freeDetails(
     changed: named.gone,
     'new name': names.to,
     title: told.title,
-    'new title': command === 'answer save' ? told.heading : told.newTitle,
-    text: content(command === 'answer save'),
-    question: command === 'answer save' && told.text === undefined ? before : undefined,
+    'new title': command === 'answer save' ? (isTitled ? heading : told.heading) : told.newTitle,
+    text: isTitled && command === 'answer save' ? undefined : content(command === 'answer save'),
+    question: command === 'answer save' && (isTitled || told.text === undefined) ? before : undefined,
     owner: isClubs || (command !== 'kit save' && used[0]?.owner.scope === 'community') ? 'club' : undefined,
   })
   const of: FreeDetails = command => {
@@ -96,6 +102,9 @@ export function freeDetails(
   }
   return { of, meant, about: isOfAnswer(plain, named) ? told.title : undefined }
 }
+
+const isShort = (text: string | undefined): boolean => text !== undefined && text.split(' ').length <= mostOfTitle
+const mostOfTitle = 5
 
 /** What somebody wants the history of. */
 function matterOf(plain: string, isTitled: boolean): string | undefined {

@@ -11,7 +11,7 @@ export const quotesIn = (plain: string): readonly string[] =>
   [...plain.matchAll(quoted)].map(([, double = '', single = '']) => (double || single).trim())
 
 /** Words that no name begins with, and that end one. */
-const joints: ReadonlySet<string> = new Set(words)
+export const joints: ReadonlySet<string> = new Set(words)
 const piece = /^\s*"?(\p{L}[\p{L}\p{M}\p{N}'-]*|\d+(?![\p{L}\d.,:]))"?/u
 const mostWords = 3
 

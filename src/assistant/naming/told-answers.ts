@@ -60,20 +60,27 @@ const answerOn =
 const onWhat = /\b(?:answer|reply|card|faq|note)s? (?:on|about|regarding) /giu
 /** What joins the title that something has to the one it gets. */
 const becoming =
-  /^["']?[ ,]*(?:(?:card|answer|pin|should|shall|must|had|better|will|can|could|is|are|be|to|into|as|called|named|titled|call|rename|retitle|it|now|from|on|today|becomes?|gets|gets the|new|title|name|->|=>|=|:)[ :]+)+/iu
+  /^["']?[ ,]*(?:(?:card|answer|pin|should|shall|must|had|better|will|can|could|is|are|be|to|into|as|called|named|titled|call|rename|retitle|it|now|from|on|today|becomes?|gets|gets the|the(?= (?:new )?(?:title|name)\b)|new|title|name|->|=>|=|:)[ :]+)+/iu
 /** What ends a title: a sign, or what is said for politeness. */
 const titleEnd =
   /[:;,.?!"]|(?:^| )(?:please|pls|plz|thanks?|thx|ta|cheers|from now on|henceforth|would you|will you|could you|if you|for (?:everyone|everybody|all|us|the club)|so that|because|instead|ok|then|text)(?= |$)/iu
 const wording = /\b(?:text|say|says|saying|put|wording|words?)\b ?: ?(.+)$/iu
+const says = /\b(?:says?|reads?|saying)\b:? (.+)$/iu
 /** What is told to come instead are words, and no title. */
 const saysText = /\b(?:re(?:word|writ|wrote)\w*|says?|text|wording|content)\b/iu
-const rule =
-  /\b(?:write|put|add|note|enter|record|make|new)\b[^:]*\b(?:rules?|rule ?book|board|notice ?board)\b[^:]{0,20}?(?:(?<!\btitled?|\bnamed?|\bheading|\bcalled):|\bthat\b) ?(.+)$/iu
+/** Words that somebody wants to stand among the rules or on the board. */
+const rules = [
+  /\b(?:write|put|add|note|enter|record|make|have|hang|new|rule)\b(?! (?:it|that|this)\b(?!.*:))[^:]*\b(?:rules?|rule ?book|(?:notice ?)?board)\b[^:]{0,20}?(?:(?<!\btitled?|\bnamed?|\bheading|\bcalled):|\bthat\b|(?<=for the \w+),) ?(.+)$/iu,
+  /\b(?:rules?|board)\b (?:should|shall|must|has to|ought to) (?:say|read|have)\W+(.+)$/iu,
+  /^\W*(?:(?:a|new|club|house|our) )*rule\b(?! \d)[^:]{0,30}: (.+)$/iu,
+]
+export const ruleIn = (plain: string): string | undefined =>
+  rules.map(one => one.exec(plain)?.[1]).find(text => text !== undefined)
 
 /** The title that a text begins with, as it would be written. */
 function titleAt(text: string): string | undefined {
   const quote = /^ *["']([^"']+)["']/u.exec(text)?.[1]
-  const bare = text.replace(answerOn, '').replace(/^(?:the|a|an) (?=\p{L})/iu, '')
+  const bare = (text.replace(answerOn, '').trim() || text).replace(/^(?:the|a|an) (?=\p{L})/iu, '')
   const title = (quote ?? bare.slice(0, titleEnd.exec(bare)?.index)).trim().replace(/^'|'$/g, '')
   return /[\p{L}\d]/u.test(title) ? title.charAt(0).toUpperCase() + title.slice(1) : undefined
 }
@@ -95,8 +102,7 @@ export function answerTold(plain: string, titles: readonly string[]): ToldAnswer
   const verbatim = quotes.map(quote => nearest(quote, titles)).find(title => title !== undefined) ?? inWords
   const title = verbatim ?? titlesLike(plain, titles).meant
   const others = quotes.filter(quote => quote !== title && (!title || nearest(quote, [title]) === undefined))
-  const colon =
-    rule.exec(plain)?.[1] ?? /(?<=[\p{L}\d"'])(?<!\b(?:titled?|named?|heading|called)): (.+)$/u.exec(plain)?.[1]
+  const colon = ruleIn(plain) ?? /(?<=[\p{L}\d"'])(?<!\b(?:titled?|named?|heading|called)): (.+)$/u.exec(plain)?.[1]
   const at = verbatim === undefined ? -1 : lower.lastIndexOf(verbatim.toLowerCase())
   const tail = at < 0 ? plain : plain.slice(at + (verbatim ?? '').length)
   const told = others[0] ?? becomes(tail, at >= 0)
@@ -111,7 +117,7 @@ export function answerTold(plain: string, titles: readonly string[]): ToldAnswer
     isVerbatim: verbatim !== undefined,
     newTitle: renamed === text ? undefined : renamed,
     heading: headed === text ? undefined : headed,
-    text: text?.trim() ?? (title !== undefined && saysText.test(plain) ? told : undefined),
+    text: text?.trim() ?? (title !== undefined && saysText.test(plain) ? (says.exec(tail)?.[1] ?? told) : undefined),
   }
 }
 

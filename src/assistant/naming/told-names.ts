@@ -3,7 +3,8 @@
 import type { Candidate } from '../../language/candidates/index.ts'
 import { spansOf, wordsLeft } from '../../language/reading/words-left.ts'
 import { isNameShaped, nameForm } from '../kit/kit-name.ts'
-import { nameAt, quotesIn } from './quotes.ts'
+import { isQuestionWord } from '../kit/question-words.ts'
+import { joints, nameAt, quotesIn } from './quotes.ts'
 
 export interface ToldNames {
   readonly name: string | undefined
@@ -39,7 +40,7 @@ export function namesTold(plain: string, values: readonly Candidate[], saved: re
   const rest = behind ?? (renamed ? plain.slice(renamed.index + renamed[0].length) : becomes(plain))
   const to = own.find(name => name !== known) ?? (rest && nameAt(rest.replace(becoming, '')))
   const given = before ?? own[0] ?? nameGiven(masked)
-  const name = given ?? strangeIn(plain, values) ?? nameGiven(plain)
+  const name = given ?? strangeIn(plain, values) ?? nameGiven(plain) ?? spokenOf(plain)
   return { name, given: given ?? nameGiven(plain), to: to === name ? undefined : to }
 }
 
@@ -62,7 +63,7 @@ function nameGiven(masked: string): string | undefined {
 const lastWords = (text: string): readonly string[] => {
   const words = text
     .replace(/^.*[:,]/u, '')
-    .replace(/^\W*(?:please |pls )?(?:save|store|add|keep|enter) /iu, '')
+    .replace(/^\W*(?:please |pls )?(?:save|store|add|keep|enter|log(?:ged)?|charged|note|record|put) /iu, '')
     .trim()
   return words === '' ? [] : [words]
 }
@@ -72,6 +73,14 @@ function becomes(plain: string): string | undefined {
   const found = /(?:^|\s)(?:should be|shall be|must be|is called|to be called|is now|becomes) /iu.exec(plain)
   return found ? plain.slice(found.index + found[0].length) : undefined
 }
+
+/** "Charged sparrow today": a word that no question is asked with, where the name of a pack would stand. */
+function spokenOf(plain: string): string | undefined {
+  const words = [...plain.matchAll(charging)].map(([, word = '']) => nameForm(word))
+  return words.find(word => !isQuestionWord(word) && !joints.has(word) && isNameShaped(word))
+}
+const charging =
+  /\b(?:charged|log|logged|into|in|for|of|that|record|recorded|noted?)(?: (?:my|our|the|a|that|charge|of|for))* (?=\p{L})([\p{L}\d'-]+)/giu
 
 /** A word that nothing else accounts for, where a name would stand: first of all, or behind "of", "into" and the like. */
 function strangeIn(plain: string, values: readonly Candidate[]): string | undefined {

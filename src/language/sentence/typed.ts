@@ -83,6 +83,8 @@ function openOption({ options: [first] }: CommandWords, before: string): string 
   if (!first || before === '') return undefined
   // The name of a command is one word or two: more of them ask for help with something.
   if (first.kind === 'command' && before.split(' ').length > 2) return undefined
+  // More than a name is a sentence.
+  if (first.kind === 'pack name' && (before.split(' ').length > 3 || /\d ?m?ah\b/i.test(before))) return undefined
   if (listKinds.has(first.kind)) return listed.test(before) ? first.name : undefined
   return sought.has(first.kind) ? undefined : first.name
 }

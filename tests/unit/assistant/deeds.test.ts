@@ -8,7 +8,7 @@ import { fakeBoard } from '../../support/fake-noticeboard.ts'
 
 let asking: Asking
 beforeEach(async () => {
-  asking = await demoAsking(commands, { noticeboard: fakeBoard().noticeboard })
+  asking = await demoAsking(commands, { noticeboard: fakeBoard().noticeboard, clock: () => new Date() })
 })
 afterEach(async () => {
   await asking.assistant.settled()
@@ -33,6 +33,9 @@ describe('an answer that is there', () => {
     ['retitle Puffed packs to Swollen ones', 'Its title would be "Swollen ones".'],
     ["change the title of 'Puffed packs' into Fat ones please", 'Its title would be "Fat ones".'],
     ['Where we charge should be called Charging corner from now on', 'Its title would be "Charging corner".'],
+    ['Puffed packs -> Fat ones', 'Its title would be "Fat ones".'],
+    ['please give the puffed packs answer the title Fat ones', 'Its title would be "Fat ones".'],
+    ['change Where we charge so it says In the shed.', 'It would say: In the shed.'],
     ['reword Puffed packs: outdoors, in sand', 'It would say: outdoors, in sand'],
   ])('is asked about before it is changed: %j', async (text, what) => {
     const { problem, verdict } = await ask(text)
@@ -51,6 +54,7 @@ describe('an answer that is there', () => {
 
   test.each([
     'who may delete the Puffed packs answer?',
+    'do not delete Puffed packs, whatever they say',
     'how do I delete the answer on puffed packs',
     'what happens if I remove Where we charge',
     'what current for a 3S 720 LiHV',
@@ -79,6 +83,8 @@ describe('an answer that is there', () => {
 describe('the last answer', () => {
   test.each([
     ['keep this as Storage small packs', 'Storage small packs'],
+    ['save under Half full', 'Half full'],
+    ['make this one of our answers: half full', 'half full'],
     ["that one's worth keeping, call it Half full", 'Half full'],
     ['save what you just said under "Half full"', 'Half full'],
     ['pin the last answer as our answer on winter, would you', 'Winter'],
@@ -115,8 +121,30 @@ describe('the last answer', () => {
   })
 })
 
-test('a rule in words is kept on the board', async () => {
-  const { followUps } = await ask('write into the club rules: no charging in the tent')
+test.each([
+  'write into the club rules: no charging in the tent',
+  'the rules should say: no charging in the tent',
+  'add to our rules that no charging in the tent',
+])('a rule in words is kept on the board: %j', async text => {
+  const { followUps } = await ask(text)
   await ask(followUps[0]?.label ?? '')
   expect(await answers()).toEqual([['no charging in the tent', 'no charging in the tent']])
+})
+
+test('all reminders go after a yes', async () => {
+  await ask('remind me in: 30min')
+  await ask('remind me in: 2h')
+  expect((await ask('cancel my reminders')).problem?.what).toContain('Cancel all 2')
+  await ask('yes')
+  expect((await asking.memory.members.export(moderator.asker.id)).reminders).toEqual([])
+})
+
+test.each([
+  ['charged sparrow today, 1200 mAh went in', 'sparrow'],
+  ['logged robin: 650 mAh', 'robin'],
+  ['log charge of my gull, 900 mah', 'gull'],
+  ['note that kite took 1100 mAh', 'kite'],
+])('a pack that is not saved is named, with how to save it: %j', async (text, name) => {
+  const { problem } = await ask(text)
+  expect(problem).toMatchObject({ token: name, example: `kit save name: ${name} pack: 3S 720 LiHV` })
 })

@@ -21,6 +21,8 @@ it.each([
   ['loosen the 1C rule', { rate: 'none' }],
   ['ease it from 1C to 1.5C', { rate: '1.5C' }],
   ['drop the top for LiPo to 4.1', { full: '4.1V' }],
+  ['the frost rule of 12 degrees has served its purpose', { coldest: 'none' }],
+  ['set it to 0.8C, the old one is gone', { rate: '0.8C' }],
   ['nobody above 1C any more', { rate: '1C' }],
   ['no more than 1.5C here', { rate: '1.5C' }],
   ['our LiPo can go to 4.1', { full: '4.1V' }],
