@@ -47,8 +47,8 @@ function placeOf([first = '', ...others]: readonly string[], said: readonly stri
 
 /** It asks about doing it, and wants nothing done: whoever asks whether you would wants it. */
 const asksAbout =
-  /^\W*(?:(?:and|so|but|ok|hi|hey|hello|please) )*(?:how|what|why|who|whose|which|when|where|if|is|are|was|were|do|does|did|has|am|(?:may|can|could|should) (?:i|members?|any\w*|every\w*|some\w*|people|one|a)|(?:would|will) \w+ing)\b|\b(?:what happens|who may|allowed to|even if)\b/iu
-const saysWhat = /\bwhat (?:do|does|did|is|'s)\b/iu
+  /^\W*(?:(?:and|so|but|ok|hi|hey|hello|please) )*(?:how|what|why|who|whose|which|when|where|if|is|are|was|were|do|does|did|has|am|(?:may|can|could|should) (?:(?:i|we)(?! (?:have|get|see)\b)|members?|any\w*|every\w*|some\w*|people|one|a)|(?:would|will) \w+ing)\b|\b(?:tell|explain|wonder|know|ask(?:ing)?)(?: \w+)? (?:why|whether|if|how|who|what)\b|\b(?:what happens|who may|allowed to|even if)\b/iu
+const saysWhat = /\bwhat(?:'s| do| does| did| is)\b|\bwhere(?:'s| is)\b/iu
 
 /** What a sentence is about that speaks of a standard answer. */
 const answerNoun =
@@ -58,8 +58,8 @@ const otherNoun =
 /** "This", of what was just answered. */
 const ofLast =
   /\b(?:this|that|it|these|those|that's|(?:the|your) (?:last|previous|above|latest) (?:one|answer|reply|message|thing|bit)|(?:the|your) (?:answer|reply)(?: above)?|what you(?:'ve)? (?:just |have )?(?:said|told|wrote|written|answered|gave)|what was (?:just )?said)\b/iu
-/** "Save under …". */
-const ofNothing = /^\W*(?:please |pls )?(?:pin|keep|save|store|post)(?: please| pls)? (?:under|as)\b/iu
+/** "Save under …", "pin". */
+const ofNothing = /^\W*(?:please |pls )?(?:pin|keep|save|store|post)(?: please| pls)?(?: (?:under|as)\b|\W*$)/iu
 const ofAnswers =
   /\b(?:pin\w*|post\w*|board|answers?|reply|replies|cards?|faq|everybody|everyone|all of us|official|standing|standard|what you)\b/iu
 const ofPack = /\b(?:packs?|batter(?:y|ies)|chargers?|my|mine)\b/iu
@@ -105,17 +105,23 @@ export const isOfAnswer = (plain: string, { title, isVerbatim }: Named): boolean
 
 /** The command that verbs and names tell for sure; undefined where they leave it to what the words sound like. */
 export function commandMeant(plain: string, { named, isLifting, values, isOfPack }: Told): string | undefined {
-  const { title, gone, saved, heading } = named
+  const { gone, saved, heading, title: found } = named
+  // "Pin that as Wren fast" is none of "Wren".
+  const aside = without(plain, heading)
+  const isOfHeading = without(aside, found) === aside && ofLast.test(aside) && deedsIn(aside).includes('keep')
+  const title = isOfHeading ? undefined : found
   const figures = values.filter(({ kind, text }) => kind !== 'count' && /\d/.test(text))
   const isInName = ({ typed }: Candidate) => (heading ?? '').toLowerCase().includes(typed.toLowerCase())
   const hasValues = !figures.every(isInName)
   const rest = without(plain, title ?? gone ?? heading)
   const deeds = deedsIn(rest)
+  const isAbout = title !== undefined && isOfAnswer(plain, named)
   const does = (deed: Deed) => deeds.includes(deed)
-  if (isOfAnswer(plain, named) && does('show') && saysWhat.test(rest)) return 'answer show'
+  if (isAbout && (does('show') || /where/iu.test(rest)) && saysWhat.test(rest)) return 'answer show'
+  if (isBare(plain, title)) return 'answer show'
   if (asksAbout.test(rest)) return undefined
   if (gone !== undefined && title === undefined && does('restore')) return 'undo'
-  if (isOfAnswer(plain, named)) {
+  if (isAbout) {
     const [first] = /\u25a1\W*(?:->|=>)/u.test(rest) ? ['edit' as const] : deeds.filter(deed => deed !== 'keep')
     if (first === 'restore') return ofBefore.test(rest) ? 'undo' : 'answer post'
     return first && `answer ${first}`
@@ -135,6 +141,9 @@ export function commandMeant(plain: string, { named, isLifting, values, isOfPack
   if (deeds[0] === 'remove' && saved.length > 0 && !hasValues && !otherNoun.test(plain)) return 'kit remove'
   return undefined
 }
+
+const isBare = (plain: string, title: string | undefined): boolean =>
+  title !== undefined && /^\W*\u25a1\W*$/u.test(without(plain, title))
 
 /** "Save that pack as hawk": what is kept is the pack, not what was said of it. */
 const isForKit = (rest: string, heading: string | undefined, isOfPack: boolean): boolean =>

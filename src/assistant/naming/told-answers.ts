@@ -60,7 +60,7 @@ const answerOn =
 const onWhat = /\b(?:answer|reply|card|faq|note)s? (?:on|about|regarding) /giu
 /** What joins the title that something has to the one it gets. */
 const becoming =
-  /^["']?[ ,]*(?:(?:card|answer|pin|should|shall|must|had|better|will|can|could|is|are|be|to|into|as|called|named|titled|call|rename|retitle|it|now|from|on|today|becomes?|gets|gets the|the(?= (?:new )?(?:title|name)\b)|new|title|name|->|=>|=|:)[ :]+)+/iu
+  /^["']?[ ,]*(?:(?:card|answer|pin|ought|should|shall|must|had|better|will|can|could|is|are|be|to|into|as|called|named|titled|call|rename|retitle|it|now|from|on|today|becomes?|gets|gets the|the(?= (?:new )?(?:title|name)\b)|new|title|name|->|=>|=|:)[ :]+)+/iu
 /** What ends a title: a sign, or what is said for politeness. */
 const titleEnd =
   /[:;,.?!"]|(?:^| )(?:please|pls|plz|thanks?|thx|ta|cheers|from now on|henceforth|would you|will you|could you|if you|for (?:everyone|everybody|all|us|the club)|so that|because|instead|ok|then|text)(?= |$)/iu
@@ -112,12 +112,16 @@ export function answerTold(plain: string, titles: readonly string[]): ToldAnswer
   const quoted =
     others.length > 1 || [renamed, headed].some(one => one !== undefined && one !== longest) ? longest : undefined
   const text = wording.exec(plain)?.[1] ?? (quoted === colon ? quoted : (colon ?? quoted))
+  // "Sand bucket: rename to fire bucket".
+  const isName = renamed !== undefined && text?.toLowerCase().endsWith(renamed.toLowerCase())
   return {
     title,
     isVerbatim: verbatim !== undefined,
     newTitle: renamed === text ? undefined : renamed,
     heading: headed === text ? undefined : headed,
-    text: text?.trim() ?? (title !== undefined && saysText.test(plain) ? (says.exec(tail)?.[1] ?? told) : undefined),
+    text:
+      (isName ? undefined : text?.trim()) ??
+      (title !== undefined && saysText.test(plain) ? (says.exec(tail)?.[1] ?? told) : undefined),
   }
 }
 

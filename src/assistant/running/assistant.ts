@@ -138,7 +138,11 @@ export function createAssistant(parts: AssistantParts): Assistant {
     const refused = reply.verdict === 'do not charge' ? (reply.understood?.dangers ?? []) : undefined
     if (offers.length + offered.length > 0 || refused || before)
       frames.set(asker, place, { offered: offers, refused }, now_ms)
-    if (reply.question === undefined) return reply
+    if (reply.question === undefined) {
+      // What is refused for a danger is no answer to keep, nor is the one before it meant any longer.
+      if (reply.verdict) frames.set(asker, place, { answered: undefined }, now_ms)
+      return reply
+    }
     const { changes, notStanding } = registry.get(reply.command)
     // What only offers entries of the handbook answers nothing.
     const answered = /about: \?/.test(reply.question) ? undefined : reply.question
