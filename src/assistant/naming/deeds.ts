@@ -128,14 +128,10 @@ export function commandMeant(plain: string, { named, isLifting, values, isOfPack
   }
   const isLimit = figures.some(({ kind }) => kind !== 'clock' && ofRules.has(kind))
   if (ruleIn(plain) !== undefined && !isLimit) return 'answer save'
-  if (
-    isOfPack !== undefined &&
-    !hasValues &&
-    does('keep') &&
-    (ofLast.test(rest) || ofNothing.test(rest)) &&
-    !isForKit(rest, heading, isOfPack)
-  )
-    return 'answer save'
+  if (isOfPack !== undefined && !hasValues && does('keep') && (ofLast.test(rest) || ofNothing.test(rest))) {
+    if (!isForKit(rest, heading, isOfPack)) return 'answer save'
+    if (heading !== undefined) return 'kit save'
+  }
   const isOfRules = saved.length === 0 && values.every(({ kind }) => ofRules.has(kind))
   if (isLifting && limitNoun.test(plain) && !answerNoun.test(plain) && isOfRules) return 'house set'
   if (deeds[0] === 'remove' && saved.length > 0 && !hasValues && !otherNoun.test(plain)) return 'kit remove'

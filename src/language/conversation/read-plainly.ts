@@ -53,7 +53,9 @@ export function readPlainly(
   const talked = frame ? inTalk(asked, text, values, ranked, vocabulary).toSorted((a, b) => b.score - a.score) : asked
   const own = isBarePack(text, values) ? [...settingOf(values, vocabulary, lent), ...talked] : talked
   const command = vocabulary.find(({ name }) => name === free.meant)
-  const meant = command && choiceOf(fitRead(command, by(command)), {})
+  // "Save that pack as hawk": the one that was spoken of.
+  const pack = command?.name === 'kit save' ? lent(command) : { kept: {}, before: undefined }
+  const meant = command && choiceOf(fitRead(command, by(command), pack.kept, pack.before), pack.kept)
   const follows = meant ?? (frame && followUp({ text, values, ranked, frame, vocabulary, readBy: by, other: own[0] }))
   // The surer it goes on, the less it is a question of its own.
   const found = follows

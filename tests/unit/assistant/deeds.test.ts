@@ -107,11 +107,13 @@ describe('the last answer', () => {
     expect((await answers()).map(([title]) => title)).toEqual(['Charging overnight', 'Nights at home'])
   })
 
-  test('is no pack, and a pack is no answer', async () => {
+  test.each(['save that pack as hawk', 'call it hawk', 'keep that one as hawk'])('is no pack: %j', async text => {
     await ask('what current for a 4S 1500 LiPo')
-    await ask('save that pack as hawk')
+    await ask(text)
     expect(await answers()).toEqual([])
-    expect((await asking.memory.members.export(moderator.asker.id)).kit).toMatchObject([{ name: 'hawk' }])
+    expect((await asking.memory.members.export(moderator.asker.id)).kit).toMatchObject([
+      { name: 'hawk', notation: '4S 1500mAh LiPo' },
+    ])
   })
 
   test('is pinned by a moderator alone', async () => {
