@@ -43,6 +43,8 @@ export function askedBack(meant: MeantInPart, command: Entry, choices: readonly 
   const { pack: whole, ...others } = question.options
   const soFar = [...new Set(present([isWhole ? whole : cells, ...Object.values(others)]))].join(', ')
   const options = (choice: string): Readonly<Record<string, string>> | undefined => {
+    // What overwrites or removes something is asked about once more, so its details are told in words.
+    if (command.confirm) return undefined
     if (missing !== 'capacity')
       return 'cells' in missing ? undefined : { [missing.option]: choice, ...question.options }
     const capacity_Ah = attempt(() => readCapacity(choice))

@@ -20,8 +20,9 @@ import type { KitEntry } from '../../memory/memory.ts'
 import type { StandardAnswer } from '../../memory/standard-answer.ts'
 import type { Context } from '../context.ts'
 import { namesReplaced } from '../kit/kit-names.ts'
-import { besideDeeds, deedsIn } from '../naming/deeds.ts'
+import { answerCalled } from '../naming/deeds.ts'
 import { freeDetails, type ToldFreely } from '../naming/free-details.ts'
+import { besideDeeds, deedsIn } from '../naming/verbs.ts'
 import type { Registry } from '../registry.ts'
 import { thanks } from './of-before.ts'
 
@@ -144,7 +145,13 @@ async function removedBy({ asker, community, lookup }: Context): Promise<readonl
  */
 function besidesTitle(heard: DangersIn, text: string, { about, meant: sure }: ToldFreely, meant: Meant): DangersIn {
   const { title, of = title, 'new-title': newTitle, text: words } = 'question' in meant ? meant.question.options : {}
-  const names = present([about ?? of, newTitle, words !== undefined && ofOwn.test(words) ? undefined : words])
+  const called = answerCalled(text)
+  const names = present([
+    about ?? of,
+    called !== undefined && ofOwn.test(called) ? undefined : called,
+    newTitle,
+    words !== undefined && ofOwn.test(words) ? undefined : words,
+  ])
   if (names.length + (sure ? 1 : 0) === 0) return heard
   const left = names.reduce(leftOut, text)
   const rest = dangersIn(sure ? besideDeeds(left) : left)

@@ -1,49 +1,17 @@
 // What is to be done with something that is kept: told by verbs and by what is named, whatever its name sounds like.
 
-import { stemsOf } from '../../handbook/search/words.ts'
 import type { Candidate } from '../../language/candidates/index.ts'
-import deedWords from './deed-words.json' with { type: 'json' }
 import { ruleIn } from './told-answers.ts'
+import { besideDeeds, type Deed, deedsIn } from './verbs.ts'
 
-type Deed = keyof typeof deedWords
-
-const phrases = (Object.keys(deedWords) as Deed[]).flatMap(deed =>
-  deedWords[deed].split(', ').map(phrase => ({ deed, stems: stemsOf(phrase) })),
-)
-
-const ofDeeds: ReadonlySet<string> = new Set(phrases.flatMap(({ stems }) => stems))
-
-/** What is told beside it. */
-export const besideDeeds = (text: string): string =>
-  text.replace(/[\p{L}\p{N}]+/gu, word => (stemsOf(word).some(one => ofDeeds.has(one)) ? '' : word))
-
-/** What the words tell first of all, the longer phrase before the shorter; a name among them is none of them. */
-export function deedsIn(text: string): readonly Deed[] {
-  const said = stemsOf(text)
-  return phrases
-    .flatMap(({ deed, stems }) => {
-      const at = placeOf(stems, said)
-      return at < 0 || said.slice(Math.max(0, at - 2), at).some(one => denials.has(one))
-        ? []
-        : [{ deed, at, length: stems.length }]
-    })
-    .toSorted((a, b) => a.at - b.at || b.length - a.length)
-    .map(({ deed }) => deed)
+/** "The answer on puffed packs", "the crashed packs card": what a sentence calls one that somebody wants to deal with. */
+export function answerCalled(plain: string): string | undefined {
+  const [called] = onWhat.exec(plain) ?? ofWhat.exec(plain) ?? []
+  const rest = plain.replace(called ?? '', '')
+  return called !== undefined && besideDeeds(rest) !== rest ? called : undefined
 }
-
-/** "Don't delete", "never just drop": it is not to be done. */
-const denials: ReadonlySet<string> = new Set(
-  stemsOf("not never don't won't didn't doesn't shouldn't mustn't can't cannot"),
-)
-
-/** Where the first of them stands that has the others somewhere behind it; below 0 where they do not stand so. */
-function placeOf([first = '', ...others]: readonly string[], said: readonly string[]): number {
-  const start = said.indexOf(first)
-  if (start < 0) return -1
-  let at = start
-  for (const one of others) at = at < 0 ? at : said.indexOf(one, at + 1)
-  return at < 0 ? -1 : start
-}
+const onWhat = /\b(?:answers?|cards?|notices?) (?:on|about|titled|called|named) [^.,;:?!]+/iu
+const ofWhat = /\b(?:the|our|that) (?:[^.,;:?! ]+ ){1,4}(?:answer|card|notice)s?\b/iu
 
 /** It asks about doing it, and wants nothing done: whoever asks whether you would wants it. */
 const asksAbout =
@@ -58,13 +26,14 @@ const otherNoun =
 /** "This", of what was just answered. */
 const ofLast =
   /\b(?:this|that|it|these|those|that's|(?:the|your) (?:last|previous|above|latest) (?:one|answer|reply|message|thing|bit)|(?:the|your) (?:answer|reply)(?: above)?|what you(?:'ve)? (?:just |have )?(?:said|told|wrote|written|answered|gave)|what was (?:just )?said)\b/iu
+const newAnswer = /\b(?:new|another) (?:\w+ )?(?:answer|card|notice|faq)\b/iu
 /** "Save under …", "pin". */
 const ofNothing = /^\W*(?:please |pls )?(?:pin|keep|save|store|post)(?: please| pls)?(?: (?:under|as)\b|\W*$)/iu
 const ofAnswers =
   /\b(?:pin\w*|post\w*|board|answers?|reply|replies|cards?|faq|everybody|everyone|all of us|official|standing|standard|what you)\b/iu
 const ofPack = /\b(?:packs?|batter(?:y|ies)|chargers?|my|mine)\b/iu
 const ofBefore = /\b(?:old|previous|former|earlier|word(?:ing|s)|text|was|were|before)\b/iu
-const limitNoun = /\b(?:limit(?:s|ation|ations)?|caps?|ceiling|restrictions?|rules?)\b/iu
+const limitNoun = /\b(?:limit(?:s|ation|ations)?|caps?|ceiling|restrictions?|rule)\b/iu
 /** What a rule of the club is made of. */
 const ofRules: ReadonlySet<string> = new Set([
   'rate',
@@ -87,6 +56,8 @@ export interface Named {
   readonly saved: readonly string[]
   /** What somebody wants to keep is to bear. */
   readonly heading: string | undefined
+  /** What it is to say. */
+  readonly text: string | undefined
 }
 
 export interface Told {
@@ -94,17 +65,32 @@ export interface Told {
   /** Details of rules that it lifts. */
   readonly isLifting: boolean
   readonly values: readonly Candidate[]
+  /** The club has standard answers. */
+  readonly hasAnswers: boolean
+  /** Something was asked back. */
+  readonly isPending: boolean
   /** Whether the last answer was about a pack; undefined where there was none. */
   readonly isOfPack: boolean | undefined
 }
 
+/** A title that may be a word of anything is meant where little else is said. */
+const little = 5
+
 /** Whether the sentence is about a standard answer that is there. */
-export const isOfAnswer = (plain: string, { title, isVerbatim }: Named): boolean =>
-  title !== undefined &&
-  (answerNoun.test(plain) || (isVerbatim && (deedsIn(without(plain, title)).length > 0 || /->|=>/.test(plain))))
+export function isOfAnswer(plain: string, { title, isVerbatim }: Named): boolean {
+  if (title === undefined || answerNoun.test(plain)) return title !== undefined
+  const rest = without(plain, title)
+  const isMeant = title.includes(' ') || rest.split(' ').length <= little
+  return isVerbatim && isMeant && (deedsIn(rest).length > 0 || /->|=>/.test(rest))
+}
+
+const ofCalled: ReadonlySet<Deed> = new Set(['remove', 'edit', 'move'] as const)
 
 /** The command that verbs and names tell for sure; undefined where they leave it to what the words sound like. */
-export function commandMeant(plain: string, { named, isLifting, values, isOfPack }: Told): string | undefined {
+export function commandMeant(
+  plain: string,
+  { named, isLifting, values, hasAnswers, isPending, isOfPack }: Told,
+): string | undefined {
   const { gone, saved, heading, title: found } = named
   // "Pin that as Wren fast" is none of "Wren".
   const aside = without(plain, heading)
@@ -118,14 +104,17 @@ export function commandMeant(plain: string, { named, isLifting, values, isOfPack
   const isAbout = title !== undefined && isOfAnswer(plain, named)
   const does = (deed: Deed) => deeds.includes(deed)
   if (isAbout && (does('show') || /where/iu.test(rest)) && saysWhat.test(rest)) return 'answer show'
-  if (isBare(plain, title)) return 'answer show'
+  if (!isPending && isBare(plain, title)) return 'answer show'
   if (asksAbout.test(rest)) return undefined
   if (gone !== undefined && title === undefined && does('restore')) return 'undo'
-  if (isAbout) {
+  const [first] = deeds
+  if (!isAbout && hasAnswers && answerCalled(plain) && first && ofCalled.has(first)) return `answer ${first}`
+  if (isAbout && !newAnswer.test(plain)) {
     const [first] = /\u25a1\W*(?:->|=>)/u.test(rest) ? ['edit' as const] : deeds.filter(deed => deed !== 'keep')
     if (first === 'restore') return ofBefore.test(rest) ? 'undo' : 'answer post'
     return first && `answer ${first}`
   }
+  if (newAnswer.test(plain) && (heading ?? named.text) !== undefined) return 'answer save'
   const isLimit = figures.some(({ kind }) => kind !== 'clock' && ofRules.has(kind))
   if (ruleIn(plain) !== undefined && !isLimit) return 'answer save'
   if (isOfPack !== undefined && !hasValues && does('keep') && (ofLast.test(rest) || ofNothing.test(rest))) {

@@ -61,6 +61,8 @@ export function freeDetails(
     named,
     isLifting: Object.values(rules).includes(lifted),
     values,
+    hasAnswers: answers.length > 0,
+    isPending: frame?.pending !== undefined,
     isOfPack: answered === undefined ? undefined : /\bpack: /.test(answered),
   })
   const before =

@@ -1,8 +1,9 @@
 // What a plain sentence tells of a standard answer: its title, by likeness to those that are stored, and its words.
 
 import { nearest } from '../../ground/nearest.ts'
-import { contentOf, stemsOf } from '../../handbook/search/words.ts'
+import { commonplace, contentOf, familiesOfStem, stemsOf } from '../../handbook/search/words.ts'
 import { quotesIn } from './quotes.ts'
+import { besideDeeds } from './verbs.ts'
 
 /** So much of the words of a title stands in a sentence that means it, and so much more than of any other. */
 const enough = 0.5
@@ -10,16 +11,20 @@ const margin = 0.15
 /** Shorter words are too near to others. */
 const shortestSlip = 5
 
-const aboutOf = (text: string): readonly string[] => contentOf(stemsOf(text))
+/** What its words are about; of packs and charging most titles are. */
+function aboutOf(text: string): readonly string[] {
+  const all = contentOf(stemsOf(text))
+  const telling = all.filter(one => !familiesOfStem(one).some(family => commonplace.has(family)))
+  return telling.length > 0 ? telling : all
+}
 
 /** How much of the title stands in the text, 0 to 1. */
 function shareOf(title: string, said: readonly string[]): number {
-  const wanted = aboutOf(title)
-  const all = wanted.length > 0 ? wanted : stemsOf(title)
+  const all = aboutOf(title)
   const found = all.filter(
     one => said.includes(one) || (one.length >= shortestSlip && nearest(one, said.filter(isLong)) !== undefined),
   )
-  return found.length / all.length
+  return found.length / (all.length || 1)
 }
 
 const isLong = (word: string): boolean => word.length >= shortestSlip
@@ -53,7 +58,7 @@ export interface ToldAnswer {
 
 /** Behind it stands a title. */
 const heading =
-  /(?:\b(?:as|under|titled?|headed|named?|called?|name it|(?:call|title) (?:it|this|that|them))\b|->|=)(?: is| of| the name| the title| the heading)*[ :]+/giu
+  /(?:\b(?:(?:call|title|name) (?:it|this|that|them)|as|under|titled?|headed|named?|called?)\b|->|=)(?: is| of| the name| the title| the heading)*[ :]+/giu
 /** "Our answer on", of which the title is what follows. */
 const answerOn =
   /^(?:(?:our|the|a|an|my|new|standard|standing|official|usual|club|fixed|final|pinned) )*(?:answer|reply|card|pin|faq|note|entry|rule)s?\b(?: (?:on|about|for|to|of|regarding))?[ :]*/iu
@@ -91,23 +96,24 @@ const behind = (plain: string, cue: RegExp): readonly string[] =>
 const headingIn = (plain: string): string | undefined =>
   [heading, onWhat].flatMap(cue => behind(plain, cue)).flatMap(text => titleAt(text) ?? [])[0]
 
+const wordFor = (title: string): RegExp =>
+  new RegExp(`(?<![\\p{L}\\d])${RegExp.escape(title.toLowerCase())}(?![\\p{L}\\d])`, 'u')
+
 export function answerTold(plain: string, titles: readonly string[]): ToldAnswer {
   const quotes = quotesIn(plain)
   const lower = plain.toLowerCase()
   const inWords = titles
-    .filter(title =>
-      new RegExp(`(?<![\\p{L}\\d])${RegExp.escape(title.toLowerCase())}(?![\\p{L}\\d])`, 'u').test(lower),
-    )
+    .filter(title => aboutOf(title).length > 0 && wordFor(title).test(lower))
     .toSorted((a, b) => b.length - a.length)[0]
   const verbatim = quotes.map(quote => nearest(quote, titles)).find(title => title !== undefined) ?? inWords
-  const title = verbatim ?? titlesLike(plain, titles).meant
+  const title = verbatim ?? titlesLike(besideDeeds(plain), titles).meant
   const others = quotes.filter(quote => quote !== title && (!title || nearest(quote, [title]) === undefined))
   const colon = ruleIn(plain) ?? /(?<=[\p{L}\d"'])(?<!\b(?:titled?|named?|heading|called)): (.+)$/u.exec(plain)?.[1]
   const at = verbatim === undefined ? -1 : lower.lastIndexOf(verbatim.toLowerCase())
   const tail = at < 0 ? plain : plain.slice(at + (verbatim ?? '').length)
   const told = others[0] ?? becomes(tail, at >= 0)
   const renamed = title === undefined || saysText.test(plain) ? undefined : told
-  const headed = headingIn(plain) ?? (title === undefined ? others[0] : undefined)
+  const headed = headingIn(plain) ?? (verbatim === undefined ? others[0] : undefined)
   const [longest] = others.toSorted((a, b) => b.length - a.length)
   const quoted =
     others.length > 1 || [renamed, headed].some(one => one !== undefined && one !== longest) ? longest : undefined

@@ -12,7 +12,7 @@ const lifts =
   /\b(?:lift|remov|cancel|delet|scrap|suspend|retir|uncap|revok|abolish|rescind|repeal|waiv|abandon|withdraw|unset|forget|ditch|bin|axe)(?:e|n?ed|e?s|n?ing|al)?\b|\b(?:get(?:ting)? rid of|(?:do|done|live) (?:away|without)|without (?:a|any) (?:limit|rule|cap)|no (?:limit|cap|ceiling|max(?:imum)?)|(?:out|away|off) with|(?:can|may|should|must|has to) (?:now |finally )?go(?= ?(?:$|[.,;:!?]|now|again|please|away))|gone|goes away|unlimited|no (?:longer|more|need)|any (?:more|longer)|anymore|not needed|stop(?:ped)? (?:enforc|requir|ask)\w*|served (?:its|their) purpose|is (?:over|history)|undo (?=(?:the|our) \d)|free(?:d)? of)\b|(?<!cut[ -])\boff\b|\bends? (?:the|that|this|our)\b/iu
 /** The same, where no other value is told to come instead: "drop it to 0.8C". */
 const loosens =
-  /\b(?:drop(?:s|ped|ping)?|tak(?:e|es|en|ing)|reset(?:s|ting)?|clear(?:s|ed|ing)?|relax(?:es|ed|ing)?|loosen(?:s|ed|ing)?|eas(?:e|ed|ing)|free(?:s|d|ing)?|(?:back|return) to (?:the )?(?:normal|default|usual|standard))\b|\b(?:let|allow|may|can)\b.* (?:above|over|beyond|(?:more|faster) than)\b/iu
+  /\b(?:drop(?:s|ped|ping)?|tak(?:e|es|en|ing)\b.*\b(?:off|away|out|back|down)|reset(?:s|ting)?|(?:clear|free)(?:s|d|ed|ing)? (?:up|the|that|our|all)|relax(?:es|ed|ing)?|loosen(?:s|ed|ing)?|eas(?:e|ed|ing)|(?:back|return) to (?:the )?(?:normal|default|usual|standard))\b|\b(?:let|allow|may|can)\b.* (?:above|over|beyond|(?:more|faster) than)\b/iu
 /** Another value is told to come instead. */
 const sets = /\b(?:set|chang|lower|rais|increas|reduc|tighten|put|mak)(?:e|es|ed|s|ing|ting)?\b/iu
 /** Who says what nobody may any longer tightens. */

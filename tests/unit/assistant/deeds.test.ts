@@ -65,6 +65,15 @@ describe('an answer that is there', () => {
     expect(await answers()).toHaveLength(3)
   })
 
+  test('one that is picked of those that are offered is asked about, too', async () => {
+    const { verdict, problem } = await ask('delete the answer on crashed packs')
+    expect(verdict).toBeUndefined()
+    expect(problem?.expected).toContain('Puffed packs')
+    expect((await ask('2')).problem?.what).toContain('Remove the standard answer')
+    await ask('yes')
+    expect(await answers()).toHaveLength(2)
+  })
+
   test('a pack of that kind is no answer', async () => {
     expect((await ask('how do I get rid of my puffed pack')).verdict).toBe('do not charge')
   })
