@@ -110,7 +110,7 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
       [['4s 1300 lipo on the charger from the toy car'], /do not charge/],
       [['can I use the charger from the car for my 3s lipo'], /Charger|Do not use that/],
       [['What current for a 4S 1500 on the pocket charger in the car?'], /4S 1500/],
-      [['charge 4s 1300 with a car charger for lead batteries'], /do not charge/],
+      [['charge 4s 1300 with a car charger for lead batteries'], /do not (?:charge|use it)/],
       [['my 3S reads 9.6 V after a flight, ok to charge?'], /.*9.6V/],
       [['6s reads 19.8, safe to charge?'], /.*19.8V/],
       [['3s at 8.7v ok to charge?'], /.*8.7V/],
