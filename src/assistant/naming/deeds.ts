@@ -110,9 +110,9 @@ export function commandMeant(
   const [first] = deeds
   if (!isAbout && hasAnswers && answerCalled(plain) && first && ofCalled.has(first)) return `answer ${first}`
   if (isAbout && !newAnswer.test(plain)) {
-    const [first] = /\u25a1\W*(?:->|=>)/u.test(rest) ? ['edit' as const] : deeds.filter(deed => deed !== 'keep')
-    if (first === 'restore') return ofBefore.test(rest) ? 'undo' : 'answer post'
-    return first && `answer ${first}`
+    const [wanted] = /\u25a1\W*(?:->|=>)/u.test(rest) ? ['edit' as const] : deeds.filter(deed => deed !== 'keep')
+    if (wanted === 'restore') return ofBefore.test(rest) ? 'undo' : 'answer post'
+    return wanted && `answer ${wanted}`
   }
   if (newAnswer.test(plain) && (heading ?? named.text) !== undefined) return 'answer save'
   const isLimit = figures.some(({ kind }) => kind !== 'clock' && ofRules.has(kind))
@@ -123,7 +123,8 @@ export function commandMeant(
   }
   const isOfRules = saved.length === 0 && values.every(({ kind }) => ofRules.has(kind))
   if (isLifting && limitNoun.test(plain) && !answerNoun.test(plain) && isOfRules) return 'house set'
-  if (deeds[0] === 'remove' && saved.length > 0 && !hasValues && !otherNoun.test(plain)) return 'kit remove'
+  if (first === 'restore' && limitNoun.test(plain) && values.length === 0) return 'undo'
+  if (first === 'remove' && saved.length > 0 && !hasValues && !otherNoun.test(plain)) return 'kit remove'
   return undefined
 }
 

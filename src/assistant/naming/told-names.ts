@@ -40,7 +40,8 @@ export function namesTold(plain: string, values: readonly Candidate[], saved: re
   const rest = behind ?? (renamed ? plain.slice(renamed.index + renamed[0].length) : becomes(plain))
   const to = own.find(name => name !== known) ?? (rest && nameAt(rest.replace(becoming, '')))
   const given = before ?? own[0] ?? nameGiven(masked)
-  const name = given ?? strangeIn(plain, values) ?? nameGiven(plain) ?? spokenOf(plain)
+  const name =
+    given ?? strangeIn(plain, values) ?? nameGiven(plain) ?? (values.some(isCapacity) ? spokenOf(plain) : undefined)
   return { name, given: given ?? nameGiven(plain), to: to === name ? undefined : to }
 }
 
@@ -73,6 +74,9 @@ function becomes(plain: string): string | undefined {
   const found = /(?:^|\s)(?:should be|shall be|must be|is called|to be called|is now|becomes) /iu.exec(plain)
   return found ? plain.slice(found.index + found[0].length) : undefined
 }
+
+/** Charges are noted with what went in. */
+const isCapacity = ({ kind, pack }: Candidate): boolean => kind === 'capacity' || pack?.capacity_Ah !== undefined
 
 /** "Charged sparrow today": a word that no question is asked with, where the name of a pack would stand. */
 function spokenOf(plain: string): string | undefined {

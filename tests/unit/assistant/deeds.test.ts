@@ -55,6 +55,7 @@ describe('an answer that is there', () => {
   test.each([
     'who may delete the Puffed packs answer?',
     'do not delete Puffed packs, whatever they say',
+    'somebody deleted Where we charge',
     'how do I delete the answer on puffed packs',
     'what happens if I remove Where we charge',
     'what current for a 3S 720 LiHV',

@@ -23,6 +23,8 @@ it.each([
   ['drop the top for LiPo to 4.1', { full: '4.1V' }],
   ['the frost rule of 12 degrees has served its purpose', { coldest: 'none' }],
   ['set it to 0.8C, the old one is gone', { rate: '0.8C' }],
+  ['back to no rate limit at all', { rate: 'none' }],
+  ["don't lift the 1C limit", { rate: '1C' }],
   ['nobody above 1C any more', { rate: '1C' }],
   ['no more than 1.5C here', { rate: '1.5C' }],
   ['our LiPo can go to 4.1', { full: '4.1V' }],
