@@ -54,8 +54,8 @@ export function readPlainly(
   const own = isBarePack(text, values) ? [...settingOf(values, vocabulary, lent), ...talked] : talked
   const command = vocabulary.find(({ name }) => name === free.meant)
   // "Save that pack as hawk": the one that was spoken of.
-  const pack = command?.name === 'kit save' ? lent(command) : { kept: {}, before: undefined }
-  const meant = command && choiceOf(fitRead(command, by(command), pack.kept, pack.before), pack.kept)
+  const spoken = command?.name === 'kit save' ? lent(command) : { kept: {}, before: undefined }
+  const meant = command && choiceOf(fitRead(command, by(command), spoken.kept, spoken.before), spoken.kept)
   const follows = meant ?? (frame && followUp({ text, values, ranked, frame, vocabulary, readBy: by, other: own[0] }))
   // The surer it goes on, the less it is a question of its own.
   const found = follows
