@@ -19,7 +19,9 @@ export const answerTo: Way = ({ text, values, frame: { question, pending } }, co
     return telling.some(value => toldBy(value)?.[part] !== undefined) ? by(telling) : undefined
   }
   const { kind = '' } = command.options.find(({ name }) => name === missing.option) ?? {}
-  const word = isNamedKind(kind) ? wordsFor(text, choices, kind === 'new title' ? mostOfTitle : mostOfName) : undefined
+  const word = isNamedKind(kind)
+    ? wordsFor(text, choices, kind === 'new title' && values.length === 0 ? mostOfTitle : mostOfName)
+    : undefined
   if (word !== undefined) return by([], { ...question.options, [missing.option]: word })
   const choice = by(values)
   return choice.fitted?.options[missing.option] === undefined ? undefined : choice
