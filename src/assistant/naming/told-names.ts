@@ -89,7 +89,9 @@ const charging =
 /** A word that nothing else accounts for, where a name would stand: first of all, or behind "of", "into" and the like. */
 function strangeIn(plain: string, values: readonly Candidate[]): string | undefined {
   const isPlace = (at: number) =>
-    /(?:^|[.!?:]|\b(?:of|for|from|into|in|on|with|has|have|show|the|log|remove|delete)) *$/i.test(plain.slice(0, at))
+    /(?:^|[.!?:]|\b(?:of|for|from|into|in|on|with|has|have|show|the|log|remove|delete|pack)) *$/i.test(
+      plain.slice(0, at),
+    )
   const word = wordsLeft(plain, spansOf(values)).find(one => isPlace(plain.indexOf(one)))
   return word === undefined
     ? undefined

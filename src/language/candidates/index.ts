@@ -55,7 +55,7 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
   const start = sentence.tokens[first]?.start ?? 0
   const end = sentence.tokens[after - 1]?.end ?? start
   const typed = sentence.text.slice(start, end)
-  const next = sentence.word(after) || undefined
+  const next = sentence.word(kind === 'count' ? behindHow(sentence, after) : after) || undefined
   const isNow = kind === 'clock' && next === 'now'
   const cue = isNow ? 'start' : ((kind === 'clock' ? roleOf(sentence, first) : undefined) ?? cueBefore(sentence, first))
   const found: Candidate = { kind, text, start, end, typed, score: Math.round(score * 1000) / 1000, cue, next, pack }
@@ -68,6 +68,21 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
   if (!levelKinds.has(kind)) return found
   return { ...found, holders: holdersBefore(sentence, first), device: deviceOfReading(sentence, first, after) }
 }
+
+/** "Two small old chargers": what is counted, whatever it is like. */
+function behindHow(sentence: Sentence, after: number): number {
+  let at = pairs.test(sentence.word(after - 1)) && sentence.word(after) === 'of' ? after + 1 : after
+  while (like.has(sentence.word(at))) at += 1
+  // "Three six-port chargers": both are counted.
+  const behindHyphen = (next: number) => (sentence.word(next) === '-' ? next + 1 : next)
+  const isPort = (next: number) => /^(?:port|output|outlet|channel|slot)$/.test(sentence.word(next))
+  const ports = behindHyphen(sentence.numerals[at]?.after ?? at)
+  return isPort(behindHyphen(at)) ? behindHyphen(at) : isPort(ports) ? ports + 1 : at
+}
+const pairs = /^(?:pair|couple|dozen)$/
+const like = wordSet(
+  'single small little big old older new cheap simple plain basic identical equal same separate different normal other tiny',
+)
 
 /** "2.2A each", "each at 2.2A", "1A per pack", "each pack getting 1A". */
 function isOfEach(sentence: Sentence, first: number, after: number): true | undefined {

@@ -10,7 +10,7 @@ import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/
 import { aside, type Choice, choicesAt, fitRead } from '../reading/choose.ts'
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Near, Understanding } from '../reading/meant.ts'
-import { standsAt, warmthTold } from '../reading/stands.ts'
+import { standsAt, standsDead, warmthTold } from '../reading/stands.ts'
 import { toldBy } from '../reading/told-pack.ts'
 import { tellsOfPacks } from '../reading/weighing.ts'
 import { type Span, spansOf, wordsLeft } from '../reading/words-left.ts'
@@ -137,8 +137,9 @@ function judgedAt(
 ): Choice | undefined {
   if (!likeliest) return undefined
   const { fitted, intent, score } = likeliest
-  const asksReadings = intent === 'cells' && (fitted?.missing !== undefined || score < leastScore)
-  if (!asksReadings && aside.get(intent) !== 'handbook') return undefined
+  const isOpen = fitted?.missing !== undefined || score < leastScore
+  const asksReadings = intent === 'cells' && isOpen
+  if (!asksReadings && aside.get(intent) !== 'handbook' && !(isOpen && standsDead(values))) return undefined
   const state = standsAt(text, values, vocabulary, asksReadings)
   return state && { ...likeliest, fitted: state, kept: [], score: Math.max(score, leastScore) }
 }

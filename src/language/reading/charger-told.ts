@@ -81,7 +81,7 @@ export function chargersListed(values: readonly Candidate[], { options }: Comman
   const used = new Set<Candidate>()
   const chargers: string[] = []
   const isShared = values.some(({ kind, shared }) => kind === 'charger' && shared)
-  let ports = 1
+  let [ports, devices] = [1, 1]
   let isOfEach = false
   let count = 1
   for (const value of list ? values : []) {
@@ -94,7 +94,9 @@ export function chargersListed(values: readonly Candidate[], { options }: Comman
       count = Number(text)
       if (isBeside) used.add(value)
       if (outlets.test(next)) {
-        ports = Math.max(ports, count)
+        // "Three chargers with two ports": as many on each.
+        ports = /^charger/.test(next) ? Math.max(ports, count) : Math.max(ports, count * devices)
+        if (/^charger/.test(next)) devices = count
         used.add(value)
       }
     }

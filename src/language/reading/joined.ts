@@ -121,6 +121,15 @@ const signs: readonly Sign[] = [
       needs.test(text) &&
       values.some(one => /V pack$/.test(one.text) && Number.parseFloat(one.text) < leastCell_V * (pack?.series ?? 0)),
   },
+  // "It is 17:10, we fly at 18:30, how many amps": whether it is done by then is what counts.
+  {
+    meant: command => isOfOne(command) && takes(command, 'start', 'ready'),
+    from: command => isOfOne(command) && !takes(command, 'ready'),
+    holds: ({ values, pack }) =>
+      pack !== undefined &&
+      (values.filter(({ kind, text }) => kind === 'clock' && text.includes(':')).length > 1 ||
+        values.some(({ kind, cue }) => kind === 'duration' && cue === 'within')),
+  },
   // "Is a 3S 5000 allowed on the plane": packs are taken along, and not charged.
   {
     meant: ({ options }) => options.length === 1 && options[0]?.kind === 'packs',

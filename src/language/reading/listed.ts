@@ -138,7 +138,7 @@ const namesPack = (value: Candidate): value is Candidate & { readonly pack: Pack
 /** "Both" behind two kinds of pack is one of each. */
 const countsBehind = ({ text, typed, next = '' }: Candidate, kinds: number): boolean =>
   Number(text) > 1 &&
-  (ofThem.test(next) || /^x|x$/i.test(typed) || (kinds === 1 && /^(?:both|pair|couple)$/i.test(typed)))
+  (ofThem.test(next) || /^[x*]|x$/i.test(typed) || (kinds === 1 && /^(?:both|pair|couple)$/i.test(typed)))
 
 /** Cells stand no higher. */
 const highestCell_V = 4.5

@@ -21,7 +21,8 @@ export function packsOf(values: readonly Candidate[], { options }: CommandWords)
   const used = new Set<Candidate>()
   let charged: PackTold[] = []
   let feeding: PackTold | undefined
-  for (const value of told) {
+  // What is told in full comes first: "the Falcon 450 flies with a 3S 2200".
+  for (const value of told.toSorted((a, b) => Number(isWhole(toldBy(b))) - Number(isWhole(toldBy(a))))) {
     const { cue = '' } = value
     const pack = toldBy(value) as PackTold
     const clashes = charged.length > 0 && contradict(together(charged), pack)
@@ -44,7 +45,7 @@ export function packsOf(values: readonly Candidate[], { options }: CommandWords)
   return { charged: charged.length > 0 ? together(charged) : undefined, feeding, used }
 }
 
-const isWhole = ({ series, capacity_Ah }: PackTold): boolean => series !== undefined && capacity_Ah !== undefined
+const isWhole = ({ series, capacity_Ah }: PackTold = {}): boolean => series !== undefined && capacity_Ah !== undefined
 
 /** A pack that feeds with the commonest type, where none is told: of all types it is left the fullest. */
 export function withType(source: string | undefined): string | undefined {

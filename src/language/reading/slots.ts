@@ -40,6 +40,8 @@ const endCues: ReadonlySet<string> = new Set(['until', 'till', 'til'])
 /** What such words count brings packs. */
 export const people = /^(?:people|persons|members|pilots|guys|friends|pupils|kids|flyers|fliers)$/
 
+const flown = /^(?:flew|flown)$/
+
 /** Details that a value of their kind alone does not mean. */
 const toldByName: ReadonlySet<string> = new Set(['until', 'places', 'ports', 'boards', 'balance'])
 
@@ -73,14 +75,15 @@ export function slotFor(
   if (kind === 'count' && people.test(candidate.next ?? '')) return undefined
   if (kind === 'duration' && past.has(candidate.next ?? '')) return undefined
   const kinds = readers[kind] ?? []
-  return (
+  const slot =
     named(kind) ??
     kinds
       .map(wanted =>
         free(options.find(({ kind: of, name }) => of === wanted && !toldByName.has(name) && !isFilled(name))),
       )
       .find(option => option !== undefined)
-  )
+  // So long it was flown: no time that a charge has.
+  return slot?.name === 'within' && flown.test(cue) ? undefined : slot
 }
 
 /** A state behind "to" is where it goes; so are storage and full, unless they say where it stands. */

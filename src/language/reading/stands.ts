@@ -1,16 +1,18 @@
 // Where a pack stands, told beside a question in words ("shows 11.9 V on the 3S, what now"): that is judged first.
 
+import { chemistryNamed } from '../../charging/things/chemistries.ts'
 import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
 import { type Fitted, fitTo } from './fit.ts'
+import { commonest } from './told-pack.ts'
 
 /** The command that judges where a pack stands. */
 const judging = 'percent'
 
 /** Words before volts that say that something stands there now, and not where it is to go. */
 const standsBefore =
-  /\b(?:shows?|showing|reads?|reading|says?|said|is|are|was|sits?|rests?|stands?|stays?|landed|after|now|stop(?:s|ped)|ended)(?: (?:me|only|just|still|at|about|around|now|down|a))*\W*$/i
+  /\b(?:shows?|showing|reads?|reading|says?|said|is|are|was|sits?|rests?|stands?|stays?|landed|after|now|measure[sd]?|total|altogether|whole (?:pack|battery)|stop(?:s|ped)|ended)(?: (?:me|only|just|still|at|about|around|now|down|a))*\W*$/i
 
 /** Who wants to know how things are in general tells of no pack. */
 const asksInGeneral =
@@ -35,6 +37,14 @@ export function warmthTold(text: string, values: readonly Candidate[]): string |
   if (!told || others.length > 0 || asksInGeneral.test(text) || ofAir.test(text)) return undefined
   return [ofPack, toBeCharged].some(one => one.test(text.slice(0, told.start))) ? told.text : undefined
 }
+
+/** The volts of a whole pack that leave its cells too low for any charge, whatever it holds. */
+export function standsDead(values: readonly Candidate[]): boolean {
+  const { series = 0, chemistry = commonest } = values.find(({ pack }) => pack?.series)?.pack ?? {}
+  const damage_V = chemistryNamed(chemistry)?.damage_V.value ?? 0
+  return values.some(({ text }) => Number(packVolts.exec(text)?.[1] ?? Number.POSITIVE_INFINITY) < damage_V * series)
+}
+const packVolts = /^([\d.]+)V pack$/
 
 /** What judges it; undefined where no pack is told to stand anywhere, or where it is not clear of which cells. */
 export function standsAt(

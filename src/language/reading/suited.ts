@@ -28,7 +28,7 @@ const rows: readonly (readonly [
   holds: (of: CommandWords) => boolean,
   (values: Values, of: CommandWords, series?: number) => Values,
 ])[] = [
-  [() => true, values => values.filter(({ kind }) => kind !== 'load')],
+  [() => true, values => values.filter(({ kind, text }) => kind !== 'load' && !(kind === 'number' && text === ''))],
   [() => true, ofAllPeople],
   [() => true, ofOneCar],
   [() => true, grown],
@@ -37,6 +37,7 @@ const rows: readonly (readonly [
   [of => takes(of, 'cell volts'), withReadings],
   [of => takes(of, 'load'), withLoads],
   [of => takes(of, 'pack') && takes(of, 'capacity'), withLabel],
+  [of => has(of, 'back'), withoutLanding],
   // A sum weighs what was used, a charge begins behind it.
   [of => takes(of, 'from') && !has(of, 'duration', 'back'), withUsed],
   [() => true, withChargers],
@@ -103,6 +104,12 @@ function withLabel(values: Values): Values {
     if (value === whole) return { ...value, kind: 'pack', pack: toldBy(value) }
     return told.includes(value) ? { ...value, kind: 'capacity', pack: undefined } : value
   })
+}
+
+/** "1800 mAh back, how far down had I flown it": what went back in tells more than that it was flown. */
+function withoutLanding(values: Values): Values {
+  if (!values.some(({ kind }) => kind === 'capacity')) return values
+  return values.filter(({ kind, text }) => kind !== 'state' || /\d/.test(text))
 }
 
 /** "4S 1300, 800 mAh out": where it stands now, unless that is told too. */

@@ -1,12 +1,12 @@
 // The parts that people tell a pack by, each read where it stands.
 
 import { chemistryNamed } from '../../../charging/things/chemistries.ts'
-import type { Measure } from '../sentence/measures.ts'
 import type { Sentence } from '../sentence/sentence.ts'
 import { phraseSet } from '../sentence/tokens.ts'
 import { chemistryAt } from './chemistries.ts'
 import { type Draft, type DraftPart, measured } from './draft.ts'
 import { isRoundLabel, labelledSeries, mostSeries, nominal_V } from './label-volts.ts'
+import { milliampsAt, sloppyAmpsAt } from './milliamps.ts'
 import { formats } from './round-cells.ts'
 
 const mostParallel = 8
@@ -36,13 +36,6 @@ function cellsSure(sentence: Sentence, after: number, at: number, value: number)
   // "one cell is lower" counts a cell; "2 cell" counts those of a pack.
   if (word !== 's') return value === 1 ? 0.35 : word === 'cells' ? 0.7 : 0.95
   return sentence.glued(after) ? 1 : 0.9
-}
-
-/** "800 milliamps" that may be meant for mAh: none that a charger gives or that is to be set. */
-export function milliampsAt(sentence: Sentence, at: number): Measure | undefined {
-  const measure = measured(sentence, at, 'current')
-  const isMilli = measure !== undefined && /^m/.test(sentence.word(measure.numeral.after)) && measure.value >= 0.06
-  return isMilli && !/^(?:charg|output|current|adapt|supply)/.test(sentence.word(measure.after)) ? measure : undefined
 }
 
 const strings: DraftPart = (sentence, at, draft) => {
@@ -88,7 +81,8 @@ const capacity: DraftPart = (sentence, at, draft) => {
 /** "4s 2200 wh?", "3s 1300 amps": behind cells it is their capacity, whatever is asked about it. */
 function besideCells(sentence: Sentence, at: number, draft: Draft): { value: number; after: number } | undefined {
   const numeral = sentence.numerals[at]
-  if (draft.series === undefined || !numeral || sentence.glued(numeral.after)) return undefined
+  if (draft.series === undefined || !numeral) return undefined
+  if (sentence.glued(numeral.after)) return sloppyAmpsAt(sentence, at)
   const typed = sentence.word(at)
   return /^[1-9]\d{2,}$/.test(typed) && !formats.has(typed) ? { value: Number(typed) / 1000, after: at + 1 } : undefined
 }

@@ -5,7 +5,8 @@ import { type Family, type Found, none, type Sentence } from '../sentence/senten
 import { wordSet } from '../sentence/tokens.ts'
 import { decimalText } from '../sentence/written.ts'
 import { type Draft, measured } from './draft.ts'
-import { bareCapacityAt, draftParts, milliampsAt, packCapacity_Ah } from './pack-parts.ts'
+import { milliampsAt } from './milliamps.ts'
+import { bareCapacityAt, draftParts, packCapacity_Ah } from './pack-parts.ts'
 
 interface Run {
   readonly first: number

@@ -39,10 +39,10 @@ export const findClocks: Family = sentence => {
   return found
 }
 
-const starting = wordSet('start started starting begin began plug plugged connect connected arrive come')
+const starting = wordSet('start started starting begin began plug plugged connect connected put arrive come')
 const fromThen = wordSet('since from')
 const ending = wordSet(
-  'by before until till til to ready done finished finish full fly flying flies leave leaves starts begins must over',
+  'by before until till til to ready done finished finish full fly flying flies leave leaves starts begins must over go goes going home ends',
 )
 const mostBefore = 10
 

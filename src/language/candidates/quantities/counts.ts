@@ -4,11 +4,26 @@ import type { Family, Found, Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'
 
 const named: ReadonlyMap<string, number> = new Map(
-  Object.entries({ both: 2, pair: 2, couple: 2, dozen: 12, single: 1, twice: 2, once: 1, beide: 2, dual: 2 }),
+  Object.entries({
+    both: 2,
+    pair: 2,
+    couple: 2,
+    dozen: 12,
+    single: 1,
+    twice: 2,
+    once: 1,
+    beide: 2,
+    dual: 2,
+    double: 2,
+    twin: 2,
+    triple: 3,
+  }),
 )
 const things = wordSet(
   'pack packs battery batteries accu accus akku akkus board boards charger chargers time times cycle cycles charges fills refills pcs pc piece pieces nos no lipos slots ports outputs outlets sockets channels of sets pairs lipo lihv flights more x others quads models planes identical',
 )
+const twofold = /^(?:double|twin|triple)$/
+const outlet = /^(?:chargers?|outputs?|outlets?|sockets?|ports?|channels?)$/
 const mostCounted = 1000
 /** One thing behind such a number is told by it, and not counted. */
 const leastCapacity = 60
@@ -26,7 +41,10 @@ export const findCounts: Family = (sentence, before) => {
 
 function namedAt(sentence: Sentence, first: number): Found | undefined {
   const value = named.get(sentence.word(first))
-  if (value === undefined) return undefined
+  // "Double outlets", but "double the time".
+  if (twofold.test(sentence.word(first)) && !outlet.test(sentence.word(first + 1))) return undefined
+  // "Two single chargers" are two.
+  if (value === undefined || (value === 1 && sentence.numerals[first - 1])) return undefined
   const score = sentence.word(first) === 'single' || value === 1 ? 0.3 : 0.65
   return { kind: 'count', text: String(value), first, after: first + 1, score }
 }
@@ -37,9 +55,10 @@ function numeralAt(sentence: Sentence, first: number, packs: ReadonlySet<number>
   if (numeral.value < 1 || numeral.value > mostCounted || /^0|[.,]/.test(sentence.word(first))) return undefined
   if (sentence.word(first) === 'one' && isStandIn(sentence, first)) return undefined
   const times = sentence.word(numeral.after) === 'x'
-  const crossed = sentence.word(first - 1) === 'x' && sentence.glued(first)
-  // "4s1500x6": behind a capacity it counts, as it does by itself.
-  const isBehind = Number(sentence.word(first - 2)) >= 60
+  // "4s1500x6", "1500 mAh x 6": behind a capacity it counts, as it does by itself.
+  const isBehind = Number(sentence.word(first - 2)) >= 60 || /^m?ah$/.test(sentence.word(first - 2))
+  const isGlued = sentence.word(first - 1) === 'x' && sentence.glued(first)
+  const crossed = isGlued || (isBehind && /^[x*]$/.test(sentence.word(first - 1)))
   const before = crossed && (isBehind || !sentence.glued(first - 1)) ? first - 1 : first
   const after = times && sentence.glued(numeral.after) ? numeral.after + 1 : numeral.after
   const units = sentence.measures[first]?.some(({ sure }) => sure > 0.8) ?? false

@@ -1,10 +1,12 @@
 // Plain quantities: currents, rates, power, energy, temperatures, lengths, masses and wires.
 
 import { plugNames } from '../../../charging/leads/plug.ts'
+import { sloppyAmps } from '../packs/milliamps.ts'
 import type { Measure } from '../sentence/measures.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'
 import { decimalText } from '../sentence/written.ts'
+import { ownWarmth } from './warmths.ts'
 
 interface Form {
   readonly kind: Found['kind']
@@ -27,8 +29,10 @@ const forms: Readonly<Partial<Record<Measure['dimension'], Form>>> = {
   area: { kind: 'gauge', score: 0.9, write: within(0.02, 120, ({ decimal }) => `${decimal}mm²`) },
 }
 
-export const findQuantities: Family = sentence => {
+export const findQuantities: Family = (sentence, before) => {
   const weather = sentence.mentions(weatherWords)
+  // "A 3S 1300 at 1300 A": amps that no charge has, and that are right for the pack in mA.
+  const most_mA = Math.max(0, ...before.map(({ pack }) => 1000 * (pack?.capacity_Ah ?? 0)))
   const wire = sentence.mentions(wireWords)
   const found: Found[] = []
   for (let first = 0; first < sentence.tokens.length; first += 1) {
@@ -38,7 +42,8 @@ export const findQuantities: Family = sentence => {
       // "It shows 0 A" asks for nothing of that.
       const isShown = measure.value === 0 && !setting.has(sentence.word(first - 1))
       if (!form || text === undefined || isShown) continue
-      const one = foundOf(measure, form.kind, text, form.score)
+      const isMilli = form.kind === 'current' && measure.value >= sloppyAmps && measure.value <= most_mA
+      const one = foundOf(measure, form.kind, isMilli ? `${decimalText(measure.value / 1000)}A` : text, form.score)
       // Less than nothing is for the reader to refuse.
       const sign = form.kind === 'current' ? sentence.minusBefore(first) : undefined
       found.push(sign === undefined ? one : { ...one, first: sign, text: `-${text}` })
@@ -47,7 +52,7 @@ export const findQuantities: Family = sentence => {
     found.push(...gaugeBefore(sentence, first), ...wireMillimetres(sentence, first, wire))
     found.push(...bareCurrent(sentence, first), ...priceAt(sentence, first), ...plugAt(sentence, first))
   }
-  return [...found, ...findSaidRates(sentence)]
+  return [...ownWarmth(sentence, [...before, ...found]).slice(before.length), ...findSaidRates(sentence)]
 }
 
 const foundOf = (measure: Measure, kind: Found['kind'], text: string, score: number): Found => ({

@@ -33,6 +33,7 @@ export type ValueName =
   | 'plug'
   /** Of a kilowatt-hour. */
   | 'price'
+  /** Without a text it tells nothing of a charge: a price, a date, a way to go. */
   | 'number'
 
 /** What was told of a pack; its parts in the units of a pack. */

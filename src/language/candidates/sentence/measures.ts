@@ -166,5 +166,6 @@ function measureOf(
 /** "1.500 mAh" can only mean thousands; of other units the point or comma is one of decimals. */
 function decimalOf(numeral: Numeral, dimension: Measured, exponent: number): string {
   const { decimal, thousands } = numeral
-  return thousands !== undefined && dimension === 'capacity' && exponent === -3 ? thousands : decimal
+  const isMilli = (dimension === 'capacity' || dimension === 'current') && exponent === -3
+  return thousands !== undefined && isMilli ? thousands : decimal
 }

@@ -1,11 +1,13 @@
 // A text in tokens, with the numerals and the measured quantities among them.
 
+import { type Aside, asidesIn } from './asides.ts'
 import type { ToldPack, ValueName } from './candidate.ts'
 import { type Measure, measuresAt } from './measures.ts'
 import { type Numeral, numeralAt } from './numerals.ts'
 import { Tokens } from './tokens.ts'
 
 export class Sentence extends Tokens {
+  readonly asides: readonly Aside[]
   /** By the token at which they begin. */
   readonly numerals: readonly (Numeral | undefined)[]
   readonly measures: readonly (readonly Measure[])[]
@@ -13,7 +15,9 @@ export class Sentence extends Tokens {
   /** `text` must be plain text. */
   constructor(text: string) {
     super(text)
-    this.numerals = this.tokens.map((_, at) => numeralAt(this, at))
+    this.asides = asidesIn(this)
+    const isAside = (at: number) => this.asides.some(({ first, after }) => at >= first && at < after)
+    this.numerals = this.tokens.map((_, at) => (isAside(at) ? undefined : numeralAt(this, at)))
     this.measures = this.numerals.map(numeral => (numeral ? measuresAt(this, numeral) : []))
   }
 

@@ -4,7 +4,7 @@ import { type Family, type Found, none, type Sentence } from '../sentence/senten
 import { phraseSet, wordSet } from '../sentence/tokens.ts'
 
 /** "Parallel" in the spellings that people give it, and what it is done on. */
-const board = /^(?:par|par(?:a(?!$)|al+el|al+e|arel+)\p{L}*|boards?|paraboards?)$/u
+const board = /^(?:par|par(?:a(?!$)|r*[ae]l+[ae])\p{L}*|boards?|paraboards?)$/u
 const otherBoards = wordSet('notice circuit flight control white bulletin main committee message meeting members')
 /** Cells, not packs, are in parallel there. */
 const ofCells = wordSet('cell cells string strings element elements')

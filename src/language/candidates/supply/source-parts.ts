@@ -3,6 +3,7 @@
 import { chemistryAt } from '../packs/chemistries.ts'
 import type { Measure } from '../sentence/measures.ts'
 import type { Sentence } from '../sentence/sentence.ts'
+import { wordSet } from '../sentence/tokens.ts'
 import { decimalText } from '../sentence/written.ts'
 import { fillers, namedSource, type SourceKind } from './source-words.ts'
 
@@ -67,21 +68,49 @@ function kindOf(named: SourceKind, told: SourceKind | undefined): SourceKind {
   if (told === undefined) return named
   const both = new Set([named, told])
   if (both.has('lead') && both.has('vehicle')) return 'starter'
+  // "A box with a gel battery": what stands in it feeds.
+  if (both.has('lead') && both.has('station')) return 'lead'
   return strength[named] > strength[told] ? named : told
 }
 
+const engines = wordSet('engine motor ignition')
+const without = /^(?:without|no|with|the|its|a)$/
+const between = /^(?:is|was|are|does|do|being|turned|switched|kept|left|still|currently)$/
+const not = /^(?:not|isn't|isnt|never|wasn't|doesn't|doesnt)$/
+const standing = /^(?:off|out|stopped|dead|standing|silent)$/
+const turning = /^(?:on|running|idling|going|turning|runs?|idles?)$/
+
+/** "Engine off", "motor isn't running", "without the engine running", "ignition is on". */
 function engineEnd(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
-  if (!/^(?:engine|motor)$/.test(sentence.word(at)) || draft.engine !== undefined) return undefined
-  const between = /^(?:is|was|turned|switched)$/.test(sentence.word(at + 1)) ? at + 2 : at + 1
-  const isNot = sentence.word(between) === 'not'
-  const next = isNot ? between + 1 : between
+  if (draft.engine !== undefined) return undefined
+  // "Stopped motor".
+  const isBefore =
+    engines.has(sentence.word(at + 1)) && (standing.test(sentence.word(at)) || turning.test(sentence.word(at)))
+  if (isBefore) return told(draft, standing.test(sentence.word(at)), at + 2)
+  let engine = at
+  while (engine < at + mostBefore && without.test(sentence.word(engine))) engine += 1
+  if (!engines.has(sentence.word(engine))) return undefined
+  const isWithout = /^(?:without|no)$/.test(sentence.word(at))
+  let next = engine + 1
+  let isNot = isWithout
+  for (; between.test(sentence.word(next)) || not.test(sentence.word(next)); next += 1)
+    isNot ||= not.test(sentence.word(next))
   const state = sentence.word(next)
-  if (!/^(?:off|out|stopped|on|running|idling)$/.test(state)) return undefined
-  draft.engine = isNot || /^(?:off|out|stopped)$/.test(state) ? 'off' : 'running'
+  // "A 2300 kv motor on 3S" is one of a model.
+  const isOnPack = state === 'on' && sentence.numerals[next + 1] !== undefined
+  const isTold = !isOnPack && (standing.test(state) || turning.test(state))
+  // "Without a motor" alone stands too; of an engine in a model nothing is told.
+  if (!isTold && !isWithout) return undefined
+  return told(draft, isNot || standing.test(state), isTold ? next + 1 : engine + 1)
+}
+
+function told(draft: SourceDraft, isOff: boolean, after: number): number {
+  draft.engine = isOff ? 'off' : 'running'
   draft.sure = Math.max(draft.sure, 0.5)
   draft.kind ??= 'vehicle'
-  return next + 1
+  return after
 }
+const mostBefore = 3
 
 const largest: Readonly<Partial<Record<Measure['dimension'], number>>> = {
   voltage: 60,

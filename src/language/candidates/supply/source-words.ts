@@ -36,7 +36,7 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
       [
         'lead',
         0.7,
-        'lead battery, lead acid, lead - acid, lead acid battery, lead gel, lead, agm, gel, gel battery, sla, sealed lead, boat battery, buttery, 12 v battery, aku',
+        'lead battery, lead acid, lead - acid, lead acid battery, lead gel, lead, pb, agm, gel, gel battery, sla, sealed lead, boat battery, buttery, 12 v battery, aku',
       ],
       [
         'leisure',
@@ -79,7 +79,7 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
 const phrases = phrasesOf(named.keys())
 /** Words that say more of what is named already. */
 export const fillers = wordSet(
-  'battery batteries batt cell accu socket outlet output power petrol diesel folding starter starts fuse fused new continuous rated peak',
+  'battery batteries batt cell accu accumulator akku socket outlet output power petrol diesel folding starter starts fuse fused new continuous rated peak',
 )
 
 /** A battery is none where it is a thing of the model, a lead none where it is a wire. */

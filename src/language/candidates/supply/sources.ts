@@ -14,7 +14,7 @@ interface Run {
 }
 
 const glue = wordSet(
-  ', @ - / and at with of limit limited to gives give does do makes delivers says output on resting rest is wound in has reads showing shows sits ( ) only : rated',
+  ', @ - / and at with when while of limit limited to gives give does do makes delivers says output on resting rest is wound in has reads showing shows sits ( ) only : rated',
 )
 const articles = wordSet('the my our a old to')
 /** Between a source and its volts these mean where it stands. */
@@ -43,6 +43,9 @@ function isOther(sentence: Sentence, at: number, end: number, told: SourceDraft,
   const started = figures !== undefined || told.kind !== undefined
   // "brick, generator" names two.
   if (before === ',' && started && namedSource(sentence, at)) return true
+  // "Wants 6 A, does a 12 V 5 A supply do": volts with amps of their own.
+  const isPair = told.volts === undefined && told.amps !== undefined && draft.volts !== undefined
+  if (isPair && sentence.measures[end]?.some(({ dimension }) => dimension === 'current')) return true
   // "450 W at the plug" is what a charger takes.
   const isPlace = before === 'the' && /^(?:at|from)$/.test(sentence.word(at - 2))
   if (isPlace && told.kind === undefined && told.watts !== undefined) return true

@@ -1,8 +1,17 @@
 // All relations between told values.
 
 import type { Relation } from './relation.ts'
-import { wrongCount, wrongMode } from './setting.ts'
+import { wrongCharger, wrongCount, wrongMode } from './setting.ts'
 import { overfull, tooFast, tooHigh } from './speed.ts'
 import { boardMixed, tooLow } from './volts.ts'
 
-export const relations: readonly Relation[] = [tooLow, overfull, tooHigh, wrongMode, wrongCount, tooFast, boardMixed]
+export const relations: readonly Relation[] = [
+  tooLow,
+  overfull,
+  tooHigh,
+  wrongCharger,
+  wrongMode,
+  wrongCount,
+  tooFast,
+  boardMixed,
+]

@@ -1,5 +1,6 @@
 // What the charger is told against what the pack is: cell count and chemistry.
 
+import { numberNamed } from '../../quantities/quantities.ts'
 import { before, crossesClause, type Relation, type Told } from './relation.ts'
 import { isInFlight } from './speed.ts'
 import type { Value } from './values.ts'
@@ -8,6 +9,8 @@ import type { Value } from './values.ts'
 export const wrongCount: Relation = told => {
   const counts = countsIn(told)
   if (counts.length < 2 || isInFlight(told) || told.marked.words.some(({ w }) => w === 'series')) return undefined
+  if (counts.some(part => counts.some(({ value }) => value > part.value && value === partsOf(told, part) * part.value)))
+    return undefined
   const set = counts.filter(count => isSet(told, count))
   const pack = counts.filter(count => !set.includes(count) && !isOfAnother(told, count))
   const wrong = set.filter(one => pack.every(other => other.value !== one.value) && !isDeniedAt(told, one))
@@ -18,6 +21,12 @@ export const wrongCount: Relation = told => {
     pack.some(other => other.value === value) &&
     before(told, from, 'countCue', from - last.to) !== undefined
   return set.some(isRight) ? undefined : { danger: 'wrongCount', from: last.from, to: last.to }
+}
+
+/** "12S as two 6S": how many of them make up a whole. */
+const partsOf = ({ marked: { words } }: Told, { from }: Value): number => {
+  const typed = words[from - 1]?.w ?? ''
+  return numberNamed(typed) ?? Number(typed)
 }
 
 /** A number without a point, and without a unit behind it. */
@@ -37,6 +46,20 @@ function countsIn(told: Told): readonly Value[] {
     one => (one.kind === 'count' && before(told, one.from, 'capable', 3) === undefined) || isCount(one),
   )
 }
+
+/** "4S 1300 with a charger for lead batteries": made for others than the pack that is told. */
+export const wrongCharger: Relation = told => {
+  const { words } = told.marked
+  const at = words.findIndex(
+    ({ w }, from) =>
+      /^chargers?$/.test(w) && words[from + 1]?.w === 'for' && otherBatteries.test(words[from + 2]?.w ?? ''),
+  )
+  const isOfPack = told.values.some(({ kind, chemistry }) => kind === 'count' || (chemistry && lithium.has(chemistry)))
+  const span: Value = { kind: 'chemistry', value: 0, from: at, to: at + 3 }
+  return at < 0 || !isOfPack || isDeniedAt(told, span) ? undefined : { danger: 'wrongCharger', from: at, to: at + 3 }
+}
+const otherBatteries = /^(?:lead|nimhs?|nicads?|nicd|nickel|agm)$/
+const lithium: ReadonlySet<string> = new Set(['lipo', 'lihv', 'liion', 'life'])
 
 /** A program for another chemistry than the pack has. */
 export const wrongMode: Relation = told => {

@@ -7,6 +7,8 @@ import { chemistryIn, countIn, type Value } from './values.ts'
 const lowest = { lipo: 2.8, lihv: 2.8, liion: 2.4, life: 1.9, nickel: 0.7, lead: 0 } as const
 /** Cells on one board may lie this far apart, in V. */
 const apart = 0.1
+/** Further apart no two are told to lie. */
+const most_V = 2
 
 /** A reading of a cell, or of a pack whose count is told, that lies below what its chemistry bears. */
 export const tooLow: Relation = told => {
@@ -15,12 +17,16 @@ export const tooLow: Relation = told => {
   for (const value of told.values) {
     if (value.kind !== 'volts' && value.kind !== 'bare') continue
     const perCell = cellVolts(told, value, count)
-    if (pastAt(told, value)) continue
+    if (pastAt(told, value) || isApart(told, value)) continue
     if (perCell === undefined || perCell >= lowest[chemistry] || isSpread(perCell, 0.05)) continue
     return { danger: 'tooLow', from: value.from, to: value.to }
   }
   return undefined
 }
+
+/** "0.3 V apart", "they differ by 0.3": between readings, and none itself. */
+const isApart = (told: Told, { value, from, to }: Value): boolean =>
+  value < most_V && (told.is(to, 'apart') || before(told, from, 'apart', 6) !== undefined)
 
 /** Whether the sentence of the value says that it was so once, of a pack that is gone. */
 function pastAt(told: Told, { from }: Value): boolean {
@@ -88,7 +94,7 @@ function inList({ values }: Told, value: Value): boolean {
 /** Packs on one board that stand apart by their told volts, counts or chemistries. */
 export const boardMixed: Relation = told => {
   if (!told.has('board') || told.has('keptOff')) return undefined
-  return voltsApart(told) ?? percentApart(told) ?? kindsApart(told)
+  return toldApart(told) ?? voltsApart(told) ?? percentApart(told) ?? kindsApart(told)
 }
 
 const states = /^(?:full|empty|flat|half|fresh|landed|topped|used|drained|new|old|charged|puff|swoll|another|different)/
@@ -100,6 +106,17 @@ export function isAlike(told: Told): boolean {
   const isBare =
     values.filter(({ kind }) => kind === 'count').length > 1 && !marked.words.some(({ w }) => states.test(w))
   return told.has('board') && (told_V.length > 1 || isBare) && boardMixed(told) === undefined
+}
+
+/** By how far they lie apart alone. */
+function toldApart(told: Told): Judged | undefined {
+  const count = countIn(told.values) ?? 1
+  const far = told.values.find(one => {
+    const isOfPack = told.is(one.to, 'together')
+    const isVolts = one.kind === 'volts' || (one.kind === 'bare' && !Number.isInteger(one.value))
+    return isVolts && one.value / (isOfPack ? count : 1) > apart + 0.005 && isApart(told, one)
+  })
+  return far && { danger: 'boardMixed', from: far.from, to: far.to }
 }
 
 function voltsApart(told: Told): Judged | undefined {

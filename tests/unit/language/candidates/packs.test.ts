@@ -46,6 +46,7 @@ describe('packs', () => {
     ['7.4V, 4.8 Wh', '2S 648.6mAh'],
     ['5s950x3', '5S 950mAh'],
     ['4s 2200 wh?', '4S 2200mAh'],
+    ['5s 1850A', '5S 1850mAh'],
     ['IR 14 15 38 mohm, 3s 1550 lipo', '3S 1550mAh LiPo'],
   ])('of %j', (text, expected) => {
     expect(coveredTexts(text, 'pack', 'capacity')).toContain(expected)
@@ -60,6 +61,7 @@ describe('packs', () => {
     'the charger says 12.6',
     'the last 5 of them',
     'gate4 and A1',
+    '-900 mAh',
   ])('none in %j', text => {
     expect(covered(text, 'pack', 'capacity')).toEqual([])
   })

@@ -83,6 +83,12 @@ describe('quantities', () => {
     ['count', '6x', '6'],
     ['count', 'two 4S', '2'],
     ['count', 'a dozen packs', '12'],
+    ['current', '1,200 mA', '1.2A'],
+    ['current', 'set the 2S 950 to 900 A', '0.9A'],
+    ['count', 'double outlets', '2'],
+    ['count', '5S 950 x 4', '4'],
+    ['count', '5S 950 mAh * 4', '4'],
+    ['count', 'two single chargers', '2'],
   ] as const)('%s of %j: %s', (kind, text, expected) => {
     const found = coveredTexts(text, kind)
     if (expected === undefined) expect(found).toEqual([])

@@ -155,6 +155,34 @@ describe('what was used of a pack', () => {
   })
 })
 
+it('so long as it was flown is no time that a charge has', () => {
+  expect(fitted('time', 'flew 7 min, 4S 1300 lipo at 3.7 a cell').options.within).toBeUndefined()
+  expect(fitted('time', '4S 1300 lipo in 45 min').options.within).toBe('45min')
+})
+
 it('so long after a flight is no time that a charge has', () => {
   expect(fitted('time', '4S 1300 lipo at 3.7 a cell half an hour after landing').options.within).toBeUndefined()
+})
+
+it('what went back in says more than that it was flown', () => {
+  expect(fitted('percent', 'just landed, 700 mAh went back into the 3S 950 lipo').options).toEqual({
+    pack: '3S 950mAh LiPo',
+    back: '700mAh',
+  })
+})
+
+it('chargers are counted, whatever they are like', () => {
+  expect(fitted('plan', 'nine 2S 900 lipo on three small old chargers').options.ports).toBe('3')
+  expect(fitted('plan', 'nine 2S 900 lipo, three single chargers').options.ports).toBe('3')
+  expect(fitted('plan', 'nine 2S 900 lipo, three chargers with two ports each').options.ports).toBe('6')
+  expect(fitted('plan', 'nine 2S 900 lipo on a pair of chargers').options.ports).toBe('2')
+})
+
+it('a pack told in full is meant, not the number in a name', () => {
+  expect(fitted('current', 'the Heron 600 flies a 3S 1850 lipo').options.pack).toBe('3S 1850mAh LiPo')
+})
+
+it('boards are known however they are spelled', () => {
+  for (const word of ['parallel', 'parrallel', 'paralell', 'parellel', 'parralel'])
+    expect(fitted('parallel', `5S 950 lipo x4 ${word}`).left).toEqual([])
 })
