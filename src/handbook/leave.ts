@@ -1,6 +1,6 @@
 // Whether somebody asks leave to do something, rather than why it is so: then the answer is a verdict.
 
-import { opensAsking } from '../language/conversation/asks-nothing.ts'
+import { opensAsking } from '../language/conversation/heard/asks-nothing.ts'
 
 const explained =
   /^(?:\W|and |but |so |ok |sir |please |hi |hello |hey )*(?:why|how come|what(?! if)|whats|which|explain|tell me|wieso|warum)(?!\p{L})/iu

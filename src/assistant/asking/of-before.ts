@@ -1,6 +1,6 @@
 // What only speaks of what was said before: it points at it, pleads against it, or rests on it.
 
-import { opensAsking } from '../../language/conversation/asks-nothing.ts'
+import { opensAsking } from '../../language/conversation/heard/asks-nothing.ts'
 import { conceptsIn } from '../../language/model/concepts.ts'
 import { knownShare } from '../../language/model/index.ts'
 import type { Meant } from '../../language/reading/meant.ts'

@@ -7,7 +7,7 @@ import type { Ranked } from '../model/index.ts'
 import { aside, takes } from '../reading/choose.ts'
 import { type Fitted, fitTo } from '../reading/fit.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
-import { wordsBeside } from './words-beside.ts'
+import { wordsBeside } from './heard/words-beside.ts'
 
 /** Words that go on from what was said before. */
 export const goesOn =

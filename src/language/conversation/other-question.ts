@@ -6,10 +6,10 @@ import { writeQuantity } from '../quantities/quantity.ts'
 import { fitTo, type Kept } from '../reading/fit.ts'
 import { takenAlong } from '../reading/joined.ts'
 import { toldIn } from '../reading/told-pack.ts'
-import { opensAsking } from './asks-nothing.ts'
 import type { Behind, Way } from './behind.ts'
 import { choiceOf } from './choice-of.ts'
 import { countOf, isFewWords, isOnlyValues } from './follow-up.ts'
+import { opensAsking } from './heard/asks-nothing.ts'
 import { lentTo } from './lend.ts'
 
 interface Sign {

@@ -1,13 +1,13 @@
 // The dangers that a text tells, heard as one of a conversation: a car that feeds is no leaving, and who leaves leaves a charge.
 
-import type { Danger } from '../../charging/situation/dangers.ts'
-import { attempt } from '../../ground/problem.ts'
-import { bestCover, candidatesOf } from '../candidates/index.ts'
-import { type DangersIn, dangersIn } from '../dangers/index.ts'
-import type { Talk } from '../frames/frame.ts'
-import { keptEntries } from '../reading/listed.ts'
-import { toldBy, toldIn } from '../reading/told-pack.ts'
-import { readPack } from '../things/pack.ts'
+import type { Danger } from '../../../charging/situation/dangers.ts'
+import { attempt } from '../../../ground/problem.ts'
+import { bestCover, candidatesOf } from '../../candidates/index.ts'
+import { type DangersIn, dangersIn } from '../../dangers/index.ts'
+import type { Talk } from '../../frames/frame.ts'
+import { keptEntries } from '../../reading/listed.ts'
+import { toldBy, toldIn } from '../../reading/told-pack.ts'
+import { readPack } from '../../things/pack.ts'
 import { opensAsking } from './asks-nothing.ts'
 
 /** What a text tells behind what was said before; `namesCharger` where it names a charger of the kit. */

@@ -1,7 +1,7 @@
 // The words of a text that stand beside its values, as they are looked up.
 
-import type { Candidate } from '../candidates/index.ts'
-import { lookedUp } from '../model/words.ts'
+import type { Candidate } from '../../candidates/index.ts'
+import { lookedUp } from '../../model/words.ts'
 
 /** A letter alone is an article, or a unit. */
 const word = /\p{L}[\p{L}'’-]+/gu

@@ -1,8 +1,8 @@
 // Whether a message only says something, and asks for nothing.
 
-import { isOfNamed } from '../reading/free-words.ts'
-import type { Meant } from '../reading/meant.ts'
-import type { Vocabulary } from '../sentence/vocabulary.ts'
+import { isOfNamed } from '../../reading/free-words.ts'
+import type { Meant } from '../../reading/meant.ts'
+import type { Vocabulary } from '../../sentence/vocabulary.ts'
 
 /** A question mark, or a word that asks in the first place. */
 export const opensAsking =

@@ -1,6 +1,6 @@
 // What is asked of an answer itself: its reasons, its figures, what to think of it, or to have it said shorter.
 
-import { lookedUp } from '../model/words.ts'
+import { lookedUp } from '../../model/words.ts'
 
 export type OfAnswer = 'why' | 'figures' | 'short' | 'judged'
 
