@@ -4,7 +4,7 @@ import { nearest } from '../../ground/nearest.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { fitTo } from '../reading/fit.ts'
 import { isNamedKind } from '../reading/free-words.ts'
-import { toldBy } from '../reading/told-pack.ts'
+import { toldBy } from '../reading/told/told-pack.ts'
 import type { Way } from './behind.ts'
 import { choiceOf } from './choice-of.ts'
 

@@ -3,7 +3,7 @@
 import { attempt } from '../../ground/problem.ts'
 import type { Choice } from '../reading/choose.ts'
 import { fitTo } from '../reading/fit.ts'
-import { toldIn } from '../reading/told-pack.ts'
+import { toldIn } from '../reading/told/told-pack.ts'
 import { readPairs } from '../sentence/option-pairs.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { answerTo } from './answer-to.ts'

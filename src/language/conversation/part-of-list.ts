@@ -3,7 +3,7 @@
 import type { Candidate } from '../candidates/index.ts'
 import { numberNamed } from '../quantities/quantities.ts'
 import { keptList } from '../reading/listed.ts'
-import { type PackTold, together, toldBy, wholePack } from '../reading/told-pack.ts'
+import { type PackTold, together, toldBy, wholePack } from '../reading/told/told-pack.ts'
 import { namesPack } from './follow-up.ts'
 
 const some =

@@ -3,7 +3,7 @@
 import type { Danger } from '../../charging/situation/dangers.ts'
 import type { Doubt } from '../../charging/situation/doubts.ts'
 import type { Missing } from '../reading/fit.ts'
-import type { PackTold } from '../reading/told-pack.ts'
+import type { PackTold } from '../reading/told/told-pack.ts'
 import type { Question } from '../sentence/question.ts'
 import type { StayingDanger } from './staying.ts'
 

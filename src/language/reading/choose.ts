@@ -6,7 +6,7 @@ import type { Ranked } from '../model/index.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { type Fitted, fitTo, type Kept } from './fit.ts'
 import { bySigns } from './joined.ts'
-import type { PackTold } from './told-pack.ts'
+import type { PackTold } from './told/told-pack.ts'
 import { isList, type Signs, signsOfFit, signsOfHandbook, tellsOfPacks, weighed } from './weighing.ts'
 
 export interface Choice {

@@ -8,9 +8,9 @@ import { conceptsIn } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { readAnyState } from '../things/state.ts'
-import { outlets } from './charger-told.ts'
 import { isToldGoal } from './slots.ts'
-import { toldBy } from './told-pack.ts'
+import { outlets } from './told/charger-told.ts'
+import { toldBy } from './told/told-pack.ts'
 
 interface Sentence {
   readonly text: string

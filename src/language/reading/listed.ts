@@ -4,7 +4,7 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
 import { deal, type ToldLevel, type ToldPacks } from './dealt.ts'
 import { isToldGoal } from './slots.ts'
-import { type PackTold, toldIn, type WholePack, wholePack } from './told-pack.ts'
+import { type PackTold, toldIn, type WholePack, wholePack } from './told/told-pack.ts'
 
 export interface Listed extends Pick<WholePack, 'assumed' | 'doubts'> {
   readonly option: string

@@ -6,7 +6,7 @@ import type { Said } from '../../ground/locale.ts'
 import type { Intent } from '../corpus/intents.ts'
 import type { Question } from '../sentence/question.ts'
 import type { Missing } from './fit.ts'
-import type { PackTold } from './told-pack.ts'
+import type { PackTold } from './told/told-pack.ts'
 
 /** How a sentence was understood, for whoever wants to see it. */
 export interface Understanding {

@@ -5,7 +5,7 @@ import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
 import { type Fitted, fitTo } from './fit.ts'
-import { commonest } from './told-pack.ts'
+import { commonest } from './told/told-pack.ts'
 
 /** The command that judges where a pack stands. */
 const judging = 'percent'

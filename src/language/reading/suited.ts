@@ -2,10 +2,10 @@
 
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
-import { withChargers } from './charger-told.ts'
 import { withoutMadeOf } from './made-of.ts'
 import { people } from './slots.ts'
-import { toldBy } from './told-pack.ts'
+import { withChargers } from './told/charger-told.ts'
+import { toldBy } from './told/told-pack.ts'
 
 /** The kinds of option that take what is told by several figures, or by volts that say where a pack stands. */
 const takenBy: Readonly<Partial<Record<Candidate['kind'], readonly string[]>>> = {

@@ -6,7 +6,7 @@ import { bestCover, candidatesOf } from '../../candidates/index.ts'
 import { type DangersIn, dangersIn } from '../../dangers/index.ts'
 import type { Talk } from '../../frames/frame.ts'
 import { keptEntries } from '../../reading/listed.ts'
-import { toldBy, toldIn } from '../../reading/told-pack.ts'
+import { toldBy, toldIn } from '../../reading/told/told-pack.ts'
 import { readPack } from '../../things/pack.ts'
 import { opensAsking } from './asks-nothing.ts'
 

@@ -1,15 +1,15 @@
 // A pack as people tell it, in parts and places of a sentence, made whole: what is missing is assumed and said, or asked for.
 
-import type { Doubt } from '../../charging/situation/doubts.ts'
-import { chemistries, chemistryNamed, liIon } from '../../charging/things/chemistries.ts'
-import type { Said } from '../../ground/locale.ts'
-import { present } from '../../ground/present.ts'
-import { attempt } from '../../ground/problem.ts'
-import { ofStrings_Ah } from '../candidates/packs/pack-parts.ts'
-import type { Candidate, ToldPack } from '../candidates/sentence/candidate.ts'
-import { readCapacity } from '../quantities/quantities.ts'
-import { writeQuantity } from '../quantities/quantity.ts'
-import { readPack } from '../things/pack.ts'
+import type { Doubt } from '../../../charging/situation/doubts.ts'
+import { chemistries, chemistryNamed, liIon } from '../../../charging/things/chemistries.ts'
+import type { Said } from '../../../ground/locale.ts'
+import { present } from '../../../ground/present.ts'
+import { attempt } from '../../../ground/problem.ts'
+import { ofStrings_Ah } from '../../candidates/packs/pack-parts.ts'
+import type { Candidate, ToldPack } from '../../candidates/sentence/candidate.ts'
+import { readCapacity } from '../../quantities/quantities.ts'
+import { writeQuantity } from '../../quantities/quantity.ts'
+import { readPack } from '../../things/pack.ts'
 import { capacityFrom, cellsAssumed, chemistryAssumed } from './assumed.words.ts'
 
 export type PackTold = Readonly<ToldPack>

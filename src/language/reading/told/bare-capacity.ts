@@ -1,6 +1,6 @@
 // "A 3S 2.2 lipo": the capacity in Ah without its unit, where the pack has none else.
 
-import type { Candidate } from '../candidates/sentence/candidate.ts'
+import type { Candidate } from '../../candidates/sentence/candidate.ts'
 import { type PackTold, toldBy } from './told-pack.ts'
 
 export interface BareCapacity {

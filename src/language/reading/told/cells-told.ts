@@ -1,9 +1,9 @@
 // How many cells a pack has where nobody said so: by a reading of each cell, or by the volts of all of them together.
 
-import { chemistries, chemistryNamed } from '../../charging/things/chemistries.ts'
-import { mostSeries } from '../candidates/packs/label-volts.ts'
-import type { Candidate } from '../candidates/sentence/candidate.ts'
-import type { CommandWords } from '../sentence/vocabulary.ts'
+import { chemistries, chemistryNamed } from '../../../charging/things/chemistries.ts'
+import { mostSeries } from '../../candidates/packs/label-volts.ts'
+import type { Candidate } from '../../candidates/sentence/candidate.ts'
+import type { CommandWords } from '../../sentence/vocabulary.ts'
 import type { PackTold } from './told-pack.ts'
 
 /** As many as were read one by one; of resistances two may also be one that changed. */

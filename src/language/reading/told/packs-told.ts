@@ -1,7 +1,7 @@
 // The packs that a sentence tells: which is charged, and which feeds.
 
-import type { Candidate } from '../candidates/sentence/candidate.ts'
-import type { CommandWords } from '../sentence/vocabulary.ts'
+import type { Candidate } from '../../candidates/sentence/candidate.ts'
+import type { CommandWords } from '../../sentence/vocabulary.ts'
 import { commonest, contradict, type PackTold, together, toldBy, toldIn } from './told-pack.ts'
 
 /** Parts of packs told in a sentence, by what the packs do. */

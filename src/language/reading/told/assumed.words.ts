@@ -1,6 +1,6 @@
 // What a reading took for granted, and what it left out, in words.
 
-import { type Said, told } from '../../ground/locale.ts'
+import { type Said, told } from '../../../ground/locale.ts'
 
 export const chemistryAssumed = told(
   ({ say, own }, name: string) => say`no type was said: taken as ${own(name)}, as most are`,

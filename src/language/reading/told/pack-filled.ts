@@ -1,9 +1,9 @@
 // The pack or the cells of a question, filled from the parts that were told of it, and from its volts and readings.
 
-import type { Doubt } from '../../charging/situation/doubts.ts'
-import type { Said } from '../../ground/locale.ts'
-import type { Candidate } from '../candidates/sentence/candidate.ts'
-import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
+import type { Doubt } from '../../../charging/situation/doubts.ts'
+import type { Said } from '../../../ground/locale.ts'
+import type { Candidate } from '../../candidates/sentence/candidate.ts'
+import type { CommandWords, OptionWords } from '../../sentence/vocabulary.ts'
 import { cellsByVolts, cellsRead } from './cells-told.ts'
 import { type PackTold, together, type WholePack, wholePack } from './told-pack.ts'
 

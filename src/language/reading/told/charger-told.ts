@@ -1,10 +1,10 @@
 // Chargers told by their figures: "200W 10A" beside a pack, "one with 100 W and one with 30 W", "two ports of 6 A".
 
-import { attempt } from '../../ground/problem.ts'
-import type { Candidate } from '../candidates/sentence/candidate.ts'
-import { numberNamed, readCurrent, readPower } from '../quantities/quantities.ts'
-import { writeQuantity } from '../quantities/quantity.ts'
-import type { CommandWords } from '../sentence/vocabulary.ts'
+import { attempt } from '../../../ground/problem.ts'
+import type { Candidate } from '../../candidates/sentence/candidate.ts'
+import { numberNamed, readCurrent, readPower } from '../../quantities/quantities.ts'
+import { writeQuantity } from '../../quantities/quantity.ts'
+import type { CommandWords } from '../../sentence/vocabulary.ts'
 
 /** So many characters may stand between the two: a space, a comma, a stroke. */
 const mostBetween = 5
