@@ -15,7 +15,7 @@ export interface AskedOfHandbook {
   readonly isClose: boolean
   /** Found nearly as surely: it may as well be what is asked. */
   readonly rival: HandbookEntry | undefined
-  /** 0 where it has none, 1 where it may be meant, above where it surely is: twice as much where it is certain. */
+  /** 0 where it has none, 1 where it may be meant, above where it surely is: at most a third more. */
   readonly sureness: number
   /** What somebody asks leave for in nearly such words, and emergencies however they are asked about. */
   readonly dangers: readonly Danger[]
@@ -64,10 +64,10 @@ export function askedOf(text: string): AskedOfHandbook {
   return { entry, isClose: like >= veryClosely, rival, nearest, sureness, dangers: judged }
 }
 
-/** Where the second is so near, it is the one that was asked for in one of five. */
+/** Where the second is so near, it is the one that was asked for in two of five. */
 const asSurely = 0.4
 
-/** Of the answers above it one of twelve is wrong; below it the nearest are asked about. */
+/** Of the answers above it one of seventeen is wrong; below it the nearest are asked about. */
 const clearly = 0.5
 /** Below it the handbook has likely nothing on that. */
 const maybe = 0.3

@@ -7,6 +7,7 @@ import { askedOf } from '../../src/handbook/asked.ts'
 import { bestCover, candidatesOf } from '../../src/language/candidates/index.ts'
 import { readings } from '../../src/language/conversation/readings.ts'
 import { intents } from '../../src/language/corpus/intents.ts'
+import { sharesOf } from '../../src/language/model/model.ts'
 import { choices } from '../../src/language/reading/choose.ts'
 import { worth } from '../../src/language/reading/weighing.ts'
 import { allExamples, type Example } from './examples.ts'
@@ -46,20 +47,18 @@ const asked = allExamples()
   .filter(({ isRight }) => isRight.includes(true))
 const prior = signs.map(sign => worth[sign])
 const weights = [...prior]
-const sharesOf = (scores: readonly number[]) => {
-  const powers = scores.map(score => Math.exp(score - Math.max(...scores)))
-  const whole = powers.reduce((sum, power) => sum + power, 0) || 1
-  return powers.map(power => power / whole)
-}
 for (let round = 0; round < rounds; round += 1) {
   const slopes = weights.map((weight, at) => drawn * (weight - (prior[at] ?? 0)))
   const bends = weights.map(() => drawn)
   for (const { times, isRight } of asked) {
     const scores = times.map(one => one.reduce((sum, many, at) => sum + many * (weights[at] ?? 0), 0))
-    const given = sharesOf(scores)
-    const wanted = sharesOf(scores.map((score, n) => (isRight[n] ? score : Number.NEGATIVE_INFINITY)))
+    const given = sharesOf(Float64Array.from(scores), 1)
+    const wanted = sharesOf(
+      Float64Array.from(scores, (score, n) => (isRight[n] ? score : Number.NEGATIVE_INFINITY)),
+      1,
+    )
     for (const at of signs.keys()) {
-      const mean = (shares: readonly number[], power = 1) =>
+      const mean = (shares: Float64Array, power = 1) =>
         shares.reduce((sum, share, n) => sum + share * (times[n]?.[at] ?? 0) ** power, 0)
       slopes[at] = (slopes[at] ?? 0) + mean(given) - mean(wanted)
       bends[at] = (bends[at] ?? 0) + mean(given, 2) - mean(given) ** 2

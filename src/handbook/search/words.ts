@@ -1,10 +1,12 @@
 // Words of a question as the search sees them: without endings, with the family of words that mean nearly the same.
 
+import { remembered } from '../../ground/remembered.ts'
 import families from './families.json' with { type: 'json' }
 
-/** Words come again and again while the handbook is read. */
-const stems = new Map<string, string>()
-const most = 20_000
+/** As many words as the handbook has, and more. */
+const mostRemembered = 20_000
+/** Packs and amounts are all alike, but volts, C figures and single cells are asked about by their number. */
+export const stem = remembered(mostRemembered, stemAnew)
 
 /** Words that any question may hold. They find nothing, but they tell questions of like form from others. */
 const common: ReadonlySet<string> = new Set(
@@ -66,13 +68,6 @@ export const wordsOf = (text: string): readonly string[] =>
 
 /** C figures above it are those of discharge. */
 const mostCharge_C = 5
-
-/** Packs and amounts are all alike, but volts, C figures and single cells are asked about by their number. */
-export function stem(word: string): string {
-  const known = stems.get(word) ?? stemAnew(word)
-  if (stems.size < most) stems.set(word, known)
-  return known
-}
 
 function stemAnew(word: string): string {
   if (/^\d+s(?:\d+p)?$/.test(word)) return word === '1s' ? word : aPack

@@ -1,5 +1,6 @@
 // What a word is about, slips of the finger forgiven.
 
+import { remembered } from '../../ground/remembered.ts'
 import conceptWords from './concept-words.json' with { type: 'json' }
 import { wordsOf } from './words.ts'
 
@@ -16,19 +17,8 @@ for (const [concept, words] of Object.entries(conceptWords)) {
 
 /** Shorter words are too near to others. */
 const shortestSlip = 6
-const most = 5000
-const known = new Map<string, readonly string[]>()
-
-/** Of a word in lower case without accents. The last few thousand words are remembered. */
-export function conceptsOf(word: string): readonly string[] {
-  let found = known.get(word)
-  if (!found) {
-    found = conceptsAnew(word)
-    if (known.size >= most) known.clear()
-    known.set(word, found)
-  }
-  return found
-}
+/** Of a word in lower case without accents. */
+export const conceptsOf = remembered(5000, conceptsAnew)
 
 /** Of all the words of a text. */
 export const conceptsIn = (text: string): readonly string[] => wordsOf(text).flatMap(conceptsOf)
