@@ -1,6 +1,7 @@
 // What is said of a session plan: how many are ready when, what to start with, and who is left out.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import type { PlannedCharge } from '../../src/charging/plan/field.ts'
 import { planChart } from '../../src/charts/plan-chart.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
@@ -173,12 +174,14 @@ function withCharges(
       : say`ready after ${show.duration(end_s)}`
   const result = field.readyBy_s === undefined ? after : say`${after}, within the ${show.duration(field.readyBy_s)}`
   const names = namesIn(field, locale)
-  const [first, ...others] = charges
-    .filter(({ start_s }) => start_s === 0)
-    .map(
-      charge =>
-        say`${names.pack(charge.group, charge.number)} on ${names.port(charge.port)} at ${settingText(charge, locale)} a cell`,
-    ) as [Text, ...Text[]]
+  const [atOnce, later] = [charges.filter(({ start_s }) => start_s === 0), charges.filter(({ start_s }) => start_s > 0)]
+  const started = new Set(atOnce.map(({ group }) => group))
+  const ofOtherKind = later.filter(
+    ({ group }, at) => !started.has(group) && later.findIndex(other => other.group === group) === at,
+  )
+  const inARow = ([first, ...others]: readonly Text[]) =>
+    others.reduce((all, one) => say`${all}, and ${one}`, first as Text)
+  const setting = (charge: PlannedCharge) => say`at ${settingText(charge, locale)} a cell`
   return [
     ready < wanted
       ? ready === 1
@@ -191,7 +194,12 @@ function withCharges(
     wantedBy && !start && isToday
       ? say`To have them by ${at(wantedBy, 0)}, start by ${at(wantedBy, -end_s)}.`
       : undefined,
-    say`Start with ${others.reduce((all, one) => say`${all}, and ${one}`, first)}.`,
+    say`Start with ${inARow(
+      atOnce.map(one => say`${names.pack(one.group, one.number)} on ${names.port(one.port)} ${setting(one)}`),
+    )}.`,
+    ofOtherKind.length === 0
+      ? undefined
+      : say`Then ${inARow(ofOtherKind.map(one => say`${names.pack(one.group, one.number)} ${setting(one)}`))}.`,
     pace === 'hurried' ? say`To make the time, currents are above the usual ones.` : undefined,
     leftWords(planned, locale),
   ]

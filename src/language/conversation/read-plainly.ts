@@ -9,7 +9,7 @@ import { knownShare } from '../model/index.ts'
 import { aside, type Choice, choicesAt, fitRead } from '../reading/choose.ts'
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Near, Understanding } from '../reading/meant.ts'
-import { standsAt, standsDead, warmthTold } from '../reading/stands.ts'
+import { standsAt, warmthTold } from '../reading/stands.ts'
 import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/told/assumed.words.ts'
 import { toldBy } from '../reading/told/told-pack.ts'
 import { tellsOfPacks } from '../reading/weighing.ts'
@@ -18,7 +18,7 @@ import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { namesForeign } from '../things/foreign-chemistries.ts'
 import { choiceBy, choiceOf } from './choice-of.ts'
 import { followUp } from './follow.ts'
-import { isOnlyValues, namesPack } from './follow-up.ts'
+import { isOnlyValues } from './follow-up.ts'
 import { opensAsking } from './heard/asks-nothing.ts'
 import { elsewhere, inTalk, rankedInTalk } from './in-talk.ts'
 import { type Lent, lentTo } from './lend.ts'
@@ -72,6 +72,10 @@ export function readPlainly(
   const understanding = understandingOf(text, best, share, values, accounted)
   const near = found.map(nearOf)
   if (!follows && values.length === 0 && !/\p{L}/u.test(text)) return { kind: 'unclear', near: [], understanding }
+  // Values alone say nothing of what is wanted, least of all that something is to be kept.
+  const isOpen = best?.fitted?.missing !== undefined || vocabulary.some(one => one.changes && one.name === best?.intent)
+  if (!follows && isOpen && !isBarePack(text, values) && isOnlyValues(text, values))
+    return { kind: 'unclear', near, understanding }
   // What surely changes what was asked before, and fits nothing, is no other question.
   const isFaint =
     isChange && best !== follows && best !== other && share < faintest && best?.intent !== frame.question.command
@@ -137,10 +141,9 @@ function judgedAt(
 ): Choice | undefined {
   if (!likeliest) return undefined
   const { fitted, intent, score } = likeliest
-  const isOpen = fitted?.missing !== undefined || score < leastScore
-  const asksReadings = intent === 'cells' && isOpen
-  if (!asksReadings && aside.get(intent) !== 'handbook' && !(isOpen && standsDead(values))) return undefined
-  const state = standsAt(text, values, vocabulary, asksReadings)
+  const isLacking = fitted?.missing !== undefined || score < leastScore
+  const asksReadings = intent === 'cells' && isLacking
+  const state = standsAt(text, values, vocabulary, asksReadings, asksReadings || aside.get(intent) === 'handbook')
   return state && { ...likeliest, fitted: state, kept: [], score: Math.max(score, leastScore) }
 }
 
@@ -159,9 +162,9 @@ export const stillAssumed = (frame: Frame | undefined, values: readonly Candidat
         !values.some(value => toldBy(value)?.series !== undefined)),
   )
 
-/** A pack and nothing else: what is set for it is the first thing to know. */
+/** A pack or a part of one and nothing else: what is set for it is the first thing to know. */
 const isBarePack = (text: string, values: readonly Candidate[]): boolean =>
-  values.every(namesPack) && values.length === 1 && isOnlyValues(text, values)
+  values.length === 1 && values[0]?.pack !== undefined && isOnlyValues(text, values)
 
 function settingOf(
   values: readonly Candidate[],

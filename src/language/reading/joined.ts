@@ -10,6 +10,7 @@ import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { readAnyState } from '../things/state.ts'
 import { isToldGoal } from './slots.ts'
 import { outlets } from './told/charger-told.ts'
+import { severalKinds } from './told/packs-told.ts'
 import { toldBy } from './told/told-pack.ts'
 
 interface Sentence {
@@ -77,6 +78,12 @@ const signs: readonly Sign[] = [
     meant: command => takes(command, 'packs', 'ports'),
     from: command => isOfOne(command) || takes(command, 'packs', 'places'),
     holds: sentence => sentence.pack !== undefined && !onBoard(sentence) && onOutlets(sentence),
+  },
+  // "Amps for 3S 2200 and 4S 1500": packs of several kinds, of which none feeds, are charged one after another.
+  {
+    meant: command => takes(command, 'packs', 'ports'),
+    from: isOfOne,
+    holds: ({ values }) => severalKinds(values) && !values.some(({ kind }) => kind === 'source'),
   },
   // "180 W into 21 V, how many amps": of watts and volts alone the amps are asked.
   {

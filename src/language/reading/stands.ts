@@ -1,6 +1,6 @@
 // Where a pack stands, told beside a question in words ("shows 11.9 V on the 3S, what now"): that is judged first.
 
-import { chemistryNamed } from '../../charging/things/chemistries.ts'
+import { chemistries, chemistryNamed } from '../../charging/things/chemistries.ts'
 import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
@@ -38,24 +38,42 @@ export function warmthTold(text: string, values: readonly Candidate[]): string |
   return [ofPack, toBeCharged].some(one => one.test(text.slice(0, told.start))) ? told.text : undefined
 }
 
-/** The volts of a whole pack that leave its cells too low for any charge, whatever it holds. */
-export function standsDead(values: readonly Candidate[]): boolean {
-  const { series = 0, chemistry = commonest } = values.find(({ pack }) => pack?.series)?.pack ?? {}
-  const damage_V = chemistryNamed(chemistry)?.damage_V.value ?? 0
-  return values.some(({ text }) => Number(packVolts.exec(text)?.[1] ?? Number.POSITIVE_INFINITY) < damage_V * series)
-}
-const packVolts = /^([\d.]+)V pack$/
+/** No cell bears less, whatever it holds. */
+const bearsLeast_V = Math.min(...chemistries.map(({ damage_V }) => damage_V.value))
+const ofDifference =
+  /^\W*(?:a cell |per cell )?(?:apart|off|out|lower|higher|less|more|drift|differen|between|drop|under load)/i
 
-/** What judges it; undefined where no pack is told to stand anywhere, or where it is not clear of which cells. */
+/** Volts that leave every cell too low for any charge, of a whole pack or of cells that were not counted, as where they stand. */
+function dead(text: string, values: readonly Candidate[]): Candidate | undefined {
+  const { series, chemistry = commonest } = values.find(({ pack }) => pack?.series)?.pack ?? {}
+  const bears_V = series === undefined ? bearsLeast_V : (chemistryNamed(chemistry)?.damage_V.value ?? 0) * series
+  return values.flatMap(value => {
+    const told_V = Number(volts.exec(value.text)?.[1] ?? Number.NaN)
+    if (!(told_V < bears_V) || value.cue === 'by' || ofDifference.test(text.slice(value.end))) return []
+    // Of a pack with a count, volts of one cell are where that stands.
+    if (value.kind !== 'voltage' && !value.text.endsWith('pack')) return []
+    return [{ ...value, kind: 'state' as const, text: `${told_V}V ${series === undefined ? 'per cell' : 'pack'}` }]
+  })[0]
+}
+const volts = /^([\d.]+)V(?: pack)?$/
+
+/**
+ * What judges it; undefined where no pack is told to stand anywhere, or where it is not clear of which cells.
+ * `isOpen`: nothing else answers it; else only what is past any charge is judged first.
+ */
 export function standsAt(
   text: string,
-  values: readonly Candidate[],
+  found: readonly Candidate[],
   vocabulary: Vocabulary,
   isPlain: boolean,
+  isOpen: boolean,
 ): Fitted | undefined {
   const command = vocabulary.find(({ name }) => name === judging)
+  const past = dead(text, found)
+  const values = found.map(value => (past && value.start === past.start ? past : value))
   const [told, ...others] = values.filter(({ kind, text }) => kind === 'state' && /\dV/.test(text))
   if (!command || !told || others.length > 0 || asksInGeneral.test(text)) return undefined
+  if (told !== past && !isOpen) return undefined
   if (!isPlain && !standsBefore.test(text.slice(0, told.start))) return undefined
   const fitted = fitTo(command, values)
   return fitted.missing === undefined && fitted.options.at === told.text ? fitted : undefined

@@ -20,6 +20,9 @@ describe('where a pack stands', () => {
     'cell 3 reads 2.4 and the others 3.7 what now',
     'it says 6.9 volts on the 3s, what can i do about it',
     'the screen shows 2.1 per cell, is it broken',
+    'it lay in the model for a month and shows 0.0V now, may I charge it gently',
+    'my pack reads 1.3 V after the winter, safe to charge',
+    'a 3S 900 reads 4.8 V, what now',
   ])('is refused where it is too low: %s', async text => {
     expect((await asking.ask(text)).verdict).toBe('do not charge')
   })

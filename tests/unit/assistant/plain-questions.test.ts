@@ -23,6 +23,19 @@ const later = (minutes: number): void => {
 const spaced = (text: string): string => text.replaceAll(/\s/g, ' ')
 const setCurrent = ({ figures }: Reply): number | undefined => figures.find(({ key }) => key === 'setCurrent')?.value
 
+describe('values and nothing else', () => {
+  it.each(['1C', '14V', '25 min', '2A'])('say nothing of what is wanted: %s', async text => {
+    const { command, problem, followUps } = await asking.ask(text)
+    expect([command, problem?.what]).toEqual(['', expect.stringContaining('did not get what you want to know')])
+    expect(followUps.length).toBeGreaterThan(1)
+  })
+
+  it('are a pack of which the setting is the first thing to know', async () => {
+    expect((await asking.ask('5S')).problem?.what).toMatch(/How many mAh/)
+    expect((await asking.ask('5S 900 lipo')).question).toBe('current pack: 5S 900mAh LiPo')
+  })
+})
+
 describe('a short answer to what was asked before', () => {
   it('changes the pack and keeps the type', async () => {
     await asking.ask('what amps for a 3s 850 lihv')

@@ -30,10 +30,12 @@ const leastCapacity = 60
 const single = /^(?:pack|battery|accu|akku|lipo|of|out)$/
 
 export const findCounts: Family = (sentence, before) => {
-  const packs = new Set(before.filter(({ kind, score }) => kind === 'pack' && score > 0.4).map(({ first }) => first))
+  const told = before.filter(({ kind, score }) => kind === 'pack' && score > 0.4)
+  const packs = new Set(told.map(({ first }) => first))
+  const behind = new Set(told.map(({ after }) => after))
   const found: Found[] = []
   for (let first = 0; first < sentence.tokens.length; first += 1) {
-    const one = namedAt(sentence, first) ?? numeralAt(sentence, first, packs)
+    const one = namedAt(sentence, first) ?? numeralAt(sentence, first, packs, behind)
     if (one) found.push(one)
   }
   return found
@@ -49,14 +51,20 @@ function namedAt(sentence: Sentence, first: number): Found | undefined {
   return { kind: 'count', text: String(value), first, after: first + 1, score }
 }
 
-function numeralAt(sentence: Sentence, first: number, packs: ReadonlySet<number>): Found | undefined {
+function numeralAt(
+  sentence: Sentence,
+  first: number,
+  packs: ReadonlySet<number>,
+  behind: ReadonlySet<number>,
+): Found | undefined {
   const numeral = sentence.numerals[first]
   if (!numeral || numeral.needsUnit || !Number.isInteger(numeral.value)) return undefined
   if (numeral.value < 1 || numeral.value > mostCounted || /^0|[.,]/.test(sentence.word(first))) return undefined
   if (sentence.word(first) === 'one' && isStandIn(sentence, first)) return undefined
   const times = sentence.word(numeral.after) === 'x'
-  // "4s1500x6", "1500 mAh x 6": behind a capacity it counts, as it does by itself.
-  const isBehind = Number(sentence.word(first - 2)) >= 60 || /^m?ah$/.test(sentence.word(first - 2))
+  // "4s1500x6", "1500 mAh x 6", "300 LiHV x 12": behind a capacity and a pack it counts, as it does by itself.
+  const isBehind =
+    Number(sentence.word(first - 2)) >= 60 || /^m?ah$/.test(sentence.word(first - 2)) || behind.has(first - 1)
   const isGlued = sentence.word(first - 1) === 'x' && sentence.glued(first)
   const crossed = isGlued || (isBehind && /^[x*]$/.test(sentence.word(first - 1)))
   const before = crossed && (isBehind || !sentence.glued(first - 1)) ? first - 1 : first
@@ -86,7 +94,7 @@ function scoreOf(
   if (!spelled && Number(sentence.word(first)) >= leastCapacity && single.test(sentence.word(after))) return 0.2
   // "One of 65W" stands for the thing itself.
   if (one && sentence.word(after) === 'of') return 0.1
-  const ofPack = packs.has(after) || packs.has(after + 1)
+  const ofPack = packs.has(after) || (packs.has(after + 1) && sentence.word(after) !== ',')
   if (ofPack || things.has(sentence.word(after))) return one ? 0.7 : 0.88
   if (one) return 0.15
   return spelled ? 0.6 : 0.25

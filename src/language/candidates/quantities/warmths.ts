@@ -6,7 +6,7 @@ import { wordSet } from '../sentence/tokens.ts'
 const packs = wordSet('pack packs battery batteries lipo lipos cell cells akku akkus accu accus they')
 const air = wordSet('air ambient weather outside outdoors forecast')
 const indoors = wordSet('indoors inside room house kitchen home living')
-const otherTimes = wordSet('yesterday tomorrow forecast last was were had will later before earlier ago')
+const otherTimes = wordSet('yesterday tomorrow forecast last was had will later before earlier ago')
 type Is = (one: Found) => boolean
 const parting = /^[,.;:!?]$|^(?:but|and|while|though|although|yet)$/
 const reach = 9
@@ -15,7 +15,10 @@ const leastSure = 0.7
 
 /** What is told of the air or of another day is a number like any, where the pack's own warmth is told too. */
 export function ownWarmth(sentence: Sentence, found: readonly Found[]): readonly Found[] {
-  const told = found.filter(({ kind }) => kind === 'temperature')
+  const any = found.filter(({ kind }) => kind === 'temperature')
+  const sure = any.filter(({ score }) => score >= leastSure)
+  // Of two that surely are temperatures one is the pack's, whatever else may be one.
+  const told = sure.length > 1 ? sure : any
   if (new Set(told.map(({ after }) => after)).size < 2) return found
   const inPack = new Set(
     found.flatMap(({ kind, first, after, score }) =>
@@ -33,9 +36,13 @@ export function ownWarmth(sentence: Sentence, found: readonly Found[]): readonly
   ) as [Is, Is]
   const now = told.filter(isNow)
   const own =
-    [now.filter(isOfPack), told.filter(isOfPack), now.filter(one => isInside(one) && !isOutside(one)), now].find(
-      some => some.length > 0,
-    ) ?? told
+    [
+      now.filter(isOfPack),
+      told.filter(isOfPack),
+      now.filter(one => isInside(one) && !isOutside(one)),
+      now.filter(one => !isOutside(one)),
+      now,
+    ].find(some => some.length > 0) ?? told
   if (!own.some(({ score }) => score >= leastSure)) return found
   return found.flatMap(one => {
     if (!told.includes(one) || own.includes(one)) return [one]

@@ -46,7 +46,7 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
       ['bank', 0.8, 'power bank, powerbank, power - bank, powerbanks, usb bank'],
       ['bank', 0.5, 'bank'],
       ['station', 0.75, 'power station, powerstation, camping box, field box, power box, power cube'],
-      ['station', 0.5, 'station'],
+      ['station', 0.25, 'station'],
       [
         'tool',
         0.6,

@@ -45,6 +45,13 @@ export function packsOf(values: readonly Candidate[], { options }: CommandWords)
   return { charged: charged.length > 0 ? together(charged) : undefined, feeding, used }
 }
 
+/** Whether several packs are told that cannot be one, and no word says of any that it feeds. */
+export function severalKinds(values: readonly Candidate[]): boolean {
+  const packs = values.filter(value => isWhole(toldBy(value)))
+  const [first, ...others] = packs.flatMap(value => toldBy(value) ?? [])
+  return others.some(other => first && contradict(first, other)) && !packs.some(({ cue = '' }) => feedCues.has(cue))
+}
+
 const isWhole = ({ series, capacity_Ah }: PackTold = {}): boolean => series !== undefined && capacity_Ah !== undefined
 
 /** A pack that feeds with the commonest type, where none is told: of all types it is left the fullest. */

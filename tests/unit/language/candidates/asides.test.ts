@@ -53,6 +53,8 @@ describe('of several temperatures the one of the pack, now', () => {
     ['it was 38 °C in the sun yesterday, the cells have 23 °C', '23°C'],
     ['-9 in the barn, the cells spent the night indoors at 15 °C', '15°C'],
     ['the pack is at 3 °C, the hall at 21 °C', '3°C'],
+    ['-7 outside but the packs slept in the flat and are at 19 degrees. 5S 900 at 1C', '19°C'],
+    ['on the terrace -4 °C outside, so I charge at the table by 22 °C', '22°C'],
     ['3S 1800 at 4 degrees, the air has 12 degrees', '4°C'],
   ])('of %j', (text, expected) => expect(coveredTexts(text, 'temperature')).toEqual([expected]))
 

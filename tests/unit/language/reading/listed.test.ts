@@ -27,6 +27,7 @@ describe('packs of a sentence', () => {
     ['4S 2600 LiPo at 15.4, 4S 2600 LiPo at 15.6', '4S 2600mAh LiPo at 15.4V pack; 4S 2600mAh LiPo at 15.6V pack'],
     ['four 3S 1800 LiPo, three at 3.7', '3x 3S 1800mAh LiPo at 3.7V; 3S 1800mAh LiPo'],
     ['6S 1200 LiPo, four of them, to be full', '4x 6S 1200mAh LiPo'],
+    ['6S 1200 LiPo x 4', '4x 6S 1200mAh LiPo'],
   ])('with where each stands: %j', (text, packs) => {
     expect(fitted('parallel', text).options.packs).toBe(packs)
   })
@@ -82,6 +83,22 @@ describe('packs that hang together', () => {
     ],
   ])('have ports of their own: %j', (text, options) => {
     expect(optionsOf(text)).toMatchObject({ command: 'plan', options })
+  })
+
+  it.each([
+    ['amps for a 2S 700 and a 5S 900', { packs: '2S 700mAh LiPo; 5S 900mAh LiPo' }],
+    ['what current for 2S 700 lihv, 3S 700 lihv and 5S 900 lihv at 1C', { packs: /^2S.+ at 1C; 3S.+; 5S/ }],
+  ])('are charged one after another where none feeds: %j', (text, options) => {
+    const question = optionsOf(text)
+    expect(question).toMatchObject({ command: 'plan' })
+    expect(question?.options.packs).toMatch(options.packs)
+  })
+
+  it('feed each other where a word says so', () => {
+    expect(optionsOf('what current for a 2S 700 lipo off a 5S 4000 lipo')).toMatchObject({
+      command: 'current',
+      options: { pack: '2S 700mAh LiPo', source: '5S 4000mAh LiPo' },
+    })
   })
 
   it('takes a time of day for no current', () => {
