@@ -8,7 +8,7 @@ import { judgeHealth, likeReadings, meanOf, resistanceFromLoads, worstOf } from 
 import { Problem } from '../../src/ground/problem.ts'
 import { cellResistancesKind, loadKind } from '../../src/language/kinds/reading-kinds.ts'
 import { cellsKind, packKind, resistanceKind, temperatureKind } from '../../src/language/kinds/values.ts'
-import { packOrCell } from '../shared/one-cell.ts'
+import { packOrCell } from '../shared/charging.ts'
 import {
   moreShowFewer,
   oneOrEach,

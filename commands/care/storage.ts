@@ -20,7 +20,7 @@ import {
   stateKind,
   temperatureKind,
 } from '../../src/language/kinds/values.ts'
-import { packOrCell } from '../shared/one-cell.ts'
+import { packOrCell } from '../shared/charging.ts'
 
 const takes = {
   pack: optional(packKind),

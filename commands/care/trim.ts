@@ -14,7 +14,7 @@ import { chosenCutoff_V, got_V, highestSetting_V, trimOf } from '../../src/charg
 import { Problem } from '../../src/ground/problem.ts'
 import { cutoffsKind } from '../../src/language/kinds/reading-kinds.ts'
 import { cellsKind, chargerKind, packKind, stateKind, targetKind } from '../../src/language/kinds/values.ts'
-import { packOrCell } from '../shared/one-cell.ts'
+import { packOrCell } from '../shared/charging.ts'
 import { bothOptions, bothReadings, voltsOfCellOrPack, voltsWanted } from './problems.words.ts'
 
 const takes = {

@@ -1,9 +1,10 @@
-// A change in words: what became of what.
+// A change in words: what became of what, and why it cannot be taken back.
 
-import type { Locale } from '../../src/ground/locale.ts'
+import { type Locale, told } from '../../src/ground/locale.ts'
+import { Problem } from '../../src/ground/problem.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
 import type { Change, NotedChange } from '../../src/memory/memory.ts'
-import { changesWords } from '../club/house.words.ts'
+import { changesWords } from '../club/house-problems.words.ts'
 
 /** "2026-11-29 18:30 UTC". */
 export const whenWords = (at: Date, { own }: Locale): Text =>
@@ -50,3 +51,19 @@ function kitSaid({ before, after }: Of<'kit'>, { say, own }: Locale): Text {
     ? say`${own(after.name)} is now ${own(after.notation)} (before: ${own(before.notation)})`
     : say`${own(before.name)} is now called ${own(after.name)}`
 }
+
+export const takesBack = told(
+  (locale, change: Change) => locale.say`Undo this change of yours: ${changeSaid(change, locale)}?`,
+)
+
+export const changedSince = new Problem({
+  what: ({ say }) => say`It was changed again since, so I leave it as it is.`,
+  expected: ({ say }) => say`a look at what was changed, and a change by hand`,
+  example: 'history',
+})
+
+export const onlyModeratorsUndo = new Problem({
+  what: ({ say }) => say`Only moderators change what the club shares.`,
+  expected: ({ say }) => say`a moderator to ask for it`,
+  example: 'history',
+})

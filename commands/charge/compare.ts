@@ -8,7 +8,7 @@ import { Problem } from '../../src/ground/problem.ts'
 import { bagKind } from '../../src/language/kinds/bag-kind.ts'
 import { packKind, rateKind } from '../../src/language/kinds/values.ts'
 import type { WeighedPack } from '../../src/language/things/weighed.ts'
-import { onlyOne, twoOrMore } from './problems.words.ts'
+import { onlyOne, twoOrMore } from '../shared/problems.words.ts'
 
 const ounce_kg = 0.028349523125
 
@@ -55,7 +55,7 @@ export interface Entry {
   readonly mass_kg: number | undefined
 }
 
-export interface Weighed extends Entry {
+interface Weighed extends Entry {
   readonly mass_kg: number
 }
 

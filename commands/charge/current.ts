@@ -6,9 +6,7 @@ import { settingAsAsked } from '../../src/charging/setting/setting.ts'
 import { plannedOf, timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { currentKind } from '../../src/language/kinds/values.ts'
 import { byLog, recallFromLog } from '../log/log-recall.ts'
-import { currentOn } from '../shared/asked-current.ts'
-import { chargeTold, ofCharge } from '../shared/charging.ts'
-import { stopFigures } from '../shared/stop-figures.ts'
+import { chargeTold, currentOn, ofCharge, stopFigures } from '../shared/charging.ts'
 
 export const current = command({
   name: 'current',

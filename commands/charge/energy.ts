@@ -25,9 +25,8 @@ import {
 } from '../../src/language/kinds/values.ts'
 import { readCapacity, readCount, writeCapacity, writeCount } from '../../src/language/quantities/quantities.ts'
 import type { StandingPack } from '../../src/language/things/standing.ts'
-import { type Flight, flightOn } from './flights.ts'
-import { sumMissing } from './problems.words.ts'
-import { type Known, type SumName, sumFrom } from './sums.ts'
+import { sumMissing } from '../shared/problems.words.ts'
+import { type Flight, flightOn, type Known, type SumName, sumFrom } from './sums.ts'
 
 /** Of what feeds chargers too: far more than what flies. */
 const anyCapacityKind = plainKind('capacity', text => readCapacity(text, { max: 400 }), writeCapacity, [

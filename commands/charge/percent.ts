@@ -7,8 +7,8 @@ import { type Level, startOf, storageVoltage_V } from '../../src/charging/things
 import { mostUsed } from '../../src/charging/upkeep/flight-meter.ts'
 import { chargeAtRest, voltsAtRest } from '../../src/charging/upkeep/rest-charge.ts'
 import { anyStateKind, capacityKind, cellsKind, packKind } from '../../src/language/kinds/values.ts'
-import { packOrCell } from '../shared/one-cell.ts'
-import { capacityForShare } from './problems.words.ts'
+import { packOrCell } from '../shared/charging.ts'
+import { capacityForShare } from '../shared/problems.words.ts'
 
 const takes = {
   pack: optional(packKind),

@@ -9,9 +9,7 @@ import type { Pack } from '../../src/charging/things/pack.ts'
 import { capacityKind, clockKind, currentKind, durationKind, resistanceKind } from '../../src/language/kinds/values.ts'
 import { lengthBetween_s } from '../../src/language/quantities/clock.ts'
 import { byLog, recallFromLog } from '../log/log-recall.ts'
-import { currentOn, refuseLateEnd } from '../shared/asked-current.ts'
-import { chargeTold, ofCharge } from '../shared/charging.ts'
-import { stopFigures } from '../shared/stop-figures.ts'
+import { chargeTold, currentOn, ofCharge, refuseLateEnd, stopFigures } from '../shared/charging.ts'
 
 const { pack, charger, source, from, to, temperature } = ofCharge
 const takes = {
@@ -79,7 +77,7 @@ export const time = command({
   figures: timed => [...timeFigures(timed), ...stopFigures(timed)],
 })
 
-export interface Progress {
+interface Progress {
   readonly length_s: number
   /** How full it is then, and what went in; absent where the charge is over by then. */
   readonly soc: number | undefined

@@ -13,12 +13,10 @@ import { type Clock, clockAfter, writeClock } from '../../src/language/quantitie
 import { logWords } from '../log/learned.words.ts'
 import { chargeWorking, costWords, startWords, takesWords } from '../shared/charge.words.ts'
 import { isToStorage } from '../shared/charging.ts'
-import { ofChargeWords } from '../shared/charging.words.ts'
-import { houseWorking } from '../shared/house.words.ts'
+import { ofChargeWords, stopFigureNames } from '../shared/charging.words.ts'
 import { asksAgain } from '../shared/next.ts'
-import { heldDown, menuWords } from '../shared/setting.words.ts'
+import { heldDown, houseWorking, menuWords } from '../shared/setting.words.ts'
 import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
-import { stopFigureNames } from '../shared/stop-figures.words.ts'
 import { stageKeys, time } from './time.ts'
 
 export const timeWords: WordsOf<typeof time> = locale => {

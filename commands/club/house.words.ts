@@ -1,54 +1,86 @@
-// The words for the rules of a club, shared by the command that sets them and the one that shows them.
+// What is said of the rules of a club, and of those that were changed.
 
-import type { ChemistryRule } from '../../src/charging/setting/house-range.ts'
-import { chemistries, liIon } from '../../src/charging/things/chemistries.ts'
-import type { Locale } from '../../src/ground/locale.ts'
-import { joined, type Text } from '../../src/ground/text.ts'
-import type { HouseChange } from '../../src/memory/memory.ts'
+import type { WordsOf } from '../../src/assistant/command.ts'
+import { lifted, limits } from '../../src/assistant/naming/told-rules.ts'
+import { liIon } from '../../src/charging/things/chemistries.ts'
+import { joined } from '../../src/ground/text.ts'
+import { asksAgain } from '../shared/next.ts'
+import { undoLine } from '../shared/undo.words.ts'
+import { type houseSet, type houseShow, shownRules, takes } from './house.ts'
+import { changesWords, limitWords, ruleNames, settingWords } from './house-problems.words.ts'
 
-export const ruleNames = ({ say }: Locale): Readonly<Record<HouseChange['rule'], Text>> => ({
-  maxRate_C: say`highest charge rate`,
-  fullPerCell_V: say`highest volts of a charge`,
-  storagePerCell_V: say`storage voltage`,
-  sourceFloorPerCell_V: say`floor of a battery used as a source`,
-  coldest_C: say`coldest cells to charge`,
-  gentleLiIon: say`gentle Li-ion`,
-  decimalMark: say`decimal mark`,
-  language: say`language`,
-  privateAnswers: say`private answers`,
-})
-
-export const limitWords = (rule: ChemistryRule, value: number, { say, show }: Locale): Text =>
-  rule === 'maxRate_C' ? show.rate(value) : say`${show.perCell(value)} a cell`
-
-/** The rules and their values as a moderator reads them; what is alike for several chemistries is said once. */
-export function changesWords(changes: readonly HouseChange[], locale: Locale): Text {
-  const { say, own } = locale
-  const alike = Map.groupBy(changes, ({ rule, value }) => `${rule} ${value}`)
-  const said = [...alike.values()].map(([change, ...others]) => {
-    const { rule, value } = change as HouseChange
-    const named = [change, ...others].flatMap(one => (one && 'chemistry' in one ? [own(one.chemistry)] : []))
-    const concerned = named.length === chemistries.length ? [say`every type`] : named
-    const name = ruleNames(locale)[rule]
-    const told = say`${name} ${valueWords(rule, value, locale)}`
-    return concerned.length > 0 ? say`${joined(concerned, ', ')}: ${told}` : told
-  })
-  return joined(said, '; ')
+export const houseShowWords: WordsOf<typeof houseShow> = locale => {
+  const { say, own, show } = locale
+  const names = ruleNames(locale)
+  return {
+    summary: say`Shows the charging rules of this club.`,
+    asks: [own('what has this club set')],
+    takes: {},
+    answer: ({ rules, house }) => [
+      rules.some(({ isSet }) => isSet) || house.gentleLiIon || house.coldest_C !== undefined
+        ? say`This club has tightened some limits; where it has not, the chemistry stands.`
+        : say`This club has tightened no limit: the chemistry stands.`,
+      ...[...Map.groupBy(rules, ({ rule }) => rule)].map(
+        ([rule, each]) =>
+          say`${names[rule]}: ${joined(
+            each.map(({ chemistry, value }) => say`${own(chemistry.name)} ${limitWords(rule, value, locale)}`),
+            ', ',
+          )}.`,
+      ),
+      house.coldest_C === undefined ? undefined : say`${names.coldest_C}: ${show.temperature(house.coldest_C)}.`,
+    ],
+    figures: Object.fromEntries(
+      shownRules().map(({ key, rule, chemistry }) => [key, say`${own(chemistry.name)}, ${names[rule]}`]),
+    ),
+    shown: (number, { key, shown }, { rules }) => {
+      const value = shown === 'perCell' ? say`${number} a cell` : number
+      return rules.find(rule => rule.key === key)?.isSet ? say`${value} (this club)` : say`${value} (chemistry)`
+    },
+    working: ({ house }) => [
+      say`${names.gentleLiIon}: ${settingWords('gentleLiIon', house.gentleLiIon ?? false, locale)}`,
+      say`${names.decimalMark}: ${settingWords('decimalMark', house.decimalMark ?? '.', locale)}`,
+      say`${names.language}: ${settingWords('language', house.language ?? 'English', locale)}`,
+      say`${names.privateAnswers}: ${settingWords('privateAnswers', house.privateAnswers ?? 'everyone', locale)}`,
+      say`Moderators change a rule with "house set".`,
+    ],
+  }
 }
 
-function valueWords(rule: HouseChange['rule'], value: HouseChange['value'], locale: Locale): Text {
-  if (typeof value === 'number' && rule === 'coldest_C') return locale.show.temperature(value)
-  if (typeof value === 'number') return limitWords(rule as ChemistryRule, value, locale)
-  return value === null ? locale.say`not set` : settingWords(rule, value, locale)
-}
-
-export function settingWords(rule: HouseChange['rule'], value: string | boolean, locale: Locale): Text {
+export const houseSetWords: WordsOf<typeof houseSet> = locale => {
   const { say, show, own } = locale
   const { name, full_V, gentleFull_V = full_V } = liIon
-  if (rule === 'gentleLiIon') {
-    return value ? say`yes, ${own(name)} is charged to ${show.perCell(gentleFull_V.value)} a cell` : say`no`
+  return {
+    summary: say`Tightens the charging rules of this club; for moderators.`,
+    tells: [own('limit LiPo to 1C in this club')],
+    takes: {
+      chemistry: { about: say`which cells rate, full, storage and floor are for` },
+      rate: { about: say`highest charge rate, or none to lift the rule` },
+      full: { about: say`highest voltage per cell of a charge, or none` },
+      storage: { about: say`storage voltage per cell, or none` },
+      floor: { about: say`voltage per cell at which a battery used as a source is stopped, or none` },
+      coldest: { about: say`temperature of the cells below which nobody charges, or none` },
+      gentle: { about: say`yes: ${own(name)} is charged to ${show.perCell(gentleFull_V.value)} a cell only` },
+      decimal: { about: say`point or comma` },
+      language: { about: say`English; no other so far` },
+      'private-answers': { about: say`who may have an answer that only they see` },
+    },
+    answer: ({ changes, before, isSame }) =>
+      isSame
+        ? [
+            changes.every(({ value }) => value === null)
+              ? say`There is no such limit of this club.`
+              : say`It is set so already: ${changesWords(changes, locale)}.`,
+          ]
+        : [say`Set for this club: ${changesWords(changes, locale)}.`, say`Before: ${changesWords(before, locale)}.`],
+    figures: {},
+    next: ({ isSame }, asked) => {
+      const standing = limits.filter(limit => asked[limit] != null)
+      const lifting = Object.fromEntries(standing.map(limit => [limit, lifted]))
+      return isSame && standing.length > 0 ? [asksAgain(takes, asked)(say`Lift it`, 'house set', lifting)] : []
+    },
+    working: () => [
+      undoLine(locale),
+      say`"house show" shows them all. A rule only ever tightens what the chemistry and the label allow.`,
+    ],
   }
-  if (rule === 'decimalMark') return value === ',' ? say`comma` : say`point`
-  if (rule === 'privateAnswers') return value === 'moderators' ? say`moderators only` : say`everyone`
-  return own(String(value))
 }

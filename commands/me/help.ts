@@ -1,9 +1,11 @@
-// What the assistant answers: by theme, the commands of one theme, or one command in full.
+// What the assistant answers: by theme, the commands of one theme, or one command in full; and what to a greeting.
 
 import { type Entry, optional, service } from '../../src/assistant/command.ts'
 import { noSuchCommand, oneOfCommands } from '../../src/assistant/registry.words.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
+
+export const hello = service({ name: 'hello', takes: {}, examples: ['hello'], notStanding: true, run: () => ({}) })
 
 /** What people ask about, and what answers it: the first stands for its theme. */
 export const themes = {
@@ -21,9 +23,7 @@ export const themes = {
 } as const satisfies Readonly<Record<string, readonly string[]>>
 
 export type Theme = keyof typeof themes
-export type About =
-  | { readonly kind: 'theme'; readonly theme: Theme }
-  | { readonly kind: 'command'; readonly command: Entry }
+type About = { readonly kind: 'theme'; readonly theme: Theme } | { readonly kind: 'command'; readonly command: Entry }
 
 /** Help on those commands; they are looked at when help is asked, so that it can be one of them. */
 export const helpOn = (commands: () => readonly Entry[]) =>

@@ -1,10 +1,26 @@
-// How to ask, in words: by theme, of one theme, or of one command.
+// How to ask, in words: by theme, of one theme, or of one command; and what is said to a greeting.
 
 import type { Entry, WordsOf } from '../../src/assistant/command.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
 import { followUp } from '../shared/next.ts'
-import { type helpOn, type Theme, themes } from './help.ts'
+import { type hello, type helpOn, type Theme, themes } from './help.ts'
+
+export const helloWords: WordsOf<typeof hello> = ({ say, own }) => ({
+  summary: say`Says in a line what I am for, and what to ask first.`,
+  takes: {},
+  answer: () => [
+    say`Glad to help. I am a program, no person: I know about charging packs of small electric aircraft, and nothing else.`,
+    say`Try: ${own('what current for a 3S 720 LiHV')}`,
+  ],
+  figures: {},
+  next: () => [
+    followUp(say`What to set`, 'current', { pack: '3S 720 LiHV' }),
+    followUp(say`How long`, 'time', { pack: '3S 720 LiHV', from: '3.7V per cell' }),
+    followUp(say`Lessons`, 'lesson list'),
+    followUp(say`All I answer`, 'help'),
+  ],
+})
 
 const names = Object.keys(themes) as Theme[]
 

@@ -13,8 +13,8 @@ import { boardOf, boardTold, type Flow } from '../../src/charging/upkeep/paralle
 import { attempt } from '../../src/ground/problem.ts'
 import { sessionPacksKind } from '../../src/language/kinds/session-kinds.ts'
 import { chargerKind, countKind, currentKind, sourceKind } from '../../src/language/kinds/values.ts'
-import { currentOn } from '../shared/asked-current.ts'
-import { mixedCounts } from './board-problems.words.ts'
+import { currentOn } from '../shared/charging.ts'
+import { mixedCounts } from '../shared/problems.words.ts'
 
 /** Mixed cell counts are refused before it is asked what else the packs are. */
 const boardPacksKind: typeof sessionPacksKind = {

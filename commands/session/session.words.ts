@@ -17,7 +17,7 @@ import { writePack } from '../../src/language/things/pack.ts'
 import { writeSource } from '../../src/language/things/source.ts'
 
 /** The names under which a reply speaks of packs, chargers and sources. */
-export interface SessionNames {
+interface SessionNames {
   pack(group: number, number: number): Text
   port(port: number): Text
   source(source: number): Text

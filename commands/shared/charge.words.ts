@@ -35,7 +35,7 @@ export function startWords(
 const fewCells = 3
 
 /** What was measured of the pack, and so narrows the band. */
-export interface MeasuredPack {
+interface MeasuredPack {
   readonly pack: Pack
   readonly termination_A?: number | undefined
   readonly measuredCapacity_Ah?: number | undefined

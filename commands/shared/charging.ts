@@ -1,19 +1,26 @@
-// What several commands take of a charge, and how that becomes a situation.
+// What several commands take of a charge, at which currents, and how that becomes a situation.
 
 import { optional, required } from '../../src/assistant/command.ts'
+import { figure } from '../../src/assistant/quantified.ts'
+import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
 import type { Told } from '../../src/charging/situation/situation.ts'
 import type { Charger } from '../../src/charging/things/charger.ts'
 import type { Level } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Source } from '../../src/charging/things/source.ts'
+import { largestStep_A, nearestStep_A, smallestStep_A } from '../../src/charging/things/steps.ts'
+import { Problem } from '../../src/ground/problem.ts'
 import {
   chargerKind,
+  currentKind,
   packKind,
   sourceKind,
   stateKind,
   targetKind,
   temperatureKind,
 } from '../../src/language/kinds/values.ts'
+import type { CellType } from '../../src/language/things/cell-type.ts'
+import { endBelow, endsFirst, packOrItsKind, packWanted, stepsBetween, tooLow } from './problems.words.ts'
 
 export const ofCharge = {
   pack: required(packKind),
@@ -48,3 +55,40 @@ export const chargeTold = (asked: AskedOfCharge): Told & { readonly pack: Pack }
 
 /** Where a charge is to go, where it is storage that was asked for. */
 export const isToStorage = (to: Level | undefined): boolean => to?.kind === 'named' && to.name === 'storage'
+
+/** The charger's largest step not above `asked_A`. Throws a Problem where even its smallest one is. */
+export function currentOn(charger: Charger | undefined, asked_A: number): number {
+  if (!charger) return asked_A
+  const step_A = nearestStep_A(charger.currents, asked_A, asked_A)
+  if (step_A !== undefined) return step_A
+  const least_A = smallestStep_A(charger.currents)
+  throw new Problem({
+    what: tooLow,
+    token: currentKind.write(asked_A),
+    expected: stepsBetween(least_A, largestStep_A(charger.currents)),
+    example: `current: ${currentKind.write(least_A)}`,
+  })
+}
+
+/** Throws a Problem for a charge that would end at `until_A` before it has begun at `current_A`. */
+export function refuseLateEnd(until_A: number, current_A: number): void {
+  if (until_A < current_A) return
+  throw new Problem({
+    what: endsFirst,
+    token: currentKind.write(until_A),
+    expected: endBelow(current_A),
+    example: `until: ${currentKind.write(Number((current_A / 10).toPrecision(2)))}`,
+  })
+}
+
+/** The pack, or the cells at any capacity, one where it is not said how many. Throws a Problem where neither is named. */
+export function packOrCell(pack: Pack | undefined, cells: CellType | undefined, example: string): Pack {
+  if (pack) return pack
+  if (cells) return { chemistry: cells.chemistry, series: cells.series ?? 1, parallel: 1, capacity_Ah: 1 }
+  throw new Problem({ what: packWanted, expected: packOrItsKind, example })
+}
+
+export const stopFigures = ({ stops }: Pick<TimedCharge, 'stops'>) => [
+  figure.capacity('stopCapacity', stops.capacity_Ah),
+  figure.duration('stopTimer', stops.timer_s),
+]

@@ -1,4 +1,4 @@
-// Details of a charge in words, the same wherever they are taken.
+// Details of a charge in words, the same wherever they are taken, and the stops of its charger.
 
 import type { OptionWords } from '../../src/assistant/command.ts'
 import type { Locale } from '../../src/ground/locale.ts'
@@ -14,4 +14,9 @@ export const ofChargeWords = ({ say }: Locale): Readonly<Record<keyof typeof ofC
   from: { about: say`where the pack stands now`, as: text => say`from ${text}` },
   to: { about: say`where it is to go; full when not said`, as: text => say`to ${text}` },
   temperature: { about: say`of the cells; a room when not said`, as: text => say`cells at ${text}` },
+})
+
+export const stopFigureNames = ({ say }: Locale) => ({
+  stopCapacity: say`charger's own stop by mAh`,
+  stopTimer: say`charger's own stop by time`,
 })

@@ -9,13 +9,11 @@ import { countKind } from '../../src/language/kinds/values.ts'
 import { logWords } from '../log/learned.words.ts'
 import { isToStorage } from '../shared/charging.ts'
 import { ofChargeWords } from '../shared/charging.words.ts'
-import { houseWorking } from '../shared/house.words.ts'
 import { asksAgain } from '../shared/next.ts'
-import { cite, heldDown, inputWorking, menuWords, settingWorking } from '../shared/setting.words.ts'
+import { cite, heldDown, houseWorking, inputWorking, menuWords, settingWorking } from '../shared/setting.words.ts'
 import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
 import { type Counted, source } from './source.ts'
-import { drainPictures } from './source-picture.words.ts'
-import { sizeWords, sizeWorking } from './source-size.words.ts'
+import { drainPictures, sizeWords, sizeWorking } from './source-more.words.ts'
 
 export const sourceWords: WordsOf<typeof source> = locale => {
   const { say, show, own } = locale

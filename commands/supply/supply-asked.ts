@@ -20,7 +20,7 @@ import {
   sourceKind,
   voltageKind,
 } from '../../src/language/kinds/values.ts'
-import { currentOn } from '../shared/asked-current.ts'
+import { currentOn } from '../shared/charging.ts'
 
 export const takes = {
   source: optional(sourceKind),

@@ -170,7 +170,7 @@ export interface OptionWords {
 }
 
 /** What is said of a command before it answers, in one language. */
-export interface Described<T extends Takes = Takes> {
+interface Described<T extends Takes = Takes> {
   /** What it answers, in one line of at most 100 characters. */
   readonly summary: Text
   /** Questions as people put them, that it answers with nothing saved. */

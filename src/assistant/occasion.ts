@@ -16,7 +16,7 @@ export interface Community {
 }
 
 /** The channel or room a question was asked in. */
-export interface Place {
+interface Place {
   readonly id: string
   /** Only the asker and the assistant see it. */
   readonly direct: boolean

@@ -30,7 +30,7 @@ const units = {
   density: 'Wh/kg',
 } as const satisfies Readonly<Record<string, Unit>>
 
-export type Shown = keyof typeof units
+type Shown = keyof typeof units
 
 export interface Quantified<F extends string = string> {
   readonly key: F

@@ -57,7 +57,7 @@ export const entriesFor = lately((text: string): readonly FoundEntry[] => {
 })
 
 /** Searches those entries; `likely` tells what was learned of them, in their order. */
-export function finderOf(entries: readonly HandbookEntry[], likely = likelyEntries): Finder {
+function finderOf(entries: readonly HandbookEntry[], likely = likelyEntries): Finder {
   const known = new Set<string>()
   const index = new MiniSearch<Record<keyof typeof boost, string> & { id: number }>({
     fields: Object.keys(boost),

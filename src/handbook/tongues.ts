@@ -32,7 +32,7 @@ const families = {
 /** All that is about how a pack is connected and set. */
 const otherwise = 'setting'
 
-export type Family = keyof typeof families | typeof otherwise
+type Family = keyof typeof families | typeof otherwise
 
 /** `refused`: values speak against it. `partly`: a part was read, which follows. `english`: an example follows. */
 export type TongueText = Family | 'refused' | 'partly' | 'english'

@@ -7,7 +7,7 @@ import { type Question, writeQuestion } from '../../language/sentence/question.t
 import { readPack } from '../../language/things/pack.ts'
 import { cellOrPackWords, oneCell, theWholePack } from './ask-back.words.ts'
 
-export interface CellOrPack {
+interface CellOrPack {
   /** The question with that left open, and what it may be. */
   readonly frame: Pick<Frame, 'question' | 'pending'>
   readonly problem: Problem

@@ -10,7 +10,7 @@ import { type Question, writeQuestion } from '../../language/sentence/question.t
 import type { Entry, Option, OptionWords } from '../command.ts'
 import { needed } from './asking.words.ts'
 
-export interface Understood {
+interface Understood {
   readonly inputs: Readonly<Record<string, unknown>>
   readonly assumed: readonly Said[]
   /** The question in canonical notation. */

@@ -6,7 +6,7 @@ import type { Question } from '../../language/sentence/question.ts'
 import { readTyped } from '../../language/sentence/typed.ts'
 import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
 
-export interface Written {
+interface Written {
   readonly question: Question
   /** What stands in plain words between its command and its details. */
   readonly spoken: string

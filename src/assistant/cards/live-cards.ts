@@ -12,7 +12,7 @@ import { cardOf, digestOf } from './card.ts'
 import { notTaken } from './cards.words.ts'
 import { type Missing, type Noticeboards, type Posted, surfaceOf } from './noticeboard.ts'
 
-export interface CardParts {
+interface CardParts {
   readonly answers: AnswerMemory
   readonly questions: QuestionMemory
   readonly noticeboard: Noticeboards

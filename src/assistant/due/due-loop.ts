@@ -17,7 +17,7 @@ export interface Doing {
   begin?(now: Date): Promise<unknown>
 }
 
-export interface DueParts {
+interface DueParts {
   readonly due: DueMemory
   readonly clock: () => Date
   readonly onFault: FaultListener

@@ -26,7 +26,7 @@ export interface Way {
 /** Surfaces add theirs. */
 export type Ways = Map<SurfaceName, Way>
 
-export interface InboxParts {
+interface InboxParts {
   readonly memory: Memory
   readonly ways: Ways
   readonly clock: () => Date
@@ -38,7 +38,7 @@ export interface InboxParts {
 }
 
 /** What a command uses, on a transaction. */
-export type KeptIn = (transaction: Memory) => Promise<Kept>
+type KeptIn = (transaction: Memory) => Promise<Kept>
 
 export interface Inbox extends Doing {
   once(occasion: Occasion, change: Change, keptIn: KeptIn): Promise<Reply>

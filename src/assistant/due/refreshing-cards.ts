@@ -17,7 +17,7 @@ const dueOf = (community: string, dueAt: Date): NewDue => ({
   dueAt,
 })
 
-export interface RefreshingCards extends Doing {
+interface RefreshingCards extends Doing {
   /** Makes those of the community due; false where it has none. */
   soon(community: string, clock: () => Date): Promise<boolean>
 }

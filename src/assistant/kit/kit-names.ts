@@ -32,7 +32,7 @@ export const ownersFor = ({ asker, community }: Occasion): readonly [Owner, Owne
   { scope: 'community', id: community.id },
 ]
 
-export interface Named {
+interface Named {
   readonly question: Question
   /** The entries whose names it held. */
   readonly used: readonly KitEntry[]

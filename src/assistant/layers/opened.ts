@@ -9,7 +9,7 @@ import { linesOf } from './short.ts'
 export const layers = ['why', 'figures', 'care'] as const
 export type Layer = (typeof layers)[number]
 
-export interface Opened {
+interface Opened {
   readonly title: Text
   readonly lines: readonly Text[]
   /** What must be said, and the deference. */

@@ -45,7 +45,7 @@ const ofRules: ReadonlySet<string> = new Set([
   'count',
 ])
 
-export interface Named {
+interface Named {
   /** Of a standard answer that is there. */
   readonly title: string | undefined
   /** Its very words, or in quotes. */
@@ -60,7 +60,7 @@ export interface Named {
   readonly text: string | undefined
 }
 
-export interface Told {
+interface Told {
   readonly named: Named
   /** Details of rules that it lifts. */
   readonly isLifting: boolean

@@ -15,7 +15,7 @@ import { namesTold } from './told-names.ts'
 import { lifted, ruleKind, rulesTold } from './told-rules.ts'
 
 /** What is stored that the sentence may mean. */
-export interface Stored {
+interface Stored {
   /** Saved things whose names stand in it. */
   readonly used: readonly KitEntry[]
   readonly answers: readonly StandardAnswer[]
@@ -23,7 +23,7 @@ export interface Stored {
   readonly gone: readonly string[]
 }
 
-export type FreeDetails = (command: CommandWords) => Question['options']
+type FreeDetails = (command: CommandWords) => Question['options']
 
 /** "This", of something that was just answered. */
 const pointsBack =

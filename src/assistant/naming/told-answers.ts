@@ -44,7 +44,7 @@ export function titlesLike(text: string, titles: readonly string[]) {
 const contains = (one: { title: string; share: number }, other: { title: string; share: number }): boolean =>
   one.share === 1 && other.share === 1 && aboutOf(other.title).every(word => aboutOf(one.title).includes(word))
 
-export interface ToldAnswer {
+interface ToldAnswer {
   /** One that is stored. */
   readonly title: string | undefined
   /** It stands in the sentence in its very words, or nearly so in quotes. */

@@ -6,7 +6,7 @@ import { isNameShaped, nameForm } from '../kit/kit-name.ts'
 import { isQuestionWord } from '../kit/question-words.ts'
 import { joints, nameAt, quotesIn } from './quotes.ts'
 
-export interface ToldNames {
+interface ToldNames {
   readonly name: string | undefined
   /** The same where it was said to be a name, not only a word that nothing else accounts for. */
   readonly given: string | undefined

@@ -17,7 +17,7 @@ import { type Occasion, type Turn, turnOf } from '../occasion.ts'
 import { createRegistry, type Registry } from '../registry.ts'
 import type { Reply } from '../reply.ts'
 
-export interface KeptParts {
+interface KeptParts {
   readonly registry: Registry
   /** Of the commands whose answers may stand on cards. */
   readonly standing: Registry

@@ -3,7 +3,7 @@
 import { createInFlight } from '../../ground/in-flight.ts'
 import type { DueLoop } from '../due/due-loop.ts'
 
-export interface RoundsParts {
+interface RoundsParts {
   readonly assistant: DueLoop & { settled(): Promise<void> }
   /** Learns the rules that communities have set by way of other replicas. Never throws. */
   readonly learnRules: () => Promise<void>

@@ -3,7 +3,7 @@
 import type { Hookup, Session } from './model.ts'
 
 /** What is minimised: the waiting of a given number of ready packs, or the packs that are ready, counted negative. */
-export type Goal = { readonly kind: 'wait'; readonly ready: number } | { readonly kind: 'ready' }
+type Goal = { readonly kind: 'wait'; readonly ready: number } | { readonly kind: 'ready' }
 
 interface Way extends Hookup {
   /** Shares of the port's time and the source's energy that each kind takes, and of the source's power the way draws. */

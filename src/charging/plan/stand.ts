@@ -8,7 +8,7 @@ import { fullVoltage_V, socOf, startOf } from '../things/level.ts'
 import type { FieldSession, FieldSource, PackGroup } from './field.ts'
 
 /** What feeds a port: nothing that is known, or a share of a source. */
-export interface Fed {
+interface Fed {
   readonly fieldSource: FieldSource | undefined
   /** In W; all of it when absent. */
   readonly share_W?: number

@@ -5,7 +5,7 @@ import { practice } from '../things/cited.ts'
 
 export type ChemistryRule = 'maxRate_C' | 'fullPerCell_V' | 'storagePerCell_V' | 'sourceFloorPerCell_V'
 
-export interface HouseRange {
+interface HouseRange {
   readonly lowest: Cited
   readonly highest: Cited
 }

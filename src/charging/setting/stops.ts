@@ -9,9 +9,9 @@ export interface ChargerStops {
 }
 
 /** Over the label, for what the charge itself loses. */
-export const stopCapacityShare = practice(1.1, 'a tenth above the label is more than a sound pack takes')
+const stopCapacityShare = practice(1.1, 'a tenth above the label is more than a sound pack takes')
 /** Over the long end of the time. */
-export const stopTimeShare = practice(1.25, 'a quarter above the longest time')
+const stopTimeShare = practice(1.25, 'a quarter above the longest time')
 /** Timers are set in such steps; rounded up, so that none ends a sound charge. */
 const timerStep_s = 300
 

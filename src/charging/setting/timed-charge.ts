@@ -12,7 +12,7 @@ import { type ChargeTimes, chargeTimeBand } from './band.ts'
 import { type Setting, settingFor } from './setting.ts'
 import { type ChargerStops, chargerStops } from './stops.ts'
 
-export interface Details {
+interface Details {
   /** Current set on the charger, in A; the advised one when absent. */
   readonly current_A?: number
   /** Current at which the charge ends, in A; a tenth of the set one when absent. */

@@ -28,7 +28,7 @@ export interface Resistances {
 }
 
 /** What is told of a cell's class. */
-export interface ClassTold {
+interface ClassTold {
   readonly class?: CellClassName | undefined
   /** The large C number on the label. */
   readonly dischargeRate_C?: number | undefined

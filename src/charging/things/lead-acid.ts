@@ -11,7 +11,7 @@ export const leadAcidRest = published<VoltageCurve>(
 )
 
 /** How far a battery of 12 V may be drained: whichever comes first. */
-export interface LeadAcidLimits {
+interface LeadAcidLimits {
   /** Most that is taken out of it, as a share of its label. */
   readonly share: Cited
   /** Volts to stop at, at rest. */

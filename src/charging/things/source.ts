@@ -9,7 +9,7 @@ export interface Offer {
 }
 
 /** A bench or wall supply has one offer; a USB PD supply of a named power has several. */
-export interface RegulatedSupply {
+interface RegulatedSupply {
   readonly kind: 'supply'
   readonly offers: readonly Offer[]
   /** The power class of a USB PD supply, in W, where it is one. */

@@ -11,7 +11,7 @@ export type Lines<W extends Weight = Weight> = W extends 'refuse'
   : readonly [Text, ...Text[]]
 
 /** Words for each rule of a table: one without does not compile. */
-export type RuleWords<T extends Readonly<Record<string, { readonly weight: Weight }>>> = {
+type RuleWords<T extends Readonly<Record<string, { readonly weight: Weight }>>> = {
   readonly [K in keyof T]: (met: Met) => Lines<T[K]['weight']>
 }
 

@@ -40,7 +40,7 @@ export async function backUp(db: Database): Promise<readonly string[]> {
 
 const checksumOf = (lines: readonly string[]): string => createHash('sha256').update(lines.join('\n')).digest('hex')
 
-export interface Backup {
+interface Backup {
   readonly migrations: readonly string[]
   readonly rows: readonly z.infer<typeof rowSchema>[]
 }

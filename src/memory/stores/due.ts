@@ -71,11 +71,11 @@ export function dueMemory(db: Database): DueMemory {
 
 const later = (now: Date, after_s: number): Date => new Date(now.getTime() + after_s * 1000)
 
-export const waitingOf = (db: Database, person: string) =>
+const waitingOf = (db: Database, person: string) =>
   db.selectFrom('due').selectAll().where('person', '=', person).where('done_at', '=', '').orderBy('due_at')
 type Row = Selectable<Tables['due']>
 
-export const toRow = ({ body, dueAt, latestAt, ...work }: NewDue): Row => ({
+const toRow = ({ body, dueAt, latestAt, ...work }: NewDue): Row => ({
   ...work,
   body: JSON.stringify(body),
   due_at: dueAt.toISOString(),

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import { mostEntries } from '../../../commands/kit/kit-save.ts'
+import { mostEntries } from '../../../commands/kit/kit.ts'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
 import * as kinds from '../../../src/language/kinds/values.ts'
 import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'

@@ -1,7 +1,10 @@
-// What is said of a reminder that was set, or that was not.
+// What is said of reminders that were set, are still to come, or were cancelled.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
-import type { remindMe } from './remind-me.ts'
+import type { Locale } from '../../src/ground/locale.ts'
+import type { Text } from '../../src/ground/text.ts'
+import type { Reminder } from '../../src/memory/reminder.ts'
+import type { remindCancel, remindList, remindMe } from './reminders.ts'
 
 export const remindMeWords: WordsOf<typeof remindMe> = ({ say, show, own }) => ({
   summary: say`Reminds you to check a charge that starts now.`,
@@ -38,4 +41,42 @@ export const remindMeWords: WordsOf<typeof remindMe> = ({ say, show, own }) => (
         ]
       : [],
   assumed: () => [say`the charge starts now`],
+})
+
+export const remindListWords: WordsOf<typeof remindList> = locale => {
+  const { say, show, own } = locale
+  return {
+    summary: say`Lists your reminders that are still to come.`,
+    asks: [own('which reminders do I have')],
+    takes: {},
+    answer: ({ reminders }) => [
+      reminders.length > 0
+        ? say`Reminders to come: ${show.number(reminders.length, 0)}.`
+        : say`You have no reminder to come.`,
+    ],
+    figures: { reminders: say`reminders` },
+    working: ({ reminders, now }) => (now ? reminders.map(reminder => reminderLine(reminder, now, locale)) : []),
+  }
+}
+
+function reminderLine({ code, kind, about, dueAt }: Reminder, now: Date, { say, show, own }: Locale): Text {
+  const wait = show.duration(Math.max(1, (dueAt.getTime() - now.getTime()) / 1000))
+  const what = kind === 'stay' ? say`asks whether you are still with it` : say`asks you to check the charge`
+  return about === ''
+    ? say`${own(code)}: in ${wait}, ${what}.`
+    : say`${own(code)}: in ${wait}, ${what}; for: ${own(about)}.`
+}
+
+export const remindCancelWords: WordsOf<typeof remindCancel> = ({ say, show, own }) => ({
+  summary: say`Cancels your reminders: those of one code, or all.`,
+  asks: [own('cancel my reminders')],
+  takes: { code: { about: say`as "remind list" shows it; all of them when not said` } },
+  answer: ({ cancelled }) => [
+    cancelled === 0
+      ? say`There was nothing to cancel.`
+      : cancelled === 1
+        ? say`Cancelled: one reminder.`
+        : say`Cancelled: ${show.number(cancelled, 0)} reminders.`,
+  ],
+  figures: {},
 })

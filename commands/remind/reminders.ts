@@ -1,18 +1,23 @@
-// Sets reminders for a charge that starts now: one to be with it, one to check whether it has ended.
+// Reminders for a charge: one to be with it, one to check whether it has ended; set, listed and cancelled.
 
 import { randomInt, randomUUID } from 'node:crypto'
 import { optional, service } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
+import { shortened } from '../../src/ground/plain-text.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import { questionKind } from '../../src/language/kinds/text-kinds.ts'
+import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
 import { durationKind } from '../../src/language/kinds/values.ts'
 import type { Reminder } from '../../src/memory/reminder.ts'
 import {
+  cancelsAll,
   needsTime,
   needsTimeExpected,
+  noCode,
+  noCodeExpected,
   onlyAnswers,
   onlyAnswersExpected,
   outsideRange,
@@ -21,6 +26,7 @@ import {
   tooManyExpected,
 } from './reminder-problems.words.ts'
 
+/** Sets reminders for a charge that starts now: one to be with it, one to check whether it has ended. */
 /** Two for each of ten charges. */
 const mostReminders = 20
 const wait_s = { least: 60, most: 24 * 3600 }
@@ -37,7 +43,7 @@ interface Wait {
   readonly high_s: number
 }
 
-export interface SetReminder {
+interface SetReminder {
   readonly wait: Wait
   /** Absent where both would come together. */
   readonly stay_s: number | undefined
@@ -154,3 +160,38 @@ const later = (now: Date, after_s: number): Date => new Date(now.getTime() + aft
 
 /** Without letters and digits that are taken for one another. */
 const newCode = (): string => Array.from({ length: 4 }, () => 'abcdefghjkmnpqrstuvwxyz23456789'[randomInt(31)]).join('')
+
+/** Lists the asker's reminders that are still to come. */
+export const remindList = service({
+  name: 'remind list',
+  takes: {},
+  examples: ['remind list'],
+  notStanding: true,
+  run: async (_, { asker, memory, now }) => ({ reminders: await memory.reminders.of(asker.id), now }),
+  figures: ({ reminders }) => [figure.count('reminders', reminders.length)],
+})
+
+/** Cancels the asker's reminders: those of one code, or all. */
+const codeKind: ValueKind<string> = {
+  name: 'code',
+  example: 'k7f3',
+  read: text => {
+    const code = text.trim().toLowerCase()
+    if (/^[a-z2-9]{4}$/.test(code)) return { value: code, assumed: [] }
+    throw new Problem({ what: noCode, token: shortened(text), expected: noCodeExpected, example: 'remind list' })
+  },
+  write: code => code,
+  complete: () => [],
+}
+
+export const remindCancel = service({
+  name: 'remind cancel',
+  takes: { code: optional(codeKind) },
+  examples: ['remind cancel', 'remind cancel code: k7f3'],
+  changes: true,
+  confirm: async ({ code }, { asker, memory }) => {
+    const codes = new Set((await memory.reminders.of(asker.id)).map(reminder => reminder.code))
+    return code === undefined && codes.size > 1 ? cancelsAll(codes.size) : undefined
+  },
+  run: async ({ code }, { asker, memory }) => ({ cancelled: await memory.reminders.cancel(asker.id, code) }),
+})

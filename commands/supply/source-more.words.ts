@@ -1,9 +1,16 @@
-// How large a source must be, in words.
+// How large a source must be, in words, and the picture of a battery that feeds a charger.
 
+import { drainCurve } from '../../src/charging/simulation/drain-curve.ts'
+import { drawsOf } from '../../src/charging/simulation/supply-run.ts'
+import type { Permit } from '../../src/charging/situation/permit.ts'
+import type { SourcePlan } from '../../src/charging/sources/source-plan.ts'
 import { leadAcidLimits } from '../../src/charging/things/lead-acid.ts'
 import { powerBankEfficiency } from '../../src/charging/things/practice.ts'
+import type { Chart } from '../../src/charts/chart.ts'
+import { drainChart } from '../../src/charts/drain-chart.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
+import { packKind } from '../../src/language/kinds/values.ts'
 import { cite } from '../shared/setting.words.ts'
 import type { Sized } from './source.ts'
 
@@ -26,5 +33,27 @@ export function sizeWorking(
     say`One pack: ${show.energy(each.charge.energy_Wh)} ÷ ${show.number(setting.efficiency, 2)} = ${show.energy(one_Wh)} at the charger's input; × ${show.number(count, 0)} = ${show.energy(all_Wh)}.`,
     say`Power bank or power station: ÷ ${show.number(powerBankEfficiency.value, 2)} (${cite(powerBankEfficiency, locale)}).`,
     say`Leisure battery: ÷ ${show.voltage(deepCycle.restFloor_V.value)} ÷ ${show.number(deepCycle.share.value, 1)} (${cite(deepCycle.share, locale)}). A starter battery would have to be of ${show.capacity(Math.ceil(starter_Ah))} (${cite(starter.share, locale)}).`,
+  ]
+}
+
+/** Of a battery source that carries a pack or more; other sources keep their volts. */
+export function drainPictures(
+  { setting, each, planned, permit }: SourcePlan & { readonly permit: Permit },
+  locale: Locale,
+): readonly Chart[] {
+  const { say, show, own } = locale
+  const { source, pack } = permit.situation
+  const store = setting.feed?.store
+  if (!store || source?.kind !== 'battery' || planned === 0) return []
+  const draws = drawsOf(each.charge, pack.series, setting.efficiency)
+  const feeding = own(packKind.write(source.pack))
+  return [
+    drainChart({
+      what: planned === 1 ? say`${feeding} feeds 1 pack` : say`${feeding} feeds ${show.number(planned, 0)} packs`,
+      points: drainCurve(store, draws, planned),
+      floor_V: store.loadFloor_V,
+      packEnds_s: Array.from({ length: planned }, (_, index) => (index + 1) * each.charge.duration_s),
+      locale,
+    }),
   ]
 }

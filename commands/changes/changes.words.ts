@@ -1,8 +1,23 @@
-// What is said of a change that was taken back.
+// What is said of the changes in a club, and of one that was taken back.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
-import { changeSaid, whenWords } from './change.words.ts'
-import type { undo } from './undo.ts'
+import { changedBy, changeSaid, whenWords } from './change.words.ts'
+import type { history, undo } from './changes.ts'
+
+export const historyWords: WordsOf<typeof history> = locale => {
+  const { say, own } = locale
+  return {
+    summary: say`Who changed what in this club, and when: its rules, standard answers and kit.`,
+    asks: [own('who changed the rules')],
+    takes: { about: { about: say`rules, answers or kit; all of them if you say nothing` } },
+    answer: ({ changes: [last] }) =>
+      last
+        ? [say`The last change here: ${changedBy(last, locale)}.`]
+        : [say`Nothing is noted that was changed in this club.`],
+    figures: { changes: say`latest changes` },
+    working: ({ changes }) => changes.slice(1).map(one => say`${changedBy(one, locale)}.`),
+  }
+}
 
 export const undoWords: WordsOf<typeof undo> = locale => {
   const { say, own } = locale
