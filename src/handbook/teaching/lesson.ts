@@ -1,63 +1,138 @@
-// What a lesson is: what it shows, an example worked out by the core, and questions whose values are drawn; and, apart
-// from it, its words.
+// What a lesson is: a few sentences, an example worked out by the core, and questions whose values are drawn, told in one
+// language under the rules of one club. There are two ways to ask: for a quantity, and for one of a few choices.
 
-import type { HouseLimits } from '../../charging/things/house-limits.ts'
-import type { Locale } from '../../ground/locale.ts'
+import { type HouseLimits, noHouseLimits } from '../../charging/things/house-limits.ts'
+import { english, type Locale, type Said, told } from '../../ground/locale.ts'
+import { plainText, quoted } from '../../ground/plain-text.ts'
+import { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
+import * as quantities from '../../language/quantities/quantities.ts'
 import type { Draw } from './draw.ts'
 
-export type QuantityName = 'voltage' | 'current' | 'rate' | 'energy' | 'count'
+/** What a lesson depends on: the rules of the club, and the language. */
+export interface Telling {
+  readonly house: HouseLimits
+  readonly locale: Locale
+}
+
+/** A question with its values, in words. */
+export interface DrawnQuestion {
+  readonly ask: Text
+  /** What an answer looks like, and how near a quantity must be. */
+  readonly wanted: Text
+  /** Answered by their letters or their words. */
+  readonly choices: readonly Text[] | undefined
+  /** A right answer as it would be typed. */
+  readonly right: string
+  /** How the right answer comes about. */
+  readonly why: Text
+  /** Whether the answer is right. Throws a Problem where it cannot be read. */
+  isRight(answer: string): boolean
+}
+
+export interface LessonQuestion {
+  /** Unique within its lesson. */
+  readonly key: string
+  draw(draw: Draw, telling: Telling): DrawnQuestion
+}
+
+export interface Lesson {
+  /** Short, lower case; kept with a person's progress, as those of its questions are, so it never changes. */
+  readonly key: string
+  title(locale: Locale): Text
+  /** The most important sentence first. */
+  teach(telling: Telling): readonly [Text, ...Text[]]
+  example(telling: Telling): Text
+  readonly questions: readonly [LessonQuestion, ...LessonQuestion[]]
+}
 
 /** Asks for a quantity, in its base unit, that may be off by the tolerance. */
-export interface DrawnQuantity {
-  readonly quantity: QuantityName
+interface Quantity extends Pick<DrawnQuestion, 'ask' | 'why' | 'wanted'> {
+  readonly quantity: keyof typeof notations
   readonly value: number
   readonly tolerance: number
 }
 
 /** Asks for one of a few things, in the order in which they are shown. */
-export interface DrawnChoice<C> {
-  readonly choices: readonly C[]
-  readonly right: C
+interface Choice extends Pick<DrawnQuestion, 'ask' | 'why'> {
+  readonly choices: readonly Text[]
+  readonly right: Text
 }
 
-// biome-ignore lint/suspicious/noExplicitAny: what is chosen among differs from question to question.
-export type Drawn = DrawnQuantity | DrawnChoice<any>
-export type Questions = Readonly<Record<string, (draw: Draw, house: HouseLimits) => Drawn>>
+type Asking = (draw: Draw) => Quantity | Choice
 
-/** What is computed for a lesson. Keys are kept with a person's progress, so they never change. */
-export interface LessonData<T, E, Q extends Questions> {
-  /** Short, lower case. */
-  readonly key: string
-  /** The numbers that its sentences show. */
-  teach(house: HouseLimits): T
-  /** Every number of its example. */
-  example(house: HouseLimits): E
-  /** By their keys, in the order in which they are asked. */
-  readonly questions: Q
-}
-
-export const lessonData = <T, E, const Q extends Questions>(data: LessonData<T, E, Q>): LessonData<T, E, Q> => data
-
-/** A question in words. */
-export type Put<D extends Drawn> =
-  D extends DrawnChoice<infer C>
-    ? { readonly ask: Text; readonly why: Text; readonly choice: (choice: C) => Text }
-    : {
-        readonly ask: Text
-        /** How the right answer comes about. */
-        readonly why: Text
-        /** The unit, and how near the answer must be: "amps, within 2 %". */
-        readonly wanted: Text
-      }
-
-export interface LessonWords<T, E, Q extends Questions> {
+interface Told {
   readonly title: Text
-  /** The most important sentence first. */
-  readonly teach: (taught: T) => readonly [Text, ...Text[]]
-  readonly example: (example: E) => Text
-  readonly questions: { readonly [K in keyof Q]: (drawn: ReturnType<Q[K]>) => Put<ReturnType<Q[K]>> }
+  readonly teach: readonly [Text, ...Text[]]
+  readonly example: () => Text
+  /** By their keys, in the order in which they are asked. */
+  readonly questions: Readonly<Record<string, Asking>>
 }
 
-export type WordsOf<L> =
-  L extends LessonData<infer T, infer E, infer Q> ? (locale: Locale) => LessonWords<T, E, Q> : never
+export function lesson(key: string, tell: (locale: Locale, house: HouseLimits) => Told): Lesson {
+  const toldIn = ({ locale, house }: Telling) => tell(locale, house)
+  // The keys are the same in every language, and whatever the rules.
+  const { questions } = tell(english('.'), noHouseLimits)
+  return {
+    key,
+    title: locale => tell(locale, noHouseLimits).title,
+    teach: telling => toldIn(telling).teach,
+    example: telling => toldIn(telling).example(),
+    questions: Object.keys(questions).map(
+      (one): LessonQuestion => ({
+        key: one,
+        draw: (draw, telling) => {
+          const put = (toldIn(telling).questions[one] as Asking)(draw)
+          return 'quantity' in put ? posedQuantity(put) : posedChoice(put, telling.locale)
+        },
+      }),
+    ) as never as Lesson['questions'],
+  }
+}
+
+const { readCount, writeCount } = quantities
+const notations = {
+  voltage: { read: quantities.readVoltage, write: quantities.writeVoltage },
+  current: { read: quantities.readCurrent, write: quantities.writeCurrent },
+  rate: { read: quantities.readRate, write: quantities.writeRate },
+  energy: { read: quantities.readEnergy, write: quantities.writeEnergy },
+  count: {
+    read: (text: string) => readCount(text.replace(/ ?cells?$/i, ''), { phrase: ({ say }) => say`a number of cells` }),
+    write: writeCount,
+  },
+}
+
+function posedQuantity({ quantity, value, tolerance, ...put }: Quantity): DrawnQuestion {
+  const { read, write } = notations[quantity]
+  return {
+    ...put,
+    choices: undefined,
+    right: write(Number(value.toPrecision(4))),
+    isRight: answer => Math.abs(read(answer) - value) <= tolerance * (1 + 1e-9),
+  }
+}
+
+/** Of a choice, by its place in the list from 0. */
+export const letterOf = (at: number): string => 'abcdefgh'[at] as string
+const aLetter = told(({ say, own }, first: string, last: string) => say`a letter, ${own(first)} to ${own(last)}`)
+const noChoice: Said = ({ say }) => say`That is none of the choices.`
+
+function posedChoice({ ask, why, choices, right }: Choice, locale: Locale): DrawnQuestion {
+  const at = choices.indexOf(right)
+  const wanted = aLetter(letterOf(0), letterOf(choices.length - 1))
+  return {
+    ask,
+    why,
+    wanted: wanted(locale),
+    choices,
+    right: letterOf(at),
+    isRight: answer => {
+      const typed = plainText(answer).toLowerCase().replace(/[).]$/, '')
+      const chosen = choices.findIndex(
+        (text, one) => typed === letterOf(one) || typed === plainText(text).toLowerCase(),
+      )
+      if (chosen >= 0) return chosen === at
+      throw new Problem({ what: noChoice, ...quoted(answer), expected: wanted, example: 'lesson answer a' })
+    },
+  }
+}

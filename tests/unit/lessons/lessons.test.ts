@@ -5,15 +5,15 @@ import { describe, expect, it } from 'vitest'
 import { english } from '../../../src/ground/locale.ts'
 import { Problem } from '../../../src/ground/problem.ts'
 import { findQuestion, lessons, questionId } from '../../../src/handbook/lessons/index.ts'
-import type { DrawnQuestion } from '../../../src/handbook/teaching/asking.ts'
 import { drawFrom } from '../../../src/handbook/teaching/draw.ts'
-import type { Telling } from '../../../src/handbook/teaching/taught.ts'
+import type { DrawnQuestion, Telling } from '../../../src/handbook/teaching/lesson.ts'
 import { someHouse } from '../../support/arbitraries.ts'
 
 const plain: Telling = { house: {}, locale: english('.') }
 const draws = 1_000
 const seed = fc.integer({ min: 0, max: 2 ** 31 - 1 })
-const someTelling = fc.record({ house: someHouse, locale: fc.constantFrom(english('.'), english(',')) })
+const someClub = fc.oneof(someHouse, fc.record({ coldest_C: fc.integer({ min: 0, max: 20 }) }))
+const someTelling = fc.record({ house: someClub, locale: fc.constantFrom(english('.'), english(',')) })
 /** A message holds the question together with the name of its lesson. */
 const longestHeadline = 900
 
