@@ -76,6 +76,8 @@ interface Shape<T extends Takes> {
   readonly apart?: true
   /** Its answer is for one asker or about the standard answers themselves, so it cannot be one. */
   readonly notStanding?: true
+  /** Its working is what was asked for: a list, a lesson. */
+  readonly lists?: true
   /** What is known of the saved things that the question names, for options that it leaves open. */
   recall?(options: Readonly<Record<string, string>>, named: readonly KitEntry[], context: Context): Promise<Recalled>
 }
@@ -92,8 +94,6 @@ export interface Command<T extends Takes, R extends Unjudged, F extends string> 
   restsOn(result: R): Reply | undefined
   /** A reply to another question that the answer hands on, with its verdict and its cautions. */
   handsOn?(result: R): Reply
-  /** Its working is what was asked for: a list, a lesson. */
-  readonly lists?: true
 }
 
 interface Computing<T extends Takes, R extends Unjudged, F extends string> extends Shape<T> {

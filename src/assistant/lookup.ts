@@ -14,6 +14,8 @@ export interface Lookup {
   readonly memory: Memory
   /** Something could not be looked up. */
   missed(): boolean
+  /** More was looked up than the rules: what the club or one person calls its things. */
+  isPersonal(): boolean
 }
 
 /** For all that one question looks up, together. */
@@ -38,7 +40,9 @@ export async function lookedUp<T>(
 
 export function createLookup(memory: Memory, known: KnownRules, onFault: FaultListener): Lookup {
   const until_ms = performance.now() + patience_ms
+  const rules = new Map<string, Promise<HouseRules>>()
   let missed = false
+  let isPersonal = false
 
   async function or<T extends object>(absent: () => T, read: () => Promise<T>): Promise<T> {
     if (missed) return absent()
@@ -47,7 +51,10 @@ export function createLookup(memory: Memory, known: KnownRules, onFault: FaultLi
     missed = found === undefined
     return found ?? absent()
   }
-  const nothing = () => []
+  const list = <T>(read: () => Promise<readonly T[]>): Promise<readonly T[]> => {
+    isPersonal = true
+    return or(() => [], read)
+  }
 
   /** What comes too late for this question is known to the next. */
   async function rulesOf(community: string): Promise<HouseRules> {
@@ -57,30 +64,36 @@ export function createLookup(memory: Memory, known: KnownRules, onFault: FaultLi
     return rules
   }
 
+  /** Read once for a question. */
+  function rulesOnce(community: string): Promise<HouseRules> {
+    const found =
+      rules.get(community) ??
+      or(
+        () => known.get(community) ?? {},
+        () => rulesOf(community),
+      )
+    rules.set(community, found)
+    return found
+  }
+
   const { house, kit, answers, log } = memory
   return {
     missed: () => missed,
+    isPersonal: () => isPersonal,
     memory: {
       ...memory,
-      house: {
-        ...house,
-        rules: community =>
-          or(
-            () => known.get(community) ?? {},
-            () => rulesOf(community),
-          ),
-      },
+      house: { ...house, rules: rulesOnce },
       kit: {
         ...kit,
-        find: (...of) => or(nothing, () => kit.find(...of)),
-        startingWith: (...of) => or(nothing, () => kit.startingWith(...of)),
+        find: (...of) => list(() => kit.find(...of)),
+        startingWith: (...of) => list(() => kit.startingWith(...of)),
       },
       answers: {
         ...answers,
-        list: community => or(nothing, () => answers.list(community)),
-        asking: (...of) => or(nothing, () => answers.asking(...of)),
+        list: community => list(() => answers.list(community)),
+        asking: (...of) => list(() => answers.asking(...of)),
       },
-      log: { ...log, of: (...of) => or(nothing, () => log.of(...of)) },
+      log: { ...log, of: (...of) => list(() => log.of(...of)) },
     },
   }
 }

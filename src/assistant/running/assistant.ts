@@ -27,6 +27,7 @@ import { standingWords } from '../reply.words.ts'
 import { createTurnstile } from '../turnstile.ts'
 import { type Complete, completerOf } from './completing.ts'
 import { keptIn } from './kept.ts'
+import { createRepeats } from './repeats.ts'
 
 /** What is due is done by its loop. */
 export interface Assistant extends DueLoop {
@@ -88,6 +89,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
   const background = createInFlight()
   const frames = createFrames()
   const myTurn = createTurnstile()
+  const repeats = createRepeats(registry)
   const around = keptIn(memory, {
     registry,
     standing,
@@ -126,14 +128,13 @@ export function createAssistant(parts: AssistantParts): Assistant {
     }
     const { offered, refused: before } = conversation.talk
     const looked = lookup()
-    const reply = await dispatch(
-      registry,
-      typeof question === 'string' ? numbered(question, offered) : question,
-      () => contextFor(occasion, now, conversation, looked),
-      onFault,
-      localeFor('.'),
-      conversation,
-    )
+    const asked = typeof question === 'string' ? numbered(question, offered) : question
+    const ask = (told: Conversation) =>
+      dispatch(registry, asked, () => contextFor(occasion, now, told, looked), onFault, localeFor('.'), told)
+    const reply =
+      typeof asked === 'string'
+        ? await ask(conversation)
+        : await repeats({ question: asked, occasion, looked, conversation, now_ms }, ask)
     const offers = reply.problem ? reply.followUps.map(one => one.question) : []
     const refused = reply.verdict === 'do not charge' ? (reply.understood?.dangers ?? []) : undefined
     if (offers.length + offered.length > 0 || refused || before)

@@ -1,7 +1,7 @@
 // A charge in a few dozen steps and with the heat it makes, for the many cells of a band: times within a fifth of a per cent.
 
 import { firstWhere } from '../things/halving.ts'
-import { follow, type QuickCell, type QuickLaw, QuickRun } from './quick-run.ts'
+import { type QuickCell, type QuickLaw, QuickRun } from './quick-run.ts'
 
 export interface QuickCharge {
   readonly duration_s: number
@@ -59,13 +59,12 @@ function holdCurrent(run: QuickRun): number {
 
 /** The part of a step until the terminals reach `ceiling_V`, by halving; the whole step where they do not. */
 function firstReaching(run: QuickRun, amps: number, ceiling_V: number, step_s: number): number {
-  const { fast_ohm, fast_s, slow_ohm, slow_s, capacity_Ah } = run.cell
-  const over = (after_s: number) =>
-    run.openCircuit_V(run.soc + (amps * after_s) / 3600 / capacity_Ah) +
-      follow(fast_ohm * run.factor, fast_s, run.fast_V, amps, amps, after_s) +
-      follow(slow_ohm * run.factor, slow_s, run.slow_V, amps, amps, after_s) +
-      amps * run.series_ohm() >
-    ceiling_V
+  const { capacity_Ah } = run.cell
+  const over = (after_s: number) => {
+    run.pace(after_s)
+    const open_V = run.openCircuit_V(run.soc + (amps * after_s) / 3600 / capacity_Ah)
+    return open_V + run.fastAfter_V(amps, amps) + run.slowAfter_V(amps, amps) + amps * run.series_ohm() > ceiling_V
+  }
   if (!over(step_s)) return step_s
   return firstWhere(0, step_s, 12, over)
 }
@@ -96,14 +95,12 @@ function holdVoltage(run: QuickRun, last_A: number): void {
 
 /** The current after a step at which the terminals still stand at the cutoff: two Newton steps on a nearly straight function. */
 function endCurrent(run: QuickRun, amps: number, step_s: number): number {
-  const { law, factor, cell } = run
-  const { fast_ohm, fast_s, slow_ohm, slow_s } = cell
+  const { law, cell } = run
+  run.pace(step_s)
   const perAmp = step_s / 7200 / cell.capacity_Ah
   // All but the open circuit goes in a straight line with the current at the end.
   const rest_V = (end_A: number) =>
-    follow(fast_ohm * factor, fast_s, run.fast_V, amps, end_A, step_s) +
-    follow(slow_ohm * factor, slow_s, run.slow_V, amps, end_A, step_s) +
-    end_A * run.series_ohm()
+    run.fastAfter_V(amps, end_A) + run.slowAfter_V(amps, end_A) + end_A * run.series_ohm()
   const none_V = rest_V(0)
   const perAmp_V = (rest_V(amps) - none_V) / amps
   const held_V = (end_A: number) => run.openCircuit_V(run.soc + (amps + end_A) * perAmp) + none_V + end_A * perAmp_V

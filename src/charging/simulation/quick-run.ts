@@ -48,6 +48,12 @@ export class QuickRun {
   warmest_C: number
   /** Resistances over those at 25 °C. */
   factor: number
+  private step_s = 0
+  private fastGone = 0
+  private slowGone = 0
+  private fastLag = 1
+  private slowLag = 1
+  private cooling = 1
 
   constructor(cell: QuickCell, law: QuickLaw) {
     this.cell = cell
@@ -76,17 +82,41 @@ export class QuickRun {
     return this.cell.series_ohm * this.factor
   }
 
+  /** Makes `step_s` the length of the steps that follow: the exponentials of most are those of the one before. */
+  pace(step_s: number): void {
+    if (step_s === this.step_s) return
+    const { fast_s, slow_s, heat_JperK, loss_WperK } = this.cell
+    this.step_s = step_s
+    this.fastGone = -Math.expm1(-step_s / fast_s)
+    this.slowGone = -Math.expm1(-step_s / slow_s)
+    this.fastLag = (this.fastGone * fast_s) / step_s
+    this.slowLag = (this.slowGone * slow_s) / step_s
+    this.cooling = Math.exp((-step_s * loss_WperK) / heat_JperK)
+  }
+
+  /** What the fast pair holds after a step in which the current goes in a straight line. */
+  fastAfter_V(start_A: number, end_A: number): number {
+    const ohm = this.cell.fast_ohm * this.factor
+    return this.fast_V * (1 - this.fastGone) + ohm * (start_A * this.fastGone + (end_A - start_A) * (1 - this.fastLag))
+  }
+
+  slowAfter_V(start_A: number, end_A: number): number {
+    const ohm = this.cell.slow_ohm * this.factor
+    return this.slow_V * (1 - this.slowGone) + ohm * (start_A * this.slowGone + (end_A - start_A) * (1 - this.slowLag))
+  }
+
   /** Goes on by `step_s` while the current goes in a straight line: what the pairs hold, heat and warmth. */
   go(step_s: number, start_A: number, end_A: number): void {
-    const { capacity_Ah, fast_ohm, fast_s, slow_ohm, slow_s, ambient_C, heat_JperK, loss_WperK } = this.cell
+    const { capacity_Ah, ambient_C, loss_WperK } = this.cell
+    this.pace(step_s)
     const before_V = this.fast_V + this.slow_V
-    this.fast_V = follow(fast_ohm * this.factor, fast_s, this.fast_V, start_A, end_A, step_s)
-    this.slow_V = follow(slow_ohm * this.factor, slow_s, this.slow_V, start_A, end_A, step_s)
+    this.fast_V = this.fastAfter_V(start_A, end_A)
+    this.slow_V = this.slowAfter_V(start_A, end_A)
     const mean_A = (start_A + end_A) / 2
     const pairs_V = (before_V + this.fast_V + this.slow_V) / 2
     const heat_W = mean_A * (mean_A * this.series_ohm() + pairs_V)
     const settled_C = ambient_C + heat_W / loss_WperK
-    this.cell_C = settled_C + (this.cell_C - settled_C) * Math.exp((-step_s * loss_WperK) / heat_JperK)
+    this.cell_C = settled_C + (this.cell_C - settled_C) * this.cooling
     this.warmth_Ks += this.cell_C * step_s
     this.warmest_C = Math.max(this.warmest_C, this.cell_C)
     this.factor = factorAt(this.cell_C)
@@ -94,17 +124,4 @@ export class QuickRun {
     this.soc += (mean_A * step_s) / 3600 / capacity_Ah
     this.time_s += step_s
   }
-}
-
-/** Voltage of a pair after a step in which the current goes in a straight line. */
-export function follow(
-  ohm: number,
-  constant_s: number,
-  from_V: number,
-  start_A: number,
-  end_A: number,
-  step_s: number,
-) {
-  const gone = -Math.expm1(-step_s / constant_s)
-  return from_V * (1 - gone) + ohm * (start_A * gone + (end_A - start_A) * (1 - (gone * constant_s) / step_s))
 }

@@ -61,7 +61,12 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
     return ids
   }
 
+  /** What the assistant gives to many is rendered once. */
+  const dressed = new WeakMap<Reply, Composed>()
+
   async function dress(reply: Reply, occasion: Occasion, view: View): Promise<Composed> {
+    const before = view === 'brief' ? dressed.get(reply) : undefined
+    if (before) return before
     const [charts, documents] = view === 'brief' ? [reply.charts, reply.documents] : [[], []]
     const [ids, drawn] = await Promise.all([
       orWithout('buttons', keepSoon(buttonQuestions(reply)), new Map()),
@@ -76,7 +81,9 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
       ...documents.map(({ name, text, mediaType }) => ({ name, data: text, contentType: mediaType })),
     ]
     try {
-      return { reply, message: renderReply(reply, { view, ids, pictures }), files }
+      const composed = { reply, message: renderReply(reply, { view, ids, pictures }), files }
+      if (view === 'brief' && ids.size > 0 && files.length === 0) dressed.set(reply, composed)
+      return composed
     } catch (error) {
       const reference = randomUUID().slice(0, 8)
       log.error({ error: describeFault(error), reference }, 'an answer cannot be shown')
