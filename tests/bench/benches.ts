@@ -16,6 +16,7 @@ export const benches: Record<string, () => Promise<Bench>> = {
   core: () => import('./core.ts'),
   charts: () => import('./charts.ts'),
   discord: () => import('./discord.ts'),
+  http: () => import('./http.ts'),
   loop: () => import('./loop.ts'),
   notation: () => import('./notation.ts'),
   matrix: () => import('./matrix.ts'),

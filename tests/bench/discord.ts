@@ -1,18 +1,13 @@
-// How much the assistant adds to what Discord and its library cost anyway: beside the smallest handlers there are.
+// How much the assistant adds to what Discord and its library cost anyway: beside the smallest handler there is.
 
-import { generateKeyPairSync, sign, verify } from 'node:crypto'
 import { mkdtempSync, rmSync } from 'node:fs'
-import { Agent, createServer, request as httpRequest } from 'node:http'
-import type { AddressInfo } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { commands } from '../../commands/index.ts'
 import { createAssistant } from '../../src/assistant/running/assistant.ts'
 import type { Chart } from '../../src/charts/chart.ts'
 import { drawPng } from '../../src/charts/drawing/draw.ts'
-import { createDiscordEndpoint } from '../../src/discord/endpoint.ts'
 import { createDiscordGateway } from '../../src/discord/gateway.ts'
-import { createHttpServer } from '../../src/http/server.ts'
 import { openMemory } from '../../src/memory/opening/open.ts'
 import { createLog } from '../../src/program/log.ts'
 import { type Interaction, slash, typing } from '../support/discord-events.ts'
@@ -22,8 +17,6 @@ import type { Row } from './benches.ts'
 import { percentile } from './timing.ts'
 
 const interactions = 1000
-const requests = 2000
-const atOnce = 16
 const question = () => slash('current', { pack: '3S 720 LiHV', charger: '0.5/1/2/4A 80W 1-4S 9-20V' })
 const constant = { type: 4, data: { content: '0.5 A' } }
 
@@ -42,7 +35,7 @@ export default async function discord(): Promise<Row[]> {
     onClosed,
   }
   try {
-    return [...(await byGateway(parts)), ...(await byHttp(parts))]
+    return await byGateway(parts)
   } finally {
     await memory.close()
     rmSync(folder, { recursive: true })
@@ -95,75 +88,4 @@ async function onFakeDiscord(
   await discord.close()
   if (discord.refused.length > 0) throw new Error(discord.refused[0])
   return times
-}
-
-const { privateKey, publicKey } = generateKeyPairSync('ed25519')
-const publicHex = Buffer.from(publicKey.export({ format: 'jwk' }).x ?? '', 'base64url').toString('hex')
-
-async function byHttp(parts: Parts): Promise<Row[]> {
-  const endpoint = createDiscordEndpoint({ ...parts, api: 'http://127.0.0.1:1/api', publicKey: publicHex })
-  await endpoint.start()
-  const server = createHttpServer({ host: '127.0.0.1', port: 0 }, [endpoint.route], parts.log)
-  const own = await requestsPerSecond(await server.start())
-  await server.stop()
-
-  const smallest = smallestEndpoint()
-  await new Promise<void>(resolve => smallest.listen(0, resolve))
-  const least = await requestsPerSecond((smallest.address() as AddressInfo).port)
-  smallest.close()
-  return [
-    {
-      name: 'interactions by HTTP, 16 at once',
-      value: `${own.toFixed(0)} a second`,
-      ratio: `${(own / least).toFixed(2)} of the smallest handler that checks signatures, ${least.toFixed(0)}`,
-    },
-  ]
-}
-
-function smallestEndpoint() {
-  return createServer(async (request, response) => {
-    const chunks: Buffer[] = []
-    for await (const chunk of request) chunks.push(chunk)
-    const signature = Buffer.from(String(request.headers['x-signature-ed25519']), 'hex')
-    const timestamp = Buffer.from(String(request.headers['x-signature-timestamp']))
-    const good = verify(null, Buffer.concat([timestamp, ...chunks]), publicKey, signature)
-    response.writeHead(good ? 200 : 401, { 'content-type': 'application/json' })
-    response.end(JSON.stringify(constant))
-  })
-}
-
-/** Requests are signed beforehand, so that only answering is timed. */
-async function requestsPerSecond(port: number): Promise<number> {
-  const timestamp = String(Math.floor(Date.now() / 1000))
-  const signed = Array.from({ length: requests + requests / 10 }, () => {
-    const body = JSON.stringify(question())
-    return { body, signature: sign(null, Buffer.from(timestamp + body), privateKey).toString('hex') }
-  })
-  const agent = new Agent({ keepAlive: true, maxSockets: atOnce })
-  const work = async (list: typeof signed) => {
-    const queue = list.values()
-    const worker = async () => {
-      for (const { body, signature } of queue) await post(agent, port, body, signature, timestamp)
-    }
-    await Promise.all(Array.from({ length: atOnce }, worker))
-  }
-  await work(signed.slice(requests))
-  const start = performance.now()
-  await work(signed.slice(0, requests))
-  const took_s = (performance.now() - start) / 1000
-  agent.destroy()
-  return requests / took_s
-}
-
-function post(agent: Agent, port: number, body: string, signature: string, timestamp: string): Promise<void> {
-  const headers = { 'x-signature-ed25519': signature, 'x-signature-timestamp': timestamp }
-  return new Promise((resolve, reject) => {
-    const options = { agent, port, path: '/discord/interactions', method: 'POST', headers }
-    httpRequest(options, response => {
-      if (response.statusCode !== 200) reject(new Error(`status ${response.statusCode}`))
-      response.resume().on('end', resolve)
-    })
-      .on('error', reject)
-      .end(body)
-  })
 }

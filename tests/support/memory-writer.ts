@@ -17,11 +17,21 @@ for (let number = Number(first); ; ) {
       { rule: 'maxRate_C', chemistry: 'LiPo', value: number },
       { rule: 'maxRate_C', chemistry: 'LiHV', value: number },
     ])
-    // Unbuffered: what the reader sees was acknowledged, and a kill loses no acknowledgement.
-    writeSync(1, `${number} ${id}\n`)
+    await acknowledge(`${number} ${id}\n`)
     number += 1
   } catch (error) {
     if (faultOfMemory(error) !== 'away') throw error
     await pause(10)
+  }
+}
+
+/** Unbuffered: what the reader sees was acknowledged, and a kill loses no acknowledgement. A full pipe is waited for. */
+async function acknowledge(line: string): Promise<void> {
+  try {
+    writeSync(1, line)
+  } catch (error) {
+    if ((error as { code?: unknown }).code !== 'EAGAIN') throw error
+    await pause(10)
+    await acknowledge(line)
   }
 }

@@ -6,6 +6,7 @@ import type { Database, Tables } from '../database.ts'
 import { ownersFile, ownersFolder } from './owner-only.ts'
 import { type Patience, postgresDialect } from './postgres.ts'
 import { sqliteDialect } from './sqlite.ts'
+import { apartDialect } from './sqlite-apart.ts'
 
 export interface MemoryPlace {
   /** Holds the SQLite file; made where it is missing. ':memory:' keeps nothing after it is closed. */
@@ -26,5 +27,6 @@ function dialectFor({ dataFolder, databaseUrl }: MemoryPlace, patience: Patience
   if (dataFolder === ':memory:') return sqliteDialect(dataFolder)
   ownersFolder(dataFolder)
   ownersFile(memoryFile(dataFolder))
-  return sqliteDialect(memoryFile(dataFolder))
+  const file = memoryFile(dataFolder)
+  return patience ? apartDialect(file) : sqliteDialect(file)
 }

@@ -18,7 +18,7 @@ import { connect, type MemoryPlace } from './connect.ts'
 import { migrate } from './migrate.ts'
 import { migrations } from './migrations.ts'
 import { impatient } from './postgres.ts'
-import { readyToWrite, waitLess } from './sqlite.ts'
+import { readyToWrite } from './sqlite.ts'
 import { asMemoryError } from './unusable.ts'
 
 /**
@@ -35,12 +35,11 @@ async function openDatabase(place: MemoryPlace): Promise<Database> {
   try {
     if (!place.databaseUrl) await readyToWrite(db)
     await migrate(db, migrations)
-    if (!place.databaseUrl) await waitLess(db)
   } catch (error) {
     await db.destroy()
     throw error
   }
-  if (!place.databaseUrl) return db
+  if (place.dataFolder === ':memory:' && !place.databaseUrl) return db
   await db.destroy()
   return connect(place, impatient)
 }

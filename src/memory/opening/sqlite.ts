@@ -8,12 +8,15 @@ import type { Database } from '../database.ts'
  * Opens the file, or a database in memory for ':memory:'. Write-ahead log with full synchronisation: a
  * commit has reached the disk before its promise resolves.
  */
-export function sqliteDialect(file: string): SqliteDialect {
+export function openSqlite(file: string): SqliteDatabase {
   const database = new DatabaseSync(file, { timeout: 5000 })
   const safely = 'pragma journal_mode = wal; pragma synchronous = full; pragma foreign_keys = on'
   database.exec(`${safely}; pragma secure_delete = on`)
-  return new NodeSqliteDialect({ database: adapt(database) })
+  return adapt(database)
 }
+
+/** All in the thread that asks: for a database that is opened, backed up or restored, and for one in memory. */
+export const sqliteDialect = (file: string): SqliteDialect => new NodeSqliteDialect({ database: openSqlite(file) })
 
 /** Throws where another program holds the file, it can only be read, or a page of it is damaged. */
 export async function readyToWrite(db: Database): Promise<void> {
@@ -34,8 +37,8 @@ export async function readyToWrite(db: Database): Promise<void> {
 /** SQLITE_CORRUPT */
 const damaged = 11
 
-/** From now on nobody waits long for a lock: while it waits, the whole program does. */
-export const waitLess = (db: Database): Promise<unknown> => sql`pragma busy_timeout = 500`.execute(db)
+/** For whoever people wait for: so long it waits for a lock at most. */
+export const waitLess = 'pragma busy_timeout = 500'
 
 class NodeSqliteDialect extends SqliteDialect {
   override createAdapter(): SqliteAdapter {
@@ -44,7 +47,7 @@ class NodeSqliteDialect extends SqliteDialect {
 }
 
 /** SQLite can undo a change of the schema, whatever Kysely supposes: so migrations are all or nothing. */
-class TransactionalAdapter extends SqliteAdapter {
+export class TransactionalAdapter extends SqliteAdapter {
   override get supportsTransactionalDdl(): boolean {
     return true
   }

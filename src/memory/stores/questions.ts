@@ -9,17 +9,42 @@ const idOf = (question: string): string => createHash('sha256').update(question)
 const dayOf = (time: Date): string => time.toISOString().slice(0, 10)
 
 export function questionMemory(db: Database): QuestionMemory {
-  const keepAll: QuestionMemory['keepAll'] = async questions => {
+  /** What comes while others are written is written together with the next. */
+  let next: { readonly all: Map<string, string>; readonly written: Promise<unknown> } | undefined
+  let last: Promise<unknown> = Promise.resolve()
+
+  function written(questions: ReadonlyMap<string, string>): Promise<unknown> {
+    if (!next) {
+      const all = new Map<string, string>()
+      const write = () => {
+        next = undefined
+        return insert(all)
+      }
+      next = { all, written: last.then(write, write) }
+      last = next.written
+    }
+    for (const [id, question] of questions) next.all.set(id, question)
+    return next.written
+  }
+
+  function insert(all: ReadonlyMap<string, string>): Promise<unknown> {
     const kept_on = dayOf(new Date())
-    const rows = questions.map(question => ({ id: idOf(question), question, kept_on }))
-    if (rows.length === 0) return []
-    await db
-      .insertInto('questions')
-      // In one order, so that two writers never wait for each other; each once, as PostgreSQL wants it.
-      .values([...new Map(rows.map(row => [row.id, row])).values()].toSorted((a, b) => (a.id < b.id ? -1 : 1)))
-      .onConflict(conflict => conflict.column('id').doUpdateSet({ kept_on }).where('questions.kept_on', '<', kept_on))
-      .execute()
-    return rows.map(({ id }) => id)
+    return (
+      db
+        .insertInto('questions')
+        // In one order, so that two writers never wait for each other.
+        .values(
+          [...all].map(([id, question]) => ({ id, question, kept_on })).toSorted((a, b) => (a.id < b.id ? -1 : 1)),
+        )
+        .onConflict(conflict => conflict.column('id').doUpdateSet({ kept_on }).where('questions.kept_on', '<', kept_on))
+        .execute()
+    )
+  }
+
+  const keepAll: QuestionMemory['keepAll'] = async questions => {
+    const ids = questions.map(idOf)
+    if (ids.length > 0) await written(new Map(ids.map((id, at) => [id, questions[at] ?? ''])))
+    return ids
   }
   return {
     keepAll,
