@@ -133,7 +133,7 @@ function dischargeWords(
       : say`That takes ${takes}.`,
     power === undefined ? inTurnWords(inAll_s, count, locale) : undefined,
     say`Stop where it rests at ${show.perCell(storage_V)} a cell (${show.voltage(storage_V * series)} for ${own(`${series}S`)}).`,
-    say`Do it within two days; a flight does it as well.`,
+    say`Within two days; a flight does it too.`,
   ]
 }
 

@@ -84,7 +84,7 @@ function rateWords({ current_A, rate_C }: Setting, { chemistry, capacity_Ah }: P
   const rate = say`${show.current(current_A)} is ${show.rate(rate_C)}`
   return rate_C <= usual_C + 1e-9
     ? say`${rate}: no more than the usual ${show.rate(usual_C)}.`
-    : say`${rate}, above the usual ${show.rate(usual_C)}: ${show.current(usual_C * capacity_Ah)} is gentler.`
+    : say`${rate}; the usual ${show.rate(usual_C)} is ${show.current(usual_C * capacity_Ah)}.`
 }
 
 /** What a charger gives whose watts end below its amps, where that is not what held the current down. */

@@ -23,8 +23,8 @@ export const handbookWords: WordsOf<typeof handbook> = locale => {
     }
     // What the envelope says of its dangers stands before it and has answered already.
     const answer = dangers.length > 0 ? entry.answer.slice(1) : entry.answer
-    const other = rival && say`Or is it "${own(rival.title)}"? ${own(rival.answer[0] ?? '')}`
-    return present([own(answer.join(' ')), other, own(entry.do)])
+    const other = rival && say`Or do you mean "${own(rival.title)}"?`
+    return present([own(answer.join(' ')), own(entry.do), other])
   }
 
   return {
@@ -42,11 +42,15 @@ export const handbookWords: WordsOf<typeof handbook> = locale => {
     working: ({ entry }) => (entry ? [own(entry.why), say`From: ${own(entry.source)}.`] : []),
     whyNot: ({ about: { entry } }, found) =>
       entry?.dangers?.some(danger => found.some(({ key }) => key === danger)) ? [own(entry.why), own(entry.do)] : [],
-    next: ({ entry, nearest }) =>
+    next: ({ entry, rival, nearest }) =>
       entry
         ? [
+            rival && titled(rival),
             entry.command === undefined ? undefined : { label: say`Try it here`, question: entry.command },
-            ...nearest.slice(0, 2).map(titled),
+            ...nearest
+              .filter(one => one !== rival)
+              .slice(0, 2)
+              .map(titled),
           ]
         : nearest.map(titled),
     plainWords: ['look up', 'in the handbook', 'what does the handbook say'],

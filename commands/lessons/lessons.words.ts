@@ -54,7 +54,7 @@ export const lessonListWords: WordsOf<typeof lessonList> = locale => {
         (lesson, at) =>
           say`${count(at + 1)}. ${lesson.title(locale)} (lesson read ${own(lesson.key)}): ${count(progress.right(lesson))} of ${count(lesson.questions.length)} right`,
       ),
-    next: ({ progress: { next } }) => [readLesson(say`Read: ${next.title(locale)}`, next)],
+    next: ({ progress: { next } }) => [readLesson(say`Next`, next)],
   }
 }
 

@@ -64,7 +64,7 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
       more.rounds > 1 ? roundsWords(more, locale) : undefined,
       ...heldDown({ ...setting, bound: more.held ? undefined : setting.bound }, locale),
       apart_V === undefined
-        ? say`When they rest within ${show.voltage(mostApart_V.value)} a cell of each other, connect them and wait ten minutes before the charge.`
+        ? say`Within ${show.voltage(mostApart_V.value)} a cell connect them, then wait ten minutes.`
         : say`Connect them and wait ten minutes.`,
     ],
     start: ({ whole, apart_V, ...timed }) => startWords(whole, timed, apart_V !== undefined, locale),

@@ -1,7 +1,6 @@
 // What is said of a session plan: how many are ready when, what to start with, and who is left out.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
-import type { PlannedCharge } from '../../src/charging/plan/field.ts'
 import { planChart } from '../../src/charts/plan-chart.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
@@ -20,6 +19,7 @@ import {
   provenWords,
   settingText,
   sourceLines,
+  startLines,
 } from './session.words.ts'
 
 export const planWords: WordsOf<typeof plan> = locale => {
@@ -173,15 +173,6 @@ function withCharges(
       ? say`ready after ${show.duration(end_s)}, at ${at(start, end_s + 59)}`
       : say`ready after ${show.duration(end_s)}`
   const result = field.readyBy_s === undefined ? after : say`${after}, within the ${show.duration(field.readyBy_s)}`
-  const names = namesIn(field, locale)
-  const [atOnce, later] = [charges.filter(({ start_s }) => start_s === 0), charges.filter(({ start_s }) => start_s > 0)]
-  const started = new Set(atOnce.map(({ group }) => group))
-  const ofOtherKind = later.filter(
-    ({ group }, at) => !started.has(group) && later.findIndex(other => other.group === group) === at,
-  )
-  const inARow = ([first, ...others]: readonly Text[]) =>
-    others.reduce((all, one) => say`${all}, and ${one}`, first as Text)
-  const setting = (charge: PlannedCharge) => say`at ${settingText(charge, locale)} a cell`
   return [
     ready < wanted
       ? ready === 1
@@ -189,17 +180,14 @@ function withCharges(
         : say`${show.number(ready, 0)} of ${packsWords(wanted, locale)} are ${result}.`
       : wanted === 1
         ? say`The pack is ${result}.`
-        : say`All ${packsWords(wanted, locale)} are ${result}.`,
+        : wanted === 2
+          ? say`Both packs are ${result}.`
+          : say`All ${packsWords(wanted, locale)} are ${result}.`,
     sharedWords(planned, locale),
     wantedBy && !start && isToday
       ? say`To have them by ${at(wantedBy, 0)}, start by ${at(wantedBy, -end_s)}.`
       : undefined,
-    say`Start with ${inARow(
-      atOnce.map(one => say`${names.pack(one.group, one.number)} on ${names.port(one.port)} ${setting(one)}`),
-    )}.`,
-    ofOtherKind.length === 0
-      ? undefined
-      : say`Then ${inARow(ofOtherKind.map(one => say`${names.pack(one.group, one.number)} ${setting(one)}`))}.`,
+    ...startLines(planned, field, locale),
     pace === 'hurried' ? say`To make the time, currents are above the usual ones.` : undefined,
     leftWords(planned, locale),
   ]

@@ -9,6 +9,7 @@ import type {
   WhyLeft,
 } from '../../src/charging/plan/field.ts'
 import type { Locale } from '../../src/ground/locale.ts'
+import { present } from '../../src/ground/present.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
 import { limitHolders } from '../../src/handbook/rules/holders.words.ts'
 import { linesOf } from '../../src/handbook/rules/index.ts'
@@ -58,6 +59,36 @@ export function chargeLine(charge: PlannedCharge, names: SessionNames, locale: L
   const begin = start_s === 0 ? say`Start` : show.duration(start_s)
   const line = say`${begin} to ${show.duration(end_s)}: ${names.pack(group, number)} on ${place}. Set ${set} and ${show.perCell(cutoff.perCell_V)} a cell`
   return typeof bound === 'object' ? say`${line} (all that ${limitHolders(locale)[bound.kind]}).` : say`${line}.`
+}
+
+/** "Start with 3S 720mAh LiHV #1 on charger 1 at 1 A to 4.35 V a cell.", several that are set alike in one; then those of other kinds. */
+export function startLines({ charges }: FieldPlan, session: FieldSession, locale: Locale): readonly Text[] {
+  const { say, show, own } = locale
+  const names = namesIn(session, locale)
+  const kindOf = (one: PlannedCharge) => `${one.group} ${settingText(one, locale)}`
+  const { atOnce = [], later = [] } = Object.groupBy(charges, one => (one.start_s === 0 ? 'atOnce' : 'later'))
+  const started = new Set(atOnce.map(({ group }) => group))
+  const rows = (of: readonly PlannedCharge[], isPlaced: boolean) =>
+    [...Map.groupBy(of, kindOf).values()].map(([one, ...others]) => {
+      const { group, number, port } = one as PlannedCharge
+      const alike = own(`${others.length + 1}x ${writePack((session.packs[group] as PackGroup).pack)}`)
+      const what = others.length === 0 ? names.pack(group, number) : alike
+      const ports = others.reduce(
+        (all, other) => say`${all}, ${show.number(other.port + 1, 0)}`,
+        others.length === 0 ? names.port(port) : say`chargers ${show.number(port + 1, 0)}`,
+      )
+      const set = say`at ${settingText(one as PlannedCharge, locale)} a cell`
+      return isPlaced ? say`${what} on ${ports} ${set}` : say`${what} ${set}`
+    })
+  const inARow = (texts: readonly Text[]) => texts.reduce((all, one) => say`${all}, and ${one}`)
+  const others = rows(
+    later.filter(({ group }) => !started.has(group)),
+    false,
+  )
+  return present([
+    say`Start with ${inARow(rows(atOnce, true))}.`,
+    others.length > 0 ? say`Then ${inARow(others)}.` : undefined,
+  ])
 }
 
 /** Those that no rule keeps out: of these the rules speak. */

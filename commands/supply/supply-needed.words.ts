@@ -49,8 +49,8 @@ export function neededWords(
       ? undefined
       : heldBy
         ? say`No: the charger gives at most ${show.current(current_A)} here.`
-        : say`Yes: that is ${show.power(given_W)} of the charger's ${show.power(most_W)}.`,
-    say`${show.current(current_A)} into ${what}${each} is ${show.power(given_W * count)} into the cells at the end; for that the supply gives ${show.power(Math.ceil(supplies.input_W))}.`,
+        : say`Yes: ${show.power(given_W)} of the charger's ${show.power(most_W)}.`,
+    say`${show.current(current_A)} into ${what}${each} ends at ${show.power(given_W * count)}; for that the supply gives ${show.power(Math.ceil(supplies.input_W))}.`,
     heldBy && say`That is all that ${limitHolders(locale)[heldBy.kind]}.`,
     ...suppliesWords(supplies, asked, locale),
   ]
@@ -99,7 +99,7 @@ function suppliesWords(
   }
   return [
     usb
-      ? say`The smallest USB supply that carries it is ${own(usbNamed(usb))} (${show.voltage(usb.offer.voltage_V)}, ${show.current(usb.offer.current_A)}).`
+      ? say`Smallest USB supply: ${own(usbNamed(usb))} (${show.voltage(usb.offer.voltage_V)}, ${show.current(usb.offer.current_A)}).`
       : count === 1
         ? say`No USB supply carries it for this charger.`
         : undefined,
@@ -111,8 +111,8 @@ function benchWords(benches: Needed['benches'], isOther: boolean, { say, show }:
   if (benches.length === 0) return undefined
   const list = benches.map(bench => joined([show.voltage(bench.voltage_V), show.current(bench.current_A)]))
   return isOther
-    ? say`Or a bench or wall supply, one of these: ${joined(list, ', ')}.`
-    : say`Take a bench or wall supply, one of these: ${joined(list, ', ')}.`
+    ? say`Or a bench or wall supply: ${joined(list, ', ')}.`
+    : say`Take a bench or wall supply: ${joined(list, ', ')}.`
 }
 
 export function neededWorking(

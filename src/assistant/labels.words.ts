@@ -6,6 +6,8 @@ import type { Text } from '../ground/text.ts'
 export interface Labels {
   /** Of what can be opened under a short answer. */
   readonly layers: Readonly<Record<'why' | 'figures' | 'care', Text>>
+  /** Instead of a why, where the answer is a list. */
+  readonly all: Text
   readonly readAs: Text
   readonly assumed: Text
   readonly whatIf: Text
@@ -16,6 +18,7 @@ export interface Labels {
 
 export const labelsIn = ({ say }: Locale): Labels => ({
   layers: { why: say`Why`, figures: say`Figures`, care: say`Care` },
+  all: say`All of it`,
   readAs: say`Read as`,
   assumed: say`Assumed`,
   whatIf: say`What if`,

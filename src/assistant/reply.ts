@@ -39,6 +39,8 @@ export interface Caution {
   readonly must?: boolean
   /** Said of every charge: in a short answer the last of them stands for all. */
   readonly usual?: boolean
+  /** Why the answer is no plain go, where nothing before it says so. */
+  readonly reason?: boolean
 }
 
 /** A named quantity of a reply, in base units, with the text that a person reads. */
@@ -85,6 +87,8 @@ export interface Answer {
   readonly working?: readonly Text[]
   /** The working is what was asked for. */
   readonly lists?: boolean
+  /** What was asked for of it besides: it follows the answer, as much of it as a phone has room for. */
+  readonly opens?: readonly Text[]
   readonly cautions: NonEmpty<Caution>
   readonly followUps?: readonly FollowUp[]
   readonly charts?: readonly Chart[]
@@ -103,8 +107,8 @@ declare const complete: unique symbol
 
 /** Only `completeReply` makes one, so none can lack its read-as line, cautions or deference. */
 export interface Reply
-  extends Required<Omit<Answer, 'verdict' | 'start' | 'lists' | 'stood' | 'leaves'>>,
-    Pick<Answer, 'verdict' | 'start' | 'lists'> {
+  extends Required<Omit<Answer, 'verdict' | 'start' | 'lists' | 'opens' | 'stood' | 'leaves'>>,
+    Pick<Answer, 'verdict' | 'start' | 'lists' | 'opens'> {
   readonly [complete]: true
   /** In which it is said; what a surface adds is said in it too. */
   readonly locale: Locale

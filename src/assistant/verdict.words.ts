@@ -162,7 +162,9 @@ export function cautionsOf(settled: Settled, locale: Locale): NonEmpty<Caution> 
   return [
     ...sayingsOf(settled, one => settled.aside.includes(one), locale).flatMap(one => from(one, 0, true)),
     ...musts.flatMap((one, index) => from(one, index < mostLeads ? 1 : 0, true)),
-    ...weighs('care').flatMap(one => from(one, 0, false)),
+    ...weighs('care').flatMap((one, index) =>
+      from(one, 0, false).map(said => ({ ...said, reason: index === 0 && weighs('must').length === 0 })),
+    ),
     ...weighs('note').flatMap(one => from(one, 0, false)),
     generalCaution(locale, careOf(settled, locale)),
   ] as never as NonEmpty<Caution>

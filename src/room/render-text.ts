@@ -2,9 +2,8 @@
 
 import { styleText } from 'node:util'
 import stringWidth from 'string-width'
-import wrapAnsi from 'wrap-ansi'
 import { labelsIn } from '../assistant/labels.words.ts'
-import { fits } from '../assistant/layers/budget.ts'
+import { fits, wrapped as rowsIn } from '../assistant/layers/budget.ts'
 import { type Layer, layers, openLayer } from '../assistant/layers/opened.ts'
 import { shortOf } from '../assistant/layers/short.ts'
 import type { Reply, Verdict } from '../assistant/reply.ts'
@@ -26,7 +25,11 @@ export function renderText(reply: Reply, rules: TextRules, taps: readonly Text[]
   const tap = taps.find(one => fits([...lines, one]))
   const [first, ...others] = lines.map(line => wrapped(line, rules))
   const style = reply.verdict === undefined ? 'bold' : (['bold', verdictStyle[reply.verdict]] as const)
-  return present([styled(style as Style, first ?? '', rules), ...others, tap && styled('dim', tap, rules)]).join('\n')
+  return present([
+    styled(style as Style, first ?? '', rules),
+    ...others,
+    tap ? styled('dim', tap, rules) : undefined,
+  ]).join('\n')
 }
 
 /** One layer of it. */
@@ -53,7 +56,7 @@ const styled = (style: Style, text: string, { colour }: TextRules): string =>
   colour ? styleText(style, text, { validateStream: false }) : text
 
 function wrapped(text: string, { width }: TextRules, first = '', rest = first): string {
-  const lines = wrapAnsi(text, Math.max(20, width - stringWidth(rest)), { hard: true }).split('\n')
+  const lines = rowsIn(text, Math.max(20, width - stringWidth(rest)))
   return lines.map((line, at) => (at === 0 ? first : rest) + line).join('\n')
 }
 

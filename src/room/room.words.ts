@@ -19,7 +19,7 @@ export const documentAt = (path: string, { say, own }: Locale): Text => say`Docu
 
 /** What may be typed after an answer: with the questions that it suggests, and without. */
 export const tapsIn = (opens: readonly string[], asks: readonly Text[], { own }: Locale): readonly Text[] => {
-  const words = ['more', ...opens].map(own)
+  const words = opens.map(own)
   return [joined([...words, ...asks], ' · '), joined(words, ' · ')]
 }
 

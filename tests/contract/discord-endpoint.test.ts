@@ -121,7 +121,7 @@ describe('an interaction', () => {
     )
     expect(answers.flatMap(callbackFaults)).toEqual([])
     expect(answers.map(({ type }) => type)).toEqual([4, 8, 4])
-    expect(answers[0].data.embeds[0].description).toContain('Set 0.5 A for 3S 720 LiHV.**')
+    expect(answers[0].data.embeds[0].description).toContain('Set 0.5\u00a0A for 3S 720 LiHV.**')
   })
 
   it('that takes long is promised by REST, then answered', async () => {

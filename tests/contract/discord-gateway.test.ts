@@ -71,9 +71,9 @@ describe('a slash command', () => {
     await told(asked)
     const { type, data } = callback(asked)
     expect(type).toBe(4)
-    expect(headline(data)).toBe('**Set 0.5 A for 3S 720 LiHV.**')
+    expect(headline(data)).toBe('**Set 0.5\u00a0A for 3S 720 LiHV.**')
     expect(data.flags).toBeUndefined()
-    expect(data.embeds[0].description).toContain('Use 4.35 V only for cells that say LiHV.')
+    expect(data.embeds[0].description).toContain('Use 4.35\u00a0V only for cells that say LiHV.')
     expect(
       data.components.flatMap((row: { components: { label: string }[] }) => row.components.map(b => b.label)),
     ).toEqual(['Why', 'Figures', 'Care', 'One step up'])
@@ -96,7 +96,7 @@ describe('a slash command', () => {
     const moderators = discord.send(slash('bench', { ...pack, private: true }, { permissions: moderatorPermissions }))
     await Promise.all([told(pilots), told(moderators)])
     expect(headline(callback(pilots).data)).toContain('only moderators')
-    expect(headline(callback(moderators).data)).toContain('Set 0.5 A')
+    expect(headline(callback(moderators).data)).toContain('Set 0.5\u00a0A')
     expect([callback(pilots).data.flags, callback(moderators).data.flags]).toEqual([64, 64])
   })
 
@@ -167,8 +167,8 @@ describe('a button', () => {
     const whatIf = discord.send(press(button(asked, 'One step up')))
     await Promise.all([told(working), told(whatIf)])
     expect([callback(working).type, callback(working).data.flags]).toEqual([4, 64])
-    expect(JSON.stringify(callback(working).data.embeds)).toContain('0.72 Ah × 1C')
-    expect(headline(callback(whatIf).data)).toBe('**Set 0.5 A for 4S 850 LiHV.**')
+    expect(JSON.stringify(callback(working).data.embeds)).toContain('0.72\u00a0Ah × 1C')
+    expect(headline(callback(whatIf).data)).toBe('**Set 0.5\u00a0A for 4S 850 LiHV.**')
     expect(asked.told).toHaveLength(1)
   })
 
@@ -195,7 +195,7 @@ describe('a button', () => {
     await room?.surface().start()
     const pressed = discord.send(press(button(asked, 'One step up')))
     await told(pressed)
-    expect(headline(callback(pressed).data)).toBe('**Set 0.5 A for 4S 850 LiHV.**')
+    expect(headline(callback(pressed).data)).toBe('**Set 0.5\u00a0A for 4S 850 LiHV.**')
   })
 
   it.each(['v1:brief:AAAAAAAAAAAAAAAA', 'v0:brief:AAAAAAAAAAAAAAAA', "v1:brief:' or 1=1 --    ", 'anything'])(
@@ -220,7 +220,7 @@ describe('a mention', () => {
     expect(sent?.channel).toBe(channelId)
     expect(sent?.body.message_reference.message_id).toBe(said.id)
     expect(sent?.body.allowed_mentions).toEqual({ parse: [], replied_user: false })
-    expect(headline(sent?.body)).toBe('**Set 0.5 A for 3S 720 LiHV.**')
+    expect(headline(sent?.body)).toBe('**Set 0.5\u00a0A for 3S 720 LiHV.**')
   })
 
   it('needs no name in a direct message, and knows moderators by their role', async () => {
@@ -270,7 +270,7 @@ describe('a mention', () => {
     discord.gateway.dispatch('MESSAGE_CREATE', message('thank you all', { replyTo: answer() }))
     discord.gateway.dispatch('MESSAGE_CREATE', message('pack: 2S 450 LiPo', { replyTo: answer() }))
     await vi.waitFor(() => expect(discord.messages).toHaveLength(2))
-    expect(headline(discord.messages[1]?.body)).toBe('**Set 0.5 A for 2S 450 LiPo.**')
+    expect(headline(discord.messages[1]?.body)).toBe('**Set 0.5\u00a0A for 2S 450 LiPo.**')
   })
 })
 
@@ -284,7 +284,7 @@ describe("Discord's rules", () => {
     open()
     await told(asked, 2)
     expect(asked.told[1]?.what).toBe('edit')
-    expect(headline(asked.told[1]?.body)).toContain('Set 0.5 A')
+    expect(headline(asked.told[1]?.body)).toContain('Set 0.5\u00a0A')
   })
 
   it("a promise in public about the asker's own mistake is taken back and kept in private", async () => {

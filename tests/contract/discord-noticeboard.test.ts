@@ -62,7 +62,7 @@ test('a card is posted once for its key, calls nobody, and has a link and button
     message: `discord:${id}`,
     link: `https://discord.com/channels/${server}/${bench}/${id}`,
   })
-  expect(body.embeds[0].description).toContain('Set 0.5 A')
+  expect(body.embeds[0].description).toContain('Set 0.5\u00a0A')
   expect(body.embeds[0].description).toContain(generalCaution(english('.')).short)
   expect(body.allowed_mentions.parse).toEqual([])
   expect(body.content).toBeUndefined()
@@ -82,7 +82,7 @@ test('it is pinned, edited in place with its pin, and taken away', async () => {
   expect(await board.pin(card)).toBe('pinned')
   expect(await board.edit(card, reply('Wren: Set 0.4 A.'))).toBe('edited')
   expect(only().pinned).toBe(true)
-  expect(only().body.embeds[0].description).toContain('Set 0.4 A')
+  expect(only().body.embeds[0].description).toContain('Set 0.4\u00a0A')
   await board.remove(card)
   expect(discord.messages).toEqual([])
 })

@@ -3,7 +3,7 @@
 import fc from 'fast-check'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
-import { budget, fits, rowsOf, usedBy } from '../../src/assistant/layers/budget.ts'
+import { budget, fits, rowsOf, unbroken, usedBy, wrapped } from '../../src/assistant/layers/budget.ts'
 import { layersOf } from '../../src/assistant/layers/opened.ts'
 import { type Part, type ShortLine, shortOf } from '../../src/assistant/layers/short.ts'
 import { verdictWords } from '../../src/assistant/layers/short.words.ts'
@@ -185,5 +185,10 @@ describe('the budget', () => {
   it('counts rows as a narrow screen wraps them', () => {
     expect([rowsOf('x'.repeat(42)), rowsOf('x'.repeat(43)), rowsOf('GO ✅ yes')]).toEqual([1, 2, 1])
     expect(fits(Array.from({ length: budget.lines + 1 }, () => 'x'))).toBe(false)
+  })
+
+  it('parts no number from its unit', () => {
+    expect(wrapped('about 14.8 V for 1 h 10 min', 11)).toEqual(['about', '14.8 V for', '1 h 10 min'])
+    expect(unbroken('at 2 Volts or 3 Wh')).toBe('at 2 Volts or 3\u00a0Wh')
   })
 })

@@ -14,7 +14,7 @@ const mostChoices = 4
 /** Undefined where nothing that is stored would do. */
 export async function storedFor(
   missing: Missing,
-  { takes }: Entry,
+  { takes, name }: Entry,
   options: Readonly<Record<string, string>>,
   text: string,
   answers: readonly StandardAnswer[],
@@ -23,6 +23,7 @@ export async function storedFor(
   const kind = kindOf(missing, takes)
   if (kind === undefined) return undefined
   if (kind === newTitleKind.name) return titleFor(options)
+  if (name === 'kit save') return namesFor(options)
   const found =
     kind === titleKind.name
       ? titlesLike(
@@ -38,6 +39,12 @@ function titleFor({ question, text }: Readonly<Record<string, string>>): readonl
   const words =
     question?.replace(/ told: .*$/, '').replace(/^handbook about: |[\w-]+: /g, '') ?? text?.split(/[.:;!?]/)[0]
   return words ? [shortened(words)] : undefined
+}
+
+/** New ones: what is saved already would be overwritten. */
+function namesFor({ pack = '', charger }: Readonly<Record<string, string>>): readonly string[] {
+  const thing = /(\d+)mAh/.exec(pack)?.[1] ?? (charger ? 'charger' : 'supply')
+  return ['my', 'red', 'spare'].map(first => `${first}-${thing}`)
 }
 
 /** Of a standard answer that is there, not of one to be saved. */

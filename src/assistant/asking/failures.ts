@@ -3,8 +3,9 @@
 import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
+import type { Entry } from '../command.ts'
 import { completeReply, type Reply } from '../reply.ts'
-import { untilClear } from '../verdict.words.ts'
+import { generalCaution, untilClear } from '../verdict.words.ts'
 import { afterFault, faultWords, nothingAsked } from './asking.words.ts'
 
 const shownLength = 120
@@ -16,15 +17,15 @@ export function asTyped(question: string, locale: Locale): Text {
   return locale.own(line.length > shownLength ? `${line.slice(0, shownLength)}…` : line)
 }
 
-/** The asker can mend it: says what is wrong, where, and what would do. */
-export function problemReply(command: string, readAs: Text, told: Problem, locale: Locale): Reply {
+/** The asker can mend it: says what is wrong, where, and what would do. No pack waits for what is only kept. */
+export function problemReply(command: string, readAs: Text, told: Problem, locale: Locale, entry?: Entry): Reply {
   const { choices = [], ...problem } = told.saidIn(locale)
   return completeReply(
     { command, readAs, problem },
     {
       headline: problem.what,
       verdict: problem.verdict,
-      cautions: [untilClear(locale)],
+      cautions: [entry?.changes ? generalCaution(locale) : untilClear(locale)],
       followUps: choices.map(({ label, question }) => ({ label: locale.own(label), question })),
     },
     locale,

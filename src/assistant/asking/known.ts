@@ -46,7 +46,7 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     if (heard.length > 0) return dangerReply({ dangers: heard }, readAs, understanding, locale)
     const told =
       error === tooMuchAtOnce ? error.offering([{ label: readAs, question: writeQuestion(question) }]) : error
-    return { ...problemReply(command, readAs, told, locale), understood: understanding }
+    return { ...problemReply(command, readAs, told, locale, registry.find(command)), understood: understanding }
   }
 
   try {
@@ -66,7 +66,10 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
       return dangerReply({ dangers, doubts: sounds }, readAs, understanding, locale)
     if (sure) {
       conversation.keep({ question: understood.question, pending: undefined, doubts, names, waits: true })
-      return { ...problemReply(command, readAs, sureOf(sure, understood.question), locale), understood: understanding }
+      return {
+        ...problemReply(command, readAs, sureOf(sure, understood.question), locale, definition),
+        understood: understanding,
+      }
     }
     const answered = async (changed: object = {}): Promise<Reply> => {
       const inside = { ...context, learned: recalled?.learned, ...changed }

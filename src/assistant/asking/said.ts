@@ -109,8 +109,8 @@ export const repeated = (said: Said): Reply => ofDangers(said, { dangers: said.s
 export const mayBe = (said: Said): Reply =>
   withLine(ofDangers(said, { doubts: said.suspected.map(maybe) }), restNotClear(said.around.context.locale))
 
-export const unanswered = ({ around: { typed, context }, meant }: Said, command: string, problem: Problem): Reply => ({
-  ...problemReply(command, typed, problem, context.locale),
+export const unanswered = ({ around, meant }: Said, command: string, problem: Problem): Reply => ({
+  ...problemReply(command, around.typed, problem, around.context.locale, around.registry.find(command)),
   understood: meant.understanding,
 })
 

@@ -134,14 +134,15 @@ function possibleNames(text: string): readonly string[] {
   return runs.flatMap(run => [run, run.replace(plural, '')]).filter(isNameShaped)
 }
 
-/** Without the punctuation of a sentence. */
-const wordsOf = (text: string): readonly string[] => text.split(' ').map(word => word.replace(/[,:;.?!]+$/, ''))
+/** Without quotes and the punctuation of a sentence. */
+const wordsOf = (text: string): readonly string[] =>
+  text.split(' ').map(word => word.replace(/^["']+|["',:;.?!]+$/g, ''))
 
 /** Longer names first: "wren two" before "wren". */
 function replaceNames(text: string, entries: readonly KitEntry[]): { text: string; used: readonly KitEntry[] } {
   if (entries.length === 0) return { text, used: [] }
   const names = entries.map(({ name }) => name).toSorted((a, b) => b.length - a.length)
-  const pattern = new RegExp(`(?<![^ ])(${names.join('|')})(?:'?s)?(?=[,:;.?!]* |[,:;.?!]*$)`, 'giu')
+  const pattern = new RegExp(`(?<![^ "'])["']?(${names.join('|')})(?:'?s)?["']?(?=[,:;.?!]* |[,:;.?!]*$)`, 'giu')
   const byName = new Map(entries.map(entry => [entry.name, entry]))
   const used = new Set<KitEntry>()
   const replaced = plainText(text)

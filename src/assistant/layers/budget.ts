@@ -5,8 +5,19 @@ import wrapAnsi from 'wrap-ansi'
 
 export const budget = { lines: 12, characters: 900, columns: 42, rows: 18 } as const
 
+/** Between a number and its unit no line ends. */
+const parted = /(?<=\d) (?=(?:[mk]?[AVWΩ]h?|°C|%|s|min|h|cells?|packs?)(?![\p{L}\d]))|(?<=\d h) (?=\d+ min)/gu
+const unbreakable = '\u00a0'
+
+/** For a surface that wraps by itself. */
+export const unbroken = (line: string): string => line.replace(parted, unbreakable)
+
+/** For one that is as wide as that. */
+export const wrapped = (line: string, columns: number): readonly string[] =>
+  wrapAnsi(unbroken(line), columns, { hard: true }).replaceAll(unbreakable, ' ').split('\n')
+
 /** Rows that a line takes on the phone. */
-export const rowsOf = (line: string): number => wrapAnsi(line, budget.columns, { hard: true }).split('\n').length
+export const rowsOf = (line: string): number => wrapped(line, budget.columns).length
 
 /** What the lines use of it. */
 export const usedBy = (lines: readonly string[]) => ({
@@ -23,7 +34,7 @@ export function fits(lines: readonly string[]): boolean {
 /** So much of a text as fills `rows`, ended by "…" where that is not all; a character is not parted. */
 export function cutToRows(text: string, rows: number): string {
   if (rowsOf(text) <= rows) return text
-  const shown = wrapAnsi(text, budget.columns, { hard: true }).split('\n').slice(0, rows)
+  const shown = wrapped(text, budget.columns).slice(0, rows)
   const last = shown.at(-1) ?? ''
   return [...shown.slice(0, -1), `${stringWidth(last) < budget.columns ? last : last.slice(0, -1)}…`].join(' ')
 }

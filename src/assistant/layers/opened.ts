@@ -1,10 +1,11 @@
 // What lies under a short answer, each opened by itself. None goes without what must be said, nor without the deference.
 
 import type { Locale } from '../../ground/locale.ts'
+import { present } from '../../ground/present.ts'
 import type { Text } from '../../ground/text.ts'
 import { labelsIn } from '../labels.words.ts'
 import type { Reply } from '../reply.ts'
-import { linesOf } from './short.ts'
+import { isListing, isReadInto, linesOf } from './short.ts'
 
 export const layers = ['why', 'figures', 'care'] as const
 export type Layer = (typeof layers)[number]
@@ -28,21 +29,30 @@ export function layersOf(reply: Reply): readonly Layer[] {
   return layers.filter(layer => has[layer])
 }
 
+export function titleOf(reply: Reply, layer: Layer): Text {
+  const { all, layers: titles } = labelsIn(reply.locale)
+  return layer === 'why' && isListing(reply) ? all : titles[layer]
+}
+
 export function openLayer(reply: Reply, layer: Layer): Opened {
   const { cautions, deference, locale } = reply
-  const labels = labelsIn(locale)
   const musts = layer === 'care' ? [] : cautions.filter(({ must }) => must).map(({ text }) => text)
-  return { title: labels.layers[layer], lines: contents[layer](reply, labels), closing: [...musts, deference] }
+  return {
+    title: titleOf(reply, layer),
+    lines: contents[layer](reply, labelsIn(locale)),
+    closing: [...musts, deference],
+  }
 }
 
 type Labels = ReturnType<typeof labelsIn>
 
 const contents: Readonly<Record<Layer, (reply: Reply, labels: Labels) => readonly Text[]>> = {
-  why: ({ readAs, working, assumed, locale }, { readAs: read, assumed: label }) => [
-    labelled(read, readAs, locale),
-    ...working,
-    ...assumed.map(text => labelled(label, text, locale)),
-  ],
+  why: (reply, { readAs, assumed: label }) =>
+    present([
+      isReadInto(reply) ? labelled(readAs, reply.readAs, reply.locale) : undefined,
+      ...reply.working,
+      ...reply.assumed.map(text => labelled(label, text, reply.locale)),
+    ]),
   figures: ({ figures, locale }) => figures.map(({ label, text }) => labelled(label, text, locale)),
   care: ({ cautions }) => cautions.map(({ text }) => text),
 }

@@ -21,10 +21,12 @@ export function withLine(reply: Reply, line: Text): Reply {
 export function opened(reply: Reply, wanted: Layer | 'short' | 'judged'): Reply {
   const layer = wanted === 'judged' ? 'why' : wanted
   if (reply.problem || (layer !== 'short' && !layersOf(reply).includes(layer))) return reply
-  if (layer === 'short') return { ...reply, headline: reply.lines[0], lines: [reply.lines[0]] }
-  const lines = [
-    ...(reply.verdict === 'do not charge' || wanted === 'judged' ? reply.lines : []),
-    ...openLayer(reply, layer).lines,
-  ]
-  return { ...reply, headline: joined(lines), lines: lines as unknown as Reply['lines'] }
+  const [first] = reply.lines
+  if (layer === 'short') return { ...reply, headline: first, lines: [first] }
+  const opens = openLayer(reply, layer).lines
+  const lines = reply.lines.slice(
+    0,
+    reply.verdict === 'do not charge' || wanted === 'judged' ? undefined : reply.leads + 1,
+  )
+  return { ...reply, headline: joined([...lines, ...opens]), lines: lines as unknown as Reply['lines'], opens }
 }

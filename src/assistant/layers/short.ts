@@ -57,6 +57,8 @@ function yielded(drafts: readonly Draft[], part: Part): readonly Draft[] {
 }
 
 const fixed = (part: Part, ...texts: readonly Text[]): readonly Draft[] => texts.map(text => ({ part, ways: [text] }))
+const giving = (part: Part, texts: readonly Text[]): readonly Draft[] =>
+  texts.map(text => ({ part, ways: [text, undefined] }))
 /** What must be said is said whole. */
 const shortest = ({ short, text, must }: Caution): Text => (must ? text : (short ?? text))
 
@@ -69,37 +71,37 @@ function opened({ verdict, lines, problem, locale }: Reply): readonly Text[] {
 }
 
 function answered(reply: Reply): readonly Draft[] {
-  const { readAs, alsoAssumed, leads, seeAlso, start, working, locale, cautions } = reply
+  const { readAs, alsoAssumed, leads, seeAlso, start, working, opens = [], locale, cautions } = reply
   const { musts = [], others = [] } = Object.groupBy(
     cautions.filter(one => !one.usual),
     one => (one.must ? 'musts' : 'others'),
   )
   const room = Math.max(0, mostCautions - musts.length)
   const cuts = readingRows.map(rows => locale.own(cutToRows(readingWords(readAs, [], locale), rows)))
-  const reads = reply.question !== undefined && !isListing(reply) && String(readAs) !== reply.command
   const reading = [...new Set([readingWords(readAs, alsoAssumed, locale), readingWords(readAs, [], locale), ...cuts])]
-  const items = isListing(reply) ? working : []
-  const isReason = (index: number) => index === 0 && reply.verdict === 'go with care'
   return present([
     ...fixed('lead', ...opened(reply).slice(0, leads)),
     ...fixed('answer', ...opened(reply).slice(leads)),
-    ...items.map(text => ({ part: 'item' as const, ways: [text, undefined] as const })),
-    reads ? { part: 'reading' as const, ways: reading as unknown as Draft['ways'] } : undefined,
+    ...giving('item', isListing(reply) ? working : opens),
+    isReadInto(reply) ? { part: 'reading' as const, ways: reading as unknown as Draft['ways'] } : undefined,
     seeAlso && { part: 'standing' as const, ways: [standingLine(seeAlso, locale), undefined] as const },
     start && { part: 'start' as const, ways: [start] as const },
     ...[...musts, ...others.slice(0, room)].map((one, index) => {
       const text = index === 0 ? warned(shortest(one), locale) : shortest(one)
-      // The first of a go with care is the reason for it.
-      if (one.must || isReason(index))
-        return { part: one.must ? ('must' as const) : ('caution' as const), ways: [text] as const }
-      return { part: 'caution' as const, ways: [text, undefined] as const }
+      return one.must || one.reason
+        ? { part: one.must ? ('must' as const) : ('caution' as const), ways: [text] as const }
+        : { part: 'caution' as const, ways: [text, undefined] as const }
     }),
     ...fixed('care', ...usual(cautions)),
   ])
 }
 
+/** Whether how it was read says more than what was asked. */
+export const isReadInto = (reply: Reply): boolean =>
+  reply.question !== undefined && !isListing(reply) && String(reply.readAs) !== reply.command
+
 /** Where nothing is judged nor measured, what was listed is the answer. */
-const isListing = ({ lists, verdict, figures }: Reply): boolean =>
+export const isListing = ({ lists, verdict, figures }: Reply): boolean =>
   lists === true && verdict === undefined && figures.every(({ unit }) => unit === 'count')
 
 /** One line stands for all that is said of every charge. */
@@ -110,12 +112,13 @@ const usual = (cautions: readonly Caution[]): readonly Text[] => {
 
 /** The danger first, then what to do, step by step. */
 function refused(reply: Reply): readonly Draft[] {
-  const { cautions, locale } = reply
+  const { cautions, opens = [], locale } = reply
   const [first, ...steps] = opened(reply)
   const todo = [...steps, ...cautions.filter(({ must }) => must).map(shortest)]
   return [
     ...fixed('answer', first as Text),
     ...fixed('must', ...numbered(todo, locale)),
+    ...giving('caution', opens),
     ...fixed('care', ...usual(cautions)),
   ]
 }

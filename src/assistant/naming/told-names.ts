@@ -47,9 +47,12 @@ export function namesTold(plain: string, values: readonly Candidate[], saved: re
 
 const maskedIn = (plain: string, values: readonly Candidate[]): string =>
   values
-    .filter(({ kind }) => kind !== 'count' && kind !== 'number')
+    .filter(({ kind, end }) => kind !== 'count' && kind !== 'number' && !isNamed(plain.slice(end)))
     .toReversed()
     .reduce((text, { start, end }) => text.slice(0, start) + aValue + text.slice(end), plain)
+
+/** What it stands for follows: "storage = 3S 2200 LiPo". */
+const isNamed = (behind: string): boolean => /^ ?=/.test(behind)
 
 /** "Magpie" of "save the red one as magpie", "magpie = 3S 2200 LiPo", "save magpie 3S 2200 LiPo". */
 function nameGiven(masked: string): string | undefined {

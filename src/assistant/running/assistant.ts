@@ -6,7 +6,7 @@ import { planField } from '../../charging/plan/plan.ts'
 import { createInFlight } from '../../ground/in-flight.ts'
 import { english, type Locale } from '../../ground/locale.ts'
 import type { DecimalMark } from '../../ground/show.ts'
-import { createFrames } from '../../language/frames/frame.ts'
+import { createFrames, type Offer } from '../../language/frames/frame.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { Memory } from '../../memory/memory.ts'
 import type { Conversation } from '../asking/around.ts'
@@ -74,9 +74,14 @@ export interface AssistantParts {
   readonly localeFor?: (mark: DecimalMark) => Locale
 }
 
-/** The question that a bare number picks of those that were offered; else what was typed. */
-const numbered = (typed: string, offered: readonly string[]): string =>
-  offered[Number(/^[\s#(]*([1-9])[\s).!]*$/.exec(typed)?.[1] ?? 0) - 1] ?? typed
+const barely = (typed: string): string => typed.replace(/^[\s#(]+|[\s).!?:]+$/g, '').toLowerCase()
+
+/** The question that a number picks of the choices that were shown, or its label of what else was; else what was typed. */
+const picked = (typed: string, offered: readonly Offer[]): string =>
+  offered.find(({ as }) => as === barely(typed))?.question ?? typed
+
+const offersOf = ({ followUps, problem }: Reply): readonly Offer[] =>
+  followUps.map(({ label, question }, at) => ({ as: barely(problem ? String(at + 1) : label), question }))
 
 const anySeed = (): number => randomInt(2 ** 31)
 
@@ -128,14 +133,14 @@ export function createAssistant(parts: AssistantParts): Assistant {
     }
     const { offered, refused: before } = conversation.talk
     const looked = lookup()
-    const asked = typeof question === 'string' ? numbered(question, offered) : question
+    const asked = typeof question === 'string' ? picked(question, offered) : question
     const ask = (told: Conversation) =>
       dispatch(registry, asked, () => contextFor(occasion, now, told, looked), onFault, localeFor('.'), told)
     const reply =
       typeof asked === 'string'
         ? await ask(conversation)
         : await repeats({ question: asked, occasion, looked, conversation, now_ms }, ask)
-    const offers = reply.problem ? reply.followUps.map(one => one.question) : []
+    const offers = offersOf(reply)
     const refused = reply.verdict === 'do not charge' ? (reply.understood?.dangers ?? []) : undefined
     if (offers.length + offered.length > 0 || refused || before)
       frames.set(asker, place, { offered: offers, refused }, now_ms)

@@ -2,7 +2,7 @@
 
 import { type APIActionRowComponent, type APIButtonComponentWithCustomId, ButtonStyle, ComponentType } from 'discord.js'
 import { labelsIn } from '../../assistant/labels.words.ts'
-import { layersOf } from '../../assistant/layers/opened.ts'
+import { layersOf, titleOf } from '../../assistant/layers/opened.ts'
 import type { FollowUp, Reply } from '../../assistant/reply.ts'
 import { present } from '../../ground/present.ts'
 import { type View, writeCustomId } from './custom-id.ts'
@@ -34,7 +34,7 @@ export function buttonRows(reply: Reply, ids: QuestionIds): ButtonRow[] {
     const text = label.length > longestLabel ? `${label.slice(0, longestLabel - 1)}…` : label
     return [{ type: ComponentType.Button, style: ButtonStyle.Secondary, label: text, custom_id } as const]
   }
-  const opens = layersOf(reply).flatMap(layer => button(labelsIn(reply.locale).layers[layer], reply.question, layer))
+  const opens = layersOf(reply).flatMap(layer => button(titleOf(reply, layer), reply.question, layer))
   const asks = reply.followUps
     .slice(0, mostFollowUps)
     .flatMap((one, index) => button(nameOf(one, index, reply), one.question, 'brief'))

@@ -1,6 +1,7 @@
 // Plain text made fit for Discord: its markup escaped, long lines clipped, lists cut to the room there is.
 
 import { labelsIn } from '../../assistant/labels.words.ts'
+import { unbroken } from '../../assistant/layers/budget.ts'
 import type { Locale } from '../../ground/locale.ts'
 
 /**
@@ -8,7 +9,7 @@ import type { Locale } from '../../ground/locale.ts'
  * a line that we begin ourselves cannot become a heading, list or quote.
  */
 export function escapeText(text: string): string {
-  return text
+  return unbroken(text)
     .replace(/[\r\n\t\v\f\u0085\u2028\u2029]+/g, ' ')
     .replace(/[\\*_~`|<>[\]]/g, '\\$&')
     .replace(/:(?=\/\/)/g, '\\:')

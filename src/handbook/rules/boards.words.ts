@@ -31,8 +31,8 @@ export const boardWords: WordsOf<typeof boardsLimits> = locale => {
       say`Set aside what may be hurt, and ask again for the others.`,
     ],
     boardUnknown: () => [
-      say`Measure every pack at rest before you connect it: 0.1 V a cell apart, they drive a great current into each other.`,
-      say`Tell me the volts of each, and I say what would flow. Same type, same cell count, none puffed or hurt.`,
+      say`Measure every pack at rest first: 0.1 V a cell apart, they drive a great current into each other.`,
+      say`Same type and cell count, none puffed or hurt. Tell me the volts of each for more.`,
     ],
     boardSeries: met => [
       say`Do not connect them: packs of ${eachOnce(onBoard(met).map(({ series }) => `${series}S`))} on one board drive a great current into each other, and may burn.`,

@@ -2,6 +2,7 @@
 
 import type { doubts } from '../../charging/situation/doubts.ts'
 import type { KeptDanger } from '../../charging/situation/kept.ts'
+import type { Pack } from '../../charging/things/pack.ts'
 import type { WordsOf } from './lines.ts'
 import { maybeWords } from './maybe.words.ts'
 
@@ -9,11 +10,12 @@ const quotesOf = (kept: readonly KeptDanger[] = []): string =>
   [...new Set(kept.map(({ typed }) => `"${typed}"`))].join(', ')
 
 export const doubtWords: WordsOf<typeof doubts> = locale => {
-  const { say, own } = locale
+  const { say, show, own } = locale
   return {
-    chemistryAssumed: ({ found }) => [
-      say`If it is ${own(found.known.situation.pack?.chemistry.name ?? '')}, as most are (the volts printed on it tell):`,
-    ],
+    chemistryAssumed: ({ found: { known } }) => {
+      const { chemistry, series } = known.situation.pack as Pack
+      return [say`If it is ${own(chemistry.name)} (${show.voltage(series * chemistry.nominal_V.value)} printed on it):`]
+    },
     cellsUnknown: () => [say`The number of cells was not said, so volts are those of one cell.`],
     toldBefore: ({ found }) => {
       const quotes = quotesOf(found.known.situation.kept)

@@ -28,8 +28,9 @@ export const withChange: Way = ({ text, values, ranked, frame, vocabulary, readB
     asksWhatItIs.test(text) ||
     values.some(value => asksFor(value, command, vocabulary))
   if (asksAnew || (values.length === 0 && !isPart)) return undefined
-  // Other words than values tell of no other name.
-  const own = readBy?.(command).values ?? values
+  const { values: own = values, free: named = {} } = readBy?.(command) ?? {}
+  // What bears another name begins anew.
+  if (named.name !== undefined && named.name !== frame.question.options.name) return undefined
   const told = asBefore(text, own, command, frame)
   if (told.length === 0 && own.length > 0) return undefined
   const isMore = adds.test(text)

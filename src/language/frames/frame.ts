@@ -50,13 +50,18 @@ export interface Talk {
   readonly told: readonly StayingDanger[]
   /** The last question that was answered, in notation, where its answer can be kept. */
   readonly answered?: string | undefined
-  /** Questions that the last reply offered by number. */
-  readonly offered: readonly string[]
+  /** Questions that the last reply offered, by the number or the words that it showed. */
+  readonly offered: readonly Offer[]
   /** Where the last reply refused: the dangers that it spoke of. */
   readonly refused?: readonly Danger[] | undefined
 }
 
 export const noTalk: Talk = { frame: undefined, about: undefined, told: [], offered: [] }
+
+export interface Offer {
+  readonly as: string
+  readonly question: string
+}
 
 export interface Frames {
   get(asker: string, place: string, now_ms: number): Talk

@@ -1,5 +1,7 @@
 // Text in blocks, written once and shown twice: plain, and in the part of HTML that Matrix apps agree on.
 
+import { unbroken } from '../../assistant/layers/budget.ts'
+
 /** Plain text, or text made strong or set as code. */
 export type Span = string | { readonly strong: string } | { readonly code: string }
 
@@ -46,7 +48,9 @@ const spansHtml = (spans: readonly Span[]): string =>
 
 /** One line, without the signs that turn the direction of all that follows. */
 const folded = (text: string): string =>
-  text.replace(/\s*[\r\n\u2028\u2029]\s*/g, ' ').replace(/[\u202a-\u202e\u2066-\u2069\0]/g, '')
+  unbroken(text)
+    .replace(/\s*[\r\n\u2028\u2029]\s*/g, ' ')
+    .replace(/[\u202a-\u202e\u2066-\u2069\0]/g, '')
 
 const entities: Readonly<Record<string, string>> = {
   '&': '&amp;',

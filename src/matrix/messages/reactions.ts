@@ -1,7 +1,6 @@
 // What a person can react with below an answer, and the words that do the same in a reply.
 
-import { labelsIn } from '../../assistant/labels.words.ts'
-import { type Layer, layersOf } from '../../assistant/layers/opened.ts'
+import { type Layer, layersOf, titleOf } from '../../assistant/layers/opened.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Text } from '../../ground/text.ts'
 
@@ -25,7 +24,6 @@ export interface Offered {
 
 /** Layers first; where something is asked back, its choices, whose numbers stand in the answer already. */
 export function offeredBy(reply: Reply): readonly Offered[] {
-  const { layers } = labelsIn(reply.locale)
   const asks = (most: number): readonly Offered[] =>
     reply.followUps
       .slice(0, most)
@@ -37,7 +35,11 @@ export function offeredBy(reply: Reply): readonly Offered[] {
   if (reply.problem) return asks(numberSigns.length)
   const opens = reply.question === undefined ? [] : layersOf(reply)
   return [
-    ...opens.map(layer => ({ sign: layerSigns[layer], label: layers[layer], tap: { kind: 'layer', layer } as const })),
+    ...opens.map(layer => ({
+      sign: layerSigns[layer],
+      label: titleOf(reply, layer),
+      tap: { kind: 'layer', layer } as const,
+    })),
     ...asks(mostSuggested),
   ]
 }

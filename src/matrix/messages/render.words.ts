@@ -9,7 +9,8 @@ export const reactWords = (
   { own }: Locale,
 ): Text =>
   joined(
-    taps.map(({ sign, label }) => joined([own(sign), label])),
+    // No line ends within a label.
+    taps.map(({ sign, label = '' }) => own(`${sign} ${label}`.replaceAll(' ', '\u00a0'))),
     ' · ',
   )
 

@@ -100,12 +100,12 @@ const backAgain = () => vi.waitFor(async () => expect((await charging()).text).n
 
 test('stopped, it goes on by the limit that it knew last, and comes back', { timeout: 120_000 }, async () => {
   const before = (await charging()).text
-  expect(before).toContain('0.5 A')
+  expect(before).toContain('0.5\u00a0A')
   await postgres.stop()
   const [, button = ''] = /"custom_id":"(v1:why:[^"]+)"/.exec(before) ?? []
   expect((await answered(press(button))).text).toContain('I cannot look that up')
   const { text, first_ms } = await charging()
-  expect(text).toContain('0.5 A')
+  expect(text).toContain('0.5\u00a0A')
   expect(text).toContain('could not be looked up')
   expect(first_ms).toBeLessThan(discordsPatience_ms)
   expect((await saving()).text).toContain('Not saved')
@@ -118,7 +118,7 @@ test('stopped, it goes on by the limit that it knew last, and comes back', { tim
 test('five seconds slow, it answers in time and saves nothing in silence', { timeout: 120_000 }, async () => {
   delay_ms = 5000
   const { text, first_ms } = await charging()
-  expect(text).toContain('0.5 A')
+  expect(text).toContain('0.5\u00a0A')
   expect(text).toContain('unconfirmed')
   expect(first_ms).toBeLessThan(discordsPatience_ms)
   expect((await saving()).text).toContain('Not saved')
@@ -130,7 +130,7 @@ test('read-only, it looks things up and says that it did not save', { timeout: 1
   await sql('alter role tester set default_transaction_read_only = on', endOthers)
   try {
     await backAgain()
-    expect((await charging()).text).toContain('0.5 A')
+    expect((await charging()).text).toContain('0.5\u00a0A')
     expect((await saving()).text).toContain('Not saved')
   } finally {
     await sql('set default_transaction_read_only = off', 'alter role tester reset default_transaction_read_only')

@@ -201,3 +201,20 @@ describe('what is asked of the answer itself', () => {
 it('that a lead was plugged in the other way round is a danger where nothing could change places', async () => {
   expect((await asking.ask('the other way round')).verdict).toBe('do not charge')
 })
+
+describe('what a reply offers', () => {
+  it.each([
+    ['lesson list', 'next', 'lesson read lesson: label'],
+    ['lesson read lesson: label', 'Next.', 'lesson read lesson: label step: 2'],
+    ['what amps for my 4s 1500 lipo', 'how long?', 'time pack: 4S 1500mAh LiPo current: 1.5A'],
+  ])('below %j is taken up by %j', async (question, label, asked) => {
+    await asking.ask(question)
+    expect((await asking.ask(label)).question).toBe(asked)
+  })
+
+  it('is forgotten with the next reply', async () => {
+    await asking.ask('lesson list')
+    await asking.ask('what amps for my 4s 1500 lipo')
+    expect((await asking.ask('next')).command).not.toBe('lesson read')
+  })
+})

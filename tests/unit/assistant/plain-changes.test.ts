@@ -187,3 +187,28 @@ describe('rules of the club', () => {
     expect(await rules()).toEqual({ maxRate_C: { LiPo: 1 } })
   })
 })
+
+describe('a name', () => {
+  test('is saved after another, whatever it is written in', async () => {
+    for (const said of [
+      'save magpie 3S 720 LiHV',
+      'save "big one" = 6S 5000 LiPo',
+      'save \u201cold blue\u201d 2S 450 LiPo',
+    ])
+      expect((await asking.ask(said)).problem).toBeUndefined()
+    expect(await kit()).toEqual([
+      ['big one', '6S 5000mAh LiPo'],
+      ['magpie', '3S 720mAh LiHV'],
+      ['old blue', '2S 450mAh LiPo'],
+    ])
+    const { question, understood } = await asking.ask('how long for \u201cbig one\u201d at 5A')
+    expect(question).toBe('time pack: 6S 5000mAh LiPo current: 5A')
+    expect(understood?.notUnderstood).toEqual([])
+  })
+
+  test('that is missing is asked for with new ones to choose from', async () => {
+    const { followUps } = await asking.ask('save my 3S 2200 LiPo')
+    expect(followUps.map(({ label }) => label)).toEqual(['my-2200', 'red-2200', 'spare-2200'])
+    expect((await asking.ask('2')).question).toBe('kit save name: red-2200 pack: 3S 2200mAh LiPo')
+  })
+})

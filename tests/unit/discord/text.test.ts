@@ -2,6 +2,7 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { unbroken } from '../../../src/assistant/layers/budget.ts'
 import { clipped, escapeText, fitting, pieces } from '../../../src/discord/messages/text.ts'
 import { english } from '../../../src/ground/locale.ts'
 
@@ -15,14 +16,14 @@ describe('escapeText', () => {
     ['[click](https://evil.example)', String.raw`\[click\](https\://evil.example)`],
     ['`code`', '\\`code\\`'],
     ['# big\n- list\r\n> quote', String.raw`# big - list \> quote`],
-    ['4.35 V at 0,5 A (3S1P)', '4.35 V at 0,5 A (3S1P)'],
+    ['4.35 V at 0,5 A (3S1P)', '4.35\u00a0V at 0,5\u00a0A (3S1P)'],
   ])('makes %j harmless', (text, escaped) => expect(escapeText(text)).toBe(escaped))
 
   it('shows what was typed, whatever it was', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'grapheme' }), text => {
         const line = text.replace(/[\r\n\t\v\f\u0085\u2028\u2029]+/g, ' ')
-        expect(shown(escapeText(text))).toBe(line)
+        expect(shown(escapeText(text))).toBe(unbroken(line))
       }),
     )
   })

@@ -41,10 +41,10 @@ describe('renderReply', () => {
 
   it('offers what can be opened, and shows it below the answer', () => {
     const short = renderReply(replyTo()).body
-    expect(short).not.toContain('2.1 V is under')
-    expect(short).toContain('❔ Why · 🔢 Figures · 1️⃣ At storage')
+    expect(short).not.toContain('is under')
+    expect(short).toContain('❔\u00a0Why · 🔢\u00a0Figures · 1️⃣\u00a0At\u00a0storage')
     const opened = renderReply(replyTo(), { open: 'why' }).body
-    expect(opened).toContain('- 2.1 V is under')
+    expect(opened).toContain('- 2.1\u00a0V is under')
     expect(opened).not.toContain('🔢')
   })
 
