@@ -150,7 +150,7 @@ function besidesTitle(heard: DangersIn, text: string, { about, meant: sure }: To
     about ?? of,
     called !== undefined && ofOwn.test(called) ? undefined : called,
     newTitle,
-    words !== undefined && ofOwn.test(words) ? undefined : words,
+    words !== undefined && (ofOwn.test(words) || permits(words)) ? undefined : words,
   ])
   if (names.length + (sure ? 1 : 0) === 0) return heard
   const left = names.reduce(leftOut, text)
@@ -160,6 +160,10 @@ function besidesTitle(heard: DangersIn, text: string, { about, meant: sure }: To
   return { told, suspected: heard.suspected.filter(danger => rest.suspected.includes(danger)) }
 }
 
+/** "Packs may charge overnight": what it says may be done is judged like what is done, and no club's rule allows it. */
+const permits = (words: string): boolean =>
+  /\b(?:may|can|could|allow\w*|permit\w*|okay|ok|fine|free to|no need|needn't)\b/i.test(words) &&
+  !/\b(?:not|never|no one|nobody (?:may|can)|cannot|\w+n't|unless|only)\b/i.test(words)
 const ofOwn = /\b(?:i|i'm|my|mine)\b/i
 
 function leftOut(text: string, name: string): string {

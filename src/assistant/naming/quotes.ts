@@ -14,6 +14,8 @@ export const quotesIn = (plain: string): readonly string[] =>
 export const joints: ReadonlySet<string> = new Set(words)
 const piece = /^\s*"?(\p{L}[\p{L}\p{M}\p{N}'-]*|\d+(?![\p{L}\d.,:]))"?/u
 const mostWords = 3
+/** "Pack Fern" is called Fern; in "pack 2" the word is of the name. */
+const what = /^\s*(?:pack|battery|lipo|charger|supply) +"?\p{L}/iu
 
 /** The name that a text begins with; a number behind it is hung on, as no word of a name is one. */
 export function nameAt(text: string): string | undefined {
@@ -21,7 +23,7 @@ export function nameAt(text: string): string | undefined {
   let rest = text
   for (let found = piece.exec(rest); found && words.length < mostWords; found = piece.exec(rest)) {
     const [whole, word = ''] = found
-    const isJoint = joints.has(word.toLowerCase())
+    const isJoint = joints.has(word.toLowerCase()) || (words.length === 0 && what.test(rest))
     if (isJoint && words.length > 0) break
     if (!isJoint) words.push(word)
     rest = rest.slice(whole.length)

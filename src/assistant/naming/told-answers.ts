@@ -62,7 +62,7 @@ const heading =
 /** "Our answer on", of which the title is what follows. */
 const answerOn =
   /^(?:(?:our|the|a|an|my|new|standard|standing|official|usual|club|fixed|final|pinned) )*(?:answer|reply|card|pin|faq|note|entry|rule)s?\b(?: (?:on|about|for|to|of|regarding))?[ :]*/iu
-const onWhat = /\b(?:answer|reply|card|faq|note)s? (?:on|about|regarding) /giu
+const onWhat = /\b(?:answer|reply|card|faq|note)s? (?:(?:on|about|regarding) |(?=[^:,.?!]{2,40}: ))/giu
 /** What joins the title that something has to the one it gets. */
 const becoming =
   /^["']?[ ,]*(?:(?:card|answer|pin|ought|should|shall|must|had|better|will|can|could|is|are|be|to|into|as|called|named|titled|call|rename|retitle|it|now|from|on|today|becomes?|gets|gets the|the(?= (?:new )?(?:title|name)\b)|new|title|name|->|=>|=|:)[ :]+)+/iu

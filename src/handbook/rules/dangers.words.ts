@@ -12,6 +12,7 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
   injury: () => [
     say`First aid first, and let somebody call for help while you do it.`,
     say`A burn, or something in the eye or on the skin: cool running water for 20 minutes at once, then have it seen.`,
+    say`Something swallowed, or smoke breathed: to fresh air, and call the emergency number or go to hospital at once, even if nothing hurts. A cut: press on it.`,
     say`A shock from the mains: power off before you touch anybody. The pack waits: do not charge, open or move it.`,
   ],
   swollen: () => [

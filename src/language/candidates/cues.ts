@@ -27,10 +27,17 @@ export function cueBefore(sentence: Sentence, first: number): string | undefined
     if (fillers.has(word) && !isVerb(sentence, at)) continue
     // "Stop at 4.1": where it is to end.
     if (word === 'at' && ends.has(sentence.word(at - 1))) return 'until'
+    // "It is down to 3.8": where it stands, unless it is brought there.
+    if (word === 'to' && sentence.word(at - 1) === 'down' && !isBrought(sentence, at)) return 'down'
     return cues.has(word) ? (same.get(word) ?? word) : undefined
   }
   return undefined
 }
+
+const bringing = /^(?:drain|discharg|bring|brought|tak|get|go|put|empty|run|pull|charg|burn|stor|how|want|need)/
+const farthest = 10
+const isBrought = (sentence: Sentence, at: number): boolean =>
+  Array.from({ length: farthest }, (_, back) => sentence.word(at - 2 - back)).some(word => bringing.test(word))
 
 /** "about" and "around" give way to a preposition before them; alone they are the cue. */
 const isVerb = (sentence: Sentence, at: number): boolean =>

@@ -101,14 +101,18 @@ const rates = /\d ?c\b/gi
 
 /** "Label says 3C", "3C charge", "it has 3C on it": what the label allows, not what is to be set. */
 function isOfLabel(sentence: Sentence, { cue = '', next, start }: Candidate, after: number): true | undefined {
+  if (next === 'discharge') return undefined
   const isBeside = labelCues.has(cue) || (next === 'charge' && cue !== 'at')
   const isOnIt = next === 'on' && /^(?:it|them|the|its)$/.test(sentence.word(after + 1))
   const isOnly = (sentence.text.match(rates) ?? []).length === 1
   const before = sentence.text.slice(0, start)
   const isSaid =
     cue === 'at' ? /\b(?:says?|allows?|states?)\b/.test(before) : sentence.mentions(labels) || itSays.test(before)
-  return isBeside || (isOnly && (isOnIt || isSaid)) ? true : undefined
+  const isInClause = (cue === 'charge' || cue === 'max') && labelled.test(before)
+  return isBeside || isInClause || (isOnly && (isOnIt || isSaid)) ? true : undefined
 }
+/** "Label: max charge 5C. Going 3C": of its own clause. */
+const labelled = /\b(?:label|sticker|wrapper|datasheet)s?\b[^.;?!\d]*$/
 
 const flying = wordSet(
   'draw draws drawing drew pull pulls pulling cruise cruises cruising hover hovers hovering throttle flight flying fly flies average avg climb climbing airborne',

@@ -85,6 +85,13 @@ const signs: readonly Sign[] = [
     from: isOfOne,
     holds: ({ values }) => severalKinds(values) && !values.some(({ kind }) => kind === 'source'),
   },
+  // "5 A on a 4S 2200, fine by our rules": a list answers no question about this pack.
+  {
+    meant: command => command.name === 'current',
+    from: ({ options }) => options.length === 0,
+    holds: ({ values, pack }) =>
+      pack?.series !== undefined && values.some(({ kind }) => kind === 'current' || kind === 'rate'),
+  },
   // "180 W into 21 V, how many amps": of watts and volts alone the amps are asked.
   {
     meant: command => command.alone !== undefined && takes(command, 'pack', 'current', 'power'),

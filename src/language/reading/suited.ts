@@ -18,6 +18,14 @@ const highestCell_V = 4.5
 
 type Values = readonly Candidate[]
 
+/** "A 30 A fuse for a 12 A charger", "60C discharge, 5C charge": of several what is said of another thing sets nothing. */
+const besides =
+  (of: Candidate['kind'], other: RegExp) =>
+  (values: Values): Values => {
+    const isOther = ({ kind, next = '' }: Candidate) => kind === of && other.test(next)
+    return values.some(value => value.kind === of && !isOther(value)) ? values.filter(value => !isOther(value)) : values
+  }
+
 const takes = ({ options }: CommandWords, ...kinds: readonly string[]): boolean =>
   options.some(({ kind }) => kinds.includes(kind))
 const has = ({ options }: CommandWords, ...names: readonly string[]): boolean =>
@@ -29,6 +37,7 @@ const rows: readonly (readonly [
   (values: Values, of: CommandWords, series?: number) => Values,
 ])[] = [
   [() => true, values => values.filter(({ kind, text }) => kind !== 'load' && !(kind === 'number' && text === ''))],
+  [() => true, besides('rate', /^discharge$/)],
   [() => true, ofAllPeople],
   [() => true, ofOneCar],
   [() => true, grown],
@@ -43,7 +52,7 @@ const rows: readonly (readonly [
   [() => true, withChargers],
   [({ name }) => name === 'source', withStore],
   [of => takes(of, 'clock'), withStart],
-  [() => true, withoutFuse],
+  [() => true, besides('current', /^fuses?$/)],
   [({ name }) => name === 'source' || name === 'supply', withoutUnknown],
 ]
 
@@ -200,15 +209,6 @@ function withReadings(values: Values, _: CommandWords, series?: number): Values 
       : value.pack?.series === 1 || told.some(level => isCountOf(value, level))
   return values.flatMap(value => (value === first ? [row] : told.includes(value) || counts(value) ? [] : [value]))
 }
-
-/** "A 30 A fuse for a 12 A charger": what a fuse is made for loads nothing. */
-function withoutFuse(values: Values): Values {
-  const amps = values.filter(({ kind }) => kind === 'current')
-  return amps.some(({ next }) => !isFuse.test(next ?? ''))
-    ? values.filter(value => !(amps.includes(value) && isFuse.test(value.next ?? '')))
-    : values
-}
-const isFuse = /^fuses?$/
 
 /** "From 7 to 10", "it is 8, out by 9": of two times that both could be the end the first is the start. */
 function withStart(values: Values): Values {

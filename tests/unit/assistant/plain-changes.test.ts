@@ -49,6 +49,8 @@ describe('names as people type them', () => {
     ['save “big one” = 6S 5000 LiPo', 'big one', '6S 5000mAh LiPo'],
     ['call my 4s 1500 lipo hawk', 'hawk', '4S 1500mAh LiPo'],
     ['please save the yellow 2S 800 LiPo as Tit Two', 'tit two', '2S 800mAh LiPo'],
+    ['save pack Alder: 5S 900 LiPo', 'alder', '5S 900mAh LiPo'],
+    ['save pack 7: 5S 900 LiPo', 'pack-7', '5S 900mAh LiPo'],
   ])('%s', async (words, name, notation) => {
     const { problem } = await asking.ask(words)
     // What is not quite sure is asked about first.
@@ -92,6 +94,21 @@ describe('standard answers', () => {
     expect(await titles()).not.toContain('Adapters')
     await asking.ask('undo', moderator)
     expect(await titles()).toContain('Adapters')
+  })
+
+  test.each([
+    'add a club rule: packs may charge overnight in the barn with nobody there',
+    'put this on the board: members can leave a charge alone for an hour',
+  ])('that would allow a danger is refused: %s', async words => {
+    const { verdict, followUps } = await asking.ask(words, moderator)
+    expect([verdict, followUps]).toEqual(['do not charge', []])
+    await asking.ask('yes', moderator)
+    expect(await titles()).toHaveLength(3)
+  })
+
+  test('that forbids one is kept', async () => {
+    await asking.ask('keep this as a rule: nobody charges overnight in the barn', moderator)
+    expect(await titles()).toContain('Nobody charges overnight in the barn')
   })
 
   test('a yes to nothing, of another or after something else changes nothing', async () => {

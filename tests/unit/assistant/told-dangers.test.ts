@@ -36,6 +36,13 @@ describe('what lasts', () => {
     expect(await verdicts(...told)).toEqual(['go', 'do not charge', 'do not charge', 'do not charge'])
   })
 
+  it('is found on a pack that crashed, in the fewest words', async () => {
+    expect(await verdicts('my 5s 900 lipo came down hard, ok to charge?', 'dent of 4 mm, cells all at 3.8')).toEqual([
+      'go with care',
+      'do not charge',
+    ])
+  })
+
   it('keeps no other pack out', async () => {
     expect(await last('my wren is puffed', 'what amps for plover')).toBe('go')
     expect(await last('what amps for a 6s 1300 lipo')).toBe('go')

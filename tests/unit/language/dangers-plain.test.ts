@@ -24,6 +24,18 @@ describe('plain sentences', () => {
   })
 })
 
+describe('smoke and fire', () => {
+  const said = [
+    'the price of a 5s 900 is on fire this year. amps for one?',
+    'that film about exploding batteries was dull. storage volts of a 5s?',
+  ]
+  test('in another sense send nobody out, but are spoken of', () => {
+    const found = said.map(text => dangersIn(text))
+    expect(found.map(({ told }) => told.some(({ danger }) => danger === 'fire'))).toEqual([false, false])
+    expect(found.map(({ suspected }) => suspected.includes('fire'))).toEqual([true, true])
+  })
+})
+
 describe('a cell count set on the charger', () => {
   test('that is not the one of the pack is told, in any verb', () => {
     expect(listed(countsApart).filter(text => !toldIn(text).includes('wrongCount'))).toEqual([])

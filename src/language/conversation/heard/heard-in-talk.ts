@@ -12,7 +12,7 @@ import { opensAsking } from './asks-nothing.ts'
 
 /** What a text tells behind what was said before; `namesCharger` where it names a charger of the kit. */
 export const heardInTalk = (heard: DangersIn, text: string, talk: Talk, namesCharger: boolean): DangersIn =>
-  [besidesSource, ofOtherType, inCharge, leftLow, onBoard].reduce(
+  [besidesSource, ofOtherType, inCharge, leftLow, onBoard, afterCrash].reduce(
     (sofar, hear) => hear(sofar, text, talk, namesCharger),
     heard,
   )
@@ -104,6 +104,16 @@ function onBoard(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
     return series !== before.series || chemistry !== before.chemistry
   })
   return differs ? withTold(heard, 'boardMixed', text) : heard
+}
+
+/** "Dent of 3 mm, cells all equal": behind a crash it is what was found on that pack. */
+function afterCrash(heard: DangersIn, text: string, { told }: Talk): DangersIn {
+  const [found] = told.some(({ danger }) => danger === 'crashed')
+    ? heard.suspected.filter(danger => danger === 'pierced' || danger === 'swollen')
+    : []
+  if (!found) return heard
+  const suspected = heard.suspected.filter(danger => danger !== found)
+  return withTold({ ...heard, suspected }, found, text)
 }
 
 /** The whole text tells it. */

@@ -94,6 +94,15 @@ describe('packs that hang together', () => {
     expect(question?.options.packs).toMatch(options.packs)
   })
 
+  it.each([
+    ['5S 900 label: max charge 4C. going 2C today, amps', { pack: '5S 900mAh LiPo 4C charge', current: '2C' }],
+    ['label: 70C discharge, 4C charge, 5S 900. I want 2C', { pack: '5S 900mAh LiPo 4C charge', current: '2C' }],
+    ['somebody wants 3A on a 5s 900, fine by our rules?', { pack: '5S 900mAh LiPo', current: '3A' }],
+    ['5S 900 lipo at 1A, it is down to 3.7 a cell, how long', { from: '3.7V per cell', current: '1A' }],
+  ])('are told apart from what is printed, ruled and left: %j', (text, options) => {
+    expect(optionsOf(text)?.options).toMatchObject(options)
+  })
+
   it('feed each other where a word says so', () => {
     expect(optionsOf('what current for a 2S 700 lipo off a 5S 4000 lipo')).toMatchObject({
       command: 'current',
