@@ -32,6 +32,10 @@ const ofNothing = /^\W*(?:please |pls )?(?:pin|keep|save|store|post)(?: please| 
 const ofAnswers =
   /\b(?:pin\w*|post\w*|board|answers?|reply|replies|cards?|faq|everybody|everyone|all of us|official|standing|standard|what you)\b/iu
 const ofPack = /\b(?:packs?|batter(?:y|ies)|chargers?|my|mine)\b/iu
+/** "Remember my charger: …" */
+const ofOwn =
+  /^\W*(?:(?:please|pls|can you|could you) )*(?:remember|save|store|keep)(?: this| that)? (?:my|our) (?:\w+ ){0,2}(?:packs?|batter(?:y|ies)|chargers?|supply|source)\b/iu
+const ofKit: ReadonlySet<string> = new Set(['pack', 'charger', 'source'])
 const ofBefore = /\b(?:old|previous|former|earlier|word(?:ing|s)|text|was|were|before)\b/iu
 const limitNoun = /\b(?:limit(?:s|ation|ations)?|caps?|ceiling|restrictions?|rule)\b/iu
 /** What a rule of the club is made of. */
@@ -121,6 +125,7 @@ export function commandMeant(
     if (!isForKit(rest, heading, isOfPack)) return 'answer save'
     if (heading !== undefined) return 'kit save'
   }
+  if (ofOwn.test(plain) && values.some(({ kind }) => ofKit.has(kind))) return 'kit save'
   const isOfRules = saved.length === 0 && values.every(({ kind }) => ofRules.has(kind))
   if (isLifting && limitNoun.test(plain) && !answerNoun.test(plain) && isOfRules) return 'house set'
   if (first === 'restore' && limitNoun.test(plain) && values.length === 0) return 'undo'
