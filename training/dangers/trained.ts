@@ -1,10 +1,11 @@
 // The weights of the opinion on dangers, by gradient steps in a fixed order: the same corpus and code give the same weights.
 
 import { type Features, featuresOf, fewerPlaces, places } from '../../src/language/dangers/opinion/features.ts'
-import { judged, sharesOf, type Weights, weightOf } from '../../src/language/dangers/opinion/opinion.ts'
+import { judged, type Weights, weightOf } from '../../src/language/dangers/opinion/opinion.ts'
 import { conceptNumbers, ready } from '../../src/language/dangers/reader.ts'
 import { figuresIn } from '../../src/language/dangers/relations/figures.ts'
 import { valuesOf } from '../../src/language/dangers/relations/values.ts'
+import { sharesOf } from '../../src/language/model/model.ts'
 import { allExamples, type Example } from './examples.ts'
 
 interface Seen extends Example {
@@ -116,7 +117,7 @@ function whichDanger(examples: readonly Seen[]): Float64Array {
       scores.fill(0)
       for (const at of from)
         for (let n = 0; n < scores.length; n += 1) scores[n] = (scores[n] ?? 0) + value * (learned.weights[at + n] ?? 0)
-      const errors = sharesOf(Array.from(scores)).map((share, n) => {
+      const errors = Array.from(sharesOf(scores, 1), (share, n) => {
         const isTold = dangers.some(danger => danger === judged[n])
         return share - (isTold ? 1 / dangers.length : 0)
       })

@@ -3,24 +3,21 @@
 import { stemsOf } from '../../handbook/search/words.ts'
 import words from './deed-words.json' with { type: 'json' }
 
-/** Of short verbs too: "putting", "pinned". */
-const shortStems = (text: string): readonly string[] => stemsOf(text).map(one => one.replace(/^(.)(.)(.)\3$/, '$1$2$3'))
-
 export type Deed = keyof typeof words.deeds
 
 const phrases = (Object.keys(words.deeds) as Deed[]).flatMap(deed =>
-  words.deeds[deed].split(', ').map(phrase => ({ deed, stems: shortStems(phrase) })),
+  words.deeds[deed].split(', ').map(phrase => ({ deed, stems: stemsOf(phrase) })),
 )
 
 const ofDeeds: ReadonlySet<string> = new Set(phrases.flatMap(({ stems }) => stems))
 
 /** What is told beside it. */
 export const besideDeeds = (text: string): string =>
-  text.replace(/[\p{L}\p{N}]+/gu, word => (shortStems(word).some(one => ofDeeds.has(one)) ? '' : word))
+  text.replace(/[\p{L}\p{N}]+/gu, word => (stemsOf(word).some(one => ofDeeds.has(one)) ? '' : word))
 
 /** What the words tell first of all, the longer phrase before the shorter; a name among them is none of them. */
 export function deedsIn(text: string): readonly Deed[] {
-  const said = shortStems(text)
+  const said = stemsOf(text)
   return phrases
     .flatMap(({ deed, stems }) => {
       const at = placeOf(stems, said)
@@ -34,9 +31,9 @@ export function deedsIn(text: string): readonly Deed[] {
 /** "Don't delete", "never just drop", "somebody deleted": it is not to be done. */
 const isOnlyTold = (before: readonly string[]): boolean =>
   before.some(one => denials.has(one)) || (tellers.has(before.at(-1) ?? '') && !modals.has(before.at(-2) ?? ''))
-const tellers: ReadonlySet<string> = new Set(shortStems(words.tellers))
-const modals: ReadonlySet<string> = new Set(shortStems(words.modals))
-const denials: ReadonlySet<string> = new Set(shortStems(words.denials))
+const tellers: ReadonlySet<string> = new Set(stemsOf(words.tellers))
+const modals: ReadonlySet<string> = new Set(stemsOf(words.modals))
+const denials: ReadonlySet<string> = new Set(stemsOf(words.denials))
 
 const mostBetween = 6
 

@@ -78,7 +78,7 @@ function stemAnew(word: string): string {
   return word
     .replace(/(?<=..)ies$/, 'y')
     .replace(/(?<=...)(?:ing|ed|es|s)$/, '')
-    .replace(/(?<=...)(.)\1$/, '$1')
+    .replace(/(?<=..)(.)\1$/, '$1')
     .replace(/(?<=...)e$/, '')
 }
 

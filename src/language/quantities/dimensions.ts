@@ -18,6 +18,8 @@ export interface Unit {
   readonly exponent: number
   readonly factor?: number
   readonly offset?: number
+  /** Read in notation alone. */
+  readonly isNoWord?: true
 }
 
 export interface Dimension {
@@ -29,17 +31,23 @@ export interface Dimension {
   readonly example: string
 }
 
-const ten = (exponent: number, ...names: string[]): Record<string, Unit> =>
-  Object.fromEntries(names.map(name => [name, { exponent }]))
-const times = (factor: number, ...names: string[]): Record<string, Unit> =>
-  Object.fromEntries(names.map(name => [name, { exponent: 0, factor }]))
+const named = (names: string, unit: Unit): Record<string, Unit> =>
+  Object.fromEntries(names.split(', ').map(name => [name, unit]))
+const ten = (exponent: number, names: string) => named(names, { exponent })
+const times = (factor: number, names: string) => named(names, { exponent: 0, factor })
+/** "Amp hours", "amp-hour", "amphours". */
+const hours = (names: string): string =>
+  names
+    .split(', ')
+    .flatMap(name => [`${name} hour`, `${name} hours`, `${name}hour`, `${name}hours`, `${name} h`])
+    .join(', ')
 
-/** Units are looked up in lower case. Inch, foot, ounce and pound are exact by the 1959 yard and pound agreement. */
+/** Units in lower case, as they are written and as people call them. Inch, foot, ounce and pound are exact by the 1959 yard and pound agreement. */
 export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
   current: {
     units: {
-      ...ten(0, 'a', 'amp', 'amps', 'ampere', 'amperes'),
-      ...ten(-3, 'ma', 'milliamp', 'milliamps', 'milliampere', 'milliamperes'),
+      ...ten(0, 'a, amp, amps, amper, ampers, ampere, amperes, ampère, ampères, amperios'),
+      ...ten(-3, 'ma, milliamp, milliamps, milliampere, milliamperes'),
     },
     written: 'A',
     min: 0.01,
@@ -47,28 +55,35 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     example: '1.5A',
   },
   voltage: {
-    units: { ...ten(0, 'v', 'volt', 'volts'), ...ten(-3, 'mv', 'millivolt', 'millivolts') },
+    units: { ...ten(0, 'v, volt, volts, voltios'), ...ten(-3, 'mv, millivolt, millivolts') },
     written: 'V',
     min: 0,
     max: 100,
     example: '3.85V',
   },
   capacity: {
-    units: { ...ten(0, 'ah', 'a·h'), ...ten(-3, 'mah', 'ma·h') },
+    units: {
+      ...ten(0, `ah, a h, a·h, ${hours('amp, amps, ampere')}`),
+      ...ten(-3, `mah, ma h, ma·h, mahs, m ah, milliamperehours, ${hours('milliamp, milliamps, milliampere')}`),
+    },
     written: 'mAh',
     min: 0.02,
     max: 60,
     example: '720mAh',
   },
   energy: {
-    units: { ...ten(0, 'wh', 'w·h'), ...ten(3, 'kwh', 'kw·h'), ...ten(-3, 'mwh') },
+    units: {
+      ...ten(0, `wh, w h, w·h, ${hours('watt')}`),
+      ...ten(3, `kwh, kw·h, ${hours('kilowatt')}`),
+      ...ten(-3, 'mwh'),
+    },
     written: 'Wh',
     min: 0.1,
     max: 5000,
     example: '74Wh',
   },
   power: {
-    units: { ...ten(0, 'w', 'watt', 'watts'), ...ten(3, 'kw') },
+    units: { ...ten(0, 'w, wat, watt, watts, vatios, va'), ...ten(3, 'kw, kilowatt, kilowatts, kva') },
     written: 'W',
     min: 0.5,
     max: 3000,
@@ -76,9 +91,9 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
   },
   resistance: {
     units: {
-      ...ten(0, 'Ω', 'ohm', 'ohms'),
-      ...ten(-3, 'mΩ', 'mohm', 'mohms', 'milliohm', 'milliohms'),
-      ...ten(-6, 'µΩ', 'uohm', 'microohm', 'microohms'),
+      ...ten(0, 'ω, ohm, ohms'),
+      ...ten(-3, 'mω, m ω, mr, mohm, mohms, milliohm, milliohms, miliohm, miliohms, milli ohm, milli ohms'),
+      ...ten(-6, 'µω, uohm, microohm, microohms'),
     },
     written: 'mΩ',
     min: 0.00001,
@@ -87,23 +102,31 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
   },
   temperature: {
     units: {
-      ...ten(0, '°c', 'c', 'celsius', 'centigrade'),
-      ...Object.fromEntries(['°f', 'f', 'fahrenheit'].map(name => [name, { exponent: 0, factor: 5 / 9, offset: -32 }])),
+      ...ten(0, '°c, ° celsius, ° centigrade, °, º, º c, deg, degs, deg c, c, celsius, centigrade, grad, grados'),
+      ...ten(0, 'degree, degrees, degree c, degrees c, degree celsius, degrees celsius, degrees centigrade'),
+      ...named('°f, ° fahrenheit, f, fahrenheit, deg f, degrees f, degrees fahrenheit', {
+        exponent: 0,
+        factor: 5 / 9,
+        offset: -32,
+      }),
     },
     written: '°C',
     min: -50,
     max: 150,
     example: '25°C',
   },
-  share: { units: ten(-2, '%', 'percent', 'pct'), written: '%', min: 0, max: 1, example: '80%' },
-  rate: { units: ten(0, 'c'), written: 'C', min: 0.01, max: 20, example: '2C' },
+  share: { units: ten(-2, '%, percent, per cent, pct, prozent'), written: '%', min: 0, max: 1, example: '80%' },
+  rate: { units: ten(0, 'c, c rate'), written: 'C', min: 0.01, max: 20, example: '2C' },
   length: {
     units: {
-      ...ten(0, 'm', 'metre', 'metres', 'meter', 'meters'),
-      ...ten(-2, 'cm'),
-      ...ten(-3, 'mm'),
-      ...times(0.3048, 'ft', 'foot', 'feet', "'"),
-      ...times(0.0254, 'in', 'inch', 'inches', '"'),
+      ...ten(0, 'm, metre, metres, meter, meters'),
+      ...ten(-2, 'cm, centimetre, centimetres, centimeter, centimeters'),
+      ...ten(-3, 'mm, millimetre, millimetres, millimeter, millimeters'),
+      ...times(0.3048, 'ft, foot, feet'),
+      ...times(0.0254, 'inch, inches, "'),
+      // In a sentence these are other words.
+      ...named("'", { exponent: 0, factor: 0.3048, isNoWord: true }),
+      ...named('in', { exponent: 0, factor: 0.0254, isNoWord: true }),
     },
     written: 'm',
     min: 0.001,
@@ -112,10 +135,10 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
   },
   mass: {
     units: {
-      ...ten(0, 'kg'),
-      ...ten(-3, 'g', 'gram', 'grams'),
-      ...times(0.028349523125, 'oz', 'ounce', 'ounces'),
-      ...times(0.45359237, 'lb', 'lbs', 'pound', 'pounds'),
+      ...ten(0, 'kg, kilo, kilos, kilogram, kilograms'),
+      ...ten(-3, 'g, gr, gram, grams, gramme, grammes'),
+      ...times(0.028349523125, 'oz, ounce, ounces'),
+      ...times(0.45359237, 'lb, lbs, pound, pounds'),
     },
     written: 'g',
     min: 0.0001,

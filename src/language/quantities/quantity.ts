@@ -109,7 +109,7 @@ function unitOf(word: string | undefined, { units }: Pick<Dimension, 'units'>): 
   const name = word.replace(/^(?:°|deg(?:rees?)?(?= ?[cf]$)) ?/i, '°')
   // A capital M before an ohm would be a million of them: never a thousandth.
   if (/^M(?:Ω|ohm)/.test(name)) return undefined
-  const lower = name.toLowerCase().replace('ω', 'Ω')
+  const lower = name.toLowerCase()
   return Object.hasOwn(units, lower) ? units[lower] : undefined
 }
 

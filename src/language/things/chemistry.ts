@@ -34,8 +34,12 @@ const anySpelling = new RegExp(
 
 export function takeChemistry(scan: Scanner): Chemistry | undefined {
   const found = scan.take(anySpelling)?.[0]
-  return found === undefined ? undefined : (known.get(bare(found)) ?? known.get(bare(found).replace(/s$/, '')))
+  return found === undefined ? undefined : chemistryCalled(bare(found))
 }
+
+/** By a spelling in lower case without what parts its words. */
+export const chemistryCalled = (name: string): Chemistry | undefined =>
+  known.get(name) ?? known.get(name.replace(/s$/, ''))
 
 /** Throws a Problem that lists the names. */
 export function readChemistry(text: string): Chemistry {

@@ -1,9 +1,9 @@
 // Numbers with their units, whatever people call them.
 
 import { distance } from 'fastest-levenshtein'
-import type { DimensionName } from '../../quantities/dimensions.ts'
+import { type Dimension, type DimensionName, dimensions } from '../../quantities/dimensions.ts'
 import { halfEnd, type Numeral } from './numerals.ts'
-import type { Tokens } from './tokens.ts'
+import { Tokens } from './tokens.ts'
 
 export type Measured = DimensionName | 'area' | 'gauge' | 'fahrenheit' | 'time'
 
@@ -23,68 +23,37 @@ export interface Measure {
 interface Unit {
   readonly dimension: Measured
   readonly exponent: number
-  readonly factor?: number
+  readonly factor?: number | undefined
 }
 
-const unit = (dimension: Measured, exponent: number, names: string, factor?: number) =>
-  names.split(', ').map(name => [name, { dimension, exponent, factor }] as const)
+const unit = (dimension: Measured, factor: number, names: string) =>
+  names.split(', ').map(name => [name, { dimension, exponent: 0, factor }] as const)
 
-const hours = (prefixes: string): string =>
-  prefixes
-    .split(', ')
-    .flatMap(name => [`${name} hour`, `${name} hours`, `${name}hour`, `${name}hours`, `${name} h`])
-    .join(', ')
+/** Degrees of another scale are kept as typed, and shares in percent. */
+const measured = ([of, { units: names }]: [string, Dimension]) =>
+  Object.entries(names).flatMap(([name, { exponent, factor, offset, isNoWord }]) => {
+    const dimension = offset === undefined ? (of as DimensionName) : ('fahrenheit' as const)
+    const one = {
+      dimension,
+      exponent: of === 'share' ? 0 : exponent,
+      factor: offset === undefined ? factor : undefined,
+    }
+    const words = new Tokens(name).tokens.map(({ word }) => word)
+    return isNoWord ? [] : [[words.join(' '), one] as const]
+  })
 
 const listed: readonly (readonly [string, Unit])[] = [
-  ...unit('current', 0, 'a, amp, amps, amper, ampers, ampere, amperes, ampère, ampères, amperios'),
-  ...unit('current', -3, 'ma, milliamp, milliamps, milliampere, milliamperes'),
-  ...unit('voltage', 0, 'v, volt, volts, voltios'),
-  ...unit('voltage', -3, 'mv, millivolt, millivolts'),
-  ...unit('capacity', 0, `ah, a h, a · h, ${hours('amp, amps, ampere')}`),
-  ...unit(
-    'capacity',
-    -3,
-    `mah, ma h, ma · h, mahs, m ah, milliamperehours, ${hours('milliamp, milliamps, milliampere')}`,
-  ),
-  ...unit('energy', 0, `wh, w h, w · h, ${hours('watt')}`),
-  ...unit('energy', 3, `kwh, ${hours('kilowatt')}`),
-  ...unit('power', 0, 'w, wat, watt, watts, vatios, va'),
-  ...unit('power', 3, 'kw, kilowatt, kilowatts, kva'),
-  ...unit('resistance', 0, 'ω, ohm, ohms'),
-  ...unit('resistance', -3, 'mω, m ω, mr, mohm, mohms, milliohm, milliohms, miliohm, miliohms, milli ohm, milli ohms'),
-  ...unit(
-    'temperature',
-    0,
-    '° c, ° celsius, ° centigrade, °, º, º c, deg, degs, deg c, celsius, centigrade, grad, grados',
-  ),
-  ...unit(
-    'temperature',
-    0,
-    'degree, degrees, degree c, degrees c, degree celsius, degrees celsius, degrees centigrade',
-  ),
-  ...unit('temperature', 0, 'c'),
-  ...unit('fahrenheit', 0, '° f, ° fahrenheit, f, fahrenheit, deg f, degrees f, degrees fahrenheit'),
-  ...unit('rate', 0, 'c, c rate'),
-  ...unit('share', 0, '%, percent, per cent, pct, prozent'),
-  ...unit('length', 0, 'm, metre, metres, meter, meters'),
-  ...unit('length', -2, 'cm, centimetre, centimetres, centimeter, centimeters'),
-  ...unit('length', -3, 'mm, millimetre, millimetres, millimeter, millimeters'),
-  ...unit('length', 0, 'ft, foot, feet', 0.3048),
-  ...unit('length', 0, 'inch, inches, "', 0.0254),
-  ...unit('mass', -3, 'g, gr, gram, grams, gramme, grammes'),
-  ...unit('mass', 0, 'kg, kilo, kilos, kilogram, kilograms'),
-  ...unit('mass', 0, 'oz, ounce, ounces', 0.028349523125),
-  ...unit('mass', 0, 'lb, lbs, pound, pounds', 0.45359237),
-  ...unit('area', 0, 'mm 2, mm ², mm ^ 2, sq mm, square mm, sqmm, square millimetre, square millimetres'),
-  ...unit('area', 0, 'square millimeter, square millimeters, mm squared'),
-  ...unit('gauge', 0, 'awg, gauge, ga'),
-  ...unit('time', 0, 's, sec, secs, second, seconds'),
-  ...unit('time', 0, 'm, min, mins, minute, minutes, minuten', 60),
-  ...unit('time', 0, 'h, hr, hrs, hour, hours, stunde, stunden, std, heure, heures', 3600),
-  ...unit('time', 0, 'day, days, tag, tage', 86_400),
-  ...unit('time', 0, 'week, weeks, wk, wks', 7 * 86_400),
-  ...unit('time', 0, 'month, months', 30 * 86_400),
-  ...unit('time', 0, 'year, years, yr, yrs, season, seasons', 365 * 86_400),
+  ...Object.entries(dimensions).flatMap(measured),
+  ...unit('area', 1, 'mm 2, mm ², mm ^ 2, sq mm, square mm, sqmm, square millimetre, square millimetres'),
+  ...unit('area', 1, 'square millimeter, square millimeters, mm squared'),
+  ...unit('gauge', 1, 'awg, gauge, ga'),
+  ...unit('time', 1, 's, sec, secs, second, seconds'),
+  ...unit('time', 60, 'm, min, mins, minute, minutes, minuten'),
+  ...unit('time', 3600, 'h, hr, hrs, hour, hours, stunde, stunden, std, heure, heures'),
+  ...unit('time', 86_400, 'day, days, tag, tage'),
+  ...unit('time', 7 * 86_400, 'week, weeks, wk, wks'),
+  ...unit('time', 30 * 86_400, 'month, months'),
+  ...unit('time', 365 * 86_400, 'year, years, yr, yrs, season, seasons'),
 ]
 const units: ReadonlyMap<string, readonly Unit[]> = new Map(
   [...Map.groupBy(listed, ([name]) => name)].map(([name, all]) => [name, all.map(([, one]) => one)]),

@@ -2,6 +2,7 @@
 
 import { type Danger, dangers } from '../../../charging/situation/dangers.ts'
 import { packed, unpacked } from '../../../ground/packed.ts'
+import { sharesOf } from '../../model/model.ts'
 import { type Features, fewerPlaces } from './features.ts'
 import file from './weights.json' with { type: 'json' }
 
@@ -47,17 +48,7 @@ export function opinionOf({ all, telling }: Features, { step, bias, any, whichSt
     for (let n = 0; n < judged.length; n += 1) scores[n] = (scores[n] ?? 0) + (which[from + n] ?? 0)
   }
   const scale = whichStep * weightOf(telling)
-  return {
-    any: 1 / (1 + Math.exp(-(bias + step * weightOf(all) * sum))),
-    shares: sharesOf(Array.from(scores, score => score * scale)),
-  }
-}
-
-export function sharesOf(scores: readonly number[]): number[] {
-  const most = Math.max(...scores)
-  const powers = scores.map(score => Math.exp(score - most))
-  const sum = powers.reduce((total, power) => total + power, 0)
-  return powers.map(power => power / sum)
+  return { any: 1 / (1 + Math.exp(-(bias + step * weightOf(all) * sum))), shares: [...sharesOf(scores, 1 / scale)] }
 }
 
 export function readWeights(): Weights {

@@ -1,5 +1,7 @@
 // The values that the dangers judge by, read off the words: cell counts, chemistries, volts, amps, capacities, rates.
 
+import { numberNamed } from '../../quantities/quantities.ts'
+import { chemistryCalled } from '../../things/chemistry.ts'
 import type { Word } from '../engine/words.ts'
 
 export type Chemistry = 'lipo' | 'lihv' | 'life' | 'liion' | 'nickel' | 'lead'
@@ -13,82 +15,35 @@ export interface Value {
   readonly to: number
 }
 
-const numerals: Readonly<Record<string, number>> = {
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  twelve: 12,
-  single: 1,
-}
-const units: Readonly<Record<string, Value['kind']>> = {
-  s: 'count',
-  v: 'volts',
-  volt: 'volts',
-  volts: 'volts',
-  a: 'amps',
-  amp: 'amps',
-  amps: 'amps',
-  ampere: 'amps',
-  amperes: 'amps',
-  mah: 'mAh',
-  milliampere: 'mAh',
-  c: 'rate',
-  celsius: 'celsius',
-  deg: 'celsius',
-  degrees: 'celsius',
-  grad: 'celsius',
-  min: 'minutes',
-  mins: 'minutes',
-  minutes: 'minutes',
-  minute: 'minutes',
-}
-const chemistries: Readonly<Record<string, Chemistry>> = {
-  lipo: 'lipo',
-  lipos: 'lipo',
-  lihv: 'lihv',
-  lihvs: 'lihv',
-  hv: 'lihv',
-  life: 'life',
-  lifepo: 'life',
-  lifepo4: 'life',
-  lfp: 'life',
-  a123: 'life',
-  liion: 'liion',
+const units = new Map(
+  (
+    [
+      ['count', 's cell cells'],
+      ['volts', 'v volt volts'],
+      ['amps', 'a amp amps ampere amperes'],
+      ['mAh', 'mah milliampere'],
+      ['rate', 'c'],
+      ['percent', '% percent'],
+      ['celsius', 'celsius deg degrees grad'],
+      ['minutes', 'min mins minutes minute'],
+    ] as const
+  ).flatMap(([kind, names]) => names.split(' ').map(name => [name, kind] as const)),
+)
+/** Beside the spellings of those that are charged here. */
+const otherChemistries: Readonly<Record<string, Chemistry>> = {
   lion: 'liion',
   liio: 'liion',
-  ion: 'liion',
+  a123: 'life',
+  lithiumiron: 'life',
   nimh: 'nickel',
-  nimhs: 'nickel',
   nicad: 'nickel',
-  nicads: 'nickel',
   nicd: 'nickel',
+  nickelmetal: 'nickel',
   pb: 'lead',
   agm: 'lead',
+  leadacid: 'lead',
 }
-const spelled: readonly (readonly [readonly string[], Chemistry])[] = [
-  [['l', 'i', 'p', 'o'], 'lipo'],
-  [['l', 'i', 'h', 'v'], 'lihv'],
-  [['l', 'i', 'f', 'e'], 'life'],
-  [['li', 'hv'], 'lihv'],
-  [['li', 'ion'], 'liion'],
-  [['li', 'po'], 'lipo'],
-  [['li', 'fe'], 'life'],
-  [['lithium', 'polymer'], 'lipo'],
-  [['lithium', 'iron'], 'life'],
-  [['lithium', 'ion'], 'liion'],
-  [['ni', 'mh'], 'nickel'],
-  [['n', 'i', 'm', 'h'], 'nickel'],
-  [['nickel', 'metal'], 'nickel'],
-  [['ni', 'cd'], 'nickel'],
-  [['lead', 'acid'], 'lead'],
-]
+const mostWords = 4
 
 /** All values, in the order of the text. */
 export function valuesOf(words: readonly Word[]): readonly Value[] {
@@ -103,54 +58,37 @@ export function valuesOf(words: readonly Word[]): readonly Value[] {
 }
 
 function numberAt(words: readonly Word[], i: number): Value | undefined {
-  const word = words[i]
-  const next = words[i + 1]
+  const [word, next, behind] = words.slice(i, i + 3)
   if (word === undefined) return undefined
-  const spoken = numerals[word.w]
-  if (spoken !== undefined) {
-    const unit = next?.w
-    if (unit === 'cell' || unit === 'cells') return { kind: 'count', value: spoken, from: i, to: i + 2 }
-    if (unit === 's' && next?.cut === 0) return { kind: 'count', value: spoken, from: i, to: i + 2 }
-    if (units[unit ?? ''] === 'minutes') return { kind: 'minutes', value: spoken, from: i, to: i + 2 }
-    return undefined
-  }
-  if (word.value === undefined) return undefined
-  const unit = next !== undefined && next.cut === 0 ? next.w : ''
-  if ((unit === 'cell' || unit === 'cells') && Number.isInteger(word.value) && word.value < 15) {
-    return { kind: 'count', value: word.value, from: i, to: i + 2 }
-  }
-  const kind = units[unit]
-  if (
-    kind === 'amps' &&
-    unit === 'a' &&
-    next !== undefined &&
-    next.start > word.end &&
-    words[i + 2]?.cut === 0 &&
-    /^cells?$/.test(words[i + 2]?.w ?? '')
-  ) {
-    return { kind: 'volts', value: word.value, from: i, to: i + 1 }
-  }
-  if (kind === 'count' && (!Number.isInteger(word.value) || word.value > 24 || word.value < 1))
-    return { kind: 'bare', value: word.value, from: i, to: i + 1 }
-  if (unit === 'ma') return { kind: 'amps', value: word.value / 1000, from: i, to: i + 2 }
-  if (unit === 'ah') return { kind: 'mAh', value: word.value * 1000, from: i, to: i + 2 }
-  if (unit === 'percent' || unit === '%') return { kind: 'percent', value: word.value, from: i, to: i + 2 }
-  if (kind === 'amps' && /^(?:h|hour|hours)$/.test(words[i + 2]?.w ?? ''))
-    return { kind: 'mAh', value: word.value * 1000, from: i, to: i + 3 }
+  const unit = next?.cut === 0 ? next.w : ''
+  const kind = units.get(unit)
+  const spoken = word.w === 'single' ? 1 : (numberNamed(word.w) ?? 0)
+  if (spoken > 0)
+    return kind === 'count' || kind === 'minutes' ? { kind, value: spoken, from: i, to: i + 2 } : undefined
+  const { value } = word
+  if (value === undefined) return undefined
+  // "3.7 a cell".
+  if (unit === 'a' && next && next.start > word.end && behind?.cut === 0 && /^cells?$/.test(behind.w))
+    return { kind: 'volts', value, from: i, to: i + 1 }
+  if (kind === 'amps' && /^(?:h|hour|hours)$/.test(behind?.w ?? ''))
+    return { kind: 'mAh', value: value * 1000, from: i, to: i + 3 }
+  if (unit === 'ma') return { kind: 'amps', value: value / 1000, from: i, to: i + 2 }
+  if (unit === 'ah') return { kind: 'mAh', value: value * 1000, from: i, to: i + 2 }
+  if (kind === undefined || (kind === 'count' && (!Number.isInteger(value) || value > 24 || value < 1)))
+    return { kind: 'bare', value, from: i, to: i + 1 }
   const isBelowZero = kind === 'celsius' && words[i - 1]?.w === 'minus'
-  if (kind !== undefined) return { kind, value: isBelowZero ? -word.value : word.value, from: i, to: i + 2 }
-  return { kind: 'bare', value: word.value, from: i, to: i + 1 }
+  return { kind, value: isBelowZero ? -value : value, from: i, to: i + 2 }
 }
 
+/** However its name is parted: "li po", "l i p o", "lithium polymer". */
 function chemistryAt(words: readonly Word[], i: number): Value | undefined {
-  const word = words[i]
-  if (word === undefined) return undefined
-  const known = chemistries[word.w]
-  if (known !== undefined) return { kind: 'chemistry', value: 0, chemistry: known, from: i, to: i + 1 }
-  for (const [letters, chemistry] of spelled) {
-    if (letters.every((letter, k) => words[i + k]?.w === letter)) {
-      return { kind: 'chemistry', value: 0, chemistry, from: i, to: i + letters.length }
-    }
+  for (let to = i + mostWords; to > i; to -= 1) {
+    const name = words.slice(i, to).reduce((all, { w }) => all + w, '')
+    const known = chemistryCalled(name)
+    const chemistry = known
+      ? (known.name.replace('-', '').toLowerCase() as Chemistry)
+      : otherChemistries[name.replace(/s$/, '')]
+    if (chemistry) return { kind: 'chemistry', value: 0, chemistry, from: i, to: Math.min(to, words.length) }
   }
   return undefined
 }
