@@ -7,7 +7,7 @@ import type { StandardAnswer } from '../../src/memory/standard-answer.ts'
 
 export const removesAnswer = told(
   ({ say, own }, { title, content }: StandardAnswer) =>
-    say`Remove the standard answer "${own(title)}"? It says: ${own(content)}`,
+    say`Remove the standard answer "${own(title)}"? It says: "${own(content)}"`,
 )
 
 export const changesAnswer = told(
@@ -15,7 +15,7 @@ export const changesAnswer = told(
     joined([
       say`Change the standard answer "${own(title)}"?`,
       newTitle === undefined ? undefined : say`Its title would be "${own(newTitle)}".`,
-      instead === undefined ? undefined : say`It says: ${own(content)} It would say: ${own(instead)}`,
+      instead === undefined ? undefined : say`It says: "${own(content)}" It would say: "${own(instead)}"`,
     ]),
 )
 

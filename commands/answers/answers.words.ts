@@ -133,7 +133,7 @@ export const answerListWords: WordsOf<typeof answerList> = locale => {
       return answers.length > 0
         ? [say`Standard answers: ${joined(titles, '; ')}.`]
         : [
-            say`This club has no standard answer yet. A moderator saves one with: ${own('answer save title: Small packs question: current pack: 3S 720 LiHV')}`,
+            say`This club has no standard answer yet. A moderator saves one like this: save a standard answer titled Small packs: charge at the bench`,
           ]
     },
     figures: { standardAnswers: say`standard answers` },

@@ -34,12 +34,12 @@ export function limitChanges(
 ): readonly HouseChange[] {
   if (value === undefined) return []
   if (chemistry === undefined && rule !== 'maxRate_C' && value !== null) {
-    throw new Problem({
-      what: forWhichCells(rule),
-      token: option,
-      expected: forWhichCellsExpected(chemistryNames),
-      example: `house set chemistry: LiPo ${option}: 3.80V`,
-    })
+    const asked = chemistryNames.map(name => ({
+      label: name,
+      question: `house set chemistry: ${name} ${option}: ${voltageKind.write(value)}`,
+    }))
+    const expected = forWhichCellsExpected(chemistryNames)
+    throw new Problem({ what: forWhichCells(rule), token: option, expected, example: 'LiPo' }).offering(asked)
   }
   // A rate for all leaves those alone that may not have as much anyway.
   const isTighter = (one: Chemistry) => value === null || value <= houseRange(rule, one).highest.value

@@ -22,7 +22,7 @@ const askLesson = (label: Text, { key }: Lesson): FollowUp => followUp(label, 'l
 
 /** The choices with their letters, and how to answer. */
 function questionLines({ choices, wanted, right }: DrawnQuestion, { say, own }: Locale): readonly Text[] {
-  if (!choices) return [say`Answer with ${wanted}, as in: lesson answer ${own(likeBut(right))}`]
+  if (!choices) return [say`Answer with ${wanted}, like this: lesson answer ${own(likeBut(right))}`]
   return [
     ...choices.map((choice, at) => say`${own(letterOf(at))}) ${choice}`),
     say`Answer with ${wanted}: lesson answer ${own(letterOf(0))}`,
@@ -46,14 +46,14 @@ export const lessonListWords: WordsOf<typeof lessonList> = locale => {
     answer: ({ progress: { done, next } }) => [
       done === lessons.length
         ? say`You have done all ${count(lessons.length)} lessons. Any of them asks anew whenever you like.`
-        : say`${count(lessons.length)} lessons, ${count(done)} of them done. Next: ${next.title(locale)}.`,
+        : say`${count(lessons.length)} lessons, ${count(done)} done. Say ${own(`"lesson ${lessons.indexOf(next) + 1}"`)} to begin.`,
     ],
     figures: {},
     working: ({ progress }) =>
-      lessons.map(
-        (lesson, at) =>
-          say`${count(at + 1)}. ${lesson.title(locale)} (lesson read ${own(lesson.key)}): ${count(progress.right(lesson))} of ${count(lesson.questions.length)} right`,
-      ),
+      lessons.map((lesson, at) => {
+        const [title, right] = [say`${count(at + 1)}. ${lesson.title(locale)}`, progress.right(lesson)]
+        return right === 0 ? title : say`${title}: ${count(right)} of ${count(lesson.questions.length)} right`
+      }),
     next: ({ progress: { next } }) => [readLesson(say`Next`, next)],
   }
 }

@@ -25,10 +25,7 @@ export const logShowWords: WordsOf<typeof logShow> = locale => {
     answer: ({ charges, log, fade }, { name }) =>
       charges.length > 0
         ? [conditionWords(name, log, locale), fade && fadeWords(fade, locale)]
-        : [
-            say`No charge of ${own(name)} is noted yet.`,
-            say`To note one: ${own(`log charge name: ${name} put-back: 640mAh from: 3.6V`)}`,
-          ],
+        : [say`No charge of ${own(name)} is noted yet.`, say`To note one, say: I put 640 mAh back into ${own(name)}`],
     figures: {
       charges: say`charges noted`,
       capacity: say`capacity now`,

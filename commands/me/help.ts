@@ -12,8 +12,8 @@ export const themes = {
   charging: ['current', 'time', 'plan', 'percent', 'energy', 'compare', 'remind me', 'remind list', 'remind cancel'],
   sources: ['source', 'supply', 'lend', 'lead'],
   packs: [
-    ...['cells', 'storage', 'parallel', 'health', 'trim', 'travel', 'log charge', 'log show', 'log meter', 'log undo'],
-    ...['kit save', 'kit list', 'kit rename', 'kit remove'],
+    ...['cells', 'kit save', 'storage', 'parallel', 'log charge', 'kit list', 'health', 'travel', 'log show', 'trim'],
+    ...['kit rename', 'kit remove', 'log undo', 'log meter'],
   ],
   club: [
     ...['rules', 'house show', 'house set', 'answer save', 'answer list', 'answer show', 'answer edit', 'answer move'],

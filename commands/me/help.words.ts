@@ -33,9 +33,9 @@ export const helpWords: WordsOf<ReturnType<typeof helpOn>> = locale => {
     takes: { about: { about: say`a theme or a command` } },
     answer: (_, { about }) => [
       about === undefined
-        ? say`Ask in your own words, as in:`
+        ? say`Ask in your own words, like this:`
         : about.kind === 'theme'
-          ? say`Ask about ${themeNames(locale)[about.theme]}, as in:`
+          ? say`Ask like this (${themeNames(locale)[about.theme]}):`
           : about.command.words(locale).summary,
     ],
     figures: {},
@@ -46,7 +46,7 @@ export const helpWords: WordsOf<ReturnType<typeof helpOn>> = locale => {
             const [first] = of(theme, commands)
             return say`${themeNames(locale)[theme]}: ${first ? asked(first, locale) : own('')}`
           }),
-          say`More of each: ${own(names.map(name => `help ${name}`).join(' · '))}`,
+          say`More of each: "${own('help charging')}", and so on.`,
         ]
       return about.kind === 'theme'
         ? of(about.theme, commands).map(command => asked(command, locale))

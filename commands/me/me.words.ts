@@ -21,9 +21,9 @@ const kindsOf = ({ say }: Locale): Readonly<Record<keyof MemberData, Text>> => (
 function memberLines(data: MemberData, locale: Locale): readonly Text[] {
   const { say, show } = locale
   const kinds = kindsOf(locale)
-  return (Object.keys(kinds) as (keyof MemberData)[]).map(
-    kind => say`${show.number(data[kind].length, 0)}: ${kinds[kind]}`,
-  )
+  return (Object.keys(kinds) as (keyof MemberData)[])
+    .filter(kind => data[kind].length > 0)
+    .map(kind => say`${show.number(data[kind].length, 0)}: ${kinds[kind]}`)
 }
 
 export const exportMeWords: WordsOf<typeof exportMe> = locale => {

@@ -15,7 +15,7 @@ import { refuseImpossible } from '../../language/reading/impossible.ts'
 import type { Meant, MeantOther } from '../../language/reading/meant.ts'
 import { notInHandbook, unclear } from '../asking-back/ask-back.ts'
 import { restNotClear } from '../asking-back/ask-back.words.ts'
-import { withLine } from '../layers/other-lines.ts'
+import { withLine, withReason } from '../layers/other-lines.ts'
 import type { Reply } from '../reply.ts'
 import type { Around, Known } from './around.ts'
 import { dangerReply } from './danger-first.ts'
@@ -132,7 +132,7 @@ export function withKnown({ around, text, meant }: Said, reply: Reply, on?: Hand
   const asksWhy = asksReason.test(text)
   const asked = isClose || sureness > 1 ? entry : asksWhy ? on : undefined
   const isAsked = !asksLeave(text) && (asksWhy || asksToKnow(text) || meant.kind === 'handbook')
-  return asked && isAsked ? withLine(reply, around.context.locale.own(asked.answer.join(' '))) : reply
+  return asked && isAsked ? withReason(reply, around.context.locale.own(asked.answer.join(' '))) : reply
 }
 
 export const asksReason = /\b(?:why|how come|what happens|what can happen)\b/i

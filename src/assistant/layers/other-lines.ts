@@ -17,6 +17,14 @@ export function withLine(reply: Reply, line: Text): Reply {
   return { ...reply, headline: joined(lines), lines }
 }
 
+/** What explains it stands behind what is to be done, where a phone has room for it, and else in its why. */
+export const withReason = (reply: Reply, line: Text): Reply => ({
+  ...reply,
+  headline: joined([reply.headline, line]),
+  opens: [line],
+  working: [line, ...reply.working],
+})
+
 /** The answer with a layer of it in the first place, or its first line alone. */
 export function opened(reply: Reply, wanted: Layer | 'short' | 'judged'): Reply {
   const layer = wanted === 'judged' ? 'why' : wanted

@@ -5,7 +5,16 @@ import { present } from '../../ground/present.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import type { Caution, Reply } from '../reply.ts'
 import { budget, cutToRows, fits } from './budget.ts'
-import { expectedWords, readingWords, standingLine, step, tryWords, verdictWords, warned } from './short.words.ts'
+import {
+  expectedWords,
+  moreWords,
+  readingWords,
+  standingLine,
+  step,
+  tryWords,
+  verdictWords,
+  warned,
+} from './short.words.ts'
 
 export type Part =
   | 'lead'
@@ -42,8 +51,23 @@ export function shortOf(reply: Reply): readonly ShortLine[] {
   const { verdict, problem, deference } = reply
   const said = problem ? askedBack(reply) : verdict === 'do not charge' ? refused(reply) : answered(reply)
   const drafts: readonly Draft[] = [...said, { part: 'deference', ways: [deference] }]
-  return yielding.reduce(yielded, drafts).map(({ part, ways: [text] }) => ({ part, text }))
+  return fitted(drafts, reply.locale).map(({ part, ways: [text] }) => ({ part, text }))
 }
+
+/** A list that is too long ends in how many more there are. */
+function fitted(drafts: readonly Draft[], locale: Locale): readonly Draft[] {
+  const whole = yielding.reduce(yielded, drafts)
+  const at = drafts.findLastIndex(({ part }) => part === 'item') + 1
+  if (at === 0 || itemsOf(whole) === itemsOf(drafts)) return whole
+  const counted = (count: number): Draft => ({ part: 'item', ways: [moreWords(count, locale)] })
+  // Room for that line, and for one on what to tap.
+  const more = [counted(itemsOf(drafts)), counted(itemsOf(drafts))]
+  const shown = yielding.reduce(yielded, drafts.toSpliced(at, 0, ...more))
+  const last = shown.findLastIndex(({ part }) => part === 'item')
+  return shown.toSpliced(last - 1, 2, counted(itemsOf(drafts) - itemsOf(shown) + 2))
+}
+
+const itemsOf = (drafts: readonly Draft[]): number => drafts.filter(({ part }) => part === 'item').length
 
 export const linesOf = (reply: Reply): readonly Text[] => shortOf(reply).map(({ text }) => text)
 

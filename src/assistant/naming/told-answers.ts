@@ -118,12 +118,14 @@ export function answerTold(plain: string, titles: readonly string[]): ToldAnswer
   const quoted =
     others.length > 1 || [renamed, headed].some(one => one !== undefined && one !== longest) ? longest : undefined
   const text = wording.exec(plain)?.[1] ?? (quoted === colon ? quoted : (colon ?? quoted))
+  const [words, last] = [text?.toLowerCase(), renamed?.toLowerCase() ?? '']
+  const isOnlyWords = renamed === undefined || words?.startsWith(last)
   // "Sand bucket: rename to fire bucket".
-  const isName = renamed !== undefined && text?.toLowerCase().endsWith(renamed.toLowerCase())
+  const isName = !isOnlyWords && words?.endsWith(last)
   return {
     title,
     isVerbatim: verbatim !== undefined,
-    newTitle: renamed === text ? undefined : renamed,
+    newTitle: isOnlyWords ? undefined : renamed,
     heading: headed === text ? undefined : headed,
     text:
       (isName ? undefined : text?.trim()) ??

@@ -4,12 +4,14 @@ import { fileURLToPath } from 'node:url'
 import type { Chart } from '../chart.ts'
 import { fontFamily, width_px } from './frame.ts'
 import { linesHeight_px, linesOption } from './lines.ts'
+import { encodePng } from './png.ts'
 import { drawable } from './text.ts'
 import { colours, type Theme } from './theme.ts'
 import { timelineHeight_px, timelineOption } from './timeline.ts'
 
-/** PNG pixels per picture pixel: sharp on a phone. */
-const scale = 2
+/** PNG pixels per picture pixel: sharp on a phone, and less where the bytes would be many. */
+const scales = [2, 1.5, 1] as const
+const most_bytes = 60_000
 
 /** Path of a font of ours: no picture depends on the fonts of the system. */
 export const fontFile = (name: string): string => fileURLToPath(import.meta.resolve(`dejavu-fonts-ttf/ttf/${name}`))
@@ -28,18 +30,19 @@ export async function drawSvg(chart: Chart, theme: Theme = 'light'): Promise<str
   return svg.replace(/^<svg([^>]*)>/, (_, attributes) => `<svg${attributes} role="img">${words}`)
 }
 
-/** The chart as PNG, 800 px wide, in fonts of our own; the same bytes for the same chart and theme. */
+/** The chart as PNG, 800 px wide unless it is tall, in fonts of our own; the same bytes for the same chart and theme. */
 export async function drawPng(chart: Chart, theme: Theme = 'light'): Promise<Buffer> {
   const [svg, { renderAsync }] = await Promise.all([drawSvg(chart, theme), import('@resvg/resvg-js')])
-  const image = await renderAsync(svg, {
-    fitTo: { mode: 'zoom', value: scale },
-    font: {
-      loadSystemFonts: false,
-      fontFiles: [fontFile('DejaVuSans.ttf'), fontFile('DejaVuSans-Bold.ttf')],
-      defaultFontFamily: fontFamily,
-    },
-  })
-  return image.asPng()
+  const font = {
+    loadSystemFonts: false,
+    fontFiles: [fontFile('DejaVuSans.ttf'), fontFile('DejaVuSans-Bold.ttf')],
+    defaultFontFamily: fontFamily,
+  }
+  for (const value of scales) {
+    const png = encodePng(await renderAsync(svg, { fitTo: { mode: 'zoom', value }, font }))
+    if (png.length <= most_bytes) return png
+  }
+  throw new RangeError(`the picture "${chart.title}" has too many bytes`)
 }
 
 const escapes: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;' }

@@ -17,6 +17,9 @@ import { type QuestionIds, questionsBehind } from './buttons.ts'
 import type { View } from './custom-id.ts'
 import { type Picture, type Rendered, renderReply } from './render.ts'
 
+/** Discord's apps are dark where nobody chose otherwise; a picture has a ground of its own and reads on both. */
+const usualTheme = 'dark'
+
 export interface ComposeParts {
   readonly assistant: Assistant
   readonly questions: QuestionMemory
@@ -70,7 +73,7 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
     const [charts, documents] = view === 'brief' ? [reply.charts, reply.documents] : [[], []]
     const [ids, drawn] = await Promise.all([
       orWithout('buttons', keepSoon(buttonQuestions(reply)), new Map()),
-      orWithout('pictures', Promise.all(charts.map(chart => draw(chart, turnOf(occasion)))), []),
+      orWithout('pictures', Promise.all(charts.map(chart => draw(chart, turnOf(occasion), usualTheme))), []),
     ])
     const pictures: Picture[] = drawn.map((_, at) => ({
       filename: `chart-${at + 1}.png`,

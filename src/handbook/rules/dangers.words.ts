@@ -122,7 +122,7 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
   ],
   unattended: () => [
     say`Never leave a charge alone, not for a moment, not asleep, not from another room.`,
-    say`Charge when you can stay with it, or stop the charge before you go; it can be ended at any time.`,
+    say`Stay with it, or stop the charge before you go; if one runs alone now, go and end it.`,
   ],
   movingVehicle: () => [
     say`Never charge in a vehicle that moves, nor sleep beside a charge.`,
@@ -181,7 +181,7 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
     say`Swollen, a cell astray or below its damage volts: hand it in. From now on store it at storage volts.`,
   ],
   drainsSource: () => [
-    say`Do not empty the source, stop before it is low: a starter battery must still start the engine, a pack must keep its floor.`,
+    say`Stop before the source is low: an engine must still start, a pack must keep its floor.`,
     say`Measure the source, note where to stop, and look at it after each charge.`,
   ],
   leftOnCharger: () => [

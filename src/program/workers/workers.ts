@@ -52,7 +52,7 @@ export function openWorkers(): Workers {
 
   return {
     plan: (field, turn) => run('plan', { ...field }, turn),
-    draw: (chart, turn) => run('draw', { ...chart }, turn),
+    draw: (chart, turn, theme) => run('draw', { chart, theme }, turn),
     waiting: () => pool.queueSize,
     close: () => pool.destroy(),
   }

@@ -35,8 +35,8 @@ describe('an answer that is there', () => {
     ['Where we charge should be called Charging corner from now on', 'Its title would be "Charging corner".'],
     ['Puffed packs -> Fat ones', 'Its title would be "Fat ones".'],
     ['please give the puffed packs answer the title Fat ones', 'Its title would be "Fat ones".'],
-    ['change Where we charge so it says In the shed.', 'It would say: In the shed.'],
-    ['reword Puffed packs: outdoors, in sand', 'It would say: outdoors, in sand'],
+    ['change Where we charge so it says In the shed.', 'It would say: "In the shed."'],
+    ['reword Puffed packs: outdoors, in sand', 'It would say: "outdoors, in sand"'],
   ])('is asked about before it is changed: %j', async (text, what) => {
     const { problem, verdict } = await ask(text)
     expect(problem?.what).toContain(what)

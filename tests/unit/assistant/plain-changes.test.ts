@@ -229,3 +229,13 @@ describe('a name', () => {
     expect((await asking.ask('2')).question).toBe('kit save name: red-2200 pack: 3S 2200mAh LiPo')
   })
 })
+
+test('new words with a comma give an answer no other title', async () => {
+  await asking.ask('save a standard answer titled Small packs: charge at the bench', moderator)
+  await asking.ask('edit the answer Small packs: never in the car, never in a bag', moderator)
+  await asking.ask('yes', moderator)
+  const answers = await asking.memory.answers.list(moderator.community.id)
+  expect(answers.map(({ title, content }) => [title, content])).toEqual([
+    ['Small packs', 'never in the car, never in a bag'],
+  ])
+})

@@ -68,7 +68,7 @@ test('a wrong answer is explained, and the same kind is asked again with other v
   const again = await done('lesson ask lesson: c-rate')
   expect(again.headline).toContain('How many amps')
   expect(again.headline).not.toBe(first.headline)
-  expect((await done('lesson list')).working[1]).toContain('0 of 3 right')
+  expect((await done('lesson list')).working[1]).not.toContain('right')
 })
 
 test('an answer may come in any unit of its kind, within the tolerance that is told', async () => {
@@ -120,7 +120,7 @@ test('everybody learns by themselves', async () => {
   expect((await done('lesson answer a', otherMember)).headline).toContain('No question waits')
   await done(`lesson answer ${await rightAnswer()}`)
   expect((await done('lesson list')).working[0]).toContain('1 of 3 right')
-  expect((await done('lesson list', otherMember)).working[0]).toContain('0 of 3 right')
+  expect((await done('lesson list', otherMember)).working[0]).not.toContain('right')
 })
 
 test('one answer counts once', async () => {
