@@ -6,7 +6,6 @@ import {
   Events,
   GatewayDispatchEvents,
   GatewayIntentBits,
-  Options,
   Partials,
   Status,
 } from 'discord.js'
@@ -21,6 +20,7 @@ import { usualPatience_ms } from './messages/deliver.ts'
 import { createDeliverLater } from './messages/later.ts'
 import { createReplying } from './messages/replies.ts'
 import { restResponder } from './messages/responder.ts'
+import { makeCache } from './platform/caches.ts'
 import { closedForGood, describeFault, notLetIn } from './platform/faults.ts'
 import type { DiscordParts } from './platform/parts.ts'
 import { createRecentIds } from './platform/recent-ids.ts'
@@ -30,6 +30,8 @@ export interface DiscordGatewayParts extends DiscordParts {
   readonly token: string
   /** The server whose commands are ours; the application's own where absent. */
   readonly serverId?: string
+  /** How many connections the servers are spread over; as many as Discord recommends when absent. */
+  readonly shards?: number | 'auto'
   /** Told where Discord closed the connection in a way that no new one heals. */
   readonly onClosed: (error: Error) => void
   /** How long one request to Discord may take before it is tried again; ten seconds when absent. */
@@ -40,11 +42,12 @@ export interface DiscordGatewayParts extends DiscordParts {
 const intents = [GatewayIntentBits.Guilds, GatewayIntentBits.GuildMessages, GatewayIntentBits.DirectMessages]
 
 export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
-  const { assistant, log, api, token, serverId, onClosed, request_ms = 10_000 } = parts
+  const { assistant, log, api, token, serverId, shards = 'auto', onClosed, request_ms = 10_000 } = parts
   const client = new Client({
     intents,
     partials: [Partials.Channel],
-    makeCache: Options.cacheWithLimits({ ...Options.DefaultMakeCacheSettings, MessageManager: 0 }),
+    makeCache,
+    shards: shards === 'auto' ? shards : Array.from({ length: shards }, (_, at) => at),
     rest: { api, timeout: request_ms },
   })
   const seen = createRecentIds()

@@ -29,11 +29,13 @@ export function createAnswerMessage({ assistant, answered, compose, reply, log }
   const { vocabulary } = assistant.registry
 
   return async message => {
+    // Of each server the last member who spoke is known, no longer.
+    const { member } = message
     try {
       const asked = await questionIn(message)
       if (asked === undefined || lacksPermission(message)) return
       const way = { channel: message.channelId, message: message.id }
-      const occasion = { ...occasionOf(message), asked: askedIn(way) }
+      const occasion = { ...occasionOf(message, member), asked: askedIn(way) }
       await reply(occasion, way, await compose.ask(asked, occasion, 'brief'))
       await assistant.delivered(occasion)
     } catch (error) {
@@ -69,8 +71,8 @@ function isFromPerson({ author, webhookId, type }: Message): boolean {
   return !author.bot && webhookId === null && (type === MessageType.Default || type === MessageType.Reply)
 }
 
-function occasionOf(message: Message): Occasion {
-  const { author, member, channelId } = message
+function occasionOf(message: Message, member: Message['member']): Occasion {
+  const { author, channelId } = message
   const asker = { id: author.id, name: member?.displayName ?? author.displayName }
   if (!message.inGuild()) return directOccasion(asker, channelId)
   const permissions = member ? message.channel.permissionsFor(member).bitfield : 0n

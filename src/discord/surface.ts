@@ -43,6 +43,7 @@ export function createDiscordSurface({
     answered: memory.answered,
     token: config.DISCORD_TOKEN,
     serverId: config.DISCORD_SERVER_ID,
+    shards: config.CHARGEHAND_SHARDS,
     onClosed,
   })
   return { ...gateway, routes: [] }

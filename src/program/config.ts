@@ -37,6 +37,8 @@ const variables = z.object({
     .string()
     .regex(/^\d{15,21}$/, 'a number of 15 to 21 digits')
     .optional(),
+  /** Connections to Discord's gateway, each for 2,500 servers at most. */
+  CHARGEHAND_SHARDS: z.union([z.literal('auto'), z.coerce.number().int().min(1).max(500)]).default('auto'),
   DISCORD_API: z.url().default('https://discord.com/api'),
 
   MATRIX_HOMESERVER: z.url().optional(),

@@ -156,6 +156,12 @@ describe('the program', { timeout: 60_000 }, () => {
     expect(running.process.exitCode).toBeNull()
   })
 
+  it('spreads its servers over as many connections as it is told, and is ready when all are', async () => {
+    const { get } = await startReady({ more: { CHARGEHAND_SHARDS: '2' } })
+    expect(discord.gateway.sessions.identified).toBe(2)
+    expect((await get('/ready')).status).toBe(200)
+  })
+
   it('keeps what it keeps to its owner, whatever the umask', async () => {
     await startReady({ umask: '000' })
     const modeOf = (path: string) => (statSync(join(folder, path)).mode & 0o777).toString(8)

@@ -8,6 +8,7 @@ import type { Entry } from '../../src/assistant/command.ts'
 import { registerCommands } from '../../src/discord/commands/registration.ts'
 import { bench, trayAdd, trayList } from '../support/discord-commands.ts'
 import { type DiscordRoom, openDiscordRoom } from '../support/discord-room.ts'
+import { serverIds } from '../support/discord-servers.ts'
 
 const run = promisify(execFile)
 const server = '700000000000000003'
@@ -56,8 +57,34 @@ describe('registering', () => {
     }
     const failed = await run(process.execPath, ['src/discord/register.ts'], { env: environment }).catch(error => error)
     expect(failed.code).toBe(1)
-    expect(failed.stderr).toMatch(/^Nothing more was registered\. 401/)
+    expect(failed.stderr).toMatch(/^Nothing more was registered; .* 401/)
     expect(failed.stderr).not.toContain('nobody')
+  })
+})
+
+describe('registering with more servers than Discord gives at once', () => {
+  it('looks at each of them once, also where it is broken off and waits for a limit', { timeout: 60_000 }, async () => {
+    await room.close()
+    room = await openDiscordRoom({ servers: 230 })
+    const { discord } = room
+    const looked = () => discord.requests.filter(request => /^GET .*guilds\/\d+\/commands$/.test(request))
+    const all = serverIds(230).toSorted((a, b) => (BigInt(a) < BigInt(b) ? -1 : 1))
+    discord.commands.set(all[220] ?? '', [{ name: 'old' }])
+    let last: string | undefined
+    const progress = {
+      last: () => last,
+      reached: (server: string) => {
+        last = server
+      },
+    }
+    discord.mishap(new RegExp(`${all[5]}/commands`), { status: 429, retryAfter_s: 0.2 })
+    // Discord tries three times more.
+    for (let count = 0; count < 4; count++) discord.mishap(new RegExp(`${all[100]}/commands`), { status: 500 })
+    await expect(registerCommands(discord, [bench], undefined, progress)).rejects.toThrow()
+    expect(last).toBe(all[99])
+    const { emptied } = await registerCommands(discord, [bench], undefined, progress)
+    expect(emptied).toEqual([`server ${all[220]}`])
+    expect([looked().length, new Set(looked()).size]).toEqual([230 + 1 + 4, 230])
   })
 })
 

@@ -59,6 +59,8 @@ const memberOf = (user: object, roles: string[] = []) => ({
   flags: 0,
 })
 
+export const botMember = memberOf(bot)
+
 const channel = (id: string, name: string, denied = 0n) => ({
   id,
   guild_id: serverId,
@@ -77,7 +79,7 @@ export const serverEvent = {
   owner_id: '700000000000000009',
   roles: [role(serverId, '@everyone', everyone), role(moderatorRole, 'field marshal', manageGuild)],
   channels: [channel(channelId, 'charging'), channel(muteChannelId, 'quiet', permission.embedLinks)],
-  members: [memberOf(bot)],
+  members: [botMember],
   threads: [],
   emojis: [],
   stickers: [],

@@ -2,9 +2,10 @@
 
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
 import type { AddressInfo } from 'node:net'
-import { application, botId, type Interaction, newId, serverEvent } from './discord-events.ts'
+import { application, botId, type Interaction, newId } from './discord-events.ts'
 import { callbackFaults, faultsOf, type PayloadKind, registrationFaults } from './discord-payload.ts'
-import { type FakeGateway, fakeGateway } from './fake-gateway.ts'
+import { pageOfServers, serverEventOf, serverIds } from './discord-servers.ts'
+import { type FakeGateway, fakeGateway, type GatewayEvent, type Shard, shardOf } from './fake-gateway.ts'
 
 // biome-ignore lint/suspicious/noExplicitAny: bodies are judged by the payload checks.
 type Json = any
@@ -53,11 +54,15 @@ export interface FakeRules {
   readonly expiry_ms?: number
   /** Whether payloads are judged; a bench leaves that out, as it costs more than what it measures. */
   readonly judging?: boolean
+  /** How many servers the bot is in: the one of the tests, and others like it. */
+  readonly servers?: number
+  readonly heartbeat_ms?: number
 }
 
 const token = 'fake.bot.token-that-must-never-show-up-in-a-log'
 
-export async function startFakeDiscord({ expiry_ms = 3000, judging = true }: FakeRules = {}): Promise<FakeDiscord> {
+export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDiscord> {
+  const { expiry_ms = 3000, judging = true, servers = 1, heartbeat_ms } = rules
   const asked = new Map<string, Asked>()
   const acknowledged = new Map<Asked, (by: Arrived) => void>()
   const commands = new Map<string, Json[]>()
@@ -76,10 +81,13 @@ export async function startFakeDiscord({ expiry_ms = 3000, judging = true }: Fak
   await new Promise<void>(resolve => server.listen(0, '127.0.0.1', resolve))
   const port = (server.address() as AddressInfo).port
   const gatewayUrl = `ws://127.0.0.1:${port}/gateway`
-  const gateway = fakeGateway(server, gatewayUrl, token, [
-    { event: 'READY', data: ready(gatewayUrl) },
-    { event: 'GUILD_CREATE', data: serverEvent },
-  ])
+  const gateway = fakeGateway(server, {
+    url: gatewayUrl,
+    token,
+    greet: shard => greeting(gatewayUrl, shard, servers),
+    servers,
+    heartbeat_ms,
+  })
 
   async function handle(request: IncomingMessage, response: ServerResponse): Promise<void> {
     const path = (request.url ?? '').replace(/\?.*/, '').replace('/api/v10', '')
@@ -107,9 +115,9 @@ export async function startFakeDiscord({ expiry_ms = 3000, judging = true }: Fak
     if (further) return followUp(further[0] ?? '', arrived)
 
     if (request.headers.authorization !== `Bot ${token}`) return [401, { code: 0, message: '401: Unauthorized' }]
-    if (what === 'GET /gateway/bot') return [200, gatewayInformation(gatewayUrl)]
+    if (what === 'GET /gateway/bot') return [200, gatewayInformation(gatewayUrl, servers)]
     if (what === 'GET /applications/@me') return [200, application]
-    if (what === 'GET /users/@me/guilds') return [200, [{ id: serverEvent.id, name: serverEvent.name }]]
+    if (what === 'GET /users/@me/guilds') return [200, pageOfServers(request.url ?? '', servers)]
     const scope = match(/^(GET|PUT) \/applications\/\d+(?:\/guilds\/(\d+))?\/commands$/)
     if (scope) return registered(scope[0] ?? '', scope[1] ?? 'global', arrived)
     const channel = match(/^POST \/channels\/(\d+)\/messages$/)
@@ -235,18 +243,30 @@ async function readBody(request: IncomingMessage): Promise<{ body: Json; files: 
   return { body: JSON.parse(String(form.get('payload_json'))), files }
 }
 
-const ready = (url: string) => ({
+function* greeting(url: string, shard: Shard, servers: number): Iterable<GatewayEvent> {
+  const mine = serverIds(servers).filter(id => shardOf(id, shard[1]) === shard[0])
+  yield { event: 'READY', data: ready(url, shard, mine) }
+  for (const id of mine)
+    yield {
+      event: 'GUILD_CREATE',
+      get data() {
+        return serverEventOf(id)
+      },
+    }
+}
+
+const ready = (url: string, shard: Shard, servers: readonly string[]) => ({
   v: 10,
   user: { id: botId, username: 'chargehand', discriminator: '0', global_name: null, avatar: null, bot: true },
-  guilds: [{ id: serverEvent.id, unavailable: true }],
-  session_id: 'session',
+  guilds: servers.map(id => ({ id, unavailable: true })),
+  session_id: `session ${shard[0]}`,
   resume_gateway_url: url,
-  shard: [0, 1],
+  shard,
   application: { id: application.id, flags: 0 },
 })
 
-const gatewayInformation = (url: string) => ({
+const gatewayInformation = (url: string, servers: number) => ({
   url,
-  shards: 1,
-  session_start_limit: { total: 1000, remaining: 999, reset_after: 0, max_concurrency: 1 },
+  shards: Math.ceil(servers / 1000),
+  session_start_limit: { total: 1000, remaining: 999, reset_after: 0, max_concurrency: 16 },
 })

@@ -1,6 +1,13 @@
 // Which slash commands Discord has of ours: set by the registration script, compared at every start.
 
-import { type APIApplication, type APIApplicationCommand, type APIPartialGuild, REST, Routes } from 'discord.js'
+import {
+  type APIApplication,
+  type APIApplicationCommand,
+  type APIPartialGuild,
+  makeURLSearchParams,
+  REST,
+  Routes,
+} from 'discord.js'
 import type { Entry } from '../../assistant/command.ts'
 import { english } from '../../ground/locale.ts'
 import type { Log } from '../../program/log.ts'
@@ -22,22 +29,34 @@ export interface Access {
   readonly token: string
 }
 
-/** Overwrites the commands of one server, or of the application where none is given, and empties the other scope. */
+/** How far it came with the servers, for when it is broken off: of thousands none is looked at twice. */
+export interface Progress {
+  last(): string | undefined
+  reached(server: string): void
+}
+
+/**
+ * Overwrites the commands of one server, or of the application where none is given, and empties the other scope. Waits
+ * where Discord's limits say so.
+ */
 export async function registerCommands(
   { api, token }: Access,
   commands: readonly Entry[],
   serverId: string | undefined,
+  progress: Progress = { last: () => undefined, reached: () => {} },
 ): Promise<Registered> {
   const rest = new REST({ api }).setToken(token)
   const applicationId = await applicationOf(rest)
   await rest.put(scope(applicationId, serverId), { body: slashCommands(commands, english('.')) })
-  const others = serverId === undefined ? await serversOf(rest) : [undefined]
+  const others = serverId === undefined ? serversOf(rest, progress.last()) : [undefined]
   const emptied: string[] = []
-  for (const other of others) {
+  for await (const other of others) {
     const there = (await rest.get(scope(applicationId, other))) as APIApplicationCommand[]
-    if (there.length === 0) continue
-    await rest.put(scope(applicationId, other), { body: [] })
-    emptied.push(other === undefined ? 'everywhere' : `server ${other}`)
+    if (there.length > 0) {
+      await rest.put(scope(applicationId, other), { body: [] })
+      emptied.push(other === undefined ? 'everywhere' : `server ${other}`)
+    }
+    if (other !== undefined) progress.reached(other)
   }
   return { invite: inviteLink(applicationId), count: commands.length, emptied }
 }
@@ -91,8 +110,12 @@ async function applicationOf(rest: REST): Promise<string> {
   return ((await rest.get(Routes.currentApplication())) as APIApplication).id
 }
 
-async function serversOf(rest: REST): Promise<string[]> {
-  return ((await rest.get(Routes.userGuilds())) as APIPartialGuild[]).map(({ id }) => id)
+/** In the order of their ids; Discord gives 200 at a time. */
+async function* serversOf(rest: REST, after = '0'): AsyncIterable<string> {
+  const page = (await rest.get(Routes.userGuilds(), { query: makeURLSearchParams({ after }) })) as APIPartialGuild[]
+  for (const { id } of page) yield id
+  const last = page.at(-1)
+  if (last) yield* serversOf(rest, last.id)
 }
 
 const scope = (applicationId: string, serverId: string | undefined) =>

@@ -40,7 +40,8 @@ const mending = {
   other: 'look at the bot in the developer portal',
   [GatewayCloseCodes.AuthenticationFailed]: 'the token holds no longer. Put the new one in its place',
   [GatewayCloseCodes.InvalidAPIVersion]: 'this version of the program is too old for it. Upgrade',
-  [GatewayCloseCodes.ShardingRequired]: 'the bot is in too many servers for one connection',
+  [GatewayCloseCodes.ShardingRequired]:
+    'the bot is in too many servers for its connections. Raise CHARGEHAND_SHARDS, or leave it to Discord: auto',
 }
 
 /** https://docs.discord.com/developers/topics/opcodes-and-status-codes#gateway-gateway-close-event-codes */
