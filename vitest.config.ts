@@ -2,7 +2,7 @@ import { defineConfig } from 'vitest/config'
 
 export default defineConfig({
   test: {
-    include: ['tests/{unit,outside,contract}/**/*.test.ts', 'tests/e2e/{memory,postgres}/**/*.test.ts'],
+    include: ['tests/{unit,outside,contract}/**/*.test.ts', 'tests/e2e/{memory,postgres,load}/**/*.test.ts'],
     // Files share a process: no test of ours leaves anything behind, and it is more than twice as fast.
     isolate: false,
     setupFiles: ['tests/support/property-seed.ts'],

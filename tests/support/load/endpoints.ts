@@ -20,9 +20,9 @@ export interface Endpoints {
   close(): Promise<void>
 }
 
-export async function startEndpoints(databaseUrl?: string): Promise<Endpoints> {
+export async function startEndpoints(databaseUrl = ''): Promise<Endpoints> {
   const folder = await mkdtemp(join(tmpdir(), 'chargehand-load-'))
-  const [ours, least] = [await startOurs(folder, databaseUrl), await startLeast()]
+  const [ours, least] = [await startOurs({ CHARGEHAND_DATA: folder, DATABASE_URL: databaseUrl }), await startLeast()]
   return {
     ours,
     least,
@@ -33,15 +33,21 @@ export async function startEndpoints(databaseUrl?: string): Promise<Endpoints> {
   }
 }
 
-export async function startOurs(folder: string, databaseUrl?: string): Promise<Endpoint> {
+/** With a clock that goes wrong by some seconds, where it is told so. */
+export async function startOurs(env: Readonly<Record<string, string>>, aheadBy_s = 0): Promise<Endpoint> {
   const port = await freePort()
-  const program = startProgram({
-    CHARGEHAND_DATA: folder,
-    CHARGEHAND_HTTP_PORT: String(port),
-    DISCORD_INTERACTIONS: 'http',
-    DISCORD_PUBLIC_KEY: publicHex,
-    DATABASE_URL: databaseUrl ?? '',
-  })
+  const clock = aheadBy_s === 0 ? '' : `--import=./tests/support/load/wrong-clock.ts `
+  const program = startProgram(
+    {
+      CHARGEHAND_HTTP_PORT: String(port),
+      DISCORD_INTERACTIONS: 'http',
+      DISCORD_PUBLIC_KEY: publicHex,
+      DISCORD_API: 'http://127.0.0.1:1/api',
+      CLOCK_AHEAD_S: String(aheadBy_s),
+      ...env,
+    },
+    `${clock}src/main.ts`,
+  )
   return isReady({ port, program })
 }
 
@@ -63,11 +69,12 @@ async function isReady(endpoint: Endpoint): Promise<Endpoint> {
 export const differentQuestions = 10_000
 
 /** Numbers tell the questions apart: type, cells, capacity and charger. */
-function valuesOf(number: number): Readonly<Record<string, string>> {
+export function valuesOf(number: number) {
   const type = ['LiPo', 'LiHV', 'Li-ion', 'LiFe'][number % 4]
   const series = 1 + (Math.floor(number / 4) % 6)
-  const capacity_mAh = 300 + 10 * Math.floor(number / 24)
-  const charger = number % 3 === 0 ? '0.1-10A by 0.1 80W 1-6S' : '0.5/1/2/4A 80W 1-6S 9-20V'
+  const capacity_mAh = 600 + 10 * Math.floor(number / 24)
+  // None is refused: that would be cheap.
+  const charger = number % 4 < 2 ? '0.5/1/2/4A 80W 1-6S 9-20V' : '0.1-10A by 0.1 80W 1-6S'
   return { pack: `${series}S ${capacity_mAh} ${type}`, charger }
 }
 

@@ -39,6 +39,8 @@ export function askedBy(interaction: Interaction, member: number): Interaction {
 }
 
 export interface Answered {
+  /** Which of the requests it answers. */
+  readonly at: number
   readonly status: number
   readonly body: string
   readonly took_ms: number
@@ -48,7 +50,9 @@ export interface Answered {
 function connection(port: number) {
   const socket = connect(port, '127.0.0.1').setNoDelay(true)
   let heard = Buffer.alloc(0)
-  let waiting: { since: number; done: (answered: Answered) => void; failed: (error: Error) => void } | undefined
+  let waiting:
+    | { at: number; since: number; done: (answered: Answered) => void; failed: (error: Error) => void }
+    | undefined
   socket.on('error', error => waiting?.failed(error))
   socket.on('close', () => waiting?.failed(new Error('the connection was closed')))
   socket.on('data', chunk => {
@@ -61,15 +65,15 @@ function connection(port: number) {
     const end = isChunked ? heard.indexOf('0\r\n\r\n', headEnd) + 5 : headEnd + 4 + length
     if (end < headEnd + 4 || heard.length < end) return
     const body = heard.toString('utf8', headEnd + 4, end)
-    const { since, done } = waiting ?? { since: 0, done: () => {} }
+    const { at, since, done } = waiting ?? { at: 0, since: 0, done: () => {} }
     heard = heard.subarray(end)
     waiting = undefined
-    done({ status: Number(head.slice(9, 12)), body, took_ms: performance.now() - since })
+    done({ at, status: Number(head.slice(9, 12)), body, took_ms: performance.now() - since })
   })
   return {
-    send: (request: Buffer, since = performance.now()) =>
+    send: (request: Buffer, at: number, since = performance.now()) =>
       new Promise<Answered>((done, failed) => {
-        waiting = { since, done, failed }
+        waiting = { at, since, done, failed }
         socket.write(request)
       }),
     close: () => socket.destroy(),
@@ -78,11 +82,11 @@ function connection(port: number) {
 
 /** All of them, `atOnce` under way at any time, as fast as they are answered. */
 export async function pump(port: number, requests: readonly Buffer[], atOnce: number): Promise<readonly Answered[]> {
-  const queue = requests.values()
+  const queue = requests.entries()
   const answers: Answered[] = []
   const worker = async () => {
     const { send, close } = connection(port)
-    for (const request of queue) answers.push(await send(request))
+    for (const [at, request] of queue) answers.push(await send(request, at))
     close()
   }
   await Promise.all(Array.from({ length: atOnce }, worker))
@@ -109,7 +113,7 @@ export async function paced(
       const due = start + (at * 1000) / perSecond
       const ahead = due - performance.now()
       if (ahead > 1) await new Promise(resolve => setTimeout(resolve, ahead))
-      answers.push(await send(request, due))
+      answers.push(await send(request, at, due))
     }
     close()
   }
