@@ -54,6 +54,7 @@ export const time = command({
     'time pack: 4S 1500 LiPo current: 1.5A or: 3A',
     'time pack: 4S 1500 LiPo current: 1.5A from: 3.7V per cell start: 18:30 ready: 19:15',
   ],
+  tellsTime: true,
   recall: recallFromLog,
   situation: asked => chargeTold(asTold(asked)),
   compute: (permit, asked, { now, speaksFirst }) => {

@@ -78,6 +78,8 @@ interface Shape<T extends Takes> {
   readonly notStanding?: true
   /** Its working is what was asked for: a list, a lesson. */
   readonly lists?: true
+  /** By the clock, so that it holds for no other time. */
+  readonly tellsTime?: true
   /** What is known of the saved things that the question names, for options that it leaves open. */
   recall?(options: Readonly<Record<string, string>>, named: readonly KitEntry[], context: Context): Promise<Recalled>
 }

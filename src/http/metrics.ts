@@ -1,8 +1,10 @@
 // Numbers about the assistant at work, for Prometheus.
 
 import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom-client'
+import { lookedUp } from '../assistant/lookup.ts'
 import type { Reply } from '../assistant/reply.ts'
 import type { Assistant } from '../assistant/running/assistant.ts'
+import type { DueMemory, Waiting } from '../memory/due.ts'
 
 export interface Metrics {
   readonly contentType: string
@@ -12,10 +14,11 @@ export interface Metrics {
   measured(assistant: Assistant): Assistant
 }
 
-/** `waiting` says how many plans and pictures wait for a worker. */
-export function createMetrics(waiting: () => number = () => 0): Metrics {
+/** `waiting` says how many plans and pictures wait for a worker, `due` what waits for its time or for another try. */
+export function createMetrics(waiting: () => number, due: Pick<DueMemory, 'waiting'>): Metrics {
   const registry = new Registry()
   collectDefaultMetrics({ register: registry })
+  addDue(registry, due)
   new Gauge({
     name: 'chargehand_work_waiting',
     help: 'Plans and pictures that wait for a worker',
@@ -52,6 +55,42 @@ export function createMetrics(waiting: () => number = () => 0): Metrics {
       },
     }),
   }
+}
+
+/** Of all replicas on one memory together, and whether that can be asked at all. */
+function addDue(registry: Registry, due: Pick<DueMemory, 'waiting'>): void {
+  let reading: Promise<readonly Waiting[] | undefined> | undefined
+  /** Once for all numbers. */
+  const read = () => {
+    reading ??= lookedUp(due.waiting()).finally(() => {
+      reading = undefined
+    })
+    return reading
+  }
+  const add = ({ name, help }: { name: string; help: string }, of: (waiting: Waiting) => number) =>
+    new Gauge({
+      name,
+      help,
+      labelNames: ['kind'],
+      registers: [registry],
+      async collect() {
+        const all = await read()
+        this.reset()
+        for (const one of all ?? []) this.set({ kind: one.kind }, of(one))
+      },
+    })
+  const late_s = ({ firstDueAt }: Waiting) => Math.max(0, (Date.now() - firstDueAt.getTime()) / 1000)
+  add({ name: 'chargehand_due_waiting', help: 'Questions, reminders, cards, rounds to come' }, ({ count }) => count)
+  add({ name: 'chargehand_due_retried', help: 'Of them those tried before, in vain' }, ({ retried }) => retried)
+  add({ name: 'chargehand_due_late_seconds', help: 'How long the first of them has been due' }, late_s)
+  new Gauge({
+    name: 'chargehand_memory_up',
+    help: 'Whether the memory answers',
+    registers: [registry],
+    async collect() {
+      this.set((await read()) ? 1 : 0)
+    },
+  })
 }
 
 /** What a person typed must not become a label of its own: each new one costs memory for good. */

@@ -20,6 +20,16 @@ export interface Due {
 
 export type NewDue = Omit<Due, 'tries'>
 
+/** What waits of one kind. */
+export interface Waiting {
+  readonly kind: string
+  readonly count: number
+  /** That were tried before, in vain. */
+  readonly retried: number
+  /** Since when the first of them is due, or when it will be. */
+  readonly firstDueAt: Date
+}
+
 export interface DueMemory {
   /** Those that are new by their id; gives how many were. */
   add(...works: readonly NewDue[]): Promise<number>
@@ -27,6 +37,7 @@ export interface DueMemory {
   find(id: string): Promise<(Due & { readonly isDone: boolean }) | undefined>
   /** What waits of a person, in the order in which it is due. */
   of(person: string, kind: string): Promise<readonly Due[]>
+  waiting(): Promise<readonly Waiting[]>
   /**
    * Takes what is due of the kind, where `surfaces` are told in places of these: to take it is to put it off for
    * `lease_s` seconds, so that until then nobody else is given it.

@@ -17,6 +17,8 @@ export interface QuestionMemory {
   keep(question: string): Promise<string>
   /** All of them or none; their ids in the same order. */
   keepAll(questions: readonly string[]): Promise<readonly string[]>
+  /** Under which it is kept, or would be. */
+  idOf(question: string): string
   find(id: string): Promise<string | undefined>
 }
 

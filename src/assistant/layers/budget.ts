@@ -2,6 +2,7 @@
 
 import stringWidth from 'string-width'
 import wrapAnsi from 'wrap-ansi'
+import { remembered } from '../../ground/remembered.ts'
 
 export const budget = { lines: 12, characters: 900, columns: 42, rows: 18 } as const
 
@@ -17,7 +18,7 @@ export const wrapped = (line: string, columns: number): readonly string[] =>
   wrapAnsi(unbroken(line), columns, { hard: true }).replaceAll(unbreakable, ' ').split('\n')
 
 /** Rows that a line takes on the phone. */
-export const rowsOf = (line: string): number => wrapped(line, budget.columns).length
+export const rowsOf = remembered(2000, line => wrapped(line, budget.columns).length)
 
 /** What the lines use of it. */
 export const usedBy = (lines: readonly string[]) => ({

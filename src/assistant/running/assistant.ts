@@ -139,7 +139,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
     const reply =
       typeof asked === 'string'
         ? await ask(conversation)
-        : await repeats({ question: asked, occasion, looked, conversation, now_ms }, ask)
+        : await repeats({ question: asked, occasion, looked, conversation }, ask)
     const offers = offersOf(reply)
     const refused = reply.verdict === 'do not charge' ? (reply.understood?.dangers ?? []) : undefined
     if (offers.length + offered.length > 0 || refused || before)

@@ -40,7 +40,7 @@ export function chargeTimeBand(request: ChargeRequest): ChargeTimes {
   // From where it is told to stand, in whatever notation: what is judged by it is judged alike.
   const middle = middleMember(request, charge.startSoc)
   const band = (of: (run: (typeof runs)[number]) => number, likely?: number): Band => {
-    const sorted = Float64Array.from(runs, of).sort()
+    const sorted = new Float64Array(runs.map(of)).sort()
     const [low, high] = tails.map(share => quantile(sorted, share)) as [number, number]
     return likely === undefined ? { low, high } : { low: Math.min(low, likely), high: Math.max(high, likely) }
   }

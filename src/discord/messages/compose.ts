@@ -4,11 +4,10 @@ import { randomUUID } from 'node:crypto'
 import type { RawFile } from 'discord.js'
 import { faultReply } from '../../assistant/asking/failures.ts'
 import type { Draw } from '../../assistant/draw.ts'
-import { patience_ms } from '../../assistant/lookup.ts'
 import { type Occasion, turnOf } from '../../assistant/occasion.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Assistant } from '../../assistant/running/assistant.ts'
-import { patiently } from '../../ground/within.ts'
+import { within } from '../../ground/within.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { QuestionMemory } from '../../memory/memory.ts'
 import type { Log } from '../../program/log.ts'
@@ -33,6 +32,9 @@ export interface Composed {
   readonly files: readonly RawFile[]
 }
 
+/** By then a memory that is away has said so. */
+const soon_ms = 10
+
 /** Neither rejects: an answer that cannot be shown becomes one that says so. */
 export interface Compose {
   ask(question: string | Question, occasion: Occasion, view: View): Promise<Composed>
@@ -41,6 +43,9 @@ export interface Compose {
 }
 
 export function createCompose({ assistant, questions, draw, log }: ComposeParts): Compose {
+  /** What the assistant gives to many is rendered once. */
+  let dressed = new WeakMap<Reply, Composed>()
+
   /** A failure costs the answer its buttons or its picture, not the asker the answer. */
   async function orWithout<T>(what: string, attempt: Promise<T>, without: T): Promise<T> {
     try {
@@ -57,15 +62,17 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
     return [...new Set(questionsBehind(reply))].filter(text => !(changes && text === reply.question))
   }
 
-  /** A memory that is slow holds up no answer. */
+  /** A memory that takes its time to write holds up no answer: it comes before somebody presses a button. */
   async function keepSoon(texts: readonly string[]): Promise<QuestionIds> {
-    const ids = await patiently(patience_ms, keepQuestions(questions, texts))
-    if (!ids) throw new Error('the memory takes too long')
-    return ids
+    const keeping = keepQuestions(questions, texts)
+    const kept = await within(soon_ms, keeping)
+    const lost = (error: unknown) => {
+      dressed = new WeakMap()
+      log.error({ error: describeFault(error) }, 'the buttons of an answer lead nowhere')
+    }
+    if (!kept) keeping.catch(lost)
+    return kept ?? new Map(texts.map(text => [text, questions.idOf(text)]))
   }
-
-  /** What the assistant gives to many is rendered once. */
-  const dressed = new WeakMap<Reply, Composed>()
 
   async function dress(reply: Reply, occasion: Occasion, view: View): Promise<Composed> {
     const before = view === 'brief' ? dressed.get(reply) : undefined

@@ -46,8 +46,9 @@ async function openDatabase(place: MemoryPlace): Promise<Database> {
 
 /** The memory in a database of this program's schema. */
 export function memoryIn(db: Database): Memory {
+  const questions = questionMemory(db)
   return {
-    questions: questionMemory(db),
+    questions,
     answered: answeredMemory(db),
     kit: kitMemory(db),
     house: houseMemory(db),
@@ -60,6 +61,9 @@ export function memoryIn(db: Database): Memory {
     members: memberMemory(db),
     forgetOld: now => forgetOld(db, now),
     together: work => inTransaction(db, transaction => work(memoryIn(transaction))),
-    close: () => db.destroy(),
+    close: async () => {
+      await questions.written()
+      await db.destroy()
+    },
   }
 }

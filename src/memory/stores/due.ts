@@ -26,6 +26,28 @@ export function dueMemory(db: Database): DueMemory {
       return row && { ...dueFromRow(row), isDone: row.done_at !== '' }
     },
     of: async (person, kind) => (await waitingOf(db, person).where('kind', '=', kind).execute()).map(dueFromRow),
+    async waiting() {
+      const rows = await db
+        .selectFrom('due')
+        .select(({ fn, eb }) => [
+          'kind',
+          fn.countAll().as('count'),
+          fn
+            .countAll()
+            .filterWhere(eb('tries', '>', 1))
+            .as('retried'),
+          fn.min('due_at').as('first'),
+        ])
+        .where('done_at', '=', '')
+        .groupBy('kind')
+        .execute()
+      return rows.map(({ kind, count, retried, first }) => ({
+        kind,
+        count: Number(count),
+        retried: Number(retried),
+        firstDueAt: new Date(first),
+      }))
+    },
     async claim(kind, now, lease_s, surfaces) {
       if (surfaces?.length === 0) return []
       const due = db

@@ -8,12 +8,13 @@ import type { QuestionMemory } from '../memory.ts'
 const idOf = (question: string): string => createHash('sha256').update(question).digest('base64url').slice(0, 16)
 const dayOf = (time: Date): string => time.toISOString().slice(0, 10)
 
-export function questionMemory(db: Database): QuestionMemory {
+/** `written` resolves when all that was asked to be kept so far is, or could not be. */
+export function questionMemory(db: Database): QuestionMemory & { written(): Promise<void> } {
   /** What comes while others are written is written together with the next. */
   let next: { readonly all: Map<string, string>; readonly written: Promise<unknown> } | undefined
   let last: Promise<unknown> = Promise.resolve()
 
-  function written(questions: ReadonlyMap<string, string>): Promise<unknown> {
+  function together(questions: ReadonlyMap<string, string>): Promise<unknown> {
     if (!next) {
       const all = new Map<string, string>()
       const write = () => {
@@ -43,11 +44,17 @@ export function questionMemory(db: Database): QuestionMemory {
 
   const keepAll: QuestionMemory['keepAll'] = async questions => {
     const ids = questions.map(idOf)
-    if (ids.length > 0) await written(new Map(ids.map((id, at) => [id, questions[at] ?? ''])))
+    if (ids.length > 0) await together(new Map(ids.map((id, at) => [id, questions[at] ?? ''])))
     return ids
   }
   return {
     keepAll,
+    idOf,
+    written: () =>
+      last.then(
+        () => {},
+        () => {},
+      ),
     keep: async question => (await keepAll([question]))[0] ?? '',
     async find(id) {
       const row = await db.selectFrom('questions').select('question').where('id', '=', id).executeTakeFirst()

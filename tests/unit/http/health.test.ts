@@ -28,11 +28,12 @@ const occasion: Occasion = {
 let server: HttpServer | undefined
 afterEach(async () => server?.stop())
 
-const here = { house: { rules: async () => ({}) } } as unknown as Memory
-const away = { house: { rules: () => Promise.reject(Object.assign(new Error(), { code: 'ECONNREFUSED' })) } }
+const refused = () => Promise.reject(Object.assign(new Error(), { code: 'ECONNREFUSED' }))
+const here = { house: { rules: async () => ({}) }, due: { waiting: async () => [] } } as unknown as Memory
+const away = { house: { rules: refused }, due: { waiting: refused } }
 
 async function served(surfaces: Surface[], memory = here) {
-  const metrics = createMetrics()
+  const metrics = createMetrics(() => 0, memory.due)
   server = createHttpServer({ host: '127.0.0.1', port: 0 }, healthRoutes(surfaces, memory, metrics), keptLog().log)
   const port = await server.start()
   return { metrics, get: (path: string) => fetch(`http://127.0.0.1:${port}${path}`) }
@@ -51,6 +52,28 @@ describe('the health routes', () => {
   it('say which is away where the memory is', async () => {
     const ready = await (await served([surface('discord', true)], away as unknown as Memory)).get('/ready')
     expect([ready.status, await ready.text()]).toEqual([503, 'not ready: memory\n'])
+  })
+
+  it('tell what waits, what was tried in vain and how late it is, and whether the memory answers', async () => {
+    const memory = await openTestMemory()
+    const work = { kind: 'reminder', person: 'discord:1', place: 'discord:3', body: {} }
+    const [now, past] = [new Date(), new Date(Date.now() - 100_000)]
+    await memory.due.add({ ...work, id: 'one', dueAt: past }, { ...work, id: 'two', dueAt: past })
+    for (let count = 0; count < 2; count++) await memory.due.claim('reminder', now, 0)
+    await memory.due.done('two', now)
+    await memory.due.put({ ...work, id: 'one', dueAt: past })
+    await memory.due.add({ ...work, id: 'three', dueAt: new Date(Date.now() + 100_000) })
+    const { get } = await served([], memory)
+    const text = await (await get('/metrics')).text()
+    expect(text).toContain('chargehand_due_waiting{kind="reminder"} 2\n')
+    expect(text).toContain('chargehand_due_retried{kind="reminder"} 1\n')
+    expect(Number(/due_late_seconds\{kind="reminder"\} (\S+)/.exec(text)?.[1])).toBeGreaterThanOrEqual(100)
+    expect(text).toContain('chargehand_memory_up 1\n')
+    await memory.close()
+    await server?.stop()
+    expect(await (await (await served([], away as unknown as Memory)).get('/metrics')).text()).toContain(
+      'memory_up 0\n',
+    )
   })
 
   it('count answers by command, surface and outcome, and never by what a person typed', async () => {
