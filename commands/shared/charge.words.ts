@@ -64,7 +64,7 @@ export function chargeWorking(
       : termination_A === undefined
         ? say`It ends when the current is down to ${show.current(current_A / 10)}, a tenth of the set one (common practice); the band counts chargers too that end at a tenth of the capacity or a twentieth of the set one.`
         : say`It ends when the current is down to ${show.current(termination_A)}.`,
-    say`Cell model: that curve, a series resistance and two resistor-capacitor pairs, warmed by what they lose (${cite(classes, locale)}).`,
+    say`Cell model: that curve for the surface of the particles, diffusion into them and a series resistance, warmed by what is lost (${cite(classes, locale)}).`,
     classes.value.some(({ measuredCells }) => measuredCells < fewCells)
       ? say`Of some of its kinds of cell fewer than ${show.number(fewCells, 0)} were measured: there published parameter sets stand in, and the band is wider.`
       : undefined,

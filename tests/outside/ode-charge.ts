@@ -19,12 +19,11 @@ export interface OdeRequest {
   readonly power_W?: number
 }
 
-/** Charges one cell: y is charge in Ah, the voltages of the two pairs, and energy in Wh. */
+/** Charges one cell: y is charge in Ah, by how much the surface is ahead in two parts, and energy in Wh. */
 export function odeCharge(request: OdeRequest): OdeCharge {
   const { cell, startSoc, current_A, cutoff_V, termination_A, power_W = Number.POSITIVE_INFINITY } = request
-  const { capacity_Ah, series_ohm, fast, slow } = cell
-  const openCircuit = (charge_Ah: number) => curveAt(cell, charge_Ah / capacity_Ah)
-  const inner = (y: number[]) => openCircuit(y[0] as number) + (y[1] as number) + (y[2] as number)
+  const { capacity_Ah, series_ohm, diffusion_s } = cell
+  const inner = (y: number[]) => curveAt(cell, (y[0] as number) / capacity_Ah + (y[1] as number) + (y[2] as number))
   const heldByVoltage = (y: number[]) => (cutoff_V - inner(y)) / series_ohm
   // Of P = I (V + I R), without the cancellation of the school formula.
   const heldByPower = (y: number[]) => {
@@ -36,11 +35,13 @@ export function odeCharge(request: OdeRequest): OdeCharge {
     const amps = current(y)
     return [
       amps / 3600,
-      (amps * fast.resistance_ohm - (y[1] as number)) / fast.timeConstant_s,
-      (amps * slow.resistance_ohm - (y[2] as number)) / slow.timeConstant_s,
+      followed(amps, y[1] as number, 0.505, 0.13 * diffusion_s),
+      followed(amps, y[2] as number, 0.495, 0.743 * diffusion_s),
       (amps * atTerminals(amps, y)) / 3600,
     ]
   }
+  const followed = (amps: number, ahead: number, share: number, constant_s: number) =>
+    ((share * amps * diffusion_s) / 3600 / capacity_Ah - ahead) / constant_s
   const start = [startSoc * capacity_Ah, 0, 0, 0]
   const constant_V = Math.min(cutoff_V, power_W / current_A)
   const current = solveUntil(

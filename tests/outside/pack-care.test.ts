@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { cellOf, scaleResistance } from '../../src/charging/simulation/cell.ts'
+import { type Cell, cellOf, openCircuit_V, scaleResistance } from '../../src/charging/simulation/cell.ts'
 import { simulateDischarge } from '../../src/charging/simulation/discharge.ts'
 import { resistanceFactor } from '../../src/charging/simulation/resistance.ts'
 import { lend } from '../../src/charging/sources/lend.ts'
@@ -27,6 +27,11 @@ const pack = (parts: Partial<Pack> = {}): Pack => ({
   capacity_Ah: 1.5,
   ...parts,
 })
+/** Diffusion into a sphere in two parts, as rates of what the surface is ahead. */
+const aheadRates = ({ capacity_Ah, diffusion_s }: Cell, into_A: number, fast: number, slow: number) => {
+  const ahead = (into_A * diffusion_s) / 3600 / capacity_Ah
+  return [(0.505 * ahead - fast) / (0.13 * diffusion_s), (0.495 * ahead - slow) / (0.743 * diffusion_s)]
+}
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 const closeTo = (value: number, expected: number, share: number) =>
   expect(Math.abs(value - expected)).toBeLessThanOrEqual(share * Math.abs(expected))
@@ -69,17 +74,13 @@ describe('a discharge', () => {
         const power_W = share * some.capacity_Ah * 3.2
         const toSoc = from * 0.4
         const run = simulateDischarge({ pack: some, fromSoc: from, toSoc, current_A: 50, power_W })
-        const { series_ohm, fast, slow } = cellOf(some, 25)
-        const chem = chemistry
+        const cell = cellOf(some, 25)
+        const { series_ohm } = cell
         const [soc = 0] = integrateOde(
-          (_, [soc = 0, fast_V = 0, slow_V = 0]) => {
-            const inner_V = restingVoltage(chem, soc) + fast_V + slow_V
+          (_, [soc = 0, fast = 0, slow = 0]) => {
+            const inner_V = openCircuit_V(cell, soc + fast + slow)
             const out_A = (inner_V - Math.sqrt(inner_V ** 2 - 4 * series_ohm * power_W)) / (2 * series_ohm)
-            return [
-              -out_A / 3600 / some.capacity_Ah,
-              (-fast.resistance_ohm * out_A - fast_V) / fast.timeConstant_s,
-              (-slow.resistance_ohm * out_A - slow_V) / slow.timeConstant_s,
-            ]
+            return [-out_A / 3600 / some.capacity_Ah, ...aheadRates(cell, -out_A, fast, slow)]
           },
           [from, 0, 0],
           run.duration_s,
@@ -138,23 +139,18 @@ describe('a parallel board', () => {
           const start = [Math.min(1, low + more), low] as const
           const flows = equalise(packs.map((one, index) => ({ pack: one, from: soc(start[index] as number) })))
           const cells = packs.map(leastCell)
-          const chem = chemistry
           const y = integrateOde(
             (_, state) => {
               const inner_V = cells.map((_, index) => {
-                const [at = 0, fast_V = 0, slow_V = 0] = state.slice(index * 3, index * 3 + 3)
-                return restingVoltage(chem, at) + fast_V + slow_V
+                const [at = 0, fast = 0, slow = 0] = state.slice(index * 3, index * 3 + 3)
+                return openCircuit_V(cells[index] as (typeof cells)[0], at + fast + slow)
               })
               const [first, second] = cells as [(typeof cells)[0], (typeof cells)[0]]
               const flow_A = ((inner_V[0] as number) - (inner_V[1] as number)) / (first.series_ohm + second.series_ohm)
               return cells.flatMap((cell, index) => {
                 const into_A = index === 0 ? -flow_A : flow_A
-                const [, fast_V = 0, slow_V = 0] = state.slice(index * 3, index * 3 + 3)
-                return [
-                  into_A / 3600 / cell.capacity_Ah,
-                  (cell.fast.resistance_ohm * into_A - fast_V) / cell.fast.timeConstant_s,
-                  (cell.slow.resistance_ohm * into_A - slow_V) / cell.slow.timeConstant_s,
-                ]
+                const [, fast = 0, slow = 0] = state.slice(index * 3, index * 3 + 3)
+                return [into_A / 3600 / cell.capacity_Ah, ...aheadRates(cell, into_A, fast, slow)]
               })
             },
             [start[0], 0, 0, start[1], 0, 0],

@@ -1,32 +1,27 @@
-// One cell position of a pack as a circuit: open-circuit voltage, a series resistance and two resistor-capacitor pairs.
+// One cell position of a pack: a series resistance, and the open-circuit voltage of the surface of its particles, into
+// which the charge diffuses: while a current flows the surface is ahead of the whole.
 
 import { type CellClass, likelyClasses, type Resistances, typicalResistance } from '../things/cell-class.ts'
 import type { VoltageCurve } from '../things/chemistry.ts'
 import { computed } from '../things/cited.ts'
 import { belowEmpty, interpolate } from '../things/curve.ts'
 import type { Pack } from '../things/pack.ts'
-import { agedBy_ohmAh, resistanceFactor } from './resistance.ts'
-
-/** A resistor beside a capacitor: its voltage follows the current with a time constant. */
-export interface RcPair {
-  readonly resistance_ohm: number
-  readonly timeConstant_s: number
-}
+import { agedBy_h, resistanceFactor } from './resistance.ts'
 
 /** All parallel cells of one position in series, taken together. */
 export interface Cell {
   readonly capacity_Ah: number
   readonly curve: VoltageCurve
   readonly series_ohm: number
-  readonly fast: RcPair
-  readonly slow: RcPair
+  /** By how much charge the surface is ahead in the end, as the time in which the current brings that much. */
+  readonly diffusion_s: number
 }
 
-/** Of what comes on top within minutes, how much within half a minute; and how long the rest takes. */
-export const laterParts = computed(
-  { fastShare: 0.2, fast_s: 30, slow_s: 240 },
-  'measured charges of five datasets, whose totals are nearest at 200 to 400 s (tests/outside/charges)',
-)
+/** In a steady current: the share of what the surface is ahead, and its time constant over the whole. */
+export const diffusionParts = computed(
+  { slow: { share: 0.495, times: 0.743 }, fast: { share: 0.505, times: 0.13 } },
+  'diffusion into a sphere under a constant flux (Crank 1975): the slowest term, and the others as one',
+).value
 
 /**
  * Most likely resistances of a cell of `pack` that holds `capacity_Ah`. A reading, taken at `temperature_C`, stands for
@@ -34,8 +29,8 @@ export const laterParts = computed(
  */
 export function resistancesOf(pack: Pack, temperature_C: number, capacity_Ah = pack.capacity_Ah): Resistances {
   const reading_ohmAh = readingOf(pack, temperature_C)
-  const { atOnce_ohmAh, later_ohmAh } = typicalResistance(classesOf(pack, reading_ohmAh), reading_ohmAh)
-  return { atOnce_ohmAh, later_ohmAh: later_ohmAh + agedBy_ohmAh(capacity_Ah / pack.capacity_Ah) }
+  const { atOnce_ohmAh, diffusion_h } = typicalResistance(classesOf(pack, reading_ohmAh), reading_ohmAh)
+  return { atOnce_ohmAh, diffusion_h: diffusion_h + agedBy_h(capacity_Ah / pack.capacity_Ah) }
 }
 
 /** A reading of a cell for 1 Ah at 25 °C, in ohm; taken at `temperature_C`. */
@@ -50,33 +45,31 @@ export const classesOf = ({ chemistry, dischargeRate_C }: Pack, reading_ohmAh?: 
 /** The circuit of one cell position of `pack` that holds `capacity_Ah`, at `temperature_C`: of the most likely cell. */
 export function cellOf(pack: Pack, temperature_C: number, capacity_Ah = pack.capacity_Ah): Cell {
   const resistances = resistancesOf(pack, temperature_C, capacity_Ah)
-  return cellWith(pack, temperature_C, { ...resistances, capacity_Ah, slow_s: laterParts.value.slow_s })
+  return cellWith(pack, temperature_C, { ...resistances, capacity_Ah })
 }
 
 /** What a cell is made of besides its curve. */
 export interface CellParts extends Resistances {
   readonly capacity_Ah: number
-  readonly slow_s: number
 }
 
 /** The circuit of one cell position of `pack` with such parts, at `temperature_C`. */
-export function cellWith(pack: Pack, temperature_C: number, parts: CellParts): Cell {
-  const perOhmAh = resistanceFactor(temperature_C) / pack.capacity_Ah
-  const { fastShare, fast_s } = laterParts.value
+export function cellWith(pack: Pack, temperature_C: number, made: CellParts): Cell {
+  const factor = resistanceFactor(temperature_C)
   return {
-    capacity_Ah: parts.capacity_Ah,
+    capacity_Ah: made.capacity_Ah,
     curve: belowEmpty(pack.chemistry),
-    series_ohm: parts.atOnce_ohmAh * perOhmAh,
-    fast: { resistance_ohm: fastShare * parts.later_ohmAh * perOhmAh, timeConstant_s: fast_s },
-    slow: { resistance_ohm: (1 - fastShare) * parts.later_ohmAh * perOhmAh, timeConstant_s: parts.slow_s },
+    series_ohm: (made.atOnce_ohmAh * factor) / pack.capacity_Ah,
+    diffusion_s: made.diffusion_h * 3600 * factor,
   }
 }
 
-/** The same cell with all its resistances `factor` times as large. */
-export function scaleResistance(cell: Cell, factor: number): Cell {
-  const scale = (pair: RcPair): RcPair => ({ ...pair, resistance_ohm: pair.resistance_ohm * factor })
-  return { ...cell, series_ohm: cell.series_ohm * factor, fast: scale(cell.fast), slow: scale(cell.slow) }
-}
+/** The same cell with its resistance and its diffusion `factor` times as large. */
+export const scaleResistance = (cell: Cell, factor: number): Cell => ({
+  ...cell,
+  series_ohm: cell.series_ohm * factor,
+  diffusion_s: cell.diffusion_s * factor,
+})
 
 /** The state of a cell under charge. */
 export interface Moment {
@@ -84,14 +77,21 @@ export interface Moment {
   /** Not clamped: below 0 for a cell drained past the curve's empty end. */
   readonly soc: number
   readonly current_A: number
-  /** Voltages across the two pairs. */
-  readonly fast_V: number
-  readonly slow_V: number
+  /** By which the surface is ahead, in shares of the capacity: the part that comes and goes fast, and the slow one. */
+  readonly fast_soc: number
+  readonly slow_soc: number
 }
+
+/** A cell at rest. */
+export const restedAt = (soc: number): Moment => ({ time_s: 0, soc, current_A: 0, fast_soc: 0, slow_soc: 0 })
+
+export const surfaceSoc = ({ soc, fast_soc, slow_soc }: Moment): number => soc + fast_soc + slow_soc
+
+export const openCircuit_V = ({ curve }: Cell, soc: number): number => interpolate(curve.soc, curve.perCell_V, soc)
 
 /** Voltage at the terminals less the drop over the series resistance. */
 export function innerVoltage(cell: Cell, at: Moment): number {
-  return interpolate(cell.curve.soc, cell.curve.perCell_V, at.soc) + at.fast_V + at.slow_V
+  return openCircuit_V(cell, surfaceSoc(at))
 }
 
 export function terminalVoltage(cell: Cell, at: Moment): number {
@@ -104,14 +104,23 @@ export function advance(cell: Cell, from: Moment, step_s: number, end_A: number)
     time_s: from.time_s + step_s,
     soc: from.soc + ((from.current_A + end_A) * step_s) / 7200 / cell.capacity_Ah,
     current_A: end_A,
-    fast_V: followRamp(cell.fast, from.fast_V, from.current_A, end_A, step_s),
-    slow_V: followRamp(cell.slow, from.slow_V, from.current_A, end_A, step_s),
+    fast_soc: ahead(cell, 'fast', from.fast_soc, from.current_A, end_A, step_s),
+    slow_soc: ahead(cell, 'slow', from.slow_soc, from.current_A, end_A, step_s),
   }
 }
 
-function followRamp(pair: RcPair, start_V: number, start_A: number, end_A: number, step_s: number): number {
-  const x = step_s / pair.timeConstant_s
+/** By how much the surface is ahead after a step in which the current goes in a straight line. */
+function ahead(
+  { capacity_Ah, diffusion_s }: Pick<Cell, 'capacity_Ah' | 'diffusion_s'>,
+  part: keyof typeof diffusionParts,
+  start_soc: number,
+  start_A: number,
+  end_A: number,
+  step_s: number,
+): number {
+  const { share, times } = diffusionParts[part]
+  const x = step_s / (times * diffusion_s)
   const gone = -Math.expm1(-x)
   const ramp = (end_A - start_A) * (x > 0 ? 1 - gone / x : 0)
-  return start_V * (1 - gone) + pair.resistance_ohm * (start_A * gone + ramp)
+  return start_soc * (1 - gone) + ((share * diffusion_s) / 3600 / capacity_Ah) * (start_A * gone + ramp)
 }

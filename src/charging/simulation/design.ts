@@ -5,7 +5,7 @@ export type Draw = readonly number[]
 
 /** So many: the ends of a band lie still to a fiftieth of its width, and a charge costs 5 µs each. */
 export const drawCount = 64
-const dimensions = 13
+const dimensions = 12
 
 /** Root of x^(dimensions + 1) = x + 1: its powers go round the unit interval as evenly as can be in all dimensions. */
 function generator(): number {

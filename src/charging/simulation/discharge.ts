@@ -1,7 +1,7 @@
 // A discharge at a set current, held down by the power the load can turn to heat.
 
 import type { Pack } from '../things/pack.ts'
-import { advance, cellOf, innerVoltage, type Moment } from './cell.ts'
+import { advance, cellOf, innerVoltage, type Moment, restedAt } from './cell.ts'
 
 export interface DischargeRequest {
   readonly pack: Pack
@@ -40,7 +40,7 @@ export function simulateDischarge(request: DischargeRequest): Discharge {
   const perCell_W = power_W / pack.series
   const drawn_A = (at: Moment) =>
     Math.min(current_A, currentAtPower(innerVoltage(cell, at), cell.series_ohm, perCell_W))
-  const rest = { time_s: 0, soc: fromSoc, current_A: 0, fast_V: 0, slow_V: 0 }
+  const rest = restedAt(fromSoc)
   let at: Moment = { ...rest, current_A: -drawn_A(rest) }
   const heldByPower = -at.current_A < current_A
   let energy_Wh = 0

@@ -1,7 +1,7 @@
 // Books what one stage of a charge took: time, charge, energy at the terminals and heat.
 
 import { integrateCurve } from '../things/curve.ts'
-import { type Cell, type Moment, type RcPair, terminalVoltage } from './cell.ts'
+import { advance, type Cell, type Moment, openCircuit_V, terminalVoltage } from './cell.ts'
 import type { CurvePoint, Stage, StageKind } from './charge.ts'
 
 export interface Entry {
@@ -11,8 +11,8 @@ export interface Entry {
 }
 
 /**
- * Books the states of one stage of a pack with `series` cells in series. Heat counts what the resistances
- * have turned to heat and what the two pairs still hold, which turns to heat as the pack rests.
+ * Books the states of one stage of a pack with `series` cells in series. Heat counts too what the surface is still
+ * ahead, which turns to heat as the pack rests.
  */
 export function bookStage(kind: StageKind, cell: Cell, series: number, states: readonly Moment[]): Entry {
   let energy_Wh = 0
@@ -41,19 +41,10 @@ export function bookStage(kind: StageKind, cell: Cell, series: number, states: r
   return { stage, heat_Wh, points }
 }
 
-/** Energy lost in one cell over one step, in J. */
+/** Energy lost in one cell over one step, in J: by Simpson's rule. */
 function lossIn(cell: Cell, from: Moment, to: Moment): number {
   const step_s = to.time_s - from.time_s
-  const a = from.current_A
-  const b = to.current_A
-  const mean_A = (a + b) / 2
-  const pairVoltSeconds =
-    voltSeconds(cell.fast, from.fast_V, to.fast_V, mean_A, step_s) +
-    voltSeconds(cell.slow, from.slow_V, to.slow_V, mean_A, step_s)
-  return (cell.series_ohm * step_s * (a * a + a * b + b * b)) / 3 + mean_A * pairVoltSeconds
-}
-
-/** Integral of a pair's voltage over a step, from its own equation: time constant * dV/dt = R I - V. */
-function voltSeconds(pair: RcPair, start_V: number, end_V: number, mean_A: number, step_s: number): number {
-  return pair.resistance_ohm * mean_A * step_s - pair.timeConstant_s * (end_V - start_V)
+  const middle = advance(cell, from, step_s / 2, (from.current_A + to.current_A) / 2)
+  const lost_W = (at: Moment) => at.current_A * (terminalVoltage(cell, at) - openCircuit_V(cell, at.soc))
+  return (step_s * (lost_W(from) + 4 * lost_W(middle) + lost_W(to))) / 6
 }

@@ -1,7 +1,7 @@
 // Marches a cell through time under one law of the charger until a condition is met.
 
 import { segmentAt } from '../things/curve.ts'
-import { advance, type Cell, innerVoltage, type Moment, terminalVoltage } from './cell.ts'
+import { advance, type Cell, innerVoltage, type Moment, surfaceSoc, terminalVoltage } from './cell.ts'
 
 /** What the charger holds. Never above `limit_A`. */
 export type Law = { readonly hold: 'current'; readonly limit_A: number } | VariableLaw
@@ -11,7 +11,7 @@ type VariableLaw =
   | { readonly hold: 'voltage'; readonly perCell_V: number; readonly limit_A: number }
 
 /**
- * Largest relative change of current in one step, and longest step over the slow time constant and over the time
+ * Largest relative change of current in one step, and longest step over the time of the diffusion and over the time
  * that the law has held: they keep times within 0.2 % of the exact solution, nearly all within 0.05 %.
  */
 const largestChange = 0.025
@@ -30,10 +30,7 @@ export function march(cell: Cell, law: Law, from: Moment, isOver: (at: Moment) =
   const states = [at]
   let step_s = firstStep_s
   while (isOver(at) < 0) {
-    const longest_s = Math.max(
-      longestOverSlow * cell.slow.timeConstant_s,
-      longestOverElapsed * (at.time_s - from.time_s),
-    )
+    const longest_s = Math.max(longestOverSlow * cell.diffusion_s, longestOverElapsed * (at.time_s - from.time_s))
     step_s = law.hold === 'current' ? stepWithinSegment(cell, at) : Math.min(step_s, longest_s)
     let next = stepToBend(cell, law, at, step_s)
     const change = Math.abs(next.current_A - at.current_A) / at.current_A
@@ -53,14 +50,15 @@ function stepOf(cell: Cell, law: Law, at: Moment, step_s: number): Moment {
   return advance(cell, at, step_s, endCurrent(cell, law, at, step_s))
 }
 
-/** A step cut short at the next corner of the voltage curve, past which the slope is another. */
+/** A step cut short where the surface meets the next corner of the voltage curve, past which the slope is another. */
 function stepToBend(cell: Cell, law: Law, at: Moment, longest_s: number): Moment {
   const { soc } = cell.curve
-  const i = segmentAt(soc, at.soc + 1e-6)
-  const bend = i < soc.length - 2 ? (soc[i + 1] as number) : Number.POSITIVE_INFINITY
+  const surface = surfaceSoc(at)
+  const i = segmentAt(soc, surface + 1e-6)
+  const bend = law.hold !== 'current' && i < soc.length - 2 ? (soc[i + 1] as number) : Number.POSITIVE_INFINITY
   let next = stepOf(cell, law, at, longest_s)
-  for (let tries = 0; tries < 2 && next.soc > bend + 1e-9; tries++) {
-    const step_s = ((next.time_s - at.time_s) * (bend - at.soc)) / (next.soc - at.soc)
+  for (let tries = 0; tries < 2 && surfaceSoc(next) > bend + 1e-9; tries++) {
+    const step_s = ((next.time_s - at.time_s) * (bend - surface)) / (surfaceSoc(next) - surface)
     next = stepOf(cell, law, at, step_s)
   }
   return next

@@ -8,7 +8,9 @@ import { draws } from './design.ts'
 const points = 41
 /** How far off its chemistry's curve a cell is, over how far published ones are. */
 const nearest = 0.5
-const furthest = 1.25
+const furthest = 1.4
+/** A cell that nobody measured is further off the mean of so many than those that make it. */
+const unseen = (cells: number): number => (cells > 1 ? Math.sqrt((cells + 1) / (cells - 1)) : 1)
 /** A curve never falls from point to point. */
 const leastRise_V = 1e-4
 const curvesKnown = new WeakMap<Chemistry, Curves>()
@@ -31,9 +33,9 @@ export function curvesOf(chemistry: Chemistry): Curves {
   const ends_V = [own.perCell_V[0] as number, own.perCell_V.at(-1) as number] as const
   const own_V = (soc: number) => interpolate(own.soc, own.perCell_V, soc)
   const drawn = draws.map((_, index) => {
-    // In turn through the cells, as far off the chemistry's own as they are, a half nearer to a quarter further.
+    // In turn through the cells, as far off the chemistry's own as they are, nearer or further.
     const other = chemistry.curves[index % chemistry.curves.length]?.value ?? own
-    const times = nearest + (furthest - nearest) * ((index * 0.618034) % 1)
+    const times = unseen(chemistry.curves.length) * (nearest + (furthest - nearest) * ((index * 0.618034) % 1))
     const otherV = [ends_V[0], ...other.perCell_V.slice(1, -1), ends_V[1]]
     let last_V = ends_V[0] - leastRise_V
     return sampled(soc => {

@@ -5,7 +5,6 @@ import { slopeBelowEmpty_V } from '../things/curve.ts'
 import type { Learned, Traits } from '../things/learned.ts'
 import type { State } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
-import { laterParts } from './cell.ts'
 import type { ChargeRequest } from './charge.ts'
 import { drawCount, draws, shareBelow } from './design.ts'
 import { curvesOf, socOn } from './member-curves.ts'
@@ -31,7 +30,7 @@ const errors = {
   /** Of the temperature where nobody measured, in °C. */
   temperature_C: 5,
   /** Of the times by the model; of a pack at a rate that it was charged at before; and more for each time e as fast. */
-  time: 0.012,
+  time: 0.018,
   timeLearned: 0.004,
   timePerRate: 0.035,
 } as const
@@ -58,8 +57,8 @@ export function membersOf(request: ChargeRequest, turn = 0): Member[] {
   const body = bodyOf(pack)
   const timeError = learned ? timeErrorOf(learned, current_A / label_Ah) : errors.time
   return draws.map((draw, index) => {
-    const [current = 0, cutoff = 0, end = 0, model = 0] = draw.slice(7)
-    const [start = 0, warmth = 0] = (draws[(index + 17 * turn) % drawCount] as typeof draw).slice(11)
+    const [current = 0, cutoff = 0, end = 0, model = 0] = draw.slice(6)
+    const [start = 0, warmth = 0] = (draws[(index + 17 * turn) % drawCount] as typeof draw).slice(10)
     const curve_V = curves[index] as Float64Array
     const asked = {
       ...request,
@@ -101,17 +100,11 @@ export function middleMember(request: ChargeRequest, startSoc: number): Pick<Mem
 const traitsOf = ({ pack, temperature_C, measuredCapacity_Ah, learned }: ChargeRequest): readonly Traits[] =>
   learned?.traits ?? likelyTraits(pack, temperature_C ?? atRoom_C, measuredCapacity_Ah)
 
-function cellOf({ share, atOnce_ohmAh, later_ohmAh, slow_s }: Traits, label_Ah: number) {
-  const { fastShare, fast_s } = laterParts.value
-  return {
-    capacity_Ah: share * label_Ah,
-    series_ohm: atOnce_ohmAh / label_Ah,
-    fast_ohm: (fastShare * later_ohmAh) / label_Ah,
-    fast_s,
-    slow_ohm: ((1 - fastShare) * later_ohmAh) / label_Ah,
-    slow_s,
-  }
-}
+const cellOf = ({ share, atOnce_ohmAh, diffusion_h }: Traits, label_Ah: number) => ({
+  capacity_Ah: share * label_Ah,
+  series_ohm: atOnce_ohmAh / label_Ah,
+  diffusion_s: diffusion_h * 3600,
+})
 
 /** How a cell position of the pack warms and gives off heat: by its share of mass and surface. */
 function bodyOf({ chemistry, series, capacity_Ah }: Pack): Pick<QuickCell, 'heat_JperK' | 'loss_WperK'> {

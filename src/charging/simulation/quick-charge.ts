@@ -14,8 +14,8 @@ export interface QuickCharge {
 }
 
 /** Charge of one step at constant current, finer where the curve is steep; fall of the current at constant voltage. */
-const stepSoc = 1 / 30
-const fineSoc = 1 / 120
+const stepSoc = 1 / 16
+const fineSoc = 1 / 80
 const steepBelow = 0.1
 const fall = 0.08
 const firstStep_s = 4
@@ -59,11 +59,9 @@ function holdCurrent(run: QuickRun): number {
 
 /** The part of a step until the terminals reach `ceiling_V`, by halving; the whole step where they do not. */
 function firstReaching(run: QuickRun, amps: number, ceiling_V: number, step_s: number): number {
-  const { capacity_Ah } = run.cell
   const over = (after_s: number) => {
-    run.pace(after_s)
-    const open_V = run.openCircuit_V(run.soc + (amps * after_s) / 3600 / capacity_Ah)
-    return open_V + run.fastAfter_V(amps, amps) + run.slowAfter_V(amps, amps) + amps * run.series_ohm() > ceiling_V
+    const [none, perAmp] = run.surfaceAfter(after_s, amps)
+    return run.openCircuit_V(none + amps * perAmp) + amps * run.series_ohm() > ceiling_V
   }
   if (!over(step_s)) return step_s
   return firstWhere(0, step_s, 12, over)
@@ -95,15 +93,9 @@ function holdVoltage(run: QuickRun, last_A: number): void {
 
 /** The current after a step at which the terminals still stand at the cutoff: two Newton steps on a nearly straight function. */
 function endCurrent(run: QuickRun, amps: number, step_s: number): number {
-  const { law, cell } = run
-  run.pace(step_s)
-  const perAmp = step_s / 7200 / cell.capacity_Ah
-  // All but the open circuit goes in a straight line with the current at the end.
-  const rest_V = (end_A: number) =>
-    run.fastAfter_V(amps, end_A) + run.slowAfter_V(amps, end_A) + end_A * run.series_ohm()
-  const none_V = rest_V(0)
-  const perAmp_V = (rest_V(amps) - none_V) / amps
-  const held_V = (end_A: number) => run.openCircuit_V(run.soc + (amps + end_A) * perAmp) + none_V + end_A * perAmp_V
+  const { law } = run
+  const [none, perAmp] = run.surfaceAfter(step_s, amps)
+  const held_V = (end_A: number) => run.openCircuit_V(none + end_A * perAmp) + end_A * run.series_ohm()
   let before_A = 0.9 * amps
   let before_V = held_V(before_A)
   let end_A = amps

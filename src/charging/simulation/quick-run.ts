@@ -1,5 +1,6 @@
 // The state of a cell under charge that warms itself, carried on from step to step: for the many cells of a band.
 
+import { diffusionParts } from './cell.ts'
 import { resistanceFactor } from './resistance.ts'
 import type { ChargerTerms } from './terms.ts'
 
@@ -9,10 +10,7 @@ export interface QuickCell {
   /** Open-circuit volts at equal steps of charge from 0 to 1. */
   readonly curve_V: Float64Array
   readonly series_ohm: number
-  readonly fast_ohm: number
-  readonly fast_s: number
-  readonly slow_ohm: number
-  readonly slow_s: number
+  readonly diffusion_s: number
   /** Of the cell and around it, in °C. */
   readonly ambient_C: number
   /** Heat that warms it by a degree, in J, and heat that it gives off a degree, in W. */
@@ -40,20 +38,16 @@ export class QuickRun {
   readonly law: QuickLaw
   time_s = 0
   soc: number
-  fast_V = 0
-  slow_V = 0
   heat_J = 0
   warmth_Ks = 0
   cell_C: number
   warmest_C: number
-  /** Resistances over those at 25 °C. */
-  factor: number
-  private step_s = 0
-  private fastGone = 0
-  private slowGone = 0
-  private fastLag = 1
-  private slowLag = 1
-  private cooling = 1
+  /** Resistance and diffusion over those at 25 °C. */
+  private factor: number
+  private readonly slow = new Part('slow')
+  private readonly fast = new Part('fast')
+  /** By which the open circuit of the surface is above that of the whole. */
+  private ahead_V = 0
 
   constructor(cell: QuickCell, law: QuickLaw) {
     this.cell = cell
@@ -74,54 +68,78 @@ export class QuickRun {
     return left_V + ((curve_V[i + 1] as number) - left_V) * (at - i)
   }
 
+  /** Of the surface, as it stands. */
   inner_V(): number {
-    return this.openCircuit_V(this.soc) + this.fast_V + this.slow_V
+    return this.openCircuit_V(this.soc + this.fast.soc + this.slow.soc)
   }
 
   series_ohm(): number {
     return this.cell.series_ohm * this.factor
   }
 
-  /** Makes `step_s` the length of the steps that follow: the exponentials of most are those of the one before. */
-  pace(step_s: number): void {
-    if (step_s === this.step_s) return
-    const { fast_s, slow_s, heat_JperK, loss_WperK } = this.cell
-    this.step_s = step_s
-    this.fastGone = -Math.expm1(-step_s / fast_s)
-    this.slowGone = -Math.expm1(-step_s / slow_s)
-    this.fastLag = (this.fastGone * fast_s) / step_s
-    this.slowLag = (this.slowGone * slow_s) / step_s
-    this.cooling = Math.exp((-step_s * loss_WperK) / heat_JperK)
+  /** The charge at the surface after a step from `start_A` to no current, and what each ampere at its end adds. */
+  surfaceAfter(step_s: number, start_A: number): readonly [none: number, perAmp: number] {
+    const { capacity_Ah } = this.cell
+    const diffusion_s = this.cell.diffusion_s * this.factor
+    this.fast.over(step_s, diffusion_s, capacity_Ah)
+    this.slow.over(step_s, diffusion_s, capacity_Ah)
+    const moved = step_s / 7200 / capacity_Ah
+    return [
+      this.soc + this.fast.after(start_A, 0) + this.slow.after(start_A, 0) + start_A * moved,
+      this.fast.perEndAmp + this.slow.perEndAmp + moved,
+    ]
   }
 
-  /** What the fast pair holds after a step in which the current goes in a straight line. */
-  fastAfter_V(start_A: number, end_A: number): number {
-    const ohm = this.cell.fast_ohm * this.factor
-    return this.fast_V * (1 - this.fastGone) + ohm * (start_A * this.fastGone + (end_A - start_A) * (1 - this.fastLag))
-  }
-
-  slowAfter_V(start_A: number, end_A: number): number {
-    const ohm = this.cell.slow_ohm * this.factor
-    return this.slow_V * (1 - this.slowGone) + ohm * (start_A * this.slowGone + (end_A - start_A) * (1 - this.slowLag))
-  }
-
-  /** Goes on by `step_s` while the current goes in a straight line: what the pairs hold, heat and warmth. */
+  /** Goes on by `step_s` while the current goes in a straight line: how far the surface is ahead, heat and warmth. */
   go(step_s: number, start_A: number, end_A: number): void {
-    const { capacity_Ah, ambient_C, loss_WperK } = this.cell
-    this.pace(step_s)
-    const before_V = this.fast_V + this.slow_V
-    this.fast_V = this.fastAfter_V(start_A, end_A)
-    this.slow_V = this.slowAfter_V(start_A, end_A)
+    const { ambient_C, heat_JperK, loss_WperK, capacity_Ah } = this.cell
+    this.surfaceAfter(step_s, start_A)
+    this.fast.soc = this.fast.after(start_A, end_A)
+    this.slow.soc = this.slow.after(start_A, end_A)
     const mean_A = (start_A + end_A) / 2
-    const pairs_V = (before_V + this.fast_V + this.slow_V) / 2
-    const heat_W = mean_A * (mean_A * this.series_ohm() + pairs_V)
+    this.soc += (mean_A * step_s) / 3600 / capacity_Ah
+    const before_V = this.ahead_V
+    this.ahead_V = this.inner_V() - this.openCircuit_V(this.soc)
+    const heat_W = mean_A * (mean_A * this.series_ohm() + (before_V + this.ahead_V) / 2)
     const settled_C = ambient_C + heat_W / loss_WperK
-    this.cell_C = settled_C + (this.cell_C - settled_C) * this.cooling
+    this.cell_C = settled_C + (this.cell_C - settled_C) * Math.exp((-step_s * loss_WperK) / heat_JperK)
     this.warmth_Ks += this.cell_C * step_s
     this.warmest_C = Math.max(this.warmest_C, this.cell_C)
     this.factor = factorAt(this.cell_C)
     this.heat_J += heat_W * step_s
-    this.soc += (mean_A * step_s) / 3600 / capacity_Ah
     this.time_s += step_s
+  }
+}
+
+/** One part of what the surface is ahead: as `advance` has it, with what one step shares worked out once. */
+class Part {
+  soc = 0
+  perEndAmp = 0
+  private readonly share: number
+  private readonly times: number
+  private left = 1
+  private perStartAmp = 0
+  private step_s = 0
+  private diffusion_s = 0
+
+  constructor(name: keyof typeof diffusionParts) {
+    this.share = diffusionParts[name].share
+    this.times = diffusionParts[name].times
+  }
+
+  over(step_s: number, diffusion_s: number, capacity_Ah: number): void {
+    if (step_s === this.step_s && diffusion_s === this.diffusion_s) return
+    this.step_s = step_s
+    this.diffusion_s = diffusion_s
+    const x = step_s / (this.times * diffusion_s)
+    const gone = -Math.expm1(-x)
+    const perAmp = (this.share * diffusion_s) / 3600 / capacity_Ah
+    this.left = 1 - gone
+    this.perEndAmp = perAmp * (1 - gone / x)
+    this.perStartAmp = perAmp * gone - this.perEndAmp
+  }
+
+  after(start_A: number, end_A: number): number {
+    return this.soc * this.left + start_A * this.perStartAmp + end_A * this.perEndAmp
   }
 }

@@ -3,7 +3,7 @@
 import type { Chemistry } from '../things/chemistry.ts'
 import { belowEmpty, interpolate } from '../things/curve.ts'
 import type { State } from '../things/level.ts'
-import { type Cell, cellOf, cellWith, type Moment, scaleResistance, terminalVoltage } from './cell.ts'
+import { type Cell, cellOf, cellWith, type Moment, restedAt, scaleResistance, terminalVoltage } from './cell.ts'
 import type { Charge, ChargeRequest, StageKind } from './charge.ts'
 import { checkRequest } from './check-request.ts'
 import { bookStage, type Entry } from './ledger.ts'
@@ -47,7 +47,7 @@ export function requestedCell(
 export function chargeCell(request: ChargeRequest, cell: Cell): Charge {
   const { pack } = request
   const startSoc = socOf(pack.chemistry, request.from)
-  let at: Moment = { time_s: 0, soc: startSoc, current_A: 0, fast_V: 0, slow_V: 0 }
+  let at = restedAt(startSoc)
   const entries: Entry[] = []
   for (const { kind, law, isOver } of stagesOf(request, cell)) {
     const states = march(cell, law, at, isOver)

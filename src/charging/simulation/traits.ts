@@ -1,45 +1,39 @@
 // What the cells that a pack may be made of are like, by its label and by what was measured of it.
 
-import { type CellClass, laterAfter, type Spread } from '../things/cell-class.ts'
+import { type CellClass, readAs, type Spread } from '../things/cell-class.ts'
 import { computed } from '../things/cited.ts'
 import { interpolate } from '../things/curve.ts'
 import type { Traits } from '../things/learned.ts'
 import type { Pack } from '../things/pack.ts'
-import { classesOf, laterParts, readingOf } from './cell.ts'
+import { classesOf, readingOf } from './cell.ts'
 import { draws, shareBelow } from './design.ts'
-import { agedBy_ohmAh, growth_ohmAh, newShare } from './resistance.ts'
+import { agedBy_h, growth_h, newShare } from './resistance.ts'
 
 /** Share of the label that packs in use hold, at standard normal numbers: a long tail to the tired ones. */
 const capacityShares = computed(
-  { at: [-2.4, -1.6, -0.7, 0, 0.7, 1.6, 2.4], share: [0.7, 0.82, 0.915, 0.965, 1.02, 1.12, 1.16] },
+  { at: [-2.4, -1.6, -0.7, 0, 0.7, 1.6, 2.4], share: [0.68, 0.81, 0.915, 0.965, 1.02, 1.13, 1.17] },
   'cells of nine open datasets: new 0.90 to 1.11 of their label; packs in use lose up to a fifth before they retire',
 )
 
-/** Two of three lie within these shares of a measured capacity, a reading, the time of the slow part; of the label when new. */
-const spreads = { capacity: 0.016, reading: 0.08, slow_s: 0.3, newShare: 0.03 } as const
+/** Two of three lie within these shares of a measured capacity; of the label when new. */
+const spreads = { capacity: 0.018, newShare: 0.03 } as const
 
 /** One for each draw of the design. */
 export function likelyTraits(pack: Pack, temperature_C: number, measuredCapacity_Ah?: number): readonly Traits[] {
   const reading_ohmAh = readingOf(pack, temperature_C)
   const classes = classesOf(pack, reading_ohmAh)
   return draws.map(draw => {
-    const [capacity = 0, atOnce = 0, later = 0, slow = 0, kind = 0, growth = 0, whenNew = 0] = draw
+    const [capacity = 0, atOnce = 0, diffusion = 0, kind = 0, growth = 0, whenNew = 0] = draw
     const share =
       measuredCapacity_Ah === undefined
         ? interpolate(capacityShares.value.at, capacityShares.value.share, capacity)
         : (measuredCapacity_Ah / pack.capacity_Ah) * (1 + spreads.capacity * capacity)
     const made = classAt(classes, shareBelow(kind))
-    const aged_ohmAh = agedBy_ohmAh(
-      share,
-      newShare.value + spreads.newShare * whenNew,
-      drawn(growth_ohmAh.value, growth),
-    )
+    const aged_h = agedBy_h(share, newShare.value + spreads.newShare * whenNew, drawn(growth_h.value, growth))
     return {
       share,
-      atOnce_ohmAh:
-        reading_ohmAh === undefined ? drawn(made.atOnce_ohmAh, atOnce) : reading_ohmAh * (1 + spreads.reading * atOnce),
-      later_ohmAh: drawn(made.later_ohmAh, later) * laterAfter(made, reading_ohmAh) + aged_ohmAh,
-      slow_s: laterParts.value.slow_s * Math.exp(spreads.slow_s * slow),
+      atOnce_ohmAh: drawn(reading_ohmAh === undefined ? made.atOnce_ohmAh : readAs(made, reading_ohmAh), atOnce),
+      diffusion_h: drawn(made.diffusion_h, diffusion) + aged_h,
     }
   })
 }
@@ -62,7 +56,6 @@ export function typicalTraits(traits: readonly Traits[]): Traits {
   return {
     share: middle(one => one.share),
     atOnce_ohmAh: middle(one => one.atOnce_ohmAh),
-    later_ohmAh: middle(one => one.later_ohmAh),
-    slow_s: middle(one => one.slow_s),
+    diffusion_h: middle(one => one.diffusion_h),
   }
 }

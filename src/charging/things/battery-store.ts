@@ -1,7 +1,7 @@
 // A battery seen as a source: its resting voltage against charge, its resistance, and the floors to stop at.
 
 import { likelyClasses, typicalResistance } from './cell-class.ts'
-import { integrateCurve, interpolate, restingVoltage } from './curve.ts'
+import { diffusion_ohmAh, integrateCurve, interpolate, restingVoltage } from './curve.ts'
 import type { HouseLimits } from './house-limits.ts'
 import {
   leadAcidLimitsOf,
@@ -46,9 +46,9 @@ export const sourceRestFloor_V = (pack: Pack, limits: HouseLimits): number =>
 /** A lithium pack at 25 °C; its resistances are added up, which is what a load of many minutes sees. */
 export function batteryStore(pack: Pack, limits: HouseLimits, soc: number): BatteryStore {
   const chemistry = pack.chemistry
-  const { atOnce_ohmAh, later_ohmAh } = typicalResistance(likelyClasses(chemistry.classes.value, pack))
+  const { atOnce_ohmAh, diffusion_h } = typicalResistance(likelyClasses(chemistry.classes.value, pack))
   const series_ohm = pack.cellResistance_ohm ?? atOnce_ohmAh / pack.capacity_Ah
-  const diffusion_ohm = later_ohmAh / pack.capacity_Ah
+  const diffusion_ohm = diffusion_ohmAh(chemistry, diffusion_h) / pack.capacity_Ah
   return {
     capacity_Ah: pack.capacity_Ah,
     resistance_ohm: pack.series * (series_ohm + diffusion_ohm),

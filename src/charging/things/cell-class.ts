@@ -8,23 +8,23 @@ export interface Spread {
 
 export type CellClassName = 'high drain' | 'energy'
 
-/** Resistances in ohm·Ah at 25 °C: divided by the capacity in Ah they are those of one cell, whatever its size. */
+/** At 25 °C. A resistance in ohm·Ah, divided by the capacity in Ah, is that of one cell, whatever its size. */
 export interface CellClass {
   readonly name: CellClassName
   /** Of the cells of its chemistry, where nothing is told. */
   readonly share: number
   /** What a reading within seconds shows. */
   readonly atOnce_ohmAh: Spread
-  /** What comes on top within minutes. */
-  readonly later_ohmAh: Spread
+  /** By how much charge the surface of the particles is ahead of the whole, as hours of the current. */
+  readonly diffusion_h: Spread
   /** Measured cells that these rest on; fewer than three stand beside published parameter sets. */
   readonly measuredCells: number
 }
 
-/** Resistances of a cell of 1 Ah at 25 °C, in ohm: what a reading within seconds shows, and what comes on top. */
+/** Of a cell of 1 Ah at 25 °C: what a reading within seconds shows, and its diffusion. */
 export interface Resistances {
   readonly atOnce_ohmAh: number
-  readonly later_ohmAh: number
+  readonly diffusion_h: number
 }
 
 /** What is told of a cell's class. */
@@ -39,10 +39,8 @@ interface ClassTold {
 const highDrainRate_C = 5
 /** A reading is believed to tell the class only so firmly: some are taken at a thousand hertz, some after ten seconds. */
 const leastTimes = 1.5
-/** What a long charge meets is steadier than its parts: a reading that shows more leaves so much less to come. */
-const laterByReading = -0.5
-const leastLater = 0.5
-const mostLater = 1.5
+/** Two of three readings lie within this share. */
+const readingSpread = 0.08
 
 /** The classes with their shares after what is told, which add up to 1. */
 export function likelyClasses(
@@ -62,18 +60,25 @@ export function likelyClasses(
   return possible.map((one, index) => ({ ...one, share: (weights[index] as number) / whole }))
 }
 
-/** What comes on top within minutes after a reading, over what does so in a middle cell of the class. */
-export function laterAfter({ atOnce_ohmAh }: CellClass, reading_ohmAh: number | undefined): number {
-  if (reading_ohmAh === undefined) return 1
-  return Math.min(mostLater, Math.max(leastLater, (reading_ohmAh / atOnce_ohmAh.middle) ** laterByReading))
+/** Up to so many spreads above the middle of its class a reading is believed whole, of the rest the half: contacts are read too. */
+const believedWithin = 2
+
+/** The resistance of a cell of a class with such a reading, in ohm·Ah, and what it may be off. */
+export function readAs({ atOnce_ohmAh: { middle, times } }: CellClass, reading_ohmAh: number): Spread {
+  const off = Math.log(reading_ohmAh / middle) / Math.log(times)
+  const doubted = Math.max(0, off - believedWithin) / 2
+  return {
+    middle: reading_ohmAh / times ** doubted,
+    times: Math.exp(Math.hypot(readingSpread, doubted * Math.log(times))),
+  }
 }
 
-/** What a typical cell of these classes has, in ohm·Ah: their middles by share. */
+/** What a typical cell of these classes has: their middles by share. */
 export function typicalResistance(classes: readonly CellClass[], reading_ohmAh?: number): Resistances {
   const middle = (of: (one: CellClass) => number) =>
     Math.exp(classes.reduce((sum, one) => sum + one.share * Math.log(of(one)), 0))
   return {
-    atOnce_ohmAh: reading_ohmAh ?? middle(one => one.atOnce_ohmAh.middle),
-    later_ohmAh: middle(one => one.later_ohmAh.middle * laterAfter(one, reading_ohmAh)),
+    atOnce_ohmAh: middle(one => (reading_ohmAh ? readAs(one, reading_ohmAh) : one.atOnce_ohmAh).middle),
+    diffusion_h: middle(one => one.diffusion_h.middle),
   }
 }

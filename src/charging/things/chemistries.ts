@@ -41,18 +41,18 @@ function mean(curves: readonly Cited<VoltageCurve>[]): VoltageCurve {
   return { soc: first.soc, perCell_V }
 }
 
-/** A class with its resistances in ohm·Ah at 25 °C, and the factor that two of three cells stay within. */
+/** A class with its resistance in ohm·Ah and its diffusion in hours at 25 °C, each with the factor that two of three stay within. */
 const cellClass = (
   name: CellClassName,
   share: number,
   [atOnce, atOnceTimes]: readonly [number, number],
-  [later, laterTimes]: readonly [number, number],
+  [diffusion, diffusionTimes]: readonly [number, number],
   measuredCells: number,
 ): CellClass => ({
   name,
   share,
   atOnce_ohmAh: { middle: atOnce, times: atOnceTimes },
-  later_ohmAh: { middle: later, times: laterTimes },
+  diffusion_h: { middle: diffusion, times: diffusionTimes },
   measuredCells,
 })
 
@@ -77,11 +77,8 @@ export const lipo: Chemistry = {
   cells: chargeOf4V20Cells,
   curves: pouchCells,
   classes: computed(
-    [
-      cellClass('high drain', 0.7, [0.027, 1.35], [0.03, 1.5], 1),
-      cellClass('energy', 0.3, [0.05, 1.4], [0.07, 1.5], 0),
-    ],
-    'high drain: measured 1C and 3C charges of a pouch (SAE 2023-01-0522) and 0.0495 ohm·Ah in all of a power pouch (Ecker et al. 2015); energy: not measured, 0.12 ohm·Ah in all by a published parameter set (Ai et al. 2020)',
+    [cellClass('high drain', 0.7, [0.027, 1.35], [0.03, 1.6], 1), cellClass('energy', 0.3, [0.05, 1.4], [0.1, 1.8], 0)],
+    'high drain: measured 1C and 3C charges of a pouch (SAE 2023-01-0522) and a power pouch (Ecker et al. 2015); energy: not measured, by a published parameter set (Ai et al. 2020)',
   ),
   restSpread_V: practice(0.006, 'a cell checker is good to about 0.01 V; rested minutes, not hours'),
   energyPerMass_Whkg: practice(160, 'LiPo cells weigh about 6 g a watt-hour'),
@@ -105,10 +102,10 @@ export const lihv: Chemistry = {
   curves: [highVoltagePouch, highVoltagePhoneCells],
   classes: computed(
     [
-      cellClass('high drain', 0.6, [0.035, 1.35], [0.03, 1.5], 1),
-      cellClass('energy', 0.4, [0.06, 1.4], [0.07, 1.5], 0),
+      cellClass('high drain', 0.6, [0.035, 1.35], [0.02, 1.8], 1),
+      cellClass('energy', 0.4, [0.06, 1.4], [0.07, 1.6], 0),
     ],
-    'high drain: measured C/3 charges of a pouch (SINTEF SLPBA842124HV, Zenodo 17295469); energy: not measured, between it and 0.12 ohm·Ah in all of a published parameter set (Ai et al. 2020)',
+    'high drain: measured C/3 charges of a pouch (SINTEF SLPBA842124HV, Zenodo 17295469); energy: not measured, by a published parameter set (Ai et al. 2020)',
   ),
 }
 
@@ -131,10 +128,10 @@ export const liIon: Chemistry = {
   curves: liIonCells,
   classes: computed(
     [
-      cellClass('high drain', 0.5, [0.06, 1.35], [0.09, 1.35], 2),
-      cellClass('energy', 0.5, [0.12, 1.35], [0.18, 1.35], 4),
+      cellClass('high drain', 0.5, [0.06, 1.35], [0.085, 1.5], 2),
+      cellClass('energy', 0.5, [0.12, 1.35], [0.16, 1.55], 4),
     ],
-    'measured charges: high drain of an NMC 18650 (doi:10.17632/cp3473x7xv.3) and a 21700 (HKUST H24); energy of LiCoO2 prismatics (CALCE CS2), an NCA 21700 (BEEP) and an 18650 (NASA PCoE B0005)',
+    'measured charges: high drain of an NMC 18650 (doi:10.17632/cp3473x7xv.3) and a 21700 (HKUST H24); energy of LiCoO2 prismatics (CALCE CS2), an NCA 21700 (BEEP) and an 18650 (NASA PCoE B0005); its spread spans two published parameter sets (Chen et al. 2020, Mohtat et al. 2020)',
   ),
   energyPerMass_Whkg: practice(220, 'an 18650 of 3 Ah weighs about 48 g'),
 }
@@ -157,8 +154,8 @@ export const liFe: Chemistry = {
   cells: liFeCells,
   curves: liFeCells,
   classes: computed(
-    [cellClass('high drain', 0.6, [0.022, 1.4], [0.1, 1.4], 1), cellClass('energy', 0.4, [0.05, 1.5], [0.15, 1.5], 0)],
-    'high drain: steps and C/3 charges of a 26650 (Plett, ESC toolbox); energy: not measured, one and a half times that',
+    [cellClass('high drain', 0.6, [0.022, 1.4], [0.03, 2], 1), cellClass('energy', 0.4, [0.05, 1.5], [0.03, 2.5], 0)],
+    'high drain: steps and C/3 charges of a 26650 (Plett, ESC toolbox); energy: not measured, by that and a published parameter set (Prada et al. 2013)',
   ),
   restSpread_V: practice(0.012, 'LiFePO4 cells rest 10 to 25 mV lower after a discharge than after a charge'),
   energyPerMass_Whkg: practice(105, 'a 26650 of 2.3 Ah weighs about 70 g'),

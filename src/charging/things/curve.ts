@@ -9,6 +9,10 @@ const shareBelowEmpty = 0.01
 export const slopeBelowEmpty_V = ({ curve, damage_V }: Chemistry): number =>
   Math.max(0.1, (curve.value.perCell_V[0] as number) - damage_V.value) / shareBelowEmpty
 
+/** Diffusion of so many hours as a resistance, over a curve that rises evenly from end to end. */
+export const diffusion_ohmAh = ({ curve }: Chemistry, diffusion_h: number): number =>
+  diffusion_h * ((curve.value.perCell_V.at(-1) as number) - (curve.value.perCell_V[0] as number))
+
 const extended = new WeakMap<Chemistry, VoltageCurve>()
 
 /** The curve of a chemistry with the little that is left in a cell drained below its empty end. */

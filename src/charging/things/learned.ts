@@ -2,13 +2,12 @@
 
 import type { Pack } from './pack.ts'
 
-/** What is learned of one cell; resistances for 1 Ah at 25 °C. */
+/** What is learned of one cell, at 25 °C; its resistance for 1 Ah. */
 export interface Traits {
   /** Of the label, what it holds. */
   readonly share: number
   readonly atOnce_ohmAh: number
-  readonly later_ohmAh: number
-  readonly slow_s: number
+  readonly diffusion_h: number
 }
 
 /** The traits of each of the cells that a pack may be made of, after what was noted of it. */

@@ -9,7 +9,7 @@ import { type Measured, measuredIn, type Telling, tellingNotes } from './measure
 import { oddAmong } from './odd-notes.ts'
 
 /** The step to what was measured is made in so many parts, as it is straight only for a little way. */
-const rounds = 2
+const rounds = 4
 const usual_C = 25
 
 /** What the charges noted of a pack, in order of time, have told of its cells; undefined where they tell nothing. */
@@ -32,7 +32,7 @@ function ratesOf({ capacity_Ah, chemistry }: Pack, telling: readonly Telling[]):
   return rates_C.length > 0 ? rates_C : [chemistry.recommendedRate_C.value]
 }
 
-const keys = ['share', 'atOnce_ohmAh', 'later_ohmAh', 'slow_s'] as const satisfies readonly (keyof Traits)[]
+const keys = ['share', 'atOnce_ohmAh', 'diffusion_h'] as const satisfies readonly (keyof Traits)[]
 
 /**
  * Bends the traits of all cells towards what was measured, one value after the other: each cell by what it is off, as far
@@ -53,18 +53,21 @@ function bent(traits: readonly Traits[], measured: readonly Measured[]): readonl
   }
   return traits.map((_, index) => {
     const value = (which: number) => Math.exp((logs[which] as Float64Array)[index] as number)
-    return { share: value(0), atOnce_ohmAh: value(1), later_ohmAh: value(2), slow_s: value(3) }
+    return { share: value(0), atOnce_ohmAh: value(1), diffusion_h: value(2) }
   })
 }
 
 /** A standard normal number for each cell and value: other ones than the traits were drawn by. */
 const drawAt = (index: number, at: number): number =>
-  (draws[(index + 29 * (at + 1)) % drawCount] as (typeof draws)[number])[at % 13] as number
+  (draws[(index + 29 * (at + 1)) % drawCount] as (typeof draws)[number])[at % 12] as number
 
 function covariance(one: Float64Array, other: Float64Array): number {
-  const mean = (row: Float64Array) => row.reduce((sum, value) => sum + value, 0) / row.length
-  const [mean1, mean2] = [mean(one), mean(other)]
-  return (
-    one.reduce((sum, value, index) => sum + (value - mean1) * ((other[index] as number) - mean2), 0) / (one.length - 1)
-  )
+  let [sum1, sum2, sum12] = [0, 0, 0]
+  for (let index = 0; index < one.length; index++) {
+    const [first, second] = [one[index] as number, other[index] as number]
+    sum1 += first
+    sum2 += second
+    sum12 += first * second
+  }
+  return (sum12 - (sum1 * sum2) / one.length) / (one.length - 1)
 }

@@ -1,20 +1,12 @@
 // Packs on one parallel board: what they are together, and what flows between them as they are connected.
 
 import { labelRate_C } from '../setting/bounds.ts'
-import {
-  advance,
-  type Cell,
-  cellOf,
-  innerVoltage,
-  type Moment,
-  type RcPair,
-  scaleResistance,
-} from '../simulation/cell.ts'
+import { advance, type Cell, cellOf, innerVoltage, type Moment, restedAt, scaleResistance } from '../simulation/cell.ts'
 import type { Permit } from '../situation/permit.ts'
 import type { BesidePack, Told } from '../situation/situation.ts'
 import type { Charger } from '../things/charger.ts'
 import { remembered } from '../things/cited.ts'
-import { restingVoltage } from '../things/curve.ts'
+import { diffusion_ohmAh, restingVoltage } from '../things/curve.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
 import { type State, socOf, startOf } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
@@ -145,18 +137,14 @@ function connectedCell(pack: Pack): Cell {
   const { resistanceSpread } = pack.chemistry
   const spread = pack.cellResistance_ohm === undefined ? resistanceSpread.value : measuredResistanceSpread
   const cell = scaleResistance(cellOf(pack, 25), 1 - spread)
-  const later_ohm = cell.fast.resistance_ohm + cell.slow.resistance_ohm
   // A pack that reads low may be a better one in all: no more is counted to come on top than the reading itself.
+  const later_ohm = diffusion_ohmAh(pack.chemistry, cell.diffusion_s / 3600) / pack.capacity_Ah
   const share = pack.cellResistance_ohm === undefined ? 1 : Math.min(1, cell.series_ohm / later_ohm)
-  const least = (pair: RcPair): RcPair => ({ ...pair, resistance_ohm: pair.resistance_ohm * share })
   const series_ohm = cell.series_ohm + boardResistance_ohm.value / 2 / pack.series
-  return { ...cell, fast: least(cell.fast), slow: least(cell.slow), series_ohm }
+  return { ...cell, diffusion_s: cell.diffusion_s * share, series_ohm }
 }
 
-function startingCell({ pack, from }: BoardPack): Moment {
-  const soc = socOf(from, pack.chemistry)
-  return { time_s: 0, soc, current_A: 0, fast_V: 0, slow_V: 0 }
-}
+const startingCell = ({ pack, from }: BoardPack): Moment => restedAt(socOf(from, pack.chemistry))
 
 /**
  * The packs as one: capacities added up, the lowest label rate. Where one plug comes loose the others take its share, so

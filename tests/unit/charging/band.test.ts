@@ -39,18 +39,19 @@ test('holds the likely figures of any charge, and is the same each time', () => 
   )
 })
 
-test('a measured capacity narrows it much, a reading of the resistance more beside it', () => {
-  const reading = { ...label.pack, cellResistance_ohm: 0.012 }
-  const withCapacity = widthOf(chargeTimeBand({ ...label, measuredCapacity_Ah: 5 }))
-  // Without a capacity the time hangs on that first: a reading then hardly shows.
-  expect(withCapacity).toBeLessThan(0.7 * widthOf(chargeTimeBand(label)))
-  expect(withCapacity).toBeLessThan(0.7 * widthOf(chargeTimeBand({ ...label, pack: reading })))
-  expect(widthOf(chargeTimeBand({ ...label, pack: reading, measuredCapacity_Ah: 5 }))).toBeLessThan(0.9 * withCapacity)
+test('a measured capacity narrows the charge much, a reading of the resistance the time beside it', () => {
+  const charged = ({ charge_Ah }: ChargeTimes) => charge_Ah.high - charge_Ah.low
+  const withCapacity = chargeTimeBand({ ...label, measuredCapacity_Ah: 5 })
+  expect(charged(withCapacity)).toBeLessThan(0.5 * charged(chargeTimeBand(label)))
+  const pack = { ...label.pack, cellResistance_ohm: 0.012 }
+  expect(widthOf(chargeTimeBand({ ...label, pack, measuredCapacity_Ah: 5 }))).toBeLessThan(0.9 * widthOf(withCapacity))
 })
 
-test('the time follows the measured capacity, not the label', () => {
-  const less = chargeTimeBand({ ...label, measuredCapacity_Ah: 4 }).charge.duration_s
-  expect(less).toBeLessThan(0.9 * chargeTimeBand(label).charge.duration_s)
+test('the time follows the measured capacity, not the label; what is lost of it is age, which draws out the end', () => {
+  const less = chargeTimeBand({ ...label, measuredCapacity_Ah: 4 }).charge
+  const { charge } = chargeTimeBand(label)
+  expect(less.timeToCutoff_s).toBeLessThan(0.8 * charge.timeToCutoff_s)
+  expect(less.duration_s - less.timeToCutoff_s).toBeGreaterThan(1.2 * (charge.duration_s - charge.timeToCutoff_s))
 })
 
 test('a start in resting volts widens it, as cells of one kind hold more and less at them', () => {
@@ -69,7 +70,7 @@ test('stays sharp where little is unknown, and is wide where volts say nothing: 
     return widthOf(times) / times.charge.duration_s
   }
   const known = { pack, current_A: 2.3, termination_A: 0.23, measuredCapacity_Ah: 2.2, target } as const
-  expect(share({ ...known, from: { kind: 'soc', soc: 0.1 } })).toBeLessThan(0.18)
+  expect(share({ ...known, from: { kind: 'soc', soc: 0.1 } })).toBeLessThan(0.25)
   expect(share({ ...known, from: { kind: 'rest', perCell_V: 3.33 } })).toBeGreaterThan(0.6)
 })
 

@@ -41,7 +41,7 @@ const lto: Chemistry = {
       name: 'high drain',
       share: 1,
       atOnce_ohmAh: { middle: 0.01, times: 1.4 },
-      later_ohmAh: { middle: 0.015, times: 1.4 },
+      diffusion_h: { middle: 0.015, times: 1.4 },
       measuredCells: 0,
     },
   ]),

@@ -26,7 +26,7 @@ const requestAt = (current_A: number, soc = 0.1): ChargeRequest => ({
 })
 
 /** An aged cell of middling resistance, which the label tells nothing of. */
-const truth = cellWith(pack, 25, { capacity_Ah: 2.55, atOnce_ohmAh: 0.09, later_ohmAh: 0.2, slow_s: 300 })
+const truth = cellWith(pack, 25, { capacity_Ah: 2.55, atOnce_ohmAh: 0.09, diffusion_h: 0.2 })
 const chargeAt = (current_A: number, soc?: number) => chargeCell(requestAt(current_A, soc), truth)
 
 function noteAt(current_A: number, soc?: number): ChargeNote {

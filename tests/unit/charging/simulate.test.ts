@@ -183,9 +183,9 @@ describe('the stages', () => {
     expect(charge.startSoc).toBeGreaterThan(-0.0101)
     const [slow] = charge.stages
     expect(slow).toMatchObject({ kind: 'precharge' })
-    // A hundredth of 2.2 Ah at 0.22 A is six minutes.
-    expect(slow?.duration_s).toBeGreaterThan(300)
-    expect(slow?.duration_s).toBeLessThan(420)
+    // A hundredth of 2.2 Ah at 0.22 A is six minutes; the surface of the particles is there sooner.
+    expect(slow?.duration_s).toBeGreaterThan(120)
+    expect(slow?.duration_s).toBeLessThan(360)
   })
 
   test('a power limit puts constant power between them', () => {

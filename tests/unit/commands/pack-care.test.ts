@@ -72,15 +72,15 @@ describe('plan', () => {
 
   it('hurries only where the time asks for it, and says so', async () => {
     const calm = await answered(bag)
-    const hurried = await answered(`${bag} by: 2h`)
+    const hurried = await answered(`${bag} by: 150min`)
     expect(calm.headline).not.toContain('To make the time')
     expect(hurried.headline).toContain('To make the time, currents are above the usual ones.')
     expect(figure(hurried, 'packsReady')?.value).toBe(4)
-    expect(figure(hurried, 'lastReady')?.value).toBeLessThanOrEqual(7200)
+    expect(figure(hurried, 'lastReady')?.value).toBeLessThanOrEqual(9000)
   })
 
   it('says how many are late, and how many the flights do not need', async () => {
-    const late = await answered(`${bag} by: 1h`)
+    const late = await answered(`${bag} by: 75min`)
     expect(late.headline).toContain('Left out: 2 for lack of time')
     const few = await answered(`${bag} flights: 2`)
     expect(figure(few, 'packsReady')?.value).toBe(2)
