@@ -39,8 +39,8 @@ export function readingOf({ cellResistance_ohm, capacity_Ah }: Pack, temperature
 }
 
 /** The classes that a cell of `pack` may be of, by what its label and a reading tell. */
-export const classesOf = ({ chemistry, dischargeRate_C }: Pack, reading_ohmAh?: number): readonly CellClass[] =>
-  likelyClasses(chemistry.classes.value, { dischargeRate_C, reading_ohmAh })
+export const classesOf = (pack: Pack, reading_ohmAh?: number): readonly CellClass[] =>
+  likelyClasses(pack.chemistry.classes.value, { ...pack, reading_ohmAh })
 
 /** The circuit of one cell position of `pack` that holds `capacity_Ah`, at `temperature_C`: of the most likely cell. */
 export function cellOf(pack: Pack, temperature_C: number, capacity_Ah = pack.capacity_Ah): Cell {

@@ -6,7 +6,8 @@ export interface Spread {
   readonly times: number
 }
 
-export type CellClassName = 'high drain' | 'energy'
+export const cellClassNames = ['high drain', 'energy'] as const
+export type CellClassName = (typeof cellClassNames)[number]
 
 /** At 25 °C. A resistance in ohm·Ah, divided by the capacity in Ah, is that of one cell, whatever its size. */
 export interface CellClass {
@@ -29,7 +30,7 @@ export interface Resistances {
 
 /** What is told of a cell's class. */
 interface ClassTold {
-  readonly class?: CellClassName | undefined
+  readonly cellClass?: CellClassName | undefined
   /** The large C number on the label. */
   readonly dischargeRate_C?: number | undefined
   readonly reading_ohmAh?: number | undefined
@@ -45,7 +46,7 @@ const readingSpread = 0.08
 /** The classes with their shares after what is told, which add up to 1. */
 export function likelyClasses(
   classes: readonly CellClass[],
-  { class: told, dischargeRate_C, reading_ohmAh }: ClassTold,
+  { cellClass: told, dischargeRate_C, reading_ohmAh }: ClassTold,
 ): readonly CellClass[] {
   const name = told ?? (dischargeRate_C !== undefined && dischargeRate_C >= highDrainRate_C ? 'high drain' : undefined)
   const named = classes.filter(one => one.name === name)

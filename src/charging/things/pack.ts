@@ -1,5 +1,6 @@
 // A pack: cells in series and parallel, a chemistry and a capacity, with what its label adds.
 
+import type { CellClassName } from './cell-class.ts'
 import type { Chemistry } from './chemistry.ts'
 
 export interface Pack {
@@ -14,6 +15,8 @@ export interface Pack {
   readonly labelRate_C?: number
   /** The large C number on the label: what it can give in flight, never a rate of charging. */
   readonly dischargeRate_C?: number
+  /** What its cells are made for, where that was told. */
+  readonly cellClass?: CellClassName
   /** Measured internal resistance of one cell position in series (all its parallel cells together), in ohm. */
   readonly cellResistance_ohm?: number
 }

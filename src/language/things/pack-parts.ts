@@ -1,5 +1,6 @@
 // The parts that a pack is written in.
 
+import type { CellClassName } from '../../charging/things/cell-class.ts'
 import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { shortened } from '../../ground/plain-text.ts'
 import { Problem } from '../../ground/problem.ts'
@@ -35,6 +36,7 @@ export interface PackDraft {
   chemistry?: Chemistry
   labelRate_C?: number
   dischargeRate_C?: number
+  cellClass?: CellClassName
   /** A discharge rating that was not said to be one. */
   bareDischarge?: string
   /** A charge limit that was not said to be one. */
@@ -130,6 +132,13 @@ const energy = (scan: Scanner): string | undefined => {
 const capacity = (narrower: Narrower) =>
   once<PackDraft, 'capacity_Ah'>('capacity_Ah', scan => takeQuantity(scan, 'capacity', narrower))
 
+/** `high drain`, `energy cells`: what its cells are made for. */
+const cellClass = (scan: Scanner): CellClassName | undefined => {
+  const found = scan.take(/(high[ -]drain|energy)(?: cells?)?(?![\p{L}\d])/iuy)?.[1]
+  if (found === undefined) return undefined
+  return /^e/i.test(found) ? 'energy' : 'high drain'
+}
+
 const statedParts: readonly Part<PackDraft>[] = [
   cells,
   strings,
@@ -138,6 +147,7 @@ const statedParts: readonly Part<PackDraft>[] = [
   once('energy', energy),
   rates,
   once('chemistry', takeChemistry),
+  once('cellClass', cellClass),
 ]
 
 export const packParts: readonly Part<PackDraft>[] = [...statedParts, bareCapacity]

@@ -40,7 +40,8 @@ function packOf(text: string, parts: readonly Part<PackDraft>[]): Read<Pack> {
 }
 
 function finished(draft: PackDraft): Read<Pack> | undefined {
-  const { series, parallel = 1, capacity_Ah, chemistry, labelRate_C, dischargeRate_C, cellResistance_ohm } = draft
+  const { series, parallel = 1, capacity_Ah, chemistry, labelRate_C, dischargeRate_C, cellClass, cellResistance_ohm } =
+    draft
   if (series === undefined || capacity_Ah === undefined || chemistry === undefined) return undefined
   const assumed = [
     draft.bare !== undefined && asMilliampHours(draft.bare),
@@ -48,18 +49,19 @@ function finished(draft: PackDraft): Read<Pack> | undefined {
     draft.bareDischarge !== undefined && asDischargeRating(draft.bareDischarge),
     draft.energy !== undefined && energyNotUsed(draft.energy),
   ].filter(said => said !== false)
-  const value: Pack = { chemistry, series, parallel, capacity_Ah, labelRate_C, dischargeRate_C, cellResistance_ohm }
-  return { value, assumed }
+  const rates = { labelRate_C, dischargeRate_C, cellClass, cellResistance_ohm }
+  return { value: { chemistry, series, parallel, capacity_Ah, ...rates }, assumed }
 }
 
 /** Canonical text; reading it gives the same pack. */
 export function writePack(pack: Pack): string {
-  const { series, parallel, capacity_Ah, chemistry, labelRate_C, dischargeRate_C, cellResistance_ohm } = pack
+  const { series, parallel, capacity_Ah, chemistry, labelRate_C, dischargeRate_C, cellClass, cellResistance_ohm } = pack
   const words = [
     `${series}S${parallel > 1 ? `${parallel}P` : ''}`,
     writeQuantity(capacity_Ah, 'capacity'),
     chemistry.name,
   ]
+  if (cellClass !== undefined) words.push(cellClass)
   if (dischargeRate_C !== undefined) words.push(`${writeQuantity(dischargeRate_C, 'rate')} discharge`)
   if (labelRate_C !== undefined) words.push(`${writeQuantity(labelRate_C, 'rate')} charge`)
   if (cellResistance_ohm !== undefined) words.push(writeQuantity(cellResistance_ohm, 'resistance'))

@@ -1,5 +1,6 @@
 // The parts that people tell a pack by, each read where it stands.
 
+import { cellClassNames } from '../../../charging/things/cell-class.ts'
 import { chemistryNamed } from '../../../charging/things/chemistries.ts'
 import type { Sentence } from '../sentence/sentence.ts'
 import { phraseSet } from '../sentence/tokens.ts'
@@ -135,6 +136,21 @@ const chemistry: DraftPart = (sentence, at, draft) => {
   return run.after
 }
 
+const classWords = {
+  'high drain': phraseSet('high drain, high - drain'),
+  energy: phraseSet('energy cells, energy cell, high energy, high - energy'),
+}
+
+const cellClass: DraftPart = (sentence, at, draft) => {
+  for (const name of cellClassNames) {
+    const after = draft.cellClass === undefined ? sentence.phraseEnd(at, classWords[name]) : undefined
+    if (after === undefined) continue
+    draft.cellClass = name
+    return after
+  }
+  return undefined
+}
+
 /** Charge limits on labels seldom reach 5C, discharge ratings seldom stay below: common practice. */
 export const leastDischargeRate_C = 5
 
@@ -209,4 +225,5 @@ export const draftParts: readonly DraftPart[] = [
   energy,
   resistance,
   chemistry,
+  cellClass,
 ]

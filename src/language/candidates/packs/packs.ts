@@ -85,11 +85,13 @@ function toldOf({ draft }: Run): ToldPack {
 
 /** The parts that were told, in notation. */
 export function writtenPack(told: ToldPack): string {
-  const { series, parallel = 1, capacity_Ah, chemistry, labelRate_C, dischargeRate_C, cellResistance_ohm } = told
+  const { series, parallel = 1, capacity_Ah, chemistry, labelRate_C, dischargeRate_C, cellClass, cellResistance_ohm } =
+    told
   return [
     series !== undefined && `${series}S${parallel > 1 ? `${parallel}P` : ''}`,
     capacity_Ah !== undefined && `${decimalText(capacity_Ah, 3)}mAh`,
     chemistry,
+    cellClass,
     dischargeRate_C !== undefined && `${decimalText(dischargeRate_C)}C discharge`,
     labelRate_C !== undefined && `${decimalText(labelRate_C)}C charge`,
     cellResistance_ohm !== undefined && `${decimalText(cellResistance_ohm, 3)}mΩ`,

@@ -1,5 +1,7 @@
 // A value that a text may tell: of which kind, how surely, and where it stands.
 
+import type { CellClassName } from '../../../charging/things/cell-class.ts'
+
 export type ValueName =
   | 'pack'
   | 'chemistry'
@@ -51,6 +53,7 @@ export interface ToldPack {
   label_Wh?: number
   labelRate_C?: number
   dischargeRate_C?: number
+  cellClass?: CellClassName
   cellResistance_ohm?: number
   /** How many of them, where the words right before it say so; they are no part of its span. */
   count?: number

@@ -64,6 +64,7 @@ export function wholePack(told: PackTold): WholePack {
     `${told.series ?? 1}S${parallel > 1 ? `${parallel}P` : ''}`,
     capacity_Ah === undefined ? undefined : writeQuantity(capacity_Ah, 'capacity'),
     chemistry.name,
+    told.cellClass,
     told.labelRate_C === undefined ? undefined : `${writeQuantity(told.labelRate_C, 'rate')} charge`,
     told.dischargeRate_C === undefined ? undefined : writeQuantity(told.dischargeRate_C, 'rate'),
     told.cellResistance_ohm === undefined ? undefined : writeQuantity(told.cellResistance_ohm, 'resistance'),

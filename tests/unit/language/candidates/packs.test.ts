@@ -12,6 +12,7 @@ describe('packs', () => {
     ['4s1500', '4S 1500mAh'],
     ['3s2200 lipo', '3S 2200mAh LiPo'],
     ['6s 5000 65c lipo', '6S 5000mAh LiPo 65C discharge'],
+    ['a 4S 3000 high-drain li-ion', '4S 3000mAh Li-ion high drain'],
     ['6s 5000 lipo 75c burst', '6S 5000mAh LiPo 75C discharge'],
     ['850 4s label 3C charge', '4S 850mAh 3C charge'],
     ['save 6s 1300 lipo 5c max charge', '6S 1300mAh LiPo 5C charge'],
