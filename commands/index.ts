@@ -54,6 +54,8 @@ import { lessonAnswer, lessonAsk, lessonList, lessonRead } from './lessons/lesso
 import { lessonAnswerWords, lessonAskWords, lessonListWords, lessonReadWords } from './lessons/lessons.words.ts'
 import { logCharge } from './log/log-charge.ts'
 import { logChargeWords } from './log/log-charge.words.ts'
+import { logExport, logImport } from './log/log-csv.ts'
+import { logExportWords, logImportWords } from './log/log-csv.words.ts'
 import { logMeter } from './log/log-meter.ts'
 import { logMeterWords } from './log/log-meter.words.ts'
 import { logShow } from './log/log-show.ts'
@@ -118,6 +120,8 @@ const answering: readonly Entry[] = [
   entry(logShow, logShowWords),
   entry(logMeter, logMeterWords),
   entry(logUndo, logUndoWords),
+  entry(logImport, logImportWords),
+  entry(logExport, logExportWords),
   entry(rules, rulesWords),
   entry(handbook, handbookWords),
   entry(lessonList, lessonListWords),

@@ -10,6 +10,7 @@ import { capacityKind, clockKind, currentKind, durationKind, resistanceKind } fr
 import { lengthBetween_s } from '../../src/language/quantities/clock.ts'
 import { byLog, recallFromLog } from '../log/log-recall.ts'
 import { chargeTold, currentOn, ofCharge, refuseLateEnd, stopFigures } from '../shared/charging.ts'
+import { endKind } from './end-kind.ts'
 
 const { pack, charger, source, from, to, temperature } = ofCharge
 const takes = {
@@ -20,7 +21,7 @@ const takes = {
   source,
   from,
   to,
-  until: optional(currentKind),
+  until: optional(endKind),
   resistance: optional(resistanceKind),
   capacity: optional(capacityKind),
   temperature,
@@ -58,14 +59,16 @@ export const time = command({
   recall: recallFromLog,
   situation: asked => chargeTold(asTold(asked)),
   compute: (permit, asked, { now, speaksFirst }) => {
-    const details = { current_A: currentsOf(asked)[0], termination_A: asked.until, measuredCapacity_Ah: asked.capacity }
+    const { until } = asked
+    const ends = typeof until === 'string' ? { end: until } : { termination_A: until }
+    const details = { current_A: currentsOf(asked)[0], ...ends, measuredCapacity_Ah: asked.capacity }
     const timed = timedCharge(permit, details)
-    if (asked.until !== undefined) refuseLateEnd(asked.until, timed.current_A)
+    if (typeof until === 'number') refuseLateEnd(until, timed.current_A)
     const other_A = currentsOf(asked)[1]
     const other = other_A === undefined ? undefined : timedCharge(permit, { ...details, current_A: other_A })
     const within_s = asked.within ?? (asked.start && asked.ready && lengthBetween_s(asked.start, asked.ready))
     const within = within_s === undefined ? undefined : progressAt(within_s, timed.charge, asked.pack)
-    return { ...timed, ...details, current_A: timed.current_A, other, within, now, speaksFirst }
+    return { ...timed, measuredCapacity_Ah: asked.capacity, other, within, now, speaksFirst }
   },
   planned: ({ other, ...timed }) => {
     const harder = other && other.current_A > timed.current_A ? other : timed

@@ -1,12 +1,14 @@
 // The rules of a club in words, and what is said where one cannot be set as asked.
 
 import { type ChemistryRule, coldestRange_C } from '../../src/charging/setting/house-range.ts'
+import type { ChargeEnd } from '../../src/charging/things/charge-end.ts'
 import { chemistries, liIon } from '../../src/charging/things/chemistries.ts'
 import type { Chemistry, Cited } from '../../src/charging/things/chemistry.ts'
 import { type Locale, type Said, told } from '../../src/ground/locale.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
 import type { HouseChange } from '../../src/memory/memory.ts'
+import { endWords } from '../shared/charge.words.ts'
 import { cite } from '../shared/setting.words.ts'
 
 export const ruleNames = ({ say }: Locale): Readonly<Record<HouseChange['rule'], Text>> => ({
@@ -16,6 +18,7 @@ export const ruleNames = ({ say }: Locale): Readonly<Record<HouseChange['rule'],
   sourceFloorPerCell_V: say`floor of a battery used as a source`,
   coldest_C: say`coldest cells to charge`,
   gentleLiIon: say`gentle Li-ion`,
+  chargeEnd: say`end of a charge`,
   decimalMark: say`decimal mark`,
   language: say`language`,
   privateAnswers: say`private answers`,
@@ -51,6 +54,7 @@ export function settingWords(rule: HouseChange['rule'], value: string | boolean,
   if (rule === 'gentleLiIon') {
     return value ? say`yes, ${own(name)} is charged to ${show.perCell(gentleFull_V.value)} a cell` : say`no`
   }
+  if (rule === 'chargeEnd') return endWords(value as ChargeEnd, locale)
   if (rule === 'decimalMark') return value === ',' ? say`comma` : say`point`
   if (rule === 'privateAnswers') return value === 'moderators' ? say`moderators only` : say`everyone`
   return own(String(value))

@@ -6,6 +6,7 @@ import { type Asked, optional, service } from '../../src/assistant/command.ts'
 import { lifted, ruleKind } from '../../src/assistant/naming/told-rules.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import type { ChemistryRule } from '../../src/charging/setting/house-range.ts'
+import { chargeEnds } from '../../src/charging/things/charge-end.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import { Problem } from '../../src/ground/problem.ts'
@@ -91,6 +92,7 @@ export const takes = {
   floor: optional(orNone(voltageKind)),
   coldest: optional(orNone(temperatureKind)),
   gentle: optional(choiceKind(ruleKind, ['yes', 'no'])),
+  ends: optional(orNone(choiceKind(ruleKind, chargeEnds))),
   decimal: optional(choiceKind(ruleKind, ['point', 'comma'])),
   language: optional(choiceKind('language', ['English'], onlyEnglish)),
   'private-answers': optional(choiceKind(ruleKind, ['everyone', 'moderators'])),
@@ -103,7 +105,7 @@ export const houseSet = service({
   examples: [
     'house set chemistry: LiPo rate: 1C storage: 3.80V',
     'house set chemistry: Li-ion floor: 3.2V gentle: yes',
-    'house set coldest: 10°C',
+    'house set coldest: 10°C ends: twentieth',
     'house set decimal: comma private-answers: moderators',
   ],
   changes: true,
@@ -128,7 +130,7 @@ export const houseSet = service({
 
 /** What is lifted and stands nowhere is left out, unless nothing stands. */
 function changesFrom(asked: Asked<typeof takes>, rules: HouseRules): readonly HouseChange[] {
-  const { chemistry, rate, full, storage, floor, coldest, gentle, decimal, language } = asked
+  const { chemistry, rate, full, storage, floor, coldest, gentle, ends, decimal, language } = asked
   const privateAnswers = asked['private-answers']
   const changes: HouseChange[] = [
     ...limitChanges({ rule: 'maxRate_C', option: 'rate', value: rate }, chemistry),
@@ -138,6 +140,7 @@ function changesFrom(asked: Asked<typeof takes>, rules: HouseRules): readonly Ho
   ]
   if (coldest !== undefined) changes.push(coldestChange(coldest))
   if (gentle) changes.push({ rule: 'gentleLiIon', value: gentle === 'yes' ? true : null })
+  if (ends !== undefined) changes.push({ rule: 'chargeEnd', value: ends })
   if (decimal) changes.push({ rule: 'decimalMark', value: decimal === 'comma' ? ',' : '.' })
   if (language) changes.push({ rule: 'language', value: language })
   if (privateAnswers) changes.push({ rule: 'privateAnswers', value: privateAnswers })

@@ -2,8 +2,10 @@
 
 import type { WordsOf } from '../../src/assistant/command.ts'
 import { lifted, limits } from '../../src/assistant/naming/told-rules.ts'
+import { chargeEnds } from '../../src/charging/things/charge-end.ts'
 import { liIon } from '../../src/charging/things/chemistries.ts'
 import { joined } from '../../src/ground/text.ts'
+import { endWords } from '../shared/charge.words.ts'
 import { asksAgain } from '../shared/next.ts'
 import { undoLine } from '../shared/undo.words.ts'
 import { type houseSet, type houseShow, shownRules, takes } from './house.ts'
@@ -38,6 +40,7 @@ export const houseShowWords: WordsOf<typeof houseShow> = locale => {
     },
     working: ({ house }) => [
       say`${names.gentleLiIon}: ${settingWords('gentleLiIon', house.gentleLiIon ?? false, locale)}`,
+      house.chargeEnd && say`${names.chargeEnd}: ${settingWords('chargeEnd', house.chargeEnd, locale)}`,
       say`${names.decimalMark}: ${settingWords('decimalMark', house.decimalMark ?? '.', locale)}`,
       say`${names.language}: ${settingWords('language', house.language ?? 'English', locale)}`,
       say`${names.privateAnswers}: ${settingWords('privateAnswers', house.privateAnswers ?? 'everyone', locale)}`,
@@ -60,6 +63,12 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
       floor: { about: say`voltage per cell at which a battery used as a source is stopped, or none` },
       coldest: { about: say`temperature of the cells below which nobody charges, or none` },
       gentle: { about: say`yes: ${own(name)} is charged to ${show.perCell(gentleFull_V.value)} a cell only` },
+      ends: {
+        about: say`at which current the chargers here end: ${joined(
+          chargeEnds.map(end => endWords(end, locale)),
+          ', ',
+        )}; or none`,
+      },
       decimal: { about: say`point or comma` },
       language: { about: say`English; no other so far` },
       'private-answers': { about: say`who may have an answer that only they see` },

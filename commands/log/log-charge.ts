@@ -13,7 +13,7 @@ import { loggedPack } from './logged-pack.ts'
 import { noClock } from './problems.words.ts'
 
 /** Years of flying; older ones say nothing of the pack's age now. */
-const mostNoted = 500
+export const mostNoted = 500
 
 export const logCharge = session({
   name: 'log charge',

@@ -49,6 +49,7 @@ export const logShowWords: WordsOf<typeof logShow> = locale => {
         ? []
         : [
             followUp(say`How long to charge it?`, 'time', { pack: name }),
+            followUp(say`As rows`, 'log export', { name }),
             charges.some(({ counted_Ah }) => counted_Ah !== undefined)
               ? followUp(say`Correct the current meter`, 'log meter', { name })
               : undefined,

@@ -110,3 +110,15 @@ export function notOfItsCells(fault: ReadingFault, pack: Pack): Problem {
     verdict: 'do not charge',
   })
 }
+
+export const noDays = new Problem({
+  what: ({ say }) => say`Each row begins with its day.`,
+  expected: ({ say }) => say`a line of names, then rows; days as year-month-day or day.month.year`,
+  example: 'rows: day;from V;put back mAh;took min 2031-05-03;3.62;640;58',
+})
+
+export const noPutBack = new Problem({
+  what: ({ say }) => say`I see no column of what was put back.`,
+  expected: ({ say }) => say`a column "put back mAh"`,
+  example: 'rows: day;from V;put back mAh;took min 2031-05-03;3.62;640;58',
+})

@@ -2,6 +2,7 @@
 
 import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { drawCount } from '../../src/charging/simulation/design.ts'
+import type { ChargeEnd } from '../../src/charging/things/charge-end.ts'
 import type { Band } from '../../src/charging/things/chemistry.ts'
 import { restingVoltage } from '../../src/charging/things/curve.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
@@ -31,19 +32,27 @@ export function startWords(
   return say`Its screen must show ${shows}. Its own stops: ${show.capacity(stops.capacity_Ah)}, ${show.duration(stops.timer_s)}.`
 }
 
+/** "twentieth, a twentieth of the set current" */
+export const endWords = (end: ChargeEnd, { say, own }: Locale): Text =>
+  ({
+    tenth: say`a tenth of the set current (${own('tenth')})`,
+    twentieth: say`a twentieth of the set current (${own('twentieth')})`,
+    'C/10': say`a tenth of the capacity (${own('C/10')})`,
+    'C/20': say`a twentieth of the capacity (${own('C/20')})`,
+  })[end]
+
 /** Fewer measured cells than these say little of a kind. */
 const fewCells = 3
 
 /** What was measured of the pack, and so narrows the band. */
 interface MeasuredPack {
   readonly pack: Pack
-  readonly termination_A?: number | undefined
   readonly measuredCapacity_Ah?: number | undefined
 }
 
 export function chargeWorking(
-  { pack, termination_A, measuredCapacity_Ah }: MeasuredPack,
-  { charge, current_A, from, byLabel_s }: TimedCharge,
+  { pack, measuredCapacity_Ah }: MeasuredPack,
+  { charge, from, end, end_A, isEndTold, byLabel_s }: TimedCharge,
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show } = locale
@@ -61,9 +70,11 @@ export function chargeWorking(
     say`Stages: ${joined(stages, ', ')}.`,
     !tapers
       ? undefined
-      : termination_A === undefined
-        ? say`It ends when the current is down to ${show.current(current_A / 10)}, a tenth of the set one (common practice); the band counts chargers too that end at a tenth of the capacity or a twentieth of the set one.`
-        : say`It ends when the current is down to ${show.current(termination_A)}.`,
+      : end
+        ? say`It ends when the current is down to ${show.current(end_A)}: ${endWords(end, locale)}.`
+        : isEndTold
+          ? say`It ends when the current is down to ${show.current(end_A)}.`
+          : say`It ends when the current is down to ${show.current(end_A)}, a tenth of the set one (common practice); the band counts chargers too that end at a twentieth or by the capacity.`,
     say`Cell model: that curve for the surface of the particles, diffusion into them and a series resistance, warmed by what is lost (${cite(classes, locale)}).`,
     classes.value.some(({ measuredCells }) => measuredCells < fewCells)
       ? say`Of some of its kinds of cell fewer than ${show.number(fewCells, 0)} were measured: there published parameter sets stand in, and the band is wider.`

@@ -64,7 +64,7 @@ export interface FollowUp {
 /** A file that goes with a reply, for what is too long for a message. */
 export interface ReplyDocument {
   readonly name: string
-  readonly mediaType: 'application/json'
+  readonly mediaType: 'application/json' | 'text/csv'
   readonly text: string
 }
 

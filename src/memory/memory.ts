@@ -1,6 +1,7 @@
 // What the assistant remembers for its communities, behind one interface whatever database keeps it.
 
 import type { Danger } from '../charging/situation/dangers.ts'
+import type { ChargeEnd } from '../charging/things/charge-end.ts'
 import type { ChemistryName } from '../charging/things/chemistry.ts'
 import type { HouseLimits } from '../charging/things/house-limits.ts'
 import type { DecimalMark } from '../ground/show.ts'
@@ -90,6 +91,7 @@ export type HouseChange =
     }
   | { readonly rule: 'coldest_C'; readonly value: number | null }
   | { readonly rule: 'gentleLiIon'; readonly value: boolean | null }
+  | { readonly rule: 'chargeEnd'; readonly value: ChargeEnd | null }
   | { readonly rule: 'decimalMark'; readonly value: DecimalMark | null }
   | { readonly rule: 'language'; readonly value: 'English' | null }
   | { readonly rule: 'privateAnswers'; readonly value: 'everyone' | 'moderators' | null }

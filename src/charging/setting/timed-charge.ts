@@ -2,8 +2,10 @@
 
 import type { Charge, ChargeRequest } from '../simulation/charge.ts'
 import { drawsOf, supplyOf } from '../simulation/supply-run.ts'
+import { termsOf } from '../simulation/terms.ts'
 import type { Permit } from '../situation/permit.ts'
 import type { Planned } from '../situation/situation.ts'
+import type { ChargeEnd } from '../things/charge-end.ts'
 import type { Band } from '../things/chemistry.ts'
 import { learnedOf } from '../things/learned.ts'
 import type { State } from '../things/level.ts'
@@ -15,8 +17,10 @@ import { type ChargerStops, chargerStops } from './stops.ts'
 interface Details {
   /** Current set on the charger, in A; the advised one when absent. */
   readonly current_A?: number
-  /** Current at which the charge ends, in A; a tenth of the set one when absent. */
-  readonly termination_A?: number
+  /** Current at which the charge ends, in A. */
+  readonly termination_A?: number | undefined
+  /** What that goes by; the club's own, else a tenth of the set one when absent. */
+  readonly end?: ChargeEnd | undefined
   /** Measured capacity of the whole pack, in Ah. */
   readonly measuredCapacity_Ah?: number
 }
@@ -27,6 +31,10 @@ export interface TimedCharge extends ChargeTimes {
   readonly from: State
   readonly current_A: number
   readonly rate_C: number
+  /** Where its charger ends, as far as that is known, and the current there, in A. */
+  readonly end: ChargeEnd | undefined
+  readonly end_A: number
+  readonly isEndTold: boolean
   /** Most that the charger takes from its source, in A; absent where no source is known. */
   readonly input_A: number | undefined
   /** How often the source carries this charge whole; absent where it is not drained. */
@@ -43,9 +51,11 @@ export function timedCharge(permit: Permit, details: Details = {}): TimedCharge 
   const setting = settingFor(permit)
   const { current_A = setting.current_A, ...ends } = details
   const power_W = Math.min(...setting.limits.map(limit => limit.power_W ?? Number.POSITIVE_INFINITY))
+  const asSet = chargeOf(permit, setting)
   const request = {
-    ...chargeOf(permit, setting),
+    ...asSet,
     ...ends,
+    end: ends.end ?? asSet.end,
     current_A,
     power_W: Number.isFinite(power_W) ? power_W : undefined,
   }
@@ -57,6 +67,9 @@ export function timedCharge(permit: Permit, details: Details = {}): TimedCharge 
     setting,
     from: request.from,
     current_A,
+    end: request.end,
+    end_A: termsOf(request).termination_A,
+    isEndTold: ends.termination_A !== undefined,
     rate_C: current_A / pack.capacity_Ah,
     input_A: feed?.lowest_V && times.charge.peakPower_W / efficiency / feed.lowest_V,
     carried: source && carriedBy(permit, setting, times.charge),
@@ -88,6 +101,7 @@ export function chargeOf({ situation }: Permit, { current_A, cutoff }: Setting):
     from: startOf(from ?? { kind: 'named', name: 'empty' }, pack.chemistry, house),
     target: goal.kind === 'soc' ? { ...goal, cutoffPerCell_V } : { kind: 'voltage', perCell_V: cutoffPerCell_V },
     temperature_C,
+    end: house.chargeEnd,
     learned: learnedOf(learned, pack),
   }
 }

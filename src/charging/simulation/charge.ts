@@ -1,5 +1,6 @@
 // One charge of one pack, simulated: precharge, constant current, constant power, constant voltage.
 
+import type { ChargeEnd } from '../things/charge-end.ts'
 import type { Learned } from '../things/learned.ts'
 import type { State, Target } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
@@ -10,8 +11,10 @@ export interface ChargeRequest {
   readonly current_A: number
   readonly from: State
   readonly target: Target
-  /** Current at which the charge ends, in A; a tenth of the set current when absent. */
-  readonly termination_A?: number
+  /** Current at which the charge ends, in A. */
+  readonly termination_A?: number | undefined
+  /** What that goes by where it is not told in A; a tenth of the set current when absent. */
+  readonly end?: ChargeEnd | undefined
   /** Most power that charger and source can put into the pack, in W. */
   readonly power_W?: number
   /** Cell temperature, in °C; 25 when absent. */

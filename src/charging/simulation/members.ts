@@ -1,5 +1,6 @@
 // The cells that a pack may be made of, each with the charger that may stand beside it: what a band is taken over.
 
+import { endAt } from '../things/charge-end.ts'
 import type { Chemistry } from '../things/chemistry.ts'
 import { slopeBelowEmpty_V } from '../things/curve.ts'
 import type { Learned, Traits } from '../things/learned.ts'
@@ -35,9 +36,6 @@ const errors = {
   timePerRate: 0.035,
 } as const
 
-/** Shares of chargers that end at a tenth of the set current, at a tenth of the capacity, at a twentieth of the current. */
-const ends = [0.6, 0.8] as const
-
 /** Free convection and radiation of a small body, in W a square metre and K; its density and heat. */
 const surface_WperM2K = 10
 const density_kgPerM3 = 2300
@@ -63,7 +61,7 @@ export function membersOf(request: ChargeRequest, turn = 0): Member[] {
     const asked = {
       ...request,
       current_A: current_A * (1 + errors.current * current),
-      termination_A: request.termination_A ?? endCurrent_A(request, shareBelow(end)),
+      end: request.end ?? endAt(shareBelow(end)),
     }
     return {
       cell: {
@@ -119,11 +117,6 @@ function bodyOf({ chemistry, series, capacity_Ah }: Pack): Pick<QuickCell, 'heat
 function timeErrorOf({ rates_C }: Learned, rate_C: number): number {
   const apart = Math.min(...rates_C.map(known_C => Math.abs(Math.log(rate_C / known_C))))
   return errors.timeLearned + errors.timePerRate * apart
-}
-
-function endCurrent_A({ current_A, pack }: ChargeRequest, share: number): number {
-  if (share < ends[0]) return current_A / 10
-  return share < ends[1] ? Math.min(pack.capacity_Ah, current_A) / 10 : current_A / 20
 }
 
 /** Told in percent it is off by little, and not at all where it was emptied to measure it. */

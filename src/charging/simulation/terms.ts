@@ -1,11 +1,10 @@
 // What a charger does to one cell for a request: its currents, its cutoff and when it ends.
 
+import { endCurrent_A } from '../things/charge-end.ts'
 import type { ChargeRequest } from './charge.ts'
 
 /** Precharge current over set current: the share that charge-management chips use (Microchip MCP73831, Maxim MAX8819). */
 const prechargeShare = 0.1
-/** Termination current over set current when the request names none. */
-const terminationShare = 0.1
 /** No charger sees so small a share of its set current: a lower termination counts as this. */
 const leastTerminationShare = 1e-4
 
@@ -25,6 +24,7 @@ export interface ChargerTerms {
 
 /** The terms of a request, with the cutoff as the charger has it where that is off by `cutoffError_V`. */
 export function termsOf({ pack, current_A, target, ...request }: ChargeRequest, cutoffError_V = 0): ChargerTerms {
+  const end_A = request.termination_A ?? endCurrent_A(request.end ?? 'tenth', current_A, pack.capacity_Ah)
   const cutoff_V = (target.kind === 'voltage' ? target.perCell_V : target.cutoffPerCell_V) + cutoffError_V
   const power_W = (request.power_W ?? Number.POSITIVE_INFINITY) / pack.series
   const precharge_V = Math.min(pack.chemistry.precharge_V.value, cutoff_V)
@@ -34,7 +34,7 @@ export function termsOf({ pack, current_A, target, ...request }: ChargeRequest, 
     precharge_V,
     precharge_A: Math.min(current_A * prechargeShare, power_W / precharge_V),
     power_W,
-    termination_A: Math.max(request.termination_A ?? current_A * terminationShare, current_A * leastTerminationShare),
+    termination_A: Math.max(end_A, current_A * leastTerminationShare),
     endSoc: target.kind === 'soc' ? target.soc : Number.POSITIVE_INFINITY,
   }
 }

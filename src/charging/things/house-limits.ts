@@ -1,5 +1,6 @@
 // What a community's moderators have tightened. Never looser than the chemistry: the core takes the stricter.
 
+import type { ChargeEnd } from './charge-end.ts'
 import type { ChemistryName } from './chemistry.ts'
 
 export interface HouseLimits {
@@ -13,6 +14,8 @@ export interface HouseLimits {
   readonly coldest_C?: number
   /** Charge cells that have a gentle full voltage (Li-ion) to that. */
   readonly gentleLiIon?: boolean
+  /** Where its chargers end. */
+  readonly chargeEnd?: ChargeEnd
 }
 
 export const noHouseLimits: HouseLimits = {}

@@ -50,6 +50,9 @@ export const commandIntents = [
   'help',
 ] as const
 
+/** They take rows of a file, or stand on a button: no sentence wants them. */
+export const typedCommands: readonly string[] = ['log import', 'log export']
+
 /**
  * handbook: what is, why, may I, how do I. trouble: something is wrong right now. amend: a change of the
  * question before, or an addition to it. smalltalk and notours are answered without charging.

@@ -40,8 +40,16 @@ function packOf(text: string, parts: readonly Part<PackDraft>[]): Read<Pack> {
 }
 
 function finished(draft: PackDraft): Read<Pack> | undefined {
-  const { series, parallel = 1, capacity_Ah, chemistry, labelRate_C, dischargeRate_C, cellClass, cellResistance_ohm } =
-    draft
+  const {
+    series,
+    parallel = 1,
+    capacity_Ah,
+    chemistry,
+    labelRate_C,
+    dischargeRate_C,
+    cellClass,
+    cellResistance_ohm,
+  } = draft
   if (series === undefined || capacity_Ah === undefined || chemistry === undefined) return undefined
   const assumed = [
     draft.bare !== undefined && asMilliampHours(draft.bare),

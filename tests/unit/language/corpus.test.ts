@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
-import { commandIntents, intents } from '../../../src/language/corpus/intents.ts'
+import { commandIntents, intents, typedCommands } from '../../../src/language/corpus/intents.ts'
 import { authors, messagesOf } from '../../../training/corpus/read-corpus.ts'
 
 const people = authors.map(author => ({ author, messages: messagesOf(author) }))
@@ -10,7 +10,7 @@ const everything = people.flatMap(({ messages }) => messages)
 
 describe('the corpus', () => {
   it('knows every command by name', () => {
-    const known = new Set<string>(intents)
+    const known = new Set<string>([...intents, ...typedCommands])
     expect(commands.map(({ name }) => name).filter(name => !known.has(name))).toEqual([])
   })
 

@@ -85,8 +85,16 @@ function toldOf({ draft }: Run): ToldPack {
 
 /** The parts that were told, in notation. */
 export function writtenPack(told: ToldPack): string {
-  const { series, parallel = 1, capacity_Ah, chemistry, labelRate_C, dischargeRate_C, cellClass, cellResistance_ohm } =
-    told
+  const {
+    series,
+    parallel = 1,
+    capacity_Ah,
+    chemistry,
+    labelRate_C,
+    dischargeRate_C,
+    cellClass,
+    cellResistance_ohm,
+  } = told
   return [
     series !== undefined && `${series}S${parallel > 1 ? `${parallel}P` : ''}`,
     capacity_Ah !== undefined && `${decimalText(capacity_Ah, 3)}mAh`,

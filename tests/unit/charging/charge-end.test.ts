@@ -1,0 +1,31 @@
+// Where chargers end: what is known of it moves the time, and narrows the band.
+
+import { expect, test } from 'vitest'
+import { chargeTimeBand } from '../../../src/charging/setting/band.ts'
+import { settingFor } from '../../../src/charging/setting/setting.ts'
+import { chargeOf } from '../../../src/charging/setting/timed-charge.ts'
+import { chargeEnds, endAt, endCurrent_A } from '../../../src/charging/things/charge-end.ts'
+import { liIon } from '../../../src/charging/things/chemistries.ts'
+import { permitFor } from '../../support/judged.ts'
+
+test('goes by the set current or by the capacity, and never ends a slow charge before its taper', () => {
+  expect(chargeEnds.map(end => endCurrent_A(end, 2, 1))).toEqual([0.2, 0.1, 0.1, 0.05])
+  for (const end of chargeEnds) expect(endCurrent_A(end, 0.05, 5)).toBeLessThanOrEqual(0.005)
+})
+
+test('all kinds of charger stand among those of a band', () => {
+  const drawn = Array.from({ length: 64 }, (_, index) => endAt((index + 0.5) / 64))
+  expect(new Set(drawn)).toEqual(new Set(chargeEnds))
+})
+
+test('a club says once where its chargers end: later, for longer, and known better', () => {
+  const pack = { chemistry: liIon, series: 4, parallel: 1, capacity_Ah: 3 }
+  const timesIn = (house: object) => {
+    const permit = permitFor({ act: 'charge', pack }, house)
+    return chargeTimeBand({ ...chargeOf(permit, settingFor(permit)), measuredCapacity_Ah: 3 })
+  }
+  const [open, tenth, twentieth] = [timesIn({}), timesIn({ chargeEnd: 'tenth' }), timesIn({ chargeEnd: 'twentieth' })]
+  expect(tenth.charge.duration_s / open.charge.duration_s).toBeCloseTo(1, 3)
+  expect(twentieth.charge.duration_s).toBeGreaterThan(1.05 * tenth.charge.duration_s)
+  expect(tenth.time_s.high).toBeLessThan(open.time_s.high)
+})
