@@ -3,8 +3,11 @@
 import { required, session } from '../../src/assistant/command.ts'
 import { packNameKind } from '../../src/assistant/kit/kit-name.ts'
 import { figure } from '../../src/assistant/quantified.ts'
+import { typicalTraits } from '../../src/charging/simulation/traits.ts'
+import type { Learned } from '../../src/charging/things/learned.ts'
 import { capacityLeft } from '../../src/charging/upkeep/age-signs.ts'
 import { fadeTo } from '../../src/charging/upkeep/fade.ts'
+import { learnedFrom } from '../../src/charging/upkeep/learned-once.ts'
 import { logShown, tellsOfPack } from '../../src/charging/upkeep/log-shown.ts'
 import { judgeLog } from '../../src/charging/upkeep/pack-log.ts'
 import { loggedPack } from './logged-pack.ts'
@@ -24,13 +27,15 @@ export const logShow = session({
       const reading = log.readings[index]?.capacity
       return reading ? [{ at, capacity_Ah: reading.capacity_Ah }] : []
     })
-    return { pack, charges, log, fade: fadeTo(held, capacityLeft.value.retire * pack.capacity_Ah), permit }
+    const learned = learnedFrom(pack, charges)
+    return { pack, charges, log, learned, fade: fadeTo(held, capacityLeft.value.retire * pack.capacity_Ah), permit }
   },
   deeds: ({ pack, charges, log, permit }) => (permit ? [{ ...logShown(pack, log, charges), permit }] : []),
-  figures: ({ pack, charges, log: { capacity, resistance } }) => {
+  figures: ({ pack, charges, learned, log: { capacity, resistance } }) => {
     if (charges.length === 0) return []
     return [
       figure.count('charges', charges.length),
+      learned && learnedCapacity(learned),
       figure.capacity('capacity', capacity?.now_Ah, capacity?.band_Ah),
       figure.percent('ofLabel', capacity && capacity.now_Ah / pack.capacity_Ah),
       figure.capacity('firstCapacity', capacity?.first_Ah),
@@ -39,3 +44,10 @@ export const logShow = session({
     ]
   },
 })
+
+/** By all its charges together, between nine of ten of the cells that it may be made of. */
+function learnedCapacity({ pack: { capacity_Ah }, traits }: Learned) {
+  const held_Ah = traits.map(({ share }) => share * capacity_Ah).toSorted((a, b) => a - b)
+  const [low = 0, high = 0] = [held_Ah[3], held_Ah.at(-4)]
+  return figure.capacity('learnedCapacity', typicalTraits(traits).share * capacity_Ah, { low, high })
+}

@@ -28,7 +28,8 @@ export const logShowWords: WordsOf<typeof logShow> = locale => {
         : [say`No charge of ${own(name)} is noted yet.`, say`To note one, say: I put 640 mAh back into ${own(name)}`],
     figures: {
       charges: say`charges noted`,
-      capacity: say`capacity now`,
+      learnedCapacity: say`holds, by all its charges`,
+      capacity: say`capacity by the last few`,
       ofLabel: say`of the label`,
       firstCapacity: say`when the log began`,
       cellResistance25C: say`a cell at ${show.temperature(25)} now`,
