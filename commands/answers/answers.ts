@@ -1,5 +1,6 @@
 // Standard answers of a club: saved, shown, changed, moved and removed, each with its card.
 
+import { randomUUID } from 'node:crypto'
 import { newTitleKind, titleKind } from '../../src/assistant/cards/title.ts'
 import { changing } from '../../src/assistant/changing.ts'
 import { optional, required, service } from '../../src/assistant/command.ts'
@@ -81,13 +82,16 @@ export const answerSave = service({
   run: async ({ title, ...told }, context) => {
     const content = await contentOf(title, told, context)
     if (!content) throw nothingToSave
-    const { community, place, cards } = context
-    const { id } = await changing(context, async ({ answers }) => {
-      const answer = { community: community.id, place: place.id, title, ...content }
+    const { community, place, cards, asked } = context
+    const id = asked?.id ?? randomUUID()
+    await changing(context, async ({ answers }) => {
+      const answer = { id, community: community.id, place: place.id, title, ...content }
       const added = await answers.add(answer, mostAnswers)
       if (added === 'full') throw noMoreFit(mostAnswers)
+      // This very question saved it, and was broken off before its card stood.
+      if (added === 'taken' && (await answers.get(id))) return { result: undefined, change: undefined }
       if (added === 'taken') throw savedAlready(title)
-      return { result: added, change: { of: 'answer', after: answerKept(added) } }
+      return { result: undefined, change: { of: 'answer', after: answerKept(added) } }
     })
     return { standing: await cards.post(id, place.id) }
   },

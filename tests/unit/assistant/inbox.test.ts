@@ -195,6 +195,19 @@ test('an undo that comes again takes back no earlier change', async () => {
   expect(wren?.notation).toContain('850')
 })
 
+test('a standard answer that was saved and broken off before its card stood is told as saved', async () => {
+  const save = 'answer save title: Where text: At the bench by the door.'
+  const cut = { ...memory, answers: { ...memory.answers, settle: () => new Promise<never>(() => {}) } }
+  void assistantOn(cut).answer(save, asked('1', moderator))
+  await expect.poll(() => memory.answers.list(moderator.community.id)).toHaveLength(1)
+  wait(31)
+  await assistantOn().strike('question')
+  expect(sent.map(({ reply }) => [reply.problem, reply.command])).toEqual([[undefined, 'answer save']])
+  expect(await memory.answers.list(moderator.community.id)).toHaveLength(1)
+  const other = await assistantOn().answer(save, asked('2', moderator))
+  expect(other.problem?.what).toContain('Where')
+})
+
 test('standard answers that are asked for again leave one card', async () => {
   const board = fakeBoard()
   const assistant = () =>
