@@ -4,7 +4,6 @@ import { maybe } from '../../charging/situation/doubts.ts'
 import type { Locale } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
-import { turnsRound } from '../../language/conversation/follow.ts'
 import { type DangersIn, dangersIn } from '../../language/dangers/index.ts'
 import { changesNothing } from '../../language/reading/told/assumed.words.ts'
 import { spansOf, wordsLeft } from '../../language/reading/words-left.ts'
@@ -45,9 +44,7 @@ export async function dispatch(
   let locale = unknownClub
   const typed = asTyped(writtenOf(asked), locale)
   try {
-    const { source, pack } = conversation.talk.frame?.question.options ?? {}
-    const isTurn = typeof asked === 'string' && source !== undefined && pack !== undefined && turnsRound.test(asked)
-    const heard = typeof asked === 'string' && !isTurn ? dangersIn(spokenOf(asked, registry.vocabulary)) : nothingHeard
+    const heard = typeof asked === 'string' ? dangersIn(spokenOf(asked, registry.vocabulary)) : nothingHeard
     // An emergency waits for no memory.
     const urgent = urgentReply(heard, typed, locale)
     const language = typeof asked === 'string' ? languageOf(asked) : 'en'

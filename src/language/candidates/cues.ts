@@ -23,8 +23,7 @@ const mostFillers = 4
 export function cueBefore(sentence: Sentence, first: number): string | undefined {
   for (let at = first - 1; at >= 0 && at > first - 2 - mostFillers; at -= 1) {
     const word = sentence.word(at)
-    if (word === '>' && sentence.word(at - 1) === '-') return 'to'
-    if (fillers.has(word) && !isVerb(sentence, at)) continue
+    if (fillers.has(word)) continue
     // "Stop at 4.1": where it is to end.
     if (word === 'at' && ends.has(sentence.word(at - 1))) return 'until'
     // "It is down to 3.8": where it stands, unless it is brought there.
@@ -38,7 +37,3 @@ const bringing = /^(?:drain|discharg|bring|brought|tak|get|go|put|empty|run|pull
 const farthest = 10
 const isBrought = (sentence: Sentence, at: number): boolean =>
   Array.from({ length: farthest }, (_, back) => sentence.word(at - 2 - back)).some(word => bringing.test(word))
-
-/** "about" and "around" give way to a preposition before them; alone they are the cue. */
-const isVerb = (sentence: Sentence, at: number): boolean =>
-  /^(?:about|around|like|say)$/.test(sentence.word(at)) && !cues.has(sentence.word(at - 1))

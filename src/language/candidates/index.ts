@@ -56,22 +56,20 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
   const end = sentence.tokens[after - 1]?.end ?? start
   const typed = sentence.text.slice(start, end)
   const next = sentence.word(kind === 'count' ? behindHow(sentence, after) : after) || undefined
-  const isNow = kind === 'clock' && next === 'now'
-  const cue = isNow ? 'start' : ((kind === 'clock' ? roleOf(sentence, first) : undefined) ?? cueBefore(sentence, first))
+  const cue = (kind === 'clock' ? roleOf(sentence, first) : undefined) ?? cueBefore(sentence, first)
   const found: Candidate = { kind, text, start, end, typed, score: Math.round(score * 1000) / 1000, cue, next, pack }
-  const drawn = isNear(sentence, first, after, flying)
-  if (kind === 'current') return { ...found, drawn, each: isOfEach(sentence, first, after) }
+  if (kind === 'current') return { ...found, each: isOfEach(sentence, first, after) }
   if (kind === 'rate')
-    return { ...found, drawn, each: isOfEach(sentence, first, after), ofLabel: isOfLabel(sentence, found, after) }
+    return { ...found, each: isOfEach(sentence, first, after), ofLabel: isOfLabel(sentence, found, after) }
   if (kind === 'power' || kind === 'charger')
-    return { ...found, drawn, shared: isShared(sentence, first, after), taken: isTaken(sentence, first, after) }
+    return { ...found, shared: isNear(sentence, first, after, sharing), taken: isTaken(sentence, first, after) }
   if (!levelKinds.has(kind)) return found
   return { ...found, holders: holdersBefore(sentence, first), device: deviceOfReading(sentence, first, after) }
 }
 
 /** "Two small old chargers": what is counted, whatever it is like. */
 function behindHow(sentence: Sentence, after: number): number {
-  let at = pairs.test(sentence.word(after - 1)) && sentence.word(after) === 'of' ? after + 1 : after
+  let at = after
   while (like.has(sentence.word(at))) at += 1
   // "Three six-port chargers": both are counted.
   const behindHyphen = (next: number) => (sentence.word(next) === '-' ? next + 1 : next)
@@ -79,24 +77,21 @@ function behindHow(sentence: Sentence, after: number): number {
   const ports = behindHyphen(sentence.numerals[at]?.after ?? at)
   return isPort(behindHyphen(at)) ? behindHyphen(at) : isPort(ports) ? ports + 1 : at
 }
-const pairs = /^(?:pair|couple|dozen)$/
 const like = wordSet(
   'single small little big old older new cheap simple plain basic identical equal same separate different normal other tiny',
 )
 
-/** "2.2A each", "each at 2.2A", "1A per pack", "each pack getting 1A". */
+/** "2.2A each", "each at 2.2A", "each pack getting 1A". */
 function isOfEach(sentence: Sentence, first: number, after: number): true | undefined {
-  const behind = sentence.word(after)
-  const isPer = /^(?:per|a)$/.test(behind) && /^(?:pack|battery|lipo)$/.test(sentence.word(after + 1))
   const before = [1, 2, 3, 4].map(back => sentence.word(first - back))
-  const stop = before.findIndex(word => /^[,.;?]$|^and$/.test(word) || /^\d/.test(word))
-  const isBefore = before.slice(0, stop < 0 ? before.length : stop).includes('each')
-  return isPer || isBefore || eachAfter.test(behind) ? true : undefined
+  const stop = before.findIndex(word => /^(?:[,.;?]$|and$|\d)/.test(word))
+  return before.slice(0, stop < 0 ? before.length : stop).includes('each') || eachAfter.test(sentence.word(after))
+    ? true
+    : undefined
 }
 
 const labels = wordSet('label labels sticker stickers printed wrapper datasheet maker makers manufacturer')
 const labelCues = wordSet('says say allows reads printed label states')
-const itSays = /\b(?:it|they|packs?|lipos?|batter(?:y|ies)) (?:only |even |just )?(?:says?|states?|allows?|reads?)\b/
 const rates = /\d ?c\b/gi
 
 /** "Label says 3C", "3C charge", "it has 3C on it": what the label allows, not what is to be set. */
@@ -106,24 +101,15 @@ function isOfLabel(sentence: Sentence, { cue = '', next, start }: Candidate, aft
   const isOnIt = next === 'on' && /^(?:it|them|the|its)$/.test(sentence.word(after + 1))
   const isOnly = (sentence.text.match(rates) ?? []).length === 1
   const before = sentence.text.slice(0, start)
-  const isSaid =
-    cue === 'at' ? /\b(?:says?|allows?|states?)\b/.test(before) : sentence.mentions(labels) || itSays.test(before)
+  const isSaid = cue === 'at' ? /\b(?:says?|allows?|states?)\b/.test(before) : sentence.mentions(labels)
   const isInClause = (cue === 'charge' || cue === 'max') && labelled.test(before)
   return isBeside || isInClause || (isOnly && (isOnIt || isSaid)) ? true : undefined
 }
 /** "Label: max charge 5C. Going 3C": of its own clause. */
 const labelled = /\b(?:label|sticker|wrapper|datasheet)s?\b[^.;?!\d]*$/
 
-const flying = wordSet(
-  'draw draws drawing drew pull pulls pulling cruise cruises cruising hover hovers hovering throttle flight flying fly flies average avg climb climbing airborne',
-)
+/** "150W shared", "split 100W between": what several outputs divide. */
 const sharing = wordSet('share shares shared sharing split between total altogether combined together both overall')
-
-/** "150W shared", "200W in all", "split 100W between": what several outputs divide. */
-function isShared(sentence: Sentence, first: number, after: number): true | undefined {
-  const behind = [0, 1, 2].map(step => `${sentence.word(after + step)} ${sentence.word(after + step + 1)}`)
-  return behind.includes('in all') ? true : isNear(sentence, first, after, sharing)
-}
 
 const taking = wordSet(
   'takes took taking take draws draw drawing pulls pull pulling eats eating wants needs consumes consuming uses using',

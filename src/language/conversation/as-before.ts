@@ -1,10 +1,9 @@
-// Values that are told by the last question: a bare "11.7" behind volts, how full what feeds is, two such chargers.
+// Values that are told by the last question: a bare "11.7" behind volts, "800 W" of a generator, "no, 2200 mAh".
 
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate, ValueName } from '../candidates/index.ts'
-import { type Frame, typedIn } from '../frames/frame.ts'
+import type { Frame } from '../frames/frame.ts'
 import type { Kept } from '../reading/fit.ts'
-import { asChargerBefore } from '../reading/told/charger-told.ts'
 import { feedCues } from '../reading/told/packs-told.ts'
 import { toldBy, toldIn } from '../reading/told/told-pack.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
@@ -19,30 +18,7 @@ interface Beside {
   readonly command: CommandWords
   /** Details of the question before. */
   readonly before: Kept
-  readonly frame: Frame
 }
-
-/** What a value is meant as behind a question; the first that holds, else what it is by itself. */
-const meanings: readonly ((value: Candidate, beside: Beside) => Candidate | undefined)[] = [
-  // Where no pack was told a number counts what charges.
-  (value, { text, before, frame }) =>
-    asChargerBefore(
-      text,
-      value,
-      before.chargers ?? before.charger,
-      typedIn(frame),
-      (before.pack ?? before.packs) === undefined && before.source !== undefined,
-    ),
-  feedingStands,
-  ofItsKind,
-  ofItsLabel,
-  ofItsSource,
-  // "They are full already": where they stand, and not where they are to go.
-  (value, { text }) =>
-    value.kind === 'state' && value.text === 'full' && tellsOfIt.test(text.slice(0, value.start))
-      ? { ...value, cue: 'from' }
-      : undefined,
-]
 
 /** The values of the text as they are meant behind a question with these details. */
 export function asBefore(
@@ -61,30 +37,24 @@ export function asBefore(
     (pack?.series === 1 && pack.capacity_Ah === undefined && cells > 1)
   return told
     .filter(value => !isNone(value))
-    .map(value => meanings.map(as => as(value, { text, command, before, frame })).find(meant => meant) ?? value)
+    .map(
+      value =>
+        ofItsKind(value, { text, command, before }) ??
+        ofItsLabel(value, text, before) ??
+        ofItsSource(value, before) ??
+        value,
+    )
 }
 
 /** A count or a level less sure than this may be none. */
 const surely = 0.3
 
-const ofThePacks = /\b(?:they|them|their|these|those|packs?|each|every|lipos?)\b/i
-const shares: Readonly<Record<string, string>> = { full: '100%', empty: '0%' }
-
-/** How full, said of a single thing where one feeds others: what feeds. It is the safe way to take it, too. */
-function feedingStands(value: Candidate, { text, command: { options }, before }: Beside): Candidate | undefined {
-  const stands = value.kind === 'state' && (/^\d+%$/.test(value.text) || value.text in shares)
-  const takes = options.some(({ name }) => name === 'charged') && before.source !== undefined
-  if (!stands || !takes || value.cue === 'from' || value.cue === 'to' || ofThePacks.test(text)) return undefined
-  return { ...value, kind: 'percent', text: shares[value.text] ?? value.text }
-}
-
 const measured = /\b(?:took|takes?|put|went|back|measured|tested|really|actually|left|holds? only)\b/i
 
 /** "Its 2200 mAh": of a pack that was told its label, unless somebody says that it was measured. */
-function ofItsLabel(value: Candidate, { text, before: { pack } }: Beside): Candidate | undefined {
-  const capacity_Ah = value.kind === 'capacity' ? toldBy(value)?.capacity_Ah : undefined
-  if (capacity_Ah === undefined || pack === undefined || measured.test(text)) return undefined
-  return { ...value, kind: 'pack', pack: { capacity_Ah } }
+function ofItsLabel(value: Candidate, text: string, { pack }: Kept): Candidate | undefined {
+  const isLabel = value.kind === 'capacity' && pack !== undefined && !measured.test(text)
+  return isLabel ? { ...value, kind: 'pack', pack: toldBy(value) } : undefined
 }
 
 /** What a source is told by, of which a figure was missing. */
@@ -95,12 +65,8 @@ const [sourceWatts, sourceVolts] = [/\d+(?:\.\d+)?W\b/, /\d+(?:\.\d+)?V\b/]
 const onlyWatts = /^[\d.]+W charger$/
 
 /** "And with 65 W", where a source was told by its watts and no charger was told; "from a 4S 8000", where one was told. */
-function ofItsSource(value: Candidate, { before: { source, charger, voltage } }: Beside): Candidate | undefined {
+function ofItsSource(value: Candidate, { source, charger, voltage }: Kept): Candidate | undefined {
   if (source === undefined) return undefined
-  // "Engine off": of the battery that was told.
-  const [engine] = value.kind === 'source' ? (/engine \w+$/.exec(value.text) ?? []) : []
-  if (engine !== undefined && /engine \w+ /.test(source) && value.text.split(' ')[0] === source.split(' ')[0])
-    return { ...value, text: source.replace(/engine \w+/, engine) }
   // "The 100 W one", "if it were 24 V": a figure of it that is told anew.
   const isPower =
     value.kind === 'power' || (charger === undefined && onlyWatts.test(value.text) && !/charg/i.test(value.typed))
@@ -117,9 +83,6 @@ function ofItsSource(value: Candidate, { before: { source, charger, voltage } }:
     ? { ...others, kind: 'source' }
     : undefined
 }
-
-const tellsOfIt =
-  /(?<!\b(?:until|till|before|when) )\b(?:it|they|these|those|both|all|mine|packs?|batter(?:y|ies))(?:'?s|'?re| is| are| were| was)?(?: already| now| still)? $/i
 
 /** How far a number may lie from the one whose place it takes: volts lie near, others may be doubled twice. */
 const nearVolts = 1.4

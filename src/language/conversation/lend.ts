@@ -35,7 +35,7 @@ export function heldOn({ question: { options }, pending }: Frame, values: readon
 /** Cells without a capacity: "it is a 4S" leaves their type as it was told. */
 function cellsBefore({ cells, chemistry = cells }: Kept): PackTold | undefined {
   const told = chemistry === undefined ? undefined : attempt(() => readCellType(chemistry).value)
-  return told && { chemistry: told.chemistry.name, ...(told.series !== undefined && { series: told.series }) }
+  return told && { chemistry: told.chemistry.name, series: told.series }
 }
 
 /** Of another pack only the type holds on. */
@@ -52,7 +52,7 @@ export function lentTo(
   values: readonly Candidate[],
 ): Lent {
   const isOfPacks = command.options.some(({ kind }) => packKinds.has(kind))
-  const told = values.filter(value => toldBy(value) !== undefined && !isOneCell(value))
+  const told = values.filter(value => toldBy(value) !== undefined)
   // What is to bear a name is told whole.
   const mayBePart = !isOfNamed(command)
   if (!frame || !isOfPacks) return { kept: {} }
@@ -76,10 +76,6 @@ export function lentTo(
   )
   return { kept: inTermsOf(command, readable), before }
 }
-
-/** "One cell is at 3.5": of the pack that was told, and no pack. */
-export const isOneCell = ({ pack, typed }: Candidate): boolean =>
-  pack?.series === 1 && /^(?:one|1|a|single)\b.*\bcell/i.test(typed)
 
 const ofEnergy = /\b(?:wh|watt-?\s?hours?|energy)\b/i
 const onlyOf = (kept: Kept, isWanted: (name: string, text: string) => boolean): Kept =>

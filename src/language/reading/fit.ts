@@ -10,7 +10,7 @@ import type { CommandWords } from '../sentence/vocabulary.ts'
 import { type KeptPacks, keptList, listed } from './listed.ts'
 import { goalsFirst, slotFor } from './slots.ts'
 import { suited } from './suited.ts'
-import { chemistryAssumed, readAsAh, readAsAmps } from './told/assumed.words.ts'
+import { chemistryAssumed, readAsAh } from './told/assumed.words.ts'
 import { bareCapacity } from './told/bare-capacity.ts'
 import { alike, chargersListed } from './told/charger-told.ts'
 import { cellTypeOf, packTold } from './told/pack-filled.ts'
@@ -55,7 +55,7 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
     options,
     list !== undefined,
   )
-  const assumed: Said[] = [...(list?.assumed ?? []), ...amps(left, command, options)]
+  const assumed: Said[] = [...(list?.assumed ?? [])]
   const doubts: Doubt[] = [...(list?.doubts ?? [])]
   const feeding = withType(options.source)
   if (feeding !== undefined) {
@@ -81,7 +81,7 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
     if (options[name] === undefined && kept[name] !== undefined && !isToldByPack(name)) options[name] = kept[name]
   countedAnew(options, kept, chargers?.options)
   const missing = cells ? { cells } : missingOf(command, options, told)
-  return { command: command.name, options, assumed, doubts, left: unasked(left, options), missing, told }
+  return { command: command.name, options, assumed, doubts, left, missing, told }
 }
 
 /** Fills the details that the values tell; gives those that no detail takes. */
@@ -145,10 +145,6 @@ function keptPacks({ pack, packs }: Kept): KeptPacks | undefined {
 const isToldByCount = ({ kind, text }: Candidate, { options }: CommandWords): boolean =>
   kind === 'board' && text === '' && options.some(({ name }) => name === 'places' || name === 'count')
 
-/** "Is it full" beside volts that say where it stands: what is asked, and no detail left over. */
-const unasked = (left: readonly Candidate[], { at }: Readonly<Record<string, string>>): readonly Candidate[] =>
-  at === undefined ? left : left.filter(({ kind, text }) => kind !== 'state' || /\d/.test(text))
-
 function missingOf(
   { options: taken, anyOf }: CommandWords,
   options: Readonly<Record<string, string>>,
@@ -160,15 +156,4 @@ function missingOf(
     taken.find(({ name }) => name === anyOf?.find(names => names.every(isOpen))?.[0])
   if (!open) return undefined
   return open.kind === 'pack' && told !== undefined ? 'capacity' : { option: open.name }
-}
-
-/** "At 15 then": a bare number behind "at", where only a current is open. */
-function amps(left: Candidate[], { options }: CommandWords, filled: Record<string, string>): Said[] {
-  const current = options.find(({ name }) => name === 'current')
-  const index = left.findIndex(({ kind, cue }) => kind === 'number' && cue === 'at')
-  const number = left[index]
-  if (!current || !number || filled.current !== undefined || !(Number(number.text) <= 60)) return []
-  left.splice(index, 1)
-  filled.current = `${number.text}A`
-  return [readAsAmps(number.typed)]
 }

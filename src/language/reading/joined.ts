@@ -45,22 +45,10 @@ const onBoard = (sentence: Sentence): boolean =>
     ({ kind, typed }) => kind === 'board' && !(onOutlets(sentence) && /^(?:at|all|in one|together|simul)/i.test(typed)),
   )
 
-/** More than this, in C, no charge is asked about as what is drawn; a cell of the commonest type gives about so many volts. */
-const [charged_C, cell_V] = [2, 3.7]
-
-const drawnOf = ({ values, pack }: Sentence): number =>
-  values.flatMap(({ drawn, kind, text }) =>
-    drawn ? Number.parseFloat(text) / (kind === 'current' ? 1 : (pack?.series ?? 1) * cell_V) : [],
-  )[0] ?? 0
-
 /** Packs in an aeroplane. */
 export const takenAlong =
   /\b(?:on|onto|in|by) (?:a|an|the) (?:plane|aeroplane|airplane|airliner|flight)\b|\b(?:airlines?|cabin|airports?|luggage|baggage|suitcase)\b/i
 const ofPacks: ReadonlySet<string> = new Set(['pack', 'count', 'chemistry', 'board'])
-
-const needs = /\b(?:need|needs|needed|require|required)\b/i
-/** A pack of which a cell stands lower is none that somebody charges. */
-const leastCell_V = 2.6
 
 const aLittle = 0.05
 /** 0 to 1, as of the commonest cells. */
@@ -92,15 +80,6 @@ const signs: readonly Sign[] = [
     holds: ({ values, pack }) =>
       pack?.series !== undefined && values.some(({ kind }) => kind === 'current' || kind === 'rate'),
   },
-  // "180 W into 21 V, how many amps": of watts and volts alone the amps are asked.
-  {
-    meant: command => command.alone !== undefined && takes(command, 'pack', 'current', 'power'),
-    from: command => takes(command, 'source'),
-    holds: ({ values }) =>
-      values.length === 2 &&
-      values.some(({ kind, text }) => kind === 'power' || /^[\d.]+W charger$/.test(text)) &&
-      values.some(({ text }) => /^[\d.]+V(?: pack)?$/.test(text)),
-  },
   // "I put 1450 into a 1300": of two capacities one goes into the other, and that is judged.
   {
     meant: command => takes(command, 'at', 'back'),
@@ -109,12 +88,6 @@ const signs: readonly Sign[] = [
       const told = values.filter(value => toldBy(value)?.capacity_Ah !== undefined)
       return told.length === 2 && told[1]?.cue === 'into'
     },
-  },
-  // "I draw 35 A from a 4S 3700, how long": what a pack gives in the air is no charge, but a sum.
-  {
-    meant: command => command.alone !== undefined && takes(command, 'pack', 'current', 'power'),
-    from: command => takes(command, 'pack') && (takes(command, 'current') || takes(command, 'power')),
-    holds: sentence => drawnOf(sentence) > charged_C * (sentence.pack?.capacity_Ah ?? Number.POSITIVE_INFINITY),
   },
   // "From full down to storage at 1 A": what is stored from above is drained, and no charge is meant.
   {
@@ -126,23 +99,6 @@ const signs: readonly Sign[] = [
       const from = fullness(levels.find(one => !isToldGoal(one)))
       return from > goal + aLittle && Math.abs(goal - fullness({ text: name })) <= aLittle
     },
-  },
-  // "What do I need for a 6S at 2C from 12 V": volts that no such cells have are those of what feeds them.
-  {
-    meant: command => takes(command, 'source', 'pack', 'voltage'),
-    from: command => isOfOne(command) || takes(command, 'pack', 'from'),
-    holds: ({ text, values, pack }) =>
-      needs.test(text) &&
-      values.some(one => /V pack$/.test(one.text) && Number.parseFloat(one.text) < leastCell_V * (pack?.series ?? 0)),
-  },
-  // "It is 17:10, we fly at 18:30, how many amps": whether it is done by then is what counts.
-  {
-    meant: command => isOfOne(command) && takes(command, 'start', 'ready'),
-    from: command => isOfOne(command) && !takes(command, 'ready'),
-    holds: ({ values, pack }) =>
-      pack !== undefined &&
-      (values.filter(({ kind, text }) => kind === 'clock' && text.includes(':')).length > 1 ||
-        values.some(({ kind, cue }) => kind === 'duration' && cue === 'within')),
   },
   // "Is a 3S 5000 allowed on the plane": packs are taken along, and not charged.
   {

@@ -2,8 +2,6 @@
 
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
-import { withoutMadeOf } from './made-of.ts'
-import { people } from './slots.ts'
 import { withChargers } from './told/charger-told.ts'
 import { toldBy } from './told/told-pack.ts'
 
@@ -28,27 +26,19 @@ const besides =
 
 const takes = ({ options }: CommandWords, ...kinds: readonly string[]): boolean =>
   options.some(({ kind }) => kinds.includes(kind))
-const has = ({ options }: CommandWords, ...names: readonly string[]): boolean =>
-  options.some(({ name }) => names.includes(name))
-
 /** What a command makes of the values, one after another, and of which commands. */
 const rows: readonly (readonly [
   holds: (of: CommandWords) => boolean,
   (values: Values, of: CommandWords, series?: number) => Values,
 ])[] = [
-  [() => true, values => values.filter(({ kind, text }) => kind !== 'load' && !(kind === 'number' && text === ''))],
+  [() => true, values => values.filter(({ kind, text }) => kind !== 'number' || text !== '')],
   [() => true, besides('rate', /^discharge$/)],
-  [() => true, ofAllPeople],
   [() => true, ofOneCar],
   [() => true, grown],
-  [() => true, withoutMadeOf],
   [() => true, parted],
   [of => takes(of, 'cell volts'), withReadings],
   [of => takes(of, 'load'), withLoads],
   [of => takes(of, 'pack') && takes(of, 'capacity'), withLabel],
-  [of => has(of, 'back'), withoutLanding],
-  // A sum weighs what was used, a charge begins behind it.
-  [of => takes(of, 'from') && !has(of, 'duration', 'back'), withUsed],
   [() => true, withChargers],
   [({ name }) => name === 'source', withStore],
   [of => takes(of, 'clock'), withStart],
@@ -115,41 +105,7 @@ function withLabel(values: Values): Values {
   })
 }
 
-/** "1800 mAh back, how far down had I flown it": what went back in tells more than that it was flown. */
-function withoutLanding(values: Values): Values {
-  if (!values.some(({ kind }) => kind === 'capacity')) return values
-  return values.filter(({ kind, text }) => kind !== 'state' || /\d/.test(text))
-}
-
-/** "4S 1300, 800 mAh out": where it stands now, unless that is told too. */
-function withUsed(values: Values): Values {
-  const used = values.find(({ kind, cue, next = '' }) => kind === 'capacity' && (cue === 'used' || usedUp.test(next)))
-  const { capacity_Ah: whole_Ah = 0 } = values.find(({ pack }) => pack?.capacity_Ah)?.pack ?? {}
-  const left = used && 1 - (toldBy(used)?.capacity_Ah ?? 0) / whole_Ah
-  if (left === undefined || !(left > 0) || values.some(({ kind, text }) => kind === 'state' && text !== 'full'))
-    return values
-  return values.map(value =>
-    value === used ? { ...value, kind: 'state', text: `${Math.round(left * 100)}%`, cue: 'from' } : value,
-  )
-}
-const usedUp = /^(?:used|out|gone|drained|flown)$/
-
 const sizeOf = ({ text }: Candidate): number => Number.parseFloat(text)
-
-/** "Nine people bring four 3S 2200 each": as many as all of them have. */
-function ofAllPeople(values: Values): Values {
-  const who = values.find(
-    ({ kind, text, next = '' }) => kind === 'count' && Number(text) > 1 && (next === 'of' || people.test(next)),
-  )
-  const packs = values.find(({ pack, next }) => (pack?.count ?? 1) > 1 && /^(?:each|apiece)$/.test(next ?? ''))
-  if (!who || !packs?.pack) return values
-  const count = Number(who.text) * (packs.pack.count ?? 1)
-  return values.flatMap(value => {
-    if (value === packs) return [{ ...value, pack: { ...packs.pack, count } }]
-    const isOfPacks = value.kind === 'count' && value.end <= packs.start && packs.start - value.end < 3
-    return value === who ? [] : [isOfPacks ? { ...value, text: String(count) } : value]
-  })
-}
 
 /** "From 4 to 15 mohm, the others are at 5": resistance only grows, so the most is now, the least was at first. */
 function grown(values: Values): Values {

@@ -33,10 +33,6 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
     ['with 14 awg', 'lead gauge: AWG 14 length: 3m current: 10A voltage: 12V'],
   ],
   [
-    ['can heron charge plover', 'source source: 4S 5000mAh Li-ion pack: 2S 450mAh LiPo'],
-    ['the other way round', 'source source: 2S 450mAh LiPo pack: 4S 5000mAh Li-ion'],
-  ],
-  [
     ['how long for a 4s 1300 lipo at 1.2A from 14.8V', 'time pack: 4S 1300mAh LiPo current: 1.2A from: 14.8V pack'],
     ['15.1', 'time pack: 4S 1300mAh LiPo current: 1.2A from: 15.1V pack'],
     ['half that current', 'time pack: 4S 1300mAh LiPo current: 0.6A from: 15.1V pack'],
@@ -46,7 +42,6 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
     ['how long for a 3s 1500 lipo', 'time pack: 3S 1500mAh LiPo'],
     ['its 1400 mah', 'time pack: 3S 1400mAh LiPo'],
     ['and the 6s', 'time pack: 6S 1400mAh LiPo'],
-    ['they are full', 'time pack: 6S 1400mAh LiPo from: full'],
   ],
   [
     ['compare 3s 1300 lipo 110g with 3s 1500 lipo 128g', 'compare packs: 3S 1300mAh LiPo 110g; 3S 1500mAh LiPo 128g'],
@@ -62,27 +57,7 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
       'two 3s 850 lipo in parallel at 11.9 and 11.8',
       'parallel packs: 3S 850mAh LiPo at 11.9V pack; 3S 850mAh LiPo at 11.8V pack',
     ],
-    [
-      'found another, 11.85',
-      'parallel packs: 3S 850mAh LiPo at 11.9V pack; 3S 850mAh LiPo at 11.8V pack; 3S 850mAh LiPo at 11.85V pack',
-    ],
-    [
-      'the second one is at 11.1',
-      'parallel packs: 3S 850mAh LiPo at 11.9V pack; 3S 850mAh LiPo at 11.1V pack; 3S 850mAh LiPo at 11.85V pack',
-    ],
     ['and the end volts', 'trim pack: 3S 850mAh LiPo'],
-  ],
-  [
-    [
-      '10x 2s 600 lipo, charger with 2 ports 0.6A each, how long',
-      'plan packs: 10x 2S 600mAh LiPo chargers: 2x 0.1-0.6A by 0.1',
-    ],
-    ['and with a second charger like that', 'plan packs: 10x 2S 600mAh LiPo chargers: 4x 0.1-0.6A by 0.1'],
-    ['only one charger', 'plan packs: 10x 2S 600mAh LiPo chargers: 2x 0.1-0.6A by 0.1'],
-  ],
-  [
-    ['storage volts for a 5s lipo', 'storage chemistry: 5S LiPo'],
-    ['and full', 'trim chemistry: 5S LiPo'],
   ],
   [
     ['amps for a 3s 1800 lipo', 'current pack: 3S 1800mAh LiPo'],
@@ -96,16 +71,6 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
   [
     ['watt hours of a 5s 2200 lipo', 'energy pack: 5S 2200mAh LiPo'],
     ['i own three. allowed in hand luggage, are they?', 'travel packs: 3x 5S 2200mAh LiPo'],
-  ],
-  [
-    ['700 W generator, two chargers of 150 W', 'supply source: mains 700W charger: 2x 0.1-15A by 0.1 150W'],
-    ['and for three', 'supply source: mains 700W charger: 3x 0.1-15A by 0.1 150W'],
-    ['one more charger', 'supply source: mains 700W charger: 4x 0.1-15A by 0.1 150W'],
-    ['does it cope with that', 'supply source: mains 700W charger: 4x 0.1-15A by 0.1 150W'],
-  ],
-  [
-    ['3s 1000 and 3s 1200 lipo on one board', 'parallel packs: 3S 1000mAh LiPo; 3S 1200mAh LiPo'],
-    ['they both stand at 11.6', 'parallel packs: 3S 1000mAh LiPo at 11.6V pack; 3S 1200mAh LiPo at 11.6V pack'],
   ],
   [
     ['storage volts for a 5s li-ion', 'storage chemistry: 5S Li-ion'],
@@ -127,10 +92,6 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
   [
     ['is a 4s 1400 lipo with 11 mohm worn out', 'health pack: 4S 1400mAh LiPo resistance: 11mΩ'],
     ['8 it is', 'health pack: 4S 1400mAh LiPo resistance: 8mΩ'],
-  ],
-  [
-    ['how many 3s 850 lipo from a 4s 5000 li-ion', 'source source: 4S 5000mAh Li-ion pack: 3S 850mAh LiPo'],
-    ['it stands at 60%', 'source source: 4S 5000mAh Li-ion pack: 3S 850mAh LiPo charged: 60%'],
   ],
 ]
 

@@ -38,16 +38,6 @@ describe('a conversation', () => {
     ],
     ['of a bank by its bare mAh', ['how many 3s 850 from a powerbank', '20000 mah', 'and 10000?'], /power bank 37Wh/],
     [
-      'that goes back to the first',
-      ['what amps for a 2s 1200 life', 'and as lipo?', 'the first one again'],
-      /2S 1200mAh LiFe/,
-    ],
-    [
-      'that goes back to the one before',
-      ['how long 4s 1500 at 2A', 'and at 1A', 'back to the one before'],
-      /current: 2A/,
-    ],
-    [
       'of alike packs in another size',
       ['4x 4s 1500 in parallel', 'and with 2200s'],
       /^parallel packs: 4x 4S 2200mAh LiPo$/,
@@ -56,16 +46,6 @@ describe('a conversation', () => {
       'of which one is another',
       ['4x 4s 1500 in parallel', 'one of them is 1300'],
       /4S 1300mAh LiPo; 3x 4S 1500mAh LiPo/,
-    ],
-    [
-      'of chargers counted anew',
-      ['12 packs 4s 1500, one 400W charger, how long', 'two such chargers'],
-      /12x 4S 1500mAh LiPo.*2x 0.1-20A by 0.1 400W/,
-    ],
-    [
-      'of a limit of each port',
-      ['my charger has 2 ports 100W each', '8 packs 6s 1300 when done', 'each port is 5A max'],
-      /2x 0.1-5A by 0.1 100W/,
     ],
     [
       'that asks how long of a discharge',
@@ -85,7 +65,6 @@ describe('a conversation', () => {
       ['what amps for 4s 1300', 'storage for 6s 1100'],
       /^storage pack: 6S 1100mAh LiPo$/,
     ],
-    ['of volts at the input', ['what amps for 4s 1500 lipo', 'and at 24V'], /^supply .*voltage: 24V/],
     [
       'that puts numbers to the handbook',
       ['what do you mean by storage voltage', 'and for a 3s'],

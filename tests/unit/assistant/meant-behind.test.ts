@@ -73,13 +73,8 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
     ],
   ],
   [
-    'the most, or the soonest',
+    'no most, nor a soonest',
     [
-      [['what amps for 4s 1500', 'in a hurry'], /current .*4S 1500mAh.*current: 3A/],
-      [['what amps for 4s 1500', 'at most?'], /current .*current: 3A/],
-      [['Current for 3S 2200 LiPo?', 'What is the most I may use?'], /current .*current: 4.4A/],
-      [['li-ion 4s2p 6000, amps', 'max?'], /current .*current: 6A/],
-      [['amps for 2s 1000 life', 'fastest?'], /current: 2A/],
       [['what amps for 4s 1500', 'most of them are old'], /^(?!.*current: 3A)/],
       [['storage 4s 1500', 'max'], /^(?!.*current:)/],
       [['how long for 4s 1500', 'no hurry'], /^(?!.*current: 3A)/],
@@ -115,7 +110,6 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
       [['6s reads 19.8, safe to charge?'], /.*19.8V/],
       [['3s at 8.7v ok to charge?'], /.*8.7V/],
       [['my 3s 1300 reads 9.6 v after flight, what amps'], /current .*3S 1300mAh.*from: 9.6V/],
-      [['what do i need for 6S 1300 at 2C from 12 V'], /supply .*(12V|voltage: 12V)/],
       [['what supply for 4s 2200 at 1c from 12v'], /supply .*12V/],
     ],
   ],

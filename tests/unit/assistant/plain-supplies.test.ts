@@ -34,13 +34,7 @@ it.each([
     'percent pack: 1S 1100mAh LiPo back: 820mAh told: chemistryAssumed, cellsUnknown',
   ],
   ['3 A into a 5S lipo from 19 V, what does the supply give', 'supply chemistry: 5S LiPo current: 3A voltage: 19V'],
-  ['10.8V 2600 laptop pack, what current', 'current pack: 3S 2600mAh Li-ion told: chemistryAssumed'],
-  [
-    '8 of us bring two 4S 1300 lipo each, two boards of four, rounds?',
-    'parallel packs: 16x 4S 1300mAh LiPo places: 4 boards: 2',
-  ],
   ['generator of 2 kW, both chargers together draw 900 W at the plug, ok', 'supply source: mains 2000W draws: 900W'],
-  ['180 W into 21 V, how many amps', 'energy voltage: 21V power: 180W'],
   [
     '3100 mah in 7 min 30 from a 6s 4000 lipo, average amps',
     'energy pack: 6S 4000mAh LiPo capacity: 3100mAh duration: 7min30s',

@@ -3,7 +3,6 @@
 import { measured } from '../packs/draft.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { phraseSet, wordSet } from '../sentence/tokens.ts'
-import { loadedApart } from './loaded.ts'
 import { findStateWords } from './state-words.ts'
 
 const ofCell = phraseSet(
@@ -65,7 +64,7 @@ export const findLevels: Family = (sentence, before) => {
     const volts = voltsAt(sentence, first)
     if (volts) found.push(...levelsOf(sentence, volts, series, measures))
   }
-  return loadedApart(sentence, found)
+  return found
 }
 
 function levelsOf(sentence: Sentence, volts: Volts, series: readonly number[], measures: boolean): readonly Found[] {
@@ -95,18 +94,12 @@ function levelsOf(sentence: Sentence, volts: Volts, series: readonly number[], m
     if (!unit && !(decimal.includes('.') && (cued || value >= 1))) return none
     return [state(`${decimal}V`, after, unit ? 0.4 : cued ? 0.25 : 0.15), voltage(unit ? 0.45 : 0.15)]
   }
-  // "What does it take from 12 V": of what feeds it.
-  if (unit && takenFrom(sentence, first)) return [voltage(0.8)]
   const fits = series.some(cells => value / cells >= 1.8 && value / cells <= highestCell_V)
   const likely = packScore(sentence, volts, fits, cued)
   if (likely === 0) return unit ? [voltage(0.5)] : fits && cued ? [voltage(0.15)] : none
   const bare = decimal.includes('.') ? 0.35 : 0.1
   return [state(`${decimal}V pack`, after, likely * doubt), voltage((unit ? 0.5 : bare) + reading)]
 }
-
-const takenFrom = (sentence: Sentence, first: number): boolean =>
-  /^(?:from|off)$/.test(sentence.word(first - 1)) &&
-  /^(?:takes?|draws?|pulls?|needs?|input)$/.test(sentence.word(first - 2))
 
 /** "Cell 3 reads 2.4", "one cell is at 3.1". */
 function tellsOfCell(sentence: Sentence, first: number): boolean {

@@ -54,17 +54,7 @@ function knownAt(sentence: Sentence, first: number): Named | undefined {
   if (one !== undefined) return { name: one, after: first + 1 }
   const scan = new Scanner(sentence.text, token.start)
   const name = takeChemistry(scan)?.name
-  if (name !== undefined) return { name, after: tokenAfter(sentence, first, scan.at) }
-  return pluralAt(sentence, first)
-}
-
-function pluralAt(sentence: Sentence, first: number): Named | undefined {
-  const at = sentence.word(first + 1) === '-' ? first + 2 : first
-  const token = sentence.tokens[at]
-  if (!token?.word.endsWith('s')) return undefined
-  const scan = new Scanner(sentence.text.slice(sentence.tokens[first]?.start, token.end - 1))
-  const name = takeChemistry(scan)?.name
-  return name !== undefined && scan.done ? { name, after: at + 1 } : undefined
+  return name === undefined ? undefined : { name, after: tokenAfter(sentence, first, scan.at) }
 }
 
 function tokenAfter(sentence: Sentence, first: number, end: number): number {

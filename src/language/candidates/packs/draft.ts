@@ -9,13 +9,9 @@ export interface Draft extends ToldPack {
   /** Label energy and volts add nothing beside cells and capacity, but they belong to the pack. */
   energy?: true
   nominal?: number
-  /** Its volts are those of so many round cells. */
-  roundLabel?: boolean
   /** Most that one round cell of its size holds, in Ah. */
   format?: number
   bare?: true
-  /** A rate below 5C that was not said to be on the label, at this token. */
-  bareRateAt?: number
   sure: number
   /** How surely its cells are those of a pack, where nothing else says so. */
   cellsSure?: number

@@ -6,8 +6,7 @@ import type { Sentence } from '../sentence/sentence.ts'
 import { phraseSet } from '../sentence/tokens.ts'
 import { chemistryAt } from './chemistries.ts'
 import { type Draft, type DraftPart, measured } from './draft.ts'
-import { isRoundLabel, labelledSeries, mostSeries, nominal_V } from './label-volts.ts'
-import { milliampsAt, sloppyAmpsAt } from './milliamps.ts'
+import { labelledSeries, mostSeries, nominal_V } from './label-volts.ts'
 import { formats } from './round-cells.ts'
 
 const mostParallel = 8
@@ -66,8 +65,7 @@ function cellEnd(sentence: Sentence, at: number, { value, after }: { value: numb
 const capacity: DraftPart = (sentence, at, draft) => {
   // Less than nothing is no capacity: it is asked for.
   if (draft.capacity_Ah !== undefined || sentence.minusBefore(at) !== undefined) return undefined
-  const measure =
-    measured(sentence, at, 'capacity') ?? (draft.series === undefined ? undefined : milliampsAt(sentence, at))
+  const measure = measured(sentence, at, 'capacity')
   const bare = measure ? undefined : (bareCapacityAt(sentence, at) ?? besideCells(sentence, at, draft))
   const told = measure ? { value: measure.value, after: measure.after } : bare
   if (!told || (!draft.series && (told.value < 0.02 || told.value > 300))) return undefined
@@ -79,11 +77,10 @@ const capacity: DraftPart = (sentence, at, draft) => {
   return ofCell ?? told.after
 }
 
-/** "4s 2200 wh?", "3s 1300 amps": behind cells it is their capacity, whatever is asked about it. */
+/** "4s 2200 wh?": behind cells it is their capacity, whatever is asked about it. */
 function besideCells(sentence: Sentence, at: number, draft: Draft): { value: number; after: number } | undefined {
   const numeral = sentence.numerals[at]
-  if (draft.series === undefined || !numeral) return undefined
-  if (sentence.glued(numeral.after)) return sloppyAmpsAt(sentence, at)
+  if (draft.series === undefined || !numeral || sentence.glued(numeral.after)) return undefined
   const typed = sentence.word(at)
   return /^[1-9]\d{2,}$/.test(typed) && !formats.has(typed) ? { value: Number(typed) / 1000, after: at + 1 } : undefined
 }
@@ -97,19 +94,17 @@ export function bareCapacityAt(sentence: Sentence, at: number): { value: number;
   if (!Number.isInteger(mAh) || mAh < (numeral.spelled ? 250 : 60) || mAh > 30_000) return undefined
   if (sentence.word(at).startsWith('0') || (sentence.word(at - 1) === ':' && sentence.glued(at))) return undefined
   const suffix = sentence.word(numeral.after)
-  const glued = sentence.glued(numeral.after)
-  if (glued && (suffix === 's' || suffix === 'ish' || suffix === 'er' || suffix === 'm')) {
+  if (sentence.glued(numeral.after) && (suffix === 's' || suffix === 'ish'))
     return { value: mAh / 1000, after: numeral.after + 1 }
-  }
   const other = sentence.measures[at]?.some(({ after }) => after > numeral.after)
-  const isTimes = suffix === 'x' && glued && sentence.numerals[numeral.after + 1] !== undefined
-  if (other || (sentence.isStuck(numeral.after) && !isTimes)) return undefined
-  return { value: mAh / 1000, after: numeral.after }
+  const isTimes = suffix === 'x' && sentence.numerals[numeral.after + 1] !== undefined
+  return other || (sentence.isStuck(numeral.after) && !isTimes)
+    ? undefined
+    : { value: mAh / 1000, after: numeral.after }
 }
 
 const format: DraftPart = (sentence, at, draft) => {
   if (draft.format || !formats.has(sentence.word(at))) return undefined
-  if (draft.capacity_Ah === undefined && !moreCapacityBehind(sentence, at + 1)) return undefined
   draft.format = formats.get(sentence.word(at))
   return sentence.word(at + 1) === 's' ? at + 2 : at + 1
 }
@@ -120,13 +115,6 @@ export const packCapacity_Ah = ({ capacity_Ah, parallel = 1, format = 0, ofCell 
 
 /** Of so many strings of cells side by side. */
 export const ofStrings_Ah = (cell_Ah: number, parallel: number): number => Number((cell_Ah * parallel).toPrecision(12))
-
-function moreCapacityBehind(sentence: Sentence, at: number): boolean {
-  for (let next = at; next < at + 4; next += 1) {
-    if (measured(sentence, next, 'capacity') || bareCapacityAt(sentence, next)) return true
-  }
-  return /^cells?$/.test(sentence.word(at))
-}
 
 const chemistry: DraftPart = (sentence, at, draft) => {
   if (draft.chemistry !== undefined) return undefined
@@ -171,9 +159,9 @@ const rate: DraftPart = (sentence, at, draft) => {
     draft.dischargeRate_C ??= measure.value
     return after
   }
-  if (draft.labelRate_C !== undefined || measure.value > 20) return undefined
+  // "4s 1500 2C": the rate that is asked about.
+  if ((!charging && !labelled) || draft.labelRate_C !== undefined || measure.value > 20) return undefined
   draft.labelRate_C = measure.value
-  if (!charging && !labelled) draft.bareRateAt = at
   return after
 }
 
@@ -184,8 +172,6 @@ const nominal: DraftPart = (sentence, at, draft) => {
   if (draft.nominal !== undefined || !measure || series === undefined) return undefined
   if (draft.series !== undefined && draft.series !== series) return undefined
   draft.nominal = series
-  // Beside cells such volts may be where a LiPo stands.
-  if (draft.series === undefined) draft.roundLabel = isRoundLabel(measure.value, series)
   return measure.after
 }
 

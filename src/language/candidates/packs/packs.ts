@@ -5,7 +5,6 @@ import { type Family, type Found, none, type Sentence } from '../sentence/senten
 import { wordSet } from '../sentence/tokens.ts'
 import { decimalText } from '../sentence/written.ts'
 import { type Draft, measured } from './draft.ts'
-import { milliampsAt } from './milliamps.ts'
 import { bareCapacityAt, draftParts, packCapacity_Ah } from './pack-parts.ts'
 
 interface Run {
@@ -23,17 +22,13 @@ const mostGlue = 5
 const glueSigns = wordSet('- , / ( ) ;')
 
 /** All the parts that stand together from this token on. */
-function runAt(sentence: Sentence, first: number, withRate: boolean): Run | undefined {
+function runAt(sentence: Sentence, first: number): Run | undefined {
   const draft: Draft = { sure: 1 }
   let after = first
   for (let parts = 0; parts < mostParts; parts += 1) {
     const start = parts === 0 ? first : gapEnd(sentence, after, draft)
     const end = start === undefined ? undefined : partEnd(sentence, start, draft)
     if (end === undefined) break
-    if (!withRate && draft.bareRateAt !== undefined) {
-      draft.labelRate_C = undefined
-      break
-    }
     after = end
   }
   return after > first ? { first, after, draft } : undefined
@@ -73,12 +68,12 @@ function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
 
 /** What was told, without what only helped to read it. */
 function toldOf({ draft }: Run): ToldPack {
-  const { sure: _, energy: _e, nominal, roundLabel, format, bare: _b, bareRateAt: _r, cellsSure: _c, ...parts } = draft
+  const { sure: _, energy: _e, nominal, format, bare: _b, cellsSure: _c, ...parts } = draft
   const told = {
     ...parts,
     capacity_Ah: packCapacity_Ah(draft),
     ofCell: (parts.ofCell && parts.parallel === undefined) || undefined,
-    isRound: format !== undefined || (roundLabel && draft.series === undefined) || undefined,
+    isRound: format !== undefined || undefined,
   }
   return told.series === undefined && nominal !== undefined ? { ...told, series: nominal } : told
 }
@@ -142,11 +137,10 @@ export const findPacks: Family = sentence => {
   let inside = 0
   for (let first = 0; first < sentence.tokens.length; first += 1) {
     if (first >= inside) {
-      const run = runAt(sentence, first, false)
+      const run = runAt(sentence, first)
       const score = run ? scoreOf(sentence, run) : 0
       if (run && score > 0) {
         found.push(foundPack(sentence, run, score))
-        found.push(...withLabelRate(sentence, run))
         inside = run.after
       }
     }
@@ -155,17 +149,9 @@ export const findPacks: Family = sentence => {
   return found
 }
 
-/** "4s 1500 2C": the label's limit less likely than the rate that is asked about. */
-function withLabelRate(sentence: Sentence, without: Run): readonly Found[] {
-  if (without.draft.bareRateAt === undefined) return none
-  const run = runAt(sentence, without.first, true)
-  return run && run.after > without.after ? [foundPack(sentence, run, 0.5)] : none
-}
-
 function foundPack(sentence: Sentence, run: Run, score: number): Found {
   const pack = toldOf(run)
   pack.count = countBefore(sentence, run.first)
-  pack.mass_kg = massBehind(sentence, run.after)
   return { kind: 'pack', text: writtenPack(pack), first: run.first, after: run.after, score, pack }
 }
 
@@ -176,30 +162,16 @@ function countBefore(sentence: Sentence, first: number): number | undefined {
   return Number.isInteger(numeral.value) && numeral.value >= 1 && numeral.value <= 100 ? numeral.value : undefined
 }
 
-function massBehind(sentence: Sentence, after: number): number | undefined {
-  for (let at = after; at < after + 4; at += 1) {
-    const mass = measured(sentence, at, 'mass')
-    if (mass) return mass.value
-    if (!/^(?:,|\(|at|of|with|and|pack|that|weighs|weighing|is)$/.test(sentence.word(at))) return undefined
-  }
-  return undefined
-}
-
 const putIn = wordSet('put puts went took takes gave in into back out used says said counted showed reads of')
-const usedUp = wordSet('used took went gone consumed drained flown back out')
 
 /** A capacity by itself: mAh that were put in, or what a label says. */
 function partsAt(sentence: Sentence, first: number): readonly Found[] {
   if (sentence.minusBefore(first) !== undefined) return none
-  const isBeside = (words: ReadonlySet<string>, after: number) =>
-    words.has(sentence.word(first - 1)) || words.has(sentence.word(after))
-  const milliamps = milliampsAt(sentence, first)
-  // "Used 700 milliamps": as people say for mAh.
-  const isUsed = milliamps !== undefined && isBeside(usedUp, milliamps.after)
-  const measure = measured(sentence, first, 'capacity') ?? (isUsed ? milliamps : undefined)
+  const measure = measured(sentence, first, 'capacity')
   const bare = measure || isYear(sentence, first) ? undefined : bareCapacityAt(sentence, first)
   const told = measure ?? bare
   if (!told || told.value > 300) return none
-  const score = isUsed ? 0.85 : measure ? 0.7 * measure.sure : isBeside(putIn, told.after) ? 0.5 : 0.35
+  const isPut = putIn.has(sentence.word(first - 1)) || putIn.has(sentence.word(told.after))
+  const score = measure ? 0.7 * measure.sure : isPut ? 0.5 : 0.35
   return [{ kind: 'capacity', text: `${decimalText(told.value, 3)}mAh`, first, after: told.after, score }]
 }

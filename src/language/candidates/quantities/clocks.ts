@@ -146,9 +146,6 @@ function digitalAt(sentence: Sentence, first: number): Clock | undefined {
   const { after, half } = halfAt(sentence, first + 1)
   const parted = /^\d\d?[.,][0-5]\d$/.test(typed) && isHour(Number(hours))
   if (parted && half) return { after, text: written(Number(hours), Number(minutes), half), score: 0.9 }
-  if (parted && strongCues.has(sentence.word(first - 1)) && Number(hours) > 4) {
-    return { after: first + 1, text: written(Number(hours), Number(minutes)), score: 0.4 }
-  }
   if (/^(?:[01]\d|2[0-3])[0-5]\d$/.test(typed) && cues.has(sentence.word(first - 1))) {
     if (sentence.measures[first]?.length || sentence.glued(first + 1)) return undefined
     const score = typed.startsWith('0') ? 0.8 : 0.35

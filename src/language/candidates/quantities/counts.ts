@@ -4,26 +4,11 @@ import type { Family, Found, Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'
 
 const named: ReadonlyMap<string, number> = new Map(
-  Object.entries({
-    both: 2,
-    pair: 2,
-    couple: 2,
-    dozen: 12,
-    single: 1,
-    twice: 2,
-    once: 1,
-    beide: 2,
-    dual: 2,
-    double: 2,
-    twin: 2,
-    triple: 3,
-  }),
+  Object.entries({ both: 2, pair: 2, couple: 2, dozen: 12, single: 1, twice: 2, once: 1, beide: 2, dual: 2 }),
 )
 const things = wordSet(
   'pack packs battery batteries accu accus akku akkus board boards charger chargers time times cycle cycles charges fills refills pcs pc piece pieces nos no lipos slots ports outputs outlets sockets channels of sets pairs lipo lihv flights more x others quads models planes identical',
 )
-const twofold = /^(?:double|twin|triple)$/
-const outlet = /^(?:chargers?|outputs?|outlets?|sockets?|ports?|channels?)$/
 const mostCounted = 1000
 /** One thing behind such a number is told by it, and not counted. */
 const leastCapacity = 60
@@ -43,8 +28,6 @@ export const findCounts: Family = (sentence, before) => {
 
 function namedAt(sentence: Sentence, first: number): Found | undefined {
   const value = named.get(sentence.word(first))
-  // "Double outlets", but "double the time".
-  if (twofold.test(sentence.word(first)) && !outlet.test(sentence.word(first + 1))) return undefined
   // "Two single chargers" are two.
   if (value === undefined || (value === 1 && sentence.numerals[first - 1])) return undefined
   const score = sentence.word(first) === 'single' || value === 1 ? 0.3 : 0.65

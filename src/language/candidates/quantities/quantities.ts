@@ -1,7 +1,6 @@
 // Plain quantities: currents, rates, power, energy, temperatures, lengths, masses and wires.
 
 import { plugNames } from '../../../charging/leads/plug.ts'
-import { sloppyAmps } from '../packs/milliamps.ts'
 import type { Measure } from '../sentence/measures.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'
@@ -31,8 +30,6 @@ const forms: Readonly<Partial<Record<Measure['dimension'], Form>>> = {
 
 export const findQuantities: Family = (sentence, before) => {
   const weather = sentence.mentions(weatherWords)
-  // "A 3S 1300 at 1300 A": amps that no charge has, and that are right for the pack in mA.
-  const most_mA = Math.max(0, ...before.map(({ pack }) => 1000 * (pack?.capacity_Ah ?? 0)))
   const wire = sentence.mentions(wireWords)
   const found: Found[] = []
   for (let first = 0; first < sentence.tokens.length; first += 1) {
@@ -42,8 +39,7 @@ export const findQuantities: Family = (sentence, before) => {
       // "It shows 0 A" asks for nothing of that.
       const isShown = measure.value === 0 && !setting.has(sentence.word(first - 1))
       if (!form || text === undefined || isShown) continue
-      const isMilli = form.kind === 'current' && measure.value >= sloppyAmps && measure.value <= most_mA
-      const one = foundOf(measure, form.kind, isMilli ? `${decimalText(measure.value / 1000)}A` : text, form.score)
+      const one = foundOf(measure, form.kind, text, form.score)
       // Less than nothing is for the reader to refuse.
       const sign = form.kind === 'current' ? sentence.minusBefore(first) : undefined
       found.push(sign === undefined ? one : { ...one, first: sign, text: `-${text}` })
@@ -51,8 +47,9 @@ export const findQuantities: Family = (sentence, before) => {
     found.push(...degreesOrRate(sentence, first, weather), ...bareTemperature(sentence, first, weather))
     found.push(...gaugeBefore(sentence, first), ...wireMillimetres(sentence, first, wire))
     found.push(...bareCurrent(sentence, first), ...priceAt(sentence, first), ...plugAt(sentence, first))
+    found.push(...saidRate(sentence, first))
   }
-  return [...ownWarmth(sentence, [...before, ...found]).slice(before.length), ...findSaidRates(sentence)]
+  return ownWarmth(sentence, [...before, ...found]).slice(before.length)
 }
 
 const foundOf = (measure: Measure, kind: Found['kind'], text: string, score: number): Found => ({
@@ -191,22 +188,11 @@ function priceAt(sentence: Sentence, first: number): readonly Found[] {
   return found(before ?? named, isWhole ? unit + 1 : unit + 2, 0.96)
 }
 
-/** "half a C", "C/2", "a tenth of capacity". */
-function findSaidRates(sentence: Sentence): readonly Found[] {
-  const found: Found[] = []
-  for (let first = 0; first < sentence.tokens.length; first += 1) {
-    if (sentence.word(first) === 'c' && sentence.word(first + 1) === '/') {
-      const numeral = sentence.numerals[first + 2]
-      if (numeral && Number.isInteger(numeral.value) && numeral.value >= 1 && numeral.value <= 100) {
-        found.push({ kind: 'rate', text: `C/${numeral.value}`, first, after: numeral.after, score: 0.9 })
-      }
-    }
-    const tenth = sentence.numerals[first]
-    if (tenth?.needsUnit && sentence.word(tenth.after - 1) !== 'c' && tenth.decimal === '0.1') {
-      const after = sentence.word(tenth.after) === 'capacity' ? tenth.after + 1 : tenth.after
-      const score = after > tenth.after ? 0.85 : 0.3
-      found.push({ kind: 'rate', text: 'C/10', first, after, score })
-    }
-  }
-  return found
+/** "C/2". */
+function saidRate(sentence: Sentence, first: number): readonly Found[] {
+  const numeral =
+    sentence.word(first) === 'c' && sentence.word(first + 1) === '/' ? sentence.numerals[first + 2] : undefined
+  return numeral && Number.isInteger(numeral.value) && numeral.value >= 1 && numeral.value <= 100
+    ? [{ kind: 'rate', text: `C/${numeral.value}`, first, after: numeral.after, score: 0.9 }]
+    : none
 }

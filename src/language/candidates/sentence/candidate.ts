@@ -57,8 +57,6 @@ export interface ToldPack {
   cellResistance_ohm?: number
   /** How many of them, where the words right before it say so; they are no part of its span. */
   count?: number
-  /** What the words right behind it say that it weighs; they are no part of its span. */
-  mass_kg?: number
 }
 
 /** How many stand at a level: all that are spoken of, so many, or all others. */
@@ -96,8 +94,6 @@ export interface Candidate {
   readonly each?: true | undefined
   /** Of a rate: the label allows it. */
   readonly ofLabel?: true | undefined
-  /** Of a current or of watts: a pack gives them in the air. */
-  readonly drawn?: true | undefined
   /** Of watts: a charger takes them at its plug. */
   readonly taken?: true | undefined
   /** Of watts: several outputs share them. */

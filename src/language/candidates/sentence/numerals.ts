@@ -33,11 +33,6 @@ const fractions = new Map([
   ['third', 0.333],
   ['tenth', 0.1],
 ])
-const signs = new Map([
-  ['½', '.5'],
-  ['¼', '.25'],
-  ['¾', '.75'],
-])
 const ambiguous = /^[1-9]\d{0,2}[.,]\d{3}$/
 
 /** The numeral that begins at this token, as long as it goes. */
@@ -51,11 +46,7 @@ export function numeralAt(sentence: Tokens, first: number): Numeral | undefined 
 
 function digitsAt(sentence: Tokens, first: number): Numeral | undefined {
   const token = sentence.tokens[first]
-  const sign = signs.get(token?.word ?? '')
-  if (sign !== undefined) return plain(first, first + 1, `0${sign}`)
   if (token?.kind !== 'number' || isName(sentence, first)) return undefined
-  const vulgar = sentence.glued(first + 1) ? signs.get(sentence.word(first + 1)) : undefined
-  if (vulgar !== undefined && /^\d+$/.test(token.word)) return plain(first, first + 2, `${token.word}${vulgar}`)
   const decimal = token.word.replace(',', '.').replace(/^\./, '0.')
   // "20k": thousands.
   if (sentence.word(first + 1) === 'k' && sentence.glued(first + 1))

@@ -10,7 +10,6 @@ const chargerWords = wordSet(
 const glue = wordSet(
   '/ of with does do wants needs takes that goes go to up has have gives is , and at max maximum a an the can do : ( ) - each it says only can per by my old new little small big single double dual',
 )
-const lead = wordSet('max maximum up only little old small big single dual double')
 /** "A wall outlet" gives what mains give. */
 const ofWall = wordSet('wall mains club power')
 const mostGlue = 3
@@ -109,20 +108,11 @@ const before = wordSet('two three four one single dual double small big old thir
 function spans(sentence: Sentence, { first, after, draft }: Run, text: string, score: number): readonly Found[] {
   const whole: Found = { kind: 'charger', text, first, after, score }
   if (!draft.named) return [whole]
-  const start = chargerWords.has(sentence.word(first)) ? skipGlue(sentence, first + 1, after) : first
   const end = chargerWords.has(sentence.word(after - 1)) ? after - 1 : after
   const found = [whole]
-  if ((start > first || end < after) && end > start) {
-    found.push({ ...whole, first: start, after: end, score: score - 0.2 })
-  }
+  if (end < after && end > first) found.push({ ...whole, after: end, score: score - 0.2 })
   const wide = before.has(sentence.word(first - 1)) ? first - 1 : first
   const each = sentence.word(after) === 'each' ? after + 1 : after
   if (wide < first || each > after) found.push({ ...whole, first: wide, after: each, score: score - 0.25 })
   return found
-}
-
-function skipGlue(sentence: Sentence, first: number, after: number): number {
-  let at = first
-  while (at < after && (glue.has(sentence.word(at)) || lead.has(sentence.word(at)))) at += 1
-  return at
 }

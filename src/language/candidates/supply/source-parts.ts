@@ -15,8 +15,6 @@ export interface SourceDraft {
   rest?: string
   amps?: number
   watts?: number
-  /** Of a supply with several steps: those before the last, in notation. */
-  steps?: string
   energy_Wh?: number
   capacity_Ah?: number
   engine?: 'off' | 'running'
@@ -83,10 +81,6 @@ const turning = /^(?:on|running|idling|going|turning|runs?|idles?)$/
 /** "Engine off", "motor isn't running", "without the engine running", "ignition is on". */
 function engineEnd(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
   if (draft.engine !== undefined) return undefined
-  // "Stopped motor".
-  const isBefore =
-    engines.has(sentence.word(at + 1)) && (standing.test(sentence.word(at)) || turning.test(sentence.word(at)))
-  if (isBefore) return told(draft, standing.test(sentence.word(at)), at + 2)
   let engine = at
   while (engine < at + mostBefore && without.test(sentence.word(engine))) engine += 1
   if (!engines.has(sentence.word(engine))) return undefined
@@ -124,23 +118,9 @@ function figureEnd(sentence: Sentence, at: number, draft: SourceDraft): number |
   for (const measure of sentence.measures[at] ?? []) {
     const most = largest[measure.dimension]
     if (most === undefined || measure.value > most || measure.value <= 0 || measure.numeral.needsUnit) continue
-    if (measure.dimension === 'voltage' && isNextStep(sentence, measure, draft)) {
-      draft.steps = [draft.steps, pairOf(draft)].filter(Boolean).join(', ')
-      draft.volts = draft.amps = undefined
-    }
     if (takeFigure(measure, draft)) return measure.after
   }
-  const bare = bareFigure(sentence, at, draft)
-  return bare
-}
-
-const stepSigns = /^(?:[@/x,]|at)$/
-
-/** "5V 3A, 9V 3A": volts with amps behind volts with amps are another step of one supply. */
-function isNextStep(sentence: Sentence, { after }: Measure, draft: SourceDraft): boolean {
-  if (isLead(draft) || draft.volts === undefined || draft.amps === undefined) return false
-  const next = stepSigns.test(sentence.word(after)) ? after + 1 : after
-  return sentence.measures[next]?.some(({ dimension }) => dimension === 'current') ?? false
+  return bareFigure(sentence, at, draft)
 }
 
 /** Volts with amps, or else with watts, in notation. */

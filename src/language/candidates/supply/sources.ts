@@ -43,9 +43,6 @@ function isOther(sentence: Sentence, at: number, end: number, told: SourceDraft,
   const started = figures !== undefined || told.kind !== undefined
   // "brick, generator" names two.
   if (before === ',' && started && namedSource(sentence, at)) return true
-  // "Wants 6 A, does a 12 V 5 A supply do": volts with amps of their own.
-  const isPair = told.volts === undefined && told.amps !== undefined && draft.volts !== undefined
-  if (isPair && sentence.measures[end]?.some(({ dimension }) => dimension === 'current')) return true
   // "450 W at the plug" is what a charger takes.
   const isPlace = before === 'the' && /^(?:at|from)$/.test(sentence.word(at - 2))
   if (isPlace && told.kind === undefined && told.watts !== undefined) return true
@@ -85,28 +82,12 @@ export const findSources: Family = (sentence, before) => {
     if (score === 0) continue
     inside = run.after
     found.push({ kind: 'source', text: writtenSource(run.draft), first, after: run.after, score })
-    found.push(...withoutGarnish(sentence, run, score))
   }
   return found
 }
 
 /** Cells are told: no lead battery is told by them. */
 const isOwnPack = (pack: Found['pack']): boolean => pack?.series !== undefined
-
-/** "lead battery in the van at 12.5" also without its last figure or its first word, as people part it. */
-function withoutGarnish(sentence: Sentence, { first, after, draft }: Run, score: number): readonly Found[] {
-  const named = namedSource(sentence, first)
-  if (!named || named.after >= after || named.sure < 0.5) return []
-  return [
-    {
-      kind: 'source',
-      text: writtenSource({ kind: named.kind, sure: 0, chemistry: draft.chemistry }),
-      first,
-      after: named.after,
-      score: score * 0.6,
-    },
-  ]
-}
 
 /** "A power bank made of 3s2p cells": what is built there is charged, and told by its cells. */
 const isMadeOf = (sentence: Sentence, { after, draft }: Run): boolean =>
@@ -116,12 +97,6 @@ const isMadeOf = (sentence: Sentence, { after, draft }: Run): boolean =>
   makers.has(sentence.word(after))
 const makers = wordSet('made built of from out')
 
-/** Smaller ones are seldom told by these volts. */
-const leastLead_Ah = 4
-/** No lithium pack is labelled so. */
-const isLeadVolts = ({ volts, chemistry }: SourceDraft): boolean =>
-  (chemistry === undefined || chemistry === 'AGM') && (volts === '12' || volts === '24')
-
 function scoreOf({ draft }: Run, isFeeding: boolean): number {
   const { kind, sure, volts, amps, watts, capacity_Ah, energy_Wh, engine } = draft
   const figures = [volts, amps, watts, capacity_Ah, energy_Wh, engine].filter(one => one !== undefined).length
@@ -129,7 +104,7 @@ function scoreOf({ draft }: Run, isFeeding: boolean): number {
     if (volts !== undefined && amps !== undefined) return Number(volts) >= 5 ? 0.85 : 0
     // Lamps and heaters are told by volts and watts too.
     if (volts !== undefined && watts !== undefined) return 0.4
-    if (capacity_Ah !== undefined && capacity_Ah >= (isLeadVolts(draft) ? leastLead_Ah : 12)) {
+    if (capacity_Ah !== undefined && capacity_Ah >= 12) {
       return draft.chemistry !== undefined || volts !== undefined ? 0.9 : 0.75
     }
     return draft.chemistry === 'AGM' ? 0.3 : 0

@@ -10,17 +10,15 @@ const mostUsb_W = 240
 
 /** In notation, as far as it was told. */
 export function writtenSource(draft: SourceDraft): string {
-  const { kind, chemistry, volts, amps, watts, energy_Wh, capacity_Ah, steps } = draft
+  const { kind, chemistry, volts, amps, watts, energy_Wh, capacity_Ah } = draft
   const wattsText = watts !== undefined && `${decimalText(watts)}W`
   if (kind === 'tool') return writtenLithium({ chemistry: 'Li-ion', ...draft })
   if (chemistry !== undefined && chemistry !== 'AGM') return writtenLithium(draft)
-  const pair = steps === undefined ? pairOf(draft) : `${steps}, ${pairOf(draft)}`
+  const pair = pairOf(draft)
   const isPair = amps !== undefined && volts !== undefined
   switch (kind) {
     case 'bank':
     case 'station': {
-      // "A field box with 12 V 7 Ah": no bank is told by such volts with its Ah.
-      if (kind === 'station' && isBattery(draft)) return writtenLead({ ...draft, kind: 'lead' })
       const energy = energy_Wh !== undefined && `${decimalText(energy_Wh)}Wh`
       // Beyond what USB gives they are those of a socket, whose volts are taken to suit.
       const output = isPair ? pair : wattsText && (watts > mostUsb_W ? `12V ${wattsText}` : `PD ${wattsText}`)
@@ -47,9 +45,6 @@ export function writtenSource(draft: SourceDraft): string {
       return figures((pair === '' || pair === wattsText) && 'supply', pair)
   }
 }
-
-const isBattery = ({ volts, amps, energy_Wh, capacity_Ah }: SourceDraft): boolean =>
-  (volts === '12' || volts === '24') && amps === undefined && energy_Wh === undefined && capacity_Ah !== undefined
 
 function writtenLead({ kind, volts, rest, amps, engine, capacity_Ah }: SourceDraft): string {
   const isRest = rest === undefined && volts !== undefined && volts.includes('.')

@@ -32,8 +32,6 @@ export const toldBefore = told(
     say`told before: ${own(quotes([...new Set(kept.map(({ typed }) => typed))]))}`,
 )
 
-export const readAsAmps = told(({ say, own }, typed: string) => say`${own(typed)} is read as amps`)
-
 export const readAsAh = told(
   ({ say, own, show }, typed: string, capacity_Ah: number) =>
     say`${own(typed)} is read as Ah: ${show.capacity(capacity_Ah)}`,

@@ -2,7 +2,7 @@
 
 import { attempt } from '../../../ground/problem.ts'
 import type { Candidate } from '../../candidates/sentence/candidate.ts'
-import { numberNamed, readCurrent, readPower } from '../../quantities/quantities.ts'
+import { readCurrent, readPower } from '../../quantities/quantities.ts'
 import { writeQuantity } from '../../quantities/quantity.ts'
 import type { CommandWords } from '../../sentence/vocabulary.ts'
 
@@ -123,40 +123,4 @@ export function chargersListed(values: readonly Candidate[], { options }: Comman
 export function alike(chargers: string | undefined): { readonly count: string; readonly one: string | undefined } {
   const [, count = '', one] = /^(\d+x )?([^;]+)$/.exec(chargers ?? '') ?? []
   return { count, one }
-}
-
-const suchChargers =
-  /^ (?:(?:such|more|of (?:the|those|these)|equal|identical) )?chargers?\b|^ of (?:those|these|them)\b|^\W*$/i
-const outletsTold = /\b(\d+|one|two|three|four|five|six|eight)[ -]?(?:port|output|outlet|channel|slot|way)s?\b/gi
-
-/** How many of these chargers hang on one device, as it was told: "a charger with four outlets". */
-export function outletsOfOne(chargers: string | undefined, typed: string): number {
-  const all = Number.parseInt(alike(chargers).count, 10) || 1
-  const told = [...typed.matchAll(outletsTold)].map(([, word = '']) => numberNamed(word) ?? Number(word))
-  return told.find(outlets => all % outlets === 0) ?? 1
-}
-const ofPort = /\b(?:each|per|every|ports?|outputs?|outlets?|channels?)\b/i
-
-/** "Two such chargers", "each port is 5 A at most": what it makes of the charger that was told before. */
-export function asChargerBefore(
-  text: string,
-  value: Candidate,
-  before: string | undefined,
-  typed = '',
-  isOfChargers = false,
-): Candidate | undefined {
-  const { count, one } = alike(before)
-  if (one === undefined) return undefined
-  const behind = suchChargers.exec(text.slice(value.end))?.[0]
-  // "With only one": what packs are charged with.
-  const isSuch =
-    behind !== undefined && (/charger/i.test(behind) || isOfChargers || value.cue === 'with' || value.cue === 'on')
-  if (value.kind === 'count' && isSuch)
-    return { ...value, kind: 'charger', text: `${Number(value.text) * outletsOfOne(before, typed)}x ${one}` }
-  const [most] = /[\d.]+A/.exec(value.text.replace(/^[\d.]+-/, '')) ?? []
-  const isLimit = (value.kind === 'charger' || value.kind === 'current') && !/W/.test(value.text) && ofPort.test(text)
-  const [watts = ''] = / [\d.]+W$/.exec(one) ?? []
-  return isLimit && most !== undefined
-    ? { ...value, kind: 'charger', text: `${count}0.1-${most} by 0.1${watts}` }
-    : undefined
 }

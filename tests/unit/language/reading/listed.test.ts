@@ -138,16 +138,6 @@ describe('packs that hang together', () => {
   })
 })
 
-describe('a pack made of smaller ones', () => {
-  it('is the whole where one is asked about, and its parts where packs are listed', () => {
-    const text = 'a 5S 2400 lipo made of two 5S 1200, on my 120W charger'
-    expect(fitted('current', text).options.pack).toBe('5S 2400mAh LiPo')
-    expect(fitted('parallel', text).options.packs).toBe('2x 5S 1200mAh LiPo')
-    const flown = 'two packs of 3S 1600 lipo that I fly as 3S 3200'
-    expect(fitted('parallel', flown).options.packs).toBe('2x 3S 1600mAh LiPo')
-  })
-})
-
 describe('watt-hours', () => {
   it('of several kinds of packs are those of a list, of one kind with its number', () => {
     expect(fitted('energy', 'three 5S 950 lipo and a 2S 520 lipo').options).toEqual({
