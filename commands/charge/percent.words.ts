@@ -1,6 +1,7 @@
 // What is said of charge by volts, of volts by charge, and of what went back in.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import { banded } from '../../src/assistant/quantified.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { chargeGivenBack, mostUsed } from '../../src/charging/upkeep/flight-meter.ts'
 import { meterError_V, type Telling } from '../../src/charging/upkeep/rest-charge.ts'
@@ -31,10 +32,14 @@ export const percentWords: WordsOf<typeof percent> = locale => {
         say`${show.capacity(used.back_Ah)} put back is ${show.percent(used.share)} of the label: about that much was used, ${show.percent(Math.max(0, 1 - used.share))} (${show.capacity(Math.max(0, pack.capacity_Ah - used.back_Ah))}) was left. Land with a fifth left, so that no more than ${show.capacity(used.most_Ah)} goes back.`
       if (result.by === 'back') return [back]
       const { by, soc, socBand, perCell_V, voltsBand, restPack_V, telling, left_Ah } = result
+      const charge = say`${show.perCell(perCell_V)} a cell at rest is about ${show.percent(soc)} of a ${name} cell's charge`
+      const rests = say`At ${show.percent(soc)} a ${name} cell rests at about ${show.perCell(perCell_V)}`
+      const { low: least = soc, high: most = soc } = socBand ?? {}
+      const { low: lowest_V = perCell_V, high: highest_V = perCell_V } = voltsBand ?? {}
       return [
         by === 'volts'
-          ? say`${show.perCell(perCell_V)} a cell at rest is about ${show.percent(soc)} of a ${name} cell's charge (${show.percent(socBand?.low ?? soc)} to ${show.percent(socBand?.high ?? soc)}).`
-          : say`At ${show.percent(soc)} a ${name} cell rests at about ${show.perCell(perCell_V)} (${show.perCell(voltsBand?.low ?? perCell_V)} to ${show.perCell(voltsBand?.high ?? perCell_V)}).`,
+          ? say`${banded(charge, show.percent(least), show.percent(most), locale)}.`
+          : say`${banded(rests, show.perCell(lowest_V), show.perCell(highest_V), locale)}.`,
         left_Ah === undefined
           ? undefined
           : say`Of ${show.capacity(pack.capacity_Ah)} about ${show.capacity(left_Ah)} are left, and ${show.capacity(pack.capacity_Ah - left_Ah)} fill it.`,

@@ -92,8 +92,7 @@ export function figureOf(
 ): Figure {
   const scale = shown === 'percent' ? 100 : 1
   const text = written(shown, value, locale)
-  const ends = band && [band.low, band.high].map(end => written(shown, end, locale))
-  const span = ends?.[0] !== undefined && ends[1] !== undefined
+  const shows = (end: number) => written(shown, end, locale)
   return {
     key: numbered(key, of),
     label,
@@ -101,6 +100,10 @@ export function figureOf(
     unit: units[shown],
     low: band && band.low * scale,
     high: band && band.high * scale,
-    text: reads(span ? locale.say`${text} (${ends[0] as Text} to ${ends[1] as Text})` : text),
+    text: reads(band ? banded(text, shows(band.low), shows(band.high), locale) : text),
   }
 }
+
+/** "56 min (50 min to 1 h 10 min)"; ends that read alike are no band. */
+export const banded = (text: Text, low: Text, high: Text, { say }: Locale): Text =>
+  low === high ? text : say`${text} (${low} to ${high})`

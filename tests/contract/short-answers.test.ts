@@ -142,6 +142,26 @@ describe('a short answer', () => {
     }
   })
 
+  const asked = commands.flatMap(({ words }) => words(english('.')).asks ?? [])
+
+  it('to what is asked of packs whose type is not said', async () => {
+    const untyped = [...new Set(asked.map(one => one.replace(/ (?:LiPo|LiHV|Li-ion|LiFe)\b/g, '')))]
+    expect(untyped.filter(one => !asked.includes(one as (typeof asked)[number])).length).toBeGreaterThan(10)
+    for (const question of untyped) {
+      const reply = await asking.ask(question, { ...moderator, place: { id: `untyped ${question}`, direct: true } })
+      expectShort(reply)
+      expectOnSurfaces(reply)
+    }
+  })
+
+  it.each(['why', 'figures please', 'in short'])('to %j after any answer', async more => {
+    for (const question of asked) {
+      const there = { ...moderator, place: { id: `${more} ${question}`, direct: true } }
+      await asking.ask(question, there)
+      expectShort(await asking.ask(more, there))
+    }
+  })
+
   it.each([
     '',
     'b',

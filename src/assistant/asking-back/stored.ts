@@ -42,8 +42,8 @@ function titleFor({ question, text }: Readonly<Record<string, string>>): readonl
 }
 
 /** New ones: what is saved already would be overwritten. */
-function namesFor({ pack = '', charger }: Readonly<Record<string, string>>): readonly string[] {
-  const thing = /(\d+)mAh/.exec(pack)?.[1] ?? (charger ? 'charger' : 'supply')
+function namesFor({ pack = '', charger, source }: Readonly<Record<string, string>>): readonly string[] {
+  const thing = /(\d+)mAh/.exec(pack)?.[1] ?? (charger ? 'charger' : source ? 'supply' : 'pack')
   return ['my', 'red', 'spare'].map(first => `${first}-${thing}`)
 }
 

@@ -13,6 +13,9 @@ const unbreakable = '\u00a0'
 /** For a surface that wraps by itself. */
 export const unbroken = (line: string): string => line.replace(parted, unbreakable)
 
+/** Within it no line ends. */
+export const whole = (words: string): string => words.replaceAll(' ', unbreakable)
+
 /** For one that is as wide as that. */
 export const wrapped = (line: string, columns: number): readonly string[] =>
   wrapAnsi(unbroken(line), columns, { hard: true }).replaceAll(unbreakable, ' ').split('\n')

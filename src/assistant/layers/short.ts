@@ -4,7 +4,7 @@ import type { Locale } from '../../ground/locale.ts'
 import { present } from '../../ground/present.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import type { Caution, Reply } from '../reply.ts'
-import { budget, cutToRows, fits } from './budget.ts'
+import { budget, cutToRows, fits, whole } from './budget.ts'
 import {
   expectedWords,
   moreWords,
@@ -168,7 +168,12 @@ function askedBack(reply: Reply): readonly Draft[] {
         : choices.length === 1
           ? choices.map(one => tryWords(one, locale))
           : isBrief
-            ? [joined(numbered(choices, locale), ' · ')]
+            ? [
+                joined(
+                  numbered(choices, locale).map(choice => locale.own(whole(choice))),
+                  ' · ',
+                ),
+              ]
             : numbered(choices, locale)),
     ),
     ...fixed('care', ...cautions.map(shortest)),

@@ -29,13 +29,13 @@ export function readPairs(text: string, command: CommandWords, inSentence = fals
   for (const [index, match] of found.entries()) {
     const typed = match[1] ?? ''
     const name = typed.toLowerCase()
-    if (!known(name)) throw unknownOption(typed, command)
+    if (!known(name)) throw unknownOption(typed, text, command)
     if (Object.hasOwn(options, name)) {
       throw new Problem({
         what: saidTwice(name),
         token: `${typed}:`,
         expected: sayOnce(name),
-        example: `${name}: ${options[name]}`,
+        example: `${command.name} ${text.slice(0, match.index).trim()}`,
       })
     }
     const value = text.slice(match.index + match[0].length, found[index + 1]?.index)
@@ -47,13 +47,13 @@ export function readPairs(text: string, command: CommandWords, inSentence = fals
 const takesAll = (name: string, { options }: CommandWords): boolean =>
   options.some(option => option.name === name && takingAll.has(option.kind))
 
-function unknownOption(typed: string, { name, options }: CommandWords): Problem {
+function unknownOption(typed: string, text: string, { name, options }: CommandWords): Problem {
   const names = options.map(option => option.name)
   const near = nearest(typed.toLowerCase(), names)
   return new Problem({
     what: takesNone(name, shortened(typed), near),
     token: `${shortened(typed)}:`,
     expected: oneOfDetails(names),
-    example: near ? `${near}: …` : name,
+    example: near ? `${name} ${text.replace(typed, near).trim()}` : name,
   })
 }

@@ -1,5 +1,6 @@
 // What is said below an answer of what can be opened, and of what is left out.
 
+import { whole } from '../../assistant/layers/budget.ts'
 import type { Locale } from '../../ground/locale.ts'
 import { joined, type Text } from '../../ground/text.ts'
 
@@ -10,7 +11,7 @@ export const reactWords = (
 ): Text =>
   joined(
     // No line ends within a label.
-    taps.map(({ sign, label = '' }) => own(`${sign} ${label}`.replaceAll(' ', '\u00a0'))),
+    taps.map(({ sign, label = '' }) => own(whole(`${sign} ${label}`))),
     ' · ',
   )
 

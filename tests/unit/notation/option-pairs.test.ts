@@ -31,6 +31,12 @@ it('whatever a text holds, it comes back whole', () => {
 })
 
 it('before it, names are still checked', () => {
-  expect(problemOf(() => readPairs('titel: Wren text: current: 1A', save)).token).toBe('titel:')
-  expect(problemOf(() => readPairs('title: a title: b text: c', save)).token).toBe('title:')
+  expect(problemOf(() => readPairs(' titel: Wren text: current: 1A', save))).toMatchObject({
+    token: 'titel:',
+    example: 'answer save title: Wren text: current: 1A',
+  })
+  expect(problemOf(() => readPairs('title: a title: b text: c', save))).toMatchObject({
+    token: 'title:',
+    example: 'answer save title: a',
+  })
 })

@@ -197,7 +197,8 @@ function boardFacts(situation: Situation): Facts {
     labelRate_C: highest(board.map(one => one.pack.labelRate_C)),
     dischargeRate_C: highest(board.map(one => one.pack.dischargeRate_C)),
     boardPacks: board.length,
-    boardUnknown: unknown.length,
+    // One alone is not measured against others.
+    boardUnknown: board.length > 1 ? unknown.length : 0,
     boardHurt: board.filter(one => (one.dangers ?? []).length > 0).length,
     boardSeries: new Set(board.map(one => one.pack.series)).size,
     boardChemistries: new Set(board.map(one => one.pack.chemistry.name)).size,
