@@ -2,6 +2,7 @@
 
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
+import { highestCell_V } from '../things/level-words.ts'
 import { deal, type ToldLevel, type ToldPacks } from './dealt.ts'
 import { isToldGoal } from './slots.ts'
 import { type PackTold, toldIn, type WholePack, wholePack } from './told/told-pack.ts'
@@ -141,7 +142,6 @@ const countsBehind = ({ text, typed, next = '' }: Candidate, kinds: number): boo
   (ofThem.test(next) || /^[x*]|x$/i.test(typed) || (kinds === 1 && /^(?:both|pair|couple)$/i.test(typed)))
 
 /** Cells stand no higher. */
-const highestCell_V = 4.5
 /** As far apart the ends of a range are: "3.70 to 3.74". */
 const widestRange_V = 0.2
 const leastSure = 0.2

@@ -2,6 +2,7 @@
 
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
+import { highestCell_V } from '../things/level-words.ts'
 import { withChargers } from './told/charger-told.ts'
 import { toldBy } from './told/told-pack.ts'
 
@@ -11,8 +12,6 @@ const takenBy: Readonly<Partial<Record<Candidate['kind'], readonly string[]>>> =
   source: ['source', 'session sources'],
   state: ['from', 'to', 'session packs', 'cell volts'],
 }
-
-const highestCell_V = 4.5
 
 type Values = readonly Candidate[]
 

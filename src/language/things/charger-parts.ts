@@ -17,11 +17,11 @@ import {
   noSuchCells,
 } from './charger.words.ts'
 import { takeCurrentSteps } from './current-steps.ts'
+import { mostSeries } from './pack-parts.ts'
 
 export const cutoffs = { phrase: cutoffsPhrase, min: 2.5, max: 4.5, example: '4.20/4.35V' }
 const input = { phrase: inputPhrase, min: 2, max: 60, example: '10-26V' }
 const balancing = { phrase: balancePhrase, min: 0.01, max: 10, example: 'balance 0.3A' }
-const mostSeries = 14
 
 interface Window {
   readonly min?: number

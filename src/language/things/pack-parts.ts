@@ -22,12 +22,12 @@ import {
 
 export const wantedPack: Wanted = { expected: aPack, example: '3S 720mAh LiHV' }
 /** Cells in series of the longest pack that is read. */
-const mostSeries = 14
-const mostParallel = 8
+export const mostSeries = 14
+export const mostParallel = 8
 /** A bare number from here on is mAh, the trade's habit; below it could be Ah as well. */
 const leastBare_mAh = 20
 /** Charge limits on labels seldom reach 5C, discharge ratings seldom stay below: common practice. */
-const leastDischargeRate_C = 5
+export const leastDischargeRate_C = 5
 
 export interface PackDraft {
   series?: number

@@ -1,5 +1,6 @@
 // Where a pack stands or is to go: "3.7 a cell", "12.6v" of a 3S, "30%", "half full", "just landed", "storage".
 
+import { highestCell_V } from '../../things/level-words.ts'
 import { measured } from '../packs/draft.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { phraseSet, wordSet } from '../sentence/tokens.ts'
@@ -19,7 +20,6 @@ export const standing = wordSet(
 const measuring = wordSet(
   'meter multimeter dmm calibrate calibrated trim cutoff cutout alarm supply psu input terminate',
 )
-const highestCell_V = 4.5
 const lowestCell_V = 2
 
 interface Volts {

@@ -52,8 +52,6 @@ export function findStateWords(sentence: Sentence): readonly Found[] {
     const words = sentence.tokens.slice(first, after).map(({ word }) => word)
     const phrase = words.join(' ')
     const text = named.get(phrase) ?? ''
-    // "How full": what is asked, and nothing told.
-    if (sentence.word(first - 1) === 'how') continue
     // "A third charger", "a third at 3.8": one more of them.
     if (/third$/.test(phrase) && /^(?!(?:of|or|and|then|now|to|in)$)[a-z]/.test(sentence.word(after))) continue
     if (phrase === 'half' && otherThing.has(sentence.word(after))) continue

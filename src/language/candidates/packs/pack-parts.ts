@@ -2,14 +2,14 @@
 
 import { cellClassNames } from '../../../charging/things/cell-class.ts'
 import { chemistryNamed } from '../../../charging/things/chemistries.ts'
+import { leastDischargeRate_C, mostParallel, mostSeries } from '../../things/pack-parts.ts'
 import type { Sentence } from '../sentence/sentence.ts'
 import { phraseSet } from '../sentence/tokens.ts'
 import { chemistryAt } from './chemistries.ts'
 import { type Draft, type DraftPart, measured } from './draft.ts'
-import { labelledSeries, mostSeries, nominal_V } from './label-volts.ts'
+import { labelledSeries, nominal_V } from './label-volts.ts'
 import { formats } from './round-cells.ts'
 
-const mostParallel = 8
 /** More than this no pack holds that flies here. */
 const mostEnergy_Wh = 400
 
@@ -138,9 +138,6 @@ const cellClass: DraftPart = (sentence, at, draft) => {
   }
   return undefined
 }
-
-/** Charge limits on labels seldom reach 5C, discharge ratings seldom stay below: common practice. */
-export const leastDischargeRate_C = 5
 
 const rate: DraftPart = (sentence, at, draft) => {
   const labelled = /^(?:label|labelled|labeled|rated|max)$/.test(sentence.word(at))

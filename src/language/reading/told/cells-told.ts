@@ -1,9 +1,10 @@
 // How many cells a pack has where nobody said so: by a reading of each cell, or by the volts of all of them together.
 
 import { chemistries, chemistryNamed } from '../../../charging/things/chemistries.ts'
-import { mostSeries } from '../../candidates/packs/label-volts.ts'
 import type { Candidate } from '../../candidates/sentence/candidate.ts'
 import type { CommandWords } from '../../sentence/vocabulary.ts'
+import { highestCell_V } from '../../things/level-words.ts'
+import { mostSeries } from '../../things/pack-parts.ts'
 import type { PackTold } from './told-pack.ts'
 
 /** As many as were read one by one; of resistances two may also be one that changed. */
@@ -44,6 +45,3 @@ export function cellsByVolts(
     volts.every(value => value / cells >= least_V && value / cells <= most_V),
   )
 }
-
-/** Above it volts are never those of one cell. */
-const highestCell_V = 4.5
