@@ -64,7 +64,7 @@ export const health = command({
         kindOnly && asked.new === undefined
           ? undefined
           : judgeHealth({ pack, cells_ohm, temperature_C, fresh_ohm: asked.new }),
-      like: likeReadings(pack.chemistry),
+      like: likeReadings(pack),
       isBesideItself: asked.new !== undefined,
       kindOnly,
     }

@@ -153,6 +153,6 @@ function likeLine({ like_ohmAh }: Health, pack: Pack, { new: fresh }: HealthAske
   const { say, show, own } = locale
   if (fresh !== undefined)
     return say`Itself: ${show.resistance(fresh)} × ${show.capacity(pack.capacity_Ah)} = ${show.resistance(like_ohmAh.high)} for 1 Ah.`
-  const known = likeReadings(pack.chemistry)
+  const known = likeReadings(pack)
   return say`Its like, for 1 Ah: ${show.resistance(known.value.low)} to ${show.resistance(known.value.high)} (${cite(known, locale)}). What yours has when new tells more: note it, and give it as "${own('new')}".`
 }

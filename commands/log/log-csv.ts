@@ -12,24 +12,32 @@ import { refuseSlips } from './charge-slips.ts'
 import { mostNoted } from './log-charge.ts'
 import { readRows, writeRows } from './log-rows.ts'
 import { loggedPack } from './logged-pack.ts'
+import { noClock, yetToCome } from './problems.words.ts'
 
 /** It takes all that follows, as long as a question may be. */
 const rowsKind = { ...textKind, read: (text: string) => ({ value: plainText(text), assumed: [] }) }
+
+/** Of a day only the noon is told, and clocks are apart. */
+const day_ms = 86_400_000
 
 export const logImport = service({
   name: 'log import',
   takes: { name: required(packNameKind), save: optional(choiceKind('answer', ['yes'])), rows: required(rowsKind) },
   examples: [
-    'log import name: wren rows: day;from V;put back mAh;took min 2031-05-03;3,62;640;58 2031-05-10;3,70;560;52',
-    'log import name: wren save: yes rows: day,put back mAh,current A,took 2031-05-17,600,0.72,61',
+    'log import name: wren rows: day;from V;put back mAh;took min 2026-05-03;3,62;640;58 2026-05-10;3,70;560;52',
+    'log import name: wren save: yes rows: day,put back mAh,current A,took 2026-05-17,600,0.72,61',
   ],
   changes: true,
   notStanding: true,
   /** Nothing is noted before somebody has looked at it; what is there already is not noted twice. */
   run: async ({ name, save, rows: text }, context) => {
-    const { house, memory } = context
+    const { house, memory, now } = context
+    if (!now) throw noClock
     const { entry, pack, charges } = await loggedPack(name, context)
-    const read = readRows(text, name, pack, asked => refuseSlips(asked, pack, house))
+    const read = readRows(text, name, pack, (asked, at) => {
+      if (at.getTime() > now.getTime() + day_ms) throw yetToCome
+      refuseSlips(asked, pack, house)
+    })
     const known = new Set(charges.map(({ at, charge_Ah }) => `${at.getTime()} ${charge_Ah}`))
     const fresh = read.rows.filter(({ at, asked }) => !known.has(`${at.getTime()} ${asked['put-back']}`))
     const { owner, notation } = entry

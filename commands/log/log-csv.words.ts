@@ -24,7 +24,9 @@ export const logImportWords: WordsOf<typeof logImport> = locale => {
     answer: ({ fresh, rows, left, isSaved }, { name }) => [
       isSaved
         ? say`Noted: ${countWords(fresh.length, locale)} of ${own(name)}.`
-        : say`I read ${countWords(fresh.length, locale)} of ${own(name)}. Nothing is noted yet: is it right?`,
+        : fresh.length === 0
+          ? say`There is nothing in it to note of ${own(name)}.`
+          : say`I read ${countWords(fresh.length, locale)} of ${own(name)}. Nothing is noted yet: is it right?`,
       rows.length > fresh.length
         ? say`Noted before, and left as they are: ${countWords(rows.length - fresh.length, locale)}.`
         : undefined,

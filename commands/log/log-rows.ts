@@ -50,7 +50,12 @@ export interface ReadRows {
  * Each row begins with its day, so that it does not matter whether lines came as lines. `check` throws a Problem for
  * what the pack cannot have. Throws one itself where there are no days, or no column tells what was put back.
  */
-export function readRows(text: string, name: string, pack: Pack, check: (asked: NoteAsked) => void): ReadRows {
+export function readRows(
+  text: string,
+  name: string,
+  pack: Pack,
+  check: (asked: NoteAsked, at: Date) => void,
+): ReadRows {
   const [head = '', ...lines] = plainText(text).split(new RegExp(`(?<![\\d.-])(?=${day})`))
   if (lines.length === 0) throw noDays
   const separator = [';', '|', ','].find(one => head.includes(one)) ?? ' '
@@ -63,8 +68,9 @@ export function readRows(text: string, name: string, pack: Pack, check: (asked: 
     const [when = '', ...cells] = cellsOf(line, separator)
     try {
       const asked = askedOf(found, cells, name, pack)
-      check(asked)
-      rows.push({ at: momentOf(when), asked })
+      const at = momentOf(when)
+      check(asked, at)
+      rows.push({ at, asked })
     } catch (why) {
       if (!(why instanceof Problem)) throw why
       left.push({ row: line.trim(), why })

@@ -122,3 +122,9 @@ export const noPutBack = new Problem({
   expected: ({ say }) => say`a column "put back mAh"`,
   example: 'rows: day;from V;put back mAh;took min 2031-05-03;3.62;640;58',
 })
+
+export const yetToCome = new Problem({
+  what: ({ say }) => say`That day is yet to come.`,
+  expected: ({ say }) => say`the day of a charge that was made`,
+  example: 'rows: day;from V;put back mAh;took min 2031-05-03;3.62;640;58',
+})

@@ -1,7 +1,8 @@
 // What the resistance of a pack's cells says about its age: measured or read, at 1 Ah and 25 °C, beside its like.
 
 import { resistanceFactor } from '../simulation/resistance.ts'
-import type { Band, Chemistry, Cited } from '../things/chemistry.ts'
+import { likelyClasses } from '../things/cell-class.ts'
+import type { Band, Cited } from '../things/chemistry.ts'
 import { practice } from '../things/cited.ts'
 import type { Pack } from '../things/pack.ts'
 
@@ -47,9 +48,12 @@ export const ages = practice<{ readonly aged: number; readonly tired: number; re
   'a pack whose resistance has doubled is kept for gentle use, at three times it is retired',
 )
 
-/** What a reading of some seconds shows of two in three cells of each class of the chemistry, in ohm·Ah. */
-export function likeReadings({ classes }: Chemistry): Cited<Band> {
-  const ends = classes.value.map(({ atOnce_ohmAh: { middle, times } }) => ({
+/** What a reading of some seconds shows of two in three cells of each class that the pack may be of, in ohm·Ah. */
+export function likeReadings({
+  chemistry: { classes },
+  cellClass,
+}: Pick<Pack, 'chemistry' | 'cellClass'>): Cited<Band> {
+  const ends = likelyClasses(classes.value, { cellClass }).map(({ atOnce_ohmAh: { middle, times } }) => ({
     low: middle / times,
     high: middle * times,
   }))
@@ -63,8 +67,7 @@ export function judgeHealth({ pack, cells_ohm, temperature_C = 25, fresh_ohm }: 
   const cell_ohm = meanOf(cells_ohm)
   const at25C_ohm = cell_ohm / resistanceFactor(temperature_C)
   const at25C_ohmAh = at25C_ohm * pack.capacity_Ah
-  const like_ohmAh =
-    fresh_ohm === undefined ? likeReadings(pack.chemistry).value : ofItself(fresh_ohm * pack.capacity_Ah)
+  const like_ohmAh = fresh_ohm === undefined ? likeReadings(pack).value : ofItself(fresh_ohm * pack.capacity_Ah)
   const times = at25C_ohmAh / like_ohmAh.high
   return { age: ageAt(times), cell_ohm, at25C_ohm, at25C_ohmAh, like_ohmAh, times }
 }

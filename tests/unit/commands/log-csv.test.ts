@@ -44,9 +44,12 @@ test.each([
 
 test('what is there already is not noted twice, and what no pack takes not at all', async () => {
   await importing(comma, 'save: yes')
-  const again = await importing(`${comma}\n2031-05-11;3,7;2560;52;me\n2031-13-12;3,7;500;52;me`, 'save: yes')
+  const again = await importing(
+    `${comma}\n2031-05-11;3,7;2560;52;me\n2031-13-12;3,7;500;52;me\n2031-08-12;3,7;500;52;me`,
+    'save: yes',
+  )
   expect(await noted('wren')).toHaveLength(2)
-  expect(again.figures.map(({ value }) => value)).toEqual([0, 2])
+  expect(again.figures.map(({ value }) => value)).toEqual([0, 3])
   expect(again.headline).toContain('Noted before, and left as they are: 2 charges')
   expect(again.headline).toContain('does not go into a sound pack')
 })
