@@ -146,11 +146,6 @@ function digitalAt(sentence: Sentence, first: number): Clock | undefined {
   const { after, half } = halfAt(sentence, first + 1)
   const parted = /^\d\d?[.,][0-5]\d$/.test(typed) && isHour(Number(hours))
   if (parted && half) return { after, text: written(Number(hours), Number(minutes), half), score: 0.9 }
-  if (/^(?:[01]\d|2[0-3])[0-5]\d$/.test(typed) && cues.has(sentence.word(first - 1))) {
-    if (sentence.measures[first]?.length || sentence.glued(first + 1)) return undefined
-    const score = typed.startsWith('0') ? 0.8 : 0.35
-    return { after: first + 1, text: written(Number(typed.slice(0, 2)), Number(typed.slice(2))), score }
-  }
   return undefined
 }
 
@@ -171,10 +166,6 @@ function hourAt(sentence: Sentence, first: number): Clock | undefined {
   const { after, half, oclock: whole } = halfAt(sentence, numeral.after)
   if (after > numeral.after) return { after, text: written(numeral.value, 0, half), score: whole || half ? 0.88 : 0.6 }
   const cue = sentence.word(first - 1)
-  if (sentence.word(numeral.after) === 'h' && numeral.value > 5) {
-    if (!/^(?:at|by|à|until|before)$/.test(cue)) return undefined
-    return { after: numeral.after + 1, text: written(numeral.value, 0), score: 0.5 }
-  }
   const units = sentence.measures[first]?.length ?? 0
   const ends = (cue === 'to' || cue === 'and') && /^(?:from|between)$/.test(sentence.word(first - 3))
   if (units > 0 || numeral.value < 1 || !(cues.has(cue) || ends)) return undefined
