@@ -73,7 +73,7 @@ describe('the program', { timeout: 60_000 }, () => {
 
     const asked = discord.send(slash('current', { pack: '3S 720 LiHV', charger: '0.5/1/2/4A' }))
     await vi.waitFor(() => expect(asked.told).toHaveLength(1), patient)
-    expect(asked.told[0]?.body.data.embeds[0].description).toContain('4.35 V a cell')
+    expect(asked.told[0]?.body.data.embeds[0].description).toContain('13.05\u00a0V')
     expect(await (await get('/metrics')).text()).toContain('command="current",surface="discord"')
 
     running.process.kill('SIGTERM')
