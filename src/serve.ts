@@ -24,7 +24,7 @@ export async function serve(config: Config, log: Log): Promise<void> {
   const metrics = createMetrics(workers.waiting, opened.memory.due)
   const parts = {
     ...opened,
-    assistant: metrics.measured(withFairUse(opened.assistant, () => performance.now())),
+    assistant: metrics.measured(withFairUse(opened.assistant, Date.now)),
     draw: workers.draw,
     log,
   }

@@ -69,7 +69,7 @@ export const remindMe = service({
   examples: ['remind me in: 45min', 'remind me place: direct for: time pack: 3S 720 LiHV current: 1A'],
   changes: true,
   run: async ({ in: delay_s, place: chosen, instead, for: question }, context): Promise<Result> => {
-    const { now, place } = context
+    const { now } = context
     if (!now || !context.speaksFirst) {
       throw new Problem({
         what: onlyAnswers,
@@ -85,7 +85,7 @@ export const remindMe = service({
     const wait = timed ? waitOf(timed) : { about: '', low_s: delay_s ?? 0, high_s: delay_s ?? 0 }
     refuseOutside(wait)
     if (instead) await cancelLast(context)
-    const channel = chosen ?? (place.direct ? 'direct' : 'here')
+    const channel = chosen ?? 'direct'
     return { timed, reminder: await setReminder(wait, channel, now, context) }
   },
   restsOn: ({ timed }) => timed,

@@ -12,7 +12,7 @@ export const remindMeWords: WordsOf<typeof remindMe> = ({ say, show, own }) => (
   takes: {
     in: { about: say`after so long`, as: text => say`in ${text}` },
     place: {
-      about: say`here, or in a direct message; the same way as you ask when not said`,
+      about: say`here, or in a direct message as when not said`,
       as: text => (text === 'here' ? say`here` : say`in a direct message`),
     },
     instead: { about: say`in the place of the last one that you set`, as: () => say`not the last one` },
@@ -36,7 +36,7 @@ export const remindMeWords: WordsOf<typeof remindMe> = ({ say, show, own }) => (
           reminder.wait.high_s > reminder.wait.low_s
             ? say`It may need ${show.duration(reminder.wait.low_s)} to ${show.duration(reminder.wait.high_s)}: the reminder comes at the earliest end, so check then, and again.`
             : say`The time is the one that you gave.`,
-          say`If the way that you chose is closed to me, the reminder comes by the other one.`,
+          say`If I cannot write here any longer, it comes in a direct message; if those are closed to me, I say so here.`,
           say`To cancel: remind cancel code: ${own(reminder.code)}`,
         ]
       : [],

@@ -121,6 +121,8 @@ export interface Reply
   readonly problem?: ProblemDetails
   /** Where the program itself failed: the reference under which the log has the fault. */
   readonly fault?: string
+  /** The question was not looked at, for its asker asks faster than people do. */
+  readonly tooFast?: boolean
   /** How a plain sentence was understood; absent where the question was written in notation. */
   readonly understood?: Understanding
   /** The question in full notation; asked again it gives this reply again. Absent where there was none to read. */

@@ -1,10 +1,11 @@
 // The noticeboard of Matrix: messages, edits and the list of pinned messages of a room.
 
+// Parts of the SDK take the console for their own when they are loaded.
+import './client/quiet.ts'
 import { randomUUID } from 'node:crypto'
 import { EventType, type MatrixClient, MatrixError, type Room } from 'matrix-js-sdk'
 import type { Missing, Notice, Noticeboard, Posted } from '../assistant/cards/noticeboard.ts'
 import type { Reply } from '../assistant/reply.ts'
-import { directRoomWith } from './client/account-data.ts'
 import { idOf, matrixIdOf } from './client/occasion.ts'
 import { missingPermission } from './client/room-facts.ts'
 import { editContent } from './messages/content.ts'
@@ -88,13 +89,8 @@ export function createMatrixNoticeboard(open: MatrixSurface['session']): Noticeb
       if (await isThere(client, roomId, eventId)) await client.redactEvent(roomId, eventId)
     },
     direct: async (person, notice) => {
-      const { client } = session()
-      const roomId = directRoomWith(client, matrixIdOf(person))
-      const room = roomId === undefined ? undefined : joinedRoom(client, roomId)
-      await room?.loadMembersIfNeeded()
-      if (room?.getMember(matrixIdOf(person))?.membership !== 'join') {
-        return { missing: noDirectRoom }
-      }
+      const room = await session().directRoom(matrixIdOf(person))
+      if (!room) return { missing: noDirectRoom }
       const posted = await post(idOf(room.roomId), notice)
       return 'missing' in posted ? posted : 'sent'
     },

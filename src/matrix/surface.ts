@@ -1,11 +1,14 @@
 // The Matrix surface: connects, hears what is said in its rooms, and has it answered.
 
+// Parts of the SDK take the console for their own when they are loaded.
+import './client/quiet.ts'
 import { ClientEvent, HttpApiEvent, type MatrixClient, PendingEventOrdering, RoomEvent, SyncState } from 'matrix-js-sdk'
 import type { Surface } from '../assistant/running/assistant.ts'
 import { EndingError } from '../program/ending.ts'
 import { describeError } from '../program/log.ts'
 import { type OpenClient, openClient } from './client/client.ts'
 import { crossSign } from './client/cross-sign.ts'
+import { createDirectRoom, type DirectRoom } from './client/direct-rooms.ts'
 import { occasionOf } from './client/occasion.ts'
 import type { MatrixParts } from './client/parts.ts'
 import { createPersistence } from './client/persistence.ts'
@@ -19,15 +22,16 @@ import { createEars } from './rooms/ears.ts'
 import { createLanes } from './rooms/lanes.ts'
 import { answerInvite, followUpgrade } from './rooms/rooms.ts'
 import { createUndecryptable } from './rooms/undecryptable.ts'
+import { createUnread } from './rooms/unread.ts'
 
-/** Enough that what was said in the minute of a restart is all there after it. */
+/** Of each room at the start: what is missing is read back. */
 const timelineLimit = 50
 /** Invites and moves go one after another: both change what our account notes. */
 const roomsLane = 'rooms'
 
 export interface MatrixSurface extends Surface {
   /** What speaks for us in rooms, while we are connected. */
-  session(): { readonly client: MatrixClient; readonly sender: Sender } | undefined
+  session(): { readonly client: MatrixClient; readonly sender: Sender; readonly directRoom: DirectRoom } | undefined
 }
 
 /** `onLost` is told when message keys could not be written to disk, or our session is over: the process should then end. */
@@ -69,7 +73,8 @@ export function createMatrixSurface(parts: MatrixParts, onLost: (error: EndingEr
       if (!ears) throw new Error('Matrix is not connected')
       return ears.deliver(occasion, reply)
     },
-    session: () => (open && ears && syncing ? { client: open.client, sender: ears.sender } : undefined),
+    session: () =>
+      open && ears && syncing ? { client: open.client, sender: ears.sender, directRoom: ears.directRoom } : undefined,
   }
 }
 
@@ -79,7 +84,6 @@ function listen(
   { settings, assistant, answered, draw, log }: MatrixParts,
   synced: Promise<void>,
 ) {
-  let listening = true
   const onFault = (fault: unknown) => log.error({ error: describeError(fault) }, 'a Matrix event was not handled')
   const lanes = createLanes(onFault)
   const persistence = createPersistence()
@@ -93,9 +97,10 @@ function listen(
   const upload = createUpload(client, persistence)
   const showPictures = createShowPictures({ sender, upload, answered, draw })
   const sendDocuments = createSendDocuments(sender, upload)
+  const directRoom = createDirectRoom(client, persistence, log)
   const roomParts = { client, persistence, rule: settings.invites, log }
   const undecryptable = createUndecryptable(speaker, onFault)
-  const { converse, deliver } = createConversation({
+  const { converse, isUrgent, deliver } = createConversation({
     client,
     settings,
     assistant,
@@ -104,13 +109,16 @@ function listen(
     speaker,
     showPictures,
     sendDocuments,
+    directRoom,
   })
-  const ears = createEars({ client, answered, undecryptable, lanes, synced, converse })
+  const unread = createUnread(client, persistence, log)
+  const ears = createEars({ client, answered, unread, undecryptable, lanes, synced, converse, isUrgent, onFault })
+  let listening = true
 
   client.on(RoomEvent.Timeline, (event, room, toStartOfTimeline, removed, { liveEvent }) => {
     if (!listening || !room || toStartOfTimeline || removed || !liveEvent) return
     if (event.getType() === 'm.room.tombstone') lanes.add(roomsLane, () => followUpgrade(roomParts, room))
-    else ears.hear(event, room)
+    ears.hear(room)
   })
   client.on(RoomEvent.MyMembership, (room, membership) => {
     if (listening && membership === 'invite') lanes.add(roomsLane, () => answerInvite(roomParts, room))
@@ -125,9 +133,11 @@ function listen(
 
   return {
     sender,
+    directRoom,
     deliver,
     async stop() {
       listening = false
+      ears.stop()
       persistence.close()
       undecryptable.stop()
       await lanes.settled()

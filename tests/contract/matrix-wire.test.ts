@@ -85,6 +85,10 @@ const state = (joinedAt_ms = Date.now() - 600_000) => [
   member(self, joinedAt_ms),
 ]
 const question = '!charge current pack: 3S 720 LiHV charger: 0.5/1/2/4A'
+interface Relation {
+  readonly 'm.in_reply_to': { readonly event_id: string }
+}
+const marks = () => homeserver.requests.filter(({ path }) => path.endsWith('/read_markers')).map(({ body }) => body)
 const answers = () => homeserver.requests.filter(({ path }) => path.includes('/send/m.room.message/'))
 
 async function start(timeline: object[] = [], joinedAt_ms?: number): Promise<void> {
@@ -173,6 +177,47 @@ describe('answers', () => {
     expect(answers().map(({ body }) => body['m.relates_to'])).toEqual([
       { 'm.in_reply_to': { event_id: fresh.event_id } },
     ])
+  })
+
+  const repliesTo = () => answers().map(({ body }) => (body['m.relates_to'] as Relation)['m.in_reply_to'].event_id)
+
+  test('what a sync left out is read back to where it was before, and answered in order', async () => {
+    await start([text(question)])
+    await vi.waitFor(() => expect(answers()).toHaveLength(1), patient)
+    const [last] = repliesTo()
+    const [first, second, third] = [text(question), text(question), text(question)]
+    const known = text(question, { event_id: last })
+    const pages = [
+      { chunk: [second, text('talk')], end: 'older' },
+      { chunk: [first, known, text(question, { origin_server_ts: Date.now() - 60_000 })], end: 'oldest' },
+    ]
+    for (const page of pages) homeserver.once('GET', /\/messages$/, 200, { start: '', state: [], ...page })
+    homeserver.sync({
+      rooms: { join: { [room]: { timeline: { events: [third], limited: true, prev_batch: 'gap' } } } },
+    })
+    await vi.waitFor(() => expect(answers()).toHaveLength(4), patient)
+    expect(repliesTo()).toEqual([last, first.event_id, second.event_id, third.event_id])
+    await vi.waitFor(() => expect(marks().at(-1)).toEqual({ 'm.fully_read': third.event_id }), patient)
+  })
+
+  test('a start goes on from the mark of the last one, however long ago', async () => {
+    const hours = (ago: number) => ({ origin_server_ts: Date.now() - ago * 3_600_000 })
+    const [before, next] = [text(question, hours(3)), text(question, hours(2))]
+    homeserver.first({
+      rooms: {
+        join: {
+          [room]: {
+            timeline: { events: [before, next], prev_batch: 'older' },
+            state: { events: state(Date.now() - 86_400_000) },
+            account_data: { events: [{ type: 'm.fully_read', content: { event_id: before.event_id } }] },
+          },
+        },
+      },
+    })
+    await surface.start()
+    await vi.waitFor(() => expect(answers()).toHaveLength(1), patient)
+    expect(repliesTo()).toEqual([next.event_id])
+    expect(homeserver.requests.some(({ path }) => path.endsWith('/messages'))).toBe(false)
   })
 
   test('what was answered before is not answered again', async () => {

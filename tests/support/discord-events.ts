@@ -7,9 +7,10 @@ export const channelId = '700000000000000004'
 const pilotId = '700000000000000005'
 const directChannelId = '700000000000000006'
 
-let lastId = 800000000000000000n
+const discordEpoch_ms = 1_420_070_400_000
+let lastId = BigInt(Date.now() - discordEpoch_ms) << 22n
 
-/** Each id is new, as Discord's are. */
+/** Each id is new and tells when it was made, as Discord's do. */
 export function newId(): string {
   lastId += 1n
   return String(lastId)

@@ -16,6 +16,8 @@ import { openMemory } from '../../src/memory/opening/open.ts'
 const [dataFolder = '', ahead_s = '0', databaseUrl] = process.argv.slice(2)
 const memory = await openMemory({ dataFolder, databaseUrl })
 
+const clock = () => new Date(Date.now() + Number(ahead_s) * 1000)
+
 /** Unbuffered: a kill loses nothing that was said. */
 const say = (line: object) => void writeSync(1, `${JSON.stringify(line)}\n`)
 const deliver: Way['deliver'] = async ({ asked }, { fault, problem, headline }: Reply) => {
@@ -31,7 +33,7 @@ const assistant = createAssistant({
   memory,
   noticeboard,
   ways: new Map([['room', { ready: () => true, deliver }]]),
-  clock: () => new Date(Date.now() + Number(ahead_s) * 1000),
+  clock,
   onFault: fault => say({ fault: String(fault) }),
 })
 
@@ -43,7 +45,7 @@ async function hear(line: string): Promise<void> {
     asker,
     community: { id: 'room:club' },
     place: { id: 'room:bench', direct: false },
-    asked: { id: id ?? '', at_ms: 0, way: {}, openFor_s: 1e6 },
+    asked: { id: id ?? '', at_ms: clock().getTime() - 60_000, way: {}, openFor_s: 1e6 },
   }
   await deliver(occasion, await assistant.answer(question ?? '', occasion))
   await assistant.delivered(occasion)

@@ -8,6 +8,8 @@ export const faultWords = (reference: string, { say, own }: Locale): Text =>
   say`Something went wrong on my side (reference ${own(reference)}). Nothing was changed on your charger.`
 export const afterFault = ({ say }: Locale): Text => say`try again; if it happens again, tell a moderator the reference`
 
+export const askedAgo = (ago_s: number, { say, show }: Locale): Text => say`You asked this ${show.roughly(ago_s)} ago.`
+
 /** `about` says what the option is. */
 export const needed = told(({ say, own }, option: string, about: string, readsAsThing: boolean) =>
   readsAsThing ? say`I need the ${own(option)} to answer that.` : say`I need to know ${own(about)}.`,

@@ -1,4 +1,5 @@
-// What overwrites or removes something is asked about once more where it was said in plain words.
+// What changes something is asked about once more: what overwrites or removes where it was said in plain words, all of it
+// where it was said long ago.
 
 import type { Said } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
@@ -16,8 +17,11 @@ export function unsure(
   { changes }: Entry,
   { question, understanding }: Pick<Known, 'question' | 'understanding'>,
   readAs: Text,
+  isLate = false,
 ): Said | undefined {
-  return changes && (understanding?.likelihood ?? 1) < surely ? changeMeant(question.command, readAs) : undefined
+  return changes && (isLate || (understanding?.likelihood ?? 1) < surely)
+    ? changeMeant(question.command, readAs)
+    : undefined
 }
 
 /** Yes asks the same in notation, which is not asked about again. */

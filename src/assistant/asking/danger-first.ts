@@ -14,10 +14,12 @@ import { cautionsOf, leadOf, refusalOf, sourcesOf } from '../verdict.words.ts'
 
 /** Smoke, fire or an injury: needs no memory, and is answered before anything else is looked at. */
 export function urgentReply({ told: found }: DangersIn, readAs: Text, locale: Locale): Reply | undefined {
-  const told = found.map(({ danger }) => danger)
-  if (!told.some(danger => emergencies.includes(danger))) return undefined
-  return dangerReply({ dangers: told }, readAs, undefined, locale)
+  if (!found.some(isEmergency)) return undefined
+  return dangerReply({ dangers: found.map(({ danger }) => danger) }, readAs, undefined, locale)
 }
+
+const isEmergency = ({ danger }: { readonly danger: Danger }): boolean => emergencies.includes(danger)
+export const tellsEmergency = (words: string): boolean => dangersIn(words).told.some(isEmergency)
 
 /** What forbids to use a pack, of the word that no value could be read from: "3S 720 LiHV swollen". */
 export function dangersAt(problem: Problem): readonly Danger[] {

@@ -22,6 +22,7 @@ import { sureOf, unsure } from './confirming.ts'
 import { dangerReply, dangersAt } from './danger-first.ts'
 import { faultReply, problemReply } from './failures.ts'
 import { understand } from './inputs.ts'
+import { lateness } from './late.ts'
 import { notRead, notSaved } from './lookup.words.ts'
 import { keptFor, notesOffered } from './remembering.ts'
 import { toldWith, withTold } from './told-with.ts'
@@ -29,7 +30,9 @@ import { tooMuchAtOnce } from './too-much.words.ts'
 
 export async function answerKnown(around: Around, known: Known): Promise<Reply> {
   const { registry, conversation, onFault } = around
-  const { question, used, assumed, dangers, doubts, understanding } = known
+  const { question, used, assumed, dangers, understanding } = known
+  const isLate = lateness(around.context, around.context.now) !== undefined
+  const doubts = isLate ? [...known.doubts, 'askedLongAgo' as const] : known.doubts
   const { kept, names } = keptFor(known.kept, around, question, used)
   const context = { ...around.context, dangers, doubts, kept }
   const { locale } = context
@@ -56,10 +59,10 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     const understood = understand(definition, { ...recalled?.options, ...question.options }, locale)
     readAs = withNames(understood.readAs, used, locale)
     const { frame, about: since } = conversation.talk
-    const notSure = unsure(definition, known, readAs)
+    const notSure = unsure(definition, known, readAs, isLate)
     const last = since === undefined ? (frame?.question.command ?? command) : command
     const isNext = !notSure && last !== command && registry.find(last)?.changes === true
-    const sure = understanding && ((await definition.confirm?.(understood.inputs, context, isNext)) ?? notSure)
+    const sure = (understanding && (await definition.confirm?.(understood.inputs, context, isNext))) ?? notSure
     // A danger is answered first, and nothing is changed meanwhile.
     const sounds = doubts.filter(doubt => doubt.startsWith('maybe'))
     if (sure && dangers.length + sounds.length > 0)

@@ -4,9 +4,12 @@ import { english, type Locale } from '../../ground/locale.ts'
 import { reminderFrom } from '../../memory/reminder.ts'
 import type { Missing, Noticeboards } from '../cards/noticeboard.ts'
 import type { Doing } from './due-loop.ts'
-import { reminderReply } from './reminder.words.ts'
+import { notReached, reminderReply } from './reminder.words.ts'
 
-/** By the other way where the one that was chosen is closed: a reminder that nobody sees protects nobody. */
+/**
+ * In private where the place is closed: a reminder that nobody sees protects nobody. Where the way in private is closed,
+ * the place is only told that it is.
+ */
 export function givingReminders(noticeboard: Noticeboards, locale: Locale = english('.')): Doing {
   return {
     surfaces: noticeboard.reachable,
@@ -16,7 +19,8 @@ export function givingReminders(noticeboard: Noticeboards, locale: Locale = engl
       const notice = { reply: reminderReply(reminder, now, locale), key: id, calls: person }
       const here = () => noticeboard.post(place, notice)
       const direct = () => noticeboard.direct(person, notice)
-      const [chosen, other] = channel === 'here' ? [here, direct] : [direct, here]
+      const told = () => noticeboard.post(place, { ...notice, reply: notReached(locale) })
+      const [chosen, other] = channel === 'here' ? [here, direct] : [direct, told]
       const first = await chosen()
       if (!isMissing(first)) return undefined
       const second = await other()

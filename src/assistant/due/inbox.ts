@@ -7,6 +7,7 @@ import type { NewDue } from '../../memory/due.ts'
 import type { Memory } from '../../memory/memory.ts'
 import { faultOfMemory } from '../../memory/memory-error.ts'
 import { asTyped, problemReply } from '../asking/failures.ts'
+import { saidLate } from '../asking/late.ts'
 import type { Cards } from '../cards.ts'
 import type { After, Change, Kept } from '../context.ts'
 import type { FaultListener } from '../fault-listener.ts'
@@ -59,7 +60,7 @@ interface Waiting {
 const patience_s = 30
 
 export function createInbox({ memory, cards, ways, clock, onFault, localeOf, redo }: InboxParts): Inbox {
-  const startedAt_ms = Date.now()
+  const startedAt_ms = clock().getTime()
   /** Replies on their way by whoever asked for them. */
   const given = new Map<string, Reply>()
   /** Delivered, though it could not be noted yet. */
@@ -158,7 +159,7 @@ export function createInbox({ memory, cards, ways, clock, onFault, localeOf, red
       const { occasion, question = '' } = waiting
       const locale = await localeOf(occasion.community.id)
       const reply = given.get(id) ?? revived(waiting, locale) ?? (await redo(question, occasion))
-      const outcome = await ways.get(occasion.surface)?.deliver(occasion, reply)
+      const outcome = await ways.get(occasion.surface)?.deliver(occasion, saidLate(reply, occasion, clock()))
       given.delete(id)
       return typeof outcome === 'object' ? { givenUp: outcome.closed } : undefined
     },

@@ -6,6 +6,14 @@ import type { Reminder } from '../../memory/reminder.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
 
+/** Said where others read along. */
+export const notReached = (locale: Locale): Reply =>
+  completeReply(
+    { command: 'remind me', readAs: locale.own('remind me') },
+    { headline: locale.say`I could not reach you in private.`, cautions: [generalCaution(locale)] },
+    locale,
+  )
+
 /** Later than this it says that it is late. */
 const punctual_s = 120
 

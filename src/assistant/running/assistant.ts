@@ -11,6 +11,7 @@ import type { Question } from '../../language/sentence/question.ts'
 import type { Memory } from '../../memory/memory.ts'
 import type { Conversation } from '../asking/around.ts'
 import { dispatch } from '../asking/dispatch.ts'
+import { lateness, saidLate } from '../asking/late.ts'
 import { createNoticeboards, type Noticeboards } from '../cards/noticeboard.ts'
 import type { Entry } from '../command.ts'
 import { createDueLoop, type DueLoop } from '../due/due-loop.ts'
@@ -137,7 +138,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
     const ask = (told: Conversation) =>
       dispatch(registry, asked, () => contextFor(occasion, now, told, looked), onFault, localeFor('.'), told)
     const reply =
-      typeof asked === 'string'
+      typeof asked === 'string' || lateness(occasion, now) !== undefined
         ? await ask(conversation)
         : await repeats({ question: asked, occasion, looked, conversation }, ask)
     const offers = offersOf(reply)
@@ -183,7 +184,10 @@ export function createAssistant(parts: AssistantParts): Assistant {
   return {
     ...loop,
     registry,
-    answer,
+    answer: async (question, occasion) => {
+      const reply = await answer(question, occasion)
+      return occasion.asked ? saidLate(reply, occasion, clock?.()) : reply
+    },
     delivered: inbox.delivered,
     complete: completerOf(registry, () => lookup().memory, onFault),
     localeOf: ({ community }) =>

@@ -4,28 +4,35 @@ import { dangersIn } from '../../language/dangers/index.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import { spokenOf } from '../../language/sentence/typed.ts'
 import { problemReply } from '../asking/failures.ts'
+import type { Occasion } from '../occasion.ts'
 import type { Assistant } from './assistant.ts'
 import { askedTooOften, nothingRead } from './fair-use.words.ts'
 
-/** At once, as when somebody taps through all that is offered; and one more every so often. */
-const mostAtOnce = 30
+/** At once in one place, as when somebody taps through all that is offered, and in all places; and one more every so often. */
+const mostAtOnce = { here: 30, everywhere: 300 }
 const oneMore_ms = 2000
 /** Of those who asked longest ago nothing is known any longer: by then they may ask as ever. */
-const mostPeople = 10_000
+const mostPeople = 20_000
 
 export function withFairUse(assistant: Assistant, now_ms: () => number): Assistant {
   /** When each person will have everything back that they have asked for. */
   const paidOff_ms = new Map<string, number>()
 
-  function mayAsk(person: string): boolean {
-    const now = now_ms()
-    const until = Math.max(now, paidOff_ms.get(person) ?? 0) + oneMore_ms
-    if (until - now > mostAtOnce * oneMore_ms) return false
-    paidOff_ms.delete(person)
-    paidOff_ms.set(person, until)
+  function mayAsk(who: string, at_ms: number, most: number): boolean {
+    const until = Math.max(at_ms, paidOff_ms.get(who) ?? 0) + oneMore_ms
+    if (until - at_ms > most * oneMore_ms) return false
+    paidOff_ms.delete(who)
+    paidOff_ms.set(who, until)
     const [longest] = paidOff_ms.keys()
     if (paidOff_ms.size > mostPeople && longest !== undefined) paidOff_ms.delete(longest)
     return true
+  }
+
+  /** What was asked while we were away counts by when it was asked. */
+  function isFair({ asker, place, asked }: Occasion): boolean {
+    const now = now_ms()
+    const here = mayAsk(`${asker.id} ${place.id}`, Math.min(now, asked?.at_ms ?? now), mostAtOnce.here)
+    return here && mayAsk(asker.id, now, mostAtOnce.everywhere)
   }
 
   const tellsDanger = (question: string | Question): boolean =>
@@ -34,9 +41,9 @@ export function withFairUse(assistant: Assistant, now_ms: () => number): Assista
   return {
     ...assistant,
     answer: async (question, occasion) => {
-      if (mayAsk(occasion.asker.id) || tellsDanger(question)) return assistant.answer(question, occasion)
+      if (isFair(occasion) || tellsDanger(question)) return assistant.answer(question, occasion)
       const locale = await assistant.localeOf(occasion)
-      return problemReply('', nothingRead(locale), askedTooOften, locale)
+      return { ...problemReply('', nothingRead(locale), askedTooOften, locale), tooFast: true }
     },
   }
 }

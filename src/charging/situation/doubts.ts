@@ -22,6 +22,8 @@ export const doubts = {
   cellsByVolts: doubted('must'),
   /** The likeliest was taken; the answer says what the others would be. */
   chemistryAssumed: doubted('must'),
+  /** What was told of the pack is so old that it may be otherwise by now. */
+  askedLongAgo: doubted('must'),
   /** A danger was told before, and taken back or only asked about. */
   toldBefore: doubted('must'),
   ...(maybes as Readonly<Record<Maybe, Rule<'must'>>>),
@@ -34,4 +36,4 @@ export const doubts = {
 export type Doubt = keyof typeof doubts
 
 /** Doubts about the pack: where none is dealt with they decide nothing. */
-export const ofPack: readonly Doubt[] = ['cellsUnknown', 'cellsByVolts', 'chemistryAssumed']
+export const ofPack: readonly Doubt[] = ['cellsUnknown', 'cellsByVolts', 'chemistryAssumed', 'askedLongAgo']

@@ -28,6 +28,9 @@ export const doubtWords: WordsOf<typeof doubts> = locale => {
     cellsByVolts: ({ found }) => [
       say`The number of cells was not said: its volts fit ${own(`${found.known.situation.pack?.series}S`)}, so it is taken as that.`,
     ],
+    askedLongAgo: () => [
+      say`The pack may have changed since this was asked: look at it and measure it again before you follow this.`,
+    ],
     ...maybeWords(locale),
     notUnderstood: () => [
       say`Some words of the question were not understood: look at what was read before you follow this.`,

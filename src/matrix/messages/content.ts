@@ -2,8 +2,8 @@
 
 /** What an answer refers to. */
 export interface Reference {
-  /** The message that asked. */
-  readonly question: string
+  /** The message that asked; none where that stands in another room. */
+  readonly question: string | undefined
   /** The only one mentioned; nobody when absent. */
   readonly asker?: string
   /** The root of the thread in which it was asked. */
@@ -12,11 +12,8 @@ export interface Reference {
 
 export function answerContent<T extends object>(said: T, { question, asker, thread }: Reference) {
   const reply = { 'm.in_reply_to': { event_id: question } }
-  return {
-    ...said,
-    'm.mentions': mentions(asker),
-    'm.relates_to': thread === undefined ? reply : { rel_type: 'm.thread', event_id: thread, ...reply },
-  }
+  const relation = thread === undefined ? reply : { rel_type: 'm.thread', event_id: thread, ...reply }
+  return { ...said, 'm.mentions': mentions(asker), 'm.relates_to': question === undefined ? undefined : relation }
 }
 
 /** An edit mentions nobody anew; apps without edits show the line behind the star. */

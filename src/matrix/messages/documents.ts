@@ -10,7 +10,7 @@ import type { Upload } from './upload.ts'
 export type SendDocuments = (call: Call, room: Room, reply: Reply) => Promise<void>
 
 export function createSendDocuments(sender: Sender, upload: Upload): SendDocuments {
-  return async ({ event: question, thread }, room, { documents }) => {
+  return async ({ event, about: question, thread }, room, { documents }) => {
     for (const [at, { name, mediaType, text }] of documents.entries()) {
       const bytes = Buffer.from(text)
       const file = {
@@ -21,7 +21,7 @@ export function createSendDocuments(sender: Sender, upload: Upload): SendDocumen
         ...(await upload(bytes, mediaType, room)),
       } as const
       const content = answerContent(file, { question, thread })
-      await sender.send(room.roomId, 'm.room.message', content, `${question} document ${at + 1}`)
+      await sender.send(room.roomId, 'm.room.message', content, `${event} document ${at + 1}`)
     }
   }
 }

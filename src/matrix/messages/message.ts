@@ -7,8 +7,8 @@ import type { Message } from './asking.ts'
 export interface Call {
   readonly event: string
   readonly asker: string
-  /** To which the answer replies. */
-  readonly about: string
+  /** To which the answer replies; nothing where it stands in another room. */
+  readonly about?: string | undefined
   readonly thread?: string | undefined
 }
 
@@ -36,10 +36,8 @@ const threadOf = (event: MatrixEvent): string | undefined => {
   return relation?.rel_type === 'm.thread' ? relation.event_id : undefined
 }
 
-/** Messages in a thread refer to the one before them for apps without threads: that is no reply on purpose. */
+/** In a thread what is said without a reply refers to the message before it, which may be our answer. */
 function repliesTo(event: MatrixEvent): string | undefined {
-  const relation = event.getWireContent()['m.relates_to']
-  if (relation?.is_falling_back === true) return undefined
-  const to = relation?.['m.in_reply_to']?.event_id
+  const to = event.getWireContent()['m.relates_to']?.['m.in_reply_to']?.event_id
   return typeof to === 'string' ? to : undefined
 }

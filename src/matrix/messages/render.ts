@@ -6,6 +6,7 @@ import { linesOf, type ShortLine, shortOf } from '../../assistant/layers/short.t
 import type { Reply } from '../../assistant/reply.ts'
 import type { Text } from '../../ground/text.ts'
 import { type Block, html, plainText } from './blocks.ts'
+import type { Hint } from './hints.ts'
 import { offeredBy } from './reactions.ts'
 import { leftOut, reactWords } from './render.words.ts'
 
@@ -14,6 +15,8 @@ export interface RenderRules {
   readonly open?: Layer | undefined
   /** Nothing can be opened or asked on below it: it is a card, or asked again it would change what is kept again. */
   readonly once?: boolean
+  /** How questions are shown that people may type. */
+  readonly hint?: Hint | undefined
 }
 
 /** The part of a message that is the same in an answer and in its edit. */
@@ -29,7 +32,8 @@ const most_bytes = 20_000
 /** Of a layer so much is shown as fits. Throws a RangeError where what must be said alone does not fit. */
 export function renderReply(reply: Reply, rules: RenderRules = {}): Rendered {
   for (const share of [1, 0.5, 0.2, 0]) {
-    const rendered = renderBlocks(blocksOf(reply, rules, share))
+    const blocks = blocksOf(rules.hint?.reply(reply) ?? reply, rules, share)
+    const rendered = renderBlocks(rules.hint?.blocks(blocks) ?? blocks)
     if (bytesOf(rendered) <= most_bytes) return rendered
   }
   throw new RangeError(`the cautions of "${reply.command}" do not fit a message`)

@@ -10,6 +10,8 @@ export interface Sender {
    * is sent. Rejects as persistence does.
    */
   send(roomId: string, type: string, content: object, key: string): Promise<string>
+  /** Takes an event of ours away, once or again. */
+  redact(roomId: string, eventId: string): Promise<void>
 }
 
 interface Sent {
@@ -66,6 +68,7 @@ export function createSender(client: MatrixClient, persistence: Persistence): Se
       underway.set(key, sending)
       return sending
     },
+    redact: async (roomId, eventId) => void (await persistence.run(() => client.redactEvent(roomId, eventId))),
   }
 }
 
@@ -76,7 +79,7 @@ export const transactionId = (key: string): string =>
 /** The server tells the device that sent an event under which transaction it did. */
 function sentBefore(client: MatrixClient, roomId: string, transaction: string): string | undefined {
   const events = client.getRoom(roomId)?.getLiveTimeline().getEvents() ?? []
-  return events.find(event => event.getUnsigned().transaction_id === transaction)?.getId()
+  return events.findLast(event => event.getUnsigned().transaction_id === transaction)?.getId()
 }
 
 function pending(client: MatrixClient, roomId: string, transaction: string) {

@@ -6,7 +6,7 @@ import { describeError, type Log } from '../../program/log.ts'
 import { directRoomWith } from '../client/account-data.ts'
 import { missingPermission } from '../client/room-facts.ts'
 import { answerContent, editContent } from './content.ts'
-import { type Call, callOf } from './message.ts'
+import type { Call } from './message.ts'
 import { type Rendered, renderText } from './render.ts'
 import type { Sender } from './send.ts'
 import { moderatorCanChange } from './told.words.ts'
@@ -18,11 +18,12 @@ export interface Speaker {
    */
   answer(call: Call, room: Room, rendered: Rendered, key?: string): Promise<string | undefined>
   /** The same with words of our own. */
-  tell(event: MatrixEvent, room: Room, said: Said, key?: string): Promise<string | undefined>
+  tell(call: Call, room: Room, said: Said, key?: string): Promise<string | undefined>
   /** Puts the signs below an answer, for people to tap; where that fails the answer goes without. */
   offer(room: Room, answerId: string, signs: readonly string[]): void
   /** Puts new words in the place of an answer; `because` is the event that calls for it. */
   replace(because: MatrixEvent, room: Room, answerId: string, asker: string, rendered: Rendered): Promise<void>
+  takeAway(room: Room, answerId: string): Promise<void>
 }
 
 /** The locale of the community that a room is in. */
@@ -56,8 +57,7 @@ export function createSpeaker(client: MatrixClient, sender: Sender, localeOf: Lo
 
   return {
     answer,
-    tell: async (event, room, said, key) =>
-      answer(callOf(event, room), room, renderText(said(await localeOf(room, event.getSender() ?? ''))), key),
+    tell: async (call, room, said, key) => answer(call, room, renderText(said(await localeOf(room, call.asker))), key),
     offer: (room, answerId, signs) => {
       // A server takes so many events at a time: answers go first.
       if (offering.has(room.roomId)) return
@@ -77,5 +77,6 @@ export function createSpeaker(client: MatrixClient, sender: Sender, localeOf: Lo
       const content = editContent(rendered, answerId, asker)
       await sender.send(room.roomId, 'm.room.message', content, because.getId() ?? '')
     },
+    takeAway: (room, answerId) => sender.redact(room.roomId, answerId),
   }
 }

@@ -1,4 +1,4 @@
-// What counts as said to us now: nothing from before our time, nothing twice, nothing of our own.
+// What counts as said to us: nothing from before our time, nothing twice, nothing of our own.
 
 /** A message or reaction as it came in. */
 export interface Heard {
@@ -13,33 +13,20 @@ export interface Situation {
   readonly self: string
   /** Undefined while we are not in the room. */
   readonly joinedAt_ms: number | undefined
-  readonly now_ms: number
   /** The id was seen and answered before. */
   readonly answered: boolean
 }
 
-export type Decision =
-  | 'accepted'
-  | 'own'
-  | 'not a question'
-  | 'before our join'
-  | 'too old'
-  | 'from the future'
-  | 'answered'
+export type Decision = 'accepted' | 'own' | 'not a question' | 'before our join' | 'answered'
 
-const oldest_ms = 60_000
-/** How far the clocks of two servers may be apart: common practice is to keep them within seconds. */
-const skew_ms = 30_000
-/** Only text asks: what bots send is m.notice. */
-const asking = ['m.text', 'm.reaction']
+/** Only text asks: what bots send is m.notice. What was asked may be taken away. */
+const asking = ['m.text', 'm.reaction', 'm.room.redaction']
 
 /** Whether something heard is to be acted on, and if not, why. */
 export function accept({ sender, what, sentAt_ms }: Heard, situation: Situation): Decision {
   if (sender === situation.self) return 'own'
   if (!asking.includes(what)) return 'not a question'
-  const { joinedAt_ms, now_ms } = situation
+  const { joinedAt_ms } = situation
   if (joinedAt_ms === undefined || sentAt_ms < joinedAt_ms) return 'before our join'
-  if (now_ms - sentAt_ms > oldest_ms + skew_ms) return 'too old'
-  if (sentAt_ms - now_ms > skew_ms) return 'from the future'
   return situation.answered ? 'answered' : 'accepted'
 }

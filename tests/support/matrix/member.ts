@@ -117,7 +117,9 @@ export class Member {
 
   /** What the first answer to the question says now, edits applied. */
   async said(roomId: string, questionId: string, assistant: string): Promise<Content> {
-    return (await this.answer(roomId, questionId, assistant)).getOriginalContent() as Content
+    const content = (await this.answer(roomId, questionId, assistant)).getOriginalContent() as Content
+    // A number is kept with its unit by a space of its own.
+    return { ...content, body: content.body.replaceAll('\u00a0', ' ') }
   }
 
   /** The edits of an event, oldest first. */

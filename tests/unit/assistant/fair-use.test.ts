@@ -37,6 +37,19 @@ it('answers thirty questions at once, and then one every two seconds', async () 
   expect(await askOften(30)).not.toContain(tooOften)
 })
 
+it('counts each place by itself, and all of them together', async () => {
+  const inPlace = (id: number) => ({ ...member, place: { id: `room:${id}`, direct: false } })
+  const said: string[] = []
+  for (let at = 0; at < 310; at += 1) said.push(await ask(question, inPlace(at % 11)))
+  expect(said.slice(0, 300)).not.toContain(tooOften)
+  expect(new Set(said.slice(300))).toEqual(new Set([tooOften]))
+})
+
+it('counts what comes late by when it was asked', async () => {
+  const asked = (at_ms: number) => ({ ...member, asked: { id: `test:${at_ms}`, at_ms, way: undefined, openFor_s: 60 } })
+  for (let ago = 100; ago > 0; ago -= 1) expect(await ask(question, asked(now_ms - ago * 2000))).not.toBe(tooOften)
+})
+
 it('answers the others meanwhile', async () => {
   await askOften(40)
   expect(await ask(question, moderator)).not.toBe(tooOften)

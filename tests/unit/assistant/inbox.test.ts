@@ -47,7 +47,7 @@ const assistantOn = (on = memory) =>
 /** Asked before the assistant started, as what comes again is. */
 const asked = (id: string, by: Occasion = member): Occasion => ({
   ...by,
-  asked: { id: `room:${id}`, at_ms: 0, way: { line: id }, openFor_s: 600 },
+  asked: { id: `room:${id}`, at_ms: Date.now() - 60_000, way: { line: id }, openFor_s: 600 },
 })
 const remindMe = 'remind me in: 45min'
 const reminders = () => memory.reminders.of(member.asker.id)

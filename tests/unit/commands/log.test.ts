@@ -20,13 +20,14 @@ const day_ms = 86_400_000
 
 let asking: Asking
 beforeEach(async () => {
-  let now_ms = Date.UTC(2031, 4, 1, 10)
+  let now_ms = 0
   asking = await askingOf(commands, {
     clock: () => {
       now_ms += day_ms
       return new Date(now_ms)
     },
   })
+  now_ms = Date.UTC(2031, 4, 1, 10)
   await done('kit save name: wren pack: 3S 720 LiHV')
 })
 afterEach(async () => {

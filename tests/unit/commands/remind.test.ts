@@ -67,7 +67,7 @@ describe('a reminder after a time', () => {
   test('asks first whether somebody is with the charge, then to check it', async () => {
     const { headline, cautions } = await done('remind me in: 45min')
     expect(headline).toBe(
-      'I remind you here in 45 min to check the charge, and in 15 min whether you are still with it. A reminder does not watch the pack, and may come late or not at all: stay with it.',
+      'I remind you in a direct message in 45 min to check the charge, and in 15 min whether you are still with it. A reminder does not watch the pack, and may come late or not at all: stay with it.',
     )
     expect(cautions.map(({ key }) => key)).toContain('stayWithIt')
     wait(14)
@@ -83,8 +83,8 @@ describe('a reminder after a time', () => {
     expect(await asking.memory.reminders.of(member.asker.id)).toEqual([])
   })
 
-  test('comes where it was set, and calls the one who set it', async () => {
-    await done('remind me in: 5min')
+  test('comes where it was set if that is wished, and calls the one who set it', async () => {
+    await done('remind me in: 5min place: here')
     wait(5)
     await strike()
     expect(board.notices).toMatchObject([{ place: 'room:bench-talk', calls: 'room:wim' }])
@@ -144,8 +144,8 @@ describe('a reminder for a time question', () => {
 })
 
 describe('the way that was chosen', () => {
-  test('direct', async () => {
-    expect((await done('remind me in: 5min place: direct')).headline).toContain('in a direct message')
+  test.each(['remind me in: 5min place: direct', 'remind me in: 5min'])('direct: %s', async question => {
+    expect((await done(question)).headline).toContain('in a direct message')
     wait(5)
     await strike()
     expect(board.notices).toMatchObject([{ person: 'room:wim' }])
@@ -158,15 +158,22 @@ describe('the way that was chosen', () => {
     expect(board.notices).toMatchObject([{ person: 'room:wim' }])
   })
 
-  test.each([
-    ['direct', 'direct', { place: 'room:bench-talk' }],
-    ['here', 'post', { person: 'room:wim' }],
-  ] as const)('where %s is closed, the other one', async (channel, closed, expected) => {
-    await done(`remind me in: 5min place: ${channel}`)
-    board.hindered[closed] = 'Closed.'
+  test('direct where the place is closed', async () => {
+    await done('remind me in: 5min place: here')
+    board.hindered.post = 'Closed.'
     wait(5)
     await strike()
-    expect(board.notices).toMatchObject([expected])
+    expect(board.notices).toMatchObject([{ person: 'room:wim' }])
+  })
+
+  test('where direct messages are closed the place hears only that', async () => {
+    await done(`remind me for: ${charge}`)
+    board.hindered.direct = 'Closed.'
+    wait(15)
+    await strike()
+    expect(board.notices).toMatchObject([{ place: 'room:bench-talk', calls: 'room:wim' }])
+    expect(said()).toEqual(['I could not reach you in private.'])
+    expect(JSON.stringify(board.notices)).not.toContain('3S')
   })
 
   test('where both are closed, the log has it, and it is not tried for ever', async () => {
@@ -174,7 +181,7 @@ describe('the way that was chosen', () => {
     Object.assign(board.hindered, { post: 'Closed.', direct: 'Closed too.' })
     wait(5)
     await strike()
-    expect(String(faults.splice(0)[0])).toContain('Closed. Closed too.')
+    expect(String(faults.splice(0)[0])).toContain('Closed too. Closed.')
     wait(60)
     await strike()
   })

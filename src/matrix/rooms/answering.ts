@@ -1,0 +1,181 @@
+// Has a question answered in its room, and notes which message answered which.
+
+import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
+import type { Layer } from '../../assistant/layers/opened.ts'
+import type { Asked } from '../../assistant/occasion.ts'
+import { isPersonal } from '../../assistant/personal.ts'
+import type { Reply } from '../../assistant/reply.ts'
+import { amendedQuestion } from '../../assistant/running/amend.ts'
+import { takesBack } from '../../assistant/taking-back.ts'
+import type { Said } from '../../ground/locale.ts'
+import type { Question } from '../../language/sentence/question.ts'
+import { commandAtStart } from '../../language/sentence/typed.ts'
+import type { AnsweredQuestion } from '../../memory/memory.ts'
+import { describeError } from '../../program/log.ts'
+import type { DirectRoom } from '../client/direct-rooms.ts'
+import { idOf, matrixIdOf, occasionOf } from '../client/occasion.ts'
+import type { MatrixParts } from '../client/parts.ts'
+import { isDirect } from '../client/room-facts.ts'
+import { type Asking, readAsking } from '../messages/asking.ts'
+import type { SendDocuments } from '../messages/documents.ts'
+import { createHint } from '../messages/hints.ts'
+import { type Call, callOf, messageIn } from '../messages/message.ts'
+import type { ShowPictures } from '../messages/pictures.ts'
+import { signsOf } from '../messages/reactions.ts'
+import { renderReply } from '../messages/render.ts'
+import type { Speaker } from '../messages/speak.ts'
+import { createSuggested } from '../messages/suggested.ts'
+import { answeredInPrivate, notReached } from '../messages/told.words.ts'
+
+/** So long whoever was told that they ask too fast is told nothing more of it. */
+const quiet_ms = 60_000
+/** An answer that could not be sent for a day is of no use. */
+const openFor_s = 24 * 3600
+
+export const askedBy = (event: MatrixEvent, room: Room, about?: string): Asked => {
+  const way = callOf(event, room, about)
+  return { id: idOf(way.event), at_ms: event.getTs(), way, openFor_s }
+}
+
+export type AnsweringParts = Pick<MatrixParts, 'settings' | 'assistant' | 'answered' | 'log'> & {
+  readonly client: MatrixClient
+  readonly speaker: Speaker
+  readonly showPictures: ShowPictures
+  readonly sendDocuments: SendDocuments
+  readonly directRoom: DirectRoom
+}
+
+export interface Done {
+  /** The command. */
+  readonly deed: string
+  /** As it is to be typed there; undefined where nothing does. */
+  readonly way: string | undefined
+}
+
+export type Answering = ReturnType<typeof createAnswering>
+
+export function createAnswering(parts: AnsweringParts) {
+  const { client, settings, assistant, answered, log, speaker, showPictures, sendDocuments, directRoom } = parts
+  const { registry } = assistant
+  const self = client.getSafeUserId()
+  const suggested = createSuggested()
+  const hint = createHint(settings.prefix, registry)
+  /** When each was told so last. */
+  const toldTooFast_ms = new Map<string, number>()
+
+  const commandOf = (question: string) => {
+    const command = commandAtStart(question, registry.vocabulary)
+    return command && registry.get(command.name)
+  }
+  /** Not what could not be read, nor what would change again what is kept. */
+  const mayAskAgain = (question: string): boolean =>
+    commandOf(question)?.changes === undefined && commandOf(question) !== undefined
+  const changesWhatIsKept = ({ command }: Reply): boolean => registry.find(command)?.changes ?? false
+  const rendered = (reply: Reply, room: Room, open?: Layer) =>
+    renderReply(reply, { open, once: changesWhatIsKept(reply), hint: isDirect(client, room) ? undefined : hint })
+
+  const note = (given: AnsweredQuestion): Promise<void> =>
+    answered.record(given).catch(error => log.error({ error: describeError(error) }, 'an answer was not noted'))
+
+  const givenIn = (room: Room, { event, asker }: Call, answer: string): AnsweredQuestion => ({
+    place: idOf(room.roomId),
+    askedBy: idOf(asker),
+    questionMessage: idOf(event),
+    answerMessage: idOf(answer),
+    question: '',
+    answeredAt: new Date(),
+  })
+
+  /** Whoever asks too fast is told so, and then nothing for a while. */
+  function saysOnce(asker: string): boolean {
+    const isAgain = Date.now() - (toldTooFast_ms.get(asker) ?? 0) < quiet_ms
+    if (!isAgain) toldTooFast_ms.set(asker, Date.now())
+    return !isAgain
+  }
+
+  const tell = async (call: Call, room: Room, said: Said): Promise<void> => {
+    const answer = await speaker.tell(call, room, said)
+    if (answer !== undefined) await note(givenIn(room, call, answer))
+  }
+
+  /** What is for the asker alone, asked in a room in which others read along. */
+  async function givePrivately(asked: Asked, room: Room, reply: Reply, question: string): Promise<void> {
+    const call = asked.way as Call
+    const direct = await directRoom(call.asker)
+    if (!direct) {
+      await tell(call, room, notReached)
+      return assistant.delivered({ asked })
+    }
+    const occasion = { ...occasionOf(client, room, call.asker), place: { id: idOf(direct.roomId), direct: true } }
+    const alone = mayAskAgain(reply.question ?? '') ? await assistant.answer(reply.question ?? '', occasion) : reply
+    await speaker.tell(call, room, answeredInPrivate, `${call.event} told`)
+    await give({ ...asked, way: { event: call.event, asker: call.asker } }, direct, alone, question)
+  }
+
+  /** Gives the answer to `question`, which is what asked where it is absent. */
+  async function give(asked: Asked, room: Room, reply: Reply, question = asked.id): Promise<void> {
+    const call = asked.way as Call
+    if (reply.tooFast && !saysOnce(call.asker)) return
+    if (isPersonal(reply.command) && !isDirect(client, room)) return givePrivately(asked, room, reply, question)
+    const answer = await speaker.answer(call, room, rendered(reply, room))
+    if (answer === undefined) return assistant.delivered({ asked })
+    const given = { ...givenIn(room, call, answer), questionMessage: question, question: reply.question ?? '' }
+    await note(given)
+    suggested.keep(answer, reply.followUps)
+    if (!changesWhatIsKept(reply)) speaker.offer(room, answer, signsOf(reply))
+    await showPictures(call, room, given, reply)
+    await sendDocuments(call, room, reply)
+    await assistant.delivered({ asked })
+  }
+
+  return {
+    /** What the message asks, said in words of its own or in those of an edit of it. */
+    askingIn(event: MatrixEvent, room: Room, original: MatrixEvent | undefined = event): Asking | undefined {
+      const message = messageIn(event, original)
+      const name = room.getMember(self)?.name ?? self
+      return message && readAsking(message, { prefix: settings.prefix, self, name, direct: isDirect(client, room) })
+    },
+
+    /** Undefined where the message is talk among people. */
+    async questionIn({ repliesTo, words, addressed }: Asking): Promise<string | Question | undefined> {
+      const amended = repliesTo && (await amendedQuestion(idOf(repliesTo), words, answered, registry.vocabulary))
+      return amended || (addressed ? words || 'help' : undefined)
+    },
+
+    ask: (question: string | Question, room: Room, person: string, asked?: Asked): Promise<Reply> =>
+      assistant.answer(question, { ...occasionOf(client, room, person), ...(asked && { asked }) }),
+
+    give,
+    /** Says so in reply, once. */
+    tell,
+
+    /** Puts the reply in the place of the answer, because of what was edited or tapped. */
+    async replace(because: MatrixEvent, room: Room, answer: AnsweredQuestion, reply: Reply, open?: Layer) {
+      const words = rendered(reply, room, open)
+      await speaker.replace(because, room, matrixIdOf(answer.answerMessage), matrixIdOf(answer.askedBy), words)
+      await note(answer)
+    },
+
+    /** What was done about the answer is not done again, should its event come again. */
+    dealtWith: (event: MatrixEvent, answer: AnsweredQuestion): Promise<void> => {
+      const id = event.getId() ?? ''
+      return note({
+        ...answer,
+        questionMessage: idOf(id),
+        answerMessage: `${answer.answerMessage}#${id}`,
+        question: '',
+      })
+    },
+
+    suggestedBelow: suggested.questionsOf,
+    /** What the question, in notation, has changed when it was answered, and what takes that back. */
+    doneBy(question: string, room: Room): Done | undefined {
+      const command = commandOf(question)
+      if (!command?.changes) return undefined
+      const way = takesBack(command.name)
+      const hint = isDirect(client, room) ? way : `${settings.prefix} ${way}`
+      return { deed: command.name, way: way && hint }
+    },
+    mayAskAgain,
+  }
+}

@@ -1,0 +1,85 @@
+// What people do to a question that was answered: they edit it or take it away, and the answer follows.
+
+import type { MatrixEvent, Room } from 'matrix-js-sdk'
+import type { Reply, Verdict } from '../../assistant/reply.ts'
+import type { AnsweredQuestion } from '../../memory/memory.ts'
+import { idOf, matrixIdOf, occasionOf } from '../client/occasion.ts'
+import { callOf } from '../messages/message.ts'
+import { renderText } from '../messages/render.ts'
+import { stillDone, stillDoneThough } from '../messages/told.words.ts'
+import { type Answering, type AnsweringParts, askedBy } from './answering.ts'
+
+const weight: Readonly<Record<Verdict, number>> = { go: 0, 'go with care': 1, 'do not charge': 2 }
+const weighs = ({ verdict }: Pick<Reply, 'verdict'>): number => (verdict ? weight[verdict] : 0)
+
+export interface Edits {
+  /** `hear` is for a message that was no question before. */
+  edited(
+    event: MatrixEvent,
+    room: Room,
+    questionId: string,
+    hear: (original: MatrixEvent) => Promise<void>,
+  ): Promise<void>
+  takenAway(event: MatrixEvent, room: Room, questionId: string): Promise<void>
+}
+
+export function createEdits(answering: Answering, parts: AnsweringParts): Edits {
+  const { client, assistant, answered, speaker, showPictures } = parts
+  const { ask, askingIn, dealtWith, doneBy, give, mayAskAgain, questionIn, replace } = answering
+
+  /** What was answered in private stands in another room. */
+  const placeOf = ({ place }: AnsweredQuestion) => client.getRoom(matrixIdOf(place))
+
+  return {
+    async edited(event, room, questionId, hear) {
+      const original = room.findEventById(questionId)
+      const earlier = await answered.byQuestion(idOf(questionId))
+      const sender = event.getSender() ?? ''
+      if (idOf(sender) !== (earlier?.askedBy ?? idOf(original?.getSender() ?? ''))) return
+      if (!earlier) return original && hear(original)
+      const place = placeOf(earlier) ?? room
+
+      const done = doneBy(earlier.question, room)
+      if (done) {
+        const words = renderText(stillDone(done)(await assistant.localeOf(occasionOf(client, room, sender))))
+        await speaker.replace(event, place, matrixIdOf(earlier.answerMessage), sender, words)
+        return dealtWith(event, earlier)
+      }
+      const asking = askingIn(event, room, original)
+      const question = asking && (await questionIn(asking))
+      if (question === undefined) return
+      const before = mayAskAgain(earlier.question) ? await ask(earlier.question, room, sender) : {}
+      const asked = askedBy(event, room, questionId)
+      const reply = await ask(question, room, sender, asked)
+      if (weighs(reply) > weighs(before)) {
+        // Nobody is told of an edit: what has become worse is said anew, and what was said before goes.
+        await give(asked, room, reply, idOf(questionId))
+        await speaker.takeAway(place, matrixIdOf(earlier.answerMessage))
+      } else {
+        const given = { ...earlier, question: reply.question ?? '' }
+        await replace(event, place, given, reply)
+        await showPictures(callOf(event, room, questionId), place, given, reply)
+        await assistant.delivered({ asked })
+      }
+      await dealtWith(event, earlier)
+    },
+
+    async takenAway(event, room, questionId) {
+      const earlier = await answered.byQuestion(idOf(questionId))
+      // A room's redaction of another room's message is none.
+      const isOfRoom = earlier?.place === idOf(room.roomId) || room.findEventById(questionId)?.isRedacted()
+      if (!earlier || !isOfRoom) return
+      const place = placeOf(earlier) ?? room
+      await speaker.takeAway(place, matrixIdOf(earlier.answerMessage))
+      for (let at = 1; ; at += 1) {
+        const picture = await answered.byQuestion(`${earlier.questionMessage}#picture-${at}`)
+        if (!picture) break
+        await speaker.takeAway(place, matrixIdOf(picture.answerMessage))
+      }
+      const done = doneBy(earlier.question, room)
+      const call = { event: event.getId() ?? '', asker: matrixIdOf(earlier.askedBy), about: questionId }
+      if (done) await answering.tell(call, room, stillDoneThough(done))
+      await dealtWith(event, earlier)
+    },
+  }
+}

@@ -1,0 +1,80 @@
+// What was asked while the assistant was away: for an hour, for two days, and for longer than anybody waits.
+
+import { fileURLToPath } from 'node:url'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { Member, until } from '../../support/matrix/member.ts'
+import { type AssistantProcess, assistantProcess } from '../../support/matrix/process.ts'
+import { type Synapse, startSynapse } from '../../support/matrix/synapse.ts'
+
+const later = fileURLToPath(new URL('../../support/matrix/later.ts', import.meta.url))
+const question = '!charge current pack: 3S 720 LiHV charger: 0.5/1/2/4A'
+const save = '!charge kit save name: wren pack: 3S 720 LiHV'
+const hour_s = 3600
+
+let synapse: Synapse
+let assistant: AssistantProcess
+let self: string
+let ada: Member
+let room: string
+
+beforeAll(async () => {
+  synapse = await startSynapse()
+  assistant = await assistantProcess(synapse, 'chargehand')
+  self = assistant.userId
+  await assistant.start()
+  ada = await Member.at(synapse, 'ada')
+  room = await ada.roomWith(self)
+})
+
+afterAll(async () => {
+  ada?.leave()
+  await assistant?.remove()
+  await synapse?.remove()
+})
+
+/** What is said is heard so much later; gives the first answers. */
+async function heardAfter(away_s: number, ...said: readonly string[]): Promise<string[]> {
+  await assistant.stop()
+  const asked: string[] = []
+  for (const words of said) asked.push(await ada.say(room, words))
+  await assistant.start({ NODE_OPTIONS: `--import=${later}`, AHEAD_S: String(away_s) })
+  const answers: string[] = []
+  for (const id of asked) answers.push((await ada.said(room, id, self)).body)
+  return answers
+}
+
+test('an hour late: no plain go, with when it was asked, and asked about before it is saved', async () => {
+  const [calculated = '', saved = '', fire = ''] = await heardAfter(
+    hour_s,
+    question,
+    save,
+    '!charge my pack is on fire',
+  )
+  expect(calculated).toMatch(/^CARE /)
+  expect(calculated).toContain('may have changed since this was asked')
+  expect(calculated).toContain('You asked this 1 h ago.')
+  expect(saved).toContain('Shall I do that: kit save')
+  expect(fire).toMatch(/^NO ⛔ Get away/)
+})
+
+test('two days late: one line, save for an emergency', async () => {
+  const [calculated = '', saved = '', fire = ''] = await heardAfter(
+    49 * hour_s,
+    question,
+    save,
+    '!charge my pack is on fire',
+  )
+  const line = 'This came while I was away; ask again if you still need it.'
+  expect([calculated, saved]).toEqual([line, line])
+  expect(fire).not.toContain(line)
+  expect(fire).toContain('ago')
+})
+
+test('nothing of it is said again by the next start, and nothing was saved', async () => {
+  const before = ada.heard(room, self).length
+  await assistant.stop()
+  await assistant.start()
+  const asked = await ada.say(room, '!charge kit list')
+  expect((await ada.said(room, asked, self)).body).toContain('Nothing is saved by name yet')
+  await until('the list', () => ada.heard(room, self).length === before + 1)
+})

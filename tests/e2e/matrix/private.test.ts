@@ -1,0 +1,123 @@
+// What is for one person alone: it goes to a direct room, opened where there is none, and no other room reads it.
+
+import { Preset } from 'matrix-js-sdk'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { Member, until } from '../../support/matrix/member.ts'
+import { type AssistantProcess, assistantProcess } from '../../support/matrix/process.ts'
+import { type Synapse, startSynapse } from '../../support/matrix/synapse.ts'
+
+let synapse: Synapse
+let assistant: AssistantProcess
+let self: string
+let ada: Member
+let ben: Member
+let room: string
+
+beforeAll(async () => {
+  synapse = await startSynapse()
+  assistant = await assistantProcess(synapse, 'chargehand')
+  self = assistant.userId
+  await assistant.start()
+  ada = await Member.at(synapse, 'ada')
+  ben = await Member.at(synapse, 'ben')
+  room = await ada.roomWith(self, { invite: [self, ben.id], preset: Preset.PublicChat })
+  await ben.client.joinRoom(room)
+})
+
+afterAll(async () => {
+  ada?.leave()
+  ben?.leave()
+  await assistant?.remove()
+  await synapse?.remove()
+})
+
+const invitedBy = (member: Member): string[] =>
+  member.client
+    .getRooms()
+    .filter(one => one.getMyMembership() === 'invite')
+    .map(one => one.roomId)
+
+async function asked(words: string, by = ada): Promise<string> {
+  return (await by.said(room, await by.say(room, `!charge ${words}`), self)).body
+}
+
+/** What the assistant says there, decrypted, one message of many. */
+async function toldIn(direct: string, member: Member, at: number): Promise<Record<string, unknown>> {
+  const event = await until(`message ${at} in private`, () => member.heard(direct, self)[at])
+  await until('it decrypts', () => !event.isEncrypted() || event.getClearContent() !== null)
+  return event.getContent()
+}
+
+describe('a direct room', () => {
+  let direct: string
+
+  test('is opened for an export that was asked for among others', async () => {
+    await asked('kit save name: wren pack: 3S 720 LiHV')
+    expect(await asked('export me')).toBe('I have answered you in private.')
+    direct = await until('an invite', () => invitedBy(ada)[0])
+    await ada.client.joinRoom(direct)
+    expect((await toldIn(direct, ada, 0)).body).toContain('Records that I keep about you')
+    expect(await toldIn(direct, ada, 1)).toMatchObject({ msgtype: 'm.file', filename: 'about-me.json' })
+    expect(ada.client.getRoom(direct)?.hasEncryptionStateEvent()).toBe(true)
+    expect(ada.heard(room, self).some(event => JSON.stringify(event.getContent()).includes('Records'))).toBe(false)
+  })
+
+  test('is the same for the next: the result of a lesson, a list of reminders', async () => {
+    await asked('lesson ask lesson: c-rate')
+    expect(await asked('lesson answer a')).toBe('I have answered you in private.')
+    expect(await asked('remind list')).toBe('I have answered you in private.')
+    expect((await toldIn(direct, ada, 3)).body).toContain('no reminder')
+    expect(invitedBy(ada)).toEqual([])
+  })
+
+  test('takes a reminder that was set among others', async () => {
+    expect(await asked('remind me in: 1min')).toContain('in a direct message')
+    const before = ada.heard(room, self).length
+    const reminder = await until('the reminder', () => ada.heard(direct, self)[4], 90_000)
+    await until('it decrypts', () => reminder.getClearContent() !== null)
+    expect(reminder.getContent()).toMatchObject({ msgtype: 'm.text', 'm.mentions': { user_ids: [ada.id] } })
+    expect(ada.heard(room, self)).toHaveLength(before)
+  })
+
+  test('of whom has left it: the room is only told that', async () => {
+    await ada.client.leave(direct)
+    await until('the assistant sees it', () => ada.client.getRoom(direct)?.getMyMembership() === 'leave')
+    expect(await asked('export me')).toBe('I could not reach you in private.')
+  })
+
+  test('is not needed by whoever asks in one', async () => {
+    const own = await ben.roomWith(self, { preset: Preset.TrustedPrivateChat, is_direct: true, name: '' })
+    const list = await ben.say(own, 'remind list')
+    expect((await ben.said(own, list, self)).body).toContain('no reminder')
+    expect(invitedBy(ben)).toEqual([])
+  })
+})
+
+describe('hints', () => {
+  test('carry the prefix among others, and none in a direct room', async () => {
+    expect(await asked('kit list', ben)).toContain(': !charge kit save name:')
+    const own = ben.client.getRooms().find(one => one.roomId !== room)?.roomId ?? ''
+    const list = await ben.say(own, 'kit list')
+    expect((await ben.said(own, list, self)).body).toContain(': kit save name:')
+    expect(await asked('current pack: 3S', ben)).toContain('!charge')
+  })
+})
+
+test('in a thread what goes on from an answer needs no prefix, and talk is left alone', async () => {
+  const root = await ada.say(room, '!charge time pack: 3S 720 LiHV current: 1A from: 3.7V')
+  const answer = (await ada.answer(room, root, self)).getId()
+  const inThread = (last: string | undefined) => ({
+    'm.relates_to': {
+      rel_type: 'm.thread',
+      event_id: root,
+      is_falling_back: true,
+      'm.in_reply_to': { event_id: last },
+    },
+  })
+  const thanks = await ada.say(room, 'nice, thank you', inThread(answer))
+  const next = await ada.say(room, 'and at 0.5A?', inThread(answer))
+  const said = await ada.said(room, next, self)
+  expect(said.body).toMatch(/0\.5 ?A/)
+  expect(said['m.relates_to']).toMatchObject({ rel_type: 'm.thread', event_id: root })
+  expect(ada.answersTo(room, thanks, self)).toHaveLength(0)
+})
