@@ -44,8 +44,9 @@ export function createRepeats(registry: Registry): Repeats {
     }
     const reply = await answer({ ...conversation, keep })
     const isOfValues = !looked.missed() && !looked.isPersonal() && !reply.problem && reply.charts.length === 0
-    if (given.size >= mostKept) given.clear()
     if (isOfValues) given.set(key, { reply, kept })
+    const [oldest] = given.keys()
+    if (given.size > mostKept && oldest !== undefined) given.delete(oldest)
     return reply
   }
 }
