@@ -48,7 +48,7 @@ export const candidatesOf = lately((text: string): readonly Candidate[] => {
   const sentence = new Sentence(plainText(text.slice(0, longestText)))
   const found: Found[] = []
   for (const family of families) found.push(...family(sentence, found))
-  return ordered(unique(found).map(one => candidateOf(sentence, one)))
+  return ordered(found.map(one => candidateOf(sentence, one)))
 })
 
 function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack }: Found): Candidate {
@@ -127,17 +127,6 @@ const isTaken = (sentence: Sentence, first: number, after: number): true | undef
 function isNear(sentence: Sentence, first: number, after: number, words: ReadonlySet<string>): true | undefined {
   const near = [first - 4, first - 3, first - 2, first - 1, after, after + 1, after + 2, after + 3]
   return near.some(at => words.has(sentence.word(at))) ? true : undefined
-}
-
-/** The surest of those that say the same of the same words. */
-function unique(found: readonly Found[]): readonly Found[] {
-  const best = new Map<string, Found>()
-  for (const one of found) {
-    const key = `${one.kind} ${one.first} ${one.after} ${one.text}`
-    const known = best.get(key)
-    if (!known || known.score < one.score) best.set(key, one)
-  }
-  return [...best.values()]
 }
 
 /** By place; among those that overlap, in a chain of any length, the surest of the most words first. */

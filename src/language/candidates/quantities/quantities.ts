@@ -116,7 +116,6 @@ function gaugeBefore(sentence: Sentence, first: number): readonly Found[] {
   const hyphen = /^[-#]$/.test(sentence.word(first + 1)) ? first + 2 : first + 1
   const numeral = sentence.numerals[hyphen]
   if (!numeral || !Number.isInteger(numeral.value) || numeral.value > 40 || numeral.needsUnit) return none
-  if (sentence.measures[first - 1]?.some(({ dimension }) => dimension === 'gauge')) return none
   return [{ kind: 'gauge', text: `AWG ${numeral.decimal}`, first, after: numeral.after, score: 0.95 }]
 }
 
@@ -124,14 +123,10 @@ const wireWords = wordSet(
   'csa flex drum reel rated strand extension nickel wire wires cable lead leads silicone mm2 cross section awg gauge thickness core thin thick square',
 )
 
-/** "2.5mm cable" is a cross-section in the trade. */
+/** "14 cable", "2.5 silicone wire": a gauge or a cross-section. */
 function wireMillimetres(sentence: Sentence, first: number, wire: boolean): readonly Found[] {
-  const measure = sentence.measures[first]?.find(({ dimension }) => dimension === 'length')
   const numeral = sentence.numerals[first]
   if (!wire || !numeral || numeral.needsUnit || numeral.value > 50 || numeral.value < 0.1) return none
-  if (measure && sentence.word(measure.after - 1) === 'mm') {
-    return [foundOf(measure, 'gauge', `${measure.decimal}mm²`, 0.6)]
-  }
   if (!sentence.bareNumeral(first)) return none
   const gauge = Number.isInteger(numeral.value) && numeral.value >= 8
   const text = gauge ? `AWG ${numeral.decimal}` : `${numeral.decimal}mm²`
