@@ -31,12 +31,9 @@ export function readPairs(text: string, command: CommandWords, inSentence = fals
     const name = typed.toLowerCase()
     if (!known(name)) throw unknownOption(typed, text, command)
     if (Object.hasOwn(options, name)) {
-      throw new Problem({
-        what: saidTwice(name),
-        token: `${typed}:`,
-        expected: sayOnce(name),
-        example: `${command.name} ${text.slice(0, match.index).trim()}`,
-      })
+      const once = `${command.name} ${text.slice(0, match.index).trim()}`
+      const problem = { what: saidTwice(name), token: `${typed}:`, expected: sayOnce(name), example: once }
+      throw new Problem(problem).offering([{ label: once, question: once }])
     }
     const value = text.slice(match.index + match[0].length, found[index + 1]?.index)
     options[name] = value.replace(/[ ,;]+$/, '')
@@ -50,10 +47,12 @@ const takesAll = (name: string, { options }: CommandWords): boolean =>
 function unknownOption(typed: string, text: string, { name, options }: CommandWords): Problem {
   const names = options.map(option => option.name)
   const near = nearest(typed.toLowerCase(), names)
-  return new Problem({
+  const mended = near && `${name} ${text.replace(typed, near).trim()}`
+  const problem = new Problem({
     what: takesNone(name, shortened(typed), near),
     token: `${shortened(typed)}:`,
     expected: oneOfDetails(names),
-    example: near ? `${name} ${text.replace(typed, near).trim()}` : name,
+    example: mended ?? name,
   })
+  return mended === undefined ? problem : problem.offering([{ label: mended, question: mended }])
 }

@@ -9,8 +9,8 @@ export const sayOnce = told(({ say, own }, name: string) => say`${own(name)} onc
 /** `near` is the detail that was probably meant. */
 export const takesNone = told(({ say, own }, command: string, typed: string, near: string | undefined) =>
   near === undefined
-    ? say`${own(command)} takes no "${own(typed)}".`
-    : say`${own(command)} takes no "${own(typed)}". Did you mean "${own(near)}"?`,
+    ? say`"${own(command)}" takes no "${own(typed)}".`
+    : say`"${own(command)}" takes no "${own(typed)}". Did you mean "${own(near)}"?`,
 )
 
 export const oneOfDetails = told(({ say, own }, names: readonly string[]) =>
