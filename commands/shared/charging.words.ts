@@ -5,7 +5,7 @@ import type { Locale } from '../../src/ground/locale.ts'
 import type { ofCharge } from './charging.ts'
 
 export const ofChargeWords = ({ say }: Locale): Readonly<Record<keyof typeof ofCharge, OptionWords>> => ({
-  pack: { about: say`cells, capacity and chemistry`, as: text => text },
+  pack: { about: say`the pack as its label says (cells, mAh, type)`, as: text => text },
   charger: {
     about: say`the currents it offers, and what else you know of it`,
     as: text => say`on a charger with ${text}`,

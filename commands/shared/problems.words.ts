@@ -18,7 +18,7 @@ export const endBelow = told(
 
 export const packWanted: Said = ({ say }) => say`I need the pack or its chemistry: the same volts mean other charges.`
 export const packOrItsKind: Said = ({ say, own }) =>
-  say`pack: cells, capacity and chemistry, or chemistry: ${own(anyChemistry)}, with the cells before it if you like (${own('3S LiPo')})`
+  say`pack: cells, mAh and type, or chemistry: ${own(anyChemistry)}, with the cells before it if you like (${own('3S LiPo')})`
 
 export const onlyOne: Said = ({ say }) => say`That is one pack; I need two or more to compare.`
 export const twoOrMore: Said = ({ say }) => say`two or more packs with ";" between them`

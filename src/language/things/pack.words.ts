@@ -2,7 +2,7 @@
 
 import { type Said, told } from '../../ground/locale.ts'
 
-export const aPack: Said = ({ say }) => say`a pack: cells in series (1S to 14S), capacity and chemistry`
+export const aPack: Said = ({ say }) => say`a pack: cells in a row (1S to 14S), mAh and type, as 3S 720 LiHV`
 export const aRate: Said = ({ say }) => say`a rate`
 export const resistancePerCell: Said = ({ say }) => say`a resistance per cell`
 export const capacityWithUnit: Said = ({ say }) => say`a capacity from 20 mAh to 60 Ah, with its unit`
