@@ -2,12 +2,12 @@
 
 import { brotliCompressSync, brotliDecompressSync } from 'node:zlib'
 
-type List = Uint8Array | Int8Array | Uint32Array
+type List = Int8Array | Uint16Array | Uint32Array
 
 /** The same list gives the same text. */
 export const packed = (list: List): string =>
   brotliCompressSync(new Uint8Array(list.buffer, list.byteOffset, list.byteLength)).toString('base64')
 
-/** In a buffer of their own: numbers of four bytes must stand where four divides the place. */
+/** In a buffer of their own: numbers of several bytes must stand where so many divide the place. */
 export const unpacked = (text: string): ArrayBuffer =>
   new Uint8Array(brotliDecompressSync(Buffer.from(text, 'base64'))).buffer

@@ -14,20 +14,25 @@ import errors from './entries/errors.json' with { type: 'json' }
 import field from './entries/field.json' with { type: 'json' }
 import fireKit from './entries/fire-kit.json' with { type: 'json' }
 import flying from './entries/flying.json' with { type: 'json' }
+import houseRules from './entries/house-rules.json' with { type: 'json' }
 import labels from './entries/labels.json' with { type: 'json' }
 import leads from './entries/leads.json' with { type: 'json' }
 import mains from './entries/mains.json' with { type: 'json' }
 import meters from './entries/meters.json' with { type: 'json' }
 import otherTypes from './entries/other-types.json' with { type: 'json' }
+import packs from './entries/packs.json' with { type: 'json' }
 import parallel from './entries/parallel.json' with { type: 'json' }
 import places from './entries/places.json' with { type: 'json' }
+import plugs from './entries/plugs.json' with { type: 'json' }
 import storage from './entries/storage.json' with { type: 'json' }
+import travel from './entries/travel.json' with { type: 'json' }
 import warmth from './entries/warmth.json' with { type: 'json' }
 import type { HandbookEntry } from './entry.ts'
 
 /** In each theme related entries stand together. A test checks their form. */
 export const handbook: readonly HandbookEntry[] = [
   ...basics,
+  ...packs,
   ...labels,
   ...charging,
   ...chargers,
@@ -36,14 +41,17 @@ export const handbook: readonly HandbookEntry[] = [
   ...storage,
   ...warmth,
   ...places,
+  ...houseRules,
   ...fireKit,
   ...alarms,
   ...errors,
   ...damaged,
   ...disposal,
+  ...travel,
   ...mains,
   ...field,
   ...leads,
+  ...plugs,
   ...parallel,
   ...meters,
   ...flying,

@@ -30,7 +30,7 @@ export function condensed(learned: Learned, words: Uint32Array, intents: number)
     intents,
     features: Uint32Array.from(kept.features),
     starts: Uint32Array.from(kept.starts),
-    of: Uint8Array.from(kept.of),
+    of: Uint16Array.from(kept.of),
     weights: Int8Array.from(kept.weights),
     words,
   }

@@ -15,7 +15,7 @@ export interface Model {
   /** Where the weights of a feature begin; one more, where the last end. */
   readonly starts: Uint32Array
   /** For each weight, of which intent it is, and the weight. */
-  readonly of: Uint8Array
+  readonly of: Uint16Array
   readonly weights: Int8Array
   /** Hashes of the words that are known, rising. */
   readonly words: Uint32Array

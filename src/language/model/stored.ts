@@ -16,7 +16,7 @@ export interface StoredModel {
 }
 
 export function stored({ intents, temperature, unit, features, starts, of, weights, words }: Model): StoredModel {
-  const counts = Uint8Array.from(features, (_, place) => (starts[place + 1] ?? 0) - (starts[place] ?? 0))
+  const counts = Uint16Array.from(features, (_, place) => (starts[place + 1] ?? 0) - (starts[place] ?? 0))
   return {
     intents,
     temperature,
@@ -31,7 +31,7 @@ export function stored({ intents, temperature, unit, features, starts, of, weigh
 
 /** Takes a few milliseconds. */
 export function readModel({ intents, temperature, unit, ...lists }: StoredModel): Model {
-  const counts = new Uint8Array(unpacked(lists.counts))
+  const counts = new Uint16Array(unpacked(lists.counts))
   const starts = new Uint32Array(counts.length + 1)
   counts.forEach((count, place) => {
     starts[place + 1] = (starts[place] ?? 0) + count
@@ -42,7 +42,7 @@ export function readModel({ intents, temperature, unit, ...lists }: StoredModel)
     unit,
     features: rising(lists.features),
     starts,
-    of: new Uint8Array(unpacked(lists.of)),
+    of: new Uint16Array(unpacked(lists.of)),
     weights: new Int8Array(unpacked(lists.weights)),
     words: rising(lists.words),
   }
