@@ -4,6 +4,7 @@ import alarms from './entries/alarms.json' with { type: 'json' }
 import assistant from './entries/assistant.json' with { type: 'json' }
 import balance from './entries/balance.json' with { type: 'json' }
 import basics from './entries/basics.json' with { type: 'json' }
+import bench from './entries/bench.json' with { type: 'json' }
 import chargers from './entries/chargers.json' with { type: 'json' }
 import charging from './entries/charging.json' with { type: 'json' }
 import club from './entries/club.json' with { type: 'json' }
@@ -13,8 +14,10 @@ import disposal from './entries/disposal.json' with { type: 'json' }
 import errors from './entries/errors.json' with { type: 'json' }
 import field from './entries/field.json' with { type: 'json' }
 import fireKit from './entries/fire-kit.json' with { type: 'json' }
+import fitting from './entries/fitting.json' with { type: 'json' }
 import flying from './entries/flying.json' with { type: 'json' }
 import houseRules from './entries/house-rules.json' with { type: 'json' }
+import hut from './entries/hut.json' with { type: 'json' }
 import labels from './entries/labels.json' with { type: 'json' }
 import leads from './entries/leads.json' with { type: 'json' }
 import mains from './entries/mains.json' with { type: 'json' }
@@ -36,12 +39,14 @@ export const handbook: readonly HandbookEntry[] = [
   ...labels,
   ...charging,
   ...chargers,
+  ...bench,
   ...balance,
   ...cutoff,
   ...storage,
   ...warmth,
   ...places,
   ...houseRules,
+  ...hut,
   ...fireKit,
   ...alarms,
   ...errors,
@@ -55,6 +60,7 @@ export const handbook: readonly HandbookEntry[] = [
   ...parallel,
   ...meters,
   ...flying,
+  ...fitting,
   ...otherTypes,
   ...club,
   ...assistant,
