@@ -58,7 +58,7 @@ describe('what the handbook has nothing on', () => {
   })
 
   it('is answered by what the nearest entries say, each by its name, without choosing between them', async () => {
-    const reply = await asking.ask('the meter in our old van')
+    const reply = await asking.ask('the boxes in our old van')
     expect(reply.headline).toMatch(/^Which of these do you mean\? ".+": .+/)
   })
 })

@@ -26,7 +26,7 @@ const schema = z.array(
     id: z.string().regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/),
     // On a button and in a list of choices.
     title: z.string().min(5).max(80),
-    questions: z.array(line).min(6).max(30),
+    questions: z.array(line).min(6).max(50),
     answer: z.tuple([line, line]),
     why: line,
     do: line,
