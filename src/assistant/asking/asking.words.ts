@@ -1,6 +1,7 @@
-// What is said of details that are missing, of a question that holds nothing, and of a fault of our own.
+// What is said of details that are missing, of too much at once, of a question that holds nothing, and of a fault of our own.
 
 import { type Locale, told } from '../../ground/locale.ts'
+import { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
 
 export const nothingAsked = ({ say }: Locale): Text => say`(nothing)`
@@ -14,3 +15,9 @@ export const askedAgo = (ago_s: number, { say, show }: Locale): Text => say`You 
 export const needed = told(({ say, own }, option: string, about: string, readsAsThing: boolean) =>
   readsAsThing ? say`I need the ${own(option)} to answer that.` : say`I need to know ${own(about)}.`,
 )
+
+export const tooMuchAtOnce = new Problem({
+  what: ({ say }) => say`That is too much at once: ask again in a minute.`,
+  expected: ({ say }) => say`a minute until the questions before it are done`,
+  example: 'help',
+})

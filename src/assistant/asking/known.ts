@@ -18,6 +18,7 @@ import type { Registry } from '../registry.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { alternatives } from './alternatives.ts'
 import type { Around, Known } from './around.ts'
+import { tooMuchAtOnce } from './asking.words.ts'
 import { sureOf, unsure } from './confirming.ts'
 import { dangerReply, dangersAt } from './danger-first.ts'
 import { faultReply, problemReply } from './failures.ts'
@@ -26,7 +27,6 @@ import { lateness } from './late.ts'
 import { notRead, notSaved } from './lookup.words.ts'
 import { keptFor, notesOffered } from './remembering.ts'
 import { toldWith, withTold } from './told-with.ts'
-import { tooMuchAtOnce } from './too-much.words.ts'
 
 export async function answerKnown(around: Around, known: Known): Promise<Reply> {
   const { registry, conversation, onFault } = around

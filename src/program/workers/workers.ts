@@ -2,7 +2,7 @@
 
 import { availableParallelism } from 'node:os'
 import { Piscina, queueOptionsSymbol } from 'piscina'
-import { tooMuchAtOnce } from '../../assistant/asking/too-much.words.ts'
+import { tooMuchAtOnce } from '../../assistant/asking/asking.words.ts'
 import type { Draw } from '../../assistant/draw.ts'
 import type { Turn } from '../../assistant/occasion.ts'
 import type { FieldPlan, FieldSession } from '../../charging/plan/field.ts'
