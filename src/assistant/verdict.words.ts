@@ -113,10 +113,15 @@ const isFraming = ({ key }: Pick<Saying, 'key'>): boolean => (ofPack as readonly
 /** What must be known before the answer: dangers and limits first, then what the answer stands under. */
 export function leadOf(settled: Settled, locale: Locale): readonly Text[] {
   const musts = weighing(settled, 'must', locale)
-  return [...musts.filter(one => !isFraming(one)).slice(0, mostLeads), ...musts.filter(isFraming)].map(
-    ({ names, lines }) => spoken(names, lines.slice(0, 1), locale),
+  const [framing, others] = [musts.filter(isFraming), musts.filter(one => !isFraming(one))]
+  // Of several packs one frame is enough: what holds of any.
+  const frames = [...Map.groupBy(framing, ({ key }) => key).values()].map(([first, ...more]) =>
+    more.length === 0 ? spokenFirst(first as Saying, locale) : joined((first as Saying).lines.slice(-1)),
   )
+  return [...others.slice(0, mostLeads).map(one => spokenFirst(one, locale)), ...frames]
 }
+
+const spokenFirst = ({ names, lines }: Saying, locale: Locale): Text => spoken(names, lines.slice(0, 1), locale)
 
 /** A lead that ends in a colon frames what comes after it. */
 export const underLead = (leads: readonly Text[], answer: readonly Text[]): readonly Text[] => {

@@ -13,8 +13,14 @@ export const doubtWords: WordsOf<typeof doubts> = locale => {
   const { say, show, own } = locale
   return {
     chemistryAssumed: ({ found: { known } }) => {
-      const { chemistry, series } = known.situation.pack as Pack
-      return [say`If it is ${own(chemistry.name)} (${show.voltage(series * chemistry.nominal_V.value)} printed on it):`]
+      const { pack, kindOnly } = known.situation
+      const { chemistry, series } = pack as Pack
+      const name = own(chemistry.name)
+      const ofAny = say`If it is ${name}, as most are (the volts printed on it tell):`
+      // Without a pack there is nothing on which volts are printed.
+      return kindOnly && series === 1
+        ? [ofAny]
+        : [say`If it is ${name} (${show.voltage(series * chemistry.nominal_V.value)} printed on it):`, ofAny]
     },
     cellsUnknown: () => [say`The number of cells was not said, so volts are those of one cell.`],
     toldBefore: ({ found }) => {

@@ -23,6 +23,15 @@ const later = (minutes: number): void => {
 const spaced = (text: string): string => text.replaceAll(/\s/g, ' ')
 const setCurrent = ({ figures }: Reply): number | undefined => figures.find(({ key }) => key === 'setCurrent')?.value
 
+describe('packs of several kinds', () => {
+  it('stand under one doubt, and each gets its setting', async () => {
+    const { headline } = await asking.ask('amps for a 2S 700 and a 5S 900')
+    expect(spaced(headline)).toMatch(/^If it is LiPo, as most are \(the volts printed on it tell\): Both packs/)
+    expect(spaced(headline)).toMatch(/2S 700mAh LiPo[^,.]* at 0\.7 A/)
+    expect(spaced(headline)).toMatch(/5S 900mAh LiPo[^,.]* at 0\.9 A/)
+  })
+})
+
 describe('values and nothing else', () => {
   it.each(['1C', '14V', '25 min', '2A'])('say nothing of what is wanted: %s', async text => {
     const { command, problem, followUps } = await asking.ask(text)
