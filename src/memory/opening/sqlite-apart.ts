@@ -45,6 +45,19 @@ class ApartDriver implements Driver {
   async init(): Promise<void> {
     this.#reader = openSqlite(this.#file)
     this.#reader.prepare(waitLess).run([])
+    // Begun now, it is there when the first is to be written.
+    this.#begin().unref()
+  }
+
+  #begin(): Worker {
+    const gone = () => {
+      this.#writer = undefined
+    }
+    this.#writer ??= new Worker(new URL('./sqlite-writer.ts', import.meta.url), { workerData: this.#file }).once(
+      'exit',
+      gone,
+    )
+    return this.#writer
   }
 
   async acquireConnection(): Promise<Lent> {
@@ -64,13 +77,7 @@ class ApartDriver implements Driver {
     answered(this.#reader as SqliteDatabase, sql, parameters)
 
   async write(sql: string, parameters: readonly unknown[]): Promise<QueryResult<unknown>> {
-    this.#writer ??= new Worker(new URL('./sqlite-writer.ts', import.meta.url), { workerData: this.#file }).once(
-      'exit',
-      () => {
-        this.#writer = undefined
-      },
-    )
-    const writer = this.#writer
+    const writer = this.#begin()
     // The program ends when nothing is left to be written.
     writer.ref()
     writer.postMessage({ sql, parameters })
