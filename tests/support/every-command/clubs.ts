@@ -60,10 +60,14 @@ export async function openClubs(): Promise<Clubs> {
       if (!given) return undefined
       const [before, after] = around?.(scene, write) ?? []
       if (before !== undefined) await done(before, scene.club)
-      const question = { command, options: withoutUnset(given) }
+      // Also with the question: nothing that was asked before without it may be handed out again.
+      const question = { command, options: withoutUnset(given), told: dangers.length > 0 ? dangers : undefined }
       const occasion = at(scene.club, { ...member, asker: { ...member.asker, id: `room:${askers++}` } })
       told = dangers
-      const reply = await asking.assistant.answer(style.apart ? question : writeQuestion(question), occasion)
+      const reply = await asking.assistant.answer(
+        style.apart ? question : writeQuestion({ ...question, told: [] }),
+        occasion,
+      )
       told = []
       if (after !== undefined) await done(after, scene.club)
       expect(asking.faults).toEqual([])

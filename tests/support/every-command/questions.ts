@@ -173,6 +173,8 @@ export const askedAs: Readonly<Record<string, AskedAs | NoBattery>> = {
     }),
   },
   'log show': { because: 'it judges what was noted; the charges to come are asked with other commands' },
+  'log import': keeps,
+  'log export': keeps,
   'log meter': keeps,
   'log undo': keeps,
   lead: { because: 'it is about wire' },

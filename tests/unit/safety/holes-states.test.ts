@@ -89,7 +89,7 @@ describe('0 % and "dead" tell too little', () => {
 })
 
 it('the care for warm cells is the same where percent and volts tell the same start', async () => {
-  const asked = (from: string) => ask(`current pack: 2S 12000mAh LiPo from: ${from} temperature: 35°C`)
+  const asked = (from: string) => ask(`current pack: 2S 12000mAh LiPo from: ${from} temperature: 36°C`)
   expect((await asked('23%')).verdict).toBe('go with care')
   expect((await asked('3.70824V per cell')).verdict).toBe('go with care')
 })
