@@ -1,6 +1,7 @@
 // What was asked while the assistant was away: for an hour, for two days, and for longer than anybody waits.
 
 import { fileURLToPath } from 'node:url'
+import { Preset } from 'matrix-js-sdk'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { Member, until } from '../../support/matrix/member.ts'
 import { type AssistantProcess, assistantProcess } from '../../support/matrix/process.ts'
@@ -15,6 +16,7 @@ let synapse: Synapse
 let assistant: AssistantProcess
 let self: string
 let ada: Member
+let bob: Member
 let room: string
 
 beforeAll(async () => {
@@ -23,20 +25,23 @@ beforeAll(async () => {
   self = assistant.userId
   await assistant.start()
   ada = await Member.at(synapse, 'ada')
-  room = await ada.roomWith(self)
+  bob = await Member.at(synapse, 'bob')
+  room = await ada.roomWith(self, { invite: [self, bob.id], preset: Preset.PublicChat })
+  await bob.client.joinRoom(room)
 })
 
 afterAll(async () => {
   ada?.leave()
+  bob?.leave()
   await assistant?.remove()
   await synapse?.remove()
 })
 
-/** What is said is heard so much later; gives the first answers. */
-async function heardAfter(away_s: number, ...said: readonly string[]): Promise<string[]> {
+/** What is said is heard so much later; gives the first answers. A fire of another member stands in no way of Ada's questions. */
+async function heardAfter(away_s: number, ...said: readonly (readonly [Member, string])[]): Promise<string[]> {
   await assistant.stop()
   const asked: string[] = []
-  for (const words of said) asked.push(await ada.say(room, words))
+  for (const [member, words] of said) asked.push(await member.say(room, words))
   await assistant.start({ NODE_OPTIONS: `--import=${later}`, AHEAD_S: String(away_s) })
   const answers: string[] = []
   for (const id of asked) answers.push((await ada.said(room, id, self)).body)
@@ -46,9 +51,9 @@ async function heardAfter(away_s: number, ...said: readonly string[]): Promise<s
 test('an hour late: no plain go, with when it was asked, and asked about before it is saved', async () => {
   const [calculated = '', saved = '', fire = ''] = await heardAfter(
     hour_s,
-    question,
-    save,
-    '!charge my pack is on fire',
+    [ada, question],
+    [ada, save],
+    [bob, '!charge my pack is on fire'],
   )
   expect(calculated).toMatch(/^CARE /)
   expect(calculated).toContain('may have changed since this was asked')
@@ -60,9 +65,9 @@ test('an hour late: no plain go, with when it was asked, and asked about before 
 test('two days late: one line, save for an emergency', async () => {
   const [calculated = '', saved = '', fire = ''] = await heardAfter(
     49 * hour_s,
-    question,
-    save,
-    '!charge my pack is on fire',
+    [ada, question],
+    [ada, save],
+    [bob, '!charge my pack is on fire'],
   )
   const line = 'This came while I was away; ask again if you still need it.'
   expect([calculated, saved]).toEqual([line, line])
