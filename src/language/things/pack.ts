@@ -2,6 +2,7 @@
 
 import type { Pack } from '../../charging/things/pack.ts'
 import { plainText, shortened } from '../../ground/plain-text.ts'
+import { present } from '../../ground/present.ts'
 import { Problem } from '../../ground/problem.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
 import { type Part, readParts } from '../scan/parts.ts'
@@ -62,16 +63,30 @@ function finished(draft: PackDraft): Read<Pack> | undefined {
 }
 
 /** Canonical text; reading it gives the same pack. */
-export function writePack(pack: Pack): string {
-  const { series, parallel, capacity_Ah, chemistry, labelRate_C, dischargeRate_C, cellClass, cellResistance_ohm } = pack
-  const words = [
-    `${series}S${parallel > 1 ? `${parallel}P` : ''}`,
-    writeQuantity(capacity_Ah, 'capacity'),
-    chemistry.name,
-  ]
-  if (cellClass !== undefined) words.push(cellClass)
-  if (dischargeRate_C !== undefined) words.push(`${writeQuantity(dischargeRate_C, 'rate')} discharge`)
-  if (labelRate_C !== undefined) words.push(`${writeQuantity(labelRate_C, 'rate')} charge`)
-  if (cellResistance_ohm !== undefined) words.push(writeQuantity(cellResistance_ohm, 'resistance'))
-  return words.join(' ')
+export const writePack = (pack: Pack): string => writePackParts({ ...pack, chemistry: pack.chemistry.name })
+
+/** What may be told of a pack; the type of its cells by name. */
+export type PackParts = Partial<Omit<Pack, 'chemistry'>> & { readonly chemistry?: string }
+
+/** The parts of a pack that are told, in notation. */
+export function writePackParts(parts: PackParts): string {
+  const {
+    series,
+    parallel = 1,
+    capacity_Ah,
+    chemistry,
+    labelRate_C,
+    dischargeRate_C,
+    cellClass,
+    cellResistance_ohm,
+  } = parts
+  return present([
+    series === undefined ? undefined : `${series}S${parallel > 1 ? `${parallel}P` : ''}`,
+    capacity_Ah === undefined ? undefined : writeQuantity(capacity_Ah, 'capacity'),
+    chemistry,
+    cellClass,
+    dischargeRate_C === undefined ? undefined : `${writeQuantity(dischargeRate_C, 'rate')} discharge`,
+    labelRate_C === undefined ? undefined : `${writeQuantity(labelRate_C, 'rate')} charge`,
+    cellResistance_ohm === undefined ? undefined : writeQuantity(cellResistance_ohm, 'resistance'),
+  ]).join(' ')
 }

@@ -1,5 +1,6 @@
 // Packs as people name them: in full, in part, in any order: "4s1500", "6s 5000 65c lipo", "2200mah 3 cell", "a 1300".
 
+import { writePackParts } from '../../things/pack.ts'
 import type { ToldPack } from '../sentence/candidate.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { wordSet } from '../sentence/tokens.ts'
@@ -78,31 +79,6 @@ function toldOf({ draft }: Run): ToldPack {
   return told.series === undefined && nominal !== undefined ? { ...told, series: nominal } : told
 }
 
-/** The parts that were told, in notation. */
-export function writtenPack(told: ToldPack): string {
-  const {
-    series,
-    parallel = 1,
-    capacity_Ah,
-    chemistry,
-    labelRate_C,
-    dischargeRate_C,
-    cellClass,
-    cellResistance_ohm,
-  } = told
-  return [
-    series !== undefined && `${series}S${parallel > 1 ? `${parallel}P` : ''}`,
-    capacity_Ah !== undefined && `${decimalText(capacity_Ah, 3)}mAh`,
-    chemistry,
-    cellClass,
-    dischargeRate_C !== undefined && `${decimalText(dischargeRate_C)}C discharge`,
-    labelRate_C !== undefined && `${decimalText(labelRate_C)}C charge`,
-    cellResistance_ohm !== undefined && `${decimalText(cellResistance_ohm, 3)}mΩ`,
-  ]
-    .filter(Boolean)
-    .join(' ')
-}
-
 /** Too large to fly, and not so large that it is a slip of the finger. */
 export const feedsBySize = (capacity_Ah = 0): boolean => capacity_Ah > 60 && capacity_Ah <= 400
 
@@ -152,7 +128,7 @@ export const findPacks: Family = sentence => {
 function foundPack(sentence: Sentence, run: Run, score: number): Found {
   const pack = toldOf(run)
   pack.count = countBefore(sentence, run.first)
-  return { kind: 'pack', text: writtenPack(pack), first: run.first, after: run.after, score, pack }
+  return { kind: 'pack', text: writePackParts(pack), first: run.first, after: run.after, score, pack }
 }
 
 function countBefore(sentence: Sentence, first: number): number | undefined {
