@@ -118,15 +118,9 @@ function askedOf(
 /** At noon where no time of the day is told. */
 function momentOf(text: string): Date {
   const [, year, month, date, day2, month2, year2, hour = '12', minute = '0'] = moment.exec(text) ?? []
-  const told = [year ?? year2, month ?? month2, date ?? day2, hour, minute].map(Number) as [
-    number,
-    number,
-    number,
-    number,
-    number,
-  ]
-  const at = new Date(Date.UTC(told[0], told[1] - 1, ...told.slice(2)))
-  if (at.getUTCMonth() !== told[1] - 1 || at.getUTCDate() !== told[2]) throw noDays
+  const [years = 0, months = 0, ...rest] = [year ?? year2, month ?? month2, date ?? day2, hour, minute].map(Number)
+  const at = new Date(Date.UTC(years, months - 1, ...rest))
+  if (at.getUTCMonth() !== months - 1 || at.getUTCDate() !== rest[0]) throw noDays
   return at
 }
 

@@ -3,7 +3,10 @@
 import type { Verdict } from '../charging/envelope/judge.ts'
 import type { Answer, NonEmpty, Reply } from './reply.ts'
 
-const heaviness: readonly (Verdict | undefined)[] = [undefined, 'go', 'go with care', 'do not charge']
+const verdicts: readonly (Verdict | undefined)[] = [undefined, 'go', 'go with care', 'do not charge']
+
+/** The more, the less may be done; none weighs least. */
+export const heaviness = (verdict: Verdict | undefined): number => verdicts.indexOf(verdict)
 
 /** The heavier verdict and the cautions of both; figures and working of the reply come after the answer's own. */
 export function handingOn(answer: Answer, reply: Reply): Answer {
@@ -11,7 +14,7 @@ export function handingOn(answer: Answer, reply: Reply): Answer {
   const isSaid = (key: string) => reply.cautions.some(caution => caution.key === key)
   return {
     ...answer,
-    verdict: heaviness.indexOf(verdict) > heaviness.indexOf(reply.verdict) ? verdict : reply.verdict,
+    verdict: heaviness(verdict) > heaviness(reply.verdict) ? verdict : reply.verdict,
     figures: [...figures, ...reply.figures],
     working: [...working, ...reply.working],
     assumed: [...assumed, ...reply.assumed],

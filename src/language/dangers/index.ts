@@ -33,7 +33,8 @@ export interface DangersIn {
 
 /**
  * Likelihoods from which a danger counts as told and as suspected; with what a rule found, excused or not, or a clue,
- * less is enough; of an emergency that a rule found both likelihoods in one. Chosen on people left out of the training: of their ordinary messages 14 % are suspected or told.
+ * less is enough; of an emergency that a rule found both likelihoods in one. Chosen on people left out of the training:
+ * of their ordinary messages 14 % are suspected or told.
  */
 const likely = {
   told: 0.47,

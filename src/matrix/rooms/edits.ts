@@ -1,7 +1,8 @@
 // What people do to a question that was answered: they edit it or take it away, and the answer follows.
 
 import type { MatrixEvent, Room } from 'matrix-js-sdk'
-import type { Reply, Verdict } from '../../assistant/reply.ts'
+import { heaviness } from '../../assistant/handed-on.ts'
+import type { Reply } from '../../assistant/reply.ts'
 import type { AnsweredQuestion } from '../../memory/memory.ts'
 import { idOf, matrixIdOf, occasionOf } from '../client/occasion.ts'
 import { callOf } from '../messages/message.ts'
@@ -9,8 +10,7 @@ import { renderText } from '../messages/render.ts'
 import { stillDone, stillDoneThough } from '../messages/told.words.ts'
 import { type Answering, type AnsweringParts, askedBy } from './answering.ts'
 
-const weight: Readonly<Record<Verdict, number>> = { go: 0, 'go with care': 1, 'do not charge': 2 }
-const weighs = ({ verdict }: Pick<Reply, 'verdict'>): number => (verdict ? weight[verdict] : 0)
+const weighs = ({ verdict = 'go' }: Pick<Reply, 'verdict'>): number => heaviness(verdict)
 
 export interface Edits {
   /** `hear` is for a message that was no question before. */
