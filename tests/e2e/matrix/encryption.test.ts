@@ -2,29 +2,13 @@
 
 import { createDecipheriv, createHash } from 'node:crypto'
 import { setTimeout as sleep } from 'node:timers/promises'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import { Member, until } from '../../support/matrix/member.ts'
-import { type AssistantProcess, assistantProcess } from '../../support/matrix/process.ts'
-import { type Synapse, startSynapse } from '../../support/matrix/synapse.ts'
+import { expect, test } from 'vitest'
+import { startClub } from '../../support/matrix/club.ts'
+import { until } from '../../support/matrix/member.ts'
 
 const question = '!charge current 3S 720 LiHV on a 0.5/1/2/4A charger'
 
-let synapse: Synapse
-let assistant: AssistantProcess
-let ada: Member
-
-beforeAll(async () => {
-  synapse = await startSynapse()
-  assistant = await assistantProcess(synapse, 'chargehand')
-  await assistant.start()
-  ada = await Member.at(synapse, 'ada')
-})
-
-afterAll(async () => {
-  ada?.leave()
-  await assistant?.remove()
-  await synapse?.remove()
-})
+const { synapse, assistant, ada } = await startClub(['ada'])
 
 test('a question in an encrypted room is answered, encrypted', async () => {
   const room = await ada.roomWith(assistant.userId, { encrypted: true })

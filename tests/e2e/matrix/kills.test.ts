@@ -2,35 +2,17 @@
 // once, and answered once.
 
 import { setTimeout as pause } from 'node:timers/promises'
-import { afterAll, beforeAll, expect, test } from 'vitest'
+import { expect, test } from 'vitest'
 import { openMemory } from '../../../src/memory/opening/open.ts'
-import { Member } from '../../support/matrix/member.ts'
-import { type AssistantProcess, assistantProcess } from '../../support/matrix/process.ts'
-import { type Synapse, startSynapse } from '../../support/matrix/synapse.ts'
+import { startClub } from '../../support/matrix/club.ts'
 
 const kills = Number(process.env.INBOX_KILLS ?? 20)
 const eachRound = 3
 /** From the question to its answer takes about so long. */
 const longestAsking_ms = 900
 
-let synapse: Synapse
-let assistant: AssistantProcess
-let ada: Member
-let room: string
-
-beforeAll(async () => {
-  synapse = await startSynapse()
-  assistant = await assistantProcess(synapse, 'chargehand')
-  await assistant.start()
-  ada = await Member.at(synapse, 'ada')
-  room = await ada.roomWith(assistant.userId, { encrypted: true })
-})
-
-afterAll(async () => {
-  ada?.leave()
-  await assistant?.remove()
-  await synapse?.remove()
-})
+const { assistant, ada } = await startClub(['ada'])
+const room = await ada.roomWith(assistant.userId, { encrypted: true })
 
 test('killed while it is asked, it does all once and answers it once', { timeout: 1_800_000 }, async () => {
   const asked: string[] = []

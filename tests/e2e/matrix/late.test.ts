@@ -1,41 +1,17 @@
 // What was asked while the assistant was away: for an hour, for two days, and for longer than anybody waits.
 
 import { fileURLToPath } from 'node:url'
-import { Preset } from 'matrix-js-sdk'
-import { afterAll, beforeAll, expect, test } from 'vitest'
-import { Member, until } from '../../support/matrix/member.ts'
-import { type AssistantProcess, assistantProcess } from '../../support/matrix/process.ts'
-import { type Synapse, startSynapse } from '../../support/matrix/synapse.ts'
+import { expect, test } from 'vitest'
+import { roomOf, startClub } from '../../support/matrix/club.ts'
+import { type Member, until } from '../../support/matrix/member.ts'
 
 const later = fileURLToPath(new URL('../../support/matrix/later.ts', import.meta.url))
 const question = '!charge current pack: 3S 720 LiHV charger: 0.5/1/2/4A'
 const save = '!charge kit save name: wren pack: 3S 720 LiHV'
 const hour_s = 3600
 
-let synapse: Synapse
-let assistant: AssistantProcess
-let self: string
-let ada: Member
-let bob: Member
-let room: string
-
-beforeAll(async () => {
-  synapse = await startSynapse()
-  assistant = await assistantProcess(synapse, 'chargehand')
-  self = assistant.userId
-  await assistant.start()
-  ada = await Member.at(synapse, 'ada')
-  bob = await Member.at(synapse, 'bob')
-  room = await ada.roomWith(self, { invite: [self, bob.id], preset: Preset.PublicChat })
-  await bob.client.joinRoom(room)
-})
-
-afterAll(async () => {
-  ada?.leave()
-  bob?.leave()
-  await assistant?.remove()
-  await synapse?.remove()
-})
+const { assistant, self, ada, ben } = await startClub(['ada', 'ben'])
+const room = await roomOf([ada, ben], self)
 
 /** What is said is heard so much later; gives the first answers. A fire of another member stands in no way of Ada's questions. */
 async function heardAfter(away_s: number, ...said: readonly (readonly [Member, string])[]): Promise<string[]> {
@@ -53,7 +29,7 @@ test('an hour late: no plain go, with when it was asked, and asked about before 
     hour_s,
     [ada, question],
     [ada, save],
-    [bob, '!charge my pack is on fire'],
+    [ben, '!charge my pack is on fire'],
   )
   expect(calculated).toMatch(/^CARE /)
   expect(calculated).toContain('may have changed since this was asked')
@@ -67,7 +43,7 @@ test('two days late: one line, save for an emergency', async () => {
     49 * hour_s,
     [ada, question],
     [ada, save],
-    [bob, '!charge my pack is on fire'],
+    [ben, '!charge my pack is on fire'],
   )
   const line = 'This came while I was away; ask again if you still need it.'
   expect([calculated, saved]).toEqual([line, line])

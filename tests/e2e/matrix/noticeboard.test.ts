@@ -1,38 +1,16 @@
 // Cards and reminders in Matrix rooms: pinned beside others' pins, edited in place, left alone where people took them away.
 
-import { EventType, Preset } from 'matrix-js-sdk'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { type Content, Member, until } from '../../support/matrix/member.ts'
-import { type AssistantProcess, assistantProcess } from '../../support/matrix/process.ts'
-import { type Synapse, startSynapse } from '../../support/matrix/synapse.ts'
+import { EventType } from 'matrix-js-sdk'
+import { describe, expect, test } from 'vitest'
+import { roomOf, startClub } from '../../support/matrix/club.ts'
+import { type Content, until } from '../../support/matrix/member.ts'
 
-let synapse: Synapse
-let assistant: AssistantProcess
-let self: string
-let ada: Member
-let ben: Member
-
-beforeAll(async () => {
-  synapse = await startSynapse()
-  assistant = await assistantProcess(synapse, 'chargehand')
-  self = assistant.userId
-  await assistant.start()
-  ada = await Member.at(synapse, 'ada')
-  ben = await Member.at(synapse, 'ben')
-})
-
-afterAll(async () => {
-  ada?.leave()
-  ben?.leave()
-  await assistant?.remove()
-  await synapse?.remove()
-})
+const { assistant, self, ada, ben } = await startClub(['ada', 'ben'])
 
 /** A room in which the assistant may pin, with Ben as an ordinary member. */
 async function clubRoom(options: { encrypted?: boolean; powerOfAssistant?: number } = {}): Promise<string> {
   const { powerOfAssistant = 50, encrypted = false } = options
-  const room = await ada.roomWith(self, { encrypted, invite: [self, ben.id], preset: Preset.PublicChat })
-  await ben.client.joinRoom(room)
+  const room = await roomOf([ada, ben], self, { encrypted })
   await ada.client.setPowerLevel(room, self, powerOfAssistant)
   return room
 }

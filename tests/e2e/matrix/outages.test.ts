@@ -2,35 +2,17 @@
 
 import { readdirSync, readFileSync, statSync } from 'node:fs'
 import { join } from 'node:path'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { transactionId } from '../../../src/matrix/messages/send.ts'
 import { openMemory } from '../../../src/memory/opening/open.ts'
-import { Member, until } from '../../support/matrix/member.ts'
-import { type AssistantProcess, assistantProcess } from '../../support/matrix/process.ts'
-import { passwordOf, type Synapse, startSynapse } from '../../support/matrix/synapse.ts'
+import { startClub } from '../../support/matrix/club.ts'
+import { until } from '../../support/matrix/member.ts'
+import { passwordOf } from '../../support/matrix/synapse.ts'
 
 const question = '!charge current pack: 3S 720 LiHV charger: 0.5/1/2/4A'
 
-let synapse: Synapse
-let assistant: AssistantProcess
-let self: string
-let ada: Member
-let room: string
-
-beforeAll(async () => {
-  synapse = await startSynapse()
-  assistant = await assistantProcess(synapse, 'chargehand')
-  self = assistant.userId
-  await assistant.start()
-  ada = await Member.at(synapse, 'ada')
-  room = await ada.roomWith(self, { encrypted: true })
-})
-
-afterAll(async () => {
-  ada?.leave()
-  await assistant?.remove()
-  await synapse?.remove()
-})
+const { synapse, assistant, self, ada } = await startClub(['ada'])
+const room = await ada.roomWith(self, { encrypted: true })
 
 async function expectOneAnswerEach(asked: readonly string[]): Promise<void> {
   for (const id of asked) await ada.answer(room, id, self)

@@ -1,35 +1,12 @@
 // What is for one person alone: it goes to a direct room, opened where there is none, and no other room reads it.
 
 import { Preset } from 'matrix-js-sdk'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { Member, until } from '../../support/matrix/member.ts'
-import { type AssistantProcess, assistantProcess } from '../../support/matrix/process.ts'
-import { type Synapse, startSynapse } from '../../support/matrix/synapse.ts'
+import { describe, expect, test } from 'vitest'
+import { roomOf, startClub } from '../../support/matrix/club.ts'
+import { type Member, until } from '../../support/matrix/member.ts'
 
-let synapse: Synapse
-let assistant: AssistantProcess
-let self: string
-let ada: Member
-let ben: Member
-let room: string
-
-beforeAll(async () => {
-  synapse = await startSynapse()
-  assistant = await assistantProcess(synapse, 'chargehand')
-  self = assistant.userId
-  await assistant.start()
-  ada = await Member.at(synapse, 'ada')
-  ben = await Member.at(synapse, 'ben')
-  room = await ada.roomWith(self, { invite: [self, ben.id], preset: Preset.PublicChat })
-  await ben.client.joinRoom(room)
-})
-
-afterAll(async () => {
-  ada?.leave()
-  ben?.leave()
-  await assistant?.remove()
-  await synapse?.remove()
-})
+const { self, ada, ben } = await startClub(['ada', 'ben'])
+const room = await roomOf([ada, ben], self)
 
 const invitedBy = (member: Member): string[] =>
   member.client

@@ -2,37 +2,14 @@
 
 import { setTimeout as sleep } from 'node:timers/promises'
 import { Preset } from 'matrix-js-sdk'
-import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
+import { roomOf, startClub } from '../../support/matrix/club.ts'
 import { Member, until } from '../../support/matrix/member.ts'
-import { type AssistantProcess, assistantProcess } from '../../support/matrix/process.ts'
-import { type Synapse, startSynapse } from '../../support/matrix/synapse.ts'
 
 const question = 'current pack: 3S 720 LiHV charger: 0.5/1/2/4A'
 
-let synapse: Synapse
-let assistant: AssistantProcess
-let self: string
-let ada: Member
-let ben: Member
-let room: string
-
-beforeAll(async () => {
-  synapse = await startSynapse()
-  assistant = await assistantProcess(synapse, 'chargehand', { MATRIX_INVITES: '@ada:club.test @ben:club.test' })
-  self = assistant.userId
-  await assistant.start()
-  ada = await Member.at(synapse, 'ada')
-  ben = await Member.at(synapse, 'ben')
-  room = await ada.roomWith(self, { invite: [self, ben.id], preset: Preset.PublicChat })
-  await ben.client.joinRoom(room)
-})
-
-afterAll(async () => {
-  ada?.leave()
-  ben?.leave()
-  await assistant?.remove()
-  await synapse?.remove()
-})
+const { synapse, self, ada, ben } = await startClub(['ada', 'ben'], { MATRIX_INVITES: '@ada:club.test @ben:club.test' })
+const room = await roomOf([ada, ben], self)
 
 /** Long enough for an answer that must not come: others take a tenth of it. */
 const quiet_ms = 2_000
