@@ -33,13 +33,7 @@ export function createMatrixNoticeboard(open: MatrixSurface['session']): Noticeb
     if (!room) return { missing: leftRoom }
     const missing = missingPermission(room, 'send messages')
     if (missing !== undefined) return { missing }
-    const told = rendered(reply)
-    const content = {
-      ...told,
-      // Apps show no notification for a notice, not even where it mentions somebody: rule .m.rule.suppress_notices.
-      msgtype: calls === undefined ? told.msgtype : 'm.text',
-      'm.mentions': calls === undefined ? {} : { user_ids: [matrixIdOf(calls)] },
-    }
+    const content = { ...rendered(reply), 'm.mentions': calls === undefined ? {} : { user_ids: [matrixIdOf(calls)] } }
     const eventId = await sender.send(roomId, 'm.room.message', content, key)
     return { place, message: idOf(eventId), link: linkTo(client, roomId, eventId) }
   }

@@ -112,7 +112,18 @@ function listen(
     directRoom,
   })
   const unread = createUnread(client, persistence, log)
-  const ears = createEars({ client, answered, unread, undecryptable, lanes, synced, converse, isUrgent, onFault })
+  const ears = createEars({
+    client,
+    bots: settings.bots,
+    answered,
+    unread,
+    undecryptable,
+    lanes,
+    synced,
+    converse,
+    isUrgent,
+    onFault,
+  })
   let listening = true
 
   client.on(RoomEvent.Timeline, (event, room, toStartOfTimeline, removed, { liveEvent }) => {

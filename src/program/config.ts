@@ -54,6 +54,8 @@ const variables = z.object({
   MATRIX_PREFIX: z.string().min(1).max(20).default('!charge'),
   /** Whose invites are accepted: "anyone", or servers and people: "example.org @ada:other.org". */
   MATRIX_INVITES: list.default(['anyone']),
+  /** Accounts that are no people, and never answered: an answer to one may set off a loop. */
+  MATRIX_BOTS: list.default([]),
 })
 
 /** What Discord's requests need besides: the key that their signatures are checked with, and a port to come to. */

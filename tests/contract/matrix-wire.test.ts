@@ -46,6 +46,7 @@ function surfaceWith(login: MatrixSettings['login']): MatrixSurface {
     deviceName: 'Chargehand',
     prefix: '!charge',
     invites: ['club.test'],
+    bots: ['@feed:club.test'],
   }
   const assistant = createAssistant({ commands, memory, onFault: () => {} })
   return createMatrixSurface(
@@ -143,7 +144,7 @@ describe('login', () => {
 })
 
 describe('answers', () => {
-  test('one notice in reply, in two forms, that mentions the asker alone', async () => {
+  test('one text in reply, in two forms, that mentions the asker alone', async () => {
     await start()
     const asked = text(question)
     homeserver.sync(joined([asked]))
@@ -152,7 +153,7 @@ describe('answers', () => {
     expect(answer).toMatchObject({ method: 'PUT', authorization: 'Bearer secret-token' })
     expect(answer?.path).toMatch(/^\/v3\/rooms\/!field:club\.test\/send\/m\.room\.message\/c[\w-]{32}$/)
     expect(answer?.body).toEqual({
-      msgtype: 'm.notice',
+      msgtype: 'm.text',
       body: expect.stringContaining('Read as: 3S 720mAh LiHV'),
       format: 'org.matrix.custom.html',
       formatted_body: expect.stringMatching(/^<p><strong>/),
@@ -177,6 +178,22 @@ describe('answers', () => {
     expect(answers().map(({ body }) => body['m.relates_to'])).toEqual([
       { 'm.in_reply_to': { event_id: fresh.event_id } },
     ])
+  })
+
+  test('a machine that answers our answers, and one that is listed, get no endless answers', async () => {
+    const feed = '@feed:club.test'
+    await start()
+    homeserver.sync(joined([member(feed, Date.now() - 60_000), text(question, { sender: feed })]))
+    for (let at = 1; at <= 5; at += 1) {
+      homeserver.sync(joined([text('!charge what?', { origin_server_ts: Date.now() + 1000 })]))
+      await vi.waitFor(() => expect(answers()).toHaveLength(at), patient)
+    }
+    homeserver.sync(joined([text('!charge what?', { origin_server_ts: Date.now() + 1000 })]))
+    const asked = text(question)
+    homeserver.sync(joined([asked]))
+    await vi.waitFor(() => expect(repliesTo().at(-1)).toBe(asked.event_id), patient)
+    expect(answers()).toHaveLength(6)
+    expect(answers().map(({ body }) => body['m.mentions'])).toEqual(Array(6).fill({ user_ids: [ada] }))
   })
 
   const repliesTo = () => answers().map(({ body }) => (body['m.relates_to'] as Relation)['m.in_reply_to'].event_id)

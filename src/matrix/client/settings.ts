@@ -12,6 +12,8 @@ export interface MatrixSettings {
   readonly prefix: string
   /** "anyone", servers, or people. */
   readonly invites: readonly string[]
+  /** Accounts that are never answered. */
+  readonly bots: readonly string[]
 }
 
 /** Undefined where Matrix is not configured. Throws a ConfigError where it is, but not enough. */
@@ -28,6 +30,7 @@ export function matrixSettings(config: Config): MatrixSettings | undefined {
     deviceName: config.MATRIX_DEVICE_NAME,
     prefix: config.MATRIX_PREFIX,
     invites: config.MATRIX_INVITES,
+    bots: config.MATRIX_BOTS,
   }
 }
 

@@ -24,7 +24,7 @@ export function editContent<T extends { readonly msgtype: string; readonly body:
 ) {
   const [headline = ''] = said.body.split('\n', 1)
   return {
-    msgtype: 'm.notice',
+    msgtype: 'm.text',
     body: `* ${headline}`,
     'm.mentions': {},
     'm.new_content': { ...said, 'm.mentions': mentions(asker) },

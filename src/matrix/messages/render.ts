@@ -21,7 +21,7 @@ export interface RenderRules {
 
 /** The part of a message that is the same in an answer and in its edit. */
 export interface Rendered {
-  readonly msgtype: 'm.notice'
+  readonly msgtype: 'm.text'
   readonly body: string
   readonly format: 'org.matrix.custom.html'
   readonly formatted_body: string
@@ -43,12 +43,7 @@ export function renderReply(reply: Reply, rules: RenderRules = {}): Rendered {
 export const renderText = (text: string): Rendered => renderBlocks([{ lines: [[text]] }])
 
 function renderBlocks(blocks: readonly Block[]): Rendered {
-  return {
-    msgtype: 'm.notice',
-    body: plainText(blocks),
-    format: 'org.matrix.custom.html',
-    formatted_body: html(blocks),
-  }
+  return { msgtype: 'm.text', body: plainText(blocks), format: 'org.matrix.custom.html', formatted_body: html(blocks) }
 }
 
 const bytesOf = (rendered: Rendered): number => Buffer.byteLength(JSON.stringify(rendered))

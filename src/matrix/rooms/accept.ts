@@ -11,20 +11,23 @@ export interface Heard {
 
 export interface Situation {
   readonly self: string
+  /** Accounts that are known to be no people. */
+  readonly bots: readonly string[]
   /** Undefined while we are not in the room. */
   readonly joinedAt_ms: number | undefined
   /** The id was seen and answered before. */
   readonly answered: boolean
 }
 
-export type Decision = 'accepted' | 'own' | 'not a question' | 'before our join' | 'answered'
+export type Decision = 'accepted' | 'own' | 'a bot' | 'not a question' | 'before our join' | 'answered'
 
-/** Only text asks: what bots send is m.notice. What was asked may be taken away. */
+/** Only text asks: most bots send m.notice. What was asked may be taken away. */
 const asking = ['m.text', 'm.reaction', 'm.room.redaction']
 
 /** Whether something heard is to be acted on, and if not, why. */
 export function accept({ sender, what, sentAt_ms }: Heard, situation: Situation): Decision {
   if (sender === situation.self) return 'own'
+  if (situation.bots.includes(sender)) return 'a bot'
   if (!asking.includes(what)) return 'not a question'
   const { joinedAt_ms } = situation
   if (joinedAt_ms === undefined || sentAt_ms < joinedAt_ms) return 'before our join'

@@ -11,6 +11,7 @@ import { tapIn } from '../messages/reactions.ts'
 import { cameWhileAway, leavingNow, onlyModeratorsSendAway } from '../messages/told.words.ts'
 import { type AnsweringParts, askedBy, createAnswering } from './answering.ts'
 import { createEdits } from './edits.ts'
+import { createGoingRound } from './going-round.ts'
 import { createFollow } from './taps.ts'
 
 export interface Conversation extends Pick<Way, 'deliver'> {
@@ -24,7 +25,8 @@ export interface Conversation extends Pick<Way, 'deliver'> {
 const oldest_ms = 86_400_000
 
 export function createConversation(parts: AnsweringParts): Conversation {
-  const { client } = parts
+  const { client, log } = parts
+  const goingRound = createGoingRound()
   const answering = createAnswering(parts)
   const { ask, askingIn, give, questionIn, tell } = answering
   const edits = createEdits(answering, parts)
@@ -53,9 +55,19 @@ export function createConversation(parts: AnsweringParts): Conversation {
     if (tap && (await follow(event, room, repliesTo, tap))) return
     const question = await questionIn(asking)
     if (question === undefined) return
-    if (isOld(event) && !tellsEmergency(words)) return tell(callOf(event, room), room, cameWhileAway)
+    const urgent = tellsEmergency(words)
+    if (isOld(event) && !urgent) return tell(callOf(event, room), room, cameWhileAway)
+    const person = event.getSender() ?? ''
+    if (goingRound.again(room.roomId, person, words, { at_ms: event.getTs(), urgent })) {
+      return log.warn(
+        { room: room.roomId, person },
+        'the same goes round and is not answered: name bots in MATRIX_BOTS',
+      )
+    }
     const asked = askedBy(event, room)
-    await give(asked, room, await ask(question, room, event.getSender() ?? '', asked))
+    const reply = await ask(question, room, person, asked)
+    await give(asked, room, reply)
+    goingRound.answered(room.roomId, person, reply.headline)
   }
 
   async function leave(event: MatrixEvent, room: Room): Promise<void> {

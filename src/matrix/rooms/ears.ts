@@ -14,6 +14,7 @@ import type { Unread } from './unread.ts'
 
 export interface EarsParts {
   readonly client: MatrixClient
+  readonly bots: readonly string[]
   readonly answered: AnsweredMemory
   readonly unread: Unread
   readonly undecryptable: Undecryptable
@@ -32,7 +33,7 @@ interface Waiting {
 }
 
 export function createEars(parts: EarsParts) {
-  const { client, answered, unread, undecryptable, lanes, synced, converse, isUrgent, onFault } = parts
+  const { client, bots, answered, unread, undecryptable, lanes, synced, converse, isUrgent, onFault } = parts
   const self = client.getSafeUserId()
   const startedAt_ms = Date.now()
   const queues = new Map<string, Queue<Waiting>>()
@@ -40,7 +41,7 @@ export function createEars(parts: EarsParts) {
 
   async function listen(event: MatrixEvent, room: Room): Promise<void> {
     const heard = { sender: event.getSender() ?? '', sentAt_ms: event.getTs() }
-    const situation = { self, joinedAt_ms: joinedAt_ms(room) }
+    const situation = { self, bots, joinedAt_ms: joinedAt_ms(room) }
     // Before it is decrypted an event is taken for text: what is old or our own is not worth a key.
     const timely = accept({ ...heard, what: 'm.text' }, { ...situation, answered: false })
     if (timely !== 'accepted' || event.isRedacted()) return

@@ -17,7 +17,7 @@ test('a question in an encrypted room is answered, encrypted', async () => {
   await until('the answer decrypts', () => answer.getClearContent() !== null)
   expect(answer.getWireType()).toBe('m.room.encrypted')
   expect(answer.getContent().body).toMatch(/3S 720mAh LiHV/)
-  expect(answer.getContent().msgtype).toBe('m.notice')
+  expect(answer.getContent().msgtype).toBe('m.text')
 })
 
 test('a chart comes as an encrypted image that the room can open, with its words', async () => {

@@ -51,7 +51,7 @@ describe.each([false, true])('a card, in a room that is encrypted: %s', encrypte
     expect(await pinsOf(room)).toEqual([others, card])
     const [shown] = notices(room)
     expect(shown?.getOriginalContent()).toMatchObject({
-      msgtype: 'm.notice',
+      msgtype: 'm.text',
       body: expect.stringMatching(/^GO ✅ Wren: 3S LiHV, balance charge, 0\.5\sA/),
       'm.mentions': {},
     })

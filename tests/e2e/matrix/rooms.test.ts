@@ -15,11 +15,11 @@ const room = await roomOf([ada, ben], self)
 const quiet_ms = 2_000
 
 describe('ways to ask', () => {
-  test('behind the prefix: a notice that refers to the question and mentions the asker alone', async () => {
+  test('behind the prefix: a text that refers to the question and mentions the asker alone', async () => {
     const asked = await ada.say(room, `!charge ${question}`)
     const answer = await ada.said(room, asked, self)
     expect(answer).toMatchObject({
-      msgtype: 'm.notice',
+      msgtype: 'm.text',
       body: expect.stringContaining('Read as: 3S 720mAh LiHV'),
       format: 'org.matrix.custom.html',
       formatted_body: expect.stringContaining('<strong>GO ✅ 3S LiHV, balance charge, 0.5'),
@@ -125,7 +125,7 @@ describe('threads and edits', () => {
       await ada.edit(room, asked, `!charge current pack: ${pack} charger: 1/2/3A`)
       const edited = await until('the answer is edited', () => ada.edits(room, answer)[edit])
       const content = edited.getOriginalContent()
-      expect(content['m.new_content']).toMatchObject({ msgtype: 'm.notice' })
+      expect(content['m.new_content']).toMatchObject({ msgtype: 'm.text' })
       expect(content['m.new_content']?.body).toContain(`Read as: ${pack.replace(/(\d+) L/, '$1mAh L')}`)
     }
     expect(ada.answersTo(room, asked, self)).toHaveLength(1)
@@ -139,7 +139,7 @@ describe('threads and edits', () => {
     await ada.edit(room, asked, '!charge time pack: 4S 1300 LiPo current: 1A from: 3.7V')
     expect(await now(0)).toMatchObject({ msgtype: 'm.image', url: expect.stringMatching(/^mxc:/) })
     await ada.edit(room, asked, `!charge ${question}`)
-    expect(await now(1)).toMatchObject({ msgtype: 'm.notice', body: expect.stringContaining('no longer fits') })
+    expect(await now(1)).toMatchObject({ msgtype: 'm.text', body: expect.stringContaining('no longer fits') })
     expect(ada.answersTo(room, asked, self)).toHaveLength(2)
   })
 

@@ -6,7 +6,12 @@ import { accept, type Heard, type Situation } from '../../../src/matrix/rooms/ac
 
 const now_ms = Date.parse('2026-05-02T10:00:00Z')
 const heard: Heard = { sender: '@ada:club.test', what: 'm.text', sentAt_ms: now_ms - 1_000 }
-const situation: Situation = { self: '@chargehand:club.test', joinedAt_ms: now_ms - 3_600_000, answered: false }
+const situation: Situation = {
+  self: '@chargehand:club.test',
+  bots: ['@feed:club.test'],
+  joinedAt_ms: now_ms - 3_600_000,
+  answered: false,
+}
 const decided = (said: Partial<Heard>, about: Partial<Situation> = {}) =>
   accept({ ...heard, ...said }, { ...situation, ...about })
 
@@ -22,6 +27,10 @@ describe('accept', () => {
 
   it('never hears itself', () => {
     expect(decided({ sender: situation.self })).toBe('own')
+  })
+
+  it('hears no account that is known for a bot', () => {
+    expect(decided({ sender: '@feed:club.test' })).toBe('a bot')
   })
 
   it('answers nothing from before its join, nor where it is not', () => {

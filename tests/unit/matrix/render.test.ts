@@ -29,7 +29,7 @@ const replyTo = (changes: Partial<Plain<Answer>> = {}): Reply =>
 describe('renderReply', () => {
   it('says the verdict and the answer first, line by line, in both forms', () => {
     const { msgtype, body, formatted_body } = renderReply(replyTo())
-    expect(msgtype).toBe('m.notice')
+    expect(msgtype).toBe('m.text')
     expect(body.split('\n').slice(0, 2)).toEqual(['NO ⛔ Do not charge this pack.', 'Take it outside and let it rest.'])
     expect(formatted_body).toMatch(/^<p><strong>NO ⛔ Do not charge this pack\.<\/strong><br>Take it outside/)
   })
@@ -147,7 +147,7 @@ describe('content', () => {
 
   it('replaces an answer without mentioning anybody anew', () => {
     expect(editContent(rendered, '$answer', '@ada:club.test')).toEqual({
-      msgtype: 'm.notice',
+      msgtype: 'm.text',
       body: '* NO ⛔ Do not charge this pack.',
       'm.mentions': {},
       'm.new_content': { ...rendered, 'm.mentions': { user_ids: ['@ada:club.test'] } },
