@@ -71,6 +71,7 @@ export const lessonAsk = service({
   name: 'lesson ask',
   takes: { lesson: optional(lessonKind) },
   examples: ['lesson ask lesson: c-rate', 'lesson ask'],
+  answeredBy: { command: 'lesson answer', option: 'is' },
   changes: true,
   notStanding: true,
   run: async ({ lesson: key }, context) => {

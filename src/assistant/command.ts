@@ -76,6 +76,8 @@ interface Shape<T extends Takes> {
   readonly apart?: true
   /** Its answer is for one asker or about the standard answers themselves, so it cannot be one. */
   readonly notStanding?: true
+  /** It asks the asker something: what is typed next may be that detail of that command. */
+  readonly answeredBy?: { readonly command: string; readonly option: string }
   /** Its working is what was asked for: a list, a lesson. */
   readonly lists?: true
   /** By the clock, so that it holds for no other time. */

@@ -101,6 +101,11 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
           figures: answer.figures ?? [],
           typed: around.typed,
         })
+      const { answeredBy } = definition
+      if (answeredBy) {
+        const pending = { missing: { option: answeredBy.option }, choices: [], told: undefined }
+        conversation.keep({ question: { command: answeredBy.command, options: {} }, pending, doubts: [], names: [] })
+      }
       // Who writes notation tries values; what is told in words is told of a pack.
       if (understanding && leaves.length > 0) {
         const left = leaves.map(one => ({ ...one, typed: around.typed, names, doubted: false }))

@@ -29,7 +29,8 @@ export async function amendedQuestion(
   const values = bestCover(candidatesOf(words))
   const { told = [] } = typed.question
   const frame = { question: typed.question, pending: undefined, doubts: apart(told).doubts, names: [] }
-  const choice = followUp({ text: words, values, ranked: intentsOf(words, values), frame, vocabulary })
+  const readBy = () => ({ values, free: {} })
+  const choice = followUp({ text: words, values, ranked: intentsOf(words, values), frame, vocabulary, readBy })
   const fitted = choice && choice.score >= leastScore ? choice.fitted : undefined
   if (!fitted || fitted.missing) return undefined
   // What was told of dangers stands for whoever goes on, and what was only assumed stays so.

@@ -81,8 +81,12 @@ const barely = (typed: string): string => typed.replace(/^[\s#(]+|[\s).!?:]+$/g,
 const picked = (typed: string, offered: readonly Offer[]): string =>
   offered.find(({ as }) => as === barely(typed))?.question ?? typed
 
+/** "Next: The C-rate" is picked by "next". */
 const offersOf = ({ followUps, problem }: Reply): readonly Offer[] =>
-  followUps.map(({ label, question }, at) => ({ as: barely(problem ? String(at + 1) : label), question }))
+  followUps.map(({ label, question }, at) => ({
+    as: barely(problem ? String(at + 1) : label.replace(/:.*$/, '')),
+    question,
+  }))
 
 const anySeed = (): number => randomInt(2 ** 31)
 

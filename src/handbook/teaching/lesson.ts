@@ -20,7 +20,7 @@ export interface DrawnQuestion {
   readonly ask: Text
   /** What an answer looks like, and how near a quantity must be. */
   readonly wanted: Text
-  /** Answered by their letters or their words. */
+  /** Answered by their letters, their numbers or their words. */
   readonly choices: readonly Text[] | undefined
   /** A right answer as it would be typed. */
   readonly right: string
@@ -102,14 +102,16 @@ const notations = {
   },
 }
 
+const bareNumber = /^\s*\d+(?:[.,]\d+)?$/
+
 function posedQuantity({ quantity, value, tolerance, ...put }: Quantity): DrawnQuestion {
   const { read, write } = notations[quantity]
-  return {
-    ...put,
-    choices: undefined,
-    right: write(Number(value.toPrecision(4))),
-    isRight: answer => Math.abs(read(answer) - value) <= tolerance * (1 + 1e-9),
-  }
+  const right = write(Number(value.toPrecision(4)))
+  // A bare number is in the unit that was asked for.
+  const unit = right.replace(/^[\d.]+/, '')
+  const within = (answer: string) =>
+    Math.abs(read(bareNumber.test(answer) ? answer + unit : answer) - value) <= tolerance * (1 + 1e-9)
+  return { ...put, choices: undefined, right, isRight: within }
 }
 
 /** Of a choice, by its place in the list from 0. */
@@ -128,8 +130,8 @@ function posedChoice({ ask, why, choices, right }: Choice, locale: Locale): Draw
     right: letterOf(at),
     isRight: answer => {
       const typed = plainText(answer).toLowerCase().replace(/[).]$/, '')
-      const chosen = choices.findIndex(
-        (text, one) => typed === letterOf(one) || typed === plainText(text).toLowerCase(),
+      const chosen = choices.findIndex((text, one) =>
+        [letterOf(one), String(one + 1), plainText(text).toLowerCase()].includes(typed),
       )
       if (chosen >= 0) return chosen === at
       throw new Problem({ what: noChoice, ...quoted(answer), expected: wanted, example: 'lesson answer a' })

@@ -7,6 +7,7 @@ import { isNamedKind } from '../reading/free-words.ts'
 import { toldBy } from '../reading/told/told-pack.ts'
 import type { Way } from './behind.ts'
 import { choiceOf } from './choice-of.ts'
+import { namesPack } from './follow-up.ts'
 
 export const answerTo: Way = ({ text, values, frame: { question, pending } }, command) => {
   if (!pending) return undefined
@@ -19,9 +20,10 @@ export const answerTo: Way = ({ text, values, frame: { question, pending } }, co
     return telling.some(value => toldBy(value)?.[part] !== undefined) ? by(telling) : undefined
   }
   const { kind = '' } = command.options.find(({ name }) => name === missing.option) ?? {}
-  const word = isNamedKind(kind)
-    ? wordsFor(text, choices, kind === 'new title' && values.length === 0 ? mostOfTitle : mostOfName)
-    : undefined
+  const word =
+    isNamedKind(kind) && !values.some(namesPack)
+      ? wordsFor(text, choices, kind === 'new title' && values.length === 0 ? mostOfTitle : mostOfName)
+      : undefined
   if (word !== undefined) return by([], { ...question.options, [missing.option]: word })
   const choice = by(values)
   return choice.fitted?.options[missing.option] === undefined ? undefined : choice

@@ -12,8 +12,8 @@ export interface Behind {
   readonly ranked: readonly Ranked[]
   readonly frame: Frame
   readonly vocabulary: Vocabulary
-  /** How a command reads the text; by its values where absent. */
-  readonly readBy?: (command: CommandWords) => Reading
+  /** How a command reads the text. */
+  readonly readBy: (command: CommandWords) => Reading
   /** What it is read as by itself. */
   readonly other?: Choice | undefined
 }

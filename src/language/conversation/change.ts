@@ -28,7 +28,7 @@ export const withChange: Way = ({ text, values, ranked, frame, vocabulary, readB
     asksWhatItIs.test(text) ||
     values.some(value => asksFor(value, command, vocabulary))
   if (asksAnew || (values.length === 0 && !isPart)) return undefined
-  const { values: own = values, free: named = {} } = readBy?.(command) ?? {}
+  const { values: own, free: named } = readBy(command)
   // What bears another name begins anew.
   if (named.name !== undefined && named.name !== frame.question.options.name) return undefined
   const told = asBefore(text, own, command, frame)
@@ -41,7 +41,8 @@ export const withChange: Way = ({ text, values, ranked, frame, vocabulary, readB
   const change = changed(command, read, frame, isMore && told.some(namesPack))
   if (!change) return undefined
   const { fitted, kept } = change
-  const surely = butWhyNot.test(text) || isPart ? 1 : followsSurely(text, read.values, ranked, fitted, vocabulary)
+  const surely =
+    butWhyNot.test(text) || isPart ? 1 : followsSurely(text, read.values, ranked, fitted, vocabulary, readBy)
   return { ...choiceOf(fitted, kept), score: surely * takes(command, fitted, read.values) }
 }
 

@@ -4,9 +4,10 @@ import type { Candidate } from '../candidates/index.ts'
 import { clausesOf } from '../model/clauses.ts'
 import { conceptsOf } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
-import { aside, takes } from '../reading/choose.ts'
-import { type Fitted, fitTo } from '../reading/fit.ts'
+import { aside, fitRead, takes } from '../reading/choose.ts'
+import type { Fitted } from '../reading/fit.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
+import type { Behind } from './behind.ts'
 import { wordsBeside } from './heard/words-beside.ts'
 
 /** Words that go on from what was said before. */
@@ -25,7 +26,7 @@ export const isFewWords = (text: string): boolean => countOf(text) <= few
 const weights = {
   always: -1,
   amend: 3.5,
-  other: -2.5,
+  other: -3.5,
   goesOn: 2.5,
   few: 0.5,
   many: -1.5,
@@ -35,6 +36,7 @@ const weights = {
   taken: 2,
 }
 
+type ReadBy = Behind['readBy']
 type Signs = Readonly<Record<keyof typeof weights, number>>
 
 /** `fitted` is the text as a change of the last question. */
@@ -44,9 +46,10 @@ export function signsOf(
   ranked: readonly Ranked[],
   fitted: Fitted,
   vocabulary: Vocabulary,
+  readBy: ReadBy,
 ): Signs {
   const others = othersOf(ranked, fitted)
-  const scores = others.map(one => one.share * takesAlone(one, values, vocabulary))
+  const scores = others.map(one => one.share * takesAlone(one, readBy, vocabulary))
   const asks = namesWanted(text, values)
   return {
     always: 1,
@@ -69,10 +72,11 @@ export function followsSurely(
   ranked: readonly Ranked[],
   fitted: Fitted,
   vocabulary: Vocabulary,
+  readBy: ReadBy,
 ): number {
   // Values alone say nothing of what is wanted.
   if (fitted.left.length === 0 && isOnlyValues(text, values)) return surely
-  const signs = Object.entries(signsOf(text, values, ranked, fitted, vocabulary))
+  const signs = Object.entries(signsOf(text, values, ranked, fitted, vocabulary, readBy))
   const sum = signs.reduce((all, [name, sign]) => all + weights[name as keyof Signs] * sign, 0)
   const follows = 1 / (1 + Math.exp(-sum))
   return namesWanted(text, values) ? follows * (1 - (othersOf(ranked, fitted)[0]?.share ?? 0)) : follows
@@ -104,9 +108,9 @@ const joining: ReadonlySet<string> = new Set(
 const surely = 0.95
 const tried = 4
 
-const takesAlone = ({ intent }: Ranked, values: readonly Candidate[], vocabulary: Vocabulary): number => {
+const takesAlone = ({ intent }: Ranked, readBy: ReadBy, vocabulary: Vocabulary): number => {
   const command = aside.has(intent) ? undefined : vocabulary.find(({ name }) => name === intent)
-  return command ? takes(command, fitTo(command, values), values) : 1
+  return command ? takes(command, fitRead(command, readBy(command)), readBy(command).values) : 1
 }
 
 export const namesPack = ({ pack }: Candidate): boolean => pack?.capacity_Ah !== undefined && pack.series !== undefined

@@ -18,7 +18,7 @@ import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { namesForeign } from '../things/foreign-chemistries.ts'
 import { choiceBy, choiceOf } from './choice-of.ts'
 import { followUp } from './follow.ts'
-import { isOnlyValues } from './follow-up.ts'
+import { countOf, isOnlyValues } from './follow-up.ts'
 import { opensAsking } from './heard/asks-nothing.ts'
 import { elsewhere, inTalk, rankedInTalk } from './in-talk.ts'
 import { type Lent, lentTo } from './lend.ts'
@@ -28,6 +28,8 @@ import { readings } from './readings.ts'
 const leastKnown = 0.5
 /** Less likely than this, nothing is clear enough to answer. */
 const leastScore = 0.12
+/** Less likely than this, a word or two without a value tell nothing: "next", "what now". */
+const [leastIdle, fewest] = [0.5, 2]
 /** Less likely than this it is another question. */
 const faintest = 0.002
 /** As likely as this it changes what was asked before. */
@@ -79,7 +81,8 @@ export function readPlainly(
   // What surely changes what was asked before, and fits nothing, is no other question.
   const isFaint =
     isChange && best !== follows && best !== other && share < faintest && best?.intent !== frame.question.command
-  const isClear = best !== undefined && best.score >= leastScore && !isFaint
+  const isIdle = values.length === 0 && best !== follows && share < leastIdle && countOf(text) <= fewest
+  const isClear = best !== undefined && best.score >= leastScore && !isFaint && !isIdle
   // "Mine is 50 degrees" tells of a pack, and sets no rule.
   const temperature = warmthTold(text, values)
   if (temperature !== undefined && !(isClear && best.fitted?.options.coldest === undefined))

@@ -22,6 +22,7 @@ const named: ReadonlySet<string> = new Set([
   'matter',
   'changed',
   'lesson',
+  'lesson answer',
   'club rule',
 ])
 

@@ -9,12 +9,7 @@ import { drawFrom } from '../../../src/handbook/teaching/draw.ts'
 import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
 
-const lessonAnswer = commandNamed('lesson answer')
-const lessonAsk = commandNamed('lesson ask')
-const lessonList = commandNamed('lesson list')
-const lessonRead = commandNamed('lesson read')
-
-const commands = [lessonList, lessonRead, lessonAsk, lessonAnswer]
+const commands = ['time', 'lesson list', 'lesson read', 'lesson ask', 'lesson answer'].map(commandNamed)
 
 let asking: Asking
 let seed = 0
@@ -78,9 +73,26 @@ test('an answer may come in any unit of its kind, within the tolerance that is t
   expect((await done(`lesson answer ${amps * 1010}mA`)).headline).toMatch(/^Right\./)
 })
 
+test('in a talk a bare answer is one: its number alone, or the number of a choice', async () => {
+  await done('how long for a 3S 2200 LiPo')
+  await done('quiz me')
+  expect((await done((await rightAnswer()).replace(/[A-Z]+$/, ''))).headline).toMatch(/^Right\./)
+  await done('lesson ask lesson: 3')
+  const right = await rightAnswer()
+  const shown = /^[a-h]$/.test(right) ? String('abcdefgh'.indexOf(right) + 1) : right
+  expect((await done(shown)).headline).toMatch(/^Right\./)
+})
+
+test('behind another question a lesson is opened by its number, and "next" leads from lesson to lesson', async () => {
+  await done('how long for a 2S 450 LiPo at 0.5A from 3.7V')
+  await done('lesson 1')
+  for (const expected of ['(2 of 3)', '(3 of 3)', 'Lesson 2 of 8'])
+    expect((await done('next')).headline).toContain(expected)
+})
+
 test('what cannot be read costs nothing: the question still waits', async () => {
   await done('lesson ask lesson: c-rate')
-  for (const strange of ['three cows', '0.72', '1e3', '1,234A']) {
+  for (const strange of ['three cows', '1e3', '1,234A']) {
     expect((await asking.ask(`lesson answer ${strange}`)).problem, strange).toBeDefined()
   }
   expect((await done(`lesson answer ${await rightAnswer()}`)).headline).toMatch(/^Right\./)

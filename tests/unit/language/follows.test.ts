@@ -20,7 +20,8 @@ function frameOf(text: string): Frame | undefined {
 /** 0 where it changes nothing of the question before. */
 function follows(text: string, frame: Frame): number {
   const values = bestCover(candidatesOf(text))
-  return followUp({ text, values, ranked: intentsOf(text, values), frame, vocabulary })?.score ?? 0
+  const readBy = () => ({ values, free: {} })
+  return followUp({ text, values, ranked: intentsOf(text, values), frame, vocabulary, readBy })?.score ?? 0
 }
 
 const byAuthor = [...heldOut].map(author => messagesOf(author).filter(({ part }) => part === 'A'))
