@@ -6,20 +6,25 @@ import {
   Events,
   GatewayDispatchEvents,
   GatewayIntentBits,
+  type GatewayMessageDeleteBulkDispatchData,
+  type GatewayMessageDeleteDispatchData,
   Partials,
   Status,
 } from 'discord.js'
 import type { Surface } from '../assistant/running/assistant.ts'
 import { createInFlight } from '../ground/in-flight.ts'
+import { createLanes } from '../ground/lanes.ts'
 import type { AnsweredMemory } from '../memory/memory.ts'
 import { createAnswerInteraction } from './commands/interactions.ts'
 import { logDifference } from './commands/registration.ts'
-import { createAnswerMessage } from './mentions.ts'
+import { createEdits } from './edits.ts'
+import { createMentions, mayAsk } from './mentions.ts'
 import { createCompose } from './messages/compose.ts'
 import { usualPatience_ms } from './messages/deliver.ts'
 import { createDeliverLater } from './messages/later.ts'
-import { createReplying } from './messages/replies.ts'
+import { createReplies } from './messages/replies.ts'
 import { restResponder } from './messages/responder.ts'
+import { createSpeaking } from './messages/speaking.ts'
 import { makeCache } from './platform/caches.ts'
 import { closedForGood, describeFault, notLetIn } from './platform/faults.ts'
 import type { DiscordParts } from './platform/parts.ts'
@@ -45,7 +50,7 @@ export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
   const { assistant, log, api, token, serverId, shards = 'auto', onClosed, request_ms = 10_000 } = parts
   const client = new Client({
     intents,
-    partials: [Partials.Channel],
+    partials: [Partials.Channel, Partials.Message],
     makeCache,
     shards: shards === 'auto' ? shards : Array.from({ length: shards }, (_, at) => at),
     rest: { api, timeout: request_ms },
@@ -59,8 +64,12 @@ export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
     serverName: id => client.guilds.cache.get(id)?.name,
     patience_ms: parts.patience_ms ?? usualPatience_ms,
   })
-  const reply = createReplying({ ...parts, rest: client.rest })
-  const answerMessage = createAnswerMessage({ ...parts, compose, reply })
+  const replies = createReplies({ ...parts, rest: client.rest })
+  const mentionParts = { ...parts, compose, replies, speaking: createSpeaking(client.rest) }
+  const mentions = createMentions(mentionParts)
+  const edits = createEdits(mentions, mentionParts)
+  /** What becomes of a message waits until it is answered. */
+  const lanes = createLanes(error => log.error({ error: describeFault(error) }, 'a message was not dealt with'))
   const ready = () => open && client.isReady() && client.ws.shards.every(({ status }) => status === Status.Ready)
   let open = false
 
@@ -70,9 +79,24 @@ export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
     inFlight.add(answerInteraction(interaction, restResponder(client.rest, interaction)))
   })
   client.on(Events.MessageCreate, message => {
-    if (!open || !seen.isNew(message.id)) return
-    inFlight.add(answerMessage(message))
+    const { id, member } = message
+    if (open && mayAsk(message) && seen.isNew(id)) lanes.add(id, () => mentions.hear({ message, member }))
   })
+  client.on(Events.MessageUpdate, (_, message) => {
+    const { id, member, editedTimestamp } = message
+    if (!open || editedTimestamp === null || !mayAsk(message) || !seen.isNew(`${id} ${editedTimestamp}`)) return
+    lanes.add(id, () => edits.edited({ message, member }))
+  })
+  // Of a message that we do not keep discord.js tells nothing, so as they came.
+  const takenAway = ({ guild_id }: { guild_id?: string }, ...ids: readonly string[]) => {
+    for (const id of open ? ids : []) lanes.add(id, () => edits.takenAway(id, guild_id))
+  }
+  client.ws.on(GatewayDispatchEvents.MessageDelete, (gone: GatewayMessageDeleteDispatchData) =>
+    takenAway(gone, gone.id),
+  )
+  client.ws.on(GatewayDispatchEvents.MessageDeleteBulk, (gone: GatewayMessageDeleteBulkDispatchData) =>
+    takenAway(gone, ...gone.ids),
+  )
   client.on(Events.Error, error => log.error({ error: describeFault(error) }, 'the connection has a fault'))
   client.on(Events.ShardError, error => log.warn({ error: describeFault(error) }, 'the connection broke'))
   client.on(Events.ShardReconnecting, () => log.info('reconnecting to Discord'))
@@ -96,10 +120,10 @@ export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
     },
     stop: async () => {
       open = false
-      await inFlight.settled()
+      await Promise.all([inFlight.settled(), lanes.settled()])
       await client.destroy()
     },
     ready,
-    deliver: createDeliverLater(client.rest, compose, reply),
+    deliver: createDeliverLater(client.rest, compose, replies),
   }
 }

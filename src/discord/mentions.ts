@@ -9,8 +9,8 @@ import type { AnsweredMemory } from '../memory/memory.ts'
 import type { Log } from '../program/log.ts'
 import type { Compose } from './messages/compose.ts'
 import { askedIn } from './messages/later.ts'
-import type { Replying } from './messages/replies.ts'
-import { describeFault } from './platform/faults.ts'
+import type { MessageWay, Replies } from './messages/replies.ts'
+import type { Speaking } from './messages/speaking.ts'
 import { directOccasion, idOf, moderates, server } from './platform/occasion.ts'
 import { neededPermissions } from './platform/permissions.ts'
 
@@ -18,43 +18,30 @@ export interface MentionParts {
   readonly assistant: Assistant
   readonly answered: AnsweredMemory
   readonly compose: Compose
-  readonly reply: Replying
+  readonly replies: Replies
+  readonly speaking: Speaking
   readonly log: Log
 }
 
-/** Never rejects. */
-export type AnswerMessage = (message: Message) => Promise<void>
+/** Of each server the last member who spoke is known, no longer: so what they said is taken with them. */
+export interface Said {
+  readonly message: Message
+  readonly member: Message['member']
+}
 
-export function createAnswerMessage({ assistant, answered, compose, reply, log }: MentionParts): AnswerMessage {
-  const { vocabulary } = assistant.registry
-
-  return async message => {
-    // Of each server the last member who spoke is known, no longer.
-    const { member } = message
-    try {
-      const asked = await questionIn(message)
-      if (asked === undefined || lacksPermission(message)) return
-      const way = { channel: message.channelId, message: message.id }
-      const occasion = { ...occasionOf(message, member), asked: askedIn(way) }
-      await reply(occasion, way, await compose.ask(asked, occasion, 'brief'))
-      await assistant.delivered(occasion)
-    } catch (error) {
-      log.error({ error: describeFault(error), message: message.id }, 'a mention was not answered')
-    }
-  }
-
+export interface Mentions {
   /** Undefined where the message is none of our business. */
-  async function questionIn(message: Message): Promise<string | Question | undefined> {
-    if (!isFromPerson(message)) return undefined
-    const words = message.content.split(new RegExp(`<@!?${message.client.user.id}>`))
-    const text = words.join(' ').trim()
-    const isSpokenTo = words.length > 1 || !message.inGuild()
-    const answer = message.reference?.messageId
-    const amended = answer ? await amendedQuestion(idOf(answer), text, answered, vocabulary) : undefined
-    if (isSpokenTo) return amended ?? text
-    // A reply among people that happens to hold a quantity says more than that quantity.
-    return amended?.notUsed ? undefined : amended
-  }
+  questionIn(message: Message): Promise<string | Question | undefined>
+  answer(said: Said, question: string | Question): Promise<void>
+  hear(said: Said): Promise<void>
+}
+
+/** Of bots nobody is answered, nor is what Discord itself says. A text that is not for us comes without its words. */
+export const mayAsk = ({ author, webhookId, type, content }: Message): boolean =>
+  content !== '' && !author.bot && webhookId === null && (type === MessageType.Default || type === MessageType.Reply)
+
+export function createMentions({ assistant, answered, compose, replies, log }: MentionParts): Mentions {
+  const { vocabulary } = assistant.registry
 
   /** Without them an answer would fail or arrive empty; the log says what a moderator has to grant. */
   function lacksPermission(message: Message): boolean {
@@ -65,21 +52,53 @@ export function createAnswerMessage({ assistant, answered, compose, reply, log }
     if (missing.length > 0) log.warn({ channel: channel.id, missing }, 'permissions are missing to answer')
     return missing.length > 0
   }
+
+  async function questionIn(message: Message): Promise<string | Question | undefined> {
+    const words = message.content.split(new RegExp(`<@!?${message.client.user.id}>`))
+    const text = words.join(' ').trim()
+    const isSpokenTo = words.length > 1 || !message.inGuild()
+    const answer = message.reference?.messageId
+    const amended = answer ? await amendedQuestion(idOf(answer), text, answered, vocabulary) : undefined
+    if (isSpokenTo) return amended ?? text
+    // A reply among people that happens to hold a quantity says more than that quantity.
+    return amended?.notUsed ? undefined : amended
+  }
+
+  async function answer({ message, member }: Said, question: string | Question): Promise<void> {
+    if (lacksPermission(message)) return
+    const way = wayOf(message)
+    const occasion = occasionOf({ message, member }, way)
+    await replies.give(occasion, way, await compose.ask(question, occasion, 'brief'))
+    await assistant.delivered(occasion)
+  }
+
+  return {
+    questionIn,
+    answer,
+    async hear(said) {
+      const question = await questionIn(said.message)
+      if (question !== undefined) await answer(said, question)
+    },
+  }
 }
 
-function isFromPerson({ author, webhookId, type }: Message): boolean {
-  return !author.bot && webhookId === null && (type === MessageType.Default || type === MessageType.Reply)
-}
+export const wayOf = ({ channelId, id, editedTimestamp }: Message): MessageWay => ({
+  channel: channelId,
+  message: id,
+  edited_ms: editedTimestamp ?? undefined,
+})
 
-function occasionOf(message: Message, member: Message['member']): Occasion {
+export function occasionOf({ message, member }: Said, way: MessageWay): Occasion {
   const { author, channelId } = message
   const asker = { id: author.id, name: member?.displayName ?? author.displayName }
-  if (!message.inGuild()) return directOccasion(asker, channelId)
+  const asked = askedIn(way)
+  if (!message.inGuild()) return { ...directOccasion(asker, channelId), asked }
   const permissions = member ? message.channel.permissionsFor(member).bitfield : 0n
   return {
     surface: 'discord',
     asker: { id: idOf(asker.id), name: asker.name, moderates: moderates(permissions) },
     community: server(message.guildId, () => message.guild.name),
     place: { id: idOf(channelId), direct: false },
+    asked,
   }
 }

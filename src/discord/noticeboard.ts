@@ -1,6 +1,5 @@
 // The noticeboard of Discord: posts, edits and pins by its REST API, with the bot's token.
 
-import { createHash } from 'node:crypto'
 import {
   type APIChannel,
   type APIMessage,
@@ -17,8 +16,8 @@ import { questionsBehind } from './messages/buttons.ts'
 import { keepQuestions } from './messages/compose.ts'
 import { type Rendered, renderReply } from './messages/render.ts'
 import { gone, may, pinsFull } from './noticeboard.words.ts'
-import { onceMore } from './platform/faults.ts'
-import { idOf } from './platform/occasion.ts'
+import { closedToUs, isGone, onceMore, unknownChannel, unknownMessage } from './platform/faults.ts'
+import { idOf, nonceOf, snowflake } from './platform/occasion.ts'
 
 export interface DiscordNoticeboardParts {
   /** Where Discord's REST API is, without its version. */
@@ -28,11 +27,8 @@ export interface DiscordNoticeboardParts {
 }
 
 /** Discord's codes: https://docs.discord.com/developers/topics/opcodes-and-status-codes#json */
-const unknownChannel = 10003
-const unknownMessage = 10008
 const tooManyPins = 30003
 const noAccess = 50001
-const closedToUs = 50007
 const noPermission = 50013
 const request_ms = 10_000
 
@@ -111,13 +107,6 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
       ),
   }
 }
-
-const snowflake = (id: string): string => id.replace(/^discord:/, '')
-
-/** Discord takes 25 characters. */
-const nonceOf = (key: string): string => createHash('sha256').update(key).digest('base64url').slice(0, 25)
-const isGone = (error: unknown): boolean =>
-  error instanceof DiscordAPIError && (error.code === unknownMessage || error.code === unknownChannel)
 
 /** What `attempt` gives; for a refusal of Discord that is listed, what is missing. */
 async function orMissing<T>(attempt: () => Promise<T>, reasons: Readonly<Record<number, Said>>): Promise<T | Missing> {

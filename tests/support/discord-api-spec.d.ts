@@ -10,4 +10,5 @@ declare module 'discord-api-spec/zod' {
   export const IncomingWebhookUpdateRequestPartialSchema: ZodMiniType
   export const IncomingWebhookRequestPartialSchema: ZodMiniType
   export const MessageCreateRequestSchema: ZodMiniType
+  export const MessageEditRequestPartialSchema: ZodMiniType
 }

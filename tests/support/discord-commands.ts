@@ -73,6 +73,18 @@ export const trayList = plainCommand({
   }),
 })
 
+export const deadly = plainCommand({
+  name: 'deadly',
+  summary: 'Refuses',
+  ...nothing,
+  examples: ['deadly'],
+  answer: () => ({
+    verdict: 'do not charge',
+    headline: 'Leave it.',
+    cautions: [{ key: 'x', text: 'Leave it alone.' }],
+  }),
+})
+
 /** Hands out a file, but only where nobody else reads it. */
 export const trayExport = plainCommand({
   name: 'tray export',

@@ -176,21 +176,38 @@ export const press = (customId: string, where: Where & { ephemeral?: boolean } =
   message: { id: newId(), flags: where.ephemeral ? 64 : 0 },
 })
 
+export const mentionOfBot = `<@${botId}>`
+
+/** Without the intent the text of others comes only where it mentions us: https://docs.discord.com/developers/events/gateway#message-content-intent */
+const asDelivered = (content: string, mentions: readonly object[]): string => (mentions.length > 0 ? content : '')
+
 interface Words {
   readonly replyTo?: string
+  /** Whether the reply mentions whom it answers, as it does unless its author says otherwise. */
+  readonly pings?: boolean
   readonly direct?: boolean
   readonly moderator?: boolean
   readonly channel?: string
   readonly author?: object
 }
 
-export function message(content: string, words: Words = {}): { id: string; [key: string]: unknown } {
+export interface MessageEvent {
+  readonly id: string
+  readonly content: string
+  readonly mentions: readonly object[]
+  readonly channel_id: string
+  readonly [key: string]: unknown
+}
+
+export function message(content: string, words: Words = {}): MessageEvent {
   const channelOf = words.direct ? directChannelId : (words.channel ?? channelId)
   const { user: _, ...member } = memberOf(pilot, words.moderator ? [moderatorRole] : [])
+  const pings = words.replyTo !== undefined && words.pings !== false
+  const mentions = pings || content.includes(mentionOfBot) ? [bot] : []
   return {
     id: newId(),
     type: words.replyTo ? 19 : 0,
-    content,
+    content: words.direct ? content : asDelivered(content, mentions),
     channel_id: channelOf,
     channel_type: words.direct ? 1 : 0,
     author: words.author ?? pilot,
@@ -198,16 +215,31 @@ export function message(content: string, words: Words = {}): { id: string; [key:
     edited_timestamp: null,
     tts: false,
     mention_everyone: false,
-    mentions: [],
+    mentions,
     mention_roles: [],
     attachments: [],
     embeds: [],
     pinned: false,
     ...(words.direct ? {} : { guild_id: serverId, member }),
     ...(words.replyTo
-      ? { message_reference: { message_id: words.replyTo, channel_id: channelOf, guild_id: serverId } }
+      ? {
+          message_reference: { message_id: words.replyTo, channel_id: channelOf, guild_id: serverId },
+          referenced_message: { id: words.replyTo, channel_id: channelOf, author: bot },
+        }
       : {}),
   }
 }
 
-export const mentionOfBot = `<@${botId}>`
+/** The event of an edit so long after the message: https://docs.discord.com/developers/events/gateway-events#message-update */
+export function edited(event: MessageEvent, content: string, after_ms = 60_000): MessageEvent {
+  const mentions = content.includes(mentionOfBot) ? [bot] : event.mentions.filter(() => event.message_reference)
+  const made_ms = Number(BigInt(event.id) >> 22n) + discordEpoch_ms
+  return {
+    ...event,
+    mentions,
+    content: event.guild_id === undefined ? content : asDelivered(content, mentions),
+    edited_timestamp: new Date(made_ms + after_ms).toISOString(),
+  }
+}
+
+export const deleted = ({ id, channel_id, guild_id }: MessageEvent): object => ({ id, channel_id, guild_id })

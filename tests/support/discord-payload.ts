@@ -11,6 +11,7 @@ const schemas = {
   edit: spec.IncomingWebhookUpdateRequestPartialSchema,
   followUp: spec.IncomingWebhookRequestPartialSchema,
   message: spec.MessageCreateRequestSchema,
+  messageEdit: spec.MessageEditRequestPartialSchema,
   command: spec.ApplicationCommandUpdateRequestSchema,
 } as const
 

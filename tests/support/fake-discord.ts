@@ -2,7 +2,8 @@
 
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http'
 import type { AddressInfo } from 'node:net'
-import { application, botId, type Interaction, newId } from './discord-events.ts'
+import { type Answered, type Arrived, type Channels, createChannels } from './discord-channels.ts'
+import { application, botId, type Interaction, newId, serverEvent } from './discord-events.ts'
 import { callbackFaults, faultsOf, type PayloadKind, registrationFaults } from './discord-payload.ts'
 import { pageOfServers, serverEventOf, serverIds } from './discord-servers.ts'
 import { type FakeGateway, fakeGateway, type GatewayEvent, type Shard, shardOf } from './fake-gateway.ts'
@@ -23,14 +24,7 @@ export interface Asked {
   readonly acknowledgement: Promise<Arrived>
 }
 
-export interface Arrived {
-  readonly body: Json
-  readonly files: readonly Buffer[]
-  /** When its request came, on the clock of `performance.now()`. */
-  readonly at: number
-}
-
-export interface FakeDiscord {
+export interface FakeDiscord extends Pick<Channels, 'messages' | 'denied'> {
   readonly api: string
   readonly token: string
   readonly gateway: FakeGateway
@@ -38,7 +32,6 @@ export interface FakeDiscord {
   readonly refused: string[]
   /** Every request, as method and path. */
   readonly requests: string[]
-  readonly messages: (Arrived & { readonly id: string; readonly channel: string })[]
   /** Registered commands: by "global" or a server's id. */
   readonly commands: Map<string, Json[]>
   /** Sends an interaction over the gateway. */
@@ -66,11 +59,11 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
   const asked = new Map<string, Asked>()
   const acknowledged = new Map<Asked, (by: Arrived) => void>()
   const commands = new Map<string, Json[]>()
-  const messages: (Arrived & { id: string; channel: string })[] = []
-  const nonces = new Map<string, Json>()
   const refused: string[] = []
   const requests: string[] = []
   const mishaps: { path: RegExp; mishap: Mishap }[] = []
+
+  const channels = createChannels({ server: serverEvent.id, isChannel: () => true, refuse, judging })
 
   const server = createServer((request, response) => {
     handle(request, response).catch(error => {
@@ -105,7 +98,7 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
     response.end(JSON.stringify(answer))
   }
 
-  function route(what: string, request: IncomingMessage, arrived: Arrived): [number, Json?] {
+  function route(what: string, request: IncomingMessage, arrived: Arrived): Answered {
     const match = (pattern: RegExp) => pattern.exec(what)?.slice(1) as string[] | undefined
     const callback = match(/^POST \/interactions\/(\d+)\/([^/]+)\/callback$/)
     if (callback) return acknowledge(callback[0] ?? '', callback[1] ?? '', arrived)
@@ -120,9 +113,7 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
     if (what === 'GET /users/@me/guilds') return [200, pageOfServers(request.url ?? '', servers)]
     const scope = match(/^(GET|PUT) \/applications\/\d+(?:\/guilds\/(\d+))?\/commands$/)
     if (scope) return registered(scope[0] ?? '', scope[1] ?? 'global', arrived)
-    const channel = match(/^POST \/channels\/(\d+)\/messages$/)
-    if (channel) return post(channel[0] ?? '', arrived)
-    return refuse(404, 0, `unknown route: ${what}`)
+    return channels.route(what, arrived) ?? refuse(404, 0, `unknown route: ${what}`)
   }
 
   function refuse(status: number, code: number, message: string): [number, Json] {
@@ -177,18 +168,6 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
     return [200, body]
   }
 
-  function post(channel: string, arrived: Arrived): [number, Json] {
-    const { body } = arrived
-    const fault = judged('message', body)
-    if (fault) return fault
-    const earlier = body.enforce_nonce ? nonces.get(body.nonce) : undefined
-    if (earlier) return [200, earlier]
-    const message = { id: newId(), channel_id: channel }
-    if (body.enforce_nonce) nonces.set(body.nonce, message)
-    messages.push({ id: message.id, channel, ...arrived })
-    return [200, message]
-  }
-
   function expect(interaction: Interaction): Asked {
     const { promise: acknowledgement, resolve } = Promise.withResolvers<Arrived>()
     const { token } = interaction
@@ -204,7 +183,8 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
     gateway,
     refused,
     requests,
-    messages,
+    messages: channels.messages,
+    denied: channels.denied,
     commands,
     expect,
     send: interaction => {

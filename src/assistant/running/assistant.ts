@@ -39,7 +39,7 @@ export interface Assistant extends DueLoop {
   delivered(occasion: Pick<Occasion, 'asked'>): Promise<void>
   readonly complete: Complete
   /** In which the asker's community is spoken to. Never throws. */
-  localeOf(occasion: Occasion): Promise<Locale>
+  localeOf(occasion: Pick<Occasion, 'community'>): Promise<Locale>
   /** Whether the house lets this asker have an answer that only they see. */
   mayAskPrivately(occasion: Occasion): Promise<boolean>
   /** Resolves when what answers have set going in the background has ended. */

@@ -13,7 +13,7 @@ import type { Asked } from '../../assistant/occasion.ts'
 import { describeFault, isAlreadyDelivered } from '../platform/faults.ts'
 import { atOf, idOf } from '../platform/occasion.ts'
 import type { Compose, Composed } from './compose.ts'
-import type { MessageWay, Replying } from './replies.ts'
+import type { MessageWay, Replies } from './replies.ts'
 import { restResponder } from './responder.ts'
 
 type InteractionWay = Pick<APIInteraction, 'id' | 'token' | 'application_id'>
@@ -30,20 +30,20 @@ export const askedBy = ({ id, token, application_id }: APIInteraction): Asked =>
 })
 
 export const askedIn = (way: MessageWay): Asked => ({
-  id: idOf(way.message),
-  at_ms: atOf(way.message),
+  id: way.edited_ms === undefined ? idOf(way.message) : `${idOf(way.message)}#${way.edited_ms}`,
+  at_ms: way.edited_ms ?? atOf(way.message),
   way,
   openFor_s: messageOpen_s,
 })
 
-/** `replying` is absent where there is no bot token to write messages with. */
-export function createDeliverLater(rest: REST, compose: Compose, replying?: Replying): Way['deliver'] {
+/** `replies` is absent where there is no bot token to write messages with. */
+export function createDeliverLater(rest: REST, compose: Compose, replies?: Replies): Way['deliver'] {
   return async (occasion, reply) => {
     const way = occasion.asked?.way as InteractionWay | MessageWay
     const answer = await compose.dress(reply, occasion, 'brief')
     try {
       if ('token' in way) await inPlaceOfPromise(way, answer)
-      else if (replying) await replying(occasion, way, answer)
+      else if (replies) await replies.give(occasion, way, answer)
       else return { closed: way.channel }
       return 'delivered'
     } catch (error) {

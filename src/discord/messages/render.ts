@@ -4,6 +4,7 @@ import type { APIAttachment, APIEmbed } from 'discord.js'
 import { openLayer } from '../../assistant/layers/opened.ts'
 import { type ShortLine, shortOf } from '../../assistant/layers/short.ts'
 import type { Reply, Verdict } from '../../assistant/reply.ts'
+import type { Text } from '../../ground/text.ts'
 import { type ButtonRow, buttonRows, type QuestionIds } from './buttons.ts'
 import type { View } from './custom-id.ts'
 import { clipped, escapeText, fitting, pieces } from './text.ts'
@@ -38,6 +39,7 @@ export interface Rendered {
   readonly allowed_mentions: { parse: []; replied_user: false }
 }
 
+const nobody: Rendered['allowed_mentions'] = { parse: [], replied_user: false }
 const bare: RenderRules = { view: 'brief', ids: new Map(), pictures: [] }
 
 /** Throws a RangeError where what must be said is more than a message holds: a caution is never cut. */
@@ -49,9 +51,17 @@ export function renderReply(reply: Reply, { view, ids, pictures }: RenderRules =
     embeds: illustrated(main, shown),
     components: view === 'brief' ? buttonRows(reply, ids) : [],
     attachments: view === 'brief' ? attachments(reply, shown) : [],
-    allowed_mentions: { parse: [], replied_user: false },
+    allowed_mentions: nobody,
   }
 }
+
+/** Words that answer nothing. */
+export const renderText = (text: Text): Rendered => ({
+  embeds: [{ color: plainColour, description: escapeText(text) }],
+  components: [],
+  attachments: [],
+  allowed_mentions: nobody,
+})
 
 /** The answer is strong; what may hold words of the asker is bounded. */
 function shortLines(reply: Reply): readonly string[] {

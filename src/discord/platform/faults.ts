@@ -5,12 +5,19 @@ import { EndingError } from '../../program/ending.ts'
 import { describeError } from '../../program/log.ts'
 
 /** Discord's codes: https://docs.discord.com/developers/topics/opcodes-and-status-codes#json */
+export const unknownChannel = 10003
+export const unknownMessage = 10008
+export const closedToUs = 50007
 const alreadyAcknowledged = 40060
 const unknownInteraction = 10062
 
 /** An earlier try of ours came through, though we never heard so. */
 export const isAlreadyDelivered = (error: unknown): boolean =>
   error instanceof DiscordAPIError && error.code === alreadyAcknowledged
+
+/** What we wanted to change is no more. */
+export const isGone = (error: unknown): boolean =>
+  error instanceof DiscordAPIError && (error.code === unknownMessage || error.code === unknownChannel)
 
 /** The three seconds were over before Discord heard from us. */
 export const isExpired = (error: unknown): boolean =>

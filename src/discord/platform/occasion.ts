@@ -1,5 +1,6 @@
 // Who asks on Discord, and where: the facts of an event as the assistant knows them.
 
+import { createHash } from 'node:crypto'
 import { type APIInteraction, InteractionContextType, PermissionsBitField, SnowflakeUtil } from 'discord.js'
 import type { Community, Occasion, Person } from '../../assistant/occasion.ts'
 import { directCommunityOf } from '../../memory/owner.ts'
@@ -11,6 +12,9 @@ export type ServerName = (serverId: string) => string | undefined
 const moderating = [PermissionsBitField.Flags.ManageMessages, PermissionsBitField.Flags.ManageGuild]
 export const moderates = (permissions: bigint): boolean => new PermissionsBitField(permissions).any(moderating)
 export const idOf = (snowflake: string): string => `discord:${snowflake}`
+export const snowflake = (id: string): string => id.replace(/^discord:/, '')
+/** What Discord knows a message by that is sent again; it takes 25 characters. */
+export const nonceOf = (key: string): string => createHash('sha256').update(key).digest('base64url').slice(0, 25)
 /** When it was made. */
 export const atOf = (snowflake: string): number => SnowflakeUtil.timestampFrom(snowflake)
 

@@ -5,11 +5,10 @@ import type { Layer } from '../../assistant/layers/opened.ts'
 import type { Asked } from '../../assistant/occasion.ts'
 import { isPersonal } from '../../assistant/personal.ts'
 import type { Reply } from '../../assistant/reply.ts'
+import { type Done, doneBy, mayAskAgain } from '../../assistant/running/after-edit.ts'
 import { amendedQuestion } from '../../assistant/running/amend.ts'
-import { takesBack } from '../../assistant/taking-back.ts'
 import type { Said } from '../../ground/locale.ts'
 import type { Question } from '../../language/sentence/question.ts'
-import { commandAtStart } from '../../language/sentence/typed.ts'
 import type { AnsweredQuestion } from '../../memory/memory.ts'
 import { describeError } from '../../program/log.ts'
 import type { DirectRoom } from '../client/direct-rooms.ts'
@@ -45,13 +44,6 @@ export type AnsweringParts = Pick<MatrixParts, 'settings' | 'assistant' | 'answe
   readonly directRoom: DirectRoom
 }
 
-export interface Done {
-  /** The command. */
-  readonly deed: string
-  /** As it is to be typed there; undefined where nothing does. */
-  readonly way: string | undefined
-}
-
 export type Answering = ReturnType<typeof createAnswering>
 
 export function createAnswering(parts: AnsweringParts) {
@@ -63,13 +55,6 @@ export function createAnswering(parts: AnsweringParts) {
   /** When each was told so last. */
   const toldTooFast_ms = new Map<string, number>()
 
-  const commandOf = (question: string) => {
-    const command = commandAtStart(question, registry.vocabulary)
-    return command && registry.get(command.name)
-  }
-  /** Not what could not be read, nor what would change again what is kept. */
-  const mayAskAgain = (question: string): boolean =>
-    commandOf(question)?.changes === undefined && commandOf(question) !== undefined
   const changesWhatIsKept = ({ command }: Reply): boolean => registry.find(command)?.changes ?? false
   const rendered = (reply: Reply, room: Room, open?: Layer) =>
     renderReply(reply, { open, once: changesWhatIsKept(reply), hint: isDirect(client, room) ? undefined : hint })
@@ -107,7 +92,9 @@ export function createAnswering(parts: AnsweringParts) {
       return assistant.delivered({ asked })
     }
     const occasion = { ...occasionOf(client, room, call.asker), place: { id: idOf(direct.roomId), direct: true } }
-    const alone = mayAskAgain(reply.question ?? '') ? await assistant.answer(reply.question ?? '', occasion) : reply
+    const alone = mayAskAgain(reply.question ?? '', registry)
+      ? await assistant.answer(reply.question ?? '', occasion)
+      : reply
     await speaker.tell(call, room, answeredInPrivate, `${call.event} told`)
     await give({ ...asked, way: { event: call.event, asker: call.asker } }, direct, alone, question)
   }
@@ -168,14 +155,10 @@ export function createAnswering(parts: AnsweringParts) {
     },
 
     suggestedBelow: suggested.questionsOf,
-    /** What the question, in notation, has changed when it was answered, and what takes that back. */
+    /** What the question, in notation, has changed, and what takes that back as it is to be typed there. */
     doneBy(question: string, room: Room): Done | undefined {
-      const command = commandOf(question)
-      if (!command?.changes) return undefined
-      const way = takesBack(command.name)
-      const hint = isDirect(client, room) ? way : `${settings.prefix} ${way}`
-      return { deed: command.name, way: way && hint }
+      const done = doneBy(question, registry)
+      return done?.way && !isDirect(client, room) ? { ...done, way: `${settings.prefix} ${done.way}` } : done
     },
-    mayAskAgain,
   }
 }

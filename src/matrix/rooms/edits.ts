@@ -1,16 +1,13 @@
 // What people do to a question that was answered: they edit it or take it away, and the answer follows.
 
 import type { MatrixEvent, Room } from 'matrix-js-sdk'
-import { heaviness } from '../../assistant/handed-on.ts'
-import type { Reply } from '../../assistant/reply.ts'
+import { answerToEdit } from '../../assistant/running/after-edit.ts'
+import { stillDone, stillDoneThough } from '../../assistant/running/after-edit.words.ts'
 import type { AnsweredQuestion } from '../../memory/memory.ts'
 import { idOf, matrixIdOf, occasionOf } from '../client/occasion.ts'
 import { callOf } from '../messages/message.ts'
 import { renderText } from '../messages/render.ts'
-import { stillDone, stillDoneThough } from '../messages/told.words.ts'
 import { type Answering, type AnsweringParts, askedBy } from './answering.ts'
-
-const weighs = ({ verdict = 'go' }: Pick<Reply, 'verdict'>): number => heaviness(verdict)
 
 export interface Edits {
   /** `hear` is for a message that was no question before. */
@@ -25,7 +22,7 @@ export interface Edits {
 
 export function createEdits(answering: Answering, parts: AnsweringParts): Edits {
   const { client, assistant, answered, speaker, showPictures } = parts
-  const { ask, askingIn, dealtWith, doneBy, give, mayAskAgain, questionIn, replace } = answering
+  const { ask, askingIn, dealtWith, doneBy, give, questionIn, replace } = answering
 
   /** What was answered in private stands in another room. */
   const placeOf = ({ place }: AnsweredQuestion) => client.getRoom(matrixIdOf(place))
@@ -48,11 +45,12 @@ export function createEdits(answering: Answering, parts: AnsweringParts): Edits 
       const asking = askingIn(event, room, original)
       const question = asking && (await questionIn(asking))
       if (question === undefined) return
-      const before = mayAskAgain(earlier.question) ? await ask(earlier.question, room, sender) : {}
       const asked = askedBy(event, room, questionId)
-      const reply = await ask(question, room, sender, asked)
-      if (weighs(reply) > weighs(before)) {
-        // Nobody is told of an edit: what has become worse is said anew, and what was said before goes.
+      const { reply, isWorse } = await answerToEdit(earlier.question, assistant.registry, {
+        before: question => ask(question, room, sender),
+        now: () => ask(question, room, sender, asked),
+      })
+      if (isWorse) {
         await give(asked, room, reply, idOf(questionId))
         await speaker.takeAway(place, matrixIdOf(earlier.answerMessage))
       } else {

@@ -1,6 +1,7 @@
 // What a reaction to an answer of ours does, or a word in reply to it: opens a layer, closes it, or asks what it suggests.
 
 import type { MatrixEvent, Room } from 'matrix-js-sdk'
+import { mayAskAgain } from '../../assistant/running/after-edit.ts'
 import { idOf, matrixIdOf } from '../client/occasion.ts'
 import type { Tap } from '../messages/reactions.ts'
 import { type Answering, type AnsweringParts, askedBy } from './answering.ts'
@@ -8,8 +9,11 @@ import { type Answering, type AnsweringParts, askedBy } from './answering.ts'
 /** False where there is no such answer. */
 export type Follow = (event: MatrixEvent, room: Room, answerId: string | undefined, tap: Tap) => Promise<boolean>
 
-export function createFollow(answering: Answering, { answered }: Pick<AnsweringParts, 'answered'>): Follow {
-  const { ask, dealtWith, give, mayAskAgain, replace, suggestedBelow } = answering
+export function createFollow(
+  answering: Answering,
+  { assistant, answered }: Pick<AnsweringParts, 'assistant' | 'answered'>,
+): Follow {
+  const { ask, dealtWith, give, replace, suggestedBelow } = answering
 
   return async (event, room, answerId, tap) => {
     if (answerId === undefined) return false
@@ -22,7 +26,7 @@ export function createFollow(answering: Answering, { answered }: Pick<AnsweringP
     }
     const earlier = await answered.byAnswer(idOf(answerId))
     if (!earlier || earlier.place !== idOf(room.roomId)) return false
-    if (mayAskAgain(earlier.question)) {
+    if (mayAskAgain(earlier.question, assistant.registry)) {
       const reply = await ask(earlier.question, room, matrixIdOf(earlier.askedBy))
       await replace(event, room, earlier, reply, tap.kind === 'layer' ? tap.layer : undefined)
       await dealtWith(event, earlier)

@@ -2,10 +2,10 @@
 
 import { ConnectionError, HTTPError, MatrixError } from 'matrix-js-sdk'
 import { describe, expect, it } from 'vitest'
+import { createLanes } from '../../../src/ground/lanes.ts'
 import { createPersistence, pauseAfter } from '../../../src/matrix/client/persistence.ts'
 import { matrixSettings } from '../../../src/matrix/client/settings.ts'
 import { transactionId } from '../../../src/matrix/messages/send.ts'
-import { createLanes } from '../../../src/matrix/rooms/lanes.ts'
 import { mayInvite } from '../../../src/matrix/rooms/rooms.ts'
 import { readConfig } from '../../../src/program/config.ts'
 

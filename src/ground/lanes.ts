@@ -1,4 +1,4 @@
-// Work done one after another within a room, and side by side between rooms.
+// Work done one after another within a lane, and side by side between lanes.
 
 export interface Lanes {
   /** Does the work once all work added before to the same lane has ended. */

@@ -1,0 +1,13 @@
+// What stands in the channels of the fake Discord, as people read it.
+
+import type { FakeDiscord } from './fake-discord.ts'
+
+/** The first line of each message, without its verdict, numbers with plain spaces. */
+export const answersIn = ({ messages }: Pick<FakeDiscord, 'messages'>): string[] =>
+  messages.map(({ body }) => firstLine(body))
+
+export const firstLine = (body: { embeds: { description?: string }[] }): string =>
+  (body.embeds[0]?.description ?? '')
+    .split('\n')[0]
+    ?.replace(/\*\*([A-Z]+ \S+ )?/g, '')
+    .replaceAll('\u00a0', ' ') ?? ''

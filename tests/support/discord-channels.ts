@@ -1,0 +1,121 @@
+// Discord's channels by REST: messages, edits, pins and direct messages, with their rules and nothing else.
+
+import { newId } from './discord-events.ts'
+import { faultsOf } from './discord-payload.ts'
+
+// biome-ignore lint/suspicious/noExplicitAny: bodies are judged by the payload checks.
+type Json = any
+
+export type Answered = [status: number, body?: Json]
+
+/** What came with a request. */
+export interface Arrived {
+  readonly body: Json
+  readonly files: readonly Buffer[]
+  /** When its request came, on the clock of `performance.now()`. */
+  readonly at: number
+}
+
+export interface FakeMessage {
+  readonly id: string
+  readonly channel: string
+  /** As it is now. */
+  body: Json
+  files: readonly Buffer[]
+  readonly at: number
+  pinned: boolean
+  edits: number
+}
+
+export interface ChannelRules {
+  readonly server: string
+  readonly isChannel: (id: string) => boolean
+  readonly refuse: (status: number, code: number, message: string) => [number, Json]
+  /** Whether payloads are judged. */
+  readonly judging?: boolean
+}
+
+export interface Channels {
+  readonly messages: FakeMessage[]
+  /** The code with which a kind of request is refused, as Discord's `code` in a 403. */
+  readonly denied: { see?: number; write?: number; pin?: number; direct?: number }
+  /** Undefined where the request is none of channels. */
+  route(what: string, arrived: Arrived): Answered | undefined
+}
+
+/** Everybody's direct channel has their id with a 9 before it. */
+export function createChannels({ server, isChannel, refuse, judging = true }: ChannelRules): Channels {
+  const messages: FakeMessage[] = []
+  const denied: Channels['denied'] = {}
+  const direct = new Set<string>()
+  const nonces = new Map<string, Json>()
+
+  const forbidden = (code: number, message: string): Answered => [403, { code, message }]
+  const unknown = (code: number, what: string): Answered => [404, { code, message: `Unknown ${what}` }]
+  const judged = (kind: 'message' | 'messageEdit', body: Json) => {
+    const faults = judging ? faultsOf(kind, body) : []
+    // https://docs.discord.com/developers/resources/message#create-message
+    if (body.nonce !== undefined && String(body.nonce).length > 25) faults.push('nonce: at most 25 characters')
+    return faults.length > 0 ? refuse(400, 50035, `Invalid Form Body: ${faults.join('; ')}`) : undefined
+  }
+
+  function post(channel: string, { body, files, at }: Arrived): Answered {
+    const code = direct.has(channel) ? denied.direct : denied.write
+    if (code) return forbidden(code, 'Missing Permissions')
+    const fault = judged('message', body)
+    if (fault) return fault
+    const earlier = body.enforce_nonce ? nonces.get(body.nonce) : undefined
+    if (earlier) return [200, earlier]
+    const answer = { id: newId(), channel_id: channel }
+    if (body.enforce_nonce) nonces.set(body.nonce, answer)
+    messages.push({ id: answer.id, channel, body, files, at, pinned: false, edits: 0 })
+    return [200, answer]
+  }
+
+  /** https://docs.discord.com/developers/resources/message#edit-message: what is not named stays, and so do its pins. */
+  function edit(message: FakeMessage, { body, files }: Arrived): Answered {
+    const fault = judged('messageEdit', body)
+    if (fault) return fault
+    message.body = { ...message.body, ...body }
+    message.files = files
+    message.edits += 1
+    return [200, { id: message.id, channel_id: message.channel }]
+  }
+
+  return {
+    messages,
+    denied,
+    route: (what, arrived) => {
+      const match = (pattern: RegExp) => pattern.exec(what)?.slice(1) as string[] | undefined
+      if (what === 'POST /users/@me/channels') {
+        const id = `9${arrived.body.recipient_id}`
+        direct.add(id)
+        return [200, { id, type: 1 }]
+      }
+      const [method, channel = '', rest = ''] = match(/^([A-Z]+) \/channels\/(\d+)(.*)$/) ?? []
+      if (method === undefined) return undefined
+      const isDirect = direct.has(channel)
+      if (!isDirect && !isChannel(channel)) return unknown(10003, 'Channel')
+      if (denied.see && !isDirect) return forbidden(denied.see, 'Missing Access')
+      if (method === 'GET' && rest === '')
+        return [200, isDirect ? { id: channel, type: 1 } : { id: channel, type: 0, guild_id: server }]
+      if (method === 'POST' && rest === '/messages') return post(channel, arrived)
+
+      const [, pins, id] = /^\/messages(\/pins)?\/(\d+)$/.exec(rest) ?? []
+      if (id === undefined) return undefined
+      const message = messages.find(one => one.id === id && one.channel === channel)
+      if (!message) return unknown(10008, 'Message')
+      if (pins !== undefined) {
+        if (method !== 'PUT') return undefined
+        if (denied.pin) return forbidden(denied.pin, 'Missing Permissions')
+        message.pinned = true
+        return [204]
+      }
+      if (method === 'PATCH') return edit(message, arrived)
+      if (method === 'GET') return [200, { id, channel_id: channel, ...message.body }]
+      if (method !== 'DELETE') return undefined
+      messages.splice(messages.indexOf(message), 1)
+      return [204]
+    },
+  }
+}
