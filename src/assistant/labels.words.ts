@@ -14,6 +14,8 @@ export interface Labels {
   readonly shortened: Text
   /** On a button, of the question that stands above it. */
   readonly askThat: Text
+  /** On a button that takes words which go on from the answer. */
+  readonly askMore: Text
 }
 
 export const labelsIn = ({ say }: Locale): Labels => ({
@@ -24,4 +26,5 @@ export const labelsIn = ({ say }: Locale): Labels => ({
   whatIf: say`What if`,
   shortened: say`shortened to fit this message`,
   askThat: say`Ask that`,
+  askMore: say`Ask more`,
 })

@@ -3,7 +3,7 @@
 import { answerToEdit, doneBy } from '../assistant/running/after-edit.ts'
 import { stillDone, stillDoneThough } from '../assistant/running/after-edit.words.ts'
 import { directCommunityOf } from '../memory/owner.ts'
-import { type MentionParts, type Mentions, mayAsk, occasionOf, type Said, wayOf } from './mentions.ts'
+import { type MentionParts, type Mentions, occasionOf, type Said, wayOf } from './mentions.ts'
 import { renderText } from './messages/render.ts'
 import { idOf } from './platform/occasion.ts'
 
@@ -23,7 +23,9 @@ export function createEdits({ questionIn, answer }: Mentions, parts: MentionPart
   return {
     async edited({ message, member }) {
       const { editedTimestamp, createdTimestamp } = message
-      if (editedTimestamp === null || editedTimestamp - createdTimestamp > editable_ms || !mayAsk(message)) return
+      const edited_ms = editedTimestamp ?? 0
+      // An earlier edit is told again when the message is pinned.
+      if (edited_ms - createdTimestamp > editable_ms || Date.now() - edited_ms > editable_ms) return
       const question = await questionIn(message)
       if (question === undefined) return
       const earlier = await answered.byQuestion(idOf(message.id))

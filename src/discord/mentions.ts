@@ -2,13 +2,14 @@
 
 import { type Message, MessageType } from 'discord.js'
 import type { Occasion } from '../assistant/occasion.ts'
-import { amendedQuestion } from '../assistant/running/amend.ts'
+import { amended } from '../assistant/running/amend.ts'
 import type { Assistant } from '../assistant/running/assistant.ts'
 import type { Question } from '../language/sentence/question.ts'
-import type { AnsweredMemory } from '../memory/memory.ts'
+import type { AnsweredMemory, QuestionMemory } from '../memory/memory.ts'
 import type { Log } from '../program/log.ts'
 import type { Compose } from './messages/compose.ts'
 import { askedIn } from './messages/later.ts'
+import { questionRepliedTo } from './messages/replied-to.ts'
 import type { MessageWay, Replies } from './messages/replies.ts'
 import type { Speaking } from './messages/speaking.ts'
 import { directOccasion, idOf, moderates, server } from './platform/occasion.ts'
@@ -17,6 +18,7 @@ import { neededPermissions } from './platform/permissions.ts'
 export interface MentionParts {
   readonly assistant: Assistant
   readonly answered: AnsweredMemory
+  readonly questions: QuestionMemory
   readonly compose: Compose
   readonly replies: Replies
   readonly speaking: Speaking
@@ -40,7 +42,7 @@ export interface Mentions {
 export const mayAsk = ({ author, webhookId, type, content }: Message): boolean =>
   content !== '' && !author.bot && webhookId === null && (type === MessageType.Default || type === MessageType.Reply)
 
-export function createMentions({ assistant, answered, compose, replies, log }: MentionParts): Mentions {
+export function createMentions({ assistant, answered, questions, compose, replies, log }: MentionParts): Mentions {
   const { vocabulary } = assistant.registry
 
   /** Without them an answer would fail or arrive empty; the log says what a moderator has to grant. */
@@ -57,11 +59,11 @@ export function createMentions({ assistant, answered, compose, replies, log }: M
     const words = message.content.split(new RegExp(`<@!?${message.client.user.id}>`))
     const text = words.join(' ').trim()
     const isSpokenTo = words.length > 1 || !message.inGuild()
-    const answer = message.reference?.messageId
-    const amended = answer ? await amendedQuestion(idOf(answer), text, answered, vocabulary) : undefined
-    if (isSpokenTo) return amended ?? text
+    const earlier = await questionRepliedTo(message, answered, questions)
+    const further = earlier === undefined ? undefined : amended(earlier, text, vocabulary)
+    if (isSpokenTo) return further ?? text
     // A reply among people that happens to hold a quantity says more than that quantity.
-    return amended?.notUsed ? undefined : amended
+    return further?.notUsed ? undefined : further
   }
 
   async function answer({ message, member }: Said, question: string | Question): Promise<void> {

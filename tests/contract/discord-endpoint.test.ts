@@ -119,7 +119,7 @@ describe('an interaction', () => {
         async interaction => (await ask(interaction)).json() as any,
       ),
     )
-    expect(answers.flatMap(callbackFaults)).toEqual([])
+    expect(answers.flatMap(answer => callbackFaults(answer))).toEqual([])
     expect(answers.map(({ type }) => type)).toEqual([4, 8, 4])
     expect(answers[0].data.embeds[0].description).toContain('Set 0.5\u00a0A for 3S 720 LiHV.**')
   })

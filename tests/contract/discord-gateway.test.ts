@@ -1,6 +1,7 @@
 // A real discord.js client against a fake Discord that keeps Discord's rules: what arrives there, and how often.
 
 import { afterEach, describe, expect, it, vi } from 'vitest'
+import { buttonOf } from '../support/discord-answers.ts'
 import { gatedCommand, leakyError, trayExport } from '../support/discord-commands.ts'
 import {
   bareChannelId,
@@ -76,7 +77,7 @@ describe('a slash command', () => {
     expect(data.embeds[0].description).toContain('Use 4.35\u00a0V only for cells that say LiHV.')
     expect(
       data.components.flatMap((row: { components: { label: string }[] }) => row.components.map(b => b.label)),
-    ).toEqual(['Why', 'Figures', 'Care', 'One step up'])
+    ).toEqual(['Why', 'Figures', 'Care', 'Ask more', 'One step up'])
   })
 
   it('is answered in private where the asker wants that, or has to mend the question', async () => {
@@ -152,11 +153,7 @@ describe('autocomplete', () => {
   })
 })
 
-/** The custom id of the button with that label. */
-const button = (asked: Asked, label: string): string =>
-  callback(asked)
-    .data.components.flatMap((row: { components: { label: string; custom_id: string }[] }) => row.components)
-    .find((one: { label: string }) => one.label === label).custom_id
+const button = (asked: Asked, label: string): string => buttonOf(callback(asked).data, label)
 
 describe('a button', () => {
   it('answers whoever presses it in private, and leaves the public answer alone', async () => {

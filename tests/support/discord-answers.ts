@@ -11,3 +11,14 @@ export const firstLine = (body: { embeds: { description?: string }[] }): string 
     .split('\n')[0]
     ?.replace(/\*\*([A-Z]+ \S+ )?/g, '')
     .replaceAll('\u00a0', ' ') ?? ''
+
+interface Row {
+  readonly components: readonly { readonly label: string; readonly custom_id: string }[]
+}
+
+/** The custom id of the button with that label. */
+export function buttonOf(body: { components: readonly Row[] }, label: string): string {
+  const found = body.components.flatMap(({ components }) => components).find(one => one.label === label)
+  if (!found) throw new Error(`there is no button "${label}"`)
+  return found.custom_id
+}

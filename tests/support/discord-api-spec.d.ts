@@ -10,5 +10,6 @@ declare module 'discord-api-spec/zod' {
   export const IncomingWebhookUpdateRequestPartialSchema: ZodMiniType
   export const IncomingWebhookRequestPartialSchema: ZodMiniType
   export const MessageCreateRequestSchema: ZodMiniType
+  export const ModalInteractionCallbackRequestSchema: ZodMiniType
   export const MessageEditRequestPartialSchema: ZodMiniType
 }

@@ -230,6 +230,17 @@ export function message(content: string, words: Words = {}): MessageEvent {
   }
 }
 
+/** The window that a button opened, filled and sent. */
+export const submit = (customId: string, words: string): Interaction =>
+  interaction(
+    5,
+    {
+      custom_id: customId,
+      components: [{ type: 18, id: 1, component: { type: 4, id: 2, custom_id: 'words', value: words } }],
+    },
+    {},
+  )
+
 /** The event of an edit so long after the message: https://docs.discord.com/developers/events/gateway-events#message-update */
 export function edited(event: MessageEvent, content: string, after_ms = 60_000): MessageEvent {
   const mentions = content.includes(mentionOfBot) ? [bot] : event.mentions.filter(() => event.message_reference)

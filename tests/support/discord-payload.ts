@@ -12,6 +12,7 @@ const schemas = {
   followUp: spec.IncomingWebhookRequestPartialSchema,
   message: spec.MessageCreateRequestSchema,
   messageEdit: spec.MessageEditRequestPartialSchema,
+  modal: spec.ModalInteractionCallbackRequestSchema,
   command: spec.ApplicationCommandUpdateRequestSchema,
 } as const
 
@@ -24,6 +25,7 @@ const callbackKinds: Readonly<Record<number, PayloadKind>> = {
   6: 'update',
   7: 'update',
   8: 'suggestions',
+  9: 'modal',
 }
 
 // biome-ignore lint/suspicious/noExplicitAny: payloads are whatever the test or the program under test gives.
@@ -41,8 +43,12 @@ export function faultsOf(kind: PayloadKind, body: Json): string[] {
   ]
 }
 
-export function callbackFaults(body: Json): string[] {
+/** A window opens on a command or a button alone: https://docs.discord.com/developers/interactions/receiving-and-responding#interaction-response-object-interaction-callback-type */
+const opensWindow = [2, 3]
+
+export function callbackFaults(body: Json, asked: unknown = 2): string[] {
   const kind = callbackKinds[body?.type]
+  if (kind === 'modal' && !opensWindow.includes(asked as number)) return ['a window opens on a command or a button']
   return kind ? faultsOf(kind, body) : [`type: ${body?.type} is no callback type`]
 }
 

@@ -17,6 +17,7 @@ export type Mishap = { status: 429; retryAfter_s: number } | { status: 500 } | '
 /** An interaction as Discord sees it, and what became of it. */
 export interface Asked {
   readonly token: string
+  readonly type: unknown
   readonly sentAt: number
   acknowledged: boolean
   /** Everything we were told, in order: what it was and its body. */
@@ -131,7 +132,7 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
     if (one?.token !== given || performance.now() - one.sentAt > expiry_ms)
       return [404, { code: 10062, message: 'Unknown interaction' }]
     if (one.acknowledged) return [400, { code: 40060, message: 'Interaction has already been acknowledged.' }]
-    const faults = judging ? callbackFaults(arrived.body) : []
+    const faults = judging ? callbackFaults(arrived.body, one.type) : []
     if (faults.length > 0) return refuse(400, 50035, `Invalid Form Body: ${faults.join('; ')}`)
     one.acknowledged = true
     acknowledged.get(one)?.(arrived)
@@ -170,8 +171,8 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
 
   function expect(interaction: Interaction): Asked {
     const { promise: acknowledgement, resolve } = Promise.withResolvers<Arrived>()
-    const { token } = interaction
-    const one: Asked = { token, sentAt: performance.now(), acknowledged: false, told: [], acknowledgement }
+    const { token, type } = interaction
+    const one: Asked = { token, type, sentAt: performance.now(), acknowledged: false, told: [], acknowledgement }
     acknowledged.set(one, resolve)
     asked.set(interaction.id, one)
     return one

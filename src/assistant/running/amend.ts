@@ -24,7 +24,12 @@ export async function amendedQuestion(
   vocabulary: Vocabulary,
 ): Promise<Question | undefined> {
   const earlier = await lookedUp(answered.byAnswer(answerMessage))
-  const typed = earlier && readTyped(earlier.question, vocabulary)
+  return earlier && amended(earlier.question, words, vocabulary)
+}
+
+/** The question, in notation, changed as `words` say; undefined where they change none. */
+export function amended(question: string, words: string, vocabulary: Vocabulary): Question | undefined {
+  const typed = readTyped(question, vocabulary)
   if (!typed) return undefined
   const values = bestCover(candidatesOf(words))
   const { told = [] } = typed.question

@@ -4,50 +4,39 @@ import {
   type APIApplicationCommandAutocompleteInteraction,
   type APIChatInputApplicationCommandInteraction,
   type APIInteraction,
-  type APIMessageComponentInteraction,
   ApplicationCommandType,
   InteractionResponseType,
   InteractionType,
-  MessageFlags,
 } from 'discord.js'
 import { problemReply } from '../../assistant/asking/failures.ts'
-import { notRead } from '../../assistant/asking/lookup.words.ts'
-import { lookedUp } from '../../assistant/lookup.ts'
 import type { Occasion } from '../../assistant/occasion.ts'
 import type { Reply } from '../../assistant/reply.ts'
-import type { Assistant } from '../../assistant/running/assistant.ts'
 import type { Locale } from '../../ground/locale.ts'
 import type { Question } from '../../language/sentence/question.ts'
-import type { QuestionMemory } from '../../memory/memory.ts'
-import type { Log } from '../../program/log.ts'
-import { asComposed, type Compose, type Composed } from '../messages/compose.ts'
-import { readCustomId } from '../messages/custom-id.ts'
+import { asComposed, type Composed } from '../messages/compose.ts'
 import { deliver, isAcknowledged } from '../messages/deliver.ts'
 import { askedBy } from '../messages/later.ts'
 import type { Responder } from '../messages/responder.ts'
 import { describeFault } from '../platform/faults.ts'
-import { occasionOf, type ServerName } from '../platform/occasion.ts'
-import { earlierButton, noQuestionBehind, onlyModerators, privateQuestion } from './interactions.words.ts'
+import { alone, occasionOf, type ServerName } from '../platform/occasion.ts'
+import { onlyModerators, privateQuestion } from './interactions.words.ts'
+import { createPresses, type PressParts } from './presses.ts'
 import { privateOption } from './slash.ts'
 import { readSlash } from './slash-input.ts'
 
 /** Discord's limit for one suggestion; that there are 25 at most is the assistant's own. */
 const longestChoice = 100
 
-export interface InteractionParts {
-  readonly assistant: Assistant
-  readonly questions: QuestionMemory
-  readonly compose: Compose
+export interface InteractionParts extends PressParts {
   readonly serverName: ServerName
-  readonly patience_ms: number
-  readonly log: Log
 }
 
 /** Never rejects: what cannot be delivered is logged, as there is nobody left to tell. */
 export type AnswerInteraction = (interaction: APIInteraction, responder: Responder) => Promise<void>
 
 export function createAnswerInteraction(parts: InteractionParts): AnswerInteraction {
-  const { assistant, questions, compose, serverName, patience_ms, log } = parts
+  const { assistant, compose, serverName, patience_ms, log } = parts
+  const { press, submit } = createPresses(parts)
 
   return async (interaction, responder) => {
     try {
@@ -58,6 +47,7 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
       else if (interaction.type === InteractionType.ApplicationCommandAutocomplete)
         await suggest(interaction, responder, occasion)
       else if (interaction.type === InteractionType.MessageComponent) await press(interaction, responder, occasion)
+      else if (interaction.type === InteractionType.ModalSubmit) await submit(interaction, responder, occasion)
       else log.warn({ type: interaction.type }, 'an interaction of a kind that we never offer is left')
       await assistant.delivered(occasion)
     } catch (error) {
@@ -89,41 +79,8 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
     const type = InteractionResponseType.ApplicationCommandAutocompleteResult
     await isAcknowledged(to.acknowledge({ type, data: { choices } }, []), log)
   }
-
-  /** A message that only the presser sees is changed; one that others see is left, and the presser answered. */
-  async function press(interaction: APIMessageComponentInteraction, to: Responder, occasion: Occasion) {
-    const flags = interaction.message.flags ?? 0
-    const inPlace = occasion.place.direct || (flags & MessageFlags.Ephemeral) !== 0
-    const pressed = readCustomId(interaction.data.custom_id)
-    const found = pressed && (await kept(pressed.questionId))
-    const question = found?.question
-    if (!pressed || question === undefined) {
-      log.warn({ interaction: interaction.id }, 'a button that we do not know was pressed')
-      const why = pressed && !found ? notRead : noQuestionBehind
-      const refusal = assistant
-        .localeOf(occasion)
-        .then(locale => asComposed(problemReply('', earlierButton(locale), why, locale)))
-      return deliver(refusal, to, { inPlace: false, privately: true, patience_ms }, log)
-    }
-    const answer = compose.ask(question, alone(occasion), pressed.view)
-    // A layer stands beside its answer.
-    const instead = inPlace && pressed.view === 'brief'
-    return deliver(answer, to, { inPlace: instead, privately: true, patience_ms }, log)
-  }
-
-  /** Undefined where it cannot be looked up. */
-  async function kept(questionId: string): Promise<{ readonly question: string | undefined } | undefined> {
-    try {
-      return await lookedUp(questions.find(questionId).then(question => ({ question })))
-    } catch (error) {
-      log.error({ error: describeFault(error) }, 'the question behind a button cannot be read')
-      return undefined
-    }
-  }
 }
 
-/** Only the asker will see the answer, though others are in the channel. */
-const alone = (occasion: Occasion): Occasion => ({ ...occasion, place: { ...occasion.place, direct: true } })
 const publicOnly = (locale: Locale): Reply =>
   problemReply('', privateQuestion(locale), onlyModerators(privateOption), locale)
 

@@ -5,7 +5,7 @@ import { labelsIn } from '../../assistant/labels.words.ts'
 import { layersOf, titleOf } from '../../assistant/layers/opened.ts'
 import type { FollowUp, Reply } from '../../assistant/reply.ts'
 import { present } from '../../ground/present.ts'
-import { type View, writeCustomId } from './custom-id.ts'
+import { type Press, writeCustomId } from './custom-id.ts'
 
 const perRow = 5
 /** More would push the answer off a phone's screen. */
@@ -24,10 +24,10 @@ export type ButtonRow = APIActionRowComponent<APIButtonComponentWithCustomId>
 
 export function buttonRows(reply: Reply, ids: QuestionIds): ButtonRow[] {
   const used = new Set<string>()
-  const button = (label: string, question: string | undefined, view: View) => {
+  const button = (label: string, question: string | undefined, deed: Press['deed']) => {
     const questionId = question === undefined ? undefined : ids.get(question)
     if (questionId === undefined) return []
-    const custom_id = writeCustomId({ view, questionId })
+    const custom_id = writeCustomId({ deed, questionId })
     // Discord refuses a message that bears the same custom id twice.
     if (used.has(custom_id)) return []
     used.add(custom_id)
@@ -35,10 +35,11 @@ export function buttonRows(reply: Reply, ids: QuestionIds): ButtonRow[] {
     return [{ type: ComponentType.Button, style: ButtonStyle.Secondary, label: text, custom_id } as const]
   }
   const opens = layersOf(reply).flatMap(layer => button(titleOf(reply, layer), reply.question, layer))
+  const further = reply.problem ? [] : button(labelsIn(reply.locale).askMore, reply.question, 'further')
   const asks = reply.followUps
     .slice(0, mostFollowUps)
     .flatMap((one, index) => button(nameOf(one, index, reply), one.question, 'brief'))
-  return [opens, ...chunks(asks, perRow)]
+  return [[...opens, ...further], ...chunks(asks, perRow)]
     .filter(row => row.length > 0)
     .map(components => ({ type: ComponentType.ActionRow, components }))
 }

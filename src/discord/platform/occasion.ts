@@ -51,3 +51,6 @@ export function occasionOf(interaction: APIInteraction, serverName: ServerName):
 }
 
 const person = ({ id, name }: { id: string; name: string }): Omit<Person, 'moderates'> => ({ id: idOf(id), name })
+
+/** Only the asker will see the answer, though others are in the channel. */
+export const alone = (occasion: Occasion): Occasion => ({ ...occasion, place: { ...occasion.place, direct: true } })

@@ -10,12 +10,12 @@ import { createInFlight } from '../../../src/ground/in-flight.ts'
 
 describe('custom ids', () => {
   it('come back as they were given and fit', () => {
-    const view = fc.constantFrom('brief', ...layers)
+    const deed = fc.constantFrom('brief', ...layers)
     fc.assert(
-      fc.property(view, fc.stringMatching(/^[\w-]{16}$/), (view, questionId) => {
-        const customId = writeCustomId({ view, questionId })
+      fc.property(deed, fc.stringMatching(/^[\w-]{16}$/), (deed, questionId) => {
+        const customId = writeCustomId({ deed, questionId })
         expect(customId.length).toBeLessThanOrEqual(100)
-        expect(readCustomId(customId)).toEqual({ view, questionId })
+        expect(readCustomId(customId)).toEqual({ deed, questionId })
       }),
     )
   })

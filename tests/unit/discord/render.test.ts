@@ -51,7 +51,7 @@ describe('renderReply', () => {
     expect(JSON.stringify(brief.embeds)).not.toContain('is under')
     expect(why.embeds[0]?.description).toContain('• 2.1\u00a0V is under 2.5\u00a0V (common practice)\nTake it outside')
     expect(why.embeds[0]?.description?.endsWith(reply.deference)).toBe(true)
-    expect([labels(brief), labels(why)]).toEqual([['Why', 'Figures'], []])
+    expect([labels(brief), labels(why)]).toEqual([['Why', 'Figures', 'Ask more'], []])
   })
 
   it('shows at once what has nothing but working, as help has', () => {
@@ -89,7 +89,7 @@ describe('renderReply', () => {
     const reply = replyTo({ followUps: [{ label: 'again', question: 'bench pack: 3S 720 LiHV' }, ...followUps] })
     const rendered = renderReply(reply, { view: 'brief', ids: idsOf(reply), pictures: [] })
     expect(faultsOf('message', rendered)).toEqual([])
-    expect(labels(rendered)).toHaveLength(2 + 10)
+    expect(labels(rendered)).toHaveLength(3 + 10)
   })
 
   it('describes its pictures in words', () => {
