@@ -18,11 +18,11 @@ const textWords = ({ say }: Locale): OptionWords => ({
   about: say`or text in your own words; takes all that follows, so it stands last`,
 })
 
-/** Where the card stands now, as the end of a sentence about the answer, and what hinders the rest. */
+/** Where the card stands now, as the end of a sentence about the answer, and what hindered the rest. */
 function standingWords({ posted, pinned, missing }: Standing, locale: Locale): Text {
   const { say } = locale
   if (!posted) return joined([say`but it stands nowhere yet.`, missing?.(locale)])
-  return pinned ? say`and it is pinned here.` : joined([say`and it stands here, not pinned.`, missing?.(locale)])
+  return joined([pinned ? say`and it is pinned here.` : say`and it stands here, not pinned.`, missing?.(locale)])
 }
 
 const linkWords = ({ link }: Standing, { say, own }: Locale): Text | undefined =>
@@ -65,7 +65,7 @@ export const answerEditWords: WordsOf<typeof answerEdit> = locale => {
     answer: ({ title, isThere, hasCard }, { title: asked }) => {
       if (!isThere) return [say`The standard answer "${own(asked)}" has just been removed, so nothing was changed.`]
       return hasCard
-        ? [say`The standard answer "${own(title)}" is changed, and so is its card.`]
+        ? [say`The standard answer "${own(title)}" is changed; its card follows.`]
         : [say`The standard answer "${own(title)}" is changed; it has no card now.`]
     },
     figures: {},

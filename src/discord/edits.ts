@@ -16,7 +16,7 @@ export interface Edits {
   takenAway(message: string, serverId: string | undefined): Promise<void>
 }
 
-export function createEdits({ questionIn, answer }: Mentions, parts: MentionParts): Edits {
+export function createEdits({ questionIn, answer, give }: Mentions, parts: MentionParts): Edits {
   const { assistant, answered, compose, replies, speaking } = parts
   const { registry } = assistant
 
@@ -40,9 +40,10 @@ export function createEdits({ questionIn, answer }: Mentions, parts: MentionPart
       })
       const composed = await compose.dress(reply, occasion, 'brief')
       if (isWorse) {
-        await replies.give(occasion, wayOf(message), composed)
-        await replies.takeAway(earlier)
-      } else await replies.replace(earlier, composed)
+        await give(message, occasion, composed)
+        return replies.takeAway(earlier)
+      }
+      await replies.replace(earlier, composed)
       await assistant.delivered(occasion)
     },
 

@@ -64,8 +64,9 @@ export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
     serverName: id => client.guilds.cache.get(id)?.name,
     patience_ms: parts.patience_ms ?? usualPatience_ms,
   })
-  const replies = createReplies({ ...parts, rest: client.rest })
-  const mentionParts = { ...parts, compose, replies, speaking: createSpeaking(client.rest) }
+  const speaking = createSpeaking(client.rest)
+  const replies = createReplies({ ...parts, rest: client.rest, speaking })
+  const mentionParts = { ...parts, compose, replies, speaking }
   const mentions = createMentions(mentionParts)
   const edits = createEdits(mentions, mentionParts)
   /** What becomes of a message waits until it is answered. */

@@ -1,19 +1,23 @@
 // Answers a message that speaks to us: one that mentions us, a direct one, or a reply that amends our answer.
 
-import { type Message, MessageType } from 'discord.js'
+import { type Message, MessageType, type PermissionsString } from 'discord.js'
 import type { Occasion } from '../assistant/occasion.ts'
+import { isPersonal } from '../assistant/personal.ts'
+import { answeredInPrivate, notReached } from '../assistant/private.words.ts'
+import { mayAskAgain } from '../assistant/running/after-edit.ts'
 import { amended } from '../assistant/running/amend.ts'
 import type { Assistant } from '../assistant/running/assistant.ts'
 import type { Question } from '../language/sentence/question.ts'
 import type { AnsweredMemory, QuestionMemory } from '../memory/memory.ts'
 import type { Log } from '../program/log.ts'
-import type { Compose } from './messages/compose.ts'
+import type { Compose, Composed } from './messages/compose.ts'
+import { createTellLacked, lackedAs, lackedFor } from './messages/lacking.ts'
 import { askedIn } from './messages/later.ts'
+import { renderText } from './messages/render.ts'
 import { questionRepliedTo } from './messages/replied-to.ts'
 import type { MessageWay, Replies } from './messages/replies.ts'
 import type { Speaking } from './messages/speaking.ts'
-import { directOccasion, idOf, moderates, server } from './platform/occasion.ts'
-import { neededPermissions } from './platform/permissions.ts'
+import { alone, directOccasion, idOf, moderates, server } from './platform/occasion.ts'
 
 export interface MentionParts {
   readonly assistant: Assistant
@@ -35,6 +39,8 @@ export interface Mentions {
   /** Undefined where the message is none of our business. */
   questionIn(message: Message): Promise<string | Question | undefined>
   answer(said: Said, question: string | Question): Promise<void>
+  /** In private where it is for the asker alone, or we may not answer where it was asked. */
+  give(message: Message, occasion: Occasion, answer: Composed): Promise<void>
   hear(said: Said): Promise<void>
 }
 
@@ -42,18 +48,17 @@ export interface Mentions {
 export const mayAsk = ({ author, webhookId, type, content }: Message): boolean =>
   content !== '' && !author.bot && webhookId === null && (type === MessageType.Default || type === MessageType.Reply)
 
-export function createMentions({ assistant, answered, questions, compose, replies, log }: MentionParts): Mentions {
+export function createMentions({
+  assistant,
+  answered,
+  questions,
+  compose,
+  replies,
+  speaking,
+  log,
+}: MentionParts): Mentions {
   const { vocabulary } = assistant.registry
-
-  /** Without them an answer would fail or arrive empty; the log says what a moderator has to grant. */
-  function lacksPermission(message: Message): boolean {
-    if (!message.inGuild()) return false
-    const { channel } = message
-    const own = channel.permissionsFor(message.client.user)
-    const missing = own?.missing([...neededPermissions(channel.isThread())]) ?? []
-    if (missing.length > 0) log.warn({ channel: channel.id, missing }, 'permissions are missing to answer')
-    return missing.length > 0
-  }
+  const tellLacked = createTellLacked(speaking, log)
 
   async function questionIn(message: Message): Promise<string | Question | undefined> {
     const words = message.content.split(new RegExp(`<@!?${message.client.user.id}>`))
@@ -67,16 +72,41 @@ export function createMentions({ assistant, answered, questions, compose, replie
   }
 
   async function answer({ message, member }: Said, question: string | Question): Promise<void> {
-    if (lacksPermission(message)) return
     const way = wayOf(message)
     const occasion = occasionOf({ message, member }, way)
-    await replies.give(occasion, way, await compose.ask(question, occasion, 'brief'))
+    await give(message, occasion, await compose.ask(question, occasion, 'brief'))
+  }
+
+  async function give(message: Message, occasion: Occasion, answer: Composed): Promise<void> {
+    const way = wayOf(message)
+    const { command, locale } = answer.reply
+    const isForThem = isPersonal(command) && !occasion.place.direct
+    /** We lack a permission: the answer may be one that cannot wait. */
+    const inPrivate = async (lacked: readonly PermissionsString[]) => {
+      if (message.inGuild()) await tellLacked(message, lacked, locale)
+      await giveAlone(occasion, way, answer)
+    }
+    const lacked = lackedFor(message)
+    if (lacked.length > 0) await inPrivate(lacked)
+    else if (isForThem) {
+      const said = (await giveAlone(occasion, way, answer)) ? answeredInPrivate : notReached
+      await replies.tell(occasion, way, renderText(said(locale)))
+    } else await replies.give(occasion, way, answer).catch(error => inPrivate(lackedAs(error)))
     await assistant.delivered(occasion)
+  }
+
+  /** Asked anew for them alone, where that changes nothing twice. */
+  async function giveAlone(occasion: Occasion, way: MessageWay, answer: Composed): Promise<boolean> {
+    const { command, question = '' } = answer.reply
+    const isAnew = isPersonal(command) && mayAskAgain(question, assistant.registry)
+    const theirs = isAnew ? await compose.ask(question, alone(occasion), 'brief') : answer
+    return replies.giveAlone(occasion, way, theirs)
   }
 
   return {
     questionIn,
     answer,
+    give,
     async hear(said) {
       const question = await questionIn(said.message)
       if (question !== undefined) await answer(said, question)

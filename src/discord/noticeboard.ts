@@ -16,7 +16,15 @@ import { questionsBehind } from './messages/buttons.ts'
 import { keepQuestions } from './messages/compose.ts'
 import { type Rendered, renderReply } from './messages/render.ts'
 import { gone, may, pinsFull } from './noticeboard.words.ts'
-import { closedToUs, isGone, onceMore, unknownChannel, unknownMessage } from './platform/faults.ts'
+import {
+  closedToUs,
+  isGone,
+  noAccess,
+  noPermission,
+  onceMore,
+  unknownChannel,
+  unknownMessage,
+} from './platform/faults.ts'
 import { idOf, nonceOf, snowflake } from './platform/occasion.ts'
 
 export interface DiscordNoticeboardParts {
@@ -28,8 +36,6 @@ export interface DiscordNoticeboardParts {
 
 /** Discord's codes: https://docs.discord.com/developers/topics/opcodes-and-status-codes#json */
 const tooManyPins = 30003
-const noAccess = 50001
-const noPermission = 50013
 const request_ms = 10_000
 
 /** Names the member whom a notice is for, so that it rings. */

@@ -4,7 +4,6 @@ import { afterEach, describe, expect, it, vi } from 'vitest'
 import { buttonOf } from '../support/discord-answers.ts'
 import { gatedCommand, leakyError, trayExport } from '../support/discord-commands.ts'
 import {
-  bareChannelId,
   channelId,
   mentionOfBot,
   message,
@@ -239,13 +238,6 @@ describe('a mention', () => {
     discord.gateway.dispatch('MESSAGE_CREATE', message(`${mentionOfBot} bench pack: 2S 450 LiPo`))
     await vi.waitFor(() => expect(discord.messages).toHaveLength(1))
     expect(headline(discord.messages[0]?.body)).toContain('2S 450 LiPo')
-  })
-
-  it('says in the log which permission is missing', async () => {
-    const { discord, logged } = await opened()
-    discord.gateway.dispatch('MESSAGE_CREATE', message(`${mentionOfBot} bench pack: 1S`, { channel: bareChannelId }))
-    await logs(logged, 'EmbedLinks')
-    expect(discord.messages).toEqual([])
   })
 
   it('is sent once though its request was tried twice', async () => {

@@ -9,7 +9,7 @@ export const answersIn = ({ messages }: Pick<FakeDiscord, 'messages'>): string[]
 export const firstLine = (body: { embeds: { description?: string }[] }): string =>
   (body.embeds[0]?.description ?? '')
     .split('\n')[0]
-    ?.replace(/\*\*([A-Z]+ \S+ )?/g, '')
+    ?.replace(/\*\*([A-Z]{2,} \S+ )?/g, '')
     .replaceAll('\u00a0', ' ') ?? ''
 
 interface Row {

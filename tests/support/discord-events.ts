@@ -45,6 +45,7 @@ const role = (id: string, name: string, permissions: bigint) => ({
 })
 const moderatorRole = '700000000000000007'
 const muteChannelId = '700000000000000008'
+export const ownerId = '700000000000000009'
 
 export const pilot = { id: pilotId, username: 'ada', global_name: 'Ada', discriminator: '0', avatar: null }
 const bot = { id: botId, username: 'chargehand', global_name: null, discriminator: '0', avatar: null, bot: true }
@@ -71,15 +72,23 @@ const channel = (id: string, name: string, denied = 0n) => ({
   permission_overwrites: denied === 0n ? [] : [{ id: serverId, type: 0, allow: '0', deny: String(denied) }],
 })
 
+/** Where Discord tells moderators things: https://docs.discord.com/developers/resources/guild#guild-object */
+export const moderatorsChannelId = '700000000000000010'
+
 /** A channel in which the bot may not embed. */
 export const bareChannelId = muteChannelId
 
 export const serverEvent = {
   id: serverId,
   name: 'Heron Meadow Electric Flyers',
-  owner_id: '700000000000000009',
+  owner_id: ownerId,
+  public_updates_channel_id: moderatorsChannelId,
   roles: [role(serverId, '@everyone', everyone), role(moderatorRole, 'field marshal', manageGuild)],
-  channels: [channel(channelId, 'charging'), channel(muteChannelId, 'quiet', permission.embedLinks)],
+  channels: [
+    channel(channelId, 'charging'),
+    channel(muteChannelId, 'quiet', permission.embedLinks),
+    channel(moderatorsChannelId, 'back-room'),
+  ],
   members: [botMember],
   threads: [],
   emojis: [],

@@ -23,7 +23,7 @@ export interface FakeBoard {
   /** What was said to people, in the order in which it was. */
   readonly notices: (Notice & { readonly place?: string; readonly person?: string })[]
   /** What does not work just now. */
-  readonly hindered: { post?: string; pin?: string; direct?: string; platform?: Error }
+  readonly hindered: { post?: string; pin?: string; direct?: string; remove?: Error; platform?: Error }
   /** Runs once, between the next edit and its arrival. */
   beforeNextEdit?: () => Promise<unknown>
   beforeNextPin?: () => Promise<unknown>
@@ -85,6 +85,7 @@ export function fakeBoard(): FakeBoard {
     },
     remove: async ({ place, message }) => {
       await reached()
+      if (hindered.remove) throw hindered.remove
       const at = standing.findIndex(one => one.place === place && one.message === message)
       if (at >= 0) standing.splice(at, 1)
     },

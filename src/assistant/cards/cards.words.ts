@@ -13,6 +13,9 @@ export const onlyAnswers: Said = ({ say }) => say`Here I can only answer, not po
 export const notTaken: Said = ({ say, own }) =>
   say`The chat did not take it just now; ${own('"answer post"')} tries again.`
 
+export const leftBehind: Said = ({ say }) =>
+  say`The card that stood elsewhere could not be taken away: delete it by hand.`
+
 export const noTitle: Said = ({ say }) => say`That cannot be a title.`
 
 export const titleWanted = told(

@@ -2,6 +2,7 @@
 
 import { randomUUID } from 'node:crypto'
 import type { Locale } from '../../ground/locale.ts'
+import { joined } from '../../ground/text.ts'
 import type { QuestionMemory } from '../../memory/memory.ts'
 import type { AnswerMemory, Card, Saying, StandardAnswer } from '../../memory/standard-answer.ts'
 import type { Cards, Standing } from '../cards.ts'
@@ -9,7 +10,7 @@ import type { FaultListener } from '../fault-listener.ts'
 import type { Reply } from '../reply.ts'
 import { createTurnstile } from '../turnstile.ts'
 import { cardOf, digestOf } from './card.ts'
-import { notTaken } from './cards.words.ts'
+import { leftBehind, notTaken } from './cards.words.ts'
 import { type Missing, type Noticeboards, type Posted, surfaceOf } from './noticeboard.ts'
 
 interface CardParts {
@@ -51,8 +52,7 @@ export function createCards({ answers, questions, noticeboard, ask, localeOf, on
       await tried(noticeboard.remove(posted))
       return post(id, place)
     }
-    await takeAway(answer)
-    return standing(posted, pinning)
+    return standing(posted, pinning, await takenAway(answer))
   }
 
   async function restore(id: string): Promise<Standing> {
@@ -68,8 +68,9 @@ export function createCards({ answers, questions, noticeboard, ask, localeOf, on
     return standing(posted, pinning)
   }
 
-  async function takeAway(answer: StandardAnswer): Promise<void> {
-    if (answer.card) await tried(noticeboard.remove(postedOf(answer, answer.card)))
+  async function takenAway(answer: StandardAnswer): Promise<boolean> {
+    const gone = answer.card && (await tried(noticeboard.remove(postedOf(answer, answer.card)).then(() => undefined)))
+    return gone === undefined
   }
 
   /** `force` edits the message though nothing seems to have changed. Gives the answer as it is then noted. */
@@ -104,7 +105,7 @@ export function createCards({ answers, questions, noticeboard, ask, localeOf, on
     render,
     post,
     restore,
-    takeAway,
+    takeAway: async answer => void (await takenAway(answer)),
     refresh: async community => {
       for (const { id } of await answers.list(community)) {
         // Each is worked out anew: between them others have their turn.
@@ -117,12 +118,14 @@ export function createCards({ answers, questions, noticeboard, ask, localeOf, on
 
 const nowhere: Standing = { posted: false, pinned: false }
 
-function standing({ link }: Posted, pinning: 'pinned' | Missing): Standing {
+/** `isAlone` is false where the card that stood elsewhere is still there. */
+function standing({ link }: Posted, pinning: 'pinned' | Missing, isAlone = true): Standing {
+  const missing = [...(pinning === 'pinned' ? [] : [pinning.missing]), ...(isAlone ? [] : [leftBehind])]
   return {
     posted: true,
     pinned: pinning === 'pinned',
     link,
-    missing: pinning === 'pinned' ? undefined : pinning.missing,
+    missing: missing.length > 0 ? locale => joined(missing.map(said => said(locale))) : undefined,
   }
 }
 

@@ -4,7 +4,7 @@ import { english, type Locale } from '../../ground/locale.ts'
 import { reminderFrom } from '../../memory/reminder.ts'
 import type { Missing, Noticeboards } from '../cards/noticeboard.ts'
 import type { Doing } from './due-loop.ts'
-import { notReached, reminderReply } from './reminder.words.ts'
+import { notReachedReply, reminderReply } from './reminder.words.ts'
 
 /**
  * In private where the place is closed: a reminder that nobody sees protects nobody. Where the way in private is closed,
@@ -19,7 +19,7 @@ export function givingReminders(noticeboard: Noticeboards, locale: Locale = engl
       const notice = { reply: reminderReply(reminder, now, locale), key: id, calls: person }
       const here = () => noticeboard.post(place, notice)
       const direct = () => noticeboard.direct(person, notice)
-      const told = () => noticeboard.post(place, { ...notice, reply: notReached(locale) })
+      const told = () => noticeboard.post(place, { ...notice, reply: notReachedReply(locale) })
       const [chosen, other] = channel === 'here' ? [here, direct] : [direct, told]
       const first = await chosen()
       if (!isMissing(first)) return undefined

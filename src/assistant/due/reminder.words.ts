@@ -3,14 +3,15 @@
 import type { Locale } from '../../ground/locale.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import type { Reminder } from '../../memory/reminder.ts'
+import { notReached } from '../private.words.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
 
 /** Said where others read along. */
-export const notReached = (locale: Locale): Reply =>
+export const notReachedReply = (locale: Locale): Reply =>
   completeReply(
     { command: 'remind me', readAs: locale.own('remind me') },
-    { headline: locale.say`I could not reach you in private.`, cautions: [generalCaution(locale)] },
+    { headline: notReached(locale), cautions: [generalCaution(locale)] },
     locale,
   )
 

@@ -11,12 +11,11 @@ import {
 } from 'discord.js'
 import { closedToUs, onceMore } from '../platform/faults.ts'
 import { nonceOf, snowflake } from '../platform/occasion.ts'
-import type { Rendered } from './render.ts'
 
 /** Said once for each key. */
-interface Words {
+export interface Words {
   readonly key: string
-  readonly message: Rendered
+  readonly message: RESTPostAPIChannelMessageJSONBody
   readonly files?: readonly RawFile[]
 }
 
@@ -28,7 +27,12 @@ export interface Speaking {
 
 export function createSpeaking(rest: REST): Speaking {
   async function inChannel(channel: string, { key, message, files = [] }: Words): Promise<APIMessage> {
-    const body: RESTPostAPIChannelMessageJSONBody = { ...message, nonce: nonceOf(key), enforce_nonce: true }
+    const body: RESTPostAPIChannelMessageJSONBody = {
+      allowed_mentions: { parse: [] },
+      ...message,
+      nonce: nonceOf(key),
+      enforce_nonce: true,
+    }
     const route = Routes.channelMessages(snowflake(channel))
     return (await onceMore(() => rest.post(route, { body, files: [...files] }))) as APIMessage
   }

@@ -7,7 +7,10 @@ import { describeError } from '../../program/log.ts'
 /** Discord's codes: https://docs.discord.com/developers/topics/opcodes-and-status-codes#json */
 export const unknownChannel = 10003
 export const unknownMessage = 10008
+export const noAccess = 50001
 export const closedToUs = 50007
+export const noPermission = 50013
+export const noHistory = 160002
 const alreadyAcknowledged = 40060
 const unknownInteraction = 10062
 

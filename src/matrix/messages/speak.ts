@@ -1,6 +1,7 @@
 // Says things in a room: in answer to a message, in place of an earlier answer, or elsewhere where we may not.
 
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
+import { moderatorCanChange } from '../../assistant/private.words.ts'
 import { english, type Locale, type Said } from '../../ground/locale.ts'
 import { describeError, type Log } from '../../program/log.ts'
 import { directRoomWith } from '../client/account-data.ts'
@@ -9,7 +10,6 @@ import { answerContent, editContent } from './content.ts'
 import type { Call } from './message.ts'
 import { type Rendered, renderText } from './render.ts'
 import type { Sender } from './send.ts'
-import { moderatorCanChange } from './told.words.ts'
 
 export interface Speaker {
   /**

@@ -4,10 +4,12 @@ import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
 import type { Layer } from '../../assistant/layers/opened.ts'
 import type { Asked } from '../../assistant/occasion.ts'
 import { isPersonal } from '../../assistant/personal.ts'
+import { answeredInPrivate, notReached } from '../../assistant/private.words.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import { type Done, doneBy, mayAskAgain } from '../../assistant/running/after-edit.ts'
 import { amendedQuestion } from '../../assistant/running/amend.ts'
 import type { Said } from '../../ground/locale.ts'
+import { createSeldom } from '../../ground/seldom.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { AnsweredQuestion } from '../../memory/memory.ts'
 import { describeError } from '../../program/log.ts'
@@ -24,7 +26,6 @@ import { signsOf } from '../messages/reactions.ts'
 import { renderReply } from '../messages/render.ts'
 import type { Speaker } from '../messages/speak.ts'
 import { createSuggested } from '../messages/suggested.ts'
-import { answeredInPrivate, notReached } from '../messages/told.words.ts'
 
 /** So long whoever was told that they ask too fast is told nothing more of it. */
 const quiet_ms = 60_000
@@ -52,8 +53,7 @@ export function createAnswering(parts: AnsweringParts) {
   const self = client.getSafeUserId()
   const suggested = createSuggested()
   const hint = createHint(settings.prefix, registry)
-  /** When each was told so last. */
-  const toldTooFast_ms = new Map<string, number>()
+  const isTooFastNews = createSeldom(quiet_ms, Date.now)
 
   const changesWhatIsKept = ({ command }: Reply): boolean => registry.find(command)?.changes ?? false
   const rendered = (reply: Reply, room: Room, open?: Layer) =>
@@ -70,13 +70,6 @@ export function createAnswering(parts: AnsweringParts) {
     question: '',
     answeredAt: new Date(),
   })
-
-  /** Whoever asks too fast is told so, and then nothing for a while. */
-  function saysOnce(asker: string): boolean {
-    const isAgain = Date.now() - (toldTooFast_ms.get(asker) ?? 0) < quiet_ms
-    if (!isAgain) toldTooFast_ms.set(asker, Date.now())
-    return !isAgain
-  }
 
   const tell = async (call: Call, room: Room, said: Said): Promise<void> => {
     const answer = await speaker.tell(call, room, said)
@@ -102,7 +95,7 @@ export function createAnswering(parts: AnsweringParts) {
   /** Gives the answer to `question`, which is what asked where it is absent. */
   async function give(asked: Asked, room: Room, reply: Reply, question = asked.id): Promise<void> {
     const call = asked.way as Call
-    if (reply.tooFast && !saysOnce(call.asker)) return
+    if (reply.tooFast && !isTooFastNews(call.asker)) return
     if (isPersonal(reply.command) && !isDirect(client, room)) return givePrivately(asked, room, reply, question)
     const answer = await speaker.answer(call, room, rendered(reply, room))
     if (answer === undefined) return assistant.delivered({ asked })

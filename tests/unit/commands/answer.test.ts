@@ -288,6 +288,15 @@ describe('changing', () => {
     expect(await problemOf('answer edit title: Wren')).toBeDefined()
   })
 
+  test('a card that is moved while the old one cannot be taken away says so', async () => {
+    await saveWren()
+    board.hindered.remove = new Error('it takes nothing away')
+    expect((await done('answer move title: Wren', field)).headline).toContain('delete it by hand')
+    expect(asking.faults).toHaveLength(1)
+    ;(asking.faults as unknown[]).length = 0
+    expect(board.standing).toHaveLength(2)
+  })
+
   test('a card is moved to where it is asked for', async () => {
     await saveWren()
     await done('answer move title: Wren', field)

@@ -1,0 +1,93 @@
+// What a missing permission costs on Discord: not the answer, which comes in private, nor that anybody is told of it.
+
+import { afterEach, beforeEach, expect, test, vi } from 'vitest'
+import { exportMe } from '../../commands/me/me.ts'
+import { exportMeWords } from '../../commands/me/me.words.ts'
+import { entry } from '../../src/assistant/entry.ts'
+import { firstLine } from '../support/discord-answers.ts'
+import {
+  bareChannelId,
+  channelId,
+  mentionOfBot,
+  message,
+  moderatorsChannelId,
+  ownerId,
+  pilot,
+} from '../support/discord-events.ts'
+import { type DiscordRoom, openDiscordRoom } from '../support/discord-room.ts'
+
+let room: DiscordRoom
+beforeEach(async () => {
+  room = await openDiscordRoom({ commands: [entry(exportMe, exportMeWords)] })
+  await room.surface().start()
+})
+afterEach(async () => {
+  const { refused } = room.discord
+  await room.close()
+  expect(refused).toEqual([])
+})
+
+const ask = (words: string, of: Parameters<typeof message>[1] = {}) => {
+  const said = message(`${mentionOfBot} ${words}`, of)
+  room.discord.gateway.dispatch('MESSAGE_CREATE', said)
+  return said
+}
+const heard = () =>
+  room.discord.messages.map(({ channel, body }) => [channel, body.embeds ? firstLine(body) : body.content])
+const until = (lines: readonly (readonly string[])[]) =>
+  vi.waitFor(() => expect(heard()).toEqual(lines), { timeout: 5000, interval: 10 })
+
+const inPrivate = `9${pilot.id}`
+const lacks = (what: string, where: string) =>
+  `I may not answer in #${where}: what I need there is "${what}". A moderator there can change that.`
+const embeds = lacks('Embed Links', 'quiet')
+const answer = 'Set 0.5 A for 1S 300 LiPo.'
+
+test('who asked is told in private by name of permission and channel, with the answer; moderators once a day', async () => {
+  const said = ask('bench pack: 1S 300 LiPo', { channel: bareChannelId })
+  await until([
+    [inPrivate, embeds],
+    [moderatorsChannelId, embeds],
+    [inPrivate, answer],
+  ])
+  expect(await room.memory.answered.byQuestion(`discord:${said.id}`)).toMatchObject({ place: `discord:${inPrivate}` })
+  ask('bench pack: 1S 300 LiPo', { channel: bareChannelId })
+  await until([
+    [inPrivate, embeds],
+    [moderatorsChannelId, embeds],
+    [inPrivate, answer],
+    [inPrivate, answer],
+  ])
+  expect(room.logged().match(/permissions are missing/g)).toHaveLength(1)
+})
+
+test('where they are closed to us, words alone go to the channel', async () => {
+  room.discord.denied.direct = 50007
+  ask('bench pack: 1S 300 LiPo', { channel: bareChannelId })
+  await until([
+    [bareChannelId, embeds],
+    [moderatorsChannelId, embeds],
+  ])
+})
+
+test('what Discord refuses though it seemed allowed is told too, to the owner where the channel for moderators is closed', async () => {
+  room.discord.denied.write = 50013
+  ask('bench pack: 1S 300 LiPo')
+  const send = lacks('Send Messages', 'charging')
+  await until([
+    [inPrivate, send],
+    [`9${ownerId}`, send],
+    [inPrivate, answer],
+  ])
+})
+
+test('what is for one person alone goes to them, and the channel is only told that it does', async () => {
+  ask('export me')
+  await until([
+    [inPrivate, 'I keep nothing about you.'],
+    [channelId, 'I have answered you in private.'],
+  ])
+  room.discord.denied.direct = 50007
+  ask('export me')
+  await vi.waitFor(() => expect(heard().at(-1)).toEqual([channelId, 'I could not reach you in private.']))
+})
