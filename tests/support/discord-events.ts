@@ -48,6 +48,7 @@ const muteChannelId = '700000000000000008'
 export const ownerId = '700000000000000009'
 
 export const pilot = { id: pilotId, username: 'ada', global_name: 'Ada', discriminator: '0', avatar: null }
+export const wim = { ...pilot, id: '700000000000000011', username: 'wim', global_name: 'Wim' }
 const bot = { id: botId, username: 'chargehand', global_name: null, discriminator: '0', avatar: null, bot: true }
 
 const memberOf = (user: object, roles: string[] = []) => ({
@@ -124,11 +125,13 @@ export interface Interaction {
 
 interface Where {
   readonly permissions?: string
+  /** Ada where absent. */
+  readonly by?: typeof pilot
   /** In direct messages with the bot. */
   readonly direct?: boolean
 }
 
-function interaction(type: number, data: unknown, { permissions, direct }: Where): Interaction {
+function interaction(type: number, data: unknown, { permissions, direct, by = pilot }: Where): Interaction {
   const id = newId()
   const channelOf = direct ? { id: directChannelId, type: 1 } : { id: channelId, type: 0 }
   return {
@@ -141,12 +144,8 @@ function interaction(type: number, data: unknown, { permissions, direct }: Where
     channel: channelOf,
     channel_id: channelOf.id,
     ...(direct
-      ? { context: 1, user: pilot }
-      : {
-          context: 0,
-          guild_id: serverId,
-          member: { ...memberOf(pilot), permissions: permissions ?? pilotPermissions },
-        }),
+      ? { context: 1, user: by }
+      : { context: 0, guild_id: serverId, member: { ...memberOf(by), permissions: permissions ?? pilotPermissions } }),
     locale: 'en-GB',
     entitlements: [],
     authorizing_integration_owners: { 0: direct ? '0' : serverId },

@@ -10,9 +10,10 @@ import {
 } from 'discord.js'
 import { problemReply } from '../../assistant/asking/failures.ts'
 import type { Occasion } from '../../assistant/occasion.ts'
+import { isOwn } from '../../assistant/personal.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Locale } from '../../ground/locale.ts'
-import type { Question } from '../../language/sentence/question.ts'
+import { type Question, writeQuestion } from '../../language/sentence/question.ts'
 import { asComposed, type Composed } from '../messages/compose.ts'
 import { deliver, isAcknowledged } from '../messages/deliver.ts'
 import { askedBy } from '../messages/later.ts'
@@ -57,8 +58,13 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
 
   function slash({ data }: APIChatInputApplicationCommandInteraction, to: Responder, occasion: Occasion) {
     const { question, privately } = readSlash(data)
-    const answer = privately ? askPrivately(question, alone(occasion)) : compose.ask(question, occasion, 'brief')
-    return deliver(answer, to, { inPlace: false, privately, patience_ms }, log)
+    const rules = { inPlace: false, patience_ms }
+    const ask = (occasion: Occasion) => compose.ask(question, occasion, 'brief')
+    const isTheirs = isOwn(writeQuestion(question))
+    if (!(privately ?? (isTheirs && !occasion.place.direct)))
+      return deliver(ask(occasion), to, { ...rules, to: 'channel' }, log)
+    const answer = isTheirs ? ask(alone(occasion)) : askPrivately(question, alone(occasion))
+    return deliver(answer, to, { ...rules, to: 'asker' }, log)
   }
 
   /** Answering in public what was meant to be private would be worse than not answering. */

@@ -35,7 +35,7 @@ export interface Presses {
 /** Whoever presses is answered, and nobody else sees it. */
 export function createPresses(parts: PressParts): Presses {
   const { assistant, questions, compose, patience_ms, log } = parts
-  const privately = { inPlace: false, privately: true, patience_ms }
+  const privately = { inPlace: false, to: 'asker', patience_ms } as const
 
   /** The question behind it, or why there is none. */
   async function behind(pressed: Press | undefined): Promise<string | Problem> {

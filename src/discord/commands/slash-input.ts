@@ -2,6 +2,7 @@
 
 import {
   type APIApplicationCommandInteractionDataBasicOption,
+  type APIApplicationCommandInteractionDataBooleanOption,
   type APIApplicationCommandInteractionDataOption,
   type APIChatInputApplicationCommandInteractionData,
   ApplicationCommandOptionType,
@@ -11,7 +12,8 @@ import { privateOption } from './slash.ts'
 
 export interface SlashInput {
   readonly question: Question
-  readonly privately: boolean
+  /** Whether only the asker shall see the answer, where they say so. */
+  readonly privately: boolean | undefined
   /** The option being typed, where the asker is still typing. */
   readonly focused?: { readonly option: string; readonly text: string }
 }
@@ -29,7 +31,12 @@ export function readSlash({ name, options = [] }: Data): SlashInput {
   const focused = texts.find(option => option.focused)
   return {
     question: { command, options: Object.fromEntries(texts.map(option => [option.name, option.value])) },
-    privately: filled.some(option => option.name === privateOption && option.value === true),
+    privately: filled.find(isPrivate)?.value,
     focused: focused && { option: focused.name, text: focused.value },
   }
 }
+
+const isPrivate = (
+  option: APIApplicationCommandInteractionDataBasicOption,
+): option is APIApplicationCommandInteractionDataBooleanOption =>
+  option.type === ApplicationCommandOptionType.Boolean && option.name === privateOption

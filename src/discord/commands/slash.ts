@@ -10,9 +10,10 @@ import {
   type RESTPostAPIChatInputApplicationCommandsJSONBody,
 } from 'discord.js'
 import type { Entry } from '../../assistant/command.ts'
+import { isOwn } from '../../assistant/personal.ts'
 import type { Locale } from '../../ground/locale.ts'
 import { type Localizations, localizations, translationsOf } from './localizations.ts'
-import { aboutPrivate } from './slash.words.ts'
+import { aboutPrivate, aboutPrivateOwn } from './slash.words.ts'
 
 export type SlashCommand = RESTPostAPIChatInputApplicationCommandsJSONBody
 
@@ -72,7 +73,7 @@ function optionsOf(
     ...own.filter(({ required }) => !required),
     {
       type: ApplicationCommandOptionType.Boolean,
-      ...entitled(privateOption, aboutPrivate(locale), table),
+      ...entitled(privateOption, (isOwn(name) ? aboutPrivateOwn : aboutPrivate)(locale), table),
       required: false,
     },
   ]

@@ -1,6 +1,8 @@
 // An answer on its way to Discord: within three seconds or promised, and never twice.
 
 import { type APIInteractionResponse, InteractionResponseType, MessageFlags } from 'discord.js'
+import { isOwn } from '../../assistant/personal.ts'
+import type { Reply } from '../../assistant/reply.ts'
 import { within } from '../../ground/within.ts'
 import type { Log } from '../../program/log.ts'
 import { isAlreadyDelivered, isExpired } from '../platform/faults.ts'
@@ -13,28 +15,31 @@ export const usualPatience_ms = 2000
 export interface DeliveryRules {
   /** Changes the message whose button was pressed, rather than sending one. */
   readonly inPlace: boolean
-  /** Only the asker sees it. */
-  readonly privately: boolean
+  /** Who sees it; `fitting` is the channel, but for what concerns the asker alone. */
+  readonly to: 'asker' | 'channel' | 'fitting'
   /** How long an answer may take before it is promised instead. */
   readonly patience_ms: number
 }
 
 /**
  * Sends the answer, or promises it and sends it when it is there. Refusals about the asker's own mistake are
- * private in either case. Rejects where Discord cannot be told.
+ * private in any case. Rejects where Discord cannot be told.
  */
 export async function deliver(
   answer: Promise<Composed>,
   responder: Responder,
-  { inPlace, privately, patience_ms }: DeliveryRules,
+  { inPlace, to, patience_ms }: DeliveryRules,
   log: Log,
 ): Promise<void> {
   const flagsOf = (hidden: boolean) => (hidden && !inPlace ? { flags: MessageFlags.Ephemeral as const } : {})
 
+  const isForAsker = ({ reply }: Composed) =>
+    to === 'asker' || isOwnMistake(reply) || (to === 'fitting' && isOwn(reply.question ?? ''))
+
   const inTime = await within(patience_ms, answer)
   if (inTime) {
     const { message, files } = inTime
-    const data = { ...message, ...flagsOf(privately || isOwnMistake(inTime)) }
+    const data = { ...message, ...flagsOf(isForAsker(inTime)) }
     const type = inPlace ? InteractionResponseType.UpdateMessage : InteractionResponseType.ChannelMessageWithSource
     await isAcknowledged(responder.acknowledge({ type, data } as APIInteractionResponse, files), log)
     return
@@ -42,11 +47,11 @@ export async function deliver(
 
   const promise: APIInteractionResponse = inPlace
     ? { type: InteractionResponseType.DeferredMessageUpdate }
-    : { type: InteractionResponseType.DeferredChannelMessageWithSource, data: flagsOf(privately) }
+    : { type: InteractionResponseType.DeferredChannelMessageWithSource, data: flagsOf(to === 'asker') }
   if (!(await isAcknowledged(responder.acknowledge(promise, []), log))) return
 
   const late = await answer
-  if (isOwnMistake(late) && !privately && !inPlace) {
+  if (isForAsker(late) && to !== 'asker' && !inPlace) {
     // A promise made in public cannot be kept in private: Discord fixes that with the promise.
     await responder.remove()
     await responder.followUp({ ...late.message, ...flagsOf(true) }, late.files)
@@ -56,7 +61,7 @@ export async function deliver(
 }
 
 /** The asker can mend it, so nobody else needs to see it. */
-const isOwnMistake = ({ reply }: Composed): boolean => reply.problem !== undefined && reply.fault === undefined
+const isOwnMistake = (reply: Reply): boolean => reply.problem !== undefined && reply.fault === undefined
 
 /** False where the interaction has expired; then nothing more can be said. */
 export async function isAcknowledged(sending: Promise<void>, log: Log): Promise<boolean> {

@@ -73,7 +73,7 @@ describe('readSlash', () => {
     const typed = { type: 3, name: 'pack', value: '3', focused: true }
     expect(readSlash({ name: 'tray', options: [{ type: 1, name: 'add', options: [typed] }] })).toEqual({
       question: { command: 'tray add', options: { pack: '3' } },
-      privately: false,
+      privately: undefined,
       focused: { option: 'pack', text: '3' },
     })
   })
