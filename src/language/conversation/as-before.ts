@@ -1,12 +1,13 @@
 // Values that are told by the last question: a bare "11.7" behind volts, "800 W" of a generator, "no, 2200 mAh".
 
 import { attempt } from '../../ground/problem.ts'
-import type { Candidate, ValueName } from '../candidates/index.ts'
-import type { Frame } from '../frames/frame.ts'
+import { bestCover, type Candidate, candidatesOf, type ValueName } from '../candidates/index.ts'
+import { type Frame, typedIn } from '../frames/frame.ts'
 import type { Kept } from '../reading/fit.ts'
 import { feedCues } from '../reading/told/packs-told.ts'
 import { toldBy, toldIn } from '../reading/told/told-pack.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
+import { readPack } from '../things/pack.ts'
 import { readSource } from '../things/source.ts'
 import { bankCell_V } from '../things/source-of-parts.ts'
 import { namesPack } from './follow-up.ts'
@@ -28,7 +29,7 @@ export function asBefore(
   frame: Frame,
 ): readonly Candidate[] {
   const { options: before } = frame.question
-  const told = withPartOfBefore(text, values, frame)
+  const told = withPartOfBefore(text, values, frame).map(value => asCurrent(value, frame))
   const cells = toldIn(before.pack ?? '')?.series ?? 1
   // "And one of 65 W", "half sun", "one cell has 35": no count, no state and no pack of one cell.
   const isNone = ({ kind, typed, score, pack }: Candidate) =>
@@ -45,6 +46,26 @@ export function asBefore(
         value,
     )
 }
+
+/**
+ * "With 3" is a current, and so is "at 2.6" behind "from 3.6 at 1.3a", where no sound cell of the pack stands at as many
+ * volts.
+ */
+function asCurrent(value: Candidate, frame: Frame): Candidate {
+  const { current, pack: text = '' } = frame.question.options
+  const { cue = '', kind, typed } = value
+  const pack = attempt(() => readPack(text).value)
+  if (current === undefined || !pack || !onlyNumber.test(typed) || !mayBeCurrent.has(kind)) return value
+  const amount = typed.replace(',', '.')
+  const { precharge_V, full_V } = pack.chemistry
+  const isLevel = Number(amount) >= precharge_V.value && Number(amount) <= full_V.value
+  const tellsLevels = () =>
+    bestCover(candidatesOf(typedIn(frame))).some(one => one.kind === 'state' && one.cue === 'at')
+  const isCurrent = cue === 'with' || (cue === 'at' && !isLevel && !tellsLevels())
+  const { pack: _, parts: __, ...others } = value
+  return isCurrent ? { ...others, kind: 'current', text: `${amount}A`, typed: `${typed} A` } : value
+}
+const mayBeCurrent: ReadonlySet<ValueName> = new Set(['current', 'state', 'number'])
 
 /** A count or a level less sure than this may be none. */
 const surely = 0.3

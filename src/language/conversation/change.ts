@@ -17,7 +17,7 @@ const asksWhy = /^\W*(?:but |and |so )*(?:why|how come)\b/i
 /** "Why not 3C": it is asked about as a change. */
 const butWhyNot = /\bwhy not\b.*\d/i
 /** Of a thing itself, and not of it behind the question before. */
-const asksWhatItIs = /^\W*(?:(?:and|but|so) )*what(?:'?s| is| are)(?: an?)? [\w-]+\W*$/i
+export const asksWhatItIs = /^\W*(?:(?:and|but|so) )*what(?:'?s| is| are)(?: an?)? [\w-]+\W*$/i
 const adds = /^\W*(?:and|plus|add|also|another)\b(?! (?:if|what|how|only|just|with only)\b)/i
 
 /** A detail that is told anew, or another one. */

@@ -6,14 +6,14 @@ import { fitTo } from '../reading/fit.ts'
 import { readPairs } from '../sentence/option-pairs.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { answerTo } from './answer-to.ts'
-import { asksVolts } from './asks-volts.ts'
+import { asksQuantity } from './asks-quantity.ts'
 import type { Behind, Way } from './behind.ts'
 import { withChange } from './change.ts'
 import { choiceOf } from './choice-of.ts'
 import { stays } from './stay.ts'
 
 const ways: readonly Way[] = [
-  asksVolts,
+  asksQuantity,
   stays,
   answerTo,
   // "Current: 2A", in notation.

@@ -77,7 +77,7 @@ export function lentTo(
   return { kept: inTermsOf(command, readable), before }
 }
 
-const ofEnergy = /\b(?:wh|watt-?\s?hours?|energy)\b/i
+export const ofEnergy = /\b(?:wh|watt-?\s?hours?|energy)\b/i
 const onlyOf = (kept: Kept, isWanted: (name: string, text: string) => boolean): Kept =>
   Object.fromEntries(Object.entries(kept).filter(([name, text]) => isWanted(name, text)))
 const feeds: ReadonlySet<string> = new Set(['source', 'charger', 'chargers'])

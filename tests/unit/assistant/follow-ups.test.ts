@@ -93,6 +93,27 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
     ['is a 4s 1400 lipo with 11 mohm worn out', 'health pack: 4S 1400mAh LiPo resistance: 11mΩ'],
     ['8 it is', 'health pack: 4S 1400mAh LiPo resistance: 8mΩ'],
   ],
+  [
+    ['amps for a 4s 1800 lipo', 'current pack: 4S 1800mAh LiPo'],
+    ['and in Wh?', 'energy pack: 4S 1800mAh LiPo'],
+    ['where does it stop', 'trim pack: 4S 1800mAh LiPo'],
+  ],
+  [
+    ['how long for a 3s 1500 lipo at 1.5A', 'time pack: 3S 1500mAh LiPo current: 1.5A'],
+    ['its watt-hours when full please', 'energy pack: 3S 1500mAh LiPo'],
+  ],
+  [
+    ['6s 1300 lihv at 2A how long', 'time pack: 6S 1300mAh LiHV current: 2A'],
+    ['and at what point does it cut off', 'trim pack: 6S 1300mAh LiHV'],
+    ['and whats that in watts', 'supply pack: 6S 1300mAh LiHV'],
+  ],
+  [
+    ['5s 4000 lipo from 3.6 at 4a how long', 'time pack: 5S 4000mAh LiPo current: 4A from: 3.6V per cell'],
+    ['and at 2.5', 'time pack: 5S 4000mAh LiPo current: 2.5A from: 3.6V per cell'],
+    ['what about at 5', 'time pack: 5S 4000mAh LiPo current: 5A from: 3.6V per cell'],
+    ['and with 3', 'time pack: 5S 4000mAh LiPo current: 3A from: 3.6V per cell'],
+    ['and from 3.5', 'time pack: 5S 4000mAh LiPo current: 3A from: 3.5V per cell'],
+  ],
 ]
 
 describe('a chain of short answers', () => {

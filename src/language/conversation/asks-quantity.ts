@@ -1,0 +1,65 @@
+// Another quantity of the pack that was spoken of: "and volts", "where does it stop?", "and in Wh?".
+
+import type { Frame } from '../frames/frame.ts'
+import { conceptsIn } from '../model/concepts.ts'
+import { fitTo } from '../reading/fit.ts'
+import type { Way } from './behind.ts'
+import { asksWhatItIs } from './change.ts'
+import { choiceOf } from './choice-of.ts'
+import { countOf, goesOn, isFewWords } from './follow-up.ts'
+import { lentTo, ofEnergy } from './lend.ts'
+
+interface Quantity {
+  readonly command: string
+  readonly asks: (text: string, concepts: readonly string[], isOfLevel: boolean, frame: Frame) => boolean
+  /** What the words stand for beside another thing. */
+  readonly unless: ReadonlySet<string>
+}
+
+const setOf = (words: string): ReadonlySet<string> => new Set(words.split(' '))
+
+/** Those that tell of volts by themselves, where the question before was of volts. */
+const ofVolts = setOf('storage trim percent')
+const endsAt =
+  /\b(?:where|(?:at )?(?:what|which) (?:point|level|number|reading|figure|value|mark))\b.*\b(?:stop|end|cut|finish|quit)(?:s|es)?\b/i
+const inWatts = /\b(?:in|as|how many) (?:watts|W)\b/i
+
+const quantities: readonly Quantity[] = [
+  {
+    command: 'trim',
+    asks: (text, concepts, isOfLevel, { question, typed = '' }) =>
+      (endsAt.test(text) && question.command !== 'source') ||
+      (ofVolts.has(question.command) ? (isOfLevel ? conceptsIn(typed) : []) : concepts).includes('volts'),
+    unless: setOf('storage cells apart supply down meter percent lead plug balance fly lies ok why wh'),
+  },
+  {
+    command: 'energy',
+    asks: text => ofEnergy.test(text),
+    unless: setOf('plane supply usb sourceBattery generator enough why ok may log percent amps long'),
+  },
+  {
+    command: 'supply',
+    asks: text => inWatts.test(text),
+    unless: setOf('plane usb sourceBattery generator enough why ok may log percent amps long fly'),
+  },
+]
+
+/** So many words may stand beside it, where they go on from what was said. */
+const many = 9
+
+export const asksQuantity: Way = ({ text, values, frame, vocabulary }, { name }) => {
+  const isShort = isFewWords(text) || (goesOn.test(text) && countOf(text) <= many)
+  const isOfPack = values.every(value => value.text === 'full') && !asksWhatItIs.test(text)
+  if (frame.pending || !isShort || !isOfPack) return undefined
+  const concepts = conceptsIn(text)
+  const isOfLevel = values.length > 0 && frame.question.options.from === undefined
+  const asked = quantities.find(
+    ({ asks, unless }) => asks(text, concepts, isOfLevel, frame) && !concepts.some(concept => unless.has(concept)),
+  )
+  const command = vocabulary.find(one => one.name === asked?.command && one.name !== name)
+  if (!command) return undefined
+  const { kept, before } = lentTo(frame, command, text, values)
+  const { source: _, to: __, ...held } = kept
+  const fitted = fitTo(command, [], held, before)
+  return fitted.missing === undefined ? choiceOf(fitted, held) : undefined
+}
