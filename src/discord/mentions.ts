@@ -4,7 +4,6 @@ import { type Message, MessageType, type PermissionsString } from 'discord.js'
 import type { Occasion } from '../assistant/occasion.ts'
 import { isPersonal } from '../assistant/personal.ts'
 import { answeredInPrivate, notReached } from '../assistant/private.words.ts'
-import { mayAskAgain } from '../assistant/running/after-edit.ts'
 import { amended } from '../assistant/running/amend.ts'
 import type { Assistant } from '../assistant/running/assistant.ts'
 import type { Question } from '../language/sentence/question.ts'
@@ -17,7 +16,7 @@ import { renderText } from './messages/render.ts'
 import { questionRepliedTo } from './messages/replied-to.ts'
 import type { MessageWay, Replies } from './messages/replies.ts'
 import type { Speaking } from './messages/speaking.ts'
-import { alone, directOccasion, idOf, moderates, server } from './platform/occasion.ts'
+import { directOccasion, idOf, moderates, server } from './platform/occasion.ts'
 
 export interface MentionParts {
   readonly assistant: Assistant
@@ -95,13 +94,8 @@ export function createMentions({
     await assistant.delivered(occasion)
   }
 
-  /** Asked anew for them alone, where that changes nothing twice. */
-  async function giveAlone(occasion: Occasion, way: MessageWay, answer: Composed): Promise<boolean> {
-    const { command, question = '' } = answer.reply
-    const isAnew = isPersonal(command) && mayAskAgain(question, assistant.registry)
-    const theirs = isAnew ? await compose.ask(question, alone(occasion), 'brief') : answer
-    return replies.giveAlone(occasion, way, theirs)
-  }
+  const giveAlone = async (occasion: Occasion, way: MessageWay, answer: Composed) =>
+    replies.giveAlone(occasion, way, await compose.forAsker(answer, occasion))
 
   return {
     questionIn,

@@ -13,7 +13,7 @@ async function main(): Promise<void> {
   if (DISCORD_TOKEN === undefined) throw new Error('DISCORD_TOKEN (or DISCORD_TOKEN_FILE) is needed.')
   const access = { api: DISCORD_API, token: DISCORD_TOKEN }
   const mark = join(folder, 'registering')
-  const { invite, count, emptied } = await registerCommands(access, commands, DISCORD_SERVER_ID, {
+  const { invite, count, isNew, emptied } = await registerCommands(access, commands, DISCORD_SERVER_ID, {
     last: () => (existsSync(mark) ? readFileSync(mark, 'utf8') : undefined),
     reached: server => {
       ownersFolder(folder)
@@ -22,7 +22,9 @@ async function main(): Promise<void> {
   })
   rmSync(mark, { force: true })
   const where = DISCORD_SERVER_ID === undefined ? 'everywhere' : `in server ${DISCORD_SERVER_ID}`
-  console.log(`Registered ${count} commands ${where}.`)
+  console.log(
+    isNew ? `Registered ${count} commands ${where}.` : `All ${count} commands are registered ${where} as they are.`,
+  )
   for (const scope of emptied) console.log(`Removed the earlier ones: ${scope}.`)
   console.log(`Invite: ${invite}`)
 }

@@ -1,26 +1,17 @@
 // A question that is edited or taken away on Discord once it was answered: the answer follows, and nothing is done twice.
 
-import { afterEach, beforeEach, expect, test, vi } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { answersIn } from '../support/discord-answers.ts'
 import { deadly } from '../support/discord-commands.ts'
 import { deleted, edited, type MessageEvent, mentionOfBot, message, pilot } from '../support/discord-events.ts'
-import { type DiscordRoom, openDiscordRoom } from '../support/discord-room.ts'
+import { withDiscordRoom } from '../support/with-discord-room.ts'
 
-let room: DiscordRoom
-beforeEach(async () => {
-  room = await openDiscordRoom({ commands: [deadly] })
-  await room.surface().start()
-})
-afterEach(async () => {
-  const { refused } = room.discord
-  await room.close()
-  expect(refused).toEqual([])
-})
+const { room } = withDiscordRoom({ commands: [deadly] })
 
-const told = (event: string, data: unknown) => room.discord.gateway.dispatch(event, data)
-const answers = () => answersIn(room.discord)
+const told = (event: string, data: unknown) => room().discord.gateway.dispatch(event, data)
+const answers = () => answersIn(room().discord)
 const until = (holds: () => unknown) => vi.waitFor(holds, { timeout: 5000, interval: 10 })
-const noted = async (said: MessageEvent) => (await room.memory.answered.byQuestion(`discord:${said.id}`))?.question
+const noted = async (said: MessageEvent) => (await room().memory.answered.byQuestion(`discord:${said.id}`))?.question
 
 /** Asked, answered and noted. */
 async function asked(words: string, as: Parameters<typeof message>[1] = {}): Promise<MessageEvent> {
@@ -34,7 +25,7 @@ async function settled() {
   const before = answers().length
   told('MESSAGE_CREATE', message(`${mentionOfBot} tray list`))
   await until(() => expect(answers().length).toBe(before + 1))
-  room.discord.messages.pop()
+  room().discord.messages.pop()
 }
 
 test('an edit edits the answer, once, and what it asked before is no longer the question', async () => {
@@ -43,7 +34,7 @@ test('an edit edits the answer, once, and what it asked before is no longer the 
   for (const _ of ['once', 'and again after a reconnect']) told('MESSAGE_UPDATE', change)
   await until(() => expect(answers()).toEqual(['Set 0.5 A for 2S 450 LiPo.']))
   await settled()
-  expect(room.discord.messages[0]?.edits).toBe(1)
+  expect(room().discord.messages[0]?.edits).toBe(1)
   expect(await noted(said)).toBe('bench pack: 2S 450 LiPo')
 })
 
@@ -81,11 +72,11 @@ test('a mention that an edit adds is answered; an edit among people is not', asy
 
 test('an edit after which nothing may be charged is answered anew, for nobody is told of an edit', async () => {
   const said = await asked('bench pack: 1S 300 LiPo')
-  const [before] = room.discord.messages
+  const [before] = room().discord.messages
   told('MESSAGE_UPDATE', edited(said, `${mentionOfBot} deadly`))
   await until(() => expect(answers()).toEqual(['Leave it.']))
-  expect(room.discord.messages[0]?.id).not.toBe(before?.id)
-  expect(room.discord.messages[0]?.body.message_reference.message_id).toBe(said.id)
+  expect(room().discord.messages[0]?.id).not.toBe(before?.id)
+  expect(room().discord.messages[0]?.body.message_reference.message_id).toBe(said.id)
 })
 
 test('what was done is not done again: the answer says that it stands, and how it is taken back', async () => {
@@ -123,19 +114,19 @@ test('what was done though is told in private, or where the question stood', asy
   told('MESSAGE_DELETE', deleted(first))
   const gone = 'The question is gone, and so is my answer. It was done all the same: tray add. It cannot be taken back.'
   await until(() => expect(answers()).toContain(gone))
-  expect(room.discord.messages.at(-1)?.channel).toBe(`9${pilot.id}`)
-  room.discord.denied.direct = 50007
+  expect(room().discord.messages.at(-1)?.channel).toBe(`9${pilot.id}`)
+  room().discord.denied.direct = 50007
   told('MESSAGE_DELETE', deleted(second))
   await until(() => expect(answers()).toEqual([gone, gone]))
-  expect(room.discord.messages.at(-1)?.channel).toBe(second.channel_id)
+  expect(room().discord.messages.at(-1)?.channel).toBe(second.channel_id)
 })
 
 test('an answer that people have deleted stays so', async () => {
   const said = await asked('bench pack: 1S 300 LiPo')
-  room.discord.messages.length = 0
+  room().discord.messages.length = 0
   told('MESSAGE_UPDATE', edited(said, `${mentionOfBot} bench pack: 2S 450 LiPo`))
   told('MESSAGE_DELETE', deleted(said))
   await settled()
   expect(answers()).toEqual([])
-  expect(room.logged()).not.toContain('not dealt with')
+  expect(room().logged()).not.toContain('not dealt with')
 })

@@ -1,6 +1,6 @@
 // What a missing permission costs on Discord: not the answer, which comes in private, nor that anybody is told of it.
 
-import { afterEach, beforeEach, expect, test, vi } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { exportMe } from '../../commands/me/me.ts'
 import { exportMeWords } from '../../commands/me/me.words.ts'
 import { entry } from '../../src/assistant/entry.ts'
@@ -14,26 +14,17 @@ import {
   ownerId,
   pilot,
 } from '../support/discord-events.ts'
-import { type DiscordRoom, openDiscordRoom } from '../support/discord-room.ts'
+import { withDiscordRoom } from '../support/with-discord-room.ts'
 
-let room: DiscordRoom
-beforeEach(async () => {
-  room = await openDiscordRoom({ commands: [entry(exportMe, exportMeWords)] })
-  await room.surface().start()
-})
-afterEach(async () => {
-  const { refused } = room.discord
-  await room.close()
-  expect(refused).toEqual([])
-})
+const { room } = withDiscordRoom({ commands: [entry(exportMe, exportMeWords)] })
 
 const ask = (words: string, of: Parameters<typeof message>[1] = {}) => {
   const said = message(`${mentionOfBot} ${words}`, of)
-  room.discord.gateway.dispatch('MESSAGE_CREATE', said)
+  room().discord.gateway.dispatch('MESSAGE_CREATE', said)
   return said
 }
 const heard = () =>
-  room.discord.messages.map(({ channel, body }) => [channel, body.embeds ? firstLine(body) : body.content])
+  room().discord.messages.map(({ channel, body }) => [channel, body.embeds ? firstLine(body) : body.content])
 const until = (lines: readonly (readonly string[])[]) =>
   vi.waitFor(() => expect(heard()).toEqual(lines), { timeout: 5000, interval: 10 })
 
@@ -50,7 +41,7 @@ test('who asked is told in private by name of permission and channel, with the a
     [moderatorsChannelId, embeds],
     [inPrivate, answer],
   ])
-  expect(await room.memory.answered.byQuestion(`discord:${said.id}`)).toMatchObject({ place: `discord:${inPrivate}` })
+  expect(await room().memory.answered.byQuestion(`discord:${said.id}`)).toMatchObject({ place: `discord:${inPrivate}` })
   ask('bench pack: 1S 300 LiPo', { channel: bareChannelId })
   await until([
     [inPrivate, embeds],
@@ -58,11 +49,15 @@ test('who asked is told in private by name of permission and channel, with the a
     [inPrivate, answer],
     [inPrivate, answer],
   ])
-  expect(room.logged().match(/permissions are missing/g)).toHaveLength(1)
+  expect(
+    room()
+      .logged()
+      .match(/permissions are missing/g),
+  ).toHaveLength(1)
 })
 
 test('where they are closed to us, words alone go to the channel', async () => {
-  room.discord.denied.direct = 50007
+  room().discord.denied.direct = 50007
   ask('bench pack: 1S 300 LiPo', { channel: bareChannelId })
   await until([
     [bareChannelId, embeds],
@@ -71,7 +66,7 @@ test('where they are closed to us, words alone go to the channel', async () => {
 })
 
 test('what Discord refuses though it seemed allowed is told too, to the owner where the channel for moderators is closed', async () => {
-  room.discord.denied.write = 50013
+  room().discord.denied.write = 50013
   ask('bench pack: 1S 300 LiPo')
   const send = lacks('Send Messages', 'charging')
   await until([
@@ -87,7 +82,7 @@ test('what is for one person alone goes to them, and the channel is only told th
     [inPrivate, 'I keep nothing about you.'],
     [channelId, 'I have answered you in private.'],
   ])
-  room.discord.denied.direct = 50007
+  room().discord.denied.direct = 50007
   ask('export me')
   await vi.waitFor(() => expect(heard().at(-1)).toEqual([channelId, 'I could not reach you in private.']))
 })

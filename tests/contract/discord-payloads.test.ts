@@ -2,7 +2,7 @@
 
 import { describe, expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
-import { slashCommands } from '../../src/discord/commands/slash.ts'
+import { allCommands } from '../../src/discord/commands/slash.ts'
 import { english } from '../../src/ground/locale.ts'
 import { bench, trayAdd, trayList } from '../support/discord-commands.ts'
 import { callbackFaults, faultsOf, registrationFaults } from '../support/discord-payload.ts'
@@ -33,7 +33,7 @@ describe('registration', () => {
   it.each([
     ['the real commands', commands],
     ['families of commands', [bench, trayAdd, trayList]],
-  ])('of %s is taken', (_, all) => expect(registrationFaults(slashCommands(all, english('.')))).toEqual([]))
+  ])('of %s is taken', (_, all) => expect(registrationFaults(allCommands(all, english('.')))).toEqual([]))
 })
 
 describe('a callback', () => {

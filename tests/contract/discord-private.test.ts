@@ -1,28 +1,14 @@
 // Who sees what on Discord: one's own things are for the asker alone unless they say otherwise, and so are taps.
 
-import { afterEach, beforeEach, expect, test, vi } from 'vitest'
+import { expect, test } from 'vitest'
 import { commands } from '../../commands/index.ts'
 import { buttonOf, firstLine } from '../support/discord-answers.ts'
 import { press, slash, wim } from '../support/discord-events.ts'
-import { type DiscordRoom, openDiscordRoom } from '../support/discord-room.ts'
+import { withDiscordRoom } from '../support/with-discord-room.ts'
 
 const ephemeral = 64
-let room: DiscordRoom
-beforeEach(async () => {
-  room = await openDiscordRoom({ commands })
-  await room.surface().start()
-})
-afterEach(async () => {
-  const { refused } = room.discord
-  await room.close()
-  expect(refused).toEqual([])
-})
+const { room, answerTo } = withDiscordRoom({ commands })
 
-async function answerTo(interaction: Parameters<DiscordRoom['discord']['send']>[0]) {
-  const asked = room.discord.send(interaction)
-  await vi.waitFor(() => expect(asked.told.length).toBeGreaterThan(0))
-  return asked.told[0]?.body
-}
 const seen = async (...of: Parameters<typeof slash>) => (await answerTo(slash(...of))).data.flags
 const wren = { name: 'wren', pack: '3S 720 LiHV' }
 
@@ -47,7 +33,7 @@ test("what is the club's, and what is computed, is for all", async () => {
 })
 
 test('one sees their own things alone also where the house keeps private answers to moderators', async () => {
-  await room.memory.house.change('discord:700000000000000003', [{ rule: 'privateAnswers', value: 'moderators' }])
+  await room().memory.house.change('discord:700000000000000003', [{ rule: 'privateAnswers', value: 'moderators' }])
   const { data } = await answerTo(slash('export me'))
   expect([data.flags, firstLine(data)]).toEqual([ephemeral, 'I keep nothing about you.'])
 })

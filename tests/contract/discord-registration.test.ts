@@ -6,6 +6,8 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { commands } from '../../commands/index.ts'
 import type { Entry } from '../../src/assistant/command.ts'
 import { registerCommands } from '../../src/discord/commands/registration.ts'
+import { allCommands } from '../../src/discord/commands/slash.ts'
+import { english } from '../../src/ground/locale.ts'
 import { bench, trayAdd, trayList } from '../support/discord-commands.ts'
 import { type DiscordRoom, openDiscordRoom } from '../support/discord-room.ts'
 import { serverIds } from '../support/discord-servers.ts'
@@ -22,24 +24,28 @@ afterEach(async () => {
   expect(room.discord.refused).toEqual([])
 })
 
+const always = ['ask', 'Ask the chargehand']
 const names = (scope: string) => room.discord.commands.get(scope)?.map(({ name }) => name)
 
 describe('registering', () => {
   it('everywhere empties the servers, and the other way round', async () => {
     const everywhere = await registerCommands(room.discord, [bench, trayAdd, trayList], undefined)
-    expect([names('global'), everywhere.emptied]).toEqual([['bench', 'tray'], []])
+    expect([names('global'), everywhere.emptied]).toEqual([['bench', 'tray', ...always], []])
 
     const inServer = await registerCommands(room.discord, [bench], server)
-    expect([names('global'), names(server), inServer.emptied]).toEqual([[], ['bench'], ['everywhere']])
+    expect([names('global'), names(server), inServer.emptied]).toEqual([[], ['bench', ...always], ['everywhere']])
 
     const again = await registerCommands(room.discord, [bench], undefined)
-    expect([names('global'), names(server), again.emptied]).toEqual([['bench'], [], [`server ${server}`]])
+    expect([names('global'), names(server), again.emptied]).toEqual([['bench', ...always], [], [`server ${server}`]])
   })
 
   it('by the script registers the real commands and gives the link with the least permissions', async () => {
     const environment = { PATH: process.env.PATH, DISCORD_TOKEN: room.discord.token, DISCORD_API: room.discord.api }
     const { stdout } = await run(process.execPath, ['src/discord/register.ts'], { env: environment })
-    expect(names('global')).toEqual([...new Set(commands.map(({ name }) => name.split(' ')[0]))])
+    expect(names('global')).toEqual(allCommands(commands, english('.')).map(({ name }) => name))
+    const again = await run(process.execPath, ['src/discord/register.ts'], { env: environment })
+    expect(again.stdout).toMatch(/^All \d+ commands are registered everywhere as they are\./)
+    expect(room.discord.requests.filter(request => request.startsWith('PUT'))).toHaveLength(1)
     const link = new URL(/Invite: (\S+)/.exec(stdout)?.[1] ?? '')
     // View Channel, Send Messages, Send Messages in Threads, Embed Links, Attach Files, Read Message History:
     // https://docs.discord.com/developers/topics/permissions

@@ -9,7 +9,7 @@ import type { Occasion } from '../../src/assistant/occasion.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 import { type Assistant, createAssistant } from '../../src/assistant/running/assistant.ts'
 import type { Danger } from '../../src/charging/situation/dangers.ts'
-import { slashCommands } from '../../src/discord/commands/slash.ts'
+import { allCommands } from '../../src/discord/commands/slash.ts'
 import { renderReply as renderDiscord } from '../../src/discord/messages/render.ts'
 import type { Question } from '../../src/language/sentence/question.ts'
 import { renderReply as renderMatrix } from '../../src/matrix/messages/render.ts'
@@ -305,15 +305,13 @@ describe('lessons', () => {
 })
 
 it('the menu of Discord', () => {
-  const families = new Set(commands.flatMap(({ name }) => name.split(' ')))
   const describedIn = (value: unknown): readonly string[] => {
     if (typeof value !== 'object' || value === null) return []
     const { description } = value as { description?: string }
-    const own = description === undefined || description.split(', ').every(word => families.has(word))
-    return [...(own ? [] : [description as string]), ...Object.values(value).flatMap(describedIn)]
+    return [...(description === undefined ? [] : [description]), ...Object.values(value).flatMap(describedIn)]
   }
   // Cut short, a text has lost the mark of its end.
   const closed = (text: string) => (text.endsWith('…') ? `${text}»` : text)
-  const menu = slashCommands(commands, pseudo('.'))
+  const menu = allCommands(commands, pseudo('.'))
   expect(describedIn(menu).flatMap(text => unmarked(closed(text)))).toEqual([])
 })

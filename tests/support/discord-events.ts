@@ -238,6 +238,17 @@ export function message(content: string, words: Words = {}): MessageEvent {
   }
 }
 
+/** The menu of a message, whose text comes whatever it mentions: https://docs.discord.com/developers/events/gateway#message-content-intent */
+export const askAbout = (content: string, where: Where = {}): Interaction => {
+  const id = newId()
+  const messages = { [id]: { id, channel_id: channelId, content, author: wim } }
+  return interaction(
+    2,
+    { id: newId(), type: 3, name: 'Ask the chargehand', target_id: id, resolved: { messages } },
+    where,
+  )
+}
+
 /** The window that a button opened, filled and sent. */
 export const submit = (customId: string, words: string): Interaction =>
   interaction(

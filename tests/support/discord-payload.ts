@@ -39,7 +39,9 @@ export function faultsOf(kind: PayloadKind, body: Json): string[] {
   return [
     // The schemas drop what they do not know.
     ...(isDeepStrictEqual(plain, result.data) ? [] : ['it holds keys that Discord does not know']),
-    ...(kind === 'command' ? commandFaults(plain) : messageFaults(plain.data ?? plain)),
+    ...(kind === 'command'
+      ? (plain.type === 3 ? menuFaults : commandFaults)(plain)
+      : messageFaults(plain.data ?? plain)),
   ]
 }
 
@@ -62,6 +64,12 @@ export function registrationFaults(commands: Json[]): string[] {
 
 /** https://docs.discord.com/developers/interactions/application-commands */
 const nameShape = /^[-_'\p{L}\p{N}\p{sc=Deva}\p{sc=Thai}]{1,32}$/u
+
+/** In the menu of a message: any case, spaces, no description and no options. */
+const menuFaults = ({ name, description = '', options }: Json): string[] => [
+  ...(name.length >= 1 && name.length <= 32 ? [] : [`"${name}" is no name`]),
+  ...(description === '' && options === undefined ? [] : [`"${name}" has more than a name`]),
+]
 
 function commandFaults(command: Json): string[] {
   const options: Json[] = command.options ?? []

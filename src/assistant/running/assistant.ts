@@ -26,7 +26,7 @@ import { createRegistry, type Registry } from '../registry.ts'
 import type { Reply } from '../reply.ts'
 import { standingWords } from '../reply.words.ts'
 import { createTurnstile } from '../turnstile.ts'
-import { type Complete, completerOf } from './completing.ts'
+import { type Complete, completerOf, type Suggest } from './completing.ts'
 import { keptIn } from './kept.ts'
 import { createRepeats } from './repeats.ts'
 
@@ -37,7 +37,10 @@ export interface Assistant extends DueLoop {
   answer(question: string | Question, occasion: Occasion): Promise<Reply>
   /** To be told of every reply that is out, so that it is not delivered again. Never throws. */
   delivered(occasion: Pick<Occasion, 'asked'>): Promise<void>
+  /** What would be answered to somebody else's words, from nothing said before; it changes nothing. Never throws. */
+  wouldAnswer(words: string, occasion: Occasion): Promise<Reply>
   readonly complete: Complete
+  readonly suggest: Suggest
   /** In which the asker's community is spoken to. Never throws. */
   localeOf(occasion: Pick<Occasion, 'community'>): Promise<Locale>
   /** Whether the house lets this asker have an answer that only they see. */
@@ -193,7 +196,14 @@ export function createAssistant(parts: AssistantParts): Assistant {
       return occasion.asked ? saidLate(reply, occasion, clock?.()) : reply
     },
     delivered: inbox.delivered,
-    complete: completerOf(registry, () => lookup().memory, onFault),
+    wouldAnswer: (words, occasion) =>
+      dispatch(standing, words, () => contextFor(occasion, clock?.()), onFault, localeFor('.')),
+    ...completerOf({
+      registry,
+      memory: () => lookup().memory,
+      frameOf: ({ asker, place }) => frames.get(asker.id, place.id, timed().getTime()).frame,
+      onFault,
+    }),
     localeOf: ({ community }) =>
       localeOf(community.id).catch(fault => {
         onFault(fault, 'the locale of a community')

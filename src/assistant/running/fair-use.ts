@@ -5,6 +5,7 @@ import type { Question } from '../../language/sentence/question.ts'
 import { spokenOf } from '../../language/sentence/typed.ts'
 import { problemReply } from '../asking/failures.ts'
 import type { Occasion } from '../occasion.ts'
+import type { Reply } from '../reply.ts'
 import type { Assistant } from './assistant.ts'
 import { askedTooOften, nothingRead } from './fair-use.words.ts'
 
@@ -38,12 +39,13 @@ export function withFairUse(assistant: Assistant, now_ms: () => number): Assista
   const tellsDanger = (question: string | Question): boolean =>
     typeof question === 'string' && dangersIn(spokenOf(question, assistant.registry.vocabulary)).told.length > 0
 
-  return {
-    ...assistant,
-    answer: async (question, occasion) => {
-      if (isFair(occasion) || tellsDanger(question)) return assistant.answer(question, occasion)
+  const fairly =
+    <Q extends string | Question>(ask: (question: Q, occasion: Occasion) => Promise<Reply>): typeof ask =>
+    async (question, occasion) => {
+      if (isFair(occasion) || tellsDanger(question)) return ask(question, occasion)
       const locale = await assistant.localeOf(occasion)
       return { ...problemReply('', nothingRead(locale), askedTooOften, locale), tooFast: true }
-    },
-  }
+    }
+
+  return { ...assistant, answer: fairly(assistant.answer), wouldAnswer: fairly(assistant.wouldAnswer) }
 }

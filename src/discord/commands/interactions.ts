@@ -4,6 +4,7 @@ import {
   type APIApplicationCommandAutocompleteInteraction,
   type APIChatInputApplicationCommandInteraction,
   type APIInteraction,
+  type APIMessageApplicationCommandInteraction,
   ApplicationCommandType,
   InteractionResponseType,
   InteractionType,
@@ -20,10 +21,10 @@ import { askedBy } from '../messages/later.ts'
 import type { Responder } from '../messages/responder.ts'
 import { describeFault } from '../platform/faults.ts'
 import { alone, occasionOf, type ServerName } from '../platform/occasion.ts'
-import { onlyModerators, privateQuestion } from './interactions.words.ts'
+import { noWords, onlyModerators, privateQuestion, thatMessage } from './interactions.words.ts'
 import { createPresses, type PressParts } from './presses.ts'
 import { privateOption } from './slash.ts'
-import { readSlash } from './slash-input.ts'
+import { type Focused, readSlash } from './slash-input.ts'
 
 /** Discord's limit for one suggestion; that there are 25 at most is the assistant's own. */
 const longestChoice = 100
@@ -38,6 +39,7 @@ export type AnswerInteraction = (interaction: APIInteraction, responder: Respond
 export function createAnswerInteraction(parts: InteractionParts): AnswerInteraction {
   const { assistant, compose, serverName, patience_ms, log } = parts
   const { press, submit } = createPresses(parts)
+  const rules = { inPlace: false, patience_ms }
 
   return async (interaction, responder) => {
     try {
@@ -45,6 +47,7 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
       if (!asking) return log.warn({ type: interaction.type }, 'an interaction without an asker is left')
       const occasion = { ...asking, asked: askedBy(interaction) }
       if (isSlash(interaction)) await slash(interaction, responder, occasion)
+      else if (isAboutMessage(interaction)) await aboutMessage(interaction, responder, occasion)
       else if (interaction.type === InteractionType.ApplicationCommandAutocomplete)
         await suggest(interaction, responder, occasion)
       else if (interaction.type === InteractionType.MessageComponent) await press(interaction, responder, occasion)
@@ -58,17 +61,36 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
 
   function slash({ data }: APIChatInputApplicationCommandInteraction, to: Responder, occasion: Occasion) {
     const { question, privately } = readSlash(data)
-    const rules = { inPlace: false, patience_ms }
-    const ask = (occasion: Occasion) => compose.ask(question, occasion, 'brief')
-    const isTheirs = isOwn(writeQuestion(question))
-    if (!(privately ?? (isTheirs && !occasion.place.direct)))
-      return deliver(ask(occasion), to, { ...rules, to: 'channel' }, log)
-    const answer = isTheirs ? ask(alone(occasion)) : askPrivately(question, alone(occasion))
+    const isPlain = typeof question === 'string'
+    const isTheirs = !isPlain && isOwn(writeQuestion(question))
+    if (privately ?? (isTheirs && !occasion.place.direct)) {
+      const answer = isTheirs
+        ? compose.ask(question, alone(occasion), 'brief')
+        : askPrivately(question, alone(occasion))
+      return deliver(answer, to, { ...rules, to: 'asker' }, log)
+    }
+    // What plain words are about shows only in their answer.
+    if (!isPlain || privately === false || occasion.place.direct)
+      return deliver(compose.ask(question, occasion, 'brief'), to, { ...rules, to: 'channel' }, log)
+    const fitting = compose.ask(question, occasion, 'brief').then(answer => compose.forAsker(answer, occasion))
+    return deliver(fitting, to, { ...rules, to: 'fitting' }, log)
+  }
+
+  /** What we would answer to a message of somebody; only whoever asked us sees it. */
+  function aboutMessage({ data }: APIMessageApplicationCommandInteraction, to: Responder, occasion: Occasion) {
+    const { content = '' } = data.resolved.messages[data.target_id] ?? {}
+    const words = content.replace(/<[@#][^>]*>/g, ' ').trim()
+    const answer =
+      words === ''
+        ? assistant
+            .localeOf(occasion)
+            .then(locale => asComposed(problemReply('', thatMessage(locale), noWords, locale)))
+        : assistant.wouldAnswer(words, alone(occasion)).then(reply => compose.dress(reply, occasion, 'brief'))
     return deliver(answer, to, { ...rules, to: 'asker' }, log)
   }
 
   /** Answering in public what was meant to be private would be worse than not answering. */
-  async function askPrivately(question: Question, occasion: Occasion): Promise<Composed> {
+  async function askPrivately(question: string | Question, occasion: Occasion): Promise<Composed> {
     const may = await assistant.mayAskPrivately(occasion).catch((error: unknown) => {
       log.error({ error: describeFault(error) }, 'who may ask privately cannot be read')
       return false
@@ -76,9 +98,14 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
     return may ? compose.ask(question, occasion, 'brief') : asComposed(publicOnly(await assistant.localeOf(occasion)))
   }
 
+  function offered(question: string | Question, { option, text }: Focused, occasion: Occasion) {
+    if (typeof question === 'string') return assistant.suggest(text, occasion)
+    return assistant.complete(question.command, option, text, occasion)
+  }
+
   async function suggest({ data }: APIApplicationCommandAutocompleteInteraction, to: Responder, occasion: Occasion) {
     const { question, focused } = readSlash(data)
-    const values = focused ? await assistant.complete(question.command, focused.option, focused.text, occasion) : []
+    const values = focused ? await offered(question, focused, occasion) : []
     const choices = values
       .filter(value => value !== '' && value.length <= longestChoice)
       .map(value => ({ name: value, value }))
@@ -94,5 +121,11 @@ function isSlash(interaction: APIInteraction): interaction is APIChatInputApplic
   return (
     interaction.type === InteractionType.ApplicationCommand &&
     interaction.data.type === ApplicationCommandType.ChatInput
+  )
+}
+
+function isAboutMessage(interaction: APIInteraction): interaction is APIMessageApplicationCommandInteraction {
+  return (
+    interaction.type === InteractionType.ApplicationCommand && interaction.data.type === ApplicationCommandType.Message
   )
 }

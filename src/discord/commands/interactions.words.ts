@@ -22,3 +22,11 @@ export const onlyModerators = (option: string): Problem =>
     expected: ({ say, own }) => say`the question without "${own(option)}", or asked in a direct message to me`,
     example: `${option}: False`,
   })
+
+export const thatMessage = ({ say }: Locale): Text => say`that message`
+
+export const noWords = new Problem({
+  what: ({ say }) => say`There are no words in that message that I could answer.`,
+  expected: ({ say }) => say`a message with a question in it`,
+  example: 'current pack: 3S 720 LiHV',
+})

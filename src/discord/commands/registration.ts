@@ -13,12 +13,14 @@ import { english } from '../../ground/locale.ts'
 import type { Log } from '../../program/log.ts'
 import { describeFault } from '../platform/faults.ts'
 import { inviteLink } from '../platform/permissions.ts'
-import { type SlashCommand, slashCommands } from './slash.ts'
+import { type AnyCommand, allCommands } from './slash.ts'
 
 export interface Registered {
   /** The link by which a server's moderator lets us in. */
   readonly invite: string
   readonly count: number
+  /** False where Discord had them all as they are. */
+  readonly isNew: boolean
   /** The scopes that were emptied, so that no command shows twice. */
   readonly emptied: readonly string[]
 }
@@ -36,8 +38,8 @@ export interface Progress {
 }
 
 /**
- * Overwrites the commands of one server, or of the application where none is given, and empties the other scope. Waits
- * where Discord's limits say so.
+ * Overwrites the commands of one server, or of the application where none is given, where they differ, and empties the
+ * other scope. Waits where Discord's limits say so.
  */
 export async function registerCommands(
   { api, token }: Access,
@@ -47,18 +49,20 @@ export async function registerCommands(
 ): Promise<Registered> {
   const rest = new REST({ api }).setToken(token)
   const applicationId = await applicationOf(rest)
-  await rest.put(scope(applicationId, serverId), { body: slashCommands(commands, english('.')) })
+  const wanted = allCommands(commands, english('.'))
+  const isNew = differences(wanted, await commandsIn(rest, applicationId, serverId)).length > 0
+  if (isNew) await rest.put(scope(applicationId, serverId), { body: wanted })
   const others = serverId === undefined ? serversOf(rest, progress.last()) : [undefined]
   const emptied: string[] = []
   for await (const other of others) {
-    const there = (await rest.get(scope(applicationId, other))) as APIApplicationCommand[]
+    const there = await commandsIn(rest, applicationId, other)
     if (there.length > 0) {
       await rest.put(scope(applicationId, other), { body: [] })
       emptied.push(other === undefined ? 'everywhere' : `server ${other}`)
     }
     if (other !== undefined) progress.reached(other)
   }
-  return { invite: inviteLink(applicationId), count: commands.length, emptied }
+  return { invite: inviteLink(applicationId), count: wanted.length, isNew, emptied }
 }
 
 /** A difference is only logged: a start must not change what a server's moderators have set up. */
@@ -69,9 +73,8 @@ export async function logDifference(
   log: Log,
 ): Promise<void> {
   try {
-    const path = scope(await applicationOf(rest), serverId)
-    const there = (await rest.get(path)) as APIApplicationCommand[]
-    const missing = differences(slashCommands(commands, english('.')), there)
+    const there = await commandsIn(rest, await applicationOf(rest), serverId)
+    const missing = differences(allCommands(commands, english('.')), there)
     if (missing.length > 0)
       log.warn({ commands: missing }, 'Discord has other commands than these; npm run discord:register')
   } catch (error) {
@@ -79,8 +82,14 @@ export async function logDifference(
   }
 }
 
+/** With their names in other languages, which Discord leaves out unless it is asked. */
+async function commandsIn(rest: REST, applicationId: string, serverId: string | undefined) {
+  const query = makeURLSearchParams({ with_localizations: true })
+  return (await rest.get(scope(applicationId, serverId), { query })) as APIApplicationCommand[]
+}
+
 /** The names of commands that Discord lacks, has otherwise, or has too many. */
-export function differences(wanted: readonly SlashCommand[], there: readonly { readonly name: string }[]): string[] {
+export function differences(wanted: readonly AnyCommand[], there: readonly { readonly name: string }[]): string[] {
   const lacking = wanted.filter(
     command =>
       !holds(

@@ -8,14 +8,21 @@ import {
   ApplicationCommandOptionType,
 } from 'discord.js'
 import type { Question } from '../../language/sentence/question.ts'
-import { privateOption } from './slash.ts'
+import { commandAt } from './families.ts'
+import { askName, privateOption, questionOption } from './slash.ts'
+
+export interface Focused {
+  readonly option: string
+  readonly text: string
+}
 
 export interface SlashInput {
-  readonly question: Question
+  /** Plain words, or a command and its details. */
+  readonly question: string | Question
   /** Whether only the asker shall see the answer, where they say so. */
   readonly privately: boolean | undefined
   /** The option being typed, where the asker is still typing. */
-  readonly focused?: { readonly option: string; readonly text: string }
+  readonly focused?: Focused
 }
 
 type Data = Pick<APIChatInputApplicationCommandInteractionData, 'name'> & {
@@ -26,11 +33,14 @@ export function readSlash({ name, options = [] }: Data): SlashInput {
   const [sub] = options
   const isFamily = sub?.type === ApplicationCommandOptionType.Subcommand
   const filled = (isFamily ? (sub.options ?? []) : options) as APIApplicationCommandInteractionDataBasicOption[]
-  const command = isFamily ? `${name} ${sub.name}` : name
   const texts = filled.flatMap(option => (option.type === ApplicationCommandOptionType.String ? [option] : []))
+  const values = Object.fromEntries(texts.map(option => [option.name, option.value]))
   const focused = texts.find(option => option.focused)
   return {
-    question: { command, options: Object.fromEntries(texts.map(option => [option.name, option.value])) },
+    question:
+      name === askName
+        ? (values[questionOption] ?? '')
+        : { command: commandAt(name, isFamily ? sub.name : undefined), options: values },
     privately: filled.find(isPrivate)?.value,
     focused: focused && { option: focused.name, text: focused.value },
   }

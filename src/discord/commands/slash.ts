@@ -8,45 +8,90 @@ import {
   ApplicationIntegrationType,
   InteractionContextType,
   type RESTPostAPIChatInputApplicationCommandsJSONBody,
+  type RESTPostAPIContextMenuApplicationCommandsJSONBody,
 } from 'discord.js'
 import type { Entry } from '../../assistant/command.ts'
 import { isOwn } from '../../assistant/personal.ts'
 import type { Locale } from '../../ground/locale.ts'
+import { isOfClub, shelfOf } from './families.ts'
 import { type Localizations, localizations, translationsOf } from './localizations.ts'
-import { aboutPrivate, aboutPrivateOwn } from './slash.words.ts'
+import { aboutAsk, aboutFamily, aboutPrivate, aboutPrivateOwn, aboutQuestion, askAboutMessage } from './slash.words.ts'
 
-export type SlashCommand = RESTPostAPIChatInputApplicationCommandsJSONBody
+type SlashCommand = RESTPostAPIChatInputApplicationCommandsJSONBody
+type MessageCommand = RESTPostAPIContextMenuApplicationCommandsJSONBody
+export type AnyCommand = SlashCommand | MessageCommand
 
 /** Every slash command has it besides its own options. */
 export const privateOption = 'private'
+export const questionOption = 'question'
 const longestDescription = 100
 
-/** Two-word names become subcommands. Throws an Error where a name is both a command and a family. */
+/** Above all of them: plain words, and what somebody else has written. */
+export const askName = 'ask'
+const everywhere = {
+  integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
+  contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
+}
+const inClubs = {
+  integration_types: [ApplicationIntegrationType.GuildInstall],
+  contexts: [InteractionContextType.Guild, InteractionContextType.BotDM],
+}
+
+/** Throws an Error where a name is both a command and a family. */
 export function slashCommands(commands: readonly Entry[], locale: Locale, table = localizations): SlashCommand[] {
-  return [...families(commands)].map(([name, members]) => {
-    const only = members.find(member => member.name === name)
+  const families = Map.groupBy(commands, ({ name }) => shelfOf(name).family)
+  const menu = [...families].map(([name, members]): SlashCommand => {
+    const only = members.find(member => shelfOf(member.name).sub === undefined)
     if (only && members.length > 1) throw new Error(`"${name}" is both a command and a family of commands`)
     return {
       type: ApplicationCommandType.ChatInput,
-      ...entitled(name, only ? only.words(locale).summary : familySummary(members), table),
+      ...entitled(
+        name,
+        only ? only.words(locale).summary : (aboutFamily(name, locale) ?? members.map(subOf).join(', ')),
+        table,
+      ),
       options: only ? optionsOf(only, locale, table) : members.map(member => subcommand(member, locale, table)),
-      integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
-      contexts: [InteractionContextType.Guild, InteractionContextType.BotDM, InteractionContextType.PrivateChannel],
+      ...(isOfClub(name) ? inClubs : everywhere),
     }
   })
+  return [...menu, asking(locale, table)]
 }
 
-function families(commands: readonly Entry[]): Map<string, Entry[]> {
-  return Map.groupBy(commands, ({ name }) => name.split(' ')[0] ?? name)
+/** All that we register. */
+export const allCommands = (commands: readonly Entry[], locale: Locale): AnyCommand[] => [
+  ...slashCommands(commands, locale),
+  aboutMessage(locale, localizations),
+]
+
+function asking(locale: Locale, table: Localizations): SlashCommand {
+  return {
+    type: ApplicationCommandType.ChatInput,
+    ...entitled(askName, aboutAsk(locale), table),
+    options: [
+      {
+        type: ApplicationCommandOptionType.String,
+        ...entitled(questionOption, aboutQuestion(locale), table),
+        required: true,
+        autocomplete: true,
+      },
+      privateChoice(aboutPrivate(locale), table),
+    ],
+    ...everywhere,
+  }
 }
 
-const lastWord = (name: string): string => name.split(' ')[1] ?? name
-const familySummary = (members: readonly Entry[]): string => members.map(({ name }) => lastWord(name)).join(', ')
+/** Such a command has no description: https://docs.discord.com/developers/interactions/application-commands#message-commands */
+function aboutMessage(locale: Locale, table: Localizations): MessageCommand {
+  const { name, name_localizations } = entitled(askAboutMessage(locale), '', table)
+  return { type: ApplicationCommandType.Message, name, name_localizations, ...everywhere }
+}
+
+const subOf = ({ name }: Entry): string => shelfOf(name).sub ?? name
 
 function subcommand(member: Entry, locale: Locale, table: Localizations): APIApplicationCommandSubcommandOption {
   return {
     type: ApplicationCommandOptionType.Subcommand,
-    ...entitled(lastWord(member.name), member.words(locale).summary, table),
+    ...entitled(subOf(member), member.words(locale).summary, table),
     options: optionsOf(member, locale, table),
   }
 }
@@ -71,13 +116,15 @@ function optionsOf(
   return [
     ...own.filter(({ required }) => required),
     ...own.filter(({ required }) => !required),
-    {
-      type: ApplicationCommandOptionType.Boolean,
-      ...entitled(privateOption, (isOwn(name) ? aboutPrivateOwn : aboutPrivate)(locale), table),
-      required: false,
-    },
+    privateChoice((isOwn(name) ? aboutPrivateOwn : aboutPrivate)(locale), table),
   ]
 }
+
+const privateChoice = (about: string, table: Localizations): APIApplicationCommandBasicOption => ({
+  type: ApplicationCommandOptionType.Boolean,
+  ...entitled(privateOption, about, table),
+  required: false,
+})
 
 function entitled(name: string, description: string, table: Localizations) {
   const name_localizations = translationsOf(name, table)

@@ -5,13 +5,16 @@ import type { RawFile } from 'discord.js'
 import { faultReply } from '../../assistant/asking/failures.ts'
 import type { Draw } from '../../assistant/draw.ts'
 import { type Occasion, turnOf } from '../../assistant/occasion.ts'
+import { isPersonal } from '../../assistant/personal.ts'
 import type { Reply } from '../../assistant/reply.ts'
+import { mayAskAgain } from '../../assistant/running/after-edit.ts'
 import type { Assistant } from '../../assistant/running/assistant.ts'
 import { within } from '../../ground/within.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { QuestionMemory } from '../../memory/memory.ts'
 import type { Log } from '../../program/log.ts'
 import { describeFault } from '../platform/faults.ts'
+import { alone } from '../platform/occasion.ts'
 import { type QuestionIds, questionsBehind } from './buttons.ts'
 import type { View } from './custom-id.ts'
 import { type Picture, type Rendered, renderReply } from './render.ts'
@@ -35,9 +38,11 @@ export interface Composed {
 /** By then a memory that is away has said so. */
 const soon_ms = 10
 
-/** Neither rejects: an answer that cannot be shown becomes one that says so. */
+/** None rejects: an answer that cannot be shown becomes one that says so. */
 export interface Compose {
   ask(question: string | Question, occasion: Occasion, view: View): Promise<Composed>
+  /** The same for the asker alone where it is for nobody else: asked anew, where that changes nothing twice. */
+  forAsker(answer: Composed, occasion: Occasion): Promise<Composed>
   /** A reply that was given before. */
   dress(reply: Reply, occasion: Occasion, view: View): Promise<Composed>
 }
@@ -101,9 +106,17 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
     }
   }
 
+  const ask: Compose['ask'] = async (question, occasion, view) =>
+    dress(await assistant.answer(question, occasion), occasion, view)
+
   return {
+    ask,
+    forAsker: async (answer, occasion) => {
+      const { command, question = '' } = answer.reply
+      const isAnew = isPersonal(command) && !occasion.place.direct && mayAskAgain(question, assistant.registry)
+      return isAnew ? ask(question, alone(occasion), 'brief') : answer
+    },
     dress,
-    ask: async (question, occasion, view) => dress(await assistant.answer(question, occasion), occasion, view),
   }
 }
 

@@ -1,7 +1,9 @@
 // Commands as slash commands, and what comes back from them.
 
 import { describe, expect, it } from 'vitest'
+import { commands } from '../../../commands/index.ts'
 import { optional, required } from '../../../src/assistant/command.ts'
+import { commandAt } from '../../../src/discord/commands/families.ts'
 import { differences } from '../../../src/discord/commands/registration.ts'
 import { slashCommands } from '../../../src/discord/commands/slash.ts'
 import { readSlash } from '../../../src/discord/commands/slash-input.ts'
@@ -57,7 +59,33 @@ describe('slashCommands', () => {
   })
 })
 
+describe('the menu', () => {
+  const menu = slashCommands(commands, english('.'))
+  const found = menu.flatMap(({ name, options = [] }) => {
+    const subs: (string | undefined)[] = options.filter(({ type }) => type === 1).map(sub => sub.name)
+    return (subs.length > 0 ? subs : [undefined]).map(sub => commandAt(name, sub))
+  })
+
+  it('has 12 names at the top at most, under which every command is found again', () => {
+    expect(menu.length).toBeLessThanOrEqual(12)
+    expect(found.toSorted()).toEqual(['ask', ...commands.map(({ name }) => name)].toSorted())
+  })
+
+  it("is there for people who have us with them, but for what is a club's", () => {
+    const ofClubs = menu.filter(({ integration_types = [] }) => !integration_types.includes(1))
+    expect(ofClubs.map(({ name }) => name)).toEqual(['club', 'answer'])
+  })
+
+  it('still knows commands by the names under which they stood', () =>
+    expect([commandAt('current', undefined), commandAt('house', 'set')]).toEqual(['current', 'house set']))
+})
+
 describe('readSlash', () => {
+  it('reads plain words', () => {
+    const options = [{ type: 3, name: 'question', value: 'how long for my wren?' }]
+    expect(readSlash({ name: 'ask', options }).question).toBe('how long for my wren?')
+  })
+
   it('reads a command', () => {
     const options = [
       { type: 3, name: 'pack', value: '3S 0,72Ah LiHV' },
@@ -98,9 +126,9 @@ describe('differences', () => {
   it('are none between what was sent and what Discord made of it', () => expect(differences(wanted, there)).toEqual([]))
 
   it('are what lacks, what is other, and what is too many', () => {
-    const [first, second] = there
-    expect(differences(wanted, [first])).toEqual(['tray'])
-    expect(differences(wanted, [first, { ...second, description: 'old' }])).toEqual(['tray'])
+    const [first, second, ask] = there
+    expect(differences(wanted, [first, ask])).toEqual(['tray'])
+    expect(differences(wanted, [first, { ...second, description: 'old' }, ask])).toEqual(['tray'])
     expect(differences(wanted, [...there, { name: 'gone' }])).toEqual(['gone'])
   })
 })
