@@ -184,7 +184,7 @@ describe('answers', () => {
     const feed = '@feed:club.test'
     await start()
     homeserver.sync(joined([member(feed, Date.now() - 60_000), text(question, { sender: feed })]))
-    for (let at = 1; at <= 5; at += 1) {
+    for (let at = 1; at <= 11; at += 1) {
       homeserver.sync(joined([text('!charge what?', { origin_server_ts: Date.now() + 1000 })]))
       await vi.waitFor(() => expect(answers()).toHaveLength(at), patient)
     }
@@ -192,8 +192,8 @@ describe('answers', () => {
     const asked = text(question)
     homeserver.sync(joined([asked]))
     await vi.waitFor(() => expect(repliesTo().at(-1)).toBe(asked.event_id), patient)
-    expect(answers()).toHaveLength(6)
-    expect(answers().map(({ body }) => body['m.mentions'])).toEqual(Array(6).fill({ user_ids: [ada] }))
+    expect(answers()).toHaveLength(12)
+    expect(answers().map(({ body }) => body['m.mentions'])).toEqual(Array(12).fill({ user_ids: [ada] }))
   })
 
   const repliesTo = () => answers().map(({ body }) => (body['m.relates_to'] as Relation)['m.in_reply_to'].event_id)

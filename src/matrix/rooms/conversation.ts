@@ -55,10 +55,9 @@ export function createConversation(parts: AnsweringParts): Conversation {
     if (tap && (await follow(event, room, repliesTo, tap))) return
     const question = await questionIn(asking)
     if (question === undefined) return
-    const urgent = tellsEmergency(words)
-    if (isOld(event) && !urgent) return tell(callOf(event, room), room, cameWhileAway)
+    if (isOld(event) && !tellsEmergency(words)) return tell(callOf(event, room), room, cameWhileAway)
     const person = event.getSender() ?? ''
-    if (goingRound.again(room.roomId, person, words, { at_ms: event.getTs(), urgent })) {
+    if (goingRound.again(room.roomId, person, words, event.getTs())) {
       return log.warn(
         { room: room.roomId, person },
         'the same goes round and is not answered: name bots in MATRIX_BOTS',

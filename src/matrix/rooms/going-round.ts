@@ -4,12 +4,7 @@ export interface GoingRound {
   /** An answer was given to this person in this room. */
   answered(room: string, person: string, answer: string): void
   /** What they say after it they have said after the same answer too often. */
-  again(
-    room: string,
-    person: string,
-    words: string,
-    said: { readonly at_ms: number; readonly urgent: boolean },
-  ): boolean
+  again(room: string, person: string, words: string, at_ms: number): boolean
 }
 
 interface Talk {
@@ -20,8 +15,8 @@ interface Talk {
 }
 
 const within_ms = 10 * 60_000
-/** Whoever tells of a fire may well tell it once more. */
-const mostTimes = { urgent: 10, other: 4 }
+/** More often than people try the same, or tell of the same fire. */
+const mostTimes = 10
 const mostTalks = 2000
 const mostExchanges = 20
 
@@ -38,7 +33,7 @@ export function createGoingRound(now_ms: () => number = Date.now): GoingRound {
       talks.set(key, { answer, answeredAt_ms: now_ms(), exchanges })
       if (talks.size > mostTalks) talks = bounded(talks, mostTalks / 2)
     },
-    again(room, person, words, { at_ms, urgent }) {
+    again(room, person, words, at_ms) {
       const key = `${room} ${person}`
       const talk = talks.get(key)
       // What was said before our answer was seen is none to it.
@@ -47,7 +42,7 @@ export function createGoingRound(now_ms: () => number = Date.now): GoingRound {
       const times = [...(talk.exchanges.get(exchange) ?? []), at_ms].filter(time => time > now_ms() - within_ms)
       const exchanges = bounded(new Map([...talk.exchanges, [exchange, times]]), mostExchanges)
       talks.set(key, { ...talk, exchanges })
-      return times.length > mostTimes[urgent ? 'urgent' : 'other']
+      return times.length > mostTimes
     },
   }
 }
