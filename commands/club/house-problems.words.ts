@@ -22,6 +22,11 @@ export const ruleNames = ({ say }: Locale): Readonly<Record<HouseChange['rule'],
   decimalMark: say`decimal mark`,
   language: say`language`,
   privateAnswers: say`private answers`,
+  emergencyNumber: say`emergency number`,
+  fieldAddress: say`address of the field`,
+  collectionPoint: say`where batteries are handed in`,
+  quietHours: say`quiet hours`,
+  moderatorsRoom: say`where moderators are told of emergencies`,
 })
 
 export const limitWords = (rule: ChemistryRule, value: number, { say, show }: Locale): Text =>
@@ -57,6 +62,7 @@ export function settingWords(rule: HouseChange['rule'], value: string | boolean,
   if (rule === 'chargeEnd') return endWords(value as ChargeEnd, locale)
   if (rule === 'decimalMark') return value === ',' ? say`comma` : say`point`
   if (rule === 'privateAnswers') return value === 'moderators' ? say`moderators only` : say`everyone`
+  if (rule === 'moderatorsRoom') return say`in the room in which that was set`
   return own(String(value))
 }
 

@@ -3,7 +3,7 @@
 import { isDeepStrictEqual } from 'node:util'
 import { changing } from '../../src/assistant/changing.ts'
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
-import { lifted, ruleKind } from '../../src/assistant/naming/told-rules.ts'
+import { ruleKind } from '../../src/assistant/naming/told-rules.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import type { ChemistryRule } from '../../src/charging/setting/house-range.ts'
 import { chargeEnds } from '../../src/charging/things/charge-end.ts'
@@ -14,8 +14,10 @@ import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
 import { chemistryKind, rateKind, temperatureKind, voltageKind } from '../../src/language/kinds/values.ts'
 import type { HouseChange, HouseRules } from '../../src/memory/memory.ts'
+import { factChanges, factTakes } from './club-facts.ts'
 import { coldestChange, limitChanges, standingRules } from './house-changes.ts'
 import { oneOrMoreOf, onlyEnglish, onlyModeratorsSet, replacesRules, whichRule } from './house-problems.words.ts'
+import { orNone } from './or-none.ts'
 
 /** Shows the charging rules of this club: what its moderators have set, and the chemistry's limits beside it. */
 const keys: Readonly<Record<ChemistryRule, string>> = {
@@ -71,33 +73,24 @@ function chemistryValue({ rule, chemistry }: ShownRule): number {
 export const inKey = (name: string): string =>
   name.replace(/[^\p{L}\d]+(\p{L}?)/gu, (_, letter: string) => letter.toUpperCase())
 
-/** Lets moderators tighten the charging rules of their club, and choose how it is answered there. */
-/** A value of the kind, or "none" to lift the rule. */
-function orNone<T>(kind: ValueKind<T>): ValueKind<T | null> {
-  return {
-    ...kind,
-    name: ruleKind,
-    read: (text, earlier) =>
-      text.trim().toLowerCase() === lifted ? { value: null, assumed: [] } : kind.read(text, earlier),
-    write: value => (value === null ? lifted : kind.write(value)),
-    complete: prefix => [...kind.complete(prefix), lifted].filter(text => text.startsWith(prefix.trim())),
-  }
-}
+const ruled = <T>(kind: ValueKind<T>) => optional(orNone(kind, ruleKind))
 
 export const takes = {
   chemistry: optional(chemistryKind),
-  rate: optional(orNone(rateKind)),
-  full: optional(orNone(voltageKind)),
-  storage: optional(orNone(voltageKind)),
-  floor: optional(orNone(voltageKind)),
-  coldest: optional(orNone(temperatureKind)),
+  rate: ruled(rateKind),
+  full: ruled(voltageKind),
+  storage: ruled(voltageKind),
+  floor: ruled(voltageKind),
+  coldest: ruled(temperatureKind),
   gentle: optional(choiceKind(ruleKind, ['yes', 'no'])),
-  ends: optional(orNone(choiceKind(ruleKind, chargeEnds))),
+  ends: ruled(choiceKind(ruleKind, chargeEnds)),
   decimal: optional(choiceKind(ruleKind, ['point', 'comma'])),
   language: optional(choiceKind('language', ['English'], onlyEnglish)),
   'private-answers': optional(choiceKind(ruleKind, ['everyone', 'moderators'])),
+  ...factTakes,
 }
 
+/** Lets moderators tighten the charging rules of their club, and choose how it is answered there. */
 export const houseSet = service({
   name: 'house set',
   takes,
@@ -107,17 +100,19 @@ export const houseSet = service({
     'house set chemistry: Li-ion floor: 3.2V gentle: yes',
     'house set coldest: 10°C ends: twentieth',
     'house set decimal: comma private-answers: moderators',
+    'house set emergency: 112 address: Field lane 3, Newtown collection: Steel box at the gate quiet: 22:00 to 07:00',
+    'house set alerts: here',
   ],
   changes: true,
   moderators: onlyModeratorsSet,
-  confirm: async (asked, { house }) => {
-    const after = changesFrom(asked, house)
+  confirm: async (asked, { house, place }) => {
+    const after = changesFrom(asked, house, place.id)
     const before = standingRules(after, house)
     const isKept = before.every(({ value }) => value === null) || isDeepStrictEqual(before, after)
     return isKept ? undefined : replacesRules(before, after)
   },
   run: async (asked, context) => {
-    const after = changesFrom(asked, context.house)
+    const after = changesFrom(asked, context.house, context.place.id)
     const { id } = context.community
     return changing(context, async ({ house }) => {
       const before = standingRules(after, await house.rules(id))
@@ -129,7 +124,7 @@ export const houseSet = service({
 })
 
 /** What is lifted and stands nowhere is left out, unless nothing stands. */
-function changesFrom(asked: Asked<typeof takes>, rules: HouseRules): readonly HouseChange[] {
+function changesFrom(asked: Asked<typeof takes>, rules: HouseRules, here: string): readonly HouseChange[] {
   const { chemistry, rate, full, storage, floor, coldest, gentle, ends, decimal, language } = asked
   const privateAnswers = asked['private-answers']
   const changes: HouseChange[] = [
@@ -137,6 +132,7 @@ function changesFrom(asked: Asked<typeof takes>, rules: HouseRules): readonly Ho
     ...limitChanges({ rule: 'fullPerCell_V', option: 'full', value: full }, chemistry),
     ...limitChanges({ rule: 'storagePerCell_V', option: 'storage', value: storage }, chemistry),
     ...limitChanges({ rule: 'sourceFloorPerCell_V', option: 'floor', value: floor }, chemistry),
+    ...factChanges(asked, here),
   ]
   if (coldest !== undefined) changes.push(coldestChange(coldest))
   if (gentle) changes.push({ rule: 'gentleLiIon', value: gentle === 'yes' ? true : null })

@@ -5,11 +5,20 @@ import { lifted, limits } from '../../src/assistant/naming/told-rules.ts'
 import { chargeEnds } from '../../src/charging/things/charge-end.ts'
 import { liIon } from '../../src/charging/things/chemistries.ts'
 import { joined } from '../../src/ground/text.ts'
+import type { ClubFact } from '../../src/memory/memory.ts'
 import { endWords } from '../shared/charge.words.ts'
 import { asksAgain } from '../shared/next.ts'
 import { undoLine } from '../shared/undo.words.ts'
 import { type houseSet, type houseShow, shownRules, takes } from './house.ts'
 import { changesWords, limitWords, ruleNames, settingWords } from './house-problems.words.ts'
+
+const clubFacts: readonly ClubFact[] = [
+  'emergencyNumber',
+  'fieldAddress',
+  'collectionPoint',
+  'quietHours',
+  'moderatorsRoom',
+]
 
 export const houseShowWords: WordsOf<typeof houseShow> = locale => {
   const { say, own, show } = locale
@@ -39,6 +48,10 @@ export const houseShowWords: WordsOf<typeof houseShow> = locale => {
       return rules.find(rule => rule.key === key)?.isSet ? say`${value} (this club)` : say`${value} (chemistry)`
     },
     working: ({ house }) => [
+      ...clubFacts.flatMap(fact => {
+        const value = house[fact]
+        return value === undefined ? [] : [say`${names[fact]}: ${settingWords(fact, value, locale)}`]
+      }),
       say`${names.gentleLiIon}: ${settingWords('gentleLiIon', house.gentleLiIon ?? false, locale)}`,
       house.chargeEnd && say`${names.chargeEnd}: ${settingWords('chargeEnd', house.chargeEnd, locale)}`,
       say`${names.decimalMark}: ${settingWords('decimalMark', house.decimalMark ?? '.', locale)}`,
@@ -72,6 +85,13 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
       decimal: { about: say`point or comma` },
       language: { about: say`English; no other so far` },
       'private-answers': { about: say`who may have an answer that only they see` },
+      emergency: { about: say`number to call for help, shown in an emergency, or none` },
+      address: { about: say`address of the field, shown in an emergency, or none` },
+      collection: { about: say`where batteries are handed in, shown where one has to be, or none` },
+      quiet: { about: say`hours in which nobody comes to hand in anything, or none` },
+      alerts: {
+        about: say`${own('here')}: moderators are told of emergencies and unsound packs in this room; or none`,
+      },
     },
     answer: ({ changes, before, isSame }) =>
       isSame

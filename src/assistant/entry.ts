@@ -3,7 +3,7 @@
 import { type Judgement, judge } from '../charging/envelope/judge.ts'
 import { limits } from '../charging/envelope/limits/index.ts'
 import type { Limits } from '../charging/envelope/limits/row.ts'
-import { type Settled, settle } from '../charging/envelope/settle.ts'
+import { reasonsOf, type Settled, settle } from '../charging/envelope/settle.ts'
 import { type KeptDanger, markOf } from '../charging/situation/kept.ts'
 import { situationOf, type Told } from '../charging/situation/situation.ts'
 import type { Locale } from '../ground/locale.ts'
@@ -85,6 +85,7 @@ function refusal(settled: Settled, locale: Locale, changed?: Text, why: readonly
     ...inLines(lines),
     working: [...why, ...sourcesOf(settled, locale)],
     cautions: cautionsOf(settled, locale),
+    reasons: reasonsOf(settled),
   }
 }
 
@@ -123,6 +124,7 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
     }),
     working: [...present(words.working?.(result, asked) ?? []), ...sourcesOf(settled, locale)],
     cautions: cautionsOf(settled, locale),
+    reasons: reasonsOf(settled),
     followUps: present(words.next?.(result, asked) ?? []),
     charts: words.charts?.(result, asked) ?? [],
     documents: command.documents(result),
@@ -138,9 +140,9 @@ const inLines = (lines: readonly Text[]): Pick<Answer, 'headline' | 'lines'> => 
 })
 
 /** What was judged of the other question stands: a refusal instead of the answer's own, cautions beside its own. */
-function restingOn({ verdict, headline, lines, working, cautions }: Reply, answer: Answer): Answer {
+function restingOn({ verdict, headline, lines, working, cautions, reasons }: Reply, answer: Answer): Answer {
   if (verdict === 'do not charge') {
-    return { verdict, ...inLines([answer.headline, ...lines]), working, cautions }
+    return { verdict, ...inLines([answer.headline, ...lines]), working, cautions, reasons }
   }
   const own = new Set(answer.cautions.map(({ key }) => key))
   const others = cautions.filter(({ key }) => !own.has(key))

@@ -15,6 +15,7 @@ export function handingOn(answer: Answer, reply: Reply): Answer {
   return {
     ...answer,
     verdict: heaviness(verdict) > heaviness(reply.verdict) ? verdict : reply.verdict,
+    reasons: [...(answer.reasons ?? []), ...(reply.reasons ?? [])],
     figures: [...figures, ...reply.figures],
     working: [...working, ...reply.working],
     assumed: [...assumed, ...reply.assumed],

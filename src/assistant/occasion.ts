@@ -33,6 +33,8 @@ export interface Asked {
   /** What the surface needs to answer it later, as JSON has it, and for how long it can. */
   readonly way: unknown
   readonly openFor_s: number
+  /** To the message, or as near to it as the platform has links. */
+  readonly link?: string
 }
 
 export interface Occasion {

@@ -1,6 +1,7 @@
 // What every answer, refusal and error looks like before a surface renders it.
 
-import type { Verdict } from '../charging/envelope/judge.ts'
+import type { RuleKey, Verdict } from '../charging/envelope/judge.ts'
+import type { Danger } from '../charging/situation/dangers.ts'
 import type { KeptDanger } from '../charging/situation/kept.ts'
 import type { Chart } from '../charts/chart.ts'
 import type { Locale } from '../ground/locale.ts'
@@ -93,6 +94,8 @@ export interface Answer {
   readonly followUps?: readonly FollowUp[]
   readonly charts?: readonly Chart[]
   readonly documents?: readonly ReplyDocument[]
+  /** Which rules speak against it, or must be known first. */
+  readonly reasons?: readonly RuleKey[]
   /** What the command took for granted because the question did not say it. */
   readonly assumed?: readonly Text[]
   /** Of that, what the read-as line does not show. */
@@ -107,8 +110,8 @@ declare const complete: unique symbol
 
 /** Only `completeReply` makes one, so none can lack its read-as line, cautions or deference. */
 export interface Reply
-  extends Required<Omit<Answer, 'verdict' | 'start' | 'lists' | 'opens' | 'stood' | 'leaves'>>,
-    Pick<Answer, 'verdict' | 'start' | 'lists' | 'opens'> {
+  extends Required<Omit<Answer, 'verdict' | 'start' | 'lists' | 'opens' | 'reasons' | 'stood' | 'leaves'>>,
+    Pick<Answer, 'verdict' | 'start' | 'lists' | 'opens' | 'reasons'> {
   readonly [complete]: true
   /** In which it is said; what a surface adds is said in it too. */
   readonly locale: Locale
@@ -123,6 +126,8 @@ export interface Reply
   readonly fault?: string
   /** The question was not looked at, for its asker asks faster than people do. */
   readonly tooFast?: boolean
+  /** Dangers that its words have just told. */
+  readonly tells?: readonly Danger[]
   /** How a plain sentence was understood; absent where the question was written in notation. */
   readonly understood?: Understanding
   /** The question in full notation; asked again it gives this reply again. Absent where there was none to read. */

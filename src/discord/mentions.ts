@@ -117,7 +117,7 @@ export const wayOf = ({ channelId, id, editedTimestamp }: Message): MessageWay =
 export function occasionOf({ message, member }: Said, way: MessageWay): Occasion {
   const { author, channelId } = message
   const asker = { id: author.id, name: member?.displayName ?? author.displayName }
-  const asked = askedIn(way)
+  const asked = { ...askedIn(way), link: message.url }
   if (!message.inGuild()) return { ...directOccasion(asker, channelId), asked }
   const permissions = member ? message.channel.permissionsFor(member).bitfield : 0n
   return {

@@ -38,11 +38,15 @@ export interface DiscordNoticeboardParts {
 const tooManyPins = 30003
 const request_ms = 10_000
 
-/** Names the member whom a notice is for, so that it rings. */
+/** Names the member whom a notice is for, so that it rings, and what it links to. */
 const calling = (
   person: string | undefined,
-): Pick<RESTPostAPIChannelMessageJSONBody, 'content' | 'allowed_mentions'> =>
-  person === undefined ? {} : { content: `<@${snowflake(person)}>`, allowed_mentions: { users: [snowflake(person)] } }
+  links: readonly string[],
+): Pick<RESTPostAPIChannelMessageJSONBody, 'content' | 'allowed_mentions'> => {
+  const users = person === undefined ? [] : [snowflake(person)]
+  const content = [...users.map(user => `<@${user}>`), ...links].join('\n')
+  return content === '' ? {} : { content, allowed_mentions: { users } }
+}
 
 export function createDiscordNoticeboard({ api, token, questions }: DiscordNoticeboardParts): Noticeboard {
   const rest = new REST({ api, timeout: request_ms }).setToken(token)
@@ -52,11 +56,11 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
     return renderReply(reply, { view: 'brief', ids, pictures: [] })
   }
 
-  async function post(place: string, { reply, key, calls }: Notice): Promise<Posted | Missing> {
+  async function post(place: string, { reply, key, calls, links = [] }: Notice): Promise<Posted | Missing> {
     const channelId = snowflake(place)
     const body: RESTPostAPIChannelMessageJSONBody = {
       ...(await rendered(reply)),
-      ...calling(calls),
+      ...calling(calls, links),
       nonce: nonceOf(key),
       enforce_nonce: true,
     }

@@ -6,10 +6,11 @@ import { randomUUID } from 'node:crypto'
 import { EventType, type MatrixClient, MatrixError, type Room } from 'matrix-js-sdk'
 import type { Missing, Notice, Noticeboard, Posted } from '../assistant/cards/noticeboard.ts'
 import type { Reply } from '../assistant/reply.ts'
+import { linkTo } from './client/link.ts'
 import { idOf, matrixIdOf } from './client/occasion.ts'
 import { missingPermission } from './client/room-facts.ts'
 import { editContent } from './messages/content.ts'
-import { type Rendered, renderReply } from './messages/render.ts'
+import { type Rendered, renderReply, withLinks } from './messages/render.ts'
 import { leftRoom, noDirectRoom } from './noticeboard.words.ts'
 import type { MatrixSurface } from './surface.ts'
 
@@ -26,14 +27,17 @@ export function createMatrixNoticeboard(open: MatrixSurface['session']): Noticeb
   /** Nothing is offered below it: reactions open layers of an answer, which this is none. */
   const rendered = (reply: Reply): Rendered => renderReply(reply, { once: true })
 
-  async function post(place: string, { reply, key, calls }: Notice): Promise<Posted | Missing> {
+  async function post(place: string, { reply, key, calls, links = [] }: Notice): Promise<Posted | Missing> {
     const { client, sender } = session()
     const roomId = matrixIdOf(place)
     const room = joinedRoom(client, roomId)
     if (!room) return { missing: leftRoom }
     const missing = missingPermission(room, 'send messages')
     if (missing !== undefined) return { missing }
-    const content = { ...rendered(reply), 'm.mentions': calls === undefined ? {} : { user_ids: [matrixIdOf(calls)] } }
+    const content = {
+      ...withLinks(rendered(reply), links),
+      'm.mentions': calls === undefined ? {} : { user_ids: [matrixIdOf(calls)] },
+    }
     const eventId = await sender.send(roomId, 'm.room.message', content, key)
     return { place, message: idOf(eventId), link: linkTo(client, roomId, eventId) }
   }
@@ -94,12 +98,6 @@ export function createMatrixNoticeboard(open: MatrixSurface['session']): Noticeb
 function joinedRoom(client: MatrixClient, roomId: string): Room | undefined {
   const room = client.getRoom(roomId)
   return room?.getMyMembership() === 'join' ? room : undefined
-}
-
-/** Navigation by matrix.to: https://spec.matrix.org/v1.15/appendices/#matrixto-navigation */
-function linkTo(client: MatrixClient, roomId: string, eventId: string): string {
-  const via = client.getDomain() ?? ''
-  return `https://matrix.to/#/${encodeURIComponent(roomId)}/${encodeURIComponent(eventId)}?via=${encodeURIComponent(via)}`
 }
 
 async function pinsOf(client: MatrixClient, roomId: string): Promise<readonly string[]> {

@@ -80,7 +80,16 @@ export interface HouseRules extends HouseLimits {
   readonly decimalMark?: DecimalMark
   readonly language?: 'English'
   readonly privateAnswers?: 'everyone' | 'moderators'
+  /** In the club's own words: whom to call, where it flies, where batteries are handed in, when it is to be quiet. */
+  readonly emergencyNumber?: string
+  readonly fieldAddress?: string
+  readonly collectionPoint?: string
+  readonly quietHours?: string
+  /** The place in which moderators are told of emergencies. */
+  readonly moderatorsRoom?: string
 }
+
+export type ClubFact = 'emergencyNumber' | 'fieldAddress' | 'collectionPoint' | 'quietHours' | 'moderatorsRoom'
 
 /** A change of one rule; `null` lifts it. Rules for one chemistry name it. */
 export type HouseChange =
@@ -95,6 +104,7 @@ export type HouseChange =
   | { readonly rule: 'decimalMark'; readonly value: DecimalMark | null }
   | { readonly rule: 'language'; readonly value: 'English' | null }
   | { readonly rule: 'privateAnswers'; readonly value: 'everyone' | 'moderators' | null }
+  | { readonly rule: ClubFact; readonly value: string | null }
 
 export interface HouseMemory {
   rules(community: string): Promise<HouseRules>

@@ -77,6 +77,13 @@ test('a reminder calls its person and nobody else', async () => {
   expect(body.allowed_mentions).toEqual({ users: [wim] })
 })
 
+test('a link stands where it can be followed, and calls nobody', async () => {
+  const link = `https://discord.com/channels/${server}/${bench}/1`
+  await board.post(place, { reply: reply('EMERGENCY'), key: 'three', links: [link] })
+  expect(only().body.content).toBe(link)
+  expect(only().body.allowed_mentions).toEqual({ users: [] })
+})
+
 test('it is pinned, edited in place with its pin, and taken away', async () => {
   const card = await posted()
   expect(await board.pin(card)).toBe('pinned')

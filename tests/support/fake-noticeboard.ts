@@ -57,7 +57,7 @@ export function fakeBoard(): FakeBoard {
       count += 1
       const message = `room:message-${count}`
       standing.push({ place, message, reply: notice.reply, pinned: false, edits: 0 })
-      if (notice.calls !== undefined) notices.push({ ...notice, place })
+      if (notice.calls !== undefined || notice.links) notices.push({ ...notice, place })
       return { place, message, link: `https://example.org/${count}` }
     },
     edit: async ({ place, message }, reply) => {

@@ -1,7 +1,7 @@
 // Replies that speak of a danger alone: an emergency, and a danger in a question that is not understood otherwise.
 
 import { judge } from '../../charging/envelope/judge.ts'
-import { settle } from '../../charging/envelope/settle.ts'
+import { reasonsOf, settle } from '../../charging/envelope/settle.ts'
 import { type Danger, dangers, emergencies } from '../../charging/situation/dangers.ts'
 import { type Around as DangersAround, situationOf } from '../../charging/situation/situation.ts'
 import type { Locale } from '../../ground/locale.ts'
@@ -48,6 +48,7 @@ export function dangerReply(
       leads: lines.length,
       working: sourcesOf(settled, locale),
       cautions: cautionsOf(settled, locale),
+      reasons: reasonsOf(settled),
     },
     locale,
   )

@@ -7,7 +7,7 @@ import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
 import { type DangersIn, dangersIn } from '../../language/dangers/index.ts'
 import { changesNothing } from '../../language/reading/told/assumed.words.ts'
 import { spansOf, wordsLeft } from '../../language/reading/words-left.ts'
-import { apart, type Question, writeQuestion } from '../../language/sentence/question.ts'
+import { apart, type Question, withoutTold, writeQuestion } from '../../language/sentence/question.ts'
 import { spokenOf } from '../../language/sentence/typed.ts'
 import { languageOf } from '../../language/tongues/tongue.ts'
 import type { Context } from '../context.ts'
@@ -47,14 +47,19 @@ export async function dispatch(
     const heard = typeof asked === 'string' ? dangersIn(spokenOf(asked, registry.vocabulary)) : nothingHeard
     // An emergency waits for no memory.
     const urgent = urgentReply(heard, typed, locale)
+    // What an earlier question told is not told anew by asking on.
+    const before = new Set<string>(withoutTold(writtenOf(asked)).told)
+    const tells = heard.told.map(({ danger }) => danger).filter(danger => !before.has(danger))
     const language = typeof asked === 'string' ? languageOf(asked) : 'en'
     if (urgent) {
       remember(conversation, writtenOf(asked), heard.told, [])
-      return inTongue(urgent, language, heard.told)
+      return { ...inTongue(urgent, language, heard.told), tells }
     }
     const context = await contextOf()
     locale = context.locale
-    const reply = await answerIn({ registry, context, typed, language, heard, conversation, onFault }, asked)
+    const around = { registry, context, typed, language, heard, conversation, onFault }
+    const answered = await answerIn(around, asked)
+    const reply = tells.length > 0 ? { ...answered, tells } : answered
     // Of a refusal no rule of the club could make a go.
     const isLooser = context.lookup.missed() && reply.verdict !== 'do not charge'
     return isLooser ? { ...reply, cautions: [notLookedUp(locale), ...reply.cautions] } : reply

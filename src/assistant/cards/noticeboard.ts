@@ -11,6 +11,8 @@ export interface Notice {
   readonly key: string
   /** The person whose attention it wants. */
   readonly calls?: string
+  /** To be followed from below it. */
+  readonly links?: readonly string[]
 }
 
 /** A message of ours that stands somewhere. */

@@ -13,6 +13,7 @@ import type { Conversation } from '../asking/around.ts'
 import { dispatch } from '../asking/dispatch.ts'
 import { lateness, saidLate } from '../asking/late.ts'
 import { createNoticeboards, type Noticeboards } from '../cards/noticeboard.ts'
+import { withClubFacts } from '../club-facts.ts'
 import type { Entry } from '../command.ts'
 import { createDueLoop, type DueLoop } from '../due/due-loop.ts'
 import { forgetting } from '../due/forgetting.ts'
@@ -21,6 +22,7 @@ import { createInbox, type Way, type Ways } from '../due/inbox.ts'
 import { refreshingCards } from '../due/refreshing-cards.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import type { KnownRules, Lookup } from '../lookup.ts'
+import { createAlerts } from '../moderating/alerts.ts'
 import type { Occasion, SurfaceName, Turn } from '../occasion.ts'
 import { createRegistry, type Registry } from '../registry.ts'
 import type { Reply } from '../reply.ts'
@@ -121,8 +123,15 @@ export function createAssistant(parts: AssistantParts): Assistant {
     dispatch(registry, question, () => contextFor(occasion, clock?.()), onFault, localeFor('.'))
   const inbox = createInbox({ memory, cards, ways, clock: timed, onFault, localeOf, redo })
   const refreshing = refreshingCards(cards, memory)
+  const alerts = createAlerts({ ...memory, noticeboard, rulesOf: community => knownRules.get(community), clock: timed })
   const loop = createDueLoop(
-    { question: inbox, reminder: givingReminders(noticeboard), cards: refreshing, forgetting: forgetting(memory) },
+    {
+      question: inbox,
+      reminder: givingReminders(noticeboard),
+      alert: alerts,
+      cards: refreshing,
+      forgetting: forgetting(memory),
+    },
     { due: memory.due, clock: timed, onFault },
   )
 
@@ -165,6 +174,15 @@ export function createAssistant(parts: AssistantParts): Assistant {
     return pointing(reply, occasion, looked)
   }
 
+  function alertSoon(occasion: Occasion, { tells = [] }: Reply): void {
+    if (tells.length === 0) return
+    const work = alerts.tell(occasion, tells).then(
+      () => loop.strike('alert'),
+      fault => onFault(fault, 'telling moderators'),
+    )
+    background.add(work)
+  }
+
   function refreshSoon(community: string): void {
     // Its rules may be those that changed: they are known anew, should the memory go away next.
     const work = localeOf(community)
@@ -193,7 +211,9 @@ export function createAssistant(parts: AssistantParts): Assistant {
     registry,
     answer: async (question, occasion) => {
       const reply = await answer(question, occasion)
-      return occasion.asked ? saidLate(reply, occasion, clock?.()) : reply
+      alertSoon(occasion, reply)
+      const told = withClubFacts(reply, knownRules.get(occasion.community.id))
+      return occasion.asked ? saidLate(told, occasion, clock?.()) : told
     },
     delivered: inbox.delivered,
     wouldAnswer: (words, occasion) =>

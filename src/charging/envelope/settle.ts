@@ -27,6 +27,10 @@ export function settle(first: readonly Judgement[], deeds: readonly Judgement[])
   }
 }
 
+/** What speaks against it, or must be known first. */
+export const reasonsOf = ({ found, aside }: Settled): readonly RuleKey[] =>
+  [...aside, ...found].filter(({ weight }) => weight === 'refuse' || weight === 'must').map(({ key }) => key)
+
 /** Each rule once for each pack, a note once for all: the first that found it, which was told, stands before a later one. */
 function once(found: readonly Found[]): readonly Found[] {
   const spoken = new Map<RuleKey, Set<unknown>>()

@@ -82,3 +82,6 @@ export function dangerNamed(name: string): Danger {
 
 /** Answered before anything else, past every queue and limit. */
 export const emergencies: readonly Danger[] = ['fire', 'injury']
+
+/** Told of a pack they mean that it is broken, whoever has it: others are near it. */
+export const unsound: readonly Danger[] = ['overfull', 'swollen', 'pierced', 'wet', 'reversed']

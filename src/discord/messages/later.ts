@@ -22,11 +22,13 @@ type InteractionWay = Pick<APIInteraction, 'id' | 'token' | 'application_id'>
 const interactionOpen_s = 14 * 60
 const messageOpen_s = 24 * 3600
 
-export const askedBy = ({ id, token, application_id }: APIInteraction): Asked => ({
+/** The message that answers an interaction has no id yet: its channel has. */
+export const askedBy = ({ id, token, application_id, guild_id = '@me', channel }: APIInteraction): Asked => ({
   id: idOf(id),
   at_ms: atOf(id),
   way: { id, token, application_id } satisfies InteractionWay,
   openFor_s: interactionOpen_s,
+  link: `https://discord.com/channels/${guild_id}/${channel?.id}`,
 })
 
 export const askedIn = (way: MessageWay): Asked => ({

@@ -9,7 +9,7 @@ import { joined, type Text } from '../../ground/text.ts'
 type Group = 'people' | 'pack' | 'way' | 'place' | 'first'
 const groups: readonly Group[] = ['people', 'pack', 'way', 'place', 'first']
 
-const inShort = ({ say }: Locale): Readonly<Record<Danger, readonly [Group, Text]>> => ({
+export const inShort = ({ say }: Locale): Readonly<Record<Danger, readonly [Group, Text]>> => ({
   fire: ['people', say`fire`],
   injury: ['people', say`injury`],
   swollen: ['pack', say`swollen`],

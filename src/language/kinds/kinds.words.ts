@@ -50,3 +50,8 @@ export const atMost = told(
 )
 export const notAPrice: Said = ({ say }) => say`I cannot read that as a price.`
 export const aPrice: Said = ({ say }) => say`what a kWh costs`
+
+export const noPhone: Said = ({ say }) => say`That is no telephone number.`
+export const phoneWanted: Said = ({ say }) => say`3 to 20 digits, with a plus before them where it needs one`
+export const noHours: Said = ({ say }) => say`I cannot read that as hours of the day.`
+export const hoursWanted: Said = ({ say }) => say`from and to, on a clock of 24 hours`

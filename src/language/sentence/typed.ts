@@ -45,6 +45,7 @@ const freeText: ReadonlySet<string> = new Set([
   'kit name',
   'new name',
   'pack name',
+  'club words',
 ])
 
 /** What somebody says of themselves: of a written question whose details are free text, what stands before them. */

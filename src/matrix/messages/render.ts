@@ -46,6 +46,13 @@ function renderBlocks(blocks: readonly Block[]): Rendered {
   return { msgtype: 'm.text', body: plainText(blocks), format: 'org.matrix.custom.html', formatted_body: html(blocks) }
 }
 
+/** Below it, to be followed. */
+export const withLinks = (said: Rendered, links: readonly string[]): Rendered => ({
+  ...said,
+  body: [said.body, ...links].join('\n'),
+  formatted_body: said.formatted_body + links.map(link => `<p><a href="${link}">${link}</a></p>`).join(''),
+})
+
 const bytesOf = (rendered: Rendered): number => Buffer.byteLength(JSON.stringify(rendered))
 
 const longestLine = 1000

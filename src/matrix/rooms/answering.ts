@@ -14,6 +14,7 @@ import type { Question } from '../../language/sentence/question.ts'
 import type { AnsweredQuestion } from '../../memory/memory.ts'
 import { describeError } from '../../program/log.ts'
 import type { DirectRoom } from '../client/direct-rooms.ts'
+import { linkTo } from '../client/link.ts'
 import { idOf, matrixIdOf, occasionOf } from '../client/occasion.ts'
 import type { MatrixParts } from '../client/parts.ts'
 import { isDirect } from '../client/room-facts.ts'
@@ -32,9 +33,10 @@ const quiet_ms = 60_000
 /** An answer that could not be sent for a day is of no use. */
 const openFor_s = 24 * 3600
 
-export const askedBy = (event: MatrixEvent, room: Room, about?: string): Asked => {
+export const askedBy = (client: MatrixClient, event: MatrixEvent, room: Room, about?: string): Asked => {
   const way = callOf(event, room, about)
-  return { id: idOf(way.event), at_ms: event.getTs(), way, openFor_s }
+  const link = linkTo(client, room.roomId, about ?? way.event)
+  return { id: idOf(way.event), at_ms: event.getTs(), way, openFor_s, link }
 }
 
 export type AnsweringParts = Pick<MatrixParts, 'settings' | 'assistant' | 'answered' | 'log'> & {

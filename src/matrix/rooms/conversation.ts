@@ -63,7 +63,7 @@ export function createConversation(parts: AnsweringParts): Conversation {
         'the same goes round and is not answered: name bots in MATRIX_BOTS',
       )
     }
-    const asked = askedBy(event, room)
+    const asked = askedBy(client, event, room)
     const reply = await ask(question, room, person, asked)
     await give(asked, room, reply)
     goingRound.answered(room.roomId, person, reply.headline)

@@ -45,7 +45,7 @@ export function createEdits(answering: Answering, parts: AnsweringParts): Edits 
       const asking = askingIn(event, room, original)
       const question = asking && (await questionIn(asking))
       if (question === undefined) return
-      const asked = askedBy(event, room, questionId)
+      const asked = askedBy(client, event, room, questionId)
       const { reply, isWorse } = await answerToEdit(earlier.question, assistant.registry, {
         before: question => ask(question, room, sender),
         now: () => ask(question, room, sender, asked),

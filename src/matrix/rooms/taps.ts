@@ -11,7 +11,7 @@ export type Follow = (event: MatrixEvent, room: Room, answerId: string | undefin
 
 export function createFollow(
   answering: Answering,
-  { assistant, answered }: Pick<AnsweringParts, 'assistant' | 'answered'>,
+  { client, assistant, answered }: Pick<AnsweringParts, 'client' | 'assistant' | 'answered'>,
 ): Follow {
   const { ask, dealtWith, give, replace, suggestedBelow } = answering
 
@@ -20,7 +20,7 @@ export function createFollow(
     if (tap.kind === 'ask') {
       const question = suggestedBelow(answerId)[tap.index]
       if (question === undefined) return false
-      const asked = askedBy(event, room, answerId)
+      const asked = askedBy(client, event, room, answerId)
       await give(asked, room, await ask(question, room, event.getSender() ?? '', asked))
       return true
     }

@@ -1,0 +1,31 @@
+// What a club says of itself, in words of its own: whom to call, where it flies, where batteries go, when it is quiet.
+
+import { type Asked, optional } from '../../src/assistant/command.ts'
+import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
+import { hoursKind, ownWordsKind, phoneKind } from '../../src/language/kinds/club-kinds.ts'
+import type { ClubFact, HouseChange } from '../../src/memory/memory.ts'
+import { orNone } from './or-none.ts'
+
+export const factTakes = {
+  emergency: optional(orNone(phoneKind)),
+  address: optional(orNone(ownWordsKind)),
+  collection: optional(orNone(ownWordsKind)),
+  quiet: optional(orNone(hoursKind)),
+  alerts: optional(orNone(choiceKind('room', ['here']))),
+}
+
+const facts = {
+  emergency: 'emergencyNumber',
+  address: 'fieldAddress',
+  collection: 'collectionPoint',
+  quiet: 'quietHours',
+  alerts: 'moderatorsRoom',
+} as const satisfies Readonly<Record<keyof typeof factTakes, ClubFact>>
+
+/** `here` is where it is asked. */
+export const factChanges = (asked: Asked<typeof factTakes>, here: string): readonly HouseChange[] =>
+  (Object.keys(facts) as (keyof typeof facts)[]).flatMap(name => {
+    const value = asked[name]
+    if (value === undefined) return []
+    return [{ rule: facts[name], value: name === 'alerts' && value !== null ? here : value }]
+  })

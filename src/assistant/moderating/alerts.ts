@@ -1,0 +1,63 @@
+// Tells the moderators of a club of emergencies and of packs told as unsound, in the room that they chose for it.
+
+import { createHash } from 'node:crypto'
+import { type Danger, emergencies, unsound } from '../../charging/situation/dangers.ts'
+import { english } from '../../ground/locale.ts'
+import type { Due, DueMemory, NewDue } from '../../memory/due.ts'
+import type { HouseRules } from '../../memory/memory.ts'
+import type { Noticeboards } from '../cards/noticeboard.ts'
+import type { Doing } from '../due/due-loop.ts'
+import { lookedUp } from '../lookup.ts'
+import type { Occasion } from '../occasion.ts'
+import { type Alert, alertReply } from './alerts.words.ts'
+
+export interface Alerts extends Doing {
+  /** Makes it due to tell of the most pressing of these dangers. While the memory is away it is told at once. */
+  tell(occasion: Occasion, tells: readonly Danger[]): Promise<void>
+}
+
+interface AlertParts {
+  readonly due: DueMemory
+  readonly noticeboard: Noticeboards
+  readonly rulesOf: (community: string) => HouseRules | undefined
+  readonly clock: () => Date
+}
+
+const alarming: readonly Danger[] = [...emergencies, ...unsound]
+/** Whoever tells the same again so soon tells of the same. */
+const same_ms = 10 * 60_000
+const day_ms = 86_400_000
+
+/** Without what it is made of: it is kept longer than the rest. */
+const idOf = (...parts: readonly unknown[]): string =>
+  `alert ${createHash('sha256').update(JSON.stringify(parts)).digest('base64url')}`
+
+export function createAlerts({ due, noticeboard, rulesOf, clock }: AlertParts): Alerts {
+  async function give({ id, place, body }: Pick<Due, 'id' | 'place' | 'body'>) {
+    const alert = body as Alert
+    const links = alert.link === undefined ? [] : [alert.link]
+    const posted = await noticeboard.post(place, { reply: alertReply(alert, english('.')), key: id, links })
+    return 'missing' in posted ? { givenUp: posted.missing(english('.')) } : undefined
+  }
+
+  return {
+    surfaces: noticeboard.reachable,
+    work: give,
+    async tell({ asker, place, community, asked }, tells) {
+      const room = rulesOf(community.id)?.moderatorsRoom
+      const danger = alarming.find(one => tells.includes(one))
+      if (room === undefined || danger === undefined) return
+      const now = clock()
+      const row: NewDue = {
+        id: idOf(place.id, asker.id, danger, Math.floor(now.getTime() / same_ms)),
+        kind: 'alert',
+        person: asker.id,
+        place: room,
+        body: { danger, name: asker.name, link: asked?.link } satisfies Alert,
+        dueAt: now,
+        latestAt: new Date(now.getTime() + day_ms),
+      }
+      if ((await lookedUp(due.add(row))) === undefined) await give(row)
+    },
+  }
+}

@@ -1,0 +1,33 @@
+// What moderators are told of an emergency or an unsound pack.
+
+import type { Danger } from '../../charging/situation/dangers.ts'
+import type { Locale } from '../../ground/locale.ts'
+import type { Text } from '../../ground/text.ts'
+import { inShort } from '../../handbook/rules/card.words.ts'
+import { completeReply, type Reply } from '../reply.ts'
+
+/** Who wrote of what, and where; none of the words. */
+export interface Alert {
+  readonly danger: Danger
+  readonly name: string
+  readonly link?: string | undefined
+}
+
+export function alertReply({ danger, name }: Alert, locale: Locale): Reply {
+  const { say, own } = locale
+  return completeReply(
+    { command: 'house show', readAs: say`what ${own(name)} wrote` },
+    {
+      headline: say`${kindOf(danger, locale)}: ${own(name)} tells of it. I have answered; please look after them.`,
+      cautions: [{ key: 'alert', text: say`I read words, not what happened: it may be less than that, or more.` }],
+    },
+    locale,
+  )
+}
+
+function kindOf(danger: Danger, locale: Locale): Text {
+  const { say } = locale
+  if (danger === 'fire') return say`EMERGENCY, fire or smoke`
+  if (danger === 'injury') return say`EMERGENCY, somebody is hurt`
+  return say`Unsound pack, ${inShort(locale)[danger][1]}`
+}
