@@ -1,5 +1,7 @@
 // The rules of a club in words, and what is said where one cannot be set as asked.
 
+import { yesOrNoWanted } from '../../src/assistant/asking-back/ask-back.words.ts'
+import { verdictWords } from '../../src/assistant/layers/short.words.ts'
 import { type ChemistryRule, coldestRange_C } from '../../src/charging/setting/house-range.ts'
 import type { ChargeEnd } from '../../src/charging/things/charge-end.ts'
 import { chemistries, liIon } from '../../src/charging/things/chemistries.ts'
@@ -10,6 +12,7 @@ import { joined, type Text } from '../../src/ground/text.ts'
 import type { HouseChange } from '../../src/memory/memory.ts'
 import { endWords } from '../shared/charge.words.ts'
 import { cite } from '../shared/setting.words.ts'
+import type { ChangedCard } from './changed-cards.ts'
 
 export const ruleNames = ({ say }: Locale): Readonly<Record<HouseChange['rule'], Text>> => ({
   maxRate_C: say`highest charge rate`,
@@ -76,6 +79,47 @@ export const replacesRules = told(
   (locale, before: readonly HouseChange[], after: readonly HouseChange[]) =>
     locale.say`Change the rules of this club? Now: ${changesWords(before, locale)}. Then: ${changesWords(after, locale)}.`,
 )
+
+export interface PlannedRules {
+  readonly before: readonly HouseChange[]
+  readonly after: readonly HouseChange[]
+  readonly changed: readonly ChangedCard[]
+}
+
+const listed = told(
+  (locale, { before, after, changed }: PlannedRules) =>
+    locale.say`${replacesRules(before, after)(locale)} ${cardsWords(changed, locale)}`,
+)
+
+/** `again` asks the same, with leave to change them. */
+export const changesPinned = (planned: PlannedRules, again: string): Problem =>
+  new Problem({
+    what: listed(planned),
+    expected: yesOrNoWanted,
+    example: 'yes',
+    choices: [
+      { label: 'yes', question: again },
+      { label: 'no', question: 'no' },
+    ],
+  })
+
+const mostCards = 3
+
+function cardsWords(changed: readonly ChangedCard[], locale: Locale): Text {
+  const { say, show } = locale
+  const named = changed.slice(0, mostCards).map(card => cardWords(card, locale))
+  const left = changed.length - named.length
+  const more = left > 0 ? [say`${show.number(left, 0)} more`] : []
+  return say`Pinned answers that change: ${joined([...named, ...more], '; ')}.`
+}
+
+function cardWords({ title, verdicts, figures }: ChangedCard, locale: Locale): Text {
+  const { say, own } = locale
+  const words = verdictWords(locale)
+  const [before, after] = verdicts?.map(one => words[one]) ?? figures?.map(({ text }) => text) ?? []
+  const label = verdicts ? undefined : figures?.[0].label
+  return say`${joined([own(title), label], ', ')}: ${joined([before])} becomes ${joined([after])}`
+}
 
 export const whichRule: Said = ({ say }) => say`I need to know which rule to set.`
 

@@ -3,6 +3,7 @@
 import { isDeepStrictEqual } from 'node:util'
 import { changing } from '../../src/assistant/changing.ts'
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
+import type { Context } from '../../src/assistant/context.ts'
 import { ruleKind } from '../../src/assistant/naming/told-rules.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import type { ChemistryRule } from '../../src/charging/setting/house-range.ts'
@@ -13,10 +14,21 @@ import { Problem } from '../../src/ground/problem.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
 import { chemistryKind, rateKind, temperatureKind, voltageKind } from '../../src/language/kinds/values.ts'
+import { writeQuestion } from '../../src/language/sentence/question.ts'
 import type { HouseChange, HouseRules } from '../../src/memory/memory.ts'
+import { written } from '../shared/next.ts'
+import { changedCards } from './changed-cards.ts'
 import { factChanges, factTakes } from './club-facts.ts'
 import { coldestChange, limitChanges, standingRules } from './house-changes.ts'
-import { oneOrMoreOf, onlyEnglish, onlyModeratorsSet, replacesRules, whichRule } from './house-problems.words.ts'
+import {
+  changesPinned,
+  oneOrMoreOf,
+  onlyEnglish,
+  onlyModeratorsSet,
+  type PlannedRules,
+  replacesRules,
+  whichRule,
+} from './house-problems.words.ts'
 import { orNone } from './or-none.ts'
 
 /** Shows the charging rules of this club: what its moderators have set, and the chemistry's limits beside it. */
@@ -88,6 +100,7 @@ export const takes = {
   language: optional(choiceKind('language', ['English'], onlyEnglish)),
   'private-answers': optional(choiceKind(ruleKind, ['everyone', 'moderators'])),
   ...factTakes,
+  pinned: optional(choiceKind('confirmation', ['change'])),
 }
 
 /** Lets moderators tighten the charging rules of their club, and choose how it is answered there. */
@@ -105,14 +118,19 @@ export const houseSet = service({
   ],
   changes: true,
   moderators: onlyModeratorsSet,
-  confirm: async (asked, { house, place }) => {
-    const after = changesFrom(asked, house, place.id)
-    const before = standingRules(after, house)
+  confirm: async (asked, context) => {
+    const { after, before, changed } = await plannedFrom(asked, context)
     const isKept = before.every(({ value }) => value === null) || isDeepStrictEqual(before, after)
-    return isKept ? undefined : replacesRules(before, after)
+    return isKept || changed.length > 0 ? undefined : replacesRules(before, after)
   },
   run: async (asked, context) => {
-    const after = changesFrom(asked, context.house, context.place.id)
+    const planned = await plannedFrom(asked, context)
+    if (planned.changed.length > 0)
+      throw changesPinned(
+        planned,
+        writeQuestion({ command: 'house set', options: { ...written(takes, asked), pinned: 'change' } }),
+      )
+    const { after } = planned
     const { id } = context.community
     return changing(context, async ({ house }) => {
       const before = standingRules(after, await house.rules(id))
@@ -122,6 +140,13 @@ export const houseSet = service({
     })
   },
 })
+
+/** Changes, what they change, and the pinned answers that would say otherwise, unless that is wanted. */
+async function plannedFrom(asked: Asked<typeof takes>, context: Context): Promise<PlannedRules> {
+  const after = changesFrom(asked, context.house, context.place.id)
+  const changed = asked.pinned ? [] : await changedCards(after, context)
+  return { after, before: standingRules(after, context.house), changed }
+}
 
 /** What is lifted and stands nowhere is left out, unless nothing stands. */
 function changesFrom(asked: Asked<typeof takes>, rules: HouseRules, here: string): readonly HouseChange[] {

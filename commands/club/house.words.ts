@@ -89,6 +89,7 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
       address: { about: say`address of the field, shown in an emergency, or none` },
       collection: { about: say`where batteries are handed in, shown where one has to be, or none` },
       quiet: { about: say`hours in which nobody comes to hand in anything, or none` },
+      pinned: { about: say`${own('change')}: also where pinned answers change with it` },
       alerts: {
         about: say`${own('here')}: moderators are told of emergencies and unsound packs in this room; or none`,
       },

@@ -1,6 +1,7 @@
 // The live cards of standard answers, as commands deal with them: what they say, and where they stand.
 
 import type { Said } from '../ground/locale.ts'
+import type { HouseRules } from '../memory/memory.ts'
 import type { Saying, StandardAnswer } from '../memory/standard-answer.ts'
 import type { Reply } from './reply.ts'
 
@@ -14,8 +15,8 @@ export interface Standing {
 }
 
 export interface Cards {
-  /** What a card of the community says now. */
-  render(community: string, saying: Saying): Promise<Reply>
+  /** What a card of the community says now, or would say under other rules. */
+  render(community: string, saying: Saying, rules?: HouseRules): Promise<Reply>
   /** Posts the card there and pins it; then the one that stood elsewhere is taken away. */
   post(id: string, place: string): Promise<Standing>
   /** Brings the card up to date, posts it again where it was deleted, pins it where that failed before. */

@@ -3,8 +3,8 @@
 import { randomUUID } from 'node:crypto'
 import type { Locale } from '../../ground/locale.ts'
 import { joined } from '../../ground/text.ts'
-import type { QuestionMemory } from '../../memory/memory.ts'
-import type { AnswerMemory, Card, Saying, StandardAnswer } from '../../memory/standard-answer.ts'
+import type { HouseRules, QuestionMemory } from '../../memory/memory.ts'
+import type { AnswerMemory, Card, StandardAnswer } from '../../memory/standard-answer.ts'
 import type { Cards, Standing } from '../cards.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import type { Reply } from '../reply.ts'
@@ -18,15 +18,15 @@ interface CardParts {
   readonly questions: QuestionMemory
   readonly noticeboard: Noticeboards
   /** Answers for the club: without anybody's own kit, and without a clock. */
-  readonly ask: (community: string, question: string) => Promise<Reply>
+  readonly ask: (community: string, question: string, rules?: HouseRules) => Promise<Reply>
   readonly localeOf: (community: string) => Promise<Locale>
   readonly onFault: FaultListener
 }
 
 export function createCards({ answers, questions, noticeboard, ask, localeOf, onFault }: CardParts): Cards {
   const myTurn = createTurnstile()
-  const render = async (community: string, saying: Saying) =>
-    cardOf(saying, question => ask(community, question), await localeOf(community))
+  const render: Cards['render'] = async (community, saying, rules) =>
+    cardOf(saying, question => ask(community, question, rules), await localeOf(community))
 
   /** A platform that fails costs the card, not the answer that it shows. */
   async function tried<T>(attempt: Promise<T | Missing>): Promise<T | Missing> {

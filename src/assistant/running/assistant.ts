@@ -88,10 +88,10 @@ const picked = (typed: string, offered: readonly Offer[]): string =>
 
 /** "Next: The C-rate" is picked by "next". */
 const offersOf = ({ followUps, problem }: Reply): readonly Offer[] =>
-  followUps.map(({ label, question }, at) => ({
-    as: barely(problem ? String(at + 1) : label.replace(/:.*$/, '')),
-    question,
-  }))
+  followUps.flatMap(({ label, question }, at) => {
+    const name = label.replace(/:.*$/, '')
+    return (problem ? [String(at + 1), name] : [name]).map(one => ({ as: barely(one), question }))
+  })
 
 const anySeed = (): number => randomInt(2 ** 31)
 

@@ -3,7 +3,7 @@
 import type { FieldPlan, FieldSession } from '../../charging/plan/field.ts'
 import type { Locale } from '../../ground/locale.ts'
 import type { DecimalMark } from '../../ground/show.ts'
-import type { Memory } from '../../memory/memory.ts'
+import type { HouseRules, Memory } from '../../memory/memory.ts'
 import { type Conversation, noConversation } from '../asking/around.ts'
 import { dispatch } from '../asking/dispatch.ts'
 import { createCards } from '../cards/live-cards.ts'
@@ -92,14 +92,19 @@ export function keptIn(memory: Memory, parts: KeptParts): Around {
   }
 
   /** What a card says is the same whoever looks at it, and whenever. */
-  function askForClub(community: string, question: string): Promise<Reply> {
+  function askForClub(community: string, question: string, rules?: HouseRules): Promise<Reply> {
+    const looked = lookup()
+    const { memory } = looked
+    const house = { ...memory.house, rules: async () => rules ?? memory.house.rules(community) }
+    const under: Lookup = { ...looked, memory: { ...memory, house } }
     const occasion: Occasion = {
       surface: surfaceOf(community),
       asker: { id: 'nobody', name: 'the club', moderates: false },
       community: { id: community, name: 'the club' },
       place: { id: community, direct: false },
     }
-    return dispatch(standing, question, () => contextFor(occasion), onFault, localeFor('.'))
+    const contextOf = () => contextFor(occasion, undefined, noConversation, under)
+    return dispatch(standing, question, contextOf, onFault, localeFor('.'))
   }
 
   return { lookup, cards, localeOf, contextFor }

@@ -59,7 +59,7 @@ describe.each([false, true])('a card, in a room that is encrypted: %s', encrypte
       `See also: the standard answer "Wren" of this club, https://matrix.to/#/`,
     )
 
-    await asked(room, 'house set chemistry: LiHV rate: 0.6C')
+    await asked(room, 'house set chemistry: LiHV rate: 0.6C pinned: change')
     await editsSay(room, card, 'rules of this club')
     expect(await pinsOf(room)).toEqual([others, card])
 
@@ -74,12 +74,12 @@ describe('people’s hands', () => {
     const room = await clubRoom()
     const card = await savedCard(room)
     await ada.client.sendStateEvent(room, EventType.RoomPinnedEvents, { pinned: [] }, '')
-    await asked(room, 'house set chemistry: LiHV rate: 0.6C')
+    await asked(room, 'house set chemistry: LiHV rate: 0.6C pinned: change')
     await editsSay(room, card, 'rules of this club')
     expect(await pinsOf(room)).toEqual([])
 
     await ada.client.redactEvent(room, card)
-    await asked(room, 'house set chemistry: LiHV rate: 0.7C')
+    await asked(room, 'house set chemistry: LiHV rate: 0.7C pinned: change')
     await asked(room, 'answer post title: Wren')
     const again = await until('the new card', () => notices(room).find(event => !event.isRedacted()))
     expect(again.getId()).not.toBe(card)
@@ -106,7 +106,7 @@ test('a change asked for while it was away is on the card after a start', async 
   const room = await clubRoom()
   const card = await savedCard(room)
   await assistant.kill()
-  await ada.say(room, '!charge house set chemistry: LiHV rate: 0.6C')
+  await ada.say(room, '!charge house set chemistry: LiHV rate: 0.6C pinned: change')
   await assistant.start()
   await editsSay(room, card, 'rules of this club')
 })

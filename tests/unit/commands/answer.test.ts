@@ -1,6 +1,7 @@
 // Standard answers in use: saved by moderators, posted and pinned, kept up to date, never against people's will.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { commands as allCommands } from '../../../commands/index.ts'
 import type { Entry } from '../../../src/assistant/command.ts'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
 import { deferenceIn } from '../../../src/assistant/reply.words.ts'
@@ -174,11 +175,33 @@ describe('only moderators', () => {
 describe('the card is live', () => {
   test('a house limit changes it in place, and it stays pinned', async () => {
     await saveWren()
-    await done('house set chemistry: LiHV rate: 0.5C')
+    await done('house set chemistry: LiHV rate: 0.5C pinned: change')
     const card = onlyCard()
     expect(card.edits).toBe(1)
     expect(card.pinned).toBe(true)
     expect(card.reply.headline).toContain('the rules of this club allow')
+  })
+
+  test('what a house limit changes on it is listed first, and done only then', async () => {
+    await saveWren()
+    const listed = await problemOf('house set chemistry: LiHV rate: 0.5C')
+    expect(listed?.what).toMatch(/Pinned answers that change: Wren: GO ✅ becomes NO ⛔/)
+    expect(await asking.memory.house.rules(member.community.id)).toEqual({})
+    expect(onlyCard().edits).toBe(0)
+    await done('yes')
+    expect(onlyCard().edits).toBe(1)
+    expect((await problemOf('house set chemistry: LiHV rate: none'))?.what).toContain('NO ⛔ becomes GO ✅')
+    expect(onlyCard().edits).toBe(1)
+  })
+
+  test('the same in plain words, once', async () => {
+    await asking.memory.close()
+    asking = await askingOf(allCommands, { noticeboard: board.noticeboard, clock })
+    await done('answer save title: Wren question: current pack: 3S 720 LiHV')
+    const listed = await problemOf('no charging of LiHV above 0.5C in our club, set that as a rule', field)
+    expect(listed?.what).toMatch(/Pinned answers that change: Wren, current to set: 0\.72.A becomes 0\.36.A/)
+    await done('yes', field)
+    expect(onlyCard().edits).toBe(1)
   })
 
   test('a kit entry changes it in place', async () => {
@@ -239,7 +262,7 @@ describe('the card is live', () => {
   test('an edit that failed is made up for in the next round', async () => {
     await saveWren()
     board.hindered.platform = new Error('no connection')
-    await done('house set chemistry: LiHV rate: 0.5C')
+    await done('house set chemistry: LiHV rate: 0.5C pinned: change')
     expect(onlyCard().edits).toBe(0)
     ;(asking.faults as unknown[]).length = 0
     delete board.hindered.platform
@@ -250,7 +273,7 @@ describe('the card is live', () => {
   test('deleted by hand it stays away until it is asked for', async () => {
     await saveWren()
     board.standing.length = 0
-    await done('house set chemistry: LiHV rate: 0.5C')
+    await done('house set chemistry: LiHV rate: 0.5C pinned: change')
     await allCards(asking)
     expect(board.standing).toEqual([])
     await done('answer post title: Wren')
@@ -261,7 +284,7 @@ describe('the card is live', () => {
   test('unpinned by hand it stays unpinned', async () => {
     await saveWren()
     onlyCard().pinned = false
-    await done('house set chemistry: LiHV rate: 0.5C')
+    await done('house set chemistry: LiHV rate: 0.5C pinned: change')
     await done('answer post title: Wren')
     await done('answer edit title: Wren new-title: Wren indoors')
     expect(onlyCard()).toMatchObject({ pinned: false })
@@ -310,7 +333,7 @@ describe('changing', () => {
     expect((await done('answer move title: Wren', field)).headline).toContain('left where it was')
     delete board.hindered.post
     expect(onlyCard()).toMatchObject({ place: 'room:bench-talk', pinned: true })
-    await done('house set chemistry: LiHV rate: 0.5C')
+    await done('house set chemistry: LiHV rate: 0.5C pinned: change')
     expect(onlyCard().edits).toBe(1)
   })
 
