@@ -11,6 +11,16 @@ export const afterFault = ({ say }: Locale): Text => say`try again; if it happen
 
 export const askedAgo = (ago_s: number, { say, show }: Locale): Text => say`You asked this ${show.roughly(ago_s)} ago.`
 
+/** How long it takes beside what was asked before, which was read as `before`. */
+export const besideBefore = (now_s: number, before_s: number, before: Text, { say, show }: Locale): Text => {
+  const [now, then] = [show.roughly(now_s), show.roughly(before_s)]
+  if (Math.abs(now_s / before_s - 1) < alike) return say`The same time as for ${before}.`
+  return now_s > before_s
+    ? say`Longer than for ${before}: ${now}, not ${then}.`
+    : say`Sooner than for ${before}: ${now}, not ${then}.`
+}
+const alike = 0.08
+
 /** `about` says what the option is. */
 export const needed = told(({ say, own }, option: string, about: string, readsAsThing: boolean) =>
   readsAsThing ? say`I need the ${own(option)} to answer that.` : say`I need to know ${own(about)}.`,

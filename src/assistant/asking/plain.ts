@@ -4,20 +4,22 @@ import type { Locale } from '../../ground/locale.ts'
 import type { Text } from '../../ground/text.ts'
 import { askedOf, entryOn } from '../../handbook/asked.ts'
 import { asksToKnow } from '../../handbook/leave.ts'
+import { comparesTimes } from '../../language/conversation/compares.ts'
 import { opensAsking } from '../../language/conversation/heard/asks-nothing.ts'
 import { yesOrNo } from '../../language/conversation/heard/yes-or-no.ts'
 import type { Frame } from '../../language/frames/frame.ts'
 import { aside } from '../../language/reading/choose.ts'
 import type { MeantInPart, MeantQuestion } from '../../language/reading/meant.ts'
-import { apart } from '../../language/sentence/question.ts'
+import { apart, writeQuestion } from '../../language/sentence/question.ts'
 import { askedBack, choicesFor } from '../asking-back/ask-back.ts'
 import { nothingChanged } from '../asking-back/ask-back.words.ts'
 import { cellOrPack } from '../asking-back/cell-or-pack.ts'
 import { storedFor, takesTitle } from '../asking-back/stored.ts'
-import { opened, withEntry, withLine } from '../layers/other-lines.ts'
+import { opened, withAnswer, withEntry, withLine } from '../layers/other-lines.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
 import type { Around } from './around.ts'
+import { besideBefore } from './asking.words.ts'
 import { answerKnown } from './known.ts'
 import { asksWhatNow, namesAnew, pleads } from './of-before.ts'
 import { packNames } from './remembering.ts'
@@ -124,7 +126,7 @@ async function ofQuestion(said: Said): Promise<Reply> {
     conversation.keep({ ...open.frame, doubts, names: packNames(used) })
     return unanswered(said, meant.question.command, open.problem)
   }
-  const reply = await answered(said, meant)
+  const reply = await besideLast(said, await answered(said, meant))
   if (about !== undefined && aside.has(meant.understanding.intent)) return withEntry(reply, about, context.locale)
   // Nothing that was typed is wrong, but too little was told: what is asked in words is answered in words.
   // A question before a change stands: a yes to it must never be given to something else.
@@ -137,6 +139,21 @@ async function ofQuestion(said: Said): Promise<Reply> {
   if (lacks && about !== undefined) return inHandbook(said)
   return hasDanger && asksReason.test(text) ? withKnown(said, reply) : reply
 }
+
+/** How long it takes, beside what was asked before, where somebody wonders which of the two is quicker. */
+async function besideLast({ text, talk: { frame }, around: { context } }: Said, reply: Reply): Promise<Reply> {
+  const now_s = timeOf(reply)
+  if (now_s === undefined || !frame || !comparesTimes(text)) return reply
+  const { options } = frame.question
+  const before = await context.ask(reply.command, writeQuestion({ command: reply.command, options }))
+  const before_s = timeOf(before)
+  return before_s === undefined
+    ? reply
+    : withAnswer(reply, besideBefore(now_s, before_s, before.readAs, context.locale))
+}
+
+const timeOf = ({ command, verdict, figures }: Reply): number | undefined =>
+  command === 'time' && verdict !== 'do not charge' ? figures.find(({ key }) => key === 'chargeTime')?.value : undefined
 
 const listed = { command: 'answer list', options: {} }
 

@@ -17,6 +17,12 @@ export function withLine(reply: Reply, line: Text): Reply {
   return { ...reply, headline: joined(lines), lines }
 }
 
+/** With another line in the first place of the answer, below what must be said before it. */
+export function withAnswer(reply: Reply, line: Text): Reply {
+  const lines = reply.lines.toSpliced(reply.leads, 0, line) as unknown as Reply['lines']
+  return { ...reply, headline: joined(lines), lines }
+}
+
 /** What explains it stands behind what is to be done, where a phone has room for it, and else in its why. */
 export const withReason = (reply: Reply, line: Text): Reply => ({
   ...reply,

@@ -22,7 +22,7 @@ const adds = /^\W*(?:and|plus|add|also|another)\b(?! (?:if|what|how|only|just|wi
 
 /** A detail that is told anew, or another one. */
 export const withChange: Way = ({ text, values, ranked, frame, vocabulary, readBy }, command) => {
-  const isPart = isPartOfBefore(text)
+  const isPart = isPartOfBefore(text, values)
   const asksAnew =
     (asksWhy.test(text) && !butWhyNot.test(text)) ||
     asksWhatItIs.test(text) ||

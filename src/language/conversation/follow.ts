@@ -1,8 +1,10 @@
 // What a message makes of the question before it: the ways of going on, of which the first that holds is meant.
 
+import { lihv, lipo } from '../../charging/things/chemistries.ts'
 import { attempt } from '../../ground/problem.ts'
 import type { Choice } from '../reading/choose.ts'
 import { fitTo } from '../reading/fit.ts'
+import { toldBy } from '../reading/told/told-pack.ts'
 import { readPairs } from '../sentence/option-pairs.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { answerTo } from './answer-to.ts'
@@ -10,10 +12,14 @@ import { asksQuantity } from './asks-quantity.ts'
 import type { Behind, Way } from './behind.ts'
 import { withChange } from './change.ts'
 import { choiceOf } from './choice-of.ts'
+import { compares } from './compares.ts'
+import { reminds } from './reminds.ts'
 import { stays } from './stay.ts'
 
 const ways: readonly Way[] = [
   asksQuantity,
+  compares,
+  reminds,
   stays,
   answerTo,
   // "Current: 2A", in notation.
@@ -26,8 +32,23 @@ const ways: readonly Way[] = [
   withChange,
 ]
 
+const plainOne =
+  /\b(?:normal|ordinary|regular|standard|common) (?:one|ones|pack|packs|battery|batteries|type|sort|kind)\b/i
+
+/** "And a normal one?" behind LiHV: its commoner sister is meant. */
+function withPlainType({ text, values, frame: { question } }: Behind): Behind['values'] {
+  const { pack, packs = pack, chemistry = packs } = question.options
+  const [typed] = plainOne.exec(text) ?? []
+  const isTold = values.some(value => toldBy(value)?.chemistry !== undefined)
+  if (!typed || isTold || !chemistry?.includes(lihv.name)) return values
+  const start = text.indexOf(typed)
+  return [...values, { kind: 'chemistry', text: lipo.name, typed, start, end: start + typed.length, score: 1 }]
+}
+
 /** The question that comes of it; undefined where the message begins anew. */
-export function followUp(behind: Behind): Choice | undefined {
+export function followUp(said: Behind): Choice | undefined {
+  const values = withPlainType(said)
+  const behind = values === said.values ? said : { ...said, values, readBy: () => ({ values, free: {} }) }
   const command = behind.vocabulary.find(({ name }) => name === behind.frame.question.command)
   for (const way of command ? ways : []) {
     const choice = way(behind, command as CommandWords)

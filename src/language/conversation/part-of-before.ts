@@ -19,8 +19,15 @@ const relative = new RegExp(
 )
 const leading = /^\d+(?:\.\d+)?/
 
+/** Whoever has time may charge at half the usual. */
+const gently =
+  /\b(?:(?:no|not in an?y?) (?:hurry|rush)|(?:plenty|lots|loads) of time|(?:all|whole) (?:day|evening|afternoon|morning)|gentl(?:e|er|y)|(?:go|take it) (?:easy|slow(?:er|ly)?))\b/i
+
+const partIn = (text: string, values: readonly Candidate[]): RegExpExecArray | null =>
+  relative.exec(text) ?? (values.length === 0 ? gently.exec(text) : null)
+
 /** Nothing but what was said before tells how much it is. */
-export const isPartOfBefore = (text: string): boolean => relative.test(text)
+export const isPartOfBefore = (text: string, values: readonly Candidate[]): boolean => partIn(text, values) !== null
 
 /** With it in the place of the words for it; of the quantity that they name, or of the only one that was told. */
 export function withPartOfBefore(
@@ -28,9 +35,9 @@ export function withPartOfBefore(
   values: readonly Candidate[],
   { question: { options }, figures = [] }: Frame,
 ): readonly Candidate[] {
-  const found = relative.exec(text)
+  const found = partIn(text, values)
   if (!found) return values
-  const [typed, named = '', of = ''] = found
+  const [typed, named = 'half', of = ''] = found
   const current = options.current ?? options.discharge
   const isPower =
     conceptsOf(of).includes('watts') || of === 'power' || (current === undefined && options.power !== undefined)

@@ -48,8 +48,11 @@ const onBoard = (sentence: Sentence): boolean =>
 /** Packs in an aeroplane. */
 export const takenAlong =
   /\b(?:on|onto|in|by) (?:a|an|the) (?:plane|aeroplane|airplane|airliner|flight)\b|\b(?:airlines?|cabin|airports?|luggage|baggage|suitcase)\b/i
+const ofCharge = /\b(?:amps?|amperes?|charging current)\b/i
 const ofPacks: ReadonlySet<string> = new Set(['pack', 'count', 'chemistry', 'board'])
 
+const asksEnd =
+  /\b(?:until|till|til|up to|to) (?:which|what|how many) volt\w*\b.*\bcharg(?:e|ed|ing)\b|\bcharg(?:e|ed|ing)\b.*\b(?:until|till|til|up to|to) (?:which|what|how many) volt/i
 const aLittle = 0.05
 /** 0 to 1, as of the commonest cells. */
 const fullness = (level: Pick<Candidate, 'text'> | undefined): number =>
@@ -105,7 +108,10 @@ const signs: readonly Sign[] = [
     meant: ({ options }) => options.length === 1 && options[0]?.kind === 'packs',
     from: command => takes(command, 'pack') || takes(command, 'packs'),
     holds: ({ text, values }) =>
-      values.length > 0 && values.every(({ kind }) => ofPacks.has(kind)) && takenAlong.test(text),
+      values.length > 0 &&
+      values.every(({ kind }) => ofPacks.has(kind)) &&
+      takenAlong.test(text) &&
+      !ofCharge.test(text),
     isNoWords: true,
   },
   // "What cutoff for a LiFe 2S": of cells alone no charge can be worked out.
@@ -113,6 +119,13 @@ const signs: readonly Sign[] = [
     meant: command => takes(command, 'cutoffs'),
     from: isOfOne,
     holds: ({ text, values, pack }) => !pack && values.length === 1 && conceptsIn(text).includes('cutoff'),
+  },
+  // "Until which voltage do I charge a 4S LiHV": nothing else of cells alone ends there.
+  {
+    meant: command => takes(command, 'cutoffs'),
+    from: command => takes(command, 'pack'),
+    holds: ({ text, values, pack }) => !pack && values.length === 1 && asksEnd.test(text),
+    isNoWords: true,
   },
 ]
 

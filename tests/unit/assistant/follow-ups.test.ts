@@ -114,12 +114,67 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
     ['and with 3', 'time pack: 5S 4000mAh LiPo current: 3A from: 3.6V per cell'],
     ['and from 3.5', 'time pack: 5S 4000mAh LiPo current: 3A from: 3.5V per cell'],
   ],
+  [
+    ['until which voltage do i charge a 5s lihv', 'trim chemistry: 5S LiHV'],
+    ['lovely sunshine today', 'hello'],
+    ['and a normal one?', 'trim chemistry: 5S LiPo'],
+  ],
+  [
+    ['6s 1300 lihv how long at 1.3A', 'time pack: 6S 1300mAh LiHV current: 1.3A'],
+    ['and an ordinary pack', 'time pack: 6S 1300mAh LiPo current: 1.3A'],
+  ],
+  [
+    ['rain on the plane yesterday, the pack stayed dry. 3s 1800 lipo, amps?', 'current pack: 3S 1800mAh LiPo'],
+    ['and if im in no hurry', 'current pack: 3S 1800mAh LiPo current: 0.9A'],
+  ],
+  [
+    ['4s 5000 lipo what amps', 'current pack: 4S 5000mAh LiPo'],
+    ['i have all evening, gentler?', 'current pack: 4S 5000mAh LiPo current: 2.5A'],
+  ],
+  [
+    ['amps for a 6s 1300 lipo', 'current pack: 6S 1300mAh LiPo'],
+    ['thanks a lot', 'hello'],
+    ['we have plenty of time', 'current pack: 6S 1300mAh LiPo current: 0.65A'],
+  ],
+  [
+    ['what amps for a 3s 1100 lipo', 'current pack: 3S 1100mAh LiPo'],
+    ['anyway three of those in parallel', 'parallel packs: 3x 3S 1100mAh LiPo'],
+  ],
 ]
 
 describe('a chain of short answers', () => {
   it.each(chains)('from %j', async (...chain) => {
     for (const [text, question] of chain) expect([text, (await asking.ask(text)).question]).toEqual([text, question])
   })
+})
+
+describe('which of two takes longer', () => {
+  it.each([
+    ['4s 1300 lipo empty at 1C how long', 'or is the 6s 1100 quicker', /^The same time as for 4S 1300mAh LiPo/],
+    ['6s 2600 lipo at 2.6A from 3.6V how long', 'so a 3s 2600 is done in half the time', /^The same time/],
+    ['amps for 5s 900 lipo', 'does a 3s 900 take longer then', /^The same time/],
+    ['how long for 3s 1500 lipo at 1.5A', 'is a 3s 3000 at 1.5A twice as long', /^Longer than .*: 1 h 55 min, not 1 h/],
+    ['how long for 3s 1500 lipo at 1.5A', 'and would 3A be faster', /^Sooner than .*: .* min, not 1 h/],
+  ])('is said behind %j to %j', async (before, text, line) => {
+    await asking.ask(before)
+    const { command, headline } = await asking.ask(text)
+    expect([command, headline]).toEqual(['time', expect.stringMatching(line)])
+  })
+
+  it('says nothing of times behind a refusal', async () => {
+    await asking.ask('how long for 3s 1500 lipo at 1.5A')
+    const { verdict, headline } = await asking.ask('is a 3s 1500 at 30A quicker')
+    expect([verdict, headline]).toEqual(['do not charge', expect.not.stringMatching(/than for|same time/)])
+  })
+})
+
+it('takes two of those for the pack that was spoken of, and never one full and one empty', async () => {
+  await asking.ask('which current for a 3s 2400 lipo')
+  expect((await asking.ask('and for two of them in parallel on one lead?')).verdict).toBe('go with care')
+  await asking.ask('which current for a 3s 2400 lipo')
+  expect((await asking.ask('two of them in parallel on one lead, one full and one empty')).verdict).toBe(
+    'do not charge',
+  )
 })
 
 describe('why', () => {

@@ -36,6 +36,23 @@ describe('what lasts', () => {
     expect(await verdicts(...told)).toEqual(['go', 'do not charge', 'do not charge', 'do not charge'])
   })
 
+  it.each([
+    [
+      'how many amps for a 4s 3300 lipo',
+      'a mate says it sat at 2.6 V a cell',
+      'he misread, it is 3.79 on every cell. amps?',
+    ],
+    [
+      '4s 1800 lipo how long',
+      'its gone a bit fat round the middle',
+      'haha thats me not the battery, flat as a board. so how long',
+    ],
+    ['6s 5000 lipo amps', 'my mate reckons its at 2.4 a cell', 'measured it myself, 3.81 each. amps?'],
+  ])('becomes a doubt once it turns out otherwise: behind %j, %j, %j', async (...texts) => {
+    const found = await verdicts(...texts)
+    expect([found[1] === 'go', found[2]]).toEqual([false, 'go with care'])
+  })
+
   it('is found on a pack that crashed, in the fewest words', async () => {
     expect(await verdicts('my 5s 900 lipo came down hard, ok to charge?', 'dent of 4 mm, cells all at 3.8')).toEqual([
       'go with care',

@@ -37,6 +37,16 @@ test.each([
 })
 
 test.each([
+  ['Mit wieviel Ampere lade ich einen LiFe 2S 2100?', 'gut', 'und wo hört er auf?', '7.2 V'],
+  ['Quel courant pour charger une lipo 4S 1500 mAh ?', 'merci', "et où s'arrête-t-elle", '16.8 V'],
+  ['¿Cuántos amperios para una lipo 4S 1500?', 'vale', '¿y dónde se detiene?', '16.8 V'],
+])('a word of thanks between loses nothing: %s %s %s', async (question, thanks, then, volts) => {
+  await asking.ask(question)
+  await asking.ask(thanks)
+  expect((await asking.ask(then)).headline).toContain(volts)
+})
+
+test.each([
   ['was heißt 45C auf dem Aufkleber vom Akku?', 'What 30C on a label means'],
   ['wat is de opslagspanning', 'Which volts are storage volts'],
   ['cosa significa 1C', 'What 1C means'],

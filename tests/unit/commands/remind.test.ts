@@ -63,6 +63,19 @@ describe('a reminder that is changed', () => {
   })
 })
 
+describe('a reminder for the charge that was spoken of', () => {
+  test.each([
+    ['how long for a 3s 2200 lipo at 2.2A from 3.7V', 'okay give me a shout when its done'],
+    ['6s 5000 lipo at 5A how long', 'ping me once its full'],
+    ['how long for a 3s 850 lipo', 'set an alarm for when its ready please'],
+  ])('%s, %s', async (first, then) => {
+    await done(first)
+    expect((await done(then)).question).toMatch(/^remind me for: time pack: /)
+    const reminders = await asking.memory.reminders.of(member.asker.id)
+    expect(reminders.filter(({ kind }) => kind === 'end')).toHaveLength(1)
+  })
+})
+
 describe('a reminder after a time', () => {
   test('asks first whether somebody is with the charge, then to check it', async () => {
     const { headline, cautions } = await done('remind me in: 45min')

@@ -5,14 +5,13 @@ import { attempt } from '../../../ground/problem.ts'
 import { bestCover, candidatesOf } from '../../candidates/index.ts'
 import { type DangersIn, dangersIn } from '../../dangers/index.ts'
 import type { Talk } from '../../frames/frame.ts'
-import { keptEntries } from '../../reading/listed.ts'
-import { toldBy, toldIn } from '../../reading/told/told-pack.ts'
 import { readPack } from '../../things/pack.ts'
 import { opensAsking } from './asks-nothing.ts'
+import { alikeOnBoard, onBoard, withTold } from './heard-of-boards.ts'
 
 /** What a text tells behind what was said before; `namesCharger` where it names a charger of the kit. */
 export const heardInTalk = (heard: DangersIn, text: string, talk: Talk, namesCharger: boolean): DangersIn =>
-  [besidesSource, ofOtherType, inCharge, leftLow, onBoard, afterCrash].reduce(
+  [besidesSource, ofOtherType, inCharge, leftLow, onBoard, alikeOnBoard, afterCrash].reduce(
     (sofar, hear) => hear(sofar, text, talk, namesCharger),
     heard,
   )
@@ -91,21 +90,6 @@ function leftLow(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
   return isLow && forLong.test(text) ? withTold(heard, 'revive', text) : heard
 }
 
-const joins =
-  /\b(?:with|to|beside|among) (?:them|it|these|those|the others?)\b|\b(?:add|adding|plus|along|as well|too)\b|\bon (?:it|the board)\b/i
-
-/** "And a 4S LiHV with them": a pack that differs joins the board that was asked about. */
-function onBoard(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
-  const { packs } = frame?.question.command === 'parallel' ? frame.question.options : {}
-  const before = packs === undefined ? undefined : toldIn(keptEntries(packs)[0]?.pack ?? '')
-  if (!before || !joins.test(text)) return heard
-  const differs = bestCover(candidatesOf(text)).some(value => {
-    const { series = before.series, chemistry = before.chemistry } = toldBy(value) ?? {}
-    return series !== before.series || chemistry !== before.chemistry
-  })
-  return differs ? withTold(heard, 'boardMixed', text) : heard
-}
-
 /** "Dent of 3 mm, cells all equal": behind a crash it is what was found on that pack. */
 function afterCrash(heard: DangersIn, text: string, { told }: Talk): DangersIn {
   const [found] = told.some(({ danger }) => danger === 'crashed')
@@ -115,9 +99,3 @@ function afterCrash(heard: DangersIn, text: string, { told }: Talk): DangersIn {
   const suspected = heard.suspected.filter(danger => danger !== found)
   return withTold({ ...heard, suspected }, found, text)
 }
-
-/** The whole text tells it. */
-const withTold = (heard: DangersIn, danger: Danger, typed: string): DangersIn => ({
-  ...heard,
-  told: [...heard.told.filter(one => one.danger !== danger), { danger, typed, start: 0, end: typed.length }],
-})

@@ -6,15 +6,16 @@ import type { Danger } from '../../../charging/situation/dangers.ts'
 export const signs = {
   /** It was told of another pack. */
   otherPack: `was|were|meant|mean .3 another|different|other, not .2 this|that|the same .1 @pack|one, wrong .1 @pack|one,
-    not .1 mine, isnt .2 mine, was .3 elses, mixed .3 @pack, mixed .2 up`,
+    not .1 mine, isnt .2 mine, was .3 elses, mixed .3 @pack, mixed .2 up,
+    not the|my @pack, it|that was the|my|his|her .2 that|which|who`,
   /** Somebody looked once more and did not only wish. */
   lookedAgain: `=looked|=checked|=inspected|=felt|=examined|=pressed .5 again|twice|properly|closely|carefully,
     again .2 =looked|=checked|=inspected|=felt|=examined|=pressed, double checked,
     =had|=took .2 second|another|closer look, looked .2 over again`,
   /** What a meter says ends what was told of volts, and nothing else. */
-  measuredAgain: '=measured|=metered|=tested .5 again|twice|properly, again .2 =measured|=metered|=tested',
+  measuredAgain: '=measured|=metered|=tested .5 again|twice|properly|myself, again .2 =measured|=metered|=tested',
   sound: `flat, firm, hard, sound, whole, intact, bone dry, never got, cool, fine, ok, okay, good, normal, healthy, clean,
-    all right, alright, unharmed, undamaged, unhurt, nothing wrong, nothing .2 on it, as new, like new, # each, all #,
+    all right, alright, unharmed, undamaged, unhurt, nothing wrong, nothing .2 on it, as new, like new, # each, # on|in every|each|all, every|each .1 #, all #,
     its|is|at|are|reads|read .1 #`,
   mistaken: `mistake, mistaken, was wrong, i meant, i mean, misread, misspoke, typo, false alarm, got .2 wrong,
     take .2 back, confused, wrong one, sorry no, no sorry, after all`,

@@ -1,0 +1,46 @@
+// What is heard of a board in a conversation: whether what joins it differs from what was spoken of.
+
+import type { Danger } from '../../../charging/situation/dangers.ts'
+import { bestCover, candidatesOf } from '../../candidates/index.ts'
+import { type DangersIn, dangersIn } from '../../dangers/index.ts'
+import type { Talk } from '../../frames/frame.ts'
+import { keptEntries } from '../../reading/listed.ts'
+import { toldBy, toldIn } from '../../reading/told/told-pack.ts'
+
+const joins =
+  /\b(?:with|to|beside|among) (?:them|it|these|those|the others?)\b|\b(?:add|adding|plus|along|as well|too)\b|\bon (?:it|the board)\b/i
+
+/** "And a 4S LiHV with them": a pack that differs joins the board that was asked about. */
+export function onBoard(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
+  const { packs } = frame?.question.command === 'parallel' ? frame.question.options : {}
+  const before = packs === undefined ? undefined : toldIn(keptEntries(packs)[0]?.pack ?? '')
+  if (!before || !joins.test(text)) return heard
+  const differs = bestCover(candidatesOf(text)).some(value => {
+    const { series = before.series, chemistry = before.chemistry } = toldBy(value) ?? {}
+    return series !== before.series || chemistry !== before.chemistry
+  })
+  return differs ? withTold(heard, 'boardMixed', text) : heard
+}
+
+const ofThose = /\bof (?:them|these|those|the same)\b/i
+const apart = /\b(?:other|another|differ\w*|mix\w*|full|empty|flat|old\w*|new\w*|used)\b/i
+
+/** "Two of those in parallel": as many of the one pack that was spoken of, and none beside them. */
+export function alikeOnBoard(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
+  const { pack } = frame?.question.options ?? {}
+  const isAlike = bestCover(candidatesOf(text)).every(({ kind }) => kind === 'count' || kind === 'board')
+  if (pack === undefined || !ofThose.test(text) || apart.test(text) || !isAlike) return heard
+  const named = dangersIn(text.replace(ofThose, pack))
+  if (named.told.some(({ danger }) => danger === 'boardMixed')) return heard
+  const may = named.suspected.filter(danger => danger === 'boardMixed')
+  return {
+    told: heard.told.filter(({ danger }) => danger !== 'boardMixed'),
+    suspected: [...heard.suspected.filter(danger => danger !== 'boardMixed'), ...may],
+  }
+}
+
+/** The whole text tells it. */
+export const withTold = (heard: DangersIn, danger: Danger, typed: string): DangersIn => ({
+  ...heard,
+  told: [...heard.told.filter(one => one.danger !== danger), { danger, typed, start: 0, end: typed.length }],
+})
