@@ -5,9 +5,10 @@ import type { Problem } from '../../ground/problem.ts'
 import { askedOf, entryOn } from '../../handbook/asked.ts'
 import type { HandbookEntry } from '../../handbook/entry.ts'
 import { asksLeave, asksToKnow } from '../../handbook/leave.ts'
+import { backTo } from '../../language/conversation/back-to.ts'
 import { asksNothing } from '../../language/conversation/heard/asks-nothing.ts'
 import { type OfAnswer, ofAnswer } from '../../language/conversation/heard/of-answer.ts'
-import type { Talk } from '../../language/frames/frame.ts'
+import type { Frame, Talk } from '../../language/frames/frame.ts'
 import { themeOfWarmth } from '../../language/frames/theme.ts'
 import { standing } from '../../language/frames/told-dangers.ts'
 import { toldFrame } from '../../language/frames/told-frame.ts'
@@ -42,7 +43,10 @@ export interface Said extends Heard, Remembered {
 }
 
 /** Throws a Problem for what no pack is. */
-export async function saidIn(around: Around, text: string): Promise<Said> {
+export async function saidIn(asked: Around, typed: string): Promise<Said> {
+  const back = backTo(typed, asked.conversation.talk.frame)
+  const { text } = back ?? { text: typed }
+  const around = back ? behind(asked, back.frame) : asked
   const { registry, context, language, conversation } = around
   const { talk } = conversation
   const heard = await hear(text, language, around.heard, registry, context, talk)
@@ -73,6 +77,11 @@ export async function saidIn(around: Around, text: string): Promise<Said> {
     },
   }
 }
+
+const behind = (around: Around, frame: Frame): Around => ({
+  ...around,
+  conversation: { ...around.conversation, talk: { ...around.conversation.talk, frame, about: undefined } },
+})
 
 const inTongue = ({ language }: Around) => (language === 'en' ? [] : (['foreignTongue'] as const))
 

@@ -1,6 +1,7 @@
 // What is said of how low, how high and how far apart the cells read.
 
 import type { cellsLimits } from '../../charging/envelope/limits/cells.ts'
+import { cellSpread } from '../../charging/upkeep/cell-spread.ts'
 import { flatLike, fullerLike } from '../../charging/upkeep/lookalike.ts'
 import type { Met, WordsOf } from './lines.ts'
 
@@ -15,6 +16,13 @@ export const cellsWords: WordsOf<typeof cellsLimits> = locale => {
   }
   /** Volts that nobody measured cell by cell may also be what somebody means to set. */
   const fromCells = (met: Met) => cellsOf(met).length > 0
+  /** Which cell reads lowest, where they were read one by one. */
+  const lowestOf = (met: Met) => {
+    const [first, ...others] = cellsOf(met)
+    if (first === undefined) return own('')
+    const { lowest, lowest_V } = cellSpread([first, ...others])
+    return say`: cell ${show.number(lowest + 1, 0)} is lowest at ${show.perCell(lowest_V)}`
+  }
   return {
     deadCell: ({ met, than }) => [
       say`Do not charge or use it: ${met} a cell is below ${than}, where such cells are damaged.`,
@@ -42,8 +50,8 @@ export const cellsWords: WordsOf<typeof cellsLimits> = locale => {
             : say`Never set a charger to that: ${met.than} is the most. If a pack rests so high, check it with a second meter, discharge it to storage outdoors and watch it.`,
       ]
     },
-    cellsFarApart: ({ met, than }) => [
-      say`Do not charge it: the cells are ${met} apart, more than ${than}. One of them is hurt.`,
+    cellsFarApart: met => [
+      say`Do not charge it: the cells are ${met.met} apart, more than ${met.than}. One of them is hurt${lowestOf(met)}.`,
       say`Retire the pack, or have it looked at by somebody who knows.`,
     ],
     slowStart: ({ met, than }) => [

@@ -33,18 +33,31 @@ export const withChange: Way = ({ text, values, ranked, frame, vocabulary, readB
   if (named.name !== undefined && named.name !== frame.question.options.name) return undefined
   const told = asBefore(text, own, command, frame)
   if (told.length === 0 && own.length > 0) return undefined
-  const isMore = adds.test(text)
+  const isInList = frame.question.options.packs !== undefined && joinsList.test(text) && told.some(namesPack)
+  const isMore = isInList || adds.test(text)
   // What was set is set anew, and not once more.
   const isAnew = !isMore && command.options.some(({ name }) => name === 'instead')
-  const free: Kept = isAnew ? { instead: 'last' } : {}
+  const { ports } = frame.question.options
+  const free: Kept = isAnew
+    ? { instead: 'last' }
+    : ports !== undefined && isMore && onOneMore.test(text)
+      ? { ports: `${Number(ports) + 1}` }
+      : {}
   const read = { free, values: ofList(text, told, frame.question.options.packs) }
   const change = changed(command, read, frame, isMore && told.some(namesPack))
   if (!change) return undefined
   const { fitted, kept } = change
   const surely =
-    butWhyNot.test(text) || isPart ? 1 : followsSurely(text, read.values, ranked, fitted, vocabulary, readBy)
+    butWhyNot.test(text) || isPart || isInList
+      ? 1
+      : followsSurely(text, read.values, ranked, fitted, vocabulary, readBy)
   return { ...choiceOf(fitted, kept), score: surely * takes(command, fitted, read.values) }
 }
+
+/** It is charged, or compared, beside those that were told. */
+const joinsList = /^\W*(?:(?:and|ok) )?(?:plus|add|another|also)\b|\b(?:also|too|as well)\b/i
+
+const onOneMore = /\b(?:third|fourth|fifth|another|one more|extra) (?:outlet|port|output|channel|socket)\b/i
 
 /** A level that is the name of another command, and no goal: "storage for a 6S". */
 const asksFor = ({ kind, text, cue = '' }: Candidate, { name }: CommandWords, vocabulary: Vocabulary): boolean =>

@@ -12,7 +12,7 @@ import { wordsBeside } from './heard/words-beside.ts'
 
 /** Words that go on from what was said before. */
 export const goesOn =
-  /^(?:and|or|but|no+|nope|nah|not|so|ok(?:ay)?|then|what about|how about|what if|and what|same|also|instead|rather|with|(?:(?:can|could) (?:you|we|i) )?make (?:it|that)|now|if|it'?s|it is|they'?re|they are|that'?s|sorry|i meant|i mean|actually|wait|oh|hm+|only|just|why)\b/i
+  /^(?:and|or|but|plus|add|also|another|no+|nope|nah|not|so|ok(?:ay)?|then|what about|how about|what if|and what|same|instead|rather|with|(?:(?:can|could) (?:you|we|i) )?make (?:it|that)|now|if|it'?s|it is|they'?re|they are|that'?s|sorry|i meant|i mean|actually|wait|oh|hm+|only|just|why)\b/i
 
 /** Words of these say what somebody wants to know. */
 const wanted: ReadonlySet<string> = new Set(

@@ -10,6 +10,7 @@ import type { CommandWords } from '../sentence/vocabulary.ts'
 import { answerTo } from './answer-to.ts'
 import { asksQuantity } from './asks-quantity.ts'
 import type { Behind, Way } from './behind.ts'
+import { both } from './both.ts'
 import { withChange } from './change.ts'
 import { choiceOf } from './choice-of.ts'
 import { compares } from './compares.ts'
@@ -20,6 +21,7 @@ const ways: readonly Way[] = [
   asksQuantity,
   compares,
   reminds,
+  both,
   stays,
   answerTo,
   // "Current: 2A", in notation.

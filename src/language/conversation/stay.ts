@@ -7,7 +7,7 @@ import { asBefore } from './as-before.ts'
 import type { Way } from './behind.ts'
 import { changed } from './change.ts'
 import { choiceOf } from './choice-of.ts'
-import { isFewWords, namesPack } from './follow-up.ts'
+import { countOf, isFewWords, namesPack } from './follow-up.ts'
 
 const units: Readonly<Record<string, string>> = {
   long: 's',
@@ -21,14 +21,22 @@ const units: Readonly<Record<string, string>> = {
   percent: '%',
 }
 
+/** "Which one is it" of those whose readings were told. */
+const standsOut =
+  /^\W*(?:(?:and|so|but|ok|then) )*(?:which|what|who)(?:'?s)?\b(?: \w+){0,3} (?:is|has|was|bad|weak|low|off|out)\b/i
+
 /** What answers tell beside their figures: how much goes into a pack or out of it, and when all are done. */
 const asked: Readonly<Record<string, RegExp>> = Object.fromEntries([
   ...['current', 'time', 'storage', 'percent', 'parallel'].map(command => [
     command,
     /\bhow (?:much|many)\b.*\b(?:goes?|going|put|takes?|comes?|get) (?:\w+ )?(?:in|into|out|back)\b|\bto (?:dis)?charge\b/i,
   ]),
-  ['plan', /^\W*(?:(?:and|so|ok|but) )*(?:when|(?:at )?what time)\b/i],
+  ['plan', /^\W*(?:(?:and|so|ok|but) )*(?:when|(?:at )?what time)\b|\bwhich\b.*\bfirst\b|\bwhat order\b/i],
+  ...['cells', 'health', 'parallel'].map(command => [command, standsOut]),
 ])
+
+const ofAll = /\b(?:all|both|lot|total|altogether|together|whole|every(?:thing|one))\b/i
+const many = 9
 
 /** Their answers tell of all that hangs together; one pack alone is asked about anew. */
 const ofMany: ReadonlySet<string> = new Set(['plan', 'parallel', 'source', 'lend', 'storage', 'trim'])
@@ -41,8 +49,10 @@ export const stays: Way = ({ text, values, other, frame }, command) => {
   const { question, figures = [], pending } = frame
   const again = () => choiceOf(fitTo(command, [], question.options), question.options)
   if (pending) return undefined
-  if (values.length === 0 && asked[command.name]?.test(text)) return again()
-  const mayBe = values.length === 0 ? isFewWords(text) : !values.some(namesPack)
+  // "Which one" counts nothing.
+  if (values.every(value => value.text === '1') && asked[command.name]?.test(text)) return again()
+  const isShort = isFewWords(text) || (ofAll.test(text) && countOf(text) <= many)
+  const mayBe = values.length === 0 ? isShort : !values.some(namesPack)
   if (!ofMany.has(command.name) || !other?.fitted || !mayBe) return undefined
   const wanted = new Set(
     wordsOf(text).flatMap(word => (word === 'a' ? [] : conceptsOf(word).map(concept => units[concept]))),

@@ -53,6 +53,8 @@ const ofPacks: ReadonlySet<string> = new Set(['pack', 'count', 'chemistry', 'boa
 
 const asksEnd =
   /\b(?:until|till|til|up to|to) (?:which|what|how many) volt\w*\b.*\bcharg(?:e|ed|ing)\b|\bcharg(?:e|ed|ing)\b.*\b(?:until|till|til|up to|to) (?:which|what|how many) volt/i
+const inTurn =
+  /\bone (?:after|by) (?:the other|another|one)\b|\bone at a time\b|\bin (?:a row|turn)\b|\bafter each other\b/i
 const aLittle = 0.05
 /** 0 to 1, as of the commonest cells. */
 const fullness = (level: Pick<Candidate, 'text'> | undefined): number =>
@@ -75,6 +77,12 @@ const signs: readonly Sign[] = [
     meant: command => takes(command, 'packs', 'ports'),
     from: isOfOne,
     holds: ({ values }) => severalKinds(values) && !values.some(({ kind }) => kind === 'source'),
+  },
+  // "Four 3S 2200, one after the other": so many charges take as many times as long.
+  {
+    meant: command => takes(command, 'packs', 'ports'),
+    from: isOfOne,
+    holds: ({ text, pack }) => (pack?.count ?? 1) > 1 && inTurn.test(text),
   },
   // "5 A on a 4S 2200, fine by our rules": a list answers no question about this pack.
   {

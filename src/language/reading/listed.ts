@@ -118,6 +118,9 @@ export function listed(
   // "Six of them at 3.8": the pack of the question before.
   const isAnew = kept?.count === undefined || counted !== undefined || early.length > 0 || ofAll !== undefined
   if (told.length === 0 && kept && isAnew) {
+    // "Two are at 3.7 and the rest at 3.8": so many of those that were spoken of.
+    if (counted !== kept.count && early.some(({ holders }) => holders === counted || holders === 'rest'))
+      counted = kept.count
     if (early.length === 0 && kept.level !== undefined) early.push({ text: kept.level, holders: 'all' })
     counted ??= kept.count
     ofAll ??= kept.current

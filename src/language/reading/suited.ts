@@ -41,6 +41,7 @@ const rows: readonly (readonly [
   [() => true, withChargers],
   [({ name }) => name === 'source', withStore],
   [of => takes(of, 'clock'), withStart],
+  [of => takes(of, 'clock'), besidesSun],
   [() => true, besides('current', /^fuses?$/)],
   [({ name }) => name === 'source' || name === 'supply', withoutUnknown],
 ]
@@ -163,6 +164,12 @@ function withReadings(values: Values, _: CommandWords, series?: number): Values 
       ? told.some(({ holders }) => `${holders}` === value.text)
       : value.pack?.series === 1 || told.some(level => isCountOf(value, level))
   return values.flatMap(value => (value === first ? [row] : told.includes(value) || counts(value) ? [] : [value]))
+}
+
+/** "The sun is off the panel at seven" tells when to be done, where nothing is told of the panel but that. */
+function besidesSun(values: Values): Values {
+  const isOfTimes = values.filter(({ kind }) => kind === 'clock').length > 1
+  return isOfTimes ? values.filter(({ kind, text }) => kind !== 'source' || text !== 'solar panel') : values
 }
 
 /** "From 7 to 10", "it is 8, out by 9": of two times that both could be the end the first is the start. */

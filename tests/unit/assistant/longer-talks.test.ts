@@ -75,8 +75,90 @@ describe('a conversation', () => {
       ['charge 4s 1500 off a 6s 5000', 'from the car instead', '10A'],
       /source: car 10A/,
     ],
+    [
+      'that goes back to a pack by a word',
+      ['amps for the 2S 1900 LiFe receiver pack', 'and a 3S 1700 lipo', 'back to the receiver pack: how long'],
+      /^time pack: 2S 1900mAh LiFe$/,
+    ],
+    [
+      'that goes back to a pack by its cells',
+      ['amps for a 4s 1500 lipo', 'and a 6s 5000 lihv', 'good. now the 4S again, how long'],
+      /^time pack: 4S 1500mAh LiPo$/,
+    ],
+    [
+      'that goes back past a word of thanks',
+      ['how long for my glider pack, 3S 2100 lipo', 'thanks', 'and a 6S 4000', 'back to the glider one, and at 1A'],
+      /^time pack: 3S 2100mAh LiPo current: 1A$/,
+    ],
+    [
+      'of both packs',
+      ['what amps for a 3s 1300 lipo', 'and a 4s 1500', 'how long for both'],
+      /^plan packs: 3S 1300mAh LiPo; 4S 1500mAh LiPo$/,
+    ],
+    [
+      'of both packs in Wh',
+      ['storage for 3s 1100 lipo', 'and a 6s 4000', 'watt hours of both'],
+      /^energy packs: 3S 1100mAh LiPo; 6S 4000mAh LiPo$/,
+    ],
+    [
+      'of packs in turn, and when they are done',
+      [
+        'Three 4S 1400, 1.4 A, one after the other. How long?',
+        'it is 16:30 and the sun is off the panel at 19:00, do they make it',
+      ],
+      /^plan packs: 3x 4S 1400mAh LiPo .*start: 16:30 ready: 19:00$/,
+    ],
+    [
+      'of the lot',
+      ['3s 2100 and 4s 1400, two ports. amps?', 'how long is that for the lot'],
+      /^plan packs: 3S 2100mAh LiPo; 4S 1400mAh LiPo ports: 2$/,
+    ],
+    [
+      'that adds a pack with a current of its own',
+      [
+        'two outlets: 3S 2100 with 2,1 A and 4S 3200 with 3,2 A. How long?',
+        'and a 6S 4800 with 2,4 A also, on a third outlet',
+      ],
+      /^plan packs: 3S 2100mAh LiPo at 2.1A; 4S 3200mAh LiPo at 3.2A; 6S 4800mAh LiPo at 2.4A ports: 3$/,
+    ],
+    [
+      'that adds a pack to a plan',
+      ['plan for 4S 1400 at 1.4A and 6S 1200 at 1.2 A on a dual charger', 'add a 3S 2100 at 1 A'],
+      /packs: 4S 1400mAh LiPo at 1.4A; 6S 1200mAh LiPo at 1.2A; 3S 2100mAh LiPo at 1A ports: 2$/,
+    ],
+    ['of which is first', ['6S 3100 and 4S 1400, one charger. how long', 'and which should I do first'], /^plan /],
+    [
+      'of some of the packs and the rest',
+      ['5 packs of 4S 1400, parallel board takes 6, current?', 'and if two are at 3.7 and the rest at 3.8'],
+      /^parallel packs: 2x 4S 1400mAh LiPo at 3.7V per cell; 3x 4S 1400mAh LiPo at 3.8V per cell places: 6$/,
+    ],
+    ['of which cell it is', ['cells of my 4s: 4.18 4.19 4.05 4.18', 'so which is weak'], /^cells .*4.05V/],
+    [
+      'of which resistance it is',
+      ['4S 4800 lipo has 28 31 64 10 mohm', 'which one is the bad one'],
+      /^health .*28mΩ 31mΩ 64mΩ 10mΩ$/,
+    ],
   ])('%s', async (_, turns, question) => {
     expect(await lastOf(turns)).toMatch(question)
+  })
+
+  it('keeps what was told of the pack that it goes back to', async () => {
+    await asking.ask('my 3s 1300 lipo, its puffed')
+    await asking.ask('amps for a 4s 1500 lipo')
+    expect((await asking.ask('back to the 3s, how many amps')).verdict).toBe('do not charge')
+  })
+
+  it('names the cell that is lowest where it refuses', async () => {
+    expect((await asking.ask('3S pack reads 3.81 3.82 3.60')).headline).toContain('cell 3 is lowest at 3.60 V')
+  })
+
+  it.each([
+    [['amps for 3s 700 lihv', 'and 2s 400 lipo', 'both on one board?'], 'do not charge'],
+    [['can i charge a 4S 4800 lipo from my car', 'and with the engine running'], 'go with care'],
+    [['can i charge a 4S 4800 lipo from my car', 'and with the engine running in the garage'], 'do not charge'],
+  ])('judges what it comes to: %j', async (turns, verdict) => {
+    for (const turn of turns.slice(0, -1)) await asking.ask(turn)
+    expect((await asking.ask(turns.at(-1) ?? '')).verdict).toBe(verdict)
   })
 
   it('tells who may change what, behind a change that was refused', async () => {

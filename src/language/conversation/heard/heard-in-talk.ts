@@ -46,20 +46,29 @@ function ofOtherType(heard: DangersIn, text: string, { frame }: Talk): DangersIn
 const ofLithium = /\b(?:pocket|field|club|bench|lipo|lithium|balance|smart|dual) charger\b/i
 const speaker = /\b(?:i|we|i'?m|i'?ll|we'?re)\b/i
 
+const walled = /\b(?:garage|shed|tent|hall|hangar|barn|indoors|inside|closed|shut|in (?:the|my|a) (?:car|van))\b/i
+
 /** "From the car instead" tells what feeds: behind a question nobody who is away, beside a charger that is known no other charger. */
 function besidesSource(heard: DangersIn, text: string, { frame }: Talk, namesCharger: boolean): DangersIn {
   const found = bestCover(candidatesOf(text))
   const source = found.find(({ kind }) => kind === 'source' || kind === 'voltage')
   const isCharger = namesCharger || ofLithium.test(text) || found.some(({ kind }) => kind === 'charger')
+  const isOfCar = /^car\b/.test(frame?.question.options.source ?? '') && !walled.test(text)
   const mayBe = (danger: Danger) =>
-    danger === 'wrongCharger' ? isCharger : frame && (danger === 'unattended' || danger === 'revive')
+    danger === 'wrongCharger'
+      ? isCharger
+      : danger === 'exhaust'
+        ? isOfCar
+        : frame && (danger === 'unattended' || danger === 'revive')
   if (!source || speaker.test(text) || ![...heard.told.map(({ danger }) => danger), ...heard.suspected].some(mayBe))
     return heard
   const rest = dangersIn(`${text.slice(0, source.start)}a supply${text.slice(source.end)}`.replace(/\bcar'?s?\b/, ''))
   if (rest.told.some(({ danger }) => mayBe(danger))) return heard
+  // Nobody said yet where the engine runs.
+  const exhaust = heard.told.flatMap(({ danger }) => (danger === 'exhaust' && isOfCar ? [danger] : []))
   return {
     told: heard.told.filter(({ danger }) => !mayBe(danger)),
-    suspected: heard.suspected.filter(danger => !mayBe(danger) || rest.suspected.includes(danger)),
+    suspected: [...heard.suspected.filter(danger => !mayBe(danger) || rest.suspected.includes(danger)), ...exhaust],
   }
 }
 

@@ -34,6 +34,7 @@ export function withChargers(values: readonly Candidate[], { options }: CommandW
       !isForPack &&
       !value.each &&
       value.cue !== 'at' &&
+      !isOfPack(value, values[at - 1]) &&
       (/a/i.test(value.typed) || value.cue === 'than')
     const alone = value.kind === 'power' || (several && gives)
     const charger = pair || alone ? attempt(() => chargerOf(value, pair ? next : undefined)) : undefined
@@ -43,6 +44,13 @@ export function withChargers(values: readonly Candidate[], { options }: CommandW
   }
   return found
 }
+
+/** "3S 2200 with 2,2 A": no more than a pack usually gets, right behind it, is what that one is set to. */
+const isOfPack = ({ text, cue, start }: Candidate, before: Candidate | undefined): boolean =>
+  cue === 'with' &&
+  before?.pack?.capacity_Ah !== undefined &&
+  start - before.end <= ' with '.length &&
+  readCurrent(text) <= before.pack.capacity_Ah
 
 const isPair = (one: Candidate, other: Candidate): boolean =>
   [one.kind, other.kind].toSorted().join(' ') === 'current power' && other.start - one.end <= mostBetween
