@@ -5,6 +5,7 @@ import { figure } from '../../src/assistant/quantified.ts'
 import { practice } from '../../src/charging/things/cited.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { balanceTime_s, cellSpread, evenness, readingFault } from '../../src/charging/upkeep/cell-spread.ts'
+import { chargeAtRest } from '../../src/charging/upkeep/rest-charge.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { cellVoltsKind, conditionKind } from '../../src/language/kinds/reading-kinds.ts'
 import { cellsKind, currentKind, packKind } from '../../src/language/kinds/values.ts'
@@ -28,7 +29,7 @@ export const cells = command({
   name: 'cells',
   takes,
   // Volts of cells one by one are judged, whatever is asked of them.
-  alone: ({ volts }, instead) => volts !== undefined && ['handbook', 'current', 'time'].includes(instead),
+  alone: ({ volts }, instead) => volts !== undefined && ['handbook', 'current', 'time', 'percent'].includes(instead),
   examples: [
     'cells pack: 4S 1500 LiPo volts: 3.82 3.83 3.79 3.83 balance: 0.2A',
     'cells pack: 3S 720 LiHV volts: 4.35 4.34 4.31 when: full',
@@ -53,22 +54,25 @@ export const cells = command({
     }
     const spread = cellSpread(volts)
     const balance_A = balance ?? usualBalance_A.value
+    const sum_V = volts.reduce((sum, cell_V) => sum + cell_V, 0)
     return {
       ...spread,
       evenness: evenness(spread.spread_V, when),
       endedShort: when === 'full' && spread.highest_V < pack.chemistry.full_V.value - shortOfFull_V,
-      sum_V: volts.reduce((sum, cell_V) => sum + cell_V, 0),
+      sum_V,
+      left: when === 'rest' ? chargeAtRest(pack.chemistry, sum_V / volts.length) : undefined,
       balance_A,
       balance_s: kindOnly ? undefined : balanceTime_s(pack, spread, balance_A),
     }
   },
-  figures: ({ spread_V, lowest, lowest_V, highest, highest_V, sum_V, balance_s }) => [
+  figures: ({ spread_V, lowest, lowest_V, highest, highest_V, sum_V, left, balance_s }) => [
     figure.perCell('spread', spread_V),
     figure.count('lowestCell', lowest + 1),
     figure.perCell('lowestPerCell', lowest_V),
     figure.count('highestCell', highest + 1),
     figure.perCell('highestPerCell', highest_V),
     figure.voltage('packVoltage', sum_V),
+    figure.percent('left', left?.soc, left?.band),
     figure.duration('balanceTime', balance_s),
   ],
 })

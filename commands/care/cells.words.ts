@@ -30,6 +30,7 @@ export const cellsWords: WordsOf<typeof cells> = locale => {
         ? undefined
         : say`Balancing takes at least ${show.roughly(found.balance_s, Math.ceil)} at ${show.current(found.balance_A)}.`,
       found.endedShort ? shortWords(found, locale) : undefined,
+      found.left && say`At rest they hold about ${show.percent(found.left.soc)} of their charge.`,
     ],
     figures: {
       spread: say`between highest and lowest`,
@@ -38,6 +39,7 @@ export const cellsWords: WordsOf<typeof cells> = locale => {
       highestCell: say`highest cell`,
       highestPerCell: say`highest reading`,
       packVoltage: say`sum`,
+      left: say`charge left, by the mean of the cells`,
       balanceTime: say`balancing takes at least`,
     },
     working: (found, { volts }) => [

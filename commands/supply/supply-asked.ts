@@ -64,6 +64,7 @@ export const told = (asked: AskedSupply, house: HouseLimits): Told & { readonly 
     pack: standIn(asked, charger),
     // No pack is meant, so none lacks the lead that the charger looks for.
     balanceLead: true,
+    kindOnly: true,
     doubts: asked.chemistry || asked.draws || !asked.source ? [] : ['chemistryAssumed'],
   }
 }

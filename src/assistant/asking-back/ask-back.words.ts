@@ -72,4 +72,4 @@ export const alternative = (
     : say`${show.voltage(printed_V)} printed: ${instead}.`
 }
 
-export const nothingPrinted = ({ say }: Locale): Text => say`Nothing printed: find out its type first.`
+export const nothingPrinted = ({ say }: Locale): Text => say`Nothing printed: keep it off the charger.`

@@ -16,7 +16,7 @@ export const doubtWords: WordsOf<typeof doubts> = locale => {
       const { pack, kindOnly } = known.situation
       const { chemistry, series } = pack as Pack
       const name = own(chemistry.name)
-      const ofAny = say`If it is ${name}, as most are (the volts printed on it tell):`
+      const ofAny = say`With ${name}, as most are (the volts printed on a pack tell):`
       // Without a pack there is nothing on which volts are printed.
       return kindOnly && series === 1
         ? [ofAny]

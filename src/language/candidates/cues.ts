@@ -16,6 +16,10 @@ const same: ReadonlyMap<string, string> = new Map([
   ["it's", 'is'],
   ['til', 'until'],
 ])
+const insteadOf: ReadonlyMap<string, string> = new Map([
+  ['of', 'instead'],
+  ['than', 'rather'],
+])
 const ends = wordSet('stop stopping end ending finish finishing')
 const mostFillers = 4
 
@@ -28,6 +32,7 @@ export function cueBefore(sentence: Sentence, first: number): string | undefined
     if (word === 'at' && ends.has(sentence.word(at - 1))) return 'until'
     // "It is down to 3.8": where it stands, unless it is brought there.
     if (word === 'to' && sentence.word(at - 1) === 'down' && !isBrought(sentence, at)) return 'down'
+    if (insteadOf.get(word) === sentence.word(at - 1)) return 'instead'
     return cues.has(word) ? (same.get(word) ?? word) : undefined
   }
   return undefined

@@ -81,7 +81,7 @@ export function readPlainly(
   // What surely changes what was asked before, and fits nothing, is no other question.
   const isFaint =
     isChange && best !== follows && best !== other && share < faintest && best?.intent !== frame.question.command
-  const isIdle = values.length === 0 && best !== follows && share < leastIdle && countOf(text) <= fewest
+  const isIdle = !frame && values.length === 0 && share < leastIdle && countOf(text) <= fewest
   const isClear = best !== undefined && best.score >= leastScore && !isFaint && !isIdle
   // "Mine is 50 degrees" tells of a pack, and sets no rule.
   const temperature = warmthTold(text, values)

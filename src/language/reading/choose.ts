@@ -55,8 +55,9 @@ export function fitRead(command: CommandWords, { values, free }: Reading, kept: 
 /** As `choices`; `isFirst` says that nothing was asked before. */
 export function choicesAt(isFirst: boolean, ...asked: Parameters<typeof choices>): readonly Choice[] {
   const found = choices(...asked)
-  const [, values, vocabulary, readBy] = asked
-  return isFirst ? [...withoutPack(found[0], values, vocabulary, readBy), ...found] : found
+  const [, values, vocabulary, readBy, , , text] = asked
+  const isSum = isFirst && !asksReason.test(text)
+  return isSum ? [...withoutPack(found[0], values, vocabulary, readBy), ...found] : found
 }
 
 /**
@@ -139,6 +140,9 @@ const asksAboutIt = new RegExp(
   String.raw`${opening}(?:${yesOrNo}|(?:how (?:long|far|often)|what (?!about)|who|whose|which)\b)|\b(?:even if|although|even though)\b`,
   'i',
 )
+
+/** "Why is", but not "why not 3C": what it is said of is not to be worked out. */
+const asksReason = new RegExp(String.raw`${opening}(?:why\b(?! not)|how come\b)`, 'i')
 
 /** It asks about people, and about nothing that a command works out. */
 const whoMay = /\bwho (?:may|can|could|should|is|gets?|has|decides?)\b|\b(?:allowed|able|permitted|right) to\b/i

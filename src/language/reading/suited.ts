@@ -31,6 +31,7 @@ const rows: readonly (readonly [
   (values: Values, of: CommandWords, series?: number) => Values,
 ])[] = [
   [() => true, values => values.filter(({ kind, text }) => kind !== 'number' || text !== '')],
+  [of => !of.options.some(({ name }) => name === 'instead'), withoutReplaced],
   [() => true, besides('rate', /^discharge$/)],
   [() => true, ofOneCar],
   [() => true, grown],
@@ -43,7 +44,7 @@ const rows: readonly (readonly [
   [of => takes(of, 'clock'), withStart],
   [of => takes(of, 'clock'), besidesSun],
   [() => true, besides('current', /^fuses?$/)],
-  [({ name }) => name === 'source' || name === 'supply', withoutUnknown],
+  [() => true, withoutUnknown],
 ]
 
 /** Values of the text, in its order; `series` are the cells of the pack that was told before. */
@@ -66,12 +67,25 @@ function parted(values: Values, command: CommandWords): Values {
   })
 }
 
-const unknown = /^(?:power bank|power station|leisure battery|lead battery|generator)$/
+/** "To 4.10 instead of 4.20": what it stands in for is not asked about. */
+function withoutReplaced(values: Values): Values {
+  const isReplaced = ({ cue, kind }: Candidate) =>
+    cue === 'instead' && values.some(other => other.kind === kind && other.cue !== cue)
+  return values.filter(value => !isReplaced(value))
+}
 
-/** What feeds, of which only the kind is told beside so many packs or what chargers take: how large it must be is open. */
+const unknown = /^(?:power bank|power station|leisure battery|lead battery|generator|solar panel)$/
+
+/**
+ * What feeds, of which only the kind is told: beside so many packs or what chargers take it is open how large it must
+ * be, and where it only stands there ("the generator hums") it is taken to suffice.
+ */
 function withoutUnknown(values: Values, { name }: CommandWords): Values {
+  const isAbout = name === 'source' || name === 'supply'
   const isLoad = values.some(({ kind, taken }) => (name === 'supply' ? taken : kind === 'count'))
-  return isLoad ? values.filter(({ kind, text }) => kind !== 'source' || !unknown.test(text)) : values
+  const isSpare = ({ kind, text, cue }: Candidate) =>
+    kind === 'source' && unknown.test(text) && (isAbout ? isLoad : cue === undefined)
+  return values.filter(value => !isSpare(value))
 }
 
 const [car, itsBattery] = [/^car(?: battery)?(?!.*Ah)/, /^(?:car|lead) battery (?=.*Ah)/]
@@ -85,12 +99,15 @@ function ofOneCar(values: Values): Values {
   return values.flatMap(value => (value === part ? [] : [value === whole ? { ...value, text } : value]))
 }
 
-/** "The 650 Wh one": watt-hours beside the packs are those of what is to charge so many. */
+/** "The 650 Wh one", "solar gives 300 Wh": watt-hours beside the packs are those of what is to charge so many. */
 function withStore(values: Values): Values {
-  if (values.some(({ kind }) => kind === 'source')) return values
-  return values.map(value =>
-    value.kind === 'energy' ? { ...value, kind: 'source', text: `power station ${value.text}` } : value,
-  )
+  if (values.some(({ kind, text }) => kind === 'source' && !unknown.test(text))) return values
+  const [store] = values.filter(({ kind }) => kind === 'energy').toSorted((a, b) => sizeOf(b) - sizeOf(a))
+  if (!store) return values
+  return values.flatMap((value): Values => {
+    if (value === store) return [{ ...value, kind: 'source', text: `power station ${value.text}` }]
+    return value.kind === 'source' ? [] : [value]
+  })
 }
 
 /** "1900 out of 2200 mAh": of two capacities the one that the other is out of, else the larger, is the pack's. */

@@ -26,7 +26,7 @@ const setCurrent = ({ figures }: Reply): number | undefined => figures.find(({ k
 describe('packs of several kinds', () => {
   it('stand under one doubt, and each gets its setting', async () => {
     const { headline } = await asking.ask('amps for a 2S 700 and a 5S 900')
-    expect(spaced(headline)).toMatch(/^If it is LiPo, as most are \(the volts printed on it tell\): Both packs/)
+    expect(spaced(headline)).toMatch(/^With LiPo, as most are \(the volts printed on a pack tell\): Both packs/)
     expect(spaced(headline)).toMatch(/2S 700mAh LiPo[^,.]* at 0\.7 A/)
     expect(spaced(headline)).toMatch(/5S 900mAh LiPo[^,.]* at 0\.9 A/)
   })

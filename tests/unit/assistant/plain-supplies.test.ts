@@ -52,6 +52,41 @@ it.each([
     'how long does a 3S 24.4Wh lihv take at 1C from storage',
     'time pack: 3S 2198mAh LiHV current: 2.198A from: storage',
   ],
+  // What only stands there feeds nothing that is asked about, and a part of a car neither.
+  [
+    'the generator hums, how long for a 6S 5000 lipo at 5 A from 3.75 a cell',
+    'time pack: 6S 5000mAh LiPo current: 5A from: 3.75V per cell',
+  ],
+  ['fresh out of the car boot at 14 °C, 4S 4000 lipo, what amps', 'current pack: 4S 4000mAh LiPo temperature: 14°C'],
+  [
+    'a 450 Wh box with a mains socket, how many 3S 2200 lipo',
+    'source source: power bank 450Wh 12V 10A pack: 3S 2200mAh LiPo',
+  ],
+  [
+    'the panel spares 300 Wh, how many 4S 1500 lipo is that',
+    'source source: power bank 300Wh 12V 10A pack: 4S 1500mAh LiPo',
+  ],
+  ['how long for a 4S 1500 lipo to 4.10 instead of 4.20', 'time pack: 4S 1500mAh LiPo to: 4.1V per cell'],
 ])('reads %j', async (text, question) => {
   expect((await asking.ask(text, inPlace(text))).question).toBe(question)
 })
+
+it('works nothing out where reasons are asked for, and no pack is named', async () => {
+  const text = 'why does the current fall in the last 15 min though I set 3 A'
+  expect((await asking.ask(text, inPlace(text))).command).toBe('handbook')
+})
+
+it('judges cells, and says how much is left in them', async () => {
+  const { headline } = await asking.ask(
+    'my 6S 4000 lipo reads 3.71, 3.72, 3.71, 3.70, 3.72 and 3.71 V, how full is it',
+    inPlace('cells'),
+  )
+  expect(headline).toMatch(/0\.02.V apart.*about 2\d.% of their charge/)
+})
+
+it.each(['can I charge a 3S 2200 lipo from the car', 'from the car how many 3S 2200 lipo'])(
+  'sees nobody leave in %j',
+  async text => {
+    expect((await asking.ask(text, inPlace(text))).verdict).not.toBe('do not charge')
+  },
+)

@@ -294,7 +294,7 @@ describe('supply', () => {
         .concat({ key: '', text: reply.headline })
         .map(({ text }) => text)
         .join(' '),
-    ).toMatch(/If it is LiPo \(/)
+    ).toMatch(/With LiPo, as most are/)
     expect((await answered(`${asked} chemistry: LiFe`)).verdict).toBe('go')
   })
 

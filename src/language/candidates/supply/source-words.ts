@@ -87,6 +87,9 @@ const notLead = wordSet(
   'balance charge charging main the a my this that test extension power second same wire jumper one its of metre m usb adapter adaptor plug y',
 )
 
+/** A part of a car, or a place for one, feeds nothing. */
+const ofCar = wordSet('boot trunk seat seats floor door window roof park parking journey ride trip drive key keys')
+
 export function namedSource(
   sentence: Sentence,
   at: number,
@@ -99,6 +102,7 @@ export function namedSource(
     .join(' ')
   const [kind, sure] = named.get(phrase) ?? ['supply', 0]
   if (phrase === 'lead' && notLead.has(sentence.word(at - 1))) return undefined
+  if (kind === 'vehicle' && sure < 0.5 && ofCar.has(sentence.word(after))) return undefined
   // "car charger" is one that the car feeds, "usb charger" one that a pack hangs on.
   if (/^chargers?$/.test(sentence.word(after)) && kind !== 'supply' && kind !== 'tool') return undefined
   return { kind, sure: phrase === 'lead' ? 0.4 : sure, after }

@@ -117,11 +117,15 @@ function scoreOf({ draft }: Run, isFeeding: boolean): number {
 const feeding = wordSet('off using from out via with')
 const between = wordSet('my the a an of our his')
 
+/** "It came out of the car". */
+const brings = /\b(?:came|come|comes|took|taken|got|fetched|brought|carried|fresh|straight|back)\b/
+
 /** The word that stands before it, an article aside. */
 function cueOf(sentence: Sentence, first: number): string {
   let at = first - 1
   while (at > first - 4 && between.has(sentence.word(at))) at -= 1
-  return sentence.word(at)
+  const isTaken = brings.test([sentence.word(at - 1), sentence.word(at - 2)].join(' '))
+  return isTaken ? '' : sentence.word(at)
 }
 
 /** A pack that feeds: behind "from", "off" or "using". */
