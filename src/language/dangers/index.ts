@@ -12,6 +12,7 @@ import { figuresIn } from './relations/figures.ts'
 import { asksInGeneral } from './relations/general.ts'
 import { relations } from './relations/index.ts'
 import { type Told, toldOf } from './relations/relation.ts'
+import { isSameCount, isSameType } from './relations/setting.ts'
 import { isInFlight, isUsualRate, isWithinLabel } from './relations/speed.ts'
 import { valuesOf } from './relations/values.ts'
 import { healthyVolts, isAlike, isMild } from './relations/volts.ts'
@@ -116,6 +117,8 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
 
 /** Dangers that the values told show not to be there, whatever the words sound like. */
 const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
+  wrongCount: isSameCount,
+  wrongMode: isSameType,
   tooLow: healthyVolts,
   overfull: isWithinLabel,
   tooFast: isUsualRate,

@@ -60,10 +60,12 @@ export const askedInGeneral = `
 
 export const countsApart = `
   I chose 4S on the charger, it's a 3S pack / charger says 6S but it is a 5S / chsoe 4S for my 3s pakc / my 6S on the 5S profile /
-  went with 5S in the menu although it's 4S / display reads 4S, sticker reads 3S / ran my 2S under 3S settings / 5S selected, 6S connected
+  went with 5S in the menu although it's 4S / display reads 4S, sticker reads 3S / ran my 2S under 3S settings / 5S selected, 6S connected /
+  the white plug has five wires, so I set 5S / the display is at 22.2 V, on my pack is written 14.8 V
 `
 export const countsRight = `
   I chose 4S on the charger, it's a 4S pack / charger does 1S to 6S, I have a 3S 1300 / selected 3S on charger, the one before was 4S /
   I set 3S for my 3S and 4S for my 4S / put a 4S 1500 on my list, the 3S is already there / charger says 4S and the label too, a 3S is next /
-  two 3S in series as 6S in the plane, charged apart at 2A each / I picked 3S on a 2S by mistake but corrected it to 2S before start
+  two 3S in series as 6S in the plane, charged apart at 2A each / I picked 3S on a 2S by mistake but corrected it to 2S before start /
+  auto says 3S, label says 3S, so just press ok / four wires on the plug, so I set 3S / my pack says 11.1 V, charger shows 3S
 `

@@ -1,5 +1,6 @@
 // What the charger is told against what the pack is: cell count and chemistry.
 
+import { chemistries } from '../../../charging/things/chemistries.ts'
 import { numberNamed } from '../../quantities/quantities.ts'
 import { before, crossesClause, type Relation, type Told } from './relation.ts'
 import { isInFlight } from './speed.ts'
@@ -42,10 +43,29 @@ function isWhole({ marked: { words } }: Told, at: number): boolean {
 function countsIn(told: Told): readonly Value[] {
   const isCount = ({ kind, value, from }: Value): boolean =>
     kind === 'bare' && isWhole(told, from) && value > 0 && value < 13 && told.is(from - 1, 'counting')
-  return told.values.filter(
-    one => (one.kind === 'count' && before(told, one.from, 'capable', 3) === undefined) || isCount(one),
-  )
+  return told.values.flatMap(one => {
+    const cells = cellsOfWires(one) ?? cellsOfLabel(one)
+    if (cells !== undefined) return [{ ...one, kind: 'count' as const, value: cells }]
+    return (one.kind === 'count' && before(told, one.from, 'capable', 3) === undefined) || isCount(one) ? [one] : []
+  })
 }
+
+/** A balance plug has a wire more than cells. */
+const cellsOfWires = ({ kind, value }: Value): number | undefined => (kind === 'wires' ? value - 1 : undefined)
+
+/** "14.8 V" on a label is 4S. */
+function cellsOfLabel({ kind, value }: Value): number | undefined {
+  const cells = Math.round(value / chemistries[0].nominal_V.value)
+  const isLabel = kind === 'volts' && cells > 1 && Math.abs(cells * chemistries[0].nominal_V.value - value) < 0.01
+  return isLabel ? cells : undefined
+}
+
+const isSame = ([first, ...others]: readonly Value[]): boolean =>
+  others.length > 0 && others.every(one => one.value === first?.value && one.chemistry === first.chemistry)
+
+/** Whether the same is told of the pack and of the charger. */
+export const isSameCount = (told: Told): boolean => isSame(countsIn(told))
+export const isSameType = ({ values }: Told): boolean => isSame(values.filter(({ kind }) => kind === 'chemistry'))
 
 /** "4S 1300 with a charger for lead batteries": made for others than the pack that is told. */
 export const wrongCharger: Relation = told => {

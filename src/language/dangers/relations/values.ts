@@ -7,7 +7,18 @@ import type { Word } from '../engine/words.ts'
 export type Chemistry = 'lipo' | 'lihv' | 'life' | 'liion' | 'nickel' | 'lead'
 
 export interface Value {
-  readonly kind: 'count' | 'chemistry' | 'volts' | 'amps' | 'mAh' | 'rate' | 'percent' | 'bare' | 'celsius' | 'minutes'
+  readonly kind:
+    | 'count'
+    | 'chemistry'
+    | 'volts'
+    | 'amps'
+    | 'mAh'
+    | 'rate'
+    | 'percent'
+    | 'bare'
+    | 'celsius'
+    | 'minutes'
+    | 'wires'
   readonly value: number
   readonly chemistry?: Chemistry
   /** Words from, up to, not including. */
@@ -26,6 +37,7 @@ const units = new Map(
       ['percent', '% percent'],
       ['celsius', 'celsius deg degrees grad'],
       ['minutes', 'min mins minutes minute'],
+      ['wires', 'wires pins'],
     ] as const
   ).flatMap(([kind, names]) => names.split(' ').map(name => [name, kind] as const)),
 )
@@ -64,7 +76,9 @@ function numberAt(words: readonly Word[], i: number): Value | undefined {
   const kind = units.get(unit)
   const spoken = word.w === 'single' ? 1 : (numberNamed(word.w) ?? 0)
   if (spoken > 0)
-    return kind === 'count' || kind === 'minutes' ? { kind, value: spoken, from: i, to: i + 2 } : undefined
+    return kind === 'count' || kind === 'minutes' || kind === 'wires'
+      ? { kind, value: spoken, from: i, to: i + 2 }
+      : undefined
   const { value } = word
   if (value === undefined) return undefined
   // "3.7 a cell".
