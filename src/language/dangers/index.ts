@@ -104,7 +104,8 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const has = (part: 'tells' | 'hints'): boolean => evidence.some(one => one[part].length > 0)
   const enough = has('tells') ? likely.suspectedByRule : has('hints') ? likely.suspectedByClue : likely.suspected
   const isAgreed = tells.some(({ danger }) => shareOf(danger) > agreed)
-  const isSaid = tells.length > 0 && (isAgreed || marked.words.length <= fewWords.suspected)
+  // Rules that find two dangers bear each other out.
+  const isSaid = tells.length > 1 || (tells.length > 0 && (isAgreed || marked.words.length <= fewWords.suspected))
   const isSuspected = told.length === 0 && (isSaid || any > enough)
   const mayBurn = tells.filter(isEmergency).map(({ danger }) => danger)
   const suspected = isSuspected ? likeliest(all, alsoLikely.suspected) : []
