@@ -5,6 +5,7 @@ import { figure } from '../../src/assistant/quantified.ts'
 import { plannedOf, timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { simulateDischarge } from '../../src/charging/simulation/discharge.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
+import { socAt } from '../../src/charging/things/curve.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import { type Level, startOf, storageVoltage_V } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
@@ -64,7 +65,8 @@ export const storage = command({
   },
   compute: (permit, asked) => {
     const { pack, house, from, kindOnly = false } = permit.situation
-    const level = { storage_V: storageVoltage_V(pack.chemistry, house), series: pack.series, kindOnly }
+    const storage_V = storageVoltage_V(pack.chemistry, house)
+    const level = { storage_V, soc: socAt(pack.chemistry, storage_V), series: pack.series, kindOnly }
     if (from === undefined) return { way: 'unknown' as const, ...level }
     const move = moveOf(pack, from, house)
     if (kindOnly && move.way !== 'stay')
@@ -97,13 +99,14 @@ export const storage = command({
         return {}
     }
   },
-  figures: ({ storage_V, series, kindOnly, ...result }) => {
+  figures: ({ storage_V, soc, series, kindOnly, ...result }) => {
     const move = 'move' in result ? result.move : undefined
     const timed = result.way === 'charge' ? result.timed : undefined
     const drained = result.way === 'discharge' ? result : undefined
     const inAll_s = drained?.inAll_s ?? (result.way === 'charge' ? result.inAll_s : undefined)
     return [
       figure.perCell('storagePerCell', storage_V),
+      figure.percent('storageCharge', soc),
       figure.voltage('storagePack', move || series > 1 ? storage_V * series : undefined),
       figure.duration('totalTime', inAll_s),
       figure.capacity('chargeMoved', kindOnly ? undefined : move?.moved_Ah),

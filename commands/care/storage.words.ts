@@ -65,6 +65,7 @@ export const storageWords: WordsOf<typeof storage> = locale => {
         : undefined,
     figures: {
       storagePerCell: say`storage per cell`,
+      storageCharge: say`charge at storage`,
       storagePack: say`storage of the pack`,
       totalTime: say`time for all`,
       chargeMoved: say`charge to move`,
@@ -102,10 +103,11 @@ export const storageWords: WordsOf<typeof storage> = locale => {
 type Result = Parameters<ReturnType<typeof storageWords>['answer']>[0]
 type ResultOf<W extends Result['way']> = Extract<Result, { readonly way: W }>
 
-function levelWords({ storage_V, series, permit }: Result, { say, show, own }: Locale): Text {
+function levelWords({ storage_V, soc, series, permit }: Result, { say, show, own }: Locale): Text {
   const { chemistry } = permit.situation.pack
   const store = say`Store ${own(chemistry.name)} at ${show.perCell(storage_V)} a cell`
-  return series > 1 ? say`${store} (${show.voltage(storage_V * series)} for ${own(`${series}S`)}).` : say`${store}.`
+  const level = series > 1 ? say`${store} (${show.voltage(storage_V * series)} for ${own(`${series}S`)})` : store
+  return say`${level}, about ${show.percent(soc)} of its charge.`
 }
 
 function chargeWords({ timed, permit }: ResultOf<'charge'>, locale: Locale): readonly (Text | undefined)[] {

@@ -30,14 +30,16 @@ export function cueBefore(sentence: Sentence, first: number): string | undefined
     if (fillers.has(word)) continue
     // "Stop at 4.1": where it is to end.
     if (word === 'at' && ends.has(sentence.word(at - 1))) return 'until'
-    // "It is down to 3.8": where it stands, unless it is brought there.
-    if (word === 'to' && sentence.word(at - 1) === 'down' && !isBrought(sentence, at)) return 'down'
+    // "It is down to 3.8", "flown to 3.5": where it stands, unless it is brought there.
+    const isDown = sentence.word(at - 1) === 'down' ? !isBrought(sentence, at) : fell.has(sentence.word(at - 1))
+    if (word === 'to' && isDown) return 'down'
     if (insteadOf.get(word) === sentence.word(at - 1)) return 'instead'
     return cues.has(word) ? (same.get(word) ?? word) : undefined
   }
   return undefined
 }
 
+const fell = wordSet('flown flew dropped fell ran sank')
 const bringing = /^(?:drain|discharg|bring|brought|tak|get|go|put|empty|run|pull|charg|burn|stor|how|want|need)/
 const farthest = 10
 const isBrought = (sentence: Sentence, at: number): boolean =>

@@ -67,6 +67,15 @@ it.each([
     'source source: power bank 300Wh 12V 10A pack: 4S 1500mAh LiPo',
   ],
   ['how long for a 4S 1500 lipo to 4.10 instead of 4.20', 'time pack: 4S 1500mAh LiPo to: 4.1V per cell'],
+  [
+    '6S 1300 lipo flown to 3.5 a cell, how long at 1.3 A',
+    'time pack: 6S 1300mAh LiPo current: 1.3A from: 3.5V per cell',
+  ],
+  [
+    'a 4S 1500 lipo at 1.5 A, does it go at full speed on a 100W charger, how long',
+    'time pack: 4S 1500mAh LiPo current: 1.5A charger: 0.1-10A by 0.1 100W',
+  ],
+  ['3 of the 4 lights are on, 4S 4000 lipo, how many mAh are left', 'percent pack: 4S 4000mAh LiPo at: 75%'],
 ])('reads %j', async (text, question) => {
   expect((await asking.ask(text, inPlace(text))).question).toBe(question)
 })
@@ -90,3 +99,8 @@ it.each(['can I charge a 3S 2200 lipo from the car', 'from the car how many 3S 2
     expect((await asking.ask(text, inPlace(text))).verdict).not.toBe('do not charge')
   },
 )
+
+it('takes a protection board for no board of packs', async () => {
+  const text = '3S li-ion 2600, its protection board stays in and works, what amps'
+  expect((await asking.ask(text, inPlace(text))).command).toBe('current')
+})

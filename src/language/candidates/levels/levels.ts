@@ -60,7 +60,7 @@ export const findLevels: Family = (sentence, before) => {
   const measures = sentence.mentions(measuring)
   const found: Found[] = [...findStateWords(sentence)]
   for (let first = 0; first < sentence.tokens.length; first += 1) {
-    found.push(...shareAt(sentence, first))
+    found.push(...shareAt(sentence, first), ...lampsAt(sentence, first))
     const volts = voltsAt(sentence, first)
     if (volts) found.push(...levelsOf(sentence, volts, series, measures))
   }
@@ -122,6 +122,22 @@ function bareCellScore(decimal: string, value: number, cued: boolean): number {
   if (decimals >= 2) return value >= 3 ? 0.85 : 0.5
   const likely = value >= 3.4 && value <= 4.2 ? 0.6 : value >= 3 ? 0.35 : 0.2
   return cued ? likely + 0.15 : likely
+}
+
+const lamps = wordSet('lights light leds led lamps bars bar dots')
+/** Between "2" and "4 lights". */
+const ofAll = wordSet('of the out its')
+
+/** "2 of the 4 lights": a share, as packs with a button show it. */
+function lampsAt(sentence: Sentence, first: number): readonly Found[] {
+  const lit = sentence.bareNumeral(first)
+  if (!lit || !ofAll.has(sentence.word(lit.after))) return none
+  let at = lit.after
+  while (ofAll.has(sentence.word(at))) at += 1
+  const all = sentence.bareNumeral(at)
+  if (!all || !lamps.has(sentence.word(all.after)) || lit.value > all.value) return none
+  const text = `${Math.round((100 * lit.value) / all.value)}%`
+  return [{ kind: 'state', text, first, after: all.after + 1, score: 0.95 }]
 }
 
 const notCharge = wordSet('more less off out of higher lower worse better cheaper slower faster humidity')

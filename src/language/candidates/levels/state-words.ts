@@ -40,6 +40,7 @@ const cues = wordSet('from to at is are till until its was now came be them it a
 const otherThing = wordSet(
   'throttle sun size speed power stop of screen time moon day days bag bags box boxes room shelf unit tin cupboard bench surface spot tyre battery curve hour an a the year house container bunker drawer case rack out',
 )
+const ofMotion = wordSet('speed throttle power whack tilt blast steam rate size')
 const weak = wordSet('half charged filled landed flown store zero 0 dead drained discharged plein')
 
 export function findStateWords(sentence: Sentence): readonly Found[] {
@@ -54,6 +55,9 @@ export function findStateWords(sentence: Sentence): readonly Found[] {
     const text = named.get(phrase) ?? ''
     // "A third charger", "a third at 3.8": one more of them.
     if (/third$/.test(phrase) && /^(?!(?:of|or|and|then|now|to|in)$)[a-z]/.test(sentence.word(after))) continue
+    // "Flown to 3.5 a cell": the figure tells.
+    if (text === 'empty' && sentence.word(after) === 'to' && sentence.numerals[after + 1]) continue
+    if (phrase === 'full' && ofMotion.has(sentence.word(after))) continue
     if (phrase === 'half' && otherThing.has(sentence.word(after))) continue
     if (phrase === '0' && (sentence.glued(after) || sentence.glued(first))) continue
     if (/^(?:to full|the top|to the top)$/.test(phrase) && words[0] !== 'to' && text === 'full') continue

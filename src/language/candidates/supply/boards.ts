@@ -5,7 +5,9 @@ import { phraseSet, wordSet } from '../sentence/tokens.ts'
 
 /** "Parallel" in the spellings that people give it, and what it is done on. */
 const board = /^(?:par|par(?:a(?!$)|r*[ae]l+[ae])\p{L}*|boards?|paraboards?)$/u
-const otherBoards = wordSet('notice circuit flight control white bulletin main committee message meeting members')
+const otherBoards = wordSet(
+  'notice circuit flight control white bulletin main committee message meeting members protection protective protecting bms safety guard',
+)
 /** Cells, not packs, are in parallel there. */
 const ofCells = wordSet('cell cells string strings element elements')
 
