@@ -8,6 +8,7 @@ import { limits } from '../../../src/charging/envelope/limits/index.ts'
 import { traits } from '../../../src/charging/envelope/traits.ts'
 import { situationOf } from '../../../src/charging/situation/situation.ts'
 import { english } from '../../../src/ground/locale.ts'
+import { handbook } from '../../../src/handbook/entries.ts'
 import { linesOf } from '../../../src/handbook/rules/index.ts'
 import { readingAge } from '../../support/reading-age.ts'
 import { allDangers, allDoubts, someBoard, somePlanned, someSituation } from '../../support/situations.ts'
@@ -31,6 +32,12 @@ it('is read with ease at twelve, and none of it later than at thirteen and a hal
   const ages = [...said].map(([key, lines]) => [readingAge(lines), key] as const).toSorted(([a], [b]) => b - a)
   expect(ages.filter(([age]) => age > 13.5)).toEqual([])
   expect(readingAge([...said.values()].flat())).toBeLessThanOrEqual(12)
+})
+
+it('is as easily read in the entries of the handbook', () => {
+  const ages = handbook.map(({ id, answer, why, do: deed }) => [readingAge([...answer, why, deed]), id] as const)
+  expect(ages.filter(([age]) => age > 14)).toEqual([])
+  expect(readingAge(handbook.flatMap(({ answer, why, do: deed }) => [...answer, why, deed]))).toBeLessThanOrEqual(12)
 })
 
 it('begins with a line of three rows at most', () => {
