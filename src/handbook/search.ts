@@ -39,10 +39,10 @@ const [foundWeighs, foundNothing] = [2.5, 4]
  * Found on the entries' own questions, each left out, and on those of people for whom no entry was written: how much it
  * weighs that an entry covers a question, that one of its phrases is near, and that its questions are of that kind.
  */
-const [coverWeighs, halfCovered, fewWords, nearWeighs, formWeighs] = [1.2, 0.45, 4, 1.2, 0.6]
+const [coverWeighs, halfCovered, fewWords, nearWeighs, formWeighs] = [1.2, 0.45, 4, 1.8, 0.6]
 
 /** So many candidates are compared phrase by phrase. */
-const candidates = 12
+const candidates = 30
 
 const boost = { title: 1, questions: 0.7, keywords: 2, answer: 0.4 }
 
