@@ -1,14 +1,11 @@
 // A change in words: what became of what, and why it cannot be taken back.
 
+import { whenWords } from '../../src/assistant/cards/cards.words.ts'
 import { type Locale, told } from '../../src/ground/locale.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
 import type { Change, NotedChange } from '../../src/memory/memory.ts'
 import { changesWords } from '../club/house-problems.words.ts'
-
-/** "2026-11-29 18:30 UTC". */
-export const whenWords = (at: Date, { own }: Locale): Text =>
-  own(`${at.toISOString().slice(0, 16).replace('T', ' ')} UTC`)
 
 export function changedBy({ at, name, change, undone, undoes }: NotedChange, locale: Locale): Text {
   const { say, own } = locale

@@ -1,7 +1,8 @@
 // What is said of the changes in a club, and of one that was taken back.
 
+import { whenWords } from '../../src/assistant/cards/cards.words.ts'
 import type { WordsOf } from '../../src/assistant/command.ts'
-import { changedBy, changeSaid, whenWords } from './change.words.ts'
+import { changedBy, changeSaid } from './change.words.ts'
 import type { history, undo } from './changes.ts'
 
 export const historyWords: WordsOf<typeof history> = locale => {

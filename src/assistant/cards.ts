@@ -16,13 +16,16 @@ export interface Standing {
 
 export interface Cards {
   /** What a card of the community says now, or would say under other rules. */
-  render(community: string, saying: Saying, rules?: HouseRules): Promise<Reply>
+  render(community: string, saying: Saying & Partial<Pick<StandardAnswer, 'id'>>, rules?: HouseRules): Promise<Reply>
   /** Posts the card there and pins it; then the one that stood elsewhere is taken away. */
   post(id: string, place: string): Promise<Standing>
   /** Brings the card up to date, posts it again where it was deleted, pins it where that failed before. */
   restore(id: string): Promise<Standing>
   /** For an answer that is no more. */
   takeAway(answer: StandardAnswer): Promise<void>
-  /** Brings every card of the community up to date. One that was deleted or unpinned by people stays so. */
-  refresh(community: string): Promise<void>
+  /**
+   * Brings every card of the community up to date. One that was deleted or unpinned by people stays so. Gives when the
+   * first of those is due that were edited just now.
+   */
+  refresh(community: string): Promise<Date | undefined>
 }

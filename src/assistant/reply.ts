@@ -121,6 +121,8 @@ export interface Reply
   readonly deference: Text
   /** Where the community has this answer standing already. */
   readonly seeAlso?: Text
+  /** Of what stands there for long: who changed it, and when. */
+  readonly changed?: Text | undefined
   readonly problem?: ProblemDetails
   /** Where the program itself failed: the reference under which the log has the fault. */
   readonly fault?: string

@@ -39,6 +39,7 @@ export interface Tables {
     pinned: number
     digest: string
     revision: number
+    edited_at: string
   }
   /** `body` is JSON, only ever read as a whole; no `latest_at` is empty, as `done_at` is of what waits. */
   due: {

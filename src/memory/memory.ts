@@ -161,6 +161,8 @@ export interface HistoryMemory {
   noting<T>(by: Author, work: (memory: Memory) => Promise<Worked<T>>, undoes?: NotedChange): Promise<T>
   /** Of what the community shares, the latest first. */
   latest(community: string, most: number): Promise<readonly NotedChange[]>
+  /** The last one of a standard answer. */
+  ofAnswer(community: string, answer: string): Promise<NotedChange | undefined>
   /** The last few of this person there that were not taken back, and take back none; the latest first. */
   changesOf(person: string, community: string): Promise<readonly NotedChange[]>
 }

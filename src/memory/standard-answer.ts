@@ -17,6 +17,8 @@ export interface Card {
   readonly pinned: boolean
   /** Of the reply it shows. */
   readonly digest: string
+  /** When we last edited it; absent where we have not yet. */
+  readonly editedAt?: Date | undefined
 }
 
 export interface StandardAnswer extends Saying {

@@ -3,7 +3,7 @@
 import { randomUUID } from 'node:crypto'
 import type { Locale } from '../../ground/locale.ts'
 import { joined } from '../../ground/text.ts'
-import type { HouseRules, QuestionMemory } from '../../memory/memory.ts'
+import type { HistoryMemory, HouseRules, QuestionMemory } from '../../memory/memory.ts'
 import type { AnswerMemory, Card, StandardAnswer } from '../../memory/standard-answer.ts'
 import type { Cards, Standing } from '../cards.ts'
 import type { FaultListener } from '../fault-listener.ts'
@@ -16,17 +16,33 @@ import { type Missing, type Noticeboards, type Posted, surfaceOf } from './notic
 interface CardParts {
   readonly answers: AnswerMemory
   readonly questions: QuestionMemory
+  readonly history: HistoryMemory
   readonly noticeboard: Noticeboards
   /** Answers for the club: without anybody's own kit, and without a clock. */
   readonly ask: (community: string, question: string, rules?: HouseRules) => Promise<Reply>
   readonly localeOf: (community: string) => Promise<Locale>
+  readonly clock: () => Date
   readonly onFault: FaultListener
 }
 
-export function createCards({ answers, questions, noticeboard, ask, localeOf, onFault }: CardParts): Cards {
+/** Between two edits of a card, however often what it shows changes. */
+const pause_ms = 60_000
+
+export function createCards({
+  answers,
+  questions,
+  history,
+  noticeboard,
+  ask,
+  localeOf,
+  clock,
+  onFault,
+}: CardParts): Cards {
   const myTurn = createTurnstile()
-  const render: Cards['render'] = async (community, saying, rules) =>
-    cardOf(saying, question => ask(community, question, rules), await localeOf(community))
+  const render: Cards['render'] = async (community, saying, rules) => {
+    const last = saying.id === undefined ? undefined : await history.ofAnswer(community, saying.id)
+    return cardOf(saying, question => ask(community, question, rules), await localeOf(community), last)
+  }
 
   /** A platform that fails costs the card, not the answer that it shows. */
   async function tried<T>(attempt: Promise<T | Missing>): Promise<T | Missing> {
@@ -56,7 +72,7 @@ export function createCards({ answers, questions, noticeboard, ask, localeOf, on
   }
 
   async function restore(id: string): Promise<Standing> {
-    const answer = await tried(refreshOne(id, true))
+    const answer = await tried(refreshOne(id))
     if (answer && 'missing' in answer) return { ...nowhere, ...answer }
     if (!answer?.card) return answer ? post(id, answer.place) : nowhere
     const posted = postedOf(answer, answer.card)
@@ -73,8 +89,11 @@ export function createCards({ answers, questions, noticeboard, ask, localeOf, on
     return gone === undefined
   }
 
-  /** `force` edits the message though nothing seems to have changed. Gives the answer as it is then noted. */
-  async function refreshOne(id: string, force: boolean): Promise<StandardAnswer | undefined> {
+  /**
+   * Gives the answer as it is then noted. `putOff` is told until when a card is left that was edited just now; without it
+   * the message is edited at once, though nothing seems to have changed.
+   */
+  async function refreshOne(id: string, putOff?: (until: Date) => void): Promise<StandardAnswer | undefined> {
     const answer = await answers.get(id)
     if (!answer) return undefined
     const reply = await render(answer.community, answer)
@@ -84,21 +103,25 @@ export function createCards({ answers, questions, noticeboard, ask, localeOf, on
     // A card outlives the time for which the questions behind buttons are kept.
     if (canonical !== '') await questions.keep(canonical)
     const reachable = noticeboard.reachable().includes(surfaceOf(answer.place))
-    const edits = force || (reachable && answer.card?.digest !== digestOf(reply))
+    const isOther = !putOff || (reachable && answer.card?.digest !== digestOf(reply))
+    const free_ms = (answer.card?.editedAt?.getTime() ?? Number.NEGATIVE_INFINITY) + pause_ms
+    const waits = putOff !== undefined && isOther && free_ms > clock().getTime()
+    if (waits) putOff(new Date(free_ms))
+    const edits = isOther && !waits
     if (!(answer.card && edits) && canonical === answer.canonical) return answer
 
     const card = edits ? await edited(answer, reply) : answer.card
     const noted = { place: answer.place, canonical, card }
     if (await answers.settle(answer, noted)) return answers.get(id)
     // Changed meanwhile, maybe by one whose newer words this edit has just replaced.
-    return refreshOne(id, true)
+    return refreshOne(id)
   }
 
   /** The card with its new words; undefined where there is none, or none any longer. */
   async function edited(answer: StandardAnswer, reply: Reply): Promise<Card | undefined> {
     if (!answer.card) return undefined
     const outcome = await noticeboard.edit(postedOf(answer, answer.card), reply)
-    return outcome === 'gone' ? undefined : { ...answer.card, digest: digestOf(reply) }
+    return outcome === 'gone' ? undefined : { ...answer.card, digest: digestOf(reply), editedAt: clock() }
   }
 
   return {
@@ -107,11 +130,14 @@ export function createCards({ answers, questions, noticeboard, ask, localeOf, on
     restore,
     takeAway: async answer => void (await takenAway(answer)),
     refresh: async community => {
+      const left: Date[] = []
       for (const { id } of await answers.list(community)) {
         // Each is worked out anew: between them others have their turn.
         await myTurn()
-        await refreshOne(id, false).catch(fault => onFault(fault, 'bringing a card up to date'))
+        const refreshing = refreshOne(id, until => left.push(until))
+        await refreshing.catch(fault => onFault(fault, 'bringing a card up to date'))
       }
+      return left.toSorted((a, b) => a.getTime() - b.getTime())[0]
     },
   }
 }

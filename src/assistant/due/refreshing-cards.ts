@@ -5,7 +5,7 @@ import type { Memory } from '../../memory/memory.ts'
 import type { Cards } from '../cards.ts'
 import type { Doing } from './due-loop.ts'
 
-/** A card is edited as soon as something changes; this mends what failed then, or a crash or a new version left. */
+/** A card is edited as soon as something changes, or a minute after its last edit; this mends what failed then, or a crash or a new version left. */
 const again_ms = 15 * 60_000
 
 const dueOf = (community: string, dueAt: Date): NewDue => ({
@@ -34,8 +34,8 @@ export function refreshingCards(cards: Cards, { answers, due }: Pick<Memory, 'an
       return true
     },
     work: async ({ place: community }, now) => {
-      await cards.refresh(community)
-      return (await hasAny(community)) ? { again: new Date(now.getTime() + again_ms) } : undefined
+      const next = await cards.refresh(community)
+      return (await hasAny(community)) ? { again: next ?? new Date(now.getTime() + again_ms) } : undefined
     },
   }
 }

@@ -48,9 +48,9 @@ const readingRows = [2, 1] as const
 
 /** In reading order: verdict and answer, what was understood, what to look at before the start, cautions, deference. */
 export function shortOf(reply: Reply): readonly ShortLine[] {
-  const { verdict, problem, deference } = reply
+  const { verdict, problem, changed, deference } = reply
   const said = problem ? askedBack(reply) : verdict === 'do not charge' ? refused(reply) : answered(reply)
-  const drafts: readonly Draft[] = [...said, { part: 'deference', ways: [deference] }]
+  const drafts = [...said, ...fixed('standing', ...present([changed])), ...fixed('deference', deference)]
   return fitted(drafts, reply.locale).map(({ part, ways: [text] }) => ({ part, text }))
 }
 

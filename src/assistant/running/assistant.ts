@@ -105,6 +105,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
   const frames = createFrames()
   const myTurn = createTurnstile()
   const repeats = createRepeats(registry)
+  const timed = () => clock?.() ?? new Date()
   const around = keptIn(memory, {
     registry,
     standing,
@@ -113,12 +114,12 @@ export function createAssistant(parts: AssistantParts): Assistant {
     localeFor,
     plan,
     newSeed,
+    clock: timed,
     onFault,
     forgetConversations: person => frames.forget(person),
     once: (...of) => inbox.once(...of),
   })
   const { lookup, cards, localeOf, contextFor } = around
-  const timed = () => clock?.() ?? new Date()
   const redo = (question: string, occasion: Occasion) =>
     dispatch(registry, question, () => contextFor(occasion, clock?.()), onFault, localeFor('.'))
   const inbox = createInbox({ memory, cards, ways, clock: timed, onFault, localeOf, redo })

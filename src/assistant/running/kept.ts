@@ -26,6 +26,7 @@ interface KeptParts {
   readonly localeFor: (mark: DecimalMark) => Locale
   readonly plan: (field: FieldSession, turn: Turn) => Promise<FieldPlan>
   readonly newSeed: () => number
+  readonly clock: () => Date
   readonly forgetConversations: (person: string) => void
   readonly once: Inbox['once']
   readonly onFault: FaultListener
@@ -41,7 +42,7 @@ export interface Around {
 export function keptIn(memory: Memory, parts: KeptParts): Around {
   const { registry, standing, noticeboard, knownRules, localeFor, plan, newSeed, onFault } = parts
   const lookup = () => createLookup(memory, knownRules, onFault)
-  const cards = createCards({ ...memory, noticeboard, onFault, localeOf, ask: askForClub })
+  const cards = createCards({ ...memory, noticeboard, clock: parts.clock, onFault, localeOf, ask: askForClub })
 
   async function localeOf(community: string): Promise<Locale> {
     return localeFor((await lookup().memory.house.rules(community)).decimalMark ?? '.')

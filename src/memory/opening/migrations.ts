@@ -122,4 +122,11 @@ export const migrations: Readonly<Record<string, Migration>> = {
       await db.schema.dropTable('reminders').execute()
     },
   },
+  /** When the card of a standard answer was edited last; empty where it never was. */
+  '012-card-edited': {
+    async up(db) {
+      const column = db.schema.alterTable('answers').addColumn('edited_at', 'text', of => of.notNull().defaultTo(''))
+      await column.execute()
+    },
+  },
 }

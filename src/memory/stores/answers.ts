@@ -95,14 +95,16 @@ const toRow = ({ card, ...answer }: StandardAnswer): Row => ({
 })
 
 /** No card is an empty message. */
-const cardColumns = (card: Card | undefined): Pick<Row, 'message' | 'link' | 'pinned' | 'digest'> => ({
+const cardColumns = (card: Card | undefined): Pick<Row, 'message' | 'link' | 'pinned' | 'digest' | 'edited_at'> => ({
   message: card?.message ?? '',
   link: card?.link ?? '',
   pinned: card?.pinned ? 1 : 0,
   digest: card?.digest ?? '',
+  edited_at: card?.editedAt?.toISOString() ?? '',
 })
 
-function fromRow({ title_key: _, message, link, pinned, digest, ...answer }: Row): StandardAnswer {
+function fromRow({ title_key: _, message, link, pinned, digest, edited_at, ...answer }: Row): StandardAnswer {
   if (message === '') return answer
-  return { ...answer, card: { message, link: link || undefined, pinned: pinned === 1, digest } }
+  const editedAt = edited_at === '' ? undefined : new Date(edited_at)
+  return { ...answer, card: { message, link: link || undefined, pinned: pinned === 1, digest, editedAt } }
 }

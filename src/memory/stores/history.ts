@@ -28,16 +28,12 @@ export function historyMemory(db: Database, memoryIn: (transaction: Database) =>
         return result
       }),
     async latest(community, most) {
-      const rows = await db
-        .selectFrom('changes')
-        .selectAll()
-        .where('community', '=', community)
-        .where('scope', '=', 'community')
-        .orderBy('at', 'desc')
-        .orderBy('id', 'desc')
-        .limit(most)
-        .execute()
-      return rows.map(changeFromRow)
+      return (await sharedBy(db, community).limit(most).execute()).map(changeFromRow)
+    },
+    async ofAnswer(community, answer) {
+      const isOfIt = `%"id":${JSON.stringify(answer)}%`
+      const row = await sharedBy(db, community).where('change', 'like', isOfIt).limit(1).executeTakeFirst()
+      return row && changeFromRow(row)
     },
     async changesOf(person, community) {
       const rows = await changesBy(db, person)
@@ -65,6 +61,16 @@ function risingId(): string {
 
 const scopeOf = (change: Change): NotedChange['scope'] =>
   change.of === 'kit' ? ((change.before ?? change.after)?.owner.scope ?? 'community') : 'community'
+
+/** The latest first. */
+const sharedBy = (db: Database, community: string) =>
+  db
+    .selectFrom('changes')
+    .selectAll()
+    .where('community', '=', community)
+    .where('scope', '=', 'community')
+    .orderBy('at', 'desc')
+    .orderBy('id', 'desc')
 
 export const changesBy = (db: Database, person: string) =>
   db.selectFrom('changes').selectAll().where('person', '=', person)

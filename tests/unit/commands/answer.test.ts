@@ -3,6 +3,7 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { commands as allCommands } from '../../../commands/index.ts'
 import type { Entry } from '../../../src/assistant/command.ts'
+import { linesOf } from '../../../src/assistant/layers/short.ts'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
 import { deferenceIn } from '../../../src/assistant/reply.words.ts'
 import { english } from '../../../src/ground/locale.ts'
@@ -27,11 +28,17 @@ const kitSave = commandNamed('kit save')
 
 const family = [answerSave, answerList, answerShow, answerEdit, answerMove, answerPost, answerRemove]
 const commands = [current, time, kitSave, kitRemove, houseSet, ...family]
-const clock = () => new Date('2031-05-04T10:00:00Z')
+const start = new Date('2031-05-04T10:00:00Z')
+let now = start
+const clock = () => now
+const wait = (seconds: number) => {
+  now = new Date(now.getTime() + seconds * 1000)
+}
 
 let board: FakeBoard
 let asking: Asking
 beforeEach(async () => {
+  now = start
   board = fakeBoard()
   asking = await askingOf(commands, { noticeboard: board.noticeboard, clock })
 })
@@ -41,8 +48,9 @@ afterEach(async () => {
   await asking.memory.close()
 })
 
-/** Asks, and waits until everything that follows from it is done. */
+/** Asks, a good minute after whatever was before, and waits until everything that follows from it is done. */
 async function done(question: string, by: Occasion = moderator) {
+  wait(61)
   const reply = await asking.ask(question, by)
   expect(reply.problem).toBeUndefined()
   await asking.assistant.settled()
@@ -279,6 +287,32 @@ describe('the card is live', () => {
     await done('answer post title: Wren')
     expect(onlyCard().pinned).toBe(true)
     expect(onlyCard().reply.headline).toContain('the rules of this club allow')
+  })
+
+  test('it shows who changed it and when, and no name of whoever is forgotten', async () => {
+    await saveWren()
+    expect(linesOf(onlyCard().reply).at(-2)).toBe('Changed 2031-05-04 10:01 UTC by Odile.')
+    await done('answer edit title: Wren text: Ask Ada.', { ...moderator, asker: { ...moderator.asker, name: 'Ada' } })
+    expect(linesOf(onlyCard().reply).at(-2)).toBe('Changed 2031-05-04 10:02 UTC by Ada.')
+    await asking.memory.members.forget(moderator.asker.id)
+    await done('answer post title: Wren')
+    expect(linesOf(onlyCard().reply).at(-2)).toBe('Changed 2031-05-04 10:02 UTC.')
+  })
+
+  test('it is edited once a minute at most, and then says what holds', async () => {
+    await saveWren()
+    await done('house set chemistry: LiHV rate: 0.5C pinned: change')
+    expect(onlyCard().edits).toBe(1)
+    for (const rate of ['0.6C', '0.7C', '0.8C']) {
+      wait(-60)
+      await done(`house set chemistry: LiHV rate: ${rate} pinned: change`)
+    }
+    const before = onlyCard().reply
+    expect(onlyCard().edits).toBe(1)
+    wait(57)
+    await asking.assistant.strike('cards')
+    expect(onlyCard().edits).toBe(2)
+    expect(onlyCard().reply).not.toEqual(before)
   })
 
   test('unpinned by hand it stays unpinned', async () => {
