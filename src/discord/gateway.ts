@@ -14,7 +14,7 @@ import {
 import type { Surface } from '../assistant/running/assistant.ts'
 import { createInFlight } from '../ground/in-flight.ts'
 import { createLanes } from '../ground/lanes.ts'
-import type { AnsweredMemory } from '../memory/memory.ts'
+import type { AnsweredMemory, HouseMemory } from '../memory/memory.ts'
 import { createAnswerInteraction } from './commands/interactions.ts'
 import { logDifference } from './commands/registration.ts'
 import { createEdits } from './edits.ts'
@@ -32,6 +32,7 @@ import { createRecentIds } from './platform/recent-ids.ts'
 
 export interface DiscordGatewayParts extends DiscordParts {
   readonly answered: AnsweredMemory
+  readonly house: HouseMemory
   readonly token: string
   /** The server whose commands are ours; the application's own where absent. */
   readonly serverId?: string

@@ -7,7 +7,7 @@ import { answeredInPrivate, notReached } from '../assistant/private.words.ts'
 import { amended } from '../assistant/running/amend.ts'
 import type { Assistant } from '../assistant/running/assistant.ts'
 import type { Question } from '../language/sentence/question.ts'
-import type { AnsweredMemory, QuestionMemory } from '../memory/memory.ts'
+import type { AnsweredMemory, HouseMemory, QuestionMemory } from '../memory/memory.ts'
 import type { Log } from '../program/log.ts'
 import type { Compose, Composed } from './messages/compose.ts'
 import { createTellLacked, lackedAs, lackedFor } from './messages/lacking.ts'
@@ -22,6 +22,7 @@ export interface MentionParts {
   readonly assistant: Assistant
   readonly answered: AnsweredMemory
   readonly questions: QuestionMemory
+  readonly house: HouseMemory
   readonly compose: Compose
   readonly replies: Replies
   readonly speaking: Speaking
@@ -54,10 +55,11 @@ export function createMentions({
   compose,
   replies,
   speaking,
+  house,
   log,
 }: MentionParts): Mentions {
   const { vocabulary } = assistant.registry
-  const tellLacked = createTellLacked(speaking, log)
+  const tellLacked = createTellLacked({ speaking, house, log })
 
   async function questionIn(message: Message): Promise<string | Question | undefined> {
     const words = message.content.split(new RegExp(`<@!?${message.client.user.id}>`))

@@ -12,7 +12,7 @@ import { createDiscordGateway } from './gateway.ts'
 export interface DiscordSurfaceParts {
   readonly config: Config
   readonly assistant: Assistant
-  readonly memory: Pick<Memory, 'questions' | 'answered'>
+  readonly memory: Pick<Memory, 'questions' | 'answered' | 'house'>
   readonly draw: Draw
   readonly log: Log
   readonly onClosed: (error: Error) => void
@@ -41,6 +41,7 @@ export function createDiscordSurface({
   const gateway = createDiscordGateway({
     ...parts,
     answered: memory.answered,
+    house: memory.house,
     token: config.DISCORD_TOKEN,
     serverId: config.DISCORD_SERVER_ID,
     shards: config.CHARGEHAND_SHARDS,

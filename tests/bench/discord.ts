@@ -30,6 +30,7 @@ export default async function discord(): Promise<Row[]> {
     assistant,
     questions: memory.questions,
     answered: memory.answered,
+    house: memory.house,
     draw: (chart: Chart) => drawPng(chart),
     log,
     onClosed,

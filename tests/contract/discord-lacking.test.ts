@@ -56,6 +56,17 @@ test('who asked is told in private by name of permission and channel, with the a
   ).toHaveLength(1)
 })
 
+test('moderators are told in the channel that they chose for it', async () => {
+  const rule = { rule: 'moderatorsRoom', value: `discord:${channelId}` } as const
+  await room().memory.house.change('discord:700000000000000003', [rule])
+  ask('bench pack: 1S 300 LiPo', { channel: bareChannelId })
+  await until([
+    [inPrivate, embeds],
+    [channelId, embeds],
+    [inPrivate, answer],
+  ])
+})
+
 test('where they are closed to us, words alone go to the channel', async () => {
   room().discord.denied.direct = 50007
   ask('bench pack: 1S 300 LiPo', { channel: bareChannelId })

@@ -56,6 +56,7 @@ export async function openDiscordRoom({ commands = [], ...rules }: RoomRules = {
     assistant,
     questions: memory.questions,
     answered: memory.answered,
+    house: memory.house,
     draw: async () => picture,
     log,
     onClosed: (error: Error) => log.fatal(error.message),

@@ -3,7 +3,9 @@
 import { DiscordAPIError, type Guild, type Message, type PermissionsString } from 'discord.js'
 import { moderatorCanChange } from '../../assistant/private.words.ts'
 import type { Locale } from '../../ground/locale.ts'
+import { present } from '../../ground/present.ts'
 import { createSeldom } from '../../ground/seldom.ts'
+import type { HouseMemory } from '../../memory/memory.ts'
 import type { Log } from '../../program/log.ts'
 import { describeFault, noAccess, noHistory, noPermission } from '../platform/faults.ts'
 import { idOf } from '../platform/occasion.ts'
@@ -37,9 +39,15 @@ export function lackedAs(error: unknown): readonly PermissionsString[] {
   return [permission]
 }
 
+export interface LackingParts {
+  readonly speaking: Speaking
+  readonly house: HouseMemory
+  readonly log: Log
+}
+
 export type TellLacked = (message: Message<true>, lacked: readonly PermissionsString[], locale: Locale) => Promise<void>
 
-export function createTellLacked(speaking: Speaking, log: Log): TellLacked {
+export function createTellLacked({ speaking, house, log }: LackingParts): TellLacked {
   const isNewsForModerators = createSeldom(day_ms, Date.now)
   const isNewsForAsker = createSeldom(asker_ms, Date.now)
 
@@ -58,15 +66,19 @@ export function createTellLacked(speaking: Speaking, log: Log): TellLacked {
     }
     if (!isNewsForModerators(what)) return
     log.warn({ channel: channel.id, lacked }, 'permissions are missing to answer')
-    await tellModerators(guild, { key: `${id} moderators`, message: renderText(said) })
+    const telling = tellModerators(guild, { key: `${id} moderators`, message: renderText(said) })
+    await telling.catch(error => log.error({ error: describeFault(error) }, 'moderators were not told'))
   }
 
-  /** In the channel where Discord itself tells them things, else their owner. */
-  async function tellModerators({ publicUpdatesChannelId: updates, ownerId }: Guild, words: Words) {
-    try {
-      if (updates) return await speaking.inChannel(idOf(updates), words)
-    } catch (error) {
-      log.info({ error: describeFault(error) }, 'the channel for moderators is closed to us')
+  /** In the channel that they chose, or where Discord itself tells them things, else their owner. */
+  async function tellModerators({ id, publicUpdatesChannelId: updates, ownerId }: Guild, words: Words) {
+    const { moderatorsRoom } = await house.rules(idOf(id))
+    for (const channel of present([moderatorsRoom, updates === null ? undefined : idOf(updates)])) {
+      try {
+        return await speaking.inChannel(channel, words)
+      } catch (error) {
+        log.info({ error: describeFault(error) }, 'a channel for moderators is closed to us')
+      }
     }
     return speaking.alone(idOf(ownerId), words)
   }

@@ -11,6 +11,7 @@ const { assistant, memory } = await askingOf([])
 const gateway = createDiscordGateway({
   assistant,
   answered: memory.answered,
+  house: memory.house,
   questions: memory.questions,
   draw: async () => Buffer.alloc(0),
   log: createLog('warn'),
