@@ -10,12 +10,13 @@ export const heaviness = (verdict: Verdict | undefined): number => verdicts.inde
 
 /** The heavier verdict and the cautions of both; figures and working of the reply come after the answer's own. */
 export function handingOn(answer: Answer, reply: Reply): Answer {
-  const { figures = [], working = [], assumed = [], alsoAssumed = [], cautions, verdict } = answer
+  const { figures = [], working = [], assumed = [], alsoAssumed = [], reasons = [], cautions, verdict } = answer
+  const { reasons: others = [] } = reply
   const isSaid = (key: string) => reply.cautions.some(caution => caution.key === key)
   return {
     ...answer,
     verdict: heaviness(verdict) > heaviness(reply.verdict) ? verdict : reply.verdict,
-    reasons: [...(answer.reasons ?? []), ...(reply.reasons ?? [])],
+    reasons: [...reasons, ...others],
     figures: [...figures, ...reply.figures],
     working: [...working, ...reply.working],
     assumed: [...assumed, ...reply.assumed],

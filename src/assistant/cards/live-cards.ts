@@ -2,13 +2,14 @@
 
 import { randomUUID } from 'node:crypto'
 import type { Locale } from '../../ground/locale.ts'
+import { present } from '../../ground/present.ts'
 import { joined } from '../../ground/text.ts'
+import { createTurnstile } from '../../ground/turnstile.ts'
 import type { HistoryMemory, HouseRules, QuestionMemory } from '../../memory/memory.ts'
 import type { AnswerMemory, Card, StandardAnswer } from '../../memory/standard-answer.ts'
 import type { Cards, Standing } from '../cards.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import type { Reply } from '../reply.ts'
-import { createTurnstile } from '../turnstile.ts'
 import { cardOf, digestOf } from './card.ts'
 import { leftBehind, notTaken } from './cards.words.ts'
 import { type Missing, type Noticeboards, type Posted, surfaceOf } from './noticeboard.ts'
@@ -146,7 +147,7 @@ const nowhere: Standing = { posted: false, pinned: false }
 
 /** `isAlone` is false where the card that stood elsewhere is still there. */
 function standing({ link }: Posted, pinning: 'pinned' | Missing, isAlone = true): Standing {
-  const missing = [...(pinning === 'pinned' ? [] : [pinning.missing]), ...(isAlone ? [] : [leftBehind])]
+  const missing = present([pinning === 'pinned' ? undefined : pinning.missing, isAlone ? undefined : leftBehind])
   return {
     posted: true,
     pinned: pinning === 'pinned',

@@ -6,14 +6,14 @@ import { planField } from '../../charging/plan/plan.ts'
 import { createInFlight } from '../../ground/in-flight.ts'
 import { english, type Locale } from '../../ground/locale.ts'
 import type { DecimalMark } from '../../ground/show.ts'
-import { createFrames, type Offer } from '../../language/frames/frame.ts'
+import { createTurnstile } from '../../ground/turnstile.ts'
+import { createFrames } from '../../language/frames/frame.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { Memory } from '../../memory/memory.ts'
 import type { Conversation } from '../asking/around.ts'
 import { dispatch } from '../asking/dispatch.ts'
 import { lateness, saidLate } from '../asking/late.ts'
 import { createNoticeboards, type Noticeboards } from '../cards/noticeboard.ts'
-import { withClubFacts } from '../club-facts.ts'
 import type { Entry } from '../command.ts'
 import { createDueLoop, type DueLoop } from '../due/due-loop.ts'
 import { forgetting } from '../due/forgetting.ts'
@@ -21,16 +21,17 @@ import { givingReminders } from '../due/giving-reminders.ts'
 import { createInbox, type Way, type Ways } from '../due/inbox.ts'
 import { refreshingCards } from '../due/refreshing-cards.ts'
 import type { FaultListener } from '../fault-listener.ts'
+import { withClubFacts } from '../layers/club-facts.ts'
 import type { KnownRules, Lookup } from '../lookup.ts'
 import { createAlerts } from '../moderating/alerts.ts'
 import type { Occasion, SurfaceName, Turn } from '../occasion.ts'
 import { createRegistry, type Registry } from '../registry.ts'
 import type { Reply } from '../reply.ts'
 import { standingWords } from '../reply.words.ts'
-import { createTurnstile } from '../turnstile.ts'
 import { type Complete, completerOf, type Suggest } from './completing.ts'
 import { keptIn } from './kept.ts'
 import { createRepeats } from './repeats.ts'
+import { offersOf, picked, talkIn } from './talk.ts'
 
 /** What is due is done by its loop. */
 export interface Assistant extends DueLoop {
@@ -79,19 +80,6 @@ export interface AssistantParts {
   /** English where absent. */
   readonly localeFor?: (mark: DecimalMark) => Locale
 }
-
-const barely = (typed: string): string => typed.replace(/^[\s#(]+|[\s).!?:]+$/g, '').toLowerCase()
-
-/** The question that a number picks of the choices that were shown, or its label of what else was; else what was typed. */
-const picked = (typed: string, offered: readonly Offer[]): string =>
-  offered.find(({ as }) => as === barely(typed))?.question ?? typed
-
-/** "Next: The C-rate" is picked by "next". */
-const offersOf = ({ followUps, problem }: Reply): readonly Offer[] =>
-  followUps.flatMap(({ label, question }, at) => {
-    const name = label.replace(/:.*$/, '')
-    return (problem ? [String(at + 1), name] : [name]).map(one => ({ as: barely(one), question }))
-  })
 
 const anySeed = (): number => randomInt(2 ** 31)
 
@@ -143,12 +131,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
     const [asker, place] = [occasion.asker.id, occasion.place.id]
     const now = clock?.()
     const now_ms = (now ?? new Date()).getTime()
-    const conversation: Conversation = {
-      talk: frames.get(asker, place, now_ms),
-      keep: frame => frames.set(asker, place, { frame, about: undefined }, now_ms),
-      keepAbout: about => frames.set(asker, place, { about }, now_ms),
-      keepTold: told => frames.set(asker, place, { told }, now_ms),
-    }
+    const conversation = talkIn(frames, asker, place, now_ms)
     const { offered, refused: before } = conversation.talk
     const looked = lookup()
     const asked = typeof question === 'string' ? picked(question, offered) : question
@@ -175,24 +158,24 @@ export function createAssistant(parts: AssistantParts): Assistant {
     return pointing(reply, occasion, looked)
   }
 
+  const soon = (work: Promise<unknown>, doing: string): void =>
+    background.add(work.then(undefined, fault => onFault(fault, doing)))
+
   function alertSoon(occasion: Occasion, { tells = [] }: Reply): void {
     if (tells.length === 0) return
-    const work = alerts.tell(occasion, tells).then(
-      () => loop.strike('alert'),
-      fault => onFault(fault, 'telling moderators'),
+    soon(
+      alerts.tell(occasion, tells).then(() => loop.strike('alert')),
+      'telling moderators',
     )
-    background.add(work)
   }
 
   function refreshSoon(community: string): void {
     // Its rules may be those that changed: they are known anew, should the memory go away next.
-    const work = localeOf(community)
-      .then(() => refreshing.soon(community, timed))
-      .then(
-        isDue => (isDue ? loop.strike('cards') : undefined),
-        fault => onFault(fault, 'bringing cards up to date'),
-      )
-    background.add(work)
+    const work = localeOf(community).then(() => refreshing.soon(community, timed))
+    soon(
+      work.then(isDue => (isDue ? loop.strike('cards') : undefined)),
+      'bringing cards up to date',
+    )
   }
 
   /** The reply, with the standard answer to the same question where the community has one. */

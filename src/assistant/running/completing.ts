@@ -1,5 +1,6 @@
 // What an option may go on with, as somebody types it.
 
+import { present } from '../../ground/present.ts'
 import type { Frame } from '../../language/frames/frame.ts'
 import type { Memory } from '../../memory/memory.ts'
 import { titleKind, titlesStartingWith } from '../cards/title.ts'
@@ -66,5 +67,5 @@ export function completerOf(parts: CompletingParts): { readonly complete: Comple
 function packsIn(frame: Frame | undefined): readonly string[] {
   if (!frame) return []
   const { pack } = frame.question.options
-  return [...new Set([...(pack === undefined ? [] : [pack]), ...packsIn(frame.before)])]
+  return [...new Set(present([pack, ...packsIn(frame.before)]))]
 }

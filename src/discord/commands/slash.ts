@@ -42,6 +42,7 @@ export function slashCommands(commands: readonly Entry[], locale: Locale, table 
   const families = Map.groupBy(commands, ({ name }) => shelfOf(name).family)
   const menu = [...families].map(([name, members]): SlashCommand => {
     const only = members.find(member => shelfOf(member.name).sub === undefined)
+    const where = isOfClub(name) ? inClubs : everywhere
     if (only && members.length > 1) throw new Error(`"${name}" is both a command and a family of commands`)
     return {
       type: ApplicationCommandType.ChatInput,
@@ -51,7 +52,7 @@ export function slashCommands(commands: readonly Entry[], locale: Locale, table 
         table,
       ),
       options: only ? optionsOf(only, locale, table) : members.map(member => subcommand(member, locale, table)),
-      ...(isOfClub(name) ? inClubs : everywhere),
+      ...where,
     }
   })
   return [...menu, asking(locale, table)]

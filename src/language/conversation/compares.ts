@@ -37,5 +37,8 @@ const isStart = ({ kind, cue }: Candidate): boolean => kind === 'state' && (cue 
 function likewise({ current, from, ...others }: Kept, pack: string): Kept {
   const isUsual = attempt(() => Number.parseFloat(current ?? '') === readPack(pack).value.capacity_Ah)
   const isOfCells = from !== undefined && !from.endsWith('pack')
-  return { ...others, ...(current !== undefined && !isUsual && { current }), ...(isOfCells && { from }) }
+  const kept: Record<string, string> = { ...others }
+  if (current !== undefined && !isUsual) kept.current = current
+  if (isOfCells) kept.from = from
+  return kept
 }

@@ -1,10 +1,11 @@
 // Dangers that a text tells in words, whatever else it asks.
 
-import { type Danger, emergencies, dangers as rows } from '../../charging/situation/dangers.ts'
+import { type Danger, emergencies } from '../../charging/situation/dangers.ts'
 import { glossed } from '../tongues/gloss.ts'
 import { isReadInPart, languageOf } from '../tongues/tongue.ts'
 import type { Evidence } from './engine/evidence.ts'
 import type { Marked } from './engine/matcher.ts'
+import { isOfThePack } from './of-the-pack.ts'
 import { featuresOf } from './opinion/features.ts'
 import { judged, type Opinion, opinionOf, readWeights } from './opinion/opinion.ts'
 import { conceptNumbers, lexicon, ready } from './reader.ts'
@@ -174,36 +175,6 @@ const likeliest = (of: readonly Share[], also: number): readonly Danger[] =>
 
 /** What rules alone decide. */
 const isEmergency = ({ danger }: Evidence): boolean => emergencies.includes(danger)
-
-const packWords: ReadonlySet<string> = new Set('lipo lihv life pack packs battery batteries cell akku'.split(' '))
-const ofOne: ReadonlySet<string> = new Set('my a an the this that our his her one these own'.split(' '))
-const parts: ReadonlySet<string> = new Set('in into on of from'.split(' '))
-const mostBetween = 6
-const links: ReadonlySet<string> = new Set('is are has got looks feels a bit very all now little gone went'.split(' '))
-
-/** "My puffed 4S", "my pack is puffed": a word for what lasts, right beside the pack itself, needs no second opinion. */
-function isOfThePack({ danger, tells }: Evidence, { words }: Marked): boolean {
-  const isPack = (at: number) =>
-    packWords.has(words[at]?.w ?? '') || (words[at]?.value !== undefined && words[at + 1]?.w === 's')
-  const isOne = (at: number) => ofOne.has(words[at]?.w ?? '')
-  const isSaidOf = (from: number) => {
-    let at = from
-    while (at > from - 4 && words[at]?.cut === 0 && links.has(words[at - 1]?.w ?? '')) at -= 1
-    return at < from && words[at]?.cut === 0 && packWords.has(words[at - 1]?.w ?? '') && isOne(at - 2)
-  }
-  // "A dent of 3 mm in my 4S".
-  const isIn = (at: number) => parts.has(words[at]?.w ?? '') && isOne(at + 1) && isPack(at + 2)
-  const isInOne = (from: number) => {
-    let at = from
-    while (at < from + mostBetween && words[at + 1]?.cut === 0 && !isIn(at)) at += 1
-    return isIn(at)
-  }
-  const holds = ({ from, to }: { readonly from: number; readonly to: number }) =>
-    isOne(from - 1)
-      ? isPack(to) || (packWords.has(words[from]?.w ?? '') && to - from <= 4)
-      : isSaidOf(from) || isInOne(from)
-  return rows[danger].stays === 'lasts' && tells.some(holds)
-}
 
 /** Where the rules have a clue of it, else the whole. */
 function spanOf(danger: Danger, evidence: readonly Evidence[], { words }: Marked): Span {

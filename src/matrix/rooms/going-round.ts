@@ -39,7 +39,8 @@ export function createGoingRound(now_ms: () => number = Date.now): GoingRound {
       // What was said before our answer was seen is none to it.
       if (!talk || at_ms < talk.answeredAt_ms) return false
       const exchange = JSON.stringify([talk.answer, words])
-      const times = [...(talk.exchanges.get(exchange) ?? []), at_ms].filter(time => time > now_ms() - within_ms)
+      const before = talk.exchanges.get(exchange) ?? []
+      const times = [...before, at_ms].filter(time => time > now_ms() - within_ms)
       const exchanges = bounded(new Map([...talk.exchanges, [exchange, times]]), mostExchanges)
       talks.set(key, { ...talk, exchanges })
       return times.length > mostTimes

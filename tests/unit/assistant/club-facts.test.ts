@@ -2,8 +2,8 @@
 
 import { describe, expect, test } from 'vitest'
 import { dangerReply, urgentReply } from '../../../src/assistant/asking/danger-first.ts'
-import { withClubFacts } from '../../../src/assistant/club-facts.ts'
 import { usedBy } from '../../../src/assistant/layers/budget.ts'
+import { withClubFacts } from '../../../src/assistant/layers/club-facts.ts'
 import { linesOf } from '../../../src/assistant/layers/short.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { type Danger, dangers } from '../../../src/charging/situation/dangers.ts'

@@ -1,11 +1,11 @@
 // What a club tells of itself, put where an answer needs it: whom to call and where one is, and where a battery goes.
 
-import type { RuleKey } from '../charging/envelope/judge.ts'
-import { emergencies } from '../charging/situation/dangers.ts'
-import { joined } from '../ground/text.ts'
-import type { HouseRules } from '../memory/memory.ts'
+import type { RuleKey } from '../../charging/envelope/judge.ts'
+import { emergencies } from '../../charging/situation/dangers.ts'
+import { joined } from '../../ground/text.ts'
+import type { HouseRules } from '../../memory/memory.ts'
+import type { NonEmpty, Reply } from '../reply.ts'
 import { callWords, handInWords } from './club-facts.words.ts'
-import type { NonEmpty, Reply } from './reply.ts'
 
 /** Of these the pack is handed in, or may have to be. */
 const handedIn: readonly RuleKey[] = [

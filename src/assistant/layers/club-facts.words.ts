@@ -1,9 +1,9 @@
 // Whom to call at this club and from where, and where it hands in batteries.
 
-import type { Locale } from '../ground/locale.ts'
-import { present } from '../ground/present.ts'
-import { joined, type Text } from '../ground/text.ts'
-import type { HouseRules } from '../memory/memory.ts'
+import type { Locale } from '../../ground/locale.ts'
+import { present } from '../../ground/present.ts'
+import { joined, type Text } from '../../ground/text.ts'
+import type { HouseRules } from '../../memory/memory.ts'
 
 export function callWords({ emergencyNumber, fieldAddress }: HouseRules, { say, own }: Locale): Text | undefined {
   const said = present([
