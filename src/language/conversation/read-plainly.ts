@@ -68,7 +68,11 @@ export function readPlainly(
   const shareOf = (intent: string | undefined) => ranked.find(one => one.intent === intent)?.share ?? 0
   const isChange = frame !== undefined && shareOf('amend') >= surelyChange
   const [first] = found
-  const other = isChange && (first?.score ?? 0) < leastScore ? elsewhere(values, vocabulary, lent) : undefined
+  // What surely changes what was asked before, and fits nothing, is no other question.
+  const isFar = (one: Choice | undefined) =>
+    isChange && one !== follows && shareOf(one?.intent) < faintest && one?.intent !== frame.question.command
+  const isWeak = (first?.score ?? 0) < leastScore || isFar(first)
+  const other = isChange && isWeak ? elsewhere(values, vocabulary, lent) : undefined
   const best = other ?? judgedAt(text, values, first, vocabulary) ?? first
   const share = best === follows ? 1 : shareOf(best?.intent)
   const understanding = understandingOf(text, best, share, values, accounted)
@@ -78,9 +82,7 @@ export function readPlainly(
   const isOpen = best?.fitted?.missing !== undefined || vocabulary.some(one => one.changes && one.name === best?.intent)
   if (!follows && isOpen && !isBarePack(text, values) && isOnlyValues(text, values))
     return { kind: 'unclear', near, understanding }
-  // What surely changes what was asked before, and fits nothing, is no other question.
-  const isFaint =
-    isChange && best !== follows && best !== other && share < faintest && best?.intent !== frame.question.command
+  const isFaint = best !== other && isFar(best)
   const isIdle = !frame && values.length === 0 && share < leastIdle && countOf(text) <= fewest
   const isClear = best !== undefined && best.score >= leastScore && !isFaint && !isIdle
   // "Mine is 50 degrees" tells of a pack, and sets no rule.
