@@ -1,6 +1,7 @@
 // Answers a message that speaks to us: one that mentions us, a direct one, or a reply that amends our answer.
 
 import { type Message, MessageType, type PermissionsString } from 'discord.js'
+import { marksWrong } from '../assistant/moderating/marking.ts'
 import type { Occasion } from '../assistant/occasion.ts'
 import { isPersonal } from '../assistant/personal.ts'
 import { answeredInPrivate, notReached } from '../assistant/private.words.ts'
@@ -99,11 +100,20 @@ export function createMentions({
   const giveAlone = async (occasion: Occasion, way: MessageWay, answer: Composed) =>
     replies.giveAlone(occasion, way, await compose.forAsker(answer, occasion))
 
+  /** A moderator's reply to an answer of ours. */
+  async function isMarking(said: Said): Promise<boolean> {
+    const { content, client, reference } = said.message
+    const words = content.replace(new RegExp(`<@!?${client.user.id}>`), '')
+    if (!marksWrong(words) || reference?.messageId === undefined) return false
+    return assistant.markWrong(occasionOf(said, wayOf(said.message)), idOf(reference.messageId))
+  }
+
   return {
     questionIn,
     answer,
     give,
     async hear(said) {
+      if (await isMarking(said)) return
       const question = await questionIn(said.message)
       if (question !== undefined) await answer(said, question)
     },

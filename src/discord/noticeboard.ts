@@ -15,12 +15,14 @@ import type { QuestionMemory } from '../memory/memory.ts'
 import { questionsBehind } from './messages/buttons.ts'
 import { keepQuestions } from './messages/compose.ts'
 import { type Rendered, renderReply } from './messages/render.ts'
+import { struck } from './messages/struck.ts'
 import { gone, may, pinsFull } from './noticeboard.words.ts'
 import {
   closedToUs,
   isGone,
   noAccess,
   noPermission,
+  notOurs,
   onceMore,
   unknownChannel,
   unknownMessage,
@@ -40,10 +42,10 @@ const request_ms = 10_000
 
 /** Names the member whom a notice is for, so that it rings, and what it links to. */
 const calling = (
-  person: string | undefined,
+  people: readonly string[],
   links: readonly string[],
 ): Pick<RESTPostAPIChannelMessageJSONBody, 'content' | 'allowed_mentions'> => {
-  const users = person === undefined ? [] : [snowflake(person)]
+  const users = people.map(snowflake)
   const content = [...users.map(user => `<@${user}>`), ...links].join('\n')
   return content === '' ? {} : { content, allowed_mentions: { users } }
 }
@@ -56,7 +58,13 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
     return renderReply(reply, { view: 'brief', ids, pictures: [] })
   }
 
-  async function post(place: string, { reply, key, calls, links = [] }: Notice): Promise<Posted | Missing> {
+  async function linkTo(channelId: string): Promise<string> {
+    const channel = (await rest.get(Routes.channel(channelId))) as APIChannel
+    const server = ('guild_id' in channel && channel.guild_id) || '@me'
+    return `https://discord.com/channels/${server}/${channelId}`
+  }
+
+  async function post(place: string, { reply, key, calls = [], links = [] }: Notice): Promise<Posted | Missing> {
     const channelId = snowflake(place)
     const body: RESTPostAPIChannelMessageJSONBody = {
       ...(await rendered(reply)),
@@ -66,10 +74,9 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
     }
     return orMissing(
       async () => {
-        const channel = (await rest.get(Routes.channel(channelId))) as APIChannel
+        const link = await linkTo(channelId)
         const sent = (await onceMore(() => rest.post(Routes.channelMessages(channelId), { body }))) as APIMessage
-        const server = ('guild_id' in channel && channel.guild_id) || '@me'
-        return { place, message: idOf(sent.id), link: `https://discord.com/channels/${server}/${channelId}/${sent.id}` }
+        return { place, message: idOf(sent.id), link: `${link}/${sent.id}` }
       },
       { [unknownChannel]: gone.channel, [noAccess]: may.view, [noPermission]: may.write, [closedToUs]: may.direct },
     )
@@ -98,6 +105,22 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
         },
         { [unknownMessage]: gone.card, [tooManyPins]: pinsFull, [noAccess]: may.view, [noPermission]: may.pin },
       ),
+    strike: async ({ place, message }, why) => {
+      const [channelId, id] = [snowflake(place), snowflake(message)]
+      const route = Routes.channelMessage(channelId, id)
+      try {
+        const { embeds, interaction_metadata } = (await rest.get(route)) as APIMessage
+        const body = { embeds: struck(embeds, why), components: [], attachments: [] }
+        await onceMore(() => rest.patch(route, { body }))
+        return {
+          link: `${await linkTo(channelId)}/${id}`,
+          asker: interaction_metadata && idOf(interaction_metadata.user.id),
+        }
+      } catch (error) {
+        if (isGone(error) || (error instanceof DiscordAPIError && error.code === notOurs)) return 'gone'
+        throw error
+      }
+    },
     remove: async ({ place, message }) => {
       try {
         await rest.delete(Routes.channelMessage(snowflake(place), snowflake(message)))

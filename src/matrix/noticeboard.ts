@@ -11,6 +11,7 @@ import { idOf, matrixIdOf } from './client/occasion.ts'
 import { missingPermission } from './client/room-facts.ts'
 import { editContent } from './messages/content.ts'
 import { type Rendered, renderReply, withLinks } from './messages/render.ts'
+import { struck } from './messages/struck.ts'
 import { leftRoom, noDirectRoom } from './noticeboard.words.ts'
 import type { MatrixSurface } from './surface.ts'
 
@@ -36,7 +37,7 @@ export function createMatrixNoticeboard(open: MatrixSurface['session']): Noticeb
     if (missing !== undefined) return { missing }
     const content = {
       ...withLinks(rendered(reply), links),
-      'm.mentions': calls === undefined ? {} : { user_ids: [matrixIdOf(calls)] },
+      'm.mentions': calls === undefined ? {} : { user_ids: calls.map(matrixIdOf) },
     }
     const eventId = await sender.send(roomId, 'm.room.message', content, key)
     return { place, message: idOf(eventId), link: linkTo(client, roomId, eventId) }
@@ -75,6 +76,19 @@ export function createMatrixNoticeboard(open: MatrixSurface['session']): Noticeb
       const eventId = matrixIdOf(message)
       await changePins(roomId, pins => (pins.includes(eventId) ? pins : [...pins, eventId]))
       return 'pinned'
+    },
+    strike: async ({ place, message }, why) => {
+      const { client, sender } = session()
+      const [roomId, eventId] = [matrixIdOf(place), matrixIdOf(message)]
+      const room = joinedRoom(client, roomId)
+      if (!room || !(await isThere(client, roomId, eventId))) return 'gone'
+      const answer =
+        room.findEventById(eventId) ?? client.getEventMapper()(await client.fetchRoomEvent(roomId, eventId))
+      await client.decryptEventIfNeeded(answer)
+      if (answer.getSender() !== client.getUserId()) return 'gone'
+      const content = editContent(struck(answer, why), eventId)
+      await sender.send(roomId, 'm.room.message', content, `${eventId} struck`)
+      return { link: linkTo(client, roomId, eventId) }
     },
     remove: async ({ place, message }) => {
       const { client } = session()

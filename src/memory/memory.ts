@@ -40,6 +40,8 @@ export interface AnsweredMemory {
   record(answered: AnsweredQuestion): Promise<void>
   byQuestion(questionMessage: string): Promise<AnsweredQuestion | undefined>
   byAnswer(answerMessage: string): Promise<AnsweredQuestion | undefined>
+  /** Who has tapped on the answer: each tap is recorded with the answer's id, a # and its own. */
+  readersOf(answerMessage: string): Promise<readonly string[]>
 }
 
 export type KitKind = 'pack' | 'charger' | 'source'

@@ -21,6 +21,7 @@ export function createRoomNoticeboard(print: (heading: Text, reply: Reply) => vo
       return 'edited'
     },
     pin: async () => 'pinned',
+    strike: async () => 'gone',
     remove: async () => {},
     direct: async (_, { reply }) => {
       print(headings(reply.locale).reminder, reply)

@@ -71,7 +71,7 @@ test('a card is posted once for its key, calls nobody, and has a link and button
 })
 
 test('a reminder calls its person and nobody else', async () => {
-  await board.post(place, { reply: reply('Check @everyone.'), key: 'two', calls: `discord:${wim}` })
+  await board.post(place, { reply: reply('Check @everyone.'), key: 'two', calls: [`discord:${wim}`] })
   const { body } = only()
   expect(body.content).toBe(`<@${wim}>`)
   expect(body.allowed_mentions).toEqual({ users: [wim] })
@@ -82,6 +82,21 @@ test('a link stands where it can be followed, and calls nobody', async () => {
   await board.post(place, { reply: reply('EMERGENCY'), key: 'three', links: [link] })
   expect(only().body.content).toBe(link)
   expect(only().body.allowed_mentions).toEqual({ users: [] })
+})
+
+test('an answer is struck line by line under why, without buttons; what is gone or of others is left', async () => {
+  const card = await posted()
+  const why = english('.').own('WRONG: do not act on it.')
+  expect(await board.strike(card, why)).toMatchObject({ link: card.link })
+  const { body } = only()
+  const [head, first, second] = body.embeds[0].description.split('\n')
+  expect(head).toBe('**WRONG: do not act on it.**')
+  expect([first, second]).toEqual([expect.stringMatching(/^~~\*\*GO .*~~$/), expect.stringMatching(/^~~.*~~$/)])
+  expect(body.components).toEqual([])
+  discord.others.add(card.message.replace('discord:', ''))
+  expect(await board.strike(card, why)).toBe('gone')
+  await board.remove(card)
+  expect(await board.strike(card, why)).toBe('gone')
 })
 
 test('it is pinned, edited in place with its pin, and taken away', async () => {
@@ -128,7 +143,7 @@ test('a refusal that we do not know rejects', async () => {
 })
 
 test('a direct message goes to the person, or says that they are closed', async () => {
-  const notice = { reply: reply('Check the charge.'), key: 'five', calls: `discord:${wim}` }
+  const notice = { reply: reply('Check the charge.'), key: 'five', calls: [`discord:${wim}`] }
   expect(await board.direct(`discord:${wim}`, notice)).toBe('sent')
   expect(only().channel).toBe(`9${wim}`)
   discord.denied.direct = 50007

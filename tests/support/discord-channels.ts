@@ -37,6 +37,8 @@ export interface ChannelRules {
 
 export interface Channels {
   readonly messages: FakeMessage[]
+  /** Messages of other people. */
+  readonly others: Set<string>
   /** The code with which a kind of request is refused, as Discord's `code` in a 403. */
   readonly denied: { see?: number; write?: number; pin?: number; direct?: number }
   /** Undefined where the request is none of channels. */
@@ -47,6 +49,7 @@ export interface Channels {
 export function createChannels({ server, isChannel, refuse, judging = true }: ChannelRules): Channels {
   const messages: FakeMessage[] = []
   const denied: Channels['denied'] = {}
+  const others: Channels['others'] = new Set()
   const direct = new Set<string>()
   const nonces = new Map<string, Json>()
 
@@ -84,6 +87,7 @@ export function createChannels({ server, isChannel, refuse, judging = true }: Ch
 
   return {
     messages,
+    others,
     denied,
     route: (what, arrived) => {
       const match = (pattern: RegExp) => pattern.exec(what)?.slice(1) as string[] | undefined
@@ -111,6 +115,9 @@ export function createChannels({ server, isChannel, refuse, judging = true }: Ch
         message.pinned = true
         return [204]
       }
+      // https://docs.discord.com/developers/topics/opcodes-and-status-codes#json
+      if (method === 'PATCH' && others.has(id))
+        return forbidden(50005, 'Cannot edit a message authored by another user')
       if (method === 'PATCH') return edit(message, arrived)
       if (method === 'GET') return [200, { id, channel_id: channel, ...message.body }]
       if (method !== 'DELETE') return undefined

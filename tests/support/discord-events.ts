@@ -179,9 +179,9 @@ export const slash = (
 export const typing = (command: string, option: string, text: string): Interaction =>
   interaction(4, commandData(command, [{ name: option, value: text, focused: true }]), {})
 
-export const press = (customId: string, where: Where & { ephemeral?: boolean } = {}): Interaction => ({
+export const press = (customId: string, where: Where & { ephemeral?: boolean; on?: string } = {}): Interaction => ({
   ...interaction(3, { custom_id: customId, component_type: 2 }, where),
-  message: { id: newId(), flags: where.ephemeral ? 64 : 0 },
+  message: { id: where.on ?? newId(), flags: where.ephemeral ? 64 : 0 },
 })
 
 export const mentionOfBot = `<@${botId}>`

@@ -2,9 +2,11 @@
 
 import { Writable } from 'node:stream'
 import { pino } from 'pino'
+import { createNoticeboards } from '../../src/assistant/cards/noticeboard.ts'
 import type { Entry } from '../../src/assistant/command.ts'
 import { type Assistant, createAssistant } from '../../src/assistant/running/assistant.ts'
 import { createDiscordGateway } from '../../src/discord/gateway.ts'
+import { createDiscordNoticeboard } from '../../src/discord/noticeboard.ts'
 import type { Memory } from '../../src/memory/memory.ts'
 import type { Log } from '../../src/program/log.ts'
 import { bench, trayAdd, trayList } from './discord-commands.ts'
@@ -47,9 +49,12 @@ export async function openDiscordRoom({ commands = [], ...rules }: RoomRules = {
   const discord = await startFakeDiscord(rules)
   const memory = await openTestMemory()
   const { log, text } = keptLog()
+  const noticeboard = createNoticeboards()
+  noticeboard.add('discord', createDiscordNoticeboard({ ...discord, questions: memory.questions }))
   const assistant = createAssistant({
     commands: [bench, trayAdd, trayList, ...commands],
     memory,
+    noticeboard,
     onFault: (_, reference) => log.error({ reference }, 'fault'),
   })
   const parts = () => ({

@@ -4,7 +4,7 @@ import { createServer } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import { type Answered, type Channels, createChannels } from './discord-channels.ts'
 
-export interface FakeChannels extends Pick<Channels, 'messages' | 'denied'> {
+export interface FakeChannels extends Pick<Channels, 'messages' | 'others' | 'denied'> {
   readonly api: string
   readonly token: string
   /** Requests that are no part of Discord, or that broke its rules. */
@@ -20,7 +20,7 @@ export async function startFakeChannels(server: string, channels: readonly strin
     refused.push(message)
     return [status, { code, message }]
   }
-  const { messages, denied, route } = createChannels({ server, isChannel: id => channels.includes(id), refuse })
+  const { messages, others, denied, route } = createChannels({ server, isChannel: id => channels.includes(id), refuse })
 
   const http = createServer(async (request, response) => {
     const path = (request.url ?? '').replace('/api/v10', '')
@@ -43,6 +43,7 @@ export async function startFakeChannels(server: string, channels: readonly strin
     api: `http://127.0.0.1:${(http.address() as AddressInfo).port}/api`,
     token,
     messages,
+    others,
     refused,
     denied,
     close: () =>

@@ -14,6 +14,7 @@ export interface Standing {
   reply: Reply
   pinned: boolean
   edits: number
+  struck?: string
 }
 
 export interface FakeBoard {
@@ -82,6 +83,13 @@ export function fakeBoard(): FakeBoard {
       if (found.pinned) throw new Error(`${message} is pinned already`)
       found.pinned = true
       return 'pinned'
+    },
+    strike: async ({ place, message }, why) => {
+      await reached()
+      const found = standing.find(one => one.place === place && one.message === message)
+      if (!found) return 'gone'
+      found.struck = why
+      return { link: `https://example.org/${message}` }
     },
     remove: async ({ place, message }) => {
       await reached()

@@ -27,7 +27,15 @@ const deliver: Way['deliver'] = async ({ asked }, { fault, problem, headline }: 
 }
 const noticeboard = createNoticeboards()
 const refuse = () => Promise.reject(new Error('nobody is here'))
-noticeboard.add('room', { ready: () => true, post: refuse, edit: refuse, pin: refuse, remove: refuse, direct: refuse })
+noticeboard.add('room', {
+  ready: () => true,
+  post: refuse,
+  edit: refuse,
+  pin: refuse,
+  strike: refuse,
+  remove: refuse,
+  direct: refuse,
+})
 const assistant = createAssistant({
   commands,
   memory,

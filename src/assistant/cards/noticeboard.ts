@@ -1,6 +1,7 @@
 // Where the assistant speaks first: cards that it keeps up to date, and reminders. One port, a board for each platform.
 
 import type { Said } from '../../ground/locale.ts'
+import type { Text } from '../../ground/text.ts'
 import type { SurfaceName } from '../occasion.ts'
 import type { Reply } from '../reply.ts'
 import { onlyAnswers } from './cards.words.ts'
@@ -9,8 +10,8 @@ export interface Notice {
   readonly reply: Reply
   /** A notice of the same key that comes again within minutes is not shown again. */
   readonly key: string
-  /** The person whose attention it wants. */
-  readonly calls?: string
+  /** The people whose attention it wants. */
+  readonly calls?: readonly string[]
   /** To be followed from below it. */
   readonly links?: readonly string[]
 }
@@ -23,6 +24,12 @@ export interface Posted {
   readonly link?: string
 }
 
+export interface Struck {
+  readonly link?: string
+  /** Who had asked for it, where the platform tells. */
+  readonly asker?: string | undefined
+}
+
 /** What cannot be done, and in one plain sentence what is missing for it. */
 export interface Missing {
   readonly missing: Said
@@ -33,11 +40,13 @@ export interface Noticeboard {
   /** False while the platform is not connected. */
   ready(): boolean
   post(place: string, notice: Notice): Promise<Posted | Missing>
-  /** `gone` where people have deleted the message. */
+  /** `gone` where people have deleted the message, or it is none of ours. */
   edit(posted: Posted, reply: Reply): Promise<'edited' | 'gone'>
   pin(posted: Posted): Promise<'pinned' | Missing>
   /** Takes the message away, and its pin with it. One that is gone is fine. */
   remove(posted: Posted): Promise<void>
+  /** Strikes through what the message says, below a line that says why; nothing can be tapped on it any longer. */
+  strike(posted: Posted, why: Text): Promise<Struck | 'gone'>
   /** To one person alone. */
   direct(person: string, notice: Notice): Promise<'sent' | Missing>
 }
@@ -65,6 +74,7 @@ export function createNoticeboards(): Noticeboards {
       return board.edit(posted, reply)
     },
     pin: async posted => reached(posted.place)?.pin(posted) ?? unreached,
+    strike: async (posted, why) => reached(posted.place)?.strike(posted, why) ?? 'gone',
     remove: async posted => reached(posted.place)?.remove(posted),
     direct: async (person, notice) => reached(person)?.direct(person, notice) ?? unreached,
   }

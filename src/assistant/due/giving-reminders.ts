@@ -16,7 +16,7 @@ export function givingReminders(noticeboard: Noticeboards, locale: Locale = engl
     work: async (due, now) => {
       const reminder = reminderFrom(due)
       const { id, person, place, channel } = reminder
-      const notice = { reply: reminderReply(reminder, now, locale), key: id, calls: person }
+      const notice = { reply: reminderReply(reminder, now, locale), key: id, calls: [person] }
       const here = () => noticeboard.post(place, notice)
       const direct = () => noticeboard.direct(person, notice)
       const told = () => noticeboard.post(place, { ...notice, reply: notReachedReply(locale) })

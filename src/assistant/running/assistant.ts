@@ -24,6 +24,7 @@ import type { FaultListener } from '../fault-listener.ts'
 import { withClubFacts } from '../layers/club-facts.ts'
 import type { KnownRules, Lookup } from '../lookup.ts'
 import { createAlerts } from '../moderating/alerts.ts'
+import { createMarking, type Marking } from '../moderating/marking.ts'
 import type { Occasion, SurfaceName, Turn } from '../occasion.ts'
 import { createRegistry, type Registry } from '../registry.ts'
 import type { Reply } from '../reply.ts'
@@ -34,7 +35,7 @@ import { createRepeats } from './repeats.ts'
 import { offersOf, picked, talkIn } from './talk.ts'
 
 /** What is due is done by its loop. */
-export interface Assistant extends DueLoop {
+export interface Assistant extends DueLoop, Marking {
   readonly registry: Registry
   /** Always gives a reply, never throws. */
   answer(question: string | Question, occasion: Occasion): Promise<Reply>
@@ -190,9 +191,16 @@ export function createAssistant(parts: AssistantParts): Assistant {
     }
   }
 
+  const localeFirst: Assistant['localeOf'] = ({ community }) =>
+    localeOf(community.id).catch(fault => {
+      onFault(fault, 'the locale of a community')
+      return localeFor('.')
+    })
+
   return {
     ...loop,
     registry,
+    ...createMarking({ ...memory, noticeboard, localeOf: localeFirst, onFault }),
     answer: async (question, occasion) => {
       const reply = await answer(question, occasion)
       alertSoon(occasion, reply)
@@ -200,19 +208,17 @@ export function createAssistant(parts: AssistantParts): Assistant {
       return occasion.asked ? saidLate(told, occasion, clock?.()) : told
     },
     delivered: inbox.delivered,
-    wouldAnswer: (words, occasion) =>
-      dispatch(standing, words, () => contextFor(occasion, clock?.()), onFault, localeFor('.')),
+    wouldAnswer: async (words, occasion) => {
+      const reply = await dispatch(standing, words, () => contextFor(occasion, clock?.()), onFault, localeFor('.'))
+      return withClubFacts(reply, knownRules.get(occasion.community.id))
+    },
     ...completerOf({
       registry,
       memory: () => lookup().memory,
       frameOf: ({ asker, place }) => frames.get(asker.id, place.id, timed().getTime()).frame,
       onFault,
     }),
-    localeOf: ({ community }) =>
-      localeOf(community.id).catch(fault => {
-        onFault(fault, 'the locale of a community')
-        return localeFor('.')
-      }),
+    localeOf: localeFirst,
     mayAskPrivately: async ({ asker, community }) =>
       asker.moderates || (await lookup().memory.house.rules(community.id)).privateAnswers !== 'moderators',
     settled: background.settled,

@@ -15,7 +15,7 @@ import { type Press, readCustomId } from '../messages/custom-id.ts'
 import { deliver, isAcknowledged } from '../messages/deliver.ts'
 import type { Responder } from '../messages/responder.ts'
 import { describeFault } from '../platform/faults.ts'
-import { alone } from '../platform/occasion.ts'
+import { alone, idOf } from '../platform/occasion.ts'
 import { askFurther, wordsIn } from './further.ts'
 import { earlierButton, noQuestionBehind } from './interactions.words.ts'
 
@@ -66,6 +66,7 @@ export function createPresses(parts: PressParts): Presses {
       const question = await behind(pressed)
       if (question instanceof Problem) return deliver(refusal(question, occasion), to, privately, log)
       const isTheirs = occasion.place.direct || ((message.flags ?? 0) & MessageFlags.Ephemeral) !== 0
+      if (!isTheirs) await assistant.tapped(occasion, idOf(message.id))
       // A layer stands beside its answer.
       const view = pressed?.deed ?? 'brief'
       const inPlace = isTheirs && view === 'brief'

@@ -10,6 +10,7 @@ export const unknownMessage = 10008
 export const noAccess = 50001
 export const closedToUs = 50007
 export const noPermission = 50013
+export const notOurs = 50005
 export const noHistory = 160002
 const alreadyAcknowledged = 40060
 const unknownInteraction = 10062

@@ -1,12 +1,14 @@
 // What a person can react with below an answer, and the words that do the same in a reply.
 
 import { type Layer, layersOf, titleOf } from '../../assistant/layers/opened.ts'
+import { marksWrong } from '../../assistant/moderating/marking.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Text } from '../../ground/text.ts'
 
 export type Tap =
   | { readonly kind: 'layer'; readonly layer: Layer }
   | { readonly kind: 'less' }
+  | { readonly kind: 'wrong' }
   /** One of the questions that the answer suggests. */
   | { readonly kind: 'ask'; readonly index: number }
 
@@ -65,4 +67,5 @@ const meanings: ReadonlyMap<string, Tap> = new Map<string, Tap>([
 ])
 
 /** What a reaction, or the words of a reply, call for; undefined where they are nothing of the kind. */
-export const tapIn = (said: string): Tap | undefined => meanings.get(bare(said))
+export const tapIn = (said: string): Tap | undefined =>
+  marksWrong(bare(said)) ? { kind: 'wrong' } : meanings.get(bare(said))

@@ -138,12 +138,13 @@ export function createAnswering(parts: AnsweringParts) {
       await note(answer)
     },
 
-    /** What was done about the answer is not done again, should its event come again. */
-    dealtWith: (event: MatrixEvent, answer: AnsweredQuestion): Promise<void> => {
+    /** What was done about the answer, by whom, is not done again, should its event come again. `as` where that is noted besides. */
+    dealtWith: (event: MatrixEvent, answer: AnsweredQuestion, as = ''): Promise<void> => {
       const id = event.getId() ?? ''
       return note({
         ...answer,
-        questionMessage: idOf(id),
+        askedBy: idOf(event.getSender() ?? ''),
+        questionMessage: idOf(id) + as,
         answerMessage: `${answer.answerMessage}#${id}`,
         question: '',
       })

@@ -2,7 +2,7 @@
 
 import type { MatrixEvent, Room } from 'matrix-js-sdk'
 import { mayAskAgain } from '../../assistant/running/after-edit.ts'
-import { idOf, matrixIdOf } from '../client/occasion.ts'
+import { idOf, matrixIdOf, occasionOf } from '../client/occasion.ts'
 import type { Tap } from '../messages/reactions.ts'
 import { type Answering, type AnsweringParts, askedBy } from './answering.ts'
 
@@ -17,14 +17,21 @@ export function createFollow(
 
   return async (event, room, answerId, tap) => {
     if (answerId === undefined) return false
+    const earlier = await answered.byAnswer(idOf(answerId))
+    const sender = event.getSender() ?? ''
+    if (tap.kind === 'wrong') {
+      const isMarked = await assistant.markWrong(occasionOf(client, room, sender), idOf(answerId))
+      if (isMarked && earlier) await dealtWith(event, earlier)
+      return isMarked
+    }
     if (tap.kind === 'ask') {
       const question = suggestedBelow(answerId)[tap.index]
       if (question === undefined) return false
       const asked = askedBy(client, event, room, answerId)
-      await give(asked, room, await ask(question, room, event.getSender() ?? '', asked))
+      await give(asked, room, await ask(question, room, sender, asked))
+      if (earlier) await dealtWith(event, earlier, 'tap')
       return true
     }
-    const earlier = await answered.byAnswer(idOf(answerId))
     if (!earlier || earlier.place !== idOf(room.roomId)) return false
     if (mayAskAgain(earlier.question, assistant.registry)) {
       const reply = await ask(earlier.question, room, matrixIdOf(earlier.askedBy))

@@ -1,6 +1,6 @@
 // Which message answered which question.
 
-import type { Selectable } from 'kysely'
+import { type Selectable, sql } from 'kysely'
 import type { Database, Tables } from '../database.ts'
 import type { AnsweredMemory, AnsweredQuestion } from '../memory.ts'
 
@@ -21,6 +21,16 @@ export function answeredMemory(db: Database): AnsweredMemory {
     },
     byQuestion: message => by('question_message', message),
     byAnswer: message => by('answer_message', message),
+    async readersOf(message) {
+      const start = `${message}#`
+      const rows = await db
+        .selectFrom('answered')
+        .select('asked_by')
+        .distinct()
+        .where(sql`substr(answer_message, 1, ${start.length})`, '=', start)
+        .execute()
+      return rows.map(({ asked_by }) => asked_by)
+    },
   }
 }
 

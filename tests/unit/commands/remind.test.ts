@@ -100,7 +100,7 @@ describe('a reminder after a time', () => {
     await done('remind me in: 5min place: here')
     wait(5)
     await strike()
-    expect(board.notices).toMatchObject([{ place: 'room:bench-talk', calls: 'room:wim' }])
+    expect(board.notices).toMatchObject([{ place: 'room:bench-talk', calls: ['room:wim'] }])
   })
 
   test.each(['remind me in 45 min', 'remind me in: 0.75h', 'please remind me in 45 minutes'])(
@@ -184,7 +184,7 @@ describe('the way that was chosen', () => {
     board.hindered.direct = 'Closed.'
     wait(15)
     await strike()
-    expect(board.notices).toMatchObject([{ place: 'room:bench-talk', calls: 'room:wim' }])
+    expect(board.notices).toMatchObject([{ place: 'room:bench-talk', calls: ['room:wim'] }])
     expect(said()).toEqual(['I could not reach you in private.'])
     expect(JSON.stringify(board.notices)).not.toContain('3S')
   })

@@ -102,7 +102,7 @@ it('gives the reminders that wait in it', async () => {
   await at(new Date(first.dueAt.getTime() - 1)).strike()
   expect(board.notices).toEqual([])
   await at(first.dueAt).strike()
-  expect(board.notices).toMatchObject([{ key: first.id, calls: 'room:wim' }])
+  expect(board.notices).toMatchObject([{ key: first.id, calls: ['room:wim'] }])
   expect(await asking.memory.reminders.of('room:wim')).toEqual(others)
   expect(faults).toEqual([])
 })
