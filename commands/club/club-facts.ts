@@ -12,6 +12,7 @@ export const factTakes = {
   collection: optional(orNone(ownWordsKind)),
   quiet: optional(orNone(hoursKind)),
   alerts: optional(orNone(choiceKind('room', ['here']))),
+  digest: optional(orNone(choiceKind('digest', ['weekly']))),
 }
 
 const facts = {
@@ -20,6 +21,7 @@ const facts = {
   collection: 'collectionPoint',
   quiet: 'quietHours',
   alerts: 'moderatorsRoom',
+  digest: 'digest',
 } as const satisfies Readonly<Record<keyof typeof factTakes, ClubFact>>
 
 /** `here` is where it is asked. */

@@ -114,7 +114,7 @@ export const houseSet = service({
     'house set coldest: 10°C ends: twentieth',
     'house set decimal: comma private-answers: moderators',
     'house set emergency: 112 address: Field lane 3, Newtown collection: Steel box at the gate quiet: 22:00 to 07:00',
-    'house set alerts: here',
+    'house set alerts: here digest: weekly',
   ],
   changes: true,
   moderators: onlyModeratorsSet,

@@ -18,6 +18,7 @@ const clubFacts: readonly ClubFact[] = [
   'collectionPoint',
   'quietHours',
   'moderatorsRoom',
+  'digest',
 ]
 
 export const houseShowWords: WordsOf<typeof houseShow> = locale => {
@@ -89,6 +90,9 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
       address: { about: say`address of the field, shown in an emergency, or none` },
       collection: { about: say`where batteries are handed in, shown where one has to be, or none` },
       quiet: { about: say`hours in which nobody comes to hand in anything, or none` },
+      digest: {
+        about: say`${own('weekly')}: what was refused, not understood or marked wrong is told there too; or none`,
+      },
       pinned: { about: say`${own('change')}: also where pinned answers change with it` },
       alerts: {
         about: say`${own('here')}: moderators are told of emergencies and unsound packs in this room; or none`,

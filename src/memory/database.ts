@@ -1,6 +1,7 @@
 // The tables, the same on SQLite and PostgreSQL. Times are ISO 8601 text in UTC, which also sorts by time.
 
 import { type Kysely, PostgresAdapter, SqliteAdapter, sql } from 'kysely'
+import type { Noticed } from './noticed.ts'
 
 export interface Tables {
   /** `kept_on` is a day, so that a question asked all day long is written once. */
@@ -75,6 +76,8 @@ export interface Tables {
     undone: number
     undoes: string
   }
+  /** What digests tell of; `link` may be empty. */
+  noticed: { id: string; community: string; kind: Noticed['kind']; about: string; link: string; at: string }
   lesson_learned: { person: string; question: string }
   /** At most one a person. */
   lesson_pending: { person: string; question: string; seed: number }

@@ -7,6 +7,7 @@ import type { HouseLimits } from '../charging/things/house-limits.ts'
 import type { DecimalMark } from '../ground/show.ts'
 import type { LogMemory, NotedCharge } from './charge-log.ts'
 import type { DueMemory } from './due.ts'
+import type { NoticedMemory } from './noticed.ts'
 import type { Owner } from './owner.ts'
 import type { LessonMemory, PendingQuestion } from './progress.ts'
 import type { Reminder, ReminderMemory } from './reminder.ts'
@@ -89,9 +90,17 @@ export interface HouseRules extends HouseLimits {
   readonly quietHours?: string
   /** The place in which moderators are told of emergencies. */
   readonly moderatorsRoom?: string
+  /** A digest comes there; none where absent. */
+  readonly digest?: 'weekly'
 }
 
-export type ClubFact = 'emergencyNumber' | 'fieldAddress' | 'collectionPoint' | 'quietHours' | 'moderatorsRoom'
+export type ClubFact =
+  | 'emergencyNumber'
+  | 'fieldAddress'
+  | 'collectionPoint'
+  | 'quietHours'
+  | 'moderatorsRoom'
+  | 'digest'
 
 /** A change of one rule; `null` lifts it. Rules for one chemistry name it. */
 export type HouseChange =
@@ -207,6 +216,7 @@ export interface Memory {
   readonly log: LogMemory
   readonly history: HistoryMemory
   readonly lessons: LessonMemory
+  readonly noticed: NoticedMemory
   readonly members: MemberMemory
   /** Drops what nobody needs any longer. */
   forgetOld(now: Date): Promise<void>

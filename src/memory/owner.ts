@@ -9,3 +9,6 @@ export interface Owner {
 
 /** The community of one that somebody's direct messages with us are. */
 export const directCommunityOf = (person: string): string => person.replace(':', ':direct:')
+
+/** There are no moderators but the person. */
+export const isDirectCommunity = (community: string): boolean => /^[a-z]+:direct:/.test(community)

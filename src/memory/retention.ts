@@ -17,6 +17,7 @@ const kept = [
   /** The buttons under an older answer say that they are too old. A day is noted, no time. */
   { table: 'questions', key: 'id', at: 'kept_on', days: 365, digits: 10 },
   { table: 'changes', key: 'id', at: 'at', days: 365 },
+  { table: 'noticed', key: 'id', at: 'at', days: 15 },
   /** Longer than any platform tells the same again. */
   { table: 'due', key: 'id', at: 'done_at', days: 30, dated: true },
   /** What no surface that could do it was there for. */

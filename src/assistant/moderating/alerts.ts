@@ -5,6 +5,7 @@ import { type Danger, emergencies, unsound } from '../../charging/situation/dang
 import { english } from '../../ground/locale.ts'
 import type { Due, DueMemory, NewDue } from '../../memory/due.ts'
 import type { HouseRules } from '../../memory/memory.ts'
+import { isDirectCommunity } from '../../memory/owner.ts'
 import type { Noticeboards } from '../cards/noticeboard.ts'
 import type { Doing } from '../due/due-loop.ts'
 import { lookedUp } from '../lookup.ts'
@@ -46,7 +47,7 @@ export function createAlerts({ due, noticeboard, rulesOf, clock }: AlertParts): 
     async tell({ asker, place, community, asked }, tells) {
       const room = rulesOf(community.id)?.moderatorsRoom
       const danger = alarming.find(one => tells.includes(one))
-      if (room === undefined || danger === undefined) return
+      if (room === undefined || danger === undefined || isDirectCommunity(community.id)) return
       const now = clock()
       const row: NewDue = {
         id: idOf(place.id, asker.id, danger, Math.floor(now.getTime() / same_ms)),

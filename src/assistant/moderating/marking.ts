@@ -21,10 +21,11 @@ interface MarkingParts {
   readonly answered: AnsweredMemory
   readonly noticeboard: Noticeboards
   readonly localeOf: (occasion: Pick<Occasion, 'community'>) => Promise<Locale>
+  readonly onMarked: (community: string, link: string | undefined) => Promise<void>
   readonly onFault: FaultListener
 }
 
-export function createMarking({ answered, noticeboard, localeOf, onFault }: MarkingParts): Marking {
+export function createMarking({ answered, noticeboard, localeOf, onMarked, onFault }: MarkingParts): Marking {
   return {
     async markWrong({ asker, community, place }, message) {
       const earlier = await answered.byAnswer(message)
@@ -45,6 +46,7 @@ export function createMarking({ answered, noticeboard, localeOf, onFault }: Mark
         links: link === undefined ? [] : [link],
       }
       if (calls.length > 0) await noticeboard.post(place.id, notice)
+      await onMarked(community.id, link)
       return true
     },
     async tapped({ asker, place, asked }, message) {

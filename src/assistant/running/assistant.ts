@@ -23,8 +23,8 @@ import { refreshingCards } from '../due/refreshing-cards.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import { withClubFacts } from '../layers/club-facts.ts'
 import type { KnownRules, Lookup } from '../lookup.ts'
-import { createAlerts } from '../moderating/alerts.ts'
-import { createMarking, type Marking } from '../moderating/marking.ts'
+import type { Marking } from '../moderating/marking.ts'
+import { createModerating } from '../moderating/moderating.ts'
 import type { Occasion, SurfaceName, Turn } from '../occasion.ts'
 import { createRegistry, type Registry } from '../registry.ts'
 import type { Reply } from '../reply.ts'
@@ -113,12 +113,18 @@ export function createAssistant(parts: AssistantParts): Assistant {
     dispatch(registry, question, () => contextFor(occasion, clock?.()), onFault, localeFor('.'))
   const inbox = createInbox({ memory, cards, ways, clock: timed, onFault, localeOf, redo })
   const refreshing = refreshingCards(cards, memory)
-  const alerts = createAlerts({ ...memory, noticeboard, rulesOf: community => knownRules.get(community), clock: timed })
+  const rulesOf = (community: string) => knownRules.get(community)
+  const localeFirst: Assistant['localeOf'] = ({ community }) =>
+    localeOf(community.id).catch(fault => {
+      onFault(fault, 'the locale of a community')
+      return localeFor('.')
+    })
+  const moderating = createModerating({ memory, noticeboard, rulesOf, localeOf: localeFirst, clock: timed, onFault })
   const loop = createDueLoop(
     {
       question: inbox,
       reminder: givingReminders(noticeboard),
-      alert: alerts,
+      ...moderating.doings,
       cards: refreshing,
       forgetting: forgetting(memory),
     },
@@ -159,24 +165,16 @@ export function createAssistant(parts: AssistantParts): Assistant {
     return pointing(reply, occasion, looked)
   }
 
-  const soon = (work: Promise<unknown>, doing: string): void =>
-    background.add(work.then(undefined, fault => onFault(fault, doing)))
-
-  function alertSoon(occasion: Occasion, { tells = [] }: Reply): void {
-    if (tells.length === 0) return
-    soon(
-      alerts.tell(occasion, tells).then(() => loop.strike('alert')),
-      'telling moderators',
-    )
-  }
-
   function refreshSoon(community: string): void {
     // Its rules may be those that changed: they are known anew, should the memory go away next.
-    const work = localeOf(community).then(() => refreshing.soon(community, timed))
-    soon(
-      work.then(isDue => (isDue ? loop.strike('cards') : undefined)),
-      'bringing cards up to date',
-    )
+    const work = localeOf(community)
+      .then(() => moderating.rulesChanged(community))
+      .then(() => refreshing.soon(community, timed))
+      .then(
+        isDue => (isDue ? loop.strike('cards') : undefined),
+        fault => onFault(fault, 'bringing cards up to date'),
+      )
+    background.add(work)
   }
 
   /** The reply, with the standard answer to the same question where the community has one. */
@@ -191,26 +189,21 @@ export function createAssistant(parts: AssistantParts): Assistant {
     }
   }
 
-  const localeFirst: Assistant['localeOf'] = ({ community }) =>
-    localeOf(community.id).catch(fault => {
-      onFault(fault, 'the locale of a community')
-      return localeFor('.')
-    })
-
   return {
     ...loop,
     registry,
-    ...createMarking({ ...memory, noticeboard, localeOf: localeFirst, onFault }),
+    markWrong: moderating.markWrong,
+    tapped: moderating.tapped,
     answer: async (question, occasion) => {
       const reply = await answer(question, occasion)
-      alertSoon(occasion, reply)
-      const told = withClubFacts(reply, knownRules.get(occasion.community.id))
+      background.add(moderating.heed(occasion, reply).then(isDue => (isDue ? loop.strike('alert') : undefined)))
+      const told = withClubFacts(reply, rulesOf(occasion.community.id))
       return occasion.asked ? saidLate(told, occasion, clock?.()) : told
     },
     delivered: inbox.delivered,
     wouldAnswer: async (words, occasion) => {
       const reply = await dispatch(standing, words, () => contextFor(occasion, clock?.()), onFault, localeFor('.'))
-      return withClubFacts(reply, knownRules.get(occasion.community.id))
+      return withClubFacts(reply, rulesOf(occasion.community.id))
     },
     ...completerOf({
       registry,

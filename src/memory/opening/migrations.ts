@@ -129,4 +129,12 @@ export const migrations: Readonly<Record<string, Migration>> = {
       await column.execute()
     },
   },
+  /** What the digests of clubs that want one tell of. */
+  '013-noticed': {
+    async up(db) {
+      await addTable(db, 'noticed', 'id key, community, kind, about, link, at')
+      await db.schema.createIndex('noticed_latest').on('noticed').columns(['community', 'at']).execute()
+      await addIndexes(db, 'noticed', 'at')
+    },
+  },
 }

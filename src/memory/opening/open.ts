@@ -12,6 +12,7 @@ import { kitMemory } from '../stores/kit.ts'
 import { lessonMemory } from '../stores/lessons.ts'
 import { logMemory } from '../stores/log.ts'
 import { memberMemory } from '../stores/members.ts'
+import { noticedMemory } from '../stores/noticed.ts'
 import { questionMemory } from '../stores/questions.ts'
 import { reminderMemory } from '../stores/reminders.ts'
 import { connect, type MemoryPlace } from './connect.ts'
@@ -58,6 +59,7 @@ export function memoryIn(db: Database): Memory {
     log: logMemory(db),
     history: historyMemory(db, memoryIn),
     lessons: lessonMemory(db),
+    noticed: noticedMemory(db),
     members: memberMemory(db),
     forgetOld: now => forgetOld(db, now),
     together: work => inTransaction(db, transaction => work(memoryIn(transaction))),

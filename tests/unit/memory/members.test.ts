@@ -79,6 +79,7 @@ const pending = { question: 'label/volts', seed: 7 }
 async function fillEveryTable(): Promise<void> {
   await memory.questions.keep('help')
   await memory.house.change('room:club', [{ rule: 'gentleLiIon', value: true }])
+  await memory.noticed.add('room:club', new Date(), { kind: 'wrong', about: '', link: '' })
   const saying = { title: 'Wren', kind: 'text' as const, content: 'Ask at the bench.', canonical: '' }
   await memory.answers.add({ community: 'room:club', place: 'room:shed', ...saying }, 10)
   for (const person of ['room:ada', 'room:bo']) {
