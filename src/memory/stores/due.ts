@@ -57,7 +57,9 @@ export function dueMemory(db: Database): DueMemory {
         .where('done_at', '=', '')
         .where('due_at', '<=', now.toISOString())
         .$if(surfaces !== undefined, all =>
-          all.where(({ eb, or }) => or((surfaces ?? []).map(surface => eb('place', 'like', `${surface}:%`)))),
+          all.where(({ eb, or }) =>
+            or((surfaces ?? []).flatMap(one => [eb('place', '=', one), eb('place', 'like', `${one}:%`)])),
+          ),
         )
         .orderBy('due_at')
         .limit(mostClaimed)

@@ -119,3 +119,8 @@ test('a taker gets only what it can do there', async () => {
   expect(await idsTaken(1, ['matrix', 'discord'])).toEqual(['there'])
   expect(await idsTaken(1)).toEqual(['here'])
 })
+
+test('a surface that is one place is given what is due there', async () => {
+  await memory.due.add(work('here', 0, { place: 'room' }), work('other', 0, { place: 'roomy' }))
+  expect(await idsTaken(1, ['room'])).toEqual(['here'])
+})
