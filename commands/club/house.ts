@@ -1,15 +1,11 @@
-// The rules of a club: shown beside those of the chemistry, and tightened by its moderators.
+// The rules of a club, tightened by its moderators.
 
 import { isDeepStrictEqual } from 'node:util'
 import { changing } from '../../src/assistant/changing.ts'
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
 import { ruleKind } from '../../src/assistant/naming/told-rules.ts'
-import { figure } from '../../src/assistant/quantified.ts'
-import type { ChemistryRule } from '../../src/charging/setting/house-range.ts'
 import { chargeEnds } from '../../src/charging/things/charge-end.ts'
-import { chemistries } from '../../src/charging/things/chemistries.ts'
-import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
@@ -30,60 +26,6 @@ import {
   whichRule,
 } from './house-problems.words.ts'
 import { orNone } from './or-none.ts'
-
-/** Shows the charging rules of this club: what its moderators have set, and the chemistry's limits beside it. */
-const keys: Readonly<Record<ChemistryRule, string>> = {
-  maxRate_C: 'highestRate',
-  fullPerCell_V: 'highestVolts',
-  storagePerCell_V: 'storage',
-  sourceFloorPerCell_V: 'sourceFloor',
-}
-
-interface ShownRule {
-  readonly key: string
-  readonly rule: ChemistryRule
-  readonly chemistry: Chemistry
-}
-
-/** Every rule of every chemistry. */
-export const shownRules = (): readonly ShownRule[] =>
-  chemistries.flatMap(chemistry =>
-    (Object.keys(keys) as ChemistryRule[]).map(rule => ({
-      key: `${keys[rule]}${inKey(chemistry.name)}`,
-      rule,
-      chemistry,
-    })),
-  )
-
-export const houseShow = service({
-  name: 'house show',
-  takes: {},
-  examples: ['house show'],
-  run: (_, { house }) => ({
-    house,
-    rules: shownRules().map(one => {
-      const set = house[one.rule]?.[one.chemistry.name]
-      return { ...one, value: set ?? chemistryValue(one), isSet: set !== undefined }
-    }),
-  }),
-  figures: ({ rules }) =>
-    rules.map(({ key, rule, value }) => (rule === 'maxRate_C' ? figure.rate(key, value) : figure.perCell(key, value))),
-})
-
-function chemistryValue({ rule, chemistry }: ShownRule): number {
-  const { highestRate_C, full_V, storage_V, loadFloor_V } = chemistry
-  const limits = {
-    maxRate_C: highestRate_C,
-    fullPerCell_V: full_V,
-    storagePerCell_V: storage_V,
-    sourceFloorPerCell_V: loadFloor_V,
-  }
-  return limits[rule].value
-}
-
-/** `LiIon` of "Li-ion". */
-export const inKey = (name: string): string =>
-  name.replace(/[^\p{L}\d]+(\p{L}?)/gu, (_, letter: string) => letter.toUpperCase())
 
 const ruled = <T>(kind: ValueKind<T>) => optional(orNone(kind, ruleKind))
 

@@ -9,8 +9,9 @@ import type { ClubFact } from '../../src/memory/memory.ts'
 import { endWords } from '../shared/charge.words.ts'
 import { asksAgain } from '../shared/next.ts'
 import { undoLine } from '../shared/undo.words.ts'
-import { type houseSet, type houseShow, shownRules, takes } from './house.ts'
+import { type houseSet, takes } from './house.ts'
 import { changesWords, limitWords, ruleNames, settingWords } from './house-problems.words.ts'
+import { type houseShow, shownRules } from './house-show.ts'
 
 const clubFacts: readonly ClubFact[] = [
   'emergencyNumber',

@@ -11,7 +11,7 @@ import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import { storageVoltage_V } from '../../src/charging/things/level.ts'
-import { inKey } from './house.ts'
+import { inKey } from './house-show.ts'
 
 /** What holds for one cell: volts, the charge rate where no label gives one, and the temperatures of a charge. */
 interface CellLimits {
