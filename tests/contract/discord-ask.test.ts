@@ -47,6 +47,10 @@ test("somebody's message is answered to whoever asks about it, and changes nothi
   expect([answer.flags, firstLine(answer)]).toEqual([ephemeral, expect.stringContaining('balance charge, 1 A')])
   const dangerous = await shownTo(askAbout('my 3S 720 LiHV is puffed, which current?'))
   expect(dangerous.embeds[0].description).toContain('Do not charge, discharge or fly it')
+  const fact = { rule: 'emergencyNumber', value: '555 0199' } as const
+  await room().memory.house.change('discord:700000000000000003', [fact])
+  await ask('what current for a 4S 1500 LiPo?')
+  expect((await shownTo(askAbout('my pack is on fire'))).embeds[0].description).toContain('555 0199')
   await shownTo(askAbout('save my wren: 3S 720 LiHV'))
   await shownTo(askAbout('kit save name: wren pack: 3S 720 LiHV'))
   expect(await room().memory.kit.count({ scope: 'person', id: 'discord:700000000000000005' })).toBe(0)
