@@ -42,6 +42,10 @@ import {
 /** When it holds, and what it replies. */
 type Row = readonly [holds: (said: Said) => unknown, reply: (said: Said) => Reply | Promise<Reply>]
 
+/** Nothing but what was worked out before tells what it asks: "and at half the current". */
+const goesFurther = ({ kind, understanding: { values, likelihood } }: Said['meant']): boolean =>
+  kind === 'question' && values.length === 0 && likelihood === 1
+
 /** The question before once more. */
 const asBefore = (said: Said) => answered(said, said.talk.frame as Frame)
 
@@ -68,7 +72,10 @@ const rows: readonly Row[] = [
   // What goes on from the handbook's last answer is asked of it.
   [
     ({ isOfTheme, meant, hasDanger }) =>
-      isOfTheme && meant.understanding.values.every(({ kind }) => kind === 'chemistry') && !hasDanger,
+      isOfTheme &&
+      meant.understanding.values.every(({ kind }) => kind === 'chemistry') &&
+      !hasDanger &&
+      !goesFurther(meant),
     said => inHandbook(said),
   ],
   [({ kind }) => kind === 'question', ofQuestion],
@@ -147,7 +154,7 @@ async function besideLast({ text, talk: { frame }, around: { context } }: Said, 
   const { options } = frame.question
   const before = await context.ask(reply.command, writeQuestion({ command: reply.command, options }))
   const before_s = timeOf(before)
-  return before_s === undefined
+  return before_s === undefined || before.question === reply.question
     ? reply
     : withAnswer(reply, besideBefore(now_s, before_s, before.readAs, context.locale))
 }

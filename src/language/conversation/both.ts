@@ -1,4 +1,4 @@
-// "How long for both": the pack that was spoken of and the one before it.
+// "How long for both": the pack that was spoken of, and the one before it or the one that is told now.
 
 import type { Frame } from '../frames/frame.ts'
 import { fitTo } from '../reading/fit.ts'
@@ -10,14 +10,16 @@ import { packKinds } from './lend.ts'
 
 export const both: Way = ({ text, values, frame, vocabulary, other }) => {
   const { pack, count } = frame.question.options
-  const before = pack === undefined || count !== undefined ? undefined : otherPack(frame.before, pack)
-  const isOfOthers = values.some(value => toldBy(value) !== undefined)
-  if (before === undefined || frame.pending || isOfOthers || !/\bboth\b/i.test(text)) return undefined
+  if (pack === undefined || count !== undefined || frame.pending || !/\bboth\b/i.test(text)) return undefined
+  const told = values.filter(value => toldBy(value) !== undefined)
   const ofLists = vocabulary.filter(takesList)
   const command = ofLists.find(({ name }) => name === other?.intent) ?? ofLists.find(({ name }) => name === 'plan')
-  const kept = { packs: `${before}; ${pack}` }
-  const own = values.filter(({ kind }) => kind !== 'count')
-  return command && choiceOf(fitTo(command, own, kept), kept)
+  if (!command || told.length > 1) return undefined
+  const beside = told.length === 1 ? fitTo(command, told).options.packs : otherPack(frame.before, pack)
+  if (beside === undefined) return undefined
+  const kept = { packs: told.length === 1 ? `${pack}; ${beside}` : `${beside}; ${pack}` }
+  const own = values.filter(value => value.kind !== 'count' && !told.includes(value))
+  return choiceOf(fitTo(command, own, kept), kept)
 }
 
 const takesList = ({ options }: CommandWords): boolean =>

@@ -13,7 +13,7 @@ import { heldOn } from './lend.ts'
 /** It wonders which of two takes longer. */
 export const comparesTimes = (text: string): boolean => quicker.test(text) && !/\bno longer\b/i.test(text)
 const quicker =
-  /\b(?:quick|fast|soon|slow|long)er\b|\b(?:half|twice|double|a third|a quarter) (?:of )?(?:the |as )?(?:time|long)\b|\b(?:less|more|same) time\b/i
+  /\b(?:quick|fast|soon|slow|long)er\b|\b(?:half|twice|double|a third|a quarter) (?:of )?(?:the |as )?(?:time|long)\b|\b(?:less|more|(?<!\bat the )same) time\b/i
 
 const timed: ReadonlySet<string> = new Set(['current', 'time'])
 const setting: ReadonlySet<ValueName> = new Set(['current', 'rate', 'chemistry'])

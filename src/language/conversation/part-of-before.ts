@@ -23,8 +23,12 @@ const leading = /^\d+(?:\.\d+)?/
 const gently =
   /\b(?:(?:no|not in an?y?) (?:hurry|rush)|(?:plenty|lots|loads) of time|(?:all|whole) (?:day|evening|afternoon|morning)|gentl(?:e|er|y)|(?:go|take it) (?:easy|slow(?:er|ly)?))\b/i
 
+/** Whoever has none may double it. */
+const faster = /\b(?:go|charge|charged|be|be done|any|it|them) (?:faster|quicker)\b/i
+
 const partIn = (text: string, values: readonly Candidate[]): RegExpExecArray | null =>
-  relative.exec(text) ?? (values.length === 0 ? gently.exec(text) : null)
+  relative.exec(text) ??
+  (values.every(({ text: of }) => of === 'full') ? (gently.exec(text) ?? faster.exec(text)) : null)
 
 /** Nothing but what was said before tells how much it is. */
 export const isPartOfBefore = (text: string, values: readonly Candidate[]): boolean => partIn(text, values) !== null
@@ -37,7 +41,7 @@ export function withPartOfBefore(
 ): readonly Candidate[] {
   const found = partIn(text, values)
   if (!found) return values
-  const [typed, named = 'half', of = ''] = found
+  const [typed, named = faster.test(text) ? 'double' : 'half', of = ''] = found
   const current = options.current ?? options.discharge
   const isPower =
     conceptsOf(of).includes('watts') || of === 'power' || (current === undefined && options.power !== undefined)

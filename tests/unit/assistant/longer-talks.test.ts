@@ -132,6 +132,7 @@ describe('a conversation', () => {
       ['5 packs of 4S 1400, parallel board takes 6, current?', 'and if two are at 3.7 and the rest at 3.8'],
       /^parallel packs: 2x 4S 1400mAh LiPo at 3.7V per cell; 3x 4S 1400mAh LiPo at 3.8V per cell places: 6$/,
     ],
+    ['of a faster charge', ['amps for a 4s 1400 lipo', 'can it be charged faster'], /^current .* current: 2.8A$/],
     ['of which cell it is', ['cells of my 4s: 4.18 4.19 4.05 4.18', 'so which is weak'], /^cells .*4.05V/],
     [
       'of which resistance it is',
@@ -153,6 +154,11 @@ describe('a conversation', () => {
   })
 
   it.each([
+    [['amps for a 2S 900 lipo', 'can i charge both with my 6s 3900 at the same time on one port'], 'do not charge'],
+    [
+      ['amps for my 4s 1200 lipo', 'i am off to work, it can run meanwhile, right?', 'and at half the current?'],
+      'do not charge',
+    ],
     [['amps for 3s 700 lihv', 'and 2s 400 lipo', 'both on one board?'], 'do not charge'],
     [['can i charge a 4S 4800 lipo from my car', 'and with the engine running'], 'go with care'],
     [['can i charge a 4S 4800 lipo from my car', 'and with the engine running in the garage'], 'do not charge'],
