@@ -41,6 +41,7 @@ const rows: readonly (readonly [
   [of => takes(of, 'pack') && takes(of, 'capacity'), withLabel],
   [() => true, withChargers],
   [({ name }) => name === 'source', withStore],
+  [({ name }) => name === 'source', besidesFloor],
   [of => takes(of, 'clock'), withStart],
   [of => takes(of, 'clock'), besidesSun],
   [() => true, besides('current', /^fuses?$/)],
@@ -108,6 +109,17 @@ function withStore(values: Values): Values {
     if (value === store) return [{ ...value, kind: 'source', text: `power station ${value.text}` }]
     return value.kind === 'source' ? [] : [value]
   })
+}
+
+const downTo: ReadonlySet<string> = new Set(['down', 'to', 'until', 'till'])
+
+/** "From the 100 Ah lead, down to half": a share right behind what feeds is where that stops, and no pack's goal. */
+function besidesFloor(values: Values): Values {
+  const isFloor = (value: Candidate, at: number) =>
+    value.kind === 'state' &&
+    !/\dV|full|storage/.test(value.text) &&
+    (value.cue === 'down' || (downTo.has(value.cue ?? '') && values[at - 1]?.kind === 'source'))
+  return values.map((value, at): Candidate => (isFloor(value, at) ? { ...value, kind: 'number' } : value))
 }
 
 /** "1900 out of 2200 mAh": of two capacities the one that the other is out of, else the larger, is the pack's. */

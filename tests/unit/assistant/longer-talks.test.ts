@@ -132,6 +132,17 @@ describe('a conversation', () => {
       ['5 packs of 4S 1400, parallel board takes 6, current?', 'and if two are at 3.7 and the rest at 3.8'],
       /^parallel packs: 2x 4S 1400mAh LiPo at 3.7V per cell; 3x 4S 1400mAh LiPo at 3.8V per cell places: 6$/,
     ],
+    [
+      'of another source, which is emptied so far and no further',
+      ['how many 4s 1400 lipo from a 300Wh station', 'and from the 90 Ah AGM, down to half'],
+      /^source source: deep-cycle battery 30A 90Ah pack: 4S 1400mAh LiPo$/,
+    ],
+    [
+      'of a battery to a share of it',
+      ['how many 6s 1100 lipo from a 50 Ah AGM', 'and with my 20 Ah LiFePO4, to 10 %'],
+      /^source source: 4S 20000mAh LiFe pack: 6S 1100mAh LiPo$/,
+    ],
+    ['of a goal behind the source', ['how many 4s 1400 lipo from a 90 Ah AGM to full'], / to: full$/],
     ['of a faster charge', ['amps for a 4s 1400 lipo', 'can it be charged faster'], /^current .* current: 2.8A$/],
     ['of which cell it is', ['cells of my 4s: 4.18 4.19 4.05 4.18', 'so which is weak'], /^cells .*4.05V/],
     [
