@@ -176,8 +176,8 @@ function withCharges(
   return [
     ready < wanted
       ? ready === 1
-        ? say`1 of ${packsWords(wanted, locale)} is ${result}.`
-        : say`${show.number(ready, 0)} of ${packsWords(wanted, locale)} are ${result}.`
+        ? say`Not all: 1 of ${packsWords(wanted, locale)} is ${result}.`
+        : say`Not all: ${show.number(ready, 0)} of ${packsWords(wanted, locale)} are ${result}.`
       : wanted === 1
         ? say`The pack is ${result}.`
         : wanted === 2
