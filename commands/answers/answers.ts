@@ -5,9 +5,11 @@ import { newTitleKind, titleKind } from '../../src/assistant/cards/title.ts'
 import { changing } from '../../src/assistant/changing.ts'
 import { optional, required, service } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
+import { titlesLike } from '../../src/assistant/naming/titles.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { questionKind, textKind } from '../../src/language/kinds/text-kinds.ts'
+import { writeQuestion } from '../../src/language/sentence/question.ts'
 import type { AnswerKept } from '../../src/memory/memory.ts'
 import type { NewAnswer, StandardAnswer } from '../../src/memory/standard-answer.ts'
 import {
@@ -23,12 +25,25 @@ import {
   untitled,
 } from './answer-problems.words.ts'
 
-/** Throws a Problem where the community has none of that title. */
-async function answerTitled(title: string, { memory, community }: Context): Promise<StandardAnswer> {
+/**
+ * Throws a Problem where the community has none of that title: it offers the same of those that are most like it.
+ * `command` and `details` are what is asked of it.
+ */
+async function answerTitled(
+  title: string,
+  { memory, community }: Context,
+  command: string,
+  details: Readonly<Record<string, string | undefined>> = {},
+): Promise<StandardAnswer> {
   const answer = await memory.answers.find(community.id, title)
   if (answer) return answer
-  throw untitled(title)
+  const titles = (await memory.answers.list(community.id)).map(one => one.title)
+  const near = titlesLike(title, titles).ranked.slice(0, mostNear)
+  const told = Object.entries(details).filter((pair): pair is [string, string] => pair[1] !== undefined)
+  const again = (title: string) => writeQuestion({ command, options: { title, ...Object.fromEntries(told) } })
+  throw untitled(title).offering(near.map(one => ({ label: one, question: again(one) })))
 }
+const mostNear = 4
 
 type Content = Pick<NewAnswer, 'kind' | 'content' | 'canonical'>
 
@@ -110,13 +125,13 @@ export const answerEdit = service({
   changes: true,
   moderators: onlyModeratorsChange,
   confirm: async ({ title, 'new-title': newTitle, question, text }, context) => {
-    const answer = await answerTitled(title, context)
+    const answer = await answerTitled(title, context, 'answer edit', { 'new-title': newTitle, question, text })
     const content = question ?? text
     if (content === undefined && newTitle === undefined) throw nothingToChange
     return changesAnswer(answer, newTitle, content)
   },
   run: async ({ title: asked, 'new-title': newTitle, ...told }, context) => {
-    const answer = await answerTitled(asked, context)
+    const answer = await answerTitled(asked, context, 'answer edit', { 'new-title': newTitle, ...told })
     const title = newTitle ?? answer.title
     const content = await contentOf(title, told, context)
     if (!content && newTitle === undefined) throw nothingToChange
@@ -143,7 +158,7 @@ export const answerMove = service({
   moderators: onlyModeratorsChange,
   /** Where the card stands now; undefined where it stood here already. */
   run: async ({ title }, context) => {
-    const answer = await answerTitled(title, context)
+    const answer = await answerTitled(title, context, 'answer move')
     const { id, place, card } = answer
     const here = context.place.id
     if (card && place === here) return { standing: undefined }
@@ -164,7 +179,7 @@ export const answerPost = service({
   apart: true,
   moderators: onlyModeratorsChange,
   run: async ({ title }, context) => {
-    const { id } = await answerTitled(title, context)
+    const { id } = await answerTitled(title, context, 'answer post')
     return { standing: await context.cards.restore(id) }
   },
 })
@@ -177,11 +192,11 @@ export const answerRemove = service({
   changes: true,
   moderators: onlyModeratorsChange,
   confirm: async ({ title }, context) => {
-    return removesAnswer(await answerTitled(title, context))
+    return removesAnswer(await answerTitled(title, context, 'answer remove'))
   },
   /** What it was; undefined where somebody else has just removed it. */
   run: async ({ title }, context) => {
-    const { id } = await answerTitled(title, context)
+    const { id } = await answerTitled(title, context, 'answer remove')
     const removed = await changing(context, async ({ answers }) => {
       const gone = await answers.remove(id)
       return { result: gone, change: gone && { of: 'answer', before: answerKept(gone) } }
@@ -211,7 +226,7 @@ export const answerShow = service({
   examples: ['answer show title: Where we charge'],
   notStanding: true,
   run: async ({ title }, context) => {
-    const answer = await answerTitled(title, context)
+    const answer = await answerTitled(title, context, 'answer show')
     return { kind: answer.kind, shown: await context.cards.render(context.community.id, answer) }
   },
   handsOn: ({ shown }) => shown,

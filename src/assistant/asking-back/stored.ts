@@ -7,7 +7,7 @@ import { newTitleKind, titleKind } from '../cards/title.ts'
 import type { Entry } from '../command.ts'
 import type { Context } from '../context.ts'
 import { namesStartingWith } from '../kit/kit-names.ts'
-import { titlesLike } from '../naming/told-answers.ts'
+import { titlesLike } from '../naming/titles.ts'
 
 const mostChoices = 4
 

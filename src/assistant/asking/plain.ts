@@ -6,7 +6,7 @@ import { askedOf, entryOn } from '../../handbook/asked.ts'
 import { asksToKnow } from '../../handbook/leave.ts'
 import { comparesTimes } from '../../language/conversation/compares.ts'
 import { opensAsking } from '../../language/conversation/heard/asks-nothing.ts'
-import { yesOrNo } from '../../language/conversation/heard/yes-or-no.ts'
+import { leavesIt, yesOrNo } from '../../language/conversation/heard/yes-or-no.ts'
 import type { Frame } from '../../language/frames/frame.ts'
 import { aside } from '../../language/reading/choose.ts'
 import type { MeantInPart, MeantQuestion } from '../../language/reading/meant.ts'
@@ -110,6 +110,8 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     if (said === 'yes') return answerKnown(around, { ...nothingElse, question, doubts })
     if (said === 'no') return leftAlone(question.command, typed, context.locale)
   }
+  if (frame && around.registry.find(frame.question.command)?.changes && leavesIt(text))
+    return leftAlone(frame.question.command, typed, context.locale)
   const said = await saidIn(around, text)
   const [, reply] = rows.find(([holds]) => holds(said)) as Row
   return reply(said)

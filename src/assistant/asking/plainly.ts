@@ -63,7 +63,8 @@ export async function hear(
   const values = bestCover(candidatesOf(spoken))
   const answers = await context.lookup.memory.answers.list(context.community.id)
   const gone = deedsIn(spoken).includes('restore') ? await removedBy(context) : []
-  const free = freeDetails(text, { used, answers, gone }, talk)
+  const isSafe = heard.told.length === 0 || (asksPlace.test(text) && !ofOwn.test(text))
+  const free = freeDetails(text, { used, answers, gone, isSafe }, talk)
   const isSure = free.meant !== undefined
   const isType = talk.about !== undefined && values.every(({ kind }) => kind === 'chemistry')
   const asksWords = !isSure && hasWord.test(spoken) && (isType || !isOnlyValues(spoken, values))
@@ -164,6 +165,8 @@ function besidesTitle(heard: DangersIn, text: string, { about, meant: sure }: To
 const permits = (words: string): boolean =>
   /\b(?:may|can|could|allow\w*|permit\w*|okay|ok|fine|free to|no need|needn't)\b/i.test(words) &&
   !/\b(?:not|never|no one|nobody (?:may|can)|cannot|\w+n't|unless|only)\b/i.test(words)
+/** What stands in a question about a place, a person or a day is no danger. */
+const asksPlace = /\b(?:where|who|when)\b/i
 const ofOwn = /\b(?:i|i'm|my|mine)\b/i
 
 function leftOut(text: string, name: string): string {

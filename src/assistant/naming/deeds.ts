@@ -2,6 +2,7 @@
 
 import type { Candidate } from '../../language/candidates/index.ts'
 import { ruleIn } from './told-answers.ts'
+import { asksRules, isOrder } from './told-rules.ts'
 import { besideDeeds, type Deed, deedsIn } from './verbs.ts'
 
 /** "The answer on puffed packs", "the crashed packs card": what a sentence calls one that somebody wants to deal with. */
@@ -38,6 +39,7 @@ const ofOwn =
 const ofKit: ReadonlySet<string> = new Set(['pack', 'charger', 'source'])
 const ofBefore = /\b(?:old|previous|former|earlier|word(?:ing|s)|text|was|were|before)\b/iu
 const limitNoun = /\b(?:limit(?:s|ation|ations)?|caps?|ceiling|restrictions?|rule)\b/iu
+const changeNoun = /\b(?:change|alteration|edit|wording)\b/iu
 /** What a rule of the club is made of. */
 const ofRules: ReadonlySet<string> = new Set([
   'rate',
@@ -73,6 +75,8 @@ interface Told {
   readonly hasAnswers: boolean
   /** Something was asked back. */
   readonly isPending: boolean
+  /** What was spoken of last is something that was changed. */
+  readonly isBehindChange: boolean
   /** Whether the last answer was about a pack; undefined where there was none. */
   readonly isOfPack: boolean | undefined
 }
@@ -93,7 +97,7 @@ const ofCalled: ReadonlySet<Deed> = new Set(['remove', 'edit', 'move'] as const)
 /** The command that verbs and names tell for sure; undefined where they leave it to what the words sound like. */
 export function commandMeant(
   plain: string,
-  { named, isLifting, values, hasAnswers, isPending, isOfPack }: Told,
+  { named, isLifting, values, hasAnswers, isPending, isBehindChange, isOfPack }: Told,
 ): string | undefined {
   const { gone, saved, heading, title: found } = named
   // "Pin that as Wren fast" is none of "Wren".
@@ -109,7 +113,9 @@ export function commandMeant(
   const does = (deed: Deed) => deeds.includes(deed)
   if (isAbout && (does('show') || /where/iu.test(rest)) && saysWhat.test(rest)) return 'answer show'
   if (!isPending && isBare(plain, title)) return 'answer show'
+  if (asksRules(rest, values)) return 'house show'
   if (asksAbout.test(rest)) return undefined
+  if (isOrder(plain, values)) return 'house set'
   if (gone !== undefined && title === undefined && does('restore')) return 'undo'
   const [first] = deeds
   if (!isAbout && hasAnswers && answerCalled(plain) && first && ofCalled.has(first)) return `answer ${first}`
@@ -119,6 +125,8 @@ export function commandMeant(
     return wanted && `answer ${wanted}`
   }
   if (newAnswer.test(plain) && (heading ?? named.text) !== undefined) return 'answer save'
+  const pointsAtChange = ofLast.test(rest) || changeNoun.test(rest)
+  if (isBehindChange && first === 'restore' && pointsAtChange && values.length === 0) return 'undo'
   const isLimit = figures.some(({ kind }) => kind !== 'clock' && ofRules.has(kind))
   if (ruleIn(plain) !== undefined && !isLimit) return 'answer save'
   if (isOfPack !== undefined && !hasValues && does('keep') && (ofLast.test(rest) || ofNothing.test(rest))) {

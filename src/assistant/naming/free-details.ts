@@ -2,17 +2,19 @@
 
 import { plainText } from '../../ground/plain-text.ts'
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
-import type { Talk } from '../../language/frames/frame.ts'
+import type { Frame, Talk } from '../../language/frames/frame.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { CommandWords } from '../../language/sentence/vocabulary.ts'
 import type { KitEntry } from '../../memory/memory.ts'
 import type { StandardAnswer } from '../../memory/standard-answer.ts'
 import { nameForm } from '../kit/kit-name.ts'
+import { titleAsked } from './asked-title.ts'
 import { commandMeant, isOfAnswer } from './deeds.ts'
-import { answerTold, ruleIn } from './told-answers.ts'
+import { answerTold, ruleIn, type ToldAnswer } from './told-answers.ts'
 import { lessonTold } from './told-lessons.ts'
 import { namesTold } from './told-names.ts'
 import { lifted, ruleKind, rulesTold } from './told-rules.ts'
+import { type Wanted, wantedOf } from './wanted.ts'
 
 /** What is stored that the sentence may mean. */
 interface Stored {
@@ -21,9 +23,14 @@ interface Stored {
   readonly answers: readonly StandardAnswer[]
   /** Titles and names of what the asker removed lately. */
   readonly gone: readonly string[]
+  /** No danger is told, which would come before any answer. */
+  readonly isSafe: boolean
 }
 
 type FreeDetails = (command: CommandWords) => Question['options']
+
+/** Commands that change what the club keeps. */
+const changing = /^(?:answer (?!show|list)|house set|kit (?:save|remove|rename|note)|history)/
 
 /** "This", of something that was just answered. */
 const pointsBack =
@@ -41,7 +48,7 @@ export interface ToldFreely {
 
 export function freeDetails(
   text: string,
-  { used, answers, gone }: Stored,
+  { used, answers, gone, isSafe }: Stored,
   { frame, answered }: Pick<Talk, 'frame' | 'answered'>,
 ): ToldFreely {
   const plain = plainText(text)
@@ -52,19 +59,26 @@ export function freeDetails(
   const rules = rulesTold(plain, values)
   const lesson = lessonTold(plain, values)
   const titles = answers.map(({ title }) => title)
-  const told = answerTold(plain, titles)
+  const wanted = wantedOf(plain, titles, spokenBefore(frame))
+  const isOpen = frame?.pending === undefined
+  const asked = isSafe && isOpen && !wanted ? titleAsked(plain, titles) : undefined
+  const told = toldOf(answerTold(plain, titles), wanted, asked)
   const isClubs = forClub.test(plain)
   // "Make this one of our answers: wren setting".
   const heading = told.heading ?? (isShort(told.text) && !ruleIn(plain) ? told.text : undefined)
   const named = { ...told, gone: gone.find(one => lower.includes(one.toLowerCase())), saved, heading }
-  const meant = commandMeant(plain, {
-    named,
-    isLifting: Object.values(rules).includes(lifted),
-    values,
-    hasAnswers: answers.length > 0,
-    isPending: frame?.pending !== undefined,
-    isOfPack: answered === undefined ? undefined : /\bpack: /.test(answered),
-  })
+  const deed = wanted?.deed ?? (asked === undefined ? undefined : 'show')
+  const meant = deed
+    ? `answer ${deed}`
+    : commandMeant(plain, {
+        named,
+        isLifting: Object.values(rules).includes(lifted),
+        values,
+        hasAnswers: answers.length > 0,
+        isPending: !isOpen,
+        isBehindChange: changing.test(frame?.question.command ?? ''),
+        isOfPack: answered === undefined ? undefined : /\bpack: /.test(answered),
+      })
   const before =
     pointsBack.test(plain) || (meant === 'answer save' && (told.text === undefined || told.text === heading))
       ? answered
@@ -103,6 +117,16 @@ export function freeDetails(
     return Object.fromEntries(given.filter((pair): pair is [string, string] => pair[1] !== undefined))
   }
   return { of, meant, about: isOfAnswer(plain, named) ? told.title : undefined }
+}
+
+/** The title of the standard answer that was spoken of last. */
+const spokenBefore = (frame: Frame | undefined): string | undefined =>
+  frame?.question.options['new-title'] ?? frame?.question.options.title
+
+function toldOf(told: ToldAnswer, wanted: Wanted | undefined, asked: string | undefined): ToldAnswer {
+  if (!wanted) return asked === undefined ? told : { ...told, title: asked }
+  const { deed, title, newTitle, text } = wanted
+  return deed === 'save' ? { ...told, heading: title, text } : { ...told, title, newTitle, text }
 }
 
 const isShort = (text: string | undefined): boolean => text !== undefined && text.split(' ').length <= mostOfTitle

@@ -1,50 +1,12 @@
-// What a plain sentence tells of a standard answer: its title, by likeness to those that are stored, and its words.
+// What a plain sentence tells of a standard answer: its title, and its words.
 
 import { nearest } from '../../ground/nearest.ts'
-import { commonplace, contentOf, familiesOfStem, stemsOf } from '../../handbook/search/words.ts'
 import { quotesIn } from './quotes.ts'
+import { titleAt } from './title-at.ts'
+import { titlesLike, verbatimIn } from './titles.ts'
 import { besideDeeds } from './verbs.ts'
 
-/** So much of the words of a title stands in a sentence that means it, and so much more than of any other. */
-const enough = 0.5
-const margin = 0.15
-/** Shorter words are too near to others. */
-const shortestSlip = 5
-
-/** What its words are about; of packs and charging most titles are. */
-function aboutOf(text: string): readonly string[] {
-  const all = contentOf(stemsOf(text))
-  const telling = all.filter(one => !familiesOfStem(one).some(family => commonplace.has(family)))
-  return telling.length > 0 ? telling : all
-}
-
-/** How much of the title stands in the text, 0 to 1. */
-function shareOf(title: string, said: readonly string[]): number {
-  const all = aboutOf(title)
-  const found = all.filter(
-    one => said.includes(one) || (one.length >= shortestSlip && nearest(one, said.filter(isLong)) !== undefined),
-  )
-  return found.length / (all.length || 1)
-}
-
-const isLong = (word: string): boolean => word.length >= shortestSlip
-
-/** The stored titles most like the text first, and the one that is meant where that is clear. */
-export function titlesLike(text: string, titles: readonly string[]) {
-  const said = stemsOf(text)
-  const ranked = titles
-    .map(title => ({ title, share: shareOf(title, said) }))
-    .toSorted((a, b) => b.share - a.share || b.title.length - a.title.length)
-  const [best, next] = ranked
-  const isClear = best && best.share >= enough && (!next || best.share - next.share >= margin || contains(best, next))
-  return { meant: isClear ? best.title : undefined, ranked: ranked.map(({ title }) => title) }
-}
-
-/** "Cold packs at the field" told in full is not "Cold packs". */
-const contains = (one: { title: string; share: number }, other: { title: string; share: number }): boolean =>
-  one.share === 1 && other.share === 1 && aboutOf(other.title).every(word => aboutOf(one.title).includes(word))
-
-interface ToldAnswer {
+export interface ToldAnswer {
   /** One that is stored. */
   readonly title: string | undefined
   /** It stands in the sentence in its very words, or nearly so in quotes. */
@@ -59,16 +21,10 @@ interface ToldAnswer {
 /** Behind it stands a title. */
 const heading =
   /(?:\b(?:(?:call|title|name) (?:it|this|that|them)|as|under|titled?|headed|named?|called?)\b|->|=)(?: is| of| the name| the title| the heading)*[ :]+/giu
-/** "Our answer on", of which the title is what follows. */
-const answerOn =
-  /^(?:(?:our|the|a|an|my|new|standard|standing|official|usual|club|fixed|final|pinned) )*(?:answer|reply|card|pin|faq|note|entry|rule)s?\b(?: (?:on|about|for|to|of|regarding))?[ :]*/iu
 const onWhat = /\b(?:answer|reply|card|faq|note)s? (?:(?:on|about|regarding) |(?=[^:,.?!]{2,40}: ))/giu
 /** What joins the title that something has to the one it gets. */
 const becoming =
   /^["']?[ ,]*(?:(?:card|answer|pin|ought|should|shall|must|had|better|will|can|could|is|are|be|to|into|as|called|named|titled|call|rename|retitle|it|now|from|on|today|becomes?|gets|gets the|the(?= (?:new )?(?:title|name)\b)|new|title|name|->|=>|=|:)[ :]+)+/iu
-/** What ends a title: a sign, or what is said for politeness. */
-const titleEnd =
-  /[:;,.?!"]|(?:^| )(?:please|pls|plz|thanks?|thx|ta|cheers|from now on|henceforth|would you|will you|could you|if you|for (?:everyone|everybody|all|us|the club)|so that|because|instead|ok|then|text)(?= |$)/iu
 const wording = /\b(?:text|say|says|saying|put|wording|words?)\b ?: ?(.+)$/iu
 const says = /\b(?:says?|reads?|saying)\b:? (.+)$/iu
 /** What is told to come instead are words, and no title. */
@@ -82,30 +38,17 @@ const rules = [
 export const ruleIn = (plain: string): string | undefined =>
   rules.map(one => one.exec(plain)?.[1]).find(text => text !== undefined)
 
-/** The title that a text begins with, as it would be written. */
-function titleAt(text: string): string | undefined {
-  const quote = /^ *["']([^"']+)["']/u.exec(text)?.[1]
-  const bare = (text.replace(answerOn, '').trim() || text).replace(/^(?:the|a|an) (?=\p{L})/iu, '')
-  const title = (quote ?? bare.slice(0, titleEnd.exec(bare)?.index)).trim().replace(/^'|'$/g, '')
-  return /[\p{L}\d]/u.test(title) ? title.charAt(0).toUpperCase() + title.slice(1) : undefined
-}
-
 const behind = (plain: string, cue: RegExp): readonly string[] =>
   [...plain.matchAll(cue)].map(({ index, 0: found }) => plain.slice(index + found.length))
 
 const headingIn = (plain: string): string | undefined =>
   [heading, onWhat].flatMap(cue => behind(plain, cue)).flatMap(text => titleAt(text) ?? [])[0]
 
-const wordFor = (title: string): RegExp =>
-  new RegExp(`(?<![\\p{L}\\d])${RegExp.escape(title.toLowerCase())}(?![\\p{L}\\d])`, 'u')
-
 export function answerTold(plain: string, titles: readonly string[]): ToldAnswer {
   const quotes = quotesIn(plain)
   const lower = plain.toLowerCase()
-  const inWords = titles
-    .filter(title => aboutOf(title).length > 0 && wordFor(title).test(lower))
-    .toSorted((a, b) => b.length - a.length)[0]
-  const verbatim = quotes.map(quote => nearest(quote, titles)).find(title => title !== undefined) ?? inWords
+  const verbatim =
+    quotes.map(quote => nearest(quote, titles)).find(title => title !== undefined) ?? verbatimIn(plain, titles)
   const title = verbatim ?? titlesLike(besideDeeds(plain), titles).meant
   const others = quotes.filter(quote => quote !== title && (!title || nearest(quote, [title]) === undefined))
   const colon = ruleIn(plain) ?? /(?<=[\p{L}\d"'])(?<!\b(?:titled?|named?|heading|called)): (.+)$/u.exec(plain)?.[1]

@@ -16,7 +16,8 @@ const loosens =
 /** Another value is told to come instead. */
 const sets = /\b(?:set|chang|lower|rais|increas|reduc|tighten|put|mak)(?:e|es|ed|s|ing|ting)?\b/iu
 /** Who says what nobody may any longer tightens. */
-const tightens = /\b(?:nobody|no ?one|none of|never|no (?:longer|more) (?:than|charg\w*|going|above|over))\b/iu
+const tightens =
+  /\b(?:nobody|no ?one|none of|never|no (?:\w+ )?members?|no (?:longer|more) (?:than|charg\w*|going|above|over))\b/iu
 
 function isLiftedIn(plain: string, values: readonly Candidate[]): boolean {
   if (tightens.test(plain) || (sets.test(plain) && values.some(isGoalIn(plain)))) return false
@@ -28,6 +29,45 @@ const isGoalIn =
   (plain: string) =>
   ({ start }: Candidate) =>
     /\b(?:to|at|with|by) (?:only |just |a |max )*$/iu.test(plain.slice(0, start))
+
+/** All are to keep to it: "nobody charges above 1C", "we should all store at 3.8 V". */
+const orders = [
+  /\b(?:nobody|no ?one|none of (?:us|you)|no (?:\w+ )?members?)\b[^.?!]*\bcharg\w*\b[^.?!]*\b(?:above|over|beyond|below|under|beneath|(?:more|faster|less|colder) than)\b/iu,
+  /\b(?:every(?:one|body)|all of us|all members|we (?:\w+ )?all)\b[^.?!]*\b(?:stores?|charges?|keeps?|stays?)\b[^.?!]*\b(?:at|to|above|below|under|over|than)\b/iu,
+]
+const isDue =
+  /\b(?:should|must|shall|ought|has to|have to|let'?s|please|pls|from \w+(?: \w+)? on|as of|nobody|no ?one|none|no (?:\w+ )?members?)\b/iu
+/** Who tells what others do or say, or of a pack of their own, makes no rule. */
+const tellsOnly =
+  /\b(?:i|i'm|my|mine|says?|said|told|heard|reads?|true|right|correct|sure|is (?:it|that|this)|why|how come)\b/iu
+
+/** Whether it makes a rule of one value. */
+export function isOrder(plain: string, values: readonly Candidate[]): boolean {
+  const figures = values.filter(({ kind, typed }) => kind !== 'clock' && /\d/.test(typed))
+  const isOfRule = ({ kind, text }: Candidate) => kind === 'rate' || kind === 'temperature' || isVolts(kind, text)
+  return (
+    isDue.test(plain) &&
+    !tellsOnly.test(plain) &&
+    orders.some(one => one.test(plain)) &&
+    figures.length === 1 &&
+    figures.every(isOfRule)
+  )
+}
+
+const [asksLimits, allows] = [
+  /\b(?:which|what|our|every|all|list|state|show)\b.*\b(?:limits?|caps?|restrictions?)\b(?<!\bwhat limits?(?= (?:the|my|our|it|this|how)\b))/iu,
+  /\bwhat (?:we|do we|the club) (?:allow|permit)s?\b/iu,
+]
+const ofChange = /\b(?:who|when|why|chang\w+|set|lift\w*)\b/iu
+const ofClub = /\b(?:we|us|our|here|club|field|in force)\b/iu
+
+/** Whether the limits of the club are asked for, whoever wants to know. */
+export const asksRules = (plain: string, values: readonly Candidate[]): boolean =>
+  values.every(({ kind }) => kind === 'clock') &&
+  ofClub.test(plain) &&
+  (asksLimits.test(plain) || allows.test(plain)) &&
+  !ofChange.test(plain) &&
+  !isLiftedIn(plain, values)
 
 /** What a rule is called in a sentence, where its value does not say it. */
 const matters = {

@@ -15,6 +15,7 @@ import { withChange } from './change.ts'
 import { choiceOf } from './choice-of.ts'
 import { compares } from './compares.ts'
 import { reminds } from './reminds.ts'
+import { ruleAnew } from './rule-anew.ts'
 import { stays } from './stay.ts'
 
 const ways: readonly Way[] = [
@@ -31,6 +32,7 @@ const ways: readonly Way[] = [
       ? choiceOf(fitTo(command, [], { ...question.options, ...written.options }), {})
       : undefined
   },
+  ruleAnew,
   withChange,
 ]
 

@@ -86,7 +86,7 @@ export function readPlainly(
   const isIdle = !frame && values.length === 0 && share < leastIdle && countOf(text) <= fewest
   const isClear = best !== undefined && best.score >= leastScore && !isFaint && !isIdle
   // "Mine is 50 degrees" tells of a pack, and sets no rule.
-  const temperature = warmthTold(text, values)
+  const temperature = meant ? undefined : warmthTold(text, values)
   if (temperature !== undefined && !(isClear && best.fitted?.options.coldest === undefined))
     return { kind: 'handbook', near, understanding, temperature }
   const isStrange = values.length === 0 && knownShare(text) === 0

@@ -1,0 +1,15 @@
+// The title that a text begins with, as it would be written.
+
+/** "Our answer on", of which the title is what follows. */
+const answerOn =
+  /^(?:(?:our|the|a|an|my|new|standard|standing|official|usual|club|fixed|final|pinned) )*(?:answer|reply|card|pin|faq|note|entry|rule)s?\b(?: (?:on|about|for|to|of|regarding))?[ :]*/iu
+/** What ends a title: a sign, what is said for politeness, or where its card is to stand. */
+const titleEnd =
+  /[:;,.?!"]|(?:^| )(?:please|pls|plz|thanks?|thx|ta|cheers|from now on|henceforth|would you|will you|could you|if you|for (?:everyone|everybody|all|us|the club)|so that|because|instead|ok|then|text|(?:up )?(?:in|to|on) (?:this|our|the) (?:room|channel|chat|group|board)|(?:in|up) here)(?= |$|[,.?!])/iu
+
+export function titleAt(text: string): string | undefined {
+  const quote = /^ *["']([^"']+)["']/u.exec(text)?.[1]
+  const bare = (text.replace(answerOn, '').trim() || text).replace(/^(?:the|a|an) (?=\p{L})/iu, '')
+  const title = (quote ?? bare.slice(0, titleEnd.exec(bare)?.index)).trim().replace(/^'|'$/g, '')
+  return /[\p{L}\d]/u.test(title) ? title.charAt(0).toUpperCase() + title.slice(1) : undefined
+}

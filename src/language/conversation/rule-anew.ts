@@ -1,0 +1,25 @@
+// A rule of the club that was just told, with another value: "make that 1.5C", "6, sorry".
+
+import { fitTo } from '../reading/fit.ts'
+import type { Way } from './behind.ts'
+import { choiceOf } from './choice-of.ts'
+import { goesOn, isFewWords } from './follow-up.ts'
+
+const number = /\d+(?:[.,]\d+)?/
+const onlyNumber = /^\d+(?:[.,]\d+)?$/
+
+export const ruleAnew: Way = ({ text, values, frame: { question }, readBy }, command) => {
+  const rules = command.options.filter(({ kind }) => kind === 'club rule').map(({ name }) => name)
+  if (rules.length === 0 || text.includes('?') || !(goesOn.test(text) || isFewWords(text))) return undefined
+  const { free, values: others } = readBy(command)
+  const told = rules.filter(name => free[name] !== undefined)
+  const [set, ...more] = rules.filter(name => number.test(question.options[name] ?? ''))
+  const [bare] = values.filter(({ typed }) => onlyNumber.test(typed))
+  const renewed =
+    told.length > 0 || set === undefined || more.length > 0 || !bare
+      ? Object.fromEntries(told.map(name => [name, free[name] ?? '']))
+      : { [set]: (question.options[set] ?? '').replace(number, bare.typed.replace(',', '.')) }
+  if (Object.keys(renewed).length === 0) return undefined
+  const { chemistry } = question.options
+  return choiceOf(fitTo(command, others, chemistry === undefined ? renewed : { chemistry, ...renewed }), {})
+}
