@@ -4,86 +4,24 @@ import { randomUUID } from 'node:crypto'
 import { newTitleKind, titleKind } from '../../src/assistant/cards/title.ts'
 import { changing } from '../../src/assistant/changing.ts'
 import { optional, required, service } from '../../src/assistant/command.ts'
-import type { Context } from '../../src/assistant/context.ts'
-import { titlesLike } from '../../src/assistant/naming/titles.ts'
 import { figure } from '../../src/assistant/quantified.ts'
-import { Problem } from '../../src/ground/problem.ts'
 import { questionKind, textKind } from '../../src/language/kinds/text-kinds.ts'
-import { writeQuestion } from '../../src/language/sentence/question.ts'
-import type { AnswerKept } from '../../src/memory/memory.ts'
-import type { NewAnswer, StandardAnswer } from '../../src/memory/standard-answer.ts'
 import {
   changesAnswer,
   noMoreFit,
-  notBoth,
   nothingToChange,
   nothingToSave,
   onlyModeratorsChange,
   removesAnswer,
   savedAlready,
   titleTaken,
-  untitled,
 } from './answer-problems.words.ts'
+import { answerKept, answerTitled, contentOf } from './stored-answer.ts'
 
-/**
- * Throws a Problem where the community has none of that title: it offers the same of those that are most like it.
- * `command` and `details` are what is asked of it.
- */
-async function answerTitled(
-  title: string,
-  { memory, community }: Context,
-  command: string,
-  details: Readonly<Record<string, string | undefined>> = {},
-): Promise<StandardAnswer> {
-  const answer = await memory.answers.find(community.id, title)
-  if (answer) return answer
-  const titles = (await memory.answers.list(community.id)).map(one => one.title)
-  const near = titlesLike(title, titles).ranked.slice(0, mostNear)
-  const told = Object.entries(details).filter((pair): pair is [string, string] => pair[1] !== undefined)
-  const again = (title: string) => writeQuestion({ command, options: { title, ...Object.fromEntries(told) } })
-  throw untitled(title).offering(near.map(one => ({ label: one, question: again(one) })))
-}
-const mostNear = 4
-
-type Content = Pick<NewAnswer, 'kind' | 'content' | 'canonical'>
-
-interface Told {
-  readonly question?: string | undefined
-  readonly text?: string | undefined
-}
-
-/**
- * What a standard answer is made of. Undefined where neither is given. Throws a Problem where both are, and
- * where the club cannot ask that question: a saved name must be in the club's kit.
- */
-async function contentOf(
-  title: string,
-  { question, text }: Told,
-  { cards, community }: Context,
-): Promise<Content | undefined> {
-  if (question !== undefined && text !== undefined) throw notBoth
-  if (text !== undefined) return { kind: 'text', content: text, canonical: '' }
-  if (question === undefined) return undefined
-  const saying = { title, kind: 'question', content: question } as const
-  const reply = await cards.render(community.id, saying)
-  if (reply.problem) throw new Problem(reply.problem)
-  return { kind: 'question', content: question, canonical: reply.question ?? '' }
-}
-
-/** Without its card, which comes and goes. */
-export const answerKept = ({ id, title, kind, content, canonical, place }: StandardAnswer): AnswerKept => ({
-  id,
-  title,
-  kind,
-  content,
-  canonical,
-  place,
-})
-
-/** Saves a standard answer of the club, posts its card where it is asked, and pins it. */
 /** More pinned messages than a club reads. */
 export const mostAnswers = 100
 
+/** Saves a standard answer of the club, posts its card where it is asked, and pins it. */
 export const answerSave = service({
   name: 'answer save',
   takes: { title: required(newTitleKind), question: optional(questionKind), text: optional(textKind) },

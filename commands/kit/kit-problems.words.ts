@@ -4,7 +4,7 @@ import type { OptionWords } from '../../src/assistant/command.ts'
 import { type Locale, told } from '../../src/ground/locale.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import type { Text } from '../../src/ground/text.ts'
-import type { KitEntry } from '../../src/memory/memory.ts'
+import type { KitEntry } from '../../src/memory/kit.ts'
 import type { Owner } from '../../src/memory/owner.ts'
 
 const forWhom =

@@ -12,7 +12,7 @@ import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Source } from '../../src/charging/things/source.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import { chargerKind, packKind, sourceKind } from '../../src/language/kinds/values.ts'
-import type { KitEntry, KitKind } from '../../src/memory/memory.ts'
+import type { KitEntry, KitKind } from '../../src/memory/kit.ts'
 import type { Owner } from '../../src/memory/owner.ts'
 import {
   fullKit,

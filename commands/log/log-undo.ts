@@ -3,7 +3,7 @@
 import { required, service } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
 import { packNameKind } from '../../src/assistant/kit/kit-name.ts'
-import type { KitEntry } from '../../src/memory/memory.ts'
+import type { KitEntry } from '../../src/memory/kit.ts'
 import { loggedPack } from './logged-pack.ts'
 import { onlyModeratorsUndo, takesBack } from './problems.words.ts'
 

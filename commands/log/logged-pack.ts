@@ -6,7 +6,8 @@ import { isAlike } from '../../src/charging/things/learned.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { packKind } from '../../src/language/kinds/values.ts'
 import type { NotedCharge } from '../../src/memory/charge-log.ts'
-import type { KitEntry, Memory } from '../../src/memory/memory.ts'
+import type { KitEntry } from '../../src/memory/kit.ts'
+import type { Memory } from '../../src/memory/memory.ts'
 import { noLogOf } from './problems.words.ts'
 
 export interface LoggedPack {

@@ -8,7 +8,7 @@ import { told } from '../../src/ground/locale.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { capacityKind, durationKind, packKind, targetKind } from '../../src/language/kinds/values.ts'
 import type { NotedCharge } from '../../src/memory/charge-log.ts'
-import type { KitKind } from '../../src/memory/memory.ts'
+import type { KitKind } from '../../src/memory/kit.ts'
 import { dayWords } from './log.words.ts'
 
 /** `kind` is what is saved by that name. */

@@ -1,12 +1,12 @@
 // What the assistant remembers for its communities, behind one interface whatever database keeps it.
 
-import type { Danger } from '../charging/situation/dangers.ts'
 import type { ChargeEnd } from '../charging/things/charge-end.ts'
 import type { ChemistryName } from '../charging/things/chemistry.ts'
 import type { HouseLimits } from '../charging/things/house-limits.ts'
 import type { DecimalMark } from '../ground/show.ts'
 import type { LogMemory, NotedCharge } from './charge-log.ts'
 import type { DueMemory } from './due.ts'
+import type { KitEntry, KitMemory } from './kit.ts'
 import type { NoticedMemory } from './noticed.ts'
 import type { Owner } from './owner.ts'
 import type { LessonMemory, PendingQuestion } from './progress.ts'
@@ -43,39 +43,6 @@ export interface AnsweredMemory {
   byAnswer(answerMessage: string): Promise<AnsweredQuestion | undefined>
   /** Who has tapped on the answer: each tap is recorded with the answer's id, a # and its own. */
   readersOf(answerMessage: string): Promise<readonly string[]>
-}
-
-export type KitKind = 'pack' | 'charger' | 'source'
-
-/** A pack, a charger or a source saved by name. */
-export interface KitEntry {
-  readonly owner: Owner
-  /** Lower case; unique among its owner's. */
-  readonly name: string
-  readonly kind: KitKind
-  /** In canonical notation. */
-  readonly notation: string
-  /** A danger of the pack that holds until it is taken off. */
-  readonly note?: Danger | undefined
-}
-
-export interface KitMemory {
-  /** Saves the entry in place of any of the same owner and name, unless that owner already has `most` others. */
-  save(entry: KitEntry, most: number): Promise<'saved' | 'full'>
-  count(owner: Owner): Promise<number>
-  /** Those of the owners' entries that bear one of the names; an earlier owner's entry hides a later one's. */
-  find(owners: readonly Owner[], names: readonly string[]): Promise<readonly KitEntry[]>
-  /** As `find`, of the kinds, by name, `most` at most. */
-  startingWith(
-    owners: readonly Owner[],
-    prefix: string,
-    kinds: readonly KitKind[],
-    most: number,
-  ): Promise<readonly KitEntry[]>
-  /** The charges noted of a pack keep to it. */
-  rename(owner: Owner, from: string, to: string): Promise<'renamed' | 'missing' | 'taken'>
-  /** The charges noted of a pack go with it. False where there was none. */
-  remove(owner: Owner, name: string): Promise<boolean>
 }
 
 /** What a community's moderators have set: the limits that the core applies, and how the assistant behaves there. */

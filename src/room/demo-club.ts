@@ -1,6 +1,6 @@
 // The demo club that the room opens with: an invented club, its kit, and three questions it asks all the time.
 
-import type { KitEntry, KitMemory } from '../memory/memory.ts'
+import type { KitEntry, KitMemory } from '../memory/kit.ts'
 
 export const demoClub = {
   id: 'room:heron-meadow',

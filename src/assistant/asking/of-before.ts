@@ -4,7 +4,7 @@ import { opensAsking } from '../../language/conversation/heard/asks-nothing.ts'
 import { conceptsIn } from '../../language/model/concepts.ts'
 import { knownShare } from '../../language/model/index.ts'
 import type { Meant } from '../../language/reading/meant.ts'
-import type { KitEntry } from '../../memory/memory.ts'
+import type { KitEntry } from '../../memory/kit.ts'
 import type { Known } from './around.ts'
 
 export const asksWhatNow =

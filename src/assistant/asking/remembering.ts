@@ -16,7 +16,7 @@ import {
   together,
 } from '../../language/frames/told-dangers.ts'
 import { writeQuestion } from '../../language/sentence/question.ts'
-import type { KitEntry } from '../../memory/memory.ts'
+import type { KitEntry } from '../../memory/kit.ts'
 import type { Context } from '../context.ts'
 import { noteIt } from '../kit/kit.words.ts'
 import type { FollowUp } from '../reply.ts'

@@ -2,7 +2,7 @@
 
 import { type Locale, type Said, told } from '../../ground/locale.ts'
 import type { Text } from '../../ground/text.ts'
-import type { KitEntry, KitKind } from '../../memory/memory.ts'
+import type { KitEntry, KitKind } from '../../memory/kit.ts'
 
 export const noName: Said = ({ say }) => say`That cannot be a name.`
 

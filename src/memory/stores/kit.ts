@@ -3,7 +3,7 @@
 import type { Selectable } from 'kysely'
 import { type Danger, dangers } from '../../charging/situation/dangers.ts'
 import { type Database, inTransaction, oneAtATime, type Tables } from '../database.ts'
-import type { KitEntry, KitMemory } from '../memory.ts'
+import type { KitEntry, KitMemory } from '../kit.ts'
 import type { Owner } from '../owner.ts'
 
 export function kitMemory(db: Database): KitMemory {

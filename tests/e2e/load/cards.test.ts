@@ -40,6 +40,7 @@ test('ten thousand cards', { timeout: 600_000 }, async () => {
     pin: () => Promise.reject(new Error('nothing is pinned')),
     remove: () => Promise.reject(new Error('nothing is removed')),
     direct: () => Promise.reject(new Error('nobody is called')),
+    strike: () => Promise.reject(new Error('nothing is struck')),
   }
   const noticeboard = createNoticeboards()
   noticeboard.add('room', board)

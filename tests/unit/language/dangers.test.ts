@@ -70,6 +70,15 @@ describe('dangers in words', () => {
   })
 })
 
+describe('the steps of a charger', () => {
+  test.each([
+    '650 mAh LiHV on steps of 1, 2, 3, 5 A, what current',
+    'amps for a 2S 900 lipo on steps of 0.3, 0.8, 1.5 and 3 A',
+  ])('are no stairs: %s', text => {
+    expect(dangersIn(text)).toMatchObject({ told: [], suspected: [] })
+  })
+})
+
 describe('a fuse', () => {
   test.each([
     'the rear outlet is on a 12 amp fuse, may the charger pull 100 W',

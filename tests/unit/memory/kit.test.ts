@@ -1,7 +1,8 @@
 // The kit as it is stored: whose, under which name, how many.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import type { KitEntry, Memory } from '../../../src/memory/memory.ts'
+import type { KitEntry } from '../../../src/memory/kit.ts'
+import type { Memory } from '../../../src/memory/memory.ts'
 import type { Owner } from '../../../src/memory/owner.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
 
