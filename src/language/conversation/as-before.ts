@@ -1,16 +1,16 @@
 // Values that are told by the last question: a bare "11.7" behind volts, "800 W" of a generator, "no, 2200 mAh".
 
 import { attempt } from '../../ground/problem.ts'
-import { bestCover, type Candidate, candidatesOf, type ValueName } from '../candidates/index.ts'
-import { type Frame, typedIn } from '../frames/frame.ts'
+import type { Candidate, ValueName } from '../candidates/index.ts'
+import type { Frame } from '../frames/frame.ts'
 import type { Kept } from '../reading/fit.ts'
 import { feedCues } from '../reading/told/packs-told.ts'
 import { toldBy, toldIn } from '../reading/told/told-pack.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
-import { readPack } from '../things/pack.ts'
 import { readSource } from '../things/source.ts'
 import { bankCell_V } from '../things/source-of-parts.ts'
 import { namesPack } from './follow-up.ts'
+import { asCurrent, ofItsLevel, onlyNumber } from './number-behind.ts'
 import { withPartOfBefore } from './part-of-before.ts'
 
 /** What a value is looked at beside. */
@@ -35,37 +35,18 @@ export function asBefore(
   const isNone = ({ kind, typed, score, pack }: Candidate) =>
     (kind === 'count' && told.length > 1 && score < surely && /^ones?$/i.test(typed)) ||
     (kind === 'state' && score < surely) ||
-    (pack?.series === 1 && pack.capacity_Ah === undefined && cells > 1)
+    (pack?.series === 1 && pack.capacity_Ah === undefined && cells > 1 && !/^1s/i.test(typed))
   return told
     .filter(value => !isNone(value))
     .map(
       value =>
+        ofItsLevel(value, text, before) ??
         ofItsKind(value, { text, command, before }) ??
         ofItsLabel(value, text, before) ??
         ofItsSource(value, before) ??
         value,
     )
 }
-
-/**
- * "With 3" is a current, and so is "at 2.6" behind "from 3.6 at 1.3a", where no sound cell of the pack stands at as many
- * volts.
- */
-function asCurrent(value: Candidate, frame: Frame): Candidate {
-  const { current, pack: text = '' } = frame.question.options
-  const { cue = '', kind, typed } = value
-  const pack = attempt(() => readPack(text).value)
-  if (current === undefined || !pack || !onlyNumber.test(typed) || !mayBeCurrent.has(kind)) return value
-  const amount = typed.replace(',', '.')
-  const { precharge_V, full_V } = pack.chemistry
-  const isLevel = Number(amount) >= precharge_V.value && Number(amount) <= full_V.value
-  const tellsLevels = () =>
-    bestCover(candidatesOf(typedIn(frame))).some(one => one.kind === 'state' && one.cue === 'at')
-  const isCurrent = cue === 'with' || (cue === 'at' && !isLevel && !tellsLevels())
-  const { pack: _, parts: __, ...others } = value
-  return isCurrent ? { ...others, kind: 'current', text: `${amount}A`, typed: `${typed} A` } : value
-}
-const mayBeCurrent: ReadonlySet<ValueName> = new Set(['current', 'state', 'number'])
 
 /** A count or a level less sure than this may be none. */
 const surely = 0.3
@@ -134,7 +115,6 @@ const asLabelled = (source: string): string =>
   )
 const ofVolts: ReadonlySet<ValueName> = new Set(['state', 'voltage'])
 const bare: ReadonlySet<ValueName> = new Set(['number', 'count', 'voltage', 'current', 'pack', 'capacity'])
-const onlyNumber = /^\d+(?:[.,]\d+)?$/
 
 /** What a number counts stands behind it: "5 packs". */
 const countsWhat = /^ (?!instead|then|now|please|pls|and|or|if|maybe|rather|too|in|on|for|at|with|is|but|so)\p{L}{3,}/iu

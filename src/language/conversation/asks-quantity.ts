@@ -22,6 +22,7 @@ const setOf = (words: string): ReadonlySet<string> => new Set(words.split(' '))
 const ofVolts = setOf('storage trim percent')
 const endsAt =
   /\b(?:where|(?:at )?(?:what|which) (?:point|level|number|reading|figure|value|mark))\b.*\b(?:stop|end|cut|finish|quit)(?:s|es)?\b/i
+const chargeTime = /\b(?:(?:total|whole|charg\w+) (?:\w+ )?(?:time|duration)|time (?:in|to charge|to full))\b/i
 const inWatts = /\b(?:in|as|how many) (?:watts|W)\b/i
 
 const quantities: readonly Quantity[] = [
@@ -36,6 +37,11 @@ const quantities: readonly Quantity[] = [
     command: 'energy',
     asks: text => ofEnergy.test(text),
     unless: setOf('plane supply usb sourceBattery generator enough why ok may log percent amps long'),
+  },
+  {
+    command: 'time',
+    asks: text => chargeTime.test(text),
+    unless: setOf('fly supply usb sourceBattery generator enough why ok may log remind'),
   },
   {
     command: 'supply',

@@ -115,6 +115,16 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
     ['and from 3.5', 'time pack: 5S 4000mAh LiPo current: 3A from: 3.5V per cell'],
   ],
   [
+    ['what current for a 4s 3200 lipo', 'current pack: 4S 3200mAh LiPo'],
+    ['I measured 14.8 on it', 'current pack: 4S 3200mAh LiPo from: 14.8V pack'],
+    ['how full is that', 'percent pack: 4S 3200mAh LiPo at: 14.8V pack'],
+    ['and the total charge time', 'time pack: 4S 3200mAh LiPo from: 14.8V pack'],
+  ],
+  [
+    ['2s 400 lihv amps', 'current pack: 2S 400mAh LiHV'],
+    ["it's actually a 1s", 'current pack: 1S 400mAh LiHV'],
+  ],
+  [
     ['until which voltage do i charge a 5s lihv', 'trim chemistry: 5S LiHV'],
     ['lovely sunshine today', 'hello'],
     ['and a normal one?', 'trim chemistry: 5S LiPo'],
