@@ -43,7 +43,10 @@ const likely = {
   toldByRule: 0.32,
   plainly: 0.03,
   emergency: 0.075,
-  suspected: 0.24,
+  named: 0.35,
+  barely: 0.2,
+  anything: 0.15,
+  suspected: 0.26,
   suspectedByClue: 0.18,
   suspectedByRule: 0.07,
 } as const
@@ -88,10 +91,14 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const isPlain = marked.words.length <= fewWords.told
   const worth = worthOfRule[isPlain ? 'plainly' : 'amid']
   const all = ranked(opinion.shares, tells, worth).filter(({ danger }) => !isOut(danger))
-  const { told: sure, toldByRule } = isByRule ? likelyInGloss : likely
-  const byWords =
-    any > (tells.length === 0 ? sure : isPlain ? likely.plainly : toldByRule) ? likeliest(all, alsoLikely.told) : []
   const shareOf = (danger: Danger) => opinion.shares[judged.indexOf(danger)] ?? 0
+  const isFound = (danger: Danger) => evidence.some(one => one.danger === danger)
+  const isLikelyNamed = (danger: Danger) =>
+    shareOf(danger) > (emergencies.includes(danger) ? likely.named : isFound(danger) ? 0 : likely.barely)
+  const { told: sure, toldByRule } = isByRule ? likelyInGloss : likely
+  const isByWords = any > (tells.length === 0 ? sure : isPlain ? likely.plainly : toldByRule)
+  // Nobody is sent away from a fire that is only the likeliest of many things, nor told of what may be anything.
+  const byWords = isByWords ? likeliest(all, alsoLikely.told).filter(isLikelyNamed) : []
   const isLikelyEmergency = (one: Evidence) => isEmergency(one) && any * shareOf(one.danger) > likely.emergency
   const told = once([
     ...relations.map(relation => relation(values)).filter(found => found !== undefined),
@@ -107,7 +114,8 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const isAgreed = tells.some(({ danger }) => shareOf(danger) > agreed)
   // Rules that find two dangers bear each other out.
   const isSaid = tells.length > 1 || (tells.length > 0 && (isAgreed || marked.words.length <= fewWords.suspected))
-  const isSuspected = told.length === 0 && (isSaid || any > enough)
+  const isAnything = evidence.length > 0 || shareOf(all[0]?.danger as Danger) > likely.anything
+  const isSuspected = told.length === 0 && (isSaid || (any > enough && isAnything))
   const mayBurn = tells.filter(isEmergency).map(({ danger }) => danger)
   const suspected = isSuspected ? likeliest(all, alsoLikely.suspected) : []
   return {
