@@ -66,7 +66,7 @@ const rows: readonly Row[] = [
     async said => opened(await inHandbook(said, said.talk.about), said.asksOf ?? 'why'),
   ],
   [
-    ({ asksOf, talk }) => asksOf && talk.about === undefined && talk.frame,
+    ({ asksOf, talk, around }) => asksOf && talk.about === undefined && talk.frame && !isChange(around, talk.frame),
     async said => opened(await asBefore(said), said.asksOf ?? 'why'),
   ],
   // What goes on from the handbook's last answer is asked of it.
@@ -99,6 +99,10 @@ const rows: readonly Row[] = [
   [() => true, ofRest],
 ]
 
+/** What was changed is not changed once more by asking about it. */
+const isChange = ({ registry }: Around, { question }: Frame): boolean =>
+  registry.find(question.command)?.changes === true
+
 export async function answerPlain(around: Around, text: string): Promise<Reply> {
   const { typed, context, conversation } = around
   const { frame } = conversation.talk
@@ -110,7 +114,7 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
     if (said === 'yes') return answerKnown(around, { ...nothingElse, question, doubts })
     if (said === 'no') return leftAlone(question.command, typed, context.locale)
   }
-  if (frame && around.registry.find(frame.question.command)?.changes && leavesIt(text))
+  if (frame && isChange(around, frame) && leavesIt(text))
     return leftAlone(frame.question.command, typed, context.locale)
   const said = await saidIn(around, text)
   const [, reply] = rows.find(([holds]) => holds(said)) as Row

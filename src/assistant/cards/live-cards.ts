@@ -4,7 +4,6 @@ import { randomUUID } from 'node:crypto'
 import type { Locale } from '../../ground/locale.ts'
 import { present } from '../../ground/present.ts'
 import { joined } from '../../ground/text.ts'
-import { createTurnstile } from './turnstile.ts'
 import type { HistoryMemory, HouseRules, QuestionMemory } from '../../memory/memory.ts'
 import type { AnswerMemory, Card, StandardAnswer } from '../../memory/standard-answer.ts'
 import type { Cards, Standing } from '../cards.ts'
@@ -13,6 +12,7 @@ import type { Reply } from '../reply.ts'
 import { cardOf, digestOf } from './card.ts'
 import { leftBehind, notTaken } from './cards.words.ts'
 import { type Missing, type Noticeboards, type Posted, surfaceOf } from './noticeboard.ts'
+import { createTurnstile } from './turnstile.ts'
 
 interface CardParts {
   readonly answers: AnswerMemory

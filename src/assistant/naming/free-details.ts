@@ -56,7 +56,7 @@ export function freeDetails(
   const saved = used.map(({ name }) => name).filter(name => lower.includes(name))
   const values = bestCover(candidatesOf(plain))
   const names = namesTold(plain, values, saved)
-  const rules = rulesTold(plain, values)
+  const rules = rulesTold(plain, values, frame?.question.command === 'house set' ? frame.question.options : {})
   const lesson = lessonTold(plain, values)
   const titles = answers.map(({ title }) => title)
   const wanted = wantedOf(plain, titles, spokenBefore(frame))

@@ -21,16 +21,14 @@ const end =
 const inQuotes = /"[^"]+"|'(?:[^']|(?<=\p{L})'(?=\p{L}))+'/u
 const question = /(?:wh\w+|how) [^,.;:?!]+?(?=[,.;:?!]|$| (?:should|shall|must|now) )/u
 const onWhat = new RegExp(
-  String.raw`\b(?:(?:the|our|that|this|an?) )?(?:(?:\w+ )?(${sure})(?: ready)?|(?:${loose})) (?:on|about|for|to|of|regarding|titled|called|named)(?: the (?:title|name))? (${inQuotes.source}|${question.source}|[^,.;:?!]+?${end.source})`,
+  String.raw`\b(?:(?:the|our|that|this|an?) )?(?:(?:\w+ )?(${sure})(?: ready)?|(?:${loose})) (?:on|about|for|to|of|regarding|titled|called|named)(?: the (?:title|name|question))? (${inQuotes.source}|${question.source}|[^,.;:?!]+?${end.source})`,
   'iu',
 )
-const words = String.raw`((?:(?!(?:of|to|on|for|about|as|that) )[\p{L}\d'-]+ ){1,4}?)(?:(${sure})|(?:${loose}))\b(?! (?:on|about|for|of) )`
-const ofWhat = [String.raw`.*\b(?:the|our|that|this) ${words}`, String.raw`^\W*${words}`].map(
-  one => new RegExp(one, 'iu'),
-)
+const words = String.raw`((?:(?!(?:of|to|on|for|about|as|that|this|the|our|any|an?) )[\p{L}\d'-]+ ){1,4}?)(?:(${sure})|(?:${loose}))\b(?! (?:on|about|for|of) )`
+const ofWhat = new RegExp(String.raw`(?:\b(?:the|our|that|this) |^\W*)${words}`, 'giu')
 const determiner = /\b(?:the|our|that|this) $/iu
 const aboutOne = /\bone (?:about|regarding) \D+$/iu
-const pronoun = /\b(?:it|that one|this one)\b/iu
+const pronoun = /\b(?:its?|(?:that|this) (?:one|answer|reply|note|card|entry))\b/iu
 
 /** `last` is the title of the one that was spoken of before. */
 export function spokenOf(plain: string, titles: readonly string[], last: string | undefined): readonly SpokenOf[] {
@@ -47,11 +45,8 @@ export function spokenOf(plain: string, titles: readonly string[], last: string 
     const [whole, isAnswer, called = ''] = about
     found.push(named(called, isAnswer !== undefined || aboutOne.test(whole), about.index, about.index + whole.length))
   }
-  const of = ofWhat.map(one => one.exec(plain)).find(one => one !== null)
-  if (of) {
-    const [whole, called = '', isAnswer] = of
-    found.push(named(called, isAnswer !== undefined, whole.lastIndexOf(called), of.index + whole.length))
-  }
+  for (const { 0: whole, 1: called = '', 2: isAnswer, index } of plain.matchAll(ofWhat))
+    found.push(named(called, isAnswer !== undefined, index + whole.lastIndexOf(called), index + whole.length))
   const verbatim = verbatimIn(plain, titles)
   if (verbatim !== undefined) {
     const at = plain.toLowerCase().indexOf(verbatim.toLowerCase())

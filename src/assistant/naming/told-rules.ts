@@ -9,7 +9,7 @@ export const lifted = 'none'
 
 /** Whatever it is said of goes. */
 const lifts =
-  /(?<!\b(?:not|never|dont|\w+n't) (?:ever |just |yet )?)\b(?:lift|remov|cancel|delet|scrap|suspend|retir|uncap|revok|abolish|rescind|repeal|waiv|abandon|withdraw|unset|forget|ditch|bin|axe)(?:e|n?ed|e?s|n?ing|al)?\b|\b(?:get(?:ting)? rid of|(?:do|done|live) (?:away|without)|without (?:a|any) (?:limit|rule|cap)|no (?:\w+ )?(?:limit|cap|ceiling|max(?:imum)?)|bye|(?:out|away|off) with|(?:can|may|should|must|has to) (?:now |finally )?go(?= ?(?:$|[.,;:!?]|now|again|please|away))|gone|goes away|unlimited|no (?:longer|more|need)|any (?:more|longer)|anymore|not needed|stop(?:ped)? (?:enforc|requir|ask)\w*|served (?:its|their) purpose|is (?:over|history)|undo (?=(?:the|our) \d)|free(?:d)? of)\b|(?<!cut[ -])\boff\b|\bends? (?:the|that|this|our)\b/iu
+  /(?<!\b(?:not|never|dont|\w+n't) (?:ever |just |yet )?)\b(?:lift|remov|cancel|delet|scrap|suspend|retir|uncap|revok|abolish|rescind|repeal|waiv|abandon|withdraw|unset|forget|ditch|bin|axe)(?:e|n?ed|e?s|n?ing|al)?\b|\b(?:get(?:ting)? rid of|(?:do|done|live) (?:away|without)|without (?:a|any) (?:limit|rule|cap)|no (?:\w+ )?(?:limit|cap|ceiling|max(?:imum)?)|bye|(?:out|away|off) with|(?:can|may|should|must|has to) (?:now |finally )?go(?= ?(?:$|[.,;:!?]|now|again|please|away))|gone|void(?:ed)?|goes away|unlimited|no (?:longer|more|need)|any (?:more|longer)|anymore|not needed|stop(?:ped)? (?:enforc|requir|ask)\w*|served (?:its|their) purpose|is (?:over|history)|undo (?=(?:the|our) \d)|free(?:d)? of)\b|(?<!cut[ -])\boff\b|\bends? (?:the|that|this|our)\b/iu
 /** The same, where no other value is told to come instead: "drop it to 0.8C". */
 const loosens =
   /\b(?:drop(?:s|ped|ping)?|tak(?:e|es|en|ing)\b.*\b(?:off|away|out|back|down)|reset(?:s|ting)?|(?:clear|free)(?:s|d|ed|ing)? (?:up|the|that|our|all)|relax(?:es|ed|ing)?|loosen(?:s|ed|ing)?|eas(?:e|ed|ing)|(?:back|return) to (?:the )?(?:normal|default|usual|standard))\b|\b(?:let|allow|may|can)\b.* (?:above|over|beyond|(?:more|faster) than)\b/iu
@@ -17,7 +17,7 @@ const loosens =
 const sets = /\b(?:set|chang|lower|rais|increas|reduc|tighten|put|mak)(?:e|es|ed|s|ing|ting)?\b/iu
 /** Who says what nobody may any longer tightens. */
 const tightens =
-  /\b(?:nobody|no ?one|none of|never|no (?:\w+ )?members?|no (?:longer|more) (?:than|charg\w*|going|above|over))\b/iu
+  /\b(?:nobody|no ?one|none of|never|no (?:\w+ )?members?|(?:must|may|should|shall|can) ?(?:not|n't|never)|(?:mustn|shouldn|can)'?t|no (?:longer|more) (?:than|charg\w*|going|above|over))\b/iu
 
 function isLiftedIn(plain: string, values: readonly Candidate[]): boolean {
   if (tightens.test(plain) || (sets.test(plain) && values.some(isGoalIn(plain)))) return false
@@ -32,14 +32,19 @@ const isGoalIn =
 
 /** All are to keep to it: "nobody charges above 1C", "we should all store at 3.8 V". */
 const orders = [
+  /\b(?:members?|people|every(?:one|body)|we|all)\b[^.?!]*\b(?:not|never|stop|avoid) (?:go(?:ing)?|charg(?:e|ing)) (?:above|over|beyond|below|under|(?:more|faster) than)\b/iu,
+  /\b(?:coldest|lowest|highest|fastest|most|limit|minimum|maximum)\b[^.?!]*\b(?:we|us|our|here|club|members|every(?:one|body))\b/iu,
+  /\b(?:members?|people|every(?:one|body)|we|all)\b[^.?!]*\b(?:must|may|should|shall|are to|is to) ?(?:n't|not|never)\b[^.?!]*\b(?:above|over|beyond|below|under|exceed|(?:more|faster|less|colder) than)\b/iu,
   /\b(?:nobody|no ?one|none of (?:us|you)|no (?:\w+ )?members?)\b[^.?!]*\bcharg\w*\b[^.?!]*\b(?:above|over|beyond|below|under|beneath|(?:more|faster|less|colder) than)\b/iu,
   /\b(?:every(?:one|body)|all of us|all members|we (?:\w+ )?all)\b[^.?!]*\b(?:stores?|charges?|keeps?|stays?)\b[^.?!]*\b(?:at|to|above|below|under|over|than)\b/iu,
 ]
 const isDue =
-  /\b(?:should|must|shall|ought|has to|have to|let'?s|please|pls|from \w+(?: \w+)? on|as of|nobody|no ?one|none|no (?:\w+ )?members?)\b/iu
+  /\b(?:should|must|shall|ought|has to|have to|let'?s|mind|please|pls|from \w+(?: \w+)? on|as of|we (?:want|agreed|decided)|nobody|no ?one|none|no (?:\w+ )?members?)\b/iu
 /** Who tells what others do or say, or of a pack of their own, makes no rule. */
 const tellsOnly =
   /\b(?:i|i'm|my|mine|says?|said|told|heard|reads?|true|right|correct|sure|is (?:it|that|this)|why|how come)\b/iu
+
+const thinks = /\bi (?:think|guess|reckon|suggest|mean|want|would like)\b|\bi'd (?:like|say)\b/giu
 
 /** Whether it makes a rule of one value. */
 export function isOrder(plain: string, values: readonly Candidate[]): boolean {
@@ -47,7 +52,7 @@ export function isOrder(plain: string, values: readonly Candidate[]): boolean {
   const isOfRule = ({ kind, text }: Candidate) => kind === 'rate' || kind === 'temperature' || isVolts(kind, text)
   return (
     isDue.test(plain) &&
-    !tellsOnly.test(plain) &&
+    !tellsOnly.test(plain.replace(thinks, '')) &&
     orders.some(one => one.test(plain)) &&
     figures.length === 1 &&
     figures.every(isOfRule)
@@ -81,8 +86,13 @@ type Limit = keyof typeof matters
 /** Those that can be lifted. */
 export const limits = Object.keys(matters) as Limit[]
 
-/** The details of the command that sets them, so far as the sentence tells them. */
-export function rulesTold(plain: string, values: readonly Candidate[]): Readonly<Record<string, string>> {
+/** "Cancel that limit": of those that were spoken of before. */
+const pointsBack = /\b(?:that|this|it)\b/iu
+
+type Rules = Readonly<Record<string, string>>
+
+/** The details of the command that sets them, so far as the sentence tells them; `before` are those that were told last. */
+export function rulesTold(plain: string, values: readonly Candidate[], before: Rules = {}): Rules {
   const isLifted = isLiftedIn(plain, values)
   const called = limits.filter(limit => matters[limit].test(plain))
   const ofVolts = called.find(limit => limit === 'storage' || limit === 'floor') ?? 'full'
@@ -94,8 +104,9 @@ export function rulesTold(plain: string, values: readonly Candidate[]): Readonly
   }
   if (isLifted && Object.keys(told).length === 0) {
     const isOfCells = values.some(({ kind }) => kind === 'chemistry')
-    for (const limit of called.length > 0 ? called.slice(0, 1) : limits)
-      if (!(isOfCells && limit === 'coldest')) told[limit] = lifted
+    const those = pointsBack.test(plain) ? limits.filter(limit => before[limit] !== undefined) : []
+    const meant = [called.slice(0, 1), those, limits].find(some => some.length > 0) ?? []
+    for (const limit of meant) if (!(isOfCells && limit === 'coldest')) told[limit] = lifted
   }
   return { ...told, ...choicesTold(plain, isLifted) }
 }

@@ -12,6 +12,7 @@ import { followsSurely, namesPack } from './follow-up.ts'
 import { heldOn } from './lend.ts'
 import { isPartOfBefore } from './part-of-before.ts'
 import { ofList } from './part-of-list.ts'
+import { rulesTold } from './rule-anew.ts'
 
 const asksWhy = /^\W*(?:but |and |so )*(?:why|how come)\b/i
 /** "Why not 3C": it is asked about as a change. */
@@ -38,11 +39,8 @@ export const withChange: Way = ({ text, values, ranked, frame, vocabulary, readB
   // What was set is set anew, and not once more.
   const isAnew = !isMore && command.options.some(({ name }) => name === 'instead')
   const { ports } = frame.question.options
-  const free: Kept = isAnew
-    ? { instead: 'last' }
-    : ports !== undefined && isMore && onOneMore.test(text)
-      ? { ports: `${Number(ports) + 1}` }
-      : {}
+  const onMorePorts = ports !== undefined && isMore && onOneMore.test(text) && { ports: `${Number(ports) + 1}` }
+  const free: Kept = isAnew ? { instead: 'last' } : onMorePorts || rulesTold(command, named)
   const read = { free, values: ofList(text, told, frame.question.options.packs) }
   const change = changed(command, read, frame, isMore && told.some(namesPack))
   if (!change) return undefined

@@ -65,3 +65,11 @@ test('one that is not there is said to be missing, and the same of others is off
   expect(problem?.what).toContain('no standard answer "mower"')
   expect(followUps.map(({ question }) => question)).toEqual(['answer edit title: Puffed packs text: ask Hinnerk'])
 })
+
+test('what was changed is not changed once more by a word that points at it', async () => {
+  await asking.ask('answer save title: Coffee text: From ten.', moderator)
+  await asking.ask('the coffee answer should say from eleven', moderator)
+  await asking.ask('yes', moderator)
+  const { problem } = await asking.ask("I don't think anybody needs these days", moderator)
+  expect(problem?.what ?? '').not.toContain('Change the standard answer')
+})

@@ -3,8 +3,11 @@
 import { opensAsking } from './asks-nothing.ts'
 
 const yes =
-  /^(?:y|yes|yep|yeah|yup|ok|okay|sure|do it|do so|go ahead|please do|confirm(?:ed)?|right|correct|affirmative|agreed|1)\b/i
-const no = /^(?:n|no|nope|nah|leave (?:it|that)|don'?t|do not|never ?mind|stop|cancel|wait|better not|negative|2)\b/i
+  /^(?:y|yes|yep|yeah|yup|ok|okay|sure|do it|do so|go ahead|go on|proceed|please do|confirm(?:ed)?|right|correct|affirmative|agreed|approved|granted|k|go for it|fine|good|lovely|great|perfect|all ?right|1)\b/i
+const no =
+  /^(?:n|no|nope|nah|leave (?:it|that)|don'?t|do not|never ?mind|stop|cancel|wait|better not|negative|denied|2)\b/i
+const yesAtEnd = /\byes(?: please| pls)?\W*$/i
+const denies = /\b(?:no|not|never|\w+n'?t|stop|wait)\b/i
 const fewWords = 4
 /** Nothing is to become of it. */
 const stays =
@@ -23,5 +26,5 @@ export function yesOrNo(text: string): 'yes' | 'no' | undefined {
   if (leavesIt(plain)) return 'no'
   if (wordsIn(plain) > fewWords || /\d.*\d|\d ?[a-z]/i.test(plain)) return undefined
   if (no.test(plain)) return 'no'
-  return yes.test(plain) ? 'yes' : undefined
+  return (yes.test(plain) || yesAtEnd.test(plain)) && !denies.test(plain) ? 'yes' : undefined
 }
