@@ -26,6 +26,9 @@ export const compareWords: WordsOf<typeof compare> = locale => {
           : densest.name === most.name
             ? say`${own(most.name)} holds most, ${energy}, and most for its mass, ${density} Wh per kg.`
             : say`${own(most.name)} holds most, ${energy}. ${own(densest.name)} holds most for its mass, ${density} Wh per kg.`,
+        rate === undefined
+          ? undefined
+          : say`Charged at ${show.rate(rate)} they take about the same time, whatever their cells and mAh.`,
         rate === undefined ? undefined : notASetting,
       ]
     },

@@ -153,17 +153,25 @@ async function ofQuestion(said: Said): Promise<Reply> {
   return hasDanger && asksReason.test(text) ? withKnown(said, reply) : reply
 }
 
-/** How long it takes, beside what was asked before, where somebody wonders which of the two is quicker. */
-async function besideLast({ text, talk: { frame }, around: { context } }: Said, reply: Reply): Promise<Reply> {
+/** How long it takes, beside what was asked before with other details, where somebody wonders which is quicker. */
+async function besideLast({ text, talk, meant, around: { context } }: Said, reply: Reply): Promise<Reply> {
   const now_s = timeOf(reply)
-  if (now_s === undefined || !frame || !comparesTimes(text)) return reply
-  const { options } = frame.question
-  const before = await context.ask(reply.command, writeQuestion({ command: reply.command, options }))
-  const before_s = timeOf(before)
-  return before_s === undefined || before.question === reply.question
-    ? reply
-    : withAnswer(reply, besideBefore(now_s, before_s, before.readAs, context.locale))
+  if (now_s === undefined || !comparesTimes(text)) return reply
+  const other = otherThan('question' in meant ? meant.question.options : {}, talk.frame)
+  const before = other && (await context.ask(reply.command, writeQuestion({ command: reply.command, options: other })))
+  const before_s = before && timeOf(before)
+  return before && before_s !== undefined
+    ? withAnswer(reply, besideBefore(now_s, before_s, before.readAs, context.locale))
+    : reply
 }
+
+function otherThan(options: Options, frame: Frame | undefined): Options | undefined {
+  if (!frame) return undefined
+  const { options: before } = frame.question
+  const isSame = Object.keys({ ...before, ...options }).every(name => before[name] === options[name])
+  return isSame || before.pack === undefined ? otherThan(options, frame.before) : before
+}
+type Options = Frame['question']['options']
 
 const timeOf = ({ command, verdict, figures }: Reply): number | undefined =>
   command === 'time' && verdict !== 'do not charge' ? figures.find(({ key }) => key === 'chargeTime')?.value : undefined

@@ -43,7 +43,7 @@ export function asBefore(
         ofItsLevel(value, text, before) ??
         ofItsKind(value, { text, command, before }) ??
         ofItsLabel(value, text, before) ??
-        ofItsSource(value, before) ??
+        ofItsSource(value, text, before) ??
         value,
     )
 }
@@ -63,12 +63,22 @@ function ofItsLabel(value: Candidate, text: string, { pack }: Kept): Candidate |
 const ofSources: ReadonlySet<ValueName> = new Set(['power', 'current', 'voltage', 'energy', 'capacity'])
 export const isSource = (text: string): boolean => attempt(() => readSource(text)) !== undefined
 
+/** "If the battery is only 80 % full": beside packs it is what feeds them. */
+const feeds = /\b(?:source|bank|station|agm|leisure|lead|starter|battery)\b(?!.*\b(?:packs?|li\w+)\b)/i
+const downTo = /^(?:down|to|until|till)$/
 const [sourceWatts, sourceVolts] = [/\d+(?:\.\d+)?W\b/, /\d+(?:\.\d+)?V\b/]
 const onlyWatts = /^[\d.]+W charger$/
 
 /** "And with 65 W", where a source was told by its watts and no charger was told; "from a 4S 8000", where one was told. */
-function ofItsSource(value: Candidate, { source, charger, voltage }: Kept): Candidate | undefined {
+function ofItsSource(value: Candidate, text: string, { source, charger, voltage }: Kept): Candidate | undefined {
   if (source === undefined) return undefined
+  if (
+    value.kind === 'state' &&
+    value.text.endsWith('%') &&
+    !downTo.test(value.cue ?? '') &&
+    feeds.test(text.slice(0, value.start))
+  )
+    return { ...value, kind: 'percent' }
   // "The 100 W one", "if it were 24 V": a figure of it that is told anew.
   const isPower =
     value.kind === 'power' || (charger === undefined && onlyWatts.test(value.text) && !/charg/i.test(value.typed))

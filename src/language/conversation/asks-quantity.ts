@@ -21,7 +21,7 @@ const setOf = (words: string): ReadonlySet<string> => new Set(words.split(' '))
 /** Those that tell of volts by themselves, where the question before was of volts. */
 const ofVolts = setOf('storage trim percent')
 const endsAt =
-  /\b(?:where|(?:at )?(?:what|which) (?:point|level|number|reading|figure|value|mark))\b.*\b(?:stop|end|cut|finish|quit)(?:s|es)?\b/i
+  /\b(?:where|(?:at )?(?:what|which) (?:point|level|number|reading|figure|value|mark))\b.*\b(?:stop|end|cut|finish|quit)(?:s|es)?\b|\b(?:to|until|till|up to) (?:what|which|how many) volt|\bvolt\w*\b.*\b(?:at the end|when (?:it'?s |it is )?(?:full|done|finished|ready))\b/i
 const chargeTime = /\b(?:(?:total|whole|charg\w+) (?:\w+ )?(?:time|duration)|time (?:in|to charge|to full))\b/i
 const inWatts = /\b(?:in|as|how many) (?:watts|W)\b/i
 
@@ -53,16 +53,17 @@ const quantities: readonly Quantity[] = [
 /** So many words may stand beside it, where they go on from what was said. */
 const many = 9
 
-export const asksQuantity: Way = ({ text, values, frame, vocabulary }, { name }) => {
-  const isShort = isFewWords(text) || (goesOn.test(text) && countOf(text) <= many)
-  const isOfPack = values.every(value => value.text === 'full') && !asksWhatItIs.test(text)
+export const asksQuantity: Way = ({ text, values, frame, vocabulary }) => {
+  const isShort = isFewWords(text) || endsAt.test(text) || (goesOn.test(text) && countOf(text) <= many)
+  // "One more thing" counts nothing.
+  const isOfPack = values.every(value => value.text === 'full' || value.text === '1') && !asksWhatItIs.test(text)
   if (frame.pending || !isShort || !isOfPack) return undefined
   const concepts = conceptsIn(text)
-  const isOfLevel = values.length > 0 && frame.question.options.from === undefined
+  const isOfLevel = values.some(value => value.text === 'full') && frame.question.options.from === undefined
   const asked = quantities.find(
     ({ asks, unless }) => asks(text, concepts, isOfLevel, frame) && !concepts.some(concept => unless.has(concept)),
   )
-  const command = vocabulary.find(one => one.name === asked?.command && one.name !== name)
+  const command = vocabulary.find(one => one.name === asked?.command)
   if (!command) return undefined
   const { kept, before } = lentTo(frame, command, text, values)
   const { source: _, to: __, ...held } = kept

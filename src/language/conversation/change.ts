@@ -8,7 +8,7 @@ import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { asBefore } from './as-before.ts'
 import type { Way } from './behind.ts'
 import { choiceOf } from './choice-of.ts'
-import { followsSurely, namesPack } from './follow-up.ts'
+import { followsSurely, namesPack, namesWanted } from './follow-up.ts'
 import { heldOn } from './lend.ts'
 import { isPartOfBefore } from './part-of-before.ts'
 import { ofList } from './part-of-list.ts'
@@ -27,6 +27,7 @@ export const withChange: Way = ({ text, values, ranked, frame, vocabulary, readB
   const asksAnew =
     (asksWhy.test(text) && !butWhyNot.test(text)) ||
     asksWhatItIs.test(text) ||
+    (values.some(isOnBoard) && !hangsOnBoard(command) && !namesWanted(text, values)) ||
     values.some(value => asksFor(value, command, vocabulary))
   if (asksAnew || (values.length === 0 && !isPart)) return undefined
   const { values: own, free: named } = readBy(command)
@@ -66,6 +67,11 @@ export interface Change {
   readonly fitted: Fitted
   readonly kept: Kept
 }
+
+/** "Two such packs in parallel": another command tells what a board gets. */
+const isOnBoard = ({ kind, typed }: Candidate): boolean => kind === 'board' && /paral|board/i.test(typed)
+const hangsOnBoard = ({ options }: CommandWords): boolean =>
+  options.some(({ name }) => name === 'places' || name === 'ports')
 
 /** The details of the frame hold on, but for those that the sentence gives anew; what it adds to a list stands behind it. */
 export function changed(

@@ -15,7 +15,7 @@ import { bareCapacity } from './told/bare-capacity.ts'
 import { alike, chargersListed } from './told/charger-told.ts'
 import { cellTypeOf, packTold } from './told/pack-filled.ts'
 import { packsOf, withType } from './told/packs-told.ts'
-import { commonest, type PackTold, toldIn, wholePack } from './told/told-pack.ts'
+import { commonest, type PackTold, toldBy, toldIn, wholePack } from './told/told-pack.ts'
 
 /** What is asked back; of cells the counts that fit what was told. */
 export type Missing = 'capacity' | { readonly option: string } | { readonly cells: readonly number[] }
@@ -40,7 +40,7 @@ export type Kept = Readonly<Record<string, string>>
  * pack earlier, which the sentence's own parts replace.
  */
 export function fitTo(command: CommandWords, found: readonly Candidate[], kept: Kept = {}, before?: PackTold): Fitted {
-  const values = suited(found, command, before?.series ?? toldIn(kept.pack ?? '')?.series)
+  const values = suited(withCapacity(found, before), command, before?.series ?? toldIn(kept.pack ?? '')?.series)
   const list = listed(values, command, keptPacks(kept))
   const chargers = chargersListed(values, command)
   const packs = list ? { charged: undefined, feeding: undefined, used: list.used } : packsOf(values, command)
@@ -83,6 +83,12 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
   const missing = cells ? { cells } : missingOf(command, options, told)
   return { command: command.name, options, assumed, doubts, left, missing, told }
 }
+
+/** Of a pack that was told by its cells alone so many mAh are its label. */
+const withCapacity = (values: readonly Candidate[], before: PackTold | undefined): readonly Candidate[] =>
+  before?.series === undefined || before.capacity_Ah !== undefined
+    ? values
+    : values.map(value => (value.kind === 'capacity' ? { ...value, kind: 'pack', pack: toldBy(value) } : value))
 
 /** Fills the details that the values tell; gives those that no detail takes. */
 function placed(

@@ -121,6 +121,28 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
     ['and the total charge time', 'time pack: 4S 3200mAh LiPo from: 14.8V pack'],
   ],
   [
+    ['what current for a 3S 1700 lipo', 'current pack: 3S 1700mAh LiPo'],
+    ['One more thing: to what voltage does the charger bring it?', 'trim pack: 3S 1700mAh LiPo'],
+    [
+      'And were I to charge two such packs together in parallel?',
+      'parallel packs: 2x 3S 1700mAh LiPo told: maybeBoardMixed',
+    ],
+  ],
+  [
+    ['how full is a 4s lipo at 15.2', 'percent chemistry: 4S LiPo at: 15.2V pack'],
+    ['how long to fill from there, 1400 mah at 1.4', 'time pack: 4S 1400mAh LiPo current: 1.4A from: 15.2V pack'],
+  ],
+  [
+    [
+      'a 12V 50Ah AGM, how many 3S 2100 lipo does it do',
+      'source source: deep-cycle battery 30A 50Ah pack: 3S 2100mAh LiPo',
+    ],
+    [
+      'and if the battery is only 80% full',
+      'source source: deep-cycle battery 30A 50Ah pack: 3S 2100mAh LiPo to: full charged: 80%',
+    ],
+  ],
+  [
     ['2s 400 lihv amps', 'current pack: 2S 400mAh LiHV'],
     ["it's actually a 1s", 'current pack: 1S 400mAh LiHV'],
   ],
@@ -169,6 +191,17 @@ describe('which of two takes longer', () => {
     await asking.ask(before)
     const { command, headline } = await asking.ask(text)
     expect([command, headline]).toEqual(['time', expect.stringMatching(line)])
+  })
+
+  it('goes by the question before, where nothing is told anew', async () => {
+    await asking.ask('3S 2100 lipo at 2.1 A, from storage, how long?')
+    await asking.ask('and from flat')
+    expect((await asking.ask('so twice as long?')).headline).toMatch(/^Longer than .* from storage/)
+  })
+
+  it('is told of two packs at once by their C-rate', async () => {
+    const { headline } = await asking.ask('my mate has a 3s 2100, i have a 4s 2100, which one charges faster at 1c')
+    expect(headline).toContain('the same time')
   })
 
   it('says nothing of times behind a refusal', async () => {

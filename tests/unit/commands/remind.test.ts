@@ -67,6 +67,7 @@ describe('a reminder for the charge that was spoken of', () => {
   test.each([
     ['how long for a 3s 2200 lipo at 2.2A from 3.7V', 'okay give me a shout when its done'],
     ['6s 5000 lipo at 5A how long', 'ping me once its full'],
+    ['charging a 3s 2100 lipo now at 2.1A, how long', "let me know when it's finished"],
     ['how long for a 3s 850 lipo', 'set an alarm for when its ready please'],
   ])('%s, %s', async (first, then) => {
     await done(first)

@@ -7,11 +7,12 @@ import { type DangersIn, dangersIn } from '../../dangers/index.ts'
 import type { Talk } from '../../frames/frame.ts'
 import { readPack } from '../../things/pack.ts'
 import { opensAsking } from './asks-nothing.ts'
+import { asksReminder } from './asks-reminder.ts'
 import { alikeOnBoard, onBoard, withTold } from './heard-of-boards.ts'
 
 /** What a text tells behind what was said before; `namesCharger` where it names a charger of the kit. */
 export const heardInTalk = (heard: DangersIn, text: string, talk: Talk, namesCharger: boolean): DangersIn =>
-  [besidesSource, ofOtherType, inCharge, leftLow, onBoard, alikeOnBoard, afterCrash].reduce(
+  [besidesSource, ofReminder, ofOtherType, inCharge, leftLow, onBoard, alikeOnBoard, afterCrash].reduce(
     (sofar, hear) => hear(sofar, text, talk, namesCharger),
     heard,
   )
@@ -71,6 +72,18 @@ function besidesSource(heard: DangersIn, text: string, { frame }: Talk, namesCha
     suspected: [...heard.suspected.filter(danger => !mayBe(danger) || rest.suspected.includes(danger)), ...exhaust],
   }
 }
+
+const leaves =
+  /\b(?:go|going|gone|leav\w+|left|off|out|away|bed|asleep|sleep\w*|nap|shop\w*|work|while|meanwhile|upstairs|back)\b/i
+
+/** Who only wants to be told when it is done leaves nothing. */
+const ofReminder = (heard: DangersIn, text: string, { frame }: Talk): DangersIn =>
+  !frame || !asksReminder(text) || leaves.test(text)
+    ? heard
+    : {
+        told: heard.told.filter(({ danger }) => danger !== 'unattended'),
+        suspected: heard.suspected.filter(danger => danger !== 'unattended'),
+      }
 
 const goodNight = /\bbed ?time\b|\b(?:to|into|for) bed\b|\b(?:good ?)?night\b(?! flights?\b)|\bsleep/i
 
