@@ -8,11 +8,11 @@ import type { Talk } from '../../frames/frame.ts'
 import { readPack } from '../../things/pack.ts'
 import { opensAsking } from './asks-nothing.ts'
 import { asksReminder } from './asks-reminder.ts'
-import { alikeOnBoard, onBoard, withTold } from './heard-of-boards.ts'
+import { alikeOnBoard, bothPacks, onBoard, withTold } from './heard-of-boards.ts'
 
 /** What a text tells behind what was said before; `namesCharger` where it names a charger of the kit. */
 export const heardInTalk = (heard: DangersIn, text: string, talk: Talk, namesCharger: boolean): DangersIn =>
-  [besidesSource, ofReminder, ofOtherType, inCharge, leftLow, onBoard, alikeOnBoard, afterCrash].reduce(
+  [besidesSource, ofReminder, ofOtherType, inCharge, leftLow, onBoard, alikeOnBoard, bothPacks, afterCrash].reduce(
     (sofar, hear) => hear(sofar, text, talk, namesCharger),
     heard,
   )

@@ -39,6 +39,14 @@ export function alikeOnBoard(heard: DangersIn, text: string, { frame }: Talk): D
   }
 }
 
+/** "Both at once?" behind a question about packs speaks of them, and of no wires. */
+export function bothPacks(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
+  const isOfPack = frame?.question.options.pack !== undefined && /\bboth\b/i.test(text)
+  const named = isOfPack ? dangersIn(text.replace(/\bboth\b/i, 'the packs')) : heard
+  const still = new Set([...named.told.map(({ danger }) => danger), ...named.suspected])
+  return { ...heard, told: heard.told.filter(({ danger }) => danger !== 'homework' || still.has(danger)) }
+}
+
 /** The whole text tells it. */
 export const withTold = (heard: DangersIn, danger: Danger, typed: string): DangersIn => ({
   ...heard,
