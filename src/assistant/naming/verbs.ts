@@ -30,7 +30,11 @@ export function deedsIn(text: string): readonly Deed[] {
 
 /** "Don't delete", "never just drop", "somebody deleted": it is not to be done. */
 const isOnlyTold = (before: readonly string[]): boolean =>
-  before.some(one => denials.has(one)) || (tellers.has(before.at(-1) ?? '') && !modals.has(before.at(-2) ?? ''))
+  things.has(before.at(-1) ?? '') ||
+  before.some(one => denials.has(one)) ||
+  (tellers.has(before.at(-1) ?? '') && !modals.has(before.at(-2) ?? ''))
+/** "A lamp post", "the pin": a thing, and nothing to be done. */
+const things: ReadonlySet<string> = new Set(stemsOf(words.things))
 const tellers: ReadonlySet<string> = new Set(stemsOf(words.tellers))
 const modals: ReadonlySet<string> = new Set(stemsOf(words.modals))
 const denials: ReadonlySet<string> = new Set(stemsOf(words.denials))

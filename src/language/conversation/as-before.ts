@@ -10,8 +10,8 @@ import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readSource } from '../things/source.ts'
 import { bankCell_V } from '../things/source-of-parts.ts'
 import { namesPack } from './follow-up.ts'
+import { withPartOfBefore } from './heard/part-of-before.ts'
 import { asCurrent, ofItsLevel, onlyNumber } from './number-behind.ts'
-import { withPartOfBefore } from './part-of-before.ts'
 
 /** What a value is looked at beside. */
 interface Beside {

@@ -1,9 +1,9 @@
 // So many times what was told before: "half the amps", "twice the length", "a third of that".
 
-import type { Candidate } from '../candidates/index.ts'
-import type { Frame } from '../frames/frame.ts'
-import { conceptsOf } from '../model/concepts.ts'
-import { writeQuantity } from '../quantities/quantity.ts'
+import type { Candidate } from '../../candidates/index.ts'
+import type { Frame } from '../../frames/frame.ts'
+import { conceptsOf } from '../../model/concepts.ts'
+import { writeQuantity } from '../../quantities/quantity.ts'
 
 const factors: Readonly<Record<string, number>> = {
   half: 1 / 2,
