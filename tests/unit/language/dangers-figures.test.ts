@@ -1,5 +1,7 @@
 // How well dangers are told on the messages of people whom neither rules nor weights have seen.
 
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { dangers as rows } from '../../../src/charging/situation/dangers.ts'
 import { dangersIn } from '../../../src/language/dangers/index.ts'
@@ -42,4 +44,21 @@ test('dangers of unseen people are told or suspected, and their harmless message
   expect(share(twins, isTold)).toBeLessThan(0.17)
   expect(share(plain, isTold)).toBeLessThan(0.05)
   expect(share(plain, message => isTold(message) || isSuspected(message))).toBeLessThan(0.18)
+})
+
+/** By four people of whom nothing is learned: each message beside its harmless twin. */
+const keptApart = readFileSync(join(import.meta.dirname, '../../fixtures/dangers/kept-apart.tsv'), 'utf8')
+  .trimEnd()
+  .split('\n')
+  .map(line => line.split('\t') as [string, string, string])
+
+test('of people kept apart, who tell dangers by what they do and where, four of five are caught and few twins refused', () => {
+  const isTold = (text: string) => dangersIn(text).told.length > 0
+  const isCaught = (text: string) => isTold(text) || dangersIn(text).suspected.length > 0
+  const among = (holds: (pair: [string, string, string]) => boolean) =>
+    keptApart.filter(holds).length / keptApart.length
+  expect(keptApart).toHaveLength(220)
+  expect(among(([, message]) => isTold(message))).toBeGreaterThan(0.58)
+  expect(among(([, message]) => isCaught(message))).toBeGreaterThan(0.79)
+  expect(among(([, , twin]) => isTold(twin))).toBeLessThan(0.11)
 })
