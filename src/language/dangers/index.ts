@@ -39,14 +39,14 @@ export interface DangersIn {
  * of their ordinary messages 14 % are suspected or told.
  */
 const likely = {
-  told: 0.47,
+  told: 0.42,
   toldByRule: 0.32,
   plainly: 0.03,
-  emergency: 0.075,
+  emergency: 0.08,
   named: 0.35,
-  barely: 0.2,
+  barely: 0.25,
   anything: 0.15,
-  suspected: 0.26,
+  suspected: 0.24,
   suspectedByClue: 0.18,
   suspectedByRule: 0.07,
 } as const
@@ -93,18 +93,22 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const all = ranked(opinion.shares, tells, worth).filter(({ danger }) => !isOut(danger))
   const shareOf = (danger: Danger) => opinion.shares[judged.indexOf(danger)] ?? 0
   const isFound = (danger: Danger) => evidence.some(one => one.danger === danger)
+  const isLikelyEmergency = (danger: Danger) => any * shareOf(danger) > likely.emergency
   const isLikelyNamed = (danger: Danger) =>
-    shareOf(danger) > (emergencies.includes(danger) ? likely.named : isFound(danger) ? 0 : likely.barely)
+    emergencies.includes(danger)
+      ? shareOf(danger) > likely.named && isLikelyEmergency(danger)
+      : isFound(danger) || shareOf(danger) > likely.barely
   const { told: sure, toldByRule } = isByRule ? likelyInGloss : likely
   const isByWords = any > (tells.length === 0 ? sure : isPlain ? likely.plainly : toldByRule)
   // Nobody is sent away from a fire that is only the likeliest of many things, nor told of what may be anything.
   const byWords = isByWords ? likeliest(all, alsoLikely.told).filter(isLikelyNamed) : []
-  const isLikelyEmergency = (one: Evidence) => isEmergency(one) && any * shareOf(one.danger) > likely.emergency
   const told = once([
     ...relations.map(relation => relation(values)).filter(found => found !== undefined),
     ...[
       ...tells
-        .filter(one => isByRule?.(one) ?? (isLikelyEmergency(one) || isOfThePack(one, marked)))
+        .filter(
+          one => isByRule?.(one) ?? ((isEmergency(one) && isLikelyEmergency(one.danger)) || isOfThePack(one, marked)),
+        )
         .map(({ danger }) => danger),
       ...byWords,
     ].map(danger => spanOf(danger, evidence, marked)),

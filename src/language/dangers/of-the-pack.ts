@@ -1,6 +1,6 @@
 // Whether a danger is told of the pack itself, so plainly that no likelihood need be asked.
 
-import { dangers as rows } from '../../charging/situation/dangers.ts'
+import { emergencies, dangers as rows } from '../../charging/situation/dangers.ts'
 import type { Evidence } from './engine/evidence.ts'
 import type { Marked } from './engine/matcher.ts'
 
@@ -20,7 +20,7 @@ export function isOfThePack({ danger, tells }: Evidence, { words }: Marked): boo
     while (at > from - 4 && words[at]?.cut === 0 && links.has(words[at - 1]?.w ?? '')) at -= 1
     return at < from && words[at]?.cut === 0 && packWords.has(words[at - 1]?.w ?? '') && isOne(at - 2)
   }
-  // "A dent of 3 mm in my 4S".
+  // "A dent of 3 mm in my 4S"; but "smoke from a 3S" may be wanted.
   const isIn = (at: number) => parts.has(words[at]?.w ?? '') && isOne(at + 1) && isPack(at + 2)
   const isInOne = (from: number) => {
     let at = from
@@ -30,6 +30,6 @@ export function isOfThePack({ danger, tells }: Evidence, { words }: Marked): boo
   const holds = ({ from, to }: { readonly from: number; readonly to: number }) =>
     isOne(from - 1)
       ? isPack(to) || (packWords.has(words[from]?.w ?? '') && to - from <= 4)
-      : isSaidOf(from) || isInOne(from)
+      : isSaidOf(from) || (!emergencies.includes(danger) && isInOne(from))
   return rows[danger].stays === 'lasts' && tells.some(holds)
 }

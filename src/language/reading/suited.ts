@@ -172,7 +172,8 @@ const countOf = (holders: Candidate['holders']): number => (typeof holders === '
 function withReadings(values: Values, _: CommandWords, series?: number): Values {
   const told = values.filter(({ kind, text, holders }) => kind === 'state' && ofCell.test(text) && holders !== 'all')
   const [first] = told
-  if (!first || told.length < 2 || values.some(({ kind }) => kind === 'cellVolts')) return values
+  const isWay = told.some(({ cue }) => cue === 'from') && told.some(({ cue }) => cue === 'to')
+  if (!first || told.length < 2 || isWay || values.some(({ kind }) => kind === 'cellVolts')) return values
   const sum = told.reduce((all, { holders }) => all + countOf(holders), 0)
   const cells = values.find(({ pack }) => (pack?.series ?? 1) > 1)?.pack?.series ?? Math.max(series ?? sum, sum)
   // "The others": as many as the pack has besides.

@@ -174,9 +174,14 @@ const chains: readonly (readonly (readonly [string, string])[])[] = [
   ],
 ]
 
+/** Without what is only suspected: that changes with what dangers are learned from. */
+const sure = (question = ''): string =>
+  question.replace(/(?<=told: .*)maybe\w+(?:, )?/g, '').replace(/,? ?(?:told: )?$/, '')
+
 describe('a chain of short answers', () => {
   it.each(chains)('from %j', async (...chain) => {
-    for (const [text, question] of chain) expect([text, (await asking.ask(text)).question]).toEqual([text, question])
+    for (const [text, question] of chain)
+      expect([text, sure((await asking.ask(text)).question)]).toEqual([text, sure(question)])
   })
 })
 

@@ -156,6 +156,8 @@ function isMode(told: Told, { from, to, chemistry }: Value): boolean {
     return next.w !== 'charger'
   if (chemistry === 'lead') return false
   const at = before(told, from, 'modeCue', chemistry === 'nickel' ? 1 : 4)
+  // "The same rule as LiPo".
+  if (told.marked.words.slice(Math.max(0, from - 4), from).some(({ w }) => w === 'same')) return false
   if (at === undefined || crossesClause(told, at, from) || isLoose(told, at, from)) return false
   const previous = told.values.filter(({ kind, to: end }) => kind === 'count' && end <= from && end >= from - 2)
   return previous.length === 0

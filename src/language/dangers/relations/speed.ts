@@ -17,10 +17,14 @@ export const tooFast: Relation = told => {
     one =>
       one.kind === 'rate' && one.value >= 6 && one.value <= 200 && before(told, one.from, 'chargeAt', 4) !== undefined,
   )
+  // "What does 35C on a label mean": nobody charges at it.
+  if (told.marked.words.some(({ w }) => meanings.test(w))) return undefined
   const found = rate ?? (told.has('board') || told.has('manyPacks') ? undefined : set)
   if (found === undefined || told.has('drawing') || isCorrected(told, found)) return undefined
   return { danger: 'tooFast', from: found.from, to: found.to }
 }
+
+const meanings = /^(?:mean|means|meaning|difference|between|versus|vs)$/
 
 /** Whether amps are to be set, not what a charger or a supply can give. */
 function isMeant(told: Told, one: Value): boolean {
