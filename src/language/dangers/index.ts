@@ -14,7 +14,7 @@ import { asksInGeneral } from './relations/general.ts'
 import { relations } from './relations/index.ts'
 import { type Told, toldOf } from './relations/relation.ts'
 import { isSameCount, isSameType } from './relations/setting.ts'
-import { isInFlight, isUsualRate, isWithinLabel } from './relations/speed.ts'
+import { isInFlight, isRatedFuse, isUsualRate, isWithinLabel } from './relations/speed.ts'
 import { valuesOf } from './relations/values.ts'
 import { healthyVolts, isAlike, isMild } from './relations/volts.ts'
 
@@ -136,6 +136,7 @@ const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
   tooLow: healthyVolts,
   overfull: isWithinLabel,
   tooFast: isUsualRate,
+  bypass: isRatedFuse,
   boardMixed: isAlike,
   hotPack: isMild,
   badLead: isInFlight,

@@ -84,6 +84,7 @@ describe('a fuse', () => {
     'the rear outlet is on a 12 amp fuse, may the charger pull 100 W',
     'is a 25A fused lead from the field battery enough for 6S 1300 at 2.6A',
     'fuse lid says 7.5 for the lighter socket, 2S 2200 at 2A',
+    'a socket behind a 15 amp fuse, how many watts for my charger',
   ])('named with its amps is no danger: %s', text => expect(dangersIn(text)).toMatchObject({ told: [], suspected: [] }))
 
   test.each([

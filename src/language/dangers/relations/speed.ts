@@ -60,6 +60,16 @@ export function isUsualRate({ values }: Told): boolean {
   )
 }
 
+const changing =
+  /^(?:replac|swap|chang|bigger|larger|stronger|fatter|foil|silver|bridg|nail|wire|bypass|instead|upgrad|put|was|were)/
+
+/** "A 10 A fuse": what it holds is told, and nobody meddles with it. */
+export function isRatedFuse({ marked: { words }, values }: Told): boolean {
+  const amps = values.filter(({ kind }) => kind === 'amps')
+  const isFuse = (at: number) => /^fused?$/.test(words[at]?.w ?? '')
+  return amps.some(({ from, to }) => isFuse(to) || isFuse(from - 1)) && !words.some(({ w }) => changing.test(w))
+}
+
 /** What was put in, and its share of what the label says. */
 function goneIn(told: Told): { readonly given: Value; readonly share: number } | undefined {
   const amounts = told.values.filter(({ kind, value }) => (kind === 'bare' || kind === 'mAh') && value >= 100)
