@@ -122,7 +122,7 @@ function wantedOfIt(spoken: SpokenOf, titles: readonly string[]): Wanted | undef
 
 /** What answer is wanted, and not on what. */
 const kindOnly =
-  /^\W*(?:(?:a|an|the|my|your|his|her|very|one|word|short|quick|brief|straight|honest|simple|plain|clear|yes|or|no|final|first|last|next|right|correct|wrong|good|best|better|other|another|new|standard|official|only|possible|likely|usual) ?)+$/iu
+  /^\W*(?:(?:a|an|the|my|your|his|her|very|one|word|short|quick|brief|straight|honest|simple|plain|clear|yes|or|no|final|first|last|next|right|correct|wrong|good|best|better|other|another|new|standard|official|only|possible|likely|usual)\b ?)+$/iu
 const bare = (called: string): string =>
   called
     .trim()
