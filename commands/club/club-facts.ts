@@ -24,6 +24,9 @@ const facts = {
   digest: 'digest',
 } as const satisfies Readonly<Record<keyof typeof factTakes, ClubFact>>
 
+/** In the order in which they are shown. */
+export const clubFacts: readonly ClubFact[] = Object.values(facts)
+
 /** `here` is where it is asked. */
 export const factChanges = (asked: Asked<typeof factTakes>, here: string): readonly HouseChange[] =>
   (Object.keys(facts) as (keyof typeof facts)[]).flatMap(name => {

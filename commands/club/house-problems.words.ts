@@ -110,8 +110,8 @@ function cardsWords(changed: readonly ChangedCard[], locale: Locale): Text {
   const { say, show } = locale
   const named = changed.slice(0, mostCards).map(card => cardWords(card, locale))
   const left = changed.length - named.length
-  const more = left > 0 ? [say`${show.number(left, 0)} more`] : []
-  return say`Pinned answers that change: ${joined([...named, ...more], '; ')}.`
+  const more = left > 0 ? say`${show.number(left, 0)} more` : undefined
+  return say`Pinned answers that change: ${joined([...named, more], '; ')}.`
 }
 
 function cardWords({ title, verdicts, figures }: ChangedCard, locale: Locale): Text {

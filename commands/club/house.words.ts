@@ -5,22 +5,13 @@ import { lifted, limits } from '../../src/assistant/naming/told-rules.ts'
 import { chargeEnds } from '../../src/charging/things/charge-end.ts'
 import { liIon } from '../../src/charging/things/chemistries.ts'
 import { joined } from '../../src/ground/text.ts'
-import type { ClubFact } from '../../src/memory/memory.ts'
 import { endWords } from '../shared/charge.words.ts'
 import { asksAgain } from '../shared/next.ts'
 import { undoLine } from '../shared/undo.words.ts'
+import { clubFacts } from './club-facts.ts'
 import { type houseSet, takes } from './house.ts'
 import { changesWords, limitWords, ruleNames, settingWords } from './house-problems.words.ts'
 import { type houseShow, shownRules } from './house-show.ts'
-
-const clubFacts: readonly ClubFact[] = [
-  'emergencyNumber',
-  'fieldAddress',
-  'collectionPoint',
-  'quietHours',
-  'moderatorsRoom',
-  'digest',
-]
 
 export const houseShowWords: WordsOf<typeof houseShow> = locale => {
   const { say, own, show } = locale
@@ -50,9 +41,9 @@ export const houseShowWords: WordsOf<typeof houseShow> = locale => {
       return rules.find(rule => rule.key === key)?.isSet ? say`${value} (this club)` : say`${value} (chemistry)`
     },
     working: ({ house }) => [
-      ...clubFacts.flatMap(fact => {
+      ...clubFacts.map(fact => {
         const value = house[fact]
-        return value === undefined ? [] : [say`${names[fact]}: ${settingWords(fact, value, locale)}`]
+        return value === undefined ? undefined : say`${names[fact]}: ${settingWords(fact, value, locale)}`
       }),
       say`${names.gentleLiIon}: ${settingWords('gentleLiIon', house.gentleLiIon ?? false, locale)}`,
       house.chargeEnd && say`${names.chargeEnd}: ${settingWords('chargeEnd', house.chargeEnd, locale)}`,

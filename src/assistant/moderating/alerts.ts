@@ -3,6 +3,7 @@
 import { createHash } from 'node:crypto'
 import { type Danger, emergencies, unsound } from '../../charging/situation/dangers.ts'
 import { english } from '../../ground/locale.ts'
+import { present } from '../../ground/present.ts'
 import type { Due, DueMemory, NewDue } from '../../memory/due.ts'
 import type { HouseRules } from '../../memory/memory.ts'
 import { isDirectCommunity } from '../../memory/owner.ts'
@@ -36,7 +37,7 @@ const idOf = (...parts: readonly unknown[]): string =>
 export function createAlerts({ due, noticeboard, rulesOf, clock }: AlertParts): Alerts {
   async function give({ id, place, body }: Pick<Due, 'id' | 'place' | 'body'>) {
     const alert = body as Alert
-    const links = alert.link === undefined ? [] : [alert.link]
+    const links = present([alert.link])
     const posted = await noticeboard.post(place, { reply: alertReply(alert, english('.')), key: id, links })
     return 'missing' in posted ? { givenUp: posted.missing(english('.')) } : undefined
   }

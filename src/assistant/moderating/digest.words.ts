@@ -1,6 +1,7 @@
 // What a digest says.
 
 import type { Locale } from '../../ground/locale.ts'
+import { present } from '../../ground/present.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import type { Noticed } from '../../memory/noticed.ts'
 import { completeReply, type Reply } from '../reply.ts'
@@ -29,14 +30,13 @@ export function digestReply(all: readonly Noticed[], locale: Locale): Reply {
   const byFamily = [...Map.groupBy(refused, ({ about }) => about)]
     .toSorted(([, a], [, b]) => b.length - a.length)
     .map(([about, some]) => say`${names[about] ?? own(about)} ${count(some)}`)
-  const lines = [
-    headline,
-    ...(byFamily.length > 0 ? [say`Refused: ${joined(byFamily, ', ')}.`] : []),
-    ...(unread.length + wrong.length > 0 ? [say`Linked: the last not understood, then the last marked wrong.`] : []),
-  ] as const
+  const more = present([
+    byFamily.length > 0 ? say`Refused: ${joined(byFamily, ', ')}.` : undefined,
+    unread.length + wrong.length > 0 ? say`Linked: the last not understood, then the last marked wrong.` : undefined,
+  ])
   return completeReply(
     { command: 'house show', readAs: say`the digest of this club` },
-    { headline: joined(lines), lines: [headline, ...lines.slice(1)], cautions: [generalCaution(locale)] },
+    { headline: joined([headline, ...more]), lines: [headline, ...more], cautions: [generalCaution(locale)] },
     locale,
   )
 }

@@ -1,6 +1,7 @@
 // A moderator marks an answer as wrong: it is struck where it stands, and whoever asked for it or tapped on it is told.
 
 import type { Locale } from '../../ground/locale.ts'
+import { present } from '../../ground/present.ts'
 import type { AnsweredMemory } from '../../memory/memory.ts'
 import type { Noticeboards } from '../cards/noticeboard.ts'
 import type { FaultListener } from '../fault-listener.ts'
@@ -39,12 +40,7 @@ export function createMarking({ answered, noticeboard, localeOf, onMarked, onFau
       const { link, asker: caller = earlier?.askedBy } = struck
       const readers = new Set([caller, ...(await answered.readersOf(message))])
       const calls = [...readers].filter(reader => reader !== undefined && reader !== asker.id) as string[]
-      const notice = {
-        reply: wrongReply(locale),
-        key: `${message} wrong`,
-        calls,
-        links: link === undefined ? [] : [link],
-      }
+      const notice = { reply: wrongReply(locale), key: `${message} wrong`, calls, links: present([link]) }
       if (calls.length > 0) await noticeboard.post(place.id, notice)
       await onMarked(community.id, link)
       return true

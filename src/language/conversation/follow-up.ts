@@ -110,7 +110,9 @@ const tried = 4
 
 const takesAlone = ({ intent }: Ranked, readBy: ReadBy, vocabulary: Vocabulary): number => {
   const command = aside.has(intent) ? undefined : vocabulary.find(({ name }) => name === intent)
-  return command ? takes(command, fitRead(command, readBy(command)), readBy(command).values) : 1
+  if (!command) return 1
+  const read = readBy(command)
+  return takes(command, fitRead(command, read), read.values)
 }
 
 export const namesPack = ({ pack }: Candidate): boolean => pack?.capacity_Ah !== undefined && pack.series !== undefined

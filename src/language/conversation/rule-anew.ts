@@ -5,9 +5,9 @@ import type { CommandWords } from '../sentence/vocabulary.ts'
 import type { Way } from './behind.ts'
 import { choiceOf } from './choice-of.ts'
 import { goesOn, isFewWords } from './follow-up.ts'
+import { onlyNumber } from './number-behind.ts'
 
 const number = /\d+(?:[.,]\d+)?/
-const onlyNumber = /^\d+(?:[.,]\d+)?$/
 
 /** What it tells of the rules that the command sets. */
 export const rulesTold = ({ options }: CommandWords, told: Kept): Kept =>
