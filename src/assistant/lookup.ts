@@ -16,6 +16,8 @@ export interface Lookup {
   missed(): boolean
   /** More was looked up than the rules: what the club or one person calls its things. */
   isPersonal(): boolean
+  /** These are the rules of a community from now on. */
+  know(community: string, rules: HouseRules): void
 }
 
 /** For all that one question looks up, together. */
@@ -56,12 +58,17 @@ export function createLookup(memory: Memory, known: KnownRules, onFault: FaultLi
     return or(() => [], read)
   }
 
-  /** What comes too late for this question is known to the next. */
+  /** What comes too late for this question is known to the next, unless they were changed meanwhile. */
   async function rulesOf(community: string): Promise<HouseRules> {
+    const before = known.get(community)
     const rules = await memory.house.rules(community)
+    if (known.get(community) === before) know(community, rules)
+    return rules
+  }
+
+  function know(community: string, rules: HouseRules): void {
     if (Object.keys(rules).length > 0) known.set(community, rules)
     else known.delete(community)
-    return rules
   }
 
   /** Read once for a question. */
@@ -80,6 +87,7 @@ export function createLookup(memory: Memory, known: KnownRules, onFault: FaultLi
   return {
     missed: () => missed,
     isPersonal: () => isPersonal,
+    know,
     memory: {
       ...memory,
       house: { ...house, rules: rulesOnce },

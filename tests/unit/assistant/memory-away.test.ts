@@ -7,7 +7,7 @@ import type { Memory } from '../../../src/memory/memory.ts'
 import { member, moderator } from '../../support/ask.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
 
-type Trouble = 'none' | 'down' | 'slow' | 'read-only'
+type Trouble = 'none' | 'down' | 'slow' | 'slow to read' | 'read-only'
 type Call = (...of: unknown[]) => Promise<unknown>
 
 const reading =
@@ -22,6 +22,7 @@ function troubled(memory: Memory, trouble: () => Trouble): Memory {
     async (...given) => {
       if (trouble() === 'down') throw away()
       if (trouble() === 'slow') await new Promise(resolve => setTimeout(resolve, 5000))
+      if (trouble() === 'slow to read' && reading.test(name)) await new Promise(resolve => setTimeout(resolve, 900))
       if (trouble() === 'read-only' && !reading.test(name)) throw readOnly()
       return call(...given)
     }
@@ -67,7 +68,8 @@ describe('with a memory that is away', () => {
     expect(cautionsOf(reply)).toContain('notLookedUp')
   })
 
-  it('forgets no limit that was tightened in the moment before', async () => {
+  it.each(['none', 'slow to read'] as const)('forgets no limit tightened in the moment before: %s', async before => {
+    trouble = before
     await ask('house set chemistry: LiPo rate: 0.3C', moderator)
     trouble = 'down'
     const reply = await ask(question)
