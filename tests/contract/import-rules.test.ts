@@ -131,7 +131,7 @@ describe('import rules', () => {
     ['discord.js', 'src/discord/'],
     ['matrix-js-sdk', 'src/matrix/'],
     ['kysely', 'src/memory/'],
-    ['echarts', 'src/charts/'],
+    ['@resvg/resvg-js', 'src/charts/'],
     ['minisearch', 'src/handbook/'],
   ])('only one folder imports %s', (library, folder) => {
     const users = sources.filter(({ imports }) => imports.some(to => to === library || to.startsWith(`${library}/`)))

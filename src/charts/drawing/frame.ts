@@ -1,7 +1,8 @@
-// What every picture has: its size, fonts, title and axis style. Sizes are for a phone: 400 px across.
+// What every picture has: its size, fonts, title and legend. Sizes are for a phone: 400 px across.
 
 import type { Chart } from '../chart.ts'
-import { drawable, textWidth } from './text.ts'
+import { element, escaped, words } from './svg.ts'
+import { drawable, fitted, textWidth, wrapped } from './text.ts'
 import type { Colours } from './theme.ts'
 
 export const width_px = 400
@@ -10,90 +11,64 @@ export const fontSize_px = 12
 export const smallFont_px = 11
 const titleFont_px = 14
 const margin_px = 12
-const lineHeight_px = 18
-const legendGap_px = 10
-const legendMarker_px = 28
-const legendText_px = 5
+const titleLine_px = 18
+const legendLine_px = 22
+export const swatch_px = 28
 
-/** Height of the title, in px: long ones break into lines. */
-export function titleHeight_px({ title }: Chart): number {
-  const lines = Math.ceil(textWidth(drawable(title), titleFont_px, true) / (width_px - 2 * margin_px))
-  return margin_px + Math.max(1, lines) * lineHeight_px
+/** Where the data are drawn. */
+export interface Plot {
+  readonly left: number
+  readonly right: number
+  readonly top: number
+  readonly bottom: number
 }
 
-export function frame(chart: Chart, { background, text }: Colours) {
-  return {
-    animation: false,
-    useUTC: true,
-    backgroundColor: background,
-    textStyle: { fontFamily, fontSize: fontSize_px, color: text },
-    title: {
-      text: drawable(chart.title),
-      left: margin_px,
-      top: margin_px,
-      padding: 0,
-      textStyle: {
-        color: text,
-        fontFamily,
-        fontSize: titleFont_px,
-        fontWeight: 'bold',
-        lineHeight: lineHeight_px,
-        width: width_px - 2 * margin_px,
-        overflow: 'break',
-      },
+export interface LegendEntry {
+  readonly name: string
+  /** SVG as wide as a swatch, about the point 0, 0. */
+  readonly swatch: string
+}
+
+/** The title and under it the legend, and where they end. */
+export function heading(chart: Chart, entries: readonly LegendEntry[]): { drawn: string; end_px: number } {
+  const inner_px = width_px - 2 * margin_px
+  const lines = wrapped(drawable(chart.title), inner_px, titleFont_px)
+  const bold = { 'text-anchor': 'start', 'font-size': titleFont_px, 'font-weight': 'bold' }
+  const title = lines.map((text, index) => words(text, margin_px, margin_px + 13 + index * titleLine_px, bold))
+  const title_px = margin_px + lines.length * titleLine_px
+  const legend: string[] = []
+  let [x, row] = [margin_px, 0]
+  for (const { name, swatch } of entries) {
+    const text = fitted(drawable(name), inner_px - swatch_px - 5, fontSize_px)
+    const entry_px = swatch_px + 5 + textWidth(text, fontSize_px)
+    if (x > margin_px && x + entry_px > width_px - margin_px) [x, row] = [margin_px, row + 1]
+    const inside = swatch + words(text, swatch_px + 5, 4, { 'text-anchor': 'start' })
+    legend.push(element('g', { transform: `translate(${x} ${title_px + 10 + row * legendLine_px})` }, inside))
+    x = Math.ceil(x + entry_px + 10)
+  }
+  const legend_px = entries.length > 0 ? (row + 1) * legendLine_px : 0
+  return { drawn: [...title, ...legend].join(''), end_px: title_px + legend_px }
+}
+
+/** The whole picture; its title and alternative are inside as accessible text. */
+export function picture(chart: Chart, height_px: number, colours: Colours, layers: readonly string[]): string {
+  const size = { width: width_px, height: height_px }
+  return element(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      ...size,
+      viewBox: `0 0 ${width_px} ${height_px}`,
+      role: 'img',
+      'font-family': fontFamily,
+      'font-size': fontSize_px,
+      fill: colours.text,
     },
-  }
-}
-
-/** Height of the legend, in px: entries that do not fit a row go on in the next. */
-export function legendHeight_px(names: readonly string[]): number {
-  let rows = names.length > 0 ? 1 : 0
-  let at_px = 0
-  for (const name of names) {
-    const entry_px = legendMarker_px + legendText_px + textWidth(name, fontSize_px)
-    if (at_px > 0 && at_px + entry_px > width_px - 2 * margin_px) {
-      rows += 1
-      at_px = 0
-    }
-    at_px += entry_px + legendGap_px
-  }
-  return rows * (fontSize_px + legendGap_px)
-}
-
-/** A legend of entries in a row under the title. */
-export function legend(top_px: number, entries: readonly object[], { text }: Colours) {
-  return {
-    left: margin_px,
-    top: top_px,
-    width: width_px - 2 * margin_px,
-    padding: 0,
-    itemGap: legendGap_px,
-    itemWidth: legendMarker_px,
-    itemHeight: 10,
-    selectedMode: false,
-    textStyle: { color: text, fontFamily, fontSize: fontSize_px },
-    data: entries,
-  }
-}
-
-export function axisStyle({ text, grid, faint }: Colours) {
-  return {
-    axisLine: { show: true, onZero: false, lineStyle: { color: faint } },
-    axisTick: { show: true, lineStyle: { color: faint } },
-    splitLine: { show: true, lineStyle: { color: grid } },
-    axisLabel: { color: text, fontFamily, fontSize: fontSize_px, hideOverlap: true },
-    nameTextStyle: { color: text, fontFamily, fontSize: fontSize_px },
-    nameGap: 26,
-  }
-}
-
-/** Axis numbers in the chart's number format. */
-export function tick({ decimalMark = '.' }: Chart): (value: number) => string {
-  return value => String(Number(value.toPrecision(6))).replace('.', decimalMark)
-}
-
-/** A round step (1, 2 or 5 times a power of ten) that parts `span` into at most seven. */
-export function roundStep(span: number): number {
-  const power = 10 ** Math.floor(Math.log10(span / 7))
-  return [1, 2, 5, 10].map(multiple => multiple * power).find(step => span / step <= 7) as number
+    [
+      element('title', {}, escaped(chart.title)),
+      element('desc', {}, escaped(chart.alternative)),
+      element('rect', { ...size, fill: colours.background }),
+      ...layers,
+    ].join('\n'),
+  )
 }

@@ -1,93 +1,69 @@
-// A line chart as ECharts options: stages named above the plot, the uncertain span shaded and in the legend.
+// A line chart as SVG: stages named above the plot, the uncertain span shaded and in the legend.
 
-import type { EChartsCoreOption } from 'echarts/core'
 import { present } from '../../ground/present.ts'
 import type { LineChart, Series } from '../chart.ts'
-import { backdrop } from './backdrop.ts'
-import { numberEnds } from './ends.ts'
-import { axisStyle, frame, legend, legendHeight_px, tick, titleHeight_px, width_px } from './frame.ts'
-import { drawable } from './text.ts'
+import { bottomAxis, sideAxis, ticksOf } from './axes.ts'
+import { bandLayer, levelLine, stagesLayer } from './backdrop.ts'
+import { extent, horizontal, vertical } from './ends.ts'
+import { heading, type LegendEntry, type Plot, picture, swatch_px, width_px } from './frame.ts'
+import { scale } from './scale.ts'
+import { element, line, type Point, pathOf } from './svg.ts'
 import { type Colours, dashes, nth, symbols } from './theme.ts'
 
-const sideOfAxis_px = 58
-const sideOfNothing_px = 18
-export const linesHeight_px = 300
+const [sideOfAxis_px, sideOfNothing_px, height_px] = [58, 18, 300]
 
-export function linesOption(chart: LineChart, colours: Colours): EChartsCoreOption {
-  const twoAxes = chart.yLabels.length > 1
-  const entries = legendEntries(chart)
-  const top_px = titleHeight_px(chart) + legendHeight_px(entries.map(({ name }) => name)) + (chart.marks ? 28 : 12)
-  const plot_px = width_px - sideOfAxis_px - (twoAxes ? sideOfAxis_px : sideOfNothing_px)
-  return {
-    ...frame(chart, colours),
-    legend: legend(titleHeight_px(chart) + 4, entries, colours),
-    grid: { left: sideOfAxis_px, right: twoAxes ? sideOfAxis_px : sideOfNothing_px, top: top_px, bottom: 44 },
-    xAxis: xAxis(chart, colours),
-    yAxis: chart.yLabels.map((label, index) => yAxis(chart, label, index, colours)),
-    series: [
-      ...chart.series.map((series, index) => lineSeries(series, index, colours)),
-      ...backdrop(chart, colours, { left_px: sideOfAxis_px, wide_px: plot_px }),
-    ],
+export function linesSvg(chart: LineChart, colours: Colours): string {
+  const { drawn, end_px } = heading(chart, legend(chart, colours))
+  const plot: Plot = {
+    left: sideOfAxis_px,
+    right: width_px - (chart.yLabels.length > 1 ? sideOfAxis_px : sideOfNothing_px),
+    top: end_px + (chart.marks ? 28 : 12),
+    bottom: height_px - 44,
   }
-}
-
-interface LegendEntry {
-  readonly name: string
-  readonly icon?: string
-  readonly itemStyle?: { readonly opacity: number }
-}
-
-function legendEntries(chart: LineChart): LegendEntry[] {
-  const { series, level, band } = chart
-  const itemStyle = { opacity: 0 }
-  return present([
-    // Without readings the line stands alone in the picture, and so in the legend.
-    ...series.map(({ name, readings }) => ({ name: drawable(name), itemStyle: readings ? undefined : itemStyle })),
-    level && { name: drawable(level.label), itemStyle },
-    band && { name: drawable(band.label), icon: 'rect' },
+  const along = horizontal(chart)
+  const x = scale(along.steps, [plot.left, plot.right])
+  const heights = vertical(chart)
+  const ys = heights.map(steps => scale(steps, [plot.bottom, plot.top]))
+  const y = (axis = 0) => ys[axis] as (value: number) => number
+  const drawnSeries = ({ points, axis, readings }: Series, index: number) => {
+    const places = points.map(([along, up]): Point => [x(along), y(axis)(up)])
+    return curve(places, readings ? places : [], index, colours)
+  }
+  const ticks = heights.map(steps => ticksOf(steps, chart))
+  return picture(chart, height_px, colours, [
+    drawn,
+    stagesLayer(chart.marks ?? [], extent(chart)[0], x, plot, colours),
+    chart.band ? bandLayer(chart.band, x, plot, colours) : '',
+    ...(ticks[0] ?? []).map(({ value }) =>
+      line([plot.left, y()(value)], [plot.right, y()(value)], { stroke: colours.grid }),
+    ),
+    chart.level ? levelLine([plot.left, plot.right], y(chart.level.axis)(chart.level.y), colours) : '',
+    ...chart.series.map(drawnSeries).reverse(),
+    bottomAxis({ title: chart.xLabel, ticks: along.ticks }, x, plot, colours),
+    ...chart.yLabels.map((title, axis) =>
+      sideAxis({ title, ticks: ticks[axis] ?? [], side: axis === 0 ? 'left' : 'right' }, y(axis), plot, colours),
+    ),
   ])
 }
 
-function xAxis(chart: LineChart, colours: Colours): object {
-  const style = axisStyle(colours)
-  const shared = { ...style, name: drawable(chart.xLabel), nameLocation: 'middle', splitLine: { show: false } }
-  if (chart.xScale === 'date') return { ...shared, type: 'time', splitNumber: 4 }
-  return { ...shared, type: 'value', ...numberEnds(chart), axisLabel: { ...style.axisLabel, formatter: tick(chart) } }
+/** The line through `points`, and a symbol at each reading. */
+function curve(points: readonly Point[], readings: readonly Point[], index: number, { inks }: Colours): string {
+  const [ink, dash, symbol] = [nth(inks, index), nth(dashes, index), nth(symbols, index)]
+  const stroke = { stroke: ink, 'stroke-width': 2.5, 'stroke-dasharray': dash, 'stroke-linejoin': 'round' }
+  return [
+    element('path', { d: pathOf(points), fill: 'none', ...stroke }),
+    ...readings.map(([x, y]) => element('path', { d: symbol, fill: ink, transform: `translate(${x} ${y})` })),
+  ].join('')
 }
 
-function yAxis(chart: LineChart, label: string, index: number, colours: Colours): object {
-  const style = axisStyle(colours)
-  return {
-    ...style,
-    type: 'value',
-    scale: true,
-    position: index === 0 ? 'left' : 'right',
-    // A quantity that comes near zero is shown from zero.
-    min: ({ min, max }: { min: number; max: number }) => (min >= 0 && min < max / 2 ? 0 : null),
-    // Room about a level, so that its line is not hidden by the frame.
-    boundaryGap: chart.level && (chart.level.axis ?? 0) === index ? ['6%', '6%'] : undefined,
-    alignTicks: index > 0,
-    splitNumber: 4,
-    name: drawable(label),
-    nameLocation: 'middle',
-    nameRotate: index === 0 ? 90 : -90,
-    nameGap: 40,
-    splitLine: { ...style.splitLine, show: index === 0 },
-    axisLabel: { ...style.axisLabel, formatter: tick(chart) },
-  }
-}
-
-function lineSeries({ name, points, axis = 0, readings = false }: Series, index: number, { inks }: Colours): object {
-  const color = nth(inks, index)
-  return {
-    type: 'line',
-    name: drawable(name),
-    data: points,
-    yAxisIndex: axis,
-    symbol: readings ? nth(symbols, index) : 'none',
-    symbolSize: 8,
-    lineStyle: { color, width: 2.5, type: nth(dashes, index) },
-    itemStyle: { color },
-    z: 5 - index,
-  }
+function legend({ series, level, band }: LineChart, colours: Colours): LegendEntry[] {
+  const [start, middle, end] = [[0, 0] as const, [swatch_px / 2, 0] as const, [swatch_px, 0] as const]
+  return present([
+    ...series.map(({ name, readings }, index) => ({
+      name,
+      swatch: curve([start, end], readings ? [middle] : [], index, colours),
+    })),
+    level && { name: level.label, swatch: levelLine([0, swatch_px], 0, colours) },
+    band && { name: band.label, swatch: element('rect', { y: -5, width: swatch_px, height: 10, fill: colours.band }) },
+  ])
 }

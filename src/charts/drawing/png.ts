@@ -15,11 +15,13 @@ const signature = Buffer.from('89504e470d0a1a0a', 'hex')
 const kind = [8, 3, 0, 0, 0]
 
 export function encodePng({ width, height, pixels }: Pixels): Buffer {
-  const colours = Uint32Array.from({ length: width * height }, (_, at) => colourAt(pixels, at * 4))
+  const colours = new Uint32Array(width * height)
+  for (let at = 0; at < colours.length; at++) colours[at] = colourAt(pixels, at * 4)
   const { palette, places } = paletteOf(colours)
   // Each row begins with its filter, which is none.
   const rows = Buffer.alloc(height * (width + 1))
-  for (const [at, colour] of colours.entries()) rows[at + Math.floor(at / width) + 1] = places.get(colour) as number
+  for (let at = 0; at < colours.length; at++)
+    rows[at + Math.floor(at / width) + 1] = places.get(colours[at] as number) as number
   return Buffer.concat([
     signature,
     chunk('IHDR', Buffer.concat([fourBytes(width), fourBytes(height), Buffer.from(kind)])),

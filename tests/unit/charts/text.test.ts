@@ -49,7 +49,6 @@ describe('text in a picture', () => {
   it('loses what XML cannot hold, and nothing else', () => {
     expect(drawable(' a\u0000b\nc 4,35 Ω \uD83D\uDD0B ')).toBe('a b c 4,35 Ω \uD83D\uDD0B')
     expect(drawable('\uD800')).toBe('\uFFFD')
-    expect(drawable('a __proto__proto__ z').replaceAll('\u200B', '')).toBe('a __proto__proto__ z')
   })
 })
 
