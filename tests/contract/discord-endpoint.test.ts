@@ -1,6 +1,6 @@
 // Discord's interactions by HTTP: signed requests in, answers out, everything else refused.
 
-import { generateKeyPairSync, type KeyObject, sign } from 'node:crypto'
+import { generateKeyPairSync } from 'node:crypto'
 import { afterEach, describe, expect, it, vi } from 'vitest'
 import { createDiscordEndpoint } from '../../src/discord/endpoint.ts'
 import { english } from '../../src/ground/locale.ts'
@@ -9,9 +9,7 @@ import { gatedCommand } from '../support/discord-commands.ts'
 import { type Interaction, newId, press, slash, typing } from '../support/discord-events.ts'
 import { callbackFaults } from '../support/discord-payload.ts'
 import { type DiscordRoom, keptLog, openDiscordRoom, picture } from '../support/discord-room.ts'
-
-const { privateKey, publicKey } = generateKeyPairSync('ed25519')
-const publicHex = Buffer.from(publicKey.export({ format: 'jwk' }).x ?? '', 'base64url').toString('hex')
+import { publicHex, signed as signedAt } from '../support/discord-signature.ts'
 
 const now = new Date('2026-06-01T12:00:00Z')
 const nowSeconds = String(now.getTime() / 1000)
@@ -49,15 +47,8 @@ async function opened(rules: Parameters<typeof openDiscordRoom>[0] & { charts?: 
   return { ...room, endpoint, post, ask, url }
 }
 
-function signed(
-  body: string,
-  { timestamp = nowSeconds, key = privateKey }: { timestamp?: string; key?: KeyObject } = {},
-) {
-  return {
-    'x-signature-ed25519': sign(null, Buffer.from(timestamp + body), key).toString('hex'),
-    'x-signature-timestamp': timestamp,
-  }
-}
+const signed: typeof signedAt = (body, { timestamp = nowSeconds, ...more } = {}) =>
+  signedAt(body, { timestamp, ...more })
 
 afterEach(async () => {
   const refused = room?.discord.refused

@@ -10,11 +10,10 @@ import type { MatrixSettings } from '../../src/matrix/client/settings.ts'
 import { createMatrixSurface, type MatrixSurface } from '../../src/matrix/surface.ts'
 import type { Memory } from '../../src/memory/memory.ts'
 import { createLog } from '../../src/program/log.ts'
+import { ada, event, joined as joinedIn, member, self, text } from '../support/matrix/events.ts'
 import { type Homeserver, homeserverOnNock } from '../support/matrix/homeserver-on-nock.ts'
 import { openTestMemory } from '../support/test-memory.ts'
 
-const self = '@chargehand:club.test'
-const ada = '@ada:club.test'
 const room = '!field:club.test'
 const patient = { timeout: 10_000, interval: 20 }
 
@@ -39,15 +38,7 @@ afterEach(async () => {
 })
 
 function surfaceWith(login: MatrixSettings['login']): MatrixSurface {
-  const settings: MatrixSettings = {
-    homeserver: homeserver.url,
-    login,
-    storeKey: 'a passphrase for tests only',
-    deviceName: 'Chargehand',
-    prefix: '!charge',
-    invites: ['club.test'],
-    bots: ['@feed:club.test'],
-  }
+  const settings = { ...homeserver.settings, login }
   const assistant = createAssistant({ commands, memory, onFault: () => {} })
   return createMatrixSurface(
     {
@@ -62,22 +53,7 @@ function surfaceWith(login: MatrixSettings['login']): MatrixSurface {
   )
 }
 
-let events = 0
-const event = (type: string, content: object, more: object = {}) => ({
-  type,
-  content,
-  sender: ada,
-  event_id: `$event-${++events}`,
-  origin_server_ts: Date.now(),
-  ...more,
-})
-const text = (body: string, more: object = {}) => event('m.room.message', { msgtype: 'm.text', body }, more)
-const member = (person: string, at_ms: number) =>
-  event('m.room.member', { membership: 'join' }, { sender: person, state_key: person, origin_server_ts: at_ms })
-
-const joined = (timeline: object[], state: object[] = []) => ({
-  rooms: { join: { [room]: { timeline: { events: timeline, limited: false }, state: { events: state } } } },
-})
+const joined = (timeline: readonly object[], state?: readonly object[]) => joinedIn(room, timeline, state)
 const state = (joinedAt_ms = Date.now() - 600_000) => [
   event('m.room.create', { room_version: '10', creator: ada }, { state_key: '' }),
   event('m.room.power_levels', { users: { [ada]: 100 } }, { state_key: '' }),

@@ -6,6 +6,7 @@ import {
   type Notice,
   type Noticeboards,
 } from '../../src/assistant/cards/noticeboard.ts'
+import type { SurfaceName } from '../../src/assistant/occasion.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 
 export interface Standing {
@@ -32,7 +33,7 @@ export interface FakeBoard {
 
 const missing = (words: string): Missing => ({ missing: ({ own }) => own(words) })
 
-export function fakeBoard(): FakeBoard {
+export function fakeBoard(surface: SurfaceName = 'room'): FakeBoard {
   const noticeboard = createNoticeboards()
   let count = 0
   const keys = new Set<string>()
@@ -49,7 +50,7 @@ export function fakeBoard(): FakeBoard {
     if (hindered.platform) throw hindered.platform
   }
 
-  noticeboard.add('room', {
+  noticeboard.add(surface, {
     ready: () => true,
     post: async (place, notice) => {
       await reached()

@@ -5,9 +5,10 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { setTimeout as pause } from 'node:timers/promises'
 import { slash } from '../discord-events.ts'
+import { publicHex } from '../discord-signature.ts'
 import { freePort } from '../postgres.ts'
 import { type Program, startProgram } from '../program.ts'
-import { askedBy, publicHex, signedRequest } from './requests.ts'
+import { askedBy, signedRequest } from './requests.ts'
 
 export interface Endpoint {
   readonly port: number

@@ -1,6 +1,8 @@
 // The requests of a Matrix homeserver, answered by nock: knows what the surface needs, and refuses the rest.
 
 import nock from 'nock'
+import type { MatrixSettings } from '../../../src/matrix/client/settings.ts'
+import { self } from './events.ts'
 
 export interface Sent {
   readonly method: string
@@ -10,7 +12,8 @@ export interface Sent {
 }
 
 export interface Homeserver {
-  readonly url: string
+  /** How to get in. */
+  readonly settings: MatrixSettings
   /** What was asked of it so far, syncs left out. */
   readonly requests: readonly Sent[]
   /** Requests that it knows nothing of. */
@@ -44,6 +47,9 @@ const known: readonly (readonly [method: string, path: RegExp, body: object])[] 
   ['POST', /^\/v3\/rooms\/[^/]+\/read_markers$/, {}],
 ]
 
+/** Else a device makes new keys at every sync: https://spec.matrix.org/v1.15/client-server-api/#one-time-and-fallback-keys */
+const enoughKeys = { device_one_time_keys_count: { signed_curve25519: 50 } }
+
 /** Where the server has nothing of ours yet. */
 const notFound = [/rtc\/transports$/, /^\/v3\/room_keys\/version$/, /^\/v3\/user\/[^/]+\/account_data\/[\w.]+$/]
 
@@ -62,7 +68,7 @@ export function homeserverOnNock(): Homeserver {
     const path = decodeURIComponent(new URL(request.url).pathname).replace('/_matrix/client', '')
     if (path === '/v3/sync') {
       const isFirst = !new URL(request.url).searchParams.has('since')
-      return [200, isFirst ? { next_batch: 'first', ...first } : await nextSync()]
+      return [200, isFirst ? { next_batch: 'first', ...enoughKeys, ...first } : await nextSync()]
     }
     const text = await request.text()
     const body = text ? JSON.parse(text) : {}
@@ -86,7 +92,7 @@ export function homeserverOnNock(): Homeserver {
       })
     }
     const next = mine === latest ? syncs.shift() : undefined
-    return { next_batch: `batch-${mine}`, ...next }
+    return { next_batch: `batch-${mine}`, ...enoughKeys, ...next }
   }
 
   if (!nock.isActive()) nock.activate()
@@ -97,7 +103,15 @@ export function homeserverOnNock(): Homeserver {
       .reply(async (request: Request) => [...(await answer(request))] as [number, object])
   }
   return {
-    url,
+    settings: {
+      homeserver: url,
+      login: { user: self, password: 'a password' },
+      storeKey: 'a passphrase for tests only',
+      deviceName: 'Chargehand',
+      prefix: '!charge',
+      invites: ['club.test'],
+      bots: ['@feed:club.test'],
+    },
     requests,
     unknown,
     first: answer => {
