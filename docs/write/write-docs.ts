@@ -4,6 +4,7 @@ import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { commandPages, pagesFolder } from './command-pages.ts'
 import { pictures, picturesFolder } from './pictures.ts'
+import { surfacesFile, surfacesPage } from './surfaces/page.ts'
 
 function write(folder: string, files: ReadonlyMap<string, string | Buffer>): void {
   mkdirSync(folder, { recursive: true })
@@ -13,4 +14,5 @@ function write(folder: string, files: ReadonlyMap<string, string | Buffer>): voi
 
 rmSync(pagesFolder, { recursive: true, force: true })
 write(pagesFolder, await commandPages())
+writeFileSync(surfacesFile, surfacesPage())
 write(picturesFolder, await pictures())

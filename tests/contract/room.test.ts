@@ -94,6 +94,21 @@ describe('the room by pipe', () => {
     expect(stdout.indexOf('wren (')).toBeGreaterThan(stdout.indexOf('At "99S"'))
   })
 
+  it('puts up a card of whoever sits there, its change, and an emergency, where it is to be told', () => {
+    const lines = [
+      'answer save title: Where we charge text: At the bench.',
+      'answer edit title: Where we charge text: In the box.',
+      'house set alerts: here',
+      'my pack is on fire',
+    ]
+    const { stdout } = run('src/main.ts', [], lines.join('\n'))
+    expect(stdout.match(/(?<=^(?:On|Changed on) the board\n).*?(?=[.,])/gm)).toEqual([
+      'Where we charge: At the bench',
+      'Where we charge: In the box',
+      'EMERGENCY',
+    ])
+  })
+
   it('leaves on request, and takes no line after it', () => {
     const { status, stdout } = run('src/main.ts', [], 'quit\nhelp\n')
     expect(status).toBe(0)

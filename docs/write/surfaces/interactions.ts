@@ -1,0 +1,33 @@
+// What Discord by HTTP does: interactions alone, for messages come by the gateway.
+
+import type { Surface } from './features.ts'
+
+const same = 'contract/discord-doors'
+
+export const interactions: Surface = {
+  plain: ['by `/ask`', same, 'plain words'],
+  told: ['by slash commands', same, '> a command'],
+  completed: ['names of the kit and the last packs', same, 'what is typed'],
+  layers: ['by buttons, for whoever taps alone', same, 'a layer'],
+  offered: ['by buttons', same, 'what is offered'],
+  further: ['by the button that asks for words', same, 'words behind an answer'],
+  pictures: ['attached', 'contract/discord-endpoint', 'has a picture'],
+  slow: ['promised after two seconds, then given', 'contract/discord-endpoint', 'takes long is promised'],
+  edited: 'no such thing',
+  deleted: 'no such thing',
+  again: ['refused', 'contract/discord-endpoint', 'good for a second time'],
+  away: 'no such thing',
+  flood: ['one line, then silence; others go on', 'unit/assistant/fair-use', 'answers the others meanwhile'],
+  others: ['what is not signed is refused', 'contract/discord-endpoint', 'is refused where it'],
+  own: ['for its asker alone, unless they say otherwise', same, 'what is their own'],
+  reminders: ['as by the gateway, with the bot’s token', 'contract/discord-noticeboard', 'a reminder calls its person'],
+  lacking: ['a card says what it lacks', 'contract/discord-noticeboard', 'a post without permission'],
+  moderators: ['who may manage messages or the server', same, '> a moderator'],
+  cards: ['as by the gateway, with the bot’s token', 'contract/discord-noticeboard', 'it is pinned, edited in place'],
+  alerts: ['as by the gateway, with the bot’s token', 'contract/discord-noticeboard', 'a link stands where'],
+  wrong: 'no such thing',
+  limits: ['waits as long as it is told, sends once', 'contract/discord-gateway', '%s is tried again'],
+  faults: ['tries again, sends once', 'contract/discord-gateway', '%s is tried again'],
+  silence: ['a client that trickles is cut off', 'unit/http/limits', 'shows a client the door'],
+  stop: ['finishes what is under way', 'contract/discord-endpoint', 'answers in flight before it stops'],
+}
