@@ -10,6 +10,7 @@ import { usualPatience_ms } from './messages/deliver.ts'
 import { createDeliverLater } from './messages/later.ts'
 import { type Responder, restResponder } from './messages/responder.ts'
 import type { DiscordParts } from './platform/parts.ts'
+import { dueTries_ms, patientRest } from './platform/patient-rest.ts'
 import { createRecentIds } from './platform/recent-ids.ts'
 import { isFromDiscord, publicKeyOf } from './platform/signature.ts'
 
@@ -23,7 +24,7 @@ export interface DiscordEndpointParts extends DiscordParts {
 export function createDiscordEndpoint(parts: DiscordEndpointParts): Surface & { readonly route: Route } {
   const { log, api, publicKey, clock = () => new Date(), patience_ms = usualPatience_ms } = parts
   const key = publicKeyOf(publicKey)
-  const rest = new REST({ api })
+  const rest = new REST(patientRest({ api, log }))
   const seen = createRecentIds()
   const inFlight = createInFlight()
   const compose = createCompose(parts)
@@ -60,7 +61,7 @@ export function createDiscordEndpoint(parts: DiscordEndpointParts): Surface & { 
       await inFlight.settled()
     },
     ready: () => open,
-    deliver: createDeliverLater(rest, compose),
+    deliver: createDeliverLater(new REST(patientRest({ api, longest_ms: dueTries_ms })), compose),
   }
 }
 

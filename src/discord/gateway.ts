@@ -9,6 +9,7 @@ import {
   type GatewayMessageDeleteBulkDispatchData,
   type GatewayMessageDeleteDispatchData,
   Partials,
+  REST,
   Status,
 } from 'discord.js'
 import type { Surface } from '../assistant/running/assistant.ts'
@@ -28,6 +29,7 @@ import { createSpeaking } from './messages/speaking.ts'
 import { makeCache } from './platform/caches.ts'
 import { closedForGood, describeFault, notLetIn } from './platform/faults.ts'
 import type { DiscordParts } from './platform/parts.ts'
+import { dueTries_ms, patientRest } from './platform/patient-rest.ts'
 import { createRecentIds } from './platform/recent-ids.ts'
 
 export interface DiscordGatewayParts extends DiscordParts {
@@ -48,13 +50,13 @@ export interface DiscordGatewayParts extends DiscordParts {
 const intents = [GatewayIntentBits.Guilds, GatewayIntentBits.GuildMessages, GatewayIntentBits.DirectMessages]
 
 export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
-  const { assistant, log, api, token, serverId, shards = 'auto', onClosed, request_ms = 10_000 } = parts
+  const { assistant, log, api, token, serverId, shards = 'auto', onClosed, request_ms } = parts
   const client = new Client({
     intents,
     partials: [Partials.Channel, Partials.Message],
     makeCache,
     shards: shards === 'auto' ? shards : Array.from({ length: shards }, (_, at) => at),
-    rest: { api, timeout: request_ms },
+    rest: patientRest({ api, request_ms, log }),
   })
   const seen = createRecentIds()
   const inFlight = createInFlight()
@@ -65,6 +67,7 @@ export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
     serverName: id => client.guilds.cache.get(id)?.name,
     patience_ms: parts.patience_ms ?? usualPatience_ms,
   })
+  const due = new REST(patientRest({ api, request_ms, longest_ms: dueTries_ms })).setToken(token)
   const speaking = createSpeaking(client.rest)
   const replies = createReplies({ ...parts, rest: client.rest, speaking })
   const mentionParts = { ...parts, compose, replies, speaking }
@@ -101,7 +104,7 @@ export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
   )
   client.on(Events.Error, error => log.error({ error: describeFault(error) }, 'the connection has a fault'))
   client.on(Events.ShardError, error => log.warn({ error: describeFault(error) }, 'the connection broke'))
-  client.on(Events.ShardReconnecting, () => log.info('reconnecting to Discord'))
+  client.on(Events.ShardReconnecting, () => open && log.info('reconnecting to Discord'))
   client.on(Events.ShardResume, () => log.info('resumed at Discord'))
   client.on(Events.ShardDisconnect, ({ code }) => onClosed(closedForGood(code)))
 
@@ -126,6 +129,6 @@ export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
       await client.destroy()
     },
     ready,
-    deliver: createDeliverLater(client.rest, compose, replies),
+    deliver: createDeliverLater(due, compose, createReplies({ ...parts, rest: due, speaking: createSpeaking(due) })),
   }
 }

@@ -23,11 +23,11 @@ import {
   noAccess,
   noPermission,
   notOurs,
-  onceMore,
   unknownChannel,
   unknownMessage,
 } from './platform/faults.ts'
 import { idOf, nonceOf, snowflake } from './platform/occasion.ts'
+import { dueTries_ms, patientRest } from './platform/patient-rest.ts'
 
 export interface DiscordNoticeboardParts {
   /** Where Discord's REST API is, without its version. */
@@ -38,7 +38,6 @@ export interface DiscordNoticeboardParts {
 
 /** Discord's codes: https://docs.discord.com/developers/topics/opcodes-and-status-codes#json */
 const tooManyPins = 30003
-const request_ms = 10_000
 
 /** Names the member whom a notice is for, so that it rings, and what it links to. */
 const calling = (
@@ -51,7 +50,7 @@ const calling = (
 }
 
 export function createDiscordNoticeboard({ api, token, questions }: DiscordNoticeboardParts): Noticeboard {
-  const rest = new REST({ api, timeout: request_ms }).setToken(token)
+  const rest = new REST(patientRest({ api, longest_ms: dueTries_ms })).setToken(token)
 
   async function rendered(reply: Reply): Promise<Rendered> {
     const ids = await keepQuestions(questions, questionsBehind(reply))
@@ -75,7 +74,7 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
     return orMissing(
       async () => {
         const link = await linkTo(channelId)
-        const sent = (await onceMore(() => rest.post(Routes.channelMessages(channelId), { body }))) as APIMessage
+        const sent = (await rest.post(Routes.channelMessages(channelId), { body })) as APIMessage
         return { place, message: idOf(sent.id), link: `${link}/${sent.id}` }
       },
       { [unknownChannel]: gone.channel, [noAccess]: may.view, [noPermission]: may.write, [closedToUs]: may.direct },
@@ -89,7 +88,7 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
       const body = await rendered(reply)
       try {
         const route = Routes.channelMessage(snowflake(place), snowflake(message))
-        await onceMore(() => rest.patch(route, { body }))
+        await rest.patch(route, { body })
         return 'edited'
       } catch (error) {
         if (isGone(error)) return 'gone'
@@ -100,7 +99,7 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
       orMissing(
         async () => {
           const route = Routes.channelMessagesPin(snowflake(place), snowflake(message))
-          await onceMore(() => rest.put(route))
+          await rest.put(route)
           return 'pinned' as const
         },
         { [unknownMessage]: gone.card, [tooManyPins]: pinsFull, [noAccess]: may.view, [noPermission]: may.pin },
@@ -111,7 +110,7 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
       try {
         const { embeds, interaction_metadata } = (await rest.get(route)) as APIMessage
         const body = { embeds: struck(embeds, why), components: [], attachments: [] }
-        await onceMore(() => rest.patch(route, { body }))
+        await rest.patch(route, { body })
         return {
           link: `${await linkTo(channelId)}/${id}`,
           asker: interaction_metadata && idOf(interaction_metadata.user.id),

@@ -72,9 +72,9 @@ test('in reply to a message, once, and noted', async () => {
   expect(noted).toMatchObject({ askedBy: occasion.asker.id, answerMessage: `discord:${room.discord.messages[0]?.id}` })
 })
 
-test('a connection that breaks is worth another try, a refusal is not', async () => {
+test('a connection that stays broken is worth another try later, a refusal is not', async () => {
   const occasion = inMessage(bareChannelId)
-  for (const _ of [1, 2]) room.discord.mishap(/messages$/, 'cut')
+  room.discord.mishap(/messages$/, 'cut', 3)
   await expect(deliver(occasion)).rejects.toThrow()
   expect(await deliver(occasion)).toBe('delivered')
   const wrong = { ...occasion, asked: askedIn({ channel: 'no-channel', message: newId() }) }

@@ -11,8 +11,8 @@ import { type FakeGateway, fakeGateway, type GatewayEvent, type Shard, shardOf }
 // biome-ignore lint/suspicious/noExplicitAny: bodies are judged by the payload checks.
 type Json = any
 
-/** What goes wrong with the next request: `lost` is carried out, but its response never comes. */
-export type Mishap = { status: 429; retryAfter_s: number } | { status: 500 } | 'lost' | 'cut'
+/** What goes wrong with a request: `lost` is carried out, but its response never comes; nothing is heard of a `silent` one. */
+export type Mishap = { status: 429; retryAfter_s: number } | { status: 403 | 500 | 502 } | 'lost' | 'cut' | 'silent'
 
 /** An interaction as Discord sees it, and what became of it. */
 export interface Asked {
@@ -39,7 +39,8 @@ export interface FakeDiscord extends Pick<Channels, 'messages' | 'denied'> {
   send(interaction: Interaction): Asked
   /** Knows an interaction that is sent by other ways. */
   expect(interaction: Interaction): Asked
-  mishap(path: RegExp, mishap: Mishap): void
+  /** Of the next `times` requests there; of one when absent. */
+  mishap(path: RegExp, mishap: Mishap, times?: number): void
   close(): Promise<void>
 }
 
@@ -91,6 +92,7 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
     const index = mishaps.findIndex(planned => planned.path.test(path))
     const mishap = index < 0 ? undefined : mishaps.splice(index, 1)[0]?.mishap
     if (mishap === 'cut') return void response.destroy()
+    if (mishap === 'silent') return
     if (typeof mishap === 'object') return answerMishap(response, mishap)
     const [status, answer] = route(`${request.method} ${path}`, request, arrived)
     if (mishap === 'lost') return
@@ -145,7 +147,11 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
   function change(method: string, given: string, arrived: Arrived): [number, Json?] {
     const one = holder(given)
     if (!one) return refuse(404, 10015, 'Unknown Webhook')
-    if (one.told.some(({ what }) => what === 'removal')) return refuse(404, 10008, 'Unknown Message')
+    if (one.told.some(({ what }) => what === 'removal')) {
+      // What was heard of only by Discord is taken away again.
+      if (method === 'DELETE') return [404, { code: 10008, message: 'Unknown Message' }]
+      return refuse(404, 10008, 'Unknown Message')
+    }
     const fault = method === 'PATCH' ? judged('edit', arrived.body) : undefined
     if (fault) return fault
     one.told.push({ what: method === 'PATCH' ? 'edit' : 'removal', ...arrived })
@@ -193,7 +199,7 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
       gateway.dispatch('INTERACTION_CREATE', interaction)
       return one
     },
-    mishap: (path, mishap) => mishaps.push({ path, mishap }),
+    mishap: (path, mishap, times = 1) => void mishaps.push(...Array(times).fill({ path, mishap })),
     close: async () => {
       await gateway.close()
       server.closeAllConnections()

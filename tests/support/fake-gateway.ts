@@ -39,7 +39,7 @@ export interface FakeGateway {
   dispatch(event: string, data: unknown): void
   /** Kills the connections without a word, as a cable pulled out does. */
   cut(): void
-  /** They stay open, and nothing is answered on them any longer. */
+  /** They stay open, and nothing comes through them any longer. */
   fallSilent(): void
   /** Closes them with one of Discord's codes. */
   closeWith(code: number): void
@@ -86,7 +86,7 @@ export function fakeGateway(server: Server, rules: GatewayRules): FakeGateway {
       },
     }
     session.sent.push(packet)
-    if (session.connected.readyState === session.connected.OPEN) send(session.connected, packet)
+    if (!isSilent && session.connected.readyState === session.connected.OPEN) send(session.connected, packet)
   }
 
   sockets.on('connection', socket => {

@@ -26,8 +26,8 @@ export const interactions: Surface = {
   cards: ['as by the gateway, with the bot’s token', 'contract/discord-noticeboard', 'it is pinned, edited in place'],
   alerts: ['as by the gateway, with the bot’s token', 'contract/discord-noticeboard', 'a link stands where'],
   wrong: 'no such thing',
-  limits: ['waits as long as it is told, sends once', 'contract/discord-gateway', '%s is tried again'],
-  faults: ['tries again, sends once', 'contract/discord-gateway', '%s is tried again'],
+  limits: ['waits as long as it is told, sends once', 'contract/discord-weather', 'what was promised by HTTP'],
+  faults: ['tries again for ten minutes, sends once', 'contract/discord-weather', 'what was promised by HTTP'],
   silence: ['a client that trickles is cut off', 'unit/http/limits', 'shows a client the door'],
   stop: ['finishes what is under way', 'contract/discord-endpoint', 'answers in flight before it stops'],
 }

@@ -5,7 +5,7 @@ import type { Occasion } from '../../assistant/occasion.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { AnsweredMemory, AnsweredQuestion } from '../../memory/memory.ts'
 import type { Log } from '../../program/log.ts'
-import { describeFault, isGone, onceMore } from '../platform/faults.ts'
+import { describeFault, isGone } from '../platform/faults.ts'
 import { idOf, snowflake } from '../platform/occasion.ts'
 import type { Composed } from './compose.ts'
 import type { Rendered } from './render.ts'
@@ -55,7 +55,7 @@ export function createReplies({ rest, speaking, answered, log }: RepliesParts): 
     Routes.channelMessage(snowflake(place), snowflake(answerMessage))
 
   async function unlessGone(attempt: () => Promise<unknown>): Promise<void> {
-    await onceMore(attempt).catch(error => {
+    await attempt().catch(error => {
       if (!isGone(error)) throw error
     })
   }

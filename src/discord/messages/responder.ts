@@ -1,7 +1,7 @@
 // The four things that can be done with an interaction, here by Discord's REST API.
 
 import { type APIInteraction, type APIInteractionResponse, type RawFile, type REST, Routes } from 'discord.js'
-import { onceMore } from '../platform/faults.ts'
+import { isGone } from '../platform/faults.ts'
 import type { Rendered } from './render.ts'
 
 export interface MessageBody extends Rendered {
@@ -28,13 +28,16 @@ export function restResponder(
   return {
     acknowledge: async (body, files) => {
       const callback = Routes.interactionCallback(id, token)
-      await onceMore(() => rest.post(callback, { body, files: [...files], auth: false }))
+      await rest.post(callback, { body, files: [...files], auth: false })
     },
     edit: async (body, files) => {
-      await onceMore(() => rest.patch(answer, { body, files: [...files], auth: false }))
+      await rest.patch(answer, { body, files: [...files], auth: false })
     },
     remove: async () => {
-      await rest.delete(answer, { auth: false })
+      await rest.delete(answer, { auth: false }).catch(error => {
+        // An earlier try may have come through unheard.
+        if (!isGone(error)) throw error
+      })
     },
     followUp: async (body, files) => {
       await rest.post(Routes.webhook(application_id, token), { body, files: [...files], auth: false })

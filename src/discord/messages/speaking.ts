@@ -9,7 +9,7 @@ import {
   type RESTPostAPIChannelMessageJSONBody,
   Routes,
 } from 'discord.js'
-import { closedToUs, onceMore } from '../platform/faults.ts'
+import { closedToUs } from '../platform/faults.ts'
 import { nonceOf, snowflake } from '../platform/occasion.ts'
 
 /** Said once for each key. */
@@ -34,7 +34,7 @@ export function createSpeaking(rest: REST): Speaking {
       enforce_nonce: true,
     }
     const route = Routes.channelMessages(snowflake(channel))
-    return (await onceMore(() => rest.post(route, { body, files: [...files] }))) as APIMessage
+    return (await rest.post(route, { body, files: [...files] })) as APIMessage
   }
   return {
     inChannel,

@@ -1,6 +1,6 @@
 // What of an error may be logged: Discord's errors carry the interaction's token in their URL.
 
-import { DiscordAPIError, DiscordjsError, GatewayCloseCodes, HTTPError } from 'discord.js'
+import { DiscordAPIError, DiscordjsError, GatewayCloseCodes } from 'discord.js'
 import { EndingError } from '../../program/ending.ts'
 import { describeError } from '../../program/log.ts'
 
@@ -26,19 +26,6 @@ export const isGone = (error: unknown): boolean =>
 /** The three seconds were over before Discord heard from us. */
 export const isExpired = (error: unknown): boolean =>
   error instanceof DiscordAPIError && error.code === unknownInteraction
-
-/**
- * Sends once more where the connection broke: that says nothing about what came through. Only for requests that
- * Discord carries out once however often they come.
- */
-export async function onceMore<T>(send: () => Promise<T>): Promise<T> {
-  try {
-    return await send()
-  } catch (error) {
-    if (error instanceof DiscordAPIError || error instanceof HTTPError) throw error
-    return await send()
-  }
-}
 
 /** At the start: a wrong token stays wrong, a network that is down may come back. */
 export function notLetIn(error: unknown): EndingError {

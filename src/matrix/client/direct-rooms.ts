@@ -1,9 +1,9 @@
 // The direct room with a person: the one that there is, or a new one.
 
 import { ClientEvent, EventType, type MatrixClient, MatrixError, Preset, type Room } from 'matrix-js-sdk'
+import type { Persistence } from '../../ground/persistence.ts'
 import { describeError, type Log } from '../../program/log.ts'
 import { directRoomWith, noteDirect } from './account-data.ts'
-import type { Persistence } from './persistence.ts'
 import { isDirect } from './room-facts.ts'
 
 /** Undefined where the person has left it, or the server lets us open none. */

@@ -2,7 +2,7 @@
 
 import { createHash } from 'node:crypto'
 import type { MatrixClient } from 'matrix-js-sdk'
-import type { Persistence } from '../client/persistence.ts'
+import type { Persistence } from '../../ground/persistence.ts'
 
 export interface Sender {
   /**

@@ -1,7 +1,7 @@
 // Puts a file where members of a room can fetch it; encrypted where the room is.
 
 import type { MatrixClient, Room } from 'matrix-js-sdk'
-import type { Persistence } from '../client/persistence.ts'
+import type { Persistence } from '../../ground/persistence.ts'
 import { type EncryptedFile, encryptAttachment } from './attachment.ts'
 
 /** The part of a message that says where its file is. */

@@ -1,9 +1,9 @@
 // Which rooms we are in: invites by the rule of the configuration, upgrades followed.
 
 import type { MatrixClient, Room } from 'matrix-js-sdk'
+import type { Persistence } from '../../ground/persistence.ts'
 import { describeError, type Log } from '../../program/log.ts'
 import { isNotedMove, noteDirect, noteMove } from '../client/account-data.ts'
-import type { Persistence } from '../client/persistence.ts'
 
 /** Whether the rule ("anyone", or servers and people) lets `inviter` invite us. */
 export function mayInvite(inviter: string, rule: readonly string[]): boolean {

@@ -8,8 +8,8 @@ import {
   type MatrixEvent,
   type Room,
 } from 'matrix-js-sdk'
+import type { Persistence } from '../../ground/persistence.ts'
 import { describeError, type Log } from '../../program/log.ts'
-import type { Persistence } from '../client/persistence.ts'
 import { joinedAt_ms } from '../client/room-facts.ts'
 
 const day_ms = 86_400_000

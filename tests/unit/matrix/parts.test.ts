@@ -3,7 +3,8 @@
 import { ConnectionError, HTTPError, MatrixError } from 'matrix-js-sdk'
 import { describe, expect, it } from 'vitest'
 import { createLanes } from '../../../src/ground/lanes.ts'
-import { createPersistence, pauseAfter } from '../../../src/matrix/client/persistence.ts'
+import { createPersistence } from '../../../src/ground/persistence.ts'
+import { pauseAfter } from '../../../src/matrix/client/pause.ts'
 import { matrixSettings } from '../../../src/matrix/client/settings.ts'
 import { transactionId } from '../../../src/matrix/messages/send.ts'
 import { mayInvite } from '../../../src/matrix/rooms/rooms.ts'
@@ -53,7 +54,7 @@ describe('pauseAfter', () => {
 describe('persistence', () => {
   it('tries again until it succeeds', async () => {
     const attempts: number[] = []
-    const result = await createPersistence().run(async attempt => {
+    const result = await createPersistence({ pauseAfter }).run(async attempt => {
       attempts.push(attempt)
       if (attempt < 3) throw limited(1)
       return 'done'
@@ -62,7 +63,7 @@ describe('persistence', () => {
   })
 
   it('stops waiting when closed, and says why it had to wait', async () => {
-    const persistence = createPersistence()
+    const persistence = createPersistence({ pauseAfter })
     const error = limited(3_600_0)
     const run = persistence.run(() => Promise.reject(error))
     persistence.close()
