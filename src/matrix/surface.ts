@@ -5,7 +5,6 @@ import './client/quiet.ts'
 import { ClientEvent, HttpApiEvent, type MatrixClient, PendingEventOrdering, RoomEvent, SyncState } from 'matrix-js-sdk'
 import type { Surface } from '../assistant/running/assistant.ts'
 import { createLanes } from '../ground/lanes.ts'
-import { createPersistence } from '../ground/persistence.ts'
 import { EndingError } from '../program/ending.ts'
 import { describeError } from '../program/log.ts'
 import { type OpenClient, openClient } from './client/client.ts'
@@ -13,7 +12,7 @@ import { crossSign } from './client/cross-sign.ts'
 import { createDirectRoom, type DirectRoom } from './client/direct-rooms.ts'
 import { occasionOf } from './client/occasion.ts'
 import type { MatrixParts } from './client/parts.ts'
-import { pauseAfter } from './client/pause.ts'
+import { persistenceOf } from './client/persistence.ts'
 import { createSendDocuments } from './messages/documents.ts'
 import { createShowPictures } from './messages/pictures.ts'
 import { createSender, type Sender } from './messages/send.ts'
@@ -87,7 +86,7 @@ function listen(
 ) {
   const onFault = (fault: unknown) => log.error({ error: describeError(fault) }, 'a Matrix event was not handled')
   const lanes = createLanes(onFault)
-  const persistence = createPersistence({ pauseAfter })
+  const persistence = persistenceOf(client, log)
   const sender = createSender(client, persistence)
   const speaker = createSpeaker(
     client,

@@ -1,15 +1,11 @@
 // The same assistant behind each surface, asked in a direct conversation by the surface's own way in.
 
-import { mkdtempSync, rmSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
 import { vi } from 'vitest'
 import { commands } from '../../commands/index.ts'
 import type { SurfaceName } from '../../src/assistant/occasion.ts'
 import { createAssistant } from '../../src/assistant/running/assistant.ts'
 import { createDiscordEndpoint } from '../../src/discord/endpoint.ts'
 import { createDiscordGateway } from '../../src/discord/gateway.ts'
-import { createMatrixSurface } from '../../src/matrix/surface.ts'
 import { roomOccasion } from '../../src/room/occasion.ts'
 import { renderText } from '../../src/room/render-text.ts'
 import { message, slash } from './discord-events.ts'
@@ -17,8 +13,7 @@ import { keptLog, picture } from './discord-room.ts'
 import { publicHex, signed } from './discord-signature.ts'
 import { startFakeDiscord } from './fake-discord.ts'
 import { fakeBoard } from './fake-noticeboard.ts'
-import { ada, event, joined, member, self, text } from './matrix/events.ts'
-import { homeserverOnNock } from './matrix/homeserver-on-nock.ts'
+import { openOnNock } from './matrix/on-nock.ts'
 import { folded } from './rendered-text.ts'
 import { openTestMemory } from './test-memory.ts'
 
@@ -118,28 +113,18 @@ export async function byInteractions(clock: () => Date): Promise<Way> {
   }
 }
 
-const room = '!direct:club.test'
-
 export async function byMatrix(clock: () => Date): Promise<Way> {
-  const homeserver = homeserverOnNock()
-  const folder = mkdtempSync(join(tmpdir(), 'everywhere-'))
-  const { memory, ...parts } = await partsFor('matrix', clock)
-  const surface = createMatrixSurface({ ...parts, settings: homeserver.settings, folder }, () => {})
-  const create = event('m.room.create', { room_version: '10', creator: ada }, { state_key: '' })
-  homeserver.first(joined(room, [], [create, member(ada, 1), member(self, 1)]))
-  await surface.start()
-  const answers = () => homeserver.requests.filter(({ path }) => path.includes('/send/m.room.message/'))
+  const { assistant, memory, log } = await partsFor('matrix', clock)
+  const { say, sent, close } = await openOnNock(assistant, memory, log)
   return {
     async ask(question) {
-      const before = answers().length
-      homeserver.sync(joined(room, [text(question)]))
-      return linesOf(String((await vi.waitUntil(() => answers()[before], patient)).body.body))
+      const before = sent().length
+      say(question)
+      return linesOf(String((await vi.waitUntil(() => sent()[before], patient)).body.body))
     },
     async close() {
-      await surface.stop()
-      homeserver.close()
+      await close()
       await memory.close()
-      rmSync(folder, { recursive: true })
     },
   }
 }

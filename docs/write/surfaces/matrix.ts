@@ -24,8 +24,8 @@ export const matrix: Surface = {
   cards: ['a message, pinned, edited in place', 'e2e/matrix/noticeboard', 'is pinned beside what others pinned'],
   alerts: ['a message with a link', 'e2e/matrix/moderators', 'an emergency is told'],
   wrong: ['struck; who read it is mentioned', 'e2e/matrix/moderators', 'strikes an answer'],
-  limits: ['waits as long as it is told, sends once', 'e2e/matrix/outages', 'limits our rate'],
-  faults: ['tries again, sends once', 'contract/matrix-wire', 'asks to wait gets the same event again'],
-  silence: ['asks again, answers once', 'e2e/matrix/outages', 'dies right after a question'],
+  limits: ['waits as long as it is told, sends once', 'contract/matrix-weather', 'asks to wait long'],
+  faults: ['tries again for ten minutes, sends once', 'contract/matrix-weather', 'through a storm of 502'],
+  silence: ['asks again, answers once', 'contract/matrix-weather', 'with what is heard'],
   stop: ['finishes what it has begun', 'e2e/matrix/outages', 'a clean stop answers what it heard'],
 }

@@ -16,6 +16,9 @@ export interface OpenClient {
   close(): void
 }
 
+/** A connection may seem to live; a sync waits as long as it asked the server to, and some time more. */
+const longestRequest_ms = 30_000
+
 /**
  * Logs in where needed and opens the keys in `folder`. Rejects where the server does not let us in, or the stored
  * keys do not open with the configured key. `onLost` is told when keys could not be written to disk.
@@ -33,6 +36,7 @@ export async function openClient(
     deviceId: session.deviceId,
     accessToken: session.accessToken,
     store: new MemoryStore(),
+    localTimeoutMs: longestRequest_ms,
     logger: quiet,
   })
   const keys = await openLastingIndexedDB(keysFile(folder), onLost)

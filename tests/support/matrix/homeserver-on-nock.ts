@@ -22,8 +22,10 @@ export interface Homeserver {
   first(answer: object): void
   /** The next answer to a later sync. */
   sync(answer: object): void
-  /** Answers the next request whose method and path match with a status and body of its own. */
-  once(method: string, path: RegExp, status: number, body: object): void
+  /** Answers the next request whose method and path match with a status and body of its own, as often as it is told. */
+  once(method: string, path: RegExp, status: number, body: object, times?: number): void
+  /** Never answers the next such request. */
+  hush(method: string, path: RegExp): void
   close(): void
 }
 
@@ -57,42 +59,49 @@ export function homeserverOnNock(): Homeserver {
   const url = 'https://club.test'
   const requests: Sent[] = []
   const unknown: string[] = []
-  const special: { method: string; path: RegExp; answer: Answer }[] = []
-  const syncs: object[] = []
+  const special: { method: string; path: RegExp; answer: Promise<Answer> }[] = []
+  const { promise: never, resolve: giveUp } = Promise.withResolvers<Answer>()
+  const batches: object[] = []
+  const waiting: (() => void)[] = []
   let first: object = {}
-  let wake = () => {}
   let open = true
-  let latest = 0
+
+  /** Set aside for it. */
+  function specialFor(method: string, path: string): Promise<Answer> | undefined {
+    const at = special.findIndex(one => method === one.method && one.path.test(path))
+    return at < 0 ? undefined : special.splice(at, 1)[0]?.answer
+  }
 
   async function answer(request: Request): Promise<Answer> {
     const path = decodeURIComponent(new URL(request.url).pathname).replace('/_matrix/client', '')
     if (path === '/v3/sync') {
-      const isFirst = !new URL(request.url).searchParams.has('since')
-      return [200, isFirst ? { next_batch: 'first', ...enoughKeys, ...first } : await nextSync()]
+      const set = specialFor(request.method, path)
+      if (set) return set
+      const since = new URL(request.url).searchParams.get('since')
+      if (since !== null) return [200, await after(since)]
+      return [200, { next_batch: `batch-${batches.length}`, ...enoughKeys, ...first }]
     }
     const text = await request.text()
     const body = text ? JSON.parse(text) : {}
     requests.push({ method: request.method, path, body, authorization: request.headers.get('authorization') })
-    const at = special.findIndex(({ method, path: wanted }) => method === request.method && wanted.test(path))
-    const [found] = at < 0 ? [] : special.splice(at, 1)
-    if (found) return found.answer
+    const found = specialFor(request.method, path)
+    if (found) return found
     const usual = known.find(([method, wanted]) => method === request.method && wanted.test(path))
     if (usual) return [200, usual[2]]
     if (!notFound.some(wanted => wanted.test(path))) unknown.push(`${request.method} ${path}`)
     return [404, { errcode: 'M_NOT_FOUND', error: 'not here' }]
   }
 
-  /** A later sync ends an earlier one, whose asker has gone. */
-  async function nextSync(): Promise<object> {
-    const mine = ++latest
-    wake()
-    while (syncs.length === 0 && open && mine === latest) {
-      await new Promise<void>(resolve => {
-        wake = resolve
-      })
-    }
-    const next = mine === latest ? syncs.shift() : undefined
-    return { next_batch: `batch-${mine}`, ...enoughKeys, ...next }
+  /** What came after that batch, the same however often it is asked for. */
+  async function after(since: string): Promise<object> {
+    const at = Number(since.replace('batch-', ''))
+    while (batches.length <= at && open) await new Promise<void>(resolve => waiting.push(resolve))
+    const there = batches[at]
+    return { next_batch: there ? `batch-${at + 1}` : since, ...enoughKeys, ...there }
+  }
+
+  function wake(): void {
+    for (const one of waiting.splice(0)) one()
   }
 
   if (!nock.isActive()) nock.activate()
@@ -118,13 +127,16 @@ export function homeserverOnNock(): Homeserver {
       first = answer
     },
     sync(next) {
-      syncs.push(next)
+      batches.push(next)
       wake()
     },
-    once: (method, path, status, body) => void special.push({ method, path, answer: [status, body] }),
+    once: (method, path, status, body, times = 1) =>
+      void special.push(...Array(times).fill({ method, path, answer: Promise.resolve([status, body]) })),
+    hush: (method, path) => void special.push({ method, path, answer: never }),
     close() {
       open = false
       wake()
+      giveUp([503, {}])
       nock.cleanAll()
       // Files share a process: on its way through nock a request that trickles never leaves it.
       nock.restore()
