@@ -8,11 +8,12 @@ import { createLanes } from '../ground/lanes.ts'
 import { EndingError } from '../program/ending.ts'
 import { describeError } from '../program/log.ts'
 import { type OpenClient, openClient } from './client/client.ts'
-import { crossSign } from './client/cross-sign.ts'
 import { createDirectRoom, type DirectRoom } from './client/direct-rooms.ts'
+import { secureIdentity } from './client/identity.ts'
 import { occasionOf } from './client/occasion.ts'
 import type { MatrixParts } from './client/parts.ts'
 import { persistenceOf } from './client/persistence.ts'
+import { acceptVerification } from './client/verification.ts'
 import { createSendDocuments } from './messages/documents.ts'
 import { createShowPictures } from './messages/pictures.ts'
 import { createSender, type Sender } from './messages/send.ts'
@@ -52,6 +53,7 @@ export function createMatrixSurface(parts: MatrixParts, onLost: (error: EndingEr
       const { client } = open
       const synced = firstSync(client)
       ears = listen(client, parts, synced)
+      acceptVerification(client, settings.verifiers, log)
       client.on(ClientEvent.Sync, state => {
         syncing = state === SyncState.Prepared || state === SyncState.Syncing
       })
@@ -60,7 +62,7 @@ export function createMatrixSurface(parts: MatrixParts, onLost: (error: EndingEr
       )
       await client.startClient({ initialSyncLimit: timelineLimit, pendingEventOrdering: PendingEventOrdering.Detached })
       await synced
-      await crossSign(client, settings, log)
+      await secureIdentity(client, settings, log)
     },
     async stop() {
       await ears?.stop()

@@ -50,6 +50,10 @@ const variables = z.object({
   MATRIX_ACCESS_TOKEN: z.string().min(1).optional(),
   /** Encrypts the stored message keys. */
   MATRIX_STORE_KEY: z.string().min(16, 'at least 16 characters').optional(),
+  /** Opens what is kept on the server for a device that has lost everything. */
+  MATRIX_RECOVERY_KEY: z.string().min(1).optional(),
+  /** Who may verify us with emoji. */
+  MATRIX_VERIFIERS: list.default([]),
   MATRIX_DEVICE_NAME: z.string().min(1).default('Chargehand'),
   MATRIX_PREFIX: z.string().min(1).max(20).default('!charge'),
   /** Whose invites are accepted: "anyone", or servers and people: "example.org @ada:other.org". */
@@ -79,6 +83,7 @@ const secrets = [
   'MATRIX_PASSWORD',
   'MATRIX_ACCESS_TOKEN',
   'MATRIX_STORE_KEY',
+  'MATRIX_RECOVERY_KEY',
   'CHARGEHAND_HEALTH_TOKEN',
 ] as const
 

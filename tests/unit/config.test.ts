@@ -79,6 +79,7 @@ describe('the configuration', () => {
       MATRIX_PASSWORD: 'secret-three',
       MATRIX_ACCESS_TOKEN: 'secret-four',
       MATRIX_STORE_KEY: 'secret-five-is-longer',
+      MATRIX_RECOVERY_KEY: 'secret-six',
     }
     const shown: Record<string, unknown> = redacted(readConfig(secrets) satisfies Config)
     expect(JSON.stringify(shown)).not.toContain('secret-')

@@ -21,6 +21,7 @@ export const discord: Surface = {
   away: ['answered when the connection is back', 'contract/discord-gateway', 'while the connection was cut'],
   flood: ['one line, then silence; others go on', 'unit/assistant/fair-use', 'answers the others meanwhile'],
   others: ['left alone', 'contract/discord-gateway', 'is not taken from talk among people'],
+  encrypted: 'no such thing',
   own: ['for its asker alone, unless they say otherwise', 'contract/discord-private', 'is for the asker alone, and'],
   reminders: ['a message that calls its person', 'contract/discord-noticeboard', 'a reminder calls its person'],
   lacking: [

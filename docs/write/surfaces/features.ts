@@ -16,6 +16,7 @@ export const features = {
   away: 'A question from while it was away',
   flood: 'Somebody who asks faster than people do',
   others: 'Talk among people, and other machines',
+  encrypted: 'An encrypted room',
   own: "What is one's own",
   reminders: 'A reminder',
   lacking: 'A permission that lacks',

@@ -19,6 +19,7 @@ export const interactions: Surface = {
   away: 'no such thing',
   flood: ['one line, then silence; others go on', 'unit/assistant/fair-use', 'answers the others meanwhile'],
   others: ['what is not signed is refused', 'contract/discord-endpoint', 'is refused where it'],
+  encrypted: 'no such thing',
   own: ['for its asker alone, unless they say otherwise', same, 'what is their own'],
   reminders: ['as by the gateway, with the bot’s token', 'contract/discord-noticeboard', 'a reminder calls its person'],
   lacking: ['a card says what it lacks', 'contract/discord-noticeboard', 'a post without permission'],

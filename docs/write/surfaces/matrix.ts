@@ -17,6 +17,11 @@ export const matrix: Surface = {
   away: ['read back for a week; no plain go when it is late', 'e2e/matrix/late', 'an hour late'],
   flood: ['one line, then silence; others go on', 'e2e/matrix/flood', 'a flood is answered within limits'],
   others: ['left alone', 'e2e/matrix/rooms', 'notices and mentions of others'],
+  encrypted: [
+    'answered, encrypted; recovered where all is lost',
+    'e2e/matrix/recovery',
+    'after its data folder is lost',
+  ],
   own: ['goes to a direct room', 'e2e/matrix/private', 'is opened for an export'],
   reminders: ['a message that calls its person', 'e2e/matrix/noticeboard', 'set before a kill'],
   lacking: ['told to the asker in private', 'e2e/matrix/rooms', 'where it may not speak'],

@@ -17,6 +17,7 @@ export const room: Surface = {
   away: 'no such thing',
   flood: 'no such thing',
   others: 'no such thing',
+  encrypted: 'no such thing',
   own: ['shown: nobody else is there', 'contract/same-everywhere', 'answers every example'],
   reminders: ['printed when it is due', 'unit/commands/remind', 'asks first whether somebody is with'],
   lacking: ['a folder that is closed ends it with one plain line', 'contract/room', 'a data folder that cannot'],

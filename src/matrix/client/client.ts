@@ -8,7 +8,7 @@ import { describeError, type Log } from '../../program/log.ts'
 import { openLastingIndexedDB } from '../keys/lasting-indexeddb.ts'
 import { quiet } from './quiet.ts'
 import { keysFile, openSession } from './session.ts'
-import type { MatrixSettings } from './settings.ts'
+import { type MatrixSettings, privateKeyOf } from './settings.ts'
 
 export interface OpenClient {
   readonly client: MatrixClient
@@ -37,6 +37,7 @@ export async function openClient(
     accessToken: session.accessToken,
     store: new MemoryStore(),
     localTimeoutMs: longestRequest_ms,
+    cryptoCallbacks: { getSecretStorageKey: async ({ keys }) => opening(keys, settings.recoveryKey) },
     logger: quiet,
   })
   const keys = await openLastingIndexedDB(keysFile(folder), onLost)
@@ -59,6 +60,12 @@ export async function openClient(
       keys.close()
     },
   }
+}
+
+/** Which of the keys to the account's secret storage the recovery key is; whether it opens it is looked at before. */
+function opening(keys: object, recoveryKey: string | undefined): [string, Uint8Array<ArrayBuffer>] | null {
+  const [id] = Object.keys(keys)
+  return id === undefined || recoveryKey === undefined ? null : [id, privateKeyOf(recoveryKey)]
 }
 
 const deriveKey = promisify<string, string, number, Buffer>(scrypt)

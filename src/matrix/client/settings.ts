@@ -1,5 +1,6 @@
 // What the Matrix surface needs from the configuration.
 
+import { decodeRecoveryKey } from 'matrix-js-sdk/lib/crypto-api/recovery-key.js'
 import { type Config, ConfigError } from '../../program/config.ts'
 
 export interface MatrixSettings {
@@ -8,6 +9,10 @@ export interface MatrixSettings {
   readonly login: { readonly accessToken: string } | { readonly user: string; readonly password: string }
   /** Turned into the key that encrypts the stored message keys. */
   readonly storeKey: string
+  /** Absent where nothing is kept outside the data folder. */
+  readonly recoveryKey: string | undefined
+  /** Who may verify us. */
+  readonly verifiers: readonly string[]
   readonly deviceName: string
   readonly prefix: string
   /** "anyone", servers, or people. */
@@ -27,12 +32,26 @@ export function matrixSettings(config: Config): MatrixSettings | undefined {
     homeserver,
     login: loginIn(config),
     storeKey,
+    recoveryKey: recoveryKeyIn(config),
+    verifiers: config.MATRIX_VERIFIERS,
     deviceName: config.MATRIX_DEVICE_NAME,
     prefix: config.MATRIX_PREFIX,
     invites: config.MATRIX_INVITES,
     bots: config.MATRIX_BOTS,
   }
 }
+
+function recoveryKeyIn({ MATRIX_RECOVERY_KEY: key }: Config): string | undefined {
+  try {
+    if (key !== undefined) privateKeyOf(key)
+    return key
+  } catch {
+    throw new ConfigError('MATRIX_RECOVERY_KEY: not a recovery key; npm run -s matrix:recovery-key makes one')
+  }
+}
+
+/** Throws where the key was mistyped. */
+export const privateKeyOf = decodeRecoveryKey
 
 function loginIn({
   MATRIX_ACCESS_TOKEN: accessToken,

@@ -116,6 +116,8 @@ export function homeserverOnNock(): Homeserver {
       homeserver: url,
       login: { user: self, password: 'a password' },
       storeKey: 'a passphrase for tests only',
+      recoveryKey: undefined,
+      verifiers: [],
       deviceName: 'Chargehand',
       prefix: '!charge',
       invites: ['club.test'],

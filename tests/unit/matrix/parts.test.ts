@@ -125,6 +125,13 @@ describe('matrixSettings', () => {
     })
   })
 
+  it('takes a recovery key that was typed right', () => {
+    const recoveryKey = 'EsTC 3ccY E4EN YfcV CZeu ap3F HRKM u5p3 n5om 12BW XPKh Ygms'
+    expect(settings({ ...enough, MATRIX_RECOVERY_KEY: recoveryKey })?.recoveryKey).toBe(recoveryKey)
+    const wrong = recoveryKey.replace('YfcV', 'YfcW')
+    expect(() => settings({ ...enough, MATRIX_RECOVERY_KEY: wrong })).toThrow('MATRIX_RECOVERY_KEY')
+  })
+
   it.each(['MATRIX_ACCESS_TOKEN', 'MATRIX_STORE_KEY'] as const)('names %s where it is missing', missing => {
     const { [missing]: _, ...rest } = enough
     expect(() => settings(rest)).toThrow(missing)
