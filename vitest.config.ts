@@ -1,13 +1,15 @@
+import { availableParallelism } from 'node:os'
 import { defineConfig } from 'vitest/config'
 
 export default defineConfig({
   test: {
-    include: ['tests/{unit,outside,contract}/**/*.test.ts', 'tests/e2e/{memory,postgres,load}/**/*.test.ts'],
+    include: ['tests/{unit,outside,contract}/**/*.test.ts', 'tests/e2e/{process,memory,postgres,load}/**/*.test.ts'],
     // Files share a process: no test of ours leaves anything behind, and it is more than twice as fast.
     isolate: false,
+    maxWorkers: availableParallelism(),
     setupFiles: ['tests/support/property-seed.ts'],
     // Patient, so that a busy machine fails no test: how fast things are is for the bench to say.
-    testTimeout: 120_000,
+    testTimeout: 120_000 * Math.max(1, Number(process.env.CASES ?? 0)),
     hookTimeout: 120_000,
   },
 })

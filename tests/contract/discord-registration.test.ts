@@ -1,18 +1,12 @@
 // Registering commands: what Discord has afterwards, and that a start only compares.
 
-import { execFile } from 'node:child_process'
-import { promisify } from 'node:util'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
-import { commands } from '../../commands/index.ts'
 import type { Entry } from '../../src/assistant/command.ts'
 import { registerCommands } from '../../src/discord/commands/registration.ts'
-import { allCommands } from '../../src/discord/commands/slash.ts'
-import { english } from '../../src/ground/locale.ts'
 import { bench, trayAdd, trayList } from '../support/discord-commands.ts'
 import { type DiscordRoom, openDiscordRoom } from '../support/discord-room.ts'
 import { serverIds } from '../support/discord-servers.ts'
 
-const run = promisify(execFile)
 const server = '700000000000000003'
 
 let room: DiscordRoom
@@ -37,34 +31,6 @@ describe('registering', () => {
 
     const again = await registerCommands(room.discord, [bench], undefined)
     expect([names('global'), names(server), again.emptied]).toEqual([['bench', ...always], [], [`server ${server}`]])
-  })
-
-  it('by the script registers the real commands and gives the link with the least permissions', async () => {
-    const environment = { PATH: process.env.PATH, DISCORD_TOKEN: room.discord.token, DISCORD_API: room.discord.api }
-    const { stdout } = await run(process.execPath, ['src/discord/register.ts'], { env: environment })
-    expect(names('global')).toEqual(allCommands(commands, english('.')).map(({ name }) => name))
-    const again = await run(process.execPath, ['src/discord/register.ts'], { env: environment })
-    expect(again.stdout).toMatch(/^All \d+ commands are registered everywhere as they are\./)
-    expect(room.discord.requests.filter(request => request.startsWith('PUT'))).toHaveLength(1)
-    const link = new URL(/Invite: (\S+)/.exec(stdout)?.[1] ?? '')
-    // View Channel, Send Messages, Send Messages in Threads, Embed Links, Attach Files, Read Message History:
-    // https://docs.discord.com/developers/topics/permissions
-    const pinMessages = 1n << 51n
-    const least = (1n << 10n) | (1n << 11n) | (1n << 38n) | (1n << 14n) | (1n << 15n) | (1n << 16n) | pinMessages
-    expect(BigInt(link.searchParams.get('permissions') ?? 0)).toBe(least)
-    expect(link.searchParams.get('scope')).toBe('bot applications.commands')
-  })
-
-  it('by the script with a wrong token says so, without the token', async () => {
-    const environment = {
-      PATH: process.env.PATH,
-      DISCORD_TOKEN: 'wrong-token-of-nobody',
-      DISCORD_API: room.discord.api,
-    }
-    const failed = await run(process.execPath, ['src/discord/register.ts'], { env: environment }).catch(error => error)
-    expect(failed.code).toBe(1)
-    expect(failed.stderr).toMatch(/^Nothing more was registered; .* 401/)
-    expect(failed.stderr).not.toContain('nobody')
   })
 })
 

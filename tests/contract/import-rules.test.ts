@@ -1,25 +1,10 @@
 // Who may import whom: which way the arrows point, that none goes round, and what only one place may touch.
 
-import { globSync, readFileSync } from 'node:fs'
 import { dirname, join, normalize } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { filesWithImports } from '../support/imports.ts'
 
-const imported = /(?:from|import)\s*\(?\s*'([^']+)'/g
-
-interface Source {
-  readonly path: string
-  readonly text: string
-  /** Paths from the project's folder for its own files, names for packages; of types too. */
-  readonly imports: readonly string[]
-}
-
-const sources: readonly Source[] = globSync(['src/**/*.ts', 'commands/**/*.ts']).map(path => {
-  const text = readFileSync(path, 'utf8')
-  const imports = [...text.matchAll(imported)].map(([, to = '']) =>
-    to.startsWith('.') ? normalize(join(dirname(path), to)) : to,
-  )
-  return { path, text, imports }
-})
+const sources = filesWithImports(['src/**/*.ts', 'commands/**/*.ts'])
 
 /** Lowest first: a folder imports what stands above it in this list, or beside it. */
 const layers: readonly (readonly string[])[] = [

@@ -17,6 +17,7 @@ import type { Memory } from '../../src/memory/memory.ts'
 import { renderJson } from '../../src/room/render-json.ts'
 import { renderFull } from '../../src/room/render-text.ts'
 import { moderator } from '../support/ask.ts'
+import { turns } from '../support/cases.ts'
 import { type FakeBoard, fakeBoard } from '../support/fake-noticeboard.ts'
 import { pseudo, unmarked } from '../support/pseudo-locale.ts'
 import { allDangers, allDoubts } from '../support/situations.ts'
@@ -139,9 +140,11 @@ describe('every answer', () => {
 })
 
 describe('every refusal and caution', () => {
+  const isTurn = turns()
+
   it.each(commands.map(({ name }) => name))('of %s', async name => {
     const [example = name] = assistant.registry.get(name).examples
-    for (const danger of allDangers)
+    for (const danger of allDangers.filter(isTurn))
       expect(slipping(await ask(example, { dangers: [danger as Danger], doubts: [] })), danger).toEqual([])
     expect(slipping(await ask(example, { dangers: [], doubts: allDoubts }))).toEqual([])
   })
@@ -192,6 +195,7 @@ describe('every problem', () => {
     'none',
     'x'.repeat(300),
   ]
+  const isTurn = turns()
 
   it.each(commands.map(({ name }) => name))('of %s', async name => {
     const command = assistant.registry.get(name)
@@ -200,6 +204,7 @@ describe('every problem', () => {
     expect(slipping(await ask({ command: name, options: { nonesuch: '1' } }))).toEqual([])
     for (const option of Object.keys(command.takes)) {
       for (const value of bad) {
+        if (!isTurn()) continue
         const alone = { command: name, options: { [option]: value } }
         const instead = { command: name, options: { ...whole.options, [option]: value } }
         expect(slipping(await ask(instead)), `${option}: ${value}`).toEqual([])

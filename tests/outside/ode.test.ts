@@ -5,6 +5,7 @@ import { expect, test } from 'vitest'
 import type { ChargeRequest } from '../../src/charging/simulation/charge.ts'
 import { requestedCell, simulateCharge } from '../../src/charging/simulation/simulate.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
+import { cases } from '../support/cases.ts'
 import { odeCharge } from './ode-charge.ts'
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true })
@@ -64,6 +65,6 @@ test('the ODE library gives the same times and energy within 0.2 %', () => {
       expect(Math.abs(simulated.duration_s - solved.duration_s)).toBeLessThanOrEqual(tolerance * solved.duration_s)
       expect(Math.abs(simulated.energy_Wh - solved.energy_Wh)).toBeLessThanOrEqual(tolerance * solved.energy_Wh)
     }),
-    { numRuns: 300, seed: 20 },
+    { ...cases(300), seed: 20 },
   )
 })

@@ -17,6 +17,7 @@ import { judgeHealth } from '../../src/charging/upkeep/health.ts'
 import { boardResistance_ohm, equalise } from '../../src/charging/upkeep/parallel.ts'
 import { storageMove } from '../../src/charging/upkeep/storage.ts'
 import { someChemistry } from '../support/arbitraries.ts'
+import { cases } from '../support/cases.ts'
 import { judged, permitFor } from '../support/judged.ts'
 import { integrateOde } from '../support/ode.ts'
 
@@ -87,7 +88,7 @@ describe('a discharge', () => {
         )
         closeTo(from - soc, from - toSoc, 0.003)
       }),
-      { numRuns: 100 },
+      cases(100),
     )
   })
 })
@@ -161,7 +162,7 @@ describe('a parallel board', () => {
           expect((flows[0]?.firstMinute_A ?? 0) + (flows[1]?.firstMinute_A ?? 0)).toBeCloseTo(0, 6)
         },
       ),
-      { numRuns: 60 },
+      cases(60),
     )
   })
 })
@@ -217,7 +218,7 @@ describe('lending', () => {
         expect(aboveFloor_V(end)).toBeGreaterThanOrEqual(-0.01 * some.series)
         if (end > 0.02) expect(aboveFloor_V(end - 0.015)).toBeLessThan(0)
       }),
-      { numRuns: 100 },
+      cases(100),
     )
   })
 

@@ -4,6 +4,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Session, Worth } from '../../src/charging/plan/model.ts'
 import { solveSession } from '../../src/charging/plan/solve.ts'
+import { cases } from '../support/cases.ts'
 import { highs } from '../support/highs.ts'
 import { type SessionSize, someSession } from '../support/sessions.ts'
 import { programmeOf, worthOf } from './session-programme.ts'
@@ -17,23 +18,23 @@ function solveByProgramme(session: Session): Worth {
 
 const worth = ({ ready, wait_min }: Worth): Worth => ({ ready, wait_min })
 
-function compare(size: SessionSize, numRuns: number): void {
+function compare(size: SessionSize, count: number): void {
   fc.assert(
     fc.property(someSession(size), session => {
       const plan = solveSession(session)
       expect(worth(plan)).toEqual(solveByProgramme(session))
       expect(plan.bound).toEqual(worth(plan))
     }),
-    { numRuns, seed: 20 },
+    { ...cases(count), seed: 20 },
   )
 }
 
 describe('the exact plan', () => {
   it('is as good as the programme of small sessions', () => {
     compare({ mostKinds: 4, mostOfAKind: 3, mostPacks: 5, mostPorts: 3 }, 150)
-  }, 120_000)
+  })
 
   it('is as good as the programme of a whole field bag', () => {
     compare({ mostKinds: 12, mostOfAKind: 4, mostPacks: 12, mostPorts: 3 }, 12)
-  }, 300_000)
+  })
 })

@@ -163,7 +163,7 @@ export const askedAs: Readonly<Record<string, AskedAs | NoBattery>> = {
     ],
   },
   'log charge': {
-    weight: 3,
+    weight: 1,
     options: (scene, write) => ({
       name: `log ${scene.pack.name}`,
       'put-back': write.capacity(scene.pack.capacity_Ah * 0.4),

@@ -9,6 +9,7 @@ import { generalCaution, untilClear } from '../../../src/assistant/verdict.words
 import { english } from '../../../src/ground/locale.ts'
 import { Problem } from '../../../src/ground/problem.ts'
 import { currentKind, packKind } from '../../../src/language/kinds/values.ts'
+import { cases } from '../../support/cases.ts'
 import { plainCommand } from '../../support/plain-command.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
 
@@ -107,7 +108,7 @@ describe('dispatch', () => {
         expect(reply.deference).toBe(deference)
         expect(reply.readAs).not.toMatch(/[\p{Cc}\p{Cf}]/u)
       }),
-      { numRuns: 1000 },
+      cases(1000),
     )
     expect(faults).toEqual([])
   })

@@ -7,6 +7,7 @@ import { dangers } from '../../../src/charging/situation/dangers.ts'
 import { familyOf, textIn } from '../../../src/handbook/tongues.ts'
 import { glossaryOf, type Tongue, wordsOfTongues } from '../../../src/language/tongues/glossaries.ts'
 import { type Asking, askingOf } from '../../support/ask.ts'
+import { cases } from '../../support/cases.ts'
 
 let asking: Asking
 
@@ -126,7 +127,7 @@ describe('sentences in any tongue with a pack in them', () => {
           expect([text, (await asking.ask(text)).verdict]).not.toEqual([text, 'go'])
         },
       ),
-      { numRuns: process.env.LONG === '1' ? 20_000 : 400 },
+      cases(400),
     )
   })
 })

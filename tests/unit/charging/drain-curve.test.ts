@@ -5,6 +5,7 @@ import { drainCurve } from '../../../src/charging/simulation/drain-curve.ts'
 import { batteryStore } from '../../../src/charging/things/battery-store.ts'
 import { liIon } from '../../../src/charging/things/chemistries.ts'
 import { noHouseLimits } from '../../../src/charging/things/house-limits.ts'
+import { cases } from '../../support/cases.ts'
 
 const store = batteryStore({ chemistry: liIon, series: 4, parallel: 1, capacity_Ah: 5 }, noHouseLimits, 1)
 
@@ -21,7 +22,7 @@ describe('the voltage of a source under load', () => {
         expect(points.filter(({ voltage_V }) => voltage_V < store.loadFloor_V - 1e-9)).toEqual([])
         expect(points.length).toBeLessThanOrEqual(1 + draws.length * times)
       }),
-      { numRuns: 300 },
+      cases(300),
     )
   })
 

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { leadOf, thinnestLead } from '../../../src/charging/leads/lead.ts'
 import { mostCurrent_A, wireResistance_ohm, wireRise_K } from '../../../src/charging/leads/wire.ts'
+import { cases } from '../../support/cases.ts'
 
 const load = fc.record({
   length_m: fc.double({ min: 0.05, max: 20, noNaN: true }),
@@ -61,7 +62,7 @@ describe('the thinnest lead', () => {
           if (gauge < 40) expect(fits(gauge + 1)).toBe(false)
         }
       }),
-      { numRuns: 10_000 },
+      cases(10_000),
     )
   })
 

@@ -15,6 +15,7 @@ import type { Pack } from '../../../src/charging/things/pack.ts'
 import type { ChargeNote } from '../../../src/charging/upkeep/charge-note.ts'
 import { learn } from '../../../src/charging/upkeep/learn.ts'
 import { somePack } from '../../support/arbitraries.ts'
+import { cases } from '../../support/cases.ts'
 
 const pack: Pack = { chemistry: liIon, series: 4, parallel: 1, capacity_Ah: 3 }
 const requestAt = (current_A: number, soc = 0.1): ChargeRequest => ({
@@ -114,6 +115,6 @@ it('never raises a current or a voltage: the setting and its limits are those of
       }
       expect(settingWith(known && [known])).toEqual(settingWith(undefined))
     }),
-    { numRuns: 60 },
+    cases(60),
   )
 })

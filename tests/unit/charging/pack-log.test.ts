@@ -14,6 +14,7 @@ import { meterCorrection } from '../../../src/charging/upkeep/flight-meter.ts'
 import { logShown } from '../../../src/charging/upkeep/log-shown.ts'
 import { judgeLog } from '../../../src/charging/upkeep/pack-log.ts'
 import { somePack } from '../../support/arbitraries.ts'
+import { cases } from '../../support/cases.ts'
 
 const wren: Pack = { chemistry: lihv, series: 3, parallel: 1, capacity_Ah: 0.72 }
 const full = { kind: 'soc', soc: 1 } as const
@@ -135,7 +136,7 @@ describe('the verdict', () => {
         seen.add(before)
         expect(severity[after]).toBeGreaterThanOrEqual(severity[before])
       }),
-      { numRuns: 1_000 },
+      cases(1_000),
     )
     expect(seen.size).toBe(3)
   })
@@ -165,7 +166,7 @@ describe('the envelope', () => {
         expect(rank[verdict]).toBeGreaterThanOrEqual(rank[verdicts[log.condition]])
         if (log.condition === 'healthy') expect(verdict).toBe('go')
       }),
-      { numRuns: 2_000 },
+      cases(2_000),
     )
     expect(seen.size).toBe(3)
   })

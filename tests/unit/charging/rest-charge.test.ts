@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { chemistries, liFe, liIon, lipo } from '../../../src/charging/things/chemistries.ts'
 import { chargeAtRest, voltsAtRest } from '../../../src/charging/upkeep/rest-charge.ts'
 import { someChemistry } from '../../support/arbitraries.ts'
+import { cases } from '../../support/cases.ts'
 
 describe('charge from resting volts', () => {
   it('lies inside its own band, from 0 to 1, and rises with the volts', () => {
@@ -19,7 +20,7 @@ describe('charge from resting volts', () => {
         }
         expect(less.soc).toBeLessThanOrEqual(more.soc)
       }),
-      { numRuns: 2000 },
+      cases(2000),
     )
   })
 
@@ -46,7 +47,7 @@ describe('resting volts from charge', () => {
         expect(band.high).toBeGreaterThanOrEqual(perCell_V)
         expect(band.high).toBeLessThanOrEqual(chemistry.full_V.value)
       }),
-      { numRuns: 500 },
+      cases(500),
     )
   })
 })

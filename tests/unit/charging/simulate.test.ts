@@ -6,6 +6,7 @@ import type { Charge, ChargeRequest } from '../../../src/charging/simulation/cha
 import { simulateCharge } from '../../../src/charging/simulation/simulate.ts'
 import { chemistries, lipo } from '../../../src/charging/things/chemistries.ts'
 import { belowEmpty, integrateCurve } from '../../../src/charging/things/curve.ts'
+import { cases } from '../../support/cases.ts'
 
 const pack3S = { chemistry: lipo, series: 3, parallel: 1, capacity_Ah: 2.2 } as const
 const plain: ChargeRequest = {
@@ -59,109 +60,84 @@ const anyRequest: fc.Arbitrary<ChargeRequest> = fc
     }
   })
 
-const cases = { numRuns: 2_000 }
-const safetyCases = { numRuns: 10_000 }
-const patience_ms = 120_000
 const cutoffOf = ({ target }: ChargeRequest) => (target.kind === 'voltage' ? target.perCell_V : target.cutoffPerCell_V)
 
 describe('for any request', () => {
-  test(
-    'every number is finite, and no stage is empty or runs backwards',
-    () => {
-      fc.assert(
-        fc.property(anyRequest, request => {
-          const charge = simulateCharge(request)
-          const { stages, curve, ...totals } = charge
-          const numbers = [totals, ...stages, ...curve]
-            .flatMap(Object.values)
-            .filter(value => typeof value === 'number')
-          expect(numbers.every(Number.isFinite)).toBe(true)
-          expect(stages.every(stage => stage.duration_s > 0)).toBe(true)
-          expect(curve.every((at, i) => at.time_s >= (curve[i - 1]?.time_s ?? 0))).toBe(true)
-        }),
-        cases,
-      )
-    },
-    patience_ms,
-  )
+  test('every number is finite, and no stage is empty or runs backwards', () => {
+    fc.assert(
+      fc.property(anyRequest, request => {
+        const charge = simulateCharge(request)
+        const { stages, curve, ...totals } = charge
+        const numbers = [totals, ...stages, ...curve].flatMap(Object.values).filter(value => typeof value === 'number')
+        expect(numbers.every(Number.isFinite)).toBe(true)
+        expect(stages.every(stage => stage.duration_s > 0)).toBe(true)
+        expect(curve.every((at, i) => at.time_s >= (curve[i - 1]?.time_s ?? 0))).toBe(true)
+      }),
+      cases(2_000),
+    )
+  })
 
-  test(
-    'voltage never exceeds the cutoff, current what is set, power what is there',
-    () => {
-      fc.assert(
-        fc.property(anyRequest, request => {
-          const charge = simulateCharge(request)
-          const cutoff_V = cutoffOf(request) + 1e-6
-          const current_A = request.current_A * (1 + 1e-9)
-          const power_W = (request.power_W ?? Number.POSITIVE_INFINITY) * (1 + 1e-6)
-          const highest = highestOf(charge)
-          expect(highest.perCell_V).toBeLessThanOrEqual(cutoff_V)
-          expect(highest.current_A).toBeLessThanOrEqual(current_A)
-          expect(charge.peakPower_W).toBeLessThanOrEqual(power_W)
-        }),
-        safetyCases,
-      )
-    },
-    patience_ms,
-  )
+  test('voltage never exceeds the cutoff, current what is set, power what is there', () => {
+    fc.assert(
+      fc.property(anyRequest, request => {
+        const charge = simulateCharge(request)
+        const cutoff_V = cutoffOf(request) + 1e-6
+        const current_A = request.current_A * (1 + 1e-9)
+        const power_W = (request.power_W ?? Number.POSITIVE_INFINITY) * (1 + 1e-6)
+        const highest = highestOf(charge)
+        expect(highest.perCell_V).toBeLessThanOrEqual(cutoff_V)
+        expect(highest.current_A).toBeLessThanOrEqual(current_A)
+        expect(charge.peakPower_W).toBeLessThanOrEqual(power_W)
+      }),
+      cases(10_000),
+    )
+  })
 
-  test(
-    'energy in is energy stored and heat, to 0.1 %',
-    () => {
-      fc.assert(
-        fc.property(anyRequest, request => {
-          const { energy_Wh, heat_Wh, startSoc, endSoc, charge_Ah } = simulateCharge(request)
-          const { series, capacity_Ah, chemistry } = request.pack
-          const curve = belowEmpty(chemistry)
-          const stored_Wh = series * capacity_Ah * integrateCurve(curve, startSoc, endSoc)
-          expect(Math.abs(energy_Wh - stored_Wh - heat_Wh)).toBeLessThanOrEqual(0.001 * energy_Wh)
-          expect(charge_Ah).toBeCloseTo((endSoc - startSoc) * capacity_Ah, 6)
-          expect(heat_Wh).toBeGreaterThanOrEqual(0)
-        }),
-        cases,
-      )
-    },
-    patience_ms,
-  )
+  test('energy in is energy stored and heat, to 0.1 %', () => {
+    fc.assert(
+      fc.property(anyRequest, request => {
+        const { energy_Wh, heat_Wh, startSoc, endSoc, charge_Ah } = simulateCharge(request)
+        const { series, capacity_Ah, chemistry } = request.pack
+        const curve = belowEmpty(chemistry)
+        const stored_Wh = series * capacity_Ah * integrateCurve(curve, startSoc, endSoc)
+        expect(Math.abs(energy_Wh - stored_Wh - heat_Wh)).toBeLessThanOrEqual(0.001 * energy_Wh)
+        expect(charge_Ah).toBeCloseTo((endSoc - startSoc) * capacity_Ah, 6)
+        expect(heat_Wh).toBeGreaterThanOrEqual(0)
+      }),
+      cases(2_000),
+    )
+  })
 
-  test(
-    'at constant power it is power times time, at constant voltage voltage times charge, to 0.1 %',
-    () => {
-      fc.assert(
-        fc.property(anyRequest, request => {
-          for (const { kind, duration_s, charge_Ah, energy_Wh } of simulateCharge(request).stages) {
-            const held_Wh =
-              kind === 'constant power'
-                ? ((request.power_W as number) * duration_s) / 3600
-                : cutoffOf(request) * request.pack.series * charge_Ah
-            if (kind === 'constant power' || kind === 'constant voltage')
-              expect(Math.abs(energy_Wh - held_Wh)).toBeLessThanOrEqual(0.001 * held_Wh)
-          }
-        }),
-        cases,
-      )
-    },
-    patience_ms,
-  )
+  test('at constant power it is power times time, at constant voltage voltage times charge, to 0.1 %', () => {
+    fc.assert(
+      fc.property(anyRequest, request => {
+        for (const { kind, duration_s, charge_Ah, energy_Wh } of simulateCharge(request).stages) {
+          const held_Wh =
+            kind === 'constant power'
+              ? ((request.power_W as number) * duration_s) / 3600
+              : cutoffOf(request) * request.pack.series * charge_Ah
+          if (kind === 'constant power' || kind === 'constant voltage')
+            expect(Math.abs(energy_Wh - held_Wh)).toBeLessThanOrEqual(0.001 * held_Wh)
+        }
+      }),
+      cases(2_000),
+    )
+  })
 
-  test(
-    'more current never takes longer to the cutoff, a fuller start never longer at all',
-    () => {
-      fc.assert(
-        fc.property(anyRequest, number(1, 2), number(0, 1), (request, more, share) => {
-          const before = simulateCharge(request)
-          const faster = simulateCharge({ ...request, current_A: request.current_A * more })
-          const reached = ({ stages }: Charge) => stages.at(-1)?.kind === 'constant voltage'
-          if (reached(before)) expect(faster.timeToCutoff_s).toBeLessThanOrEqual(before.timeToCutoff_s * 1.0001)
-          const start = Math.min(1, Math.max(0, before.startSoc))
-          const fuller = simulateCharge({ ...request, from: { kind: 'soc', soc: start + share * (1 - start) } })
-          expect(fuller.duration_s).toBeLessThanOrEqual(before.duration_s * 1.005 + 1)
-        }),
-        cases,
-      )
-    },
-    patience_ms,
-  )
+  test('more current never takes longer to the cutoff, a fuller start never longer at all', () => {
+    fc.assert(
+      fc.property(anyRequest, number(1, 2), number(0, 1), (request, more, share) => {
+        const before = simulateCharge(request)
+        const faster = simulateCharge({ ...request, current_A: request.current_A * more })
+        const reached = ({ stages }: Charge) => stages.at(-1)?.kind === 'constant voltage'
+        if (reached(before)) expect(faster.timeToCutoff_s).toBeLessThanOrEqual(before.timeToCutoff_s * 1.0001)
+        const start = Math.min(1, Math.max(0, before.startSoc))
+        const fuller = simulateCharge({ ...request, from: { kind: 'soc', soc: start + share * (1 - start) } })
+        expect(fuller.duration_s).toBeLessThanOrEqual(before.duration_s * 1.005 + 1)
+      }),
+      cases(2_000),
+    )
+  })
 })
 
 describe('the stages', () => {

@@ -4,6 +4,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { CurrentSteps } from '../../../src/charging/things/charger.ts'
 import { nearestStep_A, neighbourStep_A } from '../../../src/charging/things/steps.ts'
+import { cases } from '../../support/cases.ts'
 
 const list = (...steps_A: number[]): CurrentSteps => ({ kind: 'list', steps_A })
 const tenths: CurrentSteps = { kind: 'range', from_A: 0.1, to_A: 10, increment_A: 0.1 }
@@ -34,7 +35,7 @@ describe('nearestStep_A', () => {
       fc.property(amps, amps, (wanted_A, limit_A) => {
         expect(nearestStep_A(tenths, wanted_A, limit_A)).toBe(nearestStep_A(list(...steps_A), wanted_A, limit_A))
       }),
-      { numRuns: 2000 },
+      cases(2000),
     )
   })
 })

@@ -5,6 +5,7 @@ import { expect, it } from 'vitest'
 import { chargerStops } from '../../../src/charging/setting/stops.ts'
 import { timedCharge } from '../../../src/charging/setting/timed-charge.ts'
 import { chemistries } from '../../../src/charging/things/chemistries.ts'
+import { cases } from '../../support/cases.ts'
 import { permitFor } from '../../support/judged.ts'
 
 it('is a tenth above the label, and a quarter above the longest time in steps of five minutes', () => {
@@ -27,6 +28,6 @@ it('lets every charge of a pack end by itself', () => {
         expect(timed.stops.timer_s).toBeLessThan(timed.time_s.high * 1.25 + 300)
       },
     ),
-    { numRuns: 60 },
+    cases(60),
   )
 })

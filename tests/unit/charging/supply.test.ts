@@ -16,6 +16,7 @@ import type { Source } from '../../../src/charging/things/source.ts'
 import { largestStep_A } from '../../../src/charging/things/steps.ts'
 import { pdOffers } from '../../../src/charging/things/usb-pd.ts'
 import { someCharger, someChemistry } from '../../support/arbitraries.ts'
+import { cases } from '../../support/cases.ts'
 import { judged, permitFor } from '../../support/judged.ts'
 
 const pd = (power_W: number): Source => ({ kind: 'supply', offers: pdOffers(power_W), usbPd_W: power_W })
@@ -46,7 +47,7 @@ describe('what a supply carries', () => {
           expect(breaches).toEqual([])
         },
       ),
-      { numRuns: 10_000 },
+      cases(10_000),
     )
   })
 

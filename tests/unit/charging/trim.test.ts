@@ -5,6 +5,7 @@ import { situationOf } from '../../../src/charging/situation/situation.ts'
 import { lipo } from '../../../src/charging/things/chemistries.ts'
 import { highestSetting_V, trimOf } from '../../../src/charging/upkeep/trim.ts'
 import { someChemistry } from '../../support/arbitraries.ts'
+import { cases } from '../../support/cases.ts'
 
 describe('a charger against a meter', () => {
   it.each([
@@ -41,7 +42,7 @@ describe('a charger against a meter', () => {
         expect(setting_V).toBeLessThanOrEqual(full_V)
         expect(setting_V + error_V).toBeLessThanOrEqual(full_V + 1e-6)
       }),
-      { numRuns: 10_000 },
+      cases(10_000),
     )
   })
 

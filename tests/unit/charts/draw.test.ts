@@ -4,6 +4,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Chart } from '../../../src/charts/chart.ts'
 import { drawPng, drawSvg } from '../../../src/charts/drawing/draw.ts'
+import { cases } from '../../support/cases.ts'
 import { chargeSample, own, planSample } from './samples.ts'
 
 const pngSize = (png: Buffer) => ({ width: png.readUInt32BE(16), height: png.readUInt32BE(20) })
@@ -98,9 +99,9 @@ describe('drawing a chart', () => {
       fc.asyncProperty(chart, async sample => {
         expect((await drawPng(sample)).length).toBeGreaterThan(100)
       }),
-      { numRuns: 25 },
+      cases(25),
     )
-  }, 60_000)
+  })
 
   it('loads what draws only when a picture is wanted', () => {
     const script = `

@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { someChemistry } from '../../support/arbitraries.ts'
 import { type Asking, askingOf, moderator } from '../../support/ask.ts'
+import { cases, partOf } from '../../support/cases.ts'
 import { commandNamed } from '../../support/commands.ts'
 
 const travel = commandNamed('travel')
@@ -261,10 +262,10 @@ describe('trim', () => {
         expect(cutoff_V).toBeLessThanOrEqual(full_V + 1e-9)
         expect(cutoff_V + error).toBeLessThanOrEqual(full_V + 1e-6)
       }),
-      { numRuns: 2000 },
+      cases(2000),
     )
-    expect(chosen).toBeGreaterThan(200)
-  }, 60_000)
+    expect(chosen).toBeGreaterThan(partOf(200))
+  })
 
   it('asks for what it lacks', async () => {
     expect((await asking.ask('trim')).problem?.what).toContain('chemistry')

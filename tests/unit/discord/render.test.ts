@@ -9,6 +9,7 @@ import { questionsBehind } from '../../../src/discord/messages/buttons.ts'
 import { renderReply } from '../../../src/discord/messages/render.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { Problem } from '../../../src/ground/problem.ts'
+import { cases } from '../../support/cases.ts'
 import { callbackFaults, faultsOf } from '../../support/discord-payload.ts'
 import { type Plain, plainReply } from '../../support/plain-command.ts'
 
@@ -148,7 +149,7 @@ describe('any reply', () => {
           if (must || view === 'care') expect(unescaped).toContain(unspaced(text))
         expect(unescaped).toContain(unspaced(reply.deference))
       }),
-      { numRuns: 300 },
+      cases(300),
     )
   })
 })

@@ -9,6 +9,7 @@ import { liFe, lihv, liIon, lipo } from '../../../src/charging/things/chemistrie
 import type { Pack } from '../../../src/charging/things/pack.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { linesOf } from '../../../src/handbook/rules/index.ts'
+import { cases } from '../../support/cases.ts'
 import { judged, refusedBy } from '../../support/judged.ts'
 import { allDangers, someBoard, somePlanned, someSituation } from '../../support/situations.ts'
 
@@ -130,6 +131,6 @@ it('no rule shouts, and none advises to leave a charge alone', () => {
         }
       },
     ),
-    { numRuns: 2_000 },
+    cases(2_000),
   )
 })

@@ -8,6 +8,7 @@ import { clausesOf } from '../../../src/language/model/clauses.ts'
 import { conceptsOf } from '../../../src/language/model/concepts.ts'
 import { intentsOf, isKnownWord, knownShare } from '../../../src/language/model/index.ts'
 import { heldOut, messagesOf } from '../../../training/corpus/read-corpus.ts'
+import { cases } from '../../support/cases.ts'
 
 describe('intents', () => {
   const guesses = [...heldOut].flatMap(author =>
@@ -67,7 +68,7 @@ describe('intents', () => {
         expect(knownShare(text)).toBeGreaterThanOrEqual(0)
         expect(knownShare(text)).toBeLessThanOrEqual(1)
       }),
-      { numRuns: 100 },
+      cases(100),
     )
   })
 })

@@ -3,6 +3,7 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { readModel, stored } from '../../../src/language/model/stored.ts'
+import { cases } from '../../support/cases.ts'
 
 it('keeps every weight with its intent', () => {
   const someRow = fc.uniqueArray(fc.tuple(fc.nat({ max: 999 }), fc.integer({ min: -127, max: 127 })), {
@@ -27,6 +28,6 @@ it('keeps every weight with its intent', () => {
       }
       expect(readModel(stored(model))).toEqual(model)
     }),
-    { numRuns: 100 },
+    cases(100),
   )
 })

@@ -8,9 +8,10 @@ import { findQuestion, lessons, questionId } from '../../../src/handbook/lessons
 import { drawFrom } from '../../../src/handbook/teaching/draw.ts'
 import type { DrawnQuestion, Telling } from '../../../src/handbook/teaching/lesson.ts'
 import { someHouse } from '../../support/arbitraries.ts'
+import { cases, someOf } from '../../support/cases.ts'
 
 const plain: Telling = { house: {}, locale: english('.') }
-const draws = 1_000
+const draws = someOf(1_000)
 const seed = fc.integer({ min: 0, max: 2 ** 31 - 1 })
 const someClub = fc.oneof(someHouse, fc.record({ coldest_C: fc.integer({ min: 0, max: 20 }) }))
 const someTelling = fc.record({ house: someClub, locale: fc.constantFrom(english('.'), english(',')) })
@@ -88,7 +89,7 @@ describe('the right answer', () => {
         const unit = drawn.right.endsWith('mAh') ? 1000 : 1
         expect(Math.abs(given / unit - expected)).toBeLessThanOrEqual(0.006 + 0.01 * expected)
       }),
-      { numRuns: 300 },
+      cases(300),
     )
   })
 
@@ -109,7 +110,7 @@ describe('the right answer', () => {
         const off = Math.min(...allowed_A.map(step_A => Math.abs(step_A - wanted_A)))
         expect(Math.abs(quantity(chosen) - wanted_A)).toBeCloseTo(off, 9)
       }),
-      { numRuns: 300 },
+      cases(300),
     )
   })
 
@@ -141,7 +142,7 @@ describe('every lesson', () => {
         expect(said.join(' ')).not.toMatch(/NaN|undefined|Infinity/)
         for (const text of said) expect(text.length).toBeLessThan(longestHeadline)
       }),
-      { numRuns: 40 },
+      cases(40),
     )
   })
 

@@ -7,6 +7,7 @@ import fc from 'fast-check'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Cursor, Database, ObjectStore, Request } from '../../../src/matrix/keys/indexeddb-types.ts'
 import { openLastingIndexedDB } from '../../../src/matrix/keys/lasting-indexeddb.ts'
+import { cases } from '../../support/cases.ts'
 
 let folder: string
 beforeEach(() => {
@@ -192,6 +193,6 @@ test('any order of puts and deletes gives the same contents after as before', as
       expect(await contents(await openDatabase(second), 'sessions')).toEqual(before)
       second.close()
     }),
-    { numRuns: 40 },
+    cases(40),
   )
 })

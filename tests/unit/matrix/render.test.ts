@@ -10,6 +10,7 @@ import { Problem } from '../../../src/ground/problem.ts'
 import { answerContent, editContent } from '../../../src/matrix/messages/content.ts'
 import { offeredBy, tapIn } from '../../../src/matrix/messages/reactions.ts'
 import { renderReply } from '../../../src/matrix/messages/render.ts'
+import { cases } from '../../support/cases.ts'
 import { type Plain, plainReply } from '../../support/plain-command.ts'
 
 const answer: Plain<Answer> = {
@@ -120,7 +121,7 @@ describe('any reply', () => {
         // Base64 is a third longer; the rest is the envelope. https://spec.matrix.org/v1.15/client-server-api/#size-limits
         expect((Buffer.byteLength(edit) * 4) / 3 + 2_000).toBeLessThan(65_536)
       }),
-      { numRuns: 60 },
+      cases(60),
     )
   })
 })

@@ -4,6 +4,7 @@ import fc from 'fast-check'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import type { Due, NewDue } from '../../../src/memory/due.ts'
 import type { Memory } from '../../../src/memory/memory.ts'
+import { cases } from '../../support/cases.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
 
 let memory: Memory
@@ -86,6 +87,6 @@ test('the table does what its model does', async () => {
         expect(found?.body).toEqual(isDone ? undefined : { number: Number(key.at(-1)) })
       }
     }),
-    { numRuns: 100 },
+    cases(100),
   )
 })

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { readCharger, writeCharger } from '../../../src/language/things/charger.ts'
 import { someCharger } from '../../support/arbitraries.ts'
+import { cases } from '../../support/cases.ts'
 import { inEnglish } from '../../support/in-english.ts'
 import { problemOf } from './problem-of.ts'
 
@@ -90,7 +91,7 @@ describe('chargers', () => {
         }
         expect(readCharger(writeCharger(charger))).toEqual({ value: same, assumed: [] })
       }),
-      { numRuns: 2000 },
+      cases(2000),
     )
   })
 })

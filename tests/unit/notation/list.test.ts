@@ -6,6 +6,7 @@ import { sessionChargersKind, sessionPacksKind, sessionSourcesKind } from '../..
 import { readList, writeList } from '../../../src/language/quantities/list.ts'
 import { readStandingPack, readStandingSource } from '../../../src/language/things/standing.ts'
 import { somePack } from '../../support/arbitraries.ts'
+import { cases } from '../../support/cases.ts'
 import { problemOf } from './problem-of.ts'
 
 const rules = { listed: 'packs' as const, most: 9, example: '2x ape; bee' }
@@ -130,7 +131,7 @@ describe('sources and chargers of a session', () => {
           }
         },
       ),
-      { numRuns: 1000 },
+      cases(1000),
     )
   })
 })

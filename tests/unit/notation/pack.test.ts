@@ -4,6 +4,7 @@ import { lihv, liIon } from '../../../src/charging/things/chemistries.ts'
 import { readChemistry } from '../../../src/language/things/chemistry.ts'
 import { readPack, writePack } from '../../../src/language/things/pack.ts'
 import { somePack } from '../../support/arbitraries.ts'
+import { cases } from '../../support/cases.ts'
 import { inEnglish } from '../../support/in-english.ts'
 import { problemOf } from './problem-of.ts'
 
@@ -107,7 +108,7 @@ describe('packs', () => {
       fc.property(somePack, pack => {
         expect(readPack(writePack(pack))).toEqual({ value: pack, assumed: [] })
       }),
-      { numRuns: 2000 },
+      cases(2000),
     )
   })
 })

@@ -5,6 +5,7 @@ import { dimensions } from '../../../src/language/quantities/dimensions.ts'
 import { readDuration, writeDuration } from '../../../src/language/quantities/duration.ts'
 import * as quantities from '../../../src/language/quantities/quantities.ts'
 import { readQuantity, writeQuantity } from '../../../src/language/quantities/quantity.ts'
+import { cases } from '../../support/cases.ts'
 import { problemOf } from './problem-of.ts'
 
 const {
@@ -158,7 +159,7 @@ describe('quantities', () => {
       fc.property(fc.double({ min, max, noNaN: true }), value => {
         expect(readQuantity(writeQuantity(value, dimension), dimension)).toBe(value === 0 ? 0 : value)
       }),
-      { numRuns: 2000 },
+      cases(2000),
     )
   })
 })

@@ -4,6 +4,7 @@ import { liIon } from '../../../src/charging/things/chemistries.ts'
 import { pdOffers } from '../../../src/charging/things/usb-pd.ts'
 import { readSource, writeSource } from '../../../src/language/things/source.ts'
 import { someSource } from '../../support/arbitraries.ts'
+import { cases } from '../../support/cases.ts'
 import { inEnglish } from '../../support/in-english.ts'
 import { problemOf } from './problem-of.ts'
 
@@ -143,7 +144,7 @@ describe('sources', () => {
       fc.property(someSource, source => {
         expect(readSource(writeSource(source))).toEqual({ value: source, assumed: [] })
       }),
-      { numRuns: 2000 },
+      cases(2000),
     )
   })
 })

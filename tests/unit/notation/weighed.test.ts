@@ -5,6 +5,7 @@ import type { Pack } from '../../../src/charging/things/pack.ts'
 import { Problem } from '../../../src/ground/problem.ts'
 import { readBag, writeBag } from '../../../src/language/things/weighed.ts'
 import { somePack } from '../../support/arbitraries.ts'
+import { cases } from '../../support/cases.ts'
 
 const wren: Pack = { chemistry: lihv, series: 3, parallel: 1, capacity_Ah: 0.72 }
 const heron: Pack = { chemistry: lipo, series: 4, parallel: 1, capacity_Ah: 1.5 }
@@ -66,7 +67,7 @@ describe('a bag of packs', () => {
           expect(error).toBeInstanceOf(Problem)
         }
       }),
-      { numRuns: 2000 },
+      cases(2000),
     )
   })
 })

@@ -14,6 +14,7 @@ import type { Level } from '../../../src/charging/things/level.ts'
 import { readingFault } from '../../../src/charging/upkeep/cell-spread.ts'
 import { boardOf, boardTold } from '../../../src/charging/upkeep/parallel.ts'
 import { nameOf, someCharger, someChemistry, someHouse, somePack } from '../../support/arbitraries.ts'
+import { cases, partOf } from '../../support/cases.ts'
 import { judged } from '../../support/judged.ts'
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
@@ -51,7 +52,7 @@ describe('a parallel board', () => {
         )
         if (mixed || unfit) expect(refused).toBe(true)
       }),
-      { numRuns: 2000 },
+      cases(2000),
     )
   })
 
@@ -63,7 +64,7 @@ describe('a parallel board', () => {
         const inPercent = verdictOf(socs.map(soc => ({ kind: 'soc', soc })))
         expect(inPercent).toBe(verdictOf(socs.map(soc => rest(restingVoltage(chemistry, soc)))))
       }),
-      { numRuns: 300 },
+      cases(300),
     )
   })
 
@@ -94,9 +95,9 @@ describe('a parallel board', () => {
           if (firstMinute_A > 0) expect(firstMinute_A).toBeLessThanOrEqual(highest_C * pack.capacity_Ah * (1 + 1e-9))
         })
       }),
-      { numRuns: 500 },
+      cases(500),
     )
-    expect(joined).toBeGreaterThan(50)
+    expect(joined).toBeGreaterThan(partOf(50))
   })
 
   it('sets a current that the others may take when the largest pack comes unplugged', () => {
@@ -123,9 +124,9 @@ describe('a parallel board', () => {
           }
         },
       ),
-      { numRuns: 10_000 },
+      cases(10_000),
     )
-    expect(permitted).toBeGreaterThan(1000)
+    expect(permitted).toBeGreaterThan(partOf(1000))
   })
 })
 
@@ -154,9 +155,9 @@ describe('lending', () => {
         const restFloor_V = { LiPo: 3.6, LiHV: 3.6, 'Li-ion': 3.2, LiFe: 3 }[nameOf(pack.chemistry)] * pack.series
         expect(rest_V).toBeGreaterThanOrEqual(restFloor_V - 1e-9)
       }),
-      { numRuns: 3000 },
+      cases(3000),
     )
-    expect(lent).toBeGreaterThan(1000)
+    expect(lent).toBeGreaterThan(partOf(1000))
   })
 })
 
@@ -172,7 +173,7 @@ describe('cell readings', () => {
         if (hurt) expect(verdict).toBe('do not charge')
         if (cells_V.length !== pack.series) expect(readingFault(pack, cells_V)).toBeDefined()
       }),
-      { numRuns: 10_000 },
+      cases(10_000),
     )
   })
 })

@@ -1,7 +1,7 @@
 // What is never advised, whatever is asked: the limits are worked out here anew, by hand and from the request.
 
 import fc from 'fast-check'
-import { describe, expect, it, vi } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { type Setting, settingFor } from '../../../src/charging/setting/setting.ts'
 import type { Told } from '../../../src/charging/situation/situation.ts'
 import type { HouseLimits } from '../../../src/charging/things/house-limits.ts'
@@ -15,13 +15,10 @@ import {
   someSource,
   someTemperature_C,
 } from '../../support/arbitraries.ts'
+import { cases, partOf } from '../../support/cases.ts'
 import { judged, refusedBy } from '../../support/judged.ts'
 import { someLevel } from '../../support/situations.ts'
 
-/** Tens of thousands of cases take their time on a busy machine. */
-vi.setConfig({ testTimeout: 120_000 })
-
-const cases = { numRuns: 10_000 }
 /** Rounding errors of binary fractions, no more. */
 const slack = 1 + 1e-9
 
@@ -61,9 +58,9 @@ function onEverySetting(check: (setting: Setting, request: Request) => void): vo
       advised++
       check(settingFor(permit), request)
     }),
-    cases,
+    cases(10_000),
   )
-  expect(advised).toBeGreaterThan(cases.numRuns / 20)
+  expect(advised).toBeGreaterThan(partOf(500))
 }
 
 /** Power that the source gives for sure inside the charger's input window, in W. */
@@ -166,7 +163,7 @@ describe('a charge is refused', () => {
         const perCell_V = damage_V[nameOf(request.pack.chemistry)] * share
         expect(refusedFor({ ...request, from: { kind: 'rest', perCell_V } })).toContain('deadCell')
       }),
-      cases,
+      cases(10_000),
     )
   })
 
@@ -179,7 +176,7 @@ describe('a charge is refused', () => {
       fc.property(someRequest, outside, (request, temperature_C) => {
         expect(refusedFor({ ...request, temperature_C })).not.toEqual([])
       }),
-      cases,
+      cases(10_000),
     )
   })
 
@@ -189,7 +186,7 @@ describe('a charge is refused', () => {
         const perCell_V = full_V[nameOf(request.pack.chemistry)] + above_V
         expect(refusedFor({ ...request, to: { kind: 'rest', perCell_V } })).not.toEqual([])
       }),
-      cases,
+      cases(10_000),
     )
   })
 
@@ -201,7 +198,7 @@ describe('a charge is refused', () => {
         const strict = { ...charger, needsBalanceLead: true }
         expect(refusedFor({ ...request, charger: strict, balanceLead: false })).not.toEqual([])
       }),
-      cases,
+      cases(10_000),
     )
   })
 })

@@ -1,7 +1,7 @@
 // A source battery is never planned below its floor, the count is rounded down, and the energies add up.
 
 import fc from 'fast-check'
-import { describe, expect, it, vi } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import type { CurvePoint } from '../../../src/charging/simulation/charge.ts'
 import { type Draw, drain } from '../../../src/charging/simulation/drain.ts'
 import { planSource, type SourcePlan } from '../../../src/charging/sources/source-plan.ts'
@@ -11,10 +11,8 @@ import type { State } from '../../../src/charging/things/level.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
 import type { Source } from '../../../src/charging/things/source.ts'
 import { nameOf, someBattery, someChemistry, someHouse, someSource } from '../../support/arbitraries.ts'
+import { cases, partOf } from '../../support/cases.ts'
 import { judged } from '../../support/judged.ts'
-
-/** Thousands of simulated charges take their time on a busy machine. */
-vi.setConfig({ testTimeout: 120_000 })
 
 interface PlanRequest {
   readonly pack: Pack
@@ -78,7 +76,7 @@ const planFor = (sources: fc.Arbitrary<Source>) =>
 
 function onEveryPlan(
   sources: fc.Arbitrary<Source>,
-  numRuns: number,
+  count: number,
   check: (plan: SourcePlan, request: PlanRequest) => void,
 ): void {
   let planned = 0
@@ -89,9 +87,9 @@ function onEveryPlan(
       planned++
       check(plan, request)
     }),
-    { numRuns },
+    cases(count),
   )
-  expect(planned).toBeGreaterThan(numRuns / 4)
+  expect(planned).toBeGreaterThan(partOf(count / 4))
 }
 
 /** Within a thousandth of the whole; exact where both are nothing. */
@@ -126,7 +124,7 @@ describe('drain', () => {
         )
         check(store, soc, draws)
       }),
-      { numRuns: 10_000 },
+      cases(10_000),
     )
   })
 
@@ -140,7 +138,7 @@ describe('drain', () => {
         expect(soc).toBeGreaterThan(0.5)
         expect(store.soc - soc).toBeLessThanOrEqual(0.2 + 1e-9)
       }),
-      { numRuns: 10_000 },
+      cases(10_000),
     )
   })
 })

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest'
 import { boundOf } from '../../../../src/charging/plan/bound.ts'
 import { isBetter, type Job, type Session, type Worth } from '../../../../src/charging/plan/model.ts'
 import { solveSession } from '../../../../src/charging/plan/solve.ts'
+import { cases } from '../../../support/cases.ts'
 import { expectSound } from '../../../support/check-plan.ts'
 import { someSession } from '../../../support/sessions.ts'
 
@@ -21,7 +22,7 @@ describe('a session plan', () => {
         expectSound(session, plan)
         expect(plan.bound).toEqual(worth(plan))
       }),
-      { numRuns: 1000 },
+      cases(1000),
     )
   })
 
@@ -32,7 +33,7 @@ describe('a session plan', () => {
         expectSound(session, plan)
         expect(isBetter(plan, plan.bound)).toBe(false)
       }),
-      { numRuns: 60 },
+      cases(60),
     )
   })
 })
@@ -45,7 +46,7 @@ describe('the bound', () => {
         const poor = { ready: best.ready, wait_min: best.wait_min + lost_min }
         expect(isBetter(best, boundOf(session, session.ports, poor, 200))).toBe(false)
       }),
-      { numRuns: 1000 },
+      cases(1000),
     )
   })
 })

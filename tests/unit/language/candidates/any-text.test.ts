@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { plainText } from '../../../../src/ground/plain-text.ts'
 import { bestCover, candidatesOf } from '../../../../src/language/candidates/index.ts'
+import { cases } from '../../../support/cases.ts'
 
 const piece = fc.constantFrom(
   ...'3S 2p 720 2.2 1,234 half a an hour and point two hundred mAh Ah A V W Wh C % mΩ °C lipo hv li-ion L i P o PD USB-C car battery engine off charger steps'.split(
@@ -35,7 +36,7 @@ describe('candidates of any text', () => {
           expect(candidate.start).toBeGreaterThanOrEqual(cover[at]?.end ?? 0)
         })
       }),
-      { numRuns: 2000 },
+      cases(2000),
     )
   })
 

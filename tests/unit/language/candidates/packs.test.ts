@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { attempt } from '../../../../src/ground/problem.ts'
 import { readPack, writePack } from '../../../../src/language/things/pack.ts'
 import { somePack } from '../../../support/arbitraries.ts'
+import { cases } from '../../../support/cases.ts'
 import { covered, coveredTexts } from '../../../support/covered.ts'
 import { problemOf } from '../../notation/problem-of.ts'
 
@@ -104,7 +105,7 @@ describe('packs', () => {
         expect(again).toMatchObject({ series: pack.series, parallel: pack.parallel, chemistry: pack.chemistry })
         expect(again?.capacity_Ah).toBeCloseTo(pack.capacity_Ah, 9)
       }),
-      { numRuns: 500 },
+      cases(500),
     )
   })
 })

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { readCharger, writeCharger } from '../../../../src/language/things/charger.ts'
 import { readSource, writeSource } from '../../../../src/language/things/source.ts'
 import { someCharger, someSource } from '../../../support/arbitraries.ts'
+import { cases } from '../../../support/cases.ts'
 import { covered, coveredTexts } from '../../../support/covered.ts'
 import { problemOf } from '../../notation/problem-of.ts'
 
@@ -36,7 +37,7 @@ describe('chargers', () => {
         const { value } = readCharger(writeCharger(charger))
         expect(readCharger(writeCharger(value))).toEqual({ value, assumed: [] })
       }),
-      { numRuns: 300 },
+      cases(300),
     )
   })
 })
@@ -110,7 +111,7 @@ describe('sources', () => {
       fc.property(someSource, source => {
         expect(readSource(writeSource(source))).toEqual({ value: source, assumed: [] })
       }),
-      { numRuns: 300 },
+      cases(300),
     )
   })
 })

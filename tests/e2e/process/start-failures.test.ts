@@ -6,10 +6,10 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { DatabaseSync } from 'node:sqlite'
 import { afterEach, beforeEach, expect, test } from 'vitest'
-import { openMemory } from '../../src/memory/opening/open.ts'
-import { freePort } from '../support/postgres.ts'
-import { startProgram } from '../support/program.ts'
-import { onSmallDisk } from '../support/small-disk.ts'
+import { openMemory } from '../../../src/memory/opening/open.ts'
+import { freePort } from '../../support/postgres.ts'
+import { startProgram } from '../../support/program.ts'
+import { onSmallDisk } from '../../support/small-disk.ts'
 
 let data: string
 beforeEach(() => {

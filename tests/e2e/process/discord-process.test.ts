@@ -6,10 +6,10 @@ import { connect, type Socket } from 'node:net'
 import { networkInterfaces, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
-import { slash } from '../support/discord-events.ts'
-import { type FakeDiscord, startFakeDiscord } from '../support/fake-discord.ts'
-import { freePort } from '../support/postgres.ts'
-import { type Program, startProgram } from '../support/program.ts'
+import { slash } from '../../support/discord-events.ts'
+import { type FakeDiscord, startFakeDiscord } from '../../support/fake-discord.ts'
+import { freePort } from '../../support/postgres.ts'
+import { type Program, startProgram } from '../../support/program.ts'
 
 const patient = { timeout: 20_000, interval: 50 }
 
