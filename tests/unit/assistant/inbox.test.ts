@@ -1,6 +1,6 @@
 // What a question changes is done once, and its reply delivered, however often it comes and whatever breaks.
 
-import { afterEach, beforeEach, expect, test } from 'vitest'
+import { afterEach, beforeEach, describe, expect, test } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import type { Way } from '../../../src/assistant/due/inbox.ts'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
@@ -45,9 +45,9 @@ const assistantOn = (on = memory) =>
     onFault: fault => faults.push(fault),
   })
 /** Asked before the assistant started, as what comes again is. */
-const asked = (id: string, by: Occasion = member): Occasion => ({
+const asked = (id: string, by: Occasion = member, at_ms = Date.now() - 60_000): Occasion => ({
   ...by,
-  asked: { id: `room:${id}`, at_ms: Date.now() - 60_000, way: { line: id }, openFor_s: 600 },
+  asked: { id: `room:${id}`, at_ms, way: { line: id }, openFor_s: 600 },
 })
 const remindMe = 'remind me in: 45min'
 const reminders = () => memory.reminders.of(member.asker.id)
@@ -92,6 +92,7 @@ test('what was acted on and not delivered is delivered by whoever comes next', a
   await next.strike('question')
   await next.strike('question')
   expect(sent.map(({ id, reply }) => [id, reply.headline])).toEqual([['room:1', first.headline]])
+  expect(faults).toEqual([])
   expect(await reminders()).toHaveLength(2)
 })
 
@@ -104,6 +105,70 @@ test('what was stored and not acted on is done by whoever comes next', async () 
   await assistantOn().strike('question')
   expect(sent).toHaveLength(1)
   expect(await reminders()).toHaveLength(2)
+})
+
+test('what was stored and not acted on is done when it comes again', async () => {
+  const cut = { ...memory, together: () => new Promise<never>(() => {}) }
+  void assistantOn(cut).answer(remindMe, asked('1'))
+  await expect.poll(() => stored('1')).toContain('remind me in: 45min')
+  const reply = await assistantOn().answer(remindMe, asked('1'))
+  expect([reply.command, reply.problem]).toEqual(['remind me', undefined])
+  expect(await reminders()).toHaveLength(2)
+})
+
+describe('of two that run beside each other', () => {
+  const later = () => asked('1', member, now.getTime() + 1)
+
+  test('the second gets the reply of the first, and changes nothing', async () => {
+    const [one, other] = [assistantOn(), assistantOn()]
+    const first = await one.answer(remindMe, later())
+    expect((await other.answer(remindMe, later())).lines).toEqual(first.lines)
+    expect(await reminders()).toHaveLength(2)
+  })
+
+  test('the second says that it was done, once the first has delivered', async () => {
+    const [one, other] = [assistantOn(), assistantOn()]
+    await one.answer(remindMe, later())
+    await one.delivered(later())
+    expect((await other.answer(remindMe, later())).problem?.what).toBe('That was done before, and answered.')
+    expect(await reminders()).toHaveLength(2)
+  })
+
+  test('only the one that answers marks what was delivered', async () => {
+    const [one, other] = [assistantOn(), assistantOn()]
+    await one.answer(remindMe, later())
+    await other.delivered(later())
+    await other.delivered({ asked: undefined })
+    expect(await stored('1')).toMatch(/remind/)
+    expect(faults).toEqual([])
+  })
+})
+
+test('what could not be stored is told once, and never done', async () => {
+  const cut = { ...memory, due: { ...memory.due, add: () => Promise.reject(new Error('cut')) } }
+  const reply = await assistantOn(cut).answer(remindMe, asked('1'))
+  expect(reply.fault).toBeDefined()
+  expect(await stored('1')).toBe('null')
+  wait(31)
+  await assistantOn().strike('question')
+  expect(sent).toEqual([])
+  expect(await reminders()).toEqual([])
+})
+
+test('a reply that cannot be stored is a fault that is told', async () => {
+  const broken = () => Promise.reject(new Error('full'))
+  const cut = { ...memory, due: { ...memory.due, put: broken }, together: () => Promise.reject(new Error('cut')) }
+  const reply = await assistantOn(cut).answer(remindMe, asked('1'))
+  expect(reply.fault).toBeDefined()
+  expect(faults.map(fault => (fault as Error).message)).toContain('full')
+})
+
+test('nothing is delivered by a surface that is not ready', async () => {
+  await assistantOn().answer(remindMe, asked('1'))
+  way = { ...way, ready: () => false }
+  wait(31)
+  await assistantOn().strike('question')
+  expect(sent).toEqual([])
 })
 
 test('what fails on the way changes nothing, and is told', async () => {
@@ -245,6 +310,7 @@ test('what was told not to be saved is not saved later', async () => {
   const reply = await assistant.answer(remindMe, asked('1'))
   expect(reply.problem?.what).toContain('Not saved')
   await assistant.delivered(asked('1'))
+  expect(faults.map(fault => (fault as Error).message)).toContain('connection lost')
   isAway = false
   wait(31)
   await assistant.strike('question')

@@ -1,0 +1,72 @@
+// Changes the sources in a copy of them, one place at a time, and looks whether a test notices.
+//
+//   npm run test:mutants                            every place of every area
+//   npm run test:mutants -- envelope inbox          of these areas
+//   npm run test:mutants -- --since main~5          of the files changed since; a sample where none of them was
+//   npm run test:mutants -- charging --sample 40    forty runs of twelve lines, the same for the same --seed
+
+import { execFileSync } from 'node:child_process'
+import { globSync } from 'node:fs'
+import { availableParallelism } from 'node:os'
+import { relative } from 'node:path'
+import { parseArgs } from 'node:util'
+import { Stryker } from '@stryker-mutator/core'
+import { type Area, areas } from './areas.ts'
+import { windowsIn } from './windows.ts'
+
+type Mutants = Awaited<ReturnType<Stryker['runMutationTest']>>
+
+const { values, positionals } = parseArgs({
+  allowPositionals: true,
+  options: { since: { type: 'string' }, sample: { type: 'string' }, seed: { type: 'string', default: '1' } },
+})
+/** Where nothing changed. */
+const usualSample = 6
+
+function placesOf({ files }: Area): readonly string[] {
+  const all = globSync(files)
+  const count = Number(values.sample ?? (values.since ? usualSample : 0))
+  const changed = values.since ? changedSince(values.since).filter(file => all.includes(file)) : []
+  if (changed.length > 0) return changed
+  return count > 0 ? windowsIn(all, count, Number(values.seed)) : all
+}
+
+const changedSince = (commit: string): readonly string[] =>
+  execFileSync('git', ['diff', '--name-only', commit], { encoding: 'utf8' }).split('\n')
+
+async function mutantsOf(area: string, places: readonly string[]): Promise<Mutants> {
+  process.env.MUTANTS_OF = area
+  process.env.CASES ??= '0.05'
+  // It leaves out texts, which the types refuse where they decide, and tsconfig.json, which it would rewrite with an
+  // interface that the compiler no longer has.
+  const stryker = new Stryker({
+    configFile: 'tests/mutants/stryker.json',
+    mutate: [...places],
+    concurrency: availableParallelism(),
+  })
+  return await stryker.runMutationTest()
+}
+
+const noticed = ['Killed', 'Timeout']
+const unnoticed = ['Survived', 'NoCoverage']
+let isEnough = true
+for (const [name, area] of Object.entries(areas)) {
+  if (positionals.length > 0 && !positionals.includes(name)) continue
+  const mutants = await mutantsOf(name, placesOf(area))
+  const killed = mutants.filter(({ status }) => noticed.includes(status)).length
+  const left = mutants.filter(({ status }) => unnoticed.includes(status))
+  for (const { fileName, location, mutatorName, replacement = '', status } of left)
+    console.log(
+      `${relative('.', fileName)}:${location.start.line}:${location.start.column} ${status} ${mutatorName}: ${oneLine(replacement)}`,
+    )
+  const share = killed / (killed + left.length || 1)
+  console.log(
+    `${name}: ${killed} of ${killed + left.length} changes are noticed, ${(share * 100).toFixed(1)} %; at least ${area.least} %`,
+  )
+  isEnough &&= killed + left.length === 0 || share * 100 >= area.least
+}
+process.exitCode = isEnough ? 0 : 1
+
+function oneLine(text: string): string {
+  return text.replace(/\s+/g, ' ').slice(0, 80)
+}
