@@ -27,6 +27,7 @@ const takes = {
 
 export const cells = command({
   name: 'cells',
+  shelf: 'care cells',
   takes,
   // Volts of cells one by one are judged, whatever is asked of them.
   alone: ({ volts }, instead) => volts !== undefined && ['handbook', 'current', 'time', 'percent'].includes(instead),

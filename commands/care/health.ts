@@ -30,6 +30,7 @@ const takes = {
 
 export const health = command({
   name: 'health',
+  shelf: 'care health',
   takes,
   anyOf: [['pack', 'resistance', 'one']],
   examples: [

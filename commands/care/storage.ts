@@ -41,6 +41,7 @@ const moveOf = (pack: Pack, from: Level, house: HouseLimits): StorageMove =>
 
 export const storage = command({
   name: 'storage',
+  shelf: 'care storage',
   takes,
   examples: [
     'storage pack: 4S 1500 LiPo from: 4.2V per cell discharge: 1A power: 10W',

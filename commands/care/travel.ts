@@ -22,6 +22,7 @@ export interface Carried {
 
 export const travel = session({
   name: 'travel',
+  shelf: 'care travel',
   takes: { packs: required(bagKind) },
   examples: [
     'travel packs: 4x 3S 720 LiHV; 2x 6S 1300 LiPo',

@@ -32,6 +32,7 @@ const checked = 'trim chemistry: LiPo shown: 4.20V measured: 4.23V'
 
 export const trim = command({
   name: 'trim',
+  shelf: 'care trim',
   takes,
   examples: [
     'trim chemistry: LiPo shown: 4.20V measured: 4.21V',

@@ -32,6 +32,7 @@ const ofMatter =
 
 export const history = service({
   name: 'history',
+  shelf: 'club history',
   takes: { about: optional(choiceKind('matter', matters)) },
   examples: ['history', 'history about: rules'],
   notStanding: true,
@@ -121,6 +122,7 @@ const takes = { about: optional(choiceKind('matter', matters)), of: optional(cha
 
 export const undo = service({
   name: 'undo',
+  shelf: 'club undo',
   takes,
   examples: ['undo', 'undo about: rules'],
   changes: true,

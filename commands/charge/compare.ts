@@ -14,6 +14,7 @@ const ounce_kg = 0.028349523125
 
 export const compare = service({
   name: 'compare',
+  shelf: 'charge compare',
   takes: { packs: required(bagKind), rate: optional(rateKind) },
   examples: [
     'compare packs: 3S 720 LiHV 45g; 3S 850 LiPo 68g',

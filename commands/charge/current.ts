@@ -10,6 +10,7 @@ import { chargeTold, currentOn, ofCharge, stopFigures } from '../shared/charging
 
 export const current = command({
   name: 'current',
+  shelf: 'charge current',
   takes: { ...ofCharge, current: optional(currentKind), ...byLog },
 
   examples: [

@@ -141,6 +141,7 @@ function alone({ capacity, energy }: AskedEnergy, atWall: (energy_Wh: number) =>
 
 export const energy = service({
   name: 'energy',
+  shelf: 'charge energy',
   takes,
   alone: ({ pack, packs, count, cells, ...quantities }) =>
     (pack ?? packs ?? count ?? (quantities.resistance ? undefined : cells)) === undefined &&

@@ -19,6 +19,7 @@ const takes = {
 
 export const percent = command({
   name: 'percent',
+  shelf: 'charge percent',
   takes,
   anyOf: [['at', 'back']],
   examples: [

@@ -47,6 +47,7 @@ const asTold = ({ resistance, ...asked }: Asked<typeof takes>) => {
 
 export const time = command({
   name: 'time',
+  shelf: 'charge time',
   takes,
   examples: [
     'time pack: 3S 720 LiHV current: 1A from: 3.7V per cell to: full',

@@ -32,6 +32,7 @@ export const shownRules = (): readonly ShownRule[] =>
 /** What its moderators have set, and the chemistry's limits beside it. */
 export const houseShow = service({
   name: 'house show',
+  shelf: 'club limits',
   takes: {},
   examples: ['house show'],
   run: (_, { house }) => ({

@@ -48,6 +48,7 @@ export const takes = {
 /** Lets moderators tighten the charging rules of their club, and choose how it is answered there. */
 export const houseSet = service({
   name: 'house set',
+  shelf: 'club set',
   takes,
   everyType: true,
   examples: [

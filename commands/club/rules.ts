@@ -33,6 +33,7 @@ export const fullKey = ({ name }: Chemistry): string => `full${inKey(name)}`
 
 export const rules = service({
   name: 'rules',
+  shelf: 'club rules',
   takes: {},
   examples: ['rules'],
   run: (_, { house }) => ({ cells: chemistries.map(chemistry => cellLimits(chemistry, house)) }),

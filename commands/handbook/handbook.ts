@@ -31,6 +31,7 @@ const likeliest: Pack = { chemistry: chemistries[0], series: 1, parallel: 1, cap
 
 export const handbook = session({
   name: 'handbook',
+  shelf: 'learn handbook',
   takes: { about: required(questionKind), temperature: optional(temperatureKind) },
   examples: [
     'handbook about: why is the last bit so slow',

@@ -49,6 +49,7 @@ function progressOf(learned: readonly string[]): Progress {
 /** The lessons in their order, and how far the asker has come. */
 export const lessonList = service({
   name: 'lesson list',
+  shelf: 'learn lessons',
   takes: {},
   examples: ['lesson list'],
   notStanding: true,
@@ -58,6 +59,7 @@ export const lessonList = service({
 /** One lesson, a screen at a time: a few sentences and an example worked out. */
 export const lessonRead = service({
   name: 'lesson read',
+  shelf: 'learn read',
   takes: { lesson: optional(lessonKind), step: optional(countKind) },
   examples: ['lesson read lesson: c-rate', 'lesson read balance', 'lesson read'],
   run: async ({ lesson: key, step = 1 }, { asker, memory, house }) => {
@@ -69,6 +71,7 @@ export const lessonRead = service({
 /** Puts a question of a lesson to the asker, with values drawn anew, and keeps it until it is answered. */
 export const lessonAsk = service({
   name: 'lesson ask',
+  shelf: 'learn quiz',
   takes: { lesson: optional(lessonKind) },
   examples: ['lesson ask lesson: c-rate', 'lesson ask'],
   answeredBy: { command: 'lesson answer', option: 'is' },
@@ -119,6 +122,7 @@ export interface Marked {
 
 export const lessonAnswer = service({
   name: 'lesson answer',
+  shelf: 'learn answer',
   takes: { is: required(answerKind) },
   examples: ['lesson answer a', 'lesson answer 0.72A'],
   changes: true,

@@ -5,21 +5,22 @@ import { noSuchCommand, oneOfCommands } from '../../src/assistant/registry.words
 import { Problem } from '../../src/ground/problem.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
 
-export const hello = service({ name: 'hello', takes: {}, examples: ['hello'], notStanding: true, run: () => ({}) })
+export const hello = service({
+  name: 'hello',
+  shelf: 'learn hello',
+  takes: {},
+  examples: ['hello'],
+  notStanding: true,
+  run: () => ({}),
+})
 
-/** What people ask about, and what answers it: the first stands for its theme. */
+/** What people ask about, and the families of commands that answer it: the first command stands for its theme. */
 export const themes = {
-  charging: ['current', 'time', 'plan', 'percent', 'energy', 'compare', 'remind me', 'remind list', 'remind cancel'],
-  sources: ['source', 'supply', 'lend', 'lead'],
-  packs: [
-    ...['cells', 'kit save', 'storage', 'parallel', 'log charge', 'kit list', 'health', 'travel', 'log show', 'trim'],
-    ...['kit rename', 'kit remove', 'log undo', 'log meter'],
-  ],
-  club: [
-    ...['rules', 'house show', 'house set', 'answer save', 'answer list', 'answer show', 'answer edit', 'answer move'],
-    ...['answer post', 'answer remove', 'export me', 'forget me'],
-  ],
-  learning: ['handbook', 'lesson list', 'lesson read', 'lesson ask', 'lesson answer', 'hello', 'help'],
+  charging: ['charge', 'remind'],
+  sources: ['supply'],
+  packs: ['care', 'kit', 'log'],
+  club: ['club', 'answer', 'me'],
+  learning: ['learn', 'help'],
 } as const satisfies Readonly<Record<string, readonly string[]>>
 
 export type Theme = keyof typeof themes

@@ -1,6 +1,7 @@
 // How to ask, in words: by theme, of one theme, or of one command; and what is said to a greeting.
 
 import type { Entry, WordsOf } from '../../src/assistant/command.ts'
+import { shelfOf } from '../../src/assistant/shelf.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
 import { followUp } from '../shared/next.ts'
@@ -27,7 +28,7 @@ const names = Object.keys(themes) as Theme[]
 export const helpWords: WordsOf<ReturnType<typeof helpOn>> = locale => {
   const { say, own } = locale
   const of = (theme: Theme, commands: readonly Entry[]) =>
-    themes[theme].flatMap(name => commands.filter(command => command.name === name))
+    themes[theme].flatMap(family => commands.filter(command => shelfOf(command).family === family))
   return {
     summary: say`What I answer; with a theme or a command, how to ask it.`,
     takes: { about: { about: say`a theme or a command` } },

@@ -7,6 +7,7 @@ import { notConfirmed } from './forget-problems.words.ts'
 
 export const exportMe = service({
   name: 'export me',
+  shelf: 'me export',
   takes: {},
   examples: ['export me'],
   notStanding: true,
@@ -23,6 +24,7 @@ export const exportMe = service({
 
 export const forgetMe = service({
   name: 'forget me',
+  shelf: 'me forget',
   takes: { confirm: optional(choiceKind('confirmation', ['forget'], notConfirmed)) },
   examples: ['forget me'],
   changes: true,

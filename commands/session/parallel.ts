@@ -74,6 +74,7 @@ const tellBoard = (packs: readonly BesidePack[], { charger, source }: AskedBoard
 
 export const parallel = command({
   name: 'parallel',
+  shelf: 'charge parallel',
   takes,
   examples: [
     'parallel packs: 2x 3S 720 LiHV at 3.78V per cell; 3S 720 LiHV at 3.74V per cell charger: 0.3/0.8/1.5/3A 60W',

@@ -32,6 +32,7 @@ type AskedPlan = Asked<typeof takes>
 
 export const plan = session({
   name: 'plan',
+  shelf: 'charge plan',
   takes,
   examples: [
     'plan packs: 4x 3S 720 LiHV at 3.7V; 2x 2S 450 LiPo at 20% chargers: 2x 0.3/0.8/1.5/3A 60W 1-5S 10-26V sources: 4S 5000 Li-ion by: 2h30 flights: 6',

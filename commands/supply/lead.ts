@@ -42,6 +42,7 @@ export const usualLength_m = 1
 
 export const lead = service({
   name: 'lead',
+  shelf: 'supply lead',
   takes,
   anyOf: [['current', 'gauge', 'power']],
   examples: [

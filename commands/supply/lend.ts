@@ -18,6 +18,7 @@ const leastEfficiency = 0.3
 
 export const lend = command({
   name: 'lend',
+  shelf: 'supply lend',
   takes: {
     pack: required(packKind),
     power: required(powerKind),

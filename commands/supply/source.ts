@@ -25,6 +25,7 @@ const takes = {
 
 export const source = command({
   name: 'source',
+  shelf: 'supply source',
   takes,
   anyOf: [['source', 'count']],
   examples: [

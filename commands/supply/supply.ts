@@ -80,6 +80,7 @@ const flatOut = (permit: Permit, input_W: number, asked: AskedSupply) => {
 
 export const supply = command({
   name: 'supply',
+  shelf: 'supply charger',
   takes,
   anyOf: [['source', 'pack', 'charger', 'current', 'draws']],
   // What a charger or its source gives so many cells.

@@ -53,6 +53,8 @@ export interface Recalled {
 interface Shape<T extends Takes> {
   /** One or two lower-case words; the first word of two names a family ("kit save", "kit list"). */
   readonly name: string
+  /** Its family and its name in it, where menus and help show it elsewhere than under its own name. */
+  readonly shelf?: string
   /** In the order in which they are read and shown. */
   readonly takes: T
   /** Of each of these details one at least must be told; the first is asked for. */

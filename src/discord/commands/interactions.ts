@@ -60,7 +60,7 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
   }
 
   function slash({ data }: APIChatInputApplicationCommandInteraction, to: Responder, occasion: Occasion) {
-    const { question, privately } = readSlash(data)
+    const { question, privately } = readSlash(data, assistant.registry.commands)
     const isPlain = typeof question === 'string'
     const isTheirs = !isPlain && isOwn(writeQuestion(question))
     if (privately ?? (isTheirs && !occasion.place.direct)) {
@@ -104,7 +104,7 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
   }
 
   async function suggest({ data }: APIApplicationCommandAutocompleteInteraction, to: Responder, occasion: Occasion) {
-    const { question, focused } = readSlash(data)
+    const { question, focused } = readSlash(data, assistant.registry.commands)
     const values = focused ? await offered(question, focused, occasion) : []
     const choices = values
       .filter(value => value !== '' && value.length <= longestChoice)

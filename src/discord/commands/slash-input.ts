@@ -7,8 +7,9 @@ import {
   type APIChatInputApplicationCommandInteractionData,
   ApplicationCommandOptionType,
 } from 'discord.js'
+import type { Entry } from '../../assistant/command.ts'
+import { commandAt } from '../../assistant/shelf.ts'
 import type { Question } from '../../language/sentence/question.ts'
-import { commandAt } from './families.ts'
 import { askName, privateOption, questionOption } from './slash.ts'
 
 export interface Focused {
@@ -29,7 +30,7 @@ type Data = Pick<APIChatInputApplicationCommandInteractionData, 'name'> & {
   readonly options?: readonly APIApplicationCommandInteractionDataOption[]
 }
 
-export function readSlash({ name, options = [] }: Data): SlashInput {
+export function readSlash({ name, options = [] }: Data, commands: readonly Entry[]): SlashInput {
   const [sub] = options
   const isFamily = sub?.type === ApplicationCommandOptionType.Subcommand
   const filled = (isFamily ? (sub.options ?? []) : options) as APIApplicationCommandInteractionDataBasicOption[]
@@ -40,7 +41,7 @@ export function readSlash({ name, options = [] }: Data): SlashInput {
     question:
       name === askName
         ? (values[questionOption] ?? '')
-        : { command: commandAt(name, isFamily ? sub.name : undefined), options: values },
+        : { command: commandAt(name, isFamily ? sub.name : undefined, commands), options: values },
     privately: filled.find(isPrivate)?.value,
     focused: focused && { option: focused.name, text: focused.value },
   }

@@ -12,8 +12,8 @@ import {
 } from 'discord.js'
 import type { Entry } from '../../assistant/command.ts'
 import { isOwn } from '../../assistant/personal.ts'
+import { shelfOf } from '../../assistant/shelf.ts'
 import type { Locale } from '../../ground/locale.ts'
-import { isOfClub, shelfOf } from './families.ts'
 import { type Localizations, localizations, translationsOf } from './localizations.ts'
 import { aboutAsk, aboutFamily, aboutPrivate, aboutPrivateOwn, aboutQuestion, askAboutMessage } from './slash.words.ts'
 
@@ -39,9 +39,9 @@ const inClubs = {
 
 /** Throws an Error where a name is both a command and a family. */
 export function slashCommands(commands: readonly Entry[], locale: Locale, table = localizations): SlashCommand[] {
-  const families = Map.groupBy(commands, ({ name }) => shelfOf(name).family)
+  const families = Map.groupBy(commands, command => shelfOf(command).family)
   const menu = [...families].map(([name, members]): SlashCommand => {
-    const only = members.find(member => shelfOf(member.name).sub === undefined)
+    const only = members.find(member => shelfOf(member).sub === undefined)
     const where = isOfClub(name) ? inClubs : everywhere
     if (only && members.length > 1) throw new Error(`"${name}" is both a command and a family of commands`)
     return {
@@ -87,7 +87,10 @@ function aboutMessage(locale: Locale, table: Localizations): MessageCommand {
   return { type: ApplicationCommandType.Message, name, name_localizations, ...everywhere }
 }
 
-const subOf = ({ name }: Entry): string => shelfOf(name).sub ?? name
+const subOf = (command: Entry): string => shelfOf(command).sub ?? command.name
+
+/** Of a club's things: of no use to somebody who has us with them elsewhere. */
+const isOfClub = (family: string): boolean => family === 'club' || family === 'answer'
 
 function subcommand(member: Entry, locale: Locale, table: Localizations): APIApplicationCommandSubcommandOption {
   return {

@@ -1,5 +1,7 @@
 // For every command: how a situation is written as its question, or why it deals with no battery.
 
+import { commands } from '../../../commands/index.ts'
+import type { Entry } from '../../../src/assistant/command.ts'
 import { type Style, type Writer, writer } from './notation.ts'
 import type { Scene, Stand } from './scene.ts'
 
@@ -64,11 +66,8 @@ const inCells = (style: Style): Style =>
 const asMeasured = (stand: Stand): Stand =>
   stand.kind === 'word' && stand.word === 'landed' ? { kind: 'share', percent: 4 } : stand
 
-const keeps = { because: 'it keeps or shows what is saved' }
-const speaks = { because: 'it says what the assistant is for' }
-
-export const askedAs: Readonly<Record<string, AskedAs | NoBattery>> = {
-  current: { weight: 10, options: (scene, write) => ({ ...charge(scene, write), to: scene.to }) },
+/** What is asked in another way than by a fact for each detail of its kind. */
+const inTheirWay: Readonly<Record<string, AskedAs | NoBattery>> = {
   time: { weight: 10, options: timeOptions },
   source: {
     weight: 1,
@@ -173,37 +172,28 @@ export const askedAs: Readonly<Record<string, AskedAs | NoBattery>> = {
     }),
   },
   'log show': { because: 'it judges what was noted; the charges to come are asked with other commands' },
-  'log import': keeps,
-  'log export': keeps,
-  'log meter': keeps,
-  'log undo': keeps,
-  lead: { because: 'it is about wire' },
-  compare: { because: 'it puts labels side by side' },
-  energy: { because: 'it multiplies and divides' },
-  'kit save': keeps,
-  'kit list': keeps,
-  'kit rename': keeps,
-  'kit remove': keeps,
-  'house show': keeps,
-  'house set': keeps,
-  history: keeps,
-  undo: keeps,
-  'answer save': keeps,
-  'answer list': keeps,
-  'answer edit': keeps,
-  'answer move': keeps,
-  'answer post': keeps,
-  'answer remove': keeps,
-  'remind list': keeps,
-  'remind cancel': keeps,
-  rules: { because: 'it shows the rules themselves' },
   handbook: { because: 'it explains; what leave is asked for is judged as a danger' },
-  'lesson list': { because: 'it teaches' },
-  'lesson read': { because: 'it teaches' },
-  'lesson ask': { because: 'it teaches' },
-  'lesson answer': { because: 'it teaches' },
-  'export me': keeps,
-  'forget me': keeps,
-  hello: speaks,
-  help: speaks,
 }
+
+const services: NoBattery = { because: 'it is a service: about what is kept or known' }
+
+/** A fact for each detail that a scene has one for, under the name of its kind. */
+function byKinds({ name, takes }: Entry): AskedAs {
+  const isWritten = (detail: string) => takes[detail]?.kind.name === detail && facts.has(detail)
+  const missing = Object.keys(takes).filter(detail => takes[detail]?.required && !isWritten(detail))
+  if (!isWritten('pack') || missing.length > 0)
+    throw new Error(`"${name}" needs a row of its own here: no scene has ${missing.join(', ') || 'its pack'}`)
+  return {
+    weight: 10,
+    options: (scene, write) =>
+      Object.fromEntries(
+        Object.entries({ ...charge(scene, write), to: scene.to }).filter(([detail]) => isWritten(detail)),
+      ),
+  }
+}
+
+const facts: ReadonlySet<string> = new Set(['pack', 'charger', 'source', 'from', 'temperature', 'to'])
+
+export const askedAs: Readonly<Record<string, AskedAs | NoBattery>> = Object.fromEntries(
+  commands.map(one => [one.name, inTheirWay[one.name] ?? (one.lists ? services : byKinds(one))]),
+)

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import { optional, required } from '../../../src/assistant/command.ts'
-import { commandAt } from '../../../src/discord/commands/families.ts'
+import { commandAt } from '../../../src/assistant/shelf.ts'
 import { differences } from '../../../src/discord/commands/registration.ts'
 import { slashCommands } from '../../../src/discord/commands/slash.ts'
 import { readSlash } from '../../../src/discord/commands/slash-input.ts'
@@ -63,7 +63,7 @@ describe('the menu', () => {
   const menu = slashCommands(commands, english('.'))
   const found = menu.flatMap(({ name, options = [] }) => {
     const subs: (string | undefined)[] = options.filter(({ type }) => type === 1).map(sub => sub.name)
-    return (subs.length > 0 ? subs : [undefined]).map(sub => commandAt(name, sub))
+    return (subs.length > 0 ? subs : [undefined]).map(sub => commandAt(name, sub, commands))
   })
 
   it('has 12 names at the top at most, under which every command is found again', () => {
@@ -77,13 +77,16 @@ describe('the menu', () => {
   })
 
   it('still knows commands by the names under which they stood', () =>
-    expect([commandAt('current', undefined), commandAt('house', 'set')]).toEqual(['current', 'house set']))
+    expect([commandAt('current', undefined, commands), commandAt('house', 'set', commands)]).toEqual([
+      'current',
+      'house set',
+    ]))
 })
 
 describe('readSlash', () => {
   it('reads plain words', () => {
     const options = [{ type: 3, name: 'question', value: 'how long for my wren?' }]
-    expect(readSlash({ name: 'ask', options }).question).toBe('how long for my wren?')
+    expect(readSlash({ name: 'ask', options }, commands).question).toBe('how long for my wren?')
   })
 
   it('reads a command', () => {
@@ -91,7 +94,7 @@ describe('readSlash', () => {
       { type: 3, name: 'pack', value: '3S 0,72Ah LiHV' },
       { type: 5, name: 'private', value: true },
     ]
-    expect(readSlash({ name: 'bench', options })).toEqual({
+    expect(readSlash({ name: 'bench', options }, commands)).toEqual({
       question: { command: 'bench', options: { pack: '3S 0,72Ah LiHV' } },
       privately: true,
     })
@@ -99,7 +102,7 @@ describe('readSlash', () => {
 
   it('reads a subcommand and what is being typed', () => {
     const typed = { type: 3, name: 'pack', value: '3', focused: true }
-    expect(readSlash({ name: 'tray', options: [{ type: 1, name: 'add', options: [typed] }] })).toEqual({
+    expect(readSlash({ name: 'tray', options: [{ type: 1, name: 'add', options: [typed] }] }, commands)).toEqual({
       question: { command: 'tray add', options: { pack: '3' } },
       privately: undefined,
       focused: { option: 'pack', text: '3' },
@@ -107,7 +110,7 @@ describe('readSlash', () => {
   })
 
   it('reads a subcommand without options', () =>
-    expect(readSlash({ name: 'tray', options: [{ type: 1, name: 'list' }] }).question).toEqual({
+    expect(readSlash({ name: 'tray', options: [{ type: 1, name: 'list' }] }, commands).question).toEqual({
       command: 'tray list',
       options: {},
     }))

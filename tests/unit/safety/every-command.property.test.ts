@@ -46,10 +46,6 @@ const plain = writer(usualStyle)
 const rank = ({ verdict }: Pick<Reply, 'verdict'>): number =>
   verdict === 'do not charge' ? 2 : verdict === 'go with care' ? 1 : 0
 
-it('every command is in the table', () => {
-  expect(Object.keys(askedAs).toSorted()).toEqual(commands.map(({ name }) => name).toSorted())
-})
-
 describe('whatever is asked', () => {
   it('the same in any notation is judged the same, within every limit of the design', async () => {
     await fc.assert(
