@@ -1,18 +1,16 @@
 // Serves the chats that the configuration names, until it is told to stop.
 
-import { join } from 'node:path'
-import type { Surface } from './assistant/running/assistant.ts'
 import { withFairUse } from './assistant/running/fair-use.ts'
 import { healthRoutes } from './http/health.ts'
 import { createMetrics } from './http/metrics.ts'
 import { createHttpServer, type Route } from './http/server.ts'
+import { namedIn } from './platforms.ts'
 import { type Config, redacted } from './program/config.ts'
 import { endOnUncaught } from './program/crash.ts'
 import { endingOf } from './program/ending.ts'
 import { describeError, type Log } from './program/log.ts'
-import { type Opened, openAssistant } from './program/open-assistant.ts'
-import { hasDiscord, hasMatrix } from './program/platforms.ts'
-import { openWorkers, type Workers } from './program/workers/workers.ts'
+import { openAssistant } from './program/open-assistant.ts'
+import { openWorkers } from './program/workers/workers.ts'
 
 /** Resolves when all surfaces take questions. Rejects where one cannot. */
 export async function serve(config: Config, log: Log): Promise<void> {
@@ -26,9 +24,13 @@ export async function serve(config: Config, log: Log): Promise<void> {
     ...opened,
     assistant: metrics.measured(withFairUse(opened.assistant, Date.now)),
     draw: workers.draw,
+    config,
     log,
+    onClosed: end,
   }
-  const { surfaces, routes } = await surfacesFor(config, parts)
+  const platforms = await Promise.all(namedIn(config).map(({ open }) => open(parts)))
+  const surfaces = platforms.flatMap(({ surface }) => surface ?? [])
+  const routes = platforms.flatMap(platform => platform.routes ?? [])
   const health = healthRoutes(surfaces, opened.memory, metrics, config.CHARGEHAND_HEALTH_TOKEN)
   const { CHARGEHAND_HTTP_HOST: host, CHARGEHAND_HTTP_PORT: own, CHARGEHAND_HEALTH_PORT: ofHealth = own } = config
   const serverOn = (port: number | undefined, on: readonly Route[]) =>
@@ -47,45 +49,6 @@ export async function serve(config: Config, log: Log): Promise<void> {
   await Promise.all(surfaces.map(surface => surface.start()))
   opened.rounds.start()
   log.info({ surfaces: surfaces.map(({ name }) => name) }, 'ready')
-}
-
-type Parts = Opened & { readonly draw: Workers['draw']; readonly log: Log }
-
-/** A platform's library is loaded only where that platform is configured. */
-async function surfacesFor(config: Config, parts: Parts): Promise<{ surfaces: Surface[]; routes: Route[] }> {
-  const { memory, noticeboard } = parts
-  const surfaces: Surface[] = []
-  const routes: Route[] = []
-  if (hasDiscord(config)) {
-    const [{ createDiscordSurface }, { createDiscordNoticeboard }] = await Promise.all([
-      import('./discord/surface.ts'),
-      import('./discord/noticeboard.ts'),
-    ])
-    const discord = createDiscordSurface({ config, ...parts, onClosed: end })
-    if (discord) {
-      surfaces.push(discord)
-      routes.push(...discord.routes)
-    }
-    const { DISCORD_API: api, DISCORD_TOKEN: token } = config
-    if (token !== undefined)
-      noticeboard.add('discord', createDiscordNoticeboard({ api, token, questions: memory.questions }))
-  }
-  if (hasMatrix(config)) {
-    const [{ matrixSettings }, { createMatrixSurface }, { createMatrixNoticeboard }] = await Promise.all([
-      import('./matrix/client/settings.ts'),
-      import('./matrix/surface.ts'),
-      import('./matrix/noticeboard.ts'),
-    ])
-    const settings = matrixSettings(config)
-    const folder = join(config.CHARGEHAND_DATA, 'matrix')
-    const { answered } = memory
-    if (settings) {
-      const matrix = createMatrixSurface({ settings, folder, answered, ...parts }, end)
-      surfaces.push(matrix)
-      noticeboard.add('matrix', createMatrixNoticeboard(matrix.session))
-    }
-  }
-  return { surfaces, routes }
 }
 
 /** For good, where no new try would heal it: a process that only seems to live is worse than none. */

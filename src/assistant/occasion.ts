@@ -22,7 +22,8 @@ interface Place {
   readonly direct: boolean
 }
 
-export type SurfaceName = 'room' | 'discord' | 'matrix'
+/** In small letters, as ids begin with it. */
+export type SurfaceName = string
 
 /** What asked. */
 export interface Asked {

@@ -1,12 +1,7 @@
 // What is said in other tongues: one text for each family of dangers, and how much of the question was read.
 
 import type { Danger } from '../charging/situation/dangers.ts'
-import type { Tongue } from '../language/tongues/glossaries.ts'
-import de from './tongues/de.json' with { type: 'json' }
-import es from './tongues/es.json' with { type: 'json' }
-import fr from './tongues/fr.json' with { type: 'json' }
-import it from './tongues/it.json' with { type: 'json' }
-import nl from './tongues/nl.json' with { type: 'json' }
+import { type Tongue, tongues } from '../language/tongues/glossaries.ts'
 
 const families = {
   fire: ['fire'],
@@ -37,11 +32,11 @@ type Family = keyof typeof families | typeof otherwise
 /** `refused`: values speak against it. `partly`: a part was read, which follows. `english`: an example follows. */
 export type TongueText = Family | 'refused' | 'partly' | 'english'
 
-const texts: Readonly<Record<Tongue, Readonly<Record<TongueText, string>>>> = { de, es, fr, it, nl }
+const texts: Readonly<Record<Tongue, { readonly says: Readonly<Record<TongueText, string>> }>> = tongues
 
 export const familyOf = (danger: Danger): Family =>
   (Object.keys(families) as (keyof typeof families)[]).find(name =>
     (families[name] as readonly Danger[]).includes(danger),
   ) ?? otherwise
 
-export const textIn = (tongue: Tongue, text: TongueText): string => texts[tongue][text]
+export const textIn = (tongue: Tongue, text: TongueText): string => texts[tongue].says[text]

@@ -2,8 +2,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
+import { namedIn, discord as onDiscord, matrix as onMatrix } from '../../src/platforms.ts'
 import { type Config, ConfigError, readConfig, redacted } from '../../src/program/config.ts'
-import { hasDiscord, hasMatrix, hasPlatform } from '../../src/program/platforms.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'chargehand-config-'))
 afterAll(() => rmSync(folder, { recursive: true }))
@@ -28,7 +28,7 @@ describe('the configuration', () => {
   it('needs nothing, and names no platform then', () => {
     const config = readConfig({})
     expect(config).toMatchObject({ CHARGEHAND_DATA: 'data', MATRIX_PREFIX: '!charge', MATRIX_INVITES: ['anyone'] })
-    expect(hasPlatform(config)).toBe(false)
+    expect(namedIn(config)).toEqual([])
   })
 
   it.each([
@@ -56,20 +56,20 @@ describe('the configuration', () => {
   })
 
   it('counts an empty variable as absent', () => {
-    expect(hasDiscord(readConfig({ DISCORD_TOKEN: '' }))).toBe(false)
+    expect(onDiscord.isNamed(readConfig({ DISCORD_TOKEN: '' }))).toBe(false)
   })
 
   it('reads a secret from a file, trimmed, and counts an empty file as absent', () => {
     expect(readConfig({ DISCORD_TOKEN_FILE: fileWith(' a-token\n') }).DISCORD_TOKEN).toBe('a-token')
-    expect(hasPlatform(readConfig({ DISCORD_TOKEN_FILE: fileWith('\n') }))).toBe(false)
+    expect(namedIn(readConfig({ DISCORD_TOKEN_FILE: fileWith('\n') }))).toEqual([])
     expect(messageOf({ DISCORD_TOKEN_FILE: join(folder, 'nowhere') })).toContain('DISCORD_TOKEN_FILE')
   })
 
   it('tells the platforms apart', () => {
     const discord = readConfig({ DISCORD_TOKEN: 'a-token' })
     const matrix = readConfig({ MATRIX_HOMESERVER: 'https://matrix.example.org' })
-    expect([hasDiscord(discord), hasMatrix(discord)]).toEqual([true, false])
-    expect([hasDiscord(matrix), hasMatrix(matrix)]).toEqual([false, true])
+    expect(namedIn(discord)).toEqual([onDiscord])
+    expect(namedIn(matrix)).toEqual([onMatrix])
   })
 
   it('shows no secret where it is printed', () => {

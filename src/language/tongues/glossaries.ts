@@ -8,10 +8,11 @@ import it from './words/it.json' with { type: 'json' }
 import nl from './words/nl.json' with { type: 'json' }
 import others from './words/others.json' with { type: 'json' }
 
-const glossaries = { de, es, fr, it, nl } satisfies Readonly<Record<string, Readonly<Record<string, string>>>>
+/** Of each tongue what is said in it, and the words that are read, under what they mean. */
+export const tongues = { de, es, fr, it, nl } as const
 
 /** Tongues that are read in part. */
-export type Tongue = keyof typeof glossaries
+export type Tongue = keyof typeof tongues
 
 export interface Glossary {
   /** Phrases of folded words, each parted by a space, with what they mean in English. */
@@ -28,7 +29,7 @@ const readGlossary = (listed: Readonly<Record<string, string>>): Glossary => {
 }
 
 export const glossaryOf = Object.fromEntries(
-  Object.entries(glossaries).map(([tongue, listed]) => [tongue, readGlossary(listed)]),
+  Object.entries(tongues).map(([tongue, { says: _, ...words }]) => [tongue, readGlossary(words)]),
 ) as Readonly<Record<Tongue, Glossary>>
 
 const wordsIn = (phrases: Iterable<string>): ReadonlySet<string> =>
