@@ -3,7 +3,6 @@
 import fc from 'fast-check'
 import type { Charger, CurrentSteps } from '../../src/charging/things/charger.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
-import type { Chemistry } from '../../src/charging/things/chemistry.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Source } from '../../src/charging/things/source.ts'
@@ -16,9 +15,6 @@ const sometimes = <T extends object>(model: { [K in keyof T]: fc.Arbitrary<T[K]>
   fc.record(model, { requiredKeys: [] }) as fc.Arbitrary<Partial<T>>
 
 export const someChemistry = fc.constantFrom(...chemistries)
-
-/** For the limits that the tests write down by themselves, a chemistry each. */
-export const nameOf = ({ name }: Chemistry) => name as 'LiPo' | 'LiHV' | 'Li-ion' | 'LiFe'
 
 export const somePack: fc.Arbitrary<Pack> = fc
   .tuple(

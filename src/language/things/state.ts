@@ -34,11 +34,17 @@ import {
 export type { Level } from '../../charging/things/level.ts'
 
 /** Of a pack all that its state needs. */
-type Series = Pick<Pack, 'series'>
+type Series = Pick<Pack, 'series'> & Partial<Pick<Pack, 'chemistry'>>
 
 /** Volts of a cell below which they cannot be meant: a resting cell is dead there, and no charge ends there. */
-const lowestStart_V = Math.min(...chemistries.map(({ damage_V }) => damage_V.value))
-const lowestGoal_V = Math.min(...chemistries.map(({ restFloor_V }) => restFloor_V.value))
+const lowest =
+  (which: 'damage_V' | 'restFloor_V', usual_V: number) =>
+  (pack: Series | undefined): number =>
+    pack?.chemistry
+      ? Math.min(usual_V, pack.chemistry[which].value)
+      : Math.min(...chemistries.map(chemistry => chemistry[which].value))
+const lowestStart_V = lowest('damage_V', 2)
+const lowestGoal_V = lowest('restFloor_V', 3)
 
 const start: Wanted = { expected: startWanted, example: '3.7V' }
 const goal: Wanted = { expected: goalWanted, example: 'full' }
@@ -76,7 +82,12 @@ export function readTarget(text: string, pack?: Series): Read<Level> {
   throw new Problem({ what: cannotEndEmpty, token: shortened(text), ...goal })
 }
 
-function readLevel(text: string, pack: Series | undefined, wanted: Wanted, lowestCell_V: number): Read<Level> {
+function readLevel(
+  text: string,
+  pack: Series | undefined,
+  wanted: Wanted,
+  lowestCell_V: typeof lowestStart_V,
+): Read<Level> {
   const scan = new Scanner(plainText(text))
   const words = takeLevelWords(scan)
   if (words && scan.done) return levelOf(words, pack, lowestCell_V)
@@ -86,7 +97,7 @@ function readLevel(text: string, pack: Series | undefined, wanted: Wanted, lowes
   throw new Problem({ what, ...quoted(scan.text), ...wanted })
 }
 
-function levelOf(words: LevelWords, pack: Series | undefined, lowestCell_V: number): Read<Level> {
+function levelOf(words: LevelWords, pack: Series | undefined, lowestCell_V: typeof lowestStart_V): Read<Level> {
   if (words.kind === 'soc') return { value: { kind: 'soc', soc: words.soc }, assumed: [] }
   if (words.kind === 'named') {
     const { name, token } = words
@@ -100,7 +111,7 @@ function levelOf(words: LevelWords, pack: Series | undefined, lowestCell_V: numb
   if (words.of === 'cell') return { value: rest(volts, token), assumed: [] }
   if (words.of === 'pack' || volts > highestCell_V) return { value: packVolts(volts, token, pack), assumed: [] }
   const series = pack?.series ?? 1
-  if (series > 1 && volts / series >= lowestCell_V) throw unclear(token)
+  if (series > 1 && volts / series >= lowestCell_V(pack)) throw unclear(token)
   return { value: rest(volts, token), assumed: series > 1 ? [asPerCell(volts)] : [] }
 }
 

@@ -1,30 +1,11 @@
-// The limits of the trade, written down once more by themselves, and what a reply advises held against them.
+// What a reply advises, held against the limits of the trade.
 
 import { expect } from 'vitest'
 import type { Figure, Reply } from '../../../src/assistant/reply.ts'
+import { type Design, designOf } from '../design.ts'
 import { type SavedPack, type Scene, strictFloor_V, strictRate_C, strictStorage_V } from './scene.ts'
 
-interface Limits {
-  readonly full_V: number
-  readonly storage_V: number
-  readonly highest_C: number
-  /** A source under load, and at rest. */
-  readonly loadFloor_V: number
-  readonly restFloor_V: number
-}
-
-const limitsOf: Readonly<Record<string, Limits>> = {
-  LiPo: { full_V: 4.2, storage_V: 3.85, highest_C: 2, loadFloor_V: 3.4, restFloor_V: 3.6 },
-  LiHV: { full_V: 4.35, storage_V: 3.85, highest_C: 2, loadFloor_V: 3.4, restFloor_V: 3.6 },
-  'Li-ion': { full_V: 4.2, storage_V: 3.7, highest_C: 1, loadFloor_V: 3, restFloor_V: 3.2 },
-  LiFe: { full_V: 3.6, storage_V: 3.3, highest_C: 2, loadFloor_V: 2.8, restFloor_V: 3 },
-}
-
-const limitsFor = ({ chemistry: { name } }: SavedPack): Limits => {
-  const found = limitsOf[name]
-  if (!found) throw new Error(`no limits are written down for ${name}`)
-  return found
-}
+const limitsFor = ({ chemistry }: SavedPack): Design => designOf(chemistry)
 
 const slack = 1 + 1e-9
 /** Of the long drain of a source: 2C, or a quarter of what its label says for seconds. */

@@ -63,10 +63,13 @@ export const savedPacks: readonly SavedPack[] = chemistries.flatMap((chemistry, 
   ].map((label, size) => ({ ...label, chemistry, name: `${words[size]} ${words[5 + kind]}` })),
 )
 
+const ofEach = (volts: (chemistry: Chemistry) => number): Readonly<Record<string, number>> =>
+  Object.fromEntries(chemistries.map(chemistry => [chemistry.name, Number(volts(chemistry).toFixed(2))]))
+
 /** The volts of storage that the strict club has. */
-export const strictStorage_V: Readonly<Record<string, number>> = { LiPo: 3.8, LiHV: 3.8, 'Li-ion': 3.6, LiFe: 3.2 }
+export const strictStorage_V = ofEach(({ storage_V }) => storage_V.value - 0.05)
 /** The floor of its sources. */
-export const strictFloor_V: Readonly<Record<string, number>> = { LiPo: 3.6, LiHV: 3.6, 'Li-ion': 3.3, LiFe: 3 }
+export const strictFloor_V = ofEach(({ loadFloor_V }) => loadFloor_V.value + 0.2)
 /** The most it charges with, of any pack. */
 export const strictRate_C = 0.5
 

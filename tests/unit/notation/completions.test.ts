@@ -23,7 +23,12 @@ describe('completions', () => {
   })
 
   it('puts packs together from what is typed', () => {
-    expect(completions('pack', '3s 72')).toEqual(['3S 720 LiHV', '3S 720 LiPo', '3S 720 Li-ion', '3S 720 LiFe'])
+    expect(completions('pack', '3s 72').slice(0, 4)).toEqual([
+      '3S 720 LiHV',
+      '3S 720 LiPo',
+      '3S 720 Li-ion',
+      '3S 720 LiFe',
+    ])
     expect(completions('pack', '7S 3333 lih')).toEqual(['7S 3333 LiHV'])
     expect(completions('pack', '2S2P 5200 ')).toContain('2S2P 5200 Li-ion')
     for (const value of completions('pack', '14S ')) expect(() => readPack(value)).not.toThrow()

@@ -130,7 +130,7 @@ describe('chemistry words', () => {
     expect(readChemistry(text).name).toBe(name)
   })
 
-  it.each(['nimh', 'lip', 'lipox', '', 'LiPo LiHV'])('refuses %j and lists the four', text => {
-    expect(problemOf(() => readChemistry(text)).expected).toBe('one of LiPo, LiHV, Li-ion, LiFe')
+  it.each(['nimh', 'lip', 'lipox', '', 'LiPo LiHV'])('refuses %j and lists those there are', text => {
+    expect(problemOf(() => readChemistry(text)).expected).toMatch(/^one of LiPo, LiHV, Li-ion, LiFe/)
   })
 })

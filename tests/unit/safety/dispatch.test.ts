@@ -9,10 +9,11 @@ import { writeQuantity } from '../../../src/language/quantities/quantity.ts'
 import { writeCharger } from '../../../src/language/things/charger.ts'
 import { writePack } from '../../../src/language/things/pack.ts'
 import { writeSource } from '../../../src/language/things/source.ts'
-import { nameOf, someCharger, somePack, someRest_V, someSource, someTemperature_C } from '../../support/arbitraries.ts'
+import { someCharger, somePack, someRest_V, someSource, someTemperature_C } from '../../support/arbitraries.ts'
 import { askingOf } from '../../support/ask.ts'
 import { cases, partOf } from '../../support/cases.ts'
 import { commandNamed } from '../../support/commands.ts'
+import { designOf } from '../../support/design.ts'
 
 const deference = deferenceIn(english('.'))
 
@@ -20,9 +21,6 @@ const current = commandNamed('current')
 const time = commandNamed('time')
 const source = commandNamed('source')
 
-const full_V = { LiPo: 4.2, LiHV: 4.35, 'Li-ion': 4.2, LiFe: 3.6 } as const
-const highest_C = { LiPo: 2, LiHV: 2, 'Li-ion': 1, LiFe: 2 } as const
-const damage_V = { LiPo: 2.5, LiHV: 2.5, 'Li-ion': 2.5, LiFe: 2 } as const
 const slack = 1 + 1e-9
 
 const { ask, faults } = await askingOf([current, time, source])
@@ -72,15 +70,15 @@ describe('every reply to a question about charging', () => {
         for (const { value, low = value, high = value } of reply.figures) {
           expect([value, low, high].every(Number.isFinite)).toBe(true)
         }
-        if (from_V < damage_V[nameOf(pack.chemistry)] || temperature_C < 0 || temperature_C > 45) {
+        if (from_V < designOf(pack.chemistry).damage_V || temperature_C < 0 || temperature_C > 45) {
           expect(reply.verdict).toBe('do not charge')
         }
         if (reply.verdict === 'do not charge') return
         const set_A = figure(reply, 'setCurrent') ?? Number.NaN
-        const { chemistry, capacity_Ah, labelRate_C = highest_C[nameOf(chemistry)] } = pack
-        const limit_C = reply.command === 'time' ? labelRate_C : Math.min(labelRate_C, highest_C[nameOf(chemistry)])
+        const { chemistry, capacity_Ah, labelRate_C = designOf(chemistry).highest_C } = pack
+        const limit_C = reply.command === 'time' ? labelRate_C : Math.min(labelRate_C, designOf(chemistry).highest_C)
         expect(set_A).toBeLessThanOrEqual(limit_C * capacity_Ah * slack)
-        expect(figure(reply, 'cutoffPerCell')).toBeLessThanOrEqual(full_V[nameOf(chemistry)] * slack)
+        expect(figure(reply, 'cutoffPerCell')).toBeLessThanOrEqual(designOf(chemistry).full_V * slack)
       }),
       cases(2_000),
     )

@@ -52,8 +52,9 @@ describe('whatever is asked', () => {
       fc.asyncProperty(someCommand, someScene, someStyle, async (command, scene, style) => {
         const usual = await answered(command, scene, usualStyle)
         const other = await answered(command, scene, style)
-        expect(other?.command).toBe(usual?.command)
+        // By the volts the long end of a charge may be later than any reminder.
         if (!usual || !other) return
+        expect(other.command).toBe(usual.command)
         const asked = `${usual.question}\n${other.question}`
         if (isLonger(usual, other)) {
           // Volts tell less of the charge than a percentage does, so the long end of its time is later.

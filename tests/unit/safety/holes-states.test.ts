@@ -4,11 +4,11 @@ import { describe, expect, it } from 'vitest'
 import { chemistries } from '../../../src/charging/things/chemistries.ts'
 import { restingVoltage } from '../../../src/charging/things/curve.ts'
 import { askTold, keys } from '../../support/ask-told.ts'
+import { designOf } from '../../support/design.ts'
 
 const { ask, said } = await askTold()
 
 describe('a board with a cell far too low', () => {
-  const low: Readonly<Record<string, number>> = { LiPo: 2.8, LiHV: 2.8, 'Li-ion': 2.6, LiFe: 2.3 }
   const notations: readonly (readonly [string, (volts: number) => string])[] = [
     ['volts of a cell', volts => `${volts}V per cell`],
     ['millivolts of a cell', volts => `${volts * 1000} mV per cell`],
@@ -21,10 +21,14 @@ describe('a board with a cell far too low', () => {
       volts => `${String(volts).replace(/\d/g, digit => String.fromCharCode(0xff10 + Number(digit)))}V per cell`,
     ],
   ]
-  for (const { name } of chemistries) {
-    it.each(notations)(`is refused for ${name} by %s`, async (_, written) => {
+  for (const chemistry of chemistries) {
+    const { name } = chemistry
+    const low_V = designOf(chemistry).damage_V + 0.1
+    // Bare numbers below 2 are no volts.
+    const ways = notations.filter(([way]) => low_V >= 2 || way !== 'no unit')
+    it.each(ways)(`is refused for ${name} by %s`, async (_, written) => {
       const pack = `3S 850 ${name}`
-      const volts = written(low[name] ?? 0)
+      const volts = written(low_V)
       expect((await ask(`parallel packs: 2x ${pack} at ${volts}`)).verdict).toBe('do not charge')
       expect((await ask(`parallel packs: ${pack} at ${volts}; ${pack} at ${volts}`)).verdict).toBe('do not charge')
       expect((await ask(`parallel packs: ${pack} at ${volts}; 2x ${pack} at storage`)).verdict).toBe('do not charge')

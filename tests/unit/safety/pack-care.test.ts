@@ -13,8 +13,9 @@ import type { HouseLimits } from '../../../src/charging/things/house-limits.ts'
 import type { Level } from '../../../src/charging/things/level.ts'
 import { readingFault } from '../../../src/charging/upkeep/cell-spread.ts'
 import { boardOf, boardTold } from '../../../src/charging/upkeep/parallel.ts'
-import { nameOf, someCharger, someChemistry, someHouse, somePack } from '../../support/arbitraries.ts'
+import { someCharger, someChemistry, someHouse, somePack } from '../../support/arbitraries.ts'
 import { cases, partOf } from '../../support/cases.ts'
+import { designOf } from '../../support/design.ts'
 import { judged } from '../../support/judged.ts'
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
@@ -150,9 +151,9 @@ describe('lending', () => {
         const drawn_W = power_W / lending.efficiency
         const out_A =
           (rest_V - Math.sqrt(rest_V ** 2 - 4 * store.resistance_ohm * drawn_W)) / (2 * store.resistance_ohm)
-        const floor_V = { LiPo: 3.4, LiHV: 3.4, 'Li-ion': 3, LiFe: 2.8 }[nameOf(pack.chemistry)] * pack.series
+        const floor_V = designOf(pack.chemistry).loadFloor_V * pack.series
         expect(rest_V - out_A * store.resistance_ohm).toBeGreaterThanOrEqual(floor_V - 1e-9)
-        const restFloor_V = { LiPo: 3.6, LiHV: 3.6, 'Li-ion': 3.2, LiFe: 3 }[nameOf(pack.chemistry)] * pack.series
+        const restFloor_V = designOf(pack.chemistry).restFloor_V * pack.series
         expect(rest_V).toBeGreaterThanOrEqual(restFloor_V - 1e-9)
       }),
       cases(3000),

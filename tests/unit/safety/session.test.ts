@@ -14,7 +14,6 @@ import { startOf } from '../../../src/charging/things/level.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
 import type { Source } from '../../../src/charging/things/source.ts'
 import {
-  nameOf,
   someCharger,
   someChemistry,
   someHouse,
@@ -23,6 +22,7 @@ import {
   someTemperature_C,
 } from '../../support/arbitraries.ts'
 import { cases, partOf } from '../../support/cases.ts'
+import { designOf } from '../../support/design.ts'
 
 const share = fc.double({ min: 0, max: 1, noNaN: true })
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
@@ -103,14 +103,11 @@ function onPlans(count: number, check: Check): void {
   expect(charging).toBeGreaterThan(partOf(count / 4))
 }
 
-const full_V = { LiPo: 4.2, LiHV: 4.35, 'Li-ion': 4.2, LiFe: 3.6 } as const
-const loadFloor_V = { LiPo: 3.4, LiHV: 3.4, 'Li-ion': 3, LiFe: 2.8 } as const
-
 /** Most power that a source has by its own numbers, in W. */
 function power_W(source: Source): number {
   switch (source.kind) {
     case 'battery':
-      return 2 * source.pack.capacity_Ah * source.pack.series * full_V[nameOf(source.pack.chemistry)]
+      return 2 * source.pack.capacity_Ah * source.pack.series * designOf(source.pack.chemistry).full_V
     case 'vehicle outlet':
       return 0.8 * source.fuse_A * 30
     case 'watts':
@@ -161,7 +158,7 @@ const keepsLimits: Check = ({ charges }, { packs, chargers, around: { house: lim
       limits.maxRate_C?.[pack.chemistry.name] ?? Number.POSITIVE_INFINITY,
     )
     expect(setting.current_A).toBeLessThanOrEqual(rate_C * pack.capacity_Ah * (1 + 1e-9))
-    expect(setting.cutoff.perCell_V).toBeLessThanOrEqual(full_V[nameOf(pack.chemistry)])
+    expect(setting.cutoff.perCell_V).toBeLessThanOrEqual(designOf(pack.chemistry).full_V)
     expect(setting.current_A * setting.cutoffPack_V).toBeLessThanOrEqual(
       (charger.power_W ?? Number.POSITIVE_INFINITY) * (1 + 1e-9),
     )
@@ -222,7 +219,7 @@ describe('a planned session', () => {
         const draws = drawsTogether(onIt, packs, temperature_C)
         const { completed, lowest_V } = drain({ ...store, loadFloor_V: 0, restFloor_V: 0 }, store.soc, draws)
         const floor_V = Math.max(
-          loadFloor_V[nameOf(source.pack.chemistry)],
+          designOf(source.pack.chemistry).loadFloor_V,
           limits.sourceFloorPerCell_V?.[source.pack.chemistry.name] ?? 0,
         )
         expect(completed).toBe(true)

@@ -7,7 +7,6 @@ import type { Told } from '../../../src/charging/situation/situation.ts'
 import type { HouseLimits } from '../../../src/charging/things/house-limits.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
 import {
-  nameOf,
   someCharger,
   someHouse,
   somePack,
@@ -16,16 +15,12 @@ import {
   someTemperature_C,
 } from '../../support/arbitraries.ts'
 import { cases, partOf } from '../../support/cases.ts'
+import { designOf } from '../../support/design.ts'
 import { judged, refusedBy } from '../../support/judged.ts'
 import { someLevel } from '../../support/situations.ts'
 
 /** Rounding errors of binary fractions, no more. */
 const slack = 1 + 1e-9
-
-const full_V = { LiPo: 4.2, LiHV: 4.35, 'Li-ion': 4.2, LiFe: 3.6 } as const
-const highest_C = { LiPo: 2, LiHV: 2, 'Li-ion': 1, LiFe: 2 } as const
-const damage_V = { LiPo: 2.5, LiHV: 2.5, 'Li-ion': 2.5, LiFe: 2 } as const
-const loadFloor_V = { LiPo: 3.4, LiHV: 3.4, 'Li-ion': 3, LiFe: 2.8 } as const
 
 type Request = Told & { readonly pack: Pack; readonly house: HouseLimits }
 
@@ -71,7 +66,7 @@ function sourcePower_W({ source, charger, house }: Request): number {
   switch (source.kind) {
     case 'battery': {
       const { chemistry, series, capacity_Ah } = source.pack
-      const perCell_V = Math.max(loadFloor_V[nameOf(chemistry)], house.sourceFloorPerCell_V?.[chemistry.name] ?? 0)
+      const perCell_V = Math.max(designOf(chemistry).loadFloor_V, house.sourceFloorPerCell_V?.[chemistry.name] ?? 0)
       return 2 * capacity_Ah * Math.max(perCell_V * series, min_V)
     }
     case 'vehicle outlet':
@@ -93,7 +88,7 @@ describe('an advised current', () => {
       const house_C = house.maxRate_C?.[chemistry.name] ?? Number.POSITIVE_INFINITY
       expect(current_A).toBeGreaterThan(0)
       expect(current_A).toBeLessThanOrEqual(
-        Math.min(labelRate_C, highest_C[nameOf(chemistry)], house_C) * capacity_Ah * slack,
+        Math.min(labelRate_C, designOf(chemistry).highest_C, house_C) * capacity_Ah * slack,
       )
     })
   })
@@ -140,8 +135,8 @@ describe('an advised cutoff', () => {
   it('is never above full, nor above the gentle full of a house that wants it', () => {
     onEverySetting(({ cutoff, cutoffPack_V }, { pack, house }) => {
       const gentle = house.gentleLiIon && pack.chemistry.name === 'Li-ion'
-      expect(cutoff.perCell_V).toBeLessThanOrEqual((gentle ? 4.1 : full_V[nameOf(pack.chemistry)]) * slack)
-      expect(cutoffPack_V).toBeLessThanOrEqual(full_V[nameOf(pack.chemistry)] * pack.series * slack)
+      expect(cutoff.perCell_V).toBeLessThanOrEqual((gentle ? 4.1 : designOf(pack.chemistry).full_V) * slack)
+      expect(cutoffPack_V).toBeLessThanOrEqual(designOf(pack.chemistry).full_V * pack.series * slack)
     })
   })
 
@@ -160,7 +155,7 @@ describe('a charge is refused', () => {
   it('below the damage threshold, always', () => {
     fc.assert(
       fc.property(someRequest, fc.double({ min: 0, max: 0.999999, noNaN: true }), (request, share) => {
-        const perCell_V = damage_V[nameOf(request.pack.chemistry)] * share
+        const perCell_V = designOf(request.pack.chemistry).damage_V * share
         expect(refusedFor({ ...request, from: { kind: 'rest', perCell_V } })).toContain('deadCell')
       }),
       cases(10_000),
@@ -183,7 +178,7 @@ describe('a charge is refused', () => {
   it('to more than full, always', () => {
     fc.assert(
       fc.property(someRequest, fc.double({ min: 0.001, max: 3, noNaN: true }), (request, above_V) => {
-        const perCell_V = full_V[nameOf(request.pack.chemistry)] + above_V
+        const perCell_V = designOf(request.pack.chemistry).full_V + above_V
         expect(refusedFor({ ...request, to: { kind: 'rest', perCell_V } })).not.toEqual([])
       }),
       cases(10_000),

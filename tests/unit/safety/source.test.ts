@@ -10,8 +10,9 @@ import { type HouseLimits, noHouseLimits } from '../../../src/charging/things/ho
 import type { State } from '../../../src/charging/things/level.ts'
 import type { Pack } from '../../../src/charging/things/pack.ts'
 import type { Source } from '../../../src/charging/things/source.ts'
-import { nameOf, someBattery, someChemistry, someHouse, someSource } from '../../support/arbitraries.ts'
+import { someBattery, someChemistry, someHouse, someSource } from '../../support/arbitraries.ts'
 import { cases, partOf } from '../../support/cases.ts'
+import { designOf } from '../../support/design.ts'
 import { judged } from '../../support/judged.ts'
 
 interface PlanRequest {
@@ -29,8 +30,6 @@ function planOf({ limits, count, ...told }: PlanRequest): SourcePlan | undefined
   return permit && planSource(permit, count)
 }
 
-const restFloor_V = { LiPo: 3.6, LiHV: 3.6, 'Li-ion': 3.2, LiFe: 3 } as const
-const loadFloor_V = { LiPo: 3.4, LiHV: 3.4, 'Li-ion': 3, LiFe: 2.8 } as const
 const share = fc.double({ min: 0, max: 1, noNaN: true })
 /** A source that somebody would use. */
 const charged = fc.double({ min: 0.4, max: 1, noNaN: true })
@@ -115,12 +114,12 @@ describe('drain', () => {
         if (source.kind !== 'battery') return
         const store = batteryStore(source.pack, house, soc)
         const perCell_V = Math.max(
-          loadFloor_V[nameOf(source.pack.chemistry)],
+          designOf(source.pack.chemistry).loadFloor_V,
           house.sourceFloorPerCell_V?.[source.pack.chemistry.name] ?? 0,
         )
         expect(store.loadFloor_V).toBeCloseTo(perCell_V * source.pack.series, 9)
         expect(store.restFloor_V).toBeGreaterThanOrEqual(
-          restFloor_V[nameOf(source.pack.chemistry)] * source.pack.series - 1e-9,
+          designOf(source.pack.chemistry).restFloor_V * source.pack.series - 1e-9,
         )
         check(store, soc, draws)
       }),
@@ -172,7 +171,7 @@ describe('planSource', () => {
     onEveryPlan(someBattery, 150, (plan, { pack, source, limits = noHouseLimits, sourceSoc = 1 }) => {
       if (source.kind !== 'battery') return
       const { series, chemistry } = source.pack
-      const perCell_V = Math.max(loadFloor_V[nameOf(chemistry)], limits.sourceFloorPerCell_V?.[chemistry.name] ?? 0)
+      const perCell_V = Math.max(designOf(chemistry).loadFloor_V, limits.sourceFloorPerCell_V?.[chemistry.name] ?? 0)
       const lowest_V = lowestBySeconds_V(plan, pack, batteryStore(source.pack, limits, sourceSoc))
       expect(lowest_V / series).toBeGreaterThanOrEqual(perCell_V - fiveMillivolts_V)
     })
