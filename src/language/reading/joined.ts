@@ -60,7 +60,17 @@ const aLittle = 0.05
 const fullness = (level: Pick<Candidate, 'text'> | undefined): number =>
   (level && attempt(() => socOf(startOf(readAnyState(level.text).value, lipo, {}), lipo))) ?? Number.NaN
 
+/** Said with no question, and nothing that is wanted. */
+const standsThere =
+  /^(?!.*\b(?:what|how|when|should|can|stor(?:e|age|ing)|keep)\b).*\b(?:stands|sits|rests) at [\d.,]+ ?v?(?: (?:a|per|each) cell)?\W*$/i
+
 const signs: readonly Sign[] = [
+  // "My 5S 1000 stands at 3.7 a cell": what that is.
+  {
+    meant: command => takes(command, 'at', 'back'),
+    from: command => takes(command, 'pack', 'discharge'),
+    holds: ({ text }) => standsThere.test(text),
+  },
   // How packs hang together decides what they get: places on a board, or ports.
   {
     meant: command => takes(command, 'packs', 'places'),
