@@ -92,8 +92,8 @@ describe('import rules', () => {
     expect(offences('', (to, from) => to.endsWith('.ts') && layerOf(to) > layerOf(from))).toEqual([])
   })
 
-  it('what runs imports no test, no trainer and no writer of pages', () => {
-    expect(offences('', to => /^(?:tests|training|docs)\//.test(to))).toEqual([])
+  it('what runs imports no test, no trainer and no writer of pages or of commands', () => {
+    expect(offences('', to => /^(?:tests|training|docs|scaffold)\//.test(to))).toEqual([])
   })
 
   it('the charging core imports only itself', () => {
