@@ -12,11 +12,13 @@ import { conceptNumbers, lexicon, ready } from './reader.ts'
 import { figuresIn } from './relations/figures.ts'
 import { asksInGeneral } from './relations/general.ts'
 import { relations } from './relations/index.ts'
+import { isLabelled } from './relations/label.ts'
 import { type Told, toldOf } from './relations/relation.ts'
 import { isSameCount, isSameType } from './relations/setting.ts'
 import { isInFlight, isRatedFuse, isUsualRate, isWithinLabel } from './relations/speed.ts'
 import { valuesOf } from './relations/values.ts'
-import { healthyVolts, isAlike, isMild } from './relations/volts.ts'
+import { healthyVolts, isAlike } from './relations/volts.ts'
+import { isMild, isWarm } from './relations/warmth.ts'
 
 export interface ToldDanger {
   readonly danger: Danger
@@ -139,6 +141,8 @@ const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
   bypass: isRatedFuse,
   boardMixed: isAlike,
   hotPack: isMild,
+  coldPack: isWarm,
+  unknownPack: isLabelled,
   badLead: isInFlight,
   seriesCharge: isInFlight,
 }

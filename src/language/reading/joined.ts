@@ -64,6 +64,16 @@ const fullness = (level: Pick<Candidate, 'text'> | undefined): number =>
 const standsThere =
   /^(?!.*\b(?:what|how|when|should|can|stor(?:e|age|ing)|keep)\b).*\b(?:stands|sits|rests) at [\d.,]+ ?v?(?: (?:a|per|each) cell)?\W*$/i
 
+/** Cells told one by one, and not where one charge begins and ends. */
+function areApart(values: readonly Candidate[]): boolean {
+  const states = values.filter(({ kind, text, cue }) => kind === 'state' && /per cell$/.test(text) && cue !== 'to')
+  const rows = values.filter(({ kind }) => kind === 'cellVolts')
+  const cells_V = [...states, ...rows].flatMap(({ text }) => text.match(/\d+(?:\.\d+)?/g)?.map(Number) ?? [])
+  return Math.max(...cells_V) - Math.min(...cells_V) > spread_V
+}
+/** Cells that lie further apart are charged by nobody who has not asked why: common practice. */
+const spread_V = 0.1
+
 const signs: readonly Sign[] = [
   // "My 5S 1000 stands at 3.7 a cell": what that is.
   {
@@ -132,6 +142,8 @@ const signs: readonly Sign[] = [
       !ofCharge.test(text),
     isNoWords: true,
   },
+  // "One cell 3.70, the other 3.20, what current": that they lie apart is what matters.
+  { meant: command => takes(command, 'chemistry', 'volts'), from: isOfOne, holds: ({ values }) => areApart(values) },
   // "What cutoff for a LiFe 2S": of cells alone no charge can be worked out.
   {
     meant: command => takes(command, 'cutoffs'),

@@ -1,6 +1,7 @@
 // Where a pack stands or is to go: "3.7 a cell", "12.6v" of a 3S, "30%", "half full", "just landed", "storage".
 
 import { highestCell_V } from '../../things/level-words.ts'
+import { mostSeries } from '../../things/pack-parts.ts'
 import { measured } from '../packs/draft.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { phraseSet, wordSet } from '../sentence/tokens.ts'
@@ -76,7 +77,7 @@ function levelsOf(sentence: Sentence, volts: Volts, series: readonly number[], m
     return [state(`${decimal}V per cell`, cell, 0.95), state(`${decimal}V per cell`, after, 0.6), voltage(0.3)]
   }
   if (value <= highestCell_V && decimal.includes('.') && tellsOfCell(sentence, first)) {
-    return [state(`${decimal}V per cell`, after, 0.85), voltage(0.3)]
+    return [state(`${decimal}V per cell`, after, 0.9), voltage(0.3)]
   }
   const pack = unit || decimal.includes('.') ? sentence.phraseEnd(after, ofPack) : undefined
   if (pack !== undefined) {
@@ -101,11 +102,41 @@ function levelsOf(sentence: Sentence, volts: Volts, series: readonly number[], m
   return [state(`${decimal}V pack`, after, likely * doubt), voltage((unit ? 0.5 : bare) + reading)]
 }
 
-/** "Cell 3 reads 2.4", "one cell is at 3.1". */
+/** "Cell 3 reads 2.4", "one cell 3.1 and the other only 1.9": which of the cells is said right before. */
 function tellsOfCell(sentence: Sentence, first: number): boolean {
-  if (!standing.has(sentence.word(first - 1)) && sentence.word(first - 1) !== 'is') return false
-  return [2, 3, 4].some(back => /^cells?$/.test(sentence.word(first - back)))
+  if (aims.has(sentence.word(first - 1)) && sentence.word(first - 2) !== 'down') return false
+  for (let at = first - 1; at >= Math.max(0, first - mostToWhich); at -= 1) {
+    const word = sentence.word(at)
+    if (cellWords.has(word)) return !(word === 'cell' && (sentence.numerals[at - 1]?.value ?? 1) > 1)
+    if (whichOne.has(word) || isNumber(sentence, at)) return isAmongCells(sentence, at)
+    if (!beforeReading.has(word)) return false
+  }
+  return false
 }
+const mostToWhich = 6
+const aims = wordSet('to until till for')
+const cellWords = wordSet('cell cells zelle zellen')
+const whichOne = wordSet(
+  'other others one ones first second third fourth fifth sixth last rest middle weak weakest lowest',
+)
+const beforeReading = wordSet(
+  'is at are was reads read reading shows says sits rests stays on only just now still even down to barely the a an : = - , all both has',
+)
+/** "Cell 1 3.81, two 3.80, number 3 3.79". */
+const isNumber = (sentence: Sentence, at: number): boolean => {
+  const { value = 0 } = sentence.numerals[at] ?? {}
+  return Number.isInteger(value) && value > 0 && value <= mostSeries
+}
+
+/** Cells are spoken of before it, and nothing else that there may be one of. */
+function isAmongCells(sentence: Sentence, at: number): boolean {
+  for (let back = at - 1; back >= 0; back -= 1) {
+    if (cellWords.has(sentence.word(back))) return true
+    if (otherOnes.test(sentence.word(back)) || /^[.?!;]$/.test(sentence.word(back))) return false
+  }
+  return false
+}
+const otherOnes = /^(?:packs?|lipos?|lihvs?|batter(?:y|ies)|chargers?|akkus?)$/
 
 /** How surely volts above those of one cell are where a pack stands: 12V sharp are a supply's, 12.4V most often a pack's. */
 function packScore(sentence: Sentence, { decimal, unit }: Volts, fits: boolean, cued: boolean): number {

@@ -1,17 +1,20 @@
 // All relations between told values.
 
+import { deadCell } from './dead-cell.ts'
 import type { Relation } from './relation.ts'
 import { wrongCharger, wrongCount, wrongMode } from './setting.ts'
-import { overfull, tooFast, tooHigh } from './speed.ts'
+import { overfull, tooFast, tooHigh, tooSoon } from './speed.ts'
 import { boardMixed, tooLow } from './volts.ts'
 
 export const relations: readonly Relation[] = [
   tooLow,
+  deadCell,
   overfull,
   tooHigh,
   wrongCharger,
   wrongMode,
   wrongCount,
   tooFast,
+  tooSoon,
   boardMixed,
 ]

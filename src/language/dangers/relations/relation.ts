@@ -49,3 +49,6 @@ export function before({ marked, is }: Told, at: number, concept: string, reach:
 /** Whether a clause ends between two words. */
 export const crossesClause = ({ marked }: Told, from: number, to: number): boolean =>
   marked.words.slice(from + 1, to + 1).some(({ cut }) => cut > 0)
+
+/** Whether it was so once. */
+export const wasOnce = (told: Told, at: number): boolean => before(told, at, 'once', 12) !== undefined

@@ -24,6 +24,25 @@ export const tooFast: Relation = told => {
   return { danger: 'tooFast', from: found.from, to: found.to }
 }
 
+/** "Full in ten minutes": sooner than any pack takes it, and no clock that shows what is left. */
+export const tooSoon: Relation = told => {
+  const { words } = told.marked
+  const isWithin = (at: number) => /^(?:in|within|under)$/.test(words[at]?.w ?? '')
+  const soon = told.values.find(
+    ({ kind, value, from }) =>
+      kind === 'minutes' && value < soonest_min && (isWithin(from - 1) || isWithin(from - 2)) && asksFull(told, from),
+  )
+  if (!soon || capacityIn(told.values) === undefined || words.some(({ w }) => remains.test(w))) return undefined
+  return { danger: 'tooFast', from: soon.from, to: soon.to }
+}
+/** At `fastest_C` a pack would need so long, in min. */
+const soonest_min = 60 / fastest_C + 1
+const remains = /^(?:says?|shows?|left|remain\w*|ago|display|countdown)$/
+const becomesFull = /^(?:charg\w*|full|fill\w*|ready|done|topp?\w*|juice\w*)$/
+
+const asksFull = ({ marked: { words } }: Told, from: number): boolean =>
+  words.slice(Math.max(0, from - 9), from).some(({ w }) => becomesFull.test(w))
+
 const meanings = /^(?:mean|means|meaning|difference|between|versus|vs)$/
 
 /** Whether amps are to be set, not what a charger or a supply can give. */

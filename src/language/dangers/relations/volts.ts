@@ -1,6 +1,6 @@
 // Volts that are too low for a cell, too high, or apart on one board.
 
-import { before, crossesClause, type Judged, type Relation, type Told } from './relation.ts'
+import { before, crossesClause, type Judged, type Relation, type Told, wasOnce } from './relation.ts'
 import { chemistryIn, countIn, type Value } from './values.ts'
 
 /** Below these volts per cell a pack counts as run down; nickel and lead are left to the core. */
@@ -17,7 +17,7 @@ export const tooLow: Relation = told => {
   for (const value of told.values) {
     if (value.kind !== 'volts' && value.kind !== 'bare') continue
     const perCell = cellVolts(told, value, count)
-    if (pastAt(told, value) || isApart(told, value)) continue
+    if (wasOnce(told, value.from) || told.has('gone') || isApart(told, value)) continue
     if (perCell === undefined || perCell >= lowest[chemistry] || isSpread(perCell, 0.05)) continue
     return { danger: 'tooLow', from: value.from, to: value.to }
   }
@@ -27,11 +27,6 @@ export const tooLow: Relation = told => {
 /** "0.3 V apart", "they differ by 0.3": between readings, and none itself. */
 const isApart = (told: Told, { value, from, to }: Value): boolean =>
   value < most_V && (told.is(to, 'apart') || before(told, from, 'apart', 6) !== undefined)
-
-/** Whether the sentence of the value says that it was so once, of a pack that is gone. */
-function pastAt(told: Told, { from }: Value): boolean {
-  return before(told, from, 'once', 12) !== undefined || told.has('gone')
-}
 
 /** The volts per cell that a value may stand for where it reads like a reading; undefined where it does not. */
 function cellVolts(told: Told, value: Value, count: number | undefined): number | undefined {
@@ -51,13 +46,18 @@ function cellVolts(told: Told, value: Value, count: number | undefined): number 
   if (isVolts && !read && !told.has('forgot')) return undefined
   if (count !== undefined && count > 1 && value.value >= 5 && value.value < 5 * count && !isRound(value.value))
     return value.value / count
-  const isOut = isVolts || listed || before(told, value.from, 'readsOut', 5) !== undefined
+  const out = before(told, value.from, 'readsOut', 5)
+  const isOut = isVolts || listed || (out !== undefined && !isCountOfCells(told, out))
   if (value.value < 2.8 && !isSpread(value.value, 0.1) && isOut) return value.value
   if (value.value < 5.3 && value.value > 4.4 && count !== undefined && count >= 2 && isVolts) return value.value / count
   if (count === undefined && isVolts && told.has('forgot') && value.value < 5.6 && value.value > 4.3)
     return value.value / 2
   return undefined
 }
+
+/** "3 cell lipo at 1.5" speaks of the pack, and sets amps. */
+const isCountOfCells = ({ marked: { words } }: Told, at: number): boolean =>
+  words[at]?.w === 'cell' && (words[at - 1]?.value ?? 1) > 1
 
 /** So little is how far cells are apart, and no reading; nothing at all is one. */
 const isSpread = (perCell_V: number, least_V: number): boolean => perCell_V !== 0 && perCell_V < least_V
@@ -169,14 +169,4 @@ function kindsApart(told: Told): Judged | undefined {
       return { danger: 'boardMixed', from: all[0].from, to: other.to }
   }
   return undefined
-}
-
-/** The last degree at which cells may be charged, less and less current from 40 °C on: the core judges that. */
-const warmest_C = 45
-const heat = /^(?:too|hot|hotter|burn|boil|roast|scorch|overheat|steam|cant|cannot|hardly|barely)/
-
-/** Whether degrees are told that no cell is hot at, and nothing that one cannot hold. */
-export function isMild({ values, marked: { words } }: Told): boolean {
-  const degrees = values.filter(({ kind }) => kind === 'celsius')
-  return degrees.length > 0 && degrees.every(({ value }) => value <= warmest_C) && !words.some(({ w }) => heat.test(w))
 }

@@ -1,0 +1,24 @@
+// Degrees that are told beside words of heat and cold: they show whether it is so.
+
+import type { Told } from './relation.ts'
+
+/** The last degree at which cells may be charged, less and less current from 40 °C on: the core judges that. */
+const warmest_C = 45
+const heat = /^(?:too|hot|hotter|burn|boil|roast|scorch|overheat|steam|cant|cannot|hardly|barely)/
+
+/** Whether degrees are told that no cell is hot at, and nothing that one cannot hold. */
+export const isMild = (told: Told): boolean => isEvery(told, value => value <= warmest_C) && !says(told, heat)
+
+/** From here on cells take their usual current. */
+const coolest_C = 10
+const cold = /^(?:freez|frozen|frost|ice|icy|snow|below|minus)/
+
+/** Whether degrees are told that no cell is cold at, and nothing that is frozen. */
+export const isWarm = (told: Told): boolean => isEvery(told, value => value >= coolest_C) && !says(told, cold)
+
+function isEvery({ values }: Told, holds: (value_C: number) => boolean): boolean {
+  const degrees = values.filter(({ kind }) => kind === 'celsius')
+  return degrees.length > 0 && degrees.every(({ value }) => holds(value))
+}
+
+const says = ({ marked: { words } }: Told, what: RegExp): boolean => words.some(({ w }) => what.test(w))
