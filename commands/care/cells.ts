@@ -30,7 +30,8 @@ export const cells = command({
   shelf: 'care cells',
   takes,
   // Volts of cells one by one are judged, whatever is asked of them.
-  alone: ({ volts }, instead) => volts !== undefined && ['handbook', 'current', 'time', 'percent'].includes(instead),
+  alone: ({ volts }, instead) =>
+    volts !== undefined && ['handbook', 'current', 'time', 'percent', 'storage'].includes(instead),
   examples: [
     'cells pack: 4S 1500 LiPo volts: 3.82 3.83 3.79 3.83 balance: 0.2A',
     'cells pack: 3S 720 LiHV volts: 4.35 4.34 4.31 when: full',

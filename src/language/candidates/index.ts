@@ -55,7 +55,7 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
   const start = sentence.tokens[first]?.start ?? 0
   const end = sentence.tokens[after - 1]?.end ?? start
   const typed = sentence.text.slice(start, end)
-  const next = sentence.word(kind === 'count' ? behindHow(sentence, after) : after) || undefined
+  const next = (kind === 'count' ? countedAt(sentence, after) : sentence.word(after)) || undefined
   const cue = (kind === 'clock' ? roleOf(sentence, first) : undefined) ?? cueBefore(sentence, first)
   const found: Candidate = { kind, text, start, end, typed, score: Math.round(score * 1000) / 1000, cue, next, pack }
   if (kind === 'current') return { ...found, each: isOfEach(sentence, first, after) }
@@ -66,6 +66,12 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
   if (!levelKinds.has(kind)) return found
   return { ...found, holders: holdersBefore(sentence, first), device: deviceOfReading(sentence, first, after) }
 }
+
+/** "Six of us" are people. */
+const countedAt = (sentence: Sentence, after: number): string =>
+  sentence.word(after) === 'of' && sentence.word(after + 1) === 'us'
+    ? 'people'
+    : sentence.word(behindHow(sentence, after))
 
 /** "Two small old chargers": what is counted, whatever it is like. */
 function behindHow(sentence: Sentence, after: number): number {

@@ -12,7 +12,7 @@ import { conceptNumbers, lexicon, ready } from './reader.ts'
 import { figuresIn } from './relations/figures.ts'
 import { asksInGeneral } from './relations/general.ts'
 import { relations } from './relations/index.ts'
-import { isLabelled } from './relations/label.ts'
+import { isLabelled, isRoundCell } from './relations/label.ts'
 import { type Told, toldOf } from './relations/relation.ts'
 import { isSameCount, isSameType } from './relations/setting.ts'
 import { isInFlight, isRatedFuse, isUsualRate, isWithinLabel } from './relations/speed.ts'
@@ -133,6 +133,7 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
 
 /** Dangers that the values told show not to be there, whatever the words sound like. */
 const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
+  swollen: isRoundCell,
   wrongCount: isSameCount,
   wrongMode: isSameType,
   tooLow: healthyVolts,
@@ -151,10 +152,10 @@ const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
 const isLifted = ({ tells, hints, denied, excused }: Evidence): boolean =>
   tells.length === 0 && (excused || (denied > 0 && hints.length === 0))
 
-/** How likely any danger is that is not out of the question. */
+/** How likely any danger is that is not out of the question: what looked like another one is little reason to see one. */
 function withoutThose({ any, shares }: Opinion, isOut: (danger: Danger) => boolean): number {
   const out = judged.reduce((sum, danger, n) => sum + (isOut(danger) ? (shares[n] ?? 0) : 0), 0)
-  return (any * (1 - out)) / (1 - any * out)
+  return (any * (1 - out) ** 2) / (1 - any * out)
 }
 
 /** Who cannot tell which danger it is has little to say for there being any. Fitted on people left out of the training. */

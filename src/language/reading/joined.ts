@@ -131,6 +131,16 @@ const signs: readonly Sign[] = [
       return from > goal + aLittle && Math.abs(goal - fullness({ text: name })) <= aLittle
     },
   },
+  // "From storage at 1 A, how long": who comes from there charges.
+  {
+    meant: command => takes(command, 'pack', 'within'),
+    from: command => takes(command, 'pack', 'discharge'),
+    holds: ({ text, values, pack }) =>
+      pack !== undefined &&
+      /\bhow long\b|\bwhen\b|\bminutes\b/i.test(text) &&
+      values.some(({ kind, text, cue }) => kind === 'state' && text === 'storage' && cue === 'from') &&
+      values.filter(({ kind }) => kind === 'state').length === 1,
+  },
   // "Is a 3S 5000 allowed on the plane": packs are taken along, and not charged.
   {
     meant: ({ options }) => options.length === 1 && options[0]?.kind === 'packs',

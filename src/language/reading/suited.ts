@@ -3,6 +3,7 @@
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { highestCell_V } from '../things/level-words.ts'
+import { people } from './slots.ts'
 import { withChargers } from './told/charger-told.ts'
 import { toldBy } from './told/told-pack.ts'
 
@@ -34,7 +35,9 @@ const rows: readonly (readonly [
   [of => !of.options.some(({ name }) => name === 'instead'), withoutReplaced],
   [() => true, besides('rate', /^discharge$/)],
   [() => true, ofOneCar],
+  [() => true, besideReadings],
   [() => true, grown],
+  [() => true, ofEachPerson],
   [() => true, parted],
   [of => takes(of, 'cell volts'), withReadings],
   [of => takes(of, 'from') && !takes(of, 'voltage'), standing],
@@ -176,6 +179,32 @@ function standing(values: Values): Values {
 }
 /** A cell that is not all but dead, nor volts that are a supply's. */
 const mayStand = (perCell_V: number): boolean => perCell_V > 1.5 && perCell_V < 5
+
+/** "Six pilots bring two 4S 1500 each": twelve packs. */
+function ofEachPerson(values: Values): Values {
+  const who = values.find(({ kind, next = '' }) => kind === 'count' && people.test(next))
+  const of = values.find(
+    ({ pack, typed, next, start }) => pack && start > (who?.end ?? 0) && /\beach\b/i.test(`${typed} ${next}`),
+  )
+  const packs = values.findLast(({ kind, start }) => kind === 'count' && of !== undefined && start < of.start)
+  if (!who || !of || !packs || packs === who) return values
+  const count = Number(packs.text) * Number(who.text)
+  const counted = { ...of, pack: of.pack?.count === undefined ? of.pack : { ...of.pack, count } }
+  const all = { ...packs, text: String(count) }
+  const instead = new Map([
+    [who, []],
+    [packs, [all]],
+    [of, [counted]],
+  ])
+  return values.flatMap(value => instead.get(value) ?? [value])
+}
+
+/** "One cell 4.05, the other 4.20, on my 2S": the cell is one of those read, and no pack. */
+function besideReadings(values: Values): Values {
+  const isRead = values.some(({ kind }) => kind === 'cellVolts')
+  const isOneCell = ({ pack, typed }: Candidate) => pack?.series === 1 && /^one\b/i.test(typed) && !pack.capacity_Ah
+  return isRead ? values.filter(value => !isOneCell(value)) : values
+}
 
 /** As low as these only where a cell is spoken of. */
 const ofCell = /^(?:[2-4]\.\d+(?=V(?: per cell)?$)|[01]\.\d+(?=V per cell$))/

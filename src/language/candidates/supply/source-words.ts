@@ -41,7 +41,7 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
       [
         'leisure',
         0.7,
-        'leisure battery, leisure batt, leasure battery, leisure, deep cycle, deep - cycle, deep cycle battery, camping battery, inverter battery, caravan battery, batterie auxiliaire',
+        'leisure battery, house battery, house bank, battery bank, service battery, domestic battery, leisure batt, leasure battery, leisure, deep cycle, deep - cycle, deep cycle battery, camping battery, inverter battery, caravan battery, batterie auxiliaire',
       ],
       ['bank', 0.8, 'power bank, powerbank, power - bank, powerbanks, usb bank'],
       ['bank', 0.5, 'bank'],

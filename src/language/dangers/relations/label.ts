@@ -12,3 +12,13 @@ export const isLabelled = ({ values, marked: { words } }: Told): boolean =>
   countIn(values) !== undefined &&
   capacityIn(values) !== undefined &&
   !words.some(({ w }) => strange.test(w))
+
+/** "They are round Li-ion cells": what they are like, and nothing that swells. */
+export function isRoundCell({ marked: { words }, values, has }: Told): boolean {
+  const isKind = (at: number) => values.some(({ kind, from }) => kind === 'chemistry' && from === at)
+  const isRound = words.some(
+    ({ w }, at) =>
+      w === 'round' && (isKind(at + 1) || isKind(at - 3) || /^(?:cells?|ones?)$/.test(words[at + 1]?.w ?? '')),
+  )
+  return isRound && !has('swell')
+}

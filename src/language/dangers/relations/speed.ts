@@ -68,16 +68,16 @@ const isCorrected = (told: Told, { to }: Value): boolean =>
 /** In C: packs are labelled for as much, and the envelope judges whether these are. */
 const usual_C = 5
 
-/** Whether rates are told and none is above the usual ones, nor amps beside them above what they come to. */
+/** Whether rates are told, or amps for the told capacity, and none is above the usual ones. */
 export function isUsualRate({ values }: Told): boolean {
+  const capacity_Ah = (capacityIn(values) ?? 0) / 1000
   const rates = values.flatMap(({ kind, value }) => (kind === 'rate' ? [value] : []))
-  const most_A = (Math.max(...rates) * (capacityIn(values) ?? 0)) / 1000
-  return (
-    rates.length > 0 &&
-    rates.every(rate_C => rate_C <= usual_C) &&
-    values.every(({ kind, value }) => kind !== 'amps' || value <= most_A)
-  )
+  const most_C = rates.length > 0 ? Math.max(...rates) : plain_C
+  const amps = values.flatMap(({ kind, value }) => (kind === 'amps' ? [value] : []))
+  return rates.length + amps.length > 0 && most_C <= usual_C && amps.every(amps => amps <= most_C * capacity_Ah)
 }
+/** In C: nobody is told off for amps of so many, whatever the words; the envelope judges them. */
+const plain_C = 2
 
 const changing =
   /^(?:replac|swap|chang|bigger|larger|stronger|fatter|foil|silver|bridg|nail|wire|bypass|instead|upgrad|put|was|were)/
