@@ -70,6 +70,13 @@ describe('dangers in words', () => {
   })
 })
 
+describe('a smoke stopper', () => {
+  test('is no smoke, and hides none', () => {
+    expect(toldIn('do I need a smoke stopper every time')).toEqual([])
+    expect(toldIn('the smoke stopper is in and the pack smokes')).toContain('fire')
+  })
+})
+
 describe('the steps of a charger', () => {
   test.each([
     '650 mAh LiHV on steps of 1, 2, 3, 5 A, what current',
