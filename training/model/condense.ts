@@ -7,10 +7,8 @@ import { wordsOf } from '../../src/language/model/words.ts'
 import type { Example } from './examples.ts'
 import type { Learned } from './learner.ts'
 
-/** Weights nearer to 0 than so many of 127 parts of the greatest are left out. */
-const least = 7
-
-export function condensed(learned: Learned, words: Uint32Array, intents: number): Model {
+/** Weights nearer to 0 than `least` of 127 parts of the greatest are left out. */
+export function condensed(learned: Learned, words: Uint32Array, intents: number, least = 7): Model {
   const unit = learned.weights.reduce((most, weight) => Math.max(most, Math.abs(weight)), 0) / 127
   const kept = { features: [] as number[], starts: [0], of: [] as number[], weights: [] as number[] }
   learned.features.forEach((feature, row) => {

@@ -58,7 +58,7 @@ describe('what the handbook has nothing on', () => {
   })
 
   it('is answered by what the nearest entries say, each by its name, without choosing between them', async () => {
-    const reply = await asking.ask('boxes and old packs in the van')
+    const reply = await asking.ask('old packs and leads on a shelf')
     expect(reply.headline).toMatch(/^Which of these do you mean\? ".+": .+/)
   })
 })

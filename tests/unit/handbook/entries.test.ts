@@ -26,7 +26,7 @@ const schema = z.array(
     id: z.string().regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/),
     // On a button and in a list of choices.
     title: z.string().min(5).max(80),
-    questions: z.array(line).min(6).max(50),
+    questions: z.array(line).min(6).max(60),
     answer: z.tuple([line, line]),
     why: line,
     do: line,
@@ -136,8 +136,9 @@ describe('the numbers that entries name', () => {
   })
 
   it('of leads keep every lead within the warmth that it may have', () => {
-    const told = [...textOf(entryNamed('gauge')).matchAll(/AWG (\d+) to (?:about )?(\d+) A/g)]
-    expect(told).toHaveLength(4)
+    const leads = textOf(entryNamed('gauge')) + textOf(entryNamed('gauge-thick'))
+    const told = [...leads.matchAll(/AWG (\d+)(?: \([^)]+\))? (?:to|for) (?:about )?(\d+) A/g)]
+    expect(told).toHaveLength(7)
     for (const [, gauge, amps] of told)
       expect(wireRise_K(Number(gauge), Number(amps), 20)).toBeLessThan(mostRise_K.value)
   })
