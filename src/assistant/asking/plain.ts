@@ -191,8 +191,8 @@ async function ofPart(said: Said): Promise<Reply> {
   const stored = await storedFor(missing, command, question.options, text, answers, context)
   // Which of none is no question: that there are none is the answer.
   if (answers.length === 0 && takesTitle(missing, command)) return answerKnown(around, { ...plain, question: listed })
-  // What somebody wants to know in words is not asked for in figures.
-  const isOfWords = pack === undefined && about !== undefined
+  // What somebody wants to know in words is not asked for in figures, nor is what the handbook surely has.
+  const isOfWords = about !== undefined && (pack === undefined || askedOf(about).sureness > 1)
   if (isOfWords && !(command.changes && (stored ?? question.options.question))) return inHandbook(said)
   const choices = stored ?? choicesFor(meant, command)
   const { doubts } = apart(question.told ?? [])

@@ -202,6 +202,7 @@ describe('what is not a question about a setting', () => {
     ['my lipo came new from the shop and only half full, ok?', 'A new pack is half full'],
     ['dual charger, what is that', 'Chargers with two or more outputs'],
     ['sag, what is it', 'Voltage sag'],
+    ['two 12 V supplies in series to get 24 V, may I do that?', 'Two supplies in series'],
   ])('goes to the handbook where that surely knows it, whatever else it sounds like: %j', async (text, title) => {
     expect((await asking.ask(text)).readAs).toBe(`"${title}"`)
   })
