@@ -19,7 +19,6 @@ import {
 /** A rule for cells as asked for; `null` lifts it, undefined leaves it. */
 interface LimitAsked {
   readonly rule: ChemistryRule
-  /** The option that it was asked with. */
   readonly option: string
   readonly value: number | null | undefined
 }

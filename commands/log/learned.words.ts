@@ -29,7 +29,6 @@ export function oddWords(name: string, charges: readonly NotedCharge[], { odd }:
 export const retireWords = (name: string, { say, own }: Locale): Text =>
   say`the log of ${own(name)} says to retire it: ${own(`"log show name: ${name}"`)} tells why`
 
-/** Of the option `log`. */
 export const logWords = ({ say }: Locale): { readonly log: OptionWords } => ({
   log: { about: say`saved packs whose noted charges are gone by`, as: text => say`by the log of ${text}` },
 })

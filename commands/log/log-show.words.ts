@@ -83,7 +83,6 @@ function fadeWords({ at, earliest, latest }: Fade, locale: Locale): Text {
     : say`${about} (${month(earliest)}, or years later).`
 }
 
-/** The last charges, with what each told. */
 const lastLines = (charges: readonly NotedCharge[], { readings }: PackLog, locale: Locale): readonly Text[] => {
   const { say, show } = locale
   const first = Math.max(0, charges.length - mostLines)

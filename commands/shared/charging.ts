@@ -41,7 +41,6 @@ interface AskedOfCharge {
   readonly temperature?: number | undefined
 }
 
-/** The situation of charging a pack as it was asked. */
 export const chargeTold = (asked: AskedOfCharge): Told & { readonly pack: Pack } => ({
   act: 'charge',
   pack: asked.pack,

@@ -1,7 +1,7 @@
 // How many packs a source charges, what is left of it, and where to stop; or how large one must be for so many.
 
 import { command, optional } from '../../src/assistant/command.ts'
-import { figure, type Quantified } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import { planSource, type SourcePlan } from '../../src/charging/sources/source-plan.ts'
 import { type SourceSize, sizeFor } from '../../src/charging/sources/source-size.ts'
@@ -52,8 +52,7 @@ export const source = command({
     carried: result.kind === 'plan' ? result.most : undefined,
     wanted: result.kind === 'plan' ? result.count : undefined,
   }),
-  figures: (result): readonly (Quantified<SourceFigure> | undefined)[] =>
-    result.kind === 'plan' ? planFigures(result) : sizeFigures(result),
+  figures: result => (result.kind === 'plan' ? planFigures(result) : sizeFigures(result)),
 })
 
 export interface Counted extends SourcePlan {
@@ -76,30 +75,6 @@ function within(time_s: number, { most = Number.POSITIVE_INFINITY, each, perHour
   const fed = perHour === undefined ? charged : Math.floor((perHour * time_s) / 3600)
   return Math.min(most, charged, fed)
 }
-
-type SourceFigure =
-  | 'packCount'
-  | 'inTime'
-  | 'perHour'
-  | 'chargeTime'
-  | 'totalTime'
-  | 'stopVoltage'
-  | 'stopPerCell'
-  | 'stopAtRest'
-  | 'sourceEnergyLeft'
-  | 'sourceChargeLeft'
-  | 'sourceEnergyOut'
-  | 'packEnergy'
-  | 'converterLoss'
-  | 'sourceLoss'
-  | 'setCurrent'
-  | 'cutoffPerCell'
-  | 'inputPower'
-  | 'inputCurrent'
-  | 'inputEnergy'
-  | 'station'
-  | 'deepCycle'
-  | 'starter'
 
 /** `packCount` is the most that the source carries; for one that is not drained, the count that was asked for. */
 function planFigures({

@@ -40,7 +40,6 @@ export type AskedSupply = Asked<typeof takes>
 const fullCable_A = 5
 const least_V = 2
 
-/** What hangs on the supply. */
 export function loadOf({ charger, count, draws }: Pick<AskedSupply, 'charger' | 'count' | 'draws'>): Chargers {
   const load = chargersOf(charger, count)
   return draws === undefined ? load : { ...load, flatOut_W: draws * load.count }

@@ -22,7 +22,6 @@ interface Given {
   readonly demand: Demand | undefined
   readonly mostChargers: number | undefined
   readonly usable_Wh: number | undefined
-  /** What is taken of it, in W. */
   readonly taken_W: number | undefined
   /** Where a pack was named. */
   readonly setting: Setting | undefined

@@ -1,7 +1,7 @@
 // What a supply can give this charger, by cell count; or the smallest supply that carries a setting, or a charger flat out.
 
 import { command } from '../../src/assistant/command.ts'
-import { figure, type Quantified } from '../../src/assistant/quantified.ts'
+import { figure } from '../../src/assistant/quantified.ts'
 import { settingFor } from '../../src/charging/setting/setting.ts'
 import { timedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { usable_Wh } from '../../src/charging/simulation/supply-run.ts'
@@ -112,8 +112,7 @@ export const supply = command({
     set_A: result.kind === 'supplied' ? result.setting?.current_A : result.current_A,
     input_A: result.kind === 'supplied' ? (result.setting?.input_A ?? result.feed.current_A) : inputAt_A(result),
   }),
-  figures: (result): readonly (Quantified<SupplyFigure> | undefined)[] =>
-    result.kind === 'supplied' ? suppliedFigures(result) : neededFigures(result),
+  figures: result => (result.kind === 'supplied' ? suppliedFigures(result) : neededFigures(result)),
 })
 
 /** At the supply that is advised: the USB one, or the only one. */
@@ -121,20 +120,6 @@ function inputAt_A({ input_W, usb, benches }: Supplies): number | undefined {
   const voltage_V = usb?.offer.voltage_V ?? (benches.length === 1 ? benches[0]?.voltage_V : undefined)
   return voltage_V && input_W / voltage_V
 }
-
-type SupplyFigure =
-  | 'supplyPower'
-  | 'supplyVoltage'
-  | 'supplyCurrent'
-  | `current${number}S`
-  | 'setCurrent'
-  | 'cutoffPack'
-  | 'inputPower'
-  | 'chargerCount'
-  | 'usable'
-  | 'lasts'
-  | 'usbSupply'
-  | 'supplyCurrent#V'
 
 const suppliedFigures = ({ feed, carried, taken_W, mostChargers, ...held }: ReturnType<typeof supplied>) => [
   figure.power('supplyPower', feed.power_W),

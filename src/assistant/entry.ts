@@ -8,12 +8,12 @@ import { type KeptDanger, markOf } from '../charging/situation/kept.ts'
 import { situationOf, type Told } from '../charging/situation/situation.ts'
 import type { Locale } from '../ground/locale.ts'
 import { present } from '../ground/present.ts'
-import { joined, type Text } from '../ground/text.ts'
+import type { Text } from '../ground/text.ts'
 import type { Asked, Command, Entry, Takes, Unjudged, Words } from './command.ts'
 import type { Context } from './context.ts'
 import { handingOn } from './handed-on.ts'
 import { figureOf } from './quantified.ts'
-import type { Answer, Caution, NonEmpty, Reply } from './reply.ts'
+import { type Answer, type Caution, inLines, type Reply } from './reply.ts'
 import { cautionsOf, leadOf, refusalOf, sourcesOf, underLead } from './verdict.words.ts'
 
 export const entry = <T extends Takes, R extends Unjudged, F extends string>(
@@ -132,12 +132,6 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
     alsoAssumed: assumed.flatMap(({ text, isShown }) => (isShown ? [] : [text])),
   }
 }
-
-/** Said whole, and line by line. */
-const inLines = (lines: readonly Text[]): Pick<Answer, 'headline' | 'lines'> => ({
-  headline: joined(lines),
-  lines: lines as unknown as NonEmpty<Text>,
-})
 
 /** What was judged of the other question stands: a refusal instead of the answer's own, cautions beside its own. */
 function restingOn({ verdict, headline, lines, working, cautions, reasons }: Reply, answer: Answer): Answer {

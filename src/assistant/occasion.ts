@@ -25,7 +25,6 @@ interface Place {
 /** In small letters, as ids begin with it. */
 export type SurfaceName = string
 
-/** What asked. */
 export interface Asked {
   /** Unique across surfaces, and the same whenever the platform tells of it again. */
   readonly id: string

@@ -6,7 +6,7 @@ import type { KeptDanger } from '../charging/situation/kept.ts'
 import type { Chart } from '../charts/chart.ts'
 import type { Locale } from '../ground/locale.ts'
 import type { ProblemDetails } from '../ground/problem.ts'
-import type { Text } from '../ground/text.ts'
+import { joined, type Text } from '../ground/text.ts'
 import type { Understanding } from '../language/reading/meant.ts'
 import { deferenceIn } from './reply.words.ts'
 
@@ -135,6 +135,12 @@ export interface Reply
   /** The question in full notation; asked again it gives this reply again. Absent where there was none to read. */
   readonly question?: string
 }
+
+/** Said whole, and line by line; there is one at least. */
+export const inLines = (lines: readonly Text[]): Pick<Reply, 'headline' | 'lines'> => ({
+  headline: joined(lines),
+  lines: lines as unknown as Reply['lines'],
+})
 
 type Frame = Pick<Reply, 'command' | 'readAs' | 'question' | 'problem' | 'fault'>
 

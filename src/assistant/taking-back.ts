@@ -1,15 +1,7 @@
 // How people take back what a question of theirs has changed.
 
-const byUndo = [
-  'kit save',
-  'kit rename',
-  'kit remove',
-  'house set',
-  'answer save',
-  'answer edit',
-  'answer move',
-  'answer remove',
-]
+const byUndo =
+  'kit save, kit rename, kit remove, house set, answer save, answer edit, answer move, answer remove'.split(', ')
 
 const ways: ReadonlyMap<string, string> = new Map([
   ...byUndo.map(name => [name, 'undo'] as const),

@@ -20,7 +20,6 @@ export interface Due {
 
 export type NewDue = Omit<Due, 'tries'>
 
-/** What waits of one kind. */
 export interface Waiting {
   readonly kind: string
   readonly count: number

@@ -48,7 +48,6 @@ const variables = z.object({
     .optional(),
   MATRIX_PASSWORD: z.string().min(1).optional(),
   MATRIX_ACCESS_TOKEN: z.string().min(1).optional(),
-  /** Encrypts the stored message keys. */
   MATRIX_STORE_KEY: z.string().min(16, 'at least 16 characters').optional(),
   /** Opens what is kept on the server for a device that has lost everything. */
   MATRIX_RECOVERY_KEY: z.string().min(1).optional(),

@@ -32,7 +32,6 @@ export function renderText(reply: Reply, rules: TextRules, taps: readonly Text[]
   ]).join('\n')
 }
 
-/** One layer of it. */
 export function renderLayer(reply: Reply, layer: Layer, rules: TextRules): string {
   const { title, lines, closing } = openLayer(reply, layer)
   return [...listed(title, lines, rules), ...closing.map(line => wrapped(line, rules))].join('\n')

@@ -30,7 +30,6 @@ export const noConversation: Conversation = { talk: noTalk, keep: () => {}, keep
 export interface Around {
   readonly registry: Registry
   readonly context: Context
-  /** The question as it was typed. */
   readonly typed: Text
   /** In which it is asked. */
   readonly language: Language

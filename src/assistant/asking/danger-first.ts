@@ -6,10 +6,10 @@ import { type Danger, dangers, emergencies } from '../../charging/situation/dang
 import { type Around as DangersAround, situationOf } from '../../charging/situation/situation.ts'
 import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
-import { joined, type Text } from '../../ground/text.ts'
+import type { Text } from '../../ground/text.ts'
 import { type DangersIn, dangersIn } from '../../language/dangers/index.ts'
 import type { Understanding } from '../../language/reading/meant.ts'
-import { completeReply, type Reply } from '../reply.ts'
+import { completeReply, inLines, type Reply } from '../reply.ts'
 import { cautionsOf, leadOf, refusalOf, sourcesOf } from '../verdict.words.ts'
 
 /** Smoke, fire or an injury: needs no memory, and is answered before anything else is looked at. */
@@ -43,8 +43,7 @@ export function dangerReply(
     { command: 'handbook', readAs },
     {
       verdict: settled.verdict,
-      headline: joined(lines),
-      lines: lines as unknown as Reply['lines'],
+      ...inLines(lines),
       leads: lines.length,
       working: sourcesOf(settled, locale),
       cautions: cautionsOf(settled, locale),

@@ -5,7 +5,8 @@ import { joined, type Text } from '../../ground/text.ts'
 import { familyOf, type TongueText, textIn } from '../../handbook/tongues.ts'
 import type { ToldDanger } from '../../language/dangers/index.ts'
 import type { Language } from '../../language/tongues/tongue.ts'
-import type { Reply } from '../reply.ts'
+import { withLine } from '../layers/other-lines.ts'
+import { inLines, type Reply } from '../reply.ts'
 import { exampleOf, inEnglish } from './in-tongue.words.ts'
 
 /** The most pressing first. */
@@ -14,7 +15,7 @@ const order = Object.keys(dangers)
 /** `told` are the dangers that the question told. */
 export function inTongue(reply: Reply, language: Language, told: readonly Pick<ToldDanger, 'danger'>[]): Reply {
   if (language === 'en') return reply
-  const { locale, command, verdict, problem, readAs, figures, lines, understood } = reply
+  const { locale, command, verdict, problem, readAs, figures, understood } = reply
   const say = (text: TongueText, behind?: Text): Text =>
     language === 'other' ? inEnglish(text, behind, locale) : joined([locale.own(textIn(language, text)), behind])
   const [danger] = told.map(one => one.danger).toSorted((a, b) => order.indexOf(a) - order.indexOf(b))
@@ -26,20 +27,12 @@ export function inTongue(reply: Reply, language: Language, told: readonly Pick<T
   const pack = understood?.values.find(({ kind }) => kind === 'pack')?.text
   const needsEnglish = () => say('english', exampleOf(pack, locale))
   if (problem) return opened(reply, needsEnglish())
-  return withLines(reply, [
-    ...lines,
-    figures.length > 0 || command === 'handbook' ? say('partly', readAs) : needsEnglish(),
-  ])
+  return withLine(reply, figures.length > 0 || command === 'handbook' ? say('partly', readAs) : needsEnglish())
 }
 
 /** With a line before all others. */
 const opened = (reply: Reply, first: Text): Reply => ({
-  ...withLines(reply, [first, ...reply.lines]),
-  leads: reply.leads + 1,
-})
-
-const withLines = (reply: Reply, lines: readonly Text[]): Reply => ({
   ...reply,
-  headline: joined(lines),
-  lines: lines as unknown as Reply['lines'],
+  ...inLines([first, ...reply.lines]),
+  leads: reply.leads + 1,
 })

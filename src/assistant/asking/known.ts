@@ -6,7 +6,7 @@ import { chemistries } from '../../charging/things/chemistries.ts'
 import type { Locale } from '../../ground/locale.ts'
 import { present } from '../../ground/present.ts'
 import { Problem } from '../../ground/problem.ts'
-import { joined, type Text } from '../../ground/text.ts'
+import type { Text } from '../../ground/text.ts'
 import { ofChanges } from '../../language/frames/theme.ts'
 import { together } from '../../language/frames/told-dangers.ts'
 import { cellsAssumed, chemistryAssumed, toldBefore } from '../../language/reading/told/assumed.words.ts'
@@ -15,7 +15,7 @@ import { faultOfMemory } from '../../memory/memory-error.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import { withNames } from '../kit/kit-names.ts'
 import type { Registry } from '../registry.ts'
-import { completeReply, type Reply } from '../reply.ts'
+import { completeReply, inLines, type Reply } from '../reply.ts'
 import { alternatives } from './alternatives.ts'
 import type { Around, Known } from './around.ts'
 import { tooMuchAtOnce } from './asking.words.ts'
@@ -87,7 +87,7 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
       const said = new Set([...understood.assumed.map(one => one(locale)), ...before, ...rests])
       const led = answer.verdict === 'go with care' ? ofPackAssumed(locale) : noTexts
       const alsoAssumed = new Set([...before, ...also]).difference(led)
-      const lines = (answer.lines ?? [answer.headline]).concat(others) as unknown as Reply['lines']
+      const lines = [...(answer.lines ?? [answer.headline]), ...others]
       const told = toldWith(command, [...dangers, ...doubts, ...standing(stood)], registry)
       const { about } = understood.question.options
       // A greeting, a list or the handbook in between lets what was asked before stand.
@@ -115,8 +115,7 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
         { command, readAs, question: writeQuestion({ ...understood.question, told }) },
         {
           ...answer,
-          headline: joined(lines),
-          lines,
+          ...inLines(lines),
           assumed: [...said],
           alsoAssumed: [...alsoAssumed],
           followUps: [...notesOffered(kept, used, context), ...followUps].map(next => ({

@@ -2,7 +2,7 @@
 
 import { joined } from '../../ground/text.ts'
 import type { Occasion } from '../occasion.ts'
-import type { Reply } from '../reply.ts'
+import { inLines, type Reply } from '../reply.ts'
 import { askedAgo } from './asking.words.ts'
 
 /** Sooner than this it is answered as if just asked. */
@@ -19,8 +19,8 @@ export function saidLate(reply: Reply, occasion: Pick<Occasion, 'asked'>, now: D
   const ago_s = lateness(occasion, now)
   if (ago_s === undefined) return reply
   const [first, ...others] = reply.lines
-  const lines = [joined([first, askedAgo(ago_s, reply.locale)]), ...others] as const
+  const lines = [joined([first, askedAgo(ago_s, reply.locale)]), ...others]
   // One that was composed in time and is delivered late was judged by what was so then.
   const verdict = reply.verdict === 'go' ? 'go with care' : reply.verdict
-  return { ...reply, verdict, headline: joined(lines), lines }
+  return { ...reply, verdict, ...inLines(lines) }
 }

@@ -40,7 +40,6 @@ export interface Heard {
   /** The saved things that were named. */
   readonly used: readonly KitEntry[]
   readonly answers: readonly StandardAnswer[]
-  /** The dangers that are told of packs. */
   readonly told: DangersIn['told']
   /** The text with what they stand for in their place. */
   readonly named: string

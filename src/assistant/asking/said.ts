@@ -35,7 +35,6 @@ export interface Said extends Heard, Remembered {
   /** What was told before and still stands of the pack. */
   readonly stands: Remembered['kept']
   readonly onlyTells: boolean
-  /** What it asks of the answer before it. */
   readonly asksOf: OfAnswer | undefined
   /** How warm the cells are, in notation. */
   readonly temperature: string | undefined

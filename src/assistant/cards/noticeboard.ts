@@ -47,7 +47,6 @@ export interface Noticeboard {
   remove(posted: Posted): Promise<void>
   /** Strikes through what the message says, below a line that says why; nothing can be tapped on it any longer. */
   strike(posted: Posted, why: Text): Promise<Struck | 'gone'>
-  /** To one person alone. */
   direct(person: string, notice: Notice): Promise<'sent' | Missing>
 }
 

@@ -2,9 +2,8 @@
 
 import type { RuleKey } from '../../charging/envelope/judge.ts'
 import { emergencies } from '../../charging/situation/dangers.ts'
-import { joined } from '../../ground/text.ts'
 import type { HouseRules } from '../../memory/memory.ts'
-import type { NonEmpty, Reply } from '../reply.ts'
+import { inLines, type Reply } from '../reply.ts'
 import { callWords, handInWords } from './club-facts.words.ts'
 
 /** Of these the pack is handed in, or may have to be. */
@@ -30,8 +29,7 @@ export function withClubFacts(reply: Reply, rules: HouseRules | undefined): Repl
   if (!rules || reasons.length === 0) return reply
   if (is(emergencies)) {
     const call = callWords(rules, locale)
-    const said = call ? (lines.toSpliced(1, 0, call) as unknown as NonEmpty<typeof call>) : lines
-    return { ...reply, lines: said, headline: joined(said) }
+    return call ? { ...reply, ...inLines(lines.toSpliced(1, 0, call)) } : reply
   }
   const where = is(handedIn) ? handInWords(rules, locale) : undefined
   if (!where) return reply

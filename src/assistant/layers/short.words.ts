@@ -21,7 +21,6 @@ export const step = (number: number, text: Text, { say, own }: Locale): Text => 
 /** Behind the first of a list. */
 export const moreWords = (count: number, { say, show }: Locale): Text => say`… and ${show.number(count, 0)} more`
 
-/** The word that could not be read, and what was expected of it. */
 export const expectedWords = (token: string, expected: Text, { say, own }: Locale): Text =>
   say`At "${own(token)}" I need ${expected}.`
 

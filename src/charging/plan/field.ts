@@ -40,7 +40,6 @@ export interface FieldSession {
 /** In a hurry a charge may go above the recommended current, up to the smallest limit. */
 export type Pace = 'calm' | 'hurried'
 
-/** A charge that is permitted, and what to set for it. */
 export interface SetCharge {
   readonly permit: Permit
   readonly setting: Setting

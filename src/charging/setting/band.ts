@@ -15,7 +15,6 @@ export interface ChargeTimes {
   readonly timeToCutoff_s: Band
   /** Into the pack, in Ah. */
   readonly charge_Ah: Band
-  /** In the pack, in Wh. */
   readonly heat_Wh: Band
   /** Of the cells at their warmest, in °C: of the middle one, and of nine of ten. */
   readonly warmest_C: Band & { readonly middle: number }

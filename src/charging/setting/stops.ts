@@ -15,7 +15,6 @@ const stopTimeShare = practice(1.25, 'a quarter above the longest time')
 /** Timers are set in such steps; rounded up, so that none ends a sound charge. */
 const timerStep_s = 300
 
-/** For a pack that takes `longest_s` at the most. */
 export const chargerStops = ({ capacity_Ah }: Pick<Pack, 'capacity_Ah'>, longest_s: number): ChargerStops => ({
   capacity_Ah: capacity_Ah * stopCapacityShare.value,
   timer_s: Math.ceil((longest_s * stopTimeShare.value) / timerStep_s) * timerStep_s,

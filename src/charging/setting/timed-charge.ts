@@ -21,7 +21,6 @@ interface Details {
   readonly termination_A?: number | undefined
   /** What that goes by; the club's own, else a tenth of the set one when absent. */
   readonly end?: ChargeEnd | undefined
-  /** Measured capacity of the whole pack, in Ah. */
   readonly measuredCapacity_Ah?: number
 }
 

@@ -8,7 +8,6 @@ export interface DischargeRequest {
   /** States of charge, 0 to 1, the start above the end. */
   readonly fromSoc: number
   readonly toSoc: number
-  /** Current set, in A. */
   readonly current_A: number
   /** Most power that the load takes, in W. */
   readonly power_W?: number

@@ -78,7 +78,6 @@ function deliverable_Wh(store: BatteryStore, soc: number, power_W: number): numb
   return drain(store, soc, [{ power_W, duration_s: longest_s }]).delivered_Wh
 }
 
-/** The mean power of draws, in W. */
 function meanOf(draws: readonly Draw[]): number {
   const { energy_Wh, duration_s } = totalsOf(draws)
   return (energy_Wh * 3600) / duration_s

@@ -49,7 +49,6 @@ function classAt(classes: readonly CellClass[], share: number): CellClass {
   return classes.at(-1) as CellClass
 }
 
-/** The middle of traits. */
 export function typicalTraits(traits: readonly Traits[]): Traits {
   const middle = (of: (one: Traits) => number) =>
     Math.exp(traits.reduce((sum, one) => sum + Math.log(of(one)), 0) / traits.length)

@@ -9,7 +9,6 @@ import type { Doubt } from './doubts.ts'
 export interface PackMark {
   readonly series?: number | undefined
   readonly capacity_Ah?: number | undefined
-  /** The name of the chemistry. */
   readonly chemistry?: string | undefined
 }
 

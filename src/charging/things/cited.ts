@@ -6,7 +6,6 @@ const cited =
   (standing: Standing) =>
   <T>(value: T, source: string): Cited<T> => ({ value, standing, source })
 
-/** Common practice of the trade. */
 export const practice = cited('common practice')
 /** Read in the named source. */
 export const published = cited('published')

@@ -14,7 +14,6 @@ export interface HouseLimits {
   readonly coldest_C?: number
   /** Charge cells that have a gentle full voltage (Li-ion) to that. */
   readonly gentleLiIon?: boolean
-  /** Where its chargers end. */
   readonly chargeEnd?: ChargeEnd
 }
 

@@ -21,7 +21,6 @@ export type LeadAcidKind = 'starter' | 'deep-cycle'
 
 export interface VehicleOutlet {
   readonly kind: 'vehicle outlet'
-  /** Rating of the fuse, in A. */
   readonly fuse_A: number
   readonly engine: 'running' | 'off'
   /** Nominal voltage of the outlet, in V; 12 when absent. */

@@ -72,7 +72,6 @@ export function judgeHealth({ pack, cells_ohm, temperature_C = 25, fresh_ohm }: 
   return { age: ageAt(times), cell_ohm, at25C_ohm, at25C_ohmAh, like_ohmAh, times }
 }
 
-/** Of a pack's cells, in ohm. */
 export const meanOf = (cells_ohm: readonly number[]): number =>
   cells_ohm.reduce((sum, ohm) => sum + ohm, 0) / cells_ohm.length
 

@@ -55,7 +55,6 @@ function cellsShown(pack: Pack, note: ChargeNote | undefined): Shown {
   return { cells_V: note.cells_V, when: endsFull(pack, note.to) ? 'full' : 'rest' }
 }
 
-/** Whether the notes tell anything of how the pack is. */
 export function tellsOfPack(pack: Pack, { condition }: PackLog, notes: readonly ChargeNote[]): boolean {
   const last = notes.at(-1)
   return condition !== undefined || (last !== undefined && putBackShare(pack, last) > mostPutBack.value)

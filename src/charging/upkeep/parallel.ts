@@ -12,7 +12,6 @@ import { type State, socOf, startOf } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import { batterySourceRate_C } from '../things/practice.ts'
 
-/** A pack on the board, and where it stands. */
 export interface BoardPack {
   readonly pack: Pack
   readonly from: State

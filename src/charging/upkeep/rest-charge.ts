@@ -25,7 +25,6 @@ export interface RestCharge {
   readonly telling: Telling
 }
 
-/** State of charge of a cell that rests at `perCell_V`, in V. */
 export function chargeAtRest(chemistry: Chemistry, perCell_V: number): RestCharge {
   const [less_V, more_V] = [perCell_V - meterError_V.value, perCell_V + meterError_V.value]
   const { low } = socBandAt(chemistry, less_V)

@@ -25,7 +25,6 @@ export interface StorageMove {
   readonly storage_V: number
   readonly fromSoc: number
   readonly toSoc: number
-  /** In Ah. */
   readonly moved_Ah: number
 }
 

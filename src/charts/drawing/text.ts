@@ -24,22 +24,24 @@ function emOf(character: string): number {
 }
 
 /** As much of `text` as is no wider than `width_px`, with an ellipsis where some is lost; '' where none fits. */
-export function fitted(text: string, width_px: number, size_px: number): string {
-  if (textWidth(text, size_px) <= width_px) return text
-  const characters = [...text]
-  while (characters.length > 0 && textWidth(`${characters.join('')}…`, size_px) > width_px) characters.pop()
-  return characters.length === 0 ? '' : `${characters.join('').trimEnd()}…`
-}
+export const fitted = (text: string, width_px: number, size_px: number): string =>
+  shortened(text, width_px, size_px, kept => [kept, 0])
 
-/** As `fitted`, but what is lost is in the middle: names of packs often differ at their end. */
-export function fittedName(text: string, width_px: number, size_px: number): string {
+/** The same, but what is lost is in the middle: names of packs often differ at their end. */
+export const fittedName = (text: string, width_px: number, size_px: number): string =>
+  shortened(text, width_px, size_px, kept => [Math.ceil(kept / 2), Math.floor(kept / 2)])
+
+/** `parts` says how many characters of its head and of its tail are left where so many are. */
+function shortened(text: string, width_px: number, size_px: number, parts: (kept: number) => [number, number]): string {
   if (textWidth(text, size_px) <= width_px) return text
   const characters = [...text]
   for (let kept = characters.length - 1; kept > 0; kept--) {
-    const head = characters.slice(0, Math.ceil(kept / 2)).join('')
-    const tail = characters.slice(characters.length - Math.floor(kept / 2)).join('')
-    const name = `${head.trimEnd()}…${tail.trimStart()}`
-    if (textWidth(name, size_px) <= width_px) return name
+    const [head, tail] = parts(kept)
+    const [first, last] = [characters.slice(0, head), characters.slice(characters.length - tail)].map(some =>
+      some.join(''),
+    )
+    const shorter = `${first?.trimEnd()}…${last?.trimStart()}`
+    if (textWidth(shorter, size_px) <= width_px) return shorter
   }
   return ''
 }

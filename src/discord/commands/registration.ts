@@ -82,10 +82,8 @@ export async function logDifference(
   }
 }
 
-/** With their names in other languages, which Discord leaves out unless it is asked. */
 async function commandsIn(rest: REST, applicationId: string, serverId: string | undefined) {
-  const query = makeURLSearchParams({ with_localizations: true })
-  return (await rest.get(scope(applicationId, serverId), { query })) as APIApplicationCommand[]
+  return (await rest.get(scope(applicationId, serverId))) as APIApplicationCommand[]
 }
 
 /** The names of commands that Discord lacks, has otherwise, or has too many. */

@@ -14,7 +14,6 @@ import type { Entry } from '../../assistant/command.ts'
 import { isOwn } from '../../assistant/personal.ts'
 import { shelfOf } from '../../assistant/shelf.ts'
 import type { Locale } from '../../ground/locale.ts'
-import { type Localizations, localizations, translationsOf } from './localizations.ts'
 import { aboutAsk, aboutFamily, aboutPrivate, aboutPrivateOwn, aboutQuestion, askAboutMessage } from './slash.words.ts'
 
 type SlashCommand = RESTPostAPIChatInputApplicationCommandsJSONBody
@@ -38,7 +37,7 @@ const inClubs = {
 }
 
 /** Throws an Error where a name is both a command and a family. */
-export function slashCommands(commands: readonly Entry[], locale: Locale, table = localizations): SlashCommand[] {
+export function slashCommands(commands: readonly Entry[], locale: Locale): SlashCommand[] {
   const families = Map.groupBy(commands, command => shelfOf(command).family)
   const menu = [...families].map(([name, members]): SlashCommand => {
     const only = members.find(member => shelfOf(member).sub === undefined)
@@ -49,42 +48,40 @@ export function slashCommands(commands: readonly Entry[], locale: Locale, table 
       ...entitled(
         name,
         only ? only.words(locale).summary : (aboutFamily(name, locale) ?? members.map(subOf).join(', ')),
-        table,
       ),
-      options: only ? optionsOf(only, locale, table) : members.map(member => subcommand(member, locale, table)),
+      options: only ? optionsOf(only, locale) : members.map(member => subcommand(member, locale)),
       ...where,
     }
   })
-  return [...menu, asking(locale, table)]
+  return [...menu, asking(locale)]
 }
 
 /** All that we register. */
 export const allCommands = (commands: readonly Entry[], locale: Locale): AnyCommand[] => [
   ...slashCommands(commands, locale),
-  aboutMessage(locale, localizations),
+  aboutMessage(locale),
 ]
 
-function asking(locale: Locale, table: Localizations): SlashCommand {
+function asking(locale: Locale): SlashCommand {
   return {
     type: ApplicationCommandType.ChatInput,
-    ...entitled(askName, aboutAsk(locale), table),
+    ...entitled(askName, aboutAsk(locale)),
     options: [
       {
         type: ApplicationCommandOptionType.String,
-        ...entitled(questionOption, aboutQuestion(locale), table),
+        ...entitled(questionOption, aboutQuestion(locale)),
         required: true,
         autocomplete: true,
       },
-      privateChoice(aboutPrivate(locale), table),
+      privateChoice(aboutPrivate(locale)),
     ],
     ...everywhere,
   }
 }
 
 /** Such a command has no description: https://docs.discord.com/developers/interactions/application-commands#message-commands */
-function aboutMessage(locale: Locale, table: Localizations): MessageCommand {
-  const { name, name_localizations } = entitled(askAboutMessage(locale), '', table)
-  return { type: ApplicationCommandType.Message, name, name_localizations, ...everywhere }
+function aboutMessage(locale: Locale): MessageCommand {
+  return { type: ApplicationCommandType.Message, name: askAboutMessage(locale), ...everywhere }
 }
 
 const subOf = (command: Entry): string => shelfOf(command).sub ?? command.name
@@ -92,27 +89,23 @@ const subOf = (command: Entry): string => shelfOf(command).sub ?? command.name
 /** Of a club's things: of no use to somebody who has us with them elsewhere. */
 const isOfClub = (family: string): boolean => family === 'club' || family === 'answer'
 
-function subcommand(member: Entry, locale: Locale, table: Localizations): APIApplicationCommandSubcommandOption {
+function subcommand(member: Entry, locale: Locale): APIApplicationCommandSubcommandOption {
   return {
     type: ApplicationCommandOptionType.Subcommand,
-    ...entitled(subOf(member), member.words(locale).summary, table),
-    options: optionsOf(member, locale, table),
+    ...entitled(subOf(member), member.words(locale).summary),
+    options: optionsOf(member, locale),
   }
 }
 
 /** Quantities are strings: a number option would turn "0,1" into 1 where the comma is the decimal mark. */
-function optionsOf(
-  { name, takes, words }: Entry,
-  locale: Locale,
-  table: Localizations,
-): APIApplicationCommandBasicOption[] {
+function optionsOf({ name, takes, words }: Entry, locale: Locale): APIApplicationCommandBasicOption[] {
   if (privateOption in takes) throw new Error(`"${name}" has an option of its own named "${privateOption}"`)
   const described = words(locale).takes
   const own = Object.entries(takes).map(
     ([option, { required }]) =>
       ({
         type: ApplicationCommandOptionType.String,
-        ...entitled(option, described[option]?.about ?? '', table),
+        ...entitled(option, described[option]?.about ?? ''),
         required,
         autocomplete: true,
       }) as const,
@@ -120,24 +113,20 @@ function optionsOf(
   return [
     ...own.filter(({ required }) => required),
     ...own.filter(({ required }) => !required),
-    privateChoice((isOwn(name) ? aboutPrivateOwn : aboutPrivate)(locale), table),
+    privateChoice((isOwn(name) ? aboutPrivateOwn : aboutPrivate)(locale)),
   ]
 }
 
-const privateChoice = (about: string, table: Localizations): APIApplicationCommandBasicOption => ({
+const privateChoice = (about: string): APIApplicationCommandBasicOption => ({
   type: ApplicationCommandOptionType.Boolean,
-  ...entitled(privateOption, about, table),
+  ...entitled(privateOption, about),
   required: false,
 })
 
-function entitled(name: string, description: string, table: Localizations) {
-  const name_localizations = translationsOf(name, table)
-  const description_localizations = translationsOf(description, table)
+function entitled(name: string, description: string) {
   return {
     name,
     description:
       description.length > longestDescription ? `${description.slice(0, longestDescription - 1)}…` : description,
-    name_localizations,
-    description_localizations,
   }
 }

@@ -30,7 +30,6 @@ const measures: ReadonlySet<string> = new Set(['long', 'much', 'many', 'far', 'o
 /** A word, or a pair of words, that tells only what kind of question it is. */
 export const isOfForm = (term: string): boolean => term.split(' ').every(one => isCommon(one) || measures.has(one))
 
-/** A pack or an amount, whatever its numbers. */
 export const isAmount = (stem: string): boolean => stem === aPack || stem === aNumber
 
 const aPack = '#s'

@@ -1,7 +1,7 @@
 // The word that says what a value is for: the preposition or verb before it.
 
+import { wordSet } from '../../ground/word-set.ts'
 import type { Sentence } from './sentence/sentence.ts'
-import { wordSet } from './sentence/tokens.ts'
 
 const cues = wordSet(
   "used from to at on go by with in for until till til off using via of is are was were be reads read reading shows showing says said say set sets charge charging charged discharge put puts sits rests stands stays stay landed through up down after since per than into before within takes took flew flown needs need limit label max min around about like it's its @ = between and or vs against over under without during",

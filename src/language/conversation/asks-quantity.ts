@@ -1,5 +1,6 @@
 // Another quantity of the pack that was spoken of: "and volts", "where does it stop?", "and in Wh?".
 
+import { wordSet } from '../../ground/word-set.ts'
 import type { Frame } from '../frames/frame.ts'
 import { conceptsIn } from '../model/concepts.ts'
 import { fitTo } from '../reading/fit.ts'
@@ -16,10 +17,8 @@ interface Quantity {
   readonly unless: ReadonlySet<string>
 }
 
-const setOf = (words: string): ReadonlySet<string> => new Set(words.split(' '))
-
 /** Those that tell of volts by themselves, where the question before was of volts. */
-const ofVolts = setOf('storage trim percent')
+const ofVolts = wordSet('storage trim percent')
 const endsAt =
   /\b(?:where|(?:at )?(?:what|which) (?:point|level|number|reading|figure|value|mark))\b.*\b(?:stop|end|cut|finish|quit)(?:s|es)?\b|\b(?:to|until|till|up to) (?:what|which|how many) volt|\bvolt\w*\b.*\b(?:at the end|when (?:it'?s |it is )?(?:full|done|finished|ready))\b/i
 const chargeTime = /\b(?:(?:total|whole|charg\w+) (?:\w+ )?(?:time|duration)|time (?:in|to charge|to full))\b/i
@@ -31,22 +30,22 @@ const quantities: readonly Quantity[] = [
     asks: (text, concepts, isOfLevel, { question, typed = '' }) =>
       (endsAt.test(text) && question.command !== 'source') ||
       (ofVolts.has(question.command) ? (isOfLevel ? conceptsIn(typed) : []) : concepts).includes('volts'),
-    unless: setOf('storage cells apart supply down meter percent lead plug balance fly lies ok why wh'),
+    unless: wordSet('storage cells apart supply down meter percent lead plug balance fly lies ok why wh'),
   },
   {
     command: 'energy',
     asks: text => ofEnergy.test(text),
-    unless: setOf('plane supply usb sourceBattery generator enough why ok may log percent amps long'),
+    unless: wordSet('plane supply usb sourceBattery generator enough why ok may log percent amps long'),
   },
   {
     command: 'time',
     asks: text => chargeTime.test(text),
-    unless: setOf('fly supply usb sourceBattery generator enough why ok may log remind'),
+    unless: wordSet('fly supply usb sourceBattery generator enough why ok may log remind'),
   },
   {
     command: 'supply',
     asks: text => inWatts.test(text),
-    unless: setOf('plane usb sourceBattery generator enough why ok may log percent amps long fly'),
+    unless: wordSet('plane usb sourceBattery generator enough why ok may log percent amps long fly'),
   },
 ]
 

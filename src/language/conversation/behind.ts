@@ -12,7 +12,6 @@ export interface Behind {
   readonly ranked: readonly Ranked[]
   readonly frame: Frame
   readonly vocabulary: Vocabulary
-  /** How a command reads the text. */
   readonly readBy: (command: CommandWords) => Reading
   /** What it is read as by itself. */
   readonly other?: Choice | undefined

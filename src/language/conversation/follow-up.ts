@@ -1,5 +1,6 @@
 // How surely a text with values goes on from what was asked before: signs of that, weighed.
 
+import { wordSet } from '../../ground/word-set.ts'
 import type { Candidate } from '../candidates/index.ts'
 import { clausesOf } from '../model/clauses.ts'
 import { conceptsOf } from '../model/concepts.ts'
@@ -15,8 +16,8 @@ export const goesOn =
   /^(?:and|or|but|plus|add|also|another|no+|nope|nah|not|so|ok(?:ay)?|then|what about|how about|what if|and what|same|instead|rather|with|(?:(?:can|could) (?:you|we|i) )?make (?:it|that)|now|if|it'?s|it is|they'?re|they are|that'?s|sorry|i meant|i mean|actually|wait|oh|hm+|only|just|why)\b/i
 
 /** Words of these say what somebody wants to know. */
-const wanted: ReadonlySet<string> = new Set(
-  'amps cutoff long time done when storage many volts watts wh percent resistance plane lead why set'.split(' '),
+const wanted = wordSet(
+  'amps cutoff long time done when storage many volts watts wh percent resistance plane lead why set',
 )
 
 const [few, many] = [5, 9]
@@ -100,10 +101,8 @@ function othersOf(ranked: readonly Ranked[], { command }: Fitted): readonly Rank
     .map(({ intent, share }) => ({ intent, share: share / whole }))
 }
 
-const joining: ReadonlySet<string> = new Set(
-  'and or one ones at the an for with of on by to from then please pls instead rather now same too also it is its im are they'.split(
-    ' ',
-  ),
+const joining = wordSet(
+  'and or one ones at the an for with of on by to from then please pls instead rather now same too also it is its im are they',
 )
 const surely = 0.95
 const tried = 4

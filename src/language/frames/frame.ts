@@ -11,7 +11,6 @@ export interface Pending {
   readonly missing: Missing
   /** What was offered, in notation. */
   readonly choices: readonly string[]
-  /** What was told of the pack so far. */
   readonly told: PackTold | undefined
 }
 

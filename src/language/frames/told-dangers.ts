@@ -99,7 +99,6 @@ interface Telling {
   readonly spoken: readonly SpokenPack[]
   readonly last: SpokenPack | undefined
   readonly said: Corrections
-  /** Leave was asked for it. */
   readonly isAsked: boolean
   /** No pack in particular is meant: "a puffed pack". */
   readonly isGeneral: boolean

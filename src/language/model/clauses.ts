@@ -1,6 +1,7 @@
 // A text as the model sees it: clauses of words, a sign in the place of each value.
 
 import { longestText, plainText } from '../../ground/plain-text.ts'
+import { wordSet } from '../../ground/word-set.ts'
 import { bestCover, type Candidate } from '../candidates/index.ts'
 
 export interface Clause {
@@ -30,16 +31,7 @@ const questionWords = new Set(
 const surely = 0.3
 
 /** Of these the words stay too: "leisure battery" tells more than that there is a source. */
-const wordsTell: ReadonlySet<string> = new Set([
-  'state',
-  'source',
-  'charger',
-  'chemistry',
-  'clock',
-  'board',
-  'batch',
-  'plug',
-])
+const wordsTell = wordSet('state source charger chemistry clock board batch plug')
 const units = new Set(['mah', 'volt', 'volts', 'amp', 'amps', 'watt', 'watts', 'amperes', 'ampere'])
 
 /** A sentence's end, a comma, a dash; a question mark; a word; a number that is no value. */

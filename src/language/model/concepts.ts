@@ -20,7 +20,6 @@ const shortestSlip = 6
 /** Of a word in lower case without accents. */
 export const conceptsOf = remembered(5000, conceptsAnew)
 
-/** Of all the words of a text. */
 export const conceptsIn = (text: string): readonly string[] => wordsOf(text).flatMap(conceptsOf)
 
 function conceptsAnew(word: string): readonly string[] {

@@ -1,18 +1,5 @@
 // The dimensions a quantity can have: its units, the range that makes sense, and how it is written.
 
-export type DimensionName =
-  | 'current'
-  | 'voltage'
-  | 'capacity'
-  | 'energy'
-  | 'power'
-  | 'resistance'
-  | 'temperature'
-  | 'share'
-  | 'rate'
-  | 'length'
-  | 'mass'
-
 /** A unit as a power of ten (kept apart so that 720 mAh is exactly 0.72 Ah) and, where needed, a factor and an offset. */
 export interface Unit {
   readonly exponent: number
@@ -43,7 +30,7 @@ const hours = (names: string): string =>
     .join(', ')
 
 /** Units in lower case, as they are written and as people call them. Inch, foot, ounce and pound are exact by the 1959 yard and pound agreement. */
-export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
+export const dimensions = {
   current: {
     units: {
       ...ten(0, 'a, amp, amps, amper, ampers, ampere, amperes, ampère, ampères, amperios'),
@@ -145,4 +132,6 @@ export const dimensions: Readonly<Record<DimensionName, Dimension>> = {
     max: 50,
     example: '68g',
   },
-}
+} as const satisfies Readonly<Record<string, Dimension>>
+
+export type DimensionName = keyof typeof dimensions

@@ -60,7 +60,6 @@ export interface WholeNumberRange {
 
 const numberWords = 'no one two three four five six seven eight nine ten eleven twelve'.split(' ')
 
-/** A number in a word, up to twelve. */
 export function numberNamed(word: string): number | undefined {
   const number = numberWords.indexOf(word.toLowerCase())
   return number < 0 ? undefined : number

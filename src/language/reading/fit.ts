@@ -28,7 +28,6 @@ export interface Fitted {
   /** Values that no detail takes. */
   readonly left: readonly Candidate[]
   readonly missing: Missing | undefined
-  /** What was told of the pack that is charged. */
   readonly told: PackTold | undefined
 }
 

@@ -1,5 +1,6 @@
 // Details told in free words: names, titles and texts. A sentence that gives them is read as typed.
 
+import { wordSet } from '../../ground/word-set.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import type { Kept } from './fit.ts'
@@ -13,18 +14,10 @@ export interface FreeWords {
   of(command: CommandWords): Kept
 }
 
-const named: ReadonlySet<string> = new Set([
-  'kit name',
-  'new name',
-  'pack name',
-  'title',
-  'new title',
-  'matter',
-  'changed',
-  'lesson',
-  'lesson answer',
-  'club rule',
-])
+const named = wordSet(
+  'kit name, new name, pack name, title, new title, matter, changed, lesson, lesson answer, club rule',
+  ', ',
+)
 
 export const isNamedKind = (kind: string): boolean => named.has(kind)
 

@@ -37,7 +37,6 @@ export interface MeantInPart {
   readonly kind: 'asks back'
   readonly question: Question
   readonly missing: Missing
-  /** What was told of the pack so far. */
   readonly told: PackTold | undefined
   readonly understanding: Understanding
 }

@@ -23,7 +23,6 @@ export const listOrRange = told(
 export const backwards: Said = ({ say }) => say`That range runs backwards or is empty.`
 export const smallerFirst: Said = ({ say }) => say`the smaller value first`
 
-/** What is listed, in the plural. */
 export type Listed = 'packs' | 'chargers' | 'sources'
 
 const listed = ({ say }: Parameters<Said>[0], name: Listed): Text => {

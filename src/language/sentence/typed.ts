@@ -2,6 +2,7 @@
 
 import { plainText } from '../../ground/plain-text.ts'
 import { attempt } from '../../ground/problem.ts'
+import { wordSet } from '../../ground/word-set.ts'
 import { readPairs, takingAll } from './option-pairs.ts'
 import { type Question, withoutTold } from './question.ts'
 import type { CommandWords, Vocabulary } from './vocabulary.ts'
@@ -36,17 +37,10 @@ export function readTyped(text: string, vocabulary: Vocabulary): Typed | undefin
 export const takesWhole = ({ options }: CommandWords): boolean => options.some(({ kind }) => takingAll.has(kind))
 
 /** Kinds of value that hold whatever somebody likes to write. */
-const freeText: ReadonlySet<string> = new Set([
-  'text',
-  'title',
-  'new title',
-  'question',
-  'lesson answer',
-  'kit name',
-  'new name',
-  'pack name',
-  'club words',
-])
+const freeText = wordSet(
+  'text, title, new title, question, lesson answer, kit name, new name, pack name, club words',
+  ', ',
+)
 
 /** What somebody says of themselves: of a written question whose details are free text, what stands before them. */
 export function spokenOf(text: string, vocabulary: Vocabulary): string {

@@ -52,7 +52,6 @@ export class KeyFile {
     this.#deleteRecord = this.#db.prepare('DELETE FROM record WHERE database = ? AND store = ? AND key = ?')
   }
 
-  /** Writes all of the changes or none. */
   write(changes: readonly Change[]): void {
     this.#db.exec('BEGIN IMMEDIATE')
     try {

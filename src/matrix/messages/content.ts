@@ -1,6 +1,5 @@
 // A rendered reply as the content of a Matrix event: in answer to a question, or in place of an earlier answer.
 
-/** What an answer refers to. */
 export interface Reference {
   /** The message that asked; none where that stands in another room. */
   readonly question: string | undefined

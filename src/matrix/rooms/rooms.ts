@@ -14,7 +14,6 @@ export function mayInvite(inviter: string, rule: readonly string[]): boolean {
 export interface RoomParts {
   readonly client: MatrixClient
   readonly persistence: Persistence
-  /** The rule for invites. */
   readonly rule: readonly string[]
   readonly log: Log
 }

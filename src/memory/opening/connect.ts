@@ -14,7 +14,6 @@ export interface MemoryPlace {
   readonly databaseUrl?: string | undefined
 }
 
-/** The SQLite file in the data folder. */
 export const memoryFile = (dataFolder: string): string => join(dataFolder, 'chargehand.db')
 
 /** The database as it is found, its schema not yet looked at. Throws what the system says of a folder or a file. */

@@ -75,7 +75,6 @@ export const migrations: Readonly<Record<string, Migration>> = {
       await addIndexes(db, 'reminders', 'person', 'due_at')
     },
   },
-  /** The charge log. */
   '007-log': {
     async up(db) {
       await addTable(db, 'log', 'id key, scope, owner, name, notation, at, note')

@@ -40,17 +40,6 @@ describe('slashCommands', () => {
     expect(command?.options?.[0]?.description).toHaveLength(100)
   })
 
-  it('takes translations of names and descriptions, once there are any', () => {
-    const table = { de: { bench: 'ladeplatz', pack: 'akku', 'the pack to charge': 'der Akku' } }
-    const [command] = slashCommands([bench], english('.'), table)
-    expect(command?.name_localizations).toEqual({ de: 'ladeplatz' })
-    expect(command?.options?.[0]).toMatchObject({
-      name_localizations: { de: 'akku' },
-      description_localizations: { de: 'der Akku' },
-    })
-    expect(slashCommands([bench], english('.'))[0]?.name_localizations).toBeUndefined()
-  })
-
   it('throws where Discord would refuse', () => {
     const tray = { ...bench, name: 'tray' }
     expect(() => slashCommands([tray, trayAdd], english('.'))).toThrow('both a command and a family')

@@ -1,8 +1,8 @@
 // How many packs stand at a level: "five at 3.65 and one 3.98", "all between 3.63 and 3.66", "the other 3.8".
 
+import { wordSet } from '../../../ground/word-set.ts'
 import type { Holders } from '../sentence/candidate.ts'
 import type { Sentence } from '../sentence/sentence.ts'
-import { wordSet } from '../sentence/tokens.ts'
 
 const every = wordSet('all both each every everything everyone alle toutes todos')
 const others = wordSet('others rest remaining')

@@ -1,7 +1,8 @@
 // Words for how full a pack is: "full", "half full", "two thirds", "just landed", "nearly empty"; and "dead", which names none.
 
+import { wordSet } from '../../../ground/word-set.ts'
 import type { Found, Sentence } from '../sentence/sentence.ts'
-import { phrasesOf, wordSet } from '../sentence/tokens.ts'
+import { phrasesOf } from '../sentence/tokens.ts'
 
 /** By what they are written as; of phrases that begin alike the longest counts. */
 const named: ReadonlyMap<string, string> = new Map(

@@ -1,9 +1,9 @@
 // The chemistry that stands at a token, however it is spelled: "LiPos", "L I P O", "lithium polymer", "nimh".
 
+import { wordSet } from '../../../ground/word-set.ts'
 import { Scanner } from '../../scan/scanner.ts'
 import { takeChemistry } from '../../things/chemistry.ts'
 import type { Family, Found, Sentence } from '../sentence/sentence.ts'
-import { wordSet } from '../sentence/tokens.ts'
 
 export interface ChemistryRun {
   readonly name: string

@@ -1,7 +1,7 @@
 // How many: "two 4S 3300", "6x", "x8", "both", "a dozen", "140 cycles".
 
+import { wordSet } from '../../../ground/word-set.ts'
 import type { Family, Found, Sentence } from '../sentence/sentence.ts'
-import { wordSet } from '../sentence/tokens.ts'
 
 const named: ReadonlyMap<string, number> = new Map(
   Object.entries({ both: 2, pair: 2, couple: 2, dozen: 12, single: 1, twice: 2, once: 1, beide: 2, dual: 2 }),

@@ -1,11 +1,11 @@
 // How long: "in 40 min", "an hour and a half", "1h20", "half an hour", "2 hrs 15".
 
+import { wordSet } from '../../../ground/word-set.ts'
 import { writeDuration } from '../../quantities/duration.ts'
 import { shiftedDecimal } from '../../scan/number.ts'
 import { formats } from '../packs/round-cells.ts'
 import type { Measure } from '../sentence/measures.ts'
 import type { Family, Found, Sentence } from '../sentence/sentence.ts'
-import { wordSet } from '../sentence/tokens.ts'
 
 const longestWritten_s = 7 * 86_400
 const timeAt = (sentence: Sentence, at: number): Measure | undefined =>

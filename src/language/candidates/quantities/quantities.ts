@@ -1,9 +1,9 @@
 // Plain quantities: currents, rates, power, energy, temperatures, lengths, masses and wires.
 
 import { plugNames } from '../../../charging/leads/plug.ts'
+import { wordSet } from '../../../ground/word-set.ts'
 import type { Measure } from '../sentence/measures.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
-import { wordSet } from '../sentence/tokens.ts'
 import { decimalText } from '../sentence/written.ts'
 import { ownWarmth } from './warmths.ts'
 

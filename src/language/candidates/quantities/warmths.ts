@@ -1,7 +1,7 @@
 // Of several temperatures told the pack's own, now: "-4 outside, but the pack is at 21 °C", "40 yesterday, 24 today".
 
+import { wordSet } from '../../../ground/word-set.ts'
 import type { Found, Sentence } from '../sentence/sentence.ts'
-import { wordSet } from '../sentence/tokens.ts'
 
 const packs = wordSet('pack packs battery batteries lipo lipos cell cells akku akkus accu accus they')
 const air = wordSet('air ambient weather outside outdoors forecast')

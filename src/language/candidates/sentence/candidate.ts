@@ -76,7 +76,6 @@ export interface Candidate {
   /** Where it stands in the plain text. */
   readonly start: number
   readonly end: number
-  /** As typed. */
   readonly typed: string
   /** 0 to 1: how surely it is of this kind. */
   readonly score: number

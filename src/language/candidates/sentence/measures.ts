@@ -67,17 +67,7 @@ export function measuresAt(sentence: Tokens, numeral: Numeral): readonly Measure
 }
 
 /** Units that only a slip of the finger changes into another word: "wats", "ampss", "minuts". */
-const longUnits: readonly string[] = [
-  'watts',
-  'watt',
-  'amps',
-  'ampere',
-  'volts',
-  'minutes',
-  'hours',
-  'percent',
-  'celsius',
-]
+const longUnits = 'watts watt amps ampere volts minutes hours percent celsius'.split(' ')
 /** Words of the trade that are near to them. */
 const noUnits = new Set(['want', 'wants', 'wait', 'waits', 'warts', 'alps', 'apps'])
 

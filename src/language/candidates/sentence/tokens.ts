@@ -72,8 +72,6 @@ export class Tokens {
   }
 }
 
-export const wordSet = (words: string): ReadonlySet<string> => new Set(words.split(' '))
-
 /** Phrases as the words of their tokens, each parted by a space. */
 export interface Phrases {
   readonly all: ReadonlySet<string>

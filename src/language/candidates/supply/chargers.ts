@@ -1,7 +1,7 @@
 // Chargers: "0.3/0.8/1.5/3A steps", "charger does 0.1 to 10 A, 200 W", "50W charger", "goes to 6 A".
 
+import { wordSet } from '../../../ground/word-set.ts'
 import type { Family, Found, Sentence } from '../sentence/sentence.ts'
-import { wordSet } from '../sentence/tokens.ts'
 import { type ChargerDraft, chargerPart, isDefinite, writtenCharger } from './charger-parts.ts'
 
 const chargerWords = wordSet(

@@ -1,11 +1,11 @@
 // The parts that people tell a source by.
 
+import { wordSet } from '../../../ground/word-set.ts'
 import { chemistryAt } from '../packs/chemistries.ts'
 import type { Measure } from '../sentence/measures.ts'
 import type { Sentence } from '../sentence/sentence.ts'
-import { wordSet } from '../sentence/tokens.ts'
 import { decimalText } from '../sentence/written.ts'
-import { fillers, namedSource, type SourceKind } from './source-words.ts'
+import { fillers, namedSource, type SourceKind, strength } from './source-words.ts'
 
 export interface SourceDraft {
   kind?: SourceKind
@@ -19,22 +19,6 @@ export interface SourceDraft {
   capacity_Ah?: number
   engine?: 'off' | 'running'
   chemistry?: string
-}
-
-const strength: Readonly<Record<SourceKind, number>> = {
-  supply: 0,
-  vehicle: 3,
-  usb: 3.1,
-  'usb-c': 3.2,
-  pd: 4,
-  mains: 4,
-  panel: 5,
-  lead: 2.5,
-  starter: 6,
-  leisure: 6.5,
-  tool: 6.5,
-  station: 7,
-  bank: 8,
 }
 
 /** Reads the part at this token and gives the token behind it. */

@@ -1,22 +1,27 @@
 // The words that name a source.
 
+import { wordSet } from '../../../ground/word-set.ts'
 import type { Sentence } from '../sentence/sentence.ts'
-import { phrasesOf, wordSet } from '../sentence/tokens.ts'
+import { phrasesOf } from '../sentence/tokens.ts'
 
-export type SourceKind =
-  | 'vehicle'
-  | 'lead'
-  | 'starter'
-  | 'leisure'
-  | 'bank'
-  | 'station'
-  | 'pd'
-  | 'usb-c'
-  | 'usb'
-  | 'supply'
-  | 'mains'
-  | 'panel'
-  | 'tool'
+/** What sources are called by, the plainer first: what says more has more. */
+export const strength = {
+  supply: 0,
+  vehicle: 3,
+  usb: 3.1,
+  'usb-c': 3.2,
+  pd: 4,
+  mains: 4,
+  panel: 5,
+  lead: 2.5,
+  starter: 6,
+  leisure: 6.5,
+  tool: 6.5,
+  station: 7,
+  bank: 8,
+}
+
+export type SourceKind = keyof typeof strength
 
 /** What each phrase says; the later kind of a run stands where it says more. */
 const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(

@@ -36,7 +36,6 @@ export class Lexicon {
     return [...this.#stands.keys()].filter(word => /^[a-z]+$/.test(word))
   }
 
-  /** The number of a concept. */
   concept(name: string): number {
     const id = this.#ids.get(`@${name}`)
     if (id === undefined) throw new Error(`No concept @${name}`)
@@ -101,7 +100,6 @@ export class Lexicon {
   }
 }
 
-/** The patterns of a list. */
 export const sourcesIn = (list: string): readonly string[] =>
   list
     .replace(/\s+/g, ' ')

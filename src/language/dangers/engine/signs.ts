@@ -61,7 +61,6 @@ export class Signs {
   }
 }
 
-/** The words that a sign of a pattern stands for. */
 export function standingFor(sign: string): readonly string[] {
   if (sign.startsWith('=')) return [sign.slice(1)]
   return sign.startsWith('~') ? formsOf(sign.slice(1)) : [sign]
