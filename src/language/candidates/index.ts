@@ -91,9 +91,8 @@ const like = wordSet(
 function isOfEach(sentence: Sentence, first: number, after: number): true | undefined {
   const before = [1, 2, 3, 4].map(back => sentence.word(first - back))
   const stop = before.findIndex(word => /^(?:[,.;?]$|and$|\d)/.test(word))
-  return before.slice(0, stop < 0 ? before.length : stop).includes('each') || eachAfter.test(sentence.word(after))
-    ? true
-    : undefined
+  const isBefore = before.slice(0, stop < 0 ? before.length : stop).includes('each')
+  return isBefore || eachAfter.test(sentence.word(after)) || undefined
 }
 
 const labels = wordSet('label labels sticker stickers printed wrapper datasheet maker makers manufacturer')
@@ -109,7 +108,7 @@ function isOfLabel(sentence: Sentence, { cue = '', next, start }: Candidate, aft
   const before = sentence.text.slice(0, start)
   const isSaid = cue === 'at' ? /\b(?:says?|allows?|states?)\b/.test(before) : sentence.mentions(labels)
   const isInClause = (cue === 'charge' || cue === 'max') && labelled.test(before)
-  return isBeside || isInClause || (isOnly && (isOnIt || isSaid)) ? true : undefined
+  return isBeside || isInClause || (isOnly && (isOnIt || isSaid)) || undefined
 }
 /** "Label: max charge 5C. Going 3C": of its own clause. */
 const labelled = /\b(?:label|sticker|wrapper|datasheet)s?\b[^.;?!\d]*$/
@@ -125,14 +124,13 @@ const plugs = wordSet('plug wall socket mains outlet meter input')
 /** "Takes 450 W at the plug", "pulls 300 W": what goes into a charger, and not what it gives. */
 const isTaken = (sentence: Sentence, first: number, after: number): true | undefined =>
   [first, first - 1, first + 1, first + 2].some(at => at < after && taking.has(sentence.word(at))) ||
-  [after, after + 1, after + 2, after + 3].some(at => plugs.has(sentence.word(at)))
-    ? true
-    : undefined
+  [after, after + 1, after + 2, after + 3].some(at => plugs.has(sentence.word(at))) ||
+  undefined
 
 /** One of the words stands right before it or behind it. */
 function isNear(sentence: Sentence, first: number, after: number, words: ReadonlySet<string>): true | undefined {
   const near = [first - 4, first - 3, first - 2, first - 1, after, after + 1, after + 2, after + 3]
-  return near.some(at => words.has(sentence.word(at))) ? true : undefined
+  return near.some(at => words.has(sentence.word(at))) || undefined
 }
 
 /** By place; among those that overlap, in a chain of any length, the surest of the most words first. */

@@ -27,16 +27,9 @@ export function holdersBefore(sentence: Sentence, first: number): Holders | unde
 
 /** Not the capacity of a pack, and not another level. */
 function isCount(sentence: Sentence, at: number): boolean {
-  const numeral = sentence.numerals[at]
-  if (
-    !numeral ||
-    numeral.needsUnit ||
-    !Number.isInteger(numeral.value) ||
-    numeral.value < 1 ||
-    numeral.value > mostPacks
-  )
-    return false
+  const numeral = sentence.wholeNumeral(at, 1, mostPacks)
   return (
+    numeral !== undefined &&
     !sentence.isStuck(numeral.after) &&
     sentence.measures[at]?.length === 0 &&
     !/^(?:s|cells?)$/.test(sentence.word(at - 1))

@@ -94,28 +94,19 @@ function resistances(first: number, { values, decimals, after, unit }: Row, talk
 
 /** One alone; without a unit only where resistances are talked about. */
 function findResistances(sentence: Sentence, talk: boolean): readonly Found[] {
-  const found: Found[] = []
-  for (let first = 0; first < sentence.tokens.length; first += 1) {
+  return sentence.tokens.flatMap((_, first) => {
     const measure = sentence.measures[first]?.find(({ dimension }) => dimension === 'resistance')
-    // "cell 4" is the fourth one.
-    const isName = /^(?:cell|no|nr|number|#)$/.test(sentence.word(first - 1))
-    const numeral = talk && !isName ? sentence.bareNumeral(first) : undefined
     if (measure) {
       const text = measure.value === Number(measure.decimal) ? `${measure.decimal}Ω` : `${measure.decimal}mΩ`
-      found.push({ kind: 'resistance', text, first, after: measure.after, score: 0.85 })
-    } else if (numeral) {
-      const named = /^(?:ir|avg|average|resistance|ri|from|to|was|now|today|has|had|shows|reads|is)$/.test(
-        sentence.word(first - 1),
-      )
-      if (numeral.value <= 0 || numeral.value > 300 || numeral.decimal.length > 4) continue
-      found.push({
-        kind: 'resistance',
-        text: `${numeral.decimal}mΩ`,
-        first,
-        after: numeral.after,
-        score: named ? 0.75 : 0.3,
-      })
+      return { kind: 'resistance', text, first, after: measure.after, score: 0.85 }
     }
-  }
-  return found
+    const before = sentence.word(first - 1)
+    // "cell 4" is the fourth one.
+    const isName = /^(?:cell|no|nr|number|#)$/.test(before)
+    const numeral = talk && !isName ? sentence.bareNumeral(first) : undefined
+    if (!numeral || numeral.value <= 0 || numeral.value > 300 || numeral.decimal.length > 4) return []
+    const isNamed = /^(?:ir|avg|average|resistance|ri|from|to|was|now|today|has|had|shows|reads|is)$/.test(before)
+    const text = `${numeral.decimal}mΩ`
+    return { kind: 'resistance', text, first, after: numeral.after, score: isNamed ? 0.75 : 0.3 }
+  })
 }

@@ -3,7 +3,7 @@
 import { wordSet } from '../../../ground/word-set.ts'
 import { Scanner } from '../../scan/scanner.ts'
 import { takeChemistry } from '../../things/chemistry.ts'
-import type { Family, Found, Sentence } from '../sentence/sentence.ts'
+import type { Family, Sentence } from '../sentence/sentence.ts'
 
 export interface ChemistryRun {
   readonly name: string
@@ -92,12 +92,8 @@ function scoreOf(sentence: Sentence, first: number, after: number): number {
 }
 
 /** A chemistry that stands alone; inside of a pack it is a part of that. */
-export const findChemistries: Family = sentence => {
-  const found: Found[] = []
-  for (let first = 0; first < sentence.tokens.length; first += 1) {
-    const run = chemistryAt(sentence, first)
-    if (run && run.score > noType)
-      found.push({ kind: 'chemistry', text: run.name, first, after: run.after, score: run.score })
-  }
-  return found
-}
+export const findChemistries: Family = sentence =>
+  sentence.tokens.flatMap((_, first) => {
+    const { name, after, score } = chemistryAt(sentence, first) ?? { name: '', after: 0, score: 0 }
+    return score > noType ? [{ kind: 'chemistry', text: name, first, after, score }] : []
+  })

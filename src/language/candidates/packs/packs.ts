@@ -133,9 +133,8 @@ function foundPack(sentence: Sentence, run: Run, score: number): Found {
 
 function countBefore(sentence: Sentence, first: number): number | undefined {
   const at = /^(?:x|of|of my)$/.test(sentence.word(first - 1)) ? first - 2 : first - 1
-  const numeral = sentence.numerals[at]
-  if (!numeral || numeral.needsUnit || numeral.after < first - 1) return undefined
-  return Number.isInteger(numeral.value) && numeral.value >= 1 && numeral.value <= 100 ? numeral.value : undefined
+  const numeral = sentence.wholeNumeral(at, 1, 100)
+  return numeral && numeral.after >= first - 1 ? numeral.value : undefined
 }
 
 const putIn = wordSet('put puts went took takes gave in into back out used says said counted showed reads of')

@@ -113,8 +113,8 @@ function saidAt(sentence: Sentence, first: number): Clock | undefined {
   const side = sentence.word(skipped)
   const related = side === 'past' || side === 'to'
   if (!related && !isHalf) return undefined
-  const hour = sentence.numerals[related ? skipped + 1 : skipped]
-  if (!hour || hour.needsUnit || !isHour(hour.value) || sentence.isStuck(hour.after)) return undefined
+  const hour = sentence.wholeNumeral(related ? skipped + 1 : skipped, 0, 24)
+  if (!hour || sentence.isStuck(hour.after)) return undefined
   if (sentence.measures[hour.first]?.length) return undefined
   if (!isHalf && !isQuarter && (minutes % 5 !== 0 || side === 'to')) {
     if (minutes % 5 !== 0 || !cues.has(sentence.word(first - 1)) || hour.value > 12) return undefined
@@ -162,8 +162,8 @@ function bareHour(sentence: Sentence, { spelled, value }: Numeral, strong: boole
 
 /** "3pm", "8 in the morning", "10 o'clock", "22 Uhr", "9h", and the bare hour behind "by". */
 function hourAt(sentence: Sentence, first: number): Clock | undefined {
-  const numeral = sentence.numerals[first]
-  if (!numeral || numeral.needsUnit || !isHour(numeral.value)) return undefined
+  const numeral = sentence.wholeNumeral(first, 0, 24)
+  if (!numeral) return undefined
   const { after, half, oclock: whole } = halfAt(sentence, numeral.after)
   if (after > numeral.after) return { after, text: written(numeral.value, 0, half), score: whole || half ? 0.88 : 0.6 }
   const cue = sentence.word(first - 1)

@@ -18,12 +18,9 @@ export const findCounts: Family = (sentence, before) => {
   const told = before.filter(({ kind, score }) => kind === 'pack' && score > 0.4)
   const packs = new Set(told.map(({ first }) => first))
   const behind = new Set(told.map(({ after }) => after))
-  const found: Found[] = []
-  for (let first = 0; first < sentence.tokens.length; first += 1) {
-    const one = namedAt(sentence, first) ?? numeralAt(sentence, first, packs, behind)
-    if (one) found.push(one)
-  }
-  return found
+  return sentence.tokens.flatMap(
+    (_, first) => namedAt(sentence, first) ?? numeralAt(sentence, first, packs, behind) ?? [],
+  )
 }
 
 function namedAt(sentence: Sentence, first: number): Found | undefined {
@@ -40,9 +37,8 @@ function numeralAt(
   packs: ReadonlySet<number>,
   behind: ReadonlySet<number>,
 ): Found | undefined {
-  const numeral = sentence.numerals[first]
-  if (!numeral || numeral.needsUnit || !Number.isInteger(numeral.value)) return undefined
-  if (numeral.value < 1 || numeral.value > mostCounted || /^0|[.,]/.test(sentence.word(first))) return undefined
+  const numeral = sentence.wholeNumeral(first, 1, mostCounted)
+  if (!numeral || /^0|[.,]/.test(sentence.word(first))) return undefined
   if (sentence.word(first) === 'one' && isStandIn(sentence, first)) return undefined
   const times = sentence.word(numeral.after) === 'x'
   // "4s1500x6", "1500 mAh x 6", "300 LiHV x 12": behind a capacity and a pack it counts, as it does by itself.

@@ -5,28 +5,24 @@ import { writeDuration } from '../../quantities/duration.ts'
 import { shiftedDecimal } from '../../scan/number.ts'
 import { formats } from '../packs/round-cells.ts'
 import type { Measure } from '../sentence/measures.ts'
-import type { Family, Found, Sentence } from '../sentence/sentence.ts'
+import type { Family, Sentence } from '../sentence/sentence.ts'
 
 const longestWritten_s = 7 * 86_400
 const timeAt = (sentence: Sentence, at: number): Measure | undefined =>
   sentence.measures[at]?.find(({ dimension }) => dimension === 'time')
 const likelyMinutes = wordSet('in for takes take took after within another about only last every')
 
-export const findDurations: Family = sentence => {
-  const found: Found[] = []
-  for (let first = 0; first < sentence.tokens.length; first += 1) {
+export const findDurations: Family = sentence =>
+  sentence.tokens.flatMap((_, first) => {
     const measure = timeAt(sentence, first)
     // "18650s" are round cells.
-    if (!measure || formats.has(sentence.word(first))) continue
+    if (!measure || formats.has(sentence.word(first))) return []
     // "A second charger": one more of them.
-    if (measure.numeral.needsUnit && sentence.word(measure.after - 1) === 'second') continue
+    if (measure.numeral.needsUnit && sentence.word(measure.after - 1) === 'second') return []
     const { value, after } = withMinutes(sentence, measure)
-    if (value < 1) continue
     const text = value <= longestWritten_s ? writeDuration(value) : `${shiftedDecimal(value / 86_400, 0)} days`
-    found.push({ kind: 'duration', text, first, after, score: scoreOf(sentence, measure) })
-  }
-  return found
-}
+    return value < 1 ? [] : { kind: 'duration', text, first, after, score: scoreOf(sentence, measure) }
+  })
 
 const smaller: readonly (readonly [unit: RegExp, most_s: number, each_s: number])[] = [
   [/^(?:h|hr|hrs|hour|hours)$/, 3600, 60],

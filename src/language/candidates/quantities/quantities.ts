@@ -114,9 +114,8 @@ function bareTemperature(sentence: Sentence, first: number, weather: boolean): r
 function gaugeBefore(sentence: Sentence, first: number): readonly Found[] {
   if (!/^(?:awg|gauge)$/.test(sentence.word(first))) return none
   const hyphen = /^[-#]$/.test(sentence.word(first + 1)) ? first + 2 : first + 1
-  const numeral = sentence.numerals[hyphen]
-  if (!numeral || !Number.isInteger(numeral.value) || numeral.value > 40 || numeral.needsUnit) return none
-  return [{ kind: 'gauge', text: `AWG ${numeral.decimal}`, first, after: numeral.after, score: 0.95 }]
+  const numeral = sentence.wholeNumeral(hyphen, 0, 40)
+  return numeral ? [{ kind: 'gauge', text: `AWG ${numeral.decimal}`, first, after: numeral.after, score: 0.95 }] : none
 }
 
 const wireWords = wordSet(
@@ -185,9 +184,7 @@ function priceAt(sentence: Sentence, first: number): readonly Found[] {
 
 /** "C/2". */
 function saidRate(sentence: Sentence, first: number): readonly Found[] {
-  const numeral =
-    sentence.word(first) === 'c' && sentence.word(first + 1) === '/' ? sentence.numerals[first + 2] : undefined
-  return numeral && Number.isInteger(numeral.value) && numeral.value >= 1 && numeral.value <= 100
-    ? [{ kind: 'rate', text: `C/${numeral.value}`, first, after: numeral.after, score: 0.9 }]
-    : none
+  const isShare = sentence.word(first) === 'c' && sentence.word(first + 1) === '/'
+  const numeral = isShare ? sentence.wholeNumeral(first + 2, 1, 100) : undefined
+  return numeral ? [{ kind: 'rate', text: `C/${numeral.value}`, first, after: numeral.after, score: 0.9 }] : none
 }

@@ -30,6 +30,13 @@ export class Sentence extends Tokens {
     return this.isStuck(numeral.after) ? undefined : numeral
   }
 
+  /** A whole number within these, with or without a unit. */
+  wholeNumeral(at: number, least: number, most: number): Numeral | undefined {
+    const numeral = this.numerals[at]
+    if (!numeral || numeral.needsUnit || !Number.isInteger(numeral.value)) return undefined
+    return numeral.value >= least && numeral.value <= most ? numeral : undefined
+  }
+
   /** "-5", "minus five": the token of the sign before this number; undefined where it has none. */
   minusBefore(at: number): number | undefined {
     const sign = this.word(at - 1)

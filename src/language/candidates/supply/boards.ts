@@ -61,13 +61,8 @@ const holding = wordSet('of for with take takes hold holds carry carries has hav
 /** "Boards of six", "a board that takes four": how many it holds, and where that ends. */
 function placesBehind(sentence: Sentence, after: number): Pick<Found, 'text' | 'after' | 'score'> | undefined {
   const at = sentence.word(after) === 'that' ? after + 1 : after
-  const numeral = holding.has(sentence.word(at)) ? sentence.numerals[at + 1] : undefined
-  const isCount =
-    numeral !== undefined &&
-    !numeral.needsUnit &&
-    Number.isInteger(numeral.value) &&
-    sentence.measures[at + 1]?.length === 0
-  if (!isCount || numeral.value < 2 || numeral.value > most || sentence.isStuck(numeral.after)) return undefined
+  const numeral = holding.has(sentence.word(at)) ? sentence.wholeNumeral(at + 1, 2, most) : undefined
+  if (!numeral || sentence.measures[at + 1]?.length !== 0 || sentence.isStuck(numeral.after)) return undefined
   return { text: String(numeral.value), after: numeral.after, score: 0.9 }
 }
 
@@ -92,10 +87,9 @@ const isOfPacks = (sentence: Sentence, at: number): boolean =>
 function groupAt(sentence: Sentence, first: number): Found | undefined {
   const named = sentence.word(first) === 'in' ? inGroups.get(sentence.word(first + 1)) : undefined
   if (named !== undefined) return { kind: 'batch', text: String(named), first, after: first + 2, score: 0.9 }
-  const numeral = sentence.numerals[first]
-  if (!numeral || numeral.needsUnit || !Number.isInteger(numeral.value)) return undefined
   // "One at a time" joins nothing.
-  if (numeral.value < 2 || numeral.value > most) return undefined
+  const numeral = sentence.wholeNumeral(first, 2, most)
+  if (!numeral) return undefined
   const at = sentence.word(numeral.after) === '-' ? numeral.after + 1 : numeral.after
   const [together, places] = [sentence.phraseEnd(at, atATime), sentence.phraseEnd(at, holds)]
   const after = together ?? places
