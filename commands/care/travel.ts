@@ -5,7 +5,7 @@ import { figure } from '../../src/assistant/quantified.ts'
 import type { Permit } from '../../src/charging/situation/permit.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { type AirClass, airClass, labelEnergy_Wh } from '../../src/charging/upkeep/transport.ts'
-import { bagKind } from '../../src/language/kinds/bag-kind.ts'
+import { bagKind } from '../../src/language/kinds/session-kinds.ts'
 import { packKind } from '../../src/language/kinds/values.ts'
 
 export interface Carried {

@@ -3,7 +3,7 @@
 import { type ChemistryRule, coldestRange_C, houseRange } from '../../src/charging/setting/house-range.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Chemistry } from '../../src/charging/things/chemistry.ts'
-import { Problem } from '../../src/ground/problem.ts'
+import { problemAt } from '../../src/ground/plain-text.ts'
 import { rateKind, temperatureKind, voltageKind } from '../../src/language/kinds/values.ts'
 import { chemistryNames } from '../../src/language/things/chemistry.ts'
 import type { HouseChange, HouseRules } from '../../src/memory/memory.ts'
@@ -38,7 +38,7 @@ export function limitChanges(
       question: `house set chemistry: ${name} ${option}: ${voltageKind.write(value)}`,
     }))
     const expected = forWhichCellsExpected(chemistryNames)
-    throw new Problem({ what: forWhichCells(rule), token: option, expected, example: 'LiPo' }).offering(asked)
+    throw problemAt(option, forWhichCells(rule), { expected, example: 'LiPo' }).offering(asked)
   }
   // A rate for all leaves those alone that may not have as much anyway.
   const isTighter = (one: Chemistry) => value === null || value <= houseRange(rule, one).highest.value
@@ -54,9 +54,7 @@ export function limitChanges(
 export function coldestChange(value: number | null): HouseChange {
   const { lowest, highest } = coldestRange_C
   if (value !== null && (value < lowest || value > highest)) {
-    throw new Problem({
-      what: coldestOutside(value),
-      token: temperatureKind.write(value),
+    throw problemAt(temperatureKind.write(value), coldestOutside(value), {
       expected: coldestExpected,
       example: 'house set coldest: 10°C',
     })
@@ -69,9 +67,7 @@ function refuseOutside({ rule, option, value }: LimitAsked & { readonly value: n
   if (value >= lowest.value && value <= highest.value) return
   const bound = value > highest.value ? highest : lowest
   const { write } = rule === 'maxRate_C' ? rateKind : voltageKind
-  throw new Problem({
-    what: outside(rule, chemistry, value),
-    token: write(value),
+  throw problemAt(write(value), outside(rule, chemistry, value), {
     expected: outsideExpected(rule, [lowest, highest], bound),
     example: `house set chemistry: ${chemistry.name} ${option}: ${write(bound.value)}`,
   })

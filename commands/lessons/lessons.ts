@@ -7,7 +7,7 @@ import { type FoundQuestion, findQuestion, lessons, questionId } from '../../src
 import { drawFrom } from '../../src/handbook/teaching/draw.ts'
 import type { DrawnQuestion, Lesson, LessonQuestion } from '../../src/handbook/teaching/lesson.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
-import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
+import { type ValueKind, wordsKind } from '../../src/language/kinds/value-kind.ts'
 import { countKind } from '../../src/language/kinds/values.ts'
 
 const [first, ...others] = lessons
@@ -105,13 +105,7 @@ async function drawn(key: string | undefined, { asker, memory, newSeed }: Contex
 
 /** Marks the answer to the question that waits, and notes what was learned. */
 /** As typed: what it must be depends on the question. */
-const answerKind: ValueKind<string> = {
-  name: 'lesson answer',
-  example: '0.72A',
-  read: text => ({ value: plainText(text), assumed: [] }),
-  write: text => text,
-  complete: () => [],
-}
+const answerKind = wordsKind({ name: 'lesson answer', example: '0.72A', read: plainText })
 
 export interface Marked {
   readonly lesson: Lesson

@@ -5,11 +5,11 @@ import { optional, service } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
-import { shortened } from '../../src/ground/plain-text.ts'
+import { problemAt } from '../../src/ground/plain-text.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import { questionKind } from '../../src/language/kinds/text-kinds.ts'
-import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
+import { wordsKind } from '../../src/language/kinds/value-kind.ts'
 import { durationKind } from '../../src/language/kinds/values.ts'
 import type { Reminder } from '../../src/memory/reminder.ts'
 import {
@@ -148,9 +148,7 @@ function waitOf({ figures, question = '' }: Reply): Wait {
 
 function refuseOutside({ low_s }: Wait): void {
   if (low_s >= wait_s.least && low_s <= wait_s.most) return
-  throw new Problem({
-    what: outsideRange(low_s),
-    token: durationKind.write(low_s),
+  throw problemAt(durationKind.write(low_s), outsideRange(low_s), {
     expected: outsideRangeExpected(wait_s.least, wait_s.most),
     example: 'remind me in: 45min',
   })
@@ -172,17 +170,15 @@ export const remindList = service({
 })
 
 /** Cancels the asker's reminders: those of one code, or all. */
-const codeKind: ValueKind<string> = {
+const codeKind = wordsKind({
   name: 'code',
   example: 'k7f3',
   read: text => {
     const code = text.trim().toLowerCase()
-    if (/^[a-z2-9]{4}$/.test(code)) return { value: code, assumed: [] }
-    throw new Problem({ what: noCode, token: shortened(text), expected: noCodeExpected, example: 'remind list' })
+    if (/^[a-z2-9]{4}$/.test(code)) return code
+    throw problemAt(text, noCode, { expected: noCodeExpected, example: 'remind list' })
   },
-  write: code => code,
-  complete: () => [],
-}
+})
 
 export const remindCancel = service({
   name: 'remind cancel',

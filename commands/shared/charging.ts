@@ -9,6 +9,7 @@ import type { Level } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Source } from '../../src/charging/things/source.ts'
 import { largestStep_A, nearestStep_A, smallestStep_A } from '../../src/charging/things/steps.ts'
+import { problemAt } from '../../src/ground/plain-text.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import {
   chargerKind,
@@ -61,9 +62,7 @@ export function currentOn(charger: Charger | undefined, asked_A: number): number
   const step_A = nearestStep_A(charger.currents, asked_A, asked_A)
   if (step_A !== undefined) return step_A
   const least_A = smallestStep_A(charger.currents)
-  throw new Problem({
-    what: tooLow,
-    token: currentKind.write(asked_A),
+  throw problemAt(currentKind.write(asked_A), tooLow, {
     expected: stepsBetween(least_A, largestStep_A(charger.currents)),
     example: `current: ${currentKind.write(least_A)}`,
   })
@@ -72,9 +71,7 @@ export function currentOn(charger: Charger | undefined, asked_A: number): number
 /** Throws a Problem for a charge that would end at `until_A` before it has begun at `current_A`. */
 export function refuseLateEnd(until_A: number, current_A: number): void {
   if (until_A < current_A) return
-  throw new Problem({
-    what: endsFirst,
-    token: currentKind.write(until_A),
+  throw problemAt(currentKind.write(until_A), endsFirst, {
     expected: endBelow(current_A),
     example: `until: ${currentKind.write(Number((current_A / 10).toPrecision(2)))}`,
   })

@@ -1,7 +1,15 @@
 // How people take back what a question of theirs has changed.
 
-const byUndo =
-  'kit save, kit rename, kit remove, house set, answer save, answer edit, answer move, answer remove'.split(', ')
+const byUndo = [
+  'kit save',
+  'kit rename',
+  'kit remove',
+  'house set',
+  'answer save',
+  'answer edit',
+  'answer move',
+  'answer remove',
+]
 
 const ways: ReadonlyMap<string, string> = new Map([
   ...byUndo.map(name => [name, 'undo'] as const),

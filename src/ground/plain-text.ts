@@ -1,7 +1,8 @@
 // Text as typed, made plain: one kind of space, sign, ohm and micro, and nothing invisible.
 
+import type { Said } from './locale.ts'
 import { questionOfAtMost, tooLong } from './plain-text.words.ts'
-import { Problem } from './problem.ts'
+import { Problem, type Wanted } from './problem.ts'
 
 /** Longer texts are no question about charging; the limit also bounds the work of every reader. */
 export const longestText = 4000
@@ -47,7 +48,6 @@ export function shortened(token: string, length = 40): string {
   return characters.length > length || token.length > length * 2 ? `${characters.slice(0, length).join('')}…` : token
 }
 
-/** The token of a problem, where there is anything to quote. */
-export function quoted(text: string): { readonly token?: string } {
-  return text === '' ? {} : { token: shortened(text) }
-}
+/** A problem with this part of the question, quoted where there is anything to quote. */
+export const problemAt = (token: string, what: Said, wanted: Wanted): Problem =>
+  new Problem({ what, token: token === '' ? undefined : shortened(token), ...wanted })

@@ -18,6 +18,12 @@ export interface ProblemDetails {
   readonly choices?: readonly Choice[]
 }
 
+/** What was wanted instead: `expected` gives the range, `example` something that would do. */
+export interface Wanted {
+  readonly expected: Said
+  readonly example: string
+}
+
 export interface Choice {
   readonly label: string
   readonly question: string

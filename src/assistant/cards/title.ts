@@ -1,8 +1,7 @@
 // Titles of standard answers.
 
-import { plainText, shortened, unquoted } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
-import type { ValueKind } from '../../language/kinds/value-kind.ts'
+import { plainText, problemAt, unquoted } from '../../ground/plain-text.ts'
+import { wordsKind } from '../../language/kinds/value-kind.ts'
 import type { AnswerMemory } from '../../memory/standard-answer.ts'
 import type { Occasion } from '../occasion.ts'
 import { noTitle, titleWanted } from './cards.words.ts'
@@ -10,26 +9,15 @@ import { noTitle, titleWanted } from './cards.words.ts'
 const longestTitle = 80
 
 /** Of an answer that is saved: completed from those. */
-export const titleKind: ValueKind<string> = {
-  name: 'title',
-  example: 'Wren at the bench',
-  read: text => ({ value: readTitle(text), assumed: [] }),
-  write: title => title,
-  complete: () => [],
-}
+export const titleKind = wordsKind({ name: 'title', example: 'Wren at the bench', read: readTitle })
 
-export const newTitleKind: ValueKind<string> = { ...titleKind, name: 'new title' }
+export const newTitleKind = { ...titleKind, name: 'new title' }
 
 /** A colon would part the title in two where its question is written out. */
 function readTitle(text: string): string {
   const title = unquoted(plainText(text))
   if (title.length <= longestTitle && !title.includes(':') && /[\p{L}\p{N}]/u.test(title)) return title
-  throw new Problem({
-    what: noTitle,
-    token: shortened(text),
-    expected: titleWanted(longestTitle),
-    example: `title: ${titleKind.example}`,
-  })
+  throw problemAt(text, noTitle, { expected: titleWanted(longestTitle), example: `title: ${titleKind.example}` })
 }
 
 export async function titlesStartingWith(

@@ -1,10 +1,10 @@
 // Names for the kit: short, plain words that mean nothing else in a question.
 
-import { plainText, shortened, unquoted } from '../../ground/plain-text.ts'
-import { attempt, Problem } from '../../ground/problem.ts'
+import { plainText, problemAt, unquoted } from '../../ground/plain-text.ts'
+import { attempt } from '../../ground/problem.ts'
 import { candidatesOf } from '../../language/candidates/index.ts'
 import { dangersIn } from '../../language/dangers/index.ts'
-import type { ValueKind } from '../../language/kinds/value-kind.ts'
+import { wordsKind } from '../../language/kinds/value-kind.ts'
 import { dimensions } from '../../language/quantities/dimensions.ts'
 import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
 import { readChemistry } from '../../language/things/chemistry.ts'
@@ -25,34 +25,27 @@ export const isNameShaped = (name: string): boolean =>
   name.split(' ').length <= mostNameWords &&
   name.split(' ').every(word => nameWord.test(word))
 
-export const kitNameKind: ValueKind<string> = {
+export const kitNameKind = wordsKind({
   name: 'kit name',
   example: 'wren',
   read: text => {
     const name = unquoted(nameForm(text))
-    if (isNameShaped(name)) return { value: name, assumed: [] }
-    throw new Problem({ what: noName, token: shortened(text), ...wanted })
+    if (isNameShaped(name)) return name
+    throw problemAt(text, noName, wanted)
   },
-  write: name => name,
-  complete: () => [],
-}
+})
 
 /** Of a pack: it stays a name, where a pack would become what the name stands for. */
-export const packNameKind: ValueKind<string> = { ...kitNameKind, name: 'pack name' }
+export const packNameKind = { ...kitNameKind, name: 'pack name' }
 
 /** For a name that is not saved yet, so that none is offered. */
-export const newNameKind: ValueKind<string> = { ...kitNameKind, name: 'new name' }
+export const newNameKind = { ...kitNameKind, name: 'new name' }
 
 /** Throws a Problem for a name that a question would take for something else. */
 export function refuseTakenName(name: string, vocabulary: Vocabulary): void {
   const by = readsAsNotation(name) ? 'value' : isReserved(name, vocabulary) ? 'words' : undefined
   if (!by) return
-  throw new Problem({
-    what: nameTaken(name, by),
-    token: name,
-    expected: freeNameWanted,
-    example: `my-${name.replaceAll(' ', '-')}`,
-  })
+  throw problemAt(name, nameTaken(name, by), { expected: freeNameWanted, example: `my-${name.replaceAll(' ', '-')}` })
 }
 
 /** True where every word of the name has a meaning of its own in questions. */

@@ -1,6 +1,5 @@
 // What is to be done with something that is kept: told by verbs and by what is named, whatever its name sounds like.
 
-import { wordSet } from '../../ground/word-set.ts'
 import type { Candidate } from '../../language/candidates/index.ts'
 import { ruleIn } from './told-answers.ts'
 import { asksRules, isOrder } from './told-rules.ts'
@@ -42,7 +41,15 @@ const ofBefore = /\b(?:old|previous|former|earlier|word(?:ing|s)|text|was|were|b
 const limitNoun = /\b(?:limit(?:s|ation|ations)?|caps?|ceiling|restrictions?|rule)\b/iu
 const changeNoun = /\b(?:change|alteration|edit|wording)\b/iu
 /** What a rule of the club is made of. */
-const ofRules = wordSet('rate voltage state temperature chemistry number count')
+const ofRules: ReadonlySet<string> = new Set([
+  'rate',
+  'voltage',
+  'state',
+  'temperature',
+  'chemistry',
+  'number',
+  'count',
+])
 
 interface Named {
   /** Of a standard answer that is there. */

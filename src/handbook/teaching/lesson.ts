@@ -3,8 +3,7 @@
 
 import { type HouseLimits, noHouseLimits } from '../../charging/things/house-limits.ts'
 import { english, type Locale, type Said, told } from '../../ground/locale.ts'
-import { plainText, quoted } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
 import type { Text } from '../../ground/text.ts'
 import * as quantities from '../../language/quantities/quantities.ts'
 import type { Draw } from './draw.ts'
@@ -134,7 +133,7 @@ function posedChoice({ ask, why, choices, right }: Choice, locale: Locale): Draw
         [letterOf(one), String(one + 1), plainText(text).toLowerCase()].includes(typed),
       )
       if (chosen >= 0) return chosen === at
-      throw new Problem({ what: noChoice, ...quoted(answer), expected: wanted, example: 'lesson answer a' })
+      throw problemAt(answer, noChoice, { expected: wanted, example: 'lesson answer a' })
     },
   }
 }

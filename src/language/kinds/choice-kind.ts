@@ -1,8 +1,7 @@
 // A kind of value that is one of a few words.
 
 import type { Said } from '../../ground/locale.ts'
-import { plainText, shortened } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { noSuchChoice, oneOf } from './kinds.words.ts'
 import { startingWith, type ValueKind } from './value-kind.ts'
 
@@ -19,7 +18,7 @@ export function choiceKind<const T extends string>(
       const typed = plainText(text).toLowerCase()
       const value = choices.find(choice => choice.toLowerCase() === typed)
       if (value !== undefined) return { value, assumed: [] }
-      throw new Problem({ what: refusal, token: shortened(text), expected: oneOf(choices), example: choices[0] })
+      throw problemAt(text, refusal, { expected: oneOf(choices), example: choices[0] })
     },
     write: value => value,
     complete: startingWith(choices),

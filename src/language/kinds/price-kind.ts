@@ -1,7 +1,6 @@
 // What a kilowatt-hour costs, in whatever money it is told.
 
-import { plainText, quoted } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { aPrice, notAPrice } from './kinds.words.ts'
 import { plainKind } from './value-kind.ts'
 
@@ -18,7 +17,7 @@ export const priceKind = plainKind<Price>(
   text => {
     const [, amount = '', money = ''] = form.exec(plainText(text)) ?? []
     if (amount !== '') return { amount: Number(amount.replace(',', '.')), money }
-    throw new Problem({ what: notAPrice, ...quoted(text), expected: aPrice, example: '30 cents/kWh' })
+    throw problemAt(text, notAPrice, { expected: aPrice, example: '30 cents/kWh' })
   },
   ({ amount, money }) =>
     [amount, money]

@@ -1,7 +1,7 @@
 // Options that take what a meter or charger shows: volts cell by cell, resistances, a load with its volts.
 
 import type { LoadReading } from '../../charging/upkeep/health.ts'
-import { plainText, quoted } from '../../ground/plain-text.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { nothingThere } from '../../ground/plain-text.words.ts'
 import { Problem } from '../../ground/problem.ts'
 import * as notation from '../quantities/quantities.ts'
@@ -35,7 +35,7 @@ function listOf(text: string, { listed, example }: ListWords, readOne: (token: s
   const wanted = { expected: oneForEachCell(listed, mostCells), example }
   if (tokens.length === 0) throw new Problem({ what: nothingThere, ...wanted })
   if (tokens.length > mostCells) {
-    throw new Problem({ what: moreCellsThan(mostCells), ...quoted(text), ...wanted })
+    throw problemAt(text, moreCellsThan(mostCells), wanted)
   }
   return tokens.map(readOne)
 }
@@ -90,7 +90,7 @@ export const conditionKind = plainKind<'rest' | 'full'>(
     const word = plainText(text).toLowerCase()
     if (word === 'rest' || word === 'at rest') return 'rest'
     if (word === 'full' || word === 'at full') return 'full'
-    throw new Problem({ what: notACondition, ...quoted(text), expected: restOrFull, example: 'rest' })
+    throw problemAt(text, notACondition, { expected: restOrFull, example: 'rest' })
   },
   condition => condition,
   ['rest', 'full'],
@@ -103,7 +103,7 @@ export const loadKind = plainKind<LoadReading>(
   text => {
     const match = loadWords.exec(plainText(text))
     if (!match) {
-      throw new Problem({ what: notALoad, ...quoted(text), expected: ampsAndVolts, example: '5A 11.9V' })
+      throw problemAt(text, notALoad, { expected: ampsAndVolts, example: '5A 11.9V' })
     }
     const [, , amps, volts = ''] = match
     return { current_A: amps === undefined ? 0 : notation.readCurrent(amps), pack_V: notation.readVoltage(volts) }

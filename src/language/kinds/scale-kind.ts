@@ -1,8 +1,8 @@
 // The scale factor of a flight controller's current meter: a plain number, whatever its unit there.
 
-import { plainText, quoted } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
-import { decimalText, oddNumberProblem, shiftedDecimal, type Wanted } from '../scan/number.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
+import type { Wanted } from '../../ground/problem.ts'
+import { decimalText, oddNumberProblem, shiftedDecimal } from '../scan/number.ts'
 import { notAScale, scaleRange } from './kinds.words.ts'
 import type { ValueKind } from './value-kind.ts'
 
@@ -18,7 +18,7 @@ export const scaleKind: ValueKind<number> = {
     if (odd) throw odd
     const value = Number(decimalText(plain, wanted))
     if (value >= range.least && value <= range.most) return { value, assumed: [] }
-    throw new Problem({ what: notAScale, ...quoted(plain), ...wanted })
+    throw problemAt(plain, notAScale, wanted)
   },
   write: value => shiftedDecimal(value, 0),
   complete: () => [],

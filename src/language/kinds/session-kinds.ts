@@ -1,4 +1,4 @@
-// The options of a field session: packs, chargers and sources, several of each.
+// Options that take several packs, chargers or sources.
 
 import type { Charger } from '../../charging/things/charger.ts'
 import { type Counted, type ListRules, readList, writeList } from '../quantities/list.ts'
@@ -12,6 +12,7 @@ import {
   writeStandingPack,
   writeStandingSource,
 } from '../things/standing.ts'
+import { type Bag, bagRules, readBag, writeBag } from '../things/weighed.ts'
 import { startingWith, type ValueKind } from './value-kind.ts'
 
 function listKind<T>(
@@ -27,6 +28,15 @@ function listKind<T>(
     write: entries => writeList(entries, writeItem),
     complete: startingWith([rules.example]),
   }
+}
+
+/** Each with its mass where that counts. */
+export const bagKind: ValueKind<Bag> = {
+  name: 'packs',
+  example: bagRules.example,
+  read: readBag,
+  write: writeBag,
+  complete: startingWith([bagRules.example]),
 }
 
 export const sessionPacksKind = listKind<StandingPack>(

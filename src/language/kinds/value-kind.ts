@@ -44,3 +44,15 @@ export const plainKind = <T>(
   write,
   complete: startingWith(suggestions),
 })
+
+/** Words kept as they are read; nothing is offered while they are typed. */
+export const wordsKind = ({ name, example, read }: WordsKind): ValueKind<string> => ({
+  ...plainKind(name, read, words => words, [example]),
+  complete: () => [],
+})
+
+interface WordsKind {
+  readonly name: string
+  readonly example: string
+  read(text: string): string
+}

@@ -1,9 +1,6 @@
 // The kinds of value that options take, each tied to its reader and writer in the notation.
 
-import type { Charger } from '../../charging/things/charger.ts'
 import type { Chemistry } from '../../charging/things/chemistry.ts'
-import type { Pack } from '../../charging/things/pack.ts'
-import type { Source } from '../../charging/things/source.ts'
 import { plainText } from '../../ground/plain-text.ts'
 import { readClock, writeClock } from '../quantities/clock.ts'
 import { readDuration, writeDuration } from '../quantities/duration.ts'
@@ -18,29 +15,17 @@ import { type Level, readAnyState, readState, readTarget, writeLevel } from '../
 import { completions } from './completions.ts'
 import { type Earlier, plainKind, startingWith, type ValueKind } from './value-kind.ts'
 
-export const packKind: ValueKind<Pack> = {
-  name: 'pack',
-  example: '3S 720 LiHV',
-  read: readPack,
-  write: writePack,
-  complete: prefix => completions('pack', prefix),
-}
+/** With completions of its own. */
+const completed = <T>(
+  name: string,
+  example: string,
+  read: ValueKind<T>['read'],
+  write: (value: T) => string,
+): ValueKind<T> => ({ name, example, read, write, complete: prefix => completions(name, prefix) })
 
-export const chargerKind: ValueKind<Charger> = {
-  name: 'charger',
-  example: '0.3/0.8/1.5/3A 60W 1-5S 10-26V',
-  read: readCharger,
-  write: writeCharger,
-  complete: prefix => completions('charger', prefix),
-}
-
-export const sourceKind: ValueKind<Source> = {
-  name: 'source',
-  example: 'PD 65W',
-  read: readSource,
-  write: writeSource,
-  complete: prefix => completions('source', prefix),
-}
+export const packKind = completed('pack', '3S 720 LiHV', readPack, writePack)
+export const chargerKind = completed('charger', '0.3/0.8/1.5/3A 60W 1-5S 10-26V', readCharger, writeCharger)
+export const sourceKind = completed('source', 'PD 65W', readSource, writeSource)
 
 /** The cells in series that pack volts are shared by, of the pack or of the cells named without one. */
 function seriesOf({ pack, chemistry }: Earlier): { readonly series: number } | undefined {
@@ -48,27 +33,20 @@ function seriesOf({ pack, chemistry }: Earlier): { readonly series: number } | u
   return { series: chemistry.series }
 }
 
-export const stateKind: ValueKind<Level> = {
-  name: 'from',
-  example: '3.7V per cell',
-  read: (text, earlier) => readState(text, seriesOf(earlier)),
-  write: writeLevel,
-  complete: prefix => completions('from', prefix),
-}
+export const stateKind = completed(
+  'from',
+  '3.7V per cell',
+  (text, earlier) => readState(text, seriesOf(earlier)),
+  writeLevel,
+)
 
 /** Where nothing is to be done with the pack: also without anything left. */
-export const anyStateKind: ValueKind<Level> = {
+export const anyStateKind = {
   ...stateKind,
   read: (text, earlier) => readAnyState(text, seriesOf(earlier)),
-}
+} satisfies ValueKind<Level>
 
-export const targetKind: ValueKind<Level> = {
-  name: 'to',
-  example: 'full',
-  read: (text, earlier) => readTarget(text, seriesOf(earlier)),
-  write: writeLevel,
-  complete: prefix => completions('to', prefix),
-}
+export const targetKind = completed('to', 'full', (text, earlier) => readTarget(text, seriesOf(earlier)), writeLevel)
 
 export const chemistryKind = plainKind<Chemistry>('chemistry', readChemistry, ({ name }) => name, [
   'LiHV',
@@ -84,17 +62,16 @@ export const cellsKind: ValueKind<CellType> = {
 }
 
 /** In A, or in C of the pack or the packs that the question names before it; of several packs also what each is to get. */
-export const currentKind: ValueKind<number> = {
-  name: 'current',
-  example: '1A',
-  read: (text, { pack, packs = [], places }) => {
+export const currentKind = completed(
+  'current',
+  '1A',
+  (text, { pack, packs = [], places }) => {
     const named = pack ? [pack] : packs.flatMap(({ count, item }) => Array.from({ length: count }, () => item.pack))
     const sizes_Ah = named.slice(0, places).map(({ capacity_Ah }) => capacity_Ah)
     return { value: notation.readChargeCurrent(text, ...sizes_Ah), assumed: [] }
   },
-  write: notation.writeCurrent,
-  complete: prefix => completions('current', prefix),
-}
+  notation.writeCurrent,
+)
 export const voltageKind = plainKind('voltage', notation.readVoltage, notation.writeVoltage, ['12V', '5V', '9V', '20V'])
 export const capacityKind = plainKind('capacity', notation.readCapacity, notation.writeCapacity, ['690mAh', '1.3Ah'])
 export const energyKind = plainKind('energy', notation.readEnergy, notation.writeEnergy, ['74Wh', '20Wh'])

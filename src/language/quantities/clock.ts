@@ -1,7 +1,6 @@
 // Times of day: `14:30`, `9:00`, a day before them, and the hour alone of which half of the day was not said.
 
-import { plainText, quoted } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { aTimeOfDay, notAClock } from './quantity.words.ts'
 
 export const weekdays = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'] as const
@@ -27,7 +26,7 @@ export function readClock(text: string): Clock {
   if (isDay && (named ?? hour) !== undefined && Number(hour ?? 0) <= 24) {
     return hour === undefined ? { day } : { day, hour: Number(hour), minute: Number(minute) }
   }
-  throw new Problem({ what: notAClock, ...quoted(plain), expected: aTimeOfDay, example: '14:30' })
+  throw problemAt(plain, notAClock, { expected: aTimeOfDay, example: '14:30' })
 }
 
 const day_s = 24 * 3600

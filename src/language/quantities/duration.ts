@@ -1,9 +1,9 @@
 // Durations: hours, minutes and seconds with their units, down to `1h20`.
 
-import { plainText, quoted, shortened } from '../../ground/plain-text.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { nothingThere } from '../../ground/plain-text.words.ts'
-import { Problem } from '../../ground/problem.ts'
-import { decimalText, shiftedDecimal, type Wanted } from '../scan/number.ts'
+import type { Problem, Wanted } from '../../ground/problem.ts'
+import { decimalText, shiftedDecimal } from '../scan/number.ts'
 import { colonUnclear, durationOutside, durationRange, needsUnit, notADuration } from './quantity.words.ts'
 
 const longest_s = 7 * 24 * 3600
@@ -35,7 +35,7 @@ export function readDuration(text: string): number {
     0,
   )
   if (duration_s >= 1 && duration_s <= longest_s) return duration_s
-  throw new Problem({ what: durationOutside, token: shortened(plain), ...wanted })
+  throw problemAt(plain, durationOutside, wanted)
 }
 
 /** Canonical text; reading it gives the same value. */
@@ -57,5 +57,5 @@ function problem(plain: string): Problem {
         : /^[\d.,]+$/.test(plain)
           ? needsUnit
           : notADuration
-  return new Problem({ what, ...quoted(plain), ...wanted })
+  return problemAt(plain, what, wanted)
 }

@@ -1,6 +1,6 @@
 // Several things in one value, with ";" between them and how many before each: `2x 0.5/1/2A 50W; 0.1-10A by 0.1`.
 
-import { plainText, quoted } from '../../ground/plain-text.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { nothingThere } from '../../ground/plain-text.words.ts'
 import { Problem } from '../../ground/problem.ts'
 import type { Read } from '../scan/read.ts'
@@ -41,7 +41,7 @@ export function readList<T>(
   })
   const value = read.map(entry => entry.value)
   if (value.reduce((sum, { count }) => sum + count, 0) > rules.most) {
-    throw new Problem({ what: moreThan(rules.listed, rules.most), ...quoted(plain), ...wanted })
+    throw problemAt(plain, moreThan(rules.listed, rules.most), wanted)
   }
   return { value, assumed: read.flatMap(entry => entry.assumed) }
 }

@@ -2,8 +2,7 @@
 
 import { thickestGauge, thinnestGauge, wireArea_mm2 } from '../../charging/leads/wire.ts'
 import type { Said } from '../../ground/locale.ts'
-import { plainText, quoted } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { decimalText, oddNumberProblem } from '../scan/number.ts'
 import type { DimensionName } from './dimensions.ts'
 import { checked, type Narrower, readQuantity, writeQuantity } from './quantity.ts'
@@ -75,7 +74,7 @@ export function readCount(text: string, range: WholeNumberRange = {}): number {
   const said = /^(?:x ?)?([+-]?[\d.,]+|[a-z]+)(?: ?(?:x|packs?|batter(?:y|ies)|times|pcs?))?$/i.exec(plain)?.[1] ?? ''
   const count = numberNamed(said) ?? (/\d/.test(said) ? Number(decimalText(said, wanted)) : Number.NaN)
   if (Number.isInteger(count) && count >= min && count <= max) return count
-  throw new Problem({ what: cannotReadAs(phrase), ...quoted(plain), ...wanted })
+  throw problemAt(plain, cannotReadAs(phrase), wanted)
 }
 
 export const writeCount: Writer = value => String(value)
@@ -88,7 +87,7 @@ export function readGauge(text: string): number {
   const area = crossSection.exec(plain)?.[1]
   const gauge = area === undefined ? Number(match?.[1] ?? match?.[2] ?? Number.NaN) : thinnerThan(area)
   if (gauge >= 0 && gauge <= 40) return gauge
-  throw new Problem({ what: notAGauge, ...quoted(plain), expected: gaugeRange, example: 'AWG 18' })
+  throw problemAt(plain, notAGauge, { expected: gaugeRange, example: 'AWG 18' })
 }
 
 function thinnerThan(area: string): number {

@@ -1,10 +1,10 @@
 // Reading and writing one quantity: a number with its unit, inside the range that makes sense.
 
 import type { Said } from '../../ground/locale.ts'
-import { plainText, quoted, shortened } from '../../ground/plain-text.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { nothingThere } from '../../ground/plain-text.words.ts'
-import { Problem } from '../../ground/problem.ts'
-import { decimalText, oddNumberProblem, shiftedDecimal, takeNumeral, type Wanted } from '../scan/number.ts'
+import { Problem, type Wanted } from '../../ground/problem.ts'
+import { decimalText, oddNumberProblem, shiftedDecimal, takeNumeral } from '../scan/number.ts'
 import { Scanner } from '../scan/scanner.ts'
 import { type Dimension, type DimensionName, dimensions, type Unit } from './dimensions.ts'
 import { between, cannotReadAs, dimensionWords, needsUnit, outOfRange } from './quantity.words.ts'
@@ -78,9 +78,7 @@ export function checked(value: number, token: string, dimension: DimensionName, 
   // "2200 A": the unit of the label stands behind it. Of what is a part of a thing the whole is the example.
   const thousandth = value / 1000
   const isSlip = narrower?.example === undefined && side === 'above' && thousandth >= min && thousandth <= max
-  throw new Problem({
-    what: outOfRange(dimensionWords[dimension].name, side),
-    token: shortened(token),
+  throw problemAt(token, outOfRange(dimensionWords[dimension].name, side), {
     ...told,
     example: isSlip ? writeQuantity(thousandth, dimension) : told.example,
   })
@@ -129,5 +127,5 @@ function notAQuantity(text: string, dimension: DimensionName, narrower?: Narrowe
   const bare = /^[+-]?[\d.,]+$/.test(text)
   if (bare) decimalText(text, expectation)
   const what = bare ? needsUnit : cannotReadAs(dimensionWords[dimension].phrase)
-  return new Problem({ what, ...quoted(text), ...expectation })
+  return problemAt(text, what, expectation)
 }

@@ -1,7 +1,6 @@
 // Several quantities that share a unit: lists (`0.3/0.8/1.5/3A`) and ranges (`10-26V`).
 
-import { shortened } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
+import { problemAt, shortened } from '../../ground/plain-text.ts'
 import { takeNumeral } from '../scan/number.ts'
 import { backwards, listOrRange, listTooLong, smallerFirst } from '../scan/scan.words.ts'
 import type { Scanner } from '../scan/scanner.ts'
@@ -14,6 +13,7 @@ const rangeSeparator = / ?- ?| (?:to|up to) /iuy
 
 /** Longer lists are no charger's; the limit also keeps the reading of a sentence linear. */
 const mostListed = 40
+const wantedList = { expected: listOrRange(mostListed), example: '0.1-10A by 0.1' }
 
 interface Typed {
   readonly numeral: string
@@ -33,7 +33,7 @@ export function takeList(
     do {
       const numeral = takeNumeral(scan)
       if (numeral === undefined) break
-      if (typed.length === mostListed) throw tooMany(numeral)
+      if (typed.length === mostListed) throw problemAt(numeral, listTooLong(mostListed), wantedList)
       const unit = takeUnit(scan, dimension)
       typed.push({ numeral, unit })
       if (unit === undefined) continue
@@ -42,15 +42,6 @@ export function takeList(
     } while (scan.take(spaced ? spacedSeparator : listSeparator))
     scan.at = end
     return inOneUnit(typed.slice(0, complete), dimension, narrower)
-  })
-}
-
-function tooMany(numeral: string): Problem {
-  return new Problem({
-    what: listTooLong(mostListed),
-    token: shortened(numeral),
-    expected: listOrRange(mostListed),
-    example: '0.1-10A by 0.1',
   })
 }
 
@@ -81,7 +72,7 @@ export function takeRange(
     if (from === undefined || to === undefined) return undefined
     if (from < to) return { from, to }
     const token = shortened(scan.text.slice(start, scan.at))
-    throw new Problem({ what: backwards, token, expected: smallerFirst, example: `${high}-${low}${highUnit ?? ''}` })
+    throw problemAt(token, backwards, { expected: smallerFirst, example: `${high}-${low}${highUnit ?? ''}` })
   })
 }
 

@@ -1,20 +1,13 @@
 // Decimal numbers: point or comma, and nothing that could be read two ways.
 
-import type { Said } from '../../ground/locale.ts'
-import { shortened } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
+import { problemAt } from '../../ground/plain-text.ts'
+import type { Problem, Wanted } from '../../ground/problem.ts'
 import { notOneNumber, onlyPlainDecimals, pointAndNoThousands, thousandsOrDecimals } from './scan.words.ts'
 import type { Scanner } from './scanner.ts'
 
 const numeral = /[+-]?(?:\d+(?:[.,]\d+)*|[.,]\d+)/y
 const plainNumeral = /^[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)$/
 const thousands = /^[+-]?[1-9]\d{0,2}(?:,\d{3})+$/
-
-/** What was wanted where a number stands: `expected` gives the range, `example` something that would do. */
-export interface Wanted {
-  readonly expected: Said
-  readonly example: string
-}
 
 /** The numeral at the scanner as typed, not yet judged. */
 export function takeNumeral(scan: Scanner): string | undefined {
@@ -27,15 +20,13 @@ export function takeNumeral(scan: Scanner): string | undefined {
  */
 export function decimalText(typed: string, wanted: Wanted): string {
   if (thousands.test(typed)) {
-    throw new Problem({
-      what: thousandsOrDecimals,
-      token: shortened(typed),
+    throw problemAt(typed, thousandsOrDecimals, {
       expected: pointAndNoThousands(wanted.expected),
       example: wanted.example,
     })
   }
   if (!plainNumeral.test(typed)) {
-    throw new Problem({ what: notOneNumber, token: shortened(typed), ...wanted })
+    throw problemAt(typed, notOneNumber, wanted)
   }
   return typed.replace(',', '.')
 }
@@ -61,5 +52,5 @@ const oddNumber = /^[+-]?(?:nan|inf(?:inity)?|∞|0x[\da-f]*|0b[01]+|0o[0-7]+|\d
 export function oddNumberProblem(text: string, wanted: Wanted): Problem | undefined {
   const odd = oddNumber.exec(text)?.[0]
   if (odd === undefined) return undefined
-  return new Problem({ what: onlyPlainDecimals, token: shortened(odd), ...wanted })
+  return problemAt(odd, onlyPlainDecimals, wanted)
 }

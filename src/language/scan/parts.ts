@@ -1,8 +1,8 @@
 // A phrase of parts in any order: each reader here tries its parts in turn until the text is used up.
 
 import { nothingThere } from '../../ground/plain-text.words.ts'
-import { Problem } from '../../ground/problem.ts'
-import { oddNumberProblem, type Wanted } from './number.ts'
+import { Problem, type Wanted } from '../../ground/problem.ts'
+import { oddNumberProblem } from './number.ts'
 import { cannotPlace } from './scan.words.ts'
 import type { Scanner } from './scanner.ts'
 

@@ -2,8 +2,7 @@
 
 import type { CurrentSteps } from '../../charging/things/charger.ts'
 import type { Said } from '../../ground/locale.ts'
-import { shortened } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
+import { problemAt } from '../../ground/plain-text.ts'
 import { takeQuantity } from '../quantities/quantity.ts'
 import { takeList, takeRange } from '../quantities/ranges.ts'
 import { once, type Part } from '../scan/parts.ts'
@@ -58,12 +57,7 @@ function takeCells(scan: Scanner): Window | undefined {
 
 function cellWindow(token: string, min: number, max: number): Window {
   if (min >= 1 && min <= max && max <= mostSeries) return { min, max }
-  throw new Problem({
-    what: noSuchCells,
-    token: shortened(token),
-    expected: cellsOfCharger(mostSeries),
-    example: '1-4S',
-  })
+  throw problemAt(token, noSuchCells, { expected: cellsOfCharger(mostSeries), example: '1-4S' })
 }
 
 function takeInput(scan: Scanner): Window | undefined {

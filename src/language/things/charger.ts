@@ -1,10 +1,9 @@
 // Chargers: `0.3/0.8/1.5/3A 60W 1-5S 10-26V`, `0.1-10A by 0.1 200W 6S 10-30V`; the parts in any order.
 
 import type { Charger } from '../../charging/things/charger.ts'
-import { plainText, shortened } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
+import type { Wanted } from '../../ground/problem.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
-import type { Wanted } from '../scan/number.ts'
 import { readParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
@@ -20,7 +19,7 @@ export function readCharger(text: string): Read<Charger> {
   readParts(scan, chargerParts, draft, wanted)
   const charger = finished(draft)
   if (charger) return charger
-  throw new Problem({ what: lacksCurrents, token: shortened(scan.text), ...wanted })
+  throw problemAt(scan.text, lacksCurrents, wanted)
 }
 
 /** Undefined without currents; "80W charger" has those that such chargers offer. */
@@ -48,9 +47,7 @@ function finished(draft: ChargerDraft): Read<Charger> | undefined {
 
 function checkedCutoff(volts: number): void {
   if (volts >= cutoffs.min && volts <= cutoffs.max) return
-  throw new Problem({
-    what: neitherCutoffNorInput,
-    token: `${volts}V`,
+  throw problemAt(`${volts}V`, neitherCutoffNorInput, {
     expected: cutoffsOrInput(cutoffs.min, cutoffs.max),
     example: volts > cutoffs.max ? '10-26V' : cutoffs.example,
   })

@@ -2,8 +2,7 @@
 
 import { chemistries } from '../../charging/things/chemistries.ts'
 import type { Chemistry } from '../../charging/things/chemistry.ts'
-import { plainText, quoted } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { Scanner } from '../scan/scanner.ts'
 import { oneOfChemistries, unknownChemistry } from './pack.words.ts'
 
@@ -46,10 +45,5 @@ export function readChemistry(text: string): Chemistry {
   const scan = new Scanner(plainText(text))
   const chemistry = takeChemistry(scan)
   if (chemistry && scan.done) return chemistry
-  throw new Problem({
-    what: unknownChemistry,
-    ...quoted(scan.text),
-    expected: oneOfChemistries(chemistryNames),
-    example: 'LiHV',
-  })
+  throw problemAt(scan.text, unknownChemistry, { expected: oneOfChemistries(chemistryNames), example: 'LiHV' })
 }

@@ -2,7 +2,7 @@
 
 import type { CurrentSteps } from '../../charging/things/charger.ts'
 import type { Said } from '../../ground/locale.ts'
-import { Problem } from '../../ground/problem.ts'
+import { problemAt } from '../../ground/plain-text.ts'
 import { quantityOf, takeUnit, writeQuantity } from '../quantities/quantity.ts'
 import { takeList, takeRange } from '../quantities/ranges.ts'
 import { takeNumeral } from '../scan/number.ts'
@@ -37,9 +37,7 @@ function takeSteppedRange(scan: Scanner): ReadSteps | undefined {
   const given_A = takeIncrement(scan)
   const increment_A = given_A ?? usualIncrement_A
   if (increment_A > to_A - from_A) {
-    throw new Problem({
-      what: incrementTooWide,
-      token: scan.text.slice(start, scan.at),
+    throw problemAt(scan.text.slice(start, scan.at), incrementTooWide, {
       expected: rangeAndIncrement,
       example: '0.1-10A by 0.1',
     })

@@ -2,7 +2,7 @@
 
 import { chemistries } from '../../charging/things/chemistries.ts'
 import type { LevelName } from '../../charging/things/level.ts'
-import { Problem } from '../../ground/problem.ts'
+import { problemAt } from '../../ground/plain-text.ts'
 import { quantityOf, takeQuantity } from '../quantities/quantity.ts'
 import { takeNumeral } from '../scan/number.ts'
 import type { Scanner } from '../scan/scanner.ts'
@@ -54,13 +54,10 @@ function takeVolts(scan: Scanner): LevelWords | undefined {
     const token = scan.text.slice(start, scan.at)
     if (scan.take(ofCell)) return { kind: 'volts', volts, token, of: 'cell' }
     if (scan.take(ofPack)) return { kind: 'volts', volts, token, of: 'pack' }
-    if (volts > highestCell_V && scan.take(atAmps)) throw unclear(token)
+    if (volts > highestCell_V && scan.take(atAmps))
+      throw problemAt(token, packOrSupply, { expected: packOrAmps, example: `${token} pack` })
     return { kind: 'volts', volts, token }
   })
-}
-
-function unclear(token: string): Problem {
-  return new Problem({ what: packOrSupply, token, expected: packOrAmps, example: `${token} pack` })
 }
 
 /** `3.6` can only be volts per cell; `4` or `20` could be a percentage too. */

@@ -2,10 +2,10 @@
 
 import type { CellClassName } from '../../charging/things/cell-class.ts'
 import type { Chemistry } from '../../charging/things/chemistry.ts'
-import { shortened } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
+import { problemAt } from '../../ground/plain-text.ts'
+import type { Wanted } from '../../ground/problem.ts'
 import { type Narrower, quantityOf, takeQuantity } from '../quantities/quantity.ts'
-import { decimalText, takeNumeral, type Wanted } from '../scan/number.ts'
+import { decimalText, takeNumeral } from '../scan/number.ts'
 import { once, type Part } from '../scan/parts.ts'
 import type { Scanner } from '../scan/scanner.ts'
 import { takeChemistry } from './chemistry.ts'
@@ -69,12 +69,7 @@ const strings: Part<PackDraft> = (scan, draft) => {
 function counted([token = '', digits]: RegExpExecArray, what: CellsCounted, most: number, letter: 'S' | 'P'): number {
   const count = Number(digits)
   if (count >= 1 && count <= most) return count
-  throw new Problem({
-    what: cellsOutOfRange(what),
-    token: shortened(token),
-    expected: upToCells(most, letter),
-    example: wantedPack.example,
-  })
+  throw problemAt(token, cellsOutOfRange(what), { expected: upToCells(most, letter), example: wantedPack.example })
 }
 
 /** `45C` and `75C discharge` are what a pack may give, not what it may take. */
@@ -120,7 +115,7 @@ const asked: Wanted = { expected: capacityWithUnit, example: wantedPack.example 
 function bareCapacityOf(numeral: string): number {
   const size = Number(decimalText(numeral, asked))
   if (size <= 0 || size >= leastBare_mAh) return quantityOf(numeral, 'mAh', 'capacity', { example: wantedPack.example })
-  throw new Problem({ what: mAhOrAh, token: shortened(numeral), ...asked })
+  throw problemAt(numeral, mAhOrAh, asked)
 }
 
 /** Labels often say the watt-hours too; they follow from cells and capacity. */

@@ -1,9 +1,8 @@
 // Packs: `3S 720 LiHV`, `3S1P 720mAh lihv 65C 2C charge 6mΩ`, `2S2P 5200 Li-ion`; the parts in any order.
 
 import type { Pack } from '../../charging/things/pack.ts'
-import { plainText, shortened } from '../../ground/plain-text.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { present } from '../../ground/present.ts'
-import { Problem } from '../../ground/problem.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
 import { type Part, readParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
@@ -37,29 +36,20 @@ function packOf(text: string, parts: readonly Part<PackDraft>[]): Read<Pack> {
   const lacks = lackedParts(chemistryNames)
   const needed = ['series', 'capacity_Ah', 'chemistry'] as const
   const missing = needed.filter(part => draft[part] === undefined).map(part => lacks[part])
-  throw new Problem({ what: packLacks(missing), token: shortened(scan.text), ...wantedPack })
+  throw problemAt(scan.text, packLacks(missing), wantedPack)
 }
 
 function finished(draft: PackDraft): Read<Pack> | undefined {
-  const {
-    series,
-    parallel = 1,
-    capacity_Ah,
-    chemistry,
-    labelRate_C,
-    dischargeRate_C,
-    cellClass,
-    cellResistance_ohm,
-  } = draft
+  const { bare, bareRate, bareDischarge, energy, ...parts } = draft
+  const { series, parallel = 1, capacity_Ah, chemistry } = parts
   if (series === undefined || capacity_Ah === undefined || chemistry === undefined) return undefined
   const assumed = [
-    draft.bare !== undefined && asMilliampHours(draft.bare),
-    draft.bareRate !== undefined && asLabelLimit(draft.bareRate),
-    draft.bareDischarge !== undefined && asDischargeRating(draft.bareDischarge),
-    draft.energy !== undefined && energyNotUsed(draft.energy),
+    bare !== undefined && asMilliampHours(bare),
+    bareRate !== undefined && asLabelLimit(bareRate),
+    bareDischarge !== undefined && asDischargeRating(bareDischarge),
+    energy !== undefined && energyNotUsed(energy),
   ].filter(said => said !== false)
-  const rates = { labelRate_C, dischargeRate_C, cellClass, cellResistance_ohm }
-  return { value: { chemistry, series, parallel, capacity_Ah, ...rates }, assumed }
+  return { value: { ...parts, chemistry, series, parallel, capacity_Ah }, assumed }
 }
 
 /** Canonical text; reading it gives the same pack. */
@@ -69,17 +59,8 @@ export const writePack = (pack: Pack): string => writePackParts({ ...pack, chemi
 export type PackParts = Partial<Omit<Pack, 'chemistry'>> & { readonly chemistry?: string }
 
 /** The parts of a pack that are told, in notation. */
-export function writePackParts(parts: PackParts): string {
-  const {
-    series,
-    parallel = 1,
-    capacity_Ah,
-    chemistry,
-    labelRate_C,
-    dischargeRate_C,
-    cellClass,
-    cellResistance_ohm,
-  } = parts
+export function writePackParts({ series, parallel = 1, chemistry, cellClass, ...figures }: PackParts): string {
+  const { capacity_Ah, dischargeRate_C, labelRate_C, cellResistance_ohm } = figures
   return present([
     series === undefined ? undefined : `${series}S${parallel > 1 ? `${parallel}P` : ''}`,
     capacity_Ah === undefined ? undefined : writeQuantity(capacity_Ah, 'capacity'),

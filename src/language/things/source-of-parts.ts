@@ -3,10 +3,9 @@
 import type { Offer, Source } from '../../charging/things/source.ts'
 import { pdOffers } from '../../charging/things/usb-pd.ts'
 import type { Said } from '../../ground/locale.ts'
-import { shortened } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
+import { problemAt } from '../../ground/plain-text.ts'
+import type { Problem, Wanted } from '../../ground/problem.ts'
 import { checked } from '../quantities/quantity.ts'
-import type { Wanted } from '../scan/number.ts'
 import {
   aSource,
   asNominal,
@@ -152,5 +151,5 @@ const stored_Wh = ({ energy_Wh, capacity_Ah = 0 }: SourceDraft): number =>
   energy_Wh ?? Number((capacity_Ah * bankCell_V).toPrecision(12))
 
 function refusal(text: string, what: Said, example: string): Problem {
-  return new Problem({ what, token: shortened(text), expected: wantedSource.expected, example })
+  return problemAt(text, what, { expected: wantedSource.expected, example })
 }

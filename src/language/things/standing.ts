@@ -3,8 +3,8 @@
 import type { Danger } from '../../charging/situation/dangers.ts'
 import type { Pack } from '../../charging/things/pack.ts'
 import type { Source } from '../../charging/things/source.ts'
-import { plainText, quoted } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
+import { attempt } from '../../ground/problem.ts'
 import { readChargeCurrent, writeCurrent } from '../quantities/quantities.ts'
 import type { Read } from '../scan/read.ts'
 import { readPack, writePack } from './pack.ts'
@@ -84,27 +84,15 @@ export function readStandingSource(text: string): Read<StandingSource> {
   }
   const { value: source, assumed } = stored
   const charged = readState(state, source.kind === 'battery' ? source.pack : undefined)
-  if (source.kind !== 'battery' && charged.value.kind !== 'soc') throw notABattery(state)
+  if (source.kind !== 'battery' && charged.value.kind !== 'soc')
+    throw problemAt(state, onlyInPercent, { expected: aPercentage, example: 'power bank 74Wh at 80%' })
   return { value: { source, charged: charged.value }, assumed: [...assumed, ...charged.assumed] }
 }
 
 /** A battery or power bank before an "at"; undefined for what cannot be drained (`20V at 5A`). */
 function attemptSource(text: string): Read<Source> | undefined {
-  try {
-    const read = readSource(text)
-    return read.value.kind === 'battery' || read.value.kind === 'power bank' ? read : undefined
-  } catch {
-    return undefined
-  }
-}
-
-function notABattery(state: string): Problem {
-  return new Problem({
-    what: onlyInPercent,
-    ...quoted(state),
-    expected: aPercentage,
-    example: 'power bank 74Wh at 80%',
-  })
+  const read = attempt(() => readSource(text))
+  return read?.value.kind === 'battery' || read?.value.kind === 'power bank' ? read : undefined
 }
 
 export function writeStandingSource({ source, charged }: StandingSource): string {

@@ -3,11 +3,11 @@
 import { chemistries } from '../../charging/things/chemistries.ts'
 import type { Level, State } from '../../charging/things/level.ts'
 import type { Pack } from '../../charging/things/pack.ts'
-import { plainText, quoted, shortened } from '../../ground/plain-text.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { nothingThere } from '../../ground/plain-text.words.ts'
-import { Problem } from '../../ground/problem.ts'
+import type { Problem, Wanted } from '../../ground/problem.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
-import { oddNumberProblem, type Wanted } from '../scan/number.ts'
+import { oddNumberProblem } from '../scan/number.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
 import { highestCell_V, type LevelWords, takeLevelWords } from './level-words.ts'
@@ -68,18 +68,13 @@ export function readState(text: string, pack?: Series): Read<Level> {
 export const readAnyState = (text: string, pack?: Series): Read<Level> => readLevel(text, pack, start, lowestStart_V)
 
 const tooLittle = (text: string): Problem =>
-  new Problem({
-    what: tooLittleTold,
-    token: shortened(plainText(text)),
-    expected: voltsOfLowest,
-    example: '3.1V per cell',
-  })
+  problemAt(plainText(text), tooLittleTold, { expected: voltsOfLowest, example: '3.1V per cell' })
 
 /** Reads where a charge is to go. Whether the chemistry allows that is not judged here. */
 export function readTarget(text: string, pack?: Series): Read<Level> {
   const target = readLevel(text, pack, goal, lowestGoal_V)
   if (target.value.kind !== 'named' || target.value.name !== 'empty') return target
-  throw new Problem({ what: cannotEndEmpty, token: shortened(text), ...goal })
+  throw problemAt(text, cannotEndEmpty, goal)
 }
 
 function readLevel(
@@ -94,7 +89,7 @@ function readLevel(
   const odd = oddNumberProblem(scan.text, wanted)
   if (odd) throw odd
   const what = scan.text === '' ? nothingThere : /^[+-]?[\d.,]+$/.test(scan.text) ? voltsOrPercent : notALevel
-  throw new Problem({ what, ...quoted(scan.text), ...wanted })
+  throw problemAt(scan.text, what, wanted)
 }
 
 function levelOf(words: LevelWords, pack: Series | undefined, lowestCell_V: typeof lowestStart_V): Read<Level> {
@@ -111,18 +106,14 @@ function levelOf(words: LevelWords, pack: Series | undefined, lowestCell_V: type
   if (words.of === 'cell') return { value: rest(volts, token), assumed: [] }
   if (words.of === 'pack' || volts > highestCell_V) return { value: packVolts(volts, token, pack), assumed: [] }
   const series = pack?.series ?? 1
-  if (series > 1 && volts / series >= lowestCell_V(pack)) throw unclear(token)
+  if (series > 1 && volts / series >= lowestCell_V(pack))
+    throw problemAt(token, cellOrPack, { expected: sayWhich, example: `${token} per cell` })
   return { value: rest(volts, token), assumed: series > 1 ? [asPerCell(volts)] : [] }
 }
 
 function rest(perCell_V: number, token: string): State {
   if (perCell_V <= highestCell_V) return { kind: 'rest', perCell_V }
-  throw new Problem({
-    what: noCellSoHigh,
-    token: shortened(token),
-    expected: upToPerCell(highestCell_V),
-    example: '3.85V per cell',
-  })
+  throw problemAt(token, noCellSoHigh, { expected: upToPerCell(highestCell_V), example: '3.85V per cell' })
 }
 
 function packVolts(volts: number, token: string, pack?: Series): State {
@@ -130,16 +121,10 @@ function packVolts(volts: number, token: string, pack?: Series): State {
   if (perCell_V !== undefined && perCell_V <= highestCell_V) {
     return { kind: 'rest', perCell_V, pack_V: volts }
   }
-  throw new Problem({
-    what: pack ? noPackSoHigh(pack.series) : needsPack,
-    token: shortened(token),
+  throw problemAt(token, pack ? noPackSoHigh(pack.series) : needsPack, {
     expected: voltsUpTo(highestCell_V, pack && highestCell_V * pack.series),
     example: '3.85V per cell',
   })
-}
-
-function unclear(token: string): Problem {
-  return new Problem({ what: cellOrPack, token: shortened(token), expected: sayWhich, example: `${token} per cell` })
 }
 
 /** Canonical text; reading it gives the same level. */

@@ -1,8 +1,7 @@
 // A pack with what it weighs behind it: `3S 720 LiHV 45g`; and a bag of them: `4x 3S 720 LiHV 45g; 4S 1500 LiPo 178g`.
 
 import type { Pack } from '../../charging/things/pack.ts'
-import { plainText, quoted } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
+import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { type Counted, readList, writeList } from '../quantities/list.ts'
 import { readMass, writeMass } from '../quantities/quantities.ts'
 import type { Read } from '../scan/read.ts'
@@ -27,12 +26,7 @@ const trailingMass = /[ ,]((?:\d+(?:[.,]\d+)?|[.,]\d+) ?(?:g|grams?|kg|oz|ounces
 export function readBag(text: string): Read<Bag> {
   const bag = readList(plainText(text).replace(between, '; '), bagRules, readWeighedPack)
   if (bag.value.length <= mostKinds) return bag
-  throw new Problem({
-    what: moreKindsThan(mostKinds),
-    ...quoted(text),
-    expected: kindsOfPack(mostKinds),
-    example: bagRules.example,
-  })
+  throw problemAt(text, moreKindsThan(mostKinds), { expected: kindsOfPack(mostKinds), example: bagRules.example })
 }
 
 function readWeighedPack(text: string): Read<WeighedPack> {
