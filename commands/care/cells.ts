@@ -6,10 +6,9 @@ import { practice } from '../../src/charging/things/cited.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { balanceTime_s, cellSpread, evenness, readingFault } from '../../src/charging/upkeep/cell-spread.ts'
 import { chargeAtRest } from '../../src/charging/upkeep/rest-charge.ts'
-import { Problem } from '../../src/ground/problem.ts'
 import { cellVoltsKind, conditionKind } from '../../src/language/kinds/reading-kinds.ts'
 import { cellsKind, currentKind, packKind } from '../../src/language/kinds/values.ts'
-import { chemistryOrPack, chemistryWanted, faultMended, faultWords } from './problems.words.ts'
+import { chemistryWanted, faultyReadings } from './problems.words.ts'
 
 /** Where no balance current is told. */
 export const usualBalance_A = practice(0.1, 'small chargers bleed 0.1 to 0.3 A from a cell')
@@ -45,15 +44,7 @@ export const cells = command({
   },
   compute: ({ situation: { pack, kindOnly } }, { volts, when = 'rest', balance }) => {
     const fault = readingFault(pack, volts)
-    if (fault) {
-      throw new Problem({
-        what: faultWords(fault),
-        token: cellVoltsKind.write(volts),
-        expected: faultMended(pack.series),
-        example: exampleOf(pack),
-        verdict: 'do not charge',
-      })
-    }
+    if (fault) throw faultyReadings(fault, volts, pack)
     const spread = cellSpread(volts)
     const balance_A = balance ?? usualBalance_A.value
     const sum_V = volts.reduce((sum, cell_V) => sum + cell_V, 0)
@@ -86,10 +77,5 @@ function packOf({ pack, chemistry: ofType, volts }: Asked<typeof takes>): Pack {
     const { chemistry, series = volts.length } = ofType
     return { chemistry, series, parallel: 1, capacity_Ah: 1 }
   }
-  const read = cellVoltsKind.write(volts).replaceAll('V', '')
-  throw new Problem({ what: chemistryWanted, token: read, expected: chemistryOrPack, example: `cells LiPo ${read}` })
+  throw chemistryWanted(cellVoltsKind.write(volts).replaceAll('V', ''))
 }
-
-/** Readings as sound cells of the pack show them. */
-const exampleOf = ({ series, chemistry }: Pack): string =>
-  `volts: ${Array.from({ length: series }, () => chemistry.storage_V.value.toFixed(2)).join(' ')}`

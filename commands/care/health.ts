@@ -5,18 +5,10 @@ import { figure } from '../../src/assistant/quantified.ts'
 import { chemistries } from '../../src/charging/things/chemistries.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { judgeHealth, likeReadings, meanOf, resistanceFromLoads, worstOf } from '../../src/charging/upkeep/health.ts'
-import { Problem } from '../../src/ground/problem.ts'
 import { cellResistancesKind, loadKind } from '../../src/language/kinds/reading-kinds.ts'
 import { cellsKind, packKind, resistanceKind, temperatureKind } from '../../src/language/kinds/values.ts'
 import { packOrCell } from '../shared/charging.ts'
-import {
-  moreShowFewer,
-  oneOrEach,
-  otherCount,
-  resistanceOrLoads,
-  resistanceWanted,
-  twoLoads,
-} from './problems.words.ts'
+import { moreShowFewer, otherCount, resistanceWanted } from './problems.words.ts'
 
 const takes = {
   pack: optional(packKind),
@@ -84,27 +76,11 @@ export const health = command({
 function resistancesOf({ resistance, one, other }: Asked<typeof takes>, pack: Pack): readonly number[] {
   if (resistance) {
     if (resistance.length === 1 || resistance.length === pack.series) return resistance
-    throw new Problem({
-      what: otherCount(resistance.length, pack.series),
-      token: cellResistancesKind.write(resistance),
-      expected: oneOrEach(pack.series),
-      example: 'resistance: 12mΩ',
-    })
+    throw otherCount(resistance, pack.series)
   }
   if (!one && !other && pack.cellResistance_ohm !== undefined) return [pack.cellResistance_ohm]
-  if (!one || !other) {
-    throw new Problem({
-      what: resistanceWanted,
-      expected: resistanceOrLoads,
-      example: 'health pack: 6S 1300 LiPo one: rest 23.8V other: 20A 21.9V',
-    })
-  }
+  if (!one || !other) throw resistanceWanted()
   const cell_ohm = resistanceFromLoads(one, other, pack.series)
   if (Number.isFinite(cell_ohm) && cell_ohm > 0) return [cell_ohm]
-  throw new Problem({
-    what: moreShowFewer,
-    token: `${loadKind.write(one)}, ${loadKind.write(other)}`,
-    expected: twoLoads,
-    example: 'one: rest 23.8V other: 20A 21.9V',
-  })
+  throw moreShowFewer(one, other)
 }

@@ -11,11 +11,10 @@ import type { Pack } from '../../src/charging/things/pack.ts'
 import { anyCurrent } from '../../src/charging/things/steps.ts'
 import { chargeAtRest } from '../../src/charging/upkeep/rest-charge.ts'
 import { chosenCutoff_V, got_V, highestSetting_V, trimOf } from '../../src/charging/upkeep/trim.ts'
-import { Problem } from '../../src/ground/problem.ts'
 import { cutoffsKind } from '../../src/language/kinds/reading-kinds.ts'
 import { cellsKind, chargerKind, packKind, stateKind, targetKind } from '../../src/language/kinds/values.ts'
 import { packOrCell } from '../shared/charging.ts'
-import { bothOptions, bothReadings, voltsOfCellOrPack, voltsWanted } from './problems.words.ts'
+import { bothReadings, voltsWanted } from './problems.words.ts'
 
 const takes = {
   pack: optional(packKind),
@@ -53,9 +52,9 @@ export const trim = command({
   },
   compute: (permit, asked) => {
     const { pack, meter } = permit.situation
-    if ((asked.shown === undefined) !== (asked.measured === undefined)) throw bothWanted()
+    if ((asked.shown === undefined) !== (asked.measured === undefined)) throw bothReadings(checked)
     if (asked.shown && asked.measured && !meter) {
-      throw voltsMissing(voltsOf(asked.shown, pack) === undefined ? 'shown' : 'measured')
+      throw voltsWanted(voltsOf(asked.shown, pack) === undefined ? 'shown' : 'measured')
     }
     const cutoffs_V = cutoffsOf(asked)
     if (cutoffs_V) return chosen(permit, cutoffs_V)
@@ -148,7 +147,3 @@ function anyCutoff(permit: Permit) {
     charge: chargeAtRest(pack.chemistry, set_V),
   }
 }
-
-const voltsMissing = (name: 'shown' | 'measured'): Problem =>
-  new Problem({ what: voltsWanted(name), expected: voltsOfCellOrPack, example: `${name}: 4.20V` })
-const bothWanted = (): Problem => new Problem({ what: bothReadings, expected: bothOptions, example: checked })

@@ -5,28 +5,14 @@ import { optional, service } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
-import { problemAt } from '../../src/ground/plain-text.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import { questionKind } from '../../src/language/kinds/text-kinds.ts'
 import { wordsKind } from '../../src/language/kinds/value-kind.ts'
 import { durationKind } from '../../src/language/kinds/values.ts'
 import type { Reminder } from '../../src/memory/reminder.ts'
-import {
-  cancelsAll,
-  needsTime,
-  needsTimeExpected,
-  noCode,
-  noCodeExpected,
-  onlyAnswers,
-  onlyAnswersExpected,
-  outsideRange,
-  outsideRangeExpected,
-  tooMany,
-  tooManyExpected,
-} from './reminder-problems.words.ts'
+import { cancelsAll, needsTime, noCode, onlyAnswers, outsideRange, tooMany } from './reminder-problems.words.ts'
 
-/** Sets reminders for a charge that starts now: one to be with it, one to check whether it has ended. */
 /** Two for each of ten charges. */
 const mostReminders = 20
 const wait_s = { least: 60, most: 24 * 3600 }
@@ -70,20 +56,12 @@ export const remindMe = service({
   changes: true,
   run: async ({ in: delay_s, place: chosen, instead, for: question }, context): Promise<Result> => {
     const { now } = context
-    if (!now || !context.speaksFirst) {
-      throw new Problem({
-        what: onlyAnswers,
-        expected: onlyAnswersExpected,
-        example: 'how long does a 2S 450 LiPo take at 0.5A',
-      })
-    }
-    if ((delay_s === undefined) === (question === undefined)) {
-      throw new Problem({ what: needsTime, expected: needsTimeExpected, example: 'remind me in: 45min' })
-    }
+    if (!now || !context.speaksFirst) throw onlyAnswers()
+    if ((delay_s === undefined) === (question === undefined)) throw needsTime()
     const timed = question === undefined ? undefined : await askTime(question, context)
     if (timed?.verdict === 'do not charge') return { timed, reminder: undefined }
     const wait = timed ? waitOf(timed) : { about: '', low_s: delay_s ?? 0, high_s: delay_s ?? 0 }
-    refuseOutside(wait)
+    if (wait.low_s < wait_s.least || wait.low_s > wait_s.most) throw outsideRange(wait.low_s, wait_s.least, wait_s.most)
     if (instead) await cancelLast(context)
     const channel = chosen ?? 'direct'
     return { timed, reminder: await setReminder(wait, channel, now, context) }
@@ -124,9 +102,7 @@ async function setReminder(
   const stay: Reminder = { ...end, id: randomUUID(), kind: 'stay', dueAt: later(now, stay_s) }
   const both = wait.low_s >= shortestForStay_s
   const outcome = await memory.reminders.add(both ? [stay, end] : [end], mostReminders)
-  if (outcome === 'full') {
-    throw new Problem({ what: tooMany(mostReminders), expected: tooManyExpected, example: 'remind list' })
-  }
+  if (outcome === 'full') throw tooMany(mostReminders)
   return { wait, stay_s: both ? stay_s : undefined, code, isDirect: channel === 'direct' || place.direct }
 }
 
@@ -141,17 +117,9 @@ async function askTime(question: string, { ask }: Context): Promise<Reply> {
 function waitOf({ figures, question = '' }: Reply): Wait {
   const time = figures.find(({ key }) => key === 'chargeTime')
   // What speaks of a danger alone names no time.
-  if (!time) throw new Problem({ what: needsTime, expected: needsTimeExpected, example: 'remind me in: 45min' })
+  if (!time) throw needsTime()
   const { value, low = value, high = value } = time
   return { about: question, low_s: Math.ceil(low), high_s: Math.ceil(high) }
-}
-
-function refuseOutside({ low_s }: Wait): void {
-  if (low_s >= wait_s.least && low_s <= wait_s.most) return
-  throw problemAt(durationKind.write(low_s), outsideRange(low_s), {
-    expected: outsideRangeExpected(wait_s.least, wait_s.most),
-    example: 'remind me in: 45min',
-  })
 }
 
 const later = (now: Date, after_s: number): Date => new Date(now.getTime() + after_s * 1000)
@@ -159,7 +127,6 @@ const later = (now: Date, after_s: number): Date => new Date(now.getTime() + aft
 /** Without letters and digits that are taken for one another. */
 const newCode = (): string => Array.from({ length: 4 }, () => 'abcdefghjkmnpqrstuvwxyz23456789'[randomInt(31)]).join('')
 
-/** Lists the asker's reminders that are still to come. */
 export const remindList = service({
   name: 'remind list',
   takes: {},
@@ -176,7 +143,7 @@ const codeKind = wordsKind({
   read: text => {
     const code = text.trim().toLowerCase()
     if (/^[a-z2-9]{4}$/.test(code)) return code
-    throw problemAt(text, noCode, { expected: noCodeExpected, example: 'remind list' })
+    throw noCode(text)
   },
 })
 
