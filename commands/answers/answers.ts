@@ -6,16 +6,7 @@ import { changing } from '../../src/assistant/changing.ts'
 import { optional, required, service } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import { questionKind, textKind } from '../../src/language/kinds/text-kinds.ts'
-import {
-  changesAnswer,
-  noMoreFit,
-  nothingToChange,
-  nothingToSave,
-  onlyModeratorsChange,
-  removesAnswer,
-  savedAlready,
-  titleTaken,
-} from './answer-problems.words.ts'
+import * as problems from './answer-problems.words.ts'
 import { answerKept, answerTitled, contentOf } from './stored-answer.ts'
 
 /** More pinned messages than a club reads. */
@@ -31,19 +22,19 @@ export const answerSave = service({
   ],
   changes: true,
   apart: true,
-  moderators: onlyModeratorsChange,
+  moderators: problems.onlyModeratorsChange,
   run: async ({ title, ...told }, context) => {
     const content = await contentOf(title, told, context)
-    if (!content) throw nothingToSave
+    if (!content) throw problems.nothingToSave
     const { community, place, cards, asked } = context
     const id = asked?.id ?? randomUUID()
     await changing(context, async ({ answers }) => {
       const answer = { id, community: community.id, place: place.id, title, ...content }
       const added = await answers.add(answer, mostAnswers)
-      if (added === 'full') throw noMoreFit(mostAnswers)
+      if (added === 'full') throw problems.noMoreFit(mostAnswers)
       // This very question saved it, and was broken off before its card stood.
       if (added === 'taken' && (await answers.get(id))) return { result: undefined, change: undefined }
-      if (added === 'taken') throw savedAlready(title)
+      if (added === 'taken') throw problems.savedAlready(title)
       return { result: undefined, change: { of: 'answer', after: answerKept(added) } }
     })
     return { standing: await cards.post(id, place.id) }
@@ -61,21 +52,21 @@ export const answerEdit = service({
   },
   examples: ['answer edit title: Where we charge text: At the bench by the door, and in the steel box.'],
   changes: true,
-  moderators: onlyModeratorsChange,
+  moderators: problems.onlyModeratorsChange,
   confirm: async ({ title, 'new-title': newTitle, question, text }, context) => {
     const answer = await answerTitled(title, context, 'answer edit', { 'new-title': newTitle, question, text })
     const content = question ?? text
-    if (content === undefined && newTitle === undefined) throw nothingToChange
-    return changesAnswer(answer, newTitle, content)
+    if (content === undefined && newTitle === undefined) throw problems.nothingToChange
+    return problems.changesAnswer(answer, newTitle, content)
   },
   run: async ({ title: asked, 'new-title': newTitle, ...told }, context) => {
     const answer = await answerTitled(asked, context, 'answer edit', { 'new-title': newTitle, ...told })
     const title = newTitle ?? answer.title
     const content = await contentOf(title, told, context)
-    if (!content && newTitle === undefined) throw nothingToChange
+    if (!content && newTitle === undefined) throw problems.nothingToChange
     const outcome = await changing(context, async ({ answers }) => {
       const result = await answers.change(answer.id, { ...content, title: newTitle })
-      if (result === 'taken') throw titleTaken(title)
+      if (result === 'taken') throw problems.titleTaken(title)
       const before = answerKept(answer)
       return {
         result,
@@ -93,7 +84,7 @@ export const answerMove = service({
   examples: ['answer move title: Where we charge'],
   changes: true,
   apart: true,
-  moderators: onlyModeratorsChange,
+  moderators: problems.onlyModeratorsChange,
   /** Where the card stands now; undefined where it stood here already. */
   run: async ({ title }, context) => {
     const answer = await answerTitled(title, context, 'answer move')
@@ -115,7 +106,7 @@ export const answerPost = service({
   examples: ['answer post title: Where we charge'],
   changes: true,
   apart: true,
-  moderators: onlyModeratorsChange,
+  moderators: problems.onlyModeratorsChange,
   run: async ({ title }, context) => {
     const { id } = await answerTitled(title, context, 'answer post')
     return { standing: await context.cards.restore(id) }
@@ -128,9 +119,9 @@ export const answerRemove = service({
   takes: { title: required(titleKind) },
   examples: ['answer remove title: Where we charge'],
   changes: true,
-  moderators: onlyModeratorsChange,
+  moderators: problems.onlyModeratorsChange,
   confirm: async ({ title }, context) => {
-    return removesAnswer(await answerTitled(title, context, 'answer remove'))
+    return problems.removesAnswer(await answerTitled(title, context, 'answer remove'))
   },
   /** What it was; undefined where somebody else has just removed it. */
   run: async ({ title }, context) => {

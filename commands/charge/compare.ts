@@ -4,11 +4,10 @@ import { optional, required, service } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import { labelEnergy_Wh } from '../../src/charging/upkeep/transport.ts'
-import { Problem } from '../../src/ground/problem.ts'
 import { bagKind } from '../../src/language/kinds/session-kinds.ts'
 import { packKind, rateKind } from '../../src/language/kinds/values.ts'
 import type { WeighedPack } from '../../src/language/things/weighed.ts'
-import { onlyOne, twoOrMore } from '../shared/problems.words.ts'
+import { onlyOne } from '../shared/problems.words.ts'
 
 const ounce_kg = 0.028349523125
 
@@ -21,13 +20,7 @@ export const compare = service({
     'compare packs: 4S 1500 LiPo 178g; 4S 1550 LiHV 172g; 4S 3000 Li-ion 205g rate: 2C',
   ],
   run: ({ packs, rate = 1 }) => {
-    if (packs.length < 2) {
-      throw new Problem({
-        what: onlyOne,
-        expected: twoOrMore,
-        example: 'compare packs: 3S 720 LiHV 45g; 3S 850 LiPo 68g',
-      })
-    }
+    if (packs.length < 2) throw onlyOne()
     const entries = packs.map(({ item }) => entryOf(item, rate))
     const weighed = entries.filter(isWeighed)
     return {

@@ -9,7 +9,8 @@ import type { Pack } from '../../src/charging/things/pack.ts'
 import { capacityKind, clockKind, currentKind, durationKind, resistanceKind } from '../../src/language/kinds/values.ts'
 import { lengthBetween_s } from '../../src/language/quantities/clock.ts'
 import { byLog, recallFromLog } from '../log/log-recall.ts'
-import { chargeTold, currentOn, ofCharge, refuseLateEnd, stopFigures } from '../shared/charging.ts'
+import { chargeTold, currentOn, ofCharge, stopFigures } from '../shared/charging.ts'
+import { endsFirst } from '../shared/problems.words.ts'
 import { endKind } from './end-kind.ts'
 
 const { pack, charger, source, from, to, temperature } = ofCharge
@@ -64,7 +65,7 @@ export const time = command({
     const ends = typeof until === 'string' ? { end: until } : { termination_A: until }
     const details = { current_A: currentsOf(asked)[0], ...ends, measuredCapacity_Ah: asked.capacity }
     const timed = timedCharge(permit, details)
-    if (typeof until === 'number') refuseLateEnd(until, timed.current_A)
+    if (typeof until === 'number' && until >= timed.current_A) throw endsFirst(until, timed.current_A)
     const other_A = currentsOf(asked)[1]
     const other = other_A === undefined ? undefined : timedCharge(permit, { ...details, current_A: other_A })
     const within_s = asked.within ?? (asked.start && asked.ready && lengthBetween_s(asked.start, asked.ready))

@@ -1,14 +1,17 @@
 // The rules of a club in words, and what is said where one cannot be set as asked.
 
-import { yesOrNoWanted } from '../../src/assistant/asking-back/ask-back.words.ts'
+import { yesOrNo } from '../../src/assistant/asking-back/ask-back.words.ts'
 import { verdictWords } from '../../src/assistant/layers/short.words.ts'
-import { type ChemistryRule, coldestRange_C } from '../../src/charging/setting/house-range.ts'
+import { type ChemistryRule, coldestRange_C, houseRange } from '../../src/charging/setting/house-range.ts'
 import type { ChargeEnd } from '../../src/charging/things/charge-end.ts'
 import { chemistries, liIon } from '../../src/charging/things/chemistries.ts'
 import type { Chemistry, Cited } from '../../src/charging/things/chemistry.ts'
 import { type Locale, type Said, told } from '../../src/ground/locale.ts'
+import { problemAt } from '../../src/ground/plain-text.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
+import { rateKind, temperatureKind, voltageKind } from '../../src/language/kinds/values.ts'
+import { chemistryNames } from '../../src/language/things/chemistry.ts'
 import type { HouseChange } from '../../src/memory/memory.ts'
 import { endWords } from '../shared/charge.words.ts'
 import { cite } from '../shared/setting.words.ts'
@@ -93,16 +96,7 @@ const listed = told(
 )
 
 /** `again` asks the same, with leave to change them. */
-export const changesPinned = (planned: PlannedRules, again: string): Problem =>
-  new Problem({
-    what: listed(planned),
-    expected: yesOrNoWanted,
-    example: 'yes',
-    choices: [
-      { label: 'yes', question: again },
-      { label: 'no', question: 'no' },
-    ],
-  })
+export const changesPinned = (planned: PlannedRules, again: string): Problem => yesOrNo(listed(planned), again)
 
 const mostCards = 3
 
@@ -122,33 +116,47 @@ function cardWords({ title, verdicts, figures }: ChangedCard, locale: Locale): T
   return say`${joined([own(title), label], ', ')}: ${joined([before])} becomes ${joined([after])}`
 }
 
-export const whichRule: Said = ({ say }) => say`I need to know which rule to set.`
+export const whichRule = (options: readonly string[]): Problem =>
+  new Problem({
+    what: ({ say }) => say`I need to know which rule to set.`,
+    expected: ({ say, own }) => say`one or more of: ${joined(options.map(own), ', ')}`,
+    example: 'house set chemistry: LiPo rate: 1C',
+  })
 
-export const oneOrMoreOf = told(
-  ({ say, own }, options: readonly string[]) => say`one or more of: ${joined(options.map(own), ', ')}`,
-)
+export const forWhichCells = (rule: ChemistryRule, option: string, volts: string): Problem =>
+  problemAt(option, locale => locale.say`I need to know which cells the ${ruleNames(locale)[rule]} is for.`, {
+    expected: ({ own }) => own(`chemistry: ${chemistryNames.join(', ')}`),
+    example: 'LiPo',
+  }).offering(
+    chemistryNames.map(name => ({ label: name, question: `house set chemistry: ${name} ${option}: ${volts}` })),
+  )
 
-export const forWhichCells = told(
-  (locale, rule: ChemistryRule) => locale.say`I need to know which cells the ${ruleNames(locale)[rule]} is for.`,
-)
-
-export const forWhichCellsExpected = told(({ own }, names: readonly string[]) => own(`chemistry: ${names.join(', ')}`))
-
-export const outside = told(
+const outside = told(
   (locale, rule: ChemistryRule, { name }: Chemistry, value: number) =>
     locale.say`A club cannot set the ${ruleNames(locale)[rule]} of ${locale.own(name)} to ${limitWords(rule, value, locale)}.`,
 )
 
-export const coldestOutside = told(
-  ({ say, show }, value: number) => say`A club cannot set the coldest cells to charge to ${show.temperature(value)}.`,
-)
+/** Looser than the chemistry allows, or a limit that no field day meets. */
+export function limitOutside(rule: ChemistryRule, option: string, chemistry: Chemistry, value: number): Problem {
+  const { lowest, highest } = houseRange(rule, chemistry)
+  const bound = value > highest.value ? highest : lowest
+  const { write } = rule === 'maxRate_C' ? rateKind : voltageKind
+  return problemAt(write(value), outside(rule, chemistry, value), {
+    expected: locale => {
+      const limit = ({ value }: Cited) => limitWords(rule, value, locale)
+      return locale.say`${limit(lowest)} to ${limit(highest)}; ${limit(bound)} is the limit (${cite(bound, locale)})`
+    },
+    example: `house set chemistry: ${chemistry.name} ${option}: ${write(bound.value)}`,
+  })
+}
 
-export const coldestExpected: Said = ({ say, show }) =>
-  say`${show.temperature(coldestRange_C.lowest)} to ${show.temperature(coldestRange_C.highest)}; below the first no cell may be charged`
-
-export const outsideExpected = told(
-  (locale, rule: ChemistryRule, [lowest, highest]: readonly [Cited, Cited], bound: Cited) => {
-    const limit = ({ value }: Cited) => limitWords(rule, value, locale)
-    return locale.say`${limit(lowest)} to ${limit(highest)}; ${limit(bound)} is the limit (${cite(bound, locale)})`
-  },
-)
+export const coldestOutside = (value: number): Problem =>
+  problemAt(
+    temperatureKind.write(value),
+    ({ say, show }) => say`A club cannot set the coldest cells to charge to ${show.temperature(value)}.`,
+    {
+      expected: ({ say, show }) =>
+        say`${show.temperature(coldestRange_C.lowest)} to ${show.temperature(coldestRange_C.highest)}; below the first no cell may be charged`,
+      example: 'house set coldest: 10°C',
+    },
+  )

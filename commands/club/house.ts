@@ -6,7 +6,6 @@ import { type Asked, optional, service } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
 import { ruleKind } from '../../src/assistant/naming/told-rules.ts'
 import { chargeEnds } from '../../src/charging/things/charge-end.ts'
-import { Problem } from '../../src/ground/problem.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
 import { chemistryKind, rateKind, temperatureKind, voltageKind } from '../../src/language/kinds/values.ts'
@@ -18,7 +17,6 @@ import { factChanges, factTakes } from './club-facts.ts'
 import { coldestChange, limitChanges, standingRules } from './house-changes.ts'
 import {
   changesPinned,
-  oneOrMoreOf,
   onlyEnglish,
   onlyModeratorsSet,
   type PlannedRules,
@@ -111,9 +109,5 @@ function changesFrom(asked: Asked<typeof takes>, rules: HouseRules, here: string
   const standing = standingRules(changes, rules)
   const made = changes.filter(({ value }, at) => value !== null || standing[at]?.value !== null)
   if (changes.length > 0) return made.length > 0 ? made : changes
-  throw new Problem({
-    what: whichRule,
-    expected: oneOrMoreOf(Object.keys(takes)),
-    example: 'house set chemistry: LiPo rate: 1C',
-  })
+  throw whichRule(Object.keys(takes))
 }

@@ -1,8 +1,7 @@
 // What the assistant answers: by theme, the commands of one theme, or one command in full; and what to a greeting.
 
 import { type Entry, optional, service } from '../../src/assistant/command.ts'
-import { noSuchCommand, oneOfCommands } from '../../src/assistant/registry.words.ts'
-import { Problem } from '../../src/ground/problem.ts'
+import { noSuchCommand } from '../../src/assistant/registry.words.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
 
 export const hello = service({
@@ -47,12 +46,7 @@ function aboutKind(commands: () => readonly Entry[]): ValueKind<About> {
       if (isTheme(wanted)) return { value: { kind: 'theme', theme: wanted }, assumed: [] }
       const command = commands().find(({ name }) => name === wanted)
       if (command) return { value: { kind: 'command', command }, assumed: [] }
-      throw new Problem({
-        what: noSuchCommand(wanted),
-        token: text,
-        expected: oneOfCommands(Object.keys(themes)),
-        example: 'charging',
-      })
+      throw noSuchCommand(wanted, Object.keys(themes), 'charging')
     },
     write: about => (about.kind === 'theme' ? about.theme : about.command.name),
     complete: prefix => names().filter(name => name.startsWith(prefix.trim().toLowerCase())),

@@ -9,11 +9,8 @@ import type { Level } from '../../src/charging/things/level.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Source } from '../../src/charging/things/source.ts'
 import { largestStep_A, nearestStep_A, smallestStep_A } from '../../src/charging/things/steps.ts'
-import { problemAt } from '../../src/ground/plain-text.ts'
-import { Problem } from '../../src/ground/problem.ts'
 import {
   chargerKind,
-  currentKind,
   packKind,
   sourceKind,
   stateKind,
@@ -21,7 +18,7 @@ import {
   temperatureKind,
 } from '../../src/language/kinds/values.ts'
 import type { CellType } from '../../src/language/things/cell-type.ts'
-import { endBelow, endsFirst, packOrItsKind, packWanted, stepsBetween, tooLow } from './problems.words.ts'
+import { packWanted, tooLow } from './problems.words.ts'
 
 export const ofCharge = {
   pack: required(packKind),
@@ -61,27 +58,14 @@ export function currentOn(charger: Charger | undefined, asked_A: number): number
   if (!charger) return asked_A
   const step_A = nearestStep_A(charger.currents, asked_A, asked_A)
   if (step_A !== undefined) return step_A
-  const least_A = smallestStep_A(charger.currents)
-  throw problemAt(currentKind.write(asked_A), tooLow, {
-    expected: stepsBetween(least_A, largestStep_A(charger.currents)),
-    example: `current: ${currentKind.write(least_A)}`,
-  })
-}
-
-/** Throws a Problem for a charge that would end at `until_A` before it has begun at `current_A`. */
-export function refuseLateEnd(until_A: number, current_A: number): void {
-  if (until_A < current_A) return
-  throw problemAt(currentKind.write(until_A), endsFirst, {
-    expected: endBelow(current_A),
-    example: `until: ${currentKind.write(Number((current_A / 10).toPrecision(2)))}`,
-  })
+  throw tooLow(asked_A, smallestStep_A(charger.currents), largestStep_A(charger.currents))
 }
 
 /** The pack, or the cells at any capacity, one where it is not said how many. Throws a Problem where neither is named. */
 export function packOrCell(pack: Pack | undefined, cells: CellType | undefined, example: string): Pack {
   if (pack) return pack
   if (cells) return { chemistry: cells.chemistry, series: cells.series ?? 1, parallel: 1, capacity_Ah: 1 }
-  throw new Problem({ what: packWanted, expected: packOrItsKind, example })
+  throw packWanted(example)
 }
 
 export const stopFigures = ({ stops }: Pick<TimedCharge, 'stops'>) => [

@@ -1,27 +1,36 @@
 // What is said of currents, packs and sums that tell too little, or nothing.
 
-import { type Said, told } from '../../src/ground/locale.ts'
+import { problemAt } from '../../src/ground/plain-text.ts'
 import { Problem } from '../../src/ground/problem.ts'
+import { currentKind } from '../../src/language/kinds/values.ts'
 import { anyChemistry } from '../../src/language/things/chemistry.ts'
 
-export const tooLow: Said = ({ say }) => say`This charger cannot be set that low.`
+export const tooLow = (asked_A: number, least_A: number, most_A: number): Problem =>
+  problemAt(currentKind.write(asked_A), ({ say }) => say`This charger cannot be set that low.`, {
+    expected: ({ say, show }) => say`${show.number(least_A, 2)} to ${show.current(most_A)}`,
+    example: `current: ${currentKind.write(least_A)}`,
+  })
 
-export const stepsBetween = told(
-  ({ say, show }, least_A: number, most_A: number) => say`${show.number(least_A, 2)} to ${show.current(most_A)}`,
-)
+export const endsFirst = (until_A: number, current_A: number): Problem =>
+  problemAt(currentKind.write(until_A), ({ say }) => say`The charge would end before it has begun.`, {
+    expected: ({ say, show }) => say`an end current below the charge current of ${show.current(current_A)}`,
+    example: `until: ${currentKind.write(Number((current_A / 10).toPrecision(2)))}`,
+  })
 
-export const endsFirst: Said = ({ say }) => say`The charge would end before it has begun.`
+export const packWanted = (example: string): Problem =>
+  new Problem({
+    what: ({ say }) => say`I need the pack or its chemistry: the same volts mean other charges.`,
+    expected: ({ say, own }) =>
+      say`pack: cells, mAh and type, or chemistry: ${own(anyChemistry)}, with the cells before it if you like (${own('3S LiPo')})`,
+    example,
+  })
 
-export const endBelow = told(
-  ({ say, show }, current_A: number) => say`an end current below the charge current of ${show.current(current_A)}`,
-)
-
-export const packWanted: Said = ({ say }) => say`I need the pack or its chemistry: the same volts mean other charges.`
-export const packOrItsKind: Said = ({ say, own }) =>
-  say`pack: cells, mAh and type, or chemistry: ${own(anyChemistry)}, with the cells before it if you like (${own('3S LiPo')})`
-
-export const onlyOne: Said = ({ say }) => say`That is one pack; I need two or more to compare.`
-export const twoOrMore: Said = ({ say }) => say`two or more packs with ";" between them`
+export const onlyOne = (): Problem =>
+  new Problem({
+    what: ({ say }) => say`That is one pack; I need two or more to compare.`,
+    expected: ({ say }) => say`two or more packs with ";" between them`,
+    example: 'compare packs: 3S 720 LiHV 45g; 3S 850 LiPo 68g',
+  })
 
 export const sumMissing = (): Problem =>
   new Problem({

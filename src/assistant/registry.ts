@@ -1,9 +1,8 @@
 // The commands by name, and the vocabulary that they give the question reader.
 
-import { Problem } from '../ground/problem.ts'
 import type { Vocabulary } from '../language/sentence/vocabulary.ts'
 import type { Entry } from './command.ts'
-import { noSuchCommand, oneOfCommands } from './registry.words.ts'
+import { noSuchCommand } from './registry.words.ts'
 
 export interface Registry {
   /** In help order. */
@@ -35,12 +34,7 @@ export function createRegistry(commands: readonly Entry[]): Registry {
     get: name => {
       const command = byName.get(name)
       if (command) return command
-      throw new Problem({
-        what: noSuchCommand(name),
-        token: name,
-        expected: oneOfCommands([...byName.keys()]),
-        example: 'help',
-      })
+      throw noSuchCommand(name, [...byName.keys()], 'help')
     },
   }
 }

@@ -1,7 +1,12 @@
 // What is said of a command that there is none of.
 
-import { told } from '../ground/locale.ts'
+import { oneOf } from '../ground/plain-text.words.ts'
+import { Problem } from '../ground/problem.ts'
 
-export const noSuchCommand = told(({ say, own }, name: string) => say`I know no command "${own(name)}".`)
-
-export const oneOfCommands = told(({ say, own }, names: readonly string[]) => say`one of: ${own(names.join(', '))}`)
+export const noSuchCommand = (name: string, names: readonly string[], example: string): Problem =>
+  new Problem({
+    what: ({ say, own }) => say`I know no command "${own(name)}".`,
+    token: name,
+    expected: oneOf(names),
+    example,
+  })

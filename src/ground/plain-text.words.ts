@@ -4,6 +4,8 @@ import { type Said, told } from './locale.ts'
 
 export const nothingThere: Said = ({ say }) => say`There is nothing to read.`
 
+export const oneOf = told(({ say, own }, names: readonly string[]) => say`one of: ${own(names.join(', '))}`)
+
 export const tooLong = told(
   ({ say, show }, characters: number) => say`That is ${show.number(characters, 0)} characters long.`,
 )

@@ -12,16 +12,7 @@ import { wholePack } from '../../language/reading/told/told-pack.ts'
 import { type Question, writeQuestion } from '../../language/sentence/question.ts'
 import type { Entry } from '../command.ts'
 import type { Registry } from '../registry.ts'
-import {
-  capacityMissing,
-  cellsMissing,
-  choicesWords,
-  detailMissing,
-  notClear,
-  nothingOnThat,
-  notOurs,
-  sampleQuestions,
-} from './ask-back.words.ts'
+import * as texts from './ask-back.words.ts'
 
 const mostChoices = 4
 const mostSamples = 3
@@ -55,7 +46,7 @@ export function askedBack(meant: MeantInPart, command: Entry, choices: readonly 
   const example = missing === 'capacity' ? '1300mAh' : (choices[0] ?? command.examples[0] ?? command.name)
   return new Problem({
     what: missingWords(missing, command, { cells, soFar }, locale),
-    expected: choicesWords(choices),
+    expected: texts.choicesWords(choices),
     example,
     choices: choices.map(label => {
       const whole = options(label)
@@ -74,9 +65,9 @@ interface Known {
 }
 
 function missingWords(missing: Missing, { words }: Entry, { cells, soFar }: Known, locale: Locale): Said {
-  if (missing === 'capacity') return capacityMissing(cells)
-  if ('cells' in missing) return cellsMissing(soFar)
-  return detailMissing(words(locale).takes[missing.option]?.about ?? locale.own(missing.option), soFar)
+  if (missing === 'capacity') return texts.capacityMissing(cells)
+  if ('cells' in missing) return texts.cellsMissing(soFar)
+  return texts.detailMissing(words(locale).takes[missing.option]?.about ?? locale.own(missing.option), soFar)
 }
 
 /** Sample questions near to what may have been meant, never the grammar. */
@@ -102,8 +93,8 @@ export function unclear(
     ...samples.map(question => ({ label: question, question })),
   ].slice(0, mostSamples)
   return new Problem({
-    what: kind === 'notours' ? notOurs : notClear,
-    expected: sampleQuestions(choices.map(({ label }) => label)),
+    what: kind === 'notours' ? texts.notOurs : texts.notClear,
+    expected: texts.sampleQuestions(choices.map(({ label }) => label)),
     choices,
     example: choices[0]?.label ?? 'help',
   })
@@ -126,8 +117,8 @@ export function notInHandbook(nearest: readonly HandbookEntry[], { details }: Pr
   const entries = nearest.map(({ title }) => ({ label: title, question: `handbook about: ${title}` }))
   const choices = [...entries, ...(details.choices ?? [])].slice(0, mostSamples)
   return new Problem({
-    what: nothingOnThat,
-    expected: sampleQuestions(choices.map(({ label }) => label)),
+    what: texts.nothingOnThat,
+    expected: texts.sampleQuestions(choices.map(({ label }) => label)),
     choices,
     example: choices[0]?.label ?? 'help',
   })

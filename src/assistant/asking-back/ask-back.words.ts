@@ -2,6 +2,7 @@
 
 import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { type Locale, type Said, told } from '../../ground/locale.ts'
+import { Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
 
 /** "1 LiPo · 2 LiHV": a number or the words themselves will do as an answer. */
@@ -43,7 +44,17 @@ export const cellOrPackWords = told(
 export const oneCell: Said = ({ say }) => say`one cell`
 export const theWholePack: Said = ({ say }) => say`the whole pack`
 
-export const yesOrNoWanted: Said = ({ say }) => say`yes or no`
+/** `again` asks the same in notation, which is not asked about again. */
+export const yesOrNo = (what: Said, again: string): Problem =>
+  new Problem({
+    what,
+    expected: ({ say }) => say`yes or no`,
+    example: 'yes',
+    choices: [
+      { label: 'yes', question: again },
+      { label: 'no', question: 'no' },
+    ],
+  })
 export const nothingChanged: Said = ({ say }) => say`All right, nothing was changed.`
 
 export const notClear: Said = ({ say }) =>

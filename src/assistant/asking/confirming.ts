@@ -2,10 +2,8 @@
 // where it was said long ago.
 
 import type { Said } from '../../ground/locale.ts'
-import { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
-import { type Question, writeQuestion } from '../../language/sentence/question.ts'
-import { changeMeant, yesOrNoWanted } from '../asking-back/ask-back.words.ts'
+import { changeMeant } from '../asking-back/ask-back.words.ts'
 import type { Entry } from '../command.ts'
 import type { Known } from './around.ts'
 
@@ -23,15 +21,3 @@ export function unsure(
     ? changeMeant(question.command, readAs)
     : undefined
 }
-
-/** Yes asks the same in notation, which is not asked about again. */
-export const sureOf = (sure: Said, question: Question): Problem =>
-  new Problem({
-    what: sure,
-    expected: yesOrNoWanted,
-    example: 'yes',
-    choices: [
-      { label: 'yes', question: writeQuestion(question) },
-      { label: 'no', question: 'no' },
-    ],
-  })

@@ -2,7 +2,7 @@
 
 import { judge } from '../../charging/envelope/judge.ts'
 import { reasonsOf, settle } from '../../charging/envelope/settle.ts'
-import { type Danger, dangers, emergencies } from '../../charging/situation/dangers.ts'
+import { type Danger, dangers, isEmergency } from '../../charging/situation/dangers.ts'
 import { type Around as DangersAround, situationOf } from '../../charging/situation/situation.ts'
 import type { Locale } from '../../ground/locale.ts'
 import type { Problem } from '../../ground/problem.ts'
@@ -18,7 +18,6 @@ export function urgentReply({ told: found }: DangersIn, readAs: Text, locale: Lo
   return dangerReply({ dangers: found.map(({ danger }) => danger) }, readAs, undefined, locale)
 }
 
-const isEmergency = ({ danger }: { readonly danger: Danger }): boolean => emergencies.includes(danger)
 export const tellsEmergency = (words: string): boolean => dangersIn(words).told.some(isEmergency)
 
 /** What forbids to use a pack, of the word that no value could be read from: "3S 720 LiHV swollen". */

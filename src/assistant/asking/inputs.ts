@@ -5,7 +5,7 @@ import { attempt, Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import type { Earlier } from '../../language/kinds/value-kind.ts'
 import { takingAll } from '../../language/sentence/option-pairs.ts'
-import { oneOfDetails, takesNone } from '../../language/sentence/option-pairs.words.ts'
+import { unknownDetail } from '../../language/sentence/option-pairs.words.ts'
 import { type Question, writeQuestion } from '../../language/sentence/question.ts'
 import type { Entry, Option, OptionWords } from '../command.ts'
 import { needed } from './asking.words.ts'
@@ -76,12 +76,8 @@ function refuseUnknown(command: Entry, options: Readonly<Record<string, string>>
   const names = Object.keys(command.takes)
   const unknown = Object.keys(options).find(name => !names.includes(name))
   if (unknown === undefined) return
-  throw new Problem({
-    what: takesNone(command.name, unknown, undefined),
-    token: unknown,
-    expected: oneOfDetails(names),
-    example: command.examples[0] ?? command.name,
-  })
+  const example = command.examples[0] ?? command.name
+  throw unknownDetail(command.name, names, { typed: unknown, token: unknown, example })
 }
 
 /** Names of options that do not read as a thing. */

@@ -12,6 +12,7 @@ import { together } from '../../language/frames/told-dangers.ts'
 import { cellsAssumed, chemistryAssumed, toldBefore } from '../../language/reading/told/assumed.words.ts'
 import { withRates, writeQuestion } from '../../language/sentence/question.ts'
 import { faultOfMemory } from '../../memory/memory-error.ts'
+import { yesOrNo } from '../asking-back/ask-back.words.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import { withNames } from '../kit/kit-names.ts'
 import type { Registry } from '../registry.ts'
@@ -19,7 +20,7 @@ import { completeReply, inLines, type Reply } from '../reply.ts'
 import { alternatives } from './alternatives.ts'
 import type { Around, Known } from './around.ts'
 import { tooMuchAtOnce } from './asking.words.ts'
-import { sureOf, unsure } from './confirming.ts'
+import { unsure } from './confirming.ts'
 import { dangerReply, dangersAt } from './danger-first.ts'
 import { faultReply, problemReply } from './failures.ts'
 import { understand } from './inputs.ts'
@@ -70,7 +71,7 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     if (sure) {
       conversation.keep({ question: understood.question, pending: undefined, doubts, names, waits: true })
       return {
-        ...problemReply(command, readAs, sureOf(sure, understood.question), locale, definition),
+        ...problemReply(command, readAs, yesOrNo(sure, writeQuestion(understood.question)), locale, definition),
         understood: understanding,
       }
     }

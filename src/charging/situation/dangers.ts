@@ -82,6 +82,7 @@ export function dangerNamed(name: string): Danger {
 
 /** Answered before anything else, past every queue and limit. */
 export const emergencies: readonly Danger[] = ['fire', 'injury']
+export const isEmergency = ({ danger }: { readonly danger: Danger }): boolean => emergencies.includes(danger)
 
 /** Told of a pack they mean that it is broken, whoever has it: others are near it. */
 export const unsound: readonly Danger[] = ['overfull', 'swollen', 'pierced', 'wet', 'reversed']

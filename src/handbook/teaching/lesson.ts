@@ -2,9 +2,10 @@
 // language under the rules of one club. There are two ways to ask: for a quantity, and for one of a few choices.
 
 import { type HouseLimits, noHouseLimits } from '../../charging/things/house-limits.ts'
-import { english, type Locale, type Said, told } from '../../ground/locale.ts'
+import { english, type Locale, told } from '../../ground/locale.ts'
 import { plainText, problemAt } from '../../ground/plain-text.ts'
 import type { Text } from '../../ground/text.ts'
+import { noSuchChoice } from '../../language/kinds/kinds.words.ts'
 import * as quantities from '../../language/quantities/quantities.ts'
 import type { Draw } from './draw.ts'
 
@@ -116,7 +117,6 @@ function posedQuantity({ quantity, value, tolerance, ...put }: Quantity): DrawnQ
 /** Of a choice, by its place in the list from 0. */
 export const letterOf = (at: number): string => 'abcdefgh'[at] as string
 const aLetter = told(({ say, own }, first: string, last: string) => say`a letter, ${own(first)} to ${own(last)}`)
-const noChoice: Said = ({ say }) => say`That is none of the choices.`
 
 function posedChoice({ ask, why, choices, right }: Choice, locale: Locale): DrawnQuestion {
   const at = choices.indexOf(right)
@@ -133,7 +133,7 @@ function posedChoice({ ask, why, choices, right }: Choice, locale: Locale): Draw
         [letterOf(one), String(one + 1), plainText(text).toLowerCase()].includes(typed),
       )
       if (chosen >= 0) return chosen === at
-      throw problemAt(answer, noChoice, { expected: wanted, example: 'lesson answer a' })
+      throw problemAt(answer, noSuchChoice, { expected: wanted, example: 'lesson answer a' })
     },
   }
 }

@@ -1,6 +1,6 @@
 // Dangers that a text tells in words, whatever else it asks.
 
-import { type Danger, emergencies } from '../../charging/situation/dangers.ts'
+import { type Danger, isEmergency } from '../../charging/situation/dangers.ts'
 import { glossed } from '../tongues/gloss.ts'
 import { isReadInPart, languageOf } from '../tongues/tongue.ts'
 import type { Evidence } from './engine/evidence.ts'
@@ -97,7 +97,7 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const isFound = (danger: Danger) => evidence.some(one => one.danger === danger)
   const isLikelyEmergency = (danger: Danger) => any * shareOf(danger) > likely.emergency
   const isLikelyNamed = (danger: Danger) =>
-    emergencies.includes(danger)
+    isEmergency({ danger })
       ? shareOf(danger) > likely.named && isLikelyEmergency(danger)
       : isFound(danger) || shareOf(danger) > likely.barely
   const { told: sure, toldByRule } = isByRule ? likelyInGloss : likely
@@ -190,9 +190,6 @@ const likeliest = (of: readonly Share[], also: number): readonly Danger[] =>
     .slice(0, 2)
     .filter(({ share }, n) => n === 0 || share > also)
     .map(({ danger }) => danger)
-
-/** What rules alone decide. */
-const isEmergency = ({ danger }: Evidence): boolean => emergencies.includes(danger)
 
 /** Where the rules have a clue of it, else the whole. */
 function spanOf(danger: Danger, evidence: readonly Evidence[], { words }: Marked): Span {

@@ -2,7 +2,8 @@
 
 import type { Said } from '../../ground/locale.ts'
 import { plainText, problemAt } from '../../ground/plain-text.ts'
-import { noSuchChoice, oneOf } from './kinds.words.ts'
+import { oneOf } from '../../ground/plain-text.words.ts'
+import { noSuchChoice } from './kinds.words.ts'
 import { startingWith, type ValueKind } from './value-kind.ts'
 
 /** `name` says what is chosen; `refusal` what is wrong with another word, where it can say more than that. */

@@ -4,8 +4,6 @@ import { type Said, told } from '../../ground/locale.ts'
 
 export const noSuchChoice: Said = ({ say }) => say`That is none of the choices.`
 
-export const oneOf = told(({ say, own }, choices: readonly string[]) => say`one of: ${own(choices.join(', '))}`)
-
 export type ListedReading = 'volts' | 'cutoffs' | 'resistances'
 
 export const oneForEachCell = told(({ say, show }, listed: ListedReading, most: number) => {

@@ -5,18 +5,8 @@ import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { nothingThere } from '../../ground/plain-text.words.ts'
 import { Problem } from '../../ground/problem.ts'
 import * as notation from '../quantities/quantities.ts'
-import {
-  ampsAndVolts,
-  cutoffOfCell,
-  type ListedReading,
-  moreCellsThan,
-  notACondition,
-  notALoad,
-  oneForEachCell,
-  resistanceOfCell,
-  restOrFull,
-  voltsOfCell,
-} from './kinds.words.ts'
+import type { ListedReading } from './kinds.words.ts'
+import * as texts from './kinds.words.ts'
 import { plainKind } from './value-kind.ts'
 
 const mostCells = 14
@@ -32,10 +22,10 @@ function listOf(text: string, { listed, example }: ListWords, readOne: (token: s
   const tokens = plainText(text)
     .split(separators)
     .filter(token => token !== '')
-  const wanted = { expected: oneForEachCell(listed, mostCells), example }
+  const wanted = { expected: texts.oneForEachCell(listed, mostCells), example }
   if (tokens.length === 0) throw new Problem({ what: nothingThere, ...wanted })
   if (tokens.length > mostCells) {
-    throw problemAt(text, moreCellsThan(mostCells), wanted)
+    throw problemAt(text, texts.moreCellsThan(mostCells), wanted)
   }
   return tokens.map(readOne)
 }
@@ -43,7 +33,7 @@ function listOf(text: string, { listed, example }: ListWords, readOne: (token: s
 const bare = /^[+-]?[\d.,]+$/
 /** The unit of a bare numeral is the list's. */
 const withUnit = (token: string, unit: string): string => (bare.test(token) ? `${token}${unit}` : token)
-const cellRange = { phrase: voltsOfCell, max: 10, example: '3.82V' }
+const cellRange = { phrase: texts.voltsOfCell, max: 10, example: '3.82V' }
 
 export const cellVoltsKind = plainKind<readonly number[]>(
   'cell volts',
@@ -57,7 +47,7 @@ export const cellVoltsKind = plainKind<readonly number[]>(
   ['3.82 3.83 3.79 3.83', '4.20 4.19 4.20'],
 )
 
-const cutoffRange = { phrase: cutoffOfCell, min: 2.5, max: 4.5, example: '4.20V' }
+const cutoffRange = { phrase: texts.cutoffOfCell, min: 2.5, max: 4.5, example: '4.20V' }
 
 export const cutoffsKind = plainKind<readonly number[]>(
   'cutoffs',
@@ -69,7 +59,7 @@ export const cutoffsKind = plainKind<readonly number[]>(
   ['4.20/4.35V', '4.15/4.20/4.35V'],
 )
 
-const resistanceRange = { phrase: resistanceOfCell, max: 1, example: '6mΩ' }
+const resistanceRange = { phrase: texts.resistanceOfCell, max: 1, example: '6mΩ' }
 
 export const cellResistancesKind = plainKind<readonly number[]>(
   'cell resistances',
@@ -90,7 +80,7 @@ export const conditionKind = plainKind<'rest' | 'full'>(
     const word = plainText(text).toLowerCase()
     if (word === 'rest' || word === 'at rest') return 'rest'
     if (word === 'full' || word === 'at full') return 'full'
-    throw problemAt(text, notACondition, { expected: restOrFull, example: 'rest' })
+    throw problemAt(text, texts.notACondition, { expected: texts.restOrFull, example: 'rest' })
   },
   condition => condition,
   ['rest', 'full'],
@@ -103,7 +93,7 @@ export const loadKind = plainKind<LoadReading>(
   text => {
     const match = loadWords.exec(plainText(text))
     if (!match) {
-      throw problemAt(text, notALoad, { expected: ampsAndVolts, example: '5A 11.9V' })
+      throw problemAt(text, texts.notALoad, { expected: texts.ampsAndVolts, example: '5A 11.9V' })
     }
     const [, , amps, volts = ''] = match
     return { current_A: amps === undefined ? 0 : notation.readCurrent(amps), pack_V: notation.readVoltage(volts) }

@@ -2,8 +2,8 @@
 
 import { nearest } from '../../ground/nearest.ts'
 import { shortened } from '../../ground/plain-text.ts'
-import { Problem } from '../../ground/problem.ts'
-import { oneOfDetails, saidTwice, sayOnce, takesNone } from './option-pairs.words.ts'
+import type { Problem } from '../../ground/problem.ts'
+import { saidTwice, unknownDetail } from './option-pairs.words.ts'
 import type { CommandWords } from './vocabulary.ts'
 
 /** Kinds of value that may hold `name:` themselves, so they take all that follows. */
@@ -31,9 +31,7 @@ export function readPairs(text: string, command: CommandWords, inSentence = fals
     const name = typed.toLowerCase()
     if (!known(name)) throw unknownOption(typed, text, command)
     if (Object.hasOwn(options, name)) {
-      const once = `${command.name} ${text.slice(0, match.index).trim()}`
-      const problem = { what: saidTwice(name), token: `${typed}:`, expected: sayOnce(name), example: once }
-      throw new Problem(problem).offering([{ label: once, question: once }])
+      throw saidTwice(typed, `${command.name} ${text.slice(0, match.index).trim()}`)
     }
     const value = text.slice(match.index + match[0].length, found[index + 1]?.index)
     options[name] = value.replace(/[ ,;]+$/, '')
@@ -48,10 +46,10 @@ function unknownOption(typed: string, text: string, { name, options }: CommandWo
   const names = options.map(option => option.name)
   const near = nearest(typed.toLowerCase(), names)
   const mended = near && `${name} ${text.replace(typed, near).trim()}`
-  const problem = new Problem({
-    what: takesNone(name, shortened(typed), near),
+  const problem = unknownDetail(name, names, {
+    typed: shortened(typed),
+    near,
     token: `${shortened(typed)}:`,
-    expected: oneOfDetails(names),
     example: mended ?? name,
   })
   return mended === undefined ? problem : problem.offering([{ label: mended, question: mended }])

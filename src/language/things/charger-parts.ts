@@ -7,20 +7,13 @@ import { takeQuantity } from '../quantities/quantity.ts'
 import { takeList, takeRange } from '../quantities/ranges.ts'
 import { once, type Part } from '../scan/parts.ts'
 import type { Scanner } from '../scan/scanner.ts'
-import {
-  balancePhrase,
-  cellsOfCharger,
-  cutoffsPhrase,
-  efficiencyPhrase,
-  inputPhrase,
-  noSuchCells,
-} from './charger.words.ts'
+import * as texts from './charger.words.ts'
 import { takeCurrentSteps } from './current-steps.ts'
 import { mostSeries } from './pack-parts.ts'
 
-export const cutoffs = { phrase: cutoffsPhrase, min: 2.5, max: 4.5, example: '4.20/4.35V' }
-const input = { phrase: inputPhrase, min: 2, max: 60, example: '10-26V' }
-const balancing = { phrase: balancePhrase, min: 0.01, max: 10, example: 'balance 0.3A' }
+export const cutoffs = { phrase: texts.cutoffsPhrase, min: 2.5, max: 4.5, example: '4.20/4.35V' }
+const input = { phrase: texts.inputPhrase, min: 2, max: 60, example: '10-26V' }
+const balancing = { phrase: texts.balancePhrase, min: 0.01, max: 10, example: 'balance 0.3A' }
 
 interface Window {
   readonly min?: number
@@ -57,7 +50,7 @@ function takeCells(scan: Scanner): Window | undefined {
 
 function cellWindow(token: string, min: number, max: number): Window {
   if (min >= 1 && min <= max && max <= mostSeries) return { min, max }
-  throw problemAt(token, noSuchCells, { expected: cellsOfCharger(mostSeries), example: '1-4S' })
+  throw problemAt(token, texts.noSuchCells, { expected: texts.cellsOfCharger(mostSeries), example: '1-4S' })
 }
 
 function takeInput(scan: Scanner): Window | undefined {
@@ -83,7 +76,7 @@ function takeBalance(scan: Scanner): number | undefined {
 }
 
 function takeEfficiency(scan: Scanner): number | undefined {
-  const efficiency = takeQuantity(scan, 'share', { phrase: efficiencyPhrase, min: 0.5, example: '85%' })
+  const efficiency = takeQuantity(scan, 'share', { phrase: texts.efficiencyPhrase, min: 0.5, example: '85%' })
   if (efficiency !== undefined) scan.take(/ (?:efficient|efficiency)(?!\p{L})/iuy)
   return efficiency
 }

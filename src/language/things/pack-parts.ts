@@ -9,18 +9,10 @@ import { decimalText, takeNumeral } from '../scan/number.ts'
 import { once, type Part } from '../scan/parts.ts'
 import type { Scanner } from '../scan/scanner.ts'
 import { takeChemistry } from './chemistry.ts'
-import {
-  aPack,
-  aRate,
-  type CellsCounted,
-  capacityWithUnit,
-  cellsOutOfRange,
-  mAhOrAh,
-  resistancePerCell,
-  upToCells,
-} from './pack.words.ts'
+import type { CellsCounted } from './pack.words.ts'
+import * as texts from './pack.words.ts'
 
-export const wantedPack: Wanted = { expected: aPack, example: '3S 720mAh LiHV' }
+export const wantedPack: Wanted = { expected: texts.aPack, example: '3S 720mAh LiHV' }
 /** Cells in series of the longest pack that is read. */
 export const mostSeries = 14
 export const mostParallel = 8
@@ -69,13 +61,16 @@ const strings: Part<PackDraft> = (scan, draft) => {
 function counted([token = '', digits]: RegExpExecArray, what: CellsCounted, most: number, letter: 'S' | 'P'): number {
   const count = Number(digits)
   if (count >= 1 && count <= most) return count
-  throw problemAt(token, cellsOutOfRange(what), { expected: upToCells(most, letter), example: wantedPack.example })
+  throw problemAt(token, texts.cellsOutOfRange(what), {
+    expected: texts.upToCells(most, letter),
+    example: wantedPack.example,
+  })
 }
 
 /** `45C` and `75C discharge` are what a pack may give, not what it may take. */
 const rates: Part<PackDraft> = (scan, draft) => {
   const start = scan.at
-  const rate_C = scan.attempt(() => takeQuantity(scan, 'rate', { max: 300, phrase: aRate }))
+  const rate_C = scan.attempt(() => takeQuantity(scan, 'rate', { max: 300, phrase: texts.aRate }))
   if (rate_C === undefined) return false
   const token = scan.text.slice(start, scan.at)
   const use = scan.take(/ (charge|charging|discharge|burst|continuous)(?!\p{L})/iuy)?.[1]?.toLowerCase()
@@ -110,12 +105,12 @@ const bareCapacity: Part<PackDraft> = (scan, draft) => {
   return true
 }
 
-const asked: Wanted = { expected: capacityWithUnit, example: wantedPack.example }
+const asked: Wanted = { expected: texts.capacityWithUnit, example: wantedPack.example }
 
 function bareCapacityOf(numeral: string): number {
   const size = Number(decimalText(numeral, asked))
   if (size <= 0 || size >= leastBare_mAh) return quantityOf(numeral, 'mAh', 'capacity', { example: wantedPack.example })
-  throw problemAt(numeral, mAhOrAh, asked)
+  throw problemAt(numeral, texts.mAhOrAh, asked)
 }
 
 /** Labels often say the watt-hours too; they follow from cells and capacity. */
@@ -138,7 +133,7 @@ const statedParts: readonly Part<PackDraft>[] = [
   cells,
   strings,
   capacity({ example: wantedPack.example }),
-  once('cellResistance_ohm', scan => takeQuantity(scan, 'resistance', { max: 1, phrase: resistancePerCell })),
+  once('cellResistance_ohm', scan => takeQuantity(scan, 'resistance', { max: 1, phrase: texts.resistancePerCell })),
   once('energy', energy),
   rates,
   once('chemistry', takeChemistry),

@@ -8,14 +8,7 @@ import { type Part, readParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
 import { chemistryNames } from './chemistry.ts'
-import {
-  asDischargeRating,
-  asLabelLimit,
-  asMilliampHours,
-  energyNotUsed,
-  lackedParts,
-  packLacks,
-} from './pack.words.ts'
+import * as texts from './pack.words.ts'
 import { batteryParts, type PackDraft, packParts, wantedPack } from './pack-parts.ts'
 
 /**
@@ -33,10 +26,10 @@ function packOf(text: string, parts: readonly Part<PackDraft>[]): Read<Pack> {
   readParts(scan, parts, draft, wantedPack)
   const pack = finished(draft)
   if (pack) return pack
-  const lacks = lackedParts(chemistryNames)
+  const lacks = texts.lackedParts(chemistryNames)
   const needed = ['series', 'capacity_Ah', 'chemistry'] as const
   const missing = needed.filter(part => draft[part] === undefined).map(part => lacks[part])
-  throw problemAt(scan.text, packLacks(missing), wantedPack)
+  throw problemAt(scan.text, texts.packLacks(missing), wantedPack)
 }
 
 function finished(draft: PackDraft): Read<Pack> | undefined {
@@ -44,10 +37,10 @@ function finished(draft: PackDraft): Read<Pack> | undefined {
   const { series, parallel = 1, capacity_Ah, chemistry } = parts
   if (series === undefined || capacity_Ah === undefined || chemistry === undefined) return undefined
   const assumed = [
-    bare !== undefined && asMilliampHours(bare),
-    bareRate !== undefined && asLabelLimit(bareRate),
-    bareDischarge !== undefined && asDischargeRating(bareDischarge),
-    energy !== undefined && energyNotUsed(energy),
+    bare !== undefined && texts.asMilliampHours(bare),
+    bareRate !== undefined && texts.asLabelLimit(bareRate),
+    bareDischarge !== undefined && texts.asDischargeRating(bareDischarge),
+    energy !== undefined && texts.energyNotUsed(energy),
   ].filter(said => said !== false)
   return { value: { ...parts, chemistry, series, parallel, capacity_Ah }, assumed }
 }

@@ -6,35 +6,11 @@ import type { Said } from '../../ground/locale.ts'
 import { problemAt } from '../../ground/plain-text.ts'
 import type { Problem, Wanted } from '../../ground/problem.ts'
 import { checked } from '../quantities/quantity.ts'
-import {
-  aSource,
-  asNominal,
-  asPowerDelivery,
-  bareAsMilliampHours,
-  clipsTaken,
-  countedAt,
-  engineTakenOff,
-  fuseTaken,
-  holdsEnough,
-  lacksCurrentOrPower,
-  lacksVoltsAndAmps,
-  needsBatteryBehind,
-  needsSupplyBehind,
-  needsWattHours,
-  notOneOutlet,
-  notOnePowerBank,
-  notOneSupply,
-  plainUsbGives,
-  startsNothing,
-  stationSocket,
-  unknownKind,
-  usbPdPhrase,
-  wattHoursCount,
-} from './source.words.ts'
+import * as texts from './source.words.ts'
 import { leadRest, type SourceDraft } from './source-parts.ts'
 
-export const wantedSource: Wanted = { expected: aSource, example: 'PD 65W' }
-const powerDelivery = { phrase: usbPdPhrase, min: 5, max: 240, example: 'PD 65W' }
+export const wantedSource: Wanted = { expected: texts.aSource, example: 'PD 65W' }
+const powerDelivery = { phrase: texts.usbPdPhrase, min: 5, max: 240, example: 'PD 65W' }
 /** The voltage of its cells that a power bank's mAh are counted at: common practice. */
 export const bankCell_V = 3.7
 /** What USB gives where no more volts are agreed on. */
@@ -53,14 +29,14 @@ export function sourceOf(draft: SourceDraft, text: string, assumed: Said[]): Sou
   if (draft.kind === 'power bank') return bankOf(draft, text, assumed)
   if (draft.kind !== undefined) return wattsOf(draft, text, draft.kind)
   if (draft.energy_Wh ?? draft.capacity_Ah ?? draft.engine ?? draft.rest_V) {
-    throw refusal(text, unknownKind, 'power bank 74Wh')
+    throw refusal(text, texts.unknownKind, 'power bank 74Wh')
   }
   const { offers, voltage_V, current_A, power_W, usb } = draft
   const others = offers ?? voltage_V ?? current_A ?? usb
   if (draft.supply && power_W !== undefined && others === undefined) return { kind: 'watts', of: 'supply', power_W }
   const supply = supplyOf(draft, text, assumed)
   if (supply) return { kind: 'supply', ...supply }
-  throw refusal(text, lacksVoltsAndAmps, '12V 5A')
+  throw refusal(text, texts.lacksVoltsAndAmps, '12V 5A')
 }
 
 export interface Supply {
@@ -78,23 +54,23 @@ function supplyOf(draft: SourceDraft, text: string, assumed: Said[]): Supply | u
   if (given === 'offers' && offers) return { offers }
   if (given === 'voltage_V current_A') return { offers: [{ voltage_V, current_A }] }
   if (given === 'power_W' && mayBePd) {
-    if (usb === 'USB-C') assumed.push(asPowerDelivery)
+    if (usb === 'USB-C') assumed.push(texts.asPowerDelivery)
     const usbPd_W = checked(power_W, `${power_W}W`, 'power', powerDelivery)
     return { offers: pdOffers(usbPd_W), usbPd_W }
   }
   if (given === 'current_A' && usb !== undefined && usb !== 'PD') {
-    assumed.push(plainUsbGives(usb_V))
+    assumed.push(texts.plainUsbGives(usb_V))
     return { offers: [{ voltage_V: usb_V, current_A }] }
   }
-  if (given.includes(' ')) throw refusal(text, notOneSupply, wantedSource.example)
-  throw refusal(text, lacksCurrentOrPower, given === 'voltage_V' ? `${voltage_V}V 5A` : wantedSource.example)
+  if (given.includes(' ')) throw refusal(text, texts.notOneSupply, wantedSource.example)
+  throw refusal(text, texts.lacksCurrentOrPower, given === 'voltage_V' ? `${voltage_V}V 5A` : wantedSource.example)
 }
 
 /** What feeds the thing that feeds the charger: its watts decide, whatever its volts. */
 function wattsOf({ power_W, ...draft }: SourceDraft, text: string, of: 'mains' | 'panel'): Source {
   const more = Object.keys(draft).length > 1
   if (power_W !== undefined && !more) return { kind: 'watts', of, power_W }
-  throw refusal(text, of === 'mains' ? needsSupplyBehind : needsBatteryBehind, `${of} 1000W`)
+  throw refusal(text, of === 'mains' ? texts.needsSupplyBehind : texts.needsBatteryBehind, `${of} 1000W`)
 }
 
 function vehicleOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
@@ -105,12 +81,12 @@ function vehicleOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
   const fuse_A = told_A ?? (isDrained ? usualClips_A : usualFuse_A)
   const volts = draft.voltage_V ?? offer?.voltage_V
   const tooMuch = second ?? draft.usb ?? draft.power_W ?? draft.energy_Wh ?? (offer && draft.current_A)
-  if (tooMuch !== undefined) throw refusal(text, notOneOutlet, 'car 10A engine off')
-  if (told_A === undefined) assumed.push(isDrained ? clipsTaken(fuse_A) : fuseTaken(fuse_A))
-  if (isDrained && !draft.deepCycle) assumed.push(startsNothing)
-  if (draft.engine === undefined && !isDrained) assumed.push(engineTakenOff)
+  if (tooMuch !== undefined) throw refusal(text, texts.notOneOutlet, 'car 10A engine off')
+  if (told_A === undefined) assumed.push(isDrained ? texts.clipsTaken(fuse_A) : texts.fuseTaken(fuse_A))
+  if (isDrained && !draft.deepCycle) assumed.push(texts.startsNothing)
+  if (draft.engine === undefined && !isDrained) assumed.push(texts.engineTakenOff)
   const nominal = volts === 12 || volts === 24
-  if (nominal) assumed.push(asNominal(volts))
+  if (nominal) assumed.push(texts.asNominal(volts))
   if (volts !== undefined && !nominal) checked(volts, `${volts}V`, 'voltage', leadRest)
   const rest_V = draft.rest_V ?? (nominal ? undefined : volts)
   return {
@@ -127,21 +103,21 @@ function vehicleOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
 function bankOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
   const { energy_Wh, capacity_Ah = 0, bare } = draft
   if (draft.engine ?? draft.rest_V ?? draft.deepCycle ?? draft.lead)
-    throw refusal(text, notOnePowerBank, 'power bank 74Wh')
+    throw refusal(text, texts.notOnePowerBank, 'power bank 74Wh')
   if (energy_Wh === undefined && capacity_Ah === 0) {
     const supply = supplyOf(draft, text, assumed)
-    if (!supply) throw refusal(text, needsWattHours, 'power bank 74Wh')
-    assumed.push(holdsEnough)
+    if (!supply) throw refusal(text, texts.needsWattHours, 'power bank 74Wh')
+    assumed.push(texts.holdsEnough)
     return { kind: 'supply', ...supply }
   }
-  if (bare !== undefined) assumed.push(bareAsMilliampHours(bare))
+  if (bare !== undefined) assumed.push(texts.bareAsMilliampHours(bare))
   if (energy_Wh === undefined) {
-    assumed.push(countedAt(bankCell_V))
+    assumed.push(texts.countedAt(bankCell_V))
   } else if (capacity_Ah > 0) {
-    assumed.push(wattHoursCount)
+    assumed.push(texts.wattHoursCount)
   }
   if (draft.station && draft.offers === undefined && draft.usb === undefined) {
-    assumed.push(stationSocket(stationOffer))
+    assumed.push(texts.stationSocket(stationOffer))
     return { kind: 'power bank', label_Wh: stored_Wh(draft), offers: [stationOffer] }
   }
   return { kind: 'power bank', label_Wh: stored_Wh(draft), ...supplyOf(draft, text, assumed) }

@@ -11,25 +11,7 @@ import { oddNumberProblem } from '../scan/number.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
 import { highestCell_V, type LevelWords, takeLevelWords } from './level-words.ts'
-import {
-  asPerCell,
-  bareAsPerCell,
-  cannotEndEmpty,
-  cellOrPack,
-  emptyIsLanded,
-  goalWanted,
-  needsPack,
-  noCellSoHigh,
-  noPackSoHigh,
-  notALevel,
-  sayWhich,
-  startWanted,
-  tooLittleTold,
-  upToPerCell,
-  voltsOfLowest,
-  voltsOrPercent,
-  voltsUpTo,
-} from './state.words.ts'
+import * as texts from './state.words.ts'
 
 export type { Level } from '../../charging/things/level.ts'
 
@@ -46,8 +28,8 @@ const lowest =
 const lowestStart_V = lowest('damage_V', 2)
 const lowestGoal_V = lowest('restFloor_V', 3)
 
-const start: Wanted = { expected: startWanted, example: '3.7V' }
-const goal: Wanted = { expected: goalWanted, example: 'full' }
+const start: Wanted = { expected: texts.startWanted, example: '3.7V' }
+const goal: Wanted = { expected: texts.goalWanted, example: 'full' }
 
 /** A share below it is shown as none. */
 const leastShare = 0.005
@@ -68,13 +50,13 @@ export function readState(text: string, pack?: Series): Read<Level> {
 export const readAnyState = (text: string, pack?: Series): Read<Level> => readLevel(text, pack, start, lowestStart_V)
 
 const tooLittle = (text: string): Problem =>
-  problemAt(plainText(text), tooLittleTold, { expected: voltsOfLowest, example: '3.1V per cell' })
+  problemAt(plainText(text), texts.tooLittleTold, { expected: texts.voltsOfLowest, example: '3.1V per cell' })
 
 /** Reads where a charge is to go. Whether the chemistry allows that is not judged here. */
 export function readTarget(text: string, pack?: Series): Read<Level> {
   const target = readLevel(text, pack, goal, lowestGoal_V)
   if (target.value.kind !== 'named' || target.value.name !== 'empty') return target
-  throw problemAt(text, cannotEndEmpty, goal)
+  throw problemAt(text, texts.cannotEndEmpty, goal)
 }
 
 function readLevel(
@@ -88,7 +70,8 @@ function readLevel(
   if (words && scan.done) return levelOf(words, pack, lowestCell_V)
   const odd = oddNumberProblem(scan.text, wanted)
   if (odd) throw odd
-  const what = scan.text === '' ? nothingThere : /^[+-]?[\d.,]+$/.test(scan.text) ? voltsOrPercent : notALevel
+  const what =
+    scan.text === '' ? nothingThere : /^[+-]?[\d.,]+$/.test(scan.text) ? texts.voltsOrPercent : texts.notALevel
   throw problemAt(scan.text, what, wanted)
 }
 
@@ -97,23 +80,23 @@ function levelOf(words: LevelWords, pack: Series | undefined, lowestCell_V: type
   if (words.kind === 'named') {
     const { name, token } = words
     const said = name !== 'empty' || token.toLowerCase().endsWith('landed')
-    return { value: { kind: 'named', name }, assumed: said ? [] : [emptyIsLanded(token)] }
+    return { value: { kind: 'named', name }, assumed: said ? [] : [texts.emptyIsLanded(token)] }
   }
   const { kind, volts, token } = words
   if (kind === 'bare') {
-    return { value: rest(volts, token), assumed: [bareAsPerCell(token, volts)] }
+    return { value: rest(volts, token), assumed: [texts.bareAsPerCell(token, volts)] }
   }
   if (words.of === 'cell') return { value: rest(volts, token), assumed: [] }
   if (words.of === 'pack' || volts > highestCell_V) return { value: packVolts(volts, token, pack), assumed: [] }
   const series = pack?.series ?? 1
   if (series > 1 && volts / series >= lowestCell_V(pack))
-    throw problemAt(token, cellOrPack, { expected: sayWhich, example: `${token} per cell` })
-  return { value: rest(volts, token), assumed: series > 1 ? [asPerCell(volts)] : [] }
+    throw problemAt(token, texts.cellOrPack, { expected: texts.sayWhich, example: `${token} per cell` })
+  return { value: rest(volts, token), assumed: series > 1 ? [texts.asPerCell(volts)] : [] }
 }
 
 function rest(perCell_V: number, token: string): State {
   if (perCell_V <= highestCell_V) return { kind: 'rest', perCell_V }
-  throw problemAt(token, noCellSoHigh, { expected: upToPerCell(highestCell_V), example: '3.85V per cell' })
+  throw problemAt(token, texts.noCellSoHigh, { expected: texts.upToPerCell(highestCell_V), example: '3.85V per cell' })
 }
 
 function packVolts(volts: number, token: string, pack?: Series): State {
@@ -121,8 +104,8 @@ function packVolts(volts: number, token: string, pack?: Series): State {
   if (perCell_V !== undefined && perCell_V <= highestCell_V) {
     return { kind: 'rest', perCell_V, pack_V: volts }
   }
-  throw problemAt(token, pack ? noPackSoHigh(pack.series) : needsPack, {
-    expected: voltsUpTo(highestCell_V, pack && highestCell_V * pack.series),
+  throw problemAt(token, pack ? texts.noPackSoHigh(pack.series) : texts.needsPack, {
+    expected: texts.voltsUpTo(highestCell_V, pack && highestCell_V * pack.series),
     example: '3.85V per cell',
   })
 }
