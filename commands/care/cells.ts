@@ -4,6 +4,7 @@ import { type Asked, command, optional, required } from '../../src/assistant/com
 import { figure } from '../../src/assistant/quantified.ts'
 import { practice } from '../../src/charging/things/cited.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
+import { sumOf } from '../../src/charging/things/sum.ts'
 import { balanceTime_s, cellSpread, evenness, readingFault } from '../../src/charging/upkeep/cell-spread.ts'
 import { chargeAtRest } from '../../src/charging/upkeep/rest-charge.ts'
 import { cellVoltsKind, conditionKind } from '../../src/language/kinds/reading-kinds.ts'
@@ -47,7 +48,7 @@ export const cells = command({
     if (fault) throw faultyReadings(fault, volts, pack)
     const spread = cellSpread(volts)
     const balance_A = balance ?? usualBalance_A.value
-    const sum_V = volts.reduce((sum, cell_V) => sum + cell_V, 0)
+    const sum_V = sumOf(volts)
     return {
       ...spread,
       evenness: evenness(spread.spread_V, when),

@@ -16,7 +16,6 @@ import { standingRules } from '../club/house-changes.ts'
 import { mostEntries } from '../kit/kit.ts'
 import { changedSince, onlyModeratorsUndo, takesBack } from './change.words.ts'
 
-/** Who changed what in this club, and when: its rules, its standard answers, its kit. */
 /** What fits a screen; who looks for more wants the backup. */
 const mostShown = 10
 const mostLooked = 200

@@ -10,6 +10,7 @@ import { type Danger, dangers } from '../../src/charging/situation/dangers.ts'
 import type { Charger } from '../../src/charging/things/charger.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Source } from '../../src/charging/things/source.ts'
+import { sumOf } from '../../src/charging/things/sum.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import { chargerKind, packKind, sourceKind } from '../../src/language/kinds/values.ts'
 import type { KitEntry, KitKind } from '../../src/memory/kit.ts'
@@ -34,7 +35,6 @@ function ownerToChange(of: Whose, context: Context): Owner {
   throw onlyModeratorsChange
 }
 
-/** Saves a pack, a charger or a source under a name that then stands for it in questions. */
 /** What fits a person's bag and a large club's sheds; more would be a mistake or a misuse. */
 export const mostEntries: Readonly<Record<Owner['scope'], number>> = { person: 200, community: 10_000 }
 
@@ -99,7 +99,6 @@ function theOneOf({ pack, charger, source }: Gear): Pick<KitEntry, 'kind' | 'not
   throw oneThing(given.length)
 }
 
-/** Shows what is saved by name: the asker's own kit, then the club's. */
 /** Of each owner; a longer list is no use in a chat, and a start of the name finds the rest. */
 const mostShown = 30
 const kinds: readonly KitKind[] = ['pack', 'charger', 'source']
@@ -128,7 +127,7 @@ export const kitList = service({
           }
         }),
     )
-    return { kits, total: kits.reduce((sum, { count }) => sum + count, 0) }
+    return { kits, total: sumOf(kits.map(({ count }) => count)) }
   },
   figures: ({ total }) => [figure.count('savedNames', total)],
 })

@@ -103,7 +103,6 @@ async function drawn(key: string | undefined, { asker, memory, newSeed }: Contex
   return { lesson, question, seed }
 }
 
-/** Marks the answer to the question that waits, and notes what was learned. */
 /** As typed: what it must be depends on the question. */
 const answerKind = wordsKind({ name: 'lesson answer', example: '0.72A', read: plainText })
 

@@ -136,7 +136,6 @@ export const remindList = service({
   figures: ({ reminders }) => [figure.count('reminders', reminders.length)],
 })
 
-/** Cancels the asker's reminders: those of one code, or all. */
 const codeKind = wordsKind({
   name: 'code',
   example: 'k7f3',

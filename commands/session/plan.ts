@@ -9,6 +9,7 @@ import type { Permit } from '../../src/charging/situation/permit.ts'
 import type { Charger } from '../../src/charging/things/charger.ts'
 import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import { socOf, startOf } from '../../src/charging/things/level.ts'
+import { sumOf } from '../../src/charging/things/sum.ts'
 import { sessionChargersKind, sessionPacksKind, sessionSourcesKind } from '../../src/language/kinds/session-kinds.ts'
 import { clockKind, countKind, durationKind, temperatureKind } from '../../src/language/kinds/values.ts'
 import { lengthBetween_s } from '../../src/language/quantities/clock.ts'
@@ -54,7 +55,7 @@ export const plan = session({
     const ends_s = charges.map(({ end_s }) => end_s)
     return [
       figure.count('packsReady', ready),
-      figure.count('packsLeft', sum(left.map(({ count }) => count))),
+      figure.count('packsLeft', sumOf(left.map(({ count }) => count))),
       figure.power('outputPower', output_W > 0 ? output_W : undefined),
       figure.duration('firstReady', ofSome(Math.min(...ends_s))),
       figure.duration('lastReady', ofSome(Math.max(...ends_s))),
@@ -111,7 +112,7 @@ function fieldSource({ source, charged }: StandingSource, house: HouseLimits): F
 /** Every charge is judged; where there is none, what is left out is. */
 function deedsOf({ charges, left, permits }: Planned): readonly Deed[] {
   const atOnce = new Set(charges.map(({ port }) => port)).size
-  const short = sum(left.map(({ count, why }) => (lacking.includes(why.kind) ? count : 0)))
+  const short = sumOf(left.map(({ count, why }) => (lacking.includes(why.kind) ? count : 0)))
   const [first] = permits.filter(permit => permit?.situation.act === 'charge')
   const deeds = charges.map(({ permit, setting, start_s, end_s }) => ({
     permit,
@@ -125,4 +126,3 @@ function deedsOf({ charges, left, permits }: Planned): readonly Deed[] {
 }
 
 const lacking: readonly string[] = ['time', 'energy', 'power']
-export const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)

@@ -1,6 +1,7 @@
 // What is said of a session plan: how many are ready when, what to start with, and who is left out.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
+import { sumOf } from '../../src/charging/things/sum.ts'
 import { planChart } from '../../src/charts/plan-chart.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
@@ -8,7 +9,7 @@ import { type Clock, clockAfter, writeClock } from '../../src/language/quantitie
 import { logWords } from '../log/learned.words.ts'
 import { asksAgain } from '../shared/next.ts'
 import { sourceAssumed } from '../shared/source.words.ts'
-import { type Planned, plan, sum } from './plan.ts'
+import { type Planned, plan } from './plan.ts'
 import {
   chargeLine,
   chargerLines,
@@ -79,7 +80,7 @@ export const planWords: WordsOf<typeof plan> = locale => {
     },
     assumed: ({ field, fullAlready }, asked) => {
       const { packs, flights = 0 } = asked
-      const total = sum(field.packs.map(({ count }) => count))
+      const total = sumOf(field.packs.map(({ count }) => count))
       const { sources, chargers } = field
       return [
         asked.chargers !== undefined
@@ -97,7 +98,7 @@ export const planWords: WordsOf<typeof plan> = locale => {
         flights > total
           ? say`each pack counts for one flight; the other ${show.number(flights - total, 0)} need a pack charged again after it has flown and cooled`
           : undefined,
-        sum(fullAlready) > 0 ? say`packs charged to 99 % or more count as full` : undefined,
+        sumOf(fullAlready) > 0 ? say`packs charged to 99 % or more count as full` : undefined,
         ...new Set(sources.flatMap(({ source }) => sourceAssumed(source, locale))),
       ]
     },
@@ -128,7 +129,7 @@ export const planWords: WordsOf<typeof plan> = locale => {
 type Clocks = Pick<Parameters<ReturnType<typeof planWords>['answer']>[1], 'start' | 'ready'>
 
 const wantedOf = ({ field: { flights = Number.POSITIVE_INFINITY, packs } }: Planned): number =>
-  Math.min(flights, sum(packs.map(({ count }) => count)))
+  Math.min(flights, sumOf(packs.map(({ count }) => count)))
 const packsWords = (count: number, { say, show }: Locale): Text =>
   count === 1 ? say`1 pack` : say`${show.number(count, 0)} packs`
 

@@ -1,6 +1,7 @@
 // What no plan can beat: how many packs can be ready, and how little they can wait together.
 
-import { energyTolerance_Wh, type Hookup, type Session, type Worth } from './model.ts'
+import { sumOf } from '../things/sum.ts'
+import { energyTolerance_Wh, type Hookup, lasts_min, type Session, type Worth } from './model.ts'
 import { relaxedBound } from './relaxation.ts'
 
 /**
@@ -20,9 +21,9 @@ export function boundOf(session: Session, ways: readonly (readonly Hookup[])[], 
 const placesOn = ({ counts, deadline_min }: Session, duration_min: readonly (readonly number[])[], ready: number) =>
   duration_min.map(port => Math.min(ready, mostWithin(deadline_min, port, counts)))
 const shortest = (hookups: readonly Hookup[], kind: number): number =>
-  Math.min(Number.POSITIVE_INFINITY, ...hookups.map(({ jobs }) => jobs[kind]?.duration_min ?? Number.POSITIVE_INFINITY))
+  Math.min(...hookups.map(({ jobs }) => lasts_min(jobs[kind])))
 const leastEnergy = (hookups: readonly Hookup[], kind: number): number =>
-  Math.min(Number.POSITIVE_INFINITY, ...hookups.map(({ jobs }) => jobs[kind]?.energy_Wh ?? Number.POSITIVE_INFINITY))
+  Math.min(...hookups.map(({ jobs }) => jobs[kind]?.energy_Wh ?? Number.POSITIVE_INFINITY))
 
 /** The relaxation where counting alone leaves hope for more than `reached`. */
 function mostReady(
@@ -80,4 +81,3 @@ function mostWithin(budget: number, price: readonly number[], counts: readonly n
 
 const cheapestFirst = (price: readonly number[], counts: readonly number[]): number[] =>
   counts.flatMap((count, kind) => Array<number>(count).fill(price[kind] as number)).sort((a, b) => a - b)
-const sumOf = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0)

@@ -1,6 +1,6 @@
 // The combinations of hookups that the sources have the power for, without those that another beats.
 
-import { energyTolerance_Wh, type Hookup, type Hookups, type Session } from './model.ts'
+import { energyTolerance_Wh, type Hookup, type Hookups, lasts_min, type Session } from './model.ts'
 
 type Ways = readonly (Hookup | undefined)[]
 
@@ -55,8 +55,6 @@ function isBeaten(session: Session, hookups: Hookups, ports: readonly Ways[]): b
 function beats(session: Session, other: Hookup, hookup: Hookup | undefined): boolean {
   if (session.sources[other.source]?.energy_Wh !== Number.POSITIVE_INFINITY) return false
   if (hookup === undefined) return true
-  const asFast = other.jobs.every((job, kind) => duration(job) <= duration(hookup.jobs[kind]))
-  return asFast && other.jobs.some((job, kind) => duration(job) < duration(hookup.jobs[kind]))
+  const asFast = other.jobs.every((job, kind) => lasts_min(job) <= lasts_min(hookup.jobs[kind]))
+  return asFast && other.jobs.some((job, kind) => lasts_min(job) < lasts_min(hookup.jobs[kind]))
 }
-
-const duration = (job: Hookup['jobs'][number]): number => job?.duration_min ?? Number.POSITIVE_INFINITY

@@ -7,6 +7,7 @@ import {
   type Hookup,
   type Hookups,
   isBetter,
+  lasts_min,
   type Session,
 } from './model.ts'
 import type { Multisets } from './multisets.ts'
@@ -52,7 +53,7 @@ export function dealExactly(session: Session, hookups: Hookups, choices: Multise
 
 /** One port: the shortest charge first, so that a choice without its longest charge ends before that one. */
 function portTable(session: Session, hookup: Hookup, port: number, choices: Multisets): Table {
-  const duration_min = hookup.jobs.map(job => job?.duration_min ?? Number.POSITIVE_INFINITY)
+  const duration_min = hookup.jobs.map(lasts_min)
   const longestFirst = duration_min.map((_, kind) => kind).sort((a, b) => at(duration_min, b) - at(duration_min, a))
   const longestIn = (choice: number): number =>
     longestFirst.find(kind => at(choices.of[choice] as number[], kind) > 0) as number

@@ -1,6 +1,16 @@
 // A good deal of packs to ports, without proof: the shortest first to whichever port has it ready first, then mended.
 
-import { type Deal, energiesOn, energyTolerance_Wh, type Hookups, isBetter, type Session, type Worth } from './model.ts'
+import { sumOf } from '../things/sum.ts'
+import {
+  type Deal,
+  energiesOn,
+  energyTolerance_Wh,
+  type Hookups,
+  isBetter,
+  lasts_min,
+  type Session,
+  type Worth,
+} from './model.ts'
 
 /** For each port, how many packs of each kind it charges; the last entry holds those that nobody charges. */
 type Hands = number[][]
@@ -10,29 +20,25 @@ const preferences = ['soonest', 'thriftiest'] as const
 type Preference = (typeof preferences)[number]
 
 /** Deals the packs by each preference, then moves and swaps single packs as long as that makes the deal better. */
-export function dealGreedily(session: Session, hookups: Hookups): Deal {
-  return better(
-    preferences.map(preference => {
-      const table = new Dealing(session, hookups)
-      table.dealOut(preference)
-      while (table.mendOnce()) {}
-      return table.result()
-    }),
-  )
-}
+export const dealGreedily = (session: Session, hookups: Hookups): Deal =>
+  dealBest(session, hookups, dealing => {
+    while (dealing.mendOnce()) {}
+  })
 
 /** The first deals alone: quick enough to compare many hookups. */
 export function dealRoughly(session: Session, hookups: Hookups): Deal {
-  return better(
-    preferences.map(preference => {
-      const table = new Dealing(session, hookups)
-      table.dealOut(preference)
-      return table.result()
-    }),
-  )
+  return dealBest(session, hookups, () => {})
 }
 
-const better = (deals: readonly Deal[]): Deal => deals.reduce((a, b) => (isBetter(b, a) ? b : a))
+function dealBest(session: Session, hookups: Hookups, mend: (dealing: Dealing) => void): Deal {
+  const deals = preferences.map(preference => {
+    const dealing = new Dealing(session, hookups)
+    dealing.dealOut(preference)
+    mend(dealing)
+    return dealing.result()
+  })
+  return deals.reduce((a, b) => (isBetter(b, a) ? b : a))
+}
 
 class Dealing {
   readonly #session: Session
@@ -171,16 +177,14 @@ class Dealing {
       end_min += packs * duration_min
       placed += packs
     }
-    const all = hand.reduce((sum, packs) => sum + packs, 0)
-    return placed === all && end_min <= this.#session.deadline_min ? wait_min : Number.POSITIVE_INFINITY
+    return placed === sumOf(hand) && end_min <= this.#session.deadline_min ? wait_min : Number.POSITIVE_INFINITY
   }
 
-  #wait = (): number => this.#waits.reduce((sum, wait_min) => sum + wait_min, 0)
+  #wait = (): number => sumOf(this.#waits)
   #hand = (port: number | undefined): number[] => this.#hands[port ?? this.#hookups.length] as number[]
   #spare = (kind: number): number => this.#hand(undefined)[kind] as number
   #energy = (source: number, kind: number): number => (this.#energies[source] as number[])[kind] as number
-  #duration = (port: number, kind: number): number =>
-    this.#hookups[port]?.jobs[kind]?.duration_min ?? Number.POSITIVE_INFINITY
+  #duration = (port: number, kind: number): number => lasts_min(this.#hookups[port]?.jobs[kind])
 
   #fits(kind: number, port: number): boolean {
     const source = this.#hookups[port]?.source as number

@@ -57,6 +57,9 @@ export interface SessionPlan extends Deal {
   readonly bound: Worth
 }
 
+/** In min; Infinity where there is no such charge. */
+export const lasts_min = (job: Job | undefined): number => job?.duration_min ?? Number.POSITIVE_INFINITY
+
 export function isBetter(a: Worth, b: Worth): boolean {
   return a.ready > b.ready || (a.ready === b.ready && a.wait_min < b.wait_min)
 }

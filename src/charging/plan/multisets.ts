@@ -1,5 +1,7 @@
 // Every choice of packs out of a bag, numbered; and every way to split one into two.
 
+import { sumOf } from '../things/sum.ts'
+
 export interface Multisets {
   /** How many there are; 0 is the empty choice, `count - 1` the whole bag. */
   readonly count: number
@@ -29,13 +31,7 @@ export function multisetsOf(counts: readonly number[]): Multisets {
     counts.map((available, kind) => Math.floor(choice / (unit[kind] as number)) % (available + 1)),
   )
   const parts = of.map(taken => Int32Array.from(partsWithin(taken, unit)))
-  return {
-    count,
-    unit,
-    of,
-    size: of.map(taken => taken.reduce((sum, packs) => sum + packs, 0)),
-    partsOf: choice => parts[choice] as Int32Array,
-  }
+  return { count, unit, of, size: of.map(sumOf), partsOf: choice => parts[choice] as Int32Array }
 }
 
 function partsWithin(taken: readonly number[], unit: readonly number[]): number[] {

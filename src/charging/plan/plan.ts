@@ -1,5 +1,6 @@
 // Plans a field session: which pack on which port, fed by what, set how, from when to when; and what is left out and why.
 
+import { sumOf } from '../things/sum.ts'
 import { feedsOf, stopOf } from './budget.ts'
 import type {
   FieldPlan,
@@ -37,9 +38,9 @@ export function planField(field: FieldSession): FieldPlan {
 function planUnshared(field: FieldSession): FieldPlan {
   const stands = field.packs.map(group => standOf(field, group))
   const fullAlready = stands.map(({ kind }, group) => (kind === 'full' ? sizeOf(field, group) : 0))
-  const ready = sum(fullAlready)
+  const ready = sumOf(fullAlready)
   const groups = [...stands.keys()].filter(group => stands[group]?.kind === 'here')
-  const wanted = Math.max(0, Math.min(sum(groups.map(index => sizeOf(field, index))), (field.flights ?? 1e9) - ready))
+  const wanted = Math.max(0, Math.min(sumOf(groups.map(index => sizeOf(field, index))), (field.flights ?? 1e9) - ready))
   const { session, solved, pace } = atTheRightPace(field, groups, wanted)
   const charges = chargesOf(field, groups, solved)
   return {
@@ -72,13 +73,12 @@ function atTheRightPace(field: FieldSession, groups: readonly number[], wanted: 
 
 /** The largest charge of each output, at its end. */
 const outputOf = (charges: readonly PlannedCharge[], { chargers }: FieldSession): number =>
-  sum(
+  sumOf(
     chargers.map((_, port) =>
       Math.max(0, ...charges.map(one => (one.port === port ? one.setting.current_A * one.setting.cutoffPack_V : 0))),
     ),
   )
 
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
 const sizeOf = ({ packs }: FieldSession, group: number): number => (packs[group] as PackGroup).count
 const refused = ({ kind, found }: Stand, group: number, count: number): LeftPacks[] =>
   found && (kind === 'never' || kind === 'nowhere') ? [{ group, count, why: { kind, found } }] : []
@@ -128,7 +128,7 @@ function leftOut(
   const left_Wh = session.sources.map(({ energy_Wh }, source) =>
     solved.order.reduce((left, kinds, port) => {
       if (solved.hookups[port]?.source !== source) return left
-      return left - sum(kinds.map(kind => energies[source]?.[kind] as number))
+      return left - sumOf(kinds.map(kind => energies[source]?.[kind] as number))
     }, energy_Wh),
   )
   const whyNot = (kind: number): WhyLeft => {
@@ -162,9 +162,9 @@ function useOf(
   const feeds = feedsOf(field.sources[source] as FieldSource, chargers, field.around.house)
   const stop = stopOf(feeds.filter(feed => feed !== undefined))
   return {
-    taken_Wh: sum(charges.filter(charge => charge.source === source).map(charge => charge.energy_Wh)),
+    taken_Wh: sumOf(charges.filter(charge => charge.source === source).map(charge => charge.energy_Wh)),
     available_Wh: energy_Wh,
-    drawn_W: sum(ports.map(hookup => hookup.power_W)),
+    drawn_W: sumOf(ports.map(hookup => hookup.power_W)),
     most_W: power_W,
     stop,
   }

@@ -1,6 +1,7 @@
 // From a field session to its numbers: what each port could do for each kind of pack, on each source and share.
 
 import type { Charger } from '../things/charger.ts'
+import { sumOf } from '../things/sum.ts'
 import { budgetOf, feedsOf } from './budget.ts'
 import type { FieldSession, Pace, PackGroup, SetCharge } from './field.ts'
 import { jobMaker, permitted } from './jobs.ts'
@@ -26,7 +27,7 @@ export function prepare(field: FieldSession, groups: readonly number[], wanted: 
     const demands_W = full.map(hookup => hookup.power_W)
     const feeds = fed && feedsOf(fed, field.chargers, field.around.house)
     const usable = feeds?.filter(feed => feed !== undefined) ?? []
-    const budget = fed ? budgetOf(fed, usable, sum(demands_W)) : unlimited
+    const budget = fed ? budgetOf(fed, usable, sumOf(demands_W)) : unlimited
     for (const [port, charger] of field.chargers.entries()) {
       if (demands_W[port] === 0 || firstAlike[port] !== port) continue
       const shares_W = sharesOf(budget.power_W, demands_W, port)
@@ -70,5 +71,3 @@ function indexOfFirstAlike(chargers: readonly Charger[]): number[] {
   const texts = chargers.map(charger => JSON.stringify(charger))
   return texts.map(text => texts.indexOf(text))
 }
-
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)

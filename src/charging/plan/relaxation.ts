@@ -1,5 +1,6 @@
 // The session with its hard rules priced instead of kept (Lagrangian relaxation): its value lies on the good side of every plan.
 
+import { sumOf } from '../things/sum.ts'
 import type { Hookup, Session } from './model.ts'
 
 /** What is minimised: the waiting of a given number of ready packs, or the packs that are ready, counted negative. */
@@ -46,7 +47,7 @@ export function relaxedBound(
     energy: session.sources.map(() => 0),
     power: session.sources.map(() => 0),
   }
-  const weight = shareWeight * session.counts.reduce((sum, count) => sum + count, 0)
+  const weight = shareWeight * sumOf(session.counts)
   let best = Number.NEGATIVE_INFINITY
   let pace = 1
   let idle = 0

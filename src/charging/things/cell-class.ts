@@ -1,5 +1,7 @@
 // Classes of cell within a chemistry: made for high drain or for energy, and what a reading tells of which it is.
 
+import { sumOf } from './sum.ts'
+
 /** A quantity of many cells: the middle one, and the factor that two of three stay within either way. */
 export interface Spread {
   readonly middle: number
@@ -57,7 +59,7 @@ export function likelyClasses(
     const off = Math.log(reading_ohmAh / one.atOnce_ohmAh.middle) / width
     return (one.share * Math.exp(-(Math.min(Math.abs(off), 6) ** 2) / 2)) / width
   })
-  const whole = weights.reduce((sum, weight) => sum + weight, 0)
+  const whole = sumOf(weights)
   return possible.map((one, index) => ({ ...one, share: (weights[index] as number) / whole }))
 }
 

@@ -5,6 +5,7 @@ import type { Band } from '../things/chemistry.ts'
 import { practice } from '../things/cited.ts'
 import type { State } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
+import { meanOf } from './health.ts'
 import { chargeAtRest } from './rest-charge.ts'
 
 /** One charge as a pilot notes it. */
@@ -80,7 +81,7 @@ function chargeIn({ chemistry }: Pack, state: State): { soc: number; band: Band 
 /** Mean resistance of a cell at 25 °C, in ohm. */
 export function resistanceReading({ cells_ohm, temperature_C = 25 }: ChargeNote): number | undefined {
   if (!cells_ohm || cells_ohm.length === 0) return undefined
-  return cells_ohm.reduce((sum, ohm) => sum + ohm, 0) / cells_ohm.length / resistanceFactor(temperature_C)
+  return meanOf(cells_ohm) / resistanceFactor(temperature_C)
 }
 
 /** Whether a charge went to the full voltage, or to the gentler one that a house may choose. */

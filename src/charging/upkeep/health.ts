@@ -5,6 +5,7 @@ import { likelyClasses } from '../things/cell-class.ts'
 import type { Band, Cited } from '../things/chemistry.ts'
 import { practice } from '../things/cited.ts'
 import type { Pack } from '../things/pack.ts'
+import { sumOf } from '../things/sum.ts'
 
 /** A current out of the pack and its voltage then; a pack at rest is a load of 0 A. */
 export interface LoadReading {
@@ -72,8 +73,7 @@ export function judgeHealth({ pack, cells_ohm, temperature_C = 25, fresh_ohm }: 
   return { age: ageAt(times), cell_ohm, at25C_ohm, at25C_ohmAh, like_ohmAh, times }
 }
 
-export const meanOf = (cells_ohm: readonly number[]): number =>
-  cells_ohm.reduce((sum, ohm) => sum + ohm, 0) / cells_ohm.length
+export const meanOf = (cells_ohm: readonly number[]): number => sumOf(cells_ohm) / cells_ohm.length
 
 const ofItself = (fresh_ohmAh: number): Band => ({ low: fresh_ohmAh, high: fresh_ohmAh })
 

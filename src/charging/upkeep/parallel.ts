@@ -11,6 +11,7 @@ import type { HouseLimits } from '../things/house-limits.ts'
 import { type State, socOf, startOf } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import { batterySourceRate_C } from '../things/practice.ts'
+import { sumOf } from '../things/sum.ts'
 
 export interface BoardPack {
   readonly pack: Pack
@@ -105,8 +106,7 @@ export function equalise(packs: readonly BoardPack[]): Flow[] {
   const meshed_A = (moments: readonly Moment[]): number[] => {
     const inner_V = cells.map((cell, index) => innerVoltage(cell, moments[index] as Moment))
     const conductance = cells.map(cell => 1 / cell.series_ohm)
-    const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0)
-    const board_V = sum(inner_V.map((volts, index) => volts * (conductance[index] as number))) / sum(conductance)
+    const board_V = sumOf(inner_V.map((volts, index) => volts * (conductance[index] as number))) / sumOf(conductance)
     return inner_V.map((volts, index) => (board_V - volts) * (conductance[index] as number))
   }
   const starts = packs.map(startingCell)
@@ -152,7 +152,7 @@ const startingCell = ({ pack, from }: BoardPack): Moment => restedAt(socOf(from,
 export function combinedPack(packs: readonly [Pack, ...Pack[]]): Pack {
   const [{ chemistry, series }] = packs
   const sizes_Ah = packs.map(({ capacity_Ah }) => capacity_Ah)
-  const whole_Ah = sizes_Ah.reduce((sum, size_Ah) => sum + size_Ah, 0)
+  const whole_Ah = sumOf(sizes_Ah)
   const others = packs.length === 1 ? 1 : (whole_Ah - Math.max(...sizes_Ah)) / whole_Ah
   const labels_C = packs.map(labelRate_C).filter(rate_C => rate_C !== undefined)
   const lowest_C = Math.min(...labels_C, ...packs.map(pack => pack.chemistry.highestRate_C.value)) * others

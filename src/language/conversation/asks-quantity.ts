@@ -8,7 +8,7 @@ import type { Way } from './behind.ts'
 import { asksWhatItIs } from './change.ts'
 import { choiceOf } from './choice-of.ts'
 import { countOf, goesOn, isFewWords } from './follow-up.ts'
-import { lentTo, ofEnergy } from './lend.ts'
+import { isOfPack, lentTo, ofEnergy } from './lend.ts'
 
 interface Quantity {
   readonly command: string
@@ -54,9 +54,7 @@ const many = 9
 
 export const asksQuantity: Way = ({ text, values, frame, vocabulary }) => {
   const isShort = isFewWords(text) || endsAt.test(text) || (goesOn.test(text) && countOf(text) <= many)
-  // "One more thing" counts nothing.
-  const isOfPack = values.every(value => value.text === 'full' || value.text === '1') && !asksWhatItIs.test(text)
-  if (frame.pending || !isShort || !isOfPack) return undefined
+  if (frame.pending || !isShort || !isOfPack(values) || asksWhatItIs.test(text)) return undefined
   const concepts = conceptsIn(text)
   const isOfLevel = values.some(value => value.text === 'full') && frame.question.options.from === undefined
   const asked = quantities.find(

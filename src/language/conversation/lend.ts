@@ -81,6 +81,10 @@ export const ofEnergy = /\b(?:wh|watt-?\s?hours?|energy)\b/i
 const onlyOf = (kept: Kept, isWanted: (name: string, text: string) => boolean): Kept =>
   Object.fromEntries(Object.entries(kept).filter(([name, text]) => isWanted(name, text)))
 const feeds: ReadonlySet<string> = new Set(['source', 'charger', 'chargers'])
+/** Nothing is told anew but that it is charged full: "once" and "one more thing" count nothing. */
+export const isOfPack = (values: readonly Candidate[]): boolean =>
+  values.every(({ text }) => text === 'full' || text === '1')
+
 export const packKinds: ReadonlySet<string> = new Set(['pack', 'packs', 'session packs'])
 
 /** A detail that bears another name there goes by its kind; one pack is a list of packs too, and a list of one kind a pack. */

@@ -5,13 +5,11 @@ import { writeQuestion } from '../sentence/question.ts'
 import type { Way } from './behind.ts'
 import { choiceOf } from './choice-of.ts'
 import { asksReminder } from './heard/asks-reminder.ts'
-import { lentTo } from './lend.ts'
+import { isOfPack, lentTo } from './lend.ts'
 
 export const reminds: Way = ({ text, values, frame, vocabulary }) => {
   const [command, time] = ['remind me', 'time'].map(name => vocabulary.find(one => one.name === name))
-  // "Once" counts nothing.
-  const isOfCharge = values.every(value => value.text === 'full' || value.text === '1')
-  if (!command || !time || frame.pending || !asksReminder(text) || !isOfCharge) return undefined
+  if (!command || !time || frame.pending || !asksReminder(text) || !isOfPack(values)) return undefined
   const { kept, before } = lentTo(frame, time, text, [])
   const { options, missing } = fitTo(time, [], kept, before)
   if (missing !== undefined) return undefined

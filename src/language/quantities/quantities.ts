@@ -1,6 +1,7 @@
 // One reader for each quantity that a question can carry. All throw a Problem that names the token.
 
 import { thickestGauge, thinnestGauge, wireArea_mm2 } from '../../charging/leads/wire.ts'
+import { sumOf } from '../../charging/things/sum.ts'
 import type { Said } from '../../ground/locale.ts'
 import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { decimalText, oddNumberProblem } from '../scan/number.ts'
@@ -106,7 +107,7 @@ export function readChargeCurrent(text: string, ...sizes_Ah: readonly number[]):
   const plain = whole.replace(/ (?:each|per pack)$/i, '')
   const isRate = sizes_Ah.length > 0 && /^[+\d.,]+ ?c$|^c ?\//i.test(plain)
   if (!isRate && plain === whole) return readCurrent(plain)
-  const all_Ah = sizes_Ah.reduce((sum, size_Ah) => sum + size_Ah, 0)
+  const all_Ah = sumOf(sizes_Ah)
   const value_A = isRate ? readRate(plain) * all_Ah : readCurrent(plain) * Math.max(1, sizes_Ah.length)
   return checked(Number(value_A.toPrecision(6)), whole, 'current')
 }

@@ -8,7 +8,7 @@ import type { Talk } from '../../frames/frame.ts'
 import { readPack } from '../../things/pack.ts'
 import { opensAsking } from './asks-nothing.ts'
 import { asksReminder } from './asks-reminder.ts'
-import { alikeOnBoard, bothPacks, onBoard, withTold } from './heard-of-boards.ts'
+import { alikeOnBoard, bothPacks, onBoard, without, withTold } from './heard-of-boards.ts'
 
 /** What a text tells behind what was said before; `namesCharger` where it names a charger of the kit. */
 export const heardInTalk = (heard: DangersIn, text: string, talk: Talk, namesCharger: boolean): DangersIn =>
@@ -37,10 +37,7 @@ function ofOtherType(heard: DangersIn, text: string, { frame }: Talk): DangersIn
     return withTold(heard, 'wrongMode', text)
   }
   if (!bareType.test(text.slice(0, type.start) + text.slice(type.end))) return heard
-  return {
-    told: heard.told.filter(({ danger }) => danger !== 'wrongMode'),
-    suspected: heard.suspected.filter(danger => danger !== 'wrongMode'),
-  }
+  return without(heard, 'wrongMode')
 }
 
 /** Chargers for what is charged here. */
@@ -78,12 +75,7 @@ const leaves =
 
 /** Who only wants to be told when it is done leaves nothing. */
 const ofReminder = (heard: DangersIn, text: string, { frame }: Talk): DangersIn =>
-  !frame || !asksReminder(text) || leaves.test(text)
-    ? heard
-    : {
-        told: heard.told.filter(({ danger }) => danger !== 'unattended'),
-        suspected: heard.suspected.filter(danger => danger !== 'unattended'),
-      }
+  !frame || !asksReminder(text) || leaves.test(text) ? heard : without(heard, 'unattended')
 
 const goodNight = /\bbed ?time\b|\b(?:to|into|for) bed\b|\b(?:good ?)?night\b(?! flights?\b)|\bsleep/i
 
@@ -94,9 +86,9 @@ function inCharge(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
   const [told] = heard.suspected.includes('unattended')
     ? dangersIn(`my pack is charging, ${text}`).told.filter(({ danger }) => danger === 'unattended')
     : []
-  const others = heard.suspected.filter(danger => danger !== 'unattended')
-  if (told) return { told: [...heard.told, { ...told, typed: text }], suspected: others }
-  return goodNight.test(text) ? { ...heard, suspected: [...others, 'unattended'] } : heard
+  const others = without(heard, 'unattended')
+  if (told) return { ...others, told: [...heard.told, { ...told, typed: text }] }
+  return goodNight.test(text) ? { ...heard, suspected: [...others.suspected, 'unattended'] } : heard
 }
 
 const forLong =
@@ -117,7 +109,5 @@ function afterCrash(heard: DangersIn, text: string, { told }: Talk): DangersIn {
   const [found] = told.some(({ danger }) => danger === 'crashed')
     ? heard.suspected.filter(danger => danger === 'pierced' || danger === 'swollen')
     : []
-  if (!found) return heard
-  const suspected = heard.suspected.filter(danger => danger !== found)
-  return withTold({ ...heard, suspected }, found, text)
+  return found ? withTold(without(heard, found), found, text) : heard
 }

@@ -33,10 +33,8 @@ export function alikeOnBoard(heard: DangersIn, text: string, { frame }: Talk): D
   const named = dangersIn(text.replace(ofThose, pack))
   if (named.told.some(({ danger }) => danger === 'boardMixed')) return heard
   const may = named.suspected.filter(danger => danger === 'boardMixed')
-  return {
-    told: heard.told.filter(({ danger }) => danger !== 'boardMixed'),
-    suspected: [...heard.suspected.filter(danger => danger !== 'boardMixed'), ...may],
-  }
+  const others = without(heard, 'boardMixed')
+  return { ...others, suspected: [...others.suspected, ...may] }
 }
 
 /** "Both at once?" behind a question about packs speaks of them, and of no wires. */
@@ -50,5 +48,10 @@ export function bothPacks(heard: DangersIn, text: string, { frame }: Talk): Dang
 /** The whole text tells it. */
 export const withTold = (heard: DangersIn, danger: Danger, typed: string): DangersIn => ({
   ...heard,
-  told: [...heard.told.filter(one => one.danger !== danger), { danger, typed, start: 0, end: typed.length }],
+  told: [...without(heard, danger).told, { danger, typed, start: 0, end: typed.length }],
+})
+
+export const without = (heard: DangersIn, danger: Danger): DangersIn => ({
+  told: heard.told.filter(one => one.danger !== danger),
+  suspected: heard.suspected.filter(one => one !== danger),
 })
