@@ -54,21 +54,8 @@ interface AskedFlight {
   readonly to?: Level | undefined
 }
 
-export interface Flight {
-  readonly kind: 'rate' | 'flight' | 'flown'
-  readonly current_A: number
-  readonly power_W: number
-  readonly rate_C: number
-  /** Used, and how long that took. */
-  readonly capacity_Ah?: number
-  readonly flown_s?: number
-  /** How long that may go on, and what stays in the pack then, 0 to 1. */
-  readonly duration_s: number
-  readonly leftSoc: number
-}
-
 /** A flight of so long, or amps or watts with a pack: more than it is charged with is what it gives in the air. */
-export function flightOn(pack: Pack, asked: AskedFlight, socAt: (level: Level) => number): Flight | undefined {
+export function flightOn(pack: Pack, asked: AskedFlight, socAt: (level: Level) => number) {
   const { count = 1, capacity, current, power, duration } = asked
   const { chemistry, series, capacity_Ah } = pack
   const nominal_V = chemistry.nominal_V.value * series
@@ -98,10 +85,13 @@ export function flightOn(pack: Pack, asked: AskedFlight, socAt: (level: Level) =
     current_A: told_A,
     power_W: power ?? told_A * chemistry.full_V.value * series * count,
     rate_C,
+    /** How long that may go on, and what stays in the pack then, 0 to 1. */
     duration_s: (start - left) * (3600 / rate_C),
     leftSoc: left,
   }
 }
+
+export type Flight = NonNullable<ReturnType<typeof flightOn>>
 
 /** Of one level alone more than half is what may be used, less is what stays; told as a start it is one. Of two that rise both are used. */
 function spanOf({ from, to }: AskedFlight, socAt: (level: Level) => number) {

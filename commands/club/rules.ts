@@ -13,22 +13,6 @@ import type { HouseLimits } from '../../src/charging/things/house-limits.ts'
 import { storageVoltage_V } from '../../src/charging/things/level.ts'
 import { inKey } from './house-show.ts'
 
-/** What holds for one cell: volts, the charge rate where no label gives one, and the temperatures of a charge. */
-interface CellLimits {
-  readonly chemistry: Chemistry
-  readonly full_V: number
-  readonly storage_V: number
-  /** At rest after a flight. */
-  readonly landing_V: number
-  /** Below it a cell is retired. */
-  readonly dead_V: number
-  /** Under load, where the pack feeds others. */
-  readonly source_V: number
-  readonly most_C: number
-  readonly coldest_C: number
-  readonly hottest_C: number
-}
-
 export const fullKey = ({ name }: Chemistry): string => `full${inKey(name)}`
 
 export const rules = service({
@@ -40,7 +24,7 @@ export const rules = service({
   figures: ({ cells }) => cells.map(({ chemistry, full_V }) => figure.perCell(fullKey(chemistry), full_V)),
 })
 
-function cellLimits(chemistry: Chemistry, house: HouseLimits): CellLimits {
+function cellLimits(chemistry: Chemistry, house: HouseLimits) {
   // Of one ampere-hour, so that amps are rates.
   const pack = { chemistry, series: 1, parallel: 1, capacity_Ah: 1 }
   const known = knownOf(situationOf({ act: 'charge', pack }, { house, dangers: [], doubts: [] }), {})
@@ -49,8 +33,11 @@ function cellLimits(chemistry: Chemistry, house: HouseLimits): CellLimits {
     chemistry,
     full_V: known.bounds?.cutoff.perCell_V ?? of(limits.cutoffAboveFull),
     storage_V: storageVoltage_V(chemistry, house),
+    /** At rest after a flight. */
     landing_V: of(limits.belowFloor),
+    /** Below it a cell is retired. */
     dead_V: of(limits.deadCell),
+    /** Under load, where the pack feeds others. */
     source_V: sourceFloor_V(pack, house),
     most_C: of(limits.currentTooHigh),
     coldest_C: of(limits.tooCold),

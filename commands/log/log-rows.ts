@@ -39,23 +39,11 @@ export interface LeftRow {
   readonly why: Problem
 }
 
-export interface ReadRows {
-  readonly rows: readonly ReadRow[]
-  readonly left: readonly LeftRow[]
-  /** Names of columns that tell nothing of a charge. */
-  readonly ignored: readonly string[]
-}
-
 /**
  * Each row begins with its day, so that it does not matter whether lines came as lines. `check` throws a Problem for
  * what the pack cannot have. Throws one itself where there are no days, or no column tells what was put back.
  */
-export function readRows(
-  text: string,
-  name: string,
-  pack: Pack,
-  check: (asked: NoteAsked, at: Date) => void,
-): ReadRows {
+export function readRows(text: string, name: string, pack: Pack, check: (asked: NoteAsked, at: Date) => void) {
   const [head = '', ...lines] = plainText(text).split(new RegExp(`(?<![\\d.-])(?=${day})`))
   if (lines.length === 0) throw noDays
   const separator = [';', '|', ','].find(one => head.includes(one)) ?? ' '

@@ -4,14 +4,9 @@ import { readFileSync, writeFileSync } from 'node:fs'
 
 const longest = 200
 
-export interface History {
-  /** Latest first, as readline wants it; empty where none was kept. */
-  read(): string[]
-  keep(history: readonly string[]): void
-}
-
-export function historyIn(file: string): History {
+export function historyIn(file: string) {
   return {
+    /** Latest first, as readline wants it; empty where none was kept. */
     read: () => {
       try {
         return readFileSync(file, 'utf8').split('\n').filter(Boolean).slice(0, longest)
@@ -19,7 +14,7 @@ export function historyIn(file: string): History {
         return []
       }
     },
-    keep: history => {
+    keep: (history: readonly string[]) => {
       // A lost history must not cost an answer: a full or read-only disk is no reason to stop.
       try {
         writeFileSync(file, history.slice(0, longest).join('\n'), { mode: 0o600 })

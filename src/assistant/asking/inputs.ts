@@ -10,16 +10,8 @@ import { type Question, writeQuestion } from '../../language/sentence/question.t
 import type { Entry, Option, OptionWords } from '../command.ts'
 import { needed } from './asking.words.ts'
 
-interface Understood {
-  readonly inputs: Readonly<Record<string, unknown>>
-  readonly assumed: readonly Said[]
-  /** The question in canonical notation. */
-  readonly question: Question
-  readonly readAs: Text
-}
-
 /** Throws a Problem where a required detail is missing or a value cannot be read. */
-export function understand(command: Entry, options: Readonly<Record<string, string>>, locale: Locale): Understood {
+export function understand(command: Entry, options: Readonly<Record<string, string>>, locale: Locale) {
   refuseUnknown(command, options)
   const { own } = locale
   const described = command.words(locale).takes
@@ -45,6 +37,7 @@ export function understand(command: Entry, options: Readonly<Record<string, stri
   return {
     inputs,
     assumed,
+    /** The question in canonical notation. */
     question: { command: command.name, options: textLast(canonical, command) },
     readAs: joined(phrases.length > 0 ? phrases : [own(command.name)], ', '),
   }

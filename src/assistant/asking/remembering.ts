@@ -22,14 +22,6 @@ import { noteIt } from '../kit/kit.words.ts'
 import type { FollowUp } from '../reply.ts'
 import type { Around, Conversation } from './around.ts'
 
-export interface Remembered {
-  readonly kept: readonly StayingDanger[]
-  /** It corrected something that was told. */
-  readonly isCorrected: boolean
-  /** It speaks of something that was told and still stands. */
-  readonly isOfStanding: boolean
-}
-
 type Told = Pick<ToldDanger, 'danger' | 'typed'> & Partial<ToldDanger>
 
 const packsOf = (used: readonly KitEntry[]): readonly KitEntry[] => used.filter(({ kind }) => kind === 'pack')
@@ -45,7 +37,7 @@ export function remember(
   told: readonly Told[],
   used: readonly KitEntry[],
   suspected: readonly Danger[] = [],
-): Remembered {
+) {
   const { frame, told: before } = conversation.talk
   const lasting = suspected.filter(danger => dangers[danger].stays !== 'once')
   if (before.length + told.length + lasting.length === 0) return { kept: [], isCorrected: false, isOfStanding: false }
@@ -68,10 +60,14 @@ export function remember(
   )
   return {
     kept,
+    /** It corrected something that was told. */
     isCorrected: left.some((one, index) => one !== before[index]) || left.length < before.length,
+    /** It speaks of something that was told and still stands. */
     isOfStanding: left.some(({ danger, doubted }) => !doubted && (said.isWish || said.otherwise.has(danger))),
   }
 }
+
+export type Remembered = ReturnType<typeof remember>
 
 /** Those of the packs that are asked about: by the names that they have in the kit, or all where none is named. */
 export function keptFor(

@@ -2,18 +2,11 @@
 
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
 import { fitTo, questionOf } from '../../language/reading/fit.ts'
-import type { Question } from '../../language/sentence/question.ts'
 import { readTyped } from '../../language/sentence/typed.ts'
 import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
 
-interface Written {
-  readonly question: Question
-  /** What stands in plain words between its command and its details. */
-  readonly spoken: string
-}
-
 /** Undefined where the text is a plain sentence. */
-export function readWritten(text: string, vocabulary: Vocabulary): Written | undefined {
+export function readWritten(text: string, vocabulary: Vocabulary) {
   const typed = readTyped(text, vocabulary)
   if (!typed) return undefined
   const { question, command, before } = typed

@@ -1,11 +1,5 @@
 // A standard answer that is told whole: what whoever asks is to hear, and what is to be kept under which words.
 
-/** What is called so, and what it says. */
-export interface ToldWhole {
-  readonly called: string
-  readonly text: string
-}
-
 const anyone =
   /\b(?:every ?(?:one|body)|any ?(?:one|body)|some ?(?:one|body)|who(?:ever)?|members?|people|guests?|newcomers?|they)\b(?: (?:who|that))?(?: (?:ever|next|again|keeps?|are|is|always|often|still))*/u
 const asks =
@@ -32,7 +26,7 @@ const kept = [
   /^\W*(?:(?:please|pls) )*(?:save|keep|store|pin|add|note)[: ]+([^=:,.]{2,40}?) ?(?:=|->|=>) ?((?!.*\b(?:li\w+|packs?|batter\w+|charger|supply|bank)\b)\D+)$/iu,
 ]
 
-export function toldWhole(plain: string): ToldWhole | undefined {
+export function toldWhole(plain: string) {
   const [, asked, answer = ''] = whoever.exec(plain) ?? []
   const isTold = asked !== undefined && !asksItself.test(plain) && isForAll.test(plain.slice(0, -answer.length))
   if (isTold) return { called: asked, text: answer }

@@ -9,16 +9,10 @@ interface RoundsParts {
   readonly learnRules: () => Promise<void>
 }
 
-export interface Rounds {
-  start(): void
-  /** Resolves when what is under way has ended. */
-  stop(): Promise<void>
-}
-
 const due_ms = 5000
 const rules_ms = 60_000
 
-export function createRounds({ assistant, learnRules }: RoundsParts): Rounds {
+export function createRounds({ assistant, learnRules }: RoundsParts) {
   const underway = createInFlight()
   const timers: NodeJS.Timeout[] = []
   /** At once, then every so often. A round that takes longer than that does not hold up the next. */
@@ -32,6 +26,7 @@ export function createRounds({ assistant, learnRules }: RoundsParts): Rounds {
       every(due_ms, () => begun.then(() => assistant.strike()))
       every(rules_ms, learnRules)
     },
+    /** Resolves when what is under way has ended. */
     stop: async () => {
       for (const timer of timers) clearInterval(timer)
       await underway.settled()
@@ -39,3 +34,5 @@ export function createRounds({ assistant, learnRules }: RoundsParts): Rounds {
     },
   }
 }
+
+export type Rounds = ReturnType<typeof createRounds>

@@ -9,19 +9,7 @@ export interface LeadLoad {
   readonly air_C: number
 }
 
-/** All for both wires together. */
-export interface Lead {
-  readonly resistance_ohm: number
-  readonly drop_V: number
-  readonly heat_W: number
-  /** Of the wire over the air. */
-  readonly rise_K: number
-  /** Drop and heat once the wire has warmed; Infinity where it would not stop warming. */
-  readonly warmDrop_V: number
-  readonly warmHeat_W: number
-}
-
-export function leadOf(gauge: number, { length_m, current_A, air_C }: LeadLoad): Lead {
+export function leadOf(gauge: number, { length_m, current_A, air_C }: LeadLoad) {
   const rise_K = wireRise_K(gauge, current_A, air_C)
   const cold_ohm = wireResistance_ohm(gauge, 2 * length_m, air_C)
   const warm_ohm = wireResistance_ohm(gauge, 2 * length_m, air_C + rise_K)
@@ -29,11 +17,15 @@ export function leadOf(gauge: number, { length_m, current_A, air_C }: LeadLoad):
     resistance_ohm: cold_ohm,
     drop_V: current_A * cold_ohm,
     heat_W: current_A ** 2 * cold_ohm,
+    /** Of the wire over the air. */
     rise_K,
+    /** Drop and heat once the wire has warmed; Infinity where it would not stop warming. */
     warmDrop_V: current_A * warm_ohm,
     warmHeat_W: current_A ** 2 * warm_ohm,
   }
 }
+
+export type Lead = ReturnType<typeof leadOf>
 
 /** The thinnest gauge whose warm wire drops no more than `most_V` and stays within the rise that is allowed. */
 export function thinnestLead(load: LeadLoad, most_V = Number.POSITIVE_INFINITY): number | undefined {

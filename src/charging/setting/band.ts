@@ -1,24 +1,11 @@
 // A charge of the most likely cell, with what nine of ten cells that the pack may be made of would make of it.
 
-import type { Charge, ChargeRequest } from '../simulation/charge.ts'
+import type { ChargeRequest } from '../simulation/charge.ts'
 import { checkRequest } from '../simulation/check-request.ts'
 import { membersOf, middleMember } from '../simulation/members.ts'
 import { quickCharge } from '../simulation/quick-charge.ts'
 import { simulateCharge } from '../simulation/simulate.ts'
 import type { Band } from '../things/chemistry.ts'
-
-export interface ChargeTimes {
-  readonly charge: Charge
-  /** Of the whole charge, in s. */
-  readonly time_s: Band
-  /** To the end of constant current and power, in s. */
-  readonly timeToCutoff_s: Band
-  /** Into the pack, in Ah. */
-  readonly charge_Ah: Band
-  readonly heat_Wh: Band
-  /** Of the cells at their warmest, in °C: of the middle one, and of nine of ten. */
-  readonly warmest_C: Band & { readonly middle: number }
-}
 
 /** Shares of the cells below the two ends of a band. */
 const tails = [0.05, 0.95] as const
@@ -29,7 +16,7 @@ const tails = [0.05, 0.95] as const
  * A band always holds the most likely figure.
  * @throws RangeError as simulateCharge
  */
-export function chargeTimeBand(request: ChargeRequest): ChargeTimes {
+export function chargeTimeBand(request: ChargeRequest) {
   checkRequest(request)
   const runs = membersOf(request).map(({ cell, law, timeFactor }) => {
     const run = quickCharge(cell, law)
@@ -45,13 +32,19 @@ export function chargeTimeBand(request: ChargeRequest): ChargeTimes {
   }
   return {
     charge,
+    /** Of the whole charge, in s. */
     time_s: band(run => run.duration_s * run.timeFactor, charge.duration_s),
+    /** To the end of constant current and power, in s. */
     timeToCutoff_s: band(run => run.timeToCutoff_s * run.timeFactor, charge.timeToCutoff_s),
+    /** Into the pack, in Ah. */
     charge_Ah: band(run => run.charge_Ah, charge.charge_Ah),
     heat_Wh: band(run => run.heat_Wh * request.pack.series, charge.heat_Wh),
+    /** Of the cells at their warmest, in °C: of the middle one, and of nine of ten. */
     warmest_C: { ...band(run => run.warmest_C), middle: quickCharge(middle.cell, middle.law).warmest_C },
   }
 }
+
+export type ChargeTimes = ReturnType<typeof chargeTimeBand>
 
 /** The value that a share of the rising `sorted` lies below, each standing for an equal part. */
 function quantile(sorted: Float64Array, share: number): number {

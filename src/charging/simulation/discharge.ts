@@ -15,22 +15,10 @@ export interface DischargeRequest {
   readonly temperature_C?: number
 }
 
-export interface Discharge {
-  readonly duration_s: number
-  /** Out of the pack, in Ah. */
-  readonly charge_Ah: number
-  /** Out of its terminals, in Wh. */
-  readonly energy_Wh: number
-  /** Lowest voltage of one cell under the load, in V. */
-  readonly lowestPerCell_V: number
-  /** Whether the power, and not the set current, holds at the start. */
-  readonly heldByPower: boolean
-}
-
 const steps = 200
 
 /** @throws RangeError where the start is not above the end, or the current not above 0 */
-export function simulateDischarge(request: DischargeRequest): Discharge {
+export function simulateDischarge(request: DischargeRequest) {
   const { pack, fromSoc, toSoc, current_A, power_W = Number.POSITIVE_INFINITY, temperature_C = 25 } = request
   if (!(fromSoc > toSoc) || !(current_A > 0) || !(power_W > 0)) {
     throw new RangeError('a discharge needs a start above its end, a current and a power')
@@ -54,9 +42,13 @@ export function simulateDischarge(request: DischargeRequest): Discharge {
   }
   return {
     duration_s: at.time_s,
+    /** Out of the pack, in Ah. */
     charge_Ah: (fromSoc - toSoc) * pack.capacity_Ah,
+    /** Out of its terminals, in Wh. */
     energy_Wh,
+    /** Lowest voltage of one cell under the load, in V. */
     lowestPerCell_V,
+    /** Whether the power, and not the set current, holds at the start. */
     heldByPower,
   }
 }

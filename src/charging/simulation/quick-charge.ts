@@ -3,16 +3,6 @@
 import { firstWhere } from '../things/halving.ts'
 import { type QuickCell, type QuickLaw, QuickRun } from './quick-run.ts'
 
-export interface QuickCharge {
-  readonly duration_s: number
-  readonly timeToCutoff_s: number
-  readonly charge_Ah: number
-  readonly heat_Wh: number
-  /** Of the cell at its warmest and on average over the time, in °C. */
-  readonly warmest_C: number
-  readonly mean_C: number
-}
-
 /** Charge of one step at constant current, finer where the curve is steep; fall of the current at constant voltage. */
 const stepSoc = 1 / 16
 const fineSoc = 1 / 80
@@ -22,7 +12,7 @@ const firstStep_s = 4
 const mostSteps = 4000
 
 /** Charges `cell` from rest. */
-export function quickCharge(cell: QuickCell, law: QuickLaw): QuickCharge {
+export function quickCharge(cell: QuickCell, law: QuickLaw) {
   const run = new QuickRun(cell, law)
   const last_A = holdCurrent(run)
   const timeToCutoff_s = run.time_s
@@ -32,6 +22,7 @@ export function quickCharge(cell: QuickCell, law: QuickLaw): QuickCharge {
     timeToCutoff_s,
     charge_Ah: (run.soc - law.startSoc) * cell.capacity_Ah,
     heat_Wh: run.heat_J / 3600,
+    /** Of the cell at its warmest and on average over the time, in °C. */
     warmest_C: run.warmest_C,
     mean_C: run.time_s > 0 ? run.warmth_Ks / run.time_s : cell.ambient_C,
   }

@@ -8,22 +8,8 @@ const prechargeShare = 0.1
 /** No charger sees so small a share of its set current: a lower termination counts as this. */
 const leastTerminationShare = 1e-4
 
-/** Of one cell position. */
-export interface ChargerTerms {
-  readonly current_A: number
-  readonly cutoff_V: number
-  /** Up to which the charge starts with the precharge current. */
-  readonly precharge_V: number
-  readonly precharge_A: number
-  /** Infinity where nothing bounds it. */
-  readonly power_W: number
-  readonly termination_A: number
-  /** Infinity for a charge to a voltage. */
-  readonly endSoc: number
-}
-
 /** The terms of a request, with the cutoff as the charger has it where that is off by `cutoffError_V`. */
-export function termsOf({ pack, current_A, target, ...request }: ChargeRequest, cutoffError_V = 0): ChargerTerms {
+export function termsOf({ pack, current_A, target, ...request }: ChargeRequest, cutoffError_V = 0) {
   const end_A = request.termination_A ?? endCurrent_A(request.end ?? 'tenth', current_A, pack.capacity_Ah)
   const cutoff_V = (target.kind === 'voltage' ? target.perCell_V : target.cutoffPerCell_V) + cutoffError_V
   const power_W = (request.power_W ?? Number.POSITIVE_INFINITY) / pack.series
@@ -31,10 +17,15 @@ export function termsOf({ pack, current_A, target, ...request }: ChargeRequest, 
   return {
     current_A,
     cutoff_V,
+    /** Up to which the charge starts with the precharge current. */
     precharge_V,
     precharge_A: Math.min(current_A * prechargeShare, power_W / precharge_V),
+    /** Infinity where nothing bounds it. */
     power_W,
     termination_A: Math.max(end_A, current_A * leastTerminationShare),
+    /** Infinity for a charge to a voltage. */
     endSoc: target.kind === 'soc' ? target.soc : Number.POSITIVE_INFINITY,
   }
 }
+
+export type ChargerTerms = ReturnType<typeof termsOf>

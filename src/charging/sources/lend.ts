@@ -26,28 +26,8 @@ export interface Load {
   readonly device_Wh?: number | undefined
 }
 
-export interface Lending {
-  /** Into the device, in Wh. */
-  readonly given_Wh: number
-  readonly duration_s: number
-  /** How often it fills the device's battery. */
-  readonly fills: number | undefined
-  /** Where to stop, under load, in V. */
-  readonly stop_V: number
-  readonly stopPerCell_V: number
-  /** Where to stop at rest, in V a cell. */
-  readonly restStopPerCell_V: number
-  readonly efficiency: number
-  /** Out of the pack, the most, just before it stops, in A. */
-  readonly current_A: number
-  /** Charge that stays in the pack, 0 to 1. */
-  readonly leftSoc: number
-  /** Most that may be lent, so that the current stays within 2C down to the floor, in W. */
-  readonly most_W: number
-}
-
 /** Drains the pack of the permit, full where nothing else was told, at a constant power down to its floor. */
-export function lend({ situation }: Permit, load: Load): Lending {
+export function lend({ situation }: Permit, load: Load) {
   const { pack, house, from = { kind: 'named', name: 'full' } } = situation
   const { power_W, device_Wh, efficiency = converterEfficiency.value } = load
   const soc = socOf(startOf(from, pack.chemistry, house), pack.chemistry)
@@ -57,15 +37,22 @@ export function lend({ situation }: Permit, load: Load): Lending {
   const { delivered_Wh, soc: leftSoc } = drain(store, soc, [{ power_W: drawn_W, duration_s: longest_s }])
   const given_Wh = delivered_Wh * efficiency
   return {
+    /** Into the device, in Wh. */
     given_Wh,
     duration_s: (given_Wh / power_W) * 3600,
+    /** How often it fills the device's battery. */
     fills: device_Wh === undefined ? undefined : (given_Wh * deviceEfficiency.value) / device_Wh,
+    /** Where to stop, under load, in V. */
     stop_V: store.loadFloor_V,
     stopPerCell_V: store.loadFloor_V / pack.series,
+    /** Where to stop at rest, in V a cell. */
     restStopPerCell_V: store.restFloor_V / pack.series,
     efficiency,
+    /** Out of the pack, the most, just before it stops, in A. */
     current_A: drawn_W / store.loadFloor_V,
+    /** Charge that stays in the pack, 0 to 1. */
     leftSoc,
+    /** Most that may be lent, so that the current stays within 2C down to the floor, in W. */
     most_W: mostLent_W(pack, house, efficiency),
   }
 }

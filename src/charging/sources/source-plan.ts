@@ -1,12 +1,11 @@
 // How many charges a source carries, one after the other, and what is left of it.
 
-import { type ChargeTimes, chargeTimeBand } from '../setting/band.ts'
+import { chargeTimeBand } from '../setting/band.ts'
 import { type Setting, settingFor } from '../setting/setting.ts'
 import { chargeOf } from '../setting/timed-charge.ts'
 import { countedPacks, drawsOf, supplyOf, totalsOf } from '../simulation/supply-run.ts'
 import type { Permit } from '../situation/permit.ts'
 import { practice } from '../things/cited.ts'
-import type { State } from '../things/level.ts'
 
 export interface EnergyBalance {
   /** Taken out of the source's store, in Wh: the sum of the other three. */
@@ -16,35 +15,12 @@ export interface EnergyBalance {
   readonly sourceLoss_Wh: number
 }
 
-export interface SourcePlan {
-  readonly setting: Setting
-  /** Where every pack stands at first. */
-  readonly from: State
-  /** One charge; every pack is taken to be alike. */
-  readonly each: ChargeTimes
-  /** Most packs that the source carries whole, rounded down; absent where it is not drained. */
-  readonly most: number | undefined
-  /** Of those, how many it carries where charger and source lose more than is usual, and how many where less. */
-  readonly between: { readonly low: number; readonly high: number } | undefined
-  /** Packs of this plan: the wanted count where the source carries it, else the most; where none is wanted, the sure ones. */
-  readonly planned: number
-  /** Whether the wanted count is carried; true where none was named and at least one is. */
-  readonly enough: boolean
-  /** Packs an hour that the sun feeds, of a panel. */
-  readonly perHour: number | undefined
-  /** For the planned packs. */
-  readonly balance: EnergyBalance
-  /** Energy that it could still deliver above its floor after the planned packs, in Wh. */
-  readonly left_Wh: number | undefined
-  readonly leftSoc: number | undefined
-}
-
 /**
  * Simulates the charges on the source of the permit until `count` is reached (as many as it carries when absent) or
  * its floor is met.
  * @throws RangeError where the permit is for a charge without a source
  */
-export function planSource(permit: Permit, count?: number): SourcePlan {
+export function planSource(permit: Permit, count?: number) {
   const { pack, source, sourceSoc } = permit.situation
   if (!source) throw new RangeError('a plan on a source needs one')
   const setting = settingFor(permit)
@@ -63,19 +39,30 @@ export function planSource(permit: Permit, count?: number): SourcePlan {
   const converterLoss_Wh = delivered_Wh - intoPacks_Wh
   return {
     setting,
+    /** Where every pack stands at first. */
     from: request.from,
+    /** One charge; every pack is taken to be alike. */
     each,
+    /** Most packs that the source carries whole, rounded down; absent where it is not drained. */
     most,
+    /** Of those, how many it carries where charger and source lose more than is usual, and how many where less. */
     between,
+    /** Packs of this plan: the wanted count where the source carries it, else the most; where none is wanted, the sure ones. */
     planned,
+    /** Whether the wanted count is carried; true where none was named and at least one is. */
     enough: planned >= wanted,
+    /** Packs an hour that the sun feeds, of a panel. */
     perHour:
       source.kind === 'watts' && source.of === 'panel' ? givenIn(setting, 3600) / totalsOf(draws).energy_Wh : undefined,
+    /** For the planned packs. */
     balance: { sourceOut_Wh: delivered_Wh + sourceLoss_Wh, intoPacks_Wh, converterLoss_Wh, sourceLoss_Wh },
+    /** Energy that it could still deliver above its floor after the planned packs, in Wh. */
     left_Wh,
     leftSoc,
   }
 }
+
+export type SourcePlan = ReturnType<typeof planSource>
 
 /** What charger and source pass on, and how far packs are flown, differ by so much. */
 const spread = practice(0.1, 'chargers, sources and flown packs are a tenth better or worse than is usual')

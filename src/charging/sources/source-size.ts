@@ -1,30 +1,15 @@
 // How large a source must be that is to carry so many charges.
 
-import { type ChargeTimes, chargeTimeBand } from '../setting/band.ts'
-import { type Setting, settingFor } from '../setting/setting.ts'
+import { chargeTimeBand } from '../setting/band.ts'
+import { settingFor } from '../setting/setting.ts'
 import { chargeOf } from '../setting/timed-charge.ts'
 import { drawsOf, totalsOf } from '../simulation/supply-run.ts'
 import type { Permit } from '../situation/permit.ts'
 import { leadAcidLimits } from '../things/lead-acid.ts'
-import type { State } from '../things/level.ts'
 import { powerBankEfficiency } from '../things/practice.ts'
 
-export interface SourceSize {
-  readonly setting: Setting
-  readonly from: State
-  readonly each: ChargeTimes
-  /** At the charger's input, for one pack and for all, in Wh. */
-  readonly one_Wh: number
-  readonly all_Wh: number
-  /** On the label of a power bank or a power station. */
-  readonly station_Wh: number
-  /** On the label of a lead-acid battery of 12 V that is drained as far as it may be. */
-  readonly deepCycle_Ah: number
-  readonly starter_Ah: number
-}
-
 /** For `count` packs like that of the permit, one after another or at once. */
-export function sizeFor(permit: Permit, count: number): SourceSize {
+export function sizeFor(permit: Permit, count: number) {
   const setting = settingFor(permit)
   const request = chargeOf(permit, setting)
   const each = chargeTimeBand(request)
@@ -38,10 +23,15 @@ export function sizeFor(permit: Permit, count: number): SourceSize {
     setting,
     from: request.from,
     each,
+    /** At the charger's input, for one pack and for all, in Wh. */
     one_Wh,
     all_Wh,
+    /** On the label of a power bank or a power station. */
     station_Wh: all_Wh / powerBankEfficiency.value,
+    /** On the label of a lead-acid battery of 12 V that is drained as far as it may be. */
     deepCycle_Ah: lead_Ah('deep-cycle'),
     starter_Ah: lead_Ah('starter'),
   }
 }
+
+export type SourceSize = ReturnType<typeof sizeFor>

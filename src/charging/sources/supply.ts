@@ -1,7 +1,7 @@
 // What a supply carries: the charge current for each cell count, a cable's limit, and the smallest supply for a load.
 
 import { boundsOf } from '../setting/bounds.ts'
-import { type Feed, inputOf } from '../setting/input.ts'
+import { inputOf } from '../setting/input.ts'
 import type { Limit } from '../setting/limit.ts'
 import { type Setting, settingFor } from '../setting/setting.ts'
 import type { Permit } from '../situation/permit.ts'
@@ -24,17 +24,11 @@ export interface Carried {
 /** Cell counts that a charger of unknown range is taken to have. */
 const usualSeries = { min: 1, max: 6 }
 
-export interface Supplied {
-  readonly feed: Feed
-  /** The current for every cell count of the charger, at the full voltage of the chemistry. */
-  readonly carried: readonly Carried[]
-}
-
 /**
  * What the source of the permit gives its charger, whatever the pack may take.
  * @throws RangeError where the permit is for a charge without a source
  */
-export function suppliedTo({ situation }: Permit): Supplied {
+export function suppliedTo({ situation }: Permit) {
   const feed = boundsOf(situation).input?.feed
   if (!feed) throw new RangeError('what a source gives needs one that feeds the charger')
   const { sourceShare_W = Number.POSITIVE_INFINITY, charger, pack } = situation

@@ -29,14 +29,6 @@ export interface ChargeNote {
   readonly timeToCutoff_s?: number
 }
 
-/** Capacity worked out from one charge, in Ah, with what real cells may hold at those volts. */
-export interface CapacityReading {
-  readonly capacity_Ah: number
-  readonly band_Ah: Band
-  /** Share of the capacity that the charge moved, 0 to 1. */
-  readonly share: number
-}
-
 /** A smaller share of the capacity says too little of the whole. */
 export const leastShare = practice(0.5, 'a charge of less than half the capacity tells little of the whole')
 
@@ -50,7 +42,7 @@ export const mostPutBack = practice(
 const cycleSpread = 0.03
 
 /** Undefined where the start is not known, or the charge moved, or may have moved, too small a share of the capacity. */
-export function capacityReading(pack: Pack, { charge_Ah, from, to }: ChargeNote): CapacityReading | undefined {
+export function capacityReading(pack: Pack, { charge_Ah, from, to }: ChargeNote) {
   if (!from) return undefined
   const start = chargeIn(pack, from)
   const end = chargeIn(pack, to)
@@ -66,9 +58,12 @@ export function capacityReading(pack: Pack, { charge_Ah, from, to }: ChargeNote)
       low: Math.min(least_Ah, capacity_Ah * (1 - cycleSpread)),
       high: Math.max(most_Ah, capacity_Ah * (1 + cycleSpread)),
     },
+    /** Share of the capacity that the charge moved, 0 to 1. */
     share,
   }
 }
+
+export type CapacityReading = NonNullable<ReturnType<typeof capacityReading>>
 
 /** A charge that ended at the full voltage has filled the pack; volts below it are taken as resting ones. */
 function chargeIn({ chemistry }: Pack, state: State): { soc: number; band: Band } {

@@ -6,14 +6,6 @@ export interface HeldOn {
   readonly capacity_Ah: number
 }
 
-/** The likely day, and between which of the middle half of all paces that the log allows it lies. */
-export interface Fade {
-  readonly at: Date
-  readonly earliest: Date
-  /** Absent where it lies more than five years ahead. */
-  readonly latest: Date | undefined
-}
-
 const day_ms = 86_400_000
 /** Fewer or nearer readings say more of their own errors than of age. */
 const leastReadings = 4
@@ -23,10 +15,11 @@ const leastApart_days = 7
 const furthest_days = 5 * 365
 
 /**
- * The middle of the paces between all pairs of readings (Theil and Sen) carried on from the middle of the last three;
+ * The likely day, and between which of the middle half of all paces it lies; without a latest one where that is more than
+ * five years ahead. The middle of the paces between all pairs of readings (Theil and Sen) carried on from the middle of the last three;
  * undefined where the log is too short, loses nothing, or is there already.
  */
-export function fadeTo(held: readonly HeldOn[], floor_Ah: number): Fade | undefined {
+export function fadeTo(held: readonly HeldOn[], floor_Ah: number) {
   const last = held.at(-1)
   if (!last || held.length < leastReadings || daysBetween(held[0] as HeldOn, last) < leastSpan_days) return undefined
   const paces = held
@@ -46,5 +39,7 @@ export function fadeTo(held: readonly HeldOn[], floor_Ah: number): Fade | undefi
   const at = dayAt(0.5)
   return at && { at, earliest: dayAt(0.75) ?? at, latest: dayAt(0.25) }
 }
+
+export type Fade = NonNullable<ReturnType<typeof fadeTo>>
 
 const daysBetween = (one: HeldOn, other: HeldOn): number => (other.at.getTime() - one.at.getTime()) / day_ms

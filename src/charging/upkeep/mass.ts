@@ -10,14 +10,11 @@ export const besidesCells = practice<readonly [number, number]>(
   'leads, plugs and wrap add a tenth to a large pack, half to a small one',
 )
 
-export interface Mass {
-  readonly low_kg: number
-  readonly high_kg: number
-}
-
 /** Of `count` packs, from their watt-hours, and what cells of its chemistry weigh. */
-export function massOf(pack: Pack, count: number): Mass {
+export function massOf(pack: Pack, count: number) {
   const [least, most] = besidesCells.value
   const cells_kg = (count * labelEnergy_Wh(pack)) / pack.chemistry.energyPerMass_Whkg.value
   return { low_kg: cells_kg * least, high_kg: cells_kg * most }
 }
+
+export type Mass = ReturnType<typeof massOf>

@@ -25,16 +25,6 @@ export interface Flow {
   readonly later_A: number
 }
 
-export interface Board {
-  readonly packs: readonly Pack[]
-  /** Between the highest and the lowest pack, per cell, in V; unknown where one was not measured. */
-  readonly apart_V: number | undefined
-  /** For each pack; none where one was not measured. */
-  readonly flows: readonly Flow[]
-  /** The largest of the first minute's currents over what its pack may take or give. */
-  readonly flowShare: number | undefined
-}
-
 /** Plugs, balance wires and board between two packs. */
 export const boardResistance_ohm = remembered(0.004, 'about 2 mΩ for a plug and its leads, twice')
 
@@ -64,7 +54,7 @@ export function boardTold(
 }
 
 /** What flows on a board that is permitted; unknown where not every pack was measured. */
-export function boardOf({ situation: { board = [], house } }: Permit): Board {
+export function boardOf({ situation: { board = [], house } }: Permit) {
   const packs = board.map(({ pack }) => pack)
   const standing = board.flatMap(({ pack, from }) =>
     from ? [{ pack, from: startOf(from, pack.chemistry, house) }] : [],
@@ -79,11 +69,16 @@ export function boardOf({ situation: { board = [], house } }: Permit): Board {
   })
   return {
     packs,
+    /** Between the highest and the lowest pack, per cell, in V; unknown where one was not measured. */
     apart_V: Number((Math.max(...rests_V) - Math.min(...rests_V)).toFixed(6)),
+    /** For each pack; none where one was not measured. */
     flows,
+    /** The largest of the first minute's currents over what its pack may take or give. */
     flowShare: Math.max(...shares),
   }
 }
+
+export type Board = ReturnType<typeof boardOf>
 
 const restOf = ({ pack, from }: BoardPack): number =>
   from.kind === 'rest' ? from.perCell_V : restingVoltage(pack.chemistry, from.soc)

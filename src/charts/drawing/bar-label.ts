@@ -6,18 +6,11 @@ import { drawable, fitted, textWidth } from './text.ts'
 
 const gap_px = 3
 
-export interface Placed {
-  readonly text: string
-  /** Left end of the text, in px from the left end of the bar. */
-  readonly at_px: number
-  readonly outside: boolean
-}
-
 /**
  * Inside the bar where it fits, else beside it where that is free, else as much as fits inside. The axis
  * goes from 0 to `max`, `perUnit_px` a unit.
  */
-export function placeLabel(bar: TimelineBar, chart: TimelineChart, perUnit_px: number, max: number): Placed {
+export function placeLabel(bar: TimelineBar, chart: TimelineChart, perUnit_px: number, max: number) {
   const text = drawable(bar.label)
   const needed_px = textWidth(text, smallFont_px) + 2 * gap_px
   const inside_px = (bar.to - bar.from) * perUnit_px
@@ -36,3 +29,5 @@ export function placeLabel(bar: TimelineBar, chart: TimelineChart, perUnit_px: n
   }
   return { text: fitted(text, inside_px - 2 * gap_px, smallFont_px), at_px: gap_px, outside: false }
 }
+
+export type Placed = ReturnType<typeof placeLabel>

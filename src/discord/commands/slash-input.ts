@@ -9,7 +9,6 @@ import {
 } from 'discord.js'
 import type { Entry } from '../../assistant/command.ts'
 import { commandAt } from '../../assistant/shelf.ts'
-import type { Question } from '../../language/sentence/question.ts'
 import { askName, privateOption, questionOption } from './slash.ts'
 
 export interface Focused {
@@ -17,20 +16,11 @@ export interface Focused {
   readonly text: string
 }
 
-export interface SlashInput {
-  /** Plain words, or a command and its details. */
-  readonly question: string | Question
-  /** Whether only the asker shall see the answer, where they say so. */
-  readonly privately: boolean | undefined
-  /** The option being typed, where the asker is still typing. */
-  readonly focused?: Focused
-}
-
 type Data = Pick<APIChatInputApplicationCommandInteractionData, 'name'> & {
   readonly options?: readonly APIApplicationCommandInteractionDataOption[]
 }
 
-export function readSlash({ name, options = [] }: Data, commands: readonly Entry[]): SlashInput {
+export function readSlash({ name, options = [] }: Data, commands: readonly Entry[]) {
   const [sub] = options
   const isFamily = sub?.type === ApplicationCommandOptionType.Subcommand
   const filled = (isFamily ? (sub.options ?? []) : options) as APIApplicationCommandInteractionDataBasicOption[]
@@ -38,11 +28,14 @@ export function readSlash({ name, options = [] }: Data, commands: readonly Entry
   const values = Object.fromEntries(texts.map(option => [option.name, option.value]))
   const focused = texts.find(option => option.focused)
   return {
+    /** Plain words, or a command and its details. */
     question:
       name === askName
         ? (values[questionOption] ?? '')
         : { command: commandAt(name, isFamily ? sub.name : undefined, commands), options: values },
+    /** Whether only the asker shall see the answer, where they say so. */
     privately: filled.find(isPrivate)?.value,
+    /** The option being typed, where the asker is still typing. */
     focused: focused && { option: focused.name, text: focused.value },
   }
 }

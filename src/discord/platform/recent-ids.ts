@@ -1,15 +1,11 @@
 // The ids of the events seen lately: after a reconnect Discord sends some of them again.
 
-export interface RecentIds {
-  /** True the first time an id is seen. */
-  isNew(id: string): boolean
-}
-
 /** Remembers the last `most` ids. */
-export function createRecentIds(most = 10_000): RecentIds {
+export function createRecentIds(most = 10_000) {
   const ids = new Set<string>()
   return {
-    isNew: id => {
+    /** True the first time an id is seen. */
+    isNew: (id: string) => {
       if (ids.has(id)) return false
       ids.add(id)
       const [oldest] = ids

@@ -10,17 +10,11 @@ import type { CommandWords } from './vocabulary.ts'
 export const takingAll: ReadonlySet<string> = new Set(['question', 'text'])
 const optionName = /(?:^|[ ,;])(\p{L}[\p{L}\d_-]{0,31}) ?: ?/gu
 
-export interface Pairs {
-  /** What stands before the first name. */
-  readonly before: string
-  readonly options: Readonly<Record<string, string>>
-}
-
 /**
- * Throws a Problem for a name said twice and, unless `inSentence`, for one that the command does not have,
+ * What stands before the first name, and the value of each. Throws a Problem for a name said twice and, unless `inSentence`, for one that the command does not have,
  * saying which it probably was: in a sentence a colon may follow any word.
  */
-export function readPairs(text: string, command: CommandWords, inSentence = false): Pairs {
+export function readPairs(text: string, command: CommandWords, inSentence = false) {
   const known = (name: string) => command.options.some(option => option.name === name.toLowerCase())
   const all = [...text.matchAll(optionName)].filter(([, name = '']) => !inSentence || known(name))
   const last = all.findIndex(([, name = '']) => takesAll(name.toLowerCase(), command))

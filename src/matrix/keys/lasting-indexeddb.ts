@@ -10,16 +10,11 @@ import { recordChanges, recordUpgrade, type Write } from './recorder.ts'
 
 const MemoryFactory = IDBFactory as unknown as new () => Factory
 
-export interface LastingIndexedDB {
-  readonly factory: Factory
-  close(): void
-}
-
 /**
  * Opens the file at `path`, or makes it, and gives an IndexedDB with what it holds. `onLost` is told when a finished
  * transaction could not be written (a full disk): then memory is ahead of the file, and the process should end.
  */
-export async function openLastingIndexedDB(path: string, onLost: (error: unknown) => void): Promise<LastingIndexedDB> {
+export async function openLastingIndexedDB(path: string, onLost: (error: unknown) => void) {
   ownersFile(path)
   const file = new KeyFile(path)
   const memory = new MemoryFactory()

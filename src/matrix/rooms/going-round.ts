@@ -1,12 +1,5 @@
 // Whether somebody and we only answer each other: a machine may take each answer of ours for a question to it.
 
-export interface GoingRound {
-  /** An answer was given to this person in this room. */
-  answered(room: string, person: string, answer: string): void
-  /** What they say after it they have said after the same answer too often. */
-  again(room: string, person: string, words: string, at_ms: number): boolean
-}
-
 interface Talk {
   readonly answer: string
   readonly answeredAt_ms: number
@@ -23,17 +16,19 @@ const mostExchanges = 20
 /** The last of them. */
 const bounded = <K, V>(map: ReadonlyMap<K, V>, most: number): Map<K, V> => new Map([...map].slice(-most))
 
-export function createGoingRound(now_ms: () => number = Date.now): GoingRound {
+export function createGoingRound(now_ms: () => number = Date.now) {
   let talks = new Map<string, Talk>()
   return {
-    answered(room, person, answer) {
+    /** An answer was given to this person in this room. */
+    answered(room: string, person: string, answer: string) {
       const key = `${room} ${person}`
       const exchanges = talks.get(key)?.exchanges ?? new Map()
       talks.delete(key)
       talks.set(key, { answer, answeredAt_ms: now_ms(), exchanges })
       if (talks.size > mostTalks) talks = bounded(talks, mostTalks / 2)
     },
-    again(room, person, words, at_ms) {
+    /** What they say after it they have said after the same answer too often. */
+    again(room: string, person: string, words: string, at_ms: number) {
       const key = `${room} ${person}`
       const talk = talks.get(key)
       // What was said before our answer was seen is none to it.

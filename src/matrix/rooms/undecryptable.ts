@@ -5,21 +5,10 @@ import { callOf } from '../messages/message.ts'
 import type { Speaker } from '../messages/speak.ts'
 import { keyMissing } from '../messages/told.words.ts'
 
-export interface Undecryptable {
-  /** Calls `decrypted` when the key comes; when it does not come soon, says so in the room, once. */
-  await(event: MatrixEvent, room: Room, decrypted: () => void): void
-  /** Waits no longer. */
-  stop(): void
-}
-
 /** Keys often come some seconds after the message. */
 const patience_ms = 10_000
 
-export function createUndecryptable(
-  speaker: Speaker,
-  onFault: (fault: unknown) => void,
-  wait_ms = patience_ms,
-): Undecryptable {
+export function createUndecryptable(speaker: Speaker, onFault: (fault: unknown) => void, wait_ms = patience_ms) {
   const told = new Set<string>()
   const timers = new Set<NodeJS.Timeout>()
 
@@ -30,7 +19,8 @@ export function createUndecryptable(
   }
 
   return {
-    await(event, room, decrypted) {
+    /** Calls `decrypted` when the key comes; when it does not come soon, says so in the room, once. */
+    await(event: MatrixEvent, room: Room, decrypted: () => void) {
       const timer = setTimeout(() => {
         timers.delete(timer)
         say(event, room)
@@ -43,8 +33,11 @@ export function createUndecryptable(
       }
       event.on(MatrixEventEvent.Decrypted, listener)
     },
+    /** Waits no longer. */
     stop() {
       for (const timer of timers) clearTimeout(timer)
     },
   }
 }
+
+export type Undecryptable = ReturnType<typeof createUndecryptable>

@@ -3,18 +3,13 @@
 import type { Candidate } from '../../candidates/sentence/candidate.ts'
 import { type PackTold, toldBy } from './told-pack.ts'
 
-export interface BareCapacity {
-  readonly of: Candidate
-  readonly capacity_Ah: number
-}
-
 /** Between the parts of a pack stands a space or a sign at most. */
 const mostBetween = 2
 const bareAh = /^\d[.,]\d{1,2}$/
 const plain: ReadonlySet<Candidate['kind']> = new Set(['number', 'current', 'count', 'voltage'])
 
 /** A number with decimals right beside what was told of the pack, none that is to be set and none that volts could be. */
-export function bareCapacity(values: readonly Candidate[], told: PackTold): BareCapacity | undefined {
+export function bareCapacity(values: readonly Candidate[], told: PackTold) {
   if (told.capacity_Ah !== undefined) return undefined
   const parts = values.filter(value => toldBy(value) !== undefined)
   const of = values.find(

@@ -78,13 +78,8 @@ export const outlets = /^(?:chargers?|outputs?|outlets?|sockets?|ports?|channels
 /** "Two with 60 W": counts of chargers too, where one is told. */
 const described = /^(?:with|that)$/
 
-export interface ChargersListed {
-  readonly options: Readonly<Record<string, string>>
-  readonly used: ReadonlySet<Candidate>
-}
-
 /** All the chargers as the list that one detail takes: "2x 100W charger; 30W charger"; what outputs share as one with ports. */
-export function chargersListed(values: readonly Candidate[], { options }: CommandWords): ChargersListed | undefined {
+export function chargersListed(values: readonly Candidate[], { options }: CommandWords) {
   const list = options.find(({ kind }) => kind === 'session chargers')
   const used = new Set<Candidate>()
   const chargers: string[] = []

@@ -1,7 +1,3 @@
-// The pack or the cells of a question, filled from the parts that were told of it, and from its volts and readings.
-
-import type { Doubt } from '../../../charging/situation/doubts.ts'
-import type { Said } from '../../../ground/locale.ts'
 import type { Candidate } from '../../candidates/sentence/candidate.ts'
 import type { CommandWords, OptionWords } from '../../sentence/vocabulary.ts'
 import { cellsByVolts, cellsRead } from './cells-told.ts'
@@ -13,15 +9,6 @@ type Details = Readonly<Record<string, string>>
 export const cellTypeOf = ({ options }: CommandWords): OptionWords | undefined =>
   options.find(({ kind }) => kind === 'cells') ?? options.find(({ kind }) => kind === 'chemistry')
 
-export interface PackFilled {
-  readonly filled: Readonly<Record<string, string>>
-  readonly assumed: readonly Said[]
-  readonly doubts: readonly Doubt[]
-  readonly told: PackTold | undefined
-  /** Those that its volts may be of, where they are to be asked for. */
-  readonly cells: readonly number[] | undefined
-}
-
 /** The pack or its cells, of the parts that were told; volts and readings may tell how many cells there are. */
 export function packTold(
   command: CommandWords,
@@ -30,7 +17,7 @@ export function packTold(
   parts: PackTold | undefined,
   kept: Details,
   capacity_Ah: number | undefined,
-): PackFilled {
+) {
   const cellType = cellTypeOf(command)
   // Volts alone say nothing of cells whose type is open: the commonest are taken, and that is said.
   const isOpen =
@@ -58,6 +45,7 @@ export function packTold(
       ...(isByVolts ? (['cellsByVolts'] as const) : []),
     ],
     told,
+    /** Those that its volts may be of, where they are to be asked for. */
     cells,
   }
 }
