@@ -31,8 +31,16 @@ const sameAs = (intent: string | undefined) => (intent === 'trouble' ? 'handbook
 
 function candidatesIn({ text, intent, also }: Example): Candidates {
   const values = bestCover(candidatesOf(text))
-  const { ranked, by } = readings(text, values, { typed: text, of: () => ({}) }, vocabulary)
-  const found = choices(ranked, values, vocabulary, by, () => ({ kept: {} }), askedOf(text).sureness, text)
+  const { ranked, readBy } = readings(text, values, { typed: text, of: () => ({}) }, vocabulary)
+  const found = choices({
+    text,
+    values,
+    ranked,
+    vocabulary,
+    readBy,
+    lentTo: () => ({ kept: {} }),
+    inHandbook: askedOf(text).sureness,
+  })
   const right = [intent, also].map(place => place !== undefined && sameAs(intents[place]))
   return {
     times: found.map(choice => signs.map(sign => choice.signs[sign] ?? 0)),

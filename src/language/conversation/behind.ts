@@ -1,18 +1,11 @@
 // A message behind a question of the same asker, with all that a way of going on looks at.
 
-import type { Candidate } from '../candidates/index.ts'
 import type { Frame } from '../frames/frame.ts'
-import type { Ranked } from '../model/index.ts'
-import type { Choice, Reading } from '../reading/choose.ts'
-import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
+import type { Choice, Said } from '../reading/choose.ts'
+import type { CommandWords } from '../sentence/vocabulary.ts'
 
-export interface Behind {
-  readonly text: string
-  readonly values: readonly Candidate[]
-  readonly ranked: readonly Ranked[]
+export interface Behind extends Omit<Said, 'lentTo' | 'inHandbook'> {
   readonly frame: Frame
-  readonly vocabulary: Vocabulary
-  readonly readBy: (command: CommandWords) => Reading
   /** What it is read as by itself. */
   readonly other?: Choice | undefined
 }

@@ -22,7 +22,8 @@ export const asksWhatItIs = /^\W*(?:(?:and|but|so) )*what(?:'?s| is| are)(?: an?
 const adds = /^\W*(?:and|plus|add|also|another)\b(?! (?:if|what|how|only|just|with only)\b)/i
 
 /** A detail that is told anew, or another one. */
-export const withChange: Way = ({ text, values, ranked, frame, vocabulary, readBy }, command) => {
+export const withChange: Way = (said, command) => {
+  const { text, values, frame, vocabulary, readBy } = said
   const isPart = isPartOfBefore(text, values)
   const asksAnew =
     (asksWhy.test(text) && !butWhyNot.test(text)) ||
@@ -46,10 +47,8 @@ export const withChange: Way = ({ text, values, ranked, frame, vocabulary, readB
   const change = changed(command, read, frame, isMore && told.some(namesPack))
   if (!change) return undefined
   const { fitted, kept } = change
-  const surely =
-    butWhyNot.test(text) || isPart || isInList
-      ? 1
-      : followsSurely(text, read.values, ranked, fitted, vocabulary, readBy)
+  const isSure = butWhyNot.test(text) || isPart || isInList
+  const surely = isSure ? 1 : followsSurely({ ...said, values: read.values }, fitted)
   return { ...choiceOf(fitted, kept), score: surely * takes(command, fitted, read.values) }
 }
 

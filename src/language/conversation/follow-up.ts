@@ -7,7 +7,6 @@ import { conceptsOf } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import { aside, fitRead, takes } from '../reading/choose.ts'
 import type { Fitted } from '../reading/fit.ts'
-import type { Vocabulary } from '../sentence/vocabulary.ts'
 import type { Behind } from './behind.ts'
 import { wordsBeside } from './heard/words-beside.ts'
 
@@ -37,20 +36,13 @@ const weights = {
   taken: 2,
 }
 
-type ReadBy = Behind['readBy']
+type Said = Pick<Behind, 'text' | 'values' | 'ranked' | 'vocabulary' | 'readBy'>
 type Signs = Readonly<Record<keyof typeof weights, number>>
 
 /** `fitted` is the text as a change of the last question. */
-export function signsOf(
-  text: string,
-  values: readonly Candidate[],
-  ranked: readonly Ranked[],
-  fitted: Fitted,
-  vocabulary: Vocabulary,
-  readBy: ReadBy,
-): Signs {
-  const others = othersOf(ranked, fitted)
-  const scores = others.map(one => one.share * takesAlone(one, readBy, vocabulary))
+function signsOf(said: Said, fitted: Fitted): Signs {
+  const { text, values, ranked } = said
+  const scores = othersOf(ranked, fitted).map(one => one.share * takesAlone(one, said))
   const asks = namesWanted(text, values)
   return {
     always: 1,
@@ -67,17 +59,11 @@ export function signsOf(
 }
 
 /** 0 to 1. What says what it wants to know goes on with another question, as surely as it is read as one. */
-export function followsSurely(
-  text: string,
-  values: readonly Candidate[],
-  ranked: readonly Ranked[],
-  fitted: Fitted,
-  vocabulary: Vocabulary,
-  readBy: ReadBy,
-): number {
+export function followsSurely(said: Said, fitted: Fitted): number {
+  const { text, values, ranked } = said
   // Values alone say nothing of what is wanted.
   if (fitted.left.length === 0 && isOnlyValues(text, values)) return surely
-  const signs = Object.entries(signsOf(text, values, ranked, fitted, vocabulary, readBy))
+  const signs = Object.entries(signsOf(said, fitted))
   const sum = signs.reduce((all, [name, sign]) => all + weights[name as keyof Signs] * sign, 0)
   const follows = 1 / (1 + Math.exp(-sum))
   return namesWanted(text, values) ? follows * (1 - (othersOf(ranked, fitted)[0]?.share ?? 0)) : follows
@@ -107,7 +93,7 @@ const joining = wordSet(
 const surely = 0.95
 const tried = 4
 
-const takesAlone = ({ intent }: Ranked, readBy: ReadBy, vocabulary: Vocabulary): number => {
+const takesAlone = ({ intent }: Ranked, { readBy, vocabulary }: Said): number => {
   const command = aside.has(intent) ? undefined : vocabulary.find(({ name }) => name === intent)
   if (!command) return 1
   const read = readBy(command)

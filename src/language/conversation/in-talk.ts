@@ -1,15 +1,14 @@
 // What a message may be by itself, weighed as one of a conversation.
 
-import type { Candidate } from '../candidates/index.ts'
 import type { Frame } from '../frames/frame.ts'
 import { conceptsIn, conceptsOf } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import { wordsOf } from '../model/words.ts'
-import type { Choice } from '../reading/choose.ts'
-import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
+import type { Choice, Said } from '../reading/choose.ts'
+import type { Vocabulary } from '../sentence/vocabulary.ts'
 import { choiceBy } from './choice-of.ts'
 import { goesOn, isFewWords, namesWanted } from './follow-up.ts'
-import { type Lent, packKinds } from './lend.ts'
+import { packKinds } from './lend.ts'
 
 /** What tells of them, beside the words of their own names. */
 const toldBy: Readonly<Record<string, readonly string[]>> = {
@@ -55,13 +54,7 @@ const goesFurther = /^\W*(?:and|or|if|what about|how about|with|instead)\b/i
  * In a conversation few words rarely ask for a list, or for what they give no detail of, and never for what bears a name
  * that nobody told, but of a log; and what says what it wants to know is seldom idle.
  */
-export function inTalk(
-  asked: readonly Choice[],
-  text: string,
-  values: readonly Candidate[],
-  ranked: readonly Ranked[],
-  vocabulary: Vocabulary,
-): readonly Choice[] {
+export function inTalk(asked: readonly Choice[], { text, values, ranked, vocabulary }: Said): readonly Choice[] {
   const isOfLog = conceptsIn(text).includes('log')
   const nameless = new Set(asked.filter(one => !isOfLog && lacksName(one, vocabulary)).map(({ intent }) => intent))
   const rest = 1 - ranked.reduce((sum, { intent, share }) => (nameless.has(intent) ? sum + share : sum), 0)
@@ -95,12 +88,8 @@ function lacksName({ fitted }: Choice, vocabulary: Vocabulary): boolean {
 const others: ReadonlySet<string> = new Set(['supply', 'source', 'plan', 'time'])
 
 /** What the question before has no use for, as a question of another command about the same things that takes all of it. */
-export const elsewhere = (
-  values: readonly Candidate[],
-  vocabulary: Vocabulary,
-  lent: (command: CommandWords) => Lent,
-): Choice | undefined =>
+export const elsewhere = ({ values, vocabulary, lentTo }: Said): Choice | undefined =>
   vocabulary
     .filter(({ name }) => values.length > 0 && others.has(name))
-    .map(command => choiceBy(command, values, lent(command)))
+    .map(command => choiceBy(command, values, lentTo(command)))
     .find(({ fitted, kept }) => fitted?.left.length === 0 && fitted.missing === undefined && kept.length > 0)

@@ -6,7 +6,7 @@ import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { Frame } from '../frames/frame.ts'
 import { knownShare } from '../model/index.ts'
-import { aside, type Choice, choicesAt, fitRead } from '../reading/choose.ts'
+import { aside, type Choice, choicesAt, fitRead, type Said } from '../reading/choose.ts'
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Near, Understanding } from '../reading/meant.ts'
 import { standsAt, warmthTold } from '../reading/stands.ts'
@@ -21,7 +21,7 @@ import { followUp } from './follow.ts'
 import { countOf, isOnlyValues } from './follow-up.ts'
 import { opensAsking } from './heard/asks-nothing.ts'
 import { elsewhere, inTalk, rankedInTalk } from './in-talk.ts'
-import { type Lent, lentTo } from './lend.ts'
+import { lentTo } from './lend.ts'
 import { readings } from './readings.ts'
 
 /** Less of the words known than this, and nothing that fits: it is not ours. */
@@ -48,17 +48,18 @@ export function readPlainly(
   free: FreeWords = { typed: text, of: () => ({}) },
 ): Meant {
   const values = bestCover(candidatesOf(text))
-  const { ranked: all, by } = readings(text, values, free, vocabulary)
+  const { ranked: all, readBy } = readings(text, values, free, vocabulary)
   const ranked = frame ? rankedInTalk(all, text, frame, vocabulary) : all
   const lent = (command: CommandWords) => lentTo(frame, command, text, values)
-  const asked = choicesAt(!frame, ranked, values, vocabulary, by, lent, inHandbook, text)
-  const talked = frame ? inTalk(asked, text, values, ranked, vocabulary).toSorted((a, b) => b.score - a.score) : asked
-  const own = isBarePack(text, values) ? [...settingOf(values, vocabulary, lent), ...talked] : talked
+  const said = { text, values, ranked, vocabulary, readBy, lentTo: lent, inHandbook }
+  const asked = choicesAt(!frame, said)
+  const talked = frame ? inTalk(asked, said).toSorted((a, b) => b.score - a.score) : asked
+  const own = isBarePack(text, values) ? [...settingOf(said), ...talked] : talked
   const command = vocabulary.find(({ name }) => name === free.meant)
   // "Save that pack as hawk": the one that was spoken of.
   const spoken = command?.name === 'kit save' ? lent(command) : { kept: {}, before: undefined }
-  const meant = command && choiceOf(fitRead(command, by(command), spoken.kept, spoken.before), spoken.kept)
-  const follows = meant ?? (frame && followUp({ text, values, ranked, frame, vocabulary, readBy: by, other: own[0] }))
+  const meant = command && choiceOf(fitRead(command, readBy(command), spoken.kept, spoken.before), spoken.kept)
+  const follows = meant ?? (frame && followUp({ ...said, frame, other: own[0] }))
   // The surer it goes on, the less it is a question of its own.
   const found = follows
     ? [...own.map(one => ({ ...one, score: one.score * (1 - follows.score) })), follows].toSorted(
@@ -72,8 +73,8 @@ export function readPlainly(
   const isFar = (one: Choice | undefined) =>
     isChange && one !== follows && shareOf(one?.intent) < faintest && one?.intent !== frame.question.command
   const isWeak = (first?.score ?? 0) < leastScore || isFar(first)
-  const other = isChange && isWeak ? elsewhere(values, vocabulary, lent) : undefined
-  const best = other ?? judgedAt(text, values, first, vocabulary) ?? first
+  const other = isChange && isWeak ? elsewhere(said) : undefined
+  const best = other ?? judgedAt(said, first) ?? first
   const share = best === follows ? 1 : shareOf(best?.intent)
   const understanding = understandingOf(text, best, share, values, accounted)
   const near = found.map(nearOf)
@@ -138,12 +139,7 @@ export function readPlainly(
 }
 
 /** Where a pack stands, of what asks in words or for readings of its cells: volts of all of it tell enough. */
-function judgedAt(
-  text: string,
-  values: readonly Candidate[],
-  likeliest: Choice | undefined,
-  vocabulary: Vocabulary,
-): Choice | undefined {
+function judgedAt({ text, values, vocabulary }: Said, likeliest: Choice | undefined): Choice | undefined {
   if (!likeliest) return undefined
   const { fitted, intent, score } = likeliest
   const isLacking = fitted?.missing !== undefined || score < leastScore
@@ -171,13 +167,9 @@ export const stillAssumed = (frame: Frame | undefined, values: readonly Candidat
 const isBarePack = (text: string, values: readonly Candidate[]): boolean =>
   values.length === 1 && values[0]?.pack !== undefined && isOnlyValues(text, values)
 
-function settingOf(
-  values: readonly Candidate[],
-  vocabulary: Vocabulary,
-  lent: (command: CommandWords) => Lent,
-): readonly Choice[] {
+function settingOf({ values, vocabulary, lentTo }: Said): readonly Choice[] {
   const command = vocabulary.find(({ name }) => name === 'current')
-  return command ? [choiceBy(command, values, lent(command))] : []
+  return command ? [choiceBy(command, values, lentTo(command))] : []
 }
 
 /** It takes no details: what it would be asked by is the words alone. */

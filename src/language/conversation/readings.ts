@@ -18,7 +18,7 @@ export function readings(text: string, values: readonly Candidate[], { typed, of
     ranked: ofText
       .map(one => (named.has(one.intent) ? (ofTyped.find(({ intent }) => intent === one.intent) ?? one) : one))
       .toSorted((a, b) => b.share - a.share),
-    by: (command: CommandWords): Reading => {
+    readBy: (command: CommandWords): Reading => {
       if (!named.has(command.name)) return { values, free: {} }
       const free = of(command)
       return { values: outside(asTyped, free), free }

@@ -52,27 +52,29 @@ export function fitRead(command: CommandWords, { values, free }: Reading, kept: 
   return { ...fitted, options: { ...fitted.options, ...free } }
 }
 
-/** As `choices`; `isFirst` says that nothing was asked before. */
-export function choicesAt(isFirst: boolean, ...asked: Parameters<typeof choices>): readonly Choice[] {
-  const found = choices(...asked)
-  const [, values, vocabulary, readBy, , , text] = asked
-  const isSum = isFirst && !asksReason.test(text)
-  return isSum ? [...withoutPack(found[0], values, vocabulary, readBy), ...found] : found
+/** All that decides which command is meant. */
+export interface Said {
+  readonly text: string
+  readonly values: readonly Candidate[]
+  readonly ranked: readonly Ranked[]
+  readonly vocabulary: Vocabulary
+  /** How a command reads the sentence. */
+  readonly readBy: (command: CommandWords) => Reading
+  /** What an earlier question lends to a command. */
+  readonly lentTo: (command: CommandWords) => { readonly kept: Kept; readonly before?: PackTold | undefined }
+  /** How surely the handbook answers, 1 and above where it does. */
+  readonly inHandbook: number
 }
 
-/**
- * Best first. `readBy` gives how a command reads the sentence; `lentTo` what an earlier question lends to it;
- * `inHandbook` how surely the handbook answers, 1 and above where it does.
- */
-export function choices(
-  ranked: readonly Ranked[],
-  values: readonly Candidate[],
-  vocabulary: Vocabulary,
-  readBy: (command: CommandWords) => Reading,
-  lentTo: (command: CommandWords) => { readonly kept: Kept; readonly before?: PackTold | undefined },
-  inHandbook: number,
-  text: string,
-): readonly WeighedChoice[] {
+/** As `choices`; `isFirst` says that nothing was asked before. */
+export function choicesAt(isFirst: boolean, said: Said): readonly Choice[] {
+  const found = choices(said)
+  return isFirst && !asksReason.test(said.text) ? [...withoutPack(found[0], said), ...found] : found
+}
+
+/** Best first. */
+export function choices(said: Said): readonly WeighedChoice[] {
+  const { text, values, ranked, vocabulary, inHandbook } = said
   const [isAboutIt, isWhoMay] = [asksAboutIt.test(text), values.length === 0 && whoMay.test(text)]
   // An amendment of nothing is none: what else the sentence may be shares its likelihood.
   const own = bySigns(ranked, text, values, vocabulary).filter(({ intent }) => intent !== 'amend')
@@ -90,8 +92,8 @@ export function choices(
         const signs = { likely, idleWithPack, ...(isOfHandbook ? signsOfHandbook(values, inHandbook) : undefined) }
         return { intent, fitted: undefined, signs, kept: [] }
       }
-      const { kept, before } = lentTo(command)
-      const own = readBy(command)
+      const { kept, before } = said.lentTo(command)
+      const own = said.readBy(command)
       const fitted = fitRead(command, own, kept, before)
       const signs = {
         likely,
@@ -110,12 +112,7 @@ export function choices(
 const clear = 0.25
 
 /** "8 min at 4 A", "300 W on 6S, how many amps": what lacks a pack as a charge, another command answers without one. */
-function withoutPack(
-  best: Choice | undefined,
-  sentence: readonly Candidate[],
-  vocabulary: Vocabulary,
-  readBy: (command: CommandWords) => Reading,
-): readonly Choice[] {
+function withoutPack(best: Choice | undefined, { values: sentence, vocabulary, readBy }: Said): readonly Choice[] {
   const isOpen = best?.fitted
     ? best.fitted.missing !== undefined || best.fitted.left.length > 0
     : best?.intent === 'handbook' && sentence.filter(({ text }) => /\d/.test(text)).length > 1
