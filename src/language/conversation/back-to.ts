@@ -1,5 +1,6 @@
 // "Back to the receiver pack: where does it stop", "now the 4S again": an earlier question of the same conversation.
 
+import { wordSet } from '../../ground/word-set.ts'
 import { bestCover, type Candidate, candidatesOf } from '../candidates/index.ts'
 import type { Frame } from '../frames/frame.ts'
 import { type PackTold, toldBy, toldIn } from '../reading/told/told-pack.ts'
@@ -15,7 +16,7 @@ const back =
   /\b(?:back (?:to|on)|return(?:ing)? to)\s+(?:the |my |that |our )?([^,:;.?!]{2,40})([,:;.?!]\s*)?|\b(?:the |my )([\w\s]{2,20}) again\b/i
 const parts = ['series', 'capacity_Ah', 'chemistry'] as const satisfies readonly (keyof PackTold)[]
 /** They tell packs apart no more than "it" does. */
-const ofAny: ReadonlySet<string> = new Set('pack packs battery batteries one ones first other the my that'.split(' '))
+const ofAny = wordSet('pack packs battery batteries one ones first other the my that')
 
 /** The question that a text goes back to, by the pack that it names in part or by a word that it was asked in. */
 export function backTo(text: string, last: Frame | undefined): Earlier | undefined {

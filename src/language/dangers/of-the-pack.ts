@@ -1,14 +1,15 @@
 // Whether a danger is told of the pack itself, so plainly that no likelihood need be asked.
 
 import { emergencies, dangers as rows } from '../../charging/situation/dangers.ts'
+import { wordSet } from '../../ground/word-set.ts'
 import type { Evidence } from './engine/evidence.ts'
 import type { Marked } from './engine/matcher.ts'
 
-const packWords: ReadonlySet<string> = new Set('lipo lihv life pack packs battery batteries cell akku'.split(' '))
-const ofOne: ReadonlySet<string> = new Set('my a an the this that our his her one these own'.split(' '))
-const parts: ReadonlySet<string> = new Set('in into on of from'.split(' '))
+const packWords = wordSet('lipo lihv life pack packs battery batteries cell akku')
+const ofOne = wordSet('my a an the this that our his her one these own')
+const parts = wordSet('in into on of from')
 const mostBetween = 6
-const links: ReadonlySet<string> = new Set('is are has got looks feels a bit very all now little gone went'.split(' '))
+const links = wordSet('is are has got looks feels a bit very all now little gone went')
 
 /** "My puffed 4S", "my pack is puffed": a word for what lasts, right beside the pack itself, needs no second opinion. */
 export function isOfThePack({ danger, tells }: Evidence, { words }: Marked): boolean {

@@ -1,10 +1,9 @@
 // What is asked of an answer itself: its reasons, its figures, what to think of it, or to have it said shorter.
 
+import { wordSet } from '../../../ground/word-set.ts'
 import { lookedUp } from '../../model/words.ts'
 
 export type OfAnswer = 'why' | 'figures' | 'short' | 'judged'
-
-const wordSet = (words: string): ReadonlySet<string> => new Set(words.split(' '))
 
 /** Words of each; where several stand the first decides. */
 const askedBy: readonly (readonly [OfAnswer, ReadonlySet<string>])[] = [

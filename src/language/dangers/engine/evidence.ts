@@ -48,12 +48,7 @@ export class Rules {
   }
 
   evidenceIn(marked: Marked): Evidence[] {
-    const byRule = new Map<DangerRule, Found<Clue>[]>()
-    for (const found of this.#index.find(marked)) {
-      const there = byRule.get(found.what.rule)
-      if (there === undefined) byRule.set(found.what.rule, [found])
-      else there.push(found)
-    }
+    const byRule = Map.groupBy(this.#index.find(marked), ({ what }) => what.rule)
     const there = conceptsIn(marked)
     const silent = ({ needs }: DangerRule) =>
       needs !== undefined && !needs.some(name => there.has(this.#lexicon.concept(name)))

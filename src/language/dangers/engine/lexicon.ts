@@ -1,5 +1,6 @@
 // Makes a lexicon of concepts ready: which words stand for which, and which sequences of words.
 
+import { addTo } from '../../../ground/add-to.ts'
 import { Index, type Marked } from './matcher.ts'
 import { patternOf } from './pattern.ts'
 import { Signs, signOf, standingFor } from './signs.ts'
@@ -46,11 +47,12 @@ export class Lexicon {
   mark(words: readonly Word[], deniers: (marked: Marked) => boolean[]): Marked {
     const signs = words.map(word => this.#signs.of(word))
     const sequences = words.map(() => new Map<number, number[]>())
+    const place = (id: number, from: number, to: number) => addTo(sequences[from] as Map<number, number[]>, id, to)
     const bare: Marked = { words, signs, sequences, denies: words.map(() => false) }
-    for (const { what, from, to } of this.#levels[0]?.find(bare) ?? []) place(sequences, what, from, to)
+    for (const { what, from, to } of this.#levels[0]?.find(bare) ?? []) place(what, from, to)
     const marked: Marked = { ...bare, denies: deniers(bare) }
     for (const level of this.#levels.slice(1)) {
-      for (const { what, from, to } of level.find(marked)) place(sequences, what, from, to)
+      for (const { what, from, to } of level.find(marked)) place(what, from, to)
     }
     return marked
   }
@@ -86,11 +88,7 @@ export class Lexicon {
   }
 
   #stand(sign: string, id: number): void {
-    for (const word of standingFor(sign)) {
-      const there = this.#stands.get(word)
-      if (there === undefined) this.#stands.set(word, [id])
-      else if (!there.includes(id)) there.push(id)
-    }
+    for (const word of standingFor(sign)) addTo(this.#stands, word, id)
   }
 
   /** The words of one concept are words of another too. */
@@ -106,10 +104,3 @@ export const sourcesIn = (list: string): readonly string[] =>
     .split(',')
     .map(part => part.trim())
     .filter(part => part !== '')
-
-function place(sequences: readonly Map<number, number[]>[], id: number, from: number, to: number): void {
-  const here = sequences[from]
-  const ends = here?.get(id)
-  if (ends === undefined) here?.set(id, [to])
-  else if (!ends.includes(to)) ends.push(to)
-}

@@ -1,5 +1,6 @@
 // Finds patterns in the words of a text: concepts first, each on those before it, then the rules.
 
+import { addTo } from '../../../ground/add-to.ts'
 import type { Item, Pattern } from './pattern.ts'
 import type { Word } from './words.ts'
 
@@ -36,11 +37,7 @@ export class Index<T> {
       item.kind === 'word' && !item.optional ? [item.ids] : [],
     )
     const entry = { pattern, what, needs }
-    for (const id of first) {
-      const there = this.#byFirst.get(id)
-      if (there === undefined) this.#byFirst.set(id, [entry])
-      else there.push(entry)
-    }
+    for (const id of first) addTo(this.#byFirst, id, entry)
   }
 
   /** Every pattern at every word, the shortest match of each, in the order of the text. */

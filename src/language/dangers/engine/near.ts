@@ -1,5 +1,7 @@
 // Words one slip of the finger away: a letter missing, doubled, wrong, or two letters swapped.
 
+import { addTo } from '../../../ground/add-to.ts'
+
 const shortest = 6
 
 /** Finds the word of a list that a typed one is one slip from. Words under six letters are left alone. */
@@ -12,11 +14,7 @@ export class NearWords {
     this.#ordinary = ordinary
     for (const word of words) {
       if (word.length < shortest) continue
-      for (const loss of lossesOf(word)) {
-        const there = this.#byLoss.get(loss)
-        if (there === undefined) this.#byLoss.set(loss, [word])
-        else there.push(word)
-      }
+      for (const loss of lossesOf(word)) addTo(this.#byLoss, loss, word)
     }
   }
 
