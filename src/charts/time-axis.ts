@@ -2,13 +2,10 @@
 
 const longest_min = 300
 
-export interface TimeAxis {
-  readonly unit: 'minutes' | 'hours'
-  /** A time in s in that unit. */
-  at(time_s: number): number
+/** `at` gives a time in s in its unit. */
+export function timeAxis(end_s: number) {
+  const [unit, unit_s] = end_s / 60 > longest_min ? (['hours', 3600] as const) : (['minutes', 60] as const)
+  return { unit, at: (time_s: number) => time_s / unit_s }
 }
 
-export function timeAxis(end_s: number): TimeAxis {
-  const [unit, unit_s] = end_s / 60 > longest_min ? (['hours', 3600] as const) : (['minutes', 60] as const)
-  return { unit, at: time_s => time_s / unit_s }
-}
+export type TimeAxis = ReturnType<typeof timeAxis>

@@ -13,7 +13,7 @@ import { themeOf, themeOfWarmth } from '../../language/frames/theme.ts'
 import { intentsOf, knownShare } from '../../language/model/index.ts'
 import type { Meant, Understanding } from '../../language/reading/meant.ts'
 import { warmthToCharge } from '../../language/reading/stands.ts'
-import { type Glossed, glossed } from '../../language/tongues/gloss.ts'
+import { glossed } from '../../language/tongues/gloss.ts'
 import { typedWords } from '../../language/tongues/glossaries.ts'
 import { isReadInPart, type Language } from '../../language/tongues/tongue.ts'
 import type { KitEntry } from '../../memory/kit.ts'
@@ -106,7 +106,7 @@ export async function hear(
 }
 
 /** With its values where they stand in the text as typed. */
-const placed = (understanding: Understanding, { spanOf }: Glossed): Understanding => ({
+const placed = (understanding: Understanding, { spanOf }: ReturnType<typeof glossed>): Understanding => ({
   ...understanding,
   values: understanding.values.map(value => ({ ...value, ...spanOf(value.start, value.end) })),
 })

@@ -8,41 +8,36 @@ export interface Draw {
   readonly duration_s: number
 }
 
-export interface Drained {
-  /** Whether every draw was carried above the floor. */
-  readonly completed: boolean
-  /** State of charge at the end: of the whole run, or where the floor was met. */
-  readonly soc: number
-  readonly delivered_Wh: number
-  /** Heat in the battery's own resistance, in Wh. */
-  readonly loss_Wh: number
-  /** Lowest voltage under load at the battery's own plugs, in V. */
-  readonly lowest_V: number
-}
-
 /** No step takes more than this share of the capacity, so that the voltage hardly moves within it. */
 const longestStep_soc = 0.004
 
 /** Runs `draws` on a battery that stands at `soc`; ends early where its floor is met. */
-export function drain(store: BatteryStore, soc: number, draws: readonly Draw[]): Drained {
-  let at = soc
-  let delivered_Wh = 0
-  let loss_Wh = 0
-  let lowest_V = Number.POSITIVE_INFINITY
+export function drain(store: BatteryStore, soc: number, draws: readonly Draw[]) {
+  const run = {
+    /** Whether every draw was carried above the floor. */
+    completed: true,
+    /** State of charge at the end: of the whole run, or where the floor was met. */
+    soc,
+    delivered_Wh: 0,
+    /** Heat in the battery's own resistance, in Wh. */
+    loss_Wh: 0,
+    /** Lowest voltage under load at the battery's own plugs, in V. */
+    lowest_V: Number.POSITIVE_INFINITY,
+  }
   for (const { power_W, duration_s } of draws) {
-    const rough_A = current_A(store, at, power_W) ?? 0
+    const rough_A = current_A(store, run.soc, power_W) ?? 0
     const steps = Math.max(1, Math.ceil((rough_A * duration_s) / 3600 / store.capacity_Ah / longestStep_soc))
     const step_h = duration_s / 3600 / steps
     for (let step = 0; step < steps; step++) {
-      const after = stepped(store, at, power_W, step_h)
-      if (!after) return { completed: false, soc: at, delivered_Wh, loss_Wh, lowest_V }
-      at = after.soc
-      delivered_Wh += power_W * step_h
-      loss_Wh += after.loss_W * step_h
-      lowest_V = Math.min(lowest_V, after.loaded_V)
+      const after = stepped(store, run.soc, power_W, step_h)
+      if (!after) return { ...run, completed: false }
+      run.soc = after.soc
+      run.delivered_Wh += power_W * step_h
+      run.loss_Wh += after.loss_W * step_h
+      run.lowest_V = Math.min(run.lowest_V, after.loaded_V)
     }
   }
-  return { completed: true, soc: at, delivered_Wh, loss_Wh, lowest_V }
+  return run
 }
 
 /** One step by the midpoint rule; undefined where it would go below a floor. */

@@ -7,14 +7,6 @@ import { countedPacks, drawsOf, supplyOf, totalsOf } from '../simulation/supply-
 import type { Permit } from '../situation/permit.ts'
 import { practice } from '../things/cited.ts'
 
-export interface EnergyBalance {
-  /** Taken out of the source's store, in Wh: the sum of the other three. */
-  readonly sourceOut_Wh: number
-  readonly intoPacks_Wh: number
-  readonly converterLoss_Wh: number
-  readonly sourceLoss_Wh: number
-}
-
 /**
  * Simulates the charges on the source of the permit until `count` is reached (as many as it carries when absent) or
  * its floor is met.
@@ -54,7 +46,7 @@ export function planSource(permit: Permit, count?: number) {
     /** Packs an hour that the sun feeds, of a panel. */
     perHour:
       source.kind === 'watts' && source.of === 'panel' ? givenIn(setting, 3600) / totalsOf(draws).energy_Wh : undefined,
-    /** For the planned packs. */
+    /** For the planned packs: out of the source's store is the sum of the other three. */
     balance: { sourceOut_Wh: delivered_Wh + sourceLoss_Wh, intoPacks_Wh, converterLoss_Wh, sourceLoss_Wh },
     /** Energy that it could still deliver above its floor after the planned packs, in Wh. */
     left_Wh,

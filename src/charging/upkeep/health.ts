@@ -84,16 +84,11 @@ function ageAt(times: number): Age {
   return times < worn ? 'tired' : 'worn out'
 }
 
-export interface Worst {
-  readonly ohm: number
-  /** The largest resistance over that of the middle cell. */
-  readonly times: number
-  /** Its place where it stands out from the others. */
-  readonly odd: number | undefined
-}
-
-/** The cell with the most, beside the others; undefined where one was read for all. */
-export function worstOf(cells_ohm: readonly number[]): Worst | undefined {
+/**
+ * The cell with the most, and how many times the middle one it has; `odd` is its place where it stands out. Undefined
+ * where one was read for all.
+ */
+export function worstOf(cells_ohm: readonly number[]) {
   if (cells_ohm.length < 2) return undefined
   const sorted = cells_ohm.toSorted((a, b) => a - b)
   const middle = sorted[Math.floor((sorted.length - 1) / 2)] as number

@@ -34,14 +34,8 @@ export function chargeAtRest(chemistry: Chemistry, perCell_V: number): RestCharg
   return { soc: socAt(chemistry, perCell_V), band: { low, high }, perCell_V, telling }
 }
 
-export interface RestVolts {
-  readonly perCell_V: number
-  /** Between which real cells with this charge rest. */
-  readonly band: Band
-}
-
-/** Resting volts of one cell at a state of charge of 0 to 1. */
-export function voltsAtRest(chemistry: Chemistry, soc: number): RestVolts {
+/** Resting volts of one cell at a state of charge of 0 to 1, and between which real cells with this charge rest. */
+export function voltsAtRest(chemistry: Chemistry, soc: number) {
   const perCell_V = restingVoltage(chemistry, soc)
   const full_V = chemistry.full_V.value
   const reached = (side: 'low' | 'high') =>

@@ -3,13 +3,6 @@
 import { longestText, plainText } from '../../ground/plain-text.ts'
 import { type Glossary, glossaryOf, type Tongue, type TypedWord, typedWords } from './glossaries.ts'
 
-export interface Glossed {
-  /** In English as far as the words are known. */
-  readonly text: string
-  /** Where in the text as typed a part of it comes from. */
-  spanOf(start: number, end: number): { readonly start: number; readonly end: number }
-}
-
 /** A run of the text as typed, and where it begins in the gloss: put in English, or kept as it was. */
 interface Piece {
   readonly start: number
@@ -19,7 +12,7 @@ interface Piece {
 }
 
 /** Word for word, the longest phrase first; what the glossary does not have stays as it was typed. */
-export function glossed(typed: string, tongue: Tongue): Glossed {
+export function glossed(typed: string, tongue: Tongue) {
   const plain = plainText(typed.slice(0, longestText))
   const words = typedWords(plain)
   const pieces: Piece[] = []
@@ -41,8 +34,10 @@ export function glossed(typed: string, tongue: Tongue): Glossed {
   add(plain.length)
   const pieceAt = (at: number): Piece => pieces.findLast(({ to }) => to <= at) as Piece
   return {
+    /** In English as far as the words are known. */
     text,
-    spanOf: (start, end) => {
+    /** Where in the text as typed a part of it comes from. */
+    spanOf: (start: number, end: number) => {
       const [first, last] = [pieceAt(start), pieceAt(end - 1)]
       return {
         start: first.isKept ? first.start + start - first.to : first.start,

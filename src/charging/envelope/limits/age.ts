@@ -1,11 +1,9 @@
 // Limits on the age of a pack, as the resistance of its cells shows it.
 
 import { ages, oddCell } from '../../upkeep/health.ts'
-import { above, type Limits, saidBy } from './row.ts'
+import { above, type Limits, reached, saidBy } from './row.ts'
 
 const from = saidBy(ages)
-/** The number itself breaks the limit too. */
-const reached = (times: number): number => times - 1e-9
 
 /** Most pressing first within a weight. */
 export const ageLimits = {

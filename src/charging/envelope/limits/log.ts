@@ -5,10 +5,8 @@ import { mostPutBack } from '../../upkeep/charge-note.ts'
 import { mostUsed } from '../../upkeep/flight-meter.ts'
 import { ages } from '../../upkeep/health.ts'
 import type { Known } from './facts.ts'
-import { above, below, cells, type Limits, saidBy } from './row.ts'
+import { above, below, cells, type Limits, reached, saidBy } from './row.ts'
 
-/** The number itself breaks the limit too. */
-const reached = (times: number): number => times - 1e-9
 const mostCharge_A = ({ situation: { pack } }: Known) =>
   pack && (pack.labelRate_C ?? pack.chemistry.highestRate_C.value) * pack.capacity_Ah * (1 + 1e-9)
 

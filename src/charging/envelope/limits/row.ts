@@ -69,6 +69,9 @@ export const ofCell =
   ({ situation: { pack } }: Known) =>
     pack && Number((pack.chemistry[limit].value + more_V).toFixed(6))
 
+/** The number itself breaks a limit above it too. */
+export const reached = (number: number): number => number - 1e-9
+
 export const saidBy = ({ standing, source }: Provenance): string =>
   standing === undefined ? source : `${standing}: ${source}`
 export const cells = 'cell datasheets'

@@ -25,7 +25,6 @@ export const signs = {
   /** It only seems so. */
   seems: 'looks, seems, feels, appears, @it',
 } as const
-export type Sign = keyof typeof signs
 
 /** What ends a danger that passes, beside its denial. */
 export const endings: Readonly<Partial<Record<Danger, string>>> = {

@@ -4,17 +4,10 @@ import type { Candidate } from '../../candidates/sentence/candidate.ts'
 import type { CommandWords } from '../../sentence/vocabulary.ts'
 import { commonest, contradict, type PackTold, together, toldBy, toldIn } from './told-pack.ts'
 
-/** Parts of packs told in a sentence, by what the packs do. */
-export interface Packs {
-  readonly charged: PackTold | undefined
-  readonly feeding: PackTold | undefined
-  readonly used: ReadonlySet<Candidate>
-}
-
 /** Before a pack they say that it feeds. */
 export const feedCues: ReadonlySet<string> = new Set(['from', 'off', 'using', 'out', 'with'])
 /** Parts of one pack are put together; of two that contradict each other one feeds, where the command knows a source. */
-export function packsOf(values: readonly Candidate[], { options }: CommandWords): Packs {
+export function packsOf(values: readonly Candidate[], { options }: CommandWords) {
   const takesCapacity = options.some(({ kind }) => kind === 'capacity')
   const told = values.filter(value => toldBy(value) && !(value.kind === 'capacity' && takesCapacity))
   const takesSource = options.some(({ kind }) => kind === 'source')
