@@ -30,18 +30,13 @@ const mostNear = 4
 
 type Content = Pick<NewAnswer, 'kind' | 'content' | 'canonical'>
 
-interface Told {
-  readonly question?: string | undefined
-  readonly text?: string | undefined
-}
-
 /**
  * What a standard answer is made of. Undefined where neither is given. Throws a Problem where both are, and
  * where the club cannot ask that question: a saved name must be in the club's kit.
  */
 export async function contentOf(
   title: string,
-  { question, text }: Told,
+  { question, text }: { question?: string | undefined; text?: string | undefined },
   { cards, community }: Context,
 ): Promise<Content | undefined> {
   if (question !== undefined && text !== undefined) throw notBoth

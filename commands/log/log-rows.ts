@@ -34,11 +34,6 @@ export interface ReadRow {
   readonly asked: NoteAsked
 }
 
-export interface LeftRow {
-  readonly row: string
-  readonly why: Problem
-}
-
 /**
  * Each row begins with its day, so that it does not matter whether lines came as lines. `check` throws a Problem for
  * what the pack cannot have. Throws one itself where there are no days, or no column tells what was put back.
@@ -51,7 +46,7 @@ export function readRows(text: string, name: string, pack: Pack, check: (asked: 
   const found = names.map(columnOf)
   if (!found.some(column => column?.option === 'put-back')) throw noPutBack
   const rows: ReadRow[] = []
-  const left: LeftRow[] = []
+  const left: Readonly<{ row: string; why: Problem }>[] = []
   for (const line of lines) {
     const [when = '', ...cells] = cellsOf(line, separator)
     try {

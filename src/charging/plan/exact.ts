@@ -16,12 +16,7 @@ import type { Multisets } from './multisets.ts'
 interface Table {
   /** By number of the choice, in min; Infinity where the ports cannot charge it. */
   readonly wait_min: Float64Array
-  deal(choice: number): Dealt[]
-}
-
-interface Dealt {
-  readonly port: number
-  readonly order: readonly number[]
+  deal(choice: number): Readonly<{ port: number; order: readonly number[] }>[]
 }
 
 /**

@@ -5,11 +5,6 @@ import { practice } from '../things/cited.ts'
 
 export type ChemistryRule = 'maxRate_C' | 'fullPerCell_V' | 'storagePerCell_V' | 'sourceFloorPerCell_V'
 
-interface HouseRange {
-  readonly lowest: Cited
-  readonly highest: Cited
-}
-
 /** A slower charge than this takes a day and keeps nobody safer. */
 const slowestRate_C = practice(0.1, 'slow charges are at 0.1C')
 
@@ -17,7 +12,7 @@ const slowestRate_C = practice(0.1, 'slow charges are at 0.1C')
 export function houseRange(
   rule: ChemistryRule,
   { highestRate_C, restFloor_V, loadFloor_V, storage_V, full_V }: Chemistry,
-): HouseRange {
+): { lowest: Cited; highest: Cited } {
   switch (rule) {
     case 'maxRate_C':
       return { lowest: slowestRate_C, highest: highestRate_C }

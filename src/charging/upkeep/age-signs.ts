@@ -23,12 +23,7 @@ export type Sign =
   | { readonly kind: 'odd cell'; readonly condition: Condition; readonly cell: number; readonly times: number }
   | { readonly kind: 'spread'; readonly condition: Condition; readonly spread_V: number; readonly cell: number }
 
-interface Shares {
-  readonly ageing: number
-  readonly retire: number
-}
-
-export const capacityLeft = practice<Shares>(
+export const capacityLeft = practice<{ ageing: number; retire: number }>(
   { ageing: 0.9, retire: 0.8 },
   'a pack that holds less than 90 % of what it did has aged, under 80 % it is retired',
 )

@@ -62,11 +62,6 @@ const asksFor = ({ kind, text, cue = '' }: Candidate, { name }: CommandWords, vo
   kind === 'state' && text !== name && vocabulary.some(other => other.name === text) && !ofGoals.has(cue)
 const ofGoals: ReadonlySet<string> = new Set(['to', 'from', 'at', 'until', 'till'])
 
-export interface Change {
-  readonly fitted: Fitted
-  readonly kept: Kept
-}
-
 /** "Two such packs in parallel": another command tells what a board gets. */
 const isOnBoard = ({ kind, typed }: Candidate): boolean => kind === 'board' && /paral|board/i.test(typed)
 const hangsOnBoard = ({ options }: CommandWords): boolean =>
@@ -78,7 +73,7 @@ export function changed(
   { values, free }: Reading,
   frame: Frame,
   isMore = false,
-): Change | undefined {
+): { fitted: Fitted; kept: Kept } | undefined {
   const { kept, before } = heldOn(frame, values)
   const fitted = fitTo(command, values, { ...kept, ...free }, before)
   // What changes nothing is no amendment.
