@@ -41,15 +41,7 @@ const ofBefore = /\b(?:old|previous|former|earlier|word(?:ing|s)|text|was|were|b
 const limitNoun = /\b(?:limit(?:s|ation|ations)?|caps?|ceiling|restrictions?|rule)\b/iu
 const changeNoun = /\b(?:change|alteration|edit|wording)\b/iu
 /** What a rule of the club is made of. */
-const ofRules: ReadonlySet<string> = new Set([
-  'rate',
-  'voltage',
-  'state',
-  'temperature',
-  'chemistry',
-  'number',
-  'count',
-])
+const ofRules = new Set<string>(['rate', 'voltage', 'state', 'temperature', 'chemistry', 'number', 'count'])
 
 interface Named {
   /** Of a standard answer that is there. */
