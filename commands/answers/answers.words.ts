@@ -42,7 +42,6 @@ export const answerSaveWords: WordsOf<typeof answerSave> = locale => {
     answer: ({ standing }, { title }) => [
       say`The standard answer "${own(title)}" is saved, ${standingWords(standing, locale)}`,
     ],
-    figures: {},
     working: ({ standing }) => [
       linkWords(standing, locale),
       say`I edit the card when a rule of the club, its kit or my own rules change what it says.`,
@@ -68,7 +67,6 @@ export const answerEditWords: WordsOf<typeof answerEdit> = locale => {
         ? [say`The standard answer "${own(title)}" is changed; its card follows.`]
         : [say`The standard answer "${own(title)}" is changed; it has no card now.`]
     },
-    figures: {},
     working: () => [undoLine(locale)],
   }
 }
@@ -85,7 +83,6 @@ export const answerMoveWords: WordsOf<typeof answerMove> = locale => {
         ? [say`The card of "${own(title)}" is moved, ${standingWords(standing, locale)}`]
         : [say`The card of "${own(title)}" is left where it was.`, standing.missing?.(locale)]
     },
-    figures: {},
     working: ({ standing }) => [standing && linkWords(standing, locale)],
   }
 }
@@ -102,7 +99,6 @@ export const answerPostWords: WordsOf<typeof answerPost> = locale => {
         : say`The card of "${own(title)}" stands nowhere now.`,
       standing.missing?.(locale),
     ],
-    figures: {},
     working: ({ standing }) => [
       linkWords(standing, locale),
       say`A card that people have unpinned stays unpinned: pin it by hand where you want it pinned again.`,
@@ -117,7 +113,6 @@ export const answerRemoveWords: WordsOf<typeof answerRemove> = locale => {
     tells: [own('remove the answer Small packs')],
     takes: { title: titleWords(locale, say`its title`) },
     answer: (_, { title }) => [say`Removed: "${own(title)}" is no standard answer any longer.`],
-    figures: {},
     working: ({ content }) => [content === undefined ? undefined : say`It was: ${own(content)}`, undoLine(locale)],
   }
 }
@@ -159,7 +154,6 @@ export const answerShowWords: WordsOf<typeof answerShow> = locale => {
       own(shown.headline),
       shown.problem ? say`A moderator can mend it with "${own('answer edit')}".` : undefined,
     ],
-    figures: {},
     working: ({ kind, shown }) => [
       kind === 'question' ? say`It is the answer to: ${own(shown.readAs)}.` : say`It is ${own(shown.readAs)}.`,
     ],

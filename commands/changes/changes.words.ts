@@ -36,7 +36,6 @@ export const undoWords: WordsOf<typeof undo> = locale => {
         ? [say`Your last change here is older than ten minutes, so I leave it: ${whenWords(last.at, locale)}, ${said}.`]
         : [say`Taken back: ${said}. All is as it was before.`]
     },
-    figures: {},
     working: () => [say`"history" shows who changed what. Somebody else's change is changed back by hand.`],
   }
 }

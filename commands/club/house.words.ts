@@ -98,7 +98,6 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
               : say`It is set so already: ${changesWords(changes, locale)}.`,
           ]
         : [say`Set for this club: ${changesWords(changes, locale)}.`, say`Before: ${changesWords(before, locale)}.`],
-    figures: {},
     next: ({ isSame }, asked) => {
       const standing = limits.filter(limit => asked[limit] != null)
       const lifting = Object.fromEntries(standing.map(limit => [limit, lifted]))

@@ -38,7 +38,6 @@ export const handbookWords: WordsOf<typeof handbook> = locale => {
       temperature: { about: say`of the cells`, as: text => say`cells at ${text}` },
     },
     answer,
-    figures: {},
     working: ({ entry }) => (entry ? [own(entry.why), say`From: ${own(entry.source)}.`] : []),
     whyNot: ({ about: { entry } }, found) =>
       entry?.dangers?.some(danger => found.some(({ key }) => key === danger)) ? [own(entry.why), own(entry.do)] : [],

@@ -25,7 +25,6 @@ export const kitSaveWords: WordsOf<typeof kitSave> = locale => {
       before === undefined ? undefined : say`Before, it stood for ${own(before)}.`,
       note && say`Noted of it: ${own(note)}. To take that off: ${own('note: none')}`,
     ],
-    figures: {},
     working: ({ entry: { kind, name } }) => [
       say`Write the name wherever you would write the ${kindNames(locale)[kind]}: "${own(`${kind}: ${name}`)}".`,
     ],
@@ -79,7 +78,6 @@ export const kitRenameWords: WordsOf<typeof kitRename> = locale => {
         ? noSuchEntry(name, owner, locale)
         : say`Renamed: ${own(name)} is now ${own(to)} ${inWhoseKit(owner, locale)}.`,
     ],
-    figures: {},
     working: ({ owner, outcome }) => (outcome === 'missing' ? whereNamesAre(owner, locale) : []),
   }
 }
@@ -95,7 +93,6 @@ export const kitRemoveWords: WordsOf<typeof kitRemove> = locale => {
         ? say`Removed: ${own(name)} is no longer ${inWhoseKit(owner, locale)}. It stood for ${own(removed.notation)}.`
         : noSuchEntry(name, owner, locale),
     ],
-    figures: {},
     working: ({ owner, removed }) => {
       if (!removed) return whereNamesAre(owner, locale)
       const charges = removed.kind === 'pack' ? say`Charges that were noted of it went with it.` : undefined

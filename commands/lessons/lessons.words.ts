@@ -48,7 +48,6 @@ export const lessonListWords: WordsOf<typeof lessonList> = locale => {
         ? say`You have done all ${count(lessons.length)} lessons. Any of them asks anew whenever you like.`
         : say`${count(lessons.length)} lessons, ${count(done)} done. Say ${own(`"lesson ${lessons.indexOf(next) + 1}"`)} to begin.`,
     ],
-    figures: {},
     working: ({ progress }) =>
       lessons.map((lesson, at) => {
         const [title, right] = [say`${count(at + 1)}. ${lesson.title(locale)}`, progress.right(lesson)]
@@ -77,7 +76,6 @@ export const lessonReadWords: WordsOf<typeof lessonRead> = locale => {
         ...screenOf(result).texts,
       ]
     },
-    figures: {},
     next: result => {
       const { at, of } = screenOf(result)
       const { lesson } = result
@@ -112,7 +110,6 @@ export const lessonAskWords: WordsOf<typeof lessonAsk> = locale => {
       },
     },
     answer: ({ lesson, question }) => [say`${lessonTitle(lesson, locale)}. ${question.ask}`],
-    figures: {},
     working: ({ question }) => questionLines(question, locale),
     next: ({ lesson, question }) => [...answerButtons(question, locale), readLesson(say`Read the lesson`, lesson)],
   }
@@ -132,7 +129,6 @@ export const lessonAnswerWords: WordsOf<typeof lessonAnswer> = locale => {
             marked.question.why,
           ]
         : [say`No question waits for your answer. To get one: lesson ask`],
-    figures: {},
     working: ({ marked }) =>
       marked ? [say`The question was: ${marked.question.ask}`, progressWords(marked, locale)] : [],
     next: ({ marked }) => (marked ? onward(marked, locale) : [followUp(say`Ask me`, 'lesson ask')]),

@@ -14,6 +14,5 @@ export const logUndoWords: WordsOf<typeof logUndo> = locale => {
         ? say`Taken back: the charge of ${dayWords(gone.at, locale)} that put ${show.capacity(gone.charge_Ah)} into ${own(name)}.`
         : say`No charge of ${own(name)} is noted, so nothing was changed.`,
     ],
-    figures: {},
   }
 }

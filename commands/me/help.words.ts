@@ -14,7 +14,6 @@ export const helloWords: WordsOf<typeof hello> = ({ say, own }) => ({
     say`Glad to help. I am a program, no person: I know about charging packs of small electric aircraft, and nothing else.`,
     say`Try: ${own('what current for a 3S 720 LiHV')}`,
   ],
-  figures: {},
   next: () => [
     followUp(say`What to set`, 'current', { pack: '3S 720 LiHV' }),
     followUp(say`How long`, 'time', { pack: '3S 720 LiHV', from: '3.7V per cell' }),
@@ -39,7 +38,6 @@ export const helpWords: WordsOf<ReturnType<typeof helpOn>> = locale => {
           ? say`Ask like this (${themeNames(locale)[about.theme]}):`
           : about.command.words(locale).summary,
     ],
-    figures: {},
     working: ({ commands }, { about }) => {
       if (about === undefined)
         return [

@@ -54,7 +54,6 @@ export const forgetMeWords: WordsOf<typeof forgetMe> = locale => {
         ? say`I have deleted everything that I kept about you.`
         : say`This would delete everything that I keep about you. To do it, write: ${own('forget me confirm: forget')}`,
     ],
-    figures: {},
     working: ({ kept }) => [
       ...memberLines(kept, locale),
       say`Messages in the chat stay where they are, and so does what the club shares.`,

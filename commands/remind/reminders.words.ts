@@ -78,5 +78,4 @@ export const remindCancelWords: WordsOf<typeof remindCancel> = ({ say, show, own
         ? say`Cancelled: one reminder.`
         : say`Cancelled: ${show.number(cancelled, 0)} reminders.`,
   ],
-  figures: {},
 })

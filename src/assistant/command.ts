@@ -195,16 +195,22 @@ export interface Entry extends Shape<Takes> {
 /** Something taken for granted; where there is room with who says that it is usual, and what the answer shows anyway. */
 export type Assumption = Text | { readonly text: Text; readonly from?: Text; readonly isShown?: true }
 
+/** The name of each figure; of several alike, by their number. */
+export interface FigureWords<R, F extends string> {
+  readonly figures: Readonly<Record<F, Text | ((of: number, result: R) => Text)>>
+}
+
 /** What a command says, in one language. */
-export interface Words<T extends Takes, R, F extends string> extends Described<T> {
+export type Words<T extends Takes, R, F extends string> = Saying<T, R, F> &
+  ([F] extends [never] ? Partial<FigureWords<R, F>> : FigureWords<R, F>)
+
+interface Saying<T extends Takes, R, F extends string> extends Described<T> {
   /** The answer first, then what must be known at once: a line each. */
   readonly answer: (result: R, asked: Asked<T>, verdict: Verdict) => readonly (Text | undefined)[]
   /** What to look for on the charger before the start, and where it must stop by itself. */
   readonly start?: (result: R, asked: Asked<T>) => Text | undefined
   /** What was changed all the same, where the answer turns out to be refused. */
   readonly changed?: (result: R, asked: Asked<T>) => Text
-  /** The name of each figure; of several alike, by their number. */
-  readonly figures: Readonly<Record<F, Text | ((of: number, result: R) => Text)>>
   /** How the value of a figure reads where its number alone says too little. */
   readonly shown?: (number: Text, figure: Quantified<F>, result: R) => Text
   /** Formulas with the numbers in them, and where each rule comes from. */

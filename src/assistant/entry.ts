@@ -9,7 +9,7 @@ import { situationOf, type Told } from '../charging/situation/situation.ts'
 import type { Locale } from '../ground/locale.ts'
 import { present } from '../ground/present.ts'
 import type { Text } from '../ground/text.ts'
-import type { Asked, Command, Entry, Takes, Unjudged, Words } from './command.ts'
+import type { Asked, Command, Entry, FigureWords, Takes, Unjudged, Words } from './command.ts'
 import type { Context } from './context.ts'
 import { handingOn } from './handed-on.ts'
 import { figureOf } from './quantified.ts'
@@ -98,6 +98,7 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
   asked: Asked<T>,
   locale: Locale,
 ): Answer {
+  const { figures } = words as FigureWords<R, F>
   const leads = leadOf(settled, locale)
   const said = present(words.answer(result, asked, settled.verdict))
   const lines = underLead(leads, said)
@@ -113,7 +114,7 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
     lists: command.lists,
     figures: command.figures(result).flatMap(one => {
       if (one?.value === undefined) return []
-      const label: Text | ((of: number, result: R) => Text) = words.figures[one.key]
+      const label: Text | ((of: number, result: R) => Text) = figures[one.key]
       const name = typeof label === 'function' ? label(one.of ?? 1, result) : label
       return figureOf(
         { ...one, value: one.value },
