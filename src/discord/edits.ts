@@ -10,18 +10,13 @@ import { idOf } from './platform/occasion.ts'
 /** Later than this nobody reads the answer any longer who would see the edit. */
 const editable_ms = 15 * 60_000
 
-export interface Edits {
-  /** Also of a message that was no question before. */
-  edited(said: Said): Promise<void>
-  takenAway(message: string, serverId: string | undefined): Promise<void>
-}
-
-export function createEdits({ questionIn, answer, give }: Mentions, parts: MentionParts): Edits {
+export function createEdits({ questionIn, answer, give }: Mentions, parts: MentionParts) {
   const { assistant, answered, compose, replies, speaking } = parts
   const { registry } = assistant
 
   return {
-    async edited({ message, member }) {
+    /** Also of a message that was no question before. */
+    async edited({ message, member }: Said) {
       const { editedTimestamp, createdTimestamp } = message
       const edited_ms = editedTimestamp ?? 0
       // An earlier edit is told again when the message is pinned.
@@ -47,7 +42,7 @@ export function createEdits({ questionIn, answer, give }: Mentions, parts: Menti
       await assistant.delivered(occasion)
     },
 
-    async takenAway(message, serverId) {
+    async takenAway(message: string, serverId: string | undefined) {
       const earlier = await answered.byQuestion(idOf(message))
       if (!earlier) return
       await replies.takeAway(earlier)

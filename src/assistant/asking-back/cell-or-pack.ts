@@ -2,16 +2,9 @@
 
 import type { Locale } from '../../ground/locale.ts'
 import { attempt, Problem } from '../../ground/problem.ts'
-import type { Frame } from '../../language/frames/frame.ts'
 import { type Question, writeQuestion } from '../../language/sentence/question.ts'
 import { readPack } from '../../language/things/pack.ts'
 import { cellOrPackWords, oneCell, theWholePack } from './ask-back.words.ts'
-
-interface CellOrPack {
-  /** The question with that left open, and what it may be. */
-  readonly frame: Pick<Frame, 'question' | 'pending'>
-  readonly problem: Problem
-}
 
 const told = /^(\d(?:\.\d+)?)V(?: per cell)?$/
 const saysWhich = /\b(?:cells?|each|per|packs?|whole|all|total|together|apiece|lowest|cutoff)\b/i
@@ -19,11 +12,7 @@ const saysWhich = /\b(?:cells?|each|per|packs?|whole|all|total|together|apiece|l
 const least_V = 1
 
 /** Undefined where it was said, where a cell stands so while it is used, and where it cannot be the whole pack. */
-export function cellOrPack(
-  { command, options, told: rests }: Question,
-  text: string,
-  locale: Locale,
-): CellOrPack | undefined {
+export function cellOrPack({ command, options, told: rests }: Question, text: string, locale: Locale) {
   const option = ['at', 'from'].find(name => told.test(options[name] ?? ''))
   const pack = attempt(() => readPack(options.pack ?? '').value)
   if (option === undefined || !pack || pack.series < 2 || saysWhich.test(text)) return undefined
@@ -33,6 +22,7 @@ export function cellOrPack(
   const labels = [oneCell(locale), theWholePack(locale)]
   const { [option]: _, ...others } = options
   return {
+    /** The question with that left open, and what it may be. */
     frame: { question: { command, options: others }, pending: { missing: { option }, choices, told: undefined } },
     problem: new Problem({
       what: cellOrPackWords(volts_V, options.pack ?? ''),

@@ -11,13 +11,6 @@ import { struckWords, wrongReply } from './marking.words.ts'
 /** Said in reply to an answer, or tapped on it. */
 export const marksWrong = (said: string): boolean => /^(?:wrong|❌)[.!]?$/iu.test(said.trim())
 
-export interface Marking {
-  /** False where nothing is marked: the asker does not moderate there, or there is no such answer of ours. */
-  markWrong(occasion: Occasion, message: string): Promise<boolean>
-  /** Whoever tapped on an answer that others see has read it. Never throws. */
-  tapped(occasion: Occasion, message: string): Promise<void>
-}
-
 interface MarkingParts {
   readonly answered: AnsweredMemory
   readonly noticeboard: Noticeboards
@@ -26,9 +19,10 @@ interface MarkingParts {
   readonly onFault: FaultListener
 }
 
-export function createMarking({ answered, noticeboard, localeOf, onMarked, onFault }: MarkingParts): Marking {
+export function createMarking({ answered, noticeboard, localeOf, onMarked, onFault }: MarkingParts) {
   return {
-    async markWrong({ asker, community, place }, message) {
+    /** False where nothing is marked: the asker does not moderate there, or there is no such answer of ours. */
+    async markWrong({ asker, community, place }: Occasion, message: string) {
       const earlier = await answered.byAnswer(message)
       const isElsewhere = earlier !== undefined && earlier.place !== place.id
       if (!asker.moderates || place.direct || isElsewhere) return false
@@ -45,7 +39,8 @@ export function createMarking({ answered, noticeboard, localeOf, onMarked, onFau
       await onMarked(community.id, link)
       return true
     },
-    async tapped({ asker, place, asked }, message) {
+    /** Whoever tapped on an answer that others see has read it. Never throws. */
+    async tapped({ asker, place, asked }: Occasion, message: string) {
       const tap = asked?.id ?? ''
       const reader = { place: place.id, askedBy: asker.id, questionMessage: tap, answerMessage: `${message}#${tap}` }
       const noting = answered.record({ ...reader, question: '', answeredAt: new Date() })
@@ -53,3 +48,5 @@ export function createMarking({ answered, noticeboard, localeOf, onMarked, onFau
     },
   }
 }
+
+export type Marking = ReturnType<typeof createMarking>

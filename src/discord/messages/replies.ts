@@ -25,21 +25,7 @@ export interface RepliesParts {
   readonly log: Log
 }
 
-export interface Replies {
-  /** Sends once however often it is called: for the same nonce Discord gives back the message that it already has. */
-  give(occasion: Occasion, way: MessageWay, answer: Composed): Promise<void>
-  /** With words that answer nothing. */
-  tell(occasion: Occasion, way: MessageWay, words: Rendered): Promise<void>
-  /** To the asker alone; false where they are closed to us. */
-  giveAlone(occasion: Occasion, way: MessageWay, answer: Composed): Promise<boolean>
-  /** One that people have deleted stays so. */
-  replace(earlier: AnsweredQuestion, answer: Composed): Promise<void>
-  /** The same with words that answer nothing. */
-  reword(earlier: AnsweredQuestion, words: Rendered): Promise<void>
-  takeAway(earlier: AnsweredQuestion): Promise<void>
-}
-
-export function createReplies({ rest, speaking, answered, log }: RepliesParts): Replies {
+export function createReplies({ rest, speaking, answered, log }: RepliesParts) {
   const note = (given: AnsweredQuestion, { question = '' }: Reply) =>
     answered
       .record({ ...given, question, answeredAt: new Date() })
@@ -64,26 +50,33 @@ export function createReplies({ rest, speaking, answered, log }: RepliesParts): 
     unlessGone(() => rest.patch(routeOf(earlier), { body, files: [...files] }))
 
   return {
-    give: async (occasion, way, { reply, message, files }) => {
+    /** Sends once however often it is called: for the same nonce Discord gives back the message that it already has. */
+    give: async (occasion: Occasion, way: MessageWay, { reply, message, files }: Composed) => {
       const words = { key: keyOf(occasion, way), message: inReply(way, message), files }
       await noteSent(occasion, way, await speaking.inChannel(way.channel, words), reply)
     },
-    tell: async (occasion, way, words) => {
+    /** With words that answer nothing. */
+    tell: async (occasion: Occasion, way: MessageWay, words: Rendered) => {
       await speaking.inChannel(way.channel, { key: `${keyOf(occasion, way)} told`, message: inReply(way, words) })
     },
-    giveAlone: async (occasion, way, { reply, message, files }) => {
+    /** To the asker alone; false where they are closed to us. */
+    giveAlone: async (occasion: Occasion, way: MessageWay, { reply, message, files }: Composed) => {
       const sent = await speaking.alone(occasion.asker.id, { key: keyOf(occasion, way), message, files })
       if (sent) await noteSent(occasion, way, sent, reply)
       return sent !== undefined
     },
-    replace: async (earlier, { reply, message, files }) => {
+    /** One that people have deleted stays so. */
+    replace: async (earlier: AnsweredQuestion, { reply, message, files }: Composed) => {
       await edit(earlier, message, files)
       await note(earlier, reply)
     },
+    /** The same with words that answer nothing. */
     reword: edit,
-    takeAway: earlier => unlessGone(() => rest.delete(routeOf(earlier))),
+    takeAway: (earlier: AnsweredQuestion) => unlessGone(() => rest.delete(routeOf(earlier))),
   }
 }
+
+export type Replies = ReturnType<typeof createReplies>
 
 const keyOf = ({ asked }: Occasion, { message }: MessageWay): string => asked?.id ?? idOf(message)
 const inReply = ({ message }: MessageWay, words: Rendered): RESTPostAPIChannelMessageJSONBody => ({

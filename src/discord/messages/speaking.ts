@@ -19,13 +19,7 @@ export interface Words {
   readonly files?: readonly RawFile[]
 }
 
-export interface Speaking {
-  inChannel(channel: string, words: Words): Promise<APIMessage>
-  /** Undefined where they are closed to us. */
-  alone(person: string, words: Words): Promise<APIMessage | undefined>
-}
-
-export function createSpeaking(rest: REST): Speaking {
+export function createSpeaking(rest: REST) {
   async function inChannel(channel: string, { key, message, files = [] }: Words): Promise<APIMessage> {
     const body: RESTPostAPIChannelMessageJSONBody = {
       allowed_mentions: { parse: [] },
@@ -38,7 +32,8 @@ export function createSpeaking(rest: REST): Speaking {
   }
   return {
     inChannel,
-    alone: async (person, words) => {
+    /** Undefined where they are closed to us. */
+    alone: async (person: string, words: Words) => {
       try {
         const body = { recipient_id: snowflake(person) }
         const { id } = (await rest.post(Routes.userChannels(), { body })) as APIChannel
@@ -50,3 +45,5 @@ export function createSpeaking(rest: REST): Speaking {
     },
   }
 }
+
+export type Speaking = ReturnType<typeof createSpeaking>

@@ -1,13 +1,6 @@
 // What in a room was not dealt with yet: everything after the mark that we leave in it, whatever a sync left out.
 
-import {
-  Direction,
-  type EventTimeline,
-  type MatrixClient,
-  MatrixError,
-  type MatrixEvent,
-  type Room,
-} from 'matrix-js-sdk'
+import { Direction, type EventTimeline, type MatrixClient, MatrixError, type Room } from 'matrix-js-sdk'
 import type { Persistence } from '../../ground/persistence.ts'
 import { describeError, type Log } from '../../program/log.ts'
 import { joinedAt_ms } from '../client/room-facts.ts'
@@ -20,14 +13,7 @@ const astray_ms = 10_000
 /** What is older than this nobody waits for. Where no mark tells what was dealt with, a day will do. */
 const longest_ms = { marked: 7 * day_ms, unmarked: day_ms }
 
-export interface Unread {
-  /** Each event once, oldest first; what a gap left out is read back from the server. */
-  in(room: Room): Promise<readonly MatrixEvent[]>
-  /** All that was given was dealt with: noted in our account on the server, it outlives the process and the data folder. */
-  mark(room: Room): Promise<void>
-}
-
-export function createUnread(client: MatrixClient, persistence: Persistence, log: Log): Unread {
+export function createUnread(client: MatrixClient, persistence: Persistence, log: Log) {
   const latest = new Map<string, string | undefined>()
   /** A sync that leaves a gap begins another. */
   const read = new WeakSet<EventTimeline>()
@@ -65,16 +51,20 @@ export function createUnread(client: MatrixClient, persistence: Persistence, log
   }
 
   return {
-    async in(room) {
+    /** Each event once, oldest first; what a gap left out is read back from the server. */
+    async in(room: Room) {
       const { roomId, myUserId } = room
       const marked = room.getAccountData('m.fully_read')?.getContent().event_id
       const last = latest.get(roomId) ?? marked ?? room.getMember(myUserId)?.events.member?.getId()
       const oldest_ms = Date.now() - longest_ms[marked === undefined ? 'unmarked' : 'marked']
       return after(last, Math.max(joinedAt_ms(room) ?? 0, oldest_ms), room.getLiveTimeline())
     },
-    async mark({ roomId }) {
+    /** All that was given was dealt with: noted in our account on the server, it outlives the process and the data folder. */
+    async mark({ roomId }: Room) {
       const last = latest.get(roomId)
       if (last !== undefined) await client.setRoomReadMarkers(roomId, last)
     },
   }
 }
+
+export type Unread = ReturnType<typeof createUnread>
