@@ -34,6 +34,10 @@ export interface ShortLine {
   readonly text: Text
 }
 
+const whollySaid: readonly Part[] = ['must', 'caution', 'care', 'deference']
+/** No surface cuts it: what must be said, which holds no words of the asker. */
+export const isWhole = ({ part }: ShortLine): boolean => whollySaid.includes(part)
+
 /** A line with shorter ways to say it, down to nothing at all where the last is undefined. */
 interface Draft {
   readonly part: Part

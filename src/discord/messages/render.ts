@@ -2,7 +2,7 @@
 
 import type { APIAttachment, APIEmbed } from 'discord.js'
 import { openLayer } from '../../assistant/layers/opened.ts'
-import { type ShortLine, shortOf } from '../../assistant/layers/short.ts'
+import { isWhole, type ShortLine, shortOf } from '../../assistant/layers/short.ts'
 import type { Reply, Verdict } from '../../assistant/reply.ts'
 import type { Text } from '../../ground/text.ts'
 import { type ButtonRow, buttonRows, type QuestionIds } from './buttons.ts'
@@ -69,9 +69,8 @@ function shortLines(reply: Reply): readonly string[] {
   return [`**${clipped(escapeText(first?.text ?? ''), longestAnswer)}**`, ...others.map(lineOf)]
 }
 
-const whole: readonly ShortLine['part'][] = ['must', 'caution', 'care', 'deference']
-const lineOf = ({ part, text }: ShortLine): string =>
-  whole.includes(part) ? escapeText(text) : clipped(escapeText(text), longestLine)
+const lineOf = (line: ShortLine): string =>
+  isWhole(line) ? escapeText(line.text) : clipped(escapeText(line.text), longestLine)
 
 function layerLines(reply: Reply, view: Exclude<View, 'brief'>): readonly string[] {
   const { title, lines, closing } = openLayer(reply, view)

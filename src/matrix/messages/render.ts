@@ -2,7 +2,7 @@
 
 import { fits } from '../../assistant/layers/budget.ts'
 import { type Layer, openLayer } from '../../assistant/layers/opened.ts'
-import { linesOf, type ShortLine, shortOf } from '../../assistant/layers/short.ts'
+import { isWhole, linesOf, shortOf } from '../../assistant/layers/short.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Text } from '../../ground/text.ts'
 import { type Block, html, plainText } from './blocks.ts'
@@ -69,7 +69,7 @@ function blocksOf(reply: Reply, { open, once = false }: RenderRules, share: numb
   const short: Block = {
     lines: [
       [{ strong: clipped(first?.text ?? '', longestAnswer) }],
-      ...others.map(({ part, text }) => [whole.includes(part) ? text : clipped(text)]),
+      ...others.map(line => [isWhole(line) ? line.text : clipped(line.text)]),
       ...taps.map(text => [text]),
     ],
   }
@@ -79,8 +79,6 @@ function blocksOf(reply: Reply, { open, once = false }: RenderRules, share: numb
   const items = shown.length < lines.length ? [...shown, leftOut(reply.locale)] : shown
   return [short, { title, items: items.map(item => [item]) }]
 }
-
-const whole: readonly ShortLine['part'][] = ['must', 'caution', 'care', 'deference']
 
 /** What can be tapped: as much of it as a phone has room for. */
 function tapLine(reply: Reply): readonly Text[] {

@@ -73,8 +73,7 @@ export function answerMemory(db: Database): AnswerMemory {
       const { numUpdatedRows } = await db
         .updateTable('answers')
         .set({ place, canonical, ...cardColumns(card), revision: revision + 1 })
-        .where('id', '=', id)
-        .where('revision', '=', revision)
+        .where(({ and }) => and({ id, revision }))
         .executeTakeFirst()
       return numUpdatedRows > 0n
     },

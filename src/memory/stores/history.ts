@@ -37,9 +37,7 @@ export function historyMemory(db: Database, memoryIn: (transaction: Database) =>
     },
     async changesOf(person, community) {
       const rows = await changesBy(db, person)
-        .where('community', '=', community)
-        .where('undone', '=', 0)
-        .where('undoes', '=', '')
+        .where(({ and }) => and({ community, undone: 0, undoes: '' }))
         .orderBy('at', 'desc')
         .orderBy('id', 'desc')
         .limit(lastFew)
@@ -67,8 +65,7 @@ const sharedBy = (db: Database, community: string) =>
   db
     .selectFrom('changes')
     .selectAll()
-    .where('community', '=', community)
-    .where('scope', '=', 'community')
+    .where(({ and }) => and({ community, scope: 'community' }))
     .orderBy('at', 'desc')
     .orderBy('id', 'desc')
 

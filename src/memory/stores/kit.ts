@@ -60,9 +60,7 @@ export function kitMemory(db: Database): KitMemory {
         await transaction
           .updateTable('log')
           .set({ name: to })
-          .where('scope', '=', owner.scope)
-          .where('owner', '=', owner.id)
-          .where('name', '=', from)
+          .where(({ and }) => and({ scope: owner.scope, owner: owner.id, name: from }))
           .execute()
         return 'renamed'
       }),

@@ -20,9 +20,7 @@ export function lessonMemory(db: Database): LessonMemory {
       inTransaction(db, async transaction => {
         const { numDeletedRows } = await transaction
           .deleteFrom('lesson_pending')
-          .where('person', '=', person)
-          .where('question', '=', question)
-          .where('seed', '=', seed)
+          .where(({ and }) => and({ person, question, seed }))
           .executeTakeFirst()
         if (numDeletedRows === 0n) return false
         if (right) {
