@@ -92,12 +92,7 @@ export function unclear(
       })),
     ...samples.map(question => ({ label: question, question })),
   ].slice(0, mostSamples)
-  return new Problem({
-    what: kind === 'notours' ? texts.notOurs : texts.notClear,
-    expected: texts.sampleQuestions(choices.map(({ label }) => label)),
-    choices,
-    example: choices[0]?.label ?? 'help',
-  })
+  return texts.withSamples(kind === 'notours' ? texts.notOurs : texts.notClear, choices)
 }
 
 const hasDetails = ({ options }: Question): boolean => Object.keys(options).length > 0
@@ -115,11 +110,5 @@ function labelOf({ command, options }: Question, entry: Entry | undefined, local
 /** The entries that lie nearest to what the handbook has nothing on, and other questions where they are few. */
 export function notInHandbook(nearest: readonly HandbookEntry[], { details }: Problem): Problem {
   const entries = nearest.map(({ title }) => ({ label: title, question: `handbook about: ${title}` }))
-  const choices = [...entries, ...(details.choices ?? [])].slice(0, mostSamples)
-  return new Problem({
-    what: texts.nothingOnThat,
-    expected: texts.sampleQuestions(choices.map(({ label }) => label)),
-    choices,
-    example: choices[0]?.label ?? 'help',
-  })
+  return texts.withSamples(texts.nothingOnThat, [...entries, ...(details.choices ?? [])].slice(0, mostSamples))
 }

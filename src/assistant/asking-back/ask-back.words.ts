@@ -2,7 +2,7 @@
 
 import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { type Locale, type Said, told } from '../../ground/locale.ts'
-import { Problem } from '../../ground/problem.ts'
+import { type Choice, Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
 
 /** "1 LiPo · 2 LiHV": a number or the words themselves will do as an answer. */
@@ -68,7 +68,13 @@ export const restNotClear: Said = ({ say }) => say`What else you want to know I 
 export const nothingOnThat: Said = ({ say }) =>
   say`The handbook has nothing on that, or not in these words. Do you mean one of these?`
 
-export const sampleQuestions = told(({ own }, samples: readonly string[]) => joined(samples.map(own), ' · '))
+export const withSamples = (what: Said, choices: readonly Choice[]): Problem =>
+  new Problem({
+    what,
+    expected: ({ own }) => own(choices.map(({ label }) => label).join(' · ')),
+    example: choices[0]?.label ?? 'help',
+    choices,
+  })
 
 /** What it would be were it of another type, which the printed volts tell. */
 export const alternative = (

@@ -2,14 +2,14 @@
 
 import type { Locale } from '../../ground/locale.ts'
 import { plainText } from '../../ground/plain-text.ts'
-import { attempt, Problem } from '../../ground/problem.ts'
+import { attempt } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { KitEntry, KitKind, KitMemory } from '../../memory/kit.ts'
 import type { Owner } from '../../memory/owner.ts'
 import type { Occasion } from '../occasion.ts'
 import type { Registry } from '../registry.ts'
-import { fittingWanted, misfitWords, standsFor } from './kit.words.ts'
+import { misfit, standsFor } from './kit.words.ts'
 import { isNameShaped, isReserved, longestName, mostNameWords, nameForm } from './kit-name.ts'
 
 /** Which entries can stand where a value of a kind is wanted. A pack can serve as a source. */
@@ -112,14 +112,8 @@ async function expandOptions(question: Question, registry: Registry, find: Find)
 }
 
 function refuseMisfit(option: string, valueKind: string, used: readonly KitEntry[]): void {
-  const misfit = used.find(({ kind }) => !fittingFor(valueKind).includes(kind))
-  if (!misfit) return
-  throw new Problem({
-    what: misfitWords(misfit),
-    token: misfit.name,
-    expected: fittingWanted(option),
-    example: 'kit list',
-  })
+  const other = used.find(({ kind }) => !fittingFor(valueKind).includes(kind))
+  if (other) throw misfit(other, option)
 }
 
 /** "6 wrens" are six of the pack named wren, unless "wrens" is a name too. */

@@ -1,6 +1,7 @@
 // What is said of saved names, and of a name that cannot be one.
 
 import { type Locale, type Said, told } from '../../ground/locale.ts'
+import { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
 import type { KitEntry, KitKind } from '../../memory/kit.ts'
 
@@ -26,15 +27,17 @@ export const kindNames = ({ say }: Locale): Readonly<Record<KitKind, Text>> => (
   source: say`source`,
 })
 
-/** A name that stands for another thing than is wanted there. */
-export const misfitWords = told((locale, { name, kind, notation }: KitEntry) => {
-  const { say, own } = locale
-  return say`"${own(name)}" is saved as a ${kindNames(locale)[kind]}: ${own(notation)}.`
-})
-
-export const fittingWanted = told(
-  ({ say, own }, option: string) => say`a value for "${own(option)}", or the name of one`,
-)
+/** The name stands for another thing than is wanted there. */
+export const misfit = ({ name, kind, notation }: KitEntry, option: string): Problem =>
+  new Problem({
+    what: locale => {
+      const { say, own } = locale
+      return say`"${own(name)}" is saved as a ${kindNames(locale)[kind]}: ${own(notation)}.`
+    },
+    token: name,
+    expected: ({ say, own }) => say`a value for "${own(option)}", or the name of one`,
+    example: 'kit list',
+  })
 
 /** Behind the line that says how a question was read. */
 export const standsFor = (readAs: Text, { name, notation }: KitEntry, { say, own }: Locale): Text =>
