@@ -2,24 +2,8 @@
 
 import type { Entry } from '../src/assistant/command.ts'
 import { entry } from '../src/assistant/entry.ts'
-import {
-  answerEdit,
-  answerList,
-  answerMove,
-  answerPost,
-  answerRemove,
-  answerSave,
-  answerShow,
-} from './answers/answers.ts'
-import {
-  answerEditWords,
-  answerListWords,
-  answerMoveWords,
-  answerPostWords,
-  answerRemoveWords,
-  answerSaveWords,
-  answerShowWords,
-} from './answers/answers.words.ts'
+import * as answers from './answers/answers.ts'
+import * as answersWords from './answers/answers.words.ts'
 import { cells } from './care/cells.ts'
 import { cellsWords } from './care/cells.words.ts'
 import { health } from './care/health.ts'
@@ -108,13 +92,13 @@ const answering: readonly Entry[] = [
   entry(houseSet, houseSetWords),
   entry(history, historyWords),
   entry(undo, undoWords),
-  entry(answerSave, answerSaveWords),
-  entry(answerList, answerListWords),
-  entry(answerShow, answerShowWords),
-  entry(answerEdit, answerEditWords),
-  entry(answerMove, answerMoveWords),
-  entry(answerPost, answerPostWords),
-  entry(answerRemove, answerRemoveWords),
+  entry(answers.answerSave, answersWords.answerSaveWords),
+  entry(answers.answerList, answersWords.answerListWords),
+  entry(answers.answerShow, answersWords.answerShowWords),
+  entry(answers.answerEdit, answersWords.answerEditWords),
+  entry(answers.answerMove, answersWords.answerMoveWords),
+  entry(answers.answerPost, answersWords.answerPostWords),
+  entry(answers.answerRemove, answersWords.answerRemoveWords),
   entry(remindMe, remindMeWords),
   entry(remindList, remindListWords),
   entry(remindCancel, remindCancelWords),
