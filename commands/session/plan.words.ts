@@ -10,22 +10,11 @@ import { logWords } from '../log/learned.words.ts'
 import { asksAgain } from '../shared/next.ts'
 import { sourceAssumed } from '../shared/source.words.ts'
 import { type Planned, plan } from './plan.ts'
-import {
-  chargeLine,
-  chargerLines,
-  leftLines,
-  leftWords,
-  namesIn,
-  neverWords,
-  provenWords,
-  settingText,
-  sourceLines,
-  startLines,
-} from './session.words.ts'
+import * as said from './session.words.ts'
 
 export const planWords: WordsOf<typeof plan> = locale => {
   const { say, show, own } = locale
-  const sourceName = (of: number, { field }: Planned) => namesIn(field, locale).source(of - 1)
+  const sourceName = (of: number, { field }: Planned) => said.namesIn(field, locale).source(of - 1)
   return {
     summary: say`A field session: the order, charger, setting and times for a bag of packs.`,
     asks: [own('plan four 3S 720 LiHV on two 0.1-5A chargers')],
@@ -51,8 +40,8 @@ export const planWords: WordsOf<typeof plan> = locale => {
       ...logWords(locale),
     },
     answer: (planned, asked) => {
-      const said = planned.charges.length === 0 ? withoutCharges(planned, locale) : withCharges(planned, asked, locale)
-      return [...said, ...neverWords(planned, planned.field, locale)]
+      const lines = planned.charges.length === 0 ? withoutCharges(planned, locale) : withCharges(planned, asked, locale)
+      return [...lines, ...said.neverWords(planned, planned.field, locale)]
     },
     figures: {
       packsReady: say`packs ready`,
@@ -67,15 +56,15 @@ export const planWords: WordsOf<typeof plan> = locale => {
     },
     working: planned => {
       const { field, charges } = planned
-      const names = namesIn(field, locale)
+      const names = said.namesIn(field, locale)
       return [
-        ...charges.map(charge => chargeLine(charge, names, locale)),
-        ...leftLines(planned, field, locale),
-        ...sourceLines(planned, names, locale),
-        ...chargerLines(field, locale),
+        ...charges.map(charge => said.chargeLine(charge, names, locale)),
+        ...said.leftLines(planned, field, locale),
+        ...said.sourceLines(planned, names, locale),
+        ...said.chargerLines(field, locale),
         say`Each charge counts with the long end of its time, and a minute to look at the pack, feel it and connect it (common practice); one that has just flown cools down before its turn.`,
         say`Each charger stays on one source and within its share of that power through the session, so that a charge which ends early or late overloads nothing.`,
-        charges.length > 0 ? provenWords(planned, locale) : undefined,
+        charges.length > 0 ? said.provenWords(planned, locale) : undefined,
       ]
     },
     assumed: ({ field, fullAlready }, asked) => {
@@ -113,11 +102,11 @@ export const planWords: WordsOf<typeof plan> = locale => {
     },
     charts: ({ charges, field }) => {
       if (charges.length === 0) return []
-      const names = namesIn(field, locale)
+      const names = said.namesIn(field, locale)
       const rows = charges.map(charge => ({
         pack: names.pack(charge.group, charge.number),
         port: names.port(charge.port),
-        setting: settingText(charge, locale),
+        setting: said.settingText(charge, locale),
         start_s: charge.start_s,
         end_s: charge.end_s,
       }))
@@ -154,7 +143,7 @@ function withoutCharges(planned: Planned, locale: Locale): readonly (Text | unde
     : [
         full,
         ready === 0 ? say`No pack can be charged here.` : say`No other can be charged here.`,
-        leftWords(planned, locale),
+        said.leftWords(planned, locale),
       ]
 }
 
@@ -188,9 +177,9 @@ function withCharges(
     wantedBy && !start && isToday
       ? say`To have them by ${at(wantedBy, 0)}, start by ${at(wantedBy, -end_s)}.`
       : undefined,
-    ...startLines(planned, field, locale),
+    ...said.startLines(planned, field, locale),
     pace === 'hurried' ? say`To make the time, currents are above the usual ones.` : undefined,
-    leftWords(planned, locale),
+    said.leftWords(planned, locale),
   ]
 }
 

@@ -3,15 +3,7 @@
 import type { CellClass, CellClassName } from './cell-class.ts'
 import type { Chemistry, Cited, TemperatureBand, VoltageCurve } from './chemistry.ts'
 import { computed, practice, published } from './cited.ts'
-import {
-  chargeOf4V20Cells,
-  highVoltagePhoneCells,
-  highVoltagePouch,
-  lcoPouch,
-  liFeCells,
-  liIonCells,
-  pouchCells,
-} from './published-curves.ts'
+import * as curves from './published-curves.ts'
 
 const jeita =
   'JEITA/BAJ guide of 20 April 2007 as reproduced in TI datasheets SLUSB10 fig. 6 and SLUSB09 fig. 5, and the cold charge rates of LiFePO4 cell datasheets: 0.2C from 0 to 5 °C, 0.5C from 5 to 10 °C, full rate from 10 to 45 °C; closed outside the 0 to 45 °C charge window common to lithium-ion cell specifications'
@@ -73,9 +65,9 @@ export const lipo: Chemistry = {
   recommendedRate_C: practice(1, '1C unless the label says more'),
   highestRate_C: practice(2, 'the most where no label says'),
   temperatureBands: bands(2, 4.2),
-  curve: lcoPouch,
-  cells: chargeOf4V20Cells,
-  curves: pouchCells,
+  curve: curves.lcoPouch,
+  cells: curves.chargeOf4V20Cells,
+  curves: curves.pouchCells,
   classes: computed(
     [cellClass('high drain', 0.7, [0.027, 1.35], [0.03, 1.6], 1), cellClass('energy', 0.3, [0.05, 1.4], [0.1, 1.8], 0)],
     'high drain: measured 1C and 3C charges of a pouch (SAE 2023-01-0522) and a power pouch (Ecker et al. 2015); energy: not measured, by a published parameter set (Ai et al. 2020)',
@@ -97,9 +89,9 @@ export const lihv: Chemistry = {
   nominal_V: practice(3.8, 'printed on pack labels'),
   full_V: practice(4.35, 'pack makers'),
   temperatureBands: bands(2, 4.35),
-  curve: computed(between(3.0, 4.35, highVoltagePouch.value), highVoltagePouch.source),
-  cells: [highVoltagePouch, highVoltagePhoneCells],
-  curves: [highVoltagePouch, highVoltagePhoneCells],
+  curve: computed(between(3.0, 4.35, curves.highVoltagePouch.value), curves.highVoltagePouch.source),
+  cells: [curves.highVoltagePouch, curves.highVoltagePhoneCells],
+  curves: [curves.highVoltagePouch, curves.highVoltagePhoneCells],
   classes: computed(
     [
       cellClass('high drain', 0.6, [0.035, 1.35], [0.02, 1.8], 1),
@@ -124,8 +116,8 @@ export const liIon: Chemistry = {
   recommendedRate_C: practice(0.5, 'standard charge of cell datasheets'),
   highestRate_C: practice(1, 'rapid charge of most cell datasheets; a datasheet may say less or more'),
   temperatureBands: bands(1, 4.2),
-  curve: computed(between(3.0, 4.2, mean(liIonCells)), `mean of five: ${sources(liIonCells)}`),
-  curves: liIonCells,
+  curve: computed(between(3.0, 4.2, mean(curves.liIonCells)), `mean of five: ${sources(curves.liIonCells)}`),
+  curves: curves.liIonCells,
   classes: computed(
     [
       cellClass('high drain', 0.5, [0.06, 1.35], [0.085, 1.5], 2),
@@ -150,9 +142,9 @@ export const liFe: Chemistry = {
   recommendedRate_C: practice(1, 'standard charge of cell datasheets'),
   highestRate_C: practice(2, 'the most where no label says'),
   temperatureBands: bands(2, 3.6),
-  curve: computed(between(2.5, 3.6, mean(liFeCells)), `mean of two: ${sources(liFeCells)}`),
-  cells: liFeCells,
-  curves: liFeCells,
+  curve: computed(between(2.5, 3.6, mean(curves.liFeCells)), `mean of two: ${sources(curves.liFeCells)}`),
+  cells: curves.liFeCells,
+  curves: curves.liFeCells,
   classes: computed(
     [cellClass('high drain', 0.6, [0.022, 1.4], [0.03, 2], 1), cellClass('energy', 0.4, [0.05, 1.5], [0.03, 2.5], 0)],
     'high drain: steps and C/3 charges of a 26650 (Plett, ESC toolbox); energy: not measured, by that and a published parameter set (Prada et al. 2013)',
