@@ -45,20 +45,18 @@ export function chargersOf(
   }
 }
 
-export interface Demand {
-  /** Wanted into each pack: what was asked for, else what suits the pack and its charger, in A. */
-  readonly current_A: number
-  /** Of all chargers together, at the cutoff, in W. */
-  readonly input_W: number
-}
-
-/** What charging `count` packs like that of the permit takes of the source, whatever the source gives. */
-export function demandOf({ situation }: Permit, count: number): Demand {
+/**
+ * What charging `count` packs like that of the permit takes of the source, whatever the source gives: wanted into each
+ * (what was asked for, else what suits the pack and its charger), and by all chargers together at the cutoff.
+ */
+export function demandOf({ situation }: Permit, count: number) {
   const { limits, wanted_A, cutoffPack_V, efficiency }: Bounds = boundsOf(situation)
   const others = limits.filter(({ kind }) => kind !== 'source')
   const current_A = Math.min(situation.current_A ?? wanted_A, ...others.map(({ value_A }) => value_A))
   return { current_A, input_W: (current_A * cutoffPack_V * count) / efficiency }
 }
+
+export type Demand = ReturnType<typeof demandOf>
 
 const wallEfficiency = practice(
   0.75,

@@ -27,17 +27,11 @@ export function evenness(spread_V: number, when?: 'rest' | 'full'): Evenness {
   return beyond(apart_V) ? 'apart' : beyond(uneven_V) ? 'uneven' : 'balanced'
 }
 
-export interface CellSpread {
-  readonly spread_V: number
-  /** Indices, from 0. */
-  readonly lowest: number
-  readonly highest: number
-  readonly lowest_V: number
-  readonly highest_V: number
-}
-
-/** @throws RangeError without any reading */
-export function cellSpread(cells_V: readonly number[]): CellSpread {
+/**
+ * `lowest` and `highest` are indices, from 0.
+ * @throws RangeError without any reading
+ */
+export function cellSpread(cells_V: readonly number[]) {
   if (cells_V.length === 0) throw new RangeError('no reading of a cell')
   const [lowest_V, highest_V] = [Math.min(...cells_V), Math.max(...cells_V)]
   return {
@@ -52,7 +46,7 @@ export function cellSpread(cells_V: readonly number[]): CellSpread {
 /** Bleeding every cell down to the lowest, in s: at least, as balancers pause to measure. */
 export function balanceTime_s(
   { chemistry, capacity_Ah }: Pack,
-  { lowest_V, highest_V }: CellSpread,
+  { lowest_V, highest_V }: ReturnType<typeof cellSpread>,
   balance_A: number,
 ): number {
   return ((socAt(chemistry, highest_V) - socAt(chemistry, lowest_V)) * capacity_Ah * 3600) / balance_A

@@ -30,19 +30,6 @@ export interface HealthRequest {
 
 export type Age = 'as its like' | 'aged' | 'tired' | 'worn out'
 
-export interface Health {
-  readonly age: Age
-  /** Mean of the cells, in ohm, as measured and at 25 °C. */
-  readonly cell_ohm: number
-  readonly at25C_ohm: number
-  /** At 25 °C times the capacity, in ohm·Ah: the same for packs of one make and any size. */
-  readonly at25C_ohmAh: number
-  /** What it is set beside, in ohm·Ah: its like, or itself when new. */
-  readonly like_ohmAh: Band
-  /** Times the most of that. */
-  readonly times: number
-}
-
 /** Times the most of its like, or of itself when new. */
 export const ages = practice<{ readonly aged: number; readonly tired: number; readonly worn: number }>(
   { aged: 1.5, tired: 2, worn: 3 },
@@ -64,7 +51,11 @@ export function likeReadings({
 
 export const oddCell = practice(1.4, 'a cell with 1.4 times the resistance of the middle one ages ahead of the others')
 
-export function judgeHealth({ pack, cells_ohm, temperature_C = 25, fresh_ohm }: HealthRequest): Health {
+/**
+ * The mean of the cells as measured, at 25 °C, and there times the capacity: the same for packs of one make and any size.
+ * That is set beside its like, or itself when new: `times` the most of that.
+ */
+export function judgeHealth({ pack, cells_ohm, temperature_C = 25, fresh_ohm }: HealthRequest) {
   const cell_ohm = meanOf(cells_ohm)
   const at25C_ohm = cell_ohm / resistanceFactor(temperature_C)
   const at25C_ohmAh = at25C_ohm * pack.capacity_Ah
@@ -72,6 +63,8 @@ export function judgeHealth({ pack, cells_ohm, temperature_C = 25, fresh_ohm }: 
   const times = at25C_ohmAh / like_ohmAh.high
   return { age: ageAt(times), cell_ohm, at25C_ohm, at25C_ohmAh, like_ohmAh, times }
 }
+
+export type Health = ReturnType<typeof judgeHealth>
 
 export const meanOf = (cells_ohm: readonly number[]): number => sumOf(cells_ohm) / cells_ohm.length
 

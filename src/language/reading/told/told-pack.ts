@@ -2,7 +2,6 @@
 
 import type { Doubt } from '../../../charging/situation/doubts.ts'
 import { chemistries, chemistryNamed, liIon } from '../../../charging/things/chemistries.ts'
-import type { Said } from '../../../ground/locale.ts'
 import { present } from '../../../ground/present.ts'
 import { attempt } from '../../../ground/problem.ts'
 import { ofStrings_Ah } from '../../candidates/packs/pack-parts.ts'
@@ -40,18 +39,8 @@ export const contradict = (one: PackTold, other: PackTold): boolean =>
     part => one[part] !== undefined && other[part] !== undefined && one[part] !== other[part],
   )
 
-export interface WholePack {
-  /** In notation; absent where the capacity is missing. */
-  readonly text: string | undefined
-  /** The cells alone, for what only volts decide: "3S LiPo", or the chemistry. */
-  readonly cells: string
-  readonly chemistry: string
-  readonly assumed: readonly Said[]
-  readonly doubts: readonly Doubt[]
-}
-
 /** The commonest cells where none were told; a count that was not told is left open, with its doubt. */
-export function wholePack(told: PackTold): WholePack {
+export function wholePack(told: PackTold) {
   const named = told.chemistry === undefined ? undefined : chemistryNamed(told.chemistry)
   const chemistry = named ?? (told.isRound ? liIon : first)
   const doubts = present<Doubt>([
@@ -70,7 +59,9 @@ export function wholePack(told: PackTold): WholePack {
     told.cellResistance_ohm === undefined ? undefined : writeQuantity(told.cellResistance_ohm, 'resistance'),
   ])
   return {
+    /** In notation; absent where the capacity is missing. */
     text: told.capacity_Ah === undefined ? undefined : parts.join(' '),
+    /** The cells alone, for what only volts decide: "3S LiPo", or the chemistry. */
     cells: told.series === undefined ? chemistry.name : `${told.series}S ${chemistry.name}`,
     chemistry: chemistry.name,
     assumed: present([
@@ -81,6 +72,8 @@ export function wholePack(told: PackTold): WholePack {
     doubts,
   }
 }
+
+export type WholePack = ReturnType<typeof wholePack>
 
 const [first] = chemistries as [(typeof chemistries)[number]]
 /** The type that is taken where none is told. */
