@@ -25,7 +25,7 @@ import {
 } from './kit-problems.words.ts'
 
 type Whose = 'me' | 'club'
-export const whose = optional(choiceKind<Whose>('owner', ['me', 'club']))
+const whose = optional(choiceKind<Whose>('owner', ['me', 'club']))
 
 /** The owner whose kit the asker wants to change. Throws a Problem where that takes a moderator. */
 function ownerToChange(of: Whose, context: Context): Owner {

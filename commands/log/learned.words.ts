@@ -9,7 +9,7 @@ import type { NotedCharge } from '../../src/memory/charge-log.ts'
 import { dayWords } from './log.words.ts'
 
 /** "4 charges". */
-export const chargesWords = ({ charges }: Learned, { say, show }: Locale): Text =>
+const chargesWords = ({ charges }: Learned, { say, show }: Locale): Text =>
   charges === 1 ? say`1 charge` : say`${show.number(charges, 0)} charges`
 
 /** "from 4 charges of wren: it holds about 690 mAh". */

@@ -21,7 +21,7 @@ export interface Lookup {
 }
 
 /** For all that one question looks up, together. */
-export const patience_ms = 500
+const patience_ms = 500
 /** For each, also where reading the question took its time. */
 const least_ms = 100
 

@@ -5,7 +5,7 @@ import type { Text } from '../ground/text.ts'
 import type { LineChart, Series } from './chart.ts'
 import { logChartWords, type Reading } from './log-chart.words.ts'
 
-export interface LogPoint {
+interface LogPoint {
   readonly at: Date
   /** Capacity worked out from the charge, in Ah. */
   readonly capacity_Ah?: number

@@ -24,7 +24,7 @@ export interface Posted {
   readonly link?: string
 }
 
-export interface Struck {
+interface Struck {
   readonly link?: string
   /** Who had asked for it, where the platform tells. */
   readonly asker?: string | undefined

@@ -9,7 +9,7 @@ import type { Occasion } from '../occasion.ts'
 import type { Registry } from '../registry.ts'
 import type { Reply } from '../reply.ts'
 
-export interface Asking {
+interface Asking {
   readonly question: Question
   readonly occasion: Occasion
   readonly looked: Lookup

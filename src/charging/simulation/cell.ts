@@ -27,7 +27,7 @@ export const diffusionParts = computed(
  * Most likely resistances of a cell of `pack` that holds `capacity_Ah`. A reading, taken at `temperature_C`, stands for
  * what a reading shows; what comes on top is that of the classes that it fits, and what age has added by the capacity lost.
  */
-export function resistancesOf(pack: Pack, temperature_C: number, capacity_Ah = pack.capacity_Ah): Resistances {
+function resistancesOf(pack: Pack, temperature_C: number, capacity_Ah = pack.capacity_Ah): Resistances {
   const reading_ohmAh = readingOf(pack, temperature_C)
   const { atOnce_ohmAh, diffusion_h } = typicalResistance(classesOf(pack, reading_ohmAh), reading_ohmAh)
   return { atOnce_ohmAh, diffusion_h: diffusion_h + agedBy_h(capacity_Ah / pack.capacity_Ah) }

@@ -41,7 +41,7 @@ const surface_WperM2K = 10
 const density_kgPerM3 = 2300
 const heat_JperKgK = 1000
 
-export const atRoom_C = 23
+const atRoom_C = 23
 
 /**
  * One member for each draw of the design. What is known by chance of one charge only, its start and its warmth, is drawn

@@ -6,7 +6,7 @@ import type { Source } from '../things/source.ts'
 import type { Charge, CurvePoint } from './charge.ts'
 import { type Draw, drain } from './drain.ts'
 
-export interface After {
+interface After {
   /** Lost inside the source so far, in Wh. */
   readonly sourceLoss_Wh: number
   /** What it can still deliver above its floor, in Wh. */

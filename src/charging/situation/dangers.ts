@@ -6,7 +6,7 @@ import { practice, type Rule, type Weight } from './rule.ts'
  * How long it stands once it was told. It lasts with its pack until a fact corrects it, it passes from its pack or is of
  * what stands around until something else is told, or it is of one question.
  */
-export type Stays = 'lasts' | 'passes' | 'around' | 'once'
+type Stays = 'lasts' | 'passes' | 'around' | 'once'
 
 export interface DangerRule<W extends Weight = Weight> extends Rule<W> {
   readonly stays: Stays

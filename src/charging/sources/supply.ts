@@ -94,7 +94,7 @@ export function smallestUsbSupply(input_W: number, charger: Charger | undefined)
 }
 
 /** Bench and wall supplies come at these volts. */
-export const usualSupplies_V = practice<readonly number[]>(
+const usualSupplies_V = practice<readonly number[]>(
   [12, 15, 19, 24],
   'bench and wall supplies are sold for 12, 15, 19 and 24 V',
 )

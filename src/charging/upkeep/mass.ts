@@ -5,7 +5,7 @@ import type { Pack } from '../things/pack.ts'
 import { labelEnergy_Wh } from './transport.ts'
 
 /** A pack over its cells: the least for large packs, the most for small ones. */
-export const besidesCells = practice<readonly [number, number]>(
+const besidesCells = practice<readonly [number, number]>(
   [1.1, 1.5],
   'leads, plugs and wrap add a tenth to a large pack, half to a small one',
 )

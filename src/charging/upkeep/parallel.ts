@@ -32,7 +32,7 @@ export const boardResistance_ohm = remembered(0.004, 'about 2 mΩ for a plug and
 const measuredResistanceSpread = 0.25
 
 /** Common practice: ten minutes on the board before the charge starts. */
-export const wait_s = 600
+const wait_s = 600
 
 /** The situation of charging packs together: as one pack, from where the lowest of them stands. */
 export function boardTold(
@@ -144,7 +144,7 @@ const startingCell = ({ pack, from }: BoardPack): Moment => restedAt(socOf(from,
  * The packs as one: capacities added up, the lowest label rate. Where one plug comes loose the others take its share, so
  * the rate is also held to what they may take without the largest of them.
  */
-export function combinedPack(packs: readonly [Pack, ...Pack[]]): Pack {
+function combinedPack(packs: readonly [Pack, ...Pack[]]): Pack {
   const [{ chemistry, series }] = packs
   const sizes_Ah = packs.map(({ capacity_Ah }) => capacity_Ah)
   const whole_Ah = sumOf(sizes_Ah)

@@ -8,7 +8,7 @@ export const trimTolerance_V = practice(0.02, 'a charger within 0.02 V per cell 
 
 /** A charger this far off is faulty, in V per cell. */
 export const faultyFrom_V = practice(0.1, 'a charger more than 0.1 V per cell off is not trimmed but taken out of use')
-export type Trim = 'within tolerance' | 'charges low' | 'charges high'
+type Trim = 'within tolerance' | 'charges low' | 'charges high'
 
 /** How a charger is off whose cells read `measured_V` where it shows `shown_V`, both in V per cell, at the end of a charge. */
 export function trimOf({ shown_V, measured_V }: { readonly shown_V: number; readonly measured_V: number }) {

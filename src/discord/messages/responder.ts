@@ -4,7 +4,7 @@ import { type APIInteraction, type APIInteractionResponse, type RawFile, type RE
 import { isGone } from '../platform/faults.ts'
 import type { Rendered } from './render.ts'
 
-export interface MessageBody extends Rendered {
+interface MessageBody extends Rendered {
   readonly flags?: number
 }
 

@@ -57,6 +57,6 @@ export const typedCommands: readonly string[] = ['log import', 'log export']
  * handbook: what is, why, may I, how do I. trouble: something is wrong right now. amend: a change of the
  * question before, or an addition to it. smalltalk and notours are answered without charging.
  */
-export const otherIntents = ['handbook', 'trouble', 'amend', 'smalltalk', 'notours'] as const
+const otherIntents = ['handbook', 'trouble', 'amend', 'smalltalk', 'notours'] as const
 export const intents = [...commandIntents, ...otherIntents] as const
 export type Intent = (typeof intents)[number]

@@ -7,7 +7,7 @@ import type { PackTold } from '../reading/told/told-pack.ts'
 import type { Question } from '../sentence/question.ts'
 import type { StayingDanger } from './staying.ts'
 
-export interface Pending {
+interface Pending {
   readonly missing: Missing
   /** What was offered, in notation. */
   readonly choices: readonly string[]
@@ -15,7 +15,7 @@ export interface Pending {
 }
 
 /** A figure of an answer, in base units. */
-export interface FigureSaid {
+interface FigureSaid {
   readonly key: string
   readonly value: number
   readonly unit: string

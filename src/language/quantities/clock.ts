@@ -5,7 +5,7 @@ import { aTimeOfDay, notAClock } from './quantity.words.ts'
 
 export const weekdays = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'] as const
 const relative = ['today', 'tonight', 'tomorrow'] as const
-export type Day = (typeof weekdays)[number] | (typeof relative)[number]
+type Day = (typeof weekdays)[number] | (typeof relative)[number]
 
 export interface Clock {
   readonly day?: Day

@@ -46,7 +46,7 @@ const onBoard = (sentence: Sentence): boolean =>
   )
 
 /** Packs in an aeroplane. */
-export const takenAlong =
+const takenAlong =
   /\b(?:on|onto|in|by) (?:a|an|the) (?:plane|aeroplane|airplane|airliner|flight)\b|\b(?:airlines?|cabin|airports?|luggage|baggage|suitcase)\b/i
 const ofCharge = /\b(?:amps?|amperes?|charging current)\b/i
 const ofPacks: ReadonlySet<string> = new Set(['pack', 'count', 'chemistry', 'board'])

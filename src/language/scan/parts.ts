@@ -10,7 +10,7 @@ import type { Scanner } from './scanner.ts'
 export type Part<Draft> = (scan: Scanner, draft: Draft) => boolean
 
 /** Reads parts as long as one fits. */
-export function takeParts<Draft>(scan: Scanner, parts: readonly Part<Draft>[], draft: Draft): void {
+function takeParts<Draft>(scan: Scanner, parts: readonly Part<Draft>[], draft: Draft): void {
   let end = scan.at
   while (!scan.done) {
     if (!parts.some(part => part(scan, draft))) break

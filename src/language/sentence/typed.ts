@@ -52,7 +52,7 @@ export function spokenOf(text: string, vocabulary: Vocabulary): string {
 }
 
 /** Without the sign that some put before a command. */
-export const withoutMark = (text: string): string => plainText(text).replace(/^[/!] ?/, '')
+const withoutMark = (text: string): string => plainText(text).replace(/^[/!] ?/, '')
 
 /** The command that a text begins with, the longest name first. */
 export function commandAtStart(plain: string, vocabulary: Vocabulary): CommandWords | undefined {

@@ -15,7 +15,7 @@ export interface Cursor {
   delete(): Request
 }
 
-export interface Index {
+interface Index {
   readonly objectStore: ObjectStore
 }
 

@@ -5,7 +5,7 @@ import type { Persistence } from '../../ground/persistence.ts'
 import { type EncryptedFile, encryptAttachment } from './attachment.ts'
 
 /** The part of a message that says where its file is. */
-export type Place = { readonly url: string } | { readonly file: EncryptedFile & { readonly url: string } }
+type Place = { readonly url: string } | { readonly file: EncryptedFile & { readonly url: string } }
 export type Upload = (content: Uint8Array, mimetype: string, room: Room) => Promise<Place>
 
 export function createUpload(client: MatrixClient, persistence: Persistence): Upload {

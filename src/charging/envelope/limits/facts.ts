@@ -78,7 +78,7 @@ export const unitOf = {
 
 export type FactName = keyof typeof unitOf
 export type Unit = (typeof unitOf)[FactName]
-export type Facts = { readonly [K in FactName]?: number | undefined }
+type Facts = { readonly [K in FactName]?: number | undefined }
 
 /** Facts, and the bounds that some limits come from. */
 export interface Known {

@@ -15,7 +15,7 @@ const ofPack = phraseSet(
   'pack, total, in total, for the pack, for the whole pack, the whole pack, whole pack, all together, altogether, on the pack, insgesamt, across the pack, overall',
 )
 /** Cues of a place on the way from empty to full. */
-export const standing = wordSet(
+const standing = wordSet(
   'from at is to until till reads reading sits rests resting stands down shows says claims shown now about around = @ on its',
 )
 /** Words of somebody who holds a meter, or of a setting: volts then are a reading or a limit, no state. */
@@ -49,7 +49,7 @@ function voltsAt(sentence: Sentence, first: number): Volts | undefined {
 }
 
 /** Its unit is one of something else ("a" of "a cell" is none). */
-export const isOtherMeasure = (sentence: Sentence, at: number): boolean =>
+const isOtherMeasure = (sentence: Sentence, at: number): boolean =>
   sentence.measures[at]?.some(({ dimension }) => dimension !== 'voltage') ?? false
 
 /** Cells in series of the packs that the text names. */

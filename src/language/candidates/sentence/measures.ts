@@ -5,7 +5,7 @@ import { type Dimension, type DimensionName, dimensions } from '../../quantities
 import { halfEnd, type Numeral } from './numerals.ts'
 import { Tokens } from './tokens.ts'
 
-export type Measured = DimensionName | 'area' | 'gauge' | 'fahrenheit' | 'time'
+type Measured = DimensionName | 'area' | 'gauge' | 'fahrenheit' | 'time'
 
 export interface Measure {
   readonly dimension: Measured

@@ -7,7 +7,7 @@ import { type Found, Index, type Marked } from './matcher.ts'
 import type { Scope } from './scope.ts'
 import { wordsOf } from './words.ts'
 
-export type Part = 'tells' | 'hints' | 'excuses'
+type Part = 'tells' | 'hints' | 'excuses'
 
 interface Clue {
   readonly danger: Danger

@@ -37,7 +37,7 @@ function lossesOf(word: string): Set<string> {
 }
 
 /** Whether two words differ by one letter lost, added, changed or swapped with its neighbour. */
-export function oneSlip(a: string, b: string): boolean {
+function oneSlip(a: string, b: string): boolean {
   if (a === b || Math.abs(a.length - b.length) > 1) return false
   let from = 0
   while (from < a.length && from < b.length && a[from] === b[from]) from += 1

@@ -23,7 +23,7 @@ const special: Readonly<Record<string, string>> = { ß: 'ss', ø: 'o', ł: 'l', 
 const plainLetters = /^[a-z]+$/
 
 /** In lower case, without accents and apostrophes. */
-export function folded(word: string): string {
+function folded(word: string): string {
   const low = word.toLowerCase()
   if (plainLetters.test(low)) return low
   return low
