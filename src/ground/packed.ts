@@ -2,7 +2,7 @@
 
 import { brotliCompressSync, brotliDecompressSync } from 'node:zlib'
 
-type List = Int8Array | Uint16Array | Uint32Array
+type List = Int8Array | Uint8Array | Uint16Array | Uint32Array
 
 /** The same list gives the same text. */
 export const packed = (list: List): string =>

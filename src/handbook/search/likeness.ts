@@ -48,23 +48,30 @@ export interface Likeness {
   readonly words: number
 }
 
-/** For groups of phrases: how like a text is to each of them. */
-export function likenessTo(groups: readonly (readonly string[])[]): (text: string) => (group: number) => Likeness {
-  const terms = groups.map(phrases => phrases.map(termsOf))
-  const groupsWith = new Map<string, number>()
-  for (const phrases of terms) {
-    for (const term of new Set(phrases.flatMap(phrase => [...phrase.keys()]))) {
-      groupsWith.set(term, (groupsWith.get(term) ?? 0) + 1)
+/** In how many of the groups each term stands. */
+export function groupsByTerm(groups: readonly (readonly string[])[]): Map<string, number> {
+  const counts = new Map<string, number>()
+  for (const phrases of groups) {
+    for (const term of new Set(phrases.flatMap(phrase => [...termsOf(phrase).keys()]))) {
+      counts.set(term, (counts.get(term) ?? 0) + 1)
     }
   }
+  return counts
+}
+
+/** For groups of phrases, with how many of them a term stands in: how like a text is to each of them. */
+export function likenessTo(
+  groups: readonly (readonly string[])[],
+  groupsWith: (term: string) => number | undefined,
+): (text: string) => (group: number) => Likeness {
   const rarity = (term: string) => {
-    const having = groupsWith.get(term) ?? 0
+    const having = groupsWith(term) ?? 0
     return Math.log(1 + (groups.length - having + 0.5) / (having + 0.5))
   }
   // Few groups are ever compared: each is weighed when it first is.
   const weighed = new Map<number, { vectors: readonly Terms[]; form: Terms; spoken: ReadonlySet<string> }>()
   const weigh = (group: number) => {
-    const phrases = terms[group] ?? []
+    const phrases = groups[group]?.map(termsOf) ?? []
     const vectors = phrases.map(phrase => scaled(phrase, rarity))
     return { vectors, form: together(phrases.map(formOf)), spoken: new Set(phrases.flatMap(one => [...one.keys()])) }
   }

@@ -49,9 +49,9 @@ export function readModel({ intents, temperature, unit, ...lists }: StoredModel)
 }
 
 /** A rising list as the steps between its numbers, which pack better. */
-const steps = (list: Uint32Array): Uint32Array => list.map((number, at) => number - (list[at - 1] ?? 0))
+export const steps = (list: Uint32Array): Uint32Array => list.map((number, at) => number - (list[at - 1] ?? 0))
 
-function rising(text: string): Uint32Array {
+export function rising(text: string): Uint32Array {
   let sum = 0
   return new Uint32Array(unpacked(text)).map(step => {
     sum += step

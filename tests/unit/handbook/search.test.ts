@@ -5,6 +5,8 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { askedOf, wordedBy } from '../../../src/handbook/asked.ts'
 import { handbook } from '../../../src/handbook/entries.ts'
+import index from '../../../src/handbook/search/index.json' with { type: 'json' }
+import { storedIndex } from '../../../src/handbook/search/stored.ts'
 import { entriesFor } from '../../../src/handbook/search.ts'
 import { heldOut, messagesOf } from '../../../training/corpus/read-corpus.ts'
 import judged from '../../fixtures/handbook/held-out.json' with { type: 'json' }
@@ -15,6 +17,10 @@ const isForHandbook = (intent: string): boolean => intent === 'handbook' || inte
 const isElsewhere = (intent: string): boolean => intent === 'smalltalk' || intent === 'notours'
 
 describe('the search', () => {
+  it('has an index of what the handbook asks today', () => {
+    expect(storedIndex(handbook), 'run npm run train').toEqual(index)
+  })
+
   it('finds nothing where it knows no word', () => {
     expect(entriesFor('')).toEqual([])
     expect(entriesFor('why not?')).toEqual([])
