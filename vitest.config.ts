@@ -3,7 +3,10 @@ import { defineConfig } from 'vitest/config'
 
 export default defineConfig({
   test: {
-    include: ['tests/{unit,outside,contract}/**/*.test.ts', 'tests/e2e/{process,memory,postgres,load,newcomer}/**/*.test.ts'],
+    include: [
+      'tests/{unit,outside,contract}/**/*.test.ts',
+      'tests/e2e/{process,memory,postgres,load,newcomer}/**/*.test.ts',
+    ],
     // Files share a process: no test of ours leaves anything behind, and it is more than twice as fast.
     isolate: false,
     maxWorkers: availableParallelism(),

@@ -38,7 +38,7 @@ const bleeds = /^(?:0?\.[0-5]\d*A|[1-5]?\d{2}mA)$/i
 const endCues: ReadonlySet<string> = new Set(['until', 'till', 'til'])
 
 /** What such words count brings packs. */
-const people = /^(?:people|persons|members|pilots|guys|friends|pupils|kids|flyers|fliers)$/
+export const people = /^(?:people|persons|members|pilots|guys|friends|pupils|kids|flyers|fliers)$/
 
 const flown = /^(?:flew|flown)$/
 
