@@ -51,9 +51,11 @@ describe.each(borders)('%s', (...border) => {
   })
 
   it('names the number and the limit that it broke', () => {
-    const { met = 0, than = 0 } = spoken(outside, limited[0] as Act) ?? {}
-    expect(met).not.toBe(than)
-    expect(met > than).toBe((limits as Limits)[key]?.side === 'above')
+    const { met, than } = spoken(outside, limited[0] as Act) ?? {}
+    const { side } = (limits as Limits)[key] ?? {}
+    if (side === 'above') expect(met).toBeGreaterThan(than ?? Number.NaN)
+    else if (side === 'below') expect(met).toBeLessThan(than ?? Number.NaN)
+    else expect(met).toBeLessThanOrEqual(than ?? Number.NaN)
   })
 
   it(`is ${guiding.includes(key) ? 'not ' : ''}said beside a danger`, () => {

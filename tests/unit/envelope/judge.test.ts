@@ -121,6 +121,28 @@ describe('what is found', () => {
     ])
   })
 
+  it('has a doubt that must be said before a care that was measured', () => {
+    const found = keysOf({ temperature_C: 7 }, { doubts: ['chemistryAssumed'] })
+    expect(found.indexOf('chemistryAssumed')).toBeLessThan(found.indexOf('cold'))
+    expect(found).toContain('cold')
+  })
+
+  it('speaks of both sides of one number', () => {
+    const charger = { currents: { kind: 'list', steps_A: [1] }, maxSeries: 2, needsBalanceLead: true } as const
+    expect(keysOf({ charger, balanceLead: false })).toEqual(expect.arrayContaining(['tooManyCells', 'noLeadToSee']))
+  })
+
+  it('compares no volts of packs of another kind, and counts none twice', () => {
+    const there = { pack: plover, from: rest(3.8) }
+    const mixed = keysOf({ act: 'board', board: [there, { pack: { ...plover, chemistry: liFe }, from: rest(3.3) }] })
+    expect(mixed).toContain('boardChemistries')
+    expect(mixed).not.toContain('boardApart')
+    expect(keysOf({ act: 'board', board: [there, { pack: plover, dangers: ['swollen'] }] })).not.toContain(
+      'boardUnknown',
+    )
+    expect(keysOf({ act: 'board', board: [{ pack: plover }] })).not.toContain('boardUnknown')
+  })
+
   it.each<Doubt>(['cellsUnknown', 'cellsByVolts', 'chemistryAssumed', 'askedLongAgo'])(
     'holds the doubt %s about a pack only where one is dealt with',
     doubt => {
@@ -148,6 +170,10 @@ describe('several judgements', () => {
     expect(keys(settled.found)).not.toContain('deadCell')
     expect(reasonsOf(settled)).toEqual(['deadCell'])
     expect(settled.packs).toEqual([plover, plover])
+  })
+
+  it('may deal with no pack at all', () => {
+    expect(settle([judge(situationOf({ act: 'look' }, around))], []).packs).toEqual([])
   })
 
   it('are a go where none is set aside and none says more', () => {
