@@ -29,6 +29,6 @@ export const interactions: Surface = {
   wrong: 'no such thing',
   limits: ['waits as long as it is told, sends once', 'contract/discord-weather', 'what was promised by HTTP'],
   faults: ['tries again for ten minutes, sends once', 'contract/discord-weather', 'what was promised by HTTP'],
-  silence: ['a client that trickles is cut off', 'unit/http/limits', 'shows a client the door'],
+  silence: ['a client that trickles is cut off', 'e2e/process/slow-clients', 'shows a client the door'],
   stop: ['finishes what is under way', 'contract/discord-endpoint', 'answers in flight before it stops'],
 }

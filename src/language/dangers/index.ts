@@ -12,7 +12,7 @@ import { conceptNumbers, lexicon, ready } from './reader.ts'
 import { figuresIn } from './relations/figures.ts'
 import { asksInGeneral } from './relations/general.ts'
 import { relations } from './relations/index.ts'
-import { isLabelled, isRoundCell } from './relations/label.ts'
+import { isLabelled, isRoundCell, isTimeUnknown } from './relations/label.ts'
 import { type Told, toldOf } from './relations/relation.ts'
 import { isSameCount, isSameType } from './relations/setting.ts'
 import { isInFlight, isRatedFuse, isUsualRate, isWithinLabel } from './relations/speed.ts'
@@ -44,7 +44,7 @@ const likely = {
   told: 0.42,
   toldByRule: 0.32,
   plainly: 0.03,
-  emergency: 0.08,
+  emergency: 0.12,
   named: 0.35,
   barely: 0.25,
   anything: 0.15,
@@ -138,12 +138,12 @@ const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
   wrongMode: isSameType,
   tooLow: healthyVolts,
   overfull: isWithinLabel,
-  tooFast: isUsualRate,
+  tooFast: told => isUsualRate(told) || isInFlight(told),
   bypass: isRatedFuse,
   boardMixed: isAlike,
   hotPack: isMild,
   coldPack: isWarm,
-  unknownPack: isLabelled,
+  unknownPack: told => isLabelled(told) || isTimeUnknown(told),
   badLead: isInFlight,
   seriesCharge: isInFlight,
 }

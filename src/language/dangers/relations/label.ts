@@ -22,3 +22,7 @@ export function isRoundCell({ marked: { words }, values, has }: Told): boolean {
   )
   return isRound && !has('swell')
 }
+
+/** "No idea since when": what nobody knows is a time, and not the pack. */
+export const isTimeUnknown = ({ marked: { words } }: Told): boolean =>
+  words.some(({ w }, at) => /^(?:since|until)$/.test(w) && words[at + 1]?.w === 'when')

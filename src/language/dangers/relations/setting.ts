@@ -71,13 +71,18 @@ export const isSameType = ({ values }: Told): boolean => isSame(values.filter(({
 export const wrongCharger: Relation = told => {
   const { words } = told.marked
   const at = words.findIndex(
-    ({ w }, from) =>
-      /^chargers?$/.test(w) && words[from + 1]?.w === 'for' && otherBatteries.test(words[from + 2]?.w ?? ''),
+    ({ w }, from) => /^chargers?$/.test(w) && isOfOther(words.slice(from + 1, from + mostToDevice).map(word => word.w)),
   )
   const isOfPack = told.values.some(({ kind, chemistry }) => kind === 'count' || (chemistry && lithium.has(chemistry)))
   const span: Value = { kind: 'chemistry', value: 0, from: at, to: at + 3 }
   return at < 0 || !isOfPack || isDeniedAt(told, span) ? undefined : { danger: 'wrongCharger', from: at, to: at + 3 }
 }
+const mostToDevice = 4
+/** "For lead batteries", "from the toy car". */
+const isOfOther = ([joint = '', first = '', second = '']: readonly string[]): boolean =>
+  (joint === 'for' && otherBatteries.test(first)) ||
+  (/^(?:from|of|off)$/.test(joint) && [first, second].some(word => otherDevices.test(word)))
+const otherDevices = /^(?:toys?|drills?|scooters?|shavers?|vacuum|hoover|mower|screwdriver|torch|cameras?)$/
 const otherBatteries = /^(?:lead|nimhs?|nicads?|nicd|nickel|agm)$/
 const lithium: ReadonlySet<string> = new Set(['lipo', 'lihv', 'liion', 'life'])
 

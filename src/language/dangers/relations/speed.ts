@@ -139,5 +139,5 @@ const leastDrawn_A = 30
 /** Whether it is spoken of flying, not of charging: what is joined and gets hot there is another matter. */
 export const isInFlight = ({ values, has, marked: { words } }: Told): boolean =>
   !has('charging') &&
-  (words.some(({ w }) => /^(?:fly|flies|flying|flight|throttle|hover)/.test(w)) ||
+  (words.some(({ w }) => /^(?:fly|flies|flying|flight|throttle|hover|average)/.test(w)) ||
     values.some(({ kind, value }) => kind === 'amps' && value >= leastDrawn_A))
