@@ -45,6 +45,16 @@ export interface Heard {
   readonly named: string
 }
 
+/** "My wren is on the sofa": a name is nobody's, until it is known to be a pack's. */
+function withThoseOf(named: DangersIn['told'], heard: DangersIn, text: string): DangersIn {
+  const others = named.filter(({ danger }) => heard.told.every(one => one.danger !== danger))
+  const told = others.map(({ danger }) => ({ danger, start: 0, end: text.length, typed: text }))
+  return {
+    told: [...heard.told, ...told],
+    suspected: heard.suspected.filter(one => told.every(({ danger }) => danger !== one)),
+  }
+}
+
 export async function hear(
   text: string,
   language: Language,
@@ -75,7 +85,7 @@ export async function hear(
   const meant = gloss ? { ...read, understanding: placed(read.understanding, gloss) } : read
   const { told, suspected } = besidesTitle(
     heardInTalk(
-      heard,
+      used.some(({ kind }) => kind === 'pack') ? withThoseOf(accounted, heard, text) : heard,
       text,
       talk,
       used.some(({ kind }) => kind === 'charger'),

@@ -154,3 +154,14 @@ describe('what was asked before', () => {
       expect((await asking.ask('and at 0.5A?')).question).toBe('time pack: 3S 850mAh LiHV current: 0.5A')
     })
 })
+
+describe('where a saved pack lies', () => {
+  it.each(['my wren is on the sofa charging', 'how long for wren at 0.3A, it sits on the duvet'])(
+    'is told of it by its name: %s',
+    async text => expect((await asking.ask(text)).verdict).toBe('do not charge'),
+  )
+
+  it('is not where its owner is', async () => {
+    expect((await asking.ask('how long for wren at 0.3A, i am on the sofa beside it')).verdict).toBe('go')
+  })
+})
