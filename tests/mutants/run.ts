@@ -2,7 +2,7 @@
 //
 //   npm run test:mutants                            every place of every area
 //   npm run test:mutants -- envelope inbox          of these areas
-//   npm run test:mutants -- --since main~5          of the files changed since; a sample where none of them was
+//   npm run test:mutants -- --since main~5          a sample of the files changed since, or of all where none was
 //   npm run test:mutants -- charging --sample 40    forty runs of twelve lines, the same for the same --seed
 
 import { execFileSync } from 'node:child_process'
@@ -20,15 +20,14 @@ const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: { since: { type: 'string' }, sample: { type: 'string' }, seed: { type: 'string', default: '1' } },
 })
-/** Where nothing changed. */
-const usualSample = 6
+/** Runs of lines of an area, where it is only looked at for what changed. */
+const usualSample = 4
 
 function placesOf({ files }: Area): readonly string[] {
   const all = globSync(files)
   const count = Number(values.sample ?? (values.since ? usualSample : 0))
   const changed = values.since ? changedSince(values.since).filter(file => all.includes(file)) : []
-  if (changed.length > 0) return changed
-  return count > 0 ? windowsIn(all, count, Number(values.seed)) : all
+  return count > 0 ? windowsIn(changed.length > 0 ? changed : all, count, Number(values.seed)) : all
 }
 
 const changedSince = (commit: string): readonly string[] =>

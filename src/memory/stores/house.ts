@@ -1,6 +1,8 @@
 // The rules that moderators have set for their community.
 
 import type { Selectable } from 'kysely'
+import { z } from 'zod'
+import { chargeEnds } from '../../charging/things/charge-end.ts'
 import { type Database, inTransaction, type Tables } from '../database.ts'
 import type { HouseChange, HouseMemory, HouseRules } from '../memory.ts'
 
@@ -12,7 +14,12 @@ export function houseMemory(db: Database): HouseMemory {
     async everyones() {
       const rows = await db.selectFrom('house').selectAll().execute()
       const ofEach = [...Map.groupBy(rows, ({ community }) => community)]
-      return new Map(ofEach.map(([community, theirs]) => [community, rulesFrom(theirs)]))
+      return new Map(
+        ofEach.flatMap(([community, theirs]) => {
+          const rules = readable(theirs)
+          return rules ? [[community, rules] as const] : []
+        }),
+      )
     },
     change: (community, changes) =>
       inTransaction(db, async transaction => {
@@ -43,11 +50,33 @@ const inOneOrder = (a: HouseChange, b: HouseChange): number => (JSON.stringify(a
 /** In place of a chemistry for a rule that is about none. */
 const everyChemistry = ''
 
+const ofChemistries = z.record(z.string(), z.number())
+const limits = z.object({
+  maxRate_C: ofChemistries.optional(),
+  fullPerCell_V: ofChemistries.optional(),
+  storagePerCell_V: ofChemistries.optional(),
+  sourceFloorPerCell_V: ofChemistries.optional(),
+  coldest_C: z.number().optional(),
+  gentleLiIon: z.boolean().optional(),
+  chargeEnd: z.enum(chargeEnds).optional(),
+})
+
+/** Throws where a limit cannot be read: left out, or compared as something else, it would be lifted unseen. */
 function rulesFrom(rows: readonly Selectable<Tables['house']>[]): HouseRules {
   const rules: Record<string, unknown> = {}
   for (const { rule, chemistry, value: json } of rows) {
     const value: unknown = JSON.parse(json)
     rules[rule] = chemistry === everyChemistry ? value : { ...(rules[rule] as object), [chemistry]: value }
   }
+  limits.parse(rules)
   return rules as HouseRules
+}
+
+/** The fault of one community is told where it asks, and stops no other. */
+function readable(rows: readonly Selectable<Tables['house']>[]): HouseRules | undefined {
+  try {
+    return rulesFrom(rows)
+  } catch {
+    return undefined
+  }
 }
