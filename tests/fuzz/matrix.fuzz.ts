@@ -62,15 +62,7 @@ it('matrix', async () => {
   const assistant = createAssistant({ commands, memory, onFault: fault => faults.push(fault) })
   const surface = createMatrixSurface(
     {
-      settings: {
-        homeserver: homeserver.url,
-        login: { user: self, password: 'a password' },
-        storeKey: 'a passphrase for tests only',
-        deviceName: 'Chargehand',
-        prefix: '!charge',
-        invites: ['club.test'],
-        bots: [],
-      },
+      settings: homeserver.settings,
       folder: join(folder, 'matrix'),
       assistant,
       answered: memory.answered,
