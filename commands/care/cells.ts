@@ -2,9 +2,9 @@
 
 import { type Asked, command, optional, required } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
+import { sumOf } from '../../src/charging/numbers/sum.ts'
 import { practice } from '../../src/charging/things/cited.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
-import { sumOf } from '../../src/charging/things/sum.ts'
 import { balanceTime_s, cellSpread, evenness, readingFault } from '../../src/charging/upkeep/cell-spread.ts'
 import { chargeAtRest } from '../../src/charging/upkeep/rest-charge.ts'
 import { cellVoltsKind, conditionKind } from '../../src/language/kinds/reading-kinds.ts'

@@ -1,7 +1,7 @@
 // How to ask, in words: by theme, of one theme, or of one command; and what is said to a greeting.
 
 import type { Entry, WordsOf } from '../../src/assistant/command.ts'
-import { shelfOf } from '../../src/assistant/shelf.ts'
+import { shelfOf } from '../../src/assistant/naming/shelf.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import { joined, type Text } from '../../src/ground/text.ts'
 import { followUp } from '../shared/next.ts'

@@ -1,7 +1,7 @@
 // What is said of a session plan: how many are ready when, what to start with, and who is left out.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
-import { sumOf } from '../../src/charging/things/sum.ts'
+import { sumOf } from '../../src/charging/numbers/sum.ts'
 import { planChart } from '../../src/charts/plan-chart.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'

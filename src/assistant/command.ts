@@ -13,7 +13,7 @@ import type { Text } from '../ground/text.ts'
 import type { ValueKind } from '../language/kinds/value-kind.ts'
 import type { KitEntry } from '../memory/kit.ts'
 import type { Context } from './context.ts'
-import type { Quantified } from './quantified.ts'
+import type { FigureWords, Quantified } from './quantified.ts'
 import type { Answer, FollowUp, Reply, ReplyDocument } from './reply.ts'
 
 export interface Option<T = unknown, R extends boolean = boolean> {
@@ -195,12 +195,6 @@ export interface Entry extends Shape<Takes> {
 /** Something taken for granted; where there is room with who says that it is usual, and what the answer shows anyway. */
 export type Assumption = Text | { readonly text: Text; readonly from?: Text; readonly isShown?: true }
 
-/** The name of each figure; of several alike, by their number. */
-export interface FigureWords<R, F extends string> {
-  readonly figures: Readonly<Record<F, Text | ((of: number, result: R) => Text)>>
-}
-
-/** What a command says, in one language. */
 export type Words<T extends Takes, R, F extends string> = Saying<T, R, F> &
   ([F] extends [never] ? Partial<FigureWords<R, F>> : FigureWords<R, F>)
 

@@ -107,3 +107,10 @@ export function figureOf(
 /** "56 min (50 min to 1 h 10 min)"; ends that read alike are no band. */
 export const banded = (text: Text, low: Text, high: Text, { say }: Locale): Text =>
   low === high ? text : say`${text} (${low} to ${high})`
+
+/** The name of each figure; of several alike, by their number. */
+export interface FigureWords<R, F extends string> {
+  readonly figures: Readonly<Record<F, Text | ((of: number, result: R) => Text)>>
+}
+
+/** What a command says, in one language. */

@@ -9,6 +9,7 @@ const sources = filesWithImports(['src/**/*.ts', 'commands/**/*.ts'])
 /** Lowest first: a folder imports what stands above it in this list, or beside it. */
 const layers: readonly (readonly string[])[] = [
   ['src/ground/'],
+  ['src/charging/numbers/'],
   ['src/charging/things/'],
   ['src/charging/situation/'],
   ['src/charging/simulation/'],

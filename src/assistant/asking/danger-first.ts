@@ -52,3 +52,13 @@ export function dangerReply(
   )
   return { ...reply, understood: understanding && { ...understanding, dangers } }
 }
+
+/** "My wren is on the sofa": a name is nobody's, until it is known to be a pack's. */
+export function withThoseOf(named: DangersIn['told'], heard: DangersIn, text: string): DangersIn {
+  const others = named.filter(({ danger }) => heard.told.every(one => one.danger !== danger))
+  const told = others.map(({ danger }) => ({ danger, start: 0, end: text.length, typed: text }))
+  return {
+    told: [...heard.told, ...told],
+    suspected: heard.suspected.filter(one => told.every(({ danger }) => danger !== one)),
+  }
+}

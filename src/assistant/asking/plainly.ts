@@ -24,6 +24,7 @@ import { answerCalled } from '../naming/deeds.ts'
 import { freeDetails, type ToldFreely } from '../naming/free-details.ts'
 import { besideDeeds, deedsIn } from '../naming/verbs.ts'
 import type { Registry } from '../registry.ts'
+import { withThoseOf } from './danger-first.ts'
 import { thanks } from './of-before.ts'
 
 export interface Heard {
@@ -43,16 +44,6 @@ export interface Heard {
   readonly told: DangersIn['told']
   /** The text with what they stand for in their place. */
   readonly named: string
-}
-
-/** "My wren is on the sofa": a name is nobody's, until it is known to be a pack's. */
-function withThoseOf(named: DangersIn['told'], heard: DangersIn, text: string): DangersIn {
-  const others = named.filter(({ danger }) => heard.told.every(one => one.danger !== danger))
-  const told = others.map(({ danger }) => ({ danger, start: 0, end: text.length, typed: text }))
-  return {
-    told: [...heard.told, ...told],
-    suspected: heard.suspected.filter(one => told.every(({ danger }) => danger !== one)),
-  }
 }
 
 export async function hear(

@@ -1,7 +1,7 @@
 // Copper wire by American gauge: its size, its resistance, and how warm a current makes it.
 
+import { firstWhere } from '../numbers/halving.ts'
 import { practice, published } from '../things/cited.ts'
-import { firstWhere } from '../things/halving.ts'
 
 /** Annealed copper at 20 °C, in ohm·m. */
 export const copperResistivity_ohmm = published(1.7241e-8, 'IEC 60028, resistivity of annealed copper at 20 °C')

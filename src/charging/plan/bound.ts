@@ -1,6 +1,6 @@
 // What no plan can beat: how many packs can be ready, and how little they can wait together.
 
-import { sumOf } from '../things/sum.ts'
+import { sumOf } from '../numbers/sum.ts'
 import { energyTolerance_Wh, type Hookup, lasts_min, type Session, type Worth } from './model.ts'
 import { relaxedBound } from './relaxation.ts'
 

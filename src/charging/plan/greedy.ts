@@ -1,6 +1,6 @@
 // A good deal of packs to ports, without proof: the shortest first to whichever port has it ready first, then mended.
 
-import { sumOf } from '../things/sum.ts'
+import { sumOf } from '../numbers/sum.ts'
 import {
   type Deal,
   energiesOn,

@@ -1,6 +1,6 @@
 // Every choice of packs out of a bag, numbered; and every way to split one into two.
 
-import { sumOf } from '../things/sum.ts'
+import { sumOf } from '../numbers/sum.ts'
 
 export interface Multisets {
   /** How many there are; 0 is the empty choice, `count - 1` the whole bag. */

@@ -1,6 +1,6 @@
 // Plans a field session: which pack on which port, fed by what, set how, from when to when; and what is left out and why.
 
-import { sumOf } from '../things/sum.ts'
+import { sumOf } from '../numbers/sum.ts'
 import { feedsOf, stopOf } from './budget.ts'
 import type {
   FieldPlan,

@@ -1,7 +1,7 @@
 // From a field session to its numbers: what each port could do for each kind of pack, on each source and share.
 
+import { sumOf } from '../numbers/sum.ts'
 import type { Charger } from '../things/charger.ts'
-import { sumOf } from '../things/sum.ts'
 import { budgetOf, feedsOf } from './budget.ts'
 import type { FieldSession, Pace, PackGroup, SetCharge } from './field.ts'
 import { jobMaker, permitted } from './jobs.ts'

@@ -1,6 +1,6 @@
 // The session with its hard rules priced instead of kept (Lagrangian relaxation): its value lies on the good side of every plan.
 
-import { sumOf } from '../things/sum.ts'
+import { sumOf } from '../numbers/sum.ts'
 import type { Hookup, Session } from './model.ts'
 
 /** What is minimised: the waiting of a given number of ready packs, or the packs that are ready, counted negative. */

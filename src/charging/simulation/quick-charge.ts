@@ -1,6 +1,6 @@
 // A charge in a few dozen steps and with the heat it makes, for the many cells of a band: times within a fifth of a per cent.
 
-import { firstWhere } from '../things/halving.ts'
+import { firstWhere } from '../numbers/halving.ts'
 import { type QuickCell, type QuickLaw, QuickRun } from './quick-run.ts'
 
 /** Charge of one step at constant current, finer where the curve is steep; fall of the current at constant voltage. */

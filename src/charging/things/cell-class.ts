@@ -1,6 +1,6 @@
 // Classes of cell within a chemistry: made for high drain or for energy, and what a reading tells of which it is.
 
-import { sumOf } from './sum.ts'
+import { sumOf } from '../numbers/sum.ts'
 
 /** A quantity of many cells: the middle one, and the factor that two of three stay within either way. */
 export interface Spread {

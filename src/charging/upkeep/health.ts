@@ -1,11 +1,11 @@
 // What the resistance of a pack's cells says about its age: measured or read, at 1 Ah and 25 °C, beside its like.
 
+import { sumOf } from '../numbers/sum.ts'
 import { resistanceFactor } from '../simulation/resistance.ts'
 import { likelyClasses } from '../things/cell-class.ts'
 import type { Band, Cited } from '../things/chemistry.ts'
 import { practice } from '../things/cited.ts'
 import type { Pack } from '../things/pack.ts'
-import { sumOf } from '../things/sum.ts'
 
 /** A current out of the pack and its voltage then; a pack at rest is a load of 0 A. */
 export interface LoadReading {

@@ -1,5 +1,6 @@
 // Packs on one parallel board: what they are together, and what flows between them as they are connected.
 
+import { sumOf } from '../numbers/sum.ts'
 import { labelRate_C } from '../setting/bounds.ts'
 import { advance, type Cell, cellOf, innerVoltage, type Moment, restedAt, scaleResistance } from '../simulation/cell.ts'
 import type { Permit } from '../situation/permit.ts'
@@ -11,7 +12,6 @@ import type { HouseLimits } from '../things/house-limits.ts'
 import { type State, socOf, startOf } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import { batterySourceRate_C } from '../things/practice.ts'
-import { sumOf } from '../things/sum.ts'
 
 export interface BoardPack {
   readonly pack: Pack

@@ -1,10 +1,10 @@
 // From resting volts to charge and back, each with how far real cells and a meter lie apart.
 
+import { firstWhere } from '../numbers/halving.ts'
 import { socBandAt } from '../things/charge-fraction.ts'
 import type { Band, Chemistry } from '../things/chemistry.ts'
 import { practice } from '../things/cited.ts'
 import { restingVoltage, socAt } from '../things/curve.ts'
-import { firstWhere } from '../things/halving.ts'
 
 /** How far the reading of a pocket voltmeter may be off one cell, in V. */
 export const meterError_V = practice(0.01, 'a cell checker is good to about 0.01 V')

@@ -8,7 +8,7 @@ import {
   ApplicationCommandOptionType,
 } from 'discord.js'
 import type { Entry } from '../../assistant/command.ts'
-import { commandAt } from '../../assistant/shelf.ts'
+import { commandAt } from '../../assistant/naming/shelf.ts'
 import { askName, privateOption, questionOption } from './slash.ts'
 
 export interface Focused {

@@ -11,8 +11,8 @@ import {
   type RESTPostAPIContextMenuApplicationCommandsJSONBody,
 } from 'discord.js'
 import type { Entry } from '../../assistant/command.ts'
+import { shelfOf } from '../../assistant/naming/shelf.ts'
 import { isOwn } from '../../assistant/personal.ts'
-import { shelfOf } from '../../assistant/shelf.ts'
 import type { Locale } from '../../ground/locale.ts'
 import { aboutAsk, aboutFamily, aboutPrivate, aboutPrivateOwn, aboutQuestion, askAboutMessage } from './slash.words.ts'
 

@@ -1,7 +1,7 @@
 // One reader for each quantity that a question can carry. All throw a Problem that names the token.
 
 import { thickestGauge, thinnestGauge, wireArea_mm2 } from '../../charging/leads/wire.ts'
-import { sumOf } from '../../charging/things/sum.ts'
+import { sumOf } from '../../charging/numbers/sum.ts'
 import type { Said } from '../../ground/locale.ts'
 import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { decimalText, oddNumberProblem } from '../scan/number.ts'

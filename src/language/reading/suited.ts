@@ -4,6 +4,7 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { highestCell_V } from '../things/level-words.ts'
 import { people } from './slots.ts'
+import { besideReadings, standing, withReadings } from './told/cells-read.ts'
 import { withChargers } from './told/charger-told.ts'
 import { toldBy } from './told/told-pack.ts'
 
@@ -165,21 +166,6 @@ function withLoads(values: Values): Values {
   return [...values.filter(value => !volts.includes(value) && !amps.includes(value)), ...rows]
 }
 
-/** "18.1 V on the meter" of a 4S pack: what is measured on it tells where it stands, however odd. */
-function standing(values: Values): Values {
-  const told = values.filter(({ pack }) => pack?.series !== undefined)
-  const [pack] = told
-  if (told.length !== 1 || values.some(({ kind }) => kind === 'state')) return values
-  const perCell_V = (text: string) => Number.parseFloat(text) / (pack?.pack?.series ?? 1)
-  return values.map(value =>
-    value.kind === 'voltage' && value.device !== undefined && mayStand(perCell_V(value.text))
-      ? { ...value, kind: 'state', text: `${value.text} pack` }
-      : value,
-  )
-}
-/** A cell that is not all but dead, nor volts that are a supply's. */
-const mayStand = (perCell_V: number): boolean => perCell_V > 1.5 && perCell_V < 5
-
 /** "Six pilots bring two 4S 1500 each": twelve packs. */
 function ofEachPerson(values: Values): Values {
   const who = values.find(({ kind, next = '' }) => kind === 'count' && people.test(next))
@@ -197,52 +183,6 @@ function ofEachPerson(values: Values): Values {
     [of, [counted]],
   ])
   return values.flatMap(value => instead.get(value) ?? [value])
-}
-
-/** "One cell 4.05, the other 4.20, on my 2S": the cell is one of those read, and no pack. */
-function besideReadings(values: Values): Values {
-  const isRead = values.some(({ kind }) => kind === 'cellVolts')
-  const isOneCell = ({ pack, typed }: Candidate) => pack?.series === 1 && /^one\b/i.test(typed) && !pack.capacity_Ah
-  return isRead ? values.filter(value => !isOneCell(value)) : values
-}
-
-/** As low as these only where a cell is spoken of. */
-const ofCell = /^(?:[2-4]\.\d+(?=V(?: per cell)?$)|[01]\.\d+(?=V per cell$))/
-
-const isCountOf = ({ pack, end }: Candidate, { holders, start }: Candidate): boolean =>
-  pack?.capacity_Ah === undefined && pack?.series === holders && end < start
-
-const countOf = (holders: Candidate['holders']): number => (typeof holders === 'number' ? holders : 1)
-
-/** "One cell is 3.96, the other two 4.05": volts of cells told one by one are the readings of a pack. */
-function withReadings(values: Values, _: CommandWords, series?: number): Values {
-  const told = values.filter(({ kind, text }) => kind === 'state' && ofCell.test(text))
-  const [first] = told
-  const isOfAll = told.every(({ holders }) => holders === 'all')
-  const isWay = told.some(({ cue }) => cue === 'from') && told.some(({ cue }) => cue === 'to')
-  if (!first || told.length < 2 || isOfAll || isWay || values.some(({ kind }) => kind === 'cellVolts')) return values
-  const sum = told.reduce((all, { holders }) => all + countOf(holders), 0)
-  const most = Math.max(...values.map(({ pack }) => pack?.series ?? 1))
-  const cells = most > 1 ? most : Math.max(series ?? sum, sum)
-  // "Cell two 3.80, three 3.79" counts none; "the others" and "all but one" are as many as the pack has besides.
-  const isNamed = told.length === cells
-  const timesOf = (holders: Candidate['holders']) =>
-    isNamed ? 1 : holders === 'rest' || holders === 'all' ? Math.max(1, cells - sum + 1) : countOf(holders)
-  const readings = told.flatMap(({ text, holders }) =>
-    Array<string>(timesOf(holders)).fill(ofCell.exec(text)?.[0] ?? ''),
-  )
-  const row: Candidate = {
-    ...first,
-    kind: 'cellVolts',
-    text: readings.join(' '),
-    typed: told.map(({ typed }) => typed).join(' '),
-  }
-  // "One cell", "two cells at 3.8": some of those read, and no pack.
-  const counts = (value: Candidate) =>
-    value.kind === 'count'
-      ? told.some(({ holders }) => `${holders}` === value.text) || isNamed
-      : value.pack?.series === 1 || told.some(level => isCountOf(value, level))
-  return values.flatMap(value => (value === first ? [row] : told.includes(value) || counts(value) ? [] : [value]))
 }
 
 /** "The sun is off the panel at seven" tells when to be done, where nothing is told of the panel but that. */

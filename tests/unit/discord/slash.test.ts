@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import { optional, required } from '../../../src/assistant/command.ts'
-import { commandAt } from '../../../src/assistant/shelf.ts'
+import { commandAt } from '../../../src/assistant/naming/shelf.ts'
 import { differences } from '../../../src/discord/commands/registration.ts'
 import { slashCommands } from '../../../src/discord/commands/slash.ts'
 import { readSlash } from '../../../src/discord/commands/slash-input.ts'

@@ -1,6 +1,6 @@
 // Where each command stands in a menu: few names at the top, so that people find theirs.
 
-import type { Entry } from './command.ts'
+import type { Entry } from '../command.ts'
 
 export interface Shelf {
   readonly family: string
