@@ -41,7 +41,9 @@ test('who asked is told in private by name of permission and channel, with the a
     [moderatorsChannelId, embeds],
     [inPrivate, answer],
   ])
-  expect(await room().memory.answered.byQuestion(`discord:${said.id}`)).toMatchObject({ place: `discord:${inPrivate}` })
+  // It is noted when it is out, a moment after it is seen there.
+  const noted = () => room().memory.answered.byQuestion(`discord:${said.id}`)
+  await vi.waitFor(async () => expect(await noted()).toMatchObject({ place: `discord:${inPrivate}` }), 10_000)
   ask('bench pack: 1S 300 LiPo', { channel: bareChannelId })
   await until([
     [inPrivate, embeds],
