@@ -3,6 +3,7 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { slash } from '../support/discord-events.ts'
+import { signed } from '../support/discord-signature.ts'
 import { tryDoor } from './door.ts'
 import { someText } from './grammar.ts'
 import { openWire } from './wire.ts'
@@ -51,7 +52,7 @@ it('http', async () => {
     expect(wire.logged()).not.toMatch(/an HTTP request failed/)
   })
   const body = JSON.stringify({ id: '1', type: 1, application_id: '2', token: 't', version: 1 })
-  const pong = await fetch(`${wire.url}/discord/interactions`, { method: 'POST', body, headers: wire.signed(body) })
+  const pong = await fetch(`${wire.url}/discord/interactions`, { method: 'POST', body, headers: signed(body) })
   expect(pong.status).toBe(200)
   await wire.close()
 })

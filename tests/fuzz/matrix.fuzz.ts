@@ -9,35 +9,16 @@ import { commands } from '../../commands/index.ts'
 import { createAssistant } from '../../src/assistant/running/assistant.ts'
 import { createMatrixSurface } from '../../src/matrix/surface.ts'
 import { createLog } from '../../src/program/log.ts'
+import { ada, event, joined, member, self, text } from '../support/matrix/events.ts'
 import { homeserverOnNock } from '../support/matrix/homeserver-on-nock.ts'
 import { openTestMemory } from '../support/test-memory.ts'
 import { tryDoor } from './door.ts'
 import { broken, someText, someValue } from './grammar.ts'
 
-const [self, ada, room] = ['@chargehand:club.test', '@ada:club.test', '!field:club.test']
-let events = 0
-const event = (type: string, content: object, more: object = {}) => ({
-  type,
-  content,
-  sender: ada,
-  event_id: `$event-${++events}`,
-  origin_server_ts: Date.now(),
-  ...more,
-})
-const said = (body: string) => event('m.room.message', { msgtype: 'm.text', body })
-const joined = (person: string) =>
-  event(
-    'm.room.member',
-    { membership: 'join' },
-    { sender: person, state_key: person, origin_server_ts: Date.now() - 60_000 },
-  )
-const down = (timeline: unknown[], state: object[] = []) => ({
-  rooms: { join: { [room]: { timeline: { events: timeline, limited: false }, state: { events: state } } } },
-})
-
+const room = '!field:club.test'
 const about = { 'm.relates_to': { rel_type: 'm.replace', event_id: '$event-1' } }
 const sane = fc.oneof(
-  someText.map(body => said(`!charge ${body}`)),
+  someText.map(body => text(`!charge ${body}`)),
   someText.map(body =>
     event('m.room.message', { msgtype: 'm.text', body: `* ${body}`, 'm.new_content': { body }, ...about }),
   ),
@@ -71,19 +52,25 @@ it('matrix', async () => {
     },
     () => {},
   )
-  homeserver.first(down([], [joined(self), joined(ada)]))
+  homeserver.first(
+    joined(
+      room,
+      [],
+      [self, ada].map(person => member(person, Date.now() - 60_000)),
+    ),
+  )
   await surface.start()
-  let asked = 0
+  let [asked, drawnSoFar] = [0, 0]
   await tryDoor('matrix', fc.array(fc.oneof(sane, broken(sane)), { minLength: 1, maxLength: 3 }), async drawn => {
     // No event comes twice, and each person asks within what is fair.
     const fresh = drawn.map(one => ({
       ...(one as object),
-      event_id: `$drawn-${++events}`,
+      event_id: `$drawn-${++drawnSoFar}`,
       origin_server_ts: Date.now(),
     }))
-    homeserver.sync(down(fresh))
-    const last = { ...said('!charge what current for a 3S 720 LiHV'), sender: `@pilot${++asked}:club.test` }
-    homeserver.sync(down([last]))
+    homeserver.sync(joined(room, fresh))
+    const last = text('!charge what current for a 3S 720 LiHV', { sender: `@pilot${++asked}:club.test` })
+    homeserver.sync(joined(room, [last]))
     await vi.waitFor(
       () => expect(homeserver.requests.some(({ body }) => JSON.stringify(body).includes(last.event_id))).toBe(true),
       { timeout: 15_000, interval: 5 },

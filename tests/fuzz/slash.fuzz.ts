@@ -5,6 +5,7 @@ import { expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
 import { newId, press, slash, submit, typing } from '../support/discord-events.ts'
 import { callbackFaults } from '../support/discord-payload.ts'
+import { signed } from '../support/discord-signature.ts'
 import { tryDoor } from './door.ts'
 import { broken, someText, someValue } from './grammar.ts'
 import { openWire } from './wire.ts'
@@ -31,7 +32,7 @@ it('slash', async () => {
     const body = JSON.stringify(one) ?? ''
     const asked = (one as { type?: unknown } | null)?.type
     // Who sends too much is cut off: each comes on a connection of its own.
-    const headers = { ...wire.signed(body), connection: 'close' }
+    const headers = { ...signed(body), connection: 'close' }
     const sent = fetch(`${wire.url}/discord/interactions`, { method: 'POST', body, headers })
     const response = Buffer.byteLength(body) > 256 * 1024 ? await sent.catch(() => undefined) : await sent
     if (!response) return

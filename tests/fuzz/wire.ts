@@ -1,14 +1,13 @@
-// Discord's door by HTTP as a host has it, with all commands, and requests that are signed or not.
+// Discord's door by HTTP as a host has it, with all commands.
 
-import { generateKeyPairSync, sign } from 'node:crypto'
 import { commands } from '../../commands/index.ts'
 import { createAssistant } from '../../src/assistant/running/assistant.ts'
 import { createDiscordEndpoint } from '../../src/discord/endpoint.ts'
 import { createHttpServer } from '../../src/http/server.ts'
 import { keptLog, openDiscordRoom } from '../support/discord-room.ts'
+import { publicHex } from '../support/discord-signature.ts'
 
 export async function openWire() {
-  const { privateKey, publicKey } = generateKeyPairSync('ed25519')
   const room = await openDiscordRoom()
   const { log, text } = keptLog()
   const faults: unknown[] = []
@@ -17,7 +16,7 @@ export async function openWire() {
     ...room.parts(),
     assistant,
     log,
-    publicKey: Buffer.from(publicKey.export({ format: 'jwk' }).x ?? '', 'base64url').toString('hex'),
+    publicKey: publicHex,
     clock: () => new Date(),
   })
   await endpoint.start()
@@ -27,11 +26,6 @@ export async function openWire() {
     url,
     logged: text,
     faults,
-    signed: (body: string) => {
-      const timestamp = String(Math.floor(Date.now() / 1000))
-      const signature = sign(null, Buffer.from(timestamp + body), privateKey).toString('hex')
-      return { 'x-signature-ed25519': signature, 'x-signature-timestamp': timestamp }
-    },
     close: async () => {
       await server.stop()
       await room.close()

@@ -2,26 +2,17 @@
 
 import { once } from 'node:events'
 import { connect } from 'node:net'
-import { afterAll, beforeAll, expect, it } from 'vitest'
-import { createHttpServer, type HttpServer } from '../../../src/http/server.ts'
-import { keptLog } from '../../support/discord-room.ts'
+import { expect, it } from 'vitest'
+import { withEchoServer } from '../../support/echo-server.ts'
 
-let server: HttpServer
-let port: number
-const { log, text } = keptLog()
-beforeAll(async () => {
-  const route = { method: 'POST' as const, path: '/echo', answer: () => ({ status: 200, body: 'heard' }) }
-  server = createHttpServer({ host: '127.0.0.1', port: 0 }, [route], log)
-  port = await server.start()
-})
-afterAll(() => server.stop())
+const { port, logged } = withEchoServer()
 
 it.each([
   ['says nothing', '', undefined],
   ['stops in the middle of a header', 'GET /echo HTTP/1.1\r\nhost: he', undefined],
   ['sends its body letter by letter', 'POST /echo HTTP/1.1\r\nhost: here\r\ncontent-length: 1000\r\n\r\n', 'x'],
 ] as const)('shows a client the door that %s', { concurrent: true, timeout: 30_000 }, async (_, start, letter) => {
-  const socket = connect(port, '127.0.0.1').resume()
+  const socket = connect(port(), '127.0.0.1').resume()
   socket.on('error', () => {})
   socket.write(start)
   const timer = setInterval(() => letter && socket.write(letter), 200)
@@ -32,5 +23,5 @@ it.each([
 })
 
 it('logs none of that as a fault of ours', () => {
-  expect(text()).toBe('')
+  expect(logged()).toBe('')
 })

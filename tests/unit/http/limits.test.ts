@@ -1,20 +1,11 @@
 // What the HTTP server takes of a client: not too much, and not for too long.
 
-import { afterAll, beforeAll, expect, it } from 'vitest'
-import { createHttpServer, type HttpServer } from '../../../src/http/server.ts'
-import { keptLog } from '../../support/discord-room.ts'
+import { expect, it } from 'vitest'
+import { withEchoServer } from '../../support/echo-server.ts'
 
-let server: HttpServer
-let port: number
-const { log, text } = keptLog()
-beforeAll(async () => {
-  const route = { method: 'POST' as const, path: '/echo', answer: () => ({ status: 200, body: 'heard' }) }
-  server = createHttpServer({ host: '127.0.0.1', port: 0 }, [route], log)
-  port = await server.start()
-})
-afterAll(() => server.stop())
+const { port, logged } = withEchoServer()
 
-const post = (body: string, headers = {}) => fetch(`http://127.0.0.1:${port}/echo`, { method: 'POST', body, headers })
+const post = (body: string, headers = {}) => fetch(`http://127.0.0.1:${port()}/echo`, { method: 'POST', body, headers })
 
 it('takes what is short enough', async () => {
   expect((await post('hello')).status).toBe(200)
@@ -33,5 +24,5 @@ it('refuses headers that are too long', async () => {
 })
 
 it('logs none of that as a fault of ours', () => {
-  expect(text()).toBe('')
+  expect(logged()).toBe('')
 })
