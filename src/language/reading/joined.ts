@@ -2,6 +2,7 @@
 
 import { lipo } from '../../charging/things/chemistries.ts'
 import { socOf, startOf } from '../../charging/things/level.ts'
+import { cellSpread, spreads } from '../../charging/upkeep/cell-spread.ts'
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { conceptsIn } from '../model/concepts.ts'
@@ -69,10 +70,8 @@ function areApart(values: readonly Candidate[]): boolean {
   const states = values.filter(({ kind, text, cue }) => kind === 'state' && /per cell$/.test(text) && cue !== 'to')
   const rows = values.filter(({ kind }) => kind === 'cellVolts')
   const cells_V = [...states, ...rows].flatMap(({ text }) => text.match(/\d+(?:\.\d+)?/g)?.map(Number) ?? [])
-  return Math.max(...cells_V) - Math.min(...cells_V) > spread_V
+  return cells_V.length > 1 && cellSpread(cells_V).spread_V >= spreads.value.apart_V
 }
-/** Cells that lie further apart are charged by nobody who has not asked why: common practice. */
-const spread_V = 0.1
 
 const signs: readonly Sign[] = [
   // "My 5S 1000 stands at 3.7 a cell": what that is.

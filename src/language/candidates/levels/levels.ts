@@ -109,7 +109,8 @@ function tellsOfCell(sentence: Sentence, first: number): boolean {
   for (let at = first - 1; at >= Math.max(0, first - mostToWhich); at -= 1) {
     const word = sentence.word(at)
     if (cellWords.has(word)) return !(word === 'cell' && (sentence.numerals[at - 1]?.value ?? 1) > 1)
-    if (whichOne.has(word) || isNumber(sentence, at)) return isAmongCells(sentence, at)
+    // "Cell 1 3.81, two 3.80, number 3 3.79".
+    if (whichOne.has(word) || sentence.wholeNumeral(at, 1, mostSeries)) return isAmongCells(sentence, at)
     if (!beforeReading.has(word)) return false
   }
   return false
@@ -123,12 +124,6 @@ const whichOne = wordSet(
 const beforeReading = wordSet(
   'is at are was reads read reading shows says sits rests stays on only just now still even down to barely the a an : = - , all both has',
 )
-/** "Cell 1 3.81, two 3.80, number 3 3.79". */
-const isNumber = (sentence: Sentence, at: number): boolean => {
-  const { value = 0 } = sentence.numerals[at] ?? {}
-  return Number.isInteger(value) && value > 0 && value <= mostSeries
-}
-
 /** Cells are spoken of before it, and nothing else that there may be one of. */
 function isAmongCells(sentence: Sentence, at: number): boolean {
   for (let back = at - 1; back >= 0; back -= 1) {

@@ -12,10 +12,13 @@ const mostBetween = 3
 /** "One cell dead", "the third cell reads nothing", "a dead cell in it"; not of a pack that is gone. */
 export const deadCell: Relation = told => {
   const { words } = told.marked
-  const at = words.findIndex(({ w }, from) => cellWord.test(w) && nothingAt(told, from) !== undefined)
-  if (at < 0 || wasOnce(told, at) || words.some(({ w }) => retired.test(w))) return undefined
-  const other = nothingAt(told, at) as number
-  return { danger: 'tooLow', from: Math.min(at, other), to: Math.max(at, other) + 1 }
+  for (const [cell, { w }] of words.entries()) {
+    const nothing = cellWord.test(w) ? nothingAt(told, cell) : undefined
+    if (nothing === undefined) continue
+    if (wasOnce(told, cell) || words.some(({ w }) => retired.test(w))) return undefined
+    return { danger: 'tooLow', from: Math.min(cell, nothing), to: Math.max(cell, nothing) + 1 }
+  }
+  return undefined
 }
 const retired = /^(?:retir|recycl|scrap|binned|threw|thrown|replac)/
 
