@@ -94,7 +94,7 @@ describe('import rules', () => {
   })
 
   it('what runs imports no test, no trainer and no writer of pages or of commands', () => {
-    expect(offences('', to => /^(?:tests|training|docs|scaffold)\//.test(to))).toEqual([])
+    expect(offences('', to => /^(?:tests|training|docs|scaffold|release)\//.test(to))).toEqual([])
   })
 
   it('the charging core imports only itself', () => {
