@@ -10,16 +10,17 @@ import { picturesFolder } from './pictures.ts'
 
 export const phonePage = join(picturesFolder, 'phone.html')
 const picture = join(picturesFolder, 'phone.png')
-const phone_px = { width: 360, height: 740 }
+const phone_px = { width: 360, height: 480 }
 
-export const onPhone: readonly string[] = [
-  'current for a 4S 1500 LiPo at 3.7V a cell on a 0.3/0.8/1.5/3A charger',
-  'current 3S 2200',
-  'my pack is puffed, can I charge it',
+/** Who asks, and what; one after another, for what a moderator sets holds for whoever asks later. */
+const onPhone: readonly (readonly [string, string])[] = [
+  ['Ines', 'current for a 4S 1500 LiPo at 3.7V a cell on a 0.3/0.8/1.5/3A charger'],
+  ['Ines', 'my pack is puffed, can I charge it'],
+  ['Odile, a moderator', 'set our max to 1C'],
 ]
 
 const style = `body{margin:0;display:flex;font:15px/1.35 'DejaVu Sans',sans-serif;color:#222}
-section{width:360px;height:740px;background:#f4f2ee;display:flex;flex-direction:column;outline:1px solid #ccc}
+section{width:360px;height:480px;background:#f4f2ee;display:flex;flex-direction:column;outline:1px solid #ccc}
 header{background:#3b4a54;color:#fff;padding:12px 14px}
 main{flex:1;display:flex;flex-direction:column;justify-content:flex-end;gap:8px;padding:8px;overflow:hidden}
 .a,.q{border-radius:10px;padding:7px 10px;max-width:318px}.q{background:#dfe8ee;align-self:flex-end}.a{background:#fff}
@@ -27,17 +28,16 @@ small{color:#777}p{margin:0}`
 
 /** The newest message stands at the bottom, as in every chat. */
 export async function phoneHtml(): Promise<string> {
-  const columns = await withDemoAssistant(assistant =>
-    Promise.all(
-      onPhone.map(async (question, index) => {
-        const reply = await assistant.answer(question, roomOccasion({ conversation: index }))
-        const { formatted_body } = renderReply(reply)
-        return `<section><header>Heron Meadow bench</header><main>
-<div class="q"><small>Ines</small><br>${question}</div>
-<div class="a"><small>Chargehand</small><br>${formatted_body}</div></main></section>`
-      }),
-    ),
-  )
+  const columns: string[] = []
+  await withDemoAssistant(async assistant => {
+    for (const [index, [asker, question]] of onPhone.entries()) {
+      const reply = await assistant.answer(question, roomOccasion({ conversation: index }))
+      const { formatted_body } = renderReply(reply)
+      columns.push(`<section><header>Heron Meadow bench</header><main>
+<div class="q"><small>${asker}</small><br>${question}</div>
+<div class="a"><small>Chargehand</small><br>${formatted_body}</div></main></section>`)
+    }
+  })
   return `<!doctype html><meta charset="utf-8"><style>${style}</style>\n${columns.join('\n')}\n`
 }
 

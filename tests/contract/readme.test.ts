@@ -1,6 +1,7 @@
 // The examples in the documents, asked anew: what they show is what the room says.
 
-import { globSync, readFileSync } from 'node:fs'
+import { existsSync, globSync, readFileSync } from 'node:fs'
+import { dirname, join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
 import { createAssistant } from '../../src/assistant/running/assistant.ts'
@@ -51,3 +52,26 @@ describe('the examples in the documents', () => {
     if (runs[0] !== '') expect(text.startsWith(runs[0] ?? '')).toBe(true)
   })
 })
+
+it('no document leads to what is not there', () => {
+  const missing = globSync(['*.md', 'docs/**/*.md', 'deploy/*.md']).flatMap(document =>
+    [...readFileSync(document, 'utf8').matchAll(/\]\((?!https?:)([^)]*)\)/g)].flatMap(([, link = '']) => {
+      const [path = '', anchor] = link.split('#')
+      const file = path === '' ? document : join(dirname(document), path)
+      if (!existsSync(file)) return [`${document}: ${link}`]
+      return anchor === undefined || anchorsIn(readFileSync(file, 'utf8')).has(anchor) ? [] : [`${document}: ${link}`]
+    }),
+  )
+  expect(missing).toEqual([])
+})
+
+/** As forges make them of headings. */
+const anchorsIn = (text: string): ReadonlySet<string> =>
+  new Set(
+    [...text.matchAll(/^#+ (.+)$/gm)].map(([, title = '']) =>
+      title
+        .toLowerCase()
+        .replace(/[^\p{L}\p{N} -]/gu, '')
+        .replaceAll(' ', '-'),
+    ),
+  )
