@@ -3,6 +3,7 @@
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { licencesPage } from '../../release/licences.ts'
+import { checksFile, checksPage } from './checks.ts'
 import { commandPages, pagesFolder } from './command-pages.ts'
 import { pictures, picturesFolder } from './pictures.ts'
 import { surfacesFile, surfacesPage } from './surfaces/page.ts'
@@ -16,5 +17,6 @@ function write(folder: string, files: ReadonlyMap<string, string | Buffer>): voi
 rmSync(pagesFolder, { recursive: true, force: true })
 write(pagesFolder, await commandPages())
 writeFileSync(surfacesFile, surfacesPage())
+writeFileSync(checksFile, checksPage())
 writeFileSync('docs/licences.md', licencesPage())
 write(picturesFolder, await pictures())
