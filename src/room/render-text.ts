@@ -1,7 +1,7 @@
 // A reply for the terminal: what a phone would show of it, or all of it, wrapped to the window.
 
 import { styleText } from 'node:util'
-import stringWidth from 'string-width'
+import stringWidth from 'fast-string-width'
 import { labelsIn } from '../assistant/labels.words.ts'
 import { fits, wrapped as rowsIn } from '../assistant/layers/budget.ts'
 import { type Layer, layers, openLayer } from '../assistant/layers/opened.ts'

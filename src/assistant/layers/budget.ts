@@ -1,7 +1,7 @@
 // How much a phone held upright shows at once, with the start of an answer still on its screen.
 
-import stringWidth from 'string-width'
-import wrapAnsi from 'wrap-ansi'
+import stringWidth from 'fast-string-width'
+import { wrapAnsi } from 'fast-wrap-ansi'
 import { remembered } from '../../ground/remembered.ts'
 
 export const budget = { lines: 12, characters: 900, columns: 42, rows: 18 } as const

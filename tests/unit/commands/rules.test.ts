@@ -1,7 +1,7 @@
 // The rules card: everything that is judged, on one screen, with who says so behind it.
 
+import { wrapAnsi } from 'fast-wrap-ansi'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
-import wrapAnsi from 'wrap-ansi'
 import { dangers } from '../../../src/charging/situation/dangers.ts'
 import { chemistries } from '../../../src/charging/things/chemistries.ts'
 import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'

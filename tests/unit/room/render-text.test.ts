@@ -1,4 +1,4 @@
-import stringWidth from 'string-width'
+import stringWidth from 'fast-string-width'
 import { describe, expect, it } from 'vitest'
 import { layers } from '../../../src/assistant/layers/opened.ts'
 import { deferenceIn } from '../../../src/assistant/reply.words.ts'
