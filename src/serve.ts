@@ -1,5 +1,6 @@
 // Serves the chats that the configuration names, until it is told to stop.
 
+import { flushCompileCache } from 'node:module'
 import { withFairUse } from './assistant/running/fair-use.ts'
 import { healthRoutes } from './http/health.ts'
 import { createMetrics } from './http/metrics.ts'
@@ -49,6 +50,8 @@ export async function serve(config: Config, log: Log): Promise<void> {
   await Promise.all(surfaces.map(surface => surface.start()))
   opened.rounds.start()
   log.info({ surfaces: surfaces.map(({ name }) => name) }, 'ready')
+  // Else it is only written at an end that nobody forces.
+  flushCompileCache()
 }
 
 /** For good, where no new try would heal it: a process that only seems to live is worse than none. */

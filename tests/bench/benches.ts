@@ -22,4 +22,6 @@ export const benches: Record<string, () => Promise<Bench>> = {
   matrix: () => import('./matrix.ts'),
   memory: () => import('./memory.ts'),
   plan: () => import('./plan.ts'),
+  host: () => import('./host.ts'),
+  start: () => import('./start.ts'),
 }

@@ -22,14 +22,14 @@ export const drawSvg = (chart: Chart, theme: Theme = 'light'): string =>
 /** The chart as PNG, 800 px wide unless it is tall, in fonts of our own; the same bytes for the same chart and theme. */
 export async function drawPng(chart: Chart, theme: Theme = 'light'): Promise<Buffer> {
   const svg = drawSvg(chart, theme)
-  const { renderAsync } = await import('@resvg/resvg-js')
+  const { Resvg } = await import('@resvg/resvg-js')
   const font = {
     loadSystemFonts: false,
     fontFiles: [fontFile('DejaVuSans.ttf'), fontFile('DejaVuSans-Bold.ttf')],
     defaultFontFamily: fontFamily,
   }
   for (const value of scales) {
-    const png = encodePng(await renderAsync(svg, { fitTo: { mode: 'zoom', value }, font }))
+    const png = encodePng(new Resvg(svg, { fitTo: { mode: 'zoom', value }, font }).render())
     if (png.length <= most_bytes) return png
   }
   throw new RangeError(`the picture "${chart.title}" has too many bytes`)

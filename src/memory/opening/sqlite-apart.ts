@@ -14,7 +14,8 @@ import {
   SqliteIntrospector,
   SqliteQueryCompiler,
 } from 'kysely'
-import { openSqlite, TransactionalAdapter, waitLess } from './sqlite.ts'
+import { TransactionalAdapter } from './sqlite.ts'
+import { openSqlite, waitLess } from './sqlite-file.ts'
 import { answered, type Written } from './sqlite-statement.ts'
 
 export const apartDialect = (file: string): Dialect => ({
@@ -53,10 +54,8 @@ class ApartDriver implements Driver {
     const gone = () => {
       this.#writer = undefined
     }
-    this.#writer ??= new Worker(new URL('./sqlite-writer.ts', import.meta.url), { workerData: this.#file }).once(
-      'exit',
-      gone,
-    )
+    const options = { workerData: this.#file }
+    this.#writer ??= new Worker(new URL('./sqlite-writer.ts', import.meta.url), options).once('exit', gone)
     return this.#writer
   }
 

@@ -1,7 +1,7 @@
 // The thread that writes to a SQLite file: what waits for the disk waits here. Its file is its data.
 
 import { parentPort, workerData } from 'node:worker_threads'
-import { openSqlite, waitLess } from './sqlite.ts'
+import { openSqlite, waitLess } from './sqlite-file.ts'
 import { answered, type Written } from './sqlite-statement.ts'
 
 const database = openSqlite(workerData as string)

@@ -1,19 +1,8 @@
-// Node's own SQLite under Kysely: one file, nothing to install.
+// Node's own SQLite under Kysely.
 
-import { DatabaseSync, type SQLInputValue, type StatementSync } from 'node:sqlite'
-import { SqliteAdapter, type SqliteDatabase, SqliteDialect, type SqliteStatement, sql } from 'kysely'
+import { SqliteAdapter, SqliteDialect, sql } from 'kysely'
 import type { Database } from '../database.ts'
-
-/**
- * Opens the file, or a database in memory for ':memory:'. Write-ahead log with full synchronisation: a
- * commit has reached the disk before its promise resolves.
- */
-export function openSqlite(file: string): SqliteDatabase {
-  const database = new DatabaseSync(file, { timeout: 5000 })
-  const safely = 'pragma journal_mode = wal; pragma synchronous = full; pragma foreign_keys = on'
-  database.exec(`${safely}; pragma secure_delete = on`)
-  return adapt(database)
-}
+import { openSqlite } from './sqlite-file.ts'
 
 /** All in the thread that asks: for a database that is opened, backed up or restored, and for one in memory. */
 export const sqliteDialect = (file: string): SqliteDialect => new NodeSqliteDialect({ database: openSqlite(file) })
@@ -37,9 +26,6 @@ export async function readyToWrite(db: Database): Promise<void> {
 /** SQLITE_CORRUPT */
 const damaged = 11
 
-/** For whoever people wait for: so long it waits for a lock at most. */
-export const waitLess = 'pragma busy_timeout = 500'
-
 class NodeSqliteDialect extends SqliteDialect {
   override createAdapter(): SqliteAdapter {
     return new TransactionalAdapter()
@@ -50,34 +36,5 @@ class NodeSqliteDialect extends SqliteDialect {
 export class TransactionalAdapter extends SqliteAdapter {
   override get supportsTransactionalDdl(): boolean {
     return true
-  }
-}
-
-const mostKept = 200
-
-/** Statements are kept ready: the memory asks the same few again and again. */
-function adapt(database: DatabaseSync): SqliteDatabase {
-  const ready = new Map<string, SqliteStatement>()
-  return {
-    close: () => database.close(),
-    prepare: query => {
-      // A full disk made SQLite undo it already; an error about that would hide why.
-      if (query === 'rollback' && !database.isTransaction)
-        return adaptStatement(database.prepare('select 1 where false'))
-      const statement = ready.get(query) ?? adaptStatement(database.prepare(query))
-      if (ready.size >= mostKept) ready.clear()
-      ready.set(query, statement)
-      return statement
-    },
-  }
-}
-
-function adaptStatement(statement: StatementSync): SqliteStatement {
-  const values = (parameters: readonly unknown[]) => parameters as SQLInputValue[]
-  return {
-    reader: statement.columns().length > 0,
-    all: parameters => statement.all(...values(parameters)),
-    run: parameters => statement.run(...values(parameters)),
-    iterate: parameters => statement.iterate(...values(parameters)),
   }
 }

@@ -1,8 +1,7 @@
 // Questions from the command line: one from its words, or with --lines one a line from standard input.
 
-import { enableCompileCache } from 'node:module'
+import '../program/footing.js'
 
-enableCompileCache()
 const { askOnce } = await import('./ask-once.ts')
 const { askLines } = await import('./ask-lines.ts')
 

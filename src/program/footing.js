@@ -1,0 +1,11 @@
+// How Node is to run here; imported before all else. JavaScript, for the sake of `main.js`.
+
+import { enableCompileCache } from 'node:module'
+import { setFlagsFromString } from 'node:v8'
+
+// What was compiled is kept for the next start; where no folder can be written to, nothing is.
+const { directory } = enableCompileCache()
+// Threads know of it by this alone; it spares each 15 MB.
+if (directory) process.env.NODE_COMPILE_CACHE ??= directory
+// Else V8 sets up to 48 MB aside for what is new: more room, and no more speed.
+setFlagsFromString('--semi-space-growth-factor=1')
