@@ -78,7 +78,7 @@ function coldStart(): Row[] {
     execFileSync(process.execPath, argv, { env: { ...process.env, CHARGEHAND_DATA: data } })
     return performance.now() - start
   }
-  const ask = () => run('src/room/ask.js', questions[1] as string)
+  const ask = () => run('src/room/ask.ts', questions[1] as string)
   ask()
   const rounds = Array.from({ length: 5 }, () => ({ ask_ms: ask(), node_ms: run('-e', '0') }))
   const ask_ms = percentile(

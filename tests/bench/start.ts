@@ -8,7 +8,7 @@ import type { Row } from './benches.ts'
 import { percentile } from './timing.ts'
 
 const rounds = 9
-const asked = ['--min-semi-space-size=4', 'src/room/ask.js', 'what current for 3S 720mAh LiHV']
+const asked = ['--min-semi-space-size=4', 'src/room/ask.ts', 'what current for 3S 720mAh LiHV']
 
 export default async function start(): Promise<Row[]> {
   const folder = mkdtempSync(join(tmpdir(), 'bench-'))

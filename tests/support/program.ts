@@ -13,7 +13,7 @@ export interface Program {
   kill(): Promise<void>
 }
 
-export function startProgram(env: Readonly<Record<string, string>>, script = 'src/main.js', umask = '022'): Program {
+export function startProgram(env: Readonly<Record<string, string>>, script = 'src/main.ts', umask = '022'): Program {
   const command = `umask ${umask}; exec "${process.execPath}" ${script}`
   const running = spawn('sh', ['-c', command], {
     env: { PATH: process.env.PATH, ...env },

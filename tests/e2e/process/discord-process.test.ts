@@ -44,7 +44,7 @@ function start(port: number, { token = discord.token, umask, more }: How = {}): 
     DISCORD_API: discord.api,
     ...more,
   }
-  program = startProgram(env, 'src/main.js', umask)
+  program = startProgram(env, 'src/main.ts', umask)
   return program
 }
 

@@ -14,7 +14,7 @@ afterAll(() => rmSync(data, { recursive: true }))
 const run = (script: string, words: readonly string[], input = '') =>
   spawnSync(process.execPath, [script, ...words], { env, input, encoding: 'utf8' })
 
-const ask = (...words: string[]) => run('src/room/ask.js', words)
+const ask = (...words: string[]) => run('src/room/ask.ts', words)
 
 describe('one question', () => {
   it('answered: exit 0, the answer on standard output, nothing on the other', () => {
@@ -72,7 +72,7 @@ describe('one question', () => {
   })
 
   it('a data folder that cannot be used: an exit code of its kind and one plain line', () => {
-    const broken = spawnSync(process.execPath, ['src/room/ask.js', 'help'], {
+    const broken = spawnSync(process.execPath, ['src/room/ask.ts', 'help'], {
       env: { ...env, CHARGEHAND_DATA: '/dev/null/nowhere' },
       encoding: 'utf8',
     })
@@ -85,7 +85,7 @@ describe('one question', () => {
 describe('the room by pipe', () => {
   it('greets, answers three questions of the club, then each line, and ends with the input: exit 0', () => {
     const lines = 'how long for plover at 0.3A\n\n   \ncurrent pack: 99S 720 LiPo\ncurrent pack: wren'
-    const { status, stdout, stderr } = run('src/main.js', [], lines)
+    const { status, stdout, stderr } = run('src/main.ts', [], lines)
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' })
     expect(stdout).toMatch(/^Welcome to the bench of the Heron Meadow Electric Flyers/)
     expect(stdout.match(/^(?:GO|CARE|NO|ASK) /gm)).toHaveLength(6)
@@ -101,7 +101,7 @@ describe('the room by pipe', () => {
       'house set alerts: here',
       'my pack is on fire',
     ]
-    const { stdout } = run('src/main.js', [], lines.join('\n'))
+    const { stdout } = run('src/main.ts', [], lines.join('\n'))
     expect(stdout.match(/(?<=^(?:On|Changed on) the board\n).*?(?=[.,])/gm)).toEqual([
       'Where we charge: At the bench',
       'Where we charge: In the box',
@@ -110,13 +110,13 @@ describe('the room by pipe', () => {
   })
 
   it('leaves on request, and takes no line after it', () => {
-    const { status, stdout } = run('src/main.js', [], 'quit\nhelp\n')
+    const { status, stdout } = run('src/main.ts', [], 'quit\nhelp\n')
     expect(status).toBe(0)
     expect(stdout.match(/^(?:GO|CARE|NO|ASK) /gm)).toHaveLength(3)
   })
 
   it('ends quietly when its reader has seen enough', async () => {
-    const shell = `"${process.execPath}" src/main.js </dev/null | head -n 1`
+    const shell = `"${process.execPath}" src/main.ts </dev/null | head -n 1`
     const { stdout, stderr } = await promisify(execFile)('sh', ['-c', shell], { env })
     expect(stdout).toContain('Welcome')
     expect(stderr).toBe('')

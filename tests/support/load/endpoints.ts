@@ -47,7 +47,7 @@ export async function startOurs(env: Readonly<Record<string, string>>, aheadBy_s
       CLOCK_AHEAD_S: String(aheadBy_s),
       ...env,
     },
-    `${clock}src/main.js`,
+    `${clock}src/main.ts`,
   )
   return isReady({ port, program })
 }

@@ -7,7 +7,7 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { passwordOf, type Synapse } from './synapse.ts'
 
-const script = fileURLToPath(new URL('../../../src/main.js', import.meta.url))
+const script = fileURLToPath(new URL('../../../src/main.ts', import.meta.url))
 
 export interface AssistantProcess {
   readonly userId: string

@@ -1,4 +1,4 @@
-// How Node is to run here; imported before all else. JavaScript, for the sake of `main.js`.
+// How Node is to run here; imported before all else.
 
 import { enableCompileCache } from 'node:module'
 import { setFlagsFromString } from 'node:v8'

@@ -1,6 +1,6 @@
 // Questions from the command line: one from its words, or with --lines one a line from standard input.
 
-import '../program/footing.js'
+import '../program/footing.ts'
 
 const { askOnce } = await import('./ask-once.ts')
 const { askLines } = await import('./ask-lines.ts')
