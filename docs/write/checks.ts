@@ -206,6 +206,9 @@ export function figuresOf({ figures }: Check): readonly string[] {
   })
 }
 
+/** Without the marks that a test fills in for each of its rows, and the signs of code around a question. */
+const shown = (title: string): string => title.replaceAll(/\$0?\.?name|%[dfis]/g, '…').replaceAll(/^\['|'$/g, '')
+
 export const checksPage = (): string =>
   [
     '# What stands behind each figure',
@@ -217,7 +220,7 @@ export const checksPage = (): string =>
     '|---|---|---|---|',
     ...checks.map(one => {
       const keys = one.figures.split(' ').map(key => `\`${key}\``)
-      return `| ${keys.join(', ')} | [${one.title}](../${one.file}) | ${one.source} | ${one.error} |`
+      return `| ${keys.join(', ')} | [${shown(one.title)}](../${one.file}) | ${one.source} | ${one.error} |`
     }),
     '',
   ].join('\n')
