@@ -21,7 +21,7 @@ import { createSpeaker } from './messages/speak.ts'
 import { createUpload } from './messages/upload.ts'
 import { createConversation } from './rooms/conversation.ts'
 import { createEars } from './rooms/ears.ts'
-import { answerInvite, followUpgrade } from './rooms/rooms.ts'
+import { answerInvite, followUpgrade, joinConfigured } from './rooms/rooms.ts'
 import { createUndecryptable } from './rooms/undecryptable.ts'
 import { createUnread } from './rooms/unread.ts'
 
@@ -100,7 +100,7 @@ function listen(
   const showPictures = createShowPictures({ sender, upload, answered, draw })
   const sendDocuments = createSendDocuments(sender, upload)
   const directRoom = createDirectRoom(client, persistence, log)
-  const roomParts = { client, persistence, rule: settings.invites, log }
+  const roomParts = { client, persistence, rule: settings.invites, rooms: settings.rooms, log }
   const undecryptable = createUndecryptable(speaker, onFault)
   const { converse, isUrgent, deliver } = createConversation({
     client,
@@ -138,6 +138,7 @@ function listen(
   })
   const followAll = async () => {
     for (const room of client.getRooms()) await followUpgrade(roomParts, room)
+    await joinConfigured(roomParts)
   }
   synced.then(
     () => lanes.add(roomsLane, followAll),

@@ -57,6 +57,8 @@ const variables = z.object({
   MATRIX_PREFIX: z.string().min(1).max(20).default('!charge'),
   /** Whose invites are accepted: "anyone", or servers and people: "example.org @ada:other.org". */
   MATRIX_INVITES: list.default(['anyone']),
+  /** Rooms to be in, by id or address: joined at the start, or knocked at. */
+  MATRIX_ROOMS: list.default([]),
   /** Accounts that are no people, and never answered: an answer to one may set off a loop. */
   MATRIX_BOTS: list.default([]),
 })

@@ -17,6 +17,8 @@ export interface MatrixSettings {
   readonly prefix: string
   /** "anyone", servers, or people. */
   readonly invites: readonly string[]
+  /** By id or address: joined at the start, or knocked at. */
+  readonly rooms: readonly string[]
   /** Accounts that are never answered. */
   readonly bots: readonly string[]
 }
@@ -37,6 +39,7 @@ export function matrixSettings(config: Config): MatrixSettings | undefined {
     deviceName: config.MATRIX_DEVICE_NAME,
     prefix: config.MATRIX_PREFIX,
     invites: config.MATRIX_INVITES,
+    rooms: config.MATRIX_ROOMS,
     bots: config.MATRIX_BOTS,
   }
 }

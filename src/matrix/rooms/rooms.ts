@@ -1,6 +1,6 @@
-// Which rooms we are in: invites by the rule of the configuration, upgrades followed.
+// Which rooms we are in: those of the configuration, invites by its rule, upgrades followed.
 
-import type { MatrixClient, Room } from 'matrix-js-sdk'
+import { type MatrixClient, MatrixError, type Room } from 'matrix-js-sdk'
 import type { Persistence } from '../../ground/persistence.ts'
 import { describeError, type Log } from '../../program/log.ts'
 import { isNotedMove, noteDirect, noteMove } from '../client/account-data.ts'
@@ -15,7 +15,14 @@ export interface RoomParts {
   readonly client: MatrixClient
   readonly persistence: Persistence
   readonly rule: readonly string[]
+  /** By id or address. */
+  readonly rooms: readonly string[]
   readonly log: Log
+}
+
+/** Joins the rooms of the configuration, or knocks at them. */
+export async function joinConfigured(parts: RoomParts): Promise<void> {
+  for (const room of parts.rooms) await join(parts, room, room)
 }
 
 /** Joins where the rule allows, declines where it does not. A room that we were told to move to is always joined. */
@@ -44,14 +51,30 @@ export async function followUpgrade(parts: RoomParts, room: Room): Promise<void>
   if (isThere || (await join(parts, replacement, tombstone?.getSender() ?? ''))) await client.leave(room.roomId)
 }
 
-/** Through the server of the person who points there. False where it cannot be; the log says why. */
-async function join({ client, persistence, log }: RoomParts, roomId: string, through: string): Promise<boolean> {
+/**
+ * By id or address, through the server of the room or person who points there. Where that is not allowed we knock, if the
+ * room takes knocks. False where it cannot be, or not yet; the log says why.
+ */
+async function join({ client, persistence, log }: RoomParts, room: string, through: string): Promise<boolean> {
   const viaServers = [through.slice(through.indexOf(':') + 1)]
   try {
-    await persistence.run(() => client.joinRoom(roomId, { viaServers }))
+    await persistence.run(() => client.joinRoom(room, { viaServers }))
     return true
   } catch (error) {
-    log.warn({ room: roomId, error: describeError(error) }, 'a room could not be joined: invite the account to it')
+    if (error instanceof MatrixError && error.errcode === 'M_FORBIDDEN' && (await knock(client, room, viaServers)))
+      log.info({ room }, 'knocked at a room: somebody there lets the account in')
+    else log.warn({ room, error: describeError(error) }, 'a room could not be joined: invite the account to it')
+    return false
+  }
+}
+
+/** At each start, until somebody lets us in: their invite is taken whatever the rule for invites says. */
+async function knock(client: MatrixClient, room: string, viaServers: string[]): Promise<boolean> {
+  try {
+    const { room_id } = await client.knockRoom(room, { viaServers })
+    if (!isNotedMove(client, room_id)) await noteMove(client, room_id, room_id)
+    return true
+  } catch {
     return false
   }
 }

@@ -8,7 +8,10 @@ import { Member, until } from '../../support/matrix/member.ts'
 
 const question = 'current pack: 3S 720 LiHV charger: 0.5/1/2/4A'
 
-const { synapse, self, ada, ben } = await startClub(['ada', 'ben'], { MATRIX_INVITES: '@ada:club.test @ben:club.test' })
+const { synapse, assistant, self, ada, ben } = await startClub(['ada', 'ben'], {
+  MATRIX_INVITES: '@ada:club.test @ben:club.test',
+  MATRIX_ROOMS: '#bench:club.test #hangar:club.test',
+})
 const room = await roomOf([ada, ben], self)
 
 /** Long enough for an answer that must not come: others take a tenth of it. */
@@ -261,6 +264,25 @@ describe('rooms', () => {
     expect(told.getContent().body).toBe(
       'I may not send messages in Announcements: that needs power level 50, and mine is 0. A moderator there can change that.',
     )
+  })
+
+  test('rooms of the configuration: an open one is joined, at a closed one it knocks and comes when let in', async () => {
+    const mona = await Member.at(synapse, 'mona')
+    const { room_id: open } = await ada.client.createRoom({ preset: Preset.PublicChat, room_alias_name: 'bench' })
+    const { room_id: closed } = await mona.client.createRoom({
+      room_alias_name: 'hangar',
+      initial_state: [{ type: 'm.room.join_rules', state_key: '', content: { join_rule: 'knock' } }],
+    })
+    await assistant.stop()
+    await assistant.start()
+    await until('the assistant joins', () => ada.membership(open, self) === 'join')
+    await until('the assistant knocks', () => mona.membership(closed, self) === 'knock')
+    await assistant.stop()
+    await assistant.start()
+    await mona.client.invite(closed, self)
+    await until('the assistant comes in', () => mona.membership(closed, self) === 'join')
+    await mona.answer(closed, await mona.say(closed, `!charge ${question}`), self)
+    mona.leave()
   })
 
   test.each(['10', '12'])('an upgrade to room version %s is followed, and the old room left', async version => {

@@ -121,6 +121,7 @@ export function homeserverOnNock(): Homeserver {
       deviceName: 'Chargehand',
       prefix: '!charge',
       invites: ['club.test'],
+      rooms: [],
       bots: ['@feed:club.test'],
     },
     requests,
