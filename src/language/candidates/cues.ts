@@ -20,6 +20,16 @@ const insteadOf: ReadonlyMap<string, string> = new Map([
   ['of', 'instead'],
   ['than', 'rather'],
 ])
+/** "Cutoff", "cut-off", "cut off volts": of a charge, not of a motor or a source. */
+function isCutoff(sentence: Sentence, at: number): boolean {
+  const off = /^(?:volts|voltage)$/.test(sentence.word(at)) ? at - 1 : at
+  const cut = sentence.word(off - 1) === '-' ? off - 2 : off - 1
+  const isSaid = cutoffs.has(sentence.word(off)) || (sentence.word(off) === 'off' && sentence.word(cut) === 'cut')
+  return isSaid && !sentence.mentions(drained)
+}
+const cutoffs = wordSet('cutoff cutoffs termination')
+const joins = /^(?:is|was|at|of|to|=)$/
+const drained = wordSet('esc motor flight flying lvc low discharge drain source lead alarm inverter')
 const ends = wordSet('stop stopping end ending finish finishing')
 const mostFillers = 4
 
@@ -28,8 +38,9 @@ export function cueBefore(sentence: Sentence, first: number): string | undefined
   for (let at = first - 1; at >= 0 && at > first - 2 - mostFillers; at -= 1) {
     const word = sentence.word(at)
     if (fillers.has(word)) continue
-    // "Stop at 4.1": where it is to end.
+    // "Stop at 4.1", "cutoff 4.35": where it is to end.
     if (word === 'at' && ends.has(sentence.word(at - 1))) return 'until'
+    if (isCutoff(sentence, at) || (joins.test(word) && isCutoff(sentence, at - 1))) return 'until'
     // "It is down to 3.8", "flown to 3.5": where it stands, unless it is brought there.
     const isDown = sentence.word(at - 1) === 'down' ? !isBrought(sentence, at) : fell.has(sentence.word(at - 1))
     if (word === 'to' && isDown) return 'down'

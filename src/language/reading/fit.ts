@@ -7,6 +7,7 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { readRate } from '../quantities/quantities.ts'
 import type { Question } from '../sentence/question.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
+import { mostPrinted_C } from '../things/pack-parts.ts'
 import { type KeptPacks, keptList, listed } from './listed.ts'
 import { goalsFirst, slotFor } from './slots.ts'
 import { suited } from './suited.ts'
@@ -66,7 +67,7 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
     doubts.push('notUnderstood')
   }
   const label = list ? undefined : values.find(value => value.ofLabel)
-  const labelled = label && attempt(() => ({ labelRate_C: readRate(label.text) }))
+  const labelled = label && attempt(() => ({ labelRate_C: readRate(label.text, { max: mostPrinted_C }) }))
   const isTold = packs.charged !== undefined || before !== undefined
   const parts = isTold ? { ...before, ...packs.charged, ...labelled } : undefined
   const ofPack = packTold(command, values, { ...kept, ...options }, parts, kept, bare?.capacity_Ah)

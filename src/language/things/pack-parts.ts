@@ -20,6 +20,8 @@ export const mostParallel = 8
 const leastBare_mAh = 20
 /** Charge limits on labels seldom reach 5C, discharge ratings seldom stay below: common practice. */
 export const leastDischargeRate_C = 5
+/** Above this no label goes, not even for a burst: what is read so far is for the envelope to question. */
+export const mostPrinted_C = 300
 
 export interface PackDraft {
   series?: number
@@ -70,7 +72,7 @@ function counted([token = '', digits]: RegExpExecArray, what: CellsCounted, most
 /** `45C` and `75C discharge` are what a pack may give, not what it may take. */
 const rates: Part<PackDraft> = (scan, draft) => {
   const start = scan.at
-  const rate_C = scan.attempt(() => takeQuantity(scan, 'rate', { max: 300, phrase: texts.aRate }))
+  const rate_C = scan.attempt(() => takeQuantity(scan, 'rate', { max: mostPrinted_C, phrase: texts.aRate }))
   if (rate_C === undefined) return false
   const token = scan.text.slice(start, scan.at)
   const use = scan.take(/ (charge|charging|discharge|burst|continuous)(?!\p{L})/iuy)?.[1]?.toLowerCase()

@@ -162,23 +162,6 @@ describe('any text', () => {
       }),
     )
   })
-
-  test('long texts take no more than their length', () => {
-    const sentence =
-      'I would leave my 3S 2200 LiPo on the charger while I sleep, not that it is swollen or on the bed, and '
-    const long = sentence.repeat(40).slice(0, 4000)
-    const time = (text: string) => {
-      const runs = [1, 2, 3, 4, 5].map(() => {
-        const start = performance.now()
-        dangersIn(text)
-        return performance.now() - start
-      })
-      return Math.min(...runs)
-    }
-    time(long)
-    // Sixteen times where work grows with the square; four where it grows with the length.
-    expect(time(long)).toBeLessThan(10 * time(long.slice(0, 1000)) + 20)
-  })
 })
 
 test.each([

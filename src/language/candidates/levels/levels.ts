@@ -73,7 +73,8 @@ function levelsOf(sentence: Sentence, volts: Volts, series: readonly number[], m
   const { value, decimal, first, after, unit } = volts
   const state = (text: string, end: number, score: number): Found => ({ kind: 'state', text, first, after: end, score })
   const voltage = (score: number): Found => ({ kind: 'voltage', text: `${decimal}V`, first, after, score })
-  const cell = value <= highestCell_V ? sentence.phraseEnd(after, ofCell) : undefined
+  // However high: what no cell has is for its reader to refuse.
+  const cell = value <= highestCell_V || unit ? sentence.phraseEnd(after, ofCell) : undefined
   if (cell !== undefined && (unit || decimal.includes('.'))) {
     return [state(`${decimal}V per cell`, cell, 0.95), state(`${decimal}V per cell`, after, 0.6), voltage(0.3)]
   }
@@ -111,10 +112,13 @@ function tellsOfCell(sentence: Sentence, first: number): boolean {
     if (cellWords.has(word)) return !(word === 'cell' && (sentence.numerals[at - 1]?.value ?? 1) > 1)
     // "Cell 1 3.81, two 3.80, number 3 3.79".
     if (whichOne.has(word) || sentence.wholeNumeral(at, 1, mostSeries)) return isAmongCells(sentence, at)
-    if (!beforeReading.has(word)) return false
+    if (!beforeReading.has(word) && !isMark(sentence, at)) return false
   }
   return false
 }
+/** "Lowest cell → 0.9 V", "cell 2~3.1", "cell 1...2.9": a sign that ends no sentence. */
+const isMark = (sentence: Sentence, at: number): boolean =>
+  sentence.tokens[at]?.kind === 'sign' && (sentence.glued(at + 1) || !/^[.,;?!]$/.test(sentence.word(at)))
 const mostToWhich = 6
 const aims = wordSet('to until till for')
 const cellWords = wordSet('cell cells zelle zellen')

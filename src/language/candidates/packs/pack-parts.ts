@@ -157,7 +157,9 @@ const rate: DraftPart = (sentence, at, draft) => {
     return after
   }
   // "4s 1500 2C": the rate that is asked about.
-  if ((!charging && !labelled) || draft.labelRate_C !== undefined || measure.value > 20) return undefined
+  // One that no pack has is questioned where it is named as such, not left out.
+  const isLabel = charging || (labelled && measure.value <= 20)
+  if (!isLabel || draft.labelRate_C !== undefined) return undefined
   draft.labelRate_C = measure.value
   return after
 }

@@ -85,6 +85,7 @@ function unitEnd(sentence: Tokens, at: number): { units: readonly Unit[]; after:
   for (let next = first; next < first + 4 && next < sentence.tokens.length; next += 1) {
     const word = sentence.word(next)
     if (word === '-' && next > first && sentence.glued(next)) continue
+    if (word === '"' && sentence.closesQuote(next)) break
     name = name === '' ? word : `${name} ${word}`
     const named = units.get(name) ?? (next === first ? misspelled(name) : undefined)
     if (named) found = { units: named, after: next + 1 }

@@ -40,10 +40,14 @@ export class Sentence extends Tokens {
   /** "-5", "minus five": the token of the sign before this number; undefined where it has none. */
   minusBefore(at: number): number | undefined {
     const sign = this.word(at - 1)
-    const isMinus = /^(?:minus|menos|moins)$/.test(sign) || (sign === '-' && this.glued(at) && !this.glued(at - 1))
+    const isFree = !this.glued(at - 1) || opening.test(this.word(at - 2))
+    const isMinus = /^(?:minus|menos|moins)$/.test(sign) || (sign === '-' && this.glued(at) && isFree)
     return isMinus ? at - 1 : undefined
   }
 }
+
+/** "temp=-15", "(-5 outside)", "…-3": behind words, numbers, units and brackets a dash parts two of them. */
+const opening = /^[^\p{L}\p{N}%°)\]}]$/u
 
 /** A candidate before its surroundings are looked at; `after` is the token behind it. */
 export interface Found {

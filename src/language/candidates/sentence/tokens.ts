@@ -11,8 +11,10 @@ export interface Token {
 }
 
 const stuck = /^[\p{L}%°]/u
-/** Numbers, words and signs. */
-const piece = /(?:\d+(?:[.,]\d+)?|(?<![\p{L}\d])[.,]\d+)|[\p{L}\p{M}]+(?:'\p{L}+)*|\S/gu
+/** Numbers, words and signs; pictures among them are no more than a space. */
+const piece = /(?:\d+(?:[.,]\d+)?|(?<![\p{L}\d.,…])[.,]\d+)|[\p{L}\p{M}]+(?:'\p{L}+)*|[^\s\p{Extended_Pictographic}]/gu
+
+const endOf = (piece: RegExpExecArray | undefined) => (piece ? piece.index + piece[0].length : undefined)
 
 export class Tokens {
   readonly text: string
@@ -22,12 +24,12 @@ export class Tokens {
   /** `text` must be plain text. */
   constructor(text: string) {
     this.text = text
-    this.tokens = [...text.matchAll(piece)].map(({ 0: typed, index }) => ({
+    this.tokens = [...text.matchAll(piece)].map(({ 0: typed, index }, at, all) => ({
       word: typed.toLowerCase(),
       kind: /^[.,]?\d/.test(typed) ? 'number' : /^[\p{L}\p{M}]/u.test(typed) ? 'word' : 'sign',
       start: index,
       end: index + typed.length,
-      glued: index > 0 && text[index - 1] !== ' ',
+      glued: at > 0 && index === endOf(all[at - 1]),
     }))
     this.#words = new Set(this.tokens.map(({ word }) => word))
   }
@@ -59,6 +61,11 @@ export class Tokens {
     const word = this.word(at)
     if (!this.glued(at)) return false
     return word === ':' || word === '/' ? this.glued(at + 1) && /^\d/.test(this.word(at + 1)) : stuck.test(word)
+  }
+
+  /** These marks end what others opened, and are no inches. */
+  closesQuote(at: number): boolean {
+    return this.tokens.slice(0, at).filter(({ word }) => word === '"').length % 2 === 1
   }
 
   /** One of `words` stands anywhere in the text. */

@@ -1,5 +1,6 @@
 // All relations between told values.
 
+import { cutoffTooHigh } from './cutoff.ts'
 import { deadCell } from './dead-cell.ts'
 import type { Relation } from './relation.ts'
 import { wrongCharger, wrongCount, wrongMode } from './setting.ts'
@@ -13,6 +14,7 @@ export const relations: readonly Relation[] = [
   tooHigh,
   wrongCharger,
   wrongMode,
+  cutoffTooHigh,
   wrongCount,
   tooFast,
   tooSoon,

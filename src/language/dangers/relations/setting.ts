@@ -174,7 +174,7 @@ function isLoose({ marked: { words } }: Told, at: number, from: number): boolean
   return words.slice(at + 1, from).some(({ w }) => w !== 'the')
 }
 
-function isDeniedAt(told: Told, { from }: Value): boolean {
+export function isDeniedAt(told: Told, { from }: Value): boolean {
   for (let i = from - 1; i >= 0 && from - i <= 5; i -= 1) {
     if (told.marked.denies[i]) return true
     if ((told.marked.words[i + 1]?.cut ?? 0) > 0) return false

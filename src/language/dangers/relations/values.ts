@@ -94,14 +94,15 @@ function numberAt(words: readonly Word[], i: number): Value | undefined {
   return { kind, value: isBelowZero ? -value : value, from: i, to: i + 2 }
 }
 
+export const keyOf = ({ name }: { readonly name: string }): Chemistry =>
+  name.replace('-', '').toLowerCase() as Chemistry
+
 /** However its name is parted: "li po", "l i p o", "lithium polymer". */
 function chemistryAt(words: readonly Word[], i: number): Value | undefined {
   for (let to = i + mostWords; to > i; to -= 1) {
     const name = words.slice(i, to).reduce((all, { w }) => all + w, '')
     const known = chemistryCalled(name)
-    const chemistry = known
-      ? (known.name.replace('-', '').toLowerCase() as Chemistry)
-      : otherChemistries[name.replace(/s$/, '')]
+    const chemistry = known ? keyOf(known) : otherChemistries[name.replace(/s$/, '')]
     if (chemistry) return { kind: 'chemistry', value: 0, chemistry, from: i, to: Math.min(to, words.length) }
   }
   return undefined

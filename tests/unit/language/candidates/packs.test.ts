@@ -28,6 +28,8 @@ describe('packs', () => {
     ['2200mah 3 cell', '3S 2200mAh'],
     ['3 cell 2200', '3S 2200mAh'],
     ['three-cell 2200 lipo', '3S 2200mAh LiPo'],
+    ['pack="3S 5000" please', '3S 5000mAh'],
+    ['the label says "4s 1500"', '4S 1500mAh'],
     ['four s fifteen hundred', '4S 1500mAh'],
     ['a 1300', '1300mAh'],
     ['my 2200s', '2200mAh'],
