@@ -50,5 +50,8 @@ export function before({ marked, is }: Told, at: number, concept: string, reach:
 export const crossesClause = ({ marked }: Told, from: number, to: number): boolean =>
   marked.words.slice(from + 1, to + 1).some(({ cut }) => cut > 0)
 
+/** Whether it is typed without a point: "4" may count anything, "4.00" is read off a meter. */
+export const isWhole = ({ marked: { words } }: Told, { from }: Value): boolean => /^\d+$/.test(words[from]?.w ?? '')
+
 /** Whether it was so once. */
 export const wasOnce = (told: Told, at: number): boolean => before(told, at, 'once', 12) !== undefined

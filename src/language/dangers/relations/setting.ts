@@ -2,7 +2,7 @@
 
 import { chemistries } from '../../../charging/things/chemistries.ts'
 import { numberNamed } from '../../quantities/quantities.ts'
-import { before, crossesClause, type Relation, type Told } from './relation.ts'
+import { before, crossesClause, isWhole, type Relation, type Told } from './relation.ts'
 import { isInFlight } from './speed.ts'
 import type { Value } from './values.ts'
 
@@ -30,19 +30,18 @@ const partsOf = ({ marked: { words } }: Told, { from }: Value): number => {
   return numberNamed(typed) ?? Number(typed)
 }
 
-/** A number without a point, and without a unit behind it. */
-function isWhole({ marked: { words } }: Told, at: number): boolean {
-  const next = words[at + 1]
-  return (
-    /^\d+$/.test(words[at]?.w ?? '') &&
-    (next === undefined || next.cut > 0 || /^(?:on|by|in|for|and|so|but|cells?)$/.test(next.w))
-  )
+/** No unit stands behind it. */
+function isAlone({ marked: { words } }: Told, { to }: Value): boolean {
+  const next = words[to]
+  return next === undefined || next.cut > 0 || /^(?:on|by|in|for|and|so|but|cells?)$/.test(next.w)
 }
 
 /** Counts told of a pack or a menu, not how far a charger goes; a bare number counts where cells are counted. */
 function countsIn(told: Told): readonly Value[] {
-  const isCount = ({ kind, value, from }: Value): boolean =>
-    kind === 'bare' && isWhole(told, from) && value > 0 && value < 13 && told.is(from - 1, 'counting')
+  const isCount = (one: Value): boolean => {
+    const isSmall = one.kind === 'bare' && one.value > 0 && one.value < 13
+    return isSmall && isWhole(told, one) && isAlone(told, one) && told.is(one.from - 1, 'counting')
+  }
   return told.values.flatMap(one => {
     const cells = cellsOfWires(one) ?? cellsOfLabel(one)
     if (cells !== undefined) return [{ ...one, kind: 'count' as const, value: cells }]

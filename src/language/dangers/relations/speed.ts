@@ -1,6 +1,6 @@
 // Currents that no pack of the told capacity bears, and more put in than it holds.
 
-import { before, type Relation, type Told } from './relation.ts'
+import { before, isWhole, type Relation, type Told } from './relation.ts'
 import { capacityIn, countIn, type Value } from './values.ts'
 
 /** A charge faster than this, in C, is told as too fast; below it the envelope judges. */
@@ -119,8 +119,9 @@ export const tooHigh: Relation = told => {
 }
 
 /** Volts of a whole pack that are more than its cells may have. */
-function isPackTooHigh(told: Told, { kind, value, from }: Value, count: number | undefined): boolean {
-  if (count === undefined || count < 2 || (kind !== 'volts' && kind !== 'bare') || Number.isInteger(value)) return false
+function isPackTooHigh(told: Told, one: Value, count: number | undefined): boolean {
+  const { kind, value, from } = one
+  if (count === undefined || count < 2 || (kind !== 'volts' && kind !== 'bare') || isWhole(told, one)) return false
   if (told.values.some(({ chemistry }) => chemistry === 'lead') || before(told, from, 'otherVolts', 8) !== undefined)
     return false
   return value / count > 4.225 && value / count < 4.6 && before(told, from, 'reads', 4) !== undefined

@@ -1,6 +1,6 @@
 // Volts that are too low for a cell, too high, or apart on one board.
 
-import { before, crossesClause, type Judged, type Relation, type Told, wasOnce } from './relation.ts'
+import { before, crossesClause, isWhole, type Judged, type Relation, type Told, wasOnce } from './relation.ts'
 import { chemistryIn, countIn, type Value } from './values.ts'
 
 /** Below these volts per cell a pack counts as run down; nickel and lead are left to the core. */
@@ -41,7 +41,7 @@ function cellVolts(told: Told, value: Value, count: number | undefined): number 
   if (perCell && value.value < 5) return value.value
   if (together && count !== undefined) return value.value / count
   const listed = inList(told, value)
-  if (!isVolts && !((read && !Number.isInteger(value.value)) || listed)) return undefined
+  if (!isVolts && !((read && !isWhole(told, value)) || listed)) return undefined
   if (!isVolts && told.has('ohms')) return undefined
   if (isVolts && !read && !told.has('forgot')) return undefined
   if (count !== undefined && count > 1 && value.value >= 5 && value.value < 5 * count && !isRound(value.value))
@@ -71,20 +71,20 @@ export function healthyVolts(told: Told): boolean {
   return told.values.some(
     one =>
       (one.kind === 'volts' || one.kind === 'bare') &&
-      !Number.isInteger(one.value) &&
+      !isWhole(told, one) &&
       (fine(one.value) || (count !== undefined && count > 1 && fine(one.value / count))),
   )
 }
 
 /** One of two and more readings in a row: "2.1 2.0 2.3", "3.2 2.1 3.2". */
-function inList({ values }: Told, value: Value): boolean {
-  if (Number.isInteger(value.value)) return false
-  const at = values.indexOf(value)
-  return [values[at - 1], values[at + 1]].some(
+function inList(told: Told, value: Value): boolean {
+  if (isWhole(told, value)) return false
+  const at = told.values.indexOf(value)
+  return [told.values[at - 1], told.values[at + 1]].some(
     next =>
       next !== undefined &&
       next.kind === 'bare' &&
-      !Number.isInteger(next.value) &&
+      !isWhole(told, next) &&
       next.value > 1.5 &&
       next.value < 4.4 &&
       Math.abs(next.from - value.from) <= 2,
@@ -102,7 +102,7 @@ const states = /^(?:full|empty|flat|half|fresh|landed|topped|used|drained|new|ol
 /** Whether two packs and more are told by their volts, or by what they are and nothing else, and none lies apart. */
 export function isAlike(told: Told): boolean {
   const { marked, values } = told
-  const told_V = values.filter(({ value, kind }) => (kind === 'volts' || kind === 'bare') && !Number.isInteger(value))
+  const told_V = values.filter(one => (one.kind === 'volts' || one.kind === 'bare') && !isWhole(told, one))
   const isBare =
     values.filter(({ kind }) => kind === 'count').length > 1 && !marked.words.some(({ w }) => states.test(w))
   return told.has('board') && (told_V.length > 1 || isBare) && boardMixed(told) === undefined
@@ -113,7 +113,7 @@ function toldApart(told: Told): Judged | undefined {
   const count = countIn(told.values) ?? 1
   const far = told.values.find(one => {
     const isOfPack = told.is(one.to, 'together')
-    const isVolts = one.kind === 'volts' || (one.kind === 'bare' && !Number.isInteger(one.value))
+    const isVolts = one.kind === 'volts' || (one.kind === 'bare' && !isWhole(told, one))
     return isVolts && one.value / (isOfPack ? count : 1) > apart + 0.005 && isApart(told, one)
   })
   return far && { danger: 'boardMixed', from: far.from, to: far.to }
@@ -141,7 +141,7 @@ function spread(readings: readonly Value[], count: number): Judged | undefined {
 /** A reading of volts, not a target ("end 4.35"), nor amps or lengths. */
 function isReading(told: Told, one: Value): boolean {
   if (one.kind !== 'volts' && one.kind !== 'bare') return false
-  if (one.kind === 'bare' && /^\d+$/.test(told.marked.words[one.from]?.w ?? '')) return false
+  if (one.kind === 'bare' && isWhole(told, one)) return false
   const previous = told.marked.words[one.from - 1]?.w ?? ''
   return !/^(?:to|end|until|till|til|stop|full|with|set|cutoff)$/.test(previous)
 }
