@@ -110,12 +110,11 @@ function chemistryAt(words: readonly Word[], i: number): Value | undefined {
 
 /** The capacity told of a pack in mAh: with its unit, or bare behind a cell count or before a chemistry. */
 export function capacityIn(values: readonly Value[]): number | undefined {
-  const told = values.find(({ kind, value }) => kind === 'mAh' && value < 30001 && isCapacity(value))
+  const told = values.find(({ kind, value }) => kind === 'mAh' && isCapacity(value))
   if (told !== undefined) return told.value
-  for (const [i, { kind, to }] of values.entries()) {
+  for (const [i, { kind, value, to }] of values.entries()) {
     const next = values[i + 1]
-    if (kind === 'bare' && next?.kind === 'chemistry' && next.from === to && isCapacity(values[i]?.value ?? 0))
-      return values[i]?.value
+    if (kind === 'bare' && next?.kind === 'chemistry' && next.from === to && isCapacity(value)) return value
     if (kind === 'count' && next?.kind === 'bare' && next.from <= to + 1 && isCapacity(next.value)) return next.value
   }
   return undefined

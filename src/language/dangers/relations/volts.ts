@@ -44,15 +44,12 @@ function cellVolts(told: Told, value: Value, count: number | undefined): number 
   if (!isVolts && !((read && !isWhole(told, value)) || listed)) return undefined
   if (!isVolts && told.has('ohms')) return undefined
   if (isVolts && !read && !told.has('forgot')) return undefined
-  if (count !== undefined && count > 1 && value.value >= 5 && value.value < 5 * count && !isRound(value.value))
+  if (count !== undefined && (value.value > 5 ? !isRound(value.value) : isVolts && value.value > 4.4))
     return value.value / count
+  if (count === undefined && isVolts && told.has('forgot') && value.value > 4.3) return value.value / 2
   const out = before(told, value.from, 'readsOut', 5)
   const isOut = isVolts || listed || (out !== undefined && !isCountOfCells(told, out))
-  if (value.value < 2.8 && !isSpread(value.value, 0.1) && isOut) return value.value
-  if (value.value < 5.3 && value.value > 4.4 && count !== undefined && count >= 2 && isVolts) return value.value / count
-  if (count === undefined && isVolts && told.has('forgot') && value.value < 5.6 && value.value > 4.3)
-    return value.value / 2
-  return undefined
+  return isOut && !isSpread(value.value, 0.1) ? value.value : undefined
 }
 
 /** "3 cell lipo at 1.5" speaks of the pack, and sets amps. */
@@ -62,7 +59,7 @@ const isCountOfCells = ({ marked: { words } }: Told, at: number): boolean =>
 /** So little is how far cells are apart, and no reading; nothing at all is one. */
 const isSpread = (perCell_V: number, least_V: number): boolean => perCell_V !== 0 && perCell_V < least_V
 
-const isRound = (value: number): boolean => [5, 9, 12, 13.8, 15, 18, 19, 20, 24].includes(value)
+const isRound = (value: number): boolean => [9, 12, 13.8, 15, 18, 19, 20, 24].includes(value)
 
 /** Whether the volts told are those of a sound pack: what is said of a switch left on then did no harm. */
 export function healthyVolts(told: Told): boolean {
@@ -72,7 +69,7 @@ export function healthyVolts(told: Told): boolean {
     one =>
       (one.kind === 'volts' || one.kind === 'bare') &&
       !isWhole(told, one) &&
-      (fine(one.value) || (count !== undefined && count > 1 && fine(one.value / count))),
+      (fine(one.value) || fine(one.value / (count ?? 1))),
   )
 }
 
