@@ -1,6 +1,6 @@
 // One cell of a pack that is told to hold nothing: the others hide it, for the pack still shows volts.
 
-import { type Relation, type Told, wasOnce } from './relation.ts'
+import { crossesClause, type Relation, type Told, wasOnce } from './relation.ts'
 
 const holdsNothing = /^(?:dead|gone|zero|nothing|0|flat|kaput\w*|tot|morto?|mort|muerta?)$/
 /** Of the cell, and of nothing else that lies there. */
@@ -23,14 +23,24 @@ export const deadCell: Relation = told => {
 const retired = /^(?:retir|recycl|scrap|binned|threw|thrown|replac)/
 
 /** Where it says so of the cell at that word, undenied. */
-function nothingAt({ marked: { words, denies } }: Told, cell: number): number | undefined {
+function nothingAt(told: Told, cell: number): number | undefined {
+  const { words } = told.marked
   const word = (at: number) => words[at]?.w ?? ''
-  if (denies[cell - 1] || denies[cell - 2]) return undefined
-  if (/^(?:dead|flat|tote)$/.test(word(cell - 1))) return cell - 1
+  if (/^(?:dead|flat|tote)$/.test(word(cell - 1))) return isDenied(told, cell - 1) ? undefined : cell - 1
+  if (isDenied(told, cell)) return undefined
   for (let at = cell + 1; at <= cell + 1 + mostBetween && words[at]?.cut === 0; at += 1) {
     // "Flat and firm": it is not swollen.
     if (holdsNothing.test(word(at))) return /^(?:and|firm)$/.test(word(at + 1)) ? undefined : at
     if (!between.test(word(at))) return undefined
   }
   return undefined
+}
+
+const beside = /^(?:a|an|any|one|single|of|the|had|have|got)$/
+/** "No dead cell", "never had a dead cell"; not "it will not. Dead cell", which ends before. */
+function isDenied(told: Told, from: number): boolean {
+  const { words, denies } = told.marked
+  let at = from - 1
+  while (beside.test(words[at]?.w ?? '')) at -= 1
+  return (denies[at] ?? false) && !crossesClause(told, at, from)
 }

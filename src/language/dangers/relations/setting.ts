@@ -124,6 +124,8 @@ function isSet(told: Told, { from, to }: Value): boolean {
   if (/^on (?:a|my|this)$/.test(`${said(from - 2)} ${said(from - 1)}`)) return false
   const at = before(told, from, 'countCue', 4)
   if (at === undefined || packWord.test(said(at - 1)) || isPack(told, from, to)) return false
+  // "Set to 4S, 3S 1300": the first is set.
+  if (countsIn(told).some(one => one.from > at && one.to <= from && crossesClause(told, one.from, from))) return false
   if (/^(?:is|its)$/.test(said(at))) {
     const believer = before(told, at, 'believes', 7)
     if (believer === undefined || crossesClause(told, believer, from)) return false
@@ -163,8 +165,8 @@ function isMode(told: Told, { from, to, chemistry }: Value): boolean {
   // "The same rule as LiPo".
   if (told.marked.words.slice(Math.max(0, from - 4), from).some(({ w }) => w === 'same')) return false
   if (at === undefined || crossesClause(told, at, from) || isLoose(told, at, from)) return false
-  const previous = told.values.filter(({ kind, to: end }) => kind === 'count' && end <= from && end >= from - 2)
-  return previous.length === 0
+  // "Set my 4S LiFe": the pack.
+  return !told.values.some(({ kind, to: end }) => kind === 'count' && end > at && end <= from && end >= from - 2)
 }
 
 /** "on", "in" and "as" stand right before a program: "on a normal lipo" tells the pack. */
@@ -175,8 +177,8 @@ function isLoose({ marked: { words } }: Told, at: number, from: number): boolean
 
 export function isDeniedAt(told: Told, { from }: Value): boolean {
   for (let i = from - 1; i >= 0 && from - i <= 5; i -= 1) {
+    if (crossesClause(told, i, i + 1)) return false
     if (told.marked.denies[i]) return true
-    if ((told.marked.words[i + 1]?.cut ?? 0) > 0) return false
   }
   return false
 }
