@@ -4,6 +4,7 @@ import { type Aside, asidesIn } from './asides.ts'
 import type { ToldPack, ValueName } from './candidate.ts'
 import { type Measure, measuresAt } from './measures.ts'
 import { type Numeral, numeralAt } from './numerals.ts'
+import { rejectedIn } from './rejected.ts'
 import { Tokens } from './tokens.ts'
 
 export class Sentence extends Tokens {
@@ -15,10 +16,13 @@ export class Sentence extends Tokens {
   /** `text` must be plain text. */
   constructor(text: string) {
     super(text)
-    this.asides = asidesIn(this)
-    const isAside = (at: number) => this.asides.some(({ first, after }) => at >= first && at < after)
-    this.numerals = this.tokens.map((_, at) => (isAside(at) ? undefined : numeralAt(this, at)))
-    this.measures = this.numerals.map(numeral => (numeral ? measuresAt(this, numeral) : []))
+    const asides = asidesIn(this)
+    const numerals = this.tokens.map((_, at) => (isIn(asides, at) ? undefined : numeralAt(this, at)))
+    const measures = numerals.map(numeral => (numeral ? measuresAt(this, numeral) : []))
+    const rejected = rejectedIn({ tokens: this, numerals, measures })
+    this.asides = [...asides, ...rejected]
+    this.numerals = numerals.map((numeral, at) => (isIn(rejected, at) ? undefined : numeral))
+    this.measures = measures.map((found, at) => (isIn(rejected, at) ? [] : found))
   }
 
   /** A number without a unit at this token, none that is stuck to what is behind it. */
@@ -48,6 +52,9 @@ export class Sentence extends Tokens {
 
 /** "temp=-15", "(-5 outside)", "…-3": behind words, numbers, units and brackets a dash parts two of them. */
 const opening = /^[^\p{L}\p{N}%°)\]}]$/u
+
+const isIn = (asides: readonly Aside[], at: number): boolean =>
+  asides.some(({ first, after }) => at >= first && at < after)
 
 /** A candidate before its surroundings are looked at; `after` is the token behind it. */
 export interface Found {
