@@ -15,5 +15,19 @@ const asked = [
 
 export const asksLeave = (text: string): boolean => !explained.test(text) && asked.some(one => one.test(text))
 
+const clause = /.+?(?:[,.;:!?]+(?=\s|$)|$)/gsu
+const supposed = /^\W*(?:(?:and|but|so|ok) )*(?:what )?if\b/i
+
+/** "The shed is fine": so it is said to be. */
+const declared =
+  /(?:\b(?:is|are|was|were|been|seems?|looks?)|'s) (?:\w+ )?(?:ok|okay|alright|all right|acceptable|harmless|safe|fine)\b/i
+
+/** Whether leave is asked for what stands at `at`: "I charge on the sofa, is that ok" tells it, and asks about it after. */
+export function asksLeaveAt(text: string, at: number): boolean {
+  if (!asksLeave(text)) return false
+  const own = [...text.matchAll(clause)].find(({ index, 0: { length } }) => at < index + length)?.[0] ?? text
+  return opensAsking.test(own) || supposed.test(own) || (asksLeave(own) && !declared.test(own))
+}
+
 /** It asks what or why, and for no leave: nothing is about to be done that only sounds like a danger. */
 export const asksToKnow = (text: string): boolean => opensAsking.test(text) && !asksLeave(text)

@@ -28,6 +28,7 @@ import {
   asksReason,
   inHandbook,
   keepPack,
+  lacking,
   mayBe,
   notKnown,
   ofDangers,
@@ -35,7 +36,6 @@ import {
   type Said,
   saidIn,
   told,
-  unanswered,
   withKnown,
 } from './said.ts'
 
@@ -137,7 +137,7 @@ async function ofQuestion(said: Said): Promise<Reply> {
   const open = hasDanger ? undefined : cellOrPack({ ...meant.question, told: doubts }, text, context.locale)
   if (open) {
     conversation.keep({ ...open.frame, doubts, names: packNames(used) })
-    return unanswered(said, meant.question.command, open.problem)
+    return lacking(said, meant.question.command, open.problem)
   }
   const reply = await besideLast(said, await answered(said, meant))
   if (about !== undefined && aside.has(meant.understanding.intent)) return withEntry(reply, about, context.locale)
@@ -193,11 +193,12 @@ async function ofPart(said: Said): Promise<Reply> {
   if (answers.length === 0 && takesTitle(missing, command)) return answerKnown(around, { ...plain, question: listed })
   // What somebody wants to know in words is not asked for in figures, nor is what the handbook surely has.
   const isOfWords = about !== undefined && (pack === undefined || askedOf(about).sureness > 1)
-  if (isOfWords && !(command.changes && (stored ?? question.options.question))) return inHandbook(said)
+  if (isOfWords && said.stands.length === 0 && !(command.changes && (stored ?? question.options.question)))
+    return inHandbook(said)
   const choices = stored ?? choicesFor(meant, command)
   const { doubts } = apart(question.told ?? [])
   conversation.keep({ question, pending: { missing, choices, told: pack }, doubts, names: packNames(used) })
-  return unanswered(said, command.name, askedBack(meant, command, choices, context.locale))
+  return lacking(said, command.name, askedBack(meant, command, choices, context.locale))
 }
 
 /** Nothing that is clear: a pack that is only told is asked about as by itself, and words of the handbook's are looked up. */

@@ -2,7 +2,7 @@
 
 import { type Danger, dangers } from '../../charging/situation/dangers.ts'
 import { shortened } from '../../ground/plain-text.ts'
-import { asksLeave } from '../../handbook/leave.ts'
+import { asksLeaveAt } from '../../handbook/leave.ts'
 import { correctionsIn } from '../../language/dangers/corrections.ts'
 import type { ToldDanger } from '../../language/dangers/index.ts'
 import type { StayingDanger } from '../../language/frames/staying.ts'
@@ -45,7 +45,7 @@ export function remember(
   const [spoken, last] = [spokenPacks(text, packsOf(used)), lastSpoken(frame)]
   const left = corrected(before, said, spoken, last)
   const isGeneral = !definite.test(text) && last === undefined
-  const telling = { spoken, last, said, isAsked: asksLeave(text), isGeneral }
+  const telling = { spoken, last, said, isAsked: (at: number) => asksLeaveAt(text, at), isGeneral }
   const kept = together(left, staying(told, telling))
   // What it may only tell is spoken of now, and stays as a doubt of the pack.
   const may = staying(

@@ -1,5 +1,6 @@
 // A plain sentence with all that decides how it is answered, and the replies that it may get.
 
+import { dangers } from '../../charging/situation/dangers.ts'
 import { maybe } from '../../charging/situation/doubts.ts'
 import type { Problem } from '../../ground/problem.ts'
 import { askedOf, entryOn } from '../../handbook/asked.ts'
@@ -8,6 +9,7 @@ import { asksLeave, asksToKnow } from '../../handbook/leave.ts'
 import { backTo } from '../../language/conversation/back-to.ts'
 import { asksNothing } from '../../language/conversation/heard/asks-nothing.ts'
 import { type OfAnswer, ofAnswer } from '../../language/conversation/heard/of-answer.ts'
+import { isOfPacks } from '../../language/conversation/lend.ts'
 import type { Frame, Talk } from '../../language/frames/frame.ts'
 import { themeOfWarmth } from '../../language/frames/theme.ts'
 import { standing } from '../../language/frames/told-dangers.ts'
@@ -121,6 +123,20 @@ export const unanswered = ({ around, meant }: Said, command: string, problem: Pr
   ...problemReply(command, around.typed, problem, around.context.locale, around.registry.find(command)),
   understood: meant.understanding,
 })
+
+/** A detail is asked back; where what was told before forbids the charge whatever it is, that is said first. */
+export function lacking(said: Said, command: string, problem: Problem): Reply {
+  const { around, meant, stands } = said
+  const asked = unanswered(said, command, problem)
+  const isPart = meant.kind === 'asks back' && meant.told !== undefined
+  // "How long for a 3S" need not be about the one that is swollen.
+  const anyhow = stands.filter(({ danger, of }) => !isPart || dangers[danger].stays !== 'lasts' || isOpen(of))
+  if (anyhow.length === 0 || !around.registry.vocabulary.some(one => one.name === command && isOfPacks(one)))
+    return asked
+  const led = ofDangers(said, { dangers: anyhow.map(({ danger }) => danger) })
+  return { ...withLine(led, problem.saidIn(around.context.locale).what), followUps: asked.followUps }
+}
+const isOpen = (of: object): boolean => Object.values(of).every(part => part === undefined)
 
 export function notKnown(said: Said): Reply {
   const { around, meant, text, suspected } = said

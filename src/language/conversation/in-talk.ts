@@ -8,7 +8,7 @@ import type { Choice, Said } from '../reading/choose.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
 import { choiceBy } from './choice-of.ts'
 import { goesOn, isFewWords, namesWanted } from './follow-up.ts'
-import { packKinds } from './lend.ts'
+import { isOfPacks } from './lend.ts'
 
 /** What tells of them, beside the words of their own names. */
 const toldBy: Readonly<Record<string, readonly string[]>> = {
@@ -34,9 +34,7 @@ export function rankedInTalk(
   { question }: Frame,
   vocabulary: Vocabulary,
 ): readonly Ranked[] {
-  const ofPacks = new Set<string>(
-    vocabulary.filter(({ options }) => options.some(({ kind }) => packKinds.has(kind))).map(({ name }) => name),
-  )
+  const ofPacks = new Set<string>(vocabulary.filter(isOfPacks).map(({ name }) => name))
   if (!ofPacks.has(question.command) || Object.keys(question.options).length === 0) return ranked
   const said = new Set(wordsOf(text).flatMap(word => (slight.has(word) ? [] : conceptsOf(word))))
   const isNamed = (name: string) =>

@@ -51,11 +51,10 @@ export function lentTo(
   text: string,
   values: readonly Candidate[],
 ): Lent {
-  const isOfPacks = command.options.some(({ kind }) => packKinds.has(kind))
   const told = values.filter(value => toldBy(value) !== undefined)
   // What is to bear a name is told whole.
   const mayBePart = !isOfNamed(command)
-  if (!frame || !isOfPacks) return { kept: {} }
+  if (!frame || !isOfPacks(command)) return { kept: {} }
   // "And can it do a 6S 1300": what was told to feed or to charge, as where no pack was spoken of.
   const { pack, packs = pack } = frame.question.options
   if (packs === undefined && told.some(namesPack))
@@ -86,6 +85,7 @@ export const isOfPack = (values: readonly Candidate[]): boolean =>
   values.every(({ text }) => text === 'full' || text === '1')
 
 export const packKinds: ReadonlySet<string> = new Set(['pack', 'packs', 'session packs'])
+export const isOfPacks = ({ options }: CommandWords): boolean => options.some(({ kind }) => packKinds.has(kind))
 
 /** A detail that bears another name there goes by its kind; one pack is a list of packs too, and a list of one kind a pack. */
 function inTermsOf(command: CommandWords, kept: Kept): Kept {

@@ -99,7 +99,8 @@ interface Telling {
   readonly spoken: readonly SpokenPack[]
   readonly last: SpokenPack | undefined
   readonly said: Corrections
-  readonly isAsked: boolean
+  /** Whether leave is asked for what stands there. */
+  isAsked(at: number): boolean
   /** No pack in particular is meant: "a puffed pack". */
   readonly isGeneral: boolean
 }
@@ -113,8 +114,8 @@ export function staying(
   return told.flatMap(({ danger, typed, start: at = 0 }): readonly StayingDanger[] => {
     const { stays } = dangers[danger]
     if (stays === 'once') return []
-    if (stays === 'around') return [{ danger, typed, names: [], of: {}, doubted: isAsked }]
-    const isVague = stays === 'lasts' ? isGeneral && spoken.length === 0 : isAsked
+    if (stays === 'around') return [{ danger, typed, names: [], of: {}, doubted: isAsked(at) }]
+    const isVague = stays === 'lasts' ? isGeneral && spoken.length === 0 : isAsked(at)
     const far = ({ start = at }: SpokenPack) => Math.abs(start - at)
     const nearest = Math.min(...spoken.map(far))
     // "One cell of it": told in part it may be of the last pack or of another.
@@ -155,7 +156,5 @@ export function standing(
   frame: Frame | undefined,
 ): readonly StayingDanger[] {
   const told = meant.kind === 'asks back' ? meant.told : lastSpoken(frame)?.of
-  return kept.filter(
-    ({ danger, of, doubted }) => !doubted && dangers[danger].stays === 'lasts' && mayBeSame(of, told ?? {}),
-  )
+  return kept.filter(({ of, doubted }) => !doubted && mayBeSame(of, told ?? {}))
 }

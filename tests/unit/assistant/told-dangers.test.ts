@@ -133,6 +133,31 @@ describe('what passes', () => {
   })
 })
 
+describe('what was told without a pack', () => {
+  it.each([
+    ['chargers run on the sofa overnight, that ok', 'when will it be done on 1.5'],
+    ['i leave them charging while at work', 'how long for a 3s'],
+    ['wife says the shed with the petrol cans is fine for charging', 'when is it done at 2 A'],
+    ['i charge without the balance lead', 'how long at 2 A'],
+  ])('is said again where a detail is asked back: behind "%s", "%s"', async (...texts) => {
+    expect(await last(...texts)).toBe('do not charge')
+  })
+
+  it('is said of the answer too, until it is told otherwise', async () => {
+    const texts = ['i charge on my bed. is that ok?', 'how long at 1.5 A', '4s 1500 lipo', 'it is on the tiles now']
+    expect(await verdicts(...texts)).toEqual(['do not charge', 'do not charge', 'do not charge', 'go'])
+  })
+
+  it('is not said of a part of another pack', async () => {
+    expect(await last('the 3s 1300 of a friend is puffed', 'i fly a 4S lipo, what amps')).toBe('go')
+  })
+
+  it.each(['can i charge on the sofa', 'what if i charge on the bed', 'charging on the sofa ok?'])(
+    'forbids nothing later where leave was asked: %s',
+    async text => expect(await last(text, 'what amps for a 3s 850 lihv')).toBe('go with care'),
+  )
+})
+
 describe('what only sounds like a danger of a pack', () => {
   it('stays a doubt of that pack, until it is said to be otherwise', async () => {
     const first = await asking.ask('should i worry that my 4s 1500 lipo feels a little softer, and how many amps')
