@@ -12,6 +12,7 @@ import { findChemistries } from './packs/chemistries.ts'
 import { findPacks } from './packs/packs.ts'
 import { findClocks, roleOf } from './quantities/clocks.ts'
 import { findCounts } from './quantities/counts.ts'
+import { findDrops } from './quantities/drops.ts'
 import { findDurations } from './quantities/durations.ts'
 import { findNumbers } from './quantities/numbers.ts'
 import { findQuantities } from './quantities/quantities.ts'
@@ -31,6 +32,7 @@ const families: readonly Family[] = [
   findLevels,
   findReadings,
   findQuantities,
+  findDrops,
   findDurations,
   findClocks,
   findCounts,

@@ -16,6 +16,7 @@ import { isLabelled, isRoundCell, isTimeUnknown } from './relations/label.ts'
 import { type Told, toldOf } from './relations/relation.ts'
 import { isSameCount, isSameType } from './relations/setting.ts'
 import { isInFlight, isRatedFuse, isUsualRate, isWithinLabel } from './relations/speed.ts'
+import { isCarried, isOfDevice, isOneSource, isTripOver } from './relations/spoken-of.ts'
 import { valuesOf } from './relations/values.ts'
 import { healthyVolts, isAlike } from './relations/volts.ts'
 import { isMild, isWarm } from './relations/warmth.ts'
@@ -89,7 +90,7 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const isOut = (danger: Danger) => lifted.has(danger) || (disproved[danger]?.(values) ?? false)
   const possible = opinion.shares.filter((_, n) => !isOut(judged[n] as Danger))
   const any = asSureAsWhich(withoutThose(opinion, isOut), Math.max(...possible))
-  const tells = evidence.filter(one => one.tells.length > 0 && !one.excused)
+  const tells = evidence.filter(one => one.tells.length > 0 && !one.excused && !isOut(one.danger))
   const isPlain = marked.words.length <= fewWords.told
   const worth = worthOfRule[isPlain ? 'plainly' : 'amid']
   const all = ranked(opinion.shares, tells, worth).filter(({ danger }) => !isOut(danger))
@@ -104,7 +105,8 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const isByWords = any > (tells.length === 0 ? sure : isPlain ? likely.plainly : toldByRule)
   // Nobody is sent away from a fire that is only the likeliest of many things, nor told of what may be anything.
   const byWords = isByWords ? likeliest(all, alsoLikely.told).filter(isLikelyNamed) : []
-  const told = once([
+  const isOfOther = (danger: Danger) => ofOthers[danger]?.(values) ?? false
+  const found = once([
     ...relations.map(relation => relation(values)).filter(found => found !== undefined),
     ...[
       ...tells
@@ -115,15 +117,18 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
       ...byWords,
     ].map(danger => spanOf(danger, evidence, marked)),
   ])
-  const has = (part: 'tells' | 'hints'): boolean => evidence.some(one => one[part].length > 0)
+  const told = found.filter(({ danger }) => !isOfOther(danger))
+  const others = found.flatMap(({ danger }) => (isOfOther(danger) ? [danger] : []))
+  const standing = evidence.filter(one => !isOut(one.danger))
+  const has = (part: 'tells' | 'hints'): boolean => standing.some(one => one[part].length > 0)
   const enough = has('tells') ? likely.suspectedByRule : has('hints') ? likely.suspectedByClue : likely.suspected
   const isAgreed = tells.some(({ danger }) => shareOf(danger) > agreed)
   // Rules that find two dangers bear each other out.
   const isSaid = tells.length > 1 || (tells.length > 0 && (isAgreed || marked.words.length <= fewWords.suspected))
-  const isAnything = evidence.length > 0 || shareOf(all[0]?.danger as Danger) > likely.anything
+  const isAnything = standing.length > 0 || shareOf(all[0]?.danger as Danger) > likely.anything
   const isSuspected = told.length === 0 && (isSaid || (any > enough && isAnything))
   const mayBurn = tells.filter(isEmergency).map(({ danger }) => danger)
-  const suspected = isSuspected ? likeliest(all, alsoLikely.suspected) : []
+  const suspected = others.length > 0 ? others : isSuspected ? likeliest(all, alsoLikely.suspected) : []
   return {
     told: told.map(span => toldDanger(span, marked, text)),
     // Whatever else is told, smoke that may be is spoken of.
@@ -145,8 +150,13 @@ const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
   coldPack: isWarm,
   unknownPack: told => isLabelled(told) || isTimeUnknown(told),
   badLead: isInFlight,
-  seriesCharge: isInFlight,
+  seriesCharge: told => isInFlight(told) || isOneSource(told),
+  movingVehicle: told => isTripOver(told) || isCarried(told),
+  exhaust: isCarried,
 }
+
+/** Dangers that are said of something else: no more than suspected. */
+const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = { hotPack: isOfDevice }
 
 /** Whether nothing tells it, and what sounds like it is all denied or said to be otherwise. */
 const isLifted = ({ tells, hints, denied, excused }: Evidence): boolean =>

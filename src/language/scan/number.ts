@@ -54,3 +54,15 @@ export function oddNumberProblem(text: string, wanted: Wanted): Problem | undefi
   if (odd === undefined) return undefined
   return problemAt(odd, onlyPlainDecimals, wanted)
 }
+
+const grouped = /^[1-9]\d?,\d00$/
+const unit = /^ ?(?:v|volts?|a|amps?|ah|w|watts?|wh|c|kg|g|k?m|mm2?|cm|h|hours?|min\w*|s|[%°])(?!\p{L})/iu
+const ofCells = /\b(?:cells?|each|volts?|meter)\b/i
+
+/** "Marked 2,200": a comma between thousands, where no unit follows and no cell may stand at so many volts. */
+export function isGrouped(text: string, start: number, end: number): boolean {
+  const typed = text.slice(start, end)
+  if (!grouped.test(typed) || unit.test(text.slice(end, end + longestUnit))) return false
+  return !(/^[2-4],/.test(typed) && ofCells.test(text))
+}
+const longestUnit = 9

@@ -31,6 +31,8 @@ export type ValueName =
   | 'percent'
   /** Amps out of a pack, or none, with its volts then. */
   | 'load'
+  /** What a lead may take of the volts. */
+  | 'drop'
   /** By its name. */
   | 'plug'
   /** Of a kilowatt-hour. */

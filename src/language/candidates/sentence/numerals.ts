@@ -1,6 +1,6 @@
 // Numbers as people write and say them: "2.2", "3,7", "1.500", "two point two", "fifteen hundred", "one and a half".
 
-import { shiftedDecimal } from '../../scan/number.ts'
+import { isGrouped, shiftedDecimal } from '../../scan/number.ts'
 import type { Tokens } from './tokens.ts'
 
 export interface Numeral {
@@ -47,6 +47,7 @@ export function numeralAt(sentence: Tokens, first: number): Numeral | undefined 
 function digitsAt(sentence: Tokens, first: number): Numeral | undefined {
   const token = sentence.tokens[first]
   if (token?.kind !== 'number' || isName(sentence, first)) return undefined
+  if (isGrouped(sentence.text, token.start, token.end)) return plain(first, first + 1, token.word.replace(',', ''))
   const decimal = token.word.replace(',', '.').replace(/^\./, '0.')
   // "20k": thousands.
   if (sentence.word(first + 1) === 'k' && sentence.glued(first + 1))

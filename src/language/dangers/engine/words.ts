@@ -1,5 +1,7 @@
 // A text as words: folded, with where each stands, and where clauses and sentences end.
 
+import { isGrouped } from '../../scan/number.ts'
+
 export interface Word {
   /** In lower case, without accents and apostrophes; a number as typed, with a point. */
   readonly w: string
@@ -44,7 +46,7 @@ export function wordsOf(text: string): readonly Word[] {
     const first = typed.codePointAt(0) ?? 0
     const isNumber = first >= 48 && first <= 57
     if (isNumber) {
-      const value = numberOf(typed)
+      const value = isGrouped(text, start, start + typed.length) ? Number(typed.replace(',', '')) : numberOf(typed)
       if (isBelowZero(text, start)) {
         words.push({ w: 'minus', start: start - 1, end: start, cut, asked })
         cut = 0

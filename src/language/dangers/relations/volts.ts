@@ -26,7 +26,15 @@ export const tooLow: Relation = told => {
 
 /** "0.3 V apart", "they differ by 0.3": between readings, and none itself. */
 const isApart = (told: Told, { value, from, to }: Value): boolean =>
-  value < most_V && (told.is(to, 'apart') || before(told, from, 'apart', 6) !== undefined)
+  value < most_V && (told.is(to, 'apart') || before(told, from, 'apart', 6) !== undefined || isLost(told, from))
+
+/** "Drop at most 0.5 V": what a lead takes. */
+function isLost({ marked: { words } }: Told, from: number): boolean {
+  let at = from - 1
+  while (lostBy.test(words[at]?.w ?? '') && words[at]?.cut === 0) at -= 1
+  return /^(?:drop|drops|lose|loses|losing|loss)$/.test(words[at]?.w ?? '')
+}
+const lostBy = /^(?:at|most|of|by|about|only|just|max|no|more|than|under|below|within|less)$/
 
 /** The volts per cell that a value may stand for where it reads like a reading; undefined where it does not. */
 function cellVolts(told: Told, value: Value, count: number | undefined): number | undefined {
@@ -96,13 +104,31 @@ export const boardMixed: Relation = told => {
 
 const states = /^(?:full|empty|flat|half|fresh|landed|topped|used|drained|new|old|charged|puff|swoll|another|different)/
 
+const same = /^(?:same|alike|equal|identical|matching)$/
+const every = /^(?:all|every|both|each|two|three|four|five|six|seven|eight|nine|ten|twelve|\d+|they|theyre|are)$/
+/** Of these, packs of any kind may share the same one. */
+const shared =
+  /^(?:board|charger|lead|port|plug|time|cable|bag|box|shelf|place|day|output|hub|strip|current|amps?|rate)$/
+const doubting = /^(?:not|isnt|arent|nearly|almost|roughly|except|but|only|different|mixed?|volts?|brand)$/
+
+/** "All eight the same": so they are said to be, or to be put together only if they are. */
+function isSaidSame({ marked: { words } }: Told): boolean {
+  if (words.some(({ w }) => states.test(w) || doubting.test(w))) return false
+  return words.some(
+    ({ w }, at) =>
+      same.test(w) &&
+      !shared.test(words[at + 1]?.w ?? '') &&
+      words.slice(Math.max(0, at - 4), at).some(one => every.test(one.w)),
+  )
+}
+
 /** Whether two packs and more are told by their volts, or by what they are and nothing else, and none lies apart. */
 export function isAlike(told: Told): boolean {
   const { marked, values } = told
   const told_V = values.filter(one => (one.kind === 'volts' || one.kind === 'bare') && !isWhole(told, one))
   const isBare =
     values.filter(({ kind }) => kind === 'count').length > 1 && !marked.words.some(({ w }) => states.test(w))
-  return told.has('board') && (told_V.length > 1 || isBare) && boardMixed(told) === undefined
+  return told.has('board') && (told_V.length > 1 || isBare || isSaidSame(told)) && boardMixed(told) === undefined
 }
 
 /** By how far they lie apart alone. */

@@ -1,0 +1,89 @@
+// What a word that sounds like a danger is said of: the charger and not the pack, a trip that is over, a load in the boot.
+
+import type { Told } from './relation.ts'
+
+const matching = (what: RegExp) => (word: string | undefined) => word !== undefined && what.test(word)
+const isDevice = matching(
+  /^(?:chargers?|supply|supplies|psus?|adapters?|adaptors?|inverter|transformer|generator|laptop)$/,
+)
+const isPack = matching(/^(?:packs?|lipos?|lihvs?|life|batter(?:y|ies)|cells?|akkus?|it|its|they|theyre|them|one|s)$/)
+const isBeside = matching(/^(?:on|off|onto|from|with|at|by|in|near|beside|under|to|the|my|a|an|our|his|her|this|that)$/)
+const isArticle = matching(/^(?:the|my|a|an|our|his|her|this|that)$/)
+const isHot = matching(/^(?:hot|warm\w*|hotter|toasty|heats?|heated|overheat\w*|boiling|roasting|burn\w*)$/)
+
+/** Words from, up to, not including, between the ends of clauses. */
+function clauseAt({ marked: { words } }: Told, at: number): readonly [from: number, to: number] {
+  let [from, to] = [at, at + 1]
+  while (from > 0 && words[from]?.cut === 0) from -= 1
+  while (to < words.length && words[to]?.cut === 0) to += 1
+  return [from, to]
+}
+
+/** Whether all that is hot is said to be a charger or what feeds it. */
+export function isOfDevice(told: Told): boolean {
+  const words = told.marked.words.map(({ w }) => w)
+  const hot = words.flatMap((word, at) => (isHot(word) ? [at] : []))
+  return hot.length > 0 && hot.every(at => isDevice(words[at + 1]) || isSaidOfDevice(told, words, at))
+}
+
+/** The first thing that its clause names is a device, and none that is charged stands between. */
+function isSaidOfDevice(told: Told, words: readonly string[], at: number): boolean {
+  const [from] = clauseAt(told, at)
+  const before = words.slice(from, at)
+  const device = before.findLastIndex(isDevice)
+  if (device < 0 || before.slice(device).some(isPack)) return false
+  const head = before.slice(0, device).filter(word => !isArticle(word))
+  // "The pack on my charger": where it is; "the bottom of the charger", "the power supply": itself.
+  return !head.some(isPack) || !isBeside(head.at(-1))
+}
+
+const isOver = matching(
+  /^(?:came|went|got|drove|took|crossed|sailed|rode|brought|was|were|had|after|since|yesterday|ago|arrived|travelled|traveled|home|back)$/,
+)
+const charges = ['chargeRun', 'chargeAct'] as const
+const vehicles = matching(/^(?:ferry|ferries|boat|ship|train|bus|coach|plane|tram|crossing|car|van|boot|trunk)$/)
+
+/** Whether every vehicle or drive is spoken of in a clause of what was, in which nothing is charged. */
+export function isTripOver(told: Told): boolean {
+  const { words } = told.marked
+  const trips = words.flatMap(({ w }, at) => (told.is(at, 'driving') || vehicles(w) ? [at] : []))
+  return (
+    trips.length > 0 &&
+    trips.every(at => {
+      const [from, to] = clauseAt(told, at)
+      const clause = words.slice(from, to)
+      const isCharged = clause.some((_, n) => charges.some(concept => told.is(from + n, concept)))
+      return !isCharged && clause.some(({ w }) => isOver(w))
+    })
+  )
+}
+
+const isBoot = matching(/^(?:boot|trunk|car|van|truck|trailer)$/)
+const carries = matching(
+  /^(?:driv\w*|drove|carr\w*|bring\w*|brought|tak\w*|took|haul\w*|rid\w*|travel\w*|load\w*|pack|packed|tow\w*|comes?|go(?:es)?|with)$/,
+)
+const runs = matching(/^(?:runs?|running|ran|idl\w*|started|start|going)$/)
+const isOn = /\b(?:generator|genny|is|its|switched|turned|left|still) on\b/
+
+/** "A generator in the boot": it is carried, and does not run there. */
+export function isCarried(told: Told): boolean {
+  const { words } = told.marked
+  const isOne = matching(/^(?:generators?|genny|gennies)$/)
+  const all = words.flatMap(({ w }, at) => (isOne(w) ? [at] : []))
+  return (
+    all.length > 0 &&
+    all.every(at => {
+      const [from, to] = clauseAt(told, at)
+      const clause = words.slice(from, to).map(({ w }) => w)
+      return clause.some(isBoot) && clause.some(carries) && !clause.some(runs) && !isOn.test(clause.join(' '))
+    })
+  )
+}
+
+/** Two chargers on one battery that feeds them hang side by side on it: nothing says that packs are in series. */
+export const isOneSource = ({ has, values, marked: { words } }: Told): boolean =>
+  !has('seriesWords') &&
+  !words.some(({ w }) => /^(?:series|half|halves|bridged?|linked|joined|coupled|ground|minus)$/.test(w)) &&
+  words.some(({ w }) => w === 'chargers') &&
+  (values.some(({ chemistry }) => chemistry === 'lead') ||
+    words.some(({ w }) => /^(?:lead|leisure|car|starter|source|supply|psu|generator|station)$/.test(w)))

@@ -1,0 +1,65 @@
+// What a word that sounds like a danger is said of: its twin of a pack, or of a charge, stays a danger.
+
+import { describe, expect, it } from 'vitest'
+import type { Danger } from '../../../src/charging/situation/dangers.ts'
+import { dangersIn } from '../../../src/language/dangers/index.ts'
+
+const told = (text: string): readonly Danger[] => dangersIn(text).told.map(({ danger }) => danger)
+
+describe.each<[Danger, readonly string[], readonly string[]]>([
+  [
+    'hotPack',
+    [
+      'the charger is hot underneath, is that normal',
+      'the bottom of the charger gets really hot, carry on? 4s 1500 lipo',
+      'charger hot to the touch after an hour of 6s 5000 at 6 A',
+      'is a hot charger dangerous? 4s 1500 lipo at 3 A',
+    ],
+    ['the pack on the charger is hot', 'charger is warm and the pack is hot too', 'my battery gets hot in the charger'],
+  ],
+  [
+    'movingVehicle',
+    [
+      'we came over on the ferry yesterday, how many amps for my 4s 1500 lipo',
+      'after the boat crossing my packs read 3.8 each, 4s 1500 lipo, how long at 1.5',
+      'we carry a 1 kW generator in the car boot on trips, can it charge 6s 5000 lipo at 5 A',
+    ],
+    [
+      'i charge in the boot while we drive, 4s 1500 lipo how long',
+      'came by train, packs charged on the way, 4s 1500 amps',
+      'drove home with the charger running, 4s 1500 how long',
+    ],
+  ],
+  [
+    'exhaust',
+    ['i drive to the field with a generator in the boot, how many 4s 1500 lipo does 1000 W feed'],
+    ['generator runs in the boot while i charge 4s 1500', 'generator in the boot is on, 4s 1500 how long'],
+  ],
+  [
+    'boardMixed',
+    [
+      'all eight the same 1s 300 lihv, charge them together on the board?',
+      'they are identical 4s 1500 lipo, can i charge both together',
+    ],
+    [
+      'all the same but one is full, 6 3s 850 on the board',
+      'both on the same board, a 3s 850 and a 4s 850',
+      'one full and one empty 3s 850 on the board together?',
+    ],
+  ],
+  [
+    'tooLow',
+    ['the label reads 1,300, 4s lipo, how many amps', '12 V feed, 15 A, 5 m lead, drop at most 0.5 V'],
+    ['one cell of my 4s 1500 reads 1,3 V'],
+  ],
+])('%s', (danger, harmless, harmful) => {
+  it.each(harmless)('is not told by "%s"', text => expect(told(text)).not.toContain(danger))
+  it.each(harmful)('is told by "%s"', text => expect(told(text)).toContain(danger))
+})
+
+it.each([
+  'two chargers share one 12 V 100 Ah agm, how many 4s 1500 lipo',
+  'took the train to the club, 3s 850 lihv at 0.8 A',
+])('nothing of the kind is suspected in "%s"', text =>
+  expect(dangersIn(text).suspected.filter(one => one === 'seriesCharge' || one === 'movingVehicle')).toEqual([]),
+)
