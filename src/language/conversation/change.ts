@@ -47,7 +47,11 @@ export const withChange: Way = (said, command) => {
   const change = changed(command, read, frame, isMore && told.some(namesPack))
   if (!change) return undefined
   const { fitted, kept } = change
-  const isSure = butWhyNot.test(text) || isPart || isInList
+  // "How many from a 4S 5000": what feeds is another one.
+  const isOtherFeed = told.some(
+    ({ kind, start }) => kind === 'source' && own.some(one => one.start === start && namesPack(one)),
+  )
+  const isSure = butWhyNot.test(text) || isPart || isInList || isOtherFeed
   const surely = isSure ? 1 : followsSurely({ ...said, values: read.values }, fitted)
   return { ...choiceOf(fitted, kept), score: surely * takes(command, fitted, read.values) }
 }

@@ -14,6 +14,7 @@ import { both } from './both.ts'
 import { withChange } from './change.ts'
 import { choiceOf } from './choice-of.ts'
 import { compares } from './compares.ts'
+import { flown } from './flown.ts'
 import { reminds } from './reminds.ts'
 import { ruleAnew } from './rule-anew.ts'
 import { stays } from './stay.ts'
@@ -22,6 +23,7 @@ const ways: readonly Way[] = [
   asksQuantity,
   compares,
   reminds,
+  flown,
   both,
   stays,
   answerTo,

@@ -9,6 +9,7 @@ import { conceptsIn } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { readAnyState } from '../things/state.ts'
+import { asksFlightTime } from './flight.ts'
 import { isToldGoal } from './slots.ts'
 import { outlets } from './told/charger-told.ts'
 import { severalKinds } from './told/packs-told.ts'
@@ -48,7 +49,7 @@ const onBoard = (sentence: Sentence): boolean =>
 
 /** Packs in an aeroplane. */
 const takenAlong =
-  /\b(?:on|onto|in|by) (?:a|an|the) (?:plane|aeroplane|airplane|airliner|flight)\b|\b(?:airlines?|cabin|airports?|luggage|baggage|suitcase)\b/i
+  /\b(?:on|onto|in|by) (?:a|an|the) (?:plane|aeroplane|airplane|airliner|flight)\b|\b(?:airlines?|cabin|airports?|luggage|baggage|suitcase|by air|carry-?on|check(?:ed)?[- ]in|fl(?:y|ies|ying|own) commercial(?:ly)?|commercial (?:flight|plane|airliner)s?)\b/i
 const ofCharge = /\b(?:amps?|amperes?|charging current)\b/i
 const ofPacks: ReadonlySet<string> = new Set(['pack', 'count', 'chemistry', 'board'])
 
@@ -140,6 +141,12 @@ const signs: readonly Sign[] = [
       values.some(({ kind, text, cue }) => kind === 'state' && text === 'storage' && cue === 'from') &&
       values.filter(({ kind }) => kind === 'state').length === 1,
   },
+  // "Draws 45 A on average, what timer": it is flown, and not charged at that.
+  {
+    meant: command => takes(command, 'energy', 'duration'),
+    from: command => takes(command, 'pack'),
+    holds: ({ text, values, pack }) => pack !== undefined && asksFlightTime(text, values),
+  },
   // "Is a 3S 5000 allowed on the plane": packs are taken along, and not charged.
   {
     meant: ({ options }) => options.length === 1 && options[0]?.kind === 'packs',
@@ -180,7 +187,7 @@ export const bySigns = (
     const meant = vocabulary.find(isMeant)
     if (!meant || !holds(sentence, meant)) return likely
     const givers = new Set<string>(vocabulary.filter(one => one !== meant && from(one)).map(({ name }) => name))
-    if (isNoWords) givers.add('handbook')
+    if (isNoWords) for (const intent of ['handbook', 'smalltalk', 'notours']) givers.add(intent)
     const sum = likely.reduce((all, { intent, share }) => (givers.has(intent) ? all + share : all), 0)
     return likely
       .map(one =>

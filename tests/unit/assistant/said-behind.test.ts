@@ -55,3 +55,18 @@ it.each([
   await asking.ask(before)
   expect((await asking.ask(text)).verdict).toBe(verdict)
 })
+
+it.each([
+  ['4s 1500 lipo at 2 A', 'it draws 18 amps hovering, flight time?', 'energy pack: 4S 1500mAh LiPo current: 18A'],
+  ['4s 2200 lipo storage', 'if i pull 25 A how long can i fly', 'energy pack: 4S 2200mAh LiPo current: 25A'],
+  ['4s 2200 lipo at 2 A', 'at 3 A, how long till i can fly', 'time pack: 4S 2200mAh LiPo current: 3A'],
+  ['what amps for 4s 1500 lipo', 'flying commercially with two of them', 'travel packs: 2x 4S 1500mAh LiPo'],
+  [
+    'feed from one 3S 2200 lipo, how many 1S 300 lipo',
+    'how many from a 4S 5000 lipo then',
+    'source source: 4S 5000mAh LiPo pack: 1S 300mAh LiPo',
+  ],
+])('asks behind %j by %j', async (before, text, question) => {
+  await asking.ask(before)
+  expect((await asking.ask(text)).question?.replace(/ told: .*/, '')).toBe(question)
+})

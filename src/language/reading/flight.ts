@@ -1,0 +1,12 @@
+// Whether a current is drawn in flight, and how long that lasts is asked.
+
+import type { Candidate } from '../candidates/sentence/candidate.ts'
+
+const drawn =
+  /\b(?:draw(?:s|ing)?|drew|pull(?:s|ing)?|averag(?:e|es|ing)|mean|hover(?:s|ing)?|cruis(?:e|es|ing)|in flight|in the air|throttle|burns?)\b/i
+const lasts =
+  /\b(?:timer|flight time|time in the air|endurance)\b|\bhow (?:long|many min\w*)\b.*\b(?:fl(?:y|ies|ight|own)|in the air|hover|airborne|up)\b|\b(?:fl(?:y|ies|ight)|airborne|in the air)\b.*\bhow long\b/i
+const charges = /\b(?:charg\w*|refill\w*|fill\w*|top(?:s|ped)? up)\b/i
+
+export const asksFlightTime = (text: string, values: readonly Candidate[]): boolean =>
+  values.some(({ kind }) => kind === 'current') && drawn.test(text) && lasts.test(text) && !charges.test(text)
