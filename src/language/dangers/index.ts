@@ -87,10 +87,12 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const features = featuresOf(marked, evidence, figuresIn(values.values), conceptNumbers)
   const opinion = opinionOf(features, weights)
   const lifted = new Set(evidence.filter(isLifted).map(({ danger }) => danger))
-  const isOut = (danger: Danger) => lifted.has(danger) || (disproved[danger]?.(values) ?? false)
+  const isElse = (danger: Danger) => ofOthers[danger]?.(values) ?? false
+  const isOut = (danger: Danger) => lifted.has(danger) || isElse(danger) || (disproved[danger]?.(values) ?? false)
   const possible = opinion.shares.filter((_, n) => !isOut(judged[n] as Danger))
   const any = asSureAsWhich(withoutThose(opinion, isOut), Math.max(...possible))
-  const tells = evidence.filter(one => one.tells.length > 0 && !one.excused && !isOut(one.danger))
+  const standing = evidence.filter(one => !isElse(one.danger))
+  const tells = standing.filter(one => one.tells.length > 0 && !one.excused)
   const isPlain = marked.words.length <= fewWords.told
   const worth = worthOfRule[isPlain ? 'plainly' : 'amid']
   const all = ranked(opinion.shares, tells, worth).filter(({ danger }) => !isOut(danger))
@@ -105,7 +107,7 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const isByWords = any > (tells.length === 0 ? sure : isPlain ? likely.plainly : toldByRule)
   // Nobody is sent away from a fire that is only the likeliest of many things, nor told of what may be anything.
   const byWords = isByWords ? likeliest(all, alsoLikely.told).filter(isLikelyNamed) : []
-  const isOfOther = (danger: Danger) => ofOthers[danger]?.(values) ?? false
+  const isOfOther = (danger: Danger) => besideOthers[danger]?.(values) ?? false
   const found = once([
     ...relations.map(relation => relation(values)).filter(found => found !== undefined),
     ...[
@@ -119,7 +121,6 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   ])
   const told = found.filter(({ danger }) => !isOfOther(danger))
   const others = found.flatMap(({ danger }) => (isOfOther(danger) ? [danger] : []))
-  const standing = evidence.filter(one => !isOut(one.danger))
   const has = (part: 'tells' | 'hints'): boolean => standing.some(one => one[part].length > 0)
   const enough = has('tells') ? likely.suspectedByRule : has('hints') ? likely.suspectedByClue : likely.suspected
   const isAgreed = tells.some(({ danger }) => shareOf(danger) > agreed)
@@ -150,13 +151,17 @@ const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
   coldPack: isWarm,
   unknownPack: told => isLabelled(told) || isTimeUnknown(told),
   badLead: isInFlight,
-  seriesCharge: told => isInFlight(told) || isOneSource(told),
+  seriesCharge: isInFlight,
+}
+
+/** Words for a danger that are said of something else, and are no clue of it. */
+const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
+  seriesCharge: isOneSource,
   movingVehicle: told => isTripOver(told) || isCarried(told),
   exhaust: isCarried,
 }
-
-/** Dangers that are said of something else: no more than suspected. */
-const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = { hotPack: isOfDevice }
+/** What is only suspected then: a charger grows hot on a pack that does. */
+const besideOthers: Partial<Record<Danger, (told: Told) => boolean>> = { hotPack: isOfDevice }
 
 /** Whether nothing tells it, and what sounds like it is all denied or said to be otherwise. */
 const isLifted = ({ tells, hints, denied, excused }: Evidence): boolean =>

@@ -28,6 +28,7 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
       'i charge in the boot while we drive, 4s 1500 lipo how long',
       'came by train, packs charged on the way, 4s 1500 amps',
       'drove home with the charger running, 4s 1500 how long',
+      'the bus home has sockets, charger on the fold table. 3S 2200 w/ 1A, full before I get off?',
     ],
   ],
   [

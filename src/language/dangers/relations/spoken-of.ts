@@ -37,25 +37,31 @@ function isSaidOfDevice(told: Told, words: readonly string[], at: number): boole
   return !head.some(isPack) || !isBeside(head.at(-1))
 }
 
-const isOver = matching(
-  /^(?:came|went|got|drove|took|crossed|sailed|rode|brought|was|were|had|after|since|yesterday|ago|arrived|travelled|traveled|home|back)$/,
-)
+const wasSo =
+  /\b(?:yesterday|ago|last (?:night|week|weekend|month|year)|this morning|crossed|arrived)\b|\b(?:came|got|drove|rode|sailed) (?:off|over|across|back|here|home|from|to|by)\b|\bdrove \d|\btook (?:the|a|an|our) \w+ (?:over|to|across|here|home|back)\b|\bafter (?:the|a|our) (?:\w+ )?(?:crossing|trip|drive|ride|journey|passage)\b/
+const isAboard =
+  /\b(?:aboard|on board|on deck|seats?|cabin|sockets?|while|during|underway|on the way|before (?:i|we) (?:get|land|arrive|dock))\b/
 const charges = ['chargeRun', 'chargeAct'] as const
-const vehicles = matching(/^(?:ferry|ferries|boat|ship|train|bus|coach|plane|tram|crossing|car|van|boot|trunk)$/)
+const isVehicle = matching(/^(?:ferry|ferries|boat|ship|train|bus|coach|plane|tram|crossing|car|van|boot|trunk)$/)
 
-/** Whether every vehicle or drive is spoken of in a clause of what was, in which nothing is charged. */
+/** Whether every vehicle or drive is spoken of in a clause of what was, in which nothing is charged, and nobody is aboard. */
 export function isTripOver(told: Told): boolean {
   const { words } = told.marked
-  const trips = words.flatMap(({ w }, at) => (told.is(at, 'driving') || vehicles(w) ? [at] : []))
-  return (
-    trips.length > 0 &&
-    trips.every(at => {
-      const [from, to] = clauseAt(told, at)
-      const clause = words.slice(from, to)
-      const isCharged = clause.some((_, n) => charges.some(concept => told.is(from + n, concept)))
-      return !isCharged && clause.some(({ w }) => isOver(w))
-    })
-  )
+  const trips = words.flatMap(({ w }, at) => (told.is(at, 'driving') || isVehicle(w) ? [at] : []))
+  if (trips.length === 0 || isAboard.test(words.map(({ w }) => w).join(' '))) return false
+  return trips.every(at => {
+    const [from, to] = clauseAt(told, at)
+    const isCharged = words.slice(from, to).some((_, n) => charges.some(concept => told.is(from + n, concept)))
+    return (
+      !isCharged &&
+      wasSo.test(
+        words
+          .slice(from, to)
+          .map(({ w }) => w)
+          .join(' '),
+      )
+    )
+  })
 }
 
 const isBoot = matching(/^(?:boot|trunk|car|van|truck|trailer)$/)
@@ -80,10 +86,14 @@ export function isCarried(told: Told): boolean {
   )
 }
 
+const isLinked = matching(
+  /^(?:series|half|halves|bridg\w*|link\w*|join\w*|coupl\w*|ti(?:ed?|es)|fork\w*|harness|loom|jumper|cables?|ground|minus|together|still|makes?)$/,
+)
+const isLead = matching(/^(?:lead|leisure|car|starter|agm|gel|field)$/)
+
 /** Two chargers on one battery that feeds them hang side by side on it: nothing says that packs are in series. */
-export const isOneSource = ({ has, values, marked: { words } }: Told): boolean =>
+export const isOneSource = ({ has, marked: { words } }: Told): boolean =>
   !has('seriesWords') &&
-  !words.some(({ w }) => /^(?:series|half|halves|bridged?|linked|joined|coupled|ground|minus)$/.test(w)) &&
+  !words.some(({ w }) => isLinked(w)) &&
   words.some(({ w }) => w === 'chargers') &&
-  (values.some(({ chemistry }) => chemistry === 'lead') ||
-    words.some(({ w }) => /^(?:lead|leisure|car|starter|source|supply|psu|generator|station)$/.test(w)))
+  words.some(({ w }, at) => isLead(w) && (w === 'agm' || words[at + 1]?.w === 'battery' || words[at + 1]?.w === 'batt'))
