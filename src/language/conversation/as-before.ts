@@ -9,9 +9,9 @@ import { toldBy, toldIn } from '../reading/told/told-pack.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readSource } from '../things/source.ts'
 import { bankCell_V } from '../things/source-of-parts.ts'
-import { namesPack } from './follow-up.ts'
+import { isOnlyValues, namesPack } from './follow-up.ts'
 import { withPartOfBefore } from './heard/part-of-before.ts'
-import { asCurrent, ofItsLevel, onlyNumber } from './number-behind.ts'
+import { asCurrent, ofItsLevel, ofItsRest, onlyNumber } from './number-behind.ts'
 
 /** What a value is looked at beside. */
 interface Beside {
@@ -36,11 +36,14 @@ export function asBefore(
     (kind === 'count' && told.length > 1 && score < surely && /^ones?$/i.test(typed)) ||
     (kind === 'state' && score < surely) ||
     (pack?.series === 1 && pack.capacity_Ah === undefined && cells > 1 && !/^1s/i.test(typed))
+  // Where volts are asked for as such they are those, unless they were read off something.
+  const takesVolts = command.options.some(({ name }) => name === 'voltage') && isOnlyValues(text, told)
   return told
     .filter(value => !isNone(value))
     .map(
       value =>
-        ofItsLevel(value, text, before) ??
+        ofItsRest(value, text, before) ??
+        (takesVolts ? undefined : ofItsLevel(value, text, before)) ??
         ofItsKind(value, { text, command, before }) ??
         ofItsLabel(value, text, before) ??
         ofItsSource(value, text, before) ??
@@ -59,6 +62,8 @@ function ofItsLabel(value: Candidate, text: string, { pack }: Kept): Candidate |
   return isLabel ? { ...value, kind: 'pack', pack: toldBy(value) } : undefined
 }
 
+const ofSameLead = /^(?:deep-cycle|leisure|lead|car|starter)\b/
+
 /** What a source is told by, of which a figure was missing. */
 const ofSources: ReadonlySet<ValueName> = new Set(['power', 'current', 'voltage', 'energy', 'capacity'])
 export const isSource = (text: string): boolean => attempt(() => readSource(text)) !== undefined
@@ -72,6 +77,9 @@ const onlyWatts = /^[\d.]+W charger$/
 /** "And with 65 W", where a source was told by its watts and no charger was told; "from a 4S 8000", where one was told. */
 function ofItsSource(value: Candidate, text: string, { source, charger, voltage }: Kept): Candidate | undefined {
   if (source === undefined) return undefined
+  // "80 Ah": of a lead battery, whose other figures stay.
+  const ofLead = /^lead battery ([\d.]+Ah)$/.exec(value.kind === 'source' ? value.text : '')?.[1]
+  if (ofLead && ofSameLead.test(source)) return { ...value, text: `${source.replace(/ [\d.]+Ah/, '')} ${ofLead}` }
   if (
     value.kind === 'state' &&
     value.text.endsWith('%') &&

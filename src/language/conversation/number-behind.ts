@@ -5,6 +5,7 @@ import { bestCover, type Candidate, candidatesOf, type ValueName } from '../cand
 import { type Frame, typedIn } from '../frames/frame.ts'
 import type { Kept } from '../reading/fit.ts'
 import { readPack } from '../things/pack.ts'
+import { isOnlyValues } from './follow-up.ts'
 
 export const onlyNumber = /^\d+(?:[.,]\d+)?$/
 
@@ -16,6 +17,8 @@ export function asCurrent(value: Candidate, frame: Frame): Candidate {
   const { current, pack: text = '' } = frame.question.options
   const { cue = '', kind, typed } = value
   const pack = attempt(() => readPack(text).value)
+  // "10 A": of the charge that was told its own, and no charger's.
+  if (current !== undefined && kind === 'current' && cue === '') return { ...value, cue: 'at' }
   if (current === undefined || !pack || !onlyNumber.test(typed) || !mayBeCurrent.has(kind)) return value
   const amount = typed.replace(',', '.')
   const { precharge_V, full_V } = pack.chemistry
@@ -29,21 +32,47 @@ export function asCurrent(value: Candidate, frame: Frame): Candidate {
 const mayBeCurrent: ReadonlySet<ValueName> = new Set(['current', 'state', 'number'])
 
 const ofFeed = /\b(?:supply|source|psu|adapt[eo]r|brick|input|wall|car)\b/i
-const reads = /\b(?:measured?|reads?|reading|shows?|showing|says|sits|stands|rests|landed)\b/i
+const reads =
+  /\b(?:measured?|reads?|reading|shows?|showing|says|sits|stands|rests|landed|meter|checker|tester|only|now|still|down to)\b/i
+const lead = /^(?:deep-cycle|leisure|lead|car|starter)\b/
+/** Where a lead battery of six cells may rest, in V. */
+const rests_V = [10.5, 14.9] as const
 
-/** "I measured 14.4 on it": volts that the pack which was spoken of may stand at. */
+const isVolts = ({ kind, typed, text }: Candidate): boolean =>
+  kind === 'voltage' ||
+  (kind === 'number' && onlyNumber.test(typed)) ||
+  (kind === 'state' && /^[\d.]+V pack$/.test(text))
+
+/** Whether a text says where something stands: by a word, or by the volts alone. */
+const tellsVolts = (text: string, value: Candidate): boolean => reads.test(text) || isOnlyValues(text, [value])
+
+/** "I measured 14.4 on it", "15.2 V": volts that the pack which was spoken of may stand at, and what feeds it may not. */
 export function ofItsLevel(
   value: Candidate,
   text: string,
   { pack: before = '', source, voltage }: Kept,
 ): Candidate | undefined {
   const pack = attempt(() => readPack(before).value)
-  const isVolts = value.kind === 'voltage' || (value.kind === 'number' && onlyNumber.test(value.typed))
-  if (!pack || source !== undefined || voltage !== undefined || !isVolts || !reads.test(text) || ofFeed.test(text))
-    return undefined
+  const isOfSource =
+    source !== undefined && (/\dV\b/.test(source) || !value.text.includes('.') || isOfLead(value, source))
+  if (!pack || isOfSource || voltage !== undefined || !isVolts(value)) return undefined
+  if (value.kind === 'state' || !tellsVolts(text, value) || ofFeed.test(text)) return undefined
   const perCell_V = Number.parseFloat(value.text) / pack.series
   const { damage_V, full_V } = pack.chemistry
   return perCell_V >= damage_V.value && perCell_V <= full_V.value
     ? { ...value, kind: 'state', text: `${Number.parseFloat(value.text)}V pack`, cue: 'at' }
     : undefined
+}
+
+const isOfLead = ({ text }: Candidate, source: string): boolean => {
+  const volts = Number.parseFloat(text) / (/\b24V\b/.test(source) ? 2 : 1)
+  return lead.test(source) && volts >= rests_V[0] && volts <= rests_V[1]
+}
+
+/** "Only 12.1 on the meter" behind a lead battery: where that rests. */
+export function ofItsRest(value: Candidate, text: string, { source, from }: Kept): Candidate | undefined {
+  const isTold = source !== undefined && isVolts(value) && value.text.includes('.') && isOfLead(value, source)
+  if (!isTold || from?.endsWith('V pack') || !tellsVolts(text, value)) return undefined
+  const others = source.replace(/ rest [\d.]+V/, '')
+  return { ...value, kind: 'source', text: `${others} rest ${Number.parseFloat(value.text)}V` }
 }

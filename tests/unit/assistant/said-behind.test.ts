@@ -70,3 +70,27 @@ it.each([
   await asking.ask(before)
   expect((await asking.ask(text)).question?.replace(/ told: .*/, '')).toBe(question)
 })
+
+it.each([
+  ['what current for 4s 1500 lipo', '15.2 V', 'current pack: 4S 1500mAh LiPo from: 15.2V pack'],
+  [
+    'how long for 2s 450 lihv at 0.45 A',
+    '8.2 on the checker',
+    'time pack: 2S 450mAh LiHV current: 0.45A from: 8.2V pack',
+  ],
+  ['storage for 6s 1300 lipo', '24.6 V', 'storage pack: 6S 1300mAh LiPo from: 24.6V pack'],
+  ['supply for 6s 5000 lipo at 5 A', '10 A', 'supply pack: 6S 5000mAh LiPo current: 10A'],
+  ['supply for 6s 5000 lipo at 5 A', '24 V', 'supply pack: 6S 5000mAh LiPo current: 5A voltage: 24V'],
+])('changes %j by the bare value %j', async (before, text, question) => {
+  await asking.ask(before)
+  expect((await asking.ask(text)).question?.replace(/ told: .*/, '')).toBe(question)
+})
+
+it('knows where a lead battery rests, and keeps it when its size is told anew', async () => {
+  await asking.ask('how many 3s 2200 lipo from a 12 V 50 Ah lead battery')
+  expect((await asking.ask('only 12.1 on the meter')).verdict).toBe('do not charge')
+  expect((await asking.ask('12.4 V')).question).toContain('rest 12.4V 50Ah')
+  expect((await asking.ask('80 Ah')).question).toContain('rest 12.4V 80Ah')
+  const whole = await asking.ask('how many 3s 2200 lipo from a 12 V 50 Ah lead battery that rests at 12.1 V')
+  expect(whole.verdict).toBe('do not charge')
+})

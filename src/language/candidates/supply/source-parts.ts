@@ -33,6 +33,8 @@ export function sourcePart(sentence: Sentence, at: number, draft: SourceDraft): 
     draft.sure = Math.max(draft.sure, word.sure)
     return word.after
   }
+  const rest = restEnd(sentence, at, draft)
+  if (rest !== undefined) return rest
   const figure = figureEnd(sentence, at, draft)
   if (figure !== undefined) return figure
   const run = chemistryAt(sentence, at)
@@ -53,6 +55,40 @@ function kindOf(named: SourceKind, told: SourceKind | undefined): SourceKind {
   // "A box with a gel battery": what stands in it feeds.
   if (both.has('lead') && both.has('station')) return 'lead'
   return strength[named] > strength[told] ? named : told
+}
+
+const stands = wordSet(
+  "that which it it's its is was at rests rest resting stands standing sits reads reading shows showing says measures measured now only just still barely down to about around by the meter on",
+)
+const reads = wordSet('rests resting stands sits reads reading shows showing says measures measured down only meter')
+const mostOfStanding = 6
+/** Of six cells, and of twelve, in V. */
+const [rests_V, twice_V] = [
+  [10.5, 14.9],
+  [21, 29.8],
+] as const
+
+/** "That rests at 12.1 V", "is down to 12.2": where a lead battery stands, and no pack. */
+function restEnd(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
+  if (!isLead(draft) || draft.rest !== undefined) return undefined
+  let next = at
+  while (next < at + mostOfStanding && stands.has(sentence.word(next))) next += 1
+  const volts = next > at ? voltsAt(sentence, next) : undefined
+  const [least, most] = draft.volts === '24' ? twice_V : rests_V
+  if (!volts || Number(volts.decimal) < least || Number(volts.decimal) > most) return undefined
+  // "It is 12 V": its kind, unless somebody read it off.
+  const isRead = Array.from({ length: next - at }, (_, n) => sentence.word(at + n)).some(word => reads.has(word))
+  if (/^(?:12|24)$/.test(volts.decimal) && !isRead) return undefined
+  draft.rest = volts.decimal
+  return volts.after
+}
+
+/** With their unit, or to a tenth. */
+function voltsAt(sentence: Sentence, at: number): { readonly decimal: string; readonly after: number } | undefined {
+  const measure = sentence.measures[at]?.find(({ dimension }) => dimension === 'voltage')
+  if (measure) return { decimal: decimalText(measure.value), after: measure.after }
+  const numeral = sentence.bareNumeral(at)
+  return numeral?.decimal.includes('.') ? numeral : undefined
 }
 
 const engines = wordSet('engine motor ignition')
