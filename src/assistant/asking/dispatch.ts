@@ -7,6 +7,7 @@ import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
 import { type DangersIn, dangersIn } from '../../language/dangers/index.ts'
 import { changesNothing } from '../../language/reading/told/assumed.words.ts'
 import { spansOf, wordsLeft } from '../../language/reading/words-left.ts'
+import { idleOpening, withoutOpening } from '../../language/sentence/opening.ts'
 import { apart, type Question, withoutTold, writeQuestion } from '../../language/sentence/question.ts'
 import { spokenOf } from '../../language/sentence/typed.ts'
 import { languageOf } from '../../language/tongues/tongue.ts'
@@ -50,7 +51,7 @@ export async function dispatch(
     // What an earlier question told is not told anew by asking on.
     const before = new Set<string>(withoutTold(writtenOf(asked)).told)
     const tells = heard.told.map(({ danger }) => danger).filter(danger => !before.has(danger))
-    const language = typeof asked === 'string' ? languageOf(asked) : 'en'
+    const language = typeof asked === 'string' ? languageOf(asked.slice(idleOpening(asked))) : 'en'
     if (urgent) {
       remember(conversation, writtenOf(asked), heard.told, [])
       return { ...inTongue(urgent, language, heard.told), tells }
@@ -73,8 +74,8 @@ const writtenOf = (asked: string | Question): string => (typeof asked === 'strin
 
 async function answerIn(around: Around, asked: string | Question): Promise<Reply> {
   const { registry, context } = around
-  const written = typeof asked === 'string' ? readWritten(asked, registry.vocabulary) : { question: asked, spoken: '' }
-  if (!written) return inTongue(await answerPlain(around, String(asked)), around.language, around.heard.told)
+  const written = typeof asked === 'string' ? writtenIn(asked, registry) : { question: asked, spoken: '' }
+  if (!written) return inTongue(await answerOpened(around, String(asked)), around.language, around.heard.told)
   const { question, used } = await withSavedNames(written.question, registry, context.lookup.memory.kit, context)
   const { notUsed, told: before = [] } = written.question
   const again = apart(before)
@@ -92,6 +93,21 @@ async function answerIn(around: Around, asked: string | Question): Promise<Reply
     kept,
     understanding: undefined,
   })
+}
+
+const writtenIn = (text: string, { vocabulary }: Registry) =>
+  readWritten(text, vocabulary) ?? readWritten(withoutOpening(text), vocabulary)
+
+/** What is asked, behind words that only open it; values stand where they were typed. */
+async function answerOpened(around: Around, text: string): Promise<Reply> {
+  const idle = idleOpening(text)
+  if (idle === 0) return answerPlain(around, text)
+  const moved = <S extends { readonly start: number; readonly end: number }>(by: number, spans: readonly S[]) =>
+    spans.map(span => ({ ...span, start: Math.max(0, span.start + by), end: Math.max(0, span.end + by) }))
+  const heard = { ...around.heard, told: moved(-idle, around.heard.told) }
+  const reply = await answerPlain({ ...around, heard }, text.slice(idle))
+  const { understood } = reply
+  return understood ? { ...reply, understood: { ...understood, values: moved(idle, understood.values) } } : reply
 }
 
 /** Words between a command and its details are values or known, else they may matter. */

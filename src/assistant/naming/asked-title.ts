@@ -7,6 +7,7 @@ const around =
   /\b(?:h[ei]y?|hello|folks|guys|any ?(?:one|body)|every ?(?:one|body)|all|knows?|tell|remind|remember|again|wonder(?:ing)?|says?|sorry|thanks?|quick|question|ask(?:ing)?|find|find out|kept|today|idea)\b/giu
 const contentIn = (text: string) => new Set(contentOf(stemsOf(text.replace(around, ''))))
 const form = /\b(?:where|who|whose|when|which|why|how (?:much|many|long|often)|how)\b/giu
+const asks = /\?|\bwhat\b/iu
 const formsIn = (text: string): ReadonlySet<string> => new Set(text.toLowerCase().match(form))
 
 /** All that both are about is the same, and they ask in the same form where both do. */
@@ -22,7 +23,7 @@ export function titleAsked(plain: string, titles: readonly string[]): string | u
     return (
       isAlike &&
       isSameForm &&
-      (isPlain ? forms.size > 0 || ofTitle.size > 0 || plain.includes('?') : ofTitle.size > 0 && forms.size > 0)
+      (isPlain ? forms.size > 0 || ofTitle.size > 0 || asks.test(plain) : ofTitle.size > 0 && forms.size > 0)
     )
   })
 }

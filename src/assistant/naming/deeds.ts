@@ -134,7 +134,7 @@ export function commandMeant(
 }
 
 const isBare = (plain: string, title: string | undefined): boolean =>
-  title !== undefined && /^\W*\u25a1\W*$/u.test(without(plain, title))
+  title !== undefined && /^\W*(?:(?:the|our) )?\u25a1\W*$/iu.test(without(plain, title))
 
 /** "Save that pack as hawk": what is kept is the pack, not what was said of it. */
 const isForKit = (rest: string, heading: string | undefined, isOfPack: boolean): boolean =>

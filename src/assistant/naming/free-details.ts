@@ -3,6 +3,7 @@
 import { plainText } from '../../ground/plain-text.ts'
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
 import type { Frame, Talk } from '../../language/frames/frame.ts'
+import { withoutOpening } from '../../language/sentence/opening.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { CommandWords } from '../../language/sentence/vocabulary.ts'
 import type { KitEntry } from '../../memory/kit.ts'
@@ -51,7 +52,7 @@ export function freeDetails(
   { used, answers, gone, isSafe }: Stored,
   { frame, answered }: Pick<Talk, 'frame' | 'answered'>,
 ): ToldFreely {
-  const plain = plainText(text)
+  const plain = plainText(withoutOpening(text))
   const lower = nameForm(text)
   const saved = used.map(({ name }) => name).filter(name => lower.includes(name))
   const values = bestCover(candidatesOf(plain))

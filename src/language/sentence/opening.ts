@@ -1,0 +1,24 @@
+// Words that only open a message, and say nothing of what it asks: "hey", "right then,", "um", "so".
+
+const after = String.raw`(?:\s*[,.:;!…-]+\s*|\s+|$)`
+const all = String.raw`(?:\s+(?:all|there|folks|guys|every(?:one|body)|team|mates?|gang|lads|people|friends|again))*`
+const greets = `(?:h[ei]y+a?|hi+ya?|hello+|howdy|yo|moin|g'?day|(?:good )?(?:morning|evening|afternoon))${all}`
+const fills = String.raw`(?:right(?:\s+then|\s+so|(?=\s*,))|u+m+|u+h+m*|e+r+m*|well(?=[\s,])|listen|look(?=\s*,)|anyway|btw|by the way|quick (?:one|question))`
+/** These tell that it goes on from what was said. */
+const joins = '(?:so|ok(?:ay)?|and|then|now|but|oh|ah|h+m+|alright|right)'
+const opening = (...of: readonly string[]) => new RegExp(String.raw`^\s*(?:(?:${of.join('|')})${after})+`, 'iu')
+const [idle, any] = [opening(greets, fills), opening(greets, fills, joins)]
+const word = /\p{L}+/gu
+/** Said to whoever answers: the greeting is part of it. */
+const toOne = /\b(?:you|u|my name|meet|any ?(?:one|body))\b/i
+
+const lengthOf = (opens: RegExp, text: string, least: number): number => {
+  const { length } = opens.exec(text)?.[0] ?? ''
+  return (text.slice(length).match(word) ?? []).length < least ? 0 : length
+}
+
+/** How many characters are idle; none where they are nearly all that is said. */
+export const idleOpening = (text: string): number => (toOne.test(text) ? 0 : lengthOf(idle, text, 2))
+
+/** Without what opens it, be it idle or joining. */
+export const withoutOpening = (text: string): string => text.slice(lengthOf(any, text, 1))
