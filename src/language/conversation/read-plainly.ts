@@ -11,6 +11,7 @@ import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Near, Understanding } from '../reading/meant.ts'
 import { standsAt, warmthTold } from '../reading/stands.ts'
 import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/told/assumed.words.ts'
+import { withCutoffType } from '../reading/told/by-cutoff.ts'
 import { toldBy } from '../reading/told/told-pack.ts'
 import { tellsOfPacks } from '../reading/weighing.ts'
 import { type Span, spansOf, wordsLeft } from '../reading/words-left.ts'
@@ -47,7 +48,7 @@ export function readPlainly(
   inHandbook: number,
   free: FreeWords = { typed: text, of: () => ({}) },
 ): Meant {
-  const values = bestCover(candidatesOf(text))
+  const values = withCutoffType(text, bestCover(candidatesOf(text)))
   const { ranked: all, readBy } = readings(text, values, free, vocabulary)
   const ranked = frame ? rankedInTalk(all, text, frame, vocabulary) : all
   const lent = (command: CommandWords) => lentTo(frame, command, text, values)

@@ -2,6 +2,7 @@
 
 import { bestCover, candidatesOf } from '../candidates/index.ts'
 import { fitTo } from '../reading/fit.ts'
+import { withCutoffType } from '../reading/told/by-cutoff.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
 import type { Frame } from './frame.ts'
 
@@ -19,7 +20,7 @@ export function toldFrame(
   before: Frame | undefined,
 ): Frame | undefined {
   // When something happened tells nothing of what it happened to.
-  const values = bestCover(candidatesOf(text)).filter(({ kind }) => kind !== 'clock')
+  const values = withCutoffType(text, bestCover(candidatesOf(text))).filter(({ kind }) => kind !== 'clock')
   const [frame] = vocabulary
     .filter(({ name }) => commands.includes(name))
     .flatMap((command): Frame[] => {

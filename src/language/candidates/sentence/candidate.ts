@@ -49,6 +49,8 @@ export interface ToldPack {
   /** The capacity is that of one cell, and how many stand side by side is told elsewhere or not at all. */
   ofCell?: boolean
   chemistry?: string
+  /** The type that the volts name at which its charge ends, where none was told. */
+  likely?: string
   /** Of round cells, which are no LiPo. */
   isRound?: boolean
   /** What the capacity was worked out from, where only watt-hours were told. */

@@ -9,7 +9,7 @@ import type { Candidate, ToldPack } from '../../candidates/sentence/candidate.ts
 import { readCapacity } from '../../quantities/quantities.ts'
 import { writeQuantity } from '../../quantities/quantity.ts'
 import { readPack } from '../../things/pack.ts'
-import { capacityFrom, cellsAssumed, chemistryAssumed } from './assumed.words.ts'
+import { capacityFrom, cellsAssumed, chemistryAssumed, chemistryByCutoff } from './assumed.words.ts'
 
 export type PackTold = Readonly<ToldPack>
 
@@ -42,7 +42,8 @@ export const contradict = (one: PackTold, other: PackTold): boolean =>
 /** The commonest cells where none were told; a count that was not told is left open, with its doubt. */
 export function wholePack(told: PackTold) {
   const named = told.chemistry === undefined ? undefined : chemistryNamed(told.chemistry)
-  const chemistry = named ?? (told.isRound ? liIon : first)
+  const likely = told.likely === undefined ? undefined : chemistryNamed(told.likely)
+  const chemistry = named ?? likely ?? (told.isRound ? liIon : first)
   const doubts = present<Doubt>([
     named ? undefined : 'chemistryAssumed',
     told.series === undefined && told.capacity_Ah !== undefined ? 'cellsUnknown' : undefined,
@@ -66,7 +67,7 @@ export function wholePack(told: PackTold) {
     chemistry: chemistry.name,
     assumed: present([
       told.label_Wh === undefined ? undefined : capacityFrom(told.label_Wh, told.capacity_Ah ?? 0),
-      named ? undefined : chemistryAssumed(chemistry.name),
+      named ? undefined : likely ? chemistryByCutoff(likely.name) : chemistryAssumed(chemistry.name),
       doubts.includes('cellsUnknown') ? cellsAssumed : undefined,
     ]),
     doubts,
