@@ -17,8 +17,17 @@ const lengthOf = (opens: RegExp, text: string, least: number): number => {
   return (text.slice(length).match(word) ?? []).length < least ? 0 : length
 }
 
+/** It asks or tells something of its own; a greeting with news behind it stays one. */
+const asks =
+  /\d|\?|^(?:wh\w+|how|is|are|can|may|do|does|did|will|should|could|would|show|list|save|pin|remind|log|i|my|our)\b/i
+const few = 3
+
 /** How many characters are idle; none where they are nearly all that is said. */
-export const idleOpening = (text: string): number => (toOne.test(text) ? 0 : lengthOf(idle, text, 2))
+export function idleOpening(text: string): number {
+  const length = toOne.test(text) ? 0 : lengthOf(idle, text, 2)
+  const rest = text.slice(length)
+  return asks.test(rest) || (rest.match(word) ?? []).length <= few ? length : 0
+}
 
 /** Without what opens it, be it idle or joining. */
 export const withoutOpening = (text: string): string => text.slice(lengthOf(any, text, 1))
