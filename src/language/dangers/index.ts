@@ -14,6 +14,7 @@ import { asksInGeneral } from './relations/general.ts'
 import { relations } from './relations/index.ts'
 import { isLabelled, isRoundCell, isTimeUnknown } from './relations/label.ts'
 import { type Told, toldOf } from './relations/relation.ts'
+import { isWhereOneSleeps } from './relations/rooms.ts'
 import { isSameCount, isSameType } from './relations/setting.ts'
 import { isInFlight, isRatedFuse, isUsualRate, isWithinLabel } from './relations/speed.ts'
 import { isCarried, isOfDevice, isOneSource, isTripOver } from './relations/spoken-of.ts'
@@ -133,7 +134,9 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   return {
     told: told.map(span => toldDanger(span, marked, text)),
     // Whatever else is told, smoke that may be is spoken of.
-    suspected: [...new Set([...suspected, ...mayBurn])].filter(danger => !told.some(one => one.danger === danger)),
+    suspected: [
+      ...new Set([...suspected, ...mayBurn, ...(isWhereOneSleeps(values) ? ['unattended' as const] : [])]),
+    ].filter(danger => !told.some(one => one.danger === danger)),
   }
 }
 

@@ -64,3 +64,18 @@ it.each([
 ])('nothing of the kind is suspected in "%s"', text =>
   expect(dangersIn(text).suspected.filter(one => one === 'seriesCharge' || one === 'movingVehicle')).toEqual([]),
 )
+
+describe('rooms', () => {
+  it.each(['6s 1300 lipo charging in the kids bedroom, how many amps', 'i charge next to the cot, 4s 1500'])(
+    'of children are no place for a charge: "%s"',
+    text => expect(told(text)).toContain('children'),
+  )
+  it.each([
+    'never charge in the kids room, so where? 4s 1500',
+    'packs are stored in the kids room, 4s 1500 storage',
+    'my room mate charges 3s 2200 in the living room at 2 A',
+  ])('tell nothing of children: "%s"', text => expect(told(text)).not.toContain('children'))
+  it('where people sleep: somebody may be asleep', () => {
+    expect(dangersIn('charging in the bedroom, 3s 2200 lipo how long').suspected).toContain('unattended')
+  })
+})
