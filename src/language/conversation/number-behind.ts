@@ -72,7 +72,7 @@ const isOfLead = ({ text }: Candidate, source: string): boolean => {
 /** "Only 12.1 on the meter" behind a lead battery: where that rests. */
 export function ofItsRest(value: Candidate, text: string, { source, from }: Kept): Candidate | undefined {
   const isTold = source !== undefined && isVolts(value) && value.text.includes('.') && isOfLead(value, source)
-  if (!isTold || from?.endsWith('V pack') || !tellsVolts(text, value)) return undefined
+  if (!isTold || from?.endsWith('V pack') || !(/ rest /.test(source) || tellsVolts(text, value))) return undefined
   const others = source.replace(/ rest [\d.]+V/, '')
   return { ...value, kind: 'source', text: `${others} rest ${Number.parseFloat(value.text)}V` }
 }

@@ -12,15 +12,9 @@ import { conceptNumbers, lexicon, ready } from './reader.ts'
 import { figuresIn } from './relations/figures.ts'
 import { asksInGeneral } from './relations/general.ts'
 import { relations } from './relations/index.ts'
-import { isLabelled, isRoundCell, isTimeUnknown } from './relations/label.ts'
-import { type Told, toldOf } from './relations/relation.ts'
-import { isWhereOneSleeps } from './relations/rooms.ts'
-import { isSameCount, isSameType } from './relations/setting.ts'
-import { isInFlight, isRatedFuse, isUsualRate, isWithinLabel } from './relations/speed.ts'
-import { isCarried, isOfDevice, isOneSource, isTripOver } from './relations/spoken-of.ts'
+import { alsoSuspected, besideOthers, disproved, ofOthers } from './relations/otherwise.ts'
+import { toldOf } from './relations/relation.ts'
 import { valuesOf } from './relations/values.ts'
-import { healthyVolts, isAlike } from './relations/volts.ts'
-import { isMild, isWarm } from './relations/warmth.ts'
 
 export interface ToldDanger {
   readonly danger: Danger
@@ -134,37 +128,11 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   return {
     told: told.map(span => toldDanger(span, marked, text)),
     // Whatever else is told, smoke that may be is spoken of.
-    suspected: [
-      ...new Set([...suspected, ...mayBurn, ...(isWhereOneSleeps(values) ? ['unattended' as const] : [])]),
-    ].filter(danger => !told.some(one => one.danger === danger)),
+    suspected: [...new Set([...suspected, ...mayBurn, ...alsoSuspected(values)])].filter(
+      danger => !told.some(one => one.danger === danger),
+    ),
   }
 }
-
-/** Dangers that the values told show not to be there, whatever the words sound like. */
-const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
-  swollen: isRoundCell,
-  wrongCount: isSameCount,
-  wrongMode: isSameType,
-  tooLow: healthyVolts,
-  overfull: isWithinLabel,
-  tooFast: told => isUsualRate(told) || isInFlight(told),
-  bypass: isRatedFuse,
-  boardMixed: isAlike,
-  hotPack: isMild,
-  coldPack: isWarm,
-  unknownPack: told => isLabelled(told) || isTimeUnknown(told),
-  badLead: isInFlight,
-  seriesCharge: isInFlight,
-}
-
-/** Words for a danger that are said of something else, and are no clue of it. */
-const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
-  seriesCharge: isOneSource,
-  movingVehicle: told => isTripOver(told) || isCarried(told),
-  exhaust: isCarried,
-}
-/** What is only suspected then: a charger grows hot on a pack that does. */
-const besideOthers: Partial<Record<Danger, (told: Told) => boolean>> = { hotPack: isOfDevice }
 
 /** Whether nothing tells it, and what sounds like it is all denied or said to be otherwise. */
 const isLifted = ({ tells, hints, denied, excused }: Evidence): boolean =>

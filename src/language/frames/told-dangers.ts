@@ -125,10 +125,16 @@ export function staying(
       danger,
       typed,
       names,
-      of,
+      of: { ...of, ...ofSetting[danger] },
       doubted: isUnnamed || isVague,
     }))
   })
+}
+
+/** What is set wrong may stand in the text as if it were the pack's: "5S setting for a 4S". */
+const ofSetting: Partial<Record<Danger, PackMark>> = {
+  wrongCount: { series: undefined },
+  wrongMode: { chemistry: undefined },
 }
 
 const isWhole = ({ names, of }: SpokenPack): boolean =>

@@ -9,6 +9,8 @@ import type { Frame } from './frame.ts'
 /** That ask for little; the first of the vocabulary that takes all that was told stands for it. */
 const commands: readonly string[] = ['current', 'supply', 'source', 'cells']
 
+const besides: ReadonlySet<string> = new Set(['clock', 'length', 'duration', 'mass', 'price', 'number'])
+
 /**
  * As the question that it would be by itself; of a pack that is told in part its capacity is open. Undefined where
  * nothing of the kind is told, and where a part tells less than what was spoken of `before`.
@@ -19,8 +21,8 @@ export function toldFrame(
   vocabulary: Vocabulary,
   before: Frame | undefined,
 ): Frame | undefined {
-  // When something happened tells nothing of what it happened to.
-  const values = withCutoffType(text, bestCover(candidatesOf(text))).filter(({ kind }) => kind !== 'clock')
+  // When and how far something happened tells nothing of what it happened to.
+  const values = withCutoffType(text, bestCover(candidatesOf(text))).filter(({ kind }) => !besides.has(kind))
   const [frame] = vocabulary
     .filter(({ name }) => commands.includes(name))
     .flatMap((command): Frame[] => {

@@ -190,3 +190,11 @@ describe('where a saved pack lies', () => {
     expect((await asking.ask('how long for wren at 0.3A, i am on the sofa beside it')).verdict).toBe('go')
   })
 })
+
+describe('what is set wrong', () => {
+  it('is no mark of the pack: the pack is the other one', async () => {
+    expect(await last('i set the charger to 5S for my 4S 1500 lipo', '4s 1500 lipo at 1.5 A how long')).toBe(
+      'do not charge',
+    )
+  })
+})

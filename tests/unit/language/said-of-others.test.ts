@@ -79,3 +79,28 @@ describe('rooms', () => {
     expect(dangersIn('charging in the bedroom, 3s 2200 lipo how long').suspected).toContain('unattended')
   })
 })
+
+describe('who keeps a charge', () => {
+  it.each(['my son is 9, he charges his 2s 450 alone in his room', 'charging alone is what my daughter does, 1s 300'])(
+    'no child alone: "%s"',
+    text => expect(told(text)).toContain('children'),
+  )
+  it.each(['my daughter never charges alone, 2s 450 amps', 'he is 12 and charges 2s 450 alone with me beside him'])(
+    'a child that an adult is with: "%s"',
+    text => expect(told(text)).not.toContain('children'),
+  )
+  it('an adult who watches is somebody', () => {
+    const watched = dangersIn('wife is home, she watches the charger, i am at work')
+    expect([watched.told, watched.suspected]).toEqual([[], ['unattended']])
+    expect(told('wife watches the charger until she goes to bed, i am at work')).toContain('unattended')
+  })
+})
+
+it.each<[Danger, string]>([
+  ['overfull', 'the old 4s 2200 lipo took 2600 at the last charge, can i charge again'],
+  ['hotPack', 'my 2s 450 lihv is a bit warm after flying'],
+])('%s is suspected in "%s"', (danger, text) => expect(dangersIn(text).suspected).toContain(danger))
+
+it('a cell that reads nothing is too low, whose it may be', () => {
+  expect(told('one cell of my 6s 1300 reads 0')).toContain('tooLow')
+})

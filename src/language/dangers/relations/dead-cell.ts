@@ -8,6 +8,9 @@ const cellWord = /^(?:cells?|zellen?)$/
 const between =
   /^(?:is|are|reads?|shows?|says?|stands?|at|looks?|seems?|has|sits|on|just|completely|totally|stone|quite|gives|now|as|a)$/
 const mostBetween = 3
+/** "One cell of my 6S reads 0": whose cell it is may stand between, before what it reads. */
+const whose = /^(?:of|in|from|my|the|this|that|our|his|her|pack|lipo|lihv|life|s|mah|\d+)$/
+const saying = /^(?:is|reads?|shows?|says?|has|stands?|gives)$/
 
 /** "One cell dead", "the third cell reads nothing", "a dead cell in it"; not of a pack that is gone. */
 export const deadCell: Relation = told => {
@@ -28,7 +31,12 @@ function nothingAt(told: Told, cell: number): number | undefined {
   const word = (at: number) => words[at]?.w ?? ''
   if (/^(?:dead|flat|tote)$/.test(word(cell - 1))) return isDenied(told, cell - 1) ? undefined : cell - 1
   if (isDenied(told, cell)) return undefined
-  for (let at = cell + 1; at <= cell + 1 + mostBetween && words[at]?.cut === 0; at += 1) {
+  let from = cell + 1
+  if (/^(?:of|in|from)$/.test(word(from))) {
+    while (whose.test(word(from)) && words[from]?.cut === 0) from += 1
+    if (!saying.test(word(from))) return undefined
+  }
+  for (let at = from; at <= from + mostBetween && words[at]?.cut === 0; at += 1) {
     // "Flat and firm": it is not swollen.
     if (holdsNothing.test(word(at))) return /^(?:and|firm)$/.test(word(at + 1)) ? undefined : at
     if (!between.test(word(at))) return undefined

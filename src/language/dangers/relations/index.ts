@@ -3,7 +3,7 @@
 import { cutoffTooHigh } from './cutoff.ts'
 import { deadCell } from './dead-cell.ts'
 import type { Relation } from './relation.ts'
-import { childrensRoom } from './rooms.ts'
+import { childAlone, childrensRoom } from './rooms.ts'
 import { wrongCharger, wrongCount, wrongMode } from './setting.ts'
 import { overfull, tooFast, tooHigh, tooSoon } from './speed.ts'
 import { boardMixed, tooLow } from './volts.ts'
@@ -21,4 +21,5 @@ export const relations: readonly Relation[] = [
   tooSoon,
   boardMixed,
   childrensRoom,
+  childAlone,
 ]

@@ -1,14 +1,38 @@
-// Rooms in which somebody charges: children's own, and those where people sleep.
+// Where and by whom a charge is kept: children's rooms, those where people sleep, children alone, an adult who watches.
 
 import type { Judged, Relation, Told } from './relation.ts'
 
-const charges = /^(?:charg\w*|recharg\w*|plugged|trickle)$/
+const charged = /^(?:charg\w*|recharg\w*|plugged|trickle)$/
 const childrens = /^(?:nursery|playroom|cot|crib|kindergarten)$/
 const rooms = /^(?:bed)?rooms?$/
 const sleeps = /^(?:bedrooms?|dorm|dormitory|bunkroom)$/
 const places = /^(?:in|inside|beside|by|at|near|next|to|under|into)$/
 const owners = /^(?:kids|childs|childrens|sons|daughters|boys|girls|babys|toddlers|grandsons|grandkids|little|ones)$/
 const mostBefore = 4
+
+/** "He is 9 and charges alone in his room". */
+export const childAlone: Relation = told => {
+  const { words, denies } = told.marked
+  const charges = words.findIndex(({ w }) => charged.test(w))
+  const alone = words.findIndex((_, at) => told.is(at, 'byThemselves'))
+  if (charges < 0 || alone < 0 || Math.abs(alone - charges) > mostApart || !told.has('child')) return undefined
+  // Another one is meant: "alone with me", "never alone".
+  const isWith = words.slice(alone, alone + 3).some(({ w }) => w === 'with')
+  const isDenied = denies.slice(Math.max(0, Math.min(alone, charges) - 4), alone + 1).includes(true)
+  return isWith || isDenied ? undefined : ({ danger: 'children', from: charges, to: alone + 1 } satisfies Judged)
+}
+const mostApart = 8
+
+/** An adult is told to watch it, and no child, nobody who sleeps or leaves. */
+export function isMinded(told: Told): boolean {
+  const { words, denies } = told.marked
+  if (told.has('child') || denies.includes(true) || words.some(({ w }) => leaves.test(w))) return false
+  return words.some(
+    (_, at) => told.is(at, 'grownUp') && words.slice(at + 1, at + 6).some((_, n) => told.is(at + 1 + n, 'minds')),
+  )
+}
+const leaves =
+  /^(?:bed|sleep\w*|asleep|nap|doz\w*|while|until|sometimes|half|phone|camera|away|leaves?|goes|go|tv|upstairs|now|if)$/
 
 /** Where one of these rooms is told behind a word of place, in a clause that charges and denies nothing. */
 function roomIn(told: Told, isRoom: (at: number) => boolean): number | undefined {
@@ -20,7 +44,7 @@ function roomIn(told: Told, isRoom: (at: number) => boolean): number | undefined
   let [from, to] = [at, at + 1]
   while (from > 0 && words[from]?.cut === 0) from -= 1
   while (to < words.length && words[to]?.cut === 0) to += 1
-  const isCharged = words.slice(from, to).some(({ w }) => charges.test(w))
+  const isCharged = words.slice(from, to).some(({ w }) => charged.test(w))
   return isCharged && !denies.slice(from, to).includes(true) ? at : undefined
 }
 

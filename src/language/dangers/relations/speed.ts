@@ -107,6 +107,9 @@ export const overfull: Relation = told => {
   return isTooMuch ? { danger: 'overfull', from: found.given.from, to: found.given.to } : undefined
 }
 
+/** Whether clearly more went in than the label says, though it may have ended. */
+export const tookMore = (told: Told): boolean => (goneIn(told)?.share ?? 0) > 1.12
+
 /** Whether no more was put in than the label says: it goes on as it should. */
 export const isWithinLabel = (told: Told): boolean => (goneIn(told)?.share ?? 2) <= 1
 

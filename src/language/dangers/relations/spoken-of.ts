@@ -37,6 +37,19 @@ function isSaidOfDevice(told: Told, words: readonly string[], at: number): boole
   return !head.some(isPack) || !isBeside(head.at(-1))
 }
 
+/** "A bit warm after flying": said of the pack, that may still be too warm. */
+export function isWarmPack(told: Told): boolean {
+  const { words, denies } = told.marked
+  return words.some(({ w }, at) => {
+    if (!/^(?:warm|lukewarm|toasty|warmish)$/.test(w) || isOfDevice(told)) return false
+    const [from, to] = clauseAt(told, at)
+    const clause = words.slice(from, at).map(one => one.w)
+    const isOther = /^(?:up|room|day|house|inside|air|water|place|enough|weather|outside)$/.test(words[at + 1]?.w ?? '')
+    return !isOther && !denies.slice(from, to).includes(true) && clause.some(isPack) && clause.some(isSaid)
+  })
+}
+const isSaid = matching(/^(?:is|are|was|were|its|theyre|feels?|felt|gets?|got|came|still|come|comes)$/)
+
 const wasSo =
   /\b(?:yesterday|ago|last (?:night|week|weekend|month|year)|this morning|crossed|arrived)\b|\b(?:came|got|drove|rode|sailed) (?:off|over|across|back|here|home|from|to|by)\b|\bdrove \d|\btook (?:the|a|an|our) \w+ (?:over|to|across|here|home|back)\b|\bafter (?:the|a|our) (?:\w+ )?(?:crossing|trip|drive|ride|journey|passage)\b/
 const isAboard =

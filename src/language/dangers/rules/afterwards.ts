@@ -36,7 +36,8 @@ export const endings: Readonly<Partial<Record<Danger, string>>> = {
   burnsNear: '@hardPlace, moved .3 away|out|off, took .4 away|out|off, cleared, nothing .3 near, metre|meter .3 away',
   wayBlocked: 'moved .3 away|out|off|it, door .2 free|clear, way .3 free|clear, other side',
   movingVehicle: '@parkedUp, home now, at home',
-  children: 'in bed, asleep, gone home, moved .3 away, locked, adult, grown up, i .2 do it',
+  children:
+    '@me .3 @stays, @me .3 @minds, in bed, asleep, gone home, moved .3 away, locked, adult, grown up, i .2 do it',
   medical: 'sober, fit, somebody else, someone else, @grownUp .2 does',
   exhaust: 'outside, outdoors, in the open, switched .2 off, engine .2 off, generator .2 off',
   mainsWet: 'dry, inside, indoors, under .2 roof',

@@ -20,7 +20,16 @@ export function withCutoffType(text: string, values: readonly Candidate[]): read
   const [cells, ...others] = values.filter(({ pack }) => pack?.series !== undefined)
   const [end, ...more] = values.filter(isVolts)
   const isOne = cells !== undefined && others.length === 0 && told.every(({ chemistry }) => chemistry === undefined)
-  if (!isOne || !cells.pack || !end || more.length > 0 || !sets.test(text) || isElse.test(text)) return values
+  if (
+    !isOne ||
+    !cells.pack ||
+    !end ||
+    stands.has(end.cue ?? '') ||
+    more.length > 0 ||
+    !sets.test(text) ||
+    isElse.test(text)
+  )
+    return values
   const volts = Number.parseFloat(end.text)
   const perCell_V = volts > highestCell_V ? volts / (cells.pack.series ?? 1) : volts
   const named = chemistries.find(

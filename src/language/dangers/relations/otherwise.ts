@@ -1,0 +1,48 @@
+// What values and structure say of each danger, whatever the words sound like: that it is none, of another thing, or open.
+
+import type { Danger } from '../../../charging/situation/dangers.ts'
+import { isLabelled, isRoundCell, isTimeUnknown } from './label.ts'
+import type { Told } from './relation.ts'
+import { isMinded, isWhereOneSleeps } from './rooms.ts'
+import { isSameCount, isSameType } from './setting.ts'
+import { isInFlight, isRatedFuse, isUsualRate, isWithinLabel, tookMore } from './speed.ts'
+import { isCarried, isOfDevice, isOneSource, isTripOver, isWarmPack } from './spoken-of.ts'
+import { healthyVolts, isAlike } from './volts.ts'
+import { isMild, isWarm } from './warmth.ts'
+
+/** Dangers that the values told show not to be there, whatever the words sound like. */
+export const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
+  swollen: isRoundCell,
+  wrongCount: isSameCount,
+  wrongMode: isSameType,
+  tooLow: healthyVolts,
+  overfull: isWithinLabel,
+  tooFast: told => isUsualRate(told) || isInFlight(told),
+  bypass: isRatedFuse,
+  boardMixed: isAlike,
+  hotPack: isMild,
+  coldPack: isWarm,
+  unknownPack: told => isLabelled(told) || isTimeUnknown(told),
+  badLead: isInFlight,
+  seriesCharge: isInFlight,
+}
+
+/** Words for a danger that are said of something else, and are no clue of it. */
+export const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
+  seriesCharge: isOneSource,
+  movingVehicle: told => isTripOver(told) || isCarried(told),
+  exhaust: isCarried,
+}
+/** What is only suspected then: a charger grows hot on a pack that does. */
+export const besideOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
+  hotPack: isOfDevice,
+  unattended: isMinded,
+}
+/** What is open, whatever else is told. */
+const open: Partial<Record<Danger, (told: Told) => boolean>> = {
+  unattended: isWhereOneSleeps,
+  overfull: tookMore,
+  hotPack: isWarmPack,
+}
+export const alsoSuspected = (told: Told): readonly Danger[] =>
+  (Object.keys(open) as Danger[]).filter(danger => open[danger]?.(told))
