@@ -14,6 +14,9 @@ const near_V: Readonly<Record<string, number>> = { [lihv.name]: 0.011, [liFe.nam
 const isVolts = ({ kind, text }: Candidate): boolean =>
   (kind === 'state' || kind === 'voltage') && /^[\d.]+V/.test(text)
 
+/** Where it stands, or is wanted to go whatever it is. */
+const stands: ReadonlySet<string> = new Set(['at', 'from', 'down', 'to', 'is', 'on'])
+
 /** The values with the type that such volts name as the likeliest of the pack: it ends there, and is not told to be one. */
 export function withCutoffType(text: string, values: readonly Candidate[]): readonly Candidate[] {
   const told = values.flatMap(value => toldBy(value) ?? [])
