@@ -94,3 +94,12 @@ it('knows where a lead battery rests, and keeps it when its size is told anew', 
   const whole = await asking.ask('how many 3s 2200 lipo from a 12 V 50 Ah lead battery that rests at 12.1 V')
   expect(whole.verdict).toBe('do not charge')
 })
+
+it.each([
+  ['and the new one at 4.0', 'do not charge'],
+  ['and one more at 3.85', 'go with care'],
+  ['all at 4.0', 'go with care'],
+])('judges what joins a board by where the others stand: %j', async (text, verdict) => {
+  await asking.ask('5 packs 4s 1500 lipo on one board at 3.8')
+  expect((await asking.ask(text)).verdict).toBe(verdict)
+})

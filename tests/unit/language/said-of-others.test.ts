@@ -104,3 +104,15 @@ it.each<[Danger, string]>([
 it('a cell that reads nothing is too low, whose it may be', () => {
   expect(told('one cell of my 6s 1300 reads 0')).toContain('tooLow')
 })
+
+it.each<[Danger, string, boolean]>([
+  ['mainsWet', 'i want to charge on the balcony, it rains a bit', true],
+  ['mainsWet', 'it rains, i charge in the garage, 4s 1500 lipo how long', false],
+  ['burnsNear', 'charging in the garage next to the motorbike', true],
+  ['burnsNear', 'i charge from the car, 4s 1500 lipo how many', false],
+])('%s in "%s": %s', (danger, text, isOpen) => expect(dangersIn(text).suspected.includes(danger)).toBe(isOpen))
+it('a charge in a car that is driven moves, whatever stands near it', () => {
+  expect(told('i charge in the car while my wife drives, charger near the petrol can, 4s 1500 how long')).toContain(
+    'movingVehicle',
+  )
+})

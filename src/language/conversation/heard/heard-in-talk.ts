@@ -8,14 +8,22 @@ import type { Talk } from '../../frames/frame.ts'
 import { readPack } from '../../things/pack.ts'
 import { opensAsking } from './asks-nothing.ts'
 import { asksReminder } from './asks-reminder.ts'
-import { alikeOnBoard, bothPacks, onBoard, without, withTold } from './heard-of-boards.ts'
+import { alikeOnBoard, bothPacks, onBoard, oneApart, without, withTold } from './heard-of-boards.ts'
 
 /** What a text tells behind what was said before; `namesCharger` where it names a charger of the kit. */
 export const heardInTalk = (heard: DangersIn, text: string, talk: Talk, namesCharger: boolean): DangersIn =>
-  [besidesSource, ofReminder, ofOtherType, inCharge, leftLow, onBoard, alikeOnBoard, bothPacks, afterCrash].reduce(
-    (sofar, hear) => hear(sofar, text, talk, namesCharger),
-    heard,
-  )
+  [
+    besidesSource,
+    ofReminder,
+    ofOtherType,
+    inCharge,
+    leftLow,
+    onBoard,
+    oneApart,
+    alikeOnBoard,
+    bothPacks,
+    afterCrash,
+  ].reduce((sofar, hear) => hear(sofar, text, talk, namesCharger), heard)
 
 const bareType =
   /^\W*(?:(?:and|or|but|no|so|ok|if|what|about|how|as|for|with|a|an|it|its|it's|is|was|were|the|same|then|instead|plain|please)\b\W*)*$/i

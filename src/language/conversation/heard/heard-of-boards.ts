@@ -22,6 +22,27 @@ export function onBoard(heard: DangersIn, text: string, { frame }: Talk): Danger
   return differs ? withTold(heard, 'boardMixed', text) : heard
 }
 
+const ofOne =
+  /\b(?:one|the (?:new|old|other|last|first|second|third|fourth|small|big|red|blue)(?: (?:one|pack))?|another|his|hers|mine)\b/i
+const mostApart_V = 0.1
+
+/** "And the new one at 4.0": it stands apart from those that were told to stand alike. */
+export function oneApart(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
+  const { packs } = frame?.question.command === 'parallel' ? frame.question.options : {}
+  const [first, ...others] = packs === undefined ? [] : keptEntries(packs)
+  const { series = 1 } = toldIn(first?.pack ?? '') ?? {}
+  const perCell_V = (level: string) => Number.parseFloat(level) / (level.endsWith('pack') ? series : 1)
+  const isAlike =
+    first !== undefined && first.count + others.length > 1 && others.every(({ level }) => level === first.level)
+  if (!isAlike || !first.level?.includes('V') || !ofOne.test(text)) return heard
+  const before_V = perCell_V(first.level)
+  const isFar = bestCover(candidatesOf(text)).some(
+    ({ kind, text: level }) =>
+      kind === 'state' && level.includes('V') && Math.abs(perCell_V(level) - before_V) >= mostApart_V - 0.005,
+  )
+  return isFar ? withTold(heard, 'boardMixed', text) : heard
+}
+
 const ofThose = /\bof (?:them|these|those|the same)\b/i
 const apart = /\b(?:other|another|differ\w*|mix\w*|full|empty|flat|old\w*|new\w*|used)\b/i
 

@@ -6,7 +6,7 @@ import type { Told } from './relation.ts'
 import { isMinded, isWhereOneSleeps } from './rooms.ts'
 import { isSameCount, isSameType } from './setting.ts'
 import { isInFlight, isRatedFuse, isUsualRate, isWithinLabel, tookMore } from './speed.ts'
-import { isCarried, isOfDevice, isOneSource, isTripOver, isWarmPack } from './spoken-of.ts'
+import { isBesideFuel, isCarried, isInRain, isOfDevice, isOneSource, isTripOver, isWarmPack } from './spoken-of.ts'
 import { healthyVolts, isAlike } from './volts.ts'
 import { isMild, isWarm } from './warmth.ts'
 
@@ -30,7 +30,7 @@ export const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
 /** Words for a danger that are said of something else, and are no clue of it. */
 export const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
   seriesCharge: isOneSource,
-  movingVehicle: told => isTripOver(told) || isCarried(told),
+  movingVehicle: told => isTripOver(told) || isCarried(told) || (isBesideFuel(told) && !told.has('driving')),
   exhaust: isCarried,
 }
 /** What is only suspected then: a charger grows hot on a pack that does. */
@@ -43,6 +43,8 @@ const open: Partial<Record<Danger, (told: Told) => boolean>> = {
   unattended: isWhereOneSleeps,
   overfull: tookMore,
   hotPack: isWarmPack,
+  mainsWet: isInRain,
+  burnsNear: isBesideFuel,
 }
 export const alsoSuspected = (told: Told): readonly Danger[] =>
   (Object.keys(open) as Danger[]).filter(danger => open[danger]?.(told))

@@ -50,6 +50,35 @@ export function isWarmPack(told: Told): boolean {
 }
 const isSaid = matching(/^(?:is|are|was|were|its|theyre|feels?|felt|gets?|got|came|still|come|comes)$/)
 
+const isRain = matching(
+  /^(?:rain|rains|raining|drizzl\w*|pours|pouring|snows|snowing|sleet|hails|hailing|storm|stormy)$/,
+)
+const isCharge = matching(/^(?:charg\w*|recharg\w*|mains|generator|plugged)$/)
+const isUnder = matching(
+  /^(?:inside|indoors|roof|garage|kitchen|house|home|hall|clubhouse|shed|dry|if|when|stopped|over|yesterday)$/,
+)
+
+/** "On the balcony, it rains a bit": a charge out in it, and nothing above it. */
+export function isInRain({ marked: { words, denies } }: Told): boolean {
+  const has = (one: (word: string | undefined) => boolean) => words.some(({ w }) => one(w))
+  return has(isRain) && has(isCharge) && !has(isUnder) && !words.some(({ w }, at) => isRain(w) && denies[at - 1])
+}
+
+const isMotor = matching(
+  /^(?:motorbikes?|motorcycles?|bike|moped|scooter|mower|lawnmower|car|van|tractor|quad|petrol|fuel|gas|diesel|jerrycan|paint|thinner)$/,
+)
+
+/** "In the garage next to the motorbike": it stands there, with fuel in it. */
+export const isBesideFuel = ({ marked: { words } }: Told): boolean =>
+  words.some(({ w }) => isCharge(w)) &&
+  words.some(({ w }, at) => {
+    const before = words
+      .slice(Math.max(0, at - 4), at)
+      .map(one => one.w)
+      .join(' ')
+    return isMotor(w) && /\b(?:next to|beside|near|close to|behind)\b/.test(before)
+  })
+
 const wasSo =
   /\b(?:yesterday|ago|last (?:night|week|weekend|month|year)|this morning|crossed|arrived)\b|\b(?:came|got|drove|rode|sailed) (?:off|over|across|back|here|home|from|to|by)\b|\bdrove \d|\btook (?:the|a|an|our) \w+ (?:over|to|across|here|home|back)\b|\bafter (?:the|a|our) (?:\w+ )?(?:crossing|trip|drive|ride|journey|passage)\b/
 const isAboard =

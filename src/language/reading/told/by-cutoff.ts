@@ -17,6 +17,8 @@ const isVolts = ({ kind, text }: Candidate): boolean =>
 /** Where it stands, or is wanted to go whatever it is. */
 const stands: ReadonlySet<string> = new Set(['at', 'from', 'down', 'to', 'is', 'on'])
 
+const endsAt = /\b(?:ends?|stops?|full) at\W*$/i
+
 /** The values with the type that such volts name as the likeliest of the pack: it ends there, and is not told to be one. */
 export function withCutoffType(text: string, values: readonly Candidate[]): readonly Candidate[] {
   const told = values.flatMap(value => toldBy(value) ?? [])
@@ -27,7 +29,7 @@ export function withCutoffType(text: string, values: readonly Candidate[]): read
     !isOne ||
     !cells.pack ||
     !end ||
-    stands.has(end.cue ?? '') ||
+    (stands.has(end.cue ?? '') && !endsAt.test(text.slice(0, end.start))) ||
     more.length > 0 ||
     !sets.test(text) ||
     isElse.test(text)
