@@ -53,8 +53,8 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
   const rest = new REST(patientRest({ api, longest_ms: dueTries_ms })).setToken(token)
 
   async function rendered(reply: Reply): Promise<Rendered> {
-    const ids = await keepQuestions(questions, questionsBehind(reply))
-    return renderReply(reply, { view: 'brief', ids, pictures: [] })
+    const behind = await keepQuestions(questions, questionsBehind(reply))
+    return renderReply(reply, { view: 'brief', behind, pictures: [] })
   }
 
   async function linkTo(channelId: string): Promise<string> {

@@ -3,6 +3,7 @@
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Missing, Noticeboard, Posted } from '../../src/assistant/cards/noticeboard.ts'
 import { generalCaution } from '../../src/assistant/verdict.words.ts'
+import { readCustomId } from '../../src/discord/messages/custom-id.ts'
 import { createDiscordNoticeboard } from '../../src/discord/noticeboard.ts'
 import { english } from '../../src/ground/locale.ts'
 import type { Memory } from '../../src/memory/memory.ts'
@@ -67,7 +68,7 @@ test('a card is posted once for its key, calls nobody, and has a link and button
   expect(body.allowed_mentions.parse).toEqual([])
   expect(body.content).toBeUndefined()
   const [button] = body.components[0].components
-  expect(await memory.questions.find(button.custom_id.split(':')[2])).toBe('current pack: 3S 720mAh LiHV')
+  expect(readCustomId(button.custom_id)?.question).toEqual({ whole: 'current pack: 3S 720mAh LiHV' })
 })
 
 test('a reminder calls its person and nobody else', async () => {

@@ -10,6 +10,7 @@ import type { Reply } from '../../src/assistant/reply.ts'
 import { type Assistant, createAssistant } from '../../src/assistant/running/assistant.ts'
 import type { Danger } from '../../src/charging/situation/dangers.ts'
 import { allCommands } from '../../src/discord/commands/slash.ts'
+import type { Questions } from '../../src/discord/messages/buttons.ts'
 import { renderReply as renderDiscord } from '../../src/discord/messages/render.ts'
 import type { Question } from '../../src/language/sentence/question.ts'
 import { renderReply as renderMatrix } from '../../src/matrix/messages/render.ts'
@@ -84,7 +85,7 @@ const names = /!charge|\bchart-\d\.png|\bhttps?:\S+/g
 function slipping(reply: Reply): readonly string[] {
   const matrix = [undefined, ...layers].map(open => renderMatrix(reply, { open }))
   const discord = (['brief', ...layers] as const).map(view =>
-    renderDiscord(reply, { view, ids: everyId, pictures: [] }),
+    renderDiscord(reply, { view, behind: everyone, pictures: [] }),
   )
   const json = JSON.parse(renderJson(reply))
   const texts = [
@@ -108,7 +109,7 @@ function slipping(reply: Reply): readonly string[] {
 /** Of JSON what is read by scripts. */
 const keysOnly = { command: '', verdict: '', figures: [], understood: undefined }
 
-const everyId = { get: (question: string) => question.slice(0, 40) } as unknown as ReadonlyMap<string, string>
+const everyone = { get: (question: string) => ({ id: question.slice(0, 40) }) } as unknown as Questions
 
 function stringsIn(value: unknown): readonly string[] {
   if (typeof value === 'string') return [value]

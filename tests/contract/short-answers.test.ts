@@ -84,8 +84,10 @@ function expectOnSurfaces(reply: Reply): void {
   const lines = shortOf(reply).map(({ text }) => text)
   const isOrdinary = fits(lines)
   const room = renderText(reply, { width: budget.columns, colour: false }, tapsOf(reply)).split('\n')
-  const ids = new Map(questionsBehind(reply).map((question, at) => [question, `id-${String(at).padStart(13, '0')}`]))
-  const [embed] = renderDiscord(reply, { view: 'brief', ids, pictures: [] }).embeds
+  const behind = new Map(
+    questionsBehind(reply).map((question, at) => [question, { id: `id-${String(at).padStart(13, '0')}` }]),
+  )
+  const [embed] = renderDiscord(reply, { view: 'brief', behind, pictures: [] }).embeds
   const matrix = renderMatrix(reply).body.split('\n')
   if (isOrdinary) {
     expect(room.length, reply.question).toBeLessThanOrEqual(budget.rows)
@@ -95,7 +97,7 @@ function expectOnSurfaces(reply: Reply): void {
   }
   for (const layer of layersOf(reply)) expect(nextOf(layer, reply)).toEqual({ kind: 'layer', layer })
   for (const { sign, tap } of offeredBy(reply)) expect(tapIn(sign)).toEqual(tap)
-  const buttons = buttonRows(reply, ids).flatMap(({ components }) => components)
+  const buttons = buttonRows(reply, behind).flatMap(({ components }) => components)
   if (reply.question !== undefined) expect(buttons.length).toBeGreaterThanOrEqual(layersOf(reply).length)
   const said = [...room, embed?.description ?? '', ...matrix].join('\n')
   expect(said).not.toMatch(/show working|\bfigure\b|\bsituation\b|\benvelope\b|\.ts\b/i)

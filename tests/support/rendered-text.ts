@@ -12,7 +12,7 @@ import { renderFull, renderText } from '../../src/room/render-text.ts'
 export const folded = (text: string): string => text.replace(/\s+/gu, ' ')
 
 function discordText(reply: Reply, view: View): string {
-  const embeds = renderDiscord(reply, { view, ids: new Map(), pictures: [] }).embeds
+  const embeds = renderDiscord(reply, { view, behind: new Map(), pictures: [] }).embeds
   const parts = embeds.flatMap(({ description, fields = [] }) => [description, ...fields.map(({ value }) => value)])
   return parts.join('\n').replace(/\\(.)/g, '$1').replaceAll('**', '')
 }

@@ -11,7 +11,7 @@ import { Problem } from '../../ground/problem.ts'
 import type { QuestionMemory } from '../../memory/memory.ts'
 import type { Log } from '../../program/log.ts'
 import { asComposed, type Compose, type Composed } from '../messages/compose.ts'
-import { type Press, readCustomId } from '../messages/custom-id.ts'
+import { type Press, questionBehind, readCustomId } from '../messages/custom-id.ts'
 import { deliver, isAcknowledged } from '../messages/deliver.ts'
 import type { Responder } from '../messages/responder.ts'
 import { describeFault } from '../platform/faults.ts'
@@ -41,7 +41,7 @@ export function createPresses(parts: PressParts): Presses {
   async function behind(pressed: Press | undefined): Promise<string | Problem> {
     if (!pressed) return noQuestionBehind
     try {
-      const found = await lookedUp(questions.find(pressed.questionId).then(question => ({ question })))
+      const found = await lookedUp(questionBehind(pressed, questions).then(question => ({ question })))
       return found ? (found.question ?? noQuestionBehind) : notRead
     } catch (error) {
       log.error({ error: describeFault(error) }, 'the question behind a button cannot be read')

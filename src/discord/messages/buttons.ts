@@ -5,7 +5,7 @@ import { labelsIn } from '../../assistant/labels.words.ts'
 import { layersOf, titleOf } from '../../assistant/layers/opened.ts'
 import type { FollowUp, Reply } from '../../assistant/reply.ts'
 import { present } from '../../ground/present.ts'
-import { type Press, writeCustomId } from './custom-id.ts'
+import { type Behind, type Press, writeCustomId } from './custom-id.ts'
 
 const perRow = 5
 /** More would push the answer off a phone's screen. */
@@ -13,8 +13,8 @@ const mostFollowUps = 10
 const longestLabel = 80
 const longestChoice = 25
 
-/** The id under which the memory keeps a question; a question without one gets no button. */
-export type QuestionIds = ReadonlyMap<string, string>
+/** How a button stands for each question; one that is not here gets no button. */
+export type Questions = ReadonlyMap<string, Behind>
 
 /** The questions that the buttons of a reply stand for. */
 export const questionsBehind = ({ question, followUps }: Reply): string[] =>
@@ -22,12 +22,12 @@ export const questionsBehind = ({ question, followUps }: Reply): string[] =>
 
 export type ButtonRow = APIActionRowComponent<APIButtonComponentWithCustomId>
 
-export function buttonRows(reply: Reply, ids: QuestionIds): ButtonRow[] {
+export function buttonRows(reply: Reply, behind: Questions): ButtonRow[] {
   const used = new Set<string>()
   const button = (label: string, question: string | undefined, deed: Press['deed']) => {
-    const questionId = question === undefined ? undefined : ids.get(question)
-    if (questionId === undefined) return []
-    const custom_id = writeCustomId({ deed, questionId })
+    const asked = question === undefined ? undefined : behind.get(question)
+    if (!asked) return []
+    const custom_id = writeCustomId({ deed, question: asked })
     // Discord refuses a message that bears the same custom id twice.
     if (used.has(custom_id)) return []
     used.add(custom_id)

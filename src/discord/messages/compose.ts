@@ -15,8 +15,8 @@ import type { QuestionMemory } from '../../memory/memory.ts'
 import type { Log } from '../../program/log.ts'
 import { describeFault } from '../platform/faults.ts'
 import { alone } from '../platform/occasion.ts'
-import { type QuestionIds, questionsBehind } from './buttons.ts'
-import type { View } from './custom-id.ts'
+import { type Questions, questionsBehind } from './buttons.ts'
+import { type Behind, isShort, type View } from './custom-id.ts'
 import { type Picture, type Rendered, renderReply } from './render.ts'
 
 /** Discord's apps are dark where nobody chose otherwise; a picture has a ground of its own and reads on both. */
@@ -68,22 +68,22 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
   }
 
   /** A memory that takes its time to write holds up no answer: it comes before somebody presses a button. */
-  async function keepSoon(texts: readonly string[]): Promise<QuestionIds> {
+  async function keepSoon(texts: readonly string[]): Promise<Questions> {
     const keeping = keepQuestions(questions, texts)
-    const kept = await within(soon_ms, keeping)
+    const kept = texts.every(isShort) ? await keeping : await within(soon_ms, keeping)
     const lost = (error: unknown) => {
       dressed = new WeakMap()
       log.error({ error: describeFault(error) }, 'the buttons of an answer lead nowhere')
     }
     if (!kept) keeping.catch(lost)
-    return kept ?? new Map(texts.map(text => [text, questions.idOf(text)]))
+    return kept ?? behindOf(texts, questions)
   }
 
   async function dress(reply: Reply, occasion: Occasion, view: View): Promise<Composed> {
     const before = view === 'brief' ? dressed.get(reply) : undefined
     if (before) return before
     const [charts, documents] = view === 'brief' ? [reply.charts, reply.documents] : [[], []]
-    const [ids, drawn] = await Promise.all([
+    const [behind, drawn] = await Promise.all([
       orWithout('buttons', keepSoon(buttonQuestions(reply)), new Map()),
       orWithout('pictures', Promise.all(charts.map(chart => draw(chart, turnOf(occasion), usualTheme))), []),
     ])
@@ -96,8 +96,8 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
       ...documents.map(({ name, text, mediaType }) => ({ name, data: text, contentType: mediaType })),
     ]
     try {
-      const composed = { reply, message: renderReply(reply, { view, ids, pictures }), files }
-      if (view === 'brief' && ids.size > 0 && files.length === 0) dressed.set(reply, composed)
+      const composed = { reply, message: renderReply(reply, { view, behind, pictures }), files }
+      if (view === 'brief' && behind.size > 0 && files.length === 0) dressed.set(reply, composed)
       return composed
     } catch (error) {
       const reference = randomUUID().slice(0, 8)
@@ -124,7 +124,11 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
 export const asComposed = (reply: Reply): Composed => ({ reply, message: renderReply(reply), files: [] })
 
 /** So that buttons can ask them. */
-export async function keepQuestions(questions: QuestionMemory, texts: readonly string[]): Promise<QuestionIds> {
-  const ids = await questions.keepAll(texts)
-  return new Map(texts.map((text, at) => [text, ids[at] ?? '']))
+export async function keepQuestions(questions: QuestionMemory, texts: readonly string[]): Promise<Questions> {
+  const long = texts.filter(text => !isShort(text))
+  if (long.length > 0) await questions.keepAll(long)
+  return behindOf(texts, questions)
 }
+
+const behindOf = (texts: readonly string[], { idOf }: QuestionMemory): Questions =>
+  new Map(texts.map((text): [string, Behind] => [text, isShort(text) ? { whole: text } : { id: idOf(text) }]))

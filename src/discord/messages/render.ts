@@ -5,7 +5,7 @@ import { openLayer } from '../../assistant/layers/opened.ts'
 import { isWhole, type ShortLine, shortOf } from '../../assistant/layers/short.ts'
 import type { Reply, Verdict } from '../../assistant/reply.ts'
 import type { Text } from '../../ground/text.ts'
-import { type ButtonRow, buttonRows, type QuestionIds } from './buttons.ts'
+import { type ButtonRow, buttonRows, type Questions } from './buttons.ts'
 import type { View } from './custom-id.ts'
 import { clipped, escapeText, fitting, pieces } from './text.ts'
 
@@ -25,7 +25,7 @@ export interface Picture {
 
 export interface RenderRules {
   readonly view: View
-  readonly ids: QuestionIds
+  readonly behind: Questions
   readonly pictures: readonly Picture[]
 }
 
@@ -40,16 +40,16 @@ export interface Rendered {
 }
 
 const nobody: Rendered['allowed_mentions'] = { parse: [], replied_user: false }
-const bare: RenderRules = { view: 'brief', ids: new Map(), pictures: [] }
+const bare: RenderRules = { view: 'brief', behind: new Map(), pictures: [] }
 
 /** Throws a RangeError where what must be said is more than a message holds: a caution is never cut. */
-export function renderReply(reply: Reply, { view, ids, pictures }: RenderRules = bare): Rendered {
+export function renderReply(reply: Reply, { view, behind, pictures }: RenderRules = bare): Rendered {
   const color = reply.verdict ? colours[reply.verdict] : plainColour
   const main = { color, ...bodyOf(view === 'brief' ? shortLines(reply) : layerLines(reply, view)) }
   const shown = view === 'brief' ? pictures : []
   return {
     embeds: illustrated(main, shown),
-    components: view === 'brief' ? buttonRows(reply, ids) : [],
+    components: view === 'brief' ? buttonRows(reply, behind) : [],
     attachments: view === 'brief' ? attachments(reply, shown) : [],
     allowed_mentions: nobody,
   }

@@ -4,7 +4,7 @@ import { type APIMessage, type APIMessageTopLevelComponent, ComponentType, type 
 import { lookedUp } from '../../assistant/lookup.ts'
 import type { AnsweredMemory, QuestionMemory } from '../../memory/memory.ts'
 import { idOf } from '../platform/occasion.ts'
-import { readCustomId } from './custom-id.ts'
+import { questionBehind, readCustomId } from './custom-id.ts'
 
 /** Where it is known for an answer to a message, else by its buttons, as under a slash command's and on cards. */
 export async function questionRepliedTo(
@@ -19,7 +19,7 @@ export async function questionRepliedTo(
   if (mentions.repliedUser?.id !== client.user?.id) return undefined
   const { components = [] } = (await client.rest.get(Routes.channelMessage(channelId, id))) as APIMessage
   const own = components.flatMap(customIds).find(pressed => pressed.deed !== 'brief')
-  return own && lookedUp(questions.find(own.questionId))
+  return own && lookedUp(questionBehind(own, questions))
 }
 
 const customIds = (row: APIMessageTopLevelComponent) =>

@@ -102,8 +102,8 @@ test('stopped, it goes on by the limit that it knew last, and comes back', { tim
   const before = (await charging()).text
   expect(before).toContain('0.5\u00a0A')
   await postgres.stop()
-  const [, button = ''] = /"custom_id":"(v1:why:[^"]+)"/.exec(before) ?? []
-  expect((await answered(press(button))).text).toContain('I cannot look that up')
+  const [, button = ''] = /"custom_id":"(v2:why:[^"]+)"/.exec(before) ?? []
+  expect((await answered(press(button))).text).toContain('could not be looked up')
   const { text, first_ms } = await charging()
   expect(text).toContain('0.5\u00a0A')
   expect(text).toContain('could not be looked up')

@@ -3,7 +3,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { layers } from '../../../src/assistant/layers/opened.ts'
-import { readCustomId, writeCustomId } from '../../../src/discord/messages/custom-id.ts'
+import { isShort, readCustomId, writeCustomId } from '../../../src/discord/messages/custom-id.ts'
 import { moderates } from '../../../src/discord/platform/occasion.ts'
 import { createRecentIds } from '../../../src/discord/platform/recent-ids.ts'
 import { createInFlight } from '../../../src/ground/in-flight.ts'
@@ -11,12 +11,21 @@ import { createInFlight } from '../../../src/ground/in-flight.ts'
 describe('custom ids', () => {
   it('come back as they were given and fit', () => {
     const deed = fc.constantFrom('brief', ...layers)
+    const id = fc.stringMatching(/^[\w-]{16}$/).map(id => ({ id }))
+    const whole = fc.string({ maxLength: 120 }).filter(isShort)
     fc.assert(
-      fc.property(deed, fc.stringMatching(/^[\w-]{16}$/), (deed, questionId) => {
-        const customId = writeCustomId({ deed, questionId })
-        expect(customId.length).toBeLessThanOrEqual(100)
-        expect(readCustomId(customId)).toEqual({ deed, questionId })
-      }),
+      fc.property(
+        deed,
+        fc.oneof(
+          id,
+          whole.map(whole => ({ whole })),
+        ),
+        (deed, question) => {
+          const customId = writeCustomId({ deed, question })
+          expect(customId.length).toBeLessThanOrEqual(100)
+          expect(readCustomId(customId)).toEqual({ deed, question })
+        },
+      ),
     )
   })
 
@@ -27,9 +36,9 @@ describe('custom ids', () => {
         if (read) expect(writeCustomId(read)).toBe(text)
       }),
     )
-    expect(['', 'v1:brief:', 'v2:brief:AAAAAAAAAAAAAAAA', 'v1:brief:AAAAAAAAAAAAAAAA\n'].map(readCustomId)).toEqual(
-      Array(4).fill(undefined),
-    )
+    expect(
+      ['', 'v1:brief:', 'v2:brief:', 'v3:brief:AAAAAAAAAAAAAAAA', 'v1:brief:AAAAAAAAAAAAAAAA\n'].map(readCustomId),
+    ).toEqual(Array(5).fill(undefined))
   })
 })
 

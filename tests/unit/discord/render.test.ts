@@ -26,8 +26,7 @@ const replyTo = (changes: Partial<Plain<Answer>> = {}): Reply =>
     { ...answer, ...changes },
   )
 
-const idsOf = (reply: Reply) =>
-  new Map(questionsBehind(reply).map((question, at) => [question, `question-id-${String(at).padStart(4, '0')}`]))
+const behindOf = (reply: Reply) => new Map(questionsBehind(reply).map(question => [question, { whole: question }]))
 const labels = (rendered: ReturnType<typeof renderReply>) =>
   rendered.components.flatMap(row => row.components.map(({ label }) => label))
 
@@ -46,9 +45,9 @@ describe('renderReply', () => {
 
   it('keeps each layer behind a button until it is asked for, and closes it with the deference', () => {
     const reply = replyTo()
-    const ids = idsOf(reply)
-    const brief = renderReply(reply, { view: 'brief', ids, pictures: [] })
-    const why = renderReply(reply, { view: 'why', ids, pictures: [] })
+    const behind = behindOf(reply)
+    const brief = renderReply(reply, { view: 'brief', behind, pictures: [] })
+    const why = renderReply(reply, { view: 'why', behind, pictures: [] })
     expect(JSON.stringify(brief.embeds)).not.toContain('is under')
     expect(why.embeds[0]?.description).toContain('• 2.1\u00a0V is under 2.5\u00a0V (common practice)\nTake it outside')
     expect(why.embeds[0]?.description?.endsWith(reply.deference)).toBe(true)
@@ -60,7 +59,7 @@ describe('renderReply', () => {
       { command: 'help', readAs: 'help', question: 'help' },
       { headline: 'Ask.', working: ['time: how long'], lists: true, cautions: answer.cautions },
     )
-    const rendered = renderReply(reply, { view: 'brief', ids: idsOf(reply), pictures: [] })
+    const rendered = renderReply(reply, { view: 'brief', behind: behindOf(reply), pictures: [] })
     expect(rendered.embeds[0]?.description).toContain('**Ask.**\ntime: how long\n')
   })
 
@@ -88,7 +87,7 @@ describe('renderReply', () => {
       question: `bench pack: ${at % 14}`,
     }))
     const reply = replyTo({ followUps: [{ label: 'again', question: 'bench pack: 3S 720 LiHV' }, ...followUps] })
-    const rendered = renderReply(reply, { view: 'brief', ids: idsOf(reply), pictures: [] })
+    const rendered = renderReply(reply, { view: 'brief', behind: behindOf(reply), pictures: [] })
     expect(faultsOf('message', rendered)).toEqual([])
     expect(labels(rendered)).toHaveLength(3 + 10)
   })
@@ -98,7 +97,7 @@ describe('renderReply', () => {
       { filename: 'chart-1.png', alternative: 'volts rise, amps fall' },
       { filename: 'chart-2.png', alternative: 'the source sags' },
     ]
-    const rendered = renderReply(replyTo(), { view: 'brief', ids: new Map(), pictures })
+    const rendered = renderReply(replyTo(), { view: 'brief', behind: new Map(), pictures })
     expect(rendered.attachments.map(({ description }) => description)).toEqual(pictures.map(p => p.alternative))
     expect(faultsOf('message', rendered)).toEqual([])
   })
@@ -139,7 +138,7 @@ describe('any reply', () => {
     fc.assert(
       fc.property(anyAnswer, text(3000), fc.constantFrom('brief', ...layers), (answer, readAs, view) => {
         const reply = plainReply({ command: 'bench', readAs, question: 'q' }, answer)
-        const rendered = renderReply(reply, { view, ids: idsOf(reply), pictures: [] })
+        const rendered = renderReply(reply, { view, behind: behindOf(reply), pictures: [] })
         expect(callbackFaults({ type: 4, data: rendered })).toEqual([])
         const [embed] = rendered.embeds
         const said = [embed?.description, ...(embed?.fields ?? []).map(({ value }) => value)].join(' ')
