@@ -35,7 +35,7 @@ export function createDiscordEndpoint(parts: DiscordEndpointParts): Surface & { 
     if (!open) return { status: 503, body: 'stopping' }
     const signature = headers['x-signature-ed25519']?.toString()
     const timestamp = headers['x-signature-timestamp']?.toString()
-    if (!isFromDiscord({ signature, timestamp, body }, key, clock())) {
+    if (!(await isFromDiscord({ signature, timestamp, body }, key, clock()))) {
       log.warn('a request to the interactions endpoint bears no valid, recent signature')
       return { status: 401, body: 'invalid request signature' }
     }

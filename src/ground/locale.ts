@@ -16,7 +16,8 @@ export interface Locale {
 export type Said = (locale: Locale) => Text
 
 const englishWith = (mark: DecimalMark): Locale => ({
-  say: (pieces, ...values) => String.raw({ raw: pieces }, ...values) as Text,
+  say: (pieces, ...values) =>
+    values.reduce<string>((said, value, at) => `${said}${value}${pieces[at + 1]}`, pieces[0] ?? '') as Text,
   show: showIn(mark),
   own: words => words as Text,
 })

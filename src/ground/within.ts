@@ -1,17 +1,11 @@
 // Waiting for something, but not for ever.
 
 /** Undefined where it takes longer; what comes later is dropped. */
-export async function within<T>(patience_ms: number, promise: Promise<T>): Promise<T | undefined> {
-  let timer: NodeJS.Timeout | undefined
-  const patience = new Promise<undefined>(resolve => {
-    timer = setTimeout(resolve, patience_ms, undefined)
+export const within = <T>(patience_ms: number, promise: Promise<T>): Promise<T | undefined> =>
+  new Promise((resolve, reject) => {
+    const timer = setTimeout(resolve, patience_ms, undefined)
+    promise.then(resolve, reject).finally(() => clearTimeout(timer))
   })
-  try {
-    return await Promise.race([promise, patience])
-  } finally {
-    clearTimeout(timer)
-  }
-}
 
 const breath_ms = 100
 

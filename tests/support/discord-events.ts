@@ -8,11 +8,12 @@ const pilotId = '700000000000000005'
 const directChannelId = '700000000000000006'
 
 const discordEpoch_ms = 1_420_070_400_000
-let lastId = BigInt(Date.now() - discordEpoch_ms) << 22n
+let lastId = 0n
 
 /** Each id is new and tells when it was made, as Discord's do. */
 export function newId(): string {
-  lastId += 1n
+  const first = BigInt(Date.now() - discordEpoch_ms) << 22n
+  lastId = first > lastId ? first : lastId + 1n
   return String(lastId)
 }
 

@@ -24,8 +24,7 @@ export function withFairUse(assistant: Assistant, now_ms: () => number): Assista
     if (until - at_ms > most * oneMore_ms) return false
     paidOff_ms.delete(who)
     paidOff_ms.set(who, until)
-    const [longest] = paidOff_ms.keys()
-    if (paidOff_ms.size > mostPeople && longest !== undefined) paidOff_ms.delete(longest)
+    if (paidOff_ms.size > mostPeople) paidOff_ms.delete(paidOff_ms.keys().next().value ?? '')
     return true
   }
 

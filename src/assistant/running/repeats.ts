@@ -45,8 +45,7 @@ export function createRepeats(registry: Registry): Repeats {
     const reply = await answer({ ...conversation, keep })
     const isOfValues = !looked.missed() && !looked.isPersonal() && !reply.problem && reply.charts.length === 0
     if (isOfValues) given.set(key, { reply, kept })
-    const [oldest] = given.keys()
-    if (given.size > mostKept && oldest !== undefined) given.delete(oldest)
+    if (given.size > mostKept) given.delete(given.keys().next().value ?? '')
     return reply
   }
 }

@@ -8,8 +8,7 @@ export function createRecentIds(most = 10_000) {
     isNew: (id: string) => {
       if (ids.has(id)) return false
       ids.add(id)
-      const [oldest] = ids
-      if (ids.size > most && oldest !== undefined) ids.delete(oldest)
+      if (ids.size > most) ids.delete(ids.values().next().value ?? '')
       return true
     },
   }
