@@ -35,12 +35,12 @@ function holdCurrent(run: QuickRun): number {
   let isPrecharged = false
   let amps = law.precharge_A
   for (let step = 0; step < mostSteps; step++) {
-    const inner_V = run.inner_V()
-    isPrecharged ||= inner_V + law.precharge_A * run.series_ohm() >= law.precharge_V
-    const terminal_V = inner_V + amps * run.series_ohm()
+    const { inner_V, series_ohm } = run
+    isPrecharged ||= inner_V + law.precharge_A * series_ohm >= law.precharge_V
+    const terminal_V = inner_V + amps * series_ohm
     const ceiling_V = isPrecharged ? law.cutoff_V : law.precharge_V
     amps = Math.min(isPrecharged ? law.current_A : law.precharge_A, law.power_W / terminal_V)
-    if (inner_V + amps * run.series_ohm() >= law.cutoff_V || run.soc >= law.endSoc) return amps
+    if (inner_V + amps * series_ohm >= law.cutoff_V || run.soc >= law.endSoc) return amps
     const width = step < 3 || run.soc < steepBelow ? fineSoc : stepSoc
     const step_s = (Math.min(width, law.endSoc - run.soc) * capacity_As) / amps
     run.go(firstReaching(run, amps, ceiling_V, step_s), amps, amps)
@@ -51,8 +51,8 @@ function holdCurrent(run: QuickRun): number {
 /** The part of a step until the terminals reach `ceiling_V`, by halving; the whole step where they do not. */
 function firstReaching(run: QuickRun, amps: number, ceiling_V: number, step_s: number): number {
   const over = (after_s: number) => {
-    const [none, perAmp] = run.surfaceAfter(after_s, amps)
-    return run.openCircuit_V(none + amps * perAmp) + amps * run.series_ohm() > ceiling_V
+    run.look(after_s, amps)
+    return run.seen_V(amps) > ceiling_V
   }
   if (!over(step_s)) return step_s
   return firstWhere(0, step_s, 12, over)
@@ -62,7 +62,7 @@ function firstReaching(run: QuickRun, amps: number, ceiling_V: number, step_s: n
 function holdVoltage(run: QuickRun, last_A: number): void {
   const { law, cell } = run
   const capacity_As = cell.capacity_Ah * 3600
-  let amps = Math.min(last_A, (law.cutoff_V - run.inner_V()) / run.series_ohm())
+  let amps = Math.min(last_A, (law.cutoff_V - run.inner_V) / run.series_ohm)
   let step_s = firstStep_s
   for (let step = 0; step < mostSteps && amps > law.termination_A; step++) {
     const end_A = Math.min(law.current_A, endCurrent(run, amps, step_s))
@@ -85,13 +85,12 @@ function holdVoltage(run: QuickRun, last_A: number): void {
 /** The current after a step at which the terminals still stand at the cutoff: two Newton steps on a nearly straight function. */
 function endCurrent(run: QuickRun, amps: number, step_s: number): number {
   const { law } = run
-  const [none, perAmp] = run.surfaceAfter(step_s, amps)
-  const held_V = (end_A: number) => run.openCircuit_V(none + end_A * perAmp) + end_A * run.series_ohm()
+  run.look(step_s, amps)
   let before_A = 0.9 * amps
-  let before_V = held_V(before_A)
+  let before_V = run.seen_V(before_A)
   let end_A = amps
   for (let round = 0; round < 3; round++) {
-    const end_V = held_V(end_A)
+    const end_V = run.seen_V(end_A)
     const slope = (end_V - before_V) / (end_A - before_A)
     if (!(slope > 0)) break
     before_A = end_A

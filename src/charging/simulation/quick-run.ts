@@ -1,4 +1,5 @@
-// The state of a cell under charge that warms itself, carried on from step to step: for the many cells of a band.
+// The state of a cell under charge that warms itself, carried on from step to step: for the many cells of a band, so all of
+// it is plain numbers that nothing is made anew for.
 
 import { diffusionParts } from './cell.ts'
 import { resistanceFactor } from './resistance.ts'
@@ -29,10 +30,8 @@ export interface QuickLaw extends ChargerTerms {
 /** `resistanceFactor` at whole degrees, as it is asked for in every step. */
 const coldest_C = -20
 const factors = Float64Array.from({ length: 81 }, (_, index) => resistanceFactor(coldest_C + index))
-const factorAt = (cell_C: number): number =>
-  factors[Math.min(80, Math.max(0, Math.round(cell_C - coldest_C)))] as number
 
-/** The state of a cell on its way, and what its charge has brought so far. */
+/** The state of a cell on its way, and what its charge has brought so far. Divisions are its dearest steps, so it has few. */
 export class QuickRun {
   readonly cell: QuickCell
   readonly law: QuickLaw
@@ -40,22 +39,35 @@ export class QuickRun {
   soc: number
   heat_J = 0
   warmth_Ks = 0
-  cell_C: number
   warmest_C: number
-  /** Resistance and diffusion over those at 25 °C. */
-  private factor: number
-  private readonly slow = new Part('slow')
-  private readonly fast = new Part('fast')
+  /** Voltage of the open circuit of the surface, and the resistance before it, as the cell is now. */
+  inner_V: number
+  series_ohm = 0
+  /** After the step that `look` was asked about: the charge at the surface without a current, and what an ampere adds. */
+  private none_soc = 0
+  private perAmp_soc = 0
+  private cell_C: number
   /** By which the open circuit of the surface is above that of the whole. */
   private ahead_V = 0
+  private readonly fast: Part
+  private readonly slow: Part
+  private readonly perAmpSecond: number
+  private readonly kelvinPerWatt: number
+  private readonly coolingPerSecond: number
 
   constructor(cell: QuickCell, law: QuickLaw) {
     this.cell = cell
     this.law = law
     this.soc = law.startSoc
+    this.perAmpSecond = 1 / (3600 * cell.capacity_Ah)
+    this.kelvinPerWatt = 1 / cell.loss_WperK
+    this.coolingPerSecond = -cell.loss_WperK / cell.heat_JperK
+    this.fast = new Part(diffusionParts.fast, cell.diffusion_s, this.perAmpSecond)
+    this.slow = new Part(diffusionParts.slow, cell.diffusion_s, this.perAmpSecond)
     this.cell_C = cell.ambient_C
     this.warmest_C = cell.ambient_C
-    this.factor = factorAt(cell.ambient_C)
+    this.atItsWarmth()
+    this.inner_V = this.openCircuit_V(law.startSoc)
   }
 
   openCircuit_V(soc: number): number {
@@ -68,72 +80,76 @@ export class QuickRun {
     return left_V + ((curve_V[i + 1] as number) - left_V) * (at - i)
   }
 
-  /** Of the surface, as it stands. */
-  inner_V(): number {
-    return this.openCircuit_V(this.soc + this.fast.soc + this.slow.soc)
+  /** Sees how far the surface gets in a step from `start_A`. */
+  look(step_s: number, start_A: number): void {
+    const { fast, slow } = this
+    fast.over(step_s)
+    slow.over(step_s)
+    const moved = 0.5 * step_s * this.perAmpSecond
+    this.none_soc = this.soc + fast.after(start_A, 0) + slow.after(start_A, 0) + start_A * moved
+    this.perAmp_soc = fast.perEndAmp + slow.perEndAmp + moved
   }
 
-  series_ohm(): number {
-    return this.cell.series_ohm * this.factor
-  }
-
-  /** The charge at the surface after a step from `start_A` to no current, and what each ampere at its end adds. */
-  surfaceAfter(step_s: number, start_A: number): readonly [none: number, perAmp: number] {
-    const { capacity_Ah } = this.cell
-    const diffusion_s = this.cell.diffusion_s * this.factor
-    this.fast.over(step_s, diffusion_s, capacity_Ah)
-    this.slow.over(step_s, diffusion_s, capacity_Ah)
-    const moved = step_s / 7200 / capacity_Ah
-    return [
-      this.soc + this.fast.after(start_A, 0) + this.slow.after(start_A, 0) + start_A * moved,
-      this.fast.perEndAmp + this.slow.perEndAmp + moved,
-    ]
+  /** At the terminals, were the current `end_A` at the end of the step that was looked at. */
+  seen_V(end_A: number): number {
+    return this.openCircuit_V(this.none_soc + end_A * this.perAmp_soc) + end_A * this.series_ohm
   }
 
   /** Goes on by `step_s` while the current goes in a straight line: how far the surface is ahead, heat and warmth. */
   go(step_s: number, start_A: number, end_A: number): void {
-    const { ambient_C, heat_JperK, loss_WperK, capacity_Ah } = this.cell
-    this.surfaceAfter(step_s, start_A)
-    this.fast.soc = this.fast.after(start_A, end_A)
-    this.slow.soc = this.slow.after(start_A, end_A)
+    const { fast, slow } = this
+    fast.go(step_s, start_A, end_A)
+    slow.go(step_s, start_A, end_A)
     const mean_A = (start_A + end_A) / 2
-    this.soc += (mean_A * step_s) / 3600 / capacity_Ah
+    this.soc += mean_A * step_s * this.perAmpSecond
     const before_V = this.ahead_V
-    this.ahead_V = this.inner_V() - this.openCircuit_V(this.soc)
-    const heat_W = mean_A * (mean_A * this.series_ohm() + (before_V + this.ahead_V) / 2)
-    const settled_C = ambient_C + heat_W / loss_WperK
-    this.cell_C = settled_C + (this.cell_C - settled_C) * Math.exp((-step_s * loss_WperK) / heat_JperK)
+    this.inner_V = this.openCircuit_V(this.soc + fast.soc + slow.soc)
+    this.ahead_V = this.inner_V - this.openCircuit_V(this.soc)
+    const heat_W = mean_A * (mean_A * this.series_ohm + (before_V + this.ahead_V) / 2)
+    const settled_C = this.cell.ambient_C + heat_W * this.kelvinPerWatt
+    this.cell_C = settled_C + (this.cell_C - settled_C) * Math.exp(step_s * this.coolingPerSecond)
     this.warmth_Ks += this.cell_C * step_s
     this.warmest_C = Math.max(this.warmest_C, this.cell_C)
-    this.factor = factorAt(this.cell_C)
     this.heat_J += heat_W * step_s
     this.time_s += step_s
+    this.atItsWarmth()
+  }
+
+  private atItsWarmth(): void {
+    const at = Math.min(80, Math.max(0, Math.round(this.cell_C - coldest_C)))
+    this.series_ohm = this.cell.series_ohm * (factors[at] as number)
+    this.fast.factor = factors[at] as number
+    this.slow.factor = factors[at] as number
   }
 }
 
 /** One part of what the surface is ahead: as `advance` has it, with what one step shares worked out once. */
 class Part {
   soc = 0
+  /** Of the diffusion at 25 °C. */
+  factor = 1
   perEndAmp = 0
-  private readonly share: number
-  private readonly times: number
-  private left = 1
   private perStartAmp = 0
+  private left = 1
+  /** At 25 °C: what an ampere brings it to in the end, and how fast that comes. */
+  private readonly perAmp: number
+  private readonly perSecond: number
   private step_s = 0
-  private diffusion_s = 0
+  private madeFor = 0
 
-  constructor(name: keyof typeof diffusionParts) {
-    this.share = diffusionParts[name].share
-    this.times = diffusionParts[name].times
+  constructor({ share, times }: { share: number; times: number }, diffusion_s: number, perAmpSecond: number) {
+    this.perAmp = share * diffusion_s * perAmpSecond
+    this.perSecond = 1 / (times * diffusion_s)
   }
 
-  over(step_s: number, diffusion_s: number, capacity_Ah: number): void {
-    if (step_s === this.step_s && diffusion_s === this.diffusion_s) return
+  over(step_s: number): void {
+    const { factor } = this
+    if (step_s === this.step_s && factor === this.madeFor) return
     this.step_s = step_s
-    this.diffusion_s = diffusion_s
-    const x = step_s / (this.times * diffusion_s)
+    this.madeFor = factor
+    const x = (step_s * this.perSecond) / factor
     const gone = -Math.expm1(-x)
-    const perAmp = (this.share * diffusion_s) / 3600 / capacity_Ah
+    const perAmp = this.perAmp * factor
     this.left = 1 - gone
     this.perEndAmp = perAmp * (1 - gone / x)
     this.perStartAmp = perAmp * gone - this.perEndAmp
@@ -141,5 +157,10 @@ class Part {
 
   after(start_A: number, end_A: number): number {
     return this.soc * this.left + start_A * this.perStartAmp + end_A * this.perEndAmp
+  }
+
+  go(step_s: number, start_A: number, end_A: number): void {
+    this.over(step_s)
+    this.soc = this.after(start_A, end_A)
   }
 }
