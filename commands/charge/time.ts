@@ -110,23 +110,26 @@ interface Answered extends TimedCharge {
   readonly within: Progress | undefined
 }
 
-const timeFigures = ({ charge, setting, other, within, ...timed }: Answered) => [
-  figure.duration('chargeTime', charge.duration_s, timed.time_s),
-  figure.duration('otherTime', other?.charge.duration_s, other?.time_s),
-  figure.capacity('chargeWithin', within?.charge_Ah),
-  figure.percent('percentWithin', within?.soc),
-  figure.duration('timeToCutoff', charge.timeToCutoff_s, timed.timeToCutoff_s),
-  ...charge.stages.map(({ kind, duration_s }) => figure.duration(stageKeys[kind], duration_s)),
-  figure.current('setCurrent', timed.current_A),
-  figure.rate('cRate', timed.rate_C),
-  figure.perCell('cutoffPerCell', setting.cutoff.perCell_V),
-  figure.voltage('cutoffPack', setting.cutoffPack_V),
-  figure.capacity('chargeIn', charge.charge_Ah, timed.charge_Ah),
-  figure.energy('energyIn', charge.energy_Wh),
-  figure.energy('heat', charge.heat_Wh, timed.heat_Wh),
-  figure.temperature('warmest', timed.warmest_C.middle > warm_C ? timed.warmest_C.middle : undefined, timed.warmest_C),
-  figure.percent('startCharge', charge.startSoc),
-  figure.percent('endCharge', charge.endSoc),
-  figure.power('peakInputPower', charge.peakPower_W / setting.efficiency),
-  figure.current('peakInputCurrent', timed.input_A),
-]
+const timeFigures = ({ charge, setting, other, within, ...timed }: Answered) => {
+  const bands = timed.bands()
+  return [
+    figure.duration('chargeTime', charge.duration_s, timed.time_s),
+    figure.duration('otherTime', other?.charge.duration_s, other?.time_s),
+    figure.capacity('chargeWithin', within?.charge_Ah),
+    figure.percent('percentWithin', within?.soc),
+    figure.duration('timeToCutoff', charge.timeToCutoff_s, bands.timeToCutoff_s),
+    ...charge.stages.map(({ kind, duration_s }) => figure.duration(stageKeys[kind], duration_s)),
+    figure.current('setCurrent', timed.current_A),
+    figure.rate('cRate', timed.rate_C),
+    figure.perCell('cutoffPerCell', setting.cutoff.perCell_V),
+    figure.voltage('cutoffPack', setting.cutoffPack_V),
+    figure.capacity('chargeIn', charge.charge_Ah, bands.charge_Ah),
+    figure.energy('energyIn', charge.energy_Wh),
+    figure.energy('heat', charge.heat_Wh, bands.heat_Wh),
+    figure.temperature('warmest', timed.warmest_C > warm_C ? timed.warmest_C : undefined, bands.warmest_C),
+    figure.percent('startCharge', charge.startSoc),
+    figure.percent('endCharge', charge.endSoc),
+    figure.power('peakInputPower', charge.peakPower_W / setting.efficiency),
+    figure.current('peakInputCurrent', timed.input_A),
+  ]
+}

@@ -48,7 +48,7 @@ export const source = command({
     set_A: result.setting.current_A,
     input_A: result.setting.input_A,
     takes_s: result.each.time_s.high,
-    warmest_C: result.each.warmest_C.middle,
+    warmest_C: result.each.warmest_C,
     carried: result.kind === 'plan' ? result.most : undefined,
     wanted: result.kind === 'plan' ? result.count : undefined,
   }),

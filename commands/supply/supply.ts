@@ -107,7 +107,7 @@ export const supply = command({
   },
   planned: ({ timed, ...result }) => ({
     takes_s: timed?.time_s.high,
-    warmest_C: timed?.warmest_C.middle,
+    warmest_C: timed?.warmest_C,
     carried: timed?.carried,
     set_A: result.kind === 'supplied' ? result.setting?.current_A : result.current_A,
     input_A: result.kind === 'supplied' ? (result.setting?.input_A ?? result.feed.current_A) : inputAt_A(result),

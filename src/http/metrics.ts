@@ -47,9 +47,9 @@ export function createMetrics(waiting: () => number, due: Pick<DueMemory, 'waiti
       ...assistant,
       answer: async (question, occasion) => {
         const { surface } = occasion
-        const stop = seconds.startTimer({ surface })
+        const start_ms = performance.now()
         const reply = await assistant.answer(question, occasion)
-        stop()
+        seconds.observe({ surface }, (performance.now() - start_ms) / 1000)
         answers.inc({ command: knownCommand(assistant, reply), surface, outcome: outcomeOf(reply) })
         return reply
       },

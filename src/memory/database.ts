@@ -1,6 +1,6 @@
 // The tables, the same on SQLite and PostgreSQL. Times are ISO 8601 text in UTC, which also sorts by time.
 
-import { type Kysely, PostgresAdapter, SqliteAdapter, sql } from 'kysely'
+import { type CompiledQuery, type Kysely, PostgresAdapter, SqliteAdapter, sql } from 'kysely'
 import type { Noticed } from './noticed.ts'
 
 export interface Tables {
@@ -84,6 +84,15 @@ export interface Tables {
 }
 
 export type Database = Kysely<Tables>
+
+/** A query that every question asks: its text is made once, and each time it takes other parameters. */
+export function asked<R, P extends readonly unknown[]>(db: Database, make: () => { compile(): CompiledQuery<R> }) {
+  let made: CompiledQuery<R> | undefined
+  return async (...parameters: P): Promise<readonly R[]> => {
+    made ??= make().compile()
+    return (await db.executeQuery<R>({ ...made, parameters })).rows
+  }
+}
 
 /** All of the work or none of it; part of a larger one where that is under way already. */
 export const inTransaction = <T>(db: Database, work: (transaction: Database) => Promise<T>): Promise<T> =>

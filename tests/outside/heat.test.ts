@@ -14,10 +14,10 @@ const charged = (rate_C: number, temperature_C: number) =>
   })
 
 test('a pouch of 5.45 Ah at 4C from 25 °C came to about 50 °C (UW-Madison, SAE 2023-01-0522), at 1C to no 40', () => {
-  const { warmest_C } = charged(4, 25)
+  const { warmest_C } = charged(4, 25).bands()
   expect(warmest_C.low).toBeLessThan(50)
   expect(warmest_C.high).toBeGreaterThan(50)
-  expect(charged(1, 25).warmest_C.high).toBeLessThan(40)
+  expect(charged(1, 25).bands().warmest_C.high).toBeLessThan(40)
 })
 
 test('warm cells come to their cutoff later and end sooner, cold ones the other way round', () => {

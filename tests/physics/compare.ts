@@ -16,11 +16,11 @@ export function compared(rows: readonly Row[], knows: Knows, all: readonly Row[]
     const times = timesOf(row, knows, all)
     if (!times) return []
     const id = `${row.rate_C}C from ${row.start}`
-    const { charge, time_s, timeToCutoff_s } = times
+    const { charge, time_s, bands } = times
     return [
       {
         total: toldOf(row.set, id, row.end_s, charge.duration_s, time_s),
-        cutoff: toldOf(row.set, id, row.cutoff_s, charge.timeToCutoff_s, timeToCutoff_s),
+        cutoff: toldOf(row.set, id, row.cutoff_s, charge.timeToCutoff_s, bands().timeToCutoff_s),
       },
     ]
   })

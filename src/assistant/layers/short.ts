@@ -50,8 +50,16 @@ const mostCautions = 2
 /** A reading that is too long is cut to so many rows, and to fewer where that is not enough. */
 const readingRows = [2, 1] as const
 
+const known = new WeakMap<Reply, readonly ShortLine[]>()
+
 /** In reading order: verdict and answer, what was understood, what to look at before the start, cautions, deference. */
 export function shortOf(reply: Reply): readonly ShortLine[] {
+  const lines = known.get(reply) ?? composed(reply)
+  known.set(reply, lines)
+  return lines
+}
+
+function composed(reply: Reply): readonly ShortLine[] {
   const { verdict, problem, changed, deference } = reply
   const said = problem ? askedBack(reply) : verdict === 'do not charge' ? refused(reply) : answered(reply)
   const drafts = [...said, ...fixed('standing', ...present([changed])), ...fixed('deference', deference)]

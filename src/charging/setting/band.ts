@@ -2,7 +2,7 @@
 
 import type { ChargeRequest } from '../simulation/charge.ts'
 import { checkRequest } from '../simulation/check-request.ts'
-import { membersOf, middleMember } from '../simulation/members.ts'
+import { membersOf, middleMember, traitsOf } from '../simulation/members.ts'
 import { quickCharge } from '../simulation/quick-charge.ts'
 import { simulateCharge } from '../simulation/simulate.ts'
 import type { Band } from '../things/chemistry.ts'
@@ -18,13 +18,15 @@ const tails = [0.05, 0.95] as const
  */
 export function chargeTimeBand(request: ChargeRequest) {
   checkRequest(request)
-  const runs = membersOf(request).map(({ cell, law, timeFactor }) => {
+  const traits = traitsOf(request)
+  const runs = membersOf(request, traits).map(({ cell, law, timeFactor }) => {
     const run = quickCharge(cell, law)
     return { ...run, timeFactor, warmed_K: run.mean_C - cell.ambient_C }
   })
   const charge = simulateCharge(request, runs.reduce((sum, { warmed_K }) => sum + warmed_K, 0) / runs.length)
   // From where it is told to stand, in whatever notation: what is judged by it is judged alike.
-  const middle = middleMember(request, charge.startSoc)
+  const middle = middleMember(request, traits, charge.startSoc)
+  const warmest_C = quickCharge(middle.cell, middle.law).warmest_C
   const band = (of: (run: (typeof runs)[number]) => number, likely?: number): Band => {
     const sorted = new Float64Array(runs.map(of)).sort()
     const [low, high] = tails.map(share => quantile(sorted, share)) as [number, number]
@@ -34,13 +36,17 @@ export function chargeTimeBand(request: ChargeRequest) {
     charge,
     /** Of the whole charge, in s. */
     time_s: band(run => run.duration_s * run.timeFactor, charge.duration_s),
-    /** To the end of constant current and power, in s. */
-    timeToCutoff_s: band(run => run.timeToCutoff_s * run.timeFactor, charge.timeToCutoff_s),
-    /** Into the pack, in Ah. */
-    charge_Ah: band(run => run.charge_Ah, charge.charge_Ah),
-    heat_Wh: band(run => run.heat_Wh * request.pack.series, charge.heat_Wh),
-    /** Of the cells at their warmest, in °C: of the middle one, and of nine of ten. */
-    warmest_C: { ...band(run => run.warmest_C), middle: quickCharge(middle.cell, middle.law).warmest_C },
+    /** Of the middle cell at its warmest, in °C. */
+    warmest_C,
+    /** Of what few ask for. */
+    bands: () => ({
+      /** To the end of constant current and power, in s. */
+      timeToCutoff_s: band(run => run.timeToCutoff_s * run.timeFactor, charge.timeToCutoff_s),
+      /** Into the pack, in Ah. */
+      charge_Ah: band(run => run.charge_Ah, charge.charge_Ah),
+      heat_Wh: band(run => run.heat_Wh * request.pack.series, charge.heat_Wh),
+      warmest_C: band(run => run.warmest_C),
+    }),
   }
 }
 

@@ -86,7 +86,7 @@ export const plannedOf = ({
   set_A: current_A,
   input_A,
   takes_s: time_s.high,
-  warmest_C: warmest_C.middle,
+  warmest_C,
 })
 
 /** The charge that a setting gives: its current and cutoff, from where the pack stands to where it is to go. */

@@ -47,10 +47,9 @@ const atRoom_C = 23
  * One member for each draw of the design. What is known by chance of one charge only, its start and its warmth, is drawn
  * anew for each `turn`.
  */
-export function membersOf(request: ChargeRequest, turn = 0): Member[] {
+export function membersOf(request: ChargeRequest, traits: readonly Traits[], turn = 0): Member[] {
   const { pack, temperature_C, learned, current_A } = request
   const { chemistry, capacity_Ah: label_Ah } = pack
-  const traits = traitsOf(request)
   const { drawn: curves } = curvesOf(chemistry)
   const body = bodyOf(pack)
   const timeError = learned ? timeErrorOf(learned, current_A / label_Ah) : errors.time
@@ -81,11 +80,15 @@ export function membersOf(request: ChargeRequest, turn = 0): Member[] {
 }
 
 /** The middle of the members, as it is charged from there where nothing is off. */
-export function middleMember(request: ChargeRequest, startSoc: number): Pick<Member, 'cell' | 'law'> {
+export function middleMember(
+  request: ChargeRequest,
+  traits: readonly Traits[],
+  startSoc: number,
+): Pick<Member, 'cell' | 'law'> {
   const { pack, temperature_C } = request
   return {
     cell: {
-      ...cellOf(typicalTraits(traitsOf(request)), pack.capacity_Ah),
+      ...cellOf(typicalTraits(traits), pack.capacity_Ah),
       curve_V: curvesOf(pack.chemistry).own,
       ambient_C: temperature_C ?? atRoom_C,
       ...bodyOf(pack),
@@ -95,7 +98,7 @@ export function middleMember(request: ChargeRequest, startSoc: number): Pick<Mem
 }
 
 /** What the cells may be like, by draw. */
-const traitsOf = ({ pack, temperature_C, measuredCapacity_Ah, learned }: ChargeRequest): readonly Traits[] =>
+export const traitsOf = ({ pack, temperature_C, measuredCapacity_Ah, learned }: ChargeRequest): readonly Traits[] =>
   learned?.traits ?? likelyTraits(pack, temperature_C ?? atRoom_C, measuredCapacity_Ah)
 
 const cellOf = ({ share, atOnce_ohmAh, diffusion_h }: Traits, label_Ah: number) => ({

@@ -67,7 +67,8 @@ export function measuredIn({ index, pack, note, request }: Telling, traits: read
     measured.push({ of, predicted: Float64Array.from(predicted, Math.log), noted: Math.log(noted), noise: width })
   }
   if (request) {
-    const members = membersOf({ ...request, learned: { pack, traits, charges: 1, rates_C: [1], odd: [] } }, index + 1)
+    const learned = { pack, traits, charges: 1, rates_C: [1], odd: [] }
+    const members = membersOf({ ...request, learned }, traits, index + 1)
     const runs = members.map(({ cell, law }) => quickCharge(cell, law))
     // A charger counts with its own ammeter: what it sets and what it counts are off alike.
     const counted = members.map(({ law }, at) => ((runs[at]?.charge_Ah ?? 0) * request.current_A) / law.current_A)

@@ -2,10 +2,12 @@
 
 import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { plainText } from '../../ground/plain-text.ts'
+import { remembered } from '../../ground/remembered.ts'
 import { readClock, writeClock } from '../quantities/clock.ts'
 import { readDuration, writeDuration } from '../quantities/duration.ts'
 import * as notation from '../quantities/quantities.ts'
 import { fahrenheitIs, gaugeTaken } from '../quantities/quantity.words.ts'
+import type { Read } from '../scan/read.ts'
 import { type CellType, readCellType, writeCellType } from '../things/cell-type.ts'
 import { readCharger, writeCharger } from '../things/charger.ts'
 import { chemistryNames, readChemistry } from '../things/chemistry.ts'
@@ -23,9 +25,13 @@ const completed = <T>(
   write: (value: T) => string,
 ): ValueKind<T> => ({ name, example, read, write, complete: prefix => completions(name, prefix) })
 
-export const packKind = completed('pack', '3S 720 LiHV', readPack, writePack)
-export const chargerKind = completed('charger', '0.3/0.8/1.5/3A 60W 1-5S 10-26V', readCharger, writeCharger)
-export const sourceKind = completed('source', 'PD 65W', readSource, writeSource)
+/** What people own is named again and again, and twice in one question: to see whether it is a saved name, and to be used. */
+const owned = <T>(name: string, example: string, read: (text: string) => Read<T>, write: (value: T) => string) =>
+  completed(name, example, remembered(500, read), write)
+
+export const packKind = owned('pack', '3S 720 LiHV', readPack, writePack)
+export const chargerKind = owned('charger', '0.3/0.8/1.5/3A 60W 1-5S 10-26V', readCharger, writeCharger)
+export const sourceKind = owned('source', 'PD 65W', readSource, writeSource)
 
 /** The cells in series that pack volts are shared by, of the pack or of the cells named without one. */
 function seriesOf({ pack, chemistry }: Earlier): { readonly series: number } | undefined {

@@ -2,11 +2,13 @@
 
 import { randomUUID } from 'node:crypto'
 import type { Selectable, Updateable } from 'kysely'
-import { type Database, inTransaction, oneAtATime, type Tables } from '../database.ts'
+import { asked, type Database, inTransaction, oneAtATime, type Tables } from '../database.ts'
 import type { AnswerMemory, Card, StandardAnswer } from '../standard-answer.ts'
 
 export function answerMemory(db: Database): AnswerMemory {
   const rowsOf = (community: string) => db.selectFrom('answers').selectAll().where('community', '=', community)
+
+  const sameAs = asked<Row, [community: string, canonical: string]>(db, () => rowsOf('').where('canonical', '=', ''))
 
   return {
     add: (answer, most) =>
@@ -35,7 +37,7 @@ export function answerMemory(db: Database): AnswerMemory {
       return row && fromRow(row)
     },
     async asking(community, canonical) {
-      return (await rowsOf(community).where('canonical', '=', canonical).execute()).map(fromRow)
+      return (await sameAs(community, canonical)).map(fromRow)
     },
     async list(community) {
       return (await rowsOf(community).orderBy('title_key').execute()).map(fromRow)

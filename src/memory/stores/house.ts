@@ -3,13 +3,16 @@
 import type { Selectable } from 'kysely'
 import { z } from 'zod'
 import { chargeEnds } from '../../charging/things/charge-end.ts'
-import { type Database, inTransaction, type Tables } from '../database.ts'
+import { asked, type Database, inTransaction, type Tables } from '../database.ts'
 import type { HouseChange, HouseMemory, HouseRules } from '../memory.ts'
 
 export function houseMemory(db: Database): HouseMemory {
+  const rowsOf = asked<Row, [community: string]>(db, () =>
+    db.selectFrom('house').selectAll().where('community', '=', ''),
+  )
   return {
     async rules(community) {
-      return rulesFrom(await db.selectFrom('house').selectAll().where('community', '=', community).execute())
+      return rulesFrom(await rowsOf(community))
     },
     async everyones() {
       const rows = await db.selectFrom('house').selectAll().execute()
@@ -44,6 +47,8 @@ export function houseMemory(db: Database): HouseMemory {
   }
 }
 
+type Row = Selectable<Tables['house']>
+
 /** Every writer locks the rows in the same order, so that two of them never wait for each other. */
 const inOneOrder = (a: HouseChange, b: HouseChange): number => (JSON.stringify(a) < JSON.stringify(b) ? -1 : 1)
 
@@ -62,7 +67,7 @@ const limits = z.object({
 })
 
 /** Throws where a limit cannot be read: left out, or compared as something else, it would be lifted unseen. */
-function rulesFrom(rows: readonly Selectable<Tables['house']>[]): HouseRules {
+function rulesFrom(rows: readonly Row[]): HouseRules {
   const rules: Record<string, unknown> = {}
   for (const { rule, chemistry, value: json } of rows) {
     const value: unknown = JSON.parse(json)
@@ -73,7 +78,7 @@ function rulesFrom(rows: readonly Selectable<Tables['house']>[]): HouseRules {
 }
 
 /** The fault of one community is told where it asks, and stops no other. */
-function readable(rows: readonly Selectable<Tables['house']>[]): HouseRules | undefined {
+function readable(rows: readonly Row[]): HouseRules | undefined {
   try {
     return rulesFrom(rows)
   } catch {

@@ -81,9 +81,9 @@ export function timesOf(runs: readonly ChargeRun[], estimate: Estimate): Times {
     total: all.map(({ run, charge, time_s }) =>
       toldOf(run.dataset, run.id, run.timeToTermination_s, charge.duration_s, time_s),
     ),
-    cutoff: all.flatMap(({ run, charge, timeToCutoff_s }) =>
+    cutoff: all.flatMap(({ run, charge, bands }) =>
       run.timeToCutoff_s
-        ? [toldOf(run.dataset, run.id, run.timeToCutoff_s, charge.timeToCutoff_s, timeToCutoff_s)]
+        ? [toldOf(run.dataset, run.id, run.timeToCutoff_s, charge.timeToCutoff_s, bands().timeToCutoff_s)]
         : [],
     ),
   }

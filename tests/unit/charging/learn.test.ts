@@ -49,7 +49,8 @@ describe('three charges of a cell', () => {
     ['half of it', 0.75, 0.02],
     ['twice it', 3, 0.06],
   ])('tell the next at %s', (_, current_A, most) => {
-    const { charge, time_s, timeToCutoff_s } = timesAt(current_A)
+    const { charge, time_s, bands } = timesAt(current_A)
+    const { timeToCutoff_s } = bands()
     const measured = chargeAt(current_A)
     expect(off(charge.duration_s, measured.duration_s)).toBeLessThan(most)
     expect(off(charge.timeToCutoff_s, measured.timeToCutoff_s)).toBeLessThan(1.5 * most)
