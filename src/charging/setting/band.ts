@@ -1,5 +1,6 @@
 // A charge of the most likely cell, with what nine of ten cells that the pack may be made of would make of it.
 
+import { sumOf } from '../numbers/sum.ts'
 import type { ChargeRequest } from '../simulation/charge.ts'
 import { checkRequest } from '../simulation/check-request.ts'
 import { membersOf, middleMember, traitsOf } from '../simulation/members.ts'
@@ -19,11 +20,8 @@ const tails = [0.05, 0.95] as const
 export function chargeTimeBand(request: ChargeRequest) {
   checkRequest(request)
   const traits = traitsOf(request)
-  const runs = membersOf(request, traits).map(({ cell, law, timeFactor }) => {
-    const run = quickCharge(cell, law)
-    return { ...run, timeFactor, warmed_K: run.mean_C - cell.ambient_C }
-  })
-  const charge = simulateCharge(request, runs.reduce((sum, { warmed_K }) => sum + warmed_K, 0) / runs.length)
+  const runs = membersOf(request, traits).map(({ cell, law, timeFactor }) => quickCharge(cell, law, timeFactor))
+  const charge = simulateCharge(request, sumOf(runs.map(({ warmed_K }) => warmed_K)) / runs.length)
   // From where it is told to stand, in whatever notation: what is judged by it is judged alike.
   const middle = middleMember(request, traits, charge.startSoc)
   const warmest_C = quickCharge(middle.cell, middle.law).warmest_C
@@ -35,13 +33,13 @@ export function chargeTimeBand(request: ChargeRequest) {
   return {
     charge,
     /** Of the whole charge, in s. */
-    time_s: band(run => run.duration_s * run.timeFactor, charge.duration_s),
+    time_s: band(run => run.duration_s, charge.duration_s),
     /** Of the middle cell at its warmest, in °C. */
     warmest_C,
     /** Of what few ask for. */
     bands: () => ({
       /** To the end of constant current and power, in s. */
-      timeToCutoff_s: band(run => run.timeToCutoff_s * run.timeFactor, charge.timeToCutoff_s),
+      timeToCutoff_s: band(run => run.timeToCutoff_s, charge.timeToCutoff_s),
       /** Into the pack, in Ah. */
       charge_Ah: band(run => run.charge_Ah, charge.charge_Ah),
       heat_Wh: band(run => run.heat_Wh * request.pack.series, charge.heat_Wh),

@@ -1,7 +1,8 @@
 // Marches a cell through time under one law of the charger until a condition is met.
 
+import { crossing } from '../numbers/crossing.ts'
 import { segmentAt } from '../things/curve.ts'
-import { advance, type Cell, innerVoltage, type Moment, surfaceSoc, terminalVoltage } from './cell.ts'
+import { advance, type Cell, innerVoltage, type Moment, openCircuit_V, surfaceSoc } from './cell.ts'
 
 /** What the charger holds. Never above `limit_A`. */
 export type Law = { readonly hold: 'current'; readonly limit_A: number } | VariableLaw
@@ -89,7 +90,13 @@ function stepWithinSegment(cell: Cell, at: Moment): number {
  */
 function endCurrent(cell: Cell, law: Law, at: Moment, step_s: number): number {
   if (law.hold === 'current') return law.limit_A
-  const missAt = (end_A: number) => missBy(cell, law, advance(cell, at, step_s, end_A))
+  // The surface is ahead by a part of its own and by so much for each ampere.
+  const none_soc = surfaceSoc(advance(cell, at, step_s, 0))
+  const perAmp_soc = surfaceSoc(advance(cell, at, step_s, 1)) - none_soc
+  const missAt = (end_A: number) => {
+    const perCell_V = openCircuit_V(cell, none_soc + end_A * perAmp_soc) + end_A * cell.series_ohm
+    return law.hold === 'voltage' ? perCell_V - law.perCell_V : perCell_V * end_A - law.power_W
+  }
   let before_A = 0
   let missBefore = missAt(before_A)
   let end_A = at.current_A
@@ -105,23 +112,9 @@ function endCurrent(cell: Cell, law: Law, at: Moment, step_s: number): number {
   return Math.min(law.limit_A, end_A)
 }
 
-/** How far a state is above what the law holds. */
-function missBy(cell: Cell, law: VariableLaw, at: Moment): number {
-  const perCell_V = terminalVoltage(cell, at)
-  return law.hold === 'voltage' ? perCell_V - law.perCell_V : perCell_V * at.current_A - law.power_W
-}
-
-/** The first state between `before` and `after` at which it is over, by bisection of the step. */
+/** The first state between `before` and `after` at which it is over. */
 function locate(cell: Cell, law: Law, before: Moment, after: Moment, isOver: (at: Moment) => number): Moment {
-  let early_s = 0
-  let late = after
-  for (let i = 0; i < 40; i++) {
-    const late_s = late.time_s - before.time_s
-    if (late_s - early_s < 1e-9 * late_s) break
-    const middle_s = (early_s + late_s) / 2
-    const middle = stepOf(cell, law, before, middle_s)
-    if (isOver(middle) >= 0) late = middle
-    else early_s = middle_s
-  }
-  return late
+  const step_s = after.time_s - before.time_s
+  const over = (after_s: number) => isOver(stepOf(cell, law, before, after_s))
+  return stepOf(cell, law, before, crossing(0, step_s, 1e-9 * step_s, over))
 }

@@ -1,6 +1,6 @@
 // A charge in a few dozen steps and with the heat it makes, for the many cells of a band: times within a fifth of a per cent.
 
-import { firstWhere } from '../numbers/halving.ts'
+import { crossing } from '../numbers/crossing.ts'
 import { type QuickCell, type QuickLaw, QuickRun } from './quick-run.ts'
 
 /** Charge of one step at constant current, finer where the curve is steep; fall of the current at constant voltage. */
@@ -11,20 +11,20 @@ const fall = 0.08
 const firstStep_s = 4
 const mostSteps = 4000
 
-/** Charges `cell` from rest. */
-export function quickCharge(cell: QuickCell, law: QuickLaw) {
+/** Charges `cell` from rest; its times are `timeFactor` times those of the model. */
+export function quickCharge(cell: QuickCell, law: QuickLaw, timeFactor = 1) {
   const run = new QuickRun(cell, law)
   const last_A = holdCurrent(run)
-  const timeToCutoff_s = run.time_s
+  const timeToCutoff_s = run.time_s * timeFactor
   if (run.soc < law.endSoc) holdVoltage(run, last_A)
   return {
-    duration_s: run.time_s,
+    duration_s: run.time_s * timeFactor,
     timeToCutoff_s,
     charge_Ah: (run.soc - law.startSoc) * cell.capacity_Ah,
     heat_Wh: run.heat_J / 3600,
-    /** Of the cell at its warmest and on average over the time, in °C. */
     warmest_C: run.warmest_C,
-    mean_C: run.time_s > 0 ? run.warmth_Ks / run.time_s : cell.ambient_C,
+    /** On average over the time. */
+    warmed_K: run.time_s > 0 ? run.warmth_Ks / run.time_s - cell.ambient_C : 0,
   }
 }
 
@@ -48,14 +48,13 @@ function holdCurrent(run: QuickRun): number {
   return amps
 }
 
-/** The part of a step until the terminals reach `ceiling_V`, by halving; the whole step where they do not. */
+/** The part of a step until the terminals reach `ceiling_V`; the whole step where they do not. */
 function firstReaching(run: QuickRun, amps: number, ceiling_V: number, step_s: number): number {
-  const over = (after_s: number) => {
+  const above_V = (after_s: number) => {
     run.look(after_s, amps)
-    return run.seen_V(amps) > ceiling_V
+    return run.seen_V(amps) - ceiling_V
   }
-  if (!over(step_s)) return step_s
-  return firstWhere(0, step_s, 12, over)
+  return above_V(step_s) > 0 ? crossing(0, step_s, step_s / 4096, above_V) : step_s
 }
 
 /** Constant voltage until the current is down, or the charge that was asked for is in. */
@@ -65,7 +64,8 @@ function holdVoltage(run: QuickRun, last_A: number): void {
   let amps = Math.min(last_A, (law.cutoff_V - run.inner_V) / run.series_ohm)
   let step_s = firstStep_s
   for (let step = 0; step < mostSteps && amps > law.termination_A; step++) {
-    const end_A = Math.min(law.current_A, endCurrent(run, amps, step_s))
+    run.look(step_s, amps)
+    const end_A = Math.min(law.current_A, run.holding(law.cutoff_V, amps))
     const fell = Math.abs(amps - end_A) / amps
     if (fell > 3 * fall) {
       step_s *= fall / fell
@@ -80,23 +80,4 @@ function holdVoltage(run: QuickRun, last_A: number): void {
     amps = end_A
     step_s *= Math.min(2, fall / Math.max(fell, 1e-9))
   }
-}
-
-/** The current after a step at which the terminals still stand at the cutoff: two Newton steps on a nearly straight function. */
-function endCurrent(run: QuickRun, amps: number, step_s: number): number {
-  const { law } = run
-  run.look(step_s, amps)
-  let before_A = 0.9 * amps
-  let before_V = run.seen_V(before_A)
-  let end_A = amps
-  for (let round = 0; round < 3; round++) {
-    const end_V = run.seen_V(end_A)
-    const slope = (end_V - before_V) / (end_A - before_A)
-    if (!(slope > 0)) break
-    before_A = end_A
-    before_V = end_V
-    end_A -= (end_V - law.cutoff_V) / slope
-    if (Math.abs(end_A - before_A) <= 1e-6 * amps) break
-  }
-  return end_A
 }

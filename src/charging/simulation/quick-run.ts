@@ -95,6 +95,24 @@ export class QuickRun {
     return this.openCircuit_V(this.none_soc + end_A * this.perAmp_soc) + end_A * this.series_ohm
   }
 
+  /** The current at the end of that step that holds the terminals at `volts`: tried where the curve is straight about `near_A`. */
+  holding(volts: number, near_A: number): number {
+    const { curve_V } = this.cell
+    const last = curve_V.length - 1
+    const segmentAt = (amps: number) =>
+      Math.max(-1, Math.floor(Math.min((this.none_soc + amps * this.perAmp_soc) * last, last - 1)))
+    let amps = near_A
+    for (let tries = 0; tries < 4; tries++) {
+      const i = segmentAt(amps)
+      const left_V = curve_V[Math.max(0, i)] as number
+      const rise_V = i < 0 ? this.law.belowEmpty_V : ((curve_V[i + 1] as number) - left_V) * last
+      const none_V = left_V + rise_V * (this.none_soc - Math.max(0, i) / last)
+      amps = (volts - none_V) / (rise_V * this.perAmp_soc + this.series_ohm)
+      if (segmentAt(amps) === i) break
+    }
+    return amps
+  }
+
   /** Goes on by `step_s` while the current goes in a straight line: how far the surface is ahead, heat and warmth. */
   go(step_s: number, start_A: number, end_A: number): void {
     const { fast, slow } = this
@@ -151,7 +169,7 @@ class Part {
     const gone = -Math.expm1(-x)
     const perAmp = this.perAmp * factor
     this.left = 1 - gone
-    this.perEndAmp = perAmp * (1 - gone / x)
+    this.perEndAmp = x > 0 ? perAmp * (1 - gone / x) : 0
     this.perStartAmp = perAmp * gone - this.perEndAmp
   }
 
