@@ -1,5 +1,6 @@
 // How like two short texts are: the cosine between their words, their families of words and their pairs of words.
 
+import { addTo } from '../../ground/add-to.ts'
 import { contentOf, familiesOfStem, isAmount, isOfForm, stemsOf } from './words.ts'
 
 /** Weights of a text by term. */
@@ -69,11 +70,11 @@ export function likenessTo(
     return Math.log(1 + (groups.length - having + 0.5) / (having + 0.5))
   }
   // Few groups are ever compared: each is weighed when it first is.
-  const weighed = new Map<number, { vectors: readonly Terms[]; form: Terms; spoken: ReadonlySet<string> }>()
+  const weighed = new Map<number, { phrases: number; having: Having; form: Terms }>()
   const weigh = (group: number) => {
     const phrases = groups[group]?.map(termsOf) ?? []
-    const vectors = phrases.map(phrase => scaled(phrase, rarity))
-    return { vectors, form: together(phrases.map(formOf)), spoken: new Set(phrases.flatMap(one => [...one.keys()])) }
+    const having = havingIn(phrases.map(phrase => scaled(phrase, rarity)))
+    return { phrases: phrases.length, having, form: together(phrases.map(formOf)) }
   }
   return text => {
     const asked = scaled(termsOf(text), rarity)
@@ -83,17 +84,34 @@ export function likenessTo(
       const weights = weighed.get(group) ?? weigh(group)
       weighed.set(group, weights)
       return {
-        nearest: weights.vectors.reduce((most, phrase) => Math.max(most, product(phrase, asked)), 0),
+        nearest: nearestOf(weights.phrases, weights.having, asked),
         form: product(form, weights.form),
         words: about.length,
-        covered: coverage(about, weights.spoken, rarity),
+        covered: coverage(about, weights.having, rarity),
       }
     }
   }
 }
 
+/** By term, the phrases that it stands in and what it weighs there: so only what is asked is looked at. */
+type Having = ReadonlyMap<string, readonly (readonly [phrase: number, weight: number])[]>
+
+function havingIn(phrases: readonly Terms[]): Having {
+  const having = new Map<string, (readonly [number, number])[]>()
+  for (const [phrase, terms] of phrases.entries())
+    for (const [term, weight] of terms) addTo(having, term, [phrase, weight] as const)
+  return having
+}
+
+function nearestOf(phrases: number, having: Having, asked: Terms): number {
+  const sums = new Float64Array(phrases)
+  for (const [term, weight] of asked)
+    for (const [phrase, there] of having.get(term) ?? []) sums[phrase] = (sums[phrase] ?? 0) + weight * there
+  return sums.reduce((most, sum) => Math.max(most, sum), 0)
+}
+
 /** A word of the same family counts for half. */
-function coverage(about: readonly string[], spoken: ReadonlySet<string>, rarity: (term: string) => number): number {
+function coverage(about: readonly string[], spoken: Having, rarity: (term: string) => number): number {
   let [whole, covered] = [0, 0]
   for (const one of about) {
     const weight = rarity(one)
