@@ -25,13 +25,13 @@ export function holdersBefore(sentence: Sentence, first: number): Holders | unde
   return undefined
 }
 
-/** Not the capacity of a pack, and not another level. */
+/** Not the capacity of a pack, not another level, and no place: "on one board at 3.8". */
 function isCount(sentence: Sentence, at: number): boolean {
   const numeral = sentence.wholeNumeral(at, 1, mostPacks)
   return (
     numeral !== undefined &&
     !sentence.isStuck(numeral.after) &&
     sentence.measures[at]?.length === 0 &&
-    !/^(?:s|cells?)$/.test(sentence.word(at - 1))
+    !/^(?:s|cells?|on|in|from|off|via)$/.test(sentence.word(at - 1))
   )
 }
