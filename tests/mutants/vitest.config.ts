@@ -4,6 +4,7 @@ import { mergeConfig } from 'vitest/config'
 import base from '../../vitest.config.ts'
 import { areas } from './areas.ts'
 
-const { include: _, maxWorkers: __, ...test } = base.test ?? {}
+// It runs them in threads, which take no such arguments.
+const { include: _, maxWorkers: __, execArgv: ___, ...test } = base.test ?? {}
 
 export default mergeConfig({ test }, { test: { include: areas[process.env.MUTANTS_OF ?? '']?.tests } })

@@ -1,80 +1,40 @@
 // A fifth chemistry is one more entry of the list: every command reads, writes and serves it.
 
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest'
+import { registerHooks } from 'node:module'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import type { Figure, Reply } from '../../../src/assistant/reply.ts'
-import type { Chemistry, Cited } from '../../../src/charging/things/chemistry.ts'
+import type { Chemistry } from '../../../src/charging/things/chemistry.ts'
 import type { Asking } from '../../support/ask.ts'
 
-const sheet = <T>(value: T): Cited<T> => ({
-  value,
-  standing: 'memory',
-  source: 'from memory of a published 2.4 V LTO cell datasheet',
+// The program once more, beside the one that other tests share: its modules are marked, and its list is the longer one.
+const mark = '?five'
+const list = new URL('../../../src/charging/things/chemistries.ts', import.meta.url).href
+const longer = new URL('../../support/fifth-chemistry.ts', import.meta.url).href
+const hooks = registerHooks({
+  resolve(specifier, context, next) {
+    const found = next(specifier, context)
+    if (!context.parentURL?.endsWith(mark) || !found.url.endsWith('.ts')) return found
+    const isOfList = context.parentURL === longer + mark
+    return { ...found, url: (found.url === list && !isOfList ? longer : found.url) + mark }
+  },
 })
+const again = (path: string) => import(new URL(path, import.meta.url).href + mark)
 
-const curve = sheet({
-  soc: [0, 0.05, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 1],
-  perCell_V: [1.8, 2.05, 2.12, 2.18, 2.21, 2.24, 2.28, 2.33, 2.39, 2.45, 2.53, 2.6, 2.8],
-})
-
-const lto: Chemistry = {
-  name: 'LTO',
-  written: ['lithium titanate', 'li-titanate'],
-  nominal_V: sheet(2.4),
-  full_V: sheet(2.8),
-  storage_V: sheet(2.3),
-  restFloor_V: sheet(2.0),
-  loadFloor_V: sheet(1.9),
-  damage_V: sheet(1.5),
-  precharge_V: sheet(1.7),
-  recommendedRate_C: sheet(1),
-  // The sheet allows 5C; without a label that says so no more than for the others.
-  highestRate_C: sheet(2),
-  temperatureBands: sheet([
-    { from_C: 0, to_C: 10, maxRate_C: 1, maxPerCell_V: 2.8 },
-    { from_C: 10, to_C: 45, maxRate_C: 2, maxPerCell_V: 2.8 },
-  ]),
-  curve,
-  cells: [curve],
-  curves: [curve],
-  classes: sheet([
-    {
-      name: 'high drain',
-      share: 1,
-      atOnce_ohmAh: { middle: 0.01, times: 1.4 },
-      diffusion_h: { middle: 0.015, times: 1.4 },
-      measuredCells: 0,
-    },
-  ]),
-  restSpread_V: sheet(0.006),
-  energyPerMass_Whkg: sheet(80),
-  capacitySpread: sheet(0.18),
-  resistanceSpread: sheet(0.5),
-}
-
-const list = '../../../src/charging/things/chemistries.ts'
 let asking: Asking
+let lto: Chemistry
 let completions: typeof import('../../../src/language/kinds/completions.ts').completions
 let values: typeof import('../../../src/language/kinds/values.ts')
 let readChemistry: typeof import('../../../src/language/things/chemistry.ts').readChemistry
 
 beforeAll(async () => {
-  vi.resetModules()
-  vi.doMock(list, async importOriginal => {
-    const original = await importOriginal<typeof import('../../../src/charging/things/chemistries.ts')>()
-    const chemistries = [...original.chemistries, lto]
-    return { ...original, chemistries, chemistryNamed: (name: string) => chemistries.find(one => one.name === name) }
-  })
-  const { commands } = await import('../../../commands/index.ts')
-  const { askingOf } = await import('../../support/ask.ts')
-  asking = await askingOf(commands)
-  completions = (await import('../../../src/language/kinds/completions.ts')).completions
-  values = await import('../../../src/language/kinds/values.ts')
-  readChemistry = (await import('../../../src/language/things/chemistry.ts')).readChemistry
+  const { commands } = await again('../../../commands/index.ts')
+  asking = await (await again('../../support/ask.ts')).askingOf(commands)
+  lto = (await again('../../support/fifth-chemistry.ts')).lto
+  completions = (await again('../../../src/language/kinds/completions.ts')).completions
+  values = await again('../../../src/language/kinds/values.ts')
+  readChemistry = (await again('../../../src/language/things/chemistry.ts')).readChemistry
 })
-afterAll(() => {
-  vi.doUnmock(list)
-  vi.resetModules()
-})
+afterAll(() => hooks.deregister())
 
 async function answered(question: string): Promise<Reply> {
   const reply = await asking.ask(question)
