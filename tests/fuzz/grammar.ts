@@ -3,6 +3,7 @@
 import fc from 'fast-check'
 import { commands } from '../../commands/index.ts'
 import { english } from '../../src/ground/locale.ts'
+import { anyCharacter } from '../support/any-character.ts'
 import { dangerWordings } from '../unit/language/danger-wordings.ts'
 
 const oneOf = (...texts: string[]) => fc.constantFrom(...texts)
@@ -84,7 +85,7 @@ const source = oneOf(
   'solar 60W',
   '9V',
 )
-const anything = fc.string({ unit: 'binary', maxLength: 30 })
+const anything = fc.string({ unit: anyCharacter, maxLength: 30 })
 
 /** Values of any kind, fitting or not. */
 export const someValue: fc.Arbitrary<string> = fc.oneof(

@@ -9,6 +9,7 @@ import { generalCaution, untilClear } from '../../../src/assistant/verdict.words
 import { english } from '../../../src/ground/locale.ts'
 import { Problem } from '../../../src/ground/problem.ts'
 import { currentKind, packKind } from '../../../src/language/kinds/values.ts'
+import { anyCharacter } from '../../support/any-character.ts'
 import { cases } from '../../support/cases.ts'
 import { plainCommand } from '../../support/plain-command.ts'
 import { openTestMemory } from '../../support/test-memory.ts'
@@ -95,7 +96,7 @@ describe('dispatch', () => {
   it('gives every text a complete reply, and no text a fault', async () => {
     const { assistant, faults } = assistantWithFaults()
     const text = fc.oneof(
-      fc.string({ unit: 'binary' }),
+      fc.string({ unit: anyCharacter }),
       fc.string().map(end => `weigh pack: ${end}`),
       fc.constantFrom('', '\u202eweigh', '🔋'.repeat(50), 'weigh '.repeat(4000)),
     )

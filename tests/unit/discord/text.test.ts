@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest'
 import { unbroken } from '../../../src/assistant/layers/budget.ts'
 import { clipped, escapeText, fitting, pieces } from '../../../src/discord/messages/text.ts'
 import { english } from '../../../src/ground/locale.ts'
+import { anyCharacter } from '../../support/any-character.ts'
 
 /** Text as Discord shows it: a backslash before a punctuation sign is dropped. */
 const shown = (escaped: string) => escaped.replace(/\\([^0-9A-Za-z\s])/g, '$1')
@@ -32,7 +33,7 @@ describe('escapeText', () => {
 describe('clipped', () => {
   it('keeps within its length and never ends in half an escape or character', () => {
     fc.assert(
-      fc.property(fc.string({ unit: 'binary' }), fc.integer({ min: 2, max: 40 }), (text, longest) => {
+      fc.property(fc.string({ unit: anyCharacter }), fc.integer({ min: 2, max: 40 }), (text, longest) => {
         const escaped = escapeText(text)
         const cut = clipped(escaped, longest)
         expect(cut.length).toBeLessThanOrEqual(longest)

@@ -10,6 +10,7 @@ import { readChemistry } from '../../../src/language/things/chemistry.ts'
 import { readPack, writePack } from '../../../src/language/things/pack.ts'
 import { readSource, writeSource } from '../../../src/language/things/source.ts'
 import { readState, readTarget, writeLevel } from '../../../src/language/things/state.ts'
+import { anyCharacter } from '../../support/any-character.ts'
 import { cases, partOf } from '../../support/cases.ts'
 import { vocabulary } from './vocabulary.ts'
 
@@ -48,7 +49,7 @@ const piece = fc.constantFrom(
 )
 const someText = fc.oneof(
   fc.string({ unit: 'grapheme', maxLength: 60 }),
-  fc.string({ unit: 'binary', maxLength: 60 }),
+  fc.string({ unit: anyCharacter, maxLength: 60 }),
   fc.array(piece, { maxLength: 14 }).map(pieces => pieces.join(' ')),
   fc.array(piece, { maxLength: 14 }).map(pieces => pieces.join('')),
 )

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest'
 import { sessionChargersKind, sessionPacksKind, sessionSourcesKind } from '../../../src/language/kinds/session-kinds.ts'
 import { readList, writeList } from '../../../src/language/quantities/list.ts'
 import { readStandingPack, readStandingSource } from '../../../src/language/things/standing.ts'
+import { anyCharacter } from '../../support/any-character.ts'
 import { somePack } from '../../support/arbitraries.ts'
 import { cases } from '../../support/cases.ts'
 import { problemOf } from './problem-of.ts'
@@ -118,7 +119,7 @@ describe('sources and chargers of a session', () => {
     fc.assert(
       fc.property(
         fc.oneof(
-          fc.string({ unit: 'binary' }),
+          fc.string({ unit: anyCharacter }),
           fc.string({ unit: fc.constantFrom(...'23x;S 7.V%atLiPohot'.split('')) }),
         ),
         text => {

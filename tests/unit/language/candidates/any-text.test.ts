@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { plainText } from '../../../../src/ground/plain-text.ts'
 import { bestCover, candidatesOf } from '../../../../src/language/candidates/index.ts'
+import { anyCharacter } from '../../../support/any-character.ts'
 import { cases } from '../../../support/cases.ts'
 
 const piece = fc.constantFrom(
@@ -14,7 +15,7 @@ const piece = fc.constantFrom(
 )
 const someText = fc.oneof(
   fc.string({ unit: 'grapheme', maxLength: 80 }),
-  fc.string({ unit: 'binary', maxLength: 80 }),
+  fc.string({ unit: anyCharacter, maxLength: 80 }),
   fc.array(piece, { maxLength: 20 }).map(pieces => pieces.join(' ')),
   fc.array(piece, { maxLength: 20 }).map(pieces => pieces.join('')),
 )
