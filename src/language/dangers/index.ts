@@ -1,6 +1,7 @@
 // Dangers that a text tells in words, whatever else it asks.
 
 import { type Danger, isEmergency } from '../../charging/situation/dangers.ts'
+import { lately } from '../../ground/lately.ts'
 import { glossed } from '../tongues/gloss.ts'
 import { isReadInPart, languageOf } from '../tongues/tongue.ts'
 import type { Evidence } from './engine/evidence.ts'
@@ -62,14 +63,14 @@ const alsoLikely = { suspected: 0.25, told: 0.45 } as const
 const weights = readWeights()
 
 /** All dangers that a text tells, from its words; relations that values alone show are for the core. Never throws. */
-export function dangersIn(text: string): DangersIn {
+export const dangersIn = lately((text: string): DangersIn => {
   const language = languageOf(text)
   if (!isReadInPart(language)) return dangersInEnglish(text)
   const { text: english, spanOf } = glossed(text, language)
   const { told, suspected } = dangersInGloss(english)
   const typed = told.map(({ danger, start, end }) => ({ danger, ...spanOf(start, end) }))
   return { told: typed.map(one => ({ ...one, typed: text.slice(one.start, one.end) })), suspected }
-}
+})
 
 /** What the opinion says of words that were put into English one by one counts for little: the rules alone will do. */
 export const dangersInGloss = (text: string): DangersIn => dangersInEnglish(text, () => true)
