@@ -30,6 +30,7 @@ const told: readonly (readonly [Danger, string])[] = [
   ['wrongCount', 'I do not. Set to 4S, my pack is a 3S 1300'],
   ['wrongCount', 'charger set to 4S, 3S 1300 lipo, how long at 1 A'],
   ['wrongMode', '1300 lipo 3S, on life, how long at 1 A'],
+  ['fire', 'no error\nsmoke comes out of the pack'],
   ['overfull', 'my 3s 2200 lipo has taken 2610 and it still goes on, when does it stop'],
   ['boardMixed', 'board with three 3s 1300 lipo, two at 3.7 and one at 4.15, what amps'],
   ['noBalance', 'the balance plug is torn off, 2S 800 at 0.8 A over the thick wires?'],
@@ -42,6 +43,7 @@ const told: readonly (readonly [Danger, string])[] = [
 const harmless: readonly string[] = [
   'what amps for the 3s 850, not puffy at all',
   'is it swollen? no, flat as new. what amps for the 3s 1300',
+  'the 3S 1300 isn´t swollen, what amps',
   'the old one caught fire years ago, what do I set for the new 3s 1300 lipo',
   'how long for the 2s 450, it stands on the tiles and I am on the sofa',
   'I never leave it overnight, how long does a 3s 2200 take at 2.2 A',

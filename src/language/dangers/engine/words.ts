@@ -15,9 +15,10 @@ export interface Word {
   readonly asked?: boolean
 }
 
-const wordOrNumber = /\d+(?:[.,]\d+)*|[°º](?: ?[cC](?!\p{L}))?|[\p{L}\p{M}'’´`]+|[^\s]/gu
-const clauseEnd = /[,;:()[\]–—"“”|/*]/u
-const sentenceEnd = /[.!?…\n]/u
+const wordOrNumber = /\d+(?:[.,]\d+)*|[°º](?: ?[cC](?!\p{L}))?|[\p{L}\p{M}'’´`]+|[^\s]|\n/gu
+/** A line may be wrapped within its sentence. */
+const clauseEnd = /[,;:()[\]–—"“”|/*\n]/u
+const sentenceEnd = /[.!?…]/u
 const marks = /\p{M}/gu
 const quotes = /['’´`]/gu
 
@@ -26,12 +27,12 @@ const plainLetters = /^[a-z]+$/
 
 /** In lower case, without accents and apostrophes. */
 function folded(word: string): string {
-  const low = word.toLowerCase()
+  // Some marks that stand for an apostrophe would come apart into a space and an accent.
+  const low = word.toLowerCase().replace(quotes, '')
   if (plainLetters.test(low)) return low
   return low
     .normalize('NFKD')
     .replace(marks, '')
-    .replace(quotes, '')
     .replace(/[ßøłæœ]/gu, letter => special[letter] ?? letter)
 }
 
