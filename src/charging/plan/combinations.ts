@@ -22,9 +22,8 @@ export function combinationsOf(session: Session): Hookups[] {
   const ports = session.ports.map((ways): Ways => [...ways, undefined])
   const combinations = ports.reduce<number[][]>(
     (partial, ways, port) => {
-      const twin = session.ports.findIndex((other, index) => index < port && other === session.ports[port])
       return partial.flatMap(chosen => {
-        const least = twin < 0 ? 0 : Math.max(...chosen.filter((_, p) => session.ports[p] === session.ports[port]))
+        const least = Math.max(...chosen.filter((_, p) => session.ports[p] === session.ports[port]))
         return ways
           .map((_, way) => way)
           .filter(way => way >= least)

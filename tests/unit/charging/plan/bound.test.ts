@@ -32,6 +32,26 @@ const table: Readonly<Record<string, Case>> = {
     [1, 10],
     [1, 10],
   ],
+  'the shortest charge first': [
+    { counts: [1, 1], ports: [[hookup([job(30), job(10)])]], deadline_min: 29, wanted: 2 },
+    [1, 10],
+    [1, 10],
+  ],
+  'the thriftiest first': [
+    { counts: [1, 1], ports: [[hookup([job(30, 30), job(30, 10)])]], sources: [held(29)], wanted: 2 },
+    [1, 30],
+    [1, 30],
+  ],
+  'by the faster of two ways': [
+    { ports: [[hookup([job(20)]), hookup([job(10)])]], deadline_min: 15 },
+    [1, 10],
+    [1, 10],
+  ],
+  'by the thriftier of two ways': [
+    { ports: [[hookup([job(10, 20)]), hookup([job(10, 10)])]], sources: [held(15)] },
+    [1, 10],
+    [1, 10],
+  ],
   'nothing where no outlet is': [{ ports: [] }, [0, 0], [0, 0]],
 }
 

@@ -99,4 +99,6 @@ test('hookups of twins are not told apart', () => {
     [slow, undefined],
     [undefined, undefined],
   ])
+  expect(combinationsOf(session({ ports: [ways, ways, ways], sources: [dry] }))).toHaveLength(10)
+  expect(combinationsOf(session({ ports: [ways, [...ways]], sources: [dry] }))).toHaveLength(9)
 })

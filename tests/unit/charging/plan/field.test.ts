@@ -96,6 +96,19 @@ describe('outlets', () => {
   })
 })
 
+test('two kinds take their own times, the shorter first', () => {
+  const [small, large] = [group({ pack: pack(1), current_A: 1 }), group({ pack: pack(2), current_A: 1 })]
+  const [small_min, large_min] = [small, large].map(one => planOf({ packs: [one] }).wait_min) as [number, number]
+  const plan = planOf({ packs: [large, small] })
+  expect(plan.charges.map(one => one.group)).toEqual([1, 0])
+  expect(plan.wait_min).toBe(2 * small_min + large_min)
+})
+
+test('a current below what the charger sets gives way to the usual one', () => {
+  expect(planOf({ packs: [group({ current_A: 0.05 })] }).wait_min).toBe(takes_min)
+  expect(planOf({ packs: [group({ current_A: 0.1 })] }).charges[0]?.setting.current_A).toBe(0.1)
+})
+
 describe('what is left out', () => {
   const swollen = group({ dangers: ['swollen'] })
   const full = group({ count: 2, from: { kind: 'soc', soc: 0.99 } })
@@ -117,6 +130,16 @@ describe('what is left out', () => {
       0,
       [[0, 1, 'not wanted']],
     ],
+    [
+      'by group',
+      { packs: [...three, swollen], flights: 1 },
+      1,
+      [
+        [0, 2, 'not wanted'],
+        [1, 1, 'never'],
+      ],
+    ],
+    ['of one group or another', { packs: [group(), ...three], flights: 2 }, 2, [[1, 2, 'not wanted']]],
     ['a swollen pack', { packs: [group(), swollen] }, 1, [[1, 1, 'never']]],
     ['even a full one', { packs: [{ ...full, dangers: ['swollen'] }] }, 0, [[0, 2, 'never']]],
     [
@@ -131,7 +154,7 @@ describe('what is left out', () => {
     ['what comes too late', { packs: three, readyBy_s: 60 * takes_min - 1, flights: 2 }, 1, [[0, 2, 'time']]],
   ])('%s', (_, parts, ready, out) => {
     const plan = planOf(parts)
-    expect([plan.ready, left(plan)]).toEqual([ready, out])
+    expect([plan.ready, plan.bound.ready, left(plan)]).toEqual([ready, ready, out])
   })
 })
 
@@ -179,6 +202,9 @@ describe('sources', () => {
       const onIt = plan.charges.filter(({ source }) => source === at)
       expect(use.taken_Wh).toBeCloseTo(onIt.length * takes_Wh, 9)
       expect(use.taken_Wh).toBeLessThanOrEqual(use.available_Wh)
+      // A plan may come from a worker, as data.
+      for (const { setting } of onIt)
+        expect([setting.feed?.power_W, setting.feed?.store]).toEqual([use.most_W, undefined])
       // 3.4 V a cell, and 12.6 W at 85 %.
       expect(use.stop).toEqual({ volts: 4 * 3.4, at: 'load' })
       expect(use.drawn_W).toBeCloseTo(12.6 / 0.85, 9)

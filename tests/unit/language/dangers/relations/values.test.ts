@@ -93,6 +93,7 @@ const capacities: readonly (readonly [text: string, capacity: number | undefined
   ['3S 300 V', undefined],
   ['3 A 850', undefined],
   ['850', undefined],
+  ['3S', undefined],
   ['lipo', undefined],
   ['3S 850 or 1000 mAh', 1000],
 ]
