@@ -11,7 +11,7 @@ const parted = /(?<=\d) (?=(?:[mk]?[AVWΩ]h?|°C|%|s|min|h|cells?|packs?)(?![\p{
 const unbreakable = '\u00a0'
 
 /** For a surface that wraps by itself. */
-export const unbroken = (line: string): string => line.replace(parted, unbreakable)
+export const unbroken = remembered(1000, line => line.replace(parted, unbreakable))
 
 /** Within it no line ends. */
 export const whole = (words: string): string => words.replaceAll(' ', unbreakable)
@@ -20,8 +20,10 @@ export const whole = (words: string): string => words.replaceAll(' ', unbreakabl
 export const wrapped = (line: string, columns: number): readonly string[] =>
   wrapAnsi(unbroken(line), columns, { hard: true }).replaceAll(unbreakable, ' ').split('\n')
 
+const onPhone = remembered(2000, line => wrapped(line, budget.columns))
+
 /** Rows that a line takes on the phone. */
-export const rowsOf = remembered(2000, line => wrapped(line, budget.columns).length)
+export const rowsOf = (line: string): number => onPhone(line).length
 
 /** What the lines use of it. */
 export const usedBy = (lines: readonly string[]) => ({
@@ -38,7 +40,7 @@ export function fits(lines: readonly string[]): boolean {
 /** So much of a text as fills `rows`, ended by "…" where that is not all; a character is not parted. */
 export function cutToRows(text: string, rows: number): string {
   if (rowsOf(text) <= rows) return text
-  const shown = wrapped(text, budget.columns).slice(0, rows)
+  const shown = onPhone(text).slice(0, rows)
   const last = shown.at(-1) ?? ''
   return [...shown.slice(0, -1), `${stringWidth(last) < budget.columns ? last : last.slice(0, -1)}…`].join(' ')
 }

@@ -99,28 +99,38 @@ export function terminalVoltage(cell: Cell, at: Moment): number {
 }
 
 /** The state `step_s` later when the current goes in a straight line to `end_A`: exact for that current. */
-export function advance(cell: Cell, from: Moment, step_s: number, end_A: number): Moment {
+export const advance = (cell: Cell, from: Moment, step_s: number, end_A: number): Moment =>
+  stepFrom(cell, from, step_s).to(end_A)
+
+/** The same for one current after the other; the surface's charge then is `none_soc` and so much for each ampere. */
+export function stepFrom(cell: Cell, from: Moment, step_s: number) {
+  const moved = step_s / 7200 / cell.capacity_Ah
+  const fast = aheadIn(cell, diffusionParts.fast, from.fast_soc, from.current_A, step_s)
+  const slow = aheadIn(cell, diffusionParts.slow, from.slow_soc, from.current_A, step_s)
   return {
-    time_s: from.time_s + step_s,
-    soc: from.soc + ((from.current_A + end_A) * step_s) / 7200 / cell.capacity_Ah,
-    current_A: end_A,
-    fast_soc: ahead(cell, 'fast', from.fast_soc, from.current_A, end_A, step_s),
-    slow_soc: ahead(cell, 'slow', from.slow_soc, from.current_A, end_A, step_s),
+    none_soc: from.soc + from.current_A * moved + fast.none_soc + slow.none_soc,
+    perAmp_soc: moved + fast.perAmp_soc + slow.perAmp_soc,
+    to: (end_A: number): Moment => ({
+      time_s: from.time_s + step_s,
+      soc: from.soc + ((from.current_A + end_A) * step_s) / 7200 / cell.capacity_Ah,
+      current_A: end_A,
+      fast_soc: fast.none_soc + end_A * fast.perAmp_soc,
+      slow_soc: slow.none_soc + end_A * slow.perAmp_soc,
+    }),
   }
 }
 
 /** By how much the surface is ahead after a step in which the current goes in a straight line. */
-function ahead(
+function aheadIn(
   { capacity_Ah, diffusion_s }: Pick<Cell, 'capacity_Ah' | 'diffusion_s'>,
-  part: keyof typeof diffusionParts,
+  { share, times }: { readonly share: number; readonly times: number },
   start_soc: number,
   start_A: number,
-  end_A: number,
   step_s: number,
-): number {
-  const { share, times } = diffusionParts[part]
+) {
   const x = step_s / (times * diffusion_s)
   const gone = -Math.expm1(-x)
-  const ramp = (end_A - start_A) * (x > 0 ? 1 - gone / x : 0)
-  return start_soc * (1 - gone) + ((share * diffusion_s) / 3600 / capacity_Ah) * (start_A * gone + ramp)
+  const ramp = x > 0 ? 1 - gone / x : 0
+  const perAmp = (share * diffusion_s) / 3600 / capacity_Ah
+  return { none_soc: start_soc * (1 - gone) + perAmp * start_A * (gone - ramp), perAmp_soc: perAmp * ramp }
 }

@@ -35,6 +35,9 @@ export const draws: readonly Draw[] = (() => {
   return places.map((_, draw) => ranks.map(rank => normalAt(((rank[draw] as number) + 0.5) / drawCount)))
 })()
 
+/** The same as shares of all that lie below. */
+export const drawnShares: readonly Draw[] = draws.map(draw => draw.map(shareBelow))
+
 /** The standard normal number that a share of all lie below: by halving of the logistic-like curve of Bowling et al. 2009. */
 function normalAt(share: number): number {
   let low = -6

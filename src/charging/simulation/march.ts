@@ -2,7 +2,7 @@
 
 import { crossing } from '../numbers/crossing.ts'
 import { segmentAt } from '../things/curve.ts'
-import { advance, type Cell, innerVoltage, type Moment, openCircuit_V, surfaceSoc } from './cell.ts'
+import { type Cell, innerVoltage, type Moment, openCircuit_V, stepFrom, surfaceSoc } from './cell.ts'
 
 /** What the charger holds. Never above `limit_A`. */
 export type Law = { readonly hold: 'current'; readonly limit_A: number } | VariableLaw
@@ -48,7 +48,8 @@ export function march(cell: Cell, law: Law, from: Moment, isOver: (at: Moment) =
 }
 
 function stepOf(cell: Cell, law: Law, at: Moment, step_s: number): Moment {
-  return advance(cell, at, step_s, endCurrent(cell, law, at, step_s))
+  const step = stepFrom(cell, at, step_s)
+  return step.to(endCurrent(cell, law, at, step))
 }
 
 /** A step cut short where the surface meets the next corner of the voltage curve, past which the slope is another. */
@@ -88,11 +89,8 @@ function stepWithinSegment(cell: Cell, at: Moment): number {
  * Current at the end of a step that keeps the law there: secants on a rising, nearly straight function, until
  * they change it by less than matters or rounding hides the slope.
  */
-function endCurrent(cell: Cell, law: Law, at: Moment, step_s: number): number {
+function endCurrent(cell: Cell, law: Law, at: Moment, { none_soc, perAmp_soc }: ReturnType<typeof stepFrom>): number {
   if (law.hold === 'current') return law.limit_A
-  // The surface is ahead by a part of its own and by so much for each ampere.
-  const none_soc = surfaceSoc(advance(cell, at, step_s, 0))
-  const perAmp_soc = surfaceSoc(advance(cell, at, step_s, 1)) - none_soc
   const missAt = (end_A: number) => {
     const perCell_V = openCircuit_V(cell, none_soc + end_A * perAmp_soc) + end_A * cell.series_ohm
     return law.hold === 'voltage' ? perCell_V - law.perCell_V : perCell_V * end_A - law.power_W

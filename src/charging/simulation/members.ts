@@ -7,7 +7,7 @@ import type { Learned, Traits } from '../things/learned.ts'
 import type { State } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import type { ChargeRequest } from './charge.ts'
-import { drawCount, draws, shareBelow } from './design.ts'
+import { drawCount, drawnShares, draws } from './design.ts'
 import { curvesOf, socOn } from './member-curves.ts'
 import type { QuickCell, QuickLaw } from './quick-run.ts'
 import { termsOf } from './terms.ts'
@@ -54,13 +54,13 @@ export function membersOf(request: ChargeRequest, traits: readonly Traits[], tur
   const body = bodyOf(pack)
   const timeError = learned ? timeErrorOf(learned, current_A / label_Ah) : errors.time
   return draws.map((draw, index) => {
-    const [current = 0, cutoff = 0, end = 0, model = 0] = draw.slice(6)
+    const [current = 0, cutoff = 0, , model = 0] = draw.slice(6)
     const [start = 0, warmth = 0] = (draws[(index + 17 * turn) % drawCount] as typeof draw).slice(10)
     const curve_V = curves[index] as Float64Array
     const asked = {
       ...request,
       current_A: current_A * (1 + errors.current * current),
-      end: request.end ?? endAt(shareBelow(end)),
+      end: request.end ?? endAt(drawnShares[index]?.[8] ?? 0),
     }
     return {
       cell: {

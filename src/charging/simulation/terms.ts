@@ -9,7 +9,8 @@ const prechargeShare = 0.1
 const leastTerminationShare = 1e-4
 
 /** The terms of a request, with the cutoff as the charger has it where that is off by `cutoffError_V`. */
-export function termsOf({ pack, current_A, target, ...request }: ChargeRequest, cutoffError_V = 0) {
+export function termsOf(request: ChargeRequest, cutoffError_V = 0) {
+  const { pack, current_A, target } = request
   const end_A = request.termination_A ?? endCurrent_A(request.end ?? 'tenth', current_A, pack.capacity_Ah)
   const cutoff_V = (target.kind === 'voltage' ? target.perCell_V : target.cutoffPerCell_V) + cutoffError_V
   const power_W = (request.power_W ?? Number.POSITIVE_INFINITY) / pack.series

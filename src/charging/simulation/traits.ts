@@ -6,7 +6,7 @@ import { interpolate } from '../things/curve.ts'
 import type { Traits } from '../things/learned.ts'
 import type { Pack } from '../things/pack.ts'
 import { classesOf, readingOf } from './cell.ts'
-import { draws, shareBelow } from './design.ts'
+import { drawnShares, draws } from './design.ts'
 import { agedBy_h, growth_h, newShare } from './resistance.ts'
 
 /** Share of the label that packs in use hold, at standard normal numbers: a long tail to the tired ones. */
@@ -22,13 +22,13 @@ const spreads = { capacity: 0.018, newShare: 0.03 } as const
 export function likelyTraits(pack: Pack, temperature_C: number, measuredCapacity_Ah?: number): readonly Traits[] {
   const reading_ohmAh = readingOf(pack, temperature_C)
   const classes = classesOf(pack, reading_ohmAh)
-  return draws.map(draw => {
-    const [capacity = 0, atOnce = 0, diffusion = 0, kind = 0, growth = 0, whenNew = 0] = draw
+  return draws.map((draw, index) => {
+    const [capacity = 0, atOnce = 0, diffusion = 0, , growth = 0, whenNew = 0] = draw
     const share =
       measuredCapacity_Ah === undefined
         ? interpolate(capacityShares.value.at, capacityShares.value.share, capacity)
         : (measuredCapacity_Ah / pack.capacity_Ah) * (1 + spreads.capacity * capacity)
-    const made = classAt(classes, shareBelow(kind))
+    const made = classAt(classes, drawnShares[index]?.[3] ?? 0)
     const aged_h = agedBy_h(share, newShare.value + spreads.newShare * whenNew, drawn(growth_h.value, growth))
     return {
       share,

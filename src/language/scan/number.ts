@@ -37,6 +37,7 @@ export function decimalText(typed: string, wanted: Wanted): string {
  */
 export function shiftedDecimal(value: number, shift: number): string {
   if (value === 0) return '0'
+  if (shift === 0 && Math.abs(value) >= 1e-6 && Math.abs(value) < 1e21) return String(value)
   const [mantissa = '0', exponent = '0'] = Math.abs(value).toExponential().split('e')
   const digits = mantissa.replace('.', '')
   const point = 1 + Number(exponent) + shift
