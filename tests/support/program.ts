@@ -1,4 +1,4 @@
-// The program as a host runs it: a process of its own, with nothing of our environment but the path.
+// The program as a host runs it (deploy/): a process of its own, with nothing of our environment but the path.
 
 import { type ChildProcess, spawn } from 'node:child_process'
 import { once } from 'node:events'
@@ -14,7 +14,7 @@ export interface Program {
 }
 
 export function startProgram(env: Readonly<Record<string, string>>, script = 'src/main.ts', umask = '022'): Program {
-  const command = `umask ${umask}; exec "${process.execPath}" ${script}`
+  const command = `umask ${umask}; exec "${process.execPath}" --min-semi-space-size=4 ${script}`
   const running = spawn('sh', ['-c', command], {
     env: { PATH: process.env.PATH, ...env },
     stdio: ['ignore', 'ignore', 'pipe'],
