@@ -88,7 +88,7 @@ function othersOf(ranked: readonly Ranked[], { command }: Fitted): readonly Rank
 }
 
 const joining = wordSet(
-  'and or one ones at the an for with of on by to from then please pls instead rather now same too also it is its im are they',
+  'and or one ones at the an for with of on by to from then please pls instead rather now same too also it is its im are they was were actually sorry meant mean i no nope wait oh make only just',
 )
 const surely = 0.95
 const tried = 4

@@ -103,3 +103,16 @@ it.each([
   await asking.ask('5 packs 4s 1500 lipo on one board at 3.8')
   expect((await asking.ask(text)).verdict).toBe(verdict)
 })
+
+it.each([
+  ['4s 1500 lipo how long from 14.4 V', 'it was 15.6 actually', 'time pack: 4S 1500mAh LiPo from: 15.6V pack'],
+  ['4s 1500 lipo how long at 2 A', 'sorry, i meant 1.2 A', 'time pack: 4S 1500mAh LiPo current: 1.2A'],
+])('puts right %j by %j', async (before, text, question) => {
+  await asking.ask(before)
+  expect((await asking.ask(text)).question).toBe(question)
+})
+
+it('hears of a night behind a charge', async () => {
+  await asking.ask('2s 2000 lipo, how long at 0.5 A')
+  expect((await asking.ask('over night then?')).verdict).toBe('do not charge')
+})

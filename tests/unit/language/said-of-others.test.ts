@@ -116,3 +116,14 @@ it('a charge in a car that is driven moves, whatever stands near it', () => {
     'movingVehicle',
   )
 })
+
+it.each([
+  'bag stood in the hall all night and its warm, 2S 450 at .45 how long',
+  'will 2.5 square millimetres do in that lead for 4.5 amperes, or does it get warm',
+  'power bank says 20000 mah. how many 2s 450 lipo is that',
+  'my two boys have gone up to the shop with their mother whilst their grandfather stands the afternoon watch over the charger alone',
+])('nothing hot, overfull or of children is heard in "%s"', text => {
+  const { told: found, suspected } = dangersIn(text)
+  const all = [...found.map(({ danger }) => danger), ...suspected]
+  expect(all.filter(danger => ['hotPack', 'overfull', 'children'].includes(danger))).toEqual([])
+})

@@ -87,9 +87,15 @@ const ofReminder = (heard: DangersIn, text: string, { frame }: Talk): DangersIn 
 
 const goodNight = /\bbed ?time\b|\b(?:to|into|for) bed\b|\b(?:good ?)?night\b(?! flights?\b)|\bsleep/i
 
+/** "Over night then?" */
+const overNight = /^(?!.*\b(?:why|what|who|never|no|not)\b).*\bover ?-?night\b/i
+const isUnattended = ({ danger }: { readonly danger: Danger }): boolean => danger === 'unattended'
+
 /** Behind a question about a charge, what is only said of a leaving or of sleep is said of that charge. */
 function inCharge(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
   const charges = frame && (frame.question.options.pack ?? frame.question.options.packs) !== undefined
+  if (charges && overNight.test(text) && dangersIn(`i leave my pack charging ${text}`).told.some(isUnattended))
+    return withTold(heard, 'unattended', text)
   if (!charges || opensAsking.test(text) || heard.told.some(({ danger }) => danger === 'unattended')) return heard
   const [told] = heard.suspected.includes('unattended')
     ? dangersIn(`my pack is charging, ${text}`).told.filter(({ danger }) => danger === 'unattended')

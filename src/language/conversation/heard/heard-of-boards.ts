@@ -29,11 +29,12 @@ const mostApart_V = 0.1
 /** "And the new one at 4.0": it stands apart from those that were told to stand alike. */
 export function oneApart(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
   const { packs } = frame?.question.command === 'parallel' ? frame.question.options : {}
-  const [first, ...others] = packs === undefined ? [] : keptEntries(packs)
+  const entries = packs === undefined ? [] : keptEntries(packs)
+  const [first, ...others] = entries.filter(({ level }) => level !== undefined)
+  const count = entries.reduce((sum, one) => sum + one.count, 0)
   const { series = 1 } = toldIn(first?.pack ?? '') ?? {}
   const perCell_V = (level: string) => Number.parseFloat(level) / (level.endsWith('pack') ? series : 1)
-  const isAlike =
-    first !== undefined && first.count + others.length > 1 && others.every(({ level }) => level === first.level)
+  const isAlike = first !== undefined && count > 1 && others.every(({ level }) => level === first.level)
   if (!isAlike || !first.level?.includes('V') || !ofOne.test(text)) return heard
   const before_V = perCell_V(first.level)
   const isFar = bestCover(candidatesOf(text)).some(

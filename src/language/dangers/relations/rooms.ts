@@ -19,9 +19,23 @@ export const childAlone: Relation = told => {
   // Another one is meant: "alone with me", "never alone".
   const isWith = words.slice(alone, alone + 3).some(({ w }) => w === 'with')
   const isDenied = denies.slice(Math.max(0, Math.min(alone, charges) - 4), alone + 1).includes(true)
-  return isWith || isDenied ? undefined : ({ danger: 'children', from: charges, to: alone + 1 } satisfies Judged)
+  const who = words
+    .slice(0, alone)
+    .findLastIndex(({ w }, at) => !pronouns.test(w) && (told.is(at, 'child') || told.is(at, 'grownUp')))
+  const isAdult = who >= 0 && !told.is(who, 'child')
+  return isWith || isDenied || isAdult
+    ? undefined
+    : ({ danger: 'children', from: charges, to: alone + 1 } satisfies Judged)
 }
 const mostApart = 8
+const pronouns = /^(?:he|she|hes|shes|they|theyre)$/
+
+/** "With kids around": they are near it. */
+export function isAmongChildren({ has, marked: { words, denies } }: Told): boolean {
+  const isNear = words.some(({ w }, at) => near.test(w) && !denies.slice(Math.max(0, at - 4), at).includes(true))
+  return has('child') && isNear && words.some(({ w }) => charged.test(w))
+}
+const near = /^(?:around|running|playing|nearby|underfoot)$/
 
 /** An adult is told to watch it, and no child, nobody who sleeps or leaves. */
 export function isMinded(told: Told): boolean {

@@ -108,7 +108,10 @@ export const overfull: Relation = told => {
 }
 
 /** Whether clearly more went in than the label says, though it may have ended. */
-export const tookMore = (told: Told): boolean => (goneIn(told)?.share ?? 0) > 1.12
+export function tookMore(told: Told): boolean {
+  const { share = 0 } = goneIn(told) ?? {}
+  return share > 1.12 && share < 3
+}
 
 /** Whether no more was put in than the label says: it goes on as it should. */
 export const isWithinLabel = (told: Told): boolean => (goneIn(told)?.share ?? 2) <= 1

@@ -37,18 +37,22 @@ function isSaidOfDevice(told: Told, words: readonly string[], at: number): boole
   return !head.some(isPack) || !isBeside(head.at(-1))
 }
 
-/** "A bit warm after flying": said of the pack, that may still be too warm. */
+/** "A bit warm after flying", "still warm": said of the pack, that may still be too warm. */
 export function isWarmPack(told: Told): boolean {
   const { words, denies } = told.marked
+  const text = words.map(({ w }) => w).join(' ')
+  if (isOfDevice(told) || !(/\bstill (?:\w+ )?warm\b/.test(text) || isFlown.test(text))) return false
   return words.some(({ w }, at) => {
-    if (!/^(?:warm|lukewarm|toasty|warmish)$/.test(w) || isOfDevice(told)) return false
-    const [from, to] = clauseAt(told, at)
-    const clause = words.slice(from, at).map(one => one.w)
-    const isOther = /^(?:up|room|day|house|inside|air|water|place|enough|weather|outside)$/.test(words[at + 1]?.w ?? '')
-    return !isOther && !denies.slice(from, to).includes(true) && clause.some(isPack) && clause.some(isSaid)
+    const before = words.slice(Math.max(0, at - 5), at).map(one => one.w)
+    return (
+      w === 'warm' && before.some(isPack) && isLinked.test(before.join(' ')) && !denies.slice(at - 5, at).includes(true)
+    )
   })
 }
-const isSaid = matching(/^(?:is|are|was|were|its|theyre|feels?|felt|gets?|got|came|still|come|comes)$/)
+const isFlown =
+  /\b(?:after|from) (?:the |a |my |this )?(?:flying|flights?|race|racing|landing|laps?|fly)\b|\bjust (?:flown|landed|flew)\b/
+const isLinked =
+  /\b(?:is|are|its|theyre|feels?|still|comes?|came|gets?)\b(?: (?:a|bit|little|quite|still|out|rather|slightly|pretty|all|lukewarm|and))*$/
 
 const isRain = matching(
   /^(?:rain|rains|raining|drizzl\w*|pours|pouring|snows|snowing|sleet|hails|hailing|storm|stormy)$/,
@@ -128,7 +132,7 @@ export function isCarried(told: Told): boolean {
   )
 }
 
-const isLinked = matching(
+const isJoined = matching(
   /^(?:series|half|halves|bridg\w*|link\w*|join\w*|coupl\w*|ti(?:ed?|es)|fork\w*|harness|loom|jumper|cables?|ground|minus|together|still|makes?)$/,
 )
 const isLead = matching(/^(?:lead|leisure|car|starter|agm|gel|field)$/)
@@ -136,6 +140,6 @@ const isLead = matching(/^(?:lead|leisure|car|starter|agm|gel|field)$/)
 /** Two chargers on one battery that feeds them hang side by side on it: nothing says that packs are in series. */
 export const isOneSource = ({ has, marked: { words } }: Told): boolean =>
   !has('seriesWords') &&
-  !words.some(({ w }) => isLinked(w)) &&
+  !words.some(({ w }) => isJoined(w)) &&
   words.some(({ w }) => w === 'chargers') &&
   words.some(({ w }, at) => isLead(w) && (w === 'agm' || words[at + 1]?.w === 'battery' || words[at + 1]?.w === 'batt'))
