@@ -30,18 +30,19 @@ export const packNames = (used: readonly KitEntry[]): readonly string[] => packs
 /** A pack in particular, one's own or one that was spoken of. */
 const definite = /\b(?:my|mine|our|ours|his|her|its|their|it|this|that|the|these|those|he|she)\b/i
 
-/** `text` has what saved names stand for in their place. */
+/** `text` has what saved names stand for in their place, which may be a word of anything in what was `typed`. */
 export function remember(
   conversation: Conversation,
   text: string,
   told: readonly Told[],
   used: readonly KitEntry[],
   suspected: readonly Danger[] = [],
+  typed = text,
 ) {
   const { frame, told: before } = conversation.talk
   const lasting = suspected.filter(danger => dangers[danger].stays !== 'once')
   if (before.length + told.length + lasting.length === 0) return { kept: [], isCorrected: false, isOfStanding: false }
-  const said = correctionsIn(text)
+  const said = correctionsIn(typed)
   const [spoken, last] = [spokenPacks(text, packsOf(used)), lastSpoken(frame)]
   const left = corrected(before, said, spoken, last)
   const isGeneral = !definite.test(text) && last === undefined

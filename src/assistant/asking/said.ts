@@ -54,7 +54,7 @@ export async function saidIn(asked: Around, typed: string): Promise<Said> {
   const { meant, dangers, suspected, used, named } = heard
   const hasDanger = dangers.length > 0
   if (!hasDanger) refuseImpossible(named)
-  const remembered = remember(conversation, named, heard.told, used, suspected)
+  const remembered = remember(conversation, named, heard.told, used, suspected, text)
   const isOpenAsked = talk.frame?.pending !== undefined && talk.about === undefined
   return {
     ...heard,

@@ -198,3 +198,27 @@ describe('what is set wrong', () => {
     )
   })
 })
+
+describe('what is told otherwise, in few words', () => {
+  it.each([
+    ['charger on the wooden floor, 3s 2200 lipo', 'on a brick now', 'how long at 2'],
+    ['charge my 6s 1300 lipo with the ESC connected', 'unplugged it', 'how long at 1.3'],
+  ])('ends %j', async (...texts) => {
+    const found = await verdicts(...texts)
+    expect([found[0], found[2]]).toEqual(['do not charge', 'go'])
+  })
+
+  it.each([
+    ['going down for breakfast', 'go with care'],
+    ['and going up to 2.2 A', 'go'],
+  ])('behind a charge whoever goes away is not known to stay: %j', async (text, verdict) => {
+    expect(await last('3s 2200 lipo at 2 A how long', text)).toBe(verdict)
+  })
+
+  it.each([
+    ['i am 12, can i charge my 1s 300 lihv', 'go with care'],
+    ['im 67 and charge 3s 2200 lipo at 2 A', 'go'],
+  ])('a child is asked who is beside it: %j', async (text, verdict) => {
+    expect(await last(text)).toBe(verdict)
+  })
+})

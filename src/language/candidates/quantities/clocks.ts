@@ -23,8 +23,10 @@ const named = phraseSet(
 export const findClocks: Family = sentence => {
   const found: Found[] = []
   for (let first = 0; first < sentence.tokens.length; first += 1) {
-    // "How long for one": of them.
-    if (sentence.word(first) === 'one' && sentence.word(first - 1) === 'for') continue
+    // "How long for one": of them; "one by one": each after the other.
+    const [before, earlier] = [sentence.word(first - 1), sentence.word(first - 2)]
+    if (sentence.word(first) === 'one' && before === 'for') continue
+    if (before === 'by' && earlier === sentence.word(first)) continue
     const clock = timeAt(sentence, first)
     if (clock) found.push({ kind: 'clock', first, ...clock })
     const day = days.has(sentence.word(first)) ? first : undefined

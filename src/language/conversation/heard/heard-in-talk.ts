@@ -87,6 +87,10 @@ const ofReminder = (heard: DangersIn, text: string, { frame }: Talk): DangersIn 
 
 const goodNight = /\bbed ?time\b|\b(?:to|into|for) bed\b|\b(?:good ?)?night\b(?! flights?\b)|\bsleep/i
 
+/** "Going down for breakfast": nobody says that somebody stays. */
+const goesAway =
+  /\b(?:going|off|heading|popping|nipping|stepping|walking|running|gone|go) (?:down|up|out|off|to|for|home|over|away|back|inside|shopping)\b(?!.*\b(?:stays?|watch\w*|with it)\b)/i
+
 /** "Over night then?" */
 const overNight = /^(?!.*\b(?:why|what|who|never|no|not)\b).*\bover ?-?night\b/i
 const isUnattended = ({ danger }: { readonly danger: Danger }): boolean => danger === 'unattended'
@@ -102,7 +106,8 @@ function inCharge(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
     : []
   const others = without(heard, 'unattended')
   if (told) return { ...others, told: [...heard.told, { ...told, typed: text }] }
-  return goodNight.test(text) ? { ...heard, suspected: [...others.suspected, 'unattended'] } : heard
+  const isAway = goodNight.test(text) || (goesAway.test(text) && bestCover(candidatesOf(text)).length === 0)
+  return isAway ? { ...heard, suspected: [...others.suspected, 'unattended'] } : heard
 }
 
 const forLong =

@@ -3,7 +3,7 @@
 import type { Danger } from '../../../charging/situation/dangers.ts'
 import { isLabelled, isRoundCell, isTimeUnknown } from './label.ts'
 import type { Told } from './relation.ts'
-import { isAmongChildren, isMinded, isWhereOneSleeps } from './rooms.ts'
+import { isAmongChildren, isChildAsking, isMinded, isWhereOneSleeps } from './rooms.ts'
 import { isSameCount, isSameType } from './setting.ts'
 import { isInFlight, isRatedFuse, isUsualRate, isWithinLabel, tookMore } from './speed.ts'
 import { isBesideFuel, isCarried, isInRain, isOfDevice, isOneSource, isTripOver, isWarmPack } from './spoken-of.ts'
@@ -45,7 +45,7 @@ const open: Partial<Record<Danger, (told: Told) => boolean>> = {
   hotPack: isWarmPack,
   mainsWet: isInRain,
   burnsNear: isBesideFuel,
-  children: isAmongChildren,
+  children: told => isAmongChildren(told) || isChildAsking(told),
 }
 export const alsoSuspected = (told: Told): readonly Danger[] =>
   (Object.keys(open) as Danger[]).filter(danger => open[danger]?.(told))

@@ -30,6 +30,20 @@ export const childAlone: Relation = told => {
 const mostApart = 8
 const pronouns = /^(?:he|she|hes|shes|they|theyre)$/
 
+/** "I am 12, can I charge": who asks is a child, and names nobody beside. */
+export function isChildAsking({ marked: { words } }: Told): boolean {
+  const age = words.findIndex(
+    ({ value }, at) =>
+      value !== undefined && value >= 5 && value <= youngest && /^(?:im|am)$/.test(words[at - 1]?.w ?? ''),
+  )
+  const isAge =
+    age >= 0 && ((words[age + 1]?.cut ?? 2) > 0 || /^(?:and|so|but|years?|yrs?|old)$/.test(words[age + 1]?.w ?? ''))
+  return isAge && words.some(({ w }) => charged.test(w)) && !words.some(({ w }) => adults.test(w))
+}
+const youngest = 15
+const adults =
+  /^(?:mums?|moms?|dads?|mother|father|parents?|adult|grandpa|grandad|grandma|gran|uncle|aunt|teacher|trainer|coach)$/
+
 /** "With kids around": they are near it. */
 export function isAmongChildren({ has, marked: { words, denies } }: Told): boolean {
   const isNear = words.some(({ w }, at) => near.test(w) && !denies.slice(Math.max(0, at - 4), at).includes(true))

@@ -44,7 +44,7 @@ export const endings: Readonly<Partial<Record<Danger, string>>> = {
   hotPlace: 'shade, inside, indoors, cool, fridge, house',
   sealedBox: 'open, lid .3 off|open, vented, holes',
   propeller:
-    'prop|props|propeller|blades .4 off|removed, took .4 off|out, out of the .1 plane|model|quad, took it out, removed',
+    'prop|props|propeller|blades .4 off|removed, took .4 off|out, out of the .1 plane|model|quad, took it out, removed, unplugged, disconnected',
   badLead: 'new, another .2 lead|cable|wire, unrolled, unwound, replaced, thicker',
   noCharger: 'charger .3 between, use|used|using .3 charger, with .2 charger, through .2 charger',
   wrongCharger:
