@@ -89,7 +89,9 @@ const goodNight = /\bbed ?time\b|\b(?:to|into|for) bed\b|\b(?:good ?)?night\b(?!
 
 /** "Going down for breakfast": nobody says that somebody stays. */
 const goesAway =
-  /\b(?:going|off|heading|popping|nipping|stepping|walking|running|gone|go) (?:down|up|out|off|to|for|home|over|away|back|inside|shopping)\b(?!.*\b(?:stays?|watch\w*|with it)\b)/i
+  /(?:\b(?:going|off|heading|popping|nipping|stepping|walking|running|gone|go) (?:down|up|out|off|to|for|home|over|away|back|inside|shopping)\b|\b(?:he|she|they|we|i|nobody|everyone) (?:then |all )?(?:leaves?|(?:has|have|must|needs?) (?:to )?(?:go|leave|be off))\b)(?!.*\b(?:stays?|watch\w*|with it)\b)/i
+
+const ofTime: ReadonlySet<string> = new Set(['duration', 'clock', 'number'])
 
 /** "Over night then?" */
 const overNight = /^(?!.*\b(?:why|what|who|never|no|not)\b).*\bover ?-?night\b/i
@@ -106,7 +108,8 @@ function inCharge(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
     : []
   const others = without(heard, 'unattended')
   if (told) return { ...others, told: [...heard.told, { ...told, typed: text }] }
-  const isAway = goodNight.test(text) || (goesAway.test(text) && bestCover(candidatesOf(text)).length === 0)
+  const isAway =
+    goodNight.test(text) || (goesAway.test(text) && bestCover(candidatesOf(text)).every(({ kind }) => ofTime.has(kind)))
   return isAway ? { ...heard, suspected: [...others.suspected, 'unattended'] } : heard
 }
 
