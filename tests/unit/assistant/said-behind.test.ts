@@ -116,3 +116,14 @@ it('hears of a night behind a charge', async () => {
   await asking.ask('2s 2000 lipo, how long at 0.5 A')
   expect((await asking.ask('over night then?')).verdict).toBe('do not charge')
 })
+
+it('answers of the pack that was spoken of, and not of the example in a greeting', async () => {
+  await asking.ask('what amps for 4s 1500 lipo')
+  await asking.ask('hello')
+  expect((await asking.ask('how long')).question).toBe('time pack: 4S 1500mAh LiPo')
+})
+
+it('hears what the others of a board stand at', async () => {
+  await asking.ask('charging 24 1s 300 lihv on 4 boards, 3 at 4.0')
+  expect((await asking.ask('others at 3.7')).verdict).toBe('do not charge')
+})

@@ -212,7 +212,7 @@ describe('what is told otherwise, in few words', () => {
     ['going down for breakfast', 'go with care'],
     ['he leaves after 10 minutes', 'go with care'],
     ['and going up to 2.2 A', 'go'],
-    ['i stay and go home after it, she watches it', 'go'],
+    ['i sleep next to it', 'do not charge'],
   ])('behind a charge whoever goes away is not known to stay: %j', async (text, verdict) => {
     expect(await last('3s 2200 lipo at 2 A how long', text)).toBe(verdict)
   })

@@ -27,6 +27,7 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
     [
       'i charge in the boot while we drive, 4s 1500 lipo how long',
       'came by train, packs charged on the way, 4s 1500 amps',
+      'sledge is behind the snow scooter, pack charges in the sledge, my brother pulls it over the lake',
       'drove home with the charger running, 4s 1500 how long',
       'the bus home has sockets, charger on the fold table. 3S 2200 w/ 1A, full before I get off?',
     ],
@@ -108,6 +109,10 @@ it('a cell that reads nothing is too low, whose it may be', () => {
 it.each<[Danger, string, boolean]>([
   ['mainsWet', 'i want to charge on the balcony, it rains a bit', true],
   ['mainsWet', 'it rains, i charge in the garage, 4s 1500 lipo how long', false],
+  ['mainsWet', 'feeling right as rain, may as well charge for Saturday. 2200 3S?', false],
+  ['children', 'charging at the kitchen table with kids around, 4s 850 lihv', true],
+  ['children', 'for a child, better own four 1S 150, if i think of the standing around at the charger', false],
+  ['burnsNear', 'ok to charge 4s 1500 beside 20 other full packs', true],
   ['burnsNear', 'charging in the garage next to the motorbike', true],
   ['burnsNear', 'i charge from the car, 4s 1500 lipo how many', false],
 ])('%s in "%s": %s', (danger, text, isOpen) => expect(dangersIn(text).suspected.includes(danger)).toBe(isOpen))

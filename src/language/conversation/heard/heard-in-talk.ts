@@ -93,6 +93,10 @@ const goesAway =
 
 const ofTime: ReadonlySet<string> = new Set(['duration', 'clock', 'number'])
 
+/** "I sleep next to it": nobody is awake. */
+const sleepsBeside =
+  /^(?!.*\b(?:not|never|after|then|before|until|once|when|\w+n't)\b).*\b(?:i|we|i'?ll|everyone|everybody) (?:\w+ )?(?:sleep|nap|doze)\b/i
+
 /** "Over night then?" */
 const overNight = /^(?!.*\b(?:why|what|who|never|no|not)\b).*\bover ?-?night\b/i
 const isUnattended = ({ danger }: { readonly danger: Danger }): boolean => danger === 'unattended'
@@ -100,6 +104,7 @@ const isUnattended = ({ danger }: { readonly danger: Danger }): boolean => dange
 /** Behind a question about a charge, what is only said of a leaving or of sleep is said of that charge. */
 function inCharge(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
   const charges = frame && (frame.question.options.pack ?? frame.question.options.packs) !== undefined
+  if (charges && sleepsBeside.test(text)) return withTold(heard, 'unattended', text)
   if (charges && overNight.test(text) && dangersIn(`i leave my pack charging ${text}`).told.some(isUnattended))
     return withTold(heard, 'unattended', text)
   if (!charges || opensAsking.test(text) || heard.told.some(({ danger }) => danger === 'unattended')) return heard

@@ -23,7 +23,7 @@ export function onBoard(heard: DangersIn, text: string, { frame }: Talk): Danger
 }
 
 const ofOne =
-  /\b(?:one|the (?:new|old|other|last|first|second|third|fourth|small|big|red|blue)(?: (?:one|pack))?|another|his|hers|mine)\b/i
+  /\b(?:one|the (?:new|old|other|last|first|second|third|fourth|small|big|red|blue)(?: (?:one|pack))?|another|(?:the )?(?:others|rest)|his|hers|mine)\b/i
 const mostApart_V = 0.1
 
 /** "And the new one at 4.0": it stands apart from those that were told to stand alike. */

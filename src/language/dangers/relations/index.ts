@@ -4,7 +4,7 @@ import { cutoffTooHigh } from './cutoff.ts'
 import { deadCell } from './dead-cell.ts'
 import type { Relation } from './relation.ts'
 import { childAlone, childrensRoom } from './rooms.ts'
-import { wrongCharger, wrongCount, wrongMode } from './setting.ts'
+import { modeByMistake, wrongCharger, wrongCount, wrongMode } from './setting.ts'
 import { overfull, tooFast, tooHigh, tooSoon } from './speed.ts'
 import { boardMixed, tooLow } from './volts.ts'
 
@@ -15,6 +15,7 @@ export const relations: readonly Relation[] = [
   tooHigh,
   wrongCharger,
   wrongMode,
+  modeByMistake,
   cutoffTooHigh,
   wrongCount,
   tooFast,

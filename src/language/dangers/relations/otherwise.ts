@@ -6,7 +6,16 @@ import type { Told } from './relation.ts'
 import { isAmongChildren, isChildAsking, isMinded, isWhereOneSleeps } from './rooms.ts'
 import { isSameCount, isSameType } from './setting.ts'
 import { isInFlight, isRatedFuse, isUsualRate, isWithinLabel, tookMore } from './speed.ts'
-import { isBesideFuel, isCarried, isInRain, isOfDevice, isOneSource, isTripOver, isWarmPack } from './spoken-of.ts'
+import {
+  isBesideFuel,
+  isBesidePacks,
+  isCarried,
+  isInRain,
+  isOfDevice,
+  isOneSource,
+  isTripOver,
+  isWarmPack,
+} from './spoken-of.ts'
 import { healthyVolts, isAlike } from './volts.ts'
 import { isMild, isWarm } from './warmth.ts'
 
@@ -44,7 +53,7 @@ const open: Partial<Record<Danger, (told: Told) => boolean>> = {
   overfull: tookMore,
   hotPack: isWarmPack,
   mainsWet: isInRain,
-  burnsNear: isBesideFuel,
+  burnsNear: told => isBesideFuel(told) || isBesidePacks(told),
   children: told => isAmongChildren(told) || isChildAsking(told),
 }
 export const alsoSuspected = (told: Told): readonly Danger[] =>

@@ -45,9 +45,12 @@ const adults =
   /^(?:mums?|moms?|dads?|mother|father|parents?|adult|grandpa|grandad|grandma|gran|uncle|aunt|teacher|trainer|coach)$/
 
 /** "With kids around": they are near it. */
-export function isAmongChildren({ has, marked: { words, denies } }: Told): boolean {
-  const isNear = words.some(({ w }, at) => near.test(w) && !denies.slice(Math.max(0, at - 4), at).includes(true))
-  return has('child') && isNear && words.some(({ w }) => charged.test(w))
+export function isAmongChildren({ is, marked: { words, denies } }: Told): boolean {
+  const isNear = ({ w }: { readonly w: string }, at: number) =>
+    near.test(w) &&
+    [1, 2, 3].some(back => at >= back && is(at - back, 'child')) &&
+    !denies.slice(Math.max(0, at - 4), at).includes(true)
+  return words.some(isNear) && words.some(({ w }) => charged.test(w))
 }
 const near = /^(?:around|running|playing|nearby|underfoot)$/
 

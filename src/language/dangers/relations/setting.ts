@@ -156,6 +156,15 @@ function isForPack({ values, marked: { words }, is }: Told, to: number): boolean
   )
 }
 
+/** "Charged by mistake in LiHV mode": another type than the pack's was set. */
+export const modeByMistake: Relation = told => {
+  const { words } = told.marked
+  const mode = told.values.find(({ kind, to }) => kind === 'chemistry' && told.is(to, 'programWord'))
+  const isMistake = words.some(({ w }) => /^(?:mistake|accident|accidentally|mistakenly|wrongly)$/.test(w))
+  const isRight = told.has('putRight') || words.some(({ w }) => /^(?:almost|nearly|noticed|stopped|before)$/.test(w))
+  return mode && isMistake && !isRight ? { danger: 'wrongMode', from: mode.from, to: mode.to } : undefined
+}
+
 function isMode(told: Told, { from, to, chemistry }: Value): boolean {
   const next = told.marked.words[to]
   if (next !== undefined && next.cut === 0 && (told.is(to, 'programWord') || next.w === 'charger'))

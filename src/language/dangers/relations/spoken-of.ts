@@ -54,9 +54,7 @@ const isFlown =
 const isLinked =
   /\b(?:is|are|its|theyre|feels?|still|comes?|came|gets?)\b(?: (?:a|bit|little|quite|still|out|rather|slightly|pretty|all|lukewarm|and))*$/
 
-const isRain = matching(
-  /^(?:rain|rains|raining|drizzl\w*|pours|pouring|snows|snowing|sleet|hails|hailing|storm|stormy)$/,
-)
+const isRain = matching(/^(?:rains|raining|drizzl\w*|pours|pouring|snows|snowing|sleet|hails|hailing|storm|stormy)$/)
 const isCharge = matching(/^(?:charg\w*|recharg\w*|mains|generator|plugged)$/)
 const isUnder = matching(
   /^(?:inside|indoors|roof|garage|kitchen|house|home|hall|clubhouse|shed|dry|if|when|stopped|over|yesterday)$/,
@@ -65,7 +63,10 @@ const isUnder = matching(
 /** "On the balcony, it rains a bit": a charge out in it, and nothing above it. */
 export function isInRain({ marked: { words, denies } }: Told): boolean {
   const has = (one: (word: string | undefined) => boolean) => words.some(({ w }) => one(w))
-  return has(isRain) && has(isCharge) && !has(isUnder) && !words.some(({ w }, at) => isRain(w) && denies[at - 1])
+  const isInIt = /\bin (?:the |heavy |light )?(?:rain|drizzle|snow)\b/.test(words.map(({ w }) => w).join(' '))
+  return (
+    (has(isRain) || isInIt) && has(isCharge) && !has(isUnder) && !words.some(({ w }, at) => isRain(w) && denies[at - 1])
+  )
 }
 
 const isMotor = matching(
@@ -80,8 +81,15 @@ export const isBesideFuel = ({ marked: { words } }: Told): boolean =>
       .slice(Math.max(0, at - 4), at)
       .map(one => one.w)
       .join(' ')
-    return isMotor(w) && /\b(?:next to|beside|near|close to|behind)\b/.test(before)
+    return isMotor(w) && /\b(?:next to|beside|near|close to)\b/.test(before)
   })
+
+/** "Beside 20 other full packs": what would burn with it. */
+export const isBesidePacks = ({ marked: { words } }: Told): boolean =>
+  words.some(({ w }) => isCharge(w)) &&
+  /\b(?:beside|next to|near|among|amid|on top of) (?:the |my |our |all )?(?:\d+ )?(?:other|others|full|spare|charged|pile of)(?: full| charged| spare)? (?:packs|lipos|batteries)\b/.test(
+    words.map(({ w }) => w).join(' '),
+  )
 
 const wasSo =
   /\b(?:yesterday|ago|last (?:night|week|weekend|month|year)|this morning|crossed|arrived)\b|\b(?:came|got|drove|rode|sailed) (?:off|over|across|back|here|home|from|to|by)\b|\bdrove \d|\btook (?:the|a|an|our) \w+ (?:over|to|across|here|home|back)\b|\bafter (?:the|a|our) (?:\w+ )?(?:crossing|trip|drive|ride|journey|passage)\b/
