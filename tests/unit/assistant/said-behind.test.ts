@@ -127,3 +127,8 @@ it('hears what the others of a board stand at', async () => {
   await asking.ask('charging 24 1s 300 lihv on 4 boards, 3 at 4.0')
   expect((await asking.ask('others at 3.7')).verdict).toBe('do not charge')
 })
+
+it('takes the one of two that holds', async () => {
+  await asking.ask('4s 1500 lipo from 13.9 to 16 V at 1 A')
+  expect((await asking.ask('not 16, 16.4')).question).toContain('to: 16.4V')
+})

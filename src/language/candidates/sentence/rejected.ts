@@ -24,7 +24,7 @@ const asking = wordSet('why or if is are was can could should would may do does 
 /** So large a number without a unit is a capacity. */
 const leastCapacity = 60
 
-/** The numbers that do not hold, each where another of its kind does. */
+/** The numbers that do not hold, each where another of its kind does, with the word that says so. */
 export function rejectedIn({ tokens, numerals, measures }: Numbers): readonly Aside[] {
   const rejected: Told[] = []
   if (!tokens.mentions(denying)) return rejected
@@ -36,11 +36,11 @@ export function rejectedIn({ tokens, numerals, measures }: Numbers): readonly As
     if (asking.has(tokens.word(at - 1)) && tokens.word(chain.at(-1)?.after ?? at) !== 'but') continue
     // Of what a reminder or a note is to have in place of something its command reads both.
     const isRead = isNot || chain[0]?.kind === 'cells'
-    const others = told.filter(one => !chain.includes(one) && !rejected.includes(one))
+    const others = told.filter(one => !chain.includes(one) && !rejected.some(({ after }) => after === one.after))
     for (const [n, one] of isRead ? chain.entries() : []) {
       const holds = ({ kind, after }: Told) =>
         kind === one.kind || (n === 0 && (one.kind === undefined || (kind === undefined && at - after <= 1)))
-      if (others.some(holds)) rejected.push(one)
+      if (others.some(holds)) rejected.push(n === 0 ? { ...one, first: at } : one)
     }
   }
   return rejected.map(({ first, after }) => ({ first, after }))
