@@ -16,7 +16,7 @@ export interface Example {
 /** The rules were written from the messages of these people alone. */
 const writtenFrom = 36
 /** Pairs are harder than what people usually write, and there are many. */
-const weightOfPairs = 0.4
+const weightOfPairs = 0.34
 
 export const allExamples = (): readonly Example[] => [...messages(), ...pairs(), ...ownSentences(), ...saidToUs()]
 
