@@ -6,7 +6,7 @@ import type { LoadReading } from '../../src/charging/upkeep/health.ts'
 import { told } from '../../src/ground/locale.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { cellResistancesKind, cellVoltsKind, loadKind } from '../../src/language/kinds/reading-kinds.ts'
-import { anyChemistry } from '../../src/language/things/chemistry.ts'
+import { anyChemistry } from '../../src/language/parts/chemistry.ts'
 
 export const chemistryWanted = (read: string): Problem =>
   new Problem({

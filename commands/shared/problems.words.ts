@@ -3,7 +3,7 @@
 import { problemAt } from '../../src/ground/plain-text.ts'
 import { Problem } from '../../src/ground/problem.ts'
 import { currentKind } from '../../src/language/kinds/values.ts'
-import { anyChemistry } from '../../src/language/things/chemistry.ts'
+import { anyChemistry } from '../../src/language/parts/chemistry.ts'
 
 export const tooLow = (asked_A: number, least_A: number, most_A: number): Problem =>
   problemAt(currentKind.write(asked_A), ({ say }) => say`This charger cannot be set that low.`, {

@@ -57,7 +57,8 @@ const isSaid = ({ within: [, tagged] }: Found): boolean =>
   tagged?.type === 'TaggedTemplateExpression' && nameIn(tagged.tag) === 'say'
 
 const sql = /^\s*(?:select|insert|update|delete|create|pragma|order by)\b/i
-const listeners = /^src\/language\/(?:candidates|conversation|frames|corpus|dangers|model|reading|sentence|tongues)\//
+const listeners =
+  /^src\/language\/(?:candidates|conversation|frames|corpus|dangers|model|parts|reading|sentence|tongues)\//
 const commandNames = commands.map(({ name }) => name)
 const details = new Set(commands.flatMap(({ takes }) => Object.keys(takes)))
 

@@ -1,6 +1,6 @@
 // Values to offer while someone types: whole examples first, and packs put together from their parts.
 
-import { chemistryNames } from '../things/chemistry.ts'
+import { chemistryNames } from '../parts/chemistry.ts'
 
 /** No surface shows more. */
 export const mostCompletions = 25

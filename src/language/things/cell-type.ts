@@ -2,8 +2,8 @@
 
 import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { plainText } from '../../ground/plain-text.ts'
+import { readChemistry } from '../parts/chemistry.ts'
 import type { Read } from '../scan/read.ts'
-import { readChemistry } from './chemistry.ts'
 
 export interface CellType {
   readonly chemistry: Chemistry

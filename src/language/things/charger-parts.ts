@@ -3,13 +3,13 @@
 import type { CurrentSteps } from '../../charging/things/charger.ts'
 import type { Said } from '../../ground/locale.ts'
 import { problemAt } from '../../ground/plain-text.ts'
+import { mostSeries } from '../parts/draft.ts'
 import { takeQuantity } from '../quantities/quantity.ts'
 import { takeList, takeRange } from '../quantities/ranges.ts'
 import { once, type Part } from '../scan/parts.ts'
 import type { Scanner } from '../scan/scanner.ts'
 import * as texts from './charger.words.ts'
 import { takeCurrentSteps } from './current-steps.ts'
-import { mostSeries } from './pack-parts.ts'
 
 export const cutoffs = { phrase: texts.cutoffsPhrase, min: 2.5, max: 4.5, example: '4.20/4.35V' }
 const input = { phrase: texts.inputPhrase, min: 2, max: 60, example: '10-26V' }

@@ -4,24 +4,18 @@ import type { CellClassName } from '../../charging/things/cell-class.ts'
 import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { problemAt } from '../../ground/plain-text.ts'
 import type { Wanted } from '../../ground/problem.ts'
+import { takeChemistry } from '../parts/chemistry.ts'
+import { leastDischargeRate_C, mostParallel, mostPrinted_C, mostSeries } from '../parts/draft.ts'
+import type { CellsCounted } from '../parts/pack.words.ts'
+import * as texts from '../parts/pack.words.ts'
 import { type Narrower, quantityOf, takeQuantity } from '../quantities/quantity.ts'
 import { decimalText, takeNumeral } from '../scan/number.ts'
 import { once, type Part } from '../scan/parts.ts'
 import type { Scanner } from '../scan/scanner.ts'
-import { takeChemistry } from './chemistry.ts'
-import type { CellsCounted } from './pack.words.ts'
-import * as texts from './pack.words.ts'
 
 export const wantedPack: Wanted = { expected: texts.aPack, example: '3S 720mAh LiHV' }
-/** Cells in series of the longest pack that is read. */
-export const mostSeries = 14
-export const mostParallel = 8
 /** A bare number from here on is mAh, the trade's habit; below it could be Ah as well. */
 const leastBare_mAh = 20
-/** Charge limits on labels seldom reach 5C, discharge ratings seldom stay below: common practice. */
-export const leastDischargeRate_C = 5
-/** Above this no label goes, not even for a burst: what is read so far is for the envelope to question. */
-export const mostPrinted_C = 300
 
 export interface PackDraft {
   series?: number

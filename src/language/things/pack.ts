@@ -3,12 +3,12 @@
 import type { Pack } from '../../charging/things/pack.ts'
 import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { present } from '../../ground/present.ts'
+import { chemistryNames } from '../parts/chemistry.ts'
+import * as texts from '../parts/pack.words.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
 import { type Part, readParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
-import { chemistryNames } from './chemistry.ts'
-import * as texts from './pack.words.ts'
 import { batteryParts, type PackDraft, packParts, wantedPack } from './pack-parts.ts'
 
 /**

@@ -5,16 +5,14 @@ import { pdOffers } from '../../charging/things/usb-pd.ts'
 import type { Said } from '../../ground/locale.ts'
 import { problemAt } from '../../ground/plain-text.ts'
 import type { Problem, Wanted } from '../../ground/problem.ts'
+import { isLead, type Pair, type SourceDraft, usb_V } from '../parts/source-parts.ts'
 import { checked } from '../quantities/quantity.ts'
 import * as texts from './source.words.ts'
-import { leadRest, type SourceDraft } from './source-parts.ts'
 
 export const wantedSource: Wanted = { expected: texts.aSource, example: 'PD 65W' }
 const powerDelivery = { phrase: texts.usbPdPhrase, min: 5, max: 240, example: 'PD 65W' }
 /** The voltage of its cells that a power bank's mAh are counted at: common practice. */
 export const bankCell_V = 3.7
-/** What USB gives where no more volts are agreed on. */
-export const usb_V = 5
 /** The car socket of a power station: common practice. */
 const stationOffer: Offer = { voltage_V: 12, current_A: 10 }
 /** Of the outlets of cars, where nothing is said: common practice. */
@@ -22,18 +20,21 @@ const usualFuse_A = 10
 /** Of a lead clipped to a battery, where nothing is said: common practice. */
 const usualClips_A = 30
 
+const supplyVolts = { phrase: texts.supplyPhrase, min: 2, max: 60, example: '20V 5A' }
+const drawn = { phrase: texts.powerPhrase, max: 200, example: '12V 120W' }
+const leadRest = { phrase: texts.leadRestPhrase, min: 8, max: 30, example: '12.6V' }
+
 /** Throws a Problem that quotes `text`; what is taken for granted is added to `assumed`. */
 export function sourceOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
-  if (draft.kind === 'vehicle' || ((draft.deepCycle ?? draft.lead) && !draft.kind))
-    return vehicleOf(draft, text, assumed)
-  if (draft.kind === 'power bank') return bankOf(draft, text, assumed)
-  if (draft.kind !== undefined) return wattsOf(draft, text, draft.kind)
-  if (draft.energy_Wh ?? draft.capacity_Ah ?? draft.engine ?? draft.rest_V) {
+  const { kind, watts } = draft
+  if (isLead(draft)) return vehicleOf(draft, text, assumed)
+  if (kind === 'bank' || kind === 'station') return bankOf(draft, text, assumed)
+  if (kind === 'mains' || kind === 'panel') return wattsOf(draft, text, kind)
+  if (draft.energy_Wh ?? draft.capacity_Ah ?? draft.engine ?? draft.rest)
     throw refusal(text, texts.unknownKind, 'power bank 74Wh')
-  }
-  const { offers, voltage_V, current_A, power_W, usb } = draft
-  const others = offers ?? voltage_V ?? current_A ?? usb
-  if (draft.supply && power_W !== undefined && others === undefined) return { kind: 'watts', of: 'supply', power_W }
+  const others = draft.offers ?? draft.volts ?? draft.amps ?? draft.usb
+  if (kind === 'supply' && watts !== undefined && others === undefined)
+    return { kind: 'watts', of: 'supply', power_W: watts }
   const supply = supplyOf(draft, text, assumed)
   if (supply) return { kind: 'supply', ...supply }
   throw refusal(text, texts.lacksVoltsAndAmps, '12V 5A')
@@ -46,49 +47,56 @@ export interface Supply {
 
 /** Undefined where nothing is said of what it gives; throws where that does not add up to one supply. */
 function supplyOf(draft: SourceDraft, text: string, assumed: Said[]): Supply | undefined {
-  const { usb, offers, voltage_V = usb_V, current_A = 0, power_W = 0 } = draft
-  const mayBePd = usb === 'PD' || usb === 'USB-C'
-  const fields = ['offers', 'voltage_V', 'current_A', 'power_W'] as const
-  const given = fields.filter(field => draft[field] !== undefined).join(' ')
+  const { usb, offers = [], volts, amps, watts } = draft
+  const given = (['volts', 'amps', 'watts'] as const).filter(field => draft[field] !== undefined).join(' ')
   if (given === '' && usb === undefined) return undefined
-  if (given === 'offers' && offers) return { offers }
-  if (given === 'voltage_V current_A') return { offers: [{ voltage_V, current_A }] }
-  if (given === 'power_W' && mayBePd) {
-    if (usb === 'USB-C') assumed.push(texts.asPowerDelivery)
-    const usbPd_W = checked(power_W, `${power_W}W`, 'power', powerDelivery)
+  if (given === 'volts amps' || (given === 'volts watts' && usb !== 'pd'))
+    return { offers: [...offers, { volts, amps, watts }].map(offerOf).sort((a, b) => a.voltage_V - b.voltage_V) }
+  if (watts !== undefined && given === 'watts' && (usb === 'pd' || usb === 'usb-c')) {
+    if (usb === 'usb-c') assumed.push(texts.asPowerDelivery)
+    const usbPd_W = checked(watts, `${watts}W`, 'power', powerDelivery)
     return { offers: pdOffers(usbPd_W), usbPd_W }
   }
-  if (given === 'current_A' && usb !== undefined && usb !== 'PD') {
+  if (amps !== undefined && given === 'amps' && usb !== undefined && usb !== 'pd') {
     assumed.push(texts.plainUsbGives(usb_V))
-    return { offers: [{ voltage_V: usb_V, current_A }] }
+    return { offers: [{ voltage_V: usb_V, current_A: amps }] }
   }
-  if (given.includes(' ')) throw refusal(text, texts.notOneSupply, wantedSource.example)
-  throw refusal(text, texts.lacksCurrentOrPower, given === 'voltage_V' ? `${voltage_V}V 5A` : wantedSource.example)
+  if (offers.length > 0 || given.includes(' ')) throw refusal(text, texts.notOneSupply, wantedSource.example)
+  throw refusal(text, texts.lacksCurrentOrPower, given === 'volts' ? `${volts}V 5A` : wantedSource.example)
+}
+
+function offerOf({ volts, amps, watts = 0 }: Pair): Offer {
+  const token = `${volts}V ${amps === undefined ? `${watts}W` : `${amps}A`}`
+  const voltage_V = checked(Number(volts), token, 'voltage', supplyVolts)
+  const drawn_A = Number((watts / voltage_V).toPrecision(4))
+  return { voltage_V, current_A: amps ?? checked(drawn_A, token, 'current', drawn) }
 }
 
 /** What feeds the thing that feeds the charger: its watts decide, whatever its volts. */
-function wattsOf({ power_W, ...draft }: SourceDraft, text: string, of: 'mains' | 'panel'): Source {
-  const more = Object.keys(draft).length > 1
-  if (power_W !== undefined && !more) return { kind: 'watts', of, power_W }
+function wattsOf({ watts, ...draft }: SourceDraft, text: string, of: 'mains' | 'panel'): Source {
+  const more = draft.usb ?? draft.volts ?? draft.amps ?? draft.energy_Wh ?? draft.capacity_Ah ?? draft.engine
+  if (watts !== undefined && more === undefined) return { kind: 'watts', of, power_W: watts }
   throw refusal(text, of === 'mains' ? texts.needsSupplyBehind : texts.needsBatteryBehind, `${of} 1000W`)
 }
 
 function vehicleOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
-  const { offers: [offer, second] = [], capacity_Ah, engine = 'off' } = draft
-  const told_A = draft.current_A ?? offer?.current_A
+  const { kind, watts, capacity_Ah, engine = 'off' } = draft
+  const volts = draft.volts === undefined ? undefined : Number(draft.volts)
+  const isPair = volts !== undefined && draft.amps === undefined
+  if (draft.usb ?? draft.energy_Wh ?? (isPair ? undefined : watts))
+    throw refusal(text, texts.notOneOutlet, 'car 10A engine off')
+  const amps = watts === undefined ? draft.amps : offerOf(draft).current_A
   // A lead battery that stands by itself starts no engine.
-  const isDrained = draft.deepCycle ?? (draft.lead && draft.kind === undefined && draft.engine === undefined)
-  const fuse_A = told_A ?? (isDrained ? usualClips_A : usualFuse_A)
-  const volts = draft.voltage_V ?? offer?.voltage_V
-  const tooMuch = second ?? draft.usb ?? draft.power_W ?? draft.energy_Wh ?? (offer && draft.current_A)
-  if (tooMuch !== undefined) throw refusal(text, texts.notOneOutlet, 'car 10A engine off')
-  if (told_A === undefined) assumed.push(isDrained ? texts.clipsTaken(fuse_A) : texts.fuseTaken(fuse_A))
-  if (isDrained && !draft.deepCycle) assumed.push(texts.startsNothing)
+  const isDrained = kind === 'leisure' || (kind === 'lead' && draft.engine === undefined)
+  const fuse_A = amps ?? (isDrained ? usualClips_A : usualFuse_A)
+  if (amps === undefined) assumed.push(isDrained ? texts.clipsTaken(fuse_A) : texts.fuseTaken(fuse_A))
+  if (isDrained && kind === 'lead') assumed.push(texts.startsNothing)
   if (draft.engine === undefined && !isDrained) assumed.push(texts.engineTakenOff)
   const nominal = volts === 12 || volts === 24
   if (nominal) assumed.push(texts.asNominal(volts))
-  if (volts !== undefined && !nominal) checked(volts, `${volts}V`, 'voltage', leadRest)
-  const rest_V = draft.rest_V ?? (nominal ? undefined : volts)
+  const rest_V = draft.rest === undefined ? (nominal ? undefined : volts) : Number(draft.rest)
+  for (const told_V of [nominal ? undefined : volts, rest_V])
+    if (told_V !== undefined) checked(told_V, `${told_V}V`, 'voltage', leadRest)
   return {
     kind: 'vehicle outlet',
     fuse_A,
@@ -102,8 +110,7 @@ function vehicleOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
 
 function bankOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
   const { energy_Wh, capacity_Ah = 0, bare } = draft
-  if (draft.engine ?? draft.rest_V ?? draft.deepCycle ?? draft.lead)
-    throw refusal(text, texts.notOnePowerBank, 'power bank 74Wh')
+  if (draft.engine ?? draft.rest) throw refusal(text, texts.notOnePowerBank, 'power bank 74Wh')
   if (energy_Wh === undefined && capacity_Ah === 0) {
     const supply = supplyOf(draft, text, assumed)
     if (!supply) throw refusal(text, texts.needsWattHours, 'power bank 74Wh')
@@ -116,7 +123,7 @@ function bankOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
   } else if (capacity_Ah > 0) {
     assumed.push(texts.wattHoursCount)
   }
-  if (draft.station && draft.offers === undefined && draft.usb === undefined) {
+  if (draft.kind === 'station' && draft.volts === undefined && draft.usb === undefined) {
     assumed.push(texts.stationSocket(stationOffer))
     return { kind: 'power bank', label_Wh: stored_Wh(draft), offers: [stationOffer] }
   }

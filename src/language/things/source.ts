@@ -3,32 +3,50 @@
 import type { Source } from '../../charging/things/source.ts'
 import type { Said } from '../../ground/locale.ts'
 import { plainText } from '../../ground/plain-text.ts'
+import { type SourceDraft, sourcePart } from '../parts/source-parts.ts'
+import { saysNothing } from '../parts/source-words.ts'
+import { type Grammar, readWhole } from '../parts/whole.ts'
+import { isLithium, writtenSource } from '../parts/written-source.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
 import { shiftedDecimal } from '../scan/number.ts'
-import { readParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
-import { Scanner } from '../scan/scanner.ts'
 import { readBattery, writePack } from './pack.ts'
+import { capacityPhrase } from './source.words.ts'
 import { type Supply, sourceOf, wantedSource } from './source-of-parts.ts'
-import { type SourceDraft, sourceParts } from './source-parts.ts'
 
 const batteryLike = /(?:^|[ ,;])\d+ ?-?s(?:\d+p)?(?![\p{L}\d])/iu
+
+const grammar: Grammar<SourceDraft> = {
+  part: (sentence, at, draft) =>
+    sourcePart(sentence, at, draft) ?? (saysNothing.has(sentence.word(at)) ? at + 1 : undefined),
+  figures: [
+    ['voltage'],
+    ['current'],
+    ['power', { max: 10_000 }],
+    ['energy'],
+    ['capacity', { phrase: capacityPhrase, min: 0.2, max: 300, example: '20000mAh' }],
+  ],
+  wanted: wantedSource,
+}
 
 /**
  * Reads the whole text as one source. What it must assume (engine off, 3.7 V for a power bank's mAh) is in
  * `assumed`. Throws a Problem that names the word or says what is missing.
  */
 export function readSource(text: string): Read<Source> {
-  const scan = new Scanner(plainText(text))
-  if (batteryLike.test(scan.text)) {
-    const { value: pack, assumed } = readBattery(scan.text)
-    return { value: { kind: 'battery', pack }, assumed }
-  }
-  const draft: SourceDraft = {}
-  readParts(scan, sourceParts, draft, wantedSource)
+  const plain = plainText(text)
+  if (batteryLike.test(plain)) return batteryOf(plain)
+  const draft: SourceDraft = { sure: 0 }
+  readWhole(plain, grammar, draft)
+  if (isLithium(draft) && draft.volts !== undefined) return batteryOf(writtenSource(draft))
   const assumed: Said[] = []
-  const value = sourceOf(draft, scan.text, assumed)
+  const value = sourceOf(draft, plain, assumed)
   return { value, assumed }
+}
+
+function batteryOf(text: string): Read<Source> {
+  const { value: pack, assumed } = readBattery(text)
+  return { value: { kind: 'battery', pack }, assumed }
 }
 
 /** Canonical text; reading it gives the same source. */

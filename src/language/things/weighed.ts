@@ -2,11 +2,11 @@
 
 import type { Pack } from '../../charging/things/pack.ts'
 import { plainText, problemAt } from '../../ground/plain-text.ts'
+import { kindsOfPack, moreKindsThan } from '../parts/pack.words.ts'
 import { type Counted, readList, writeList } from '../quantities/list.ts'
 import { readMass, writeMass } from '../quantities/quantities.ts'
 import type { Read } from '../scan/read.ts'
 import { readPack, writePack } from './pack.ts'
-import { kindsOfPack, moreKindsThan } from './pack.words.ts'
 
 export interface WeighedPack {
   readonly pack: Pack

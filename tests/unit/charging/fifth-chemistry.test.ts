@@ -24,7 +24,7 @@ let asking: Asking
 let lto: Chemistry
 let completions: typeof import('../../../src/language/kinds/completions.ts').completions
 let values: typeof import('../../../src/language/kinds/values.ts')
-let readChemistry: typeof import('../../../src/language/things/chemistry.ts').readChemistry
+let readChemistry: typeof import('../../../src/language/parts/chemistry.ts').readChemistry
 
 beforeAll(async () => {
   const { commands } = await again('../../../commands/index.ts')
@@ -32,7 +32,7 @@ beforeAll(async () => {
   lto = (await again('../../support/fifth-chemistry.ts')).lto
   completions = (await again('../../../src/language/kinds/completions.ts')).completions
   values = await again('../../../src/language/kinds/values.ts')
-  readChemistry = (await again('../../../src/language/things/chemistry.ts')).readChemistry
+  readChemistry = (await again('../../../src/language/parts/chemistry.ts')).readChemistry
 })
 afterAll(() => hooks.deregister())
 

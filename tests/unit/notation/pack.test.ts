@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { lihv, liIon } from '../../../src/charging/things/chemistries.ts'
-import { readChemistry } from '../../../src/language/things/chemistry.ts'
+import { readChemistry } from '../../../src/language/parts/chemistry.ts'
 import { readPack, writePack } from '../../../src/language/things/pack.ts'
 import { somePack } from '../../support/arbitraries.ts'
 import { cases } from '../../support/cases.ts'

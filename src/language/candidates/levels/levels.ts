@@ -1,9 +1,8 @@
 // Where a pack stands or is to go: "3.7 a cell", "12.6v" of a 3S, "30%", "half full", "just landed", "storage".
 
 import { wordSet } from '../../../ground/word-set.ts'
+import { measured, mostSeries } from '../../parts/draft.ts'
 import { highestCell_V } from '../../things/level-words.ts'
-import { mostSeries } from '../../things/pack-parts.ts'
-import { measured } from '../packs/draft.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { phraseSet } from '../sentence/tokens.ts'
 import { findStateWords } from './state-words.ts'

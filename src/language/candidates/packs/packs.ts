@@ -1,12 +1,12 @@
 // Packs as people name them: in full, in part, in any order: "4s1500", "6s 5000 65c lipo", "2200mah 3 cell", "a 1300".
 
 import { wordSet } from '../../../ground/word-set.ts'
+import { type Draft, measured } from '../../parts/draft.ts'
+import { bareCapacityAt, draftParts, packCapacity_Ah } from '../../parts/pack-parts.ts'
 import { writePackParts } from '../../things/pack.ts'
 import type { ToldPack } from '../sentence/candidate.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { decimalText } from '../sentence/written.ts'
-import { type Draft, measured } from './draft.ts'
-import { bareCapacityAt, draftParts, packCapacity_Ah } from './pack-parts.ts'
 
 interface Run {
   readonly first: number

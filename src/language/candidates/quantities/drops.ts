@@ -1,7 +1,7 @@
 // Volts that a lead takes, or may take: "loses half a volt over the loop", "at most 0.5 V drop", "3 % loss in the cable".
 
 import { wordSet } from '../../../ground/word-set.ts'
-import { measured } from '../packs/draft.ts'
+import { measured } from '../../parts/draft.ts'
 import { type Family, none, type Sentence } from '../sentence/sentence.ts'
 
 const leads = wordSet(

@@ -1,9 +1,9 @@
 // How long: "in 40 min", "an hour and a half", "1h20", "half an hour", "2 hrs 15".
 
 import { wordSet } from '../../../ground/word-set.ts'
+import { formats } from '../../parts/round-cells.ts'
 import { writeDuration } from '../../quantities/duration.ts'
 import { shiftedDecimal } from '../../scan/number.ts'
-import { formats } from '../packs/round-cells.ts'
 import type { Measure } from '../sentence/measures.ts'
 import type { Family, Sentence } from '../sentence/sentence.ts'
 

@@ -98,7 +98,7 @@ const articleBefore = /^(?:cell|pack|piece|pop|day|week|time|go|shot|minute|seco
 function measureOf(
   sentence: Tokens,
   numeral: Numeral,
-  { dimension, exponent, factor = 1 }: Unit,
+  { dimension, exponent, factor }: Unit,
   after: number,
 ): Measure | undefined {
   const short = after - numeral.after === 1 ? sentence.word(numeral.after) : ''
@@ -112,9 +112,10 @@ function measureOf(
   if (short === 'meter' && sentence.tokens[after]?.kind === 'number') return undefined
   const half = numeral.needsUnit && numeral.value === 1 ? halfEnd(sentence, after) : undefined
   const typed = half === undefined ? decimalOf(numeral, dimension, exponent) : '1.5'
+  const scaled = Number(`${typed}e${exponent}`)
   return {
     dimension,
-    value: Number((Number(`${typed}e${exponent}`) * factor).toPrecision(12)),
+    value: factor === undefined ? scaled : Number((scaled * factor).toPrecision(12)),
     decimal: typed,
     numeral,
     first: numeral.first,

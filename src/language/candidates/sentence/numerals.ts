@@ -35,19 +35,20 @@ const fractions = new Map([
 ])
 const ambiguous = /^[1-9]\d{0,2}[.,]\d{3}$/
 
-/** The numeral that begins at this token, as long as it goes. */
-export function numeralAt(sentence: Tokens, first: number): Numeral | undefined {
-  const whole = digitsAt(sentence, first) ?? spelledAt(sentence, first)
+/** The numeral that begins at this token, as long as it goes; in talk a name may end in digits. */
+export function numeralAt(sentence: Tokens, first: number, isTalk = true): Numeral | undefined {
+  const whole = digitsAt(sentence, first, isTalk) ?? spelledAt(sentence, first)
   if (!whole) return fractionAt(sentence, first)
   const half = halfEnd(sentence, whole.after)
   if (half === undefined || !Number.isInteger(whole.value)) return whole
   return { ...whole, after: half, value: whole.value + 0.5, decimal: `${whole.decimal}.5` }
 }
 
-function digitsAt(sentence: Tokens, first: number): Numeral | undefined {
+function digitsAt(sentence: Tokens, first: number, isTalk: boolean): Numeral | undefined {
   const token = sentence.tokens[first]
-  if (token?.kind !== 'number' || isName(sentence, first)) return undefined
-  if (isGrouped(sentence.text, token.start, token.end)) return plain(first, first + 1, token.word.replace(',', ''))
+  if (token?.kind !== 'number' || (isTalk && isName(sentence, first))) return undefined
+  if (isTalk && isGrouped(sentence.text, token.start, token.end))
+    return plain(first, first + 1, token.word.replace(',', ''))
   const decimal = token.word.replace(',', '.').replace(/^\./, '0.')
   // "20k": thousands.
   if (sentence.word(first + 1) === 'k' && sentence.glued(first + 1))

@@ -8,18 +8,21 @@ import { rejectedIn } from './rejected.ts'
 import { Tokens } from './tokens.ts'
 
 export class Sentence extends Tokens {
+  /** Somebody's words, in which some numbers are about other things; a detail has none of these. */
+  readonly isTalk: boolean
   readonly asides: readonly Aside[]
   /** By the token at which they begin. */
   readonly numerals: readonly (Numeral | undefined)[]
   readonly measures: readonly (readonly Measure[])[]
 
   /** `text` must be plain text. */
-  constructor(text: string) {
+  constructor(text: string, isTalk = true) {
     super(text)
-    const asides = asidesIn(this)
-    const numerals = this.tokens.map((_, at) => (isIn(asides, at) ? undefined : numeralAt(this, at)))
+    this.isTalk = isTalk
+    const asides = isTalk ? asidesIn(this) : []
+    const numerals = this.tokens.map((_, at) => (isIn(asides, at) ? undefined : numeralAt(this, at, isTalk)))
     const measures = numerals.map(numeral => (numeral ? measuresAt(this, numeral) : []))
-    const rejected = rejectedIn({ tokens: this, numerals, measures })
+    const rejected = isTalk ? rejectedIn({ tokens: this, numerals, measures }) : []
     this.asides = [...asides, ...rejected]
     this.numerals = numerals.map((numeral, at) => (isIn(rejected, at) ? undefined : numeral))
     this.measures = measures.map((found, at) => (isIn(rejected, at) ? [] : found))

@@ -1,7 +1,7 @@
 // The parts that people tell a charger by.
 
-import { measured } from '../packs/draft.ts'
-import { bareCapacityAt } from '../packs/pack-parts.ts'
+import { measured } from '../../parts/draft.ts'
+import { bareCapacityAt } from '../../parts/pack-parts.ts'
 import type { Sentence } from '../sentence/sentence.ts'
 import { decimalText } from '../sentence/written.ts'
 

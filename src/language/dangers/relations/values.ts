@@ -1,7 +1,7 @@
 // The values that the dangers judge by, read off the words: cell counts, chemistries, volts, amps, capacities, rates.
 
+import { chemistryCalled } from '../../parts/chemistry.ts'
 import { numberNamed } from '../../quantities/quantities.ts'
-import { chemistryCalled } from '../../things/chemistry.ts'
 import type { Word } from '../engine/words.ts'
 
 export type Chemistry = 'lipo' | 'lihv' | 'life' | 'liion' | 'nickel' | 'lead'

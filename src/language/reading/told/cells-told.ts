@@ -2,9 +2,9 @@
 
 import { chemistries, chemistryNamed } from '../../../charging/things/chemistries.ts'
 import type { Candidate } from '../../candidates/sentence/candidate.ts'
+import { mostSeries } from '../../parts/draft.ts'
 import type { CommandWords } from '../../sentence/vocabulary.ts'
 import { highestCell_V } from '../../things/level-words.ts'
-import { mostSeries } from '../../things/pack-parts.ts'
 import type { PackTold } from './told-pack.ts'
 
 /** As many as were read one by one; of resistances two may also be one that changed. */

@@ -1,8 +1,16 @@
 // A pack as far as its parts were read.
 
-import type { ToldPack } from '../sentence/candidate.ts'
-import type { Measure } from '../sentence/measures.ts'
-import type { Sentence } from '../sentence/sentence.ts'
+import type { ToldPack } from '../candidates/sentence/candidate.ts'
+import type { Measure } from '../candidates/sentence/measures.ts'
+import type { Sentence } from '../candidates/sentence/sentence.ts'
+
+/** Cells in series of the longest pack that is read. */
+export const mostSeries = 14
+export const mostParallel = 8
+/** Charge limits on labels seldom reach 5C, discharge ratings seldom stay below: common practice. */
+export const leastDischargeRate_C = 5
+/** Above this no label goes, not even for a burst: what is read so far is for the envelope to question. */
+export const mostPrinted_C = 300
 
 /** The draft of a pack, and how surely its parts are some. */
 export interface Draft extends ToldPack {

@@ -1,12 +1,11 @@
 // The parts that people tell a pack by, each read where it stands.
 
-import { cellClassNames } from '../../../charging/things/cell-class.ts'
-import { chemistryNamed } from '../../../charging/things/chemistries.ts'
-import { leastDischargeRate_C, mostParallel, mostSeries } from '../../things/pack-parts.ts'
-import type { Sentence } from '../sentence/sentence.ts'
-import { phraseSet } from '../sentence/tokens.ts'
-import { chemistryAt } from './chemistries.ts'
-import { type Draft, type DraftPart, measured } from './draft.ts'
+import { cellClassNames } from '../../charging/things/cell-class.ts'
+import { chemistryNamed } from '../../charging/things/chemistries.ts'
+import type { Sentence } from '../candidates/sentence/sentence.ts'
+import { phraseSet } from '../candidates/sentence/tokens.ts'
+import { chemistryAt } from './chemistry.ts'
+import { type Draft, type DraftPart, leastDischargeRate_C, measured, mostParallel, mostSeries } from './draft.ts'
 import { labelledSeries, nominal_V } from './label-volts.ts'
 import { formats } from './round-cells.ts'
 

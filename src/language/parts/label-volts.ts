@@ -1,7 +1,7 @@
 // How many cells the volts on a label are of.
 
-import { mostSeries } from '../../things/pack-parts.ts'
-import type { Measure } from '../sentence/measures.ts'
+import type { Measure } from '../candidates/sentence/measures.ts'
+import { mostSeries } from './draft.ts'
 
 /** What labels print on a lithium pack, in V for one cell. */
 export const nominal_V = [3.7, 3.8, 3.6] as const

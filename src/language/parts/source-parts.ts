@@ -1,35 +1,50 @@
 // The parts that people tell a source by.
 
-import { wordSet } from '../../../ground/word-set.ts'
-import { chemistryAt } from '../packs/chemistries.ts'
-import type { Measure } from '../sentence/measures.ts'
-import type { Sentence } from '../sentence/sentence.ts'
-import { decimalText } from '../sentence/written.ts'
+import { wordSet } from '../../ground/word-set.ts'
+import type { Measure } from '../candidates/sentence/measures.ts'
+import type { Sentence } from '../candidates/sentence/sentence.ts'
+import { decimalText } from '../candidates/sentence/written.ts'
+import { chemistryAt } from './chemistry.ts'
+import { measured } from './draft.ts'
 import { fillers, namedSource, type SourceKind, strength } from './source-words.ts'
 
-export interface SourceDraft {
+/** What USB gives where no more volts are agreed on. */
+export const usb_V = 5
+
+/** The volts as typed. */
+export interface Pair {
+  volts?: string | undefined
+  amps?: number | undefined
+  watts?: number | undefined
+}
+
+export interface SourceDraft extends Pair {
   kind?: SourceKind
+  /** Called by it, whatever else it is. */
+  usb?: 'usb' | 'usb-c' | 'pd'
   /** How surely the words name a source, without any figure. */
   sure: number
-  volts?: string
+  /** What it offers beside the last. */
+  offers?: readonly Pair[]
   rest?: string
-  amps?: number
-  watts?: number
   energy_Wh?: number
   capacity_Ah?: number
+  /** The numeral of the capacity, where it stood without a unit. */
+  bare?: string
   engine?: 'off' | 'running'
   chemistry?: string
 }
 
 /** Reads the part at this token and gives the token behind it. */
 export function sourcePart(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
-  const engine = engineEnd(sentence, at, draft)
-  if (engine !== undefined) return engine
+  const told = engineEnd(sentence, at, draft) ?? restInDetail(sentence, at, draft)
+  if (told !== undefined) return told
   const word = namedSource(sentence, at)
   // "12 V at the socket": where it hangs on, and none of mains.
   const isPlace = word?.kind === 'mains' && word.sure < 0.5 && (draft.kind ?? draft.volts) !== undefined
   if (word && !isPlace) {
-    draft.kind = kindOf(word.kind, draft.kind)
+    if (word.kind === 'usb' || word.kind === 'usb-c' || word.kind === 'pd') draft.usb = word.kind
+    draft.kind = kindOf(word.kind, isPlaceAlone(draft) ? undefined : draft.kind)
     draft.sure = Math.max(draft.sure, word.sure)
     return word.after
   }
@@ -46,6 +61,9 @@ export function sourcePart(sentence: Sentence, at: number, draft: SourceDraft): 
   const isNamed = draft.kind !== undefined || namedSource(sentence, at + 1) !== undefined
   return isNamed && fillers.has(sentence.word(at)) ? at + 1 : undefined
 }
+
+/** "Socket", "wall outlet": what hangs there may be anything. */
+const isPlaceAlone = ({ kind, sure }: SourceDraft): boolean => kind === 'mains' && sure < 0.5
 
 /** What says more stands; a lead battery of a vehicle starts its engine. */
 function kindOf(named: SourceKind, told: SourceKind | undefined): SourceKind {
@@ -115,10 +133,10 @@ function engineEnd(sentence: Sentence, at: number, draft: SourceDraft): number |
   const isTold = !isOnPack && (standing.test(state) || turning.test(state))
   // "Without a motor" alone stands too; of an engine in a model nothing is told.
   if (!isTold && !isWithout) return undefined
-  return told(draft, isNot || standing.test(state), isTold ? next + 1 : engine + 1)
+  return engineIs(draft, isNot || standing.test(state), isTold ? next + 1 : engine + 1)
 }
 
-function told(draft: SourceDraft, isOff: boolean, after: number): number {
+function engineIs(draft: SourceDraft, isOff: boolean, after: number): number {
   draft.engine = isOff ? 'off' : 'running'
   draft.sure = Math.max(draft.sure, 0.5)
   draft.kind ??= 'vehicle'
@@ -126,6 +144,16 @@ function told(draft: SourceDraft, isOff: boolean, after: number): number {
 }
 const mostBefore = 3
 
+/** "Rest 12V": what a lead battery shows, whatever it is called and before it is named. */
+function restInDetail(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
+  if (sentence.isTalk || !/^rest(?:ing)?$/.test(sentence.word(at)) || draft.rest !== undefined) return undefined
+  if (!isLead(draft) && draft.kind !== undefined) return undefined
+  const measure = measured(sentence, sentence.word(at + 1) === 'at' ? at + 2 : at + 1, 'voltage')
+  if (measure) draft.rest = voltsOf(measure)
+  return measure?.after
+}
+
+/** More is meant to be something else. */
 const largest: Readonly<Partial<Record<Measure['dimension'], number>>> = {
   voltage: 60,
   current: 60,
@@ -137,28 +165,36 @@ const largest: Readonly<Partial<Record<Measure['dimension'], number>>> = {
 function figureEnd(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
   for (const measure of sentence.measures[at] ?? []) {
     const most = largest[measure.dimension]
-    if (most === undefined || measure.value > most || measure.value <= 0 || measure.numeral.needsUnit) continue
+    if (
+      most === undefined ||
+      (sentence.isTalk && measure.value > most) ||
+      measure.value <= 0 ||
+      measure.numeral.needsUnit
+    )
+      continue
     if (takeFigure(measure, draft)) return measure.after
   }
   return bareFigure(sentence, at, draft)
 }
 
-/** Volts with amps, or else with watts, in notation. */
-export const pairOf = ({ volts, amps, watts }: SourceDraft): string =>
-  [
-    volts !== undefined && `${volts}V`,
-    amps !== undefined && `${decimalText(amps)}A`,
-    amps === undefined && watts !== undefined && `${decimalText(watts)}W`,
-  ]
-    .filter(Boolean)
-    .join(' ')
+const voltsOf = ({ value, decimal }: Measure): string => (value === Number(decimal) ? decimal : decimalText(value))
 
-function takeFigure({ dimension, value, decimal }: Measure, draft: SourceDraft): boolean {
+function takeFigure(measure: Measure, draft: SourceDraft): boolean {
+  const { dimension, value } = measure
   if (dimension === 'voltage') {
-    if (draft.volts !== undefined && draft.rest !== undefined) return false
-    const volts = value === Number(decimal) ? decimal : decimalText(value)
-    if (draft.volts !== undefined) draft.rest = volts
-    else draft.volts = volts
+    const { offers = [], volts, amps, watts } = draft
+    if (volts !== undefined && draft.rest !== undefined) return false
+    // A socket that gives volts is none of mains.
+    if (isPlaceAlone(draft)) delete draft.kind
+    if (volts === undefined) draft.volts = voltsOf(measure)
+    else if (isLead(draft) || (amps ?? watts) === undefined) draft.rest = voltsOf(measure)
+    else
+      Object.assign(draft, {
+        offers: [...offers, { volts, amps, watts }],
+        volts: voltsOf(measure),
+        amps: undefined,
+        watts: undefined,
+      })
     return true
   }
   const field = fields[dimension]
@@ -182,6 +218,7 @@ function bareFigure(sentence: Sentence, at: number, draft: SourceDraft): number 
   if (draft.kind === 'pd' && draft.watts === undefined && value >= 15 && value <= 240) draft.watts = value
   else if (isOfBank(sentence, after, draft) && draft.capacity_Ah === undefined && value >= 2000 && value <= 60_000) {
     draft.capacity_Ah = value / 1000
+    draft.bare = decimal
   } else if (isLead(draft) && draft.rest === undefined && value > 10.5 && value < 15 && decimal.includes('.')) {
     draft.rest = decimal
   } else return undefined
@@ -190,7 +227,7 @@ function bareFigure(sentence: Sentence, at: number, draft: SourceDraft): number 
 
 /** "power bank 20000", "20000 power bank". */
 const isOfBank = (sentence: Sentence, after: number, { kind }: SourceDraft): boolean =>
-  kind === 'bank' || (kind === undefined && namedSource(sentence, after)?.kind === 'bank')
+  kind === 'bank' || kind === 'station' || (kind === undefined && namedSource(sentence, after)?.kind === 'bank')
 
 export const isLead = ({ kind, chemistry }: SourceDraft): boolean =>
   (kind === 'lead' || kind === 'starter' || kind === 'leisure' || kind === 'vehicle') &&

@@ -1,19 +1,33 @@
 // A source that was told, in notation, as far as it was told.
 
-import { usb_V } from '../../things/source-of-parts.ts'
-import { decimalText } from '../sentence/written.ts'
-import { pairOf, type SourceDraft } from './source-parts.ts'
+import { decimalText } from '../candidates/sentence/written.ts'
+import { type SourceDraft, usb_V } from './source-parts.ts'
 
 const figures = (...words: readonly (string | false | undefined)[]): string => words.filter(Boolean).join(' ')
 
+/** Volts with amps, or else with watts. */
+const pairOf = ({ offers = [], ...last }: SourceDraft): string =>
+  [...offers, last]
+    .map(({ volts, amps, watts }) =>
+      figures(
+        volts !== undefined && `${volts}V`,
+        amps !== undefined && `${decimalText(amps)}A`,
+        amps === undefined && watts !== undefined && `${decimalText(watts)}W`,
+      ),
+    )
+    .join(', ')
+
 const mostUsb_W = 240
+
+/** A battery as a pack is written. */
+export const isLithium = ({ kind, chemistry }: SourceDraft): boolean =>
+  kind === 'tool' || (chemistry !== undefined && chemistry !== 'AGM')
 
 /** In notation, as far as it was told. */
 export function writtenSource(draft: SourceDraft): string {
-  const { kind, chemistry, volts, amps, watts, energy_Wh, capacity_Ah } = draft
+  const { kind, volts, amps, watts, energy_Wh, capacity_Ah } = draft
   const wattsText = watts !== undefined && `${decimalText(watts)}W`
-  if (kind === 'tool') return writtenLithium({ chemistry: 'Li-ion', ...draft })
-  if (chemistry !== undefined && chemistry !== 'AGM') return writtenLithium(draft)
+  if (isLithium(draft)) return writtenLithium(kind === 'tool' ? { chemistry: 'Li-ion', ...draft } : draft)
   const pair = pairOf(draft)
   const isPair = amps !== undefined && volts !== undefined
   switch (kind) {

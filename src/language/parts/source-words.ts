@@ -1,8 +1,8 @@
 // The words that name a source.
 
-import { wordSet } from '../../../ground/word-set.ts'
-import type { Sentence } from '../sentence/sentence.ts'
-import { phrasesOf } from '../sentence/tokens.ts'
+import { wordSet } from '../../ground/word-set.ts'
+import type { Sentence } from '../candidates/sentence/sentence.ts'
+import { phrasesOf } from '../candidates/sentence/tokens.ts'
 
 /** What sources are called by, the plainer first: what says more has more. */
 export const strength = {
@@ -68,7 +68,7 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
       [
         'supply',
         0.7,
-        'bench supply, power supply, psu, bench psu, lab supply, laboratory supply, supply, adapter, adaptor, ac adapter, wall wart, wall brick, wall thing, brick, laptop brick, laptop plug, laptop charger, laptop supply, alim, netzteil, zasilacz, wall plug, plug pack',
+        'bench supply, power supply, psu, bench psu, lab supply, laboratory supply, supply, adapter, adaptor, ac adapter, wall wart, wall brick, wall thing, brick, laptop brick, laptop plug, laptop charger, laptop supply, alim, netzteil, zasilacz, wall plug, plug pack, mains adapter, mains adaptor, mains supply, mains brick, mains psu',
       ],
       ['supply', 0.3, 'laptop, plug, bench, wall, lab, workshop'],
       [
@@ -86,6 +86,9 @@ const phrases = phrasesOf(named.keys())
 export const fillers = wordSet(
   'battery batteries batt cell accu accumulator akku socket outlet output power petrol diesel folding starter starts fuse fused new continuous rated peak',
 )
+
+/** Where a source hangs, and what stands between its figures. */
+export const saysNothing = wordSet('at @ x wall mains outlet socket port')
 
 /** A battery is none where it is a thing of the model, a lead none where it is a wire. */
 const notLead = wordSet(

@@ -1,0 +1,37 @@
+// The strict way to read a thing: its parts in any order, from the first word to the last, and nothing else.
+
+import { problemAt } from '../../ground/plain-text.ts'
+import { nothingThere } from '../../ground/plain-text.words.ts'
+import { Problem, type Wanted } from '../../ground/problem.ts'
+import { Sentence } from '../candidates/sentence/sentence.ts'
+import type { DimensionName } from '../quantities/dimensions.ts'
+import { type Narrower, takeQuantity } from '../quantities/quantity.ts'
+import { oddNumberProblem } from '../scan/number.ts'
+import { cannotPlace } from '../scan/scan.words.ts'
+import { Scanner } from '../scan/scanner.ts'
+
+/** Reads the part at this token into the draft and gives the token behind it; undefined, and nothing told, where none stands. */
+export type PartOf<Draft> = (sentence: Sentence, at: number, draft: Draft) => number | undefined
+
+export interface Grammar<Draft> {
+  readonly part: PartOf<Draft>
+  /** The figures it is told by, each within what makes sense for it. */
+  readonly figures: readonly (readonly [DimensionName, Narrower?])[]
+  readonly wanted: Wanted
+}
+
+const gap = /^[,;/]$/
+
+/** Reads the whole plain text into the draft; throws a Problem that names the first word that is no part, or a figure out of its range. */
+export function readWhole<Draft>(text: string, { part, figures, wanted }: Grammar<Draft>, draft: Draft): void {
+  const sentence = new Sentence(text, false)
+  if (sentence.tokens.length === 0) throw new Problem({ what: nothingThere, ...wanted })
+  for (let at = 0; at < sentence.tokens.length; ) {
+    const scan = new Scanner(text, sentence.tokens[at]?.start)
+    for (const [dimension, narrower] of figures) scan.attempt(() => void takeQuantity(scan, dimension, narrower))
+    const end = part(sentence, at, draft) ?? (gap.test(sentence.word(at)) ? at + 1 : undefined)
+    if (end === undefined)
+      throw oddNumberProblem(text.slice(scan.at), wanted) ?? problemAt(scan.word(), cannotPlace(scan.word()), wanted)
+    at = end
+  }
+}
