@@ -1,9 +1,12 @@
 // A pack as far as its parts were read.
 
+import type { Wanted } from '../../ground/problem.ts'
 import type { ToldPack } from '../candidates/sentence/candidate.ts'
 import type { Measure } from '../candidates/sentence/measures.ts'
 import type { Sentence } from '../candidates/sentence/sentence.ts'
+import { aPack } from './pack.words.ts'
 
+export const wantedPack: Wanted = { expected: aPack, example: '3S 720mAh LiHV' }
 /** Cells in series of the longest pack that is read. */
 export const mostSeries = 14
 export const mostParallel = 8
@@ -14,19 +17,16 @@ export const mostPrinted_C = 300
 
 /** The draft of a pack, and how surely its parts are some. */
 export interface Draft extends ToldPack {
-  /** Label energy and volts add nothing beside cells and capacity, but they belong to the pack. */
-  energy?: true
+  /** Label volts add nothing beside cells and capacity, but they belong to the pack. */
   nominal?: number
   /** Most that one round cell of its size holds, in Ah. */
   format?: number
-  bare?: true
   sure: number
   /** How surely its cells are those of a pack, where nothing else says so. */
   cellsSure?: number
+  /** As typed: a capacity without a unit, rates that were not said to be what they are taken for, and watt-hours, which follow. */
+  typed: { bare?: string; dischargeRate?: string; labelRate?: string; energy?: string }
 }
-
-/** Reads the part at this token into the draft and gives the token behind it; undefined where none stands. */
-export type DraftPart = (sentence: Sentence, at: number, draft: Draft) => number | undefined
 
 export const measured = (sentence: Sentence, at: number, dimension: Measure['dimension']): Measure | undefined =>
   sentence.measures[at]?.find(measure => measure.dimension === dimension)

@@ -28,7 +28,9 @@ export function readWhole<Draft>(text: string, { part, figures, wanted }: Gramma
   if (sentence.tokens.length === 0) throw new Problem({ what: nothingThere, ...wanted })
   for (let at = 0; at < sentence.tokens.length; ) {
     const scan = new Scanner(text, sentence.tokens[at]?.start)
-    for (const [dimension, narrower] of figures) scan.attempt(() => void takeQuantity(scan, dimension, narrower))
+    const isHyphen = sentence.word(at) === '-' && sentence.glued(at)
+    for (const [dimension, narrower] of isHyphen ? [] : figures)
+      scan.attempt(() => void takeQuantity(scan, dimension, narrower))
     const end = part(sentence, at, draft) ?? (gap.test(sentence.word(at)) ? at + 1 : undefined)
     if (end === undefined)
       throw oddNumberProblem(text.slice(scan.at), wanted) ?? problemAt(scan.word(), cannotPlace(scan.word()), wanted)

@@ -18,6 +18,10 @@ describe('packs', () => {
     '3S1P 0.72Ah lipo hv',
     '3 cells, 0,72 Ah, Li-HV',
     '3s720mAh lihv',
+    'three-cell LiHV, 720 milliampere-hours',
+    'L i H V 11.1V 720mAh 3S',
+    '11.1V 720mAh LiHV',
+    '3S 720.000mAh LiHV',
   ])('reads %j', text => {
     expect(readPack(text)).toEqual({ value: wren, assumed: [] })
   })
@@ -42,6 +46,15 @@ describe('packs', () => {
       parallel: 2,
       capacity_Ah: 5.2,
     })
+  })
+
+  it('takes what each cell holds as often as cells stand side by side', () => {
+    expect(readPack('2S2P 18650 Li-ion 2600mAh').value).toMatchObject({ parallel: 2, capacity_Ah: 5.2 })
+    expect(readPack('2S2P Li-ion, 2600mAh a cell').value).toMatchObject({ parallel: 2, capacity_Ah: 5.2 })
+  })
+
+  it('takes a point for decimals, whatever stands behind it', () => {
+    expect(readPack('3S 100.500mAh LiHV').value.capacity_Ah).toBe(0.1005)
   })
 
   it('says which rate it takes for the charge limit', () => {
@@ -87,6 +100,9 @@ describe('packs', () => {
     ['3S 720 LiPo swollen', 'swollen', 'a pack'],
     ['3S 720 LiPo 2C 3C', '3C', 'a pack'],
     ['3S 720 NiMH', 'NiMH', 'a pack'],
+    ['11.1V 4S 720 LiPo', '4S', 'a pack'],
+    ['6 3S 720 LiPo', '6', 'a pack'],
+    ['3S 720 LiPo 6MΩ', '6MΩ', 'a pack'],
   ])('refuses %j, pointing at %j', (text, token, expected) => {
     const problem = problemOf(() => readPack(text))
     expect(problem.token).toBe(token)

@@ -2,7 +2,8 @@
 
 import { wordSet } from '../../../ground/word-set.ts'
 import { type Draft, measured } from '../../parts/draft.ts'
-import { bareCapacityAt, draftParts, packCapacity_Ah } from '../../parts/pack-parts.ts'
+import { bareCapacityAt, packCapacity_Ah } from '../../parts/pack-capacity.ts'
+import { packPart } from '../../parts/pack-parts.ts'
 import { writePackParts } from '../../things/pack.ts'
 import type { ToldPack } from '../sentence/candidate.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
@@ -24,23 +25,15 @@ const glueSigns = wordSet('- , / ( ) ;')
 
 /** All the parts that stand together from this token on. */
 function runAt(sentence: Sentence, first: number): Run | undefined {
-  const draft: Draft = { sure: 1 }
+  const draft: Draft = { sure: 1, typed: {} }
   let after = first
   for (let parts = 0; parts < mostParts; parts += 1) {
     const start = parts === 0 ? first : gapEnd(sentence, after, draft)
-    const end = start === undefined ? undefined : partEnd(sentence, start, draft)
+    const end = start === undefined ? undefined : packPart(sentence, start, draft)
     if (end === undefined) break
     after = end
   }
   return after > first ? { first, after, draft } : undefined
-}
-
-function partEnd(sentence: Sentence, at: number, draft: Draft): number | undefined {
-  for (const part of draftParts) {
-    const end = part(sentence, at, draft)
-    if (end !== undefined) return end
-  }
-  return undefined
 }
 
 /** Where the next part may stand: a sign says little, words only where what follows them has its unit. */
@@ -59,7 +52,7 @@ function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
   if (!numeral) return false
   if (measured(sentence, at, 'capacity')) return draft.capacity_Ah === undefined
   if (measured(sentence, at, 'energy')) return draft.capacity_Ah === undefined && draft.nominal !== undefined
-  if (measured(sentence, at, 'voltage')) return draft.energy === true && draft.series === undefined
+  if (measured(sentence, at, 'voltage')) return draft.typed.energy !== undefined && draft.series === undefined
   if (draft.series === undefined && draft.capacity_Ah === undefined) {
     return /^(?:s|cells?)$/.test(sentence.word(numeral.after))
   }
@@ -69,7 +62,7 @@ function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
 
 /** What was told, without what only helped to read it. */
 function toldOf({ draft }: Run): ToldPack {
-  const { sure: _, energy: _e, nominal, format, bare: _b, cellsSure: _c, ...parts } = draft
+  const { sure: _, typed: _t, nominal, format, cellsSure: _c, ...parts } = draft
   const told = {
     ...parts,
     capacity_Ah: packCapacity_Ah(draft),
@@ -88,7 +81,7 @@ const owners = wordSet(
 
 /** How surely these parts are a pack; 0 where they are none. */
 function scoreOf(sentence: Sentence, { first, after, draft }: Run): number {
-  const { series, capacity_Ah, chemistry, nominal, bare, ofCell } = draft
+  const { series, capacity_Ah, chemistry, nominal, ofCell, typed } = draft
   if (chemistry === 'AGM') return 0
   // As large a one is told by its volts and feeds things; larger ones there are none.
   if (series === undefined && (capacity_Ah ?? 0) >= 20) return 0.3
@@ -99,9 +92,9 @@ function scoreOf(sentence: Sentence, { first, after, draft }: Run): number {
   if (series !== undefined) return 0.86 * (draft.cellsSure ?? 1)
   if (capacity_Ah === undefined) return 0
   const owned = owners.has(sentence.word(first - 1))
-  if (bare && /^(?:pack|battery|accu|akku)$/.test(sentence.word(after))) return 0.8
+  if (typed.bare && /^(?:pack|battery|accu|akku)$/.test(sentence.word(after))) return 0.8
   if (ofCell) return 0.8
-  if (!bare) return owned ? 0.6 : 0.4
+  if (!typed.bare) return owned ? 0.6 : 0.4
   return isYear(sentence, first) ? 0 : owned || capacity_Ah >= 1 ? 0.45 : 0.3
 }
 

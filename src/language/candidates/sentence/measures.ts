@@ -59,10 +59,15 @@ const units: ReadonlyMap<string, readonly Unit[]> = new Map(
   [...Map.groupBy(listed, ([name]) => name)].map(([name, all]) => [name, all.map(([, one]) => one)]),
 )
 
-/** All readings of the quantity that begins with this numeral, the longest unit's only. */
-export function measuresAt(sentence: Tokens, numeral: Numeral): readonly Measure[] {
+/**
+ * All readings of the quantity that begins with this numeral, the longest unit's only. In talk "1.500 mAh" can only
+ * mean thousands; of other units, and in a detail, the point or comma is one of decimals.
+ */
+export function measuresAt(sentence: Tokens, told: Numeral, isTalk = true): readonly Measure[] {
+  const numeral = isTalk ? told : { ...told, thousands: undefined }
   const end = unitEnd(sentence, numeral.after)
-  if (!end) return []
+  // A capital M before an ohm would be a million of them: never a thousandth.
+  if (!end || /^M ?(?:Ω|ohm)/.test(sentence.typed(numeral.after, end.after))) return []
   return end.units.flatMap(one => measureOf(sentence, numeral, one, end.after) ?? [])
 }
 
@@ -124,7 +129,6 @@ function measureOf(
   }
 }
 
-/** "1.500 mAh" can only mean thousands; of other units the point or comma is one of decimals. */
 function decimalOf(numeral: Numeral, dimension: Measured, exponent: number): string {
   const { decimal, thousands } = numeral
   const isMilli = (dimension === 'capacity' || dimension === 'current') && exponent === -3

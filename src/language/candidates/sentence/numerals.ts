@@ -13,7 +13,7 @@ export interface Numeral {
   /** Only a number where a unit follows: "half an", "a". */
   readonly needsUnit?: true
   /** The other reading, where the separator could mark thousands ("1.500"). */
-  readonly thousands?: string
+  readonly thousands?: string | undefined
 }
 
 const small = new Map<string, number>([

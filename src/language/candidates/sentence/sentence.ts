@@ -21,7 +21,7 @@ export class Sentence extends Tokens {
     this.isTalk = isTalk
     const asides = isTalk ? asidesIn(this) : []
     const numerals = this.tokens.map((_, at) => (isIn(asides, at) ? undefined : numeralAt(this, at, isTalk)))
-    const measures = numerals.map(numeral => (numeral ? measuresAt(this, numeral) : []))
+    const measures = numerals.map(numeral => (numeral ? measuresAt(this, numeral, isTalk) : []))
     const rejected = isTalk ? rejectedIn({ tokens: this, numerals, measures }) : []
     this.asides = [...asides, ...rejected]
     this.numerals = numerals.map((numeral, at) => (isIn(rejected, at) ? undefined : numeral))

@@ -1,7 +1,7 @@
 // The parts that people tell a charger by.
 
 import { measured } from '../../parts/draft.ts'
-import { bareCapacityAt } from '../../parts/pack-parts.ts'
+import { bareCapacityAt } from '../../parts/pack-capacity.ts'
 import type { Sentence } from '../sentence/sentence.ts'
 import { decimalText } from '../sentence/written.ts'
 

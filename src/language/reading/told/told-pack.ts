@@ -5,7 +5,7 @@ import { chemistries, chemistryNamed, liIon } from '../../../charging/things/che
 import { present } from '../../../ground/present.ts'
 import { attempt } from '../../../ground/problem.ts'
 import type { Candidate, ToldPack } from '../../candidates/sentence/candidate.ts'
-import { ofStrings_Ah } from '../../parts/pack-parts.ts'
+import { ofStrings_Ah } from '../../parts/pack-capacity.ts'
 import { readCapacity } from '../../quantities/quantities.ts'
 import { writeQuantity } from '../../quantities/quantity.ts'
 import { readPack } from '../../things/pack.ts'
