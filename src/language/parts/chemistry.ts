@@ -33,7 +33,7 @@ const anySpelling = new RegExp(
   'iuy',
 )
 
-export function takeChemistry(scan: Scanner): Chemistry | undefined {
+function takeChemistry(scan: Scanner): Chemistry | undefined {
   const found = scan.take(anySpelling)?.[0]
   return found === undefined ? undefined : chemistryCalled(bare(found))
 }

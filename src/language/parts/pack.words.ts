@@ -7,7 +7,7 @@ export const aRate: Said = ({ say }) => say`a rate`
 export const resistancePerCell: Said = ({ say }) => say`a resistance per cell`
 export const capacityWithUnit: Said = ({ say }) => say`a capacity from 20 mAh to 60 Ah, with its unit`
 export const mAhOrAh: Said = ({ say }) => say`That capacity could be in mAh or in Ah.`
-export type CellsCounted = 'series' | 'parallel'
+type CellsCounted = 'series' | 'parallel'
 
 export const cellsOutOfRange = told(({ say }, counted: CellsCounted) =>
   counted === 'series'

@@ -6,7 +6,7 @@ import { Problem, type Wanted } from '../../ground/problem.ts'
 import { Sentence } from '../candidates/sentence/sentence.ts'
 import type { DimensionName } from '../quantities/dimensions.ts'
 import { type Narrower, takeQuantity } from '../quantities/quantity.ts'
-import { oddNumberProblem } from '../scan/number.ts'
+import { decimalText, oddNumberProblem } from '../scan/number.ts'
 import { cannotPlace } from '../scan/scan.words.ts'
 import { Scanner } from '../scan/scanner.ts'
 
@@ -34,6 +34,8 @@ export function readWhole<Draft>(text: string, { part, figures, wanted }: Gramma
     const end = part(sentence, at, draft) ?? (gap.test(sentence.word(at)) ? at + 1 : undefined)
     if (end === undefined)
       throw oddNumberProblem(text.slice(scan.at), wanted) ?? problemAt(scan.word(), cannotPlace(scan.word()), wanted)
+    // Figures of one unit: what stands first was looked at.
+    for (const { kind, word } of sentence.tokens.slice(at + 1, end)) if (kind === 'number') decimalText(word, wanted)
     at = end
   }
 }

@@ -43,7 +43,7 @@ export function takeQuantity(scan: Scanner, dimension: DimensionName, narrower?:
 }
 
 /** The unit of `dimension` that stands here, as typed. */
-export function takeUnit(scan: Scanner, dimension: DimensionName): string | undefined {
+function takeUnit(scan: Scanner, dimension: DimensionName): string | undefined {
   return scan.attempt(() => {
     scan.take(/ /y)
     const word = scan.take(unitWord)?.[0]
@@ -51,7 +51,7 @@ export function takeUnit(scan: Scanner, dimension: DimensionName): string | unde
   })
 }
 
-export function hasUnit(dimension: DimensionName, word: string): boolean {
+function hasUnit(dimension: DimensionName, word: string): boolean {
   return unitOf(word, dimensions[dimension]) !== undefined
 }
 

@@ -14,12 +14,6 @@ export const onlyPlainDecimals: Said = ({ say }) => say`Only plain decimal numbe
 
 export const cannotPlace = told(({ say, own }, word: string) => say`I cannot place "${own(word)}" there.`)
 
-export const listTooLong = told(({ say, show }, most: number) => say`That list is longer than ${show.number(most, 0)}.`)
-
-export const listOrRange = told(
-  ({ say, show }, most: number) => say`at most ${show.number(most, 0)} values, or a range with an increment`,
-)
-
 export const backwards: Said = ({ say }) => say`That range runs backwards or is empty.`
 export const smallerFirst: Said = ({ say }) => say`the smaller value first`
 

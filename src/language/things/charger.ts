@@ -1,54 +1,79 @@
 // Chargers: `0.3/0.8/1.5/3A 60W 1-5S 10-26V`, `0.1-10A by 0.1 200W 6S 10-30V`; the parts in any order.
 
-import type { Charger } from '../../charging/things/charger.ts'
+import type { Charger, CurrentSteps } from '../../charging/things/charger.ts'
+import type { Said } from '../../ground/locale.ts'
 import { plainText, problemAt } from '../../ground/plain-text.ts'
-import type { Wanted } from '../../ground/problem.ts'
+import * as texts from '../parts/charger.words.ts'
+import { chargerDetail, cutoffs, cutoffsAt } from '../parts/charger-details.ts'
+import { type ChargerDraft, chargerPart, inputVolts, usualIncrement_A } from '../parts/charger-parts.ts'
+import { type Grammar, readWhole } from '../parts/whole.ts'
 import { writeQuantity } from '../quantities/quantity.ts'
-import { readParts } from '../scan/parts.ts'
 import type { Read } from '../scan/read.ts'
-import { Scanner } from '../scan/scanner.ts'
-import { aCharger, cutoffsOrInput, lacksCurrents, neitherCutoffNorInput } from './charger.words.ts'
-import { type ChargerDraft, chargerParts, cutoffs } from './charger-parts.ts'
-import { usualSteps, writeCurrentSteps } from './current-steps.ts'
 
-const wanted: Wanted = { expected: aCharger, example: '0.3/0.8/1.5/3A 60W 1-5S 10-26V' }
-/** Reads the whole text as one charger. Throws a Problem for an unknown word, a range, or no current at all. */
-export function readCharger(text: string): Read<Charger> {
-  const scan = new Scanner(plainText(text))
-  const draft: ChargerDraft = {}
-  readParts(scan, chargerParts, draft, wanted)
-  const charger = finished(draft)
-  if (charger) return charger
-  throw problemAt(scan.text, lacksCurrents, wanted)
+const grammar: Grammar<ChargerDraft> = {
+  part: (sentence, at, draft) => {
+    const end = chargerDetail(sentence, at, draft) ?? chargerPart(sentence, at, draft) ?? cutoffsAt(sentence, at, draft)
+    if (end !== undefined || draft.named || !/^(?:charger|steps?|settings?)$/.test(sentence.word(at))) return end
+    draft.named = true
+    return at + 1
+  },
+  figures: [
+    ['power'],
+    ['share', { phrase: texts.efficiencyPhrase, min: 0.5, example: '85%' }],
+    ['voltage', inputVolts],
+    ['current'],
+  ],
+  wanted: { expected: texts.aCharger, example: '0.3/0.8/1.5/3A 60W 1-5S 10-26V' },
 }
 
-/** Undefined without currents; "80W charger" has those that such chargers offer. */
-function finished(draft: ChargerDraft): Read<Charger> | undefined {
-  const { power_W, cells, input, named } = draft
-  const usual = named && power_W !== undefined ? usualSteps(power_W) : undefined
-  const currents = draft.currents ?? usual?.steps
-  if (!currents) return undefined
+/** Reads the whole text as one charger. Throws a Problem for an unknown word, a range, or no current at all. */
+export function readCharger(text: string): Read<Charger> {
+  const plain = plainText(text)
+  const draft: ChargerDraft = {}
+  readWhole(plain, grammar, draft)
   for (const volts of draft.cutoffs_V ?? []) checkedCutoff(volts)
+  const { cells, input, power_W, efficiency, balance_A, needsBalanceLead, cutoffs_V } = draft
+  const { steps, assumed } = stepsOf(draft) ?? {}
+  if (!steps) throw problemAt(plain, texts.lacksCurrents, grammar.wanted)
   const value: Charger = {
-    currents,
+    currents: steps,
     power_W,
     minSeries: cells?.min,
     maxSeries: cells?.max,
     minInput_V: input?.min,
     maxInput_V: input?.max,
-    efficiency: draft.efficiency,
-    balance_A: draft.balance_A,
-    needsBalanceLead: draft.needsBalanceLead,
-    cutoffs_V: draft.cutoffs_V,
+    efficiency,
+    balance_A,
+    needsBalanceLead,
+    cutoffs_V,
   }
-  const assumed = draft.currents ? draft.assumed : usual?.assumed
   return { value, assumed: assumed === undefined ? [] : [assumed] }
+}
+
+/** Undefined without currents; "80W charger" has those that such chargers offer: a tenth of its watts in A, within reason. */
+function stepsOf(draft: ChargerDraft): { steps: CurrentSteps; assumed?: Said } | undefined {
+  const { steps, from_A, most_A, by_A, power_W } = draft
+  if (steps) return { steps: { kind: 'list', steps_A: steps } }
+  const range = (from: number, to_A: number, increment_A = usualIncrement_A): CurrentSteps => ({
+    kind: 'range',
+    from_A: from,
+    to_A,
+    increment_A,
+  })
+  if (most_A !== undefined && from_A !== undefined) {
+    const assumed = by_A === undefined ? texts.stepTaken(usualIncrement_A) : undefined
+    return { steps: range(from_A, most_A, by_A), assumed }
+  }
+  if (most_A !== undefined) return { steps: { kind: 'list', steps_A: [most_A] } }
+  if (!draft.named || power_W === undefined) return undefined
+  const to_A = Math.min(20, Math.max(1, Math.round(power_W / 10)))
+  return { steps: range(usualIncrement_A, to_A), assumed: texts.currentsTaken(power_W, usualIncrement_A, to_A) }
 }
 
 function checkedCutoff(volts: number): void {
   if (volts >= cutoffs.min && volts <= cutoffs.max) return
-  throw problemAt(`${volts}V`, neitherCutoffNorInput, {
-    expected: cutoffsOrInput(cutoffs.min, cutoffs.max),
+  throw problemAt(`${volts}V`, texts.neitherCutoffNorInput, {
+    expected: texts.cutoffsOrInput(cutoffs.min, cutoffs.max),
     example: volts > cutoffs.max ? '10-26V' : cutoffs.example,
   })
 }
@@ -78,4 +103,10 @@ function window(
   if (min === undefined) return max === undefined ? undefined : upTo(max)
   if (max === undefined) return `${min}${unit}+`
   return min === max && unit === 'V' ? `${min}V input` : `${min}-${max}${unit}`
+}
+
+function writeCurrentSteps(steps: CurrentSteps): string {
+  if (steps.kind === 'list') return `${steps.steps_A.join('/')}A`
+  const { from_A, to_A, increment_A } = steps
+  return `${from_A}-${writeQuantity(to_A, 'current')} by ${increment_A}`
 }

@@ -62,7 +62,7 @@ describe('chargers', () => {
 
   it.each([
     ['80W', undefined, '80W'],
-    ['-5A', undefined, '-5'],
+    ['-5A', undefined, '-5A'],
     ['0.5,1,2,4A', undefined, '0.5,1,2,4'],
     ['1/2A 100V', 'an input voltage', '100V'],
     ['1/2A 12V', 'cutoffs', '12V'],
@@ -74,10 +74,23 @@ describe('chargers', () => {
     ['1/2A 40S', '1S to 14S', '40S'],
     ['1/2A 30%', 'an efficiency', '30%'],
     ['1/2A wifi', 'a charger', 'wifi'],
+    ['0.5/1,234A', 'nothing for thousands', '1,234'],
+    ['1/900A', '0.01 to 500 A', '900A'],
+    ['0.1-900A', '0.01 to 500 A', '0.1-900A'],
+    ['balance 20A 1/2A', 'a balance current', '20A'],
   ])('refuses %j', (text, expected = '', token) => {
     const problem = problemOf(() => readCharger(text))
     expect(problem.token).toBe(token)
     expect(problem.expected).toContain(expected)
+  })
+
+  it('reads what people say of one, and both of what they say of its range', () => {
+    expect(readCharger('eighty watt charger').value.power_W).toBe(80)
+    expect(readCharger('0.1-10A in steps of 0.1').value).toEqual(readCharger('0.1-10A by 0.1').value)
+    expect(readCharger('100mA to 10A, by 50mA, dc 9-20V').value).toMatchObject({
+      currents: { kind: 'range', from_A: 0.1, to_A: 10, increment_A: 0.05 },
+      maxInput_V: 20,
+    })
   })
 
   it('writes a charger so that it reads the same', () => {

@@ -1,8 +1,8 @@
 // Chargers: "0.3/0.8/1.5/3A steps", "charger does 0.1 to 10 A, 200 W", "50W charger", "goes to 6 A".
 
 import { wordSet } from '../../../ground/word-set.ts'
+import { type ChargerDraft, chargerPart, isDefinite, writtenCharger } from '../../parts/charger-parts.ts'
 import type { Family, Found, Sentence } from '../sentence/sentence.ts'
-import { type ChargerDraft, chargerPart, isDefinite, writtenCharger } from './charger-parts.ts'
 
 const chargerWords = wordSet(
   'charger chargers charge-box channel channels port ports output outputs outlet outlets lader chargeur cargador',

@@ -23,7 +23,6 @@ export const cutoffsPhrase: Said = ({ say }) => say`cutoff voltages per cell`
 export const inputPhrase: Said = ({ say }) => say`an input voltage`
 export const balancePhrase: Said = ({ say }) => say`a balance current`
 export const efficiencyPhrase: Said = ({ say }) => say`an efficiency`
-export const incrementPhrase: Said = ({ say }) => say`an increment`
 export const incrementTooWide: Said = ({ say }) => say`The increment is wider than the range.`
 export const rangeAndIncrement: Said = ({ say }) => say`a range of currents and the increment between two settings`
 
