@@ -1,8 +1,8 @@
 // Several packs of a sentence as the list that one detail takes: "4x 6S 5000mAh LiPo; 2S 450mAh LiPo at 3.8V".
 
 import type { Candidate } from '../candidates/sentence/candidate.ts'
+import { highestCell_V } from '../parts/level-words.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
-import { highestCell_V } from '../things/level-words.ts'
 import { deal, type ToldLevel, type ToldPacks } from './dealt.ts'
 import { isToldGoal } from './slots.ts'
 import { type PackTold, toldIn, type WholePack, wholePack } from './told/told-pack.ts'

@@ -1,8 +1,8 @@
 // The values of a sentence as a command can use them: parted where it has no use for the whole, put together where it asks for that.
 
 import type { Candidate } from '../candidates/sentence/candidate.ts'
+import { highestCell_V } from '../parts/level-words.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
-import { highestCell_V } from '../things/level-words.ts'
 import { people } from './slots.ts'
 import { besideReadings, standing, withReadings } from './told/cells-read.ts'
 import { withChargers } from './told/charger-told.ts'

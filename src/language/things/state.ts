@@ -1,16 +1,19 @@
 // Where a charge starts and where it is to go: `3.7V`, `11.1V`, `20%`, `full`, `storage`, `empty`.
 
 import { chemistries } from '../../charging/things/chemistries.ts'
-import type { Level, State } from '../../charging/things/level.ts'
+import type { Level, LevelName, State } from '../../charging/things/level.ts'
 import type { Pack } from '../../charging/things/pack.ts'
 import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { nothingThere } from '../../ground/plain-text.words.ts'
 import type { Problem, Wanted } from '../../ground/problem.ts'
-import { writeQuantity } from '../quantities/quantity.ts'
+import type { Measure } from '../candidates/sentence/measures.ts'
+import { Sentence } from '../candidates/sentence/sentence.ts'
+import { measured } from '../parts/draft.ts'
+import { highestCell_V, levelNamed, ofCell, ofPack } from '../parts/level-words.ts'
+import { quantityOf, takeQuantity, writeQuantity } from '../quantities/quantity.ts'
 import { oddNumberProblem } from '../scan/number.ts'
 import type { Read } from '../scan/read.ts'
 import { Scanner } from '../scan/scanner.ts'
-import { highestCell_V, type LevelWords, takeLevelWords } from './level-words.ts'
 import * as texts from './state.words.ts'
 
 export type { Level } from '../../charging/things/level.ts'
@@ -33,14 +36,14 @@ const goal: Wanted = { expected: texts.goalWanted, example: 'full' }
 
 /** A share below it is shown as none. */
 const leastShare = 0.005
-const dead = /^(?:completely |totally |stone )?dead(?: flat)?$/iu
 
 /**
  * Reads where a pack stands. Pack volts need the pack. Throws a Problem that names the token, and one that asks for
  * volts where all that is told is that nothing is left: that may be a pack that must never be charged.
  */
 export function readState(text: string, pack?: Series): Read<Level> {
-  if (dead.test(plainText(text))) throw tooLittle(text)
+  const sentence = new Sentence(plainText(text), false)
+  if (namedLevel(sentence) === '') throw tooLittle(text)
   const state = readAnyState(text, pack)
   if (state.value.kind === 'soc' && state.value.soc < leastShare) throw tooLittle(text)
   return state
@@ -65,29 +68,55 @@ function readLevel(
   wanted: Wanted,
   lowestCell_V: typeof lowestStart_V,
 ): Read<Level> {
-  const scan = new Scanner(plainText(text))
-  const words = takeLevelWords(scan)
-  if (words && scan.done) return levelOf(words, pack, lowestCell_V)
-  const odd = oddNumberProblem(scan.text, wanted)
+  const sentence = new Sentence(plainText(text), false)
+  const plain = sentence.text
+  const scan = new Scanner(plain)
+  const volts = takeQuantity(scan, 'voltage') === undefined ? undefined : measured(sentence, 0, 'voltage')
+  const share = takeQuantity(scan, 'share', { phrase: texts.socPhrase })
+  const named = namedLevel(sentence)
+  if (named?.endsWith('%')) return certain({ kind: 'soc', soc: Number(`${named.slice(0, -1)}e-2`) })
+  if (named) return namedAs(named as LevelName, plain)
+  if (share !== undefined && scan.done) return certain({ kind: 'soc', soc: share })
+  const level = volts && levelOf(sentence, volts, pack, lowestCell_V)
+  if (level) return level
+  if (cellVolts.test(plain)) {
+    const perCell_V = quantityOf(plain, 'V', 'voltage')
+    return { value: rest(perCell_V, plain), assumed: [texts.bareAsPerCell(plain, perCell_V)] }
+  }
+  const odd = oddNumberProblem(plain, wanted)
   if (odd) throw odd
-  const what =
-    scan.text === '' ? nothingThere : /^[+-]?[\d.,]+$/.test(scan.text) ? texts.voltsOrPercent : texts.notALevel
-  throw problemAt(scan.text, what, wanted)
+  const what = plain === '' ? nothingThere : /^[+-]?[\d.,]+$/.test(plain) ? texts.voltsOrPercent : texts.notALevel
+  throw problemAt(plain, what, wanted)
 }
 
-function levelOf(words: LevelWords, pack: Series | undefined, lowestCell_V: typeof lowestStart_V): Read<Level> {
-  if (words.kind === 'soc') return { value: { kind: 'soc', soc: words.soc }, assumed: [] }
-  if (words.kind === 'named') {
-    const { name, token } = words
-    const said = name !== 'empty' || token.toLowerCase().endsWith('landed')
-    return { value: { kind: 'named', name }, assumed: said ? [] : [texts.emptyIsLanded(token)] }
-  }
-  const { kind, volts, token } = words
-  if (kind === 'bare') {
-    return { value: rest(volts, token), assumed: [texts.bareAsPerCell(token, volts)] }
-  }
-  if (words.of === 'cell') return { value: rest(volts, token), assumed: [] }
-  if (words.of === 'pack' || volts > highestCell_V) return { value: packVolts(volts, token, pack), assumed: [] }
+const certain = (value: Level): Read<Level> => ({ value, assumed: [] })
+/** `3.6` can only be volts per cell; `4` or `20` could be a percentage too. */
+const cellVolts = /^[234][.,]\d{1,3}$/
+
+/** What the whole text is written as, where it is words for a level; empty where they tell of nothing left. */
+function namedLevel(sentence: Sentence): string | undefined {
+  const named = levelNamed(sentence, 0)
+  return named?.after === sentence.tokens.length ? named.text : undefined
+}
+
+function namedAs(name: LevelName, typed: string): Read<Level> {
+  const said = name !== 'empty' || typed.toLowerCase().endsWith('landed')
+  return { value: { kind: 'named', name }, assumed: said ? [] : [texts.emptyIsLanded(typed)] }
+}
+
+/** Undefined where more than what the volts are of stands behind them. */
+function levelOf(
+  sentence: Sentence,
+  { value: volts, after }: Measure,
+  pack: Series | undefined,
+  lowestCell_V: typeof lowestStart_V,
+): Read<Level> | undefined {
+  const end = sentence.tokens.length
+  const token = sentence.typed(0, after)
+  if (sentence.phraseEnd(after, ofCell) === end) return certain(rest(volts, token))
+  const isOfPack = sentence.phraseEnd(after, ofPack) === end
+  if (!isOfPack && after < end) return undefined
+  if (isOfPack || volts > highestCell_V) return certain(packVolts(volts, token, pack))
   const series = pack?.series ?? 1
   if (series > 1 && volts / series >= lowestCell_V(pack))
     throw problemAt(token, texts.cellOrPack, { expected: texts.sayWhich, example: `${token} per cell` })

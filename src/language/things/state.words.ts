@@ -38,5 +38,3 @@ export const voltsUpTo = told(({ say, show }, cell_V: number, pack_V: number | u
 
 export const cellOrPack: Said = ({ say }) => say`That could be the volts of one cell or of the whole pack.`
 export const sayWhich: Said = ({ say }) => say`the volts with "per cell" or "pack" behind them`
-export const packOrSupply: Said = ({ say }) => say`Those volts could be the pack's or those of a supply.`
-export const packOrAmps: Said = ({ say }) => say`"pack" behind the volts, or the amps right behind those of a supply`

@@ -14,6 +14,9 @@ describe('states and targets', () => {
   it.each([
     ['20%', { kind: 'soc', soc: 0.2 }],
     ['1%', { kind: 'soc', soc: 0.01 }],
+    ['half full', { kind: 'soc', soc: 0.5 }],
+    ['3.7 volts in each cell', rest(3.7)],
+    ['11.1V in total', { ...rest(3.7), pack_V: 11.1 }],
     ['full', { kind: 'named', name: 'full' }],
     ['Storage', { kind: 'named', name: 'storage' }],
     ['3.7V per cell', rest(3.7)],
@@ -47,7 +50,7 @@ describe('states and targets', () => {
     expect(assumed).toEqual([`${text} is read as landed: at the volts at rest where flying ends`])
   })
 
-  it.each(['0%', '0 %', '0 percent', '0.4%', 'dead', 'dead flat', 'completely dead'])(
+  it.each(['0%', '0 %', '0 percent', '0.4%', 'dead', 'dead flat', 'zero', 'nothing left', 'completely dead'])(
     'asks for volts where %j is all that is told',
     text => {
       const problem = problemOf(() => readState(text, pack(3)))
@@ -90,9 +93,12 @@ describe('states and targets', () => {
     expect(readTarget('8.2V', pack(2)).value).toEqual({ ...rest(4.1), pack_V: 8.2 })
   })
 
-  it.each(['20', '4', '-3V', 'NaN', '1e3V', '120%', '3,700V', '99V', 'half', '', '5V per cell'])('refuses %j', text => {
-    expect(problemOf(() => readState(text, pack(3))).example).toBeTruthy()
-  })
+  it.each(['20', '4', '-3V', 'NaN', '1e3V', '120%', '3,700V', '99V', 'half past', '3.7V 5A', '', '5V per cell'])(
+    'refuses %j',
+    text => {
+      expect(problemOf(() => readState(text, pack(3))).example).toBeTruthy()
+    },
+  )
 
   it('needs the pack for pack volts, and does not end a charge at empty', () => {
     expect(problemOf(() => readState('11.1V')).what).toContain('pack')

@@ -2,17 +2,10 @@
 
 import { wordSet } from '../../../ground/word-set.ts'
 import { measured, mostSeries } from '../../parts/draft.ts'
-import { highestCell_V } from '../../things/level-words.ts'
+import { highestCell_V, ofCell, ofPack } from '../../parts/level-words.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
-import { phraseSet } from '../sentence/tokens.ts'
 import { findStateWords } from './state-words.ts'
 
-const ofCell = phraseSet(
-  'per cell, a cell, each cell, each, / cell, cell, on cell, by cell, per zelle, par élément, apiece, on each cell, in each cell, every cell, cells',
-)
-const ofPack = phraseSet(
-  'pack, total, in total, for the pack, for the whole pack, the whole pack, whole pack, all together, altogether, on the pack, insgesamt, across the pack, overall',
-)
 /** Cues of a place on the way from empty to full. */
 const standing = wordSet(
   'from at is to until till reads reading sits rests resting stands down shows says claims shown now about around = @ on its',

@@ -2,7 +2,7 @@
 
 import { chemistries, liFe, lihv } from '../../../charging/things/chemistries.ts'
 import type { Candidate } from '../../candidates/sentence/candidate.ts'
-import { highestCell_V } from '../../things/level-words.ts'
+import { highestCell_V } from '../../parts/level-words.ts'
 import { toldBy } from './told-pack.ts'
 
 const sets = /\b(?:set|setting|settings|program\w*|mode|cut-?off|cut off|ends?|ending|stops?|full at|terminat\w*)\b/i

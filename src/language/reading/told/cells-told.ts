@@ -3,8 +3,8 @@
 import { chemistries, chemistryNamed } from '../../../charging/things/chemistries.ts'
 import type { Candidate } from '../../candidates/sentence/candidate.ts'
 import { mostSeries } from '../../parts/draft.ts'
+import { highestCell_V } from '../../parts/level-words.ts'
 import type { CommandWords } from '../../sentence/vocabulary.ts'
-import { highestCell_V } from '../../things/level-words.ts'
 import type { PackTold } from './told-pack.ts'
 
 /** As many as were read one by one; of resistances two may also be one that changed. */
