@@ -58,7 +58,7 @@ const isSaid = ({ within: [, tagged] }: Found): boolean =>
 
 const sql = /^\s*(?:select|insert|update|delete|create|pragma|order by)\b/i
 const listeners =
-  /^src\/language\/(?:candidates|conversation|frames|corpus|dangers|model|parts|reading|sentence|tongues)\//
+  /^src\/language\/(?:candidates|conversation|frames|corpus|dangers|model|parts|quantities\/(?:measures|numerals)\.ts$|reading|sentence|tongues)(?:\/|$)/
 const commandNames = commands.map(({ name }) => name)
 const details = new Set(commands.flatMap(({ takes }) => Object.keys(takes)))
 

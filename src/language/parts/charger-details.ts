@@ -1,8 +1,8 @@
 // What only a detail tells of a charger: how it balances, what it makes of its input and where it can stop.
 
 import type { Sentence } from '../candidates/sentence/sentence.ts'
-import { phraseSet } from '../candidates/sentence/tokens.ts'
 import { checked } from '../quantities/quantity.ts'
+import { phraseSet } from '../quantities/tokens.ts'
 import * as texts from './charger.words.ts'
 import type { ChargerDraft } from './charger-parts.ts'
 import { measured } from './draft.ts'

@@ -5,7 +5,6 @@ import type { Chemistry } from '../../charging/things/chemistry.ts'
 import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { wordSet } from '../../ground/word-set.ts'
 import { Sentence } from '../candidates/sentence/sentence.ts'
-import { Scanner } from '../scan/scanner.ts'
 import { oneOfChemistries, unknownChemistry } from './pack.words.ts'
 
 export const chemistryNames: readonly string[] = chemistries.map(({ name }) => name)
@@ -33,9 +32,12 @@ const anySpelling = new RegExp(
   'iuy',
 )
 
-function takeChemistry(scan: Scanner): Chemistry | undefined {
-  const found = scan.take(anySpelling)?.[0]
-  return found === undefined ? undefined : chemistryCalled(bare(found))
+/** The type whose spelling begins there, and where that ends. */
+function spelledAt(text: string, start: number): { chemistry: Chemistry; end: number } | undefined {
+  anySpelling.lastIndex = start
+  const found = anySpelling.exec(text)?.[0]
+  const chemistry = found === undefined ? undefined : chemistryCalled(bare(found))
+  return chemistry && { chemistry, end: anySpelling.lastIndex }
 }
 
 /** By a spelling in lower case without what parts its words. */
@@ -89,15 +91,11 @@ function knownAt(sentence: Sentence, first: number): Named | undefined {
   if (!token || token.word.length < 2 || !/^[adhilnp]/.test(token.word)) return undefined
   const one = others.get(token.word) ?? loose.get(token.word)
   if (one !== undefined) return { name: one, after: first + 1 }
-  const scan = new Scanner(sentence.text, token.start)
-  const name = takeChemistry(scan)?.name
-  return name === undefined ? undefined : { name, after: tokenAfter(sentence, first, scan.at) }
-}
-
-function tokenAfter(sentence: Sentence, first: number, end: number): number {
+  const spelled = spelledAt(sentence.text, token.start)
+  if (!spelled) return undefined
   let after = first
-  while ((sentence.tokens[after]?.start ?? end) < end) after += 1
-  return after
+  while ((sentence.tokens[after]?.start ?? spelled.end) < spelled.end) after += 1
+  return { name: spelled.chemistry.name, after }
 }
 
 /** "L i - P o": letters one by one, as labels are read aloud. */
@@ -110,7 +108,7 @@ function spacedAt(sentence: Sentence, first: number): Named | undefined {
     if (word === '-') continue
     if (word.length !== 1 || !/[a-z]/.test(word)) break
     letters += word
-    const name = others.get(letters) ?? takeChemistry(new Scanner(letters))?.name
+    const name = others.get(letters) ?? spelledAt(letters, 0)?.chemistry.name
     if (name !== undefined && letters.length > 2) found = { name, after: at + 1 }
   }
   return found

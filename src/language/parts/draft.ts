@@ -2,8 +2,8 @@
 
 import type { Wanted } from '../../ground/problem.ts'
 import type { ToldPack } from '../candidates/sentence/candidate.ts'
-import type { Measure } from '../candidates/sentence/measures.ts'
 import type { Sentence } from '../candidates/sentence/sentence.ts'
+import type { Measure } from '../quantities/measures.ts'
 import { aPack } from './pack.words.ts'
 
 export const wantedPack: Wanted = { expected: aPack, example: '3S 720mAh LiHV' }

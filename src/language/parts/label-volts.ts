@@ -1,6 +1,6 @@
 // How many cells the volts on a label are of.
 
-import type { Measure } from '../candidates/sentence/measures.ts'
+import type { Measure } from '../quantities/measures.ts'
 import { mostSeries } from './draft.ts'
 
 /** What labels print on a lithium pack, in V for one cell. */

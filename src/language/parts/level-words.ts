@@ -2,7 +2,7 @@
 
 import { chemistries } from '../../charging/things/chemistries.ts'
 import type { Sentence } from '../candidates/sentence/sentence.ts'
-import { phraseSet, phrasesOf } from '../candidates/sentence/tokens.ts'
+import { phraseSet, phrasesOf } from '../quantities/tokens.ts'
 
 /** No cell of a known chemistry rests higher, also where it is overcharged a little. */
 export const highestCell_V = Number((Math.max(...chemistries.map(({ full_V }) => full_V.value)) + 0.15).toFixed(2))

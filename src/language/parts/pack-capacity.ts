@@ -3,8 +3,8 @@
 import { problemAt } from '../../ground/plain-text.ts'
 import type { Wanted } from '../../ground/problem.ts'
 import type { Sentence } from '../candidates/sentence/sentence.ts'
-import { phraseSet } from '../candidates/sentence/tokens.ts'
-import { quantityOf } from '../quantities/quantity.ts'
+import { checked } from '../quantities/quantity.ts'
+import { phraseSet } from '../quantities/tokens.ts'
 import { decimalText } from '../scan/number.ts'
 import { chemistryAt } from './chemistry.ts'
 import { type Draft, measured, wantedPack } from './draft.ts'
@@ -60,7 +60,10 @@ function bareInDetail(sentence: Sentence, at: number): { value: number; after: n
   const typed = sentence.typed(at, numeral.after)
   const decimal = numeral.spelled ? numeral.decimal : decimalText(typed, asked)
   if (Number(decimal) > 0 && Number(decimal) < leastBare_mAh) throw problemAt(typed, mAhOrAh, asked)
-  return { value: quantityOf(decimal, 'mAh', 'capacity', { example: wantedPack.example }, typed), after: numeral.after }
+  return {
+    value: checked(Number(`${decimal}e-3`), typed, 'capacity', { example: wantedPack.example }),
+    after: numeral.after,
+  }
 }
 
 /** A bare number from here on is mAh, the trade's habit; below it could be Ah as well. */

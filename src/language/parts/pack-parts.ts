@@ -3,7 +3,7 @@
 import { cellClassNames } from '../../charging/things/cell-class.ts'
 import { chemistryNamed } from '../../charging/things/chemistries.ts'
 import type { Sentence } from '../candidates/sentence/sentence.ts'
-import { phraseSet } from '../candidates/sentence/tokens.ts'
+import { phraseSet } from '../quantities/tokens.ts'
 import { chemistryAt } from './chemistry.ts'
 import { type Draft, leastDischargeRate_C, measured, mostParallel, mostSeries } from './draft.ts'
 import { labelledSeries, nominal_V } from './label-volts.ts'

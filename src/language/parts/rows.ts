@@ -1,8 +1,8 @@
 // Several figures that share a unit: lists ("0.3/0.8/1.5/3A", "1, 2 or 3 amps") and two ends ("10-26V").
 
 import { problemAt } from '../../ground/plain-text.ts'
-import type { Numeral } from '../candidates/sentence/numerals.ts'
 import type { Sentence } from '../candidates/sentence/sentence.ts'
+import type { Numeral } from '../quantities/numerals.ts'
 import { checked, type Narrower } from '../quantities/quantity.ts'
 import { backwards, smallerFirst } from '../scan/scan.words.ts'
 import { measured } from './draft.ts'

@@ -1,9 +1,9 @@
 // The parts that people tell a source by.
 
 import { wordSet } from '../../ground/word-set.ts'
-import type { Measure } from '../candidates/sentence/measures.ts'
 import type { Sentence } from '../candidates/sentence/sentence.ts'
 import { decimalText } from '../candidates/sentence/written.ts'
+import type { Measure } from '../quantities/measures.ts'
 import { chemistryAt } from './chemistry.ts'
 import { measured } from './draft.ts'
 import { fillers, namedSource, type SourceKind, strength } from './source-words.ts'

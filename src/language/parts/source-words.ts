@@ -2,7 +2,7 @@
 
 import { wordSet } from '../../ground/word-set.ts'
 import type { Sentence } from '../candidates/sentence/sentence.ts'
-import { phrasesOf } from '../candidates/sentence/tokens.ts'
+import { phrasesOf } from '../quantities/tokens.ts'
 
 /** What sources are called by, the plainer first: what says more has more. */
 export const strength = {

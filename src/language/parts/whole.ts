@@ -1,14 +1,13 @@
 // The strict way to read a thing: its parts in any order, from the first word to the last, and nothing else.
 
-import { problemAt } from '../../ground/plain-text.ts'
+import { problemAt, shortened } from '../../ground/plain-text.ts'
 import { nothingThere } from '../../ground/plain-text.words.ts'
 import { Problem, type Wanted } from '../../ground/problem.ts'
 import { Sentence } from '../candidates/sentence/sentence.ts'
 import type { DimensionName } from '../quantities/dimensions.ts'
-import { type Narrower, takeQuantity } from '../quantities/quantity.ts'
+import { type Narrower, quantityAt } from '../quantities/quantity.ts'
 import { decimalText, oddNumberProblem } from '../scan/number.ts'
 import { cannotPlace } from '../scan/scan.words.ts'
-import { Scanner } from '../scan/scanner.ts'
 
 /** Reads the part at this token into the draft and gives the token behind it; undefined, and nothing told, where none stands. */
 export type PartOf<Draft> = (sentence: Sentence, at: number, draft: Draft) => number | undefined
@@ -27,15 +26,18 @@ export function readWhole<Draft>(text: string, { part, figures, wanted }: Gramma
   const sentence = new Sentence(text, false)
   if (sentence.tokens.length === 0) throw new Problem({ what: nothingThere, ...wanted })
   for (let at = 0; at < sentence.tokens.length; ) {
-    const scan = new Scanner(text, sentence.tokens[at]?.start)
-    const isHyphen = sentence.word(at) === '-' && sentence.glued(at)
-    for (const [dimension, narrower] of isHyphen ? [] : figures)
-      scan.attempt(() => void takeQuantity(scan, dimension, narrower))
+    const isSigned = /^[+-]$/.test(sentence.word(at)) && !sentence.glued(at)
+    if (isSigned || sentence.numerals[at])
+      for (const [dimension, narrower] of figures) quantityAt(sentence, at, dimension, narrower)
     const end = part(sentence, at, draft) ?? (gap.test(sentence.word(at)) ? at + 1 : undefined)
-    if (end === undefined)
-      throw oddNumberProblem(text.slice(scan.at), wanted) ?? problemAt(scan.word(), cannotPlace(scan.word()), wanted)
+    if (end === undefined) throw misplaced(text.slice(sentence.tokens[at]?.start), wanted)
     // Figures of one unit: what stands first was looked at.
     for (const { kind, word } of sentence.tokens.slice(at + 1, end)) if (kind === 'number') decimalText(word, wanted)
     at = end
   }
+}
+
+function misplaced(rest: string, wanted: Wanted): Problem {
+  const word = shortened((rest.split(' ')[0] ?? '').replace(/[,;]+$/, ''))
+  return oddNumberProblem(rest, wanted) ?? problemAt(word, cannotPlace(word), wanted)
 }

@@ -4,10 +4,12 @@ import type { Said } from '../../ground/locale.ts'
 import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { nothingThere } from '../../ground/plain-text.words.ts'
 import { Problem, type Wanted } from '../../ground/problem.ts'
-import { decimalText, oddNumberProblem, shiftedDecimal, takeNumeral } from '../scan/number.ts'
-import { Scanner } from '../scan/scanner.ts'
-import { type Dimension, type DimensionName, dimensions, type Unit } from './dimensions.ts'
+import { decimalText, oddNumberProblem, shiftedDecimal } from '../scan/number.ts'
+import { type Dimension, type DimensionName, dimensions } from './dimensions.ts'
+import { type Measure, measuresAt } from './measures.ts'
+import { numeralAt } from './numerals.ts'
 import { between, cannotReadAs, dimensionWords, needsUnit, outOfRange } from './quantity.words.ts'
+import { Tokens } from './tokens.ts'
 
 /** A narrower range than the dimension's own, in its base unit, and the name to say it of. */
 export interface Narrower {
@@ -17,56 +19,44 @@ export interface Narrower {
   readonly example?: string
 }
 
-const unitWord = /(?:(?:°|deg(?:rees?)?(?= ?[cf](?!\p{L}))) ?)?\p{L}+(?:·\p{L}+)?|[%"']/iuy
-
 /**
  * Reads the whole text as one quantity and gives it in the dimension's base unit (A, V, Ah, Wh, W, Ω, °C, m, kg;
  * a share and a soc as 0 to 1; a rate in C). Throws a Problem that names the token.
  */
 export function readQuantity(text: string, dimension: DimensionName, narrower?: Narrower): number {
-  const scan = new Scanner(plainText(text))
-  const value = takeQuantity(scan, dimension, narrower)
-  if (value !== undefined && scan.done) return value
-  throw notAQuantity(scan.text, dimension, narrower)
+  const tokens = new Tokens(plainText(text))
+  const found = quantityAt(tokens, 0, dimension, narrower)
+  if (found?.after === tokens.tokens.length) return found.value
+  throw notAQuantity(tokens.text, dimension, narrower)
 }
 
-/** Reads a quantity where the scanner stands; undefined, and not moved, where there is none of this dimension. */
-export function takeQuantity(scan: Scanner, dimension: DimensionName, narrower?: Narrower): number | undefined {
-  return scan.attempt(() => {
-    const start = scan.at
-    const numeral = takeNumeral(scan)
-    if (numeral === undefined) return undefined
-    const unit = takeUnit(scan, dimension)
-    if (unit === undefined) return undefined
-    return quantityOf(numeral, unit, dimension, narrower, scan.text.slice(start, scan.at))
-  })
-}
+const digits = /[+-]?[\d.,]*\d/y
 
-/** The unit of `dimension` that stands here, as typed. */
-function takeUnit(scan: Scanner, dimension: DimensionName): string | undefined {
-  return scan.attempt(() => {
-    scan.take(/ /y)
-    const word = scan.take(unitWord)?.[0]
-    return word !== undefined && hasUnit(dimension, word) ? word : undefined
-  })
-}
-
-function hasUnit(dimension: DimensionName, word: string): boolean {
-  return unitOf(word, dimensions[dimension]) !== undefined
-}
-
-/** Converts a numeral with a unit of `dimension`; `token` is what a Problem quotes. */
-export function quantityOf(
-  numeral: string,
-  unit: string,
+/** The quantity of a detail that begins at this token, and the token behind it; undefined where there is none of this dimension. */
+export function quantityAt(
+  tokens: Tokens,
+  at: number,
   dimension: DimensionName,
   narrower?: Narrower,
-  token = numeral,
-): number {
-  const known = unitOf(unit, dimensions[dimension])
-  if (!known) throw new RangeError(`${unit} is no unit of ${dimension}`)
-  const value = toBase(decimalText(numeral, wanted(dimension, narrower)), known)
-  return checked(value, token, dimension, narrower)
+): { readonly value: number; readonly after: number } | undefined {
+  const sign = /^[+-]$/.test(tokens.word(at)) && tokens.glued(at + 1) ? tokens.word(at) : ''
+  const numeral = numeralAt(tokens, sign === '' ? at : at + 1, false)
+  const measure = numeral && measuresAt(tokens, numeral, false).find(one => dimensionOf(one) === dimension)
+  digits.lastIndex = tokens.tokens[at]?.start ?? 0
+  const typed = digits.exec(tokens.text)?.[0] ?? ''
+  if (measure || /[.,].*[.,]/.test(typed)) decimalText(typed === '' ? '0' : typed, wanted(dimension, narrower))
+  if (!measure) return undefined
+  const value = baseOf(measure, sign)
+  return { value: checked(value, tokens.typed(at, measure.after), dimension, narrower), after: measure.after }
+}
+
+const dimensionOf = ({ dimension }: Measure) => (dimension === 'fahrenheit' ? 'temperature' : dimension)
+
+/** A converted temperature keeps no more digits than its scale can tell: 28 °F are -2.2 °C. */
+function baseOf({ dimension, decimal, value }: Measure, sign: string): number {
+  if (dimension === 'share') return Number(`${sign}${decimal}e-2`)
+  if (dimension === 'fahrenheit') return Number((((Number(`${sign}${decimal}`) - 32) * 5) / 9).toFixed(1))
+  return sign === '-' ? -value : value
 }
 
 /** Gives `value` back where it is in range; throws a Problem for `token` where it is not. */
@@ -91,24 +81,7 @@ export function writeQuantity(value: number, dimension: DimensionName): string {
 }
 
 function inUnitWritten(value: number, dimension: Dimension): string {
-  return shiftedDecimal(value, -(unitOf(dimension.written, dimension)?.exponent ?? 0))
-}
-
-/** A converted value keeps no more digits than its scale can tell: 28 °F are -2.2 °C, 2 ft are 0.6096 m. */
-function toBase(decimal: string, { exponent, factor, offset = 0 }: Unit): number {
-  const value = Number(`${decimal}e${exponent}`)
-  if (factor === undefined) return value
-  const converted = (value + offset) * factor
-  return offset === 0 ? Number(converted.toPrecision(12)) : Number(converted.toFixed(1))
-}
-
-function unitOf(word: string | undefined, { units }: Pick<Dimension, 'units'>): Unit | undefined {
-  if (word === undefined) return undefined
-  const name = word.replace(/^(?:°|deg(?:rees?)?(?= ?[cf]$)) ?/i, '°')
-  // A capital M before an ohm would be a million of them: never a thousandth.
-  if (/^M(?:Ω|ohm)/.test(name)) return undefined
-  const lower = name.toLowerCase()
-  return Object.hasOwn(units, lower) ? units[lower] : undefined
+  return shiftedDecimal(value, -(dimension.units[dimension.written.toLowerCase()]?.exponent ?? 0))
 }
 
 function wanted(name: DimensionName, narrower: Narrower = {}): Wanted {

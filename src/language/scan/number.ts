@@ -3,16 +3,9 @@
 import { problemAt } from '../../ground/plain-text.ts'
 import type { Problem, Wanted } from '../../ground/problem.ts'
 import { notOneNumber, onlyPlainDecimals, pointAndNoThousands, thousandsOrDecimals } from './scan.words.ts'
-import type { Scanner } from './scanner.ts'
 
-const numeral = /[+-]?(?:\d+(?:[.,]\d+)*|[.,]\d+)/y
 const plainNumeral = /^[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)$/
 const thousands = /^[+-]?[1-9]\d{0,2}(?:,\d{3})+$/
-
-/** The numeral at the scanner as typed, not yet judged. */
-export function takeNumeral(scan: Scanner): string | undefined {
-  return scan.take(numeral)?.[0]
-}
 
 /**
  * The numeral as JavaScript text with a decimal point, ready for an exact power of ten behind it.

@@ -6,14 +6,11 @@ import type { Pack } from '../../charging/things/pack.ts'
 import { plainText, problemAt } from '../../ground/plain-text.ts'
 import { nothingThere } from '../../ground/plain-text.words.ts'
 import type { Problem, Wanted } from '../../ground/problem.ts'
-import type { Measure } from '../candidates/sentence/measures.ts'
 import { Sentence } from '../candidates/sentence/sentence.ts'
-import { measured } from '../parts/draft.ts'
 import { highestCell_V, levelNamed, ofCell, ofPack } from '../parts/level-words.ts'
-import { quantityOf, takeQuantity, writeQuantity } from '../quantities/quantity.ts'
+import { quantityAt, writeQuantity } from '../quantities/quantity.ts'
 import { oddNumberProblem } from '../scan/number.ts'
 import type { Read } from '../scan/read.ts'
-import { Scanner } from '../scan/scanner.ts'
 import * as texts from './state.words.ts'
 
 export type { Level } from '../../charging/things/level.ts'
@@ -70,17 +67,16 @@ function readLevel(
 ): Read<Level> {
   const sentence = new Sentence(plainText(text), false)
   const plain = sentence.text
-  const scan = new Scanner(plain)
-  const volts = takeQuantity(scan, 'voltage') === undefined ? undefined : measured(sentence, 0, 'voltage')
-  const share = takeQuantity(scan, 'share', { phrase: texts.socPhrase })
+  const volts = quantityAt(sentence, 0, 'voltage')
+  const share = quantityAt(sentence, 0, 'share', { phrase: texts.socPhrase })
   const named = namedLevel(sentence)
   if (named?.endsWith('%')) return certain({ kind: 'soc', soc: Number(`${named.slice(0, -1)}e-2`) })
   if (named) return namedAs(named as LevelName, plain)
-  if (share !== undefined && scan.done) return certain({ kind: 'soc', soc: share })
+  if (share?.after === sentence.tokens.length) return certain({ kind: 'soc', soc: share.value })
   const level = volts && levelOf(sentence, volts, pack, lowestCell_V)
   if (level) return level
   if (cellVolts.test(plain)) {
-    const perCell_V = quantityOf(plain, 'V', 'voltage')
+    const perCell_V = Number(plain.replace(',', '.'))
     return { value: rest(perCell_V, plain), assumed: [texts.bareAsPerCell(plain, perCell_V)] }
   }
   const odd = oddNumberProblem(plain, wanted)
@@ -107,7 +103,7 @@ function namedAs(name: LevelName, typed: string): Read<Level> {
 /** Undefined where more than what the volts are of stands behind them. */
 function levelOf(
   sentence: Sentence,
-  { value: volts, after }: Measure,
+  { value: volts, after }: { readonly value: number; readonly after: number },
   pack: Series | undefined,
   lowestCell_V: typeof lowestStart_V,
 ): Read<Level> | undefined {

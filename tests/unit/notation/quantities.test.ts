@@ -36,6 +36,9 @@ describe('quantities', () => {
     ['2\u2009A', 2],
     ['２Ａ', 2],
     ['2\u200bA', 2],
+    ['two amps', 2],
+    ['half an amp', 0.5],
+    ['fifteen hundred milliamps', 1.5],
   ])('reads the current %j', (text, current_A) => {
     expect(readCurrent(text)).toBe(current_A)
   })
@@ -61,6 +64,8 @@ describe('quantities', () => {
     expect(readVoltage('3850 mV')).toBe(3.85)
     expect(readCapacity('720mAh')).toBe(0.72)
     expect(readCapacity('0.72 Ah')).toBe(0.72)
+    expect(readCapacity('720 milliampere-hours')).toBe(0.72)
+    expect(readCapacity('720.125mAh')).toBe(0.720125)
     expect(readPower('0.065kW')).toBe(65)
     expect(readPercent('20%')).toBe(0.2)
     expect(readPercent('20 percent')).toBe(0.2)
@@ -69,6 +74,8 @@ describe('quantities', () => {
     expect(readTemperature('-10 °C')).toBe(-10)
     expect(readTemperature('\u221210 ℃')).toBe(-10)
     expect(readTemperature('20 deg C')).toBe(20)
+    expect(readTemperature('-4 degrees')).toBe(-4)
+    expect(readTemperature('-4F')).toBe(-20)
     expect(readTemperature('68F')).toBe(20)
     expect(readTemperature('32 °F')).toBe(0)
     expect(readGauge('AWG 18')).toBe(18)

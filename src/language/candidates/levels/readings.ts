@@ -1,7 +1,7 @@
 // Several readings in a row: of cells ("3.82 3.83 3.79", "3,81/3,84/3,80 V") and of their resistance ("5 6 5 7 mΩ").
 
 import { wordSet } from '../../../ground/word-set.ts'
-import type { Measure } from '../sentence/measures.ts'
+import type { Measure } from '../../quantities/measures.ts'
 import type { Family, Found, Sentence } from '../sentence/sentence.ts'
 
 const mostReadings = 14

@@ -1,9 +1,9 @@
 // What o'clock: "by 3pm", "at 14:30", "half past two", "quarter to six", "9h30", "noon", and days by their names.
 
 import { wordSet } from '../../../ground/word-set.ts'
-import type { Numeral } from '../sentence/numerals.ts'
+import type { Numeral } from '../../quantities/numerals.ts'
+import { phraseSet } from '../../quantities/tokens.ts'
 import type { Family, Found, Sentence } from '../sentence/sentence.ts'
-import { phraseSet } from '../sentence/tokens.ts'
 
 interface Clock {
   readonly after: number

@@ -3,8 +3,8 @@
 import { wordSet } from '../../../ground/word-set.ts'
 import { formats } from '../../parts/round-cells.ts'
 import { writeDuration } from '../../quantities/duration.ts'
+import type { Measure } from '../../quantities/measures.ts'
 import { shiftedDecimal } from '../../scan/number.ts'
-import type { Measure } from '../sentence/measures.ts'
 import type { Family, Sentence } from '../sentence/sentence.ts'
 
 const longestWritten_s = 7 * 86_400

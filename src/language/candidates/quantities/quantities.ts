@@ -2,7 +2,7 @@
 
 import { plugNames } from '../../../charging/leads/plug.ts'
 import { wordSet } from '../../../ground/word-set.ts'
-import type { Measure } from '../sentence/measures.ts'
+import type { Measure } from '../../quantities/measures.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
 import { decimalText } from '../sentence/written.ts'
 import { ownWarmth } from './warmths.ts'

@@ -1,6 +1,6 @@
 // Numbers that tell nothing of a charge: prices, dates, ages, ways to go, names, parts of a model, and how far volts lie apart.
 
-import type { Tokens } from './tokens.ts'
+import type { Tokens } from '../../quantities/tokens.ts'
 
 /** Tokens from, up to, not including. */
 export interface Aside {

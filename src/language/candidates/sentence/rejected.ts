@@ -1,10 +1,10 @@
 // Numbers that are only said not to hold: "12 V, not 24", "not 3 A but 2 A", "a 4S instead of a 3S".
 
 import { wordSet } from '../../../ground/word-set.ts'
+import type { Measure } from '../../quantities/measures.ts'
+import type { Numeral } from '../../quantities/numerals.ts'
+import type { Tokens } from '../../quantities/tokens.ts'
 import type { Aside } from './asides.ts'
-import type { Measure } from './measures.ts'
-import type { Numeral } from './numerals.ts'
-import type { Tokens } from './tokens.ts'
 
 /** A text and the numbers in it, by the token at which each begins. */
 interface Numbers {

@@ -1,11 +1,11 @@
 // A text in tokens, with the numerals and the measured quantities among them.
 
+import { type Measure, measuresAt } from '../../quantities/measures.ts'
+import { type Numeral, numeralAt } from '../../quantities/numerals.ts'
+import { Tokens } from '../../quantities/tokens.ts'
 import { type Aside, asidesIn } from './asides.ts'
 import type { ToldPack, ValueName } from './candidate.ts'
-import { type Measure, measuresAt } from './measures.ts'
-import { type Numeral, numeralAt } from './numerals.ts'
 import { rejectedIn } from './rejected.ts'
-import { Tokens } from './tokens.ts'
 
 export class Sentence extends Tokens {
   /** Somebody's words, in which some numbers are about other things; a detail has none of these. */

@@ -1,8 +1,8 @@
 // Packs that charge together: "on the par board", "all at once", "three at a time", "a 6 way board", "each on its own port".
 
 import { wordSet } from '../../../ground/word-set.ts'
+import { phraseSet } from '../../quantities/tokens.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
-import { phraseSet } from '../sentence/tokens.ts'
 
 /** "Parallel" in the spellings that people give it, and what it is done on. */
 const board = /^(?:par|par(?:a(?!$)|r*[ae]l+[ae])\p{L}*|boards?|paraboards?)$/u

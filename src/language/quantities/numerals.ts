@@ -1,6 +1,6 @@
 // Numbers as people write and say them: "2.2", "3,7", "1.500", "two point two", "fifteen hundred", "one and a half".
 
-import { isGrouped, shiftedDecimal } from '../../scan/number.ts'
+import { isGrouped, shiftedDecimal } from '../scan/number.ts'
 import type { Tokens } from './tokens.ts'
 
 export interface Numeral {

@@ -1,7 +1,7 @@
 // Numbers with their units, whatever people call them.
 
 import { distance } from 'fastest-levenshtein'
-import { type Dimension, type DimensionName, dimensions } from '../../quantities/dimensions.ts'
+import { type Dimension, type DimensionName, dimensions } from './dimensions.ts'
 import { halfEnd, type Numeral } from './numerals.ts'
 import { Tokens } from './tokens.ts'
 
@@ -29,21 +29,23 @@ interface Unit {
 const unit = (dimension: Measured, factor: number, names: string) =>
   names.split(', ').map(name => [name, { dimension, exponent: 0, factor }] as const)
 
-/** Degrees of another scale are kept as typed, and shares in percent. */
-const measured = ([of, { units: names }]: [string, Dimension]) =>
-  Object.entries(names).flatMap(([name, { exponent, factor, offset, isNoWord }]) => {
-    const dimension = offset === undefined ? (of as DimensionName) : ('fahrenheit' as const)
-    const one = {
-      dimension,
-      exponent: of === 'share' ? 0 : exponent,
-      factor: offset === undefined ? factor : undefined,
-    }
-    const words = new Tokens(name).tokens.map(({ word }) => word)
-    return isNoWord ? [] : [[words.join(' '), one] as const]
-  })
+/** Degrees of another scale are kept as typed, and shares in percent; what is a word in a sentence is a unit in a detail. */
+const measured =
+  (inDetail: boolean) =>
+  ([of, { units: names }]: [string, Dimension]) =>
+    Object.entries(names).flatMap(([name, { exponent, factor, offset, isNoWord = false }]) => {
+      const dimension = offset === undefined ? (of as DimensionName) : ('fahrenheit' as const)
+      const one = {
+        dimension,
+        exponent: of === 'share' ? 0 : exponent,
+        factor: offset === undefined ? factor : undefined,
+      }
+      const words = new Tokens(name).tokens.map(({ word }) => word)
+      return isNoWord !== inDetail ? [] : [[words.join(' '), one] as const]
+    })
 
 const listed: readonly (readonly [string, Unit])[] = [
-  ...Object.entries(dimensions).flatMap(measured),
+  ...Object.entries(dimensions).flatMap(measured(false)),
   ...unit('area', 1, 'mm 2, mm ², mm ^ 2, sq mm, square mm, sqmm, square millimetre, square millimetres'),
   ...unit('area', 1, 'square millimeter, square millimeters, mm squared'),
   ...unit('gauge', 1, 'awg, gauge, ga'),
@@ -55,9 +57,11 @@ const listed: readonly (readonly [string, Unit])[] = [
   ...unit('time', 30 * 86_400, 'month, months'),
   ...unit('time', 365 * 86_400, 'year, years, yr, yrs, season, seasons'),
 ]
-const units: ReadonlyMap<string, readonly Unit[]> = new Map(
-  [...Map.groupBy(listed, ([name]) => name)].map(([name, all]) => [name, all.map(([, one]) => one)]),
-)
+type Units = ReadonlyMap<string, readonly Unit[]>
+const byName = (all: typeof listed): Units =>
+  new Map([...Map.groupBy(all, ([name]) => name)].map(([name, of]) => [name, of.map(([, one]) => one)]))
+const units = byName(listed)
+const unitsInDetail = byName([...listed, ...Object.entries(dimensions).flatMap(measured(true))])
 
 /**
  * All readings of the quantity that begins with this numeral, the longest unit's only. In talk "1.500 mAh" can only
@@ -65,7 +69,7 @@ const units: ReadonlyMap<string, readonly Unit[]> = new Map(
  */
 export function measuresAt(sentence: Tokens, told: Numeral, isTalk = true): readonly Measure[] {
   const numeral = isTalk ? told : { ...told, thousands: undefined }
-  const end = unitEnd(sentence, numeral.after)
+  const end = unitEnd(sentence, numeral.after, isTalk ? units : unitsInDetail)
   // A capital M before an ohm would be a million of them: never a thousandth.
   if (!end || /^M ?(?:Ω|ohm)/.test(sentence.typed(numeral.after, end.after))) return []
   return end.units.flatMap(one => measureOf(sentence, numeral, one, end.after) ?? [])
@@ -83,7 +87,7 @@ function misspelled(word: string): readonly Unit[] | undefined {
 }
 
 /** The longest unit at this token; a hyphen between a number and its unit, or inside of one, says nothing. */
-function unitEnd(sentence: Tokens, at: number): { units: readonly Unit[]; after: number } | undefined {
+function unitEnd(sentence: Tokens, at: number, known: Units): { units: readonly Unit[]; after: number } | undefined {
   const first = sentence.word(at) === '-' && sentence.glued(at) && sentence.glued(at + 1) ? at + 1 : at
   let name = ''
   let found: { units: readonly Unit[]; after: number } | undefined
@@ -92,7 +96,7 @@ function unitEnd(sentence: Tokens, at: number): { units: readonly Unit[]; after:
     if (word === '-' && next > first && sentence.glued(next)) continue
     if (word === '"' && sentence.closesQuote(next)) break
     name = name === '' ? word : `${name} ${word}`
-    const named = units.get(name) ?? (next === first ? misspelled(name) : undefined)
+    const named = known.get(name) ?? (next === first ? misspelled(name) : undefined)
     if (named) found = { units: named, after: next + 1 }
   }
   return found
