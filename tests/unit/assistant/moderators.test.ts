@@ -1,6 +1,6 @@
 // What moderators say of answers and rules in their own words, and the change that it is read as.
 
-import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { afterEach, beforeEach, expect, test } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import { type Asking, member, moderator } from '../../support/ask.ts'
 import { demoAsking, endFaultless } from '../../support/demo-asking.ts'
@@ -8,13 +8,15 @@ import { fakeBoard } from '../../support/fake-noticeboard.ts'
 import talks from './talks-of-moderators.json' with { type: 'json' }
 
 let asking: Asking
-beforeEach(async () => {
+const begin = async () => {
   asking = await demoAsking(commands, { noticeboard: fakeBoard().noticeboard, clock: () => new Date() })
-})
-afterEach(async () => {
+}
+const end = async () => {
   await asking.assistant.settled()
   await endFaultless(asking)
-})
+}
+beforeEach(begin)
+afterEach(end)
 
 /** What it is read as, in notation: done, or asked about first. */
 async function readAs(text: string): Promise<string> {
@@ -22,14 +24,22 @@ async function readAs(text: string): Promise<string> {
   return question ?? (problem ? (followUps[0]?.question ?? '') : '')
 }
 
-describe.each(talks)('$by', ({ said }) => {
-  test(said[0]?.[0] ?? '', async () => {
+/** Of a hundred lines the model may leave so many unread; none may be read as another change. */
+const mostUnread_percent = 1
+
+test('what moderators say is read as the change that they mean, or as none', async () => {
+  const unread: string[] = []
+  for (const { said } of talks) {
+    await end()
+    await begin()
     for (const [text = '', as = ''] of said) {
       const read = (await readAs(text)).toLowerCase()
-      if (as === '') expect([text, read]).toEqual([text, ''])
-      else expect(`${text} = ${read}`).toContain(`${text} = ${as.toLowerCase()}`)
+      if (read === '' && as !== '') unread.push(text)
+      else expect([text, read]).toEqual([text, as === '' ? '' : expect.stringContaining(as.toLowerCase())])
     }
-  })
+  }
+  const lines = talks.flatMap(({ said }) => said)
+  expect(unread.length, unread.join(' | ')).toBeLessThanOrEqual((lines.length * mostUnread_percent) / 100)
 })
 
 test.each([
