@@ -148,9 +148,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
       typeof asked === 'string' || lateness(occasion, now) !== undefined
         ? await ask(conversation)
         : await repeats({ question: asked, occasion, looked, conversation }, ask)
-    // What a greeting offers is an example: "how long" behind it is of the pack that was spoken of.
-    const isExample = reply.command === 'hello' && conversation.talk.frame !== undefined
-    const offers = isExample ? [] : offersOf(reply)
+    const offers = offersOf(reply, conversation.talk)
     const refused = reply.verdict === 'do not charge' ? (reply.understood?.dangers ?? []) : undefined
     if (offers.length + offered.length > 0 || refused || before)
       frames.set(asker, place, { offered: offers, refused }, now_ms)

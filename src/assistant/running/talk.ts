@@ -11,11 +11,14 @@ export const picked = (typed: string, offered: readonly Offer[]): string =>
   offered.find(({ as }) => as === barely(typed))?.question ?? typed
 
 /** "Next: The C-rate" is picked by "next". */
-export const offersOf = ({ followUps, problem }: Reply): readonly Offer[] =>
-  followUps.flatMap(({ label, question }, at) => {
+export function offersOf({ command, followUps, problem }: Reply, { frame }: Conversation['talk']): readonly Offer[] {
+  // What a greeting offers is an example: "how long" behind it is of the pack that was spoken of.
+  if (command === 'hello' && frame) return []
+  return followUps.flatMap(({ label, question }, at) => {
     const name = label.replace(/:.*$/, '')
     return (problem ? [String(at + 1), name] : [name]).map(one => ({ as: barely(one), question }))
   })
+}
 
 /** As it stands now, and how it goes on. */
 export const talkIn = (frames: Frames, asker: string, place: string, now_ms: number): Conversation => ({

@@ -9,6 +9,7 @@ import { knownShare } from '../model/index.ts'
 import { aside, type Choice, choicesAt, fitRead, type Said } from '../reading/choose.ts'
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Near, Understanding } from '../reading/meant.ts'
+import { readings } from '../reading/readings.ts'
 import { standsAt, warmthTold } from '../reading/stands.ts'
 import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/told/assumed.words.ts'
 import { withCutoffType } from '../reading/told/by-cutoff.ts'
@@ -23,7 +24,6 @@ import { countOf, isOnlyValues } from './follow-up.ts'
 import { opensAsking } from './heard/asks-nothing.ts'
 import { elsewhere, inTalk, rankedInTalk } from './in-talk.ts'
 import { lentTo } from './lend.ts'
-import { readings } from './readings.ts'
 
 /** Less of the words known than this, and nothing that fits: it is not ours. */
 const leastKnown = 0.5

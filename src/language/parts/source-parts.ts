@@ -6,34 +6,9 @@ import { decimalText } from '../candidates/sentence/written.ts'
 import type { Measure } from '../quantities/measures.ts'
 import { chemistryAt } from './chemistry.ts'
 import { measured } from './draft.ts'
+import { isLead, type SourceDraft } from './source-draft.ts'
+import { engineEnd } from './source-engine.ts'
 import { fillers, namedSource, type SourceKind, strength } from './source-words.ts'
-
-/** What USB gives where no more volts are agreed on. */
-export const usb_V = 5
-
-/** The volts as typed. */
-export interface Pair {
-  volts?: string | undefined
-  amps?: number | undefined
-  watts?: number | undefined
-}
-
-export interface SourceDraft extends Pair {
-  kind?: SourceKind
-  /** Called by it, whatever else it is. */
-  usb?: 'usb' | 'usb-c' | 'pd'
-  /** How surely the words name a source, without any figure. */
-  sure: number
-  /** What it offers beside the last. */
-  offers?: readonly Pair[]
-  rest?: string
-  energy_Wh?: number
-  capacity_Ah?: number
-  /** The numeral of the capacity, where it stood without a unit. */
-  bare?: string
-  engine?: 'off' | 'running'
-  chemistry?: string
-}
 
 /** Reads the part at this token and gives the token behind it. */
 export function sourcePart(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
@@ -108,41 +83,6 @@ function voltsAt(sentence: Sentence, at: number): { readonly decimal: string; re
   const numeral = sentence.bareNumeral(at)
   return numeral?.decimal.includes('.') ? numeral : undefined
 }
-
-const engines = wordSet('engine motor ignition')
-const without = /^(?:without|no|with|the|its|a)$/
-const between = /^(?:is|was|are|does|do|being|turned|switched|kept|left|still|currently)$/
-const not = /^(?:not|isn't|isnt|never|wasn't|doesn't|doesnt)$/
-const standing = /^(?:off|out|stopped|dead|standing|silent)$/
-const turning = /^(?:on|running|idling|going|turning|runs?|idles?)$/
-
-/** "Engine off", "motor isn't running", "without the engine running", "ignition is on". */
-function engineEnd(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
-  if (draft.engine !== undefined) return undefined
-  let engine = at
-  while (engine < at + mostBefore && without.test(sentence.word(engine))) engine += 1
-  if (!engines.has(sentence.word(engine))) return undefined
-  const isWithout = /^(?:without|no)$/.test(sentence.word(at))
-  let next = engine + 1
-  let isNot = isWithout
-  for (; between.test(sentence.word(next)) || not.test(sentence.word(next)); next += 1)
-    isNot ||= not.test(sentence.word(next))
-  const state = sentence.word(next)
-  // "A 2300 kv motor on 3S" is one of a model.
-  const isOnPack = state === 'on' && sentence.numerals[next + 1] !== undefined
-  const isTold = !isOnPack && (standing.test(state) || turning.test(state))
-  // "Without a motor" alone stands too; of an engine in a model nothing is told.
-  if (!isTold && !isWithout) return undefined
-  return engineIs(draft, isNot || standing.test(state), isTold ? next + 1 : engine + 1)
-}
-
-function engineIs(draft: SourceDraft, isOff: boolean, after: number): number {
-  draft.engine = isOff ? 'off' : 'running'
-  draft.sure = Math.max(draft.sure, 0.5)
-  draft.kind ??= 'vehicle'
-  return after
-}
-const mostBefore = 3
 
 /** "Rest 12V": what a lead battery shows, whatever it is called and before it is named. */
 function restInDetail(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
@@ -228,7 +168,3 @@ function bareFigure(sentence: Sentence, at: number, draft: SourceDraft): number 
 /** "power bank 20000", "20000 power bank". */
 const isOfBank = (sentence: Sentence, after: number, { kind }: SourceDraft): boolean =>
   kind === 'bank' || kind === 'station' || (kind === undefined && namedSource(sentence, after)?.kind === 'bank')
-
-export const isLead = ({ kind, chemistry }: SourceDraft): boolean =>
-  (kind === 'lead' || kind === 'starter' || kind === 'leisure' || kind === 'vehicle') &&
-  (chemistry === undefined || chemistry === 'AGM')

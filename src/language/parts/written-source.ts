@@ -1,7 +1,7 @@
 // A source that was told, in notation, as far as it was told.
 
 import { decimalText } from '../candidates/sentence/written.ts'
-import { type SourceDraft, usb_V } from './source-parts.ts'
+import { type SourceDraft, usb_V } from './source-draft.ts'
 
 const figures = (...words: readonly (string | false | undefined)[]): string => words.filter(Boolean).join(' ')
 

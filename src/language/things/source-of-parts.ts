@@ -5,7 +5,7 @@ import { pdOffers } from '../../charging/things/usb-pd.ts'
 import type { Said } from '../../ground/locale.ts'
 import { problemAt } from '../../ground/plain-text.ts'
 import type { Problem, Wanted } from '../../ground/problem.ts'
-import { isLead, type Pair, type SourceDraft, usb_V } from '../parts/source-parts.ts'
+import { isLead, type Pair, type SourceDraft, usb_V } from '../parts/source-draft.ts'
 import { checked } from '../quantities/quantity.ts'
 import * as texts from './source.words.ts'
 

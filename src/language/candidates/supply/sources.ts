@@ -1,7 +1,8 @@
 // What feeds a charger: "12v 60ah car battery at 12.5", "cig lighter 10A", "65w usb-c", "laptop brick 20v 3.25a", "generator".
 
 import { wordSet } from '../../../ground/word-set.ts'
-import { isLead, type SourceDraft, sourcePart } from '../../parts/source-parts.ts'
+import { isLead, type SourceDraft } from '../../parts/source-draft.ts'
+import { sourcePart } from '../../parts/source-parts.ts'
 import { namedSource } from '../../parts/source-words.ts'
 import { writtenSource } from '../../parts/written-source.ts'
 import { feedsBySize } from '../packs/packs.ts'

@@ -3,9 +3,9 @@
 import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { intentsOf } from '../model/index.ts'
-import type { Reading } from '../reading/choose.ts'
-import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
+import type { Reading } from './choose.ts'
+import { type FreeWords, isOfNamed, outside } from './free-words.ts'
 
 /** Commands about what bears a name read the sentence as typed, all others with what saved names stand for. */
 export function readings(text: string, values: readonly Candidate[], { typed, of }: FreeWords, vocabulary: Vocabulary) {
