@@ -2,7 +2,7 @@
 
 import { problemAt, shortened } from '../../ground/plain-text.ts'
 import { nothingThere } from '../../ground/plain-text.words.ts'
-import { Problem, type Wanted } from '../../ground/problem.ts'
+import type { Problem, Wanted } from '../../ground/problem.ts'
 import { Sentence } from '../candidates/sentence/sentence.ts'
 import type { DimensionName } from '../quantities/dimensions.ts'
 import { type Narrower, quantityAt } from '../quantities/quantity.ts'
@@ -24,7 +24,7 @@ const gap = /^[,;/]$/
 /** Reads the whole plain text into the draft; throws a Problem that names the first word that is no part, or a figure out of its range. */
 export function readWhole<Draft>(text: string, { part, figures, wanted }: Grammar<Draft>, draft: Draft): void {
   const sentence = new Sentence(text, false)
-  if (sentence.tokens.length === 0) throw new Problem({ what: nothingThere, ...wanted })
+  if (sentence.tokens.length === 0) throw problemAt(text, nothingThere, wanted)
   for (let at = 0; at < sentence.tokens.length; ) {
     const isSigned = /^[+-]$/.test(sentence.word(at)) && !sentence.glued(at)
     if (isSigned || sentence.numerals[at])

@@ -1,5 +1,6 @@
 // What a word that sounds like a danger is said of: the charger and not the pack, a trip that is over, a load in the boot.
 
+import { distance } from 'fastest-levenshtein'
 import type { Told } from './relation.ts'
 
 const matching = (what: RegExp) => (word: string | undefined) => word !== undefined && what.test(word)
@@ -120,9 +121,11 @@ export function isTripOver(told: Told): boolean {
 
 const isBoot = matching(/^(?:boot|trunk|car|van|truck|trailer)$/)
 const carries = matching(
-  /^(?:driv\w*|drove|carr\w*|bring\w*|brought|tak\w*|took|haul\w*|rid\w*|travel\w*|load\w*|pack|packed|tow\w*|comes?|go(?:es)?|with)$/,
+  /^(?:driv\w*|drove|carr\w*|bring\w*|brought|tak\w*|took|haul\w*|rid\w*|travel\w*|load\w*|pack|packed|tow\w*)$/,
 )
-const runs = matching(/^(?:runs?|running|ran|idl\w*|started|start|going)$/)
+const runs = matching(/^(?:runs?|ran|idl\w*|started|start|going)$/)
+/** However it is spelt: what runs is no load. */
+const isRunning = (word: string) => runs(word) || (word.startsWith('r') && distance(word, 'running') <= 2)
 const isOn = /\b(?:generator|genny|is|its|switched|turned|left|still) on\b/
 
 /** "A generator in the boot": it is carried, and does not run there. */
@@ -135,7 +138,7 @@ export function isCarried(told: Told): boolean {
     all.every(at => {
       const [from, to] = clauseAt(told, at)
       const clause = words.slice(from, to).map(({ w }) => w)
-      return clause.some(isBoot) && clause.some(carries) && !clause.some(runs) && !isOn.test(clause.join(' '))
+      return clause.some(isBoot) && clause.some(carries) && !clause.some(isRunning) && !isOn.test(clause.join(' '))
     })
   )
 }
