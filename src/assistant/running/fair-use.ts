@@ -1,5 +1,6 @@
 // How often one person may ask: as fast as people do, not as fast as a script does. Whoever tells of danger always may.
 
+import { withoutOldest } from '../../ground/without-oldest.ts'
 import { dangersIn } from '../../language/dangers/index.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import { spokenOf } from '../../language/sentence/typed.ts'
@@ -24,7 +25,7 @@ export function withFairUse(assistant: Assistant, now_ms: () => number): Assista
     if (until - at_ms > most * oneMore_ms) return false
     paidOff_ms.delete(who)
     paidOff_ms.set(who, until)
-    if (paidOff_ms.size > mostPeople) paidOff_ms.delete(paidOff_ms.keys().next().value ?? '')
+    withoutOldest(paidOff_ms, mostPeople)
     return true
   }
 

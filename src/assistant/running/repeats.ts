@@ -1,6 +1,7 @@
 // What many ask is computed once: a command replies the same to everybody who gives it the same values under the same rules.
 // Each asker's conversation goes on as if it had been computed for them.
 
+import { withoutOldest } from '../../ground/without-oldest.ts'
 import type { Frame } from '../../language/frames/frame.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { Conversation } from '../asking/around.ts'
@@ -45,7 +46,7 @@ export function createRepeats(registry: Registry): Repeats {
     const reply = await answer({ ...conversation, keep })
     const isOfValues = !looked.missed() && !looked.isPersonal() && !reply.problem && reply.charts.length === 0
     if (isOfValues) given.set(key, { reply, kept })
-    if (given.size > mostKept) given.delete(given.keys().next().value ?? '')
+    withoutOldest(given, mostKept)
     return reply
   }
 }

@@ -11,7 +11,7 @@ import { readSource } from '../things/source.ts'
 import { bankCell_V } from '../things/source-of-parts.ts'
 import { isOnlyValues, namesPack } from './follow-up.ts'
 import { withPartOfBefore } from './heard/part-of-before.ts'
-import { asCurrent, ofItsLevel, ofItsRest, onlyNumber } from './number-behind.ts'
+import { asCurrent, ofItsLevel, ofItsRest, ofLeadBattery, onlyNumber } from './number-behind.ts'
 
 /** What a value is looked at beside. */
 interface Beside {
@@ -62,8 +62,6 @@ function ofItsLabel(value: Candidate, text: string, { pack }: Kept): Candidate |
   return isLabel ? { ...value, kind: 'pack', pack: toldBy(value) } : undefined
 }
 
-const ofSameLead = /^(?:deep-cycle|leisure|lead|car|starter)\b/
-
 /** What a source is told by, of which a figure was missing. */
 const ofSources: ReadonlySet<ValueName> = new Set(['power', 'current', 'voltage', 'energy', 'capacity'])
 export const isSource = (text: string): boolean => attempt(() => readSource(text)) !== undefined
@@ -79,7 +77,7 @@ function ofItsSource(value: Candidate, text: string, { source, charger, voltage 
   if (source === undefined) return undefined
   // "80 Ah": of a lead battery, whose other figures stay.
   const ofLead = /^lead battery ([\d.]+Ah)$/.exec(value.kind === 'source' ? value.text : '')?.[1]
-  if (ofLead && ofSameLead.test(source)) return { ...value, text: `${source.replace(/ [\d.]+Ah/, '')} ${ofLead}` }
+  if (ofLead && ofLeadBattery.test(source)) return { ...value, text: `${source.replace(/ [\d.]+Ah/, '')} ${ofLead}` }
   if (
     value.kind === 'state' &&
     value.text.endsWith('%') &&

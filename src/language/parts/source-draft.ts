@@ -32,3 +32,12 @@ export interface SourceDraft extends Pair {
 export const isLead = ({ kind, chemistry }: SourceDraft): boolean =>
   (kind === 'lead' || kind === 'starter' || kind === 'leisure' || kind === 'vehicle') &&
   (chemistry === undefined || chemistry === 'AGM')
+
+/** Of six cells, in V. */
+const rests_V = { least: 10.5, most: 14.9 } as const
+
+/** Whether a lead battery of six cells, or of twelve, may stand at rest at so many volts. */
+export function mayRest(volts: number, isTwelve: boolean): boolean {
+  const ofSix_V = isTwelve ? volts / 2 : volts
+  return ofSix_V >= rests_V.least && ofSix_V <= rests_V.most
+}

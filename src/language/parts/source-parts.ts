@@ -6,7 +6,7 @@ import { decimalText } from '../candidates/sentence/written.ts'
 import type { Measure } from '../quantities/measures.ts'
 import { chemistryAt } from './chemistry.ts'
 import { measured } from './draft.ts'
-import { isLead, type SourceDraft } from './source-draft.ts'
+import { isLead, mayRest, type SourceDraft } from './source-draft.ts'
 import { engineEnd } from './source-engine.ts'
 import { fillers, namedSource, type SourceKind, strength } from './source-words.ts'
 
@@ -55,11 +55,6 @@ const stands = wordSet(
 )
 const reads = wordSet('rests resting stands sits reads reading shows showing says measures measured down only meter')
 const mostOfStanding = 6
-/** Of six cells, and of twelve, in V. */
-const [rests_V, twice_V] = [
-  [10.5, 14.9],
-  [21, 29.8],
-] as const
 
 /** "That rests at 12.1 V", "is down to 12.2": where a lead battery stands, and no pack. */
 function restEnd(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
@@ -67,8 +62,7 @@ function restEnd(sentence: Sentence, at: number, draft: SourceDraft): number | u
   let next = at
   while (next < at + mostOfStanding && stands.has(sentence.word(next))) next += 1
   const volts = next > at ? voltsAt(sentence, next) : undefined
-  const [least, most] = draft.volts === '24' ? twice_V : rests_V
-  if (!volts || Number(volts.decimal) < least || Number(volts.decimal) > most) return undefined
+  if (!volts || !mayRest(Number(volts.decimal), draft.volts === '24')) return undefined
   // "It is 12 V": its kind, unless somebody read it off.
   const isRead = Array.from({ length: next - at }, (_, n) => sentence.word(at + n)).some(word => reads.has(word))
   if (/^(?:12|24)$/.test(volts.decimal) && !isRead) return undefined

@@ -1,6 +1,7 @@
 // What is heard of a board in a conversation: whether what joins it differs from what was spoken of.
 
 import type { Danger } from '../../../charging/situation/dangers.ts'
+import { mostApart_V } from '../../../charging/things/practice.ts'
 import { bestCover, candidatesOf } from '../../candidates/index.ts'
 import { type DangersIn, dangersIn } from '../../dangers/index.ts'
 import type { Talk } from '../../frames/frame.ts'
@@ -10,10 +11,16 @@ import { toldBy, toldIn } from '../../reading/told/told-pack.ts'
 const joins =
   /\b(?:with|to|beside|among) (?:them|it|these|those|the others?)\b|\b(?:add|adding|plus|along|as well|too)\b|\bon (?:it|the board)\b/i
 
+/** The packs of the board that was asked about. */
+function boardIn(frame: Talk['frame']) {
+  const { packs } = frame?.question.command === 'parallel' ? frame.question.options : {}
+  return packs === undefined ? [] : keptEntries(packs)
+}
+
 /** "And a 4S LiHV with them": a pack that differs joins the board that was asked about. */
 export function onBoard(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
-  const { packs } = frame?.question.command === 'parallel' ? frame.question.options : {}
-  const before = packs === undefined ? undefined : toldIn(keptEntries(packs)[0]?.pack ?? '')
+  const [first] = boardIn(frame)
+  const before = first && toldIn(first.pack)
   if (!before || !joins.test(text)) return heard
   const differs = bestCover(candidatesOf(text)).some(value => {
     const { series = before.series, chemistry = before.chemistry } = toldBy(value) ?? {}
@@ -24,12 +31,10 @@ export function onBoard(heard: DangersIn, text: string, { frame }: Talk): Danger
 
 const ofOne =
   /\b(?:one|the (?:new|old|other|last|first|second|third|fourth|small|big|red|blue)(?: (?:one|pack))?|another|(?:the )?(?:others|rest)|his|hers|mine)\b/i
-const mostApart_V = 0.1
 
 /** "And the new one at 4.0": it stands apart from those that were told to stand alike. */
 export function oneApart(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
-  const { packs } = frame?.question.command === 'parallel' ? frame.question.options : {}
-  const entries = packs === undefined ? [] : keptEntries(packs)
+  const entries = boardIn(frame)
   const [first, ...others] = entries.filter(({ level }) => level !== undefined)
   const count = entries.reduce((sum, one) => sum + one.count, 0)
   const { series = 1 } = toldIn(first?.pack ?? '') ?? {}
@@ -39,7 +44,7 @@ export function oneApart(heard: DangersIn, text: string, { frame }: Talk): Dange
   const before_V = perCell_V(first.level)
   const isFar = bestCover(candidatesOf(text)).some(
     ({ kind, text: level }) =>
-      kind === 'state' && level.includes('V') && Math.abs(perCell_V(level) - before_V) >= mostApart_V - 0.005,
+      kind === 'state' && level.includes('V') && Math.abs(perCell_V(level) - before_V) >= mostApart_V.value - 0.005,
   )
   return isFar ? withTold(heard, 'boardMixed', text) : heard
 }

@@ -3,6 +3,7 @@
 import type { Danger } from '../../../charging/situation/dangers.ts'
 import type { Lexicon } from '../engine/lexicon.ts'
 import type { Marked } from '../engine/matcher.ts'
+import type { Word } from '../engine/words.ts'
 import type { Value } from './values.ts'
 
 export interface Told {
@@ -49,6 +50,17 @@ export function before({ marked, is }: Told, at: number, concept: string, reach:
 /** Whether a clause ends between two words. */
 export const crossesClause = ({ marked }: Told, from: number, to: number): boolean =>
   marked.words.slice(from + 1, to + 1).some(({ cut }) => cut > 0)
+
+/** The clause around a word: words from, up to, not including. */
+export function clauseAt({ marked: { words } }: Told, at: number): readonly [from: number, to: number] {
+  let [from, to] = [at, at + 1]
+  while (from > 0 && words[from]?.cut === 0) from -= 1
+  while (to < words.length && words[to]?.cut === 0) to += 1
+  return [from, to]
+}
+
+/** Words as a text, for what is told by several of them. */
+export const textOf = (words: readonly Word[]): string => words.map(({ w }) => w).join(' ')
 
 /** Whether it is typed without a point: "4" may count anything, "4.00" is read off a meter. */
 export const isWhole = ({ marked: { words } }: Told, { from }: Value): boolean => /^\d+$/.test(words[from]?.w ?? '')

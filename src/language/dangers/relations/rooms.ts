@@ -1,6 +1,6 @@
 // Where and by whom a charge is kept: children's rooms, those where people sleep, children alone, an adult who watches.
 
-import type { Judged, Relation, Told } from './relation.ts'
+import { clauseAt, type Relation, type Told } from './relation.ts'
 
 const charged = /^(?:charg\w*|recharg\w*|plugged|trickle)$/
 const childrens = /^(?:nursery|playroom|cot|crib|kindergarten)$/
@@ -23,9 +23,7 @@ export const childAlone: Relation = told => {
     .slice(0, alone)
     .findLastIndex(({ w }, at) => !pronouns.test(w) && (told.is(at, 'child') || told.is(at, 'grownUp')))
   const isAdult = who >= 0 && !told.is(who, 'child')
-  return isWith || isDenied || isAdult
-    ? undefined
-    : ({ danger: 'children', from: charges, to: alone + 1 } satisfies Judged)
+  return isWith || isDenied || isAdult ? undefined : { danger: 'children', from: charges, to: alone + 1 }
 }
 const mostApart = 8
 const pronouns = /^(?:he|she|hes|shes|they|theyre)$/
@@ -72,9 +70,7 @@ function roomIn(told: Told, isRoom: (at: number) => boolean): number | undefined
     (_, at) => isRoom(at) && words.slice(Math.max(0, at - mostBefore), at).some(({ w }) => places.test(w)),
   )
   if (at < 0) return undefined
-  let [from, to] = [at, at + 1]
-  while (from > 0 && words[from]?.cut === 0) from -= 1
-  while (to < words.length && words[to]?.cut === 0) to += 1
+  const [from, to] = clauseAt(told, at)
   const isCharged = words.slice(from, to).some(({ w }) => charged.test(w))
   return isCharged && !denies.slice(from, to).includes(true) ? at : undefined
 }
@@ -87,7 +83,7 @@ export const childrensRoom: Relation = told => {
     const { w } = words[at] ?? { w: '' }
     return childrens.test(w) || (rooms.test(w) && isOfChild(at))
   })
-  return at === undefined ? undefined : ({ danger: 'children', from: at, to: at + 1 } satisfies Judged)
+  return at === undefined ? undefined : { danger: 'children', from: at, to: at + 1 }
 }
 
 /** "Charging in the bedroom": whether somebody is awake there is open. */

@@ -1,7 +1,7 @@
 // What a word that sounds like a danger is said of: the charger and not the pack, a trip that is over, a load in the boot.
 
 import { distance } from 'fastest-levenshtein'
-import type { Told } from './relation.ts'
+import { clauseAt, type Told, textOf } from './relation.ts'
 
 const matching = (what: RegExp) => (word: string | undefined) => word !== undefined && what.test(word)
 const isDevice = matching(
@@ -11,14 +11,6 @@ const isPack = matching(/^(?:packs?|lipos?|lihvs?|life|batter(?:y|ies)|cells?|ak
 const isBeside = matching(/^(?:on|off|onto|from|with|at|by|in|near|beside|under|to|the|my|a|an|our|his|her|this|that)$/)
 const isArticle = matching(/^(?:the|my|a|an|our|his|her|this|that)$/)
 const isHot = matching(/^(?:hot|warm\w*|hotter|toasty|heats?|heated|overheat\w*|boiling|roasting|burn\w*)$/)
-
-/** Words from, up to, not including, between the ends of clauses. */
-function clauseAt({ marked: { words } }: Told, at: number): readonly [from: number, to: number] {
-  let [from, to] = [at, at + 1]
-  while (from > 0 && words[from]?.cut === 0) from -= 1
-  while (to < words.length && words[to]?.cut === 0) to += 1
-  return [from, to]
-}
 
 /** Whether all that is hot is said to be a charger or what feeds it. */
 export function isOfDevice(told: Told): boolean {
@@ -41,7 +33,7 @@ function isSaidOfDevice(told: Told, words: readonly string[], at: number): boole
 /** "A bit warm after flying", "still warm": said of the pack, that may still be too warm. */
 export function isWarmPack(told: Told): boolean {
   const { words, denies } = told.marked
-  const text = words.map(({ w }) => w).join(' ')
+  const text = textOf(words)
   if (isOfDevice(told) || !(/\bstill (?:\w+ )?warm\b/.test(text) || isFlown.test(text))) return false
   return words.some(({ w }, at) => {
     const before = words.slice(Math.max(0, at - 5), at).map(one => one.w)
@@ -64,7 +56,7 @@ const isUnder = matching(
 /** "On the balcony, it rains a bit": a charge out in it, and nothing above it. */
 export function isInRain({ marked: { words, denies } }: Told): boolean {
   const has = (one: (word: string | undefined) => boolean) => words.some(({ w }) => one(w))
-  const isInIt = /\bin (?:the |heavy |light )?(?:rain|drizzle|snow)\b/.test(words.map(({ w }) => w).join(' '))
+  const isInIt = /\bin (?:the |heavy |light )?(?:rain|drizzle|snow)\b/.test(textOf(words))
   return (
     (has(isRain) || isInIt) && has(isCharge) && !has(isUnder) && !words.some(({ w }, at) => isRain(w) && denies[at - 1])
   )
@@ -78,10 +70,7 @@ const isMotor = matching(
 export const isBesideFuel = ({ marked: { words } }: Told): boolean =>
   words.some(({ w }) => isCharge(w)) &&
   words.some(({ w }, at) => {
-    const before = words
-      .slice(Math.max(0, at - 4), at)
-      .map(one => one.w)
-      .join(' ')
+    const before = textOf(words.slice(Math.max(0, at - 4), at))
     return isMotor(w) && /\b(?:next to|beside|near|close to)\b/.test(before)
   })
 
@@ -89,7 +78,7 @@ export const isBesideFuel = ({ marked: { words } }: Told): boolean =>
 export const isBesidePacks = ({ marked: { words } }: Told): boolean =>
   words.some(({ w }) => isCharge(w)) &&
   /\b(?:beside|next to|near|among|amid|on top of) (?:the |my |our |all )?(?:\d+ )?(?:other|others|full|spare|charged|pile of)(?: full| charged| spare)? (?:packs|lipos|batteries)\b/.test(
-    words.map(({ w }) => w).join(' '),
+    textOf(words),
   )
 
 const wasSo =
@@ -103,19 +92,11 @@ const isVehicle = matching(/^(?:ferry|ferries|boat|ship|train|bus|coach|plane|tr
 export function isTripOver(told: Told): boolean {
   const { words } = told.marked
   const trips = words.flatMap(({ w }, at) => (told.is(at, 'driving') || isVehicle(w) ? [at] : []))
-  if (trips.length === 0 || isAboard.test(words.map(({ w }) => w).join(' '))) return false
+  if (trips.length === 0 || isAboard.test(textOf(words))) return false
   return trips.every(at => {
     const [from, to] = clauseAt(told, at)
     const isCharged = words.slice(from, to).some((_, n) => charges.some(concept => told.is(from + n, concept)))
-    return (
-      !isCharged &&
-      wasSo.test(
-        words
-          .slice(from, to)
-          .map(({ w }) => w)
-          .join(' '),
-      )
-    )
+    return !isCharged && wasSo.test(textOf(words.slice(from, to)))
   })
 }
 

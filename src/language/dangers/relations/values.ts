@@ -94,6 +94,7 @@ function numberAt(words: readonly Word[], i: number): Value | undefined {
   return { kind, value: isBelowZero ? -value : value, from: i, to: i + 2 }
 }
 
+/** A chemistry of the core by the name that it has here. */
 export const keyOf = ({ name }: { readonly name: string }): Chemistry =>
   name.replace('-', '').toLowerCase() as Chemistry
 

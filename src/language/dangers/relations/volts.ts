@@ -1,12 +1,11 @@
 // Volts that are too low for a cell, too high, or apart on one board.
 
+import { mostApart_V } from '../../../charging/things/practice.ts'
 import { before, crossesClause, isWhole, type Judged, type Relation, type Told, wasOnce } from './relation.ts'
 import { chemistryIn, countIn, type Value } from './values.ts'
 
 /** Below these volts per cell a pack counts as run down; nickel and lead are left to the core. */
 const lowest = { lipo: 2.8, lihv: 2.8, liion: 2.4, life: 1.9, nickel: 0.7, lead: 0 } as const
-/** Cells on one board may lie this far apart, in V. */
-const apart = 0.1
 /** Further apart no two are told to lie. */
 const most_V = 2
 
@@ -137,7 +136,7 @@ function toldApart(told: Told): Judged | undefined {
   const far = told.values.find(one => {
     const isOfPack = told.is(one.to, 'together')
     const isVolts = one.kind === 'volts' || (one.kind === 'bare' && !isWhole(told, one))
-    return isVolts && one.value / (isOfPack ? count : 1) > apart + 0.005 && isApart(told, one)
+    return isVolts && one.value / (isOfPack ? count : 1) > mostApart_V.value + 0.005 && isApart(told, one)
   })
   return far && { danger: 'boardMixed', from: far.from, to: far.to }
 }
@@ -157,7 +156,8 @@ function voltsApart(told: Told): Judged | undefined {
 function spread(readings: readonly Value[], count: number): Judged | undefined {
   const [first, ...others] = [...readings].sort((a, b) => a.value - b.value)
   const last = others.at(-1)
-  if (first === undefined || last === undefined || (last.value - first.value) / count < apart - 0.005) return undefined
+  if (first === undefined || last === undefined || (last.value - first.value) / count < mostApart_V.value - 0.005)
+    return undefined
   return { danger: 'boardMixed', from: Math.min(first.from, last.from), to: Math.max(first.to, last.to) }
 }
 
