@@ -12,6 +12,8 @@ import {
 import { describeError, type Log } from '../../program/log.ts'
 
 export function acceptVerification(client: MatrixClient, verifiers: readonly string[], log: Log): void {
+  /** Held until they end: the SDK itself holds a request only weakly, so one that nobody holds can fall silent midway. */
+  const open = new Set<VerificationRequest>()
   const onFault = (error: unknown) => log.warn({ error: describeError(error) }, 'a verification came to no end')
 
   /** We have no eyes: who compares is the moderator, with the log, and only their word counts for their app. */
@@ -33,7 +35,9 @@ export function acceptVerification(client: MatrixClient, verifiers: readonly str
       return
     }
     let begun: Verifier | undefined
+    open.add(request)
     request.on(VerificationRequestEvent.Change, () => {
+      if (!request.pending) open.delete(request)
       if (request.phase !== VerificationPhase.Started || !request.verifier || begun) return
       begun = request.verifier
       verify(begun).catch(onFault)
