@@ -17,7 +17,7 @@ export const noCode = (typed: string): Problem =>
 
 export const needsTime = (): Problem =>
   new Problem({
-    what: ({ say }) => say`I need to know when to remind you.`,
+    what: ({ say }) => say`I need to know in how long: I do not see the clock where you are.`,
     expected: ({ say }) => say`either "in" and how long, or "for" and a time question`,
     example: 'remind me in: 45min',
   })

@@ -11,6 +11,7 @@ const families = {
     'pierced',
     'wet',
     'overfull',
+    'cellsHurt',
     'homework',
     'bypass',
     'revive',

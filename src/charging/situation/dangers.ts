@@ -30,6 +30,7 @@ export const dangers = {
   wet: lasts('refuse', packMakers),
   hotPack: passes('refuse', packMakers),
   overfull: lasts('refuse', packMakers),
+  cellsHurt: lasts('refuse', practice('cells that drift far apart are hurt, and do not mend')),
   homework: lasts('refuse', packMakers),
   bypass: lasts('refuse', packMakers),
   revive: lasts('refuse', packMakers),
@@ -72,6 +73,12 @@ export const dangers = {
 } as const satisfies Readonly<Record<string, DangerRule>>
 
 export type Danger = keyof typeof dangers
+
+/** Shown by readings alone, as words for it always come with them. */
+const onlyMeasured = ['cellsHurt'] as const satisfies readonly Danger[]
+export type WordedDanger = Exclude<Danger, (typeof onlyMeasured)[number]>
+export const isWorded = (danger: Danger): danger is WordedDanger =>
+  !(onlyMeasured as readonly Danger[]).includes(danger)
 
 /** The danger of that name, as data write it. Throws an Error where there is none. */
 export function dangerNamed(name: string): Danger {

@@ -17,6 +17,7 @@ export const inShort = ({ say }: Locale): Readonly<Record<Danger, readonly [Grou
   wet: ['pack', say`wet`],
   hotPack: ['pack', say`hot`],
   overfull: ['pack', say`overfull`],
+  cellsHurt: ['pack', say`with cells far apart`],
   homework: ['way', say`opened packs`],
   bypass: ['way', say`bypasses`],
   revive: ['way', say`revived cells`],

@@ -41,6 +41,10 @@ export const dangerWords: WordsOf<typeof dangers> = ({ say }) => ({
     say`Unplug it if it is neither hot nor swollen, put it outdoors on stone, and watch it from a distance.`,
     say`Check the cell count and the type set on the charger. Do not charge it again until you know why.`,
   ],
+  cellsHurt: () => [
+    say`Do not charge it: its cells are far apart, so one of them is hurt.`,
+    say`Retire the pack, or have it looked at by somebody who knows.`,
+  ],
   homework: () => [
     say`Do not do that: soldering, opening or shorting a pack has cost fingers and houses.`,
     say`Leave cells and wraps closed; a pack with a hurt lead or cell is handed in, not mended at home.`,

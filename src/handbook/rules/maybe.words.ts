@@ -16,6 +16,7 @@ export function maybeWords({ say }: Locale): Readonly<Record<Maybe, () => readon
     maybeOverfull: () => [
       say`If more went in than it holds, or a cell is above full: do not go on, stop the charge and unplug it.`,
     ],
+    maybeCellsHurt: () => [say`If its cells are far apart: do not charge it.`],
     maybeHomework: () => [say`If you mean to open, solder or short a pack: do not.`],
     maybeBypass: () => [say`If a fuse or its protection is bridged: do not charge it that way.`],
     maybeRevive: () => [say`If it was run down below its damage volts: do not try to revive it.`],

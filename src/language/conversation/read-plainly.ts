@@ -6,6 +6,7 @@ import { bestCover, candidatesOf } from '../candidates/index.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { Frame } from '../frames/frame.ts'
 import { knownShare } from '../model/index.ts'
+import { beyondInput } from '../reading/beyond-input.ts'
 import { aside, type Choice, choicesAt, fitRead, type Said } from '../reading/choose.ts'
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Near, Understanding } from '../reading/meant.ts'
@@ -139,13 +140,15 @@ export function readPlainly(
   }
 }
 
-/** Where a pack stands, of what asks in words or for readings of its cells: volts of all of it tell enough. */
+/** Volts that the charger does not take, or where a pack stands, of what asks in words or for readings of its cells. */
 function judgedAt({ text, values, vocabulary }: Said, likeliest: Choice | undefined): Choice | undefined {
   if (!likeliest) return undefined
   const { fitted, intent, score } = likeliest
   const isLacking = fitted?.missing !== undefined || score < leastScore
   const asksReadings = intent === 'cells' && isLacking
-  const state = standsAt(text, values, vocabulary, asksReadings, asksReadings || aside.get(intent) === 'handbook')
+  const state =
+    beyondInput(values, vocabulary) ??
+    standsAt(text, values, vocabulary, asksReadings, asksReadings || aside.get(intent) === 'handbook')
   return state && { ...likeliest, fitted: state, kept: [], score: Math.max(score, leastScore) }
 }
 

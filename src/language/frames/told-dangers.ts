@@ -93,7 +93,7 @@ export function corrected(
 }
 
 /** What a meter can tell. */
-const ofVolts: ReadonlySet<Danger> = new Set(['tooLow', 'revive', 'overfull', 'storedFull'])
+const ofVolts: ReadonlySet<Danger> = new Set(['tooLow', 'revive', 'overfull', 'storedFull', 'cellsHurt'])
 
 interface Telling {
   readonly spoken: readonly SpokenPack[]

@@ -150,7 +150,8 @@ const isInput = (word: string): boolean => word === 'in' || word === 'input'
 /** "7 to 28 V", "11-18v input"; in a detail "up to 28V", "9V+" and "12V input" too. */
 function inputAt(sentence: Sentence, start: number, draft: ChargerDraft): number | undefined {
   if (draft.input !== undefined) return undefined
-  const at = !sentence.isTalk && /^(?:input|dc)$/.test(sentence.word(start)) ? start + 1 : start
+  const isOfCharger = !sentence.isTalk || draft.named === true
+  const at = isOfCharger && /^(?:input|dc)$/.test(sentence.word(start)) ? start + 1 : start
   const ends = endsAt(sentence, at, 'voltage', inputVolts)
   const isRange = ends !== undefined && ends.from < ends.to
   if (isRange && (!sentence.isTalk || (ends.to >= 9 && ends.to <= 60 && ends.from >= 4))) {

@@ -30,7 +30,8 @@ export const stepTaken = told(
   ({ say, show }, increment_A: number) => say`the charger is taken to step by ${show.current(increment_A)}, as most do`,
 )
 
-export const currentsTaken = told(
-  ({ say, show }, power_W: number, from_A: number, to_A: number) =>
-    say`a charger of ${show.power(power_W)} is taken to offer ${show.current(from_A)} to ${show.current(to_A)} in steps of ${show.current(from_A)}`,
+export const currentsTaken = told(({ say, show }, power_W: number | undefined, from_A: number, to_A: number) =>
+  power_W === undefined
+    ? say`the charger is taken to offer ${show.current(from_A)} to ${show.current(to_A)} in steps of ${show.current(from_A)}`
+    : say`a charger of ${show.power(power_W)} is taken to offer ${show.current(from_A)} to ${show.current(to_A)} in steps of ${show.current(from_A)}`,
 )

@@ -33,7 +33,7 @@ export function sourcePart(sentence: Sentence, at: number, draft: SourceDraft): 
     return run.after
   }
   // "A 1 kW petrol generator".
-  const isNamed = draft.kind !== undefined || namedSource(sentence, at + 1) !== undefined
+  const isNamed = (draft.kind ?? draft.chemistry) !== undefined || namedSource(sentence, at + 1) !== undefined
   return isNamed && fillers.has(sentence.word(at)) ? at + 1 : undefined
 }
 

@@ -84,7 +84,7 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
 const phrases = phrasesOf(named.keys())
 /** Words that say more of what is named already. */
 export const fillers = wordSet(
-  'battery batteries batt cell accu accumulator akku socket outlet output power petrol diesel folding starter starts fuse fused new continuous rated peak',
+  'battery batteries batt box cell accu accumulator akku socket outlet output power petrol diesel folding starter starts fuse fused new continuous rated peak',
 )
 
 /** Where a source hangs, and what stands between its figures. */

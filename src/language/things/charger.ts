@@ -50,6 +50,9 @@ export function readCharger(text: string): Read<Charger> {
   return { value, assumed: assumed === undefined ? [] : [assumed] }
 }
 
+/** What a charger told by its input alone is taken to give: common practice. */
+const usualMost_A = 10
+
 /** Undefined without currents; "80W charger" has those that such chargers offer: a tenth of its watts in A, within reason. */
 function stepsOf(draft: ChargerDraft): { steps: CurrentSteps; assumed?: Said } | undefined {
   const { steps, from_A, most_A, by_A, power_W } = draft
@@ -65,8 +68,8 @@ function stepsOf(draft: ChargerDraft): { steps: CurrentSteps; assumed?: Said } |
     return { steps: range(from_A, most_A, by_A), assumed }
   }
   if (most_A !== undefined) return { steps: { kind: 'list', steps_A: [most_A] } }
-  if (!draft.named || power_W === undefined) return undefined
-  const to_A = Math.min(20, Math.max(1, Math.round(power_W / 10)))
+  if (!draft.named || (power_W ?? draft.input) === undefined) return undefined
+  const to_A = power_W === undefined ? usualMost_A : Math.min(20, Math.max(1, Math.round(power_W / 10)))
   return { steps: range(usualIncrement_A, to_A), assumed: texts.currentsTaken(power_W, usualIncrement_A, to_A) }
 }
 

@@ -160,6 +160,14 @@ describe('a conversation', () => {
     expect((await asking.ask('back to the 3s, how many amps')).verdict).toBe('do not charge')
   })
 
+  it('keeps that cells lie far apart, until they are measured anew', async () => {
+    await asking.ask('cells of my 3S 1300 lipo are 3.84 3.83 3.58')
+    expect((await asking.ask('what amps for it')).headline).toMatch(/cells are far apart/)
+    expect((await asking.ask('how many amps for a 2S 450 lipo')).verdict).not.toBe('do not charge')
+    await asking.ask('I measured the 3S again: 3.83 each')
+    expect((await asking.ask('amps for the 3S 1300 lipo')).verdict).toBe('go with care')
+  })
+
   it('names the cell that is lowest where it refuses', async () => {
     expect((await asking.ask('3S pack reads 3.81 3.82 3.60')).headline).toContain('cell 3 is lowest at 3.60 V')
   })

@@ -104,3 +104,13 @@ it('takes a protection board for no board of packs', async () => {
   const text = '3S li-ion 2600, its protection board stays in and works, what amps'
   expect((await asking.ask(text, inPlace(text))).command).toBe('current')
 })
+
+it.each([
+  'my charger takes 11 to 18 V, all I have is a 24 V supply, does a 4S 1500 lipo go on that',
+  'charger input 11-18 V, the supply gives 24V 10A, 4S 1500 lipo at 3 A ok?',
+  'can I run my 11-18V charger off a 24V truck battery for a 3S 2200 lipo',
+  'is 24 V fine for a charger that says 11-18 V',
+])('refuses volts that the charger does not take: %s', async text => {
+  const { verdict, headline } = await asking.ask(text, inPlace(text))
+  expect([verdict, headline]).toEqual(['do not charge', expect.stringMatching(/the charger wants 11 V to 18 V/)])
+})

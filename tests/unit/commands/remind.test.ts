@@ -293,7 +293,7 @@ describe('list and cancel', () => {
 
 describe('is refused', () => {
   test.each([
-    ['remind me', 'when'],
+    ['remind me', 'how long'],
     ['remind me in: 45min for: time pack: 3S 720 LiHV', 'either'],
     ['remind me in: 45', 'unit'],
     ['remind me in: 30s', '1 min'],

@@ -206,4 +206,8 @@ export const guiding: readonly LimitKey[] = [
 /** Spoken of all that was asked for together. */
 export const ofAll: readonly LimitKey[] = ['notAllReady', 'severalAtOnce', 'notAllCarried']
 /** What stays with the pack once it was met. */
-export const leaving: Readonly<Partial<Record<LimitKey, string>>> = { deadCell: 'revive', overCharged: 'overfull' }
+export const leaving: Readonly<Partial<Record<LimitKey, string>>> = {
+  deadCell: 'revive',
+  overCharged: 'overfull',
+  cellsFarApart: 'cellsHurt',
+}

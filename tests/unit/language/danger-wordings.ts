@@ -1,6 +1,6 @@
 // Wordings of dangers, as clauses that may stand before, amid or behind an ordinary question.
 
-import type { Danger } from '../../../src/charging/situation/dangers.ts'
+import type { Danger, WordedDanger } from '../../../src/charging/situation/dangers.ts'
 
 const wordings = {
   unattended: `I'm nipping over to the butcher's while it cooks
@@ -742,9 +742,12 @@ const wordings = {
     I have a fever and feel dizzy
     five pints in
     I keep nodding off`,
-} as const satisfies Readonly<Record<Danger, string>>
+} as const satisfies Readonly<Record<WordedDanger, string>>
 
 /** For each danger, ways to say it. */
 export const dangerWordings: ReadonlyMap<Danger, readonly string[]> = new Map(
-  (Object.keys(wordings) as Danger[]).map(danger => [danger, wordings[danger].split('\n').map(line => line.trim())]),
+  (Object.keys(wordings) as WordedDanger[]).map(danger => [
+    danger,
+    wordings[danger].split('\n').map(line => line.trim()),
+  ]),
 )

@@ -1,8 +1,8 @@
 // The plainest sentences of each danger: four a danger, and questions about dangers that tell none.
 
-import type { Danger } from '../../../src/charging/situation/dangers.ts'
+import type { WordedDanger } from '../../../src/charging/situation/dangers.ts'
 
-export const plainDangers: Readonly<Record<Danger, string>> = {
+export const plainDangers: Readonly<Record<WordedDanger, string>> = {
   fire: `my pack is smoking / there are flames coming out of the battery / it is hissing on the charger / the lipo caught fire`,
   injury: `I burned my hand on the pack / some of it got in my eye / I breathed in the smoke / I got a shock from the charger`,
   swollen: `it's puffed / my pack is swollen / the battery has bloated a bit / one of my lipos is puffy, can I charge it?`,

@@ -25,7 +25,7 @@ export const cellsLimits = {
     above('refuse', always, 'highest_V', 'tolerance of IEC 62133-2 (from memory)', ofCell('full_V', 0.05)),
   ),
   overFull: above('refuse', ['charge', 'board', 'look'], 'highest_V', cells, ofCell('full_V')),
-  cellsFarApart: above('refuse', judging, 'spread_V', apart, spreadOf('farApart_V')),
+  cellsFarApart: leaving('cellsHurt', above('refuse', judging, 'spread_V', apart, spreadOf('farApart_V'))),
   slowStart: guiding(below('must', ['charge', 'look'], 'lowest_V', chargerParts, ofCell('precharge_V'))),
   cellsApart: guiding(above('must', judging, 'spread_V', apart, spreadOf('apart_V'))),
   cellsUneven: above('care', judging, 'spread_V', apart, spreadOf('uneven_V')),

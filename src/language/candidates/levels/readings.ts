@@ -63,11 +63,18 @@ export const findReadings: Family = (sentence, before) => {
     const row = rowAt(sentence, first)
     if (!row) continue
     inside = row.after
-    const one = cellVolts(first, row, two && sentence.word(first - 1) !== 'between') ?? resistances(first, row, talk)
+    const volts = cellVolts(first, row, two && sentence.word(first - 1) !== 'between')
+    const ohms = resistances(first, row, talk)
+    const one = isNamedOhms(sentence, first, row) ? (ohms ?? volts) : (volts ?? ohms)
     if (one) found.push(one)
   }
   return [...found, ...findResistances(sentence, talk)]
 }
+
+/** "IR 2.1 2.2 3.9", but not "IR fine, cells 2.1 2.2 2.0": the nearer word says what they are. */
+const isNamedOhms = (sentence: Sentence, first: number, { unit }: Row): boolean =>
+  unit === undefined && resistanceWords.has(sentence.word(first - (joins.has(sentence.word(first - 1)) ? 2 : 1)))
+const joins = wordSet('is are was reads read shows : of')
 
 /** Two alone are most often those of two packs, but for a pack of two cells. */
 function cellVolts(first: number, { values, decimals, after, unit }: Row, two: boolean): Found | undefined {

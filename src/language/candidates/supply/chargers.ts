@@ -89,7 +89,7 @@ const loads = wordSet(
 
 function scoreOf(sentence: Sentence, run: Run, talk: boolean): number {
   const { draft } = run
-  if (draft.named) return isDefinite(draft) ? 0.9 : 0.3
+  if (draft.named) return isDefinite(draft) || draft.input !== undefined ? 0.9 : 0.3
   const more = [draft.power_W, draft.by_A, draft.cells, draft.input].filter(part => part !== undefined).length
   if (draft.several) return Math.min(0.95, 0.75 + 0.07 * more)
   if (draft.power_W !== undefined && draft.most_A !== undefined) return 0.6

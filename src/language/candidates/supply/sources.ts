@@ -15,7 +15,7 @@ interface Run {
 }
 
 const glue = wordSet(
-  ', @ - / and at with when while of limit limited to gives give does do makes delivers says output on resting rest is wound in has reads showing shows sits ( ) only : rated',
+  ', @ - / and at with when while of limit limited to gives give does do makes delivers says output on resting rest is wound in has reads showing shows sits ( ) only : rated inside',
 )
 const articles = wordSet('the my our a old to')
 /** Between a source and its volts these mean where it stands. */
@@ -44,6 +44,9 @@ function isOther(sentence: Sentence, at: number, end: number, told: SourceDraft,
   const started = figures !== undefined || told.kind !== undefined
   // "brick, generator" names two.
   if (before === ',' && started && namedSource(sentence, at)) return true
+  // "The LiFe at 6.6 V and the car battery": figures in front of another thing are none of it.
+  const isNext = joins.test(articles.has(before) ? sentence.word(at - 2) : '')
+  if (isNext && figures !== undefined && told.kind === undefined && namedSource(sentence, at)) return true
   // "450 W at the plug" is what a charger takes.
   const isPlace = before === 'the' && /^(?:at|from)$/.test(sentence.word(at - 2))
   if (isPlace && told.kind === undefined && told.watts !== undefined) return true
@@ -53,6 +56,8 @@ function isOther(sentence: Sentence, at: number, end: number, told: SourceDraft,
   const isRated = rated.has(sentence.word(at - 2)) || rated.has(sentence.word(end))
   return draft.amps !== told.amps && told.volts === undefined && !isRated
 }
+
+const joins = /^and$/
 
 /** "Fused at 8 A", "at a 10 A fuse" is what it gives. */
 const rated = wordSet('fused fuse rated limited')

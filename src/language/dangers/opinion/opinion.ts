@@ -1,13 +1,13 @@
 // How likely a message tells any danger, and which one it would be.
 
-import { type Danger, dangers } from '../../../charging/situation/dangers.ts'
+import { type Danger, dangers, isWorded } from '../../../charging/situation/dangers.ts'
 import { packed, unpacked } from '../../../ground/packed.ts'
 import { sharesOf } from '../../model/model.ts'
 import { type Features, fewerPlaces } from './features.ts'
 import file from './weights.json' with { type: 'json' }
 
 /** In the order of the weights. */
-export const judged = Object.keys(dangers) as readonly Danger[]
+export const judged = (Object.keys(dangers) as readonly Danger[]).filter(isWorded)
 
 export interface Opinion {
   /** 0 to 1: that it tells any danger. */

@@ -19,6 +19,7 @@ describe('readings of cells', () => {
     ['3,81, 3,82, 3,74', [3.81, 3.82, 3.74]],
     ['4.18, 4.19, 4.11 and 4.18 volts', [4.18, 4.19, 4.11, 4.18]],
     ['3.71 3.70 2.1', [3.71, 3.7, 2.1]],
+    ['IR is fine, cells 2.1 2.2 2.0', [2.1, 2.2, 2]],
   ])('of %j', (text, volts) => {
     const [found] = covered(text, 'cellVolts')
     expect(cellVoltsKind.read(found?.text ?? '', {}).value).toEqual(volts)
@@ -39,6 +40,7 @@ describe('readings of cells', () => {
     ['5 6 5 7 mΩ', [0.005, 0.006, 0.005, 0.007]],
     ['6, 6, 7, 6 and 14 milliohms', [0.006, 0.006, 0.007, 0.006, 0.014]],
     ['ir 3.1 2.9 3.0 5.9', [0.0031, 0.0029, 0.003, 0.0059]],
+    ['resistance 2.1 2.2 3.9 on the 3S', [0.0021, 0.0022, 0.0039]],
   ])('resistances of %j', (text, ohms) => {
     const [found] = covered(text, 'resistances')
     expect(cellResistancesKind.read(found?.text ?? '', {}).value).toEqual(ohms)

@@ -17,6 +17,8 @@ describe('chargers', () => {
     ['my charger goes to 6 A', '0.1-6A'],
     ['charger 10A 250W', '0.1-10A 250W'],
     ['charger is 5 A / 50 W', '0.1-5A 50W'],
+    ['my charger takes 11 to 18 V', '11-18V charger'],
+    ['charger input 9-20 V, supply 24V 5A', '9-20V charger'],
     ['0.1-5A by 0.05 80W 1-4S', '0.1-5A by 0.05 80W 1-4S'],
   ])('of %j', (text, expected) => {
     expect(coveredTexts(text, 'charger')).toContain(expected)
@@ -71,6 +73,10 @@ describe('sources', () => {
     ['off a 4s 5000 li-ion', '4S 5000mAh Li-ion'],
     ['using the 6s 10000 lipo', '6S 10000mAh LiPo'],
     ['100ah lifepo 12v', '4S 100000mAh LiFe'],
+    ['my LiFePO4 box 12.8 V 30 Ah', '4S 30000mAh LiFe'],
+    ['a lifepo4 battery of 12.8V, 20Ah', '4S 20000mAh LiFe'],
+    ['20 Ah LiFePO4 leisure battery', '4S 20000mAh LiFe'],
+    ['the LiFe at 6.6 V and the car battery of 60 Ah', 'car battery 60Ah'],
     ['generator 1000w', 'generator 1000W'],
     ['a solar panel of 20W', 'solar panel 20W'],
     ['the 430Wh power station', 'power station 430Wh'],
