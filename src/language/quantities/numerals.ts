@@ -31,7 +31,9 @@ const fractions = new Map([
   ['half', 0.5],
   ['quarter', 0.25],
   ['third', 0.333],
+  ['fifth', 0.2],
   ['tenth', 0.1],
+  ['hundredth', 0.01],
 ])
 const ambiguous = /^[1-9]\d{0,2}[.,]\d{3}$/
 

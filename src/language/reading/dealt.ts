@@ -39,10 +39,17 @@ export function deal(told: readonly ToldPacks[]): readonly Dealt[] {
 }
 
 /** As many levels as were told say how many packs there are, where nobody did. */
-function dealOne({ pack, count, levels }: ToldPacks): readonly Dealt[] {
+function dealOne({ pack, count, levels: told }: ToldPacks): readonly Dealt[] {
+  const levels = withoutWords(told)
   const packs = count ?? Math.max(1, levels.length > 1 ? holdersOf(levels) : 1)
   return spreadOver(levels, packs).map(level => ({ pack, count: 1, level }))
 }
+
+/** "All flown, both at 11.4": the volts say where those stand that the word is said of. */
+const withoutWords = (levels: readonly ToldLevel[]): readonly ToldLevel[] =>
+  levels.some(({ text, holders }) => holders === 'all' && /\d/.test(text))
+    ? levels.filter(({ text, holders }) => text !== 'empty' || typeof holders === 'number')
+    : levels
 
 const holdersOf = (levels: readonly ToldLevel[]): number =>
   levels.reduce((sum, { holders }) => sum + (typeof holders === 'number' ? holders : 1), 0)

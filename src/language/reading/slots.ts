@@ -1,5 +1,6 @@
 // Which detail of a command a value of the sentence is: by the word before it, by name, by kind.
 
+import { chemistries } from '../../charging/things/chemistries.ts'
 import type { Candidate, ValueName } from '../candidates/sentence/candidate.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
 
@@ -86,19 +87,23 @@ export function slotFor(
   return slot?.name === 'within' && flown.test(cue) ? undefined : slot
 }
 
+const fullCells = new RegExp(`^(?:${chemistries.map(({ full_V }) => full_V.value).join('|')})0?V per cell$`)
+
 /** A state behind "to" is where it goes; so are storage and full, unless they say where it stands. */
 function stateSlot(
-  { cue = '', text }: Candidate,
+  { cue = '', text, typed }: Candidate,
   named: (name: string) => OptionWords | undefined,
   ofKind: (kind: string) => OptionWords | undefined,
   isOfFlights: boolean,
 ): OptionWords | undefined {
   const isNamedGoal = text === 'storage' || text === 'full'
   const stands = cue === 'from' || cue === 'at'
+  // "So 4.35 a cell it is": full volts that nobody read off say where the charge ends.
+  const isEnd = cue === '' && fullCells.test(text) && /cell$/i.test(typed)
   // Of a flight a share is what may be used or what stays, unless it is told as a start.
   const isGoal =
     text !== 'empty' &&
-    ((isOfFlights && text.endsWith('%') && !stands) || goalCues.has(cue) || (isNamedGoal && !stands))
+    ((isOfFlights && text.endsWith('%') && !stands) || goalCues.has(cue) || isEnd || (isNamedGoal && !stands))
   const start = () => named('from') ?? ofKind('from') ?? named('at')
   if (!isGoal) return start()
   // Where it is to go is never taken for where it stands.

@@ -19,6 +19,8 @@ const minutes = `(?:min(?:ute)?s?|h|hours?)`
 const noUnit = String.raw`(?! ?(?:a|amps?|c|h|hrs?|hours?|m?ah|m|min\p{L}*|%|mm2?|k?wh?|kg|cm|s)(?!\p{L}))`
 /** So far cells or packs lie apart; more is where they stand. */
 const least_V = String.raw`(?:0?[.,]\d+(?: ?v(?:olts?)?(?!\p{L})|(?!\d|[.,]\d)${noUnit})|\d{1,3} ?m(?:v|illivolts?)(?!\p{L}))(?:(?: per| a| each) cell| each)?`
+/** No more than packs may lie apart, in words. */
+const spelled_V = `(?:a tenth|(?:(?:an?|one|two|three|four|five|half an?|a few) )?hundredths?)(?: of)?(?: a)? volts?`
 const between = `(?:(?:the|them|all|packs?|cells?|volts?|voltage|is|are|was|by|of|to|between|only|about|just|under|below|less|more|than|up|at|most|roughly|around|max|one|another) )*`
 
 const priced: readonly string[] = [
@@ -41,7 +43,7 @@ const rows: readonly string[] = [
   String.raw`${number} ?(?:km|kilomet(?:er|re)s?|miles?)(?!\p{L})`,
   String.raw`${few}[ -]?${minutes}[ -](?:away|walk|drive|ride|on foot|by (?:car|bike|bus|foot|train)|down the (?:road|street)|from (?:the|my|our|here|home|there|town))(?!\p{L})`,
   // "Within 0.02 V", "differ by 40 mV", "0.3 V apart".
-  String.raw`(?:within|differ\p{L}*|spread|gap|delta|deviat\p{L}*|imbalance|agree)\p{L}* ${between}${least_V}`,
+  String.raw`(?:within|differ\p{L}*|spread|gap|delta|deviat\p{L}*|imbalance|agree)\p{L}* ${between}(?:${least_V}|${spelled_V})`,
   String.raw`(?:${least_V}|\d(?:[.,]\d+)? ?v(?:olts?)?)(?: or so)?(?: of)? (?:apart|difference|different|spread|gap|between (?:them|the|packs|cells)|from each other|of each other|higher than|lower than|off)(?!\p{L})`,
 ]
 const whole = (all: readonly string[]) => new RegExp(String.raw`(?<![\p{L}\d.,])(?:${all.join('|')})`, 'giu')
@@ -50,7 +52,7 @@ const [every, unpriced] = [whole([...rows, ...priced]), whole(rows)]
 const electricity = /kwh|kilowatt|tariff|electric|\bbills?\b/i
 
 export function asidesIn({ text, tokens }: Tokens): readonly Aside[] {
-  if (!/\d|\b(?:minute|hour)/i.test(text)) return []
+  if (!/\d|\b(?:minute|hour|tenth|hundredth)/i.test(text)) return []
   return [...text.matchAll(electricity.test(text) ? unpriced : every)].map(({ 0: typed, index }) => {
     const first = tokens.findIndex(({ end }) => end > index)
     const after = tokens.findIndex(({ start }) => start >= index + typed.length)

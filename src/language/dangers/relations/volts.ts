@@ -121,13 +121,26 @@ function isSaidSame({ marked: { words } }: Told): boolean {
   )
 }
 
+/** "All within 0.02 V", "within two hundredths of a volt": no further apart than packs may lie. */
+const isSaidWithin = ({ marked: { words }, values }: Told): boolean =>
+  words.some(
+    ({ w }, at) =>
+      w === 'within' &&
+      (words.slice(at + 1, at + 4).some(one => /^(?:hundredths?|tenth)$/.test(one.w)) ||
+        values.some(({ kind, from, value }) => from === at + 1 && kind === 'volts' && value <= mostApart_V.value)),
+  )
+
 /** Whether two packs and more are told by their volts, or by what they are and nothing else, and none lies apart. */
 export function isAlike(told: Told): boolean {
   const { marked, values } = told
   const told_V = values.filter(one => (one.kind === 'volts' || one.kind === 'bare') && !isWhole(told, one))
   const isBare =
     values.filter(({ kind }) => kind === 'count').length > 1 && !marked.words.some(({ w }) => states.test(w))
-  return told.has('board') && (told_V.length > 1 || isBare || isSaidSame(told)) && boardMixed(told) === undefined
+  return (
+    told.has('board') &&
+    (told_V.length > 1 || isBare || isSaidSame(told) || isSaidWithin(told)) &&
+    boardMixed(told) === undefined
+  )
 }
 
 /** By how far they lie apart alone. */

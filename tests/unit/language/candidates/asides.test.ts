@@ -33,6 +33,8 @@ describe('what tells nothing of a charge', () => {
 describe('how far volts lie apart is where nothing stands', () => {
   it.each([
     'all of them within 0.03 V',
+    'all within a hundredth of a volt',
+    'they differ by two hundredths of a volt',
     'they are 0.28 V apart',
     '0.06 volts between them',
     'is 0.07 V between packs too much',
