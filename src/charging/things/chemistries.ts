@@ -131,7 +131,7 @@ export const liIon: Chemistry = {
 export const liFe: Chemistry = {
   ...lipo,
   name: 'LiFe',
-  written: ['li-fe', 'li-fe-po', 'li-fe-po4', 'lfp', 'lithium iron phosphate'],
+  written: ['li-fe', 'li-fe-po', 'li-fe-po4', 'lfp', 'lithium iron phosphate', 'lithium iron'],
   nominal_V: practice(3.3, 'printed on pack labels (3.2 or 3.3 V)'),
   full_V: practice(3.6, 'cell makers: 3.60 to 3.65 V'),
   storage_V: practice(3.3, 'about half charge, on the flat part of the curve'),

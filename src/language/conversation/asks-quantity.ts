@@ -24,13 +24,19 @@ const endsAt =
 const chargeTime = /\b(?:(?:total|whole|charg\w+) (?:\w+ )?(?:time|duration)|time (?:in|to charge|to full))\b/i
 const inWatts = /\b(?:in|as|how many) (?:watts|W)\b/i
 
+const other = wordSet('volts cutoff long')
 const quantities: readonly Quantity[] = [
+  {
+    command: 'current',
+    asks: (_, concepts) => concepts.includes('amps') && concepts.some(concept => other.has(concept)),
+    unless: wordSet('storage cells apart supply meter percent lead plug fly why wh'),
+  },
   {
     command: 'trim',
     asks: (text, concepts, isOfLevel, { question, typed = '' }) =>
       (endsAt.test(text) && question.command !== 'source') ||
       (ofVolts.has(question.command) ? (isOfLevel ? conceptsIn(typed) : []) : concepts).includes('volts'),
-    unless: wordSet('storage cells apart supply down meter percent lead plug balance fly lies ok why wh'),
+    unless: wordSet('storage cells apart supply down meter percent lead plug balance fly lies ok why wh amps long'),
   },
   {
     command: 'energy',

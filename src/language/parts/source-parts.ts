@@ -45,6 +45,8 @@ function kindOf(named: SourceKind, told: SourceKind | undefined): SourceKind {
   if (told === undefined) return named
   const both = new Set([named, told])
   if (both.has('lead') && both.has('vehicle')) return 'starter'
+  // "A lead bank" is one of a boat or a lorry.
+  if (both.has('lead') && both.has('bank')) return 'leisure'
   // "A box with a gel battery": what stands in it feeds.
   if (both.has('lead') && both.has('station')) return 'lead'
   return strength[named] > strength[told] ? named : told

@@ -79,7 +79,12 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
       ['mains', 0.3, 'socket, outlet, wall socket, wall outlet, club socket, power point'],
       ['panel', 0.75, 'solar panel, panel, solar, folding panel, solar panels, panneau solaire'],
     ] as const
-  ).flatMap(([kind, sure, phrases]) => phrases.split(', ').map(phrase => [phrase, [kind, sure]] as const)),
+  ).flatMap(([kind, sure, phrases]) =>
+    phrases
+      .split(', ')
+      .flatMap(phrase => [...new Set([phrase, phrase.replace(/battery$/, 'batt'), phrase.replace(/battery$/, 'bat')])])
+      .map(phrase => [phrase, [kind, sure]] as const),
+  ),
 )
 const phrases = phrasesOf(named.keys())
 /** Words that say more of what is named already. */

@@ -46,7 +46,7 @@ const rows: readonly (readonly [
   [of => takes(of, 'pack') && takes(of, 'capacity'), withLabel],
   [() => true, withChargers],
   [({ name }) => name === 'source', withStore],
-  [({ name }) => name === 'source', besidesFloor],
+  [({ name }) => name === 'source', ofFeed],
   [of => takes(of, 'clock'), withStart],
   [of => takes(of, 'clock'), besidesSun],
   [() => true, besides('current', /^fuses?$/)],
@@ -118,13 +118,19 @@ function withStore(values: Values): Values {
 
 const downTo: ReadonlySet<string> = new Set(['down', 'to', 'until', 'till'])
 
-/** "From the 100 Ah lead, down to half": a share right behind what feeds is where that stops, and no pack's goal. */
-function besidesFloor(values: Values): Values {
-  const isFloor = (value: Candidate, at: number) =>
-    value.kind === 'state' &&
-    !/\dV|full|storage/.test(value.text) &&
-    (value.cue === 'down' || (downTo.has(value.cue ?? '') && values[at - 1]?.kind === 'source'))
-  return values.map((value, at): Candidate => (isFloor(value, at) ? { ...value, kind: 'number' } : value))
+/**
+ * A share right behind what feeds is where that stands ("a 100 Ah LiFe, its display says 60 %"), or stops ("from the
+ * lead, down to half"); it is no pack's, unless one stands right before it.
+ */
+function ofFeed(values: Values): Values {
+  const isShare = ({ kind, text }: Candidate) => kind === 'state' && !/\dV|full|storage/.test(text)
+  return values.map((value, at): Candidate => {
+    const before = values[at - 1]
+    const isBehind = before?.kind === 'source'
+    if (!isShare(value) || before?.pack) return value
+    if (value.cue === 'down' || (isBehind && downTo.has(value.cue ?? ''))) return { ...value, kind: 'number' }
+    return isBehind && value.text.endsWith('%') ? { ...value, kind: 'percent' } : value
+  })
 }
 
 /** "1900 out of 2200 mAh": of two capacities the one that the other is out of, else the larger, is the pack's. */

@@ -31,6 +31,10 @@ const beside = wordSet(
   'a an the one is isnt are arent was be for in on of to with and but so or oh hm well please pls can could cant would will you u me i my we us say said show tell give put make do does dont did how what whats again then now just really very too more less bit kind pack packs battery batteries lipo lipos cell cells charger answer word words only get here from all your at not no',
 )
 
+/** Where an answer has its figures from. */
+const asksSource =
+  /^\W*(?:(?:and|ok|but|so|hm+|sorry|excuse me)\W+)*(?:where (?:do|did|have) you (?:get|got|take|have|find|read) (?:that|this|it|these|those|them)(?: figures?| numbers?)?(?: from)?|where (?:does|do|did) (?:that|this|it|these|those)(?: figures?| numbers?)? come from|says who|who says(?: so)?|according to (?:what|whom?)|what(?:'s| is| are) (?:your|the) sources?(?: for (?:that|this))?)\W*$/i
+
 /** So few words that ask speak of what was said last. */
 const few = 3
 const letters = /\p{L}[\p{L}'’-]*/gu
@@ -38,6 +42,7 @@ const letters = /\p{L}[\p{L}'’-]*/gu
 /** Undefined where a word or a number tells of anything else. */
 export function ofAnswer(text: string): OfAnswer | undefined {
   if (/\d/.test(text)) return undefined
+  if (asksSource.test(text)) return 'why'
   const words = (text.match(letters) ?? []).map(lookedUp)
   const isPlain = (word: string) => pointing.has(word) || beside.has(word)
   const asked = askedBy.find(([, set]) => words.some(word => set.has(word)))
