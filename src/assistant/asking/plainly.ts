@@ -75,12 +75,10 @@ export async function hear(
   const read = readPlainly(english, registry.vocabulary, frame, accounted, sureness, { typed: text, ...free })
   const meant = gloss ? { ...read, understanding: placed(read.understanding, gloss) } : read
   const { told, suspected } = besidesTitle(
-    heardInTalk(
-      used.some(({ kind }) => kind === 'pack') ? withThoseOf(accounted, heard, text) : heard,
-      text,
-      talk,
-      used.some(({ kind }) => kind === 'charger'),
-    ),
+    heardInTalk(used.some(({ kind }) => kind === 'pack') ? withThoseOf(accounted, heard, text) : heard, text, talk, {
+      pack: used.some(({ kind }) => kind === 'pack'),
+      charger: used.some(({ kind }) => kind === 'charger'),
+    }),
     text,
     free,
     meant,

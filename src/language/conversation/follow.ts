@@ -15,6 +15,7 @@ import { withChange } from './change.ts'
 import { choiceOf } from './choice-of.ts'
 import { compares } from './compares.ts'
 import { flown } from './flown.ts'
+import { putBack } from './put-back.ts'
 import { reminds } from './reminds.ts'
 import { ruleAnew } from './rule-anew.ts'
 import { stays } from './stay.ts'
@@ -24,6 +25,7 @@ const ways: readonly Way[] = [
   compares,
   reminds,
   flown,
+  putBack,
   both,
   stays,
   answerTo,

@@ -72,6 +72,13 @@ export const dangersIn = lately((text: string): DangersIn => {
   return { told: typed.map(one => ({ ...one, typed: text.slice(one.start, one.end) })), suspected }
 })
 
+/** Those that values alone show, beside each other. Never throws. */
+export function dangersBetweenValues(text: string): readonly Danger[] {
+  const marked = ready.mark(text)
+  const values = toldOf(marked, valuesOf(marked.words), lexicon)
+  return relations.map(relation => relation(values)?.danger).filter(danger => danger !== undefined)
+}
+
 /** What the opinion says of words that were put into English one by one counts for little: the rules alone will do. */
 export const dangersInGloss = (text: string): DangersIn => dangersInEnglish(text, () => true)
 

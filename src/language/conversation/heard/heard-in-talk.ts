@@ -3,16 +3,24 @@
 import type { Danger } from '../../../charging/situation/dangers.ts'
 import { attempt } from '../../../ground/problem.ts'
 import { bestCover, candidatesOf } from '../../candidates/index.ts'
-import { type DangersIn, dangersIn } from '../../dangers/index.ts'
+import { type DangersIn, dangersBetweenValues, dangersIn } from '../../dangers/index.ts'
 import type { Talk } from '../../frames/frame.ts'
 import { readPack } from '../../things/pack.ts'
+import { namesPack } from '../follow-up.ts'
 import { opensAsking } from './asks-nothing.ts'
 import { asksReminder } from './asks-reminder.ts'
 import { alikeOnBoard, bothPacks, onBoard, oneApart, without, withTold } from './heard-of-boards.ts'
 
-/** What a text tells behind what was said before; `namesCharger` where it names a charger of the kit. */
-export const heardInTalk = (heard: DangersIn, text: string, talk: Talk, namesCharger: boolean): DangersIn =>
+/** What of the kit a text names. */
+interface Named {
+  readonly pack: boolean
+  readonly charger: boolean
+}
+
+/** What a text tells behind what was said before. */
+export const heardInTalk = (heard: DangersIn, text: string, talk: Talk, named: Named): DangersIn =>
   [
+    besidePack,
     besidesSource,
     ofReminder,
     ofOtherType,
@@ -23,7 +31,7 @@ export const heardInTalk = (heard: DangersIn, text: string, talk: Talk, namesCha
     alikeOnBoard,
     bothPacks,
     afterCrash,
-  ].reduce((sofar, hear) => hear(sofar, text, talk, namesCharger), heard)
+  ].reduce((sofar, hear) => hear(sofar, text, talk, named), heard)
 
 const bareType =
   /^\W*(?:(?:and|or|but|no|so|ok|if|what|about|how|as|for|with|a|an|it|its|it's|is|was|were|the|same|then|instead|plain|please)\b\W*)*$/i
@@ -55,10 +63,10 @@ const speaker = /\b(?:i|we|i'?m|i'?ll|we'?re)\b/i
 const walled = /\b(?:garage|shed|tent|hall|hangar|barn|indoors|inside|closed|shut|in (?:the|my|a) (?:car|van))\b/i
 
 /** "From the car instead" tells what feeds: behind a question nobody who is away, beside a charger that is known no other charger. */
-function besidesSource(heard: DangersIn, text: string, { frame }: Talk, namesCharger: boolean): DangersIn {
+function besidesSource(heard: DangersIn, text: string, { frame }: Talk, named: Named): DangersIn {
   const found = bestCover(candidatesOf(text))
   const source = found.find(({ kind }) => kind === 'source' || kind === 'voltage')
-  const isCharger = namesCharger || ofLithium.test(text) || found.some(({ kind }) => kind === 'charger')
+  const isCharger = named.charger || ofLithium.test(text) || found.some(({ kind }) => kind === 'charger')
   const isOfCar = /^car\b/.test(frame?.question.options.source ?? '') && !walled.test(text)
   const mayBe = (danger: Danger) =>
     danger === 'wrongCharger'
@@ -98,7 +106,7 @@ const sleepsBeside =
   /^(?!.*\b(?:not|never|after|then|before|until|once|when|\w+n't)\b).*\b(?:i|we|i'?ll|everyone|everybody) (?:\w+ )?(?:sleep|nap|doze)\b/i
 
 /** "Over night then?" */
-const overNight = /^(?!.*\b(?:why|what|who|never|no|not)\b).*\bover ?-?night\b/i
+const overNight = /^(?!.*\b(?:why|what(?! (?:about|if)\b)|who|never|no|not)\b).*\bover ?-?night\b/i
 const isUnattended = ({ danger }: { readonly danger: Danger }): boolean => danger === 'unattended'
 
 /** Behind a question about a charge, what is only said of a leaving or of sleep is said of that charge. */
@@ -129,6 +137,20 @@ function leftLow(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
   const isLow =
     told && at?.includes('V') && volts / (at.includes('pack') ? told.series : 1) < told.chemistry.precharge_V.value
   return isLow && forLong.test(text) ? withTold(heard, 'revive', text) : heard
+}
+
+/**
+ * "My charger only does LiFe", "it says 5S", "1900 went in": what is told beside the pack that was spoken of, as if that
+ * stood before it.
+ */
+function besidePack(heard: DangersIn, text: string, { frame }: Talk, named: Named): DangersIn {
+  const pack = attempt(() => readPack(frame?.question.options.pack ?? '').value)
+  if (!pack || named.pack || !/\d|\bli|\bni/i.test(text) || bestCover(candidatesOf(text)).some(namesPack)) return heard
+  const type = frame?.doubts.includes('chemistryAssumed') ? '' : ` ${pack.chemistry.name}`
+  const alone = dangersBetweenValues(text)
+  return dangersBetweenValues(`my ${pack.series}S ${Math.round(pack.capacity_Ah * 1000)}${type} pack. ${text}`)
+    .filter(danger => !alone.includes(danger))
+    .reduce((sofar, danger) => withTold(sofar, danger, text), heard)
 }
 
 /** "Dent of 3 mm, cells all equal": behind a crash it is what was found on that pack. */

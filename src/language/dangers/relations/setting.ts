@@ -2,7 +2,7 @@
 
 import { chemistries } from '../../../charging/things/chemistries.ts'
 import { numberNamed } from '../../quantities/quantities.ts'
-import { before, crossesClause, isWhole, type Relation, type Told } from './relation.ts'
+import { before, clauseAt, crossesClause, isWhole, type Relation, type Told } from './relation.ts'
 import { isInFlight } from './speed.ts'
 import type { Value } from './values.ts'
 
@@ -123,7 +123,8 @@ function isSet(told: Told, { from, to }: Value): boolean {
   if (told.is(to, 'programWord') || isForPack(told, to)) return true
   if (/^on (?:a|my|this)$/.test(`${said(from - 2)} ${said(from - 1)}`)) return false
   const at = before(told, from, 'countCue', 4)
-  if (at === undefined || packWord.test(said(at - 1)) || isPack(told, from, to)) return false
+  const isOfPack = words[at ?? 0]?.cut === 0 && packWord.test(said((at ?? 0) - 1))
+  if (at === undefined || isOfPack || isPack(told, from, to)) return false
   // "Set to 4S, 3S 1300": the first is set.
   if (countsIn(told).some(one => one.from > at && one.to <= from && crossesClause(told, one.from, from))) return false
   if (/^(?:is|its)$/.test(said(at))) {
@@ -170,6 +171,7 @@ function isMode(told: Told, { from, to, chemistry }: Value): boolean {
   if (next !== undefined && next.cut === 0 && (told.is(to, 'programWord') || next.w === 'charger'))
     return next.w !== 'charger'
   if (chemistry === 'lead') return false
+  if (isAllItDoes(told, from)) return true
   const at = before(told, from, 'modeCue', chemistry === 'nickel' ? 1 : 4)
   // "The same rule as LiPo".
   if (told.marked.words.slice(Math.max(0, from - 4), from).some(({ w }) => w === 'same')) return false
@@ -177,6 +179,19 @@ function isMode(told: Told, { from, to, chemistry }: Value): boolean {
   // "Set my 4S LiFe": the pack.
   return !told.values.some(({ kind, to: end }) => kind === 'count' && end > at && end <= from && end >= from - 2)
 }
+
+/** "The charger only does LiPo", "it just knows LiPo and LiHV". */
+function isAllItDoes(told: Told, from: number): boolean {
+  const words = told.marked.words.slice(clauseAt(told, from)[0], from).map(({ w }) => w)
+  const can = words.findLastIndex(word => /^(?:does|do|has|knows?|supports?|takes?|charges?|handles?)$/.test(word))
+  const isNear = can >= 0 && words.slice(can + 1).every(word => onlyTypes.test(word))
+  return (
+    isNear &&
+    words.slice(Math.max(0, can - 2), can + 2).some(word => /^(?:only|just)$/.test(word)) &&
+    words.slice(0, can).some(word => /^(?:chargers?|it|thing|box|one|mine|his|hers)$/.test(word))
+  )
+}
+const onlyTypes = /^(?:only|just|a|an|the|and|or|plain|li|ion|lipos?|lihvs?|lifes?|liion|nimh)$/
 
 /** "on", "in" and "as" stand right before a program: "on a normal lipo" tells the pack. */
 function isLoose({ marked: { words } }: Told, at: number, from: number): boolean {

@@ -1,0 +1,33 @@
+// What a charge put back, of the pack that was spoken of: "it took 1100", "1.4 Ah went in".
+
+import { writeQuantity } from '../quantities/quantity.ts'
+import { fitTo } from '../reading/fit.ts'
+import { toldBy } from '../reading/told/told-pack.ts'
+import type { Way } from './behind.ts'
+import { choiceOf } from './choice-of.ts'
+import { namesPack } from './follow-up.ts'
+import { lentTo } from './lend.ts'
+
+const tookIn =
+  /\b(?:took|(?:put|went|gone|goes|got|is|are) (?:\d+\W*\w* )?(?:back|in|into it)\b|(?:back|in) (?:it|so far|already))/i
+const keeps = /\b(?:log|note|save|record|write|remember)\w*\b/i
+/** Less is no mAh of a pack. */
+const least_mAh = 20
+
+export const putBack: Way = ({ text, values, frame, vocabulary }) => {
+  const command = vocabulary.find(({ name }) => name === 'percent')
+  const { pack } = frame.question.options
+  if (!command || frame.pending || pack === undefined || values.some(namesPack) || !tookIn.test(text)) return undefined
+  const [back, ...others] = values.map(value => {
+    const { kind, text: told, pack: part } = value
+    const isBare = kind === 'number' || kind === 'count'
+    return isBare && Number(told) >= least_mAh
+      ? Number(told) / 1000
+      : part?.series
+        ? undefined
+        : toldBy(value)?.capacity_Ah
+  })
+  if (back === undefined || others.length > 0 || keeps.test(text)) return undefined
+  const { before } = lentTo(frame, command, text, values)
+  return choiceOf(fitTo(command, [], { pack, back: writeQuantity(back, 'capacity') }, before), { pack })
+}
