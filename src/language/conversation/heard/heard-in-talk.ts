@@ -3,10 +3,11 @@
 import type { Danger } from '../../../charging/situation/dangers.ts'
 import { attempt } from '../../../ground/problem.ts'
 import { bestCover, candidatesOf } from '../../candidates/index.ts'
+import { correctionsIn } from '../../dangers/corrections.ts'
 import { type DangersIn, dangersBetweenValues, dangersIn } from '../../dangers/index.ts'
 import type { Talk } from '../../frames/frame.ts'
 import { readPack } from '../../things/pack.ts'
-import { namesPack } from '../follow-up.ts'
+import { countOf, namesPack } from '../follow-up.ts'
 import { opensAsking } from './asks-nothing.ts'
 import { asksReminder } from './asks-reminder.ts'
 import { alikeOnBoard, bothPacks, onBoard, oneApart, without, withTold } from './heard-of-boards.ts'
@@ -20,6 +21,7 @@ interface Named {
 /** What a text tells behind what was said before. */
 export const heardInTalk = (heard: DangersIn, text: string, talk: Talk, named: Named): DangersIn =>
   [
+    goingOn,
     besidePack,
     besidesSource,
     ofReminder,
@@ -139,6 +141,34 @@ function leftLow(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
   return isLow && forLong.test(text) ? withTold(heard, 'revive', text) : heard
 }
 
+/** Of so few words what only may be told counts too: "pillow", where a place was asked for. */
+const fewWords = 5
+/** Where they all stand now, wherever they stood. */
+const ofAll = /\b(?:all|both|each|every)\b/i
+/** Volts that are told behind a source may be its own. */
+const ofVolts: ReadonlySet<Danger> = new Set(['tooLow', 'overfull'])
+const isOfSource = (danger: Danger, frame: Talk['frame']): boolean =>
+  frame?.question.options.source !== undefined && ofVolts.has(danger)
+
+/** "Can't even hold it", "one's a LiFe though": what a text tells where it goes on in the sentence that was said before. */
+function goingOn(heard: DangersIn, text: string, { frame }: Talk, named: Named): DangersIn {
+  const { typed = '' } = frame ?? {}
+  const { foundSound, measured, mistaken, otherPack } = correctionsIn(text)
+  const isAnew = named.pack || foundSound || measured || mistaken || otherPack
+  if (typed === '' || isAnew || heard.told.length > 0) return heard
+  const before = dangersIn(typed)
+  const whole = dangersIn(`${typed} ${text}`)
+  const isNew = (danger: Danger) =>
+    !before.told.some(one => one.danger === danger) &&
+    !before.suspected.includes(danger) &&
+    !isOfSource(danger, frame) &&
+    !(danger === 'boardMixed' && ofAll.test(text))
+  const told = whole.told.map(({ danger }) => danger).filter(isNew)
+  if (told.length > 0) return told.reduce((sofar, danger) => withTold(sofar, danger, text), heard)
+  const isOpen = heard.suspected.length === 0 && countOf(text) <= fewWords
+  return isOpen ? { ...heard, suspected: whole.suspected.filter(isNew) } : heard
+}
+
 /**
  * "My charger only does LiFe", "it says 5S", "1900 went in": what is told beside the pack that was spoken of, as if that
  * stood before it.
@@ -149,7 +179,7 @@ function besidePack(heard: DangersIn, text: string, { frame }: Talk, named: Name
   const type = frame?.doubts.includes('chemistryAssumed') ? '' : ` ${pack.chemistry.name}`
   const alone = dangersBetweenValues(text)
   return dangersBetweenValues(`my ${pack.series}S ${Math.round(pack.capacity_Ah * 1000)}${type} pack. ${text}`)
-    .filter(danger => !alone.includes(danger))
+    .filter(danger => !alone.includes(danger) && !isOfSource(danger, frame))
     .reduce((sofar, danger) => withTold(sofar, danger, text), heard)
 }
 
