@@ -10,6 +10,7 @@ import type { CommandWords } from '../sentence/vocabulary.ts'
 import { answerTo } from './answer-to.ts'
 import { asksQuantity } from './asks-quantity.ts'
 import type { Behind, Way } from './behind.ts'
+import { beyondFull } from './beyond-full.ts'
 import { both } from './both.ts'
 import { withChange } from './change.ts'
 import { choiceOf } from './choice-of.ts'
@@ -21,6 +22,7 @@ import { ruleAnew } from './rule-anew.ts'
 import { stays } from './stay.ts'
 
 const ways: readonly Way[] = [
+  beyondFull,
   asksQuantity,
   compares,
   reminds,

@@ -9,7 +9,7 @@ import { namesPack } from './follow-up.ts'
 import { lentTo } from './lend.ts'
 
 const tookIn =
-  /\b(?:took|(?:put|went|gone|goes|got|is|are) (?:\d+\W*\w* )?(?:back|in|into it)\b|(?:back|in) (?:it|so far|already))/i
+  /\b(?:took|swallowed|accepted|(?:put|went|gone|goes|got|is|are) (?:\d+\W*\w* )?(?:back|in|into it)\b|(?:back|in) (?:it|so far|already))/i
 const keeps = /\b(?:log|note|save|record|write|remember)\w*\b/i
 /** Less is no mAh of a pack. */
 const least_mAh = 20

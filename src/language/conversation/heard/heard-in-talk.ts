@@ -169,6 +169,9 @@ function goingOn(heard: DangersIn, text: string, { frame }: Talk, named: Named):
   return isOpen ? { ...heard, suspected: whole.suspected.filter(isNew) } : heard
 }
 
+/** What values of the pack may show not to be there: "610 mAh went in" of 1300. */
+const byValues: readonly Danger[] = ['overfull', 'wrongMode', 'wrongCount']
+
 /**
  * "My charger only does LiFe", "it says 5S", "1900 went in": what is told beside the pack that was spoken of, as if that
  * stood before it.
@@ -177,10 +180,15 @@ function besidePack(heard: DangersIn, text: string, { frame }: Talk, named: Name
   const pack = attempt(() => readPack(frame?.question.options.pack ?? '').value)
   if (!pack || named.pack || !/\d|\bli|\bni/i.test(text) || bestCover(candidatesOf(text)).some(namesPack)) return heard
   const type = frame?.doubts.includes('chemistryAssumed') ? '' : ` ${pack.chemistry.name}`
+  const whole = `my ${pack.series}S ${Math.round(pack.capacity_Ah * 1000)}${type} pack. ${text}`
+  const { told, suspected } = dangersIn(whole)
+  const still = new Set([...told.map(({ danger }) => danger), ...suspected])
+  const isRelieved = heard.told.some(({ danger }) => byValues.includes(danger) && !still.has(danger))
+  const relieved = isRelieved ? { told: heard.told.filter(({ danger }) => still.has(danger)), suspected } : heard
   const alone = dangersBetweenValues(text)
-  return dangersBetweenValues(`my ${pack.series}S ${Math.round(pack.capacity_Ah * 1000)}${type} pack. ${text}`)
+  return dangersBetweenValues(whole)
     .filter(danger => !alone.includes(danger) && !isOfSource(danger, frame))
-    .reduce((sofar, danger) => withTold(sofar, danger, text), heard)
+    .reduce((sofar, danger) => withTold(sofar, danger, text), relieved)
 }
 
 /** "Dent of 3 mm, cells all equal": behind a crash it is what was found on that pack. */
