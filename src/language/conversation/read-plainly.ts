@@ -76,7 +76,7 @@ export function readPlainly(
     isChange && one !== follows && shareOf(one?.intent) < faintest && one?.intent !== frame.question.command
   const isWeak = (first?.score ?? 0) < leastScore || isFar(first)
   const other = isChange && isWeak ? elsewhere(said) : undefined
-  const best = other ?? judgedAt(said, first) ?? first
+  const best = other ?? judgedAt(said, first, frame) ?? first
   const share = best === follows ? 1 : shareOf(best?.intent)
   const understanding = understandingOf(text, best, share, values, accounted)
   const near = found.map(nearOf)
@@ -141,13 +141,17 @@ export function readPlainly(
 }
 
 /** Volts that the charger does not take, or where a pack stands, of what asks in words or for readings of its cells. */
-function judgedAt({ text, values, vocabulary }: Said, likeliest: Choice | undefined): Choice | undefined {
+function judgedAt(
+  { text, values, vocabulary }: Said,
+  likeliest: Choice | undefined,
+  frame: Frame | undefined,
+): Choice | undefined {
   if (!likeliest) return undefined
   const { fitted, intent, score } = likeliest
   const isLacking = fitted?.missing !== undefined || score < leastScore
   const asksReadings = intent === 'cells' && isLacking
   const state =
-    beyondInput(values, vocabulary) ??
+    beyondInput(values, vocabulary, frame?.question.options ?? {}) ??
     standsAt(text, values, vocabulary, asksReadings, asksReadings || aside.get(intent) === 'handbook')
   return state && { ...likeliest, fitted: state, kept: [], score: Math.max(score, leastScore) }
 }

@@ -152,7 +152,7 @@ function inputAt(sentence: Sentence, start: number, draft: ChargerDraft): number
   if (draft.input !== undefined) return undefined
   const isOfCharger = !sentence.isTalk || draft.named === true
   const at = isOfCharger && /^(?:input|dc)$/.test(sentence.word(start)) ? start + 1 : start
-  const ends = endsAt(sentence, at, 'voltage', inputVolts)
+  const ends = endsAt(sentence, at, 'voltage', inputVolts) ?? (isOfCharger ? bareInput(sentence, start, at) : undefined)
   const isRange = ends !== undefined && ends.from < ends.to
   if (isRange && (!sentence.isTalk || (ends.to >= 9 && ends.to <= 60 && ends.from >= 4))) {
     draft.input = { min: ends.from, max: ends.to }
@@ -166,6 +166,14 @@ function inputAt(sentence: Sentence, start: number, draft: ChargerDraft): number
   if (after === 0 || !(isMost || behind === '+' || isInput(behind))) return undefined
   draft.input = isMost ? { max: value } : behind === '+' ? { min: value } : { min: value, max: value }
   return isMost ? after : after + 1
+}
+
+/** "Input 11-18", "18-30 in": the word for it stands in the unit's place. */
+function bareInput(sentence: Sentence, start: number, at: number) {
+  const low = sentence.numerals[at]
+  const high = low && /^(?:-|to)$/.test(sentence.word(low.after)) ? sentence.numerals[low.after + 1] : undefined
+  const isNamed = high !== undefined && (at > start || isInput(sentence.word(high.after)))
+  return low && isNamed ? { from: low.value, to: high.value, after: high.after } : undefined
 }
 
 /** Its watts or its currents are told. */

@@ -10,7 +10,7 @@ import { readPack } from '../../things/pack.ts'
 import { countOf, namesPack } from '../follow-up.ts'
 import { opensAsking } from './asks-nothing.ts'
 import { asksReminder } from './asks-reminder.ts'
-import { alikeOnBoard, bothPacks, onBoard, oneApart, without, withTold } from './heard-of-boards.ts'
+import { alikeOnBoard, amongOthers, bothPacks, ofAll, onBoard, oneApart, without, withTold } from './heard-of-boards.ts'
 
 /** What of the kit a text names. */
 interface Named {
@@ -30,6 +30,7 @@ export const heardInTalk = (heard: DangersIn, text: string, talk: Talk, named: N
     leftLow,
     onBoard,
     oneApart,
+    amongOthers,
     alikeOnBoard,
     bothPacks,
     afterCrash,
@@ -143,8 +144,6 @@ function leftLow(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
 
 /** Of so few words what only may be told counts too: "pillow", where a place was asked for. */
 const fewWords = 5
-/** Where they all stand now, wherever they stood. */
-const ofAll = /\b(?:all|both|each|every)\b/i
 /** Volts that are told behind a source may be its own. */
 const ofVolts: ReadonlySet<Danger> = new Set(['tooLow', 'overfull'])
 const isOfSource = (danger: Danger, frame: Talk['frame']): boolean =>

@@ -3,7 +3,7 @@
 import type { Danger } from '../../../charging/situation/dangers.ts'
 import { mostApart_V } from '../../../charging/things/practice.ts'
 import { bestCover, candidatesOf } from '../../candidates/index.ts'
-import { type DangersIn, dangersIn } from '../../dangers/index.ts'
+import { type DangersIn, dangersBetweenValues, dangersIn } from '../../dangers/index.ts'
 import type { Talk } from '../../frames/frame.ts'
 import { keptEntries } from '../../reading/listed.ts'
 import { toldBy, toldIn } from '../../reading/told/told-pack.ts'
@@ -27,6 +27,17 @@ export function onBoard(heard: DangersIn, text: string, { frame }: Talk): Danger
     return series !== before.series || chemistry !== before.chemistry
   })
   return differs ? withTold(heard, 'boardMixed', text) : heard
+}
+
+/** Where they all stand now, wherever they stood. */
+export const ofAll = /\b(?:all|both|each|every)\b/i
+
+/** "One's 3S", "one 22.1, the rest 25": what lies apart from the others of the board that was asked about. */
+export function amongOthers(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
+  if (boardIn(frame).length === 0 || !ofOne.test(text) || ofAll.test(text)) return heard
+  const isMixed = (of: string) => dangersBetweenValues(of).includes('boardMixed')
+  const { typed = '' } = frame ?? {}
+  return isMixed(`${typed} ${text}`) && !isMixed(typed) ? withTold(heard, 'boardMixed', text) : heard
 }
 
 const ofOne =

@@ -19,8 +19,8 @@ export class Lexicon {
   readonly #signs: Signs
 
   constructor(concepts: Concepts, ordinary: ReadonlySet<string>) {
-    for (const [name, list] of Object.entries(concepts)) this.#learn(`@${name}`, list)
     this.#signs = new Signs(this.#stands, ordinary)
+    for (const [name, list] of Object.entries(concepts)) this.#learn(`@${name}`, list)
   }
 
   /** Reads a pattern on this lexicon. Throws an Error where it names a concept that is not there. */
@@ -62,6 +62,7 @@ export class Lexicon {
     if (known !== undefined) return known
     const id = this.#ids.size
     this.#ids.set(sign, id)
+    this.#signs.findAnew()
     if (!sign.startsWith('@')) this.#stand(sign, id)
     return id
   }

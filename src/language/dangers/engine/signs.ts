@@ -28,6 +28,13 @@ export class Signs {
     this.#ordinary = ordinary
   }
 
+  /** What was found of words before a pattern brought new ones holds no longer. */
+  findAnew(): void {
+    this.#known.clear()
+    this.#beginnings = undefined
+    this.#near = undefined
+  }
+
   of(word: Word): ReadonlySet<number> {
     const key = word.value === undefined ? word.w : anyNumber
     const known = this.#known.get(key)

@@ -21,7 +21,7 @@ export function withChargers(values: readonly Candidate[], { options }: CommandW
   const found: Candidate[] = []
   for (let at = 0; at < values.length; at += 1) {
     const [value, next] = [values[at], values[at + 1]] as [Candidate, Candidate | undefined]
-    if (value.taken && takes('drawn power') && !/A/.test(value.text) && watts.test(value.text)) {
+    if (value.taken && takes('drawn power') && !/A|\dV/.test(value.text) && watts.test(value.text)) {
       found.push({ ...value, kind: 'power', text: watts.exec(value.text)?.[0] ?? '' })
       // "The two together draw 900 W": told for all of them.
       if (value.shared) found.splice(0, found.length, ...found.filter(({ kind }) => kind !== 'count'))
