@@ -3,8 +3,9 @@
 import type { Danger } from '../../../charging/situation/dangers.ts'
 import { mostApart_V } from '../../../charging/things/practice.ts'
 import { bestCover, candidatesOf } from '../../candidates/index.ts'
-import { type DangersIn, dangersBetweenValues, dangersIn } from '../../dangers/index.ts'
+import { type DangersIn, dangersIn } from '../../dangers/index.ts'
 import type { Talk } from '../../frames/frame.ts'
+import { highestCell_V } from '../../parts/level-words.ts'
 import { keptEntries } from '../../reading/listed.ts'
 import { toldBy, toldIn } from '../../reading/told/told-pack.ts'
 
@@ -21,7 +22,7 @@ function boardIn(frame: Talk['frame']) {
 export function onBoard(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
   const [first] = boardIn(frame)
   const before = first && toldIn(first.pack)
-  if (!before || !joins.test(text)) return heard
+  if (!before || !(joins.test(text) || ofOne.test(text))) return heard
   const differs = bestCover(candidatesOf(text)).some(value => {
     const { series = before.series, chemistry = before.chemistry } = toldBy(value) ?? {}
     return series !== before.series || chemistry !== before.chemistry
@@ -34,11 +35,18 @@ export const ofAll = /\b(?:all|both|each|every)\b/i
 
 /** "One's 3S", "one 22.1, the rest 25": what lies apart from the others of the board that was asked about. */
 export function amongOthers(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
-  if (boardIn(frame).length === 0 || !ofOne.test(text) || ofAll.test(text)) return heard
-  const isMixed = (of: string) => dangersBetweenValues(of).includes('boardMixed')
-  const { typed = '' } = frame ?? {}
-  return isMixed(`${typed} ${text}`) && !isMixed(typed) ? withTold(heard, 'boardMixed', text) : heard
+  const [first] = boardIn(frame)
+  if (!first || !ofOne.test(text) || ofAll.test(text)) return heard
+  const { series = 1 } = toldIn(first.pack) ?? {}
+  const cells_V = [...text.matchAll(plainNumber)]
+    .map(([typed]) => Number(typed.replace(',', '.')))
+    .map(volts => (volts > highestCell_V ? volts / series : volts))
+    .filter(volts => volts > lowestCell_V && volts < highestCell_V)
+  const isFar = Math.max(...cells_V) - Math.min(...cells_V) >= mostApart_V.value - 0.005
+  return isFar ? withTold(heard, 'boardMixed', text) : heard
 }
+const plainNumber = /(?<![\d.,])\d+(?:[.,]\d+)?(?![.,]?\d| ?(?:m?ah?|s|%|c|min|h|x|°)(?!\p{L}))/giu
+const lowestCell_V = 2.5
 
 const ofOne =
   /\b(?:one|the (?:new|old|other|last|first|second|third|fourth|small|big|red|blue)(?: (?:one|pack))?|another|(?:the )?(?:others|rest)|his|hers|mine)\b/i
