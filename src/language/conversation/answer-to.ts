@@ -4,10 +4,9 @@ import { nearest } from '../../ground/nearest.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { fitTo } from '../reading/fit.ts'
 import { isNamedKind } from '../reading/free-words.ts'
-import { toldBy } from '../reading/told/told-pack.ts'
+import { namesPack, toldBy } from '../reading/told/told-pack.ts'
 import type { Way } from './behind.ts'
 import { choiceOf } from './choice-of.ts'
-import { namesPack } from './follow-up.ts'
 
 export const answerTo: Way = ({ text, values, frame: { question, pending } }, command) => {
   if (!pending) return undefined

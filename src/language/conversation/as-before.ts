@@ -1,15 +1,16 @@
 // Values that are told by the last question: a bare "11.7" behind volts, "800 W" of a generator, "no, 2200 mAh".
 
 import { attempt } from '../../ground/problem.ts'
-import type { Candidate, ValueName } from '../candidates/index.ts'
+import { bestCover, type Candidate, candidatesOf, type ValueName } from '../candidates/index.ts'
 import type { Frame } from '../frames/frame.ts'
+import { writeQuantity } from '../quantities/quantity.ts'
 import type { Kept } from '../reading/fit.ts'
 import { feedCues } from '../reading/told/packs-told.ts'
-import { toldBy, toldIn } from '../reading/told/told-pack.ts'
+import { namesPack, toldBy, toldIn } from '../reading/told/told-pack.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readSource } from '../things/source.ts'
 import { bankCell_V } from '../things/source-of-parts.ts'
-import { isOnlyValues, namesPack } from './follow-up.ts'
+import { isOnlyValues } from './follow-up.ts'
 import { withPartOfBefore } from './heard/part-of-before.ts'
 import { asCurrent, ofItsLevel, ofItsRest, ofLeadBattery, onlyNumber } from './number-behind.ts'
 
@@ -28,7 +29,7 @@ export function asBefore(
   command: CommandWords,
   frame: Frame,
 ): readonly Candidate[] {
-  const { options: before } = frame.question
+  const before = withFeed(frame)
   const told = withPartOfBefore(text, values, frame).map(value => asCurrent(value, frame))
   const cells = toldIn(before.pack ?? '')?.series ?? 1
   // "And one of 65 W", "half sun", "one cell has 35": no count, no state and no pack of one cell.
@@ -42,6 +43,7 @@ export function asBefore(
     .filter(value => !isNone(value))
     .map(
       value =>
+        ofItsBack(value, text, before) ??
         ofItsRest(value, text, before) ??
         (takesVolts ? undefined : ofItsLevel(value, text, before)) ??
         ofItsKind(value, { text, command, before }) ??
@@ -49,6 +51,14 @@ export function asBefore(
         ofItsSource(value, text, before) ??
         value,
     )
+}
+
+/** What feeds may be told without a figure: "the battery of my car", of which nothing was worked with. */
+function withFeed(frame: Frame): Kept {
+  const { command, options } = frame.question
+  if (command !== 'source' || options.source !== undefined) return options
+  const named = bestCover(candidatesOf(frame.typed ?? '')).find(({ kind }) => kind === 'source')
+  return named ? { ...options, source: named.text } : options
 }
 
 /** A count or a level less sure than this may be none. */
@@ -60,6 +70,22 @@ const measured = /\b(?:took|takes?|put|went|back|measured|tested|really|actually
 function ofItsLabel(value: Candidate, text: string, { pack }: Kept): Candidate | undefined {
   const isLabel = value.kind === 'capacity' && pack !== undefined && !measured.test(text)
   return isLabel ? { ...value, kind: 'pack', pack: toldBy(value) } : undefined
+}
+
+const named = /\b(?:label|pack|battery|lipo|lihv|life|ion|mah (?:one|pack))\b/i
+
+/** "Sorry, 2850", where so many mAh were put back: they are those. */
+function ofItsBack(value: Candidate, text: string, { back }: Kept): Candidate | undefined {
+  const { pack: part, ...others } = value
+  const isBare = /^\d{3,5}$/.test(value.typed)
+  const capacity_Ah = isBare
+    ? Number(value.typed) / 1000
+    : value.kind === 'capacity'
+      ? toldBy(value)?.capacity_Ah
+      : undefined
+  if (back === undefined || capacity_Ah === undefined || part?.series !== undefined || named.test(text))
+    return undefined
+  return { ...others, kind: 'capacity', text: writeQuantity(capacity_Ah, 'capacity') }
 }
 
 /** What a source is told by, of which a figure was missing. */

@@ -7,7 +7,8 @@ import { fitTo } from '../reading/fit.ts'
 import type { Way } from './behind.ts'
 import { asksWhatItIs } from './change.ts'
 import { choiceOf } from './choice-of.ts'
-import { countOf, goesOn, isFewWords } from './follow-up.ts'
+import { goesOn, isFewWords } from './follow-up.ts'
+import { countOf } from './heard/words-beside.ts'
 import { isOfPack, lentTo, ofEnergy } from './lend.ts'
 
 interface Quantity {

@@ -3,11 +3,10 @@
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate, ValueName } from '../candidates/index.ts'
 import { fitTo, type Kept } from '../reading/fit.ts'
-import { toldBy } from '../reading/told/told-pack.ts'
+import { namesPack, toldBy } from '../reading/told/told-pack.ts'
 import { readPack } from '../things/pack.ts'
 import type { Way } from './behind.ts'
 import { choiceOf } from './choice-of.ts'
-import { namesPack } from './follow-up.ts'
 import { heldOn } from './lend.ts'
 
 /** It wonders which of two takes longer. */

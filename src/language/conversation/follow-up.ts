@@ -7,8 +7,9 @@ import { conceptsOf } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import { aside, fitRead, takes } from '../reading/choose.ts'
 import type { Fitted } from '../reading/fit.ts'
+import { namesPack } from '../reading/told/told-pack.ts'
 import type { Behind } from './behind.ts'
-import { wordsBeside } from './heard/words-beside.ts'
+import { countOf, wordsBeside } from './heard/words-beside.ts'
 
 /** Words that go on from what was said before. */
 export const goesOn =
@@ -99,7 +100,3 @@ const takesAlone = ({ intent }: Ranked, { readBy, vocabulary }: Said): number =>
   const read = readBy(command)
   return takes(command, fitRead(command, read), read.values)
 }
-
-export const namesPack = ({ pack }: Candidate): boolean => pack?.capacity_Ah !== undefined && pack.series !== undefined
-
-export const countOf = (text: string): number => text.trim().split(/\s+/).length

@@ -7,11 +7,10 @@ import type { Kept } from '../reading/fit.ts'
 import { isOfNamed } from '../reading/free-words.ts'
 import { keptEntries, keptList } from '../reading/listed.ts'
 import { alike } from '../reading/told/charger-told.ts'
-import { type PackTold, toldBy, toldIn } from '../reading/told/told-pack.ts'
+import { namesPack, type PackTold, toldBy, toldIn } from '../reading/told/told-pack.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readCellType } from '../things/cell-type.ts'
 import { isSource } from './as-before.ts'
-import { namesPack } from './follow-up.ts'
 
 export interface Lent {
   readonly kept: Kept

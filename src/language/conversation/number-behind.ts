@@ -34,7 +34,7 @@ const mayBeCurrent: ReadonlySet<ValueName> = new Set(['current', 'state', 'numbe
 
 const ofFeed = /\b(?:supply|source|psu|adapt[eo]r|brick|input|wall|car)\b/i
 const reads =
-  /\b(?:measured?|reads?|reading|shows?|showing|says|sits|stands|rests|landed|meter|checker|tester|only|now|still|down to)\b/i
+  /\b(?:(?:it|that)(?:'?s| is| sat) at|measured?|reads?|reading|shows?|showing|says|sits|stands|rests|landed|meter|checker|tester|only|now|still|down to)\b/i
 /** A source in notation that is one. */
 export const ofLeadBattery = /^(?:deep-cycle|leisure|lead|car|starter)\b/
 

@@ -3,8 +3,7 @@
 import type { Candidate } from '../candidates/index.ts'
 import { numberNamed } from '../quantities/quantities.ts'
 import { keptList } from '../reading/listed.ts'
-import { type PackTold, together, toldBy, wholePack } from '../reading/told/told-pack.ts'
-import { namesPack } from './follow-up.ts'
+import { namesPack, type PackTold, together, toldBy, wholePack } from '../reading/told/told-pack.ts'
 
 const some =
   /\b(one|two|three|four|\d)(?: (?:pack|battery|of (?:them|these|those|the packs)))? (?:is|are|has|have|says?)\b/i

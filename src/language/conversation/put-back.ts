@@ -2,10 +2,9 @@
 
 import { writeQuantity } from '../quantities/quantity.ts'
 import { fitTo } from '../reading/fit.ts'
-import { toldBy } from '../reading/told/told-pack.ts'
+import { namesPack, toldBy } from '../reading/told/told-pack.ts'
 import type { Way } from './behind.ts'
 import { choiceOf } from './choice-of.ts'
-import { namesPack } from './follow-up.ts'
 import { lentTo } from './lend.ts'
 
 const tookIn =

@@ -3,11 +3,13 @@
 import { conceptsOf } from '../model/concepts.ts'
 import { wordsOf } from '../model/words.ts'
 import { fitTo } from '../reading/fit.ts'
+import { namesPack } from '../reading/told/told-pack.ts'
 import { asBefore } from './as-before.ts'
 import type { Way } from './behind.ts'
 import { changed } from './change.ts'
 import { choiceOf } from './choice-of.ts'
-import { countOf, isFewWords, namesPack } from './follow-up.ts'
+import { isFewWords } from './follow-up.ts'
+import { countOf } from './heard/words-beside.ts'
 
 const units: Readonly<Record<string, string>> = {
   long: 's',

@@ -6,11 +6,12 @@ import { bestCover, candidatesOf } from '../../candidates/index.ts'
 import { correctionsIn } from '../../dangers/corrections.ts'
 import { type DangersIn, dangersBetweenValues, dangersIn } from '../../dangers/index.ts'
 import type { Talk } from '../../frames/frame.ts'
+import { namesPack } from '../../reading/told/told-pack.ts'
 import { readPack } from '../../things/pack.ts'
-import { countOf, namesPack } from '../follow-up.ts'
 import { opensAsking } from './asks-nothing.ts'
 import { asksReminder } from './asks-reminder.ts'
 import { alikeOnBoard, amongOthers, bothPacks, ofAll, onBoard, oneApart, without, withTold } from './heard-of-boards.ts'
+import { countOf } from './words-beside.ts'
 
 /** What of the kit a text names. */
 interface Named {
@@ -147,7 +148,7 @@ const fewWords = 5
 /** Volts that are told behind a source may be its own. */
 const ofVolts: ReadonlySet<Danger> = new Set(['tooLow', 'overfull'])
 const isOfSource = (danger: Danger, frame: Talk['frame']): boolean =>
-  frame?.question.options.source !== undefined && ofVolts.has(danger)
+  ofVolts.has(danger) && (frame?.question.options.source !== undefined || frame?.question.command === 'source')
 
 /** "Can't even hold it", "one's a LiFe though": what a text tells where it goes on in the sentence that was said before. */
 function goingOn(heard: DangersIn, text: string, { frame }: Talk, named: Named): DangersIn {

@@ -10,3 +10,5 @@ export function wordsBeside(text: string, values: readonly Candidate[]): readonl
   const isOfValue = (at: number) => values.some(({ start, end }) => at >= start && at < end)
   return [...text.matchAll(word)].filter(({ index }) => !isOfValue(index)).map(([found]) => lookedUp(found))
 }
+
+export const countOf = (text: string): number => text.trim().split(/\s+/).length

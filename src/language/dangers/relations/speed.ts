@@ -92,7 +92,11 @@ export function isRatedFuse({ marked: { words }, values }: Told): boolean {
 /** What was put in, and its share of what the label says. */
 function goneIn(told: Told): { readonly given: Value; readonly share: number } | undefined {
   const amounts = told.values.filter(({ kind, value }) => (kind === 'bare' || kind === 'mAh') && value >= 100)
-  const given = amounts.find(one => before(told, one.from, 'putIn', 3) !== undefined || told.is(one.to, 'goneIn'))
+  // "4S 2200": a label.
+  const isLabel = (one: Value) => told.values.some(({ kind, to }) => kind === 'count' && to === one.from)
+  const given = amounts.find(
+    one => !isLabel(one) && (before(told, one.from, 'putIn', 3) !== undefined || told.is(one.to, 'goneIn')),
+  )
   const others = amounts.filter(one => one !== given)
   const label = others.find(one => one.kind === 'mAh') ?? others[0]
   if (given === undefined || label === undefined || told.has('severalPacks')) return undefined

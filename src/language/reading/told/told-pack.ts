@@ -74,6 +74,9 @@ export function wholePack(told: PackTold) {
   }
 }
 
+/** Told by its cells and its capacity. */
+export const namesPack = ({ pack }: Candidate): boolean => pack?.capacity_Ah !== undefined && pack.series !== undefined
+
 export type WholePack = ReturnType<typeof wholePack>
 
 const [first] = chemistries as [(typeof chemistries)[number]]
