@@ -23,6 +23,11 @@ export const strength = {
 
 export type SourceKind = keyof typeof strength
 
+/** "Van batt", "solarpanel" too. */
+const spellings = (phrase: string): readonly string[] => [
+  ...new Set([phrase, phrase.replace(/battery$/, 'batt'), phrase.replace(/battery$/, 'bat'), phrase.replace(/ /g, '')]),
+]
+
 /** What each phrase says; the later kind of a run stands where it says more. */
 const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
   (
@@ -82,7 +87,7 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
   ).flatMap(([kind, sure, phrases]) =>
     phrases
       .split(', ')
-      .flatMap(phrase => [...new Set([phrase, phrase.replace(/battery$/, 'batt'), phrase.replace(/battery$/, 'bat')])])
+      .flatMap(phrase => spellings(phrase))
       .map(phrase => [phrase, [kind, sure]] as const),
   ),
 )
