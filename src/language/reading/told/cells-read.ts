@@ -41,7 +41,10 @@ export function withReadings(values: Values, _: CommandWords, series?: number): 
   const [first] = told
   const isOfAll = told.every(({ holders }) => holders === 'all')
   const isWay = told.some(({ cue }) => cue === 'from') && told.some(({ cue }) => cue === 'to')
-  if (!first || told.length < 2 || isOfAll || isWay || values.some(({ kind }) => kind === 'cellVolts')) return values
+  // "At 3.6 or 4.0": one of them is wondered about, and none was read.
+  const isChoice = told.some(({ next = '' }) => /^(?:or|rather|instead|versus|vs)$/.test(next))
+  if (!first || told.length < 2 || isOfAll || isWay || isChoice || values.some(({ kind }) => kind === 'cellVolts'))
+    return values
   const sum = told.reduce((all, { holders }) => all + countOf(holders), 0)
   const most = Math.max(...values.map(({ pack }) => pack?.series ?? 1))
   const cells = most > 1 ? most : Math.max(series ?? sum, sum)
