@@ -1,6 +1,5 @@
 // Which detail of a command a value of the sentence is: by the word before it, by name, by kind.
 
-import { chemistries } from '../../charging/things/chemistries.ts'
 import type { Candidate, ValueName } from '../candidates/sentence/candidate.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
 
@@ -87,7 +86,8 @@ export function slotFor(
   return slot?.name === 'within' && flown.test(cue) ? undefined : slot
 }
 
-const fullCells = new RegExp(`^(?:${chemistries.map(({ full_V }) => full_V.value).join('|')})0?V per cell$`)
+/** Where LiFe is full other cells may stand. */
+const fullCells = /^(?:4\.20?|4\.35)V per cell$/
 
 /** A state behind "to" is where it goes; so are storage and full, unless they say where it stands. */
 function stateSlot(

@@ -116,6 +116,17 @@ function withStore(values: Values): Values {
   })
 }
 
+const stands: ReadonlySet<string> = new Set([
+  'at',
+  'is',
+  'says',
+  'said',
+  'shows',
+  'showing',
+  'reads',
+  'reading',
+  'stands',
+])
 const downTo: ReadonlySet<string> = new Set(['down', 'to', 'until', 'till'])
 
 /**
@@ -129,7 +140,10 @@ function ofFeed(values: Values): Values {
     const isBehind = before?.kind === 'source'
     if (!isShare(value) || before?.pack) return value
     if (value.cue === 'down' || (isBehind && downTo.has(value.cue ?? ''))) return { ...value, kind: 'number' }
-    return isBehind && value.text.endsWith('%') ? { ...value, kind: 'percent' } : value
+    if (!isBehind || !value.text.endsWith('%')) return value
+    // "Never below half", "I leave 50 %": how far it may go.
+    const isShown = stands.has(value.cue ?? '') || /full|empty|charged|left/i.test(value.typed)
+    return { ...value, kind: isShown ? 'percent' : 'number' }
   })
 }
 

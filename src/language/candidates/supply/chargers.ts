@@ -8,7 +8,7 @@ const chargerWords = wordSet(
   'charger chargers charge-box channel channels port ports output outputs outlet outlets lader chargeur cargador',
 )
 const glue = wordSet(
-  '/ of with does do wants needs takes that goes go to up has have gives is , and at max maximum a an the can do : ( ) - each it says stands reads written marked only can per by my old new little small big single double dual',
+  '/ of with does do wants needs takes that goes go to up has have gives is , and at max maximum a an the can do : ( ) - each it says stands written marked only can per by my old new little small big single double dual',
 )
 /** "A wall outlet" gives what mains give. */
 const ofWall = wordSet('wall mains club power')
