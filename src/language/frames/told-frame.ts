@@ -4,6 +4,7 @@ import { bestCover, candidatesOf } from '../candidates/index.ts'
 import { fitTo } from '../reading/fit.ts'
 import { withCutoffType } from '../reading/told/by-cutoff.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
+import { namesForeign } from '../things/foreign-chemistries.ts'
 import type { Frame } from './frame.ts'
 
 /** That ask for little; the first of the vocabulary that takes all that was told stands for it. */
@@ -23,6 +24,8 @@ export function toldFrame(
 ): Frame | undefined {
   // When and how far something happened tells nothing of what it happened to.
   const values = withCutoffType(text, bestCover(candidatesOf(text))).filter(({ kind }) => !besides.has(kind))
+  // Cells of another kind are nothing that a setting is worked out for.
+  if (namesForeign(text, values.filter(({ kind }) => kind === 'source'))) return undefined
   const [frame] = vocabulary
     .filter(({ name }) => commands.includes(name))
     .flatMap((command): Frame[] => {

@@ -100,7 +100,7 @@ function levelsOf(sentence: Sentence, volts: Volts, series: readonly number[], m
 function tellsOfCell(sentence: Sentence, first: number): boolean {
   if (aims.has(sentence.word(first - 1)) && sentence.word(first - 2) !== 'down') return false
   for (let at = first - 1; at >= Math.max(0, first - mostToWhich); at -= 1) {
-    const word = sentence.word(at)
+    const word = sentence.word(at).replace(/['’]s$/, '')
     if (cellWords.has(word)) return !(word === 'cell' && (sentence.numerals[at - 1]?.value ?? 1) > 1)
     // "Cell 1 3.81, two 3.80, number 3 3.79".
     if (whichOne.has(word) || sentence.wholeNumeral(at, 1, mostSeries)) return isAmongCells(sentence, at)
@@ -113,7 +113,7 @@ const isMark = (sentence: Sentence, at: number): boolean =>
   sentence.tokens[at]?.kind === 'sign' && (sentence.glued(at + 1) || !/^[.,;?!]$/.test(sentence.word(at)))
 const mostToWhich = 6
 const aims = wordSet('to until till for')
-const cellWords = wordSet('cell cells zelle zellen')
+const cellWords = wordSet('cell cells group groups zelle zellen')
 const whichOne = wordSet(
   'other others one ones first second third fourth fifth sixth last rest middle weak weakest lowest',
 )

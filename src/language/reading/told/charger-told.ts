@@ -34,6 +34,7 @@ export function withChargers(values: readonly Candidate[], { options }: CommandW
       !isForPack &&
       !value.each &&
       value.cue !== 'at' &&
+      value.cue !== 'to' &&
       !isOfPack(value, values[at - 1]) &&
       (/a/i.test(value.typed) || value.cue === 'than')
     const alone = value.kind === 'power' || (several && gives)
