@@ -10,11 +10,10 @@ import { readPlainly } from '../../language/conversation/read-plainly.ts'
 import { type DangersIn, dangersIn, dangersInGloss } from '../../language/dangers/index.ts'
 import type { Frame, Talk } from '../../language/frames/frame.ts'
 import { themeOf, themeOfWarmth } from '../../language/frames/theme.ts'
-import { intentsOf, knownShare } from '../../language/model/index.ts'
-import type { Meant, Understanding } from '../../language/reading/meant.ts'
+import { knownShare } from '../../language/model/index.ts'
+import type { Meant } from '../../language/reading/meant.ts'
 import { warmthToCharge } from '../../language/reading/stands.ts'
 import { glossed } from '../../language/tongues/gloss.ts'
-import { typedWords } from '../../language/tongues/glossaries.ts'
 import { isReadInPart, type Language } from '../../language/tongues/tongue.ts'
 import type { KitEntry } from '../../memory/kit.ts'
 import type { StandardAnswer } from '../../memory/standard-answer.ts'
@@ -26,6 +25,7 @@ import { besideDeeds, deedsIn } from '../naming/verbs.ts'
 import type { Registry } from '../registry.ts'
 import { withThoseOf } from './danger-first.ts'
 import { thanks } from './of-before.ts'
+import { asTyped, readForeign } from './read-foreign.ts'
 
 export interface Heard {
   readonly meant: Meant
@@ -72,8 +72,9 @@ export async function hear(
   // What the handbook says is said in English: of what was put into that word for word only what is surely found.
   const { about, sureness, isOfTheme } = language === 'en' || found.sureness > 1 ? found : nothingAbout
   const frame = talk.frame ?? frameOfEntry(talk.about, registry)
-  const read = readPlainly(english, registry.vocabulary, frame, accounted, sureness, { typed: text, ...free })
-  const meant = gloss ? { ...read, understanding: placed(read.understanding, gloss) } : read
+  const read = (english: string) =>
+    readPlainly(english, registry.vocabulary, frame, accounted, sureness, { typed: text, ...free })
+  const meant = language === 'en' ? read(english) : readForeign(gloss ?? asTyped(english), read)
   const { told, suspected } = besidesTitle(
     heardInTalk(used.some(({ kind }) => kind === 'pack') ? withThoseOf(accounted, heard, text) : heard, text, talk, {
       pack: used.some(({ kind }) => kind === 'pack'),
@@ -88,38 +89,13 @@ export async function hear(
     isSure,
     isOfTheme,
     answers,
-    meant:
-      language === 'en' || isCertain(read, english)
-        ? meant
-        : {
-            kind: 'unclear',
-            near: [{ intent: read.understanding.intent, question: undefined }],
-            understanding: meant.understanding,
-          },
+    meant,
     told,
     dangers: [...new Set(told.map(({ danger }) => danger))],
     suspected,
     used,
     named,
   }
-}
-
-/** With its values where they stand in the text as typed. */
-const placed = (understanding: Understanding, { spanOf }: ReturnType<typeof glossed>): Understanding => ({
-  ...understanding,
-  values: understanding.values.map(value => ({ ...value, ...spanOf(value.start, value.end) })),
-})
-
-/** An intent less likely than this is not certain. */
-const certainly = 0.5
-
-/** Of a text that was put into English word for word: what is wanted stands out, and half of its words are understood. */
-function isCertain({ kind, understanding }: Meant, english: string): boolean {
-  if (kind !== 'question' && kind !== 'asks back') return kind === 'smalltalk'
-  const [likeliest] = intentsOf(english)
-  const isWanted = likeliest?.intent === understanding.intent || likeliest?.intent === 'amend'
-  const words = typedWords(english).length
-  return isWanted && (likeliest?.share ?? 0) >= certainly && understanding.notUnderstood.length * 2 < words
 }
 
 /** What the handbook answered last has a question that works it out with numbers: they may follow. */

@@ -25,7 +25,13 @@ export function toldFrame(
   // When and how far something happened tells nothing of what it happened to.
   const values = withCutoffType(text, bestCover(candidatesOf(text))).filter(({ kind }) => !besides.has(kind))
   // Cells of another kind are nothing that a setting is worked out for.
-  if (namesForeign(text, values.filter(({ kind }) => kind === 'source'))) return undefined
+  if (
+    namesForeign(
+      text,
+      values.filter(({ kind }) => kind === 'source'),
+    )
+  )
+    return undefined
   const [frame] = vocabulary
     .filter(({ name }) => commands.includes(name))
     .flatMap((command): Frame[] => {

@@ -81,6 +81,14 @@ describe('a question in another tongue', () => {
     expect(reply.headline).toContain('4S 1500')
   })
 
+  it.each([
+    ['Hallo zusammen, der Bus hat Verspätung und mir ist langweilig. Wie viel Ampere für einen 3S 1400 LiPo?', '1.4 A'],
+    ['Welchen Ladestrom stelle ich bei einem 3S LiPo mit 2100 mAh ein, und wie lange dauert das ungefähr?', '2.1 A'],
+  ])('is answered where one of its sentences is certain: %s', async (text, current) => {
+    const { headline, verdict } = await asking.ask(text)
+    expect([verdict, headline]).toEqual(['go with care', expect.stringContaining(current)])
+  })
+
   it('that is not read at all is told so in English', async () => {
     const reply = await asking.ask('jakim prądem ładować 4S 1500 LiPo?')
     expect(reply.verdict).not.toBe('go')
