@@ -2,7 +2,7 @@
 
 import type { Locale } from '../../ground/locale.ts'
 import type { Text } from '../../ground/text.ts'
-import { askedOf, entryOn } from '../../handbook/asked.ts'
+import { askedOf } from '../../handbook/asked.ts'
 import { asksToKnow } from '../../handbook/leave.ts'
 import { comparesTimes } from '../../language/conversation/compares.ts'
 import { opensAsking } from '../../language/conversation/heard/asks-nothing.ts'
@@ -15,13 +15,14 @@ import { askedBack, choicesFor } from '../asking-back/ask-back.ts'
 import { nothingChanged } from '../asking-back/ask-back.words.ts'
 import { cellOrPack } from '../asking-back/cell-or-pack.ts'
 import { storedFor, takesTitle } from '../asking-back/stored.ts'
-import { opened, withAnswer, withEntry, withLine } from '../layers/other-lines.ts'
+import { opened, withAnswer, withEntry } from '../layers/other-lines.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
 import type { Around } from './around.ts'
 import { besideBefore } from './asking.words.ts'
 import { answerKnown } from './known.ts'
-import { asksWhatNow, namesAnew, pleads } from './of-before.ts'
+import { namesAnew, pleads } from './of-before.ts'
+import { refusedAgain, refusedWhy } from './refused.ts'
 import { packNames } from './remembering.ts'
 import {
   answered,
@@ -60,6 +61,8 @@ const rows: readonly Row[] = [
   [({ talk: { refused = [] }, hasDanger, ...said }) => refused.length > 0 && !hasDanger && pleads(said), refusedAgain],
   [({ talk: { refused, frame }, hasDanger, ...said }) => refused && frame && !hasDanger && pleads(said), asBefore],
   [({ kind, hasDanger, onlyTells }) => kind === 'question' && hasDanger && onlyTells, told],
+  // Why it was refused: that stands, and the handbook's words come behind it.
+  [({ asksOf, hasDanger, talk: { refused = [] } }) => asksOf && !hasDanger && refused.length > 0, refusedWhy],
   // Its reasons or its figures are asked of the answer before.
   [
     ({ asksOf, talk, about, text }) => asksOf && talk.about !== undefined && about !== text,
@@ -119,13 +122,6 @@ export async function answerPlain(around: Around, text: string): Promise<Reply> 
   const said = await saidIn(around, text)
   const [, reply] = rows.find(([holds]) => holds(said)) as Row
   return reply(said)
-}
-
-function refusedAgain(said: Said): Reply {
-  const { refused = [], about } = said.talk
-  const again = ofDangers(said, { dangers: refused })
-  const todo = asksWhatNow.test(said.text) ? entryOn(refused, about ?? said.text)?.do : undefined
-  return todo === undefined ? again : withLine(again, said.around.context.locale.own(todo))
 }
 
 /** It is answered, or asked whose volts were told. */

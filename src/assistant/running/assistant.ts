@@ -149,7 +149,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
         ? await ask(conversation)
         : await repeats({ question: asked, occasion, looked, conversation }, ask)
     const offers = offersOf(reply, conversation.talk)
-    const refused = reply.verdict === 'do not charge' ? (reply.understood?.dangers ?? []) : undefined
+    const refused = reply.verdict === 'do not charge' ? (reply.understood?.dangers ?? reply.tells ?? []) : undefined
     if (offers.length + offered.length > 0 || refused || before)
       frames.set(asker, place, { offered: offers, refused }, now_ms)
     if (reply.question === undefined) {

@@ -3,6 +3,7 @@
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { highestCell_V } from '../parts/level-words.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
+import { ofFeed } from './of-feed.ts'
 import { people } from './slots.ts'
 import { besideReadings, standing, withReadings } from './told/cells-read.ts'
 import { withChargers } from './told/charger-told.ts'
@@ -113,37 +114,6 @@ function withStore(values: Values): Values {
   return values.flatMap((value): Values => {
     if (value === store) return [{ ...value, kind: 'source', text: `power station ${value.text}` }]
     return value.kind === 'source' ? [] : [value]
-  })
-}
-
-const stands: ReadonlySet<string> = new Set([
-  'at',
-  'is',
-  'says',
-  'said',
-  'shows',
-  'showing',
-  'reads',
-  'reading',
-  'stands',
-])
-const downTo: ReadonlySet<string> = new Set(['down', 'to', 'until', 'till'])
-
-/**
- * A share right behind what feeds is where that stands ("a 100 Ah LiFe, its display says 60 %"), or stops ("from the
- * lead, down to half"); it is no pack's, unless one stands right before it.
- */
-function ofFeed(values: Values): Values {
-  const isShare = ({ kind, text }: Candidate) => kind === 'state' && !/\dV|full|storage/.test(text)
-  return values.map((value, at): Candidate => {
-    const before = values[at - 1]
-    const isBehind = before?.kind === 'source'
-    if (!isShare(value) || before?.pack) return value
-    if (value.cue === 'down' || (isBehind && downTo.has(value.cue ?? ''))) return { ...value, kind: 'number' }
-    if (!isBehind || !value.text.endsWith('%')) return value
-    // "Never below half", "I leave 50 %": how far it may go.
-    const isShown = stands.has(value.cue ?? '') || /full|empty|charged|left/i.test(value.typed)
-    return { ...value, kind: isShown ? 'percent' : 'number' }
   })
 }
 

@@ -48,6 +48,17 @@ describe('is refused', () => {
   })
 })
 
+describe('is said again to whoever asks why', () => {
+  it.each([
+    ['my lipo is on fire', /^Get away from it now/],
+    ['my 4S 1400 lipo is puffed', /^Do not charge, discharge or fly it/],
+  ])('behind %j', async (first, refused) => {
+    await asking.ask(first)
+    const { verdict, headline } = await asking.ask('why')
+    expect([verdict, headline]).toEqual(['do not charge', expect.stringMatching(refused)])
+  })
+})
+
 describe('is no reason to refuse', () => {
   it.each([
     ['what current for my 4S 1400 lipo', 'the charger is set to 4S'],

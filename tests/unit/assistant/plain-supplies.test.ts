@@ -114,3 +114,10 @@ it.each([
   const { verdict, headline } = await asking.ask(text, inPlace(text))
   expect([verdict, headline]).toEqual(['do not charge', expect.stringMatching(/the charger wants 11 V to 18 V/)])
 })
+
+it.each([
+  ['how many 3S 2100 LiPo can my 60Ah car battery charge at 12.5V', /rest 12.5V/],
+  ['how many 3S 2100 LiPo at 11.4 V can my 60Ah car battery charge', /from 11.4V pack/],
+])('gives volts to what they are told of: %s', async (text, read) => {
+  expect((await asking.ask(text, inPlace(text))).readAs).toMatch(read)
+})

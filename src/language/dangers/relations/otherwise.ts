@@ -10,6 +10,7 @@ import {
   isBesideFuel,
   isBesidePacks,
   isCarried,
+  isFireFought,
   isInRain,
   isOfDevice,
   isOneSource,
@@ -49,6 +50,7 @@ export const besideOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
 }
 /** What is open, whatever else is told. */
 const open: Partial<Record<Danger, (told: Told) => boolean>> = {
+  fire: isFireFought,
   unattended: isWhereOneSleeps,
   overfull: tookMore,
   hotPack: isWarmPack,

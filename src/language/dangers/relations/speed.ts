@@ -139,6 +139,8 @@ function isPackTooHigh(told: Told, one: Value, count: number | undefined): boole
 
 function isTooHigh(told: Told, { kind, value, from, to }: Value): boolean {
   if (kind !== 'volts' && kind !== 'bare') return false
+  // Beyond what any cell is charged to.
+  if (told.is(to, 'perCell') && value > 4.4 && value < 8) return true
   if (value >= 4.195 && value < 4.34 && before(told, from, 'beyond', 1) !== undefined) return true
   if (value <= 4.215 || value >= 4.34) return false
   return told.is(to, 'perCell') || told.has('plainOrPunch') || before(told, from, 'reads', 3) !== undefined

@@ -135,3 +135,14 @@ export const isOneSource = ({ has, marked: { words } }: Told): boolean =>
   !words.some(({ w }) => isJoined(w)) &&
   words.some(({ w }) => w === 'chargers') &&
   words.some(({ w }, at) => isLead(w) && (w === 'agm' || words[at + 1]?.w === 'battery' || words[at + 1]?.w === 'batt'))
+
+/** "Put the fire out with water?": one may burn now. */
+export function isFireFought({ marked: { words } }: Told): boolean {
+  const isFire = words.some(
+    ({ w }, at) =>
+      w === 'fire' && /^(?:the|this|that|a)$/.test(words[at - 1]?.w ?? '') && !fireThings.test(words[at + 1]?.w ?? ''),
+  )
+  return isFire && words.some(({ w }) => fights.test(w))
+}
+const fireThings = /^(?:extinguishers?|blankets?|service|brigade|engine|place|buckets?|bags?|safe|proof|alarms?)$/
+const fights = /^(?:water|out|extinguish\w*|smother|sand|small)$/

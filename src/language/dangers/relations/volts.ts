@@ -45,7 +45,7 @@ function cellVolts(told: Told, value: Value, count: number | undefined): number 
   const other = before(told, value.from, 'otherVolts', 4)
   if (other !== undefined && !crossesClause(told, other, value.from)) return undefined
   if (told.is(value.to, 'notReading')) return undefined
-  if (perCell && value.value < 5) return value.value
+  if (perCell) return value.value
   if (together && count !== undefined) return value.value / count
   const listed = inList(told, value)
   if (!isVolts && !((read && !isWhole(told, value)) || listed)) return undefined

@@ -26,6 +26,8 @@ tells('what was put in', overfull, 'overfull', [
   ['1000 V, put 1251'],
   ['1000 mAh, put 1251 V'],
   ['both 1000 mAh, put 1251'],
+  // What stands behind the count is the label.
+  ['in 4S 1251 went 1000 mAh'],
 ])
 
 test.each<readonly [string, boolean]>([
@@ -38,6 +40,10 @@ tells('volts of a cell', tooHigh, 'overfull', [
   ['4.22 per cell', '4.22'],
   ['4.21 per cell'],
   ['4.33 per cell', '4.33'],
+  ['4.4 per cell'],
+  ['4.41 per cell', '4.41'],
+  ['7.9 V per cell', '7.9 V'],
+  ['8 V per cell'],
   ['4.34 per cell'],
   ['4.22 A per cell'],
   ['4.22'],

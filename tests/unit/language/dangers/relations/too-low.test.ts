@@ -74,8 +74,8 @@ tells('shared among the cells of the pack', tooLow, 'tooLow', [
   ['my 2S shows 4.5'],
   ['my 2S shows 4.4 V'],
   ['my 1S shows 4.5 V'],
-  ['my 2S shows 5.2 V per cell', '5.2 V'],
-  ['my 2S shows 5 V per cell', '5 V'],
+  ['my 2S shows 5.2 V per cell'],
+  ['my 2S shows 5 V per cell'],
   ['my 2S shows 4.9 V per cell'],
   // What a supply gives is no pack.
   ['my 4S shows 9 V'],
