@@ -100,7 +100,11 @@ export function listed(
       const levels = levelsOf(value, list, last?.levels.at(-1))
       const weighs = value.kind === 'mass' && list.kind === 'packs' && last?.mass === undefined
       if (levels.length === 0 && !(weighs && last)) continue
+      // "One 3S 1300 at 11.42 and four at 11.38": so many more of the same.
+      const isMore = last?.count === 1 && last.levels.length > 0 && (counted ?? 0) > 1 && value.holders === counted
+      if (isMore) begin({ ...last.pack, count: counted })
       if (weighs && last) last.mass = value.text
+      else if (isMore) told.at(-1)?.levels.push(...levels)
       else (last?.levels ?? early).push(...levels)
     }
     used.add(value)

@@ -35,10 +35,18 @@ function voltsAt(sentence: Sentence, first: number): Volts | undefined {
   const numeral = sentence.numerals[first]
   if (!numeral || numeral.needsUnit || numeral.value > 60) return undefined
   if (sentence.word(first - 1) === ':' && sentence.glued(first)) return undefined
-  if (sentence.isStuck(numeral.after) || isOtherMeasure(sentence, first)) return undefined
+  if (sentence.isStuck(numeral.after) || isOtherMeasure(sentence, first) || isThousands(sentence, first))
+    return undefined
   const { decimal, value, after } = numeral
   return { value, decimal, first, after, unit: false }
 }
+
+/** "4,980 mAh when new and 4,210 now": a comma parts thousands where mAh are told so. */
+const isThousands = (sentence: Sentence, first: number): boolean =>
+  /^\d,\d{3}$/.test(sentence.typed(first, first + 1)) &&
+  sentence.measures.some(
+    (row, at) => /,\d{3}$/.test(sentence.typed(at, at + 1)) && row.some(({ dimension }) => dimension === 'capacity'),
+  )
 
 /** Its unit is one of something else ("a" of "a cell" is none). */
 const isOtherMeasure = (sentence: Sentence, at: number): boolean =>

@@ -62,9 +62,28 @@ const joins = /^and$/
 /** "Fused at 8 A", "at a 10 A fuse" is what it gives. */
 const rated = wordSet('fused fuse rated limited')
 
+/** "A LiFe box on the cargo bike, 12.8 V": where a box of a type stands is no part of it, its volts are. */
+function asideEnd(sentence: Sentence, after: number, draft: SourceDraft): number | undefined {
+  const isBox = boxes.has(sentence.word(after - 1)) && draft.chemistry !== undefined && draft.kind === undefined
+  if (!isBox || !/^(?:in|on|under|behind|from)$/.test(sentence.word(after))) return undefined
+  for (let at = after + 1; at <= after + mostAside; at += 1) {
+    if (sentence.tokens[at]?.kind !== 'word' && sentence.word(at) !== ',') {
+      const isFigure = sentence.measures[at]?.some(
+        ({ dimension }) => dimension === 'voltage' || dimension === 'capacity',
+      )
+      return isFigure ? at : undefined
+    }
+  }
+  return undefined
+}
+const boxes = wordSet('box battery batt')
+const mostAside = 6
+
 /** Behind the words that may stand between two parts. */
 function glueEnd(sentence: Sentence, after: number, draft: SourceDraft): number {
   let at = after
+  const aside = asideEnd(sentence, after, draft)
+  if (aside !== undefined) return aside
   while (at < after + mostGlue && glue.has(sentence.word(at))) at += 1
   const article = articles.has(sentence.word(at)) && at > after && sentence.word(at - 1) !== ','
   const isTo = sentence.word(at) === 'to'

@@ -112,7 +112,10 @@ const doubting = /^(?:not|isnt|arent|nearly|almost|roughly|except|but|only|diffe
 
 /** "All eight the same": so they are said to be, or to be put together only if they are. */
 function isSaidSame({ marked: { words } }: Told): boolean {
-  if (words.some(({ w }) => states.test(w) || doubting.test(w))) return false
+  const isApart = ({ w }: { readonly w: string }, at: number) =>
+    (states.test(w) && words[at - 1]?.w !== 'equally') || doubting.test(w)
+  if (words.some(isApart)) return false
+  if (words.some(({ w }, at) => w === 'exactly' && words[at + 1]?.w === 'like')) return true
   return words.some(
     ({ w }, at) =>
       same.test(w) &&

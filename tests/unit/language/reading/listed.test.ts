@@ -17,6 +17,11 @@ const fitted = (name: string, text: string) => {
 describe('packs of a sentence', () => {
   it.each([
     ['two 4S 850 LiHV, one rests at 3.71 and the other at 3.76', '4S 850mAh LiHV at 3.71V; 4S 850mAh LiHV at 3.76V'],
+    [
+      'one 3S 1200 LiPo at 11.42 and four at 11.38',
+      '3S 1200mAh LiPo at 11.42V pack; 4x 3S 1200mAh LiPo at 11.38V pack',
+    ],
+    ['four 2S 600 LiPo, flown one after the other, all at 7.6', '4x 2S 600mAh LiPo at 7.6V pack'],
     ['five 2S 600 LiPo, all of them between 3.66 and 3.7', '2S 600mAh LiPo at 3.66V; 4x 2S 600mAh LiPo at 3.7V'],
     ['7x 1S 380 LiHV, five at 3.6 and two at 3.64', '5x 1S 380mAh LiHV at 3.6V; 2x 1S 380mAh LiHV at 3.64V'],
     [
