@@ -75,7 +75,6 @@ describe('sources', () => {
     ['100ah lifepo 12v', '4S 100000mAh LiFe'],
     ['my LiFePO4 box 12.8 V 30 Ah', '4S 30000mAh LiFe'],
     ['a LiFePO4 box on the hand cart, 12.8 V 20 Ah', '4S 20000mAh LiFe'],
-    ['24 V lead bank, 225 Ah', 'leisure battery 24V 225Ah'],
     ['the outlet is 24 V DC behind a 10 A fuse', '24V 10A'],
     ['a solarpanel of 60W', 'solar panel 60W'],
     ['the van batt 12.6', 'car battery rest 12.6V'],
