@@ -126,8 +126,8 @@ export interface Reply
   readonly problem?: ProblemDetails
   /** Where the program itself failed: the reference under which the log has the fault. */
   readonly fault?: string
-  /** The question was not looked at, for its asker asks faster than people do. */
-  readonly tooFast?: boolean
+  /** The question was not looked at, for its asker asks faster than people do; `again` where they were told so just now. */
+  readonly tooFast?: 'first' | 'again'
   /** Dangers that its words have just told. */
   readonly tells?: readonly Danger[]
   /** How a plain sentence was understood; absent where the question was written in notation. */

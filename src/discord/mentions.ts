@@ -76,7 +76,8 @@ export function createMentions({
   async function answer({ message, member }: Said, question: string | Question): Promise<void> {
     const way = wayOf(message)
     const occasion = occasionOf({ message, member }, way)
-    await give(message, occasion, await compose.ask(question, occasion, 'brief'))
+    const composed = await compose.ask(question, occasion, 'brief')
+    if (composed.reply.tooFast !== 'again') await give(message, occasion, composed)
   }
 
   async function give(message: Message, occasion: Occasion, answer: Composed): Promise<void> {

@@ -5,6 +5,7 @@ import { pino } from 'pino'
 import { createNoticeboards } from '../../src/assistant/cards/noticeboard.ts'
 import type { Entry } from '../../src/assistant/command.ts'
 import { type Assistant, createAssistant } from '../../src/assistant/running/assistant.ts'
+import { withFairUse } from '../../src/assistant/running/fair-use.ts'
 import { createDiscordGateway } from '../../src/discord/gateway.ts'
 import { createDiscordNoticeboard } from '../../src/discord/noticeboard.ts'
 import type { Memory } from '../../src/memory/memory.ts'
@@ -51,12 +52,13 @@ export async function openDiscordRoom({ commands = [], ...rules }: RoomRules = {
   const { log, text } = keptLog()
   const noticeboard = createNoticeboards()
   noticeboard.add('discord', createDiscordNoticeboard({ ...discord, questions: memory.questions }))
-  const assistant = createAssistant({
+  const answering = createAssistant({
     commands: [bench, trayAdd, trayList, ...commands],
     memory,
     noticeboard,
     onFault: (_, reference) => log.error({ reference }, 'fault'),
   })
+  const assistant = withFairUse(answering, Date.now)
   const parts = () => ({
     assistant,
     questions: memory.questions,

@@ -19,7 +19,7 @@ export const discord: Surface = {
   deleted: ['takes its answer along', 'contract/discord-edits', 'takes its answer along'],
   again: ['answered once', 'contract/discord-gateway', 'comes again after a reconnect'],
   away: ['answered when the connection is back', 'contract/discord-gateway', 'while the connection was cut'],
-  flood: ['one line, then silence; others go on', 'unit/assistant/fair-use', 'answers the others meanwhile'],
+  flood: ['one line, then silence; others go on', 'contract/discord-flood', 'a flood is answered within limits'],
   others: ['left alone', 'contract/discord-gateway', 'is not taken from talk among people'],
   encrypted: 'no such thing',
   own: ['for its asker alone, unless they say otherwise', 'contract/discord-private', 'is for the asker alone, and'],

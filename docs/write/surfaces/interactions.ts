@@ -17,7 +17,7 @@ export const interactions: Surface = {
   deleted: 'no such thing',
   again: ['refused', 'contract/discord-endpoint', 'good for a second time'],
   away: 'no such thing',
-  flood: ['one line, then silence; others go on', 'unit/assistant/fair-use', 'answers the others meanwhile'],
+  flood: ['one line each time, to its asker alone', 'contract/discord-flood', 'is never left without a word'],
   others: ['what is not signed is refused', 'contract/discord-endpoint', 'is refused where it'],
   encrypted: 'no such thing',
   own: ['for its asker alone, unless they say otherwise', same, 'what is their own'],

@@ -1,5 +1,6 @@
 // How often one person may ask: as fast as people do, not as fast as a script does. Whoever tells of danger always may.
 
+import { createSeldom } from '../../ground/seldom.ts'
 import { withoutOldest } from '../../ground/without-oldest.ts'
 import { dangersIn } from '../../language/dangers/index.ts'
 import type { Question } from '../../language/sentence/question.ts'
@@ -13,12 +14,15 @@ import { askedTooOften, nothingRead } from './fair-use.words.ts'
 /** At once in one place, as when somebody taps through all that is offered, and in all places; and one more every so often. */
 const mostAtOnce = { here: 30, everywhere: 300 }
 const oneMore_ms = 2000
+/** So long whoever was told that they ask too fast need not be told again. */
+const quiet_ms = 60_000
 /** Of those who asked longest ago nothing is known any longer: by then they may ask as ever. */
 const mostPeople = 20_000
 
 export function withFairUse(assistant: Assistant, now_ms: () => number): Assistant {
   /** When each person will have everything back that they have asked for. */
   const paidOff_ms = new Map<string, number>()
+  const isNews = createSeldom(quiet_ms, now_ms)
 
   function mayAsk(who: string, at_ms: number, most: number): boolean {
     const until = Math.max(at_ms, paidOff_ms.get(who) ?? 0) + oneMore_ms
@@ -44,7 +48,8 @@ export function withFairUse(assistant: Assistant, now_ms: () => number): Assista
     async (question, occasion) => {
       if (isFair(occasion) || tellsDanger(question)) return ask(question, occasion)
       const locale = await assistant.localeOf(occasion)
-      return { ...problemReply('', nothingRead(locale), askedTooOften, locale), tooFast: true }
+      const tooFast = isNews(occasion.asker.id) ? 'first' : 'again'
+      return { ...problemReply('', nothingRead(locale), askedTooOften, locale), tooFast }
     }
 
   return { ...assistant, answer: fairly(assistant.answer), wouldAnswer: fairly(assistant.wouldAnswer) }

@@ -9,7 +9,6 @@ import type { Reply } from '../../assistant/reply.ts'
 import { type Done, doneBy, mayAskAgain } from '../../assistant/running/after-edit.ts'
 import { amendedQuestion } from '../../assistant/running/amend.ts'
 import type { Said } from '../../ground/locale.ts'
-import { createSeldom } from '../../ground/seldom.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { AnsweredQuestion } from '../../memory/memory.ts'
 import { describeError } from '../../program/log.ts'
@@ -28,8 +27,6 @@ import { renderReply } from '../messages/render.ts'
 import type { Speaker } from '../messages/speak.ts'
 import { createSuggested } from '../messages/suggested.ts'
 
-/** So long whoever was told that they ask too fast is told nothing more of it. */
-const quiet_ms = 60_000
 /** An answer that could not be sent for a day is of no use. */
 const openFor_s = 24 * 3600
 
@@ -55,7 +52,6 @@ export function createAnswering(parts: AnsweringParts) {
   const self = client.getSafeUserId()
   const suggested = createSuggested()
   const hint = createHint(settings.prefix, registry)
-  const isTooFastNews = createSeldom(quiet_ms, Date.now)
 
   const changesWhatIsKept = ({ command }: Reply): boolean => registry.find(command)?.changes ?? false
   const rendered = (reply: Reply, room: Room, open?: Layer) =>
@@ -97,7 +93,7 @@ export function createAnswering(parts: AnsweringParts) {
   /** Gives the answer to `question`, which is what asked where it is absent. */
   async function give(asked: Asked, room: Room, reply: Reply, question = asked.id): Promise<void> {
     const call = asked.way as Call
-    if (reply.tooFast && !isTooFastNews(call.asker)) return
+    if (reply.tooFast === 'again') return
     if (isPersonal(reply.command) && !isDirect(client, room)) return givePrivately(asked, room, reply, question)
     const answer = await speaker.answer(call, room, rendered(reply, room))
     if (answer === undefined) return assistant.delivered({ asked })
