@@ -1,5 +1,6 @@
 // What people do to a question of theirs: they edit it or take it away, and its answer follows.
 
+import { isForAsker } from '../assistant/personal.ts'
 import { answerToEdit, doneBy } from '../assistant/running/after-edit.ts'
 import { stillDone, stillDoneThough } from '../assistant/running/after-edit.words.ts'
 import { directCommunityOf } from '../memory/owner.ts'
@@ -34,7 +35,8 @@ export function createEdits({ questionIn, answer, give }: Mentions, parts: Menti
         now: () => assistant.answer(question, occasion),
       })
       const composed = await compose.dress(reply, occasion, 'brief')
-      if (isWorse) {
+      const isNowTheirs = isForAsker(reply) && earlier.place === occasion.place.id && !occasion.place.direct
+      if (isWorse || isNowTheirs) {
         await give(message, occasion, composed)
         return replies.takeAway(earlier)
       }

@@ -3,7 +3,7 @@
 import { type Message, MessageType, type PermissionsString } from 'discord.js'
 import { marksWrong } from '../assistant/moderating/marking.ts'
 import type { Occasion } from '../assistant/occasion.ts'
-import { isPersonal } from '../assistant/personal.ts'
+import { isForAsker } from '../assistant/personal.ts'
 import { answeredInPrivate, notReached } from '../assistant/private.words.ts'
 import { amended } from '../assistant/running/amend.ts'
 import type { Assistant } from '../assistant/running/assistant.ts'
@@ -82,8 +82,8 @@ export function createMentions({
 
   async function give(message: Message, occasion: Occasion, answer: Composed): Promise<void> {
     const way = wayOf(message)
-    const { command, locale } = answer.reply
-    const isForThem = isPersonal(command) && !occasion.place.direct
+    const { locale } = answer.reply
+    const isForThem = isForAsker(answer.reply) && !occasion.place.direct
     /** We lack a permission: the answer may be one that cannot wait. */
     const inPrivate = async (lacked: readonly PermissionsString[]) => {
       if (message.inGuild()) await tellLacked(message, lacked, locale)

@@ -1,9 +1,9 @@
 // Who sees what on Discord: one's own things are for the asker alone unless they say otherwise, and so are taps.
 
-import { expect, test } from 'vitest'
+import { expect, test, vi } from 'vitest'
 import { commands } from '../../commands/index.ts'
 import { buttonOf, firstLine } from '../support/discord-answers.ts'
-import { press, slash, wim } from '../support/discord-events.ts'
+import { channelId, edited, mentionOfBot, message, pilot, press, slash, wim } from '../support/discord-events.ts'
 import { withDiscordRoom } from '../support/with-discord-room.ts'
 
 const ephemeral = 64
@@ -21,6 +21,33 @@ test.each([
 ])('%s is for the asker alone, and shown where they say so', async (command, options) => {
   expect(await seen(command, options)).toBe(ephemeral)
   expect(await seen(command, { ...options, private: false })).toBeUndefined()
+})
+
+const mention = (words: string) => {
+  const said = message(`${mentionOfBot} ${words}`)
+  room().discord.gateway.dispatch('MESSAGE_CREATE', said)
+  return said
+}
+const heard = () => room().discord.messages.map(({ channel, body }) => [channel, firstLine(body)])
+const until = (lines: unknown) => vi.waitFor(() => expect(heard()).toEqual(lines), { timeout: 5000, interval: 10 })
+const inPrivate = `9${pilot.id}`
+const elsewhere = [channelId, 'I have answered you in private.']
+
+test.each([
+  ['kit list', 'yours 1'],
+  ['log charge name: wren put-back: 610mAh from: 3.6V', 'Noted'],
+  ['remind me in: 40 min', 'remind you'],
+])('%s asked by a mention is answered in private', async (words, answer) => {
+  await answerTo(slash('kit save', wren))
+  mention(words)
+  await until([[inPrivate, expect.stringContaining(answer)], elsewhere])
+})
+
+test('what an edit turns into a question about their own things is answered in private, and its answer for all goes', async () => {
+  const said = mention('current pack: 3S 720 LiHV')
+  await until([[channelId, expect.stringContaining('charge')]])
+  room().discord.gateway.dispatch('MESSAGE_UPDATE', edited(said, `${mentionOfBot} kit list`))
+  await until([[inPrivate, expect.stringContaining('Nothing is saved')], elsewhere])
 })
 
 test('in direct messages nobody else is there, so nothing passes away', async () => {

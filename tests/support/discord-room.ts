@@ -56,6 +56,7 @@ export async function openDiscordRoom({ commands = [], ...rules }: RoomRules = {
     commands: [bench, trayAdd, trayList, ...commands],
     memory,
     noticeboard,
+    clock: () => new Date(),
     onFault: (_, reference) => log.error({ reference }, 'fault'),
   })
   const assistant = withFairUse(answering, Date.now)

@@ -1,7 +1,7 @@
 // An answer on its way to Discord: within three seconds or promised, and never twice.
 
 import { type APIInteractionResponse, InteractionResponseType, MessageFlags } from 'discord.js'
-import { isOwn } from '../../assistant/personal.ts'
+import { isForAsker } from '../../assistant/personal.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import { within } from '../../ground/within.ts'
 import type { Log } from '../../program/log.ts'
@@ -33,13 +33,13 @@ export async function deliver(
 ): Promise<void> {
   const flagsOf = (hidden: boolean) => (hidden && !inPlace ? { flags: MessageFlags.Ephemeral as const } : {})
 
-  const isForAsker = ({ reply }: Composed) =>
-    to === 'asker' || isOwnMistake(reply) || (to === 'fitting' && isOwn(reply.question ?? ''))
+  const isAlone = ({ reply }: Composed) =>
+    to === 'asker' || isOwnMistake(reply) || (to === 'fitting' && isForAsker(reply))
 
   const inTime = await within(patience_ms, answer)
   if (inTime) {
     const { message, files } = inTime
-    const data = { ...message, ...flagsOf(isForAsker(inTime)) }
+    const data = { ...message, ...flagsOf(isAlone(inTime)) }
     const type = inPlace ? InteractionResponseType.UpdateMessage : InteractionResponseType.ChannelMessageWithSource
     await isAcknowledged(responder.acknowledge({ type, data } as APIInteractionResponse, files), log)
     return
@@ -51,7 +51,7 @@ export async function deliver(
   if (!(await isAcknowledged(responder.acknowledge(promise, []), log))) return
 
   const late = await answer
-  if (isForAsker(late) && to !== 'asker' && !inPlace) {
+  if (isAlone(late) && to !== 'asker' && !inPlace) {
     // A promise made in public cannot be kept in private: Discord fixes that with the promise.
     await responder.remove()
     await responder.followUp({ ...late.message, ...flagsOf(true) }, late.files)
