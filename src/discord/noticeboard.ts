@@ -4,6 +4,7 @@ import {
   type APIChannel,
   type APIMessage,
   DiscordAPIError,
+  MessageFlags,
   REST,
   type RESTPostAPIChannelMessageJSONBody,
   Routes,
@@ -14,6 +15,7 @@ import type { Said } from '../ground/locale.ts'
 import type { QuestionMemory } from '../memory/memory.ts'
 import { questionsBehind } from './messages/buttons.ts'
 import { keepQuestions } from './messages/compose.ts'
+import type { InteractionWay } from './messages/later.ts'
 import { type Rendered, renderReply } from './messages/render.ts'
 import { struck } from './messages/struck.ts'
 import { gone, may, pinsFull } from './noticeboard.words.ts'
@@ -125,6 +127,19 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
         await rest.delete(Routes.channelMessage(snowflake(place), snowflake(message)))
       } catch (error) {
         if (!isGone(error)) throw error
+      }
+    },
+    /** Its token stands for a login. A promise has a link too; what only its asker sees has none. */
+    linkOf: async ({ way, link }) => {
+      const { application_id, token } = (way ?? {}) as Partial<InteractionWay>
+      if (application_id === undefined || token === undefined) return undefined
+      try {
+        const route = Routes.webhookMessage(application_id, token)
+        const { id, flags = 0 } = (await rest.get(route, { auth: false })) as APIMessage
+        return (flags & MessageFlags.Ephemeral) === 0 ? `${link}/${id}` : undefined
+      } catch (error) {
+        if (!(error instanceof DiscordAPIError)) throw error
+        return error.status === 404 ? 'soon' : undefined
       }
     },
     direct: (person, notice) =>

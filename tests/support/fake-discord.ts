@@ -19,6 +19,8 @@ export interface Asked {
   readonly token: string
   readonly type: unknown
   readonly sentAt: number
+  /** Of the message that answers it. */
+  readonly message: string
   acknowledged: boolean
   /** Everything we were told, in order: what it was and its body. */
   readonly told: (Arrived & { readonly what: 'callback' | 'edit' | 'followUp' | 'removal' })[]
@@ -105,7 +107,7 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
     const match = (pattern: RegExp) => pattern.exec(what)?.slice(1) as string[] | undefined
     const callback = match(/^POST \/interactions\/(\d+)\/([^/]+)\/callback$/)
     if (callback) return acknowledge(callback[0] ?? '', callback[1] ?? '', arrived)
-    const original = match(/^(PATCH|DELETE) \/webhooks\/\d+\/([^/]+)\/messages\/(?:@|%40)original$/)
+    const original = match(/^(GET|PATCH|DELETE) \/webhooks\/\d+\/([^/]+)\/messages\/(?:@|%40)original$/)
     if (original) return change(original[0] ?? '', original[1] ?? '', arrived)
     const further = match(/^POST \/webhooks\/\d+\/([^/]+)$/)
     if (further) return followUp(further[0] ?? '', arrived)
@@ -146,6 +148,7 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
 
   function change(method: string, given: string, arrived: Arrived): [number, Json?] {
     const one = holder(given)
+    if (method === 'GET') return original(one)
     if (!one) return refuse(404, 10015, 'Unknown Webhook')
     if (one.told.some(({ what }) => what === 'removal')) {
       // What was heard of only by Discord is taken away again.
@@ -155,7 +158,14 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
     const fault = method === 'PATCH' ? judged('edit', arrived.body) : undefined
     if (fault) return fault
     one.told.push({ what: method === 'PATCH' ? 'edit' : 'removal', ...arrived })
-    return method === 'PATCH' ? [200, { id: newId() }] : [204]
+    return method === 'PATCH' ? [200, { id: one.message }] : [204]
+  }
+
+  /** https://docs.discord.com/developers/interactions/receiving-and-responding#get-original-interaction-response */
+  function original(one: Asked | undefined): [number, Json] {
+    if (!one) return [404, { code: 10015, message: 'Unknown Webhook' }]
+    if (one.told.some(({ what }) => what === 'removal')) return [404, { code: 10008, message: 'Unknown Message' }]
+    return [200, { id: one.message, flags: one.told[0]?.body.data?.flags ?? 0 }]
   }
 
   function followUp(given: string, arrived: Arrived): [number, Json?] {
@@ -178,7 +188,8 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
   function expect(interaction: Interaction): Asked {
     const { promise: acknowledgement, resolve } = Promise.withResolvers<Arrived>()
     const { token, type } = interaction
-    const one: Asked = { token, type, sentAt: performance.now(), acknowledged: false, told: [], acknowledgement }
+    const sentAt = performance.now()
+    const one: Asked = { token, type, sentAt, message: newId(), acknowledged: false, told: [], acknowledgement }
     acknowledged.set(one, resolve)
     asked.set(interaction.id, one)
     return one

@@ -31,7 +31,7 @@ export const discord: Surface = {
   ],
   moderators: ['who may manage messages or the server', 'contract/discord-gateway', 'knows moderators by their role'],
   cards: ['a message, pinned, edited in place', 'contract/discord-noticeboard', 'it is pinned, edited in place'],
-  alerts: ['a message with a link', 'contract/discord-noticeboard', 'a link stands where it can be followed'],
+  alerts: ['a message with a link', 'contract/discord-alerts', 'a mention is linked'],
   wrong: ['struck; who read it is mentioned', 'contract/discord-marking', 'it is struck under a line'],
   limits: ['waits as long as it is told, sends once', 'contract/discord-weather', 'after a long wait'],
   faults: ['tries again for ten minutes, sends once', 'contract/discord-weather', 'through a storm of 502'],

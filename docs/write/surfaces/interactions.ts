@@ -25,7 +25,7 @@ export const interactions: Surface = {
   lacking: ['a card says what it lacks', 'contract/discord-noticeboard', 'a post without permission'],
   moderators: ['who may manage messages or the server', same, '> a moderator'],
   cards: ['as by the gateway, with the bot’s token', 'contract/discord-noticeboard', 'it is pinned, edited in place'],
-  alerts: ['as by the gateway, with the bot’s token', 'contract/discord-noticeboard', 'a link stands where'],
+  alerts: ['a message with a link to the answer', 'contract/discord-alerts', 'of a slash command the answer'],
   wrong: 'no such thing',
   limits: ['waits as long as it is told, sends once', 'contract/discord-weather', 'what was promised by HTTP'],
   faults: ['tries again for ten minutes, sends once', 'contract/discord-weather', 'what was promised by HTTP'],

@@ -2,7 +2,7 @@
 
 import type { Said } from '../../ground/locale.ts'
 import type { Text } from '../../ground/text.ts'
-import type { SurfaceName } from '../occasion.ts'
+import type { Asked, SurfaceName } from '../occasion.ts'
 import type { Reply } from '../reply.ts'
 import { onlyAnswers } from './cards.words.ts'
 
@@ -48,13 +48,17 @@ export interface Noticeboard {
   /** Strikes through what the message says, below a line that says why; nothing can be tapped on it any longer. */
   strike(posted: Posted, why: Text): Promise<Struck | 'gone'>
   direct(person: string, notice: Notice): Promise<'sent' | Missing>
+  /** To the answer that others see, where only it has a link to itself; `soon` while there is none yet. */
+  linkOf?(asked: Pick<Asked, 'way' | 'link'>): Promise<string | 'soon' | undefined>
 }
 
 /** The boards of all platforms as one: an id begins with its surface. */
-export interface Noticeboards extends Omit<Noticeboard, 'ready'> {
+export interface Noticeboards extends Omit<Noticeboard, 'ready' | 'linkOf'> {
   add(surface: SurfaceName, board: Noticeboard): void
   /** The surfaces that notices reach now. */
   reachable(): readonly SurfaceName[]
+  /** As the board of that place has it. */
+  linkOf(place: string, asked: Pick<Asked, 'way' | 'link'>): Promise<string | 'soon' | undefined>
 }
 
 export function createNoticeboards(): Noticeboards {
@@ -75,6 +79,7 @@ export function createNoticeboards(): Noticeboards {
     pin: async posted => reached(posted.place)?.pin(posted) ?? unreached,
     strike: async (posted, why) => reached(posted.place)?.strike(posted, why) ?? 'gone',
     remove: async posted => reached(posted.place)?.remove(posted),
+    linkOf: async (place, asked) => reached(place)?.linkOf?.(asked),
     direct: async (person, notice) => reached(person)?.direct(person, notice) ?? unreached,
   }
 }

@@ -29,15 +29,20 @@ const alarming: readonly Danger[] = [...emergencies, ...unsound]
 /** Whoever tells the same again so soon tells of the same. */
 const same_ms = 10 * 60_000
 const day_ms = 86_400_000
+/** An answer is out soon after it is told of; at the third try what link there is will do. */
+const soon_ms = 2000
+const mostTries = 3
 
 /** Without what it is made of: it is kept longer than the rest. */
 const idOf = (...parts: readonly unknown[]): string =>
   `alert ${createHash('sha256').update(JSON.stringify(parts)).digest('base64url')}`
 
 export function createAlerts({ due, noticeboard, rulesOf, clock }: AlertParts): Alerts {
-  async function give({ id, place, body }: Pick<Due, 'id' | 'place' | 'body'>) {
+  async function give({ id, place, body, tries = mostTries }: NewDue & Partial<Due>) {
     const alert = body as Alert
-    const links = present([alert.link])
+    const link = await noticeboard.linkOf(place, alert)
+    if (link === 'soon' && tries < mostTries) return { again: new Date(clock().getTime() + soon_ms) }
+    const links = present([link === 'soon' ? alert.link : (link ?? alert.link)])
     const posted = await noticeboard.post(place, { reply: alertReply(alert, english('.')), key: id, links })
     return 'missing' in posted ? { givenUp: posted.missing(english('.')) } : undefined
   }
@@ -55,7 +60,7 @@ export function createAlerts({ due, noticeboard, rulesOf, clock }: AlertParts): 
         kind: 'alert',
         person: asker.id,
         place: room,
-        body: { danger, name: asker.name, link: asked?.link } satisfies Alert,
+        body: { danger, name: asker.name, link: asked?.link, way: asked?.way } satisfies Alert,
         dueAt: now,
         latestAt: new Date(now.getTime() + day_ms),
       }

@@ -11,6 +11,8 @@ export interface Alert {
   readonly danger: Danger
   readonly name: string
   readonly link?: string | undefined
+  /** By which it was asked: whether there is a link to the answer shows later. */
+  readonly way: unknown
 }
 
 export function alertReply({ danger, name }: Alert, locale: Locale): Reply {

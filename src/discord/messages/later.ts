@@ -16,7 +16,7 @@ import type { Compose, Composed } from './compose.ts'
 import type { MessageWay, Replies } from './replies.ts'
 import { restResponder } from './responder.ts'
 
-type InteractionWay = Pick<APIInteraction, 'id' | 'token' | 'application_id'>
+export type InteractionWay = Pick<APIInteraction, 'id' | 'token' | 'application_id'>
 
 /** Discord takes answers to an interaction for a quarter of an hour. */
 const interactionOpen_s = 14 * 60

@@ -1,0 +1,56 @@
+// From a danger that somebody tells on Discord to the moderators' channel, with a link as near to it as there is one.
+
+import { beforeEach, expect, test, vi } from 'vitest'
+import { commands } from '../../commands/index.ts'
+import { firstLine } from '../support/discord-answers.ts'
+import { channelId, mentionOfBot, message, moderatorsChannelId, slash } from '../support/discord-events.ts'
+import { withDiscordRoom } from '../support/with-discord-room.ts'
+
+const { room } = withDiscordRoom({ commands })
+const fire = 'my pack is on fire'
+const here = `https://discord.com/channels/700000000000000003/${channelId}`
+
+const says = (words: string, as: Parameters<typeof message>[1] = {}) => {
+  const said = message(`${mentionOfBot} ${words}`, as)
+  room().discord.gateway.dispatch('MESSAGE_CREATE', said)
+  return said
+}
+const alerts = () =>
+  room()
+    .discord.messages.filter(({ body }) => /^EMERGENCY/.test(firstLine(body)))
+    .map(({ channel, body }) => [channel, body.content])
+/** Of rounds one comes every few seconds. */
+const told = (link: string) =>
+  vi.waitFor(
+    async () => {
+      await room().assistant.strike()
+      expect(alerts()).toEqual([[moderatorsChannelId, link]])
+    },
+    { timeout: 20_000, interval: 500 },
+  )
+
+beforeEach(async () => {
+  says('house set alerts: here', { channel: moderatorsChannelId, moderator: true })
+  await vi.waitFor(() => expect(room().discord.messages).toHaveLength(1), 5000)
+})
+
+test('a mention is linked', async () => {
+  const { id } = says(fire)
+  await told(`${here}/${id}`)
+})
+
+test('of a slash command the answer that others see is linked', async () => {
+  const asked = room().discord.send(slash('ask', { question: fire }))
+  await told(`${here}/${asked.message}`)
+})
+
+test('also where it takes its time, and before there is one', async () => {
+  room().discord.mishap(/callback$/, { status: 502 }, 2)
+  const asked = room().discord.send(slash('ask', { question: fire }))
+  await told(`${here}/${asked.message}`)
+})
+
+test('of an answer that only its asker sees there is none: the channel is linked', async () => {
+  room().discord.send(slash('ask', { question: fire, private: true }))
+  await told(here)
+})
