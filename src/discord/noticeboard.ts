@@ -2,6 +2,7 @@
 
 import {
   type APIChannel,
+  type APIGuild,
   type APIMessage,
   DiscordAPIError,
   MessageFlags,
@@ -141,6 +142,10 @@ export function createDiscordNoticeboard({ api, token, questions }: DiscordNotic
         if (!(error instanceof DiscordAPIError)) throw error
         return error.status === 404 ? 'soon' : undefined
       }
+    },
+    ownerOf: async community => {
+      const { owner_id } = (await rest.get(Routes.guild(snowflake(community)))) as APIGuild
+      return idOf(owner_id)
     },
     direct: (person, notice) =>
       orMissing(

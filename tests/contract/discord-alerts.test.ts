@@ -3,7 +3,7 @@
 import { beforeEach, expect, test, vi } from 'vitest'
 import { commands } from '../../commands/index.ts'
 import { firstLine } from '../support/discord-answers.ts'
-import { channelId, mentionOfBot, message, moderatorsChannelId, slash } from '../support/discord-events.ts'
+import { channelId, mentionOfBot, message, moderatorsChannelId, ownerId, slash } from '../support/discord-events.ts'
 import { withDiscordRoom } from '../support/with-discord-room.ts'
 
 const { room } = withDiscordRoom({ commands })
@@ -20,11 +20,11 @@ const alerts = () =>
     .discord.messages.filter(({ body }) => /^EMERGENCY/.test(firstLine(body)))
     .map(({ channel, body }) => [channel, body.content])
 /** Of rounds one comes every few seconds. */
-const told = (link: string) =>
+const told = (link: string, where = moderatorsChannelId) =>
   vi.waitFor(
     async () => {
       await room().assistant.strike()
-      expect(alerts()).toEqual([[moderatorsChannelId, link]])
+      expect(alerts()).toEqual([[where, link]])
     },
     { timeout: 20_000, interval: 500 },
   )
@@ -54,3 +54,16 @@ test('of an answer that only its asker sees there is none: the channel is linked
   room().discord.send(slash('ask', { question: fire, private: true }))
   await told(here)
 })
+
+test.each([
+  ['see', 50001, 'give me "View Channel" there'],
+  ['write', 50013, 'give me "Send Messages" and "Embed Links"'],
+] as const)(
+  'where the channel chosen for it refuses to let us %s (%i) their owner is told, and what is missing',
+  async (what, code, missing) => {
+    room().discord.denied[what] = code
+    const asked = room().discord.send(slash('ask', { question: fire }))
+    await told(`${here}/${asked.message}`, `9${ownerId}`)
+    expect(room().discord.messages.at(-1)?.body.embeds[0].description).toContain(missing)
+  },
+)

@@ -1,6 +1,6 @@
 // What a missing permission costs on Discord: not the answer, which comes in private, nor that anybody is told of it.
 
-import { expect, test, vi } from 'vitest'
+import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import { exportMe } from '../../commands/me/me.ts'
 import { exportMeWords } from '../../commands/me/me.words.ts'
 import { entry } from '../../src/assistant/entry.ts'
@@ -16,6 +16,8 @@ import {
 } from '../support/discord-events.ts'
 import { withDiscordRoom } from '../support/with-discord-room.ts'
 
+beforeEach(() => void vi.useFakeTimers({ toFake: ['Date'], shouldAdvanceTime: true }))
+afterEach(() => void vi.useRealTimers())
 const { room } = withDiscordRoom({ commands: [entry(exportMe, exportMeWords)] })
 
 const ask = (words: string, of: Parameters<typeof message>[1] = {}) => {
@@ -56,6 +58,15 @@ test('who asked is told in private by name of permission and channel, with the a
       .logged()
       .match(/permissions are missing/g),
   ).toHaveLength(1)
+  vi.setSystemTime(Date.now() + 86_400_000)
+  ask('bench pack: 1S 300 LiPo', { channel: bareChannelId })
+  await vi.waitFor(() =>
+    expect(heard().slice(4)).toEqual([
+      [inPrivate, embeds],
+      [moderatorsChannelId, embeds],
+      [inPrivate, answer],
+    ]),
+  )
 })
 
 test('moderators are told in the channel that they chose for it', async () => {

@@ -115,6 +115,7 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
     if (request.headers.authorization !== `Bot ${token}`) return [401, { code: 0, message: '401: Unauthorized' }]
     if (what === 'GET /gateway/bot') return [200, gatewayInformation(gatewayUrl, servers)]
     if (what === 'GET /applications/@me') return [200, application]
+    if (what === `GET /guilds/${serverEvent.id}`) return [200, serverEvent]
     if (what === 'GET /users/@me/guilds') return [200, pageOfServers(request.url ?? '', servers)]
     const scope = match(/^(GET|PUT) \/applications\/\d+(?:\/guilds\/(\d+))?\/commands$/)
     if (scope) return registered(scope[0] ?? '', scope[1] ?? 'global', arrived)

@@ -50,15 +50,18 @@ export interface Noticeboard {
   direct(person: string, notice: Notice): Promise<'sent' | Missing>
   /** To the answer that others see, where only it has a link to itself; `soon` while there is none yet. */
   linkOf?(asked: Pick<Asked, 'way' | 'link'>): Promise<string | 'soon' | undefined>
+  /** Who is told where moderators cannot be; nobody where absent. */
+  ownerOf?(community: string): Promise<string>
 }
 
 /** The boards of all platforms as one: an id begins with its surface. */
-export interface Noticeboards extends Omit<Noticeboard, 'ready' | 'linkOf'> {
+export interface Noticeboards extends Omit<Noticeboard, 'ready' | 'linkOf' | 'ownerOf'> {
   add(surface: SurfaceName, board: Noticeboard): void
   /** The surfaces that notices reach now. */
   reachable(): readonly SurfaceName[]
   /** As the board of that place has it. */
   linkOf(place: string, asked: Pick<Asked, 'way' | 'link'>): Promise<string | 'soon' | undefined>
+  ownerOf(community: string): Promise<string | undefined>
 }
 
 export function createNoticeboards(): Noticeboards {
@@ -80,6 +83,7 @@ export function createNoticeboards(): Noticeboards {
     strike: async (posted, why) => reached(posted.place)?.strike(posted, why) ?? 'gone',
     remove: async posted => reached(posted.place)?.remove(posted),
     linkOf: async (place, asked) => reached(place)?.linkOf?.(asked),
+    ownerOf: async community => reached(community)?.ownerOf?.(community),
     direct: async (person, notice) => reached(person)?.direct(person, notice) ?? unreached,
   }
 }

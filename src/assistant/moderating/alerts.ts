@@ -44,7 +44,11 @@ export function createAlerts({ due, noticeboard, rulesOf, clock }: AlertParts): 
     if (link === 'soon' && tries < mostTries) return { again: new Date(clock().getTime() + soon_ms) }
     const links = present([link === 'soon' ? alert.link : (link ?? alert.link)])
     const posted = await noticeboard.post(place, { reply: alertReply(alert, english('.')), key: id, links })
-    return 'missing' in posted ? { givenUp: posted.missing(english('.')) } : undefined
+    if (!('missing' in posted)) return undefined
+    const owner = await noticeboard.ownerOf(alert.community)
+    const reply = alertReply(alert, english('.'), posted.missing)
+    if (owner !== undefined && (await noticeboard.direct(owner, { reply, key: id, links })) === 'sent') return undefined
+    return { givenUp: posted.missing(english('.')) }
   }
 
   return {
@@ -60,7 +64,7 @@ export function createAlerts({ due, noticeboard, rulesOf, clock }: AlertParts): 
         kind: 'alert',
         person: asker.id,
         place: room,
-        body: { danger, name: asker.name, link: asked?.link, way: asked?.way } satisfies Alert,
+        body: { danger, name: asker.name, link: asked?.link, way: asked?.way, community: community.id } satisfies Alert,
         dueAt: now,
         latestAt: new Date(now.getTime() + day_ms),
       }
