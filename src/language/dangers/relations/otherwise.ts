@@ -3,7 +3,7 @@
 import type { Danger } from '../../../charging/situation/dangers.ts'
 import { isLabelled, isRoundCell, isTimeUnknown } from './label.ts'
 import type { Told } from './relation.ts'
-import { isAmongChildren, isChildAsking, isMinded, isWhereOneSleeps } from './rooms.ts'
+import { isAmongChildren, isChildAsking, isMinded, isStaying, isWhereOneSleeps } from './rooms.ts'
 import { isSameCount, isSameType } from './setting.ts'
 import { isInFlight, isRatedFuse, isUsualRate, isWithinLabel, tookMore } from './speed.ts'
 import {
@@ -23,6 +23,7 @@ import { isMild, isWarm } from './warmth.ts'
 /** Dangers that the values told show not to be there, whatever the words sound like. */
 export const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
   swollen: isRoundCell,
+  unattended: isStaying,
   wrongCount: isSameCount,
   wrongMode: isSameType,
   tooLow: healthyVolts,

@@ -1,0 +1,22 @@
+// Whoever says that they stay beside it leaves nothing alone; one word of sleep, of leaving or of others, and that is open again.
+
+import { expect, test } from 'vitest'
+import { isStaying } from '../../../../../src/language/dangers/relations/rooms.ts'
+import { told } from './told.ts'
+
+test.each<readonly [string, boolean]>([
+  ['I sit next to it with my breakfast', true],
+  ['I am off this week and cook right beside it', true],
+  ['we stay with them the whole time', true],
+  ['I stand beside the charger', true],
+  ['I am watching it', true],
+  ['I sleep next to it', false],
+  ['I sit next to it until the shop opens', false],
+  ['my son sits next to it', false],
+  ['I used to stay with them', false],
+  ['I never sit beside it', false],
+  ['I do not stay with it', false],
+  ['I sit next to it, then I go to bed', false],
+  ['I charge it and read', false],
+  ['I cook beside the garden, it charges', false],
+])('%s: %s', (text, stays) => expect(isStaying(told(text))).toBe(stays))
