@@ -16,6 +16,7 @@ import { withChange } from './change.ts'
 import { choiceOf } from './choice-of.ts'
 import { compares } from './compares.ts'
 import { flown } from './flown.ts'
+import { howMany } from './how-many.ts'
 import { putBack } from './put-back.ts'
 import { reminds } from './reminds.ts'
 import { ruleAnew } from './rule-anew.ts'
@@ -23,6 +24,7 @@ import { stays } from './stay.ts'
 
 const ways: readonly Way[] = [
   beyondFull,
+  howMany,
   asksQuantity,
   compares,
   reminds,

@@ -144,6 +144,17 @@ describe('a conversation', () => {
     ],
     ['of a goal behind the source', ['how many 4s 1400 lipo from a 90 Ah AGM to full'], / to: full$/],
     ['of a faster charge', ['amps for a 4s 1400 lipo', 'can it be charged faster'], /^current .* current: 2.8A$/],
+    [
+      'of how many it charges',
+      ['how many 6S 4800 lipo from a 12.8V 90Ah LiFe box', 'how many if I leave 20%'],
+      /^source .*90000mAh LiFe/,
+    ],
+    ['of where an answer comes from', ['4S 1400 lipo how long', 'where do you get that from?'], /^time /],
+    [
+      'of several at once',
+      ['5S 3600 lipo is down to 15 %', 'ok so amps, end voltage, and how long please'],
+      /^current .* from: 15%/,
+    ],
     ['of which cell it is', ['cells of my 4s: 4.18 4.19 4.05 4.18', 'so which is weak'], /^cells .*4.05V/],
     [
       'of which resistance it is',
