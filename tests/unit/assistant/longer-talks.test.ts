@@ -153,7 +153,7 @@ describe('a conversation', () => {
     [
       'of several at once',
       ['5S 3600 lipo is down to 15 %', 'ok so amps, end voltage, and how long please'],
-      /^current .* from: 15%/,
+      /^current pack: 5S 3600mAh LiPo/,
     ],
     ['of which cell it is', ['cells of my 4s: 4.18 4.19 4.05 4.18', 'so which is weak'], /^cells .*4.05V/],
     [
