@@ -10,22 +10,9 @@ import { questionOf } from '../../language/reading/fit.ts'
 import { apart, type Question } from '../../language/sentence/question.ts'
 import { readTyped } from '../../language/sentence/typed.ts'
 import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
-import type { AnsweredMemory } from '../../memory/memory.ts'
-import { lookedUp } from '../lookup.ts'
 
 /** Less sure than this, a reply among people is none of our business. */
 const leastScore = 0.3
-
-/** The question behind the answer, changed as `words` say; undefined where it answered none or they change none. */
-export async function amendedQuestion(
-  answerMessage: string,
-  words: string,
-  answered: AnsweredMemory,
-  vocabulary: Vocabulary,
-): Promise<Question | undefined> {
-  const earlier = await lookedUp(answered.byAnswer(answerMessage))
-  return earlier && amended(earlier.question, words, vocabulary)
-}
 
 /** The question, in notation, changed as `words` say; undefined where they change none. */
 export function amended(question: string, words: string, vocabulary: Vocabulary): Question | undefined {

@@ -5,8 +5,10 @@ export interface Message {
   readonly body: string
   /** Whom the sender's app says it mentions; absent from apps older than such mentions. */
   readonly mentions: readonly string[] | undefined
-  /** The message that this one answers on purpose. */
+  /** The message that this one answers: in a thread maybe only the one before it, for apps without threads. */
   readonly repliesTo: string | undefined
+  /** The root of the thread that it stands in. */
+  readonly thread: string | undefined
 }
 
 export interface Manner {
@@ -23,8 +25,9 @@ export interface Asking {
   readonly words: string
   /** Said to us, not merely in reply to us. */
   readonly addressed: boolean
-  /** Where it may change an earlier question: the message it replies to. */
-  readonly repliesTo?: string
+  /** Where it may change an earlier question: the message it replies to, and the root of its thread. */
+  readonly repliesTo?: string | undefined
+  readonly thread?: string | undefined
 }
 
 /** Undefined where the message is talk among people. */
@@ -36,10 +39,9 @@ export function readAsking(message: Message, manner: Manner): Asking | undefined
   const words = withoutName(text, manner)
   const mentioned = message.mentions?.includes(manner.self) ?? isCalled(text, manner)
   const addressed = mentioned || manner.direct
-  const { repliesTo } = message
-  const spoken = { words: mentioned ? words : text, addressed }
-  if (repliesTo !== undefined) return { ...spoken, repliesTo }
-  return addressed ? spoken : undefined
+  const { repliesTo, thread } = message
+  if (!addressed && repliesTo === undefined && thread === undefined) return undefined
+  return { words: mentioned ? words : text, addressed, repliesTo, thread }
 }
 
 /** Older apps quote the message that a reply answers, line by line behind "> ", then leave a line free. */

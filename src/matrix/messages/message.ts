@@ -27,6 +27,7 @@ export function messageIn(event: MatrixEvent, original: MatrixEvent | undefined 
     body,
     mentions: mentions === undefined ? undefined : Array.isArray(people) ? people : [],
     repliesTo: original && repliesTo(original),
+    thread: original && threadOf(original),
   }
 }
 
@@ -36,7 +37,6 @@ const threadOf = (event: MatrixEvent): string | undefined => {
   return relation?.rel_type === 'm.thread' ? relation.event_id : undefined
 }
 
-/** In a thread what is said without a reply refers to the message before it, which may be our answer. */
 function repliesTo(event: MatrixEvent): string | undefined {
   const to = event.getWireContent()['m.relates_to']?.['m.in_reply_to']?.event_id
   return typeof to === 'string' ? to : undefined

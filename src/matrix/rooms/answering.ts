@@ -2,12 +2,13 @@
 
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
 import type { Layer } from '../../assistant/layers/opened.ts'
+import { lookedUp } from '../../assistant/lookup.ts'
 import type { Asked } from '../../assistant/occasion.ts'
 import { isPersonal } from '../../assistant/personal.ts'
 import { answeredInPrivate, notReached } from '../../assistant/private.words.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import { type Done, doneBy, mayAskAgain } from '../../assistant/running/after-edit.ts'
-import { amendedQuestion } from '../../assistant/running/amend.ts'
+import { amended } from '../../assistant/running/amend.ts'
 import type { Said } from '../../ground/locale.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { AnsweredQuestion } from '../../memory/memory.ts'
@@ -26,6 +27,7 @@ import { signsOf } from '../messages/reactions.ts'
 import { renderReply } from '../messages/render.ts'
 import type { Speaker } from '../messages/speak.ts'
 import { createSuggested } from '../messages/suggested.ts'
+import { createMeant } from './meant.ts'
 
 /** An answer that could not be sent for a day is of no use. */
 const openFor_s = 24 * 3600
@@ -50,6 +52,7 @@ export function createAnswering(parts: AnsweringParts) {
   const { client, settings, assistant, answered, log, speaker, showPictures, sendDocuments, directRoom } = parts
   const { registry } = assistant
   const self = client.getSafeUserId()
+  const meant = createMeant(answered)
   const suggested = createSuggested()
   const hint = createHint(settings.prefix, registry)
 
@@ -99,6 +102,7 @@ export function createAnswering(parts: AnsweringParts) {
     if (answer === undefined) return assistant.delivered({ asked })
     const given = { ...givenIn(room, call, answer), questionMessage: question, question: reply.question ?? '' }
     await note(given)
+    await meant.noteThread(call, given)
     suggested.keep(answer, reply.followUps)
     if (!changesWhatIsKept(reply)) speaker.offer(room, answer, signsOf(reply))
     await showPictures(call, room, given, reply)
@@ -115,9 +119,11 @@ export function createAnswering(parts: AnsweringParts) {
     },
 
     /** Undefined where the message is talk among people. */
-    async questionIn({ repliesTo, words, addressed }: Asking): Promise<string | Question | undefined> {
-      const amended = repliesTo && (await amendedQuestion(idOf(repliesTo), words, answered, registry.vocabulary))
-      return amended || (addressed ? words || 'help' : undefined)
+    async questionIn(asking: Asking): Promise<string | Question | undefined> {
+      const { words, addressed } = asking
+      const before = await lookedUp(meant.answerBefore(asking))
+      const changed = before && amended(before.question, words, registry.vocabulary)
+      return changed ?? (addressed ? words || 'help' : undefined)
     },
 
     ask: (question: string | Question, room: Room, person: string, asked?: Asked): Promise<Reply> =>
@@ -146,6 +152,7 @@ export function createAnswering(parts: AnsweringParts) {
       })
     },
 
+    meant,
     suggestedBelow: suggested.questionsOf,
     /** What the question, in notation, has changed, and what takes that back as it is to be typed there. */
     doneBy(question: string, room: Room): Done | undefined {

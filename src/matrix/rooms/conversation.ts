@@ -3,6 +3,7 @@
 import type { MatrixEvent, Room } from 'matrix-js-sdk'
 import { tellsEmergency } from '../../assistant/asking/danger-first.ts'
 import type { Way } from '../../assistant/due/inbox.ts'
+import { lookedUp } from '../../assistant/lookup.ts'
 import { matrixIdOf } from '../client/occasion.ts'
 import { isDirect, moderates } from '../client/room-facts.ts'
 import type { Asking } from '../messages/asking.ts'
@@ -28,7 +29,7 @@ export function createConversation(parts: AnsweringParts): Conversation {
   const { client, log } = parts
   const goingRound = createGoingRound()
   const answering = createAnswering(parts)
-  const { ask, askingIn, give, questionIn, tell } = answering
+  const { ask, askingIn, give, meant, questionIn, tell } = answering
   const edits = createEdits(answering, parts)
   const follow = createFollow(answering, parts)
 
@@ -52,7 +53,8 @@ export function createConversation(parts: AnsweringParts): Conversation {
     const { addressed, words, repliesTo } = asking
     if (addressed && words.toLowerCase() === 'leave') return leave(event, room)
     const tap = tapIn(words)
-    if (tap && (await follow(event, room, repliesTo, tap))) return
+    const before = tap && (await lookedUp(meant.answerBefore(asking)))
+    if (tap && (await follow(event, room, before ? matrixIdOf(before.answerMessage) : repliesTo, tap))) return
     const question = await questionIn(asking)
     if (question === undefined) return
     if (isOld(event) && !tellsEmergency(words)) return tell(callOf(event, room), room, cameWhileAway)

@@ -11,13 +11,13 @@ export type Follow = (event: MatrixEvent, room: Room, answerId: string | undefin
 
 export function createFollow(
   answering: Answering,
-  { client, assistant, answered }: Pick<AnsweringParts, 'client' | 'assistant' | 'answered'>,
+  { client, assistant }: Pick<AnsweringParts, 'client' | 'assistant'>,
 ): Follow {
-  const { ask, dealtWith, give, replace, suggestedBelow } = answering
+  const { ask, dealtWith, give, meant, replace, suggestedBelow } = answering
 
   return async (event, room, answerId, tap) => {
     if (answerId === undefined) return false
-    const earlier = await answered.byAnswer(idOf(answerId))
+    const earlier = await meant.answerAt(answerId)
     const sender = event.getSender() ?? ''
     if (tap.kind === 'wrong') {
       const isMarked = await assistant.markWrong(occasionOf(client, room, sender), idOf(answerId))

@@ -79,22 +79,3 @@ describe('hints', () => {
     expect(await asked('current pack: 3S', ben)).toContain('!charge')
   })
 })
-
-test('in a thread what goes on from an answer needs no prefix, and talk is left alone', async () => {
-  const root = await ada.say(room, '!charge time pack: 3S 720 LiHV current: 1A from: 3.7V')
-  const answer = (await ada.answer(room, root, self)).getId()
-  const inThread = (last: string | undefined) => ({
-    'm.relates_to': {
-      rel_type: 'm.thread',
-      event_id: root,
-      is_falling_back: true,
-      'm.in_reply_to': { event_id: last },
-    },
-  })
-  const thanks = await ada.say(room, 'nice, thank you', inThread(answer))
-  const next = await ada.say(room, 'and at 0.5A?', inThread(answer))
-  const said = await ada.said(room, next, self)
-  expect(said.body).toMatch(/0\.5 ?A/)
-  expect(said['m.relates_to']).toMatchObject({ rel_type: 'm.thread', event_id: root })
-  expect(ada.answersTo(room, thanks, self)).toHaveLength(0)
-})

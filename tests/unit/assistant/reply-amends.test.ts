@@ -2,8 +2,8 @@
 
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
-import { amendedQuestion } from '../../../src/assistant/running/amend.ts'
-import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
+import { amended } from '../../../src/assistant/running/amend.ts'
+import { type Asking, askingOf, otherMember } from '../../support/ask.ts'
 
 let asking: Asking
 beforeEach(async () => {
@@ -16,18 +16,9 @@ afterEach(async () => {
 
 /** What another member gets who replies so to the answer. */
 async function replying(question: string, words: string) {
-  const { answered } = asking.memory
   const answer = await asking.ask(question)
-  await answered.record({
-    place: 'room:bench-talk',
-    askedBy: member.asker.id,
-    questionMessage: 'q',
-    answerMessage: 'a',
-    question: answer.question ?? '',
-    answeredAt: new Date(),
-  })
-  const amended = await amendedQuestion('a', words, answered, asking.assistant.registry.vocabulary)
-  return amended && asking.assistant.answer(amended, otherMember)
+  const next = amended(answer.question ?? '', words, asking.assistant.registry.vocabulary)
+  return next && asking.assistant.answer(next, otherMember)
 }
 
 describe('a reply of another member', () => {

@@ -11,6 +11,7 @@ const said = (body: string, more: Partial<Message> = {}): Message => ({
   body,
   mentions: undefined,
   repliesTo: undefined,
+  thread: undefined,
   ...more,
 })
 const question = 'current 3S 720 LiHV'
