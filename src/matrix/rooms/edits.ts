@@ -66,7 +66,8 @@ export function createEdits(answering: Answering, parts: AnsweringParts): Edits 
       const earlier = await answered.byQuestion(idOf(questionId))
       // A room's redaction of another room's message is none.
       const isOfRoom = earlier?.place === idOf(room.roomId) || room.findEventById(questionId)?.isRedacted()
-      if (!earlier || !isOfRoom) return
+      // What a tap did is noted under no message of its own.
+      if (!earlier || !isOfRoom || earlier.answerMessage.includes('#')) return
       const place = placeOf(earlier) ?? room
       await speaker.takeAway(place, matrixIdOf(earlier.answerMessage))
       for (let at = 1; ; at += 1) {

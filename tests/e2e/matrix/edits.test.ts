@@ -88,6 +88,15 @@ describe('a question that is taken away', () => {
     expect(await listed()).toContain('swift')
   })
 
+  test('is not what somebody is who takes their tap on an answer back: it stays', async () => {
+    const { answer } = await asked(current('2S 450 LiPo'))
+    const tap = await ben.react(room, answer, '❔')
+    await shownNow(answer)
+    await ben.client.redactEvent(room, tap)
+    await listed()
+    expect(isGone(answer)).toBe(false)
+  })
+
   test('while the assistant was away takes its answer with it at the start', async () => {
     const { question, answer } = await asked(current('2S 450 LiPo'))
     await assistant.kill()
