@@ -98,7 +98,7 @@ function listen(
   )
   const upload = createUpload(client, persistence)
   const showPictures = createShowPictures({ sender, upload, answered, draw })
-  const sendDocuments = createSendDocuments(sender, upload)
+  const sendDocuments = createSendDocuments(sender, upload, answered)
   const directRoom = createDirectRoom(client, persistence, log)
   const roomParts = { client, persistence, rule: settings.invites, rooms: settings.rooms, log }
   const undecryptable = createUndecryptable(speaker, onFault)

@@ -8,6 +8,7 @@ import type { AnsweredMemory, AnsweredQuestion } from '../../memory/memory.ts'
 import { idOf, matrixIdOf } from '../client/occasion.ts'
 import { answerContent, editContent } from './content.ts'
 import type { Call } from './message.ts'
+import { partOf } from './parts.ts'
 import { renderText } from './render.ts'
 import type { Sender } from './send.ts'
 import { pictureIsStale } from './told.words.ts'
@@ -27,7 +28,7 @@ export function createShowPictures({ sender, upload, answered, draw }: PicturePa
   return async (call, room, answer, { charts, locale }) => {
     const question = matrixIdOf(answer.questionMessage)
     for (let at = 0; ; at += 1) {
-      const questionMessage = `${answer.questionMessage}#picture-${at + 1}`
+      const questionMessage = partOf(answer.questionMessage, 'picture', at)
       const earlier = await answered.byQuestion(questionMessage)
       const chart = charts[at]
       if (!chart && !earlier) return

@@ -22,6 +22,7 @@ import { type Asking, readAsking } from '../messages/asking.ts'
 import type { SendDocuments } from '../messages/documents.ts'
 import { createHint } from '../messages/hints.ts'
 import { type Call, callOf, messageIn } from '../messages/message.ts'
+import { partOf } from '../messages/parts.ts'
 import type { ShowPictures } from '../messages/pictures.ts'
 import { signsOf } from '../messages/reactions.ts'
 import { renderReply } from '../messages/render.ts'
@@ -89,7 +90,8 @@ export function createAnswering(parts: AnsweringParts) {
     const alone = mayAskAgain(reply.question ?? '', registry)
       ? await assistant.answer(reply.question ?? '', occasion)
       : reply
-    await speaker.tell(call, room, answeredInPrivate, `${call.event} told`)
+    const line = await speaker.tell(call, room, answeredInPrivate, `${call.event} told`)
+    if (line !== undefined) await note({ ...givenIn(room, call, line), questionMessage: partOf(question, 'line', 0) })
     await give({ ...asked, way: { event: call.event, asker: call.asker } }, direct, alone, question)
   }
 
@@ -106,7 +108,7 @@ export function createAnswering(parts: AnsweringParts) {
     suggested.keep(answer, reply.followUps)
     if (!changesWhatIsKept(reply)) speaker.offer(room, answer, signsOf(reply))
     await showPictures(call, room, given, reply)
-    await sendDocuments(call, room, reply)
+    await sendDocuments(call, room, given, reply)
     await assistant.delivered({ asked })
   }
 

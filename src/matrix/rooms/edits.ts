@@ -6,6 +6,7 @@ import { stillDone, stillDoneThough } from '../../assistant/running/after-edit.w
 import type { AnsweredQuestion } from '../../memory/memory.ts'
 import { idOf, matrixIdOf, occasionOf } from '../client/occasion.ts'
 import { callOf } from '../messages/message.ts'
+import { partOf, parts } from '../messages/parts.ts'
 import { renderText } from '../messages/render.ts'
 import { type Answering, type AnsweringParts, askedBy } from './answering.ts'
 
@@ -20,8 +21,10 @@ export interface Edits {
   takenAway(event: MatrixEvent, room: Room, questionId: string): Promise<void>
 }
 
-export function createEdits(answering: Answering, parts: AnsweringParts): Edits {
-  const { client, assistant, answered, speaker, showPictures } = parts
+export function createEdits(
+  answering: Answering,
+  { client, assistant, answered, speaker, showPictures }: AnsweringParts,
+): Edits {
   const { ask, askingIn, dealtWith, doneBy, give, questionIn, replace } = answering
 
   /** What was answered in private stands in another room. */
@@ -68,12 +71,15 @@ export function createEdits(answering: Answering, parts: AnsweringParts): Edits 
       const isOfRoom = earlier?.place === idOf(room.roomId) || room.findEventById(questionId)?.isRedacted()
       // What a tap did is noted under no message of its own.
       if (!earlier || !isOfRoom || earlier.answerMessage.includes('#')) return
-      const place = placeOf(earlier) ?? room
-      await speaker.takeAway(place, matrixIdOf(earlier.answerMessage))
-      for (let at = 1; ; at += 1) {
-        const picture = await answered.byQuestion(`${earlier.questionMessage}#picture-${at}`)
-        if (!picture) break
-        await speaker.takeAway(place, matrixIdOf(picture.answerMessage))
+      const takeAway = (given: AnsweredQuestion) =>
+        speaker.takeAway(placeOf(given) ?? room, matrixIdOf(given.answerMessage))
+      await takeAway(earlier)
+      for (const part of parts) {
+        for (let at = 0; ; at += 1) {
+          const given = await answered.byQuestion(partOf(earlier.questionMessage, part, at))
+          if (!given) break
+          await takeAway(given)
+        }
       }
       const done = doneBy(earlier.question, room)
       const call = { event: event.getId() ?? '', asker: matrixIdOf(earlier.askedBy), about: questionId }

@@ -4,9 +4,9 @@ import type { AnsweredMemory, AnsweredQuestion } from '../../memory/memory.ts'
 import { idOf } from '../client/occasion.ts'
 import type { Asking } from '../messages/asking.ts'
 import type { Call } from '../messages/message.ts'
+import { wholeOf } from '../messages/parts.ts'
 
 const lastIn = (thread: string): string => `${idOf(thread)}#thread`
-const wholeOf = (id: string): string => id.replace(/#.*$/, '')
 
 export function createMeant(answered: AnsweredMemory) {
   /** The answer that the message is, or is a part of. */

@@ -10,7 +10,7 @@ const room = await roomOf([ada, ben], self)
 await ada.client.setPowerLevel(room, ben.id, 50)
 
 const current = (pack: string, more = '') => `!charge current pack: ${pack} charger: 0.5/1/2/4A${more}`
-const isGone = (id: string) => ada.client.getRoom(room)?.findEventById(id)?.isRedacted() === true
+const isGone = (id: string, at = room) => ada.client.getRoom(at)?.findEventById(id)?.isRedacted() === true
 const listed = async (): Promise<string> => (await ada.said(room, await ada.say(room, '!charge kit list'), self)).body
 const shownNow = (id: string): Promise<string> =>
   until('the answer is edited', () => ada.edits(room, id).at(-1)?.getOriginalContent()['m.new_content']?.body)
@@ -73,6 +73,20 @@ describe('a question that is taken away', () => {
     const answer = await ada.answer(room, question, self)
     await (by === 'its asker' ? ada : ben).client.redactEvent(room, question)
     await until('both are gone', () => isGone(answer.getId() ?? '') && isGone(picture.getId() ?? ''))
+  })
+
+  test('takes what it was answered in private along, with the file, and the line that said so', async () => {
+    const question = await ada.say(room, '!charge export me')
+    const line = await ada.answer(room, question, self)
+    const direct = await until(
+      'an invite',
+      () => ada.client.getRooms().find(one => one.getMyMembership() === 'invite')?.roomId,
+    )
+    await ada.client.joinRoom(direct)
+    await until('answer and file', () => ada.heard(direct, self)[1])
+    const [answer = '', file = ''] = ada.heard(direct, self).map(event => event.getId() ?? '')
+    await ada.client.redactEvent(room, question)
+    await until('all are gone', () => isGone(line.getId() ?? '') && isGone(answer, direct) && isGone(file, direct))
   })
 
   test('says what was done all the same, and how to take it back', async () => {
