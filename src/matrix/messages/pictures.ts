@@ -21,12 +21,11 @@ export interface PictureParts {
   readonly draw: Draw
 }
 
-/** Shows the charts of the reply to `answer`; `call` asked for it, or edited the question. */
+/** Shows the charts of the reply to `answer`, in the thread of the question; `call` asked for it, or edited the question. */
 export type ShowPictures = (call: Call, room: Room, answer: AnsweredQuestion, reply: Reply) => Promise<void>
 
 export function createShowPictures({ sender, upload, answered, draw }: PictureParts): ShowPictures {
   return async (call, room, answer, { charts, locale }) => {
-    const question = matrixIdOf(answer.questionMessage)
     for (let at = 0; ; at += 1) {
       const questionMessage = partOf(answer.questionMessage, 'picture', at)
       const earlier = await answered.byQuestion(questionMessage)
@@ -37,9 +36,9 @@ export function createShowPictures({ sender, upload, answered, draw }: PicturePa
         : renderText(pictureIsStale(locale))
       const content = earlier
         ? editContent(shown, matrixIdOf(earlier.answerMessage))
-        : answerContent(shown, { question, thread: call.thread })
+        : answerContent(shown, { question: call.about, thread: call.thread ?? call.about })
       const sent = await sender.send(room.roomId, 'm.room.message', content, `${call.event} picture ${at + 1}`)
-      if (!earlier) await answered.record({ ...answer, questionMessage, answerMessage: idOf(sent) })
+      await answered.record({ ...answer, questionMessage, answerMessage: earlier?.answerMessage ?? idOf(sent) })
     }
   }
 

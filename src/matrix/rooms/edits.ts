@@ -59,7 +59,10 @@ export function createEdits(
       } else {
         const given = { ...earlier, question: reply.question ?? '' }
         await replace(event, place, given, reply)
-        await showPictures(callOf(event, room, questionId), place, given, reply)
+        const call = callOf(event, room, questionId)
+        // A thread stands in one room.
+        const beside = place === room ? call : { event: call.event, asker: call.asker }
+        await showPictures(beside, place, given, reply)
         await assistant.delivered({ asked })
       }
       await dealtWith(event, earlier)

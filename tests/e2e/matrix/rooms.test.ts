@@ -146,6 +146,19 @@ describe('threads and edits', () => {
     expect(ada.answersTo(room, asked, self)).toHaveLength(2)
   })
 
+  test('a picture comes in the thread of its question and calls nobody', async () => {
+    const asked = await ada.say(room, '!charge time pack: 3S 720 LiHV current: 1A from: 3.7V')
+    const picture = await until('the picture', () => ada.answersTo(room, asked, self)[1])
+    const { content } = await ada.client.fetchRoomEvent(room, picture.getId() ?? '')
+    expect(content).toMatchObject({ msgtype: 'm.image', filename: 'chart-1.png' })
+    expect(content?.['m.mentions']).toEqual({})
+    expect(content?.['m.relates_to']).toEqual({
+      rel_type: 'm.thread',
+      event_id: asked,
+      'm.in_reply_to': { event_id: asked },
+    })
+  })
+
   test('an edit that makes a question of a message has it answered', async () => {
     const asked = await ada.say(room, `!chrage ${question}`)
     await ada.edit(room, asked, `!charge ${question}`)
