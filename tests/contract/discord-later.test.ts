@@ -7,7 +7,7 @@ import type { Surface } from '../../src/assistant/running/assistant.ts'
 import { createDiscordEndpoint } from '../../src/discord/endpoint.ts'
 import { askedBy, askedIn } from '../../src/discord/messages/later.ts'
 import { occasionOf } from '../../src/discord/platform/occasion.ts'
-import { bareChannelId, channelId, type Interaction, newId, slash } from '../support/discord-events.ts'
+import { channelId, type Interaction, moderatorsChannelId, newId, slash } from '../support/discord-events.ts'
 import { type DiscordRoom, openDiscordRoom } from '../support/discord-room.ts'
 
 const expiry_ms = 400
@@ -73,7 +73,7 @@ test('in reply to a message, once, and noted', async () => {
 })
 
 test('a connection that stays broken is worth another try later, a refusal is not', async () => {
-  const occasion = inMessage(bareChannelId)
+  const occasion = inMessage(moderatorsChannelId)
   room.discord.mishap(/messages$/, 'cut', 3)
   await expect(deliver(occasion)).rejects.toThrow()
   expect(await deliver(occasion)).toBe('delivered')

@@ -1,5 +1,6 @@
 // Discord's channels by REST: messages, edits, pins and direct messages, with their rules and nothing else.
 
+import type { permission } from './discord-events.ts'
 import { newId } from './discord-events.ts'
 import { faultsOf } from './discord-payload.ts'
 
@@ -30,6 +31,8 @@ export interface FakeMessage {
 export interface ChannelRules {
   readonly server: string
   readonly isChannel: (id: string) => boolean
+  /** Whether the bot may; anything where absent. */
+  readonly may?: (channel: string, what: keyof typeof permission) => boolean
   readonly refuse: (status: number, code: number, message: string) => [number, Json]
   /** Whether payloads are judged. */
   readonly judging?: boolean
@@ -39,14 +42,23 @@ export interface Channels {
   readonly messages: FakeMessage[]
   /** Messages of other people. */
   readonly others: Set<string>
-  /** The code with which a kind of request is refused, as Discord's `code` in a 403. */
+  /**
+   * The code with which a kind of request is refused whatever is allowed, as Discord's `code` in a 403:
+   * https://docs.discord.com/developers/topics/opcodes-and-status-codes#json
+   */
   readonly denied: { see?: number; write?: number; pin?: number; direct?: number }
   /** Undefined where the request is none of channels. */
   route(what: string, arrived: Arrived): Answered | undefined
 }
 
 /** Everybody's direct channel has their id with a 9 before it. */
-export function createChannels({ server, isChannel, refuse, judging = true }: ChannelRules): Channels {
+export function createChannels({
+  server,
+  isChannel,
+  may = () => true,
+  refuse,
+  judging = true,
+}: ChannelRules): Channels {
   const messages: FakeMessage[] = []
   const denied: Channels['denied'] = {}
   const others: Channels['others'] = new Set()
@@ -64,7 +76,14 @@ export function createChannels({ server, isChannel, refuse, judging = true }: Ch
 
   function post(channel: string, { body, files, at }: Arrived): Answered {
     const code = direct.has(channel) ? denied.direct : denied.write
-    if (code) return forbidden(code, 'Missing Permissions')
+    const { embeds = [], message_reference } = body
+    const lacks =
+      !may(channel, 'sendMessages') ||
+      (embeds.length > 0 && !may(channel, 'embedLinks')) ||
+      (files.length > 0 && !may(channel, 'attachFiles'))
+    if (code || lacks) return forbidden(code ?? 50013, 'Missing Permissions')
+    if (message_reference && !may(channel, 'readHistory'))
+      return forbidden(160002, 'Cannot reply without permission to read message history')
     const fault = judged('message', body)
     if (fault) return fault
     const earlier = body.enforce_nonce ? nonces.get(body.nonce) : undefined
@@ -100,7 +119,8 @@ export function createChannels({ server, isChannel, refuse, judging = true }: Ch
       if (method === undefined) return undefined
       const isDirect = direct.has(channel)
       if (!isDirect && !isChannel(channel)) return unknown(10003, 'Channel')
-      if (denied.see && !isDirect) return forbidden(denied.see, 'Missing Access')
+      const isClosed = denied.see || !may(channel, 'viewChannel')
+      if (isClosed && !isDirect) return forbidden(denied.see ?? 50001, 'Missing Access')
       if (method === 'GET' && rest === '')
         return [200, isDirect ? { id: channel, type: 1 } : { id: channel, type: 0, guild_id: server }]
       if (method === 'POST' && rest === '/messages') return post(channel, arrived)
@@ -111,7 +131,7 @@ export function createChannels({ server, isChannel, refuse, judging = true }: Ch
       if (!message) return unknown(10008, 'Message')
       if (pins !== undefined) {
         if (method !== 'PUT') return undefined
-        if (denied.pin) return forbidden(denied.pin, 'Missing Permissions')
+        if (denied.pin || !may(channel, 'pinMessages')) return forbidden(denied.pin ?? 50013, 'Missing Permissions')
         message.pinned = true
         return [204]
       }
@@ -121,6 +141,8 @@ export function createChannels({ server, isChannel, refuse, judging = true }: Ch
       if (method === 'PATCH') return edit(message, arrived)
       if (method === 'GET') return [200, { id, channel_id: channel, ...message.body }]
       if (method !== 'DELETE') return undefined
+      // https://docs.discord.com/developers/resources/message#delete-message
+      if (others.has(id) && !may(channel, 'manageMessages')) return forbidden(50013, 'Missing Permissions')
       messages.splice(messages.indexOf(message), 1)
       return [204]
     },

@@ -18,7 +18,7 @@ export function newId(): string {
 }
 
 /** Bits of https://docs.discord.com/developers/topics/permissions */
-const permission = {
+export const permission = {
   manageGuild: 1n << 5n,
   viewChannel: 1n << 10n,
   sendMessages: 1n << 11n,
@@ -26,8 +26,9 @@ const permission = {
   embedLinks: 1n << 14n,
   attachFiles: 1n << 15n,
   readHistory: 1n << 16n,
+  pinMessages: 1n << 51n,
 }
-const { manageGuild, manageMessages, ...needed } = permission
+const { manageGuild, manageMessages, pinMessages, ...needed } = permission
 const everyone = Object.values(needed).reduce((sum, bit) => sum | bit, 0n)
 export const moderatorPermissions = String(everyone | manageMessages)
 export const pilotPermissions = String(everyone)
@@ -45,6 +46,8 @@ const role = (id: string, name: string, permissions: bigint) => ({
   flags: 0,
 })
 const moderatorRole = '700000000000000007'
+/** Of the bot, by its invite. */
+const botRole = '700000000000000012'
 const muteChannelId = '700000000000000008'
 export const ownerId = '700000000000000009'
 
@@ -63,7 +66,7 @@ const memberOf = (user: object, roles: string[] = []) => ({
   flags: 0,
 })
 
-export const botMember = memberOf(bot)
+export const botMember = memberOf(bot, [botRole])
 
 const channel = (id: string, name: string, denied = 0n) => ({
   id,
@@ -85,7 +88,11 @@ export const serverEvent = {
   name: 'Heron Meadow Electric Flyers',
   owner_id: ownerId,
   public_updates_channel_id: moderatorsChannelId,
-  roles: [role(serverId, '@everyone', everyone), role(moderatorRole, 'field marshal', manageGuild)],
+  roles: [
+    role(serverId, '@everyone', everyone),
+    role(moderatorRole, 'field marshal', manageGuild),
+    role(botRole, 'Chargehand', pinMessages),
+  ],
   channels: [
     channel(channelId, 'charging'),
     channel(muteChannelId, 'quiet', permission.embedLinks),

@@ -31,6 +31,9 @@ const callbackKinds: Readonly<Record<number, PayloadKind>> = {
 // biome-ignore lint/suspicious/noExplicitAny: payloads are whatever the test or the program under test gives.
 type Json = any
 
+/** Nothing in a channel is for one person alone: https://docs.discord.com/developers/resources/message#create-message-jsonform-params */
+const ofMessages = (1 << 2) | (1 << 12) | (1 << 13) | (1 << 15)
+
 /** Empty where Discord would take it. */
 export function faultsOf(kind: PayloadKind, body: Json): string[] {
   const plain = JSON.parse(JSON.stringify(body))
@@ -42,6 +45,7 @@ export function faultsOf(kind: PayloadKind, body: Json): string[] {
     ...(kind === 'command'
       ? (plain.type === 3 ? menuFaults : commandFaults)(plain)
       : messageFaults(plain.data ?? plain)),
+    ...(kind === 'message' && ((plain.flags ?? 0) & ~ofMessages) !== 0 ? ['flags that no such message takes'] : []),
   ]
 }
 
@@ -57,6 +61,7 @@ export function callbackFaults(body: Json, asked: unknown = 2): string[] {
 export function registrationFaults(commands: Json[]): string[] {
   return [
     ...commands.flatMap(command => faultsOf('command', command)),
+    // https://docs.discord.com/developers/interactions/application-commands#registering-a-command
     ...(commands.length > 100 ? ['more than 100 commands'] : []),
     ...duplicates(commands.map(({ name }) => name)).map(name => `two commands are named ${name}`),
   ]
@@ -98,11 +103,15 @@ function messageFaults(message: Json): string[] {
   const names = (message.attachments ?? []).map(({ filename }: Json) => filename)
   const pictures = embeds.flatMap(({ image }) => (image ? [image.url.replace('attachment://', '')] : []))
   return [
+    // https://docs.discord.com/developers/resources/message#embed-object-embed-limits
     ...(size > 6000 ? [`${size} characters over all embeds`] : []),
     ...(fields.some(({ name, value }) => !name || !value) ? ['a field is empty'] : []),
+    // https://docs.discord.com/developers/components/reference#legacy-message-component-behavior
     ...(rows.length > 5 ? [`${rows.length} action rows`] : []),
+    // https://docs.discord.com/developers/components/reference#anatomy-of-a-component-custom-id
     ...duplicates(buttons.map(({ custom_id }) => custom_id)).map(id => `two buttons bear ${id}`),
     ...(buttons.some(({ label }) => !label) ? ['a button has no label'] : []),
+    // https://docs.discord.com/developers/reference#editing-message-attachments-using-attachments-within-embeds
     ...pictures.filter(name => !names.includes(name)).map(name => `${name} is not attached`),
   ]
 }

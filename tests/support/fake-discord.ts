@@ -5,6 +5,7 @@ import type { AddressInfo } from 'node:net'
 import { type Answered, type Arrived, type Channels, createChannels } from './discord-channels.ts'
 import { application, botId, type Interaction, newId, serverEvent } from './discord-events.ts'
 import { callbackFaults, faultsOf, type PayloadKind, registrationFaults } from './discord-payload.ts'
+import { mayBot } from './discord-permissions.ts'
 import { pageOfServers, serverEventOf, serverIds } from './discord-servers.ts'
 import { type FakeGateway, fakeGateway, type GatewayEvent, type Shard, shardOf } from './fake-gateway.ts'
 
@@ -27,7 +28,7 @@ export interface Asked {
   readonly acknowledgement: Promise<Arrived>
 }
 
-export interface FakeDiscord extends Pick<Channels, 'messages' | 'denied'> {
+export interface FakeDiscord extends Pick<Channels, 'messages' | 'others' | 'denied'> {
   readonly api: string
   readonly token: string
   readonly gateway: FakeGateway
@@ -67,7 +68,7 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
   const requests: string[] = []
   const mishaps: { path: RegExp; mishap: Mishap }[] = []
 
-  const channels = createChannels({ server: serverEvent.id, isChannel: () => true, refuse, judging })
+  const channels = createChannels({ server: serverEvent.id, isChannel: () => true, may: mayBot, refuse, judging })
 
   const server = createServer((request, response) => {
     handle(request, response).catch(error => {
@@ -132,6 +133,10 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
     return faults.length > 0 ? refuse(400, 50035, `Invalid Form Body: ${faults.join('; ')}`) : undefined
   }
 
+  /**
+   * Within three seconds: https://docs.discord.com/developers/interactions/receiving-and-responding#interaction-callback
+   * The codes here and below: https://docs.discord.com/developers/topics/opcodes-and-status-codes#json
+   */
   function acknowledge(id: string, given: string, arrived: Arrived): [number, Json?] {
     const one = asked.get(id)
     if (one?.token !== given || performance.now() - one.sentAt > expiry_ms)
@@ -203,6 +208,7 @@ export async function startFakeDiscord(rules: FakeRules = {}): Promise<FakeDisco
     refused,
     requests,
     messages: channels.messages,
+    others: channels.others,
     denied: channels.denied,
     commands,
     expect,
