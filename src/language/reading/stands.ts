@@ -18,7 +18,7 @@ const standsBefore =
 const asksInGeneral =
   /\b(?:why|how come|what (?:if|happens|does)|what(?:'?s| is| are) (?:a|the|all)|difference|explain|set|limit|alarm|cutoff|storage|throttle|under load|stop)\b/i
 
-const ofPack = /\b(?:packs?|batter(?:y|ies)|akkus?|cells?|li\w+|it|mine|they)\b[^.,;:?!\d]{0,25}$/i
+const ofPack = /\b(?:packs?|batter(?:y|ies)|akkus?|cells?|li\w+|it|its|mine|they)\b[^.,;:?!\d]{0,25}$/i
 const charged = /\bcharg(?:e|ed|ing)\b/i
 const toBeCharged = /\bcharg(?:e|ing)\b[^.,;:?!\d]{0,25}$/i
 const ofAir =

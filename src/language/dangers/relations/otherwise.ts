@@ -5,7 +5,7 @@ import { isLabelled, isRoundCell, isTimeUnknown } from './label.ts'
 import type { Told } from './relation.ts'
 import { isAmongChildren, isChildAsking, isMinded, isStaying, isWhereOneSleeps } from './rooms.ts'
 import { isSameCount, isSameType } from './setting.ts'
-import { isInFlight, isRatedFuse, isUsualRate, isWithinLabel, tookMore } from './speed.ts'
+import { isInFlight, isRatedFuse, isUsualRate, isWithinLabel, mayBeHigh, tookMore } from './speed.ts'
 import {
   isBesideFuel,
   isBesidePacks,
@@ -53,7 +53,7 @@ export const besideOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
 const open: Partial<Record<Danger, (told: Told) => boolean>> = {
   fire: isFireFought,
   unattended: isWhereOneSleeps,
-  overfull: tookMore,
+  overfull: told => tookMore(told) || mayBeHigh(told),
   hotPack: isWarmPack,
   mainsWet: isInRain,
   burnsNear: told => isBesideFuel(told) || isBesidePacks(told),

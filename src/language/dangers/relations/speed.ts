@@ -122,10 +122,17 @@ export const isWithinLabel = (told: Told): boolean => (goneIn(told)?.share ?? 2)
 
 /** More volts per cell than plain cells take. */
 export const tooHigh: Relation = told => {
-  if (told.has('meters') || told.values.some(({ chemistry }) => chemistry === 'lihv')) return undefined
-  const count = countIn(told.values)
-  const high = told.values.find(one => isTooHigh(told, one) || isPackTooHigh(told, one, count))
+  const high = told.has('meters') ? undefined : highIn(told)
   return high === undefined ? undefined : { danger: 'overfull', from: high.from, to: high.to }
+}
+
+/** "It reads 17.3 on my meter, which of them lies": too much, where the meter is right. */
+export const mayBeHigh = (told: Told): boolean => told.has('meters') && highIn(told) !== undefined
+
+function highIn(told: Told): Value | undefined {
+  if (told.values.some(({ chemistry }) => chemistry === 'lihv')) return undefined
+  const count = countIn(told.values)
+  return told.values.find(one => isTooHigh(told, one) || isPackTooHigh(told, one, count))
 }
 
 /** Volts of a whole pack that are more than its cells may have. */
