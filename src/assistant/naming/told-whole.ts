@@ -22,6 +22,8 @@ const kept = [
   /\b(?:new|another) (?:\w+ )?(?:answer|reply|faq)[,:.] ?([^:,.]{2,40}): ?(.+)$/iu,
   // "Save "tower" with the words: ask at the desk".
   /\b(?:save|keep|store|add|pin|post|put up) ("[^"]+"|'[^']+') (?:(?:with|as|saying)\b(?: the)?(?: (?:words?|wording|text))?|that (?:says|reads))\W+(.+)$/iu,
+  // "Record this under "tower": ask at the desk".
+  /\b(?:save|keep|store|record|file|note|put) (?:(?:this|the following|it|what follows) )?(?:under|as) ("[^"]+"|'[^']+'): ?(.+)$/iu,
   // "Save shed code = ask at the desk", of what is no pack and no charger.
   /^\W*(?:(?:please|pls) )*(?:save|keep|store|pin|add|note)[: ]+([^=:,.]{2,40}?) ?(?:=|->|=>) ?((?!.*\b(?:li\w+|packs?|batter\w+|charger|supply|bank)\b)\D+)$/iu,
 ]

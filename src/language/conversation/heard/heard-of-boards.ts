@@ -18,11 +18,16 @@ function boardIn(frame: Talk['frame']) {
   return packs === undefined ? [] : keptEntries(packs)
 }
 
-/** "And a 4S LiHV with them": a pack that differs joins the board that was asked about. */
+/** "Both at the same time on one port": what was spoken of and what is named now. */
+const sharesOne =
+  /\b(?:both|together|them|all)\b.*\b(?:one|the same|a single) (?:port|output|outlet|board|lead|channel)\b|\bboth (?:in parallel|on (?:a|the|my) board)\b/i
+
+/** "And a 4S LiHV with them": a pack that differs joins the board, or the pack, that was asked about. */
 export function onBoard(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
   const [first] = boardIn(frame)
-  const before = first && toldIn(first.pack)
-  if (!before || !(joins.test(text) || ofOne.test(text))) return heard
+  const isJoined = first ? joins.test(text) || ofOne.test(text) : sharesOne.test(text)
+  const before = toldIn(first?.pack ?? frame?.question.options.pack ?? '')
+  if (!before || !isJoined) return heard
   const differs = bestCover(candidatesOf(text)).some(value => {
     const { series = before.series, chemistry = before.chemistry } = toldBy(value) ?? {}
     return series !== before.series || chemistry !== before.chemistry
