@@ -126,7 +126,7 @@ function dischargeWords(
 ): readonly (Text | undefined)[] {
   const { say, show, own } = locale
   const each = count > 1 ? say` of each` : say``
-  const out = say`Discharge it: take out about ${show.capacity(run.charge_Ah)}${each} at ${show.current(current_A)}`
+  const out = say`Discharge it: take out about ${show.charge(run.charge_Ah)}${each} at ${show.current(current_A)}`
   const takes = say`about ${show.roughly(run.duration_s)} (${show.roughly(time_s.low, Math.floor)} to ${show.roughly(time_s.high, Math.ceil)})`
   return [
     run.heldByPower && power_W !== undefined ? say`${out} or ${show.power(power_W)}, whichever is less.` : say`${out}.`,

@@ -7,6 +7,7 @@ import { chargeGivenBack, mostUsed } from '../../src/charging/upkeep/flight-mete
 import { meterError_V, type Telling } from '../../src/charging/upkeep/rest-charge.ts'
 import { storageTolerance_V } from '../../src/charging/upkeep/storage.ts'
 import type { Locale } from '../../src/ground/locale.ts'
+import { twoDigits } from '../../src/ground/show.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { packKind } from '../../src/language/kinds/values.ts'
 import { followUp } from '../shared/next.ts'
@@ -29,7 +30,7 @@ export const percentWords: WordsOf<typeof percent> = locale => {
       const name = own(pack.chemistry.name)
       const back =
         used &&
-        say`${show.capacity(used.back_Ah)} put back is ${show.percent(used.share)} of the label: about that much was used, ${show.percent(Math.max(0, 1 - used.share))} (${show.capacity(Math.max(0, pack.capacity_Ah - used.back_Ah))}) was left. Land with a fifth left, so that no more than ${show.capacity(used.most_Ah)} goes back.`
+        say`${show.capacity(used.back_Ah)} put back is ${show.percent(used.share)} of the label: about that much was used, ${show.percent(Math.max(0, 1 - used.share))} (${show.charge(Math.max(0, pack.capacity_Ah - used.back_Ah))}) was left. Land with a fifth left, so that no more than ${show.capacity(used.most_Ah)} goes back.`
       if (result.by === 'back') return [back]
       const { by, soc, socBand, perCell_V, voltsBand, restPack_V, telling, left_Ah } = result
       const charge = say`${show.perCell(perCell_V)} a cell at rest is about ${show.percent(soc)} of a ${name} cell's charge`
@@ -42,7 +43,7 @@ export const percentWords: WordsOf<typeof percent> = locale => {
           : say`${banded(rests, show.perCell(lowest_V), show.perCell(highest_V), locale)}.`,
         left_Ah === undefined
           ? undefined
-          : say`Of ${show.capacity(pack.capacity_Ah)} about ${show.capacity(left_Ah)} are left, and ${show.capacity(pack.capacity_Ah - left_Ah)} fill it.`,
+          : say`Of ${show.capacity(pack.capacity_Ah)} about ${show.charge(left_Ah)} are left, and about ${show.charge(pack.capacity_Ah - twoDigits(left_Ah))} fill it.`,
         by === 'volts' ? markWords(result, pack, locale) : undefined,
         by === 'volts' || restPack_V === undefined
           ? undefined

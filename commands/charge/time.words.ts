@@ -5,6 +5,7 @@ import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
 import type { Band } from '../../src/charging/things/chemistry.ts'
 import { chargeChart } from '../../src/charts/charge-chart.ts'
 import type { Locale } from '../../src/ground/locale.ts'
+import { stepped_s } from '../../src/ground/show.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { limitHolders } from '../../src/handbook/rules/holders.words.ts'
 import { stageNames } from '../../src/handbook/stages.words.ts'
@@ -147,8 +148,11 @@ function besideWords(one: TimedCharge, other: TimedCharge, locale: Locale): Text
 function endWords({ low, high }: Band, { start, ready }: Clocks, { say, own }: Locale): readonly (Text | undefined)[] {
   const at = (clock: Clock, later_s: number) => own(writeClock(clockAfter(clock, later_s)))
   return [
-    start && say`Started at ${at(start, 0)} it ends between ${at(start, low)} and ${at(start, high + 59)}.`,
-    ready && !start ? say`To be ready by ${at(ready, 0)} it must start by ${at(ready, -high)}.` : undefined,
+    start &&
+      say`Started at ${at(start, 0)} it ends between ${at(start, stepped_s(low, Math.floor))} and ${at(start, stepped_s(high, Math.ceil))}.`,
+    ready && !start
+      ? say`To be ready by ${at(ready, 0)} it must start by ${at(ready, -stepped_s(high, Math.ceil))}.`
+      : undefined,
   ]
 }
 
@@ -158,7 +162,7 @@ function withinWords({ within, time_s }: Timed, { say, show }: Locale): Text | u
   const there = show.duration(length_s)
   if (length_s >= time_s.high) return say`That fits into ${there}.`
   if (soc === undefined || charge_Ah === undefined) return say`It may just fit into ${there}.`
-  const by = say`after ${there} about ${show.capacity(charge_Ah)} are in, and it is at about ${show.percent(soc)}`
+  const by = say`after ${there} about ${show.charge(charge_Ah)} are in, and it is at about ${show.percent(soc)}`
   return length_s > time_s.low ? say`It may not be done by then: ${by}.` : say`It is not done by then: ${by}.`
 }
 
@@ -168,5 +172,5 @@ function clockWords({ low, high }: Band, now: Date, { say, own }: Locale): Text 
     const end = new Date(now.getTime() + later_s * 1000)
     return own([end.getHours(), end.getMinutes()].map(part => String(part).padStart(2, '0')).join(':'))
   }
-  return say`Started now (${at(0)} by my clock) it would end between ${at(low)} and ${at(high)}.`
+  return say`Started now (${at(0)} by my clock) it would end between ${at(stepped_s(low, Math.floor))} and ${at(stepped_s(high, Math.ceil))}.`
 }

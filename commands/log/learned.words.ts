@@ -16,7 +16,7 @@ const chargesWords = ({ charges }: Learned, { say, show }: Locale): Text =>
 export function learnedWords(name: string, learned: Learned, locale: Locale): Text {
   const { say, show, own } = locale
   const held_Ah = typicalTraits(learned.traits).share * learned.pack.capacity_Ah
-  return say`from ${chargesWords(learned, locale)} of ${own(name)}: it holds about ${show.capacity(Number(held_Ah.toPrecision(2)))}`
+  return say`from ${chargesWords(learned, locale)} of ${own(name)}: it holds about ${show.charge(held_Ah)}`
 }
 
 /** What was left aside, and what that may be. */

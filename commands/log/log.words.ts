@@ -41,4 +41,4 @@ export function thresholdWords(locale: Locale): readonly Text[] {
 
 /** "690 mAh (620 to 760 mAh)". */
 export const capacityWords = ({ capacity_Ah, band_Ah }: CapacityReading, { say, show }: Locale): Text =>
-  say`${show.capacity(capacity_Ah)} (${show.capacity(band_Ah.low)} to ${show.capacity(band_Ah.high)})`
+  say`${show.charge(capacity_Ah)} (${show.charge(band_Ah.low)} to ${show.charge(band_Ah.high)})`

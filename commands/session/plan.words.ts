@@ -4,6 +4,7 @@ import type { WordsOf } from '../../src/assistant/command.ts'
 import { sumOf } from '../../src/charging/numbers/sum.ts'
 import { planChart } from '../../src/charts/plan-chart.ts'
 import type { Locale } from '../../src/ground/locale.ts'
+import { stepped_s } from '../../src/ground/show.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { type Clock, clockAfter, writeClock } from '../../src/language/quantities/clock.ts'
 import { logWords } from '../log/learned.words.ts'
@@ -155,12 +156,14 @@ function withCharges(
   const { say, show, own } = locale
   const { charges, ready, pace, field } = planned
   const wanted = wantedOf(planned)
-  const end_s = Math.max(...charges.map(({ end_s: one_s }) => one_s))
+  const last_s = Math.max(...charges.map(({ end_s: one_s }) => one_s))
+  // What is ready within a time is not said to be ready after it.
+  const end_s = Math.min(stepped_s(last_s, Math.ceil), Math.max(last_s, field.readyBy_s ?? Number.POSITIVE_INFINITY))
   const at = (clock: Clock, later_s: number) => own(writeClock(clockAfter(clock, later_s)))
   const isToday = end_s < 24 * 3600
   const after =
     start && isToday
-      ? say`ready after ${show.duration(end_s)}, at ${at(start, end_s + 59)}`
+      ? say`ready after ${show.duration(end_s)}, at ${at(start, end_s)}`
       : say`ready after ${show.duration(end_s)}`
   const result = field.readyBy_s === undefined ? after : say`${after}, within the ${show.duration(field.readyBy_s)}`
   return [

@@ -56,8 +56,8 @@ export function chargeLine(charge: PlannedCharge, names: SessionNames, locale: L
   const place = source === undefined ? names.port(port) : say`${names.port(port)}, fed by ${names.source(source)}`
   const set =
     current_A > 1.1 * wanted_A ? say`${show.current(current_A)} (${show.rate(rate_C)})` : show.current(current_A)
-  const begin = start_s === 0 ? say`Start` : show.duration(start_s)
-  const line = say`${begin} to ${show.duration(end_s)}: ${names.pack(group, number)} on ${place}. Set ${set} and ${show.perCell(cutoff.perCell_V)} a cell`
+  const begin = start_s === 0 ? say`Start` : show.roughly(start_s)
+  const line = say`${begin} to ${show.roughly(end_s, Math.ceil)}: ${names.pack(group, number)} on ${place}. Set ${set} and ${show.perCell(cutoff.perCell_V)} a cell`
   return typeof bound === 'object' ? say`${line} (all that ${limitHolders(locale)[bound.kind]}).` : say`${line}.`
 }
 
@@ -165,6 +165,6 @@ export function provenWords({ ready, wait_min, bound }: FieldPlan, { say, show }
   if (bound.ready > ready)
     return say`${best}; of any plan at most ${show.number(bound.ready, 0)} packs could be ready, this one has ${show.number(ready, 0)}.`
   if (bound.wait_min >= wait_min || ready === 0) return say`${best}; this plan is proven best.`
-  const mean = (sum_min: number) => show.duration((sum_min * 60) / ready)
+  const mean = (sum_min: number) => show.roughly((sum_min * 60) / ready)
   return say`${best}; no plan has the packs ready after less than ${mean(bound.wait_min)} on average, this one after ${mean(wait_min)}.`
 }

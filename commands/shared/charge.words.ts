@@ -17,7 +17,7 @@ export const takesWords = ({ charge, time_s }: Pick<TimedCharge, 'charge' | 'tim
 
 /** "It takes about 52 min (42 min to 1 h 5 min); about 1170 mAh goes in." */
 export const costWords = (timed: Pick<TimedCharge, 'charge' | 'time_s'>, locale: Locale): Text =>
-  locale.say`It takes ${takesWords(timed, locale)}; about ${locale.show.capacity(Number(timed.charge.charge_Ah.toPrecision(2)))} goes in.`
+  locale.say`It takes ${takesWords(timed, locale)}; about ${locale.show.charge(timed.charge.charge_Ah)} goes in.`
 
 /** What the screen of the charger must show before the start, and where it must stop by itself. */
 export function startWords(

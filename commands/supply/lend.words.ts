@@ -60,8 +60,7 @@ export const lendWords: WordsOf<typeof lend> = locale => {
 type Lent = Parameters<ReturnType<typeof lendWords>['answer']>[0]
 
 /** Rounded down: it must not promise more than it holds. */
-const lasting = (duration_s: number, { show }: Locale): Text =>
-  show.duration(Math.max(60, Math.floor(duration_s / 60) * 60))
+const lasting = (duration_s: number, { show }: Locale): Text => show.roughly(Math.max(60, duration_s), Math.floor)
 
 function fillsWords({ fills }: Lent, { say, show }: Locale): Text {
   if (fills === undefined) return say``

@@ -171,13 +171,15 @@ function stopWords({ setting, permit }: Counted, { say, show }: Locale): Text | 
   const store = setting.feed?.store
   const { source: feeding } = permit.situation
   if (!store) return undefined
-  const [load, rest] = [show.voltage(store.loadFloor_V), show.voltage(store.restFloor_V)]
+  const load = show.voltage(store.loadFloor_V)
   if (feeding?.kind !== 'battery') {
+    // Read off in tenths; the next one up is the safe one.
+    const rest = show.voltage(Math.ceil(store.restFloor_V * 10 - 1e-6) / 10)
     return say`Stop where the lead battery rests at ${rest}, or shows ${load} at its poles under load.`
   }
   const perCell = show.perCell(store.loadFloor_V / feeding.pack.series)
   return store.restFloor_V > store.loadFloor_V
-    ? say`Stop the source at ${load} under load (${perCell} a cell), or where it rests at ${rest}.`
+    ? say`Stop the source at ${load} under load (${perCell} a cell), or where it rests at ${show.voltage(store.restFloor_V)}.`
     : say`Stop the source at ${load} under load (${perCell} a cell).`
 }
 

@@ -8,7 +8,7 @@ import { stageNames } from '../handbook/stages.words.ts'
 
 export const chargeChartWords = (locale: Locale) => {
   const { say, show } = locale
-  const span = ({ low, high }: Band) => say`${show.duration(low)} to ${show.duration(high)}`
+  const span = ({ low, high }: Band) => say`${show.roughly(low, Math.floor)} to ${show.roughly(high, Math.ceil)}`
   return {
     title: (what: Text) => say`Charge: ${what}`,
     volts: say`volts per cell`,
@@ -16,7 +16,7 @@ export const chargeChartWords = (locale: Locale) => {
     ends: (end_s: Band) => say`ends after ${span(end_s)}`,
     alternative: (what: Text, { curve, stages }: Charge, end_s: Band) => {
       const [first, last] = [curve[0], curve.at(-1)]
-      const parts = stages.map(({ kind, duration_s }) => say`${stageNames(locale)[kind]} ${show.duration(duration_s)}`)
+      const parts = stages.map(({ kind, duration_s }) => say`${stageNames(locale)[kind]} ${show.roughly(duration_s)}`)
       return joined([
         first && last
           ? say`Charge of ${what}: volts per cell from ${show.perCell(first.perCell_V)} to ${show.perCell(last.perCell_V)}.`

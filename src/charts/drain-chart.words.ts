@@ -11,5 +11,5 @@ export const drainChartWords = ({ say, show }: Locale) => ({
   numbered: (number: number) => show.number(number, 0),
   floor: (floor_V: number) => say`floor ${show.voltage(floor_V)}`,
   alternative: (what: Text, lowest_V: number, end_s: number, floor_V: number) =>
-    say`${what}: the volts under load go down to ${show.voltage(lowest_V)} in ${show.duration(end_s)}; the floor at which to stop is ${show.voltage(floor_V)}.`,
+    say`${what}: the volts under load go down to ${show.voltage(lowest_V)} in ${show.roughly(end_s)}; the floor at which to stop is ${show.voltage(floor_V)}.`,
 })

@@ -11,15 +11,15 @@ export const planChartWords = (locale: Locale) => {
   return {
     title: (charges: number, end_s: number): Text =>
       charges === 1
-        ? say`1 charge, done after ${show.duration(end_s)}`
-        : say`${show.number(charges, 0)} charges, done after ${show.duration(end_s)}`,
+        ? say`1 charge, done after ${show.roughly(end_s, Math.ceil)}`
+        : say`${show.number(charges, 0)} charges, done after ${show.roughly(end_s, Math.ceil)}`,
     fromStart: (unit: TimeAxis['unit']) => say`${timeUnits(locale)[unit]} from the start`,
     readyBy: say`ready by`,
     alternative: (charges: readonly PlannedCharge[]) =>
       joined(
         charges.map(
           ({ pack, port, setting, start_s, end_s }) =>
-            say`${pack} on ${port}, ${setting}, ${show.duration(start_s)} to ${show.duration(end_s)}`,
+            say`${pack} on ${port}, ${setting}, ${show.roughly(start_s)} to ${show.roughly(end_s)}`,
         ),
         '; ',
       ),

@@ -12,6 +12,8 @@ export interface Show {
   /** Volts of a pack or supply. */
   voltage(value_V: number): Text
   capacity(value_Ah: number): Text
+  /** Of a pack what stands behind "about": to two digits. */
+  charge(value_Ah: number): Text
   energy(value_Wh: number): Text
   power(value_W: number): Text
   resistance(value_ohm: number): Text
@@ -21,11 +23,20 @@ export interface Show {
   percent(fraction: number): Text
   /** Rounded up to whole minutes; seconds only under a minute. */
   duration(value_s: number): Text
-  /** The same as it is said at the bench: to 5 minutes from an hour on, to 15 from three. */
+  /** The same stepped. */
   roughly(value_s: number, round?: (value: number) => number): Text
   /** Any number with so many decimals at most. */
   number(value: number, decimals: number): Text
 }
+
+/** Time as it is said at the bench: to 5 minutes from an hour on, to 15 from three. */
+export function stepped_s(value_s: number, round: (value: number) => number = Math.round): number {
+  if (value_s < 60) return value_s
+  const step_s = value_s < 3600 ? 60 : value_s < 3 * 3600 ? 300 : 900
+  return round(value_s / step_s) * step_s
+}
+
+export const twoDigits = (value: number): number => Number(value.toPrecision(2))
 
 /** Between a number and its unit. */
 const joint = ' '
@@ -43,19 +54,18 @@ export function showIn(mark: DecimalMark): Show {
     const hours = withUnit(String((minutes - rest) / 60), 'h')
     return rest === 0 ? hours : (`${hours} ${withUnit(String(rest), 'min')}` as Text)
   }
+  const capacity = (value_Ah: number): Text =>
+    value_Ah < 10 ? withUnit(number(value_Ah * 1000, 0), 'mAh') : withUnit(number(value_Ah, 1), 'Ah')
   return {
     mark,
     number,
     duration,
-    roughly: (value_s, round = Math.round) => {
-      const step_s = value_s < 3600 ? 60 : value_s < 3 * 3600 ? 300 : 900
-      return duration(value_s < 60 ? value_s : round(value_s / step_s) * step_s)
-    },
+    roughly: (value_s, round) => duration(stepped_s(value_s, round)),
     current: value_A => withUnit(number(value_A, 2), 'A'),
     perCell: value_V => withUnit(fixed(value_V, 2), 'V'),
     voltage: value_V => withUnit(number(value_V, 2), 'V'),
-    capacity: value_Ah =>
-      value_Ah < 10 ? withUnit(number(value_Ah * 1000, 0), 'mAh') : withUnit(number(value_Ah, 1), 'Ah'),
+    capacity,
+    charge: value_Ah => capacity(twoDigits(value_Ah)),
     energy: value_Wh => withUnit(number(value_Wh, value_Wh < 10 ? 2 : 1), 'Wh'),
     power: value_W => withUnit(number(value_W, value_W < 10 ? 1 : 0), 'W'),
     resistance: value_ohm => withUnit(number(value_ohm * 1000, value_ohm < 0.1 ? 1 : 0), 'mΩ'),

@@ -59,9 +59,22 @@ const marks = Object.values(verdictWords(english('.')))
 const ordinary = (lines: readonly ShortLine[]): readonly string[] =>
   lines.flatMap(({ part, text }) => (part === 'must' || part === 'lead' ? [] : [text]))
 
+/** What is worked out is said as at the bench; what was asked for is said as it was. */
+function expectRounded({ question = '', readAs }: Reply, lines: readonly ShortLine[]): void {
+  for (const { part, text } of lines) {
+    if (part === 'reading' || part === 'item') continue
+    for (const [said, , minutes] of text.replaceAll('\u00a0', ' ').matchAll(/(\d+) h (\d+) min/g))
+      if (!question.includes(`${minutes}min`)) expect(Number(minutes) % 5, `${readAs}: ${said}: ${text}`).toBe(0)
+    for (const [said, capacity] of text.matchAll(/about (\d+).mAh/g))
+      if (!question.includes(`${capacity}mAh`))
+        expect(Number(Number(capacity).toPrecision(2)), `${readAs}: ${said}: ${text}`).toBe(Number(capacity))
+  }
+}
+
 function expectShort(reply: Reply): void {
   const lines = shortOf(reply)
   const asked = reply.question ?? reply.readAs
+  expectRounded(reply, lines)
   const shown = ordinary(lines)
   expect(fits(shown), [asked, JSON.stringify(usedBy(shown)), ...shown].join('\n')).toBe(true)
   const parts = lines.slice(0, -1).map(({ part }) => order.indexOf(part))

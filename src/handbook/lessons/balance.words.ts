@@ -48,7 +48,7 @@ export const balance = lesson('balance', ({ say, show, own }, house) => {
     example: () => {
       const spread = cellSpread(exampleCells_V)
       const balance_s = balanceTime_s(example, spread, exampleBalance_A)
-      return say`A ${own(`${example.series}S`)} ${own(example.chemistry.name)} shows ${volts(exampleCells_V)}: cell ${show.number(spread.lowest + 1, 0)} is ${show.perCell(spread.spread_V)} below the highest, so ${doingWith(exampleCells_V)}. Balancing at ${show.current(exampleBalance_A)} takes ${show.duration(balance_s)} or more.`
+      return say`A ${own(`${example.series}S`)} ${own(example.chemistry.name)} shows ${volts(exampleCells_V)}: cell ${show.number(spread.lowest + 1, 0)} is ${show.perCell(spread.spread_V)} below the highest, so ${doingWith(exampleCells_V)}. Balancing at ${show.current(exampleBalance_A)} takes ${show.roughly(balance_s, Math.ceil)} or more.`
     },
     questions: {
       spread: draw => {

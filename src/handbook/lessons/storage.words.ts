@@ -28,7 +28,7 @@ export const storage = lesson('storage', ({ say, show, own }, house) => {
     ],
     example: () => {
       const { storage_V, moved_Ah } = storageMove(example, { kind: 'soc', soc: 1 }, house)
-      return say`A full ${own(writePack(example))}: to ${show.perCell(storage_V)} per cell, ${show.voltage(storage_V * example.series)} for the pack, about ${show.capacity(moved_Ah)} have to come out.`
+      return say`A full ${own(writePack(example))}: to ${show.perCell(storage_V)} per cell, ${show.voltage(storage_V * example.series)} for the pack, about ${show.charge(moved_Ah)} have to come out.`
     },
     questions: {
       volts: draw => {

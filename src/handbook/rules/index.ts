@@ -37,5 +37,6 @@ function shown({ key }: Found, value: number | undefined, { show, own }: Locale)
   if (value === undefined) return own('')
   const { unit } = limits[key as LimitKey]
   if (unit === 'count') return show.number(value, 0)
+  if (unit === 'duration') return show.roughly(value, Math.ceil)
   return unit === 'times' ? show.number(value, 1) : show[unit](value)
 }

@@ -15,6 +15,8 @@ describe('numbers as a person reads them', () => {
     [show.voltage(9), '9 V'],
     [show.capacity(0.72), '720 mAh'],
     [show.capacity(12), '12 Ah'],
+    [show.charge(0.6806), '680 mAh'],
+    [show.roughly(4.43 * 3600, Math.ceil), '4 h 30 min'],
     [show.energy(8.208), '8.21 Wh'],
     [show.resistance(0.0064), '6.4 mΩ'],
     [show.rate(1.5385), '1.54C'],

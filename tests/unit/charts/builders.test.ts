@@ -24,7 +24,7 @@ describe('the chart of a charge', () => {
 
   it('shades the band and says it in words', () => {
     expect(chargeSample.band).toMatchObject({ from: wrenEnd_s.low / 60, to: wrenEnd_s.high / 60 })
-    const span = `${show.duration(wrenEnd_s.low)} to ${show.duration(wrenEnd_s.high)}`
+    const span = `${show.roughly(wrenEnd_s.low, Math.floor)} to ${show.roughly(wrenEnd_s.high, Math.ceil)}`
     expect(chargeSample.band?.label).toContain(span)
     expect(chargeSample.alternative).toContain(span)
   })
