@@ -107,6 +107,7 @@ export const kitList = service({
   name: 'kit list',
   takes: { starts: optional(kitNameKind), for: whose },
   examples: ['kit list', 'kit list starts: wr for: club'],
+  notStanding: true,
   run: async ({ starts = '', for: wanted }, context) => {
     const { kit } = context.memory
     const [own, club] = ownersFor(context)

@@ -105,6 +105,7 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
   const assumed = present(words.assumed?.(result, asked) ?? []).map(one =>
     typeof one === 'string' ? { text: one } : one,
   )
+  const isIdle = !judged && (command.changes || command.notStanding)
   const isVerdict = judged || settled.verdict !== 'go'
   return {
     verdict: isVerdict ? settled.verdict : undefined,
@@ -124,7 +125,7 @@ function answered<T extends Takes, R extends Unjudged, F extends string>(
       )
     }),
     working: [...present(words.working?.(result, asked) ?? []), ...sourcesOf(settled, locale)],
-    cautions: cautionsOf(settled, locale),
+    cautions: cautionsOf(settled, locale, isIdle),
     reasons: reasonsOf(settled),
     followUps: present(words.next?.(result, asked) ?? []),
     charts: words.charts?.(result, asked) ?? [],

@@ -20,6 +20,12 @@ export const generalCaution = ({ say }: Locale, care?: Text): Caution => ({
   usual: true,
 })
 
+/** Under what is kept or listed: nothing is charged by it. */
+export function idleCaution({ say }: Locale): Caution {
+  const text = say`If something charges now, stay with it.`
+  return { key: 'stayWithIt', text, short: text, usual: true }
+}
+
 /** The usual care in a line, by what is about to be done. */
 function careOf({ found }: Settled, { say }: Locale): Text | undefined {
   const is = (key: Found['key']) => found.some(one => one.key === key)
@@ -135,7 +141,7 @@ export const underLead = (leads: readonly Text[], answer: readonly Text[]): read
 const usualNotes: readonly string[] = ['balance', 'looked', 'drained', 'carried'] satisfies Found['key'][]
 
 /** What must be said is cut by nothing; cares and notes yield to it. The list always ends with what holds of every charge. */
-export function cautionsOf(settled: Settled, locale: Locale): NonEmpty<Caution> {
+export function cautionsOf(settled: Settled, locale: Locale, isIdle = false): NonEmpty<Caution> {
   const weighs = (weight: Found['weight']) => weighing(settled, weight, locale)
   const from = ({ key, lines, names }: Saying, line: number, must: boolean, end?: number): readonly Caution[] =>
     lines.length <= line
@@ -171,7 +177,7 @@ export function cautionsOf(settled: Settled, locale: Locale): NonEmpty<Caution> 
       from(one, 0, false).map(said => ({ ...said, reason: index === 0 && weighs('must').length === 0 })),
     ),
     ...weighs('note').flatMap(one => from(one, 0, false)),
-    generalCaution(locale, careOf(settled, locale)),
+    isIdle ? idleCaution(locale) : generalCaution(locale, careOf(settled, locale)),
   ] as never as NonEmpty<Caution>
 }
 

@@ -40,7 +40,7 @@ export function renderLayer(reply: Reply, layer: Layer, rules: TextRules): strin
 /** All of it. */
 export function renderFull(reply: Reply, rules: TextRules): string {
   const { whatIf } = labelsIn(reply.locale)
-  const asks = reply.followUps.map(({ label, question }) => `${label}: ${question}`)
+  const asks = reply.followUps.map(({ label }) => label)
   return present([
     renderText(reply, rules),
     ...layers.flatMap(layer => {

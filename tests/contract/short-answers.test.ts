@@ -4,7 +4,7 @@ import fc from 'fast-check'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
 import { budget, fits, rowsOf, unbroken, usedBy, wrapped } from '../../src/assistant/layers/budget.ts'
-import { layersOf } from '../../src/assistant/layers/opened.ts'
+import { layersOf, openLayer } from '../../src/assistant/layers/opened.ts'
 import { type Part, type ShortLine, shortOf } from '../../src/assistant/layers/short.ts'
 import { verdictWords } from '../../src/assistant/layers/short.words.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
@@ -71,10 +71,24 @@ function expectRounded({ question = '', readAs }: Reply, lines: readonly ShortLi
   }
 }
 
+/** What must be said stands in every layer, of a refusal each step of it. */
+function expectInLayers(reply: Reply): void {
+  const isRefused = reply.verdict === 'do not charge' && !reply.problem
+  const steps = shortOf(reply).flatMap(({ part, text }) => (part === 'answer' || part === 'must' ? [text] : []))
+  const musts = reply.cautions.flatMap(({ must, text }) => (must ? [text] : []))
+  for (const layer of layersOf(reply)) {
+    const { lines, closing } = openLayer(reply, layer)
+    expect(lines.length, `${reply.readAs}: ${layer}`).toBeGreaterThan(0)
+    for (const must of isRefused ? steps : musts) expect([...lines, ...closing], `${layer}`).toContain(must)
+    expect(closing.at(-1)).toBe(deferenceIn(reply.locale))
+  }
+}
+
 function expectShort(reply: Reply): void {
   const lines = shortOf(reply)
   const asked = reply.question ?? reply.readAs
   expectRounded(reply, lines)
+  expectInLayers(reply)
   const shown = ordinary(lines)
   expect(fits(shown), [asked, JSON.stringify(usedBy(shown)), ...shown].join('\n')).toBe(true)
   const parts = lines.slice(0, -1).map(({ part }) => order.indexOf(part))
@@ -195,6 +209,13 @@ describe('a short answer', () => {
     const reply = await asking.ask(question, { ...moderator, place: { id: `short ${question}`, direct: true } })
     expectShort(reply)
     expectOnSurfaces(reply)
+  })
+
+  it('speaks of care in passing where nothing is charged', async () => {
+    for (const question of ['kit list', 'undo', 'history', 'remind me in 50 min'])
+      expect((await asking.ask(question, moderator)).cautions.map(({ text }) => text)).toEqual([
+        'If something charges now, stay with it.',
+      ])
   })
 
   it('to what the handbook knows', async () => {

@@ -5,7 +5,7 @@ import type { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
 import type { Entry } from '../command.ts'
 import { completeReply, type Reply } from '../reply.ts'
-import { generalCaution, untilClear } from '../verdict.words.ts'
+import { idleCaution, untilClear } from '../verdict.words.ts'
 import { afterFault, faultWords, nothingAsked } from './asking.words.ts'
 
 const shownLength = 120
@@ -25,7 +25,7 @@ export function problemReply(command: string, readAs: Text, told: Problem, local
     {
       headline: problem.what,
       verdict: problem.verdict,
-      cautions: [entry?.changes ? generalCaution(locale) : untilClear(locale)],
+      cautions: [entry?.changes ? idleCaution(locale) : untilClear(locale)],
       followUps: choices.map(({ label, question }) => ({ label: locale.own(label), question })),
     },
     locale,

@@ -17,7 +17,7 @@ import { cellOrPack } from '../asking-back/cell-or-pack.ts'
 import { storedFor, takesTitle } from '../asking-back/stored.ts'
 import { opened, withAnswer, withEntry } from '../layers/other-lines.ts'
 import { completeReply, type Reply } from '../reply.ts'
-import { generalCaution } from '../verdict.words.ts'
+import { idleCaution } from '../verdict.words.ts'
 import type { Around } from './around.ts'
 import { besideBefore } from './asking.words.ts'
 import { answerKnown } from './known.ts'
@@ -209,4 +209,4 @@ function ofRest(said: Said): Reply | Promise<Reply> {
 }
 
 const leftAlone = (command: string, readAs: Text, locale: Locale): Reply =>
-  completeReply({ command, readAs }, { headline: nothingChanged(locale), cautions: [generalCaution(locale)] }, locale)
+  completeReply({ command, readAs }, { headline: nothingChanged(locale), cautions: [idleCaution(locale)] }, locale)

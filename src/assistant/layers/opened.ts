@@ -5,7 +5,7 @@ import { present } from '../../ground/present.ts'
 import type { Text } from '../../ground/text.ts'
 import { labelsIn } from '../labels.words.ts'
 import type { Reply } from '../reply.ts'
-import { isListing, isReadInto, linesOf } from './short.ts'
+import { isListing, isReadInto, isRefusal, linesOf, shortOf } from './short.ts'
 
 export const layers = ['why', 'figures', 'care'] as const
 export type Layer = (typeof layers)[number]
@@ -24,7 +24,7 @@ export function layersOf(reply: Reply): readonly Layer[] {
   const has: Readonly<Record<Layer, boolean>> = {
     why: assumed.length > 0 || working.some(text => !shown.has(text)),
     figures: figures.length > 0,
-    care: cautions.length > 1,
+    care: isRefusal(reply) ? contents.care(reply).length > 0 : cautions.length > 1,
   }
   return layers.filter(layer => has[layer])
 }
@@ -35,26 +35,31 @@ export function titleOf(reply: Reply, layer: Layer): Text {
 }
 
 export function openLayer(reply: Reply, layer: Layer): Opened {
-  const { cautions, deference, locale } = reply
-  const musts = layer === 'care' ? [] : cautions.filter(({ must }) => must).map(({ text }) => text)
   return {
     title: titleOf(reply, layer),
-    lines: contents[layer](reply, labelsIn(locale)),
-    closing: [...musts, deference],
+    lines: contents[layer](reply),
+    closing: [...mustsBelow(reply, layer), reply.deference],
   }
 }
 
-type Labels = ReturnType<typeof labelsIn>
+/** Of a refusal that is all of it: the danger, and each step. */
+function mustsBelow(reply: Reply, layer: Layer): readonly Text[] {
+  if (isRefusal(reply))
+    return shortOf(reply).flatMap(({ part, text }) => (part === 'answer' || part === 'must' ? [text] : []))
+  return layer === 'care' ? [] : reply.cautions.filter(({ must }) => must).map(({ text }) => text)
+}
 
-const contents: Readonly<Record<Layer, (reply: Reply, labels: Labels) => readonly Text[]>> = {
-  why: (reply, { readAs, assumed: label }) =>
-    present([
+const contents: Readonly<Record<Layer, (reply: Reply) => readonly Text[]>> = {
+  why: reply => {
+    const { readAs, assumed: label } = labelsIn(reply.locale)
+    return present([
       isReadInto(reply) ? labelled(readAs, reply.readAs, reply.locale) : undefined,
       ...reply.working,
       ...reply.assumed.map(text => labelled(label, text, reply.locale)),
-    ]),
+    ])
+  },
   figures: ({ figures, locale }) => figures.map(({ label, text }) => labelled(label, text, locale)),
-  care: ({ cautions }) => cautions.map(({ text }) => text),
+  care: reply => reply.cautions.flatMap(({ text, must, usual }) => (isRefusal(reply) && (must || usual) ? [] : [text])),
 }
 
 const labelled = (label: Text, text: Text, { say }: Locale): Text => say`${label}: ${text}`

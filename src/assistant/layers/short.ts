@@ -60,8 +60,8 @@ export function shortOf(reply: Reply): readonly ShortLine[] {
 }
 
 function composed(reply: Reply): readonly ShortLine[] {
-  const { verdict, problem, changed, deference } = reply
-  const said = problem ? askedBack(reply) : verdict === 'do not charge' ? refused(reply) : answered(reply)
+  const { problem, changed, deference } = reply
+  const said = problem ? askedBack(reply) : isRefusal(reply) ? refused(reply) : answered(reply)
   const drafts = [...said, ...fixed('standing', ...present([changed])), ...fixed('deference', deference)]
   return fitted(drafts, reply.locale).map(({ part, ways: [text] }) => ({ part, text }))
 }
@@ -145,6 +145,8 @@ const usual = (cautions: readonly Caution[]): readonly Text[] => {
   const last = cautions.findLast(one => one.usual)
   return last ? [shortest(last)] : []
 }
+
+export const isRefusal = ({ problem, verdict }: Reply): boolean => !problem && verdict === 'do not charge'
 
 /** The danger first, then what to do, step by step. */
 function refused(reply: Reply): readonly Draft[] {

@@ -5,7 +5,7 @@ import { present } from '../../ground/present.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import type { Noticed } from '../../memory/noticed.ts'
 import { completeReply, type Reply } from '../reply.ts'
-import { generalCaution } from '../verdict.words.ts'
+import { idleCaution } from '../verdict.words.ts'
 
 /** By the families of dangers, and what numbers alone refuse. */
 const families = ({ say }: Locale): Readonly<Record<string, Text>> => ({
@@ -36,7 +36,7 @@ export function digestReply(all: readonly Noticed[], locale: Locale): Reply {
   ])
   return completeReply(
     { command: 'house show', readAs: say`the digest of this club` },
-    { headline: joined([headline, ...more]), lines: [headline, ...more], cautions: [generalCaution(locale)] },
+    { headline: joined([headline, ...more]), lines: [headline, ...more], cautions: [idleCaution(locale)] },
     locale,
   )
 }

@@ -49,7 +49,9 @@ describe('renderReply', () => {
     const brief = renderReply(reply, { view: 'brief', behind, pictures: [] })
     const why = renderReply(reply, { view: 'why', behind, pictures: [] })
     expect(JSON.stringify(brief.embeds)).not.toContain('is under')
-    expect(why.embeds[0]?.description).toContain('• 2.1\u00a0V is under 2.5\u00a0V (common practice)\nTake it outside')
+    expect(why.embeds[0]?.description).toContain(
+      '• 2.1\u00a0V is under 2.5\u00a0V (common practice)\nNO ⛔ Do not charge this pack.\nTake it outside',
+    )
     expect(why.embeds[0]?.description?.endsWith(reply.deference)).toBe(true)
     expect([labels(brief), labels(why)]).toEqual([['Why', 'Figures', 'Ask more'], []])
   })
