@@ -46,10 +46,6 @@ export function offeredBy(reply: Reply): readonly Offered[] {
   ]
 }
 
-/** Those that we place ourselves: what people ask next they number themselves. */
-export const signsOf = (reply: Reply): readonly string[] =>
-  offeredBy(reply).flatMap(({ sign, tap }) => (reply.problem || tap.kind === 'layer' ? [sign] : []))
-
 const bare = (said: string): string =>
   said
     .replace(/\ufe0f/g, '')

@@ -7,7 +7,7 @@ import type { Reply } from '../../assistant/reply.ts'
 import type { Text } from '../../ground/text.ts'
 import { type Block, html, plainText } from './blocks.ts'
 import type { Hint } from './hints.ts'
-import { offeredBy } from './reactions.ts'
+import { type Offered, offeredBy } from './reactions.ts'
 import { leftOut, reactWords } from './render.words.ts'
 
 export interface RenderRules {
@@ -65,7 +65,7 @@ const clipped = (text: string, most = longestLine): string =>
 
 function blocksOf(reply: Reply, { open, once = false }: RenderRules, share: number): readonly Block[] {
   const [first, ...others] = shortOf(reply)
-  const taps = once || open ? [] : tapLine(reply)
+  const taps = once || open ? [] : tapLine(tapsTold(reply), reply)
   const short: Block = {
     lines: [
       [{ strong: clipped(first?.text ?? '', longestAnswer) }],
@@ -80,11 +80,19 @@ function blocksOf(reply: Reply, { open, once = false }: RenderRules, share: numb
   return [short, { title, items: items.map(item => [item]) }]
 }
 
-/** What can be tapped: as much of it as a phone has room for. */
-function tapLine(reply: Reply): readonly Text[] {
+const opensLayer = ({ tap }: Offered): boolean => tap.kind === 'layer'
+const tapLine = (taps: readonly Offered[], { locale }: Reply): readonly Text[] =>
+  taps.length > 0 ? [reactWords(taps, locale)] : []
+
+/** What is told of what can be tapped: as much of it as a phone has room for. */
+function tapsTold(reply: Reply): readonly Offered[] {
   const offered = offeredBy(reply).filter(({ label }) => label !== undefined)
-  const opens = offered.filter(({ tap }) => tap.kind === 'layer')
   const lines = linesOf(reply)
-  const ways = [offered, opens].map(taps => (taps.length > 0 ? [reactWords(taps, reply.locale)] : []))
-  return ways.find(way => fits([...lines, ...way])) ?? []
+  return [offered, offered.filter(opensLayer)].find(taps => fits([...lines, ...tapLine(taps, reply)])) ?? []
+}
+
+/** Those that we place ourselves: a number only where the answer says what it asks. */
+export function signsOf(reply: Reply): readonly string[] {
+  const told = new Set(tapsTold(reply).map(({ sign }) => sign))
+  return offeredBy(reply).flatMap(one => (reply.problem || opensLayer(one) || told.has(one.sign) ? [one.sign] : []))
 }

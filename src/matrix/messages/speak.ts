@@ -2,6 +2,7 @@
 
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
 import { moderatorCanChange } from '../../assistant/private.words.ts'
+import { createLanes } from '../../ground/lanes.ts'
 import { english, type Locale, type Said } from '../../ground/locale.ts'
 import { describeError, type Log } from '../../program/log.ts'
 import { directRoomWith } from '../client/account-data.ts'
@@ -31,7 +32,8 @@ export type LocaleOf = (room: Room, asker: string) => Promise<Locale>
 
 export function createSpeaker(client: MatrixClient, sender: Sender, localeOf: LocaleOf, log: Log): Speaker {
   const told = new Set<string>()
-  const offering = new Set<string>()
+  /** A server takes so many events at a time: one sign of a room after another. */
+  const offering = createLanes(error => log.info({ error: describeError(error) }, 'an answer goes without its signs'))
 
   /** Told once per room: in the log, and to the asker where we have direct messages with them. */
   async function tellMissing(what: Said, room: Room, asker: string): Promise<void> {
@@ -59,19 +61,12 @@ export function createSpeaker(client: MatrixClient, sender: Sender, localeOf: Lo
     answer,
     tell: async (call, room, said, key) => answer(call, room, renderText(said(await localeOf(room, call.asker))), key),
     offer: (room, answerId, signs) => {
-      // A server takes so many events at a time: answers go first.
-      if (offering.has(room.roomId)) return
-      offering.add(room.roomId)
-      const react = (key: string) => {
-        const content = { 'm.relates_to': { rel_type: 'm.annotation', event_id: answerId, key } }
-        return sender.send(room.roomId, 'm.reaction', content, `${answerId} ${key}`)
-      }
-      signs
-        .reduce<Promise<unknown>>((before, sign) => before.then(() => react(sign)), Promise.resolve())
-        .catch(error =>
-          log.info({ room: room.roomId, error: describeError(error) }, 'an answer goes without its signs'),
-        )
-        .finally(() => offering.delete(room.roomId))
+      offering.add(room.roomId, async () => {
+        for (const key of signs) {
+          const content = { 'm.relates_to': { rel_type: 'm.annotation', event_id: answerId, key } }
+          await sender.send(room.roomId, 'm.reaction', content, `${answerId} ${key}`)
+        }
+      })
     },
     async replace(because, room, answerId, asker, rendered) {
       const content = editContent(rendered, answerId, asker)

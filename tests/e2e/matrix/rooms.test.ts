@@ -192,6 +192,34 @@ describe('threads and edits', () => {
     expect(ada.edits(room, answer)).toHaveLength(3)
   })
 
+  test('an answer comes with the signs that it tells of, also where questions come fast', async () => {
+    const asked = [
+      await ada.say(room, `!charge ${question}`),
+      await ben.say(room, '!charge cutoff pack: 2S 2600 Li-ion'),
+    ]
+    for (const id of asked) {
+      const answer = await ada.answer(room, id, self)
+      const told = String(answer.getOriginalContent().body).split('\n').at(-1) ?? ''
+      const signs = told.split(' · ').map(tap => tap.split(/\s/)[0])
+      expect(signs).toContain('1️⃣')
+      const placed = await until('all signs', () => {
+        const now = ada.signs(room, answer.getId() ?? '', self)
+        return now.length >= signs.length && now
+      })
+      expect(placed).toEqual(signs)
+    }
+  })
+
+  test('a tap is followed once, though it comes again after a kill', async () => {
+    const answer = (await ada.answer(room, await ada.say(room, `!charge ${question}`), self)).getId() ?? ''
+    await ben.react(room, answer, '❔')
+    await until('the opened answer', () => ada.edits(room, answer)[0])
+    await assistant.kill()
+    await assistant.start()
+    await ada.answer(room, await ada.say(room, `!charge ${question}`), self)
+    expect(ada.edits(room, answer)).toHaveLength(1)
+  })
+
   test('a number asks what an answer suggests, for whoever taps it', async () => {
     const asked = await ada.say(room, `!charge ${question}`)
     const answer = (await ada.answer(room, asked, self)).getId() ?? ''

@@ -131,6 +131,14 @@ export class Member {
     })
   }
 
+  /** What `person` has put below an event, in order. */
+  signs(roomId: string, eventId: string, person: string): string[] {
+    const events = this.client.getRoom(roomId)?.getLiveTimeline().getEvents() ?? []
+    return events
+      .filter(event => event.getSender() === person && event.getType() === 'm.reaction')
+      .flatMap(event => (event.getRelation()?.event_id === eventId ? [event.getRelation()?.key ?? ''] : []))
+  }
+
   async edit(roomId: string, eventId: string, body: string): Promise<string> {
     return this.send(roomId, {
       msgtype: 'm.text',
