@@ -13,6 +13,8 @@ import { type Rendered, renderText } from './render.ts'
 import type { Sender } from './send.ts'
 
 export interface Speaker {
+  /** Where not, whoever wants us to is told why, once per room. */
+  maySpeak(room: Room, asker: string): Promise<boolean>
   /**
    * Gives the answer's id; undefined where we may not speak. Said once for each `key`, which is the id of what calls
    * for it when absent.
@@ -35,7 +37,7 @@ export function createSpeaker(client: MatrixClient, sender: Sender, localeOf: Lo
   /** A server takes so many events at a time: one sign of a room after another. */
   const offering = createLanes(error => log.info({ error: describeError(error) }, 'an answer goes without its signs'))
 
-  /** Told once per room: in the log, and to the asker where we have direct messages with them. */
+  /** In the log, and to the asker where we have direct messages with them. */
   async function tellMissing(what: Said, room: Room, asker: string): Promise<void> {
     if (told.has(room.roomId)) return
     told.add(room.roomId)
@@ -47,17 +49,20 @@ export function createSpeaker(client: MatrixClient, sender: Sender, localeOf: Lo
     await sender.send(elsewhere, 'm.room.message', renderText(text), `${room.roomId} ${what(locale)}`)
   }
 
-  const answer: Speaker['answer'] = async ({ event, asker, about, thread }, room, rendered, key = event) => {
+  async function maySpeak(room: Room, asker: string): Promise<boolean> {
     const missing = missingPermission(room, 'send messages')
-    if (missing !== undefined) {
-      await tellMissing(missing, room, asker)
-      return undefined
-    }
+    if (missing !== undefined) await tellMissing(missing, room, asker)
+    return missing === undefined
+  }
+
+  const answer: Speaker['answer'] = async ({ event, asker, about, thread }, room, rendered, key = event) => {
+    if (!(await maySpeak(room, asker))) return undefined
     const content = answerContent(rendered, { question: about, asker, thread })
     return sender.send(room.roomId, 'm.room.message', content, key)
   }
 
   return {
+    maySpeak,
     answer,
     tell: async (call, room, said, key) => answer(call, room, renderText(said(await localeOf(room, call.asker))), key),
     offer: (room, answerId, signs) => {

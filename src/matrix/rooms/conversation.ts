@@ -5,7 +5,7 @@ import { tellsEmergency } from '../../assistant/asking/danger-first.ts'
 import type { Way } from '../../assistant/due/inbox.ts'
 import { lookedUp } from '../../assistant/lookup.ts'
 import { matrixIdOf } from '../client/occasion.ts'
-import { isDirect, moderates } from '../client/room-facts.ts'
+import { isDirect, missingPermission, moderates } from '../client/room-facts.ts'
 import type { Asking } from '../messages/asking.ts'
 import { callOf } from '../messages/message.ts'
 import { tapIn } from '../messages/reactions.ts'
@@ -26,7 +26,7 @@ export interface Conversation extends Pick<Way, 'deliver'> {
 const oldest_ms = 86_400_000
 
 export function createConversation(parts: AnsweringParts): Conversation {
-  const { client, log } = parts
+  const { client, log, speaker } = parts
   const goingRound = createGoingRound()
   const answering = createAnswering(parts)
   const { ask, askingIn, give, meant, questionIn, tell } = answering
@@ -35,11 +35,12 @@ export function createConversation(parts: AnsweringParts): Conversation {
 
   async function converse(event: MatrixEvent, room: Room): Promise<void> {
     const relation = event.getRelation()
+    const isMute = missingPermission(room, 'send messages') !== undefined
     if (event.getType() === 'm.room.redaction') return edits.takenAway(event, room, event.getAssociatedId() ?? '')
     if (event.getType() === 'm.reaction') {
-      const tap = isOld(event) ? undefined : tapIn(relation?.key ?? '')
+      const tap = isMute || isOld(event) ? undefined : tapIn(relation?.key ?? '')
       if (tap) await follow(event, room, relation?.event_id, tap)
-    } else if (relation?.rel_type === 'm.replace' && relation.event_id !== undefined) {
+    } else if (relation?.rel_type === 'm.replace' && relation.event_id !== undefined && !isMute) {
       await edits.edited(event, room, relation.event_id, original =>
         hearMessage(original, room, askingIn(event, room, original)),
       )
@@ -57,8 +58,10 @@ export function createConversation(parts: AnsweringParts): Conversation {
     if (tap && (await follow(event, room, before ? matrixIdOf(before.answerMessage) : repliesTo, tap))) return
     const question = await questionIn(asking)
     if (question === undefined) return
-    if (isOld(event) && !tellsEmergency(words)) return tell(callOf(event, room), room, cameWhileAway)
     const person = event.getSender() ?? ''
+    // An emergency reaches the moderators all the same.
+    if (!tellsEmergency(words) && !(await speaker.maySpeak(room, person))) return
+    if (isOld(event) && !tellsEmergency(words)) return tell(callOf(event, room), room, cameWhileAway)
     if (goingRound.again(room.roomId, person, words, event.getTs())) {
       return log.warn(
         { room: room.roomId, person },

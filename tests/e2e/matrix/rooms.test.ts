@@ -294,17 +294,21 @@ describe('rooms', () => {
     await until('the assistant leaves', () => ada.membership(club, self) === 'leave')
   })
 
-  test('where it may not speak, it names the permission in direct messages with the asker', async () => {
+  test('where it may not speak, it does nothing, and names the permission in direct messages with the asker', async () => {
     const direct = await ada.roomWith(self, { preset: Preset.TrustedPrivateChat, is_direct: true, name: '' })
     const hush = await ada.roomWith(self, {
       name: 'Announcements',
       power_level_content_override: { events_default: 50 },
     })
+    await ada.say(hush, '!charge kit save name: wren pack: 3S 720 LiHV')
     await ada.say(hush, `!charge ${question}`)
     const told = await until('word of the missing permission', () => ada.heard(direct, self)[0])
     expect(told.getContent().body).toBe(
       'I may not send messages in Announcements: that needs power level 50, and mine is 0. A moderator there can change that.',
     )
+    await ada.client.setPowerLevel(hush, self, 50)
+    expect((await ada.said(hush, await ada.say(hush, '!charge kit list'), self)).body).toContain('Nothing is saved')
+    expect(assistant.log().match(/may not send messages in Announcements/g)).toHaveLength(1)
   })
 
   test('rooms of the configuration: an open one is joined, at a closed one it knocks and comes when let in', async () => {
