@@ -21,7 +21,7 @@ import { createSpeaker } from './messages/speak.ts'
 import { createUpload } from './messages/upload.ts'
 import { createConversation } from './rooms/conversation.ts'
 import { createEars } from './rooms/ears.ts'
-import { answerInvite, followUpgrade, joinConfigured } from './rooms/rooms.ts'
+import { answerInvite, followUpgrade, forgetRoom, joinConfigured } from './rooms/rooms.ts'
 import { createUndecryptable } from './rooms/undecryptable.ts'
 import { createUnread } from './rooms/unread.ts'
 
@@ -134,7 +134,13 @@ function listen(
     ears.hear(room)
   })
   client.on(RoomEvent.MyMembership, (room, membership) => {
-    if (listening && membership === 'invite') lanes.add(roomsLane, () => answerInvite(roomParts, room))
+    if (!listening) return
+    if (membership === 'invite') lanes.add(roomsLane, () => answerInvite(roomParts, room))
+    if (membership === 'leave' || membership === 'ban')
+      lanes.add(room.roomId, async () => {
+        ears.forget(room)
+        lanes.add(roomsLane, () => forgetRoom(roomParts, room))
+      })
   })
   const followAll = async () => {
     for (const room of client.getRooms()) await followUpgrade(roomParts, room)

@@ -18,6 +18,14 @@ export async function noteDirect(client: MatrixClient, person: string, roomId: s
   await write(client, directType, { ...direct, [person]: [...(direct[person] ?? []), roomId] })
 }
 
+export async function noteNotDirect(client: MatrixClient, roomId: string): Promise<void> {
+  if (!isNotedDirect(client, roomId)) return
+  const others = Object.entries(read<Direct>(client, directType)).map(
+    ([person, rooms]) => [person, rooms.filter(room => room !== roomId)] as const,
+  )
+  await write(client, directType, Object.fromEntries(others.filter(([, rooms]) => rooms.length > 0)))
+}
+
 /** The room whose id stands for the community of `roomId`: itself, or the first before its upgrades. */
 export const firstRoomOf = (client: MatrixClient, roomId: string): string =>
   read<Moved>(client, movedType)[roomId] ?? roomId

@@ -81,7 +81,7 @@ export function createEars(parts: EarsParts) {
       // What we say ourselves is worth no mark.
       isNew ||= next.sender !== self
     }
-    if (isNew && listening) await unread.mark(room)
+    if (isNew && listening && room.getMyMembership() === 'join') await unread.mark(room)
   }
 
   return {
@@ -91,6 +91,11 @@ export function createEars(parts: EarsParts) {
         () => lanes.add(room.roomId, () => goOn(room)),
         () => {},
       )
+    },
+    /** We are no longer in the room. */
+    forget(room: Room): void {
+      queues.delete(room.roomId)
+      unread.forget(room)
     },
     /** What was not begun is left to the next start. */
     stop(): void {

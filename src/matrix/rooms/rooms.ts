@@ -3,7 +3,7 @@
 import { type MatrixClient, MatrixError, type Room } from 'matrix-js-sdk'
 import type { Persistence } from '../../ground/persistence.ts'
 import { describeError, type Log } from '../../program/log.ts'
-import { isNotedMove, noteDirect, noteMove } from '../client/account-data.ts'
+import { isNotedMove, noteDirect, noteMove, noteNotDirect } from '../client/account-data.ts'
 
 /** Whether the rule ("anyone", or servers and people) lets `inviter` invite us. */
 export function mayInvite(inviter: string, rule: readonly string[]): boolean {
@@ -49,6 +49,13 @@ export async function followUpgrade(parts: RoomParts, room: Room): Promise<void>
   if (!isNotedMove(client, replacement)) await noteMove(client, room.roomId, replacement)
   const isThere = client.getRoom(replacement)?.getMyMembership() === 'join'
   if (isThere || (await join(parts, replacement, tombstone?.getSender() ?? ''))) await client.leave(room.roomId)
+}
+
+/** Of a room that we left, or were sent from, our account keeps nothing. */
+export async function forgetRoom({ client, persistence }: RoomParts, room: Room): Promise<void> {
+  if (!['leave', 'ban'].includes(room.getMyMembership())) return
+  await noteNotDirect(client, room.roomId)
+  await persistence.run(() => client.forget(room.roomId))
 }
 
 /**

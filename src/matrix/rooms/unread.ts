@@ -59,6 +59,7 @@ export function createUnread(client: MatrixClient, persistence: Persistence, log
       const oldest_ms = Date.now() - longest_ms[marked === undefined ? 'unmarked' : 'marked']
       return after(last, Math.max(joinedAt_ms(room) ?? 0, oldest_ms), room.getLiveTimeline())
     },
+    forget: ({ roomId }: Room) => void latest.delete(roomId),
     /** All that was given was dealt with: noted in our account on the server, it outlives the process and the data folder. */
     async mark({ roomId }: Room) {
       const last = latest.get(roomId)

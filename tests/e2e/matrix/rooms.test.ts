@@ -1,8 +1,10 @@
 // A plain room, threads, edits, direct messages, invites, permissions and upgrades, as members meet them.
 
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { setTimeout as sleep } from 'node:timers/promises'
 import { Preset } from 'matrix-js-sdk'
-import { describe, expect, test } from 'vitest'
+import { describe, expect, test, vi } from 'vitest'
 import { roomOf, startClub } from '../../support/matrix/club.ts'
 import { Member, until } from '../../support/matrix/member.ts'
 
@@ -294,20 +296,38 @@ describe('rooms', () => {
     await until('the assistant leaves', () => ada.membership(club, self) === 'leave')
   })
 
+  test.each(['leaves', 'is kicked from', 'is banned from'])(
+    'its account keeps nothing of a room that it %s',
+    async way => {
+      const direct = await ben.roomWith(self, { preset: Preset.PrivateChat, is_direct: true, name: '' })
+      const { accessToken } = JSON.parse(readFileSync(join(assistant.folder, 'matrix', 'session.json'), 'utf8'))
+      const get = (path: string) =>
+        fetch(`${synapse.url}/_matrix/client/v3/${path}`, { headers: { authorization: `Bearer ${accessToken}` } })
+      const isNoted = async () =>
+        (await (await get(`user/${encodeURIComponent(self)}/account_data/m.direct`)).text()).includes(direct)
+      const status = async () => (await get(`rooms/${encodeURIComponent(direct)}/messages?dir=b`)).status
+      await ben.answer(direct, await ben.say(direct, question), self)
+      expect([await isNoted(), await status()]).toEqual([true, 200])
+      if (way === 'leaves') await ben.say(direct, 'leave')
+      else await (way === 'is kicked from' ? ben.client.kick(direct, self) : ben.client.ban(direct, self))
+      await vi.waitFor(async () => expect([await isNoted(), await status()]).toEqual([false, 403]), 10_000)
+    },
+  )
+
   test('where it may not speak, it does nothing, and names the permission in direct messages with the asker', async () => {
     const direct = await ada.roomWith(self, { preset: Preset.TrustedPrivateChat, is_direct: true, name: '' })
     const hush = await ada.roomWith(self, {
       name: 'Announcements',
       power_level_content_override: { events_default: 50 },
     })
-    await ada.say(hush, '!charge kit save name: wren pack: 3S 720 LiHV')
+    await ada.say(hush, '!charge kit save name: plover pack: 3S 720 LiHV')
     await ada.say(hush, `!charge ${question}`)
     const told = await until('word of the missing permission', () => ada.heard(direct, self)[0])
     expect(told.getContent().body).toBe(
       'I may not send messages in Announcements: that needs power level 50, and mine is 0. A moderator there can change that.',
     )
     await ada.client.setPowerLevel(hush, self, 50)
-    expect((await ada.said(hush, await ada.say(hush, '!charge kit list'), self)).body).toContain('Nothing is saved')
+    expect((await ada.said(hush, await ada.say(hush, '!charge kit list'), self)).body).not.toContain('plover')
     expect(assistant.log().match(/may not send messages in Announcements/g)).toHaveLength(1)
   })
 
