@@ -20,12 +20,16 @@ export function urgentReply({ told: found }: DangersIn, readAs: Text, locale: Lo
 
 export const tellsEmergency = (words: string): boolean => dangersIn(words).told.some(isEmergency)
 
+const refuses = (danger: Danger): boolean => dangers[danger].weight === 'refuse'
+/** Of what forbids to use a pack, an emergency among it. */
+export const tellsDanger = (words: string): boolean => dangersIn(words).told.some(({ danger }) => refuses(danger))
+
 /** What forbids to use a pack, of the word that no value could be read from: "3S 720 LiHV swollen". */
 export function dangersAt(problem: Problem): readonly Danger[] {
   const { token = '' } = problem.details
   if (!/^\p{L}[\p{L} -]*$/u.test(token)) return []
   const told = dangersIn(`my pack is ${token}`).told.map(({ danger }) => danger)
-  return told.filter(danger => dangers[danger].weight === 'refuse')
+  return told.filter(refuses)
 }
 
 /** What is told of those dangers, where nothing else of the question is answered. */

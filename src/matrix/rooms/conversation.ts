@@ -1,7 +1,7 @@
 // What we do about what we hear in a room: answer it, let the answer follow its edits, open a layer of it, leave.
 
 import type { MatrixEvent, Room } from 'matrix-js-sdk'
-import { tellsEmergency } from '../../assistant/asking/danger-first.ts'
+import { tellsDanger, tellsEmergency } from '../../assistant/asking/danger-first.ts'
 import type { Way } from '../../assistant/due/inbox.ts'
 import { lookedUp } from '../../assistant/lookup.ts'
 import { matrixIdOf } from '../client/occasion.ts'
@@ -18,7 +18,7 @@ import { createFollow } from './taps.ts'
 export interface Conversation extends Pick<Way, 'deliver'> {
   /** Does what an accepted message or reaction calls for; encrypted ones come decrypted. */
   converse(event: MatrixEvent, room: Room): Promise<void>
-  /** Whether it tells us of a fire or an injury. */
+  /** Whether it tells us of a fire, an injury, or a pack that is not to be used. */
   isUrgent(event: MatrixEvent, room: Room): boolean
 }
 
@@ -84,7 +84,7 @@ export function createConversation(parts: AnsweringParts): Conversation {
     converse,
     isUrgent(event, room) {
       const asking = askingIn(event, room)
-      return asking?.addressed === true && tellsEmergency(asking.words)
+      return asking?.addressed === true && tellsDanger(asking.words)
     },
     async deliver({ asked, place }, reply) {
       const room = client.getRoom(matrixIdOf(place.id))

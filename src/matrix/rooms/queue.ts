@@ -1,4 +1,4 @@
-// Whose turn it is in a room: an emergency comes first, then what came first; nobody many times in a row while others wait.
+// Whose turn it is in a room: a danger comes first, then what came first; nobody many times in a row while others wait.
 
 export interface Waiting {
   readonly sender: string

@@ -31,7 +31,7 @@ afterAll(async () => {
   await synapse?.remove()
 })
 
-test('a flood is answered within limits, others and emergencies among it at once', async () => {
+test('a flood is answered within limits, others and dangers among it at once', async () => {
   const ask = (mAh: number) => `!charge current pack: 3S ${mAh} LiHV charger: 0.5/1/2/4A`
   // They wait for the assistant together: what comes first then is no matter of how fast either is.
   assistant.signal('SIGSTOP')
@@ -39,6 +39,7 @@ test('a flood is answered within limits, others and emergencies among it at once
   for (let at = 0; at < flood; at += 1) asked.push(await eve.say(room, ask(500 + at)))
   const bens = await ben.say(room, ask(720))
   const fire = await eve.say(room, '!charge my pack is on fire')
+  const swollen = await eve.say(room, '!charge my 3S 720 LiHV is swollen')
   assistant.signal('SIGCONT')
   const answers = async () => answersIn(await ben.everything(room), assistant.userId)
   const isLine = ([, { content }]: Answer) => content.body?.includes('That is a lot at once') === true
@@ -49,10 +50,12 @@ test('a flood is answered within limits, others and emergencies among it at once
   const lines = given.filter(isLine)
   const ofEve = given.filter(([question]) => asked.includes(question))
   process.stdout.write(
-    `a flood of ${flood}: ${ofEve.length} answered, ${lines.length} told so; another member after ${place(bens)} answers, a fire after ${place(fire)}\n`,
+    `a flood of ${flood}: ${ofEve.length} answered, ${lines.length} told so; another member after ${place(bens)} answers, a fire after ${place(fire)}, a swollen pack after ${place(swollen)}\n`,
   )
   expect(place(fire)).toBeGreaterThanOrEqual(0)
   expect(place(fire)).toBeLessThanOrEqual(1)
+  expect(place(swollen)).toBeGreaterThanOrEqual(0)
+  expect(place(swollen)).toBeLessThanOrEqual(2)
   expect(place(bens)).toBeGreaterThanOrEqual(0)
   expect(place(bens)).toBeLessThanOrEqual(6)
   expect(lines).toHaveLength(1)
