@@ -1,4 +1,4 @@
-// One charge of one pack as a job: simulated once, the long end of its band, and energy by the same measure.
+// One charge of one pack as a job: simulated once, the long end of its band, and the most that may go in.
 
 import { judge } from '../envelope/judge.ts'
 import { chargeTimeBand } from '../setting/band.ts'
@@ -35,7 +35,8 @@ export function jobMaker(): (kind: number, charge: SetCharge) => Job {
 }
 
 function longest({ permit, setting }: SetCharge) {
-  const { charge, time_s } = chargeTimeBand(chargeOf(permit, setting))
-  const longer = charge.duration_s > 0 ? time_s.high / charge.duration_s : 1
-  return { high_s: time_s.high, high_Wh: charge.energy_Wh * longer }
+  const { charge, time_s, bands } = chargeTimeBand(chargeOf(permit, setting))
+  // A tired pack takes longer and holds less: its time says nothing of the energy.
+  const more = charge.charge_Ah > 0 ? bands().charge_Ah.high / charge.charge_Ah : 1
+  return { high_s: time_s.high, high_Wh: charge.energy_Wh * more }
 }

@@ -46,10 +46,10 @@ const left = (plan: FieldPlan) => plan.left.map(({ group, count, why }) => [grou
 describe('outlets', () => {
   test('1 A into 3S takes the long end of its band and a minute to connect, and 12.6 W at its end', () => {
     const { permit, setting } = alone.charges[0] as FieldPlan['charges'][number]
-    const { charge, time_s } = chargeTimeBand(chargeOf(permit, setting))
+    const { charge, time_s, bands } = chargeTimeBand(chargeOf(permit, setting))
     expect(setting.current_A).toBe(1)
     expect(takes_min).toBe(1 + Math.ceil(time_s.high / 60))
-    expect(takes_Wh).toBeCloseTo((charge.energy_Wh * time_s.high) / charge.duration_s / 0.85, 9)
+    expect(takes_Wh).toBeCloseTo((charge.energy_Wh * bands().charge_Ah.high) / charge.charge_Ah / 0.85, 9)
     expect(alone.output_W).toBeCloseTo(12.6, 9)
     expect(charges(alone)).toEqual([
       [
