@@ -8,7 +8,6 @@ import { chargeRuns } from './charges/runs.ts'
 // the curve of high-voltage pouches. The families held out took no part; a figure below is what the model is worth on them.
 
 const heldOut = chargeRuns.filter(({ dataset }) => isHeldOut(dataset))
-const inUse = ({ nameplate_Ah, measured_Ah }: (typeof chargeRuns)[number]) => measured_Ah > 0.9 * nameplate_Ah
 
 test('four families of other cells are held out of every fit, by name', () => {
   expect([...new Set(heldOut.map(({ dataset }) => dataset))].toSorted()).toEqual([
@@ -23,19 +22,15 @@ test('four families of other cells are held out of every fit, by name', () => {
 describe('label, measured capacity and one reading of the resistance known', () => {
   const { total, cutoff } = timesBy(heldOut, 'inputs')
 
-  test('held-out totals: median within 2 %, 95 of 100 within 8 %', () => {
+  test('held-out totals: median within 2 %, 95 of 100 within 8 %, the worst, aged as it is, within 15 %', () => {
     expect(figuresOf(total).median).toBeLessThan(0.02)
     expect(figuresOf(total).most).toBeLessThan(0.08)
+    expect(figuresOf(total).worst).toBeLessThan(0.15)
   })
 
   test('held-out times to the cutoff: median within 2 %, 95 of 100 within 8 %', () => {
     expect(figuresOf(cutoff).median).toBeLessThan(0.02)
     expect(figuresOf(cutoff).most).toBeLessThan(0.08)
-  })
-
-  // The two that have aged further are off by 11 and 20 %, and lie in their bands.
-  test('no total of a cell that holds 90 % of its label is off by more than 15 %', () => {
-    expect(figuresOf(timesBy(heldOut.filter(inUse), 'inputs').total).worst).toBeLessThan(0.15)
   })
 
   test('nine of ten lie in the band, which is far narrower than by the label', () => {
