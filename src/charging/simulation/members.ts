@@ -33,7 +33,7 @@ const errors = {
   /** Of the times by the model; of a pack at a rate that it was charged at before; and more for each time e as fast. */
   time: 0.018,
   timeLearned: 0.004,
-  timePerRate: 0.035,
+  timePerRate: 0.025,
 } as const
 
 /** Free convection and radiation of a small body, in W a square metre and K; its density and heat. */
