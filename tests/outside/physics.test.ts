@@ -17,9 +17,9 @@ describe('up to 1C, on a grid of rates and starts of five parameter sets', () =>
     expect(figuresOf(cutoff).inside).toBeGreaterThan(0.85)
   })
 
-  it('from resting volts, top-offs among them, 88 of 100 totals or more lie in the band', () => {
+  it('from resting volts, top-offs among them, 92 of 100 totals or more lie in the band', () => {
     const { total, cutoff } = compared(usual, 'resting volts', storedRows)
-    expect(figuresOf(total).inside).toBeGreaterThanOrEqual(0.88)
+    expect(figuresOf(total).inside).toBeGreaterThanOrEqual(0.92)
     expect(figuresOf(cutoff).inside).toBeGreaterThan(0.8)
   })
 

@@ -8,7 +8,7 @@ import { draws } from './design.ts'
 const points = 41
 /** How far off its chemistry's curve a cell is, over how far published ones are. */
 const nearest = 0.5
-const furthest = 1.4
+const furthest = 1.7
 /** A cell that nobody measured is further off the mean of so many than those that make it. */
 const unseen = (cells: number): number => (cells > 1 ? Math.sqrt((cells + 1) / (cells - 1)) : 1)
 /** A curve never falls from point to point. */
