@@ -40,8 +40,11 @@ export function requestOf(run: ChargeRun, knows: Knowledge = 'inputs'): ChargeRe
   }
 }
 
-/** Partial charges whose start was told by volts at rest. */
-export const restedRuns = chargeRuns.filter(({ rest_V, start }) => rest_V !== undefined && start > 0.02)
+/**
+ * Charges whose start was told by volts at rest: most rested near empty, where a curve is steep, cells differ most and
+ * some had not rested out, so the times are harder to tell than from the middle.
+ */
+export const restedRuns = chargeRuns.filter(({ rest_V }) => rest_V !== undefined)
 
 /** One time of one run. */
 export interface Told {
