@@ -17,7 +17,7 @@ import {
 } from './problems.words.ts'
 
 /** No pack takes back so much more than its label: it is a slip of the pen, or something is badly wrong. */
-const mostOverLabel = 1.25
+const mostOverLabel = 1.3
 
 /** Throws a Problem for values that this pack cannot have. */
 export function refuseSlips(asked: NoteAsked, pack: Pack, house: HouseLimits): void {
