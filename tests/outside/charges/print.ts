@@ -67,6 +67,9 @@ const aims: readonly (readonly [what: string, aim: string, figure: number])[] = 
   ['resting volts, computed: in the band', '88 to 97 %', figuresOf(topOffs).inside],
   ['log of three, same rate: median', '≤ 1 %', figuresOf(log).median],
   ['log of three, same rate: 95 of 100', '≤ 3 %', figuresOf(log).most],
+  // Of eight charges no share lies between 88 and 97 %; those after one charge are thirty.
+  ['log of three, same rate: in the band', '88 to 97 %', figuresOf(log).inside],
+  ['log of one and more, same rate: in the band', '88 to 97 %', figuresOf(timesByLog(held, 1).total).inside],
   ['log of three, other rate, computed: median', '≤ 2 %', figuresOf(otherRate).median],
   ['log of three, other rate, computed: 95 of 100', '≤ 6 %', figuresOf(otherRate).most],
   ['log of three, other rate, computed: in the band', '88 to 97 %', figuresOf(otherRate).inside],
