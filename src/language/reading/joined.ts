@@ -74,7 +74,13 @@ function areApart(values: readonly Candidate[]): boolean {
   return cells_V.length > 1 && cellSpread(cells_V).spread_V >= spreads.value.apart_V
 }
 
+/** Said with no question: what went into a pack. */
+const tookSoMuch =
+  /^(?!.*\?)(?!.*\b(?:what|how|when|should|can|will|would|does|did)\b).*\btook (?:back )?[\d.,]+ ?m?ah\b/i
+
 const signs: readonly Sign[] = [
+  // "Wren took 610 mAh in 62 min at 0.7 A from 3.75 V": what a pack took is noted.
+  { meant: command => takes(command, 'put-back', 'took'), from: isOfOne, holds: ({ text }) => tookSoMuch.test(text) },
   // "My 5S 1000 stands at 3.7 a cell": what that is.
   {
     meant: command => takes(command, 'at', 'back'),

@@ -240,3 +240,22 @@ test('new words with a comma give an answer no other title', async () => {
     ['Small packs', 'never in the car, never in a bag'],
   ])
 })
+
+describe('what a pack took', () => {
+  test.each([
+    ['wren took 610 mAh in 62 min at 0.7 A from 3.75 V', { charge_Ah: 0.61, duration_s: 3720, current_A: 0.7 }],
+    ['wren took back 640 mAh at 0.8 A, 55 minutes, from 3.7 V', { charge_Ah: 0.64, duration_s: 3300, current_A: 0.8 }],
+  ])('is noted after a yes: %s', async (words, charge) => {
+    await asking.ask('kit save name: wren pack: 3S 720 LiHV')
+    const { problem } = await asking.ask(words)
+    expect(problem?.what).toContain('Shall I do that: log charge, wren')
+    await asking.ask('yes')
+    expect(await asking.memory.log.of({ scope: 'person', id: member.asker.id }, 'wren')).toMatchObject([charge])
+  })
+
+  test('but not where a question is asked of it', async () => {
+    await asking.ask('kit save name: wren pack: 3S 720 LiHV')
+    const asked = await asking.ask('wren took 610 mAh, how long at 0.7 A from 3.75 V?')
+    expect(asked.command).toBe('time')
+  })
+})
