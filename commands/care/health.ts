@@ -7,6 +7,7 @@ import type { Pack } from '../../src/charging/things/pack.ts'
 import { judgeHealth, likeReadings, meanOf, resistanceFromLoads, worstOf } from '../../src/charging/upkeep/health.ts'
 import { cellResistancesKind, loadKind } from '../../src/language/kinds/reading-kinds.ts'
 import { cellsKind, packKind, resistanceKind, temperatureKind } from '../../src/language/kinds/values.ts'
+import { logOf } from '../log/logged-pack.ts'
 import { packOrCell } from '../shared/charging.ts'
 import { moreShowFewer, otherCount, resistanceWanted } from './problems.words.ts'
 
@@ -31,6 +32,16 @@ export const health = command({
     'health pack: 3S 720 LiHV resistance: 28mΩ new: 20mΩ',
     'health chemistry: 4S LiPo one: rest 16.6V other: 40A 15.1V',
   ],
+  /** Of a pack of which nothing else is told, its log tells. */
+  recall: async (options, [entry], context) => {
+    const nothing = { options: {}, assumed: [] }
+    const isAlone = Object.keys(options).length === 1 && context.dangers.length === 0
+    if (!entry || !isAlone || entry.notation !== options.pack) return nothing
+    const { charges } = await logOf(entry, context.memory)
+    return charges.length > 0
+      ? { ...nothing, instead: { command: 'log show', options: { name: entry.name } } }
+      : nothing
+  },
   situation: ({ pack: told, chemistry, temperature, one, other }) => {
     const rest = [one, other].find(load => load?.current_A === 0)
     const pack = packOrCell(told, chemistry ?? { chemistry: chemistries[0] }, '')

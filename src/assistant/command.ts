@@ -11,6 +11,7 @@ import type { Locale, Said } from '../ground/locale.ts'
 import type { Problem } from '../ground/problem.ts'
 import type { Text } from '../ground/text.ts'
 import type { ValueKind } from '../language/kinds/value-kind.ts'
+import type { Question } from '../language/sentence/question.ts'
 import type { KitEntry } from '../memory/kit.ts'
 import type { Context } from './context.ts'
 import type { FigureWords, Quantified } from './quantified.ts'
@@ -48,6 +49,8 @@ export interface Recalled {
   readonly options: Readonly<Record<string, string>>
   readonly assumed: readonly Text[]
   readonly learned?: readonly Learned[]
+  /** What they answer better by another question. */
+  readonly instead?: Question
 }
 
 interface Shape<T extends Takes> {

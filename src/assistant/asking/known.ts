@@ -57,6 +57,7 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     const definition = registry.get(command)
     if (definition.moderators && !context.asker.moderates) throw definition.moderators
     const recalled = await definition.recall?.(question.options, used, { ...context, memory: context.lookup.memory })
+    if (recalled?.instead) return await answerKnown(around, { ...known, question: recalled.instead })
     const understood = understand(definition, { ...recalled?.options, ...question.options }, locale)
     readAs = withNames(understood.readAs, used, locale)
     const { frame, about: since } = conversation.talk

@@ -78,7 +78,16 @@ function areApart(values: readonly Candidate[]): boolean {
 const tookSoMuch =
   /^(?!.*\?)(?!.*\b(?:what|how|when|should|can|will|would|does|did)\b).*\btook (?:back )?[\d.,]+ ?m?ah\b/i
 
+const asksAge = /\b(?:how (?:healthy|worn|tired|aged)|still healthy|age?ing|health of)\b/i
+
 const signs: readonly Sign[] = [
+  // "How healthy is wren", and nothing else told: its age, and not what it holds.
+  {
+    meant: command => takes(command, 'resistance', 'one', 'other'),
+    from: command => takes(command, 'pack'),
+    holds: ({ text, values, pack }) => pack !== undefined && values.length === 1 && asksAge.test(text),
+    isNoWords: true,
+  },
   // "Wren took 610 mAh in 62 min at 0.7 A from 3.75 V": what a pack took is noted.
   { meant: command => takes(command, 'put-back', 'took'), from: isOfOne, holds: ({ text }) => tookSoMuch.test(text) },
   // "My 5S 1000 stands at 3.7 a cell": what that is.

@@ -14,7 +14,7 @@ const logMeter = commandNamed('log meter')
 const logShow = commandNamed('log show')
 const logUndo = commandNamed('log undo')
 
-const others = [commandNamed('current'), commandNamed('source'), commandNamed('plan')]
+const others = [commandNamed('health'), commandNamed('current'), commandNamed('source'), commandNamed('plan')]
 const commands = [kitSave, kitRemove, logCharge, logShow, logMeter, logUndo, time, ...others]
 const day_ms = 86_400_000
 
@@ -324,4 +324,30 @@ describe('a charge that cannot have been', () => {
     await done('log charge name: wren put-back: 936mAh from: 3.6V')
     expect(await noted()).toHaveLength(1)
   })
+})
+
+describe('the age of a pack that is named', () => {
+  const asks = ['how healthy is wren', 'how is wren ageing', 'health pack: wren']
+
+  test.each(asks)('is what its log says: %s', async words => {
+    await done('log charge name: wren put-back: 640mAh from: empty')
+    expect((await done(words)).question).toBe('log show name: wren')
+  })
+
+  test.each(asks)('without a log is asked by its resistance: %s', async words =>
+    expect((await refused(words))?.what).toContain('I need the resistance'),
+  )
+
+  test('is judged by a reading that is told', async () => {
+    await done('log charge name: wren put-back: 640mAh from: empty')
+    expect((await done('health pack: wren resistance: 9mΩ')).command).toBe('health')
+  })
+
+  test.each(['health pack: wren swollen', 'how healthy is wren, it is swollen'])(
+    'is not asked of its log where a danger is told: %s',
+    async words => {
+      await done('log charge name: wren put-back: 640mAh from: empty')
+      expect((await asking.ask(words)).verdict).toBe('do not charge')
+    },
+  )
 })
