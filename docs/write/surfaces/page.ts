@@ -20,7 +20,8 @@ const opening = `# What each surface does
 The same question gets the same answer everywhere, cautions included: \`tests/contract/same-everywhere.test.ts\` asks every
 example of every command by each of these ways in. How each shows it, and what else it does, is here; behind each cell
 stands a test, named in \`docs/write/surfaces\`. A dash: the platform has no such thing, or tells us
-nothing of it.
+nothing of it. By HTTP Discord tells of commands and buttons alone: of no edit, no deletion, and of no reply that marks an
+answer as wrong.
 `
 
 export function surfacesPage(): string {
