@@ -33,12 +33,15 @@ describe('what a club tells of itself', () => {
 
   test('of a pack that is handed in: where, and when not', () => {
     for (const danger of ['swollen', 'pierced', 'wet', 'disposal'] as const)
-      expect(said(danger)).toContain('here: Steel box at the gate. Not in the quiet hours, 22:00 to 07:00.')
+      expect(said(danger)).toContain(
+        'here: Steel box at the gate. Nobody takes one in during the quiet hours, 22:00 to 07:00.',
+      )
   })
 
   test('nothing where nothing is needed, or nothing is known', () => {
     expect(said('unattended')).not.toMatch(/112|Steel box/)
     expect(said('swollen', {})).not.toContain('hands batteries in')
+    expect(said('swollen', { quietHours: '22:00 to 07:00' })).toContain('Nobody takes one in during the quiet hours')
     expect(said('fire', {})).not.toContain('Call 1')
     expect(said('fire', { fieldAddress: 'Field lane 3' })).toContain('1 Our field: Field lane 3.')
   })

@@ -2,6 +2,7 @@
 
 import fc from 'fast-check'
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { linesOf } from '../../../src/assistant/layers/short.ts'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
 import { chemistries } from '../../../src/charging/things/chemistries.ts'
 import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
@@ -33,6 +34,25 @@ async function done(question: string, by: Occasion = moderator) {
 
 const figureOf = (reply: Awaited<ReturnType<typeof done>>, key: string) =>
   reply.figures.find(figure => figure.key === key)?.value
+
+describe('what a club tells of itself', () => {
+  const linesAbout = async (words: string) => linesOf(await asking.ask(words, member)).join('\n')
+  const puffed = 'my 3S 720 LiHV is puffed, what now'
+  const facts = [
+    ['emergency: 555 0199', 'my pack is on fire', 'Call 555 0199.'],
+    ['address: Field lane 3, Newtown', 'my pack is on fire', 'Our field: Field lane 3, Newtown.'],
+    ['collection: Steel box at the gate', puffed, 'hands batteries in here: Steel box at the gate.'],
+    ['quiet: 22:00 to 07:00', puffed, 'Nobody takes one in during the quiet hours, 22:00 to 07:00.'],
+  ] as const
+
+  test.each(facts)('%s is kept, shown where it is needed, and gone when it is lifted', async (fact, words, shown) => {
+    await done(`house set ${fact}`)
+    expect(await linesAbout(words)).toContain(shown)
+    await asking.ask(`house set ${fact.split(':')[0]}: none`, moderator)
+    await asking.ask('yes', moderator)
+    expect(await linesAbout(words)).not.toContain(shown)
+  })
+})
 
 describe('what may be charged here', () => {
   test('is nothing colder than the club says', async () => {
