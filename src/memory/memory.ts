@@ -141,7 +141,7 @@ export interface HistoryMemory {
   latest(community: string, most: number): Promise<readonly NotedChange[]>
   /** The last one of a standard answer. */
   ofAnswer(community: string, answer: string): Promise<NotedChange | undefined>
-  /** The last few of this person there that were not taken back, and take back none; the latest first. */
+  /** The last few of this person there, and of their own things anywhere, that were not taken back, and take back none; the latest first. */
   changesOf(person: string, community: string): Promise<readonly NotedChange[]>
 }
 

@@ -1,12 +1,13 @@
 // A question that is edited or taken away on Discord once it was answered: the answer follows, and nothing is done twice.
 
 import { expect, test, vi } from 'vitest'
-import { answersIn } from '../support/discord-answers.ts'
+import { commandNamed } from '../support/commands.ts'
+import { answersIn, firstLine } from '../support/discord-answers.ts'
 import { deadly } from '../support/discord-commands.ts'
 import { deleted, edited, type MessageEvent, mentionOfBot, message, pilot } from '../support/discord-events.ts'
 import { withDiscordRoom } from '../support/with-discord-room.ts'
 
-const { room } = withDiscordRoom({ commands: [deadly] })
+const { room } = withDiscordRoom({ commands: [deadly, commandNamed('kit save'), commandNamed('undo')] })
 
 const told = (event: string, data: unknown) => room().discord.gateway.dispatch(event, data)
 const answers = () => answersIn(room().discord)
@@ -87,6 +88,17 @@ test('what was done is not done again: the answer says that it stands, and how i
       'You edited this after it was done: tray add. The edit changed nothing; ask anew. It cannot be taken back.',
     ]),
   )
+})
+
+test('what was saved stands, and is taken back as the answer then says', async () => {
+  const kept = () => room().memory.kit.count({ scope: 'person', id: `discord:${pilot.id}` })
+  const said = await asked('kit save name: wren pack: 3S 720 LiHV')
+  const [answer] = room().discord.messages
+  told('MESSAGE_UPDATE', edited(said, `${mentionOfBot} kit save name: lark pack: 3S 720 LiHV`))
+  await until(() => expect(firstLine(answer?.body)).toMatch(/^You edited this after it was done: kit save.* undo$/))
+  expect([answer?.channel, await kept()]).toEqual([`9${pilot.id}`, 1])
+  await asked('undo', { direct: true })
+  expect(await kept()).toBe(0)
 })
 
 test('a message that is taken away takes its answer along, also where it was one of many', async () => {

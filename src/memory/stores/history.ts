@@ -37,7 +37,8 @@ export function historyMemory(db: Database, memoryIn: (transaction: Database) =>
     },
     async changesOf(person, community) {
       const rows = await changesBy(db, person)
-        .where(({ and }) => and({ community, undone: 0, undoes: '' }))
+        .where(({ and }) => and({ undone: 0, undoes: '' }))
+        .where(({ eb, or }) => or([eb('community', '=', community), eb('scope', '=', 'person')]))
         .orderBy('at', 'desc')
         .orderBy('id', 'desc')
         .limit(lastFew)
