@@ -129,7 +129,8 @@ export const wayOf = ({ channelId, id, editedTimestamp }: Message): MessageWay =
 
 export function occasionOf({ message, member }: Said, way: MessageWay): Occasion {
   const { author, channelId } = message
-  const asker = { id: author.id, name: member?.displayName ?? author.displayName }
+  // Of users none is kept, so that a member's own display name would be their user name.
+  const asker = { id: author.id, name: member?.nickname ?? author.displayName }
   const asked = { ...askedIn(way), link: message.url }
   if (!message.inGuild()) return { ...directOccasion(asker, channelId), asked }
   const permissions = member ? message.channel.permissionsFor(member).bitfield : 0n
