@@ -1,8 +1,9 @@
-// Every command's examples, asked by the way in of each surface: the same lines come out, cautions included.
+// Every example of every command, by the way in of each surface, in private and where others read along, in plain words and
+// option by option: the same lines come out, cautions included, and the same care below them.
 
 import { beforeAll, describe, expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
-import { byDiscord, byInteractions, byMatrix, byRoom, type Way } from '../support/everywhere.ts'
+import { byDiscord, byInteractions, byMatrix, byMention, byRoom, bySlash, type Way } from '../support/everywhere.ts'
 
 const questions = [
   // What is kept about somebody is more where their messages are known by an id.
@@ -16,10 +17,10 @@ const questions = [
 const started_ms = Date.now()
 
 /** One after another, a second apart on each: what one question saves, a later one lists. */
-async function askedBy(opened: (clock: () => Date) => Promise<Way>): Promise<readonly (readonly string[])[]> {
-  const shown: (readonly string[])[] = []
+async function askedBy(opened: (clock: () => Date) => Promise<Way>) {
+  const shown: { readonly lines: readonly string[]; readonly care: readonly string[] | undefined }[] = []
   const way = await opened(() => new Date(started_ms + shown.length * 1000))
-  for (const question of questions) shown.push(await way.ask(question))
+  for (const question of questions) shown.push({ lines: await way.ask(question), care: await way.care?.() })
   await way.close()
   return shown
 }
@@ -29,18 +30,24 @@ beforeAll(async () => {
   inRoom = await askedBy(byRoom)
 })
 
+/** Whether what is cared for besides is opened here; on Matrix an edit shows it, which is seen elsewhere. */
 describe.each([
-  ['Discord', byDiscord],
-  ['Discord by HTTP', byInteractions],
-  ['Matrix', byMatrix],
-])('%s', (_, by) => {
+  ['Discord', byDiscord, true],
+  ['Discord where others read along', byMention, true],
+  ['Discord by HTTP', byInteractions, true],
+  ['Discord option by option', bySlash, true],
+  ['Matrix', byMatrix, false],
+])('%s', (_, by, opensCare) => {
   it('answers every example as the room does, line by line', async () => {
     const shown = await askedBy(by)
     for (const [at, question] of questions.entries()) {
-      const [here = [], there = []] = [shown[at], inRoom[at]]
-      expect(here.slice(0, there.length), question).toEqual(there)
+      const [here, there] = [shown[at], inRoom[at]] as const
+      const [lines = [], wanted = []] = [here?.lines, there?.lines]
+      expect(lines.slice(0, wanted.length), question).toEqual(wanted)
       // What can be tapped.
-      expect(here.length - there.length, question).toBeLessThanOrEqual(1)
+      expect(lines.length - wanted.length, question).toBeLessThanOrEqual(1)
+      expect(here?.care ?? there?.care, question).toEqual(there?.care)
     }
+    expect(shown.filter(({ care }) => care).length > 30).toBe(opensCare)
   })
 })

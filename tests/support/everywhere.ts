@@ -1,14 +1,21 @@
-// The same assistant behind each surface, asked in a direct conversation by the surface's own way in.
+// The same assistant behind each surface, asked by the surface's own way in.
 
 import { vi } from 'vitest'
 import { commands } from '../../commands/index.ts'
+import { shelfOf } from '../../src/assistant/naming/shelf.ts'
 import type { SurfaceName } from '../../src/assistant/occasion.ts'
+import type { Registry } from '../../src/assistant/registry.ts'
+import type { Reply } from '../../src/assistant/reply.ts'
 import { createAssistant } from '../../src/assistant/running/assistant.ts'
 import { createDiscordEndpoint } from '../../src/discord/endpoint.ts'
 import { createDiscordGateway } from '../../src/discord/gateway.ts'
+import { present } from '../../src/ground/present.ts'
+import { attempt } from '../../src/ground/problem.ts'
+import { readTyped } from '../../src/language/sentence/typed.ts'
 import { roomOccasion } from '../../src/room/occasion.ts'
-import { renderText } from '../../src/room/render-text.ts'
-import { message, slash } from './discord-events.ts'
+import { renderLayer, renderText } from '../../src/room/render-text.ts'
+import { buttonOf, firstLine } from './discord-answers.ts'
+import { type Interaction, type MessageEvent, mentionOfBot, message, press, slash } from './discord-events.ts'
 import { keptLog, picture } from './discord-room.ts'
 import { publicHex, signed } from './discord-signature.ts'
 import { startFakeDiscord } from './fake-discord.ts'
@@ -20,6 +27,8 @@ import { openTestMemory } from './test-memory.ts'
 export interface Way {
   /** The lines that are shown, and below them what can be tapped. */
   ask(question: string): Promise<readonly string[]>
+  /** What is cared for besides, opened below the last answer; undefined where that offers none, or this way opens none here. */
+  care?(): Promise<readonly string[] | undefined>
   close(): Promise<void>
 }
 
@@ -45,21 +54,29 @@ const linesOf = (shown: string): readonly string[] =>
   shown.split('\n').map(line =>
     folded(line)
       .trim()
-      .replace(/^[a-z2-9]{4}(?=: in )/, 'code'),
+      .replace(/^[a-z2-9]{4}(?=: in )/, 'code')
+      .replace(/^[-•] /, ''),
   )
 
 export async function byRoom(clock: () => Date): Promise<Way> {
   const { assistant, memory } = await partsFor('room', clock)
   const occasion = roomOccasion()
   const asAda = { ...occasion, asker: { ...occasion.asker, name: 'Ada' } }
+  const rules = { width: 10_000, colour: false }
+  let last: Reply | undefined
   return {
-    ask: async question =>
-      linesOf(renderText(await assistant.answer(question, asAda), { width: 10_000, colour: false })),
+    ask: async question => {
+      last = await assistant.answer(question, asAda)
+      await assistant.settled()
+      return linesOf(renderText(last, rules))
+    },
+    care: async () => last && linesOf(renderLayer(last, 'care', rules)),
     close: () => memory.close(),
   }
 }
 
 interface Shown {
+  readonly components: Parameters<typeof buttonOf>[0]['components']
   readonly embeds: readonly { readonly description: string; readonly fields?: readonly { readonly value: string }[] }[]
 }
 const discordLines = ({ embeds: [embed] }: Shown): readonly string[] =>
@@ -70,16 +87,34 @@ const discordLines = ({ embeds: [embed] }: Shown): readonly string[] =>
       .replace(/\\(.)/g, '$1'),
   )
 
-export async function byDiscord(clock: () => Date): Promise<Way> {
+/** The press that opens it. */
+function careOf(shown: Shown, where: Parameters<typeof press>[1]): Interaction | undefined {
+  const isOffered = shown.components.some(row => row.components.some(({ label }) => label === 'Care'))
+  return isOffered ? press(buttonOf(shown, 'Care'), where) : undefined
+}
+
+export const byDiscord = (clock: () => Date) => byMessages(clock, question => message(question, { direct: true }))
+/** Where others read along; what is the asker's own comes in private. */
+export const byMention = (clock: () => Date) =>
+  byMessages(clock, question => message(`${mentionOfBot} ${question}`, { moderator: true }))
+
+async function byMessages(clock: () => Date, asking: (question: string) => MessageEvent): Promise<Way> {
   const discord = await startFakeDiscord()
   const { memory, ...parts } = await partsFor('discord', clock)
   const surface = createDiscordGateway({ ...parts, api: discord.api, token: discord.token, onClosed: () => {} })
   await surface.start()
+  const answers = () => discord.messages.map(({ body }) => body).filter(one => !/in private\.$/.test(firstLine(one)))
   return {
     async ask(question) {
-      const before = discord.messages.length
-      discord.gateway.dispatch('MESSAGE_CREATE', message(question, { direct: true }))
-      return discordLines((await vi.waitUntil(() => discord.messages[before], patient)).body)
+      const before = answers().length
+      discord.gateway.dispatch('MESSAGE_CREATE', asking(question))
+      const answer = await vi.waitUntil(() => answers()[before], patient)
+      await parts.assistant.settled()
+      return discordLines(answer)
+    },
+    async care() {
+      const pressed = careOf(answers().at(-1), { direct: true })
+      return pressed && discordLines((await discord.send(pressed).acknowledgement).body.data)
     },
     async close() {
       await surface.stop()
@@ -89,21 +124,42 @@ export async function byDiscord(clock: () => Date): Promise<Way> {
   }
 }
 
-export async function byInteractions(clock: () => Date): Promise<Way> {
+export const byInteractions = (clock: () => Date) =>
+  byEndpoint(clock, question => slash('ask', { question }, { direct: true }))
+/** Option by option. */
+export const bySlash = (clock: () => Date) =>
+  byEndpoint(clock, (question, { vocabulary, get }) => {
+    const typed = attempt(() => readTyped(question, vocabulary))?.question
+    if (!typed) return slash('ask', { question }, { direct: true })
+    const { family, sub } = shelfOf(get(typed.command))
+    return slash(present([family, sub]).join(' '), typed.options, { direct: true })
+  })
+
+async function byEndpoint(
+  clock: () => Date,
+  asking: (question: string, registry: Registry) => Interaction,
+): Promise<Way> {
   const discord = await startFakeDiscord()
   const { memory, ...parts } = await partsFor('discord', clock)
   const endpoint = createDiscordEndpoint({ ...parts, api: discord.api, publicKey: publicHex, patience_ms: 20_000 })
   await endpoint.start()
+  async function answerTo(interaction: Interaction): Promise<Shown> {
+    const asked = discord.expect(interaction)
+    const body = JSON.stringify(interaction)
+    const answer = await endpoint.route.answer({ headers: signed(body), body: Buffer.from(body) })
+    // An answer with files comes by REST.
+    return answer.status === 200 ? JSON.parse(answer.body).data : (await asked.acknowledgement).body.data
+  }
+  let last: Shown
   return {
     async ask(question) {
-      const interaction = slash('ask', { question }, { direct: true })
-      const asked = discord.expect(interaction)
-      const body = JSON.stringify(interaction)
-      const answer = await endpoint.route.answer({ headers: signed(body), body: Buffer.from(body) })
-      // An answer with files comes by REST.
-      return discordLines(
-        answer.status === 200 ? JSON.parse(answer.body).data : (await asked.acknowledgement).body.data,
-      )
+      last = await answerTo(asking(question, parts.assistant.registry))
+      await parts.assistant.settled()
+      return discordLines(last)
+    },
+    async care() {
+      const pressed = careOf(last, { direct: true })
+      return pressed && discordLines(await answerTo(pressed))
     },
     async close() {
       await endpoint.stop()
@@ -120,7 +176,9 @@ export async function byMatrix(clock: () => Date): Promise<Way> {
     async ask(question) {
       const before = sent().length
       say(question)
-      return linesOf(String((await vi.waitUntil(() => sent()[before], patient)).body.body))
+      const { body } = await vi.waitUntil(() => sent()[before], patient)
+      await assistant.settled()
+      return linesOf(String(body.body))
     },
     async close() {
       await close()
