@@ -1,6 +1,6 @@
 // Bad weather at Discord: it asks to wait, has faults, falls silent. Nothing is lost, nothing said twice, the log told once.
 
-import { describe, expect, it, type TestContext, vi } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it, type TestContext, vi } from 'vitest'
 import { createDiscordEndpoint } from '../../src/discord/endpoint.ts'
 import { answersIn } from '../support/discord-answers.ts'
 import { gatedCommand } from '../support/discord-commands.ts'
@@ -38,18 +38,6 @@ const posted = /^POST \/channels\/\d+\/messages$/
 
 // They wait together.
 describe.concurrent('messages', () => {
-  it('after a long wait', async context => {
-    const room = await opened(context)
-    room.discord.mishap(/messages$/, { status: 429, retryAfter_s: 2 })
-    const since = performance.now()
-    ask(room)
-    await expectAnswers(room)
-    expect(performance.now() - since).toBeGreaterThan(2000)
-    await room.surface.stop()
-    await expectAnswers(room)
-    expect([tries(room, posted), told(room, 'asks to wait')]).toEqual([cells.length + 1, 1])
-  })
-
   it('through a storm of 502', async context => {
     const room = await opened(context)
     room.discord.mishap(/messages$/, { status: 502 }, 4)
@@ -70,6 +58,40 @@ describe.concurrent('messages', () => {
     await room.surface.stop()
     await expectAnswers(room)
     expect([tries(room, posted), told(room, 'does not answer')]).toEqual([cells.length + 4, 1])
+  })
+})
+
+describe('messages, when it lasts', () => {
+  beforeEach(() => void vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'], shouldAdvanceTime: true }))
+  afterEach(() => void vi.useRealTimers())
+
+  it('come after a minute, and not before, where Discord asks for one', async context => {
+    const room = await opened(context)
+    room.discord.mishap(/messages$/, { status: 429, retryAfter_s: 60 })
+    ask(room)
+    await vi.waitUntil(() => told(room, 'asks to wait') === 1, patient)
+    await vi.advanceTimersByTimeAsync(55_000)
+    expect([tries(room, posted), room.discord.messages]).toEqual([1, []])
+    await vi.advanceTimersByTimeAsync(6000)
+    await expectAnswers(room)
+    await room.surface.stop()
+    expect([tries(room, posted), told(room, 'asks to wait')]).toEqual([cells.length + 1, 1])
+  })
+
+  /** Each of ten seconds by the usual patience, and pauses that grow to half a minute. */
+  it('come after minutes of silence', async context => {
+    const room = await opened(context, { request_ms: 100 })
+    const silent = 9
+    room.discord.mishap(/messages$/, 'silent', silent)
+    ask(room)
+    const looked = async () => {
+      await vi.advanceTimersByTimeAsync(2000)
+      expect(room.discord.messages).toHaveLength(cells.length)
+    }
+    await vi.waitFor(looked, patient)
+    await expectAnswers(room)
+    await room.surface.stop()
+    expect([tries(room, posted), told(room, 'does not answer')]).toEqual([cells.length + silent, 1])
   })
 })
 

@@ -33,7 +33,11 @@ export const discord: Surface = {
   cards: ['a message, pinned, edited in place', 'contract/discord-noticeboard', 'it is pinned, edited in place'],
   alerts: ['a message with a link', 'contract/discord-alerts', 'a mention is linked'],
   wrong: ['struck; who read it is mentioned', 'contract/discord-marking', 'it is struck under a line'],
-  limits: ['waits as long as it is told, sends once', 'contract/discord-weather', 'after a long wait'],
+  limits: [
+    'waits as long as it is told, sends once',
+    'contract/discord-weather',
+    'come after a minute, and not before',
+  ],
   faults: ['tries again for ten minutes, sends once', 'contract/discord-weather', 'through a storm of 502'],
   silence: ['connects anew, resumes, answers once', 'contract/discord-weather', 'half-open is noticed'],
   stop: ['finishes what is under way', 'contract/discord-gateway', 'finishes the answers in flight'],
