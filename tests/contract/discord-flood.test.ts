@@ -2,7 +2,7 @@
 
 import { expect, test, vi } from 'vitest'
 import { commands } from '../../commands/index.ts'
-import { answersIn } from '../support/discord-answers.ts'
+import { answersIn, firstLine } from '../support/discord-answers.ts'
 import { mentionOfBot, message, slash, wim } from '../support/discord-events.ts'
 import { withDiscordRoom } from '../support/with-discord-room.ts'
 
@@ -16,30 +16,29 @@ function ask(words: string, author?: object): string {
   return said.id
 }
 const answered = (id: string) => room().discord.messages.find(({ body }) => body.message_reference?.message_id === id)
+const places = (ids: readonly string[]) =>
+  ids.map(id => room().discord.messages.findIndex(({ body }) => body.message_reference?.message_id === id))
 const current = (mAh: number) => `current pack: 3S ${mAh} LiHV charger: 0.5/1/2/4A`
 
-async function flooded(): Promise<readonly string[]> {
-  const asked = Array.from({ length: flood }, (_, at) => ask(current(500 + at)))
-  await vi.waitFor(() => expect(answersIn(room().discord)).toContain(kindLine), 10_000)
-  return asked
+/** Discord asks to wait with the first answer, so that the others are all there when they may go on. */
+function floods(): readonly string[] {
+  room().discord.mishap(/^\/channels\/\d+\/messages$/, { status: 429, retryAfter_s: 3 })
+  return Array.from({ length: flood }, (_, at) => ask(current(500 + at)))
 }
 
 test('a flood is answered within limits, others and an emergency among it at once', async () => {
-  const asked = await flooded()
-  const since = performance.now()
+  const asked = floods()
   const others = ask(current(720), wim)
   const fire = ask('my pack is on fire')
-  await vi.waitFor(() => expect([answered(others), answered(fire)]).not.toContain(undefined), 10_000)
-  for (const one of [others, fire]) expect((answered(one)?.at ?? Infinity) - since).toBeLessThan(2000)
-  const given = answersIn(room().discord)
-  expect(given.filter(line => line === kindLine)).toHaveLength(1)
-  const ofFlood = asked.filter(answered)
-  expect(ofFlood.length).toBeGreaterThan(30)
-  expect(ofFlood.length).toBeLessThan(40)
+  await vi.waitFor(() => expect(asked.filter(answered).length).toBeGreaterThan(30), 20_000)
+  // One was on its way, and nobody is answered more than three times in a row.
+  expect(places([fire, others])).toEqual([1, 3])
+  expect(answersIn(room().discord).filter(line => line === kindLine)).toHaveLength(1)
 })
 
 test('a slash command is never left without a word, which only its asker sees', async () => {
-  await flooded()
+  floods()
+  await vi.waitFor(() => expect(room().logged()).toContain('asks to wait'), 5000)
   const { data } = await answerTo(slash('current', { pack: '3S 720 LiHV' }))
-  expect([data.flags, answersIn({ messages: [{ body: data }] as never })]).toEqual([64, [kindLine]])
+  expect([data.flags, firstLine(data)]).toEqual([64, kindLine])
 })

@@ -3,6 +3,7 @@
 import { type APIMessage, type RawFile, type REST, type RESTPostAPIChannelMessageJSONBody, Routes } from 'discord.js'
 import type { Occasion } from '../../assistant/occasion.ts'
 import type { Reply } from '../../assistant/reply.ts'
+import { emergencies } from '../../charging/situation/dangers.ts'
 import type { AnsweredMemory, AnsweredQuestion } from '../../memory/memory.ts'
 import type { Log } from '../../program/log.ts'
 import { describeFault, isGone } from '../platform/faults.ts'
@@ -10,6 +11,7 @@ import { idOf, snowflake } from '../platform/occasion.ts'
 import type { Composed } from './compose.ts'
 import type { Rendered } from './render.ts'
 import type { Speaking } from './speaking.ts'
+import { createTurns } from './turns.ts'
 
 /** The message that asked, or the edit of it. */
 export interface MessageWay {
@@ -26,6 +28,7 @@ export interface RepliesParts {
 }
 
 export function createReplies({ rest, speaking, answered, log }: RepliesParts) {
+  const turns = createTurns()
   const note = (given: AnsweredQuestion, { question = '' }: Reply) =>
     answered
       .record({ ...given, question, answeredAt: new Date() })
@@ -53,7 +56,9 @@ export function createReplies({ rest, speaking, answered, log }: RepliesParts) {
     /** Sends once however often it is called: for the same nonce Discord gives back the message that it already has. */
     give: async (occasion: Occasion, way: MessageWay, { reply, message, files }: Composed) => {
       const words = { key: keyOf(occasion, way), message: inReply(way, message), files }
-      await noteSent(occasion, way, await speaking.inChannel(way.channel, words), reply)
+      const urgent = reply.tells?.some(danger => emergencies.includes(danger)) ?? false
+      const sending = () => speaking.inChannel(way.channel, words)
+      await noteSent(occasion, way, await turns(way.channel, { sender: occasion.asker.id, urgent }, sending), reply)
     },
     /** With words that answer nothing. */
     tell: async (occasion: Occasion, way: MessageWay, words: Rendered) => {

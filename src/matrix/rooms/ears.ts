@@ -2,13 +2,13 @@
 
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
 import { lookedUp } from '../../assistant/lookup.ts'
+import { createQueue, type Queue } from '../../assistant/running/queue.ts'
 import type { Lanes } from '../../ground/lanes.ts'
 import type { AnsweredMemory } from '../../memory/memory.ts'
 import { idOf } from '../client/occasion.ts'
 import { joinedAt_ms } from '../client/room-facts.ts'
 import { accept } from './accept.ts'
 import type { Conversation } from './conversation.ts'
-import { createQueue, type Queue } from './queue.ts'
 import type { Undecryptable } from './undecryptable.ts'
 import type { Unread } from './unread.ts'
 

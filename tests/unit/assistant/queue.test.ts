@@ -2,7 +2,7 @@
 
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { createQueue, type Waiting } from '../../../src/matrix/rooms/queue.ts'
+import { createQueue, type Waiting } from '../../../src/assistant/running/queue.ts'
 
 interface One extends Waiting {
   readonly at: number
