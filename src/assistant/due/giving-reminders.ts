@@ -1,13 +1,13 @@
 // Gives a reminder that is due, also late, after a downtime.
 
-import { english, type Locale } from '../../ground/locale.ts'
+import { english, type Locale, type Said } from '../../ground/locale.ts'
 import { reminderFrom } from '../../memory/reminder.ts'
 import type { Missing, Noticeboards } from '../cards/noticeboard.ts'
 import type { Doing } from './due-loop.ts'
 import { notReachedReply, reminderReply } from './reminder.words.ts'
 
 /**
- * In private where the place is closed: a reminder that nobody sees protects nobody. Where the way in private is closed,
+ * In private where the place is closed, with what is missing there: a reminder that nobody sees protects nobody. Where the way in private is closed,
  * the place is only told that it is.
  */
 export function givingReminders(noticeboard: Noticeboards, locale: Locale = english('.')): Doing {
@@ -18,12 +18,16 @@ export function givingReminders(noticeboard: Noticeboards, locale: Locale = engl
       const { id, person, place, channel } = reminder
       const notice = { reply: reminderReply(reminder, now, locale), key: id, calls: [person] }
       const here = () => noticeboard.post(place, notice)
-      const direct = () => noticeboard.direct(person, notice)
+      const direct = (missing?: Said) =>
+        noticeboard.direct(
+          person,
+          missing ? { ...notice, reply: reminderReply(reminder, now, locale, missing) } : notice,
+        )
       const told = () => noticeboard.post(place, { ...notice, reply: notReachedReply(locale) })
       const [chosen, other] = channel === 'here' ? [here, direct] : [direct, told]
       const first = await chosen()
       if (!isMissing(first)) return undefined
-      const second = await other()
+      const second = await other(first.missing)
       if (!isMissing(second)) return undefined
       const why = [first, second].map(({ missing }) => missing(english('.')))
       return { givenUp: why.join(' ') }

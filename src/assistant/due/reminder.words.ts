@@ -1,9 +1,9 @@
 // What a reminder says when it comes.
 
-import type { Locale } from '../../ground/locale.ts'
+import type { Locale, Said } from '../../ground/locale.ts'
 import { joined, type Text } from '../../ground/text.ts'
 import type { Reminder } from '../../memory/reminder.ts'
-import { notReached } from '../private.words.ts'
+import { moderatorCanChange, notReached } from '../private.words.ts'
 import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
 
@@ -18,7 +18,8 @@ export const notReachedReply = (locale: Locale): Reply =>
 /** Later than this it says that it is late. */
 const punctual_s = 120
 
-export function reminderReply(reminder: Reminder, now: Date, locale: Locale): Reply {
+/** `missing` where it was to be given elsewhere. */
+export function reminderReply(reminder: Reminder, now: Date, locale: Locale, missing?: Said): Reply {
   const { say, show, own } = locale
   const { kind, about, setAt, dueAt } = reminder
   const late_s = secondsBetween(dueAt, now)
@@ -31,6 +32,7 @@ export function reminderReply(reminder: Reminder, now: Date, locale: Locale): Re
           ? say`Are you still with the charge? Feel the pack now: stop if it is hot, swells or smells.`
           : endWords(reminder, now, locale),
         late_s > punctual_s ? say`This comes ${show.duration(late_s)} late: I could not send it before.` : undefined,
+        missing && say`I could not say so where you set it. ${moderatorCanChange(missing)(locale)}`,
       ]),
       cautions: [generalCaution(locale)],
       followUps: kind === 'end' ? [{ label: say`Again in ${show.duration(again_s)}`, question: againIn }] : [],

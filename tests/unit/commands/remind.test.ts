@@ -172,12 +172,13 @@ describe('the way that was chosen', () => {
     expect(board.notices).toMatchObject([{ person: 'room:wim' }])
   })
 
-  test('direct where the place is closed', async () => {
+  test('direct where the place is closed, and says what is missing there', async () => {
     await done('remind me in: 5min place: here')
     board.hindered.post = 'Closed.'
     wait(5)
     await strike()
     expect(board.notices).toMatchObject([{ person: 'room:wim' }])
+    expect(said()[0]).toMatch(/^Check the charge: .* Closed\. A moderator there can change that\.$/)
   })
 
   test('where direct messages are closed the place hears only that', async () => {
