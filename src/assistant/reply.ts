@@ -128,6 +128,8 @@ export interface Reply
   readonly fault?: string
   /** The question was not looked at, for its asker asks faster than people do; `again` where they were told so just now. */
   readonly tooFast?: 'first' | 'again'
+  /** It answers nothing, so nothing is said beside its headline. */
+  readonly alone?: true
   /** Dangers that its words have just told. */
   readonly tells?: readonly Danger[]
   /** How a plain sentence was understood; absent where the question was written in notation. */

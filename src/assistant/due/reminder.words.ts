@@ -8,12 +8,14 @@ import { completeReply, type Reply } from '../reply.ts'
 import { generalCaution } from '../verdict.words.ts'
 
 /** Said where others read along. */
-export const notReachedReply = (locale: Locale): Reply =>
-  completeReply(
+export const notReachedReply = (locale: Locale): Reply => ({
+  ...completeReply(
     { command: 'remind me', readAs: locale.own('remind me') },
     { headline: notReached(locale), cautions: [generalCaution(locale)] },
     locale,
-  )
+  ),
+  alone: true,
+})
 
 /** Later than this it says that it is late. */
 const punctual_s = 120

@@ -61,6 +61,7 @@ export function shortOf(reply: Reply): readonly ShortLine[] {
 
 function composed(reply: Reply): readonly ShortLine[] {
   const { problem, changed, deference } = reply
+  if (reply.alone) return [{ part: 'answer', text: reply.headline }]
   const said = problem ? askedBack(reply) : isRefusal(reply) ? refused(reply) : answered(reply)
   const drafts = [...said, ...fixed('standing', ...present([changed])), ...fixed('deference', deference)]
   return fitted(drafts, reply.locale).map(({ part, ways: [text] }) => ({ part, text }))

@@ -1,6 +1,14 @@
 // The direct room with a person: the one that there is, or a new one.
 
-import { ClientEvent, EventType, type MatrixClient, MatrixError, Preset, type Room } from 'matrix-js-sdk'
+import {
+  ClientEvent,
+  EventType,
+  KnownMembership,
+  type MatrixClient,
+  MatrixError,
+  Preset,
+  type Room,
+} from 'matrix-js-sdk'
 import type { Persistence } from '../../ground/persistence.ts'
 import { describeError, type Log } from '../../program/log.ts'
 import { directRoomWith, noteDirect } from './account-data.ts'
@@ -24,15 +32,27 @@ export function createDirectRoom(client: MatrixClient, persistence: Persistence,
 
   async function open(person: string): Promise<Room | undefined> {
     const encryption = { type: EventType.RoomEncryption, state_key: '', content: { algorithm: 'm.megolm.v1.aes-sha2' } }
-    const wanted = { preset: Preset.TrustedPrivateChat, is_direct: true, invite: [person], initial_state: [encryption] }
+    const wanted = { preset: Preset.PrivateChat, initial_state: [encryption] }
     try {
       const { room_id } = await persistence.run(() => client.createRoom(wanted))
+      await invite(room_id, person)
       await noteDirect(client, person, room_id)
       return await known(room_id)
     } catch (error) {
       if (!(error instanceof MatrixError)) throw error
       log.warn({ error: describeError(error) }, 'a direct room could not be opened')
       return undefined
+    }
+  }
+
+  /** Where the room invites as it is made and that is refused, nobody tells us which room we stay alone in. */
+  async function invite(roomId: string, person: string): Promise<void> {
+    const membership = { membership: KnownMembership.Invite, is_direct: true }
+    try {
+      await persistence.run(() => client.sendStateEvent(roomId, EventType.RoomMember, membership, person))
+    } catch (error) {
+      await client.leave(roomId)
+      throw error
     }
   }
 

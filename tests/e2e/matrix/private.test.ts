@@ -5,8 +5,13 @@ import { describe, expect, test } from 'vitest'
 import { roomOf, startClub } from '../../support/matrix/club.ts'
 import { type Member, until } from '../../support/matrix/member.ts'
 
-const { self, ada, ben } = await startClub(['ada', 'ben'])
+const { synapse, self, ada, ben, cem } = await startClub(['ada', 'ben', 'cem'])
 const room = await roomOf([ada, ben], self)
+await cem.client.joinRoom(room)
+/** https://spec.matrix.org/v1.18/client-server-api/#invite-permission */
+await cem.client.setAccountData('m.invite_permission_config' as never, { default_action: 'block' } as never)
+
+const notReached = 'I could not reach you in private.'
 
 const invitedBy = (member: Member): string[] =>
   member.client
@@ -32,6 +37,7 @@ describe('a direct room', () => {
     await asked('kit save name: wren pack: 3S 720 LiHV')
     expect(await asked('export me')).toBe('I have answered you in private.')
     direct = await until('an invite', () => invitedBy(ada)[0])
+    expect(ada.client.getRoom(direct)?.getDMInviter()).toBe(self)
     await ada.client.joinRoom(direct)
     expect((await toldIn(direct, ada, 0)).body).toContain('Records that I keep about you')
     expect(await toldIn(direct, ada, 1)).toMatchObject({ msgtype: 'm.file', filename: 'about-me.json' })
@@ -49,17 +55,27 @@ describe('a direct room', () => {
 
   test('takes a reminder that was set among others', async () => {
     expect(await asked('remind me in: 1min')).toContain('in a direct message')
+    await asked('remind me in: 1min', cem)
     const before = ada.heard(room, self).length
     const reminder = await until('the reminder', () => ada.heard(direct, self)[4], 90_000)
     await until('it decrypts', () => reminder.getClearContent() !== null)
     expect(reminder.getContent()).toMatchObject({ msgtype: 'm.text', 'm.mentions': { user_ids: [ada.id] } })
-    expect(ada.heard(room, self)).toHaveLength(before)
+    const inRoom = await until('word to who lets nobody invite them', () => ada.heard(room, self).slice(before)[0])
+    expect(inRoom.getContent()).toMatchObject({ body: notReached, 'm.mentions': { user_ids: [cem.id] } })
+    expect(ada.heard(room, self)).toHaveLength(before + 1)
+  })
+
+  test('of whom nobody may invite: the room is only told that, and no empty room is left', async () => {
+    const roomsOf = () => synapse.admin('GET', `v1/users/${self}/joined_rooms`)
+    const before = await roomsOf()
+    expect(await asked('export me', cem)).toBe(notReached)
+    expect(await roomsOf()).toEqual(before)
   })
 
   test('of whom has left it: the room is only told that', async () => {
     await ada.client.leave(direct)
     await until('the assistant sees it', () => ada.client.getRoom(direct)?.getMyMembership() === 'leave')
-    expect(await asked('export me')).toBe('I could not reach you in private.')
+    expect(await asked('export me')).toBe(notReached)
   })
 
   test('is not needed by whoever asks in one', async () => {

@@ -1,6 +1,7 @@
 // Reminders in use: set for a charge that starts now, given when due, once, and by a way that is open.
 
 import { afterEach, beforeEach, describe, expect, test } from 'vitest'
+import { linesOf } from '../../../src/assistant/layers/short.ts'
 import { createAssistant } from '../../../src/assistant/running/assistant.ts'
 import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
@@ -187,7 +188,7 @@ describe('the way that was chosen', () => {
     wait(15)
     await strike()
     expect(board.notices).toMatchObject([{ place: 'room:bench-talk', calls: ['room:wim'] }])
-    expect(said()).toEqual(['I could not reach you in private.'])
+    expect(board.notices.flatMap(({ reply }) => linesOf(reply))).toEqual(['I could not reach you in private.'])
     expect(JSON.stringify(board.notices)).not.toContain('3S')
   })
 
