@@ -5,13 +5,12 @@ import type { Persistence } from '../../ground/persistence.ts'
 import { describeError, type Log } from '../../program/log.ts'
 import { joinedAt_ms } from '../client/room-facts.ts'
 
-const day_ms = 86_400_000
 /** As many events as servers give at once. */
 const page = 100
 /** What was said at the same moment may be read back in another order: so much before the mark is looked at again. */
 const astray_ms = 10_000
-/** What is older than this nobody waits for. Where no mark tells what was dealt with, a day will do. */
-const longest_ms = { marked: 7 * day_ms, unmarked: day_ms }
+/** Where no mark tells what was dealt with. */
+const longest_ms = 86_400_000
 
 export function createUnread(client: MatrixClient, persistence: Persistence, log: Log) {
   const latest = new Map<string, string | undefined>()
@@ -56,7 +55,7 @@ export function createUnread(client: MatrixClient, persistence: Persistence, log
       const { roomId, myUserId } = room
       const marked = room.getAccountData('m.fully_read')?.getContent().event_id
       const last = latest.get(roomId) ?? marked ?? room.getMember(myUserId)?.events.member?.getId()
-      const oldest_ms = Date.now() - longest_ms[marked === undefined ? 'unmarked' : 'marked']
+      const oldest_ms = marked === undefined ? Date.now() - longest_ms : 0
       return after(last, Math.max(joinedAt_ms(room) ?? 0, oldest_ms), room.getLiveTimeline())
     },
     forget: ({ roomId }: Room) => void latest.delete(roomId),

@@ -1,4 +1,4 @@
-// What was asked while the assistant was away: for an hour, for two days, and for longer than anybody waits.
+// What was asked while the assistant was away: for an hour, and for days.
 
 import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
@@ -38,9 +38,9 @@ test('an hour late: no plain go, with when it was asked, and asked about before 
   expect(fire).toMatch(/^NO ⛔ Get away/)
 })
 
-test('two days late: one line, save for an emergency', async () => {
+test.each([2, 20])('%s days late: one line, save for an emergency', async days => {
   const [calculated = '', saved = '', fire = ''] = await heardAfter(
-    49 * hour_s,
+    (days * 24 + 1) * hour_s,
     [ada, question],
     [ada, save],
     [ben, '!charge my pack is on fire'],
