@@ -1,7 +1,7 @@
 // Bad weather at the Matrix server: it asks to wait, has faults, falls silent. Nothing is lost, nothing said twice, the log told once.
 
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
-import { createAssistant } from '../../src/assistant/running/assistant.ts'
+import { type Assistant, createAssistant } from '../../src/assistant/running/assistant.ts'
 import { bench } from '../support/discord-commands.ts'
 import { keptLog } from '../support/discord-room.ts'
 import { type OnNock, openOnNock } from '../support/matrix/on-nock.ts'
@@ -10,13 +10,17 @@ import { openTestMemory } from '../support/test-memory.ts'
 let server: OnNock
 let logged: () => string
 let end: () => Promise<void>
+/** Answers wait for it. */
+let held: Promise<void>
 
 beforeEach(async () => {
   const memory = await openTestMemory()
   const { log, text } = keptLog()
   logged = text
   const assistant = createAssistant({ commands: [bench], memory, onFault: fault => log.error(String(fault)) })
-  server = await openOnNock(assistant, memory, log)
+  held = Promise.resolve()
+  const answer: Assistant['answer'] = async (...asked) => held.then(() => assistant.answer(...asked))
+  server = await openOnNock({ ...assistant, answer }, memory, log)
   vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'], shouldAdvanceTime: true })
   end = async () => {
     vi.useRealTimers()
@@ -48,6 +52,19 @@ async function expectAnsweredOnce(count: number): Promise<void> {
   expect(last).toMatchObject([expect.anything(), { 'm.relates_to': { 'm.in_reply_to': { event_id: next } } }])
   expect(logged().split('does not answer').length - 1).toBe(1)
 }
+
+test('an answer that takes long is given when it is there, and nothing before it', async () => {
+  const { promise, resolve } = Promise.withResolvers<void>()
+  held = promise
+  const asked = ask()
+  await pass(60)
+  expect(server.sent()).toEqual([])
+  resolve()
+  expect((await tries(1))[0]).toMatchObject([
+    expect.anything(),
+    { 'm.relates_to': { 'm.in_reply_to': { event_id: asked } } },
+  ])
+})
 
 test('where it asks to wait long, it is left alone until then', async () => {
   const error = { errcode: 'M_LIMIT_EXCEEDED', error: 'slow', retry_after_ms: 90_000 }

@@ -9,6 +9,8 @@ export const discord: Surface = {
   layers: ['by buttons, for whoever taps alone', 'contract/discord-gateway', 'answers whoever presses it in private'],
   offered: ['by buttons', 'contract/discord-noticeboard', 'has a link and buttons'],
   further: ['by a reply, or the button that asks for words', 'contract/discord-further', 'the button under an answer'],
+  threads: ['as in any channel, by a reply', 'contract/discord-further', 'goes on from its question, without'],
+  hints: 'no such thing',
   pictures: ['attached; a file to its asker alone', 'contract/discord-gateway', 'which may bring a file'],
   slow: ['promised after two seconds, then given', 'contract/discord-gateway', 'takes long is promised'],
   edited: [
@@ -19,9 +21,11 @@ export const discord: Surface = {
   deleted: ['takes its answer along', 'contract/discord-edits', 'takes its answer along'],
   again: ['answered once', 'contract/discord-gateway', 'comes again after a reconnect'],
   away: ['answered when the connection is back', 'contract/discord-gateway', 'while the connection was cut'],
+  late: ['says so; no plain go, and nothing saved unasked', 'unit/assistant/late', 'asked about later than that'],
   flood: ['one line, then silence; others go on', 'contract/discord-flood', 'a flood is answered within limits'],
   others: ['left alone', 'contract/discord-gateway', 'is not taken from talk among people'],
   encrypted: 'no such thing',
+  verified: 'no such thing',
   own: ['for its asker alone, unless they say otherwise', 'contract/discord-private', 'is for the asker alone, and'],
   reminders: ['a message that calls its person', 'contract/discord-noticeboard', 'a reminder calls its person'],
   lacking: [
@@ -33,6 +37,9 @@ export const discord: Surface = {
   cards: ['a message, pinned, edited in place', 'contract/discord-noticeboard', 'it is pinned, edited in place'],
   alerts: ['a message with a link', 'contract/discord-alerts', 'a mention is linked'],
   wrong: ['struck; who read it is mentioned', 'contract/discord-marking', 'it is struck under a line'],
+  digest: ['a message in the channel for moderators', 'unit/assistant/digest', 'comes a week after it was asked for'],
+  facts: ['where a refusal or an emergency needs them', 'unit/assistant/club-facts', 'in an emergency: whom'],
+  moved: 'no such thing',
   limits: [
     'waits as long as it is told, sends once',
     'contract/discord-weather',
