@@ -1,17 +1,26 @@
-// Where a charge ends: at a current, or at a share of the one that is set.
+// Where a charge ends: at a current, at a share of the one that is set, or by the charger's clock.
 
 import type { ChargeEnd } from '../../src/charging/things/charge-end.ts'
 import { plainText } from '../../src/ground/plain-text.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
-import { currentKind } from '../../src/language/kinds/values.ts'
+import { currentKind, durationKind } from '../../src/language/kinds/values.ts'
 
+/** What `time` is told of it, as its request has it. */
+export type Ends = { readonly termination_A: number } | { readonly end: ChargeEnd } | { readonly timer_s: number }
+
+export const isLength = (text: string): boolean => /^\d[\d.,]* ?(?:h|min)/i.test(text)
 const shareWord = /^(?:an? )?(tenth|twentieth)(?: of the (?:set )?current)?$/i
 
-export const endKind: ValueKind<number | ChargeEnd> = {
+export const endKind: ValueKind<Ends> = {
   ...currentKind,
   read: (text, earlier) => {
     const share = shareWord.exec(plainText(text))?.[1]?.toLowerCase()
-    return share ? { value: share as ChargeEnd, assumed: [] } : currentKind.read(text, earlier)
+    if (share) return { value: { end: share as ChargeEnd }, assumed: [] }
+    if (isLength(text)) return { value: { timer_s: durationKind.read(text, earlier).value }, assumed: [] }
+    return { value: { termination_A: currentKind.read(text, earlier).value }, assumed: [] }
   },
-  write: end => (typeof end === 'string' ? `a ${end}` : currentKind.write(end)),
+  write: ends => {
+    if ('end' in ends) return `a ${ends.end}`
+    return 'timer_s' in ends ? durationKind.write(ends.timer_s) : currentKind.write(ends.termination_A)
+  },
 }

@@ -62,10 +62,10 @@ export const time = command({
   situation: asked => chargeTold(asTold(asked)),
   compute: (permit, asked, { now, speaksFirst }) => {
     const { until } = asked
-    const ends = typeof until === 'string' ? { end: until } : { termination_A: until }
-    const details = { current_A: currentsOf(asked)[0], ...ends, measuredCapacity_Ah: asked.capacity }
+    const details = { current_A: currentsOf(asked)[0], ...until, measuredCapacity_Ah: asked.capacity }
     const timed = timedCharge(permit, details)
-    if (typeof until === 'number' && until >= timed.current_A) throw endsFirst(until, timed.current_A)
+    const end_A = until && 'termination_A' in until ? until.termination_A : 0
+    if (end_A >= timed.current_A) throw endsFirst(end_A, timed.current_A)
     const other_A = currentsOf(asked)[1]
     const other = other_A === undefined ? undefined : timedCharge(permit, { ...details, current_A: other_A })
     const within_s = asked.within ?? (asked.start && asked.ready && lengthBetween_s(asked.start, asked.ready))

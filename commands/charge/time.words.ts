@@ -18,6 +18,7 @@ import { ofChargeWords, stopFigureNames } from '../shared/charging.words.ts'
 import { asksAgain } from '../shared/next.ts'
 import { heldDown, houseWorking, menuWords } from '../shared/setting.words.ts'
 import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
+import { isLength } from './end-kind.ts'
 import { stageKeys, time } from './time.ts'
 
 export const timeWords: WordsOf<typeof time> = locale => {
@@ -35,8 +36,9 @@ export const timeWords: WordsOf<typeof time> = locale => {
       current: { about: say`set on the charger; the advised one when not said`, as: text => say`at ${text}` },
       or: { about: say`another current, to compare`, as: text => say`or at ${text}` },
       until: {
-        about: say`current at which the charge ends; a tenth of the set one when not said`,
-        as: text => say`until the current is down to ${text}`,
+        about: say`current at which the charge ends, or after how long by the charger's clock; a tenth of the set one when not said`,
+        as: text =>
+          isLength(`${text}`) ? say`ended by its clock after ${text}` : say`until the current is down to ${text}`,
       },
       resistance: { about: say`measured, of one cell`, as: text => say`${text} a cell` },
       capacity: { about: say`measured, of the whole pack`, as: text => say`measured to hold ${text}` },
@@ -46,7 +48,9 @@ export const timeWords: WordsOf<typeof time> = locale => {
       ...logWords(locale),
     },
     answer: (timed, asked) => [
-      timed.other ? besideWords(timed, timed.other, locale) : costWords(timed, locale),
+      timed.other
+        ? besideWords(timed, timed.other, locale)
+        : (clockEndWords(timed, locale) ?? costWords(timed, locale)),
       ...endWords(timed.time_s, asked, locale),
       withinWords(timed, locale),
       setWords(timed, locale),
@@ -164,6 +168,13 @@ function withinWords({ within, time_s }: Timed, { say, show }: Locale): Text | u
   if (soc === undefined || charge_Ah === undefined) return say`It may just fit into ${there}.`
   const by = say`after ${there} about ${show.charge(charge_Ah)} are in, and it is at about ${show.percent(soc)}`
   return length_s > time_s.low ? say`It may not be done by then: ${by}.` : say`It is not done by then: ${by}.`
+}
+
+/** Where the charger's own clock ends it, what is in by then. */
+function clockEndWords({ timer_s, charge }: Timed, { say, show }: Locale): Text | undefined {
+  if (timer_s === undefined) return undefined
+  const in_Ah = Number(charge.charge_Ah.toPrecision(2))
+  return say`Its clock ends it after ${show.duration(timer_s)}: about ${show.capacity(in_Ah)} goes in, and it is at about ${show.percent(charge.endSoc)}.`
 }
 
 /** When it would end if it started now, by the clock of the machine that answers. */

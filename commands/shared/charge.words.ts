@@ -52,7 +52,7 @@ interface MeasuredPack {
 
 export function chargeWorking(
   { pack, measuredCapacity_Ah }: MeasuredPack,
-  { charge, from, end, end_A, isEndTold, byLabel_s }: TimedCharge,
+  { charge, from, end, end_A, isEndTold, timer_s, byLabel_s }: TimedCharge,
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show } = locale
@@ -68,13 +68,15 @@ export function chargeWorking(
       ? say`Start: ${show.perCell(from.perCell_V)} a cell at rest is ${soc} of the charge (curve ${cite(curve, locale)}).`
       : say`Start: ${soc} of the charge (curve ${cite(curve, locale)}).`,
     say`Stages: ${joined(stages, ', ')}.`,
-    !tapers
-      ? undefined
-      : end
-        ? say`It ends when the current is down to ${show.current(end_A)}: ${endWords(end, locale)}.`
-        : isEndTold
-          ? say`It ends when the current is down to ${show.current(end_A)}.`
-          : say`It ends when the current is down to ${show.current(end_A)}, a tenth of the set one (common practice); the band counts chargers too that end at a twentieth or by the capacity.`,
+    timer_s !== undefined
+      ? say`It ends by the clock of the charger, after ${show.duration(timer_s)}.`
+      : !tapers
+        ? undefined
+        : end
+          ? say`It ends when the current is down to ${show.current(end_A)}: ${endWords(end, locale)}.`
+          : isEndTold
+            ? say`It ends when the current is down to ${show.current(end_A)}.`
+            : say`It ends when the current is down to ${show.current(end_A)}, a tenth of the set one (common practice); the band counts chargers too that end at a twentieth or by the capacity.`,
     say`Cell model: that curve for the surface of the particles, diffusion into them and a series resistance, warmed by what is lost (${cite(classes, locale)}).`,
     classes.value.some(({ measuredCells }) => measuredCells < fewCells)
       ? say`Of some of its kinds of cell fewer than ${show.number(fewCells, 0)} were measured: there published parameter sets stand in, and the band is wider.`

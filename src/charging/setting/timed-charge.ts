@@ -21,6 +21,8 @@ interface Details {
   readonly termination_A?: number | undefined
   /** What that goes by; the club's own, else a tenth of the set one when absent. */
   readonly end?: ChargeEnd | undefined
+  /** In place of both, for a charger that stops by its clock, in s. */
+  readonly timer_s?: number | undefined
   readonly measuredCapacity_Ah?: number
 }
 
@@ -34,6 +36,8 @@ export interface TimedCharge extends ChargeTimes {
   readonly end: ChargeEnd | undefined
   readonly end_A: number
   readonly isEndTold: boolean
+  /** Where a clock ends it instead, in s. */
+  readonly timer_s: number | undefined
   /** Most that the charger takes from its source, in A; absent where no source is known. */
   readonly input_A: number | undefined
   /** How often the source carries this charge whole; absent where it is not drained. */
@@ -68,6 +72,7 @@ export function timedCharge(permit: Permit, details: Details = {}): TimedCharge 
     current_A,
     end: request.end,
     end_A: termsOf(request).termination_A,
+    timer_s: ends.timer_s,
     isEndTold: ends.termination_A !== undefined,
     rate_C: current_A / pack.capacity_Ah,
     input_A: feed?.lowest_V && times.charge.peakPower_W / efficiency / feed.lowest_V,

@@ -15,6 +15,8 @@ export interface ChargeRequest {
   readonly termination_A?: number | undefined
   /** What that goes by where it is not told in A; a tenth of the set current when absent. */
   readonly end?: ChargeEnd | undefined
+  /** For a charger that stops by its clock alone, whatever the current: after how long, in s. */
+  readonly timer_s?: number | undefined
   /** Most power that charger and source can put into the pack, in W. */
   readonly power_W?: number
   /** Cell temperature, in °C; 25 when absent. */

@@ -10,6 +10,7 @@ export function checkRequest({ pack, from, target, ...request }: ChargeRequest):
   positive('cellResistance_ohm', pack.cellResistance_ohm)
   positive('current_A', request.current_A)
   positive('termination_A', request.termination_A)
+  positive('timer_s', request.timer_s)
   positive('power_W', request.power_W)
   positive('measuredCapacity_Ah', request.measuredCapacity_Ah)
   finite('temperature_C', request.temperature_C ?? 25)

@@ -14,9 +14,11 @@ const mostSteps = 4000
 /** Charges `cell` from rest; its times are `timeFactor` times those of the model. */
 export function quickCharge(cell: QuickCell, law: QuickLaw, timeFactor = 1) {
   const run = new QuickRun(cell, law)
-  const last_A = holdCurrent(run)
+  // A charger's clock is right, however the model is off.
+  const end_s = law.end_s / timeFactor
+  const last_A = holdCurrent(run, end_s)
   const timeToCutoff_s = run.time_s * timeFactor
-  if (run.soc < law.endSoc) holdVoltage(run, last_A)
+  if (run.soc < law.endSoc && run.time_s < end_s) holdVoltage(run, last_A, end_s)
   return {
     duration_s: run.time_s * timeFactor,
     timeToCutoff_s,
@@ -29,7 +31,7 @@ export function quickCharge(cell: QuickCell, law: QuickLaw, timeFactor = 1) {
 }
 
 /** Slow start, constant current and constant power up to the cutoff; returns the current there. */
-function holdCurrent(run: QuickRun): number {
+function holdCurrent(run: QuickRun, end_s: number): number {
   const { law, cell } = run
   const capacity_As = cell.capacity_Ah * 3600
   let isPrecharged = false
@@ -40,9 +42,9 @@ function holdCurrent(run: QuickRun): number {
     const terminal_V = inner_V + amps * series_ohm
     const ceiling_V = isPrecharged ? law.cutoff_V : law.precharge_V
     amps = Math.min(isPrecharged ? law.current_A : law.precharge_A, law.power_W / terminal_V)
-    if (inner_V + amps * series_ohm >= law.cutoff_V || run.soc >= law.endSoc) return amps
+    if (inner_V + amps * series_ohm >= law.cutoff_V || run.soc >= law.endSoc || run.time_s >= end_s) return amps
     const width = step < 3 || run.soc < steepBelow ? fineSoc : stepSoc
-    const step_s = (Math.min(width, law.endSoc - run.soc) * capacity_As) / amps
+    const step_s = Math.min((Math.min(width, law.endSoc - run.soc) * capacity_As) / amps, end_s - run.time_s)
     run.go(firstReaching(run, amps, ceiling_V, step_s), amps, amps)
   }
   return amps
@@ -58,7 +60,7 @@ function firstReaching(run: QuickRun, amps: number, ceiling_V: number, step_s: n
 }
 
 /** Constant voltage until the current is down, or the charge that was asked for is in. */
-function holdVoltage(run: QuickRun, last_A: number): void {
+function holdVoltage(run: QuickRun, last_A: number, end_s: number): void {
   const { law, cell } = run
   const capacity_As = cell.capacity_Ah * 3600
   let amps = Math.min(last_A, (law.cutoff_V - run.inner_V) / run.series_ohm)
@@ -74,6 +76,7 @@ function holdVoltage(run: QuickRun, last_A: number): void {
     const share = Math.min(
       end_A < law.termination_A ? Math.log(amps / law.termination_A) / Math.log(amps / Math.max(end_A, 1e-9)) : 1,
       (2 * (law.endSoc - run.soc) * capacity_As) / (amps + end_A) / step_s,
+      (end_s - run.time_s) / step_s,
     )
     run.go(step_s * share, amps, amps + (end_A - amps) * share)
     if (share < 1) return

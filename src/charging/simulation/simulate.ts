@@ -21,7 +21,7 @@ const usualTemperature_C = 25
  * a tenth of the set current, as most field chargers do (common practice; among the settings of the
  * Microchip MCP73831/2, DS20001984). A tenth of the capacity instead would end a slow charge before its
  * taper had begun. A charge to a state of charge stops there, or at the end of its taper where the cutoff
- * does not reach it.
+ * does not reach it. One by a timer goes on to that time, however small the current.
  *
  * The cell keeps one temperature, by `warmed_K` above the one told. Whether a charge is safe is not asked here.
  * @throws RangeError on a number that is not finite, or not above zero where it must be
@@ -65,7 +65,7 @@ interface PlannedStage {
 }
 
 function stagesOf(request: ChargeRequest, cell: Cell): PlannedStage[] {
-  const { current_A, cutoff_V, precharge_V, precharge_A, power_W, termination_A, endSoc } = termsOf(request)
+  const { current_A, cutoff_V, precharge_V, precharge_A, power_W, termination_A, end_s, endSoc } = termsOf(request)
   const above = (volts: number) => (at: Moment) => terminalVoltage(cell, at) - volts
   const planned: PlannedStage[] = [
     { kind: 'precharge', law: { hold: 'current', limit_A: precharge_A }, isOver: above(precharge_V) },
@@ -82,7 +82,10 @@ function stagesOf(request: ChargeRequest, cell: Cell): PlannedStage[] {
     },
   ]
   const possible = planned.filter(stage => stage.law.hold !== 'power' || Number.isFinite(power_W))
-  return possible.map(stage => ({ ...stage, isOver: at => Math.max(stage.isOver(at), at.soc - endSoc) }))
+  return possible.map(stage => ({
+    ...stage,
+    isOver: at => Math.max(stage.isOver(at), at.soc - endSoc, at.time_s - end_s),
+  }))
 }
 
 /** State of charge at the start; a little below 0 for a cell that rests below the curve. */

@@ -11,7 +11,8 @@ const leastTerminationShare = 1e-4
 /** The terms of a request, with the cutoff as the charger has it where that is off by `cutoffError_V`. */
 export function termsOf(request: ChargeRequest, cutoffError_V = 0) {
   const { pack, current_A, target } = request
-  const end_A = request.termination_A ?? endCurrent_A(request.end ?? 'tenth', current_A, pack.capacity_Ah)
+  const byCurrent_A = request.termination_A ?? endCurrent_A(request.end ?? 'tenth', current_A, pack.capacity_Ah)
+  const end_A = request.timer_s === undefined ? byCurrent_A : 0
   const cutoff_V = (target.kind === 'voltage' ? target.perCell_V : target.cutoffPerCell_V) + cutoffError_V
   const power_W = (request.power_W ?? Number.POSITIVE_INFINITY) / pack.series
   const precharge_V = Math.min(pack.chemistry.precharge_V.value, cutoff_V)
@@ -24,6 +25,8 @@ export function termsOf(request: ChargeRequest, cutoffError_V = 0) {
     /** Infinity where nothing bounds it. */
     power_W,
     termination_A: Math.max(end_A, current_A * leastTerminationShare),
+    /** By its clock; Infinity where the current ends it. */
+    end_s: request.timer_s ?? Number.POSITIVE_INFINITY,
     /** Infinity for a charge to a voltage. */
     endSoc: target.kind === 'soc' ? target.soc : Number.POSITIVE_INFINITY,
   }

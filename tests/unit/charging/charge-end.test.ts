@@ -1,9 +1,9 @@
 // Where chargers end: what is known of it moves the time, and narrows the band.
 
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { chargeTimeBand } from '../../../src/charging/setting/band.ts'
 import { settingFor } from '../../../src/charging/setting/setting.ts'
-import { chargeOf } from '../../../src/charging/setting/timed-charge.ts'
+import { chargeOf, timedCharge } from '../../../src/charging/setting/timed-charge.ts'
 import { chargeEnds, endAt, endCurrent_A } from '../../../src/charging/things/charge-end.ts'
 import { liIon } from '../../../src/charging/things/chemistries.ts'
 import { permitFor } from '../../support/judged.ts'
@@ -28,4 +28,38 @@ test('a club says once where its chargers end: later, for longer, and known bett
   expect(tenth.charge.duration_s / open.charge.duration_s).toBeCloseTo(1, 3)
   expect(twentieth.charge.duration_s).toBeGreaterThan(1.05 * tenth.charge.duration_s)
   expect(tenth.time_s.high).toBeLessThan(open.time_s.high)
+})
+
+describe('a charger that stops by its clock', () => {
+  const pack = { chemistry: liIon, series: 4, parallel: 1, capacity_Ah: 3 }
+  const permit = permitFor({ act: 'charge', pack })
+  const byClock = (timer_s: number) => timedCharge(permit, { current_A: 1.5, measuredCapacity_Ah: 3, timer_s })
+  const byCurrent = timedCharge(permit, { current_A: 1.5, measuredCapacity_Ah: 3 })
+
+  test('before the taper has put in its current times that time, in every cell alike', () => {
+    const { charge, time_s, bands } = byClock(3600)
+    expect(charge.duration_s).toBeCloseTo(3600, 6)
+    expect(charge.charge_Ah).toBeCloseTo(1.5, 2)
+    expect(time_s.low).toBeCloseTo(3600, 3)
+    expect(time_s.high).toBeCloseTo(3600, 3)
+    expect(bands().charge_Ah.low).toBeGreaterThan(1.4)
+    expect(bands().charge_Ah.high).toBeLessThan(1.6)
+  })
+
+  test('in the taper stops where the others would go on', () => {
+    const timer_s = (byCurrent.charge.timeToCutoff_s + byCurrent.charge.duration_s) / 2
+    const { charge } = byClock(timer_s)
+    expect(charge.duration_s).toBeCloseTo(timer_s, 6)
+    expect(charge.charge_Ah).toBeLessThan(byCurrent.charge.charge_Ah)
+    expect(charge.stages.map(({ kind }) => kind)).toContain('constant voltage')
+  })
+
+  test('goes on past a tenth of the current, and puts in more', () => {
+    const timer_s = byCurrent.charge.duration_s + 600
+    const { charge } = byClock(timer_s)
+    expect(charge.duration_s).toBeCloseTo(timer_s, 6)
+    expect(charge.charge_Ah).toBeGreaterThan(byCurrent.charge.charge_Ah)
+  })
+
+  test('is set to some time', () => expect(() => byClock(0)).toThrow(/timer_s must be above 0/))
 })

@@ -176,6 +176,16 @@ describe('time', () => {
     expect(problem).toMatchObject({ token: '2A', example: 'until: 0.1A' })
   })
 
+  it('says what is in where the clock of the charger ends it, and asks that again', async () => {
+    const reply = await ask('time pack: 3S 1500 LiPo current: 1A from: 10% until: 45 min')
+    expect(reply.headline.replaceAll('\u00a0', ' ')).toMatch(
+      /^Its clock ends it after 45 min: about 750 mAh goes in, and it is at about 6\d %/,
+    )
+    expect(value(reply, 'chargeTime')).toBeCloseTo(2700, 6)
+    expect(reply.question).toContain('until: 45min')
+    expect((await ask(reply.question ?? '')).headline).toBe(reply.headline)
+  })
+
   it('tells the end by the clock only where one is known', async () => {
     const clock = () => new Date(2026, 4, 3, 10, 0)
     const clocked = createAssistant({ commands, memory, clock, onFault: fault => expect(fault).toBeUndefined() })
