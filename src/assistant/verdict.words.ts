@@ -157,17 +157,19 @@ export function cautionsOf(settled: Settled, locale: Locale, isIdle = false): No
         ]
   const [refuse, ...refuses] = weighs('refuse')
   const musts = weighs('must').filter(one => !isFraming(one))
+  if (refuse && isEmergency(refuse)) {
+    // Five lines are read then: of all else only that somebody is hurt too.
+    const hurt = refuses.filter(isEmergency).flatMap(one => from(one, 0, true, 1))
+    return [hurt[0] ?? { ...smokeCaution(locale), must: refuse.key === 'fire' }]
+  }
   if (refuse) {
-    const isUrgent = isEmergency(refuse)
-    const left = isUrgent ? [] : refuse.lines.slice(2)
     const others = [...refuses, ...musts.filter(({ key }) => !(key in doubts))]
     return [
-      ...left.map(text => ({ key: refuse.key, text, must: true })),
-      ...(isUrgent ? [smokeCaution(locale)] : []),
-      // Each reason is named; what to do about it is read now only where it is an emergency too.
+      ...refuse.lines.slice(2).map(text => ({ key: refuse.key, text, must: true })),
+      // Each reason is named; what to do about it is read in the care.
       ...others.flatMap(one => from(one, 0, true, 1)),
-      ...others.flatMap(one => from(one, 1, isEmergency(one))),
-      ...(isUrgent ? [] : [leaveIt(locale)]),
+      ...others.flatMap(one => from(one, 1, false)),
+      leaveIt(locale),
     ] as never as NonEmpty<Caution>
   }
   return [

@@ -211,6 +211,21 @@ describe('a short answer', () => {
     expectOnSurfaces(reply)
   })
 
+  it.each([
+    'lipo was in a crash and is smoking',
+    'kid swallowed a coin cell',
+    'my pack burnt my hand, it is hot',
+    'my swollen lipo is on fire and my hand is burnt',
+    'the pack in the hut is hissing, nobody is there',
+  ])('to %j is five lines', async question => {
+    const { reasons, ...reply } = await asking.ask(question, moderator)
+    expect(reasons?.[0]).toMatch(/^(?:fire|injury)$/)
+    const lines = shortOf(reply)
+    expect(lines.length).toBe(5)
+    expect(lines[0]?.text).toMatch(/Get away|First aid/)
+    expectInLayers(reply)
+  })
+
   it('speaks of care in passing where nothing is charged', async () => {
     for (const question of ['kit list', 'undo', 'history', 'remind me in 50 min'])
       expect((await asking.ask(question, moderator)).cautions.map(({ text }) => text)).toEqual([

@@ -2,6 +2,7 @@
 
 import type { RuleKey } from '../../charging/envelope/judge.ts'
 import { emergencies } from '../../charging/situation/dangers.ts'
+import { joined } from '../../ground/text.ts'
 import type { HouseRules } from '../../memory/memory.ts'
 import { inLines, type Reply } from '../reply.ts'
 import { callWords, handInWords } from './club-facts.words.ts'
@@ -29,7 +30,7 @@ export function withClubFacts(reply: Reply, rules: HouseRules | undefined): Repl
   if (!rules || reasons.length === 0) return reply
   if (is(emergencies)) {
     const call = callWords(rules, locale)
-    return call ? { ...reply, ...inLines(lines.toSpliced(1, 0, call)) } : reply
+    return call ? { ...reply, ...inLines([joined([lines[0], call]), ...lines.slice(1)]) } : reply
   }
   const where = is(handedIn) ? handInWords(rules, locale) : undefined
   if (!where) return reply
