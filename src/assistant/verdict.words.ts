@@ -158,9 +158,13 @@ export function cautionsOf(settled: Settled, locale: Locale, isIdle = false): No
   const [refuse, ...refuses] = weighs('refuse')
   const musts = weighs('must').filter(one => !isFraming(one))
   if (refuse && isEmergency(refuse)) {
-    // Five lines are read then: of all else only that somebody is hurt too.
-    const hurt = refuses.filter(isEmergency).flatMap(one => from(one, 0, true, 1))
-    return [hurt[0] ?? { ...smokeCaution(locale), must: refuse.key === 'fire' }]
+    // Five lines are read then: of all else only that somebody is hurt too. The rest is a tap away.
+    const [hurt] = refuses.filter(isEmergency).flatMap(one => from(one, 0, true, 1))
+    const others = [...refuses, ...musts].filter(one => !isEmergency(one))
+    return [
+      hurt ?? { ...smokeCaution(locale), must: refuse.key === 'fire' },
+      ...others.flatMap(one => from(one, 0, false)),
+    ]
   }
   if (refuse) {
     const others = [...refuses, ...musts.filter(({ key }) => !(key in doubts))]

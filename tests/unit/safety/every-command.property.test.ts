@@ -3,8 +3,9 @@
 import fc from 'fast-check'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
+import { openLayer } from '../../../src/assistant/layers/opened.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
-import { type Danger, dangers } from '../../../src/charging/situation/dangers.ts'
+import { type Danger, dangers, emergencies } from '../../../src/charging/situation/dangers.ts'
 import { socAt } from '../../../src/charging/things/curve.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { dangerWords } from '../../../src/handbook/rules/dangers.words.ts'
@@ -159,7 +160,13 @@ const locale = english('.')
 const lines = dangerWords(locale) as unknown as Readonly<Record<Danger, () => readonly string[]>>
 
 /** What must be said stands whole in what each surface shows in its shortest view. */
-function expectSaid(reply: Reply, toldOf: readonly Danger[]): void {
+function expectSaid(reply: Reply, told: readonly Danger[]): void {
+  // In an emergency all else stands in the care.
+  const urgent = told.filter(danger => emergencies.includes(danger))
+  const toldOf = urgent.length > 0 ? urgent : told
+  const care = openLayer(reply, 'care').lines.map(folded).join('\n')
+  for (const danger of told)
+    if (!toldOf.includes(danger)) expect(care, danger).toContain(folded(lines[danger]()[0] ?? '?'))
   const must = [
     ...reply.lines,
     ...reply.cautions.filter(({ must }) => must).map(({ text }) => text),

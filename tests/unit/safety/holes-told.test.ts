@@ -1,6 +1,8 @@
 // Ways past the rules of sources and of dangers told that were open once, each closed by a test through the assistant.
 
 import { describe, expect, it } from 'vitest'
+import { openLayer } from '../../../src/assistant/layers/opened.ts'
+import { emergencies } from '../../../src/charging/situation/dangers.ts'
 import { english } from '../../../src/ground/locale.ts'
 import { dangerWords } from '../../../src/handbook/rules/dangers.words.ts'
 import { askTold } from '../../support/ask-told.ts'
@@ -32,14 +34,17 @@ describe('nothing cuts what must be said', () => {
   const locale = english('.')
   const lines = dangerWords(locale) as unknown as Readonly<Record<string, () => readonly string[]>>
 
-  it('of all dangers at once each is named on every surface', async () => {
+  it('of all dangers at once the emergencies are named on every surface, and all else in the care', async () => {
     const reply = await ask('time pack: 3S 720 LiHV from: 2.8V per cell temperature: 3°C current: 20A', {
       dangers: allDangers,
       doubts: allDoubts,
     })
     expect(reply.verdict).toBe('do not charge')
     for (const [surface, text] of Object.entries(shortestTextsOf(reply)))
-      for (const danger of allDangers) expect(text, surface).toContain(folded(lines[danger]?.()[0] ?? '?'))
+      for (const danger of emergencies) expect(text, surface).toContain(folded(lines[danger]?.()[0] ?? '?'))
+    const care = openLayer(reply, 'care').lines.map(folded).join('\n')
+    for (const danger of allDangers)
+      if (!emergencies.includes(danger)) expect(care).toContain(folded(lines[danger]?.()[0] ?? '?'))
   })
 
   it('of all that a charge may still be done with each line is said on every surface', async () => {
