@@ -20,6 +20,7 @@ export const changesAnswer = told(
 )
 
 export const onlyModeratorsChange = new Problem({
+  final: true,
   what: ({ say }) => say`Only moderators change the standard answers of this club.`,
   expected: ({ say }) => say`a moderator to ask for it; anyone can look at them`,
   example: 'answer list',

@@ -75,6 +75,7 @@ export function settingWords(rule: HouseChange['rule'], value: string | boolean,
 
 export const onlyEnglish: Said = ({ say }) => say`So far I answer in English only.`
 export const onlyModeratorsSet = new Problem({
+  final: true,
   what: ({ say }) => say`Only moderators change the rules of this club.`,
   expected: ({ say }) => say`a moderator to ask for it; anyone can look at the rules`,
   example: 'house show',

@@ -41,10 +41,11 @@ export function whereNamesAre({ scope }: Owner, { say, own }: Locale): readonly 
 const example = 'kit save name: wren pack: 3S 720 LiHV'
 
 export const onlyModeratorsChange = new Problem({
+  final: true,
   what: ({ say }) => say`Only moderators change the club's kit.`,
   token: 'club',
   expected: ({ say, own }) => say`"${own('for: me')}", which is your own kit, or ask a moderator`,
-  example: `${example} for: me`,
+  example: 'kit list',
 })
 
 export const removesEntry = told((locale, { name, notation, owner }: KitEntry) => {

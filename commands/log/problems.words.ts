@@ -32,16 +32,18 @@ export const takesBack = told((locale, { at, charge_Ah, name }: NotedCharge) => 
 
 export const onlyModeratorsUndo = (name: string): Problem =>
   new Problem({
+    final: true,
     what: ({ say }) => say`Only moderators take back charges of the club's packs.`,
     token: name,
     expected: ({ say }) => say`a pack of your own, or ask a moderator`,
-    example: 'log show name: wren',
+    example: 'kit list',
   })
 
 export const noClock = new Problem({
+  final: true,
   what: ({ say }) => say`I know no clock here, so I cannot note when this was.`,
   expected: ({ say }) => say`a chat where I know the time`,
-  example: 'log show name: wren',
+  example: 'kit list',
 })
 
 export const slipOfPen = (put_Ah: number, most_Ah: number, pack: Pack): Problem =>

@@ -24,6 +24,7 @@ export const needsTime = (): Problem =>
 
 export const onlyAnswers = (): Problem =>
   new Problem({
+    final: true,
     what: ({ say }) => say`Here I can only answer, so I cannot remind you.`,
     expected: ({ say }) => say`a timer of your own, such as that of the charger or a phone`,
     example: 'how long does a 2S 450 LiPo take at 0.5A',
@@ -31,6 +32,7 @@ export const onlyAnswers = (): Problem =>
 
 export const tooMany = (most: number): Problem =>
   new Problem({
+    final: true,
     what: ({ say, show }) => say`You have ${show.number(most, 0)} reminders to come; no more fit.`,
     expected: ({ say }) => say`one to cancel first`,
     example: 'remind list',

@@ -6,12 +6,14 @@ import type { Text } from './text.ts'
 export interface ProblemDetails {
   /** What is wrong, one short sentence. */
   readonly what: Text
-  /** The word of the question that it is about, as the asker wrote it. */
+  /** The word of the question that it is about, as the asker wrote it; empty where it is about a value that no word was typed for. */
   readonly token?: string
   /** What was expected instead, with its range. */
   readonly expected: Text
   /** Something that would do. */
   readonly example: string
+  /** Nothing is asked: no other words would do. */
+  readonly final?: true
   /** Where the question itself tells of danger. */
   readonly verdict?: 'do not charge'
   /** What there is to choose from, each with the whole question that it stands for. */
@@ -27,6 +29,8 @@ export interface Wanted {
 export interface Choice {
   readonly label: string
   readonly question: string
+  /** Where it is the asker's own question: what stands in it instead of the token. */
+  readonly instead?: string
 }
 
 /** The same before a locale has made words of it; an example is notation, which no locale changes. */
@@ -49,7 +53,11 @@ export class Problem extends Error {
 
   /** The same with something to choose from. */
   offering(choices: readonly Choice[]): Problem {
-    return new Problem({ ...this.#told, choices })
+    return this.with({ choices })
+  }
+
+  with(changed: Partial<Pick<ProblemToSay, 'token' | 'choices'>>): Problem {
+    return new Problem({ ...this.#told, ...changed })
   }
 
   saidIn(locale: Locale): ProblemDetails {

@@ -226,6 +226,46 @@ describe('a short answer', () => {
     expectInLayers(reply)
   })
 
+  it.each([
+    'storage',
+    'time',
+    'lend',
+    'kit save name: wren',
+    'log show plovr',
+    'answer remove title: nothing of that name',
+    'current pack: 3S 1,234 LiHV',
+    'time pack: 3S 720 LiHV at: 3A',
+    'supply source: PD 700W',
+    'is a PD 700W supply enough for a 3S 720 LiHV',
+    'how long 3S 720 LiHV at 3000A',
+    'can I charge a 2S lipo with a 5V usb',
+    'current pack: wrne',
+    'remind me in 3 weeks to measure the wing packs',
+    'what current for a 3S lipo',
+  ])('to %j says what is wrong where, and leads on by a tap', async question => {
+    const place = { id: `mend ${question}`, direct: true }
+    await asking.ask('kit save name: wren pack: 3S 720 LiHV', moderator)
+    const { problem, followUps } = await asking.ask(question, { ...moderator, place })
+    expect(followUps.length).toBeGreaterThanOrEqual(1)
+    expect(followUps.length).toBeLessThanOrEqual(4)
+    if (problem?.token) expect(question).toContain(problem.token)
+    // The asker's own question, but for the word that was wrong.
+    if (problem?.token && followUps.length === 1 && followUps[0]?.label !== problem.example)
+      expect(followUps[0]?.label.startsWith(question.slice(0, question.indexOf(problem.token)))).toBe(true)
+    for (const next of followUps) {
+      const { problem: left } = await asking.ask(next.question, { ...moderator, place })
+      expect(left, next.question).toBeUndefined()
+    }
+  })
+
+  it.each(['house set rate: 1C', 'kit save name: wren pack: 3S 720 LiHV for: club', 'answer list'])(
+    'to %j asks nothing where there is nothing to say otherwise',
+    async question => {
+      const [line] = shortOf(await asking.ask(question))
+      expect(line?.text).not.toContain('❓')
+    },
+  )
+
   it('speaks of care in passing where nothing is charged', async () => {
     for (const question of ['kit list', 'undo', 'history', 'remind me in 50 min'])
       expect((await asking.ask(question, moderator)).cautions.map(({ text }) => text)).toEqual([

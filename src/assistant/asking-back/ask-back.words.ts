@@ -33,8 +33,8 @@ export const detailMissing = told(({ say, own }, about: Text, soFar: string) =>
 )
 
 /** `readAs` are the details of what would be done. */
-export const changeMeant = told(({ say, own }, command: string, readAs: Text) =>
-  `${readAs}` === command ? say`Shall I do that: ${own(command)}?` : say`Shall I do that: ${own(command)}, ${readAs}?`,
+export const changeMeant = told(({ say }, command: string, summary: Text, readAs: Text) =>
+  `${readAs}` === command ? say`Shall I do this? ${summary}` : say`Shall I do this? ${summary} Here: ${readAs}.`,
 )
 
 export const cellOrPackWords = told(
@@ -43,6 +43,8 @@ export const cellOrPackWords = told(
 )
 export const oneCell: Said = ({ say }) => say`one cell`
 export const theWholePack: Said = ({ say }) => say`the whole pack`
+export const justFlown: Said = ({ say }) => say`just flown`
+export const notSure: Said = ({ say }) => say`not sure`
 
 /** `again` asks the same in notation, which is not asked about again. */
 export const yesOrNo = (what: Said, again: string): Problem =>

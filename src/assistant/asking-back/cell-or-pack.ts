@@ -4,7 +4,7 @@ import type { Locale } from '../../ground/locale.ts'
 import { attempt, Problem } from '../../ground/problem.ts'
 import { type Question, writeQuestion } from '../../language/sentence/question.ts'
 import { readPack } from '../../language/things/pack.ts'
-import { cellOrPackWords, oneCell, theWholePack } from './ask-back.words.ts'
+import { cellOrPackWords, justFlown, notSure, oneCell, theWholePack } from './ask-back.words.ts'
 
 const told = /^(\d(?:\.\d+)?)V(?: per cell)?$/
 const saysWhich = /\b(?:cells?|each|per|packs?|whole|all|total|together|apiece|lowest|cutoff)\b/i
@@ -28,10 +28,14 @@ export function cellOrPack({ command, options, told: rests }: Question, text: st
       what: cellOrPackWords(volts_V, options.pack ?? ''),
       expected: ({ own }) => own(choices.join(', ')),
       example: choices[0] ?? '',
-      choices: choices.map((choice, at) => ({
-        label: labels[at] ?? choice,
-        question: writeQuestion({ command, options: { ...options, [option]: choice }, told: rests }),
-      })),
+      choices: [
+        ...choices.map((choice, at) => ({
+          label: labels[at] ?? choice,
+          question: writeQuestion({ command, options: { ...options, [option]: choice }, told: rests }),
+        })),
+        { label: justFlown(locale), question: 'handbook about: Voltage sag' },
+        { label: notSure(locale), question: 'handbook about: Measuring each cell' },
+      ],
     }),
   }
 }

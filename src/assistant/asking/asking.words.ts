@@ -27,6 +27,7 @@ export const needed = told(({ say, own }, option: string, about: string, readsAs
 )
 
 export const tooMuchAtOnce = new Problem({
+  final: true,
   what: ({ say }) => say`That is too much at once: ask again in a minute.`,
   expected: ({ say }) => say`a minute until the questions before it are done`,
   example: 'help',

@@ -24,6 +24,7 @@ import { answerKnown, faultOf } from './known.ts'
 import { notLookedUp } from './lookup.words.ts'
 import { answerPlain } from './plain.ts'
 import { remember } from './remembering.ts'
+import { tappable } from './tappable.ts'
 import { readWritten } from './written.ts'
 
 /** A question that comes as a command with its options tells nothing in words. */
@@ -65,7 +66,7 @@ export async function dispatch(
     const isLooser = context.lookup.missed() && reply.verdict !== 'do not charge'
     return isLooser ? { ...reply, cautions: [notLookedUp(locale), ...reply.cautions] } : reply
   } catch (error) {
-    if (error instanceof Problem) return problemReply('', typed, error, locale)
+    if (error instanceof Problem) return problemReply('', typed, tappable(error, '', registry, locale), locale)
     return faultOf(onFault, error, registry, '', typed, locale)
   }
 }

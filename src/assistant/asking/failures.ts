@@ -36,7 +36,12 @@ export function problemReply(command: string, readAs: Text, told: Problem, local
 export function faultReply(command: string, readAs: Text, reference: string, locale: Locale): Reply {
   const what = faultWords(reference, locale)
   return completeReply(
-    { command, readAs, fault: reference, problem: { what, expected: afterFault(locale), example: 'help' } },
+    {
+      command,
+      readAs,
+      fault: reference,
+      problem: { what, expected: afterFault(locale), example: 'help', final: true },
+    },
     { headline: what, cautions: [untilClear(locale)] },
     locale,
   )

@@ -1,5 +1,6 @@
 // From the words of a question to the typed inputs of its command, and back to words for the read-as line.
 
+import { distance } from 'fastest-levenshtein'
 import type { Locale, Said } from '../../ground/locale.ts'
 import { attempt, Problem } from '../../ground/problem.ts'
 import { joined, type Text } from '../../ground/text.ts'
@@ -56,13 +57,22 @@ function readOption(name: string, { kind }: Option, text: string, earlier: Earli
   } catch (error) {
     if (!(error instanceof Problem)) throw error
     const { token = text, example } = error.details
-    const mended = [...[example, ...example.split(' ')].map(part => text.replace(token, part)), kind.example].find(
-      one => one !== text && attempt(() => kind.read(one, earlier)),
-    )
-    if (mended === undefined || error.details.choices) throw error
-    const question = writeQuestion({ ...asked, options: { ...asked.options, [name]: mended } })
-    throw error.offering([{ label: question, question }])
+    const mend = [
+      ...nearestTo(token, example).map(part => ({ mended: text.replace(token, part), instead: part })),
+      { mended: kind.example, instead: undefined },
+    ].find(({ mended }) => mended !== text && attempt(() => kind.read(mended, earlier)))
+    if (mend === undefined || error.details.choices) throw error
+    const question = writeQuestion({ ...asked, options: { ...asked.options, [name]: mend.mended } })
+    throw error.offering([{ label: question, question, instead: mend.instead }])
   }
+}
+
+/** The same number without its comma or with a unit, then what is most like it of what would do. */
+function nearestTo(token: string, example: string): readonly string[] {
+  const plain = token.replace(/(?<=\d),(?=\d{3}(?!\d))/g, '')
+  const unit = /^[\d.,]+( ?\p{L}+)$/u.exec(example)?.[1] ?? ''
+  const parts = [...new Set([...example.split(' '), example])]
+  return [plain, `${plain}${unit}`, ...parts.toSorted((a, b) => distance(a, token) - distance(b, token))]
 }
 
 function refuseUnknown(command: Entry, options: Readonly<Record<string, string>>): void {

@@ -11,10 +11,11 @@ import { ofChanges } from '../../language/frames/theme.ts'
 import { together } from '../../language/frames/told-dangers.ts'
 import { cellsAssumed, chemistryAssumed, toldBefore } from '../../language/reading/told/assumed.words.ts'
 import { withRates, writeQuestion } from '../../language/sentence/question.ts'
+import type { KitKind } from '../../memory/kit.ts'
 import { faultOfMemory } from '../../memory/memory-error.ts'
 import { yesOrNo } from '../asking-back/ask-back.words.ts'
 import type { FaultListener } from '../fault-listener.ts'
-import { withNames } from '../kit/kit-names.ts'
+import { ownersFor, withNames } from '../kit/kit-names.ts'
 import type { Registry } from '../registry.ts'
 import { completeReply, inLines, type Reply } from '../reply.ts'
 import { alternatives } from './alternatives.ts'
@@ -27,6 +28,7 @@ import { understand } from './inputs.ts'
 import { lateness } from './late.ts'
 import { notRead, notSaved } from './lookup.words.ts'
 import { keptFor, notesOffered } from './remembering.ts'
+import { pointed, tappable, withNearestName } from './tappable.ts'
 import { toldWith, withTold } from './told-with.ts'
 
 export async function answerKnown(around: Around, known: Known): Promise<Reply> {
@@ -50,7 +52,15 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     if (heard.length > 0) return dangerReply({ dangers: heard }, readAs, understanding, locale)
     const told =
       error === tooMuchAtOnce ? error.offering([{ label: readAs, question: writeQuestion(question) }]) : error
-    return { ...problemReply(command, readAs, told, locale, registry.find(command)), understood: understanding }
+    const offered = tappable(pointed(told, around.typed, understanding?.values), command, registry, locale)
+    return { ...problemReply(command, readAs, offered, locale, registry.find(command)), understood: understanding }
+  }
+
+  /** A saved name that is nearly what was typed is meant rather than the example. */
+  async function named(error: unknown): Promise<unknown> {
+    if (!(error instanceof Problem) || !error.details.token) return error
+    const saved = await context.lookup.memory.kit.startingWith(ownersFor(context), '', kitKinds, mostNames)
+    return withNearestName(error, around.typed, saved)
   }
 
   try {
@@ -61,7 +71,7 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     const understood = understand(definition, { ...recalled?.options, ...question.options }, locale)
     readAs = withNames(understood.readAs, used, locale)
     const { frame, about: since } = conversation.talk
-    const notSure = unsure(definition, known, readAs, isLate)
+    const notSure = unsure(definition, known, readAs, locale, isLate)
     const last = since === undefined ? (frame?.question.command ?? command) : command
     const isNext = !notSure && last !== command && registry.find(last)?.changes === true
     const sure = (understanding && (await definition.confirm?.(understood.inputs, context, isNext))) ?? notSure
@@ -134,9 +144,12 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     const isApart = definition.apart === true
     return await context.once({ question: writeQuestion(asks), isApart, locale, work: answered, failed })
   } catch (error) {
-    return failed(error)
+    return failed(await named(error))
   }
 }
+
+const kitKinds: readonly KitKind[] = ['pack', 'charger', 'source']
+const mostNames = 200
 
 /** What an answer that stands under a doubt says in its first line already. */
 const ofPackAssumed = (locale: Locale): ReadonlySet<Text> =>

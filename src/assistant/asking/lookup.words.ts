@@ -12,12 +12,14 @@ export const notLookedUp = ({ say }: Locale): Caution => ({
 
 /** Where the connection broke in the last moment, it may be saved after all. */
 export const notSaved = new Problem({
+  final: true,
   what: ({ say }) => say`Not saved: my memory does not answer.`,
   expected: ({ say }) => say`try again in a minute, and look first whether it is there`,
   example: 'help',
 })
 
 export const notRead = new Problem({
+  final: true,
   what: ({ say }) => say`I cannot look that up: my memory does not answer.`,
   expected: ({ say }) => say`try again in a minute; charging questions go on meanwhile`,
   example: 'current pack: 3S 720 LiHV',

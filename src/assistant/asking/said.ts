@@ -27,6 +27,7 @@ import { answerKnown } from './known.ts'
 import { ofStanding, pointsAt } from './of-before.ts'
 import { type Heard, hear } from './plainly.ts'
 import { notesOffered, packNames, type Remembered, remember } from './remembering.ts'
+import { tappable } from './tappable.ts'
 
 export interface Said extends Heard, Remembered {
   readonly around: Around
@@ -120,7 +121,13 @@ export const mayBe = (said: Said): Reply =>
   withLine(ofDangers(said, { doubts: said.suspected.map(maybe) }), restNotClear(said.around.context.locale))
 
 export const unanswered = ({ around, meant }: Said, command: string, problem: Problem): Reply => ({
-  ...problemReply(command, around.typed, problem, around.context.locale, around.registry.find(command)),
+  ...problemReply(
+    command,
+    around.typed,
+    tappable(problem, command, around.registry, around.context.locale),
+    around.context.locale,
+    around.registry.find(command),
+  ),
   understood: meant.understanding,
 })
 

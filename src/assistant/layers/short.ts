@@ -102,7 +102,7 @@ const shortest = ({ short, text, must }: Caution): Text => (must ? text : (short
 /** The verdict stands before the first line. */
 function opened({ verdict, lines, problem, locale }: Reply): readonly Text[] {
   const words = verdictWords(locale)
-  const mark = problem && verdict === undefined ? words.ask : verdict && words[verdict]
+  const mark = problem && !problem.final && verdict === undefined ? words.ask : verdict && words[verdict]
   const [first, ...others] = lines
   return [joined([mark, first]), ...others]
 }

@@ -22,7 +22,7 @@ export const step = (number: number, text: Text, { say, own }: Locale): Text => 
 export const moreWords = (count: number, { say, show }: Locale): Text => say`… and ${show.number(count, 0)} more`
 
 export const expectedWords = (token: string, expected: Text, { say, own }: Locale): Text =>
-  say`At "${own(token)}" I need ${expected}.`
+  token === '' ? say`I need ${expected}.` : say`At "${own(token)}" I need ${expected}.`
 
 /** The asker's own question corrected, or one that would do. */
 export const tryWords = (question: Text, { say }: Locale): Text => say`Try: ${question}`

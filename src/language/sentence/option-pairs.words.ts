@@ -15,6 +15,9 @@ export const saidTwice = (typed: string, once: string): Problem => {
   })
 }
 
+/** More of them are no help in a chat. */
+const mostNamed = 4
+const namedByHelp = told(({ say, own }, command: string) => say`what "${own(`help ${command}`)}" lists`)
 const noDetails: Said = ({ say }) => say`no further details`
 const takesNone = told(({ say, own }, command: string, typed: string, near: string | undefined) =>
   near === undefined
@@ -30,6 +33,6 @@ export const unknownDetail = (
 ): Problem =>
   new Problem({
     what: takesNone(command, typed, near),
-    expected: names.length > 0 ? oneOf(names) : noDetails,
+    expected: names.length > mostNamed ? namedByHelp(command) : names.length > 0 ? oneOf(names) : noDetails,
     ...quoted,
   })

@@ -34,7 +34,7 @@ test('an hour late: no plain go, with when it was asked, and asked about before 
   expect(calculated).toMatch(/^CARE /)
   expect(calculated).toContain('may have changed since this was asked')
   expect(calculated).toContain('You asked this 1 h ago.')
-  expect(saved).toContain('Shall I do that: kit save')
+  expect(saved).toContain('Shall I do this? Saves a pack')
   expect(fire).toMatch(/^NO ⛔ Get away/)
 })
 

@@ -72,7 +72,7 @@ describe('what changes something', () => {
 
   it('is asked about later than that, and done on a yes', async () => {
     const { problem, headline } = await asking.ask(save, agoBy(11))
-    expect(problem?.what).toContain('Shall I do that: kit save')
+    expect(problem?.what).toContain('Shall I do this? Saves a pack')
     expect(headline).toContain('You asked this 11 min ago.')
     expect(await saved()).toBe(0)
     await asking.ask('yes', agoBy(0))

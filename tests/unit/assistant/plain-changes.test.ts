@@ -36,9 +36,13 @@ describe('what may not have been meant', () => {
     const locale = english('.')
     const question = { command: 'kit save', options: {} }
     const understanding = { intent: 'kit save' as const, likelihood, values: [], notUnderstood: [] }
-    const said = unsure(commandNamed('kit save'), { question, understanding }, locale.own('wren'))
-    expect(said && `${said(locale)}`).toEqual(asks ? 'Shall I do that: kit save, wren?' : undefined)
-    expect(unsure(commandNamed('kit list'), { question, understanding }, locale.own('wren'))).toBeUndefined()
+    const said = unsure(commandNamed('kit save'), { question, understanding }, locale.own('wren'), locale)
+    expect(said && `${said(locale)}`).toEqual(
+      asks
+        ? 'Shall I do this? Saves a pack, charger or source by name, for you or for the club. Here: wren.'
+        : undefined,
+    )
+    expect(unsure(commandNamed('kit list'), { question, understanding }, locale.own('wren'), locale)).toBeUndefined()
   })
 })
 

@@ -69,6 +69,8 @@ describe('a short answer to what was asked before', () => {
       'percent pack: 2S 450mAh LiPo at: 3.2V per cell',
     )
     expect((await where('2s 450 lipo 3.2V', 'the whole pack')).verdict).toBe('do not charge')
+    expect((await where('2s 450 lipo 3.2V', '3')).readAs).toContain('Voltage sag')
+    expect((await where('2s 450 lipo 3.2V', 'not sure')).readAs).toContain('Measuring each cell')
     expect((await asking.ask('2s 450 lipo 3.7V')).problem).toBeUndefined()
     expect((await asking.ask('2s 450 lipo at 3.2V a cell')).problem).toBeUndefined()
   })
@@ -163,7 +165,7 @@ describe('a value that nobody can mean', () => {
     ['charge 4S 1500 lipo at 300 degrees', '300°C'],
     ['charge 4S 1500 lipo from 150 %', '150%'],
     ['charge 4S 900000 mAh lipo', '900000mAh'],
-    ['current 3S 99999999 lipo', '99999999mAh'],
+    ['current 3S 99999999 lipo', '99999999'],
     ['charge a 500S 1300 lipo', '500S'],
   ])('%s is pointed at, not passed over', async (question, token) => {
     const { problem, verdict } = await asking.ask(question)

@@ -23,7 +23,7 @@ it.each([
   ['More: help charging · help club', 'More: !charge help charging · !charge help club'],
 ])('%s', (text, expected) => expect(hinted(text)).toBe(expected))
 
-it.each(['It takes time: current falls at the end.', 'Shall I do that: kit save, wren, 3S 720mAh LiHV?'])(
+it.each(['It takes time: current falls at the end.', 'Shall I do this? Saves a pack. Here: wren, 3S 720mAh LiHV.'])(
   'leaves alone: %s',
   text => expect(hinted(text)).toBe(text),
 )
