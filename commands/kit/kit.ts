@@ -59,14 +59,12 @@ export const kitSave = service({
   changes: true,
   confirm: async ({ name, for: of = 'me', ...gear }, context) => {
     const [before] = await context.memory.kit.find([ownerToChange(of, context)], [name])
-    const { notation } = theOneOf(gear)
+    const { notation } = namedOne(name, gear, context)
     return before && before.notation !== notation ? replacesEntry(before, notation) : undefined
   },
   run: async ({ name, for: of = 'me', note, ...gear }, context) => {
-    const { vocabulary } = context
     const owner = ownerToChange(of, context)
-    refuseTakenName(name, vocabulary)
-    const saved = { owner, name, ...theOneOf(gear) }
+    const saved = { owner, name, ...namedOne(name, gear, context) }
     return changing(context, async ({ kit }) => {
       const [before] = await kit.find([owner], [name])
       // A note holds until it is taken off.
@@ -87,6 +85,16 @@ interface Gear {
   readonly pack?: Pack | undefined
   readonly charger?: Charger | undefined
   readonly source?: Source | undefined
+}
+
+/** Throws a Problem for a name that is none, with one beside it that is free. */
+function namedOne(name: string, gear: Gear, { vocabulary }: Context): Pick<KitEntry, 'kind' | 'notation'> {
+  const one = theOneOf(gear)
+  refuseTakenName(name, vocabulary, free => {
+    const question = `kit save name: ${free} ${one.kind}: ${one.notation}`
+    return { label: `save ${free} = ${one.notation}`, question }
+  })
+  return one
 }
 
 function theOneOf({ pack, charger, source }: Gear): Pick<KitEntry, 'kind' | 'notation'> {

@@ -232,7 +232,6 @@ describe('a short answer', () => {
     'lend',
     'kit save name: wren',
     'log show plovr',
-    'answer remove title: nothing of that name',
     'current pack: 3S 1,234 LiHV',
     'time pack: 3S 720 LiHV at: 3A',
     'supply source: PD 700W',

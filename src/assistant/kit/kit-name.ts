@@ -1,7 +1,7 @@
 // Names for the kit: short, plain words that mean nothing else in a question.
 
 import { plainText, problemAt, unquoted } from '../../ground/plain-text.ts'
-import { attempt } from '../../ground/problem.ts'
+import { attempt, type Choice } from '../../ground/problem.ts'
 import { candidatesOf } from '../../language/candidates/index.ts'
 import { dangersIn } from '../../language/dangers/index.ts'
 import { wordsKind } from '../../language/kinds/value-kind.ts'
@@ -41,11 +41,13 @@ export const packNameKind = { ...kitNameKind, name: 'pack name' }
 /** For a name that is not saved yet, so that none is offered. */
 export const newNameKind = { ...kitNameKind, name: 'new name' }
 
-/** Throws a Problem for a name that a question would take for something else. */
-export function refuseTakenName(name: string, vocabulary: Vocabulary): void {
+/** Throws a Problem for a name that a question would take for something else; `instead` offers one that is free. */
+export function refuseTakenName(name: string, vocabulary: Vocabulary, instead?: (free: string) => Choice): void {
   const by = readsAsNotation(name) ? 'value' : isReserved(name, vocabulary) ? 'words' : undefined
   if (!by) return
-  throw problemAt(name, nameTaken(name, by), { expected: freeNameWanted, example: `my-${name.replaceAll(' ', '-')}` })
+  const example = `my-${name.replaceAll(' ', '-')}`
+  const problem = problemAt(name, nameTaken(name, by), { expected: freeNameWanted, example })
+  throw instead ? problem.offering([instead(example)]) : problem
 }
 
 /** True where every word of the name has a meaning of its own in questions. */

@@ -1,6 +1,6 @@
 // The names that a plain sentence gives: of something saved, and of something that is to be saved.
 
-import type { Candidate } from '../../language/candidates/index.ts'
+import { type Candidate, candidatesOf } from '../../language/candidates/index.ts'
 import { spansOf, wordsLeft } from '../../language/reading/words-left.ts'
 import { isNameShaped, nameForm } from '../kit/kit-name.ts'
 import { isQuestionWord } from '../kit/question-words.ts'
@@ -42,8 +42,14 @@ export function namesTold(plain: string, values: readonly Candidate[], saved: re
   const given = before ?? own[0] ?? nameGiven(masked)
   const name =
     given ?? strangeIn(plain, values) ?? nameGiven(plain) ?? (values.some(isCapacity) ? spokenOf(plain) : undefined)
-  return { name, given: given ?? nameGiven(plain), to: to === name ? undefined : to }
+  return { name, given: quotedName(plain) ?? given ?? nameGiven(plain), to: to === name ? undefined : to }
 }
+
+/** What stands between quotes and is no value is the name, whether or not it can be one. */
+const quotedName = (plain: string): string | undefined =>
+  quotesIn(plain)
+    .map(nameForm)
+    .find(one => !candidatesOf(one).some(({ start, end }) => end - start === one.length))
 
 const maskedIn = (plain: string, values: readonly Candidate[]): string =>
   values

@@ -72,6 +72,24 @@ describe('names as people type them', () => {
     expect(await kit()).toEqual([])
   })
 
+  test.each(['time', 'yes', 'no', 'more', 'less', 'why', 'figures', 'care', 'short'])(
+    '%s is what a tap or an answer says, so another is offered',
+    async word => {
+      const { problem, followUps } = await asking.ask(`save ${word} = 3S 720 LiHV`)
+      expect(problem?.what).not.toContain('Shall I')
+      expect(followUps.map(({ label }) => label)).toEqual([`save my-${word} = 3S 720mAh LiHV`])
+      await asking.ask(followUps[0]?.question ?? '')
+      expect(await kit()).toEqual([[`my-${word}`, '3S 720mAh LiHV']])
+    },
+  )
+
+  test('between quotes it is taken whole, or refused', async () => {
+    await asking.ask('save wren 3S 720 LiHV')
+    await asking.ask('save "wren two" = 4S 1500 LiPo')
+    expect((await asking.ask('save "4S spare" = 4S 1500 LiPo')).problem?.token).toBe('4S spare')
+    expect((await kit()).map(([name]) => name)).toEqual(['wren', 'wren two'])
+  })
+
   test('one that stands for another pack is asked about first', async () => {
     await asking.ask('save wren 3S 720 LiHV')
     expect((await asking.ask('save wren 3S 850 LiHV')).problem?.what).toContain('3S 720mAh LiHV')
