@@ -9,6 +9,7 @@ import type { DrawnQuestion, Lesson, LessonQuestion } from '../../src/handbook/t
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import { type ValueKind, wordsKind } from '../../src/language/kinds/value-kind.ts'
 import { countKind } from '../../src/language/kinds/values.ts'
+import { noSuchLesson } from './lesson-problems.words.ts'
 
 const [first, ...others] = lessons
 
@@ -17,7 +18,10 @@ const keyed = choiceKind('lesson', [first.key, ...others.map(({ key }) => key)])
 /** Its number in the list will do. */
 const lessonKind: ValueKind<string> = {
   ...keyed,
-  read: (text, earlier) => keyed.read(lessons[Number(text) - 1]?.key ?? text, earlier),
+  read: (text, earlier) => {
+    if (Number(text) > lessons.length) throw noSuchLesson(text, lessons.length)
+    return keyed.read(lessons[Number(text) - 1]?.key ?? text, earlier)
+  },
 }
 
 const lessonNamed = (key: string): Lesson => lessons.find(lesson => lesson.key === key) ?? first

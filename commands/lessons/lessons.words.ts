@@ -22,11 +22,8 @@ const askLesson = (label: Text, { key }: Lesson): FollowUp => followUp(label, 'l
 
 /** The choices with their letters, and how to answer. */
 function questionLines({ choices, wanted, right }: DrawnQuestion, { say, own }: Locale): readonly Text[] {
-  if (!choices) return [say`Answer with ${wanted}, like this: lesson answer ${own(likeBut(right))}`]
-  return [
-    ...choices.map((choice, at) => say`${own(letterOf(at))}) ${choice}`),
-    say`Answer with ${wanted}: lesson answer ${own(letterOf(0))}`,
-  ]
+  if (!choices) return [say`Just type ${wanted}, like ${own(likeBut(right))}`]
+  return [...choices.map((choice, at) => say`${own(letterOf(at))}) ${choice}`), say`Just type ${wanted}.`]
 }
 
 /** A button a choice; a quantity is typed. */
@@ -41,7 +38,7 @@ export const lessonListWords: WordsOf<typeof lessonList> = locale => {
   const count = (value: number) => show.number(value, 0)
   return {
     summary: say`Lists the lessons for newcomers, and how far you have come.`,
-    asks: [own('show me the lessons')],
+    asks: [own('show me the lessons'), own('which lessons are there')],
     takes: {},
     answer: ({ progress: { done, next } }) => [
       done === lessons.length

@@ -81,7 +81,8 @@ function waysToAsk({ name, takes, examples, words }: Entry, locale: Locale): rea
       : say`${own(`${option}:`)} ${about}, such as ${own(kind.example)} (if you like)`
   })
   return [
-    ...[...asks, ...tells, ...examples.map(own)].map(one => say`Ask: ${one}`),
+    ...[...asks, ...tells].map(one => say`Ask: ${one}`),
+    ...examples.map(one => say`Or written out: ${own(one)}`),
     details.length > 0 ? joined([say`Its details, by name and in any order after`, own(`"${name}"`)]) : own(''),
     ...details,
   ].filter(text => text !== '')

@@ -20,6 +20,9 @@ const titles = lessons.map(({ key, title }) => ({ key, about: aboutOf(`${key} ${
 
 const isNumber = ({ kind }: Candidate): boolean => kind === 'number' || kind === 'count'
 
+/** Also one that is no count of anything: there is none of that number. */
+const numbered = /\blesson (?:no\.? |number )?(\d+)\b/iu
+
 /** Its key or its number; undefined where the sentence leaves it open. */
 export function lessonTold(plain: string, values: readonly Candidate[]): string | undefined {
   const told = aboutOf(plain)
@@ -27,5 +30,5 @@ export function lessonTold(plain: string, values: readonly Candidate[]): string 
     .map(({ key, about }) => ({ key, shared: about.intersection(told).size }))
     .filter(({ shared }) => shared > 0)
     .toSorted((a, b) => b.shared - a.shared)
-  return best?.key ?? values.find(isNumber)?.text
+  return best?.key ?? values.find(isNumber)?.text ?? numbered.exec(plain)?.[1]
 }

@@ -162,3 +162,11 @@ test.each([
 ])('%s is the lesson that it names', async (question, title) => {
   expect((await done(question)).headline).toContain(title)
 })
+
+test('a lesson beyond the last says how many there are, and a question takes a bare answer', async () => {
+  const { problem, followUps } = await asking.ask('lesson 99')
+  expect([problem?.what, problem?.token, followUps[0]?.question]).toEqual(['There are 8 lessons.', '99', 'lesson list'])
+  expect((await asking.ask('lesson ask lesson: c-rate')).working[0]).toMatch(
+    /^Just type amps, within 2.%, like 1\.23A$/,
+  )
+})
