@@ -121,7 +121,7 @@ export const answerListWords: WordsOf<typeof answerList> = locale => {
   const { say, own } = locale
   return {
     summary: say`Lists the standard answers of this club.`,
-    asks: [own('which standard answers are there')],
+    asks: [own('which standard answers are there'), own('show all standard answers')],
     takes: {},
     answer: ({ answers }) => {
       const titles = answers.map(({ title }) => own(title))

@@ -13,7 +13,10 @@ export const cellsWords: WordsOf<typeof cells> = locale => {
   const { say, show, own } = locale
   return {
     summary: say`Judge measured cell voltages: spread, which cell, go or not, balancing time.`,
-    asks: [own('are 3.82 3.83 3.79 3.83 V fine on a 4S 1500 LiPo')],
+    asks: [
+      own('are 3.82 3.83 3.79 3.83 V fine on a 4S 1500 LiPo'),
+      own('my 3S 850 LiPo shows 3.81 3.84 3.79 V, is that fine'),
+    ],
     takes: {
       pack: { about: say`as its label says`, as: text => text },
       chemistry: { about: say`where the capacity does not matter: no balancing time then`, as: text => text },

@@ -16,7 +16,10 @@ export const healthWords: WordsOf<typeof health> = locale => {
   const { say, show, own } = locale
   return {
     summary: say`The age of a pack by its cell resistance, read or from two loads, and which cell stands out.`,
-    asks: [own('is a 4S 1500 LiPo with 9 mohm a cell worn out')],
+    asks: [
+      own('is a 4S 1500 LiPo with 9 mohm a cell worn out'),
+      own('how healthy is a 3S 1300 LiPo with 12 mohm a cell'),
+    ],
     takes: {
       pack: ofChargeWords(locale).pack,
       chemistry: { about: say`where no pack is named`, as: text => text },

@@ -10,7 +10,7 @@ import { anyChemistry } from '../../src/language/parts/chemistry.ts'
 
 export const chemistryWanted = (read: string): Problem =>
   new Problem({
-    what: ({ say }) => say`Which chemistry are these cells? The same volts are sound in one and a danger in another.`,
+    what: ({ say }) => say`Of which type are these cells? The same volts are sound in one and a danger in another.`,
     token: read,
     expected: ({ say, own }) => say`${own(anyChemistry)} before the volts, or the pack`,
     example: `cells LiPo ${read}`,

@@ -16,7 +16,7 @@ export const storageWords: WordsOf<typeof storage> = locale => {
   const { pack, from, temperature } = ofChargeWords(locale)
   return {
     summary: say`Bring a pack to storage: charge or discharge, how much, how long, by when.`,
-    asks: [own('bring my full 4S 1500 LiPo to storage')],
+    asks: [own('bring my full 4S 1500 LiPo to storage'), own('how do I store a 3S 1300 LiHV at 4.1 V a cell')],
     takes: {
       pack,
       count: {
@@ -64,7 +64,7 @@ export const storageWords: WordsOf<typeof storage> = locale => {
         ? startWords(result.permit.situation.pack, result.timed, from !== undefined, locale)
         : undefined,
     figures: {
-      storagePerCell: say`storage per cell`,
+      storagePerCell: say`storage, a cell`,
       storageCharge: say`charge at storage`,
       storagePack: say`storage of the pack`,
       totalTime: say`time for all`,

@@ -13,7 +13,7 @@ export const travelWords: WordsOf<typeof travel> = locale => {
   const { say, show, own } = locale
   return {
     summary: say`Watt-hours of packs, and how they may go on a passenger aircraft.`,
-    asks: [own('may I fly with four 3S 720 LiHV')],
+    asks: [own('may I fly with four 3S 720 LiHV'), own('can I take a 6S 5000 LiPo on a plane')],
     takes: {
       packs: {
         about: say`the packs, with ";" between them; "${own('4x')}" before one means four of it`,

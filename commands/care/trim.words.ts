@@ -13,7 +13,10 @@ export const trimWords: WordsOf<typeof trim> = locale => {
   const { say, own } = locale
   return {
     summary: say`The cutoff to set, from those a charger has, or a charger's cutoff against a meter.`,
-    asks: [own('my charger says 4.20 V and the meter says 4.21 V on a LiPo')],
+    asks: [
+      own('my charger says 4.20 V and the meter says 4.21 V on a LiPo'),
+      own('the charger reads 4.20 V but my meter 4.17 V on a LiPo'),
+    ],
     takes: {
       pack: { about: say`the pack it was measured on`, as: text => text },
       chemistry: { about: say`where no pack is named`, as: text => text },
@@ -37,10 +40,10 @@ export const trimWords: WordsOf<typeof trim> = locale => {
       }
     },
     figures: {
-      error: say`measured less shown, per cell`,
-      measuredPerCell: say`measured per cell`,
-      highestSetting: say`highest setting per cell`,
-      cutoffPerCell: say`cutoff per cell`,
+      error: say`measured less shown, a cell`,
+      measuredPerCell: say`measured, a cell`,
+      highestSetting: say`highest setting, a cell`,
+      cutoffPerCell: say`cutoff, a cell`,
       cutoffPack: say`cutoff of the pack`,
       soc: (_, { way }) => (way === 'judged' ? say`charge of a cell at the measured volts` : say`charge that results`),
     },
@@ -84,7 +87,7 @@ function judgedWords({ kind, error_V, set_V }: ResultOf<'judged'>, { say, show }
   const off = show.number(Math.abs(error_V), 3)
   switch (kind) {
     case 'within tolerance':
-      return say`Leave the charger as it is: ${off} V per cell is inside the tolerance.`
+      return say`Leave the charger as it is: ${off} V a cell is inside the tolerance.`
     case 'charges high':
       return say`The cells get ${off} V more than the charger says: set ${show.perCell(set_V)} a cell at most, or correct its calibration by that much.`
     case 'charges low':

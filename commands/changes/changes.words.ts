@@ -9,7 +9,7 @@ export const historyWords: WordsOf<typeof history> = locale => {
   const { say, own } = locale
   return {
     summary: say`Who changed what in this club, and when: its rules, standard answers and kit.`,
-    asks: [own('who changed the rules')],
+    asks: [own('who changed the rules'), own('what was changed here lately')],
     takes: { about: { about: say`rules, answers or kit; all of them if you say nothing` } },
     answer: ({ changes: [last] }) =>
       last

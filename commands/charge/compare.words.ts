@@ -12,7 +12,10 @@ export const compareWords: WordsOf<typeof compare> = locale => {
   const notASetting = say`A current at a C-rate is arithmetic here: neither what the pack may be charged with nor what it can give. Its label says both.`
   return {
     summary: say`Packs side by side by watt-hours, mass, Wh per kg and current at one C-rate.`,
-    asks: [own('compare a 3S 720 LiHV of 45g with a 3S 850 LiPo of 68g')],
+    asks: [
+      own('compare a 3S 720 LiHV of 45g with a 3S 850 LiPo of 68g'),
+      own('which is lighter for its energy, a 4S 1500 LiPo of 180g or a 4S 1300 LiPo of 150g'),
+    ],
     takes: {
       packs: { about: say`two or more packs with ";" between them, each with its mass behind it`, as: text => text },
       rate: { about: say`the C-rate to compare currents at; 1C when not said`, as: text => say`at ${text}` },

@@ -44,7 +44,7 @@ export const currentWords: WordsOf<typeof current> = locale => {
     figures: {
       ...stopFigureNames(locale),
       setCurrent: say`current to set`,
-      cutoffPerCell: say`cutoff per cell`,
+      cutoffPerCell: say`cutoff, a cell`,
       cutoffPack: say`cutoff of the pack`,
       cRate: say`rate`,
       wantedCurrent: say`recommended current`,

@@ -8,7 +8,7 @@ import type { EnergyFound, energy } from './energy.ts'
 
 export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
   summary: say`Watt-hours and weight of a pack, and sums between volts, amps, amp-hours and watts.`,
-  asks: [own('how many watt hours has a 6S 5000 LiPo')],
+  asks: [own('how many watt hours has a 6S 5000 LiPo'), own('how many watt hours are 2200 mAh at 11.1 V')],
   takes: {
     pack: { about: say`the pack whose watt-hours are wanted`, as: text => text },
     count: { about: say`how many such packs`, as: text => say`${text} of them` },

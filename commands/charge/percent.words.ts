@@ -17,7 +17,7 @@ import type { percent } from './percent.ts'
 export const percentWords: WordsOf<typeof percent> = locale => {
   const { say, show, own } = locale
   return {
-    asks: [own('how full is a LiPo at 3.8 V')],
+    asks: [own('how full is a LiPo at 3.8 V'), own('how full is a 3S 1300 LiPo at 11.4 V')],
     summary: say`How full a resting pack is by its volts, its volts at a charge, or what share went back in.`,
     takes: {
       pack: { about: say`the pack, for pack volts and mAh`, as: text => text },
@@ -54,7 +54,7 @@ export const percentWords: WordsOf<typeof percent> = locale => {
     },
     figures: {
       soc: say`charge`,
-      restPerCell: say`volts per cell at rest`,
+      restPerCell: say`volts a cell at rest`,
       restPack: say`volts of the pack`,
       chargeLeft: say`left in the pack, about`,
       putBack: say`put back`,

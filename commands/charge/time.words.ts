@@ -70,7 +70,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
       [stageKeys['constant voltage']]: stages['constant voltage'],
       setCurrent: say`current set`,
       cRate: say`rate`,
-      cutoffPerCell: say`cutoff per cell`,
+      cutoffPerCell: say`cutoff, a cell`,
       cutoffPack: say`cutoff of the pack`,
       chargeIn: say`charge in`,
       energyIn: say`energy in`,
@@ -153,20 +153,20 @@ function endWords({ low, high }: Band, { start, ready }: Clocks, { say, own }: L
   const at = (clock: Clock, later_s: number) => own(writeClock(clockAfter(clock, later_s)))
   return [
     start &&
-      say`Started at ${at(start, 0)} it ends between ${at(start, stepped_s(low, Math.floor))} and ${at(start, stepped_s(high, Math.ceil))}.`,
+      say`Started at ${at(start, 0)} it ends ${at(start, stepped_s(low, Math.floor))} to ${at(start, stepped_s(high, Math.ceil))}.`,
     ready && !start
-      ? say`To be ready by ${at(ready, 0)} it must start by ${at(ready, -stepped_s(high, Math.ceil))}.`
+      ? say`To be ready by ${at(ready, 0)}, start by ${at(ready, -stepped_s(high, Math.ceil))}.`
       : undefined,
   ]
 }
 
 function withinWords({ within, time_s }: Timed, { say, show }: Locale): Text | undefined {
   if (!within) return undefined
-  const { length_s, soc, charge_Ah } = within
+  const { length_s, soc } = within
   const there = show.duration(length_s)
   if (length_s >= time_s.high) return say`That fits into ${there}.`
-  if (soc === undefined || charge_Ah === undefined) return say`It may just fit into ${there}.`
-  const by = say`after ${there} about ${show.charge(charge_Ah)} are in, and it is at about ${show.percent(soc)}`
+  if (soc === undefined) return say`It may just fit into ${there}.`
+  const by = say`after ${there} it is at about ${show.percent(soc)}`
   return length_s > time_s.low ? say`It may not be done by then: ${by}.` : say`It is not done by then: ${by}.`
 }
 

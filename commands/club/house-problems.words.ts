@@ -19,7 +19,7 @@ import type { ChangedCard } from './changed-cards.ts'
 
 export const ruleNames = ({ say }: Locale): Readonly<Record<HouseChange['rule'], Text>> => ({
   maxRate_C: say`highest charge rate`,
-  fullPerCell_V: say`highest volts of a charge`,
+  fullPerCell_V: say`highest volts`,
   storagePerCell_V: say`storage voltage`,
   sourceFloorPerCell_V: say`floor of a battery used as a source`,
   coldest_C: say`coldest cells to charge`,

@@ -10,7 +10,7 @@ import { asksAgain } from '../shared/next.ts'
 import { undoLine } from '../shared/undo.words.ts'
 import { clubFacts } from './club-facts.ts'
 import { type houseSet, takes } from './house.ts'
-import { changesWords, limitWords, ruleNames, settingWords } from './house-problems.words.ts'
+import { changesWords, ruleNames, settingWords } from './house-problems.words.ts'
 import { type houseShow, shownRules } from './house-show.ts'
 
 export const houseShowWords: WordsOf<typeof houseShow> = locale => {
@@ -18,16 +18,19 @@ export const houseShowWords: WordsOf<typeof houseShow> = locale => {
   const names = ruleNames(locale)
   return {
     summary: say`Shows the charging rules of this club.`,
-    asks: [own('what has this club set')],
+    asks: [own('what has this club set'), own('which limits hold in this club')],
     takes: {},
     answer: ({ rules, house }) => [
       rules.some(({ isSet }) => isSet) || house.gentleLiIon || house.coldest_C !== undefined
-        ? say`This club has tightened some limits; where it has not, the chemistry stands.`
-        : say`This club has tightened no limit: the chemistry stands.`,
+        ? say`This club has tighter limits.`
+        : say`This club has tightened no limit: those of each type hold.`,
       ...[...Map.groupBy(rules, ({ rule }) => rule)].map(
         ([rule, each]) =>
-          say`${names[rule]}: ${joined(
-            each.map(({ chemistry, value }) => say`${own(chemistry.name)} ${limitWords(rule, value, locale)}`),
+          say`${rule === 'maxRate_C' ? names[rule] : say`${names[rule]}, a cell`}: ${joined(
+            each.map(
+              ({ chemistry, value }) =>
+                say`${own(chemistry.name)} ${rule === 'maxRate_C' ? show.rate(value) : show.perCell(value)}`,
+            ),
             ', ',
           )}.`,
       ),
@@ -38,7 +41,7 @@ export const houseShowWords: WordsOf<typeof houseShow> = locale => {
     ),
     shown: (number, { key, shown }, { rules }) => {
       const value = shown === 'perCell' ? say`${number} a cell` : number
-      return rules.find(rule => rule.key === key)?.isSet ? say`${value} (this club)` : say`${value} (chemistry)`
+      return rules.find(rule => rule.key === key)?.isSet ? say`${value} (this club)` : say`${value} (of the type)`
     },
     working: ({ house }) => [
       ...clubFacts.map(fact => {
@@ -105,7 +108,7 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
     },
     working: () => [
       undoLine(locale),
-      say`"house show" shows them all. A rule only ever tightens what the chemistry and the label allow.`,
+      say`"house show" shows them all. A rule only ever tightens what the type and the label allow.`,
     ],
   }
 }

@@ -13,7 +13,7 @@ export const rulesWords: WordsOf<typeof rules> = locale => {
   const { say, show, own } = locale
   return {
     summary: say`The charging rules of this club on one card.`,
-    asks: [own('what are the rules here')],
+    asks: [own('what are the rules here'), own('show me the rules card')],
     takes: {},
     answer: () => [
       say`Charge only what is sound, in sight and set right, on bare stone or tile.`,

@@ -29,7 +29,7 @@ export const handbookWords: WordsOf<typeof handbook> = locale => {
 
   return {
     summary: say`What, why and may I: short answers from the club's handbook.`,
-    asks: [own('why is the last bit so slow')],
+    asks: [own('why is the last bit so slow'), own('when is a pack too old')],
     takes: {
       about: {
         about: say`your question, in your own words`,

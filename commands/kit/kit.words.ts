@@ -38,7 +38,7 @@ export const kitListWords: WordsOf<typeof kitList> = locale => {
   const titles = { me: say`Yours`, club: say`The club's` }
   return {
     summary: say`Shows the packs, chargers and sources saved by name.`,
-    asks: [own('what have I saved')],
+    asks: [own('what have I saved'), own('list my packs')],
     takes: {
       starts: { about: say`only names that start so`, as: text => say`names that start with "${text}"` },
       for: whoseSeen(locale),

@@ -35,6 +35,8 @@ interface SetReminder {
   readonly stay_s: number | undefined
   readonly code: string
   readonly isDirect: boolean
+  /** Where it is asked nobody else reads along, so that it needs no message of its own. */
+  readonly isOwn: boolean
 }
 
 interface Result {
@@ -103,7 +105,13 @@ async function setReminder(
   const both = wait.low_s >= shortestForStay_s
   const outcome = await memory.reminders.add(both ? [stay, end] : [end], mostReminders)
   if (outcome === 'full') throw tooMany(mostReminders)
-  return { wait, stay_s: both ? stay_s : undefined, code, isDirect: channel === 'direct' || place.direct }
+  return {
+    wait,
+    stay_s: both ? stay_s : undefined,
+    code,
+    isDirect: channel === 'direct' && !place.direct,
+    isOwn: place.direct,
+  }
 }
 
 /** Throws a Problem where it is no time question that can be answered. */

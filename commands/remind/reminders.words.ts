@@ -36,7 +36,9 @@ export const remindMeWords: WordsOf<typeof remindMe> = ({ say, show, own }) => (
           reminder.wait.high_s > reminder.wait.low_s
             ? say`It may need ${show.duration(reminder.wait.low_s)} to ${show.duration(reminder.wait.high_s)}: the reminder comes at the earliest end, so check then, and again.`
             : say`The time is the one that you gave.`,
-          say`If I cannot write here any longer, it comes in a direct message; if those are closed to me, I say so here.`,
+          reminder.isOwn
+            ? undefined
+            : say`If I cannot write here any longer, it comes in a direct message; if those are closed to me, I say so here.`,
           say`To cancel: remind cancel code: ${own(reminder.code)}`,
         ]
       : [],
@@ -47,7 +49,7 @@ export const remindListWords: WordsOf<typeof remindList> = locale => {
   const { say, show, own } = locale
   return {
     summary: say`Lists your reminders that are still to come.`,
-    asks: [own('which reminders do I have')],
+    asks: [own('which reminders do I have'), own('show my reminders')],
     takes: {},
     answer: ({ reminders }) => [
       reminders.length > 0

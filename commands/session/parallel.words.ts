@@ -70,7 +70,7 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
     start: ({ whole, apart_V, ...timed }) => startWords(whole, timed, apart_V !== undefined, locale),
     figures: {
       atOnce: say`packs at once`,
-      apart: say`apart per cell`,
+      apart: say`apart, a cell`,
       equalisingCurrent: say`largest current as they are connected`,
       equalisingCurrentMinute: say`over the first minute`,
       equalisingCurrentLater: say`ten minutes later`,
@@ -79,7 +79,7 @@ export const parallelWords: WordsOf<typeof parallel> = locale => {
       boardPower: say`power into all at full`,
       chargeTime: say`time`,
       totalTime: say`time of all rounds`,
-      cutoffPerCell: say`cutoff per cell`,
+      cutoffPerCell: say`cutoff, a cell`,
       cutoffPack: say`cutoff of the board`,
       boardCapacity: say`capacity together`,
       cRate: say`rate`,

@@ -18,7 +18,10 @@ export const planWords: WordsOf<typeof plan> = locale => {
   const sourceName = (of: number, { field }: Planned) => said.namesIn(field, locale).source(of - 1)
   return {
     summary: say`A field session: the order, charger, setting and times for a bag of packs.`,
-    asks: [own('plan four 3S 720 LiHV on two 0.1-5A chargers')],
+    asks: [
+      own('plan four 3S 720 LiHV on two 0.1-5A chargers'),
+      own('plan six 2S 450 LiPo on one 0.1-5A charger by 18:00'),
+    ],
     takes: {
       packs: {
         about: say`the packs, with ";" between them, "4x" before four alike, behind them "at 3.7V" or "at 20%" and "at 1.3A" where that is to be set`,

@@ -19,7 +19,7 @@ export const endsFirst = (until_A: number, current_A: number): Problem =>
 
 export const packWanted = (example: string): Problem =>
   new Problem({
-    what: ({ say }) => say`I need the pack or its chemistry: the same volts mean other charges.`,
+    what: ({ say }) => say`I need the pack or its type: the same volts mean other charges.`,
     expected: ({ say, own }) =>
       say`pack: cells, mAh and type, or chemistry: ${own(anyChemistry)}, with the cells before it if you like (${own('3S LiPo')})`,
     example,
@@ -54,7 +54,7 @@ export function mixedCounts(counts: readonly string[]): Problem {
       say`No: never put ${own(told)} on one board. The packs with more cells would force a huge current into the others, and they may burn.`,
     token: told,
     expected: ({ say }) =>
-      say`packs of one cell count, one chemistry and nearly the same volts; charge the others by themselves`,
+      say`packs of one cell count, one type and nearly the same volts; charge the others by themselves`,
     example: 'parallel packs: 2x 3S 720 LiHV at 3.78V per cell',
     verdict: 'do not charge',
   })

@@ -26,7 +26,7 @@ export const leadWords: WordsOf<typeof lead> = locale => {
   const named = (gauge: number) => own(gaugeKind.write(gauge))
   return {
     summary: say`What a lead drops and how warm it grows, or the thinnest wire that will do.`,
-    asks: [own('which wire for 10A over 1m at 12V')],
+    asks: [own('which wire for 10A over 1m at 12V'), own('is AWG 14 enough for 20A over 2m')],
     takes: {
       gauge: { about: say`of the wire; the thinnest that will do when not said`, as: text => text },
       length: { about: say`of the lead from end to end`, as: text => say`${text} long` },
@@ -153,7 +153,7 @@ const arrives = ({ warmDrop_V }: Wire, voltage_V: number | undefined, { say, sho
 
 function leadWorking({ wire, load, told, most_V = 0 }: LeadFound, locale: Locale): readonly (Text | undefined)[] {
   const { say, show, own } = locale
-  const copper = say`These figures are for copper: copper-clad aluminium of the same gauge resists about 60 % more, and each plug or joint adds to it.`
+  const copper = say`This is for copper: copper-clad aluminium of the same gauge resists about 60 % more, and each plug or joint adds to it.`
   const place = say`This is for charge leads; fixed wiring of a building or a vehicle is for the local code and a licensed hand.`
   if (!wire) return [copper, place]
   const { gauge, resistance_ohm, drop_V } = wire

@@ -14,7 +14,7 @@ export const lendWords: WordsOf<typeof lend> = locale => {
   const { say, show, own } = locale
   return {
     summary: say`A flight pack as supply for a phone or other device: energy, time, where to stop.`,
-    asks: [own('can a 4S 1500 LiPo run a 10W phone charger')],
+    asks: [own('can a 4S 1500 LiPo run a 10W phone charger'), own('can a 3S 2200 LiPo run a 5W camera')],
     takes: {
       pack: { about: say`the pack that lends`, as: text => text },
       power: { about: say`what the device takes`, as: text => say`lent at ${text}` },

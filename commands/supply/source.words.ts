@@ -67,7 +67,7 @@ export const sourceWords: WordsOf<typeof source> = locale => {
       converterLoss: say`lost in the charger`,
       sourceLoss: say`lost in the source`,
       setCurrent: say`current to set`,
-      cutoffPerCell: say`cutoff per cell`,
+      cutoffPerCell: say`cutoff, a cell`,
       inputPower: say`input power at most`,
       inputCurrent: say`input current at most`,
       inputEnergy: say`into the charger, for all`,

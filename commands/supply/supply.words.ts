@@ -21,7 +21,10 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
   const { say, show, own } = locale
   return {
     summary: say`What a supply gives a charger by cell count, or the smallest supply for a setting.`,
-    asks: [own('what does a PD 65W give my 0.1-10A by 0.1 charger')],
+    asks: [
+      own('what does a PD 65W give my 0.1-10A by 0.1 charger'),
+      own('which supply do I need for a 6S 5000 LiPo at 1C'),
+    ],
     takes: {
       source: { about: say`the supply that feeds the charger; one is looked for when not said`, as: text => text },
       charger: { about: say`what it feeds, several with ";" between`, as: text => say`for a charger with ${text}` },

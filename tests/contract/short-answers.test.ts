@@ -15,8 +15,10 @@ import { english } from '../../src/ground/locale.ts'
 import { handbook } from '../../src/handbook/entries.ts'
 import { offeredBy, tapIn } from '../../src/matrix/messages/reactions.ts'
 import { renderReply as renderMatrix } from '../../src/matrix/messages/render.ts'
+import { roomOccasion } from '../../src/room/occasion.ts'
 import { renderText } from '../../src/room/render-text.ts'
 import { nextOf, tapsOf } from '../../src/room/typed-next.ts'
+import { authors, heldOut, messagesOf } from '../../training/corpus/read-corpus.ts'
 import { type Asking, askingOf, moderator } from '../support/ask.ts'
 import { cases } from '../support/cases.ts'
 import { demoAsking } from '../support/demo-asking.ts'
@@ -106,10 +108,14 @@ function expectShort(reply: Reply): void {
   ).toBe(false)
 }
 
+/** Words of those who made it; what was typed is quoted. */
+const ofTheMachine =
+  /show working|(?<!")\b(?:figures? (?:is|are|on)|figure|situation|envelope)\b(?!")|cutoff per cell|chemistry stands|\.ts\b/i
+
 /** Every surface shows the same lines, within what a phone has room for, and each tap that it offers leads on. */
 function expectOnSurfaces(reply: Reply): void {
-  const lines = shortOf(reply).map(({ text }) => text)
-  const isOrdinary = fits(lines)
+  const short = shortOf(reply)
+  const isOrdinary = ordinary(short).length === short.length
   const room = renderText(reply, { width: budget.columns, colour: false }, tapsOf(reply)).split('\n')
   const behind = new Map(
     questionsBehind(reply).map((question, at) => [question, { id: `id-${String(at).padStart(13, '0')}` }]),
@@ -127,7 +133,11 @@ function expectOnSurfaces(reply: Reply): void {
   const buttons = buttonRows(reply, behind).flatMap(({ components }) => components)
   if (reply.question !== undefined) expect(buttons.length).toBeGreaterThanOrEqual(layersOf(reply).length)
   const said = [...room, embed?.description ?? '', ...matrix].join('\n')
-  expect(said).not.toMatch(/show working|\bfigure\b|\bsituation\b|\benvelope\b|\.ts\b/i)
+  expect(said).not.toMatch(ofTheMachine)
+  for (const layer of layersOf(reply)) {
+    const { lines, closing } = openLayer(reply, layer)
+    expect([...lines, ...closing].join('\n')).not.toMatch(ofTheMachine)
+  }
   expect(embed?.description).not.toContain('--full')
 }
 
@@ -270,6 +280,28 @@ describe('a short answer', () => {
       expect((await asking.ask(question, moderator)).cautions.map(({ text }) => text)).toEqual([
         'If something charges now, stay with it.',
       ])
+  })
+
+  it('in the room speaks of nothing that only a chat has', async () => {
+    const questions = commands.flatMap(({ examples, words }) => [...examples, ...(words(english('.')).asks ?? [])])
+    for (const question of questions) {
+      const reply = await asking.ask(question, roomOccasion({ conversation: 1 }))
+      if (reply.command === 'help' || reply.readAs.includes('direct message')) continue
+      const layers = layersOf(reply).flatMap(layer => openLayer(reply, layer).lines)
+      const said = [renderText(reply, { width: 80, colour: false }, tapsOf(reply)), ...layers].join('\n')
+      expect(said, question).not.toMatch(/direct message|\breactions?\b|\bbuttons?\b/i)
+    }
+  })
+
+  it('to what people ask that tells of no danger', async () => {
+    const learned = authors.filter(author => !heldOut.has(author)).flatMap(messagesOf)
+    const harmless = learned.filter(({ dangers }) => dangers.length === 0)
+    const every = Math.floor(harmless.length / 300)
+    for (const { text } of harmless.filter((_, at) => at % every === 0)) {
+      const reply = await asking.ask(text, { ...moderator, place: { id: `said ${text}`, direct: true } })
+      expectShort(reply)
+      expectOnSurfaces(reply)
+    }
   })
 
   it('to what the handbook knows', async () => {

@@ -87,7 +87,7 @@ export const alternative = (
 ): Text => {
   const instead = own(`${name}, ${figures.join(', ')}`)
   return roundCells
-    ? say`${show.voltage(printed_V)} printed, or round cells: ${instead}.`
+    ? say`Round, or ${show.voltage(printed_V)}: ${instead}.`
     : say`${show.voltage(printed_V)} printed: ${instead}.`
 }
 

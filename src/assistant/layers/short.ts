@@ -120,7 +120,9 @@ function answered(reply: Reply): readonly Draft[] {
     ...fixed('lead', ...opened(reply).slice(0, leads)),
     ...fixed('answer', ...opened(reply).slice(leads)),
     ...giving('item', isListing(reply) ? working : opens),
-    isReadInto(reply) ? { part: 'reading' as const, ways: reading as unknown as Draft['ways'] } : undefined,
+    isReadInto(reply) && !reply.lines.some(line => line.includes(readAs))
+      ? { part: 'reading' as const, ways: reading as unknown as Draft['ways'] }
+      : undefined,
     seeAlso && { part: 'standing' as const, ways: [standingLine(seeAlso, locale), undefined] as const },
     start && { part: 'start' as const, ways: [start] as const },
     ...[...musts, ...others.slice(0, room)].map((one, index) => {

@@ -41,6 +41,6 @@ export const doubtWords: WordsOf<typeof doubts> = locale => {
     notUnderstood: () => [
       say`Some words of the question were not understood: look at what was read before you follow this.`,
     ],
-    foreignTongue: () => [say`Only a part of this was understood: look at what was read before you follow it.`],
+    foreignTongue: () => [say`Only a part was understood: check what was read.`],
   }
 }

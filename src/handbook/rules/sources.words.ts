@@ -59,7 +59,8 @@ export const sourceWords: WordsOf<typeof sourcesLimits> = ({ say, show }) => {
       say`No: the source carries ${show.number(known.facts.carried ?? 0, 0)} of the ${show.number(known.facts.wanted ?? 0, 0)}.`,
     ],
     aboveSource: ({ than }) => [
-      say`The source cannot carry all of it: hold the charger to ${than}, or the source may switch off.`,
+      say`The source cannot carry all of it: hold the charger to ${than}.`,
+      say`At more the source may switch off.`,
     ],
     thickInput: () => [
       say`The charger draws much from its source: feel those leads too, and keep them short and thick.`,

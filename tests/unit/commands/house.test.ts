@@ -243,7 +243,7 @@ test('anyone may see the rules, the chemistry’s limit where the club has none'
   const reply = await done('house show', member)
   const text = (key: string) => reply.figures.find(figure => figure.key === key)?.text
   expect(text('highestRateLiPo')).toBe('1C (this club)')
-  expect(text('highestRateLiHV')).toBe('2C (chemistry)')
+  expect(text('highestRateLiHV')).toBe('2C (of the type)')
   expect(reply.figures).toHaveLength(16)
   expect(reply.working.join('\n')).toContain('private answers: everyone')
 })

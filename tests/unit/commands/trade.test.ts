@@ -172,7 +172,7 @@ describe('percent', () => {
   })
 
   it('wants a chemistry, as the same volts mean other charges', async () => {
-    expect((await asking.ask('percent at: 3.8V')).problem?.what).toContain('chemistry')
+    expect((await asking.ask('percent at: 3.8V')).problem?.what).toContain('type')
   })
 })
 
@@ -268,9 +268,9 @@ describe('trim', () => {
   })
 
   it('asks for what it lacks', async () => {
-    expect((await asking.ask('trim')).problem?.what).toContain('chemistry')
+    expect((await asking.ask('trim')).problem?.what).toContain('type')
     expect((await asking.ask('trim chemistry: LiPo shown: 4.2V')).problem?.what).toContain('meter')
-    expect((await asking.ask('trim shown: 4.2V measured: 4.2V')).problem?.what).toContain('chemistry')
+    expect((await asking.ask('trim shown: 4.2V measured: 4.2V')).problem?.what).toContain('type')
     expect((await asking.ask('trim chemistry: LiPo shown: 20% measured: 4.2V')).problem?.what).toContain('volts')
   })
 })

@@ -6,7 +6,7 @@ import { cutoffStepDown_V } from '../../things/practice.ts'
 import { above, always, below, besides, cells, charging, guiding, type Limits, ofAll, ofCell, upTo } from './row.ts'
 
 const toBeStayedWith = practice('somebody stays with a charge')
-const largeFigure = practice('the large C figure on a pack is its discharge rate')
+const largeFigure = practice('the large C number on a pack is its discharge rate')
 const hour_s = 3600
 /** Less than a meter or a charger shows: there is no charge so short. */
 const aMeterApart_V = 0.005
