@@ -8,7 +8,7 @@ import type { Colours } from './theme.ts'
 export const width_px = 400
 export const fontFamily = 'DejaVu Sans'
 export const fontSize_px = 12
-export const smallFont_px = 11
+export const smallFont_px = 11.5
 const titleFont_px = 14
 const margin_px = 12
 const titleLine_px = 18

@@ -17,6 +17,14 @@ describe('drawing a chart', () => {
     expect(pngSize(png)).toEqual({ width: 800, height: 600 })
   })
 
+  it('has no letters below 9 px where a phone shows it 320 px wide', () => {
+    for (const chart of [chargeSample, planSample]) {
+      const sizes = [...drawSvg(chart).matchAll(/font-size[=:]"?([\d.]+)/g)].map(([, size]) => Number(size))
+      expect(sizes.length).toBeGreaterThan(0)
+      expect((Math.min(...sizes) * 320) / 400).toBeGreaterThanOrEqual(9)
+    }
+  })
+
   it('grows a timeline with its rows', async () => {
     const more = { ...planSample, rows: [...planSample.rows, own('lark'), own('kestrel')] }
     const extra = pngSize(await drawPng(more)).height - pngSize(await drawPng(planSample)).height
