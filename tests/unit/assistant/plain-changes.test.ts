@@ -270,7 +270,9 @@ describe('what a pack took', () => {
   ])('is noted after a yes: %s', async (words, charge) => {
     await asking.ask('kit save name: wren pack: 3S 720 LiHV')
     const { problem } = await asking.ask(words)
-    expect(problem?.what).toContain('Shall I do that: log charge, wren')
+    expect(problem?.what).toContain(
+      'Shall I do this? Notes a charge of a saved pack, to follow its capacity and resistance. Here: wren',
+    )
     await asking.ask('yes')
     expect(await asking.memory.log.of({ scope: 'person', id: member.asker.id }, 'wren')).toMatchObject([charge])
   })
