@@ -141,7 +141,7 @@ function wallWords({ energy_Wh = 0, part, wall_Wh = 0, cost }: EnergyFound, { sa
 }
 
 const minutesOf = ({ duration_s = 0 }: EnergyFound, { say, show }: Pick<Speaking, 'say' | 'show'>): Text =>
-  duration_s < 3600 ? say`${show.number(duration_s / 60, 1)} min` : show.duration(duration_s)
+  duration_s < 3600 ? say`${show.number(duration_s / 60, 1)} min` : show.roughly(duration_s)
 
 /** The sum with its two quantities, and what is worth knowing beside it. */
 function sumWords(found: EnergyFound, { cells, pack }: Told, { say, show }: Speaking): readonly (Text | undefined)[] {

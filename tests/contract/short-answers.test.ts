@@ -242,6 +242,7 @@ describe('a short answer', () => {
     'lend',
     'kit save name: wren',
     'log show plovr',
+    'call the bait boat pack Titanic from now on',
     'current pack: 3S 1,234 LiHV',
     'time pack: 3S 720 LiHV at: 3A',
     'supply source: PD 700W',

@@ -81,7 +81,7 @@ export function unclear(
   const asOf = new Set(told.map(({ command }) => command))
   const samples = [...new Set([...likely.flatMap(({ intent }) => find(intent) ?? []), ...commands])]
     .filter(({ name, changes, takes }) => !asOf.has(name) && !changes && Object.keys(takes).length > 0)
-    .flatMap(({ words, examples }) => (words(locale).asks ?? examples).slice(0, 1))
+    .flatMap(({ words }) => words(locale).asks?.slice(0, 1) ?? [])
   // What was told fits some of them: those first, with it filled in.
   const choices = [
     ...told

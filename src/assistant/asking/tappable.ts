@@ -48,7 +48,7 @@ export function withNearestName(told: Problem, typed: string, saved: readonly Ki
 /** Nothing is changed by a tap: where the answer stands, else how the command is asked, else its help. */
 export function tappable(told: Problem, command: string, { find }: Registry, locale: Locale): Problem {
   const { choices, example, final } = told.details
-  if (choices) return told
+  if (choices?.length) return told
   const look = find(example)
   const entry = find(command) ?? look
   const asks = entry && !entry.changes ? (entry.words(locale).asks ?? []) : []

@@ -47,7 +47,7 @@ export function refuseTakenName(name: string, vocabulary: Vocabulary, instead?: 
   if (!by) return
   const example = `my-${name.replaceAll(' ', '-')}`
   const problem = problemAt(name, nameTaken(name, by), { expected: freeNameWanted, example })
-  throw instead ? problem.offering([instead(example)]) : problem
+  throw instead && !readsAsNotation(example) ? problem.offering([instead(example)]) : problem
 }
 
 /** True where every word of the name has a meaning of its own in questions. */
