@@ -32,5 +32,13 @@ export function isOfThePack({ danger, tells }: Evidence, { words }: Marked): boo
     isOne(from - 1)
       ? isPack(to) || (packWords.has(words[from]?.w ?? '') && to - from <= 4)
       : isSaidOf(from) || (!emergencies.includes(danger) && isInOne(from))
+  // "LiPo swollen and on fire": whatever else is said of it.
+  const isBurning = ({ from, to }: { readonly from: number; readonly to: number }) => {
+    const isOn = words.slice(from, to).some(({ w }, n) => w === 'fire' && words[from + n - 1]?.w === 'on')
+    let at = from
+    while (at > 0 && (words[at]?.cut ?? 2) < 2 && !packWords.has(words[at - 1]?.w ?? '')) at -= 1
+    return isOn && packWords.has(words[at - 1]?.w ?? '')
+  }
+  if (danger === 'fire' && tells.some(isBurning)) return true
   return rows[danger].stays === 'lasts' && tells.some(holds)
 }
