@@ -59,7 +59,8 @@ function readOption(name: string, { kind }: Option, text: string, earlier: Earli
     const { token = text, example } = error.details
     const mend = [
       ...nearestTo(token, example).map(part => ({ mended: text.replace(token, part), instead: part })),
-      { mended: kind.example, instead: undefined },
+      // A word that is like none is not made into one: other cells are charged otherwise.
+      ...(isWord.test(token) ? [] : [{ mended: kind.example, instead: undefined }]),
     ].find(({ mended }) => mended !== text && attempt(() => kind.read(mended, earlier)))
     if (mend === undefined || error.details.choices) throw error
     const question = writeQuestion({ ...asked, options: { ...asked.options, [name]: mend.mended } })
@@ -67,11 +68,15 @@ function readOption(name: string, { kind }: Option, text: string, earlier: Earli
   }
 }
 
+const isWord = /^\p{L}+$/u
+const mostTypos = 2
+
 /** The same number without its comma or with a unit, then what is most like it of what would do. */
 function nearestTo(token: string, example: string): readonly string[] {
   const plain = token.replace(/(?<=\d),(?=\d{3}(?!\d))/g, '')
-  const unit = /^[\d.,]+( ?\p{L}+)$/u.exec(example)?.[1] ?? ''
-  const parts = [...new Set([...example.split(' '), example])]
+  const unit = /^[\d.,]+( ?[°\p{L}%]+)$/u.exec(example)?.[1] ?? ''
+  const isLike = (part: string) => !isWord.test(token) || distance(part.toLowerCase(), token.toLowerCase()) <= mostTypos
+  const parts = [...new Set([...example.split(' '), example])].filter(isLike)
   return [plain, `${plain}${unit}`, ...parts.toSorted((a, b) => distance(a, token) - distance(b, token))]
 }
 

@@ -1,10 +1,10 @@
 // What is only told, of a pack, its cells or what feeds one, is what the next question is about.
 
 import { bestCover, candidatesOf } from '../candidates/index.ts'
+import { namesForeign } from '../parts/foreign-chemistries.ts'
 import { fitTo } from '../reading/fit.ts'
 import { withCutoffType } from '../reading/told/by-cutoff.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
-import { namesForeign } from '../things/foreign-chemistries.ts'
 import type { Frame } from './frame.ts'
 
 /** That ask for little; the first of the vocabulary that takes all that was told stands for it. */

@@ -7,7 +7,8 @@ import { Sentence } from '../candidates/sentence/sentence.ts'
 import type { DimensionName } from '../quantities/dimensions.ts'
 import { type Narrower, quantityAt } from '../quantities/quantity.ts'
 import { decimalText, oddNumberProblem } from '../scan/number.ts'
-import { cannotPlace } from '../scan/scan.words.ts'
+import { cannotPlace, notCovered } from '../scan/scan.words.ts'
+import { namesForeign } from './foreign-chemistries.ts'
 
 /** Reads the part at this token into the draft and gives the token behind it; undefined, and nothing told, where none stands. */
 export type PartOf<Draft> = (sentence: Sentence, at: number, draft: Draft) => number | undefined
@@ -39,5 +40,8 @@ export function readWhole<Draft>(text: string, { part, figures, wanted }: Gramma
 
 function misplaced(rest: string, wanted: Wanted): Problem {
   const word = shortened((rest.split(' ')[0] ?? '').replace(/[,;]+$/, ''))
-  return oddNumberProblem(rest, wanted) ?? problemAt(word, cannotPlace(word), wanted)
+  return (
+    oddNumberProblem(rest, wanted) ??
+    problemAt(word, namesForeign(word, []) ? notCovered(word) : cannotPlace(word), wanted)
+  )
 }

@@ -12,6 +12,12 @@ export const pointAndNoThousands = told(
 export const notOneNumber: Said = ({ say }) => say`That is not one number.`
 export const onlyPlainDecimals: Said = ({ say }) => say`Only plain decimal numbers are read here.`
 
+/** Set as one of those that are known, cells of that kind would be overcharged. */
+export const notCovered = told(
+  ({ say, own }, word: string) =>
+    say`I do not work out ${own(word)}: I know lithium packs only, and their settings would be wrong for it.`,
+)
+
 export const cannotPlace = told(({ say, own }, word: string) => say`I cannot place "${own(word)}" there.`)
 
 export const backwards: Said = ({ say }) => say`That range runs backwards or is empty.`
