@@ -1,8 +1,9 @@
 // What the logs of saved packs know better than their labels, for a question about charging them.
 
-import { optional, type Recalled } from '../../src/assistant/command.ts'
+import { optional } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
 import { ownersFor } from '../../src/assistant/kit/kit-names.ts'
+import type { Recalled } from '../../src/assistant/lookup.ts'
 import { isAlike, type Learned } from '../../src/charging/things/learned.ts'
 import { learnedFrom } from '../../src/charging/upkeep/learned-once.ts'
 import { judgeLog } from '../../src/charging/upkeep/pack-log.ts'

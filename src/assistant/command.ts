@@ -4,16 +4,15 @@
 import type { Found, Verdict } from '../charging/envelope/judge.ts'
 import type { Permit } from '../charging/situation/permit.ts'
 import type { Planned, Told } from '../charging/situation/situation.ts'
-import type { Learned } from '../charging/things/learned.ts'
 import type { Pack } from '../charging/things/pack.ts'
 import type { Chart } from '../charts/chart.ts'
 import type { Locale, Said } from '../ground/locale.ts'
 import type { Problem } from '../ground/problem.ts'
 import type { Text } from '../ground/text.ts'
 import type { ValueKind } from '../language/kinds/value-kind.ts'
-import type { Question } from '../language/sentence/question.ts'
 import type { KitEntry } from '../memory/kit.ts'
 import type { Context } from './context.ts'
+import type { Recalled } from './lookup.ts'
 import type { FigureWords, Quantified } from './quantified.ts'
 import type { Answer, FollowUp, Reply, ReplyDocument } from './reply.ts'
 
@@ -42,15 +41,6 @@ export type Unjudged = object & { readonly verdict?: never; readonly cautions?: 
 /** Something that an answer has somebody do, under the permit that it was computed with. */
 export interface Deed extends Planned {
   readonly permit: Permit
-}
-
-/** Options as they would be typed, and where they come from, to be said out loud. */
-export interface Recalled {
-  readonly options: Readonly<Record<string, string>>
-  readonly assumed: readonly Text[]
-  readonly learned?: readonly Learned[]
-  /** What they answer better by another question. */
-  readonly instead?: Question
 }
 
 interface Shape<T extends Takes> {

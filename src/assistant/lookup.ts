@@ -1,7 +1,10 @@
 // What a question looks up besides its own words: the club's rules, saved names, answers. It waits a moment for them and
 // does without where the memory is away: then the rules hold that were known last.
 
+import type { Learned } from '../charging/things/learned.ts'
+import type { Text } from '../ground/text.ts'
 import { patiently } from '../ground/within.ts'
+import type { Question } from '../language/sentence/question.ts'
 import type { HouseRules, Memory } from '../memory/memory.ts'
 import { faultOfMemory } from '../memory/memory-error.ts'
 import type { FaultListener } from './fault-listener.ts'
@@ -104,4 +107,13 @@ export function createLookup(memory: Memory, known: KnownRules, onFault: FaultLi
       log: { ...log, of: (...of) => list(() => log.of(...of)) },
     },
   }
+}
+
+/** Options as they would be typed, and where they come from, to be said out loud. */
+export interface Recalled {
+  readonly options: Readonly<Record<string, string>>
+  readonly assumed: readonly Text[]
+  readonly learned?: readonly Learned[]
+  /** What they answer better by another question. */
+  readonly instead?: Question
 }

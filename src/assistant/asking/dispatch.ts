@@ -19,12 +19,12 @@ import type { Reply } from '../reply.ts'
 import { type Around, type Conversation, noConversation } from './around.ts'
 import { urgentReply } from './danger-first.ts'
 import { asTyped, problemReply } from './failures.ts'
-import { inTongue } from './in-tongue.ts'
 import { answerKnown, faultOf } from './known.ts'
 import { notLookedUp } from './lookup.words.ts'
 import { answerPlain } from './plain.ts'
 import { remember } from './remembering.ts'
 import { tappable } from './tappable.ts'
+import { inTongue } from './tongue/in-tongue.ts'
 import { readWritten } from './written.ts'
 
 /** A question that comes as a command with its options tells nothing in words. */

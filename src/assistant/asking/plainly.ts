@@ -4,7 +4,7 @@ import type { Danger } from '../../charging/situation/dangers.ts'
 import { present } from '../../ground/present.ts'
 import { askedOf } from '../../handbook/asked.ts'
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
-import { goesOn, isOnlyValues } from '../../language/conversation/follow-up.ts'
+import { goesOn, isOnlyValues } from '../../language/conversation/behind/follow-up.ts'
 import { heardInTalk } from '../../language/conversation/heard/heard-in-talk.ts'
 import { readPlainly } from '../../language/conversation/read-plainly.ts'
 import { type DangersIn, dangersIn, dangersInGloss } from '../../language/dangers/index.ts'
@@ -25,7 +25,7 @@ import { besideDeeds, deedsIn } from '../naming/verbs.ts'
 import type { Registry } from '../registry.ts'
 import { withThoseOf } from './danger-first.ts'
 import { thanks } from './of-before.ts'
-import { asTyped, readForeign } from './read-foreign.ts'
+import { asTyped, readForeign } from './tongue/read-foreign.ts'
 
 export interface Heard {
   readonly meant: Meant

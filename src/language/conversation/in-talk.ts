@@ -6,9 +6,9 @@ import type { Ranked } from '../model/index.ts'
 import { wordsOf } from '../model/words.ts'
 import type { Choice, Said } from '../reading/choose.ts'
 import type { Vocabulary } from '../sentence/vocabulary.ts'
-import { choiceBy } from './choice-of.ts'
-import { goesOn, isFewWords, namesWanted } from './follow-up.ts'
-import { isOfPacks } from './lend.ts'
+import { choiceBy } from './behind/choice-of.ts'
+import { goesOn, isFewWords, namesWanted } from './behind/follow-up.ts'
+import { isOfPacks } from './behind/lend.ts'
 
 /** What tells of them, beside the words of their own names. */
 const toldBy: Readonly<Record<string, readonly string[]>> = {

@@ -19,13 +19,13 @@ import { toldBy } from '../reading/told/told-pack.ts'
 import { tellsOfPacks } from '../reading/weighing.ts'
 import { type Span, spansOf, wordsLeft } from '../reading/words-left.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
-import { choiceBy, choiceOf } from './choice-of.ts'
+import { choiceBy, choiceOf } from './behind/choice-of.ts'
+import { isOnlyValues } from './behind/follow-up.ts'
+import { lentTo } from './behind/lend.ts'
 import { followUp } from './follow.ts'
-import { isOnlyValues } from './follow-up.ts'
 import { opensAsking } from './heard/asks-nothing.ts'
 import { countOf } from './heard/words-beside.ts'
 import { elsewhere, inTalk, rankedInTalk } from './in-talk.ts'
-import { lentTo } from './lend.ts'
 
 /** Less of the words known than this, and nothing that fits: it is not ours. */
 const leastKnown = 0.5

@@ -1,11 +1,11 @@
 // "Give me a shout when it's done": a reminder for the charge that was spoken of.
 
-import { fitTo } from '../reading/fit.ts'
-import { writeQuestion } from '../sentence/question.ts'
-import type { Way } from './behind.ts'
-import { choiceOf } from './choice-of.ts'
-import { asksReminder } from './heard/asks-reminder.ts'
-import { isOfPack, lentTo } from './lend.ts'
+import { fitTo } from '../../reading/fit.ts'
+import { writeQuestion } from '../../sentence/question.ts'
+import type { Way } from '../behind/behind.ts'
+import { choiceOf } from '../behind/choice-of.ts'
+import { isOfPack, lentTo } from '../behind/lend.ts'
+import { asksReminder } from '../heard/asks-reminder.ts'
 
 export const reminds: Way = ({ text, values, frame, vocabulary }) => {
   const [command, time] = ['remind me', 'time'].map(name => vocabulary.find(one => one.name === name))

@@ -1,10 +1,10 @@
 // How long a pack flies at what is drawn from it: no charge, whatever was asked before.
 
-import { fitTo } from '../reading/fit.ts'
-import { asksFlightTime } from '../reading/flight.ts'
-import type { Way } from './behind.ts'
-import { choiceOf } from './choice-of.ts'
-import { lentTo } from './lend.ts'
+import { fitTo } from '../../reading/fit.ts'
+import { asksFlightTime } from '../../reading/flight.ts'
+import type { Way } from '../behind/behind.ts'
+import { choiceOf } from '../behind/choice-of.ts'
+import { lentTo } from '../behind/lend.ts'
 
 /** "It draws 18 A hovering, what timer", of the pack that was spoken of. */
 export const flown: Way = ({ text, values, frame, vocabulary }) => {

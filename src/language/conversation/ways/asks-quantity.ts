@@ -1,15 +1,15 @@
 // Another quantity of the pack that was spoken of: "and volts", "where does it stop?", "and in Wh?".
 
-import { wordSet } from '../../ground/word-set.ts'
-import type { Frame } from '../frames/frame.ts'
-import { conceptsIn } from '../model/concepts.ts'
-import { fitTo } from '../reading/fit.ts'
-import type { Way } from './behind.ts'
+import { wordSet } from '../../../ground/word-set.ts'
+import type { Frame } from '../../frames/frame.ts'
+import { conceptsIn } from '../../model/concepts.ts'
+import { fitTo } from '../../reading/fit.ts'
+import type { Way } from '../behind/behind.ts'
+import { choiceOf } from '../behind/choice-of.ts'
+import { goesOn, isFewWords } from '../behind/follow-up.ts'
+import { isOfPack, lentTo, ofEnergy } from '../behind/lend.ts'
+import { countOf } from '../heard/words-beside.ts'
 import { asksWhatItIs } from './change.ts'
-import { choiceOf } from './choice-of.ts'
-import { goesOn, isFewWords } from './follow-up.ts'
-import { countOf } from './heard/words-beside.ts'
-import { isOfPack, lentTo, ofEnergy } from './lend.ts'
 
 interface Quantity {
   readonly command: string

@@ -1,9 +1,9 @@
 // A part of a pack told behind packs that were all alike: "and with 2200s", "one of them is 1800".
 
-import type { Candidate } from '../candidates/index.ts'
-import { numberNamed } from '../quantities/quantities.ts'
-import { keptList } from '../reading/listed.ts'
-import { namesPack, type PackTold, together, toldBy, wholePack } from '../reading/told/told-pack.ts'
+import type { Candidate } from '../../candidates/index.ts'
+import { numberNamed } from '../../quantities/quantities.ts'
+import { keptList } from '../../reading/listed.ts'
+import { namesPack, type PackTold, together, toldBy, wholePack } from '../../reading/told/told-pack.ts'
 
 const some =
   /\b(one|two|three|four|\d)(?: (?:pack|battery|of (?:them|these|those|the packs)))? (?:is|are|has|have|says?)\b/i

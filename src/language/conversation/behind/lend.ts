@@ -1,15 +1,15 @@
 // What the last question lends to the next: all of it that the next does not tell anew.
 
-import { attempt } from '../../ground/problem.ts'
-import type { Candidate } from '../candidates/sentence/candidate.ts'
-import type { Frame } from '../frames/frame.ts'
-import type { Kept } from '../reading/fit.ts'
-import { isOfNamed } from '../reading/free-words.ts'
-import { keptEntries, keptList } from '../reading/listed.ts'
-import { alike } from '../reading/told/charger-told.ts'
-import { namesPack, type PackTold, toldBy, toldIn } from '../reading/told/told-pack.ts'
-import type { CommandWords } from '../sentence/vocabulary.ts'
-import { readCellType } from '../things/cell-type.ts'
+import { attempt } from '../../../ground/problem.ts'
+import type { Candidate } from '../../candidates/sentence/candidate.ts'
+import type { Frame } from '../../frames/frame.ts'
+import type { Kept } from '../../reading/fit.ts'
+import { isOfNamed } from '../../reading/free-words.ts'
+import { keptEntries, keptList } from '../../reading/listed.ts'
+import { alike } from '../../reading/told/charger-told.ts'
+import { namesPack, type PackTold, toldBy, toldIn } from '../../reading/told/told-pack.ts'
+import type { CommandWords } from '../../sentence/vocabulary.ts'
+import { readCellType } from '../../things/cell-type.ts'
 import { isSource } from './as-before.ts'
 
 export interface Lent {

@@ -1,15 +1,15 @@
 // Another quantity of what was asked, where the answer before names it already: "how long" behind a plan, "amps" behind a board.
 
-import { conceptsOf } from '../model/concepts.ts'
-import { wordsOf } from '../model/words.ts'
-import { fitTo } from '../reading/fit.ts'
-import { namesPack } from '../reading/told/told-pack.ts'
-import { asBefore } from './as-before.ts'
-import type { Way } from './behind.ts'
+import { conceptsOf } from '../../model/concepts.ts'
+import { wordsOf } from '../../model/words.ts'
+import { fitTo } from '../../reading/fit.ts'
+import { namesPack } from '../../reading/told/told-pack.ts'
+import { asBefore } from '../behind/as-before.ts'
+import type { Way } from '../behind/behind.ts'
+import { choiceOf } from '../behind/choice-of.ts'
+import { isFewWords } from '../behind/follow-up.ts'
+import { countOf } from '../heard/words-beside.ts'
 import { changed } from './change.ts'
-import { choiceOf } from './choice-of.ts'
-import { isFewWords } from './follow-up.ts'
-import { countOf } from './heard/words-beside.ts'
 
 const units: Readonly<Record<string, string>> = {
   long: 's',

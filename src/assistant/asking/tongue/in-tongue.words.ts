@@ -1,8 +1,8 @@
 // What is said in English beside an answer to a question in a language that is not read.
 
-import type { Locale } from '../../ground/locale.ts'
-import type { Text } from '../../ground/text.ts'
-import type { TongueText } from '../../handbook/tongues.ts'
+import type { Locale } from '../../../ground/locale.ts'
+import type { Text } from '../../../ground/text.ts'
+import type { TongueText } from '../../../handbook/tongues.ts'
 
 /** A question in English about the pack that was told, as it was typed; or about any. */
 export const exampleOf = (pack: string | undefined, { say, own }: Locale): Text =>

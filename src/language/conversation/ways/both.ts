@@ -1,12 +1,12 @@
 // "How long for both": the pack that was spoken of, and the one before it or the one that is told now.
 
-import type { Frame } from '../frames/frame.ts'
-import { fitTo } from '../reading/fit.ts'
-import { toldBy } from '../reading/told/told-pack.ts'
-import type { CommandWords } from '../sentence/vocabulary.ts'
-import type { Way } from './behind.ts'
-import { choiceOf } from './choice-of.ts'
-import { packKinds } from './lend.ts'
+import type { Frame } from '../../frames/frame.ts'
+import { fitTo } from '../../reading/fit.ts'
+import { toldBy } from '../../reading/told/told-pack.ts'
+import type { CommandWords } from '../../sentence/vocabulary.ts'
+import type { Way } from '../behind/behind.ts'
+import { choiceOf } from '../behind/choice-of.ts'
+import { packKinds } from '../behind/lend.ts'
 
 export const both: Way = ({ text, values, frame, vocabulary, other }) => {
   const { pack, count } = frame.question.options

@@ -1,13 +1,13 @@
 // "Or is the 6S 1300 quicker": another pack, charged as the one that was spoken of.
 
-import { attempt } from '../../ground/problem.ts'
-import type { Candidate, ValueName } from '../candidates/index.ts'
-import { fitTo, type Kept } from '../reading/fit.ts'
-import { namesPack, toldBy } from '../reading/told/told-pack.ts'
-import { readPack } from '../things/pack.ts'
-import type { Way } from './behind.ts'
-import { choiceOf } from './choice-of.ts'
-import { heldOn } from './lend.ts'
+import { attempt } from '../../../ground/problem.ts'
+import type { Candidate, ValueName } from '../../candidates/index.ts'
+import { fitTo, type Kept } from '../../reading/fit.ts'
+import { namesPack, toldBy } from '../../reading/told/told-pack.ts'
+import { readPack } from '../../things/pack.ts'
+import type { Way } from '../behind/behind.ts'
+import { choiceOf } from '../behind/choice-of.ts'
+import { heldOn } from '../behind/lend.ts'
 
 /** It wonders which of two takes longer. */
 export const comparesTimes = (text: string): boolean => quicker.test(text) && !/\bno longer\b/i.test(text)

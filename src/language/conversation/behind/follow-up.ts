@@ -1,15 +1,15 @@
 // How surely a text with values goes on from what was asked before: signs of that, weighed.
 
-import { wordSet } from '../../ground/word-set.ts'
-import type { Candidate } from '../candidates/index.ts'
-import { clausesOf } from '../model/clauses.ts'
-import { conceptsOf } from '../model/concepts.ts'
-import type { Ranked } from '../model/index.ts'
-import { aside, fitRead, takes } from '../reading/choose.ts'
-import type { Fitted } from '../reading/fit.ts'
-import { namesPack } from '../reading/told/told-pack.ts'
+import { wordSet } from '../../../ground/word-set.ts'
+import type { Candidate } from '../../candidates/index.ts'
+import { clausesOf } from '../../model/clauses.ts'
+import { conceptsOf } from '../../model/concepts.ts'
+import type { Ranked } from '../../model/index.ts'
+import { aside, fitRead, takes } from '../../reading/choose.ts'
+import type { Fitted } from '../../reading/fit.ts'
+import { namesPack } from '../../reading/told/told-pack.ts'
+import { countOf, wordsBeside } from '../heard/words-beside.ts'
 import type { Behind } from './behind.ts'
-import { countOf, wordsBeside } from './heard/words-beside.ts'
 
 /** Words that go on from what was said before. */
 export const goesOn =

@@ -1,12 +1,12 @@
 // A reply to a question that is not in English: the refusal, or how much of it was read, in the asker's language.
 
-import { dangers } from '../../charging/situation/dangers.ts'
-import { joined, type Text } from '../../ground/text.ts'
-import { familyOf, type TongueText, textIn } from '../../handbook/tongues.ts'
-import type { ToldDanger } from '../../language/dangers/index.ts'
-import type { Language } from '../../language/tongues/tongue.ts'
-import { withLine } from '../layers/other-lines.ts'
-import { inLines, type Reply } from '../reply.ts'
+import { dangers } from '../../../charging/situation/dangers.ts'
+import { joined, type Text } from '../../../ground/text.ts'
+import { familyOf, type TongueText, textIn } from '../../../handbook/tongues.ts'
+import type { ToldDanger } from '../../../language/dangers/index.ts'
+import type { Language } from '../../../language/tongues/tongue.ts'
+import { withLine } from '../../layers/other-lines.ts'
+import { inLines, type Reply } from '../../reply.ts'
 import { exampleOf, inEnglish } from './in-tongue.words.ts'
 
 /** The most pressing first. */

@@ -1,11 +1,11 @@
 // Volts above full behind a question about what a pack is charged to: "17.4?", "thinking 25.8". They are no supply's and no count.
 
-import { attempt } from '../../ground/problem.ts'
-import { cellsKind } from '../kinds/values.ts'
-import { fitTo, type Kept } from '../reading/fit.ts'
-import { readPack } from '../things/pack.ts'
-import type { Way } from './behind.ts'
-import { choiceOf } from './choice-of.ts'
+import { attempt } from '../../../ground/problem.ts'
+import { cellsKind } from '../../kinds/values.ts'
+import { fitTo, type Kept } from '../../reading/fit.ts'
+import { readPack } from '../../things/pack.ts'
+import type { Way } from '../behind/behind.ts'
+import { choiceOf } from '../behind/choice-of.ts'
 
 /** Whose answers name the volts to end at. */
 const ofEnd: ReadonlySet<string> = new Set(['trim', 'current', 'time', 'percent'])

@@ -1,11 +1,11 @@
 // A number behind a question about a pack: a current by the word before it, volts that somebody read off the pack.
 
-import { attempt } from '../../ground/problem.ts'
-import { bestCover, type Candidate, candidatesOf, type ValueName } from '../candidates/index.ts'
-import { type Frame, typedIn } from '../frames/frame.ts'
-import { mayRest } from '../parts/source-draft.ts'
-import type { Kept } from '../reading/fit.ts'
-import { readPack } from '../things/pack.ts'
+import { attempt } from '../../../ground/problem.ts'
+import { bestCover, type Candidate, candidatesOf, type ValueName } from '../../candidates/index.ts'
+import { type Frame, typedIn } from '../../frames/frame.ts'
+import { mayRest } from '../../parts/source-draft.ts'
+import type { Kept } from '../../reading/fit.ts'
+import { readPack } from '../../things/pack.ts'
 import { isOnlyValues } from './follow-up.ts'
 
 export const onlyNumber = /^\d+(?:[.,]\d+)?$/

@@ -1,11 +1,11 @@
 // A rule of the club that was just told, with another value: "make that 1.5C", "6, sorry".
 
-import { fitTo, type Kept } from '../reading/fit.ts'
-import type { CommandWords } from '../sentence/vocabulary.ts'
-import type { Way } from './behind.ts'
-import { choiceOf } from './choice-of.ts'
-import { goesOn, isFewWords } from './follow-up.ts'
-import { onlyNumber } from './number-behind.ts'
+import { fitTo, type Kept } from '../../reading/fit.ts'
+import type { CommandWords } from '../../sentence/vocabulary.ts'
+import type { Way } from '../behind/behind.ts'
+import { choiceOf } from '../behind/choice-of.ts'
+import { goesOn, isFewWords } from '../behind/follow-up.ts'
+import { onlyNumber } from '../behind/number-behind.ts'
 
 const number = /\d+(?:[.,]\d+)?/
 

@@ -1,17 +1,17 @@
 // Values that are told by the last question: a bare "11.7" behind volts, "800 W" of a generator, "no, 2200 mAh".
 
-import { attempt } from '../../ground/problem.ts'
-import { bestCover, type Candidate, candidatesOf, type ValueName } from '../candidates/index.ts'
-import type { Frame } from '../frames/frame.ts'
-import { writeQuantity } from '../quantities/quantity.ts'
-import type { Kept } from '../reading/fit.ts'
-import { feedCues } from '../reading/told/packs-told.ts'
-import { namesPack, toldBy, toldIn } from '../reading/told/told-pack.ts'
-import type { CommandWords } from '../sentence/vocabulary.ts'
-import { readSource } from '../things/source.ts'
-import { bankCell_V } from '../things/source-of-parts.ts'
+import { attempt } from '../../../ground/problem.ts'
+import { bestCover, type Candidate, candidatesOf, type ValueName } from '../../candidates/index.ts'
+import type { Frame } from '../../frames/frame.ts'
+import { writeQuantity } from '../../quantities/quantity.ts'
+import type { Kept } from '../../reading/fit.ts'
+import { feedCues } from '../../reading/told/packs-told.ts'
+import { namesPack, toldBy, toldIn } from '../../reading/told/told-pack.ts'
+import type { CommandWords } from '../../sentence/vocabulary.ts'
+import { readSource } from '../../things/source.ts'
+import { bankCell_V } from '../../things/source-of-parts.ts'
+import { withPartOfBefore } from '../heard/part-of-before.ts'
 import { isOnlyValues } from './follow-up.ts'
-import { withPartOfBefore } from './heard/part-of-before.ts'
 import { asCurrent, ofItsLevel, ofItsRest, ofLeadBattery, onlyNumber } from './number-behind.ts'
 
 /** What a value is looked at beside. */

@@ -1,9 +1,9 @@
 // A text of another tongue, put into English word for word: answered only where what is wanted stands out.
 
-import { intentsOf } from '../../language/model/index.ts'
-import type { Meant } from '../../language/reading/meant.ts'
-import type { glossed } from '../../language/tongues/gloss.ts'
-import { typedWords } from '../../language/tongues/glossaries.ts'
+import { intentsOf } from '../../../language/model/index.ts'
+import type { Meant } from '../../../language/reading/meant.ts'
+import type { glossed } from '../../../language/tongues/gloss.ts'
+import { typedWords } from '../../../language/tongues/glossaries.ts'
 
 type Gloss = ReturnType<typeof glossed>
 

@@ -1,11 +1,11 @@
 // What a charge put back, of the pack that was spoken of: "it took 1100", "1.4 Ah went in".
 
-import { writeQuantity } from '../quantities/quantity.ts'
-import { fitTo } from '../reading/fit.ts'
-import { namesPack, toldBy } from '../reading/told/told-pack.ts'
-import type { Way } from './behind.ts'
-import { choiceOf } from './choice-of.ts'
-import { lentTo } from './lend.ts'
+import { writeQuantity } from '../../quantities/quantity.ts'
+import { fitTo } from '../../reading/fit.ts'
+import { namesPack, toldBy } from '../../reading/told/told-pack.ts'
+import type { Way } from '../behind/behind.ts'
+import { choiceOf } from '../behind/choice-of.ts'
+import { lentTo } from '../behind/lend.ts'
 
 const tookIn =
   /\b(?:took|swallowed|accepted|(?:put|went|gone|goes|got|is|are) (?:\d+\W*\w* )?(?:back|in|into it)\b|(?:back|in) (?:it|so far|already))/i

@@ -1,8 +1,8 @@
 // A message behind a question of the same asker, with all that a way of going on looks at.
 
-import type { Frame } from '../frames/frame.ts'
-import type { Choice, Said } from '../reading/choose.ts'
-import type { CommandWords } from '../sentence/vocabulary.ts'
+import type { Frame } from '../../frames/frame.ts'
+import type { Choice, Said } from '../../reading/choose.ts'
+import type { CommandWords } from '../../sentence/vocabulary.ts'
 
 export interface Behind extends Omit<Said, 'lentTo' | 'inHandbook'> {
   readonly frame: Frame

@@ -1,9 +1,9 @@
 // A question that goes on from another, as one of those that may be meant.
 
-import type { Candidate } from '../candidates/index.ts'
-import type { Choice } from '../reading/choose.ts'
-import { type Fitted, fitTo, type Kept } from '../reading/fit.ts'
-import type { CommandWords } from '../sentence/vocabulary.ts'
+import type { Candidate } from '../../candidates/index.ts'
+import type { Choice } from '../../reading/choose.ts'
+import { type Fitted, fitTo, type Kept } from '../../reading/fit.ts'
+import type { CommandWords } from '../../sentence/vocabulary.ts'
 import type { Lent } from './lend.ts'
 
 /** The command asked of these values, with what an earlier question lends to it. */

@@ -1,12 +1,12 @@
 // What somebody says to a question that we asked back: "2", "lihv" or "1300".
 
-import { nearest } from '../../ground/nearest.ts'
-import type { Candidate } from '../candidates/sentence/candidate.ts'
-import { fitTo } from '../reading/fit.ts'
-import { isNamedKind } from '../reading/free-words.ts'
-import { namesPack, toldBy } from '../reading/told/told-pack.ts'
-import type { Way } from './behind.ts'
-import { choiceOf } from './choice-of.ts'
+import { nearest } from '../../../ground/nearest.ts'
+import type { Candidate } from '../../candidates/sentence/candidate.ts'
+import { fitTo } from '../../reading/fit.ts'
+import { isNamedKind } from '../../reading/free-words.ts'
+import { namesPack, toldBy } from '../../reading/told/told-pack.ts'
+import type { Way } from '../behind/behind.ts'
+import { choiceOf } from '../behind/choice-of.ts'
 
 export const answerTo: Way = ({ text, values, frame: { question, pending } }, command) => {
   if (!pending) return undefined

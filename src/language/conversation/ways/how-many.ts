@@ -1,9 +1,9 @@
 // "How many if I leave 20 %", "how many then", behind a question about how many packs something charges.
 
-import { fitTo } from '../reading/fit.ts'
-import { namesPack } from '../reading/told/told-pack.ts'
-import type { Way } from './behind.ts'
-import { choiceOf } from './choice-of.ts'
+import { fitTo } from '../../reading/fit.ts'
+import { namesPack } from '../../reading/told/told-pack.ts'
+import type { Way } from '../behind/behind.ts'
+import { choiceOf } from '../behind/choice-of.ts'
 
 const counts =
   /^\W*(?:(?:and|so|then|ok|but) )*how many(?! (?:wh|watt\w*|volts?|amps?|mah|minutes?|hours?|cells?|times? (?:did|have)|per ?cent))\b/i
