@@ -6,6 +6,7 @@ import type { Context } from '../../src/assistant/context.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 import { Problem } from '../../src/ground/problem.ts'
+import { stepped_s } from '../../src/ground/show.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import { questionKind } from '../../src/language/kinds/text-kinds.ts'
 import { wordsKind } from '../../src/language/kinds/value-kind.ts'
@@ -127,7 +128,7 @@ function waitOf({ figures, question = '' }: Reply): Wait {
   // What speaks of a danger alone names no time.
   if (!time) throw needsTime()
   const { value, low = value, high = value } = time
-  return { about: question, low_s: Math.ceil(low), high_s: Math.ceil(high) }
+  return { about: question, low_s: stepped_s(low, Math.floor), high_s: stepped_s(high, Math.ceil) }
 }
 
 const later = (now: Date, after_s: number): Date => new Date(now.getTime() + after_s * 1000)
