@@ -24,9 +24,6 @@ export const onlyAnswers: Said = ({ say }) => say`Here I can only answer, not po
 export const notTaken: Said = ({ say, own }) =>
   say`The chat did not take it just now; ${own('"answer post"')} tries again.`
 
-export const editedJustNow: Said = ({ say }) =>
-  say`I edited it within the last minute, so I have not looked anew: should it be gone, ask me again in a minute.`
-
 export const leftBehind: Said = ({ say }) =>
   say`The card that stood elsewhere could not be taken away: delete it by hand.`
 

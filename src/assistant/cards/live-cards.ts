@@ -1,7 +1,7 @@
 // The live cards of standard answers: posted and pinned once, edited where what they show has changed.
 
 import { randomUUID } from 'node:crypto'
-import type { Locale, Said } from '../../ground/locale.ts'
+import type { Locale } from '../../ground/locale.ts'
 import { present } from '../../ground/present.ts'
 import { joined } from '../../ground/text.ts'
 import type { HistoryMemory, HouseRules, QuestionMemory } from '../../memory/memory.ts'
@@ -10,7 +10,7 @@ import type { Cards, Standing } from '../cards.ts'
 import type { FaultListener } from '../fault-listener.ts'
 import type { Reply } from '../reply.ts'
 import { cardOf, digestOf } from './card.ts'
-import { editedJustNow, leftBehind, notTaken } from './cards.words.ts'
+import { leftBehind, notTaken } from './cards.words.ts'
 import { type Missing, type Noticeboards, type Posted, surfaceOf } from './noticeboard.ts'
 import { createTurnstile } from './turnstile.ts'
 
@@ -73,15 +73,11 @@ export function createCards({
   }
 
   async function restore(id: string): Promise<Standing> {
-    let missing: Said | undefined
-    const putOff = () => {
-      missing = editedJustNow
-    }
-    const answer = await tried(refreshOne(id, putOff, true))
+    const answer = await tried(refreshOne(id))
     if (answer && 'missing' in answer) return { ...nowhere, ...answer }
     if (!answer?.card) return answer ? post(id, answer.place) : nowhere
     const posted = postedOf(answer, answer.card)
-    if (answer.card.pinned) return { ...standing(posted, 'pinned'), missing }
+    if (answer.card.pinned) return standing(posted, 'pinned')
     const pinning = await tried(noticeboard.pin(posted))
     if (pinning === 'pinned') {
       await answers.settle(answer, { ...answer, card: { ...answer.card, pinned: true } })
@@ -96,13 +92,9 @@ export function createCards({
 
   /**
    * Gives the answer as it is then noted. `putOff` is told until when a card is left that was edited just now; without it
-   * the message is edited at once. `always` edits though nothing seems to have changed: so it shows whether it is there.
+   * the message is edited at once, though nothing seems to have changed.
    */
-  async function refreshOne(
-    id: string,
-    putOff?: (until: Date) => void,
-    always = !putOff,
-  ): Promise<StandardAnswer | undefined> {
+  async function refreshOne(id: string, putOff?: (until: Date) => void): Promise<StandardAnswer | undefined> {
     const answer = await answers.get(id)
     if (!answer) return undefined
     const reply = await render(answer.community, answer)
@@ -112,7 +104,7 @@ export function createCards({
     // A card outlives the time for which the questions behind buttons are kept.
     if (canonical !== '') await questions.keep(canonical)
     const reachable = noticeboard.reachable().includes(surfaceOf(answer.place))
-    const isOther = always || (reachable && answer.card?.digest !== digestOf(reply))
+    const isOther = !putOff || (reachable && answer.card?.digest !== digestOf(reply))
     const free_ms = (answer.card?.editedAt?.getTime() ?? Number.NEGATIVE_INFINITY) + pause_ms
     const waits = putOff !== undefined && isOther && free_ms > clock().getTime()
     if (waits) putOff(new Date(free_ms))
