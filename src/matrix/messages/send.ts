@@ -10,6 +10,8 @@ export interface Sender {
    * is sent. Rejects as persistence does.
    */
   send(roomId: string, type: string, content: object, key: string): Promise<string>
+  /** As `send`, with one try: what may be done without must hold back nothing that comes later in its room. */
+  trySending(roomId: string, type: string, content: object, key: string): Promise<string>
   /** Takes an event of ours away, once or again. */
   redact(roomId: string, eventId: string): Promise<void>
 }
@@ -37,11 +39,17 @@ export function createSender(client: MatrixClient, persistence: Persistence): Se
   }
 
   /** The SDK ends a sending without an id where the event turns up in the room while it is being encrypted. */
-  async function sendOrFind(roomId: string, type: string, content: object, key: string): Promise<string> {
+  async function sendOrFind(
+    roomId: string,
+    type: string,
+    content: object,
+    key: string,
+    { run }: Pick<Persistence, 'run'>,
+  ): Promise<string> {
     const transaction = transactionId(key)
     const before = sentBefore(client, roomId, transaction)
     if (before !== undefined) return before
-    const sent = await persistence.run(attempt =>
+    const sent = await run(attempt =>
       attempt === 1 ? sendEvent(roomId, null, type, content, transaction) : sendAgain(roomId, transaction),
     )
     const id = sent.event_id ?? sentBefore(client, roomId, transaction)
@@ -49,9 +57,15 @@ export function createSender(client: MatrixClient, persistence: Persistence): Se
     return id
   }
 
-  async function sendOnce(roomId: string, type: string, content: object, key: string): Promise<string> {
+  async function sendOnce(
+    roomId: string,
+    type: string,
+    content: object,
+    key: string,
+    patience: Pick<Persistence, 'run'>,
+  ): Promise<string> {
     try {
-      return await sendOrFind(roomId, type, content, key)
+      return await sendOrFind(roomId, type, content, key, patience)
     } catch (error) {
       // One that failed would hold back all later events of its room.
       const { event } = pending(client, roomId, transactionId(key))
@@ -64,10 +78,13 @@ export function createSender(client: MatrixClient, persistence: Persistence): Se
   const underway = new Map<string, Promise<string>>()
   return {
     send(roomId, type, content, key) {
-      const sending = underway.get(key) ?? sendOnce(roomId, type, content, key).finally(() => underway.delete(key))
+      const sending =
+        underway.get(key) ?? sendOnce(roomId, type, content, key, persistence).finally(() => underway.delete(key))
       underway.set(key, sending)
       return sending
     },
+    trySending: (roomId, type, content, key) =>
+      sendOnce(roomId, type, content, key, { run: async work => await work(1) }),
     redact: async (roomId, eventId) => void (await persistence.run(() => client.redactEvent(roomId, eventId))),
   }
 }

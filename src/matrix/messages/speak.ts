@@ -1,5 +1,6 @@
 // Says things in a room: in answer to a message, in place of an earlier answer, or elsewhere where we may not.
 
+import { setTimeout as sleep } from 'node:timers/promises'
 import type { MatrixClient, MatrixEvent, Room } from 'matrix-js-sdk'
 import { moderatorCanChange } from '../../assistant/private.words.ts'
 import { createLanes } from '../../ground/lanes.ts'
@@ -29,12 +30,40 @@ export interface Speaker {
   takeAway(room: Room, answerId: string): Promise<void>
 }
 
+/** A sign is tried so often, with pauses that grow, for half a minute in all. */
+const [mostTries, pause_ms] = [8, 250]
+
 /** The locale of the community that a room is in. */
 export type LocaleOf = (room: Room, asker: string) => Promise<Locale>
 
 export function createSpeaker(client: MatrixClient, sender: Sender, localeOf: LocaleOf, log: Log): Speaker {
   const told = new Set<string>()
-  /** A server takes so many events at a time: one sign of a room after another. */
+  /** Answers that are being sent: a server takes so many events at a time, and they go first. */
+  let answering = 0
+  async function sendFirst<T>(sending: () => Promise<T>): Promise<T> {
+    answering += 1
+    try {
+      return await sending()
+    } finally {
+      answering -= 1
+    }
+  }
+
+  async function sign(room: Room, answerId: string, key: string): Promise<void> {
+    const content = { 'm.relates_to': { rel_type: 'm.annotation', event_id: answerId, key } }
+    for (let tries = 1; ; tries += 1) {
+      while (answering > 0) await sleep(pause_ms)
+      try {
+        await sender.trySending(room.roomId, 'm.reaction', content, `${answerId} ${key}`)
+        return
+      } catch (error) {
+        if (tries === mostTries) throw error
+        await sleep(tries * tries * pause_ms)
+      }
+    }
+  }
+
+  /** One sign of a room after another. */
   const offering = createLanes(error => log.info({ error: describeError(error) }, 'an answer goes without its signs'))
 
   /** In the log, and to the asker where we have direct messages with them. */
@@ -58,7 +87,7 @@ export function createSpeaker(client: MatrixClient, sender: Sender, localeOf: Lo
   const answer: Speaker['answer'] = async ({ event, asker, about, thread }, room, rendered, key = event) => {
     if (!(await maySpeak(room, asker))) return undefined
     const content = answerContent(rendered, { question: about, asker, thread })
-    return sender.send(room.roomId, 'm.room.message', content, key)
+    return sendFirst(() => sender.send(room.roomId, 'm.room.message', content, key))
   }
 
   return {
@@ -67,15 +96,12 @@ export function createSpeaker(client: MatrixClient, sender: Sender, localeOf: Lo
     tell: async (call, room, said, key) => answer(call, room, renderText(said(await localeOf(room, call.asker))), key),
     offer: (room, answerId, signs) => {
       offering.add(room.roomId, async () => {
-        for (const key of signs) {
-          const content = { 'm.relates_to': { rel_type: 'm.annotation', event_id: answerId, key } }
-          await sender.send(room.roomId, 'm.reaction', content, `${answerId} ${key}`)
-        }
+        for (const key of signs) await sign(room, answerId, key)
       })
     },
     async replace(because, room, answerId, asker, rendered) {
       const content = editContent(rendered, answerId, asker)
-      await sender.send(room.roomId, 'm.room.message', content, because.getId() ?? '')
+      await sendFirst(() => sender.send(room.roomId, 'm.room.message', content, because.getId() ?? ''))
     },
     takeAway: (room, answerId) => sender.redact(room.roomId, answerId),
   }
