@@ -13,7 +13,7 @@ const recoveryKey = execFileSync(process.execPath, ['src/matrix/recovery-key.ts'
 const question = '!charge current 3S 720 LiHV on a 0.5/1/2/4A charger'
 
 /** Memory is swept all the time, as a busy host may: what is held only weakly is lost at once, not some day. */
-const swept = '--expose-gc --import=data:text/javascript,setInterval(gc,20).unref()'
+const swept = '--expose-gc --import=data:text/javascript,setInterval(gc,250).unref()'
 const club = await startClub(['ada', 'ben'], {
   MATRIX_RECOVERY_KEY: recoveryKey,
   MATRIX_VERIFIERS: '@ada:club.test',
