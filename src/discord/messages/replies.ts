@@ -3,7 +3,7 @@
 import { type APIMessage, type RawFile, type REST, type RESTPostAPIChannelMessageJSONBody, Routes } from 'discord.js'
 import type { Occasion } from '../../assistant/occasion.ts'
 import type { Reply } from '../../assistant/reply.ts'
-import { emergencies } from '../../charging/situation/dangers.ts'
+import { isEmergency } from '../../charging/situation/dangers.ts'
 import type { AnsweredMemory, AnsweredQuestion } from '../../memory/memory.ts'
 import type { Log } from '../../program/log.ts'
 import { describeFault, isGone } from '../platform/faults.ts'
@@ -56,7 +56,7 @@ export function createReplies({ rest, speaking, answered, log }: RepliesParts) {
     /** Sends once however often it is called: for the same nonce Discord gives back the message that it already has. */
     give: async (occasion: Occasion, way: MessageWay, { reply, message, files }: Composed) => {
       const words = { key: keyOf(occasion, way), message: inReply(way, message), files }
-      const urgent = reply.tells?.some(danger => emergencies.includes(danger)) ?? false
+      const urgent = reply.tells?.some(danger => isEmergency({ danger })) ?? false
       const sending = () => speaking.inChannel(way.channel, words)
       await noteSent(occasion, way, await turns(way.channel, { sender: occasion.asker.id, urgent }, sending), reply)
     },

@@ -99,7 +99,7 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const isPlain = marked.words.length <= fewWords.told
   const worth = worthOfRule[isPlain ? 'plainly' : 'amid']
   const all = ranked(opinion.shares, tells, worth).filter(({ danger }) => !isOut(danger))
-  const shareOf = (danger: Danger) => opinion.shares[(judged as readonly Danger[]).indexOf(danger)] ?? 0
+  const shareOf = (danger: Danger) => opinion.shares[judged.indexOf(danger)] ?? 0
   const isFound = (danger: Danger) => evidence.some(one => one.danger === danger)
   const isLikelyEmergency = (danger: Danger) => any * shareOf(danger) > likely.emergency
   const isLikelyNamed = (danger: Danger) =>

@@ -24,14 +24,9 @@ export function toldFrame(
 ): Frame | undefined {
   // When and how far something happened tells nothing of what it happened to.
   const values = withCutoffType(text, bestCover(candidatesOf(text))).filter(({ kind }) => !besides.has(kind))
+  const sources = values.filter(({ kind }) => kind === 'source')
   // Cells of another kind are nothing that a setting is worked out for.
-  if (
-    namesForeign(
-      text,
-      values.filter(({ kind }) => kind === 'source'),
-    )
-  )
-    return undefined
+  if (namesForeign(text, sources)) return undefined
   const [frame] = vocabulary
     .filter(({ name }) => commands.includes(name))
     .flatMap((command): Frame[] => {

@@ -41,3 +41,10 @@ export function mayRest(volts: number, isTwelve: boolean): boolean {
   const ofSix_V = isTwelve ? volts / 2 : volts
   return ofSix_V >= rests_V.least && ofSix_V <= rests_V.most
 }
+
+/** A lead battery, of sources in notation. */
+export const ofLeadBattery = /^(?:deep-cycle|leisure|lead|car|starter)\b/
+
+/** Whether a source in notation is a lead battery that may stand at rest at so many volts. */
+export const isLeadResting = (source: string, volts: number): boolean =>
+  ofLeadBattery.test(source) && mayRest(volts, /\b24V\b/.test(source))

@@ -1,7 +1,7 @@
 // Levels told behind what feeds: they are its own, and no pack's.
 
 import type { Candidate } from '../candidates/sentence/candidate.ts'
-import { mayRest } from '../parts/source-draft.ts'
+import { isLeadResting, ofLeadBattery } from '../parts/source-draft.ts'
 
 type Values = readonly Candidate[]
 
@@ -37,15 +37,13 @@ export function ofFeed(found: Values): Values {
   })
 }
 
-const lead = /^(?:car|lead|leisure|deep-cycle|starter)\b(?!.* rest )/
-
 /** "My 60 Ah car battery … at 12.5 V": volts behind a lead battery that it may rest at. */
 function rested(values: Values): Values {
-  const at = values.findIndex(({ kind, text }) => kind === 'source' && lead.test(text))
+  const at = values.findIndex(({ kind, text }) => kind === 'source' && ofLeadBattery.test(text) && !/ rest /.test(text))
   const [feed, level] = [values[at], values[at + 1]]
   const isLevel = level?.kind === 'state' || level?.kind === 'voltage'
   const told_V = isLevel ? Number(/^([\d.]+)V(?: pack)?$/.exec(level.text)?.[1]) : Number.NaN
-  if (!feed || !mayRest(told_V, /\b24V\b/.test(feed.text))) return values
+  if (!feed || !isLeadResting(feed.text, told_V)) return values
   const rest: Candidate = { ...feed, text: `${feed.text} rest ${told_V}V` }
   return values.flatMap((value, n): Values => (n === at ? [rest] : n === at + 1 ? [] : [value]))
 }

@@ -3,15 +3,13 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import { type Asking, askingOf, otherMember } from '../../support/ask.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 let asking: Asking
 beforeEach(async () => {
   asking = await askingOf(commands)
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 
 const told = {
   'a type that was assumed': 'what amps for a 4s 1500',

@@ -3,15 +3,13 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import { type Asking, askingOf } from '../../support/ask.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 let asking: Asking
 beforeEach(async () => {
   asking = await askingOf(commands)
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 
 const verdictBehind = async (first: string, second: string) => {
   await asking.ask(first)

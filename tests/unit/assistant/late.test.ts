@@ -4,6 +4,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
 import { type Asking, askingOf, member } from '../../support/ask.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 const now = new Date('2026-06-01T12:00:00Z')
 const current = 'current pack: 3S 720 LiHV charger: 0.5/1/2/4A'
@@ -15,10 +16,7 @@ beforeEach(async () => {
   asking = await askingOf(commands, { clock: () => now })
 })
 
-afterEach(async () => {
-  await asking.memory.close()
-  expect(asking.faults).toEqual([])
-})
+afterEach(() => endFaultless(asking))
 
 let ids = 0
 const agoBy = (minutes: number): Occasion => ({

@@ -4,6 +4,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
 import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 import { type FakeBoard, fakeBoard } from '../../support/fake-noticeboard.ts'
 
 let board: FakeBoard
@@ -23,10 +24,7 @@ beforeEach(async () => {
     answeredAt: new Date(),
   })
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 
 const tap = (by: Occasion, id: string) =>
   asking.assistant.tapped({ ...by, asked: { id, at_ms: 0, way: '', openFor_s: 1 } }, message)

@@ -3,7 +3,8 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import type { Asking } from '../../support/ask.ts'
-import { demoAsking, endFaultless } from '../../support/demo-asking.ts'
+import { demoAsking } from '../../support/demo-asking.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 let asking: Asking
 beforeEach(async () => {

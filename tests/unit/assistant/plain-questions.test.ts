@@ -4,6 +4,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 let asking: Asking
 let now = new Date('2031-05-03T10:00:00Z')
@@ -12,10 +13,7 @@ beforeEach(async () => {
   now = new Date('2031-05-03T10:00:00Z')
   asking = await askingOf(commands, { clock: () => now })
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 
 const later = (minutes: number): void => {
   now = new Date(now.getTime() + minutes * 60_000)

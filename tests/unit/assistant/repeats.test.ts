@@ -4,6 +4,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import type { Occasion } from '../../../src/assistant/occasion.ts'
 import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 let asking: Asking
 let now = new Date('2026-06-01T12:00:00Z')
@@ -12,10 +13,7 @@ beforeEach(async () => {
   now = new Date('2026-06-01T12:00:00Z')
   asking = await askingOf(commands, { clock: () => now })
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 
 const asks = (command: string, options: Readonly<Record<string, string>>, by: Occasion = member) =>
   asking.assistant.answer({ command, options }, by)

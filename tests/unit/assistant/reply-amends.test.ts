@@ -4,15 +4,13 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import { amended } from '../../../src/assistant/running/amend.ts'
 import { type Asking, askingOf, otherMember } from '../../support/ask.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 let asking: Asking
 beforeEach(async () => {
   asking = await askingOf(commands)
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 
 /** What another member gets who replies so to the answer. */
 async function replying(question: string, words: string) {

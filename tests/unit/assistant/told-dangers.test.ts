@@ -4,7 +4,8 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { type Asking, member, otherMember } from '../../support/ask.ts'
-import { demoAsking, endFaultless } from '../../support/demo-asking.ts'
+import { demoAsking } from '../../support/demo-asking.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 let asking: Asking
 let now = new Date('2031-05-03T10:00:00Z')

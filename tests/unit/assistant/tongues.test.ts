@@ -8,16 +8,14 @@ import { familyOf, textIn } from '../../../src/handbook/tongues.ts'
 import { glossaryOf, type Tongue, wordsOfTongues } from '../../../src/language/tongues/glossaries.ts'
 import { type Asking, askingOf } from '../../support/ask.ts'
 import { cases } from '../../support/cases.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 let asking: Asking
 
 beforeEach(async () => {
   asking = await askingOf(commands)
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 
 const asked: readonly (readonly [Tongue, string, string])[] = [
   ['de', 'Wieviel Ampere für 4S 1500 Lipo?', 'darf der 3S 2200 über Nacht laden'],

@@ -8,6 +8,7 @@ import { chemistries } from '../../../src/charging/things/chemistries.ts'
 import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
 import { cases, partOf } from '../../support/cases.ts'
 import { commandNamed } from '../../support/commands.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 const current = commandNamed('current')
 const time = commandNamed('time')
@@ -19,10 +20,7 @@ let asking: Asking
 beforeEach(async () => {
   asking = await askingOf([current, time, source, houseSet, houseShow])
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 
 const rules = () => asking.memory.house.rules(member.community.id)
 

@@ -3,7 +3,8 @@
 import { afterEach, beforeEach, expect, it } from 'vitest'
 import { commands } from '../../../commands/index.ts'
 import { type Asking, member, moderator } from '../../support/ask.ts'
-import { demoAsking, endFaultless } from '../../support/demo-asking.ts'
+import { demoAsking } from '../../support/demo-asking.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 let asking: Asking
 beforeEach(async () => {

@@ -8,6 +8,7 @@ import * as kinds from '../../../src/language/kinds/values.ts'
 import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'
 import { cases, partOf } from '../../support/cases.ts'
 import { commandNamed } from '../../support/commands.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 const current = commandNamed('current')
 const kitList = commandNamed('kit list')
@@ -19,10 +20,7 @@ let asking: Asking
 beforeEach(async () => {
   asking = await askingOf([current, kitSave, kitList, kitRename, kitRemove])
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 
 const wren = 'kit save name: wren pack: 3S 720 LiHV'
 const bench = 'kit save name: bench charger: 0.5/1/2/4A for: club'

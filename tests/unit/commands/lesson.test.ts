@@ -8,6 +8,7 @@ import { findQuestion, lessons } from '../../../src/handbook/lessons/index.ts'
 import { drawFrom } from '../../../src/handbook/teaching/draw.ts'
 import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 const commands = ['time', 'lesson list', 'lesson read', 'lesson ask', 'lesson answer'].map(commandNamed)
 
@@ -17,10 +18,7 @@ beforeEach(async () => {
   seed = 0
   asking = await askingOf(commands, { newSeed: () => ++seed })
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 
 async function done(question: string, by?: Occasion) {
   const reply = await asking.ask(question, by)

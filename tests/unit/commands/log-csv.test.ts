@@ -3,6 +3,7 @@
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { type Asking, askingOf, member } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 const names = ['kit save', 'log charge', 'log import', 'log export', 'log show', 'time', 'current', 'plan']
 let asking: Asking
@@ -10,10 +11,7 @@ beforeEach(async () => {
   asking = await askingOf(names.map(commandNamed), { clock: () => new Date(Date.UTC(2031, 5, 1)) })
   for (const name of ['wren', 'lark']) await asking.ask(`kit save name: ${name} pack: 3S 720 LiHV`)
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 const noted = (name: string) => asking.memory.log.of({ scope: 'person', id: member.asker.id }, name)
 const importing = (rows: string, save = '') => asking.ask(`log import name: wren ${save} rows: ${rows}`)
 

@@ -5,6 +5,7 @@ import type { Occasion } from '../../../src/assistant/occasion.ts'
 import type { Reply } from '../../../src/assistant/reply.ts'
 import { type Asking, askingOf, member, moderator, otherMember } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 const time = commandNamed('time')
 const kitRemove = commandNamed('kit remove')
@@ -30,10 +31,7 @@ beforeEach(async () => {
   now_ms = Date.UTC(2031, 4, 1, 10)
   await done('kit save name: wren pack: 3S 720 LiHV')
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 
 async function done(question: string, by?: Occasion): Promise<Reply> {
   const reply = await asking.ask(question, by)

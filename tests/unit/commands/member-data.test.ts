@@ -3,6 +3,7 @@
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 const kitSave = commandNamed('kit save')
 const exportMe = commandNamed('export me')
@@ -15,10 +16,7 @@ beforeEach(async () => {
   asking = await askingOf([kitSave, exportMe, forgetMe])
   await asking.ask('kit save name: wren pack: 3S 720 LiHV')
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 
 const kept = async (person = member) =>
   (await asking.memory.members.export(person.asker.id)).kit.map(({ name }) => name)

@@ -5,6 +5,7 @@ import { linesOf } from '../../../src/assistant/layers/short.ts'
 import { createAssistant } from '../../../src/assistant/running/assistant.ts'
 import { type Asking, askingOf, member, otherMember } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 import { type FakeBoard, fakeBoard } from '../../support/fake-noticeboard.ts'
 
 const time = commandNamed('time')
@@ -28,10 +29,7 @@ beforeEach(async () => {
   board = fakeBoard()
   asking = await askingOf(commands, { noticeboard: board.noticeboard, clock })
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 
 const faults: unknown[] = []
 /** As after a restart: an assistant of its own on the same memory. */

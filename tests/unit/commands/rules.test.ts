@@ -6,15 +6,13 @@ import { dangers } from '../../../src/charging/situation/dangers.ts'
 import { chemistries } from '../../../src/charging/things/chemistries.ts'
 import { type Asking, askingOf, member, moderator } from '../../support/ask.ts'
 import { commandNamed } from '../../support/commands.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 
 let asking: Asking
 beforeEach(async () => {
   asking = await askingOf([commandNamed('rules'), commandNamed('house set')])
 })
-afterEach(async () => {
-  expect(asking.faults).toEqual([])
-  await asking.memory.close()
-})
+afterEach(() => endFaultless(asking))
 
 const card = async () => asking.ask('rules', member)
 

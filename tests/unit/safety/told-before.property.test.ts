@@ -7,7 +7,8 @@ import { type Danger, dangers } from '../../../src/charging/situation/dangers.ts
 import { dangersIn } from '../../../src/language/dangers/index.ts'
 import { type Asking, member } from '../../support/ask.ts'
 import { cases } from '../../support/cases.ts'
-import { demoAsking, endFaultless } from '../../support/demo-asking.ts'
+import { demoAsking } from '../../support/demo-asking.ts'
+import { endFaultless } from '../../support/end-faultless.ts'
 import { dangerWordings } from '../language/danger-wordings.ts'
 
 let asking: Asking

@@ -3,6 +3,7 @@
 import { attempt } from '../../../ground/problem.ts'
 import { bestCover, type Candidate, candidatesOf, type ValueName } from '../../candidates/index.ts'
 import type { Frame } from '../../frames/frame.ts'
+import { ofLeadBattery } from '../../parts/source-draft.ts'
 import { writeQuantity } from '../../quantities/quantity.ts'
 import type { Kept } from '../../reading/fit.ts'
 import { feedCues } from '../../reading/told/packs-told.ts'
@@ -12,7 +13,7 @@ import { readSource } from '../../things/source.ts'
 import { bankCell_V } from '../../things/source-of-parts.ts'
 import { withPartOfBefore } from '../heard/part-of-before.ts'
 import { isOnlyValues } from './follow-up.ts'
-import { asCurrent, ofItsLevel, ofItsRest, ofLeadBattery, onlyNumber } from './number-behind.ts'
+import { asCurrent, ofItsLevel, ofItsRest, onlyNumber } from './number-behind.ts'
 
 /** What a value is looked at beside. */
 interface Beside {

@@ -3,7 +3,7 @@
 import { attempt } from '../../../ground/problem.ts'
 import { bestCover, type Candidate, candidatesOf, type ValueName } from '../../candidates/index.ts'
 import { type Frame, typedIn } from '../../frames/frame.ts'
-import { mayRest } from '../../parts/source-draft.ts'
+import { isLeadResting } from '../../parts/source-draft.ts'
 import type { Kept } from '../../reading/fit.ts'
 import { readPack } from '../../things/pack.ts'
 import { isOnlyValues } from './follow-up.ts'
@@ -35,8 +35,6 @@ const mayBeCurrent: ReadonlySet<ValueName> = new Set(['current', 'state', 'numbe
 const ofFeed = /\b(?:supply|source|psu|adapt[eo]r|brick|input|wall|car)\b/i
 const reads =
   /\b(?:(?:it|that)(?:'?s| is| sat) at|measured?|reads?|reading|shows?|showing|says|sits|stands|rests|landed|meter|checker|tester|only|now|still|down to)\b/i
-/** A source in notation that is one. */
-export const ofLeadBattery = /^(?:deep-cycle|leisure|lead|car|starter)\b/
 
 const isVolts = ({ kind, typed, text }: Candidate): boolean =>
   kind === 'voltage' ||
@@ -64,8 +62,7 @@ export function ofItsLevel(
     : undefined
 }
 
-const isOfLead = ({ text }: Candidate, source: string): boolean =>
-  ofLeadBattery.test(source) && mayRest(Number.parseFloat(text), /\b24V\b/.test(source))
+const isOfLead = ({ text }: Candidate, source: string): boolean => isLeadResting(source, Number.parseFloat(text))
 
 /** "Only 12.1 on the meter" behind a lead battery: where that rests. */
 export function ofItsRest(value: Candidate, text: string, { source, from }: Kept): Candidate | undefined {

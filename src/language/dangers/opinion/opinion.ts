@@ -7,7 +7,7 @@ import { type Features, fewerPlaces } from './features.ts'
 import file from './weights.json' with { type: 'json' }
 
 /** In the order of the weights. */
-export const judged = (Object.keys(dangers) as readonly Danger[]).filter(isWorded)
+export const judged: readonly Danger[] = (Object.keys(dangers) as readonly Danger[]).filter(isWorded)
 
 export interface Opinion {
   /** 0 to 1: that it tells any danger. */
