@@ -20,7 +20,7 @@ interface Given {
   readonly load: Chargers
   /** Of a pack, or of cells with a current, that were named. */
   readonly demand: Demand | undefined
-  readonly mostChargers: number | undefined
+  readonly mostAtOnce: number | undefined
   readonly usable_Wh: number | undefined
   readonly taken_W: number | undefined
   /** Where a pack was named. */
@@ -68,7 +68,11 @@ function enoughWords(given: Given, locale: Locale): Text | undefined {
   return given.load.flatOut_W === undefined ? undefined : flatOutWords(given, given.load.flatOut_W, locale)
 }
 
-function packsWords({ feed, load, permit }: Given, { current_A, input_W }: Demand, locale: Locale): Text {
+function packsWords(
+  { feed, load, permit, mostAtOnce = 1 }: Given,
+  { current_A, input_W }: Demand,
+  locale: Locale,
+): Text {
   const { say, show, own } = locale
   const { pack, charger } = permit.situation
   const { efficiency = chargerEfficiency.value } = charger ?? {}
@@ -79,19 +83,22 @@ function packsWords({ feed, load, permit }: Given, { current_A, input_W }: Deman
       : say` (${show.current(input_W / feed.lowest_V)} at ${show.voltage(feed.lowest_V)})`
   const takes = say`${show.current(current_A)} into ${own(`${pack.series}S`)}${each} takes ${show.power(Math.ceil(input_W))}${drawn}`
   const given_W = show.power(Math.floor(feed.power_W))
-  if (input_W <= feed.power_W + 1e-9) return say`Yes: ${takes} of the ${given_W} that it gives.`
+  if (input_W <= feed.power_W + 1e-9) {
+    const most = mostAtOnce > 1 ? say`; up to ${show.number(mostAtOnce, 0)} such charges at once` : say``
+    return say`Yes: ${takes} of the ${given_W} that it gives${most}.`
+  }
   const held_W = (feed.power_W * efficiency) / load.count
   return say`No: ${takes}, and it gives ${given_W}. That is enough for ${show.current(Math.floor((held_W / pack.chemistry.full_V.value / pack.series) * 100) / 100)}${each}.`
 }
 
 /** What each may put out, or all of them, where it does not carry them. */
-function flatOutWords({ feed, load, permit, mostChargers }: Given, all_W: number, { say, show }: Locale): Text {
+function flatOutWords({ feed, load, permit, mostAtOnce }: Given, all_W: number, { say, show }: Locale): Text {
   const { count, isAlike } = load
   const { efficiency = chargerEfficiency.value } = permit.situation.charger ?? {}
   const takes = show.power(Math.ceil(all_W))
   const gives_W = show.power(Math.floor(feed.power_W))
-  if (mostChargers !== undefined && mostChargers > 1) {
-    return say`Yes: it carries up to ${show.number(mostChargers, 0)} of them flat out, which take ${takes} each of its ${gives_W}.`
+  if (mostAtOnce !== undefined && mostAtOnce > 1) {
+    return say`Yes: it carries up to ${show.number(mostAtOnce, 0)} of them flat out, which take ${takes} each of its ${gives_W}.`
   }
   const whole =
     count === 1
@@ -100,7 +107,7 @@ function flatOutWords({ feed, load, permit, mostChargers }: Given, all_W: number
         ? say`flat out ${show.number(count, 0)} of them take ${takes}`
         : say`flat out they take ${takes} together`
   if (all_W <= feed.power_W + 1e-9) {
-    return mostChargers === 1
+    return mostAtOnce === 1
       ? say`Yes: ${whole} of its ${gives_W}; a second one would be too much.`
       : say`Yes: ${whole} of its ${gives_W}.`
   }

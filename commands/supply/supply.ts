@@ -38,11 +38,11 @@ const supplied = (permit: Permit, asked: AskedSupply, source: Source) => {
           : carried.filter(({ series }) => series === cells),
     load,
     demand,
-    /** How many such chargers it carries flat out, where nobody said how many there are. */
-    mostChargers:
-      load.flatOut_W === undefined || asked.count !== undefined || load.count > 1 || isSetting
+    /** How many such charges at once, or chargers flat out, it carries, where nobody said how many there are. */
+    mostAtOnce:
+      taken_W === undefined || asked.count !== undefined || load.count > 1
         ? undefined
-        : Math.floor(feed.power_W / load.flatOut_W + 1e-9),
+        : Math.floor(feed.power_W / taken_W + 1e-9),
     usable_Wh: usable_Wh(source, feed.store, Math.min(taken_W ?? feed.power_W * gentleShare, feed.power_W)),
     taken_W,
     setting: pack && settingFor(permit),
@@ -121,12 +121,12 @@ function inputAt_A({ input_W, usb, benches }: Supplies): number | undefined {
   return voltage_V && input_W / voltage_V
 }
 
-const suppliedFigures = ({ feed, carried, taken_W, mostChargers, ...held }: ReturnType<typeof supplied>) => [
+const suppliedFigures = ({ feed, carried, taken_W, mostAtOnce, ...held }: ReturnType<typeof supplied>) => [
   figure.power('supplyPower', feed.power_W),
   figure.voltage('supplyVoltage', feed.lowest_V),
   figure.current('supplyCurrent', feed.current_A),
   figure.power('inputPower', taken_W),
-  mostChargers === undefined ? undefined : figure.count('chargerCount', mostChargers),
+  mostAtOnce === undefined ? undefined : figure.count('chargerCount', mostAtOnce),
   figure.energy('usable', held.usable_Wh),
   figure.duration('lasts', held.usable_Wh && taken_W && (held.usable_Wh * 3600) / Math.min(taken_W, feed.power_W)),
   ...carried.map(({ series, current_A }) => figure.current(`current${series}S`, current_A)),

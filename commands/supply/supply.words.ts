@@ -61,7 +61,7 @@ export const supplyWords: WordsOf<typeof supply> = locale => {
       setCurrent: say`charge current`,
       cutoffPack: say`cutoff of the pack`,
       inputPower: say`input power at most`,
-      chargerCount: say`such chargers flat out`,
+      chargerCount: say`such charges, or chargers flat out, at once`,
       usable: say`what it can give in all`,
       lasts: say`for how long`,
       usbSupply: say`smallest USB supply`,

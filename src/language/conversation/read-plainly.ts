@@ -57,7 +57,8 @@ export function readPlainly(
   const said = { text, values, ranked, vocabulary, readBy, lentTo: lent, inHandbook }
   const asked = choicesAt(!frame, said)
   const talked = frame ? inTalk(asked, said).toSorted((a, b) => b.score - a.score) : asked
-  const own = isBarePack(text, values) ? [...settingOf(said), ...talked] : talked
+  const bare = bareThing(text, values)
+  const own = bare ? [...askedOf(bare, said), ...talked] : talked
   const command = vocabulary.find(({ name }) => name === free.meant)
   // "Save that pack as hawk": the one that was spoken of.
   const spoken = command?.name === 'kit save' ? lent(command) : { kept: {}, before: undefined }
@@ -84,8 +85,7 @@ export function readPlainly(
   if (!follows && values.length === 0 && !/\p{L}/u.test(text)) return { kind: 'unclear', near: [], understanding }
   // Values alone say nothing of what is wanted, least of all that something is to be kept.
   const isOpen = best?.fitted?.missing !== undefined || vocabulary.some(one => one.changes && one.name === best?.intent)
-  if (!follows && isOpen && !isBarePack(text, values) && isOnlyValues(text, values))
-    return { kind: 'unclear', near, understanding }
+  if (!follows && isOpen && !bare && isOnlyValues(text, values)) return { kind: 'unclear', near, understanding }
   const isFaint = best !== other && isFar(best)
   const isIdle = !frame && values.length === 0 && share < leastIdle && countOf(text) <= fewest
   const isClear = best !== undefined && best.score >= leastScore && !isFaint && !isIdle
@@ -172,12 +172,16 @@ export const stillAssumed = (frame: Frame | undefined, values: readonly Candidat
         !values.some(value => toldBy(value)?.series !== undefined)),
   )
 
-/** A pack or a part of one and nothing else: what is set for it is the first thing to know. */
-const isBarePack = (text: string, values: readonly Candidate[]): boolean =>
-  values.length === 1 && values[0]?.pack !== undefined && isOnlyValues(text, values)
+/** A pack, a part of one or a source and nothing else: what is set for it, and what it carries, is the first thing to know. */
+function bareThing(text: string, values: readonly Candidate[]): 'current' | 'supply' | undefined {
+  const [only, ...others] = values
+  if (!only || others.length > 0 || !isOnlyValues(text, values)) return undefined
+  if (only.pack) return 'current'
+  return only.kind === 'source' && /\d/.test(only.text) ? 'supply' : undefined
+}
 
-function settingOf({ values, vocabulary, lentTo }: Said): readonly Choice[] {
-  const command = vocabulary.find(({ name }) => name === 'current')
+function askedOf(name: string, { values, vocabulary, lentTo }: Said): readonly Choice[] {
+  const command = vocabulary.find(one => one.name === name)
   return command ? [choiceBy(command, values, lentTo(command))] : []
 }
 

@@ -7,7 +7,7 @@ import { mostSeries } from './draft.ts'
 export const nominal_V = [3.7, 3.8, 3.6] as const
 
 /** The cells in series whose label says these volts. */
-export function labelledSeries(measure: Measure | undefined): number | undefined {
+export function labelledSeries(measure: Pick<Measure, 'value'> | undefined): number | undefined {
   const count = nominal_V
     .map(volts => (measure?.value ?? 0) / volts)
     .find(cells => Math.abs(cells - Math.round(cells)) < 0.003)

@@ -34,7 +34,9 @@ export const capacity: PartOf<Draft> = (sentence, at, draft) => {
   const measure = measured(sentence, at, 'capacity')
   const bare = measure ? undefined : anyBareCapacity(sentence, at, draft)
   const told = measure ? { value: measure.value, after: measure.after } : bare
-  if (!told || (!draft.series && (told.value < 0.02 || told.value > 300))) return undefined
+  // "2.2 mAh" is a slip, in talk: its reader says what it takes it for.
+  if (sentence.isTalk && measure && measure.value < least_Ah) return undefined
+  if (!told || (!draft.series && (told.value < least_Ah || told.value > 300))) return undefined
   draft.capacity_Ah = told.value
   draft.sure *= measure?.sure ?? 1
   if (bare) draft.typed.bare = sentence.typed(at, bare.after)
@@ -66,6 +68,7 @@ function bareInDetail(sentence: Sentence, at: number): { value: number; after: n
   }
 }
 
+const least_Ah = 0.02
 /** A bare number from here on is mAh, the trade's habit; below it could be Ah as well. */
 const leastBare_mAh = 20
 const asked: Wanted = { expected: capacityWithUnit, example: wantedPack.example }

@@ -7,7 +7,7 @@ import { phraseSet } from '../quantities/tokens.ts'
 import { chemistryAt } from './chemistry.ts'
 import { type Draft, leastDischargeRate_C, measured, mostParallel, mostSeries } from './draft.ts'
 import { labelledSeries, nominal_V } from './label-volts.ts'
-import { capacity } from './pack-capacity.ts'
+import { bareCapacityAt, capacity } from './pack-capacity.ts'
 import { formats } from './round-cells.ts'
 import type { PartOf } from './whole.ts'
 
@@ -110,13 +110,21 @@ const rate: PartOf<Draft> = (sentence, at, draft) => {
 
 /** `11.1V` beside cells or capacity is what the label says, where it is that. */
 const nominal: PartOf<Draft> = (sentence, at, draft) => {
-  const measure = measured(sentence, at, 'voltage')
-  const series = labelledSeries(measure)
-  if (draft.nominal !== undefined || !measure || series === undefined) return undefined
+  const volts = measured(sentence, at, 'voltage') ?? bareLabel(sentence, at)
+  const series = labelledSeries(volts)
+  if (draft.nominal !== undefined || !volts || series === undefined) return undefined
   if (draft.series !== undefined && draft.series !== series) return undefined
   draft.nominal = series
-  return measure.after
+  return volts.after
 }
+
+/** "14.8 5000": right before a capacity, and no word says that something stands at so many volts. */
+function bareLabel(sentence: Sentence, at: number) {
+  const numeral = sentence.isTalk && !standing.test(sentence.word(at - 1)) ? sentence.bareNumeral(at) : undefined
+  if (!numeral?.decimal.includes('.')) return undefined
+  return (measured(sentence, numeral.after, 'capacity') ?? bareCapacityAt(sentence, numeral.after)) && numeral
+}
+const standing = /^(?:at|from|to|is|are|was|reads?|shows?|says?|rests?|sits?|only|down|until|=|@)$/
 
 const energy: PartOf<Draft> = (sentence, at, draft) => {
   const measure = measured(sentence, at, 'energy')

@@ -41,7 +41,7 @@ const named: ReadonlyMap<string, readonly [SourceKind, number]> = new Map(
       [
         'starter',
         0.7,
-        "starter battery, starter, car battery, van battery, car's battery, battery in car, battery in the car, battery of the car, tractor battery, truck battery, motorbike battery",
+        "starter battery, starter, car battery, van battery, car's battery, battery in car, battery in the car, battery of the car, tractor battery, truck battery, motorbike battery, motorcycle battery",
       ],
       [
         'lead',

@@ -11,7 +11,7 @@ import type { CommandWords } from '../sentence/vocabulary.ts'
 import { type KeptPacks, keptList, listed } from './listed.ts'
 import { goalsFirst, slotFor } from './slots.ts'
 import { suited } from './suited.ts'
-import { chemistryAssumed, readAsAh } from './told/assumed.words.ts'
+import { chemistryAssumed, readAsCapacity } from './told/assumed.words.ts'
 import { bareCapacity } from './told/bare-capacity.ts'
 import { alike, chargersListed } from './told/charger-told.ts'
 import { cellTypeOf, packTold } from './told/pack-filled.ts'
@@ -63,7 +63,7 @@ export function fitTo(command: CommandWords, found: readonly Candidate[], kept: 
     assumed.push(chemistryAssumed(commonest))
   }
   if (bare) {
-    assumed.push(readAsAh(bare.of.typed, bare.capacity_Ah))
+    assumed.push(readAsCapacity(bare.of.typed, bare.capacity_Ah))
     doubts.push('notUnderstood')
   }
   const label = list ? undefined : values.find(value => value.ofLabel)

@@ -38,6 +38,27 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
     ],
   ],
   [
+    'how many at once is what the source gives, and not what it holds',
+    [
+      [['my bench supply gives 150 W, 6S 1500 lipo', 'how many at once'], /supply .* up to 3 such charges at once/],
+      [
+        ['how many 4S 1500 from a 12V 80Ah leisure battery', 'and at the same time?', 'how many at once'],
+        /such charges/,
+      ],
+    ],
+  ],
+  [
+    'cells of another count and type are no part of the pack before',
+    [
+      [['3S 1800 li-ion on steps of 1 2 3 A', 'storage volts of a 5S lihv'], /storage chemistry: 5S LiHV go /],
+      [['amps for 3S 1800 lihv', 'and for 4S?'], /4S 1800mAh LiHV/],
+    ],
+  ],
+  [
+    'a source alone lends itself to what is charged from it',
+    [[['car battery 70Ah resting at 12.6V', 'how many 3S 1300 will it fill'], /source .*rest 12.6V 70Ah/]],
+  ],
+  [
     'a rate holds for another pack, and amps stay amps',
     [
       [['amps for 4s 2600 at 1C', 'and for 5000?'], /5000mAh.*current: 5A/],

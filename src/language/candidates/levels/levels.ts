@@ -75,7 +75,9 @@ function levelsOf(sentence: Sentence, volts: Volts, series: readonly number[], m
   const voltage = (score: number): Found => ({ kind: 'voltage', text: `${decimal}V`, first, after, score })
   // However high: what no cell has is for its reader to refuse.
   const cell = value <= highestCell_V || unit ? sentence.phraseEnd(after, ofCell) : undefined
-  if (cell !== undefined && (unit || decimal.includes('.'))) {
+  // "0.5 each" of packs is a current: no cell that is told by a bare number stands so low.
+  const isOfPacks = !unit && value < lowestCell_V && eachOne.test(sentence.word(after))
+  if (cell !== undefined && (unit || decimal.includes('.')) && !isOfPacks) {
     return [state(`${decimal}V per cell`, cell, 0.95), state(`${decimal}V per cell`, after, 0.6), voltage(0.3)]
   }
   if (value <= highestCell_V && decimal.includes('.') && tellsOfCell(sentence, first)) {
@@ -103,6 +105,8 @@ function levelsOf(sentence: Sentence, volts: Volts, series: readonly number[], m
   const bare = decimal.includes('.') ? 0.35 : 0.1
   return [state(`${decimal}V pack`, after, likely * doubt), voltage((unit ? 0.5 : bare) + reading)]
 }
+
+const eachOne = /^(?:each|apiece)$/
 
 /** "Cell 3 reads 2.4", "one cell 3.1 and the other only 1.9": which of the cells is said right before. */
 function tellsOfCell(sentence: Sentence, first: number): boolean {

@@ -46,7 +46,7 @@ export const findQuantities: Family = (sentence, before) => {
     }
     found.push(...degreesOrRate(sentence, first, weather), ...bareTemperature(sentence, first, weather))
     found.push(...gaugeBefore(sentence, first), ...wireMillimetres(sentence, first, wire))
-    found.push(...bareCurrent(sentence, first), ...priceAt(sentence, first), ...plugAt(sentence, first))
+    found.push(...bareCurrent(sentence, first, before), ...priceAt(sentence, first), ...plugAt(sentence, first))
     found.push(...saidRate(sentence, first))
   }
   return ownWarmth(sentence, [...before, ...found]).slice(before.length)
@@ -132,12 +132,21 @@ function wireMillimetres(sentence: Sentence, first: number, wire: boolean): read
   return [{ kind: 'gauge', text, first, after: numeral.after, score: 0.25 }]
 }
 
+const [leastMilli, asked] = [100, /^(?:at|set|use|with|@|give)$/]
 const setting = wordSet('at with on set use using give run put to of than = @ by try choose below above max only')
 
-/** "charge it at 2", "set 1.3": amperes are what people leave the unit off. */
-function bareCurrent(sentence: Sentence, first: number): readonly Found[] {
+/** "charge it at 2", "set 1.3", "3S 2200 at 2200": amperes, or milliamperes, are what people leave the unit off. */
+function bareCurrent(sentence: Sentence, first: number, found: readonly Found[]): readonly Found[] {
   const numeral = sentence.bareNumeral(first)
   if (!numeral) return none
+  const fromMilli_A = numeral.value / 1000
+  const isUsualFor = ({ pack, after }: Found) =>
+    pack?.capacity_Ah !== undefined &&
+    after <= first &&
+    fromMilli_A >= 0.2 * pack.capacity_Ah &&
+    fromMilli_A <= 3 * pack.capacity_Ah
+  if (numeral.value >= leastMilli && asked.test(sentence.word(first - 1)) && found.some(isUsualFor))
+    return [{ kind: 'current', text: `${decimalText(fromMilli_A)}A`, first, after: numeral.after, score: 0.6 }]
   if (numeral.value < 0.05 || numeral.value > 40 || numeral.decimal.split('.')[1]?.length === 3) return none
   if ((sentence.word(first - 1) === ':' && sentence.glued(first)) || sentence.minusBefore(first) !== undefined)
     return none

@@ -34,8 +34,18 @@ function runAt(sentence: Sentence, first: number, taken: ReadonlySet<number>): R
     after = end
     at = glueEnd(sentence, after, draft)
   }
-  return after > first ? { first, after, draft } : undefined
+  return after > first ? ofLead({ first, after, draft }) : undefined
 }
+
+/** "12 V 7 Ah", whatever it came out of: labels of lithium packs print other volts. */
+const ofLead = (run: Run): Run =>
+  run.draft.kind === undefined &&
+  run.draft.chemistry === undefined &&
+  /^(?:12|24)$/.test(run.draft.volts ?? '') &&
+  (run.draft.capacity_Ah ?? 0) >= leastLead_Ah
+    ? { ...run, draft: { ...run.draft, kind: 'lead', sure: 0.7 } }
+    : run
+const leastLead_Ah = 4
 
 /** What stands at this token is no part of the source that was told so far. */
 function isOther(sentence: Sentence, at: number, end: number, told: SourceDraft, draft: SourceDraft): boolean {

@@ -7,7 +7,7 @@ import type { Kept } from '../../reading/fit.ts'
 import { isOfNamed } from '../../reading/free-words.ts'
 import { keptEntries, keptList } from '../../reading/listed.ts'
 import { alike } from '../../reading/told/charger-told.ts'
-import { namesPack, type PackTold, toldBy, toldIn } from '../../reading/told/told-pack.ts'
+import { namesPack, type PackTold, together, toldBy, toldIn } from '../../reading/told/told-pack.ts'
 import type { CommandWords } from '../../sentence/vocabulary.ts'
 import { readCellType } from '../../things/cell-type.ts'
 import { isSource } from './as-before.ts'
@@ -63,7 +63,7 @@ export function lentTo(
         onlyOf(frame.question.options, name => feeds.has(name)),
       ),
     }
-  if (told.some(namesPack) || (told.length > 0 && !mayBePart)) return { kept: {} }
+  if (told.some(namesPack) || (told.length > 0 && !mayBePart) || areOther(told, pack)) return { kept: {} }
   const { kept, before } = heldOn(frame, values)
   // With a current it would be asked for watts.
   const asksWh = command.name === 'energy' && ofEnergy.test(text)
@@ -73,6 +73,13 @@ export function lentTo(
     (name, text) => (name !== 'source' || isSource(text)) && !(name === 'current' && asksWh),
   )
   return { kept: inTermsOf(command, readable), before }
+}
+
+/** "Storage volts of a 4S LiHV" behind a 2S LiPo: of other cells and of another type it is none of that. */
+function areOther(values: readonly Candidate[], pack = ''): boolean {
+  const [told, before] = [together(values.map(value => toldBy(value) ?? {})), toldIn(pack)]
+  const differs = (part: 'series' | 'chemistry') => told[part] !== undefined && told[part] !== before?.[part]
+  return before !== undefined && differs('series') && differs('chemistry')
 }
 
 export const ofEnergy = /\b(?:wh|watt-?\s?hours?|energy)\b/i

@@ -1,18 +1,23 @@
-// "How many if I leave 20 %", "how many then", behind a question about how many packs something charges.
+// "How many if I leave 20 %", "how many then", "how many at once", behind a question about what a source charges.
 
-import { fitTo } from '../../reading/fit.ts'
 import { namesPack } from '../../reading/told/told-pack.ts'
 import type { Way } from '../behind/behind.ts'
-import { choiceOf } from '../behind/choice-of.ts'
+import { choiceBy } from '../behind/choice-of.ts'
+import { lentTo } from '../behind/lend.ts'
 
 const counts =
   /^\W*(?:(?:and|so|then|ok|but) )*how many(?! (?:wh|watt\w*|volts?|amps?|mah|minutes?|hours?|cells?|times? (?:did|have)|per ?cent))\b/i
+/** What it gives decides, and not what it holds. */
+const atOnce = /\b(?:at (?:once|a time|the same time)|in parallel|simultaneously|together)\b/i
 
 export const howMany: Way = ({ text, values, frame, vocabulary }) => {
-  const command = vocabulary.find(({ name }) => name === 'source')
-  const isOf = frame.question.command === command?.name && !frame.pending && !values.some(namesPack)
-  if (!command || !isOf || !counts.test(text)) return undefined
+  const of = frame.question.command
+  const isAtOnce = atOnce.test(text)
+  const command = vocabulary.find(({ name }) => name === (isAtOnce ? 'supply' : 'source'))
+  const isOf = of === 'source' || (isAtOnce && of === 'supply' && frame.question.options.source !== undefined)
+  if (!command || !isOf || frame.pending || values.some(namesPack) || !counts.test(text)) return undefined
   // A share that is left or kept is the source's: it goes no lower than it may anyway.
-  const others = values.filter(({ kind, text: of }) => !(kind === 'state' && of.endsWith('%')))
-  return choiceOf(fitTo(command, others, frame.question.options), frame.question.options)
+  const others = values.filter(({ kind, text: level }) => !(kind === 'state' && level.endsWith('%')))
+  const lent = of === command.name ? { kept: frame.question.options } : lentTo(frame, command, text, others)
+  return choiceBy(command, others, lent)
 }

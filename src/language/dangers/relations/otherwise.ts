@@ -2,6 +2,7 @@
 
 import type { Danger } from '../../../charging/situation/dangers.ts'
 import { isLabelled, isRoundCell, isTimeUnknown } from './label.ts'
+import { isOneKind } from './one-kind.ts'
 import type { Told } from './relation.ts'
 import { isAmongChildren, isChildAsking, isMinded, isStaying, isWhereOneSleeps } from './rooms.ts'
 import { isSameCount, isSameType } from './setting.ts'
@@ -30,7 +31,7 @@ export const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
   overfull: isWithinLabel,
   tooFast: told => isUsualRate(told) || isInFlight(told),
   bypass: isRatedFuse,
-  boardMixed: isAlike,
+  boardMixed: told => isAlike(told) || isOneKind(told),
   hotPack: isMild,
   coldPack: isWarm,
   unknownPack: told => isLabelled(told) || isTimeUnknown(told),

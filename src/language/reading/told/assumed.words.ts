@@ -36,7 +36,7 @@ export const toldBefore = told(
     say`told before: ${own(quotes([...new Set(kept.map(({ typed }) => typed))]))}`,
 )
 
-export const readAsAh = told(
+export const readAsCapacity = told(
   ({ say, own, show }, typed: string, capacity_Ah: number) =>
-    say`${own(typed)} is read as Ah: ${show.capacity(capacity_Ah)}`,
+    say`${own(typed)} is read as what it holds: ${show.capacity(capacity_Ah)}`,
 )

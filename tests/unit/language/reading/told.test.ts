@@ -51,9 +51,43 @@ describe('a capacity without its unit', () => {
     expect(fitted('current', text).options.pack).toBe(pack)
   })
 
+  it.each([
+    ['my label reads 1400 milliamps 3 cell lipo', '3S 1400mAh LiPo'],
+    ['2S lihv, 1.1 mah', '2S 1100mAh LiHV'],
+    ['3S lipo at 600 mA', undefined],
+    ['the van battery cranks with 550 amps, 3S lipo', undefined],
+    ['4S, set 1500 mA', undefined],
+  ])('with a wrong one is what labels print, unless it is to be set: %j', (text, pack) => {
+    expect(fitted('current', text).options.pack).toBe(pack)
+  })
+
   it('is said', () => {
     expect(fitted('current', '3S 2.4 lipo').doubts).toEqual(['notUnderstood'])
+    expect(fitted('current', '3S 1.4 mah lipo').doubts).toEqual(['notUnderstood'])
   })
+})
+
+it('volts of a label count the cells before a capacity, also without their unit', () => {
+  expect(fitted('current', 'what amps for 22.2 4000').options.pack).toBe('6S 4000mAh LiPo')
+  expect(fitted('current', 'rests at 14.8 1500 lipo').missing).toEqual({ cells: [4] })
+})
+
+it('what is to be set may be told in the mA of the label', () => {
+  expect(fitted('time', '3S 1800 lipo at 1800').options.current).toBe('1.8A')
+  expect(fitted('time', '3S 1800 lipo set 900').options.current).toBe('0.9A')
+  expect(fitted('time', '3S 1800 lipo at 9000').options.current).toBeUndefined()
+})
+
+it('so little of each pack is a current, and no volts of a cell', () => {
+  expect(fitted('parallel', 'five 1S 350 lipo on the board, 0.35 each').options.current).toBe('0.35A each')
+  expect(fitted('percent', '3S lipo, 0.9 V each').options.at).toBe('0.9V per cell')
+})
+
+it('12 or 24 V with some Ah are a lead battery, whatever it came out of', () => {
+  const source = (text: string) => fitted('source', text).options.source
+  expect(source('from a 12V 9Ah gate battery, 3S 1300 lipo')).toMatch(/^lead battery.*9Ah/)
+  expect(source('24V 30Ah, 3S 1300 lipo')).toMatch(/^lead battery.*24V.*30Ah/)
+  expect(source('12V 2Ah, 3S 1300 lipo')).toBeUndefined()
 })
 
 describe('the size of a round cell', () => {

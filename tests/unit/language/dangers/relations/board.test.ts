@@ -2,6 +2,8 @@
 // one kind.
 
 import { expect, test } from 'vitest'
+import { dangersIn } from '../../../../../src/language/dangers/index.ts'
+import { isOneKind } from '../../../../../src/language/dangers/relations/one-kind.ts'
 import { boardMixed, healthyVolts, isAlike } from '../../../../../src/language/dangers/relations/volts.ts'
 import { tells } from './tells.ts'
 import { told } from './told.ts'
@@ -109,3 +111,18 @@ test.each<readonly [string, boolean]>([
   ['11.4 V', false],
   ['2.5 V and 3.8 V', true],
 ])('%s: sound volts %s', (text, is) => expect(healthyVolts(told(text))).toBe(is))
+
+test.each<readonly [string, boolean]>([
+  ['and a pair of those on the board?', true],
+  ['two 4S 1500 lipo in parallel, how long', true],
+  ['can i put four 3S 850 on one board', true],
+  ['a pair on the board, one is full', false],
+  ['two lipo and a lihv on the board', false],
+  ['two lipo 3S 4S on the board', false],
+  ['six packs on the board, a couple came from storage', false],
+  ['three on the board at 40 %', false],
+])('%s: so many of one kind %s', (text, is) => {
+  expect(isOneKind(told(text))).toBe(is)
+  const { told: sure, suspected } = dangersIn(text)
+  if (is) expect([...sure.map(({ danger }) => danger), ...suspected]).not.toContain('boardMixed')
+})
