@@ -20,6 +20,7 @@ import { howMany } from './ways/how-many.ts'
 import { putBack } from './ways/put-back.ts'
 import { reminds } from './ways/reminds.ts'
 import { ruleAnew } from './ways/rule-anew.ts'
+import { several } from './ways/several.ts'
 import { stays } from './ways/stay.ts'
 
 const ways: readonly Way[] = [
@@ -31,6 +32,7 @@ const ways: readonly Way[] = [
   flown,
   putBack,
   both,
+  several,
   stays,
   answerTo,
   // "Current: 2A", in notation.

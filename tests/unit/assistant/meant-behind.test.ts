@@ -55,6 +55,23 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
     ],
   ],
   [
+    'several of the pack before take their time together',
+    [
+      [['amps for 3S 1700 lihv', 'and for four of those'], /plan packs: 4x 3S 1700mAh LiHV/],
+      [['how long for 6S 1100 lipo', 'and three of them one after another'], /plan packs: 3x 6S 1100mAh LiPo/],
+      [['amps for 3S 1700 lihv', 'and for four of those on a board'], /parallel packs: 4x 3S 1700mAh LiHV/],
+      [['how many 3S 1700 lipo from a 6S 9000 li-ion', 'how long is that all together'], /source .*9000/],
+    ],
+  ],
+  [
+    'a number that may be asked for is so many amps, where amps were named',
+    [
+      [['amps for 3S 1700 lihv', 'can i do 2'], /current .*current: 2A/],
+      [['amps for 3S 1700 lihv', 'is 4 ok?'], /current .*current: 4A do not charge/],
+      [['amps for 3S 1700 lihv', 'can i charge 3 of them'], /^(?!.*current: 3A)/],
+    ],
+  ],
+  [
     'a source alone lends itself to what is charged from it',
     [[['car battery 70Ah resting at 12.6V', 'how many 3S 1300 will it fill'], /source .*rest 12.6V 70Ah/]],
   ],

@@ -31,7 +31,7 @@ export function asBefore(
   frame: Frame,
 ): readonly Candidate[] {
   const before = withFeed(frame)
-  const told = withPartOfBefore(text, values, frame).map(value => asCurrent(value, frame))
+  const told = withPartOfBefore(text, values, frame).map(value => asCurrent(value, frame, text))
   const cells = toldIn(before.pack ?? '')?.series ?? 1
   // "And one of 65 W", "half sun", "one cell has 35": no count, no state and no pack of one cell.
   const isNone = ({ kind, typed, score, pack }: Candidate) =>

@@ -14,12 +14,13 @@ export const onlyNumber = /^\d+(?:[.,]\d+)?$/
  * "With 3" is a current, and so is "at 2.6" behind "from 3.6 at 1.3a", where no sound cell of the pack stands at as many
  * volts.
  */
-export function asCurrent(value: Candidate, frame: Frame): Candidate {
+export function asCurrent(value: Candidate, frame: Frame, asked: string): Candidate {
   const { current, pack: text = '' } = frame.question.options
   const { cue = '', kind, typed } = value
   const pack = attempt(() => readPack(text).value)
   // "10 A": of the charge that was told its own, and no charger's.
   if (current !== undefined && kind === 'current' && cue === '') return { ...value, cue: 'at' }
+  if (mayBeAsked.has(kind) && isAskedAmps(asked, typed, frame)) return { ...value, kind: 'current', text: `${typed}A` }
   if (current === undefined || !pack || !onlyNumber.test(typed) || !mayBeCurrent.has(kind)) return value
   const amount = typed.replace(',', '.')
   const { precharge_V, full_V } = pack.chemistry
@@ -30,6 +31,16 @@ export function asCurrent(value: Candidate, frame: Frame): Candidate {
   const { pack: _, parts: __, ...others } = value
   return isCurrent ? { ...others, kind: 'current', text: `${amount}A`, typed: `${typed} A` } : value
 }
+/** "Can I do 2", "is 3 ok?" behind an answer that named amps: so many, unless they lie far from those. */
+function isAskedAmps(text: string, typed: string, { question, figures = [] }: Frame): boolean {
+  const advised_A = figures.find(({ key }) => key === 'setCurrent')?.value
+  const isOpen = advised_A !== undefined && question.options.pack !== undefined && mayI.test(text)
+  return isOpen && onlyNumber.test(typed) && Math.abs(Math.log(Number(typed) / advised_A)) <= Math.log(near)
+}
+const mayI =
+  /^\W*(?:(?:and|so|but|ok) )*(?:can|could|may|is|would|will)\b(?!.*\b(?:of|packs?|lipos?|them|those|these)\b)/i
+const near = 4
+const mayBeAsked: ReadonlySet<ValueName> = new Set(['number', 'count'])
 const mayBeCurrent: ReadonlySet<ValueName> = new Set(['current', 'state', 'number'])
 
 const ofFeed = /\b(?:supply|source|psu|adapt[eo]r|brick|input|wall|car)\b/i

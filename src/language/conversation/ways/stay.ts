@@ -64,7 +64,8 @@ export const stays: Way = ({ text, values, other, frame }, command) => {
   const isNamed = figures.some(({ unit }) => wanted.has(unit)) || (isStored && wanted.has('s'))
   const held = new Set(Object.values(other.fitted.options))
   const isLost =
-    other.intent !== command.name && (isStored || Object.values(question.options).some(told => !held.has(told)))
+    other.intent !== command.name &&
+    (isStored || ofAll.test(text) || Object.values(question.options).some(told => !held.has(told)))
   if (!isNamed || !isLost) return undefined
   if (values.length === 0) return again()
   const change = changed(command, { values: asBefore(text, values, command, frame), free: {} }, frame)
