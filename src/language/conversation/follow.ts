@@ -14,6 +14,7 @@ import { asksQuantity } from './ways/asks-quantity.ts'
 import { beyondFull } from './ways/beyond-full.ts'
 import { both } from './ways/both.ts'
 import { withChange } from './ways/change.ts'
+import { chargersAnew } from './ways/chargers-anew.ts'
 import { compares } from './ways/compares.ts'
 import { flown } from './ways/flown.ts'
 import { howMany } from './ways/how-many.ts'
@@ -32,6 +33,7 @@ const ways: readonly Way[] = [
   flown,
   putBack,
   both,
+  chargersAnew,
   several,
   stays,
   answerTo,

@@ -72,6 +72,18 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
     ],
   ],
   [
+    'one charger or outlet more or less',
+    [
+      [['plan 3x 4S 1700 lipo with two 90W chargers', 'what if one charger fails'], /chargers: 0.1-9A by 0.1 90W/],
+      [['plan 3x 4S 1700 lipo with two 90W chargers', 'and with a third charger'], /chargers: 3x 0.1-9A by 0.1 90W/],
+      [['nine 1S 350 lipo on a 5 port charger', 'without one port'], /ports: 4/],
+    ],
+  ],
+  [
+    'watts from a named thing are what it gives',
+    [[['plan 3x 4S 1700 lipo with two 90W chargers', 'and only 120W off the inverter'], /sources?: mains 120W/]],
+  ],
+  [
     'a source alone lends itself to what is charged from it',
     [[['car battery 70Ah resting at 12.6V', 'how many 3S 1300 will it fill'], /source .*rest 12.6V 70Ah/]],
   ],

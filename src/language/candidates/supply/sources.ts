@@ -58,7 +58,7 @@ function isOther(sentence: Sentence, at: number, end: number, told: SourceDraft,
   const isNext = joins.test(articles.has(before) ? sentence.word(at - 2) : '')
   if (isNext && figures !== undefined && told.kind === undefined && namedSource(sentence, at)) return true
   // "450 W at the plug" is what a charger takes.
-  const isPlace = before === 'the' && /^(?:at|from)$/.test(sentence.word(at - 2))
+  const isPlace = before === 'the' && (sentence.word(at - 2) === 'at' || isSocket(sentence, at))
   if (isPlace && told.kind === undefined && told.watts !== undefined) return true
   // "22.3V at 10A" is where a pack stands, and what it is given; "supply at 2A" most often is that too.
   if (before !== 'at') return false
@@ -68,6 +68,10 @@ function isOther(sentence: Sentence, at: number, end: number, told: SourceDraft,
 }
 
 const joins = /^and$/
+
+/** "450 W from the wall": it takes them there. */
+const isSocket = (sentence: Sentence, at: number): boolean =>
+  sentence.word(at - 2) === 'from' && (namedSource(sentence, at)?.sure ?? 0) < 0.5
 
 /** "Fused at 8 A", "at a 10 A fuse" is what it gives. */
 const rated = wordSet('fused fuse rated limited')
@@ -89,11 +93,21 @@ function asideEnd(sentence: Sentence, after: number, draft: SourceDraft): number
 const boxes = wordSet('box battery batt')
 const mostAside = 6
 
+/** "Only 150 W from the generator": what gives them is named behind; amps there are what is to be set. */
+function giverAt(sentence: Sentence, after: number, { kind, watts, amps, volts }: SourceDraft): number | undefined {
+  const isGiven = kind === undefined && watts !== undefined && (amps ?? volts) === undefined
+  if (!isGiven || !/^(?:from|off)$/.test(sentence.word(after))) return undefined
+  const at = articles.has(sentence.word(after + 1)) ? after + 2 : after + 1
+  return namedSource(sentence, at) && at
+}
+
 /** Behind the words that may stand between two parts. */
 function glueEnd(sentence: Sentence, after: number, draft: SourceDraft): number {
   let at = after
   const aside = asideEnd(sentence, after, draft)
   if (aside !== undefined) return aside
+  const giver = giverAt(sentence, after, draft)
+  if (giver !== undefined) return giver
   while (at < after + mostGlue && glue.has(sentence.word(at))) at += 1
   const article = articles.has(sentence.word(at)) && at > after && sentence.word(at - 1) !== ','
   const isTo = sentence.word(at) === 'to'
