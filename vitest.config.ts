@@ -11,7 +11,8 @@ export default defineConfig({
     isolate: false,
     // Node loads the modules, as when the program runs; the runner's own loading slows each call between them.
     experimental: { viteModuleRunner: false, nodeLoader: false },
-    maxWorkers: availableParallelism(),
+    // One more than there are cores: some files only wait, for limits and for silence.
+    maxWorkers: availableParallelism() + 1,
     // Room for what a test throws away, so that it is swept seldom.
     execArgv: ['--max-semi-space-size=32'],
     setupFiles: ['tests/support/property-seed.ts'],

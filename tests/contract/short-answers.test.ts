@@ -20,7 +20,7 @@ import { renderText } from '../../src/room/render-text.ts'
 import { nextOf, tapsOf } from '../../src/room/typed-next.ts'
 import { authors, heldOut, messagesOf } from '../../training/corpus/read-corpus.ts'
 import { type Asking, askingOf, moderator } from '../support/ask.ts'
-import { cases } from '../support/cases.ts'
+import { cases, someOf } from '../support/cases.ts'
 import { demoAsking } from '../support/demo-asking.ts'
 import { type Clubs, openClubs } from '../support/every-command/clubs.ts'
 import { someStyle } from '../support/every-command/notation.ts'
@@ -297,7 +297,7 @@ describe('a short answer', () => {
   it('to what people ask that tells of no danger', async () => {
     const learned = authors.filter(author => !heldOut.has(author)).flatMap(messagesOf)
     const harmless = learned.filter(({ dangers }) => dangers.length === 0)
-    const every = Math.floor(harmless.length / 300)
+    const every = Math.ceil(harmless.length / someOf(1000))
     for (const { text } of harmless.filter((_, at) => at % every === 0)) {
       const reply = await asking.ask(text, { ...moderator, place: { id: `said ${text}`, direct: true } })
       expectShort(reply)

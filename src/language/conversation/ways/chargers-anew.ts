@@ -5,7 +5,7 @@ import { alike } from '../../reading/told/charger-told.ts'
 import type { Way } from '../behind/behind.ts'
 import { choiceOf } from '../behind/choice-of.ts'
 
-const thing = String.raw`(?:charger|outlet|port|output|channel)s?`
+const thing = '(?:charger|outlet|port|output|channel)s?'
 const more = new RegExp(String.raw`\b(?:second|third|fourth|fifth|another|one more|extra) ${thing}\b`, 'i')
 const less = new RegExp(
   String.raw`\b(?:one|a|my other|the (?:second|third|fourth|other)) ${thing} (?:dies|died|fails|failed|breaks|broke|quits?|packs up|is (?:dead|broken|gone|out)|less|fewer)\b|\b(?:without|lose|lost) (?:one|a|the (?:second|third|other)) ${thing}\b|\bone (?:less|fewer) ${thing}\b`,
