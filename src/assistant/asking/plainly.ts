@@ -121,18 +121,22 @@ async function removedBy({ asker, community, lookup }: Context): Promise<readonl
 function besidesTitle(heard: DangersIn, text: string, { about, meant: sure }: ToldFreely, meant: Meant): DangersIn {
   const { title, of = title, 'new-title': newTitle, text: words } = 'question' in meant ? meant.question.options : {}
   const called = answerCalled(text)
+  const allowed = words !== undefined && permits(words)
   const names = present([
     about ?? of,
     called !== undefined && ofOwn.test(called) ? undefined : called,
     newTitle,
-    words !== undefined && (ofOwn.test(words) || permits(words)) ? undefined : words,
+    words !== undefined && (ofOwn.test(words) || allowed) ? undefined : words,
   ])
   if (names.length + (sure ? 1 : 0) === 0) return heard
   const left = names.reduce(leftOut, text)
   const rest = dangersIn(sure ? besideDeeds(left) : left)
   const still = new Set([...rest.told.map(({ danger }) => danger), ...rest.suspected])
   const told = heard.told.filter(({ danger }) => still.has(danger))
-  return { told, suspected: heard.suspected.filter(danger => rest.suspected.includes(danger)) }
+  const suspected = heard.suspected.filter(danger => rest.suspected.includes(danger))
+  // What it allows is judged by itself: the words around it say nothing of that.
+  const own = allowed ? dangersIn(words) : { told: [], suspected: [] }
+  return { told: [...told, ...own.told], suspected: [...suspected, ...own.suspected] }
 }
 
 /** "Packs may charge overnight": what it says may be done is judged like what is done, and no club's rule allows it. */

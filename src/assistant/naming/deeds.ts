@@ -20,7 +20,7 @@ const asksAbout =
 const saysWhat = /\bwhat(?:'s| do| does| did| is)\b|\bwhere(?:'s| is)\b/iu
 
 /** What a sentence is about that speaks of a standard answer. */
-const answerNoun =
+export const answerNoun =
   /\b(?:answers?|cards?|pins?|pinned|notices?|faqs?|replies|reply|titles?|headings?|what we (?:say|said|have) (?:about|on|of))\b/iu
 const otherNoun =
   /\b(?:charges?|log\w*|entry|entries|reminders?|alarms?|timers?|pings?|notes?|limits?|rules?|caps?|lessons?)\b/iu
@@ -73,6 +73,9 @@ interface Told {
   readonly isOfPack: boolean | undefined
 }
 
+/** "Pin this here: …", "post a notice: …". */
+const pinsWords = /^\W*(?:(?:please|pls|can you|could you) )*(?:pin|post|hang|put up)\b[^:]*: /iu
+
 /** A title that may be a word of anything is meant where little else is said. */
 const little = 5
 
@@ -120,7 +123,8 @@ export function commandMeant(
   const pointsAtChange = ofLast.test(rest) || changeNoun.test(rest)
   if (isBehindChange && first === 'restore' && pointsAtChange && values.length === 0) return 'undo'
   const isLimit = figures.some(({ kind }) => kind !== 'clock' && ofRules.has(kind))
-  if (ruleIn(plain) !== undefined && !isLimit) return 'answer save'
+  if (!isLimit && (ruleIn(plain) ?? (pinsWords.test(plain) ? named.text : undefined)) !== undefined)
+    return 'answer save'
   if (isOfPack !== undefined && !hasValues && does('keep') && (ofLast.test(rest) || ofNothing.test(rest))) {
     if (!isForKit(rest, heading, isOfPack)) return 'answer save'
     if (heading !== undefined) return 'kit save'

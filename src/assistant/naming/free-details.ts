@@ -10,7 +10,9 @@ import type { KitEntry } from '../../memory/kit.ts'
 import type { StandardAnswer } from '../../memory/standard-answer.ts'
 import { nameForm } from '../kit/kit-name.ts'
 import { titleAsked } from './asked-title.ts'
-import { commandMeant, isOfAnswer } from './deeds.ts'
+import { answerNoun, commandMeant, isOfAnswer } from './deeds.ts'
+import { titleOver } from './title-at.ts'
+import { titleHolding } from './titles.ts'
 import { answerTold, ruleIn, type ToldAnswer } from './told-answers.ts'
 import { lessonTold } from './told-lessons.ts'
 import { namesTold } from './told-names.ts'
@@ -63,7 +65,7 @@ export function freeDetails(
   const wanted = wantedOf(plain, titles, spokenBefore(frame))
   const isOpen = frame?.pending === undefined
   const asked = isSafe && isOpen && !wanted ? titleAsked(plain, titles) : undefined
-  const told = toldOf(answerTold(plain, titles), wanted, asked)
+  const told = byContent(plain, toldOf(answerTold(plain, titles), wanted, asked), answers)
   const isClubs = forClub.test(plain)
   // "Make this one of our answers: wren setting".
   const heading = told.heading ?? (isShort(told.text) && !ruleIn(plain) ? told.text : undefined)
@@ -105,7 +107,8 @@ export function freeDetails(
     changed: named.gone,
     'new name': names.to,
     title: told.title,
-    'new title': command === 'answer save' ? (isTitled ? heading : told.heading) : told.newTitle,
+    'new title':
+      command === 'answer save' ? (isTitled ? heading : (told.heading ?? titleOver(told.text))) : told.newTitle,
     text: isTitled && command === 'answer save' ? undefined : content(command === 'answer save'),
     question: command === 'answer save' && (isTitled || told.text === undefined) ? before : undefined,
     owner: isClubs || (command !== 'kit save' && used[0]?.owner.scope === 'community') ? 'club' : undefined,
@@ -128,6 +131,12 @@ function toldOf(told: ToldAnswer, wanted: Wanted | undefined, asked: string | un
   if (!wanted) return asked === undefined ? told : { ...told, title: asked }
   const { deed, title, newTitle, text } = wanted
   return deed === 'save' ? { ...told, heading: title, text } : { ...told, title, newTitle, text }
+}
+
+/** A standard answer that is spoken of by what it says. */
+function byContent(plain: string, told: ToldAnswer, answers: readonly StandardAnswer[]): ToldAnswer {
+  const isOpen = [told.title, told.heading, told.text].every(one => one === undefined)
+  return isOpen && answerNoun.test(plain) ? { ...told, title: titleHolding(plain, answers) } : told
 }
 
 const isShort = (text: string | undefined): boolean => text !== undefined && text.split(' ').length <= mostOfTitle

@@ -13,3 +13,15 @@ export function titleAt(text: string): string | undefined {
   const title = (quote ?? bare.slice(0, titleEnd.exec(bare)?.index)).trim().replace(/^'|'$/g, '')
   return /[\p{L}\d]/u.test(title) ? title.charAt(0).toUpperCase() + title.slice(1) : undefined
 }
+
+/** A text of so many words is its own title; of a longer one so many begin it. */
+const [fewWords, firstWords] = [5, 4]
+const joining =
+  /(?: (?:a|an|the|of|in|on|at|to|for|from|by|with|and|or|but|if|is|are|be|after|before|until|while|when|where|only|not|our|your|its?))+$/iu
+
+/** The first words of a text as its title, where it was given none: "No charging after the last one leaves". */
+export function titleOver(text: string | undefined): string | undefined {
+  const title = titleAt(text ?? '')
+  const words = title?.split(' ') ?? []
+  return words.length <= fewWords ? title : words.slice(0, firstWords).join(' ').replace(joining, '')
+}

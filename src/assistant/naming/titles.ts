@@ -2,6 +2,7 @@
 
 import { nearest } from '../../ground/nearest.ts'
 import { commonplace, contentOf, familiesOfStem, stemsOf } from '../../handbook/search/words.ts'
+import type { StandardAnswer } from '../../memory/standard-answer.ts'
 
 /** So much of the words of a title stands in a sentence that means it, and so much more than of any other. */
 const enough = 0.5
@@ -53,3 +54,16 @@ export function verbatimIn(plain: string, titles: readonly string[]): string | u
 
 const wordFor = (title: string): RegExp =>
   new RegExp(`(?<![\\p{L}\\d])${RegExp.escape(title.toLowerCase())}(?![\\p{L}\\d])`, 'u')
+
+/** Words that an answer and a sentence share: fewer may be chance. */
+const fewest = 2
+
+/** The title of the one answer whose words the sentence takes up: "the notice about the last member". */
+export function titleHolding(text: string, answers: readonly Pick<StandardAnswer, 'title' | 'content'>[]) {
+  const said = stemsOf(text)
+  const sharedBy = (content: string) => new Set(aboutOf(content).filter(one => isIn(one, said))).size
+  const [best, next] = answers
+    .map(({ title, content }) => ({ title, shared: sharedBy(content) }))
+    .toSorted((a, b) => b.shared - a.shared)
+  return best && best.shared >= fewest && best.shared > (next?.shared ?? 0) ? best.title : undefined
+}

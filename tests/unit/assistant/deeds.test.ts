@@ -139,9 +139,18 @@ test.each([
   'the rules should say: no charging in the tent',
   'add to our rules that no charging in the tent',
 ])('a rule in words is kept on the board: %j', async text => {
-  const { followUps } = await ask(text)
-  await ask(followUps[0]?.label ?? '')
-  expect(await answers()).toEqual([['no charging in the tent', 'no charging in the tent']])
+  await ask(text)
+  expect(await answers()).toEqual([['No charging in the tent', 'no charging in the tent']])
+})
+
+test('a longer text is kept under its first words, and found by what it says', async () => {
+  await ask('pin this here: the side door stays shut while anything charges')
+  await ask('pin this here: gloves hang left of the extinguisher, and stay there')
+  const text = 'the side door stays shut while anything charges'
+  expect(await answers()).toContainEqual(['Side door stays shut', text])
+  const { followUps } = await ask('take the notice about anything charging and the side door down')
+  expect(followUps[0]?.question).toBe('answer remove title: Side door stays shut')
+  expect((await ask('delete the notice with the ladder')).problem?.what).toContain('title')
 })
 
 test('all reminders go after a yes', async () => {

@@ -121,6 +121,8 @@ describe('standard answers', () => {
   test.each([
     'add a club rule: packs may charge overnight in the barn with nobody there',
     'put this on the board: members can leave a charge alone for an hour',
+    'save an answer called break: a charge may go on alone while we eat',
+    'pin this here: a pack that is a little puffed can be charged slowly',
   ])('that would allow a danger is refused: %s', async words => {
     const { verdict, followUps } = await asking.ask(words, moderator)
     expect(followUps).toEqual([])
