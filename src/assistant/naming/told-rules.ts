@@ -38,6 +38,12 @@ const orders = [
   /\b(?:nobody|no ?one|none of (?:us|you)|no (?:\w+ )?members?)\b[^.?!]*\bcharg\w*\b[^.?!]*\b(?:above|over|beyond|below|under|beneath|(?:more|faster|less|colder) than)\b/iu,
   /\b(?:every(?:one|body)|all of us|all members|we (?:\w+ )?all)\b[^.?!]*\b(?:stores?|charges?|keeps?|stays?)\b[^.?!]*\b(?:at|to|above|below|under|over|than)\b/iu,
 ]
+/** What is set for all: "set our storage to 3.8", "club storage is 3.8 from now on", "no charging below 8 degrees". */
+const settings = [
+  /^\W*(?:(?:please|pls|ok|could you|can you) )*(?:set|make|change|raise|lower|put|fix)\b(?=[^.?!]*\b(?:our|club|everyone|everybody|all of us|all members)\b)/iu,
+  /^\W*(?:(?:please|pls|ok|and) )*(?:our|(?:the )?club'?s?) (?:\w+ ){1,3}(?:is|are|becomes?|goes) (?:\w+ )?[\d.,]+[^?]*\bfrom (?:now|today|tomorrow)\b/iu,
+  /^\W*(?:(?:please|pls|ok|from (?:now|today|tomorrow)(?: on)?|as of (?:now|today)),? )+no (?:more )?charging (?:above|over|beyond|below|under)\b/iu,
+]
 const isDue =
   /\b(?:should|must|shall|ought|has to|have to|let'?s|mind|please|pls|from \w+(?: \w+)? on|as of|we (?:want|agreed|decided)|nobody|no ?one|none|no (?:\w+ )?members?)\b/iu
 /** Who tells what others do or say, or of a pack of their own, makes no rule. */
@@ -51,9 +57,8 @@ export function isOrder(plain: string, values: readonly Candidate[]): boolean {
   const figures = values.filter(({ kind, typed }) => kind !== 'clock' && /\d/.test(typed))
   const isOfRule = ({ kind, text }: Candidate) => kind === 'rate' || kind === 'temperature' || isVolts(kind, text)
   return (
-    isDue.test(plain) &&
+    (settings.some(one => one.test(plain)) || (isDue.test(plain) && orders.some(one => one.test(plain)))) &&
     !tellsOnly.test(plain.replace(thinks, '')) &&
-    orders.some(one => one.test(plain)) &&
     figures.length === 1 &&
     figures.every(isOfRule)
   )

@@ -1,7 +1,7 @@
 // Rules of a club as moderators say them: which one is meant, and whether it is set or lifted.
 
 import { expect, it } from 'vitest'
-import { rulesTold } from '../../../src/assistant/naming/told-rules.ts'
+import { isOrder, rulesTold } from '../../../src/assistant/naming/told-rules.ts'
 import { bestCover, candidatesOf } from '../../../src/language/candidates/index.ts'
 
 const told = (text: string) => rulesTold(text, bestCover(candidatesOf(text)))
@@ -34,4 +34,16 @@ it.each([
   ['good morning to all', {}],
 ])('%s', (text, rules) => {
   expect(told(text)).toEqual(rules)
+})
+
+it.each([
+  ['change our storage volts to 3.82', true],
+  ['the club storage is 3.82 V from tomorrow', true],
+  ['ok, from today no charging below 8 degrees', true],
+  ['is our storage 3.82 from now on?', false],
+  ['my club storage charger is 3.82 V off', false],
+  ['no charging below 8 degrees, is that right', false],
+  ['what happens to our packs below 8 degrees', false],
+])('%s: an order %s', (text, is) => {
+  expect(isOrder(text, bestCover(candidatesOf(text)))).toBe(is)
 })
