@@ -40,7 +40,7 @@ const orders = [
 ]
 /** What is set for all: "set our storage to 3.8", "club storage is 3.8 from now on", "no charging below 8 degrees". */
 const settings = [
-  /^\W*(?:(?:please|pls|ok|could you|can you) )*(?:set|make|change|raise|lower|put|fix)\b(?=[^.?!]*\b(?:our|club|everyone|everybody|all of us|all members)\b)/iu,
+  /^\W*(?:(?:please|pls|ok|could you|can you) )*(?:set|make|change|raise|lower|put|fix)\b(?=(?:[^.?!]|\.\d)*\b(?:our|club|everyone|everybody|all of us|all members)\b)/iu,
   /^\W*(?:(?:please|pls|ok|and) )*(?:our|(?:the )?club'?s?) (?:\w+ ){1,3}(?:is|are|becomes?|goes) (?:\w+ )?[\d.,]+[^?]*\bfrom (?:now|today|tomorrow)\b/iu,
   /^\W*(?:(?:please|pls|ok|from (?:now|today|tomorrow)(?: on)?|as of (?:now|today)),? )+no (?:more )?charging (?:above|over|beyond|below|under)\b/iu,
 ]

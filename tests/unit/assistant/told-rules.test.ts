@@ -38,6 +38,7 @@ it.each([
 
 it.each([
   ['change our storage volts to 3.82', true],
+  ['make storage 3.82 for the club', true],
   ['the club storage is 3.82 V from tomorrow', true],
   ['ok, from today no charging below 8 degrees', true],
   ['is our storage 3.82 from now on?', false],
