@@ -20,7 +20,7 @@ export async function serve(config: Config, log: Log): Promise<void> {
   const { CHARGEHAND_DATA: dataFolder, DATABASE_URL: databaseUrl } = config
   const workers = openWorkers()
   const opened = await openAssistant({ dataFolder, databaseUrl }, log, workers)
-  const metrics = createMetrics(workers.waiting, opened.memory.due)
+  const metrics = createMetrics(workers, opened.memory.due)
   const parts = {
     ...opened,
     assistant: metrics.measured(withFairUse(opened.assistant, Date.now)),

@@ -2,9 +2,11 @@
 
 import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom-client'
 import { lookedUp } from '../assistant/lookup.ts'
+import { isUnread } from '../assistant/moderating/digest.ts'
 import type { Reply } from '../assistant/reply.ts'
 import type { Assistant } from '../assistant/running/assistant.ts'
 import type { DueMemory, Waiting } from '../memory/due.ts'
+import type { Workers } from '../program/workers/workers.ts'
 
 export interface Metrics {
   readonly contentType: string
@@ -14,19 +16,21 @@ export interface Metrics {
   measured(assistant: Assistant): Assistant
 }
 
-/** `waiting` says how many plans and pictures wait for a worker, `due` what waits for its time or for another try. */
-export function createMetrics(waiting: () => number, due: Pick<DueMemory, 'waiting'>): Metrics {
+/** `work` says what of plans and pictures waits for a worker, `due` what waits for its time or for another try. */
+export function createMetrics(work: Pick<Workers, 'waiting' | 'waited_s'>, due: Pick<DueMemory, 'waiting'>): Metrics {
   const registry = new Registry()
   collectDefaultMetrics({ register: registry })
   addDue(registry, due)
-  new Gauge({
-    name: 'chargehand_work_waiting',
-    help: 'Plans and pictures that wait for a worker',
-    registers: [registry],
-    collect() {
-      this.set(waiting())
-    },
-  })
+  const addWork = (named: { name: string; help: string }, read: () => number) =>
+    new Gauge({
+      ...named,
+      registers: [registry],
+      collect() {
+        this.set(read())
+      },
+    })
+  addWork({ name: 'chargehand_work_waiting', help: 'Plans and pictures that wait for a worker' }, work.waiting)
+  addWork({ name: 'chargehand_work_wait_seconds', help: 'Longest wait since this was last read' }, work.waited_s)
   const answers = new Counter({
     name: 'chargehand_answers_total',
     help: 'Questions answered, by command, surface and outcome',
@@ -98,8 +102,10 @@ function knownCommand({ registry }: Assistant, { command }: Reply): string {
   return registry.find(command) ? command : 'none'
 }
 
-function outcomeOf({ fault, problem, verdict }: Reply): string {
+function outcomeOf(reply: Reply): string {
+  const { fault, tooFast, problem, verdict } = reply
   if (fault !== undefined) return 'fault'
-  if (problem) return 'problem'
-  return verdict ?? 'answered'
+  if (tooFast) return 'too fast'
+  if (isUnread(reply)) return 'not understood'
+  return problem ? 'problem' : (verdict ?? 'answered')
 }

@@ -14,7 +14,7 @@ export interface Due {
   readonly dueAt: Date
   /** Later than this it is of no use; for ever where absent. */
   readonly latestAt?: Date | undefined
-  /** How often it was taken so far. */
+  /** How often it was taken since it was last done, or made. */
   readonly tries: number
 }
 
@@ -42,8 +42,8 @@ export interface DueMemory {
    * `lease_s` seconds, so that until then nobody else is given it.
    */
   claim(kind: string, now: Date, lease_s: number, surfaces?: readonly string[]): Promise<readonly Due[]>
-  /** Puts it off, unless somebody else has changed since when it is due. */
-  later(taken: Pick<Due, 'id' | 'dueAt' | 'tries'>, dueAt: Date): Promise<void>
+  /** Puts it off, unless somebody else has changed since when it is due; its tries begin anew where it was done for now. */
+  later(taken: Pick<Due, 'id' | 'dueAt' | 'tries'>, dueAt: Date, isDone?: 'done for now'): Promise<void>
   /** Other content, and another time, also of what was done. */
   put(work: NewDue): Promise<void>
   /** Marks it: its content goes, and whose it was. */

@@ -31,7 +31,7 @@ const sqliteFaults: Readonly<Record<number, MemoryFault>> = {
 const codes: readonly (readonly [RegExp, MemoryFault])[] = [
   [/^25006$/, 'read-only'],
   [/^(?:53100|ENOSPC)$/, 'full'],
-  [/^(?:28|3D)...$|^(?:EACCES|EPERM|ENOTDIR|EISDIR)$/, 'closed'],
+  [/^(?:28|3D)...$|^(?:EACCES|EPERM|ENOENT|ENOTDIR|EISDIR)$/, 'closed'],
   [/^EROFS$/, 'read-only'],
   [/^XX00[12]$/, 'broken'],
   [/^(?:08|57|53)...$|^(?:55P03|25P03)$|^E(?:CONN|HOST|NET|TIMEDOUT|NOTFOUND|PIPE|AI_AGAIN)/, 'away'],

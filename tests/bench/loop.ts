@@ -10,20 +10,35 @@ import { openWorkers } from '../../src/program/workers/workers.ts'
 import { roomOccasion } from '../../src/room/occasion.ts'
 import { openTestMemory } from '../support/test-memory.ts'
 import type { Row } from './benches.ts'
+import { openDueLoads } from './loop-due.ts'
 
 const resolution_ms = 5
 
-/** The longest delay of the loop while `work` is done, and 99 of 100, in ms. */
-async function delayed(work: () => Promise<unknown>): Promise<{ p99_ms: number; most_ms: number }> {
+interface Delay {
+  readonly p99_ms: number
+  readonly most_ms: number
+  readonly took_s: number
+}
+
+/** The longest delay of the loop while `work` is done, and 99 of 100. */
+async function delayed(work: () => Promise<unknown>): Promise<Delay> {
   const delay = monitorEventLoopDelay({ resolution: resolution_ms })
   delay.enable()
   // One reading before and one after, so that a loop that stands still throughout is seen.
   await pause(4 * resolution_ms)
+  const start = performance.now()
   await work()
+  const took_s = (performance.now() - start) / 1000
   await pause(4 * resolution_ms)
   delay.disable()
-  return { p99_ms: delay.percentile(99) / 1e6, most_ms: delay.max / 1e6 }
+  return { p99_ms: delay.percentile(99) / 1e6, most_ms: delay.max / 1e6, took_s }
 }
+
+const rowOf = (name: string, { p99_ms, most_ms, took_s }: Delay, alone?: Delay): Row => ({
+  name: `${name}: longest delay of the loop`,
+  value: `${most_ms.toFixed(0)} ms`,
+  ratio: `99 of 100: ${p99_ms.toFixed(0)} ms, in ${took_s.toFixed(1)} s${alone ? `; without workers ${alone.most_ms.toFixed(0)} ms` : ''}`,
+})
 
 const packsOf = (kinds: number): string =>
   Array.from({ length: kinds }, (_, at) => `3S ${700 + 37 * at} LiHV at ${3.5 + at / 100}V per cell`).join('; ')
@@ -56,15 +71,13 @@ export default async function bench(): Promise<Row[]> {
   ] as const
   const rows: Row[] = []
   for (const [name, withWorkers, without] of loads) {
-    const { p99_ms, most_ms } = await delayed(withWorkers)
-    const alone = without && (await delayed(without))
-    rows.push({
-      name: `${name}: longest delay of the loop`,
-      value: `${most_ms.toFixed(0)} ms`,
-      ratio: `99 of 100: ${p99_ms.toFixed(0)} ms${alone ? `; without workers ${alone.most_ms.toFixed(0)} ms` : ''}`,
-    })
+    const delay = await delayed(withWorkers)
+    rows.push(rowOf(name, delay, without && (await delayed(without))))
   }
   await workers.close()
   await memory.close()
+  const due = await openDueLoads()
+  for (const [name, work] of due.loads) rows.push(rowOf(name, await delayed(work)))
+  await due.close()
   return rows
 }

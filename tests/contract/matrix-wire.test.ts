@@ -254,6 +254,18 @@ describe('answers', () => {
     expect([second, third]).toEqual([first, first])
   })
 
+  test('a danger does not wait for an answer that the server puts off', async () => {
+    const later = { errcode: 'M_LIMIT_EXCEEDED', error: 'slow', retry_after_ms: 60_000 }
+    homeserver.once('PUT', /\/send\/m\.room\.message/, 429, later)
+    await start()
+    homeserver.sync(joined([text(question)]))
+    await vi.waitFor(() => expect(answers()).toHaveLength(1), patient)
+    const fire = text('!charge my pack is on fire')
+    homeserver.sync(joined([fire]))
+    await vi.waitFor(() => expect(repliesTo()[1]).toBe(fire.event_id), { timeout: 3000, interval: 20 })
+    expect(marks()).toEqual([])
+  })
+
   test('an answer that the server refuses does not hold back the next', async () => {
     homeserver.once('PUT', /\/send\/m\.room\.message/, 413, { errcode: 'M_TOO_LARGE', error: 'too large' })
     await start()

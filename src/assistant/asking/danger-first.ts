@@ -9,8 +9,18 @@ import type { Problem } from '../../ground/problem.ts'
 import type { Text } from '../../ground/text.ts'
 import { type DangersIn, dangersIn } from '../../language/dangers/index.ts'
 import type { Understanding } from '../../language/reading/meant.ts'
+import type { Question } from '../../language/sentence/question.ts'
+import { spokenOf } from '../../language/sentence/typed.ts'
+import type { Vocabulary } from '../../language/sentence/vocabulary.ts'
 import { completeReply, inLines, type Reply } from '../reply.ts'
 import { cautionsOf, leadOf, refusalOf, sourcesOf } from '../verdict.words.ts'
+
+/** A question that comes as a command with its options tells nothing in words. */
+export const nothingHeard: DangersIn = { told: [], suspected: [] }
+export const heardIn = (asked: string | Question, vocabulary: Vocabulary): DangersIn =>
+  typeof asked === 'string' ? dangersIn(spokenOf(asked, vocabulary)) : nothingHeard
+export const tellsAny = (asked: string | Question, vocabulary: Vocabulary): boolean =>
+  heardIn(asked, vocabulary).told.length > 0
 
 /** Smoke, fire or an injury: needs no memory, and is answered before anything else is looked at. */
 export function urgentReply({ told: found }: DangersIn, readAs: Text, locale: Locale): Reply | undefined {

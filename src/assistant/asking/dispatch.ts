@@ -4,12 +4,11 @@ import { maybe } from '../../charging/situation/doubts.ts'
 import type { Locale } from '../../ground/locale.ts'
 import { Problem } from '../../ground/problem.ts'
 import { bestCover, candidatesOf } from '../../language/candidates/index.ts'
-import { type DangersIn, dangersIn } from '../../language/dangers/index.ts'
+import { dangersIn } from '../../language/dangers/index.ts'
 import { changesNothing } from '../../language/reading/told/assumed.words.ts'
 import { spansOf, wordsLeft } from '../../language/reading/words-left.ts'
 import { idleOpening, withoutOpening } from '../../language/sentence/opening.ts'
 import { apart, type Question, withoutTold, writeQuestion } from '../../language/sentence/question.ts'
-import { spokenOf } from '../../language/sentence/typed.ts'
 import { languageOf } from '../../language/tongues/tongue.ts'
 import type { Context } from '../context.ts'
 import type { FaultListener } from '../fault-listener.ts'
@@ -17,7 +16,7 @@ import { withSavedNames } from '../kit/kit-names.ts'
 import type { Registry } from '../registry.ts'
 import type { Reply } from '../reply.ts'
 import { type Around, type Conversation, noConversation } from './around.ts'
-import { urgentReply } from './danger-first.ts'
+import { heardIn, nothingHeard, urgentReply } from './danger-first.ts'
 import { asTyped, problemReply } from './failures.ts'
 import { answerKnown, faultOf } from './known.ts'
 import { notLookedUp } from './lookup.words.ts'
@@ -26,9 +25,6 @@ import { remember } from './remembering.ts'
 import { tappable } from './tappable.ts'
 import { inTongue } from './tongue/in-tongue.ts'
 import { readWritten } from './written.ts'
-
-/** A question that comes as a command with its options tells nothing in words. */
-const nothingHeard: DangersIn = { told: [], suspected: [] }
 
 /**
  * Answers one question: text to be read, or a command with its options already apart. Never throws: a
@@ -46,7 +42,7 @@ export async function dispatch(
   let locale = unknownClub
   const typed = asTyped(writtenOf(asked), locale)
   try {
-    const heard = typeof asked === 'string' ? dangersIn(spokenOf(asked, registry.vocabulary)) : nothingHeard
+    const heard = heardIn(asked, registry.vocabulary)
     // An emergency waits for no memory.
     const urgent = urgentReply(heard, typed, locale)
     // What an earlier question told is not told anew by asking on.

@@ -58,7 +58,7 @@ export function createDueLoop(doings: Readonly<Record<string, Doing>>, { due, cl
       const now = clock()
       const isLate = latestAt !== undefined && now > latestAt
       const outcome = isLate ? late?.(taken) : await work(taken, now)
-      if (outcome && 'again' in outcome) return await due.later(taken, outcome.again)
+      if (outcome && 'again' in outcome) return await due.later(taken, outcome.again, 'done for now')
       if (outcome) onFault(new Error(outcome.givenUp), `${kind} given up`)
       await due.done(id, clock())
     } catch (fault) {

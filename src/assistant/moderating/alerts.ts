@@ -4,7 +4,7 @@ import { createHash } from 'node:crypto'
 import { type Danger, emergencies, unsound } from '../../charging/situation/dangers.ts'
 import { english } from '../../ground/locale.ts'
 import { present } from '../../ground/present.ts'
-import type { Due, DueMemory, NewDue } from '../../memory/due.ts'
+import type { DueMemory, NewDue } from '../../memory/due.ts'
 import type { HouseRules } from '../../memory/memory.ts'
 import { isDirectCommunity } from '../../memory/owner.ts'
 import type { Noticeboards } from '../cards/noticeboard.ts'
@@ -29,19 +29,20 @@ const alarming: readonly Danger[] = [...emergencies, ...unsound]
 /** Whoever tells the same again so soon tells of the same. */
 const same_ms = 10 * 60_000
 const day_ms = 86_400_000
-/** An answer is out soon after it is told of; at the third try what link there is will do. */
+/** An answer is out soon after it is told of; later than this what link there is will do. */
 const soon_ms = 2000
-const mostTries = 3
+const longestWait_ms = 8000
 
 /** Without what it is made of: it is kept longer than the rest. */
 const idOf = (...parts: readonly unknown[]): string =>
   `alert ${createHash('sha256').update(JSON.stringify(parts)).digest('base64url')}`
 
 export function createAlerts({ due, noticeboard, rulesOf, clock }: AlertParts): Alerts {
-  async function give({ id, place, body, tries = mostTries }: NewDue & Partial<Due>) {
+  async function give({ id, place, body }: NewDue, waitsUntil_ms = 0) {
     const alert = body as Alert
     const link = await noticeboard.linkOf(place, alert)
-    if (link === 'soon' && tries < mostTries) return { again: new Date(clock().getTime() + soon_ms) }
+    const now_ms = clock().getTime()
+    if (link === 'soon' && now_ms < waitsUntil_ms) return { again: new Date(now_ms + soon_ms) }
     const links = present([link === 'soon' ? alert.link : (link ?? alert.link)])
     const posted = await noticeboard.post(place, { reply: alertReply(alert, english('.')), key: id, links })
     if (!('missing' in posted)) return undefined
@@ -53,7 +54,7 @@ export function createAlerts({ due, noticeboard, rulesOf, clock }: AlertParts): 
 
   return {
     surfaces: noticeboard.reachable,
-    work: give,
+    work: due => give(due, (due.latestAt?.getTime() ?? 0) - day_ms + longestWait_ms),
     async tell({ asker, place, community, asked }, tells) {
       const room = rulesOf(community.id)?.moderatorsRoom
       const danger = alarming.find(one => tells.includes(one))

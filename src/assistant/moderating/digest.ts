@@ -68,13 +68,16 @@ export function createDigests({ memory, noticeboard, rulesOf, clock }: DigestPar
   }
 }
 
+/** Nothing was made of the question. */
+export const isUnread = ({ problem, command, tooFast }: Reply): boolean =>
+  problem !== undefined && (command === '' || command === 'handbook') && !tooFast
+
 /** What of a reply a digest tells of; undefined where nothing. */
 export function noticedOf(reply: Reply, { asked }: Pick<Occasion, 'asked'>): Noticed | undefined {
-  const { verdict, reasons = [], problem, command, tooFast } = reply
+  const { verdict, reasons = [] } = reply
   const link = asked?.link ?? ''
   const [first] = reasons
   if (verdict === 'do not charge' && first !== undefined)
     return { kind: 'refused', about: Object.hasOwn(dangers, first) ? familyOf(first as Danger) : 'numbers', link }
-  const isUnread = problem !== undefined && (command === '' || command === 'handbook') && !tooFast
-  return isUnread ? { kind: 'not understood', about: '', link } : undefined
+  return isUnread(reply) ? { kind: 'not understood', about: '', link } : undefined
 }

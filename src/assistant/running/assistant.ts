@@ -10,6 +10,7 @@ import { createFrames } from '../../language/frames/frame.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import type { Memory } from '../../memory/memory.ts'
 import type { Conversation } from '../asking/around.ts'
+import { tellsAny } from '../asking/danger-first.ts'
 import { dispatch } from '../asking/dispatch.ts'
 import { lateness, saidLate } from '../asking/late.ts'
 import { createNoticeboards, type Noticeboards } from '../cards/noticeboard.ts'
@@ -132,7 +133,7 @@ export function createAssistant(parts: AssistantParts): Assistant {
   )
 
   async function answer(question: string | Question, occasion: Occasion): Promise<Reply> {
-    await myTurn()
+    await myTurn(typeof question === 'string' ? () => tellsAny(question, registry.vocabulary) : undefined)
     const earlier = await inbox.before(occasion)
     if (earlier) return earlier
     const [asker, place] = [occasion.asker.id, occasion.place.id]

@@ -2,9 +2,8 @@
 
 import { createSeldom } from '../../ground/seldom.ts'
 import { withoutOldest } from '../../ground/without-oldest.ts'
-import { dangersIn } from '../../language/dangers/index.ts'
 import type { Question } from '../../language/sentence/question.ts'
-import { spokenOf } from '../../language/sentence/typed.ts'
+import { tellsAny } from '../asking/danger-first.ts'
 import { problemReply } from '../asking/failures.ts'
 import type { Occasion } from '../occasion.ts'
 import type { Reply } from '../reply.ts'
@@ -40,13 +39,10 @@ export function withFairUse(assistant: Assistant, now_ms: () => number): Assista
     return here && mayAsk(asker.id, now, mostAtOnce.everywhere)
   }
 
-  const tellsDanger = (question: string | Question): boolean =>
-    typeof question === 'string' && dangersIn(spokenOf(question, assistant.registry.vocabulary)).told.length > 0
-
   const fairly =
     <Q extends string | Question>(ask: (question: Q, occasion: Occasion) => Promise<Reply>): typeof ask =>
     async (question, occasion) => {
-      if (isFair(occasion) || tellsDanger(question)) return ask(question, occasion)
+      if (isFair(occasion) || tellsAny(question, assistant.registry.vocabulary)) return ask(question, occasion)
       const locale = await assistant.localeOf(occasion)
       const tooFast = isNews(occasion.asker.id) ? 'first' : 'again'
       return { ...problemReply('', nothingRead(locale), askedTooOften, locale), tooFast }

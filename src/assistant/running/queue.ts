@@ -9,6 +9,9 @@ export interface Queue<T extends Waiting> {
   add(some: readonly T[]): void
   /** Takes one out; undefined where none waits. */
   next(): T | undefined
+  /** Takes out one that is urgent and that `mayPass` lets go while another is under way. */
+  passing(mayPass: (one: T) => boolean): T | undefined
+  isEmpty(): boolean
 }
 
 /** As many as somebody asks who tries a few values. */
@@ -25,17 +28,23 @@ export function createQueue<T extends Waiting>(): Queue<T> {
     return urgent ?? other ?? waiting[0]
   }
 
+  function take(one: T | undefined): T | undefined {
+    waiting = waiting.filter(other => other !== one)
+    return one
+  }
+
   return {
     add: some => {
       waiting = [...waiting, ...some]
     },
     next() {
-      const one = chosen()
+      const one = take(chosen())
       if (!one) return undefined
-      waiting = waiting.filter(other => other !== one)
       inARow = one.sender === last ? inARow + 1 : 1
       last = one.sender
       return one
     },
+    passing: mayPass => take(waiting.find(one => one.urgent && mayPass(one))),
+    isEmpty: () => waiting.length === 0,
   }
 }

@@ -1,7 +1,7 @@
 // Sends events so that each arrives once: through rate limits, outages, and a crash between sending and noting it.
 
 import { createHash } from 'node:crypto'
-import type { MatrixClient } from 'matrix-js-sdk'
+import { EventStatus, type MatrixClient, type MatrixEvent } from 'matrix-js-sdk'
 import type { Persistence } from '../../ground/persistence.ts'
 
 export interface Sender {
@@ -38,6 +38,13 @@ export function createSender(client: MatrixClient, persistence: Persistence): Se
     return client.resendEvent(event, room)
   }
 
+  /** The client takes none behind one that failed and waits to be sent again; but the server may well take this one. */
+  async function sendFirst(roomId: string, type: string, content: object, transaction: string): Promise<Sent> {
+    const isHeldBack = client.getRoom(roomId)?.getPendingEvents().some(isNotSent)
+    const sending = sendEvent(roomId, null, type, content, transaction)
+    return isHeldBack ? sending.catch(() => sendAgain(roomId, transaction)) : sending
+  }
+
   /** The SDK ends a sending without an id where the event turns up in the room while it is being encrypted. */
   async function sendOrFind(
     roomId: string,
@@ -50,7 +57,7 @@ export function createSender(client: MatrixClient, persistence: Persistence): Se
     const before = sentBefore(client, roomId, transaction)
     if (before !== undefined) return before
     const sent = await run(attempt =>
-      attempt === 1 ? sendEvent(roomId, null, type, content, transaction) : sendAgain(roomId, transaction),
+      attempt === 1 ? sendFirst(roomId, type, content, transaction) : sendAgain(roomId, transaction),
     )
     const id = sent.event_id ?? sentBefore(client, roomId, transaction)
     if (id === undefined) throw new Error('an event was neither sent nor found in its room')
@@ -92,6 +99,8 @@ export function createSender(client: MatrixClient, persistence: Persistence): Se
 /** The same for the same key, so that the server knows an event that it already has. */
 export const transactionId = (key: string): string =>
   `c${createHash('sha256').update(key).digest('base64url').slice(0, 32)}`
+
+const isNotSent = ({ status }: MatrixEvent): boolean => status === EventStatus.NOT_SENT
 
 /** The server tells the device that sent an event under which transaction it did. */
 function sentBefore(client: MatrixClient, roomId: string, transaction: string): string | undefined {

@@ -32,11 +32,20 @@ interface Waiting {
   readonly urgent: boolean
 }
 
+/** What goes on in a room. */
+interface Hearing {
+  readonly queue: Queue<Waiting>
+  /** How much is being read or answered. */
+  underway: number
+  /** Others than we have said something since the last mark. */
+  isNew: boolean
+}
+
 export function createEars(parts: EarsParts) {
   const { client, bots, answered, unread, undecryptable, lanes, synced, converse, isUrgent, onFault } = parts
   const self = client.getSafeUserId()
   const startedAt_ms = Date.now()
-  const queues = new Map<string, Queue<Waiting>>()
+  const hearings = new Map<string, Hearing>()
   let listening = true
 
   async function listen(event: MatrixEvent, room: Room): Promise<void> {
@@ -68,33 +77,57 @@ export function createEars(parts: EarsParts) {
       }),
     )
 
-  async function goOn(room: Room): Promise<void> {
-    if (room.getMyMembership() !== 'join') return
-    const queue = queues.get(room.roomId) ?? createQueue<Waiting>()
-    queues.set(room.roomId, queue)
-    let isNew = false
-    while (listening) {
-      queue.add(await waitingIn(room))
-      const next = queue.next()
-      if (!next) break
-      await listen(next.event, room).catch(onFault)
+  function hearingIn({ roomId }: Room): Hearing {
+    const hearing = hearings.get(roomId) ?? { queue: createQueue<Waiting>(), underway: 0, isNew: false }
+    hearings.set(roomId, hearing)
+    return hearing
+  }
+
+  /** Only where nothing is under way any longer: what was not dealt with by then is left to the next start. */
+  async function markIn(room: Room, hearing: Hearing): Promise<void> {
+    const isDone = hearing.underway === 0 && hearing.queue.isEmpty()
+    if (!hearing.isNew || !isDone || !listening || room.getMyMembership() !== 'join') return
+    hearing.isNew = false
+    await unread.mark(room).catch(onFault)
+  }
+
+  async function during(room: Room, hearing: Hearing, work: () => Promise<void>): Promise<void> {
+    hearing.underway += 1
+    await work().catch(onFault)
+    hearing.underway -= 1
+    await markIn(room, hearing)
+  }
+
+  async function goOn(room: Room, next: (queue: Queue<Waiting>) => Waiting | undefined): Promise<void> {
+    const hearing = hearingIn(room)
+    for (let one = next(hearing.queue); one && listening; one = next(hearing.queue)) {
+      const { event, sender } = one
       // What we say ourselves is worth no mark.
-      isNew ||= next.sender !== self
+      hearing.isNew ||= sender !== self
+      await during(room, hearing, () => listen(event, room))
     }
-    if (isNew && listening && room.getMyMembership() === 'join') await unread.mark(room)
+  }
+
+  /** One after another; but a danger waits for no answer, however long that takes to be worked out and sent. */
+  async function takeIn(room: Room): Promise<void> {
+    if (!listening || room.getMyMembership() !== 'join') return
+    const hearing = hearingIn(room)
+    await during(room, hearing, async () => hearing.queue.add(await waitingIn(room)))
+    lanes.add(room.roomId, () => goOn(room, queue => queue.next()))
+    lanes.add(`${room.roomId} passing`, () => goOn(room, queue => queue.passing(mayPass)))
   }
 
   return {
     /** Something was said in the room. */
     hear(room: Room): void {
       synced.then(
-        () => lanes.add(room.roomId, () => goOn(room)),
+        () => lanes.add(`${room.roomId} heard`, () => takeIn(room)),
         () => {},
       )
     },
     /** We are no longer in the room. */
     forget(room: Room): void {
-      queues.delete(room.roomId)
+      hearings.delete(room.roomId)
       unread.forget(room)
     },
     /** What was not begun is left to the next start. */
@@ -103,6 +136,9 @@ export function createEars(parts: EarsParts) {
     },
   }
 }
+
+/** An edit has to wait for the answer to what it changes. */
+const mayPass = ({ event }: Waiting): boolean => event.getRelation()?.rel_type !== 'm.replace'
 
 const kindOf = (event: MatrixEvent): string =>
   event.getType() === 'm.room.message' ? String(event.getOriginalContent().msgtype) : event.getType()

@@ -12,7 +12,7 @@ import { migrationsDone } from './migrate.ts'
 const headSchema = z.object({ backupOf: z.literal('chargehand memory'), migrations: z.array(z.string()).min(1) })
 const rowSchema = z.object({ table: z.string(), row: z.record(z.string(), z.json()) })
 /** The checksum is of all lines before it; backups of earlier versions have none. */
-const endSchema = z.object({ rows: z.number(), sha256: z.string().optional() })
+const endSchema = z.strictObject({ rows: z.number(), sha256: z.string().optional() })
 type TableName = keyof Tables & string
 type Migrations = Readonly<Record<string, Migration>>
 

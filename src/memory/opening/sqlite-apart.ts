@@ -2,6 +2,7 @@
 // disk, and nobody else waits with it.
 
 import { once } from 'node:events'
+import { statSync } from 'node:fs'
 import { Worker } from 'node:worker_threads'
 import {
   CompiledQuery,
@@ -14,6 +15,7 @@ import {
   SqliteIntrospector,
   SqliteQueryCompiler,
 } from 'kysely'
+import { MemoryError } from '../memory-error.ts'
 import { TransactionalAdapter } from './sqlite.ts'
 import { openSqlite, waitLess } from './sqlite-file.ts'
 import { answered, type Written } from './sqlite-statement.ts'
@@ -34,6 +36,7 @@ class ApartAdapter extends TransactionalAdapter {
 
 class ApartDriver implements Driver {
   readonly #file: string
+  #id: number | undefined
   #reader: SqliteDatabase | undefined
   #writer: Worker | undefined
   /** Resolves when whoever writes has ended. */
@@ -45,9 +48,17 @@ class ApartDriver implements Driver {
 
   async init(): Promise<void> {
     this.#reader = openSqlite(this.#file)
+    this.#id = this.#idNow()
     this.#reader.prepare(waitLess).run([])
     // Begun now, it is there when the first is to be written.
     this.#begin().unref()
+  }
+
+  #idNow = () => statSync(this.#file, { throwIfNoEntry: false })?.ino
+
+  /** Whoever took the file away has all that is written to it from then on gone with the process. */
+  #heedGone(): void {
+    if (this.#idNow() !== this.#id) throw new MemoryError(`${this.#file} was taken away`, 'closed')
   }
 
   #begin(): Worker {
@@ -72,10 +83,13 @@ class ApartDriver implements Driver {
     return resolve
   }
 
-  read = (sql: string, parameters: readonly unknown[]): QueryResult<unknown> =>
-    answered(this.#reader as SqliteDatabase, sql, parameters)
+  read(sql: string, parameters: readonly unknown[]): QueryResult<unknown> {
+    this.#heedGone()
+    return answered(this.#reader as SqliteDatabase, sql, parameters)
+  }
 
   async write(sql: string, parameters: readonly unknown[]): Promise<QueryResult<unknown>> {
+    if (sql !== 'rollback') this.#heedGone()
     const writer = this.#begin()
     // The program ends when nothing is left to be written.
     writer.ref()

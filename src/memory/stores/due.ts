@@ -73,9 +73,10 @@ export function dueMemory(db: Database): DueMemory {
         .execute()
       return rows.map(dueFromRow)
     },
-    async later({ id, dueAt: seen, tries }, dueAt) {
+    async later({ id, dueAt: seen, tries }, dueAt, isDone) {
       const same = db.updateTable('due').where('id', '=', id).where('tries', '=', tries)
-      await same.where('due_at', '=', seen.toISOString()).set({ due_at: dueAt.toISOString() }).execute()
+      const anew = { due_at: dueAt.toISOString(), tries: isDone ? 0 : tries }
+      await same.where('due_at', '=', seen.toISOString()).set(anew).execute()
     },
     async put(work) {
       const row = toRow(work)

@@ -14,6 +14,8 @@ export interface Workers {
   readonly draw: Draw
   /** How many of them wait. */
   waiting(): number
+  /** The longest that one has waited since this was last asked. */
+  waited_s(): number
   /** Ends what is under way. */
   close(): Promise<void>
 }
@@ -54,6 +56,11 @@ export function openWorkers(): Workers {
     plan: (field, turn) => run('plan', { ...field }, turn),
     draw: (chart, turn, theme) => run('draw', { chart, theme }, turn),
     waiting: () => pool.queueSize,
+    waited_s: () => {
+      const { max: longest_ms } = pool.histogram.waitTime
+      pool.histogram.resetWaitTime()
+      return longest_ms / 1000
+    },
     close: () => pool.destroy(),
   }
 }

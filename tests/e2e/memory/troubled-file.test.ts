@@ -1,11 +1,12 @@
 // A real SQLite file that another program holds, or whose disk is full: charging goes on, and saving says that it did not.
 
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { DatabaseSync } from 'node:sqlite'
 import { afterEach, beforeEach, expect, test } from 'vitest'
 import { commands } from '../../../commands/index.ts'
+import { lookedUp } from '../../../src/assistant/lookup.ts'
 import { openMemory } from '../../../src/memory/opening/open.ts'
 import { askingOf } from '../../support/ask.ts'
 import { onSmallDisk } from '../../support/small-disk.ts'
@@ -37,6 +38,19 @@ test('held by another program, it waits half a second and comes back by itself',
   expect(await headlineOf('current pack: wren')).toContain('12.6 V')
   other.exec('rollback')
   other.close()
+  expect(await save('plover')).toBe(before.replace('wren', 'plover'))
+  await memory.close()
+})
+
+test('taken away, it says that it saves nothing, and goes on where it is put back', async () => {
+  const { memory, headlineOf, save } = await openAsking(folder)
+  const before = await save('wren')
+  const names = readdirSync(folder)
+  for (const name of names) renameSync(join(folder, name), join(folder, `${name}.aside`))
+  expect(await save('plover')).toBe(notSaved)
+  expect(await lookedUp(memory.house.rules(''))).toBeUndefined()
+  expect(await headlineOf('current pack: 3S 720 LiPo')).toContain('12.6 V')
+  for (const name of names) renameSync(join(folder, `${name}.aside`), join(folder, name))
   expect(await save('plover')).toBe(before.replace('wren', 'plover'))
   await memory.close()
 })

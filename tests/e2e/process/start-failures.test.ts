@@ -1,6 +1,6 @@
 // A start that cannot be: one line that says what is wrong and how to mend it, and an exit code of its kind.
 
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { createServer } from 'node:net'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -67,6 +67,14 @@ test('a memory of a newer version', async () => {
 test('a data folder that cannot be', async () => {
   writeFileSync(join(data, 'file'), '')
   expect(await failed({ CHARGEHAND_DATA: join(data, 'file', 'data') })).toEqual({
+    code: 73,
+    said: oneLine('cannot be opened. See that it is there'),
+  })
+})
+
+test('a data folder that leads nowhere, as where a disk is not there', async () => {
+  symlinkSync(join(data, 'disk', 'data'), join(data, 'link'))
+  expect(await failed({ CHARGEHAND_DATA: join(data, 'link') })).toEqual({
     code: 73,
     said: oneLine('cannot be opened. See that it is there'),
   })

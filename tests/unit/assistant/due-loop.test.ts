@@ -53,6 +53,29 @@ test('what fails is tried again after pauses that grow, and then no more', async
   expect((await memory.due.find('sweep'))?.isDone).toBe(true)
 })
 
+test('what is done again and again is tried again soon where it fails for once, however often it was done before', async () => {
+  let [tries, fails] = [0, false]
+  const loop = loopOf({
+    work: async () => {
+      tries += 1
+      if (fails) throw new Error('no broom')
+      return { again: new Date(now.getTime() + 60_000) }
+    },
+  })
+  await memory.due.add(chore())
+  for (let count = 0; count < 8; count += 1) {
+    await loop.strike()
+    wait(60)
+  }
+  expect(await memory.due.waiting()).toMatchObject([{ kind: 'chore', count: 1, retried: 0 }])
+  fails = true
+  await loop.strike()
+  fails = false
+  wait(10)
+  await loop.strike()
+  expect(tries).toBe(10)
+})
+
 test('what is too late is not done any more', async () => {
   let tries = 0
   const loop = loopOf({

@@ -41,7 +41,7 @@ describe('the container', () => {
 
 describe('the dashboard and the alerts', () => {
   it('ask for nothing that is not measured', async () => {
-    const measured = await createMetrics(() => 0, { waiting: async () => [] }).text()
+    const measured = await createMetrics({ waiting: () => 0, waited_s: () => 0 }, { waiting: async () => [] }).text()
     const { panels } = JSON.parse(read('dashboard.json')) as { panels: { targets: { expr: string }[] }[] }
     const asked = [...panels.flatMap(({ targets }) => targets.map(({ expr }) => expr)), read('alerts.yml')].join('\n')
     const names = new Set(asked.match(/\b(?:chargehand|nodejs|process)_[a-z0-9_]+/g))

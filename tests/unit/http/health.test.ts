@@ -33,7 +33,7 @@ const here = { house: { rules: async () => ({}) }, due: { waiting: async () => [
 const away = { house: { rules: refused }, due: { waiting: refused } }
 
 async function served(surfaces: Surface[], memory = here) {
-  const metrics = createMetrics(() => 0, memory.due)
+  const metrics = createMetrics({ waiting: () => 2, waited_s: () => 7 }, memory.due)
   server = createHttpServer({ host: '127.0.0.1', port: 0 }, healthRoutes(surfaces, memory, metrics), keptLog().log)
   const port = await server.start()
   return { metrics, get: (path: string) => fetch(`http://127.0.0.1:${port}${path}`) }
@@ -69,6 +69,8 @@ describe('the health routes', () => {
     expect(text).toContain('chargehand_due_retried{kind="reminder"} 1\n')
     expect(Number(/due_late_seconds\{kind="reminder"\} (\S+)/.exec(text)?.[1])).toBeGreaterThanOrEqual(100)
     expect(text).toContain('chargehand_memory_up 1\n')
+    expect(text).toContain('chargehand_work_waiting 2\n')
+    expect(text).toContain('chargehand_work_wait_seconds 7\n')
     await memory.close()
     await server?.stop()
     expect(await (await (await served([], away as unknown as Memory)).get('/metrics')).text()).toContain(
@@ -92,7 +94,7 @@ describe('the health routes', () => {
       'chargehand_answers_total{command="bench",surface="discord",outcome="go with care"} 2',
       'chargehand_answers_total{command="bench",surface="discord",outcome="problem"} 1',
       'chargehand_answers_total{command="broken",surface="discord",outcome="fault"} 1',
-      'chargehand_answers_total{command="none",surface="discord",outcome="problem"} 1',
+      'chargehand_answers_total{command="none",surface="discord",outcome="not understood"} 1',
       'chargehand_answers_total{command="tray list",surface="discord",outcome="answered"} 1',
     ])
     expect(await metrics.text()).toContain('chargehand_answer_seconds_count{surface="discord"} 6')

@@ -90,7 +90,8 @@ describe('a backup', () => {
     const changed = lines.map(line => line.replace('720mAh', '7200mAh'))
     expect(changed).not.toEqual(lines)
     const [head = '', first = '', second = '', ...rest] = lines
-    for (const wrong of [changed, [head, second, first, ...rest]]) {
+    const unchecked = lines.map(line => line.replace('"sha256"', '"sha257"'))
+    for (const wrong of [changed, [head, second, first, ...rest], unchecked]) {
       await expect(restoreInto(to, wrong)).rejects.toThrow('not a whole backup')
     }
   })

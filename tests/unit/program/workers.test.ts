@@ -37,6 +37,8 @@ it('who asks too much at once is told so, can tap the same again, and holds nobo
   const other = await there.answer(question, asking('ada'))
   expect(other.problem).toBeUndefined()
   const replies = await Promise.all(many)
+  expect(workers.waited_s()).toBeGreaterThan(0)
+  expect(workers.waited_s()).toBe(0)
   const refused = replies.filter(({ problem }) => problem)
   expect(refused.length).toBeGreaterThan(0)
   expect(refused.length).toBeLessThan(replies.length)
