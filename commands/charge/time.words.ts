@@ -12,7 +12,7 @@ import { stageNames } from '../../src/handbook/stages.words.ts'
 import { currentKind, packKind } from '../../src/language/kinds/values.ts'
 import { type Clock, clockAfter, writeClock } from '../../src/language/quantities/clock.ts'
 import { logWords } from '../log/learned.words.ts'
-import { chargeWorking, costWords, startWords, takesWords } from '../shared/charge.words.ts'
+import { balancerAssumed, chargeWorking, costWords, startWords, takesWords } from '../shared/charge.words.ts'
 import { isToStorage } from '../shared/charging.ts'
 import { ofChargeWords, stopFigureNames } from '../shared/charging.words.ts'
 import { asksAgain } from '../shared/next.ts'
@@ -42,6 +42,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
       },
       resistance: { about: say`measured, of one cell`, as: text => say`${text} a cell` },
       capacity: { about: say`measured, of the whole pack`, as: text => say`measured to hold ${text}` },
+      balance: { about: say`current of the charger's balancer`, as: text => say`balanced with ${text}` },
       within: { about: say`how long there is; says whether that does`, as: text => say`within ${text}` },
       start: { about: say`the time of day when it starts`, as: text => say`started at ${text}` },
       ready: { about: say`the time of day by which it is wanted`, as: text => say`ready by ${text}` },
@@ -68,6 +69,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
       [stageKeys['constant current']]: stages['constant current'],
       [stageKeys['constant power']]: stages['constant power'],
       [stageKeys['constant voltage']]: stages['constant voltage'],
+      [stageKeys.balancing]: stages.balancing,
       setCurrent: say`current set`,
       cRate: say`rate`,
       cutoffPerCell: say`cutoff, a cell`,
@@ -90,7 +92,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
         timed.now && asked.start === undefined ? clockWords(timed.time_s, timed.now, locale) : undefined,
       ]
     },
-    assumed: ({ from, current_A, setting: { bound } }, asked) => [
+    assumed: ({ from, current_A, balancing, setting: { bound } }, asked) => [
       asked.from === undefined && from.kind === 'rest'
         ? say`the pack is taken to be flown down to its floor, ${show.perCell(from.perCell_V)} a cell at rest`
         : undefined,
@@ -101,6 +103,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
         : typeof bound === 'object'
           ? say`set to the advised current, ${show.current(current_A)}, all that ${limitHolders(locale)[bound.kind]}`
           : { text: say`set to the advised current, ${show.current(current_A)}`, isShown: true },
+      balancing && (asked.balance ?? asked.charger?.balance_A) === undefined ? balancerAssumed(locale) : undefined,
       ...sourceAssumed(asked.source, locale),
     ],
     next: ({ current_A, setting, speaksFirst }, asked) => {

@@ -1,5 +1,6 @@
 // A charge in words: where it starts, its stages, when it ends, and what its band comes from.
 
+import { type Balancing, usualBalance_A } from '../../src/charging/setting/balancing.ts'
 import type { TimedCharge } from '../../src/charging/setting/timed-charge.ts'
 import { drawCount } from '../../src/charging/simulation/design.ts'
 import type { ChargeEnd } from '../../src/charging/things/charge-end.ts'
@@ -52,15 +53,16 @@ interface MeasuredPack {
 
 export function chargeWorking(
   { pack, measuredCapacity_Ah }: MeasuredPack,
-  { charge, from, end, end_A, isEndTold, timer_s, byLabel_s }: TimedCharge,
+  { charge, from, end, end_A, isEndTold, timer_s, byLabel_s, balancing }: TimedCharge,
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show } = locale
   const { curve, classes } = pack.chemistry
   const soc = show.percent(charge.startSoc)
-  const stages = charge.stages.map(
-    ({ kind, duration_s, charge_Ah }) =>
-      say`${stageNames(locale)[kind]} ${show.duration(duration_s)} (${show.capacity(charge_Ah)})`,
+  const stages = charge.stages.map(({ kind, duration_s, charge_Ah }) =>
+    kind === 'balancing'
+      ? say`${stageNames(locale)[kind]} ${show.duration(duration_s)}`
+      : say`${stageNames(locale)[kind]} ${show.duration(duration_s)} (${show.capacity(charge_Ah)})`,
   )
   const tapers = charge.stages.some(({ kind }) => kind === 'constant voltage')
   return [
@@ -77,6 +79,8 @@ export function chargeWorking(
           : isEndTold
             ? say`It ends when the current is down to ${show.current(end_A)}.`
             : say`It ends when the current is down to ${show.current(end_A)}, a tenth of the set one (common practice); the band counts chargers too that end at a twentieth or by the capacity.`,
+    balancing &&
+      say`${bledWords(balancing, pack, locale)} A charger that balances all along is done sooner: the band counts that.`,
     say`Cell model: that curve for the surface of the particles, diffusion into them and a series resistance, warmed by what is lost (${cite(classes, locale)}).`,
     classes.value.some(({ measuredCells }) => measuredCells < fewCells)
       ? say`Of some of its kinds of cell fewer than ${show.number(fewCells, 0)} were measured: there published parameter sets stand in, and the band is wider.`
@@ -84,6 +88,22 @@ export function chargeWorking(
     bandLine(pack, measuredCapacity_Ah !== undefined, byLabel_s, locale),
   ]
 }
+
+/** What the highest cell holds more than the lowest, and how long the balancer bleeds that. */
+export function bledWords(
+  { lowest_V, highest_V, balance_A, duration_s }: Omit<Balancing, 'least_s'>,
+  { chemistry }: Pack,
+  locale: Locale,
+): Text {
+  const { say, show } = locale
+  return say`Balancing: the charge between ${show.number(highest_V, 3)} V and ${show.number(lowest_V, 3)} V at rest (${cite(chemistry.curve, locale)}) is ${show.capacity((duration_s * balance_A) / 3600)}; ÷ ${show.current(balance_A)} = ${show.duration(duration_s)}, more where the balancer pauses.`
+}
+
+/** Where no balance current is told. */
+export const balancerAssumed = (locale: Locale) => ({
+  text: locale.say`the balancer bleeds ${locale.show.current(usualBalance_A.value)}`,
+  from: cite(usualBalance_A, locale),
+})
 
 /** How the band comes about, and what narrowed it. */
 function bandLine(

@@ -9,7 +9,7 @@ import { countKind, durationKind, percentKind, sourceKind } from '../../src/lang
 import { byLog, recallFromLog } from '../log/log-recall.ts'
 import { chargeTold, ofCharge } from '../shared/charging.ts'
 
-const { pack, charger, from, to, temperature } = ofCharge
+const { pack, charger, from, to, temperature, apart } = ofCharge
 const takes = {
   source: optional(sourceKind),
   pack,
@@ -20,6 +20,7 @@ const takes = {
   time: optional(durationKind),
   charged: optional(percentKind),
   temperature,
+  apart,
   ...byLog,
 }
 

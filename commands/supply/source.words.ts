@@ -17,7 +17,7 @@ import { drainPictures, sizeWords, sizeWorking } from './source-more.words.ts'
 
 export const sourceWords: WordsOf<typeof source> = locale => {
   const { say, show, own } = locale
-  const { charger, from, to, temperature } = ofChargeWords(locale)
+  const { charger, from, to, temperature, apart } = ofChargeWords(locale)
   return {
     summary: say`How many packs a source charges and where to stop, or how large a source so many packs need.`,
     asks: [
@@ -40,6 +40,7 @@ export const sourceWords: WordsOf<typeof source> = locale => {
         as: text => say`the source at ${text}`,
       },
       temperature,
+      apart,
       ...logWords(locale),
     },
     answer: plan =>

@@ -9,4 +9,5 @@ export const stageNames = ({ say }: Locale): Readonly<Record<StageKind, Text>> =
   'constant current': say`constant current`,
   'constant power': say`constant power`,
   'constant voltage': say`constant voltage`,
+  balancing: say`balancing`,
 })

@@ -10,6 +10,7 @@ import type { Band } from '../things/chemistry.ts'
 import { learnedOf } from '../things/learned.ts'
 import type { State } from '../things/level.ts'
 import { goalOf, startOf } from '../things/level.ts'
+import { type Balancing, balancingOf, bandWith, chargeWith, isUneven } from './balancing.ts'
 import { type ChargeTimes, chargeTimeBand } from './band.ts'
 import { type Setting, settingFor } from './setting.ts'
 import { type ChargerStops, chargerStops } from './stops.ts'
@@ -24,6 +25,8 @@ interface Details {
   /** In place of both, for a charger that stops by its clock, in s. */
   readonly timer_s?: number | undefined
   readonly measuredCapacity_Ah?: number
+  /** Of the charger's balancer, in A; the charger's own when absent. */
+  readonly balance_A?: number | undefined
 }
 
 export interface TimedCharge extends ChargeTimes {
@@ -38,6 +41,8 @@ export interface TimedCharge extends ChargeTimes {
   readonly isEndTold: boolean
   /** Where a clock ends it instead, in s. */
   readonly timer_s: number | undefined
+  /** What its balancer does at the end, where it was told how far the cells lie apart and no clock ends it. */
+  readonly balancing: Balancing | undefined
   /** Most that the charger takes from its source, in A; absent where no source is known. */
   readonly input_A: number | undefined
   /** How often the source carries this charge whole; absent where it is not drained. */
@@ -50,9 +55,9 @@ export interface TimedCharge extends ChargeTimes {
 
 /** Too little power of charger or source only bends the charge to constant power. Without a start it is landed. */
 export function timedCharge(permit: Permit, details: Details = {}): TimedCharge {
-  const { pack, source } = permit.situation
+  const { pack, source, charger, apart_V } = permit.situation
   const setting = settingFor(permit)
-  const { current_A = setting.current_A, ...ends } = details
+  const { current_A = setting.current_A, balance_A = charger?.balance_A, ...ends } = details
   const power_W = Math.min(...setting.limits.map(limit => limit.power_W ?? Number.POSITIVE_INFINITY))
   const asSet = chargeOf(permit, setting)
   const request = {
@@ -63,9 +68,15 @@ export function timedCharge(permit: Permit, details: Details = {}): TimedCharge 
     power_W: Number.isFinite(power_W) ? power_W : undefined,
   }
   const times = chargeTimeBand(request)
+  const isBalanced = isUneven(apart_V) && pack.series > 1 && ends.timer_s === undefined
+  const balancing = isBalanced ? balancingOf(pack, request.from, apart_V, balance_A) : undefined
+  const time_s = balancing ? bandWith(times.time_s, balancing) : times.time_s
   const { feed, efficiency } = setting
   return {
     ...times,
+    charge: balancing ? chargeWith(times.charge, balancing) : times.charge,
+    time_s,
+    balancing,
     byLabel_s: request.learned && chargeTimeBand({ ...request, learned: undefined }).time_s,
     setting,
     from: request.from,
@@ -77,7 +88,7 @@ export function timedCharge(permit: Permit, details: Details = {}): TimedCharge 
     rate_C: current_A / pack.capacity_Ah,
     input_A: feed?.lowest_V && times.charge.peakPower_W / efficiency / feed.lowest_V,
     carried: source && carriedBy(permit, setting, times.charge),
-    stops: chargerStops(pack, times.time_s.high),
+    stops: chargerStops(pack, time_s.high),
   }
 }
 

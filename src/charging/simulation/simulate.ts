@@ -59,7 +59,7 @@ export function chargeCell(request: ChargeRequest, cell: Cell): Charge {
 }
 
 interface PlannedStage {
-  readonly kind: StageKind
+  readonly kind: Exclude<StageKind, 'balancing'>
   readonly law: Law
   readonly isOver: (at: Moment) => number
 }

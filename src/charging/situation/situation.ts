@@ -32,6 +32,8 @@ export interface Told {
   readonly cells_V?: readonly number[]
   /** When they were read; at rest when not said, or at the end of a charge. */
   readonly when?: 'rest' | 'full'
+  /** How far its cells lie apart at rest, where they were not told one by one, in V. */
+  readonly apart_V?: number
   /** What a charger showed at the end of a charge and what a meter said then, in V a cell. */
   readonly meter?: { readonly shown_V: number; readonly measured_V: number }
   /** Only the kind of the cells is known: what hangs on their number or capacity is not spoken of. */
