@@ -49,9 +49,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
       ...logWords(locale),
     },
     answer: (timed, asked) => [
-      timed.other
-        ? besideWords(timed, timed.other, locale)
-        : (clockEndWords(timed, locale) ?? costWords(timed, locale)),
+      timed.other ? besideWords(timed, timed.other, locale) : costWords(timed, locale),
       ...endWords(timed.time_s, asked, locale),
       withinWords(timed, locale),
       setWords(timed, locale),
@@ -171,13 +169,6 @@ function withinWords({ within, time_s }: Timed, { say, show }: Locale): Text | u
   if (soc === undefined) return say`It may just fit into ${there}.`
   const by = say`after ${there} it is at about ${show.percent(soc)}`
   return length_s > time_s.low ? say`It may not be done by then: ${by}.` : say`It is not done by then: ${by}.`
-}
-
-/** Where the charger's own clock ends it, what is in by then. */
-function clockEndWords({ timer_s, charge }: Timed, { say, show }: Locale): Text | undefined {
-  if (timer_s === undefined) return undefined
-  const in_Ah = Number(charge.charge_Ah.toPrecision(2))
-  return say`Its clock ends it after ${show.duration(timer_s)}: about ${show.capacity(in_Ah)} goes in, and it is at about ${show.percent(charge.endSoc)}.`
 }
 
 /** When it would end if it started now, by the clock of the machine that answers. */

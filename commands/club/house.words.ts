@@ -49,7 +49,9 @@ export const houseShowWords: WordsOf<typeof houseShow> = locale => {
         return value === undefined ? undefined : say`${names[fact]}: ${settingWords(fact, value, locale)}`
       }),
       say`${names.gentleLiIon}: ${settingWords('gentleLiIon', house.gentleLiIon ?? false, locale)}`,
-      house.chargeEnd && say`${names.chargeEnd}: ${settingWords('chargeEnd', house.chargeEnd, locale)}`,
+      house.chargeEnd === undefined
+        ? undefined
+        : say`${names.chargeEnd}: ${settingWords('chargeEnd', house.chargeEnd, locale)}`,
       say`${names.decimalMark}: ${settingWords('decimalMark', house.decimalMark ?? '.', locale)}`,
       say`${names.language}: ${settingWords('language', house.language ?? 'English', locale)}`,
       say`${names.privateAnswers}: ${settingWords('privateAnswers', house.privateAnswers ?? 'everyone', locale)}`,
@@ -76,7 +78,7 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
         about: say`at which current the chargers here end: ${joined(
           chargeEnds.map(end => endWords(end, locale)),
           ', ',
-        )}; or none`,
+        )}, or after how long by their clocks (${own('90min')}); or none`,
       },
       decimal: { about: say`point or comma` },
       language: { about: say`English; no other so far` },

@@ -16,9 +16,14 @@ import { cite } from './setting.words.ts'
 export const takesWords = ({ charge, time_s }: Pick<TimedCharge, 'charge' | 'time_s'>, { say, show }: Locale): Text =>
   say`about ${show.roughly(charge.duration_s)} (${show.roughly(time_s.low, Math.floor)} to ${show.roughly(time_s.high, Math.ceil)})`
 
-/** "It takes about 52 min (42 min to 1 h 5 min); about 1170 mAh goes in." */
-export const costWords = (timed: Pick<TimedCharge, 'charge' | 'time_s'>, locale: Locale): Text =>
-  locale.say`It takes ${takesWords(timed, locale)}; about ${locale.show.charge(timed.charge.charge_Ah)} goes in.`
+/** "It takes about 52 min (42 min to 1 h 5 min); about 1170 mAh goes in."; where the charger's own clock ends it, what is in by then. */
+export function costWords(timed: Pick<TimedCharge, 'charge' | 'time_s' | 'timer_s'>, locale: Locale): Text {
+  const { say, show } = locale
+  const { charge, timer_s } = timed
+  return timer_s === undefined
+    ? say`It takes ${takesWords(timed, locale)}; about ${show.charge(charge.charge_Ah)} goes in.`
+    : say`Its clock ends it after ${show.duration(timer_s)}: about ${show.charge(charge.charge_Ah)} goes in, and it is at about ${show.percent(charge.endSoc)}.`
+}
 
 /** What the screen of the charger must show before the start, and where it must stop by itself. */
 export function startWords(
@@ -34,13 +39,15 @@ export function startWords(
 }
 
 /** "twentieth, a twentieth of the set current" */
-export const endWords = (end: ChargeEnd, { say, own }: Locale): Text =>
-  ({
-    tenth: say`a tenth of the set current (${own('tenth')})`,
-    twentieth: say`a twentieth of the set current (${own('twentieth')})`,
-    'C/10': say`a tenth of the capacity (${own('C/10')})`,
-    'C/20': say`a twentieth of the capacity (${own('C/20')})`,
-  })[end]
+export const endWords = (end: ChargeEnd | number, { say, show, own }: Locale): Text =>
+  typeof end === 'number'
+    ? say`${show.duration(end)} by their clocks`
+    : {
+        tenth: say`a tenth of the set current (${own('tenth')})`,
+        twentieth: say`a twentieth of the set current (${own('twentieth')})`,
+        'C/10': say`a tenth of the capacity (${own('C/10')})`,
+        'C/20': say`a twentieth of the capacity (${own('C/20')})`,
+      }[end]
 
 /** Fewer measured cells than these say little of a kind. */
 const fewCells = 3

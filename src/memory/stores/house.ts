@@ -63,7 +63,7 @@ const limits = z.object({
   sourceFloorPerCell_V: ofChemistries.optional(),
   coldest_C: z.number().optional(),
   gentleLiIon: z.boolean().optional(),
-  chargeEnd: z.enum(chargeEnds).optional(),
+  chargeEnd: z.union([z.enum(chargeEnds), z.number().positive()]).optional(),
 })
 
 /** Throws where a limit cannot be read: left out, or compared as something else, it would be lifted unseen. */
