@@ -102,6 +102,7 @@ export const stageKeys = {
   'constant current': 'constantCurrentTime',
   'constant power': 'constantPowerTime',
   'constant voltage': 'constantVoltageTime',
+  'steps down': 'stepsDownTime',
   balancing: 'balancingTime',
 } as const satisfies Record<StageKind, string>
 

@@ -36,9 +36,13 @@ export const timeWords: WordsOf<typeof time> = locale => {
       current: { about: say`set on the charger; the advised one when not said`, as: text => say`at ${text}` },
       or: { about: say`another current, to compare`, as: text => say`or at ${text}` },
       until: {
-        about: say`current at which the charge ends, or after how long by the charger's clock; a tenth of the set one when not said`,
+        about: say`current at which the charge ends, after how long by the charger's clock, or ${own('steps')} where it halves its current; a tenth of the set one when not said`,
         as: text =>
-          isLength(`${text}`) ? say`ended by its clock after ${text}` : say`until the current is down to ${text}`,
+          isLength(`${text}`)
+            ? say`ended by its clock after ${text}`
+            : `${text}` === 'steps'
+              ? say`stepped down at its end`
+              : say`until the current is down to ${text}`,
       },
       resistance: { about: say`measured, of one cell`, as: text => say`${text} a cell` },
       capacity: { about: say`measured, of the whole pack`, as: text => say`measured to hold ${text}` },
@@ -67,6 +71,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
       [stageKeys['constant current']]: stages['constant current'],
       [stageKeys['constant power']]: stages['constant power'],
       [stageKeys['constant voltage']]: stages['constant voltage'],
+      [stageKeys['steps down']]: stages['steps down'],
       [stageKeys.balancing]: stages.balancing,
       setCurrent: say`current set`,
       cRate: say`rate`,

@@ -2,7 +2,7 @@
 
 import type { WordsOf } from '../../src/assistant/command.ts'
 import { lifted, limits } from '../../src/assistant/naming/told-rules.ts'
-import { chargeEnds } from '../../src/charging/things/charge-end.ts'
+import { allEnds } from '../../src/charging/things/charge-end.ts'
 import { liIon } from '../../src/charging/things/chemistries.ts'
 import { joined } from '../../src/ground/text.ts'
 import { endWords } from '../shared/charge.words.ts'
@@ -76,7 +76,7 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
       gentle: { about: say`yes: ${own(name)} is charged to ${show.perCell(gentleFull_V.value)} a cell only` },
       ends: {
         about: say`at which current the chargers here end: ${joined(
-          chargeEnds.map(end => endWords(end, locale)),
+          allEnds.map(end => endWords(end, locale)),
           ', ',
         )}, or after how long by their clocks (${own('90min')}); or none`,
       },

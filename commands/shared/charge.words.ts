@@ -47,6 +47,7 @@ export const endWords = (end: ChargeEnd | number, { say, show, own }: Locale): T
         twentieth: say`a twentieth of the set current (${own('twentieth')})`,
         'C/10': say`a tenth of the capacity (${own('C/10')})`,
         'C/20': say`a twentieth of the capacity (${own('C/20')})`,
+        steps: say`halving the current each time, down to a tenth of the set one (${own('steps')})`,
       }[end]
 
 /** Fewer measured cells than these say little of a kind. */
@@ -79,13 +80,15 @@ export function chargeWorking(
     say`Stages: ${joined(stages, ', ')}.`,
     timer_s !== undefined
       ? say`It ends by the clock of the charger, after ${show.duration(timer_s)}.`
-      : !tapers
-        ? undefined
-        : end
-          ? say`It ends when the current is down to ${show.current(end_A)}: ${endWords(end, locale)}.`
-          : isEndTold
-            ? say`It ends when the current is down to ${show.current(end_A)}.`
-            : say`It ends when the current is down to ${show.current(end_A)}, a tenth of the set one (common practice); the band counts chargers too that end at a twentieth or by the capacity.`,
+      : end === 'steps'
+        ? say`It holds no volts: at the cutoff it halves its current, again and again, as long as that is a tenth of the set one.`
+        : !tapers
+          ? undefined
+          : end
+            ? say`It ends when the current is down to ${show.current(end_A)}: ${endWords(end, locale)}.`
+            : isEndTold
+              ? say`It ends when the current is down to ${show.current(end_A)}.`
+              : say`It ends when the current is down to ${show.current(end_A)}, a tenth of the set one (common practice); the band counts chargers too that end at a twentieth or by the capacity.`,
     balancing &&
       say`${bledWords(balancing, pack, locale)} A charger that balances all along is done sooner: the band counts that.`,
     say`Cell model: that curve for the surface of the particles, diffusion into them and a series resistance, warmed by what is lost (${cite(classes, locale)}).`,

@@ -60,7 +60,7 @@ export const checks: readonly Check[] = [
     'median 2 %, 95 of 100 within 8 %',
   ),
   check(
-    'otherTime totalTime constantCurrentTime constantPowerTime constantVoltageTime energyIn chargeIn',
+    'otherTime totalTime constantCurrentTime constantPowerTime constantVoltageTime stepsDownTime energyIn chargeIn',
     'outside/ode',
     'the ODE library gives the same',
     odex,

@@ -186,6 +186,15 @@ describe('time', () => {
     expect((await ask(reply.question ?? '')).headline).toBe(reply.headline)
   })
 
+  it('names the steps of a charger that holds no volts, and asks that again', async () => {
+    const reply = await ask('time pack: 3S 1500 LiPo current: 1A from: 10% until: steps')
+    expect(value(reply, 'stepsDownTime')).toBeGreaterThan(60)
+    expect(keys(reply)).not.toContain('constantVoltageTime')
+    expect(reply.working.join(' ')).toContain('It holds no volts: at the cutoff it halves its current')
+    expect(reply.readAs).toContain('stepped down at its end')
+    expect((await ask(reply.question ?? '')).figures).toEqual(reply.figures)
+  })
+
   it('tells the end by the clock only where one is known', async () => {
     const clock = () => new Date(2026, 4, 3, 10, 0)
     const clocked = createAssistant({ commands, memory, clock, onFault: fault => expect(fault).toBeUndefined() })

@@ -10,6 +10,7 @@ const rows = [
   String.raw`terminat\p{L}*(?: current)? (?:at|with|of|is)(?: about)? (?<percent>5|10) ?%`,
   `${stops}${near}(?<share_percent>5|10) ?% of (?:the|its) (?:set |charge |charging )?(?:current|amps)`,
   String.raw`${stops}${near}\b(?:timer|clock)\b${near}\b(?:after|at|of) ${length}`,
+  String.raw`\b(?:charger|it) (?<steps>steps (?:the |its )?(?:current )?down|halves (?:the|its) current)`,
   String.raw`\b(?:timer|clock) (?:(?:then|always|will|here) )?${stops}${near}\bafter ${length}`,
 ].map(row => new RegExp(row, 'iu'))
 
@@ -17,7 +18,13 @@ export const findEnds: Family = ({ text, tokens, isTalk }) => {
   if (!isTalk) return none
   return rows.flatMap(row => {
     const told = row.exec(text)
-    const { length: after_min, share, capacity, share_percent, percent = share_percent } = told?.groups ?? {}
+    const {
+      length: after_min = told?.groups?.steps && 'steps',
+      share,
+      capacity,
+      share_percent,
+      percent = share_percent,
+    } = told?.groups ?? {}
     if (!told) return []
     const isTwentieth = share === 'twentieth' || percent === '5'
     const written = after_min ?? (capacity ? (isTwentieth ? 'C/20' : 'C/10') : isTwentieth ? 'a twentieth' : 'a tenth')

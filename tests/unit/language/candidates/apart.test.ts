@@ -65,6 +65,8 @@ describe('where a charger ends', () => {
     ['3S 1300 LiPo at 1A, termination at 5 %', 'a twentieth'],
     ['3S 1300 LiPo at 1A, it stops at 10 % of the current', 'a tenth'],
     ['3S 1300 LiPo at 1A, the charger stops by its timer after 45 min', '45 min'],
+    ['3S 1300 LiPo at 1A, the charger steps the current down at the end', 'steps'],
+    ['3S 1300 LiPo at 1A, it halves its current at the end', 'steps'],
     ['3S 1300 LiPo at 1A, its timer stops it after 1.5 h', '1.5 h'],
   ])('is told by %j', (text, until) => {
     const { options, left } = fitted('time', text)
