@@ -20,6 +20,12 @@ export interface BesidePack {
   readonly dangers?: readonly Danger[]
 }
 
+/** Its resistance, out and back, and what it bears for long. */
+export interface SourceLead {
+  readonly resistance_ohm: number
+  readonly most_A: number
+}
+
 /** What the question tells, named as the options are. */
 export interface Told {
   readonly act: Act
@@ -44,6 +50,8 @@ export interface Told {
   readonly source?: Source
   /** State of charge of a battery source, 0 to 1; full when not said. */
   readonly sourceSoc?: number
+  /** One's own between source and charger; none when not said. */
+  readonly lead?: SourceLead | undefined
   /** What of its power the source gives this charger where it feeds others too, in W; all of it when not said. */
   readonly sourceShare_W?: number
   /** Asked for, in A: into the pack, out of it where it is drained. */

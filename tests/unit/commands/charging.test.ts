@@ -207,6 +207,18 @@ describe('time', () => {
 })
 
 describe('source', () => {
+  it("counts a lead of one's own, told by its gauge and length together", async () => {
+    const bare = 'source source: car 10A engine off rest 12.5V 60Ah pack: 3S 1300 LiPo'
+    const reply = await ask(`${bare} gauge: AWG 16 length: 5m`)
+    expect(value(reply, 'sourceLoss')).toBeGreaterThan(2 * (value(await ask(bare), 'sourceLoss') ?? 0))
+    expect(reply.working.join(' ')).toMatch(
+      /Lead: 132 mΩ out and back, bears \d[\d.]* A for long; at 1\.\d+ A it takes 0\.2\d V/,
+    )
+    const open = await ask(`${bare} length: 5m`)
+    expect(open.assumed.join()).toContain('the lead is not counted')
+    expect(value(open, 'sourceLoss')).toBe(value(await ask(bare), 'sourceLoss'))
+  })
+
   it('says whether a count will do, where to stop and what is left', async () => {
     const reply = await ask('source source: 4S 5000 Li-ion pack: 3S 720 LiHV count: 6')
     expect(reply.headline).toMatch(/^Yes: it charges 6 packs/)
