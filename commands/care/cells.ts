@@ -3,16 +3,13 @@
 import { type Asked, command, optional, required } from '../../src/assistant/command.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import { sumOf } from '../../src/charging/numbers/sum.ts'
-import { practice } from '../../src/charging/things/cited.ts'
+import { balanceTime_s, usualBalance_A } from '../../src/charging/setting/balancing.ts'
 import type { Pack } from '../../src/charging/things/pack.ts'
-import { balanceTime_s, cellSpread, evenness, readingFault } from '../../src/charging/upkeep/cell-spread.ts'
+import { cellSpread, evenness, readingFault } from '../../src/charging/upkeep/cell-spread.ts'
 import { chargeAtRest } from '../../src/charging/upkeep/rest-charge.ts'
 import { cellVoltsKind, conditionKind } from '../../src/language/kinds/reading-kinds.ts'
 import { cellsKind, currentKind, packKind } from '../../src/language/kinds/values.ts'
 import { chemistryWanted, faultyReadings } from './problems.words.ts'
-
-/** Where no balance current is told. */
-export const usualBalance_A = practice(0.1, 'small chargers bleed 0.1 to 0.3 A from a cell')
 
 /** A charge ends this near to full, also where it is a gentle one, in V. */
 const shortOfFull_V = 0.12

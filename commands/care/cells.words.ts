@@ -1,13 +1,14 @@
 // What is said of cell readings.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
-import { spreads } from '../../src/charging/upkeep/cell-spread.ts'
+import { spreads } from '../../src/charging/setting/balancing.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { packKind } from '../../src/language/kinds/values.ts'
+import { balancerAssumed, bledWords } from '../shared/charge.words.ts'
 import { followUp } from '../shared/next.ts'
 import { cite } from '../shared/setting.words.ts'
-import { type cells, usualBalance_A } from './cells.ts'
+import type { cells } from './cells.ts'
 
 export const cellsWords: WordsOf<typeof cells> = locale => {
   const { say, show, own } = locale
@@ -51,9 +52,7 @@ export const cellsWords: WordsOf<typeof cells> = locale => {
       balanceWorking(found, locale),
     ],
     assumed: ({ balance_s }, { balance }) => [
-      balance === undefined && balance_s !== undefined
-        ? { text: say`the balancer bleeds ${show.current(usualBalance_A.value)}`, from: cite(usualBalance_A, locale) }
-        : undefined,
+      balance === undefined && balance_s !== undefined ? balancerAssumed(locale) : undefined,
     ],
     next: (_, { pack }) => [pack && followUp(say`What to set?`, 'current', { pack: packKind.write(pack) })],
   }
@@ -78,12 +77,8 @@ function shortWords({ permit }: Found, { say, show, own }: Locale): Text {
   return say`The charge ended well below ${show.perCell(full_V.value)}, which is full for ${own(name)}: it was ended early, or the charger was set to another chemistry.`
 }
 
-function balanceWorking(
-  { balance_s, balance_A, highest_V, lowest_V, permit }: Found,
-  locale: Locale,
-): Text | undefined {
-  const { say, show } = locale
+function balanceWorking({ balance_s, permit, ...found }: Found, locale: Locale): Text | undefined {
   if (balance_s === undefined) return undefined
-  const { curve } = permit.situation.pack.chemistry
-  return say`Balancing: the charge between ${show.number(highest_V, 3)} V and ${show.number(lowest_V, 3)} V at rest (${cite(curve, locale)}) is ${show.capacity((balance_s * balance_A) / 3600)}; ÷ ${show.current(balance_A)} = ${show.duration(balance_s)}, more where the balancer pauses. On the flat part of a curve millivolts hide much charge.`
+  const bled = bledWords({ ...found, duration_s: balance_s }, permit.situation.pack, locale)
+  return locale.say`${bled} On the flat part of a curve millivolts hide much charge.`
 }

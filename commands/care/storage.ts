@@ -21,7 +21,7 @@ import {
   stateKind,
   temperatureKind,
 } from '../../src/language/kinds/values.ts'
-import { packOrCell } from '../shared/charging.ts'
+import { ofCharge, packOrCell } from '../shared/charging.ts'
 
 const takes = {
   pack: optional(packKind),
@@ -32,6 +32,7 @@ const takes = {
   discharge: optional(currentKind),
   power: optional(powerKind),
   temperature: optional(temperatureKind),
+  apart: ofCharge.apart,
 }
 
 const storageLevel = { kind: 'named', name: 'storage' } as const
@@ -52,9 +53,9 @@ export const storage = command({
   ],
   situation: (asked, { house }) => {
     const pack = packOrCell(asked.pack, asked.chemistry, 'storage chemistry: 3S LiPo')
-    const { from, temperature, charger, discharge } = asked
+    const { from, temperature, charger, discharge, apart } = asked
     const act = from === undefined ? 'store' : acts[moveOf(pack, from, house).way]
-    const told = { pack, from, temperature_C: temperature, kindOnly: asked.pack === undefined }
+    const told = { pack, from, temperature_C: temperature, apart_V: apart, kindOnly: asked.pack === undefined }
     switch (act) {
       case 'charge':
         return { ...told, act, charger, to: storageLevel }

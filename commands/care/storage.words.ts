@@ -13,7 +13,7 @@ import type { storage } from './storage.ts'
 
 export const storageWords: WordsOf<typeof storage> = locale => {
   const { say, show, own } = locale
-  const { pack, from, temperature } = ofChargeWords(locale)
+  const { pack, from, temperature, apart } = ofChargeWords(locale)
   return {
     summary: say`Bring a pack to storage: charge or discharge, how much, how long, by when.`,
     asks: [own('bring my full 4S 1500 LiPo to storage'), own('how do I store a 3S 1300 LiHV at 4.1 V a cell')],
@@ -32,6 +32,7 @@ export const storageWords: WordsOf<typeof storage> = locale => {
       },
       power: { about: say`most that the load or discharger can turn to heat`, as: text => say`with ${text} at most` },
       temperature,
+      apart,
     },
     answer: (result, asked) => {
       switch (result.way) {

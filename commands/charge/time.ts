@@ -13,7 +13,7 @@ import { chargeTold, currentOn, ofCharge, stopFigures } from '../shared/charging
 import { endsFirst } from '../shared/problems.words.ts'
 import { endKind } from './end-kind.ts'
 
-const { pack, charger, source, from, to, temperature } = ofCharge
+const { pack, charger, source, from, to, temperature, apart } = ofCharge
 const takes = {
   pack,
   current: optional(currentKind),
@@ -26,6 +26,8 @@ const takes = {
   resistance: optional(resistanceKind),
   capacity: optional(capacityKind),
   temperature,
+  apart,
+  balance: optional(currentKind),
   within: optional(durationKind),
   start: optional(clockKind),
   ready: optional(clockKind),
@@ -61,8 +63,8 @@ export const time = command({
   recall: recallFromLog,
   situation: asked => chargeTold(asTold(asked)),
   compute: (permit, asked, { now, speaksFirst }) => {
-    const { until } = asked
-    const details = { current_A: currentsOf(asked)[0], ...until, measuredCapacity_Ah: asked.capacity }
+    const { until, capacity, balance } = asked
+    const details = { current_A: currentsOf(asked)[0], ...until, measuredCapacity_Ah: capacity, balance_A: balance }
     const timed = timedCharge(permit, details)
     const end_A = until && 'termination_A' in until ? until.termination_A : 0
     if (end_A >= timed.current_A) throw endsFirst(end_A, timed.current_A)
@@ -70,7 +72,7 @@ export const time = command({
     const other = other_A === undefined ? undefined : timedCharge(permit, { ...details, current_A: other_A })
     const within_s = asked.within ?? (asked.start && asked.ready && lengthBetween_s(asked.start, asked.ready))
     const within = within_s === undefined ? undefined : progressAt(within_s, timed.charge, asked.pack)
-    return { ...timed, measuredCapacity_Ah: asked.capacity, other, within, now, speaksFirst }
+    return { ...timed, measuredCapacity_Ah: capacity, other, within, now, speaksFirst }
   },
   planned: ({ other, ...timed }) => {
     const harder = other && other.current_A > timed.current_A ? other : timed
@@ -100,6 +102,8 @@ export const stageKeys = {
   'constant current': 'constantCurrentTime',
   'constant power': 'constantPowerTime',
   'constant voltage': 'constantVoltageTime',
+  'steps down': 'stepsDownTime',
+  balancing: 'balancingTime',
 } as const satisfies Record<StageKind, string>
 
 /** Cooler cells are not worth a figure. */

@@ -12,7 +12,7 @@ import { stageNames } from '../../src/handbook/stages.words.ts'
 import { currentKind, packKind } from '../../src/language/kinds/values.ts'
 import { type Clock, clockAfter, writeClock } from '../../src/language/quantities/clock.ts'
 import { logWords } from '../log/learned.words.ts'
-import { chargeWorking, costWords, startWords, takesWords } from '../shared/charge.words.ts'
+import { balancerAssumed, chargeWorking, costWords, startWords, takesWords } from '../shared/charge.words.ts'
 import { isToStorage } from '../shared/charging.ts'
 import { ofChargeWords, stopFigureNames } from '../shared/charging.words.ts'
 import { asksAgain } from '../shared/next.ts'
@@ -36,21 +36,24 @@ export const timeWords: WordsOf<typeof time> = locale => {
       current: { about: say`set on the charger; the advised one when not said`, as: text => say`at ${text}` },
       or: { about: say`another current, to compare`, as: text => say`or at ${text}` },
       until: {
-        about: say`current at which the charge ends, or after how long by the charger's clock; a tenth of the set one when not said`,
+        about: say`current at which the charge ends, after how long by the charger's clock, or ${own('steps')} where it halves its current; a tenth of the set one when not said`,
         as: text =>
-          isLength(`${text}`) ? say`ended by its clock after ${text}` : say`until the current is down to ${text}`,
+          isLength(`${text}`)
+            ? say`ended by its clock after ${text}`
+            : `${text}` === 'steps'
+              ? say`stepped down at its end`
+              : say`until the current is down to ${text}`,
       },
       resistance: { about: say`measured, of one cell`, as: text => say`${text} a cell` },
       capacity: { about: say`measured, of the whole pack`, as: text => say`measured to hold ${text}` },
+      balance: { about: say`current of the charger's balancer`, as: text => say`balanced with ${text}` },
       within: { about: say`how long there is; says whether that does`, as: text => say`within ${text}` },
       start: { about: say`the time of day when it starts`, as: text => say`started at ${text}` },
       ready: { about: say`the time of day by which it is wanted`, as: text => say`ready by ${text}` },
       ...logWords(locale),
     },
     answer: (timed, asked) => [
-      timed.other
-        ? besideWords(timed, timed.other, locale)
-        : (clockEndWords(timed, locale) ?? costWords(timed, locale)),
+      timed.other ? besideWords(timed, timed.other, locale) : costWords(timed, locale),
       ...endWords(timed.time_s, asked, locale),
       withinWords(timed, locale),
       setWords(timed, locale),
@@ -68,6 +71,8 @@ export const timeWords: WordsOf<typeof time> = locale => {
       [stageKeys['constant current']]: stages['constant current'],
       [stageKeys['constant power']]: stages['constant power'],
       [stageKeys['constant voltage']]: stages['constant voltage'],
+      [stageKeys['steps down']]: stages['steps down'],
+      [stageKeys.balancing]: stages.balancing,
       setCurrent: say`current set`,
       cRate: say`rate`,
       cutoffPerCell: say`cutoff, a cell`,
@@ -90,7 +95,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
         timed.now && asked.start === undefined ? clockWords(timed.time_s, timed.now, locale) : undefined,
       ]
     },
-    assumed: ({ from, current_A, setting: { bound } }, asked) => [
+    assumed: ({ from, current_A, balancing, setting: { bound } }, asked) => [
       asked.from === undefined && from.kind === 'rest'
         ? say`the pack is taken to be flown down to its floor, ${show.perCell(from.perCell_V)} a cell at rest`
         : undefined,
@@ -101,6 +106,7 @@ export const timeWords: WordsOf<typeof time> = locale => {
         : typeof bound === 'object'
           ? say`set to the advised current, ${show.current(current_A)}, all that ${limitHolders(locale)[bound.kind]}`
           : { text: say`set to the advised current, ${show.current(current_A)}`, isShown: true },
+      balancing && (asked.balance ?? asked.charger?.balance_A) === undefined ? balancerAssumed(locale) : undefined,
       ...sourceAssumed(asked.source, locale),
     ],
     next: ({ current_A, setting, speaksFirst }, asked) => {
@@ -168,13 +174,6 @@ function withinWords({ within, time_s }: Timed, { say, show }: Locale): Text | u
   if (soc === undefined) return say`It may just fit into ${there}.`
   const by = say`after ${there} it is at about ${show.percent(soc)}`
   return length_s > time_s.low ? say`It may not be done by then: ${by}.` : say`It is not done by then: ${by}.`
-}
-
-/** Where the charger's own clock ends it, what is in by then. */
-function clockEndWords({ timer_s, charge }: Timed, { say, show }: Locale): Text | undefined {
-  if (timer_s === undefined) return undefined
-  const in_Ah = Number(charge.charge_Ah.toPrecision(2))
-  return say`Its clock ends it after ${show.duration(timer_s)}: about ${show.capacity(in_Ah)} goes in, and it is at about ${show.percent(charge.endSoc)}.`
 }
 
 /** When it would end if it started now, by the clock of the machine that answers. */

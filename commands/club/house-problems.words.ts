@@ -56,17 +56,17 @@ export function changesWords(changes: readonly HouseChange[], locale: Locale): T
 
 function valueWords(rule: HouseChange['rule'], value: HouseChange['value'], locale: Locale): Text {
   if (typeof value === 'number' && rule === 'coldest_C') return locale.show.temperature(value)
-  if (typeof value === 'number') return limitWords(rule as ChemistryRule, value, locale)
+  if (typeof value === 'number' && rule !== 'chargeEnd') return limitWords(rule as ChemistryRule, value, locale)
   return value === null ? locale.say`not set` : settingWords(rule, value, locale)
 }
 
-export function settingWords(rule: HouseChange['rule'], value: string | boolean, locale: Locale): Text {
+export function settingWords(rule: HouseChange['rule'], value: string | number | boolean, locale: Locale): Text {
   const { say, show, own } = locale
   const { name, full_V, gentleFull_V = full_V } = liIon
   if (rule === 'gentleLiIon') {
     return value ? say`yes, ${own(name)} is charged to ${show.perCell(gentleFull_V.value)} a cell` : say`no`
   }
-  if (rule === 'chargeEnd') return endWords(value as ChargeEnd, locale)
+  if (rule === 'chargeEnd') return endWords(value as ChargeEnd | number, locale)
   if (rule === 'decimalMark') return value === ',' ? say`comma` : say`point`
   if (rule === 'privateAnswers') return value === 'moderators' ? say`moderators only` : say`everyone`
   if (rule === 'moderatorsRoom') return say`in the room in which that was set`

@@ -5,7 +5,6 @@ import { changing } from '../../src/assistant/changing.ts'
 import { type Asked, optional, service } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
 import { ruleKind } from '../../src/assistant/naming/told-rules.ts'
-import { chargeEnds } from '../../src/charging/things/charge-end.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
 import { chemistryKind, rateKind, temperatureKind, voltageKind } from '../../src/language/kinds/values.ts'
@@ -14,6 +13,7 @@ import type { HouseChange, HouseRules } from '../../src/memory/memory.ts'
 import { written } from '../shared/next.ts'
 import { changedCards } from './changed-cards.ts'
 import { factChanges, factTakes } from './club-facts.ts'
+import { endsKind } from './ends-kind.ts'
 import { coldestChange, limitChanges, standingRules } from './house-changes.ts'
 import {
   changesPinned,
@@ -35,7 +35,7 @@ export const takes = {
   floor: ruled(voltageKind),
   coldest: ruled(temperatureKind),
   gentle: optional(choiceKind(ruleKind, ['yes', 'no'])),
-  ends: ruled(choiceKind(ruleKind, chargeEnds)),
+  ends: ruled(endsKind),
   decimal: optional(choiceKind(ruleKind, ['point', 'comma'])),
   language: optional(choiceKind('language', ['English'], onlyEnglish)),
   'private-answers': optional(choiceKind(ruleKind, ['everyone', 'moderators'])),

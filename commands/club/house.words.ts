@@ -2,7 +2,7 @@
 
 import type { WordsOf } from '../../src/assistant/command.ts'
 import { lifted, limits } from '../../src/assistant/naming/told-rules.ts'
-import { chargeEnds } from '../../src/charging/things/charge-end.ts'
+import { allEnds } from '../../src/charging/things/charge-end.ts'
 import { liIon } from '../../src/charging/things/chemistries.ts'
 import { joined } from '../../src/ground/text.ts'
 import { endWords } from '../shared/charge.words.ts'
@@ -49,7 +49,9 @@ export const houseShowWords: WordsOf<typeof houseShow> = locale => {
         return value === undefined ? undefined : say`${names[fact]}: ${settingWords(fact, value, locale)}`
       }),
       say`${names.gentleLiIon}: ${settingWords('gentleLiIon', house.gentleLiIon ?? false, locale)}`,
-      house.chargeEnd && say`${names.chargeEnd}: ${settingWords('chargeEnd', house.chargeEnd, locale)}`,
+      house.chargeEnd === undefined
+        ? undefined
+        : say`${names.chargeEnd}: ${settingWords('chargeEnd', house.chargeEnd, locale)}`,
       say`${names.decimalMark}: ${settingWords('decimalMark', house.decimalMark ?? '.', locale)}`,
       say`${names.language}: ${settingWords('language', house.language ?? 'English', locale)}`,
       say`${names.privateAnswers}: ${settingWords('privateAnswers', house.privateAnswers ?? 'everyone', locale)}`,
@@ -74,9 +76,9 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
       gentle: { about: say`yes: ${own(name)} is charged to ${show.perCell(gentleFull_V.value)} a cell only` },
       ends: {
         about: say`at which current the chargers here end: ${joined(
-          chargeEnds.map(end => endWords(end, locale)),
+          allEnds.map(end => endWords(end, locale)),
           ', ',
-        )}; or none`,
+        )}, or after how long by their clocks (${own('90min')}); or none`,
       },
       decimal: { about: say`point or comma` },
       language: { about: say`English; no other so far` },

@@ -28,14 +28,15 @@ export const logShow = session({
       return reading ? [{ at, capacity_Ah: reading.capacity_Ah }] : []
     })
     const learned = learnedFrom(pack, charges)
-    return { pack, charges, log, learned, fade: fadeTo(held, capacityLeft.value.retire * pack.capacity_Ah), permit }
+    const holds = learned && holdsBy(learned)
+    return { pack, charges, log, holds, fade: fadeTo(held, capacityLeft.value.retire * pack.capacity_Ah), permit }
   },
   deeds: ({ pack, charges, log, permit }) => (permit ? [{ ...logShown(pack, log, charges), permit }] : []),
-  figures: ({ pack, charges, learned, log: { capacity, resistance } }) => {
+  figures: ({ pack, charges, holds, log: { capacity, resistance } }) => {
     if (charges.length === 0) return []
     return [
       figure.count('charges', charges.length),
-      learned && learnedCapacity(learned),
+      figure.capacity('learnedCapacity', holds?.capacity_Ah, holds?.band_Ah),
       figure.capacity('capacity', capacity?.now_Ah, capacity?.band_Ah),
       figure.percent('ofLabel', capacity && capacity.now_Ah / pack.capacity_Ah),
       figure.capacity('firstCapacity', capacity?.first_Ah),
@@ -46,8 +47,8 @@ export const logShow = session({
 })
 
 /** By all its charges together, between nine of ten of the cells that it may be made of. */
-function learnedCapacity({ pack: { capacity_Ah }, traits }: Learned) {
+function holdsBy({ pack: { capacity_Ah }, traits }: Learned) {
   const held_Ah = traits.map(({ share }) => share * capacity_Ah).toSorted((a, b) => a - b)
   const [low = 0, high = 0] = [held_Ah[3], held_Ah.at(-4)]
-  return figure.capacity('learnedCapacity', typicalTraits(traits).share * capacity_Ah, { low, high })
+  return { capacity_Ah: typicalTraits(traits).share * capacity_Ah, band_Ah: { low, high } }
 }

@@ -22,9 +22,14 @@ export const logShowWords: WordsOf<typeof logShow> = locale => {
     summary: say`Capacity and resistance of a saved pack over time: healthy, ageing or to retire.`,
     tells: [own('show the log of wren')],
     takes: { name: { about: say`the name of the saved pack`, as: text => say`the log of ${text}` } },
-    answer: ({ charges, log, fade }, { name }) =>
+    answer: ({ charges, log, fade, ...found }, { name }) =>
       charges.length > 0
-        ? [conditionWords(name, log, locale), fade && fadeWords(fade, locale)]
+        ? [
+            conditionWords(name, log, locale),
+            holdsWords({ ...found, log }, locale),
+            resistanceWords(log, locale),
+            fade && fadeWords(fade, locale),
+          ]
         : [say`No charge of ${own(name)} is noted yet.`, say`To note one, say: I put 640 mAh back into ${own(name)}`],
     figures: {
       charges: say`charges noted`,
@@ -72,6 +77,27 @@ function conditionWords(name: string, { condition, signs }: PackLog, locale: Loc
   )
   return say`${own(name)} is ageing: ${why}.`
 }
+
+/** "It holds about 690 mAh (660 mAh to 720 mAh), 96 % of its label." By what it is judged by; of charges that tell that by none, by all together. */
+function holdsWords(
+  { holds, log, pack }: Pick<Shown, 'holds' | 'log' | 'pack'>,
+  { say, show }: Locale,
+): Text | undefined {
+  const { capacity } = log
+  const now = capacity ? { capacity_Ah: capacity.now_Ah, band_Ah: capacity.band_Ah } : holds
+  if (!now) return undefined
+  const { capacity_Ah, band_Ah } = now
+  return say`It holds about ${show.charge(capacity_Ah)} (${show.charge(band_Ah.low)} to ${show.charge(band_Ah.high)}), ${show.percent(capacity_Ah / pack.capacity_Ah)} of its label.`
+}
+
+function resistanceWords({ resistance }: PackLog, { say, show }: Locale): Text | undefined {
+  if (!resistance) return undefined
+  const { now_ohm, first_ohm } = resistance
+  const now = say`A cell has ${show.resistance(now_ohm)} at ${show.temperature(25)}`
+  return first_ohm === undefined ? say`${now}.` : say`${now}, ${show.resistance(first_ohm)} when the log began.`
+}
+
+type Shown = Parameters<ReturnType<typeof logShowWords>['answer']>[0]
 
 /** "At the pace of its log it holds less than 80 % of its label from about 2032-01 on (2031-11 to 2032-05)." */
 function fadeWords({ at, earliest, latest }: Fade, locale: Locale): Text {

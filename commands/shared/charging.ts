@@ -10,6 +10,7 @@ import type { Pack } from '../../src/charging/things/pack.ts'
 import type { Source } from '../../src/charging/things/source.ts'
 import { largestStep_A, nearestStep_A, smallestStep_A } from '../../src/charging/things/steps.ts'
 import {
+  apartKind,
   chargerKind,
   packKind,
   sourceKind,
@@ -27,6 +28,7 @@ export const ofCharge = {
   from: optional(stateKind),
   to: optional(targetKind),
   temperature: optional(temperatureKind),
+  apart: optional(apartKind),
 }
 
 interface AskedOfCharge {
@@ -37,6 +39,7 @@ interface AskedOfCharge {
   readonly to?: Level | undefined
   readonly current?: number | undefined
   readonly temperature?: number | undefined
+  readonly apart?: number | undefined
 }
 
 export const chargeTold = (asked: AskedOfCharge): Told & { readonly pack: Pack } => ({
@@ -48,6 +51,7 @@ export const chargeTold = (asked: AskedOfCharge): Told & { readonly pack: Pack }
   to: asked.to,
   current_A: asked.current,
   temperature_C: asked.temperature,
+  apart_V: asked.apart,
 })
 
 /** Where a charge is to go, where it is storage that was asked for. */

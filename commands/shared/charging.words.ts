@@ -14,6 +14,7 @@ export const ofChargeWords = ({ say }: Locale): Readonly<Record<keyof typeof ofC
   from: { about: say`where the pack stands now`, as: text => say`from ${text}` },
   to: { about: say`where it is to go; full when not said`, as: text => say`to ${text}` },
   temperature: { about: say`of the cells; a room when not said`, as: text => say`cells at ${text}` },
+  apart: { about: say`how far the cells lie apart at rest`, as: text => say`cells ${text} apart` },
 })
 
 export const stopFigureNames = ({ say }: Locale) => ({

@@ -80,9 +80,9 @@ export function sourceWorking(
   return [offerLine(source, feed, locale), ...kindLines(source, feed, locale)]
 }
 
-function offerLine(source: Source, { offer, power_W }: Feed, { say, show, own }: Locale): Text | undefined {
+function offerLine(source: Source, { offer }: Feed, { say, show, own }: Locale): Text | undefined {
   if (!offer) return undefined
-  const taken = say`Offer taken: ${show.voltage(offer.voltage_V)} × ${show.current(offer.current_A)} = ${show.power(power_W)}`
+  const taken = say`Offer taken: ${show.voltage(offer.voltage_V)} × ${show.current(offer.current_A)} = ${show.power(offer.voltage_V * offer.current_A)}`
   const most =
     source.kind === 'supply' && source.offers.length > 1
       ? say`${taken}, the most inside the input window of the charger`
@@ -120,13 +120,13 @@ function outletLines(
   locale: Locale,
 ): readonly (Text | undefined)[] {
   const { say, show } = locale
-  const { fuse_A, engine, battery = 'starter' } = outlet
+  const { fuse_A, engine, battery = 'starter', capacity_Ah = Number.POSITIVE_INFINITY } = outlet
   const { share, restFloor_V, loadFloor_V } = leadAcidLimitsOf(outlet)
   const what = battery === 'starter' ? say`Starter battery` : say`Deep-cycle battery`
   const fused_A = fuse_A * fuseShare.value
   return [
     say`Fuse: ${show.current(fuse_A)} × ${show.number(fuseShare.value, 1)} = ${show.current(fused_A)} (${cite(fuseShare, locale)}).`,
-    current_A < fused_A ? say`Lead-acid battery: ${cite(leadAcidRate_C, locale)}.` : undefined,
+    capacity_Ah * leadAcidRate_C.value < fused_A ? say`Lead-acid battery: ${cite(leadAcidRate_C, locale)}.` : undefined,
     say`At ${show.voltage(lowest_V)} and ${show.current(current_A)} that is ${show.power(power_W)}.`,
     engine === 'running' ? say`Voltage: ${cite(engineRunning_V, locale)}.` : undefined,
     store &&

@@ -13,11 +13,11 @@ import { asksAgain } from '../shared/next.ts'
 import { cite, heldDown, houseWorking, inputWorking, menuWords, settingWorking } from '../shared/setting.words.ts'
 import { sourceAssumed, sourceWorking } from '../shared/source.words.ts'
 import { type Counted, source } from './source.ts'
-import { drainPictures, sizeWords, sizeWorking } from './source-more.words.ts'
+import { drainPictures, leadWorking, sizeWords, sizeWorking } from './source-more.words.ts'
 
 export const sourceWords: WordsOf<typeof source> = locale => {
   const { say, show, own } = locale
-  const { charger, from, to, temperature } = ofChargeWords(locale)
+  const { charger, from, to, temperature, apart } = ofChargeWords(locale)
   return {
     summary: say`How many packs a source charges and where to stop, or how large a source so many packs need.`,
     asks: [
@@ -40,6 +40,9 @@ export const sourceWords: WordsOf<typeof source> = locale => {
         as: text => say`the source at ${text}`,
       },
       temperature,
+      apart,
+      gauge: { about: say`of a lead of your own before the charger`, as: text => say`by a lead of ${text}` },
+      length: { about: say`of that lead from end to end`, as: text => say`${text} long` },
       ...logWords(locale),
     },
     answer: plan =>
@@ -78,6 +81,7 @@ export const sourceWords: WordsOf<typeof source> = locale => {
     working: (plan, { source: feeding, pack: charged }) => [
       ...(plan.kind === 'plan' ? planWorking(plan, locale) : sizeWorking(plan, locale)),
       ...sourceWorking(feeding, plan.setting.feed, locale),
+      leadWorking(plan.permit.situation, plan.setting, locale),
       ...settingWorking(plan.setting, charged, locale),
       inputWorking(plan.setting, locale),
       ...houseWorking(plan.permit.situation, plan.setting.cutoff, locale),
@@ -92,6 +96,9 @@ export const sourceWords: WordsOf<typeof source> = locale => {
       asked.source?.kind === 'battery' && asked.charged === undefined
         ? say`the source battery is taken to be full and to hold what its label says`
         : undefined,
+      (asked.gauge === undefined) === (asked.length === undefined)
+        ? undefined
+        : say`the lead is not counted: its gauge and its length together tell what it takes`,
       ...sourceAssumed(asked.source, locale, asked.charged),
     ],
     next: (plan, asked) => {

@@ -60,7 +60,7 @@ export const checks: readonly Check[] = [
     'median 2 %, 95 of 100 within 8 %',
   ),
   check(
-    'otherTime totalTime constantCurrentTime constantPowerTime constantVoltageTime energyIn chargeIn',
+    'otherTime totalTime constantCurrentTime constantPowerTime constantVoltageTime stepsDownTime energyIn chargeIn',
     'outside/ode',
     'the ODE library gives the same',
     odex,
@@ -128,7 +128,7 @@ export const checks: readonly Check[] = [
     paper,
     exact,
   ),
-  check('balanceTime', 'outside/pack-care', 'balances 10 % of 1500 mAh', 'charge over current', exact),
+  check('balanceTime balancingTime', 'outside/pack-care', 'balances 10 % of 1500 mAh', 'charge over current', exact),
   check('apart eachCurrent boardPower boardCapacity', 'outside/figures', 'parallel packs: 2x 3S 850', paper, exact),
   check('atOnce', 'unit/commands/pack-care', 'counts the packs that a charger takes at once', paper, exact),
   check('equalisingCurrent', 'outside/pack-care', 'sends the volts between two packs', 'Ohm’s law', exact),

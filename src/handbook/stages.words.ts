@@ -9,4 +9,6 @@ export const stageNames = ({ say }: Locale): Readonly<Record<StageKind, Text>> =
   'constant current': say`constant current`,
   'constant power': say`constant power`,
   'constant voltage': say`constant voltage`,
+  'steps down': say`steps down`,
+  balancing: say`balancing`,
 })

@@ -78,7 +78,7 @@ export type HouseChange =
     }
   | { readonly rule: 'coldest_C'; readonly value: number | null }
   | { readonly rule: 'gentleLiIon'; readonly value: boolean | null }
-  | { readonly rule: 'chargeEnd'; readonly value: ChargeEnd | null }
+  | { readonly rule: 'chargeEnd'; readonly value: ChargeEnd | number | null }
   | { readonly rule: 'decimalMark'; readonly value: DecimalMark | null }
   | { readonly rule: 'language'; readonly value: 'English' | null }
   | { readonly rule: 'privateAnswers'; readonly value: 'everyone' | 'moderators' | null }

@@ -17,6 +17,8 @@ export interface OdeRequest {
   readonly termination_A: number
   /** Most power into the one cell, in W. */
   readonly power_W?: number
+  /** At the cutoff it halves its current, down to a tenth of the set one, and holds no volts. */
+  readonly stepsDown?: boolean
 }
 
 /** Charges one cell: y is charge in Ah, by how much the surface is ahead in two parts, and energy in Wh. */
@@ -53,11 +55,24 @@ export function odeCharge(request: OdeRequest): OdeCharge {
     constant_V === cutoff_V
       ? { time_s: 0, y: current.y }
       : solveUntil(derivative(heldByPower), current.y, y => atTerminals(heldByPower(y), y) - cutoff_V)
-  const voltage = solveUntil(derivative(heldByVoltage), power.y, y => termination_A - heldByVoltage(y))
+  let [end, ended_s] = [power, 0]
+  if (request.stepsDown) {
+    for (let amps = Math.min(current_A, power_W / cutoff_V) / 2; amps >= current_A / 10; amps /= 2) {
+      end = solveUntil(
+        derivative(() => amps),
+        end.y,
+        y => atTerminals(amps, y) - cutoff_V,
+      )
+      ended_s += end.time_s
+    }
+  } else {
+    end = solveUntil(derivative(heldByVoltage), power.y, y => termination_A - heldByVoltage(y))
+    ended_s = end.time_s
+  }
   return {
     timeToCutoff_s: current.time_s + power.time_s,
-    duration_s: current.time_s + power.time_s + voltage.time_s,
-    energy_Wh: voltage.y[3] as number,
+    duration_s: current.time_s + power.time_s + ended_s,
+    energy_Wh: end.y[3] as number,
   }
 }
 

@@ -22,6 +22,7 @@ const requests = fc
     temperature_C: number(0, 45),
     reading_ohmAh: maybe(number(0.01, 0.2)),
     powerShare: maybe(number(0.7, 1)),
+    stepsDown: fc.boolean(),
   })
   .map(drawn => {
     const { chemistry, capacity_Ah, reading_ohmAh, powerShare } = drawn
@@ -38,7 +39,8 @@ const requests = fc
       current_A,
       from: { kind: 'soc', soc: drawn.startSoc },
       target: { kind: 'voltage', perCell_V },
-      termination_A: current_A * drawn.terminationShare,
+      termination_A: drawn.stepsDown ? undefined : current_A * drawn.terminationShare,
+      end: drawn.stepsDown ? 'steps' : undefined,
       temperature_C: drawn.temperature_C,
       ...(powerShare !== undefined && { power_W: powerShare * current_A * perCell_V }),
     }
@@ -55,7 +57,8 @@ test('the ODE library gives the same times and energy within 0.2 %', () => {
         startSoc: simulated.startSoc,
         current_A: request.current_A,
         cutoff_V: (request.target as { perCell_V: number }).perCell_V,
-        termination_A: request.termination_A as number,
+        termination_A: request.termination_A ?? 0,
+        stepsDown: request.end === 'steps',
         ...(request.power_W !== undefined && { power_W: request.power_W }),
       })
       const tolerance = 0.002

@@ -7,6 +7,7 @@ import { fullVoltage_V, goalOf } from '../things/level.ts'
 import type { Pack } from '../things/pack.ts'
 import { chargerEfficiency, cutoffStepDown_V } from '../things/practice.ts'
 import { largestStep_A } from '../things/steps.ts'
+import { evening } from './balancing.ts'
 import { type Input, inputOf } from './input.ts'
 import type { Limit, LimitKind, Provenance } from './limit.ts'
 
@@ -70,7 +71,10 @@ export function boundsOf({ pack, ...situation }: Situation & { readonly pack: Pa
   const labelled_C = labelRate_C(pack)
   const { recommendedRate_C, highestRate_C } = chemistry
   const held_C = labelled_C === undefined ? recommendedRate_C.value : Math.min(labelled_C, highestRate_C.value)
-  const wantedRate_C = Math.min(held_C, band.maxRate_C)
+  const uneven = evening(situation.apart_V, recommendedRate_C.value)
+  const usual_C = Math.min(held_C, band.maxRate_C)
+  const isEvened = uneven !== undefined && uneven.rate_C < usual_C
+  const wantedRate_C = isEvened ? uneven.rate_C : usual_C
   return {
     cutoff,
     cutoffPack_V,
@@ -78,8 +82,9 @@ export function boundsOf({ pack, ...situation }: Situation & { readonly pack: Pa
     input,
     wantedRate_C,
     wanted_A: wantedRate_C * pack.capacity_Ah,
-    wantedFrom:
-      labelled_C === undefined
+    wantedFrom: isEvened
+      ? uneven.from
+      : labelled_C === undefined
         ? recommendedRate_C
         : labelled_C === held_C
           ? situation.board

@@ -1,11 +1,12 @@
 // What a source puts on a charger's input: its volts, whether they lie in the charger's window, and what it gives for sure.
 
+import type { SourceLead } from '../situation/situation.ts'
 import { type BatteryStore, batteryStore, starterStore } from '../things/battery-store.ts'
 import type { Charger } from '../things/charger.ts'
 import type { HouseLimits } from '../things/house-limits.ts'
 import { leadAcidRate_C, starterBlocks } from '../things/lead-acid.ts'
 import { batterySourceRate_C, engineRunning_V, fuseShare, plainUsbOffer, wattsShare } from '../things/practice.ts'
-import type { Offer, Source, VehicleOutlet } from '../things/source.ts'
+import type { BatterySource, Offer, Source, VehicleOutlet } from '../things/source.ts'
 import { pdOffers } from '../things/usb-pd.ts'
 
 export interface Feed {
@@ -40,33 +41,72 @@ interface Fed {
   readonly house: HouseLimits
   /** State of charge of the battery that feeds, 0 to 1; full when absent, of a vehicle what is usual. */
   readonly sourceSoc?: number
+  readonly lead?: SourceLead | undefined
 }
 
-export function inputOf({ source, charger, house, sourceSoc }: Fed): Input {
+export function inputOf({ source, charger, house, sourceSoc, lead = noLead }: Fed): Input {
   switch (source.kind) {
     case 'watts':
       return unbroken({ power_W: source.power_W * wattsShare[source.of].value })
     case 'supply':
-      return byOffer(source.offers, charger)
+      return behindLead(byOffer(source.offers, charger), lead, charger)
     case 'power bank':
       return byOffer(source.offers ?? (source.usbPd_W ? pdOffers(source.usbPd_W) : [plainUsbOffer.value]), charger)
     case 'vehicle outlet':
-      return source.engine === 'running' ? running(source, charger) : leadFed(source, charger, sourceSoc)
+      return source.engine === 'running'
+        ? behindLead(running(source, charger), lead, charger)
+        : leadFed(source, charger, lead, sourceSoc)
     case 'battery':
-      return stored(
-        batteryStore(source.pack, house, sourceSoc ?? 1),
-        batterySourceRate_C.value * source.pack.capacity_Ah,
-        charger,
-      )
+      return packFed(source, house, charger, lead, sourceSoc)
   }
 }
 
+function packFed(
+  { pack }: BatterySource,
+  house: HouseLimits,
+  charger: Charger | undefined,
+  lead: SourceLead,
+  soc = 1,
+): Input {
+  const store = wired(batteryStore(pack, house, soc), lead)
+  const most_A = Math.min(batterySourceRate_C.value * pack.capacity_Ah, through_A(store.loadFloor_V, lead, charger))
+  return stored(store, most_A, charger)
+}
+
 /** Its fuse holds the current down, and what its label says that it holds. */
-function leadFed(source: VehicleOutlet, charger: Charger | undefined, sourceSoc: number | undefined): Input {
-  const store = starterStore(source, sourceSoc)
+function leadFed(source: VehicleOutlet, charger: Charger | undefined, lead: SourceLead, sourceSoc?: number): Input {
+  const store = wired(starterStore(source, sourceSoc), lead)
   const { fuse_A, capacity_Ah = Number.POSITIVE_INFINITY } = source
-  const most_A = Math.min(fuse_A * fuseShare.value, capacity_Ah * leadAcidRate_C.value)
+  const most_A = Math.min(
+    fuse_A * fuseShare.value,
+    capacity_Ah * leadAcidRate_C.value,
+    through_A(store.loadFloor_V, lead, charger),
+  )
   return stored(store, most_A, charger, source.rest_V)
+}
+
+const noLead: SourceLead = { resistance_ohm: 0, most_A: Number.POSITIVE_INFINITY }
+
+/** With a lead more to it. */
+const wired = (store: BatteryStore, { resistance_ohm }: SourceLead): BatteryStore => ({
+  ...store,
+  resistance_ohm: store.resistance_ohm + resistance_ohm,
+  leads_ohm: store.leads_ohm + resistance_ohm,
+})
+
+/** The most that a lead carries from so many volts: what is left keeps the charger going, and more would bring less power. */
+function through_A(volts: number, { resistance_ohm, most_A }: SourceLead, { minInput_V = 0 }: Partial<Charger> = {}) {
+  const lost_V = Math.max(0, volts - Math.max(minInput_V, volts / 2))
+  return resistance_ohm > 0 ? Math.min(most_A, lost_V / resistance_ohm) : most_A
+}
+
+/** What reaches the charger of what is given at so many volts, at the most that it gives. */
+function behindLead({ feed, ...input }: Input, lead: SourceLead, charger: Charger | undefined): Input {
+  const { lowest_V, current_A: given_A } = feed ?? {}
+  if (lowest_V === undefined || given_A === undefined) return { ...input, feed }
+  const current_A = Math.min(given_A, through_A(lowest_V, lead, charger))
+  const left_V = lowest_V - current_A * lead.resistance_ohm
+  return { ...input, feed: { ...feed, lowest_V: left_V, current_A, power_W: left_V * current_A } }
 }
 
 /** Its volts are taken to suit the charger, and nothing of it is drained. */

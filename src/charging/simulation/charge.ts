@@ -1,4 +1,4 @@
-// One charge of one pack, simulated: precharge, constant current, constant power, constant voltage.
+// One charge of one pack, simulated: precharge, constant current, constant power, constant voltage or steps down, and the balancing at its end.
 
 import type { ChargeEnd } from '../things/charge-end.ts'
 import type { Learned } from '../things/learned.ts'
@@ -27,7 +27,13 @@ export interface ChargeRequest {
   readonly learned?: Learned | undefined
 }
 
-export type StageKind = 'precharge' | 'constant current' | 'constant power' | 'constant voltage'
+export type StageKind =
+  | 'precharge'
+  | 'constant current'
+  | 'constant power'
+  | 'constant voltage'
+  | 'steps down'
+  | 'balancing'
 
 export interface Stage {
   readonly kind: StageKind

@@ -2,6 +2,7 @@
 
 import { crossing } from '../numbers/crossing.ts'
 import { type QuickCell, type QuickLaw, QuickRun } from './quick-run.ts'
+import { stepsOf } from './terms.ts'
 
 /** Charge of one step at constant current, finer where the curve is steep; fall of the current at constant voltage. */
 const stepSoc = 1 / 16
@@ -18,7 +19,8 @@ export function quickCharge(cell: QuickCell, law: QuickLaw, timeFactor = 1) {
   const end_s = law.end_s / timeFactor
   const last_A = holdCurrent(run, end_s)
   const timeToCutoff_s = run.time_s * timeFactor
-  if (run.soc < law.endSoc && run.time_s < end_s) holdVoltage(run, last_A, end_s)
+  if (law.stepsDown) for (const step_A of stepsOf(law)) holdCurrent(run, end_s, step_A)
+  else if (run.soc < law.endSoc && run.time_s < end_s) holdVoltage(run, last_A, end_s)
   return {
     duration_s: run.time_s * timeFactor,
     timeToCutoff_s,
@@ -30,8 +32,8 @@ export function quickCharge(cell: QuickCell, law: QuickLaw, timeFactor = 1) {
   }
 }
 
-/** Slow start, constant current and constant power up to the cutoff; returns the current there. */
-function holdCurrent(run: QuickRun, end_s: number): number {
+/** Slow start, constant current, of `set_A`, and constant power up to the cutoff; returns the current there. */
+function holdCurrent(run: QuickRun, end_s: number, set_A = run.law.current_A): number {
   const { law, cell } = run
   const capacity_As = cell.capacity_Ah * 3600
   let isPrecharged = false
@@ -41,7 +43,7 @@ function holdCurrent(run: QuickRun, end_s: number): number {
     isPrecharged ||= inner_V + law.precharge_A * series_ohm >= law.precharge_V
     const terminal_V = inner_V + amps * series_ohm
     const ceiling_V = isPrecharged ? law.cutoff_V : law.precharge_V
-    amps = Math.min(isPrecharged ? law.current_A : law.precharge_A, law.power_W / terminal_V)
+    amps = Math.min(isPrecharged ? set_A : law.precharge_A, law.power_W / terminal_V)
     if (inner_V + amps * series_ohm >= law.cutoff_V || run.soc >= law.endSoc || run.time_s >= end_s) return amps
     const width = step < 3 || run.soc < steepBelow ? fineSoc : stepSoc
     const step_s = Math.min((Math.min(width, law.endSoc - run.soc) * capacity_As) / amps, end_s - run.time_s)

@@ -4,12 +4,12 @@ import type { Chemistry } from '../things/chemistry.ts'
 import { belowEmpty, interpolate } from '../things/curve.ts'
 import type { State } from '../things/level.ts'
 import { type Cell, cellOf, cellWith, type Moment, restedAt, scaleResistance, terminalVoltage } from './cell.ts'
-import type { Charge, ChargeRequest, StageKind } from './charge.ts'
+import type { Charge, ChargeRequest, Stage, StageKind } from './charge.ts'
 import { checkRequest } from './check-request.ts'
 import { bookStage, type Entry } from './ledger.ts'
 import { type Law, march } from './march.ts'
 import { resistanceFactor } from './resistance.ts'
-import { termsOf } from './terms.ts'
+import { stepsOf, termsOf } from './terms.ts'
 import { typicalTraits } from './traits.ts'
 
 const usualTemperature_C = 25
@@ -59,14 +59,23 @@ export function chargeCell(request: ChargeRequest, cell: Cell): Charge {
 }
 
 interface PlannedStage {
-  readonly kind: StageKind
+  readonly kind: Exclude<StageKind, 'balancing'>
   readonly law: Law
   readonly isOver: (at: Moment) => number
 }
 
 function stagesOf(request: ChargeRequest, cell: Cell): PlannedStage[] {
-  const { current_A, cutoff_V, precharge_V, precharge_A, power_W, termination_A, end_s, endSoc } = termsOf(request)
+  const terms = termsOf(request)
+  const { current_A, cutoff_V, precharge_V, precharge_A, power_W, termination_A, end_s, endSoc } = terms
   const above = (volts: number) => (at: Moment) => terminalVoltage(cell, at) - volts
+  const hold: PlannedStage = {
+    kind: 'constant voltage',
+    law: { hold: 'voltage', perCell_V: cutoff_V, limit_A: current_A },
+    isOver: at => termination_A - at.current_A,
+  }
+  const steps = stepsOf(terms).map(
+    (limit_A): PlannedStage => ({ kind: 'steps down', law: { hold: 'current', limit_A }, isOver: above(cutoff_V) }),
+  )
   const planned: PlannedStage[] = [
     { kind: 'precharge', law: { hold: 'current', limit_A: precharge_A }, isOver: above(precharge_V) },
     {
@@ -75,11 +84,7 @@ function stagesOf(request: ChargeRequest, cell: Cell): PlannedStage[] {
       isOver: above(Math.min(cutoff_V, power_W / current_A)),
     },
     { kind: 'constant power', law: { hold: 'power', power_W, limit_A: current_A }, isOver: above(cutoff_V) },
-    {
-      kind: 'constant voltage',
-      law: { hold: 'voltage', perCell_V: cutoff_V, limit_A: current_A },
-      isOver: at => termination_A - at.current_A,
-    },
+    ...(terms.stepsDown ? steps : [hold]),
   ]
   const possible = planned.filter(stage => stage.law.hold !== 'power' || Number.isFinite(power_W))
   return possible.map(stage => ({
@@ -95,14 +100,27 @@ function socOf(chemistry: Chemistry, from: State): number {
   return Math.min(1, interpolate(perCell_V, soc, from.perCell_V))
 }
 
+const afterCutoff: ReadonlySet<StageKind> = new Set(['constant voltage', 'steps down'])
+
+/** Steps of one kind are one stage. */
+const joined = (stages: readonly Stage[]): Stage[] =>
+  [...Map.groupBy(stages, ({ kind }) => kind).values()].map(of =>
+    of.reduce((one, other) => ({
+      kind: one.kind,
+      duration_s: one.duration_s + other.duration_s,
+      charge_Ah: one.charge_Ah + other.charge_Ah,
+      energy_Wh: one.energy_Wh + other.energy_Wh,
+    })),
+  )
+
 function total(entries: readonly Entry[], series: number, startSoc: number, endSoc: number): Charge {
-  const stages = entries.map(entry => entry.stage)
+  const stages = joined(entries.map(entry => entry.stage))
   const curve = entries.flatMap(entry => entry.points)
   const sum = (values: readonly number[]) => values.reduce((a, b) => a + b, 0)
   return {
     stages,
     duration_s: sum(stages.map(stage => stage.duration_s)),
-    timeToCutoff_s: sum(stages.filter(stage => stage.kind !== 'constant voltage').map(stage => stage.duration_s)),
+    timeToCutoff_s: sum(stages.filter(({ kind }) => !afterCutoff.has(kind)).map(stage => stage.duration_s)),
     charge_Ah: sum(stages.map(stage => stage.charge_Ah)),
     energy_Wh: sum(stages.map(stage => stage.energy_Wh)),
     heat_Wh: sum(entries.map(entry => entry.heat_Wh)),

@@ -25,11 +25,21 @@ export function termsOf(request: ChargeRequest, cutoffError_V = 0) {
     /** Infinity where nothing bounds it. */
     power_W,
     termination_A: Math.max(end_A, current_A * leastTerminationShare),
+    /** At the cutoff it halves its current, and holds no volts. */
+    stepsDown: request.end === 'steps' && request.termination_A === undefined && request.timer_s === undefined,
     /** By its clock; Infinity where the current ends it. */
     end_s: request.timer_s ?? Number.POSITIVE_INFINITY,
     /** Infinity for a charge to a voltage. */
     endSoc: target.kind === 'soc' ? target.soc : Number.POSITIVE_INFINITY,
   }
+}
+
+/** The currents of one that steps down, from the first below that at which the cutoff was reached. */
+export function stepsOf({ current_A, power_W, cutoff_V, termination_A }: ChargerTerms): readonly number[] {
+  const steps_A: number[] = []
+  for (let step_A = Math.min(current_A, power_W / cutoff_V) / 2; step_A >= termination_A; step_A /= 2)
+    steps_A.push(step_A)
+  return steps_A
 }
 
 export type ChargerTerms = ReturnType<typeof termsOf>

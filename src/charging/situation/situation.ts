@@ -20,6 +20,12 @@ export interface BesidePack {
   readonly dangers?: readonly Danger[]
 }
 
+/** Its resistance, out and back, and what it bears for long. */
+export interface SourceLead {
+  readonly resistance_ohm: number
+  readonly most_A: number
+}
+
 /** What the question tells, named as the options are. */
 export interface Told {
   readonly act: Act
@@ -32,6 +38,8 @@ export interface Told {
   readonly cells_V?: readonly number[]
   /** When they were read; at rest when not said, or at the end of a charge. */
   readonly when?: 'rest' | 'full'
+  /** How far its cells lie apart at rest, where they were not told one by one, in V. */
+  readonly apart_V?: number
   /** What a charger showed at the end of a charge and what a meter said then, in V a cell. */
   readonly meter?: { readonly shown_V: number; readonly measured_V: number }
   /** Only the kind of the cells is known: what hangs on their number or capacity is not spoken of. */
@@ -42,6 +50,8 @@ export interface Told {
   readonly source?: Source
   /** State of charge of a battery source, 0 to 1; full when not said. */
   readonly sourceSoc?: number
+  /** One's own between source and charger; none when not said. */
+  readonly lead?: SourceLead | undefined
   /** What of its power the source gives this charger where it feeds others too, in W; all of it when not said. */
   readonly sourceShare_W?: number
   /** Asked for, in A: into the pack, out of it where it is drained. */

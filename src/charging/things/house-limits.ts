@@ -14,7 +14,8 @@ export interface HouseLimits {
   readonly coldest_C?: number
   /** Charge cells that have a gentle full voltage (Li-ion) to that. */
   readonly gentleLiIon?: boolean
-  readonly chargeEnd?: ChargeEnd
+  /** Where the chargers end, or after how long by their clocks, in s. */
+  readonly chargeEnd?: ChargeEnd | number
 }
 
 export const noHouseLimits: HouseLimits = {}

@@ -1,20 +1,7 @@
-// How far apart the cells of a pack read, how long balancing them takes, and readings that no cell gives.
+// How far apart the cells of a pack read, and readings that no cell gives.
 
-import { practice } from '../things/cited.ts'
-import { socAt } from '../things/curve.ts'
+import { spreads } from '../setting/balancing.ts'
 import type { Pack } from '../things/pack.ts'
-
-export interface Spreads {
-  readonly uneven_V: number
-  readonly apart_V: number
-  readonly farApart_V: number
-}
-
-/** At rest; the end of a balanced charge is judged by half of them. */
-export const spreads = practice<Spreads>(
-  { uneven_V: 0.03, apart_V: 0.1, farApart_V: 0.2 },
-  'cells within 0.03 V are balanced, to 0.10 V the charger balances them, beyond that they are balanced first, beyond 0.20 V the pack is not charged; half of that at the end of a charge',
-)
 
 export const spreadShare = (when: 'rest' | 'full' = 'rest'): number => (when === 'full' ? 0.5 : 1)
 export type Evenness = 'balanced' | 'uneven' | 'apart' | 'far apart'
@@ -41,15 +28,6 @@ export function cellSpread(cells_V: readonly number[]) {
     lowest_V,
     highest_V,
   }
-}
-
-/** Bleeding every cell down to the lowest, in s: at least, as balancers pause to measure. */
-export function balanceTime_s(
-  { chemistry, capacity_Ah }: Pack,
-  { lowest_V, highest_V }: ReturnType<typeof cellSpread>,
-  balance_A: number,
-): number {
-  return ((socAt(chemistry, highest_V) - socAt(chemistry, lowest_V)) * capacity_Ah * 3600) / balance_A
 }
 
 export type ReadingFault =

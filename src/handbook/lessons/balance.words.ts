@@ -2,9 +2,10 @@
 
 import { knownOf } from '../../charging/envelope/limits/facts.ts'
 import { limits } from '../../charging/envelope/limits/index.ts'
+import { balanceTime_s } from '../../charging/setting/balancing.ts'
 import { situationOf, type Told } from '../../charging/situation/situation.ts'
 import { lipo } from '../../charging/things/chemistries.ts'
-import { balanceTime_s, cellSpread } from '../../charging/upkeep/cell-spread.ts'
+import { cellSpread } from '../../charging/upkeep/cell-spread.ts'
 import { joined } from '../../ground/text.ts'
 import { type Draw, judged, packOf } from '../teaching/draw.ts'
 import { lesson } from '../teaching/lesson.ts'

@@ -2,6 +2,7 @@
 
 import type { Found } from '../../charging/envelope/judge.ts'
 import type { limits } from '../../charging/envelope/limits/index.ts'
+import { isUneven } from '../../charging/setting/balancing.ts'
 import { smallestPack_Ah } from '../../charging/setting/bounds.ts'
 import { joined } from '../../ground/text.ts'
 import { ageWords } from './age.words.ts'
@@ -142,7 +143,9 @@ export const limitWords: WordsOf<typeof limits> = locale => {
     ],
     warmStore: ({ met }) => [say`${met} is warm for storing: packs keep best in a cool room.`],
     aboveUsual: ({ found: { known } }) => [
-      say`That is ${show.rate(known.facts.rate_C ?? 0)}, more than the usual ${show.rate(known.bounds?.wantedRate_C ?? 0)}: only for packs whose label allows it.`,
+      isUneven(known.facts.spread_V)
+        ? say`That is ${show.rate(known.facts.rate_C ?? 0)}: cells so far apart go with ${show.rate(known.bounds?.wantedRate_C ?? 0)} at most.`
+        : say`That is ${show.rate(known.facts.rate_C ?? 0)}, more than the usual ${show.rate(known.bounds?.wantedRate_C ?? 0)}: only for packs whose label allows it.`,
     ],
     tooSlow: ({ met }) => [
       say`${met} is so slow that the charger may never see the end: use a charger with more current.`,

@@ -1,6 +1,7 @@
 // The word that says what a value is for: the preposition or verb before it.
 
 import { wordSet } from '../../ground/word-set.ts'
+import type { ValueName } from './sentence/candidate.ts'
 import type { Sentence } from './sentence/sentence.ts'
 
 const cues = wordSet(
@@ -28,18 +29,30 @@ function isCutoff(sentence: Sentence, at: number): boolean {
   return isSaid && !sentence.mentions(drained)
 }
 const cutoffs = wordSet('cutoff cutoffs termination')
+/** "It stops at C/20", "cuts off at 50 mA": a flight ends so too, but at no amps. */
+const isEnded = (sentence: Sentence, at: number): boolean =>
+  sentence.word(at) === 'at' &&
+  (ended.test(sentence.word(at - 1)) || /^(?:cuts?|switch(?:es)?) off$/.test(sentence.typed(at - 2, at)))
+const ended = /^(?:stops|ends|terminat\p{L}*|finishes)$/u
+const isOfAmps = (kind: ValueName | undefined): boolean => kind === 'current' || kind === 'rate'
+/** "Balancer 200 mA", "balances with 0.2 A". */
+const isBalancer = (sentence: Sentence, at: number): boolean =>
+  balancer.test(sentence.word(joins.test(sentence.word(at)) || sentence.word(at) === 'with' ? at - 1 : at))
+const balancer = /^balanc(?:e|er|es|ing)$/
 const joins = /^(?:is|was|at|of|to|=)$/
 const drained = wordSet('esc motor flight flying lvc low discharge drain source lead alarm inverter')
 const ends = wordSet('stop stopping end ending finish finishing')
 const mostFillers = 4
 
 /** Undefined where none stands there, but for articles and the like. */
-export function cueBefore(sentence: Sentence, first: number): string | undefined {
+export function cueBefore(sentence: Sentence, first: number, kind?: ValueName): string | undefined {
   for (let at = first - 1; at >= 0 && at > first - 2 - mostFillers; at -= 1) {
     const word = sentence.word(at)
     if (fillers.has(word)) continue
     // "Stop at 4.1", "cutoff 4.35": where it is to end.
     if (word === 'at' && ends.has(sentence.word(at - 1))) return 'until'
+    if (isOfAmps(kind) && isEnded(sentence, at)) return 'until'
+    if (kind === 'current' && isBalancer(sentence, at)) return 'balance'
     if (isCutoff(sentence, at) || (joins.test(word) && isCutoff(sentence, at - 1))) return 'until'
     // "It is down to 3.8", "flown to 3.5": where it stands, unless it is brought there.
     const isDown = sentence.word(at - 1) === 'down' ? !isBrought(sentence, at) : fell.has(sentence.word(at - 1))

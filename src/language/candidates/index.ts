@@ -10,10 +10,12 @@ import { findLevels } from './levels/levels.ts'
 import { findReadings } from './levels/readings.ts'
 import { findChemistries } from './packs/chemistries.ts'
 import { findPacks } from './packs/packs.ts'
+import { findApart } from './quantities/apart.ts'
 import { findClocks, roleOf } from './quantities/clocks.ts'
 import { findCounts } from './quantities/counts.ts'
 import { findDrops } from './quantities/drops.ts'
 import { findDurations } from './quantities/durations.ts'
+import { findEnds } from './quantities/ends.ts'
 import { findNumbers } from './quantities/numbers.ts'
 import { findQuantities } from './quantities/quantities.ts'
 import type { Candidate } from './sentence/candidate.ts'
@@ -33,6 +35,8 @@ const families: readonly Family[] = [
   findReadings,
   findQuantities,
   findDrops,
+  findApart,
+  findEnds,
   findDurations,
   findClocks,
   findCounts,
@@ -58,7 +62,7 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
   const end = sentence.tokens[after - 1]?.end ?? start
   const typed = sentence.text.slice(start, end)
   const next = (kind === 'count' ? countedAt(sentence, after) : sentence.word(after)) || undefined
-  const cue = (kind === 'clock' ? roleOf(sentence, first) : undefined) ?? cueBefore(sentence, first)
+  const cue = (kind === 'clock' ? roleOf(sentence, first) : undefined) ?? cueBefore(sentence, first, kind)
   const found: Candidate = { kind, text, start, end, typed, score: Math.round(score * 1000) / 1000, cue, next, pack }
   if (kind === 'current') return { ...found, each: isOfEach(sentence, first, after) }
   if (kind === 'rate')

@@ -79,6 +79,8 @@ export const currentKind = completed(
   notation.writeCurrent,
 )
 export const voltageKind = plainKind('voltage', notation.readVoltage, notation.writeVoltage, ['12V', '5V', '9V', '20V'])
+/** How far cells lie apart, never where they stand. */
+export const apartKind = { ...voltageKind, name: 'volts apart', example: '0.05V' }
 export const capacityKind = plainKind('capacity', notation.readCapacity, notation.writeCapacity, ['690mAh', '1.3Ah'])
 export const energyKind = plainKind('energy', notation.readEnergy, notation.writeEnergy, ['74Wh', '20Wh'])
 export const powerKind = plainKind('power', notation.readPower, notation.writePower, ['20W', '65W', '100W'])

@@ -12,8 +12,13 @@ export type Emit = (feature: number, weight: number) => void
 /** How much a kind of feature counts against the others. */
 const weights = { across: 0.4, part: 0.4, concept: 1.3, kind: 1.5, opening: 1.5, ending: 1.3 }
 
-/** All features of a text. `candidates` are those of the same text. Throws nothing. */
-export function features(text: string, candidates: readonly Candidate[], emit: Emit): void {
+/** What is told beside a question, in words that weigh for themselves. */
+const unweighed: ReadonlySet<Candidate['kind']> = new Set(['apart', 'until'])
+
+/** All features of a text. `found` are the values of the same text. Throws nothing. */
+export function features(text: string, found: readonly Candidate[], emit: Emit): void {
+  const isBeside = ({ kind }: Candidate) => unweighed.has(kind)
+  const candidates = found.some(isBeside) ? found.filter(one => !isBeside(one)) : found
   const clauses = clausesOf(text, candidates)
   emit(hashOf('always'), 1)
   wholeFeatures(text, clauses, emit)

@@ -23,6 +23,8 @@ export interface SourceDraft extends Pair {
   rest?: string
   energy_Wh?: number
   capacity_Ah?: number
+  /** Its mAh are told at the volts of USB, as they leave it; watt-hours are those of its cells anyway. */
+  rated?: true
   /** The numeral of the capacity, where it stood without a unit. */
   bare?: string
   engine?: 'off' | 'running'

@@ -6,7 +6,7 @@ import { decimalText } from '../candidates/sentence/written.ts'
 import type { Measure } from '../quantities/measures.ts'
 import { chemistryAt } from './chemistry.ts'
 import { measured } from './draft.ts'
-import { isLead, mayRest, type SourceDraft } from './source-draft.ts'
+import { isLead, mayRest, type SourceDraft, usb_V } from './source-draft.ts'
 import { engineEnd } from './source-engine.ts'
 import { fillers, namedSource, type SourceKind, strength } from './source-words.ts'
 
@@ -23,7 +23,7 @@ export function sourcePart(sentence: Sentence, at: number, draft: SourceDraft): 
     draft.sure = Math.max(draft.sure, word.sure)
     return word.after
   }
-  const rest = restEnd(sentence, at, draft)
+  const rest = ratedEnd(sentence, at, draft) ?? restEnd(sentence, at, draft)
   if (rest !== undefined) return rest
   const figure = figureEnd(sentence, at, draft)
   if (figure !== undefined) return figure
@@ -50,6 +50,18 @@ function kindOf(named: SourceKind, told: SourceKind | undefined): SourceKind {
   // "A box with a gel battery": what stands in it feeds.
   if (both.has('lead') && both.has('station')) return 'lead'
   return strength[named] > strength[told] ? named : told
+}
+
+/** "12000 mAh at 5 V", "12000 mAh (5 V 3 A)": what leaves it, told at the volts of USB; with amps behind "at" they are its output. */
+function ratedEnd(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
+  const volts = measured(sentence, at, 'voltage')
+  const isStored = (draft.energy_Wh ?? draft.capacity_Ah) !== undefined && /^(?:m?ah|k?wh)$/.test(sentence.word(at - 2))
+  if (!isStored || draft.volts !== undefined || volts?.value !== usb_V) return undefined
+  const amps = measured(sentence, volts.after + (sentence.word(volts.after) === '/' ? 1 : 0), 'current')
+  const isInBrackets = sentence.word(at - 1) === '('
+  if (!isInBrackets && (amps !== undefined || !/^(?:at|@)$/.test(sentence.word(at - 1)))) return undefined
+  draft.rated = true
+  return amps?.after ?? volts.after
 }
 
 const stands = wordSet(

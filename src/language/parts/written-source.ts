@@ -25,7 +25,7 @@ export const isLithium = ({ kind, chemistry }: SourceDraft): boolean =>
 
 /** In notation, as far as it was told. */
 export function writtenSource(draft: SourceDraft): string {
-  const { kind, volts, amps, watts, energy_Wh, capacity_Ah } = draft
+  const { kind, volts, amps, watts, energy_Wh, capacity_Ah, rated } = draft
   const wattsText = watts !== undefined && `${decimalText(watts)}W`
   if (isLithium(draft)) return writtenLithium(kind === 'tool' ? { chemistry: 'Li-ion', ...draft } : draft)
   const pair = pairOf(draft)
@@ -37,7 +37,7 @@ export function writtenSource(draft: SourceDraft): string {
       // Beyond what USB gives they are those of a socket, whose volts are taken to suit.
       const output = isPair ? pair : wattsText && (watts > mostUsb_W ? `12V ${wattsText}` : `PD ${wattsText}`)
       const mAh = energy_Wh === undefined && capacity_Ah !== undefined && `${decimalText(capacity_Ah, 3)}mAh`
-      return figures(kind === 'bank' ? 'power bank' : 'power station', energy, mAh, output)
+      return figures(kind === 'bank' ? 'power bank' : 'power station', energy, mAh, rated && `at ${usb_V}V`, output)
     }
     case 'pd':
     case 'usb-c':

@@ -104,6 +104,8 @@ function placed(
     (value.kind === 'count' && value.text === '1' && takes('count')) ||
     isNamedByCommand(value, command) ||
     isToldByCount(value, command) ||
+    // Where each cell is told, how far they lie apart is told too.
+    (value.kind === 'apart' && takes('cell volts')) ||
     value.ofLabel
   return goalsFirst(values, command).filter(value => {
     if (isNone(value)) return false

@@ -1,8 +1,9 @@
 // What the values of a sentence say of which command is meant, whatever its words sound like: one row for each such sign.
 
+import { spreads } from '../../charging/setting/balancing.ts'
 import { lipo } from '../../charging/things/chemistries.ts'
 import { socOf, startOf } from '../../charging/things/level.ts'
-import { cellSpread, spreads } from '../../charging/upkeep/cell-spread.ts'
+import { cellSpread } from '../../charging/upkeep/cell-spread.ts'
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { conceptsIn } from '../model/concepts.ts'

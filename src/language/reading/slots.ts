@@ -51,7 +51,7 @@ export function slotFor(
   { options }: CommandWords,
   isFilled: (option: string) => boolean,
 ): OptionWords | undefined {
-  const { kind, text, cue = '', device } = candidate
+  const { kind, text, cue = '', next = '', device } = candidate
   const free = (option: OptionWords | undefined) => (option && !isFilled(option.name) ? option : undefined)
   const named = (name: string) => free(options.find(option => option.name === name))
   if (device && (kind === 'state' || kind === 'voltage')) {
@@ -66,8 +66,9 @@ export function slotFor(
       kindOf => free(options.find(o => o.kind === kindOf)),
       options.some(({ name }) => name === 'duration'),
     )
-  if (kind === 'current' && endCues.has(cue)) return named('until')
-  if (kind === 'current' && bleeds.test(text) && named('balance')) return named('balance')
+  if ((kind === 'current' || kind === 'rate') && endCues.has(cue)) return named('until')
+  const isBled = cue === 'balance' || /^balanc/.test(next) || (bleeds.test(text) && !named('current'))
+  if (kind === 'current' && isBled && named('balance')) return named('balance')
   // "My bench supply": of which nothing is told.
   if (kind === 'source' && /^(?:supply|usb(?:-c)?)$/i.test(text)) return undefined
   if (kind === 'board' || kind === 'batch') return /\d/.test(text) ? (named('places') ?? named('ports')) : undefined

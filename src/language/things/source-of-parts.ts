@@ -1,5 +1,6 @@
 // Makes one source of the parts that were read, or says what is missing or does not fit together.
 
+import { boostShare, powerBankEfficiency } from '../../charging/things/practice.ts'
 import type { Offer, Source } from '../../charging/things/source.ts'
 import { pdOffers } from '../../charging/things/usb-pd.ts'
 import type { Said } from '../../ground/locale.ts'
@@ -118,6 +119,11 @@ function bankOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
     return { kind: 'supply', ...supply }
   }
   if (bare !== undefined) assumed.push(texts.bareAsMilliampHours(bare))
+  if (draft.rated && energy_Wh === undefined) {
+    const label_Wh = inside_Wh(capacity_Ah * usb_V, draft)
+    assumed.push(texts.toldAsItLeaves({ label_Wh, volts: usb_V }))
+    return { kind: 'power bank', label_Wh, ...supplyOf(draft, text, assumed) }
+  }
   if (energy_Wh === undefined) {
     assumed.push(texts.countedAt(bankCell_V))
   } else if (capacity_Ah > 0) {
@@ -128,6 +134,12 @@ function bankOf(draft: SourceDraft, text: string, assumed: Said[]): Source {
     return { kind: 'power bank', label_Wh: stored_Wh(draft), offers: [stationOffer] }
   }
   return { kind: 'power bank', label_Wh: stored_Wh(draft), ...supplyOf(draft, text, assumed) }
+}
+
+/** What its cells hold of which so much leaves at the volts of USB: less where it feeds with more volts. */
+function inside_Wh(left_Wh: number, { usb, volts, watts }: SourceDraft): number {
+  const isBoosted = usb === 'pd' || usb === 'usb-c' || watts !== undefined || Number(volts ?? usb_V) > usb_V
+  return Number(((left_Wh * (isBoosted ? boostShare.value : 1)) / powerBankEfficiency.value).toPrecision(4))
 }
 
 const stored_Wh = ({ energy_Wh, capacity_Ah = 0 }: SourceDraft): number =>

@@ -57,6 +57,11 @@ export const countedAt = told(
     say`the power bank's mAh are counted at ${show.voltage(volts)}, the voltage of its cells`,
 )
 
+export const toldAsItLeaves = told(
+  ({ say, show }, { label_Wh, volts }: { readonly label_Wh: number; readonly volts: number }) =>
+    say`the power bank's mAh are told at ${show.voltage(volts)}, as they leave it: counted as ${show.energy(label_Wh)} inside, and a little less comes out at higher volts`,
+)
+
 export const wattHoursCount: Said = ({ say }) => say`the power bank's watt-hours count, its mAh are not used`
 export const onlyInPercent: Said = ({ say }) => say`How full a power bank is can only be told in percent.`
 export const aPercentage: Said = ({ say }) => say`a percentage`

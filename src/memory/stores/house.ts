@@ -2,7 +2,7 @@
 
 import type { Selectable } from 'kysely'
 import { z } from 'zod'
-import { chargeEnds } from '../../charging/things/charge-end.ts'
+import { allEnds } from '../../charging/things/charge-end.ts'
 import { asked, type Database, inTransaction, type Tables } from '../database.ts'
 import type { HouseChange, HouseMemory, HouseRules } from '../memory.ts'
 
@@ -63,7 +63,7 @@ const limits = z.object({
   sourceFloorPerCell_V: ofChemistries.optional(),
   coldest_C: z.number().optional(),
   gentleLiIon: z.boolean().optional(),
-  chargeEnd: z.enum(chargeEnds).optional(),
+  chargeEnd: z.union([z.enum(allEnds), z.number().positive()]).optional(),
 })
 
 /** Throws where a limit cannot be read: left out, or compared as something else, it would be lifted unseen. */

@@ -63,3 +63,43 @@ describe('a charger that stops by its clock', () => {
 
   test('is set to some time', () => expect(() => byClock(0)).toThrow(/timer_s must be above 0/))
 })
+
+describe('a charger that steps down', () => {
+  const pack = { chemistry: liIon, series: 4, parallel: 1, capacity_Ah: 3, cellResistance_ohm: 0.02 }
+  const timesIn = (house: object, told: object = {}) =>
+    timedCharge(permitFor({ act: 'charge', pack }, house), { current_A: 1.5, measuredCapacity_Ah: 3, ...told })
+  const [held, stepped] = [timesIn({ chargeEnd: 'tenth' }), timesIn({ chargeEnd: 'steps' })]
+
+  test('is alike to the cutoff, and takes longer from there as its steps lie below what held volts let through', () => {
+    expect(stepped.charge.timeToCutoff_s / held.charge.timeToCutoff_s).toBeCloseTo(1, 3)
+    expect(stepped.charge.stages.map(({ kind }) => kind)).toEqual(['constant current', 'steps down'])
+    const [, steps] = stepped.charge.stages
+    const [, hold] = held.charge.stages
+    const pace = (stage = steps) => (stage?.charge_Ah ?? 0) / (stage?.duration_s ?? 1)
+    expect(pace(steps)).toBeLessThan(pace(hold))
+    const amps = [...new Set(stepped.charge.curve.map(({ current_A }) => current_A))]
+    expect(amps).toEqual([1.5, 0.75, 0.375, 0.1875])
+    expect(Math.max(...stepped.charge.curve.map(({ perCell_V }) => perCell_V))).toBeCloseTo(4.2, 6)
+  })
+
+  test('has a band of its own, about its time', () => {
+    const { low, high } = stepped.time_s
+    expect(low).toBeLessThan(stepped.charge.duration_s)
+    expect(high).toBeGreaterThan(stepped.charge.duration_s)
+    expect(high).not.toBe(held.time_s.high)
+    expect((high - low) / stepped.charge.duration_s).toBeLessThan(0.4)
+  })
+
+  test('is meant for one charge as for a club, and a current that is told stands for it', () => {
+    expect(timesIn({}, { end: 'steps' }).charge).toEqual(stepped.charge)
+    const told = timesIn({ chargeEnd: 'steps' }, { termination_A: 0.15 }).charge
+    expect(told.stages.map(({ kind }) => kind)).toEqual(['constant current', 'constant voltage'])
+  })
+
+  test('begins from the current that its watts have left at the cutoff', () => {
+    const charger = { currents: { kind: 'list', steps_A: [0.5, 1.5] }, power_W: 16.8 } as const
+    const { charge } = timedCharge(permitFor({ act: 'charge', pack, charger }), { current_A: 1.5, end: 'steps' })
+    const last = charge.curve.filter(({ time_s }) => time_s > charge.timeToCutoff_s).map(({ current_A }) => current_A)
+    expect(Math.max(...last)).toBeCloseTo(0.5, 9)
+  })
+})

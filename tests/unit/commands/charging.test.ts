@@ -186,6 +186,15 @@ describe('time', () => {
     expect((await ask(reply.question ?? '')).headline).toBe(reply.headline)
   })
 
+  it('names the steps of a charger that holds no volts, and asks that again', async () => {
+    const reply = await ask('time pack: 3S 1500 LiPo current: 1A from: 10% until: steps')
+    expect(value(reply, 'stepsDownTime')).toBeGreaterThan(60)
+    expect(keys(reply)).not.toContain('constantVoltageTime')
+    expect(reply.working.join(' ')).toContain('It holds no volts: at the cutoff it halves its current')
+    expect(reply.readAs).toContain('stepped down at its end')
+    expect((await ask(reply.question ?? '')).figures).toEqual(reply.figures)
+  })
+
   it('tells the end by the clock only where one is known', async () => {
     const clock = () => new Date(2026, 4, 3, 10, 0)
     const clocked = createAssistant({ commands, memory, clock, onFault: fault => expect(fault).toBeUndefined() })
@@ -198,6 +207,18 @@ describe('time', () => {
 })
 
 describe('source', () => {
+  it("counts a lead of one's own, told by its gauge and length together", async () => {
+    const bare = 'source source: car 10A engine off rest 12.5V 60Ah pack: 3S 1300 LiPo'
+    const reply = await ask(`${bare} gauge: AWG 16 length: 5m`)
+    expect(value(reply, 'sourceLoss')).toBeGreaterThan(2 * (value(await ask(bare), 'sourceLoss') ?? 0))
+    expect(reply.working.join(' ')).toMatch(
+      /Lead: 132 mΩ out and back, bears \d[\d.]* A for long; at 1\.\d+ A it takes 0\.2\d V/,
+    )
+    const open = await ask(`${bare} length: 5m`)
+    expect(open.assumed.join()).toContain('the lead is not counted')
+    expect(value(open, 'sourceLoss')).toBe(value(await ask(bare), 'sourceLoss'))
+  })
+
   it('says whether a count will do, where to stop and what is left', async () => {
     const reply = await ask('source source: 4S 5000 Li-ion pack: 3S 720 LiHV count: 6')
     expect(reply.headline).toMatch(/^Yes: it charges 6 packs/)

@@ -113,6 +113,19 @@ describe('a rule that is set', () => {
     expect(figureOf(await done('current pack: 2S 2600 Li-ion'), 'cutoffPerCell')).toBe(4.2)
   })
 
+  test('once says after how long its chargers end, which an end that is told stands for', async () => {
+    await done('house set ends: 45min')
+    expect((await done('house show')).working.join()).toContain('end of a charge: 45 min by their clocks')
+    const plain = 'time pack: 3S 1500 LiPo current: 1A from: 10%'
+    const reply = await done(plain)
+    expect(reply.headline).toMatch(/^Its clock ends it after 45 min: about 750 mAh goes in/)
+    expect(figureOf(reply, 'chargeTime')).toBeCloseTo(2700, 6)
+    expect((await done('current pack: 3S 1500 LiPo from: 10%')).headline).toContain('Its clock ends it after 45 min')
+    for (const until of ['a tenth', '0.1A', '2h'])
+      expect(figureOf(await done(`${plain} until: ${until}`), 'chargeTime')).toBeGreaterThan(3600)
+    expect((await asking.ask('house set ends: 5 parsecs', moderator)).problem?.token).toBe('5 parsecs')
+  })
+
   test('about private answers lets moderators have them still', async () => {
     expect(await asking.assistant.mayAskPrivately(member)).toBe(true)
     await done('house set private-answers: moderators')

@@ -191,6 +191,14 @@ describe('log show', () => {
     expect(reply.charts).toHaveLength(verdict === 'do not charge' ? 0 : 1)
   })
 
+  test('says what it holds and resists now, and did when it began', async () => {
+    for (const reading_mohm of [12, 12, 12, 15, 15])
+      await done(`log charge name: wren put-back: 648mAh from: empty resistance: ${reading_mohm}mΩ`)
+    const { headline } = await done('health pack: wren')
+    expect(headline).toMatch(/It holds about 6\d0 mAh \(6\d0 mAh to 6\d0 mAh\), 9\d % of its label\./)
+    expect(headline).toContain('A cell has 15 mΩ at 25 °C, 12 mΩ when the log began.')
+  })
+
   test('names what tells of age', async () => {
     await cycles(700, 705, 700, 540, 542)
     expect((await done('log show name: wren')).headline).toContain('77 % of what it did when the log began')

@@ -32,6 +32,7 @@ it.each([
   ['coldest_C', 'LiHV', '8'],
   ['gentleLiIon', '', '"yes"'],
   ['chargeEnd', '', '"whenever"'],
+  ['chargeEnd', '', '0'],
 ])('%s of "%s" as %s', async (rule, chemistry, value) => {
   const { reply, faults } = await answeredUnder(rule, chemistry, value)
   expect(reply.fault).toBeDefined()

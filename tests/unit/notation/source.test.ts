@@ -45,6 +45,8 @@ describe('sources', () => {
     ],
     ['power bank 74Wh', { kind: 'power bank', label_Wh: 74 }],
     ['power bank 74Wh PD 45W', { kind: 'power bank', label_Wh: 74, usbPd_W: 45, offers: pdOffers(45) }],
+    ['power bank 74Wh at 5V', { kind: 'power bank', label_Wh: 74 }],
+    ['power bank 74Wh at 5V 2A', { kind: 'power bank', label_Wh: 74, offers: [{ voltage_V: 5, current_A: 2 }] }],
     ['74Wh power bank 5V 3A', { kind: 'power bank', label_Wh: 74, offers: [{ voltage_V: 5, current_A: 3 }] }],
     ['generator 1000W', { kind: 'watts', of: 'mains', power_W: 1000 }],
     ['mains socket 2kW', { kind: 'watts', of: 'mains', power_W: 2000 }],
@@ -95,6 +97,18 @@ describe('sources', () => {
     ['engine running', { kind: 'vehicle outlet', fuse_A: 10, engine: 'running' }, ['10 A']],
     ['car engine running', { kind: 'vehicle outlet', fuse_A: 10, engine: 'running' }, ['10 A']],
     ['power bank 20000mAh', { kind: 'power bank', label_Wh: 74 }, ['3.7 V']],
+    // 12 Ah × 5 V = 60 Wh leave it, 85 % of what is inside; at 20 V a twentieth less.
+    ['power bank 12000mAh at 5V', { kind: 'power bank', label_Wh: 70.59 }, ['told at 5 V']],
+    [
+      'power bank 12Ah at 5V 20V 3A',
+      { kind: 'power bank', label_Wh: 67.06, offers: [{ voltage_V: 20, current_A: 3 }] },
+      ['67.1 Wh'],
+    ],
+    [
+      'power bank 12Ah at 5V PD 45W',
+      { kind: 'power bank', label_Wh: 67.06, usbPd_W: 45, offers: pdOffers(45) },
+      ['told at 5 V'],
+    ],
     ['power bank 20000', { kind: 'power bank', label_Wh: 74 }, ['20000 is read as mAh', '3.7 V']],
     ['power bank 74Wh 20000mAh', { kind: 'power bank', label_Wh: 74 }, ['not used']],
     ['usb 2A', supply([5, 2]), ['5 V']],

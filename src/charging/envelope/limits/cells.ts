@@ -1,8 +1,9 @@
 // Limits on what the cells themselves show: how low, how high, how far apart.
 
+import { type Spreads, spreads } from '../../setting/balancing.ts'
 import { practice } from '../../situation/rule.ts'
 import type { Act } from '../../situation/situation.ts'
-import { type Spreads, spreadShare, spreads } from '../../upkeep/cell-spread.ts'
+import { spreadShare } from '../../upkeep/cell-spread.ts'
 import { flat_V } from '../../upkeep/lookalike.ts'
 import type { Known } from './facts.ts'
 import { above, always, below, cells, guiding, type Limits, leaving, ofCell } from './row.ts'

@@ -129,7 +129,7 @@ function aboveStop_V(situation: Situation): number | undefined {
 
 /** Every pack of a board stands for itself: what holds of the worst holds of the board. */
 function stateFacts(situation: Situation): Facts {
-  const { act, pack, from, to, cells_V, board } = situation
+  const { act, pack, from, to, cells_V, apart_V, board } = situation
   if (!pack) return {}
   if (board) {
     const rests_V = boardRests_V(situation)
@@ -138,12 +138,12 @@ function stateFacts(situation: Situation): Facts {
   // Who looks back at a charge tells where it ended as well as where it began.
   const told = [from, act === 'look' ? to : undefined].filter(level => level !== undefined)
   const rests_V = cells_V ?? told.map(level => restOf(level, pack, situation))
-  if (rests_V.length === 0) return {}
+  if (rests_V.length === 0) return { spread_V: apart_V }
   const [lowest_V, highest_V] = [Math.min(...rests_V), Math.max(...rests_V)]
   return {
     lowest_V,
     highest_V,
-    spread_V: cells_V && Number((highest_V - lowest_V).toFixed(6)),
+    spread_V: cells_V ? Number((highest_V - lowest_V).toFixed(6)) : apart_V,
     besideFlat_V: cells_V && besideFlat_V(pack.chemistry, cells_V),
   }
 }

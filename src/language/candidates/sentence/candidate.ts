@@ -23,6 +23,10 @@ export type ValueName =
   | 'gauge'
   | 'mass'
   | 'count'
+  /** How far the cells of a pack lie apart. */
+  | 'apart'
+  /** Where a charger ends by itself, told in other words than amps. */
+  | 'until'
   /** Packs that share a board, with its places where they were told. */
   | 'board'
   /** So many at a time, or each on a port of its own. */

@@ -16,7 +16,7 @@ export const tooLow: Relation = told => {
   for (const value of told.values) {
     if (value.kind !== 'volts' && value.kind !== 'bare') continue
     const perCell = cellVolts(told, value, count)
-    if (wasOnce(told, value.from) || told.has('gone') || isApart(told, value)) continue
+    if (wasOnce(told, value.from) || told.has('gone') || isApart(told, value) || isOfBank(told, value)) continue
     if (perCell === undefined || perCell >= lowest[chemistry] || isSpread(perCell, 0.05)) continue
     return { danger: 'tooLow', from: value.from, to: value.to }
   }
@@ -26,6 +26,10 @@ export const tooLow: Relation = told => {
 /** "0.3 V apart", "they differ by 0.3": between readings, and none itself. */
 const isApart = (told: Told, { value, from, to }: Value): boolean =>
   value < most_V && (told.is(to, 'apart') || before(told, from, 'apart', 6) !== undefined || isLost(told, from))
+
+/** "12000 mAh at 5 V": what is stored is told at them. */
+const isOfBank = ({ marked: { words } }: Told, { from, value }: Value): boolean =>
+  value === 5 && words[from - 1]?.w === 'at' && /^(?:m?ah|wh)$/.test(words[from - 2]?.w ?? '')
 
 /** "Drop at most 0.5 V": what a lead takes. */
 function isLost({ marked: { words } }: Told, from: number): boolean {

@@ -65,6 +65,8 @@ describe('sources', () => {
     ['a mains adapter of 12V 5A', '12V 5A'],
     ['wall socket 12V 2A', '12V 2A'],
     ['power bank 20000mah 74wh', 'power bank 74Wh'],
+    ['a power bank, 12000 mAh at 5V, 20V 3A', 'power bank 12000mAh at 5V 20V 3A'],
+    ['power bank 12000mAh (5V 3A) PD 65W', 'power bank 12000mAh at 5V PD 65W'],
     ['powerbank 20000', 'power bank 20000mAh'],
     ['usb socket 5V 2A', 'USB 5V 2A'],
     ['bench supply 13.8V 30A', '13.8V 30A'],

@@ -18,6 +18,9 @@ tells('each chemistry has its border', tooLow, 'tooLow', [
   ['nimh at 0.69 V per cell', '0.69 V'],
   ['nimh at 0.7 V per cell'],
   ['pb at 0.1 V per cell'],
+  // What a power bank holds is told at such volts, and no pack stands there.
+  ['a 3S from a bank that says 12000 mAh at 5 V'],
+  ['a 3S that says 5 V', '5 V'],
   // So little is a difference, and nothing at all is a cell that is gone.
   ['a lipo at 0.05 V per cell', '0.05 V'],
   ['a lipo at 0.04 V per cell'],
