@@ -29,6 +29,7 @@ const takes = {
   count: optional(countKind),
   time: optional(durationKind),
   charged: optional(percentKind),
+  leave: optional(percentKind),
   temperature,
   apart,
   gauge: optional(gaugeKind),
@@ -49,7 +50,12 @@ export const source = command({
     'source source: panel 100W pack: 3S 2200 LiPo time: 4h',
   ],
   recall: recallFromLog,
-  situation: asked => ({ ...chargeTold(asked), sourceSoc: asked.charged, lead: leadOf(asked) }),
+  situation: asked => ({
+    ...chargeTold(asked),
+    sourceSoc: asked.charged,
+    sourceKeeps: asked.leave,
+    lead: leadOf(asked),
+  }),
   compute: (permit, asked): Counted | Sized => {
     const { count = 1, time } = asked
     if (!asked.source) return { kind: 'size', ...sizeFor(permit, count), count, permit }

@@ -39,6 +39,10 @@ export const sourceWords: WordsOf<typeof source> = locale => {
         about: say`how full the source battery is; full when not said`,
         as: text => say`the source at ${text}`,
       },
+      leave: {
+        about: say`how full the source battery is to stay; down to its floor when not said`,
+        as: text => say`with ${text} left in it`,
+      },
       temperature,
       apart,
       gauge: { about: say`of a lead of your own before the charger`, as: text => say`by a lead of ${text}` },

@@ -57,10 +57,20 @@ describe('energy', () => {
   })
 
   it('a power bank of 74 Wh gives 62.9 Wh: six charges of 10 Wh, and 2.9 Wh are left', () => {
-    const run = supplyOf({ kind: 'power bank', label_Wh: 74 }, undefined, [{ power_W: 10, duration_s: 3600 }])
+    const run = supplyOf({ kind: 'power bank', label_Wh: 74 }, undefined, [{ power_W: 10, duration_s: 3600 }], {})
     expect(run.most).toBe(6)
     expect(run.after(6).left_Wh).toBeCloseTo(2.9, 9)
     // 60 Wh / 0.85 = 70.588 Wh out of its cells, 10.588 Wh lost.
     expect(run.after(6).sourceLoss_Wh).toBeCloseTo(10.588, 3)
+  })
+
+  it('one that is to keep 40 % of 74 Wh gives 37.7 Wh: three charges of 10 Wh', () => {
+    const draws = [{ power_W: 10, duration_s: 3600 }]
+    const run = supplyOf({ kind: 'power bank', label_Wh: 74 }, undefined, draws, { sourceKeeps: 0.4 })
+    expect(run.most).toBe(3)
+    expect(run.after(3).left_Wh).toBeCloseTo(7.74, 9)
+    expect(
+      supplyOf({ kind: 'power bank', label_Wh: 74 }, undefined, draws, { sourceSoc: 0.3, sourceKeeps: 0.4 }).most,
+    ).toBe(0)
   })
 })

@@ -41,10 +41,16 @@ interface Fed {
   readonly house: HouseLimits
   /** State of charge of the battery that feeds, 0 to 1; full when absent, of a vehicle what is usual. */
   readonly sourceSoc?: number
+  /** What of its label it is to keep, 0 to 1. */
+  readonly sourceKeeps?: number
   readonly lead?: SourceLead | undefined
 }
 
-export function inputOf({ source, charger, house, sourceSoc, lead = noLead }: Fed): Input {
+export function inputOf({ source, charger, house, sourceSoc, sourceKeeps = 0, lead = noLead }: Fed): Input {
+  const keeping = (store: BatteryStore): BatteryStore => ({
+    ...store,
+    restFloor_V: Math.max(store.restFloor_V, store.rest_V(sourceKeeps)),
+  })
   switch (source.kind) {
     case 'watts':
       return unbroken({ power_W: source.power_W * wattsShare[source.of].value })
@@ -55,27 +61,21 @@ export function inputOf({ source, charger, house, sourceSoc, lead = noLead }: Fe
     case 'vehicle outlet':
       return source.engine === 'running'
         ? behindLead(running(source, charger), lead, charger)
-        : leadFed(source, charger, lead, sourceSoc)
+        : leadFed(keeping(starterStore(source, sourceSoc)), source, charger, lead)
     case 'battery':
-      return packFed(source, house, charger, lead, sourceSoc)
+      return packFed(keeping(batteryStore(source.pack, house, sourceSoc ?? 1)), source, charger, lead)
   }
 }
 
-function packFed(
-  { pack }: BatterySource,
-  house: HouseLimits,
-  charger: Charger | undefined,
-  lead: SourceLead,
-  soc = 1,
-): Input {
-  const store = wired(batteryStore(pack, house, soc), lead)
+function packFed(held: BatteryStore, { pack }: BatterySource, charger: Charger | undefined, lead: SourceLead): Input {
+  const store = wired(held, lead)
   const most_A = Math.min(batterySourceRate_C.value * pack.capacity_Ah, through_A(store.loadFloor_V, lead, charger))
   return stored(store, most_A, charger)
 }
 
 /** Its fuse holds the current down, and what its label says that it holds. */
-function leadFed(source: VehicleOutlet, charger: Charger | undefined, lead: SourceLead, sourceSoc?: number): Input {
-  const store = wired(starterStore(source, sourceSoc), lead)
+function leadFed(held: BatteryStore, source: VehicleOutlet, charger: Charger | undefined, lead: SourceLead): Input {
+  const store = wired(held, lead)
   const { fuse_A, capacity_Ah = Number.POSITIVE_INFINITY } = source
   const most_A = Math.min(
     fuse_A * fuseShare.value,

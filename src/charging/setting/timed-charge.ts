@@ -132,10 +132,7 @@ export function chargeOf({ situation }: Permit, { current_A, cutoff }: Setting):
   }
 }
 
-function carriedBy(
-  { situation: { source, sourceSoc, pack } }: Permit,
-  { feed, efficiency }: Setting,
-  charge: Charge,
-): number | undefined {
-  return source && supplyOf(source, feed?.store, drawsOf(charge, pack.series, efficiency), sourceSoc).most
+function carriedBy({ situation }: Permit, { feed, efficiency }: Setting, charge: Charge): number | undefined {
+  const { source, pack } = situation
+  return source && supplyOf(source, feed?.store, drawsOf(charge, pack.series, efficiency), situation).most
 }

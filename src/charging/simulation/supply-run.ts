@@ -1,5 +1,6 @@
 // How often a source carries the same draws, and what each time costs it.
 
+import type { Situation } from '../situation/situation.ts'
 import type { BatteryStore } from '../things/battery-store.ts'
 import { powerBankEfficiency } from '../things/practice.ts'
 import type { Source } from '../things/source.ts'
@@ -24,21 +25,31 @@ export interface SupplyRun {
 /** Beyond this many nobody counts: it then means "at least". */
 export const countedPacks = 200
 
-/** `store` is the battery behind the source, where it can be drained; `soc` how full a power bank is, 0 to 1. */
-export function supplyOf(source: Source, store: BatteryStore | undefined, draws: readonly Draw[], soc = 1): SupplyRun {
+/** `store` is the battery behind the source, where it can be drained; `bank` how full a power bank is and what it keeps, 0 to 1. */
+export function supplyOf(
+  source: Source,
+  store: BatteryStore | undefined,
+  draws: readonly Draw[],
+  bank: Pick<Situation, 'sourceSoc' | 'sourceKeeps'>,
+): SupplyRun {
   if (store) return batteryRun(store, draws)
-  if (source.kind === 'power bank') return powerBankRun(source.label_Wh, soc, draws)
+  if (source.kind === 'power bank') return powerBankRun(source.label_Wh, bank, draws)
   return { after: () => ({ sourceLoss_Wh: 0 }) }
 }
 
-function powerBankRun(label_Wh: number, soc: number, draws: readonly Draw[]): SupplyRun {
+function powerBankRun(
+  label_Wh: number,
+  { sourceSoc: soc = 1, sourceKeeps = 0 }: Pick<Situation, 'sourceSoc' | 'sourceKeeps'>,
+  draws: readonly Draw[],
+): SupplyRun {
   const share = powerBankEfficiency.value
   const { energy_Wh } = totalsOf(draws)
+  const held_Wh = label_Wh * Math.max(0, soc - sourceKeeps) * share
   return {
-    most: Math.min(countedPacks, Math.floor((label_Wh * soc * share) / energy_Wh)),
+    most: Math.min(countedPacks, Math.floor(held_Wh / energy_Wh)),
     after: times => ({
       sourceLoss_Wh: times * energy_Wh * (1 / share - 1),
-      left_Wh: label_Wh * soc * share - times * energy_Wh,
+      left_Wh: held_Wh - times * energy_Wh,
       leftSoc: soc - (times * energy_Wh) / share / label_Wh,
     }),
   }

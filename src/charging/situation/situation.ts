@@ -50,6 +50,8 @@ export interface Told {
   readonly source?: Source
   /** State of charge of a battery source, 0 to 1; full when not said. */
   readonly sourceSoc?: number
+  /** What of its label a battery source is to keep, 0 to 1, where that is more than its floors leave. */
+  readonly sourceKeeps?: number
   /** One's own between source and charger; none when not said. */
   readonly lead?: SourceLead | undefined
   /** What of its power the source gives this charger where it feeds others too, in W; all of it when not said. */

@@ -13,13 +13,13 @@ import { practice } from '../things/cited.ts'
  * @throws RangeError where the permit is for a charge without a source
  */
 export function planSource(permit: Permit, count?: number) {
-  const { pack, source, sourceSoc } = permit.situation
+  const { pack, source } = permit.situation
   if (!source) throw new RangeError('a plan on a source needs one')
   const setting = settingFor(permit)
   const request = chargeOf(permit, setting)
   const each = chargeTimeBand(request)
   const draws = drawsOf(each.charge, pack.series, setting.efficiency)
-  const supply = supplyOf(source, setting.feed?.store, draws, sourceSoc)
+  const supply = supplyOf(source, setting.feed?.store, draws, permit.situation)
   const { most } = supply
   const between =
     most === undefined ? undefined : countsAbout(most, supply.after(most).left_Wh, totalsOf(draws).energy_Wh)

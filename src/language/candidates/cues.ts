@@ -5,7 +5,7 @@ import type { ValueName } from './sentence/candidate.ts'
 import type { Sentence } from './sentence/sentence.ts'
 
 const cues = wordSet(
-  "used from to at on go by with in for until till til off using via of is are was were be reads read reading shows showing says said say set sets charge charging charged discharge put puts sits rests stands stays stay landed through up down after since per than into before within takes took flew flown needs need limit label max min around about like it's its @ = between and or vs against over under without during",
+  "used from to at on go by with in for until till til off using via of is are was were be reads read reading shows showing says said say set sets charge charging charged discharge put puts sits rests stands stays stay landed through up down after since per than into before within takes took flew flown needs need limit label max min around about like it's its @ = between and or vs against over under without during leave leaving keep keeping",
 )
 const fillers = wordSet(
   'a an the my our his her your this that these those some about around roughly approx approximately nearly almost only just now maybe say like ca circa ~ exactly still currently already another new old small big second first each all both other same ( " \' , :',

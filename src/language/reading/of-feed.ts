@@ -2,6 +2,7 @@
 
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { isLeadResting, ofLeadBattery } from '../parts/source-draft.ts'
+import { keeps } from './slots.ts'
 
 type Values = readonly Candidate[]
 
@@ -16,7 +17,9 @@ const stands: ReadonlySet<string> = new Set([
   'reading',
   'stands',
 ])
-const downTo: ReadonlySet<string> = new Set(['down', 'to', 'until', 'till'])
+const downTo: ReadonlySet<string> = new Set(['to', 'until', 'till'])
+/** "I leave 50 %", "keep a fifth": how far it may go. */
+const keeping = /^(?:leav|keep|down$)/
 
 /**
  * A share right behind what feeds is where that stands ("a 100 Ah LiFe, its display says 60 %"), or stops ("from the
@@ -29,9 +32,10 @@ export function ofFeed(found: Values): Values {
     const before = values[at - 1]
     const isBehind = before?.kind === 'source'
     if (!isShare(value) || before?.pack) return value
-    if (value.cue === 'down' || (isBehind && downTo.has(value.cue ?? ''))) return { ...value, kind: 'number' }
-    if (!isBehind || !value.text.endsWith('%')) return value
-    // "Never below half", "I leave 50 %": how far it may go.
+    const isOfPercent = value.text.endsWith('%')
+    if (keeping.test(value.cue ?? '') || (isBehind && downTo.has(value.cue ?? '')))
+      return isOfPercent ? { ...value, kind: 'percent', cue: keeps } : { ...value, kind: 'number' }
+    if (!isBehind || !isOfPercent) return value
     const isShown = stands.has(value.cue ?? '') || /full|empty|charged|left/i.test(value.typed)
     return { ...value, kind: isShown ? 'percent' : 'number' }
   })

@@ -40,6 +40,9 @@ const endCues: ReadonlySet<string> = new Set(['until', 'till', 'til'])
 /** What such words count brings packs. */
 export const people = /^(?:people|persons|members|pilots|guys|friends|pupils|kids|flyers|fliers)$/
 
+/** Before a share that the source is to keep. */
+export const keeps = 'leave'
+
 const flown = /^(?:flew|flown)$/
 
 /** Details that a value of their kind alone does not mean. */
@@ -68,6 +71,7 @@ export function slotFor(
     )
   if ((kind === 'current' || kind === 'rate') && endCues.has(cue)) return named('until')
   const isBled = cue === 'balance' || /^balanc/.test(next) || (bleeds.test(text) && !named('current'))
+  if (kind === 'percent' && cue === keeps) return named('leave')
   if (kind === 'current' && isBled && named('balance')) return named('balance')
   // "My bench supply": of which nothing is told.
   if (kind === 'source' && /^(?:supply|usb(?:-c)?)$/i.test(text)) return undefined

@@ -80,6 +80,7 @@ const inTheirWay: Readonly<Record<string, AskedAs | NoBattery>> = {
           scene.charged !== undefined && (scene.source.kind === 'pack' || scene.source.kind === 'bank')
             ? write.percent(scene.charged)
             : undefined,
+        leave: scene.charged === undefined ? undefined : write.percent(scene.charged / 2),
       },
   },
   plan: {

@@ -72,6 +72,15 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
     ],
   ],
   [
+    'what the source is to keep is no level of the packs',
+    [
+      [['how many 3S 1700 lipo from a 6S 9000 li-ion', "just until it's at half"], /source .* leave: 50% go /],
+      [['how many 3S 1700 lipo from a 6S 9000 li-ion', 'how many if I leave 20 %'], /leave: 20%/],
+      [['how many 3S 1700 lipo from a 6S 9000 li-ion, keeping a third in it'], /leave: 33%/],
+      [['how many 3S 1700 lipo from a 6S 9000 li-ion', 'and if the packs are at 40 %'], /from: 40%/],
+    ],
+  ],
+  [
     'one charger or outlet more or less',
     [
       [['plan 3x 4S 1700 lipo with two 90W chargers', 'what if one charger fails'], /chargers: 0.1-9A by 0.1 90W/],

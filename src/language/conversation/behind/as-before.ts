@@ -6,6 +6,7 @@ import type { Frame } from '../../frames/frame.ts'
 import { ofLeadBattery } from '../../parts/source-draft.ts'
 import { writeQuantity } from '../../quantities/quantity.ts'
 import type { Kept } from '../../reading/fit.ts'
+import { keeps } from '../../reading/slots.ts'
 import { feedCues } from '../../reading/told/packs-told.ts'
 import { namesPack, toldBy, toldIn } from '../../reading/told/told-pack.ts'
 import type { CommandWords } from '../../sentence/vocabulary.ts'
@@ -95,7 +96,9 @@ export const isSource = (text: string): boolean => attempt(() => readSource(text
 
 /** "If the battery is only 80 % full": beside packs it is what feeds them. */
 const feeds = /\b(?:source|bank|station|agm|leisure|lead|starter|battery)\b(?!.*\b(?:packs?|li\w+)\b)/i
-const downTo = /^(?:down|to|until|till)$/
+/** "Only until it's at half", "if I leave a fifth": what feeds goes no lower. */
+const staysFull =
+  /\b(?:down to|until|till?|leav(?:e|ing)|keep(?:ing)?|stop(?:ping)? at|not? (?:below|under|lower than))\b/i
 const [sourceWatts, sourceVolts] = [/\d+(?:\.\d+)?W\b/, /\d+(?:\.\d+)?V\b/]
 const onlyWatts = /^[\d.]+W charger$/
 
@@ -105,13 +108,12 @@ function ofItsSource(value: Candidate, text: string, { source, charger, voltage 
   // "80 Ah": of a lead battery, whose other figures stay.
   const ofLead = /^lead battery ([\d.]+Ah)$/.exec(value.kind === 'source' ? value.text : '')?.[1]
   if (ofLead && ofLeadBattery.test(source)) return { ...value, text: `${source.replace(/ [\d.]+Ah/, '')} ${ofLead}` }
-  if (
-    value.kind === 'state' &&
-    value.text.endsWith('%') &&
-    !downTo.test(value.cue ?? '') &&
-    feeds.test(text.slice(0, value.start))
-  )
-    return { ...value, kind: 'percent' }
+  if (value.kind === 'state' && value.text.endsWith('%')) {
+    const before = text.slice(0, value.start)
+    if (staysFull.test(before) || /^ ?(?:left|in it|remaining)\b/i.test(text.slice(value.end)))
+      return { ...value, kind: 'percent', cue: keeps }
+    if (feeds.test(before)) return { ...value, kind: 'percent' }
+  }
   // "The 100 W one", "if it were 24 V": a figure of it that is told anew.
   const isPower =
     value.kind === 'power' || (charger === undefined && onlyWatts.test(value.text) && !/charg/i.test(value.typed))
