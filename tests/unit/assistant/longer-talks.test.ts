@@ -135,12 +135,12 @@ describe('a conversation', () => {
     [
       'of another source, which is emptied so far and no further',
       ['how many 4s 1400 lipo from a 300Wh station', 'and from the 90 Ah AGM, down to half'],
-      /^source source: deep-cycle battery 30A 90Ah pack: 4S 1400mAh LiPo$/,
+      /^source source: deep-cycle battery 30A 90Ah pack: 4S 1400mAh LiPo leave: 50%$/,
     ],
     [
       'of a battery to a share of it',
       ['how many 6s 1100 lipo from a 50 Ah AGM', 'and with my 20 Ah LiFePO4, to 10 %'],
-      /^source source: 4S 20000mAh LiFe pack: 6S 1100mAh LiPo$/,
+      /^source source: 4S 20000mAh LiFe pack: 6S 1100mAh LiPo leave: 10%$/,
     ],
     ['of a goal behind the source', ['how many 4s 1400 lipo from a 90 Ah AGM to full'], / to: full$/],
     ['of a faster charge', ['amps for a 4s 1400 lipo', 'can it be charged faster'], /^current .* current: 2.8A$/],

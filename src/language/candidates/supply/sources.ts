@@ -55,7 +55,7 @@ function isOther(sentence: Sentence, at: number, end: number, told: SourceDraft,
   // "brick, generator" names two.
   if (before === ',' && started && namedSource(sentence, at)) return true
   // "The LiFe at 6.6 V and the car battery": figures in front of another thing are none of it.
-  const isNext = joins.test(articles.has(before) ? sentence.word(at - 2) : '')
+  const isNext = articles.has(before) && sentence.word(at - 2) === 'and'
   if (isNext && figures !== undefined && told.kind === undefined && namedSource(sentence, at)) return true
   // "450 W at the plug" is what a charger takes.
   const isPlace = before === 'the' && (sentence.word(at - 2) === 'at' || isSocket(sentence, at))
@@ -66,8 +66,6 @@ function isOther(sentence: Sentence, at: number, end: number, told: SourceDraft,
   const isRated = rated.has(sentence.word(at - 2)) || rated.has(sentence.word(end))
   return draft.amps !== told.amps && told.volts === undefined && !isRated
 }
-
-const joins = /^and$/
 
 /** "450 W from the wall": it takes them there. */
 const isSocket = (sentence: Sentence, at: number): boolean =>

@@ -8,7 +8,7 @@ import { writeQuantity } from '../../quantities/quantity.ts'
 import type { Kept } from '../../reading/fit.ts'
 import { keeps } from '../../reading/slots.ts'
 import { feedCues } from '../../reading/told/packs-told.ts'
-import { namesPack, toldBy, toldIn } from '../../reading/told/told-pack.ts'
+import { capacityTold_Ah, namesPack, toldBy, toldIn } from '../../reading/told/told-pack.ts'
 import type { CommandWords } from '../../sentence/vocabulary.ts'
 import { readSource } from '../../things/source.ts'
 import { bankCell_V } from '../../things/source-of-parts.ts'
@@ -78,15 +78,9 @@ const named = /\b(?:label|pack|battery|lipo|lihv|life|ion|mah (?:one|pack))\b/i
 
 /** "Sorry, 2850", where so many mAh were put back: they are those. */
 function ofItsBack(value: Candidate, text: string, { back }: Kept): Candidate | undefined {
-  const { pack: part, ...others } = value
-  const isBare = /^\d{3,5}$/.test(value.typed)
-  const capacity_Ah = isBare
-    ? Number(value.typed) / 1000
-    : value.kind === 'capacity'
-      ? toldBy(value)?.capacity_Ah
-      : undefined
-  if (back === undefined || capacity_Ah === undefined || part?.series !== undefined || named.test(text))
-    return undefined
+  const { pack: _, ...others } = value
+  const capacity_Ah = back === undefined || named.test(text) ? undefined : capacityTold_Ah(value)
+  if (capacity_Ah === undefined) return undefined
   return { ...others, kind: 'capacity', text: writeQuantity(capacity_Ah, 'capacity') }
 }
 

@@ -4,7 +4,7 @@ import { nearest } from '../../../ground/nearest.ts'
 import type { Candidate } from '../../candidates/sentence/candidate.ts'
 import { fitTo } from '../../reading/fit.ts'
 import { isNamedKind } from '../../reading/free-words.ts'
-import { namesPack, toldBy } from '../../reading/told/told-pack.ts'
+import { capacityTold_Ah, namesPack, toldBy } from '../../reading/told/told-pack.ts'
 import type { Way } from '../behind/behind.ts'
 import { choiceOf } from '../behind/choice-of.ts'
 
@@ -33,11 +33,9 @@ function asPart(value: Candidate, part: 'capacity_Ah' | 'series'): Candidate {
   const { kind, text } = value
   const number = kind === 'number' || kind === 'count' ? Number(text) : 0
   if (part === 'series') return number > 0 ? { ...value, kind: 'pack', pack: { series: number } } : value
-  const capacity_Ah = number >= leastBare_mAh ? number / 1000 : toldBy(value)?.capacity_Ah
+  const capacity_Ah = capacityTold_Ah(value)
   return kind === 'pack' || capacity_Ah === undefined ? value : { ...value, kind: 'pack', pack: { capacity_Ah } }
 }
-
-const leastBare_mAh = 20
 
 const [mostOfName, mostOfTitle] = [3, 8]
 const speaks = /\?|^\W*(?:(?:what|how|can|is) |(?:it|they|that|this|these|those|and|but|no)\b)/i

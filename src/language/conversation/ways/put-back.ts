@@ -2,7 +2,7 @@
 
 import { writeQuantity } from '../../quantities/quantity.ts'
 import { fitTo } from '../../reading/fit.ts'
-import { namesPack, toldBy } from '../../reading/told/told-pack.ts'
+import { capacityTold_Ah, namesPack } from '../../reading/told/told-pack.ts'
 import type { Way } from '../behind/behind.ts'
 import { choiceOf } from '../behind/choice-of.ts'
 import { lentTo } from '../behind/lend.ts'
@@ -10,22 +10,12 @@ import { lentTo } from '../behind/lend.ts'
 const tookIn =
   /\b(?:took|swallowed|accepted|(?:put|went|gone|goes|got|is|are) (?:\d+\W*\w* )?(?:back|in|into it)\b|(?:back|in) (?:it|so far|already))/i
 const keeps = /\b(?:log|note|save|record|write|remember)\w*\b/i
-/** Less is no mAh of a pack. */
-const least_mAh = 20
 
 export const putBack: Way = ({ text, values, frame, vocabulary }) => {
   const command = vocabulary.find(({ name }) => name === 'percent')
   const { pack } = frame.question.options
   if (!command || frame.pending || pack === undefined || values.some(namesPack) || !tookIn.test(text)) return undefined
-  const [back, ...others] = values.map(value => {
-    const { kind, text: told, pack: part } = value
-    const isBare = kind === 'number' || kind === 'count'
-    return isBare && Number(told) >= least_mAh
-      ? Number(told) / 1000
-      : part?.series
-        ? undefined
-        : toldBy(value)?.capacity_Ah
-  })
+  const [back, ...others] = values.map(capacityTold_Ah)
   if (back === undefined || others.length > 0 || keeps.test(text)) return undefined
   const { before } = lentTo(frame, command, text, values)
   return choiceOf(fitTo(command, [], { pack, back: writeQuantity(back, 'capacity') }, before), { pack })

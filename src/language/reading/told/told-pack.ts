@@ -21,6 +21,16 @@ export function toldBy({ kind, pack, text }: Candidate): PackTold | undefined {
   return capacity_Ah === undefined ? undefined : { capacity_Ah }
 }
 
+/** Less is no mAh of a pack. */
+const leastBare_mAh = 20
+
+/** In Ah what a value tells that is no pack by its cells: so many mAh, also without the unit. */
+export function capacityTold_Ah(value: Candidate): number | undefined {
+  const bare_mAh = value.kind === 'number' || value.kind === 'count' ? Number(value.text) : 0
+  if (bare_mAh >= leastBare_mAh) return bare_mAh / 1000
+  return value.pack?.series === undefined ? toldBy(value)?.capacity_Ah : undefined
+}
+
 /** What a pack in notation tells. */
 export function toldIn(text: string): PackTold | undefined {
   const pack = attempt(() => readPack(text).value)
