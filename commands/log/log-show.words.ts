@@ -22,15 +22,22 @@ export const logShowWords: WordsOf<typeof logShow> = locale => {
     summary: say`Capacity and resistance of a saved pack over time: healthy, ageing or to retire.`,
     tells: [own('show the log of wren')],
     takes: { name: { about: say`the name of the saved pack`, as: text => say`the log of ${text}` } },
-    answer: ({ charges, log, fade, ...found }, { name }) =>
-      charges.length > 0
-        ? [
-            conditionWords(name, log, locale),
-            holdsWords({ ...found, log }, locale),
-            resistanceWords(log, locale),
-            fade && fadeWords(fade, locale),
-          ]
-        : [say`No charge of ${own(name)} is noted yet.`, say`To note one, say: I put 640 mAh back into ${own(name)}`],
+    answer: ({ charges, log, fade, ...found }, { name }) => {
+      const [last] = lastLines(charges, log, locale).slice(-1)
+      if (!last)
+        return [
+          say`No charge of ${own(name)} is noted yet.`,
+          say`To note one, say: I put 640 mAh back into ${own(name)}`,
+        ]
+      const noted = say`Last noted, ${last}`
+      const told = [
+        conditionWords(name, log, locale),
+        holdsWords({ ...found, log }, locale),
+        resistanceWords(log, locale),
+        fade && fadeWords(fade, locale),
+      ]
+      return log.condition ? [...told, noted] : [noted, ...told]
+    },
     figures: {
       charges: say`charges noted`,
       learnedCapacity: say`holds, by all its charges`,

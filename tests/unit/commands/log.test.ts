@@ -357,3 +357,11 @@ describe('the age of a pack that is named', () => {
     },
   )
 })
+
+test('a log says what was noted last, first where it tells no age', async () => {
+  await done('log charge name: wren put-back: 610mAh')
+  await done('log charge name: wren put-back: 540mAh')
+  const { lines } = await done('log show name: wren')
+  expect(lines[0]).toMatch(/^Last noted, 2031-05-\d\d: 540 mAh put back\.$/)
+  expect(lines[1]).toContain('do not tell its age')
+})
