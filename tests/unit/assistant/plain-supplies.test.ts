@@ -28,6 +28,7 @@ it.each([
     'what do nine 4s 1300 cost at 31 cents per kwh',
     'energy pack: 4S 1300mAh LiPo count: 9 price: 31 cents/kWh told: chemistryAssumed',
   ],
+  ['what does it cost to fill nine 4s 1300 lipo at 31ct', 'energy pack: 4S 1300mAh LiPo count: 9 price: 31 ct/kWh'],
   ['at 27 amps on average, what flight time has a 4s 2500 lipo', 'energy pack: 4S 2500mAh LiPo current: 27A'],
   [
     'used 820 of 1100 mah, what is left',

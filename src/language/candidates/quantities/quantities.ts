@@ -167,6 +167,8 @@ function plugAt(sentence: Sentence, first: number): readonly Found[] {
 }
 
 const paid = wordSet('electric electricity power current strom energy kwh unit units bill tariff meter')
+/** "What does it cost at 30ct": nothing else that is asked about costs so little. */
+const [costs, small] = [wordSet('cost costs'), /^(?:cents?|ct|p|pence)$/]
 const money = /^(?:cents?|ct|c|p|pence|penny|pennies|€|\$|£|euros?|dollars?|pounds?|francs?|chf|kr|zł|zl)$/
 
 /** "30 cents a kWh", "0.28 per kWh", "30p/kwh". */
@@ -180,7 +182,8 @@ function priceAt(sentence: Sentence, first: number): readonly Found[] {
   // "When a kWh costs 0.30", "38 cents": where nothing but electricity is paid.
   const isOfWhole = [1, 2, 3].some(back => sentence.word(first - back) === 'kwh')
   const named = isNamed ? sentence.word(numeral.after) : ''
-  if (isOfWhole || (isNamed && named.length > 1 && sentence.mentions(paid)))
+  const isPaid = sentence.mentions(paid) || (small.test(named) && sentence.mentions(costs))
+  if (isOfWhole || (isNamed && named.length > 1 && isPaid))
     return found(named, numeral.after + (isNamed ? 1 : 0), 0.9)
   const per = numeral.after + (isNamed ? 1 : 0)
   if (!/^(?:per|a|an|the|each|\/|for)$/.test(sentence.word(per))) return none
