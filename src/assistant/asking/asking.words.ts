@@ -26,6 +26,9 @@ export const needed = told(({ say, own }, option: string, about: string, readsAs
   readsAsThing ? say`I need the ${own(option)} to answer that.` : say`I need to know ${own(about)}.`,
 )
 
+export const pictureLeftOut = ({ say }: Locale): Text =>
+  say`The picture is left out, as it could not be drawn in time: ask again in a minute.`
+
 export const tooMuchAtOnce = new Problem({
   final: true,
   what: ({ say }) => say`That is too much at once: ask again in a minute.`,

@@ -5,6 +5,7 @@ import { withoutOldest } from '../../ground/without-oldest.ts'
 import type { Question } from '../../language/sentence/question.ts'
 import { tellsAny } from '../asking/danger-first.ts'
 import { problemReply } from '../asking/failures.ts'
+import { createTurnstile } from '../cards/turnstile.ts'
 import type { Occasion } from '../occasion.ts'
 import type { Reply } from '../reply.ts'
 import type { Assistant } from './assistant.ts'
@@ -22,6 +23,7 @@ export function withFairUse(assistant: Assistant, now_ms: () => number): Assista
   /** When each person will have everything back that they have asked for. */
   const paidOff_ms = new Map<string, number>()
   const isNews = createSeldom(quiet_ms, now_ms)
+  const myTurn = createTurnstile()
 
   function mayAsk(who: string, at_ms: number, most: number): boolean {
     const until = Math.max(at_ms, paidOff_ms.get(who) ?? 0) + oneMore_ms
@@ -42,7 +44,10 @@ export function withFairUse(assistant: Assistant, now_ms: () => number): Assista
   const fairly =
     <Q extends string | Question>(ask: (question: Q, occasion: Occasion) => Promise<Reply>): typeof ask =>
     async (question, occasion) => {
-      if (isFair(occasion) || tellsAny(question, assistant.registry.vocabulary)) return ask(question, occasion)
+      if (isFair(occasion)) return ask(question, occasion)
+      // Of a flood much comes at once.
+      await myTurn()
+      if (tellsAny(question, assistant.registry.vocabulary)) return ask(question, occasion)
       const locale = await assistant.localeOf(occasion)
       const tooFast = isNews(occasion.asker.id) ? 'first' : 'again'
       return { ...problemReply('', nothingRead(locale), askedTooOften, locale), tooFast }

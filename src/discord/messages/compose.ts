@@ -2,11 +2,12 @@
 
 import { randomUUID } from 'node:crypto'
 import type { RawFile } from 'discord.js'
+import { pictureLeftOut } from '../../assistant/asking/asking.words.ts'
 import { faultReply } from '../../assistant/asking/failures.ts'
 import type { Draw } from '../../assistant/draw.ts'
 import { type Occasion, turnOf } from '../../assistant/occasion.ts'
 import { isPersonal } from '../../assistant/personal.ts'
-import type { Reply } from '../../assistant/reply.ts'
+import { inLines, type Reply } from '../../assistant/reply.ts'
 import { mayAskAgain } from '../../assistant/running/after-edit.ts'
 import type { Assistant } from '../../assistant/running/assistant.ts'
 import { within } from '../../ground/within.ts'
@@ -87,6 +88,8 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
       orWithout('buttons', keepSoon(buttonQuestions(reply)), new Map()),
       orWithout('pictures', Promise.all(charts.map(chart => draw(chart, turnOf(occasion), usualTheme))), []),
     ])
+    const told =
+      drawn.length < charts.length ? { ...reply, ...inLines([...reply.lines, pictureLeftOut(reply.locale)]) } : reply
     const pictures: Picture[] = drawn.map((_, at) => ({
       filename: `chart-${at + 1}.png`,
       alternative: charts[at]?.alternative ?? '',
@@ -96,7 +99,7 @@ export function createCompose({ assistant, questions, draw, log }: ComposeParts)
       ...documents.map(({ name, text, mediaType }) => ({ name, data: text, contentType: mediaType })),
     ]
     try {
-      const composed = { reply, message: renderReply(reply, { view, behind, pictures }), files }
+      const composed = { reply, message: renderReply(told, { view, behind, pictures }), files }
       if (view === 'brief' && behind.size > 0 && files.length === 0) dressed.set(reply, composed)
       return composed
     } catch (error) {

@@ -1,9 +1,11 @@
 // Sends the charts of an answer as images, and keeps them in step when the answer is edited.
 
 import type { Room } from 'matrix-js-sdk'
+import { pictureLeftOut, tooMuchAtOnce } from '../../assistant/asking/asking.words.ts'
 import type { Draw } from '../../assistant/draw.ts'
 import type { Reply } from '../../assistant/reply.ts'
 import type { Chart } from '../../charts/chart.ts'
+import type { Locale } from '../../ground/locale.ts'
 import type { AnsweredMemory, AnsweredQuestion } from '../../memory/memory.ts'
 import { idOf, matrixIdOf } from '../client/occasion.ts'
 import { answerContent, editContent } from './content.ts'
@@ -32,7 +34,7 @@ export function createShowPictures({ sender, upload, answered, draw }: PicturePa
       const chart = charts[at]
       if (!chart && !earlier) return
       const shown = chart
-        ? await imageOf(chart, call.asker, room, `chart-${at + 1}.png`)
+        ? await imageOf(chart, call.asker, room, `chart-${at + 1}.png`).catch(error => leftOut(error, locale))
         : renderText(pictureIsStale(locale))
       const content = earlier
         ? editContent(shown, matrixIdOf(earlier.answerMessage))
@@ -48,6 +50,11 @@ export function createShowPictures({ sender, upload, answered, draw }: PicturePa
     const place = await upload(picture, info.mimetype, room)
     return { msgtype: 'm.image', body: chart.alternative, filename, info, ...place } as const
   }
+}
+
+function leftOut(error: unknown, locale: Locale) {
+  if (error !== tooMuchAtOnce) throw error
+  return renderText(pictureLeftOut(locale))
 }
 
 /** Pixels, from the header of a PNG: https://www.w3.org/TR/png-3/#11IHDR */

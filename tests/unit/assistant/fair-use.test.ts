@@ -60,3 +60,16 @@ it('answers at any time who tells of danger', async () => {
   expect(await ask('my pack is smoking')).not.toBe(tooOften)
   expect(await ask('the 3S 720 LiHV is swollen, what current')).not.toBe(tooOften)
 })
+
+it('looks for dangers in a flood a question at a time', async () => {
+  await askOften(30)
+  let turns = 0
+  let counting = setImmediate(function count() {
+    turns += 1
+    counting = setImmediate(count)
+  })
+  const said = await Promise.all(Array.from({ length: 60 }, () => ask(question)))
+  clearImmediate(counting)
+  expect(new Set(said)).toEqual(new Set([tooOften]))
+  expect(turns).toBeGreaterThan(50)
+})
