@@ -5,7 +5,7 @@ import { type Family, none } from '../sentence/sentence.ts'
 /** Further no two cells lie apart; more is where one stands. */
 const most_V = 1
 const volts = String.raw`(?<!\d|\d[.,])(?<figure>\d*[.,]?\d+) ?(?<unit>m?v(?:olts?)?|millivolts?)?(?![\p{L}\d])`
-const between = `(?:(?:the|them|all|cells?|volts?|voltage|is|are|was|by|of|to|between|only|about|up|at|most|roughly|around) )*`
+const between = `(?:(?:the|them|all|highest|lowest|and|cells?|volts?|voltage|is|are|was|by|of|to|between|only|about|up|at|most|roughly|around) )*`
 const others = `(?: than)?(?: the)?(?: (?:others?|rest))?`
 const rows = [
   `${volts}(?: or so)?(?: of)? (?:apart|difference|different|spread|gap|imbalance|out of balance|from each other|between (?:them|the cells|cells)|(?:lower|higher|below|above)${others})(?!\\p{L})`,

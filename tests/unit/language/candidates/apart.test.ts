@@ -22,6 +22,7 @@ describe('how far cells lie apart', () => {
     ['the cells differ by 0.25', '0.25V'],
     ['one cell is 0.2 V lower than the others', '0.2V'],
     ['one cell is 120mV below the rest', '0.12V'],
+    ['the difference between highest and lowest cell is 0.25 V', '0.25V'],
     ['it is 50 mV out of balance', '0.05V'],
     ['out of balance by 0.15 V', '0.15V'],
     ['the cells drifted 0.25 V apart', '0.25V'],
