@@ -22,6 +22,7 @@ describe('how far cells lie apart', () => {
     ['the cells differ by 0.25', '0.25V'],
     ['one cell is 0.2 V lower than the others', '0.2V'],
     ['one cell is 120mV below the rest', '0.12V'],
+    ['cell 3 is 0.12 V lower, what now', '0.12V'],
     ['the difference between highest and lowest cell is 0.25 V', '0.25V'],
     ['it is 50 mV out of balance', '0.05V'],
     ['out of balance by 0.15 V', '0.15V'],
@@ -31,6 +32,10 @@ describe('how far cells lie apart', () => {
   it.each([
     'the packs are 0.3 V apart',
     'LiHV ends 0.15 V higher than LiPo',
+    'LiHV cells end 0.15 V higher than LiPo',
+    'all cells are within 0.2 V of full',
+    'are the cells done within 0.5 h',
+    'the cells differ by 0.5 % or so',
     'one cell is at 3.7 V',
     'one cell is 3.2 V lower',
     'from 3.7 V a cell, 0.3 V apart from the other pack',
