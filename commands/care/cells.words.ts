@@ -4,7 +4,7 @@ import type { WordsOf } from '../../src/assistant/command.ts'
 import { spreads } from '../../src/charging/setting/balancing.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
-import { packKind } from '../../src/language/kinds/values.ts'
+import { apartKind, currentKind, packKind, stateKind } from '../../src/language/kinds/values.ts'
 import { balancerAssumed, bledWords } from '../shared/charge.words.ts'
 import { followUp } from '../shared/next.ts'
 import { cite } from '../shared/setting.words.ts'
@@ -54,7 +54,24 @@ export const cellsWords: WordsOf<typeof cells> = locale => {
     assumed: ({ balance_s }, { balance }) => [
       balance === undefined && balance_s !== undefined ? balancerAssumed(locale) : undefined,
     ],
-    next: (_, { pack }) => [pack && followUp(say`What to set?`, 'current', { pack: packKind.write(pack) })],
+    next: ({ spread_V, sum_V, evenness }, { pack, volts, when = 'rest', balance }) => {
+      if (!pack) return []
+      const packText = { pack: packKind.write(pack) }
+      if (when === 'full') return [followUp(say`What to set?`, 'current', packText)]
+      // What was read goes on with it: cells that lie apart are charged more gently.
+      const read = {
+        ...packText,
+        from: stateKind.write({ kind: 'rest', perCell_V: Number((sum_V / volts.length).toFixed(3)) }),
+        apart: evenness === 'balanced' ? undefined : apartKind.write(spread_V),
+      }
+      return [
+        followUp(say`What to set?`, 'current', read),
+        followUp(say`How long?`, 'time', {
+          ...read,
+          balance: balance === undefined ? undefined : currentKind.write(balance),
+        }),
+      ]
+    },
   }
 }
 

@@ -1,6 +1,7 @@
 // The rules of a club as a moderator tells them in words: which rule, and its value or that it is lifted.
 
 import type { Candidate } from '../../language/candidates/index.ts'
+import { isEnd } from '../../language/reading/slots.ts'
 
 /** The kind of value of every rule that a sentence may set. */
 export const ruleKind = 'club rule'
@@ -103,7 +104,12 @@ export function rulesTold(plain: string, values: readonly Candidate[], before: R
   const ofVolts = called.find(limit => limit === 'storage' || limit === 'floor') ?? 'full'
   const told: Record<string, string> = {}
   const isGoal = isGoalIn(plain)
-  for (const { kind, text } of values.toSorted((a, b) => Number(isGoal(b)) - Number(isGoal(a)))) {
+  // "Our chargers end at C/20": no rate that anybody may charge with.
+  const ends = values.find(isEnd)
+  if (ends) told.ends = isLifted ? lifted : ends.text.replace(/^a /, '')
+  for (const { kind, text } of values
+    .filter(value => !isEnd(value))
+    .toSorted((a, b) => Number(isGoal(b)) - Number(isGoal(a)))) {
     const limit = kind === 'rate' ? 'rate' : kind === 'temperature' ? 'coldest' : isVolts(kind, text) && ofVolts
     if (limit) told[limit] ??= isLifted ? lifted : withoutCells(text)
   }

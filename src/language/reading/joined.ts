@@ -11,7 +11,8 @@ import type { Ranked } from '../model/index.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { readAnyState } from '../things/state.ts'
 import { asksFlightTime } from './flight.ts'
-import { isToldGoal } from './slots.ts'
+import { asksAge, asksEnd, inTurn, ofClub, standsThere, takenAlong, tookSoMuch } from './said-of-it.ts'
+import { isEnd, isToldGoal } from './slots.ts'
 import { outlets } from './told/charger-told.ts'
 import { severalKinds } from './told/packs-told.ts'
 import { toldBy } from './told/told-pack.ts'
@@ -48,24 +49,13 @@ const onBoard = (sentence: Sentence): boolean =>
     ({ kind, typed }) => kind === 'board' && !(onOutlets(sentence) && /^(?:at|all|in one|together|simul)/i.test(typed)),
   )
 
-/** Packs in an aeroplane. */
-const takenAlong =
-  /\b(?:on|onto|in|by) (?:a|an|the) (?:plane|aeroplane|airplane|airliner|flight)\b|\b(?:airlines?|cabin|airports?|luggage|baggage|suitcase|by air|carry-?on|check(?:ed)?[- ]in|fl(?:y|ies|ying|own) commercial(?:ly)?|commercial (?:flight|plane|airliner)s?)\b/i
 const ofCharge = /\b(?:amps?|amperes?|charging current)\b/i
 const ofPacks: ReadonlySet<string> = new Set(['pack', 'count', 'chemistry', 'board'])
 
-const asksEnd =
-  /\b(?:until|till|til|up to|to) (?:which|what|how many) volt\w*\b.*\bcharg(?:e|ed|ing)\b|\bcharg(?:e|ed|ing)\b.*\b(?:until|till|til|up to|to) (?:which|what|how many) volt/i
-const inTurn =
-  /\bone (?:after|by) (?:the other|another|one)\b|\bone at a time\b|\bin (?:a row|turn)\b|\bafter each other\b/i
 const aLittle = 0.05
 /** 0 to 1, as of the commonest cells. */
 const fullness = (level: Pick<Candidate, 'text'> | undefined): number =>
   (level && attempt(() => socOf(startOf(readAnyState(level.text).value, lipo, {}), lipo))) ?? Number.NaN
-
-/** Said with no question, and nothing that is wanted. */
-const standsThere =
-  /^(?!.*\b(?:what|how|when|should|can|stor(?:e|age|ing)|keep)\b).*\b(?:stands|sits|rests) at [\d.,]+ ?v?(?: (?:a|per|each) cell)?\W*$/i
 
 /** Cells told one by one, and not where one charge begins and ends. */
 function areApart(values: readonly Candidate[]): boolean {
@@ -74,12 +64,6 @@ function areApart(values: readonly Candidate[]): boolean {
   const cells_V = [...states, ...rows].flatMap(({ text }) => text.match(/\d+(?:\.\d+)?/g)?.map(Number) ?? [])
   return cells_V.length > 1 && cellSpread(cells_V).spread_V >= spreads.value.apart_V
 }
-
-/** Said with no question: what went into a pack. */
-const tookSoMuch =
-  /^(?!.*\?)(?!.*\b(?:what|how|when|should|can|will|would|does|did)\b).*\btook (?:back )?[\d.,]+ ?m?ah\b/i
-
-const asksAge = /\b(?:how (?:healthy|worn|tired|aged)|still healthy|age?ing|health of)\b/i
 
 const signs: readonly Sign[] = [
   // "How healthy is wren", and nothing else told: its age, and not what it holds.
@@ -176,6 +160,13 @@ const signs: readonly Sign[] = [
   },
   // "One cell 3.70, the other 3.20, what current": that they lie apart is what matters.
   { meant: command => takes(command, 'chemistry', 'volts'), from: isOfOne, holds: ({ values }) => areApart(values) },
+  // "Our chargers end at C/20", and no pack told: that is so for all of the club.
+  {
+    meant: command => takes(command, 'ends'),
+    from: () => true,
+    holds: ({ text, values }) => values.length === 1 && values.every(isEnd) && ofClub.test(text) && !text.includes('?'),
+    isNoWords: true,
+  },
   // "What cutoff for a LiFe 2S": of cells alone no charge can be worked out.
   {
     meant: command => takes(command, 'cutoffs'),

@@ -130,3 +130,7 @@ export function goalsFirst(values: readonly Candidate[], { options }: CommandWor
 }
 
 export const isToldGoal = ({ kind, cue = '' }: Candidate): boolean => kind === 'state' && goalCues.has(cue)
+
+/** Where a charger ends by itself, and no rate that anybody may charge with. */
+export const isEnd = ({ kind, cue = '', text }: Candidate): boolean =>
+  kind === 'until' || (kind === 'rate' && endCues.has(cue) && text.startsWith('C/'))

@@ -45,6 +45,17 @@ describe('cells a little apart', () => {
     expect(reply.assumed.join()).not.toContain('balancer')
   })
 
+  it('keep what was read of them in what is tapped next', async () => {
+    const { followUps } = await asking.ask('cells pack: 3S 1300 LiPo volts: 3.70 3.75 3.72 balance: 0.2A')
+    const read = '3S 1300mAh LiPo from: 3.723V per cell apart: 0.05V'
+    expect(followUps.map(({ question }) => question)).toEqual([
+      `current pack: ${read}`,
+      `time pack: ${read} balance: 0.2A`,
+    ])
+    const even = await asking.ask('cells pack: 3S 1300 LiPo volts: 3.70 3.71 3.72')
+    expect(even.followUps[0]?.question).toBe('current pack: 3S 1300mAh LiPo from: 3.71V per cell')
+  })
+
   it('are balanced with the usual current where none is told, out loud', async () => {
     const { assumed } = await asking.ask('time pack: 3S 1300 LiPo from: 3.75V apart: 0.04V')
     expect(spaced(assumed.join())).toContain('the balancer bleeds 0.1 A')

@@ -126,6 +126,22 @@ describe('a rule that is set', () => {
     expect((await asking.ask('house set ends: 5 parsecs', moderator)).problem?.token).toBe('5 parsecs')
   })
 
+  test.each([
+    ['our chargers end at C/20', 'C/20'],
+    ['set the chargers of this club to end at a twentieth', 'twentieth'],
+    ['from now on our chargers here stop by their timer after 90 min, set that for the club', 5400],
+  ])('hears where its chargers end, and takes that for no limit: %s', async (words, chargeEnd) => {
+    await asking.ask(words, moderator)
+    await asking.ask('yes', moderator)
+    expect(await rules()).toEqual({ chargeEnd })
+  })
+
+  test('sets nothing where that is asked, or told with a pack', async () => {
+    expect((await asking.ask('do our chargers end at C/20?', moderator)).command).not.toBe('house set')
+    const reply = await asking.ask('our chargers end at C/20, how long does a 3S 1300 LiPo take at 1A', moderator)
+    expect(reply.question).toBe('time pack: 3S 1300mAh LiPo current: 1A until: 0.065A')
+  })
+
   test('about private answers lets moderators have them still', async () => {
     expect(await asking.assistant.mayAskPrivately(member)).toBe(true)
     await done('house set private-answers: moderators')

@@ -5,11 +5,12 @@ import { type Family, none } from '../sentence/sentence.ts'
 /** Further no two cells lie apart; more is where one stands. */
 const most_V = 1
 const volts = String.raw`(?<!\d|\d[.,])(?<figure>\d*[.,]?\d+) ?(?<unit>m?v(?:olts?)?|millivolts?)?(?![\p{L}\d])`
-const between = `(?:(?:the|them|all|cells?|volts?|voltage|is|are|was|by|of|to|between|only|about|up|at|most|roughly|around) )*`
-const others = `(?: than)?(?: the)?(?: (?:others?|rest))?`
+const between = `(?:(?:the|them|all|highest|lowest|and|cells?|volts?|voltage|is|are|was|by|of|to|between|only|about|up|at|most|roughly|around) )*`
+/** Lower than other cells, and than no other thing. */
+const others = String.raw`(?: (?:than )?(?:the )?(?:others?|rest)|(?=\s*(?:[,.;:!?)]|$)))`
 const rows = [
   `${volts}(?: or so)?(?: of)? (?:apart|difference|different|spread|gap|imbalance|out of balance|from each other|between (?:them|the cells|cells)|(?:lower|higher|below|above)${others})(?!\\p{L})`,
-  String.raw`(?:within|differ\p{L}*|spread|gap|delta|deviat\p{L}*|imbalance|out of balance|drifted(?: apart)?) ${between}${volts}`,
+  String.raw`(?:within|differ\p{L}*|spread|gap|delta|deviat\p{L}*|imbalance|out of balance|drifted(?: apart)?) ${between}${volts}(?<=\p{L}|\d(?! ?[\p{L}%°]))(?! of (?:full|storage|empty|\d))`,
 ].map(row => new RegExp(row, 'iu'))
 /** Packs on a board lie apart too. */
 const ofCells =

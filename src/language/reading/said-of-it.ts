@@ -1,0 +1,23 @@
+// Turns of phrase that tell which command is meant, whatever else a sentence sounds like.
+
+/** Packs in an aeroplane. */
+export const takenAlong =
+  /\b(?:on|onto|in|by) (?:a|an|the) (?:plane|aeroplane|airplane|airliner|flight)\b|\b(?:airlines?|cabin|airports?|luggage|baggage|suitcase|by air|carry-?on|check(?:ed)?[- ]in|fl(?:y|ies|ying|own) commercial(?:ly)?|commercial (?:flight|plane|airliner)s?)\b/i
+
+export const asksEnd =
+  /\b(?:until|till|til|up to|to) (?:which|what|how many) volt\w*\b.*\bcharg(?:e|ed|ing)\b|\bcharg(?:e|ed|ing)\b.*\b(?:until|till|til|up to|to) (?:which|what|how many) volt/i
+
+export const inTurn =
+  /\bone (?:after|by) (?:the other|another|one)\b|\bone at a time\b|\bin (?:a row|turn)\b|\bafter each other\b/i
+
+/** Said with no question, and nothing that is wanted. */
+export const standsThere =
+  /^(?!.*\b(?:what|how|when|should|can|stor(?:e|age|ing)|keep)\b).*\b(?:stands|sits|rests) at [\d.,]+ ?v?(?: (?:a|per|each) cell)?\W*$/i
+
+/** Said with no question: what went into a pack. */
+export const tookSoMuch =
+  /^(?!.*\?)(?!.*\b(?:what|how|when|should|can|will|would|does|did)\b).*\btook (?:back )?[\d.,]+ ?m?ah\b/i
+
+export const asksAge = /\b(?:how (?:healthy|worn|tired|aged)|still healthy|age?ing|health of)\b/i
+
+export const ofClub = /\b(?:our|club(?:'?s)?|all the|here)\b.*\bchargers?\b|\bchargers?\b.*\b(?:club|here)\b/i
