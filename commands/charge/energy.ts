@@ -61,6 +61,7 @@ interface Part {
   readonly from: number | undefined
   readonly to: number | undefined
   readonly energy_Wh: number
+  readonly charge_Ah: number
 }
 
 /** What follows from what was given; the kind says by which sum. */
@@ -101,7 +102,7 @@ function found(asked: AskedEnergy, { house }: Context): EnergyFound {
     const load = flightOn(pack, asked, socAt)
     if (load) return load
     const energy_Wh = labelEnergy_Wh(pack) * count
-    const part = partOf(asked, energy_Wh, socAt)
+    const part = partOf(asked, { energy_Wh, charge_Ah: pack.capacity_Ah * count }, socAt)
     return { kind: 'pack', energy_Wh, part, ...atWall(part?.energy_Wh ?? energy_Wh), mass: massOf(pack, count) }
   }
   return sumOf(asked) ?? alone(asked, atWall)
@@ -110,10 +111,15 @@ function found(asked: AskedEnergy, { house }: Context): EnergyFound {
 /** Where a charge to full ends, within what a curve tells. */
 const fullSoc = 0.99
 
-function partOf({ from, to }: AskedEnergy, whole_Wh: number, socAt: (level: Level) => number): Part | undefined {
+function partOf(
+  { from, to }: AskedEnergy,
+  whole: Pick<Part, 'energy_Wh' | 'charge_Ah'>,
+  socAt: (level: Level) => number,
+): Part | undefined {
   const ends = { from: from && socAt(from), to: to && socAt(to) }
   if (ends.from === undefined && (ends.to ?? 1) > fullSoc) return undefined
-  return { ...ends, energy_Wh: whole_Wh * Math.abs((ends.to ?? 1) - (ends.from ?? 0)) }
+  const share = Math.abs((ends.to ?? 1) - (ends.from ?? 0))
+  return { ...ends, energy_Wh: whole.energy_Wh * share, charge_Ah: whole.charge_Ah * share }
 }
 
 function sumOf({ cells, voltage, capacity, current, power, energy, duration, resistance }: AskedEnergy) {
@@ -167,6 +173,7 @@ export const energy = service({
     figure.voltage('voltage', sum.voltage_V),
     figure.duration('duration', sum.duration_s),
     figure.rate('cRate', sum.rate_C),
+    figure.capacity('partCharge', sum.part?.charge_Ah),
     figure.energy('partEnergy', sum.part?.energy_Wh),
     figure.energy('wallEnergy', sum.wall_Wh),
     sum.mass &&

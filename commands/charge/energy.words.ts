@@ -37,6 +37,7 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
     voltage: say`volts`,
     duration: say`time`,
     cRate: say`C rate`,
+    partCharge: say`of that`,
     partEnergy: say`of that`,
     wallEnergy: say`from the wall`,
     mass: say`weight, about`,
@@ -123,12 +124,15 @@ function packWords(found: EnergyFound, { pack, count = 1 }: Told, speaking: Spea
   ]
 }
 
-function partWords(part: NonNullable<EnergyFound['part']>, whole_Wh: number, { say, show }: Speaking): Text {
-  const { from, to, energy_Wh } = part
-  if (from !== undefined && to !== undefined)
-    return say`From ${show.percent(from)} to ${show.percent(to)} are ${show.energy(energy_Wh)}.`
-  const level = from ?? to ?? 1
-  return say`At ${show.percent(level)} it holds ${show.energy(level * whole_Wh)}.`
+function partWords(
+  { from, to, energy_Wh, charge_Ah }: NonNullable<EnergyFound['part']>,
+  whole_Wh: number,
+  { say, show }: Speaking,
+): Text {
+  const part = say`${show.capacity(charge_Ah)}, ${show.energy(energy_Wh)}`
+  if (from !== undefined && to !== undefined) return say`From ${show.percent(from)} to ${show.percent(to)} are ${part}.`
+  if (from === undefined) return say`At ${show.percent(to ?? 1)} it holds ${part}.`
+  return say`At ${show.percent(from)} it holds ${show.energy(from * whole_Wh)}; to full are ${part}.`
 }
 
 /** What it takes from the wall, and what that costs where a price was told. */

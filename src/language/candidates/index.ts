@@ -53,13 +53,24 @@ export const candidatesOf = lately((text: string): readonly Candidate[] => {
   return ordered(found.map(one => candidateOf(sentence, one)))
 })
 
-function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack }: Found): Candidate {
+function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack, remains }: Found): Candidate {
   const start = sentence.tokens[first]?.start ?? 0
   const end = sentence.tokens[after - 1]?.end ?? start
   const typed = sentence.text.slice(start, end)
   const next = (kind === 'count' ? countedAt(sentence, after) : sentence.word(after)) || undefined
   const cue = (kind === 'clock' ? roleOf(sentence, first) : undefined) ?? cueBefore(sentence, first)
-  const found: Candidate = { kind, text, start, end, typed, score: Math.round(score * 1000) / 1000, cue, next, pack }
+  const found: Candidate = {
+    kind,
+    text,
+    start,
+    end,
+    typed,
+    score: Math.round(score * 1000) / 1000,
+    cue,
+    next,
+    pack,
+    remains,
+  }
   if (kind === 'current') return { ...found, each: isOfEach(sentence, first, after) }
   if (kind === 'rate')
     return { ...found, each: isOfEach(sentence, first, after), ofLabel: isOfLabel(sentence, found, after) }

@@ -103,7 +103,7 @@ function figureEnd(sentence: Sentence, at: number, draft: SourceDraft): number |
     const most = largest[measure.dimension]
     if (
       most === undefined ||
-      (sentence.isTalk && measure.value > most) ||
+      (sentence.isTalk && measure.value > most && !isOfWall(measure)) ||
       measure.value <= 0 ||
       measure.numeral.needsUnit
     )
@@ -115,8 +115,15 @@ function figureEnd(sentence: Sentence, at: number, draft: SourceDraft): number |
 
 const voltsOf = ({ value, decimal }: Measure): string => (value === Number(decimal) ? decimal : decimalText(value))
 
+/** "230 V 6 A": what a socket in a wall has anywhere. */
+const isOfWall = ({ dimension, value }: Measure): boolean => dimension === 'voltage' && value >= 100 && value <= 250
+
 function takeFigure(measure: Measure, draft: SourceDraft): boolean {
   const { dimension, value } = measure
+  if (isOfWall(measure)) {
+    draft.mains_V ??= value
+    return true
+  }
   if (dimension === 'voltage') {
     const { offers = [], volts, amps, watts } = draft
     if (volts !== undefined && draft.rest !== undefined) return false

@@ -2,15 +2,15 @@
 
 import { lipo } from '../../charging/things/chemistries.ts'
 import { socOf, startOf } from '../../charging/things/level.ts'
-import { cellSpread, spreads } from '../../charging/upkeep/cell-spread.ts'
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { conceptsIn } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { readAnyState } from '../things/state.ts'
-import { asksFlightTime } from './flight.ts'
+import { asksFlightTime, isChargedWithin } from './flight.ts'
 import { isToldGoal } from './slots.ts'
+import { areApart } from './told/cells-read.ts'
 import { outlets } from './told/charger-told.ts'
 import { severalKinds } from './told/packs-told.ts'
 import { toldBy } from './told/told-pack.ts'
@@ -65,14 +65,6 @@ const fullness = (level: Pick<Candidate, 'text'> | undefined): number =>
 /** Said with no question, and nothing that is wanted. */
 const standsThere =
   /^(?!.*\b(?:what|how|when|should|can|stor(?:e|age|ing)|keep)\b).*\b(?:stands|sits|rests) at [\d.,]+ ?v?(?: (?:a|per|each) cell)?\W*$/i
-
-/** Cells told one by one, and not where one charge begins and ends. */
-function areApart(values: readonly Candidate[]): boolean {
-  const states = values.filter(({ kind, text, cue }) => kind === 'state' && /per cell$/.test(text) && cue !== 'to')
-  const rows = values.filter(({ kind }) => kind === 'cellVolts')
-  const cells_V = [...states, ...rows].flatMap(({ text }) => text.match(/\d+(?:\.\d+)?/g)?.map(Number) ?? [])
-  return cells_V.length > 1 && cellSpread(cells_V).spread_V >= spreads.value.apart_V
-}
 
 /** Said with no question: what went into a pack. */
 const tookSoMuch =
@@ -156,6 +148,12 @@ const signs: readonly Sign[] = [
       values.some(({ kind, text, cue }) => kind === 'state' && text === 'storage' && cue === 'from') &&
       values.filter(({ kind }) => kind === 'state').length === 1,
   },
+  // "Can it be full in 45 min": whether that is time enough.
+  {
+    meant: command => takes(command, 'pack', 'within'),
+    from: command => isOfOne(command) || takes(command, 'energy', 'duration'),
+    holds: ({ text, values, pack }) => pack?.series !== undefined && isChargedWithin(text, values),
+  },
   // "Draws 45 A on average, what timer": it is flown, and not charged at that.
   {
     meant: command => takes(command, 'energy', 'duration'),
@@ -174,7 +172,12 @@ const signs: readonly Sign[] = [
     isNoWords: true,
   },
   // "One cell 3.70, the other 3.20, what current": that they lie apart is what matters.
-  { meant: command => takes(command, 'chemistry', 'volts'), from: isOfOne, holds: ({ values }) => areApart(values) },
+  {
+    meant: command => takes(command, 'chemistry', 'volts'),
+    from: isOfOne,
+    holds: ({ values }) => areApart(values),
+    isNoWords: true,
+  },
   // "What cutoff for a LiFe 2S": of cells alone no charge can be worked out.
   {
     meant: command => takes(command, 'cutoffs'),
@@ -202,7 +205,7 @@ export const bySigns = (
     const meant = vocabulary.find(isMeant)
     if (!meant || !holds(sentence, meant)) return likely
     const givers = new Set<string>(vocabulary.filter(one => one !== meant && from(one)).map(({ name }) => name))
-    if (isNoWords) for (const intent of ['handbook', 'smalltalk', 'notours']) givers.add(intent)
+    if (isNoWords) for (const intent of ['handbook', 'trouble', 'smalltalk', 'notours']) givers.add(intent)
     const sum = likely.reduce((all, { intent, share }) => (givers.has(intent) ? all + share : all), 0)
     return likely
       .map(one =>

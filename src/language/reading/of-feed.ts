@@ -32,7 +32,7 @@ export function ofFeed(found: Values): Values {
     if (value.cue === 'down' || (isBehind && downTo.has(value.cue ?? ''))) return { ...value, kind: 'number' }
     if (!isBehind || !value.text.endsWith('%')) return value
     // "Never below half", "I leave 50 %": how far it may go.
-    const isShown = stands.has(value.cue ?? '') || /full|empty|charged|left/i.test(value.typed)
+    const isShown = value.remains || stands.has(value.cue ?? '') || /full|empty|charged|left/i.test(value.typed)
     return { ...value, kind: isShown ? 'percent' : 'number' }
   })
 }

@@ -4,6 +4,7 @@ import { wordSet } from '../../../ground/word-set.ts'
 import { type Draft, measured } from '../../parts/draft.ts'
 import { bareCapacityAt, packCapacity_Ah } from '../../parts/pack-capacity.ts'
 import { packPart } from '../../parts/pack-parts.ts'
+import { formats } from '../../parts/round-cells.ts'
 import { writePackParts } from '../../things/pack.ts'
 import type { ToldPack } from '../sentence/candidate.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
@@ -46,11 +47,12 @@ function gapEnd(sentence: Sentence, after: number, draft: Draft): number | undef
   return next === after || isExplicit(sentence, next, draft) ? next : undefined
 }
 
-/** A capacity with its unit, or cells in a word, of which the draft has none yet. */
+/** A capacity with its unit, round cells, or cells in a word, of which the draft has none yet. */
 function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
   const numeral = sentence.numerals[at]
   if (!numeral) return false
   if (measured(sentence, at, 'capacity')) return draft.capacity_Ah === undefined
+  if (formats.has(sentence.word(at))) return draft.series !== undefined && draft.format === undefined
   if (measured(sentence, at, 'energy')) return draft.capacity_Ah === undefined && draft.nominal !== undefined
   if (measured(sentence, at, 'voltage')) return draft.typed.energy !== undefined && draft.series === undefined
   if (draft.series === undefined && draft.capacity_Ah === undefined) {
@@ -115,8 +117,15 @@ export const findPacks: Family = sentence => {
     }
     found.push(...partsAt(sentence, first))
   }
-  return found
+  return found.map(one => (isListed(sentence, one, found) ? { ...one, score: Math.max(one.score, leastListed) } : one))
 }
+
+/** "900 and 950 5S": a capacity beside another pack is one itself. */
+const isListed = (sentence: Sentence, { pack, after }: Found, found: readonly Found[]): boolean =>
+  pack?.capacity_Ah !== undefined &&
+  /^(?:[/&+]|and|or)$/.test(sentence.word(after)) &&
+  found.some(other => other.pack?.series !== undefined && other.first === after + 1)
+const leastListed = 0.45
 
 function foundPack(sentence: Sentence, run: Run, score: number): Found {
   const pack = toldOf(run)

@@ -17,12 +17,15 @@ interface Form {
 const within = (min: number, max: number, write: (measure: Measure) => string) => (measure: Measure) =>
   measure.value >= min && measure.value <= max ? write(measure) : undefined
 
+/** Less is the size of a plug: "4 mm bullets". */
+const leastLead_m = 0.015
+
 const forms: Readonly<Partial<Record<Measure['dimension'], Form>>> = {
   current: { kind: 'current', score: 0.8, write: ({ value }) => `${decimalText(value)}A` },
   power: { kind: 'power', score: 0.6, write: ({ value }) => `${decimalText(value)}W` },
   energy: { kind: 'energy', score: 0.75, write: ({ value }) => `${decimalText(value)}Wh` },
   fahrenheit: { kind: 'temperature', score: 0.85, write: ({ decimal }) => `${decimal}°F` },
-  length: { kind: 'length', score: 0.7, write: within(0.0001, 1000, ({ value }) => `${decimalText(value)}m`) },
+  length: { kind: 'length', score: 0.7, write: within(leastLead_m, 1000, ({ value }) => `${decimalText(value)}m`) },
   mass: { kind: 'mass', score: 0.8, write: within(0.0001, 50, ({ value }) => `${decimalText(value, 3)}g`) },
   gauge: { kind: 'gauge', score: 0.95, write: within(0, 40, ({ decimal }) => `AWG ${decimal}`) },
   area: { kind: 'gauge', score: 0.9, write: within(0.02, 120, ({ decimal }) => `${decimal}mm²`) },

@@ -97,6 +97,8 @@ export interface Candidate {
   readonly each?: true | undefined
   /** Of a rate: the label allows it. */
   readonly ofLabel?: true | undefined
+  /** Of a share: it is what use has left. */
+  readonly remains?: true | undefined
   /** Of watts: a charger takes them at its plug. */
   readonly taken?: true | undefined
   /** Of watts: several outputs share them. */

@@ -113,7 +113,8 @@ export const findSources: Family = (sentence, before) => {
     if (first < inside || taken.has(first)) continue
     const run = runAt(sentence, first, taken)
     if (!run) continue
-    const score = isMadeOf(sentence, run) ? 0 : scoreOf(run, feeding.has(cueOf(sentence, first)))
+    const score =
+      isMadeOf(sentence, run) || isOfPack(run, packs) ? 0 : scoreOf(run, feeding.has(cueOf(sentence, first)))
     if (score === 0) continue
     inside = run.after
     found.push({ kind: 'source', text: writtenSource(run.draft), first, after: run.after, score })
@@ -123,6 +124,10 @@ export const findSources: Family = (sentence, before) => {
 
 /** Cells are told: no lead battery is told by them. */
 const isOwnPack = (pack: Found['pack']): boolean => pack?.series !== undefined
+
+/** "Aku 3S 2200": a word for any battery right before a pack is that one. */
+const isOfPack = ({ after, draft: { kind, volts, capacity_Ah } }: Run, packs: readonly Found[]): boolean =>
+  kind === 'lead' && (volts ?? capacity_Ah) === undefined && packs.some(({ first }) => first === after)
 
 /** "A power bank made of 3s2p cells": what is built there is charged, and told by its cells. */
 const isMadeOf = (sentence: Sentence, { after, draft }: Run): boolean =>

@@ -149,4 +149,14 @@ describe('quantities', () => {
     expect(coveredTexts('the 480 Wh one', 'count')).toEqual([])
     expect(coveredTexts('two boards', 'count')).toEqual(['2'])
   })
+
+  it('count no packs where one is meant and other things are counted', () => {
+    expect(coveredTexts('four launches on the 5S 900', 'count')).toEqual([])
+    expect(coveredTexts('four flights with a 5S 900, two at once', 'count')).toContain('4')
+    expect(coveredTexts('I own four, the 5S 900', 'count')).toEqual(['4'])
+  })
+
+  it('are no length of a lead where they are the size of a plug', () => {
+    expect(coveredTexts('4 mm bullets on 1.5 m of wire', 'length')).toEqual(['1.5m'])
+  })
 })

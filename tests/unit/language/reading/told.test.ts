@@ -25,6 +25,7 @@ describe('how many cells', () => {
       volts: '3.81 3.81 3.64',
       chemistry: '3S LiPo',
     })
+    expect(fitted('cells', 'two cells say 3.74, the third 3.41').options.volts).toBe('3.74 3.74 3.41')
     expect(fitted('cells', '3.88 and 3.93, lihv').options).toEqual({ volts: '3.88 3.93', chemistry: '2S LiHV' })
   })
 
@@ -96,6 +97,8 @@ describe('the size of a round cell', () => {
     // No LiPo comes in round cells.
     expect(fitted('current', '3s1p 21700 4500').options.pack).toBe('3S 4500mAh Li-ion')
     expect(fitted('current', '3s1p 21700 4500').doubts).toContain('chemistryAssumed')
+    expect(fitted('current', '5S2P from 21700s, 4500 mAh a cell').options.pack).toBe('5S2P 9000mAh Li-ion')
+    expect(fitted('current', '5S2P of 21700 4500').options.pack).toBe('5S2P 9000mAh Li-ion')
     expect(fitted('current', 'one 21700 with 4800 mAh li-ion').options.pack).toBe('1S 4800mAh Li-ion')
   })
 })
