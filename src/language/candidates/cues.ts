@@ -51,7 +51,9 @@ export function cueBefore(sentence: Sentence, first: number): string | undefined
 }
 
 const fell = wordSet('flown flew dropped fell ran sank')
-const bringing = /^(?:drain|discharg|bring|brought|tak|get|go|put|empty|run|pull|charg|burn|stor|how|want|need)/
+/** "Drained down to 3.7" is over. */
+const bringing =
+  /^(?!\p{L}+[^e]ed$)(?:drain|discharg|bring|brought|tak|get|go|put|empty|run|pull|charg|burn|stor|how|want|need)/u
 const farthest = 10
 const isBrought = (sentence: Sentence, at: number): boolean =>
   Array.from({ length: farthest }, (_, back) => sentence.word(at - 2 - back)).some(word => bringing.test(word))

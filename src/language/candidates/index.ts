@@ -115,7 +115,8 @@ const rates = /\d ?c\b/gi
 /** "Label says 3C", "3C charge", "it has 3C on it": what the label allows, not what is to be set. */
 function isOfLabel(sentence: Sentence, { cue = '', next, start }: Candidate, after: number): true | undefined {
   if (next === 'discharge') return undefined
-  const isBeside = labelCues.has(cue) || (next === 'charge' && cue !== 'at')
+  const isOfCharge = next === 'charge' || (next === 'max' && sentence.word(after + 1) === 'charge')
+  const isBeside = labelCues.has(cue) || (isOfCharge && cue !== 'at')
   const isOnIt = next === 'on' && /^(?:it|them|the|its)$/.test(sentence.word(after + 1))
   const isOnly = (sentence.text.match(rates) ?? []).length === 1
   const before = sentence.text.slice(0, start)

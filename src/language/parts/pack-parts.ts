@@ -80,11 +80,19 @@ const cellClass: PartOf<Draft> = (sentence, at, draft) => {
   return undefined
 }
 
+/** "Can my 40C 2200 give that": before what is told of a pack, and no word says that it is to be charged so. */
+const leastOpening_C = 15
+const opening = /^(?:|[,.;:(]|a|an|the|my|this)$/
+
 const rate: PartOf<Draft> = (sentence, at, draft) => {
   const labelled = /^(?:label|labelled|labeled|rated|max)$/.test(sentence.word(at))
   const measure = measured(sentence, labelled ? at + 1 : at, 'rate')
   if (!measure || (measure.numeral.spelled && !labelled)) return undefined
-  const isBeside = draft.series !== undefined || draft.capacity_Ah !== undefined || draft.chemistry !== undefined
+  const isBeside =
+    draft.series !== undefined ||
+    draft.capacity_Ah !== undefined ||
+    draft.chemistry !== undefined ||
+    (measure.value >= leastOpening_C && sentence.numerals[measure.after] && opening.test(sentence.word(at - 1)))
   if (sentence.isTalk && !isBeside) return undefined
   const max = sentence.word(measure.after) === 'max' ? measure.after + 1 : measure.after
   const use = sentence.word(max)

@@ -100,10 +100,14 @@ const largest: Readonly<Partial<Record<Measure['dimension'], number>>> = {
 
 function figureEnd(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
   for (const measure of sentence.measures[at] ?? []) {
+    if (sentence.isTalk && isOfWall(measure)) {
+      draft.mains_V ??= measure.value
+      return measure.after
+    }
     const most = largest[measure.dimension]
     if (
       most === undefined ||
-      (sentence.isTalk && measure.value > most && !isOfWall(measure)) ||
+      (sentence.isTalk && measure.value > most) ||
       measure.value <= 0 ||
       measure.numeral.needsUnit
     )
@@ -120,10 +124,6 @@ const isOfWall = ({ dimension, value }: Measure): boolean => dimension === 'volt
 
 function takeFigure(measure: Measure, draft: SourceDraft): boolean {
   const { dimension, value } = measure
-  if (isOfWall(measure)) {
-    draft.mains_V ??= value
-    return true
-  }
   if (dimension === 'voltage') {
     const { offers = [], volts, amps, watts } = draft
     if (volts !== undefined && draft.rest !== undefined) return false

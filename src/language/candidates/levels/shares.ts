@@ -59,7 +59,8 @@ const mostOfWhole = 4
 function usedSpan(sentence: Sentence, first: number, after: number): Pick<Found, 'first' | 'after'> | undefined {
   let end = after
   while (end < after + mostOfWhole && (whole.has(sentence.word(end)) || about.has(sentence.word(end)))) end += 1
-  if (gone.has(sentence.word(end))) return { first, after: end + 1 }
+  const isDown = sentence.word(end) === 'down' && sentence.word(end + 1) !== 'to'
+  if (isDown || gone.has(sentence.word(end))) return { first, after: end + 1 }
   let verb = first - 1
   while (about.has(sentence.word(verb))) verb -= 1
   const isTaken = taking.has(sentence.word(verb)) && ofWhat.has(sentence.word(after))

@@ -58,7 +58,9 @@ function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
   if (draft.series === undefined && draft.capacity_Ah === undefined) {
     return /^(?:s|cells?)$/.test(sentence.word(numeral.after))
   }
-  if (draft.series === undefined) return /^cells?$/.test(sentence.word(numeral.after))
+  // "1300, 4S", but not "1300, 4S 1500", which are two packs.
+  const isAlone = sentence.word(numeral.after) === 's' && !sentence.numerals[numeral.after + 1]
+  if (draft.series === undefined) return isAlone || /^cells?$/.test(sentence.word(numeral.after))
   return draft.capacity_Ah === undefined && /^\d{3,5}$/.test(sentence.word(at)) && sentence.word(at - 1) === ','
 }
 

@@ -15,7 +15,7 @@ const mostCounted = 1000
 /** One thing behind such a number is told by it, and not counted. */
 const leastCapacity = 60
 /** "900 and 950 5S": what stands before it is another thing. */
-const parting = /^(?:[,/&+]|and|or)$/
+const parting = /^(?:[,/&+]|and|or|on|at|in|with|for|from|to)$/
 const single = /^(?:pack|battery|accu|akku|lipo|of|out)$/
 
 export const findCounts: Family = (sentence, before) => {

@@ -201,6 +201,25 @@ it('chargers are counted, whatever they are like', () => {
   expect(fitted('plan', 'nine 2S 900 lipo, three chargers with two ports each').options.ports).toBe('6')
 })
 
+it('packs that bear a number are not counted by it', () => {
+  const { options, left } = fitted('parallel', 'pack 1: 5S 950 at 18.9, pack 2: 5S 950 at 18.8')
+  expect(options.packs).toBe('5S 950mAh LiPo at 18.9V pack; 5S 950mAh LiPo at 18.8V pack')
+  expect(left).toEqual([])
+  expect(fitted('plan', 'nine 2S 900, charger 2 ports 50W').options.chargers).toBe('2x 50W charger')
+})
+
+it('a resistance now is no count of what it was read on', () => {
+  expect(fitted('health', 'ri was 3 mohm, now 9 on the 6S 1300').options).toMatchObject({
+    resistance: '9mΩ',
+    new: '3mΩ',
+  })
+})
+
+it('charged by somebody is not charged full', () => {
+  expect(fitted('percent', '3S 2200 charged with 1000 mAh').options.at).toBeUndefined()
+  expect(fitted('percent', '3S 2200 is charged').options.at).toBe('full')
+})
+
 it('a pack told in full is meant, not the number in a name', () => {
   expect(fitted('current', 'the Heron 600 flies a 3S 1850 lipo').options.pack).toBe('3S 1850mAh LiPo')
 })
