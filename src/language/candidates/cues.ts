@@ -44,12 +44,17 @@ export function cueBefore(sentence: Sentence, first: number): string | undefined
     // "It is down to 3.8", "flown to 3.5": where it stands, unless it is brought there.
     const isDown = sentence.word(at - 1) === 'down' ? !isBrought(sentence, at) : fell.has(sentence.word(at - 1))
     if (word === 'to' && isDown) return 'down'
+    if (word === 'between') return 'from'
+    if (word === 'and' && isRange(sentence, at)) return 'to'
     if (insteadOf.get(word) === sentence.word(at - 1)) return 'instead'
     return cues.has(word) ? (same.get(word) ?? word) : undefined
   }
   return undefined
 }
 
+/** "Between 3.75 and 3.85". */
+const isRange = (sentence: Sentence, and: number): boolean =>
+  [2, 3, 4, 5].some(back => sentence.word(and - back) === 'between') && sentence.numerals[and + 1] !== undefined
 const fell = wordSet('flown flew dropped fell ran sank')
 /** "Drained down to 3.7" is over. */
 const bringing =

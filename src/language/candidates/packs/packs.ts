@@ -1,7 +1,7 @@
 // Packs as people name them: in full, in part, in any order: "4s1500", "6s 5000 65c lipo", "2200mah 3 cell", "a 1300".
 
 import { wordSet } from '../../../ground/word-set.ts'
-import { type Draft, measured } from '../../parts/draft.ts'
+import { type Draft, leastPlain_C, measured } from '../../parts/draft.ts'
 import { bareCapacityAt, packCapacity_Ah } from '../../parts/pack-capacity.ts'
 import { packPart } from '../../parts/pack-parts.ts'
 import { formats } from '../../parts/round-cells.ts'
@@ -47,12 +47,16 @@ function gapEnd(sentence: Sentence, after: number, draft: Draft): number | undef
   return next === after || isExplicit(sentence, next, draft) ? next : undefined
 }
 
-/** A capacity with its unit, round cells, or cells in a word, of which the draft has none yet. */
+/** A capacity with its unit, a rate that no charge has, round cells, or cells in a word, of which the draft has none yet. */
 function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
   const numeral = sentence.numerals[at]
   if (!numeral) return false
+  const rate = measured(sentence, at, 'rate')
+  if (rate && rate.value >= leastPlain_C)
+    return draft.dischargeRate_C === undefined && !/^charg/.test(sentence.word(rate.after))
   if (measured(sentence, at, 'capacity')) return draft.capacity_Ah === undefined
-  if (formats.has(sentence.word(at))) return draft.series !== undefined && draft.format === undefined
+  if (formats.has(sentence.word(at)))
+    return draft.series !== undefined && (draft.format ?? draft.capacity_Ah) === undefined
   if (measured(sentence, at, 'energy')) return draft.capacity_Ah === undefined && draft.nominal !== undefined
   if (measured(sentence, at, 'voltage')) return draft.typed.energy !== undefined && draft.series === undefined
   if (draft.series === undefined && draft.capacity_Ah === undefined) {

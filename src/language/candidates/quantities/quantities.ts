@@ -39,6 +39,8 @@ export const findQuantities: Family = (sentence, before) => {
     for (const measure of sentence.measures[first] ?? []) {
       const form = forms[measure.dimension]
       const text = form?.write(measure)
+      const wireSize = measure.dimension === 'length' ? sizeOfWire(sentence, measure) : undefined
+      if (wireSize !== undefined) found.push(foundOf(measure, 'gauge', wireSize, 0.9))
       // "It shows 0 A" asks for nothing of that.
       const isShown = measure.value === 0 && !setting.has(sentence.word(first - 1))
       if (!form || text === undefined || isShown) continue
@@ -92,7 +94,9 @@ const belowZero = (sentence: Sentence, after: number): number | undefined =>
   /^(?:below|under)$/.test(sentence.word(after)) && zero.has(sentence.word(after + 1)) ? after + 2 : undefined
 const zero = wordSet('zero freezing nought null 0')
 
-const placeBehind = wordSet('in outside here by on under overnight today this and , . ? ! when but with so c')
+const placeBehind = wordSet(
+  'in outside inside indoors here by on under overnight today this and , . ? ! when but with so c',
+)
 
 /** "minus five", "-6", and "34 in the garage": a number without a unit. */
 function bareTemperature(sentence: Sentence, first: number, weather: boolean): readonly Found[] {
@@ -134,6 +138,13 @@ function wireMillimetres(sentence: Sentence, first: number, wire: boolean): read
   const text = gauge ? `AWG ${numeral.decimal}` : `${numeral.decimal}mm²`
   return [{ kind: 'gauge', text, first, after: numeral.after, score: 0.25 }]
 }
+
+/** "1.5 mm speaker cable", "4 mm wire": people leave the square off. */
+const sizeOfWire = (sentence: Sentence, { value, after }: Measure): string | undefined =>
+  value < leastLead_m && [after, after + 1].some(at => strands.test(sentence.word(at)))
+    ? `${decimalText(value, 3)}mm²`
+    : undefined
+const strands = /^(?:wires?|cables?|flex|cord|cores?|strands?)$/
 
 const [leastMilli, asked] = [100, /^(?:at|set|use|with|@|give)$/]
 const setting = wordSet('at with on set use using give run put to of than = @ by try choose below above max only')

@@ -49,7 +49,7 @@ export interface ToldPack {
   /** The capacity is that of one cell, and how many stand side by side is told elsewhere or not at all. */
   ofCell?: boolean
   chemistry?: string
-  /** The type that the volts name at which its charge ends, where none was told. */
+  /** The type that volts name, those on its label or at which its charge ends, where none was told. */
   likely?: string
   /** Of round cells, which are no LiPo. */
   isRound?: boolean

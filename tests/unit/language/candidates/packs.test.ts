@@ -15,6 +15,8 @@ describe('packs', () => {
     ['a 4S 3000 high-drain li-ion', '4S 3000mAh Li-ion high drain'],
     ['6s 5000 lipo 75c burst', '6S 5000mAh LiPo 75C discharge'],
     ['850 4s label 3C charge', '4S 850mAh 3C charge'],
+    ['a 3300, 4 cell, 60C', '4S 3300mAh 60C discharge'],
+    ['a 35 Wh pack, 3 cells', '3S 3153mAh'],
     ['my 40C 2200 3s', '3S 2200mAh 40C discharge'],
     ['packs of 1300, 4s, six of them', '4S 1300mAh'],
     ['save 6s 1300 lipo 5c max charge', '6S 1300mAh LiPo 5C charge'],

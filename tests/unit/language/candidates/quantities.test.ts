@@ -79,6 +79,7 @@ describe('quantities', () => {
     ['gauge', '1,5 mm² cable', '1.5mm²'],
     ['duration', 'in 40 min', '40min'],
     ['duration', 'an hour and a half', '1h30min'],
+    ['duration', '6:30 min', '6min30s'],
     ['duration', '1h20', '1h20min'],
     ['duration', 'half an hour', '30min'],
     ['duration', 'quarter of an hour', '15min'],
@@ -158,5 +159,6 @@ describe('quantities', () => {
 
   it('are no length of a lead where they are the size of a plug', () => {
     expect(coveredTexts('4 mm bullets on 1.5 m of wire', 'length')).toEqual(['1.5m'])
+    expect(coveredTexts('1.5 mm speaker cable', 'gauge', 'length')).toEqual(['1.5mm²'])
   })
 })

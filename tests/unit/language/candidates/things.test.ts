@@ -116,6 +116,7 @@ describe('sources', () => {
     'a 12V 40W soldering iron',
     'from 3s',
     'my aku 3S 2200',
+    '3S 1000 @ 11.85V, 0.8A',
     'at 1.5A, when do I plug it in',
     'the car is nice',
     'at 2A from 3.7V',

@@ -47,3 +47,11 @@ describe('what was used of a pack', () => {
     expect(optionsOf('source', 'power bank 60Wh, 40% used, for a 3S 1300').charged).toBe('60%')
   })
 })
+
+it('a range begins where it is told to be between', () => {
+  expect(optionsOf('energy', 'between 3.74 and 3.86 per cell, 3S 1900')).toMatchObject({
+    from: '3.74V',
+    to: '3.86V per cell',
+  })
+  expect(optionsOf('time', '3S 1900, between 20% and 70%')).toMatchObject({ from: '20%', to: '70%' })
+})

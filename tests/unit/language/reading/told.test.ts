@@ -195,24 +195,14 @@ it('so long after a flight is no time that a charge has', () => {
   expect(fitted('time', '4S 1300 lipo at 3.7 a cell half an hour after landing').options.within).toBeUndefined()
 })
 
-it('chargers are counted, whatever they are like', () => {
-  expect(fitted('plan', 'nine 2S 900 lipo on three small old chargers').options.ports).toBe('3')
-  expect(fitted('plan', 'nine 2S 900 lipo, three single chargers').options.ports).toBe('3')
-  expect(fitted('plan', 'nine 2S 900 lipo, three chargers with two ports each').options.ports).toBe('6')
-})
-
-it('packs that bear a number are not counted by it', () => {
-  const { options, left } = fitted('parallel', 'pack 1: 5S 950 at 18.9, pack 2: 5S 950 at 18.8')
-  expect(options.packs).toBe('5S 950mAh LiPo at 18.9V pack; 5S 950mAh LiPo at 18.8V pack')
-  expect(left).toEqual([])
-  expect(fitted('plan', 'nine 2S 900, charger 2 ports 50W').options.chargers).toBe('2x 50W charger')
-})
-
-it('a resistance now is no count of what it was read on', () => {
-  expect(fitted('health', 'ri was 3 mohm, now 9 on the 6S 1300').options).toMatchObject({
-    resistance: '9mΩ',
-    new: '3mΩ',
-  })
+it('volts of a label tell a type that is charged more gently, and of counted cells where they stand', () => {
+  expect(fitted('current', '9.9V 2100').options.pack).toBe('3S 2100mAh LiFe')
+  expect(fitted('current', '14.4V 3200').options.pack).toBe('4S 3200mAh Li-ion')
+  // Volts that are read off may be such a label's too, and end too high for the commonest.
+  expect(fitted('current', '15.2V 1400').options.pack).toBe('4S 1400mAh LiPo')
+  expect(fitted('current', '9.9V 2100').doubts).toContain('chemistryAssumed')
+  expect(fitted('percent', '4S 1400 15.2V').options.at).toBe('15.2V pack')
+  expect(fitted('percent', '4S 1400 lihv 15.2V').options.at).toBeUndefined()
 })
 
 it('charged by somebody is not charged full', () => {
