@@ -42,7 +42,9 @@ export function cueBefore(sentence: Sentence, first: number): string | undefined
     if (word === 'at' && ends.has(sentence.word(at - 1))) return 'until'
     if (isCutoff(sentence, at) || (joins.test(word) && isCutoff(sentence, at - 1))) return 'until'
     // "It is down to 3.8", "flown to 3.5": where it stands, unless it is brought there.
-    const isDown = sentence.word(at - 1) === 'down' ? !isBrought(sentence, at) : fell.has(sentence.word(at - 1))
+    const verb = sentence.word(at - 1)
+    const isDone = /^(?:discharged|drained)$/.test(verb) && !/^(?:be|being|get|have)$/.test(sentence.word(at - 2))
+    const isDown = verb === 'down' ? !isBrought(sentence, at) : isDone || fell.has(verb)
     if (word === 'to' && isDown) return 'down'
     if (word === 'between') return 'from'
     if (word === 'and' && isRange(sentence, at)) return 'to'

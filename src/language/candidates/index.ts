@@ -3,6 +3,7 @@
 import { lately } from '../../ground/lately.ts'
 import { longestText, plainText } from '../../ground/plain-text.ts'
 import { wordSet } from '../../ground/word-set.ts'
+import { leastPlain_C } from '../parts/draft.ts'
 import { cueBefore } from './cues.ts'
 import { deviceOfReading } from './levels/devices.ts'
 import { holdersBefore } from './levels/holders.ts'
@@ -110,11 +111,14 @@ function isOfEach(sentence: Sentence, first: number, after: number): true | unde
 
 const labels = wordSet('label labels sticker stickers printed wrapper datasheet maker makers manufacturer')
 const labelCues = wordSet('says say allows reads printed label states')
+const wanting = wordSet('at to with by up set charge charging use using go do in is are')
 const rates = /\d ?c\b/gi
 
 /** "Label says 3C", "3C charge", "it has 3C on it": what the label allows, not what is to be set. */
-function isOfLabel(sentence: Sentence, { cue = '', next, start }: Candidate, after: number): true | undefined {
+function isOfLabel(sentence: Sentence, { cue = '', next, start, text }: Candidate, after: number): true | undefined {
   if (next === 'discharge') return undefined
+  // "On it is 25C": no charge is so fast, and none is wanted.
+  if (Number.parseFloat(text) >= leastPlain_C && !wanting.has(cue) && !/^charg/.test(next ?? '')) return true
   const isOfCharge = next === 'charge' || (next === 'max' && sentence.word(after + 1) === 'charge')
   const isBeside = labelCues.has(cue) || (isOfCharge && cue !== 'at')
   const isOnIt = next === 'on' && /^(?:it|them|the|its)$/.test(sentence.word(after + 1))

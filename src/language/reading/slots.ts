@@ -107,7 +107,7 @@ function stateSlot(
   isOfFlights: boolean,
 ): OptionWords | undefined {
   const isNamedGoal = text === 'storage' || text === 'full'
-  const stands = cue === 'from' || cue === 'at'
+  const stands = cue === 'from' || cue === 'at' || cue === 'down'
   // "So 4.35 a cell it is": full volts that nobody read off say where the charge ends.
   const isEnd = cue === '' && fullCells.test(text) && /cell$/i.test(typed)
   // Of a flight a share is what may be used or what stays, unless it is told as a start.

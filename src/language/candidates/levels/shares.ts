@@ -47,7 +47,7 @@ export function shareAt(sentence: Sentence, first: number): readonly Found[] {
 }
 
 const gone = wordSet('used gone spent consumed discharged drained depleted flown burned burnt empty emptied')
-const using = wordSet('used uses using consumed consumes spent drained burned burnt')
+const using = wordSet('use used uses using consumed consumes spent drained discharged emptied empty burned burnt')
 /** Of other things too: only where it is told of what. */
 const taking = wordSet('took takes ate eats pulled pulls flew')
 const ofWhat = wordSet('of out from')
@@ -71,7 +71,7 @@ function usedSpan(sentence: Sentence, first: number, after: number): Pick<Found,
 const leftSpan = (sentence: Sentence, first: number, after: number): Pick<Found, 'first' | 'after'> | undefined =>
   /^(?:left|remain|remains|remaining)$/.test(sentence.word(after)) ? { first, after: after + 1 } : undefined
 /** "I used the 80 % rule". */
-const rules = wordSet('rule rules limit setting')
+const rules = wordSet('rule rules limit setting charged full')
 
 /** "12, 34 and 60 percent": the unit is that of the numbers before it too. */
 function sharingPercent(sentence: Sentence, last: number): readonly Found[] {

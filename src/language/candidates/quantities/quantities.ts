@@ -79,13 +79,20 @@ function degreesOrRate(sentence: Sentence, first: number, weather: boolean): rea
   const signed = sentence.minusBefore(first)
   const negative = belowEnd !== undefined || signed !== undefined
   const sign = negative ? '-' : ''
-  const score = rate ? (negative ? 0.9 : weather && degrees.value > 5 ? 0.75 : 0.2) : 0.85
+  const isNamed = namesWarmth(sentence, first) || /^(?:outside|outdoors|ambient)$/.test(sentence.word(degrees.after))
+  const score = rate ? (negative || isNamed ? 0.9 : weather && degrees.value > 5 ? 0.75 : 0.2) : 0.85
   const found = foundOf(degrees, 'temperature', `${sign}${degrees.decimal}°C`, score)
   const temperature: Found =
     belowEnd === undefined ? { ...found, first: signed ?? first } : { ...found, after: belowEnd }
   if (!rate || negative) return [temperature]
   return [temperature, rateOf(rate, weather && rate.value > 5 ? 0.4 : 0.8)]
 }
+
+/** "Temp 3c", "the temperature is 4c". */
+const namesWarmth = (sentence: Sentence, first: number): boolean =>
+  /^temp(?:erature)?s?$/.test(
+    sentence.word(/^(?:is|was|of|at|=|:)$/.test(sentence.word(first - 1)) ? first - 2 : first - 1),
+  )
 
 const rateOf = (measure: Measure, score: number): Found => foundOf(measure, 'rate', `${measure.decimal}C`, score)
 

@@ -78,6 +78,8 @@ describe('quantities', () => {
     ['gauge', '2.5mm2', '2.5mm²'],
     ['gauge', '1,5 mm² cable', '1.5mm²'],
     ['duration', 'in 40 min', '40min'],
+    ['temperature', 'temp is 4c', '4°C'],
+    ['rate', 'charge at 4c', '4C'],
     ['duration', 'an hour and a half', '1h30min'],
     ['duration', '6:30 min', '6min30s'],
     ['duration', '1h20', '1h20min'],

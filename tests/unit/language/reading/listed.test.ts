@@ -110,6 +110,7 @@ describe('packs that hang together', () => {
 
   it.each([
     ['5S 900 label: max charge 4C. going 2C today, amps', { pack: '5S 900mAh LiPo 4C charge', current: '2C' }],
+    ['it is a 5S, 900 mAh and 35C on it, amps', { pack: '5S 900mAh LiPo 35C' }],
     ['label: 70C discharge, 4C charge, 5S 900. I want 2C', { pack: '5S 900mAh LiPo 4C charge', current: '2C' }],
     ['somebody wants 3A on a 5s 900, fine by our rules?', { pack: '5S 900mAh LiPo', current: '3A' }],
     ['5S 900 lipo at 1A, it is down to 3.7 a cell, how long', { from: '3.7V per cell', current: '1A' }],

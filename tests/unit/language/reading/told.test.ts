@@ -26,6 +26,7 @@ describe('how many cells', () => {
       chemistry: '3S LiPo',
     })
     expect(fitted('cells', 'two cells say 3.74, the third 3.41').options.volts).toBe('3.74 3.74 3.41')
+    expect(fitted('cells', '4S, lowest 3.71 and highest 3.78').options.volts).toBe('3.71 3.78 3.78 3.78')
     expect(fitted('cells', '3.88 and 3.93, lihv').options).toEqual({ volts: '3.88 3.93', chemistry: '2S LiHV' })
   })
 
