@@ -27,6 +27,7 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
     from: { about: say`where the pack stands`, as: text => say`from ${text}` },
     to: { about: say`where it is to go`, as: text => say`to ${text}` },
     price: { about: say`what a kWh costs`, as: text => say`at ${text}` },
+    mass: { about: say`what one pack weighs`, as: text => say`of ${text}` },
   },
   answer: (found, asked) => answerLines(found, asked, { say, show, own }),
   figures: {
@@ -40,6 +41,7 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
     partCharge: say`of that`,
     partEnergy: say`of that`,
     wallEnergy: say`from the wall`,
+    energyPerMass: say`energy for its mass`,
     mass: say`weight, about`,
   },
 })
@@ -107,7 +109,7 @@ function flownWords(found: EnergyFound, pack: Told['pack'], speaking: Speaking):
 
 function packWords(found: EnergyFound, { pack, count = 1 }: Told, speaking: Speaking): readonly (Text | undefined)[] {
   const { say, show } = speaking
-  const { energy_Wh = 0, part, mass } = found
+  const { energy_Wh = 0, part, mass, density_Whkg } = found
   const energy = show.energy(energy_Wh)
   // No guess is good for more than two digits.
   const grams = (mass_kg: number) => say`${show.number(Number((mass_kg * 1000).toPrecision(2)), 0)} g`
@@ -115,6 +117,7 @@ function packWords(found: EnergyFound, { pack, count = 1 }: Told, speaking: Spea
   const wall = wallWords(found, speaking)
   return [
     found.cost && wall,
+    density_Whkg === undefined ? undefined : say`For its mass that is ${show.number(density_Whkg, 0)} Wh a kilogram.`,
     part && partWords(part, energy_Wh, speaking),
     count > 1
       ? say`${show.number(count, 0)} packs hold ${energy}, ${show.energy(energy_Wh / count)} each.`

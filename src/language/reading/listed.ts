@@ -97,7 +97,7 @@ export function listed(
       else ofAll ??= value.text
     } else {
       const last = told.at(-1)
-      const levels = levelsOf(value, list, last?.levels.at(-1))
+      const levels = levelsOf(value, list, last)
       const weighs = value.kind === 'mass' && list.kind === 'packs' && last?.mass === undefined
       if (levels.length === 0 && !(weighs && last)) continue
       // "One 3S 1300 at 11.42 and four at 11.38": so many more of the same.
@@ -156,14 +156,17 @@ const leastSure = 0.2
 const leastOfAll = 0.5
 
 /** Where packs stand, none that they are to be brought to; several readings in a row are of several packs. */
-function levelsOf(value: Candidate, { kind: of }: OptionWords, before: ToldLevel | undefined): readonly ToldLevel[] {
+function levelsOf(value: Candidate, { kind: of }: OptionWords, last: Told | undefined): readonly ToldLevel[] {
   const { kind, text, holders, score } = value
   if (of !== 'session packs' || text === '' || score < leastSure) return []
   if (kind === 'cellVolts') return text.split(' ').map(volts => ({ text: `${volts}V per cell`, holders: undefined }))
   const volts = Number.parseFloat(text)
   if (kind === 'voltage') return [{ text: `${text} ${volts > highestCell_V ? 'pack' : 'per cell'}`, holders }]
+  const before = last?.levels.at(-1)
   const endsRange = before !== undefined && Math.abs(volts - Number.parseFloat(before.text)) <= widestRange_V
-  const isGoal = text === 'full' || (isToldGoal(value) && !endsRange)
+  // "Eight packs, three are full".
+  const areSome = typeof holders === 'number' && holders < (last?.count ?? 0)
+  const isGoal = (text === 'full' && !areSome) || (isToldGoal(value) && !endsRange)
   return kind === 'state' && !isGoal ? [{ text, holders }] : []
 }
 
