@@ -17,6 +17,7 @@ import {
   currentKind,
   durationKind,
   energyKind,
+  massKind,
   packKind,
   powerKind,
   resistanceKind,
@@ -52,6 +53,7 @@ const takes = {
   from: optional(anyStateKind),
   to: optional(targetKind),
   price: optional(priceKind),
+  mass: optional(massKind),
 }
 
 type AskedEnergy = Asked<typeof takes>
@@ -61,6 +63,7 @@ interface Part {
   readonly from: number | undefined
   readonly to: number | undefined
   readonly energy_Wh: number
+  readonly charge_Ah: number
 }
 
 /** What follows from what was given; the kind says by which sum. */
@@ -75,15 +78,17 @@ export interface EnergyFound extends Known {
   /** What a full charge, or that part of one, takes from a wall socket, in Wh, and what that costs. */
   readonly wall_Wh?: number
   readonly cost?: Price | undefined
-  /** About what it weighs. */
-  readonly mass?: Mass
+  /** About what it weighs, where nobody said. */
+  readonly mass?: Mass | undefined
+  /** By the mass that was told of one. */
+  readonly density_Whkg?: number | undefined
 }
 
 const fullOf_V = ({ chemistry, series }: Pack): number => chemistry.full_V.value * series
 
 /** By the pack where there is one, else by two quantities that give a third. Throws a Problem where they give none. */
 function found(asked: AskedEnergy, { house }: Context): EnergyFound {
-  const { pack, count = 1, packs, current: current_A, price } = asked
+  const { pack, count = 1, packs, current: current_A, price, mass: mass_kg } = asked
   const atWall = (energy_Wh: number) => {
     const wall_Wh = fromWall_Wh(energy_Wh)
     return { wall_Wh, cost: price && { ...price, amount: (price.amount * wall_Wh) / 1000 } }
@@ -101,8 +106,15 @@ function found(asked: AskedEnergy, { house }: Context): EnergyFound {
     const load = flightOn(pack, asked, socAt)
     if (load) return load
     const energy_Wh = labelEnergy_Wh(pack) * count
-    const part = partOf(asked, energy_Wh, socAt)
-    return { kind: 'pack', energy_Wh, part, ...atWall(part?.energy_Wh ?? energy_Wh), mass: massOf(pack, count) }
+    const part = partOf(asked, { energy_Wh, charge_Ah: pack.capacity_Ah * count }, socAt)
+    return {
+      kind: 'pack',
+      energy_Wh,
+      part,
+      ...atWall(part?.energy_Wh ?? energy_Wh),
+      mass: mass_kg === undefined ? massOf(pack, count) : undefined,
+      density_Whkg: mass_kg && labelEnergy_Wh(pack) / mass_kg,
+    }
   }
   return sumOf(asked) ?? alone(asked, atWall)
 }
@@ -110,10 +122,15 @@ function found(asked: AskedEnergy, { house }: Context): EnergyFound {
 /** Where a charge to full ends, within what a curve tells. */
 const fullSoc = 0.99
 
-function partOf({ from, to }: AskedEnergy, whole_Wh: number, socAt: (level: Level) => number): Part | undefined {
+function partOf(
+  { from, to }: AskedEnergy,
+  whole: Pick<Part, 'energy_Wh' | 'charge_Ah'>,
+  socAt: (level: Level) => number,
+): Part | undefined {
   const ends = { from: from && socAt(from), to: to && socAt(to) }
   if (ends.from === undefined && (ends.to ?? 1) > fullSoc) return undefined
-  return { ...ends, energy_Wh: whole_Wh * Math.abs((ends.to ?? 1) - (ends.from ?? 0)) }
+  const share = Math.abs((ends.to ?? 1) - (ends.from ?? 0))
+  return { ...ends, energy_Wh: whole.energy_Wh * share, charge_Ah: whole.charge_Ah * share }
 }
 
 function sumOf({ cells, voltage, capacity, current, power, energy, duration, resistance }: AskedEnergy) {
@@ -167,8 +184,10 @@ export const energy = service({
     figure.voltage('voltage', sum.voltage_V),
     figure.duration('duration', sum.duration_s),
     figure.rate('cRate', sum.rate_C),
+    figure.capacity('partCharge', sum.part?.charge_Ah),
     figure.energy('partEnergy', sum.part?.energy_Wh),
     figure.energy('wallEnergy', sum.wall_Wh),
+    figure.density('energyPerMass', sum.density_Whkg),
     sum.mass &&
       figure.mass('mass', ((sum.mass.low_kg + sum.mass.high_kg) / 2) * 1000, {
         low: sum.mass.low_kg * 1000,

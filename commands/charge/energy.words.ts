@@ -27,6 +27,7 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
     from: { about: say`where the pack stands`, as: text => say`from ${text}` },
     to: { about: say`where it is to go`, as: text => say`to ${text}` },
     price: { about: say`what a kWh costs`, as: text => say`at ${text}` },
+    mass: { about: say`what one pack weighs`, as: text => say`of ${text}` },
   },
   answer: (found, asked) => answerLines(found, asked, { say, show, own }),
   figures: {
@@ -37,8 +38,10 @@ export const energyWords: WordsOf<typeof energy> = ({ say, show, own }) => ({
     voltage: say`volts`,
     duration: say`time`,
     cRate: say`C rate`,
+    partCharge: say`of that`,
     partEnergy: say`of that`,
     wallEnergy: say`from the wall`,
+    energyPerMass: say`energy for its mass`,
     mass: say`weight, about`,
   },
 })
@@ -106,7 +109,7 @@ function flownWords(found: EnergyFound, pack: Told['pack'], speaking: Speaking):
 
 function packWords(found: EnergyFound, { pack, count = 1 }: Told, speaking: Speaking): readonly (Text | undefined)[] {
   const { say, show } = speaking
-  const { energy_Wh = 0, part, mass } = found
+  const { energy_Wh = 0, part, mass, density_Whkg } = found
   const energy = show.energy(energy_Wh)
   // No guess is good for more than two digits.
   const grams = (mass_kg: number) => say`${show.number(Number((mass_kg * 1000).toPrecision(2)), 0)} g`
@@ -114,6 +117,7 @@ function packWords(found: EnergyFound, { pack, count = 1 }: Told, speaking: Spea
   const wall = wallWords(found, speaking)
   return [
     found.cost && wall,
+    density_Whkg === undefined ? undefined : say`For its mass that is ${show.number(density_Whkg, 0)} Wh a kilogram.`,
     part && partWords(part, energy_Wh, speaking),
     count > 1
       ? say`${show.number(count, 0)} packs hold ${energy}, ${show.energy(energy_Wh / count)} each.`
@@ -123,12 +127,15 @@ function packWords(found: EnergyFound, { pack, count = 1 }: Told, speaking: Spea
   ]
 }
 
-function partWords(part: NonNullable<EnergyFound['part']>, whole_Wh: number, { say, show }: Speaking): Text {
-  const { from, to, energy_Wh } = part
-  if (from !== undefined && to !== undefined)
-    return say`From ${show.percent(from)} to ${show.percent(to)} are ${show.energy(energy_Wh)}.`
-  const level = from ?? to ?? 1
-  return say`At ${show.percent(level)} it holds ${show.energy(level * whole_Wh)}.`
+function partWords(
+  { from, to, energy_Wh, charge_Ah }: NonNullable<EnergyFound['part']>,
+  whole_Wh: number,
+  { say, show }: Speaking,
+): Text {
+  const part = say`${show.capacity(charge_Ah)}, ${show.energy(energy_Wh)}`
+  if (from !== undefined && to !== undefined) return say`From ${show.percent(from)} to ${show.percent(to)} are ${part}.`
+  if (from === undefined) return say`At ${show.percent(to ?? 1)} it holds ${part}.`
+  return say`At ${show.percent(from)} it holds ${show.energy(from * whole_Wh)}; to full are ${part}.`
 }
 
 /** What it takes from the wall, and what that costs where a price was told. */

@@ -166,7 +166,7 @@ export const checks: readonly Check[] = [
     'IATA guidance, definitions',
     exact,
   ),
-  check('partEnergy wallEnergy mass', 'outside/figures', 'energy pack: 4S 2200', paper, exact),
+  check('partCharge partEnergy wallEnergy mass', 'outside/figures', 'energy pack: 4S 2200', paper, exact),
   check('energyPerMass', 'outside/figures', 'compare packs: 3S 2200', paper, exact),
   check('totalEnergy', 'outside/air-transport', 'air limits', 'IATA DGR 2.3', exact),
   check(

@@ -51,9 +51,10 @@ it.each<[string, Readonly<Record<string, number>>]>([
   // 60 % of 14.8 V × 2.2 Ah, and a quarter lost on the way from the wall; 160 Wh/kg, and a tenth to a half beside the cells.
   [
     'energy pack: 4S 2200 LiPo from: 20% to: 80% price: 30 cents/kWh',
-    { partEnergy: 19.536, wallEnergy: 26.048, mass: 264.55 },
+    { partCharge: 1.32, partEnergy: 19.536, wallEnergy: 26.048, mass: 264.55 },
   ],
   // 11.1 V × 2.2 Ah over 0.17 kg.
+  ['energy pack: 3S 2200 LiPo mass: 170g', { energyPerMass: 143.647 }],
   ['compare packs: 3S 2200 LiPo 170g; 3S 2200 LiPo 190g', { energy1: 24.42, energyPerMass1: 143.647 }],
 ])('%s', async (question, expected) => {
   const { figures, problem } = await asking.ask(question)

@@ -55,16 +55,25 @@ export function cueBefore(sentence: Sentence, first: number, kind?: ValueName): 
     if (kind === 'current' && isBalancer(sentence, at)) return 'balance'
     if (isCutoff(sentence, at) || (joins.test(word) && isCutoff(sentence, at - 1))) return 'until'
     // "It is down to 3.8", "flown to 3.5": where it stands, unless it is brought there.
-    const isDown = sentence.word(at - 1) === 'down' ? !isBrought(sentence, at) : fell.has(sentence.word(at - 1))
+    const verb = sentence.word(at - 1)
+    const isDone = /^(?:discharged|drained)$/.test(verb) && !/^(?:be|being|get|have)$/.test(sentence.word(at - 2))
+    const isDown = verb === 'down' ? !isBrought(sentence, at) : isDone || fell.has(verb)
     if (word === 'to' && isDown) return 'down'
+    if (word === 'between') return 'from'
+    if (word === 'and' && isRange(sentence, at)) return 'to'
     if (insteadOf.get(word) === sentence.word(at - 1)) return 'instead'
     return cues.has(word) ? (same.get(word) ?? word) : undefined
   }
   return undefined
 }
 
+/** "Between 3.75 and 3.85". */
+const isRange = (sentence: Sentence, and: number): boolean =>
+  [2, 3, 4, 5].some(back => sentence.word(and - back) === 'between') && sentence.numerals[and + 1] !== undefined
 const fell = wordSet('flown flew dropped fell ran sank')
-const bringing = /^(?:drain|discharg|bring|brought|tak|get|go|put|empty|run|pull|charg|burn|stor|how|want|need)/
+/** "Drained down to 3.7" is over. */
+const bringing =
+  /^(?!\p{L}+[^e]ed$)(?:drain|discharg|bring|brought|tak|get|go|put|empty|run|pull|charg|burn|stor|how|want|need)/u
 const farthest = 10
 const isBrought = (sentence: Sentence, at: number): boolean =>
   Array.from({ length: farthest }, (_, back) => sentence.word(at - 2 - back)).some(word => bringing.test(word))

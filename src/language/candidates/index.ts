@@ -3,6 +3,7 @@
 import { lately } from '../../ground/lately.ts'
 import { longestText, plainText } from '../../ground/plain-text.ts'
 import { wordSet } from '../../ground/word-set.ts'
+import { leastPlain_C } from '../parts/draft.ts'
 import { cueBefore } from './cues.ts'
 import { deviceOfReading } from './levels/devices.ts'
 import { holdersBefore } from './levels/holders.ts'
@@ -57,13 +58,24 @@ export const candidatesOf = lately((text: string): readonly Candidate[] => {
   return ordered(found.map(one => candidateOf(sentence, one)))
 })
 
-function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack }: Found): Candidate {
+function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack, remains }: Found): Candidate {
   const start = sentence.tokens[first]?.start ?? 0
   const end = sentence.tokens[after - 1]?.end ?? start
   const typed = sentence.text.slice(start, end)
   const next = (kind === 'count' ? countedAt(sentence, after) : sentence.word(after)) || undefined
   const cue = (kind === 'clock' ? roleOf(sentence, first) : undefined) ?? cueBefore(sentence, first, kind)
-  const found: Candidate = { kind, text, start, end, typed, score: Math.round(score * 1000) / 1000, cue, next, pack }
+  const found: Candidate = {
+    kind,
+    text,
+    start,
+    end,
+    typed,
+    score: Math.round(score * 1000) / 1000,
+    cue,
+    next,
+    pack,
+    remains,
+  }
   if (kind === 'current') return { ...found, each: isOfEach(sentence, first, after) }
   if (kind === 'rate')
     return { ...found, each: isOfEach(sentence, first, after), ofLabel: isOfLabel(sentence, found, after) }
@@ -103,12 +115,16 @@ function isOfEach(sentence: Sentence, first: number, after: number): true | unde
 
 const labels = wordSet('label labels sticker stickers printed wrapper datasheet maker makers manufacturer')
 const labelCues = wordSet('says say allows reads printed label states')
+const wanting = wordSet('at to with by up set charge charging use using go do in is are')
 const rates = /\d ?c\b/gi
 
 /** "Label says 3C", "3C charge", "it has 3C on it": what the label allows, not what is to be set. */
-function isOfLabel(sentence: Sentence, { cue = '', next, start }: Candidate, after: number): true | undefined {
+function isOfLabel(sentence: Sentence, { cue = '', next, start, text }: Candidate, after: number): true | undefined {
   if (next === 'discharge') return undefined
-  const isBeside = labelCues.has(cue) || (next === 'charge' && cue !== 'at')
+  // "On it is 25C": no charge is so fast, and none is wanted.
+  if (Number.parseFloat(text) >= leastPlain_C && !wanting.has(cue) && !/^charg/.test(next ?? '')) return true
+  const isOfCharge = next === 'charge' || (next === 'max' && sentence.word(after + 1) === 'charge')
+  const isBeside = labelCues.has(cue) || (isOfCharge && cue !== 'at')
   const isOnIt = next === 'on' && /^(?:it|them|the|its)$/.test(sentence.word(after + 1))
   const isOnly = (sentence.text.match(rates) ?? []).length === 1
   const before = sentence.text.slice(0, start)

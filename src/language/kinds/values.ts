@@ -90,6 +90,7 @@ export const resistanceKind = plainKind('resistance', notation.readResistance, n
   '6mΩ',
   '12mΩ',
 ])
+export const massKind = plainKind('mass', notation.readMass, notation.writeMass, ['178g', '0.5kg', '45g'])
 /** °F is converted, out loud. */
 export const temperatureKind: ValueKind<number> = {
   ...plainKind('temperature', notation.readTemperature, notation.writeTemperature, ['20°C', '5°C', '35°C']),

@@ -12,6 +12,8 @@ export const mostSeries = 14
 export const mostParallel = 8
 /** Charge limits on labels seldom reach 5C, discharge ratings seldom stay below: common practice. */
 export const leastDischargeRate_C = 5
+/** Nobody charges so fast: what a pack may give, also apart from its other parts. */
+export const leastPlain_C = 15
 /** Above this no label goes, not even for a burst: what is read so far is for the envelope to question. */
 export const mostPrinted_C = 300
 

@@ -5,8 +5,8 @@ import { chemistryNamed } from '../../charging/things/chemistries.ts'
 import type { Sentence } from '../candidates/sentence/sentence.ts'
 import { phraseSet } from '../quantities/tokens.ts'
 import { chemistryAt } from './chemistry.ts'
-import { type Draft, leastDischargeRate_C, measured, mostParallel, mostSeries } from './draft.ts'
-import { labelledSeries, nominal_V } from './label-volts.ts'
+import { type Draft, leastDischargeRate_C, leastPlain_C, measured, mostParallel, mostSeries } from './draft.ts'
+import { labelled, nominal_V } from './label-volts.ts'
 import { bareCapacityAt, capacity } from './pack-capacity.ts'
 import { formats } from './round-cells.ts'
 import type { PartOf } from './whole.ts'
@@ -80,11 +80,18 @@ const cellClass: PartOf<Draft> = (sentence, at, draft) => {
   return undefined
 }
 
+/** "Can my 40C 2200 give that": before what is told of a pack, and no word says that it is to be charged so. */
+const opening = /^(?:|[,.;:(]|a|an|the|my|this)$/
+
 const rate: PartOf<Draft> = (sentence, at, draft) => {
   const labelled = /^(?:label|labelled|labeled|rated|max)$/.test(sentence.word(at))
   const measure = measured(sentence, labelled ? at + 1 : at, 'rate')
   if (!measure || (measure.numeral.spelled && !labelled)) return undefined
-  const isBeside = draft.series !== undefined || draft.capacity_Ah !== undefined || draft.chemistry !== undefined
+  const isBeside =
+    draft.series !== undefined ||
+    draft.capacity_Ah !== undefined ||
+    draft.chemistry !== undefined ||
+    (measure.value >= leastPlain_C && sentence.numerals[measure.after] && opening.test(sentence.word(at - 1)))
   if (sentence.isTalk && !isBeside) return undefined
   const max = sentence.word(measure.after) === 'max' ? measure.after + 1 : measure.after
   const use = sentence.word(max)
@@ -111,10 +118,16 @@ const rate: PartOf<Draft> = (sentence, at, draft) => {
 /** `11.1V` beside cells or capacity is what the label says, where it is that. */
 const nominal: PartOf<Draft> = (sentence, at, draft) => {
   const volts = measured(sentence, at, 'voltage') ?? bareLabel(sentence, at)
-  const series = labelledSeries(volts)
-  if (draft.nominal !== undefined || !volts || series === undefined) return undefined
+  const label = labelled(volts)
+  if (draft.nominal !== undefined || !volts || !label) return undefined
+  const { series, likely, perCell_V } = label
   if (draft.series !== undefined && draft.series !== series) return undefined
+  // "4S 1500 15.2V": of cells that were counted other volts than the commonest are where they stand.
+  const type = chemistryNamed(draft.chemistry ?? '')
+  const isRead = draft.series !== undefined && perCell_V !== (type?.nominal_V.value ?? nominal_V)
+  if (sentence.isTalk && isRead) return undefined
   draft.nominal = series
+  if (sentence.isTalk) draft.likely = likely
   return volts.after
 }
 
@@ -126,15 +139,27 @@ function bareLabel(sentence: Sentence, at: number) {
 }
 const standing = /^(?:at|from|to|is|are|was|reads?|shows?|says?|rests?|sits?|only|down|until|=|@)$/
 
+/** "35 Wh, 3S", "a 35 Wh pack of 3 cells". */
+function cellsBehind(sentence: Sentence, behind: number): number | undefined {
+  let at = behind
+  while (/^(?:pack|battery|of|with|,)$/.test(sentence.word(at))) at += 1
+  const numeral = sentence.wholeNumeral(at, 1, mostSeries)
+  return numeral && /^(?:s|cells?)$/.test(sentence.word(numeral.after)) ? numeral.value : undefined
+}
+
 const energy: PartOf<Draft> = (sentence, at, draft) => {
   const measure = measured(sentence, at, 'energy')
   if (!measure || draft.typed.energy) return undefined
   if (draft.capacity_Ah === undefined && sentence.isTalk) {
     // Of named cells, or of volts on a label, the watt-hours tell the capacity.
     const behind = /^[,/]$/.test(sentence.word(measure.after)) ? measure.after + 1 : measure.after
-    const series = draft.series ?? draft.nominal ?? labelledSeries(measured(sentence, behind, 'voltage'))
+    const series =
+      draft.series ??
+      draft.nominal ??
+      labelled(measured(sentence, behind, 'voltage'))?.series ??
+      cellsBehind(sentence, behind)
     if (series === undefined || measure.value > mostEnergy_Wh) return undefined
-    const perCell_V = chemistryNamed(draft.chemistry ?? '')?.nominal_V.value ?? nominal_V[0]
+    const perCell_V = chemistryNamed(draft.chemistry ?? '')?.nominal_V.value ?? nominal_V
     draft.capacity_Ah = Number((measure.value / series / perCell_V).toPrecision(4))
     draft.label_Wh = measure.value
   }

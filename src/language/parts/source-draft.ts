@@ -21,6 +21,8 @@ export interface SourceDraft extends Pair {
   /** What it offers beside the last. */
   offers?: readonly Pair[]
   rest?: string
+  /** Of a socket in a wall. */
+  mains_V?: number
   energy_Wh?: number
   capacity_Ah?: number
   /** Its mAh are told at the volts of USB, as they leave it; watt-hours are those of its cells anyway. */

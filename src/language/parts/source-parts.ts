@@ -112,6 +112,10 @@ const largest: Readonly<Partial<Record<Measure['dimension'], number>>> = {
 
 function figureEnd(sentence: Sentence, at: number, draft: SourceDraft): number | undefined {
   for (const measure of sentence.measures[at] ?? []) {
+    if (sentence.isTalk && isOfWall(measure)) {
+      draft.mains_V ??= measure.value
+      return measure.after
+    }
     const most = largest[measure.dimension]
     if (
       most === undefined ||
@@ -126,6 +130,9 @@ function figureEnd(sentence: Sentence, at: number, draft: SourceDraft): number |
 }
 
 const voltsOf = ({ value, decimal }: Measure): string => (value === Number(decimal) ? decimal : decimalText(value))
+
+/** "230 V 6 A": what a socket in a wall has anywhere. */
+const isOfWall = ({ dimension, value }: Measure): boolean => dimension === 'voltage' && value >= 100 && value <= 250
 
 function takeFigure(measure: Measure, draft: SourceDraft): boolean {
   const { dimension, value } = measure

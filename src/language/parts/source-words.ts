@@ -119,6 +119,8 @@ export function namedSource(
     .map(({ word }) => word)
     .join(' ')
   const [kind, sure] = named.get(phrase) ?? ['supply', 0]
+  // "When do I plug it in".
+  if (phrase === 'plug' && /^(?:in|into|it|them|the|my)$/.test(sentence.word(after))) return undefined
   if (phrase === 'lead' && notLead.has(sentence.word(at - 1))) return undefined
   if (kind === 'vehicle' && sure < 0.5 && ofCar.has(sentence.word(after))) return undefined
   // "car charger" is one that the car feeds, "usb charger" one that a pack hangs on.

@@ -46,7 +46,7 @@ export function writtenSource(draft: SourceDraft): string {
       if (watts === undefined || volts !== undefined || amps !== undefined) return figures('USB', pair)
       return watts > 15 ? `PD ${wattsText}` : `USB 5V ${decimalText(watts / usb_V)}A`
     case 'mains':
-      return figures('generator', pair)
+      return figures('generator', draft.mains_V && amps ? `${decimalText(draft.mains_V * amps)}W` : pair)
     case 'panel':
       return figures('solar panel', pair)
     case 'vehicle':

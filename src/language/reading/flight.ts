@@ -1,6 +1,7 @@
-// Whether a current is drawn in flight, and how long that lasts is asked.
+// Whether a time is one in the air, or one that a charge may take.
 
 import type { Candidate } from '../candidates/sentence/candidate.ts'
+import { past } from './slots.ts'
 
 const drawn =
   /\b(?:draw(?:s|ing)?|drew|pull(?:s|ing)?|averag(?:e|es|ing)|mean|hover(?:s|ing)?|cruis(?:e|es|ing)|in flight|in the air|throttle|burns?)\b/i
@@ -10,3 +11,10 @@ const charges = /\b(?:charg\w*|refill\w*|fill\w*|top(?:s|ped)? up)\b/i
 
 export const asksFlightTime = (text: string, values: readonly Candidate[]): boolean =>
   values.some(({ kind }) => kind === 'current') && drawn.test(text) && lasts.test(text) && !charges.test(text)
+
+/** "Full in 40 min?": of a charge, where no current is asked for and nothing was used in that time. */
+export const isChargedWithin = (text: string, values: readonly Candidate[]): boolean =>
+  /\b(?:charg\w*|full|re?fill\w*|ready|done)\b/i.test(text) &&
+  !/\b(?:amps?|amperes?|current)\b/i.test(text) &&
+  !values.some(({ kind, remains }) => remains || kind === 'capacity') &&
+  values.some(({ kind, cue = '', next = '' }) => kind === 'duration' && /^(?:in|within)$/.test(cue) && !past.has(next))

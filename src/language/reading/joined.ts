@@ -1,18 +1,17 @@
 // What the values of a sentence say of which command is meant, whatever its words sound like: one row for each such sign.
 
-import { spreads } from '../../charging/setting/balancing.ts'
 import { lipo } from '../../charging/things/chemistries.ts'
 import { socOf, startOf } from '../../charging/things/level.ts'
-import { cellSpread } from '../../charging/upkeep/cell-spread.ts'
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { conceptsIn } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { readAnyState } from '../things/state.ts'
-import { asksFlightTime } from './flight.ts'
+import { asksFlightTime, isChargedWithin } from './flight.ts'
 import { asksAge, asksEnd, inTurn, ofClub, standsThere, takenAlong, tookSoMuch } from './said-of-it.ts'
 import { isEnd, isToldGoal } from './slots.ts'
+import { areApart } from './told/cells-read.ts'
 import { outlets } from './told/charger-told.ts'
 import { severalKinds } from './told/packs-told.ts'
 import { toldBy } from './told/told-pack.ts'
@@ -56,14 +55,6 @@ const aLittle = 0.05
 /** 0 to 1, as of the commonest cells. */
 const fullness = (level: Pick<Candidate, 'text'> | undefined): number =>
   (level && attempt(() => socOf(startOf(readAnyState(level.text).value, lipo, {}), lipo))) ?? Number.NaN
-
-/** Cells told one by one, and not where one charge begins and ends. */
-function areApart(values: readonly Candidate[]): boolean {
-  const states = values.filter(({ kind, text, cue }) => kind === 'state' && /per cell$/.test(text) && cue !== 'to')
-  const rows = values.filter(({ kind }) => kind === 'cellVolts')
-  const cells_V = [...states, ...rows].flatMap(({ text }) => text.match(/\d+(?:\.\d+)?/g)?.map(Number) ?? [])
-  return cells_V.length > 1 && cellSpread(cells_V).spread_V >= spreads.value.apart_V
-}
 
 const signs: readonly Sign[] = [
   // "How healthy is wren", and nothing else told: its age, and not what it holds.
@@ -141,6 +132,12 @@ const signs: readonly Sign[] = [
       values.some(({ kind, text, cue }) => kind === 'state' && text === 'storage' && cue === 'from') &&
       values.filter(({ kind }) => kind === 'state').length === 1,
   },
+  // "Can it be full in 45 min": whether that is time enough.
+  {
+    meant: command => takes(command, 'pack', 'within'),
+    from: command => isOfOne(command) || takes(command, 'energy', 'duration'),
+    holds: ({ text, values, pack }) => pack?.series !== undefined && isChargedWithin(text, values),
+  },
   // "Draws 45 A on average, what timer": it is flown, and not charged at that.
   {
     meant: command => takes(command, 'energy', 'duration'),
@@ -159,7 +156,12 @@ const signs: readonly Sign[] = [
     isNoWords: true,
   },
   // "One cell 3.70, the other 3.20, what current": that they lie apart is what matters.
-  { meant: command => takes(command, 'chemistry', 'volts'), from: isOfOne, holds: ({ values }) => areApart(values) },
+  {
+    meant: command => takes(command, 'chemistry', 'volts'),
+    from: isOfOne,
+    holds: ({ values }) => areApart(values),
+    isNoWords: true,
+  },
   // "Our chargers end at C/20", and no pack told: that is so for all of the club.
   {
     meant: command => takes(command, 'ends'),
@@ -194,7 +196,7 @@ export const bySigns = (
     const meant = vocabulary.find(isMeant)
     if (!meant || !holds(sentence, meant)) return likely
     const givers = new Set<string>(vocabulary.filter(one => one !== meant && from(one)).map(({ name }) => name))
-    if (isNoWords) for (const intent of ['handbook', 'smalltalk', 'notours']) givers.add(intent)
+    if (isNoWords) for (const intent of ['handbook', 'trouble', 'smalltalk', 'notours']) givers.add(intent)
     const sum = likely.reduce((all, { intent, share }) => (givers.has(intent) ? all + share : all), 0)
     return likely
       .map(one =>

@@ -5,7 +5,7 @@ import { highestCell_V } from '../parts/level-words.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
 import { deal, type ToldLevel, type ToldPacks } from './dealt.ts'
 import { isToldGoal } from './slots.ts'
-import { type PackTold, toldIn, type WholePack, wholePack } from './told/told-pack.ts'
+import { type PackTold, together, toldBy, toldIn, type WholePack, wholePack } from './told/told-pack.ts'
 
 export interface Listed extends Pick<WholePack, 'assumed' | 'doubts'> {
   readonly option: string
@@ -97,7 +97,7 @@ export function listed(
       else ofAll ??= value.text
     } else {
       const last = told.at(-1)
-      const levels = levelsOf(value, list, last?.levels.at(-1))
+      const levels = levelsOf(value, list, last)
       const weighs = value.kind === 'mass' && list.kind === 'packs' && last?.mass === undefined
       if (levels.length === 0 && !(weighs && last)) continue
       // "One 3S 1300 at 11.42 and four at 11.38": so many more of the same.
@@ -152,31 +152,42 @@ const countsBehind = ({ text, typed, next = '' }: Candidate, kinds: number): boo
 /** As far apart the ends of a range are: "3.70 to 3.74". */
 const widestRange_V = 0.2
 const leastSure = 0.2
+/** "One cell" of a pack is told less surely than that all have so many. */
+const leastOfAll = 0.5
 
 /** Where packs stand, none that they are to be brought to; several readings in a row are of several packs. */
-function levelsOf(value: Candidate, { kind: of }: OptionWords, before: ToldLevel | undefined): readonly ToldLevel[] {
+function levelsOf(value: Candidate, { kind: of }: OptionWords, last: Told | undefined): readonly ToldLevel[] {
   const { kind, text, holders, score } = value
   if (of !== 'session packs' || text === '' || score < leastSure) return []
   if (kind === 'cellVolts') return text.split(' ').map(volts => ({ text: `${volts}V per cell`, holders: undefined }))
   const volts = Number.parseFloat(text)
   if (kind === 'voltage') return [{ text: `${text} ${volts > highestCell_V ? 'pack' : 'per cell'}`, holders }]
+  const before = last?.levels.at(-1)
   const endsRange = before !== undefined && Math.abs(volts - Number.parseFloat(before.text)) <= widestRange_V
-  const isGoal = text === 'full' || (isToldGoal(value) && !endsRange)
+  // "Eight packs, three are full".
+  const areSome = typeof holders === 'number' && holders < (last?.count ?? 0)
+  const isGoal = (text === 'full' && !areSome) || (isToldGoal(value) && !endsRange)
   return kind === 'state' && !isGoal ? [{ text, holders }] : []
 }
 
-/** One type told is that of all packs whose type was not told. */
+/** One type told, and one count of cells, is that of all packs of which none was told. */
 function writtenList(
   list: OptionWords,
   told: readonly Told[],
   values: readonly Candidate[],
   used: Set<Candidate>,
 ): Listed {
-  const types = values.filter(({ kind }) => kind === 'chemistry')
-  const named = new Set([...told.flatMap(({ pack }) => pack.chemistry ?? []), ...types.map(({ text }) => text)])
-  const [chemistry] = named.size === 1 ? named : []
-  if (chemistry !== undefined) for (const type of types) used.add(type)
-  const wholes = told.map(({ pack }) => wholePack(chemistry === undefined ? pack : { ...pack, chemistry }))
+  const apart = values.filter(value => value.score > leastOfAll && !namesPack(value) && value.kind !== 'capacity')
+  const ofAll = <const P extends 'series' | 'chemistry'>(part: P): PackTold[P] => {
+    const beside = apart.filter(value => toldBy(value)?.[part] !== undefined)
+    const named = new Set([...told.map(({ pack }) => pack), ...beside.map(toldBy)].map(pack => pack?.[part]))
+    named.delete(undefined)
+    if (named.size !== 1) return undefined
+    for (const value of beside) used.add(value)
+    return [...named][0]
+  }
+  const common = { series: ofAll('series'), chemistry: ofAll('chemistry') }
+  const wholes = told.map(({ pack }) => wholePack(together([pack, common])))
   const packs = told.map(
     ({ count, levels }, at): ToldPacks => ({
       pack: [wholes[at]?.text ?? '', told[at]?.current].filter(text => text !== undefined).join(' at '),

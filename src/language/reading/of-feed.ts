@@ -36,7 +36,7 @@ export function ofFeed(found: Values): Values {
     if (keeping.test(value.cue ?? '') || (isBehind && downTo.has(value.cue ?? '')))
       return isOfPercent ? { ...value, kind: 'percent', cue: keeps } : { ...value, kind: 'number' }
     if (!isBehind || !isOfPercent) return value
-    const isShown = stands.has(value.cue ?? '') || /full|empty|charged|left/i.test(value.typed)
+    const isShown = value.remains || stands.has(value.cue ?? '') || /full|empty|charged|left/i.test(value.typed)
     return { ...value, kind: isShown ? 'percent' : 'number' }
   })
 }

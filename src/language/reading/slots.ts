@@ -32,7 +32,17 @@ const goalCues: ReadonlySet<string> = new Set(['to', 'until', 'till', 'into', 'u
 /** Not a day alone. */
 const timeOfDay = /\d:\d/
 /** Behind a duration: it is over. */
-const past: ReadonlySet<string> = new Set(['ago', 'in', 'old', 'already', 'gone', 'late', 'after', 'later', 'rest'])
+export const past: ReadonlySet<string> = new Set([
+  'ago',
+  'in',
+  'old',
+  'already',
+  'gone',
+  'late',
+  'after',
+  'later',
+  'rest',
+])
 /** Cells are evened out with so little. */
 const bleeds = /^(?:0?\.[0-5]\d*A|[1-5]?\d{2}mA)$/i
 const endCues: ReadonlySet<string> = new Set(['until', 'till', 'til'])
@@ -96,19 +106,22 @@ const fullCells = /^(?:4\.20?|4\.35)V per cell$/
 
 /** A state behind "to" is where it goes; so are storage and full, unless they say where it stands. */
 function stateSlot(
-  { cue = '', text, typed }: Candidate,
+  { cue = '', text, typed, remains }: Candidate,
   named: (name: string) => OptionWords | undefined,
   ofKind: (kind: string) => OptionWords | undefined,
   isOfFlights: boolean,
 ): OptionWords | undefined {
   const isNamedGoal = text === 'storage' || text === 'full'
-  const stands = cue === 'from' || cue === 'at'
+  const stands = cue === 'from' || cue === 'at' || cue === 'down'
   // "So 4.35 a cell it is": full volts that nobody read off say where the charge ends.
   const isEnd = cue === '' && fullCells.test(text) && /cell$/i.test(typed)
   // Of a flight a share is what may be used or what stays, unless it is told as a start.
   const isGoal =
     text !== 'empty' &&
-    ((isOfFlights && text.endsWith('%') && !stands) || goalCues.has(cue) || isEnd || (isNamedGoal && !stands))
+    ((isOfFlights && text.endsWith('%') && !stands && !remains) ||
+      goalCues.has(cue) ||
+      isEnd ||
+      (isNamedGoal && !stands))
   const start = () => named('from') ?? ofKind('from') ?? named('at')
   if (!isGoal) return start()
   // Where it is to go is never taken for where it stands.

@@ -43,6 +43,7 @@ const rows: readonly (readonly [
   [() => true, parted],
   [of => takes(of, 'cell volts'), withReadings],
   [of => takes(of, 'from') && !takes(of, 'voltage'), standing],
+  [of => takes(of, 'duration') && takes(of, 'capacity'), withFlown],
   [of => takes(of, 'load'), withLoads],
   [of => takes(of, 'pack') && takes(of, 'capacity'), withLabel],
   [() => true, withChargers],
@@ -137,6 +138,16 @@ function grown(values: Values): Values {
   const [most, ...others] = told
   const first = others.find(({ cue = '' }) => /^(?:from|was|were)$/.test(cue)) ?? others.at(-1)
   return most && first ? [...values.filter(value => !told.includes(value)), most, first] : values
+}
+
+/** "Used 40 % in three minutes", "30 % left after five": of a flight so many mAh were used. */
+function withFlown(values: Values): Values {
+  const { capacity_Ah } = values.find(({ pack }) => pack?.capacity_Ah)?.pack ?? {}
+  if (capacity_Ah === undefined || !values.some(({ kind }) => kind === 'duration')) return values
+  return values.map(value => {
+    const used_mAh = capacity_Ah * 10 * (100 - Number.parseFloat(value.text))
+    return value.remains ? { ...value, kind: 'capacity', text: `${Math.round(used_mAh)}mAh` } : value
+  })
 }
 
 const packVolts = /^(\d+(?:\.\d+)?)V/

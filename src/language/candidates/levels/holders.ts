@@ -5,7 +5,8 @@ import type { Holders } from '../sentence/candidate.ts'
 import type { Sentence } from '../sentence/sentence.ts'
 
 const every = wordSet('all both each every everything everyone alle toutes todos')
-const others = wordSet('others rest remaining')
+/** The highest of cells or packs stands for all that are not told of: so they lie as far apart as they can. */
+const others = wordSet('others rest remaining highest strongest best')
 const another = wordSet('other another')
 const parting = wordSet('and or but n if')
 const mostBetween = 5

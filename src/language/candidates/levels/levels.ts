@@ -4,12 +4,9 @@ import { wordSet } from '../../../ground/word-set.ts'
 import { measured, mostSeries } from '../../parts/draft.ts'
 import { highestCell_V, ofCell, ofPack } from '../../parts/level-words.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
+import { lampsAt, percents, shareAt, standing } from './shares.ts'
 import { findStateWords } from './state-words.ts'
 
-/** Cues of a place on the way from empty to full. */
-const standing = wordSet(
-  'from at is to until till reads reading sits rests resting stands down shows says claims shown now about around = @ on its',
-)
 /** Words of somebody who holds a meter, or of a setting: volts then are a reading or a limit, no state. */
 const measuring = wordSet(
   'meter multimeter dmm calibrate calibrated trim cutoff cutout alarm supply psu input terminate',
@@ -158,57 +155,3 @@ function bareCellScore(decimal: string, value: number, cued: boolean): number {
   const likely = value >= 3.4 && value <= 4.2 ? 0.6 : value >= 3 ? 0.35 : 0.2
   return cued ? likely + 0.15 : likely
 }
-
-const lamps = wordSet('lights light leds led lamps bars bar dots')
-/** Between "2" and "4 lights". */
-const ofAll = wordSet('of the out its')
-
-/** "2 of the 4 lights": a share, as packs with a button show it. */
-function lampsAt(sentence: Sentence, first: number): readonly Found[] {
-  const lit = sentence.bareNumeral(first)
-  if (!lit || !ofAll.has(sentence.word(lit.after))) return none
-  let at = lit.after
-  while (ofAll.has(sentence.word(at))) at += 1
-  const all = sentence.bareNumeral(at)
-  if (!all || !lamps.has(sentence.word(all.after)) || lit.value > all.value) return none
-  const text = `${Math.round((100 * lit.value) / all.value)}%`
-  return [{ kind: 'state', text, first, after: all.after + 1, score: 0.95 }]
-}
-
-const notCharge = wordSet('more less off out of higher lower worse better cheaper slower faster humidity')
-
-function shareAt(sentence: Sentence, first: number): readonly Found[] {
-  const measure = measured(sentence, first, 'share')
-  if (!measure || measure.numeral.needsUnit) return barePercent(sentence, first)
-  const { decimal, value, after } = measure
-  // Nothing left is no place to start from: how many volts are there must be asked.
-  if (value === 0) return [{ kind: 'state', text: '', first, after, score: 0 }]
-  const state = notCharge.has(sentence.word(after)) ? 0.3 : 0.8
-  return [
-    ...sharingPercent(sentence, first),
-    { kind: 'state', text: `${decimal}%`, first, after, score: state },
-    { kind: 'percent', text: `${decimal}%`, first, after, score: 0.5 },
-  ]
-}
-
-/** "12, 34 and 60 percent": the unit is that of the numbers before it too. */
-function sharingPercent(sentence: Sentence, last: number): readonly Found[] {
-  const found: Found[] = []
-  for (let at = last - 2; at >= 0 && /^(?:,|and|or|\/|to|-)$/.test(sentence.word(at + 1)); at -= 2) {
-    const numeral = sentence.bareNumeral(at)
-    if (!numeral || numeral.value < 1 || numeral.value > 100) break
-    found.push({ kind: 'state', text: `${numeral.decimal}%`, first: at, after: numeral.after, score: 0.75 })
-  }
-  return found
-}
-
-/** "from 30 to 80%", "at 60": whole numbers where others are percentages, or nothing else is near. */
-function barePercent(sentence: Sentence, first: number): readonly Found[] {
-  const numeral = sentence.bareNumeral(first)
-  if (!numeral || !Number.isInteger(numeral.value) || numeral.value < 5 || numeral.value > 100) return none
-  if (!standing.has(sentence.word(first - 1)) || sentence.word(first).startsWith('0')) return none
-  const score = sentence.mentions(percents) ? 0.55 : 0.2
-  return [{ kind: 'state', text: `${numeral.decimal}%`, first, after: numeral.after, score }]
-}
-
-const percents = wordSet('% percent pct percentage full soc charged')

@@ -9,6 +9,7 @@ const cues = wordSet('from to at is are till until its was now came be them it a
 const otherThing = wordSet(
   'throttle sun size speed power stop of screen time moon day days bag bags box boxes room shelf unit tin cupboard bench surface spot tyre battery curve hour an a the year house container bunker drawer case rack out',
 )
+const doing = wordSet('with at by from to through using via the my a it them this these our his her')
 const ofMotion = wordSet('speed throttle power whack tilt blast steam rate size')
 const weak = wordSet('half charged filled landed flown store zero 0 dead drained discharged plein')
 
@@ -27,6 +28,8 @@ export function findStateWords(sentence: Sentence): readonly Found[] {
     // "Flown to 3.5 a cell": the figure tells.
     if (text === 'empty' && sentence.word(after) === 'to' && sentence.numerals[after + 1]) continue
     if (phrase === 'full' && ofMotion.has(sentence.word(after))) continue
+    // "Charged with 900 mAh", "charged it at noon": somebody did.
+    if (phrase === 'charged' && doing.has(sentence.word(after))) continue
     if (phrase === 'half' && otherThing.has(sentence.word(after))) continue
     if (phrase === '0' && (sentence.glued(after) || sentence.glued(first))) continue
     if (/^(?:to full|the top|to the top)$/.test(phrase) && words[0] !== 'to' && text === 'full') continue

@@ -1,9 +1,10 @@
 // Packs as people name them: in full, in part, in any order: "4s1500", "6s 5000 65c lipo", "2200mah 3 cell", "a 1300".
 
 import { wordSet } from '../../../ground/word-set.ts'
-import { type Draft, measured } from '../../parts/draft.ts'
+import { type Draft, leastPlain_C, measured } from '../../parts/draft.ts'
 import { bareCapacityAt, packCapacity_Ah } from '../../parts/pack-capacity.ts'
 import { packPart } from '../../parts/pack-parts.ts'
+import { formats } from '../../parts/round-cells.ts'
 import { writePackParts } from '../../things/pack.ts'
 import type { ToldPack } from '../sentence/candidate.ts'
 import { type Family, type Found, none, type Sentence } from '../sentence/sentence.ts'
@@ -46,17 +47,24 @@ function gapEnd(sentence: Sentence, after: number, draft: Draft): number | undef
   return next === after || isExplicit(sentence, next, draft) ? next : undefined
 }
 
-/** A capacity with its unit, or cells in a word, of which the draft has none yet. */
+/** A capacity with its unit, a rate that no charge has, round cells, or cells in a word, of which the draft has none yet. */
 function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
   const numeral = sentence.numerals[at]
   if (!numeral) return false
+  const rate = measured(sentence, at, 'rate')
+  if (rate && rate.value >= leastPlain_C)
+    return draft.dischargeRate_C === undefined && !/^charg/.test(sentence.word(rate.after))
   if (measured(sentence, at, 'capacity')) return draft.capacity_Ah === undefined
+  if (formats.has(sentence.word(at)))
+    return draft.series !== undefined && (draft.format ?? draft.capacity_Ah) === undefined
   if (measured(sentence, at, 'energy')) return draft.capacity_Ah === undefined && draft.nominal !== undefined
   if (measured(sentence, at, 'voltage')) return draft.typed.energy !== undefined && draft.series === undefined
   if (draft.series === undefined && draft.capacity_Ah === undefined) {
     return /^(?:s|cells?)$/.test(sentence.word(numeral.after))
   }
-  if (draft.series === undefined) return /^cells?$/.test(sentence.word(numeral.after))
+  // "1300, 4S", but not "1300, 4S 1500", which are two packs.
+  const isAlone = sentence.word(numeral.after) === 's' && !sentence.numerals[numeral.after + 1]
+  if (draft.series === undefined) return isAlone || /^cells?$/.test(sentence.word(numeral.after))
   return draft.capacity_Ah === undefined && /^\d{3,5}$/.test(sentence.word(at)) && sentence.word(at - 1) === ','
 }
 
@@ -115,8 +123,15 @@ export const findPacks: Family = sentence => {
     }
     found.push(...partsAt(sentence, first))
   }
-  return found
+  return found.map(one => (isListed(sentence, one, found) ? { ...one, score: Math.max(one.score, leastListed) } : one))
 }
+
+/** "900 and 950 5S": a capacity beside another pack is one itself. */
+const isListed = (sentence: Sentence, { pack, after }: Found, found: readonly Found[]): boolean =>
+  pack?.capacity_Ah !== undefined &&
+  /^(?:[/&+]|and|or)$/.test(sentence.word(after)) &&
+  found.some(other => other.pack?.series !== undefined && other.first === after + 1)
+const leastListed = 0.45
 
 function foundPack(sentence: Sentence, run: Run, score: number): Found {
   const pack = toldOf(run)

@@ -113,7 +113,9 @@ function saidAt(sentence: Sentence, first: number): Clock | undefined {
   if (!Number.isInteger(minutes) || minutes < 1 || minutes > 30) return undefined
   const skipped = /^(?:min|minutes)$/.test(sentence.word(at)) ? at + 1 : at
   const side = sentence.word(skipped)
-  const related = side === 'past' || side === 'to'
+  // "From 10 to 4": both are hours.
+  const isRange = side === 'to' && !isQuarter && /^(?:from|between)$/.test(sentence.word(first - 1))
+  const related = side === 'past' || (side === 'to' && !isRange)
   if (!related && !isHalf) return undefined
   const hour = sentence.wholeNumeral(related ? skipped + 1 : skipped, 0, 24)
   if (!hour || sentence.isStuck(hour.after)) return undefined

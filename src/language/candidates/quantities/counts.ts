@@ -9,17 +9,23 @@ const named: ReadonlyMap<string, number> = new Map(
 const things = wordSet(
   'pack packs battery batteries accu accus akku akkus board boards charger chargers time times cycle cycles charges fills refills pcs pc piece pieces nos no lipos slots ports outputs outlets sockets channels of sets pairs lipo lihv flights more x others quads models planes identical',
 )
+/** Before a pack: it is one. */
+const definite = wordSet('the a an this that')
 const mostCounted = 1000
 /** One thing behind such a number is told by it, and not counted. */
 const leastCapacity = 60
+/** "900 and 950 5S": what stands before it is another thing. */
+const parting = /^(?:[,/&+]|and|or|on|at|in|with|for|from|to)$/
 const single = /^(?:pack|battery|accu|akku|lipo|of|out)$/
 
 export const findCounts: Family = (sentence, before) => {
   const told = before.filter(({ kind, score }) => kind === 'pack' && score > 0.4)
   const packs = new Set(told.map(({ first }) => first))
+  const [only, ...others] = told
+  const isOne = only !== undefined && others.length === 0 && definite.has(sentence.word(only.first - 1))
   const behind = new Set(told.map(({ after }) => after))
   return sentence.tokens.flatMap(
-    (_, first) => namedAt(sentence, first) ?? numeralAt(sentence, first, packs, behind) ?? [],
+    (_, first) => namedAt(sentence, first) ?? numeralAt(sentence, first, packs, behind, isOne) ?? [],
   )
 }
 
@@ -36,6 +42,7 @@ function numeralAt(
   first: number,
   packs: ReadonlySet<number>,
   behind: ReadonlySet<number>,
+  isOne: boolean,
 ): Found | undefined {
   const numeral = sentence.wholeNumeral(first, 1, mostCounted)
   if (!numeral || /^0|[.,]/.test(sentence.word(first))) return undefined
@@ -51,6 +58,9 @@ function numeralAt(
   const units = sentence.measures[first]?.some(({ sure }) => sure > 0.8) ?? false
   const stuck = sentence.isStuck(after) && !times
   if (units || stuck || (sentence.word(first - 1) === ':' && sentence.glued(first))) return undefined
+  // "Three climbs on the 6S 4500": one pack, and other things are counted.
+  if (isOne && !packs.has(after) && /^\p{L}{3}/u.test(sentence.word(after)) && !things.has(sentence.word(after)))
+    return undefined
   const text = String(numeral.value)
   if (times || before < first) return { kind: 'count', text, first: before, after, score: 0.85 }
   return { kind: 'count', text, first, after, score: scoreOf(sentence, first, after, packs, numeral.spelled) }
@@ -73,7 +83,7 @@ function scoreOf(
   if (!spelled && Number(sentence.word(first)) >= leastCapacity && single.test(sentence.word(after))) return 0.2
   // "One of 65W" stands for the thing itself.
   if (one && sentence.word(after) === 'of') return 0.1
-  const ofPack = packs.has(after) || (packs.has(after + 1) && sentence.word(after) !== ',')
+  const ofPack = packs.has(after) || (packs.has(after + 1) && !parting.test(sentence.word(after)))
   if (ofPack || things.has(sentence.word(after))) return one ? 0.7 : 0.88
   if (one) return 0.15
   return spelled ? 0.6 : 0.25

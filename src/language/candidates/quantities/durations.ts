@@ -19,9 +19,12 @@ export const findDurations: Family = sentence =>
     if (!measure || formats.has(sentence.word(first))) return []
     // "A second charger": one more of them.
     if (measure.numeral.needsUnit && sentence.word(measure.after - 1) === 'second') return []
-    const { value, after } = withMinutes(sentence, measure)
+    const minutes = minutesBefore(sentence, measure)
+    const { value, after } = minutes ?? withMinutes(sentence, measure)
     const text = value <= longestWritten_s ? writeDuration(value) : `${shiftedDecimal(value / 86_400, 0)} days`
-    return value < 1 ? [] : { kind: 'duration', text, first, after, score: scoreOf(sentence, measure) }
+    return value < 1
+      ? []
+      : { kind: 'duration', text, first: minutes ? first - 2 : first, after, score: scoreOf(sentence, measure) }
   })
 
 const smaller: readonly (readonly [unit: RegExp, most_s: number, each_s: number])[] = [
@@ -30,6 +33,13 @@ const smaller: readonly (readonly [unit: RegExp, most_s: number, each_s: number]
 ]
 /** Behind "7 min 30" stands nothing that 30 would count. */
 const counted = /^(?:packs?|batter(?:y|ies)|lipos?|lihvs?|cells?|times?|more|x|p|s|[a-z]*amps?|[cvw]|mah|\d.*)$/
+
+/** "6:30 min": as a stopwatch shows it. */
+function minutesBefore(sentence: Sentence, { first, after, numeral }: Measure) {
+  const isShown = /^\d\d?$/.test(sentence.word(first - 2)) && sentence.word(first - 1) === ':' && sentence.glued(first)
+  const isOfMinutes = /^min/.test(sentence.word(after - 1)) && /^[0-5]\d$/.test(numeral.decimal)
+  return isShown && isOfMinutes ? { value: Number(sentence.word(first - 2)) * 60 + numeral.value, after } : undefined
+}
 
 /** "1h20", "an hour and 20 minutes", "7 min 30". */
 function withMinutes(sentence: Sentence, whole: Measure): { value: number; after: number } {

@@ -17,12 +17,15 @@ interface Form {
 const within = (min: number, max: number, write: (measure: Measure) => string) => (measure: Measure) =>
   measure.value >= min && measure.value <= max ? write(measure) : undefined
 
+/** Less is the size of a plug: "4 mm bullets". */
+const leastLead_m = 0.015
+
 const forms: Readonly<Partial<Record<Measure['dimension'], Form>>> = {
   current: { kind: 'current', score: 0.8, write: ({ value }) => `${decimalText(value)}A` },
   power: { kind: 'power', score: 0.6, write: ({ value }) => `${decimalText(value)}W` },
   energy: { kind: 'energy', score: 0.75, write: ({ value }) => `${decimalText(value)}Wh` },
   fahrenheit: { kind: 'temperature', score: 0.85, write: ({ decimal }) => `${decimal}°F` },
-  length: { kind: 'length', score: 0.7, write: within(0.0001, 1000, ({ value }) => `${decimalText(value)}m`) },
+  length: { kind: 'length', score: 0.7, write: within(leastLead_m, 1000, ({ value }) => `${decimalText(value)}m`) },
   mass: { kind: 'mass', score: 0.8, write: within(0.0001, 50, ({ value }) => `${decimalText(value, 3)}g`) },
   gauge: { kind: 'gauge', score: 0.95, write: within(0, 40, ({ decimal }) => `AWG ${decimal}`) },
   area: { kind: 'gauge', score: 0.9, write: within(0.02, 120, ({ decimal }) => `${decimal}mm²`) },
@@ -36,6 +39,8 @@ export const findQuantities: Family = (sentence, before) => {
     for (const measure of sentence.measures[first] ?? []) {
       const form = forms[measure.dimension]
       const text = form?.write(measure)
+      const wireSize = measure.dimension === 'length' ? sizeOfWire(sentence, measure) : undefined
+      if (wireSize !== undefined) found.push(foundOf(measure, 'gauge', wireSize, 0.9))
       // "It shows 0 A" asks for nothing of that.
       const isShown = measure.value === 0 && !setting.has(sentence.word(first - 1))
       if (!form || text === undefined || isShown) continue
@@ -74,13 +79,20 @@ function degreesOrRate(sentence: Sentence, first: number, weather: boolean): rea
   const signed = sentence.minusBefore(first)
   const negative = belowEnd !== undefined || signed !== undefined
   const sign = negative ? '-' : ''
-  const score = rate ? (negative ? 0.9 : weather && degrees.value > 5 ? 0.75 : 0.2) : 0.85
+  const isNamed = namesWarmth(sentence, first) || /^(?:outside|outdoors|ambient)$/.test(sentence.word(degrees.after))
+  const score = rate ? (negative || isNamed ? 0.9 : weather && degrees.value > 5 ? 0.75 : 0.2) : 0.85
   const found = foundOf(degrees, 'temperature', `${sign}${degrees.decimal}°C`, score)
   const temperature: Found =
     belowEnd === undefined ? { ...found, first: signed ?? first } : { ...found, after: belowEnd }
   if (!rate || negative) return [temperature]
   return [temperature, rateOf(rate, weather && rate.value > 5 ? 0.4 : 0.8)]
 }
+
+/** "Temp 3c", "the temperature is 4c". */
+const namesWarmth = (sentence: Sentence, first: number): boolean =>
+  /^temp(?:erature)?s?$/.test(
+    sentence.word(/^(?:is|was|of|at|=|:)$/.test(sentence.word(first - 1)) ? first - 2 : first - 1),
+  )
 
 const rateOf = (measure: Measure, score: number): Found => foundOf(measure, 'rate', `${measure.decimal}C`, score)
 
@@ -89,7 +101,9 @@ const belowZero = (sentence: Sentence, after: number): number | undefined =>
   /^(?:below|under)$/.test(sentence.word(after)) && zero.has(sentence.word(after + 1)) ? after + 2 : undefined
 const zero = wordSet('zero freezing nought null 0')
 
-const placeBehind = wordSet('in outside here by on under overnight today this and , . ? ! when but with so c')
+const placeBehind = wordSet(
+  'in outside inside indoors here by on under overnight today this and , . ? ! when but with so c',
+)
 
 /** "minus five", "-6", and "34 in the garage": a number without a unit. */
 function bareTemperature(sentence: Sentence, first: number, weather: boolean): readonly Found[] {
@@ -131,6 +145,13 @@ function wireMillimetres(sentence: Sentence, first: number, wire: boolean): read
   const text = gauge ? `AWG ${numeral.decimal}` : `${numeral.decimal}mm²`
   return [{ kind: 'gauge', text, first, after: numeral.after, score: 0.25 }]
 }
+
+/** "1.5 mm speaker cable", "4 mm wire": people leave the square off. */
+const sizeOfWire = (sentence: Sentence, { value, after }: Measure): string | undefined =>
+  value < leastLead_m && [after, after + 1].some(at => strands.test(sentence.word(at)))
+    ? `${decimalText(value, 3)}mm²`
+    : undefined
+const strands = /^(?:wires?|cables?|flex|cord|cores?|strands?)$/
 
 const [leastMilli, asked] = [100, /^(?:at|set|use|with|@|give)$/]
 const setting = wordSet('at with on set use using give run put to of than = @ by try choose below above max only')
@@ -183,8 +204,7 @@ function priceAt(sentence: Sentence, first: number): readonly Found[] {
   const isOfWhole = [1, 2, 3].some(back => sentence.word(first - back) === 'kwh')
   const named = isNamed ? sentence.word(numeral.after) : ''
   const isPaid = sentence.mentions(paid) || (small.test(named) && sentence.mentions(costs))
-  if (isOfWhole || (isNamed && named.length > 1 && isPaid))
-    return found(named, numeral.after + (isNamed ? 1 : 0), 0.9)
+  if (isOfWhole || (isNamed && named.length > 1 && isPaid)) return found(named, numeral.after + (isNamed ? 1 : 0), 0.9)
   const per = numeral.after + (isNamed ? 1 : 0)
   if (!/^(?:per|a|an|the|each|\/|for)$/.test(sentence.word(per))) return none
   const unit = /^(?:1|one|a)$/.test(sentence.word(per + 1)) ? per + 2 : per + 1

@@ -36,6 +36,8 @@ const rows: readonly string[] = [
   String.raw`(?:(?:i am|i'm|im|he is|he's|she is|she's)(?: (?:only|just|now))?|aged?) \d{1,2}(?= (?:and|so|but|years?|yrs?|now)\b|[,.;!?)]|$)`,
   // "Heat 3", "race no 44": what bears a number.
   String.raw`(?:heat|race|group|lane|gate|bay|pilot|number|no\.?|nr\.?|#) ?\d{1,3}(?![.,]?\d| ?(?:m?a|m?v|s|c|%|°|x|cells?|degrees?|packs?|amps?|volts?|min\p{L}*)(?!\p{L}))(?!\p{L})`,
+  // "Pack 1: 3S 2200, pack 2: 3S 1800".
+  String.raw`(?:pack|battery|charger|board|plane|model) ?[1-9](?= ?(?:[:=,.;)?!-]|is\b|at\b|has\b|and\b|or\b|reads?\b|shows?\b|$))(?![.,]\d)`,
   // "Prop 8x4.5", "2300 kv", "a 60 A ESC".
   String.raw`(?:props?|propell?ers?)(?: (?:is|are|of|size|with|an?))* ${size}|${size} ?(?:props?|propell?ers?|inch)(?!\p{L})`,
   String.raw`\d{3,5} ?kv(?!\p{L})|(?:esc|bec)(?: (?:is|has|does|of|with|an?|rated))* ${number} ?[av](?!\p{L})|${number} ?[av](?:mps?|olts?)? (?:esc|bec)(?!\p{L})`,

@@ -53,7 +53,7 @@ export interface ToldPack {
   /** The capacity is that of one cell, and how many stand side by side is told elsewhere or not at all. */
   ofCell?: boolean
   chemistry?: string
-  /** The type that the volts name at which its charge ends, where none was told. */
+  /** The type that volts name, those on its label or at which its charge ends, where none was told. */
   likely?: string
   /** Of round cells, which are no LiPo. */
   isRound?: boolean
@@ -101,6 +101,8 @@ export interface Candidate {
   readonly each?: true | undefined
   /** Of a rate: the label allows it. */
   readonly ofLabel?: true | undefined
+  /** Of a share: it is what use has left. */
+  readonly remains?: true | undefined
   /** Of watts: a charger takes them at its plug. */
   readonly taken?: true | undefined
   /** Of watts: several outputs share them. */

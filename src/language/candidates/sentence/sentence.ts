@@ -67,6 +67,7 @@ export interface Found {
   readonly after: number
   readonly score: number
   readonly pack?: ToldPack
+  readonly remains?: true
 }
 
 /** Finds the candidates of some kinds; `found` is what the families before it have found. Never throws. */

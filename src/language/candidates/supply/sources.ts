@@ -1,6 +1,7 @@
 // What feeds a charger: "12v 60ah car battery at 12.5", "cig lighter 10A", "65w usb-c", "laptop brick 20v 3.25a", "generator".
 
 import { wordSet } from '../../../ground/word-set.ts'
+import { highestCell_V } from '../../parts/level-words.ts'
 import { isLead, type SourceDraft } from '../../parts/source-draft.ts'
 import { sourcePart } from '../../parts/source-parts.ts'
 import { namedSource } from '../../parts/source-words.ts'
@@ -125,7 +126,10 @@ export const findSources: Family = (sentence, before) => {
     if (first < inside || taken.has(first)) continue
     const run = runAt(sentence, first, taken)
     if (!run) continue
-    const score = isMadeOf(sentence, run) ? 0 : scoreOf(run, feeding.has(cueOf(sentence, first)))
+    const score =
+      isMadeOf(sentence, run) || isOfPack(run, packs) || isReading(sentence, run, packs)
+        ? 0
+        : scoreOf(run, feeding.has(cueOf(sentence, first)))
     if (score === 0) continue
     inside = run.after
     found.push({ kind: 'source', text: writtenSource(run.draft), first, after: run.after, score })
@@ -135,6 +139,17 @@ export const findSources: Family = (sentence, before) => {
 
 /** Cells are told: no lead battery is told by them. */
 const isOwnPack = (pack: Found['pack']): boolean => pack?.series !== undefined
+
+/** "Aku 3S 2200": a word for any battery right before a pack is that one. */
+const isOfPack = ({ after, draft: { kind, volts, capacity_Ah } }: Run, packs: readonly Found[]): boolean =>
+  kind === 'lead' && (volts ?? capacity_Ah) === undefined && packs.some(({ first }) => first === after)
+
+/** "3S 1000 @ 11.85 V, 0.8 A": where a pack stands, and what it is given. */
+const isReading = (sentence: Sentence, { first, draft: { kind, volts = '' } }: Run, packs: readonly Found[]): boolean =>
+  kind === undefined &&
+  volts.includes('.') &&
+  /^(?:at|@|is|=)$/.test(sentence.word(first - 1)) &&
+  packs.some(({ after, pack }) => after === first - 1 && Number(volts) <= (pack?.series ?? 0) * highestCell_V)
 
 /** "A power bank made of 3s2p cells": what is built there is charged, and told by its cells. */
 const isMadeOf = (sentence: Sentence, { after, draft }: Run): boolean =>

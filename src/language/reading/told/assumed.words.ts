@@ -6,8 +6,8 @@ export const chemistryAssumed = told(
   ({ say, own }, name: string) => say`no type was said: taken as ${own(name)}, as most are`,
 )
 
-export const chemistryByCutoff = told(
-  ({ say, own }, name: string) => say`no type was said: taken as ${own(name)}, which ends at such volts`,
+export const chemistryByVolts = told(
+  ({ say, own }, name: string) => say`no type was said: taken as ${own(name)}, by its volts`,
 )
 
 export const cellsAssumed: Said = ({ say }) => say`the number of cells was not said: volts are those of one cell`

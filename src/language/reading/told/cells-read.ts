@@ -1,5 +1,7 @@
 // Volts that were measured on a pack or its cells, as a command can use them.
 
+import { spreads } from '../../../charging/setting/balancing.ts'
+import { cellSpread } from '../../../charging/upkeep/cell-spread.ts'
 import type { Candidate } from '../../candidates/sentence/candidate.ts'
 import type { CommandWords } from '../../sentence/vocabulary.ts'
 
@@ -46,7 +48,8 @@ export function withReadings(values: Values, _: CommandWords, series?: number): 
   if (!first || told.length < 2 || isOfAll || isWay || isChoice || values.some(({ kind }) => kind === 'cellVolts'))
     return values
   const sum = told.reduce((all, { holders }) => all + countOf(holders), 0)
-  const most = Math.max(...values.map(({ pack }) => pack?.series ?? 1))
+  const isSome = (value: Candidate) => told.some(level => isCountOf(value, level))
+  const most = Math.max(1, ...values.map(value => (isSome(value) ? 1 : (value.pack?.series ?? 1))))
   const cells = most > 1 ? most : Math.max(series ?? sum, sum)
   // "Cell two 3.80, three 3.79" counts none; "the others" and "all but one" are as many as the pack has besides.
   const isNamed = told.length === cells
@@ -65,6 +68,14 @@ export function withReadings(values: Values, _: CommandWords, series?: number): 
   const counts = (value: Candidate) =>
     value.kind === 'count'
       ? told.some(({ holders }) => `${holders}` === value.text) || isNamed
-      : value.pack?.series === 1 || told.some(level => isCountOf(value, level))
+      : value.pack?.series === 1 || isSome(value)
   return values.flatMap(value => (value === first ? [row] : told.includes(value) || counts(value) ? [] : [value]))
+}
+
+/** Cells told one by one, and not where one charge begins and ends. */
+export function areApart(values: Values): boolean {
+  const states = values.filter(({ kind, text, cue }) => kind === 'state' && /per cell$/.test(text) && cue !== 'to')
+  const rows = values.filter(({ kind }) => kind === 'cellVolts')
+  const cells_V = [...states, ...rows].flatMap(({ text }) => text.match(/\d+(?:\.\d+)?/g)?.map(Number) ?? [])
+  return cells_V.length > 1 && cellSpread(cells_V).spread_V >= spreads.value.apart_V
 }

@@ -9,7 +9,7 @@ import { ofStrings_Ah } from '../../parts/pack-capacity.ts'
 import { readCapacity } from '../../quantities/quantities.ts'
 import { writeQuantity } from '../../quantities/quantity.ts'
 import { readPack } from '../../things/pack.ts'
-import { capacityFrom, cellsAssumed, chemistryAssumed, chemistryByCutoff } from './assumed.words.ts'
+import { capacityFrom, cellsAssumed, chemistryAssumed, chemistryByVolts } from './assumed.words.ts'
 
 export type PackTold = Readonly<ToldPack>
 
@@ -77,7 +77,7 @@ export function wholePack(told: PackTold) {
     chemistry: chemistry.name,
     assumed: present([
       told.label_Wh === undefined ? undefined : capacityFrom(told.label_Wh, told.capacity_Ah ?? 0),
-      named ? undefined : likely ? chemistryByCutoff(likely.name) : chemistryAssumed(chemistry.name),
+      named ? undefined : likely ? chemistryByVolts(likely.name) : chemistryAssumed(chemistry.name),
       doubts.includes('cellsUnknown') ? cellsAssumed : undefined,
     ]),
     doubts,

@@ -26,6 +26,11 @@ describe('times of day', () => {
     expect(readClock(writeClock(clock))).toEqual(clock)
   })
 
+  it('of a range are both its hours', () => {
+    expect(coveredTexts('from 20 to 9 in the evening', 'clock')).toEqual(['20:00', '21:00'])
+    expect(coveredTexts('by 20 to 9', 'clock')).toEqual(['8:40'])
+  })
+
   it.each(['at 2A', 'in 40 min', 'half full', '3.7 to 4.2', 'the sun is out', '3 packs'])('none in %j', text => {
     expect(coveredTexts(text, 'clock')).toEqual([])
   })

@@ -20,6 +20,7 @@ describe('states', () => {
     ['at 30 percent', '30%'],
     ['30%', '30%'],
     ['till 80%', '80%'],
+    ['it is 40% down', '60%'],
     ['half full', '50%'],
     ['two thirds full', '67%'],
     ['a quarter left', '25%'],

@@ -15,6 +15,10 @@ describe('packs', () => {
     ['a 4S 3000 high-drain li-ion', '4S 3000mAh Li-ion high drain'],
     ['6s 5000 lipo 75c burst', '6S 5000mAh LiPo 75C discharge'],
     ['850 4s label 3C charge', '4S 850mAh 3C charge'],
+    ['a 3300, 4 cell, 60C', '4S 3300mAh 60C discharge'],
+    ['a 35 Wh pack, 3 cells', '3S 3153mAh'],
+    ['my 40C 2200 3s', '3S 2200mAh 40C discharge'],
+    ['packs of 1300, 4s, six of them', '4S 1300mAh'],
     ['save 6s 1300 lipo 5c max charge', '6S 1300mAh LiPo 5C charge'],
     ['4s2p 21700 4000 per cell', '4S2P 8000mAh'],
     ['2s3p 18650 3400', '2S3P 10200mAh'],
@@ -75,6 +79,7 @@ describe('packs', () => {
       '6S 5000mAh',
     ])
     expect(coveredTexts('2200 3s and 1300 4s', 'pack')).toEqual(['3S 2200mAh', '4S 1300mAh'])
+    expect(coveredTexts('a 1300, 4s 1500', 'pack')).toEqual(['1300mAh', '4S 1500mAh'])
   })
 
   it('tell how many they are', () => {
@@ -86,6 +91,7 @@ describe('packs', () => {
   it('keep a rate that is asked about apart from one of the label', () => {
     expect(coveredTexts('4s 1500 2C', 'pack', 'rate')).toEqual(['4S 1500mAh', '2C'])
     expect(coveredTexts('4s 1500 50C', 'pack', 'rate')).toEqual(['4S 1500mAh 50C discharge'])
+    expect(coveredTexts('charge at 30C 4s 1500', 'pack', 'rate')).toEqual(['30C', '4S 1500mAh'])
   })
 
   it('are less sure where a separator could mark thousands or decimals', () => {

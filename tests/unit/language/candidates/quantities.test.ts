@@ -78,7 +78,10 @@ describe('quantities', () => {
     ['gauge', '2.5mm2', '2.5mm²'],
     ['gauge', '1,5 mm² cable', '1.5mm²'],
     ['duration', 'in 40 min', '40min'],
+    ['temperature', 'temp is 4c', '4°C'],
+    ['rate', 'charge at 4c', '4C'],
     ['duration', 'an hour and a half', '1h30min'],
+    ['duration', '6:30 min', '6min30s'],
     ['duration', '1h20', '1h20min'],
     ['duration', 'half an hour', '30min'],
     ['duration', 'quarter of an hour', '15min'],
@@ -148,5 +151,16 @@ describe('quantities', () => {
     expect(coveredTexts('and one of 45W', 'count')).toEqual([])
     expect(coveredTexts('the 480 Wh one', 'count')).toEqual([])
     expect(coveredTexts('two boards', 'count')).toEqual(['2'])
+  })
+
+  it('count no packs where one is meant and other things are counted', () => {
+    expect(coveredTexts('four launches on the 5S 900', 'count')).toEqual([])
+    expect(coveredTexts('four flights with a 5S 900, two at once', 'count')).toContain('4')
+    expect(coveredTexts('I own four, the 5S 900', 'count')).toEqual(['4'])
+  })
+
+  it('are no length of a lead where they are the size of a plug', () => {
+    expect(coveredTexts('4 mm bullets on 1.5 m of wire', 'length')).toEqual(['1.5m'])
+    expect(coveredTexts('1.5 mm speaker cable', 'gauge', 'length')).toEqual(['1.5mm²'])
   })
 })

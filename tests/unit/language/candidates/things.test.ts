@@ -84,6 +84,8 @@ describe('sources', () => {
     ['20 Ah LiFePO4 leisure battery', '4S 20000mAh LiFe'],
     ['the LiFe at 6.6 V and the car battery of 60 Ah', 'car battery 60Ah'],
     ['generator 1000w', 'generator 1000W'],
+    ['a camp hookup of 230 V 10 A', 'generator 2300W'],
+    ['110V 15A outlet', 'generator 1650W'],
     ['a solar panel of 20W', 'solar panel 20W'],
     ['the 430Wh power station', 'power station 430Wh'],
     ['12v 18ah gate battery', 'lead battery 18Ah'],
@@ -115,6 +117,9 @@ describe('sources', () => {
     'the balance lead is torn',
     'a 12V 40W soldering iron',
     'from 3s',
+    'my aku 3S 2200',
+    '3S 1000 @ 11.85V, 0.8A',
+    'at 1.5A, when do I plug it in',
     'the car is nice',
     'at 2A from 3.7V',
   ])('none in %j', text => {

@@ -43,6 +43,15 @@ describe('packs of a sentence', () => {
     )
     expect(fitted('plan', 'two 2S 700 and a 3S 900 on a 60W charger').doubts).toEqual(['chemistryAssumed'])
   })
+
+  it.each([
+    ['900 and 950 5s', '5S 900mAh LiPo; 5S 950mAh LiPo'],
+    ['a 900 and two 950, all 5s lihv', '5S 900mAh LiHV; 2x 5S 950mAh LiHV'],
+    ['a 900, a 3S 950 and a 5S 950', '1S 900mAh LiPo; 3S 950mAh LiPo; 5S 950mAh LiPo'],
+    ['a 900 and a 950, one cell is low', '1S 900mAh LiPo; 1S 950mAh LiPo'],
+  ])('have as many cells as are told of others, where all agree: %j', (text, packs) => {
+    expect(fitted('parallel', text).options.packs).toBe(packs)
+  })
 })
 
 describe('chargers of a sentence', () => {
@@ -101,11 +110,21 @@ describe('packs that hang together', () => {
 
   it.each([
     ['5S 900 label: max charge 4C. going 2C today, amps', { pack: '5S 900mAh LiPo 4C charge', current: '2C' }],
+    ['it is a 5S, 900 mAh and 35C on it, amps', { pack: '5S 900mAh LiPo 35C' }],
     ['label: 70C discharge, 4C charge, 5S 900. I want 2C', { pack: '5S 900mAh LiPo 4C charge', current: '2C' }],
     ['somebody wants 3A on a 5s 900, fine by our rules?', { pack: '5S 900mAh LiPo', current: '3A' }],
     ['5S 900 lipo at 1A, it is down to 3.7 a cell, how long', { from: '3.7V per cell', current: '1A' }],
   ])('are told apart from what is printed, ruled and left: %j', (text, options) => {
     expect(optionsOf(text)?.options).toMatchObject(options)
+  })
+
+  it.each([
+    ['after a flight one cell is at 3.46 and the others at 3.79', 'cells'],
+    ['can a 5S 900 be full within 50 min', 'time'],
+    ['a 5S 900 full within 50 min, which amps', 'current'],
+    ['5S 900 back from flying in 5 min, 70% used, charge amps', 'energy'],
+  ])('are judged by what matters most: %j', (text, command) => {
+    expect(optionsOf(text)?.command).toBe(command)
   })
 
   it('feed each other where a word says so', () => {

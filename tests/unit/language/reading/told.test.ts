@@ -25,6 +25,8 @@ describe('how many cells', () => {
       volts: '3.81 3.81 3.64',
       chemistry: '3S LiPo',
     })
+    expect(fitted('cells', 'two cells say 3.74, the third 3.41').options.volts).toBe('3.74 3.74 3.41')
+    expect(fitted('cells', '4S, lowest 3.71 and highest 3.78').options.volts).toBe('3.71 3.78 3.78 3.78')
     expect(fitted('cells', '3.88 and 3.93, lihv').options).toEqual({ volts: '3.88 3.93', chemistry: '2S LiHV' })
   })
 
@@ -96,6 +98,8 @@ describe('the size of a round cell', () => {
     // No LiPo comes in round cells.
     expect(fitted('current', '3s1p 21700 4500').options.pack).toBe('3S 4500mAh Li-ion')
     expect(fitted('current', '3s1p 21700 4500').doubts).toContain('chemistryAssumed')
+    expect(fitted('current', '5S2P from 21700s, 4500 mAh a cell').options.pack).toBe('5S2P 9000mAh Li-ion')
+    expect(fitted('current', '5S2P of 21700 4500').options.pack).toBe('5S2P 9000mAh Li-ion')
     expect(fitted('current', 'one 21700 with 4800 mAh li-ion').options.pack).toBe('1S 4800mAh Li-ion')
   })
 })
@@ -192,10 +196,19 @@ it('so long after a flight is no time that a charge has', () => {
   expect(fitted('time', '4S 1300 lipo at 3.7 a cell half an hour after landing').options.within).toBeUndefined()
 })
 
-it('chargers are counted, whatever they are like', () => {
-  expect(fitted('plan', 'nine 2S 900 lipo on three small old chargers').options.ports).toBe('3')
-  expect(fitted('plan', 'nine 2S 900 lipo, three single chargers').options.ports).toBe('3')
-  expect(fitted('plan', 'nine 2S 900 lipo, three chargers with two ports each').options.ports).toBe('6')
+it('volts of a label tell a type that is charged more gently, and of counted cells where they stand', () => {
+  expect(fitted('current', '9.9V 2100').options.pack).toBe('3S 2100mAh LiFe')
+  expect(fitted('current', '14.4V 3200').options.pack).toBe('4S 3200mAh Li-ion')
+  // Volts that are read off may be such a label's too, and end too high for the commonest.
+  expect(fitted('current', '15.2V 1400').options.pack).toBe('4S 1400mAh LiPo')
+  expect(fitted('current', '9.9V 2100').doubts).toContain('chemistryAssumed')
+  expect(fitted('percent', '4S 1400 15.2V').options.at).toBe('15.2V pack')
+  expect(fitted('percent', '4S 1400 lihv 15.2V').options.at).toBeUndefined()
+})
+
+it('charged by somebody is not charged full', () => {
+  expect(fitted('percent', '3S 2200 charged with 1000 mAh').options.at).toBeUndefined()
+  expect(fitted('percent', '3S 2200 is charged').options.at).toBe('full')
 })
 
 it('a pack told in full is meant, not the number in a name', () => {
