@@ -15,6 +15,7 @@ import { clockKind, countKind, durationKind, temperatureKind } from '../../src/l
 import { lengthBetween_s } from '../../src/language/quantities/clock.ts'
 import type { StandingSource } from '../../src/language/things/standing.ts'
 import { byLog, recallFromLog } from '../log/log-recall.ts'
+import { ofCharge } from '../shared/charging.ts'
 
 const takes = {
   packs: required(sessionPacksKind),
@@ -26,6 +27,7 @@ const takes = {
   ready: optional(clockKind),
   flights: optional(countKind),
   temperature: optional(temperatureKind),
+  apart: ofCharge.apart,
   ...byLog,
 }
 
@@ -88,7 +90,7 @@ function outputsOf({ chargers, ports = 1 }: AskedPlan): readonly Charger[] {
 }
 
 function fieldOf(asked: AskedPlan, { house, dangers, doubts, learned }: Context): FieldSession {
-  const { packs, sources = [], by, start, ready, flights, temperature } = asked
+  const { packs, sources = [], by, start, ready, flights, temperature, apart } = asked
   return {
     packs: packs.map(({ count, item }) => ({ ...item, count })),
     chargers: outputsOf(asked),
@@ -98,6 +100,7 @@ function fieldOf(asked: AskedPlan, { house, dangers, doubts, learned }: Context)
     flights,
     around: { house, dangers, doubts, learned },
     temperature_C: temperature,
+    apart_V: apart,
   }
 }
 

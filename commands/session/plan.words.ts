@@ -8,6 +8,7 @@ import { stepped_s } from '../../src/ground/show.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { type Clock, clockAfter, writeClock } from '../../src/language/quantities/clock.ts'
 import { logWords } from '../log/learned.words.ts'
+import { ofChargeWords } from '../shared/charging.words.ts'
 import { asksAgain } from '../shared/next.ts'
 import { sourceAssumed } from '../shared/source.words.ts'
 import { type Planned, plan } from './plan.ts'
@@ -41,6 +42,7 @@ export const planWords: WordsOf<typeof plan> = locale => {
       ready: { about: say`the time of day by which they must be ready`, as: text => say`ready by ${text}` },
       flights: { about: say`how many packs are wanted ready; all when not said`, as: text => say`for ${text} flights` },
       temperature: { about: say`of the cells; a room when not said`, as: text => say`cells at ${text}` },
+      apart: ofChargeWords(locale).apart,
       ...logWords(locale),
     },
     answer: (planned, asked) => {

@@ -35,6 +35,8 @@ export interface FieldSession {
   readonly flights?: number
   readonly around: Around
   readonly temperature_C?: number
+  /** How far the cells of a pack lie apart at rest, in V. */
+  readonly apart_V?: number | undefined
 }
 
 /** In a hurry a charge may go above the recommended current, up to the smallest limit. */

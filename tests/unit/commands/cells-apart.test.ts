@@ -19,6 +19,7 @@ describe('cells far apart', () => {
     'my 3S 1300 LiPo has 0.3 V between the cells, how long does it take at 1A',
     'how many 3S 1300 LiPo can a 4S 5000 Li-ion charge, their cells are 0.3 V apart',
     'storage pack: 3S 1300 LiPo from: 3.6V per cell apart: 0.3V',
+    'plan two 3S 1300 LiPo with two 80W chargers, one has its cells 0.3 V apart',
   ])('are not charged: %s', async text => {
     const { verdict, headline } = await asking.ask(text)
     expect([verdict, spaced(headline)]).toEqual(['do not charge', expect.stringContaining('the cells are 0.3 V apart')])
