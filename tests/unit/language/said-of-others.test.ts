@@ -14,8 +14,16 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
       'the bottom of the charger gets really hot, carry on? 4s 1500 lipo',
       'charger hot to the touch after an hour of 6s 5000 at 6 A',
       'is a hot charger dangerous? 4s 1500 lipo at 3 A',
+      'my deans plug gets hot in full throttle',
+      'esc was too hot to touch after the flight',
     ],
-    ['the pack on the charger is hot', 'charger is warm and the pack is hot too', 'my battery gets hot in the charger'],
+    [
+      'the xt60 gets hot and the pack too',
+      'the pack felt 45 degrees after the flight',
+      'the pack on the charger is hot',
+      'charger is warm and the pack is hot too',
+      'my battery gets hot in the charger',
+    ],
   ],
   [
     'movingVehicle',
@@ -33,6 +41,67 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
     ],
   ],
   [
+    'badLead',
+    ['charger gets really hot at 20 A'],
+    ['the lead gets really hot at 20 A', 'wire from the charger gets hot at 20 A'],
+  ],
+  [
+    'wet',
+    ['i spilled tea on the charger', 'my power supply got wet in the rain'],
+    ['i spilled tea on the pack', 'charger got wet in the rain and the lipo too'],
+  ],
+  [
+    'mainsWet',
+    ['i spilled tea on the table', 'charger stayed dry, it only rained on the grill'],
+    ['i spilled tea on the charger', 'my power supply got wet in the rain'],
+  ],
+  [
+    'fire',
+    ['will it explode if i charge it in the kitchen', 'can a lipo just burn in its box'],
+    ['my pack smokes, will it explode', 'it might be burning inside, it smells sweet'],
+  ],
+  [
+    'reversed',
+    ['the connector sparked when i plugged it in'],
+    ['it sparked when i plugged it in, red was on black', 'sparks on plugging in, i had turned the plug'],
+  ],
+  [
+    'unattended',
+    [
+      'how do i get at the workshop charger',
+      'who has the key of the office charger',
+      'the display keeps charging at 12.6',
+    ],
+    ['i get on at the office, the charger runs', 'it charges while i watch tv in the next room'],
+  ],
+  [
+    'tooFast',
+    ['is it bad to fly at 35C weather', 'charge the 4s 1500 at 33C outside', 'may i take 6 x 4s 1500 on a plane'],
+    ['charge the 4s 1500 at 33C', 'label says 30C so i put 40 A into the 1300'],
+  ],
+  [
+    'storedFull',
+    ['how long can a pack stay full', 'for how many days can i leave lipos fully charged'],
+    ['i left my pack fully charged all winter', 'how long can it stay full, it has been so since march'],
+  ],
+  [
+    'overfull',
+    [
+      "it shows 25.2 V and still says charging, isn't it finished",
+      'screen says 16.8 and 0.1 A still flows, normal?',
+      'it reads 8.4 and goes on charging',
+    ],
+    [
+      'my 3s shows 16.8 and still charges',
+      'it has been at 16.8 for hours and still takes more, 2000 mah went into the 1500',
+    ],
+  ],
+  [
+    'wrongMode',
+    ['end voltage of 3s li-ion for longer life', 'lipo mode, to extend its life'],
+    ['lipo mode for my 2s 1300 life', 'the pack is life and the program is lipo'],
+  ],
+  [
     'exhaust',
     ['i drive to the field with a generator in the boot, how many 4s 1500 lipo does 1000 W feed'],
     ['generator runs in the boot while i charge 4s 1500', 'generator in the boot is on, 4s 1500 how long'],
@@ -44,6 +113,7 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
       'they are identical 4s 1500 lipo, can i charge both together',
     ],
     [
+      'board with two 3s 1300, one at 3.85 and one flown down to 3.5',
       'all the same but one is full, 6 3s 850 on the board',
       'both on the same board, a 3s 850 and a 4s 850',
       'one full and one empty 3s 850 on the board together?',
@@ -52,7 +122,7 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
   [
     'tooLow',
     ['the label reads 1,300, 4s lipo, how many amps', '12 V feed, 15 A, 5 m lead, drop at most 0.5 V'],
-    ['one cell of my 4s 1500 reads 1,3 V'],
+    ['one cell of my 4s 1500 reads 1,3 V', 'left goggles on all night, battery reads 4.1 V 2s'],
   ],
 ])('%s', (danger, harmless, harmful) => {
   it.each(harmless)('is not told by "%s"', text => expect(told(text)).not.toContain(danger))

@@ -6,7 +6,9 @@ import type { Relation } from './relation.ts'
 import { childAlone, childrensRoom } from './rooms.ts'
 import { modeByMistake, wrongCharger, wrongCount, wrongMode } from './setting.ts'
 import { overfull, tooFast, tooHigh, tooSoon } from './speed.ts'
+import { wetDevice } from './spoken-of.ts'
 import { boardMixed, tooLow } from './volts.ts'
+import { withoutCharger } from './without-charger.ts'
 
 export const relations: readonly Relation[] = [
   tooLow,
@@ -23,4 +25,6 @@ export const relations: readonly Relation[] = [
   boardMixed,
   childrensRoom,
   childAlone,
+  wetDevice,
+  withoutCharger,
 ]

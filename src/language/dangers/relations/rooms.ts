@@ -99,3 +99,16 @@ export const childrensRoom: Relation = told => {
 /** "Charging in the bedroom": whether somebody is awake there is open. */
 export const isWhereOneSleeps = (told: Told): boolean =>
   roomIn(told, at => sleeps.test(told.marked.words[at]?.w ?? '')) !== undefined
+
+/** "The workshop charger", "the key of the office charger": which one is meant, and nobody goes there. */
+export function isPlaceOfCharger(told: Told): boolean {
+  const { words } = told.marked
+  const places = words.flatMap((_, at) => (told.is(at, 'errand') ? [at] : []))
+  return (
+    places.length > 0 &&
+    places.every(at => /^(?:chargers?|supply|board)$/.test(words[at + 1]?.w ?? '') && words[at + 1]?.cut === 0) &&
+    !told.has('sleep') &&
+    !told.has('notThere') &&
+    !told.has('leaveIt')
+  )
+}

@@ -76,9 +76,17 @@ export function healthyVolts(told: Told): boolean {
     one =>
       (one.kind === 'volts' || one.kind === 'bare') &&
       !isWhole(told, one) &&
-      (fine(one.value) || fine(one.value / (count ?? 1))),
+      ((fine(one.value) && !mayBeOfPack(told, one, count)) || fine(one.value / (count ?? 1))),
   )
 }
+
+/** "The battery reads 4.1 V", a 2S: of one cell, or of both, and then they are dead. */
+const mayBeOfPack = (told: Told, { kind, to, from }: Value, count = 1): boolean =>
+  told.has('together') ||
+  (count > 1 &&
+    kind === 'volts' &&
+    !told.is(to, 'perCell') &&
+    ['pack', 'it'].some(of => before(told, from, of, 3) !== undefined))
 
 /** One of two and more readings in a row: "2.1 2.0 2.3", "3.2 2.1 3.2". */
 function inList(told: Told, value: Value): boolean {
@@ -141,7 +149,7 @@ export function isAlike(told: Told): boolean {
     values.filter(({ kind }) => kind === 'count').length > 1 && !marked.words.some(({ w }) => states.test(w))
   return (
     told.has('board') &&
-    (told_V.length > 1 || isBare || isSaidSame(told) || isSaidWithin(told)) &&
+    (told_V.filter(one => isReading(told, one)).length > 1 || isBare || isSaidSame(told) || isSaidWithin(told)) &&
     boardMixed(told) === undefined
   )
 }
@@ -181,8 +189,9 @@ function spread(readings: readonly Value[], count: number): Judged | undefined {
 function isReading(told: Told, one: Value): boolean {
   if (one.kind !== 'volts' && one.kind !== 'bare') return false
   if (one.kind === 'bare' && isWhole(told, one)) return false
-  const previous = told.marked.words[one.from - 1]?.w ?? ''
-  return !/^(?:to|end|until|till|til|stop|full|with|set|cutoff)$/.test(previous)
+  const [before, previous] = [2, 1].map(back => told.marked.words[one.from - back]?.w ?? '')
+  if (previous === 'to' && /^(?:down|flown|sank|dropped|fell)$/.test(before ?? '')) return true
+  return !/^(?:to|end|until|till|til|stop|full|with|set|cutoff)$/.test(previous ?? '')
 }
 
 function percentApart(told: Told): Judged | undefined {
