@@ -80,6 +80,18 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
     ['charge the 4s 1500 at 33C', 'label says 30C so i put 40 A into the 1300'],
   ],
   [
+    'revive',
+    ['plugged my battery backwards for a second, nothing happened'],
+    ['i clip the dead pack for a second to a good one so the charger sees it'],
+  ],
+  [
+    'coldPack',
+    ['the fridge is next to the charger'],
+    ['can i charge right out of the fridge', 'from the fridge straight on charge'],
+  ],
+  ['noBalance', ['the xt60 is gold plated'], ['charge with xt60 only']],
+  ['homework', ['i changed the connector of the esc'], ['i changed the connector of the pack']],
+  [
     'storedFull',
     ['how long can a pack stay full', 'for how many days can i leave lipos fully charged'],
     ['i left my pack fully charged all winter', 'how long can it stay full, it has been so since march'],
@@ -113,6 +125,7 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
       'they are identical 4s 1500 lipo, can i charge both together',
     ],
     [
+      'parallel 3s and 4s, yes or no',
       'board with two 3s 1300, one at 3.85 and one flown down to 3.5',
       'all the same but one is full, 6 3s 850 on the board',
       'both on the same board, a 3s 850 and a 4s 850',

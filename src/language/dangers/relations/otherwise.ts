@@ -50,6 +50,7 @@ export const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
   storedFull: asksHowLong,
   unattended: isPlaceOfCharger,
   badLead: isHotCharger,
+  revive: ({ has }) => has('swapPolarity'),
   wet: told => wetDevice(told) !== undefined,
   seriesCharge: isOneSource,
   movingVehicle: told => isTripOver(told) || isCarried(told) || (isBesideFuel(told) && !told.has('driving')),

@@ -1,7 +1,7 @@
 // Volts that are too low for a cell, too high, or apart on one board.
 
 import { mostApart_V } from '../../../charging/things/practice.ts'
-import { before, crossesClause, isWhole, type Judged, type Relation, type Told, wasOnce } from './relation.ts'
+import { before, crossesClause, isWhole, type Judged, type Relation, type Told, textOf, wasOnce } from './relation.ts'
 import { chemistryIn, countIn, type Value } from './values.ts'
 
 /** Below these volts per cell a pack counts as run down; nickel and lead are left to the core. */
@@ -67,7 +67,6 @@ const isCountOfCells = ({ marked: { words } }: Told, at: number): boolean =>
 const isSpread = (perCell_V: number, least_V: number): boolean => perCell_V !== 0 && perCell_V < least_V
 
 const isRound = (value: number): boolean => [9, 12, 13.8, 15, 18, 19, 20, 24].includes(value)
-
 /** Whether the volts told are those of a sound pack: what is said of a switch left on then did no harm. */
 export function healthyVolts(told: Told): boolean {
   const count = countIn(told.values)
@@ -110,7 +109,6 @@ export const boardMixed: Relation = told => {
 }
 
 const states = /^(?:full|empty|flat|half|fresh|landed|topped|used|drained|new|old|charged|puff|swoll|another|different)/
-
 const same = /^(?:same|alike|equal|identical|matching)$/
 const every = /^(?:all|every|both|each|two|three|four|five|six|seven|eight|nine|ten|twelve|\d+|they|theyre|are)$/
 /** Of these, packs of any kind may share the same one. */
@@ -185,13 +183,14 @@ function spread(readings: readonly Value[], count: number): Judged | undefined {
   return { danger: 'boardMixed', from: Math.min(first.from, last.from), to: Math.max(first.to, last.to) }
 }
 
+const wentTo = /\b(?:down|flown|sank|dropped|fell) to$/
+const aims = /\b(?:to|end|until|till|til|stop|full|with|set|cutoff)$/
 /** A reading of volts, not a target ("end 4.35"), nor amps or lengths. */
 function isReading(told: Told, one: Value): boolean {
   if (one.kind !== 'volts' && one.kind !== 'bare') return false
   if (one.kind === 'bare' && isWhole(told, one)) return false
-  const [before, previous] = [2, 1].map(back => told.marked.words[one.from - back]?.w ?? '')
-  if (previous === 'to' && /^(?:down|flown|sank|dropped|fell)$/.test(before ?? '')) return true
-  return !/^(?:to|end|until|till|til|stop|full|with|set|cutoff)$/.test(previous ?? '')
+  const previous = textOf(told.marked.words.slice(Math.max(0, one.from - 2), one.from))
+  return wentTo.test(previous) || !aims.test(previous)
 }
 
 function percentApart(told: Told): Judged | undefined {
@@ -205,9 +204,10 @@ function percentApart(told: Told): Judged | undefined {
 const isChoice = ({ marked }: Told, from: number, to: number): boolean =>
   marked.words.slice(from, to).some(({ w }) => w === 'or' || w === 'versus' || w === 'vs')
 
+const inParallel = /\bparallel (?:charg\w+ )?(?:a |my |of )?\d+ s (?:\d+ )?(?:and|with|plus) (?:a |my )?\d+ s\b/
 /** Different counts or chemistries that go on the board together. */
 function kindsApart(told: Told): Judged | undefined {
-  if (!told.has('shareWords')) return undefined
+  if (!told.has('shareWords') && !inParallel.test(textOf(told.marked.words))) return undefined
   for (const kind of ['count', 'chemistry'] as const) {
     const all = told.values.filter(one => one.kind === kind)
     const other = all.find(one =>
