@@ -30,6 +30,7 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
     [
       'we came over on the ferry yesterday, how many amps for my 4s 1500 lipo',
       'after the boat crossing my packs read 3.8 each, 4s 1500 lipo, how long at 1.5',
+      'after driving home the packs are at 12 degrees, charge them?',
       'we carry a 1 kW generator in the car boot on trips, can it charge 6s 5000 lipo at 5 A',
     ],
     [
@@ -57,8 +58,17 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
   ],
   [
     'fire',
-    ['will it explode if i charge it in the kitchen', 'can a lipo just burn in its box'],
-    ['my pack smokes, will it explode', 'it might be burning inside, it smells sweet'],
+    [
+      'will it explode if i charge it in the kitchen',
+      'can a lipo just burn in its box',
+      'my esc smoked yesterday, charge the pack',
+    ],
+    [
+      'my esc is smoking',
+      'the pack smoked yesterday',
+      'my pack smokes, will it explode',
+      'it might be burning inside, it smells sweet',
+    ],
   ],
   [
     'reversed',

@@ -1,6 +1,7 @@
 // What values and structure say of each danger, whatever the words sound like: that it is none, of another thing, or open.
 
 import type { Danger } from '../../../charging/situation/dangers.ts'
+import { isFireAsked, isFireFought, isPartBurnt } from './burning.ts'
 import { isJustFull } from './full.ts'
 import { asksHowLong } from './general.ts'
 import { isLabelled, isRoundCell, isTimeUnknown } from './label.ts'
@@ -13,8 +14,6 @@ import {
   isBesideFuel,
   isBesidePacks,
   isCarried,
-  isFireAsked,
-  isFireFought,
   isHotCharger,
   isInRain,
   isOfDevice,
@@ -60,7 +59,7 @@ export const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
 export const besideOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
   hotPack: isOfDevice,
   unattended: isMinded,
-  fire: isFireAsked,
+  fire: told => isFireAsked(told) || isPartBurnt(told),
   reversed: isPlugSpark,
 }
 /** What is open, whatever else is told. */

@@ -116,7 +116,7 @@ export const isBesidePacks = ({ marked: { words } }: Told): boolean =>
   )
 
 const wasSo =
-  /\b(?:yesterday|ago|last (?:night|week|weekend|month|year)|this morning|crossed|arrived)\b|\b(?:came|got|drove|rode|sailed) (?:off|over|across|back|here|home|from|to|by)\b|\bdrove \d|\btook (?:the|a|an|our) \w+ (?:over|to|across|here|home|back)\b|\bafter (?:the|a|our) (?:\w+ )?(?:crossing|trip|drive|ride|journey|passage)\b/
+  /\b(?:yesterday|ago|last (?:night|week|weekend|month|year)|this morning|crossed|arrived)\b|\b(?:came|got|drove|rode|sailed) (?:off|over|across|back|here|home|from|to|by)\b|\bdrove \d|\btook (?:the|a|an|our) \w+ (?:over|to|across|here|home|back)\b|\bafter (?:(?:the|a|our) (?:\w+ )?(?:crossing|trip|drive|ride|journey|passage)|(?:driving|riding|sailing|travell?ing) (?:home|back|here|there|to|for|from|\d))\b/
 const isAboard =
   /\b(?:aboard|on board|on deck|seats?|cabin|sockets?|while|during|underway|on the way|before (?:i|we) (?:get|land|arrive|dock))\b/
 const charges = ['chargeRun', 'chargeAct'] as const
@@ -169,32 +169,3 @@ export const isOneSource = ({ has, marked: { words } }: Told): boolean =>
   !words.some(({ w }) => isJoined(w)) &&
   words.some(({ w }) => w === 'chargers') &&
   words.some(({ w }, at) => isLead(w) && (w === 'agm' || words[at + 1]?.w === 'battery' || words[at + 1]?.w === 'batt'))
-
-/** "Put the fire out with water?": one may burn now. */
-export function isFireFought({ marked: { words } }: Told): boolean {
-  const isFire = words.some(
-    ({ w }, at) =>
-      w === 'fire' && /^(?:the|this|that|a)$/.test(words[at - 1]?.w ?? '') && !fireThings.test(words[at + 1]?.w ?? ''),
-  )
-  return isFire && words.some(({ w }) => fights.test(w))
-}
-const fireThings = /^(?:extinguishers?|blankets?|service|brigade|engine|place|buckets?|bags?|safe|proof|alarms?)$/
-const fights = /^(?:water|out|extinguish\w*|smother|sand|small)$/
-
-const mayBe = /^(?:will|can|could|would|may|might|does|do)$/
-const mostToFire = 6
-/** "Will it explode if", "can a LiPo catch fire": it is asked whether one may, and none is seen. */
-export function isFireAsked(told: Told): boolean {
-  const { words } = told.marked
-  const burning = words.flatMap((_, at) => (told.is(at, 'fire') || told.is(at, 'smell') ? [at] : []))
-  return (
-    burning.length > 0 &&
-    burning.every(at => {
-      const [from] = clauseAt(told, at)
-      const asks = words.slice(Math.max(from, at - mostToFire), at).findIndex(({ w }) => mayBe.test(w))
-      const first = Math.max(from, at - mostToFire) + asks
-      // "It might burn": said, and not asked.
-      return asks >= 0 && (first === from || /^(?:and|so|but|or)$/.test(words[first - 1]?.w ?? ''))
-    })
-  )
-}
