@@ -48,13 +48,32 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
   ],
   [
     'wet',
-    ['i spilled tea on the charger', 'my power supply got wet in the rain'],
-    ['i spilled tea on the pack', 'charger got wet in the rain and the lipo too'],
+    [
+      'i spilled tea on the charger',
+      'my power supply got wet in the rain',
+      'my lipo bag went through the wash',
+      'charge in the rain under a roof',
+    ],
+    [
+      'i charged in the rain and the pack got wet',
+      'i spilled tea on the pack',
+      'charger got wet in the rain and the lipo too',
+    ],
   ],
   [
     'mainsWet',
     ['i spilled tea on the table', 'charger stayed dry, it only rained on the grill'],
-    ['i spilled tea on the charger', 'my power supply got wet in the rain'],
+    [
+      'i spilled tea on the charger',
+      'my power supply got wet in the rain',
+      'can i charge in the rain',
+      'charging in the bathtub, dry',
+    ],
+  ],
+  [
+    'pierced',
+    ['can i drill a hole in the lipo box', 'the strap has a cut, battery strap i mean'],
+    ['can i drill a hole in the lipo', 'hole in the lipo bag and in the pack'],
   ],
   [
     'fire',
@@ -78,11 +97,18 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
   [
     'unattended',
     [
+      'how close must i sit',
+      'may i leave the house with packs in storage',
       'how do i get at the workshop charger',
       'who has the key of the office charger',
       'the display keeps charging at 12.6',
     ],
-    ['i get on at the office, the charger runs', 'it charges while i watch tv in the next room'],
+    [
+      'what amps for a 3s 2200, and can i leave the room',
+      'may we leave the house while it charges',
+      'i get on at the office, the charger runs',
+      'it charges while i watch tv in the next room',
+    ],
   ],
   [
     'tooFast',
@@ -133,8 +159,10 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
     [
       'all eight the same 1s 300 lihv, charge them together on the board?',
       'they are identical 4s 1500 lipo, can i charge both together',
+      'i connect 2 packs 3s with a y cable to charge at once',
     ],
     [
+      'i connect 2 packs 3s with a y cable, one is full',
       'parallel 3s and 4s, yes or no',
       'board with two 3s 1300, one at 3.85 and one flown down to 3.5',
       'all the same but one is full, 6 3s 850 on the board',

@@ -7,8 +7,11 @@ import type { Value } from './values.ts'
  * "How do I keep packs from swelling", "why must one not charge in bed": such a question tells no danger. Not where
  * something of somebody's own is spoken of or more is said, nor where the reason is asked for what somebody means to do.
  */
-export function asksInGeneral({ marked: { words, denies }, values, has }: Told): boolean {
-  if (words.slice(1).some(({ cut }) => cut > 0) || has('ownThing')) return false
+export function asksInGeneral({ marked: { words, denies }, values, has, is }: Told): boolean {
+  // "I have to" is nothing that somebody has.
+  const isBound = (at: number) => words[at + 1]?.w === 'have' && words[at + 2]?.w === 'to'
+  const isOwn = words.some((_, at) => is(at, 'ownThing') && !isBound(at))
+  if (words.slice(1).some(({ cut }) => cut > 0) || isOwn) return false
   const text = textOf(words)
   // What one is bound to do is no wish; but "why must I not leave it" may be one.
   const isDuty = duty.test(text) && !denies.includes(true)

@@ -4,13 +4,15 @@ import type { Danger } from '../../../charging/situation/dangers.ts'
 import { isFireAsked, isFireFought, isPartBurnt } from './burning.ts'
 import { isJustFull } from './full.ts'
 import { asksHowLong } from './general.ts'
+import { isOfHolder } from './holders.ts'
 import { isLabelled, isRoundCell, isTimeUnknown } from './label.ts'
-import { isOneKind } from './one-kind.ts'
+import { isOneCount, isOneKind } from './one-kind.ts'
 import type { Told } from './relation.ts'
 import { isAmongChildren, isChildAsking, isMinded, isPlaceOfCharger, isStaying, isWhereOneSleeps } from './rooms.ts'
 import { isSameCount, isSameType } from './setting.ts'
 import { isInFlight, isJourney, isRatedFuse, isUsualRate, isWithinLabel, mayBeHigh, tookMore } from './speed.ts'
 import {
+  chargedInWet,
   isBesideFuel,
   isBesidePacks,
   isCarried,
@@ -50,7 +52,9 @@ export const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
   unattended: isPlaceOfCharger,
   badLead: isHotCharger,
   revive: ({ has }) => has('swapPolarity'),
-  wet: told => wetDevice(told) !== undefined,
+  wet: told => [wetDevice, chargedInWet].some(relation => relation(told)) || isOfHolder(told),
+  pierced: isOfHolder,
+  crashed: isOfHolder,
   seriesCharge: isOneSource,
   movingVehicle: told => isTripOver(told) || isCarried(told) || (isBesideFuel(told) && !told.has('driving')),
   exhaust: isCarried,
@@ -59,6 +63,7 @@ export const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
 export const besideOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
   hotPack: isOfDevice,
   unattended: isMinded,
+  boardMixed: isOneCount,
   fire: told => isFireAsked(told) || isPartBurnt(told),
   reversed: isPlugSpark,
 }

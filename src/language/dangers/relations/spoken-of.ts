@@ -43,6 +43,20 @@ export const wetDevice: Relation = told => {
     : { danger: 'mainsWet', from: Math.min(at, wet), to: Math.max(at, wet) + 1 }
 }
 
+const inWet =
+  /\b(?:charg\w+|plugged)(?: (?:it|them|a|my|the|pack|packs|lipo|lipos|\d+|s))* (?:in|on|at|by) (?:the |heavy |light |a |wet )*(?:rain|drizzle|wet|bathroom|bathtub|bath|shower|grass|puddle)\b/
+const isGotWet = /\b(?:got|was|were|fell|been|has|wet|soaked|dropped|dripp\w*|water)\b/
+
+/** "Charging in the rain": where, and no pack that got wet. */
+export const chargedInWet: Relation = told => {
+  const { words, denies } = told.marked
+  const text = textOf(words)
+  const at = words.findIndex(({ w }) => isCharge(w))
+  return inWet.test(text) && !isGotWet.test(text.replace(inWet, '')) && !denies.includes(true)
+    ? { danger: 'mainsWet', from: at, to: Math.min(words.length, at + 4) }
+    : undefined
+}
+
 const sparks = matching(/^(?:spark(?:s|ed|ing)?|snap(?:s|ped)?|crackl\w*|arc(?:s|ed|ing)?)$/)
 const isCrossed = matching(
   /^(?:revers\w*|swap\w*|wrong\w*|backwards?|polarity|red|black|plus|minus|positive|negative|crossed|melt\w*|burn\w*|smok\w*|bang|flash|blew|blown|dead|out|weld\w*|turn\w*|upside|flip\w*|other|round)$/,
