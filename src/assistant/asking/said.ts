@@ -103,7 +103,9 @@ export function inHandbook(said: Said, of?: string): Promise<Reply> {
   const { around, text, about, temperature, plain } = said
   keepPack(said)
   const asked = of ?? about ?? (temperature === undefined ? text : themeOfWarmth(temperature))
-  const known = ofStanding(asksToKnow(text) ? { ...plain, doubts: inTongue(around) } : plain, text)
+  // A question mark behind what is told makes no question of it.
+  const isToKnow = asksToKnow(text) && asksToKnow(text.replaceAll('?', ''))
+  const known = ofStanding(isToKnow ? { ...plain, doubts: inTongue(around) } : plain, text)
   const warmth: Record<string, string> = temperature === undefined ? {} : { temperature }
   return answerKnown(around, { ...known, question: { command: 'handbook', options: { ...warmth, about: asked } } })
 }

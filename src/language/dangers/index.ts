@@ -107,9 +107,11 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
       ? shareOf(danger) > likely.named && isLikelyEmergency(danger)
       : isFound(danger) || shareOf(danger) > likely.barely
   const { told: sure, toldByRule } = isByRule ? likelyInGloss : likely
-  const isByWords = any > (tells.length === 0 ? sure : isPlain ? likely.plainly : toldByRule)
+  const isByWords = any > (tells.length === 0 ? sure : toldByRule)
+  const isTold = (danger: Danger) =>
+    isByWords || (isPlain && any > likely.plainly && tells.some(one => one.danger === danger))
   // Nobody is sent away from a fire that is only the likeliest of many things, nor told of what may be anything.
-  const byWords = isByWords ? likeliest(all, alsoLikely.told).filter(isLikelyNamed) : []
+  const byWords = likeliest(all, alsoLikely.told).filter(danger => isTold(danger) && isLikelyNamed(danger))
   const isOfOther = (danger: Danger) => besideOthers[danger]?.(values) ?? false
   const found = once([
     ...relations.map(relation => relation(values)).filter(found => found !== undefined),
@@ -129,8 +131,9 @@ function dangersInEnglish(text: string, isByRule?: (one: Evidence) => boolean): 
   const isAgreed = tells.some(({ danger }) => shareOf(danger) > agreed)
   // Rules that find two dangers bear each other out.
   const isSaid = tells.length > 1 || (tells.length > 0 && (isAgreed || marked.words.length <= fewWords.suspected))
-  const isAnything = standing.length > 0 || shareOf(all[0]?.danger as Danger) > likely.anything
-  const isSuspected = told.length === 0 && (isSaid || (any > enough && isAnything))
+  // What is only found of dangers that it shows to be none is no reason for another.
+  const isAnything = standing.some(one => !isOut(one.danger)) || shareOf(all[0]?.danger as Danger) > likely.anything
+  const isSuspected = told.length === 0 && isAnything && (isSaid || any > enough)
   const mayBurn = tells.filter(isEmergency).map(({ danger }) => danger)
   const suspected = others.length > 0 ? others : isSuspected ? likeliest(all, alsoLikely.suspected) : []
   return {

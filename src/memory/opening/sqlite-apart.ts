@@ -51,7 +51,7 @@ class ApartDriver implements Driver {
     this.#id = this.#idNow()
     this.#reader.prepare(waitLess).run([])
     // Begun now, it is there when the first is to be written.
-    this.#begin().unref()
+    this.begin().unref()
   }
 
   #idNow = () => statSync(this.#file, { throwIfNoEntry: false })?.ino
@@ -61,13 +61,15 @@ class ApartDriver implements Driver {
     if (this.#idNow() !== this.#id) throw new MemoryError(`${this.#file} was taken away`, 'closed')
   }
 
-  #begin(): Worker {
+  /** A new one where the last has ended: a thread without memory ends neither the program nor what is asked next. */
+  begin(): Worker {
+    if (this.#writer) return this.#writer
+    const writer = new Worker(new URL('./sqlite-writer.ts', import.meta.url), { workerData: this.#file })
     const gone = () => {
-      this.#writer = undefined
+      if (this.#writer === writer) this.#writer = undefined
     }
-    const options = { workerData: this.#file }
-    this.#writer ??= new Worker(new URL('./sqlite-writer.ts', import.meta.url), options).once('exit', gone)
-    return this.#writer
+    this.#writer = writer.once('error', gone).once('exit', gone)
+    return writer
   }
 
   async acquireConnection(): Promise<Lent> {
@@ -88,9 +90,10 @@ class ApartDriver implements Driver {
     return answered(this.#reader as SqliteDatabase, sql, parameters)
   }
 
-  async write(sql: string, parameters: readonly unknown[]): Promise<QueryResult<unknown>> {
+  async write(writer: Worker, sql: string, parameters: readonly unknown[]): Promise<QueryResult<unknown>> {
+    // What it had begun is undone; what would follow must not stand alone.
+    if (writer !== this.#writer) throw new MemoryError('the thread that wrote has ended', 'away')
     if (sql !== 'rollback') this.#heedGone()
-    const writer = this.#begin()
     // The program ends when nothing is left to be written.
     writer.ref()
     writer.postMessage({ sql, parameters })
@@ -119,6 +122,7 @@ const say = async (lent: DatabaseConnection, word: string): Promise<void> => {
 class Lent implements DatabaseConnection {
   readonly #driver: ApartDriver
   #done: (() => void) | undefined
+  #writer: Worker | undefined
 
   constructor(driver: ApartDriver) {
     this.#driver = driver
@@ -127,7 +131,8 @@ class Lent implements DatabaseConnection {
   async executeQuery<R>({ query, sql, parameters }: CompiledQuery): Promise<QueryResult<R>> {
     if (!this.#done && SelectQueryNode.is(query)) return this.#driver.read(sql, parameters) as QueryResult<R>
     this.#done ??= await this.#driver.mayWrite()
-    return (await this.#driver.write(sql, parameters)) as QueryResult<R>
+    this.#writer ??= this.#driver.begin()
+    return (await this.#driver.write(this.#writer, sql, parameters)) as QueryResult<R>
   }
 
   // biome-ignore lint/correctness/useYield: nothing of ours reads in a stream.

@@ -23,6 +23,15 @@ async function verdicts(...texts: readonly string[]): Promise<readonly Reply['ve
 }
 const last = async (...texts: readonly string[]) => (await verdicts(...texts)).at(-1)
 
+describe('what may be told', () => {
+  it.each([
+    ['bms removed from the li-ion pack, charge it with a lipo charger?', 'go with care'],
+    ['what does a bms do in a li-ion pack?', undefined],
+  ])('is spoken of before %j is answered: %s', async (text, verdict) => {
+    expect(await verdicts(text)).toEqual([verdict])
+  })
+})
+
 describe('what lasts', () => {
   it('stays with the pack of that name, whatever is asked of it', async () => {
     await asking.ask('my wren is puffed')

@@ -55,7 +55,9 @@ export const askedInGeneral = `
   how do I keep a lipo from swelling / how do I avoid mixing up the balance leads / what makes a lipo catch fire /
   why do packs puff up when they get old / how can I tell if a pack is swollen / why is a cold pack bad to charge /
   how do you prevent a wrong cell count / what happens inside when a cell is overcharged / against what does a balance lead protect /
-  any tip so I never plug it in backwards / how do I know that a pack was hurt in a crash / what should I keep at hand in case one burns
+  any tip so I never plug it in backwards / how do I know that a pack was hurt in a crash / what should I keep at hand in case one burns /
+  why do i need the balance lead / why do i have to balance every time / why must we always stay with a charging pack / what does a puffed pack look like /
+  what does the balance lead do in a charge that the main leads can't
 `
 
 export const countsApart = `

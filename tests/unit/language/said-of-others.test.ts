@@ -14,14 +14,23 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
       'the bottom of the charger gets really hot, carry on? 4s 1500 lipo',
       'charger hot to the touch after an hour of 6s 5000 at 6 A',
       'is a hot charger dangerous? 4s 1500 lipo at 3 A',
+      'my deans plug gets hot in full throttle',
+      'esc was too hot to touch after the flight',
     ],
-    ['the pack on the charger is hot', 'charger is warm and the pack is hot too', 'my battery gets hot in the charger'],
+    [
+      'the xt60 gets hot and the pack too',
+      'the pack felt 45 degrees after the flight',
+      'the pack on the charger is hot',
+      'charger is warm and the pack is hot too',
+      'my battery gets hot in the charger',
+    ],
   ],
   [
     'movingVehicle',
     [
       'we came over on the ferry yesterday, how many amps for my 4s 1500 lipo',
       'after the boat crossing my packs read 3.8 each, 4s 1500 lipo, how long at 1.5',
+      'after driving home the packs are at 12 degrees, charge them?',
       'we carry a 1 kW generator in the car boot on trips, can it charge 6s 5000 lipo at 5 A',
     ],
     [
@@ -33,6 +42,114 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
     ],
   ],
   [
+    'badLead',
+    ['charger gets really hot at 20 A'],
+    ['the lead gets really hot at 20 A', 'wire from the charger gets hot at 20 A'],
+  ],
+  [
+    'wet',
+    [
+      'i spilled tea on the charger',
+      'my power supply got wet in the rain',
+      'my lipo bag went through the wash',
+      'charge in the rain under a roof',
+    ],
+    [
+      'i charged in the rain and the pack got wet',
+      'i spilled tea on the pack',
+      'charger got wet in the rain and the lipo too',
+    ],
+  ],
+  [
+    'mainsWet',
+    ['i spilled tea on the table', 'charger stayed dry, it only rained on the grill'],
+    [
+      'i spilled tea on the charger',
+      'my power supply got wet in the rain',
+      'can i charge in the rain',
+      'charging in the bathtub, dry',
+    ],
+  ],
+  [
+    'pierced',
+    ['can i drill a hole in the lipo box', 'the strap has a cut, battery strap i mean'],
+    ['can i drill a hole in the lipo', 'hole in the lipo bag and in the pack'],
+  ],
+  [
+    'fire',
+    [
+      'will it explode if i charge it in the kitchen',
+      'can a lipo just burn in its box',
+      'my esc smoked yesterday, charge the pack',
+    ],
+    [
+      'my esc is smoking',
+      'the pack smoked yesterday',
+      'my pack smokes, will it explode',
+      'it might be burning inside, it smells sweet',
+    ],
+  ],
+  [
+    'reversed',
+    ['the connector sparked when i plugged it in'],
+    ['it sparked when i plugged it in, red was on black', 'sparks on plugging in, i had turned the plug'],
+  ],
+  [
+    'unattended',
+    [
+      'how close must i sit',
+      'may i leave the house with packs in storage',
+      'how do i get at the workshop charger',
+      'who has the key of the office charger',
+      'the display keeps charging at 12.6',
+    ],
+    [
+      'what amps for a 3s 2200, and can i leave the room',
+      'may we leave the house while it charges',
+      'i get on at the office, the charger runs',
+      'it charges while i watch tv in the next room',
+    ],
+  ],
+  [
+    'tooFast',
+    ['is it bad to fly at 35C weather', 'charge the 4s 1500 at 33C outside', 'may i take 6 x 4s 1500 on a plane'],
+    ['charge the 4s 1500 at 33C', 'label says 30C so i put 40 A into the 1300'],
+  ],
+  [
+    'revive',
+    ['plugged my battery backwards for a second, nothing happened'],
+    ['i clip the dead pack for a second to a good one so the charger sees it'],
+  ],
+  [
+    'coldPack',
+    ['the fridge is next to the charger'],
+    ['can i charge right out of the fridge', 'from the fridge straight on charge'],
+  ],
+  ['noBalance', ['the xt60 is gold plated'], ['charge with xt60 only']],
+  ['homework', ['i changed the connector of the esc'], ['i changed the connector of the pack']],
+  [
+    'storedFull',
+    ['how long can a pack stay full', 'for how many days can i leave lipos fully charged'],
+    ['i left my pack fully charged all winter', 'how long can it stay full, it has been so since march'],
+  ],
+  [
+    'overfull',
+    [
+      "it shows 25.2 V and still says charging, isn't it finished",
+      'screen says 16.8 and 0.1 A still flows, normal?',
+      'it reads 8.4 and goes on charging',
+    ],
+    [
+      'my 3s shows 16.8 and still charges',
+      'it has been at 16.8 for hours and still takes more, 2000 mah went into the 1500',
+    ],
+  ],
+  [
+    'wrongMode',
+    ['end voltage of 3s li-ion for longer life', 'lipo mode, to extend its life'],
+    ['lipo mode for my 2s 1300 life', 'the pack is life and the program is lipo'],
+  ],
+  [
     'exhaust',
     ['i drive to the field with a generator in the boot, how many 4s 1500 lipo does 1000 W feed'],
     ['generator runs in the boot while i charge 4s 1500', 'generator in the boot is on, 4s 1500 how long'],
@@ -42,8 +159,12 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
     [
       'all eight the same 1s 300 lihv, charge them together on the board?',
       'they are identical 4s 1500 lipo, can i charge both together',
+      'i connect 2 packs 3s with a y cable to charge at once',
     ],
     [
+      'i connect 2 packs 3s with a y cable, one is full',
+      'parallel 3s and 4s, yes or no',
+      'board with two 3s 1300, one at 3.85 and one flown down to 3.5',
       'all the same but one is full, 6 3s 850 on the board',
       'both on the same board, a 3s 850 and a 4s 850',
       'one full and one empty 3s 850 on the board together?',
@@ -52,7 +173,7 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
   [
     'tooLow',
     ['the label reads 1,300, 4s lipo, how many amps', '12 V feed, 15 A, 5 m lead, drop at most 0.5 V'],
-    ['one cell of my 4s 1500 reads 1,3 V'],
+    ['one cell of my 4s 1500 reads 1,3 V', 'left goggles on all night, battery reads 4.1 V 2s'],
   ],
 ])('%s', (danger, harmless, harmful) => {
   it.each(harmless)('is not told by "%s"', text => expect(told(text)).not.toContain(danger))

@@ -62,7 +62,8 @@ export function wordsOf(text: string): readonly Word[] {
         cut = 0
         continue
       }
-      const w = folded(typed)
+      const folds = folded(typed)
+      const w = folds === 'c' && isOfWeather(text, words.at(-1), start) ? 'degrees' : folds
       if (w === 'minus' && isOfPack(text, start + typed.length)) continue
       if (!/^\p{L}/u.test(w)) {
         if (sentenceEnd.test(typed)) {
@@ -79,6 +80,22 @@ export function wordsOf(text: string): readonly Word[] {
     asked = false
   }
   return words
+}
+
+const weather = '(?:outside|outdoors|weather|ambient|shade|heat|heatwave|temperatures?|temp|forecast|sun|day)'
+const weatherBehind = new RegExp(String.raw`^(?:[ -]\w+){0,2}?[ -]${weather}\b`, 'i')
+const weatherBefore = new RegExp(String.raw`\b${weather}(?: (?:is|of|was|at|around|about|says))* ?$`, 'i')
+const ofWeather_C = { least: 12, most: 60 } as const
+const longestWeather = 24
+
+/** "At 38C outside", "temperature is 30C": no rate either; "1C in the shade" is one. */
+function isOfWeather(text: string, number: Word | undefined, at: number): boolean {
+  const { value = 0, start = 0, end = 0 } = number ?? {}
+  if (value < ofWeather_C.least || value > ofWeather_C.most || at > end + 1) return false
+  return (
+    weatherBehind.test(text.slice(at + 1, at + longestWeather)) ||
+    weatherBefore.test(text.slice(Math.max(0, start - longestWeather), start))
+  )
 }
 
 /** A sign that stands free before its number: "-6 last night", not "10-12". */

@@ -26,6 +26,9 @@ export const cutoffTooHigh: Relation = told => {
   return high && { danger: 'wrongMode', from: high.from, to: high.to }
 }
 
+/** Where cells of that type are full, plain ones without one, in V. */
+export const cutoffOf = (chemistry: Chemistry | undefined): number => fullOf(chemistry ?? 'lipo')
+
 const fullOf = (chemistry: Chemistry | undefined): number =>
   Math.max(
     ...chemistries.filter(one => chemistry === undefined || keyOf(one) === chemistry).map(({ full_V }) => full_V.value),

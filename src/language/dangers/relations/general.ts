@@ -1,21 +1,40 @@
 // Whether a message asks about a danger in general: its cause, its signs, what keeps it away.
 
-import type { Told } from './relation.ts'
+import { type Told, textOf } from './relation.ts'
 import type { Value } from './values.ts'
 
 /**
  * "How do I keep packs from swelling", "why must one not charge in bed": such a question tells no danger. Not where
  * something of somebody's own is spoken of or more is said, nor where the reason is asked for what somebody means to do.
  */
-export function asksInGeneral({ marked, values, has }: Told): boolean {
-  if (marked.words.slice(1).some(({ cut }) => cut > 0)) return false
-  const isReason = has('asksReason') && !has('doer')
-  const isOfLimits = isReason && !marked.words.some(({ w }) => pointing.test(w))
+export function asksInGeneral({ marked: { words, denies }, values, has, is }: Told): boolean {
+  // "I have to" is nothing that somebody has.
+  const isBound = (at: number) => words[at + 1]?.w === 'have' && words[at + 2]?.w === 'to'
+  const isOwn = words.some((_, at) => is(at, 'ownThing') && !isBound(at))
+  if (words.slice(1).some(({ cut }) => cut > 0) || isOwn) return false
+  const text = textOf(words)
+  // What one is bound to do is no wish; but "why must I not leave it" may be one.
+  const isDuty = duty.test(text) && !denies.includes(true)
+  const isReason = has('asksReason') && (isDuty || !has('doer'))
+  const isOfLimits = isReason && !words.some(({ w }) => pointing.test(w))
   const isPlain = ({ kind, value }: Value) =>
     kind === 'chemistry' || kind === 'count' || (isOfLimits && value >= limits_V.least && value <= limits_V.most)
-  if (has('ownThing') || !values.every(isPlain)) return false
-  return has('asksAbout') || isReason
+  if (!values.every(isPlain)) return false
+  const isOfThing = ofThing.test(text) && !has('doer') && !denies.slice(0, -1).includes(true)
+  return has('asksAbout') || isReason || (isOfThing && !conditional.test(text))
 }
 /** Volts where cells are full: "why is 4.20 the limit and not 4.25". */
 const limits_V = { least: 4.1, most: 4.4 }
 const pointing = /^(?:it|its|this|that|these|they|one|reads?|says?|shows?|now)$/
+const duty =
+  /^(?:(?:and|but|so) )?why (?:(?:do|must|should) (?:i|we|you|people) (?:always |really |even )?(?:need|have|use|balance|connect|plug)|(?:must|should) (?:i|we|you) (?:always )?(?:stay|watch|be))\b(?!.*\b(?:if|when|while|though|although|it|its)\b)/
+/** "What does the balance lead do", "what is a fireproof bag for", "what does a puffed pack look like". */
+const ofThing =
+  /^(?:(?:and|but|so|ok) )?what (?:(?:does|do) (?:an? |the )?.*\b(?:do|look like|feel like|mean)\b|(?:is|are) (?:an? |the )?.*\b(?:for|about)$)/
+const conditional = /\b(?:if|when|while|until|it|its|they|them)\b/
+
+/** "How long can a pack stay full": asked before it is done, and nothing that was. */
+export const asksHowLong = ({ marked: { words }, has }: Told): boolean =>
+  howLong.test(textOf(words)) && !has('longAgo') && !words.slice(1).some(({ cut }) => cut > 0)
+const howLong =
+  /^(?:(?:and|but|so|ok|for) )?how (?:long|many (?:days|hours|weeks)) (?:can|may|could|should|do|does|is it|before)\b(?!.*\b(?:since|already|was|were|been|have had|sat|left|stood|kept)\b)/

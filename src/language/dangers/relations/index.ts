@@ -3,10 +3,12 @@
 import { cutoffTooHigh } from './cutoff.ts'
 import { deadCell } from './dead-cell.ts'
 import type { Relation } from './relation.ts'
-import { childAlone, childrensRoom } from './rooms.ts'
+import { childAlone, childrensRoom, leavesRoom } from './rooms.ts'
 import { modeByMistake, wrongCharger, wrongCount, wrongMode } from './setting.ts'
 import { overfull, tooFast, tooHigh, tooSoon } from './speed.ts'
+import { chargedInWet, wetDevice } from './spoken-of.ts'
 import { boardMixed, tooLow } from './volts.ts'
+import { withoutCharger } from './without-charger.ts'
 
 export const relations: readonly Relation[] = [
   tooLow,
@@ -23,4 +25,8 @@ export const relations: readonly Relation[] = [
   boardMixed,
   childrensRoom,
   childAlone,
+  leavesRoom,
+  wetDevice,
+  chargedInWet,
+  withoutCharger,
 ]

@@ -18,3 +18,26 @@ export function isOneKind({ marked: { words }, values }: Told): boolean {
   const besides = words.filter((_, at) => !parts.some(({ from, to }) => at >= from && at < to))
   return of('count', 'value') <= 1 && of('chemistry', 'chemistry') <= 1 && plainly.test(textOf(besides))
 }
+
+const apart =
+  /^(?:full\w*|empty|flat|half|fresh|landed|topped|used|drained|new|old|charged|puff\w*|swoll\w*|mix\w*|other|another|different|one|without|not|series|then|or|even|exhausted|replenished)$/
+const several = /\b(?:two|three|four|five|six|both|my|these|\d+) (?:packs|lipos|batteries|x|of)\b/
+const mostWords = 14
+
+/** "Two 3S packs on a Y cable to charge at once": of one kind, as far as it is told. */
+export function isOneCount({ marked: { words }, values, has }: Told): boolean {
+  const counts = new Set(values.flatMap(({ kind, value }) => (kind === 'count' ? [value] : [])))
+  const types = new Set(values.flatMap(({ chemistry }) => chemistry ?? []))
+  const isRead = values.some(({ kind }) => kind === 'volts' || kind === 'percent')
+  const isBare = values.some(({ kind, value }) => kind === 'bare' && !Number.isInteger(value))
+  return (
+    has('board') &&
+    words.length <= mostWords &&
+    several.test(textOf(words)) &&
+    counts.size === 1 &&
+    types.size <= 1 &&
+    !isRead &&
+    !isBare &&
+    !words.some(({ w }) => apart.test(w))
+  )
+}

@@ -1,22 +1,29 @@
 // What values and structure say of each danger, whatever the words sound like: that it is none, of another thing, or open.
 
 import type { Danger } from '../../../charging/situation/dangers.ts'
+import { isFireAsked, isFireFought, isPartBurnt } from './burning.ts'
+import { isJustFull } from './full.ts'
+import { asksHowLong } from './general.ts'
+import { isOfHolder } from './holders.ts'
 import { isLabelled, isRoundCell, isTimeUnknown } from './label.ts'
-import { isOneKind } from './one-kind.ts'
+import { isOneCount, isOneKind } from './one-kind.ts'
 import type { Told } from './relation.ts'
-import { isAmongChildren, isChildAsking, isMinded, isStaying, isWhereOneSleeps } from './rooms.ts'
+import { isAmongChildren, isChildAsking, isMinded, isPlaceOfCharger, isStaying, isWhereOneSleeps } from './rooms.ts'
 import { isSameCount, isSameType } from './setting.ts'
-import { isInFlight, isRatedFuse, isUsualRate, isWithinLabel, mayBeHigh, tookMore } from './speed.ts'
+import { isInFlight, isJourney, isRatedFuse, isUsualRate, isWithinLabel, mayBeHigh, tookMore } from './speed.ts'
 import {
+  chargedInWet,
   isBesideFuel,
   isBesidePacks,
   isCarried,
-  isFireFought,
+  isHotCharger,
   isInRain,
   isOfDevice,
   isOneSource,
+  isPlugSpark,
   isTripOver,
   isWarmPack,
+  wetDevice,
 } from './spoken-of.ts'
 import { healthyVolts, isAlike } from './volts.ts'
 import { isMild, isWarm } from './warmth.ts'
@@ -28,8 +35,8 @@ export const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
   wrongCount: isSameCount,
   wrongMode: isSameType,
   tooLow: healthyVolts,
-  overfull: isWithinLabel,
-  tooFast: told => isUsualRate(told) || isInFlight(told),
+  overfull: told => isWithinLabel(told) || isJustFull(told),
+  tooFast: told => isUsualRate(told) || isInFlight(told) || isJourney(told),
   bypass: isRatedFuse,
   boardMixed: told => isAlike(told) || isOneKind(told),
   hotPack: isMild,
@@ -41,6 +48,13 @@ export const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
 
 /** Words for a danger that are said of something else, and are no clue of it. */
 export const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
+  storedFull: asksHowLong,
+  unattended: isPlaceOfCharger,
+  badLead: isHotCharger,
+  revive: ({ has }) => has('swapPolarity'),
+  wet: told => [wetDevice, chargedInWet].some(relation => relation(told)) || isOfHolder(told),
+  pierced: isOfHolder,
+  crashed: isOfHolder,
   seriesCharge: isOneSource,
   movingVehicle: told => isTripOver(told) || isCarried(told) || (isBesideFuel(told) && !told.has('driving')),
   exhaust: isCarried,
@@ -49,6 +63,9 @@ export const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
 export const besideOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
   hotPack: isOfDevice,
   unattended: isMinded,
+  boardMixed: isOneCount,
+  fire: told => isFireAsked(told) || isPartBurnt(told),
+  reversed: isPlugSpark,
 }
 /** What is open, whatever else is told. */
 const open: Partial<Record<Danger, (told: Told) => boolean>> = {

@@ -1,6 +1,6 @@
 // Where and by whom a charge is kept: children's rooms, those where people sleep, children alone, an adult who watches.
 
-import { clauseAt, type Relation, type Told } from './relation.ts'
+import { clauseAt, type Relation, type Told, textOf } from './relation.ts'
 
 const charged = /^(?:charg\w*|recharg\w*|plugged|trickle)$/
 const childrens = /^(?:nursery|playroom|cot|crib|kindergarten)$/
@@ -99,3 +99,35 @@ export const childrensRoom: Relation = told => {
 /** "Charging in the bedroom": whether somebody is awake there is open. */
 export const isWhereOneSleeps = (told: Told): boolean =>
   roomIn(told, at => sleeps.test(told.marked.words[at]?.w ?? '')) !== undefined
+
+const asksToGo =
+  /\b(?:can|may|could) (?:i|we) (?:just |safely |then |also )?leave (?:the|my|our) (?:room|house|home|flat|garage|building|shed|workshop|kitchen|clubhouse|place)\b(?! door)/
+const isOver = /\b(?:when|once|after|as soon as)\b.*\b(?:done|finish\w*|over|off|unplug\w*|ended|ends)\b/
+const aboutCharge = /\b(?:charg\w*|amps?|current|plugged|minutes|how long)\b/
+
+/** "What amps, and can I leave the room": asked of a charge, whatever else is. */
+export const leavesRoom: Relation = told => {
+  const { words, denies } = told.marked
+  const at = words.findIndex(({ w }) => w === 'leave')
+  const text = textOf(words)
+  const isAsked =
+    asksToGo.test(text) && aboutCharge.test(text) && !isOver.test(text) && !denies.slice(0, at).includes(true)
+  return isAsked ? { danger: 'unattended', from: at, to: at + 3 } : undefined
+}
+
+/** "How close must I sit": asked by somebody who stays. */
+const asksDistance = /^how (?:close|near|far)\b.*\b(?:sit|stay|stand|be)\b/
+
+/** "The workshop charger", "the key of the office charger": which one is meant, and nobody goes there. */
+export function isPlaceOfCharger(told: Told): boolean {
+  const { words } = told.marked
+  const places = words.flatMap((_, at) => (told.is(at, 'errand') ? [at] : []))
+  if (asksDistance.test(textOf(words)) && !told.has('elsewhere')) return true
+  return (
+    places.length > 0 &&
+    places.every(at => /^(?:chargers?|supply|board)$/.test(words[at + 1]?.w ?? '') && words[at + 1]?.cut === 0) &&
+    !told.has('sleep') &&
+    !told.has('notThere') &&
+    !told.has('leaveIt')
+  )
+}

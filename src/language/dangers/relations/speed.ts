@@ -1,6 +1,7 @@
 // Currents that no pack of the told capacity bears, and more put in than it holds.
 
-import { before, isWhole, type Relation, type Told } from './relation.ts'
+import type { Word } from '../engine/words.ts'
+import { before, isWhole, type Relation, type Told, textOf } from './relation.ts'
 import { capacityIn, countIn, type Value } from './values.ts'
 
 /** A charge faster than this, in C, is told as too fast; below it the envelope judges. */
@@ -80,7 +81,7 @@ export function isUsualRate({ values }: Told): boolean {
 const plain_C = 2
 
 const changing =
-  /^(?:replac|swap|chang|bigger|larger|stronger|fatter|foil|silver|bridg|nail|wire|bypass|instead|upgrad|put|was|were)/
+  /^(?:replac|swap|chang|bigger|larger|stronger|fatter|foil|silver|bridg|nail|wire|bypass|instead|upgrad|put|was|were|blow|blew)/
 
 /** "A 10 A fuse": what it holds is told, and nobody meddles with it. */
 export function isRatedFuse({ marked: { words }, values }: Told): boolean {
@@ -156,8 +157,21 @@ function isTooHigh(told: Told, { kind, value, from, to }: Value): boolean {
 /** In A: what no charger puts in, and motors draw. */
 const leastDrawn_A = 30
 
+const isGiving = ({ w }: Word): boolean => /^(?:put|puts|push|pump|give|gives|shove)$/.test(w)
+
 /** Whether it is spoken of flying, not of charging: what is joined and gets hot there is another matter. */
 export const isInFlight = ({ values, has, marked: { words } }: Told): boolean =>
   !has('charging') &&
+  !values.some(({ kind, from }) => kind === 'amps' && words.slice(Math.max(0, from - 2), from).some(isGiving)) &&
   (words.some(({ w }) => /^(?:fly|flies|flying|flight|throttle|hover|average)/.test(w)) ||
     values.some(({ kind, value }) => kind === 'amps' && value >= leastDrawn_A))
+
+const journey =
+  /\b(?:on|by|in|aboard|onto) (?:a |an |the |my )?(?:plane|aeroplane|airplane|cabin|train|ferry|bus)\b|\b(?:luggage|baggage|airport|airline|suitcase|customs)\b/
+const charged = /^(?:charg\w*|recharg\w*|fill\w*|full|amps?)$/
+
+/** "Can I take 6 x 4S 1500 on a plane": spoken of a journey, and nothing is charged. */
+export const isJourney = ({ marked: { words }, values }: Told): boolean =>
+  journey.test(textOf(words)) &&
+  !values.some(({ kind }) => kind === 'amps' || kind === 'rate') &&
+  !words.some(({ w }) => charged.test(w))

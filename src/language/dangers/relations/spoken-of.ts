@@ -1,23 +1,71 @@
 // What a word that sounds like a danger is said of: the charger and not the pack, a trip that is over, a load in the boot.
 
 import { distance } from 'fastest-levenshtein'
-import { clauseAt, type Told, textOf } from './relation.ts'
+import { clauseAt, crossesClause, type Relation, type Told, textOf } from './relation.ts'
 
 const matching = (what: RegExp) => (word: string | undefined) => word !== undefined && what.test(word)
-const isDevice = matching(
+const isCharger = matching(
   /^(?:chargers?|supply|supplies|psus?|adapters?|adaptors?|inverter|transformer|generator|laptop)$/,
 )
-const isPack = matching(/^(?:packs?|lipos?|lihvs?|life|batter(?:y|ies)|cells?|akkus?|it|its|they|theyre|them|one|s)$/)
+const isPart = matching(/^(?:xt|ec|deans|connectors?|plugs?|leads?|wires?|cables?|esc|escs|motors?)$/)
+const isDevice = (word: string | undefined) => isCharger(word) || isPart(word)
+const isPack = matching(
+  /^(?:packs?|bricks?|lipos?|lihvs?|life|batter(?:y|ies)|cells?|akkus?|it|its|they|theyre|them|one|s)$/,
+)
 const isBeside = matching(/^(?:on|off|onto|from|with|at|by|in|near|beside|under|to|the|my|a|an|our|his|her|this|that)$/)
 const isArticle = matching(/^(?:the|my|a|an|our|his|her|this|that)$/)
 const isHot = matching(/^(?:hot|warm\w*|hotter|toasty|heats?|heated|overheat\w*|boiling|roasting|burn\w*)$/)
 
-/** Whether all that is hot is said to be a charger or what feeds it. */
+const isNamedPack = matching(/^(?:packs?|lipos?|lihvs?|batter(?:y|ies)|batts?|cells?|akkus?|s|mah)$/)
+
+/** Whether all that is hot is said to be a charger, what feeds it or what the current goes through. */
 export function isOfDevice(told: Told): boolean {
   const words = told.marked.words.map(({ w }) => w)
   const hot = words.flatMap((word, at) => (isHot(word) ? [at] : []))
-  return hot.length > 0 && hot.every(at => isDevice(words[at + 1]) || isSaidOfDevice(told, words, at))
+  // "The plug gets hot and the pack too".
+  const isAlsoPack = (at: number) => words[at + 1] === 'and' && words.slice(at + 2, at + 5).some(isNamedPack)
+  const holds = (at: number) => (isDevice(words[at + 1]) || isSaidOfDevice(told, words, at)) && !isAlsoPack(at)
+  return hot.length > 0 && hot.every(holds)
 }
+
+/** "The charger gets hot at 20 A": nothing is said of a lead. */
+export const isHotCharger = (told: Told): boolean => isOfDevice(told) && !told.marked.words.some(({ w }) => isPart(w))
+
+/** "I spilled tea on the charger": what is wet is on the mains, and no pack. */
+export const wetDevice: Relation = told => {
+  const { words, denies } = told.marked
+  const at = words.findIndex(({ w }, n) => isCharger(w) && !denies[n - 1])
+  const wet = words.findIndex((_, n) => told.is(n, 'wetness'))
+  const isOther = words.some(({ w }) => isNamedPack(w)) || told.has('stayedDry') || told.has('once')
+  if (at < 0 || wet < 0 || isOther || crossesClause(told, Math.min(at, wet), Math.max(at, wet))) return undefined
+  return denies.slice(0, Math.max(at, wet)).includes(true)
+    ? undefined
+    : { danger: 'mainsWet', from: Math.min(at, wet), to: Math.max(at, wet) + 1 }
+}
+
+const inWet =
+  /\b(?:charg\w+|plugged)(?: (?:it|them|a|my|the|pack|packs|lipo|lipos|\d+|s))* (?:in|on|at|by) (?:the |heavy |light |a |wet )*(?:rain|drizzle|wet|bathroom|bathtub|bath|shower|grass|puddle)\b/
+const isGotWet = /\b(?:got|was|were|fell|been|has|wet|soaked|dropped|dripp\w*|water)\b/
+
+/** "Charging in the rain": where, and no pack that got wet. */
+export const chargedInWet: Relation = told => {
+  const { words, denies } = told.marked
+  const text = textOf(words)
+  const at = words.findIndex(({ w }) => isCharge(w))
+  return inWet.test(text) && !isGotWet.test(text.replace(inWet, '')) && !denies.includes(true)
+    ? { danger: 'mainsWet', from: at, to: Math.min(words.length, at + 4) }
+    : undefined
+}
+
+const sparks = matching(/^(?:spark(?:s|ed|ing)?|snap(?:s|ped)?|crackl\w*|arc(?:s|ed|ing)?)$/)
+const isCrossed = matching(
+  /^(?:revers\w*|swap\w*|wrong\w*|backwards?|polarity|red|black|plus|minus|positive|negative|crossed|melt\w*|burn\w*|smok\w*|bang|flash|blew|blown|dead|out|weld\w*|turn\w*|upside|flip\w*|other|round)$/,
+)
+/** "A spark when I plug it in": most are those of a sound one, and some of one that is crossed. */
+export const isPlugSpark = ({ marked: { words } }: Told): boolean =>
+  words.some(({ w }) => sparks(w)) &&
+  words.some(({ w }) => /^(?:plug\w*|connect\w*)$/.test(w)) &&
+  !words.some(({ w }) => isCrossed(w))
 
 /** The first thing that its clause names is a device, and none that is charged stands between. */
 function isSaidOfDevice(told: Told, words: readonly string[], at: number): boolean {
@@ -82,7 +130,7 @@ export const isBesidePacks = ({ marked: { words } }: Told): boolean =>
   )
 
 const wasSo =
-  /\b(?:yesterday|ago|last (?:night|week|weekend|month|year)|this morning|crossed|arrived)\b|\b(?:came|got|drove|rode|sailed) (?:off|over|across|back|here|home|from|to|by)\b|\bdrove \d|\btook (?:the|a|an|our) \w+ (?:over|to|across|here|home|back)\b|\bafter (?:the|a|our) (?:\w+ )?(?:crossing|trip|drive|ride|journey|passage)\b/
+  /\b(?:yesterday|ago|last (?:night|week|weekend|month|year)|this morning|crossed|arrived)\b|\b(?:came|got|drove|rode|sailed) (?:off|over|across|back|here|home|from|to|by)\b|\bdrove \d|\btook (?:the|a|an|our) \w+ (?:over|to|across|here|home|back)\b|\bafter (?:(?:the|a|our) (?:\w+ )?(?:crossing|trip|drive|ride|journey|passage)|(?:driving|riding|sailing|travell?ing) (?:home|back|here|there|to|for|from|\d))\b/
 const isAboard =
   /\b(?:aboard|on board|on deck|seats?|cabin|sockets?|while|during|underway|on the way|before (?:i|we) (?:get|land|arrive|dock))\b/
 const charges = ['chargeRun', 'chargeAct'] as const
@@ -135,14 +183,3 @@ export const isOneSource = ({ has, marked: { words } }: Told): boolean =>
   !words.some(({ w }) => isJoined(w)) &&
   words.some(({ w }) => w === 'chargers') &&
   words.some(({ w }, at) => isLead(w) && (w === 'agm' || words[at + 1]?.w === 'battery' || words[at + 1]?.w === 'batt'))
-
-/** "Put the fire out with water?": one may burn now. */
-export function isFireFought({ marked: { words } }: Told): boolean {
-  const isFire = words.some(
-    ({ w }, at) =>
-      w === 'fire' && /^(?:the|this|that|a)$/.test(words[at - 1]?.w ?? '') && !fireThings.test(words[at + 1]?.w ?? ''),
-  )
-  return isFire && words.some(({ w }) => fights.test(w))
-}
-const fireThings = /^(?:extinguishers?|blankets?|service|brigade|engine|place|buckets?|bags?|safe|proof|alarms?)$/
-const fights = /^(?:water|out|extinguish\w*|smother|sand|small)$/

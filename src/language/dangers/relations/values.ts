@@ -104,9 +104,22 @@ function chemistryAt(words: readonly Word[], i: number): Value | undefined {
     const name = words.slice(i, to).reduce((all, { w }) => all + w, '')
     const known = chemistryCalled(name)
     const chemistry = known ? keyOf(known) : otherChemistries[name.replace(/s$/, '')]
-    if (chemistry) return { kind: 'chemistry', value: 0, chemistry, from: i, to: Math.min(to, words.length) }
+    if (chemistry && !(name === 'life' && isLived(words, i)))
+      return { kind: 'chemistry', value: 0, chemistry, from: i, to: Math.min(to, words.length) }
   }
   return undefined
+}
+
+const lasting = /^(?:long\w*|short\w*|cycles?|service|shelf|calendar|useful|whole|half|more|best|battery|of)$/
+const lengthened = /^(?:extend|prolong|shorten|lengthen|preserv|increas|improv|reduc)/
+const ofType = /^(?:packs?|batter(?:y|ies)|cells?|mode|program(?:me)?|setting|charger)$/
+
+/** "For longer life", "extend its life": how long a pack lasts, and no type. */
+function isLived(words: readonly Word[], at: number): boolean {
+  const [before, behind] = [words[at - 1], words[at + 1]]
+  if (behind?.cut === 0 && (behind.value !== undefined || ofType.test(behind.w))) return false
+  const isLengthened = words.slice(Math.max(0, at - 3), at).some(({ w }) => lengthened.test(w))
+  return isLengthened || (words[at]?.cut === 0 && lasting.test(before?.w ?? ''))
 }
 
 /** The capacity told of a pack in mAh: with its unit, or bare behind a cell count or before a chemistry. */

@@ -1,7 +1,7 @@
 // Volts that are too low for a cell, too high, or apart on one board.
 
 import { mostApart_V } from '../../../charging/things/practice.ts'
-import { before, crossesClause, isWhole, type Judged, type Relation, type Told, wasOnce } from './relation.ts'
+import { before, crossesClause, isWhole, type Judged, type Relation, type Told, textOf, wasOnce } from './relation.ts'
 import { chemistryIn, countIn, type Value } from './values.ts'
 
 /** Below these volts per cell a pack counts as run down; nickel and lead are left to the core. */
@@ -71,7 +71,6 @@ const isCountOfCells = ({ marked: { words } }: Told, at: number): boolean =>
 const isSpread = (perCell_V: number, least_V: number): boolean => perCell_V !== 0 && perCell_V < least_V
 
 const isRound = (value: number): boolean => [9, 12, 13.8, 15, 18, 19, 20, 24].includes(value)
-
 /** Whether the volts told are those of a sound pack: what is said of a switch left on then did no harm. */
 export function healthyVolts(told: Told): boolean {
   const count = countIn(told.values)
@@ -80,9 +79,17 @@ export function healthyVolts(told: Told): boolean {
     one =>
       (one.kind === 'volts' || one.kind === 'bare') &&
       !isWhole(told, one) &&
-      (fine(one.value) || fine(one.value / (count ?? 1))),
+      ((fine(one.value) && !mayBeOfPack(told, one, count)) || fine(one.value / (count ?? 1))),
   )
 }
+
+/** "The battery reads 4.1 V", a 2S: of one cell, or of both, and then they are dead. */
+const mayBeOfPack = (told: Told, { kind, to, from }: Value, count = 1): boolean =>
+  told.has('together') ||
+  (count > 1 &&
+    kind === 'volts' &&
+    !told.is(to, 'perCell') &&
+    ['pack', 'it'].some(of => before(told, from, of, 3) !== undefined))
 
 /** One of two and more readings in a row: "2.1 2.0 2.3", "3.2 2.1 3.2". */
 function inList(told: Told, value: Value): boolean {
@@ -106,7 +113,6 @@ export const boardMixed: Relation = told => {
 }
 
 const states = /^(?:full|empty|flat|half|fresh|landed|topped|used|drained|new|old|charged|puff|swoll|another|different)/
-
 const same = /^(?:same|alike|equal|identical|matching)$/
 const every = /^(?:all|every|both|each|two|three|four|five|six|seven|eight|nine|ten|twelve|\d+|they|theyre|are)$/
 /** Of these, packs of any kind may share the same one. */
@@ -145,7 +151,7 @@ export function isAlike(told: Told): boolean {
     values.filter(({ kind }) => kind === 'count').length > 1 && !marked.words.some(({ w }) => states.test(w))
   return (
     told.has('board') &&
-    (told_V.length > 1 || isBare || isSaidSame(told) || isSaidWithin(told)) &&
+    (told_V.filter(one => isReading(told, one)).length > 1 || isBare || isSaidSame(told) || isSaidWithin(told)) &&
     boardMixed(told) === undefined
   )
 }
@@ -181,12 +187,14 @@ function spread(readings: readonly Value[], count: number): Judged | undefined {
   return { danger: 'boardMixed', from: Math.min(first.from, last.from), to: Math.max(first.to, last.to) }
 }
 
+const wentTo = /\b(?:down|flown|sank|dropped|fell) to$/
+const aims = /\b(?:to|end|until|till|til|stop|full|with|set|cutoff)$/
 /** A reading of volts, not a target ("end 4.35"), nor amps or lengths. */
 function isReading(told: Told, one: Value): boolean {
   if (one.kind !== 'volts' && one.kind !== 'bare') return false
   if (one.kind === 'bare' && isWhole(told, one)) return false
-  const previous = told.marked.words[one.from - 1]?.w ?? ''
-  return !/^(?:to|end|until|till|til|stop|full|with|set|cutoff)$/.test(previous)
+  const previous = textOf(told.marked.words.slice(Math.max(0, one.from - 2), one.from))
+  return wentTo.test(previous) || !aims.test(previous)
 }
 
 function percentApart(told: Told): Judged | undefined {
@@ -200,9 +208,10 @@ function percentApart(told: Told): Judged | undefined {
 const isChoice = ({ marked }: Told, from: number, to: number): boolean =>
   marked.words.slice(from, to).some(({ w }) => w === 'or' || w === 'versus' || w === 'vs')
 
+const inParallel = /\bparallel (?:charg\w+ )?(?:a |my |of )?\d+ s (?:\d+ )?(?:and|with|plus) (?:a |my )?\d+ s\b/
 /** Different counts or chemistries that go on the board together. */
 function kindsApart(told: Told): Judged | undefined {
-  if (!told.has('shareWords')) return undefined
+  if (!told.has('shareWords') && !inParallel.test(textOf(told.marked.words))) return undefined
   for (const kind of ['count', 'chemistry'] as const) {
     const all = told.values.filter(one => one.kind === kind)
     const other = all.find(one =>

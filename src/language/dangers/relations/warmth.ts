@@ -6,8 +6,13 @@ import type { Told } from './relation.ts'
 const warmest_C = 45
 const heat = /^(?:too|hot|hotter|burn|boil|roast|scorch|overheat|steam|cant|cannot|hardly|barely)/
 
+/** Of a pack just flown: inside it is hotter than where it is touched. */
+const warmestFlown_C = 40
+const flown = /^(?:flight|flights|landing|landed|flown|flying)$/
+
 /** Whether degrees are told that no cell is hot at, and nothing that one cannot hold. */
-export const isMild = (told: Told): boolean => isEvery(told, value => value <= warmest_C) && !says(told, heat)
+export const isMild = (told: Told): boolean =>
+  isEvery(told, value => value <= (says(told, flown) ? warmestFlown_C : warmest_C)) && !says(told, heat)
 
 /** From here on cells take their usual current. */
 const coolest_C = 10
