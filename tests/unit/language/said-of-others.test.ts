@@ -31,10 +31,12 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
       'we came over on the ferry yesterday, how many amps for my 4s 1500 lipo',
       'after the boat crossing my packs read 3.8 each, 4s 1500 lipo, how long at 1.5',
       'after driving home the packs are at 12 degrees, charge them?',
+      'taking lipos on the bus, what to do',
       'we carry a 1 kW generator in the car boot on trips, can it charge 6s 5000 lipo at 5 A',
     ],
     [
       'i charge in the boot while we drive, 4s 1500 lipo how long',
+      'on the train with two 4s, plugged in at the seat',
       'came by train, packs charged on the way, 4s 1500 amps',
       'sledge is behind the snow scooter, pack charges in the sledge, my brother pulls it over the lake',
       'drove home with the charger running, 4s 1500 how long',

@@ -56,7 +56,8 @@ export const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
   pierced: isOfHolder,
   crashed: isOfHolder,
   seriesCharge: isOneSource,
-  movingVehicle: told => isTripOver(told) || isCarried(told) || (isBesideFuel(told) && !told.has('driving')),
+  movingVehicle: told =>
+    isTripOver(told) || isCarried(told) || isJourney(told) || (isBesideFuel(told) && !told.has('driving')),
   exhaust: isCarried,
 }
 /** What is only suspected then: a charger grows hot on a pack that does. */
