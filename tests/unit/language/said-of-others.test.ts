@@ -74,8 +74,18 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
   ],
   [
     'pierced',
-    ['can i drill a hole in the lipo box', 'the strap has a cut, battery strap i mean'],
-    ['can i drill a hole in the lipo', 'hole in the lipo bag and in the pack'],
+    [
+      'the label is torn',
+      'scratched sticker on my 4s 1500',
+      'can i drill a hole in the lipo box',
+      'the strap has a cut, battery strap i mean',
+    ],
+    [
+      'sticker torn, pack has a cut',
+      'the label is torn and so is the foil',
+      'can i drill a hole in the lipo',
+      'hole in the lipo bag and in the pack',
+    ],
   ],
   [
     'fire',
@@ -114,8 +124,13 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
   ],
   [
     'tooFast',
-    ['is it bad to fly at 35C weather', 'charge the 4s 1500 at 33C outside', 'may i take 6 x 4s 1500 on a plane'],
-    ['charge the 4s 1500 at 33C', 'label says 30C so i put 40 A into the 1300'],
+    [
+      'its 33C here, does that matter',
+      'is it bad to fly at 35C weather',
+      'charge the 4s 1500 at 33C outside',
+      'may i take 6 x 4s 1500 on a plane',
+    ],
+    ['charge it at 33C today', 'charge the 4s 1500 at 33C', 'label says 30C so i put 40 A into the 1300'],
   ],
   [
     'revive',
