@@ -31,10 +31,12 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
       'we came over on the ferry yesterday, how many amps for my 4s 1500 lipo',
       'after the boat crossing my packs read 3.8 each, 4s 1500 lipo, how long at 1.5',
       'after driving home the packs are at 12 degrees, charge them?',
+      'taking lipos on the bus, what to do',
       'we carry a 1 kW generator in the car boot on trips, can it charge 6s 5000 lipo at 5 A',
     ],
     [
       'i charge in the boot while we drive, 4s 1500 lipo how long',
+      'on the train with two 4s, plugged in at the seat',
       'came by train, packs charged on the way, 4s 1500 amps',
       'sledge is behind the snow scooter, pack charges in the sledge, my brother pulls it over the lake',
       'drove home with the charger running, 4s 1500 how long',
@@ -72,8 +74,18 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
   ],
   [
     'pierced',
-    ['can i drill a hole in the lipo box', 'the strap has a cut, battery strap i mean'],
-    ['can i drill a hole in the lipo', 'hole in the lipo bag and in the pack'],
+    [
+      'the label is torn',
+      'scratched sticker on my 4s 1500',
+      'can i drill a hole in the lipo box',
+      'the strap has a cut, battery strap i mean',
+    ],
+    [
+      'sticker torn, pack has a cut',
+      'the label is torn and so is the foil',
+      'can i drill a hole in the lipo',
+      'hole in the lipo bag and in the pack',
+    ],
   ],
   [
     'fire',
@@ -112,8 +124,13 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
   ],
   [
     'tooFast',
-    ['is it bad to fly at 35C weather', 'charge the 4s 1500 at 33C outside', 'may i take 6 x 4s 1500 on a plane'],
-    ['charge the 4s 1500 at 33C', 'label says 30C so i put 40 A into the 1300'],
+    [
+      'its 33C here, does that matter',
+      'is it bad to fly at 35C weather',
+      'charge the 4s 1500 at 33C outside',
+      'may i take 6 x 4s 1500 on a plane',
+    ],
+    ['charge it at 33C today', 'charge the 4s 1500 at 33C', 'label says 30C so i put 40 A into the 1300'],
   ],
   [
     'revive',

@@ -18,11 +18,15 @@ export const deadCell: Relation = told => {
   for (const [cell, { w }] of words.entries()) {
     const nothing = cellWord.test(w) ? nothingAt(told, cell) : undefined
     if (nothing === undefined) continue
-    if (wasOnce(told, cell) || words.some(({ w }) => retired.test(w))) return undefined
+    // Of its shape: "the wrap is off, cells flat".
+    const isShape = words[nothing]?.w === 'flat' && words.some(({ w }) => shape.test(w))
+    if (isShape || wasOnce(told, cell) || words.some(({ w }) => retired.test(w))) return undefined
     return { danger: 'tooLow', from: Math.min(cell, nothing), to: Math.max(cell, nothing) + 1 }
   }
   return undefined
 }
+const shape =
+  /^(?:shrink\w*|heatshrink|wrap\w*|dent\w*|swell\w*|swoll\w*|puff\w*|bulg\w*|straight|hard|sides?|foil|sticker|wrinkle\w*)$/
 const retired = /^(?:retir|recycl|scrap|binned|threw|thrown|replac)/
 
 /** Where it says so of the cell at that word, undenied. */

@@ -4,7 +4,7 @@ import type { Danger } from '../../../charging/situation/dangers.ts'
 import { isFireAsked, isFireFought, isPartBurnt } from './burning.ts'
 import { isJustFull } from './full.ts'
 import { asksHowLong } from './general.ts'
-import { isOfHolder } from './holders.ts'
+import { isOfHolder, isOfLabel } from './holders.ts'
 import { isLabelled, isRoundCell, isTimeUnknown } from './label.ts'
 import { isOneCount, isOneKind } from './one-kind.ts'
 import type { Told } from './relation.ts'
@@ -26,7 +26,7 @@ import {
   wetDevice,
 } from './spoken-of.ts'
 import { healthyVolts, isAlike } from './volts.ts'
-import { isMild, isWarm } from './warmth.ts'
+import { isAirWarm, isMild, isWarm } from './warmth.ts'
 
 /** Dangers that the values told show not to be there, whatever the words sound like. */
 export const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
@@ -36,7 +36,7 @@ export const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
   wrongMode: isSameType,
   tooLow: healthyVolts,
   overfull: told => isWithinLabel(told) || isJustFull(told),
-  tooFast: told => isUsualRate(told) || isInFlight(told) || isJourney(told),
+  tooFast: told => isUsualRate(told) || isInFlight(told) || isJourney(told) || isAirWarm(told),
   bypass: isRatedFuse,
   boardMixed: told => isAlike(told) || isOneKind(told),
   hotPack: isMild,
@@ -53,10 +53,11 @@ export const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
   badLead: isHotCharger,
   revive: ({ has }) => has('swapPolarity'),
   wet: told => [wetDevice, chargedInWet].some(relation => relation(told)) || isOfHolder(told),
-  pierced: isOfHolder,
+  pierced: told => isOfHolder(told) || isOfLabel(told),
   crashed: isOfHolder,
   seriesCharge: isOneSource,
-  movingVehicle: told => isTripOver(told) || isCarried(told) || (isBesideFuel(told) && !told.has('driving')),
+  movingVehicle: told =>
+    isTripOver(told) || isCarried(told) || isJourney(told) || (isBesideFuel(told) && !told.has('driving')),
   exhaust: isCarried,
 }
 /** What is only suspected then: a charger grows hot on a pack that does. */

@@ -168,7 +168,7 @@ export const isInFlight = ({ values, has, marked: { words } }: Told): boolean =>
 
 const journey =
   /\b(?:on|by|in|aboard|onto) (?:a |an |the |my )?(?:plane|aeroplane|airplane|cabin|train|ferry|bus)\b|\b(?:luggage|baggage|airport|airline|suitcase|customs)\b/
-const charged = /^(?:charg\w*|recharg\w*|fill\w*|full|amps?)$/
+const charged = /^(?:charg\w*|recharg\w*|fill\w*|full|top\w*|amps?|plug\w*|sockets?|usb|power\w*|running|runs)$/
 
 /** "Can I take 6 x 4S 1500 on a plane": spoken of a journey, and nothing is charged. */
 export const isJourney = ({ marked: { words }, values }: Told): boolean =>

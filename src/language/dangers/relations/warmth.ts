@@ -27,3 +27,15 @@ function isEvery({ values }: Told, holds: (value_C: number) => boolean): boolean
 }
 
 const says = ({ marked: { words } }: Told, what: RegExp): boolean => words.some(({ w }) => what.test(w))
+
+/** In C: rates from here on are those of labels, and of the weather. */
+const leastAir_C = 12
+
+/** "It's 33C here": the air, and no rate. */
+export const isAirWarm = ({ marked: { words }, values }: Told): boolean =>
+  values.some(
+    ({ kind, value, to }) =>
+      kind === 'rate' && value >= leastAir_C && /^(?:here|today|tonight)$/.test(words[to]?.w ?? ''),
+  ) &&
+  values.filter(({ kind }) => kind === 'rate').length === 1 &&
+  !words.some(({ w }) => /^(?:charg\w*|label|sticker|amps?|put|rated)$/.test(w))

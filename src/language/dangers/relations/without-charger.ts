@@ -4,7 +4,7 @@ import { type Relation, textOf } from './relation.ts'
 
 const isAbsent =
   /\b(?:forg[oe]t\w*|lost|lack|lent|without|no|havent(?: got)?|dont have|missing)\b(?: (?:my|the|our|a|any|proper|real|lipo|balance|normal|to bring|to pack))* chargers?\b(?! (?:leads?|cables?|plugs?))|\b(?:left|leave) (?:my|the|our) chargers? (?:at |back )?(?:home|behind)\b|\bchargers? (?:is |has |was |just |got )*(?:died|dead|broke|broken|bust|kaput\w*|gone|lost|stolen|at home|not here|left at home|blew up|gave up)\b/
-const fills = /\b(?:charg(?:e|es|ing)|fill|top|connect|hook|wire|put|use|using|run)\b/
+const fills = /\b(?:charg(?:e|es|ing)|fill|top|connect|hook|wire|put|use|using|run|instead)\b/
 const others =
   /\b(?:another|other|new|buy|borrow|spare|second|club|mates|friends|lend|next) (?:\w+ )?(?:chargers?|one)\b|\b(?:buy|borrow|bought)\b/
 
@@ -14,7 +14,7 @@ export const withoutCharger: Relation = told => {
   const text = textOf(words)
   const hasSource = told.has('supply') || told.has('carBattery') || told.has('panel') || usb.test(text)
   const charger = words.findIndex(({ w }) => /^chargers?$/.test(w))
-  if (!hasSource || !told.has('thing') || !isAbsent.test(text) || others.test(text)) return undefined
+  if (!hasSource || !isAbsent.test(text) || others.test(text)) return undefined
   const isFilled = fills.test(text.replace(isAbsent, ''))
   return isFilled ? { danger: 'noCharger', from: charger, to: charger + 1 } : undefined
 }

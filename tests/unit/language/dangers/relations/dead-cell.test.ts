@@ -15,6 +15,8 @@ tells('a cell is dead', deadCell, 'tooLow', [
   ['the cell is just now as dead'],
   ['the cell is flat', 'cell is flat'],
   ['the cell is flat and firm'],
+  ['the shrink is off a bit, cells flat'],
+  ['no dent, one cell dead', 'cell dead'],
   ['the cell is flat firm'],
   ['the cell is flat android', 'cell is flat'],
   ['flat cells', 'flat cells'],

@@ -8,6 +8,8 @@ tells('no charger', withoutCharger, 'noCharger', [
   ['left the charger at home, charge my pack off the car battery', 'charger'],
   ['my charger is dead, can I connect it to a solar panel', 'charger'],
   ['no lipo charger here, put a 2S on a supply', 'charger'],
+  ['the charger is dead, a psu of 16.8 V instead', 'charger'],
+  ['the charger is dead, the psu is fine'],
   ['forgot my charger, a friend lends another charger, from a psu too, charge 3S'],
   ['left the charger on the psu, charge my 3S'],
   ['forgot my charger, which psu is good'],
