@@ -171,7 +171,7 @@ function bareCurrent(sentence: Sentence, first: number, found: readonly Found[])
   if (numeral.value < 0.05 || numeral.value > 40 || numeral.decimal.split('.')[1]?.length === 3) return none
   if ((sentence.word(first - 1) === ':' && sentence.glued(first)) || sentence.minusBefore(first) !== undefined)
     return none
-  const fraction = !Number.isInteger(numeral.value)
+  const fraction = numeral.decimal.includes('.')
   const cued = setting.has(sentence.word(first - 1))
   if (!cued && !fraction) return none
   const low = numeral.value < 3

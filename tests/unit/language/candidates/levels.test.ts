@@ -21,6 +21,8 @@ describe('states', () => {
     ['30%', '30%'],
     ['till 80%', '80%'],
     ['it is 40% down', '60%'],
+    ['7v 2s 1000', '7V pack'],
+    ['pack A 3.85 pack B is full', '3.85V'],
     ['half full', '50%'],
     ['two thirds full', '67%'],
     ['a quarter left', '25%'],

@@ -80,6 +80,8 @@ describe('packs', () => {
     ])
     expect(coveredTexts('2200 3s and 1300 4s', 'pack')).toEqual(['3S 2200mAh', '4S 1300mAh'])
     expect(coveredTexts('a 1300, 4s 1500', 'pack')).toEqual(['1300mAh', '4S 1500mAh'])
+    expect(coveredTexts('0 to 100 3s 2200', 'pack')).toEqual(['3S 2200mAh'])
+    expect(coveredTexts('1300 4s 1500 3s', 'pack')).toEqual(['4S 1300mAh', '3S 1500mAh'])
   })
 
   it('tell how many they are', () => {

@@ -80,6 +80,7 @@ describe('quantities', () => {
     ['duration', 'in 40 min', '40min'],
     ['temperature', 'temp is 4c', '4°C'],
     ['rate', 'charge at 4c', '4C'],
+    ['current', 'charge 1.0 on 1000mah 2s', '1.0A'],
     ['duration', 'an hour and a half', '1h30min'],
     ['duration', '6:30 min', '6min30s'],
     ['duration', '1h20', '1h20min'],
