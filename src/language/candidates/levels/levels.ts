@@ -143,7 +143,7 @@ function isAmongCells(sentence: Sentence, at: number): boolean {
 const otherOnes = /^(?:packs?|lipos?|lihvs?|batter(?:y|ies)|chargers?|akkus?)$/
 
 /** What supplies give, sharp. */
-const ofSupplies = wordSet('5 9 12 13 14 15 18 19 20 24 28 30 36 48')
+const ofSupplies = wordSet('5 9 12 13 15 18 19 20 24 28 30 36 48')
 
 /** How surely volts above those of one cell are where a pack stands: 12V sharp are a supply's, 12.4V most often a pack's. */
 function packScore(sentence: Sentence, { decimal, unit }: Volts, fits: boolean, cued: boolean): number {

@@ -22,6 +22,7 @@ describe('states', () => {
     ['till 80%', '80%'],
     ['it is 40% down', '60%'],
     ['7v 2s 1000', '7V pack'],
+    ['they are at 35/50/80 percent', '35%'],
     ['pack A 3.85 pack B is full', '3.85V'],
     ['half full', '50%'],
     ['two thirds full', '67%'],

@@ -163,5 +163,6 @@ describe('quantities', () => {
   it('are no length of a lead where they are the size of a plug', () => {
     expect(coveredTexts('4 mm bullets on 1.5 m of wire', 'length')).toEqual(['1.5m'])
     expect(coveredTexts('1.5 mm speaker cable', 'gauge', 'length')).toEqual(['1.5mm²'])
+    expect(coveredTexts('a wire 2.5mm', 'gauge', 'length')).toEqual(['2.5mm²'])
   })
 })
