@@ -118,6 +118,7 @@ const rate: PartOf<Draft> = (sentence, at, draft) => {
 /** `11.1V` beside cells or capacity is what the label says, where it is that. */
 const nominal: PartOf<Draft> = (sentence, at, draft) => {
   const volts = measured(sentence, at, 'voltage') ?? bareLabel(sentence, at)
+  if (volts && isOfOne(sentence, volts, draft)) return volts.after
   const label = labelled(volts)
   if (draft.nominal !== undefined || !volts || !label) return undefined
   const { series, likely, perCell_V } = label
@@ -130,6 +131,14 @@ const nominal: PartOf<Draft> = (sentence, at, draft) => {
   if (sentence.isTalk) draft.likely = likely
   return volts.after
 }
+
+/** "1S 3.7V 300mAh": told between its cell and what that holds. */
+const isOfOne = (sentence: Sentence, { value, after }: { value: number; after: number }, draft: Draft): boolean =>
+  sentence.isTalk &&
+  draft.series === 1 &&
+  draft.capacity_Ah === undefined &&
+  (value === 3.7 || value === 3.8) &&
+  (measured(sentence, after, 'capacity') ?? bareCapacityAt(sentence, after)) !== undefined
 
 /** "14.8 5000": right before a capacity, and no word says that something stands at so many volts. */
 function bareLabel(sentence: Sentence, at: number) {

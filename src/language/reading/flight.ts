@@ -4,13 +4,16 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { past } from './slots.ts'
 
 const drawn =
-  /\b(?:draw(?:s|ing)?|drew|pull(?:s|ing)?|averag(?:e|es|ing)|mean|hover(?:s|ing)?|cruis(?:e|es|ing)|in flight|in the air|throttle|burns?)\b/i
-const lasts =
-  /\b(?:timer|flight time|time in the air|endurance)\b|\bhow (?:long|many min\w*)\b.*\b(?:fl(?:y|ies|ight|own)|in the air|hover|airborne|up)\b|\b(?:fl(?:y|ies|ight)|airborne|in the air)\b.*\bhow long\b/i
+  /\b(?:draw(?:s|ing)?|drew|pull(?:s|ing)?|averag(?:e|es|ing)|mean|hover(?:s|ing)?|cruis(?:e|es|ing)|in flight|in the air|throttle|burns?|avg)\b/i
+const lasts = /\b(?:timer|flight time|time in the air|endurance|how long|how many min\w*)\b/i
 const charges = /\b(?:charg\w*|refill\w*|fill\w*|top(?:s|ped)? up)\b/i
 
 export const asksFlightTime = (text: string, values: readonly Candidate[]): boolean =>
-  values.some(({ kind }) => kind === 'current') && drawn.test(text) && lasts.test(text) && !charges.test(text)
+  values.some(({ kind }) => kind === 'current') &&
+  !values.some(({ kind }) => kind === 'charger' || kind === 'source') &&
+  drawn.test(text) &&
+  lasts.test(text) &&
+  !charges.test(text)
 
 /** "Full in 40 min?": of a charge, where no current is asked for and nothing was used in that time. */
 export const isChargedWithin = (text: string, values: readonly Candidate[]): boolean =>

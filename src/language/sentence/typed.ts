@@ -1,5 +1,6 @@
 // A question written in notation: `time pack: 3S 720 LiHV from: 3.7V`. Everything else is a plain sentence.
 
+import { nearest } from '../../ground/nearest.ts'
 import { plainText } from '../../ground/plain-text.ts'
 import { attempt } from '../../ground/problem.ts'
 import { wordSet } from '../../ground/word-set.ts'
@@ -25,13 +26,21 @@ export function readTyped(text: string, vocabulary: Vocabulary): Typed | undefin
   // What a detail takes in whole keeps its own.
   const { text: plain, told } = takesWhole(command) ? { text: whole, told: undefined } : withoutTold(whole)
   const rest = plain.slice(command.name.length)
-  const { before, options } = readPairs(rest, command, !/^ *\p{L}[\p{L}\d_-]* ?:/u.test(rest))
+  const { before, options } = readPairs(rest, command, !isDetail(/^ *(\p{L}[\p{L}\d_-]*) ?:/u.exec(rest)?.[1], command))
   const open = openOption(command, before)
   const question = (given: Question['options']) => ({ command: command.name, options: given, told })
   if (open) return { command, before: '', question: question({ [open]: before, ...options }) }
   const isTyped = before === '' || Object.keys(options).length > 0
   return isTyped ? { command, before, question: question(options) } : undefined
 }
+
+/** "Time left: 60 %" names no detail, nor a slip of one. */
+const isDetail = (name: string | undefined, { options }: CommandWords): boolean =>
+  name !== undefined &&
+  nearest(
+    name.toLowerCase(),
+    options.map(one => one.name),
+  ) !== undefined
 
 /** Whether one of its details takes all that follows, whatever that is. */
 export const takesWhole = ({ options }: CommandWords): boolean => options.some(({ kind }) => takingAll.has(kind))

@@ -3,7 +3,9 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { readPairs } from '../../../src/language/sentence/option-pairs.ts'
+import { readTyped } from '../../../src/language/sentence/typed.ts'
 import { problemOf } from './problem-of.ts'
+import { vocabulary } from './vocabulary.ts'
 
 const save = {
   name: 'answer save',
@@ -39,4 +41,9 @@ it('before it, names are still checked', () => {
     token: 'title:',
     example: 'answer save title: a',
   })
+})
+
+it('a word with a colon that is no detail, nor a slip of one, begins a sentence', () => {
+  expect(readTyped('time left: 60%, a 4S 5000', vocabulary)).toBeUndefined()
+  expect(problemOf(() => readTyped('time pak: 4S 5000', vocabulary))).toMatchObject({ token: 'pak:' })
 })

@@ -80,7 +80,9 @@ function levelsOf(sentence: Sentence, volts: Volts, series: readonly number[], m
   if (value <= highestCell_V && decimal.includes('.') && tellsOfCell(sentence, first)) {
     return [state(`${decimal}V per cell`, after, 0.9), voltage(0.3)]
   }
-  const pack = unit || decimal.includes('.') ? sentence.phraseEnd(after, ofPack) : undefined
+  // "Pack A 3.85 pack B 3.91": the next one.
+  const isNext = sentence.word(after) === 'pack' && packName.test(sentence.word(after + 1))
+  const pack = !isNext && (unit || decimal.includes('.')) ? sentence.phraseEnd(after, ofPack) : undefined
   if (pack !== undefined) {
     return [state(`${decimal}V pack`, pack, 0.9), state(`${decimal}V pack`, after, 0.6), voltage(0.4)]
   }
@@ -103,6 +105,7 @@ function levelsOf(sentence: Sentence, volts: Volts, series: readonly number[], m
   return [state(`${decimal}V pack`, after, likely * doubt), voltage((unit ? 0.5 : bare) + reading)]
 }
 
+const packName = /^(?:[a-f]|[1-9]|one|two|three|four|no|nr|number)$/
 const eachOne = /^(?:each|apiece)$/
 
 /** "Cell 3 reads 2.4", "one cell 3.1 and the other only 1.9": which of the cells is said right before. */
@@ -139,10 +142,13 @@ function isAmongCells(sentence: Sentence, at: number): boolean {
 }
 const otherOnes = /^(?:packs?|lipos?|lihvs?|batter(?:y|ies)|chargers?|akkus?)$/
 
+/** What supplies give, sharp. */
+const ofSupplies = wordSet('5 9 12 13 15 18 19 20 24 28 30 36 48')
+
 /** How surely volts above those of one cell are where a pack stands: 12V sharp are a supply's, 12.4V most often a pack's. */
 function packScore(sentence: Sentence, { decimal, unit }: Volts, fits: boolean, cued: boolean): number {
   const exact = decimal.includes('.')
-  if (!exact) return unit ? (fits && cued ? 0.6 : 0.3) : 0
+  if (!exact) return unit ? (fits && (cued || !ofSupplies.has(decimal)) ? 0.6 : 0.3) : 0
   if (fits) return unit ? 0.7 : 0.65
   return cued || sentence.mentions(percents) ? (unit ? 0.58 : 0.5) : unit ? 0.38 : 0.3
 }

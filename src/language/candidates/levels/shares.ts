@@ -56,7 +56,7 @@ const whole = wordSet('of the a my its it pack battery capacity charge')
 const mostOfWhole = 4
 
 /** "70 % used", "used about 60 percent of the pack": where so much is gone; what is left is where a pack stands. */
-function usedSpan(sentence: Sentence, first: number, after: number): Pick<Found, 'first' | 'after'> | undefined {
+export function usedSpan(sentence: Sentence, first: number, after: number): Pick<Found, 'first' | 'after'> | undefined {
   let end = after
   while (end < after + mostOfWhole && (whole.has(sentence.word(end)) || about.has(sentence.word(end)))) end += 1
   const isDown = sentence.word(end) === 'down' && sentence.word(end + 1) !== 'to'
@@ -77,7 +77,7 @@ const rules = wordSet('rule rules limit setting charged full')
 function sharingPercent(sentence: Sentence, last: number): readonly Found[] {
   const found: Found[] = []
   for (let at = last - 2; at >= 0 && /^(?:,|and|or|\/|to|-)$/.test(sentence.word(at + 1)); at -= 2) {
-    const numeral = sentence.bareNumeral(at)
+    const numeral = sentence.bareNumeral(at) ?? (sentence.word(at + 1) === '/' ? sentence.numerals[at] : undefined)
     if (!numeral || numeral.value < 1 || numeral.value > 100) break
     found.push({ kind: 'state', text: `${numeral.decimal}%`, first: at, after: numeral.after, score: 0.75 })
   }

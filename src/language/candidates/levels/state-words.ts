@@ -3,6 +3,7 @@
 import { wordSet } from '../../../ground/word-set.ts'
 import { levelNamed } from '../../parts/level-words.ts'
 import type { Found, Sentence } from '../sentence/sentence.ts'
+import { usedSpan } from './shares.ts'
 
 const cues = wordSet('from to at is are till until its was now came be them it all up down "s and or')
 /** Behind these words a full or flat thing is another one. */
@@ -21,6 +22,15 @@ export function findStateWords(sentence: Sentence): readonly Found[] {
     // "How full": what is asked, and nothing told.
     if (level === undefined || first < inside || sentence.word(first - 1) === 'how') continue
     const { text, after } = level
+    // "Two thirds gone"; of a half as much is left.
+    const used = text.endsWith('%') && text !== '50%' ? usedSpan(sentence, first, after) : undefined
+    // "We use half throttle", "use a third charger".
+    const isOther = used?.after === after && !/^(?:of|out|from|[.,;:?!]|)$/.test(sentence.word(after))
+    if (used && !isOther) {
+      found.push({ kind: 'state', text: `${100 - Number.parseInt(text, 10)}%`, ...used, score: 0.9, remains: true })
+      inside = used.after
+      continue
+    }
     const words = sentence.tokens.slice(first, after).map(({ word }) => word)
     const phrase = words.join(' ')
     // "A third charger", "a third at 3.8": one more of them.

@@ -115,7 +115,7 @@ export const findPacks: Family = sentence => {
   for (let first = 0; first < sentence.tokens.length; first += 1) {
     if (first >= inside) {
       const run = runAt(sentence, first)
-      const score = run ? scoreOf(sentence, run) : 0
+      const score = run && !isBehind(sentence, run) ? scoreOf(sentence, run) : 0
       if (run && score > 0) {
         found.push(foundPack(sentence, run, score))
         inside = run.after
@@ -124,6 +124,14 @@ export const findPacks: Family = sentence => {
     found.push(...partsAt(sentence, first))
   }
   return found.map(one => (isListed(sentence, one, found) ? { ...one, score: Math.max(one.score, leastListed) } : one))
+}
+
+/** "0 to 100 3S 2200": the cells are those of what stands behind them, and the number before is another. */
+function isBehind(sentence: Sentence, { first, after, draft }: Run): boolean {
+  const isCells = (at: number) => /^(?:s|cells?)$/.test(sentence.word(at))
+  const next = bareCapacityAt(sentence, after)?.after
+  const isOfNext = next !== undefined && !isCells(sentence.numerals[next]?.after ?? next)
+  return isOfNext && isCells(after - 1) && draft.typed.bare === sentence.typed(first, first + 1)
 }
 
 /** "900 and 950 5S": a capacity beside another pack is one itself. */

@@ -7,7 +7,7 @@ const named: ReadonlyMap<string, number> = new Map(
   Object.entries({ both: 2, pair: 2, couple: 2, dozen: 12, single: 1, twice: 2, once: 1, beide: 2, dual: 2 }),
 )
 const things = wordSet(
-  'pack packs battery batteries accu accus akku akkus board boards charger chargers time times cycle cycles charges fills refills pcs pc piece pieces nos no lipos slots ports outputs outlets sockets channels of sets pairs lipo lihv flights more x others quads models planes identical',
+  'pack packs battery batteries accu accus akku akkus board boards charger chargers time times cycle cycles charges fills refills pcs pc piece pieces nos no lipos slots slot ports port outputs output outlets sockets channels of sets pairs lipo lihv flights more x others quads models planes identical',
 )
 /** Before a pack: it is one. */
 const definite = wordSet('the a an this that')

@@ -147,8 +147,8 @@ function wireMillimetres(sentence: Sentence, first: number, wire: boolean): read
 }
 
 /** "1.5 mm speaker cable", "4 mm wire": people leave the square off. */
-const sizeOfWire = (sentence: Sentence, { value, after }: Measure): string | undefined =>
-  value < leastLead_m && [after, after + 1].some(at => strands.test(sentence.word(at)))
+const sizeOfWire = (sentence: Sentence, { value, first, after }: Measure): string | undefined =>
+  value < leastLead_m && [first - 1, after, after + 1].some(at => strands.test(sentence.word(at)))
     ? `${decimalText(value, 3)}mm²`
     : undefined
 const strands = /^(?:wires?|cables?|flex|cord|cores?|strands?)$/
@@ -171,7 +171,7 @@ function bareCurrent(sentence: Sentence, first: number, found: readonly Found[])
   if (numeral.value < 0.05 || numeral.value > 40 || numeral.decimal.split('.')[1]?.length === 3) return none
   if ((sentence.word(first - 1) === ':' && sentence.glued(first)) || sentence.minusBefore(first) !== undefined)
     return none
-  const fraction = !Number.isInteger(numeral.value)
+  const fraction = numeral.decimal.includes('.')
   const cued = setting.has(sentence.word(first - 1))
   if (!cued && !fraction) return none
   const low = numeral.value < 3

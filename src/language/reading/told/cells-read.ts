@@ -37,6 +37,11 @@ const isCountOf = ({ pack, end }: Candidate, { holders, start }: Candidate): boo
 
 const countOf = (holders: Candidate['holders']): number => (typeof holders === 'number' ? holders : 1)
 
+const mostToPlace = 12
+/** The number right before a reading, which says of which cell it is. */
+const placeOf = ({ start }: Candidate, values: Values): Candidate | undefined =>
+  values.find(({ kind, end }) => kind === 'count' && end < start && start - end <= mostToPlace)
+
 /** "One cell is 3.96, the other two 4.05": volts of cells told one by one are the readings of a pack. */
 export function withReadings(values: Values, _: CommandWords, series?: number): Values {
   const told = values.filter(({ kind, text }) => kind === 'state' && ofCell.test(text))
@@ -50,7 +55,10 @@ export function withReadings(values: Values, _: CommandWords, series?: number): 
   const sum = told.reduce((all, { holders }) => all + countOf(holders), 0)
   const isSome = (value: Candidate) => told.some(level => isCountOf(value, level))
   const most = Math.max(1, ...values.map(value => (isSome(value) ? 1 : (value.pack?.series ?? 1))))
-  const cells = most > 1 ? most : Math.max(series ?? sum, sum)
+  // "Cell 3 is 3.61, the rest 3.80": it is the third.
+  const isPlaced = told.length === 2 && first.holders === undefined && told[1]?.holders === 'rest'
+  const place = isPlaced ? placeOf(first, values) : undefined
+  const cells = most > 1 ? most : Math.max(series ?? sum, sum, Number(place?.text ?? 0))
   // "Cell two 3.80, three 3.79" counts none; "the others" and "all but one" are as many as the pack has besides.
   const isNamed = told.length === cells
   const timesOf = (holders: Candidate['holders']) =>
@@ -58,6 +66,8 @@ export function withReadings(values: Values, _: CommandWords, series?: number): 
   const readings = told.flatMap(({ text, holders }) =>
     Array<string>(timesOf(holders)).fill(ofCell.exec(text)?.[0] ?? ''),
   )
+  const at = Number(place?.text ?? 1) - 1
+  if (at < cells) readings.splice(at, 0, ...readings.splice(0, 1))
   const row: Candidate = {
     ...first,
     kind: 'cellVolts',
@@ -67,7 +77,7 @@ export function withReadings(values: Values, _: CommandWords, series?: number): 
   // "One cell", "two cells at 3.8": some of those read, and no pack.
   const counts = (value: Candidate) =>
     value.kind === 'count'
-      ? told.some(({ holders }) => `${holders}` === value.text) || isNamed
+      ? value === place || told.some(({ holders }) => `${holders}` === value.text) || isNamed
       : value.pack?.series === 1 || isSome(value)
   return values.flatMap(value => (value === first ? [row] : told.includes(value) || counts(value) ? [] : [value]))
 }

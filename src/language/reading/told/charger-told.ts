@@ -76,6 +76,7 @@ function chargerOf(value: Candidate, other?: Candidate): Candidate {
 
 /** What packs hang on: "two ports". */
 export const outlets = /^(?:chargers?|outputs?|outlets?|sockets?|ports?|channels?|sides?)$/
+const twofold = /\b(?:dual|double|twin|duo)\b/i
 /** "Two with 60 W": counts of chargers too, where one is told. */
 const described = /^(?:with|that)$/
 
@@ -94,10 +95,13 @@ export function chargersListed(values: readonly Candidate[], { options }: Comman
     const isBeside =
       !/^x/i.test(value.typed) &&
       values.some(({ kind: of, start }) => of === 'charger' && start >= end && start - end <= mostBetween)
-    if (kind === 'count' && (outlets.test(next) || described.test(next) || isBeside || text === '1')) {
+    if (
+      kind === 'count' &&
+      (outlets.test(next) || twofold.test(value.typed) || described.test(next) || isBeside || text === '1')
+    ) {
       count = Number(text)
       if (isBeside) used.add(value)
-      if (outlets.test(next)) {
+      if (outlets.test(next) || twofold.test(value.typed)) {
         // "Three chargers with two ports": as many on each.
         ports = /^charger/.test(next) ? Math.max(ports, count) : Math.max(ports, count * devices)
         if (/^charger/.test(next)) devices = count
@@ -105,6 +109,7 @@ export function chargersListed(values: readonly Candidate[], { options }: Comman
       }
     }
     if (kind !== 'charger' || text === '') continue
+    if (count === 1 && twofold.test(value.typed)) ports = Math.max(ports, 2)
     isOfEach ||= /\b(?:per|each)\b/i.test(`${value.typed} ${next}`)
     chargers.push(`${count > 1 && !isShared ? `${count}x ` : ''}${text}`)
     count = 1

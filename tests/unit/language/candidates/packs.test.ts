@@ -18,6 +18,7 @@ describe('packs', () => {
     ['a 3300, 4 cell, 60C', '4S 3300mAh 60C discharge'],
     ['a 35 Wh pack, 3 cells', '3S 3153mAh'],
     ['my 40C 2200 3s', '3S 2200mAh 40C discharge'],
+    ['a 1s 3.7v 350mah', '1S 350mAh'],
     ['packs of 1300, 4s, six of them', '4S 1300mAh'],
     ['save 6s 1300 lipo 5c max charge', '6S 1300mAh LiPo 5C charge'],
     ['4s2p 21700 4000 per cell', '4S2P 8000mAh'],
@@ -80,6 +81,8 @@ describe('packs', () => {
     ])
     expect(coveredTexts('2200 3s and 1300 4s', 'pack')).toEqual(['3S 2200mAh', '4S 1300mAh'])
     expect(coveredTexts('a 1300, 4s 1500', 'pack')).toEqual(['1300mAh', '4S 1500mAh'])
+    expect(coveredTexts('0 to 100 3s 2200', 'pack')).toEqual(['3S 2200mAh'])
+    expect(coveredTexts('1300 4s 1500 3s', 'pack')).toEqual(['4S 1300mAh', '3S 1500mAh'])
   })
 
   it('tell how many they are', () => {

@@ -80,6 +80,7 @@ describe('quantities', () => {
     ['duration', 'in 40 min', '40min'],
     ['temperature', 'temp is 4c', '4°C'],
     ['rate', 'charge at 4c', '4C'],
+    ['current', 'charge 1.0 on 1000mah 2s', '1.0A'],
     ['duration', 'an hour and a half', '1h30min'],
     ['duration', '6:30 min', '6min30s'],
     ['duration', '1h20', '1h20min'],
@@ -162,5 +163,6 @@ describe('quantities', () => {
   it('are no length of a lead where they are the size of a plug', () => {
     expect(coveredTexts('4 mm bullets on 1.5 m of wire', 'length')).toEqual(['1.5m'])
     expect(coveredTexts('1.5 mm speaker cable', 'gauge', 'length')).toEqual(['1.5mm²'])
+    expect(coveredTexts('a wire 2.5mm', 'gauge', 'length')).toEqual(['2.5mm²'])
   })
 })

@@ -19,6 +19,12 @@ it('chargers are counted, whatever they are like', () => {
   expect(fitted('plan', 'nine 2S 900 lipo, three chargers with two ports each').options.ports).toBe('6')
 })
 
+it('a twofold charger has two outlets, one port of six is one of as many', () => {
+  expect(fitted('plan', 'nine 2S 900 lipo, charger dual 90W each side').options.chargers).toBe('2x 90W charger')
+  expect(fitted('plan', 'nine 2S 900 lipo, 50W per channel, dual').options.chargers).toBe('2x 50W charger')
+  expect(fitted('plan', 'nine 2S 900 lipo at 0.9A each on a 6 port charger').options.ports).toBe('6')
+})
+
 it('packs that bear a number are not counted by it', () => {
   const { options, left } = fitted('parallel', 'pack 1: 5S 950 at 18.9, pack 2: 5S 950 at 18.8')
   expect(options.packs).toBe('5S 950mAh LiPo at 18.9V pack; 5S 950mAh LiPo at 18.8V pack')

@@ -22,6 +22,8 @@ describe('what was used of a pack', () => {
     ['3S 1900 with 80% of the pack gone', '20%'],
     ['3S 1900, ninety percent discharged', '10%'],
     ['3S 1900 drained to 45%', '45%'],
+    ['two thirds gone from my 3S 1900', '33%'],
+    ['used a quarter of the 3S 1900', '75%'],
   ])('leaves the rest of it: %j', (text, from) => {
     expect(optionsOf('time', text).from).toBe(from)
     expect(optionsOf('energy', text)).toMatchObject({ from })
@@ -32,6 +34,7 @@ describe('what was used of a pack', () => {
     'it has to be drained to 45%, 3S 1900',
     'the 3S 1900 took 60% in an hour',
     'we used the 80% rule, 3S 1900',
+    'we use a third charger for the 3S 1900',
   ])('is not told by %j', text => {
     expect(covered(text, 'state').filter(({ remains }) => remains)).toEqual([])
   })

@@ -21,11 +21,10 @@ describe('how many cells', () => {
   it('are told one by one', () => {
     expect(fitted('cells', 'one cell is 3.91 and the other three 3.97').options.volts).toBe('3.91 3.97 3.97 3.97')
     expect(fitted('cells', '4S lihv with one at 3.71 and the others 3.94').options.volts).toBe('3.71 3.94 3.94 3.94')
-    expect(fitted('cells', 'two cells at 3.81 and one at 3.64 on my 3S').options).toEqual({
-      volts: '3.81 3.81 3.64',
-      chemistry: '3S LiPo',
-    })
+    const { volts, chemistry } = fitted('cells', 'two cells at 3.81 and one at 3.64 on my 3S').options
+    expect([volts, chemistry]).toEqual(['3.81 3.81 3.64', '3S LiPo'])
     expect(fitted('cells', 'two cells say 3.74, the third 3.41').options.volts).toBe('3.74 3.74 3.41')
+    expect(fitted('cells', 'cell 3 is 3.61, rest 3.80').options.volts).toBe('3.80 3.80 3.61')
     expect(fitted('cells', '4S, lowest 3.71 and highest 3.78').options.volts).toBe('3.71 3.78 3.78 3.78')
     expect(fitted('cells', '3.88 and 3.93, lihv').options).toEqual({ volts: '3.88 3.93', chemistry: '2S LiHV' })
   })
@@ -199,7 +198,6 @@ it('so long after a flight is no time that a charge has', () => {
 it('volts of a label tell a type that is charged more gently, and of counted cells where they stand', () => {
   expect(fitted('current', '9.9V 2100').options.pack).toBe('3S 2100mAh LiFe')
   expect(fitted('current', '14.4V 3200').options.pack).toBe('4S 3200mAh Li-ion')
-  // Volts that are read off may be such a label's too, and end too high for the commonest.
   expect(fitted('current', '15.2V 1400').options.pack).toBe('4S 1400mAh LiPo')
   expect(fitted('current', '9.9V 2100').doubts).toContain('chemistryAssumed')
   expect(fitted('percent', '4S 1400 15.2V').options.at).toBe('15.2V pack')
