@@ -266,6 +266,16 @@ describe('answers', () => {
     expect(marks()).toEqual([])
   })
 
+  test('a mark that the server does not take holds up nobody', async () => {
+    homeserver.hush('POST', /read_markers$/)
+    await start()
+    homeserver.sync(joined([text(question)]))
+    await vi.waitFor(() => expect(marks()).toHaveLength(1), patient)
+    homeserver.sync(joined([text(question)]))
+    await vi.waitFor(() => expect(answers()).toHaveLength(2), { timeout: 3000, interval: 20 })
+    homeserver.close()
+  })
+
   test('an answer that the server refuses does not hold back the next', async () => {
     homeserver.once('PUT', /\/send\/m\.room\.message/, 413, { errcode: 'M_TOO_LARGE', error: 'too large' })
     await start()

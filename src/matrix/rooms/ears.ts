@@ -88,14 +88,15 @@ export function createEars(parts: EarsParts) {
     const isDone = hearing.underway === 0 && hearing.queue.isEmpty()
     if (!hearing.isNew || !isDone || !listening || room.getMyMembership() !== 'join') return
     hearing.isNew = false
-    await unread.mark(room).catch(onFault)
+    await unread.mark(room)
   }
 
   async function during(room: Room, hearing: Hearing, work: () => Promise<void>): Promise<void> {
     hearing.underway += 1
     await work().catch(onFault)
     hearing.underway -= 1
-    await markIn(room, hearing)
+    // Nobody waits for a server that takes its time with it.
+    lanes.add(`${room.roomId} mark`, () => markIn(room, hearing))
   }
 
   async function goOn(room: Room, next: (queue: Queue<Waiting>) => Waiting | undefined): Promise<void> {
