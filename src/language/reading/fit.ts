@@ -98,8 +98,11 @@ function placed(
   isList: boolean,
 ): Candidate[] {
   const takes = (kind: string) => command.options.some(option => option.kind === kind)
+  // Where volts are told "dead" is said of something else: "the slope was dead".
+  const tellsLevel = values.some(({ kind, text }) => kind === 'state' && /\d/.test(text))
   // What is charged through which plug changes nothing, and one is meant where no count is told.
   const isNone = (value: Candidate) =>
+    (value.kind === 'state' && value.text === '' && tellsLevel) ||
     (value.kind === 'plug' && !takes('plug')) ||
     (value.kind === 'count' && value.text === '1' && takes('count')) ||
     isNamedByCommand(value, command) ||
@@ -111,7 +114,9 @@ function placed(
     if (isNone(value)) return false
     // Of two packs that contradict each other the other one is left over.
     const slot = value.kind === 'pack' ? undefined : slotFor(value, command, name => options[name] !== undefined)
-    if (slot) options[slot.name] = value.each && isList ? `${value.text} each` : value.text
+    // "Dead", "0 %": what names no level is for its reader to ask about.
+    const text = value.text || (/\d/.test(value.typed) ? '0%' : value.typed)
+    if (slot) options[slot.name] = value.each && isList ? `${text} each` : text
     return slot === undefined
   })
 }

@@ -70,3 +70,20 @@ describe('a pack that is to be full at once', () => {
     expect(verdict).not.toBe('do not charge')
   })
 })
+
+describe('a pack that is said to be empty beyond any level', () => {
+  it.each([
+    'a 3S 900 lipo at 0 %, what current',
+    'my 3S 900 lipo is dead, how long at 0.9 A',
+    'nothing left in my 3S 900 lipo, amps?',
+    'how many 3S 900 lipo from a 4S 5000 li-ion, they are at zero percent',
+  ])('is asked for its volts: %s', async text => {
+    const { problem, verdict } = await asking.ask(text)
+    expect([verdict, problem?.what]).toEqual([undefined, expect.stringContaining('the volts of its cells decide')])
+  })
+
+  it.each(['it is dead simple: 3S 900 lipo, amps?', 'slope was dead, 3S 900 lipo stands at 3.75 a cell, what current'])(
+    'is none where that is said of something else: %s',
+    async text => expect((await asking.ask(text)).question).toContain('3S 900mAh LiPo'),
+  )
+})

@@ -43,6 +43,7 @@ export function findStateWords(sentence: Sentence): readonly Found[] {
     if (phrase === 'half' && otherThing.has(sentence.word(after))) continue
     if (phrase === '0' && (sentence.glued(after) || sentence.glued(first))) continue
     if (/^(?:to full|the top|to the top)$/.test(phrase) && words[0] !== 'to' && text === 'full') continue
+    if (text === '' && words.length === 1 && !endsClause(sentence, after)) continue
     const offset = phrase === 'to full' ? 1 : 0
     const score = text === '' ? 0 : scoreOf(sentence, first, after, words.length)
     found.push({ kind: 'state', text, first: first + offset, after, score })
@@ -50,6 +51,13 @@ export function findStateWords(sentence: Sentence): readonly Found[] {
   }
   return found
 }
+
+/** "It is dead simple", "zero idea", "a dead cell": said of what follows, and of no pack. */
+const endsClause = (sentence: Sentence, after: number): boolean =>
+  sentence.tokens[after]?.kind !== 'word' || goesOn.has(sentence.word(after))
+const goesOn = wordSet(
+  'now and but so or after when since again flat pack packs lipo lipos lihv life li battery batteries what how can should is are to left',
+)
 
 function scoreOf(sentence: Sentence, first: number, after: number, length: number): number {
   if (otherThing.has(sentence.word(after)) && length === 1) return 0.15

@@ -40,7 +40,7 @@ describe('what was used of a pack', () => {
   })
 
   it('is nothing to start from where all of it was used', () => {
-    expect(optionsOf('time', '3S 1900, used 100%').from).toBe('')
+    expect(optionsOf('time', '3S 1900, used 100%').from).toBe('0%')
   })
 
   it('is so many mAh of a flight', () => {
