@@ -6,7 +6,15 @@ const drawn =
   /\b(?:draw(?:s|ing)?|drew|pull(?:s|ing)?|averag(?:e|es|ing)|mean|hover(?:s|ing)?|cruis(?:e|es|ing)|in flight|in the air|throttle|burns?)\b/i
 const lasts =
   /\b(?:timer|flight time|time in the air|endurance)\b|\bhow (?:long|many min\w*)\b.*\b(?:fl(?:y|ies|ight|own)|in the air|hover|airborne|up)\b|\b(?:fl(?:y|ies|ight)|airborne|in the air)\b.*\bhow long\b/i
+/** Nothing else lasts so long: "how many minutes can I fly". */
+const flies =
+  /\bfl(?:ight|ying) ?(?:times?|timer)\b|\bhow (?:long|many min\w*) (?:(?:can|could|may|will|would|do|does) (?:\w+ ){1,2}|of |in )?(?:fly|flying|flight|hover|stay up|the air)\b/i
 const charges = /\b(?:charg\w*|refill\w*|fill\w*|top(?:s|ped)? up)\b/i
 
+/** It is charged first: "how long till I can fly". */
+export const waitsToFly = /\bhow long\b.*\b(?:till|til|until|before) (?:\w+ ){0,3}fl(?:y|ies|ying|ight)\b/i
+
 export const asksFlightTime = (text: string, values: readonly Candidate[]): boolean =>
-  values.some(({ kind }) => kind === 'current') && drawn.test(text) && lasts.test(text) && !charges.test(text)
+  values.some(({ kind }) => kind === 'current') &&
+  (flies.test(text) || (drawn.test(text) && lasts.test(text))) &&
+  !charges.test(text)
