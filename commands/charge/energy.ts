@@ -162,7 +162,9 @@ export const energy = service({
   takes,
   alone: ({ pack, packs, count, cells, ...quantities }) =>
     (pack ?? packs ?? count ?? (quantities.resistance ? undefined : cells)) === undefined &&
-    Object.keys(quantities).length === 2,
+    Object.keys(quantities).length === 2 &&
+    // Volts for some weeks are where a pack is left.
+    !(quantities.voltage && quantities.duration),
   anyOf: [['pack', 'packs', 'capacity', 'voltage', 'cells', 'energy', 'current', 'power']],
   examples: [
     'energy pack: 6S 5000 LiPo',

@@ -33,7 +33,10 @@ export const percentWords: WordsOf<typeof percent> = locale => {
         say`${show.capacity(used.back_Ah)} put back is ${show.percent(used.share)} of the label: about that much was used, ${show.percent(Math.max(0, 1 - used.share))} (${show.charge(Math.max(0, pack.capacity_Ah - used.back_Ah))}) was left. Land with a fifth left, so that no more than ${show.capacity(used.most_Ah)} goes back.`
       if (result.by === 'back') return [back]
       const { by, soc, socBand, perCell_V, voltsBand, restPack_V, telling, left_Ah } = result
-      const charge = say`${show.perCell(perCell_V)} a cell at rest is about ${show.percent(soc)} of a ${name} cell's charge`
+      const cell = say`${show.perCell(perCell_V)} a cell`
+      const pack_V = restPack_V === undefined || pack.series === 1 ? undefined : show.voltage(restPack_V)
+      const stands = pack_V === undefined ? cell : say`${cell} (${pack_V} for ${own(`${pack.series}S`)})`
+      const charge = say`${stands} at rest is about ${show.percent(soc)} of a ${name} cell's charge`
       const rests = say`At ${show.percent(soc)} a ${name} cell rests at about ${show.perCell(perCell_V)}`
       const { low: least = soc, high: most = soc } = socBand ?? {}
       const { low: lowest_V = perCell_V, high: highest_V = perCell_V } = voltsBand ?? {}

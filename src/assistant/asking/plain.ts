@@ -136,7 +136,8 @@ async function ofQuestion(said: Said): Promise<Reply> {
     return lacking(said, meant.question.command, open.problem)
   }
   const reply = await besideLast(said, await answered(said, meant))
-  if (about !== undefined && aside.has(meant.understanding.intent)) return withEntry(reply, about, context.locale)
+  if (about !== undefined && aside.has(meant.understanding.intent))
+    return reply.problem ? inHandbook(said) : withEntry(reply, about, context.locale)
   // Nothing that was typed is wrong, but too little was told: what is asked in words is answered in words.
   // A question before a change stands: a yes to it must never be given to something else.
   const lacks =

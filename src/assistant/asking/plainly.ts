@@ -72,8 +72,10 @@ export async function hear(
   // What the handbook says is said in English: of what was put into that word for word only what is surely found.
   const { about, sureness, isOfTheme } = language === 'en' || found.sureness > 1 ? found : nothingAbout
   const frame = talk.frame ?? frameOfEntry(talk.about, registry)
+  const { entry, dangers: judged } = askedOf(about ?? spoken)
+  const ofEntry = { command: entry?.command, isJudged: judged.length > 0 }
   const read = (english: string) =>
-    readPlainly(english, registry.vocabulary, frame, accounted, sureness, { typed: text, ...free })
+    readPlainly(english, registry.vocabulary, frame, accounted, sureness, { typed: text, ...free }, ofEntry)
   const meant = language === 'en' ? read(english) : readForeign(gloss ?? asTyped(english), read)
   const { told, suspected } = besidesTitle(
     heardInTalk(used.some(({ kind }) => kind === 'pack') ? withThoseOf(accounted, heard, text) : heard, text, talk, {

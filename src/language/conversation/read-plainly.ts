@@ -7,6 +7,7 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { Frame } from '../frames/frame.ts'
 import { knownShare } from '../model/index.ts'
 import { namesForeign } from '../parts/foreign-chemistries.ts'
+import { figureBeside } from '../reading/beside-words.ts'
 import { beyondInput } from '../reading/beyond-input.ts'
 import { aside, type Choice, choicesAt, fitRead, type Said } from '../reading/choose.ts'
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
@@ -38,6 +39,14 @@ const faintest = 0.002
 /** As likely as this it changes what was asked before. */
 const surelyChange = 0.5
 
+/** What the handbook has on a text. */
+export interface OfEntry {
+  /** A question in notation that works it out with numbers. */
+  readonly command: string | undefined
+  /** Leave is asked for a danger: the handbook's own answer is its verdict. */
+  readonly isJudged: boolean
+}
+
 /**
  * `frame` is the last question of this asker in this place; `accounted` are spans that names and dangers account for;
  * `inHandbook` says how surely the handbook answers the text, 1 and above where it does.
@@ -49,6 +58,7 @@ export function readPlainly(
   accounted: readonly Span[],
   inHandbook: number,
   free: FreeWords = { typed: text, of: () => ({}) },
+  entry: OfEntry | undefined = undefined,
 ): Meant {
   const values = withCutoffType(text, bestCover(candidatesOf(text)))
   const { ranked: all, readBy } = readings(text, values, free, vocabulary)
@@ -78,7 +88,7 @@ export function readPlainly(
     isChange && one !== follows && shareOf(one?.intent) < faintest && one?.intent !== frame.question.command
   const isWeak = (first?.score ?? 0) < leastScore || isFar(first)
   const other = isChange && isWeak ? elsewhere(said) : undefined
-  const best = other ?? judgedAt(said, first, frame) ?? first
+  const best = other ?? judgedAt(said, first, frame) ?? workedOut(said, first, entry) ?? first
   const share = best === follows ? 1 : shareOf(best?.intent)
   const understanding = understandingOf(text, best, share, values, accounted)
   const near = found.map(nearOf)
@@ -155,6 +165,13 @@ function judgedAt(
     beyondInput(values, vocabulary, frame?.question.options ?? {}) ??
     standsAt(text, values, vocabulary, asksReadings, asksReadings || aside.get(intent) === 'handbook')
   return state && { ...likeliest, fitted: state, kept: [], score: Math.max(score, leastScore) }
+}
+
+/** A figure that is asked for beside words of the handbook's, which then are a line of the answer. */
+function workedOut(said: Said, likeliest: Choice | undefined, entry: OfEntry | undefined): Choice | undefined {
+  if (likeliest?.intent !== 'handbook' || entry?.isJudged) return undefined
+  const fitted = figureBeside(said, entry?.command)
+  return fitted && { ...likeliest, fitted, kept: [], score: Math.max(likeliest.score, leastScore) }
 }
 
 const nearOf = ({ intent, fitted }: Choice): Near => ({

@@ -5,14 +5,20 @@ import { past } from './slots.ts'
 
 const drawn =
   /\b(?:draw(?:s|ing)?|drew|pull(?:s|ing)?|averag(?:e|es|ing)|mean|hover(?:s|ing)?|cruis(?:e|es|ing)|in flight|in the air|throttle|burns?|avg)\b/i
-const lasts = /\b(?:timer|flight time|time in the air|endurance|how long|how many min\w*)\b/i
+const lasts =
+  /\b(?:timer|flight time|time in the air|endurance)\b|\bhow (?:long|many min\w*)\b.*\b(?:fl(?:y|ies|ight|own)|in the air|hover|airborne|up)\b|\b(?:fl(?:y|ies|ight)|airborne|in the air)\b.*\bhow long\b/i
+/** Nothing else lasts so long: "how many minutes can I fly". */
+const flies =
+  /\bfl(?:ight|ying) ?(?:times?|timer)\b|\bhow (?:long|many min\w*) (?:(?:can|could|may|will|would|do|does) (?:\w+ ){1,2}|of |in )?(?:fly|flying|flight|hover|stay up|the air)\b/i
 const charges = /\b(?:charg\w*|refill\w*|fill\w*|top(?:s|ped)? up)\b/i
+
+/** It is charged first: "how long till I can fly". */
+export const waitsToFly = /\bhow long\b.*\b(?:till|til|until|before) (?:\w+ ){0,3}fl(?:y|ies|ying|ight)\b/i
 
 export const asksFlightTime = (text: string, values: readonly Candidate[]): boolean =>
   values.some(({ kind }) => kind === 'current') &&
   !values.some(({ kind }) => kind === 'charger' || kind === 'source') &&
-  drawn.test(text) &&
-  lasts.test(text) &&
+  (flies.test(text) || (drawn.test(text) && lasts.test(text))) &&
   !charges.test(text)
 
 /** "Full in 40 min?": of a charge, where no current is asked for and nothing was used in that time. */

@@ -8,8 +8,8 @@ import { conceptsIn } from '../model/concepts.ts'
 import type { Ranked } from '../model/index.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
 import { readAnyState } from '../things/state.ts'
-import { asksFlightTime, isChargedWithin } from './flight.ts'
-import { asksAge, asksEnd, inTurn, ofClub, standsThere, takenAlong, tookSoMuch } from './said-of-it.ts'
+import { asksFlightTime, isChargedWithin, waitsToFly } from './flight.ts'
+import { asksAge, asksEnd, inTurn, isTakenAlong, ofClub, standsThere, tookSoMuch } from './said-of-it.ts'
 import { isEnd, isToldGoal } from './slots.ts'
 import { areApart } from './told/cells-read.ts'
 import { outlets } from './told/charger-told.ts'
@@ -48,8 +48,10 @@ const onBoard = (sentence: Sentence): boolean =>
     ({ kind, typed }) => kind === 'board' && !(onOutlets(sentence) && /^(?:at|all|in one|together|simul)/i.test(typed)),
   )
 
-const ofCharge = /\b(?:amps?|amperes?|charging current)\b/i
-const ofPacks: ReadonlySet<string> = new Set(['pack', 'count', 'chemistry', 'board'])
+const asksEndVolts = (text: string, about = conceptsIn(text)): boolean =>
+  about.includes('cutoff') || (about.includes('volts') && !/\b(?:amp|current)/i.test(text))
+const countsPacks = ({ kind, text, next = '' }: Candidate): boolean =>
+  kind === 'count' && Number(text) > 1 && /^(?:packs?|batter|lipos?|of)/.test(next)
 
 const aLittle = 0.05
 /** 0 to 1, as of the commonest cells. */
@@ -93,7 +95,8 @@ const signs: readonly Sign[] = [
   {
     meant: command => takes(command, 'packs', 'ports'),
     from: isOfOne,
-    holds: ({ text, pack }) => (pack?.count ?? 1) > 1 && inTurn.test(text),
+    holds: ({ text, values, pack }) =>
+      inTurn.test(text) && ((pack?.count ?? 1) > 1 || (pack !== undefined && values.some(countsPacks))),
   },
   // "5 A on a 4S 2200, fine by our rules": a list answers no question about this pack.
   {
@@ -144,15 +147,17 @@ const signs: readonly Sign[] = [
     from: command => takes(command, 'pack'),
     holds: ({ text, values, pack }) => pack !== undefined && asksFlightTime(text, values),
   },
+  // "At 3 A, how long till I can fly": it is charged, and not flown at that.
+  {
+    meant: command => takes(command, 'pack', 'within'),
+    from: command => takes(command, 'energy', 'duration'),
+    holds: ({ text }) => waitsToFly.test(text),
+  },
   // "Is a 3S 5000 allowed on the plane": packs are taken along, and not charged.
   {
     meant: ({ options }) => options.length === 1 && options[0]?.kind === 'packs',
     from: command => takes(command, 'pack') || takes(command, 'packs'),
-    holds: ({ text, values }) =>
-      values.length > 0 &&
-      values.every(({ kind }) => ofPacks.has(kind)) &&
-      takenAlong.test(text) &&
-      !ofCharge.test(text),
+    holds: ({ text, values }) => isTakenAlong(text, values),
     isNoWords: true,
   },
   // "One cell 3.70, the other 3.20, what current": that they lie apart is what matters.
@@ -169,11 +174,11 @@ const signs: readonly Sign[] = [
     holds: ({ text, values }) => values.length === 1 && values.every(isEnd) && ofClub.test(text) && !text.includes('?'),
     isNoWords: true,
   },
-  // "What cutoff for a LiFe 2S": of cells alone no charge can be worked out.
+  // "What cutoff for a LiFe 2S", "the most volts of a 3S": of cells alone no charge can be worked out.
   {
     meant: command => takes(command, 'cutoffs'),
     from: isOfOne,
-    holds: ({ text, values, pack }) => !pack && values.length === 1 && conceptsIn(text).includes('cutoff'),
+    holds: ({ text, values, pack }) => !pack && values.length === 1 && asksEndVolts(text),
   },
   // "Until which voltage do I charge a 4S LiHV": nothing else of cells alone ends there.
   {

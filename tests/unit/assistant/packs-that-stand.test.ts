@@ -13,7 +13,7 @@ describe('where a pack stands', () => {
   it('is worked out, and the handbook says one line beside it', async () => {
     const reply = await asking.ask('charger stopped at 12.4 volts on my 3s and says finished, is it broken')
     expect(reply.readAs).toContain('3S LiPo, at 12.4V pack')
-    expect(reply.headline).toMatch(/4\.13 V a cell at rest is about 94 %/)
+    expect(reply.headline).toMatch(/4\.13.V a cell \(12\.4.V for 3S\) at rest is about 94.%/)
   })
 
   it.each([

@@ -215,6 +215,32 @@ describe('what is not a question about a setting', () => {
   })
 })
 
+describe('a figure that is asked beside words', () => {
+  it.each([
+    ['What is meant by 1C, and what does that come to for a 4S 2600 lipo?', 'current', /2\.6 A.*read as amps/s],
+    ['What do the 60 watts on a charger mean for a 5S 4000 lipo?', 'current', /2\.8 A.*Watts are/s],
+    ['why does storage age them less, and what is it in volts for a 5S lihv', 'storage', /19\.25 V.*LiPo and LiHV/s],
+    ['Why are they stored half full? And what does a half full 5S lihv read', 'percent', /for 5S.*half full/s],
+  ])('is the answer, and they are a line of it: %s', async (text, command, says) => {
+    const reply = await asking.ask(text)
+    expect([reply.command, spaced(reply.headline)]).toEqual([command, expect.stringMatching(says)])
+  })
+
+  it.each([
+    'what does 35C on my 4s 1300 mean',
+    'why does the last bit take so long on a 3s 2200',
+    'my 3s 1300 is warm after charging, why is that',
+    'is it bad to charge halfway and fly a 3s 1300',
+  ])('is none where a pack is only told: %s', async text => {
+    expect((await asking.ask(text)).command).toBe('handbook')
+  })
+
+  it('makes nothing milder where leave is asked for a danger', async () => {
+    const text = 'may I charge it over night when nobody is awake, and how many amps for a 3S 1300 lipo'
+    expect((await asking.ask(text)).verdict).toBe('do not charge')
+  })
+})
+
 describe('a danger that is told beside the question', () => {
   it.each([
     ['what amps for my puffed 4s 1500 lipo', /swollen|puffed/i],

@@ -30,6 +30,17 @@ it.each([
   ],
   ['what does it cost to fill nine 4s 1300 lipo at 31ct', 'energy pack: 4S 1300mAh LiPo count: 9 price: 31 ct/kWh'],
   ['at 27 amps on average, what flight time has a 4s 2500 lipo', 'energy pack: 4S 2500mAh LiPo current: 27A'],
+  // So many amps are those of a flight where nothing else lasts: with a charge before it they are the charge's.
+  ['flight time of a 3s 2600 lipo at 13A', 'energy pack: 3S 2600mAh LiPo current: 13A'],
+  ['how many minutes of flying on a 4s 3000 lipo at 12 amps', 'energy pack: 4S 3000mAh LiPo current: 12A'],
+  ['3s 2600 lipo at 2A, how long before I can fly', 'time pack: 3S 2600mAh LiPo current: 2A'],
+  // Volts for some weeks are where a pack is left.
+  ['is 3.92 ok for three weeks, lipo', 'storage chemistry: LiPo from: 3.92V per cell told: notUnderstood'],
+  ['3 batteries 4s 1400 lipo one at a time at 1.4 A, total time', 'plan packs: 3x 4S 1400mAh LiPo at 1.4A'],
+  ['carry on limit in Wh, a 4S 4400 lipo', 'travel packs: 4S 4400mAh LiPo'],
+  ['volts of a full 5S lihv', 'percent chemistry: 5S LiHV at: full'],
+  ['4S lihv shows 15.7, fly it or fill it up', 'percent chemistry: 4S LiHV at: 15.7V pack'],
+  ['what is the top voltage of a 5S lihv', 'trim chemistry: 5S LiHV'],
   [
     'used 820 of 1100 mah, what is left',
     'percent pack: 1S 1100mAh LiPo back: 820mAh told: chemistryAssumed, cellsUnknown',

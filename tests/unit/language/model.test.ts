@@ -52,6 +52,8 @@ describe('intents', () => {
     ['amps for my 4s 2200 lipo?', 'current'],
     ['which wire for 20 A over two metres', 'lead'],
     ['may I charge it on the ironing board', 'handbook'],
+    ['lowest volts for a 5s in the air', 'handbook'],
+    ['how many volts has a full 5s', 'percent'],
     ['no, I meant the 4s', 'amend'],
     ['quiz me please', 'lesson ask'],
     ['many thanks', 'smalltalk'],
