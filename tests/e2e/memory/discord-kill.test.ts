@@ -131,7 +131,7 @@ test('killed while Discord asks, it does all once and answers whom it can', { ti
     const missing = done.filter(isMissing)
     const closed = once.filter(({ one }) => one.answers() === 0)
     process.stdout.write(
-      `killed ${kills} times on Discord: ${all.length} questions, ${replays} replays, ${once.length} done, ${doubled.length} doubled, ${missing.length} answers missing, ${closed.length} done whose way back had closed\n`,
+      `killed ${kills} times on Discord: ${all.length} questions, ${replays} replays, ${once.length} done, ${doubled.length} doubled, ${missing.length} answers missing, ${missing.filter(({ times }) => times === 0).length} of them promised and never begun, ${closed.length} done whose way back had closed\n`,
     )
     expect([doubled, missing].map(({ length }) => length)).toEqual([0, 0])
     // Else it was killed before it had begun.
