@@ -1,6 +1,7 @@
 // A reply that comes later than its question, by the way that the question left open: once, and to whom it belongs.
 
-import { afterEach, beforeEach, expect, test } from 'vitest'
+import { SnowflakeUtil } from 'discord.js'
+import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import type { Occasion } from '../../src/assistant/occasion.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 import type { Surface } from '../../src/assistant/running/assistant.ts'
@@ -36,6 +37,21 @@ const inMessage = (channel = channelId): Occasion => ({
 /** As the table of what is due gives it back. */
 const kept = (occasion: Occasion): Occasion => JSON.parse(JSON.stringify(occasion))
 const deliver = (occasion: Occasion) => surface.deliver(kept(occasion), reply)
+
+test('in place of what an earlier process promised, where the question comes again', async () => {
+  for (const [options, told] of [
+    [{}, ['edit']],
+    [{ private: true }, ['removal', 'followUp']],
+  ] as const) {
+    const id = String(SnowflakeUtil.generate({ timestamp: Date.now() - 10_000 }))
+    const interaction = { ...slash('bench', { pack: '3S 720 LiHV', ...options }), id }
+    const asked = room.discord.expect(interaction)
+    asked.acknowledged = true
+    room.discord.gateway.dispatch('INTERACTION_CREATE', interaction)
+    await vi.waitFor(() => expect(asked.told.map(({ what }) => what)).toEqual(told), { timeout: 5000 })
+    expect(JSON.stringify(asked.told.at(-1)?.body)).toContain('3S 720')
+  }
+})
 
 test('in place of what was promised, as often as it takes', async () => {
   const interaction = slash('bench')

@@ -20,17 +20,20 @@ const quiet_ms = 60_000
 const mostPeople = 20_000
 
 export function withFairUse(assistant: Assistant, now_ms: () => number): Assistant {
-  /** When each person will have everything back that they have asked for. */
-  const paidOff_ms = new Map<string, number>()
+  /** When each person asked last, and when they will have everything back that they have asked for. */
+  const known = new Map<string, { readonly last_ms: number; readonly paidOff_ms: number }>()
   const isNews = createSeldom(quiet_ms, now_ms)
   const myTurn = createTurnstile()
 
-  function mayAsk(who: string, at_ms: number, most: number): boolean {
-    const until = Math.max(at_ms, paidOff_ms.get(who) ?? 0) + oneMore_ms
-    if (until - at_ms > most * oneMore_ms) return false
-    paidOff_ms.delete(who)
-    paidOff_ms.set(who, until)
-    withoutOldest(paidOff_ms, mostPeople)
+  function mayAsk(who: string, asked_ms: number, most: number): boolean {
+    const before = known.get(who) ?? { last_ms: asked_ms, paidOff_ms: asked_ms }
+    // A danger that was told later is heard first.
+    const last_ms = Math.max(asked_ms, before.last_ms)
+    const paidOff_ms = Math.max(last_ms, before.paidOff_ms) + oneMore_ms
+    if (paidOff_ms - last_ms > most * oneMore_ms) return false
+    known.delete(who)
+    known.set(who, { last_ms, paidOff_ms })
+    withoutOldest(known, mostPeople)
     return true
   }
 

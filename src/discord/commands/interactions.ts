@@ -18,9 +18,9 @@ import { type Question, writeQuestion } from '../../language/sentence/question.t
 import { asComposed, type Composed } from '../messages/compose.ts'
 import { deliver, isAcknowledged } from '../messages/deliver.ts'
 import { askedBy } from '../messages/later.ts'
-import type { Responder } from '../messages/responder.ts'
+import { afterPromise, type Responder } from '../messages/responder.ts'
 import { describeFault } from '../platform/faults.ts'
-import { alone, occasionOf, type ServerName } from '../platform/occasion.ts'
+import { alone, atOf, occasionOf, type ServerName } from '../platform/occasion.ts'
 import { noWords, onlyModerators, privateQuestion, thatMessage } from './interactions.words.ts'
 import { createPresses, type PressParts } from './presses.ts'
 import { privateOption } from './slash.ts'
@@ -40,9 +40,11 @@ export function createAnswerInteraction(parts: InteractionParts): AnswerInteract
   const { assistant, compose, serverName, patience_ms, log } = parts
   const { press, submit } = createPresses(parts)
   const rules = { inPlace: false, patience_ms }
+  const startedAt_ms = Date.now()
 
-  return async (interaction, responder) => {
+  return async (interaction, given) => {
     try {
+      const responder = atOf(interaction.id) < startedAt_ms ? afterPromise(given) : given
       const asking = occasionOf(interaction, serverName)
       if (!asking) return log.warn({ type: interaction.type }, 'an interaction without an asker is left')
       const occasion = { ...asking, asked: askedBy(interaction) }

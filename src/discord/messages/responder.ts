@@ -1,7 +1,15 @@
 // The four things that can be done with an interaction, here by Discord's REST API.
 
-import { type APIInteraction, type APIInteractionResponse, type RawFile, type REST, Routes } from 'discord.js'
-import { isGone } from '../platform/faults.ts'
+import {
+  type APIInteraction,
+  type APIInteractionResponse,
+  InteractionResponseType,
+  MessageFlags,
+  type RawFile,
+  type REST,
+  Routes,
+} from 'discord.js'
+import { isAlreadyDelivered, isGone } from '../platform/faults.ts'
 import type { Rendered } from './render.ts'
 
 interface MessageBody extends Rendered {
@@ -44,3 +52,27 @@ export function restResponder(
     },
   }
 }
+
+const answers: readonly InteractionResponseType[] = [
+  InteractionResponseType.ChannelMessageWithSource,
+  InteractionResponseType.UpdateMessage,
+]
+
+/**
+ * For what came before our start: an earlier process may have promised an answer and ended, and Discord takes no second
+ * acknowledgement. Then the answer takes the place of the promise; one for the asker alone cannot, where that was public.
+ */
+export const afterPromise = (to: Responder): Responder => ({
+  ...to,
+  acknowledge: async (response, files) => {
+    try {
+      await to.acknowledge(response, files)
+    } catch (error) {
+      if (!isAlreadyDelivered(error) || !answers.includes(response.type)) throw error
+      const { data } = response as unknown as { readonly data: MessageBody }
+      if (((data.flags ?? 0) & MessageFlags.Ephemeral) === 0) return to.edit(data, files)
+      await to.remove()
+      await to.followUp(data, files)
+    }
+  },
+})

@@ -50,6 +50,12 @@ it('counts what comes late by when it was asked', async () => {
   for (let ago = 100; ago > 0; ago -= 1) expect(await ask(question, asked(now_ms - ago * 2000))).not.toBe(tooOften)
 })
 
+it('does not count against whoever asked long ago what was heard before it', async () => {
+  const asked = (at_ms: number) => ({ ...member, asked: { id: `test:${at_ms}`, at_ms, way: undefined, openFor_s: 60 } })
+  expect(await ask('my pack is smoking', asked(now_ms))).not.toBe(tooOften)
+  expect(await ask(question, asked(now_ms - 300_000))).not.toBe(tooOften)
+})
+
 it('answers the others meanwhile', async () => {
   await askOften(40)
   expect(await ask(question, moderator)).not.toBe(tooOften)
