@@ -44,6 +44,7 @@ const settings = [
   /^\W*(?:(?:please|pls|ok|could you|can you) )*(?:set|make|change|raise|lower|put|fix)\b(?=(?:[^.?!]|\.\d)*\b(?:our|club|everyone|everybody|all of us|all members)\b)/iu,
   /^\W*(?:(?:please|pls|ok|and) )*(?:our|(?:the )?club'?s?) (?:\w+ ){1,3}(?:is|are|becomes?|goes) (?:\w+ )?[\d.,]+[^?]*\bfrom (?:now|today|tomorrow)\b/iu,
   /^\W*(?:(?:please|pls|ok|from (?:now|today|tomorrow)(?: on)?|as of (?:now|today)),? )+no (?:more )?charging (?:above|over|beyond|below|under)\b/iu,
+  /\b(?:it is|it's|it was|has|have|we|committee|board) (?:decided|agreed|resolved)\b.*\b(?:at (?:the )?most|at least|no more|not more|max\w*|limit|never|above|below|over|under)\b/iu,
 ]
 const isDue =
   /\b(?:should|must|shall|ought|has to|have to|let'?s|mind|please|pls|from \w+(?: \w+)? on|as of|we (?:want|agreed|decided)|nobody|no ?one|none|no (?:\w+ )?members?)\b/iu

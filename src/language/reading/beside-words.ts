@@ -18,6 +18,7 @@ const asks =
   /\?|\b(?:what|whats|which|how|when|tell|give)\b|^\W*(?:so |then )?(?:can|could|may|is|are|do|does|did|will|would|should)\b/i
 /** A figure of that very pack: "what does it come to for my 4S". */
 const asksFigure = /\b(?:what|whats|which|how)\b/i
+const asksMeaning = /\bmeans?\b(?! (?:for|to)\b)/i
 const ofThePack = /\b(?:for|of|on|with) (?:(?:my|our|his|her|the|this|that|a|an|one) )?$/i
 
 /**
@@ -45,7 +46,7 @@ export function figureBeside({ text, vocabulary, readBy }: Said, related: string
           [],
         )
       : undefined
-    const isOfPack = asksFigure.test(part) && ofThePack.test(part.slice(0, pack.start))
+    const isOfPack = asksFigure.test(part) && !asksMeaning.test(part) && ofThePack.test(part.slice(0, pack.start))
     const found = own ?? (typed && isOfPack ? whole(typed.command, Object.keys(typed.question.options)) : undefined)
     if (found) return found
   }

@@ -5,8 +5,7 @@ import { past } from './slots.ts'
 
 const drawn =
   /\b(?:draw(?:s|ing)?|drew|pull(?:s|ing)?|averag(?:e|es|ing)|mean|hover(?:s|ing)?|cruis(?:e|es|ing)|in flight|in the air|throttle|burns?|avg)\b/i
-const lasts =
-  /\b(?:timer|flight time|time in the air|endurance)\b|\bhow (?:long|many min\w*)\b.*\b(?:fl(?:y|ies|ight|own)|in the air|hover|airborne|up)\b|\b(?:fl(?:y|ies|ight)|airborne|in the air)\b.*\bhow long\b/i
+const lasts = /\b(?:timer|flight time|time in the air|endurance|how long|how many min\w*)\b/i
 /** Nothing else lasts so long: "how many minutes can I fly". */
 const flies =
   /\bfl(?:ight|ying) ?(?:times?|timer)\b|\bhow (?:long|many min\w*) (?:(?:can|could|may|will|would|do|does) (?:\w+ ){1,2}|of |in )?(?:fly|flying|flight|hover|stay up|the air)\b/i

@@ -41,6 +41,7 @@ it.each([
   ['make storage 3.82 for the club', true],
   ['the club storage is 3.82 V from tomorrow', true],
   ['ok, from today no charging below 8 degrees', true],
+  ['It was agreed: LiHV is charged at 1C at most.', true],
   ['is our storage 3.82 from now on?', false],
   ['my club storage charger is 3.82 V off', false],
   ['no charging below 8 degrees, is that right', false],
