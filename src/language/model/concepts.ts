@@ -15,8 +15,9 @@ for (const [concept, words] of Object.entries(conceptWords)) {
   }
 }
 
-/** Shorter words are too near to others. */
+/** Shorter words are too near to others, and longer ones to none. */
 const shortestSlip = 6
+const longestSlip = Math.max(...[...whole.keys()].map(word => word.length)) + 1
 /** Of a word in lower case without accents. */
 export const conceptsOf = remembered(5000, conceptsAnew)
 
@@ -25,7 +26,7 @@ export const conceptsIn = (text: string): readonly string[] => wordsOf(text).fla
 function conceptsAnew(word: string): readonly string[] {
   const found = new Set(whole.get(word))
   for (const [beginning, concept] of beginnings) if (word.startsWith(beginning)) found.add(concept)
-  if (found.size > 0 || word.length < shortestSlip) return [...found]
+  if (found.size > 0 || word.length < shortestSlip || word.length > longestSlip) return [...found]
   for (const near of slips(word)) {
     const concepts = whole.get(near)
     if (concepts) return concepts
