@@ -1,5 +1,6 @@
-// Whether a text puts so many of one kind on a board and says nothing else of them.
+// Whether packs on a board are said to be of one kind, or to be alike.
 
+import { mostApart_V } from '../../../charging/things/practice.ts'
 import { type Told, textOf } from './relation.ts'
 
 /** How full they are is asked for anyway; a word more may part them. */
@@ -41,3 +42,36 @@ export function isOneCount({ marked: { words }, values, has }: Told): boolean {
     !words.some(({ w }) => apart.test(w))
   )
 }
+
+/** Words for how a pack stands, or that it is another one. */
+export const states =
+  /^(?:full|empty|flat|half|fresh|landed|topped|used|drained|new|old|charged|puff|swoll|another|different)/
+const same = /^(?:same|alike|equal|identical|matching)$/
+const every = /^(?:all|every|both|each|two|three|four|five|six|seven|eight|nine|ten|twelve|\d+|they|theyre|are)$/
+/** Of these, packs of any kind may share the same one. */
+const shared =
+  /^(?:board|charger|lead|port|plug|time|cable|bag|box|shelf|place|day|output|hub|strip|current|amps?|rate)$/
+const doubting = /^(?:not|isnt|arent|nearly|almost|roughly|except|but|only|different|mixed?|volts?|brand)$/
+
+/** "All eight the same": so they are said to be, or to be put together only if they are. */
+export function isSaidSame({ marked: { words } }: Told): boolean {
+  const isApart = ({ w }: { readonly w: string }, at: number) =>
+    (states.test(w) && words[at - 1]?.w !== 'equally') || doubting.test(w)
+  if (words.some(isApart)) return false
+  if (words.some(({ w }, at) => w === 'exactly' && words[at + 1]?.w === 'like')) return true
+  return words.some(
+    ({ w }, at) =>
+      same.test(w) &&
+      !shared.test(words[at + 1]?.w ?? '') &&
+      words.slice(Math.max(0, at - 4), at).some(one => every.test(one.w)),
+  )
+}
+
+/** "All within 0.02 V", "within two hundredths of a volt": no further apart than packs may lie. */
+export const isSaidWithin = ({ marked: { words }, values }: Told): boolean =>
+  words.some(
+    ({ w }, at) =>
+      w === 'within' &&
+      (words.slice(at + 1, at + 4).some(one => /^(?:hundredths?|tenth)$/.test(one.w)) ||
+        values.some(({ kind, from, value }) => from === at + 1 && kind === 'volts' && value <= mostApart_V.value)),
+  )

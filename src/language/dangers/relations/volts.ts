@@ -1,6 +1,7 @@
 // Volts that are too low for a cell, too high, or apart on one board.
 
 import { mostApart_V } from '../../../charging/things/practice.ts'
+import { isSaidSame, isSaidWithin, states } from './one-kind.ts'
 import { before, crossesClause, isWhole, type Judged, type Relation, type Told, textOf, wasOnce } from './relation.ts'
 import { chemistryIn, countIn, type Value } from './values.ts'
 
@@ -111,37 +112,6 @@ export const boardMixed: Relation = told => {
   if (!told.has('board') || told.has('keptOff')) return undefined
   return toldApart(told) ?? voltsApart(told) ?? percentApart(told) ?? kindsApart(told)
 }
-
-const states = /^(?:full|empty|flat|half|fresh|landed|topped|used|drained|new|old|charged|puff|swoll|another|different)/
-const same = /^(?:same|alike|equal|identical|matching)$/
-const every = /^(?:all|every|both|each|two|three|four|five|six|seven|eight|nine|ten|twelve|\d+|they|theyre|are)$/
-/** Of these, packs of any kind may share the same one. */
-const shared =
-  /^(?:board|charger|lead|port|plug|time|cable|bag|box|shelf|place|day|output|hub|strip|current|amps?|rate)$/
-const doubting = /^(?:not|isnt|arent|nearly|almost|roughly|except|but|only|different|mixed?|volts?|brand)$/
-
-/** "All eight the same": so they are said to be, or to be put together only if they are. */
-function isSaidSame({ marked: { words } }: Told): boolean {
-  const isApart = ({ w }: { readonly w: string }, at: number) =>
-    (states.test(w) && words[at - 1]?.w !== 'equally') || doubting.test(w)
-  if (words.some(isApart)) return false
-  if (words.some(({ w }, at) => w === 'exactly' && words[at + 1]?.w === 'like')) return true
-  return words.some(
-    ({ w }, at) =>
-      same.test(w) &&
-      !shared.test(words[at + 1]?.w ?? '') &&
-      words.slice(Math.max(0, at - 4), at).some(one => every.test(one.w)),
-  )
-}
-
-/** "All within 0.02 V", "within two hundredths of a volt": no further apart than packs may lie. */
-const isSaidWithin = ({ marked: { words }, values }: Told): boolean =>
-  words.some(
-    ({ w }, at) =>
-      w === 'within' &&
-      (words.slice(at + 1, at + 4).some(one => /^(?:hundredths?|tenth)$/.test(one.w)) ||
-        values.some(({ kind, from, value }) => from === at + 1 && kind === 'volts' && value <= mostApart_V.value)),
-  )
 
 /** Whether two packs and more are told by their volts, or by what they are and nothing else, and none lies apart. */
 export function isAlike(told: Told): boolean {
