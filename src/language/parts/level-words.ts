@@ -25,15 +25,15 @@ const written: ReadonlyMap<string, string> = new Map(
       ],
       [
         '50%',
-        'half, half full, half charged, half empty, half way, halfway, half gone, half left, half charge, about half, 50 / 50, half capacity',
+        'half, half full, 1 / 2 full, half charged, half empty, half way, halfway, half gone, half left, half charge, about half, 50 / 50, half capacity',
       ],
-      ['25%', 'quarter full, a quarter full, a quarter, a quarter left, quarter left, quarter charge'],
+      ['25%', 'quarter full, 1 / 4 full, a quarter full, a quarter, a quarter left, quarter left, quarter charge'],
       [
         '75%',
         'three quarters, three quarters full, 3 quarters, 3 quarters full, 3 / 4, 3 / 4 full, three quarter full',
       ],
-      ['33%', 'third full, a third full, a third, about a third, one third, third left, a third left'],
-      ['67%', 'two thirds, two thirds full, two third'],
+      ['33%', 'third full, 1 / 3 full, a third full, a third, about a third, one third, third left, a third left'],
+      ['67%', 'two thirds, 2 / 3 full, two thirds full, two third'],
       ['', 'dead, stone dead, dead flat, completely dead, totally dead, zero, nothing left, 0'],
     ] as const
   ).flatMap(([text, phrases]) => phrases.split(', ').map(phrase => [phrase, text] as const)),

@@ -49,6 +49,8 @@ export function numeralAt(sentence: Tokens, first: number, isTalk = true): Numer
 function digitsAt(sentence: Tokens, first: number, isTalk: boolean): Numeral | undefined {
   const token = sentence.tokens[first]
   if (token?.kind !== 'number' || (isTalk && isName(sentence, first))) return undefined
+  const share = isTalk ? shareAt(sentence, first) : undefined
+  if (share) return share
   if (isTalk && isGrouped(sentence.text, token.start, token.end))
     return plain(first, first + 1, token.word.replace(',', ''))
   const decimal = token.word.replace(',', '.').replace(/^\./, '0.')
@@ -59,6 +61,22 @@ function digitsAt(sentence: Tokens, first: number, isTalk: boolean): Numeral | u
   return ambiguous.test(token.word)
     ? { ...numeral, thousands: token.word.replace(/[.,]/, '') }
     : (spacedThousands(sentence, first) ?? numeral)
+}
+
+/** "1/2C", "3/4 h": a share of one, where amps would be the steps of a charger. */
+function shareAt(sentence: Tokens, first: number): Numeral | undefined {
+  const [over, slash, under, unit] = [0, 1, 2, 3].map(at => sentence.word(first + at)) as [
+    string,
+    string,
+    string,
+    string,
+  ]
+  const isGlued =
+    slash === '/' && sentence.glued(first + 1) && sentence.glued(first + 2) && sentence.word(first - 1) !== '/'
+  const share = /^[1-9]$/.test(over) && /^(?:[2-9]|10|20)$/.test(under) ? Number(over) / Number(under) : 1
+  return isGlued && share < 1 && /^(?:c|h|hr|hours?)$/.test(unit)
+    ? { ...plain(first, first + 3, String(Number(share.toPrecision(3)))), needsUnit: true }
+    : undefined
 }
 
 const unitLike = /^(?:awg|gauge|x|pd|v|a|s|p|h|c|usb|ir|lipo|lihv|liion|life|hv|ion|cell|cells|lifepo|steps?|charger)$/

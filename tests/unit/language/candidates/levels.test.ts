@@ -25,6 +25,7 @@ describe('states', () => {
     ['they are at 35/50/80 percent', '35%'],
     ['pack A 3.85 pack B is full', '3.85V'],
     ['half full', '50%'],
+    ['it is 1/3 full', '33%'],
     ['two thirds full', '67%'],
     ['a quarter left', '25%'],
     ['just landed', 'empty'],

@@ -41,6 +41,8 @@ describe('quantities', () => {
     ['rate', 'half a C', '0.5C'],
     ['rate', '2c rate', '2C'],
     ['rate', 'C/10', 'C/10'],
+    ['rate', '1/2c on a 5000', '0.5C'],
+    ['rate', 'at 1/10 C', '0.1C'],
     ['rate', '4s 1500 at 10C', '10C'],
     ['rate', '50C in the sun', undefined],
     ['temperature', '50C in the sun', '50°C'],
