@@ -8,7 +8,15 @@ import { isOfHolder, isOfLabel } from './holders.ts'
 import { isLabelled, isRoundCell, isTimeUnknown } from './label.ts'
 import { isOneCount, isOneKind } from './one-kind.ts'
 import type { Told } from './relation.ts'
-import { isAmongChildren, isChildAsking, isMinded, isPlaceOfCharger, isStaying, isWhereOneSleeps } from './rooms.ts'
+import {
+  isAmongChildren,
+  isChildAsking,
+  isDoneByChild,
+  isMinded,
+  isPlaceOfCharger,
+  isStaying,
+  isWhereOneSleeps,
+} from './rooms.ts'
 import { isSameCount, isSameType } from './setting.ts'
 import { isInFlight, isJourney, isRatedFuse, isUsualRate, isWithinLabel, mayBeHigh, tookMore } from './speed.ts'
 import {
@@ -76,7 +84,7 @@ const open: Partial<Record<Danger, (told: Told) => boolean>> = {
   hotPack: isWarmPack,
   mainsWet: isInRain,
   burnsNear: told => isBesideFuel(told) || isBesidePacks(told),
-  children: told => isAmongChildren(told) || isChildAsking(told),
+  children: told => isAmongChildren(told) || isChildAsking(told) || isDoneByChild(told),
 }
 export const alsoSuspected = (told: Told): readonly Danger[] =>
   (Object.keys(open) as Danger[]).filter(danger => open[danger]?.(told))

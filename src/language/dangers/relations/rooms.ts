@@ -52,6 +52,18 @@ export function isAmongChildren({ is, marked: { words, denies } }: Told): boolea
 }
 const near = /^(?:around|running|playing|nearby|underfoot)$/
 
+/** "My son does it after school", and nobody is told beside. */
+export function isDoneByChild({ is, marked: { words, denies } }: Told): boolean {
+  const isDone = ({ w }: { readonly w: string }, at: number) =>
+    doing.test(w) &&
+    (/^do(?:es)?$/.test(w) ? pointed : owned).test(words[at + 1]?.w ?? '') &&
+    !denies.slice(Math.max(0, at - 2), at + 1).includes(true)
+  const at = words.findIndex((word, n) => isDone(word, n) && [1, 2].some(back => n >= back && is(n - back, 'child')))
+  return at >= 0 && !words.some(({ w }, n) => is(n, 'grownUp') || w === 'with' || w === 'together')
+}
+const [pointed, owned] = [/^(?:it|them|that|this)$/, /^(?:it|them|that|this|the|his|her|their|my|our)$/]
+const doing = /^(?:do|does|charges?|plugs?|handles?|manages?|starts?|runs?)$/
+
 /** An adult is told to watch it, and no child, nobody who sleeps or leaves. */
 export function isMinded(told: Told): boolean {
   const { words, denies } = told.marked

@@ -1,7 +1,7 @@
 // Whoever says that they stay beside it leaves nothing alone; one word of sleep, of leaving or of others, and that is open again.
 
 import { expect, test } from 'vitest'
-import { isStaying } from '../../../../../src/language/dangers/relations/rooms.ts'
+import { isDoneByChild, isStaying } from '../../../../../src/language/dangers/relations/rooms.ts'
 import { told } from './told.ts'
 
 test.each<readonly [string, boolean]>([
@@ -20,3 +20,12 @@ test.each<readonly [string, boolean]>([
   ['I charge it and read', false],
   ['I cook beside the garden, it charges', false],
 ])('%s: %s', (text, stays) => expect(isStaying(told(text))).toBe(stays))
+
+test.each<readonly [string, boolean]>([
+  ['my son does it after school', true],
+  ['the kids charge their packs themselves', true],
+  ['my daughter does it with me', false],
+  ['my son does the building, I charge', false],
+  ['my son never charges them', false],
+  ['my wife does it', false],
+])('%s: done by a child %s', (text, is) => expect(isDoneByChild(told(text))).toBe(is))
