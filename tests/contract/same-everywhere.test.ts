@@ -1,19 +1,23 @@
-// Every example of every command, by the way in of each surface, in private and where others read along, in plain words and
+// Examples of every command, by the way in of each surface, in private and where others read along, in plain words and
 // option by option: the same lines come out, cautions included, and the same care below them.
 
 import { beforeAll, describe, expect, it } from 'vitest'
 import { commands } from '../../commands/index.ts'
+import { partOf } from '../support/cases.ts'
 import { byDiscord, byInteractions, byMatrix, byMention, byRoom, bySlash, type Way } from '../support/everywhere.ts'
 
 const questions = [
   // What is kept about somebody is more where their messages are known by an id.
-  ...commands.flatMap(({ examples }) => examples).filter(question => !/^(?:export|forget) me/.test(question)),
+  ...commands
+    .flatMap(({ examples }) => examples.slice(0, Math.ceil(partOf(examples.length))))
+    .filter(question => !/^(?:export|forget) me/.test(question)),
   'my pack is puffed, can I charge it',
   'it is on fire',
   'current pack: 99S 720 LiHV',
   'how long for my _wr*en_ <b>',
 ]
 
+const leastOpened = 8
 const started_ms = Date.now()
 
 /** One after another, a second apart on each: what one question saves, a later one lists. */
@@ -41,7 +45,7 @@ describe.each([
   ['Discord option by option', bySlash, true],
   ['Matrix', byMatrix, false],
 ])('%s', (_, by, opensCare) => {
-  it('answers every example as the room does, line by line', async () => {
+  it('answers each example as the room does, line by line', async () => {
     const shown = await askedBy(by)
     for (const [at, question] of questions.entries()) {
       const [here, there] = [shown[at], inRoom[at]] as const
@@ -51,6 +55,6 @@ describe.each([
       expect(lines.length - wanted.length, question).toBeLessThanOrEqual(1)
       expect(here?.care ?? there?.care, question).toEqual(there?.care)
     }
-    expect(shown.filter(({ care }) => care).length > 30).toBe(opensCare)
+    expect(shown.filter(({ care }) => care).length > leastOpened).toBe(opensCare)
   })
 })

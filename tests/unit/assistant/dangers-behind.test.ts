@@ -27,6 +27,7 @@ describe('is refused', () => {
     // More gone in than the label says.
     ['what current for my 4S 1400 lipo', '1800 mAh went in'],
     ['what current for my 4S 1400 lipo', 'it took 1900'],
+    ['what current for my 2S 700 lipo', 'it has taken 2500, its label says 2100, and it goes on'],
     ['into the 4S 2300 lipo went 1500 mAh, how empty was it', 'sorry, it was 2950'],
     // Volts above full, as a reading or as the end of a charge.
     ['what current for my 4S 1400 lipo', '17.4?'],

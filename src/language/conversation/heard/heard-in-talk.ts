@@ -183,9 +183,11 @@ function besidePack(heard: DangersIn, text: string, { frame }: Talk, named: Name
   const whole = `my ${pack.series}S ${Math.round(pack.capacity_Ah * 1000)}${type} pack. ${text}`
   const { told, suspected } = dangersIn(whole)
   const still = new Set([...told.map(({ danger }) => danger), ...suspected])
-  const isRelieved = heard.told.some(({ danger }) => byValues.includes(danger) && !still.has(danger))
-  const relieved = isRelieved ? { told: heard.told.filter(({ danger }) => still.has(danger)), suspected } : heard
+  // "It took 2600, the label says 2200": what the text's own values show no other pack's label relieves.
   const alone = dangersBetweenValues(text)
+  const holds = (danger: Danger) => still.has(danger) || alone.includes(danger)
+  const isRelieved = heard.told.some(({ danger }) => byValues.includes(danger) && !holds(danger))
+  const relieved = isRelieved ? { told: heard.told.filter(({ danger }) => holds(danger)), suspected } : heard
   return dangersBetweenValues(whole)
     .filter(danger => !alone.includes(danger) && !isOfSource(danger, frame))
     .reduce((sofar, danger) => withTold(sofar, danger, text), relieved)

@@ -1,6 +1,6 @@
 // What a label tells, for whoever reads it out.
 
-import type { Told } from './relation.ts'
+import { type Told, textOf } from './relation.ts'
 import { capacityIn, chemistryIn, countIn } from './values.ts'
 
 const strange =
@@ -12,7 +12,13 @@ export const isLabelled = ({ values, has, marked: { words } }: Told): boolean =>
   countIn(values) !== undefined &&
   capacityIn(values) !== undefined &&
   !has('label') &&
+  !isUnknown(textOf(words)) &&
   !words.some(({ w }) => strange.test(w))
+
+/** "No idea how many mAh it has": whatever else is told, that is not. */
+const isUnknown = (text: string): boolean => knowsNot.test(text) && ofLabel.test(text)
+const knowsNot = /\b(?:(?:dont|not) (?:really )?(?:know|sure)|no (?:idea|clue)|unsure|cant (?:read|tell|say))\b/
+const ofLabel = /\b(?:mah|chemistry|types?|kind|capacity|maker?|cells?|lipo or|or lipo|lihv or|or lihv|what it is)\b/
 
 /** "They are round Li-ion cells": what they are like, and nothing that swells. */
 export function isRoundCell({ marked: { words }, values, has }: Told): boolean {

@@ -170,8 +170,11 @@ const journey =
   /\b(?:on|by|in|aboard|onto) (?:a |an |the |my )?(?:plane|aeroplane|airplane|cabin|train|ferry|bus)\b|\b(?:luggage|baggage|airport|airline|suitcase|customs)\b/
 const charged = /^(?:charg\w*|recharg\w*|fill\w*|full|top\w*|amps?|plug\w*|sockets?|usb|power\w*|running|runs)$/
 
+const carried = /^(?:take|takes|taking|took|bring|carry|carrying|pack|allowed|bag|luggage|baggage|suitcase|limit)$/
+
 /** "Can I take 6 x 4S 1500 on a plane": spoken of a journey, and nothing is charged. */
 export const isJourney = ({ marked: { words }, values }: Told): boolean =>
   journey.test(textOf(words)) &&
+  words.some(({ w }) => carried.test(w)) &&
   !values.some(({ kind }) => kind === 'amps' || kind === 'rate') &&
   !words.some(({ w }) => charged.test(w))

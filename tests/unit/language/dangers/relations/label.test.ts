@@ -39,3 +39,11 @@ test.each<readonly [string, boolean]>([
   ['sincere when asked', false],
   ['nobody when asked', false],
 ])('%s: a time is unknown: %s', (text, is) => expect(isTimeUnknown(told(text))).toBe(is))
+
+test.each<readonly [string, boolean]>([
+  ['3S 1300 lipo', true],
+  ['3S 1300 lipo, no idea how long that takes', true],
+  ['3S 1300 lipo, no clue how many mah it has', false],
+  ["3S 1300, I don't know if lipo or lihv", false],
+  ['not sure of the type, 3S 1300 lipo', false],
+])('%s: labelled %s', (text, is) => expect(isLabelled(told(text))).toBe(is))
