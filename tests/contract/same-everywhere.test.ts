@@ -45,7 +45,7 @@ describe.each([
   ['Discord option by option', bySlash, true],
   ['Matrix', byMatrix, false],
 ])('%s', (_, by, opensCare) => {
-  it('answers each example as the room does, line by line', async () => {
+  it('answers every example as the room does, line by line', async () => {
     const shown = await askedBy(by)
     for (const [at, question] of questions.entries()) {
       const [here, there] = [shown[at], inRoom[at]] as const
