@@ -78,6 +78,14 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
       [['how many 3S 1700 lipo from a 6S 9000 li-ion', 'how many if I leave 20 %'], /leave: 20%/],
       [['how many 3S 1700 lipo from a 6S 9000 li-ion, keeping a third in it'], /leave: 33%/],
       [['how many 3S 1700 lipo from a 6S 9000 li-ion', 'and if the packs are at 40 %'], /from: 40%/],
+      [['how many 3S 1700 lipo from a 12V 70Ah AGM', 'and if it is only at 70 %'], /charged: 70%/],
+    ],
+  ],
+  [
+    'what is taken along, and what goes in, is no other count of it',
+    [
+      [['Wh of a 6S 5200 lipo?', 'and may two of those come on the plane'], /travel packs: 2x 6S 5200mAh LiPo/],
+      [['3S 2100 LiPo is at 11.4 V, what percent', 'so what goes back in till full'], /percent .*1[01]00 mAh fill it/],
     ],
   ],
   [

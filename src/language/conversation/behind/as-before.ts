@@ -90,6 +90,8 @@ export const isSource = (text: string): boolean => attempt(() => readSource(text
 
 /** "If the battery is only 80 % full": beside packs it is what feeds them. */
 const feeds = /\b(?:source|bank|station|agm|leisure|lead|starter|battery)\b(?!.*\b(?:packs?|li\w+)\b)/i
+/** "It's at half", "a third of what it says": packs are many, and what feeds is one. */
+const [ofIt, ofThem] = [/\b(?:it|its|it's)\b/i, /\b(?:packs?|lipos?|they|them|their|each|all)\b/i]
 /** "Only until it's at half", "if I leave a fifth": what feeds goes no lower. */
 const staysFull =
   /\b(?:down to|until|till?|leav(?:e|ing)|keep(?:ing)?|stop(?:ping)? at|not? (?:below|under|lower than))\b/i
@@ -106,7 +108,7 @@ function ofItsSource(value: Candidate, text: string, { source, charger, voltage 
     const before = text.slice(0, value.start)
     if (staysFull.test(before) || /^ ?(?:left|in it|remaining)\b/i.test(text.slice(value.end)))
       return { ...value, kind: 'percent', cue: keeps }
-    if (feeds.test(before)) return { ...value, kind: 'percent' }
+    if (feeds.test(before) || (ofIt.test(text) && !ofThem.test(text))) return { ...value, kind: 'percent' }
   }
   // "The 100 W one", "if it were 24 V": a figure of it that is told anew.
   const isPower =

@@ -10,6 +10,7 @@ import { goesOn, isFewWords } from '../behind/follow-up.ts'
 import { isOfPack, lentTo, ofEnergy } from '../behind/lend.ts'
 import { countOf } from '../heard/words-beside.ts'
 import { asksWhatItIs } from './change.ts'
+import { goesIn } from './stay.ts'
 
 interface Quantity {
   readonly command: string
@@ -61,7 +62,7 @@ const many = 9
 
 export const asksQuantity: Way = ({ text, values, frame, vocabulary }) => {
   const isShort = isFewWords(text) || endsAt.test(text) || (goesOn.test(text) && countOf(text) <= many)
-  if (frame.pending || !isShort || !isOfPack(values) || asksWhatItIs.test(text)) return undefined
+  if (frame.pending || !isShort || !isOfPack(values) || asksWhatItIs.test(text) || goesIn.test(text)) return undefined
   const concepts = conceptsIn(text)
   const isOfLevel = values.some(value => value.text === 'full') && frame.question.options.from === undefined
   const asked = quantities.find(

@@ -4,6 +4,7 @@ import type { Candidate } from '../../candidates/sentence/candidate.ts'
 import type { Frame } from '../../frames/frame.ts'
 import { type Reading, takes } from '../../reading/choose.ts'
 import { type Fitted, fitTo, type Kept } from '../../reading/fit.ts'
+import { isTakenAlong } from '../../reading/said-of-it.ts'
 import { namesPack } from '../../reading/told/told-pack.ts'
 import type { CommandWords, Vocabulary } from '../../sentence/vocabulary.ts'
 import { asBefore } from '../behind/as-before.ts'
@@ -30,6 +31,7 @@ export const withChange: Way = (said, command) => {
     (asksWhy.test(text) && !butWhyNot.test(text)) ||
     asksWhatItIs.test(text) ||
     (values.some(isOnBoard) && !hangsOnBoard(command) && !namesWanted(text, values)) ||
+    (isTakenAlong(text, values) && command.name !== 'travel') ||
     values.some(value => asksFor(value, command, vocabulary))
   if (asksAnew || (values.length === 0 && !isPart)) return undefined
   const { values: own, free: named } = readBy(command)

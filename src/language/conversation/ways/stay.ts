@@ -8,6 +8,7 @@ import { asBefore } from '../behind/as-before.ts'
 import type { Way } from '../behind/behind.ts'
 import { choiceOf } from '../behind/choice-of.ts'
 import { isFewWords } from '../behind/follow-up.ts'
+import { isOfPack } from '../behind/lend.ts'
 import { countOf } from '../heard/words-beside.ts'
 import { changed } from './change.ts'
 
@@ -27,12 +28,13 @@ const units: Readonly<Record<string, string>> = {
 const standsOut =
   /^\W*(?:(?:and|so|but|ok|then) )*(?:which|what|who)(?:'?s)?\b(?: \w+){0,3} (?:is|has|was|bad|weak|low|off|out)\b/i
 
-/** What answers tell beside their figures: how much goes into a pack or out of it, and when all are done. */
+/** How much goes into a pack or out of it. */
+export const goesIn =
+  /\b(?:how (?:much|many)\b.*|what )\b(?:goes?|going|put|takes?|comes?|get) (?:\w+ )?(?:in|into|out|back)\b|\bto (?:dis)?charge\b/i
+
+/** What answers tell beside their figures: that, and when all are done. */
 const asked: Readonly<Record<string, RegExp>> = Object.fromEntries([
-  ...['current', 'time', 'storage', 'percent', 'parallel'].map(command => [
-    command,
-    /\bhow (?:much|many)\b.*\b(?:goes?|going|put|takes?|comes?|get) (?:\w+ )?(?:in|into|out|back)\b|\bto (?:dis)?charge\b/i,
-  ]),
+  ...['current', 'time', 'storage', 'percent', 'parallel'].map(command => [command, goesIn]),
   ['plan', /^\W*(?:(?:and|so|ok|but) )*(?:when|(?:at )?what time)\b|\bwhich\b.*\bfirst\b|\bwhat order\b/i],
   ...['cells', 'health', 'parallel'].map(command => [command, standsOut]),
 ])
@@ -52,7 +54,7 @@ export const stays: Way = ({ text, values, other, frame }, command) => {
   const again = () => choiceOf(fitTo(command, [], question.options), question.options)
   if (pending) return undefined
   // "Which one" counts nothing.
-  if (values.every(value => value.text === '1') && asked[command.name]?.test(text)) return again()
+  if (isOfPack(values) && asked[command.name]?.test(text)) return again()
   const isShort = isFewWords(text) || (ofAll.test(text) && countOf(text) <= many)
   const mayBe = values.length === 0 ? isShort : !values.some(namesPack)
   if (!ofMany.has(command.name) || !other?.fitted || !mayBe) return undefined
