@@ -65,16 +65,11 @@ function digitsAt(sentence: Tokens, first: number, isTalk: boolean): Numeral | u
 
 /** "1/2C", "3/4 h": a share of one, where amps would be the steps of a charger. */
 function shareAt(sentence: Tokens, first: number): Numeral | undefined {
-  const [over, slash, under, unit] = [0, 1, 2, 3].map(at => sentence.word(first + at)) as [
-    string,
-    string,
-    string,
-    string,
-  ]
-  const isGlued =
-    slash === '/' && sentence.glued(first + 1) && sentence.glued(first + 2) && sentence.word(first - 1) !== '/'
+  const [over, under] = [sentence.word(first), sentence.word(first + 2)]
+  const isGlued = sentence.glued(first + 1) && sentence.glued(first + 2)
+  const isShare = isGlued && sentence.word(first + 1) === '/' && sentence.word(first - 1) !== '/'
   const share = /^[1-9]$/.test(over) && /^(?:[2-9]|10|20)$/.test(under) ? Number(over) / Number(under) : 1
-  return isGlued && share < 1 && /^(?:c|h|hr|hours?)$/.test(unit)
+  return isShare && share < 1 && /^(?:c|h|hr|hours?)$/.test(sentence.word(first + 3))
     ? { ...plain(first, first + 3, String(Number(share.toPrecision(3)))), needsUnit: true }
     : undefined
 }

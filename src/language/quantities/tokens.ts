@@ -74,6 +74,13 @@ export class Tokens {
     return false
   }
 
+  /** The tokens that some of the text covers, up to the one behind it. */
+  spanOf({ 0: typed, index }: RegExpExecArray): { readonly first: number; readonly after: number } {
+    const first = this.tokens.findIndex(({ end }) => end > index)
+    const after = this.tokens.findIndex(({ start }) => start >= index + typed.length)
+    return { first, after: after < 0 ? this.tokens.length : after }
+  }
+
   typed(first: number, after: number): string {
     return this.text.slice(this.tokens[first]?.start, this.tokens[after - 1]?.end)
   }

@@ -16,17 +16,14 @@ const rows = [
 const ofCells =
   /\bcells\b|\b(?:one|its|the|first|last|weak(?:est)?|other|lowest) cell\b|\bcell (?:\d|one|two|three)\b|\bbalance\b/i
 
-export const findApart: Family = ({ text, tokens, isTalk }) => {
+export const findApart: Family = sentence => {
+  const { text, isTalk } = sentence
   if (!isTalk || !ofCells.test(text)) return none
   return rows.flatMap(row => {
     const told = row.exec(text)
     const { figure = '', unit = '' } = told?.groups ?? {}
     const apart_V = Number.parseFloat(figure.replace(',', '.')) / (/^m/i.test(unit) ? 1000 : 1)
     if (!told || !(apart_V > 0 && apart_V < most_V)) return []
-    const end = told.index + told[0].length
-    const first = tokens.findIndex(token => token.end > told.index)
-    const after = tokens.findIndex(token => token.start >= end)
-    const written = `${Number(apart_V.toFixed(3))}V`
-    return [{ kind: 'apart', text: written, first, after: after < 0 ? tokens.length : after, score: 0.96 } as const]
+    return [{ kind: 'apart', text: `${Number(apart_V.toFixed(3))}V`, ...sentence.spanOf(told), score: 0.96 } as const]
   })
 }

@@ -14,7 +14,8 @@ const rows = [
   String.raw`\b(?:timer|clock) (?:(?:then|always|will|here) )?${stops}${near}\bafter ${length}`,
 ].map(row => new RegExp(row, 'iu'))
 
-export const findEnds: Family = ({ text, tokens, isTalk }) => {
+export const findEnds: Family = sentence => {
+  const { text, isTalk } = sentence
   if (!isTalk) return none
   return rows.flatMap(row => {
     const told = row.exec(text)
@@ -28,9 +29,6 @@ export const findEnds: Family = ({ text, tokens, isTalk }) => {
     if (!told) return []
     const isTwentieth = share === 'twentieth' || percent === '5'
     const written = after_min ?? (capacity ? (isTwentieth ? 'C/20' : 'C/10') : isTwentieth ? 'a twentieth' : 'a tenth')
-    const end = told.index + told[0].length
-    const first = tokens.findIndex(token => token.end > told.index)
-    const after = tokens.findIndex(token => token.start >= end)
-    return [{ kind: 'until', text: written, first, after: after < 0 ? tokens.length : after, score: 0.97 } as const]
+    return [{ kind: 'until', text: written, ...sentence.spanOf(told), score: 0.97 } as const]
   })
 }

@@ -53,11 +53,8 @@ const [every, unpriced] = [whole([...rows, ...priced]), whole(rows)]
 /** Where electricity is paid a price is what is asked about. */
 const electricity = /kwh|kilowatt|tariff|electric|\bbills?\b/i
 
-export function asidesIn({ text, tokens }: Tokens): readonly Aside[] {
+export function asidesIn(tokens: Tokens): readonly Aside[] {
+  const { text } = tokens
   if (!/\d|\b(?:minute|hour|tenth|hundredth)/i.test(text)) return []
-  return [...text.matchAll(electricity.test(text) ? unpriced : every)].map(({ 0: typed, index }) => {
-    const first = tokens.findIndex(({ end }) => end > index)
-    const after = tokens.findIndex(({ start }) => start >= index + typed.length)
-    return { first, after: after < 0 ? tokens.length : after }
-  })
+  return [...text.matchAll(electricity.test(text) ? unpriced : every)].map(aside => tokens.spanOf(aside))
 }
