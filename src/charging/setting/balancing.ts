@@ -1,4 +1,4 @@
-// How far apart cells may lie, how gently those that lie apart are charged, and how long a balancer bleeds the higher cells down to the lowest, and what that adds to a charge.
+// How far apart cells may lie, how gently those that lie apart are charged, and how long the higher ones are bled down.
 
 import type { Charge, CurvePoint } from '../simulation/charge.ts'
 import type { Band } from '../things/chemistry.ts'

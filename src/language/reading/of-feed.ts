@@ -2,7 +2,7 @@
 
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { isLeadResting, ofLeadBattery } from '../parts/source-draft.ts'
-import { keeps } from './slots.ts'
+import { asKept } from './slots.ts'
 
 type Values = readonly Candidate[]
 
@@ -34,7 +34,7 @@ export function ofFeed(found: Values): Values {
     if (!isShare(value) || before?.pack) return value
     const isOfPercent = value.text.endsWith('%')
     if (keeping.test(value.cue ?? '') || (isBehind && downTo.has(value.cue ?? '')))
-      return isOfPercent ? { ...value, kind: 'percent', cue: keeps } : { ...value, kind: 'number' }
+      return isOfPercent ? asKept(value) : { ...value, kind: 'number' }
     if (!isBehind || !isOfPercent) return value
     const isShown = value.remains || stands.has(value.cue ?? '') || /full|empty|charged|left/i.test(value.typed)
     return { ...value, kind: isShown ? 'percent' : 'number' }

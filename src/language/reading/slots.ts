@@ -51,7 +51,10 @@ const endCues: ReadonlySet<string> = new Set(['until', 'till', 'til'])
 export const people = /^(?:people|persons|members|pilots|guys|friends|pupils|kids|flyers|fliers)$/
 
 /** Before a share that the source is to keep. */
-export const keeps = 'leave'
+const keeps = 'leave'
+
+/** A share that the source is to keep, and where no pack stands. */
+export const asKept = (share: Candidate): Candidate => ({ ...share, kind: 'percent', cue: keeps })
 
 const flown = /^(?:flew|flown)$/
 

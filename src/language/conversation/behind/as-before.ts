@@ -6,7 +6,7 @@ import type { Frame } from '../../frames/frame.ts'
 import { ofLeadBattery } from '../../parts/source-draft.ts'
 import { writeQuantity } from '../../quantities/quantity.ts'
 import type { Kept } from '../../reading/fit.ts'
-import { keeps } from '../../reading/slots.ts'
+import { asKept } from '../../reading/slots.ts'
 import { feedCues } from '../../reading/told/packs-told.ts'
 import { capacityTold_Ah, namesPack, toldBy, toldIn } from '../../reading/told/told-pack.ts'
 import type { CommandWords } from '../../sentence/vocabulary.ts'
@@ -106,8 +106,7 @@ function ofItsSource(value: Candidate, text: string, { source, charger, voltage 
   if (ofLead && ofLeadBattery.test(source)) return { ...value, text: `${source.replace(/ [\d.]+Ah/, '')} ${ofLead}` }
   if (value.kind === 'state' && value.text.endsWith('%')) {
     const before = text.slice(0, value.start)
-    if (staysFull.test(before) || /^ ?(?:left|in it|remaining)\b/i.test(text.slice(value.end)))
-      return { ...value, kind: 'percent', cue: keeps }
+    if (staysFull.test(before) || /^ ?(?:left|in it|remaining)\b/i.test(text.slice(value.end))) return asKept(value)
     if (feeds.test(before) || (ofIt.test(text) && !ofThem.test(text))) return { ...value, kind: 'percent' }
   }
   // "The 100 W one", "if it were 24 V": a figure of it that is told anew.

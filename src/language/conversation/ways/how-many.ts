@@ -1,6 +1,6 @@
 // "How many if I leave 20 %", "how many then", "how many at once", behind a question about what a source charges.
 
-import { keeps } from '../../reading/slots.ts'
+import { asKept } from '../../reading/slots.ts'
 import { namesPack } from '../../reading/told/told-pack.ts'
 import type { Way } from '../behind/behind.ts'
 import { choiceBy } from '../behind/choice-of.ts'
@@ -18,9 +18,7 @@ export const howMany: Way = ({ text, values, frame, vocabulary }) => {
   const isOf = of === 'source' || (isAtOnce && of === 'supply' && frame.question.options.source !== undefined)
   if (!command || !isOf || frame.pending || values.some(namesPack) || !counts.test(text)) return undefined
   // A share that is left or kept is the source's.
-  const others = values.map(value =>
-    value.kind === 'state' && value.text.endsWith('%') ? ({ ...value, kind: 'percent', cue: keeps } as const) : value,
-  )
+  const others = values.map(value => (value.kind === 'state' && value.text.endsWith('%') ? asKept(value) : value))
   const lent = of === command.name ? { kept: frame.question.options } : lentTo(frame, command, text, others)
   return choiceBy(command, others, lent)
 }
