@@ -69,7 +69,7 @@ export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
   })
   const due = new REST(patientRest({ api, request_ms, longest_ms: dueTries_ms })).setToken(token)
   const speaking = createSpeaking(client.rest)
-  const replies = createReplies({ ...parts, rest: client.rest, speaking })
+  const replies = createReplies({ ...parts, compose, rest: client.rest, speaking })
   const mentionParts = { ...parts, compose, replies, speaking }
   const mentions = createMentions(mentionParts)
   const edits = createEdits(mentions, mentionParts)
@@ -129,6 +129,10 @@ export function createDiscordGateway(parts: DiscordGatewayParts): Surface {
       await client.destroy()
     },
     ready,
-    deliver: createDeliverLater(due, compose, createReplies({ ...parts, rest: due, speaking: createSpeaking(due) })),
+    deliver: createDeliverLater(
+      due,
+      compose,
+      createReplies({ ...parts, compose, rest: due, speaking: createSpeaking(due) }),
+    ),
   }
 }

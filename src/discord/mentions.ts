@@ -3,8 +3,6 @@
 import { type Message, MessageType, type PermissionsString } from 'discord.js'
 import { marksWrong } from '../assistant/moderating/marking.ts'
 import type { Occasion } from '../assistant/occasion.ts'
-import { isForAsker } from '../assistant/personal.ts'
-import { answeredInPrivate, notReached } from '../assistant/private.words.ts'
 import { amended } from '../assistant/running/amend.ts'
 import type { Assistant } from '../assistant/running/assistant.ts'
 import type { Question } from '../language/sentence/question.ts'
@@ -13,7 +11,6 @@ import type { Log } from '../program/log.ts'
 import type { Compose, Composed } from './messages/compose.ts'
 import { createTellLacked, lackedAs, lackedFor } from './messages/lacking.ts'
 import { askedIn } from './messages/later.ts'
-import { renderText } from './messages/render.ts'
 import { questionRepliedTo } from './messages/replied-to.ts'
 import type { MessageWay, Replies } from './messages/replies.ts'
 import type { Speaking } from './messages/speaking.ts'
@@ -82,24 +79,16 @@ export function createMentions({
 
   async function give(message: Message, occasion: Occasion, answer: Composed): Promise<void> {
     const way = wayOf(message)
-    const { locale } = answer.reply
-    const isForThem = isForAsker(answer.reply) && !occasion.place.direct
     /** We lack a permission: the answer may be one that cannot wait. */
     const inPrivate = async (lacked: readonly PermissionsString[]) => {
-      if (message.inGuild()) await tellLacked(message, lacked, locale)
-      await giveAlone(occasion, way, answer)
+      if (message.inGuild()) await tellLacked(message, lacked, answer.reply.locale)
+      await replies.giveAlone(occasion, way, answer)
     }
     const lacked = lackedFor(message)
     if (lacked.length > 0) await inPrivate(lacked)
-    else if (isForThem) {
-      const said = (await giveAlone(occasion, way, answer)) ? answeredInPrivate : notReached
-      await replies.tell(occasion, way, renderText(said(locale)))
-    } else await replies.give(occasion, way, answer).catch(error => inPrivate(lackedAs(error)))
+    else await replies.give(occasion, way, answer).catch(error => inPrivate(lackedAs(error)))
     await assistant.delivered(occasion)
   }
-
-  const giveAlone = async (occasion: Occasion, way: MessageWay, answer: Composed) =>
-    replies.giveAlone(occasion, way, await compose.forAsker(answer, occasion))
 
   /** A moderator's reply to an answer of ours. */
   async function isMarking(said: Said): Promise<boolean> {

@@ -8,7 +8,8 @@ import type { Surface } from '../../src/assistant/running/assistant.ts'
 import { createDiscordEndpoint } from '../../src/discord/endpoint.ts'
 import { askedBy, askedIn } from '../../src/discord/messages/later.ts'
 import { occasionOf } from '../../src/discord/platform/occasion.ts'
-import { channelId, type Interaction, moderatorsChannelId, newId, slash } from '../support/discord-events.ts'
+import { firstLine } from '../support/discord-answers.ts'
+import { channelId, type Interaction, moderatorsChannelId, newId, pilot, slash } from '../support/discord-events.ts'
 import { type DiscordRoom, openDiscordRoom } from '../support/discord-room.ts'
 
 const expiry_ms = 400
@@ -36,6 +37,8 @@ const inMessage = (channel = channelId): Occasion => ({
 })
 /** As the table of what is due gives it back. */
 const kept = (occasion: Occasion): Occasion => JSON.parse(JSON.stringify(occasion))
+/** About one's own things, whatever its words. */
+const noted = () => ({ ...reply, question: 'log charge name: wren put-back: 640mAh' })
 const deliver = (occasion: Occasion) => surface.deliver(kept(occasion), reply)
 
 test('in place of what an earlier process promised, where the question comes again', async () => {
@@ -62,6 +65,26 @@ test('in place of what was promised, as often as it takes', async () => {
   expect(await deliver(occasion)).toBe('delivered')
   expect(asked.told.map(({ what }) => what)).toEqual(['edit', 'edit'])
   expect(asked.told[0]?.body.embeds[0].description).toContain('3S 720 LiHV')
+})
+
+test('what is for the asker alone never where others read, though it was promised there', async () => {
+  const interaction = slash('bench')
+  const asked = room.discord.expect(interaction)
+  asked.acknowledged = true
+  asked.told.push({ what: 'callback', at: 0, files: [], body: { type: 5 } })
+  expect(await surface.deliver(kept(occasionBy(interaction)), noted())).toBe('delivered')
+  expect(asked.told.slice(1)).toMatchObject([{ what: 'removal' }, { what: 'followUp', body: { flags: 64 } }])
+})
+
+test('what is for the asker alone in private, also where an earlier process ended halfway', async () => {
+  const occasion = inMessage()
+  room.discord.mishap(new RegExp(`channels/${channelId}/messages$`), { status: 403 })
+  await surface.deliver(kept(occasion), noted())
+  await surface.deliver(kept(occasion), noted())
+  expect(room.discord.messages.map(({ channel, body }) => [channel, firstLine(body)])).toEqual([
+    [`9${pilot.id}`, expect.stringContaining('3S 720 LiHV')],
+    [channelId, 'I have answered you in private.'],
+  ])
 })
 
 test('where nothing was promised and it is in time, to the asker alone', async () => {

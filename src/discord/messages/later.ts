@@ -9,7 +9,8 @@ import {
   type REST,
 } from 'discord.js'
 import type { Way } from '../../assistant/due/inbox.ts'
-import type { Asked } from '../../assistant/occasion.ts'
+import type { Asked, Occasion } from '../../assistant/occasion.ts'
+import { isForAsker } from '../../assistant/personal.ts'
 import { describeFault, isAlreadyDelivered } from '../platform/faults.ts'
 import { atOf, idOf } from '../platform/occasion.ts'
 import type { Compose, Composed } from './compose.ts'
@@ -44,7 +45,7 @@ export function createDeliverLater(rest: REST, compose: Compose, replies?: Repli
     const way = occasion.asked?.way as InteractionWay | MessageWay
     const answer = await compose.dress(reply, occasion, 'brief')
     try {
-      if ('token' in way) await inPlaceOfPromise(way, answer)
+      if ('token' in way) await inPlaceOfPromise(way, answer, occasion)
       else if (replies) await replies.give(occasion, way, answer)
       else return { closed: way.channel }
       return 'delivered'
@@ -55,17 +56,21 @@ export function createDeliverLater(rest: REST, compose: Compose, replies?: Repli
     }
   }
 
-  /** What was promised is changed as often as it takes; where nothing was yet, it may still be in time to answer. */
-  async function inPlaceOfPromise(way: InteractionWay, { message, files }: Composed): Promise<void> {
+  /**
+   * What was promised is changed as often as it takes; where nothing was yet, it may still be in time to answer. What is for
+   * the asker alone takes the place of no promise that all can see.
+   */
+  async function inPlaceOfPromise(way: InteractionWay, { reply, message, files }: Composed, { place }: Occasion) {
     const responder = restResponder(rest, way)
-    try {
-      await responder.edit(message, files)
-    } catch (error) {
-      if (!(error instanceof DiscordAPIError && error.status === 404)) throw error
+    // Whoever asked may have asked for themselves alone.
+    const hidden = { ...message, flags: MessageFlags.Ephemeral }
+    const given = await responder.given()
+    if (given === undefined) {
       const type = InteractionResponseType.ChannelMessageWithSource
-      // Whoever asked may have asked for themselves alone.
-      const data = { ...message, flags: MessageFlags.Ephemeral }
-      await responder.acknowledge({ type, data } as APIInteractionResponse, files)
+      return responder.acknowledge({ type, data: hidden } as APIInteractionResponse, files)
     }
+    if (given === 'to the asker' || !isForAsker(reply) || place.direct) return responder.edit(message, files)
+    await responder.remove()
+    await responder.followUp(hidden, files)
   }
 }

@@ -1,8 +1,10 @@
-// The four things that can be done with an interaction, here by Discord's REST API.
+// The five things that can be done with an interaction, here by Discord's REST API.
 
 import {
   type APIInteraction,
   type APIInteractionResponse,
+  type APIMessage,
+  DiscordAPIError,
   InteractionResponseType,
   MessageFlags,
   type RawFile,
@@ -19,6 +21,8 @@ interface MessageBody extends Rendered {
 export interface Responder {
   /** Acknowledges the interaction: may be called once. */
   acknowledge(response: APIInteractionResponse, files: readonly RawFile[]): Promise<void>
+  /** What an acknowledgement promised or gave, as it is now; undefined where Discord had none. */
+  given(): Promise<'to the asker' | 'to all' | 'taken away' | undefined>
   /** Changes the answer that an acknowledgement promised or gave. */
   edit(message: MessageBody, files: readonly RawFile[]): Promise<void>
   /** Takes that answer away. */
@@ -37,6 +41,16 @@ export function restResponder(
     acknowledge: async (body, files) => {
       const callback = Routes.interactionCallback(id, token)
       await rest.post(callback, { body, files: [...files], auth: false })
+    },
+    given: async () => {
+      try {
+        const { flags = 0 } = (await rest.get(answer, { auth: false })) as APIMessage
+        return flags & MessageFlags.Ephemeral ? 'to the asker' : 'to all'
+      } catch (error) {
+        if (isGone(error)) return 'taken away'
+        if (error instanceof DiscordAPIError && error.status === 404) return undefined
+        throw error
+      }
     },
     edit: async (body, files) => {
       await rest.patch(answer, { body, files: [...files], auth: false })
