@@ -37,10 +37,13 @@ export function acceptVerification(client: MatrixClient, verifiers: readonly str
     let begun: Verifier | undefined
     open.add(request)
     request.on(VerificationRequestEvent.Change, () => {
-      if (!request.pending) open.delete(request)
-      if (request.phase !== VerificationPhase.Started || !request.verifier || begun) return
-      begun = request.verifier
-      verify(begun).catch(onFault)
+      if (begun) return
+      if (request.phase === VerificationPhase.Started && request.verifier) {
+        begun = request.verifier
+        verify(begun)
+          .catch(onFault)
+          .finally(() => open.delete(request))
+      } else if (!request.pending) open.delete(request)
     })
     request.accept().catch(onFault)
   })
