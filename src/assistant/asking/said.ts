@@ -10,10 +10,12 @@ import { backTo } from '../../language/conversation/back-to.ts'
 import { isOfPacks } from '../../language/conversation/behind/lend.ts'
 import { asksNothing } from '../../language/conversation/heard/asks-nothing.ts'
 import { type OfAnswer, ofAnswer } from '../../language/conversation/heard/of-answer.ts'
+import { comesFromCold } from '../../language/dangers/relations/warmth.ts'
 import type { Frame, Talk } from '../../language/frames/frame.ts'
 import { themeOfWarmth } from '../../language/frames/theme.ts'
 import { standing } from '../../language/frames/told-dangers.ts'
 import { toldFrame } from '../../language/frames/told-frame.ts'
+import { readTemperature } from '../../language/quantities/quantities.ts'
 import { refuseImpossible } from '../../language/reading/impossible.ts'
 import type { Meant, MeantOther } from '../../language/reading/meant.ts'
 import { notInHandbook, unclear } from '../asking-back/ask-back.ts'
@@ -52,7 +54,9 @@ export async function saidIn(asked: Around, typed: string): Promise<Said> {
   const { registry, context, language, conversation } = around
   const { talk } = conversation
   const heard = await hear(text, language, around.heard, registry, context, talk)
-  const { meant, dangers, suspected, used, named } = heard
+  const { meant, dangers, used, named } = heard
+  const { temperature } = 'near' in meant ? meant : meant.question.options
+  const suspected = leftOpen(heard.suspected, temperature, text)
   const hasDanger = dangers.length > 0
   if (!hasDanger) refuseImpossible(named)
   const remembered = remember(conversation, named, heard.told, used, suspected, text)
@@ -60,6 +64,7 @@ export async function saidIn(asked: Around, typed: string): Promise<Said> {
   return {
     ...heard,
     ...remembered,
+    suspected,
     around,
     talk,
     kind: meant.kind,
@@ -68,7 +73,7 @@ export async function saidIn(asked: Around, typed: string): Promise<Said> {
     stands: standing(remembered.kept, meant, talk.frame),
     onlyTells: asksNothing(meant, text, registry.vocabulary),
     asksOf: heard.isSure || isOpenAsked || hasDanger ? undefined : (ofAnswer(text) ?? pointsAt(meant, text)),
-    temperature: ('near' in meant ? meant : meant.question.options).temperature,
+    temperature,
     plain: {
       used,
       dangers,
@@ -79,6 +84,15 @@ export async function saidIn(asked: Around, typed: string): Promise<Said> {
     },
   }
 }
+
+/** How warm cells are is for the core to judge where it is told in degrees, and where those are no room's. */
+const leftOpen = (suspected: Said['suspected'], temperature: string | undefined, text: string) =>
+  temperature === undefined
+    ? suspected
+    : suspected.filter(danger =>
+        danger === 'coldPack' ? comesFromCold(text) : danger !== 'hotPack' || isHot(temperature),
+      )
+const isHot = (temperature: string): boolean => readTemperature(temperature) > 40
 
 const behind = (around: Around, frame: Frame): Around => ({
   ...around,

@@ -102,6 +102,16 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
     ],
   ],
   [
+    'injury',
+    ['25 A through an XT60 and an XT30, which one do i burn my fingers on', 'can i burn myself on a 30 A lead'],
+    ['i burned my fingers on the plug', 'my fingers burn from it', 'burnt my hand, will it burn again'],
+  ],
+  [
+    'noCharger',
+    ['hang a 12 V led strip straight on a full 3S 2200', 'lamp straight onto my 3s 2200 lipo in the tent'],
+    ['hang the supply straight on my 3S 2200', 'charge my 3s 2200 straight from the car battery, with a bulb'],
+  ],
+  [
     'reversed',
     ['the connector sparked when i plugged it in'],
     ['it sparked when i plugged it in, red was on black', 'sparks on plugging in, i had turned the plug'],

@@ -46,3 +46,14 @@ export function isPartBurnt(told: Told): boolean {
   })
 }
 const packs = /^(?:packs?|lipos?|batter(?:y|ies)|cells?|it|its|s|mah|charger)$/
+
+/** "Which one do I burn my fingers on": one asks where they might, and has not. */
+export function isBurnAsked(told: Told): boolean {
+  const { words } = told.marked
+  const hurt = words.flatMap((_, at) => (told.is(at, 'injured') ? [at] : []))
+  const isAsked = (at: number) => {
+    const asks = words.slice(Math.max(0, at - 3), at).findLast(({ w }) => mayBe.test(w))
+    return words[at]?.w === 'burn' && asks !== undefined
+  }
+  return hurt.length > 0 && hurt.every(isAsked)
+}

@@ -1,22 +1,15 @@
 // What values and structure say of each danger, whatever the words sound like: that it is none, of another thing, or open.
 
 import type { Danger } from '../../../charging/situation/dangers.ts'
-import { isFireAsked, isFireFought, isPartBurnt } from './burning.ts'
+import { isKept, isMinded, isOfKnowing, isStaying } from './attended.ts'
+import { isBurnAsked, isFireAsked, isFireFought, isPartBurnt } from './burning.ts'
 import { isJustFull } from './full.ts'
 import { asksHowLong } from './general.ts'
 import { isOfHolder, isOfLabel } from './holders.ts'
 import { isLabelled, isRoundCell, isTimeUnknown } from './label.ts'
 import { isOneCount, isOneKind } from './one-kind.ts'
 import type { Told } from './relation.ts'
-import {
-  isAmongChildren,
-  isChildAsking,
-  isDoneByChild,
-  isMinded,
-  isPlaceOfCharger,
-  isStaying,
-  isWhereOneSleeps,
-} from './rooms.ts'
+import { isAmongChildren, isChildAsking, isDoneByChild, isPlaceOfCharger, isWhereOneSleeps } from './rooms.ts'
 import { isSameCount, isSameType } from './setting.ts'
 import { isInFlight, isJourney, isRatedFuse, isUsualRate, isWithinLabel, mayBeHigh, tookMore } from './speed.ts'
 import {
@@ -35,11 +28,12 @@ import {
 } from './spoken-of.ts'
 import { healthyVolts, isAlike } from './volts.ts'
 import { isAirWarm, isMild, isWarm } from './warmth.ts'
+import { isLoad } from './without-charger.ts'
 
 /** Dangers that the values told show not to be there, whatever the words sound like. */
 export const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
   swollen: isRoundCell,
-  unattended: isStaying,
+  unattended: told => isStaying(told) || isKept(told),
   wrongCount: isSameCount,
   wrongMode: isSameType,
   tooLow: healthyVolts,
@@ -57,7 +51,9 @@ export const disproved: Partial<Record<Danger, (told: Told) => boolean>> = {
 /** Words for a danger that are said of something else, and are no clue of it. */
 export const ofOthers: Partial<Record<Danger, (told: Told) => boolean>> = {
   storedFull: asksHowLong,
-  unattended: isPlaceOfCharger,
+  unattended: told => isPlaceOfCharger(told) || isOfKnowing(told),
+  injury: isBurnAsked,
+  noCharger: isLoad,
   badLead: isHotCharger,
   revive: ({ has }) => has('swapPolarity'),
   wet: told => [wetDevice, chargedInWet].some(relation => relation(told)) || isOfHolder(told),

@@ -1,4 +1,4 @@
-// Where and by whom a charge is kept: children's rooms, those where people sleep, children alone, an adult who watches.
+// Where and by whom a charge is kept: children's rooms, those where people sleep, children alone.
 
 import { clauseAt, type Relation, type Told, textOf } from './relation.ts'
 
@@ -63,27 +63,6 @@ export function isDoneByChild({ is, marked: { words, denies } }: Told): boolean 
 }
 const [pointed, owned] = [/^(?:it|them|that|this)$/, /^(?:it|them|that|this|the|his|her|their|my|our)$/]
 const doing = /^(?:do|does|charges?|plugs?|handles?|manages?|starts?|runs?)$/
-
-/** An adult is told to watch it, and no child, nobody who sleeps or leaves. */
-export function isMinded(told: Told): boolean {
-  const { words, denies } = told.marked
-  if (told.has('child') || denies.includes(true) || words.some(({ w }) => leaves.test(w))) return false
-  return words.some(
-    (_, at) => told.is(at, 'grownUp') && words.slice(at + 1, at + 6).some((_, n) => told.is(at + 1 + n, 'minds')),
-  )
-}
-const leaves =
-  /^(?:bed|sleep\w*|asleep|nap|doz\w*|while|until|sometimes|half|phone|camera|away|leaves?|goes|go|tv|upstairs|now|if)$/
-
-/** "I sit next to it with my breakfast": whoever asks says that they stay, and nothing of sleep, of leaving or of others. */
-export function isStaying({ marked: { words, denies } }: Told): boolean {
-  const text = words.map(({ w, cut }) => (cut > 0 ? `, ${w}` : w)).join(' ')
-  return staysBeside.test(text) && !mayLeave.test(text) && !denies.includes(true)
-}
-const staysBeside =
-  /\b(?:sit|sits|sitting|stay|stays|staying|stand|standing|cook|cooking|read|reading|work|working|watch|watching|am|im|be|eat|eating)\b[^,]{0,25}\b(?:beside|next to|near|in sight of) (?:it|them|the chargers?|the packs?|both)\b|\b(?:sit|sitting|stay|staying) (?:with|by) (?:it|them)\b|\bwatching (?:it|them)\b/
-const mayLeave =
-  /\b(?:sleep\w*|asleep|nap\w*|doz\w*|bed|leav\w*|left|away|gone|go|goes|going|out|off(?! (?:this|today|work|duty|shift))|shop\w*|shower|until|till|sometimes|half|kids?|son|daughter|child\w*|girl|boy|dog|never|nobody|camera|phone|if|used|beats|instead|then|now|driv\w*|car|beer|drunk|tired)\b/
 
 /** Where one of these rooms is told behind a word of place, in a clause that charges and denies nothing. */
 function roomIn(told: Told, isRoom: (at: number) => boolean): number | undefined {

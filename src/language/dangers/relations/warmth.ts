@@ -1,6 +1,6 @@
 // Degrees that are told beside words of heat and cold: they show whether it is so.
 
-import type { Told } from './relation.ts'
+import { type Told, textOf } from './relation.ts'
 
 /** The last degree at which cells may be charged, less and less current from 40 °C on: the core judges that. */
 const warmest_C = 45
@@ -18,13 +18,21 @@ export const isMild = (told: Told): boolean =>
 const coolest_C = 10
 const cold = /^(?:freez|frozen|frost|ice|icy|snow|below|minus)/
 
-/** Whether degrees are told that no cell is cold at, and nothing that is frozen. */
-export const isWarm = (told: Told): boolean => isEvery(told, value => value >= coolest_C) && !says(told, cold)
+/** "In from the cold car, it is 21 degrees in here": those of the room. */
+export const comesFromCold = (text: string): boolean => fromCold.test(text)
+const fromCold = /\bfrom (?:\w+ ){0,2}(?:cold|icy|unheated|freez\w*)\b/i
 
-function isEvery({ values }: Told, holds: (value_C: number) => boolean): boolean {
+/** Whether degrees are told that no cell is cold at, and nothing that is frozen, nor comes from the cold. */
+export const isWarm = (told: Told): boolean =>
+  isEvery(told, value => value >= coolest_C) && !says(told, cold) && !comesFromCold(textOf(told.marked.words))
+
+/** "Outside -8, but the pack lay in the room at 21": those of the air out there are none of the pack. */
+function isEvery({ values, marked: { words } }: Told, holds: (value_C: number) => boolean): boolean {
   const degrees = values.filter(({ kind }) => kind === 'celsius')
-  return degrees.length > 0 && degrees.every(({ value }) => holds(value))
+  const ofPack = degrees.filter(({ from }) => !words.slice(Math.max(0, from - 2), from).some(({ w }) => out.test(w)))
+  return ofPack.length > 0 && ofPack.every(({ value }) => holds(value))
 }
+const out = /^(?:outside|outdoors|weather|street)$/
 
 const says = ({ marked: { words } }: Told, what: RegExp): boolean => words.some(({ w }) => what.test(w))
 

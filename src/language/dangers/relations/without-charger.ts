@@ -1,6 +1,6 @@
 // That there is no charger, and something else is to fill the pack.
 
-import { type Relation, textOf } from './relation.ts'
+import { type Relation, type Told, textOf } from './relation.ts'
 
 const isAbsent =
   /\b(?:forg[oe]t\w*|lost|lack|lent|without|no|havent(?: got)?|dont have|missing)\b(?: (?:my|the|our|a|any|proper|real|lipo|balance|normal|to bring|to pack))* chargers?\b(?! (?:leads?|cables?|plugs?))|\b(?:left|leave) (?:my|the|our) chargers? (?:at |back )?(?:home|behind)\b|\bchargers? (?:is |has |was |just |got )*(?:died|dead|broke|broken|bust|kaput\w*|gone|lost|stolen|at home|not here|left at home|blew up|gave up)\b/
@@ -19,3 +19,12 @@ export const withoutCharger: Relation = told => {
   return isFilled ? { danger: 'noCharger', from: charger, to: charger + 1 } : undefined
 }
 const usb = /\b(?:usb|powerbank|power bank|socket)\b/
+
+/** "Hang a lamp straight on the pack": it takes from the pack, and nothing is told that would fill it. */
+export const isLoad = (told: Told): boolean =>
+  load.test(textOf(told.marked.words)) &&
+  !fed.test(textOf(told.marked.words)) &&
+  !['supply', 'carBattery', 'panel'].some(concept => told.has(concept))
+const load =
+  /\b(?:strips?|lamps?|lights?|leds?|bulbs?|torch|fans?|heater|blanket|pump|radio|speakers?|fridge|cool ?box|goggles|camera|router|screen|monitor|iron)\b/
+const fed = /\b(?:charg\w*|fill\w*|top up|topping|through a bulb|in line)\b/

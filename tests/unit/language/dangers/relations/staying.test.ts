@@ -1,7 +1,8 @@
 // Whoever says that they stay beside it leaves nothing alone; one word of sleep, of leaving or of others, and that is open again.
 
 import { expect, test } from 'vitest'
-import { isDoneByChild, isStaying } from '../../../../../src/language/dangers/relations/rooms.ts'
+import { isKept, isOfKnowing, isStaying } from '../../../../../src/language/dangers/relations/attended.ts'
+import { isDoneByChild } from '../../../../../src/language/dangers/relations/rooms.ts'
 import { told } from './told.ts'
 
 test.each<readonly [string, boolean]>([
@@ -29,3 +30,25 @@ test.each<readonly [string, boolean]>([
   ['my son never charges them', false],
   ['my wife does it', false],
 ])('%s: done by a child %s', (text, is) => expect(isDoneByChild(told(text))).toBe(is))
+
+test.each<readonly [string, boolean]>([
+  ['Jana stays at the table the whole time', true],
+  ['my father sits beside it, I fly', true],
+  ['I am at the flight line, she is sitting with the packs', true],
+  ['the pack stays on the bench with the charger', false],
+  ['nobody stays with it', false],
+  ['my son stays with it', false],
+  ['the dog sits beside it', false],
+  ['she sits with it till she goes to bed', false],
+  ['who stays with it', false],
+  ['Jana never stays with it', false],
+  ['Jana stays home', false],
+])('%s: kept by somebody %s', (text, is) => expect(isKept(told(text))).toBe(is))
+
+test.each<readonly [string, boolean]>([
+  ['what does 2S mean, nobody in my class knows', true],
+  ['no one here told me', true],
+  ['nobody knows that I leave it overnight', false],
+  ['nobody is home', false],
+  ['how many amps', false],
+])('%s: nobody who would know %s', (text, is) => expect(isOfKnowing(told(text))).toBe(is))

@@ -18,6 +18,8 @@ const degrees: readonly (readonly [text: string, isMild: boolean, isWarm: boolea
   ['40 degrees and a photo of it', true, true],
   ['12 degrees, it was frozen', true, false],
   ['12 degrees with a slice of cake', true, true],
+  ['outside 4 degrees, the pack is at 20 degrees', true, true],
+  ['in from the cold car, 21 degrees in here', true, false],
 ]
 
 test.each(degrees)('%s: mild %s, warm %s', (text, mild, warm) => {
