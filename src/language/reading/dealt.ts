@@ -40,16 +40,20 @@ export function deal(told: readonly ToldPacks[]): readonly Dealt[] {
 
 /** As many levels as were told say how many packs there are, where nobody did. */
 function dealOne({ pack, count, levels: told }: ToldPacks): readonly Dealt[] {
-  const levels = withoutWords(told)
+  const levels = withoutWords(told, count)
   const packs = count ?? Math.max(1, levels.length > 1 ? holdersOf(levels) : 1)
   return spreadOver(levels, packs).map(level => ({ pack, count: 1, level }))
 }
 
-/** "All flown, both at 11.4": the volts say where those stand that the word is said of. */
-const withoutWords = (levels: readonly ToldLevel[]): readonly ToldLevel[] =>
-  levels.some(({ text, holders }) => holders === 'all' && /\d/.test(text))
-    ? levels.filter(({ text, holders }) => text !== 'empty' || typeof holders === 'number')
-    : levels
+/** "All flown, both at 11.4", "two landed, 3.74 and 3.76": the volts say where those stand that the word is said of. */
+function withoutWords(levels: readonly ToldLevel[], count: number | undefined): readonly ToldLevel[] {
+  const figures = levels.filter(({ text }) => /\d/.test(text))
+  const isOfThose = (holders: ToldLevel['holders']) => figures.length > 1 && holders === figures.length
+  const isOfAll = figures.some(({ holders }) => holders === 'all') || isOfThose(count)
+  return levels.filter(
+    ({ text, holders }) => text !== 'empty' || !(typeof holders === 'number' ? isOfThose(holders) : isOfAll),
+  )
+}
 
 const holdersOf = (levels: readonly ToldLevel[]): number =>
   levels.reduce((sum, { holders }) => sum + (typeof holders === 'number' ? holders : 1), 0)

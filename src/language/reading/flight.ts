@@ -26,3 +26,19 @@ export const isChargedWithin = (text: string, values: readonly Candidate[]): boo
   !/\b(?:amps?|amperes?|current)\b/i.test(text) &&
   !values.some(({ kind, remains }) => remains || kind === 'capacity') &&
   values.some(({ kind, cue = '', next = '' }) => kind === 'duration' && /^(?:in|within)$/.test(cue) && !past.has(next))
+
+const takesOff =
+  /\b(?:pull|unplug|disconnect|interrupt|stop|take)(?:s|ing|ping)?\b(?: (?:it|them|the (?:pack|charge|lot)|charging))?(?: (?:off|out|away))?(?: the charger)? (?:after|at|in)\b/i
+const asksShare = /\bhow (?:full|much|far)\b|%|\bper ?cent\b|\b(?:what|which) (?:level|share)\b/i
+
+/** "I pull it after 20 min at 1.3 A, how full is it": a charge that is cut short. */
+export const isCutShort = (text: string, values: readonly Candidate[]): boolean =>
+  takesOff.test(text) && asksShare.test(text) && values.some(({ kind }) => kind === 'duration')
+
+const leaves = /\b(?:go(?:es)?|leav(?:e|es|ing)|depart(?:s|ing)?|starts?|begins?|be off|off again|due)\b/i
+
+/** "The train goes in half an hour": so long there is to charge. */
+export const isLeftBefore = (text: string, values: readonly Candidate[]): boolean =>
+  values.some(({ kind, cue, start }) => kind === 'duration' && cue === 'in' && leaves.test(text.slice(0, start))) &&
+  !drawn.test(text) &&
+  !flies.test(text)

@@ -5,10 +5,9 @@ import { socOf, startOf } from '../../charging/things/level.ts'
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { conceptsIn } from '../model/concepts.ts'
-import type { Ranked } from '../model/index.ts'
-import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
+import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readAnyState } from '../things/state.ts'
-import { asksFlightTime, isChargedWithin, waitsToFly } from './flight.ts'
+import { asksFlightTime, isChargedWithin, isCutShort, isLeftBefore, waitsToFly } from './flight.ts'
 import { asksAge, asksEnd, inTurn, isTakenAlong, ofClub, standsThere, tookSoMuch } from './said-of-it.ts'
 import { isEnd, isToldGoal } from './slots.ts'
 import { areApart } from './told/cells-read.ts'
@@ -58,7 +57,7 @@ const aLittle = 0.05
 const fullness = (level: Pick<Candidate, 'text'> | undefined): number =>
   (level && attempt(() => socOf(startOf(readAnyState(level.text).value, lipo, {}), lipo))) ?? Number.NaN
 
-const signs: readonly Sign[] = [
+export const signs: readonly Sign[] = [
   // "How healthy is wren", and nothing else told: its age, and not what it holds.
   {
     meant: command => takes(command, 'resistance', 'one', 'other'),
@@ -141,6 +140,18 @@ const signs: readonly Sign[] = [
     from: command => isOfOne(command) || takes(command, 'energy', 'duration'),
     holds: ({ text, values, pack }) => pack?.series !== undefined && isChargedWithin(text, values),
   },
+  // "I pull it after 20 min at 1.3 A, how full is it": how far it has come by then.
+  {
+    meant: command => takes(command, 'pack', 'within'),
+    from: command => takes(command, 'pack'),
+    holds: ({ text, values }) => isCutShort(text, values),
+  },
+  // "The train goes in half an hour, what amps": what there is time for.
+  {
+    meant: command => takes(command, 'pack', 'within'),
+    from: command => isOfOne(command) || takes(command, 'energy', 'duration'),
+    holds: ({ text, values, pack }) => pack !== undefined && isLeftBefore(text, values),
+  },
   // "Draws 45 A on average, what timer": it is flown, and not charged at that.
   {
     meant: command => takes(command, 'energy', 'duration'),
@@ -188,29 +199,3 @@ const signs: readonly Sign[] = [
     isNoWords: true,
   },
 ]
-
-/** What sounds like one command is another, where a sign says so. */
-export const bySigns = (
-  ranked: readonly Ranked[],
-  text: string,
-  values: readonly Candidate[],
-  vocabulary: Vocabulary,
-): readonly Ranked[] => {
-  const sentence = { text, values, pack: values.find(({ pack }) => pack?.capacity_Ah !== undefined)?.pack }
-  return signs.reduce((likely, { meant: isMeant, from, holds, isNoWords }) => {
-    const meant = vocabulary.find(isMeant)
-    if (!meant || !holds(sentence, meant)) return likely
-    const givers = new Set<string>(vocabulary.filter(one => one !== meant && from(one)).map(({ name }) => name))
-    if (isNoWords) for (const intent of ['handbook', 'trouble', 'smalltalk', 'notours']) givers.add(intent)
-    const sum = likely.reduce((all, { intent, share }) => (givers.has(intent) ? all + share : all), 0)
-    return likely
-      .map(one =>
-        one.intent === meant.name
-          ? { ...one, share: one.share + sum }
-          : givers.has(one.intent)
-            ? { ...one, share: 0 }
-            : one,
-      )
-      .toSorted((a, b) => b.share - a.share)
-  }, ranked)
-}

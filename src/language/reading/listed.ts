@@ -4,8 +4,9 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { highestCell_V } from '../parts/level-words.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
 import { deal, type ToldLevel, type ToldPacks } from './dealt.ts'
+import type { KeptPacks } from './kept-list.ts'
 import { isToldGoal } from './slots.ts'
-import { type PackTold, together, toldBy, toldIn, type WholePack, wholePack } from './told/told-pack.ts'
+import { type PackTold, together, toldBy, type WholePack, wholePack } from './told/told-pack.ts'
 
 export interface Listed extends Pick<WholePack, 'assumed' | 'doubts'> {
   readonly option: string
@@ -29,39 +30,6 @@ interface Told {
   current?: string | undefined
 }
 
-/** Packs of the question before, where they were all alike. */
-export interface KeptPacks {
-  readonly pack: PackTold
-  readonly count?: number
-  /** Where they all stood, in notation. */
-  readonly level?: string | undefined
-  /** What each was to be charged with. */
-  readonly current?: string | undefined
-}
-
-/** A list in notation by its entries; `text` is one of them without its count. */
-export const keptEntries = (text: string) =>
-  text.split('; ').map(entry => {
-    const [, count = '1', one = ''] = /^(?:(\d+)x )?(.*)$/.exec(entry) ?? []
-    const [, pack = '', current, level] = /^(.*?)(?: at ([\d.]+A))?(?: at (\d.*V.*|\d.*%))?$/.exec(one) ?? []
-    return { count: Number(count), text: one, pack, level, current }
-  })
-
-/** What is kept as a list holds where neither its number nor its levels are told anew. */
-export function keptList(text: string): KeptPacks | undefined {
-  const entries = keptEntries(text)
-  const [first] = entries
-  const pack = first && toldIn(first.pack)
-  if (!pack || entries.some(one => one.pack !== first.pack)) return undefined
-  const isLevel = entries.every(({ level }) => level === first.level)
-  return {
-    pack,
-    count: entries.reduce((sum, { count }) => sum + count, 0),
-    level: isLevel ? first.level : undefined,
-    current: entries.every(({ current }) => current === first.current) ? first.current : undefined,
-  }
-}
-
 /** The packs, each with its count, its mass or where it stands; undefined where the command lists none. `kept` stands where none is named. */
 export function listed(
   values: readonly Candidate[],
@@ -74,6 +42,7 @@ export function listed(
   const used = new Set<Candidate>()
   const told: Told[] = []
   let counted: number | undefined
+  let further: number | undefined
   let ofAll: string | undefined
   const setsEach = list.kind === 'session packs' && !options.some(({ name }) => name === 'places')
   const early: ToldLevel[] = []
@@ -85,6 +54,7 @@ export function listed(
     if (value.kind === 'count' && value.next === 'boards') continue
     const isPack = namesPack(value)
     if (isPack) begin(value.pack)
+    else if (value.kind === 'count' && value.next === 'more' && kept?.count) further = Number(value.text)
     else if (value.kind === 'count') {
       const last = told.at(-1)
       if (last && last.count === undefined && countsBehind(value, told.length)) last.count = Number(value.text)
@@ -120,7 +90,12 @@ export function listed(
   )
     head.count = undefined
   // "Six of them at 3.8": the pack of the question before.
-  const isAnew = kept?.count === undefined || counted !== undefined || early.length > 0 || ofAll !== undefined
+  const isAnew =
+    kept?.count === undefined ||
+    counted !== undefined ||
+    further !== undefined ||
+    early.length > 0 ||
+    ofAll !== undefined
   if (told.length === 0 && kept && isAnew) {
     // "Two are at 3.7 and the rest at 3.8": so many of those that were spoken of.
     if (counted !== kept.count && early.some(({ holders }) => holders === counted || holders === 'rest'))
@@ -129,6 +104,15 @@ export function listed(
     counted ??= kept.count
     ofAll ??= kept.current
     begin(kept.pack)
+  }
+  // "Two more, at 3.74": those that were spoken of stay, and so many join them.
+  if (told.length === 1 && kept && further !== undefined) {
+    begin(kept.pack)
+    const [, joining] = told
+    if (joining) joining.count = further
+    const levels = told[0]?.levels.splice(0) ?? []
+    joining?.levels.push(...levels)
+    if (kept.level !== undefined) told[0]?.levels.push({ text: kept.level, holders: 'all' })
   }
   // Behind the last pack it is for all of which nothing else was said.
   ofAll ??= told.slice(0, -1).every(({ current }) => current === undefined) ? told.at(-1)?.current : undefined

@@ -26,6 +26,41 @@ type Talk = readonly [turns: readonly string[], said: RegExp]
 
 const talks: readonly (readonly [string, readonly Talk[]])[] = [
   [
+    'so many chargers, and so many more packs',
+    [
+      [['9x 6S 1150 lipo, four outlets, 1C, when done', 'we have only 2 outlets'], /plan .*ports: 2/],
+      [['9x 6S 1150 lipo on three chargers, 1C, when done', 'we just got two of the chargers'], /9x 6S.* ports: 2/],
+      [
+        ['six 1S 350 lipo on the board, all 3.8 V', 'two more landed, 3.79 and 3.81'],
+        /parallel packs: 6x 1S 350mAh LiPo at 3\.8V per cell; 1S .* at 3\.79V per cell; 1S .* at 3\.81V per cell go/,
+      ],
+      [['four 4S 1700 lipo on the board', 'and two more'], /packs: 6x 4S 1700mAh LiPo go with care/],
+      [['four 4S 1700 lipo on the board', 'and two more, full ones'], /do not charge/],
+    ],
+  ],
+  [
+    'the same of another pack, or of another battery that feeds',
+    [
+      [
+        ['storage volts of a 4S 2700 lipo', 'mine is a LiFe 2S 1900, same per cell?'],
+        /storage .*LiFe.* 3\.30 V a cell/,
+      ],
+      [
+        ['how many 3S 2300 lipo from a 70Ah agm', 'and from a lifepo4 battery?'],
+        /source: 4S 70\.?0*Ah LiFe|4S 70000mAh LiFe/,
+      ],
+    ],
+  ],
+  [
+    'a charge that is cut short has come so far by then',
+    [
+      [['i pull my 3S 1350 lipo after 20 min at 1.3 A, from 45 %, how full is it'], /time .*within: 20min/],
+      [['3S 1350 lipo at 45 %, what amps', 'i unplug it after 20 min at 1.3, what % is in it'], /time .*within: 20min/],
+      [['our bus leaves in 40 min, 4s 1550 lipo landed, what amps'], /time .*within: 40min/],
+      [['4s 1550 lipo draws 20 A, we start in 40 min, how long does it last'], /^(?!.*within)/],
+    ],
+  ],
+  [
     'a number takes the place of the one before that it is like',
     [
       [['6s 1300 from 20 %, how long at 2C', 'and when at 90?'], /time .*6S 1300mAh.*from: 90%/],

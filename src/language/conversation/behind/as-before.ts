@@ -1,5 +1,6 @@
 // Values that are told by the last question: a bare "11.7" behind volts, "800 W" of a generator, "no, 2200 mAh".
 
+import { liFe } from '../../../charging/things/chemistries.ts'
 import { attempt } from '../../../ground/problem.ts'
 import { bestCover, type Candidate, candidatesOf, type ValueName } from '../../candidates/index.ts'
 import type { Frame } from '../../frames/frame.ts'
@@ -101,6 +102,19 @@ const onlyWatts = /^[\d.]+W charger$/
 /** "And with 65 W", where a source was told by its watts and no charger was told; "from a 4S 8000", where one was told. */
 function ofItsSource(value: Candidate, text: string, { source, charger, voltage }: Kept): Candidate | undefined {
   if (source === undefined) return undefined
+  // "And with the LiFe one": a battery of that type in the place of the lead battery, as large as that.
+  const isOne =
+    value.kind === 'chemistry' && /^ (?:one|type|kind|battery|leisure battery)\b/i.test(text.slice(value.end))
+  const [leadAh] = (ofLeadBattery.test(source) && /\b[\d.]+Ah\b/.exec(source)) || []
+  if (isOne && leadAh && value.text === liFe.name)
+    return {
+      kind: 'source',
+      text: `4S ${leadAh} ${liFe.name}`,
+      typed: value.typed,
+      start: value.start,
+      end: value.end,
+      score: 1,
+    }
   // "80 Ah": of a lead battery, whose other figures stay.
   const ofLead = /^lead battery ([\d.]+Ah)$/.exec(value.kind === 'source' ? value.text : '')?.[1]
   if (ofLead && ofLeadBattery.test(source)) return { ...value, text: `${source.replace(/ [\d.]+Ah/, '')} ${ofLead}` }

@@ -6,7 +6,7 @@ import { bestCover, candidatesOf } from '../../candidates/index.ts'
 import { type DangersIn, dangersIn } from '../../dangers/index.ts'
 import type { Talk } from '../../frames/frame.ts'
 import { highestCell_V } from '../../parts/level-words.ts'
-import { keptEntries } from '../../reading/listed.ts'
+import { keptEntries } from '../../reading/kept-list.ts'
 import { toldBy, toldIn } from '../../reading/told/told-pack.ts'
 
 const joins =
@@ -73,12 +73,12 @@ export function oneApart(heard: DangersIn, text: string, { frame }: Talk): Dange
   return isFar ? withTold(heard, 'boardMixed', text) : heard
 }
 
-const ofThose = /\bof (?:them|these|those|the same)\b/i
+const ofThose = /\b(?:more )?of (?:them|these|those|the same)\b|\bmore\b/i
 const apart = /\b(?:other|another|differ\w*|mix\w*|full|empty|flat|old\w*|new\w*|used)\b/i
 
-/** "Two of those in parallel": as many of the one pack that was spoken of, and none beside them. */
+/** "Two of those in parallel", "and two more": as many of the one pack that was spoken of, and none beside them. */
 export function alikeOnBoard(heard: DangersIn, text: string, { frame }: Talk): DangersIn {
-  const { pack } = frame?.question.options ?? {}
+  const { pack = boardIn(frame)[0]?.pack } = frame?.question.options ?? {}
   const isAlike = bestCover(candidatesOf(text)).every(({ kind }) => kind === 'count' || kind === 'board')
   if (pack === undefined || !ofThose.test(text) || apart.test(text) || !isAlike) return heard
   const named = dangersIn(text.replace(ofThose, pack))

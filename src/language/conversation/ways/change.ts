@@ -19,6 +19,8 @@ import { rulesTold } from './rule-anew.ts'
 const asksWhy = /^\W*(?:but |and |so )*(?:why|how come)\b/i
 /** "Why not 3C": it is asked about as a change. */
 const butWhyNot = /\bwhy not\b.*\d/i
+/** "The other is a 2S LiFe, same volts?": what was asked before, of another pack. */
+const asksSame = /\b(?:the )?same\b[^.,;?]{0,30}\?/i
 /** Of a thing itself, and not of it behind the question before. */
 export const asksWhatItIs = /^\W*(?:(?:and|but|so) )*what(?:'?s| is| are)(?: an?)? [\w-]+\W*$/i
 const adds = /^\W*(?:and|plus|add|also|another)\b(?! (?:if|what|how|only|just|with only)\b)/i
@@ -54,7 +56,7 @@ export const withChange: Way = (said, command) => {
   const isOtherFeed = told.some(
     ({ kind, start }) => kind === 'source' && own.some(one => one.start === start && namesPack(one)),
   )
-  const isSure = butWhyNot.test(text) || isPart || isInList || isOtherFeed
+  const isSure = butWhyNot.test(text) || asksSame.test(text) || isPart || isInList || isOtherFeed
   const surely = isSure ? 1 : followsSurely({ ...said, values: read.values }, fitted)
   return { ...choiceOf(fitted, kept), score: surely * takes(command, fitted, read.values) }
 }

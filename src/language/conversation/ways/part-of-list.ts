@@ -2,7 +2,7 @@
 
 import type { Candidate } from '../../candidates/index.ts'
 import { numberNamed } from '../../quantities/quantities.ts'
-import { keptList } from '../../reading/listed.ts'
+import { keptList } from '../../reading/kept-list.ts'
 import { namesPack, type PackTold, together, toldBy, wholePack } from '../../reading/told/told-pack.ts'
 
 const some =
