@@ -22,3 +22,7 @@ export const plugs_A = practice(
 
 export type PlugName = keyof typeof plugs_A.value
 export const plugNames = Object.keys(plugs_A.value) as [PlugName, ...PlugName[]]
+
+/** Of plugs in a row, the one that bears least for long. */
+export const weakestOf = (plugs: readonly PlugName[]): PlugName | undefined =>
+  plugs.toSorted((a, b) => plugs_A.value[a].low - plugs_A.value[b].low)[0]

@@ -76,6 +76,7 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
     pack,
     remains,
   }
+  if (kind === 'count') return { ...found, each: isEveryones(sentence, after) }
   if (kind === 'current') return { ...found, each: isOfEach(sentence, first, after) }
   if (kind === 'rate')
     return { ...found, each: isOfEach(sentence, first, after), ofLabel: isOfLabel(sentence, found, after) }
@@ -84,6 +85,13 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
   if (!levelKinds.has(kind)) return found
   return { ...found, holders: holdersBefore(sentence, first), device: deviceOfReading(sentence, first, after) }
 }
+
+/** "Two packs each", "3 lipos per pilot": so many bring each of them. */
+const isEveryones = (sentence: Sentence, after: number): true | undefined =>
+  (packs.has(sentence.word(after)) &&
+    [1, 2, 3].some(n => /^(?:each|apiece|everyone|everybody|per)$/.test(sentence.word(after + n)))) ||
+  undefined
+const packs = wordSet('pack packs battery batteries lipo lipos lihvs akkus accus')
 
 /** "Six of us" are people. */
 const countedAt = (sentence: Sentence, after: number): string =>

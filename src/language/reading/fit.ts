@@ -1,5 +1,6 @@
 // A command and the values of a sentence, fitted: its details filled, what was assumed, what is left over, what is missing.
 
+import { type PlugName, weakestOf } from '../../charging/leads/plug.ts'
 import type { Doubt } from '../../charging/situation/doubts.ts'
 import type { Said } from '../../ground/locale.ts'
 import { attempt } from '../../ground/problem.ts'
@@ -101,10 +102,11 @@ function placed(
   const takes = (kind: string) => command.options.some(option => option.kind === kind)
   // Where volts are told "dead" is said of something else: "the slope was dead".
   const tellsLevel = values.some(({ kind, text }) => kind === 'state' && /\d/.test(text))
-  // What is charged through which plug changes nothing, and one is meant where no count is told.
+  const plugs = values.flatMap(({ kind, text }) => (kind === 'plug' ? [text as PlugName] : []))
+  // What is charged through which plug changes nothing, of several the weakest decides, and one is meant where no count is told.
   const isNone = (value: Candidate) =>
     (value.kind === 'state' && value.text === '' && tellsLevel) ||
-    (value.kind === 'plug' && !takes('plug')) ||
+    (value.kind === 'plug' && (!takes('plug') || value.text !== weakestOf(plugs))) ||
     (value.kind === 'count' && value.text === '1' && takes('count')) ||
     isNamedByCommand(value, command) ||
     isToldByCount(value, command) ||

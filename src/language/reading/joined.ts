@@ -5,6 +5,7 @@ import { socOf, startOf } from '../../charging/things/level.ts'
 import { attempt } from '../../ground/problem.ts'
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { conceptsIn } from '../model/concepts.ts'
+import { namesLoad } from '../parts/loads.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { readAnyState } from '../things/state.ts'
 import { asksFlightTime, isChargedWithin, isCutShort, isLeftBefore, waitsToFly } from './flight.ts'
@@ -157,6 +158,13 @@ export const signs: readonly Sign[] = [
     meant: command => takes(command, 'energy', 'duration'),
     from: command => takes(command, 'pack'),
     holds: ({ text, values, pack }) => pack !== undefined && asksFlightTime(text, values),
+  },
+  // "A 12 V strip that draws 1.2 A, how long": the pack runs it.
+  {
+    meant: command => takes(command, 'pack', 'device'),
+    from: command => isOfOne(command) || takes(command, 'energy', 'duration'),
+    holds: ({ text, values, pack }) =>
+      pack !== undefined && namesLoad(text) && values.some(({ kind }) => kind === 'current' || kind === 'power'),
   },
   // "At 3 A, how long till I can fly": it is charged, and not flown at that.
   {

@@ -48,7 +48,8 @@ const bleeds = /^(?:0?\.[0-5]\d*A|[1-5]?\d{2}mA)$/i
 const endCues: ReadonlySet<string> = new Set(['until', 'till', 'til'])
 
 /** What such words count brings packs. */
-export const people = /^(?:people|persons|members|pilots|guys|friends|pupils|kids|flyers|fliers)$/
+export const people =
+  /^(?:people|persons|members|pilots|guys|lads|girls|boys|friends|pupils|students|juniors|kids|children|flyers|fliers|racers|visitors|guests|newcomers|beginners|teams)$/
 
 /** Before a share that the source is to keep. */
 const keeps = 'leave'

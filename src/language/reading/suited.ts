@@ -44,6 +44,7 @@ const rows: readonly (readonly [
   [of => takes(of, 'cell volts'), withReadings],
   [of => takes(of, 'from') && !takes(of, 'voltage'), standing],
   [of => takes(of, 'duration') && takes(of, 'capacity'), withFlown],
+  [of => takes(of, 'power') && !takes(of, 'voltage'), withPower],
   [of => takes(of, 'load'), withLoads],
   [of => takes(of, 'pack') && takes(of, 'capacity'), withLabel],
   [() => true, withChargers],
@@ -150,6 +151,17 @@ function withFlown(values: Values): Values {
   })
 }
 
+/** "12 V, 1.2 A" of what is run: its watts. */
+function withPower(values: Values): Values {
+  const [volts, amps] = (['voltage', 'current'] as const).map(of => values.find(({ kind }) => kind === of))
+  if (!volts || !amps || values.some(({ kind }) => kind === 'power')) return values
+  const power_W = Number((sizeOf(volts) * sizeOf(amps)).toFixed(2))
+  return values.flatMap((value): Values => {
+    if (value === volts) return []
+    return [value === amps ? { ...value, kind: 'power', text: `${power_W}W` } : value]
+  })
+}
+
 const packVolts = /^(\d+(?:\.\d+)?)V/
 
 /** "16.6 at rest and 15.1 at 40 A": the less it gives the higher its volts, so which belong together is clear. */
@@ -167,23 +179,24 @@ function withLoads(values: Values): Values {
   return [...values.filter(value => !volts.includes(value) && !amps.includes(value)), ...rows]
 }
 
-/** "Six pilots bring two 4S 1500 each": twelve packs. */
+/** "Six pilots bring two 4S 1500 each", "two packs each, six pilots": twelve packs. */
 function ofEachPerson(values: Values): Values {
   const who = values.find(({ kind, next = '' }) => kind === 'count' && people.test(next))
   const of = values.find(
     ({ pack, typed, next, start }) => pack && start > (who?.end ?? 0) && /\beach\b/i.test(`${typed} ${next}`),
   )
-  const packs = values.findLast(({ kind, start }) => kind === 'count' && of !== undefined && start < of.start)
-  if (!who || !of || !packs || packs === who) return values
-  const count = Number(packs.text) * Number(who.text)
-  const counted = { ...of, pack: of.pack?.count === undefined ? of.pack : { ...of.pack, count } }
-  const all = { ...packs, text: String(count) }
-  const instead = new Map([
-    [who, []],
-    [packs, [all]],
-    [of, [counted]],
-  ])
-  return values.flatMap(value => instead.get(value) ?? [value])
+  const before = values.findLast(({ kind, start }) => kind === 'count' && of !== undefined && start < of.start)
+  const packs = values.find(({ kind, each }) => kind === 'count' && each) ?? before
+  if (!who || !packs || packs === who) return values
+  const all = { ...packs, text: String(Number(packs.text) * Number(who.text)) }
+  return values.flatMap((value): Values => {
+    if (value === who) return []
+    if (value === packs) return [all]
+    const { pack } = value
+    return [
+      value === of && pack?.count !== undefined ? { ...value, pack: { ...pack, count: Number(all.text) } } : value,
+    ]
+  })
 }
 
 /** "The sun is off the panel at seven" tells when to be done, where nothing is told of the panel but that. */

@@ -55,6 +55,7 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
     'a charge that is cut short has come so far by then',
     [
       [['i pull my 3S 1350 lipo after 20 min at 1.3 A, from 45 %, how full is it'], /time .*within: 20min/],
+      [['a 12 V strip draws 1.2 A from my full 3S 2300 lipo, how long'], /^lend .*power: 14\.4W/],
       [['3S 1350 lipo at 45 %, what amps', 'i unplug it after 20 min at 1.3, what % is in it'], /time .*within: 20min/],
       [['our bus leaves in 40 min, 4s 1550 lipo landed, what amps'], /time .*within: 40min/],
       [['4s 1550 lipo draws 20 A, we start in 40 min, how long does it last'], /^(?!.*within)/],

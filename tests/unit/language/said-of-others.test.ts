@@ -109,7 +109,11 @@ describe.each<[Danger, readonly string[], readonly string[]]>([
   [
     'noCharger',
     ['hang a 12 V led strip straight on a full 3S 2200', 'lamp straight onto my 3s 2200 lipo in the tent'],
-    ['hang the supply straight on my 3S 2200', 'charge my 3s 2200 straight from the car battery, with a bulb'],
+    [
+      'hang the supply straight on my 3S 2200',
+      'connect my 3s lipo to the mains through a light bulb',
+      'charge my 3s 2200 straight from the car battery, with a bulb',
+    ],
   ],
   [
     'reversed',

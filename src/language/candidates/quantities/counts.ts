@@ -24,37 +24,9 @@ export const findCounts: Family = (sentence, before) => {
   const [only, ...others] = told
   const isOne = only !== undefined && others.length === 0 && definite.has(sentence.word(only.first - 1))
   const behind = new Set(told.map(({ after }) => after))
-  const ofAll = ofAllIn(sentence)
-  return sentence.tokens.flatMap((_, first) => {
-    if (first === ofAll?.people) return []
-    if (first === ofAll?.found.first) return ofAll.found
-    return namedAt(sentence, first) ?? numeralAt(sentence, first, packs, behind, isOne) ?? []
-  })
-}
-
-const people = wordSet(
-  'pilots pilot flyers fliers members people persons pupils students kids children juniors friends guys lads girls boys teams racers visitors guests newcomers beginners',
-)
-const theirs = wordSet('pack packs battery batteries lipo lipos lihvs akkus accus')
-const shares = wordSet('each apiece everyone everybody per')
-const mostToEach = 3
-
-/** "Six pilots, two packs each", "3 packs each, 4 of us": all of them together, and where the people are told. */
-function ofAllIn(sentence: Sentence): { found: Found; people: number } | undefined {
-  const numerals = sentence.tokens.flatMap((_, first) => {
-    const numeral = sentence.wholeNumeral(first, 1, mostCounted)
-    return numeral ? [{ ...numeral, first, word: sentence.word(numeral.after) }] : []
-  })
-  const isUs = (after: number) => sentence.word(after) === 'of' && /^(?:us|them|you)$/.test(sentence.word(after + 1))
-  const [who, ...others] = numerals.filter(({ word, after }) => people.has(word) || isUs(after))
-  const each = numerals.flatMap(({ first, after, value, word }) => {
-    const behind = Array.from({ length: mostToEach }, (_, n) => after + 1 + n)
-    const share = theirs.has(word) ? behind.find(at => shares.has(sentence.word(at))) : undefined
-    return share === undefined ? [] : [{ first, after: share + 1, value }]
-  })[0]
-  if (!who || !each || others.length > 0) return undefined
-  const { first, after, value } = each
-  return { found: { kind: 'count', text: String(who.value * value), first, after, score: 0.9 }, people: who.first }
+  return sentence.tokens.flatMap(
+    (_, first) => namedAt(sentence, first) ?? numeralAt(sentence, first, packs, behind, isOne) ?? [],
+  )
 }
 
 function namedAt(sentence: Sentence, first: number): Found | undefined {

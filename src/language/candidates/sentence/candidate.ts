@@ -97,7 +97,7 @@ export interface Candidate {
   readonly parts?: readonly Candidate[]
   /** Of a level: how many packs the words right before it say that stand there. */
   readonly holders?: Holders | undefined
-  /** Of a current or a rate: it is for each pack. */
+  /** Of a current or a rate: it is for each pack; of a count: each of several people has as many. */
   readonly each?: true | undefined
   /** Of a rate: the label allows it. */
   readonly ofLabel?: true | undefined

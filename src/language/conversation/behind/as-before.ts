@@ -189,7 +189,7 @@ function ofItsKind(value: Candidate, { text, command, before }: Beside): Candida
       const most = Math.log(ofVolts.has(of) && /V/.test(text) ? nearVolts : near)
       const between = Math.abs(Math.log(Number(typed) / Number(told)))
       // Shares and degrees may be any, where nothing lies nearer.
-      const isAny = text.endsWith('%') ? Number(typed) <= 100 : of === 'temperature'
+      const isAny = text.endsWith('%') ? Number.isInteger(Number(typed)) && Number(typed) <= 100 : of === 'temperature'
       const apart = isAny ? Math.min(between, most) : between
       return apart > most ? [] : [{ of, kind, text: text.replace(number, typed), apart }]
     })

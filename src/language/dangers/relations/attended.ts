@@ -1,5 +1,6 @@
 // Whether somebody stays with a charge: whoever asks, somebody who is named, an adult who watches.
 
+import { isKnownWord } from '../../model/index.ts'
 import { type Told, textOf } from './relation.ts'
 
 /** An adult is told to watch it, and no child, nobody who sleeps or leaves. */
@@ -29,7 +30,9 @@ export function isKept(told: Told): boolean {
   if (told.has('child') || told.has('pet') || words.some(({ w }) => mayEnd.test(w))) return false
   return words.some((_, at) => {
     const who = words[at - 1]
-    const isSomebody = who !== undefined && !told.is(at - 1, 'sitsThere') && !ofNobody.test(who.w) && !denies[at]
+    // A word that is known and no person's is a thing; one that is not may be a name.
+    const isPerson = told.is(at - 1, 'grownUp') || (who?.value === undefined && !isKnownWord(who?.w ?? ''))
+    const isSomebody = who !== undefined && isPerson && !ofNobody.test(who.w) && !denies[at]
     const behind = textOf(words.slice(at, at + mostToPlace))
     return isSomebody && staysThere.test(behind)
   })
@@ -46,14 +49,12 @@ export function isOfKnowing(told: Told): boolean {
   const { words } = told.marked
   const none = words.flatMap(({ w }, at) => (/^(?:nobody|noone)$/.test(w) || isNoOne(words, at) ? [at] : []))
   const leaves = ['notThere', 'sleep', 'leaveIt', 'overnight', 'errand', 'elsewhere', 'backAgain', 'byTimer']
-  const isKnowing = (at: number) => words.slice(at + 1, at + 6).some(({ w, cut }) => cut === 0 && knows.test(w))
-  const others = (at: number) => none.every(n => at < n || at > n + 5)
-  return (
-    none.length > 0 &&
-    none.every(isKnowing) &&
-    !words.some((_, at) => others(at) && leaves.some(concept => told.is(at, concept)))
-  )
+  const knowing = none.map(at => words.findIndex(({ w }, n) => n > at && n < at + mostToVerb && knows.test(w)))
+  const isOfNone = (at: number) => none.some((from, n) => at >= from && at <= (knowing[n] ?? 0))
+  const isLeft = words.some((_, at) => !isOfNone(at) && leaves.some(concept => told.is(at, concept)))
+  return none.length > 0 && !knowing.includes(-1) && !isLeft
 }
+const mostToVerb = 6
 const isNoOne = (words: Told['marked']['words'], at: number) => words[at]?.w === 'no' && words[at + 1]?.w === 'one'
 const knows =
   /^(?:knows?|tells?|told|says?|said|explains?|explained|answers?|answered|understands?|believes?|agrees?|can)$/

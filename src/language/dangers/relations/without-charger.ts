@@ -1,5 +1,6 @@
 // That there is no charger, and something else is to fill the pack.
 
+import { namesLoad } from '../../parts/loads.ts'
 import { type Relation, type Told, textOf } from './relation.ts'
 
 const isAbsent =
@@ -22,9 +23,4 @@ const usb = /\b(?:usb|powerbank|power bank|socket)\b/
 
 /** "Hang a lamp straight on the pack": it takes from the pack, and nothing is told that would fill it. */
 export const isLoad = (told: Told): boolean =>
-  load.test(textOf(told.marked.words)) &&
-  !fed.test(textOf(told.marked.words)) &&
-  !['supply', 'carBattery', 'panel'].some(concept => told.has(concept))
-const load =
-  /\b(?:strips?|lamps?|lights?|leds?|bulbs?|torch|fans?|heater|blanket|pump|radio|speakers?|fridge|cool ?box|goggles|camera|router|screen|monitor|iron)\b/
-const fed = /\b(?:charg\w*|fill\w*|top up|topping|through a bulb|in line)\b/
+  namesLoad(textOf(told.marked.words)) && !['supply', 'carBattery', 'panel'].some(concept => told.has(concept))

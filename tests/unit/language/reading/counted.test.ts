@@ -38,3 +38,13 @@ it('a resistance now is no count of what it was read on', () => {
     new: '3mΩ',
   })
 })
+
+it.each([
+  ['six pilots, two packs each, 4S 1700 lipo, three outlets', /^12x 4S/],
+  ['3 lipos each, 5 of us, all 3S 2300 lipo, two outlets', /^15x 3S/],
+  ['four kids with 2 batteries per kid, 2S 1100 lipo, two outlets', /^8x 2S/],
+  ['six pilots and two packs, 4S 1700 lipo, three outlets', /^2x 4S/],
+  ['two packs, 4S 1700 lipo at 1 A each, three outlets', /^2x 4S/],
+])('what each of several people brings comes together: "%s"', (text, packs) => {
+  expect(fitted('plan', text).options.packs).toMatch(packs)
+})

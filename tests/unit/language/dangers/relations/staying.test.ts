@@ -43,6 +43,8 @@ test.each<readonly [string, boolean]>([
   ['who stays with it', false],
   ['Jana never stays with it', false],
   ['Jana stays home', false],
+  ['my bag stays at the table, I go shopping', false],
+  ['the laptop stays at the table and watches', false],
 ])('%s: kept by somebody %s', (text, is) => expect(isKept(told(text))).toBe(is))
 
 test.each<readonly [string, boolean]>([
@@ -50,5 +52,6 @@ test.each<readonly [string, boolean]>([
   ['no one here told me', true],
   ['nobody knows that I leave it overnight', false],
   ['nobody is home', false],
+  ['nobody knows when I am back', false],
   ['how many amps', false],
 ])('%s: nobody who would know %s', (text, is) => expect(isOfKnowing(told(text))).toBe(is))
