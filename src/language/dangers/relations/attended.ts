@@ -1,7 +1,7 @@
 // Whether somebody stays with a charge: whoever asks, somebody who is named, an adult who watches.
 
 import { isKnownWord } from '../../model/index.ts'
-import { type Told, textOf } from './relation.ts'
+import { crossesClause, type Told, textOf } from './relation.ts'
 
 /** An adult is told to watch it, and no child, nobody who sleeps or leaves. */
 export function isMinded(told: Told): boolean {
@@ -48,12 +48,16 @@ const mayEnd =
 export function isOfKnowing(told: Told): boolean {
   const { words } = told.marked
   const none = words.flatMap(({ w }, at) => (/^(?:nobody|noone)$/.test(w) || isNoOne(words, at) ? [at] : []))
-  const leaves = ['notThere', 'sleep', 'leaveIt', 'overnight', 'errand', 'elsewhere', 'backAgain', 'byTimer']
-  const knowing = none.map(at => words.findIndex(({ w }, n) => n > at && n < at + mostToVerb && knows.test(w)))
-  const isOfNone = (at: number) => none.some((from, n) => at >= from && at <= (knowing[n] ?? 0))
-  const isLeft = words.some((_, at) => !isOfNone(at) && leaves.some(concept => told.is(at, concept)))
-  return none.length > 0 && !knowing.includes(-1) && !isLeft
+  const knowing = none.map(from => words.findIndex(({ w }, at) => at > from && at < from + mostToVerb && knows.test(w)))
+  const isAside = none.some(
+    (from, n) => crossesClause(told, from, knowing[n] ?? 0) || is.test(words[from + 1]?.w ?? ''),
+  )
+  const isWhere = (at: number) => none.some((from, n) => at >= from && at < (knowing[n] ?? 0))
+  const isLeft = words.some((_, at) => !isWhere(at) && absences.some(one => told.is(at, one)))
+  return none.length > 0 && !knowing.includes(-1) && !isAside && !isLeft
 }
+const absences = ['notThere', 'sleep', 'leaveIt', 'overnight', 'backAgain', 'byTimer', 'errand', 'elsewhere'] as const
+const is = /^(?:is|was|will|would|there|home|around|watch\w*|stays?|sits?)$/
 const mostToVerb = 6
 const isNoOne = (words: Told['marked']['words'], at: number) => words[at]?.w === 'no' && words[at + 1]?.w === 'one'
 const knows =

@@ -53,5 +53,7 @@ test.each<readonly [string, boolean]>([
   ['nobody knows that I leave it overnight', false],
   ['nobody is home', false],
   ['nobody knows when I am back', false],
+  ['nobody is there, he said', false],
+  ['nobody is there who knows', false],
   ['how many amps', false],
 ])('%s: nobody who would know %s', (text, is) => expect(isOfKnowing(told(text))).toBe(is))
