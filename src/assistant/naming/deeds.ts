@@ -76,6 +76,10 @@ interface Told {
 /** "Pin this here: …", "post a notice: …". */
 const pinsWords = /^\W*(?:(?:please|pls|can you|could you) )*(?:pin|post|hang|put up)\b[^:]*: /iu
 
+/** "List every pin that is up", "what is pinned here": all of them. */
+const asksPins =
+  /^\W*(?:(?:please|pls|can you|could you) )*(?:list|show(?: me| us)?|give (?:me|us))(?: (?:all|every|each|the|our|of))*(?: (?:pins?|pinned \w+|notices?|cards?|standard answers?))\b(?! (?:on|about|titled|called|named)\b)|\b(?:what(?:'s| is| are| has been| do we have)|which (?:\w+ )?(?:is|are|do we have)) (?:all )?(?:pinned(?! (?:answers?|messages?|cards?|posts?))|up on the board)\b|\b(?:what|which \w+) (?:did|have) (?:we|you) (?:pin|pinned)\b|\b(?:which|what) (?:pins|notices|cards) (?:are|do|have)\b/iu
+
 /** A title that may be a word of anything is meant where little else is said. */
 const little = 5
 
@@ -109,6 +113,7 @@ export function commandMeant(
   if (isAbout && (does('show') || /where/iu.test(rest)) && saysWhat.test(rest)) return 'answer show'
   if (!isPending && isBare(plain, title)) return 'answer show'
   if (asksRules(rest, values)) return 'house show'
+  if (title === undefined && asksPins.test(rest)) return 'answer list'
   if (asksAbout.test(rest)) return undefined
   if (isOrder(plain, values)) return 'house set'
   if (gone !== undefined && title === undefined && does('restore')) return 'undo'

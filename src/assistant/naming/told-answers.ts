@@ -4,6 +4,7 @@ import { nearest } from '../../ground/nearest.ts'
 import { quotesIn } from './quotes.ts'
 import { titleAt } from './title-at.ts'
 import { titlesLike, verbatimIn } from './titles.ts'
+import { wordsIn } from './told-whole.ts'
 import { besideDeeds } from './verbs.ts'
 
 export interface ToldAnswer {
@@ -60,7 +61,7 @@ export function answerTold(plain: string, titles: readonly string[]): ToldAnswer
   const [longest] = others.toSorted((a, b) => b.length - a.length)
   const quoted =
     others.length > 1 || [renamed, headed].some(one => one !== undefined && one !== longest) ? longest : undefined
-  const text = wording.exec(plain)?.[1] ?? (quoted === colon ? quoted : (colon ?? quoted))
+  const text = wordsIn(wording.exec(plain)?.[1] ?? (quoted === colon ? quoted : (colon ?? quoted)))
   const [words, last] = [text?.toLowerCase(), renamed?.toLowerCase() ?? '']
   const isOnlyWords = renamed === undefined || words?.startsWith(last)
   // "Sand bucket: rename to fire bucket".

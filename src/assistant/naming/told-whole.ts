@@ -28,10 +28,19 @@ const kept = [
   /^\W*(?:(?:please|pls) )*(?:save|keep|store|pin|add|note)[: ]+([^=:,.]{2,40}?) ?(?:=|->|=>) ?((?!.*\b(?:li\w+|packs?|batter\w+|charger|supply|bank)\b)\D+)$/iu,
 ]
 
+/** "From now on: in the metal tin. Save that.": since when it holds, and what is to be done with it, is none of its words. */
+export function wordsIn(text: string): string
+export function wordsIn(text: string | undefined): string | undefined
+export function wordsIn(text: string | undefined): string | undefined {
+  return text?.replace(sinceNow, '').replace(order, '')
+}
+const sinceNow = /^(?:from (?:now|today) on|henceforth|as of (?:now|today))[,:]? */iu
+const order = /(?<=[.!?;]) *(?:please |pls )?(?:save|keep|store|pin|post|add) (?:that|this|it)(?: please| pls)?[.!]*$/iu
+
 export function toldWhole(plain: string) {
   const [, asked, answer = ''] = whoever.exec(plain) ?? []
   const isTold = asked !== undefined && !asksItself.test(plain) && isForAll.test(plain.slice(0, -answer.length))
-  if (isTold) return { called: asked, text: answer }
+  if (isTold) return { called: asked, text: wordsIn(answer) }
   const [, called, text = ''] = kept.map(one => one.exec(plain)).find(one => one !== null) ?? []
-  return called === undefined ? undefined : { called, text }
+  return called === undefined ? undefined : { called, text: wordsIn(text) }
 }

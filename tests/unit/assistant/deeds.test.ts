@@ -20,6 +20,11 @@ const ask = (text: string) => asking.ask(text, moderator)
 const answers = async () =>
   (await asking.memory.answers.list(moderator.community.id)).map(one => [one.title, one.content])
 
+test('what is to be done with the words of an answer is none of them', async () => {
+  await ask('whoever asks where empty packs go, the answer is from now on: in the tin by the gate. Save that.')
+  expect(await answers()).toContainEqual([expect.any(String), 'in the tin by the gate.'])
+})
+
 describe('an answer that is there', () => {
   beforeEach(async () => {
     for (const title of ['Puffed packs', 'Where we charge', 'Delete and remove'])
@@ -47,6 +52,9 @@ describe('an answer that is there', () => {
   test.each([
     ['put the puffed packs answer up again', 'answer post'],
     ['could Where we charge live in this channel instead?', 'answer move'],
+    ['list every pin that is up at the moment', 'answer list'],
+    ['what is pinned here', 'answer list'],
+    ['which cards do we have', 'answer list'],
     ['what does our card on puffed packs say', 'answer show'],
     ['bring back Delete and remove', 'answer post'],
   ])('%j is %s', async (text, command) => {
