@@ -13,6 +13,7 @@ import { aside, type Choice, choicesAt, fitRead, type Said } from '../reading/ch
 import { type FreeWords, isOfNamed, outside } from '../reading/free-words.ts'
 import type { Meant, Near, Understanding } from '../reading/meant.ts'
 import { readings } from '../reading/readings.ts'
+import { isLabelTakenAlong } from '../reading/signs/said-of-it.ts'
 import { standsAt, warmthTold } from '../reading/stands.ts'
 import { changesNothing, notUnderstood, keptFrom as saidKept } from '../reading/told/assumed.words.ts'
 import { withCutoffType } from '../reading/told/by-cutoff.ts'
@@ -169,7 +170,7 @@ function judgedAt(
 
 /** A figure that is asked for beside words of the handbook's, which then are a line of the answer. */
 function workedOut(said: Said, likeliest: Choice | undefined, entry: OfEntry | undefined): Choice | undefined {
-  if (likeliest?.intent !== 'handbook' || entry?.isJudged) return undefined
+  if (likeliest?.intent !== 'handbook' || entry?.isJudged || isLabelTakenAlong(said.text, said.values)) return undefined
   const fitted = figureBeside(said, entry?.command)
   return fitted && { ...likeliest, fitted, kept: [], score: Math.max(likeliest.score, leastScore) }
 }

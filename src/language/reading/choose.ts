@@ -4,8 +4,9 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { Intent } from '../corpus/intents.ts'
 import type { Ranked } from '../model/index.ts'
 import type { CommandWords, Vocabulary } from '../sentence/vocabulary.ts'
-import { bySigns } from './by-signs.ts'
 import { type Fitted, fitTo, type Kept } from './fit.ts'
+import { bySigns } from './signs/by-signs.ts'
+import { isLabelTakenAlong } from './signs/said-of-it.ts'
 import type { PackTold } from './told/told-pack.ts'
 import { isList, type Signs, signsOfFit, signsOfHandbook, tellsOfPacks, weighed } from './weighing.ts'
 
@@ -69,7 +70,8 @@ export interface Said {
 /** As `choices`; `isFirst` says that nothing was asked before. */
 export function choicesAt(isFirst: boolean, said: Said): readonly Choice[] {
   const found = choices(said)
-  return isFirst && !asksReason.test(said.text) ? [...withoutPack(found[0], said), ...found] : found
+  const isOfWords = asksReason.test(said.text) || isLabelTakenAlong(said.text, said.values)
+  return isFirst && !isOfWords ? [...withoutPack(found[0], said), ...found] : found
 }
 
 /** Best first. */

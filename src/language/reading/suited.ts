@@ -91,7 +91,9 @@ const unknown = /^(?:power bank|power station|leisure battery|lead battery|gener
  */
 function withoutUnknown(values: Values, { name }: CommandWords): Values {
   const isAbout = name === 'source' || name === 'supply'
-  const isLoad = values.some(({ kind, taken }) => (name === 'supply' ? taken : kind === 'count'))
+  const isLoad = values.some(({ kind, taken, pack }) =>
+    name === 'supply' ? taken || pack?.capacity_Ah !== undefined : kind === 'count',
+  )
   const isSpare = ({ kind, text, cue }: Candidate) =>
     kind === 'source' && unknown.test(text) && (isAbout ? isLoad : cue === undefined)
   return values.filter(value => !isSpare(value))

@@ -26,6 +26,21 @@ type Talk = readonly [turns: readonly string[], said: RegExp]
 
 const talks: readonly (readonly [string, readonly Talk[]])[] = [
   [
+    'what feeds is asked about, and what it is to give',
+    [
+      [['two 6S 5200 lipo, one on each charger, 1C, what does the generator have to deliver'], /^supply .*gives \d+ W/],
+      [['is our generator enough for a 6S 5200 lipo at 1C'], /^supply .*gives \d+ W/],
+      [['6S 5200 lipo at 1C, how long', 'and at 2C? the label allows five'], /^time (?!.*5 chargers)/],
+    ],
+  ],
+  [
+    'watt-hours of a label in a cabin, and none that are charged',
+    [
+      [['flying on Monday, it says 79 Wh 15.4 V, cabin or suitcase'], /100 Wh in the cabin/],
+      [['energy of 79 Wh at 15.4 V in mAh'], /^energy /],
+    ],
+  ],
+  [
     'so many chargers, and so many more packs',
     [
       [['9x 6S 1150 lipo, four outlets, 1C, when done', 'we have only 2 outlets'], /plan .*ports: 2/],
@@ -36,6 +51,7 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
       ],
       [['four 4S 1700 lipo on the board', 'and two more'], /packs: 6x 4S 1700mAh LiPo go with care/],
       [['four 4S 1700 lipo on the board', 'and two more, full ones'], /do not charge/],
+      [['what do i set for a 4S 1700 lipo', 'and if its two of those together on the board'], /^parallel packs: 2x /],
     ],
   ],
   [

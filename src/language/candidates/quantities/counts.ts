@@ -47,6 +47,7 @@ function numeralAt(
   const numeral = sentence.wholeNumeral(first, 1, mostCounted)
   if (!numeral || /^0|[.,]/.test(sentence.word(first))) return undefined
   if (sentence.word(first) === 'one' && isStandIn(sentence, first)) return undefined
+  if (isAllowed(sentence, first, numeral.after)) return undefined
   const times = sentence.word(numeral.after) === 'x'
   // "4s1500x6", "1500 mAh x 6", "300 LiHV x 12": behind a capacity and a pack it counts, as it does by itself.
   const isBehind =
@@ -65,6 +66,12 @@ function numeralAt(
   if (times || before < first) return { kind: 'count', text, first: before, after, score: 0.85 }
   return { kind: 'count', text, first, after, score: scoreOf(sentence, first, after, packs, numeral.spelled) }
 }
+
+/** "The label allows five": a rate, of which the unit goes without saying. */
+const isAllowed = (sentence: Sentence, first: number, after: number): boolean =>
+  /^(?:allows?|permits?|says?|states?)$/.test(sentence.word(first - 1)) &&
+  /^(?:label|sticker|datasheet|maker)s?$/.test(sentence.word(first - 2)) &&
+  !/^\p{L}/u.test(sentence.word(after))
 
 /** "The 700 Wh one", "one of 65 W": it stands for what is told by that. */
 const isStandIn = (sentence: Sentence, first: number): boolean =>

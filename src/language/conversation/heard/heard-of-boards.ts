@@ -74,6 +74,8 @@ export function oneApart(heard: DangersIn, text: string, { frame }: Talk): Dange
 }
 
 const ofThose = /\b(?:more )?of (?:them|these|those|the same)\b|\bmore\b/i
+/** What says no more than that it goes on. */
+const opening = /^\W*(?:(?:and|so|but|ok|if|what|how about|about|now|then|it'?s|its|they'?re|i have|we have)\b\W*)+/i
 const apart = /\b(?:other|another|differ\w*|mix\w*|full|empty|flat|old\w*|new\w*|used)\b/i
 
 /** "Two of those in parallel", "and two more": as many of the one pack that was spoken of, and none beside them. */
@@ -81,7 +83,7 @@ export function alikeOnBoard(heard: DangersIn, text: string, { frame }: Talk): D
   const { pack = boardIn(frame)[0]?.pack } = frame?.question.options ?? {}
   const isAlike = bestCover(candidatesOf(text)).every(({ kind }) => kind === 'count' || kind === 'board')
   if (pack === undefined || !ofThose.test(text) || apart.test(text) || !isAlike) return heard
-  const named = dangersIn(text.replace(ofThose, pack))
+  const named = dangersIn(text.replace(opening, '').replace(ofThose, pack))
   if (named.told.some(({ danger }) => danger === 'boardMixed')) return heard
   const may = named.suspected.filter(danger => danger === 'boardMixed')
   const others = without(heard, 'boardMixed')

@@ -1,7 +1,7 @@
 // How long a pack flies at what is drawn from it: no charge, whatever was asked before.
 
 import { fitTo } from '../../reading/fit.ts'
-import { asksFlightTime } from '../../reading/flight.ts'
+import { asksFlightTime } from '../../reading/signs/flight.ts'
 import type { Way } from '../behind/behind.ts'
 import { choiceOf } from '../behind/choice-of.ts'
 import { lentTo } from '../behind/lend.ts'

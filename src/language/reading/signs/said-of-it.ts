@@ -1,6 +1,6 @@
 // Turns of phrase that tell which command is meant, whatever else a sentence sounds like.
 
-import type { Candidate } from '../candidates/sentence/candidate.ts'
+import type { Candidate } from '../../candidates/sentence/candidate.ts'
 
 const takenAlong =
   /\b(?:on|onto|in|by) (?:a|an|the) (?:plane|aeroplane|airplane|airliner|flight)\b|\b(?:airlines?|cabin|airports?|luggage|baggage|suitcase|by air|carry-?on|carry on (?:bag|limit|rule|wh|allowance)|check(?:ed)?[- ]in|fl(?:y|ies|ying|own) commercial(?:ly)?|commercial (?:flight|plane|airliner)s?)\b/i
@@ -9,7 +9,15 @@ const ofPacks: ReadonlySet<string> = new Set(['pack', 'count', 'chemistry', 'boa
 
 /** Whether packs are taken along in an aeroplane, and not charged. */
 export const isTakenAlong = (text: string, values: readonly Candidate[]): boolean =>
-  values.length > 0 && values.every(({ kind }) => ofPacks.has(kind)) && takenAlong.test(text) && !ofCharge.test(text)
+  values.length > 0 && values.every(({ kind }) => ofPacks.has(kind)) && isAboard(text)
+
+const ofLabels: ReadonlySet<string> = new Set(['energy', 'count', 'voltage', 'state'])
+
+/** "Batteries say 77 Wh, 15.4 V, cabin or suitcase": the same of packs whose label alone is told. */
+export const isLabelTakenAlong = (text: string, values: readonly Candidate[]): boolean =>
+  values.some(({ kind }) => kind === 'energy') && values.every(({ kind }) => ofLabels.has(kind)) && isAboard(text)
+
+const isAboard = (text: string): boolean => takenAlong.test(text) && !ofCharge.test(text)
 
 export const asksEnd =
   /\b(?:until|till|til|up to|to) (?:which|what|how many) volt\w*\b.*\bcharg(?:e|ed|ing)\b|\bcharg(?:e|ed|ing)\b.*\b(?:until|till|til|up to|to) (?:which|what|how many) volt/i
@@ -28,3 +36,7 @@ export const tookSoMuch =
 export const asksAge = /\b(?:how (?:healthy|worn|tired|aged)|still healthy|age?ing|health of)\b/i
 
 export const ofClub = /\b(?:our|club(?:'?s)?|all the|here)\b.*\bchargers?\b|\bchargers?\b.*\b(?:club|here)\b/i
+
+/** "What does the generator have to deliver": of what feeds, and not what is set. */
+export const asksNeed =
+  /\b(?:what|how (?:much|many|big|large|strong|powerful))\b.*\b(?:generator|supply|psu|inverter|adapt[eo]r|brick|source|outlet|station)s?\b.{0,12}\b(?:have to|has to|had to|must|needs? to|should|got to) (?:\w+ )?(?:deliver|give|supply|provide|put out|feed|be)\b/i

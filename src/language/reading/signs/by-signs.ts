@@ -1,9 +1,9 @@
 // The likely intents, where the values of the sentence say which of them is meant.
 
-import type { Candidate } from '../candidates/sentence/candidate.ts'
-import type { Ranked } from '../model/index.ts'
-import type { Vocabulary } from '../sentence/vocabulary.ts'
-import { signs } from './joined.ts'
+import type { Candidate } from '../../candidates/sentence/candidate.ts'
+import type { Ranked } from '../../model/index.ts'
+import type { Vocabulary } from '../../sentence/vocabulary.ts'
+import { signs } from './signs.ts'
 
 /** What sounds like one command is another, where a sign says so. */
 export const bySigns = (

@@ -1,43 +1,29 @@
 // What the values of a sentence say of which command is meant, whatever its words sound like: one row for each such sign.
 
-import { lipo } from '../../charging/things/chemistries.ts'
-import { socOf, startOf } from '../../charging/things/level.ts'
-import { attempt } from '../../ground/problem.ts'
-import type { Candidate } from '../candidates/sentence/candidate.ts'
-import { conceptsIn } from '../model/concepts.ts'
-import { namesLoad } from '../parts/loads.ts'
-import type { CommandWords } from '../sentence/vocabulary.ts'
-import { readAnyState } from '../things/state.ts'
-import { asksFlightTime, isChargedWithin, isCutShort, isLeftBefore, waitsToFly } from './flight.ts'
-import { asksAge, asksEnd, inTurn, isTakenAlong, ofClub, standsThere, tookSoMuch } from './said-of-it.ts'
-import { isEnd, isToldGoal } from './slots.ts'
-import { areApart } from './told/cells-read.ts'
-import { outlets } from './told/charger-told.ts'
-import { severalKinds } from './told/packs-told.ts'
-import { toldBy } from './told/told-pack.ts'
-
-interface Sentence {
-  readonly text: string
-  readonly values: readonly Candidate[]
-  /** The pack that is told with its capacity. */
-  readonly pack: Candidate['pack']
-}
-
-/** Where it holds, `meant` takes what else goes to those it takes from. */
-interface Sign {
-  readonly meant: (command: CommandWords) => boolean
-  readonly from: (command: CommandWords) => boolean
-  readonly holds: (sentence: Sentence, meant: CommandWords) => boolean
-  /** Nor does the handbook answer it. */
-  readonly isNoWords?: true
-}
-
-const takes = ({ options }: CommandWords, ...names: readonly string[]): boolean =>
-  names.every(name => options.some(option => option.name === name))
-
-/** What one charge of one pack asks about. */
-const isOfOne = (command: CommandWords): boolean =>
-  takes(command, 'pack', 'charger', 'current') && !takes(command, 'count')
+import { lipo } from '../../../charging/things/chemistries.ts'
+import { socOf, startOf } from '../../../charging/things/level.ts'
+import { attempt } from '../../../ground/problem.ts'
+import type { Candidate } from '../../candidates/sentence/candidate.ts'
+import { conceptsIn } from '../../model/concepts.ts'
+import { readAnyState } from '../../things/state.ts'
+import { isEnd, isToldGoal } from '../slots.ts'
+import { areApart } from '../told/cells-read.ts'
+import { outlets } from '../told/charger-told.ts'
+import { severalKinds } from '../told/packs-told.ts'
+import { toldBy } from '../told/told-pack.ts'
+import {
+  asksAge,
+  asksEnd,
+  asksNeed,
+  inTurn,
+  isLabelTakenAlong,
+  isTakenAlong,
+  ofClub,
+  standsThere,
+  tookSoMuch,
+} from './said-of-it.ts'
+import { isOfOne, type Sentence, type Sign, takes } from './sign.ts'
+import { signsOfTime } from './signs-of-time.ts'
 
 const onOutlets = ({ values }: Sentence): boolean =>
   values.some(
@@ -98,6 +84,13 @@ export const signs: readonly Sign[] = [
     holds: ({ text, values, pack }) =>
       inTurn.test(text) && ((pack?.count ?? 1) > 1 || (pack !== undefined && values.some(countsPacks))),
   },
+  // "What does the generator have to deliver for these": what feeds them.
+  {
+    meant: command => command.name === 'supply',
+    from: () => true,
+    holds: ({ text, pack }) => pack !== undefined && asksNeed.test(text),
+    isNoWords: true,
+  },
   // "5 A on a 4S 2200, fine by our rules": a list answers no question about this pack.
   {
     meant: command => command.name === 'current',
@@ -135,49 +128,19 @@ export const signs: readonly Sign[] = [
       values.some(({ kind, text, cue }) => kind === 'state' && text === 'storage' && cue === 'from') &&
       values.filter(({ kind }) => kind === 'state').length === 1,
   },
-  // "Can it be full in 45 min": whether that is time enough.
-  {
-    meant: command => takes(command, 'pack', 'within'),
-    from: command => isOfOne(command) || takes(command, 'energy', 'duration'),
-    holds: ({ text, values, pack }) => pack?.series !== undefined && isChargedWithin(text, values),
-  },
-  // "I pull it after 20 min at 1.3 A, how full is it": how far it has come by then.
-  {
-    meant: command => takes(command, 'pack', 'within'),
-    from: command => takes(command, 'pack'),
-    holds: ({ text, values }) => isCutShort(text, values),
-  },
-  // "The train goes in half an hour, what amps": what there is time for.
-  {
-    meant: command => takes(command, 'pack', 'within'),
-    from: command => isOfOne(command) || takes(command, 'energy', 'duration'),
-    holds: ({ text, values, pack }) => pack !== undefined && isLeftBefore(text, values),
-  },
-  // "Draws 45 A on average, what timer": it is flown, and not charged at that.
-  {
-    meant: command => takes(command, 'energy', 'duration'),
-    from: command => takes(command, 'pack'),
-    holds: ({ text, values, pack }) => pack !== undefined && asksFlightTime(text, values),
-  },
-  // "A 12 V strip that draws 1.2 A, how long": the pack runs it.
-  {
-    meant: command => takes(command, 'pack', 'device'),
-    from: command => isOfOne(command) || takes(command, 'energy', 'duration'),
-    holds: ({ text, values, pack }) =>
-      pack !== undefined && namesLoad(text) && values.some(({ kind }) => kind === 'current' || kind === 'power'),
-  },
-  // "At 3 A, how long till I can fly": it is charged, and not flown at that.
-  {
-    meant: command => takes(command, 'pack', 'within'),
-    from: command => takes(command, 'energy', 'duration'),
-    holds: ({ text }) => waitsToFly.test(text),
-  },
+  ...signsOfTime,
   // "Is a 3S 5000 allowed on the plane": packs are taken along, and not charged.
   {
     meant: ({ options }) => options.length === 1 && options[0]?.kind === 'packs',
     from: command => takes(command, 'pack') || takes(command, 'packs'),
     holds: ({ text, values }) => isTakenAlong(text, values),
     isNoWords: true,
+  },
+  // "77 Wh, cabin or suitcase": of watt-hours alone the handbook says how far they may go.
+  {
+    meant: command => command.name === 'handbook',
+    from: command => takes(command, 'packs', 'energy'),
+    holds: ({ text, values }) => isLabelTakenAlong(text, values),
   },
   // "One cell 3.70, the other 3.20, what current": that they lie apart is what matters.
   {
