@@ -1,7 +1,7 @@
 // The rules of a club as a moderator tells them in words: which rule, and its value or that it is lifted.
 
 import type { Candidate } from '../../language/candidates/index.ts'
-import { isEnd } from '../../language/reading/slots.ts'
+import { isEnd } from '../../language/reading/told/slots.ts'
 
 /** The kind of value of every rule that a sentence may set. */
 export const ruleKind = 'club rule'

@@ -5,7 +5,7 @@ import { highestCell_V } from '../parts/level-words.ts'
 import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
 import { deal, type ToldLevel, type ToldPacks } from './dealt.ts'
 import type { KeptPacks } from './kept-list.ts'
-import { isToldGoal } from './slots.ts'
+import { isToldGoal } from './told/slots.ts'
 import { type PackTold, together, toldBy, type WholePack, wholePack } from './told/told-pack.ts'
 
 export interface Listed extends Pick<WholePack, 'assumed' | 'doubts'> {

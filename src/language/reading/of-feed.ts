@@ -2,7 +2,7 @@
 
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { isLeadResting, ofLeadBattery } from '../parts/source-draft.ts'
-import { asKept } from './slots.ts'
+import { asKept } from './told/slots.ts'
 
 type Values = readonly Candidate[]
 

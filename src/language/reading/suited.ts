@@ -4,9 +4,9 @@ import type { Candidate } from '../candidates/sentence/candidate.ts'
 import { highestCell_V } from '../parts/level-words.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import { ofFeed } from './of-feed.ts'
-import { people } from './slots.ts'
 import { besideReadings, standing, withReadings } from './told/cells-read.ts'
 import { withChargers } from './told/charger-told.ts'
+import { people } from './told/slots.ts'
 import { toldBy } from './told/told-pack.ts'
 
 /** The kinds of option that take what is told by several figures, or by volts that say where a pack stands. */

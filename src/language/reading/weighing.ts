@@ -3,7 +3,7 @@
 import type { Candidate } from '../candidates/sentence/candidate.ts'
 import type { CommandWords } from '../sentence/vocabulary.ts'
 import type { Fitted } from './fit.ts'
-import { isToldGoal } from './slots.ts'
+import { isToldGoal } from './told/slots.ts'
 
 /**
  * Logarithms: what a sign multiplies the likelihood by. Found on people whom the model of intents never saw (`node

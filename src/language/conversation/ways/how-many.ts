@@ -1,6 +1,6 @@
 // "How many if I leave 20 %", "how many then", "how many at once", behind a question about what a source charges.
 
-import { asKept } from '../../reading/slots.ts'
+import { asKept } from '../../reading/told/slots.ts'
 import { namesPack } from '../../reading/told/told-pack.ts'
 import type { Way } from '../behind/behind.ts'
 import { choiceBy } from '../behind/choice-of.ts'

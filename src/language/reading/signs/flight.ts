@@ -1,7 +1,7 @@
 // Whether a time is one in the air, or one that a charge may take.
 
 import type { Candidate } from '../../candidates/sentence/candidate.ts'
-import { past } from '../slots.ts'
+import { past } from '../told/slots.ts'
 
 const drawn =
   /\b(?:draw(?:s|ing)?|drew|pull(?:s|ing)?|averag(?:e|es|ing)|mean|hover(?:s|ing)?|cruis(?:e|es|ing)|in flight|in the air|throttle|burns?|avg)\b/i

@@ -6,10 +6,10 @@ import { attempt } from '../../../ground/problem.ts'
 import type { Candidate } from '../../candidates/sentence/candidate.ts'
 import { conceptsIn } from '../../model/concepts.ts'
 import { readAnyState } from '../../things/state.ts'
-import { isEnd, isToldGoal } from '../slots.ts'
 import { areApart } from '../told/cells-read.ts'
 import { outlets } from '../told/charger-told.ts'
 import { severalKinds } from '../told/packs-told.ts'
+import { isEnd, isToldGoal } from '../told/slots.ts'
 import { toldBy } from '../told/told-pack.ts'
 import {
   asksAge,

@@ -1,7 +1,7 @@
 // Which detail of a command a value of the sentence is: by the word before it, by name, by kind.
 
-import type { Candidate, ValueName } from '../candidates/sentence/candidate.ts'
-import type { CommandWords, OptionWords } from '../sentence/vocabulary.ts'
+import type { Candidate, ValueName } from '../../candidates/sentence/candidate.ts'
+import type { CommandWords, OptionWords } from '../../sentence/vocabulary.ts'
 
 /** The kinds of option that read a kind of value, the likeliest first. */
 const readers: Readonly<Partial<Record<ValueName, readonly string[]>>> = {
