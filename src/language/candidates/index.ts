@@ -13,7 +13,7 @@ import { findChemistries } from './packs/chemistries.ts'
 import { findPacks } from './packs/packs.ts'
 import { findApart } from './quantities/apart.ts'
 import { findClocks, roleOf } from './quantities/clocks.ts'
-import { findCounts } from './quantities/counts.ts'
+import { behindHow, findCounts } from './quantities/counts.ts'
 import { findDrops } from './quantities/drops.ts'
 import { findDurations } from './quantities/durations.ts'
 import { findEnds } from './quantities/ends.ts'
@@ -98,20 +98,6 @@ const countedAt = (sentence: Sentence, after: number): string =>
   sentence.word(after) === 'of' && sentence.word(after + 1) === 'us'
     ? 'people'
     : sentence.word(behindHow(sentence, after))
-
-/** "Two small old chargers": what is counted, whatever it is like. */
-function behindHow(sentence: Sentence, after: number): number {
-  let at = after
-  while (like.has(sentence.word(at))) at += 1
-  // "Three six-port chargers": both are counted.
-  const behindHyphen = (next: number) => (sentence.word(next) === '-' ? next + 1 : next)
-  const isPort = (next: number) => /^(?:port|output|outlet|channel|slot)$/.test(sentence.word(next))
-  const ports = behindHyphen(sentence.numerals[at]?.after ?? at)
-  return isPort(behindHyphen(at)) ? behindHyphen(at) : isPort(ports) ? ports + 1 : at
-}
-const like = wordSet(
-  'single small little big old older new cheap simple plain basic identical equal same separate different normal other tiny',
-)
 
 /** "2.2A each", "each at 2.2A", "each pack getting 1A". */
 function isOfEach(sentence: Sentence, first: number, after: number): true | undefined {

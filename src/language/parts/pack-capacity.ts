@@ -19,11 +19,19 @@ const cellsSay =
   /(?:^| )(?:(?:single |each |one |per )cell|cells)(?: (?:label|says|is|are|has|have|holds?|of|with|at|:|rated))*$/
 
 /** "3000 mAh cells", "cells of 3 Ah", "3 Ah apiece": what one cell of it holds. */
-function cellEnd(sentence: Sentence, at: number, { value, after }: { value: number; after: number }) {
+function cellEnd(
+  sentence: Sentence,
+  at: number,
+  { parallel }: Draft,
+  { value, after }: { value: number; after: number },
+) {
   if (value > largestCell_Ah) return undefined
   const said = Array.from({ length: 4 }, (_, back) => sentence.word(at - 4 + back)).join(' ')
   const told = sentence.phraseEnd(after, each)
   if (told !== undefined) return told
+  // "6S3P of 3500s": of so many cells side by side.
+  if (parallel !== undefined && /^(?:of|from)$/.test(sentence.word(at - 1)) && sentence.word(after - 1) === 's')
+    return after
   const kind = formats.has(sentence.word(after)) ? after + 1 : (chemistryAt(sentence, after)?.after ?? after)
   return sentence.word(kind) === 'cells' || cellsSay.test(said.trim()) ? after : undefined
 }
@@ -40,7 +48,7 @@ export const capacity: PartOf<Draft> = (sentence, at, draft) => {
   draft.capacity_Ah = told.value
   draft.sure *= measure?.sure ?? 1
   if (bare) draft.typed.bare = sentence.typed(at, bare.after)
-  const ofCell = cellEnd(sentence, at, told)
+  const ofCell = cellEnd(sentence, at, draft, told)
   if (ofCell !== undefined) draft.ofCell = true
   return ofCell ?? told.after
 }

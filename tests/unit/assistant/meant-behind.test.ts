@@ -30,6 +30,10 @@ const talks: readonly (readonly [string, readonly Talk[]])[] = [
     [
       [['two 6S 5200 lipo, one on each charger, 1C, what does the generator have to deliver'], /^supply .*gives \d+ W/],
       [['is our generator enough for a 6S 5200 lipo at 1C'], /^supply .*gives \d+ W/],
+      [['generator good for 950 W, 6S 5200 lipo at 1C, how many simultaneously'], /^supply .*950W.*such charges/],
+      [['a sack of 9 used packs, one 4S 2300 lipo reads 15.9, charge it at 0.5 A'], /^current .*current: 0\.5A/],
+      [['6S3P of 3400s in the cabin'], /^travel packs: 6S3P 10200mAh/],
+      [['two pairs of 6S 5200 lipo on two chargers, how long'], /^plan packs: 4x 6S/],
       [['6S 5200 lipo at 1C, how long', 'and at 2C? the label allows five'], /^time (?!.*5 chargers)/],
     ],
   ],

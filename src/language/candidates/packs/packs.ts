@@ -55,6 +55,9 @@ function isExplicit(sentence: Sentence, at: number, draft: Draft): boolean {
   if (rate && rate.value >= leastPlain_C)
     return draft.dischargeRate_C === undefined && !/^charg/.test(sentence.word(rate.after))
   if (measured(sentence, at, 'capacity')) return draft.capacity_Ah === undefined
+  // "6S3P of 3500s".
+  const isOfCells = draft.parallel !== undefined && /^\d{4,5}$/.test(sentence.word(at)) && sentence.glued(numeral.after)
+  if (isOfCells && sentence.word(numeral.after) === 's') return draft.capacity_Ah === undefined
   if (formats.has(sentence.word(at)))
     return draft.series !== undefined && (draft.format ?? draft.capacity_Ah) === undefined
   if (measured(sentence, at, 'energy')) return draft.capacity_Ah === undefined && draft.nominal !== undefined

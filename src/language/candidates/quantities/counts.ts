@@ -62,7 +62,9 @@ function numeralAt(
   // "Three climbs on the 6S 4500": one pack, and other things are counted.
   if (isOne && !packs.has(after) && /^\p{L}{3}/u.test(sentence.word(after)) && !things.has(sentence.word(after)))
     return undefined
-  const text = String(numeral.value)
+  // "Three pairs of 6S 5000".
+  const isPairs = sentence.word(after) === 'pairs'
+  const text = String(numeral.value * (isPairs ? 2 : 1))
   if (times || before < first) return { kind: 'count', text, first: before, after, score: 0.85 }
   return { kind: 'count', text, first, after, score: scoreOf(sentence, first, after, packs, numeral.spelled) }
 }
@@ -91,7 +93,21 @@ function scoreOf(
   // "One of 65W" stands for the thing itself.
   if (one && sentence.word(after) === 'of') return 0.1
   const ofPack = packs.has(after) || (packs.has(after + 1) && !parting.test(sentence.word(after)))
-  if (ofPack || things.has(sentence.word(after))) return one ? 0.7 : 0.88
+  if (ofPack || things.has(sentence.word(behindHow(sentence, after)))) return one ? 0.7 : 0.88
   if (one) return 0.15
   return spelled ? 0.6 : 0.25
 }
+
+/** "Two small old chargers": what is counted, whatever it is like. */
+export function behindHow(sentence: Sentence, after: number): number {
+  let at = after
+  while (like.has(sentence.word(at))) at += 1
+  // "Three six-port chargers": both are counted.
+  const behindHyphen = (next: number) => (sentence.word(next) === '-' ? next + 1 : next)
+  const isPort = (next: number) => /^(?:port|output|outlet|channel|slot)$/.test(sentence.word(next))
+  const ports = behindHyphen(sentence.numerals[at]?.after ?? at)
+  return isPort(behindHyphen(at)) ? behindHyphen(at) : isPort(ports) ? ports + 1 : at
+}
+const like = wordSet(
+  'single small little big old older new cheap simple plain basic identical equal same separate different normal other tiny used full empty flat spare dead loose unlabelled',
+)

@@ -16,7 +16,7 @@ interface Run {
 }
 
 const glue = wordSet(
-  ', @ - / and at with when while of limit limited to gives give does do makes delivers says output on resting rest is wound in has reads showing shows sits ( ) only : rated inside dc behind',
+  ', @ - / and at with when while of limit limited to gives give does do makes delivers says output on resting rest is wound in has reads showing shows sits ( ) only : rated inside dc behind good for',
 )
 const articles = wordSet('the my our a old to')
 /** Between a source and its volts these mean where it stands. */

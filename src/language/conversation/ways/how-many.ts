@@ -1,5 +1,6 @@
 // "How many if I leave 20 %", "how many then", "how many at once", behind a question about what a source charges.
 
+import { atOnce } from '../../reading/signs/said-of-it.ts'
 import { asKept } from '../../reading/told/slots.ts'
 import { namesPack } from '../../reading/told/told-pack.ts'
 import type { Way } from '../behind/behind.ts'
@@ -8,8 +9,6 @@ import { lentTo } from '../behind/lend.ts'
 
 const counts =
   /^\W*(?:(?:and|so|then|ok|but) )*how many(?! (?:wh|watt\w*|volts?|amps?|mah|minutes?|hours?|cells?|times? (?:did|have)|per ?cent))\b/i
-/** What it gives decides, and not what it holds. */
-const atOnce = /\b(?:at (?:once|a time|the same time)|in parallel|simultaneously|together)\b/i
 
 export const howMany: Way = ({ text, values, frame, vocabulary }) => {
   const of = frame.question.command

@@ -40,3 +40,10 @@ export const ofClub = /\b(?:our|club(?:'?s)?|all the|here)\b.*\bchargers?\b|\bch
 /** "What does the generator have to deliver": of what feeds, and not what is set. */
 export const asksNeed =
   /\b(?:what|how (?:much|many|big|large|strong|powerful))\b.*\b(?:generator|supply|psu|inverter|adapt[eo]r|brick|source|outlet|station)s?\b.{0,12}\b(?:have to|has to|had to|must|needs? to|should|got to) (?:\w+ )?(?:deliver|give|supply|provide|put out|feed|be)\b/i
+
+/** What a source gives decides, and not what it holds. */
+export const atOnce = /\b(?:at (?:once|a time|the same time)|in parallel|simultaneously|together)\b/i
+
+/** "A 900 W generator, how many at the same time". */
+export const asksAtOnce = (text: string, values: readonly Candidate[]): boolean =>
+  /\bhow many\b/i.test(text) && atOnce.test(text) && values.some(({ kind }) => kind === 'source')

@@ -13,6 +13,7 @@ import { isEnd, isToldGoal } from '../told/slots.ts'
 import { toldBy } from '../told/told-pack.ts'
 import {
   asksAge,
+  asksAtOnce,
   asksEnd,
   asksNeed,
   inTurn,
@@ -90,6 +91,12 @@ export const signs: readonly Sign[] = [
     from: () => true,
     holds: ({ text, pack }) => pack !== undefined && asksNeed.test(text),
     isNoWords: true,
+  },
+  // "A 900 W generator, how many 6S 5000 at the same time": what it gives, and not what it holds.
+  {
+    meant: command => command.name === 'supply',
+    from: command => takes(command, 'source'),
+    holds: ({ text, values, pack }) => pack !== undefined && asksAtOnce(text, values),
   },
   // "5 A on a 4S 2200, fine by our rules": a list answers no question about this pack.
   {
