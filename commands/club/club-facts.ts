@@ -1,8 +1,9 @@
-// What a club says of itself, in words of its own: whom to call, where it flies, where batteries go, when it is quiet.
+// What a club says of itself: whom to call, where it flies, where batteries go, when it is quiet, what its clock shows.
 
 import { type Asked, optional } from '../../src/assistant/command.ts'
+import { ruleKind } from '../../src/assistant/naming/told-rules.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
-import { hoursKind, ownWordsKind, phoneKind } from '../../src/language/kinds/club-kinds.ts'
+import { hoursKind, ownWordsKind, phoneKind, zoneKind } from '../../src/language/kinds/club-kinds.ts'
 import type { ClubFact, HouseChange } from '../../src/memory/memory.ts'
 import { orNone } from './or-none.ts'
 
@@ -11,6 +12,7 @@ export const factTakes = {
   address: optional(orNone(ownWordsKind)),
   collection: optional(orNone(ownWordsKind)),
   quiet: optional(orNone(hoursKind)),
+  clock: optional(orNone(zoneKind, ruleKind)),
   alerts: optional(orNone(choiceKind('room', ['here']))),
   digest: optional(orNone(choiceKind('digest', ['weekly']))),
 }
@@ -20,6 +22,7 @@ const facts = {
   address: 'fieldAddress',
   collection: 'collectionPoint',
   quiet: 'quietHours',
+  clock: 'clock',
   alerts: 'moderatorsRoom',
   digest: 'digest',
 } as const satisfies Readonly<Record<keyof typeof factTakes, ClubFact>>

@@ -32,6 +32,7 @@ export const ruleNames = ({ say }: Locale): Readonly<Record<HouseChange['rule'],
   fieldAddress: say`address of the field`,
   collectionPoint: say`where batteries are handed in`,
   quietHours: say`quiet hours`,
+  clock: say`clock`,
   digest: say`digest for moderators`,
   moderatorsRoom: say`where moderators are told of emergencies`,
 })

@@ -56,6 +56,7 @@ export const houseSet = service({
     'house set decimal: comma private-answers: moderators',
     'house set emergency: 112 address: Field lane 3, Newtown collection: Steel box at the gate quiet: 22:00 to 07:00',
     'house set alerts: here digest: weekly',
+    'house set clock: Europe/Vienna',
   ],
   changes: true,
   moderators: onlyModeratorsSet,

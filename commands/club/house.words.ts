@@ -87,6 +87,9 @@ export const houseSetWords: WordsOf<typeof houseSet> = locale => {
       address: { about: say`address of the field, shown in an emergency, or none` },
       collection: { about: say`where batteries are handed in, shown where one has to be, or none` },
       quiet: { about: say`hours in which nobody comes to hand in anything, or none` },
+      clock: {
+        about: say`the time zone here, by which reminders are set for a time of day, such as ${own('Europe/Vienna')} or ${own('UTC+2')}, or none`,
+      },
       digest: {
         about: say`${own('weekly')}: what was refused, not understood or marked wrong is told there too; or none`,
       },

@@ -1,7 +1,7 @@
 // A rule that can be lifted.
 
 import { lifted } from '../../src/assistant/naming/told-rules.ts'
-import type { ValueKind } from '../../src/language/kinds/value-kind.ts'
+import { startingWith, type ValueKind } from '../../src/language/kinds/value-kind.ts'
 
 /** A value of the kind, or "none" to lift the rule. */
 export function orNone<T>(kind: ValueKind<T>, name = kind.name): ValueKind<T | null> {
@@ -11,6 +11,6 @@ export function orNone<T>(kind: ValueKind<T>, name = kind.name): ValueKind<T | n
     read: (text, earlier) =>
       text.trim().toLowerCase() === lifted ? { value: null, assumed: [] } : kind.read(text, earlier),
     write: value => (value === null ? lifted : kind.write(value)),
-    complete: prefix => [...kind.complete(prefix), lifted].filter(text => text.startsWith(prefix.trim())),
+    complete: prefix => [...kind.complete(prefix), ...startingWith([lifted])(prefix)],
   }
 }

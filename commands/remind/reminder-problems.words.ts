@@ -17,9 +17,19 @@ export const noCode = (typed: string): Problem =>
 
 export const needsTime = (): Problem =>
   new Problem({
-    what: ({ say }) => say`I need to know in how long: I do not see the clock where you are.`,
-    expected: ({ say }) => say`either "in" and how long, or "for" and a time question`,
+    what: ({ say }) => say`I need to know when, or in how long.`,
+    expected: ({ say }) => say`one of these: "in" and how long, "at" and a time of day, or "for" and a time question`,
     example: 'remind me in: 45min',
+  })
+
+/** What is typed next may be what the clock shows. */
+export const needsClock = (): Problem =>
+  new Problem({
+    what: ({ say }) =>
+      say`I do not see the clock where you are: say in how long, or tell me what time it is now: "it is 12:40".`,
+    expected: ({ say }) => say`in how long, or what your clock shows now`,
+    example: 'remind me in: 45min',
+    awaits: 'now',
   })
 
 export const onlyAnswers = (): Problem =>

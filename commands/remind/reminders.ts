@@ -10,13 +10,16 @@ import { stepped_s } from '../../src/ground/show.ts'
 import { choiceKind } from '../../src/language/kinds/choice-kind.ts'
 import { questionKind } from '../../src/language/kinds/text-kinds.ts'
 import { wordsKind } from '../../src/language/kinds/value-kind.ts'
-import { durationKind } from '../../src/language/kinds/values.ts'
+import { clockKind, durationKind } from '../../src/language/kinds/values.ts'
+import type { Clock } from '../../src/language/quantities/clock.ts'
+import { clockIn } from '../../src/language/quantities/zoned-clock.ts'
 import type { Reminder } from '../../src/memory/reminder.ts'
+import { waitUntil, zonesOf } from './reminder-clock.ts'
 import { cancelsAll, needsTime, noCode, onlyAnswers, outsideRange, tooMany } from './reminder-problems.words.ts'
 
 /** Two for each of ten charges. */
 const mostReminders = 20
-const wait_s = { least: 60, most: 24 * 3600 }
+const limits_s = { least: 60, most: 24 * 3600 }
 /**
  * When to ask whether somebody is still with the charge: halfway, after a quarter of an hour at most, and not in
  * a wait so short that both would come together. Our own choice, not a rule of the trade.
@@ -24,11 +27,7 @@ const wait_s = { least: 60, most: 24 * 3600 }
 const stayAfter_s = 15 * 60
 const shortestForStay_s = 10 * 60
 
-interface Wait {
-  readonly about: string
-  readonly low_s: number
-  readonly high_s: number
-}
+type Wait = Pick<Reminder, 'about' | 'low_s' | 'high_s' | 'zone'>
 
 interface SetReminder {
   readonly wait: Wait
@@ -38,6 +37,10 @@ interface SetReminder {
   readonly isDirect: boolean
   /** Where it is asked nobody else reads along, so that it needs no message of its own. */
   readonly isOwn: boolean
+  /** What the clock shows then; absent where none is known. */
+  readonly clock: Clock | undefined
+  /** Of the two times of day that it may be the sooner was taken. */
+  readonly isOpen: boolean
 }
 
 interface Result {
@@ -51,23 +54,33 @@ export const remindMe = service({
   name: 'remind me',
   takes: {
     in: optional(durationKind),
+    at: optional(clockKind),
+    now: optional(clockKind),
     place: optional(choiceKind('place', ['here', 'direct'])),
     instead: optional(choiceKind('instead', ['last'])),
     for: optional(questionKind),
   },
-  examples: ['remind me in: 45min', 'remind me place: direct for: time pack: 3S 720 LiHV current: 1A'],
+  examples: [
+    'remind me in: 45min',
+    'remind me at: 13:20 now: 12:40',
+    'remind me place: direct for: time pack: 3S 720 LiHV current: 1A',
+  ],
   changes: true,
-  run: async ({ in: delay_s, place: chosen, instead, for: question }, context): Promise<Result> => {
+  run: async ({ in: delay_s, at, now: shown, place: chosen, instead, for: question }, context): Promise<Result> => {
     const { now } = context
     if (!now || !context.speaksFirst) throw onlyAnswers()
-    if ((delay_s === undefined) === (question === undefined)) throw needsTime()
+    const isAt = at?.hour !== undefined
+    if ([delay_s !== undefined, isAt, question !== undefined].filter(Boolean).length !== 1) throw needsTime()
     const timed = question === undefined ? undefined : await askTime(question, context)
     if (timed?.verdict === 'do not charge') return { timed, reminder: undefined }
-    const wait = timed ? waitOf(timed) : { about: '', low_s: delay_s ?? 0, high_s: delay_s ?? 0 }
-    if (wait.low_s < wait_s.least || wait.low_s > wait_s.most) throw outsideRange(wait.low_s, wait_s.least, wait_s.most)
-    if (instead) await cancelLast(context)
-    const channel = chosen ?? 'direct'
-    return { timed, reminder: await setReminder(wait, channel, now, context) }
+    const last = await lastOf(context)
+    const zones = zonesOf(shown, last, context)
+    const { zone = zones[0], wait_s = delay_s ?? 0, isOpen = false } = isAt ? waitUntil(at, zones, now) : {}
+    const wait = { ...(timed ? waitOf(timed) : { about: '', low_s: wait_s, high_s: wait_s }), zone }
+    if (wait.low_s < limits_s.least || wait.low_s > limits_s.most)
+      throw outsideRange(wait.low_s, limits_s.least, limits_s.most)
+    if (instead && last) await context.memory.reminders.cancel(context.asker.id, last.code)
+    return { timed, reminder: { ...(await setReminder(wait, chosen ?? 'direct', now, context)), isOpen } }
   },
   restsOn: ({ timed }) => timed,
   figures: ({ reminder }) => [
@@ -77,9 +90,8 @@ export const remindMe = service({
 })
 
 /** Of those that are still to come, the one that was set last. */
-async function cancelLast({ asker, memory: { reminders } }: Context): Promise<void> {
-  const last = (await reminders.of(asker.id)).toSorted((a, b) => b.setAt.getTime() - a.setAt.getTime())[0]
-  if (last) await reminders.cancel(asker.id, last.code)
+async function lastOf({ asker, memory: { reminders } }: Context): Promise<Reminder | undefined> {
+  return (await reminders.of(asker.id)).toSorted((a, b) => b.setAt.getTime() - a.setAt.getTime())[0]
 }
 
 /** Throws a Problem where the person has too many already. */
@@ -88,7 +100,7 @@ async function setReminder(
   channel: Reminder['channel'],
   now: Date,
   { asker, place, memory }: Context,
-): Promise<SetReminder> {
+): Promise<Omit<SetReminder, 'isOpen'>> {
   const code = newCode()
   const end: Reminder = {
     ...wait,
@@ -112,6 +124,7 @@ async function setReminder(
     code,
     isDirect: channel === 'direct' && !place.direct,
     isOwn: place.direct,
+    clock: wait.zone === undefined ? undefined : clockIn(wait.zone, end.dueAt, now),
   }
 }
 
@@ -123,7 +136,7 @@ async function askTime(question: string, { ask }: Context): Promise<Reply> {
   return reply
 }
 
-function waitOf({ figures, question = '' }: Reply): Wait {
+function waitOf({ figures, question = '' }: Reply): Omit<Wait, 'zone'> {
   const time = figures.find(({ key }) => key === 'chargeTime')
   // What speaks of a danger alone names no time.
   if (!time) throw needsTime()

@@ -14,6 +14,8 @@ export interface ProblemDetails {
   readonly example: string
   /** Nothing is asked: no other words would do. */
   readonly final?: true
+  /** The detail of the command that would mend it, where what is typed next may be that. */
+  readonly awaits?: string
   /** Where the question itself tells of danger. */
   readonly verdict?: 'do not charge'
   /** What there is to choose from, each with the whole question that it stands for. */

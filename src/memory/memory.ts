@@ -55,6 +55,8 @@ export interface HouseRules extends HouseLimits {
   readonly fieldAddress?: string
   readonly collectionPoint?: string
   readonly quietHours?: string
+  /** The time zone whose clocks hang there, by the name that Intl takes. */
+  readonly clock?: string
   /** The place in which moderators are told of emergencies. */
   readonly moderatorsRoom?: string
   /** A digest comes there; none where absent. */
@@ -66,6 +68,7 @@ export type ClubFact =
   | 'fieldAddress'
   | 'collectionPoint'
   | 'quietHours'
+  | 'clock'
   | 'moderatorsRoom'
   | 'digest'
 

@@ -19,6 +19,8 @@ export interface Reminder {
   /** The charge may need from `low_s` to `high_s` after `setAt`. */
   readonly low_s: number
   readonly high_s: number
+  /** By whose clock it was set, where one was known. */
+  readonly zone?: string | undefined
 }
 
 /** They are due as work of the kind `reminder`. */

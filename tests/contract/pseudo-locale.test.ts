@@ -261,28 +261,44 @@ describe('what comes without being asked for', () => {
     const at = (minutes: number) => new Date(Date.UTC(2031, 4, 4, 10, minutes))
     for (const kind of ['stay', 'end'] as const)
       for (const about of ['', 'time pack: 3S 720mAh LiHV'])
-        for (const now of [at(20), at(55)])
-          expect(
-            slipping(
-              reminderReply(
-                {
-                  id: 'a',
-                  code: 'b',
-                  person: 'c',
-                  place: 'd',
-                  channel: 'here',
-                  kind,
-                  about,
-                  low_s: 1200,
-                  high_s: 1500,
-                  setAt: at(0),
-                  dueAt: at(20),
-                },
-                now,
-                pseudo('.'),
+        for (const zone of [undefined, 'Europe/Vienna'])
+          for (const now of [at(20), at(55)])
+            expect(
+              slipping(
+                reminderReply(
+                  {
+                    zone,
+                    id: 'a',
+                    code: 'b',
+                    person: 'c',
+                    place: 'd',
+                    channel: 'here',
+                    kind,
+                    about,
+                    low_s: 1200,
+                    high_s: 1500,
+                    setAt: at(0),
+                    dueAt: at(20),
+                  },
+                  now,
+                  pseudo('.'),
+                ),
               ),
-            ),
-          ).toEqual([])
+            ).toEqual([])
+  })
+
+  it('what a reminder for a time of day is answered by', async () => {
+    for (const question of [
+      'remind me at: 13:20',
+      'remind me at: 9:30 now: 8:40 am',
+      'remind me at: 0:10 now: 23:40',
+      'remind list',
+      'house set clock: Europe/Vienna',
+      'house set clock: Middle Earth',
+    ])
+      expect(slipping(await ask(question))).toEqual([])
+    await ask('house set clock: none')
+    await ask('remind cancel')
   })
 
   it('cards on the board', async () => {

@@ -19,7 +19,7 @@ export function asTyped(question: string, locale: Locale): Text {
 
 /** The asker can mend it: says what is wrong, where, and what would do. No pack waits for what is only kept. */
 export function problemReply(command: string, readAs: Text, told: Problem, locale: Locale, entry?: Entry): Reply {
-  const { choices = [], ...problem } = told.saidIn(locale)
+  const { choices = [], awaits: _, ...problem } = told.saidIn(locale)
   return completeReply(
     { command, readAs, problem },
     {

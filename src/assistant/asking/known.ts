@@ -47,7 +47,10 @@ export async function answerKnown(around: Around, known: Known): Promise<Reply> 
     const isChange = registry.find(command)?.changes
     // A name that is to be kept tells nothing of a pack.
     const heard = isChange ? dangers : [...dangers, ...dangersAt(error)]
-    if (understanding && isChange) conversation.keepAbout(ofChanges)
+    const { awaits } = error.details
+    const pending = awaits === undefined ? undefined : { missing: { option: awaits }, choices: [], told: undefined }
+    if (pending) conversation.keep({ question, pending, doubts, names })
+    else if (understanding && isChange) conversation.keepAbout(ofChanges)
     else if (understanding) conversation.keep({ question, pending: undefined, doubts, names })
     if (heard.length > 0) return dangerReply({ dangers: heard }, readAs, understanding, locale)
     const told =

@@ -2,6 +2,8 @@
 
 import type { Locale, Said } from '../../ground/locale.ts'
 import { joined, type Text } from '../../ground/text.ts'
+import { type Clock, writeClock } from '../../language/quantities/clock.ts'
+import { clockIn } from '../../language/quantities/zoned-clock.ts'
 import type { Reminder } from '../../memory/reminder.ts'
 import { moderatorCanChange, notReached } from '../private.words.ts'
 import { completeReply, type Reply } from '../reply.ts'
@@ -43,10 +45,21 @@ export function reminderReply(reminder: Reminder, now: Date, locale: Locale, mis
   )
 }
 
+/** "At 13:20", "tomorrow at 9:30". */
+export function atWords({ day, ...clock }: Clock, { say, own }: Locale): Text {
+  const hour = own(writeClock(clock))
+  return day === 'tomorrow' ? say`tomorrow at ${hour}` : say`at ${hour}`
+}
+
 const again_s = 600
 const againIn = 'remind me in: 10min'
 
-function endWords({ about, low_s, high_s, setAt }: Reminder, now: Date, { say, show }: Locale): Text {
+function endWords({ about, low_s, high_s, setAt, dueAt, zone }: Reminder, now: Date, locale: Locale): Text {
+  const { say, show, own } = locale
+  if (about === '' && zone !== undefined) {
+    const clock = own(writeClock(clockIn(zone, dueAt, dueAt)))
+    return say`Check the charge: your reminder for ${clock}, ${show.duration(low_s)} after you asked.`
+  }
   if (about === '') return say`Check the charge: the ${show.duration(low_s)} that you asked for are over.`
   const gone = show.duration(Math.max(1, secondsBetween(setAt, now)))
   return say`Check the charge: it may need ${show.duration(low_s)} to ${show.duration(high_s)}, and ${gone} have gone since you asked.`

@@ -14,6 +14,7 @@ import { answerNoun, commandMeant, isOfAnswer } from './deeds.ts'
 import { titleOver } from './title-at.ts'
 import { titleHolding } from './titles.ts'
 import { answerTold, ruleIn, type ToldAnswer } from './told-answers.ts'
+import { clockTold } from './told-clock.ts'
 import { lessonTold } from './told-lessons.ts'
 import { namesTold } from './told-names.ts'
 import { lifted, ruleKind, rulesTold } from './told-rules.ts'
@@ -59,7 +60,9 @@ export function freeDetails(
   const saved = used.map(({ name }) => name).filter(name => lower.includes(name))
   const values = bestCover(candidatesOf(plain))
   const names = namesTold(plain, values, saved)
-  const rules = rulesTold(plain, values, frame?.question.command === 'house set' ? frame.question.options : {})
+  const clock = clockTold(plain, values)
+  const limits = rulesTold(plain, values, frame?.question.command === 'house set' ? frame.question.options : {})
+  const rules = clock === undefined ? limits : { ...limits, clock }
   const lesson = lessonTold(plain, values)
   const titles = answers.map(({ title }) => title)
   const wanted = wantedOf(plain, titles, spokenBefore(frame))
@@ -73,15 +76,17 @@ export function freeDetails(
   const deed = wanted?.deed ?? (asked === undefined ? undefined : 'show')
   const meant = deed
     ? `answer ${deed}`
-    : commandMeant(plain, {
-        named,
-        isLifting: Object.values(rules).includes(lifted),
-        values,
-        hasAnswers: answers.length > 0,
-        isPending: !isOpen,
-        isBehindChange: changing.test(frame?.question.command ?? ''),
-        isOfPack: answered === undefined ? undefined : /\bpack: /.test(answered),
-      })
+    : clock !== undefined && isSafe
+      ? 'house set'
+      : commandMeant(plain, {
+          named,
+          isLifting: Object.values(rules).includes(lifted),
+          values,
+          hasAnswers: answers.length > 0,
+          isPending: !isOpen,
+          isBehindChange: changing.test(frame?.question.command ?? ''),
+          isOfPack: answered === undefined ? undefined : /\bpack: /.test(answered),
+        })
   const before =
     pointsBack.test(plain) || (meant === 'answer save' && (told.text === undefined || told.text === heading))
       ? answered

@@ -63,7 +63,7 @@ function candidateOf(sentence: Sentence, { kind, text, first, after, score, pack
   const end = sentence.tokens[after - 1]?.end ?? start
   const typed = sentence.text.slice(start, end)
   const next = (kind === 'count' ? countedAt(sentence, after) : sentence.word(after)) || undefined
-  const cue = (kind === 'clock' ? roleOf(sentence, first) : undefined) ?? cueBefore(sentence, first, kind)
+  const cue = (kind === 'clock' ? roleOf(sentence, first, after) : undefined) ?? cueBefore(sentence, first, kind)
   const found: Candidate = {
     kind,
     text,

@@ -20,6 +20,7 @@ import { flown } from './ways/flown.ts'
 import { howMany } from './ways/how-many.ts'
 import { putBack } from './ways/put-back.ts'
 import { reminds } from './ways/reminds.ts'
+import { remindsAnew } from './ways/reminds-anew.ts'
 import { ruleAnew } from './ways/rule-anew.ts'
 import { several } from './ways/several.ts'
 import { stays } from './ways/stay.ts'
@@ -30,6 +31,7 @@ const ways: readonly Way[] = [
   asksQuantity,
   compares,
   reminds,
+  remindsAnew,
   flown,
   putBack,
   both,

@@ -1,8 +1,9 @@
 // Kinds of value that a club tells of itself.
 
 import { plainText, problemAt, unquoted } from '../../ground/plain-text.ts'
+import { cityOf, readZone, zones } from '../quantities/zone.ts'
 import { atMost, hoursWanted, noHours, noPhone, phoneWanted, tooLong } from './kinds.words.ts'
-import { wordsKind } from './value-kind.ts'
+import { plainKind, type ValueKind, wordsKind } from './value-kind.ts'
 
 /** Two of them and a refusal fit a phone. */
 const longest = 60
@@ -30,3 +31,17 @@ export const hoursKind = clubKind('22:00 to 07:00', plain => {
   const time = (hour = '', past = '00') => `${hour.padStart(2, '0')}:${past}`
   return `${time(told.from, told.fromPast)} to ${time(told.to, told.toPast)}`
 })
+
+const mostZones = 25
+
+/** By the zone or by its city: "vie" begins "Europe/Vienna". */
+const zonesFor = (prefix: string): readonly string[] => {
+  const start = prefix.trim().toLowerCase().replaceAll('_', ' ')
+  const begins = (text: string) => text.toLowerCase().replaceAll('_', ' ').startsWith(start)
+  return zones.filter(zone => begins(zone) || begins(cityOf(zone))).slice(0, mostZones)
+}
+
+export const zoneKind: ValueKind<string> = {
+  ...plainKind('time zone', readZone, zone => zone, ['Europe/Vienna']),
+  complete: zonesFor,
+}

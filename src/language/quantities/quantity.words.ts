@@ -65,3 +65,6 @@ export const gaugeTaken = told(
 
 export const notAClock: Said = ({ say }) => say`I cannot read that as a time of day.`
 export const aTimeOfDay: Said = ({ say }) => say`a time of day, a weekday or both`
+export const noZone: Said = ({ say }) => say`I know no time zone of that name.`
+export const aZone: Said = ({ say, own }) =>
+  say`a time zone by its name, by a large city in it, or as ${own('UTC+2')}, which knows no summer time`

@@ -50,7 +50,7 @@ const rows: readonly (readonly [
   [() => true, withChargers],
   [({ name }) => name === 'source', withStore],
   [({ name }) => name === 'source', ofFeed],
-  [of => takes(of, 'clock'), withStart],
+  [({ options }) => options.some(({ name }) => name === 'start'), withStart],
   [of => takes(of, 'clock'), besidesSun],
   [() => true, besides('current', /^fuses?$/)],
   [() => true, withoutUnknown],
@@ -211,6 +211,6 @@ function besidesSun(values: Values): Values {
 function withStart(values: Values): Values {
   const clocks = values.filter(({ kind }) => kind === 'clock')
   const [first, ...others] = clocks
-  const isOpen = first !== undefined && others.length > 0 && clocks.every(({ cue }) => cue !== 'start')
+  const isOpen = first !== undefined && others.length > 0 && clocks.every(({ cue }) => cue !== 'start' && cue !== 'now')
   return isOpen ? values.map(value => (value === first ? { ...value, cue: 'start' } : value)) : values
 }

@@ -295,7 +295,10 @@ describe('list and cancel', () => {
 describe('is refused', () => {
   test.each([
     ['remind me', 'how long'],
-    ['remind me in: 45min for: time pack: 3S 720 LiHV', 'either'],
+    ['remind me in: 45min for: time pack: 3S 720 LiHV', 'one of these'],
+    ['remind me in: 45min at: 13:20', 'one of these'],
+    ['remind me at: tomorrow', 'one of these'],
+    ['remind me at: 25:00', 'time of day'],
     ['remind me in: 45', 'unit'],
     ['remind me in: 30s', '1 min'],
     ['remind me in: 25h', '24 h'],

@@ -24,6 +24,7 @@ test('every kind of rule comes back as it was set, to its own community alone', 
     { rule: 'decimalMark', value: ',' },
     { rule: 'language', value: 'English' },
     { rule: 'privateAnswers', value: 'moderators' },
+    { rule: 'clock', value: 'Europe/Vienna' },
   ])
   expect(await memory.house.rules('room:club')).toEqual({
     maxRate_C: { LiPo: 1, LiHV: 1.5 },
@@ -33,6 +34,7 @@ test('every kind of rule comes back as it was set, to its own community alone', 
     decimalMark: ',',
     language: 'English',
     privateAnswers: 'moderators',
+    clock: 'Europe/Vienna',
   })
   expect(await memory.house.rules('room:other')).toEqual({})
 })

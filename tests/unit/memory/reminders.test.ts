@@ -32,7 +32,7 @@ function reminder(id: string, minutes: number, rest: Partial<Reminder> = {}): Re
 }
 
 test('they come back whole, in the order in which they are due', async () => {
-  const [late, soon] = [reminder('late', 45), reminder('soon', 15, { kind: 'stay' })]
+  const [late, soon] = [reminder('late', 45), reminder('soon', 15, { kind: 'stay', zone: '+01:58' })]
   await memory.reminders.add([late, soon], 10)
   expect(await memory.reminders.of('room:wim')).toEqual([soon, late])
   expect(await memory.reminders.of('room:ines')).toEqual([])

@@ -1,6 +1,7 @@
 // What o'clock: "by 3pm", "at 14:30", "half past two", "quarter to six", "9h30", "noon", and days by their names.
 
 import { wordSet } from '../../../ground/word-set.ts'
+import { clockOf, type Half, writeClock } from '../../quantities/clock.ts'
 import type { Numeral } from '../../quantities/numerals.ts'
 import { phraseSet } from '../../quantities/tokens.ts'
 import type { Family, Found, Sentence } from '../sentence/sentence.ts'
@@ -49,10 +50,11 @@ const ending = wordSet(
 )
 const mostBefore = 10
 
-/** Whether something begins then or is to be over by then, by the nearest word that tells; "its five" is now. */
-export function roleOf(sentence: Sentence, first: number): 'start' | 'by' | undefined {
+/** Whether something begins then or is to be over by then, by the nearest word that tells; "its five", "12:40 here" is now. */
+export function roleOf(sentence: Sentence, first: number, after: number): 'now' | 'start' | 'by' | undefined {
   const [before, earlier] = [sentence.word(first - 1), sentence.word(first - 2)]
-  if (/^(?:its|it's|now)$/.test(before) || (before === 'is' && /^(?:it|time|now)$/.test(earlier))) return 'start'
+  if (/^(?:its|it's|now)$/.test(before) || (before === 'is' && /^(?:it|time|now)$/.test(earlier))) return 'now'
+  if (!cues.has(before) && /^(?:now|here)$/.test(sentence.word(after))) return 'now'
   for (let at = first - 1; at >= 0 && at >= first - mostBefore; at -= 1) {
     const word = sentence.word(at)
     if (/^[.?!]$/.test(word)) return undefined
@@ -71,13 +73,14 @@ function namedAt(sentence: Sentence, first: number): Clock | undefined {
   if (after === undefined) return undefined
   const typed = sentence.typed(first, after)
   const noon = typed === 'noon' || typed === 'midday'
-  return { after, text: noon ? '12:00' : typed === 'midnight' ? '0:00' : typed, score: 0.8 }
+  const text = noon ? written('12', 0, 'pm') : typed === 'midnight' ? written('0', 0) : typed
+  return { after, text, score: 0.8 }
 }
 
 /** The hour, and what is said behind it: "pm", "in the morning", "o'clock", "Uhr", "h". */
-interface Half {
+interface Behind {
   readonly after: number
-  readonly half?: 'am' | 'pm'
+  readonly half?: Half
   readonly oclock?: true
 }
 
@@ -87,7 +90,7 @@ const evening = phraseSet(
 )
 const oclock = phraseSet("o'clock, oclock, o ' clock, uhr, heures, 時, o clock")
 
-function halfAt(sentence: Sentence, at: number): Half {
+function halfAt(sentence: Sentence, at: number): Behind {
   const am = sentence.phraseEnd(at, morning)
   if (am !== undefined) return { after: am, half: 'am' }
   const pm = sentence.phraseEnd(at, evening)
@@ -96,10 +99,8 @@ function halfAt(sentence: Sentence, at: number): Half {
   return clock === undefined ? { after: at } : { ...halfAt(sentence, clock), oclock: true }
 }
 
-function written(hour: number, minute: number, half?: 'am' | 'pm'): string {
-  const of24 = half === 'pm' && hour < 12 ? hour + 12 : half === 'am' && hour === 12 ? 0 : hour
-  return `${of24}:${String(minute).padStart(2, '0')}`
-}
+const written = (hour: number | string, minute: number, half?: Half): string =>
+  writeClock(clockOf(`${hour}`, minute, half))
 
 /** "half past two", "half 3", "twenty to six", "quarter past seven". */
 function saidAt(sentence: Sentence, first: number): Clock | undefined {
@@ -131,6 +132,8 @@ function saidAt(sentence: Sentence, first: number): Clock | undefined {
   return { after, text, score: related ? 0.9 : 0.7 }
 }
 
+const reminders = wordSet('remind reminder nudge ping alarm timer alert')
+
 const isHour = (value: number): boolean => Number.isInteger(value) && value >= 0 && value <= 24
 
 /** "14:30", "9.30pm", "9h30", "0940". */
@@ -143,15 +146,17 @@ function digitalAt(sentence: Sentence, first: number): Clock | undefined {
     const cued = cues.has(sentence.word(first - 1))
     return {
       after,
-      text: written(Number(typed), Number(minute), half),
+      text: written(typed, Number(minute), half),
       score: sign === ':' ? 0.92 : cued && Number(typed) > 5 ? 0.9 : 0.4,
     }
   }
   const [hours = '', minutes = ''] = typed.split(/[.,]/)
   const { after, half } = halfAt(sentence, first + 1)
   const parted = /^\d\d?[.,][0-5]\d$/.test(typed) && isHour(Number(hours))
-  if (parted && half) return { after, text: written(Number(hours), Number(minutes), half), score: 0.9 }
-  return undefined
+  // "Remind me at 9.30", which no volts are.
+  const isReminder = sentence.word(first - 1) === 'at' && Number(hours) > 5 && sentence.mentions(reminders)
+  const isTime = parted && (half !== undefined || (isReminder && !sentence.measures[first]?.length))
+  return isTime ? { after, text: written(hours, Number(minutes), half), score: 0.9 } : undefined
 }
 
 const errands = wordSet(

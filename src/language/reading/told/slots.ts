@@ -90,7 +90,7 @@ export function slotFor(
   // "My bench supply": of which nothing is told.
   if (kind === 'source' && /^(?:supply|usb(?:-c)?)$/i.test(text)) return undefined
   if (kind === 'board' || kind === 'batch') return /\d/.test(text) ? (named('places') ?? named('ports')) : undefined
-  if (kind === 'clock') return timeOfDay.test(candidate.text) ? named(cue === 'start' ? 'start' : 'ready') : undefined
+  if (kind === 'clock') return timeOfDay.test(text) ? free(clockSlot(cue, options)) : undefined
   if (kind === 'count' && people.test(candidate.next ?? '')) return undefined
   if (kind === 'duration' && past.has(candidate.next ?? '')) return undefined
   const kinds = readers[kind] ?? []
@@ -103,6 +103,14 @@ export function slotFor(
       .find(option => option !== undefined)
   // So long it was flown: no time that a charge has.
   return slot?.name === 'within' && flown.test(cue) ? undefined : slot
+}
+
+/** What is only told to be now starts nothing that has a detail for what the clock shows. */
+function clockSlot(cue: string, options: CommandWords['options']): OptionWords | undefined {
+  const ofClock = (name: string) => options.find(option => option.name === name && option.kind === 'clock')
+  const [now, at] = [ofClock('now'), ofClock('at')]
+  if (now && at) return cue === 'now' ? now : at
+  return ofClock(cue === 'start' || cue === 'now' ? 'start' : 'ready')
 }
 
 /** Where LiFe is full other cells may stand. */
