@@ -3,6 +3,7 @@
 import { randomInt, randomUUID } from 'node:crypto'
 import { optional, service } from '../../src/assistant/command.ts'
 import type { Context } from '../../src/assistant/context.ts'
+import { longestCharge_s } from '../../src/assistant/due/reminder.words.ts'
 import { figure } from '../../src/assistant/quantified.ts'
 import type { Reply } from '../../src/assistant/reply.ts'
 import { Problem } from '../../src/ground/problem.ts'
@@ -19,7 +20,7 @@ import { cancelsAll, needsTime, noCode, onlyAnswers, outsideRange, tooMany } fro
 
 /** Two for each of ten charges. */
 const mostReminders = 20
-const limits_s = { least: 60, most: 24 * 3600 }
+const limits_s = { least: 60, most: 366 * 24 * 3600 }
 /**
  * When to ask whether somebody is still with the charge: halfway, after a quarter of an hour at most, and not in
  * a wait so short that both would come together. Our own choice, not a rule of the trade.
@@ -115,7 +116,7 @@ async function setReminder(
   }
   const stay_s = Math.min(stayAfter_s, wait.low_s / 2)
   const stay: Reminder = { ...end, id: randomUUID(), kind: 'stay', dueAt: later(now, stay_s) }
-  const both = wait.low_s >= shortestForStay_s
+  const both = wait.low_s >= shortestForStay_s && wait.low_s <= longestCharge_s
   const outcome = await memory.reminders.add(both ? [stay, end] : [end], mostReminders)
   if (outcome === 'full') throw tooMany(mostReminders)
   return {

@@ -1,7 +1,7 @@
 // What is said of reminders that were set, are still to come, or were cancelled.
 
 import type { WordsOf } from '../../src/assistant/command.ts'
-import { atWords } from '../../src/assistant/due/reminder.words.ts'
+import { atWords, longestCharge_s } from '../../src/assistant/due/reminder.words.ts'
 import type { Locale } from '../../src/ground/locale.ts'
 import type { Text } from '../../src/ground/text.ts'
 import { type Clock, writeClock } from '../../src/language/quantities/clock.ts'
@@ -44,6 +44,8 @@ export const remindMeWords: WordsOf<typeof remindMe> = locale => {
       const wanted = whenWords(clock, wait.low_s, locale)
       const when = clock ? say`${wanted},` : wanted
       const where = isDirect ? say`in a direct message` : say`here`
+      if (wait.low_s > longestCharge_s)
+        return [say`I remind you ${where} ${clock ? wanted : when}. It may come late or not at all.`]
       return [
         stay_s === undefined
           ? say`I remind you ${where} ${when} to check the charge.`
@@ -65,7 +67,7 @@ export const remindMeWords: WordsOf<typeof remindMe> = locale => {
             say`To cancel: remind cancel code: ${own(reminder.code)}`,
           ]
         : [],
-    assumed: () => [say`the charge starts now`],
+    assumed: ({ reminder }) => (reminder && reminder.wait.low_s > longestCharge_s ? [] : [say`the charge starts now`]),
   }
 }
 
@@ -85,11 +87,12 @@ export const remindListWords: WordsOf<typeof remindList> = locale => {
   }
 }
 
-function reminderLine({ code, kind, about, dueAt, zone }: Reminder, now: Date, locale: Locale): Text {
+function reminderLine({ code, kind, about, setAt, dueAt, zone }: Reminder, now: Date, locale: Locale): Text {
   const { say, own } = locale
   const wait_s = Math.max(1, (dueAt.getTime() - now.getTime()) / 1000)
   const when = whenWords(zone === undefined ? undefined : clockIn(zone, dueAt, now), wait_s, locale)
   const what = kind === 'stay' ? say`asks whether you are still with it` : say`asks you to check the charge`
+  if ((dueAt.getTime() - setAt.getTime()) / 1000 > longestCharge_s) return say`${own(code)}: ${when}.`
   return about === '' ? say`${own(code)}: ${when}, ${what}.` : say`${own(code)}: ${when}, ${what}; for: ${own(about)}.`
 }
 

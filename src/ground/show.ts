@@ -21,7 +21,7 @@ export interface Show {
   rate(value_C: number): Text
   /** From a fraction, 0 to 1. */
   percent(fraction: number): Text
-  /** Rounded up to whole minutes; seconds only under a minute. */
+  /** Rounded up to whole minutes, from three days on to hours; seconds only under a minute. */
   duration(value_s: number): Text
   /** The same stepped. */
   roughly(value_s: number, round?: (value: number) => number): Text
@@ -38,6 +38,8 @@ export function stepped_s(value_s: number, round: (value: number) => number = Ma
 
 export const twoDigits = (value: number): number => Number(value.toPrecision(2))
 
+/** From so many on hours are said as days. */
+const fewestDays = 3
 /** Between a number and its unit. */
 const joint = ' '
 
@@ -46,9 +48,15 @@ export function showIn(mark: DecimalMark): Show {
   const number = (value: number, decimals: number): Text => marked(Number(value.toFixed(decimals)).toString())
   const fixed = (value: number, decimals: number): Text => marked(value.toFixed(decimals))
   const withUnit = (text: string, unit: string): Text => `${text}${joint}${unit}` as Text
+  const daysAndHours = (minutes: number): Text => {
+    const hours = Math.ceil(minutes / 60)
+    const days = withUnit(String(Math.floor(hours / 24)), 'days')
+    return hours % 24 === 0 ? days : (`${days} ${withUnit(String(hours % 24), 'h')}` as Text)
+  }
   const duration = (value_s: number): Text => {
     if (value_s < 60) return withUnit(String(Math.ceil(value_s)), 's')
     const minutes = Math.ceil(value_s / 60 - 1e-9)
+    if (minutes >= fewestDays * 1440) return daysAndHours(minutes)
     if (minutes < 60) return withUnit(String(minutes), 'min')
     const rest = minutes % 60
     const hours = withUnit(String((minutes - rest) / 60), 'h')

@@ -250,7 +250,7 @@ describe('a short answer', () => {
     'how long 3S 720 LiHV at 3000A',
     'can I charge a 2S lipo with a 5V usb',
     'current pack: wrne',
-    'remind me in 3 weeks to measure the wing packs',
+    'remind me in 3 years to measure the wing packs',
     'what current for a 3S lipo',
   ])('to %j says what is wrong where, and leads on by a tap', async question => {
     const place = { id: `mend ${question}`, direct: true }

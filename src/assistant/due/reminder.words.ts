@@ -51,6 +51,8 @@ export function atWords({ day, ...clock }: Clock, { say, own }: Locale): Text {
   return day === 'tomorrow' ? say`tomorrow at ${hour}` : say`at ${hour}`
 }
 
+/** Later than this no charge is meant. */
+export const longestCharge_s = 24 * 3600
 const again_s = 600
 const againIn = 'remind me in: 10min'
 
@@ -60,6 +62,7 @@ function endWords({ about, low_s, high_s, setAt, dueAt, zone }: Reminder, now: D
     const clock = own(writeClock(clockIn(zone, dueAt, dueAt)))
     return say`Check the charge: your reminder for ${clock}, ${show.duration(low_s)} after you asked.`
   }
+  if (about === '' && low_s > longestCharge_s) return say`You wanted to be reminded: ${show.duration(low_s)} are over.`
   if (about === '') return say`Check the charge: the ${show.duration(low_s)} that you asked for are over.`
   const gone = show.duration(Math.max(1, secondsBetween(setAt, now)))
   return say`Check the charge: it may need ${show.duration(low_s)} to ${show.duration(high_s)}, and ${gone} have gone since you asked.`

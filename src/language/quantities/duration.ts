@@ -6,7 +6,7 @@ import type { Problem, Wanted } from '../../ground/problem.ts'
 import { decimalText, shiftedDecimal } from '../scan/number.ts'
 import { colonUnclear, durationOutside, durationRange, needsUnit, notADuration } from './quantity.words.ts'
 
-const longest_s = 7 * 24 * 3600
+const longest_s = 366 * 24 * 3600
 const wanted: Wanted = { expected: durationRange, example: '1h20' }
 
 /** Of each part of a duration, in s. */
@@ -25,7 +25,7 @@ const whole = new RegExp(
 )
 const hoursAndMinutes = /^(?<hours>\d{1,3}) ?h ?(?<minutes>[0-5]?\d)$/i
 
-/** s, 1 to 604800: `1h20`, `1 h 20 min`, `45 min`, `90s`, `1.5h`. Throws a Problem; `1:20` is ambiguous. */
+/** s, 1 to a year of 366 days: `1h20`, `1 h 20 min`, `45 min`, `90s`, `1.5h`. Throws a Problem; `1:20` is ambiguous. */
 export function readDuration(text: string): number {
   const plain = plainText(text)
   const parts = hoursAndMinutes.exec(plain) ?? whole.exec(plain)

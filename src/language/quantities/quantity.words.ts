@@ -49,7 +49,7 @@ const count = ({ show }: Parameters<Said>[0], value: number): Text => show.numbe
 export const numberOfPacks: Said = ({ say }) => say`a number of packs`
 export const notAGauge: Said = ({ say }) => say`I cannot read that as a wire gauge.`
 export const gaugeRange: Said = ({ say }) => say`an American wire gauge from 0 to 40, or a cross-section in mm²`
-export const durationRange: Said = ({ say }) => say`a duration from 1 s to 168 h`
+export const durationRange: Said = ({ say }) => say`a duration from 1 s to 366 days`
 export const durationOutside: Said = ({ say }) => say`That duration is outside the range I work with.`
 export const colonUnclear: Said = ({ say }) => say`A colon could part hours from minutes or minutes from seconds.`
 export const notADuration: Said = ({ say }) => say`I cannot read that as a duration.`

@@ -62,7 +62,7 @@ const extremes: Readonly<Record<string, readonly string[]>> = {
   source: ['PD 15W', 'PD 240W', 'car 1A engine off', '1S 20mAh LiPo', '100V 60A'],
   from: ['0V per cell', '4.5V per cell', '2.49V per cell', '4.3V per cell', '0%', '100%', 'empty', '3.84V per cell'],
   to: ['0V per cell', '4.5V per cell', '3.6V per cell', '100%'],
-  duration: ['1s', '168h'],
+  duration: ['1s', '8784h'],
   count: ['1', '100'],
   current: ['0.01A', '60A'],
   voltage: ['0V', '0.01V', '100V'],

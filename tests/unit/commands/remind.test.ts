@@ -110,6 +110,18 @@ describe('a reminder after a time', () => {
     },
   )
 
+  test('in days is of no charge: one comes, and speaks of none', async () => {
+    const { headline, assumed } = await done('nudge me in three months to check the groups')
+    expect([headline, assumed]).toEqual([
+      'I remind you in a direct message in 90 days. It may come late or not at all.',
+      [],
+    ])
+    expect((await done('remind list')).working).toEqual([expect.stringMatching(/^\w{4}: in 90 days\.$/)])
+    wait(90 * 24 * 60)
+    await strike()
+    expect(said()).toEqual(['You wanted to be reminded: 90 days are over.'])
+  })
+
   test('so short that both would come together is one', async () => {
     await done('remind me in: 9min')
     expect(await asking.memory.reminders.of(member.asker.id)).toHaveLength(1)
@@ -301,7 +313,7 @@ describe('is refused', () => {
     ['remind me at: 25:00', 'time of day'],
     ['remind me in: 45', 'unit'],
     ['remind me in: 30s', '1 min'],
-    ['remind me in: 25h', '24 h'],
+    ['remind me in: 9000h', '366 days'],
     ['remind me in: 45min place: moon', 'here'],
     ['remind cancel code: nonsense', 'four'],
   ])('%s', async (question, hint) => {

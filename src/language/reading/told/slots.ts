@@ -134,10 +134,14 @@ function stateSlot(
       goalCues.has(cue) ||
       isEnd ||
       (isNamedGoal && !stands))
-  const start = () => named('from') ?? ofKind('from') ?? named('at')
+  const at = () => {
+    const option = named('at')
+    return option?.kind === 'clock' ? undefined : option
+  }
+  const start = () => named('from') ?? ofKind('from') ?? at()
   if (!isGoal) return start()
   // Where it is to go is never taken for where it stands.
-  return named('to') ?? (goalCues.has(cue) ? named('at') : start())
+  return named('to') ?? (goalCues.has(cue) ? at() : start())
 }
 
 /**
